@@ -1,0 +1,98 @@
+import Fraction from 'fraction.js';
+
+declare const brand: unique symbol;
+
+/** An exact length: a rational number of inches in lowest terms. Compare with `equals`, never `===`. */
+export type Length = Fraction & { readonly [brand]: 'Length' };
+
+/** An exact number without a unit: a count, a ratio, a factor. */
+export type Ratio = Fraction & { readonly [brand]: 'Ratio' };
+
+/**
+ * An exact length of n/d inches.
+ *
+ * @param n numerator, any sign
+ * @param d denominator, not 0
+ * @throws RangeError if d is 0: a mistake in the program, never in what was typed
+ * @example inches(47n, 64n) // 47/64
+ */
+export function inches(n: bigint, d = 1n): Length {
+  return exact(n, d) as Length;
+}
+
+/**
+ * A number without a unit, n/d.
+ *
+ * @throws RangeError if d is 0
+ * @example ratio(5n, 4n)
+ */
+export function ratio(n: bigint, d = 1n): Ratio {
+  return exact(n, d) as Ratio;
+}
+
+function exact(n: bigint, d: bigint): Fraction {
+  if (d === 0n) throw new RangeError('a denominator of 0');
+  return new Fraction(n, d);
+}
+
+/**
+ * Millimetres, exactly: 1 mm = 5/127 inch.
+ * Source: "Refinement of Values for the Yard and the Pound", Federal Register, 1 July 1959 (1 yard = 0.9144 m).
+ *
+ * @param n numerator of the millimetres, any sign
+ * @param d denominator, not 0
+ * @example fromMillimetres(18n) // 90/127 inch
+ */
+export function fromMillimetres(n: bigint, d = 1n): Length {
+  return inches(n * 5n, d * 127n);
+}
+
+/** The length as exact millimetres. @example toMillimetres(inches(1n)) // 127/5 */
+export function toMillimetres(x: Length): Ratio {
+  return x.mul(127n, 5n) as Ratio;
+}
+
+export const zero = inches(0n);
+
+export const add = (a: Length, b: Length): Length => a.add(b) as Length;
+export const subtract = (a: Length, b: Length): Length => a.sub(b) as Length;
+export const negate = (a: Length): Length => a.neg() as Length;
+export const absolute = (a: Length): Length => a.abs() as Length;
+
+/** A length taken k times; k may be a whole number or a ratio. */
+export const times = (a: Length, k: bigint | Ratio): Length => a.mul(k) as Length;
+
+/** A length shared into k parts. @throws RangeError if k is 0 */
+export function over(a: Length, k: bigint | Ratio): Length {
+  if (typeof k === 'bigint' ? k === 0n : k.n === 0n) throw new RangeError('a length over 0');
+  return a.div(k) as Length;
+}
+
+/** How many times b goes into a, exactly. @throws RangeError if b is 0 */
+export function howMany(a: Length, b: Length): Ratio {
+  if (isZero(b)) throw new RangeError('division by no length');
+  return a.div(b) as Ratio;
+}
+
+export const half = (a: Length): Length => over(a, 2n);
+export const sum = (lengths: readonly Length[]): Length => lengths.reduce(add, zero);
+
+export const equals = (a: Length, b: Length): boolean => a.equals(b);
+export const less = (a: Length, b: Length): boolean => a.lt(b);
+export const atMost = (a: Length, b: Length): boolean => a.lte(b);
+export const compare = (a: Length, b: Length): number => a.compare(b);
+export const isZero = (a: Length): boolean => a.n === 0n;
+export const isNegative = (a: Length): boolean => a.s < 0n && a.n !== 0n;
+export const isPositive = (a: Length): boolean => a.s > 0n && a.n !== 0n;
+export const longest = (a: Length, ...rest: readonly Length[]): Length =>
+  rest.reduce((m, x) => (less(m, x) ? x : m), a);
+export const shortest = (a: Length, ...rest: readonly Length[]): Length =>
+  rest.reduce((m, x) => (less(x, m) ? x : m), a);
+
+/** Numerator with its sign. */
+export const numerator = (a: Length | Ratio): bigint => a.s * a.n;
+
+/**
+ * The length as a float, for pictures only: nothing computed from it may reach a mark.
+ */
+export const forDrawing = (a: Length): number => a.valueOf();

@@ -1,0 +1,77 @@
+import { absolute, inches, isNegative, isZero, type Length, less, numerator, toMillimetres } from './length';
+import { roundTo } from './round';
+import { isMetric, type Tape } from './tape';
+
+/** A length taken apart for the eye: sign, whole inches, fraction. `n` is 0n when whole. */
+export type Mixed = {
+  readonly negative: boolean;
+  readonly whole: bigint;
+  readonly n: bigint;
+  readonly d: bigint;
+};
+
+/** @example mixed(inches(215n, 16n)) // 13 and 7/16 */
+export function mixed(x: Length): Mixed {
+  return { negative: isNegative(x), whole: x.n / x.d, n: x.n % x.d, d: x.d };
+}
+
+/**
+ * A length in words of the trade, exact, never rounded: `13 7/16`, `3/4`, `0`, `-1/8`.
+ * A metric tape writes exact millimetres when they are whole or halves: `18 mm`.
+ */
+export function writeLength(x: Length, tape: Tape = '1/64'): string {
+  if (isMetric(tape)) return writeMillimetres(x);
+  const { negative, whole, n, d } = mixed(x);
+  const fraction = n === 0n ? '' : `${n}/${d}`;
+  const text = [whole === 0n && fraction ? '' : `${whole}`, fraction].filter(Boolean).join(' ');
+  return negative ? `-${text}` : text;
+}
+
+/** Exact millimetres as a decimal where they end within three places, else as a fraction: `18 mm`, `12.7 mm`. */
+export function writeMillimetres(x: Length): string {
+  const mm = toMillimetres(x);
+  const thousandths = numerator(mm) * 1000n;
+  if (thousandths % mm.d !== 0n) return `${mm.toFraction(true)} mm`;
+  return `${writeThousandths(thousandths / mm.d).replace(/\.?0+$/, '')} mm`;
+}
+
+/** Whole thousandths as a decimal with three places. @example writeThousandths(8n) // '0.008' */
+function writeThousandths(k: bigint): string {
+  const sign = k < 0n ? '-' : '';
+  const digits = `${k < 0n ? -k : k}`.padStart(4, '0');
+  return `${sign}${digits.slice(0, -3)}.${digits.slice(-3)}`;
+}
+
+/** A length in thousandths of an inch, nearest: for calipers and cutters. @example '0.734' */
+export function writeDecimal(x: Length): string {
+  return writeThousandths(numerator(roundTo(x, inches(1n, 1000n), 'halfExpand').value.mul(1000n) as Length));
+}
+
+export type Remainder = {
+  readonly word: 'strong' | 'scant' | 'on the mark';
+  /** Three decimals, without sign; empty on the mark. */
+  readonly by: string;
+};
+
+/**
+ * What rounding left, in words: strong when the true length is more than the mark, scant when less.
+ * Under 0.0008 in it is on the mark: nobody can set that.
+ *
+ * @param rest exact - mark, inches
+ * @returns nothing when the mark is exact
+ */
+export function remainder(rest: Length): Remainder | undefined {
+  if (isZero(rest)) return undefined;
+  if (less(absolute(rest), inches(8n, 10000n))) return { word: 'on the mark', by: '' };
+  return { word: isNegative(rest) ? 'scant' : 'strong', by: writeDecimal(absolute(rest)) };
+}
+
+/** One spoken form for a mark and its remainder: `13 and 7/16 inches, strong by 0.008`. */
+export function spoken(x: Length, rest?: Length, tape: Tape = '1/64'): string {
+  const left = rest && remainder(rest);
+  const tail = left ? `, ${left.word}${left.by ? ` by ${left.by}` : ''}` : '';
+  if (isMetric(tape)) return `${writeMillimetres(x)}${tail}`;
+  const { negative, whole, n, d } = mixed(x);
+  const parts = [whole > 0n || n === 0n ? `${whole}` : '', n > 0n ? `${n}/${d}` : ''].filter(Boolean);
+  return `${negative ? 'minus ' : ''}${parts.join(' and ')} inches${tail}`;
+}

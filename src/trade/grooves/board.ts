@@ -1,0 +1,115 @@
+import type { Length } from '../../length/length';
+
+/** The face a groove is cut into. A partition has both. */
+export type Face = 'A' | 'B';
+
+/** Where the figure given for the first groove stands on that groove. */
+export type Point = 'near' | 'centre' | 'far';
+
+/**
+ * - `pitch`: so many grooves, centre to centre.
+ * - `fill`: as many as fit between the first and the room left at the far end.
+ * - `openings`: equal clear openings between so many parts over a span.
+ * - `given`: near edges (or centres, or far edges) as listed.
+ */
+export type Spacing = 'pitch' | 'fill' | 'openings' | 'given';
+
+/** A run of like grooves. What is not yet said is `undefined`; `layOut` names it as missing. Inches. */
+export type Run = {
+  readonly id: string;
+  readonly spacing: Spacing;
+  readonly face: Face;
+  /** Groove width, and depth into the face. */
+  readonly width?: Length | undefined;
+  readonly depth?: Length | undefined;
+  /** `pitch`, `openings`: how many grooves. */
+  readonly count?: number | undefined;
+  /** `pitch`, `fill`: centre to centre. */
+  readonly pitch?: Length | undefined;
+  /** `pitch`, `fill`: the first groove, from the datum face. `openings`: where the span starts, from the datum (0). */
+  readonly first?: Length | undefined;
+  readonly point: Point;
+  /** `fill`: room left clear at the far end of the span. */
+  readonly endRoom?: Length | undefined;
+  /** `fill`: the left-over shared between both ends. */
+  readonly centred: boolean;
+  /** `fill`, `openings`: length of the span from the datum; the rest of the board when not said. */
+  readonly span?: Length | undefined;
+  /** `openings`: thickness of the parts that stand in the grooves; the groove width when not said. */
+  readonly part?: Length | undefined;
+  /** `given`: positions from the datum. */
+  readonly at: readonly Length[];
+  /** Stopped this far short of the front edge; through when not said. */
+  readonly stopped?: Length | undefined;
+};
+
+/** One wide groove among narrow ones: where they meet, the wide one wins. Near edge from the datum, inches. */
+export type Wide = {
+  readonly id: string;
+  readonly face: Face;
+  readonly near?: Length | undefined;
+  readonly width?: Length | undefined;
+  readonly depth?: Length | undefined;
+};
+
+/**
+ * - `alike`: one board, or several cut the same.
+ * - `pair`: left and right, mirrored: same figures from the same end, the other edge leading.
+ * - `partition`: one board grooved on both faces.
+ */
+export type Made = 'alike' | 'pair' | 'partition';
+
+/** How the grooves are cut. */
+export type Machine = 'stop' | 'fence' | 'router' | 'saw' | 'spacers' | 'index';
+
+/** A board to be grooved, as decided. Positions are measured from the reference end. Inches. */
+export type Board = {
+  readonly id: string;
+  readonly name: string;
+  readonly made: Made;
+  /** `alike`: how many. */
+  readonly copies: number;
+  readonly length?: Length | undefined;
+  readonly thickness?: Length | undefined;
+  /** Which end touches the stop or fence, as the user calls it: bottom, top, left, right, front, back. */
+  readonly end: string;
+  /** Reference end to datum face; the runs are given from the datum. 0 when not said. */
+  readonly datum?: Length | undefined;
+  /** The facing part's own reference end to the same datum, when one layout serves both. */
+  readonly mate?: Length | undefined;
+  /** What the facing part is called: "partition". */
+  readonly mateName: string;
+  readonly runs: readonly Run[];
+  readonly wides: readonly Wide[];
+  readonly machine: Machine;
+  /** `stop`: which end is on the stop. */
+  readonly against: 'reference' | 'other';
+  /** Which way the stack grows from the standing arbor face, along the work. */
+  readonly grows: 'toward' | 'away';
+  /** `router`, `saw`: which side of the groove the guide lies on. */
+  readonly guide: 'reference' | 'far';
+  /** Width of stack or bit; the groove width when not said. */
+  readonly cutter?: Length | undefined;
+};
+
+/** Figures of the shop's own tools, kept from job to job. What is not yet measured is `undefined`. Inches. */
+export type Shop = {
+  /** Single blade the fence scale is zeroed to. */
+  readonly single?: Length | undefined;
+  /** Stand-off block between fence and work. */
+  readonly block?: Length | undefined;
+  /** Largest fence setting. */
+  readonly capacity?: Length | undefined;
+  /** Router base edge to cutter centre. */
+  readonly routerBase?: Length | undefined;
+  readonly bit?: Length | undefined;
+  /** Circular saw shoe edge to the nearer tooth face: guide lying on the keep piece. */
+  readonly shoeKeep?: Length | undefined;
+  /** Circular saw shoe edge to the nearer tooth face: guide lying on the waste. */
+  readonly shoeWaste?: Length | undefined;
+  readonly kerf?: Length | undefined;
+  /** Overlap of passes. Common practice 1/16, no source. */
+  readonly overlap?: Length | undefined;
+  /** Error of one step when stepping by a pin or blocks. */
+  readonly stepError?: Length | undefined;
+};
