@@ -3,7 +3,8 @@ export const manifest = {
   id: './',
   name: 'Knifeline',
   short_name: 'Knifeline',
-  description: 'Measuring and marking in the shop: exact figures, groove marks, stop settings, ticks that stay.',
+  description:
+    'Measuring and marking in the shop: exact figures, groove marks, stop settings, ticks that stay.',
   lang: 'en',
   start_url: './',
   scope: './',

@@ -1,0 +1,32 @@
+import { defineConfig, devices } from '@playwright/test';
+import { chromiumArgs, chromiumPath } from './browser';
+
+export default defineConfig({
+  testDir: '.',
+  testMatch: '*.e2e.ts',
+  outputDir: '../test-results/e2e',
+  fullyParallel: false,
+  workers: 2,
+  timeout: 60_000,
+  forbidOnly: true,
+  webServer: {
+    command: 'npx vite preview --port 4173 --host localhost',
+    cwd: '..',
+    url: 'http://localhost:4173/',
+    reuseExistingServer: false,
+  },
+  use: {
+    baseURL: 'http://localhost:4173/',
+    launchOptions: { executablePath: chromiumPath, args: chromiumArgs },
+  },
+  projects: [
+    {
+      name: 'phone',
+      use: {
+        ...devices['Pixel 7'],
+        viewport: { width: 390, height: 844 },
+        launchOptions: { executablePath: chromiumPath, args: chromiumArgs },
+      },
+    },
+  ],
+});

@@ -1,0 +1,39 @@
+// Finds a Chromium for the browser tests, or gets one, or says what to install.
+import { existsSync } from 'node:fs';
+import { run } from './install.mjs';
+
+const usual = [
+  process.env.CHROMIUM_PATH,
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+  '/Applications/Chromium.app/Contents/MacOS/Chromium',
+  'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
+];
+
+async function find() {
+  const there = usual.find((path) => path && existsSync(path));
+  if (there) return there;
+  const { chromium } = await import('playwright-core');
+  return existsSync(chromium.executablePath()) ? chromium.executablePath() : undefined;
+}
+
+/** Path of a Chromium, installed now if need be. Ends the run with a plain sentence when none can be had. */
+export async function needBrowser() {
+  const there = await find();
+  if (there) return there;
+  console.log('No Chromium found: getting one ...');
+  const root = process.platform === 'linux' && process.getuid?.() === 0;
+  if (root && existsSync('/usr/bin/apt-get')) {
+    run('apt-get', ['update', '-qq']);
+    run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium']);
+  }
+  if (!(await find())) run('npx', ['playwright', 'install', 'chromium']);
+  const got = await find();
+  if (got) return got;
+  console.error(
+    'The browser tests need Chromium. Install it (Debian: apt-get install chromium), or set CHROMIUM_PATH.',
+  );
+  process.exit(1);
+}

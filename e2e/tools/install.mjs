@@ -1,0 +1,35 @@
+// Puts in place what a run needs and only that: packages when the lock file is newer than what is installed.
+import { spawnSync } from 'node:child_process';
+import { existsSync, statSync } from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+export const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
+
+/** Runs a command with its output shown; returns its exit code. */
+export function run(command, args, env = {}) {
+  const done = spawnSync(command, args, {
+    cwd: root,
+    stdio: 'inherit',
+    env: { ...process.env, ...env },
+    shell: process.platform === 'win32',
+  });
+  return done.status ?? 1;
+}
+
+/** Runs a package's own command from node_modules. */
+export const tool = (name, args, env) => run(path.join(root, 'node_modules', '.bin', name), args, env);
+
+export function installPackages() {
+  const [major, minor] = process.versions.node.split('.').map(Number);
+  if (major < 20 || (major === 20 && minor < 19)) {
+    console.error(`Node ${process.versions.node} is too old: 20.19 or newer is needed.`);
+    process.exit(1);
+  }
+  const installed = path.join(root, 'node_modules', '.package-lock.json');
+  const lock = path.join(root, 'package-lock.json');
+  if (existsSync(installed) && statSync(installed).mtimeMs >= statSync(lock).mtimeMs) return;
+  console.log('Installing packages ...');
+  const code = run('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error']);
+  if (code !== 0) process.exit(code);
+}

@@ -1,0 +1,18 @@
+import type { Machine } from '../trade/grooves/board';
+
+/** Common practice, no source. The tool's own manual, local codes and licensed practice come first. */
+const cautions: Record<Machine, string> = {
+  stop: 'Long work held level, tight to the fence. Stop clear of chips. Saw back and stopped before you reach in.',
+  fence:
+    'Guard and knife come off for this cut and go straight back on. Wide insert, push blocks, nothing freehand. Never fence and mitre gauge together for a cut that goes through.',
+  router:
+    'Clamp guide and work. Feed so the bit draws into the guide. No light pass on the climbing side. Bit stopped before lifting.',
+  saw: 'Both halves held up so the kerf cannot close. Depth just past the groove. Cord and hands behind.',
+  spacers: 'Spacers lie flat on a clean stop. Work tight to the fence, hands outside the line.',
+  index: 'These lines belong to one stack. Long work held level, hands outside the line.',
+};
+
+export const cautionFor = (machine: Machine): string => cautions[machine];
+
+export const manualFirst =
+  'The tool’s manual comes first. Eyes, ears, dust. Unplug before changing a blade, stack or bit. Stop the machine before you touch the phone or the stop.';

@@ -1,0 +1,52 @@
+/** Where the user is. Kept in the hash, so the app runs under any path and the phone's back works. */
+export type Route =
+  | { readonly at: 'job' }
+  | { readonly at: 'jobs' }
+  | { readonly at: 'phone' }
+  | { readonly at: 'shop' }
+  | { readonly at: 'import' }
+  | { readonly at: 'last' }
+  | { readonly at: 'figure' }
+  | { readonly at: 'stock'; readonly id: string }
+  | { readonly at: 'boards' }
+  | { readonly at: 'marks'; readonly board: string }
+  | { readonly at: 'stops'; readonly board: string }
+  | { readonly at: 'change'; readonly board: string }
+  | { readonly at: 'tray'; readonly board: string }
+  | { readonly at: 'fit'; readonly board: string; readonly groove: string }
+  | { readonly at: 'saw'; readonly board: string; readonly setting?: string };
+
+const plain = ['jobs', 'phone', 'shop', 'import', 'last', 'figure', 'boards'] as const;
+const ofBoard = ['marks', 'stops', 'change', 'tray'] as const;
+
+const has = <T extends string>(list: readonly T[], word: string): word is T =>
+  (list as readonly string[]).includes(word);
+
+/** @example readRoute('#/saw/b1/r1~3~p1') */
+export function readRoute(hash: string): Route {
+  const [at = '', id = '', rest = ''] = hash
+    .replace(/^#?\/?/, '')
+    .split('/')
+    .map(decode);
+  if (has(plain, at)) return { at };
+  if (has(ofBoard, at) && id) return { at, board: id };
+  if (at === 'stock' && id) return { at, id };
+  if (at === 'fit' && id && rest) return { at, board: id, groove: rest };
+  if (at === 'saw' && id) return rest ? { at, board: id, setting: rest } : { at, board: id };
+  return { at: 'job' };
+}
+
+export function writeRoute(route: Route): string {
+  const rest = Object.entries(route)
+    .filter(([key]) => key !== 'at')
+    .map(([, value]) => encodeURIComponent(String(value)));
+  return `#/${[route.at === 'job' ? '' : route.at, ...rest].join('/')}`;
+}
+
+function decode(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return '';
+  }
+}

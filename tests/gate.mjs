@@ -1,0 +1,73 @@
+// npm test: everything that must hold before a change lands. --fast leaves out the build and the browser.
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import path from 'node:path';
+import { needBrowser } from '../e2e/tools/browser.mjs';
+import { installPackages, root, tool } from '../e2e/tools/install.mjs';
+
+const fast = process.argv.includes('--fast');
+const reports = path.join(root, 'test-results');
+let passed = 0;
+let failed = 0;
+
+function step(name, args, env) {
+  console.log(`\n== ${name}`);
+  const good = tool(args[0], args.slice(1), env) === 0;
+  if (good) passed += 1;
+  else failed += 1;
+  return good;
+}
+
+function read(file) {
+  try {
+    return JSON.parse(readFileSync(path.join(reports, file), 'utf8'));
+  } catch {
+    return undefined;
+  }
+}
+
+/** Counts the cases of a finished run in place of the run as one step. */
+function tally(good, ok, bad) {
+  passed += ok - (good ? 1 : 0);
+  failed += good ? 0 : Math.max(bad, 1) - 1;
+}
+
+function unit() {
+  const only = fast ? ['--exclude', 'tests/built/**'] : [];
+  const out = path.join(reports, 'unit.json');
+  const good = step('unit and published checks', [
+    'vitest',
+    'run',
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile.json=${out}`,
+    ...only,
+  ]);
+  const report = read('unit.json');
+  tally(good, report?.numPassedTests ?? 0, report?.numFailedTests ?? 0);
+}
+
+async function browser() {
+  const chromium = await needBrowser();
+  const out = path.join(reports, 'e2e.json');
+  const env = { CHROMIUM_PATH: chromium, PLAYWRIGHT_JSON_OUTPUT_NAME: out };
+  const good = step(
+    'in the browser',
+    ['playwright', 'test', '-c', 'e2e/playwright.config.ts', '--reporter=list,json'],
+    env,
+  );
+  const stats = read('e2e.json')?.stats;
+  tally(good, stats?.expected ?? 0, (stats?.unexpected ?? 0) + (stats?.flaky ?? 0));
+}
+
+installPackages();
+rmSync(reports, { recursive: true, force: true });
+mkdirSync(reports, { recursive: true });
+step('format and lint', ['biome', 'check', '.']);
+step('types and layers', ['tsc', '-b']);
+if (fast) unit();
+else if (step('build', ['vite', 'build', '--logLevel', 'warn'])) {
+  unit();
+  await browser();
+}
+console.log(`\n${passed} passed, ${failed} failed`);
+process.exit(failed === 0 ? 0 : 1);
