@@ -1,0 +1,57 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { type BrowserContext, chromium } from '@playwright/test';
+import { chromiumArgs, chromiumPath } from './browser';
+
+/** A browser profile on disk that outlives the browser: close it, kill it, open it again. */
+export type Profile = {
+  readonly open: () => Promise<BrowserContext>;
+  /** Ends every process of the browser at once, as a phone does. */
+  readonly kill: () => Promise<void>;
+  readonly remove: () => void;
+};
+
+export function newProfile(): Profile {
+  const folder = mkdtempSync(path.join(os.tmpdir(), 'knifeline-profile-'));
+  return {
+    open: () => open(folder),
+    kill: () => kill(folder),
+    remove: () => rmSync(folder, { recursive: true, force: true }),
+  };
+}
+
+function open(folder: string): Promise<BrowserContext> {
+  for (const name of readdirSync(folder)) {
+    if (name.startsWith('Singleton')) rmSync(path.join(folder, name), { force: true });
+  }
+  return chromium.launchPersistentContext(folder, {
+    executablePath: chromiumPath,
+    args: chromiumArgs,
+    viewport: { width: 390, height: 844 },
+    hasTouch: true,
+    isMobile: true,
+    deviceScaleFactor: 2,
+  });
+}
+
+function pids(folder: string): number[] {
+  const out = execFileSync('ps', ['-eo', 'pid,args'], { encoding: 'utf8', maxBuffer: 1 << 24 });
+  return out
+    .split('\n')
+    .filter((line) => line.includes(folder))
+    .map((line) => Number.parseInt(line, 10));
+}
+
+async function kill(folder: string): Promise<void> {
+  for (const pid of pids(folder)) {
+    try {
+      process.kill(pid, 'SIGKILL');
+    } catch {
+      // already gone
+    }
+  }
+  for (let k = 0; k < 100 && pids(folder).length > 0; k += 1)
+    await new Promise((done) => setTimeout(done, 50));
+}

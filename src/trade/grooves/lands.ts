@@ -1,0 +1,114 @@
+import {
+  add,
+  half,
+  inches,
+  isNegative,
+  isPositive,
+  type Length,
+  less,
+  longest,
+  over,
+  shortest,
+  subtract,
+} from '../../length/length';
+import type { Face } from './board';
+import type { Groove, Problem, Warning } from './layout';
+
+/** Least wood left between grooves, and between a groove and an end. Common practice, no source. */
+export const leastLand = inches(1n, 4n);
+export const leastEndLand = inches(3n, 8n);
+
+/** Far edge of a groove, from the same end. */
+export const farOf = (g: Groove): Length => add(g.near, g.width);
+
+const orLess = (least: Length, depth: Length | undefined): Length => (depth ? longest(least, depth) : least);
+
+/** Grooves of one face, along the board. */
+export const onFace = (grooves: readonly Groove[], face: Face): readonly Groove[] =>
+  grooves.filter((g) => g.face === face);
+
+/**
+ * Wood left at the ends and between neighbours of one face: short grain breaks out when it is less than the depth
+ * or than common practice.
+ *
+ * @param grooves of one face, ordered by near edge
+ * @param length of the board, inches
+ */
+export function landWarnings(grooves: readonly Groove[], length: Length): readonly Warning[] {
+  const first = grooves[0];
+  const last = grooves[grooves.length - 1];
+  const found: Warning[] = [];
+  const end = (at: Groove, which: 'reference' | 'other', land: Length) => {
+    const least = orLess(leastEndLand, at.depth);
+    if (less(land, least)) found.push({ code: 'end-land', at: at.id, end: which, land, least });
+  };
+  if (first) end(first, 'reference', first.near);
+  if (last) end(last, 'other', subtract(length, farOf(last)));
+  grooves.forEach((b, k) => {
+    const a = grooves[k - 1];
+    if (!a) return;
+    const land = subtract(b.near, farOf(a));
+    const least = orLess(leastLand, a.depth ?? b.depth);
+    if (!isNegative(land) && less(land, least)) found.push({ code: 'land', a: a.id, b: b.id, land, least });
+  });
+  return found;
+}
+
+/** Neighbours of one face that run into each other. */
+export function overlaps(grooves: readonly Groove[], face: Face): readonly Problem[] {
+  return grooves.flatMap((b, k): Problem[] => {
+    const a = grooves[k - 1];
+    const by = a && subtract(farOf(a), b.near);
+    return a && by && isPositive(by) ? [{ code: 'overlap', face, a: a.id, b: b.id, by }] : [];
+  });
+}
+
+/** Least web between the floors of grooves cut on two faces: the larger of t/3 and 3/16. Common practice, no source. */
+export const leastWeb = (thickness: Length): Length => longest(over(thickness, 3n), inches(3n, 16n));
+
+/** True where two grooves lie over each other along the board. */
+export const opposed = (a: Groove, b: Groove): boolean => less(a.near, farOf(b)) && less(b.near, farOf(a));
+
+/**
+ * Wood left between the floors of opposed grooves: web = t - depth A - depth B.
+ *
+ * @param a grooves of face A; @param b of face B; @param thickness of the board, inches
+ */
+export function webs(
+  a: readonly Groove[],
+  b: readonly Groove[],
+  thickness: Length,
+): { readonly problems: readonly Problem[]; readonly warnings: readonly Warning[] } {
+  const problems: Problem[] = [];
+  const warnings: Warning[] = [];
+  const least = leastWeb(thickness);
+  for (const x of a) {
+    for (const y of b) {
+      if (!opposed(x, y) || !x.depth || !y.depth) continue;
+      const web = subtract(subtract(thickness, x.depth), y.depth);
+      if (!isPositive(web)) problems.push({ code: 'no-web', a: x.id, b: y.id, by: web.neg() as Length });
+      else if (less(web, least)) warnings.push({ code: 'web', a: x.id, b: y.id, web, least });
+    }
+  }
+  return { problems, warnings };
+}
+
+/** Depth against thickness: as deep as the board is refused, more than half is warned of (common practice). */
+export function depths(
+  grooves: readonly Groove[],
+  thickness: Length,
+): { readonly problems: readonly Problem[]; readonly warnings: readonly Warning[] } {
+  const seen = new Map<string, Length>();
+  for (const g of grooves) if (g.depth) seen.set(g.run ?? g.id, g.depth);
+  const all = [...seen].map(([id, depth]) => ({ in: id, depth, thickness }));
+  return {
+    problems: all.filter((d) => !less(d.depth, thickness)).map((d) => ({ code: 'too-deep', ...d })),
+    warnings: all
+      .filter((d) => less(d.depth, thickness) && less(half(thickness), d.depth))
+      .map((d) => ({ code: 'deep', ...d })),
+  };
+}
+
+/** How two stretches share the board: the overlap, inches, <= 0 when there is none. */
+export const overlapOf = (a: Groove, b: Groove): Length =>
+  subtract(shortest(farOf(a), farOf(b)), longest(a.near, b.near));

@@ -1,0 +1,172 @@
+import {
+  add,
+  compare,
+  equals,
+  isNegative,
+  isPositive,
+  type Length,
+  less,
+  subtract,
+  times,
+  zero,
+} from '../../length/length';
+import type { Board, Face, Run } from './board';
+import { depths, farOf, landWarnings, onFace, overlaps, webs } from './lands';
+import type { BoardField, Dropped, Groove, Problem, Warning } from './layout';
+import { groovesOf, placeRun, type RunFacts } from './runs';
+import { dropFor, wideGrooves } from './wide';
+
+/** Everything a board's layout comes to. With problems it cannot be cut, and `grooves` is what could be placed. */
+export type Layout = {
+  /** Kept, along the board, face A before face B. */
+  readonly grooves: readonly Groove[];
+  readonly dropped: readonly Dropped[];
+  readonly problems: readonly Problem[];
+  readonly warnings: readonly Warning[];
+  readonly facts: readonly RunFacts[];
+  /** The layout is its own mirror: turned end for end it is the same board. */
+  readonly endForEndSafe: boolean;
+};
+
+/**
+ * Lays out a board: places every run and wide groove from the reference end, lets wide ones win over narrow ones,
+ * and says what cannot be cut or is worth a look.
+ *
+ * @param board lengths in inches, what is not yet said left undefined
+ * @example layOut(board).grooves[0].near // exact, from the reference end
+ */
+export function layOut(board: Board): Layout {
+  const datum = board.datum ?? zero;
+  const facts = board.runs.map((run) => placeRun(run, board));
+  const wide = wideGrooves(board);
+  const narrow = board.runs.flatMap((run, k) => groovesOf(run, facts[k] ?? blank(run), datum));
+  const { kept, dropped } = dropFor(narrow, wide.grooves);
+  const grooves = [...kept, ...wide.grooves].sort(along);
+  const checked = check(board, grooves);
+  const problems = [
+    ...boardProblems(board),
+    ...facts.flatMap((f) => f.problems),
+    ...wide.problems,
+    ...checked.problems,
+  ];
+  const safe = board.length !== undefined && problems.length === 0 && isMirror(grooves, board.length);
+  return { grooves, dropped, problems, warnings: checked.warnings, facts, endForEndSafe: safe };
+}
+
+const blank = (run: Run): RunFacts => ({ run: run.id, nears: [], problems: [] });
+
+const along = (a: Groove, b: Groove): number =>
+  a.face === b.face ? compare(a.near, b.near) : a.face < b.face ? -1 : 1;
+
+function boardProblems(board: Board): readonly Problem[] {
+  const found: Problem[] = [];
+  if (!board.length) found.push({ code: 'missing', field: 'length' });
+  const positive: readonly BoardField[] = ['length', 'thickness', 'cutter'];
+  for (const field of positive) {
+    const value = board[field as 'length' | 'thickness' | 'cutter'];
+    if (value && !isPositive(value)) found.push({ code: 'not-positive', field });
+  }
+  if (!(Number.isInteger(board.copies) && board.copies >= 1))
+    found.push({ code: 'not-positive', field: 'copies' });
+  return found;
+}
+
+const faces: readonly Face[] = ['A', 'B'];
+
+function check(board: Board, grooves: readonly Groove[]) {
+  const problems: Problem[] = [];
+  const warnings: Warning[] = [];
+  const { length, thickness } = board;
+  for (const face of faces) {
+    const on = onFace(grooves, face);
+    problems.push(...overlaps(on, face));
+    if (!length) continue;
+    problems.push(...offTheBoard(board, on, length));
+    warnings.push(...landWarnings(on, length));
+  }
+  if (thickness && isPositive(thickness)) {
+    for (const found of [
+      depths(grooves, thickness),
+      webs(onFace(grooves, 'A'), onFace(grooves, 'B'), thickness),
+    ]) {
+      problems.push(...found.problems);
+      warnings.push(...found.warnings);
+    }
+  }
+  return { problems, warnings };
+}
+
+/** The first groove of each run off the near end, and the last past the far end, with what would fit. */
+function offTheBoard(board: Board, grooves: readonly Groove[], length: Length): readonly Problem[] {
+  const found: Problem[] = [];
+  const groups = new Set(grooves.map((g) => g.run ?? g.id));
+  for (const group of groups) {
+    const all = grooves.filter((g) => (g.run ?? g.id) === group);
+    const first = all[0];
+    const last = all[all.length - 1];
+    if (first && isNegative(first.near)) {
+      found.push({ code: 'off-the-end', in: group, no: first.no, by: first.near.neg() as Length });
+    }
+    if (last && less(length, farOf(last))) found.push(pastTheEnd(board, all, length));
+  }
+  return found;
+}
+
+function pastTheEnd(board: Board, all: readonly Groove[], length: Length): Problem {
+  const first = all[0];
+  const last = all[all.length - 1];
+  if (!first || !last) throw new Error('no grooves');
+  const by = subtract(farOf(last), length);
+  return {
+    code: 'past-the-end',
+    in: last.run ?? last.id,
+    no: last.no,
+    by,
+    fits: all.filter((g) => !less(length, farOf(g))).length,
+    startAt: subtract(subtract(first.near, by), board.datum ?? zero),
+  };
+}
+
+/**
+ * Where a groove's near edge falls when the board is turned end for end: L - a - w.
+ *
+ * @example fromOther(inches(75n, 2n), inches(49n, 16n), inches(13n, 32n)) // 34 1/32
+ */
+export function fromOther(length: Length, near: Length, width: Length): Length {
+  return subtract(subtract(length, near), width);
+}
+
+/** True when each face's grooves turned end for end fall on its grooves, width and depth alike. */
+export function isMirror(grooves: readonly Groove[], length: Length): boolean {
+  if (grooves.length === 0) return false;
+  return faces.every((face) => {
+    const on = onFace(grooves, face);
+    return on.every((g, k) => {
+      const twin = on[on.length - 1 - k];
+      if (!twin) return false;
+      const sameDepth = g.depth && twin.depth ? equals(g.depth, twin.depth) : g.depth === twin.depth;
+      return (
+        sameDepth && equals(g.width, twin.width) && equals(fromOther(length, twin.near, twin.width), g.near)
+      );
+    });
+  });
+}
+
+/** Datum of a part: what lies between its reference end and the shared face. @example datumOf(z, t) */
+export const datumOf = (floorToBottom: Length, thickness: Length): Length => add(floorToBottom, thickness);
+
+/**
+ * One stop for two parts: set it for the part with the larger datum; the other gets a spacer of the difference.
+ *
+ * @returns the spacer, inches, >= 0, and which part it goes with
+ * @example spacerFor(inches(155n, 32n), inches(9n, 32n)) // 4 9/16, at the mate
+ */
+export function spacerFor(
+  datum: Length,
+  mate: Length,
+): { readonly spacer: Length; readonly at: 'board' | 'mate' } {
+  const difference = subtract(datum, mate);
+  return isNegative(difference)
+    ? { spacer: times(difference, -1n), at: 'board' }
+    : { spacer: difference, at: 'mate' };
+}

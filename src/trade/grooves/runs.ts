@@ -1,0 +1,139 @@
+import {
+  add,
+  half,
+  isPositive,
+  type Length,
+  less,
+  longest,
+  negate,
+  subtract,
+  sum,
+  times,
+  zero,
+} from '../../length/length';
+import type { Board, Run } from './board';
+import type { Groove, GrooveField, Problem } from './layout';
+import { atPitch, fill, mostParts, nearFrom, openings } from './place';
+
+/** What a run came to: its near edges from the datum, or why it cannot be laid out. */
+export type RunFacts = {
+  readonly run: string;
+  readonly nears: readonly Length[];
+  readonly problems: readonly Problem[];
+  /** Centre to centre. */
+  readonly pitch?: Length;
+  /** `openings`: clear between part faces. */
+  readonly opening?: Length;
+  /** `fill`: room not used. */
+  readonly leftOver?: Length;
+};
+
+const none = (run: Run, problems: readonly Problem[]): RunFacts => ({ run: run.id, nears: [], problems });
+
+/** Places one run along a board. Lengths in inches from the datum. */
+export function placeRun(run: Run, board: Board): RunFacts {
+  const gaps = missing(run);
+  if (gaps.length > 0) return none(run, gaps);
+  switch (run.spacing) {
+    case 'pitch':
+      return byPitch(run);
+    case 'fill':
+      return byFill(run, board);
+    case 'openings':
+      return byOpenings(run, board);
+    case 'given':
+      return {
+        run: run.id,
+        nears: run.at.map((at) => nearFrom(at, run.width ?? zero, run.point)),
+        problems: [],
+      };
+  }
+}
+
+const needs: Record<
+  Run['spacing'],
+  readonly ('width' | 'depth' | 'count' | 'pitch' | 'first' | 'endRoom')[]
+> = {
+  pitch: ['width', 'count', 'first', 'pitch'],
+  fill: ['width', 'first', 'pitch'],
+  openings: ['width', 'count'],
+  given: ['width'],
+};
+
+function missing(run: Run): readonly Problem[] {
+  const found: Problem[] = needs[run.spacing]
+    .filter((field) => run[field] === undefined && !(field === 'pitch' && run.count === 1))
+    .map((field) => ({ code: 'missing', in: run.id, field }));
+  if (run.spacing === 'given' && run.at.length === 0)
+    found.push({ code: 'missing', in: run.id, field: 'at' });
+  const positive: readonly GrooveField[] = ['width', 'depth', 'pitch', 'part', 'span'];
+  for (const field of positive) {
+    const value = run[field as 'width' | 'depth' | 'pitch' | 'part' | 'span'];
+    if (value !== undefined && !isPositive(value)) found.push({ code: 'not-positive', in: run.id, field });
+  }
+  const counted = run.spacing === 'pitch' || run.spacing === 'openings';
+  if (counted && run.count !== undefined && !(Number.isInteger(run.count) && run.count >= 1)) {
+    found.push({ code: 'count-not-whole', in: run.id });
+  }
+  return found;
+}
+
+function tight(run: Run, pitch: Length, width: Length): readonly Problem[] {
+  return less(width, pitch) ? [] : [{ code: 'pitch-too-small', in: run.id, pitch, width }];
+}
+
+function byPitch(run: Run): RunFacts {
+  const { width = zero, first = zero, count = 0 } = run;
+  const pitch = run.pitch ?? add(width, width);
+  const problems = count > 1 ? tight(run, pitch, width) : [];
+  if (problems.length > 0) return none(run, problems);
+  const nears = atPitch(nearFrom(first, width, run.point), pitch, count);
+  return { run: run.id, nears, problems, pitch };
+}
+
+const spanOf = (run: Run, board: Board): Length =>
+  run.span ?? subtract(board.length ?? zero, board.datum ?? zero);
+
+function byFill(run: Run, board: Board): RunFacts {
+  const { width = zero, pitch = zero, endRoom = zero } = run;
+  const problems = tight(run, pitch, width);
+  if (problems.length > 0) return none(run, problems);
+  const near = nearFrom(run.first ?? zero, width, run.point);
+  const room = subtract(spanOf(run, board), sum([near, endRoom, width]));
+  const { count, leftOver } = fill(room, pitch);
+  if (count === 0) return none(run, [{ code: 'none-fit', in: run.id, short: negate(leftOver) }]);
+  const start = run.centred ? add(near, half(leftOver)) : near;
+  return { run: run.id, nears: atPitch(start, pitch, count), problems: [], pitch, leftOver };
+}
+
+function byOpenings(run: Run, board: Board): RunFacts {
+  const { width = zero, count = 1, first = zero } = run;
+  const part = run.part ?? width;
+  if (less(width, part)) return none(run, [{ code: 'part-too-thick', in: run.id, part, width }]);
+  const span = run.span ?? subtract(spanOf(run, board), first);
+  const found = openings(span, count, { part, width });
+  if (!isPositive(found.opening)) {
+    const short = subtract(times(part, BigInt(count)), span);
+    return none(run, [{ code: 'no-openings', in: run.id, short, fits: mostParts(span, part) }]);
+  }
+  const nears = found.nears.map((near) => add(near, first));
+  return { run: run.id, nears, problems: [], opening: found.opening, pitch: add(found.opening, part) };
+}
+
+/** The grooves of a placed run, from the reference end: numbers stay with the run. */
+export function groovesOf(run: Run, facts: RunFacts, datum: Length): readonly Groove[] {
+  return facts.nears.map((near, k) => ({
+    id: `${run.id}~${k + 1}`,
+    no: `${k + 1}`,
+    run: run.id,
+    face: run.face,
+    near: add(near, datum),
+    width: run.width ?? zero,
+    wide: false,
+    ...(run.depth ? { depth: run.depth } : {}),
+    ...(run.stopped ? { stopped: run.stopped } : {}),
+  }));
+}
+
+/** Widest groove of a list, inches; 0 of none. */
+export const widest = (grooves: readonly Groove[]): Length => longest(zero, ...grooves.map((g) => g.width));
