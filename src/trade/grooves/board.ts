@@ -71,6 +71,8 @@ export type Board = {
   readonly copies: number;
   readonly length?: Length | undefined;
   readonly thickness?: Length | undefined;
+  /** How wide the board is across the grooves: what rides along a fence. */
+  readonly across?: Length | undefined;
   /** Which end touches the stop or fence, as the user calls it: bottom, top, left, right, front, back. */
   readonly end: string;
   /** Reference end to datum face; the runs are given from the datum. 0 when not said. */
@@ -98,8 +100,10 @@ export type Shop = {
   readonly single?: Length | undefined;
   /** Stand-off block between fence and work. */
   readonly block?: Length | undefined;
-  /** Largest fence setting. */
+  /** Largest setting of the table-saw fence. */
   readonly capacity?: Length | undefined;
+  /** Farthest a stop can stand from the teeth on the crosscut fence. */
+  readonly stopReach?: Length | undefined;
   /** Router base edge to cutter centre. */
   readonly routerBase?: Length | undefined;
   readonly bit?: Length | undefined;

@@ -1,0 +1,96 @@
+import { add, half, type Length, longest, subtract, sum, zero } from '../../length/length';
+import { markAt } from '../../length/tape';
+import type { Board, Machine } from './board';
+import type { Mark } from './marks';
+import type { Pass } from './passes';
+import type { Job, Measures } from './settings';
+
+type Context = {
+  /** Near teeth of the pass, from the reference end, standing on the rounded mark. */
+  readonly near: Length;
+  readonly pass: Pass;
+  readonly cutter: Length;
+  readonly mark: Mark;
+  readonly marks: readonly Mark[];
+  readonly job: Job;
+};
+
+type Set = { readonly measures: Measures; readonly figure: Length; readonly strip?: Length };
+
+type Rule = {
+  readonly order: (passes: readonly Pass[], board: Board) => readonly Pass[];
+  readonly set: (context: Context) => Set;
+};
+
+const asGiven = (passes: readonly Pass[]) => passes;
+
+/** How each machine turns the near teeth of a pass into the number to set. */
+export const machines: Record<Machine, Rule> = {
+  stop: {
+    order: asGiven,
+    set: ({ near, cutter, job }) =>
+      job.board.against === 'reference'
+        ? { measures: 'stop-to-near-teeth', figure: near }
+        : { measures: 'other-stop-to-teeth', figure: subtract(roundedLength(job), add(near, cutter)) },
+  },
+  fence: { order: asGiven, set: fenceScale },
+  router: { order: routerOrder, set: routerGuide },
+  saw: { order: asGiven, set: sawGuide },
+  spacers: {
+    order: asGiven,
+    set: ({ near, marks, cutter }) => ({
+      measures: 'spacer',
+      figure: subtract(farthest(marks, cutter), near),
+    }),
+  },
+  index: { order: asGiven, set: ({ near }) => ({ measures: 'index-line', figure: near }) },
+};
+
+const roundedLength = ({ board, tape }: Job): Length => markAt(board.length ?? zero, tape).value;
+
+/**
+ * Scale reading: teeth to fence, plus the stand-off block, plus what the stack grew toward the fence over the single
+ * blade the scale was zeroed to.
+ */
+function fenceScale({ near, cutter, job }: Context): Set {
+  const { block = zero, single = zero } = job.shop;
+  const grown = job.board.grows === 'toward' ? subtract(cutter, single) : zero;
+  return { measures: 'fence-scale', figure: sum([near, block, grown]) };
+}
+
+/**
+ * The wall farther from the guide comes first with the strip in, then the nearer with it out: fed so the bit draws
+ * into the guide, the other order is a climb cut.
+ */
+function routerOrder(passes: readonly Pass[], board: Board): readonly Pass[] {
+  const first = board.guide === 'reference' ? 'far' : 'near';
+  const second = first === 'far' ? 'near' : 'far';
+  const of = (wall: Pass['wall']) => passes.filter((p) => p.wall === wall);
+  return [...of('only'), ...of(first), ...of(second), ...of('between')];
+}
+
+/** Guide edge: base edge to centre B less half the bit, off the wall next to the guide; the strip makes the rest. */
+function routerGuide({ near, pass, cutter, mark, job }: Context): Set {
+  const off = subtract(job.shop.routerBase ?? zero, half(cutter));
+  const wall = subtract(near, pass.offset);
+  if (job.board.guide === 'reference') {
+    return { measures: 'guide-edge', figure: subtract(wall, off), strip: pass.offset };
+  }
+  const rest = subtract(subtract(mark.groove.width, cutter), pass.offset);
+  return { measures: 'guide-edge', figure: sum([wall, mark.groove.width, off]), strip: rest };
+}
+
+/** Guide lying on the reference side: teeth less the shoe. On the far side: teeth plus kerf plus the shoe's other edge. */
+function sawGuide({ near, job }: Context): Set {
+  const { kerf = zero, shoeKeep = zero, shoeWaste = zero } = job.shop;
+  const figure = job.board.guide === 'reference' ? subtract(near, shoeKeep) : sum([near, kerf, shoeWaste]);
+  return { measures: 'guide-edge', figure };
+}
+
+/** The stop stands for the farthest cut; a board with the spacer between is that much nearer. */
+function farthest(marks: readonly Mark[], cutter: Length): Length {
+  return marks.reduce((most, { near, groove }) => {
+    const last = add(near.value, longest(zero, subtract(groove.width, cutter)));
+    return longest(most, last);
+  }, zero);
+}

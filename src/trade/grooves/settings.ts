@@ -1,0 +1,184 @@
+import { inches, isNegative, isPositive, type Length, less, zero } from '../../length/length';
+import type { Rounded } from '../../length/round';
+import { fromOtherEnd, markAt, type Tape } from '../../length/tape';
+import type { Board, Machine, Shop } from './board';
+import type { Layout } from './lay-out';
+import type { Groove } from './layout';
+import { machines } from './machines';
+import { type Mark, marksOf } from './marks';
+import { type Pass, type PassError, passesFor, type Wall } from './passes';
+
+/** What the figure of a setting is measured between. */
+export type Measures =
+  | 'stop-to-near-teeth'
+  | 'other-stop-to-teeth'
+  | 'fence-scale'
+  | 'guide-edge'
+  | 'spacer'
+  | 'index-line';
+
+/** One machine setting: one pass of one groove. Its id is the operation's, whatever is changed round it. */
+export type Setting = {
+  readonly id: string;
+  readonly groove: Groove;
+  readonly pass: number;
+  readonly passes: number;
+  readonly wall: Wall;
+  readonly measures: Measures;
+  /** The number to set, at the tape. */
+  readonly figure: Rounded;
+  /** Teeth of this pass from the reference end. */
+  readonly nearTeeth: Rounded;
+  readonly farTeeth: Rounded;
+  /** Near teeth from the other end. */
+  readonly otherEnd: Length;
+  /** Router: strip between guide and base; 0 when out. */
+  readonly strip?: Length;
+};
+
+export type ShopField = keyof Shop;
+
+export type SettingProblem =
+  | { readonly code: 'shop-figure-missing'; readonly field: ShopField }
+  | ({ readonly groove: Groove } & PassError)
+  | {
+      readonly code: 'beyond-fence';
+      readonly groove: Groove;
+      readonly figure: Length;
+      readonly capacity: Length;
+      /** The same cut set off the other end, when that is within reach. */
+      readonly fromOther?: Length;
+    }
+  | { readonly code: 'behind-fence'; readonly groove: Groove; readonly figure: Length }
+  | { readonly code: 'guide-off-board'; readonly groove: Groove; readonly figure: Length };
+
+export type SettingWarning =
+  | { readonly code: 'lengths-must-match' }
+  | {
+      readonly code: 'narrow-at-fence';
+      readonly groove: Groove;
+      readonly reach: Length;
+      readonly across: Length;
+    };
+
+export type Settings = {
+  readonly settings: readonly Setting[];
+  readonly problems: readonly SettingProblem[];
+  readonly warnings: readonly SettingWarning[];
+};
+
+/** Overlap of passes when the shop has not said: common practice, no source. */
+const usualOverlap = inches(1n, 16n);
+
+export type Job = { readonly board: Board; readonly shop: Shop; readonly tape: Tape };
+
+/**
+ * Every setting a laid-out board needs on its machine, in order of working: along the board, and for a groove wider
+ * than the cutter both walls before what is between. Each figure stands on the rounded near mark, so the setting and
+ * the knife line agree; it is rounded once more for the scale it is read on, and says by how much.
+ *
+ * @param layout without problems; figures of a layout with problems are not for cutting
+ * @example settingsFor(layOut(board), { board, shop, tape: '1/32' }).settings[0].figure.value
+ */
+export function settingsFor(layout: Layout, job: Job): Settings {
+  const { board, shop, tape } = job;
+  const absent = needed(board).filter((field) => !shop[field]);
+  const problems: SettingProblem[] = absent.map((field) => ({ code: 'shop-figure-missing', field }));
+  if (absent.length > 0) return { settings: [], problems, warnings: [] };
+  const settings: Setting[] = [];
+  const marks = marksOf(board, layout, tape);
+  for (const mark of marks) {
+    const cutter = cutterFor(mark.groove, job);
+    const passes = passesFor(mark.groove.width, cutter, shop.overlap ?? usualOverlap);
+    if (passes.ok) settings.push(...settingsOf(mark, { passes: passes.value, cutter, marks, job }));
+    else problems.push({ groove: mark.groove, ...passes.error });
+  }
+  problems.push(...settings.flatMap((s) => outOfReach(s, job)));
+  return { settings, problems, warnings: warningsFor(settings, job) };
+}
+
+function needed(board: Board): readonly ShopField[] {
+  switch (board.machine) {
+    case 'fence':
+      return ['single'];
+    case 'router':
+      return board.cutter ? ['routerBase'] : ['routerBase', 'bit'];
+    case 'saw':
+      return ['kerf', board.guide === 'reference' ? 'shoeKeep' : 'shoeWaste'];
+    default:
+      return [];
+  }
+}
+
+/** Width of what cuts: stack or bit as chosen for the board, else what the machine has, else the groove's own width. */
+export function cutterFor(groove: Groove, { board, shop }: Job): Length {
+  if (board.machine === 'saw') return shop.kerf ?? groove.width;
+  if (board.cutter) return board.cutter;
+  return board.machine === 'router' ? (shop.bit ?? groove.width) : groove.width;
+}
+
+type Cut = {
+  readonly passes: readonly Pass[];
+  readonly cutter: Length;
+  readonly marks: readonly Mark[];
+  readonly job: Job;
+};
+
+function settingsOf(mark: Mark, cut: Cut): readonly Setting[] {
+  const { board, tape } = cut.job;
+  const rule = machines[board.machine];
+  const length = board.length ?? zero;
+  return rule.order(cut.passes, board).map((pass, k) => {
+    const near = mark.near.value.add(pass.offset) as Length;
+    const set = rule.set({ near, pass, cutter: cut.cutter, mark, marks: cut.marks, job: cut.job });
+    const nearTeeth = markAt(near, tape);
+    return {
+      id: `${mark.groove.id}~p${k + 1}`,
+      groove: mark.groove,
+      pass: k + 1,
+      passes: cut.passes.length,
+      wall: pass.wall,
+      measures: set.measures,
+      figure: onMark(set.figure, pass, mark) ? mark.near : markAt(set.figure, tape),
+      nearTeeth: pass.offset.n === 0n ? mark.near : nearTeeth,
+      farTeeth: markAt(near.add(cut.cutter) as Length, tape),
+      otherEnd: fromOtherEnd(length, nearTeeth.value, tape),
+      ...(set.strip ? { strip: set.strip } : {}),
+    };
+  });
+}
+
+/** A figure that is the knife mark itself keeps the mark's own remainder. */
+const onMark = (figure: Length, pass: Pass, mark: Mark): boolean =>
+  pass.offset.n === 0n && figure.equals(mark.near.value);
+
+function outOfReach(s: Setting, { board, shop, tape }: Job): readonly SettingProblem[] {
+  const figure = s.figure.value;
+  const length = board.length ?? zero;
+  if (s.measures === 'guide-edge') {
+    const off = isNegative(figure) || less(length, figure);
+    return off ? [{ code: 'guide-off-board', groove: s.groove, figure }] : [];
+  }
+  const capacity = board.machine === 'fence' ? shop.capacity : shop.stopReach;
+  if (isNegative(figure)) return [{ code: 'behind-fence', groove: s.groove, figure }];
+  if (!capacity || !less(capacity, figure)) return [];
+  const other = fromOtherEnd(length, s.farTeeth.value, tape);
+  const fits = isPositive(other) && !less(capacity, other);
+  return [
+    { code: 'beyond-fence', groove: s.groove, figure, capacity, ...(fits ? { fromOther: other } : {}) },
+  ];
+}
+
+function warningsFor(settings: readonly Setting[], { board }: Job): readonly SettingWarning[] {
+  const offOther = board.machine === 'stop' && board.against === 'other';
+  const across = board.machine === 'fence' ? board.across : undefined;
+  const narrow = across && settings.find((s) => less(across, s.nearTeeth.value));
+  return [
+    ...(offOther ? [{ code: 'lengths-must-match' } as const] : []),
+    ...(narrow && across
+      ? [{ code: 'narrow-at-fence', groove: narrow.groove, reach: narrow.nearTeeth.value, across } as const]
+      : []),
+  ];
+}
+
+export type { Machine };

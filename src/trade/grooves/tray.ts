@@ -1,0 +1,41 @@
+import { inches, isPositive, type Length, less, subtract, sum } from '../../length/length';
+import { err, ok, type Result } from '../../length/result';
+import type { Rounded } from '../../length/round';
+import { markAt, type Tape } from '../../length/tape';
+
+/** A tray resting on less than this may drop out. Common practice, no source. */
+export const leastBearing = inches(1n, 8n);
+
+export type Tray = {
+  /** Exact width, and the same rounded down: a tray must enter. */
+  readonly width: Length;
+  readonly cut: Rounded;
+  /** What still sits in a groove with the tray shoved to one side and the sides bowed out. */
+  readonly bearing: Length;
+  readonly thinBearing: boolean;
+};
+
+export type TrayError = { readonly code: 'no-width'; readonly by: Length };
+
+/**
+ * A loose tray between facing grooves: width = opening + 2 depth - slack; least bearing = depth - slack - bow.
+ *
+ * @param opening clear between the sides, inches; @param depth of the grooves, inches
+ * @param play slack, and bow: the extra opening at the worst place, both sides together, inches, >= 0
+ * @example trayFor(inches(1159n, 64n), inches(3n, 16n), { slack, bow, tape: '1/32' }) // 18 7/16
+ */
+export function trayFor(
+  opening: Length,
+  depth: Length,
+  play: { readonly slack: Length; readonly bow: Length; readonly tape: Tape },
+): Result<Tray, TrayError> {
+  const width = subtract(sum([opening, depth, depth]), play.slack);
+  if (!isPositive(width)) return err({ code: 'no-width', by: width.neg() as Length });
+  const bearing = subtract(subtract(depth, play.slack), play.bow);
+  return ok({
+    width,
+    cut: markAt(width, play.tape, 'floor'),
+    bearing,
+    thinBearing: less(bearing, leastBearing),
+  });
+}
