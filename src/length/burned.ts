@@ -1,0 +1,25 @@
+import { add, isNegative, type Length, subtract, zero } from './length';
+import { err, ok, type Result } from './result';
+
+export type BurnedError = { readonly code: 'less-than-burned'; readonly by: Length };
+
+export type TrueReading = {
+  readonly value: Length;
+  /** Burning an inch and adding the tape body are seldom both meant. */
+  readonly both: boolean;
+};
+
+/**
+ * What a tape really says: reading less the burned start, plus the tape's own body for an inside measure.
+ *
+ * @param reading inches; @param burned inches the tape was started at; @param body length of the tape case
+ * @example trueReading(inches(25n), { burned: inches(1n) }) // 24
+ */
+export function trueReading(
+  reading: Length,
+  { burned = zero, body = zero }: { readonly burned?: Length; readonly body?: Length },
+): Result<TrueReading, BurnedError> {
+  const value = add(subtract(reading, burned), body);
+  if (isNegative(value)) return err({ code: 'less-than-burned', by: value.neg() as Length });
+  return ok({ value, both: burned.n !== 0n && body.n !== 0n });
+}

@@ -1,0 +1,48 @@
+import { inches, type Length, type Ratio } from './length';
+
+/** The whole number whose square is the largest not above n; n >= 0. @example isqrt(24n) // 4n */
+export function isqrt(n: bigint): bigint {
+  if (n < 0n) throw new RangeError('isqrt of a negative');
+  if (n < 2n) return n;
+  let x = 1n << BigInt((n.toString(2).length + 1) >> 1);
+  for (;;) {
+    const y = (x + n / x) >> 1n;
+    if (y >= x) return x;
+    x = y;
+  }
+}
+
+/**
+ * Square root of an exact square, to the nearest grain by whole-number roots: no float, so no wrong 64th.
+ * An exact half goes up.
+ *
+ * @param square square inches, >= 0
+ * @param grain inches, > 0
+ * @example rootTo(ratio(25n), inches(1n, 64n)) // 5
+ */
+export function rootTo(square: Ratio, grain: Length): Length {
+  // square / grain² = N; k = isqrt(floor N); up by one when (2k+1)² <= 4N
+  const n = square.n * grain.d * grain.d;
+  const d = square.d * grain.n * grain.n;
+  const k = isqrt(n / d);
+  const up = (2n * k + 1n) ** 2n * d <= 4n * n;
+  return inches((up ? k + 1n : k) * grain.n, grain.d);
+}
+
+/** W² + H², exactly, square inches. */
+export const squareOf = (w: Length, h: Length): Ratio => w.mul(w).add(h.mul(h)) as Ratio;
+
+/**
+ * Which side of a mark the true root falls: > 0 strong, < 0 scant, 0 on it.
+ *
+ * @example rootSide(squareOf(w, h), mark)
+ */
+export const rootSide = (square: Ratio, mark: Length): number => square.compare(mark.mul(mark));
+
+/**
+ * Diagonal of a rectangle to the nearest grain.
+ *
+ * @param w, h inches, > 0; @param grain inches, > 0
+ * @example diagonal(inches(3n), inches(4n), inches(1n, 32n)) // 5
+ */
+export const diagonal = (w: Length, h: Length, grain: Length): Length => rootTo(squareOf(w, h), grain);
