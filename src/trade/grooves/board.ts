@@ -86,6 +86,8 @@ export type Board = {
   readonly machine: Machine;
   /** `stop`: which end is on the stop. */
   readonly against: 'reference' | 'other';
+  /** `stop`: which side of the blade the stop stands. */
+  readonly stopSide: 'left' | 'right';
   /** Which way the stack grows from the standing arbor face, along the work. */
   readonly grows: 'toward' | 'away';
   /** `router`, `saw`: which side of the groove the guide lies on. */
