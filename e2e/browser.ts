@@ -1,5 +1,5 @@
 /** The Chromium the tests drive; tests/gate.mjs finds or installs it. */
-export const chromiumPath = process.env['CHROMIUM_PATH'] ?? '/usr/bin/chromium';
+export const chromiumPath = process.env.CHROMIUM_PATH ?? '/usr/bin/chromium';
 
 export const chromiumArgs = [
   '--no-sandbox',

@@ -1,0 +1,100 @@
+import { err, ok, type Result } from '../length/result';
+import type { Entry } from './entry';
+import { inOrder, keyOf } from './log';
+import type { Aside } from './migrations';
+import { readEntry } from './rows';
+
+/** Version of the job file this app writes and reads. */
+export const fileVersion = 1;
+const mostBytes = 8 * 1024 * 1024;
+const mostEntries = 200_000;
+
+export type JobFile = { readonly job: string; readonly entries: readonly Entry[] };
+
+export type FileError =
+  | { readonly code: 'too-big'; readonly most: number }
+  | { readonly code: 'not-json' }
+  | { readonly code: 'not-a-job-file' }
+  | { readonly code: 'newer-file'; readonly version: number }
+  | { readonly code: 'too-many-entries'; readonly most: number }
+  | { readonly code: 'bad-entry'; readonly at: number; readonly why: string }
+  | { readonly code: 'empty' };
+
+/**
+ * A job as one readable file:
+ * `{ "knifeline": 1, "job": "<id>", "entries": [ ... ] }`, one entry a line, in log order; lengths as exact text.
+ */
+export function writeJobFile({ job, entries }: JobFile): string {
+  const lines = [...entries].sort(inOrder).map((entry) => `    ${JSON.stringify(entry)}`);
+  return `{\n  "knifeline": ${fileVersion},\n  "job": ${JSON.stringify(job)},\n  "entries": [\n${lines.join(',\n')}\n  ]\n}\n`;
+}
+
+/** Reads a job file whole, or says what is wrong and where. Nothing of a bad file is taken. */
+export function readJobFile(text: string): Result<JobFile, FileError> {
+  if (text.length > mostBytes) return err({ code: 'too-big', most: mostBytes });
+  let json: unknown;
+  try {
+    json = JSON.parse(text);
+  } catch {
+    return err({ code: 'not-json' });
+  }
+  return readParsed(json);
+}
+
+function readParsed(json: unknown): Result<JobFile, FileError> {
+  if (typeof json !== 'object' || json === null || Array.isArray(json))
+    return err({ code: 'not-a-job-file' });
+  const { knifeline, job, entries, ...rest } = json as Record<string, unknown>;
+  if (typeof knifeline === 'number' && knifeline > fileVersion)
+    return err({ code: 'newer-file', version: knifeline });
+  const known = knifeline === fileVersion && Object.keys(rest).length === 0;
+  if (!known || typeof job !== 'string' || !Array.isArray(entries)) return err({ code: 'not-a-job-file' });
+  if (entries.length > mostEntries) return err({ code: 'too-many-entries', most: mostEntries });
+  return entries.length === 0 ? err({ code: 'empty' }) : readEntries(job, entries);
+}
+
+function readEntries(job: string, rows: readonly unknown[]): Result<JobFile, FileError> {
+  const seen = new Set<string>();
+  const entries: Entry[] = [];
+  for (const [at, row] of rows.entries()) {
+    const read = readEntry(row);
+    if (!('entry' in read)) return err({ code: 'bad-entry', at, why: read.why });
+    const { entry } = read;
+    if (entry.job !== job) return err({ code: 'bad-entry', at, why: 'belongs to another job' });
+    if (seen.has(keyOf(entry))) return err({ code: 'bad-entry', at, why: 'stands in the file twice' });
+    seen.add(keyOf(entry));
+    entries.push(entry);
+  }
+  return ok({ job, entries: entries.sort(inOrder) });
+}
+
+export type Comparison = {
+  readonly fresh: readonly Entry[];
+  readonly same: number;
+  /** Same place in the log, other content: ours stay, theirs are set aside. */
+  readonly differing: readonly Entry[];
+};
+
+/** What a file holds that we do not have. */
+export function compareWith(ours: readonly Entry[], theirs: readonly Entry[]): Comparison {
+  const have = new Map(ours.map((e) => [keyOf(e), canonical(e)]));
+  const fresh = theirs.filter((e) => !have.has(keyOf(e)));
+  const differing = theirs.filter((e) => have.has(keyOf(e)) && have.get(keyOf(e)) !== canonical(e));
+  return { fresh, differing, same: theirs.length - fresh.length - differing.length };
+}
+
+/** The entry's content whatever the order of its keys. */
+const canonical = (entry: Entry): string => JSON.stringify(entry, sortedKeys);
+
+const sortedKeys = (_: string, value: unknown): unknown =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+    ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+    : value;
+
+/** Entries that differ from ours, for the set-aside. */
+export const asideOf = (entries: readonly Entry[]): readonly Aside[] =>
+  entries.map((row) => ({ from: row.job, why: 'differs from the one kept here', row }));
+
+/** The same log under another job id: both copies kept. */
+export const underId = (entries: readonly Entry[], job: string): readonly Entry[] =>
+  entries.map((entry) => ({ ...entry, job }));

@@ -1,0 +1,45 @@
+import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
+import type { Entry, Json } from './entry';
+
+export type Aside = {
+  readonly id?: number;
+  readonly from: string;
+  readonly why: string;
+  readonly row: unknown;
+};
+
+/** What is kept on the phone. */
+export type Schema = DBSchema & {
+  jobs: { key: string; value: { readonly id: string; readonly made: string } };
+  log: {
+    key: [string, string, number];
+    value: Entry;
+    indexes: { byCount: [string, number]; byPath: [string, string] };
+  };
+  settings: { key: string; value: Json };
+  shop: { key: string; value: string };
+  aside: { key: number; value: Aside };
+};
+
+type Step = (
+  db: IDBPDatabase<Schema>,
+  tx: IDBPTransaction<Schema, StoreNames<Schema>[], 'versionchange'>,
+) => void;
+
+/**
+ * Upgrade steps, synchronous, only ever added, never edited: step k makes version k + 1 of version k.
+ * A name once retired is never used again.
+ */
+export const steps: readonly Step[] = [
+  (db) => {
+    db.createObjectStore('jobs', { keyPath: 'id' });
+    const log = db.createObjectStore('log', { keyPath: ['job', 'device', 'count'] });
+    log.createIndex('byCount', ['job', 'count']);
+    log.createIndex('byPath', ['job', 'path']); // edits alone have a path: names of all jobs without all logs
+    db.createObjectStore('settings');
+    db.createObjectStore('shop');
+    db.createObjectStore('aside', { keyPath: 'id', autoIncrement: true });
+  },
+];
+
+export const schemaVersion = steps.length;

@@ -1,0 +1,46 @@
+import { type Tape, tapes } from '../length/tape';
+import type { Json } from './entry';
+
+/** How this phone likes things. Kept on the phone alone, in no job file. */
+export type Settings = {
+  readonly theme: 'phone' | 'satin' | 'blued';
+  readonly hand: 'right' | 'left';
+  readonly text: 'phone' | 'large';
+  /** Marks of Figure, and of a new job. */
+  readonly tape: Tape;
+  /** The job in hand. */
+  readonly job?: string;
+  /** Where the user was, as a hash route. */
+  readonly here?: string;
+  /** The last setting stood at, as a hash route. */
+  readonly saw?: string;
+};
+
+const oneOf = <T extends string>(words: readonly T[], json: Json | undefined, otherwise: T): T =>
+  words.find((word) => word === json) ?? otherwise;
+
+/** Settings as kept, checked: anything not readable falls back. */
+export function readSettings(kept: Readonly<Record<string, Json>>): Settings {
+  const route = (json: Json | undefined) =>
+    typeof json === 'string' && json.startsWith('#/') ? json : undefined;
+  const here = route(kept.here);
+  const saw = route(kept.saw);
+  return {
+    theme: oneOf(['phone', 'satin', 'blued'], kept.theme, 'phone'),
+    hand: oneOf(['right', 'left'], kept.hand, 'right'),
+    text: oneOf(['phone', 'large'], kept.text, 'phone'),
+    tape: oneOf(tapes, kept.tape, '1/32'),
+    ...(typeof kept.job === 'string' ? { job: kept.job } : {}),
+    ...(here ? { here } : {}),
+    ...(saw ? { saw } : {}),
+  };
+}
+
+export type Kept = 'kept' | 'may-be-cleared' | 'unknown';
+
+/** Asks the browser not to clear what is kept here when space runs short, and says what it answered. */
+export async function askToPersist(): Promise<Kept> {
+  if (!navigator.storage?.persist) return 'unknown';
+  if (await navigator.storage.persisted()) return 'kept';
+  return (await navigator.storage.persist()) ? 'kept' : 'may-be-cleared';
+}
