@@ -1,0 +1,70 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { Icon } from './icon';
+
+type DockProps = {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ComponentChildren;
+};
+
+/** A panel of controls docked at the bottom; the page above stays live. Escape closes it and keeps what was typed. */
+export function Dock({ title, onClose, children }: DockProps) {
+  const box = useRef<HTMLElement>(null);
+  useEffect(() => {
+    const before = document.activeElement;
+    box.current?.focus({ preventScroll: true });
+    const close = (event: KeyboardEvent) => event.key === 'Escape' && onClose();
+    document.addEventListener('keydown', close);
+    return () => {
+      document.removeEventListener('keydown', close);
+      if (before instanceof HTMLElement) before.focus({ preventScroll: true });
+    };
+  }, []);
+  return (
+    <section class="dock" role="dialog" aria-label={title} tabIndex={-1} ref={box}>
+      <div class="dock-head">
+        <h2>{title}</h2>
+        <button type="button" class="icon box" aria-label="Close" onClick={onClose}>
+          <Icon name="down" />
+        </button>
+      </div>
+      {children}
+    </section>
+  );
+}
+
+type ChoiceDockProps<T extends string> = {
+  readonly title: string;
+  readonly choices: readonly { readonly value: T; readonly label: string; readonly hint?: string }[];
+  readonly chosen: T | undefined;
+  readonly onChoose: (value: T) => void;
+  readonly onClose: () => void;
+};
+
+/** A docked list to choose one of. */
+export function ChoiceDock<T extends string>({
+  title,
+  choices,
+  chosen,
+  onChoose,
+  onClose,
+}: ChoiceDockProps<T>) {
+  return (
+    <Dock title={title} onClose={onClose}>
+      <ul class="choices">
+        {choices.map(({ value, label, hint }) => (
+          <li key={value}>
+            <button type="button" aria-pressed={value === chosen} onClick={() => onChoose(value)}>
+              <span>
+                <b>{label}</b>
+                {hint && <span class="s muted">{hint}</span>}
+              </span>
+              {value === chosen && <Icon name="tick" />}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </Dock>
+  );
+}

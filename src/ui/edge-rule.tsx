@@ -1,0 +1,116 @@
+import { forDrawing, type Length } from '../length/length';
+import { isMetric, type Tape } from '../length/tape';
+
+type EdgeRuleProps = {
+  readonly tape: Tape;
+  /** The sixteenth in hand or answered, 1 to 15. */
+  readonly chosen?: number | undefined;
+  /** Where an answer truly falls within its inch; the crow's foot stands there. */
+  readonly foot?: Length | undefined;
+  readonly onFraction: (sixteenths: number) => void;
+};
+
+const all = Array.from({ length: 15 }, (_, k) => k + 1);
+
+/** One inch of a steel rule along the edge of the screen: each graduation runs into the key of its own fraction. */
+export function EdgeRule({ tape, chosen, foot, onFraction }: EdgeRuleProps) {
+  return (
+    <div class="strip" role="group" aria-label="Fraction of an inch">
+      <Graduations tape={tape} foot={foot} />
+      <span class="end t" aria-hidden="true">
+        1 in
+      </span>
+      <span class="end b" aria-hidden="true">
+        0
+      </span>
+      {all.map((k) => (
+        <FractionKey key={k} sixteenths={k} on={k === chosen} onTap={() => onFraction(k)} />
+      ))}
+    </div>
+  );
+}
+
+function lowest(k: number): readonly [number, number] {
+  let [n, d] = [k, 16];
+  while (n % 2 === 0) [n, d] = [n / 2, d / 2];
+  return [n, d];
+}
+
+function FractionKey({
+  sixteenths: k,
+  on,
+  onTap,
+}: {
+  readonly sixteenths: number;
+  readonly on: boolean;
+  readonly onTap: () => void;
+}) {
+  const [n, d] = lowest(k);
+  const odd = k % 2 === 1;
+  const kind = odd ? 's16' : k % 4 === 0 ? 'e8 q' : 'e8';
+  return (
+    <button
+      type="button"
+      data-quick
+      class={on ? `${kind} on` : kind}
+      style={{ bottom: `${((k - 1) / 16) * 100}%` }}
+      aria-label={`${n}/${d}`}
+      aria-pressed={on}
+      onClick={onTap}
+    >
+      <span class="mx" aria-hidden="true">
+        <span class="fr alone">
+          <span class="nu">{n}</span>
+          <span class="de">{d}</span>
+        </span>
+      </span>
+    </button>
+  );
+}
+
+/** Fine ticks follow the tape: sixteenths alone, thirty-seconds, sixty-fourths. */
+function Graduations({ tape, foot }: { readonly tape: Tape; readonly foot: Length | undefined }) {
+  const parts = tape === '1/16' ? 16 : tape === '1/32' || isMetric(tape) ? 32 : 64;
+  const ticks = Array.from({ length: parts - 1 }, (_, k) => ((k + 1) * 64) / parts);
+  const at = foot === undefined ? undefined : `${(1 - forDrawing(foot)) * 100}%`;
+  return (
+    <svg aria-hidden="true">
+      <svg x="100%" y="0" width="1" height="100%" overflow="visible">
+        {ticks.map((k) => (
+          <Tick key={k} sixtyFourths={k} />
+        ))}
+      </svg>
+      {at !== undefined && (
+        <>
+          <svg x="100%" y={at} width="1" height="1" overflow="visible">
+            <line class="k-red" x1="-26" x2="0" y1="0" y2="0" stroke-width="3.5" />
+          </svg>
+          <svg x="0" y={at} width="1" height="1" overflow="visible">
+            <path
+              class="k-red foot"
+              d="M-15 -9L-2 0L-15 9"
+              stroke-width="3.5"
+              stroke-linecap="round"
+              stroke-linejoin="round"
+            />
+          </svg>
+        </>
+      )}
+    </svg>
+  );
+}
+
+function Tick({ sixtyFourths: k }: { readonly sixtyFourths: number }) {
+  const [reach, thick] =
+    k % 16 === 0
+      ? [92, 3]
+      : k % 8 === 0
+        ? [88, 2.5]
+        : k % 4 === 0
+          ? [19, 2.5]
+          : k % 2 === 0
+            ? [12, 2]
+            : [7, 1.5];
+  const y = `${(1 - k / 64) * 100}%`;
+  return <line class="k-ink" x1={-reach} x2="0" y1={y} y2={y} stroke-width={thick} />;
+}

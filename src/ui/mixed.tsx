@@ -1,0 +1,109 @@
+import type { Length } from '../length/length';
+import { isMetric, type Tape } from '../length/tape';
+import {
+  mixed,
+  type Mixed as Parts,
+  remainder,
+  spoken,
+  writeDecimal,
+  writeMillimetres,
+} from '../length/write';
+
+export type Size = 'hand' | 'bench' | 'arm' | 'answer' | 'setting' | 'giant';
+
+type MixedProps = {
+  readonly value: Length;
+  readonly size?: Size;
+  readonly tape?: Tape;
+  /** Said after the figure, not shown: the remainder stands beside it. */
+  readonly rest?: Length;
+};
+
+/** A length to be used: the stack for the eye, one spoken form for the reader. */
+export function Mixed({ value, size = 'hand', tape = '1/32', rest }: MixedProps) {
+  return (
+    <>
+      <span
+        class={`mx ${size}`}
+        aria-hidden="true"
+        style={size === 'giant' ? giantSize(value, tape) : undefined}
+      >
+        <Stack value={value} tape={tape} />
+      </span>
+      <span class="sr">{spoken(value, rest, tape)}</span>
+    </>
+  );
+}
+
+function Stack({ value, tape }: { readonly value: Length; readonly tape: Tape }) {
+  if (isMetric(tape)) return <WithUnit text={writeMillimetres(value)} />;
+  if (tape === '0.001') return <span class="w">{writeDecimal(value)}</span>;
+  const { negative, whole, n, d } = mixed(value);
+  const sign = negative ? '−' : '';
+  if (n === 0n) return <span class="w">{`${sign}${whole}`}</span>;
+  return (
+    <>
+      {(whole > 0n || negative) && <span class="w">{`${sign}${whole > 0n ? whole : ''}`}</span>}
+      <span class={whole > 0n ? 'fr' : 'fr alone'}>
+        <span class="nu">{`${n}`}</span>
+        <span class="de">{`${d}`}</span>
+      </span>
+    </>
+  );
+}
+
+function WithUnit({ text }: { readonly text: string }) {
+  const [figure, unit] = text.split(' ');
+  return (
+    <>
+      <span class="w">{figure?.replace('-', '−')}</span>
+      <span class="u">{unit}</span>
+    </>
+  );
+}
+
+/** As large as the screen allows: the figure's own width in em decides. */
+function giantSize(value: Length, tape: Tape) {
+  const em = isMetric(tape) || tape === '0.001' ? 0.6 * 7 : widthInEm(mixed(value));
+  return { fontSize: `min(172px, 24vh, calc((100vw - 2 * var(--edge)) / ${em.toFixed(2)}))` };
+}
+
+function widthInEm({ negative, whole, n, d }: Parts): number {
+  const digits = (whole > 0n || n === 0n ? `${whole}`.length : 0) + (negative ? 1 : 0);
+  return 0.59 * digits + (n > 0n ? 0.14 + 0.33 * Math.max(`${n}`.length, `${d}`.length) : 0.1);
+}
+
+/** What rounding left, word first; nothing when the mark is exact. */
+export function Remainder({ rest, by = true }: { readonly rest: Length; readonly by?: boolean }) {
+  const left = remainder(rest);
+  if (!left) return null;
+  const on = left.word === 'on the mark';
+  return (
+    <span class={on ? 'rem on' : 'rem'} aria-hidden="true">
+      {left.word}
+      {!on && (
+        <>
+          {' '}
+          <br />
+          {by ? 'by ' : ''}
+          {left.by}
+        </>
+      )}
+    </span>
+  );
+}
+
+/** A length in a sentence, diagonal: only for figures shown large elsewhere, or in lists held in the hand. */
+export function Inline({ value, tape = '1/32' }: { readonly value: Length; readonly tape?: Tape }) {
+  if (isMetric(tape)) return <span class="dec">{writeMillimetres(value)}</span>;
+  const { negative, whole, n, d } = mixed(value);
+  const sign = negative ? '−' : '';
+  return (
+    <span class="nb">
+      {(whole > 0n || n === 0n || negative) && (
+        <span class="dec">{`${sign}${whole > 0n || n === 0n ? whole : ''}`}</span>
+      )}
+      {n > 0n && <span class="frac-inline">{`${whole > 0n ? ' ' : ''}${n}/${d}`}</span>}
+    </span>
+  );
+}

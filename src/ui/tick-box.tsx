@@ -1,0 +1,39 @@
+import { Icon } from './icon';
+
+type TickProps = {
+  readonly label: string;
+  readonly ticked: boolean;
+  /** Written to the phone's storage, not yet confirmed. */
+  readonly saving?: boolean;
+  readonly onTap: () => void;
+};
+
+/** A real square that a glove can hit. */
+export const TickBox = ({ label, ticked, saving, onTap }: TickProps) => (
+  <button
+    type="button"
+    class={saving ? 'tick saving' : 'tick'}
+    role="checkbox"
+    aria-checked={ticked}
+    aria-busy={saving}
+    aria-label={label}
+    onClick={onTap}
+  >
+    {ticked && <Icon name="tick" />}
+  </button>
+);
+
+/** A tick with its name beside it, for one copy at the saw. */
+export const BigTick = ({ label, ticked, saving, onTap }: TickProps) => (
+  <button
+    type="button"
+    class={saving ? 'bigtick saving' : 'bigtick'}
+    role="checkbox"
+    aria-checked={ticked}
+    aria-busy={saving}
+    onClick={onTap}
+  >
+    <span class="sq">{ticked && <Icon name="tick" />}</span>
+    {label}
+  </button>
+);
