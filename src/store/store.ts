@@ -51,7 +51,7 @@ export type Store = {
   readonly keep: (key: string, value: Json) => Promise<Result<null, SaveError>>;
   readonly shop: () => Promise<Shop>;
   readonly keepShop: (key: keyof Shop, value: Length | undefined) => Promise<Result<null, SaveError>>;
-  /** Calls back when another page has written to a job (or to `settings`). */
+  /** Calls back when another page has written: a job's id, `reload` and the id after an import, or `settings`. */
   readonly onChange: (heard: (what: string) => void) => void;
   readonly close: () => void;
 };
@@ -105,7 +105,7 @@ function storeOn(here: Here, channel: BroadcastChannel | undefined): Store {
     since: (job, count) => use((db) => since(db, job, count)),
     jobs: () => use(listJobs),
     addEntries: (job, entries, aside = []) =>
-      guarded(job, (db) => addEntries(db, { job, entries, aside, now: here.now() })),
+      guarded(`reload ${job}`, (db) => addEntries(db, { job, entries, aside, now: here.now() })),
     purge: (before) => use((db) => purge(db, before)),
     aside: () => use((db) => db.getAll('aside')),
     setting: (key) => use((db) => db.get('settings', key)),

@@ -1,0 +1,263 @@
+import { batch, computed, signal } from '@preact/signals';
+import type { Length } from '../length/length';
+import type { Bench, Offered } from '../screens/bench';
+import { type Route, readRoute, writeRoute } from '../screens/routes';
+import type { SaveError } from '../store/db';
+import type { Change, Entry, Json } from '../store/entry';
+import { asideOf, compareWith, type FileError, readJobFile, underId, writeJobFile } from '../store/file';
+import { editJob, type Job, jobOf } from '../store/job';
+import { extend, type Folded, fold, merge, undoable, undoOf } from '../store/log';
+import { askToPersist, type Kept, readSettings, type Settings } from '../store/settings';
+import type { JobLine, Store } from '../store/store';
+import type { Shop } from '../trade/grooves/board';
+import { holdSaw, startUpdate, updateWaiting } from './offline';
+import { randomId } from './random';
+import { shareFile } from './share';
+
+const emptyLog: Folded = { values: new Map(), ticks: new Map() };
+const deletedFor = 30 * 24 * 3600 * 1000;
+
+/** The bench over an open store: everything a screen reads or does, in one place. */
+export async function makeBench(store: Store, sample: () => Promise<string>): Promise<Bench> {
+  const route = signal<Route>(readRoute(location.hash));
+  const entries = signal<readonly Entry[]>([]);
+  const folded = signal<Folded>(emptyLog);
+  const jobId = signal<string | undefined>(undefined);
+  const jobs = signal<readonly JobLine[]>(await store.jobs());
+  const shop = signal<Shop>(await store.shop());
+  const keptNow = await store.settings();
+  const settings = signal<Settings>(readSettings(keptNow));
+  const figure = signal<Json | undefined>(keptNow.figure);
+  const trouble = signal<SaveError | undefined>(undefined);
+  const saving = signal<ReadonlySet<string>>(new Set());
+  const kept = signal<Kept>('unknown');
+  const setAside = signal(0);
+  const offered = signal<Offered | FileError | undefined>(undefined);
+  const job = computed<Job | undefined>(() =>
+    jobId.value === undefined ? undefined : jobOf(jobId.value, folded.value.values),
+  );
+  const acts = computed(() => undoable(entries.value, store.device));
+
+  const noteTrouble = (error: SaveError | undefined) => {
+    trouble.value = error;
+  };
+
+  function took(fresh: readonly Entry[]): void {
+    const next = extend(folded.value, fresh);
+    const all = next ? [...entries.value, ...fresh] : merge(entries.value, fresh);
+    batch(() => {
+      entries.value = all;
+      folded.value = next ?? fold(all);
+    });
+  }
+
+  async function load(id: string): Promise<void> {
+    const loaded = await store.load(id);
+    batch(() => {
+      jobId.value = id;
+      entries.value = loaded.entries;
+      folded.value = fold(loaded.entries);
+      setAside.value = loaded.setAside;
+    });
+  }
+
+  async function catchUp(): Promise<void> {
+    const id = jobId.value;
+    if (id === undefined) return;
+    const have = new Set(entries.value.map((e) => `${e.count}.${e.device}`));
+    const from = Math.max(1, (entries.value[entries.value.length - 1]?.count ?? 0) - 200);
+    const fresh = (await store.since(id, from)).filter((e) => !have.has(`${e.count}.${e.device}`));
+    if (fresh.length > 0 && jobId.value === id) took(fresh);
+  }
+
+  async function write(label: string, changes: readonly Change[], undoes?: string): Promise<boolean> {
+    const id = jobId.value;
+    if (id === undefined || changes.length === 0) return false;
+    const ops = changes.flatMap((c) => (c.kind === 'edit' ? [] : [c.op]));
+    saving.value = new Set([...saving.value, ...ops]);
+    const done = await store.append({ job: id, label, changes, ...(undoes === undefined ? {} : { undoes }) });
+    batch(() => {
+      saving.value = new Set([...saving.value].filter((op) => !ops.includes(op)));
+      noteTrouble(done.ok ? undefined : done.error);
+      if (done.ok && jobId.value === id) took(done.value);
+    });
+    return done.ok;
+  }
+
+  async function keep(patch: Partial<Settings>): Promise<void> {
+    settings.value = { ...settings.value, ...patch };
+    for (const [key, value] of Object.entries(patch)) {
+      const done = await store.keep(key, value);
+      if (!done.ok) noteTrouble(done.error);
+    }
+  }
+
+  function go(to: Route, replace = false): void {
+    const hash = writeRoute(to);
+    if (replace) history.replaceState(null, '', hash);
+    else if (hash !== location.hash) history.pushState(null, '', hash);
+    arrived();
+  }
+
+  function arrived(): void {
+    route.value = readRoute(location.hash);
+    const here = writeRoute(route.value);
+    if (here === settings.value.here) return;
+    void keep(route.value.at === 'saw' ? { here, saw: here } : { here });
+  }
+
+  async function openJob(id: string): Promise<void> {
+    await load(id);
+    await keep({ job: id });
+  }
+
+  async function makeJob(name: string, id = randomId()): Promise<void> {
+    const changes = editJob({ name, tape: settings.value.tape });
+    const done = await store.makeJob({ job: id, label: `New job “${name}”`, changes });
+    noteTrouble(done.ok ? undefined : done.error);
+    if (!done.ok) return;
+    jobs.value = await store.jobs();
+    await openJob(id);
+    kept.value = await askToPersist();
+  }
+
+  async function take(how: 'merge' | 'keep-both'): Promise<void> {
+    const now = offered.value;
+    if (!now || !('file' in now)) return;
+    const id = how === 'keep-both' ? randomId() : now.file.job;
+    const log = how === 'keep-both' ? underId(now.file.entries, id) : now.file.entries;
+    const aside = how === 'merge' ? asideOf(now.against?.differing ?? []) : [];
+    const done = await store.addEntries(id, log, aside);
+    noteTrouble(done.ok ? undefined : done.error);
+    if (!done.ok) return;
+    if (how === 'keep-both') {
+      const name = jobOf(id, fold(log).values).name;
+      await store.append({
+        job: id,
+        label: 'Kept as a second copy',
+        changes: editJob({ name: `${name} (2)` }),
+      });
+    }
+    offered.value = undefined;
+    jobs.value = await store.jobs();
+    await openJob(id);
+    kept.value = await askToPersist();
+  }
+
+  async function offer(text: string): Promise<void> {
+    const read = readJobFile(text);
+    if (!read.ok) {
+      offered.value = read.error;
+      return;
+    }
+    const known = jobs.value.some((line) => line.id === read.value.job);
+    const ours = known ? (await store.load(read.value.job)).entries : [];
+    offered.value = {
+      file: read.value,
+      ...(known ? { against: compareWith(ours, read.value.entries) } : {}),
+    };
+  }
+
+  async function openSample(): Promise<void> {
+    await offer(await sample());
+    if (offered.value && 'file' in offered.value) await take('merge');
+    go({ at: 'job' });
+  }
+
+  async function setDeleted(id: string, deleted: string | undefined, label: string): Promise<void> {
+    const done = await store.append({ job: id, label, changes: editJob({ deleted }) });
+    noteTrouble(done.ok ? undefined : done.error);
+    jobs.value = await store.jobs();
+  }
+
+  async function deleteJob(): Promise<void> {
+    const id = jobId.value;
+    if (id === undefined) return;
+    await setDeleted(id, new Date().toISOString(), 'Job deleted');
+    const next = jobs.value.find((line) => line.deleted === undefined);
+    if (next) await openJob(next.id);
+    else jobId.value = undefined;
+    go({ at: 'jobs' });
+  }
+
+  store.onChange((what) => {
+    if (what === jobId.value) void catchUp();
+    if (what === `reload ${jobId.value}`) void load(what.slice(7));
+    void store.jobs().then((lines) => {
+      jobs.value = lines;
+    });
+    if (what === 'settings') {
+      void store.shop().then((figures) => {
+        shop.value = figures;
+      });
+    }
+  });
+  addEventListener('hashchange', arrived);
+  addEventListener('popstate', arrived);
+  document.addEventListener(
+    'visibilitychange',
+    () => void (document.visibilityState === 'visible' && catchUp()),
+  );
+
+  await store.purge(new Date(Date.now() - deletedFor).toISOString());
+  jobs.value = await store.jobs();
+  const alive = jobs.value.filter((line) => line.deleted === undefined);
+  const last = alive.find((line) => line.id === settings.value.job) ?? alive[0];
+  if (last) await load(last.id);
+  if (jobs.value.length > 0)
+    kept.value = (await navigator.storage?.persisted?.()) ? 'kept' : 'may-be-cleared';
+  setAside.value = (await store.aside()).length;
+
+  return {
+    route,
+    job,
+    folded,
+    entries,
+    jobs,
+    shop,
+    settings,
+    trouble,
+    saving,
+    kept,
+    setAside,
+    updateWaiting,
+    offered,
+    figure,
+    undoLabel: computed(() => acts.value[0]?.label),
+    go,
+    act: (label, changes) => write(label, changes),
+    undo: async () => {
+      const act = acts.value[0];
+      if (act) await write(`Undo: ${act.label}`, undoOf(entries.value, act), act.act);
+    },
+    newId: randomId,
+    newJob: makeJob,
+    openJob,
+    openSample,
+    deleteJob,
+    bringBack: async (id) => {
+      await setDeleted(id, undefined, 'Job brought back');
+      await openJob(id);
+    },
+    keep,
+    keepShop: async (field: keyof Shop, value: Length | undefined) => {
+      shop.value = { ...shop.value, [field]: value };
+      const done = await store.keepShop(field, value);
+      if (!done.ok) noteTrouble(done.error);
+    },
+    keepFigure: (state) => {
+      figure.value = state;
+      void store.keep('figure', state).then((done) => !done.ok && noteTrouble(done.error));
+    },
+    share: shareFile,
+    jobFile: () => writeJobFile({ job: jobId.value ?? '', entries: entries.value }),
+    asideFile: async () => JSON.stringify(await store.aside(), null, 1),
+    offer,
+    take,
+    letGo: () => {
+      offered.value = undefined;
+    },
+    startUpdate,
+    holdSaw,
+  };
+}

@@ -1,0 +1,58 @@
+import type { ReadonlySignal } from '@preact/signals';
+import type { Length } from '../length/length';
+import type { SaveError } from '../store/db';
+import type { Change, Entry, Json } from '../store/entry';
+import type { Comparison, FileError, JobFile } from '../store/file';
+import type { Job } from '../store/job';
+import type { Folded } from '../store/log';
+import type { Kept, Settings } from '../store/settings';
+import type { JobLine } from '../store/store';
+import type { Shop } from '../trade/grooves/board';
+import type { Route } from './routes';
+
+/** A file looked at before anything of it is taken. */
+export type Offered = { readonly file: JobFile; readonly against?: Comparison };
+
+/** What every screen stands on: the job in hand, this phone's figures, and what can be done. App makes it. */
+export type Bench = {
+  readonly route: ReadonlySignal<Route>;
+  readonly job: ReadonlySignal<Job | undefined>;
+  readonly folded: ReadonlySignal<Folded>;
+  readonly entries: ReadonlySignal<readonly Entry[]>;
+  readonly jobs: ReadonlySignal<readonly JobLine[]>;
+  readonly shop: ReadonlySignal<Shop>;
+  readonly settings: ReadonlySignal<Settings>;
+  /** Name of the act that undo would take back. */
+  readonly undoLabel: ReadonlySignal<string | undefined>;
+  /** The last change that could not be kept. */
+  readonly trouble: ReadonlySignal<SaveError | undefined>;
+  /** Operations written to storage and not yet confirmed. */
+  readonly saving: ReadonlySignal<ReadonlySet<string>>;
+  readonly kept: ReadonlySignal<Kept>;
+  /** Rows that could not be read and were set aside. */
+  readonly setAside: ReadonlySignal<number>;
+  readonly updateWaiting: ReadonlySignal<boolean>;
+  readonly offered: ReadonlySignal<Offered | FileError | undefined>;
+
+  readonly go: (route: Route, replace?: boolean) => void;
+  readonly act: (label: string, changes: readonly Change[]) => Promise<boolean>;
+  readonly undo: () => Promise<void>;
+  readonly newId: () => string;
+  readonly newJob: (name: string) => Promise<void>;
+  readonly openJob: (id: string) => Promise<void>;
+  readonly openSample: () => Promise<void>;
+  readonly deleteJob: () => Promise<void>;
+  readonly bringBack: (id: string) => Promise<void>;
+  readonly keep: (patch: Partial<Settings>) => Promise<void>;
+  readonly keepShop: (field: keyof Shop, value: Length | undefined) => Promise<void>;
+  readonly figure: ReadonlySignal<Json | undefined>;
+  readonly keepFigure: (state: Json) => void;
+  readonly share: (name: string, text: string) => Promise<'shared' | 'saved'>;
+  readonly jobFile: () => string;
+  readonly asideFile: () => Promise<string>;
+  readonly offer: (text: string) => Promise<void>;
+  readonly take: (how: 'merge' | 'keep-both') => Promise<void>;
+  readonly letGo: () => void;
+  readonly startUpdate: () => Promise<boolean>;
+  readonly holdSaw: () => () => void;
+};

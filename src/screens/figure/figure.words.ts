@@ -1,0 +1,108 @@
+import type { Kind, ReckonError } from '../../length/evaluate';
+import type { Refused } from '../../length/keypad-slot';
+import type { ParseError } from '../../length/parse-line';
+import type { ReadError } from '../../length/read';
+import { assertNever } from '../../length/result';
+
+/** Why a key did nothing, and what would. */
+export function refusedText(why: Refused): string {
+  switch (why) {
+    case 'too-many-digits':
+      return 'Nine figures is the most.';
+    case 'second-point':
+      return 'There is a point already.';
+    case 'decimal-has-no-fraction':
+      return 'A decimal takes no fraction. Erase the point first.';
+    case 'millimetres-have-no-fraction':
+      return 'Millimetres take no fraction of an inch.';
+    case 'feet-need-a-number':
+      return 'Feet come after whole figures: 5 feet, then the inches.';
+    case 'feet-already':
+      return 'The feet are given already.';
+    case 'nothing-to-move':
+      return 'Scant and strong move a figure by one step. Give the figure first.';
+    case 'nothing-to-erase':
+      return 'Nothing to erase.';
+    case 'nothing-to-close':
+      return 'No bracket is open. Put a sign first to open one.';
+    case 'figure-first':
+      return 'A figure comes first.';
+    case 'sign-first':
+      return 'A sign comes first: + − × or ÷.';
+    case 'nothing-to-swap':
+      return 'Only a bare number can count or measure.';
+    default:
+      return assertNever(why);
+  }
+}
+
+const kinds: Record<Kind, string> = { length: 'a length', number: 'a count', area: 'an area' };
+
+/** Why a sum has no answer. `call` names a roll line. */
+export function reckonText(error: ReckonError, call: (id: string) => string): string {
+  switch (error.code) {
+    case 'divide-by-nothing':
+      return 'Nothing goes into it: that divides by zero.';
+    case 'kinds':
+      return `${sentence(kinds[error.a])} ${verbs[error.op]} ${kinds[error.b]} is nothing to mark. A bare number after × or ÷ counts; swap it if it should measure.`;
+    case 'unknown-line':
+      return 'A line this is built on is gone. Undo brings it back.';
+    case 'ring':
+      return `${sentence(call(error.id))} is built on itself.`;
+    case 'bad-figure':
+      return `“${error.text}” is not a length.`;
+    default:
+      return assertNever(error);
+  }
+}
+
+const verbs = { '+': 'plus', '−': 'less', '×': 'times', '÷': 'over' };
+const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** Why a typed line is not read yet; nothing for an empty one. */
+export function parseText(error: ParseError, typed: string): string | undefined {
+  switch (error.code) {
+    case 'empty':
+      return undefined;
+    case 'too-long':
+      return `That is too long to read: ${error.most} is the most.`;
+    case 'bracket-not-closed':
+      return 'A bracket is still open.';
+    case 'bracket-not-open':
+      return `The bracket after “${typed.slice(0, error.at).trim()}” was never opened.`;
+    case 'figure-missing':
+      return 'A figure is missing after the sign.';
+    case 'sign-missing':
+      return 'A sign is missing between two figures.';
+    case 'bad-figure':
+      return readText(error.error);
+    default:
+      return assertNever(error);
+  }
+}
+
+export function readText(error: ReadError): string | undefined {
+  const { text } = error;
+  switch (error.code) {
+    case 'empty':
+      return undefined;
+    case 'not-a-length':
+      return `“${text}” is not a length. Try 5 1/2, 5' 3/4 or 146 mm.`;
+    case 'zero-denominator':
+      return `“${text}” divides by zero.`;
+    case 'two-points':
+      return `“${text}” has two points.`;
+    case 'two-fractions':
+      return `“${text}” has two fractions in a row. Put a sign between them.`;
+    case 'feet-after-inches':
+      return `In “${text}” feet come after inches. Put them first.`;
+    case 'no-denominator':
+      return `“${text}” wants a figure under the line.`;
+    case 'fraction-of-a-decimal':
+      return `“${text}” has a decimal and then another figure. Use one or the other.`;
+    case 'too-long':
+      return 'That is too long for one length.';
+    default:
+      return assertNever(error.code);
+  }
+}

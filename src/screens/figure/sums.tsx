@@ -1,0 +1,138 @@
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import type { Length } from '../../length/length';
+import { fromStored, toStored } from '../../length/stored';
+import type { Tape } from '../../length/tape';
+import { Bar } from '../../ui/bar';
+import { Blank } from '../../ui/blank';
+import { ChoiceDock } from '../../ui/dock';
+import { KeySheet } from '../../ui/key-sheet';
+import { Mixed } from '../../ui/mixed';
+import type { Bench } from '../bench';
+import { sheetsOf } from '../stock/sheets';
+import type { FigureState } from './figure.model';
+import { burnedSum, diagonalSum, otherEndSum, partsSum, squareSum } from './sum-results';
+
+export type Sum = 'other-end' | 'parts' | 'diagonal' | 'square' | 'burned';
+
+const kinds: readonly { readonly value: Sum; readonly label: string; readonly hint: string }[] = [
+  { value: 'other-end', label: 'From the other end', hint: 'the same mark, measured back' },
+  { value: 'parts', label: 'Equal parts', hint: 'with dividers, or kerfs, between' },
+  { value: 'diagonal', label: 'Diagonal', hint: 'of a width and a height' },
+  { value: 'square', label: 'Square up', hint: 'two diagonals: push how much, till what' },
+  { value: 'burned', label: 'Burned tape', hint: 'started at an inch, or the tape’s own body' },
+];
+
+export const SumsDock = ({
+  onChoose,
+  onClose,
+}: {
+  readonly onChoose: (kind: Sum) => void;
+  readonly onClose: () => void;
+}) => (
+  <ChoiceDock title="Quick sums" choices={kinds} chosen={undefined} onChoose={onChoose} onClose={onClose} />
+);
+
+/** A sentence in pieces: words, and blanks by name. */
+export type Piece = string | { readonly blank: string; readonly label: string; readonly count?: boolean };
+
+/** What a quick sum is: its sentence, and what its blanks come to. */
+export type SumRule = {
+  readonly title: string;
+  readonly sentence: readonly Piece[];
+  readonly result: (blanks: Blanks, tape: Tape) => ComponentChildren;
+};
+
+export type Blanks = {
+  readonly length: (name: string) => Length | undefined;
+  readonly count: (name: string) => number | undefined;
+};
+
+const rules: Record<Sum, SumRule> = {
+  'other-end': otherEndSum,
+  parts: partsSum,
+  diagonal: diagonalSum,
+  square: squareSum,
+  burned: burnedSum,
+};
+
+type SumPageProps = {
+  readonly kind: Sum;
+  readonly state: FigureState;
+  readonly tape: Tape;
+  readonly set: (state: FigureState) => void;
+  readonly bench: Bench;
+  readonly leave: () => void;
+};
+
+/** A quick sum as one sentence with blanks; the keys dock below a tapped blank. */
+export function SumPage({ kind, state, tape, set, bench, leave }: SumPageProps) {
+  const rule = rules[kind];
+  const [open, setOpen] = useState<Exclude<Piece, string>>();
+  const at = (name: string) => `${kind}.${name}`;
+  const blanks = blanksOf(state, at);
+  const put = (name: string, text: string | undefined) => {
+    const { [at(name)]: _, ...others } = state.sums ?? {};
+    const from = kind === 'other-end' && name === 'length' && text !== undefined ? { from: text } : {};
+    set({ ...state, ...from, sums: text === undefined ? others : { ...others, [at(name)]: text } });
+  };
+  return (
+    <>
+      <Bar title={rule.title} leave={{ label: 'Figure', onTap: leave }} />
+      <main class="page sum">
+        <p class="fillin">
+          {rule.sentence.map((piece) =>
+            typeof piece === 'string' ? (
+              piece
+            ) : (
+              <Blank
+                key={piece.blank}
+                label={piece.label}
+                open={open?.blank === piece.blank}
+                onTap={() => setOpen(piece)}
+              >
+                {shown(blanks, piece)}
+              </Blank>
+            ),
+          )}
+        </p>
+        <div class="pad-x result" aria-live="polite">
+          {rule.result(blanks, tape)}
+        </div>
+      </main>
+      {open && (
+        <KeySheet
+          key={open.blank}
+          title={open.label}
+          tape={tape}
+          fill={open.count ? 'count' : 'length'}
+          now={open.count ? undefined : blanks.length(open.blank)}
+          nowCount={open.count ? blanks.count(open.blank) : undefined}
+          sheets={sheetsOf(bench.job.value).map((s) => ({ name: s.name, thickness: s.thickest }))}
+          onLength={(value) => put(open.blank, value && toStored(value))}
+          onCount={(value) => put(open.blank, value === undefined ? undefined : `${value}`)}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+    </>
+  );
+}
+
+function blanksOf(state: FigureState, at: (name: string) => string): Blanks {
+  return {
+    length: (name) => {
+      const found = fromStored(state.sums?.[at(name)] ?? '');
+      return found.ok ? found.value : undefined;
+    },
+    count: (name) => {
+      const text = state.sums?.[at(name)];
+      return text === undefined ? undefined : Number(text);
+    },
+  };
+}
+
+function shown(blanks: Blanks, piece: Exclude<Piece, string>) {
+  if (piece.count) return blanks.count(piece.blank);
+  const value = blanks.length(piece.blank);
+  return value && <Mixed value={value} tape="1/64" />;
+}
