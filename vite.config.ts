@@ -2,7 +2,7 @@
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
-import { manifest } from './src/app/manifest';
+import { manifest } from './src/app/manifest.ts';
 
 export default defineConfig({
   root: 'src',

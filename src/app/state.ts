@@ -100,6 +100,8 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
   }
 
   function arrived(): void {
+    const asked = readRoute(location.hash);
+    if (asked.at === 'last') history.replaceState(null, '', settings.value.saw ?? '#/');
     route.value = readRoute(location.hash);
     const here = writeRoute(route.value);
     if (here === settings.value.here) return;
@@ -225,6 +227,7 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
     figure,
     undoLabel: computed(() => acts.value[0]?.label),
     go,
+    arrive: arrived,
     act: (label, changes) => write(label, changes),
     undo: async () => {
       const act = acts.value[0];

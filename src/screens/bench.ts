@@ -34,6 +34,8 @@ export type Bench = {
   readonly updateWaiting: ReadonlySignal<boolean>;
   readonly offered: ReadonlySignal<Offered | FileError | undefined>;
 
+  /** Looks at the address again: the screen shown is the one it names. */
+  readonly arrive: () => void;
   readonly go: (route: Route, replace?: boolean) => void;
   readonly act: (label: string, changes: readonly Change[]) => Promise<boolean>;
   readonly undo: () => Promise<void>;

@@ -1,0 +1,112 @@
+import { useSignalEffect } from '@preact/signals';
+import { assertNever } from '../length/result';
+import type { Bench } from '../screens/bench';
+import { FigureScreen } from '../screens/figure/figure';
+import { ImportScreen } from '../screens/job/import';
+import { JobScreen } from '../screens/job/job';
+import { JobsScreen } from '../screens/job/jobs';
+import { PhoneScreen } from '../screens/job/phone';
+import { ShopScreen } from '../screens/job/shop';
+import { BoardsScreen } from '../screens/marks/boards-screen';
+import { ChangeScreen } from '../screens/marks/change';
+import { FitScreen } from '../screens/marks/fit';
+import { MarksScreen } from '../screens/marks/marks';
+import { TrayScreen } from '../screens/marks/tray';
+import type { Route } from '../screens/routes';
+import { SawScreen } from '../screens/saw/saw';
+import { StockScreen } from '../screens/stock/stock';
+import { type Tab, Tabs } from '../ui/bar';
+import { Trouble } from './trouble';
+
+/** The screen of the route, the tabs where there are any, and what went wrong. */
+export function App({ bench }: { readonly bench: Bench }) {
+  useSignalEffect(() => dress(bench));
+  const route = bench.route.value;
+  const tabs = tabsFor(route);
+  return (
+    <>
+      <Trouble bench={bench} />
+      <Screen route={route} bench={bench} />
+      {tabs && <Tabs tabs={tabs} />}
+    </>
+  );
+}
+
+function Screen({ route, bench }: { readonly route: Route; readonly bench: Bench }) {
+  switch (route.at) {
+    case 'job':
+    case 'last':
+      return <JobScreen bench={bench} />;
+    case 'jobs':
+      return <JobsScreen bench={bench} />;
+    case 'phone':
+      return <PhoneScreen bench={bench} />;
+    case 'shop':
+      return <ShopScreen bench={bench} />;
+    case 'import':
+      return <ImportScreen bench={bench} />;
+    case 'figure':
+      return <FigureScreen bench={bench} />;
+    case 'stock':
+      return <StockScreen key={route.id} bench={bench} id={route.id} />;
+    case 'boards':
+      return <BoardsScreen bench={bench} />;
+    case 'marks':
+    case 'stops':
+      return <MarksScreen key={route.board} bench={bench} id={route.board} show={route.at} />;
+    case 'change':
+      return <ChangeScreen key={route.board} bench={bench} id={route.board} />;
+    case 'tray':
+      return <TrayScreen key={route.board} bench={bench} id={route.board} />;
+    case 'fit':
+      return <FitScreen key={route.groove} bench={bench} id={route.board} groove={route.groove} />;
+    case 'saw':
+      return <SawScreen key={route.board} bench={bench} id={route.board} setting={route.setting} />;
+    default:
+      return assertNever(route);
+  }
+}
+
+/** Bottom bar on the pages one wanders between; a page that does one thing has none. */
+function tabsFor(route: Route): readonly Tab[] | undefined {
+  if (route.at !== 'job' && route.at !== 'boards' && route.at !== 'jobs') return undefined;
+  return [
+    { label: 'Job', icon: 'job', href: '#/', current: route.at !== 'boards' },
+    { label: 'Marks', icon: 'marks', href: '#/boards', current: route.at === 'boards' },
+    { label: 'Figure', icon: 'figure', href: '#/figure', current: false },
+  ];
+}
+
+/** Theme, hand and text size go on the page itself, so that drawings follow without being drawn again. */
+function dress(bench: Bench): void {
+  const { theme, hand, text } = bench.settings.value;
+  const dark = theme === 'blued' || (theme === 'phone' && matchMedia('(prefers-color-scheme: dark)').matches);
+  const page = document.documentElement;
+  page.dataset.theme = dark ? 'blued' : 'satin';
+  page.classList.toggle('hand-left', hand === 'left');
+  page.classList.toggle('text-200', text === 'large');
+  const large = Number.parseFloat(getComputedStyle(page).fontSize) >= 24;
+  page.classList.toggle('text-xl', large);
+  document.querySelector('meta[name="theme-color"]')?.setAttribute('content', dark ? '#0C1014' : '#D3DADE');
+}
+
+const refusals = {
+  'newer-database':
+    'What is kept on this phone was written by a newer Knifeline. It is left as it is. Open the newer version, or close every page of this one so that it can start.',
+  blocked:
+    'Another page of Knifeline is still open with an older version. Close it, then open this one again.',
+  'no-storage':
+    'This browser keeps nothing for this page, so a job would be lost. Leave the private window, or allow storage.',
+  'newer-page':
+    'A newer Knifeline has been opened on another page and this one has stopped writing. Open it again to go on.',
+};
+
+export const Refusal = ({ code }: { readonly code: keyof typeof refusals }) => (
+  <main class="page refusal">
+    <h1>Knifeline</h1>
+    <p>{refusals[code]}</p>
+    <button type="button" class="btn main" onClick={() => location.reload()}>
+      Open again
+    </button>
+  </main>
+);

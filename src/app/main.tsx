@@ -1,0 +1,42 @@
+import '../ui/kit.css';
+import '../screens/figure/figure.css';
+import '../screens/marks/marks.css';
+import '../screens/saw/saw.css';
+import '../screens/job/job.css';
+import { render } from 'preact';
+import sampleUrl from '../../demo-data/mineral-and-shell-cabinet.json?url';
+import { openStore } from '../store/store';
+import { guardTouches } from '../ui/touch';
+import { App, Refusal } from './app';
+import { onOpenedFile, takeShared } from './incoming';
+import { goOffline } from './offline';
+import { randomId } from './random';
+import { makeBench } from './state';
+
+const root = document.getElementById('app');
+
+/** Opens what is kept on the phone, then shows the screen the user left. */
+async function start(at: HTMLElement): Promise<void> {
+  guardTouches(document);
+  const gone = () => render(<Refusal code="newer-page" />, at);
+  const store = await openStore({ randomId, now: () => new Date().toISOString(), onGone: gone });
+  if (!store.ok) {
+    render(<Refusal code={store.error.code} />, at);
+    return;
+  }
+  const bench = await makeBench(store.value, async () => (await fetch(sampleUrl)).text());
+  if (location.hash === '' && bench.settings.value.here)
+    history.replaceState(null, '', bench.settings.value.here);
+  bench.arrive();
+  render(<App bench={bench} />, at);
+  goOffline();
+  const offer = async (text: string) => {
+    await bench.offer(text);
+    bench.go({ at: 'import' });
+  };
+  onOpenedFile((text) => void offer(text));
+  const shared = await takeShared();
+  if (shared !== undefined) await offer(shared);
+}
+
+if (root) void start(root);

@@ -1,0 +1,266 @@
+import { useState } from 'preact/hooks';
+import { isMetric, type Tape, tapes } from '../../length/tape';
+import { editJob, type Job } from '../../store/job';
+import { Bar, BarButton } from '../../ui/bar';
+import { ChoiceDock } from '../../ui/dock';
+import { Icon } from '../../ui/icon';
+import { Mixed, Remainder } from '../../ui/mixed';
+import type { Bench } from '../bench';
+import { TextDock } from '../marks/ask';
+import { BoardList, layOutBoard } from '../marks/boards-screen';
+import { rowsOf, viewOf } from '../marks/view';
+import { callGroove, setWords } from '../marks/words';
+import { sheetOf } from '../stock/sheets';
+import { measureSheet } from '../stock/stock';
+
+/** The job in hand: the next thing to do with its figure, stock as measured, boards. Before any job: three things to tap. */
+export function JobScreen({ bench }: { readonly bench: Bench }) {
+  const job = bench.job.value;
+  return job ? <Standing bench={bench} job={job} /> : <First bench={bench} />;
+}
+
+function First({ bench }: { readonly bench: Bench }) {
+  return (
+    <main class="page first">
+      <h1>Knifeline</h1>
+      <p>
+        Measuring and marking in the shop. Figures are exact, every mark says from which end, and nothing
+        needs a signal.
+      </p>
+      <a class="btn main big" href="#/figure">
+        <Icon name="figure" />
+        Do a sum
+      </a>
+      <button type="button" class="btn big" onClick={() => void layOutBoard(bench)}>
+        <Icon name="marks" />
+        Lay out a board
+      </button>
+      <button type="button" class="btn big" onClick={() => void bench.openSample()}>
+        <Icon name="job" />
+        Open the sample job
+      </button>
+      <p class="kept">
+        <Icon name="phone" />
+        Kept on this phone. Works with no signal.
+      </p>
+      <p class="note">
+        <a href="#/import">Bring a job file in</a> · <a href="#/jobs">All jobs</a> ·{' '}
+        <a href="#/phone">This phone</a>
+      </p>
+    </main>
+  );
+}
+
+type Open = 'name' | 'place' | 'tape' | undefined;
+
+function Standing({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
+  const [open, setOpen] = useState<Open>();
+  const dark = document.documentElement.dataset.theme === 'blued';
+  return (
+    <>
+      <Bar>
+        <BarButton icon="down" label="All jobs" onTap={() => bench.go({ at: 'jobs' })} />
+        <BarButton
+          icon="undo"
+          label="Undo"
+          wordless
+          disabled={bench.undoLabel.value === undefined}
+          onTap={() => void bench.undo()}
+        />
+        <BarButton
+          icon="dim"
+          label={dark ? 'Bright' : 'Dim'}
+          onTap={() => void bench.keep({ theme: dark ? 'satin' : 'blued' })}
+        />
+      </Bar>
+      <main class="page">
+        <div class="home-head">
+          <h1>
+            <button type="button" onClick={() => setOpen('name')}>
+              {job.name || 'Name this job'}
+            </button>
+          </h1>
+          <button type="button" class="muted place" onClick={() => setOpen('place')}>
+            {job.place || 'Where it goes'}
+          </button>
+        </div>
+        <Next bench={bench} job={job} />
+        <div class="sechead">
+          <h2 class="sec">Stock, as measured</h2>
+          <BarButton icon="measure" label="Measure" boxed onTap={() => void measureSheet(bench)} />
+        </div>
+        <StockList bench={bench} job={job} />
+        <div class="sechead">
+          <h2 class="sec">Boards</h2>
+          <BarButton icon="plus" label="Lay out" boxed onTap={() => void layOutBoard(bench)} />
+        </div>
+        {job.boards.length === 0 && (
+          <p class="pad-x empty-line">
+            No board laid out yet. Measure one end to end, then say where its grooves go.
+          </p>
+        )}
+        <BoardList bench={bench} />
+        <div class="pad-x adds">
+          <button type="button" class="btn" onClick={() => setOpen('tape')}>
+            Marks to <span class="frac-inline">{job.tape}</span>
+          </button>
+          <a class="btn" href="#/shop">
+            Shop figures
+          </a>
+          <button
+            type="button"
+            class="btn"
+            onClick={() => void bench.share(job.name || 'Job', bench.jobFile())}
+          >
+            <Icon name="share" />
+            Share out
+          </button>
+          <a class="btn" href="#/phone">
+            This phone
+          </a>
+        </div>
+        <Kept bench={bench} job={job} />
+      </main>
+      {open === 'tape' && (
+        <ChoiceDock
+          title="Marks of this job, to the nearest"
+          choices={tapes
+            .filter((t) => t !== '0.001')
+            .map((value) => ({ value, label: isMetric(value) ? value : `${value} in` }))}
+          chosen={job.tape}
+          onChoose={(tape: Tape) => {
+            void bench.act(`Marks to ${tape}`, editJob({ tape }));
+            setOpen(undefined);
+          }}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+      {(open === 'name' || open === 'place') && (
+        <TextDock
+          title={open === 'name' ? 'Name of the job' : 'Where it goes'}
+          now={job[open]}
+          most={120}
+          onDone={(text) =>
+            void bench.act(open === 'name' ? 'Job named' : 'Place given', editJob({ [open]: text }))
+          }
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+    </>
+  );
+}
+
+/** The next setting not yet cut, of the board stood at last, else of the first that is started or ready. */
+function Next({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
+  const ticks = bench.folded.value.ticks;
+  const views = job.boards.map((board) => viewOf(board, bench.shop.value, job.tape));
+  const open = views.flatMap((view) => {
+    const row = rowsOf(view, ticks).find((r) => !r.done);
+    return row ? [{ view, row }] : [];
+  });
+  const stood = open.find(({ view }) => bench.settings.value.saw?.includes(`/${view.board.id}`)) ?? open[0];
+  if (!stood) return null;
+  const { view, row } = stood;
+  const { figure } = row.setting;
+  return (
+    <section class="next" aria-label="Next thing to do">
+      <p class="lead">
+        Next: {callGroove(view.layout, row.setting.groove.id)}, {view.board.name || 'board'}
+      </p>
+      <div class="mid">
+        <Mixed value={figure.value} rest={figure.rest} size="setting" tape={job.tape} />
+        <div class="side">
+          {setWords[row.setting.measures].replace(' at', '').toLowerCase()}
+          <br />
+          <Remainder rest={figure.rest} by={false} />
+        </div>
+      </div>
+      <button
+        type="button"
+        class="btn"
+        onClick={() => bench.go({ at: 'saw', board: view.board.id, setting: row.setting.id })}
+      >
+        Pick up at the {view.board.machine === 'router' ? 'router' : 'saw'} <Icon name="next" />
+      </button>
+    </section>
+  );
+}
+
+function StockList({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
+  if (job.stock.length === 0) {
+    return (
+      <p class="pad-x empty-line">
+        No stock measured. Put calipers on the sheet you will cut, near two corners and the middle.
+      </p>
+    );
+  }
+  return (
+    <ul>
+      {job.stock.map((stock) => {
+        const [sheet] = sheetOf(stock);
+        return (
+          <li key={stock.id}>
+            <button type="button" class="mat" onClick={() => bench.go({ at: 'stock', id: stock.id })}>
+              <Plies />
+              <span>
+                <b>{stock.name || 'Sheet'}</b>
+                <span class="s muted dec">{sheet?.says ?? 'no reading yet'}</span>
+              </span>
+              {sheet && <Mixed value={sheet.thickest} tape="0.001" />}
+            </button>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+const Plies = () => (
+  <svg viewBox="-1 -1 66 40" aria-hidden="true">
+    {[0, 1, 2, 3, 4, 5, 6].map((k) => (
+      <rect key={k} class={k % 2 === 0 ? 'f-birch' : 'f-birch2'} x="0" y={k * 5.4} width="64" height="5.6" />
+    ))}
+    <rect class="k-onbirch" x="0" y="0" width="64" height="38" stroke-width="1.25" />
+  </svg>
+);
+
+function Kept({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
+  const kept = bench.kept.value;
+  return (
+    <div class="pad-x keptbox">
+      <p class="kept">
+        <Icon name="phone" />
+        Kept on this phone. Works with no signal.
+      </p>
+      {kept === 'may-be-cleared' && (
+        <p class="note">
+          The browser may clear it when space runs short. Put the app on the home screen, and share the job
+          out now and then.
+        </p>
+      )}
+      {job.unread.length > 0 && (
+        <p class="note">{job.unread.length} values could not be read and stand at their usual figures.</p>
+      )}
+      {bench.setAside.value > 0 && (
+        <p class="note">
+          {bench.setAside.value} entries could not be read. They are set aside, whole.{' '}
+          <button
+            type="button"
+            class="chip"
+            onClick={() => void bench.asideFile().then((text) => bench.share('Set aside', text))}
+          >
+            Share them out
+          </button>
+        </p>
+      )}
+      {bench.updateWaiting.value && (
+        <p class="note">
+          Newer version saved. It starts next time you open it.{' '}
+          <button type="button" class="chip" onClick={() => void bench.startUpdate()}>
+            Start it now
+          </button>
+        </p>
+      )}
+    </div>
+  );
+}

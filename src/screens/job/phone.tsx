@@ -1,0 +1,68 @@
+import { Bar, Segment } from '../../ui/bar';
+import type { Bench } from '../bench';
+
+/** How this phone likes things: finish, hand, text. */
+export function PhoneScreen({ bench }: { readonly bench: Bench }) {
+  const { theme, hand, text } = bench.settings.value;
+  const kept = {
+    kept: 'The browser has promised not to clear what is kept here.',
+    'may-be-cleared':
+      'The browser may clear what is kept here when space runs short. Putting the app on the home screen helps; so does sharing jobs out.',
+    unknown: 'The browser has not said whether it keeps this when space runs short.',
+  }[bench.kept.value];
+  return (
+    <>
+      <Bar title="This phone" leave={{ label: 'Job', onTap: () => bench.go({ at: 'job' }) }} />
+      <main class="page prefs pad-x">
+        <h2 class="sec">Finish</h2>
+        <Segment
+          label="Finish"
+          choices={[
+            {
+              label: 'As the phone',
+              chosen: theme === 'phone',
+              onTap: () => void bench.keep({ theme: 'phone' }),
+            },
+            { label: 'Satin', chosen: theme === 'satin', onTap: () => void bench.keep({ theme: 'satin' }) },
+            { label: 'Blued', chosen: theme === 'blued', onTap: () => void bench.keep({ theme: 'blued' }) },
+          ]}
+        />
+        <p class="note">Satin for daylight and glare, Blued for a dim shop.</p>
+        <h2 class="sec">Hand</h2>
+        <Segment
+          label="Hand"
+          choices={[
+            { label: 'Left', chosen: hand === 'left', onTap: () => void bench.keep({ hand: 'left' }) },
+            { label: 'Right', chosen: hand === 'right', onTap: () => void bench.keep({ hand: 'right' }) },
+          ]}
+        />
+        <h2 class="sec">Text</h2>
+        <Segment
+          label="Text"
+          choices={[
+            {
+              label: 'As the phone',
+              chosen: text === 'phone',
+              onTap: () => void bench.keep({ text: 'phone' }),
+            },
+            {
+              label: 'Twice the size',
+              chosen: text === 'large',
+              onTap: () => void bench.keep({ text: 'large' }),
+            },
+          ]}
+        />
+        <h2 class="sec">What is kept</h2>
+        <p>{kept}</p>
+        <p class="note">
+          Jobs, figures and settings stay on this phone and go nowhere by themselves. Share a job out as a
+          file to carry it, or to keep a copy. Installing the app on an iPhone starts it empty: share jobs out
+          first, bring them in after.
+        </p>
+        <p class="note">
+          The typeface is Encode Sans, under the SIL Open Font License: fonts-OFL.txt beside this page.
+        </p>
+      </main>
+    </>
+  );
+}

@@ -1,0 +1,64 @@
+import { useState } from 'preact/hooks';
+import type { ShopField } from '../../trade/grooves/settings';
+import { Bar } from '../../ui/bar';
+import { KeySheet } from '../../ui/key-sheet';
+import { Mixed } from '../../ui/mixed';
+import type { Bench } from '../bench';
+import { shopFields } from '../marks/words';
+
+const groups: readonly { readonly title: string; readonly fields: readonly ShopField[] }[] = [
+  { title: 'Table saw', fields: ['single', 'block', 'capacity'] },
+  { title: 'Crosscut', fields: ['stopReach', 'stepError'] },
+  { title: 'Router', fields: ['routerBase', 'bit'] },
+  { title: 'Circular saw', fields: ['kerf', 'shoeKeep', 'shoeWaste'] },
+  { title: 'Passes', fields: ['overlap'] },
+];
+
+/** Figures of the shop's own tools: measured once, used by every job. */
+export function ShopScreen({ bench }: { readonly bench: Bench }) {
+  const [open, setOpen] = useState<ShopField>();
+  const shop = bench.shop.value;
+  return (
+    <>
+      <Bar
+        title="Shop figures"
+        sub="measured once, for every job"
+        leave={{ label: 'Back', onTap: () => history.back() }}
+      />
+      <main class={open ? 'page docked' : 'page'}>
+        {groups.map(({ title, fields }) => (
+          <section key={title}>
+            <div class="sechead">
+              <h2 class="sec">{title}</h2>
+            </div>
+            <ul>
+              {fields.map((field) => (
+                <li key={field}>
+                  <button type="button" class="nextset" onClick={() => setOpen(field)}>
+                    <span class="grow">{shopFields[field]}</span>
+                    {shop[field] ? (
+                      <Mixed value={shop[field]} tape="1/64" />
+                    ) : (
+                      <span class="muted">{field === 'overlap' ? '1/16, usual' : 'not measured'}</span>
+                    )}
+                  </button>
+                </li>
+              ))}
+            </ul>
+          </section>
+        ))}
+      </main>
+      {open && (
+        <KeySheet
+          key={open}
+          title={shopFields[open]}
+          tape="1/64"
+          fill="length"
+          now={shop[open]}
+          onLength={(value) => void bench.keepShop(open, value)}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+    </>
+  );
+}

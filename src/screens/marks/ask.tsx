@@ -1,0 +1,171 @@
+import { useState } from 'preact/hooks';
+import type { Length } from '../../length/length';
+import type { Tape } from '../../length/tape';
+import type { Change } from '../../store/entry';
+import { Blank } from '../../ui/blank';
+import { ChoiceDock, Dock } from '../../ui/dock';
+import { KeySheet } from '../../ui/key-sheet';
+import { Mixed } from '../../ui/mixed';
+
+/** A blank of a sentence: what it holds now, and the edits that filling it makes. */
+export type Ask =
+  | {
+      readonly as: 'length';
+      readonly title: string;
+      readonly now: Length | undefined;
+      readonly save: (value: Length | undefined) => readonly Change[];
+    }
+  | {
+      readonly as: 'count';
+      readonly title: string;
+      readonly now: number | undefined;
+      readonly save: (value: number | undefined) => readonly Change[];
+    }
+  | {
+      readonly as: 'text';
+      readonly title: string;
+      readonly now: string;
+      readonly save: (value: string) => readonly Change[];
+    }
+  | {
+      readonly as: 'choice';
+      readonly title: string;
+      readonly now: string;
+      readonly choices: readonly { readonly value: string; readonly label: string; readonly hint?: string }[];
+      readonly save: (value: string) => readonly Change[];
+    };
+
+type AskBlankProps = {
+  readonly ask: Ask;
+  readonly open: Ask | undefined;
+  readonly wrong?: boolean;
+  readonly onOpen: (ask: Ask) => void;
+};
+
+/** The blank itself, showing what it holds. */
+export function AskBlank({ ask, open, wrong, onOpen }: AskBlankProps) {
+  return (
+    <Blank
+      label={ask.title}
+      open={open?.title === ask.title}
+      wrong={wrong ?? false}
+      choice={ask.as === 'choice'}
+      onTap={() => onOpen(ask)}
+    >
+      {shown(ask)}
+    </Blank>
+  );
+}
+
+function shown(ask: Ask) {
+  switch (ask.as) {
+    case 'length':
+      return ask.now && <Mixed value={ask.now} tape={ask.now.d % 127n === 0n ? '1 mm' : '1/64'} />;
+    case 'choice':
+      return ask.choices.find((c) => c.value === ask.now)?.label;
+    case 'text':
+      return ask.now || undefined;
+    case 'count':
+      return ask.now;
+  }
+}
+
+type AskDockProps = {
+  readonly ask: Ask;
+  readonly tape: Tape;
+  readonly sheets: readonly { readonly name: string; readonly thickness: Length }[];
+  readonly onSave: (changes: readonly Change[]) => void;
+  readonly onTry: (changes: readonly Change[] | undefined) => void;
+  readonly onClose: () => void;
+};
+
+/** What docks below when a blank is tapped. */
+export function AskDock({ ask, tape, sheets, onSave, onTry, onClose }: AskDockProps) {
+  switch (ask.as) {
+    case 'length':
+      return (
+        <KeySheet
+          title={ask.title}
+          tape={tape}
+          fill="length"
+          now={ask.now}
+          sheets={sheets}
+          onLength={(value) => onSave(ask.save(value))}
+          onTry={(value) => onTry(ask.save(typeof value === 'number' ? undefined : value))}
+          onClose={onClose}
+        />
+      );
+    case 'count':
+      return (
+        <KeySheet
+          title={ask.title}
+          tape={tape}
+          fill="count"
+          nowCount={ask.now}
+          onCount={(value) => onSave(ask.save(value))}
+          onTry={(value) => onTry(ask.save(typeof value === 'number' ? value : undefined))}
+          onClose={onClose}
+        />
+      );
+    case 'choice':
+      return (
+        <ChoiceDock
+          title={ask.title}
+          choices={ask.choices}
+          chosen={ask.now}
+          onChoose={(value: string) => {
+            onSave(ask.save(value));
+            onClose();
+          }}
+          onClose={onClose}
+        />
+      );
+    case 'text':
+      return (
+        <TextDock
+          title={ask.title}
+          now={ask.now}
+          onDone={(text) => onSave(ask.save(text))}
+          onClose={onClose}
+        />
+      );
+  }
+}
+
+type TextDockProps = {
+  readonly title: string;
+  readonly now: string;
+  readonly most?: number;
+  readonly onDone: (text: string) => void;
+  readonly onClose: () => void;
+};
+
+export function TextDock({ title, now, most = 80, onDone, onClose }: TextDockProps) {
+  const [text, setText] = useState(now);
+  const done = () => {
+    if (text.trim() !== now) onDone(text.trim());
+    onClose();
+  };
+  return (
+    <Dock title={title} onClose={done}>
+      <form
+        class="body acts"
+        onSubmit={(event) => {
+          event.preventDefault();
+          done();
+        }}
+      >
+        <input
+          class="field-text"
+          aria-label={title}
+          value={text}
+          maxLength={most}
+          onInput={(event) => setText(event.currentTarget.value)}
+        />
+        <button type="submit" class="btn main full">
+          Done
+        </button>
+      </form>
+    </Dock>
+  );
+}

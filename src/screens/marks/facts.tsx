@@ -1,0 +1,160 @@
+import { useState } from 'preact/hooks';
+import { compare, half, inches, isPositive, type Length, less, subtract, zero } from '../../length/length';
+import { grainOf, markAt } from '../../length/tape';
+import { spoken, writeDecimal, writeLength } from '../../length/write';
+import { spacerFor } from '../../trade/grooves/lay-out';
+import { centredStart, drift, realPitch } from '../../trade/grooves/place';
+import { tapeError } from '../../trade/tolerance/tape-error';
+import { Blank } from '../../ui/blank';
+import { Icon } from '../../ui/icon';
+import { KeySheet } from '../../ui/key-sheet';
+import { Mixed, Remainder } from '../../ui/mixed';
+import type { Bench } from '../bench';
+import type { View } from './view';
+import { callGroove, droppedText, warningText } from './words';
+
+type FactsProps = { readonly view: View; readonly bench: Bench; readonly show: 'marks' | 'stops' };
+
+/** What is worth knowing of a layout: what was left out, thin wood, which end is safe, how stepping would drift. */
+export function Facts({ view, bench, show }: FactsProps) {
+  const { board, layout } = view;
+  const spacer = board.mate ? spacerFor(board.datum ?? zero, board.mate) : undefined;
+  return (
+    <section class="facts pad-x" aria-label="Worth knowing">
+      {layout.dropped.map((d) => (
+        <p key={d.groove.id} class="fact">
+          {droppedText(d)}
+        </p>
+      ))}
+      {layout.warnings.map((warning, k) => (
+        <p key={k} class="fact warn">
+          <Icon name="warn" />
+          {warningText(warning, layout)}
+        </p>
+      ))}
+      {spacer && isPositive(spacer.spacer) && (
+        <p class="fact">
+          One stop for both: set it for the {spacer.at === 'mate' ? board.name || 'board' : board.mateName},
+          and put a <Mixed value={spacer.spacer} tape="1/64" /> spacer between the stop and the{' '}
+          {spacer.at === 'mate' ? board.mateName : board.name || 'board'}.
+        </p>
+      )}
+      <EndForEnd view={view} />
+      {(board.machine === 'index' || board.machine === 'spacers' || show === 'marks') && (
+        <Stepping view={view} bench={bench} />
+      )}
+    </section>
+  );
+}
+
+function EndForEnd({ view }: { readonly view: View }) {
+  const { board, layout } = view;
+  if (layout.endForEndSafe) {
+    return <p class="fact good">End-for-end safe: turned round, the same grooves fall in the same places.</p>;
+  }
+  const run = board.runs[0];
+  const facts = layout.facts[0];
+  const alone =
+    board.runs.length === 1 && board.wides.length === 0 && run?.width && facts?.pitch && board.length;
+  if (!alone || !run?.width || !facts?.pitch || !board.length) return null;
+  const start = centredStart(board.length, facts.pitch, { n: facts.nears.length, width: run.width });
+  if (!isPositive(start)) return null;
+  return (
+    <p class="fact">
+      Not end-for-end safe. Started at {writeLength(start)} from the end it would be, and one mistake fewer
+      could be made.
+    </p>
+  );
+}
+
+/** What stepping would cost beside absolute marks, shown before the choice; the tape's own error; the pitch as found. */
+function Stepping({ view, bench }: { readonly view: View; readonly bench: Bench }) {
+  const [open, setOpen] = useState<'step' | 'found'>();
+  const [found, setFound] = useState<Length>();
+  const facts = view.layout.facts.find((f) => f.pitch && f.nears.length > 2);
+  const marks = view.marks.filter((m) => m.groove.run === facts?.run);
+  const last = marks[marks.length - 1];
+  const first = marks[0];
+  if (!facts?.pitch || !first || !last || marks.length < 3) return null;
+  const n = facts.nears.length;
+  const stepped = markAt(facts.pitch, view.tape);
+  const own = bench.shop.value.stepError;
+  const each = own ?? (subtract(stepped.value, facts.pitch) as Length);
+  const off = drift(each, n);
+  const tooMuch = less(inches(1n, 64n), off.abs() as Length);
+  const reach = last.near.value;
+  return (
+    <div class="fact stepping">
+      <p>
+        <b>Marked off one end</b>, each groove is within {writeLength(half(grainOf(view.tape)), '1/64')}.{' '}
+        <b>Stepped</b> at {writeLength(stepped.value, view.tape)}, each step off by {writeDecimal(each)}, the
+        last is off by{' '}
+        <b>
+          {writeDecimal(off)}
+          {compare(off, zero) === 0 ? '' : off.s > 0n ? ', past its place' : ', short of its place'}
+        </b>
+        {tooMuch && <span class="rem"> over 1/64: lay out from one end</span>}.
+      </p>
+      <p class="note">
+        One step of a pin or block is off by{' '}
+        <Blank label="Error of one step" open={open === 'step'} onTap={() => setOpen('step')}>
+          {own && writeDecimal(own)}
+        </Blank>
+      </p>
+      <p class="note">
+        Over {writeLength(reach, view.tape)} a class I tape may be out by{' '}
+        {writeDecimal(tapeError('I', reach, true))}, class II by {writeDecimal(tapeError('II', reach, true))},
+        class III by {writeDecimal(tapeError('III', reach, true))}, hook included. One tape for the whole job.
+      </p>
+      <p>
+        As found, {callGroove(view.layout, last.groove.id)} reads{' '}
+        <Blank
+          label="Near edge of the last groove, as read"
+          open={open === 'found'}
+          onTap={() => setOpen('found')}
+        >
+          {found && <Mixed value={found} tape="1/64" />}
+        </Blank>
+      </p>
+      {found && <AsFound found={found} first={first.near.value} wanted={reach} n={n} />}
+      {open && (
+        <KeySheet
+          key={open}
+          title={open === 'step' ? 'Error of one step' : 'Near edge of the last groove, as read'}
+          tape="1/64"
+          fill="length"
+          now={open === 'step' ? own : found}
+          onLength={(value) => (open === 'step' ? void bench.keepShop('stepError', value) : setFound(value))}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+    </div>
+  );
+}
+
+type AsFoundProps = {
+  readonly found: Length;
+  readonly first: Length;
+  readonly wanted: Length;
+  readonly n: number;
+};
+
+function AsFound({ found, first, wanted, n }: AsFoundProps) {
+  const pitch = realPitch(first, found, n);
+  const mark = markAt(pitch, '1/64');
+  const off = subtract(found, wanted);
+  return (
+    <div class="nextset">
+      <div class="grow">
+        <b>Real pitch</b>
+        <p class="s muted">
+          the last is {writeDecimal(off.abs() as Length)} {off.s < 0n && off.n !== 0n ? 'short' : 'past'}; cut
+          the mate to this pitch
+        </p>
+        <span class="sr">{spoken(pitch)}</span>
+      </div>
+      <Mixed value={mark.value} tape="1/64" />
+      <Remainder rest={mark.rest} by={false} />
+    </div>
+  );
+}

@@ -1,0 +1,241 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { equals, forDrawing } from '../../length/length';
+import { fromStored, toStored } from '../../length/stored';
+import { writeLength } from '../../length/write';
+import type { Face } from '../../trade/grooves/board';
+import { markOp } from '../../trade/grooves/copies';
+import type { Mark } from '../../trade/grooves/marks';
+import { Bar, BarButton, Segment } from '../../ui/bar';
+import { BoardStanding } from '../../ui/boards';
+import { Icon } from '../../ui/icon';
+import { Mixed, Remainder } from '../../ui/mixed';
+import { TickBox } from '../../ui/tick-box';
+import type { Bench } from '../bench';
+import { drawn } from './drawn';
+import { Facts } from './facts';
+import { NoBoard } from './no-board';
+import { plainLines } from './plain-lines';
+import { spread } from './spread';
+import { StopList } from './stops';
+import { cutGrooves, isMarked, lastGood, rowsOf, type View, viewOf } from './view';
+import { problemText } from './words';
+
+type MarksProps = { readonly bench: Bench; readonly id: string; readonly show: 'marks' | 'stops' };
+
+/** The board standing on its reference end, each near edge run out to its figure; or the same as machine settings. */
+export function MarksScreen({ bench, id, show }: MarksProps) {
+  const job = bench.job.value;
+  const board = job?.boards.find((b) => b.id === id);
+  if (!job || !board) return <NoBoard bench={bench} />;
+  const now = viewOf(board, bench.shop.value, job.tape);
+  const broken = now.layout.problems.length > 0;
+  const before = broken ? lastGood(bench.entries.value, job.id, id) : undefined;
+  const view = before ? viewOf(before, bench.shop.value, job.tape) : now;
+  return (
+    <>
+      <Bar
+        title={board.name || 'Board'}
+        sub={madeText(view)}
+        leave={{ label: 'Boards', onTap: () => bench.go({ at: 'boards' }) }}
+      >
+        <BarButton
+          icon="undo"
+          label="Undo"
+          wordless
+          disabled={bench.undoLabel.value === undefined}
+          onTap={() => void bench.undo()}
+        />
+        <BarButton label="Change" boxed onTap={() => bench.go({ at: 'change', board: id })} />
+      </Bar>
+      <main class="page">
+        <div class="pad-x segs">
+          <Segment
+            label="Show"
+            choices={[
+              {
+                label: 'Knife marks',
+                chosen: show === 'marks',
+                onTap: () => bench.go({ at: 'marks', board: id }, true),
+              },
+              {
+                label: 'Settings',
+                chosen: show === 'stops',
+                onTap: () => bench.go({ at: 'stops', board: id }, true),
+              },
+            ]}
+          />
+        </div>
+        {broken && (
+          <ul class="problems pad-x" role="status">
+            {now.layout.problems.map((problem, k) => (
+              <li key={k} class="wrongline">
+                <Icon name="warn" />
+                {problemText(problem, board, now.layout)}
+              </li>
+            ))}
+            {before && <li class="note">The figures below are from before this change.</li>}
+          </ul>
+        )}
+        {(!broken || before) && (
+          <div class={broken ? 'stale' : undefined}>
+            {show === 'marks' ? (
+              <Standing view={view} bench={bench} still={broken} />
+            ) : (
+              <StopList view={view} bench={bench} still={broken} />
+            )}
+            <Facts view={view} bench={bench} show={show} />
+          </div>
+        )}
+      </main>
+      <div class="fixedbar">
+        <button type="button" class="btn" onClick={() => void copyLines(view)}>
+          Copy as lines
+        </button>
+        <button
+          type="button"
+          class="btn main"
+          aria-disabled={broken || now.settings.settings.length === 0}
+          onClick={() => !broken && now.settings.settings.length > 0 && bench.go({ at: 'saw', board: id })}
+        >
+          To the {board.machine === 'router' ? 'router' : 'saw'} <Icon name="next" />
+        </button>
+      </div>
+    </>
+  );
+}
+
+const copyLines = (view: View) => navigator.clipboard?.writeText(plainLines(view)).catch(() => undefined);
+
+function madeText({ board }: View): string {
+  if (board.made === 'pair') return 'Two, left and right';
+  if (board.made === 'partition') return 'One, grooved on both faces';
+  return board.copies === 1 ? 'One board' : `${board.copies} alike`;
+}
+
+type StandingProps = { readonly view: View; readonly bench: Bench; readonly still: boolean };
+
+function Standing({ view, bench, still }: StandingProps) {
+  const [face, setFace] = useState<Face>('A');
+  const [part, setPart] = useState<'board' | 'mate'>('board');
+  const { board, layout } = view;
+  const twoFaced = layout.grooves.some((g) => g.face === 'B');
+  const marks = view.marks.filter((m) => !twoFaced || m.groove.face === face);
+  const ticks = bench.folded.value.ticks;
+  const done = cutGrooves(rowsOf(view, ticks));
+  const length = board.length ? forDrawing(board.length) : 1;
+  const { height, rows } = spread(
+    marks.map((m) => forDrawing(m.groove.near)),
+    length,
+  );
+  const next = useRef<HTMLLIElement>(null);
+  useEffect(() => next.current?.scrollIntoView({ block: 'center' }), []);
+  const firstOpen = marks.findIndex((m) => !isMarked(ticks, board.id, m.groove.id));
+  const mate = part === 'mate' && board.mate !== undefined;
+  return (
+    <>
+      {twoFaced && (
+        <div class="pad-x segs">
+          <Segment
+            label="Face"
+            choices={(['A', 'B'] as const).map((f) => ({
+              label: `Face ${f}`,
+              chosen: f === face,
+              onTap: () => setFace(f),
+            }))}
+          />
+        </div>
+      )}
+      {board.mate && (
+        <div class="pad-x segs">
+          <Segment
+            label="Part"
+            choices={[
+              { label: board.name || 'This board', chosen: part === 'board', onTap: () => setPart('board') },
+              { label: `Facing ${board.mateName}`, chosen: part === 'mate', onTap: () => setPart('mate') },
+            ]}
+          />
+        </div>
+      )}
+      <div class="fig">
+        <BoardStanding
+          length={length}
+          height={height}
+          rows={rows}
+          grooves={drawn(
+            marks.map((m) => m.groove),
+            { done },
+          )}
+          label={`${board.name || 'Board'}, ${board.length ? writeLength(board.length) : ''} long, standing on its ${board.end} end, ${marks.length} grooves`}
+        />
+        <ol class="rows" style={{ height: `${height}px` }}>
+          {marks.map((mark, k) => (
+            <li
+              key={mark.groove.id}
+              class={mark.groove.id === marks[firstOpen]?.groove.id ? 'mark next' : 'mark'}
+              style={{ bottom: `${(rows[k] ?? 0) - 38}px` }}
+              ref={k === Math.max(0, firstOpen) ? next : null}
+            >
+              <MarkRow mark={mark} view={view} bench={bench} mate={mate} still={still} />
+            </li>
+          ))}
+        </ol>
+      </div>
+      <p class="refend">
+        <Icon name="from" />
+        <span>
+          Measure from this end: the {mate ? `${board.mateName}’s own` : board.end}
+          {board.datum && !mate && <span class="note"> (datum {writeLength(board.datum)} in)</span>}
+        </span>
+      </p>
+    </>
+  );
+}
+
+type MarkRowProps = {
+  readonly mark: Mark;
+  readonly view: View;
+  readonly bench: Bench;
+  readonly mate: boolean;
+  readonly still: boolean;
+};
+
+function MarkRow({ mark, view, bench, mate, still }: MarkRowProps) {
+  const { board, tape } = view;
+  const { groove } = mark;
+  const op = markOp(board.id, groove.id);
+  const tick = bench.folded.value.ticks.get(op);
+  const near = mate && mark.mate ? mark.mate : mark.near;
+  const was = tick && fromStored(tick.figure);
+  const moved = was?.ok && !equals(was.value, mark.near.value) ? was.value : undefined;
+  const toggle = () => {
+    if (still) return;
+    const label = `${tick ? 'Not marked' : 'Marked'}: ${groove.wide ? '' : 'no. '}${groove.no}`;
+    void bench.act(label, [
+      tick ? { kind: 'untick', op } : { kind: 'tick', op, figure: toStored(mark.near.value) },
+    ]);
+  };
+  return (
+    <>
+      <span class="no">{groove.no}</span>
+      <Mixed value={near.value} rest={near.rest} size="bench" tape={tape} />
+      <span class="side grow">
+        <Remainder rest={near.rest} by={false} />
+        {!mate && (
+          <span class="other" title="from the other end">
+            <span class="sr">from the other end </span>
+            <span aria-hidden="true">↧ </span>
+            <Mixed value={mark.other} tape={tape} />
+          </span>
+        )}
+        {groove.wide && <span class="wide-note">{writeLength(groove.width)} wide</span>}
+        {moved && <span class="rem">knifed at {writeLength(moved, tape)}</span>}
+      </span>
+      <TickBox
+        label={`Marked ${groove.no}`}
+        ticked={tick !== undefined}
+        saving={bench.saving.value.has(op)}
+        onTap={toggle}
+      />
+    </>
+  );
+}

@@ -1,0 +1,15 @@
+import { Bar } from '../../ui/bar';
+import type { Bench } from '../bench';
+
+/** A board that is not there: removed, or an address from another job. */
+export const NoBoard = ({ bench }: { readonly bench: Bench }) => (
+  <>
+    <Bar title="Marks" leave={{ label: 'Boards', onTap: () => bench.go({ at: 'boards' }) }} />
+    <main class="page empty">
+      <p>This board is not in the job in hand. Undo brings a removed one back.</p>
+      <button type="button" class="btn main" onClick={() => bench.go({ at: 'boards' })}>
+        To the boards
+      </button>
+    </main>
+  </>
+);

@@ -1,0 +1,144 @@
+import { useState } from 'preact/hooks';
+import { isZero } from '../../length/length';
+import { toStored } from '../../length/stored';
+import { writeLength } from '../../length/write';
+import { Icon } from '../../ui/icon';
+import { Inline, Mixed, Remainder } from '../../ui/mixed';
+import { TickBox } from '../../ui/tick-box';
+import type { Bench } from '../bench';
+import { cautionFor } from '../cautions';
+import { type Ask, AskDock } from './ask';
+import { boardMachine } from './asks';
+import { type Row, rowsOf, type View } from './view';
+import { machineNames, measuresText, passText, settingProblemText, settingWarningText } from './words';
+
+type StopListProps = { readonly view: View; readonly bench: Bench; readonly still: boolean };
+
+/** The same board as machine settings, in order of working, at arm size. */
+export function StopList({ view, bench, still }: StopListProps) {
+  const [ask, setAsk] = useState<Ask>();
+  const { board, settings, tape } = view;
+  const rows = rowsOf(view, bench.folded.value.ticks);
+  const now = rows.findIndex((r) => !r.done);
+  const first = settings.settings[0];
+  const missing = settings.problems.some((p) => p.code === 'shop-figure-missing');
+  return (
+    <>
+      <button type="button" class="machrow" onClick={() => setAsk(boardMachine(board))}>
+        <svg class="mach" viewBox="0 0 52 44" aria-hidden="true">
+          <rect class="k-ink" x="2" y="8" width="48" height="34" rx="2" stroke-width="2.5" />
+          <rect class="f-ink" x="2" y="8" width="48" height="6" />
+          <path class="k-red" d="M34 17v22" stroke-width="4" />
+          <rect class="f-blue" x="7" y="14" width="8" height="10" />
+        </svg>
+        <span class="grow">
+          <b>{sentence(machineNames[board.machine].label)}</b>
+          {first && <span class="s muted block">{measuresText(first, board)}</span>}
+        </span>
+        <Icon name="down" />
+      </button>
+      <ul class="problems pad-x">
+        {settings.problems.map((problem, k) => (
+          <li key={k} class="wrongline">
+            <Icon name="warn" />
+            {settingProblemText(problem)}
+          </li>
+        ))}
+        {missing && (
+          <li>
+            <button type="button" class="btn" onClick={() => bench.go({ at: 'shop' })}>
+              <Icon name="measure" />
+              Shop figures
+            </button>
+          </li>
+        )}
+        {settings.warnings.map((warning, k) => (
+          <li key={k} class="note">
+            {settingWarningText(warning)}
+          </li>
+        ))}
+      </ul>
+      <ol>
+        {rows.map((row, k) => (
+          <li key={row.setting.id} class={row.done ? 'stop done' : k === now ? 'stop now' : 'stop'}>
+            <StopRow row={row} view={view} bench={bench} still={still} />
+          </li>
+        ))}
+      </ol>
+      <p class="caution pad-x">{cautionFor(board.machine)}</p>
+      {ask && (
+        <AskDock
+          ask={ask}
+          tape={tape}
+          sheets={[]}
+          onSave={(changes) => void bench.act(ask.title, changes)}
+          onTry={() => undefined}
+          onClose={() => setAsk(undefined)}
+        />
+      )}
+    </>
+  );
+}
+
+const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+type StopRowProps = {
+  readonly row: Row;
+  readonly view: View;
+  readonly bench: Bench;
+  readonly still: boolean;
+};
+
+function StopRow({ row, view, bench, still }: StopRowProps) {
+  const { setting, copies } = row;
+  const { tape, board } = view;
+  const cut = copies.filter((c) => c.done).length;
+  const toggle = () => {
+    if (still) return;
+    const figure = toStored(setting.figure.value);
+    const label = `${row.done ? 'Not cut' : 'Cut'}: no. ${setting.groove.no}`;
+    const changes = row.done
+      ? copies.map((c) => ({ kind: 'untick' as const, op: c.op }))
+      : copies.filter((c) => !c.done).map((c) => ({ kind: 'tick' as const, op: c.op, figure }));
+    void bench.act(label, changes);
+  };
+  const mates = view.marks.find((m) => m.groove.id === setting.groove.id)?.mate;
+  return (
+    <>
+      <button
+        type="button"
+        class="stopline"
+        onClick={() => bench.go({ at: 'saw', board: board.id, setting: setting.id })}
+      >
+        <span class="no">{setting.pass === 1 ? setting.groove.no : ''}</span>
+        <Mixed
+          value={setting.figure.value}
+          rest={setting.figure.rest}
+          size={row.done ? 'hand' : 'arm'}
+          tape={tape}
+        />
+        <span class="side">
+          <Remainder rest={setting.figure.rest} by={false} />
+          {passText(setting) && <span class="s muted block">{passText(setting)}</span>}
+          {setting.measures !== 'stop-to-near-teeth' && setting.measures !== 'index-line' && (
+            <span class="s muted block">
+              teeth at <Inline value={setting.nearTeeth.value} tape={tape} />
+            </span>
+          )}
+          {mates && !isZero(mates.value) && <span class="sr">facing part {writeLength(mates.value)}</span>}
+          {copies.length > 1 && cut > 0 && !row.done && (
+            <span class="s muted block">
+              {cut} of {copies.length} cut
+            </span>
+          )}
+        </span>
+      </button>
+      <TickBox
+        label={`Cut at ${setting.groove.no}${setting.passes > 1 ? `, pass ${setting.pass}` : ''}`}
+        ticked={row.done}
+        saving={copies.some((c) => bench.saving.value.has(c.op))}
+        onTap={toggle}
+      />
+    </>
+  );
+}

@@ -1,0 +1,206 @@
+import type { Length } from '../../length/length';
+import { assertNever } from '../../length/result';
+import { writeDecimal, writeLength } from '../../length/write';
+import type { Board, Machine } from '../../trade/grooves/board';
+import type { Layout } from '../../trade/grooves/lay-out';
+import type { BoardField, Dropped, GrooveField, Problem, Warning } from '../../trade/grooves/layout';
+import type {
+  Measures,
+  Setting,
+  SettingProblem,
+  SettingWarning,
+  ShopField,
+} from '../../trade/grooves/settings';
+
+const w = (x: Length): string => (x.d > 128n ? `${writeDecimal(x)}` : writeLength(x));
+
+const fields: Record<BoardField | GrooveField, string> = {
+  length: 'the length of the board',
+  thickness: 'the thickness',
+  datum: 'the datum',
+  mate: 'the facing part’s datum',
+  copies: 'how many boards',
+  cutter: 'the width of the stack or bit',
+  width: 'how wide the grooves are',
+  depth: 'how deep they are',
+  count: 'how many grooves',
+  pitch: 'how far apart, centre to centre',
+  first: 'where the first one goes',
+  endRoom: 'the room at the far end',
+  span: 'the length to fill',
+  part: 'the thickness of the parts',
+  at: 'where they go',
+  near: 'where it goes',
+  stopped: 'where they stop',
+};
+
+/** Which run or wide groove a problem is in, where there is more than one. */
+function where(board: Board, id: string | undefined): string {
+  const run = board.runs.findIndex((r) => r.id === id);
+  if (run >= 0 && board.runs.length > 1) return ` in run ${run + 1}`;
+  const wide = board.wides.findIndex((x) => x.id === id);
+  return wide >= 0 ? ` of wide groove ${wide + 1}` : '';
+}
+
+const many = (n: number): string => (n === 0 ? 'None fits' : n === 1 ? 'One fits' : `${n} fit`);
+
+/** What cannot be cut, by how much, and what would fit. */
+export function problemText(problem: Problem, board: Board, layout: Layout): string {
+  const call = (id: string) => callGroove(layout, id);
+  switch (problem.code) {
+    case 'missing':
+      return `Say ${fields[problem.field]}${where(board, problem.in)}.`;
+    case 'not-positive':
+      return `${sentence(fields[problem.field])}${where(board, problem.in)} must be more than nothing.`;
+    case 'count-not-whole':
+      return `Grooves are counted in whole numbers, one or more${where(board, problem.in)}.`;
+    case 'pitch-too-small':
+      return `${w(problem.pitch)} apart leaves no wood between grooves ${w(problem.width)} wide. Go over ${w(problem.width)}.`;
+    case 'off-the-end':
+      return `No. ${problem.no} starts ${w(problem.by)} before the end. Start at least that much farther in.`;
+    case 'past-the-end': {
+      const start = problem.startAt.s < 0n ? '' : `, or start at ${w(problem.startAt)}`;
+      return `No. ${problem.no} runs ${w(problem.by)} past the end. ${many(problem.fits)}${start}.`;
+    }
+    case 'none-fit':
+      return `Not one groove fits: ${w(problem.short)} short. Start nearer the end, or leave less room.`;
+    case 'no-openings':
+      return `The parts alone run ${w(problem.short)} over the length. ${many(problem.fits)} with openings between.`;
+    case 'part-too-thick':
+      return `Parts ${w(problem.part)} thick do not go into grooves ${w(problem.width)} wide.`;
+    case 'overlap':
+      return `${call(problem.a)} and ${call(problem.b)} run ${w(problem.by)} into each other. Move one by more than that.`;
+    case 'too-deep':
+      return `${w(problem.depth)} deep goes through a board ${w(problem.thickness)} thick. Leave a third of it.`;
+    case 'no-web':
+      return `${call(problem.a)} and ${call(problem.b)} meet through the board${problem.by.n === 0n ? '' : `, ${w(problem.by)} over`}. Stagger them, cut shallower, or take thicker stuff.`;
+    default:
+      return assertNever(problem);
+  }
+}
+
+/** What is worth a look. Limits are common practice. */
+export function warningText(warning: Warning, layout: Layout): string {
+  const call = (id: string) => callGroove(layout, id);
+  switch (warning.code) {
+    case 'end-land':
+      return `Only ${w(warning.land)} of wood ${warning.end === 'reference' ? 'before' : 'after'} ${call(warning.at)}: short grain breaks under ${w(warning.least)}.`;
+    case 'land':
+      return `Only ${w(warning.land)} of wood between ${call(warning.a)} and ${call(warning.b)}: under ${w(warning.least)} it breaks.`;
+    case 'web':
+      return `Only ${w(warning.web)} left between ${call(warning.a)} and ${warning.b ? call(warning.b) : 'the other face'}: leave ${w(warning.least)}. Stagger them, cut shallower, or take thicker stuff.`;
+    case 'deep':
+      return `${w(warning.depth)} deep is more than half of ${w(warning.thickness)}.`;
+    default:
+      return assertNever(warning);
+  }
+}
+
+export function droppedText({ groove, by, why, amount }: Dropped): string {
+  const reason =
+    why === 'overlap' ? `runs ${w(amount)} into` : `would leave only ${w(amount)} of wood beside`;
+  return `No. ${groove.no} is left out: it ${reason} the wide ${by.no}. Leave the same number out of the facing board.`;
+}
+
+/** What a groove is called: its number, and its run or face where that is needed. */
+export function callGroove(layout: Layout, id: string): string {
+  const groove = [...layout.grooves, ...layout.dropped.map((d) => d.groove)].find((g) => g.id === id);
+  if (!groove) return 'a groove';
+  const twins = layout.grooves.some((g) => g.no === groove.no && g.id !== groove.id);
+  const face = twins && layout.grooves.some((g) => g.face !== groove.face) ? ` on face ${groove.face}` : '';
+  return groove.wide ? `wide ${groove.no}${face}` : `no. ${groove.no}${face}`;
+}
+
+export const machineNames: Record<Machine, { readonly label: string; readonly hint: string }> = {
+  stop: { label: 'sled with a stop', hint: 'crosscut saw or table-saw sled, a stop block for the end' },
+  fence: { label: 'table-saw fence', hint: 'the end against the fence, stack in the table' },
+  router: { label: 'router and guide', hint: 'a straight guide clamped across' },
+  saw: { label: 'circular saw and guide', hint: 'walls first, then what stands between' },
+  spacers: { label: 'one stop and spacers', hint: 'the stop stands for the farthest, spacers for the rest' },
+  index: { label: 'lines on the fence', hint: 'the end brought to a line for each groove' },
+};
+
+/** What to set, in the order of the hand. */
+export const setWords: Record<Measures, string> = {
+  'stop-to-near-teeth': 'Stop block at',
+  'other-stop-to-teeth': 'Stop block at',
+  'fence-scale': 'Fence scale at',
+  'guide-edge': 'Guide edge at',
+  spacer: 'Spacer in the stop',
+  'index-line': 'Line at',
+};
+
+/** From where to where the figure is measured. */
+export function measuresText(setting: Setting, board: Board): string {
+  switch (setting.measures) {
+    case 'stop-to-near-teeth':
+      return `from the ${board.end} end, on the stop, to the near teeth`;
+    case 'other-stop-to-teeth':
+      return `from the other end, on the stop, to its nearer teeth`;
+    case 'fence-scale':
+      return `on the scale, ${board.end} end on the fence`;
+    case 'guide-edge':
+      return `from the ${board.end} end to the guide, lying on ${board.guide === 'reference' ? `the ${board.end} side` : 'the far side'}`;
+    case 'spacer':
+      return setting.figure.value.n === 0n
+        ? 'none: straight on the stop'
+        : `between the stop and the ${board.end} end`;
+    case 'index-line':
+      return `from the near teeth along the fence, ${board.end} end on the line`;
+    default:
+      return assertNever(setting.measures);
+  }
+}
+
+export const passText = ({ wall, pass, passes, strip }: Setting): string => {
+  if (passes === 1) return '';
+  const which = { near: 'near wall', far: 'far wall', between: 'between the walls', only: '' }[wall];
+  const packed = strip === undefined ? '' : strip.n === 0n ? ', strip out' : `, strip ${w(strip)} in`;
+  return `pass ${pass} of ${passes}, ${which}${packed}`;
+};
+
+export const shopFields: Record<ShopField, string> = {
+  single: 'Single blade the fence scale is zeroed to',
+  block: 'Stand-off block at the fence',
+  capacity: 'Largest fence setting',
+  stopReach: 'Farthest a stop can stand',
+  routerBase: 'Router base edge to cutter centre',
+  bit: 'Router bit',
+  shoeKeep: 'Saw shoe to teeth, guide on the keep piece',
+  shoeWaste: 'Saw shoe to teeth, guide on the waste',
+  kerf: 'Kerf of the circular saw',
+  overlap: 'Overlap of passes',
+  stepError: 'Error of one step',
+};
+
+export function settingProblemText(problem: SettingProblem): string {
+  switch (problem.code) {
+    case 'shop-figure-missing':
+      return `Measure once for the shop: ${shopFields[problem.field].toLowerCase()}.`;
+    case 'cutter-too-wide':
+      return `No. ${problem.groove.no}: a cutter ${w(problem.cutter)} wide cannot make a groove ${w(problem.width)} wide. Take one no wider.`;
+    case 'overlap-too-big':
+      return `Passes overlap by ${w(problem.overlap)}, as wide as the cutter (${w(problem.cutter)}). Overlap less.`;
+    case 'beyond-fence':
+      return `No. ${problem.groove.no} wants ${w(problem.figure)}; the fence ends at ${w(problem.capacity)}.${problem.fromOther ? ` From the other end it is ${w(problem.fromOther)}.` : ' Take the router or the saw with a guide.'}`;
+    case 'behind-fence':
+      return `No. ${problem.groove.no}: the figure comes out ${w(problem.figure)}. The stop cannot stand there.`;
+    case 'guide-off-board':
+      return `No. ${problem.groove.no}: the guide would lie off the board, at ${w(problem.figure)}. Lay it on the other side.`;
+    default:
+      return assertNever(problem);
+  }
+}
+
+export function settingWarningText(warning: SettingWarning): string {
+  switch (warning.code) {
+    case 'lengths-must-match':
+      return 'The other end is on the stop: every error in length goes straight into the groove. Only for boards that all came off one stop.';
+    case 'narrow-at-fence':
+      return `The board is ${w(warning.across)} along the fence and reaches ${w(warning.reach)} from it: unsteady. Take a crosscut sled or the mitre gauge.`;
+    default:
+      return assertNever(warning);
+  }
+}
+
+const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

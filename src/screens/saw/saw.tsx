@@ -1,0 +1,320 @@
+import { useEffect, useState } from 'preact/hooks';
+import { equals, forDrawing, type Length, subtract, zero } from '../../length/length';
+import { fromStored, toStored } from '../../length/stored';
+import { isMetric, type Tape } from '../../length/tape';
+import { writeLength } from '../../length/write';
+import { leadingEdge } from '../../trade/grooves/leading';
+import type { Setting } from '../../trade/grooves/settings';
+import { BoardOnSled } from '../../ui/boards';
+import { Icon } from '../../ui/icon';
+import { Lens } from '../../ui/lens';
+import { Inline, Mixed, Remainder } from '../../ui/mixed';
+import { StoryStick } from '../../ui/story-stick';
+import { BigTick } from '../../ui/tick-box';
+import type { Bench } from '../bench';
+import { cautionFor, manualFirst } from '../cautions';
+import { drawn } from '../marks/drawn';
+import { NoBoard } from '../marks/no-board';
+import { cutGrooves, type Row, rowsOf, type View, viewOf } from '../marks/view';
+import { callGroove, measuresText, passText, setWords } from '../marks/words';
+import { keepAwake, type Wake } from './wake';
+
+type SawProps = { readonly bench: Bench; readonly id: string; readonly setting: string | undefined };
+
+/** One setting at a time, giant. The setting stands in the address, so sleep, a call or a kill comes back to it. */
+export function SawScreen({ bench, id, setting }: SawProps) {
+  const wake = useWake(bench);
+  const job = bench.job.value;
+  const board = job?.boards.find((b) => b.id === id);
+  if (!job || !board) return <NoBoard bench={bench} />;
+  const view = viewOf(board, bench.shop.value, job.tape);
+  const rows = rowsOf(view, bench.folded.value.ticks);
+  const open = rows.findIndex((r) => !r.done);
+  const asked = rows.findIndex((r) => r.setting.id === setting);
+  const at = asked >= 0 ? asked : open >= 0 ? open : rows.length - 1;
+  const row = rows[at];
+  if (!row) return <NothingToCut bench={bench} view={view} />;
+  return <AtTheSaw {...{ bench, view, rows, at, row, wake }} />;
+}
+
+function useWake(bench: Bench): Wake {
+  const [state, setState] = useState<Wake>('refused');
+  useEffect(() => {
+    const awake = keepAwake();
+    const free = bench.holdSaw();
+    const stop = awake.state.subscribe(setState);
+    return () => {
+      stop();
+      free();
+      awake.release();
+    };
+  }, []);
+  return state;
+}
+
+function NothingToCut({ bench, view }: { readonly bench: Bench; readonly view: View }) {
+  return (
+    <main class="page empty">
+      <p>
+        {view.layout.problems.length > 0
+          ? 'This board cannot be cut as it stands.'
+          : 'The machine wants a figure first.'}
+      </p>
+      <button
+        type="button"
+        class="btn main"
+        onClick={() =>
+          bench.go({ at: view.layout.problems.length > 0 ? 'change' : 'stops', board: view.board.id })
+        }
+      >
+        See what is missing
+      </button>
+    </main>
+  );
+}
+
+type AtProps = {
+  readonly bench: Bench;
+  readonly view: View;
+  readonly rows: readonly Row[];
+  readonly at: number;
+  readonly row: Row;
+  readonly wake: Wake;
+};
+
+function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
+  const { board, tape } = view;
+  const { setting } = row;
+  const dark = document.documentElement.dataset.theme === 'blued';
+  const undo = bench.undoLabel.value;
+  const goTo = (k: number) => {
+    const to = rows[k];
+    if (to) bench.go({ at: 'saw', board: board.id, setting: to.setting.id }, true);
+  };
+  const done = rows.map((r) => r.done);
+  const count = done.filter(Boolean).length;
+  return (
+    <div class="saw" onKeyDown={(event) => keys(event, { bench, rows, at, goTo })} tabIndex={-1}>
+      <header class="bar">
+        <button type="button" class="icon back" onClick={() => bench.go({ at: 'stops', board: board.id })}>
+          <Icon name="back" />
+          Leave the {board.machine === 'router' ? 'router' : 'saw'}
+        </button>
+        <span class="row barright">
+          <span class="icon stays" role="status">
+            <Icon name="light" />
+            {wake === 'on' ? 'Stays on' : 'May sleep'}
+          </span>
+          <button
+            type="button"
+            class="icon"
+            aria-label={dark ? 'Bright' : 'Dim'}
+            onClick={() => void bench.keep({ theme: dark ? 'satin' : 'blued' })}
+          >
+            <Icon name="dim" />
+          </button>
+          <button
+            type="button"
+            class="icon"
+            aria-label={undo ? `Undo: ${undo}` : 'Undo'}
+            aria-disabled={undo === undefined}
+            onClick={() => void bench.undo()}
+          >
+            <Icon name="undo" />
+            <span class="word-label">Undo</span>
+          </button>
+        </span>
+      </header>
+      <div class="prog">
+        <StoryStick done={done} now={at} label={`${count} of ${rows.length} settings cut`} />
+      </div>
+      <div class="what">
+        <span>{setWords[setting.measures]}</span>
+        <span class="muted">
+          {at + 1} of {rows.length}
+        </span>
+      </div>
+      <main class="giant" aria-live="polite">
+        <Mixed value={setting.figure.value} rest={setting.figure.rest} size="giant" tape={tape} />
+        <Remainder rest={setting.figure.rest} />
+      </main>
+      <p class="ends pad-x">
+        {callGroove(view.layout, setting.groove.id)}
+        {passText(setting) && `, ${passText(setting)}`}: {measuresText(setting, board)}.{' '}
+        <Secondary setting={setting} view={view} />
+      </p>
+      <Sled view={view} rows={rows} setting={setting} />
+      {!isMetric(tape) && tape !== '0.001' && (
+        <div class="lensbox">
+          <Lens mark={setting.figure.value} rest={setting.figure.rest} tape={tape} />
+        </div>
+      )}
+      <p class="caution pad-x" title={manualFirst}>
+        {cautionFor(board.machine)} <span class="manual">{manualFirst}</span>
+      </p>
+      <Copies row={row} view={view} bench={bench} />
+      <Knuckle {...{ bench, rows, at, row, goTo, view }} />
+    </div>
+  );
+}
+
+/** Far teeth and the other end's figure, small: the second figures of the setting. */
+function Secondary({ setting, view }: { readonly setting: Setting; readonly view: View }) {
+  const { tape } = view;
+  const small = (value: Length) => <Inline value={value} tape={small64(tape)} />;
+  return (
+    <span class="seconds">
+      {setting.measures !== 'stop-to-near-teeth' && <>near teeth {small(setting.nearTeeth.value)}, </>}
+      far teeth {small(setting.farTeeth.value)}, from the other end {small(setting.otherEnd)}
+    </span>
+  );
+}
+
+const small64 = (tape: Tape): Tape => (tape === '0.001' ? '1/64' : tape);
+
+function Sled({
+  view,
+  rows,
+  setting,
+}: {
+  readonly view: View;
+  readonly rows: readonly Row[];
+  readonly setting: Setting;
+}) {
+  const { board, layout } = view;
+  const length = board.length ?? zero;
+  const fromOther = board.machine === 'stop' && board.against === 'other';
+  const flipped = layout.grooves
+    .filter((g) => g.face === setting.groove.face)
+    .map((g) => (fromOther ? { ...g, near: subtract(subtract(length, g.near), g.width) } : g));
+  const blade = fromOther ? subtract(length, setting.farTeeth.value) : setting.nearTeeth.value;
+  return (
+    <div class="sled">
+      <BoardOnSled
+        length={forDrawing(length)}
+        grooves={drawn(flipped, { done: cutGrooves(rows) })}
+        blade={forDrawing(blade)}
+        label={`Board with its ${fromOther ? 'other' : board.end} end against the stop, teeth at ${callGroove(layout, setting.groove.id)}`}
+      />
+    </div>
+  );
+}
+
+function Copies({ row, view, bench }: { readonly row: Row; readonly view: View; readonly bench: Bench }) {
+  const shown = row.copies.length > 6 ? row.copies.filter((c) => !c.done).slice(0, 6) : row.copies;
+  return (
+    <div class="ticks">
+      {shown.map((copy) => {
+        const tick = bench.folded.value.ticks.get(copy.op);
+        const was = tick && fromStored(tick.figure);
+        const moved =
+          was?.ok && !equals(was.value, row.setting.figure.value) ? writeLength(was.value, view.tape) : '';
+        return (
+          <BigTick
+            key={copy.id}
+            label={`${copy.name}${edgeText(view, copy.id)}${moved ? `, cut at ${moved}` : ''}`}
+            ticked={copy.done}
+            saving={bench.saving.value.has(copy.op)}
+            onTap={() =>
+              void bench.act(`${copy.done ? 'Not cut' : 'Cut'}: ${copy.name}`, [
+                change(copy.op, copy.done, row.setting),
+              ])
+            }
+          />
+        );
+      })}
+    </div>
+  );
+}
+
+/** Which edge leads into the cut: the only thing that changes between left and right. */
+function edgeText({ board }: View, copy: string): string {
+  if (board.made !== 'pair' || (copy !== 'left' && copy !== 'right')) return '';
+  if (board.machine === 'router' || board.machine === 'saw') return '';
+  return `: ${leadingEdge(copy, board.stopSide)} edge leads`;
+}
+
+const change = (op: string, done: boolean, setting: Setting) =>
+  done
+    ? ({ kind: 'untick', op } as const)
+    : ({ kind: 'tick', op, figure: toStored(setting.figure.value) } as const);
+
+type KnuckleProps = {
+  readonly bench: Bench;
+  readonly view: View;
+  readonly rows: readonly Row[];
+  readonly at: number;
+  readonly row: Row;
+  readonly goTo: (k: number) => void;
+};
+
+/** The one big bar: it says the next true thing. Nothing moves on by itself. */
+function Knuckle({ bench, view, rows, at, row, goTo }: KnuckleProps) {
+  return (
+    <div class="knuckle">
+      <button type="button" class="btn" aria-disabled={at === 0} onClick={() => goTo(at - 1)}>
+        Back
+      </button>
+      <button
+        type="button"
+        class="btn skip"
+        aria-disabled={at >= rows.length - 1}
+        onClick={() => goTo(at + 1)}
+      >
+        Skip
+      </button>
+      <button type="button" class="btn main" onClick={() => press({ bench, rows, at, row, goTo, view })}>
+        {mainWords(rows, at, row)}
+      </button>
+    </div>
+  );
+}
+
+function mainWords(rows: readonly Row[], at: number, row: Row): string {
+  const copy = row.copies.find((c) => !c.done);
+  if (copy) return row.copies.length === 1 ? 'It is cut' : `${copy.name} is cut`;
+  return nextOpen(rows, at) === undefined ? `All ${rows.length} cut. Back to the marks` : 'Next stop';
+}
+
+/** The next setting with something to cut: after this one first, then from the start. */
+function nextOpen(rows: readonly Row[], at: number): number | undefined {
+  const after = rows.findIndex((r, k) => k > at && !r.done);
+  if (after >= 0) return after;
+  const any = rows.findIndex((r) => !r.done);
+  return any >= 0 ? any : undefined;
+}
+
+function press({ bench, view, rows, at, row, goTo }: KnuckleProps): void {
+  const copy = row.copies.find((c) => !c.done);
+  if (copy) {
+    navigator.vibrate?.(10);
+    void bench.act(`Cut: ${copy.name}, ${callGroove(view.layout, row.setting.groove.id)}`, [
+      change(copy.op, false, row.setting),
+    ]);
+    return;
+  }
+  const next = nextOpen(rows, at);
+  if (next === undefined) bench.go({ at: 'marks', board: view.board.id });
+  else goTo(next);
+}
+
+type KeysContext = {
+  readonly bench: Bench;
+  readonly rows: readonly Row[];
+  readonly at: number;
+  readonly goTo: (k: number) => void;
+};
+
+/** Desk keys: Space ticks, N next, B back, U undo. */
+function keys(event: KeyboardEvent, { bench, rows, at, goTo }: KeysContext): void {
+  if (event.target instanceof HTMLButtonElement && (event.key === ' ' || event.key === 'Enter')) return;
+  const row = rows[at];
+  const copy = row?.copies.find((c) => !c.done);
+  if (event.key === ' ' && row && copy)
+    void bench.act(`Cut: ${copy.name}`, [change(copy.op, false, row.setting)]);
+  else if (event.key === 'n') goTo(at + 1);
+  else if (event.key === 'b') goTo(at - 1);
+  else if (event.key === 'u') void bench.undo();
+  else return;
+  event.preventDefault();
+}

@@ -1,0 +1,125 @@
+import { useState } from 'preact/hooks';
+import { less } from '../../length/length';
+import { writeDecimal, writeLength } from '../../length/write';
+import { editStock } from '../../store/job';
+import { leastSpreadToWarn } from '../../trade/grooves/fit';
+import { Bar, BarButton } from '../../ui/bar';
+import { Icon } from '../../ui/icon';
+import { KeySheet } from '../../ui/key-sheet';
+import { Mixed } from '../../ui/mixed';
+import type { Bench } from '../bench';
+import { TextDock } from '../marks/ask';
+import { sheetOf } from './sheets';
+
+/** A sheet as measured: a set of readings, not one number. */
+export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
+  const [open, setOpen] = useState<'name' | number>();
+  const job = bench.job.value;
+  const stock = job?.stock.find((s) => s.id === id);
+  const leave = () => bench.go({ at: 'job' });
+  if (!job || !stock) {
+    return <Bar title="Sheet" leave={{ label: 'Job', word: true, onTap: leave }} />;
+  }
+  const [sheet] = sheetOf(stock);
+  const readings = stock.readings;
+  return (
+    <>
+      <Bar title={stock.name || 'Sheet'} sub="by calipers" leave={{ label: 'Job', onTap: leave }}>
+        <BarButton
+          icon="undo"
+          label="Undo"
+          wordless
+          disabled={bench.undoLabel.value === undefined}
+          onTap={() => void bench.undo()}
+        />
+        <BarButton label="Name" boxed onTap={() => setOpen('name')} />
+      </Bar>
+      <main class={open === undefined ? 'page' : 'page docked'}>
+        <p class="pad-x empty-line">
+          Put calipers on the sheet you will cut, near two corners and the middle: four places at least.
+        </p>
+        <ol class="readings">
+          {readings.map((reading, k) => (
+            <li key={k}>
+              <button type="button" class="nextset" onClick={() => setOpen(k)}>
+                <b class="grow">Reading {k + 1}</b>
+                <span class="dec reading-big">{writeDecimal(reading)}</span>
+              </button>
+            </li>
+          ))}
+        </ol>
+        <div class="pad-x">
+          <button
+            type="button"
+            class={readings.length < 4 ? 'btn main full' : 'btn full'}
+            onClick={() => setOpen(readings.length)}
+          >
+            <Icon name="measure" />
+            {readings.length === 0 ? 'First reading' : 'Another reading'}
+          </button>
+        </div>
+        {sheet && (
+          <section class="pad-x facts">
+            <div class="marked">
+              <span class="note">Thickest: parts and stacks go by this</span>
+              <Mixed value={sheet.thickest} size="arm" tape="0.001" />
+            </div>
+            <p class="fact">
+              Thinnest {writeDecimal(sheet.thinnest)}, spread {writeDecimal(sheet.spread)}.
+            </p>
+            {less(leastSpreadToWarn, sheet.spread) && (
+              <p class="fact warn">
+                <Icon name="warn" />A spread over {writeLength(leastSpreadToWarn)} is two lots, perhaps, or
+                measured over fuzz.
+              </p>
+            )}
+          </section>
+        )}
+        <div class="pad-x adds">
+          <button
+            type="button"
+            class="btn quiet"
+            onClick={() => {
+              void bench.act(`${stock.name || 'Sheet'} removed`, editStock(id, { gone: true }));
+              leave();
+            }}
+          >
+            Remove this sheet
+          </button>
+        </div>
+      </main>
+      {open === 'name' && (
+        <TextDock
+          title="Name of the sheet"
+          now={stock.name}
+          onDone={(name) => void bench.act('Sheet named', editStock(id, { name }))}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+      {typeof open === 'number' && (
+        <KeySheet
+          key={open}
+          title={`Reading ${open + 1}`}
+          tape="1/64"
+          fill="length"
+          now={readings[open]}
+          onLength={(value) => {
+            const rest = [...readings];
+            if (value) rest.splice(open, 1, value);
+            else rest.splice(open, 1);
+            void bench.act(`Reading ${open + 1}`, editStock(id, { readings: rest }));
+          }}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+    </>
+  );
+}
+
+/** A new sheet, named by the next free letter. */
+export async function measureSheet(bench: Bench): Promise<void> {
+  const id = bench.newId();
+  const letter = String.fromCharCode(65 + (bench.job.value?.stock.length ?? 0));
+  const done = await bench.act('A sheet to measure', editStock(id, { name: `Sheet ${letter}` }));
+  if (done) bench.go({ at: 'stock', id });
+}
