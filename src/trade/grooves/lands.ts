@@ -48,7 +48,7 @@ export function landWarnings(grooves: readonly Groove[], length: Length): readon
     const a = grooves[k - 1];
     if (!a) return;
     const land = subtract(b.near, farOf(a));
-    const least = orLess(leastLand, a.depth ?? b.depth);
+    const least = orLess(orLess(leastLand, a.depth), b.depth);
     if (!isNegative(land) && less(land, least)) found.push({ code: 'land', a: a.id, b: b.id, land, least });
   });
   return found;
@@ -80,7 +80,7 @@ export function webs(
   thickness: Length,
 ): { readonly problems: readonly Problem[]; readonly warnings: readonly Warning[] } {
   const problems: Problem[] = [];
-  const warnings: Warning[] = [];
+  const warnings: Warning[] = [...thinFloors(a, thickness), ...thinFloors(b, thickness)];
   const least = leastWeb(thickness);
   for (const x of a) {
     for (const y of b) {
@@ -91,6 +91,18 @@ export function webs(
     }
   }
   return { problems, warnings };
+}
+
+/** Wood left behind a groove with nothing opposite, once a run: web = t - depth. */
+function thinFloors(grooves: readonly Groove[], thickness: Length): readonly Warning[] {
+  const least = leastWeb(thickness);
+  const seen = new Set<string>();
+  return grooves.flatMap((g): Warning[] => {
+    const web = g.depth && subtract(thickness, g.depth);
+    if (!web || !isPositive(web) || !less(web, least) || seen.has(g.run ?? g.id)) return [];
+    seen.add(g.run ?? g.id);
+    return [{ code: 'web', a: g.id, web, least }];
+  });
 }
 
 /** Depth against thickness: as deep as the board is refused, more than half is warned of (common practice). */

@@ -136,9 +136,14 @@ export function fromOther(length: Length, near: Length, width: Length): Length {
   return subtract(subtract(length, near), width);
 }
 
-/** True when each face's grooves turned end for end fall on its grooves, width and depth alike. */
+/**
+ * True when each face's grooves turned end for end fall on its grooves, width and depth alike. Turning swaps front and
+ * back, so a board with a stopped groove never is.
+ *
+ * @param grooves kept, along the board face by face; @param length of the board, inches
+ */
 export function isMirror(grooves: readonly Groove[], length: Length): boolean {
-  if (grooves.length === 0) return false;
+  if (grooves.length === 0 || grooves.some((g) => g.stopped)) return false;
   return faces.every((face) => {
     const on = onFace(grooves, face);
     return on.every((g, k) => {

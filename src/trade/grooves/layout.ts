@@ -43,6 +43,7 @@ export type GrooveField =
 export type Problem =
   | { readonly code: 'missing'; readonly in?: string; readonly field: BoardField | GrooveField }
   | { readonly code: 'not-positive'; readonly in?: string; readonly field: BoardField | GrooveField }
+  /** Not a whole number from 1 to 1000. */
   | { readonly code: 'count-not-whole'; readonly in: string }
   | { readonly code: 'pitch-too-small'; readonly in: string; readonly pitch: Length; readonly width: Length }
   | { readonly code: 'off-the-end'; readonly in: string; readonly no: string; readonly by: Length }
@@ -88,6 +89,7 @@ export type Warning =
   | {
       readonly code: 'web';
       readonly a: string;
+      /** The groove opposite; left out when only the far face is. */
       readonly b?: string;
       readonly web: Length;
       readonly least: Length;

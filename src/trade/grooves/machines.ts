@@ -1,9 +1,10 @@
 import { add, half, type Length, longest, subtract, sum, zero } from '../../length/length';
 import { markAt } from '../../length/tape';
 import type { Board, Machine } from './board';
+import { cutterFor, type Job } from './cutter';
 import type { Mark } from './marks';
 import type { Pass } from './passes';
-import type { Job, Measures } from './settings';
+import type { Measures } from './settings';
 
 type Context = {
   /** Near teeth of the pass, from the reference end, standing on the rounded mark. */
@@ -15,7 +16,12 @@ type Context = {
   readonly job: Job;
 };
 
-type Set = { readonly measures: Measures; readonly figure: Length; readonly strip?: Length };
+type Set = {
+  readonly measures: Measures;
+  readonly figure: Length;
+  readonly strip?: Length;
+  readonly otherGuide?: Length;
+};
 
 type Rule = {
   readonly order: (passes: readonly Pass[], board: Board) => readonly Pass[];
@@ -38,9 +44,9 @@ export const machines: Record<Machine, Rule> = {
   saw: { order: asGiven, set: sawGuide },
   spacers: {
     order: asGiven,
-    set: ({ near, marks, cutter }) => ({
+    set: ({ near, marks, job }) => ({
       measures: 'spacer',
-      figure: subtract(farthest(marks, cutter), near),
+      figure: subtract(farthest(marks, job), near),
     }),
   },
   index: { order: asGiven, set: ({ near }) => ({ measures: 'index-line', figure: near }) },
@@ -73,24 +79,28 @@ function routerOrder(passes: readonly Pass[], board: Board): readonly Pass[] {
 function routerGuide({ near, pass, cutter, mark, job }: Context): Set {
   const off = subtract(job.shop.routerBase ?? zero, half(cutter));
   const wall = subtract(near, pass.offset);
+  const here = subtract(wall, off);
+  const beyond = sum([wall, mark.groove.width, off]);
   if (job.board.guide === 'reference') {
-    return { measures: 'guide-edge', figure: subtract(wall, off), strip: pass.offset };
+    return { measures: 'guide-edge', figure: here, otherGuide: beyond, strip: pass.offset };
   }
   const rest = subtract(subtract(mark.groove.width, cutter), pass.offset);
-  return { measures: 'guide-edge', figure: sum([wall, mark.groove.width, off]), strip: rest };
+  return { measures: 'guide-edge', figure: beyond, otherGuide: here, strip: rest };
 }
 
 /** Guide lying on the reference side: teeth less the shoe. On the far side: teeth plus kerf plus the shoe's other edge. */
 function sawGuide({ near, job }: Context): Set {
-  const { kerf = zero, shoeKeep = zero, shoeWaste = zero } = job.shop;
-  const figure = job.board.guide === 'reference' ? subtract(near, shoeKeep) : sum([near, kerf, shoeWaste]);
-  return { measures: 'guide-edge', figure };
+  const { kerf = zero, shoeKeep, shoeWaste } = job.shop;
+  const here = shoeKeep && subtract(near, shoeKeep);
+  const beyond = shoeWaste && sum([near, kerf, shoeWaste]);
+  const [figure = near, otherGuide] = job.board.guide === 'reference' ? [here, beyond] : [beyond, here];
+  return { measures: 'guide-edge', figure, ...(otherGuide ? { otherGuide } : {}) };
 }
 
 /** The stop stands for the farthest cut; a board with the spacer between is that much nearer. */
-function farthest(marks: readonly Mark[], cutter: Length): Length {
+function farthest(marks: readonly Mark[], job: Job): Length {
   return marks.reduce((most, { near, groove }) => {
-    const last = add(near.value, longest(zero, subtract(groove.width, cutter)));
+    const last = add(near.value, longest(zero, subtract(groove.width, cutterFor(groove, job))));
     return longest(most, last);
   }, zero);
 }

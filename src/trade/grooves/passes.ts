@@ -22,6 +22,9 @@ export type PassError =
   | { readonly code: 'cutter-too-wide'; readonly cutter: Length; readonly width: Length }
   | { readonly code: 'overlap-too-big'; readonly overlap: Length; readonly cutter: Length };
 
+/** More passes for one groove than anybody makes: the overlap leaves next to nothing. */
+const mostPasses = 1000n;
+
 /**
  * Passes for a groove wider than its cutter: 1 + ceil((w - c)/(c - overlap)), evenly stepped by (w - c)/(passes - 1).
  * Both walls come first, near then far: they set the fit; what stands between is cleared after.
@@ -41,6 +44,7 @@ export function passesFor(
   const gain = subtract(cutter, overlap);
   if (!isPositive(gain)) return err({ code: 'overlap-too-big', overlap, cutter });
   const more = toWhole(howMany(rest, gain), 'ceil');
+  if (more >= mostPasses) return err({ code: 'overlap-too-big', overlap, cutter });
   const step = over(rest, more);
   const between = Array.from(
     { length: Number(more) - 1 },

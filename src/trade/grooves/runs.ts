@@ -26,14 +26,34 @@ export type RunFacts = {
   readonly opening?: Length;
   /** `fill`: room not used. */
   readonly leftOver?: Length;
+  /** `pitch`, `fill`: clear between loose parts, each dropped to the lower edge of its groove: pitch less part. */
+  readonly clear?: Length;
+  /** Wood from the last groove to the far end of the board. */
+  readonly endLand?: Length;
 };
+
+/** A run of more is a slip of the keys, and would stall the phone. */
+const mostGrooves = 1000;
 
 const none = (run: Run, problems: readonly Problem[]): RunFacts => ({ run: run.id, nears: [], problems });
 
-/** Places one run along a board. Lengths in inches from the datum. */
+/**
+ * Places one run along a board.
+ *
+ * @param run, board lengths in inches, positions from the datum; what is missing or wrong becomes problems
+ * @example placeRun(run, board).pitch // centre to centre, exact
+ */
 export function placeRun(run: Run, board: Board): RunFacts {
   const gaps = missing(run);
   if (gaps.length > 0) return none(run, gaps);
+  const facts = bySpacing(run, board);
+  const last = facts.nears.length > 0 ? longest(zero, ...facts.nears) : undefined;
+  if (!last || !board.length) return facts;
+  const far = sum([board.datum ?? zero, last, run.width ?? zero]);
+  return { ...facts, endLand: subtract(board.length, far) };
+}
+
+function bySpacing(run: Run, board: Board): RunFacts {
   switch (run.spacing) {
     case 'pitch':
       return byPitch(run);
@@ -72,11 +92,13 @@ function missing(run: Run): readonly Problem[] {
     if (value !== undefined && !isPositive(value)) found.push({ code: 'not-positive', in: run.id, field });
   }
   const counted = run.spacing === 'pitch' || run.spacing === 'openings';
-  if (counted && run.count !== undefined && !(Number.isInteger(run.count) && run.count >= 1)) {
+  if (counted && run.count !== undefined && !isCount(run.count)) {
     found.push({ code: 'count-not-whole', in: run.id });
   }
   return found;
 }
+
+const isCount = (n: number): boolean => Number.isInteger(n) && n >= 1 && n <= mostGrooves;
 
 function tight(run: Run, pitch: Length, width: Length): readonly Problem[] {
   return less(width, pitch) ? [] : [{ code: 'pitch-too-small', in: run.id, pitch, width }];
@@ -88,8 +110,10 @@ function byPitch(run: Run): RunFacts {
   const problems = count > 1 ? tight(run, pitch, width) : [];
   if (problems.length > 0) return none(run, problems);
   const nears = atPitch(nearFrom(first, width, run.point), pitch, count);
-  return { run: run.id, nears, problems, pitch };
+  return { run: run.id, nears, problems, pitch, ...clearOf(run, pitch) };
 }
+
+const clearOf = ({ part }: Run, pitch: Length) => (part ? { clear: subtract(pitch, part) } : {});
 
 const spanOf = (run: Run, board: Board): Length =>
   run.span ?? subtract(board.length ?? zero, board.datum ?? zero);
@@ -97,17 +121,27 @@ const spanOf = (run: Run, board: Board): Length =>
 function byFill(run: Run, board: Board): RunFacts {
   const { width = zero, pitch = zero, endRoom = zero } = run;
   const problems = tight(run, pitch, width);
-  if (problems.length > 0) return none(run, problems);
+  // without a span or a board length there is nothing to fill: the board's own missing length says so
+  if (problems.length > 0 || !(run.span ?? board.length)) return none(run, problems);
   const near = nearFrom(run.first ?? zero, width, run.point);
   const room = subtract(spanOf(run, board), sum([near, endRoom, width]));
   const { count, leftOver } = fill(room, pitch);
   if (count === 0) return none(run, [{ code: 'none-fit', in: run.id, short: negate(leftOver) }]);
+  if (count > mostGrooves) return none(run, [{ code: 'count-not-whole', in: run.id }]);
   const start = run.centred ? add(near, half(leftOver)) : near;
-  return { run: run.id, nears: atPitch(start, pitch, count), problems: [], pitch, leftOver };
+  return {
+    run: run.id,
+    nears: atPitch(start, pitch, count),
+    problems: [],
+    pitch,
+    leftOver,
+    ...clearOf(run, pitch),
+  };
 }
 
 function byOpenings(run: Run, board: Board): RunFacts {
   const { width = zero, count = 1, first = zero } = run;
+  if (!(run.span ?? board.length)) return none(run, []);
   const part = run.part ?? width;
   if (less(width, part)) return none(run, [{ code: 'part-too-thick', in: run.id, part, width }]);
   const span = run.span ?? subtract(spanOf(run, board), first);
@@ -134,6 +168,3 @@ export function groovesOf(run: Run, facts: RunFacts, datum: Length): readonly Gr
     ...(run.stopped ? { stopped: run.stopped } : {}),
   }));
 }
-
-/** Widest groove of a list, inches; 0 of none. */
-export const widest = (grooves: readonly Groove[]): Length => longest(zero, ...grooves.map((g) => g.width));

@@ -1,7 +1,8 @@
-import { inches, isNegative, isPositive, type Length, less, zero } from '../../length/length';
+import { inches, isNegative, isPositive, type Length, less, subtract, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
-import { fromOtherEnd, markAt, type Tape } from '../../length/tape';
-import type { Board, Machine, Shop } from './board';
+import { fromOtherEnd, markAt } from '../../length/tape';
+import type { Board, Shop } from './board';
+import { cutterFor, type Job } from './cutter';
 import type { Layout } from './lay-out';
 import type { Groove } from './layout';
 import { machines } from './machines';
@@ -34,6 +35,8 @@ export type Setting = {
   readonly otherEnd: Length;
   /** Router: strip between guide and base; 0 when out. */
   readonly strip?: Length;
+  /** Router, saw: where the guide's edge goes instead if it lies on the other side of the cut. */
+  readonly otherGuide?: Rounded;
 };
 
 export type ShopField = keyof Shop;
@@ -50,7 +53,13 @@ export type SettingProblem =
       readonly fromOther?: Length;
     }
   | { readonly code: 'behind-fence'; readonly groove: Groove; readonly figure: Length }
-  | { readonly code: 'guide-off-board'; readonly groove: Groove; readonly figure: Length };
+  | {
+      readonly code: 'guide-off-board';
+      readonly groove: Groove;
+      readonly figure: Length;
+      /** Where it goes on the other side, when that is on the board. */
+      readonly otherSide?: Length;
+    };
 
 export type SettingWarning =
   | { readonly code: 'lengths-must-match' }
@@ -69,8 +78,6 @@ export type Settings = {
 
 /** Overlap of passes when the shop has not said: common practice, no source. */
 const usualOverlap = inches(1n, 16n);
-
-export type Job = { readonly board: Board; readonly shop: Shop; readonly tape: Tape };
 
 /**
  * Every setting a laid-out board needs on its machine, in order of working: along the board, and for a groove wider
@@ -110,13 +117,6 @@ function needed(board: Board): readonly ShopField[] {
   }
 }
 
-/** Width of what cuts: stack or bit as chosen for the board, else what the machine has, else the groove's own width. */
-export function cutterFor(groove: Groove, { board, shop }: Job): Length {
-  if (board.machine === 'saw') return shop.kerf ?? groove.width;
-  if (board.cutter) return board.cutter;
-  return board.machine === 'router' ? (shop.bit ?? groove.width) : groove.width;
-}
-
 type Cut = {
   readonly passes: readonly Pass[];
   readonly cutter: Length;
@@ -144,6 +144,7 @@ function settingsOf(mark: Mark, cut: Cut): readonly Setting[] {
       farTeeth: markAt(near.add(cut.cutter) as Length, tape),
       otherEnd: fromOtherEnd(length, nearTeeth.value, tape),
       ...(set.strip ? { strip: set.strip } : {}),
+      ...(set.otherGuide ? { otherGuide: markAt(set.otherGuide, tape) } : {}),
     };
   });
 }
@@ -156,13 +157,18 @@ function outOfReach(s: Setting, { board, shop, tape }: Job): readonly SettingPro
   const figure = s.figure.value;
   const length = board.length ?? zero;
   if (s.measures === 'guide-edge') {
-    const off = isNegative(figure) || less(length, figure);
-    return off ? [{ code: 'guide-off-board', groove: s.groove, figure }] : [];
+    const off = (x: Length) => isNegative(x) || less(length, x);
+    if (!off(figure)) return [];
+    const other = s.otherGuide?.value;
+    const otherSide = other && !off(other) ? { otherSide: other } : {};
+    return [{ code: 'guide-off-board', groove: s.groove, figure, ...otherSide }];
   }
   const capacity = board.machine === 'fence' ? shop.capacity : shop.stopReach;
   if (isNegative(figure)) return [{ code: 'behind-fence', groove: s.groove, figure }];
   if (!capacity || !less(capacity, figure)) return [];
-  const other = fromOtherEnd(length, s.farTeeth.value, tape);
+  // the block, and what the stack grew toward the fence, ride along whichever end is on it
+  const rides = subtract(figure, s.measures === 'fence-scale' ? s.nearTeeth.value : figure);
+  const other = fromOtherEnd(length, s.farTeeth.value, tape).add(rides) as Length;
   const fits = isPositive(other) && !less(capacity, other);
   return [
     { code: 'beyond-fence', groove: s.groove, figure, capacity, ...(fits ? { fromOther: other } : {}) },
@@ -180,5 +186,3 @@ function warningsFor(settings: readonly Setting[], { board }: Job): readonly Set
       : []),
   ];
 }
-
-export type { Machine };

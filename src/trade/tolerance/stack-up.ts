@@ -1,5 +1,5 @@
 import { rootTo } from '../../length/diagonal';
-import { absolute, inches, type Length, type Ratio, sum } from '../../length/length';
+import { absolute, inches, type Length, type Ratio, ratio, sum } from '../../length/length';
 
 export type StackUp = {
   /** Every error at its worst and the same way: the sum. */
@@ -18,9 +18,9 @@ export type StackUp = {
  * @example stackUp(five, three, two and five thousandths) // worst 0.015, likely 0.0079
  */
 export function stackUp(tolerances: readonly Length[]): StackUp {
-  const squares = tolerances.reduce((total, t) => total.add(t.mul(t)) as Length, inches(0n));
+  const squares = tolerances.reduce((total, t) => total.add(t.mul(t)) as Ratio, ratio(0n));
   return {
     worst: sum(tolerances.map(absolute)),
-    likely: rootTo(squares as unknown as Ratio, inches(1n, 10000n)),
+    likely: rootTo(squares, inches(1n, 10000n)),
   };
 }
