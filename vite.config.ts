@@ -8,7 +8,13 @@ export default defineConfig({
   root: 'src',
   publicDir: '../public',
   base: './', // any static host, any sub-path: routes live in the hash
-  build: { outDir: '../dist', emptyOutDir: true, target: ['es2022', 'safari16'], sourcemap: true },
+  build: {
+    outDir: '../dist',
+    emptyOutDir: true,
+    target: ['es2022', 'safari16'],
+    sourcemap: true,
+    modulePreload: { polyfill: false },
+  },
   preview: { port: 4173, strictPort: true },
   plugins: [
     preact(),

@@ -1,20 +1,11 @@
-import { useSignalEffect } from '@preact/signals';
+import { signal, useSignalEffect } from '@preact/signals';
 import { assertNever } from '../length/result';
 import type { Bench } from '../screens/bench';
-import { FigureScreen } from '../screens/figure/figure';
-import { ImportScreen } from '../screens/job/import';
 import { JobScreen } from '../screens/job/job';
-import { JobsScreen } from '../screens/job/jobs';
-import { PhoneScreen } from '../screens/job/phone';
-import { ShopScreen } from '../screens/job/shop';
 import { BoardsScreen } from '../screens/marks/boards-screen';
-import { ChangeScreen } from '../screens/marks/change';
-import { FitScreen } from '../screens/marks/fit';
 import { MarksScreen } from '../screens/marks/marks';
-import { TrayScreen } from '../screens/marks/tray';
 import type { Route } from '../screens/routes';
 import { SawScreen } from '../screens/saw/saw';
-import { StockScreen } from '../screens/stock/stock';
 import { type Tab, Tabs } from '../ui/bar';
 import { Trouble } from './trouble';
 
@@ -32,36 +23,67 @@ export function App({ bench }: { readonly bench: Bench }) {
   );
 }
 
-function Screen({ route, bench }: { readonly route: Route; readonly bench: Bench }) {
+type Later = typeof import('./later');
+const later = signal<Later | undefined>(undefined);
+
+/** Brings in the screens that are not the first thing seen. */
+export async function bringLater(): Promise<void> {
+  later.value = await import('./later');
+}
+
+type ScreenProps = { readonly route: Route; readonly bench: Bench };
+
+function Screen({ route, bench }: ScreenProps) {
   switch (route.at) {
     case 'job':
     case 'last':
       return <JobScreen bench={bench} />;
-    case 'jobs':
-      return <JobsScreen bench={bench} />;
-    case 'phone':
-      return <PhoneScreen bench={bench} />;
-    case 'shop':
-      return <ShopScreen bench={bench} />;
-    case 'import':
-      return <ImportScreen bench={bench} />;
-    case 'figure':
-      return <FigureScreen bench={bench} />;
-    case 'stock':
-      return <StockScreen key={route.id} bench={bench} id={route.id} />;
     case 'boards':
       return <BoardsScreen bench={bench} />;
     case 'marks':
     case 'stops':
       return <MarksScreen key={route.board} bench={bench} id={route.board} show={route.at} />;
-    case 'change':
-      return <ChangeScreen key={route.board} bench={bench} id={route.board} />;
-    case 'tray':
-      return <TrayScreen key={route.board} bench={bench} id={route.board} />;
-    case 'fit':
-      return <FitScreen key={route.groove} bench={bench} id={route.board} groove={route.groove} />;
     case 'saw':
       return <SawScreen key={route.board} bench={bench} id={route.board} setting={route.setting} />;
+    default:
+      return later.value ? (
+        <LaterScreen from={later.value} route={route} bench={bench} />
+      ) : (
+        <main class="page" />
+      );
+  }
+}
+
+type LaterRoute = Exclude<Route, { readonly at: 'job' | 'last' | 'boards' | 'marks' | 'stops' | 'saw' }>;
+
+function LaterScreen({
+  from,
+  route,
+  bench,
+}: {
+  readonly from: Later;
+  readonly route: LaterRoute;
+  readonly bench: Bench;
+}) {
+  switch (route.at) {
+    case 'figure':
+      return <from.FigureScreen bench={bench} />;
+    case 'jobs':
+      return <from.JobsScreen bench={bench} />;
+    case 'phone':
+      return <from.PhoneScreen bench={bench} />;
+    case 'shop':
+      return <from.ShopScreen bench={bench} />;
+    case 'import':
+      return <from.ImportScreen bench={bench} />;
+    case 'stock':
+      return <from.StockScreen key={route.id} bench={bench} id={route.id} />;
+    case 'change':
+      return <from.ChangeScreen key={route.board} bench={bench} id={route.board} />;
+    case 'tray':
+      return <from.TrayScreen key={route.board} bench={bench} id={route.board} />;
+    case 'fit':
+      return <from.FitScreen key={route.groove} bench={bench} id={route.board} groove={route.groove} />;
     default:
       return assertNever(route);
   }

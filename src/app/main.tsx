@@ -7,7 +7,7 @@ import { render } from 'preact';
 import sampleUrl from '../../demo-data/mineral-and-shell-cabinet.json?url';
 import { openStore } from '../store/store';
 import { guardTouches } from '../ui/touch';
-import { App, Refusal } from './app';
+import { App, bringLater, Refusal } from './app';
 import { onOpenedFile, takeShared } from './incoming';
 import { goOffline } from './offline';
 import { randomId } from './random';
@@ -28,7 +28,9 @@ async function start(at: HTMLElement): Promise<void> {
   if (location.hash === '' && bench.settings.value.here)
     history.replaceState(null, '', bench.settings.value.here);
   bench.arrive();
+  const rest = bringLater(); // from the phone's own copy; the first screen does not wait for it
   render(<App bench={bench} />, at);
+  await rest;
   goOffline();
   const offer = async (text: string) => {
     await bench.offer(text);

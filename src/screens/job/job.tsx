@@ -10,8 +10,8 @@ import { TextDock } from '../marks/ask';
 import { BoardList, layOutBoard } from '../marks/boards-screen';
 import { rowsOf, viewOf } from '../marks/view';
 import { callGroove, setWords } from '../marks/words';
+import { measureSheet } from '../stock/measure';
 import { sheetOf } from '../stock/sheets';
-import { measureSheet } from '../stock/stock';
 
 /** The job in hand: the next thing to do with its figure, stock as measured, boards. Before any job: three things to tap. */
 export function JobScreen({ bench }: { readonly bench: Bench }) {

@@ -1,0 +1,13 @@
+/**
+ * Screens that are not the first thing seen. They come in a second file, fetched (from the phone's own copy) right
+ * after the first screen stands, so that a page never depends on a file a newer version may have cleared away.
+ */
+export { FigureScreen } from '../screens/figure/figure';
+export { ImportScreen } from '../screens/job/import';
+export { JobsScreen } from '../screens/job/jobs';
+export { PhoneScreen } from '../screens/job/phone';
+export { ShopScreen } from '../screens/job/shop';
+export { ChangeScreen } from '../screens/marks/change';
+export { FitScreen } from '../screens/marks/fit';
+export { TrayScreen } from '../screens/marks/tray';
+export { StockScreen } from '../screens/stock/stock';
