@@ -82,9 +82,9 @@ export function BoardStanding({ length, grooves, label, height, rows, stale }: S
   return (
     <svg
       class={stale ? 'standing stale' : 'standing'}
-      width={boardWidth + 46}
+      width={boardWidth + 32}
       height={height}
-      viewBox={`-8 0 ${boardWidth + 46} ${height}`}
+      viewBox={`-8 0 ${boardWidth + 32} ${height}`}
       role="img"
       aria-label={label}
     >
@@ -119,7 +119,7 @@ type StandingGrooveProps = {
 
 function StandingGroove({ groove, near, far, row }: StandingGrooveProps) {
   const tall = near - far;
-  const out = boardWidth + 36;
+  const out = boardWidth + 22;
   return (
     <>
       <rect class="f-notch" x="0" y={far} width={boardWidth} height={tall} opacity={groove.done ? 1 : 0.5} />

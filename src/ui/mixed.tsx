@@ -9,7 +9,7 @@ import {
   writeMillimetres,
 } from '../length/write';
 
-export type Size = 'hand' | 'bench' | 'arm' | 'answer' | 'setting' | 'giant';
+export type Size = 'hand' | 'bench' | 'arm' | 'answer' | 'setting' | 'huge';
 
 type MixedProps = {
   readonly value: Length;
@@ -26,7 +26,7 @@ export function Mixed({ value, size = 'hand', tape = '1/32', rest }: MixedProps)
       <span
         class={`mx ${size}`}
         aria-hidden="true"
-        style={size === 'giant' ? giantSize(value, tape) : undefined}
+        style={size === 'huge' ? giantSize(value, tape) : undefined}
       >
         <Stack value={value} tape={tape} />
       </span>
@@ -65,7 +65,7 @@ function WithUnit({ text }: { readonly text: string }) {
 /** As large as the screen allows: the figure's own width in em decides. */
 function giantSize(value: Length, tape: Tape) {
   const em = isMetric(tape) || tape === '0.001' ? 0.6 * 7 : widthInEm(mixed(value));
-  return { fontSize: `min(172px, 24vh, calc((100vw - 2 * var(--edge)) / ${em.toFixed(2)}))` };
+  return { fontSize: `min(var(--giant), calc((100vw - 2 * var(--edge)) / ${em.toFixed(2)}))` };
 }
 
 function widthInEm({ negative, whole, n, d }: Parts): number {
@@ -96,6 +96,7 @@ export function Remainder({ rest, by = true }: { readonly rest: Length; readonly
 /** A length in a sentence, diagonal: only for figures shown large elsewhere, or in lists held in the hand. */
 export function Inline({ value, tape = '1/32' }: { readonly value: Length; readonly tape?: Tape }) {
   if (isMetric(tape)) return <span class="dec">{writeMillimetres(value)}</span>;
+  if (tape === '0.001') return <span class="dec">{writeDecimal(value)}</span>;
   const { negative, whole, n, d } = mixed(value);
   const sign = negative ? '−' : '';
   return (

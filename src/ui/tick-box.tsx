@@ -2,6 +2,8 @@ import { Icon } from './icon';
 
 type TickProps = {
   readonly label: string;
+  /** A second, smaller line under the name. */
+  readonly note?: string;
   readonly ticked: boolean;
   /** Written to the phone's storage, not yet confirmed. */
   readonly saving?: boolean;
@@ -24,7 +26,7 @@ export const TickBox = ({ label, ticked, saving, onTap }: TickProps) => (
 );
 
 /** A tick with its name beside it, for one copy at the saw. */
-export const BigTick = ({ label, ticked, saving, onTap }: TickProps) => (
+export const BigTick = ({ label, note, ticked, saving, onTap }: TickProps) => (
   <button
     type="button"
     class={saving ? 'bigtick saving' : 'bigtick'}
@@ -34,6 +36,9 @@ export const BigTick = ({ label, ticked, saving, onTap }: TickProps) => (
     onClick={onTap}
   >
     <span class="sq">{ticked && <Icon name="tick" />}</span>
-    {label}
+    <span>
+      {label}
+      {note && <small>{note}</small>}
+    </span>
   </button>
 );

@@ -58,8 +58,7 @@ function Standing({ bench, job }: { readonly bench: Bench; readonly job: Job }) 
   const dark = document.documentElement.dataset.theme === 'blued';
   return (
     <>
-      <Bar>
-        <BarButton icon="down" label="All jobs" onTap={() => bench.go({ at: 'jobs' })} />
+      <Bar leave={{ label: 'All jobs', word: true, onTap: () => bench.go({ at: 'jobs' }) }}>
         <BarButton
           icon="undo"
           label="Undo"

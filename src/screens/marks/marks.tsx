@@ -128,7 +128,7 @@ function Standing({ view, bench, still }: StandingProps) {
     length,
   );
   const next = useRef<HTMLLIElement>(null);
-  useEffect(() => next.current?.scrollIntoView({ block: 'center' }), []);
+  useEffect(() => next.current?.scrollIntoView({ block: 'nearest' }), []);
   const firstOpen = marks.findIndex((m) => !isMarked(ticks, board.id, m.groove.id));
   const mate = part === 'mate' && board.mate !== undefined;
   return (
@@ -171,7 +171,7 @@ function Standing({ view, bench, still }: StandingProps) {
           {marks.map((mark, k) => (
             <li
               key={mark.groove.id}
-              class={mark.groove.id === marks[firstOpen]?.groove.id ? 'mark next' : 'mark'}
+              class={mark.groove.id === marks[firstOpen]?.groove.id ? 'mark here' : 'mark'}
               style={{ bottom: `${(rows[k] ?? 0) - 38}px` }}
               ref={k === Math.max(0, firstOpen) ? next : null}
             >
@@ -184,7 +184,10 @@ function Standing({ view, bench, still }: StandingProps) {
         <Icon name="from" />
         <span>
           Measure from this end: the {mate ? `${board.mateName}’s own` : board.end}
-          {board.datum && !mate && <span class="note"> (datum {writeLength(board.datum)} in)</span>}
+          <span class="note block">
+            {!mate && 'Blue figures are from the other end.'}
+            {board.datum && !mate && ` The datum is ${writeLength(board.datum)} in.`}
+          </span>
         </span>
       </p>
     </>
@@ -223,7 +226,7 @@ function MarkRow({ mark, view, bench, mate, still }: MarkRowProps) {
         {!mate && (
           <span class="other" title="from the other end">
             <span class="sr">from the other end </span>
-            <span aria-hidden="true">↧ </span>
+
             <Mixed value={mark.other} tape={tape} />
           </span>
         )}

@@ -5,7 +5,7 @@ import type { Bench } from '../bench';
 export const NoBoard = ({ bench }: { readonly bench: Bench }) => (
   <>
     <Bar title="Marks" leave={{ label: 'Boards', onTap: () => bench.go({ at: 'boards' }) }} />
-    <main class="page empty">
+    <main class="page nothing">
       <p>This board is not in the job in hand. Undo brings a removed one back.</p>
       <button type="button" class="btn main" onClick={() => bench.go({ at: 'boards' })}>
         To the boards

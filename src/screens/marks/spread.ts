@@ -15,7 +15,7 @@ export type Spread = {
  * @param nears places along the board; @param length of the board, same unit
  */
 export function spread(nears: readonly number[], length: number): Spread {
-  const height = Math.max(484, nears.length * row + 60);
+  const height = heightFor(nears, length);
   const scale = (height - foot) / Math.max(length, 0.001);
   const rows = nears.map((near) => foot + near * scale);
   push(rows, row / 2, height - row / 2);
@@ -31,4 +31,12 @@ function push(rows: number[], least: number, most: number): void {
     const limit = k === rows.length - 1 ? most : (rows[k + 1] ?? most) - row;
     rows[k] = Math.min(rows[k] ?? 0, limit);
   }
+}
+
+/** Tall enough that the closest two marks stand a row apart, or, where that is too long a scroll, that all rows fit. */
+function heightFor(nears: readonly number[], length: number): number {
+  const gaps = nears.slice(1).map((near, k) => near - (nears[k] ?? 0));
+  const closest = Math.max(0.001, Math.min(length, ...gaps));
+  const least = Math.max(484, nears.length * row + 60);
+  return Math.max(least, Math.min((row / closest) * length + foot, least * 1.5));
 }

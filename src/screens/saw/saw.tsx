@@ -54,7 +54,7 @@ function useWake(bench: Bench): Wake {
 
 function NothingToCut({ bench, view }: { readonly bench: Bench; readonly view: View }) {
   return (
-    <main class="page empty">
+    <main class="page nothing">
       <p>
         {view.layout.problems.length > 0
           ? 'This board cannot be cut as it stands.'
@@ -96,9 +96,14 @@ function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
   return (
     <div class="saw" onKeyDown={(event) => keys(event, { bench, rows, at, goTo })} tabIndex={-1}>
       <header class="bar">
-        <button type="button" class="icon back" onClick={() => bench.go({ at: 'stops', board: board.id })}>
+        <button
+          type="button"
+          class="icon back"
+          aria-label={`Leave the ${board.machine === 'router' ? 'router' : 'saw'}`}
+          onClick={() => bench.go({ at: 'stops', board: board.id })}
+        >
           <Icon name="back" />
-          Leave the {board.machine === 'router' ? 'router' : 'saw'}
+          Leave
         </button>
         <span class="row barright">
           <span class="icon stays" role="status">
@@ -135,7 +140,7 @@ function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
         </span>
       </div>
       <main class="giant" aria-live="polite">
-        <Mixed value={setting.figure.value} rest={setting.figure.rest} size="giant" tape={tape} />
+        <Mixed value={setting.figure.value} rest={setting.figure.rest} size="huge" tape={tape} />
         <Remainder rest={setting.figure.rest} />
       </main>
       <p class="ends pad-x">
@@ -212,7 +217,8 @@ function Copies({ row, view, bench }: { readonly row: Row; readonly view: View; 
         return (
           <BigTick
             key={copy.id}
-            label={`${copy.name}${edgeText(view, copy.id)}${moved ? `, cut at ${moved}` : ''}`}
+            label={copy.name}
+            note={moved ? `cut at ${moved}` : edgeText(view, copy.id)}
             ticked={copy.done}
             saving={bench.saving.value.has(copy.op)}
             onTap={() =>
@@ -231,7 +237,7 @@ function Copies({ row, view, bench }: { readonly row: Row; readonly view: View; 
 function edgeText({ board }: View, copy: string): string {
   if (board.made !== 'pair' || (copy !== 'left' && copy !== 'right')) return '';
   if (board.machine === 'router' || board.machine === 'saw') return '';
-  return `: ${leadingEdge(copy, board.stopSide)} edge leads`;
+  return `${leadingEdge(copy, board.stopSide)} edge leads`;
 }
 
 const change = (op: string, done: boolean, setting: Setting) =>
