@@ -1,8 +1,8 @@
 import type { Length } from '../../../src/length/length';
 import { readLength } from '../../../src/length/read';
+import type { Tape } from '../../../src/length/tape';
 import type { Board, Run, Shop, Wide } from '../../../src/trade/grooves/board';
 import { type Layout, layOut } from '../../../src/trade/grooves/lay-out';
-import type { Tape } from '../../../src/length/tape';
 import { settingsFor } from '../../../src/trade/grooves/settings';
 
 /** A length as it is written: `13 7/16`. */

@@ -1,0 +1,79 @@
+import { describe, expect, test } from 'vitest';
+import { add } from '../../../src/length/length';
+import { clearances, fitFrom } from '../../../src/trade/grooves/fit';
+import { trayFor } from '../../../src/trade/grooves/tray';
+import { l, w } from './sample';
+
+const readings = (...texts: string[]) => texts.map(l);
+
+describe('fitFrom', () => {
+  test('.707 .712 .709 .7105 with .005 wants .717, 23/32 by the nearest 64th, loosest .01', () => {
+    const fit = fitFrom(readings('.707', '.712', '.709', '.7105'), clearances.glued, true);
+    if (!fit.ok) throw new Error(fit.error.code);
+    expect(fit.value.width.equals(l('.717'))).toBe(true);
+    expect(w(fit.value.nearest64.value)).toBe('23/32');
+    expect(fit.value.loosest.equals(l('.01'))).toBe(true);
+    expect(fit.value.spread.equals(l('.005'))).toBe(true);
+    expect([fit.value.wideSpread, fit.value.groups]).toEqual([false, undefined]);
+  });
+
+  // Limits: common practice, no source.
+  test('a glue line looser than .015 offers two groups of sheets, split where they differ most', () => {
+    const fit = fitFrom(readings('.719', '.703', '.718', '.704'), clearances.glued, true);
+    if (!fit.ok) throw new Error(fit.error.code);
+    expect(fit.value.groups?.map((g) => g.map((x) => x.toString()))).toEqual([
+      ['0.703', '0.704'],
+      ['0.718', '0.719'],
+    ]);
+    expect(fit.value.wideSpread).toBe(true);
+  });
+
+  test('a part that slides is not split: its play is wanted', () => {
+    const fit = fitFrom(readings('.719', '.703'), clearances.slides, false);
+    expect(fit.ok && fit.value.groups).toBeUndefined();
+  });
+
+  test('a single reading is its own thinnest and thickest', () => {
+    const fit = fitFrom(readings('18 mm'), clearances.gluedEasy, true);
+    expect(fit.ok && w(fit.value.spread)).toBe('0');
+    expect(fit.ok && fit.value.width.equals(l('18 mm').add(l('.008')))).toBe(true);
+  });
+
+  test('refuses no readings, and names the one that is nothing', () => {
+    expect(fitFrom([], clearances.glued, true)).toEqual({ ok: false, error: { code: 'no-readings' } });
+    expect(fitFrom(readings('.71', '0'), clearances.glued, true)).toEqual({
+      ok: false,
+      error: { code: 'not-positive', at: 1 },
+    });
+  });
+});
+
+describe('trayFor', () => {
+  const tray = (bow: string, opening = '18 7/64') =>
+    trayFor(l(opening), l('3/16'), { slack: l('3/64'), bow: l(bow), tape: '1/32' });
+
+  test('in an 18 7/64 bay, grooves 3/16, slack 3/64, bow 1/64: 18 7/16, least bearing 1/8', () => {
+    const found = tray('1/64');
+    if (!found.ok) throw new Error(found.error.code);
+    const { width, bearing, thinBearing } = found.value;
+    expect([w(width), w(bearing), thinBearing]).toEqual(['18 7/16', '1/8', false]);
+  });
+
+  test('with a hair more bow rests on too little', () => {
+    const found = tray('1/32');
+    expect(found.ok && [w(found.value.bearing), found.value.thinBearing]).toEqual(['7/64', true]);
+  });
+
+  test('is cut down to the tape, never up: 18 3597/8128 goes to 18 7/16', () => {
+    const found = tray('0', '18 1121/8128');
+    expect(found.ok && [w(found.value.width), w(found.value.cut.value)]).toEqual([
+      w(add(l('18 1121/8128'), l('21/64'))),
+      '18 7/16',
+    ]);
+  });
+
+  test('refuses slack that takes the whole of it', () => {
+    const found = trayFor(l('1/64'), l('1/64'), { slack: l('1/4'), bow: l('0'), tape: '1/32' });
+    expect(found.ok || [found.error.code, w(found.error.by)]).toEqual(['no-width', '13/64']);
+  });
+});

@@ -1,0 +1,383 @@
+import { describe, expect, test } from 'vitest';
+import { add, subtract } from '../../../src/length/length';
+import { datumOf, fromOther, layOut, spacerFor } from '../../../src/trade/grooves/lay-out';
+import { centredStart } from '../../../src/trade/grooves/place';
+import { board, codes, l, nears, one, run, w, wide } from './sample';
+
+/** Tray grooves of the mineral cabinet: 13/32 wide, 1 13/16 apart, filling a clear bay. */
+const trays = run({
+  spacing: 'fill',
+  width: l('13/32'),
+  pitch: l('1 13/16'),
+  first: l('2 1/8'),
+  endRoom: l('2 1/2'),
+  part: l('11/32'),
+});
+
+describe('layOut', () => {
+  test('fills a bay of 58 11/16 with thirty grooves, 1 3/32 left over', () => {
+    const layout = layOut(board({ length: l('58 11/16'), runs: [trays] }));
+    expect(layout.problems).toEqual([]);
+    expect(layout.grooves).toHaveLength(30);
+    expect(w(layout.facts[0]?.leftOver)).toBe('1 3/32');
+    expect(nears(layout).slice(0, 2)).toEqual(['2 1/8', '3 15/16']);
+  });
+
+  test('says what stands clear between loose trays: the pitch less the tray', () => {
+    expect(w(layOut(board({ length: l('58 11/16'), runs: [trays] })).facts[0]?.clear)).toBe('1 15/32');
+  });
+
+  test('adds half of what is left over to the start of a centred run', () => {
+    const layout = layOut(board({ length: l('58 11/16'), runs: [{ ...trays, centred: true }] }));
+    expect(nears(layout)[0]).toBe('2 43/64');
+    expect(w(layout.facts[0]?.endLand)).toBe(w(subtract(l('58 11/16'), l('55 41/64'))));
+  });
+
+  test('carries marks from the datum to the side and to the partition', () => {
+    const at = { spacing: 'given', at: [l('2 1/8'), l('3 15/16')], width: l('13/32') } as const;
+    const on = (datum: string) =>
+      nears(layOut(board({ length: l('64 1/4'), datum: l(datum), runs: [run(at)] })));
+    expect(on('4 27/32')).toEqual(['6 31/32', '8 25/32']);
+    expect(on('9/32')).toEqual(['2 13/32', '4 7/32']);
+  });
+
+  test('the thirtieth of a run started at the datum falls at 59 17/32 on the side, 54 31/32 on the partition', () => {
+    const last = (datum: string) =>
+      nears(
+        layOut(board({ length: l('64 1/4'), datum: l(datum), runs: [{ ...trays, span: l('58 11/16') }] })),
+      )[29];
+    expect(last('4 27/32')).toBe('59 17/32');
+    expect(last('9/32')).toBe('54 31/32');
+  });
+
+  test('opens eleven trays equally over a span, grooves centred on the trays', () => {
+    const eleven = run({
+      spacing: 'openings',
+      count: 11,
+      width: l('13/32'),
+      part: l('11/32'),
+      span: l('24 5/16'),
+    });
+    const layout = layOut(board({ length: l('64 1/4'), datum: l('4 27/32'), runs: [eleven] }));
+    expect(w(layout.facts[0]?.opening)).toBe('1 91/128');
+    expect(w(layout.facts[0]?.pitch)).toBe('2 7/128');
+    expect(nears(layout).slice(0, 3)).toEqual(['6 67/128', '8 37/64', '10 81/128']);
+  });
+
+  test('drops the narrow grooves a wide one meets, and the others keep their numbers', () => {
+    const narrow = run({
+      count: 9,
+      width: l('13/32'),
+      depth: l('5/16'),
+      pitch: l('1 13/16'),
+      first: l('1 5/16'),
+    });
+    const wides = ['8 1/8', '13 3/8'].map((near, k) =>
+      wide({ id: `w${k + 1}`, near: l(near), width: l('23/32'), depth: l('5/16') }),
+    );
+    const layout = layOut(board({ length: l('24'), runs: [narrow], wides }));
+    const kept = layout.grooves.filter((g) => !g.wide).map((g) => g.no);
+    expect(kept).toEqual(['1', '2', '3', '4', '6', '7', '9']);
+    expect(layout.dropped.map((d) => [d.groove.no, d.by.no, d.why, w(d.amount)])).toEqual([
+      ['5', 'W1', 'overlap', '9/32'],
+      ['8', 'W2', 'overlap', '3/32'],
+    ]);
+    expect(layout.grooves.map((g) => g.id)).toEqual([
+      'r~1',
+      'r~2',
+      'r~3',
+      'r~4',
+      'w1',
+      'r~6',
+      'r~7',
+      'w2',
+      'r~9',
+    ]);
+  });
+
+  // The larger of the depth and 1/4: common practice, no source.
+  test.each([
+    ['1/8', '1/4', 0],
+    ['1/8', '15/64', 1],
+    ['5/16', '5/16', 0],
+    ['5/16', '19/64', 1],
+  ])('a narrow groove %s deep with %s of land beside a wide one: %s dropped', (depth, land, count) => {
+    const narrow = one('3', '1/2', { depth: l(depth) });
+    const near = add(l('3 1/2'), l(land));
+    const { dropped } = layOut(
+      board({ length: l('24'), runs: [narrow], wides: [wide({ near, width: l('3/4') })] }),
+    );
+    expect(dropped.map((d) => [d.why, w(d.amount)])).toEqual(count ? [['land', land]] : []);
+  });
+
+  test('a wide groove on the other face drops nothing', () => {
+    const wides = [wide({ face: 'B', near: l('3'), width: l('3/4') })];
+    expect(layOut(board({ length: l('24'), runs: [one('3', '1/4')], wides })).dropped).toEqual([]);
+  });
+
+  test('three grooves with equal ends are end-for-end safe; the same three from 3 1/16 are not', () => {
+    const three = (first: string) =>
+      layOut(
+        board({
+          length: l('37 1/2'),
+          runs: [run({ count: 3, width: l('13/32'), pitch: l('1 13/16'), first: l(first) })],
+        }),
+      );
+    expect(three('3 1/16').endForEndSafe).toBe(false);
+    expect(three('16 47/64').endForEndSafe).toBe(true);
+    expect(w(centredStart(l('37 1/2'), l('1 13/16'), { n: 3, width: l('13/32') }))).toBe('16 47/64');
+  });
+
+  test('a stopped groove is never end-for-end safe: turning swaps front and back', () => {
+    const middle = { count: 1, width: l('1/2'), first: l('4 3/4') };
+    const safe = (over: object) =>
+      layOut(board({ length: l('10'), runs: [run({ ...middle, ...over })] })).endForEndSafe;
+    expect([safe({ stopped: l('3/4') }), safe({})]).toEqual([false, true]);
+  });
+
+  test.each([
+    ['near', '3'],
+    ['centre', '2 3/4'],
+    ['far', '2 1/2'],
+  ] as const)('a first groove given by its %s has its near edge at %s', (point, near) => {
+    const runs = [run({ count: 1, width: l('1/2'), first: l('3'), point })];
+    expect(nears(layOut(board({ length: l('10'), runs })))).toEqual([near]);
+  });
+
+  test('orders face A before face B, each along the board', () => {
+    const runs = [
+      one('5', '1/4', { id: 'x', face: 'B' }),
+      one('7', '1/4', { id: 'y' }),
+      one('2', '1/4', { id: 'z' }),
+    ];
+    expect(layOut(board({ length: l('10'), runs })).grooves.map((g) => g.id)).toEqual(['z~1', 'y~1', 'x~1']);
+  });
+});
+
+describe('layOut refuses', () => {
+  const long = { length: l('10') };
+  const four = { count: 4, width: l('1/2'), pitch: l('2'), first: l('1') };
+
+  test.each([
+    ['width', { width: undefined }],
+    ['count', { count: undefined }],
+    ['pitch', { pitch: undefined }],
+    ['first', { first: undefined }],
+  ] as const)('a run at a pitch without its %s, by name', (field, over) => {
+    expect(layOut(board({ ...long, runs: [run({ ...four, ...over })] })).problems).toEqual([
+      { code: 'missing', in: 'r', field },
+    ]);
+  });
+
+  test('one groove needs no pitch', () => {
+    const runs = [run({ ...four, count: 1, pitch: undefined })];
+    expect(layOut(board({ ...long, runs })).problems).toEqual([]);
+  });
+
+  test('a board without a length, and then does not call a fill too short', () => {
+    expect(layOut(board({ runs: [trays] })).problems).toEqual([{ code: 'missing', field: 'length' }]);
+  });
+
+  test('a list of positions that is empty, and a wide groove without its place', () => {
+    const found = layOut(
+      board({ ...long, runs: [run({ spacing: 'given', width: l('1/2') })], wides: [wide()] }),
+    );
+    expect(found.problems).toEqual([
+      { code: 'missing', in: 'r', field: 'at' },
+      { code: 'missing', in: 'w', field: 'near' },
+      { code: 'missing', in: 'w', field: 'width' },
+    ]);
+  });
+
+  test.each([0, -1, 1.5, 1001, Number.NaN])('%s grooves', (count) => {
+    expect(codes(layOut(board({ ...long, runs: [run({ ...four, count })] })).problems)).toEqual([
+      'count-not-whole',
+    ]);
+  });
+
+  test('a fill of more than a thousand grooves, without working them out', () => {
+    const runs = [run({ spacing: 'fill', width: l('1/100000'), pitch: l('1/50000'), first: l('0') })];
+    expect(codes(layOut(board({ ...long, runs })).problems)).toEqual(['count-not-whole']);
+  });
+
+  test.each(['0', '-1/2'])('a width of %s', (width) => {
+    expect(layOut(board({ ...long, runs: [run({ ...four, width: l(width) })] })).problems).toEqual([
+      { code: 'not-positive', in: 'r', field: 'width' },
+    ]);
+  });
+
+  test.each(['1/2', '1/4'])('a pitch of %s for grooves 1/2 wide', (pitch) => {
+    expect(codes(layOut(board({ ...long, runs: [run({ ...four, pitch: l(pitch) })] })).problems)).toEqual([
+      'pitch-too-small',
+    ]);
+  });
+
+  test('a first groove off the end, by how much', () => {
+    const [problem] = layOut(board({ ...long, runs: [run({ ...four, first: l('-1/8') })] })).problems;
+    expect(problem).toMatchObject({ code: 'off-the-end', no: '1' });
+    expect(problem?.code === 'off-the-end' && w(problem.by)).toBe('1/8');
+  });
+
+  test('a last groove past the end, by how much, how many fit and where all would', () => {
+    const [problem] = layOut(board({ ...long, runs: [run({ ...four, count: 6 })] })).problems;
+    if (problem?.code !== 'past-the-end') throw new Error('not past the end');
+    expect([problem.no, w(problem.by), problem.fits, w(problem.startAt)]).toEqual(['6', '1 1/2', 5, '-1/2']);
+  });
+
+  test('a start given from the datum is answered from the datum', () => {
+    const runs = [run({ ...four, first: l('3') })];
+    const [problem] = layOut(board({ length: l('12'), datum: l('3'), runs })).problems;
+    if (problem?.code !== 'past-the-end') throw new Error('not past the end');
+    expect([w(problem.by), w(problem.startAt)]).toEqual(['1/2', '2 1/2']);
+    const moved = [run({ ...four, first: problem.startAt })];
+    expect(layOut(board({ length: l('12'), datum: l('3'), runs: moved })).problems).toEqual([]);
+  });
+
+  test('a fill with no room for one, by how much it is short', () => {
+    const runs = [run({ spacing: 'fill', width: l('1/2'), pitch: l('2'), first: l('9'), endRoom: l('1') })];
+    const [problem] = layOut(board({ ...long, runs })).problems;
+    expect(problem?.code === 'none-fit' && w(problem.short)).toBe('1/2');
+  });
+
+  test('parts that take the whole span, and says how many leave an opening', () => {
+    const runs = [run({ spacing: 'openings', count: 20, width: l('1/2') })];
+    const [problem] = layOut(board({ ...long, runs })).problems;
+    expect(problem).toMatchObject({ code: 'no-openings', fits: 19 });
+  });
+
+  test('a part thicker than its groove', () => {
+    const runs = [run({ spacing: 'openings', count: 2, width: l('1/2'), part: l('9/16') })];
+    expect(codes(layOut(board({ ...long, runs })).problems)).toEqual(['part-too-thick']);
+  });
+
+  test('two runs of one face that meet, and not of two faces', () => {
+    const on = (face: 'A' | 'B') =>
+      layOut(
+        board({ ...long, runs: [one('3', '1/2', { id: 'a' }), one('3 1/4', '1/2', { id: 'b', face })] }),
+      );
+    const [problem] = on('A').problems;
+    expect(problem).toMatchObject({ code: 'overlap', face: 'A', a: 'a~1', b: 'b~1' });
+    expect(problem?.code === 'overlap' && w(problem.by)).toBe('1/4');
+    expect(on('B').problems).toEqual([]);
+  });
+
+  test.each(['23/32', '1'])('a depth of %s in a board 23/32 thick', (depth) => {
+    const runs = [one('3', '1/2', { depth: l(depth) })];
+    expect(codes(layOut(board({ ...long, thickness: l('23/32'), runs })).problems)).toEqual(['too-deep']);
+  });
+
+  test('opposed grooves that meet through the board', () => {
+    const runs = [
+      one('3', '1/2', { id: 'a', depth: l('3/8') }),
+      one('3 1/4', '1/2', { id: 'b', face: 'B', depth: l('3/8') }),
+    ];
+    const [problem] = layOut(board({ ...long, thickness: l('23/32'), runs })).problems;
+    expect(problem?.code === 'no-web' && w(problem.by)).toBe('1/32');
+  });
+
+  test('everything at once, not the first thing only', () => {
+    const found = layOut(
+      board({
+        length: l('0'),
+        copies: 0,
+        runs: [run({ count: 0 })],
+        wides: [wide({ near: l('1'), width: l('0') })],
+      }),
+    );
+    expect(codes(found.problems)).toEqual(
+      expect.arrayContaining(['not-positive', 'missing', 'count-not-whole']),
+    );
+    expect(found.problems.length).toBeGreaterThanOrEqual(6);
+    expect(found.endForEndSafe).toBe(false);
+  });
+});
+
+// Limits of these warnings: common practice, no source.
+describe('layOut warns', () => {
+  const t = { length: l('20'), thickness: l('23/32') };
+  const opposed = (a: string, b: string) =>
+    layOut(
+      board({
+        ...t,
+        runs: [
+          one('5', '1/2', { id: 'a', depth: l(a) }),
+          one('5 1/4', '1/2', { id: 'b', face: 'B', depth: l(b) }),
+        ],
+      }),
+    );
+
+  test('of a web of 5/32 between two dadoes 9/32 deep in 23/32, not of 1/4 or 11/32', () => {
+    const [warning] = opposed('9/32', '9/32').warnings;
+    expect(warning).toMatchObject({ code: 'web', a: 'a~1', b: 'b~1' });
+    expect(warning?.code === 'web' && w(warning.web)).toBe('5/32');
+    expect(opposed('9/32', '3/16').warnings).toEqual([]);
+    expect(opposed('3/16', '3/16').warnings).toEqual([]);
+  });
+
+  test('of a web of 3/16 behind a groove with nothing opposite, once a run', () => {
+    const runs = [run({ count: 3, pitch: l('3'), first: l('3'), width: l('1/2'), depth: l('17/32') })];
+    const { warnings } = layOut(board({ ...t, runs }));
+    expect(
+      warnings.filter((x) => x.code === 'web').map((x) => x.code === 'web' && [x.a, x.b, w(x.web)]),
+    ).toEqual([['r~1', undefined, '3/16']]);
+    expect(codes(warnings)).toContain('deep');
+  });
+
+  test.each([
+    ['3/8', '1/4', []],
+    ['11/32', '1/4', ['end-land']],
+    ['7/16', '1/2', ['end-land']],
+  ])('at the end: land %s beside a groove %s deep', (near, depth, want) => {
+    expect(
+      codes(layOut(board({ length: l('20'), runs: [one(near, '1/2', { depth: l(depth) })] })).warnings),
+    ).toEqual(want);
+  });
+
+  test('of land at the other end, and between neighbours', () => {
+    const runs = [
+      run({ spacing: 'given', at: [l('18'), l('18 11/16'), l('19 1/4')], width: l('1/2'), depth: l('3/16') }),
+    ];
+    const { warnings } = layOut(board({ length: l('20'), runs }));
+    expect(warnings).toMatchObject([
+      { code: 'end-land', at: 'r~3', end: 'other' },
+      { code: 'land', a: 'r~1', b: 'r~2' },
+      { code: 'land', a: 'r~2', b: 'r~3' },
+    ]);
+  });
+
+  test('by the deeper of two neighbours of two runs', () => {
+    const runs = [
+      one('4', '1/2', { id: 'a', depth: l('1/8') }),
+      one('4 13/16', '1/2', { id: 'b', depth: l('3/8') }),
+    ];
+    expect(codes(layOut(board({ length: l('20'), runs })).warnings)).toEqual(['land']);
+  });
+});
+
+describe('datumOf', () => {
+  test('is floor to bottom and the bottom itself', () => {
+    expect(w(datumOf(l('4 1/8'), l('23/32')))).toBe('4 27/32');
+  });
+});
+
+describe('spacerFor', () => {
+  test('is 4 9/16 for a partition housed 9/32 when the side stands 4 27/32 below the datum', () => {
+    const { spacer, at } = spacerFor(l('4 27/32'), l('9/32'));
+    expect([w(spacer), at]).toEqual(['4 9/16', 'mate']);
+  });
+
+  test('goes with the board when the mate has the larger datum', () => {
+    const { spacer, at } = spacerFor(l('9/32'), l('4 27/32'));
+    expect([w(spacer), at]).toEqual(['4 9/16', 'board']);
+  });
+});
+
+describe('fromOther', () => {
+  test.each([
+    ['3 1/16', '34 1/32'],
+    ['4 7/8', '32 7/32'],
+    ['6 11/16', '30 13/32'],
+  ])('a groove 13/32 wide at %s of 37 1/2 stands at %s from the other end', (near, other) => {
+    expect(w(fromOther(l('37 1/2'), l(near), l('13/32')))).toBe(other);
+  });
+});

@@ -1,0 +1,242 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { add, inches, type Length } from '../../../src/length/length';
+import { indexShift } from '../../../src/trade/grooves/index-lines';
+import { layOut } from '../../../src/trade/grooves/lay-out';
+import { marksOf } from '../../../src/trade/grooves/marks';
+import { settingsFor } from '../../../src/trade/grooves/settings';
+import { runs } from '../../runs';
+import { board, codes, l, one, run, set, w } from './sample';
+
+/** The figure before the scale's own rounding. */
+const exact = (r: { readonly value: Length; readonly rest: Length } | undefined): string =>
+  r ? w(add(r.value, r.rest)) : 'none';
+
+const dado = one('19 11/16', '93/128');
+
+describe('settingsFor a stop', () => {
+  test('reads near teeth 19 11/16, far teeth 20 53/128', () => {
+    const [s] = set({ runs: [dado] }).settings;
+    expect([s?.measures, exact(s?.figure), exact(s?.farTeeth)]).toEqual([
+      'stop-to-near-teeth',
+      '19 11/16',
+      '20 53/128',
+    ]);
+    expect([s?.id, s?.wall, s?.passes, w(s?.otherEnd)]).toEqual(['r~1~p1', 'only', 1, '44 9/16']);
+  });
+
+  test('with the other end on it reads 43 107/128, and warns that lengths go into the groove', () => {
+    const found = set({ runs: [dado], against: 'other' });
+    expect(exact(found.settings[0]?.figure)).toBe('43 107/128');
+    expect(found.settings[0]?.measures).toBe('other-stop-to-teeth');
+    expect(codes(found.warnings)).toEqual(['lengths-must-match']);
+  });
+
+  test('set for a groove wider than the stack takes both walls, then what stands between', () => {
+    const { settings } = set({ runs: [one('10', '2 13/16')], cutter: l('5/8') });
+    expect(settings.map((s) => [s.id, s.wall, exact(s.figure)])).toEqual([
+      ['r~1~p1', 'near', '10'],
+      ['r~1~p2', 'far', '12 3/16'],
+      ['r~1~p3', 'between', '10 35/64'],
+      ['r~1~p4', 'between', '11 3/32'],
+      ['r~1~p5', 'between', '11 41/64'],
+    ]);
+  });
+
+  test('beyond the reach of the stop offers the other end', () => {
+    const [problem] = set({ runs: [one('60', '1/2')] }, { stopReach: l('48') }).problems;
+    if (problem?.code !== 'beyond-fence') throw new Error('within reach');
+    expect([w(problem.figure), w(problem.capacity), w(problem.fromOther)]).toEqual(['60', '48', '3 3/4']);
+  });
+
+  test('beyond reach from both ends offers nothing', () => {
+    const [problem] = set({ runs: [one('32', '1/2')] }, { stopReach: l('24') }).problems;
+    expect(problem?.code === 'beyond-fence' && w(problem.fromOther)).toBe('none');
+  });
+
+  test('a stack wider than the groove is refused', () => {
+    const { settings, problems } = set({ runs: [one('10', '1/2')], cutter: l('5/8') });
+    expect([settings, codes(problems)]).toEqual([[], ['cutter-too-wide']]);
+  });
+
+  test('an overlap as wide as the cutter is refused', () => {
+    const found = set({ runs: [one('10', '1/2')], cutter: l('1/8') }, { overlap: l('1/8') });
+    expect(codes(found.problems)).toEqual(['overlap-too-big']);
+  });
+});
+
+describe('settingsFor a fence', () => {
+  const fence = { runs: [dado], machine: 'fence' } as const;
+
+  test('zeroed to a 1/8 blade reads 20 37/128 when the stack grows toward it', () => {
+    const [s] = set(fence, { single: l('1/8') }).settings;
+    expect([s?.measures, exact(s?.figure)]).toEqual(['fence-scale', '20 37/128']);
+  });
+
+  test('reads the near edge when the stack grows away, and the block beside it', () => {
+    const away = { ...fence, grows: 'away' } as const;
+    expect(exact(set(away, { single: l('1/8') }).settings[0]?.figure)).toBe('19 11/16');
+    expect(exact(set(away, { single: l('1/8'), block: l('3/4') }).settings[0]?.figure)).toBe('20 7/16');
+  });
+
+  test('asks for the single blade', () => {
+    expect(set(fence).problems).toEqual([{ code: 'shop-figure-missing', field: 'single' }]);
+  });
+
+  test('past its capacity offers the other end with the block and the growth still on it', () => {
+    const far = { ...fence, runs: [one('50', '3/4')] };
+    const [problem] = set(far, { single: l('1/8'), block: l('1'), capacity: l('30') }).problems;
+    if (problem?.code !== 'beyond-fence') throw new Error('within reach');
+    expect([w(problem.figure), w(problem.fromOther)]).toEqual(['51 5/8', '15 1/8']);
+  });
+
+  // Common practice, no source.
+  test('warns of a part narrower along it than its reach from it', () => {
+    const found = set({ ...fence, across: l('17 1/2') }, { single: l('1/8') });
+    expect(codes(found.warnings)).toEqual(['narrow-at-fence']);
+    expect(set({ ...fence, across: l('20') }, { single: l('1/8') }).warnings).toEqual([]);
+  });
+});
+
+describe('settingsFor a router', () => {
+  const router = { runs: [dado], machine: 'router' } as const;
+  const shop = { routerBase: l('2 31/32'), bit: l('1/2') };
+
+  test('lays the guide at 16 31/32 or 23 17/128, strip 29/128 in and then out, the farther wall first', () => {
+    const { settings } = set(router, shop);
+    expect(settings.map((s) => [s.wall, exact(s.figure), exact(s.otherGuide), w(s.strip)])).toEqual([
+      ['far', '16 31/32', '23 17/128', '29/128'],
+      ['near', '16 31/32', '23 17/128', '0'],
+    ]);
+  });
+
+  test('with the guide on the far side the near wall is the farther one', () => {
+    const { settings } = set({ ...router, guide: 'far' }, shop);
+    expect(settings.map((s) => [s.wall, exact(s.figure), w(s.strip)])).toEqual([
+      ['near', '23 17/128', '29/128'],
+      ['far', '23 17/128', '0'],
+    ]);
+  });
+
+  test('a guide off the near end is refused, with its place on the other side', () => {
+    const [problem] = set({ ...router, runs: [one('2', '1/2')] }, shop).problems;
+    if (problem?.code !== 'guide-off-board') throw new Error('on the board');
+    expect([w(problem.figure), w(problem.otherSide)]).toEqual(['-23/32', '5 7/32']);
+  });
+
+  test('asks for what was not measured', () => {
+    expect(set(router).problems).toMatchObject([{ field: 'routerBase' }, { field: 'bit' }]);
+  });
+});
+
+describe('settingsFor a circular saw', () => {
+  const kerf = l('5/64');
+  const cut = { machine: 'saw', runs: [one('17 3/4', '5/64')] } as const;
+
+  test('guide lying on the keep piece, shoe 5 1/32: 12 23/32', () => {
+    expect(exact(set(cut, { kerf, shoeKeep: l('5 1/32') }).settings[0]?.figure)).toBe('12 23/32');
+  });
+
+  test('guide lying on the waste, shoe 1 7/16: 19 17/64', () => {
+    const found = set({ ...cut, guide: 'far' }, { kerf, shoeWaste: l('1 7/16') });
+    expect(exact(found.settings[0]?.figure)).toBe('19 17/64');
+    expect(found.settings[0]?.otherGuide).toBeUndefined();
+  });
+
+  test('keeps the kerf of each wall inside the groove', () => {
+    const { settings } = set({ machine: 'saw', runs: [one('10', '1/2')] }, { kerf, shoeKeep: l('5') });
+    const wall = (name: string) => settings.find((s) => s.wall === name);
+    expect([exact(wall('near')?.nearTeeth), exact(wall('near')?.farTeeth)]).toEqual(['10', '10 5/64']);
+    expect([exact(wall('far')?.nearTeeth), exact(wall('far')?.farTeeth)]).toEqual(['10 27/64', '10 1/2']);
+  });
+
+  test('a guide off the sheet is refused', () => {
+    const near = { machine: 'saw', runs: [one('4', '5/64')] } as const;
+    expect(codes(set(near, { kerf, shoeKeep: l('5 1/32') }).problems)).toEqual(['guide-off-board']);
+  });
+});
+
+describe('settingsFor spacers', () => {
+  const three = run({ spacing: 'given', at: [l('6 31/32'), l('8 25/32'), l('10 19/32')], width: l('13/32') });
+
+  test('with the stop at the last: 3 5/8, 1 13/16, 0', () => {
+    const { settings } = set({ machine: 'spacers', runs: [three] });
+    expect(settings.map((s) => exact(s.figure))).toEqual(['3 5/8', '1 13/16', '0']);
+  });
+
+  test('one stop serves narrow and wide grooves alike', () => {
+    const { settings } = set({ machine: 'spacers', runs: [three, one('20', '3/4', { id: 'x' })] });
+    expect(settings.map((s) => w(add(s.figure.value, s.nearTeeth.value)))).toEqual(['20', '20', '20', '20']);
+  });
+});
+
+describe('settingsFor index lines', () => {
+  test('are the near teeth', () => {
+    const [s] = set({ machine: 'index', runs: [dado] }).settings;
+    expect([s?.measures, exact(s?.figure)]).toEqual(['index-line', '19 11/16']);
+  });
+});
+
+describe('indexShift', () => {
+  test('is the change of the stack when it grows toward the reference side, nothing when away', () => {
+    expect(w(indexShift(l('1/2'), l('17/32'), 'toward'))).toBe('1/32');
+    expect(w(indexShift(l('17/32'), l('1/2'), 'toward'))).toBe('-1/32');
+    expect(w(indexShift(l('1/2'), l('17/32'), 'away'))).toBe('0');
+  });
+});
+
+describe('settingsFor any machine', () => {
+  const shop = {
+    single: l('1/8'),
+    block: l('3/4'),
+    routerBase: l('3 1/32'),
+    bit: l('1/4'),
+    kerf: l('5/64'),
+    shoeKeep: l('5 1/32'),
+    shoeWaste: l('1 7/16'),
+  };
+
+  test('the figure leads back to the knife mark, whatever the machine', () => {
+    const property = fc.property(
+      fc.constantFrom('stop', 'fence', 'router', 'saw', 'spacers', 'index' as const),
+      fc.constantFrom('reference', 'far' as const),
+      fc.bigInt(100n, 900n),
+      (machine, guide, n) => {
+        const b = board({
+          machine,
+          guide,
+          length: l('96'),
+          runs: [run({ spacing: 'given', at: [inches(n, 13n)], width: l('1/2') })],
+        });
+        const layout = layOut(b);
+        const mark = marksOf(b, layout, '1/32')[0]?.near.value;
+        const { settings } = settingsFor(layout, { board: b, shop, tape: '1/32' });
+        const s = settings.find((x) => x.wall === 'near' || x.wall === 'only');
+        if (!s || !mark) throw new Error('no setting');
+        const figure =
+          machine === 'index' || machine === 'stop' ? s.figure.value : add(s.figure.value, s.figure.rest);
+        const back = {
+          stop: figure,
+          index: figure,
+          spacers: mark,
+          fence: figure.sub(l('3/4')).sub(l('3/8')),
+          router: guide === 'reference' ? figure.add(l('2 29/32')) : figure.sub(l('2 29/32')).sub(l('1/2')),
+          saw: guide === 'reference' ? figure.add(l('5 1/32')) : figure.sub(l('1 7/16')).sub(l('5/64')),
+        }[machine];
+        expect(w(back as Length)).toBe(w(mark));
+        expect(w(s.nearTeeth.value)).toBe(w(mark));
+      },
+    );
+    fc.assert(property, { numRuns: runs(400) });
+  });
+
+  test('every operation has an id of its own that does not depend on the sizes round it', () => {
+    const ids = (first: string) =>
+      set({
+        runs: [run({ count: 3, width: l('1/2'), pitch: l('3'), first: l(first) })],
+        cutter: l('3/8'),
+      }).settings.map((s) => s.id);
+    expect(ids('4')).toEqual(ids('5 1/64'));
+    expect(new Set(ids('4')).size).toBe(6);
+  });
+});
