@@ -2,9 +2,9 @@ import type { Machine } from '../trade/grooves/board';
 
 /** Common practice, no source. The tool's own manual, local codes and licensed practice come first. */
 const cautions: Record<Machine, string> = {
-  stop: 'Long work held level, tight to the fence. Stop clear of chips. Saw back and stopped before you reach in.',
+  stop: 'Work level and tight to the fence, stop clear of chips. Saw stopped before you reach in.',
   fence:
-    'Guard and knife come off for this cut and go straight back on. Wide insert, push blocks, nothing freehand. Never fence and mitre gauge together for a cut that goes through.',
+    'Guard and knife go straight back on after. Wide insert, push blocks, nothing freehand; never fence and mitre gauge together on a cut that goes through.',
   router:
     'Clamp guide and work. Feed so the bit draws into the guide. No light pass on the climbing side. Bit stopped before lifting.',
   saw: 'Both halves held up so the kerf cannot close. Depth just past the groove. Cord and hands behind.',

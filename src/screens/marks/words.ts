@@ -134,11 +134,11 @@ export const setWords: Record<Measures, string> = {
 export function measuresText(setting: Setting, board: Board): string {
   switch (setting.measures) {
     case 'stop-to-near-teeth':
-      return `from the ${board.end} end, on the stop, to the near teeth`;
+      return `${board.end} end on the stop, to the near teeth`;
     case 'other-stop-to-teeth':
-      return `from the other end, on the stop, to its nearer teeth`;
+      return `other end on the stop, to the nearer teeth`;
     case 'fence-scale':
-      return `on the scale, ${board.end} end on the fence`;
+      return `${board.end} end on the fence, read on the scale`;
     case 'guide-edge':
       return `from the ${board.end} end to the guide, lying on ${board.guide === 'reference' ? `the ${board.end} side` : 'the far side'}`;
     case 'spacer':
@@ -146,7 +146,7 @@ export function measuresText(setting: Setting, board: Board): string {
         ? 'none: straight on the stop'
         : `between the stop and the ${board.end} end`;
     case 'index-line':
-      return `from the near teeth along the fence, ${board.end} end on the line`;
+      return `near teeth to the line, ${board.end} end on it`;
     default:
       return assertNever(setting.measures);
   }

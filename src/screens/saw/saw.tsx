@@ -3,6 +3,7 @@ import { equals, forDrawing, type Length, subtract, zero } from '../../length/le
 import { fromStored, toStored } from '../../length/stored';
 import { isMetric, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
+import type { Board } from '../../trade/grooves/board';
 import { leadingEdge } from '../../trade/grooves/leading';
 import type { Setting } from '../../trade/grooves/settings';
 import { BoardOnSled } from '../../ui/boards';
@@ -26,13 +27,27 @@ export function SawScreen({ bench, id, setting }: SawProps) {
   const wake = useWake(bench);
   const job = bench.job.value;
   const board = job?.boards.find((b) => b.id === id);
-  if (!job || !board) return <NoBoard bench={bench} />;
-  const view = viewOf(board, bench.shop.value, job.tape);
+  return job && board ? (
+    <SawOf {...{ bench, id, setting, wake }} board={board} tape={job.tape} />
+  ) : (
+    <NoBoard bench={bench} />
+  );
+}
+
+type SawOfProps = SawProps & { readonly board: Board; readonly tape: Tape; readonly wake: Wake };
+
+function SawOf({ bench, id, setting, board, tape, wake }: SawOfProps) {
+  const view = viewOf(board, bench.shop.value, tape);
   const rows = rowsOf(view, bench.folded.value.ticks);
   const open = rows.findIndex((r) => !r.done);
   const asked = rows.findIndex((r) => r.setting.id === setting);
   const at = asked >= 0 ? asked : open >= 0 ? open : rows.length - 1;
   const row = rows[at];
+  const stood = row?.setting.id;
+  // A setting once shown stands in the address: nothing but a tap changes the figure.
+  useEffect(() => {
+    if (stood !== undefined && stood !== setting) bench.go({ at: 'saw', board: id, setting: stood }, true);
+  }, [stood, setting]);
   if (!row) return <NothingToCut bench={bench} view={view} />;
   return <AtTheSaw {...{ bench, view, rows, at, row, wake }} />;
 }
@@ -170,7 +185,7 @@ function Secondary({ setting, view }: { readonly setting: Setting; readonly view
   return (
     <span class="seconds">
       {setting.measures !== 'stop-to-near-teeth' && <>near teeth {small(setting.nearTeeth.value)}, </>}
-      far teeth {small(setting.farTeeth.value)}, from the other end {small(setting.otherEnd)}
+      far teeth {small(setting.farTeeth.value)}, other end {small(setting.otherEnd)}
     </span>
   );
 }

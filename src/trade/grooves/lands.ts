@@ -33,6 +33,7 @@ export const onFace = (grooves: readonly Groove[], face: Face): readonly Groove[
  *
  * @param grooves of one face, ordered by near edge
  * @param length of the board, inches
+ * @example landWarnings(onFace(layout.grooves, 'A'), inches(20n))
  */
 export function landWarnings(grooves: readonly Groove[], length: Length): readonly Warning[] {
   const first = grooves[0];
@@ -54,7 +55,12 @@ export function landWarnings(grooves: readonly Groove[], length: Length): readon
   return found;
 }
 
-/** Neighbours of one face that run into each other. */
+/**
+ * Neighbours of one face that run into each other.
+ *
+ * @param grooves of one face, ordered by near edge
+ * @example overlaps(onFace(layout.grooves, 'A'), 'A')
+ */
 export function overlaps(grooves: readonly Groove[], face: Face): readonly Problem[] {
   return grooves.flatMap((b, k): Problem[] => {
     const a = grooves[k - 1];
@@ -70,9 +76,10 @@ export const leastWeb = (thickness: Length): Length => longest(over(thickness, 3
 export const opposed = (a: Groove, b: Groove): boolean => less(a.near, farOf(b)) && less(b.near, farOf(a));
 
 /**
- * Wood left between the floors of opposed grooves: web = t - depth A - depth B.
+ * Wood left between the floors of opposed grooves: web = t - depth A - depth B; behind one alone, t - depth.
  *
  * @param a grooves of face A; @param b of face B; @param thickness of the board, inches
+ * @example webs(onFace(grooves, 'A'), onFace(grooves, 'B'), inches(23n, 32n)).warnings
  */
 export function webs(
   a: readonly Groove[],
@@ -105,7 +112,12 @@ function thinFloors(grooves: readonly Groove[], thickness: Length): readonly War
   });
 }
 
-/** Depth against thickness: as deep as the board is refused, more than half is warned of (common practice). */
+/**
+ * Depth against thickness: as deep as the board is refused, more than half is warned of (common practice, no source).
+ *
+ * @param thickness of the board, inches, > 0
+ * @example depths(layout.grooves, inches(23n, 32n)).problems
+ */
 export function depths(
   grooves: readonly Groove[],
   thickness: Length,

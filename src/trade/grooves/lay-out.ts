@@ -141,6 +141,7 @@ export function fromOther(length: Length, near: Length, width: Length): Length {
  * back, so a board with a stopped groove never is.
  *
  * @param grooves kept, along the board face by face; @param length of the board, inches
+ * @example isMirror(layOut(board).grooves, inches(75n, 2n))
  */
 export function isMirror(grooves: readonly Groove[], length: Length): boolean {
   if (grooves.length === 0 || grooves.some((g) => g.stopped)) return false;

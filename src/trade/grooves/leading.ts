@@ -24,6 +24,7 @@ export function leadingEdge(side: Hand, stop: Hand): 'front' | 'back' {
  *
  * @param across width of the board, front to back, inches
  * @returns length of the groove from the back edge, inches
+ * @example stoppedGroove(inches(35n, 2n), inches(3n, 4n)) // 16 3/4
  */
 export function stoppedGroove(across: Length, stopped: Length): Length {
   return subtract(across, stopped);
