@@ -324,6 +324,15 @@ describe('layOut warns', () => {
   });
 
   test.each([
+    ['5/32', ['web']],
+    ['1/8', []],
+  ])('a groove %s deep in thin stuff 5/16 leaves less than 3/16 behind it or not', (depth, want) => {
+    const runs = [one('5', '1/2', { depth: l(depth) })];
+    const { warnings } = layOut(board({ length: l('20'), thickness: l('5/16'), runs }));
+    expect(codes(warnings).filter((code) => code === 'web')).toEqual(want);
+  });
+
+  test.each([
     ['3/8', '1/4', []],
     ['11/32', '1/4', ['end-land']],
     ['7/16', '1/2', ['end-land']],

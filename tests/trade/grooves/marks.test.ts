@@ -25,6 +25,12 @@ describe('marksOf', () => {
     expect([w(far.value), w(far.rest)]).toEqual(['20 27/64', '-1/128']);
   });
 
+  test('centre and far edge stand on the rounded near mark, not on the exact place', () => {
+    const { near, centre, far } = first('21 13/32', '1/2');
+    expect([w(near.value), w(centre.value), w(far.value)]).toEqual(['21 7/16', '21 11/16', '21 15/16']);
+    expect([w(centre.rest), w(far.rest)]).toEqual(['0', '0']);
+  });
+
   test('gives the mate its own mark, off its own datum', () => {
     const mark = first('2 1/8', '13/32', { datum: l('4 27/32'), mate: l('9/32') }, '1/32');
     expect([w(mark.near.value), w(mark.mate?.value)]).toEqual(['6 31/32', '2 13/32']);

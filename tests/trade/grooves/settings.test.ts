@@ -124,6 +124,12 @@ describe('settingsFor a router', () => {
     expect([w(problem.figure), w(problem.otherSide)]).toEqual(['-23/32', '5 7/32']);
   });
 
+  test('a guide past the far end is refused, with its place on the reference side', () => {
+    const [problem] = set({ ...router, guide: 'far', runs: [one('62', '1/2')] }, shop).problems;
+    if (problem?.code !== 'guide-off-board') throw new Error('on the board');
+    expect([w(problem.figure), w(problem.otherSide)]).toEqual(['65 7/32', '59 9/32']);
+  });
+
   test('asks for what was not measured', () => {
     expect(set(router).problems).toMatchObject([{ field: 'routerBase' }, { field: 'bit' }]);
   });
