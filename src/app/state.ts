@@ -162,8 +162,8 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
 
   async function openSample(): Promise<void> {
     await offer(await sample());
-    if (offered.value && 'file' in offered.value) await take('merge');
     go({ at: 'job' });
+    if (offered.value && 'file' in offered.value) await take('merge');
   }
 
   async function setDeleted(id: string, deleted: string | undefined, label: string): Promise<void> {

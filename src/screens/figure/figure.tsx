@@ -85,6 +85,7 @@ export function FigureScreen({ bench }: { readonly bench: Bench }) {
         />
       </Bar>
       <main class="display">
+        <h1 class="sr">Figure</h1>
         <RollAbove state={state} tape={tape} onUse={(id) => press({ key: 'line', id })} />
         {state.typing ? (
           <Typed state={state} tape={tape} set={set} newId={bench.newId} />

@@ -109,7 +109,10 @@ function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
   const done = rows.map((r) => r.done);
   const count = done.filter(Boolean).length;
   return (
-    <div class="saw" onKeyDown={(event) => keys(event, { bench, rows, at, goTo })} tabIndex={-1}>
+    <main class="saw" onKeyDown={(event) => keys(event, { bench, rows, at, goTo })} tabIndex={-1}>
+      <h1 class="sr">
+        At the {board.machine === 'router' ? 'router' : 'saw'}: {board.name}
+      </h1>
       <header class="bar">
         <button
           type="button"
@@ -154,10 +157,10 @@ function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
           {at + 1} of {rows.length}
         </span>
       </div>
-      <main class="giant" aria-live="polite">
+      <div class="giant" aria-live="polite">
         <Mixed value={setting.figure.value} rest={setting.figure.rest} size="huge" tape={tape} />
         <Remainder rest={setting.figure.rest} />
-      </main>
+      </div>
       <p class="ends pad-x">
         {callGroove(view.layout, setting.groove.id)}
         {passText(setting) && `, ${passText(setting)}`}: {measuresText(setting, board)}.{' '}
@@ -174,7 +177,7 @@ function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
       </p>
       <Copies row={row} view={view} bench={bench} />
       <Knuckle {...{ bench, rows, at, row, goTo, view }} />
-    </div>
+    </main>
   );
 }
 

@@ -1,0 +1,106 @@
+import { expect, test } from '@playwright/test';
+import { choose, cutNext, fillBlank, nextStop, openSample, readyOffline, standing } from './app';
+import { newProfile } from './profile';
+import { serve } from './serve';
+
+test('first visit to cut grooves, offline, killed, and everything still there', async () => {
+  test.setTimeout(180_000);
+  const server = await serve(4181, '/shop/knifeline/');
+  const profile = newProfile();
+  try {
+    let context = await profile.open();
+    let page = context.pages()[0] ?? (await context.newPage());
+    await openSample(page, server.url);
+    await readyOffline(page);
+    await server.stop(); // from here on there is no network at all
+
+    await page.goto(`${server.url}#/boards`);
+    await page.getByRole('button', { name: 'Lay out a board' }).click();
+    await fillBlank(page, /Length of the board/, '30');
+    await choose(page, /How they are spaced/, 'so far apart');
+    await fillBlank(page, /How many grooves/, '4');
+    await fillBlank(page, /How wide the grooves are/, '3/4');
+    await fillBlank(page, /Where the first one goes/, '3 1/8');
+    await fillBlank(page, /How far apart/, '6 5/16');
+    await page.getByRole('button', { name: 'Show the marks' }).click();
+    for (const spoken of ['3 and 1/8', '9 and 7/16', '15 and 3/4', '22 and 1/16']) {
+      await expect(page.locator('.mark').filter({ hasText: `${spoken} inches` })).toHaveCount(1);
+    }
+    await expect(page.locator('.mark').filter({ hasText: '26 and 7/8 inches' })).toContainText('3 and 1/8'); // from the other end
+    await page.getByRole('checkbox', { name: 'Marked 1' }).click();
+    await expect(page.getByRole('checkbox', { name: 'Marked 1' })).toBeChecked();
+
+    await page.getByRole('button', { name: 'To the saw' }).click();
+    await expect(standing(page)).toHaveText('3 and 1/8 inches');
+    await cutNext(page);
+    await expect(standing(page)).toHaveText('3 and 1/8 inches'); // no figure changes by itself
+    await nextStop(page);
+    await expect(standing(page)).toHaveText('9 and 7/16 inches');
+    await cutNext(page);
+    await nextStop(page);
+    await expect(standing(page)).toHaveText('15 and 3/4 inches');
+
+    await profile.kill();
+    context = await profile.open();
+    page = context.pages()[0] ?? (await context.newPage());
+    await page.goto(server.url); // cold start: server gone, nothing in memory
+    await expect(standing(page)).toHaveText('15 and 3/4 inches'); // the same setting
+    await expect(page.getByText('3 of 4')).toBeVisible();
+    await page.goto(`${server.url}#/stops/${await boardOf(page)}`);
+    await expect(page.locator('.tick[aria-checked="true"]')).toHaveCount(2); // every acknowledged tick
+    await page.getByRole('button', { name: 'Knife marks' }).click();
+    await expect(page.getByRole('checkbox', { name: 'Marked 1' })).toBeChecked();
+
+    await page.getByRole('button', { name: 'Undo' }).click(); // undo reaches back over the kill
+    await page.getByRole('button', { name: 'Settings', exact: true }).click();
+    await expect(page.locator('.tick[aria-checked="true"]')).toHaveCount(1);
+    await context.close();
+  } finally {
+    await profile.kill();
+    profile.remove();
+    await server.stop().catch(() => undefined);
+  }
+});
+
+const boardOf = async (page: import('@playwright/test').Page): Promise<string> =>
+  (await page.evaluate(() => location.hash)).split('/')[2] ?? '';
+
+test('a wrong figure says by how much, and the last good marks stay', async ({ page }) => {
+  await openSample(page);
+  await page.goto('#/change/shellcase');
+  await choose(page, /How they are spaced/, 'so far apart');
+  await fillBlank(page, /Where the first one goes/, '3');
+  await fillBlank(page, /How far apart/, '9');
+  await expect(page.getByText('No. 5 runs 5 15/64 past the end. 4 fit.')).toBeVisible();
+  await expect(page.getByText('before this change')).toBeVisible();
+  await page.getByRole('button', { name: 'Show the marks' }).click();
+  await expect(page.getByText('The figures below are from before this change.')).toBeVisible();
+  await expect(page.locator('.stale .mark')).toHaveCount(5);
+  await page.reload();
+  await expect(page.locator('.stale .mark')).toHaveCount(5); // also after a restart
+  for (let k = 0; k < 3; k += 1) {
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.waitForTimeout(400);
+  }
+  await expect(page.locator('.stale')).toHaveCount(0);
+});
+
+test('two pages on one job lose no tick and follow each other', async ({ page, context }) => {
+  await openSample(page);
+  await page.goto('#/stops/shellcase');
+  const other = await context.newPage();
+  await other.goto('./#/stops/shellcase');
+  await page.bringToFront();
+  const boxes = page.locator('.tick');
+  const others = other.locator('.tick');
+  await Promise.all([boxes.nth(0).click(), others.nth(1).click()]);
+  await boxes.nth(2).click();
+  await expect(page.locator('.tick[aria-checked="true"]')).toHaveCount(3);
+  await expect(other.locator('.tick[aria-checked="true"]')).toHaveCount(3);
+  await other
+    .getByRole('button', { name: 'Leave' })
+    .or(other.getByRole('button', { name: 'Undo' }))
+    .first()
+    .click();
+  await expect(page.locator('.tick[aria-checked="true"]')).toHaveCount(2);
+});

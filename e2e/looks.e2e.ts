@@ -1,0 +1,110 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Page, test } from '@playwright/test';
+import { keys, openSample } from './app';
+
+const screens: readonly { readonly name: string; readonly hash: string; readonly ready: string }[] = [
+  { name: 'job', hash: '#/', ready: '.home-head' },
+  { name: 'jobs', hash: '#/jobs', ready: '.sect' },
+  { name: 'boards', hash: '#/boards', ready: '.sect' },
+  { name: 'marks', hash: '#/marks/shellcase', ready: '.mark' },
+  { name: 'marks-thirty', hash: '#/marks/leftside', ready: '.mark' },
+  { name: 'settings', hash: '#/stops/shellcase', ready: '.stop' },
+  { name: 'change', hash: '#/change/leftside', ready: '.fillin' },
+  { name: 'fit', hash: '#/fit/shellcase/shelves', ready: '.fillin' },
+  { name: 'tray', hash: '#/tray/leftside', ready: '.fillin' },
+  { name: 'saw', hash: '#/saw/shellcase', ready: '.giant' },
+  { name: 'figure', hash: '#/figure', ready: '.calc' },
+  { name: 'stock', hash: '#/stock/sheeta', ready: '.readings' },
+  { name: 'shop', hash: '#/shop', ready: '.nextset' },
+  { name: 'phone', hash: '#/phone', ready: '.prefs' },
+  { name: 'import', hash: '#/import', ready: '.prefs' },
+];
+
+const looks = [
+  { name: 'satin', scheme: 'light', width: 390, height: 844 },
+  { name: 'blued', scheme: 'dark', width: 390, height: 844 },
+  { name: 'satin-small', scheme: 'light', width: 360, height: 640 },
+  { name: 'blued-small', scheme: 'dark', width: 360, height: 640 },
+] as const;
+
+for (const look of looks) {
+  test(`every screen in ${look.name}: nothing wider than the phone, targets a glove can hit, axe clean`, async ({
+    page,
+  }) => {
+    test.setTimeout(180_000);
+    await page.emulateMedia({ colorScheme: look.scheme, reducedMotion: 'reduce' });
+    await page.setViewportSize({ width: look.width, height: look.height });
+    await page.goto('./');
+    await expect(page.getByRole('button', { name: 'Lay out a board' })).toBeVisible();
+    await check(page, `first-${look.name}`);
+    await openSample(page);
+    for (const { name, hash, ready } of screens) {
+      await page.goto(`./${hash}`);
+      await page.locator(ready).first().waitFor();
+      if (name === 'figure') await sum(page);
+      await check(page, `${name}-${look.name}`);
+    }
+  });
+}
+
+async function sum(page: Page): Promise<void> {
+  await keys(page, ['2', '7', '5/8', 'minus', '3/4', 'divided by', '2', 'equals']);
+}
+
+async function check(page: Page, name: string): Promise<void> {
+  await page.waitForTimeout(120);
+  await page.screenshot({ path: `e2e/shots/${name}.png` });
+  const wide = await page.evaluate(
+    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  );
+  expect.soft(wide, `${name} scrolls sideways by`).toBeLessThanOrEqual(0);
+  expect.soft(await small(page), `${name}: targets under 48 px`).toEqual([]);
+  const found = await new AxeBuilder({ page }).analyze();
+  expect
+    .soft(
+      found.violations.map((v) => `${v.id}: ${v.nodes[0]?.target}`),
+      name,
+    )
+    .toEqual([]);
+}
+
+/** Controls smaller than 48 px either way, links in a sentence apart. */
+const small = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('button, a[href], input:not([type=file])')]
+      .filter((el) => !el.closest('p.note'))
+      .map((el) => ({ el, box: el.getBoundingClientRect() }))
+      .filter(({ box }) => box.width > 0 && (box.width < 47.5 || box.height < 47.5))
+      .map(
+        ({ el, box }) =>
+          `${el.className || el.tagName} “${el.textContent?.slice(0, 20)}” ${Math.round(box.width)}×${Math.round(box.height)}`,
+      ),
+  );
+
+test('text at twice the size reflows: nothing is cut off or runs sideways', async ({ page }) => {
+  await openSample(page);
+  await page.goto('./#/phone');
+  await page.getByRole('button', { name: 'Twice the size' }).click();
+  for (const { name, hash, ready } of screens) {
+    await page.goto(`./${hash}`);
+    await page.locator(ready).first().waitFor();
+    await page.screenshot({ path: `e2e/shots/${name}-text200.png` });
+    const wide = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect.soft(wide, name).toBeLessThanOrEqual(0);
+  }
+});
+
+test('the saw turned sideways keeps the figure, the ticks and the bar in sight', async ({ page }) => {
+  await openSample(page);
+  await page.setViewportSize({ width: 844, height: 390 });
+  await page.goto('./#/saw/shellcase');
+  for (const part of ['.giant .mx', '.bigtick >> nth=1', '.knuckle .main']) {
+    await expect(page.locator(part)).toBeInViewport({ ratio: 0.95 });
+  }
+  const tick = await page.locator('.bigtick').nth(1).boundingBox();
+  const bar = await page.locator('.knuckle .main').boundingBox();
+  expect((tick?.y ?? 0) + (tick?.height ?? 0)).toBeLessThanOrEqual(bar?.y ?? 0);
+  await page.screenshot({ path: 'e2e/shots/saw-landscape.png' });
+});
