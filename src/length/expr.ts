@@ -11,7 +11,9 @@ export type Op = (typeof ops)[number];
 
 /** A sum broken up for drawing, brackets included. */
 export type Token =
-  | { readonly is: 'length' | 'count'; readonly text: string }
+  | { readonly is: 'length'; readonly text: string }
+  /** `leads`: a count before × and a length, which is read as one without being told. */
+  | { readonly is: 'count'; readonly text: string; readonly leads?: boolean }
   | { readonly is: 'line'; readonly id: string }
   | { readonly is: 'op'; readonly text: Op | '-' }
   | { readonly is: 'bracket'; readonly text: '(' | ')' };
@@ -21,13 +23,32 @@ const strength = (op: Op): number => (op === '+' || op === '−' ? 1 : 2);
 /** A bare number, as it would be typed without a unit or fraction. */
 export const isBare = (text: string): boolean => /^(\d+[.,]?\d*|[.,]\d+)$/.test(text);
 
+/** What kind a sum comes to by its signs alone; a roll line is taken for a length. */
+function kindOf(expr: Expr): 'length' | 'number' | 'area' {
+  switch (expr.is) {
+    case 'count':
+      return 'number';
+    case 'length':
+    case 'line':
+      return 'length';
+    case 'minus':
+      return kindOf(expr.a);
+    case 'op': {
+      const [a, b] = [kindOf(expr.a), kindOf(expr.b)];
+      if (expr.op === '+' || expr.op === '−' || b === 'number') return a;
+      if (expr.op === '÷') return a === 'area' ? 'length' : 'number';
+      return a === 'number' ? b : 'area';
+    }
+  }
+}
+
 /**
- * Joins two operands. `6 × 3/4` is six times a length: a leading bare number before × a length is a count.
+ * Joins two operands. `6 × 3/4` is six times a length: a leading bare number before × and a length is a count.
  *
  * @example combine('×', { is: 'length', text: '6' }, { is: 'length', text: '3/4' })
  */
 export function combine(op: Op, a: Expr, b: Expr): Expr {
-  const counted = op === '×' && a.is === 'length' && isBare(a.text) && (b.is === 'length' || b.is === 'line');
+  const counted = op === '×' && a.is === 'length' && isBare(a.text) && kindOf(b) === 'length';
   return { is: 'op', op, a: counted ? { is: 'count', text: a.text } : a, b };
 }
 
@@ -47,8 +68,9 @@ export function tokensOf(expr: Expr): readonly Token[] {
     case 'op': {
       const { op, a, b } = expr;
       const bracketA = a.is === 'minus' || (a.is === 'op' && strength(a.op) !== strength(op));
+      const leads = op === '×' && a.is === 'count' && kindOf(b) === 'length';
       return [
-        ...wrapped(a, bracketA),
+        ...(leads ? [{ is: 'count', text: a.text, leads } as const] : wrapped(a, bracketA)),
         { is: 'op', text: op },
         ...wrapped(b, b.is === 'op' || b.is === 'minus'),
       ];
@@ -86,7 +108,8 @@ const openEnded = (t: Token): boolean =>
 
 function wordFor(token: Token, previous: Token | undefined): string {
   if (token.is === 'line') return `#${token.id}`;
-  if (token.is === 'count') return readsAsCount(token.text, previous) ? token.text : `${token.text}c`;
+  if (token.is === 'count')
+    return token.leads || readsAsCount(token.text, previous) ? token.text : `${token.text}c`;
   if (token.is === 'length')
     return isBare(token.text) && readsAsCount(token.text, previous) ? `${token.text}"` : token.text;
   return token.text;

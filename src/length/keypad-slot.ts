@@ -1,4 +1,4 @@
-import { add, fromMillimetres, inches, type Length, subtract, times, zero } from './length';
+import { add, fromMillimetres, inches, isNegative, type Length, subtract, times, zero } from './length';
 import { err, ok, type Result } from './result';
 import type { Tape } from './tape';
 import { writeLength } from './write';
@@ -90,7 +90,8 @@ function moved(slot: Slot, by: number): Result<Slot, Refused> {
   if (slot.digits.includes('.')) return err('decimal-has-no-fraction');
   if (slot.unit === 'mm') return err('millimetres-have-no-fraction');
   if (isEmpty(slot)) return err('nothing-to-move');
-  return ok({ ...slot, sixtyFourths: (slot.sixtyFourths ?? 0) + by });
+  const next = { ...slot, sixtyFourths: (slot.sixtyFourths ?? 0) + by };
+  return isNegative(slotValue(next)) ? err('nothing-to-move') : ok(next);
 }
 
 function feet(slot: Slot): Result<Slot, Refused> {
@@ -148,6 +149,7 @@ export function slotText(slot: Slot): string {
   if (slot.unit === 'mm') return `${tidy(slot.digits)} mm`;
   if (slot.feet === undefined && slot.sixtyFourths === undefined) return tidy(slot.digits);
   const rest = subtract(slotValue(slot), times(inches(...decimal(slot.feet ?? '')), 12n));
+  if (isNegative(rest)) return writeLength(slotValue(slot));
   const inch = slot.digits.includes('.') ? tidy(slot.digits) : writeLength(rest);
   if (slot.feet === undefined) return inch;
   return inch === '0' ? `${tidy(slot.feet)} ft` : `${tidy(slot.feet)} ft ${inch}`;

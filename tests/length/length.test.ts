@@ -1,0 +1,198 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  add,
+  fromMillimetres,
+  howMany,
+  inches,
+  less,
+  over,
+  ratio,
+  subtract,
+  times,
+  toMillimetres,
+} from '../../src/length/length';
+import { type Rounding, roundTo, toWhole } from '../../src/length/round';
+import { fromStored, toStored } from '../../src/length/stored';
+import { fromOtherEnd, grainOf, markAt, tapes } from '../../src/length/tape';
+import { remainder, spoken, writeDecimal, writeLength } from '../../src/length/write';
+import { runs } from '../runs';
+import { l, w } from './write-figures';
+
+const whole = fc.bigInt({ min: -(10n ** 12n), max: 10n ** 12n });
+const positive = fc.bigInt({ min: 1n, max: 10n ** 6n });
+
+describe('lengths', () => {
+  test('3/64 and 18 mm keep their exact values', () => {
+    expect(w(fromMillimetres(18n))).toBe('90/127');
+    expect(toMillimetres(inches(1n)).toFraction()).toBe('127/5');
+    expect(w(subtract(l('23/32'), l('18 mm')))).toBe('41/4064'); // 10.1 thousandths apart: two sheets, not one
+  });
+
+  test('a denominator of 0 is a mistake in the program', () => {
+    expect(() => inches(1n, 0n)).toThrow(RangeError);
+    expect(() => over(inches(1n), 0n)).toThrow(RangeError);
+    expect(() => howMany(inches(1n), inches(0n))).toThrow(RangeError);
+  });
+
+  test('sums agree with cross-multiplied whole numbers', () => {
+    fc.assert(
+      fc.property(whole, positive, whole, positive, (a, b, c, d) => {
+        const sum = add(inches(a, b), inches(c, d));
+        expect(sum.s * sum.n * b * d).toBe((a * d + c * b) * sum.d);
+        const product = times(inches(a, b), ratio(c, d));
+        expect(product.s * product.n * b * d).toBe(a * c * product.d);
+      }),
+      { numRuns: runs(1000) },
+    );
+  });
+});
+
+describe('roundTo', () => {
+  const ways: readonly Rounding[] = ['halfExpand', 'floor', 'ceil'];
+
+  test.each([
+    ['5/64', 'halfExpand', '3/32', '-1/64'],
+    ['-5/64', 'halfExpand', '-3/32', '1/64'],
+    ['5/64', 'floor', '1/16', '1/64'],
+    ['-5/64', 'floor', '-3/32', '1/64'],
+    ['5/64', 'ceil', '3/32', '-1/64'],
+    ['-5/64', 'ceil', '-1/16', '-1/64'],
+  ] as const)('%s to a 32nd, %s, is %s and leaves %s', (x, mode, value, rest) => {
+    const found = roundTo(l(x), inches(1n, 32n), mode);
+    expect([w(found.value), w(found.rest)]).toEqual([value, rest]);
+  });
+
+  test('value and rest make the length again, the rest is under a grain, and each way keeps its side', () => {
+    fc.assert(
+      fc.property(whole, positive, positive, fc.constantFrom(...ways), (n, d, g, mode) => {
+        const grain = inches(1n, g);
+        const x = inches(n, d);
+        const { value, rest } = roundTo(x, grain, mode);
+        expect(add(value, rest).equals(x)).toBe(true);
+        expect(value.mul(g).d).toBe(1n);
+        const twice = rest.abs().mul(2n).compare(grain);
+        if (mode === 'halfExpand') expect(twice).toBeLessThanOrEqual(0);
+        if (mode === 'halfExpand' && twice === 0)
+          expect(less(value.abs() as typeof x, x.abs() as typeof x)).toBe(false);
+        if (mode === 'floor') expect(rest.s >= 0n || rest.n === 0n).toBe(true);
+        if (mode === 'ceil') expect(rest.s <= 0n || rest.n === 0n).toBe(true);
+        expect(less(rest.abs() as typeof x, grain)).toBe(true);
+      }),
+      { numRuns: runs(1500) },
+    );
+  });
+
+  test('a grain of nothing is a mistake in the program', () => {
+    expect(() => roundTo(inches(1n), inches(0n), 'floor')).toThrow(RangeError);
+  });
+
+  test('toWhole agrees with long division worked apart', () => {
+    fc.assert(
+      fc.property(whole, positive, (n, d) => {
+        const down = n >= 0n ? n / d : -((-n + d - 1n) / d);
+        expect(toWhole(ratio(n, d), 'floor')).toBe(down);
+        const twice = 2n * (n < 0n ? -n : n);
+        const away = (twice + d) / (2n * d);
+        expect(toWhole(ratio(n, d), 'halfExpand')).toBe(n < 0n ? -away : away);
+      }),
+      { numRuns: runs(1500) },
+    );
+  });
+});
+
+describe('markAt', () => {
+  test.each([
+    ['36 973/1016', '1/32', '36 31/32', 'scant', '0.011'],
+    ['18 7/64', '1/16', '18 1/8', 'scant', '0.016'],
+    ['18 7/64', '1/32', '18 1/8', 'scant', '0.016'],
+    ['13 57/128', '1/64', '13 29/64', 'scant', '0.008'],
+    ['18 253/2032', '1/32', '18 1/8', 'on the mark', ''],
+  ] as const)('%s on a %s tape is %s %s %s', (x, tape, mark, word, by) => {
+    const found = markAt(l(x), tape);
+    expect(writeLength(found.value)).toBe(mark);
+    expect(remainder(found.rest)).toEqual({ word, by });
+  });
+
+  test('an exact mark has nothing to say', () => {
+    expect(remainder(markAt(l('18 7/64'), '1/64').rest)).toBeUndefined();
+  });
+
+  test.each(tapes)('every mark of a %s tape is its own mark', (tape) => {
+    fc.assert(
+      fc.property(fc.bigInt({ min: -5000n, max: 5000n }), (k) => {
+        const x = times(grainOf(tape), k);
+        expect(markAt(x, tape).value.equals(x)).toBe(true);
+      }),
+      { numRuns: runs(200) },
+    );
+  });
+});
+
+describe('fromOtherEnd', () => {
+  test('both marks of a 64 1/4 side meet: rounding each apart would be a sixteenth too much', () => {
+    const mark = markAt(l('21 13/32'), '1/16').value;
+    expect([writeLength(mark), writeLength(fromOtherEnd(l('64 1/4'), mark, '1/16'))]).toEqual([
+      '21 7/16',
+      '42 13/16',
+    ]);
+  });
+
+  test('mark and other end add up to the rounded length', () => {
+    fc.assert(
+      fc.property(positive, positive, fc.constantFrom(...tapes), (n, m, tape) => {
+        const length = inches(n, 977n);
+        const mark = markAt(inches(m, 1009n), tape).value;
+        expect(add(mark, fromOtherEnd(length, mark, tape)).equals(markAt(length, tape).value)).toBe(true);
+      }),
+      { numRuns: runs(500) },
+    );
+  });
+});
+
+describe('writing', () => {
+  test.each([
+    ['13 7/16', '13 7/16'],
+    ['3/4', '3/4'],
+    ['0', '0'],
+    ['-1/8', '-1/8'],
+    ['64', '64'],
+  ])('%s is written %s', (x, text) => expect(writeLength(l(x))).toBe(text));
+
+  test('a metric tape writes millimetres', () => {
+    expect(writeLength(fromMillimetres(18n), '1 mm')).toBe('18 mm');
+    expect(writeLength(fromMillimetres(37n, 2n), '1/2 mm')).toBe('18.5 mm');
+  });
+
+  test('thousandths are the nearest', () => {
+    expect([writeDecimal(l('47/64')), writeDecimal(l('1/64')), writeDecimal(l('-0.0005'))]).toEqual([
+      '0.734',
+      '0.016',
+      '-0.001',
+    ]);
+  });
+
+  test('a mark is spoken once, remainder and all', () => {
+    const { value, rest } = markAt(l('13 57/128'), '1/16');
+    expect(spoken(value, rest)).toBe('13 and 7/16 inches, strong by 0.008');
+    expect(spoken(l('3'))).toBe('3 inches');
+    expect(spoken(l('-3/4'))).toBe('minus 3/4 inches');
+  });
+});
+
+describe('stored lengths', () => {
+  test('what was written reads back to the same', () => {
+    fc.assert(
+      fc.property(whole, positive, (n, d) => {
+        const back = fromStored(toStored(inches(n, d)));
+        expect(back.ok && back.value.equals(inches(n, d))).toBe(true);
+      }),
+      { numRuns: runs(500) },
+    );
+  });
+
+  test.each(['', '1/0', '1/', '/2', '1.5', '01', '1e9', ' 1', '1 1/2', '+1', '1/-2', 'NaN', '9'.repeat(61)])(
+    '“%s” is no stored length',
+    (text) => expect(fromStored(text).ok).toBe(false),
+  );
+});

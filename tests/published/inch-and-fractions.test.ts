@@ -1,0 +1,48 @@
+import { describe, expect, test } from 'vitest';
+import { diagonal, rootSide, squareOf } from '../../src/length/diagonal';
+import { fromMillimetres, inches } from '../../src/length/length';
+import { roundTo } from '../../src/length/round';
+import { grainOf, tapes } from '../../src/length/tape';
+
+describe('the inch', () => {
+  // Source: "Refinement of Values for the Yard and the Pound", Federal Register, 1 July 1959: 1 yard = 0.9144 meter
+  // exactly, so 1 inch = 25.4 mm exactly. Row 1 is ten yards; the others are worked from it.
+  test.each([
+    [9144n, inches(360n)],
+    [254n, inches(10n)],
+    [127n, inches(5n)],
+    [1n, inches(5n, 127n)],
+  ])('%s mm is exact', (mm, want) => expect(fromMillimetres(mm)).toEqual(want));
+});
+
+describe('sixty-fourths in decimals', () => {
+  // Source: decimal equivalents of fractions of an inch, as printed to six places in engineering handbooks' tables;
+  // the odd sixty-fourths, each the exact decimal of n/64.
+  const printed =
+    '1 0.015625; 3 0.046875; 5 0.078125; 7 0.109375; 9 0.140625; 11 0.171875; 13 0.203125; 15 0.234375; 17 0.265625; ' +
+    '19 0.296875; 21 0.328125; 23 0.359375; 25 0.390625; 27 0.421875; 29 0.453125; 31 0.484375; 33 0.515625; ' +
+    '35 0.546875; 37 0.578125; 39 0.609375; 41 0.640625; 43 0.671875; 45 0.703125; 47 0.734375; 49 0.765625; ' +
+    '51 0.796875; 53 0.828125; 55 0.859375; 57 0.890625; 59 0.921875; 61 0.953125; 63 0.984375';
+  const rows = printed.split('; ').map((row) => row.split(' ') as [string, string]);
+
+  test('the table is whole', () => expect(rows).toHaveLength(32));
+
+  test.each(rows)('%s/64 is %s, and the decimal as a caliper shows it finds its 64th', (n, decimal) => {
+    const exact = inches(BigInt(n), 64n);
+    const shown = inches(BigInt(decimal.replace('.', '')), 1_000_000n);
+    expect(exact.equals(shown)).toBe(true);
+    const caliper = roundTo(exact, inches(1n, 1000n), 'halfExpand').value; // three places, as on the dial
+    expect(roundTo(caliper, inches(1n, 64n), 'halfExpand').value.equals(exact)).toBe(true);
+  });
+});
+
+describe('3-4-5', () => {
+  // Source: Euclid, Elements I.47, and the carpenter's square of common practice: sides 3 and 4 make a diagonal of 5.
+  test.each(tapes)('on a %s tape 3 and 4 feet make 5, exactly', (tape) => {
+    const [w, h] = [inches(36n), inches(48n)];
+    const square = squareOf(w, h);
+    expect(rootSide(square, inches(60n))).toBe(0);
+    const read = diagonal(w, h, grainOf(tape));
+    expect(read.sub(60n).abs().compare(grainOf(tape))).toBeLessThan(0);
+  });
+});

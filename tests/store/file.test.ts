@@ -1,0 +1,112 @@
+import 'fake-indexeddb/auto';
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Entry } from '../../src/store/entry';
+import { compareWith, readJobFile, underId, writeJobFile } from '../../src/store/file';
+import { fold } from '../../src/store/log';
+import { openStore } from '../../src/store/store';
+import { runs } from '../runs';
+
+const sample = readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8');
+const read = (text: string) => {
+  const file = readJobFile(text);
+  if (!file.ok) throw new Error(file.error.code);
+  return file.value;
+};
+
+describe('readJobFile', () => {
+  test('the sample job reads, and writes back to the letter', () =>
+    expect(writeJobFile(read(sample))).toBe(sample));
+
+  test('a newer file is refused by its version', () => {
+    expect(readJobFile(sample.replace('"knifeline": 1', '"knifeline": 2'))).toEqual({
+      ok: false,
+      error: { code: 'newer-file', version: 2 },
+    });
+  });
+
+  test('a damaged entry is named by its place', () => {
+    const bad = readJobFile(sample.replace('"value":"257/4"', '"value":"257/0"'));
+    expect(!bad.ok && bad.error).toMatchObject({ code: 'bad-entry', at: 8 });
+  });
+
+  test('too big a file is not even looked at', () => {
+    expect(readJobFile(' '.repeat(9 * 1024 * 1024))).toMatchObject({ ok: false, error: { code: 'too-big' } });
+  });
+
+  test('whatever JSON it is given, it answers, and takes only what is whole', () => {
+    fc.assert(
+      fc.property(fc.json({ maxDepth: 4 }), (text) => {
+        expect(readJobFile(text).ok).toBe(false);
+      }),
+      { numRuns: runs(500) },
+    );
+  });
+
+  test('one value of one entry replaced by anything is read the same or refused, never half taken', () => {
+    const { entries } = read(sample);
+    const odd = fc.oneof(
+      fc.jsonValue({ maxDepth: 2 }),
+      fc.constantFrom('1/0', '1e9', '__proto__', -1, 1.5, Number.MAX_VALUE, ''),
+    );
+    fc.assert(
+      fc.property(
+        fc.nat(entries.length - 1),
+        fc.constantFrom(
+          'job',
+          'device',
+          'count',
+          'at',
+          'act',
+          'label',
+          'kind',
+          'path',
+          'value',
+          'constructor',
+        ),
+        odd,
+        (k, key, value) => {
+          const changed = entries.map((e, j) => (j === k ? { ...e, [key]: value } : e));
+          const found = readJobFile(JSON.stringify({ knifeline: 1, job: 'mineralshell', entries: changed }));
+          if (found.ok) expect(found.value.entries).toHaveLength(entries.length);
+          else expect(found.error.code).toMatch(/bad-entry/);
+        },
+      ),
+      { numRuns: runs(1000) },
+    );
+  });
+});
+
+describe('taking a file in', () => {
+  const at = { name: 'files', randomId: () => 'me', now: () => '2026-11-25T10:00:00.000Z' };
+
+  test('merge adds what is new, twice changes nothing, and what differs is set aside', async () => {
+    const store = await openStore(at);
+    if (!store.ok) throw new Error(store.error.code);
+    const { job, entries } = read(sample);
+    expect(await store.value.addEntries(job, entries.slice(0, 40))).toMatchObject({ ok: true, value: 40 });
+    expect(await store.value.addEntries(job, entries)).toMatchObject({
+      ok: true,
+      value: entries.length - 40,
+    });
+    expect(await store.value.addEntries(job, entries)).toMatchObject({ ok: true, value: 0 });
+    const { entries: now } = await store.value.load(job);
+    expect(writeJobFile({ job, entries: now })).toBe(sample);
+    const other: Entry[] = entries.map((e, k) => (k === 3 ? { ...e, label: 'another' } : e));
+    const against = compareWith(now, other);
+    expect([against.fresh.length, against.differing.length, against.same]).toEqual([
+      0,
+      1,
+      entries.length - 1,
+    ]);
+    store.value.close();
+  });
+
+  test('keeping both makes a second job of the same log', () => {
+    const { entries } = read(sample);
+    const second = underId(entries, 'other');
+    expect(new Set(second.map((e) => e.job))).toEqual(new Set(['other']));
+    expect([...fold(second).values]).toEqual([...fold(entries).values]);
+  });
+});

@@ -1,0 +1,93 @@
+import { describe, expect, test } from 'vitest';
+import { inches } from '../../src/length/length';
+import type { Change, Json } from '../../src/store/entry';
+import { fieldAt } from '../../src/store/fields';
+import { editBoard, editJob, editRun, editStock, editWide, jobOf } from '../../src/store/job';
+
+const valuesOf = (changes: readonly Change[]): Map<string, Json> => {
+  const values = new Map<string, Json>();
+  for (const c of changes) if (c.kind === 'edit' && c.value !== null) values.set(c.path, c.value);
+  return values;
+};
+
+describe('jobOf', () => {
+  test('what was edited reads back, typed and exact', () => {
+    const job = jobOf(
+      'j',
+      valuesOf([
+        ...editJob({ name: 'Tray case', tape: '1/64' }),
+        ...editBoard('b1', { name: 'Side', length: inches(257n, 4n), made: 'pair', machine: 'router' }),
+        ...editRun('b1', 'r1', { spacing: 'given', at: [inches(1n), inches(5n, 127n)], centred: true }),
+        ...editWide('b1', 'w1', { near: inches(-23n, 32n), width: inches(23n, 32n) }),
+        ...editStock('s1', { name: 'A', readings: [inches(707n, 1000n)] }),
+      ]),
+    );
+    expect(job).toMatchObject({ name: 'Tray case', tape: '1/64', unread: [] });
+    expect(job.boards[0]).toMatchObject({
+      id: 'b1',
+      name: 'Side',
+      made: 'pair',
+      machine: 'router',
+      length: inches(257n, 4n),
+    });
+    expect(job.boards[0]?.runs[0]).toMatchObject({
+      spacing: 'given',
+      at: [inches(1n), inches(5n, 127n)],
+      centred: true,
+    });
+    expect(job.boards[0]?.wides[0]?.near).toEqual(inches(-23n, 32n));
+    expect(job.stock[0]?.readings).toEqual([inches(707n, 1000n)]);
+  });
+
+  test('lengths are kept as exact text, never a decimal', () => {
+    const [change] = editBoard('b1', { length: inches(47n, 64n) });
+    expect(change).toEqual({ kind: 'edit', path: 'boards/b1/length', value: '47/64' });
+  });
+
+  test('a value that cannot be read falls back to the usual and is named', () => {
+    const job = jobOf(
+      'j',
+      new Map<string, Json>([
+        ['tape', '1/7'],
+        ['boards/b1/length', 'long'],
+        ['boards/b1/name', 'Side'],
+      ]),
+    );
+    expect(job.tape).toBe('1/32');
+    expect(job.boards[0]?.length).toBeUndefined();
+    expect(job.unread).toEqual(['tape', 'boards/b1/length']);
+  });
+
+  test('a removed board, run or sheet is not there', () => {
+    const job = jobOf(
+      'j',
+      valuesOf([
+        ...editBoard('b1', { name: 'x', gone: true }),
+        ...editStock('s1', { name: 'A', gone: true }),
+      ]),
+    );
+    expect([job.boards, job.stock]).toEqual([[], []]);
+  });
+});
+
+describe('fieldAt', () => {
+  test.each([
+    '__proto__',
+    'constructor',
+    'boards/b1/__proto__',
+    'boards/__proto__/name',
+    'boards/b1/runs/r1/toString',
+    'boards',
+    'boards/b1',
+    'stock/s1/length',
+    'a/b/c/d/e',
+  ])('%s is no field of a job', (path) => expect(fieldAt(path)).toBeUndefined());
+
+  test.each([
+    'name',
+    'boards/b1/length',
+    'boards/b1/runs/r1/at',
+    'boards/b1/wides/w1/near',
+    'stock/s1/readings',
+  ])('%s is one', (path) => expect(fieldAt(path)).toBeDefined());
+});
