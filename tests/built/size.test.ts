@@ -1,0 +1,54 @@
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import path from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { describe, expect, test } from 'vitest';
+
+const dist = path.resolve(import.meta.dirname, '../../dist');
+const page = readFileSync(path.join(dist, 'index.html'), 'utf8');
+const zipped = (file: string) => gzipSync(readFileSync(path.join(dist, file)), { level: 9 }).length;
+
+/** The script of the page, and what it cannot start without. */
+function firstScripts(): readonly string[] {
+  const named = [...page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.js)"/g)].map((m) => m[1] ?? '');
+  const imported = named.flatMap((file) =>
+    [
+      ...readFileSync(path.join(dist, file), 'utf8').matchAll(/(?:^|;)import[^("]*["`]\.\/([^"`]+\.js)["`]/g),
+    ].map((m) => `assets/${m[1]}`),
+  );
+  return [...new Set([...named, ...imported])];
+}
+
+/** Every file the service worker keeps. */
+function precached(): readonly string[] {
+  const worker = readFileSync(path.join(dist, 'sw.js'), 'utf8');
+  return [...worker.matchAll(/url:\s*[`"']([^`"']+)[`"']|"url":"([^"]+)"/g)].map((m) => m[1] ?? m[2] ?? '');
+}
+
+describe('bytes of the built app', () => {
+  test('the scripts of the first load are at most 60 KB gzip', () => {
+    expect(firstScripts().length).toBeGreaterThan(0);
+    expect(firstScripts().reduce((sum, file) => sum + zipped(file), 0)).toBeLessThanOrEqual(60 * 1024);
+  });
+
+  test('everything kept on the phone is at most 400 KB, and is everything', () => {
+    const files = precached();
+    const bytes = files.reduce((sum, file) => sum + statSync(path.join(dist, file)).size, 0);
+    expect(bytes).toBeLessThanOrEqual(400 * 1024);
+    for (const asset of readdirSync(path.join(dist, 'assets'))) {
+      if (!asset.endsWith('.map')) expect(files).toContain(`assets/${asset}`);
+    }
+    expect(files).toContain('index.html');
+    expect(files).toContain('fonts-OFL.txt');
+  });
+});
+
+describe('the page', () => {
+  test('names no other origin, and runs no script or style of its own writing', () => {
+    expect(page).not.toMatch(/https?:\/\//);
+    expect(page).not.toMatch(/<script(?![^>]*\bsrc=)[^>]*>/);
+    expect(page).not.toMatch(/<style|\sstyle=|\son\w+=/);
+    const policy = /content="(default-src[^"]+)"/.exec(page)?.[1] ?? '';
+    expect(policy).toContain("default-src 'none'");
+    expect(policy).not.toMatch(/unsafe|\*|https?:/);
+  });
+});

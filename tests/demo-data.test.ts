@@ -1,0 +1,51 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { writeLength } from '../src/length/write';
+import { viewOf } from '../src/screens/marks/view';
+import { readJobFile } from '../src/store/file';
+import { jobOf } from '../src/store/job';
+import { fold } from '../src/store/log';
+import { spacerFor } from '../src/trade/grooves/lay-out';
+import { trayFor } from '../src/trade/grooves/tray';
+import { l } from './length/write-figures';
+
+const file = readJobFile(readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8'));
+if (!file.ok) throw new Error(file.error.code);
+const job = jobOf(file.value.job, fold(file.value.entries).values);
+const view = (id: string) => {
+  const board = job.boards.find((b) => b.id === id);
+  if (!board) throw new Error(id);
+  return viewOf(board, {}, job.tape);
+};
+const near = (id: string, groove: string): string => {
+  const mark = view(id).marks.find((m) => m.groove.id === groove);
+  return mark ? writeLength(mark.near.value) : 'none';
+};
+
+describe('the sample job', () => {
+  test('nothing in it is unreadable or cannot be cut', () => {
+    expect(job.unread).toEqual([]);
+    for (const board of job.boards) {
+      expect(view(board.id).layout.problems).toEqual([]);
+      expect(view(board.id).settings.settings.length).toBeGreaterThan(0);
+    }
+  });
+
+  test('thirty tray grooves stand on one datum: side and partition carry the same layout', () => {
+    expect([near('leftside', 'trays~1'), near('leftside', 'trays~30')]).toEqual(['6 31/32', '59 17/32']);
+    expect([near('partition', 'trays~1'), near('partition', 'trays~30')]).toEqual(['2 13/32', '54 31/32']);
+    expect(view('leftside').marks.find((m) => m.groove.id === 'trays~30')?.mate?.value).toEqual(
+      l('54 31/32'),
+    );
+    const { spacer, at } = spacerFor(l('4 27/32'), l('9/32'));
+    expect([writeLength(spacer), at]).toEqual(['4 9/16', 'mate']);
+  });
+
+  test('the tray for them is 18 7/16, and sits an eighth in its groove at the worst', () => {
+    const tray = trayFor(l('18 7/64'), l('3/16'), { slack: l('3/64'), bow: l('1/64'), tape: job.tape });
+    expect(tray.ok && [writeLength(tray.value.cut.value), writeLength(tray.value.bearing)]).toEqual([
+      '18 7/16',
+      '1/8',
+    ]);
+  });
+});
