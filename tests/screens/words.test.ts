@@ -40,7 +40,7 @@ describe('what is wrong is said by how much, and what would fit', () => {
       board({}, { pitch: l('1/2') }),
       '1/2 apart leaves no wood between grooves 3/4 wide. Go over 3/4.',
     ],
-    ['count', board({}, { count: 0 }), 'Grooves are counted in whole numbers, one or more.'],
+    ['count', board({}, { count: 0 }), 'Grooves are counted in whole numbers, one to a thousand.'],
     ['missing', board({}, { pitch: undefined }), 'Say how far apart, centre to centre.'],
     [
       'too deep',

@@ -73,8 +73,13 @@ export function SumPage({ kind, state, tape, set, bench, leave }: SumPageProps) 
   const blanks = blanksOf(state, at);
   const put = (name: string, text: string | undefined) => {
     const { [at(name)]: _, ...others } = state.sums ?? {};
-    const from = kind === 'other-end' && name === 'length' && text !== undefined ? { from: text } : {};
-    set({ ...state, ...from, sums: text === undefined ? others : { ...others, [at(name)]: text } });
+    const { from, ...rest } = state;
+    const back = kind === 'other-end' && name === 'length' ? text : from;
+    set({
+      ...rest,
+      ...(back === undefined ? {} : { from: back }),
+      sums: text === undefined ? others : { ...others, [at(name)]: text },
+    });
   };
   return (
     <>

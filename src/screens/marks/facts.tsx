@@ -1,11 +1,24 @@
 import { useState } from 'preact/hooks';
-import { compare, half, inches, isPositive, type Length, less, subtract, zero } from '../../length/length';
+import {
+  compare,
+  forDrawing,
+  half,
+  inches,
+  isPositive,
+  isZero,
+  type Length,
+  less,
+  subtract,
+  zero,
+} from '../../length/length';
 import { grainOf, markAt } from '../../length/tape';
 import { spoken, writeDecimal, writeLength } from '../../length/write';
+import { indexShift } from '../../trade/grooves/index-lines';
 import { spacerFor } from '../../trade/grooves/lay-out';
 import { centredStart, drift, realPitch } from '../../trade/grooves/place';
 import { tapeError } from '../../trade/tolerance/tape-error';
 import { Blank } from '../../ui/blank';
+import { OpenBook } from '../../ui/boards';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Mixed, Remainder } from '../../ui/mixed';
@@ -39,7 +52,9 @@ export function Facts({ view, bench, show }: FactsProps) {
           {spacer.at === 'mate' ? board.mateName : board.name || 'board'}.
         </p>
       )}
+      {board.made === 'pair' && <Pair view={view} />}
       <EndForEnd view={view} />
+      {board.machine === 'index' && <Rebuilt view={view} />}
       {(board.machine === 'index' || board.machine === 'spacers' || show === 'marks') && (
         <Stepping view={view} bench={bench} />
       )}
@@ -155,6 +170,73 @@ function AsFound({ found, first, wanted, n }: AsFoundProps) {
       </div>
       <Mixed value={mark.value} tape="1/64" />
       <Remainder rest={mark.rest} by={false} />
+    </div>
+  );
+}
+
+/** The pair as an open book, and what changes between left and right. */
+function Pair({ view }: { readonly view: View }) {
+  const { board, layout } = view;
+  const stopped = layout.grooves.some((g) => g.stopped);
+  const across = board.across ? forDrawing(board.across) : 12;
+  const grooves = layout.grooves.map((g) => ({
+    id: g.id,
+    near: forDrawing(g.near),
+    width: forDrawing(g.width),
+    done: true,
+    ...(g.stopped ? { stopped: forDrawing(g.stopped) } : {}),
+  }));
+  return (
+    <div class="fact">
+      <OpenBook
+        length={board.length ? forDrawing(board.length) : 1}
+        across={across}
+        grooves={grooves}
+        label="Left and right side as an open book, fronts outward, both standing on the reference end"
+      />
+      <p class="note">
+        Same figures from the same end on both; the front edge leads on one and trails on the other.
+        {stopped && ' These grooves stop short of the front, so the stop for their length changes sides.'}
+      </p>
+    </div>
+  );
+}
+
+/** Lines on the fence belong to one stack: how far they all move for another. */
+function Rebuilt({ view }: { readonly view: View }) {
+  const [open, setOpen] = useState(false);
+  const [next, setNext] = useState<Length>();
+  const { board } = view;
+  const now = board.cutter ?? view.marks[0]?.groove.width;
+  if (!now) return null;
+  const shift = next && indexShift(now, next, board.grows);
+  return (
+    <div class="fact stepping">
+      <p>
+        These lines belong to a stack {writeDecimal(now)} wide. Rebuilt to{' '}
+        <Blank label="Width of the next stack" open={open} onTap={() => setOpen(true)}>
+          {next && writeDecimal(next)}
+        </Blank>
+        {shift && isZero(shift) && ' they stay where they are.'}
+        {shift && !isZero(shift) && (
+          <>
+            {' '}
+            every line moves {writeDecimal(shift.abs() as Length)}{' '}
+            {isPositive(shift) ? `away from the blade, toward the ${board.end} end` : 'back toward the blade'}
+            .
+          </>
+        )}
+      </p>
+      {open && (
+        <KeySheet
+          title="Width of the next stack"
+          tape="1/64"
+          fill="length"
+          now={next}
+          onLength={setNext}
+          onClose={() => setOpen(false)}
+        />
+      )}
     </div>
   );
 }

@@ -88,9 +88,7 @@ export function MarksScreen({ bench, id, show }: MarksProps) {
         )}
       </main>
       <div class="fixedbar">
-        <button type="button" class="btn" onClick={() => void copyLines(view)}>
-          Copy as lines
-        </button>
+        <CopyLines view={view} bench={bench} />
         <button
           type="button"
           class="btn main"
@@ -104,7 +102,23 @@ export function MarksScreen({ bench, id, show }: MarksProps) {
   );
 }
 
-const copyLines = (view: View) => navigator.clipboard?.writeText(plainLines(view)).catch(() => undefined);
+/** The board as plain lines on the clipboard; where there is none, handed out as a file. */
+function CopyLines({ view, bench }: { readonly view: View; readonly bench: Bench }) {
+  const [copied, setCopied] = useState(false);
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(plainLines(view));
+      setCopied(true);
+    } catch {
+      await bench.share(view.board.name || 'Board', plainLines(view));
+    }
+  };
+  return (
+    <button type="button" class="btn" onClick={() => void copy()}>
+      {copied ? 'Copied' : 'Copy as lines'}
+    </button>
+  );
+}
 
 function madeText({ board }: View): string {
   if (board.made === 'pair') return 'Two, left and right';

@@ -53,7 +53,7 @@ export function problemText(problem: Problem, board: Board, layout: Layout): str
     case 'not-positive':
       return `${sentence(fields[problem.field])}${where(board, problem.in)} must be more than nothing.`;
     case 'count-not-whole':
-      return `Grooves are counted in whole numbers, one or more${where(board, problem.in)}.`;
+      return `Grooves are counted in whole numbers, one to a thousand${where(board, problem.in)}.`;
     case 'pitch-too-small':
       return `${w(problem.pitch)} apart leaves no wood between grooves ${w(problem.width)} wide. Go over ${w(problem.width)}.`;
     case 'off-the-end':
@@ -186,7 +186,7 @@ export function settingProblemText(problem: SettingProblem): string {
     case 'behind-fence':
       return `No. ${problem.groove.no}: the figure comes out ${w(problem.figure)}. The stop cannot stand there.`;
     case 'guide-off-board':
-      return `No. ${problem.groove.no}: the guide would lie off the board, at ${w(problem.figure)}. Lay it on the other side.`;
+      return `No. ${problem.groove.no}: the guide would lie off the board, at ${w(problem.figure)}. Lay it on the other side${problem.otherSide ? `, at ${w(problem.otherSide)}` : ''}.`;
     default:
       return assertNever(problem);
   }
@@ -204,3 +204,14 @@ export function settingWarningText(warning: SettingWarning): string {
 }
 
 const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** Which face goes where: into the table for a stack below, up for a cutter above. */
+export function faceText(setting: Setting, board: Board): string {
+  const face =
+    board.made === 'partition'
+      ? `face ${setting.groove.face}`
+      : board.made === 'pair'
+        ? 'inside'
+        : 'grooved face';
+  return `${face} ${board.machine === 'router' || board.machine === 'saw' ? 'up' : 'down'}`;
+}

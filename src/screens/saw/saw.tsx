@@ -17,7 +17,7 @@ import { cautionFor, manualFirst } from '../cautions';
 import { drawn } from '../marks/drawn';
 import { NoBoard } from '../marks/no-board';
 import { cutGrooves, type Row, rowsOf, type View, viewOf } from '../marks/view';
-import { callGroove, measuresText, passText, setWords } from '../marks/words';
+import { callGroove, faceText, measuresText, passText, setWords } from '../marks/words';
 import { keepAwake, type Wake } from './wake';
 
 type SawProps = { readonly bench: Bench; readonly id: string; readonly setting: string | undefined };
@@ -163,8 +163,8 @@ function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
       </div>
       <p class="ends pad-x">
         {callGroove(view.layout, setting.groove.id)}
-        {passText(setting) && `, ${passText(setting)}`}: {measuresText(setting, board)}.{' '}
-        <Secondary setting={setting} view={view} />
+        {passText(setting) && `, ${passText(setting)}`}: {measuresText(setting, board)},{' '}
+        {faceText(setting, board)}. <Secondary setting={setting} view={view} />
       </p>
       <Sled view={view} rows={rows} setting={setting} />
       {!isMetric(tape) && tape !== '0.001' && (
