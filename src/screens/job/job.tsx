@@ -225,6 +225,7 @@ const Plies = () => (
 
 function Kept({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
   const kept = bench.kept.value;
+  const [held, setHeld] = useState(false);
   return (
     <div class="pad-x keptbox">
       <p class="kept">
@@ -255,9 +256,10 @@ function Kept({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
       {bench.updateWaiting.value && (
         <p class="note">
           Newer version saved. It starts next time you open it.{' '}
-          <button type="button" class="chip" onClick={() => void bench.startUpdate()}>
+          <button type="button" class="chip" onClick={async () => setHeld(!(await bench.startUpdate()))}>
             Start it now
           </button>
+          {held && ' A setting stands at the saw on another page. Leave it there first.'}
         </p>
       )}
     </div>

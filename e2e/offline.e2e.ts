@@ -1,0 +1,180 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer, type Server } from 'node:http';
+import os from 'node:os';
+import path from 'node:path';
+import { expect, test } from '@playwright/test';
+import { openSample, readyOffline } from './app';
+
+const types: Record<string, string> = {
+  '.html': 'text/html',
+  '.js': 'text/javascript',
+  '.css': 'text/css',
+  '.json': 'application/json',
+  '.webmanifest': 'application/manifest+json',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.woff2': 'font/woff2',
+};
+
+/** A plain static host over a copy of the build that a test may change: a new release. */
+async function host(
+  port: number,
+): Promise<{ readonly folder: string; readonly url: string; readonly close: () => void }> {
+  const folder = mkdtempSync(path.join(os.tmpdir(), 'knifeline-host-'));
+  cpSync('dist', folder, { recursive: true });
+  const server: Server = createServer((request, response) => {
+    const name = (request.url ?? '/').split('?')[0]?.replace(/\/$/, '/index.html') ?? '';
+    try {
+      const body = readFileSync(path.join(folder, path.normalize(name)));
+      response.writeHead(200, {
+        'content-type': types[path.extname(name)] ?? 'text/plain',
+        'cache-control': 'no-cache',
+      });
+      response.end(body);
+    } catch {
+      response.writeHead(404).end();
+    }
+  });
+  await new Promise<void>((done) => server.listen(port, 'localhost', done));
+  return {
+    folder,
+    url: `http://localhost:${port}/`,
+    close: () => {
+      server.closeAllConnections();
+      server.close();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+/** A new release: the page says so, and the worker's list names the new page. */
+function release(folder: string): void {
+  const page = path.join(folder, 'index.html');
+  writeFileSync(
+    page,
+    readFileSync(page, 'utf8').replace('<title>Knifeline</title>', '<title>Knifeline, newer</title>'),
+  );
+  const worker = path.join(folder, 'sw.js');
+  const text = readFileSync(worker, 'utf8');
+  const changed = text.replace(
+    /(revision:[`"'])[0-9a-f]{32}([`"'],url:[`"']index\.html)|("revision":")[0-9a-f]{32}(","url":"index\.html)/,
+    (all) => all.replace(/[0-9a-f]{32}/, 'f'.repeat(32)),
+  );
+  const other =
+    changed === text
+      ? text.replace(/(index\.html[`"'],\s*revision:\s*[`"'])[0-9a-f]{32}/, `$1${'f'.repeat(32)}`)
+      : changed;
+  expect(other).not.toBe(text);
+  writeFileSync(worker, other);
+}
+
+test('a newer version waits: never swapped at the saw, started when asked elsewhere', async ({ context }) => {
+  const site = await host(4191);
+  try {
+    const page = await context.newPage();
+    await openSample(page, site.url);
+    await readyOffline(page);
+    release(site.folder);
+    await page.goto(`${site.url}#/saw/shellcase`);
+    await page.reload();
+    await expect(page.locator('.giant .mx')).toBeVisible();
+    await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+    await page.waitForFunction(async () => (await navigator.serviceWorker.getRegistration())?.waiting);
+    await page.waitForTimeout(500);
+    expect(await page.title()).toBe('Knifeline'); // the saw goes on as it was
+    const saw = await context.newPage();
+    await saw.goto(`${site.url}#/saw/shellcase`);
+    await expect(saw.locator('.giant .mx')).toBeVisible();
+    await page.goto(`${site.url}#/`);
+    await expect(page.getByText('Newer version saved. It starts next time you open it.')).toBeVisible();
+    await page.getByRole('button', { name: 'Start it now' }).click();
+    await expect(page.getByText('A setting stands at the saw on another page.')).toBeVisible();
+    await saw.close();
+    await page.waitForTimeout(400);
+    await page.getByRole('button', { name: 'Start it now' }).click();
+    await expect(page).toHaveTitle('Knifeline, newer');
+    await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
+  } finally {
+    site.close();
+  }
+});
+
+test('one missing file of a newer version leaves the old one whole', async ({ context }) => {
+  const site = await host(4192);
+  try {
+    const page = await context.newPage();
+    await openSample(page, site.url);
+    await readyOffline(page);
+    release(site.folder);
+    rmSync(path.join(site.folder, 'index.html'));
+    await page.evaluate(async () =>
+      (await navigator.serviceWorker.getRegistration())?.update().catch(() => undefined),
+    );
+    await page.waitForTimeout(800);
+    await page.reload();
+    await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
+    expect(await page.title()).toBe('Knifeline');
+  } finally {
+    site.close();
+  }
+});
+
+test('once there, the app asks no network for anything, and never another origin', async ({
+  page,
+  baseURL,
+}) => {
+  await openSample(page);
+  await readyOffline(page);
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(request.url()));
+  page.on('response', (response) => {
+    if (!response.fromServiceWorker()) asked.push(`from the network: ${response.url()}`);
+  });
+  asked.length = 0;
+  await page.reload();
+  for (const hash of [
+    '#/figure',
+    '#/marks/shellcase',
+    '#/saw/shellcase',
+    '#/change/shellcase',
+    '#/jobs',
+    '#/shop',
+  ]) {
+    await page.goto(`./${hash}`);
+    await page.waitForTimeout(80);
+  }
+  const outside = asked.filter(
+    (url) => !url.startsWith(baseURL ?? 'http://localhost:4173/') || url.startsWith('from'),
+  );
+  expect(outside.filter((url) => !url.endsWith('/sw.js'))).toEqual([]); // the browser looks for a newer worker by itself
+});
+
+test('a job file shared to the app is looked at, not taken unseen', async ({ page }) => {
+  await openSample(page);
+  await readyOffline(page);
+  const sample = readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8').replaceAll(
+    'mineralshell',
+    'sharedjob',
+  );
+  await page.evaluate(async (text) => {
+    const form = new FormData();
+    form.set('job', new File([text], 'job.json', { type: 'application/json' }));
+    await fetch('./share', { method: 'POST', body: form });
+  }, sample);
+  await page.reload();
+  await expect(page.getByRole('button', { name: 'Take it in' })).toBeVisible();
+  await page.goto('./#/jobs');
+  await expect(page.locator('.sect')).toHaveCount(1);
+});
+
+test('the last setup and Figure open from the home screen’s shortcuts', async ({ page }) => {
+  await openSample(page);
+  await page.goto('./#/saw/shellcase');
+  await expect(page.locator('.giant .mx')).toBeVisible();
+  await page.goto('./#/jobs');
+  await page.goto('./#/last');
+  await expect(page.locator('.giant .mx')).toBeVisible();
+  const manifest = await (await page.request.get('./manifest.webmanifest')).json();
+  expect(manifest.shortcuts.map((s: { readonly url: string }) => s.url)).toEqual(['./#/figure', './#/last']);
+  expect(manifest.icons.some((i: { readonly purpose: string }) => i.purpose === 'maskable')).toBe(true);
+});
