@@ -150,7 +150,7 @@ function BoardSentence({ board, open, onOpen }: Part) {
   return (
     <div class="fillin">
       {blank(asks.boardName(board))} is {blank(asks.boardMade(board))}
-      {board.made === 'alike' && <>, {blank(asks.boardCopies(board))} of them</>}. It is{' '}
+      {board.made === 'alike' && <>, {blank(asks.boardCopies(board))} alike</>}. It is{' '}
       {blank(asks.boardLength(board, 'length', 'Length of the board'))} long and{' '}
       {blank(asks.boardLength(board, 'thickness', 'Thickness of the board'))} thick. Measure from the{' '}
       {blank(asks.boardEnd(board))}.
@@ -165,12 +165,7 @@ function RunSentence(part: RunPart) {
   const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
   return (
     <section class="fillin run" aria-label={`Run ${board.runs.indexOf(run) + 1}`}>
-      Cut{' '}
-      {run.spacing === 'pitch' || run.spacing === 'openings'
-        ? blank(asks.runCount(board, run))
-        : run.spacing === 'fill'
-          ? 'as many'
-          : ''}{' '}
+      Cut {run.spacing === 'pitch' || run.spacing === 'openings' ? blank(asks.runCount(board, run)) : ''}{' '}
       grooves {blank(asks.runLength(board, run, 'width', 'How wide the grooves are'))} wide and{' '}
       {blank(asks.runLength(board, run, 'depth', 'How deep they are'))} deep
       {board.made === 'partition' && <> on {blank(asks.runFace(board, run))}</>},{' '}
