@@ -18,19 +18,27 @@ const texts = [
   '0.503',
 ];
 
-/** How often a second: warmed up, then for half a second. `per` is how many things one call does. */
+const cpuSeconds = () => {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1e6;
+};
+
+/**
+ * How often in a second of processor time, which a busy machine does not spoil: warmed up, then for half a second.
+ * `per` is how many things one call does.
+ */
 function perSecond(work, per = 1) {
-  const run = (ms) => {
-    const from = performance.now();
+  const run = (seconds) => {
+    const from = cpuSeconds();
     let calls = 0;
-    while (performance.now() - from < ms) {
-      work();
-      calls += 1;
+    while (cpuSeconds() - from < seconds) {
+      for (let k = 0; k < 20; k += 1) work();
+      calls += 20;
     }
-    return (calls * per * 1000) / (performance.now() - from);
+    return (calls * per) / (cpuSeconds() - from);
   };
-  run(200);
-  return run(500);
+  run(0.2);
+  return run(0.5);
 }
 
 let sink; // what was worked out goes somewhere, so that nothing is left out of the work
@@ -42,7 +50,7 @@ function each(items, work) {
 }
 
 /** The 30-groove board of the sample job and what it takes to lay it out. */
-async function board(from) {
+async function sampleBoard(from) {
   const { readJobFile } = await from('store/file');
   const { fold } = await from('store/log');
   const { jobOf } = await from('store/job');
@@ -54,7 +62,7 @@ async function board(from) {
 }
 
 async function laidOut(from) {
-  const { tape, board: side } = await board(from);
+  const { tape, board: side } = await sampleBoard(from);
   const { layOut } = await from('trade/grooves/lay-out');
   const { marksOf } = await from('trade/grooves/marks');
   const { settingsFor } = await from('trade/grooves/settings');
@@ -79,35 +87,21 @@ export async function reckoning() {
   const { markAt } = await from('length/tape');
   const lengths = texts.map((text) => readLength(text).value.value);
   const floats = lengths.map((x) => x.valueOf());
-  const { grooves, rate } = await laidOut(from);
+  const board = await laidOut(from);
+  const row = (name, app, beside) => ({ name, app, beside, unit: 'a CPU second' });
+  const rate = (items, work) => perSecond(each(items, work), items.length);
   const rows = [
-    {
-      name: `read a length, ${texts.length} texts; Number.parseFloat`,
-      app: perSecond(
-        each(texts, (text) => readLength(text)),
-        texts.length,
-      ),
-      beside: perSecond(each(texts, Number.parseFloat), texts.length),
-      unit: 'a second',
-    },
-    {
-      name: 'round to a 32nd; Math.round',
-      app: perSecond(
-        each(lengths, (x) => markAt(x, '1/32')),
-        lengths.length,
-      ),
-      beside: perSecond(
-        each(floats, (x) => Math.round(x * 32) / 32),
-        floats.length,
-      ),
-      unit: 'a second',
-    },
-    {
-      name: `lay out, mark and set a board of ${grooves} grooves`,
-      app: rate,
-      beside: undefined,
-      unit: 'a second',
-    },
+    row(
+      `read a length, ${texts.length} texts; Number.parseFloat`,
+      rate(texts, (text) => readLength(text)),
+      rate(texts, Number.parseFloat),
+    ),
+    row(
+      'round to a 32nd; Math.round',
+      rate(lengths, (x) => markAt(x, '1/32')),
+      rate(floats, (x) => Math.round(x * 32) / 32),
+    ),
+    row(`lay out, mark and set a board of ${board.grooves} grooves`, board.rate),
   ];
   await server.close();
   if (sink === undefined) throw new Error('nothing was worked out');

@@ -1,4 +1,14 @@
-import { absolute, inches, isNegative, isZero, type Length, less, numerator, toMillimetres } from './length';
+import {
+  absolute,
+  fromMillimetres,
+  inches,
+  isNegative,
+  isZero,
+  type Length,
+  less,
+  numerator,
+  toMillimetres,
+} from './length';
 import { roundTo } from './round';
 import { isMetric, type Tape } from './tape';
 
@@ -54,21 +64,31 @@ export type Remainder = {
 };
 
 /**
- * What rounding left, in words: strong when the true length is more than the mark, scant when less.
- * Under 0.0008 in it is on the mark: nobody can set that.
+ * What rounding left, in words: strong when the true length is more than the mark, scant when less. Thousandths of an
+ * inch; on a metric tape hundredths of a millimetre. Under 0.0008 in (0.02 mm) it is on the mark: nobody can set that.
  *
  * @param rest exact - mark, inches
  * @returns nothing when the mark is exact
+ * @example remainder(inches(1n, 128n)) // strong by 0.008
  */
-export function remainder(rest: Length): Remainder | undefined {
+export function remainder(rest: Length, tape: Tape = '1/64'): Remainder | undefined {
   if (isZero(rest)) return undefined;
-  if (less(absolute(rest), inches(8n, 10000n))) return { word: 'on the mark', by: '' };
-  return { word: isNegative(rest) ? 'scant' : 'strong', by: writeDecimal(absolute(rest)) };
+  const metric = isMetric(tape);
+  const size = absolute(rest);
+  if (less(size, metric ? fromMillimetres(2n, 100n) : inches(8n, 10000n)))
+    return { word: 'on the mark', by: '' };
+  return { word: isNegative(rest) ? 'scant' : 'strong', by: metric ? hundredths(size) : writeDecimal(size) };
+}
+
+/** Millimetres to two places: `0.36 mm`. */
+function hundredths(x: Length): string {
+  const k = numerator(roundTo(x, fromMillimetres(1n, 100n), 'halfExpand').value.mul(2540n) as Length);
+  return `${k / 100n}.${`${k % 100n}`.padStart(2, '0')} mm`;
 }
 
 /** One spoken form for a mark and its remainder: `13 and 7/16 inches, strong by 0.008`. */
 export function spoken(x: Length, rest?: Length, tape: Tape = '1/64'): string {
-  const left = rest && remainder(rest);
+  const left = rest && remainder(rest, tape);
   const tail = left ? `, ${left.word}${left.by ? ` by ${left.by}` : ''}` : '';
   if (isMetric(tape)) return `${writeMillimetres(x)}${tail}`;
   const { negative, whole, n, d } = mixed(x);

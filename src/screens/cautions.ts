@@ -7,7 +7,7 @@ const cautions: Record<Machine, string> = {
     'Guard and knife go straight back on after. Wide insert, push blocks, nothing freehand; never fence and mitre gauge together on a cut that goes through.',
   router:
     'Clamp guide and work. Feed so the bit draws into the guide. No light pass on the climbing side. Bit stopped before lifting.',
-  saw: 'Both halves held up so the kerf cannot close. Depth just past the groove. Cord and hands behind.',
+  saw: 'Both halves held up so the kerf cannot close. Depth set to the groove, never deeper. Cord and hands behind.',
   spacers: 'Spacers lie flat on a clean stop. Work tight to the fence, hands outside the line.',
   index: 'These lines belong to one stack. Long work held level, hands outside the line.',
 };

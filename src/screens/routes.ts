@@ -22,7 +22,7 @@ const ofBoard = ['marks', 'stops', 'change', 'tray'] as const;
 const has = <T extends string>(list: readonly T[], word: string): word is T =>
   (list as readonly string[]).includes(word);
 
-/** @example readRoute('#/saw/b1/r1~3~p1') */
+/** @example readRoute('#/saw/b1/r1~3~near') */
 export function readRoute(hash: string): Route {
   const [at = '', id = '', rest = ''] = hash
     .replace(/^#?\/?/, '')

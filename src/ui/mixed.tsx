@@ -73,9 +73,11 @@ function widthInEm({ negative, whole, n, d }: Parts): number {
   return 0.59 * digits + (n > 0n ? 0.14 + 0.33 * Math.max(`${n}`.length, `${d}`.length) : 0.1);
 }
 
+type RemainderProps = { readonly rest: Length; readonly tape: Tape; readonly by?: boolean };
+
 /** What rounding left, word first; nothing when the mark is exact. */
-export function Remainder({ rest, by = true }: { readonly rest: Length; readonly by?: boolean }) {
-  const left = remainder(rest);
+export function Remainder({ rest, tape, by = true }: RemainderProps) {
+  const left = remainder(rest, tape);
   if (!left) return null;
   const on = left.word === 'on the mark';
   return (

@@ -32,7 +32,7 @@ describe('routes', () => {
     '#/figure',
     '#/marks/b1',
     '#/saw/b1',
-    '#/saw/b1/r1~3~p1',
+    '#/saw/b1/r1~3~near',
     '#/fit/b1/r1',
     '#/stock/s1',
     '#/import',

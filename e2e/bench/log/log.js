@@ -40,37 +40,36 @@ async function fill(size) {
   return done.value;
 }
 
-/** Opens the job `times` times: milliseconds of each. */
-async function openings(size, times) {
+/** Opens the job `opens` times, then ticks it `ticks` times: milliseconds of each. */
+async function measure({ size, opens, ticks }) {
   const store = await open(size);
-  const took = [];
-  for (let k = 0; k < times; k += 1) {
+  const opened = [];
+  let folded;
+  for (let k = 0; k < opens; k += 1) {
     const from = performance.now();
     const loaded = await store.load(job);
-    const ticked = fold(loaded.entries).ticks.size;
-    took.push(performance.now() - from);
-    if (loaded.setAside > 0 || ticked < size) throw new Error(`${ticked} of ${size} ticks came back`);
+    folded = fold(loaded.entries);
+    opened.push(performance.now() - from);
+    if (loaded.setAside > 0 || folded.ticks.size < size)
+      throw new Error(`${folded.ticks.size} of ${size} ticks came back`);
   }
-  store.close();
-  return took;
-}
-
-/** Ticks `times` times on the opened log: milliseconds of each, until it is kept and folded in. */
-async function ticks(size, times) {
-  const store = await open(size);
-  let folded = fold((await store.load(job)).entries);
-  const took = [];
-  for (let k = 0; k < times; k += 1) {
-    const changes = [{ kind: 'tick', op: op(size + folded.last.count), figure: '47/64' }];
+  const ticked = [];
+  for (let k = 0; k < ticks; k += 1) {
     const from = performance.now();
-    const done = await store.append({ job, label: 'Cut: left, shelf 4', changes });
-    const next = done.ok ? extend(folded, done.value) : undefined;
-    took.push(performance.now() - from);
-    if (!next) throw new Error('a tick was not kept');
-    folded = next;
+    folded = await tickOne(store, folded);
+    ticked.push(performance.now() - from);
   }
   store.close();
-  return took;
+  return { opened, ticked };
 }
 
-globalThis.longLog = { fill, openings, ticks };
+/** One more operation done: kept on the disk, then added to what the log comes to. */
+async function tickOne(store, folded) {
+  const changes = [{ kind: 'tick', op: op(folded.last.count), figure: '47/64' }];
+  const done = await store.append({ job, label: 'Cut: left, shelf 4', changes });
+  const next = done.ok ? extend(folded, done.value) : undefined;
+  if (!next) throw new Error('a tick was not kept');
+  return next;
+}
+
+globalThis.longLog = { fill, measure };

@@ -42,7 +42,7 @@ function LengthAnswer({ value, tape, whole, from }: AnswerProps & { readonly val
         <Mixed value={mark.value} rest={mark.rest} size="answer" tape={tape} />
         {whole && (
           <div class="read">
-            <Remainder rest={mark.rest} />
+            <Remainder tape={tape} rest={mark.rest} />
             {!exact && <Exact value={value} />}
           </div>
         )}

@@ -74,7 +74,7 @@ export function FigureScreen({ bench }: { readonly bench: Bench }) {
         <BarButton label="Sums" boxed onTap={() => setOpen('sums')} />
         <BarButton label="Roll" boxed onTap={() => setRoll(true)} />
         <button type="button" class="icon box" aria-label={`Read to ${tape}`} onClick={() => setOpen('tape')}>
-          to <span class="frac-inline">{tape}</span>
+          to <span class={tape === '0.001' ? 'dec' : 'frac-inline'}>{tape}</span>
         </button>
         <BarButton
           icon={state.typing ? 'figure' : 'keys'}

@@ -137,7 +137,7 @@ function Row({ line, state, tape, onTap }: RowProps) {
       {value.ok && value.value.kind !== 'length' && (
         <span class="dec">{value.value.value.toFraction(true)}</span>
       )}
-      {mark && <Remainder rest={mark.rest} by={false} />}
+      {mark && <Remainder tape={tape} rest={mark.rest} by={false} />}
     </button>
   );
 }
@@ -153,7 +153,7 @@ export function asText(state: FigureState, tape: Tape): string {
       if (!value?.ok) return `${name}: ${working}`;
       if (value.value.kind !== 'length') return `${name}: ${working} = ${value.value.value.toFraction(true)}`;
       const mark = markAt(value.value.value, tape);
-      const left = remainder(mark.rest);
+      const left = remainder(mark.rest, tape);
       return `${name}: ${working} = ${writeLength(mark.value, tape)}${left ? ` ${left.word} ${left.by}`.trimEnd() : ''}`;
     })
     .join('\n');

@@ -23,7 +23,7 @@ const Marked = ({
     <div class="marked">
       <span class="note">{label}</span>
       <Mixed value={mark.value} rest={mark.rest} size="arm" tape={tape} />
-      <Remainder rest={mark.rest} />
+      <Remainder tape={tape} rest={mark.rest} />
     </div>
   );
 };
@@ -86,7 +86,7 @@ export const partsSum: SumRule = {
               <li key={k}>
                 <b>{k + 1}</b>
                 <Mixed value={mark.value} rest={mark.rest} tape={tape} />
-                <Remainder rest={mark.rest} by={false} />
+                <Remainder tape={tape} rest={mark.rest} by={false} />
                 <span class="back">
                   <Mixed value={fromOtherEnd(whole, mark.value, tape)} tape={tape} />
                 </span>

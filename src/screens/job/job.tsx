@@ -171,7 +171,7 @@ function Next({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
         <div class="side">
           {setWords[row.setting.measures].replace(' at', '').toLowerCase()}
           <br />
-          <Remainder rest={figure.rest} by={false} />
+          <Remainder tape={job.tape} rest={figure.rest} by={false} />
         </div>
       </div>
       <button

@@ -404,7 +404,7 @@ function Openings({
               <p class="s muted">{note}</p>
             </div>
             <Mixed value={mark.value} rest={mark.rest} tape={tape} />
-            <Remainder rest={mark.rest} by={false} />
+            <Remainder tape={tape} rest={mark.rest} by={false} />
           </div>
         );
       })}

@@ -169,7 +169,7 @@ function AsFound({ found, first, wanted, n }: AsFoundProps) {
         <span class="sr">{spoken(pitch)}</span>
       </div>
       <Mixed value={mark.value} tape="1/64" />
-      <Remainder rest={mark.rest} by={false} />
+      <Remainder tape="1/64" rest={mark.rest} by={false} />
     </div>
   );
 }

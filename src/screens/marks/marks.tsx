@@ -236,7 +236,7 @@ function MarkRow({ mark, view, bench, mate, still }: MarkRowProps) {
       <span class="no">{groove.no}</span>
       <Mixed value={near.value} rest={near.rest} size="bench" tape={tape} />
       <span class="side grow">
-        <Remainder rest={near.rest} by={false} />
+        <Remainder tape={tape} rest={near.rest} by={false} />
         {!mate && (
           <span class="other" title="from the other end">
             <span class="sr">from the other end </span>

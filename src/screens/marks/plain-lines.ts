@@ -6,7 +6,7 @@ import { callGroove, measuresText, passText, setWords } from './words';
 export function plainLines({ board, layout, marks, settings, tape }: View): string {
   const head = `${board.name || 'Board'}, ${board.length ? writeLength(board.length) : ''} long. Measure from the ${board.end} end.`;
   const left = (rest: Parameters<typeof remainder>[0]) => {
-    const r = remainder(rest);
+    const r = remainder(rest, tape);
     return r ? ` (${r.word}${r.by ? ` ${r.by}` : ''})` : '';
   };
   const knife = marks.map(

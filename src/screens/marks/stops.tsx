@@ -118,7 +118,7 @@ function StopRow({ row, view, bench, still }: StopRowProps) {
           tape={tape}
         />
         <span class="side">
-          <Remainder rest={setting.figure.rest} by={false} />
+          <Remainder tape={tape} rest={setting.figure.rest} by={false} />
           {passText(setting) && <span class="s muted block">{passText(setting)}</span>}
           {setting.measures !== 'stop-to-near-teeth' && setting.measures !== 'index-line' && (
             <span class="s muted block">

@@ -60,7 +60,7 @@ export function TrayScreen({ bench, id }: { readonly bench: Bench; readonly id: 
             <div class="marked">
               <span class="note">Tray wide, down to the tape: it must enter</span>
               <Mixed value={tray.value.cut.value} rest={tray.value.cut.rest} size="arm" tape={job.tape} />
-              <Remainder rest={tray.value.cut.rest} />
+              <Remainder tape={job.tape} rest={tray.value.cut.rest} />
             </div>
             <p class={tray.value.thinBearing ? 'fact warn' : 'fact'}>
               Shoved to one side it still sits {writeLength(tray.value.bearing)} in the far groove

@@ -115,7 +115,7 @@ export const machineNames: Record<Machine, { readonly label: string; readonly hi
   stop: { label: 'sled with a stop', hint: 'crosscut saw or table-saw sled, a stop block for the end' },
   fence: { label: 'table-saw fence', hint: 'the end against the fence, stack in the table' },
   router: { label: 'router and guide', hint: 'a straight guide clamped across' },
-  saw: { label: 'circular saw and guide', hint: 'walls first, then what stands between' },
+  saw: { label: 'circular saw and guide', hint: 'the guide sets both walls; clear what stands between' },
   spacers: { label: 'one stop and spacers', hint: 'the stop stands for the farthest, spacers for the rest' },
   index: { label: 'lines on the fence', hint: 'the end brought to a line for each groove' },
 };

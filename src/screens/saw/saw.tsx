@@ -159,7 +159,7 @@ function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
       </div>
       <div class="giant" aria-live="polite">
         <Mixed value={setting.figure.value} rest={setting.figure.rest} size="huge" tape={tape} />
-        <Remainder rest={setting.figure.rest} />
+        <Remainder tape={tape} rest={setting.figure.rest} />
       </div>
       <p class="ends pad-x">
         {callGroove(view.layout, setting.groove.id)}

@@ -30,6 +30,9 @@ type Rule = {
 
 const asGiven = (passes: readonly Pass[]) => passes;
 
+/** A guide sets the two walls; what stands between them is cleared by eye, against no setting. */
+const wallsAlone = (passes: readonly Pass[]) => passes.filter((p) => p.wall !== 'between');
+
 /** How each machine turns the near teeth of a pass into the number to set. */
 export const machines: Record<Machine, Rule> = {
   stop: {
@@ -41,7 +44,7 @@ export const machines: Record<Machine, Rule> = {
   },
   fence: { order: asGiven, set: fenceScale },
   router: { order: routerOrder, set: routerGuide },
-  saw: { order: asGiven, set: sawGuide },
+  saw: { order: wallsAlone, set: sawGuide },
   spacers: {
     order: asGiven,
     set: ({ near, marks, job }) => ({

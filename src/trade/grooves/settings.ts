@@ -128,15 +128,16 @@ function settingsOf(mark: Mark, cut: Cut): readonly Setting[] {
   const { board, tape } = cut.job;
   const rule = machines[board.machine];
   const length = board.length ?? zero;
-  return rule.order(cut.passes, board).map((pass, k) => {
+  const passes = rule.order(cut.passes, board);
+  return passes.map((pass, k) => {
     const near = mark.near.value.add(pass.offset) as Length;
     const set = rule.set({ near, pass, cutter: cut.cutter, mark, marks: cut.marks, job: cut.job });
     const nearTeeth = markAt(near, tape);
     return {
-      id: `${mark.groove.id}~p${k + 1}`,
+      id: `${mark.groove.id}~${nameOf(pass, passes)}`,
       groove: mark.groove,
       pass: k + 1,
-      passes: cut.passes.length,
+      passes: passes.length,
       wall: pass.wall,
       measures: set.measures,
       figure: onMark(set.figure, pass, mark) ? mark.near : markAt(set.figure, tape),
@@ -147,6 +148,12 @@ function settingsOf(mark: Mark, cut: Cut): readonly Setting[] {
       ...(set.otherGuide ? { otherGuide: markAt(set.otherGuide, tape) } : {}),
     };
   });
+}
+
+/** A pass is named for what it cuts, not for when: a tick keeps its meaning when the machine changes the order. */
+function nameOf(pass: Pass, passes: readonly Pass[]): string {
+  if (pass.wall !== 'between') return pass.wall;
+  return `b${passes.filter((p) => p.wall === 'between').indexOf(pass) + 1}`;
 }
 
 /** A figure that is the knife mark itself keeps the mark's own remainder. */

@@ -38,7 +38,7 @@ describe('copiesOf', () => {
 
 describe('cutOp and markOp', () => {
   test('name an operation by where it comes from', () => {
-    expect(cutOp('b', 'r~1~p1', 'left')).toBe('cut/b/r~1~p1/left');
+    expect(cutOp('b', 'r~1~only', 'left')).toBe('cut/b/r~1~only/left');
     expect(markOp('b', 'r~1')).toBe('mark/b/r~1');
   });
 });

@@ -22,7 +22,7 @@ describe('settingsFor a stop', () => {
       '19 11/16',
       '20 53/128',
     ]);
-    expect([s?.id, s?.wall, s?.passes, w(s?.otherEnd)]).toEqual(['r~1~p1', 'only', 1, '44 9/16']);
+    expect([s?.id, s?.wall, s?.passes, w(s?.otherEnd)]).toEqual(['r~1~only', 'only', 1, '44 9/16']);
   });
 
   test('with the other end on it reads 43 107/128, and warns that lengths go into the groove', () => {
@@ -35,11 +35,11 @@ describe('settingsFor a stop', () => {
   test('set for a groove wider than the stack takes both walls, then what stands between', () => {
     const { settings } = set({ runs: [one('10', '2 13/16')], cutter: l('5/8') });
     expect(settings.map((s) => [s.id, s.wall, exact(s.figure)])).toEqual([
-      ['r~1~p1', 'near', '10'],
-      ['r~1~p2', 'far', '12 3/16'],
-      ['r~1~p3', 'between', '10 35/64'],
-      ['r~1~p4', 'between', '11 3/32'],
-      ['r~1~p5', 'between', '11 41/64'],
+      ['r~1~near', 'near', '10'],
+      ['r~1~far', 'far', '12 3/16'],
+      ['r~1~b1', 'between', '10 35/64'],
+      ['r~1~b2', 'between', '11 3/32'],
+      ['r~1~b3', 'between', '11 41/64'],
     ]);
   });
 
