@@ -104,3 +104,20 @@ test('two pages on one job lose no tick and follow each other', async ({ page, c
     .click();
   await expect(page.locator('.tick[aria-checked="true"]')).toHaveCount(2);
 });
+
+test('glove bounce ticks once, and a wiping thumb after waking ticks nothing', async ({ page }) => {
+  await openSample(page);
+  await page.goto('./#/saw/shellcase');
+  await page.locator('.knuckle .main').dblclick({ delay: 10 });
+  await page.waitForTimeout(300);
+  await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(1);
+  await page.evaluate(() => {
+    Object.defineProperty(document, 'visibilityState', { value: 'visible', configurable: true });
+    document.dispatchEvent(new Event('visibilitychange'));
+  });
+  await page.locator('.bigtick').nth(1).click();
+  await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(1);
+  await page.waitForTimeout(450);
+  await page.locator('.bigtick').nth(1).click();
+  await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(2);
+});

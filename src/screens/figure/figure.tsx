@@ -1,14 +1,10 @@
 import { useState } from 'preact/hooks';
-import type { Op } from '../../length/expr';
 import type { Key } from '../../length/keypad';
-import { howMany, inches, type Length, subtract } from '../../length/length';
+import type { Length } from '../../length/length';
 import { parseLine } from '../../length/parse-line';
-import { wholePart } from '../../length/round';
 import { markAt, type Tape, tapes } from '../../length/tape';
 import { Bar, BarButton } from '../../ui/bar';
 import { ChoiceDock } from '../../ui/dock';
-import { EdgeRule } from '../../ui/edge-rule';
-import { Icon } from '../../ui/icon';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { sheetsOf } from '../stock/sheets';
@@ -27,6 +23,7 @@ import {
 } from './figure.model';
 import { reckonText, refusedText } from './figure.words';
 import { NameDock } from './name-dock';
+import { Pad, typedKey } from './pad';
 import { Roll } from './roll';
 import { type Sum, SumPage, SumsDock } from './sums';
 import { Typed } from './typed';
@@ -242,151 +239,4 @@ function Standing({ state, tape, why, onName, onSwap, onSheets }: StandingProps)
       </p>
     </>
   );
-}
-
-type PadProps = {
-  readonly state: FigureState;
-  readonly tape: Tape;
-  readonly press: (key: Key) => void;
-  readonly undo: () => void;
-};
-
-function Pad({ state, tape, press, undo }: PadProps) {
-  const [folded, setFolded] = useState(true);
-  const { chosen, foot } = onTheRule(state, tape);
-  const step = tape === '1/16' || tape === '1/32' ? '1/32' : '1/64';
-  const op = (sign: Op, label: string) => (
-    <button type="button" class="key op" aria-label={label} onClick={() => press({ key: 'op', op: sign })}>
-      {sign}
-    </button>
-  );
-  const digit = (d: number) => (
-    <button key={d} type="button" data-quick class="key" onClick={() => press({ key: 'digit', digit: d })}>
-      {d}
-    </button>
-  );
-  return (
-    <section class={folded ? 'pad' : 'pad rule-open'} aria-label="Keys">
-      <div class="keys">
-        <button type="button" class="key op" aria-label="brackets" onClick={() => press({ key: 'bracket' })}>
-          ( )
-        </button>
-        <button
-          type="button"
-          data-quick
-          class="key op"
-          aria-label="undo"
-          aria-disabled={state.undo.length === 0}
-          onClick={undo}
-        >
-          <Icon name="undo" />
-        </button>
-        <button
-          type="button"
-          data-quick
-          class="key op"
-          aria-label="erase"
-          onClick={() => press({ key: 'erase' })}
-        >
-          <Icon name="erase" />
-        </button>
-        {[7, 8, 9, 4, 5, 6, 1, 2, 3].map(digit)}
-        <button type="button" class="key" aria-label="point" onClick={() => press({ key: 'point' })}>
-          .
-        </button>
-        {digit(0)}
-        <button type="button" class="key word" onClick={() => press({ key: 'feet' })}>
-          feet
-        </button>
-        <button type="button" class="key word" onClick={() => press({ key: 'mm' })}>
-          mm
-        </button>
-        <button
-          type="button"
-          data-quick
-          class="key word"
-          aria-label={`scant, less ${step}`}
-          onClick={() => press({ key: 'scant' })}
-        >
-          scant<small class="frac-inline">−{step}</small>
-        </button>
-        <button
-          type="button"
-          data-quick
-          class="key word"
-          aria-label={`strong, more ${step}`}
-          onClick={() => press({ key: 'strong' })}
-        >
-          strong<small class="frac-inline">+{step}</small>
-        </button>
-        {op('×', 'times')}
-        {op('÷', 'divided by')}
-        <button type="button" class="key eq" aria-label="equals" onClick={() => press({ key: 'equals' })}>
-          =
-        </button>
-        {op('−', 'minus')}
-        {op('+', 'plus')}
-        <button
-          type="button"
-          class="key op word foldkey"
-          aria-expanded={!folded}
-          onClick={() => setFolded(!folded)}
-        >
-          Fractions of an inch
-        </button>
-      </div>
-      <EdgeRule
-        tape={tape}
-        chosen={chosen}
-        foot={foot}
-        onFraction={(sixteenths) => {
-          press({ key: 'fraction', sixteenths });
-          setFolded(true);
-        }}
-      />
-    </section>
-  );
-}
-
-/** What the rule shows: the fraction in hand; after equals the nearest sixteenth, and the true place in its inch. */
-function onTheRule(state: FigureState, tape: Tape) {
-  const { slot, done, result } = lookAt(state);
-  if (!done) {
-    const k = slot.sixtyFourths;
-    return { chosen: k !== undefined && k % 4 === 0 ? k / 4 : undefined, foot: undefined };
-  }
-  if (!result?.ok || result.value.kind !== 'length' || result.value.value.s < 0n)
-    return { chosen: undefined, foot: undefined };
-  const value = result.value.value;
-  const inInch = subtract(value, inches(wholePart(howMany(value, inches(1n)))));
-  const nearest = markAt(markAt(inInch, tape).value, '1/16');
-  const k = Number(nearest.value.mul(16n).n);
-  return { chosen: nearest.rest.n === 0n && k > 0 && k < 16 ? k : undefined, foot: inInch };
-}
-
-const opKeys: Readonly<Record<string, Op>> = { '+': '+', '-': '−', '*': '×', x: '×', '/': '÷' };
-
-/** Keys of a desk keyboard; arrows walk the rule. */
-function typedKey(event: KeyboardEvent, press: (key: Key) => void, undo: () => void): void {
-  const tapped = event.target instanceof HTMLButtonElement && (event.key === 'Enter' || event.key === ' ');
-  if (event.target instanceof HTMLInputElement || tapped || event.ctrlKey || event.metaKey) return;
-  const sign = opKeys[event.key];
-  if (/^\d$/.test(event.key)) press({ key: 'digit', digit: Number(event.key) });
-  else if (event.key === '.' || event.key === ',') press({ key: 'point' });
-  else if (sign) press({ key: 'op', op: sign });
-  else if (event.key === '(' || event.key === ')') press({ key: 'bracket' });
-  else if (event.key === 'Enter' || event.key === '=') press({ key: 'equals' });
-  else if (event.key === 'Backspace') press({ key: 'erase' });
-  else if (event.key === '[') press({ key: 'scant' });
-  else if (event.key === ']') press({ key: 'strong' });
-  else if (event.key === 'u') undo();
-  else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') walkRule(event.key === 'ArrowUp' ? 1 : -1);
-  else return;
-  event.preventDefault();
-}
-
-function walkRule(by: 1 | -1): void {
-  const keys = [...document.querySelectorAll<HTMLButtonElement>('.strip button')];
-  const at = keys.indexOf(document.activeElement as HTMLButtonElement);
-  keys[Math.min(keys.length - 1, Math.max(0, at < 0 ? (by > 0 ? 0 : keys.length - 1) : at + by))]?.focus();
 }

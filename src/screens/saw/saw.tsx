@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { equals, forDrawing, type Length, subtract, zero } from '../../length/length';
-import { fromStored, toStored } from '../../length/stored';
+import { fromStored } from '../../length/stored';
 import { isMetric, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { Board } from '../../trade/grooves/board';
@@ -18,6 +18,7 @@ import { drawn } from '../marks/drawn';
 import { NoBoard } from '../marks/no-board';
 import { cutGrooves, type Row, rowsOf, type View, viewOf } from '../marks/view';
 import { callGroove, faceText, measuresText, passText, setWords } from '../marks/words';
+import { change, Knuckle, keys } from './knuckle';
 import { keepAwake, type Wake } from './wake';
 
 type SawProps = { readonly bench: Bench; readonly id: string; readonly setting: string | undefined };
@@ -256,89 +257,4 @@ function edgeText({ board }: View, copy: string): string {
   if (board.made !== 'pair' || (copy !== 'left' && copy !== 'right')) return '';
   if (board.machine === 'router' || board.machine === 'saw') return '';
   return `${leadingEdge(copy, board.stopSide)} edge leads`;
-}
-
-const change = (op: string, done: boolean, setting: Setting) =>
-  done
-    ? ({ kind: 'untick', op } as const)
-    : ({ kind: 'tick', op, figure: toStored(setting.figure.value) } as const);
-
-type KnuckleProps = {
-  readonly bench: Bench;
-  readonly view: View;
-  readonly rows: readonly Row[];
-  readonly at: number;
-  readonly row: Row;
-  readonly goTo: (k: number) => void;
-};
-
-/** The one big bar: it says the next true thing. Nothing moves on by itself. */
-function Knuckle({ bench, view, rows, at, row, goTo }: KnuckleProps) {
-  return (
-    <div class="knuckle">
-      <button type="button" class="btn" aria-disabled={at === 0} onClick={() => goTo(at - 1)}>
-        Back
-      </button>
-      <button
-        type="button"
-        class="btn skip"
-        aria-disabled={at >= rows.length - 1}
-        onClick={() => goTo(at + 1)}
-      >
-        Skip
-      </button>
-      <button type="button" class="btn main" onClick={() => press({ bench, rows, at, row, goTo, view })}>
-        {mainWords(rows, at, row)}
-      </button>
-    </div>
-  );
-}
-
-function mainWords(rows: readonly Row[], at: number, row: Row): string {
-  const copy = row.copies.find((c) => !c.done);
-  if (copy) return row.copies.length === 1 ? 'It is cut' : `${copy.name} is cut`;
-  return nextOpen(rows, at) === undefined ? `All ${rows.length} cut. Back to the marks` : 'Next stop';
-}
-
-/** The next setting with something to cut: after this one first, then from the start. */
-function nextOpen(rows: readonly Row[], at: number): number | undefined {
-  const after = rows.findIndex((r, k) => k > at && !r.done);
-  if (after >= 0) return after;
-  const any = rows.findIndex((r) => !r.done);
-  return any >= 0 ? any : undefined;
-}
-
-function press({ bench, view, rows, at, row, goTo }: KnuckleProps): void {
-  const copy = row.copies.find((c) => !c.done);
-  if (copy) {
-    navigator.vibrate?.(10);
-    void bench.act(`Cut: ${copy.name}, ${callGroove(view.layout, row.setting.groove.id)}`, [
-      change(copy.op, false, row.setting),
-    ]);
-    return;
-  }
-  const next = nextOpen(rows, at);
-  if (next === undefined) bench.go({ at: 'marks', board: view.board.id });
-  else goTo(next);
-}
-
-type KeysContext = {
-  readonly bench: Bench;
-  readonly rows: readonly Row[];
-  readonly at: number;
-  readonly goTo: (k: number) => void;
-};
-
-/** Desk keys: Space ticks, N next, B back, U undo. */
-function keys(event: KeyboardEvent, { bench, rows, at, goTo }: KeysContext): void {
-  if (event.target instanceof HTMLButtonElement && (event.key === ' ' || event.key === 'Enter')) return;
-  const row = rows[at];
-  const copy = row?.copies.find((c) => !c.done);
-  if (event.key === ' ' && row && copy)
-    void bench.act(`Cut: ${copy.name}`, [change(copy.op, false, row.setting)]);
-  else if (event.key === 'n') goTo(at + 1);
-  else if (event.key === 'b') goTo(at - 1);
-  else if (event.key === 'u') void bench.undo();
-  else return;
-  event.preventDefault();
 }
