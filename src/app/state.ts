@@ -206,8 +206,8 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
   const alive = jobs.value.filter((line) => line.deleted === undefined);
   const last = alive.find((line) => line.id === settings.value.job) ?? alive[0];
   if (last) await load(last.id);
-  if (jobs.value.length > 0)
-    kept.value = (await navigator.storage?.persisted?.()) ? 'kept' : 'may-be-cleared';
+  if (navigator.storage?.persisted)
+    kept.value = (await navigator.storage.persisted()) ? 'kept' : 'may-be-cleared';
   setAside.value = (await store.aside()).length;
 
   return {

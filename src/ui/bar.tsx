@@ -30,18 +30,21 @@ export function Bar({ title, sub, leave, children }: BarProps) {
 type BarButtonProps = {
   readonly icon?: IconName;
   readonly label: string;
+  /** What it says to a reader and on hover, when more than the label. */
+  readonly says?: string;
   readonly boxed?: boolean;
   readonly wordless?: boolean;
   readonly disabled?: boolean;
   readonly onTap: () => void;
 };
 
-export function BarButton({ icon, label, boxed, wordless, disabled, onTap }: BarButtonProps) {
+export function BarButton({ icon, label, says, boxed, wordless, disabled, onTap }: BarButtonProps) {
   return (
     <button
       type="button"
       class={boxed ? 'icon box' : 'icon'}
-      aria-label={label}
+      aria-label={says ?? label}
+      title={says}
       aria-disabled={disabled}
       onClick={onTap}
     >

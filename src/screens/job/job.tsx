@@ -12,6 +12,7 @@ import { rowsOf, viewOf } from '../marks/view';
 import { callGroove, setWords } from '../marks/words';
 import { measureSheet } from '../stock/measure';
 import { sheetOf } from '../stock/sheets';
+import { UndoButton } from '../undo-button';
 
 /** The job in hand: the next thing to do with its figure, stock as measured, boards. Before any job: three things to tap. */
 export function JobScreen({ bench }: { readonly bench: Bench }) {
@@ -59,13 +60,7 @@ function Standing({ bench, job }: { readonly bench: Bench; readonly job: Job }) 
   return (
     <>
       <Bar leave={{ label: 'All jobs', word: true, onTap: () => bench.go({ at: 'jobs' }) }}>
-        <BarButton
-          icon="undo"
-          label="Undo"
-          wordless
-          disabled={bench.undoLabel.value === undefined}
-          onTap={() => void bench.undo()}
-        />
+        <UndoButton bench={bench} wordless />
         <BarButton
           icon="dim"
           label={dark ? 'Bright' : 'Dim'}

@@ -1,9 +1,10 @@
 import { inches } from '../../length/length';
 import { editBoard, editRun } from '../../store/job';
-import { Bar, BarButton } from '../../ui/bar';
+import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
+import { UndoButton } from '../undo-button';
 import { rowsOf, viewOf } from './view';
 
 /** The boards of the job in hand. */
@@ -12,12 +13,7 @@ export function BoardsScreen({ bench }: { readonly bench: Bench }) {
   return (
     <>
       <Bar title="Marks" sub={job?.name ?? ''}>
-        <BarButton
-          icon="undo"
-          label="Undo"
-          disabled={bench.undoLabel.value === undefined}
-          onTap={() => void bench.undo()}
-        />
+        <UndoButton bench={bench} />
       </Bar>
       <main class="page">
         {!job || job.boards.length === 0 ? (

@@ -5,12 +5,13 @@ import type { Change } from '../../store/entry';
 import { editBoard, editRun, editWide } from '../../store/job';
 import type { Board } from '../../trade/grooves/board';
 import { layOut } from '../../trade/grooves/lay-out';
-import { Bar, BarButton } from '../../ui/bar';
+import { Bar } from '../../ui/bar';
 import { BoardLying } from '../../ui/boards';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { sheetsOf } from '../stock/sheets';
+import { UndoButton } from '../undo-button';
 import { type Ask, AskDock } from './ask';
 import { drawn } from './drawn';
 import { NoBoard } from './no-board';
@@ -49,12 +50,7 @@ export function ChangeScreen({ bench, id }: { readonly bench: Bench; readonly id
         sub="What goes in"
         leave={{ label: 'Back to marks', onTap: () => bench.go({ at: 'marks', board: id }) }}
       >
-        <BarButton
-          icon="undo"
-          label="Undo"
-          disabled={bench.undoLabel.value === undefined}
-          onTap={() => void bench.undo()}
-        />
+        <UndoButton bench={bench} />
       </Bar>
       <main class={open ? 'page docked' : 'page'}>
         {good?.length && (

@@ -11,6 +11,7 @@ import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import { TickBox } from '../../ui/tick-box';
 import type { Bench } from '../bench';
+import { UndoButton } from '../undo-button';
 import { drawn } from './drawn';
 import { Facts } from './facts';
 import { NoBoard } from './no-board';
@@ -38,13 +39,7 @@ export function MarksScreen({ bench, id, show }: MarksProps) {
         sub={madeText(view)}
         leave={{ label: 'Boards', onTap: () => bench.go({ at: 'boards' }) }}
       >
-        <BarButton
-          icon="undo"
-          label="Undo"
-          wordless
-          disabled={bench.undoLabel.value === undefined}
-          onTap={() => void bench.undo()}
-        />
+        <UndoButton bench={bench} wordless />
         <BarButton label="Change" boxed onTap={() => bench.go({ at: 'change', board: id })} />
       </Bar>
       <main class="page">

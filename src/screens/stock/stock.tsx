@@ -9,6 +9,7 @@ import { KeySheet } from '../../ui/key-sheet';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { TextDock } from '../marks/ask';
+import { UndoButton } from '../undo-button';
 import { sheetOf } from './sheets';
 
 /** A sheet as measured: a set of readings, not one number. */
@@ -25,13 +26,7 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
   return (
     <>
       <Bar title={stock.name || 'Sheet'} sub="by calipers" leave={{ label: 'Job', onTap: leave }}>
-        <BarButton
-          icon="undo"
-          label="Undo"
-          wordless
-          disabled={bench.undoLabel.value === undefined}
-          onTap={() => void bench.undo()}
-        />
+        <UndoButton bench={bench} wordless />
         <BarButton label="Name" boxed onTap={() => setOpen('name')} />
       </Bar>
       <main class={open === undefined ? 'page' : 'page docked'}>
