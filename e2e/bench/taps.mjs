@@ -10,7 +10,7 @@ const slow = 4;
  * `back`, where there is one, is tapped between and not counted.
  */
 async function tapMany({ on, back, times }) {
-  const pause = () => new Promise((done) => setTimeout(done, 80));
+  const pause = () => new Promise((done) => setTimeout(done, 40));
   const frame = () => new Promise(requestAnimationFrame);
   const changed = () =>
     new Promise((done) => {
