@@ -28,15 +28,27 @@ export async function connect(name: string, onGone: () => void): Promise<Result<
   const first = await openNow(name, onGone);
   if (!first.ok) return first;
   let db = first.value;
+  let opening: Promise<void> | undefined;
+  const reopen = (lost: Database, error: unknown): Promise<void> => {
+    opening ??= openNow(name, onGone)
+      .then((again) => {
+        if (!again.ok) throw error;
+        lost.close();
+        db = again.value;
+      })
+      .finally(() => {
+        opening = undefined;
+      });
+    return opening;
+  };
   return ok({
     use: async (work) => {
+      const used = db;
       try {
-        return await work(db);
+        return await work(used);
       } catch (error) {
         if (!isLost(error)) throw error;
-        const again = await openNow(name, onGone);
-        if (!again.ok) throw error;
-        db = again.value;
+        if (db === used) await reopen(used, error); // else another call has
         return work(db);
       }
     },

@@ -43,12 +43,23 @@ const flag: Field<boolean> = {
   write: (value) => value,
 };
 
+const momentShape = /^\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d(\.\d{1,9})?)?Z$/;
+
+/** A moment of ISO 8601 in UTC, one that a calendar has. */
+export const isMoment = (word: string): boolean => momentShape.test(word) && !Number.isNaN(Date.parse(word));
+
+/** A moment, or empty: none. */
+const moment: Field<string> = {
+  read: (json) => (typeof json === 'string' && (json === '' || isMoment(json)) ? json : undefined),
+  write: (value) => value,
+};
+
 export const jobFields = {
   name: text(120),
   place: text(200),
   note: text(4000),
   tape: oneOf('1/16', '1/32', '1/64', '1 mm', '1/2 mm', '0.001'),
-  deleted: text(40),
+  deleted: moment,
 };
 
 export const boardFields = {

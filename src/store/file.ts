@@ -83,8 +83,8 @@ export function compareWith(ours: readonly Entry[], theirs: readonly Entry[]): C
   return { fresh, differing, same: theirs.length - fresh.length - differing.length };
 }
 
-/** The entry's content whatever the order of its keys. */
-const canonical = (entry: Entry): string => JSON.stringify(entry, sortedKeys);
+/** A row's content, whatever the order of its keys. */
+export const canonical = (row: unknown): string => JSON.stringify(row, sortedKeys) ?? '';
 
 const sortedKeys = (_: string, value: unknown): unknown =>
   typeof value === 'object' && value !== null && !Array.isArray(value)

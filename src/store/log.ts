@@ -19,7 +19,7 @@ export function inOrder(a: Entry, b: Entry): number {
 }
 
 /** One entry of a job: which phone wrote it and its place there. */
-export const keyOf = (entry: Entry): string => `${entry.count}.${entry.device}`;
+export const keyOf = ({ count, device }: Pick<Entry, 'count' | 'device'>): string => `${count}.${device}`;
 
 type Building = { values: Map<string, Json>; ticks: Map<string, TickState>; last?: Entry };
 
@@ -81,38 +81,32 @@ export function undoable(entries: readonly Entry[], device: string): readonly Ac
 }
 
 /**
- * The changes that take an act back: an edit goes to the value before it in log order, a tick to the tick before it
- * or to none.
+ * The changes that take an act back: each place goes to what the log would say there without the act. So an edit goes
+ * to the value before it and a tick to the tick before it, or to none; what another phone has written there since
+ * stands, written once more, so that the act counts as taken back and nobody's later word is lost.
  *
  * @param entries the whole log, in order
  */
 export function undoOf(entries: readonly Entry[], act: Act): readonly Change[] {
-  const changes = new Map<string, Change>();
-  for (const entry of act.entries) {
-    const target = targetOf(entry);
-    if (changes.has(target)) continue;
-    const before = lastBefore(entries, entry);
-    changes.set(target, restore(entry, before));
+  const touched = new Map(act.entries.map((entry) => [targetOf(entry), entry]));
+  const undone = new Set([act.act]);
+  for (const { undoes } of entries) if (undoes !== undefined) undone.add(undoes);
+  const stands = new Map<string, Entry>();
+  for (const other of entries) {
+    if (other.undoes !== undefined || undone.has(other.act)) continue;
+    const target = targetOf(other);
+    if (touched.has(target)) stands.set(target, other);
   }
-  return [...changes.values()];
+  return [...touched].map(([target, entry]) => restore(entry, stands.get(target)));
 }
 
 const targetOf = (entry: Entry): string => (entry.kind === 'edit' ? `edit ${entry.path}` : `op ${entry.op}`);
 
-function lastBefore(entries: readonly Entry[], entry: Entry): Entry | undefined {
-  const target = targetOf(entry);
-  for (let k = entries.length - 1; k >= 0; k -= 1) {
-    const other = entries[k];
-    if (other && inOrder(other, entry) < 0 && targetOf(other) === target) return other;
-  }
-  return undefined;
-}
-
-function restore(entry: Entry, before: Entry | undefined): Change {
+function restore(entry: Entry, stands: Entry | undefined): Change {
   if (entry.kind === 'edit') {
-    return { kind: 'edit', path: entry.path, value: before?.kind === 'edit' ? before.value : null };
+    return { kind: 'edit', path: entry.path, value: stands?.kind === 'edit' ? stands.value : null };
   }
-  return before?.kind === 'tick'
-    ? { kind: 'tick', op: entry.op, figure: before.figure }
+  return stands?.kind === 'tick'
+    ? { kind: 'tick', op: entry.op, figure: stands.figure }
     : { kind: 'untick', op: entry.op };
 }

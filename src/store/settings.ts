@@ -40,7 +40,11 @@ export type Kept = 'kept' | 'may-be-cleared' | 'unknown';
 
 /** Asks the browser not to clear what is kept here when space runs short, and says what it answered. */
 export async function askToPersist(): Promise<Kept> {
-  if (!navigator.storage?.persist) return 'unknown';
-  if (await navigator.storage.persisted()) return 'kept';
-  return (await navigator.storage.persist()) ? 'kept' : 'may-be-cleared';
+  const storage = globalThis.navigator?.storage;
+  if (!storage?.persist) return 'unknown';
+  try {
+    return (await storage.persisted()) || (await storage.persist()) ? 'kept' : 'may-be-cleared';
+  } catch {
+    return 'unknown'; // private windows refuse the question
+  }
 }

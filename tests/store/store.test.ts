@@ -4,8 +4,9 @@ import { openDB } from 'idb';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { inches } from '../../src/length/length';
 import type { Change } from '../../src/store/entry';
-import { editJob } from '../../src/store/job';
-import { fold } from '../../src/store/log';
+import { asideOf, compareWith } from '../../src/store/file';
+import { editBoard, editJob } from '../../src/store/job';
+import { fold, undoable, undoOf } from '../../src/store/log';
 import { schemaVersion } from '../../src/store/migrations';
 import { openStore, type Store } from '../../src/store/store';
 import { versionOne } from './version-one';
@@ -73,12 +74,12 @@ describe('append', () => {
   test('a full disk shows only when the transaction ends: nothing of the change is kept, and it is said', async () => {
     const store = await open();
     await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
-    const put = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (
+    const add = vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementation(function (
       this: IDBObjectStore,
       value: unknown,
     ) {
-      put.mockRestore();
-      const request = this.put(value); // succeeds first, as browsers do
+      add.mockRestore();
+      const request = this.add(value); // succeeds first, as browsers do
       request.onsuccess = () => {
         const tx = request.transaction;
         Object.defineProperty(tx, 'error', { value: new DOMException('no room', 'QuotaExceededError') });
@@ -86,27 +87,110 @@ describe('append', () => {
       };
       return request;
     });
-    const done = await store.append({ job: 'j1', label: 'Cut', changes: [tick('s1')] });
-    expect(done.ok).toBe(false);
+    const act = { job: 'j1', label: 'Cut', changes: [tick('s1')] };
+    expect(await store.append(act)).toEqual({ ok: false, error: { code: 'full' } });
     expect((await store.load('j1')).entries).toHaveLength(1);
-    expect((await store.append({ job: 'j1', label: 'Cut', changes: [tick('s1')] })).ok).toBe(true); // and it goes on
+    expect((await store.append(act)).ok).toBe(true); // and it goes on
   });
 
-  test('a connection the phone dropped is opened again', async () => {
+  test('a full disk is said of a new job, a file taken in and a setting too', async () => {
+    const store = await open();
+    const noRoom = () => {
+      throw new DOMException('no room', 'QuotaExceededError');
+    };
+    const spies = [
+      vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementation(noRoom),
+      vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(noRoom),
+    ];
+    const full = { ok: false, error: { code: 'full' } };
+    const made = { job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) };
+    expect(await store.makeJob(made)).toEqual(full);
+    expect(await store.addEntries('j1', [])).toEqual(full);
+    expect(await store.keep('theme', 'blued')).toEqual(full);
+    expect(await store.keepShop('kerf', inches(1n, 8n))).toEqual(full);
+    for (const spy of spies) spy.mockRestore();
+    expect(await store.jobs()).toEqual([]);
+    expect((await store.makeJob(made)).ok).toBe(true);
+  });
+
+  test('a connection the phone dropped is opened again, once for all who wait', async () => {
     const store = await open();
     await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
+    const opens = vi.spyOn(indexedDB, 'open');
     const real = IDBDatabase.prototype.transaction;
-    const once = vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementation(function (
+    let drops = 2;
+    const dropped = vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementation(function (
       this: IDBDatabase,
       ...args
     ) {
-      once.mockRestore();
-      void real;
-      void args;
+      drops -= 1;
+      if (drops < 0) return real.apply(this, args);
       throw new DOMException('The database connection is closing.', 'InvalidStateError');
     });
-    expect((await store.append({ job: 'j1', label: 'Cut', changes: [tick('s1')] })).ok).toBe(true);
-    expect((await store.load('j1')).entries).toHaveLength(2);
+    const done = await Promise.all(
+      ['s1', 's2'].map((op) => store.append({ job: 'j1', label: 'Cut', changes: [tick(op)] })),
+    );
+    dropped.mockRestore();
+    expect(done.map(({ ok }) => ok)).toEqual([true, true]);
+    expect(opens).toHaveBeenCalledTimes(1);
+    expect((await store.load('j1')).entries).toHaveLength(3);
+  });
+
+  test('a value that would not read back is refused, not lost at the next opening', async () => {
+    const store = await open();
+    await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
+    const tooMany = [...editBoard('b1', { name: 'Side' }), ...editBoard('b1', { copies: 5000 })];
+    const done = await store.append({ job: 'j1', label: 'Copies', changes: tooMany });
+    expect(done).toMatchObject({ ok: false, error: { code: 'failed' } });
+    expect((await store.load('j1')).entries).toHaveLength(1);
+    const job = { job: 'No such id', label: 'New', changes: editJob({ name: 'Case' }) };
+    expect((await store.makeJob(job)).ok).toBe(false);
+    expect(await store.jobs()).toHaveLength(1);
+  });
+
+  test('what is taken back stays so, and more can be, after the app is closed and opened', async () => {
+    const first = await open();
+    await first.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
+    await first.append({ job: 'j1', label: 'Named', changes: editJob({ name: 'Tray case' }) });
+    await first.append({ job: 'j1', label: 'Cut', changes: [tick('s1')] });
+    first.close();
+    const states: unknown[] = [];
+    for (let k = 0; k < 2; k += 1) {
+      const store = await open();
+      const { entries } = await store.load('j1');
+      const [act] = undoable(entries, store.device);
+      if (!act) throw new Error('nothing to take back');
+      await store.append({ job: 'j1', label: 'Undo', changes: undoOf(entries, act), undoes: act.act });
+      const now = fold((await store.load('j1')).entries);
+      states.push([act.label, now.ticks.size, now.values.get('name')]);
+      store.close();
+    }
+    expect(states).toEqual([
+      ['Cut', 0, 'Tray case'],
+      ['Named', 0, 'Case'],
+    ]);
+  });
+
+  test('where pages cannot hear each other all is kept the same', async () => {
+    vi.stubGlobal('BroadcastChannel', undefined);
+    Reflect.deleteProperty(globalThis, 'BroadcastChannel');
+    const store = await open();
+    vi.unstubAllGlobals();
+    store.onChange(() => undefined);
+    const made = await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
+    store.close();
+    expect(made.ok).toBe(true);
+    expect((await (await open()).load('j1')).entries).toHaveLength(1);
+  });
+
+  test('a tick on a job another page has removed for good is not lost from sight', async () => {
+    const store = await open();
+    const deleted = editJob({ name: 'Case', deleted: '2026-01-01T00:00:00.000Z' });
+    await store.makeJob({ job: 'j1', label: 'New', changes: deleted });
+    await store.purge('2026-06-01T00:00:00.000Z');
+    expect(await store.jobs()).toHaveLength(0);
+    await store.append({ job: 'j1', label: 'Cut', changes: [tick('s1')] });
+    expect((await store.jobs()).map(({ id }) => id)).toEqual(['j1']);
   });
 });
 
@@ -123,6 +207,42 @@ describe('load', () => {
     expect((await store.aside())[0]).toMatchObject({ from: 'j1', row: bad });
     expect((await store.load('j1')).setAside).toBe(0);
   });
+
+  test('a row whose very place is damaged is found and set aside too, once, whoever loads first', async () => {
+    const [a, b] = [await open(), await open()];
+    await a.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
+    const db = await openDB('test', schemaVersion);
+    for (const count of ['7', 2 ** 60]) await db.put('log', { job: 'j1', device: 'x', count });
+    db.close();
+    await Promise.all([a.load('j1'), b.load('j1')]);
+    expect(await a.aside()).toHaveLength(2);
+    expect((await a.append({ job: 'j1', label: 'Cut', changes: [tick('s1')] })).ok).toBe(true);
+    expect((await a.load('j1')).entries.map((e) => e.count)).toEqual([1, 2]);
+  });
+
+  test('the list of jobs passes over a name that cannot be read', async () => {
+    const store = await open();
+    await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
+    const db = await openDB('test', schemaVersion);
+    await db.put('log', { job: 'j1', device: 'x', count: 7, kind: 'edit', path: 'name', value: 12 });
+    db.close();
+    expect(await store.jobs()).toMatchObject([{ id: 'j1', name: 'Case', last: '2026-11-25T10:00:00.000Z' }]);
+  });
+});
+
+describe('addEntries', () => {
+  test('what differs is set aside once, however often the file is taken in', async () => {
+    const store = await open();
+    const made = await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
+    if (!made.ok) throw new Error(made.error.code);
+    const theirs = made.value.map((e) => ({ ...e, label: 'Other' }));
+    for (let k = 0; k < 3; k += 1) {
+      const { differing } = compareWith(made.value, theirs);
+      expect(await store.addEntries('j1', theirs, asideOf(differing))).toEqual({ ok: true, value: 0 });
+    }
+    expect(await store.aside()).toHaveLength(1);
+    expect((await store.load('j1')).entries).toEqual(made.value);
+  });
 });
 
 describe('opening', () => {
@@ -136,6 +256,26 @@ describe('opening', () => {
     expect((await store.shop()).kerf).toEqual(inches(5n, 64n));
     expect(await store.setting('theme')).toBe('blued');
     expect(store.device).toBe('phone1');
+  });
+
+  test('a phone whose own name is damaged takes a new one', async () => {
+    (await open()).close();
+    const db = await openDB('test', schemaVersion);
+    await db.put('settings', 'Not An Id', 'device');
+    db.close();
+    const store = await open();
+    expect(store.device).toMatch(/^id\d+$/);
+    store.close();
+    expect((await open()).device).toBe(store.device);
+  });
+
+  test('a phone with no room for its own name says so', async () => {
+    const put = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+      throw new DOMException('no room', 'QuotaExceededError');
+    });
+    const store = await openStore({ name: 'test', randomId: () => 'x', now: () => '' });
+    put.mockRestore();
+    expect(store).toEqual({ ok: false, error: { code: 'no-storage', name: 'QuotaExceededError' } });
   });
 
   test('a database of a newer version is refused and left as it is', async () => {

@@ -1,0 +1,88 @@
+import type { IDBPIndex, StoreNames } from 'idb';
+import type { Database } from './db';
+import type { Entry } from './entry';
+import { inOrder } from './log';
+import type { Schema } from './migrations';
+import { readEntry } from './rows';
+
+export type JobLine = {
+  readonly id: string;
+  readonly name: string;
+  readonly place: string;
+  readonly deleted?: string;
+  /** When it was last written to, ISO 8601. */
+  readonly last: string;
+};
+
+export type Loaded = { readonly entries: readonly Entry[]; readonly setAside: number };
+
+/** A job's rows by count; by key, so that a row with a damaged count is in it too. */
+export const byCount = (job: string, from = 0) =>
+  IDBKeyRange.bound([job, from], [job, Number.POSITIVE_INFINITY]);
+export const byKey = (job: string) => IDBKeyRange.bound([job], [job, []]);
+
+/** The whole log of a job, in order; rows that cannot be read are moved out of it, whole. */
+export async function load(db: Database, job: string): Promise<Loaded> {
+  const rows: unknown[] = await db.getAll('log', byKey(job));
+  const entries: Entry[] = [];
+  const bad: Bad[] = [];
+  for (const row of rows) {
+    const read = readEntry(row);
+    if ('entry' in read) entries.push(read.entry);
+    else bad.push({ row, why: read.why });
+  }
+  if (bad.length > 0) await setAside(db, job, bad);
+  return { entries: entries.sort(inOrder), setAside: bad.length };
+}
+
+type Bad = { readonly row: unknown; readonly why: string };
+
+/** In one transaction: kept, counted, never in the way. */
+async function setAside(db: Database, job: string, bad: readonly Bad[]): Promise<void> {
+  const tx = db.transaction(['log', 'aside'], 'readwrite', { durability: 'strict' });
+  for (const { row, why } of bad) {
+    const { device, count } = row as Entry;
+    const key: [string, string, number] = [job, device, count];
+    // another page that loads the same job may have moved it already
+    if ((await tx.objectStore('log').getKey(key)) === undefined) continue;
+    await tx.objectStore('aside').add({ from: job, why, row });
+    await tx.objectStore('log').delete(key);
+  }
+  await tx.done;
+}
+
+/** Entries of a job from a count on; the rest of the rows wait for the next `load`. */
+export async function since(db: Database, job: string, count: number): Promise<readonly Entry[]> {
+  return readable(await db.getAllFromIndex('log', 'byCount', byCount(job, count)));
+}
+
+const readable = (rows: readonly unknown[]): readonly Entry[] =>
+  rows.flatMap((row) => {
+    const read = readEntry(row);
+    return 'entry' in read ? [read.entry] : [];
+  });
+
+type ByPath = IDBPIndex<Schema, StoreNames<Schema>[], 'log', 'byPath', IDBTransactionMode>;
+
+/** The last value written to a path of a job, when it is a text. */
+export async function textAt(index: ByPath, job: string, path: string): Promise<string> {
+  const last = [...readable(await index.getAll([job, path]))].sort(inOrder).pop();
+  return last?.kind === 'edit' && typeof last.value === 'string' ? last.value : '';
+}
+
+/** Every job, the one last written to first, without reading whole logs. */
+export async function listJobs(db: Database): Promise<readonly JobLine[]> {
+  const tx = db.transaction(['jobs', 'log']);
+  const all = await tx.objectStore('jobs').getAll();
+  const log = tx.objectStore('log');
+  const paths = log.index('byPath') as unknown as ByPath;
+  const lines = await Promise.all(
+    all.map(async ({ id, made }): Promise<JobLine> => {
+      const newest = await log.index('byCount').openCursor(byCount(id), 'prev');
+      const texts = ['name', 'place', 'deleted'].map((path) => textAt(paths, id, path));
+      const [name = '', place = '', deleted = ''] = await Promise.all(texts);
+      return { id, name, place, last: newest?.value.at ?? made, ...(deleted ? { deleted } : {}) };
+    }),
+  );
+  return lines.sort((a, b) => (a.last === b.last ? 0 : a.last < b.last ? 1 : -1));
+}

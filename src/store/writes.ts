@@ -1,0 +1,135 @@
+import { err, ok, type Result } from '../length/result';
+import type { Database, SaveError } from './db';
+import type { Change, Entry, Json } from './entry';
+import { canonical } from './file';
+import { keyOf } from './log';
+import type { Aside } from './migrations';
+import { byCount, byKey, textAt } from './reads';
+import { readEntry } from './rows';
+
+export type NewAct = {
+  readonly job: string;
+  readonly label: string;
+  readonly changes: readonly Change[];
+  readonly undoes?: string;
+};
+
+export const strict = { durability: 'strict' } as const;
+
+/** A transaction's end, awaited last: a request that fails first must not leave it unheard. */
+function ending(done: Promise<void>): Promise<void> {
+  done.catch(() => undefined);
+  return done;
+}
+
+/** A request's own failure is told by the end of its transaction. */
+const sent = (request: Promise<unknown>): void => void request.catch(() => undefined);
+
+type Writer = { readonly device: string; readonly now: () => string };
+
+/**
+ * Writes an act. Its counts are taken inside the transaction, and the database runs one such transaction at a time,
+ * so two pages never take the same. A full disk shows only when the transaction ends: nothing counts before that.
+ */
+export async function writeAct(
+  db: Database,
+  { device, now }: Writer,
+  act: NewAct,
+): Promise<Result<readonly Entry[], SaveError>> {
+  const tx = db.transaction(['jobs', 'log'], 'readwrite', strict);
+  const finished = ending(tx.done);
+  const at = now();
+  const [jobs, log] = [tx.objectStore('jobs'), tx.objectStore('log')];
+  const [known, last] = await Promise.all([
+    jobs.getKey(act.job),
+    log.index('byCount').openKeyCursor(byCount(act.job), 'prev'),
+  ]);
+  if (known === undefined) sent(jobs.add({ id: act.job, made: at }));
+  const entries = stamped(act, { device, at, count: last ? Number((last.key as [string, number])[1]) : 0 });
+  const why = misfit(entries);
+  if (why !== undefined) {
+    tx.abort();
+    return err({ code: 'failed', name: why });
+  }
+  for (const entry of entries) sent(log.add(entry));
+  await finished;
+  return ok(entries);
+}
+
+type Place = { readonly device: string; readonly at: string; readonly count: number };
+
+function stamped(act: NewAct, { device, at, count }: Place): readonly Entry[] {
+  const { job, label } = act;
+  const undoes = act.undoes === undefined ? {} : { undoes: act.undoes };
+  const stamp = { job, device, at, act: `${device}.${count + 1}`, label, ...undoes };
+  return act.changes.map((change, k) => ({ ...stamp, count: count + 1 + k, ...change }));
+}
+
+/** Why an entry would not read back: such a one is refused now, not set aside at the next opening. */
+function misfit(entries: readonly Entry[]): string | undefined {
+  for (const entry of entries) {
+    const read = readEntry(entry);
+    if ('why' in read) return read.why;
+  }
+  return undefined;
+}
+
+export type Incoming = {
+  readonly job: string;
+  readonly entries: readonly Entry[];
+  readonly aside: readonly Aside[];
+};
+
+/** Adds entries we do not have; one we have stays as it is. Taken in twice, nothing changes. Says how many were new. */
+export async function addEntries(
+  db: Database,
+  now: string,
+  { job, entries, aside }: Incoming,
+): Promise<Result<number, SaveError>> {
+  const tx = db.transaction(['jobs', 'log', 'aside'], 'readwrite', strict);
+  const finished = ending(tx.done);
+  const jobs = tx.objectStore('jobs');
+  if ((await jobs.getKey(job)) === undefined) sent(jobs.add({ id: job, made: now }));
+  const log = tx.objectStore('log');
+  const have = new Set(
+    (await log.getAllKeys(byKey(job))).map(([, device, count]) => keyOf({ device, count })),
+  );
+  const fresh = entries.filter((entry) => !have.has(keyOf(entry)));
+  for (const entry of fresh) sent(log.add(entry));
+  const kept = aside.length === 0 ? [] : await tx.objectStore('aside').getAll();
+  const known = new Set(kept.map(({ row }) => canonical(row)));
+  for (const item of aside) if (!known.has(canonical(item.row))) sent(tx.objectStore('aside').add(item));
+  await finished;
+  return ok(fresh.length);
+}
+
+/**
+ * Removes for good the jobs deleted before a date. Whether one still is deleted is read in the transaction that
+ * removes it: another page may have brought it back.
+ */
+export async function purge(db: Database, before: string): Promise<void> {
+  const tx = db.transaction(['jobs', 'log'], 'readwrite', strict);
+  const finished = ending(tx.done);
+  const [jobs, log] = [tx.objectStore('jobs'), tx.objectStore('log')];
+  for (const job of await jobs.getAllKeys()) {
+    const deleted = await textAt(log.index('byPath'), job, 'deleted');
+    if (deleted === '' || deleted >= before) continue;
+    sent(log.delete(byKey(job)));
+    sent(jobs.delete(job));
+  }
+  await finished;
+}
+
+/** Keeps one setting or figure of the shop; `undefined` takes it away. */
+export async function put(
+  db: Database,
+  store: 'settings' | 'shop',
+  [key, value]: readonly [string, Json | undefined],
+): Promise<Result<null, SaveError>> {
+  const tx = db.transaction(store, 'readwrite', strict);
+  const finished = ending(tx.done);
+  if (value === undefined) sent(tx.store.delete(key));
+  else sent(tx.store.put(value as string, key));
+  await finished;
+  return ok(null);
+}
