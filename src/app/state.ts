@@ -19,19 +19,24 @@ const deletedFor = 30 * 24 * 3600 * 1000;
 
 /** The bench over an open store: everything a screen reads or does, in one place. */
 export async function makeBench(store: Store, sample: () => Promise<string>): Promise<Bench> {
+  const [lines, figures, keptNow, aside] = await Promise.all([
+    store.jobs(),
+    store.shop(),
+    store.settings(),
+    store.aside(),
+  ]);
   const route = signal<Route>(readRoute(location.hash));
   const entries = signal<readonly Entry[]>([]);
   const folded = signal<Folded>(emptyLog);
   const jobId = signal<string | undefined>(undefined);
-  const jobs = signal<readonly JobLine[]>(await store.jobs());
-  const shop = signal<Shop>(await store.shop());
-  const keptNow = await store.settings();
+  const jobs = signal<readonly JobLine[]>(lines);
+  const shop = signal<Shop>(figures);
   const settings = signal<Settings>(readSettings(keptNow));
   const figure = signal<Json | undefined>(keptNow.figure);
   const trouble = signal<SaveError | undefined>(undefined);
   const saving = signal<ReadonlySet<string>>(new Set());
   const kept = signal<Kept>('unknown');
-  const setAside = signal(0);
+  const setAside = signal(aside.length);
   const offered = signal<Offered | FileError | undefined>(undefined);
   const job = computed<Job | undefined>(() =>
     jobId.value === undefined ? undefined : jobOf(jobId.value, folded.value.values),
@@ -57,7 +62,7 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
       jobId.value = id;
       entries.value = loaded.entries;
       folded.value = fold(loaded.entries);
-      setAside.value = loaded.setAside;
+      setAside.value += loaded.setAside;
     });
   }
 
@@ -201,14 +206,14 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
     () => void (document.visibilityState === 'visible' && catchUp()),
   );
 
-  await store.purge(new Date(Date.now() - deletedFor).toISOString());
-  jobs.value = await store.jobs();
   const alive = jobs.value.filter((line) => line.deleted === undefined);
   const last = alive.find((line) => line.id === settings.value.job) ?? alive[0];
   if (last) await load(last.id);
   if (navigator.storage?.persisted)
     kept.value = (await navigator.storage.persisted()) ? 'kept' : 'may-be-cleared';
-  setAside.value = (await store.aside()).length;
+  void store.purge(new Date(Date.now() - deletedFor).toISOString()).then(async () => {
+    jobs.value = await store.jobs();
+  });
 
   return {
     route,

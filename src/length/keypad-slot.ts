@@ -1,6 +1,6 @@
 import { add, fromMillimetres, inches, isNegative, type Length, subtract, times, zero } from './length';
 import { err, ok, type Result } from './result';
-import type { Tape } from './tape';
+import { isMetric, type Tape } from './tape';
 import { writeLength } from './write';
 
 /** One figure being keyed: two slots, whole and fraction, filled in any order. Plain JSON. */
@@ -10,11 +10,17 @@ export type Slot = {
   /** Sixty-fourths of an inch: a chosen sixteenth, moved by scant and strong. */
   readonly sixtyFourths?: number;
   readonly unit: 'in' | 'mm';
+  /** On a metric tape a bare number is millimetres, and the unit key says inches. */
+  readonly home?: 'mm';
   /** Set when the user swapped what the figure counts as. */
   readonly as?: 'count' | 'length';
 };
 
 export const emptySlot: Slot = { digits: '', unit: 'in' };
+
+/** An empty figure in the unit of the tape: a bare number is never guessed from its size. */
+export const emptySlotOn = (tape: Tape): Slot =>
+  isMetric(tape) ? { digits: '', unit: 'mm', home: 'mm' } : emptySlot;
 
 export type SlotKey =
   | { readonly key: 'digit'; readonly digit: number }
@@ -81,6 +87,7 @@ function digit(slot: Slot, d: number): Result<Slot, Refused> {
 }
 
 function fraction(slot: Slot, sixtyFourths: number): Result<Slot, Refused> {
+  if (slot.unit === 'mm' && slot.digits === '') return ok({ ...slot, unit: 'in', sixtyFourths }); // only an inch has one
   if (slot.digits.includes('.')) return err('decimal-has-no-fraction');
   if (slot.unit === 'mm') return err('millimetres-have-no-fraction');
   return ok(slot.sixtyFourths === sixtyFourths ? without(slot, 'sixtyFourths') : { ...slot, sixtyFourths });
@@ -103,13 +110,15 @@ function feet(slot: Slot): Result<Slot, Refused> {
 
 function millimetres(slot: Slot): Result<Slot, Refused> {
   if (slot.unit === 'mm') return ok({ ...slot, unit: 'in' });
+  if (slot.home === 'mm' && slot.digits === '' && slot.sixtyFourths === undefined)
+    return ok({ ...slot, unit: 'mm' });
   if (slot.sixtyFourths !== undefined) return err('millimetres-have-no-fraction');
   if (slot.feet !== undefined) return err('feet-already');
   return slot.digits === '' ? err('figure-first') : ok({ ...slot, unit: 'mm' });
 }
 
 function erase(slot: Slot): Result<Slot, Refused> {
-  if (slot.unit === 'mm') return ok({ ...slot, unit: 'in' });
+  if (slot.unit === 'mm' && slot.home !== 'mm') return ok({ ...slot, unit: 'in' });
   if (slot.sixtyFourths !== undefined) return ok(without(slot, 'sixtyFourths'));
   if (slot.digits !== '') return ok({ ...slot, digits: slot.digits.slice(0, -1) });
   if (slot.feet !== undefined) return ok({ ...without(slot, 'feet'), digits: slot.feet });
@@ -126,7 +135,10 @@ export const isEmpty = (slot: Slot): boolean =>
 
 /** True for digits alone: after × or ÷ they count, elsewhere they are inches. */
 export const isBareSlot = (slot: Slot): boolean =>
-  slot.digits !== '' && slot.feet === undefined && slot.sixtyFourths === undefined && slot.unit === 'in';
+  slot.digits !== '' &&
+  slot.feet === undefined &&
+  slot.sixtyFourths === undefined &&
+  slot.unit === (slot.home ?? 'in');
 
 /** The figure keyed so far, inches; an empty slot is 0. @example slotValue({ digits: '3', unit: 'mm' }) // 15/127 */
 export function slotValue(slot: Slot): Length {
@@ -154,5 +166,8 @@ export function slotText(slot: Slot): string {
   if (slot.feet === undefined) return inch;
   return inch === '0' ? `${tidy(slot.feet)} ft` : `${tidy(slot.feet)} ft ${inch}`;
 }
+
+/** The digits alone, as a count is written. */
+export const countText = (slot: Slot): string => tidy(slot.digits);
 
 const tidy = (digits: string): string => digits.replace(/\.$/, '') || '0';

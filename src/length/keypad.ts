@@ -1,7 +1,9 @@
 import { evaluate, type Lookup, type Quantity, type ReckonError } from './evaluate';
 import { combine, type Expr, type Op, type Token, tokensOf, writeExpr } from './expr';
 import {
+  countText,
   emptySlot,
+  emptySlotOn,
   isBareSlot,
   isEmpty,
   pressSlot,
@@ -72,7 +74,11 @@ const hasFigure = (state: Keypad): boolean => state.line !== undefined || !isEmp
 function pressFigure(state: Keypad, key: SlotKey, tape: Tape): Result<Keypad, Refused> {
   const from = state.done ? blank : state;
   if (from.line !== undefined || (top(from).total && !top(from).op)) return err('sign-first');
-  const slot = pressSlot(from.slot, key, tape);
+  const slot = pressSlot(
+    isEmpty(from.slot) && from.slot.unit === 'in' ? emptySlotOn(tape) : from.slot,
+    key,
+    tape,
+  );
   return slot.ok ? ok({ ...from, slot: slot.value }) : slot;
 }
 
@@ -86,8 +92,9 @@ function useLine(state: Keypad, id: string): Result<Keypad, Refused> {
 function operand(state: Keypad): Expr {
   if (state.line !== undefined) return { is: 'line', id: state.line };
   const { slot } = state;
-  const text = slotText(slot);
-  return countsAs(state) === 'count' ? { is: 'count', text } : { is: 'length', text };
+  return countsAs(state) === 'count'
+    ? { is: 'count', text: countText(slot) }
+    : { is: 'length', text: slotText(slot) };
 }
 
 function countsAs(state: Keypad): 'count' | 'length' {

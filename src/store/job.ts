@@ -22,7 +22,9 @@ export type Job = {
   readonly unread: readonly string[];
 };
 
-type Tree = { readonly [key: string]: Json | Tree };
+/** Values by path as a tree. A map keeps the order things were made in, whatever their ids look like. */
+type Tree = ReadonlyMap<string, Json | Tree>;
+type Growing = Map<string, Json | Growing>;
 type Read<T extends object> = { [K in keyof T]?: T[K] extends Field<infer V> ? V : never };
 
 /** The typed job a log's values come to. A value missing or not readable falls back to its default. */
@@ -43,9 +45,9 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
   };
 }
 
-/** Values by path as a tree, in the order they were first written; unreadable ones are named and left out. */
+/** Values as a tree, in the order they were first written; unreadable ones are named and left out. */
 function grow(values: ReadonlyMap<string, Json>, unread: string[]): Tree {
-  const tree: Record<string, Json | Tree> = Object.create(null);
+  const tree: Growing = new Map();
   for (const [path, json] of values) {
     if (fieldAt(path)?.read(json) === undefined) {
       unread.push(path);
@@ -53,23 +55,32 @@ function grow(values: ReadonlyMap<string, Json>, unread: string[]): Tree {
     }
     const steps = path.split('/');
     const leaf = steps.pop() ?? '';
-    let node = tree as Record<string, Json | Tree>;
-    for (const step of steps) {
-      node[step] ??= Object.create(null);
-      node = node[step] as Record<string, Json | Tree>;
-    }
-    node[leaf] = json;
+    steps.reduce(branch, tree).set(leaf, json);
   }
   return tree;
 }
 
-const children = (tree: Tree, key: string): readonly [string, Tree][] =>
-  Object.entries((tree[key] ?? {}) as Tree) as [string, Tree][];
+function branch(node: Growing, step: string): Growing {
+  const found = node.get(step);
+  if (found instanceof Map) return found;
+  const made: Growing = new Map();
+  node.set(step, made);
+  return made;
+}
+
+const isTree = (node: Json | Tree | undefined): node is Tree => node instanceof Map;
+
+function children(tree: Tree, key: string): readonly (readonly [string, Tree])[] {
+  const under = tree.get(key);
+  if (!isTree(under)) return [];
+  return [...under].flatMap(([id, node]) => (isTree(node) ? [[id, node] as const] : []));
+}
 
 function pick<T extends object>(table: T, node: Tree): Read<T> {
   const found: Record<string, unknown> = {};
   for (const [name, field] of Object.entries(table) as [string, Field<unknown>][]) {
-    const value = node[name] === undefined ? undefined : field.read(node[name] as Json);
+    const json = node.get(name);
+    const value = json === undefined || isTree(json) ? undefined : field.read(json);
     if (value !== undefined) found[name] = value;
   }
   return found as Read<T>;

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import {
-  emptySlot,
+  emptySlotOn,
   isEmpty,
   pressSlot,
   type Slot,
@@ -10,7 +10,7 @@ import {
 } from '../length/keypad-slot';
 import type { Length } from '../length/length';
 import { readLength } from '../length/read';
-import type { Tape } from '../length/tape';
+import { isMetric, type Tape } from '../length/tape';
 import { Dock } from './dock';
 import { EdgeRule } from './edge-rule';
 import { Icon } from './icon';
@@ -37,7 +37,7 @@ const digits = [7, 8, 9, 4, 5, 6, 1, 2, 3];
 
 /** Keys docked below to fill one blank. A caliper that types its reading is heard too. */
 export function KeySheet(props: KeySheetProps) {
-  const [slot, setSlot] = useState<Slot>(emptySlot);
+  const [slot, setSlot] = useState<Slot>(emptySlotOn(props.fill === 'length' ? props.tape : '1/32'));
   const [touched, setTouched] = useState(false);
   const lengths = props.fill === 'length';
   const press = (key: SlotKey) => {
@@ -97,7 +97,11 @@ export function KeySheet(props: KeySheetProps) {
             </button>
             {lengths && (
               <>
-                <Key label="mm" word press={() => press({ key: 'mm' })} />
+                <Key
+                  label={slot.unit === 'mm' && slot.home === 'mm' ? 'inch' : 'mm'}
+                  word
+                  press={() => press({ key: 'mm' })}
+                />
                 <Key label="scant" word press={() => press({ key: 'scant' })} />
                 <Key label="strong" word press={() => press({ key: 'strong' })} />
                 <Key label="feet" word press={() => press({ key: 'feet' })} />
@@ -115,7 +119,7 @@ export function KeySheet(props: KeySheetProps) {
             />
           )}
         </div>
-        <Wedge onReading={lengths ? take : undefined} />
+        <Wedge metric={isMetric(props.tape)} onReading={lengths ? take : undefined} />
       </div>
     </Dock>
   );
@@ -167,11 +171,13 @@ function typed(event: KeyboardEvent, press: Press, done: () => void): void {
   event.preventDefault();
 }
 
+type WedgeProps = { readonly metric: boolean; readonly onReading: ((value: Length) => void) | undefined };
+
 /** Typed entry: `18-7/64`, `146 mm`, and calipers that send their reading with Enter. */
-function Wedge({ onReading }: { readonly onReading: ((value: Length) => void) | undefined }) {
+function Wedge({ metric, onReading }: WedgeProps) {
   const [text, setText] = useState('');
   if (!onReading) return null;
-  const read = readLength(text);
+  const read = readLength(text, { unit: metric ? 'mm' : 'in' });
   const wrong = text.trim() !== '' && !read.ok;
   return (
     <form

@@ -93,6 +93,14 @@ describe('press', () => {
     expect(comesTo('9 * 2 swap =')).toBe('18 length'); // nine times two inches
   });
 
+  test('on a metric tape a bare number is millimetres, a count still counts, and a fraction is of an inch', () => {
+    expect(comesTo('18', '1 mm')).toBe('90/127 length');
+    expect(comesTo('341 / 2 =', '1 mm')).toBe('6 181/254 length');
+    expect(comesTo('3/4', '1/2 mm')).toBe('3/4 length');
+    expect(comesTo('18 mm', '1 mm')).toBe('18 length'); // the unit key goes to inches
+    expect(comesTo('1 8 erase', '1 mm')).toBe('5/127 length');
+  });
+
   test('a sign goes on from an answer, a digit starts afresh, a second sign replaces the first', () => {
     expect(comesTo('4 + 4 = / 2 =')).toBe('4 length');
     expect(comesTo('4 + 4 = 7')).toBe('7 length');

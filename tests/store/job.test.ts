@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { inches } from '../../src/length/length';
 import type { Change, Json } from '../../src/store/entry';
-import { fieldAt } from '../../src/store/fields';
+import { fieldAt, isMoment } from '../../src/store/fields';
 import { editBoard, editJob, editRun, editStock, editWide, jobOf } from '../../src/store/job';
 
 const valuesOf = (changes: readonly Change[]): Map<string, Json> => {
@@ -58,6 +58,24 @@ describe('jobOf', () => {
     expect(job.unread).toEqual(['tape', 'boards/b1/length']);
   });
 
+  test('boards, runs and sheets keep the order they were made in, whatever their ids', () => {
+    const ids = ['b', '7', 'a', '10', '1'];
+    const job = jobOf(
+      'j',
+      valuesOf(
+        ids.flatMap((id) => [
+          ...editBoard(id, { name: id }),
+          ...editRun(id, '2', { face: 'A' }),
+          ...editRun(id, '1', { face: 'B' }),
+          ...editStock(id, { name: id }),
+        ]),
+      ),
+    );
+    expect(job.boards.map(({ id }) => id)).toEqual(ids);
+    expect(job.stock.map(({ id }) => id)).toEqual(ids);
+    expect(job.boards[0]?.runs.map(({ id }) => id)).toEqual(['2', '1']);
+  });
+
   test('a removed board, run or sheet is not there', () => {
     const job = jobOf(
       'j',
@@ -68,6 +86,16 @@ describe('jobOf', () => {
     );
     expect([job.boards, job.stock]).toEqual([[], []]);
   });
+});
+
+describe('isMoment', () => {
+  test.each(['2026-11-25T10:00:00.000Z', '2024-02-29T23:59Z', '2026-11-25T10:00:00Z'])('%s is one', (text) =>
+    expect(isMoment(text)).toBe(true),
+  );
+  test.each(['', '0', '2026-13-01T00:00:00Z', '2026-11-25T25:00:00Z', '2026-11-25T:::::Z', '2026-11-25'])(
+    '“%s” is none',
+    (text) => expect(isMoment(text)).toBe(false),
+  );
 });
 
 describe('fieldAt', () => {

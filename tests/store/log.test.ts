@@ -160,6 +160,42 @@ describe('undo', () => {
     expect(fold(entries).values.get('name')).toBe('n30');
   });
 
+  test('what another phone wrote since stands, and the act counts as taken back', () => {
+    const log = [entry(1, 'edit'), entry(2, 'edit'), entry(3, 'edit', { device: 'ben', act: 'ben.3' })];
+    const back = undo(log);
+    expect(fold(back).values.get('name')).toBe('n3');
+    expect(undoable(back, 'anna').map(({ act }) => act)).toEqual(['anna.1']);
+    expect(fold(undo(back)).values.get('name')).toBe('n3');
+  });
+
+  test('what another phone took back itself does not come back', () => {
+    const ben = entry(2, 'edit', { device: 'ben', act: 'ben.2' });
+    const benUndoes = entry(3, 'edit', {
+      device: 'ben',
+      act: 'ben.3',
+      undoes: 'ben.2',
+      value: 'n1',
+    });
+    const back = undo([entry(1, 'edit'), ben, benUndoes]);
+    expect(fold(back).values.has('name')).toBe(false);
+  });
+
+  test('taking back all of one phone’s acts leaves what the others wrote, as if it had never been there', () => {
+    fc.assert(
+      fc.property(log, (all) => {
+        let entries: readonly Entry[] = [...all].sort(inOrder);
+        while (undoable(entries, 'anna').length > 0) entries = undo(entries);
+        const others = fold(all.filter((e) => e.device !== 'anna'));
+        const figures = ({ values, ticks }: Folded) => [
+          [...values].sort(),
+          [...ticks].map(([op, t]) => [op, t.figure]).sort(),
+        ];
+        expect(figures(fold(entries))).toEqual(figures(others));
+      }),
+      { numRuns: runs(500) },
+    );
+  });
+
   test('taking back everything leaves the state as it was before', () => {
     fc.assert(
       fc.property(log, fc.integer({ min: 1, max: 10 }), (all, n) => {

@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { Op } from '../../length/expr';
 import type { Key } from '../../length/keypad';
+import { isEmpty } from '../../length/keypad-slot';
 import { howMany, inches, subtract } from '../../length/length';
 import { wholePart } from '../../length/round';
-import { markAt, type Tape } from '../../length/tape';
+import { isMetric, markAt, type Tape } from '../../length/tape';
 import { EdgeRule } from '../../ui/edge-rule';
 import { Icon } from '../../ui/icon';
 import { type FigureState, lookAt } from './figure.model';
@@ -64,7 +65,7 @@ export function Pad({ state, tape, press, undo }: PadProps) {
           feet
         </button>
         <button type="button" class="key word" onClick={() => press({ key: 'mm' })}>
-          mm
+          {unitKey(state, tape)}
         </button>
         <button
           type="button"
@@ -111,6 +112,13 @@ export function Pad({ state, tape, press, undo }: PadProps) {
       />
     </section>
   );
+}
+
+/** The unit a figure is not in: on a metric tape a bare number is millimetres and the key makes it inches. */
+function unitKey(state: FigureState, tape: Tape): string {
+  const { unit } = state.keys.slot;
+  if (!isMetric(tape)) return 'mm';
+  return unit === 'in' && !isEmpty(state.keys.slot) ? 'mm' : 'inch';
 }
 
 /** What the rule shows: the fraction in hand; after equals the nearest sixteenth, and the true place in its inch. */
