@@ -8,6 +8,8 @@ import { readEntry } from './rows';
 export const fileVersion = 1;
 const mostBytes = 8 * 1024 * 1024;
 const mostEntries = 200_000;
+/** Counts go up by one; a leap would use up the room that later entries need. Far wider than any gap in a real log. */
+const widestGap = 1_000_000;
 
 export type JobFile = { readonly job: string; readonly entries: readonly Entry[] };
 
@@ -65,7 +67,11 @@ function readEntries(job: string, rows: readonly unknown[]): Result<JobFile, Fil
     seen.add(keyOf(entry));
     entries.push(entry);
   }
-  return ok({ job, entries: entries.sort(inOrder) });
+  const sorted = [...entries].sort(inOrder);
+  const leap = sorted.find((entry, k) => entry.count - (sorted[k - 1]?.count ?? 0) > widestGap);
+  return leap
+    ? err({ code: 'bad-entry', at: entries.indexOf(leap), why: 'count: leaps far ahead of the others' })
+    : ok({ job, entries: sorted });
 }
 
 export type Comparison = {

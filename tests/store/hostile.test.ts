@@ -129,6 +129,7 @@ describe('a hostile or damaged file', () => {
     ['count below 0', entry({ count: -1 })],
     ['a broken count', entry({ count: 1.5 })],
     ['a count nothing can follow', entry({ count: Number.MAX_SAFE_INTEGER })],
+    ['a count that leaves little room', entry({ count: 2 ** 40 })],
     ['a count in words', entry({ count: '900' })],
     ['a phone without a name', entry({ device: '' })],
     ['a phone with a path for a name', entry({ device: '../x' })],
