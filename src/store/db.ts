@@ -76,6 +76,8 @@ async function openNow(name: string, onGone: () => void): Promise<Result<Databas
   );
   const result = await Promise.race([opening, blocked]);
   clearTimeout(late);
+  // given up on: should it open after all, nobody would close it
+  if (!result.ok) void opening.then((tooLate) => tooLate.ok && tooLate.value.close());
   return result;
 }
 

@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
-import { openDB } from 'idb';
+import { deleteDB, openDB } from 'idb';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { inches } from '../../src/length/length';
 import type { Change } from '../../src/store/entry';
@@ -303,12 +303,15 @@ describe('opening', () => {
   test('a page that does not let go is named within a few seconds', async () => {
     const stubborn = await openDB('blocked', 1, { upgrade: () => undefined });
     const clearing = indexedDB.deleteDatabase('blocked'); // waits for the page that does not close
-    const store = await openStore({ name: 'blocked', randomId: () => 'x', now: () => '' });
+    const onGone = vi.fn();
+    const store = await openStore({ name: 'blocked', randomId: () => 'x', now: () => '', onGone });
     expect(!store.ok && store.error.code).toBe('blocked');
     stubborn.close();
     await new Promise((done) => {
       clearing.onsuccess = done;
     });
+    await deleteDB('blocked'); // what was given up on opens late, and does not stay open
+    expect(onGone).not.toHaveBeenCalled();
   }, 10_000);
 });
 
