@@ -1,28 +1,29 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { useClose } from './close';
 import { Icon } from './icon';
 
 type DockProps = {
   readonly title: string;
   readonly onClose: () => void;
+  /** Keys of a desk keyboard, wherever in the panel they fall. */
+  readonly onKey?: (event: KeyboardEvent) => void;
   readonly children: ComponentChildren;
 };
 
-/** A panel of controls docked at the bottom; the page above stays live. Escape closes it and keeps what was typed. */
-export function Dock({ title, onClose, children }: DockProps) {
+/** A panel of controls docked at the bottom; the page above stays live. Escape and back close it and keep what was typed. */
+export function Dock({ title, onClose, onKey, children }: DockProps) {
   const box = useRef<HTMLElement>(null);
+  useClose(onClose);
   useEffect(() => {
     const before = document.activeElement;
     box.current?.focus({ preventScroll: true });
-    const close = (event: KeyboardEvent) => event.key === 'Escape' && onClose();
-    document.addEventListener('keydown', close);
     return () => {
-      document.removeEventListener('keydown', close);
       if (before instanceof HTMLElement) before.focus({ preventScroll: true });
     };
   }, []);
   return (
-    <section class="dock" role="dialog" aria-label={title} tabIndex={-1} ref={box}>
+    <section class="dock" role="dialog" aria-label={title} tabIndex={-1} ref={box} onKeyDown={onKey}>
       <div class="dock-head">
         <h2>{title}</h2>
         <button type="button" class="icon box" aria-label="Close" onClick={onClose}>

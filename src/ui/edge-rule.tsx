@@ -16,7 +16,8 @@ const all = Array.from({ length: 15 }, (_, k) => k + 1);
 export function EdgeRule({ tape, chosen, foot, onFraction }: EdgeRuleProps) {
   return (
     <div class="strip" role="group" aria-label="Fraction of an inch">
-      <Graduations tape={tape} foot={foot} />
+      <Graduations tape={tape} />
+      {foot && <Foot at={foot} />}
       <span class="end t" aria-hidden="true">
         1 in
       </span>
@@ -28,6 +29,18 @@ export function EdgeRule({ tape, chosen, foot, onFraction }: EdgeRuleProps) {
       ))}
     </div>
   );
+}
+
+/** Arrow keys walk the rule: the next fraction up or down takes the focus. */
+export function walkRule(event: KeyboardEvent): boolean {
+  const by = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : 0;
+  const keys = [...document.querySelectorAll<HTMLButtonElement>('.strip button')];
+  if (by === 0 || keys.length === 0) return false;
+  const last = keys.length - 1;
+  const at = (keys as readonly (Element | null)[]).indexOf(document.activeElement);
+  const next = at < 0 ? (by > 0 ? 0 : last) : Math.min(last, Math.max(0, at + by));
+  keys[next]?.focus();
+  return true;
 }
 
 function lowest(k: number): readonly [number, number] {
@@ -69,10 +82,9 @@ function FractionKey({
 }
 
 /** Fine ticks follow the tape: sixteenths alone, thirty-seconds, sixty-fourths. */
-function Graduations({ tape, foot }: { readonly tape: Tape; readonly foot: Length | undefined }) {
+function Graduations({ tape }: { readonly tape: Tape }) {
   const parts = tape === '1/16' ? 16 : tape === '1/32' || isMetric(tape) ? 32 : 64;
   const ticks = Array.from({ length: parts - 1 }, (_, k) => ((k + 1) * 64) / parts);
-  const at = foot === undefined ? undefined : `${(1 - forDrawing(foot)) * 100}%`;
   return (
     <svg aria-hidden="true">
       <svg x="100%" y="0" width="1" height="100%" overflow="visible">
@@ -80,25 +92,25 @@ function Graduations({ tape, foot }: { readonly tape: Tape; readonly foot: Lengt
           <Tick key={k} sixtyFourths={k} />
         ))}
       </svg>
-      {at !== undefined && (
-        <>
-          <svg x="100%" y={at} width="1" height="1" overflow="visible">
-            <line class="k-red" x1="-26" x2="0" y1="0" y2="0" stroke-width="3.5" />
-          </svg>
-          <svg x="0" y={at} width="1" height="1" overflow="visible">
-            <path
-              class="k-red foot"
-              d="M-15 -9L-2 0L-15 9"
-              stroke-width="3.5"
-              stroke-linecap="round"
-              stroke-linejoin="round"
-            />
-          </svg>
-        </>
-      )}
     </svg>
   );
 }
+
+/** Where the answer truly stands: a line across the rule and the crow's foot that points at it. It slides there. */
+const Foot = ({ at }: { readonly at: Length }) => (
+  <svg class="foot" aria-hidden="true" style={{ top: `${(1 - forDrawing(at)) * 100}%` }}>
+    <svg x="100%" width="1" height="1" overflow="visible">
+      <line class="k-red" x1="-26" x2="0" y1="0" y2="0" stroke-width="3.5" />
+    </svg>
+    <path
+      class="k-red"
+      d="M-15 -9L-2 0L-15 9"
+      stroke-width="3.5"
+      stroke-linecap="round"
+      stroke-linejoin="round"
+    />
+  </svg>
+);
 
 function Tick({ sixtyFourths: k }: { readonly sixtyFourths: number }) {
   const [reach, thick] =

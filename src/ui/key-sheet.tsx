@@ -1,4 +1,5 @@
-import { useState } from 'preact/hooks';
+import type { ComponentChildren } from 'preact';
+import { useRef, useState } from 'preact/hooks';
 import {
   emptySlotOn,
   isEmpty,
@@ -9,12 +10,12 @@ import {
   slotValue,
 } from '../length/keypad-slot';
 import type { Length } from '../length/length';
-import { readLength } from '../length/read';
 import { isMetric, type Tape } from '../length/tape';
 import { Dock } from './dock';
-import { EdgeRule } from './edge-rule';
+import { EdgeRule, walkRule } from './edge-rule';
 import { Icon } from './icon';
 import { Inline } from './mixed';
+import { Wedge } from './wedge';
 
 type KeySheetProps = {
   readonly title: string;
@@ -34,6 +35,7 @@ type KeySheetProps = {
 };
 
 const digits = [7, 8, 9, 4, 5, 6, 1, 2, 3];
+const words = ['mm', 'scant', 'strong', 'feet'] as const;
 
 /** Keys docked below to fill one blank. A caliper that types its reading is heard too. */
 export function KeySheet(props: KeySheetProps) {
@@ -59,9 +61,14 @@ export function KeySheet(props: KeySheetProps) {
     props.onLength?.(value);
     props.onClose();
   };
+  const field = useRef<HTMLInputElement>(null);
+  const key = (k: SlotKey): KeyProps => ({
+    out: !pressSlot(slot, k, props.tape).ok,
+    onTap: () => press(k),
+  });
   return (
-    <Dock title={props.title} onClose={done}>
-      <div class="key-sheet" onKeyDown={(event) => typed(event, press, done)}>
+    <Dock title={props.title} onClose={done} onKey={(event) => typed(event, press, done, field.current)}>
+      <div class="key-sheet">
         <output class="reading">
           {touched ? (
             isEmpty(slot) ? (
@@ -80,33 +87,19 @@ export function KeySheet(props: KeySheetProps) {
             </button>
           ))}
         <div class={lengths ? 'mini-pad' : 'mini-pad count'}>
-          <div class="keys">
-            {digits.map((d) => (
-              <DigitKey key={d} digit={d} press={press} />
+          <div class="keys" onMouseDown={keepFocus}>
+            {digits.map((digit) => (
+              <Key key={digit} label={`${digit}`} {...key({ key: 'digit', digit })} />
             ))}
-            {lengths ? <Key label="." press={() => press({ key: 'point' })} /> : <span class="key out" />}
-            <DigitKey digit={0} press={press} />
-            <button
-              type="button"
-              data-quick
-              class="key op"
-              aria-label="erase"
-              onClick={() => press({ key: 'erase' })}
-            >
+            {lengths ? <Key label="." {...key({ key: 'point' })} /> : <span class="key" />}
+            <Key label="0" {...key({ key: 'digit', digit: 0 })} />
+            <Key label="erase" kind="op" {...key({ key: 'erase' })}>
               <Icon name="erase" />
-            </button>
-            {lengths && (
-              <>
-                <Key
-                  label={slot.unit === 'mm' && slot.home === 'mm' ? 'inch' : 'mm'}
-                  word
-                  press={() => press({ key: 'mm' })}
-                />
-                <Key label="scant" word press={() => press({ key: 'scant' })} />
-                <Key label="strong" word press={() => press({ key: 'strong' })} />
-                <Key label="feet" word press={() => press({ key: 'feet' })} />
-              </>
-            )}
+            </Key>
+            {lengths &&
+              words.map((word) => (
+                <Key key={word} label={wordFor(word, slot)} kind="word" {...key({ key: word })} />
+              ))}
             <button type="button" class={lengths ? 'key eq wide2' : 'key eq wide3'} onClick={done}>
               Done
             </button>
@@ -119,7 +112,7 @@ export function KeySheet(props: KeySheetProps) {
             />
           )}
         </div>
-        <Wedge metric={isMetric(props.tape)} onReading={lengths ? take : undefined} />
+        {lengths && <Wedge metric={isMetric(props.tape)} onReading={take} field={field} />}
       </div>
     </Dock>
   );
@@ -136,73 +129,57 @@ function Now({ now, nowCount }: KeySheetProps) {
   return <span class="muted">{nowCount ?? 'empty'}</span>;
 }
 
-type Press = (key: SlotKey) => void;
+/** On a metric tape a bare figure is millimetres, and the unit key goes over to inches. */
+const wordFor = (word: (typeof words)[number], slot: Slot): string =>
+  word === 'mm' && slot.unit === 'mm' && slot.home === 'mm' ? 'inch' : word;
 
-const DigitKey = ({ digit, press }: { readonly digit: number; readonly press: Press }) => (
-  <button type="button" data-quick class="key" onClick={() => press({ key: 'digit', digit })}>
-    {digit}
-  </button>
-);
+type KeyProps = { readonly out: boolean; readonly onTap: () => void };
 
-const Key = ({
+/** A key that means nothing just now is out of play, and looks it. */
+function Key({
   label,
-  word,
-  press,
-}: {
+  kind,
+  out,
+  onTap,
+  children,
+}: KeyProps & {
   readonly label: string;
-  readonly word?: boolean;
-  readonly press: () => void;
-}) => (
-  <button type="button" data-quick class={word ? 'key word' : 'key'} onClick={press}>
-    {label}
-  </button>
-);
-
-/** Keys of a desk keyboard. */
-function typed(event: KeyboardEvent, press: Press, done: () => void): void {
-  if (event.target instanceof HTMLInputElement) return;
-  if (/^\d$/.test(event.key)) press({ key: 'digit', digit: Number(event.key) });
-  else if (event.key === '.' || event.key === ',') press({ key: 'point' });
-  else if (event.key === 'Backspace') press({ key: 'erase' });
-  else if (event.key === '[') press({ key: 'scant' });
-  else if (event.key === ']') press({ key: 'strong' });
-  else if (event.key === 'Enter' && !(event.target instanceof HTMLButtonElement)) done();
-  else return;
-  event.preventDefault();
+  readonly kind?: 'op' | 'word';
+  readonly children?: ComponentChildren;
+}) {
+  return (
+    <button
+      type="button"
+      data-quick
+      class={kind ? `key ${kind}` : 'key'}
+      aria-label={children ? label : undefined}
+      aria-disabled={out}
+      onClick={onTap}
+    >
+      {children ?? label}
+    </button>
+  );
 }
 
-type WedgeProps = { readonly metric: boolean; readonly onReading: ((value: Length) => void) | undefined };
+/** A mouse on a key leaves the focus where it was, so that Enter still means done. */
+const keepFocus = (event: MouseEvent): void => event.preventDefault();
 
-/** Typed entry: `18-7/64`, `146 mm`, and calipers that send their reading with Enter. */
-function Wedge({ metric, onReading }: WedgeProps) {
-  const [text, setText] = useState('');
-  if (!onReading) return null;
-  const read = readLength(text, { unit: metric ? 'mm' : 'in' });
-  const wrong = text.trim() !== '' && !read.ok;
-  return (
-    <form
-      class="wedge"
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (read.ok) onReading(read.value.value);
-      }}
-    >
-      <label>
-        <span class="s muted">or typed</span>
-        <input
-          value={text}
-          inputMode="text"
-          autocomplete="off"
-          aria-invalid={wrong}
-          onInput={(event) => setText(event.currentTarget.value)}
-        />
-      </label>
-      {read.ok && (
-        <button type="submit" class="chip">
-          Use {read.value.echo}
-        </button>
-      )}
-      {wrong && <span class="s rem">not a length yet</span>}
-    </form>
-  );
+/** Keys of a desk keyboard. What makes up a length goes to the typed field, as does a caliper's reading. */
+function typed(
+  event: KeyboardEvent,
+  press: (key: SlotKey) => void,
+  done: () => void,
+  field: HTMLInputElement | null,
+): void {
+  if (event.target instanceof HTMLInputElement || event.ctrlKey || event.metaKey || event.altKey) return;
+  if (event.key === '[') press({ key: 'scant' });
+  else if (event.key === ']') press({ key: 'strong' });
+  else if (event.key === 'Backspace') press({ key: 'erase' });
+  else if (event.key === 'Enter' && !(event.target instanceof HTMLButtonElement)) done();
+  else if (field && /^[\d.,'"/-]$/.test(event.key)) {
+    field.focus(); // the stroke itself then lands in the field
+    return;
+  } else if (/^\d$/.test(event.key)) press({ key: 'digit', digit: Number(event.key) });
+  else if (!walkRule(event)) return;
+  event.preventDefault();
 }

@@ -1,19 +1,26 @@
 import { forDrawing, type Length } from '../length/length';
-import { roundTo } from '../length/round';
 import { grainOf, isMetric, type Tape } from '../length/tape';
-import { mixed, spoken, writeMillimetres } from '../length/write';
+import { mixed, spoken, writeDecimal, writeMillimetres } from '../length/write';
 
-type LensProps = { readonly mark: Length; readonly rest: Length; readonly tape: Tape };
+type LensProps = {
+  readonly mark: Length;
+  readonly rest: Length;
+  readonly tape: Tape;
+  /** Length of the stock, where it is known: the wood ends there. */
+  readonly stock?: Length | undefined;
+};
 
 const width = 358;
 const span = 2.6; // grains either side
 
 /** The rule round a mark, magnified: steel above, wood below, the mark thick, the knife line at the true place. */
-export function Lens({ mark, rest, tape }: LensProps) {
+export function Lens({ mark, rest, tape, stock }: LensProps) {
   const grain = forDrawing(grainOf(tape));
   const x = (inchesOff: number) => width / 2 + (inchesOff / grain) * (width / 2 / span);
   const marks = [-2, -1, 0, 1, 2].map((k) => ({ k, at: mark.add(grainOf(tape).mul(BigInt(k))) as Length }));
   const knife = x(forDrawing(rest));
+  const inView = (end: number) => Math.min(width, Math.max(0, x(end - forDrawing(mark))));
+  const [wood, woodEnd] = [inView(0), stock ? inView(forDrawing(stock)) : width];
   return (
     <svg
       class="lens"
@@ -22,7 +29,8 @@ export function Lens({ mark, rest, tape }: LensProps) {
       aria-label={`Rule round ${spoken(mark, rest, tape)}`}
     >
       <rect class="f-steel" x="0" y="0" width={width} height="50" />
-      <rect class="f-birch" x="0" y="50" width={width} height="22" />
+      <rect class="f-surface" x="0" y="50" width={width} height="22" />
+      <rect class="f-birch" x={wood} y="50" width={Math.max(0, woodEnd - wood)} height="22" />
       {marks
         .filter(({ at }) => at.s >= 0n || at.n === 0n)
         .map(({ k, at }) => (
@@ -57,7 +65,7 @@ function Graduation({ x, at, tape, main }: GraduationProps) {
   const label = isMetric(tape)
     ? writeMillimetres(at).replace(' mm', '')
     : tape === '0.001'
-      ? decimals(at)
+      ? writeDecimal(at)
       : n === 0n
         ? `${whole}`
         : undefined;
@@ -78,6 +86,3 @@ function Graduation({ x, at, tape, main }: GraduationProps) {
     </>
   );
 }
-
-const decimals = (at: Length): string =>
-  `${roundTo(at, grainOf('0.001'), 'halfExpand').value.valueOf().toFixed(3)}`;

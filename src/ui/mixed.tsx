@@ -9,7 +9,7 @@ import {
   writeMillimetres,
 } from '../length/write';
 
-export type Size = 'hand' | 'bench' | 'arm' | 'answer' | 'setting' | 'huge';
+export type Size = 'hand' | 'bench' | 'arm' | 'result' | 'setting' | 'huge';
 
 type MixedProps = {
   readonly value: Length;
@@ -24,7 +24,7 @@ export function Mixed({ value, size = 'hand', tape = '1/32', rest }: MixedProps)
   return (
     <>
       <span
-        class={`mx ${size}`}
+        class={inDecimals(tape) ? `mx ${size} decimal` : `mx ${size}`}
         aria-hidden="true"
         style={size === 'huge' ? giantSize(value, tape) : undefined}
       >
@@ -34,6 +34,8 @@ export function Mixed({ value, size = 'hand', tape = '1/32', rest }: MixedProps)
     </>
   );
 }
+
+const inDecimals = (tape: Tape): boolean => isMetric(tape) || tape === '0.001';
 
 function Stack({ value, tape }: { readonly value: Length; readonly tape: Tape }) {
   if (isMetric(tape)) return <WithUnit text={writeMillimetres(value)} />;
@@ -64,7 +66,7 @@ function WithUnit({ text }: { readonly text: string }) {
 
 /** As large as the screen allows: the figure's own width in em decides. */
 function giantSize(value: Length, tape: Tape) {
-  const em = isMetric(tape) || tape === '0.001' ? 0.6 * 7 : widthInEm(mixed(value));
+  const em = inDecimals(tape) ? 0.6 * 7 : widthInEm(mixed(value));
   return { fontSize: `min(var(--giant), calc((100vw - 2 * var(--edge)) / ${em.toFixed(2)}))` };
 }
 

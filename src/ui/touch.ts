@@ -2,25 +2,25 @@ const slop = 24;
 const bounce = 350;
 const quickBounce = 60;
 const afterWake = 400;
-const echo = 700;
+const afterScroll = 100;
 
-type Touch = { readonly on: HTMLElement; readonly at: number };
+type Held = { readonly on: HTMLElement; readonly at: number };
 
 const control = (target: EventTarget | null): HTMLElement | null =>
   target instanceof Element ? target.closest<HTMLElement>('button, a[href], [role="checkbox"]') : null;
 
 /**
- * Makes every control act as a gloved hand needs: a touch acts when the finger lifts, also when it slid up to 24 px
- * off; a second touch on the same control within 350 ms is glove bounce and does nothing (60 ms on figure keys, where
- * 11 is two quick taps); a touch begun within 400 ms of the screen waking is a wiping thumb. The browser's own click
- * comes only for a finger that held still, so it is swallowed and ours sent instead. Clicks of a keyboard or of a
- * screen reader pass untouched.
+ * Makes every control act as a gloved hand needs. A touch acts when the finger lifts, also when it was held long or
+ * slid up to 24 px off; a browser clicks only for a finger that held still, so its click is called off and ours sent.
+ * A second touch on the same control within 350 ms is glove bounce and does nothing (60 ms on figure keys, where 11 is
+ * two quick taps). A touch begun within 400 ms of the screen waking is a wiping thumb; one that stops a moving page is
+ * left to the browser. Clicks of a keyboard or a screen reader pass untouched.
  */
 export function guardTouches(root: Document): void {
+  const held = new Map<number, Held>();
   let woke = Number.NEGATIVE_INFINITY;
-  let down: Touch | undefined;
-  let lifted: Touch | undefined;
-  let acted: Touch | undefined;
+  let scrolled = Number.NEGATIVE_INFINITY;
+  let acted: Held | undefined;
 
   /** Whether the control may act now, and if so, that it did. */
   function mayAct(on: HTMLElement, begun: number): boolean {
@@ -31,52 +31,50 @@ export function guardTouches(root: Document): void {
     return true;
   }
 
-  const listen = { capture: true };
+  function lifted(event: TouchEvent): void {
+    for (const touch of event.changedTouches) {
+      const from = held.get(touch.identifier);
+      held.delete(touch.identifier);
+      if (!from) continue;
+      if (event.cancelable) event.preventDefault();
+      if (near(from.on, touch) && mayAct(from.on, from.at)) from.on.click();
+    }
+  }
+
+  function began(event: TouchEvent): void {
+    const at = performance.now();
+    for (const { identifier, target } of event.changedTouches) {
+      const on = control(target);
+      if (on && at - scrolled > afterScroll) held.set(identifier, { on, at });
+    }
+  }
+
+  function clicked(event: MouseEvent): void {
+    const on = control(event.target);
+    if (!on || !event.isTrusted || event.detail === 0 || mayAct(on, performance.now())) return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+  }
+
   root.addEventListener('visibilitychange', () => {
     if (root.visibilityState === 'visible') woke = performance.now();
   });
   root.addEventListener(
-    'pointerdown',
-    (event) => {
-      const on = event.isPrimary && event.pointerType === 'touch' ? control(event.target) : null;
-      down = on ? { on, at: performance.now() } : undefined;
-    },
-    listen,
-  );
-  root.addEventListener(
-    'pointercancel',
+    'scroll',
     () => {
-      down = undefined;
+      scrolled = performance.now();
     },
-    listen,
+    { capture: true, passive: true },
   );
-  root.addEventListener(
-    'pointerup',
-    (event) => {
-      const from = down;
-      down = undefined;
-      if (!from || !event.isPrimary) return;
-      lifted = { on: from.on, at: performance.now() };
-      if (near(from.on, event) && mayAct(from.on, from.at)) from.on.click();
-    },
-    listen,
-  );
-  root.addEventListener(
-    'click',
-    (event) => {
-      const on = control(event.target);
-      if (!on || !event.isTrusted || event.detail === 0) return;
-      const now = performance.now();
-      const echoed = lifted?.on === on && now - lifted.at < echo;
-      if (!echoed && mayAct(on, now)) return;
-      event.preventDefault();
-      event.stopImmediatePropagation();
-    },
-    listen,
-  );
+  root.addEventListener('touchstart', began, { capture: true, passive: true });
+  root.addEventListener('touchend', lifted, { capture: true, passive: false });
+  root.addEventListener('touchcancel', ({ changedTouches }) => {
+    for (const { identifier } of changedTouches) held.delete(identifier);
+  });
+  root.addEventListener('click', clicked, { capture: true });
 }
 
-function near(element: HTMLElement, { clientX, clientY }: PointerEvent): boolean {
+function near(element: HTMLElement, { clientX, clientY }: Touch): boolean {
   const box = element.getBoundingClientRect();
   return (
     clientX >= box.left - slop &&

@@ -39,7 +39,7 @@ function LengthAnswer({ value, tape, whole, from }: AnswerProps & { readonly val
   return (
     <>
       <div class="answer">
-        <Mixed value={mark.value} rest={mark.rest} size="answer" tape={tape} />
+        <Mixed value={mark.value} rest={mark.rest} size="result" tape={tape} />
         {whole && (
           <div class="read">
             <Remainder tape={tape} rest={mark.rest} />
@@ -102,7 +102,7 @@ function OtherEnd({
 function CountAnswer({ exact, expr, lookup, tape }: AnswerProps & { readonly exact: Length }) {
   const left = expr && leftOver(expr, lookup);
   return (
-    <Plain figure={<Mixed value={left ? (exact.floor() as Length) : exact} size="answer" tape="1/64" />}>
+    <Plain figure={<Mixed value={left ? (exact.floor() as Length) : exact} size="result" tape="1/64" />}>
       {left ? (
         <>
           times, and <Inline value={left} tape={tape === '0.001' ? '1/64' : tape} /> left over
