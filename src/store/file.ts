@@ -27,9 +27,30 @@ export type FileError =
  * `{ "knifeline": 1, "job": "<id>", "entries": [ ... ] }`, one entry a line, in log order; lengths as exact text.
  */
 export function writeJobFile({ job, entries }: JobFile): string {
-  const lines = [...entries].sort(inOrder).map((entry) => `    ${JSON.stringify(entry)}`);
+  const lines = [...entries].sort(inOrder).map((entry) => `    ${JSON.stringify(inFileOrder(entry))}`);
   return `{\n  "knifeline": ${fileVersion},\n  "job": ${JSON.stringify(job)},\n  "entries": [\n${lines.join(',\n')}\n  ]\n}\n`;
 }
+
+const keys = [
+  'job',
+  'device',
+  'count',
+  'at',
+  'act',
+  'label',
+  'undoes',
+  'kind',
+  'path',
+  'value',
+  'op',
+  'figure',
+];
+
+/** The entry with its keys as a reader expects them: the same log is the same file on every phone. */
+const inFileOrder = (entry: Entry): object =>
+  Object.fromEntries(
+    keys.flatMap((key) => (key in entry ? [[key, (entry as Record<string, unknown>)[key]]] : [])),
+  );
 
 /** Reads a job file whole, or says what is wrong and where. Nothing of a bad file is taken. */
 export function readJobFile(text: string): Result<JobFile, FileError> {
