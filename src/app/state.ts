@@ -142,7 +142,7 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
       await store.append({
         job: id,
         label: 'Kept as a second copy',
-        changes: editJob({ name: `${name} (2)` }),
+        changes: editJob({ name: `${name.slice(0, 116)} (2)` }),
       });
     }
     offered.value = undefined;
@@ -211,9 +211,12 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
   if (last) await load(last.id);
   if (navigator.storage?.persisted)
     kept.value = (await navigator.storage.persisted()) ? 'kept' : 'may-be-cleared';
-  void store.purge(new Date(Date.now() - deletedFor).toISOString()).then(async () => {
-    jobs.value = await store.jobs();
-  });
+  void store
+    .purge(new Date(Date.now() - deletedFor).toISOString())
+    .then(async () => {
+      jobs.value = await store.jobs();
+    })
+    .catch(() => undefined); // tried again at the next start
 
   return {
     route,

@@ -35,6 +35,8 @@ type KeySheetProps = {
 };
 
 const digits = [7, 8, 9, 4, 5, 6, 1, 2, 3];
+/** A count stays under a thousand: no board has more grooves. */
+const mostDigits = 3;
 const words = ['mm', 'scant', 'strong', 'feet'] as const;
 
 /** Keys docked below to fill one blank. A caliper that types its reading is heard too. */
@@ -43,6 +45,7 @@ export function KeySheet(props: KeySheetProps) {
   const [touched, setTouched] = useState(false);
   const lengths = props.fill === 'length';
   const press = (key: SlotKey) => {
+    if (!lengths && key.key === 'digit' && slot.digits.length >= mostDigits) return;
     const next = pressSlot(slot, key, props.tape);
     setTouched(true);
     if (!next.ok) return;
