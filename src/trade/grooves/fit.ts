@@ -8,6 +8,7 @@ import {
   longest,
   shortest,
   subtract,
+  zero,
 } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import { type Rounded, roundTo } from '../../length/round';
@@ -24,7 +25,7 @@ export const clearances = {
 /** Readings that differ by more are two lots, not one. Common practice, no source. */
 export const leastSpreadToWarn = inches(1n, 64n);
 /** A glue line looser than this is weak. Common practice, no source. */
-export const loosestGlueLine = inches(15n, 1000n);
+const loosestGlueLine = inches(15n, 1000n);
 
 export type Fit = {
   /** For the stack: thickest reading plus clearance, exact. Never set a stack from the 64th. */
@@ -37,7 +38,9 @@ export type Fit = {
   /** Play at the thinnest place. */
   readonly loosest: Length;
   readonly wideSpread: boolean;
-  /** When a glued fit is too loose at the thinnest: the readings in two groups, each for a stack of its own. */
+  /** A glued fit too loose at the thinnest. */
+  readonly weakGlueLine: boolean;
+  /** When that is for the readings' spread: the readings in two groups, each for a stack of its own. */
   readonly groups?: readonly [readonly Length[], readonly Length[]];
 };
 
@@ -67,6 +70,7 @@ export function fitFrom(
   const width = add(thickest, clearance);
   const loosest = subtract(width, thinnest);
   const spread = subtract(thickest, thinnest);
+  const weakGlueLine = glued && less(loosestGlueLine, loosest);
   return ok({
     width,
     nearest64: roundTo(width, inches(1n, 64n), 'halfExpand'),
@@ -75,19 +79,20 @@ export function fitFrom(
     spread,
     loosest,
     wideSpread: less(leastSpreadToWarn, spread),
-    ...(glued && less(loosestGlueLine, loosest) ? { groups: twoGroups(readings) } : {}),
+    weakGlueLine,
+    ...(weakGlueLine && isPositive(spread) ? { groups: twoGroups(readings) } : {}),
   });
 }
 
-/** Splits readings at their widest gap, thin ones first. */
+/** Splits readings, thin ones first, so that the wider of the two groups is as narrow as can be. */
 function twoGroups(readings: readonly Length[]): readonly [readonly Length[], readonly Length[]] {
   const sorted = [...readings].sort(compare);
-  const gap = (k: number): Length => {
-    const a = sorted[k - 1];
-    const b = sorted[k];
-    return a && b ? subtract(b, a) : inches(0n);
+  const spreadOf = (group: readonly Length[]): Length => {
+    const [first = zero] = group;
+    return subtract(group[group.length - 1] ?? first, first);
   };
-  let cut = Math.min(1, sorted.length);
-  for (let k = 2; k < sorted.length; k += 1) if (less(gap(cut), gap(k))) cut = k;
-  return [sorted.slice(0, cut), sorted.slice(cut)];
+  const wider = (cut: number): Length => longest(spreadOf(sorted.slice(0, cut)), spreadOf(sorted.slice(cut)));
+  let best = 1;
+  for (let cut = 2; cut < sorted.length; cut += 1) if (less(wider(cut), wider(best))) best = cut;
+  return [sorted.slice(0, best), sorted.slice(best)];
 }

@@ -16,7 +16,7 @@ import type { Groove, Problem, Warning } from './layout';
 
 /** Least wood left between grooves, and between a groove and an end. Common practice, no source. */
 export const leastLand = inches(1n, 4n);
-export const leastEndLand = inches(3n, 8n);
+const leastEndLand = inches(3n, 8n);
 
 /** Far edge of a groove, from the same end. */
 export const farOf = (g: Groove): Length => add(g.near, g.width);
@@ -70,10 +70,10 @@ export function overlaps(grooves: readonly Groove[], face: Face): readonly Probl
 }
 
 /** Least web between the floors of grooves cut on two faces: the larger of t/3 and 3/16. Common practice, no source. */
-export const leastWeb = (thickness: Length): Length => longest(over(thickness, 3n), inches(3n, 16n));
+const leastWeb = (thickness: Length): Length => longest(over(thickness, 3n), inches(3n, 16n));
 
 /** True where two grooves lie over each other along the board. */
-export const opposed = (a: Groove, b: Groove): boolean => less(a.near, farOf(b)) && less(b.near, farOf(a));
+const opposed = (a: Groove, b: Groove): boolean => less(a.near, farOf(b)) && less(b.near, farOf(a));
 
 /**
  * Wood left between the floors of opposed grooves: web = t - depth A - depth B; behind one alone, t - depth.

@@ -6,8 +6,8 @@ import {
   isPositive,
   type Length,
   less,
+  negate,
   subtract,
-  times,
   zero,
 } from '../../length/length';
 import type { Board, Face, Run } from './board';
@@ -42,7 +42,7 @@ export function layOut(board: Board): Layout {
   const narrow = board.runs.flatMap((run, k) => groovesOf(run, facts[k] ?? blank(run), datum));
   const { kept, dropped } = dropFor(narrow, wide.grooves);
   const grooves = [...kept, ...wide.grooves].sort(along);
-  const checked = check(board, grooves);
+  const checked = check(board, grooves, [...narrow, ...wide.grooves]);
   const problems = [
     ...boardProblems(board),
     ...facts.flatMap((f) => f.problems),
@@ -73,7 +73,7 @@ function boardProblems(board: Board): readonly Problem[] {
 
 const faces: readonly Face[] = ['A', 'B'];
 
-function check(board: Board, grooves: readonly Groove[]) {
+function check(board: Board, grooves: readonly Groove[], placed: readonly Groove[]) {
   const problems: Problem[] = [];
   const warnings: Warning[] = [];
   const { length, thickness } = board;
@@ -81,7 +81,7 @@ function check(board: Board, grooves: readonly Groove[]) {
     const on = onFace(grooves, face);
     problems.push(...overlaps(on, face));
     if (!length) continue;
-    problems.push(...offTheBoard(board, on, length));
+    problems.push(...offTheBoard(board, on, placed));
     warnings.push(...landWarnings(on, length));
   }
   if (thickness && isPositive(thickness)) {
@@ -97,34 +97,47 @@ function check(board: Board, grooves: readonly Groove[]) {
 }
 
 /** The first groove of each run off the near end, and the last past the far end, with what would fit. */
-function offTheBoard(board: Board, grooves: readonly Groove[], length: Length): readonly Problem[] {
+function offTheBoard(
+  board: Board,
+  grooves: readonly Groove[],
+  placed: readonly Groove[],
+): readonly Problem[] {
   const found: Problem[] = [];
+  const { length } = board;
   const groups = new Set(grooves.map((g) => g.run ?? g.id));
   for (const group of groups) {
     const all = grooves.filter((g) => (g.run ?? g.id) === group);
     const first = all[0];
     const last = all[all.length - 1];
     if (first && isNegative(first.near)) {
-      found.push({ code: 'off-the-end', in: group, no: first.no, by: first.near.neg() as Length });
+      found.push({ code: 'off-the-end', in: group, no: first.no, by: negate(first.near) });
     }
-    if (last && less(length, farOf(last))) found.push(pastTheEnd(board, all, length));
+    if (last && length && less(length, farOf(last))) {
+      const own = placed.filter((g) => (g.run ?? g.id) === group);
+      const fits = own.filter((g) => !less(length, farOf(g))).length;
+      found.push(pastTheEnd(board, last, { fits, length, first: own[0] ?? last }));
+    }
   }
   return found;
 }
 
-function pastTheEnd(board: Board, all: readonly Groove[], length: Length): Problem {
-  const first = all[0];
-  const last = all[all.length - 1];
-  if (!first || !last) throw new Error('no grooves');
+type Past = { readonly fits: number; readonly length: Length; readonly first: Groove };
+
+function pastTheEnd(board: Board, last: Groove, { fits, length, first }: Past): Problem {
   const by = subtract(farOf(last), length);
-  return {
-    code: 'past-the-end',
-    in: last.run ?? last.id,
-    no: last.no,
-    by,
-    fits: all.filter((g) => !less(length, farOf(g))).length,
-    startAt: subtract(subtract(first.near, by), board.datum ?? zero),
-  };
+  const moved = subtract(first.near, by);
+  const given = startOf(board, last);
+  // no earlier start helps a list or a fill, nor a run longer than the board
+  const startAt = given && !isNegative(moved) ? subtract(given, by) : negate(by);
+  return { code: 'past-the-end', in: last.run ?? last.id, no: last.no, by, fits, startAt };
+}
+
+/** The figure a run's or wide groove's start was given by, when moving it moves all of them alike. */
+function startOf(board: Board, groove: Groove): Length | undefined {
+  const run = board.runs.find((r) => r.id === groove.run);
+  if (!run) return board.wides.find((w) => w.id === groove.id)?.near;
+  if (run.spacing === 'openings') return run.first ?? zero;
+  return run.spacing === 'pitch' ? run.first : undefined;
 }
 
 /**
@@ -173,6 +186,6 @@ export function spacerFor(
 ): { readonly spacer: Length; readonly at: 'board' | 'mate' } {
   const difference = subtract(datum, mate);
   return isNegative(difference)
-    ? { spacer: times(difference, -1n), at: 'board' }
+    ? { spacer: negate(difference), at: 'board' }
     : { spacer: difference, at: 'mate' };
 }

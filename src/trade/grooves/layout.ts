@@ -3,9 +3,9 @@ import type { Face } from './board';
 
 /** One groove as it will be cut. Near edge from the reference end, inches. */
 export type Groove = {
-  /** `run/number`, or the wide groove's own id: stable whatever is changed round it. */
+  /** `run~number`, or the wide groove's own id: stable whatever is changed round it. */
   readonly id: string;
-  /** What it is called on the board: its number in its run, `W1` for a wide one. */
+  /** What it is called on the board: its number in its run (in a list, its place there), `W1` for a wide one. */
   readonly no: string;
   readonly run?: string;
   readonly face: Face;
@@ -52,9 +52,9 @@ export type Problem =
       readonly in: string;
       readonly no: string;
       readonly by: Length;
-      /** How many of the run do fit. */
+      /** How many of the run do fit, counting those a wide groove displaced. */
       readonly fits: number;
-      /** The latest first near edge (from the datum) that lets all fit; negative when none does. */
+      /** Where the run would have to start, given as its start is given (from the datum, by its point); negative when no start lets all fit. */
       readonly startAt: Length;
     }
   | { readonly code: 'none-fit'; readonly in: string; readonly short: Length }

@@ -1,4 +1,5 @@
 import { type Length, subtract } from '../../length/length';
+import type { Board } from './board';
 
 export type Hand = 'left' | 'right';
 
@@ -15,6 +16,21 @@ export type Hand = 'left' | 'right';
  */
 export function leadingEdge(side: Hand, stop: Hand): 'front' | 'back' {
   return side === stop ? 'back' : 'front';
+}
+
+/**
+ * Which edge of a side leads with the board as it is set up: the top end on the stop instead of the bottom turns the
+ * side half round on the table, and front and back change places.
+ *
+ * @param board whose `end` is its reference end, and `against` the end on the stop
+ * @example leadingEdgeOf({ ...side, end: 'bottom', against: 'other' }, 'left') // 'front'
+ */
+export function leadingEdgeOf(board: Board, side: Hand): 'front' | 'back' {
+  const turned = board.machine === 'stop' && board.against === 'other';
+  const topOnStop = (board.end === 'top') !== turned;
+  const edge = leadingEdge(side, board.stopSide);
+  if (!topOnStop) return edge;
+  return edge === 'front' ? 'back' : 'front';
 }
 
 /**

@@ -58,13 +58,17 @@ export const machines: Record<Machine, Rule> = {
 const roundedLength = ({ board, tape }: Job): Length => markAt(board.length ?? zero, tape).value;
 
 /**
- * Scale reading: teeth to fence, plus the stand-off block, plus what the stack grew toward the fence over the single
- * blade the scale was zeroed to.
+ * Scale reading: teeth to fence, plus what rides along: the stand-off block, and what the stack grew toward the fence
+ * over the single blade the scale was zeroed to.
  */
 function fenceScale({ near, cutter, job }: Context): Set {
-  const { block = zero, single = zero } = job.shop;
-  const grown = job.board.grows === 'toward' ? subtract(cutter, single) : zero;
-  return { measures: 'fence-scale', figure: sum([near, block, grown]) };
+  return { measures: 'fence-scale', figure: add(near, ridesAtFence(cutter, job)) };
+}
+
+/** What a fence scale reads over the distance from teeth to work, whichever end is on the fence. Inches. */
+export function ridesAtFence(cutter: Length, { board, shop }: Job): Length {
+  const { block = zero, single = zero } = shop;
+  return board.grows === 'toward' ? add(block, subtract(cutter, single)) : block;
 }
 
 /**

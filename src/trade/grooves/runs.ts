@@ -86,9 +86,9 @@ function missing(run: Run): readonly Problem[] {
     .map((field) => ({ code: 'missing', in: run.id, field }));
   if (run.spacing === 'given' && run.at.length === 0)
     found.push({ code: 'missing', in: run.id, field: 'at' });
-  const positive: readonly GrooveField[] = ['width', 'depth', 'pitch', 'part', 'span'];
+  const positive: readonly GrooveField[] = ['width', 'depth', 'pitch', 'part', 'span', 'stopped'];
   for (const field of positive) {
-    const value = run[field as 'width' | 'depth' | 'pitch' | 'part' | 'span'];
+    const value = run[field as 'width' | 'depth' | 'pitch' | 'part' | 'span' | 'stopped'];
     if (value !== undefined && !isPositive(value)) found.push({ code: 'not-positive', in: run.id, field });
   }
   const counted = run.spacing === 'pitch' || run.spacing === 'openings';
@@ -150,8 +150,11 @@ function byOpenings(run: Run, board: Board): RunFacts {
     const short = subtract(times(part, BigInt(count)), span);
     return none(run, [{ code: 'no-openings', in: run.id, short, fits: mostParts(span, part) }]);
   }
+  const pitch = add(found.opening, part);
+  const problems = count > 1 ? tight(run, pitch, width) : [];
+  if (problems.length > 0) return none(run, problems);
   const nears = found.nears.map((near) => add(near, first));
-  return { run: run.id, nears, problems: [], opening: found.opening, pitch: add(found.opening, part) };
+  return { run: run.id, nears, problems, opening: found.opening, pitch };
 }
 
 /** The grooves of a placed run, from the reference end: numbers stay with the run. */

@@ -1,11 +1,21 @@
-import { inches, isNegative, isPositive, type Length, less, subtract, zero } from '../../length/length';
+import {
+  add,
+  inches,
+  isNegative,
+  isPositive,
+  isZero,
+  type Length,
+  less,
+  subtract,
+  zero,
+} from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { fromOtherEnd, markAt } from '../../length/tape';
 import type { Board, Shop } from './board';
 import { cutterFor, type Job } from './cutter';
 import type { Layout } from './lay-out';
 import type { Groove } from './layout';
-import { machines } from './machines';
+import { machines, ridesAtFence } from './machines';
 import { type Mark, marksOf } from './marks';
 import { type Pass, type PassError, passesFor, type Wall } from './passes';
 
@@ -49,7 +59,7 @@ export type SettingProblem =
       readonly groove: Groove;
       readonly figure: Length;
       readonly capacity: Length;
-      /** The same cut set off the other end, when that is within reach. */
+      /** The same cut set off the end not on the fence now, when that is within reach. */
       readonly fromOther?: Length;
     }
   | { readonly code: 'behind-fence'; readonly groove: Groove; readonly figure: Length }
@@ -89,25 +99,32 @@ const usualOverlap = inches(1n, 16n);
  */
 export function settingsFor(layout: Layout, job: Job): Settings {
   const { board, shop, tape } = job;
-  const absent = needed(board).filter((field) => !shop[field]);
+  const absent = needed(board).filter((field) => !isMeasured(shop[field]));
   const problems: SettingProblem[] = absent.map((field) => ({ code: 'shop-figure-missing', field }));
   if (absent.length > 0) return { settings: [], problems, warnings: [] };
   const settings: Setting[] = [];
   const marks = marksOf(board, layout, tape);
+  // less than none would leave wood standing between passes
+  const overlap = shop.overlap && !isNegative(shop.overlap) ? shop.overlap : usualOverlap;
   for (const mark of marks) {
     const cutter = cutterFor(mark.groove, job);
-    const passes = passesFor(mark.groove.width, cutter, shop.overlap ?? usualOverlap);
-    if (passes.ok) settings.push(...settingsOf(mark, { passes: passes.value, cutter, marks, job }));
-    else problems.push({ groove: mark.groove, ...passes.error });
+    const passes = passesFor(mark.groove.width, cutter, overlap);
+    if (passes.ok) {
+      const own = settingsOf(mark, { passes: passes.value, cutter, marks, job });
+      settings.push(...own);
+      // one word for a groove, however many passes it takes
+      problems.push(...own.flatMap((s) => outOfReach(s, job)).slice(0, 1));
+    } else problems.push({ groove: mark.groove, ...passes.error });
   }
-  problems.push(...settings.flatMap((s) => outOfReach(s, job)));
   return { settings, problems, warnings: warningsFor(settings, job) };
 }
+
+const isMeasured = (figure: Length | undefined): boolean => figure !== undefined && isPositive(figure);
 
 function needed(board: Board): readonly ShopField[] {
   switch (board.machine) {
     case 'fence':
-      return ['single'];
+      return board.grows === 'toward' ? ['single'] : [];
     case 'router':
       return board.cutter ? ['routerBase'] : ['routerBase', 'bit'];
     case 'saw':
@@ -160,26 +177,37 @@ function nameOf(pass: Pass, passes: readonly Pass[]): string {
 const onMark = (figure: Length, pass: Pass, mark: Mark): boolean =>
   pass.offset.n === 0n && figure.equals(mark.near.value);
 
-function outOfReach(s: Setting, { board, shop, tape }: Job): readonly SettingProblem[] {
-  const figure = s.figure.value;
-  const length = board.length ?? zero;
-  if (s.measures === 'guide-edge') {
-    const off = (x: Length) => isNegative(x) || less(length, x);
-    if (!off(figure)) return [];
-    const other = s.otherGuide?.value;
-    const otherSide = other && !off(other) ? { otherSide: other } : {};
-    return [{ code: 'guide-off-board', groove: s.groove, figure, ...otherSide }];
-  }
-  const capacity = board.machine === 'fence' ? shop.capacity : shop.stopReach;
+function outOfReach(s: Setting, job: Job): readonly SettingProblem[] {
+  if (s.measures === 'guide-edge') return offTheBoard(s, job.board.length ?? zero);
+  // one stop for all the spacers, standing for the farthest cut, the one without
+  if (s.measures === 'spacer' && !isZero(s.figure.value)) return [];
+  const figure = s.measures === 'spacer' ? s.nearTeeth.value : s.figure.value;
+  const capacity = job.board.machine === 'fence' ? job.shop.capacity : job.shop.stopReach;
   if (isNegative(figure)) return [{ code: 'behind-fence', groove: s.groove, figure }];
   if (!capacity || !less(capacity, figure)) return [];
-  // the block, and what the stack grew toward the fence, ride along whichever end is on it
-  const rides = subtract(figure, s.measures === 'fence-scale' ? s.nearTeeth.value : figure);
-  const other = fromOtherEnd(length, s.farTeeth.value, tape).add(rides) as Length;
-  const fits = isPositive(other) && !less(capacity, other);
+  const other = otherReach(s, job);
+  const fits = other && isPositive(other) && !less(capacity, other);
   return [
     { code: 'beyond-fence', groove: s.groove, figure, capacity, ...(fits ? { fromOther: other } : {}) },
   ];
+}
+
+function offTheBoard({ groove, figure, otherGuide }: Setting, length: Length): readonly SettingProblem[] {
+  const off = (x: Length) => isNegative(x) || less(length, x);
+  if (!off(figure.value)) return [];
+  const other = otherGuide?.value;
+  const otherSide = other && !off(other) ? { otherSide: other } : {};
+  return [{ code: 'guide-off-board', groove, figure: figure.value, ...otherSide }];
+}
+
+/** The same cut set off the end not on the stop or fence now; one stop with spacers has no such place. */
+function otherReach(s: Setting, job: Job): Length | undefined {
+  if (s.measures === 'spacer') return undefined;
+  if (s.measures === 'other-stop-to-teeth') return s.nearTeeth.value;
+  const { board, tape } = job;
+  const teeth = subtract(markAt(board.length ?? zero, tape).value, add(s.farTeeth.value, s.farTeeth.rest));
+  const rides = s.measures === 'fence-scale' ? ridesAtFence(cutterFor(s.groove, job), job) : zero;
+  return markAt(add(teeth, rides), tape).value;
 }
 
 function warningsFor(settings: readonly Setting[], { board }: Job): readonly SettingWarning[] {

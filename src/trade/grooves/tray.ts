@@ -4,7 +4,7 @@ import type { Rounded } from '../../length/round';
 import { markAt, type Tape } from '../../length/tape';
 
 /** A tray resting on less than this may drop out. Common practice, no source. */
-export const leastBearing = inches(1n, 8n);
+const leastBearing = inches(1n, 8n);
 
 export type Tray = {
   /** Exact width, and the same rounded down: a tray must enter. */

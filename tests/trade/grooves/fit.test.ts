@@ -28,6 +28,21 @@ describe('fitFrom', () => {
     expect(fit.value.wideSpread).toBe(true);
   });
 
+  test('the two groups are as narrow as they can be', () => {
+    const fit = fitFrom(readings('.700', '.718', '.706', '.712'), clearances.glued, true);
+    expect(fit.ok && fit.value.groups?.map((g) => g.map((x) => x.toString()))).toEqual([
+      ['0.7', '0.706'],
+      ['0.712', '0.718'],
+    ]);
+  });
+
+  test('a glue line loose by its clearance alone is warned of, and no sheets are parted', () => {
+    const fit = fitFrom(readings('.7', '.7'), clearances.slides, true);
+    expect(fit.ok && [fit.value.weakGlueLine, fit.value.groups]).toEqual([true, undefined]);
+    const just = fitFrom(readings('.7', '.71'), clearances.glued, true);
+    expect(just.ok && [just.value.loosest.toString(), just.value.weakGlueLine]).toEqual(['0.015', false]);
+  });
+
   test('a part that slides is not split: its play is wanted', () => {
     const fit = fitFrom(readings('.719', '.703'), clearances.slides, false);
     expect(fit.ok && fit.value.groups).toBeUndefined();

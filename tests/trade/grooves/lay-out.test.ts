@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { add, subtract } from '../../../src/length/length';
+import { add, isNegative, subtract } from '../../../src/length/length';
+import type { Board, Run } from '../../../src/trade/grooves/board';
 import { datumOf, fromOther, layOut, spacerFor } from '../../../src/trade/grooves/lay-out';
 import { centredStart } from '../../../src/trade/grooves/place';
 import { board, codes, l, nears, one, run, w, wide } from './sample';
@@ -15,6 +16,16 @@ const trays = run({
 });
 
 describe('layOut', () => {
+  test('a bottom of 18 mm in place of 23/32 moves the side’s marks and the spacer, not the marks from the datum', () => {
+    const datum = datumOf(l('4 1/8'), l('18 mm'));
+    const first = nears(layOut(board({ length: l('64 1/4'), datum, runs: [one('2 1/8', '13/32')] })))[0];
+    expect([w(datum), first, w(spacerFor(datum, l('9/32')).spacer)]).toEqual([
+      '4 847/1016',
+      '6 487/508',
+      '4 2245/4064',
+    ]);
+  });
+
   test('fills a bay of 58 11/16 with thirty grooves, 1 3/32 left over', () => {
     const layout = layOut(board({ length: l('58 11/16'), runs: [trays] }));
     expect(layout.problems).toEqual([]);
@@ -221,7 +232,67 @@ describe('layOut refuses', () => {
   test('a last groove past the end, by how much, how many fit and where all would', () => {
     const [problem] = layOut(board({ ...long, runs: [run({ ...four, count: 6 })] })).problems;
     if (problem?.code !== 'past-the-end') throw new Error('not past the end');
-    expect([problem.no, w(problem.by), problem.fits, w(problem.startAt)]).toEqual(['6', '1 1/2', 5, '-1/2']);
+    expect([problem.no, w(problem.by), problem.fits]).toEqual(['6', '1 1/2', 5]);
+    expect(isNegative(problem.startAt)).toBe(true);
+  });
+
+  const past = (over: Partial<Run>, more: Partial<Board> = {}) => {
+    const found = layOut(board({ ...long, runs: [run({ ...four, ...over })], ...more })).problems;
+    const [problem] = found.filter((p) => p.code === 'past-the-end');
+    if (problem?.code !== 'past-the-end') throw new Error('not past the end');
+    return problem;
+  };
+
+  test.each([
+    ['near', '3 3/4', '3 1/2'],
+    ['centre', '4', '3 3/4'],
+    ['far', '4 1/4', '4'],
+  ] as const)('a start given by its %s at %s is answered by its %s too: %s', (point, first, startAt) => {
+    const problem = past({ point, first: l(first) });
+    expect([w(problem.by), w(problem.startAt)]).toEqual(['1/4', startAt]);
+    const moved = [run({ ...four, point, first: problem.startAt })];
+    expect(layOut(board({ ...long, runs: moved })).problems).toEqual([]);
+  });
+
+  test('a start whose groove would stick out at the near end is no answer', () => {
+    // moved by 3/16 the centre would stand 3/16 in, and the groove 1/16 out
+    const problem = past({ point: 'centre', first: l('3/8'), count: 5, pitch: l('2 7/16') });
+    expect([w(problem.by), isNegative(problem.startAt), problem.fits]).toEqual(['3/8', true, 4]);
+  });
+
+  test('the ones a wide groove displaced count among those that fit, and the start is the run’s own', () => {
+    const wides = [wide({ near: l('3'), width: l('1') })];
+    const problem = past({ count: 5, first: l('1 3/4') }, { wides });
+    expect([w(problem.by), problem.fits, w(problem.startAt)]).toEqual(['1/4', 4, '1 1/2']);
+  });
+
+  test('no start is offered where none lets all fit: a list, a fill of too long a span', () => {
+    const list = past({ spacing: 'given', at: [l('1'), l('9 3/4')] });
+    const filled = past({ spacing: 'fill', span: l('12') });
+    expect([isNegative(list.startAt), list.fits]).toEqual([true, 1]);
+    expect([isNegative(filled.startAt), filled.fits]).toEqual([true, 5]);
+  });
+
+  test('openings past the end are answered by where their span would have to start', () => {
+    const spread = { spacing: 'openings', count: 2, span: l('7') } as const;
+    const problem = past({ ...spread, first: l('6') });
+    expect([w(problem.by), w(problem.startAt), problem.fits]).toEqual(['1', '5', 1]);
+    const moved = [run({ ...four, ...spread, first: problem.startAt })];
+    expect(layOut(board({ ...long, runs: moved })).problems).toEqual([]);
+  });
+
+  test('openings that leave no wood between grooves wider than their parts', () => {
+    const runs = [
+      run({ spacing: 'openings', count: 2, width: l('1'), part: l('1/2'), first: l('3'), span: l('2') }),
+    ];
+    const [problem] = layOut(board({ ...long, runs })).problems;
+    expect(problem?.code === 'pitch-too-small' && [w(problem.pitch), w(problem.width)]).toEqual(['5/6', '1']);
+  });
+
+  test.each(['0', '-1'])('a groove stopped %s short of the front', (stopped) => {
+    expect(layOut(board({ ...long, runs: [run({ ...four, stopped: l(stopped) })] })).problems).toEqual([
+      { code: 'not-positive', in: 'r', field: 'stopped' },
+    ]);
   });
 
   test('a start given from the datum is answered from the datum', () => {

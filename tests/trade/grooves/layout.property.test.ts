@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { add, inches, isNegative, sum } from '../../../src/length/length';
+import { add, inches, isNegative, isPositive, less, sum } from '../../../src/length/length';
 import { farOf, onFace, overlapOf } from '../../../src/trade/grooves/lands';
 import { fromOther, isMirror, layOut } from '../../../src/trade/grooves/lay-out';
 import type { Groove } from '../../../src/trade/grooves/layout';
@@ -44,6 +44,33 @@ const boards = fc
     }),
   );
 
+/** Runs of every kind on both faces, good and bad alike. */
+const anyRun = fc
+  .record({
+    spacing: fc.constantFrom('pitch', 'fill', 'openings', 'given' as const),
+    face: fc.constantFrom('A', 'B' as const),
+    point: fc.constantFrom('near', 'centre', 'far' as const),
+    width: sixteenths(4, 20),
+    count: fc.integer({ min: 1, max: 12 }),
+    pitch: sixteenths(4, 160),
+    first: sixteenths(-8, 480),
+    span: fc.option(sixteenths(16, 1000), { nil: undefined }),
+    at: fc.array(sixteenths(0, 980), { minLength: 1, maxLength: 4 }),
+  })
+  .map((over) => run({ ...over, depth: l('1/4'), part: l('1/4') }));
+
+const anyBoards = fc.tuple(anyRun, anyRun, sixteenths(0, 40)).map(([a, b, datum]) =>
+  board({
+    length,
+    datum,
+    thickness: l('23/32'),
+    runs: [
+      { ...a, id: 'a' },
+      { ...b, id: 'b' },
+    ],
+  }),
+);
+
 const turned = (g: Groove): Groove => ({ ...g, near: fromOther(length, g.near, g.width) });
 
 describe('layOut, whatever is asked', () => {
@@ -79,6 +106,32 @@ describe('layOut, whatever is asked', () => {
       }
     });
     fc.assert(property, { numRuns: runs(300) });
+  });
+
+  test('what is not refused can be cut: all on the board, none into another, on either face', () => {
+    const property = fc.property(anyBoards, (b) => {
+      const { grooves, problems } = layOut(b);
+      const sticksOut = grooves.some((g) => isNegative(g.near) || less(length, farOf(g)));
+      const meets = grooves.some((g, k) =>
+        grooves.slice(k + 1).some((h) => g.face === h.face && isPositive(overlapOf(g, h))),
+      );
+      const named = problems.some((p) => ['off-the-end', 'past-the-end', 'overlap'].includes(p.code));
+      expect(named).toBe(sticksOut || meets);
+    });
+    fc.assert(property, { numRuns: runs(300) });
+  });
+
+  test('a start that is offered lets the whole run fit', () => {
+    const property = fc.property(anyRun, sixteenths(0, 40), (r, datum) => {
+      const b = board({ length, datum, runs: [r] });
+      for (const p of layOut(b).problems) {
+        if (p.code !== 'past-the-end' || isNegative(p.startAt)) continue;
+        const moved = layOut(board({ ...b, runs: [{ ...r, first: p.startAt }] }));
+        expect(moved.problems).toEqual([]);
+        expect(moved.grooves.length).toBeGreaterThan(p.fits);
+      }
+    });
+    fc.assert(property, { numRuns: runs(500) });
   });
 
   test('turned end for end twice is the same board, and one with its own mirror is safe', () => {

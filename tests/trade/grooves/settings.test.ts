@@ -49,6 +49,30 @@ describe('settingsFor a stop', () => {
     expect([w(problem.figure), w(problem.capacity), w(problem.fromOther)]).toEqual(['60', '48', '3 3/4']);
   });
 
+  test('what is offered from the other end is what the stop reads with that end on it, and back', () => {
+    const runs = [one('60 7/128', '93/128')];
+    const offered = (against: 'reference' | 'other', near: string) => {
+      const [p] = set({ runs: [one(near, '93/128')], against }, { stopReach: l('48') }).problems;
+      return p?.code === 'beyond-fence' ? w(p.fromOther) : undefined;
+    };
+    expect(offered('reference', '60 7/128')).toBe(
+      w(set({ runs, against: 'other' }).settings[0]?.figure.value),
+    );
+    expect(offered('other', '5')).toBe('5');
+  });
+
+  test('says once for a groove that it is beyond reach, however many passes it takes', () => {
+    const found = set({ runs: [one('60', '2')], cutter: l('1/2') }, { stopReach: l('48') });
+    expect(found.settings.length).toBeGreaterThan(2);
+    expect(codes(found.problems)).toEqual(['beyond-fence']);
+  });
+
+  test('an overlap of less than nothing is not taken: no wood is left between passes', () => {
+    const usual = set({ runs: [one('10', '2')], cutter: l('1/2') });
+    const odd = set({ runs: [one('10', '2')], cutter: l('1/2') }, { overlap: l('-1/4') });
+    expect(odd.settings.map((s) => exact(s.figure))).toEqual(usual.settings.map((s) => exact(s.figure)));
+  });
+
   test('beyond reach from both ends offers nothing', () => {
     const [problem] = set({ runs: [one('32', '1/2')] }, { stopReach: l('24') }).problems;
     expect(problem?.code === 'beyond-fence' && w(problem.fromOther)).toBe('none');
@@ -79,8 +103,19 @@ describe('settingsFor a fence', () => {
     expect(exact(set(away, { single: l('1/8'), block: l('3/4') }).settings[0]?.figure)).toBe('20 7/16');
   });
 
-  test('asks for the single blade', () => {
-    expect(set(fence).problems).toEqual([{ code: 'shop-figure-missing', field: 'single' }]);
+  test('asks for the single blade, unless the stack grows away and it does not count', () => {
+    const asked = [{ code: 'shop-figure-missing', field: 'single' }];
+    expect(set(fence).problems).toEqual(asked);
+    expect(set(fence, { single: l('0') }).problems).toEqual(asked);
+    expect(set({ ...fence, grows: 'away' }).problems).toEqual([]);
+  });
+
+  test('offers the other end by the same sum, whatever the growth: near teeth from there, grown 77/128', () => {
+    const far = { ...fence, runs: [one('50', '93/128')] };
+    const [problem] = set(far, { single: l('1/8'), capacity: l('30') }, '0.001').problems;
+    if (problem?.code !== 'beyond-fence') throw new Error('within reach');
+    // 64 1/4 - 50 - 93/128 + (93/128 - 1/8) = 14 1/8
+    expect(w(problem.fromOther)).toBe('14 1/8');
   });
 
   test('past its capacity offers the other end with the block and the growth still on it', () => {
@@ -170,6 +205,19 @@ describe('settingsFor spacers', () => {
     expect(settings.map((s) => exact(s.figure))).toEqual(['3 5/8', '1 13/16', '0']);
   });
 
+  test('the stop stands for the farthest, and is beyond reach if that one is', () => {
+    const far = { machine: 'spacers', runs: [three, one('50', '3/4', { id: 'x' })] } as const;
+    const [problem, ...more] = set(far, { stopReach: l('48') }).problems;
+    if (problem?.code !== 'beyond-fence') throw new Error('within reach');
+    expect([problem.groove.id, w(problem.figure), problem.fromOther, more]).toEqual([
+      'x~1',
+      '50',
+      undefined,
+      [],
+    ]);
+    expect(set(far, { stopReach: l('50') }).problems).toEqual([]);
+  });
+
   test('one stop serves narrow and wide grooves alike', () => {
     const { settings } = set({ machine: 'spacers', runs: [three, one('20', '3/4', { id: 'x' })] });
     expect(settings.map((s) => w(add(s.figure.value, s.nearTeeth.value)))).toEqual(['20', '20', '20', '20']);
@@ -212,7 +260,7 @@ describe('settingsFor any machine', () => {
           machine,
           guide,
           length: l('96'),
-          runs: [run({ spacing: 'given', at: [inches(n, 13n)], width: l('1/2') })],
+          runs: [run({ spacing: 'given', at: [inches(n, 13n), l('80')], width: l('1/2') })],
         });
         const layout = layOut(b);
         const mark = marksOf(b, layout, '1/32')[0]?.near.value;
@@ -224,7 +272,7 @@ describe('settingsFor any machine', () => {
         const back = {
           stop: figure,
           index: figure,
-          spacers: mark,
+          spacers: l('80').sub(figure),
           fence: figure.sub(l('3/4')).sub(l('3/8')),
           router: guide === 'reference' ? figure.add(l('2 29/32')) : figure.sub(l('2 29/32')).sub(l('1/2')),
           saw: guide === 'reference' ? figure.add(l('5 1/32')) : figure.sub(l('1 7/16')).sub(l('5/64')),
