@@ -168,6 +168,9 @@ function FitFound({ fit }: { readonly fit: Fit }) {
           lots, perhaps, or measured over fuzz.
         </p>
       )}
+      {fit.weakGlueLine && !fit.groups && (
+        <p class="fact warn">Play over 0.015 makes a weak glue line: take less clearance.</p>
+      )}
       {fit.groups && (
         <p class="fact warn">
           Play over 0.015 makes a weak glue line. Two stacks would do better: one for{' '}

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { isZero } from '../../length/length';
 import { toStored } from '../../length/stored';
+import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import { Icon } from '../../ui/icon';
 import { Inline, Mixed, Remainder } from '../../ui/mixed';
@@ -58,6 +59,7 @@ export function StopList({ view, bench, still }: StopListProps) {
           </li>
         ))}
       </ul>
+      {board.machine === 'spacers' && <StopForAll rows={rows} tape={tape} end={board.end} />}
       <ol>
         {rows.map((row, k) => (
           <li key={row.setting.id} class={row.done ? 'stop done' : k === now ? 'stop now' : 'stop'}>
@@ -77,6 +79,26 @@ export function StopList({ view, bench, still }: StopListProps) {
         />
       )}
     </>
+  );
+}
+
+/** Spacers stand on one stop, set for the farthest cut: the one without. */
+function StopForAll({
+  rows,
+  tape,
+  end,
+}: {
+  readonly rows: readonly Row[];
+  readonly tape: Tape;
+  readonly end: string;
+}) {
+  const bare = rows.find((r) => isZero(r.setting.figure.value))?.setting.nearTeeth;
+  if (!bare) return null;
+  return (
+    <div class="nextset">
+      <b class="grow">One stop for all, {end} end on it, to the near teeth</b>
+      <Mixed value={bare.value} rest={bare.rest} tape={tape} />
+    </div>
   );
 }
 

@@ -4,7 +4,7 @@ import { fromStored } from '../../length/stored';
 import { isMetric, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { Board } from '../../trade/grooves/board';
-import { leadingEdge } from '../../trade/grooves/leading';
+import { leadingEdgeOf } from '../../trade/grooves/leading';
 import type { Setting } from '../../trade/grooves/settings';
 import { BoardOnSled } from '../../ui/boards';
 import { Icon } from '../../ui/icon';
@@ -256,5 +256,5 @@ function Copies({ row, view, bench }: { readonly row: Row; readonly view: View; 
 function edgeText({ board }: View, copy: string): string {
   if (board.made !== 'pair' || (copy !== 'left' && copy !== 'right')) return '';
   if (board.machine === 'router' || board.machine === 'saw') return '';
-  return `${leadingEdge(copy, board.stopSide)} edge leads`;
+  return `${leadingEdgeOf(board, copy)} edge leads`;
 }
