@@ -43,6 +43,14 @@ describe('fitFrom', () => {
     expect(just.ok && [just.value.loosest.toString(), just.value.weakGlueLine]).toEqual(['0.015', false]);
   });
 
+  test.each([
+    ['.715625', false],
+    ['.715626', true],
+  ])('readings of .7 and %s, 1/64 apart or a hair more, are two lots: %s', (other, want) => {
+    const fit = fitFrom(readings('.7', other), clearances.slides, false);
+    expect(fit.ok && fit.value.wideSpread).toBe(want);
+  });
+
   test('a part that slides is not split: its play is wanted', () => {
     const fit = fitFrom(readings('.719', '.703'), clearances.slides, false);
     expect(fit.ok && fit.value.groups).toBeUndefined();

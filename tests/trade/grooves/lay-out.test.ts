@@ -206,6 +206,11 @@ describe('layOut refuses', () => {
     ]);
   });
 
+  test('a thousand grooves are laid out', () => {
+    const runs = [run({ count: 1000, width: l('1/128'), pitch: l('1/64'), first: l('1') })];
+    expect(layOut(board({ length: l('96'), runs })).grooves).toHaveLength(1000);
+  });
+
   test('a fill of more than a thousand grooves, without working them out', () => {
     const runs = [run({ spacing: 'fill', width: l('1/100000'), pitch: l('1/50000'), first: l('0') })];
     expect(codes(layOut(board({ ...long, runs })).problems)).toEqual(['count-not-whole']);
@@ -430,7 +435,20 @@ describe('layOut warns', () => {
       one('4', '1/2', { id: 'a', depth: l('1/8') }),
       one('4 13/16', '1/2', { id: 'b', depth: l('3/8') }),
     ];
+    const turned = [
+      one('4', '1/2', { id: 'a', depth: l('3/8') }),
+      one('4 13/16', '1/2', { id: 'b', depth: l('1/8') }),
+    ];
     expect(codes(layOut(board({ length: l('20'), runs })).warnings)).toEqual(['land']);
+    expect(codes(layOut(board({ length: l('20'), runs: turned })).warnings)).toEqual(['land']);
+  });
+
+  test.each([
+    ['1/2', []],
+    ['33/64', ['deep']],
+  ])('of a groove %s deep in a board 1 thick, half and no more being well', (depth, want) => {
+    const runs = [one('5', '1/2', { depth: l(depth) })];
+    expect(codes(layOut(board({ length: l('20'), thickness: l('1'), runs })).warnings)).toEqual(want);
   });
 });
 

@@ -32,6 +32,8 @@ describe('passesFor', () => {
     ['1', '1/16', '1/16', 'overlap-too-big'],
     ['1', '1/16', '1/8', 'overlap-too-big'],
     ['100', '1/16', '624999/10000000', 'overlap-too-big'],
+    ['64 1/16', '1/16', '0', 'overlap-too-big'],
+    ['62 1/2', '1/16', '0', 'ok'],
   ])('refuses %s with a cutter of %s overlapping %s', (width, cutter, overlap, code) => {
     const found = passes(width, cutter, overlap);
     expect(found.ok ? 'ok' : found.error.code).toBe(code);

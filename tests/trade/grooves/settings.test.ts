@@ -32,6 +32,21 @@ describe('settingsFor a stop', () => {
     expect(codes(found.warnings)).toEqual(['lengths-must-match']);
   });
 
+  test('on the knife mark keeps the remainder of the mark itself; past it, its own', () => {
+    const found = set({ runs: [one('10 3/64', '3/4')], cutter: l('1/2') }, {}, '1/16').settings;
+    // 10 3/64 is 10 1/16 scant by 1/64; the far wall stands on the mark, 10 5/16 to the hair
+    expect(found.map((s) => [w(s.figure.value), w(s.figure.rest), w(s.nearTeeth.rest)])).toEqual([
+      ['10 1/16', '-1/64', '-1/64'],
+      ['10 5/16', '0', '0'],
+    ]);
+    expect(found.map((s) => w(s.otherEnd))).toEqual(['54 3/16', '53 15/16']);
+  });
+
+  test('with the other end on it stands on the length as marked, so both figures meet', () => {
+    const found = set({ runs: [one('10', '1/2')], against: 'other', length: l('64 17/64') }, {}, '1/16');
+    expect(found.settings.map((s) => [w(s.figure.value), w(s.figure.rest)])).toEqual([['53 3/4', '0']]);
+  });
+
   test('set for a groove wider than the stack takes both walls, then what stands between', () => {
     const { settings } = set({ runs: [one('10', '2 13/16')], cutter: l('5/8') });
     expect(settings.map((s) => [s.id, s.wall, exact(s.figure)])).toEqual([
@@ -184,8 +199,12 @@ describe('settingsFor a circular saw', () => {
     expect(found.settings[0]?.otherGuide).toBeUndefined();
   });
 
-  test('keeps the kerf of each wall inside the groove', () => {
+  test('keeps the kerf of each wall inside the groove, and sets the guide for the walls alone', () => {
     const { settings } = set({ machine: 'saw', runs: [one('10', '1/2')] }, { kerf, shoeKeep: l('5') });
+    expect(settings.map((s) => [s.id, s.pass, s.passes])).toEqual([
+      ['r~1~near', 1, 2],
+      ['r~1~far', 2, 2],
+    ]);
     const wall = (name: string) => settings.find((s) => s.wall === name);
     expect([exact(wall('near')?.nearTeeth), exact(wall('near')?.farTeeth)]).toEqual(['10', '10 5/64']);
     expect([exact(wall('far')?.nearTeeth), exact(wall('far')?.farTeeth)]).toEqual(['10 27/64', '10 1/2']);
@@ -216,6 +235,14 @@ describe('settingsFor spacers', () => {
       [],
     ]);
     expect(set(far, { stopReach: l('50') }).problems).toEqual([]);
+  });
+
+  test('the farthest cut is the far wall of a groove wider than the stack', () => {
+    const { settings } = set({ machine: 'spacers', runs: [one('20', '3/4')], cutter: l('1/2') });
+    expect(settings.map((s) => [s.wall, exact(s.figure)])).toEqual([
+      ['near', '1/4'],
+      ['far', '0'],
+    ]);
   });
 
   test('one stop serves narrow and wide grooves alike', () => {
