@@ -37,17 +37,32 @@ const signs: Record<string, Op> = {
  * Reads a typed sum with ordinary precedence. A hyphen is minus unless it joins a whole number to its fraction or
  * follows a foot mark; an unspaced slash makes a fraction, any other divides.
  *
+ * @param unit of a bare number that measures
  * @example parseLine('27 5/8 - 47/64 / 2') // 27 5/8 − (47/64 ÷ 2)
  */
-export function parseLine(text: string): Result<Expr, ParseError> {
+export function parseLine(text: string, unit: 'in' | 'mm' = 'in'): Result<Expr, ParseError> {
   if (text.trim() === '') return err({ code: 'empty' });
   if (text.length > longest) return err({ code: 'too-long', most: longest });
   const reader = { tokens: lex(text), k: 0, end: text.length, depth: 0 };
   const expr = sumOf(reader);
   if (!expr.ok) return expr;
   const left = reader.tokens[reader.k];
-  if (!left) return expr;
+  if (!left) return unit === 'mm' ? ok(inMillimetres(expr.value)) : expr;
   return err({ code: left.is === ')' ? 'bracket-not-open' : 'sign-missing', at: left.at });
+}
+
+/** Bare lengths marked as what they are, so that the sum reads the same wherever it is kept. */
+function inMillimetres(expr: Expr): Expr {
+  switch (expr.is) {
+    case 'length':
+      return isBare(expr.text) ? { is: 'length', text: `${expr.text} mm` } : expr;
+    case 'minus':
+      return { is: 'minus', a: inMillimetres(expr.a) };
+    case 'op':
+      return { ...expr, a: inMillimetres(expr.a), b: inMillimetres(expr.b) };
+    default:
+      return expr;
+  }
 }
 
 function lex(text: string): readonly Lexed[] {

@@ -24,7 +24,8 @@ const press = (state: FigureState, ...keys: readonly Key[]): FigureState =>
   keys.reduce((at, key) => pressKey(at, key, '1/64', newId).state, state);
 const d = (digit: number): Key => ({ key: 'digit', digit });
 const equals: Key = { key: 'equals' };
-const typed = (state: FigureState, text: string): FigureState => takeTyped({ ...state, typed: text }, newId);
+const typed = (state: FigureState, text: string): FigureState =>
+  takeTyped({ ...state, typed: text }, 'in', newId);
 const value = (state: FigureState, k: number): string => {
   const found = lineValue(state.lines, state.lines[k]?.id ?? '');
   return found.ok ? found.value.value.toFraction(true) : found.error.code;
@@ -68,6 +69,12 @@ describe('the roll', () => {
     expect(value(state, 2)).toBe('28 23/64');
     expect(callIt(state.lines, state.lines[0]?.id ?? '')).toBe('Inside width');
     expect(callIt(state.lines, state.lines[1]?.id ?? '')).toBe('line 2');
+  });
+
+  test('on a metric tape a typed bare number is millimetres, for good', () => {
+    const state = takeTyped({ ...emptyFigure, typed: '341 - 18 × 2' }, 'mm', newId);
+    expect(state.lines[0]?.text).toBe('341 mm − (18 mm × 2)');
+    expect(value(state, 0)).toBe('12 1/127');
   });
 
   test('a typed line that does not read stays where it was typed', () => {

@@ -1,5 +1,5 @@
 import { evaluate, type Quantity, type ReckonError } from '../../length/evaluate';
-import { type Expr, linesIn } from '../../length/expr';
+import { type Expr, linesIn, writeExpr } from '../../length/expr';
 import { blank, type Key, type Keypad, type KeypadLook, look, press, resumed } from '../../length/keypad';
 import type { Refused } from '../../length/keypad-slot';
 import type { Length } from '../../length/length';
@@ -129,11 +129,11 @@ function withLine(state: FigureState, text: string, newId: () => string): Figure
 }
 
 /** A typed line, once read, goes to the roll like a keyed one. */
-export function takeTyped(state: FigureState, newId: () => string): FigureState {
-  const expr = parseLine(state.typed);
+export function takeTyped(state: FigureState, unit: 'in' | 'mm', newId: () => string): FigureState {
+  const expr = parseLine(state.typed, unit);
   if (!expr.ok) return state;
   const { current: _, ...rest } = state;
-  const next = withLine({ ...rest, keys: resumed(expr.value), typed: '' }, state.typed.trim(), newId);
+  const next = withLine({ ...rest, keys: resumed(expr.value), typed: '' }, writeExpr(expr.value), newId);
   return remember(state, next);
 }
 

@@ -1,7 +1,7 @@
 import { evaluate } from '../../length/evaluate';
 import { tokensOf } from '../../length/expr';
 import { parseLine } from '../../length/parse-line';
-import type { Tape } from '../../length/tape';
+import { isMetric, type Tape } from '../../length/tape';
 import { Answer } from './answer';
 import { callIt, type FigureState, fromLength, lineValue, takeTyped } from './figure.model';
 import { parseText, reckonText } from './figure.words';
@@ -18,7 +18,8 @@ const chips = ["'", '"', '/', ' mm', '(', ')', ' × ', ' ÷ '];
 
 /** A sum typed as one would write it; how it was read is shown before it counts. */
 export function Typed({ state, tape, set, newId }: TypedProps) {
-  const expr = parseLine(state.typed);
+  const unit = isMetric(tape) ? 'mm' : 'in';
+  const expr = parseLine(state.typed, unit);
   const lookup = (id: string) => lineValue(state.lines, id);
   const call = (id: string) => callIt(state.lines, id);
   const value = expr.ok ? evaluate(expr.value, lookup) : undefined;
@@ -28,7 +29,7 @@ export function Typed({ state, tape, set, newId }: TypedProps) {
       class="typing"
       onSubmit={(event) => {
         event.preventDefault();
-        set(takeTyped(state, newId));
+        set(takeTyped(state, unit, newId));
       }}
     >
       <label class="s muted" for="typed-sum">
