@@ -37,7 +37,7 @@ function Shown({
 function Figure({ text, small }: { readonly text: string; readonly small: boolean }) {
   const read = readLength(text);
   const asGiven = /[.,]|mm|cm|ft|'|′/i.test(text) || !read.ok;
-  if (asGiven) return <span class="dec">{text}</span>;
+  if (asGiven) return <span class="dec">{read.ok ? read.value.echo : text}</span>;
   return small ? (
     <Inline value={read.value.value} tape="1/64" />
   ) : (
