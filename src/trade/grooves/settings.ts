@@ -69,6 +69,8 @@ export type SettingProblem =
       readonly figure: Length;
       /** Where it goes on the other side, when that is on the board. */
       readonly otherSide?: Length;
+      /** Off the board on the other side too: the guide needs something laid beside the board to lie on. */
+      readonly neither: boolean;
     };
 
 export type SettingWarning =
@@ -196,8 +198,9 @@ function offTheBoard({ groove, figure, otherGuide }: Setting, length: Length): r
   const off = (x: Length) => isNegative(x) || less(length, x);
   if (!off(figure.value)) return [];
   const other = otherGuide?.value;
-  const otherSide = other && !off(other) ? { otherSide: other } : {};
-  return [{ code: 'guide-off-board', groove, figure: figure.value, ...otherSide }];
+  const neither = other !== undefined && off(other);
+  const otherSide = other && !neither ? { otherSide: other } : {};
+  return [{ code: 'guide-off-board', groove, figure: figure.value, neither, ...otherSide }];
 }
 
 /** The same cut set off the end not on the stop or fence now; one stop with spacers has no such place. */

@@ -140,6 +140,13 @@ describe('settingsFor a fence', () => {
     expect([w(problem.figure), w(problem.fromOther)]).toEqual(['51 5/8', '15 1/8']);
   });
 
+  test('offers no end where the scale would read less than nothing', () => {
+    const far = { ...fence, runs: [one('64 3/16', '1/16')] };
+    const [problem] = set(far, { single: l('1/8'), capacity: l('30') }).problems;
+    expect(problem).toMatchObject({ code: 'beyond-fence' });
+    expect(problem?.code === 'beyond-fence' && problem.fromOther).toBeUndefined();
+  });
+
   // Common practice, no source.
   test('warns of a part narrower along it than its reach from it', () => {
     const found = set({ ...fence, across: l('17 1/2') }, { single: l('1/8') });
@@ -178,6 +185,14 @@ describe('settingsFor a router', () => {
     const [problem] = set({ ...router, guide: 'far', runs: [one('62', '1/2')] }, shop).problems;
     if (problem?.code !== 'guide-off-board') throw new Error('on the board');
     expect([w(problem.figure), w(problem.otherSide)]).toEqual(['65 7/32', '59 9/32']);
+  });
+
+  test('a guide off a short board on both sides is said to be', () => {
+    const [problem] = set({ ...router, length: l('5'), runs: [one('2', '1/2')] }, shop).problems;
+    if (problem?.code !== 'guide-off-board') throw new Error('on the board');
+    expect([problem.otherSide, problem.neither]).toEqual([undefined, true]);
+    const long = set({ ...router, runs: [one('2', '1/2')] }, shop).problems;
+    expect(long).toMatchObject([{ code: 'guide-off-board', neither: false }]);
   });
 
   test('asks for what was not measured', () => {
@@ -225,7 +240,10 @@ describe('settingsFor spacers', () => {
   });
 
   test('the stop stands for the farthest, and is beyond reach if that one is', () => {
-    const far = { machine: 'spacers', runs: [three, one('50', '3/4', { id: 'x' })] } as const;
+    const far = {
+      machine: 'spacers',
+      runs: [three, one('49', '1/2'), one('50', '3/4')].map((r, k) => ({ ...r, id: 'rsx'.charAt(k) })),
+    } as const;
     const [problem, ...more] = set(far, { stopReach: l('48') }).problems;
     if (problem?.code !== 'beyond-fence') throw new Error('within reach');
     expect([problem.groove.id, w(problem.figure), problem.fromOther, more]).toEqual([
