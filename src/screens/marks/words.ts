@@ -87,8 +87,12 @@ export function warningText(warning: Warning, layout: Layout): string {
       return `Only ${w(warning.land)} of wood ${warning.end === 'reference' ? 'before' : 'after'} ${call(warning.at)}: short grain breaks under ${w(warning.least)}.`;
     case 'land':
       return `Only ${w(warning.land)} of wood between ${call(warning.a)} and ${call(warning.b)}: under ${w(warning.least)} it breaks.`;
-    case 'web':
-      return `Only ${w(warning.web)} left between ${call(warning.a)} and ${warning.b ? call(warning.b) : 'the other face'}: leave ${w(warning.least)}. Stagger them, cut shallower, or take thicker stuff.`;
+    case 'web': {
+      const remedy = warning.b
+        ? 'Stagger them, cut shallower, or take thicker stuff.'
+        : 'Cut shallower, or take thicker stuff.';
+      return `Only ${w(warning.web)} left between ${call(warning.a)} and ${warning.b ? call(warning.b) : 'the other face'}: leave ${w(warning.least)}. ${remedy}`;
+    }
     case 'deep':
       return `${w(warning.depth)} deep is more than half of ${w(warning.thickness)}.`;
     default:
@@ -185,8 +189,13 @@ export function settingProblemText(problem: SettingProblem): string {
       return `No. ${problem.groove.no} wants ${w(problem.figure)}; the fence ends at ${w(problem.capacity)}.${problem.fromOther ? ` From the other end it is ${w(problem.fromOther)}.` : ' Take the router or the saw with a guide.'}`;
     case 'behind-fence':
       return `No. ${problem.groove.no}: the figure comes out ${w(problem.figure)}. The stop cannot stand there.`;
-    case 'guide-off-board':
-      return `No. ${problem.groove.no}: the guide would lie off the board, at ${w(problem.figure)}. Lay it on the other side${problem.otherSide ? `, at ${w(problem.otherSide)}` : ''}.`;
+    case 'guide-off-board': {
+      const at = problem.otherSide ? `, at ${w(problem.otherSide)}` : '';
+      const remedy = problem.neither
+        ? 'Clamp a piece beside the board for the guide to lie on.'
+        : `Lay it on the other side${at}.`;
+      return `No. ${problem.groove.no}: the guide would lie off the board, at ${w(problem.figure)}. ${remedy}`;
+    }
     default:
       return assertNever(problem);
   }
