@@ -66,7 +66,7 @@ test('a job goes out as a file and comes back the same, on another phone too', a
 });
 
 test('damaged and hostile files are refused in words, and the database stays as it was', async ({ page }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(300_000);
   await openSample(page);
   const file = await shareOut(page);
   await page.goto('./#/import');

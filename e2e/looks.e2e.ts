@@ -31,7 +31,7 @@ for (const look of looks) {
   test(`every screen in ${look.name}: nothing wider than the phone, targets a glove can hit, axe clean`, async ({
     page,
   }) => {
-    test.setTimeout(180_000);
+    test.setTimeout(300_000);
     await page.emulateMedia({ colorScheme: look.scheme, reducedMotion: 'reduce' });
     await page.setViewportSize({ width: look.width, height: look.height });
     await page.goto('./');
