@@ -1,8 +1,15 @@
 /// <reference types="vitest/config" />
 import preact from '@preact/preset-vite';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { manifest } from './src/app/manifest.ts';
+
+/** The development server writes styles and scripts of its own into the page; the strict policy is for what is built. */
+const policyOff: Plugin = {
+  name: 'policy-off-in-dev',
+  apply: 'serve',
+  transformIndexHtml: (html) => html.replace(/<meta\s+http-equiv="Content-Security-Policy"[^>]*>/, ''),
+};
 
 export default defineConfig({
   root: 'src',
@@ -17,6 +24,7 @@ export default defineConfig({
   },
   preview: { port: 4173, strictPort: true },
   plugins: [
+    policyOff,
     preact(),
     VitePWA({
       strategies: 'injectManifest',
