@@ -9,7 +9,7 @@ const port = Number(process.env.PORT ?? 4173);
 const server = await preview({
   root: `${root}/src`,
   configFile: `${root}/vite.config.ts`,
-  preview: { port, host: 'localhost' },
+  preview: { port, strictPort: false, host: 'localhost' },
 });
 const { port: open } = server.httpServer.address();
 console.log(`
