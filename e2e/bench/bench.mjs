@@ -40,12 +40,13 @@ async function all() {
 
 try {
   const rows = await all();
-  const [cpu] = os.cpus();
   console.log(`\n${table(rows)}\n`);
+  const [cpu] = os.cpus();
+  const machine = `${cpu?.model ?? 'unknown'}, ${os.cpus().length} cores, load ${os.loadavg()[1].toFixed(1)}`;
   console.log(
-    `1x, 4x: processor as it is, and slowed four times (${cpu?.model ?? 'unknown'}, ${os.cpus().length} cores).`,
+    '1x, 4x: the processor as it is, and slowed four times. Load above the cores spoils the milliseconds.',
   );
-  console.log(`${Math.round((performance.now() - began) / 1000)} s in all.`);
+  console.log(`${machine}; ${Math.round((performance.now() - began) / 1000)} s in all.`);
 } finally {
   rmSync(work, { recursive: true, force: true, maxRetries: 3 });
 }
