@@ -6,7 +6,8 @@ import { readEntry } from './rows';
 
 /** Version of the job file this app writes and reads. */
 export const fileVersion = 1;
-const mostBytes = 8 * 1024 * 1024;
+/** Room for the longest log that is taken: what goes out must come back in. Characters. */
+export const mostBytes = 64 * 1024 * 1024;
 const mostEntries = 200_000;
 /** Counts go up by one; a leap would use up the room that later entries need. Far wider than any gap in a real log. */
 const widestGap = 1_000_000;

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Entry } from '../../src/store/entry';
-import { compareWith, readJobFile, underId, writeJobFile } from '../../src/store/file';
+import { compareWith, mostBytes, readJobFile, underId, writeJobFile } from '../../src/store/file';
 import { fold } from '../../src/store/log';
 import { openStore } from '../../src/store/store';
 import { runs } from '../runs';
@@ -32,7 +32,24 @@ describe('readJobFile', () => {
   });
 
   test('too big a file is not even looked at', () => {
-    expect(readJobFile(' '.repeat(9 * 1024 * 1024))).toMatchObject({ ok: false, error: { code: 'too-big' } });
+    expect(readJobFile(' '.repeat(mostBytes + 1))).toMatchObject({ ok: false, error: { code: 'too-big' } });
+  });
+
+  test('the longest log that is taken goes out as a file that comes back in', () => {
+    const id = 'abcdefghijklmnop';
+    const tick = (count: number): Entry => ({
+      job: id,
+      device: id,
+      count,
+      at: '2026-11-25T10:00:00.000Z',
+      act: `${id}.${count}`,
+      label: 'Cut: Left, no. 30 on face A',
+      kind: 'tick',
+      op: `cut/${id}/${id}~30~near/left`,
+      figure: '3809/64',
+    });
+    const entries = Array.from({ length: 1000 }, (_, k) => tick(199_000 + k));
+    expect(writeJobFile({ job: id, entries }).length * 200).toBeLessThan(mostBytes);
   });
 
   test('whatever JSON it is given, it answers, and takes only what is whole', () => {

@@ -1,5 +1,5 @@
 import { assertNever } from '../../length/result';
-import type { FileError } from '../../store/file';
+import { type FileError, mostBytes } from '../../store/file';
 import { jobOf } from '../../store/job';
 import { fold } from '../../store/log';
 import { Bar } from '../../ui/bar';
@@ -24,10 +24,7 @@ export function ImportScreen({ bench }: { readonly bench: Bench }) {
             accept=".json,.txt,application/json,text/plain"
             onChange={async (event) => {
               const file = event.currentTarget.files?.[0];
-              if (file)
-                await bench.offer(
-                  file.size > 16 * 1024 * 1024 ? ' '.repeat(9 * 1024 * 1024) : await file.text(),
-                );
+              if (file) await bench.offer(await file.slice(0, mostBytes + 1).text());
             }}
           />
         </label>
