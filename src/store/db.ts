@@ -91,8 +91,12 @@ export const nameOf = (error: unknown): string =>
 const isDomException = (error: unknown): error is { name: string } =>
   typeof error === 'object' && error !== null && 'name' in error && typeof error.name === 'string';
 
-/** The phone closed the connection behind our back: after sleep, under memory pressure, on clearing site data. */
-const isLost = (error: unknown): boolean => ['InvalidStateError', 'UnknownError'].includes(nameOf(error));
+/**
+ * The phone closed the connection behind our back, or broke off a transaction in it: after sleep, under memory
+ * pressure, on clearing site data. Nothing of a transaction that ended so was kept, so it may be tried again.
+ */
+const isLost = (error: unknown): boolean =>
+  ['InvalidStateError', 'UnknownError', 'AbortError', 'TransactionInactiveError'].includes(nameOf(error));
 
 export const saveError = (error: unknown): SaveError => {
   const name = nameOf(error);

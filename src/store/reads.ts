@@ -1,9 +1,10 @@
 import type { IDBPIndex, StoreNames } from 'idb';
-import type { Database } from './db';
+import { type Database, saveError } from './db';
 import type { Entry } from './entry';
 import { inOrder } from './log';
 import type { Schema } from './migrations';
 import { readEntry } from './rows';
+import { sent, strict, whole } from './whole';
 
 export type JobLine = {
   readonly id: string;
@@ -21,7 +22,10 @@ export const byCount = (job: string, from = 0) =>
   IDBKeyRange.bound([job, from], [job, Number.POSITIVE_INFINITY]);
 export const byKey = (job: string) => IDBKeyRange.bound([job], [job, []]);
 
-/** The whole log of a job, in order; rows that cannot be read are moved out of it, whole. */
+/**
+ * The whole log of a job, in order; rows that cannot be read are moved out of it, whole. On a full disk they stay
+ * where they are, left out and counted all the same: the job opens.
+ */
 export async function load(db: Database, job: string): Promise<Loaded> {
   const rows: unknown[] = await db.getAll('log', byKey(job));
   const entries: Entry[] = [];
@@ -31,24 +35,30 @@ export async function load(db: Database, job: string): Promise<Loaded> {
     if ('entry' in read) entries.push(read.entry);
     else bad.push({ row, why: read.why });
   }
-  if (bad.length > 0) await setAside(db, job, bad);
+  if (bad.length > 0) await setAside(db, job, bad).catch(unlessFull);
   return { entries: entries.sort(inOrder), setAside: bad.length };
+}
+
+function unlessFull(error: unknown): void {
+  if (saveError(error).code !== 'full') throw error;
 }
 
 type Bad = { readonly row: unknown; readonly why: string };
 
-/** In one transaction: kept, counted, never in the way. */
+/** In one transaction: kept, never in the way. */
 async function setAside(db: Database, job: string, bad: readonly Bad[]): Promise<void> {
-  const tx = db.transaction(['log', 'aside'], 'readwrite', { durability: 'strict' });
-  for (const { row, why } of bad) {
-    const { device, count } = row as Entry;
-    const key: [string, string, number] = [job, device, count];
-    // another page that loads the same job may have moved it already
-    if ((await tx.objectStore('log').getKey(key)) === undefined) continue;
-    await tx.objectStore('aside').add({ from: job, why, row });
-    await tx.objectStore('log').delete(key);
-  }
-  await tx.done;
+  const tx = db.transaction(['log', 'aside'], 'readwrite', strict);
+  const [log, aside] = [tx.objectStore('log'), tx.objectStore('aside')];
+  await whole(tx, async () => {
+    for (const { row, why } of bad) {
+      const { device, count } = row as Entry;
+      const key: [string, string, number] = [job, device, count];
+      // another page that loads the same job may have moved it already
+      if ((await log.getKey(key)) === undefined) continue;
+      sent(aside.add({ from: job, why, row }));
+      sent(log.delete(key));
+    }
+  });
 }
 
 /** Entries of a job from a count on; the rest of the rows wait for the next `load`. */
@@ -81,7 +91,9 @@ export async function listJobs(db: Database): Promise<readonly JobLine[]> {
       const newest = await log.index('byCount').openCursor(byCount(id), 'prev');
       const texts = ['name', 'place', 'deleted'].map((path) => textAt(paths, id, path));
       const [name = '', place = '', deleted = ''] = await Promise.all(texts);
-      return { id, name, place, last: newest?.value.at ?? made, ...(deleted ? { deleted } : {}) };
+      const at: unknown = newest?.value.at; // not read through: it may be damaged
+      const last = typeof at === 'string' ? at : made;
+      return { id, name, place, last, ...(deleted ? { deleted } : {}) };
     }),
   );
   return lines.sort((a, b) => (a.last === b.last ? 0 : a.last < b.last ? 1 : -1));

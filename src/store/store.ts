@@ -16,7 +16,8 @@ import { isId } from './fields';
 import type { Aside } from './migrations';
 import { type Pages, pagesOn } from './pages';
 import { type JobLine, type Loaded, listJobs, load, since } from './reads';
-import { addEntries, type NewAct, purge, put, strict, writeAct } from './writes';
+import { strict, whole } from './whole';
+import { addEntries, type NewAct, purge, put, writeAct } from './writes';
 
 export type { JobLine, NewAct };
 
@@ -26,7 +27,10 @@ export type Store = {
   readonly makeJob: (act: NewAct) => Promise<Result<readonly Entry[], SaveError>>;
   /** Adds an act. Resolves with its entries once they are on the phone's storage, not before. */
   readonly append: (act: NewAct) => Promise<Result<readonly Entry[], SaveError>>;
-  /** The whole log of a job, in order. Rows that cannot be read are set aside, whole, and counted. */
+  /**
+   * The whole log of a job, in order. Rows that cannot be read are set aside, whole, and counted; on a full disk
+   * they stay in place, left out and counted.
+   */
   readonly load: (job: string) => Promise<Loaded>;
   /** Entries of a job from a count on: what another page added. */
   readonly since: (job: string, count: number) => Promise<readonly Entry[]>;
@@ -75,11 +79,12 @@ export async function openStore(options: StoreOptions): Promise<Result<Store, Op
 
 async function deviceOf(db: Database, randomId: () => string): Promise<string> {
   const tx = db.transaction('settings', 'readwrite', strict);
-  const found = await tx.store.get('device');
-  const device = typeof found === 'string' && isId(found) ? found : randomId();
-  if (found !== device) await tx.store.put(device, 'device');
-  await tx.done;
-  return device;
+  return whole(tx, async () => {
+    const found = await tx.store.get('device');
+    const device = typeof found === 'string' && isId(found) ? found : randomId();
+    if (found !== device) await tx.store.put(device, 'device');
+    return device;
+  });
 }
 
 type Here = {

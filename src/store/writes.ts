@@ -6,6 +6,7 @@ import { keyOf } from './log';
 import type { Aside } from './migrations';
 import { byCount, byKey, textAt } from './reads';
 import { readEntry } from './rows';
+import { sent, strict, whole } from './whole';
 
 export type NewAct = {
   readonly job: string;
@@ -13,17 +14,6 @@ export type NewAct = {
   readonly changes: readonly Change[];
   readonly undoes?: string;
 };
-
-export const strict = { durability: 'strict' } as const;
-
-/** A transaction's end, awaited last: a request that fails first must not leave it unheard. */
-function ending(done: Promise<void>): Promise<void> {
-  done.catch(() => undefined);
-  return done;
-}
-
-/** A request's own failure is told by the end of its transaction. */
-const sent = (request: Promise<unknown>): void => void request.catch(() => undefined);
 
 type Writer = { readonly device: string; readonly now: () => string };
 
@@ -37,23 +27,20 @@ export async function writeAct(
   act: NewAct,
 ): Promise<Result<readonly Entry[], SaveError>> {
   const tx = db.transaction(['jobs', 'log'], 'readwrite', strict);
-  const finished = ending(tx.done);
-  const at = now();
   const [jobs, log] = [tx.objectStore('jobs'), tx.objectStore('log')];
-  const [known, last] = await Promise.all([
-    jobs.getKey(act.job),
-    log.index('byCount').openKeyCursor(byCount(act.job), 'prev'),
-  ]);
-  if (known === undefined) sent(jobs.add({ id: act.job, made: at }));
-  const entries = stamped(act, { device, at, count: last ? Number((last.key as [string, number])[1]) : 0 });
-  const why = misfit(entries);
-  if (why !== undefined) {
-    tx.abort();
-    return err({ code: 'failed', name: why });
-  }
-  for (const entry of entries) sent(log.add(entry));
-  await finished;
-  return ok(entries);
+  return whole(tx, async () => {
+    const at = now();
+    const [known, last] = await Promise.all([
+      jobs.getKey(act.job),
+      log.index('byCount').openKeyCursor(byCount(act.job), 'prev'),
+    ]);
+    const entries = stamped(act, { device, at, count: last ? Number((last.key as [string, number])[1]) : 0 });
+    const why = misfit(entries);
+    if (why !== undefined) return err({ code: 'failed', name: why });
+    if (known === undefined) sent(jobs.add({ id: act.job, made: at }));
+    for (const entry of entries) sent(log.add(entry));
+    return ok(entries);
+  });
 }
 
 type Place = { readonly device: string; readonly at: string; readonly count: number };
@@ -87,20 +74,18 @@ export async function addEntries(
   { job, entries, aside }: Incoming,
 ): Promise<Result<number, SaveError>> {
   const tx = db.transaction(['jobs', 'log', 'aside'], 'readwrite', strict);
-  const finished = ending(tx.done);
-  const jobs = tx.objectStore('jobs');
-  if ((await jobs.getKey(job)) === undefined) sent(jobs.add({ id: job, made: now }));
-  const log = tx.objectStore('log');
-  const have = new Set(
-    (await log.getAllKeys(byKey(job))).map(([, device, count]) => keyOf({ device, count })),
-  );
-  const fresh = entries.filter((entry) => !have.has(keyOf(entry)));
-  for (const entry of fresh) sent(log.add(entry));
-  const kept = aside.length === 0 ? [] : await tx.objectStore('aside').getAll();
-  const known = new Set(kept.map(({ row }) => canonical(row)));
-  for (const item of aside) if (!known.has(canonical(item.row))) sent(tx.objectStore('aside').add(item));
-  await finished;
-  return ok(fresh.length);
+  const [jobs, log, store] = [tx.objectStore('jobs'), tx.objectStore('log'), tx.objectStore('aside')];
+  return whole(tx, async () => {
+    if ((await jobs.getKey(job)) === undefined) sent(jobs.add({ id: job, made: now }));
+    const keys = await log.getAllKeys(byKey(job));
+    const have = new Set(keys.map(([, device, count]) => keyOf({ device, count })));
+    const fresh = entries.filter((entry) => !have.has(keyOf(entry)));
+    for (const entry of fresh) sent(log.add(entry));
+    const kept = aside.length === 0 ? [] : await store.getAll();
+    const known = new Set(kept.map(({ row }) => canonical(row)));
+    for (const item of aside) if (!known.has(canonical(item.row))) sent(store.add(item));
+    return ok(fresh.length);
+  });
 }
 
 /**
@@ -109,15 +94,15 @@ export async function addEntries(
  */
 export async function purge(db: Database, before: string): Promise<void> {
   const tx = db.transaction(['jobs', 'log'], 'readwrite', strict);
-  const finished = ending(tx.done);
   const [jobs, log] = [tx.objectStore('jobs'), tx.objectStore('log')];
-  for (const job of await jobs.getAllKeys()) {
-    const deleted = await textAt(log.index('byPath'), job, 'deleted');
-    if (deleted === '' || deleted >= before) continue;
-    sent(log.delete(byKey(job)));
-    sent(jobs.delete(job));
-  }
-  await finished;
+  await whole(tx, async () => {
+    for (const job of await jobs.getAllKeys()) {
+      const deleted = await textAt(log.index('byPath'), job, 'deleted');
+      if (deleted === '' || deleted >= before) continue;
+      sent(log.delete(byKey(job)));
+      sent(jobs.delete(job));
+    }
+  });
 }
 
 /** Keeps one setting or figure of the shop; `undefined` takes it away. */
@@ -127,9 +112,9 @@ export async function put(
   [key, value]: readonly [string, Json | undefined],
 ): Promise<Result<null, SaveError>> {
   const tx = db.transaction(store, 'readwrite', strict);
-  const finished = ending(tx.done);
-  if (value === undefined) sent(tx.store.delete(key));
-  else sent(tx.store.put(value as string, key));
-  await finished;
+  await whole(tx, async () => {
+    if (value === undefined) sent(tx.store.delete(key));
+    else sent(tx.store.put(value as string, key));
+  });
   return ok(null);
 }

@@ -136,6 +136,46 @@ describe('append', () => {
     expect((await store.load('j1')).entries).toHaveLength(3);
   });
 
+  test('an act that breaks off after its first entry leaves none of it', async () => {
+    const store = await open();
+    await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
+    const real = IDBObjectStore.prototype.add;
+    let adds = 0;
+    const broken = vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementation(function (
+      this: IDBObjectStore,
+      value: unknown,
+    ) {
+      adds += 1;
+      if (adds === 2) throw new DOMException('no room', 'QuotaExceededError');
+      return real.call(this, value);
+    });
+    const done = await store.append({ job: 'j1', label: 'Cut', changes: [tick('s1'), tick('s2')] });
+    broken.mockRestore();
+    expect([adds, done.ok]).toEqual([2, false]);
+    expect((await store.load('j1')).entries).toHaveLength(1);
+  });
+
+  test.each(['AbortError', 'TransactionInactiveError'])(
+    'a transaction the phone broke off (%s) is done again, and its act is there once',
+    async (name) => {
+      const store = await open();
+      await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
+      const add = vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementation(function (
+        this: IDBObjectStore,
+        value: unknown,
+      ) {
+        add.mockRestore();
+        const request = this.add(value);
+        if (name === 'AbortError') request.transaction?.abort();
+        else throw new DOMException('not active', name);
+        return request;
+      });
+      const done = await store.append({ job: 'j1', label: 'Cut', changes: [tick('s1')] });
+      expect(done.ok).toBe(true);
+      expect((await store.load('j1')).entries.map((e) => e.count)).toEqual([1, 2]);
+    },
+  );
+
   test('a value that would not read back is refused, not lost at the next opening', async () => {
     const store = await open();
     await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
@@ -208,6 +248,23 @@ describe('load', () => {
     expect((await store.load('j1')).setAside).toBe(0);
   });
 
+  test('on a full disk such a row stays where it is, and the job opens without it', async () => {
+    const store = await open();
+    await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
+    const db = await openDB('test', schemaVersion);
+    await db.put('log', { job: 'j1', device: 'x', count: 7 });
+    const add = vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementation(() => {
+      throw new DOMException('no room', 'QuotaExceededError');
+    });
+    const loaded = await store.load('j1');
+    add.mockRestore();
+    expect([loaded.entries.length, loaded.setAside]).toEqual([1, 1]);
+    expect([await db.count('log'), await db.count('aside')]).toEqual([2, 0]);
+    await store.load('j1');
+    expect([await db.count('log'), await db.count('aside')]).toEqual([1, 1]);
+    db.close();
+  });
+
   test('a row whose very place is damaged is found and set aside too, once, whoever loads first', async () => {
     const [a, b] = [await open(), await open()];
     await a.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
@@ -224,7 +281,7 @@ describe('load', () => {
     const store = await open();
     await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
     const db = await openDB('test', schemaVersion);
-    await db.put('log', { job: 'j1', device: 'x', count: 7, kind: 'edit', path: 'name', value: 12 });
+    await db.put('log', { job: 'j1', device: 'x', count: 7, at: 5, kind: 'edit', path: 'name', value: 12 });
     db.close();
     expect(await store.jobs()).toMatchObject([{ id: 'j1', name: 'Case', last: '2026-11-25T10:00:00.000Z' }]);
   });
