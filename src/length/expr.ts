@@ -1,6 +1,9 @@
-/** A sum as kept: plain JSON. `text` is the operand as typed, read again by `readLength`. */
+/**
+ * A sum as kept: plain JSON. `text` is the operand as typed, read again by `readLength`; `bare`, the number alone
+ * where the unit came from the tape and not from the fingers.
+ */
 export type Expr =
-  | { readonly is: 'length'; readonly text: string }
+  | { readonly is: 'length'; readonly text: string; readonly bare?: string }
   | { readonly is: 'count'; readonly text: string }
   | { readonly is: 'line'; readonly id: string }
   | { readonly is: 'minus'; readonly a: Expr }
@@ -48,8 +51,9 @@ function kindOf(expr: Expr): 'length' | 'number' | 'area' {
  * @example combine('×', { is: 'length', text: '6' }, { is: 'length', text: '3/4' })
  */
 export function combine(op: Op, a: Expr, b: Expr): Expr {
-  const counted = op === '×' && a.is === 'length' && isBare(a.text) && kindOf(b) === 'length';
-  return { is: 'op', op, a: counted ? { is: 'count', text: a.text } : a, b };
+  const text = a.is === 'length' ? (a.bare ?? a.text) : '';
+  const counted = op === '×' && isBare(text) && kindOf(b) === 'length';
+  return { is: 'op', op, a: counted ? { is: 'count', text } : a, b };
 }
 
 /**

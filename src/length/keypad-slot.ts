@@ -156,10 +156,14 @@ function decimal(digits: string): readonly [bigint, bigint] {
   return [BigInt(`${whole}${part}` || '0'), 10n ** BigInt(part.length)];
 }
 
-/** The figure as text that reads back to it: `5 ft 3 3/4`, `146 mm`, `0.734`, `13 29/64`. */
+/**
+ * The figure as text that reads back to it: `5 ft 3 3/4`, `146 mm`, `0.734`, `13 29/64`. Bare inches on a metric tape
+ * keep their mark: `18"`.
+ */
 export function slotText(slot: Slot): string {
   if (slot.unit === 'mm') return `${tidy(slot.digits)} mm`;
-  if (slot.feet === undefined && slot.sixtyFourths === undefined) return tidy(slot.digits);
+  if (slot.feet === undefined && slot.sixtyFourths === undefined)
+    return tidy(slot.digits) + (slot.home === 'mm' ? '"' : '');
   const rest = subtract(slotValue(slot), times(inches(...decimal(slot.feet ?? '')), 12n));
   if (isNegative(rest)) return writeLength(slotValue(slot));
   const inch = slot.digits.includes('.') ? tidy(slot.digits) : writeLength(rest);

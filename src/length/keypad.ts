@@ -92,9 +92,9 @@ function useLine(state: Keypad, id: string): Result<Keypad, Refused> {
 function operand(state: Keypad): Expr {
   if (state.line !== undefined) return { is: 'line', id: state.line };
   const { slot } = state;
-  return countsAs(state) === 'count'
-    ? { is: 'count', text: countText(slot) }
-    : { is: 'length', text: slotText(slot) };
+  if (countsAs(state) === 'count') return { is: 'count', text: countText(slot) };
+  const bare = slot.home === 'mm' && isBareSlot(slot) ? { bare: countText(slot) } : {};
+  return { is: 'length', text: slotText(slot), ...bare };
 }
 
 function countsAs(state: Keypad): 'count' | 'length' {

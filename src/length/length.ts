@@ -54,42 +54,54 @@ export function toMillimetres(x: Length): Ratio {
 
 export const zero = inches(0n);
 
+/** @example add(inches(1n, 2n), inches(1n, 4n)) // 3/4 */
 export const add = (a: Length, b: Length): Length => a.add(b) as Length;
+/** a - b; may be negative. @example subtract(inches(1n), inches(1n, 4n)) // 3/4 */
 export const subtract = (a: Length, b: Length): Length => a.sub(b) as Length;
+/** @example negate(inches(3n)) // -3 */
 export const negate = (a: Length): Length => a.neg() as Length;
+/** The length without its sign. @example absolute(inches(-3n)) // 3 */
 export const absolute = (a: Length): Length => a.abs() as Length;
 
-/** A length taken k times; k may be a whole number or a ratio. */
+/** A length taken k times; k may be a whole number or a ratio. @example times(inches(3n, 4n), 6n) // 4 1/2 */
 export const times = (a: Length, k: bigint | Ratio): Length => a.mul(k) as Length;
 
-/** A length shared into k parts. @throws RangeError if k is 0 */
+/** A length shared into k parts. @throws RangeError if k is 0. @example over(inches(9n), 2n) // 4 1/2 */
 export function over(a: Length, k: bigint | Ratio): Length {
   if (typeof k === 'bigint' ? k === 0n : k.n === 0n) throw new RangeError('a length over 0');
   return a.div(k) as Length;
 }
 
-/** How many times b goes into a, exactly. @throws RangeError if b is 0 */
+/** How many times b goes into a, exactly. @throws RangeError if b is 0. @example howMany(inches(9n), inches(2n)) // 9/2 */
 export function howMany(a: Length, b: Length): Ratio {
   if (isZero(b)) throw new RangeError('division by no length');
   return a.div(b) as Ratio;
 }
 
+/** @example half(inches(9n)) // 4 1/2 */
 export const half = (a: Length): Length => over(a, 2n);
+/** All of them added; none is 0. @example sum([inches(1n), inches(2n)]) // 3 */
 export const sum = (lengths: readonly Length[]): Length => lengths.reduce(add, zero);
 
+/** The same length, however it came about. @example equals(inches(2n, 4n), inches(1n, 2n)) // true */
 export const equals = (a: Length, b: Length): boolean => a.equals(b);
+/** a < b. @example less(inches(1n), inches(2n)) // true */
 export const less = (a: Length, b: Length): boolean => a.lt(b);
+/** a <= b. @example atMost(inches(2n), inches(2n)) // true */
 export const atMost = (a: Length, b: Length): boolean => a.lte(b);
+/** < 0, 0 or > 0, for sorting. @example compare(inches(1n), inches(2n)) // -1 */
 export const compare = (a: Length, b: Length): number => a.compare(b);
 export const isZero = (a: Length): boolean => a.n === 0n;
 export const isNegative = (a: Length): boolean => a.s < 0n && a.n !== 0n;
 export const isPositive = (a: Length): boolean => a.s > 0n && a.n !== 0n;
+/** The greatest of them. @example longest(inches(1n), inches(3n), inches(2n)) // 3 */
 export const longest = (a: Length, ...rest: readonly Length[]): Length =>
   rest.reduce((m, x) => (less(m, x) ? x : m), a);
+/** The least of them. @example shortest(inches(2n), inches(1n)) // 1 */
 export const shortest = (a: Length, ...rest: readonly Length[]): Length =>
   rest.reduce((m, x) => (less(x, m) ? x : m), a);
 
-/** Numerator with its sign. */
+/** Numerator with its sign. @example numerator(inches(-3n, 4n)) // -3n */
 export const numerator = (a: Length | Ratio): bigint => a.s * a.n;
 
 /**

@@ -1,4 +1,5 @@
 import { combine, type Expr, isBare, type Op, readsAsCount, type Token } from './expr';
+import { startsWithFigure, startsWithFraction } from './fraction-signs';
 import { type ReadError, readLength } from './read';
 import { err, ok, type Result } from './result';
 
@@ -11,7 +12,8 @@ export type ParseError =
     }
   | { readonly code: 'bad-figure'; readonly at: number; readonly error: ReadError };
 
-const longest = 400;
+/** Room for a strip of two hundred roll lines added up. */
+const longest = 4000;
 const deepest = 30;
 
 type Lexed =
@@ -76,6 +78,13 @@ function lex(text: string): readonly Lexed[] {
   };
   for (let at = 0; at < text.length; at += 1) {
     const c = text.charAt(at);
+    const line = /^#\w{1,40}/.exec(c === '#' ? text.slice(at, at + 41) : '')?.[0];
+    if (line) {
+      flush();
+      out.push({ is: 'operand', text: line, at });
+      at += line.length - 1;
+      continue;
+    }
     if (c !== '(' && c !== ')' && !splits(text, at, word)) {
       if (word === '') from = at;
       word += c;
@@ -96,11 +105,11 @@ function splits(text: string, at: number, word: string): boolean {
   const c = text.charAt(at);
   const next = text.slice(at + 1);
   if (signs[c.toLowerCase()] === undefined) return false;
-  if (c === 'x' || c === 'X') return !/[a-wyz#]/i.test(word.slice(-1)) && /^[\s\d.(#]/.test(next);
+  if (c === 'x' || c === 'X') return /(^|[^a-z]|mm|cm|in|ft)$/i.test(word) && /^[\s\d.(#]/.test(next);
   if (c === '/') return !(/\d$/.test(word) && /^\d/.test(next));
   if (c !== '-') return true;
-  const joins = /(^|\s)\d+$/.test(word) && /^\d+[/⁄]\d/.test(next);
-  const afterFeet = /(['’‘′]|ft|feet|foot)$/i.test(word) && /^\s*\d/.test(next) && !/^\s/.test(next);
+  const joins = /(^|\s|['’‘′]|ft\.?|feet|foot)\d+$/i.test(word) && startsWithFraction.test(next);
+  const afterFeet = /(['’‘′]|ft\.?|feet|foot)$/i.test(word) && startsWithFigure.test(next);
   return !(joins || afterFeet);
 }
 
@@ -152,7 +161,7 @@ function bracketed(r: Reader, at: number): Result<Expr, ParseError> {
 }
 
 function operand(text: string, at: number, before: Op | undefined): Result<Expr, ParseError> {
-  const line = /^#([\w-]{1,40})$/.exec(text);
+  const line = /^#(\w{1,40})$/.exec(text);
   if (line?.[1]) return ok({ is: 'line', id: line[1] });
   const forced = /^(\S+)c$/.exec(text)?.[1];
   if (forced && isBare(forced)) return ok({ is: 'count', text: forced });

@@ -1,3 +1,4 @@
+import { startsWithFigure, startsWithFraction, startsWithVulgar, vulgar } from './fraction-signs';
 import {
   add,
   fromMillimetres,
@@ -47,29 +48,9 @@ export type ReadError = { readonly code: ReadCode; readonly text: string; readon
 
 export type ReadOptions = { readonly unit?: 'in' | 'mm'; readonly expect?: 'thickness' };
 
-/** Most characters a single length may have, so hostile text cannot stall the phone. */
+/** Most characters a length may have, and figures a number, so hostile text cannot stall the phone. */
 const longest = 60;
-
-const vulgar: Record<string, string> = {
-  '½': '1/2',
-  '⅓': '1/3',
-  '⅔': '2/3',
-  '¼': '1/4',
-  '¾': '3/4',
-  '⅕': '1/5',
-  '⅖': '2/5',
-  '⅗': '3/5',
-  '⅘': '4/5',
-  '⅙': '1/6',
-  '⅚': '5/6',
-  '⅐': '1/7',
-  '⅛': '1/8',
-  '⅜': '3/8',
-  '⅝': '5/8',
-  '⅞': '7/8',
-  '⅑': '1/9',
-  '⅒': '1/10',
-};
+const mostFigures = 12;
 
 type Mark = { readonly is: 'mark'; readonly unit: Unit; readonly at: number };
 type Num = { readonly is: 'whole' | 'decimal' | 'fraction'; readonly text: string; readonly at: number };
@@ -77,8 +58,8 @@ type Piece = Mark | Num;
 
 /**
  * Reads one length as a person writes it: `23/32`, `18-7/64`, `3' 2 3/8"`, `38.375`, `18 mm`, `0,7085`.
- * A bare number has the unit asked for; it is never guessed from its size. A hyphen straight before a fraction, or
- * after a foot mark, means "and".
+ * A bare number has the unit asked for; it is never guessed from its size. An unspaced hyphen between a whole number
+ * and its fraction, or after a foot mark, means "and"; any other is a minus, which no single length has inside it.
  *
  * @param text as typed
  * @param options `unit` of a bare number (inches when not said); `expect` adds a look at its size
@@ -111,13 +92,13 @@ const patterns: readonly {
   readonly make: (m: RegExpExecArray, at: number) => Piece | ReadCode;
 }[] = [
   { re: /^(\d*[.,]\d*)[.,]/, make: () => 'two-points' },
-  { re: /^\d{13,}/, make: () => 'too-long' },
   {
-    re: /^(\d+)\s*[/⁄∕]\s*(\d+)/,
+    re: /^(\d+)[/⁄∕](\d+)/,
     make: ([, n, d], at) =>
       /^0+$/.test(d ?? '') ? 'zero-denominator' : { is: 'fraction', text: `${n}/${d}`, at },
   },
-  { re: /^\d+\s*[/⁄∕]/, make: () => 'no-denominator' },
+  { re: startsWithVulgar, make: ([c = ''], at) => ({ is: 'fraction', text: vulgar[c] ?? '', at }) },
+  { re: /^\d+[/⁄∕]/, make: () => 'no-denominator' },
   { re: /^(\d+[.,]\d*|[.,]\d+)/, make: ([all], at) => ({ is: 'decimal', text: all.replace(',', '.'), at }) },
   { re: /^\d+/, make: ([all], at) => ({ is: 'whole', text: all, at }) },
   { re: /^(mm|millimet(?:er|re)s?)(?![a-z])/i, make: (_, at) => ({ is: 'mark', unit: 'mm', at }) },
@@ -132,29 +113,30 @@ const patterns: readonly {
   },
 ];
 
-/** An "and" hyphen stands unspaced before a fraction, or after a foot mark. */
-const andHyphen = (pieces: readonly Piece[], rest: string): boolean => {
-  const last = pieces[pieces.length - 1];
-  if (last?.is === 'mark') return last.unit === 'ft' && /^-\s*\d/.test(rest);
-  return last?.is === 'whole' && /^-\d+\s*[/⁄∕]/.test(rest);
-};
+/** The unspaced hyphen of `18-7/64` and `3'-2`. */
+function andHyphen(last: Piece | undefined, rest: string): boolean {
+  if (!rest.startsWith('-')) return false;
+  if (last?.is === 'mark') return last.unit === 'ft' && startsWithFigure.test(rest.slice(1));
+  return last?.is === 'whole' && startsWithFraction.test(rest.slice(1));
+}
 
 function split(body: string, start: number): Result<readonly Piece[], { code: ReadCode; at: number }> {
-  const text = body.replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒]/g, (c) => ` ${vulgar[c]} `);
   const pieces: Piece[] = [];
+  let spaced = true;
   let at = 0;
-  while (at < text.length) {
-    const rest = text.slice(at);
-    const space = /^\s+/.exec(rest)?.[0].length ?? 0;
-    if (space > 0) at += space;
-    else if (andHyphen(pieces, rest)) at += 1;
-    else {
-      const next = take(rest, start + at);
-      if (typeof next.piece === 'string')
-        return err({ code: next.piece, at: Math.min(start + at, start + body.length) });
-      pieces.push(next.piece);
-      at += next.length;
+  while (at < body.length) {
+    const space = /^\s+/.exec(body.slice(at))?.[0].length ?? 0;
+    if (space > 0) {
+      at += space;
+      spaced = true;
+      continue;
     }
+    if (!spaced && andHyphen(pieces[pieces.length - 1], body.slice(at))) at += 1;
+    const next = take(body.slice(at), start + at);
+    if (typeof next.piece === 'string') return err({ code: next.piece, at: start + at });
+    pieces.push(next.piece);
+    at += next.length;
+    spaced = false;
   }
   return ok(pieces);
 }
@@ -162,9 +144,16 @@ function split(body: string, start: number): Result<readonly Piece[], { code: Re
 function take(rest: string, at: number): { readonly piece: Piece | ReadCode; readonly length: number } {
   for (const { re, make } of patterns) {
     const found = re.exec(rest);
-    if (found) return { piece: make(found, at), length: found[0].length };
+    if (found) return { piece: fitting(make(found, at)), length: found[0].length };
   }
   return { piece: 'not-a-length', length: 0 };
+}
+
+/** A number of more figures than anyone measures is refused before it is reckoned with. */
+function fitting(piece: Piece | ReadCode): Piece | ReadCode {
+  if (typeof piece === 'string' || piece.is === 'mark') return piece;
+  const tooLong = piece.text.split('/').some((part) => part.replace('.', '').length > mostFigures);
+  return tooLong ? 'too-long' : piece;
 }
 
 type Assembled = {

@@ -17,13 +17,22 @@ export function Dock({ title, onClose, onKey, children }: DockProps) {
   useClose(onClose);
   useEffect(() => {
     const before = document.activeElement;
+    const page = document.documentElement.style;
+    page.setProperty('--docked', `${box.current?.offsetHeight ?? 0}px`);
+    document.querySelector('.blank[aria-expanded="true"]')?.scrollIntoView({ block: 'nearest' });
     box.current?.focus({ preventScroll: true });
     return () => {
+      page.removeProperty('--docked');
       if (before instanceof HTMLElement) before.focus({ preventScroll: true });
     };
   }, []);
+  /** What is typed in the panel stays in it: the page below has keys of its own. */
+  const typed = (event: KeyboardEvent) => {
+    onKey?.(event);
+    if (event.key !== 'Escape') event.stopPropagation();
+  };
   return (
-    <section class="dock" role="dialog" aria-label={title} tabIndex={-1} ref={box} onKeyDown={onKey}>
+    <section class="dock" role="dialog" aria-label={title} tabIndex={-1} ref={box} onKeyDown={typed}>
       <div class="dock-head">
         <h2>{title}</h2>
         <button type="button" class="icon box" aria-label="Close" onClick={onClose}>

@@ -43,6 +43,7 @@ const words = ['mm', 'scant', 'strong', 'feet'] as const;
 export function KeySheet(props: KeySheetProps) {
   const [slot, setSlot] = useState<Slot>(emptySlotOn(props.fill === 'length' ? props.tape : '1/32'));
   const [touched, setTouched] = useState(false);
+  const [folded, setFolded] = useState(true);
   const lengths = props.fill === 'length';
   const press = (key: SlotKey) => {
     if (!lengths && key.key === 'digit' && slot.digits.length >= mostDigits) return;
@@ -83,13 +84,8 @@ export function KeySheet(props: KeySheetProps) {
             <Now {...props} />
           )}
         </output>
-        {lengths &&
-          props.sheets?.map(({ name, thickness }) => (
-            <button key={name} type="button" class="chip" onClick={() => take(thickness)}>
-              {name} <Inline value={thickness} tape="0.001" />
-            </button>
-          ))}
-        <div class={lengths ? 'mini-pad' : 'mini-pad count'}>
+        {lengths && <Sheets sheets={props.sheets ?? []} onTake={take} />}
+        <div class={`mini-pad${lengths ? '' : ' count'}${folded ? '' : ' rule-open'}`}>
           <div class="keys" onMouseDown={keepFocus}>
             {digits.map((digit) => (
               <Key key={digit} label={`${digit}`} {...key({ key: 'digit', digit })} />
@@ -106,12 +102,25 @@ export function KeySheet(props: KeySheetProps) {
             <button type="button" class={lengths ? 'key eq wide2' : 'key eq wide3'} onClick={done}>
               Done
             </button>
+            {lengths && (
+              <button
+                type="button"
+                class="key op word foldkey"
+                aria-expanded={!folded}
+                onClick={() => setFolded(!folded)}
+              >
+                Fractions of an inch
+              </button>
+            )}
           </div>
           {lengths && (
             <EdgeRule
               tape={props.tape}
               chosen={chosenOf(slot)}
-              onFraction={(sixteenths) => press({ key: 'fraction', sixteenths })}
+              onFraction={(sixteenths) => {
+                press({ key: 'fraction', sixteenths });
+                setFolded(true);
+              }}
             />
           )}
         </div>
@@ -121,14 +130,33 @@ export function KeySheet(props: KeySheetProps) {
   );
 }
 
+type SheetsProps = {
+  readonly sheets: readonly { readonly name: string; readonly thickness: Length }[];
+  readonly onTake: (thickness: Length) => void;
+};
+
+/** Thicknesses in one row that slides, however many sheets there are: the keys stay where they were. */
+function Sheets({ sheets, onTake }: SheetsProps) {
+  if (sheets.length === 0) return null;
+  return (
+    <div class="chips sheets">
+      {sheets.map(({ name, thickness }, k) => (
+        <button key={k} type="button" class="chip" onClick={() => onTake(thickness)}>
+          {name} <Inline value={thickness} tape="0.001" />
+        </button>
+      ))}
+    </div>
+  );
+}
+
 const figureOf = (slot: Slot, lengths: boolean): Length | number | undefined =>
   isEmpty(slot) ? undefined : lengths ? slotValue(slot) : Number(slot.digits);
 
 const chosenOf = (slot: Slot): number | undefined =>
   slot.sixtyFourths !== undefined && slot.sixtyFourths % 4 === 0 ? slot.sixtyFourths / 4 : undefined;
 
-function Now({ now, nowCount }: KeySheetProps) {
-  if (now) return <Inline value={now} tape="1/64" />;
+function Now({ now, nowCount, tape }: KeySheetProps) {
+  if (now) return <Inline value={now} tape={isMetric(tape) ? tape : '1/64'} />;
   return <span class="muted">{nowCount ?? 'empty'}</span>;
 }
 

@@ -1,4 +1,4 @@
-import { forDrawing, type Length } from '../length/length';
+import { forDrawing, isNegative, type Length } from '../length/length';
 import { grainOf, isMetric, type Tape } from '../length/tape';
 import { mixed, spoken, writeDecimal, writeMillimetres } from '../length/write';
 
@@ -15,6 +15,7 @@ const span = 2.6; // grains either side
 
 /** The rule round a mark, magnified: steel above, wood below, the mark thick, the knife line at the true place. */
 export function Lens({ mark, rest, tape, stock }: LensProps) {
+  if (isNegative(mark)) return null; // before the end of the rule there is nothing to look at
   const grain = forDrawing(grainOf(tape));
   const x = (inchesOff: number) => width / 2 + (inchesOff / grain) * (width / 2 / span);
   const marks = [-2, -1, 0, 1, 2].map((k) => ({ k, at: mark.add(grainOf(tape).mul(BigInt(k))) as Length }));

@@ -99,7 +99,7 @@ export function Remainder({ rest, tape, by = true }: RemainderProps) {
 
 /** A length in a sentence, diagonal: only for figures shown large elsewhere, or in lists held in the hand. */
 export function Inline({ value, tape = '1/32' }: { readonly value: Length; readonly tape?: Tape }) {
-  if (isMetric(tape)) return <span class="dec">{writeMillimetres(value)}</span>;
+  if (isMetric(tape)) return <span class="dec">{writeMillimetres(value).replace('-', '−')}</span>;
   if (tape === '0.001') return <span class="dec">{writeDecimal(value)}</span>;
   const { negative, whole, n, d } = mixed(value);
   const sign = negative ? '−' : '';

@@ -3,7 +3,14 @@ import { describe, expect, test } from 'vitest';
 import { evaluate, noLines } from '../../src/length/evaluate';
 import { writeExpr } from '../../src/length/expr';
 import { blank, type Key, type Keypad, look, press } from '../../src/length/keypad';
-import { emptySlot, pressSlot, type Slot, slotText, slotValue } from '../../src/length/keypad-slot';
+import {
+  emptySlot,
+  emptySlotOn,
+  pressSlot,
+  type Slot,
+  slotText,
+  slotValue,
+} from '../../src/length/keypad-slot';
 import { parseLine } from '../../src/length/parse-line';
 import { readLength } from '../../src/length/read';
 import type { Tape } from '../../src/length/tape';
@@ -101,6 +108,35 @@ describe('press', () => {
     expect(comesTo('1 8 erase', '1 mm')).toBe('5/127 length');
   });
 
+  test('on a metric tape a leading bare number before × counts, as it does in inches', () => {
+    expect(comesTo('6 * ( 18 + 3 =', '1 mm')).toBe('4 122/127 length');
+    expect(comesTo('6 * 3/4 =', '1 mm')).toBe('4 1/2 length');
+    expect(comesTo('6 * 3/4 =', '1/32')).toBe('4 1/2 length');
+    expect(comesTo('6 mm * 3/4 =', '1 mm')).toBe('4 1/2 area'); // marked as inches, it measures
+  });
+
+  test('the total runs left to right, as folded apart in whole numbers', () => {
+    const step = fc.tuple(fc.constantFrom('+', '-', '*', '/'), fc.integer({ min: 1, max: 15 }));
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 999 }), fc.array(step, { maxLength: 8 }), (first, steps) => {
+        const words = steps.map(([op, k]) => `${op} ${op === '+' || op === '-' ? `${k}/16` : k}`);
+        const { state } = keyed([`${first} 1/16`, ...words, '='].join(' '));
+        let [n, d] = [BigInt(first) * 16n + 1n, 16n];
+        for (const [op, k] of steps) {
+          if (op === '*') n *= BigInt(k);
+          else if (op === '/') d *= BigInt(k);
+          else [n, d] = [n * 16n + (op === '+' ? 1n : -1n) * BigInt(k) * d, d * 16n];
+        }
+        const { result } = look(state, noLines);
+        if (!result?.ok) throw new Error('no result');
+        const { value, kind } = result.value;
+        expect(kind).toBe('length');
+        expect(value.s * value.n * d).toBe(n * value.d);
+      }),
+      { numRuns: runs(1000) },
+    );
+  });
+
   test('a sign goes on from an answer, a digit starts afresh, a second sign replaces the first', () => {
     expect(comesTo('4 + 4 = / 2 =')).toBe('4 length');
     expect(comesTo('4 + 4 = 7')).toBe('7 length');
@@ -190,11 +226,22 @@ describe('pressSlot', () => {
     ['5 feet 3 3/4', '63 3/4', '5 ft 3 3/4'],
     ['18 mm', '90/127', '18 mm'],
     ['0 . 7085', '1417/2000', '0.7085'],
+    ['3/4 scant', '47/64', '47/64'],
+    ['5 feet scant', '59 63/64', '59 63/64'],
   ])('%s fills a blank with %s', (words, value, text) => {
     const slot = filled(words);
     expect(w(slotValue(slot))).toBe(value);
     expect(slotText(slot)).toBe(text);
     const read = readLength(slotText(slot));
     expect(read.ok && w(read.value.value)).toBe(value);
+  });
+
+  test('on a metric tape bare inches keep their mark', () => {
+    const seven: Slot = { ...emptySlotOn('1 mm'), digits: '7' };
+    const inch = pressSlot(seven, { key: 'mm' }, '1 mm');
+    expect(slotText(seven)).toBe('7 mm');
+    expect(inch.ok && slotText(inch.value)).toBe('7"');
+    const read = readLength('7"', { unit: 'mm' });
+    expect(read.ok && w(read.value.value)).toBe('7');
   });
 });

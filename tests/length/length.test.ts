@@ -1,16 +1,30 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  absolute,
   add,
+  atMost,
+  compare,
+  equals,
   fromMillimetres,
+  half,
   howMany,
   inches,
+  isNegative,
+  isPositive,
+  isZero,
   less,
+  longest,
+  negate,
+  numerator,
   over,
   ratio,
+  shortest,
   subtract,
+  sum,
   times,
   toMillimetres,
+  zero,
 } from '../../src/length/length';
 import { type Rounding, roundTo, toWhole } from '../../src/length/round';
 import { fromStored, toStored } from '../../src/length/stored';
@@ -29,6 +43,34 @@ describe('lengths', () => {
     expect(w(subtract(l('23/32'), l('18 mm')))).toBe('41/4064'); // 10.1 thousandths apart: two sheets, not one
   });
 
+  test('the everyday steps do what they say', () => {
+    const [one, two, three] = [inches(1n), inches(2n), inches(3n)];
+    expect(
+      [subtract(one, l('1/4')), half(inches(9n)), times(l('3/4'), 6n), over(inches(9n), 2n)].map(w),
+    ).toEqual(['3/4', '4 1/2', '4 1/2', '4 1/2']);
+    expect([w(negate(three)), w(absolute(negate(three))), w(sum([one, two])), w(sum([]))]).toEqual([
+      '-3',
+      '3',
+      '3',
+      '0',
+    ]);
+    expect([equals(inches(2n, 4n), l('1/2')), less(one, two), less(two, two), atMost(two, two)]).toEqual([
+      true,
+      true,
+      false,
+      true,
+    ]);
+    expect([w(longest(one, three, two)), w(shortest(two, one)), compare(one, two)]).toEqual(['3', '1', -1]);
+    expect([isNegative(l('-1/8')), isNegative(zero), isPositive(zero), isZero(zero)]).toEqual([
+      true,
+      false,
+      false,
+      true,
+    ]);
+    expect(numerator(l('-3/4'))).toBe(-3n);
+    expect(w(howMany(inches(9n), two) as unknown as typeof one)).toBe('4 1/2');
+  });
+
   test('a denominator of 0 is a mistake in the program', () => {
     expect(() => inches(1n, 0n)).toThrow(RangeError);
     expect(() => over(inches(1n), 0n)).toThrow(RangeError);
@@ -38,8 +80,8 @@ describe('lengths', () => {
   test('sums agree with cross-multiplied whole numbers', () => {
     fc.assert(
       fc.property(whole, positive, whole, positive, (a, b, c, d) => {
-        const sum = add(inches(a, b), inches(c, d));
-        expect(sum.s * sum.n * b * d).toBe((a * d + c * b) * sum.d);
+        const total = add(inches(a, b), inches(c, d));
+        expect(total.s * total.n * b * d).toBe((a * d + c * b) * total.d);
         const product = times(inches(a, b), ratio(c, d));
         expect(product.s * product.n * b * d).toBe(a * c * product.d);
       }),
@@ -124,7 +166,7 @@ describe('markAt', () => {
         const x = times(grainOf(tape), k);
         expect(markAt(x, tape).value.equals(x)).toBe(true);
       }),
-      { numRuns: runs(200) },
+      { numRuns: runs(1000) },
     );
   });
 });
@@ -145,7 +187,7 @@ describe('fromOtherEnd', () => {
         const mark = markAt(inches(m, 1009n), tape).value;
         expect(add(mark, fromOtherEnd(length, mark, tape)).equals(markAt(length, tape).value)).toBe(true);
       }),
-      { numRuns: runs(500) },
+      { numRuns: runs(1000) },
     );
   });
 });
@@ -187,7 +229,7 @@ describe('stored lengths', () => {
         const back = fromStored(toStored(inches(n, d)));
         expect(back.ok && back.value.equals(inches(n, d))).toBe(true);
       }),
-      { numRuns: runs(500) },
+      { numRuns: runs(1000) },
     );
   });
 

@@ -38,6 +38,14 @@ describe('readLength', () => {
     ['−2', '-2', '-2'],
     ['  7  ', '7', '7'],
     ['007', '7', '007'],
+    ['1-½', '1 1/2', '1 1/2'],
+    ["3'-½", '36 1/2', '3 ft 1/2'],
+    ["3'2-3/8", '38 3/8', '3 ft 2 3/8'],
+    ['3 ft. 2 in.', '38', '3 ft 2'],
+    ['18-7∕64', '18 7/64', '18 7/64'],
+    ['2.5 ft', '30', '2.5 ft'],
+    ["3''", '3', '3'],
+    ['1 1/2 mm', '15/254', '1 1/2 mm'],
   ])('%s reads %s', (text, value, echo) => {
     const read = readLength(text);
     expect(read.ok && [w(read.value.value), read.value.echo]).toEqual([value, echo]);
@@ -67,16 +75,40 @@ describe('readLength', () => {
     ["3' 4' 5", 'not-a-length'],
     ['.', 'not-a-length'],
     ['"', 'not-a-length'],
+    ['18 -7/64', 'not-a-length'], // a hyphen with a space is a minus
+    ['18- 7/64', 'not-a-length'],
+    ["3' - 2", 'not-a-length'],
+    ["3'- 2", 'not-a-length'],
+    ['18-7', 'not-a-length'],
+    ['1–3/4', 'not-a-length'], // a dash is never "and"
+    ['1.5-1/2', 'not-a-length'],
+    ['¾-1/8', 'not-a-length'],
+    ['1 / 2', 'not-a-length'], // a slash with a space divides
+    ['1/2/3', 'not-a-length'],
+    ['1//2', 'no-denominator'],
+    ['5" 3/4', 'not-a-length'],
+    ['18 m', 'not-a-length'],
+    ['+5', 'not-a-length'],
+    ['½½', 'two-fractions'],
     ['9'.repeat(13), 'too-long'],
+    [`1/${'9'.repeat(13)}`, 'too-long'],
+    ['0.1234567890123', 'too-long'],
     ['1'.repeat(200), 'too-long'],
   ])('“%s” is refused: %s', (text, code) => {
     const read = readLength(text);
     expect(read.ok ? 'read' : read.error.code).toBe(code);
   });
 
-  test('a refusal says where', () => {
-    const read = readLength('12 apples');
-    expect(!read.ok && read.error.at).toBe(3);
+  test.each([
+    ['12 apples', 3],
+    ['  12 apples', 5],
+    ['1½ ½', 3],
+    ['- 5 x', 4],
+    ['5 1/2 3/0', 6],
+    ['2" 3\'', 4],
+  ])('“%s” is refused at place %d', (text, at) => {
+    const read = readLength(text);
+    expect(!read.ok && read.error.at).toBe(at);
   });
 
   test('a bare number has the unit of the job, never one guessed from its size', () => {

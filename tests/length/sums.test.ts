@@ -119,6 +119,22 @@ describe('squareUp', () => {
     expect(found.value).toMatchObject({ long: 'A', agree: true });
   });
 
+  test('a mean error up to 1/32 on a diagonal is believed, more is not', () => {
+    // sides 3 and 4 feet, both diagonals reading T: (2T² - 2·60²)/(4T) is a hair under T - 60 above, a hair over below
+    const square = (reading: Length) =>
+      squareUp({ w: l('36'), h: l('48'), a: reading, b: reading }, grainOf('1/64'));
+    const agrees = (text: string) => {
+      const found = square(l(text));
+      return found.ok && found.value.agree;
+    };
+    expect([agrees('60 1/32'), agrees('60 1/31'), agrees('59 32/33'), agrees('59 31/32')]).toEqual([
+      true,
+      false,
+      true,
+      false,
+    ]);
+  });
+
   test('which one is long follows the readings', () => {
     const found = squareUp({ ...frame, a: frame.b, b: frame.a }, grainOf('1/32'));
     expect(found.ok && found.value.long).toBe('B');
@@ -158,7 +174,7 @@ describe('squareUp', () => {
             .compare(slack),
         ).toBeLessThanOrEqual(0);
       }),
-      { numRuns: runs(500) },
+      { numRuns: runs(1000) },
     );
   });
 });

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { diagonal, rootSide, squareOf } from '../../src/length/diagonal';
-import { fromMillimetres, inches } from '../../src/length/length';
+import { add, fromMillimetres, inches, subtract } from '../../src/length/length';
+import { squareUp } from '../../src/length/racking';
 import { roundTo } from '../../src/length/round';
 import { grainOf, tapes } from '../../src/length/tape';
+import { writeDecimal } from '../../src/length/write';
 
 describe('the inch', () => {
   // Source: "Refinement of Values for the Yard and the Pound", Federal Register, 1 July 1959: 1 yard = 0.9144 meter
@@ -42,7 +44,20 @@ describe('3-4-5', () => {
     const [w, h] = [inches(36n), inches(48n)];
     const square = squareOf(w, h);
     expect(rootSide(square, inches(60n))).toBe(0);
-    const read = diagonal(w, h, grainOf(tape));
-    expect(read.sub(60n).abs().compare(grainOf(tape))).toBeLessThan(0);
+    expect(diagonal(w, h, grainOf(tape)).equals(60n)).toBe(true); // 60 inches is 1524 mm, a mark of every tape
+  });
+});
+
+describe('a sheet out of square', () => {
+  // Source: Voluntary Product Standard PS 1-19, Structural Plywood, tolerances as printed by the makers' association: "1/8 in
+  // diagonal difference on 4x8". The push is worked from it: A² - B² = 4 W s, both diagonals near 107 21/64.
+  test('the 1/8 that a 4 by 8 sheet may show between its diagonals is a lean of 0.140 over its length', () => {
+    const middle = diagonal(inches(48n), inches(96n), inches(1n, 64n));
+    const [a, b] = [add(middle, inches(1n, 16n)), subtract(middle, inches(1n, 16n))];
+    const found = squareUp({ w: inches(48n), h: inches(96n), a, b }, inches(1n, 64n));
+    if (!found.ok) throw new Error(found.error.code);
+    expect(writeDecimal(found.value.push)).toBe('0.140');
+    expect(found.value).toMatchObject({ long: 'A', agree: true });
+    expect(found.value.until.equals(middle)).toBe(true);
   });
 });

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { countAndLeft, evaluate, type Lookup, type Quantity } from '../../length/evaluate';
 import type { Expr } from '../../length/expr';
-import { equals, type Length } from '../../length/length';
-import { fromOtherEnd, markAt, type Tape } from '../../length/tape';
+import { isZero, type Length, less, zero } from '../../length/length';
+import { fromOtherEnd, isMetric, markAt, type Tape } from '../../length/tape';
 import { spoken, writeLength } from '../../length/write';
 import { Lens } from '../../ui/lens';
 import { Inline, Mixed, Remainder } from '../../ui/mixed';
@@ -35,42 +35,37 @@ export function Answer(props: AnswerProps) {
 
 function LengthAnswer({ value, tape, whole, from }: AnswerProps & { readonly value: Length }) {
   const mark = markAt(value, tape);
-  const exact = equals(mark.value, value);
+  const short = less(value, zero);
   return (
     <>
       <div class="answer">
         <Mixed value={mark.value} rest={mark.rest} size="result" tape={tape} />
         {whole && (
           <div class="read">
-            <Remainder tape={tape} rest={mark.rest} />
-            {!exact && <Exact value={value} />}
+            {short && <span class="rem">less than nothing</span>}
+            {!short && <Remainder tape={tape} rest={mark.rest} />}
+            {!isZero(mark.rest) && <Exact value={value} tape={tape} />}
           </div>
         )}
       </div>
-      {whole && from && <OtherEnd from={from} mark={mark.value} tape={tape} />}
-      {whole && (
+      {whole && from && !short && <OtherEnd from={from} mark={mark.value} tape={tape} />}
+      {whole && !short && (
         <div class="lensbox">
-          <Lens mark={mark.value} rest={mark.rest} tape={tape} />
+          <Lens mark={mark.value} rest={mark.rest} tape={tape} stock={from} />
         </div>
       )}
     </>
   );
 }
 
-/** The exact value: a fraction while its denominator can be read, else a decimal that says so. */
-function Exact({ value }: { readonly value: Length }) {
-  const readable = value.d < 10000n;
+/** The exact value: a fraction while its denominator can be read, else thousandths, which say so. */
+function Exact({ value, tape }: { readonly value: Length; readonly tape: Tape }) {
+  if (isMetric(tape)) return null; // the rest in hundredths says it
+  const [says, as] = value.d < 1000n ? (['exactly', '1/64'] as const) : (['about', '0.001'] as const);
+  if (says === 'about' && tape === '0.001') return null;
   return (
     <div class="exact">
-      {readable ? (
-        <>
-          exactly <Mixed value={value} tape="1/64" />
-        </>
-      ) : (
-        <>
-          about <span class="dec">{value.valueOf().toFixed(5)}</span>
-        </>
-      )}
+      {says} <Mixed value={value} tape={as} />
     </div>
   );
 }
@@ -89,9 +84,9 @@ function OtherEnd({
   const past = other.s < 0n && other.n !== 0n;
   return (
     <p class="other-end">
-      <span class="s">from the other end of {writeLength(from)}</span>
+      <span class="s">from the other end of {writeLength(from, tape)}</span>
       {past ? (
-        <span class="rem">past it by {writeLength(other.neg() as Length)}</span>
+        <span class="rem">past it by {writeLength(other.neg() as Length, tape)}</span>
       ) : (
         <Mixed value={other} size="hand" tape={tape} />
       )}

@@ -1,73 +1,60 @@
-import { evaluate, type Quantity, type ReckonError } from '../../length/evaluate';
-import { type Expr, linesIn, writeExpr } from '../../length/expr';
+import { noLines } from '../../length/evaluate';
+import { type Expr, writeExpr } from '../../length/expr';
 import { blank, type Key, type Keypad, type KeypadLook, look, press, resumed } from '../../length/keypad';
 import type { Refused } from '../../length/keypad-slot';
 import type { Length } from '../../length/length';
 import { parseLine } from '../../length/parse-line';
 import { readLength } from '../../length/read';
-import { err, type Result } from '../../length/result';
 import type { Tape } from '../../length/tape';
-import type { Json } from '../../store/entry';
+import { builtOn, type Line, lineValue, sumOfLengths } from './lines';
 
-/** A line of the roll: its working as text, built on figures and on other lines. */
-export type Line = { readonly id: string; readonly name: string; readonly text: string };
-
-/** What undo goes back to. The lines are kept only where they changed. */
-type Before = { readonly keys: Keypad; readonly current?: string; readonly lines?: readonly Line[] };
+/** What undo goes back to. Beside the keys, only what was changed is kept. */
+export type Before = {
+  readonly keys: Keypad;
+  readonly current: string;
+  readonly made: number;
+  readonly lines?: readonly Line[];
+  readonly from?: string;
+  readonly sums?: Readonly<Record<string, string>>;
+  readonly typed?: string;
+};
 
 /** Everything of Figure, plain JSON: kept at each key, there again after a restart. */
 export type FigureState = {
   readonly keys: Keypad;
   readonly lines: readonly Line[];
-  /** The line on the keys: the one just finished, or the one being changed. */
-  readonly current?: string;
-  /** Length that answers are also measured back from, as typed. */
-  readonly from?: string;
+  /** Lines made on this strip so far: no id is used twice. */
+  readonly made: number;
+  /** The line on the keys, the one just finished or the one being changed; empty when there is none. */
+  readonly current: string;
+  /** What answers are also measured back from: a length as text, or `#` and a line; empty when nothing. */
+  readonly from: string;
   /** Blanks of the quick sums, as stored lengths and counts. */
-  readonly sums?: Readonly<Record<string, string>>;
+  readonly sums: Readonly<Record<string, string>>;
   readonly typed: string;
   readonly typing: boolean;
   readonly undo: readonly Before[];
 };
 
-export const emptyFigure: FigureState = { keys: blank, lines: [], typed: '', typing: false, undo: [] };
+export const emptyFigure: FigureState = {
+  keys: blank,
+  lines: [],
+  made: 0,
+  current: '',
+  from: '',
+  sums: {},
+  typed: '',
+  typing: false,
+  undo: [],
+};
 
-const undoDepth = 50;
-const mostLines = 200;
+export const undoDepth = 50;
+/** A strip of sixty can still be added up in one line. */
+export const mostLines = 60;
 
-/** Figure as kept, checked in outline; anything else starts empty. */
-export function readFigure(kept: Json | undefined): FigureState {
-  const state = kept as Partial<FigureState> | undefined;
-  const shaped =
-    typeof state === 'object' &&
-    state !== null &&
-    Array.isArray(state.lines) &&
-    Array.isArray(state.undo) &&
-    Array.isArray(state.keys?.frames) &&
-    typeof state.keys?.slot?.digits === 'string' &&
-    typeof state.typed === 'string' &&
-    state.lines.every(
-      (line) =>
-        typeof line?.id === 'string' && typeof line.text === 'string' && typeof line.name === 'string',
-    );
-  return shaped ? (state as FigureState) : emptyFigure;
-}
-
-export const asJson = (state: FigureState): Json => state as unknown as Json;
-
-/** What a line comes to, through the lines it is built on; a line built on itself is named. */
-export function lineValue(
-  lines: readonly Line[],
-  id: string,
-  through: readonly string[] = [],
-): Result<Quantity, ReckonError> {
-  if (through.includes(id)) return err({ code: 'ring', id });
-  const line = lines.find((l) => l.id === id);
-  if (!line) return err({ code: 'unknown-line', id });
-  const expr = parseLine(line.text);
-  if (!expr.ok) return err({ code: 'bad-figure', text: line.text });
-  return evaluate(expr.value, (other) => lineValue(lines, other, [...through, id]));
-}
+/** Why Figure did nothing: the keys' own reasons, and those of the roll. */
+export type NotDone = Refused | 'built-on-itself' | 'strip-full' | 'sum-too-long';
+export type Pressed = { readonly state: FigureState; readonly refused?: NotDone };
 
 export const lookAt = (state: FigureState): KeypadLook =>
   look(state.keys, (id) => lineValue(state.lines, id));
@@ -75,8 +62,12 @@ export const lookAt = (state: FigureState): KeypadLook =>
 function remember(state: FigureState, next: FigureState): FigureState {
   const before: Before = {
     keys: state.keys,
-    ...(state.current === undefined ? {} : { current: state.current }),
+    current: state.current,
+    made: state.made,
     ...(state.lines === next.lines ? {} : { lines: state.lines }),
+    ...(state.from === next.from ? {} : { from: state.from }),
+    ...(state.sums === next.sums ? {} : { sums: state.sums }),
+    ...(state.typed === next.typed ? {} : { typed: state.typed }),
   };
   return { ...next, undo: [...state.undo, before].slice(-undoDepth) };
 }
@@ -84,30 +75,41 @@ function remember(state: FigureState, next: FigureState): FigureState {
 export function undoFigure(state: FigureState): FigureState {
   const before = state.undo[state.undo.length - 1];
   if (!before) return state;
-  const { current: _, ...rest } = state;
   return {
-    ...rest,
+    ...state,
     keys: before.keys,
+    current: before.current,
+    made: before.made,
     lines: before.lines ?? state.lines,
-    ...(before.current === undefined ? {} : { current: before.current }),
+    from: before.from ?? state.from,
+    sums: before.sums ?? state.sums,
+    typed: before.typed ?? state.typed,
     undo: state.undo.slice(0, -1),
   };
 }
 
-export type Pressed = { readonly state: FigureState; readonly refused?: Refused };
-
 /** A key pressed. Equals writes the line to the roll, or, when one is being changed, over it: what is built on it follows. */
-export function pressKey(state: FigureState, key: Key, tape: Tape, newId: () => string): Pressed {
+export function pressKey(state: FigureState, key: Key, tape: Tape): Pressed {
+  const changing = state.current !== '' && !state.keys.done;
+  if (changing && key.key === 'line' && ringsBack(state, key.id))
+    return { state, refused: 'built-on-itself' };
   const next = press(state.keys, key, tape);
   if (!next.ok) return { state, refused: next.error };
-  if (key.key === 'equals')
-    return { state: remember(state, finished({ ...state, keys: next.value }, newId)) };
-  const { current, ...rest } = state;
-  const going = state.keys.done && key.key === 'op';
-  const keepCurrent = current !== undefined && !state.keys.done;
-  const started = going && current !== undefined ? onFrom(next.value, current) : next.value;
-  return { state: remember(state, { ...rest, keys: started, ...(keepCurrent ? { current } : {}) }) };
+  if (key.key === 'equals') return finished(state, next.value);
+  if (isTooLong(next.value)) return { state, refused: 'sum-too-long' };
+  const goingOn = state.keys.done && key.key === 'op' && state.current !== '';
+  const keys = goingOn ? onFrom(next.value, state.current) : next.value;
+  return { state: remember(state, { ...state, keys, current: changing ? state.current : '' }) };
 }
+
+/** More than one line of the roll can hold, or more brackets than anyone reads. */
+function isTooLong(keys: Keypad): boolean {
+  const { text } = look(keys, noLines);
+  return keys.frames.length > 20 || (text !== undefined && !parseLine(text).ok);
+}
+
+const ringsBack = (state: FigureState, id: string): boolean =>
+  id === state.current || builtOn(state.lines, state.current).some((line) => line.id === id);
 
 /** A sum gone on from the answer stands on the line just finished, so that it follows when that one changes. */
 function onFrom(keys: Keypad, line: string): Keypad {
@@ -115,31 +117,56 @@ function onFrom(keys: Keypad, line: string): Keypad {
   return top?.op ? { ...keys, frames: [{ total: { is: 'line', id: line }, op: top.op }] } : keys;
 }
 
-function finished(state: FigureState, newId: () => string): FigureState {
-  const { text } = look(state.keys, (id) => lineValue(state.lines, id));
-  if (text === undefined) return state;
-  return withLine(state, text, newId);
+function finished(state: FigureState, keys: Keypad): Pressed {
+  const { text } = look(keys, (id) => lineValue(state.lines, id));
+  return text === undefined ? { state } : written(state, { ...state, keys }, text);
 }
 
-function withLine(state: FigureState, text: string, newId: () => string): FigureState {
+/** The sum put on the roll: over the line being changed, else as a new one. */
+function written(before: FigureState, state: FigureState, text: string, name = ''): Pressed {
+  if (!parseLine(text).ok) return { state: before, refused: 'sum-too-long' };
   const at = state.lines.find((line) => line.id === state.current);
-  if (at) return { ...state, lines: state.lines.map((line) => (line === at ? { ...line, text } : line)) };
-  const id = newId();
-  return { ...state, current: id, lines: [...state.lines, { id, name: '', text }].slice(-mostLines) };
+  if (at) {
+    const lines = state.lines.map((line) => (line === at ? { ...line, text } : line));
+    return { state: remember(before, { ...state, lines }) };
+  }
+  const added = withLine(state, { name, text });
+  return added
+    ? { state: remember(before, { ...added, current: `${added.made}` }) }
+    : { state: before, refused: 'strip-full' };
 }
+
+function withLine(
+  state: FigureState,
+  line: { readonly name: string; readonly text: string },
+): FigureState | undefined {
+  if (state.lines.length >= mostLines) return undefined;
+  const made = state.made + 1;
+  return { ...state, made, lines: [...state.lines, { id: `${made}`, ...line }] };
+}
+
+const onKeys = (state: FigureState, expr: Expr): FigureState => ({
+  ...state,
+  keys: resumed(expr),
+  current: '',
+});
 
 /** A typed line, once read, goes to the roll like a keyed one. */
-export function takeTyped(state: FigureState, unit: 'in' | 'mm', newId: () => string): FigureState {
+export function takeTyped(state: FigureState, unit: 'in' | 'mm'): Pressed {
   const expr = parseLine(state.typed, unit);
-  if (!expr.ok) return state;
-  const { current: _, ...rest } = state;
-  const next = withLine({ ...rest, keys: resumed(expr.value), typed: '' }, writeExpr(expr.value), newId);
-  return remember(state, next);
+  if (!expr.ok) return { state };
+  return written(state, { ...onKeys(state, expr.value), typed: '' }, writeExpr(expr.value));
 }
 
-/** A line of the roll used in the sum on the keys. */
-export const useLine = (state: FigureState, id: string, tape: Tape, newId: () => string): Pressed =>
-  pressKey(state, { key: 'line', id }, tape, newId);
+/** A measured figure used in the sum, as a named line of the roll, so that the sum says where it came from. */
+export function useFigure(state: FigureState, name: string, value: Length, tape: Tape): Pressed {
+  const text = value.d === 1n ? `${value.n}"` : `${value.n}/${value.d}`;
+  const there = state.lines.find((line) => line.name === name && line.text === text);
+  const lined = there ? state : withLine(state, { name, text });
+  if (!lined) return { state, refused: 'strip-full' };
+  const next = pressKey(lined, { key: 'line', id: there?.id ?? `${lined.made}` }, tape);
+  return next.refused ? { ...next, state } : { state: remember(state, { ...next.state, undo: state.undo }) };
+}
 
 /** A line taken back onto the keys to be changed; equals writes over it. */
 export function changeLine(state: FigureState, id: string): FigureState {
@@ -149,75 +176,49 @@ export function changeLine(state: FigureState, id: string): FigureState {
   return remember(state, { ...state, keys: { ...resumed(expr.value), done: false }, current: id });
 }
 
-export function nameLine(state: FigureState, id: string, name: string): FigureState {
-  return remember(state, { ...state, lines: state.lines.map((l) => (l.id === id ? { ...l, name } : l)) });
-}
+export const nameLine = (state: FigureState, id: string, name: string): FigureState =>
+  remember(state, { ...state, lines: state.lines.map((l) => (l.id === id ? { ...l, name } : l)) });
 
 export function dropLine(state: FigureState, id: string): FigureState {
-  const { current, ...rest } = state;
-  const gone = current === id;
+  const gone = state.current === id;
   return remember(state, {
-    ...rest,
-    ...(gone || current === undefined ? {} : { current }),
+    ...state,
+    current: gone ? '' : state.current,
     keys: gone ? blank : state.keys,
     lines: state.lines.filter((l) => l.id !== id),
   });
 }
 
-export function newStrip(state: FigureState): FigureState {
-  const { current: _, ...rest } = state;
-  return remember(state, { ...rest, keys: blank, lines: [] });
-}
+export const newStrip = (state: FigureState): FigureState =>
+  remember(state, { ...state, keys: blank, current: '', lines: [], made: 0 });
 
 /** The strip totalled: one more line, built on all the others that are lengths. */
-export function addTheLot(state: FigureState, newId: () => string): FigureState {
-  const lengths = state.lines.filter((line) => {
-    const value = lineValue(state.lines, line.id);
-    return value.ok && value.value.kind === 'length';
-  });
-  const [first, ...rest] = lengths.map((line): Expr => ({ is: 'line', id: line.id }));
-  if (!first) return state;
-  const sum = rest.reduce((a, b): Expr => ({ is: 'op', op: '+', a, b }), first);
-  const { current: _, ...others } = state;
-  const text = lengths.map((line) => `#${line.id}`).join(' + ');
-  const next = withLine({ ...others, keys: resumed(sum) }, text, newId);
-  return remember(state, {
-    ...next,
-    lines: next.lines.map((l) => (l.id === next.current ? { ...l, name: 'The lot' } : l)),
-  });
+export function addTheLot(state: FigureState): Pressed {
+  const sum = sumOfLengths(state.lines);
+  return sum ? written(state, onKeys(state, sum), writeExpr(sum), 'The lot') : { state };
 }
 
-/** Lines built on a line, straight or through others. */
-export function builtOn(lines: readonly Line[], id: string): readonly Line[] {
-  const straight = lines.filter((line) => {
-    const expr = parseLine(line.text);
-    return expr.ok && linesIn(expr.value).includes(id);
+/** Answers measured back from a length too; from nothing when the text is empty. */
+export const measureBack = (state: FigureState, from: string): FigureState =>
+  remember(state, { ...state, from });
+
+/** A blank of a quick sum filled or emptied. The length of a part is also what answers are measured back from. */
+export function fillBlank(state: FigureState, blankName: string, text: string | undefined): FigureState {
+  const { [blankName]: _, ...others } = state.sums;
+  const from = blankName === 'other-end.length' ? (text ?? '') : state.from;
+  return remember(state, {
+    ...state,
+    from,
+    sums: text === undefined ? others : { ...others, [blankName]: text },
   });
-  return [
-    ...new Set(
-      straight.flatMap((line) => [
-        line,
-        ...(line.id === id
-          ? []
-          : builtOn(
-              lines.filter((l) => l !== line),
-              line.id,
-            )),
-      ]),
-    ),
-  ];
 }
 
 /** The length answers are measured back from, when one is set. */
 export function fromLength(state: FigureState): Length | undefined {
-  const read = state.from === undefined ? undefined : readLength(state.from);
-  return read?.ok ? read.value.value : undefined;
-}
-
-/** What a line is called where it is used: its name, else its place in the roll. */
-export function callIt(lines: readonly Line[], id: string): string {
-  const k = lines.findIndex((l) => l.id === id);
-  const line = lines[k];
-  if (!line) return 'a line that is gone';
-  return line.name || `line ${k + 1}`;
+  if (state.from.startsWith('#')) {
+    const worth = lineValue(state.lines, state.from.slice(1));
+    return worth.ok && worth.value.kind === 'length' ? worth.value.value : undefined;
+  }
+  const read = readLength(state.from);
+  return read.ok ? read.value.value : undefined;
 }

@@ -1,11 +1,11 @@
 import type { Kind, ReckonError } from '../../length/evaluate';
-import type { Refused } from '../../length/keypad-slot';
 import type { ParseError } from '../../length/parse-line';
-import type { ReadError } from '../../length/read';
+import type { Note, ReadError } from '../../length/read';
 import { assertNever } from '../../length/result';
+import type { NotDone } from './figure.model';
 
 /** Why a key did nothing, and what would. */
-export function refusedText(why: Refused): string {
+export function refusedText(why: NotDone): string {
   switch (why) {
     case 'too-many-digits':
       return 'Nine figures is the most.';
@@ -31,6 +31,12 @@ export function refusedText(why: Refused): string {
       return 'A sign comes first: + − × or ÷.';
     case 'nothing-to-swap':
       return 'Only a bare number can count or measure.';
+    case 'built-on-itself':
+      return 'That line is built on the one being changed, so it cannot stand in it.';
+    case 'strip-full':
+      return 'Sixty lines fill a strip. Start a new one: undo brings this one back.';
+    case 'sum-too-long':
+      return 'The sum is too long for one line. Finish it with = and go on from there.';
     default:
       return assertNever(why);
   }
@@ -104,5 +110,23 @@ export function readText(error: ReadError): string | undefined {
       return 'That is too long for one length.';
     default:
       return assertNever(error.code);
+  }
+}
+
+/** A second look at a figure that was read. */
+export function noteText(note: Note, figure: string): string {
+  switch (note.code) {
+    case 'odd-denominator':
+      return `${figure}: parts of ${note.denominator} stand on no tape.`;
+    case 'negative':
+      return `${figure} is less than nothing.`;
+    case 'over-120-inches':
+      return `${figure} is more than ten feet.`;
+    case 'looks-like-mm':
+      return `${figure} looks like millimetres.`;
+    case 'looks-like-inches':
+      return `${figure} looks like inches.`;
+    default:
+      return assertNever(note);
   }
 }

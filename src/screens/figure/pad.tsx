@@ -5,7 +5,7 @@ import { isEmpty } from '../../length/keypad-slot';
 import { howMany, inches, subtract } from '../../length/length';
 import { wholePart } from '../../length/round';
 import { isMetric, markAt, type Tape } from '../../length/tape';
-import { EdgeRule } from '../../ui/edge-rule';
+import { EdgeRule, walkRule } from '../../ui/edge-rule';
 import { Icon } from '../../ui/icon';
 import { type FigureState, lookAt } from './figure.model';
 
@@ -32,7 +32,11 @@ export function Pad({ state, tape, press, undo }: PadProps) {
     </button>
   );
   return (
-    <section class={folded ? 'pad' : 'pad rule-open'} aria-label="Keys">
+    <section
+      class={folded ? 'pad' : 'pad rule-open'}
+      aria-label="Keys"
+      onMouseDown={(event) => event.preventDefault()}
+    >
       <div class="keys">
         <button type="button" class="key op" aria-label="brackets" onClick={() => press({ key: 'bracket' })}>
           ( )
@@ -139,27 +143,33 @@ function onTheRule(state: FigureState, tape: Tape) {
 
 const opKeys: Readonly<Record<string, Op>> = { '+': '+', '-': '−', '*': '×', x: '×', '/': '÷' };
 
-/** Keys of a desk keyboard; arrows walk the rule. */
+/** Keys of a desk keyboard, wherever they fall on the page but in a field or a docked panel; arrows walk the rule. */
 export function typedKey(event: KeyboardEvent, press: (key: Key) => void, undo: () => void): void {
-  const tapped = event.target instanceof HTMLButtonElement && (event.key === 'Enter' || event.key === ' ');
-  if (event.target instanceof HTMLInputElement || tapped || event.ctrlKey || event.metaKey) return;
-  const sign = opKeys[event.key];
-  if (/^\d$/.test(event.key)) press({ key: 'digit', digit: Number(event.key) });
-  else if (event.key === '.' || event.key === ',') press({ key: 'point' });
-  else if (sign) press({ key: 'op', op: sign });
-  else if (event.key === '(' || event.key === ')') press({ key: 'bracket' });
-  else if (event.key === 'Enter' || event.key === '=') press({ key: 'equals' });
-  else if (event.key === 'Backspace') press({ key: 'erase' });
-  else if (event.key === '[') press({ key: 'scant' });
-  else if (event.key === ']') press({ key: 'strong' });
+  const on = event.target instanceof HTMLElement ? event.target : document.body;
+  const tapped = on instanceof HTMLButtonElement && (event.key === 'Enter' || event.key === ' ');
+  if (tapped || on.closest('input, [role="dialog"]') || event.ctrlKey || event.metaKey || event.altKey)
+    return;
+  const key = keyOf(event.key);
+  if (key) press(key);
   else if (event.key === 'u') undo();
-  else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') walkRule(event.key === 'ArrowUp' ? 1 : -1);
-  else return;
+  else if (!walkRule(event)) return;
   event.preventDefault();
 }
 
-function walkRule(by: 1 | -1): void {
-  const keys = [...document.querySelectorAll<HTMLButtonElement>('.strip button')];
-  const at = keys.indexOf(document.activeElement as HTMLButtonElement);
-  keys[Math.min(keys.length - 1, Math.max(0, at < 0 ? (by > 0 ? 0 : keys.length - 1) : at + by))]?.focus();
+function keyOf(name: string): Key | undefined {
+  const op = opKeys[name];
+  if (op) return { key: 'op', op };
+  return /^\d$/.test(name) ? { key: 'digit', digit: Number(name) } : namedKeys[name];
 }
+
+const namedKeys: Readonly<Record<string, Key>> = {
+  '.': { key: 'point' },
+  ',': { key: 'point' },
+  '(': { key: 'bracket' },
+  ')': { key: 'bracket' },
+  Enter: { key: 'equals' },
+  '=': { key: 'equals' },
+  Backspace: { key: 'erase' },
+  '[': { key: 'scant' },
+  ']': { key: 'strong' },
+};

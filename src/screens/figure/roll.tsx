@@ -5,39 +5,38 @@ import { parseLine } from '../../length/parse-line';
 import { markAt, type Tape } from '../../length/tape';
 import { remainder, writeLength } from '../../length/write';
 import { Bar, BarButton } from '../../ui/bar';
+import { useClose } from '../../ui/close';
 import { Dock } from '../../ui/dock';
 import { Mixed, Remainder } from '../../ui/mixed';
-import type { Bench } from '../bench';
+import type { Desk } from './desk';
 import {
   addTheLot,
-  builtOn,
-  callIt,
   changeLine,
   dropLine,
   type FigureState,
-  type Line,
-  lineValue,
+  measureBack,
   newStrip,
+  pressKey,
   undoFigure,
 } from './figure.model';
 import { reckonText } from './figure.words';
+import { builtOn, callIt, type Line, lineValue } from './lines';
 import { NameDock } from './name-dock';
 import { Working } from './working';
 
 type RollProps = {
-  readonly state: FigureState;
-  readonly tape: Tape;
-  readonly set: (state: FigureState) => void;
-  readonly use: (id: string) => void;
+  readonly desk: Desk;
+  readonly why: string | undefined;
   readonly leave: () => void;
-  readonly bench: Bench;
 };
 
 /** The strip of lines: each with its name, its working and its reading. */
-export function Roll({ state, tape, set, use, leave, bench }: RollProps) {
+export function Roll({ desk, why, leave }: RollProps) {
+  const { state, bench, set, take } = desk;
+  const { tape } = bench.settings.value;
   const [chosen, setChosen] = useState<string>();
-  const [naming, setNaming] = useState(false);
   const line = state.lines.find((l) => l.id === chosen);
+  useClose(leave);
   return (
     <>
       <Bar leave={{ label: 'Keys', word: true, onTap: leave }}>
@@ -50,6 +49,7 @@ export function Roll({ state, tape, set, use, leave, bench }: RollProps) {
         <BarButton label="Share" boxed onTap={() => void bench.share('Roll', asText(state, tape))} />
       </Bar>
       <main class="page rollpage">
+        <h1 class="sr">Roll</h1>
         <ol>
           {state.lines.map((l) => (
             <li key={l.id}>
@@ -62,49 +62,73 @@ export function Roll({ state, tape, set, use, leave, bench }: RollProps) {
             ? 'Each sum you finish with = stands here.'
             : 'Tap a line to use it in the next one. Change a line and every line built on it follows.'}
         </p>
+        <p class="pad-x why" role="status">
+          {why}
+        </p>
       </main>
       <div class="fixedbar">
         <button type="button" class="btn" onClick={() => set(newStrip(state))}>
           New strip
         </button>
-        <button type="button" class="btn main" onClick={() => set(addTheLot(state, bench.newId))}>
+        <button type="button" class="btn main" onClick={() => take(addTheLot(state))}>
           Add the lot
         </button>
       </div>
-      {line && !naming && (
-        <Dock title={callIt(state.lines, line.id)} onClose={() => setChosen(undefined)}>
-          <div class="body acts">
-            <button type="button" class="btn main" onClick={() => use(line.id)}>
-              Use it in the sum
-            </button>
-            <button
-              type="button"
-              class="btn"
-              onClick={() => {
-                set(changeLine(state, line.id));
-                leave();
-              }}
-            >
-              Change it{followers(state, line)}
-            </button>
-            <button type="button" class="btn" onClick={() => setNaming(true)}>
-              Name it
-            </button>
-            <button
-              type="button"
-              class="btn"
-              onClick={() => {
-                set(dropLine(state, line.id));
-                setChosen(undefined);
-              }}
-            >
-              Strike it out
-            </button>
-          </div>
-        </Dock>
+      {line && (
+        <LineDock key={line.id} line={line} desk={desk} leave={leave} onClose={() => setChosen(undefined)} />
       )}
-      {line && naming && <NameDock state={state} id={line.id} set={set} onClose={() => setNaming(false)} />}
     </>
+  );
+}
+
+type LineDockProps = {
+  readonly line: Line;
+  readonly desk: Desk;
+  readonly leave: () => void;
+  readonly onClose: () => void;
+};
+
+/** What can be done with a line. */
+function LineDock({ line, desk, leave, onClose }: LineDockProps) {
+  const { state, bench, set, take } = desk;
+  const [naming, setNaming] = useState(false);
+  const back = `#${line.id}`;
+  const worth = lineValue(state.lines, line.id);
+  const act = (label: string, onTap: () => void, kind = 'btn') => (
+    <button type="button" class={kind} onClick={onTap}>
+      {label}
+    </button>
+  );
+  const then = (next: () => void, after: () => void) => () => {
+    next();
+    after();
+  };
+  if (naming) return <NameDock state={state} id={line.id} set={set} onClose={() => setNaming(false)} />;
+  return (
+    <Dock title={callIt(state.lines, line.id)} onClose={onClose}>
+      <div class="body acts">
+        {act(
+          'Use it in the sum',
+          then(() => take(pressKey(state, { key: 'line', id: line.id }, bench.settings.value.tape)), leave),
+          'btn main',
+        )}
+        {worth.ok &&
+          worth.value.kind === 'length' &&
+          act(
+            state.from === back ? 'Stop measuring back from it' : 'Measure answers back from it too',
+            then(() => set(measureBack(state, state.from === back ? '' : back)), onClose),
+          )}
+        {act(
+          `Change it${followers(state, line)}`,
+          then(() => set(changeLine(state, line.id)), leave),
+        )}
+        {act('Name it', () => setNaming(true))}
+        {act(
+          'Strike it out',
+          then(() => set(dropLine(state, line.id)), onClose),
+        )}
+      </div>
+    </Dock>
   );
 }
 
@@ -130,6 +154,7 @@ function Row({ line, state, tape, onTap }: RowProps) {
     <button type="button" class="rl" onClick={onTap}>
       <span>
         <b>{call(line.id)}</b>
+        {state.from === `#${line.id}` && <span class="s back">answers are measured back from it</span>}
         {tokens.length > 1 && <Working tokens={tokens} call={call} small />}
         {!value.ok && <span class="rem">{reckonText(value.error, call)}</span>}
       </span>

@@ -160,22 +160,27 @@ export const squareSum: SumRule = {
 };
 
 function Push({ racking, tape }: { readonly racking: Racking; readonly tape: Tape }) {
+  const cannotBe = !racking.agree && (
+    <Wrong>These four figures cannot all be right: measure again, and measure all four sides.</Wrong>
+  );
   if (racking.long === 'neither') {
     return (
-      <p class="note">The diagonals are equal. With both widths and both heights equal too, it is square.</p>
+      cannotBe || (
+        <p class="note">
+          The diagonals are equal. With both widths and both heights equal too, it is square.
+        </p>
+      )
     );
   }
   return (
     <>
+      {cannotBe}
       <Marked
         value={racking.push}
         tape={tape}
         label="Push the top, squeezing the corners on the long diagonal, by"
       />
       <Marked value={racking.until} tape={tape} label="until each diagonal reads" />
-      {!racking.agree && (
-        <Wrong>These four figures cannot all be right: measure again, and measure all four sides.</Wrong>
-      )}
     </>
   );
 }

@@ -2,15 +2,16 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Length } from '../../length/length';
 import { fromStored, toStored } from '../../length/stored';
-import type { Tape } from '../../length/tape';
-import { Bar } from '../../ui/bar';
+import { isMetric, type Tape } from '../../length/tape';
+import { Bar, BarButton } from '../../ui/bar';
 import { Blank } from '../../ui/blank';
+import { useClose } from '../../ui/close';
 import { ChoiceDock } from '../../ui/dock';
 import { KeySheet } from '../../ui/key-sheet';
 import { Mixed } from '../../ui/mixed';
-import type { Bench } from '../bench';
 import { sheetsOf } from '../stock/sheets';
-import type { FigureState } from './figure.model';
+import type { Desk } from './desk';
+import { type FigureState, fillBlank, undoFigure } from './figure.model';
 import { burnedSum, diagonalSum, otherEndSum, partsSum, squareSum } from './sum-results';
 
 export type Sum = 'other-end' | 'parts' | 'diagonal' | 'square' | 'burned';
@@ -58,32 +59,29 @@ const rules: Record<Sum, SumRule> = {
 
 type SumPageProps = {
   readonly kind: Sum;
-  readonly state: FigureState;
-  readonly tape: Tape;
-  readonly set: (state: FigureState) => void;
-  readonly bench: Bench;
+  readonly desk: Desk;
   readonly leave: () => void;
 };
 
 /** A quick sum as one sentence with blanks; the keys dock below a tapped blank. */
-export function SumPage({ kind, state, tape, set, bench, leave }: SumPageProps) {
+export function SumPage({ kind, desk: { state, bench, set }, leave }: SumPageProps) {
   const rule = rules[kind];
+  const { tape } = bench.settings.value;
   const [open, setOpen] = useState<Exclude<Piece, string>>();
   const at = (name: string) => `${kind}.${name}`;
   const blanks = blanksOf(state, at);
-  const put = (name: string, text: string | undefined) => {
-    const { [at(name)]: _, ...others } = state.sums ?? {};
-    const { from, ...rest } = state;
-    const back = kind === 'other-end' && name === 'length' ? text : from;
-    set({
-      ...rest,
-      ...(back === undefined ? {} : { from: back }),
-      sums: text === undefined ? others : { ...others, [at(name)]: text },
-    });
-  };
+  const put = (name: string, text: string | undefined) => set(fillBlank(state, at(name), text));
+  useClose(leave);
   return (
     <>
-      <Bar title={rule.title} leave={{ label: 'Figure', onTap: leave }} />
+      <Bar title={rule.title} leave={{ label: 'Figure', onTap: leave }}>
+        <BarButton
+          icon="undo"
+          label="Undo"
+          disabled={state.undo.length === 0}
+          onTap={() => set(undoFigure(state))}
+        />
+      </Bar>
       <main class="page sum">
         <p class="fillin">
           {rule.sentence.map((piece) =>
@@ -96,7 +94,7 @@ export function SumPage({ kind, state, tape, set, bench, leave }: SumPageProps) 
                 open={open?.blank === piece.blank}
                 onTap={() => setOpen(piece)}
               >
-                {shown(blanks, piece)}
+                {shown(blanks, piece, tape)}
               </Blank>
             ),
           )}
@@ -126,18 +124,18 @@ export function SumPage({ kind, state, tape, set, bench, leave }: SumPageProps) 
 function blanksOf(state: FigureState, at: (name: string) => string): Blanks {
   return {
     length: (name) => {
-      const found = fromStored(state.sums?.[at(name)] ?? '');
+      const found = fromStored(state.sums[at(name)] ?? '');
       return found.ok ? found.value : undefined;
     },
     count: (name) => {
-      const text = state.sums?.[at(name)];
+      const text = state.sums[at(name)];
       return text === undefined ? undefined : Number(text);
     },
   };
 }
 
-function shown(blanks: Blanks, piece: Exclude<Piece, string>) {
+function shown(blanks: Blanks, piece: Exclude<Piece, string>, tape: Tape) {
   if (piece.count) return blanks.count(piece.blank);
   const value = blanks.length(piece.blank);
-  return value && <Mixed value={value} tape="1/64" />;
+  return value && <Mixed value={value} tape={isMetric(tape) ? tape : '1/64'} />;
 }

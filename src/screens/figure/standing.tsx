@@ -1,0 +1,118 @@
+import { parseLine } from '../../length/parse-line';
+import { fromOtherEnd, markAt, type Tape } from '../../length/tape';
+import { spoken } from '../../length/write';
+import { Inline } from '../../ui/mixed';
+import { Answer } from './answer';
+import { type FigureState, fromLength, lookAt } from './figure.model';
+import { reckonText } from './figure.words';
+import { callIt, lineValue } from './lines';
+import { Working } from './working';
+
+type RollAboveProps = {
+  readonly state: FigureState;
+  readonly tape: Tape;
+  readonly onUse: (id: string) => void;
+};
+
+/** The last lines of the roll, as many as there is room for; one tap uses one. */
+export function RollAbove({ state, tape, onUse }: RollAboveProps) {
+  const shown = state.lines.filter((line) => line.id !== state.current).reverse();
+  return (
+    <ol class="roll" aria-label="Lines above">
+      {shown.slice(0, 12).map(({ id }) => {
+        const worth = lineValue(state.lines, id);
+        const name = callIt(state.lines, id);
+        return (
+          <li key={id}>
+            <button type="button" onClick={() => onUse(id)} aria-label={`Use ${name}`}>
+              <span class="nm">{name}</span>
+              {worth.ok && worth.value.kind === 'length' && (
+                <Inline value={markAt(worth.value.value, tape).value} tape={tape} />
+              )}
+            </button>
+          </li>
+        );
+      })}
+    </ol>
+  );
+}
+
+type StandingProps = {
+  readonly state: FigureState;
+  readonly tape: Tape;
+  readonly why: string | undefined;
+  readonly onName: () => void;
+  readonly onSwap: () => void;
+  /** Offered once a sheet has been measured. */
+  readonly onSheets: (() => void) | undefined;
+};
+
+/** The sum in hand and what it comes to. */
+export function Standing(props: StandingProps) {
+  const { state, tape, why } = props;
+  const seen = lookAt(state);
+  const call = (id: string) => callIt(state.lines, id);
+  const parsed = seen.text === undefined ? undefined : parseLine(seen.text);
+  return (
+    <>
+      <div class={seen.tokens.length > 7 ? 'expr long' : 'expr'}>
+        <Working tokens={seen.tokens} call={call} />
+        <Chip {...props} />
+      </div>
+      {seen.result === undefined && <div class="answer zero">0</div>}
+      {seen.result?.ok && (
+        <Answer
+          quantity={seen.result.value}
+          tape={tape}
+          whole={seen.done}
+          from={fromLength(state)}
+          expr={parsed?.ok ? parsed.value : undefined}
+          lookup={(id) => lineValue(state.lines, id)}
+        />
+      )}
+      {seen.result && !seen.result.ok && <p class="wrongline">{reckonText(seen.result.error, call)}</p>}
+      <p class="sr" role="status">
+        {seen.done && said(state, tape)}
+      </p>
+      <p class="why" role="status">
+        {why}
+      </p>
+    </>
+  );
+}
+
+/** The one thing to do with the figure in hand: swap its kind, take a sheet's thickness, name the line. */
+function Chip({ state, onName, onSwap, onSheets }: StandingProps) {
+  const { takenAs, done } = lookAt(state);
+  if (takenAs)
+    return (
+      <button type="button" class="chip" onClick={onSwap}>
+        {takenAs === 'count' ? 'counts' : 'measures'}
+      </button>
+    );
+  if (!done)
+    return onSheets ? (
+      <button type="button" class="chip" aria-label="t, a measured sheet" onClick={onSheets}>
+        t
+      </button>
+    ) : null;
+  const name = state.lines.find((l) => l.id === state.current)?.name;
+  return state.current === '' ? null : (
+    <button type="button" class="chipname" onClick={onName}>
+      <span>{name || 'Name it'}</span>
+    </button>
+  );
+}
+
+/** The answer spoken, once: when equals is pressed, not at each key. */
+function said(state: FigureState, tape: Tape): string | undefined {
+  const { result } = lookAt(state);
+  if (!result) return undefined;
+  if (!result.ok) return reckonText(result.error, (id) => callIt(state.lines, id));
+  if (result.value.kind !== 'length') return result.value.value.toFraction(true);
+  const mark = markAt(result.value.value, tape);
+  const from = fromLength(state);
+  const back =
+    from && `; from the other end ${spoken(fromOtherEnd(from, mark.value, tape), undefined, tape)}`;
+  return `${spoken(mark.value, mark.rest, tape)}${back ?? ''}`;
+}
