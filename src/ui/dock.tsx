@@ -18,8 +18,9 @@ export function Dock({ title, onClose, onKey, children }: DockProps) {
   useEffect(() => {
     const before = document.activeElement;
     const page = document.documentElement.style;
-    page.setProperty('--docked', `${box.current?.offsetHeight ?? 0}px`);
-    document.querySelector('.blank[aria-expanded="true"]')?.scrollIntoView({ block: 'nearest' });
+    const blank = document.querySelector('.blank[aria-expanded="true"]');
+    if (blank) page.setProperty('--docked', `${box.current?.offsetHeight ?? 0}px`);
+    blank?.scrollIntoView({ block: 'nearest' });
     box.current?.focus({ preventScroll: true });
     return () => {
       page.removeProperty('--docked');
