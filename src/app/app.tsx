@@ -1,4 +1,5 @@
 import { signal, useSignalEffect } from '@preact/signals';
+import { useLayoutEffect } from 'preact/hooks';
 import { assertNever } from '../length/result';
 import type { Bench } from '../screens/bench';
 import { JobScreen } from '../screens/job/job';
@@ -13,6 +14,9 @@ import { Trouble } from './trouble';
 export function App({ bench }: { readonly bench: Bench }) {
   useSignalEffect(() => dress(bench));
   const route = bench.route.value;
+  const screen = 'board' in route ? `${route.at} ${route.board}` : route.at;
+  // a screen opens at its top, or where it scrolls itself; not where the one before it was left
+  useLayoutEffect(() => scrollTo(0, 0), [screen]);
   const tabs = tabsFor(route);
   return (
     <>

@@ -4,7 +4,7 @@ import type { Bench, Offered } from '../screens/bench';
 import { type Route, readRoute, writeRoute } from '../screens/routes';
 import type { SaveError } from '../store/db';
 import type { Change, Entry, Json } from '../store/entry';
-import { asideOf, compareWith, type FileError, readJobFile, underId, writeJobFile } from '../store/file';
+import { asideOf, compareWith, type FileError, readJobFile, secondCopy, writeJobFile } from '../store/file';
 import { editJob, type Job, jobOf } from '../store/job';
 import { extend, type Folded, fold, merge, undoable, undoOf } from '../store/log';
 import { askToPersist, type Kept, readSettings, type Settings } from '../store/settings';
@@ -131,20 +131,14 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
   async function take(how: 'merge' | 'keep-both'): Promise<void> {
     const now = offered.value;
     if (!now || !('file' in now)) return;
-    const id = how === 'keep-both' ? randomId() : now.file.job;
-    const log = how === 'keep-both' ? underId(now.file.entries, id) : now.file.entries;
+    const both = how === 'keep-both';
+    const id = both ? randomId() : now.file.job;
+    const stamp = { job: id, device: store.device, at: new Date().toISOString() };
+    const log = both ? secondCopy(now.file.entries, stamp) : now.file.entries;
     const aside = how === 'merge' ? asideOf(now.against?.differing ?? []) : [];
     const done = await store.addEntries(id, log, aside);
     noteTrouble(done.ok ? undefined : done.error);
     if (!done.ok) return;
-    if (how === 'keep-both') {
-      const name = jobOf(id, fold(log).values).name;
-      await store.append({
-        job: id,
-        label: 'Kept as a second copy',
-        changes: editJob({ name: `${name.slice(0, 116)} (2)` }),
-      });
-    }
     offered.value = undefined;
     jobs.value = await store.jobs();
     await openJob(id);

@@ -91,6 +91,7 @@ export function spoken(x: Length, rest?: Length, tape: Tape = '1/64'): string {
   const left = rest && remainder(rest, tape);
   const tail = left ? `, ${left.word}${left.by ? ` by ${left.by}` : ''}` : '';
   if (isMetric(tape)) return `${writeMillimetres(x)}${tail}`;
+  if (tape === '0.001') return `${writeDecimal(x)} inches${tail}`;
   const { negative, whole, n, d } = mixed(x);
   const parts = [whole > 0n || n === 0n ? `${whole}` : '', n > 0n ? `${n}/${d}` : ''].filter(Boolean);
   return `${negative ? 'minus ' : ''}${parts.join(' and ')} inches${tail}`;

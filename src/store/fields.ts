@@ -32,6 +32,16 @@ const lengths: Field<readonly Length[]> = {
   write: (value) => value.map(toStored),
 };
 
+/** Places in a list; one taken away leaves a gap (`null`), so that the others keep their numbers and their ticks. */
+const places: Field<readonly (Length | undefined)[]> = {
+  read: (json) => {
+    if (!Array.isArray(json) || json.length > 500) return undefined;
+    const found = json.map((item: Json) => (item === null ? null : length.read(item)));
+    return found.includes(undefined) ? undefined : found.map((x) => x ?? undefined);
+  },
+  write: (value) => value.map((x) => (x === undefined ? null : toStored(x))),
+};
+
 const count: Field<number> = {
   read: (json) =>
     typeof json === 'number' && Number.isInteger(json) && json >= 0 && json <= 1000 ? json : undefined,
@@ -95,7 +105,7 @@ export const runFields = {
   centred: flag,
   span: length,
   part: length,
-  at: lengths,
+  at: places,
   stopped: length,
   gone: flag,
 };

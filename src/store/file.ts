@@ -1,6 +1,7 @@
 import { err, ok, type Result } from '../length/result';
 import type { Entry } from './entry';
-import { inOrder, keyOf } from './log';
+import { editJob, jobOf } from './job';
+import { fold, inOrder, keyOf } from './log';
 import type { Aside } from './migrations';
 import { readEntry } from './rows';
 
@@ -123,6 +124,19 @@ const sortedKeys = (_: string, value: unknown): unknown =>
 export const asideOf = (entries: readonly Entry[]): readonly Aside[] =>
   entries.map((row) => ({ from: row.job, why: 'differs from the one kept here', row }));
 
-/** The same log under another job id: both copies kept. */
-export const underId = (entries: readonly Entry[], job: string): readonly Entry[] =>
-  entries.map((entry) => ({ ...entry, job }));
+type CopyStamp = { readonly job: string; readonly device: string; readonly at: string };
+
+/**
+ * The same log under another job id, with one entry more that marks its name: both copies are kept by one write.
+ *
+ * @param entries in order, at least one
+ */
+export function secondCopy(entries: readonly Entry[], { job, device, at }: CopyStamp): readonly Entry[] {
+  const count = (entries[entries.length - 1]?.count ?? 0) + 1;
+  const name = jobOf(job, fold(entries).values).name.slice(0, 116);
+  const stamp = { job, device, count, at, act: `${device}.${count}`, label: 'Kept as a second copy' };
+  return [
+    ...entries.map((entry) => ({ ...entry, job })),
+    ...editJob({ name: `${name} (2)` }).map((change): Entry => ({ ...stamp, ...change })),
+  ];
+}

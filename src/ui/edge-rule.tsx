@@ -126,3 +126,12 @@ function Tick({ sixtyFourths: k }: { readonly sixtyFourths: number }) {
   const y = `${(1 - k / 64) * 100}%`;
   return <line class="k-ink" x1={-reach} x2="0" y1={y} y2={y} stroke-width={thick} />;
 }
+
+type FoldKeyProps = { readonly folded: boolean; readonly onTap: () => void };
+
+/** With large text the rule folds behind this key, so that its figures can double too. */
+export const FoldKey = ({ folded, onTap }: FoldKeyProps) => (
+  <button type="button" class="key op word foldkey" aria-expanded={!folded} onClick={onTap}>
+    Fractions of an inch
+  </button>
+);

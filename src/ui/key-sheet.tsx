@@ -12,9 +12,9 @@ import {
 import type { Length } from '../length/length';
 import { isMetric, type Tape } from '../length/tape';
 import { Dock } from './dock';
-import { EdgeRule, walkRule } from './edge-rule';
+import { EdgeRule, FoldKey, walkRule } from './edge-rule';
 import { Icon } from './icon';
-import { Inline } from './mixed';
+import { Inline, tapeGiven } from './mixed';
 import { Wedge } from './wedge';
 
 type KeySheetProps = {
@@ -102,16 +102,7 @@ export function KeySheet(props: KeySheetProps) {
             <button type="button" class={lengths ? 'key eq wide2' : 'key eq wide3'} onClick={done}>
               Done
             </button>
-            {lengths && (
-              <button
-                type="button"
-                class="key op word foldkey"
-                aria-expanded={!folded}
-                onClick={() => setFolded(!folded)}
-              >
-                Fractions of an inch
-              </button>
-            )}
+            {lengths && <FoldKey folded={folded} onTap={() => setFolded(!folded)} />}
           </div>
           {lengths && (
             <EdgeRule
@@ -155,8 +146,8 @@ const figureOf = (slot: Slot, lengths: boolean): Length | number | undefined =>
 const chosenOf = (slot: Slot): number | undefined =>
   slot.sixtyFourths !== undefined && slot.sixtyFourths % 4 === 0 ? slot.sixtyFourths / 4 : undefined;
 
-function Now({ now, nowCount, tape }: KeySheetProps) {
-  if (now) return <Inline value={now} tape={isMetric(tape) ? tape : '1/64'} />;
+function Now({ now, nowCount }: KeySheetProps) {
+  if (now) return <Inline value={now} tape={tapeGiven(now)} />;
   return <span class="muted">{nowCount ?? 'empty'}</span>;
 }
 

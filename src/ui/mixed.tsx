@@ -97,6 +97,14 @@ export function Remainder({ rest, tape, by = true }: RemainderProps) {
   );
 }
 
+/** The tape a given figure is shown on: one that was given in millimetres holds 127 in its inches. */
+export const tapeGiven = (value: Length): Tape => (value.d % 127n === 0n ? '1 mm' : '1/64');
+
+/** A figure as it was given, exact. */
+export const Given = ({ value }: { readonly value: Length }) => (
+  <Mixed value={value} tape={tapeGiven(value)} />
+);
+
 /** A length in a sentence, diagonal: only for figures shown large elsewhere, or in lists held in the hand. */
 export function Inline({ value, tape = '1/32' }: { readonly value: Length; readonly tape?: Tape }) {
   if (isMetric(tape)) return <span class="dec">{writeMillimetres(value).replace('-', '−')}</span>;

@@ -218,6 +218,7 @@ describe('writing', () => {
     const { value, rest } = markAt(l('13 57/128'), '1/16');
     expect(spoken(value, rest)).toBe('13 and 7/16 inches, strong by 0.008');
     expect(spoken(l('3'))).toBe('3 inches');
+    expect(spoken(l('0.734'), undefined, '0.001')).toBe('0.734 inches');
     expect(spoken(l('-3/4'))).toBe('minus 3/4 inches');
   });
 });

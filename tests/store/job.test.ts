@@ -39,6 +39,14 @@ describe('jobOf', () => {
     expect(job.stock[0]?.readings).toEqual([inches(707n, 1000n)]);
   });
 
+  test('a place taken away keeps its gap through the log', () => {
+    const [change] = editRun('b1', 'r1', { at: [inches(1n), undefined, inches(5n, 127n)] });
+    expect(change).toMatchObject({ value: ['1', null, '5/127'] });
+    const job = jobOf('j', valuesOf(editRun('b1', 'r1', { at: [inches(1n), undefined] })));
+    expect(job.boards[0]?.runs[0]?.at).toEqual([inches(1n), undefined]);
+    expect(fieldAt('boards/b1/runs/r1/at')?.read(['1', 'x'])).toBeUndefined();
+  });
+
   test('lengths are kept as exact text, never a decimal', () => {
     const [change] = editBoard('b1', { length: inches(47n, 64n) });
     expect(change).toEqual({ kind: 'edit', path: 'boards/b1/length', value: '47/64' });

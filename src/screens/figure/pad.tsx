@@ -5,7 +5,7 @@ import { isEmpty } from '../../length/keypad-slot';
 import { howMany, inches, subtract } from '../../length/length';
 import { wholePart } from '../../length/round';
 import { isMetric, markAt, type Tape } from '../../length/tape';
-import { EdgeRule, walkRule } from '../../ui/edge-rule';
+import { EdgeRule, FoldKey, walkRule } from '../../ui/edge-rule';
 import { Icon } from '../../ui/icon';
 import { type FigureState, lookAt } from './figure.model';
 
@@ -96,14 +96,7 @@ export function Pad({ state, tape, press, undo }: PadProps) {
         </button>
         {op('−', 'minus')}
         {op('+', 'plus')}
-        <button
-          type="button"
-          class="key op word foldkey"
-          aria-expanded={!folded}
-          onClick={() => setFolded(!folded)}
-        >
-          Fractions of an inch
-        </button>
+        <FoldKey folded={folded} onTap={() => setFolded(!folded)} />
       </div>
       <EdgeRule
         tape={tape}

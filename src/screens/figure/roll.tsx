@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { evaluate } from '../../length/evaluate';
-import { tokensOf } from '../../length/expr';
+import { type Token, tokensOf } from '../../length/expr';
 import { parseLine } from '../../length/parse-line';
 import { markAt, type Tape } from '../../length/tape';
 import { remainder, writeLength } from '../../length/write';
@@ -174,7 +174,7 @@ export function asText(state: FigureState, tape: Tape): string {
       const expr = parseLine(line.text);
       const value = expr.ok ? evaluate(expr.value, (id) => lineValue(state.lines, id)) : undefined;
       const name = callIt(state.lines, line.id);
-      const working = line.text.replace(/#([\w-]+)/g, (_, id: string) => callIt(state.lines, id));
+      const working = expr.ok ? inWords(tokensOf(expr.value), state) : line.text;
       if (!value?.ok) return `${name}: ${working}`;
       if (value.value.kind !== 'length') return `${name}: ${working} = ${value.value.value.toFraction(true)}`;
       const mark = markAt(value.value.value, tape);
@@ -183,3 +183,11 @@ export function asText(state: FigureState, tape: Tape): string {
     })
     .join('\n');
 }
+
+/** A sum in one line, as the screen shows it: lines by name, counts bare. */
+const inWords = (tokens: readonly Token[], state: FigureState): string =>
+  tokens
+    .map((token) => (token.is === 'line' ? callIt(state.lines, token.id) : token.text))
+    .join(' ')
+    .replace(/\( /g, '(')
+    .replace(/ \)/g, ')');

@@ -2,13 +2,13 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Length } from '../../length/length';
 import { fromStored, toStored } from '../../length/stored';
-import { isMetric, type Tape } from '../../length/tape';
+import type { Tape } from '../../length/tape';
 import { Bar, BarButton } from '../../ui/bar';
 import { Blank } from '../../ui/blank';
 import { useClose } from '../../ui/close';
 import { ChoiceDock } from '../../ui/dock';
 import { KeySheet } from '../../ui/key-sheet';
-import { Mixed } from '../../ui/mixed';
+import { Given } from '../../ui/mixed';
 import { sheetsOf } from '../stock/sheets';
 import type { Desk } from './desk';
 import { type FigureState, fillBlank, undoFigure } from './figure.model';
@@ -134,8 +134,8 @@ function blanksOf(state: FigureState, at: (name: string) => string): Blanks {
   };
 }
 
-function shown(blanks: Blanks, piece: Exclude<Piece, string>, tape: Tape) {
+function shown(blanks: Blanks, piece: Exclude<Piece, string>, _tape: Tape) {
   if (piece.count) return blanks.count(piece.blank);
   const value = blanks.length(piece.blank);
-  return value && <Mixed value={value} tape={isMetric(tape) ? tape : '1/64'} />;
+  return value && <Given value={value} />;
 }

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { ShopField } from '../../trade/grooves/settings';
 import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
-import { Mixed } from '../../ui/mixed';
+import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { shopFields } from '../marks/words';
 
@@ -37,7 +37,7 @@ export function ShopScreen({ bench }: { readonly bench: Bench }) {
                   <button type="button" class="nextset" onClick={() => setOpen(field)}>
                     <span class="grow">{shopFields[field]}</span>
                     {shop[field] ? (
-                      <Mixed value={shop[field]} tape="1/64" />
+                      <Given value={shop[field]} />
                     ) : (
                       <span class="muted">{field === 'overlap' ? '1/16, usual' : 'not measured'}</span>
                     )}

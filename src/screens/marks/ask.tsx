@@ -5,7 +5,7 @@ import type { Change } from '../../store/entry';
 import { Blank } from '../../ui/blank';
 import { ChoiceDock, Dock } from '../../ui/dock';
 import { KeySheet } from '../../ui/key-sheet';
-import { Mixed } from '../../ui/mixed';
+import { Given } from '../../ui/mixed';
 
 /** A blank of a sentence: what it holds now, and the edits that filling it makes. */
 export type Ask =
@@ -60,7 +60,7 @@ export function AskBlank({ ask, open, wrong, onOpen }: AskBlankProps) {
 function shown(ask: Ask) {
   switch (ask.as) {
     case 'length':
-      return ask.now && <Mixed value={ask.now} tape={ask.now.d % 127n === 0n ? '1 mm' : '1/64'} />;
+      return ask.now && <Given value={ask.now} />;
     case 'choice':
       return ask.choices.find((c) => c.value === ask.now)?.label;
     case 'text':

@@ -21,7 +21,7 @@ import { Blank } from '../../ui/blank';
 import { OpenBook } from '../../ui/boards';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
-import { Mixed, Remainder } from '../../ui/mixed';
+import { Given, Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import type { View } from './view';
 import { callGroove, droppedText, warningText } from './words';
@@ -48,7 +48,7 @@ export function Facts({ view, bench, show }: FactsProps) {
       {spacer && isPositive(spacer.spacer) && (
         <p class="fact">
           One stop for both: set it for the {spacer.at === 'mate' ? board.name || 'board' : board.mateName},
-          and put a <Mixed value={spacer.spacer} tape="1/64" /> spacer between the stop and the{' '}
+          and put a <Given value={spacer.spacer} /> spacer between the stop and the{' '}
           {spacer.at === 'mate' ? board.mateName : board.name || 'board'}.
         </p>
       )}
@@ -128,7 +128,7 @@ function Stepping({ view, bench }: { readonly view: View; readonly bench: Bench 
           open={open === 'found'}
           onTap={() => setOpen('found')}
         >
-          {found && <Mixed value={found} tape="1/64" />}
+          {found && <Given value={found} />}
         </Blank>
       </p>
       {found && <AsFound found={found} first={first.near.value} wanted={reach} n={n} />}

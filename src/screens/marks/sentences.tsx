@@ -1,3 +1,4 @@
+import type { Length } from '../../length/length';
 import type { Change } from '../../store/entry';
 import { editRun, editWide } from '../../store/job';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
@@ -74,7 +75,12 @@ export function RunSentence(part: RunPart) {
   );
 }
 
+/** The places with one changed; taken away it leaves a gap, so that the others keep their numbers and ticks. */
+const placed = (run: Run, k: number, value: Length | undefined) =>
+  run.at.map((at, j) => (j === k ? value : at));
+
 function Spaced({ board, run, open, onOpen, act }: RunPart) {
+  const lastPlace = run.at.reduce((last, at, k) => (at ? k : last), -1);
   const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
   const length = (field: 'first' | 'pitch' | 'endRoom' | 'span' | 'part', title: string) =>
     blank(asks.runLength(board, run, field, title));
@@ -115,22 +121,22 @@ function Spaced({ board, run, open, onOpen, act }: RunPart) {
       return (
         <>
           the {blank(asks.runPoint(board, run))} at{' '}
-          {run.at.map((at, k) => (
-            <AskBlank
-              key={k}
-              ask={{
-                as: 'length',
-                title: `Where no. ${k + 1} goes`,
-                now: at,
-                save: (value) =>
-                  editRun(board.id, run.id, {
-                    at: run.at.flatMap((x, j) => (j !== k ? [x] : value ? [value] : [])),
-                  }),
-              }}
-              open={open}
-              onOpen={onOpen}
-            />
-          ))}
+          {run.at.map(
+            (at, k) =>
+              at && (
+                <AskBlank
+                  key={k}
+                  ask={{
+                    as: 'length',
+                    title: `Where no. ${k + 1} goes`,
+                    now: at,
+                    save: (value) => editRun(board.id, run.id, { at: placed(run, k, value) }),
+                  }}
+                  open={open}
+                  onOpen={onOpen}
+                />
+              ),
+          )}
           <AskBlank
             ask={{
               as: 'length',
@@ -142,15 +148,18 @@ function Spaced({ board, run, open, onOpen, act }: RunPart) {
             onOpen={onOpen}
           />
           .{stopped}
-          {run.at.length > 0 && (
+          {lastPlace >= 0 && (
             <button
               type="button"
               class="chip"
               onClick={() =>
-                act('Last place taken away', editRun(board.id, run.id, { at: run.at.slice(0, -1) }))
+                act(
+                  `No. ${lastPlace + 1} taken away`,
+                  editRun(board.id, run.id, { at: placed(run, lastPlace, undefined) }),
+                )
               }
             >
-              Take the last away
+              Take no. {lastPlace + 1} away
             </button>
           )}
         </>

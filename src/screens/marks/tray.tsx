@@ -6,7 +6,7 @@ import { trayFor } from '../../trade/grooves/tray';
 import { Bar } from '../../ui/bar';
 import { Blank } from '../../ui/blank';
 import { KeySheet } from '../../ui/key-sheet';
-import { Mixed, Remainder } from '../../ui/mixed';
+import { Given, Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { NoBoard } from './no-board';
 import { viewOf } from './view';
@@ -39,7 +39,7 @@ export function TrayScreen({ bench, id }: { readonly bench: Bench; readonly id: 
       : undefined;
   const blank = (name: Name) => (
     <Blank label={titles[name]} open={open === name} onTap={() => setOpen(name)}>
-      {given[name] && <Mixed value={given[name]} tape="1/64" />}
+      {given[name] && <Given value={given[name]} />}
     </Blank>
   );
   return (

@@ -37,8 +37,8 @@ export type Run = {
   readonly span?: Length | undefined;
   /** `openings`: thickness of the parts that stand in the grooves; the groove width when not said. */
   readonly part?: Length | undefined;
-  /** `given`: positions from the datum. */
-  readonly at: readonly Length[];
+  /** `given`: positions from the datum; one taken away leaves a gap, and its number is not given again. */
+  readonly at: readonly (Length | undefined)[];
   /** Stopped this far short of the front edge; through when not said. */
   readonly stopped?: Length | undefined;
 };

@@ -19,6 +19,8 @@ import { atPitch, fill, mostParts, nearFrom, openings } from './place';
 export type RunFacts = {
   readonly run: string;
   readonly nears: readonly Length[];
+  /** `given`: the number of each, where one taken away has left a gap. */
+  readonly numbers?: readonly number[];
   readonly problems: readonly Problem[];
   /** Centre to centre. */
   readonly pitch?: Length;
@@ -62,11 +64,7 @@ function bySpacing(run: Run, board: Board): RunFacts {
     case 'openings':
       return byOpenings(run, board);
     case 'given':
-      return {
-        run: run.id,
-        nears: run.at.map((at) => nearFrom(at, run.width ?? zero, run.point)),
-        problems: [],
-      };
+      return byPlaces(run);
   }
 }
 
@@ -84,7 +82,7 @@ function missing(run: Run): readonly Problem[] {
   const found: Problem[] = needs[run.spacing]
     .filter((field) => run[field] === undefined && !(field === 'pitch' && run.count === 1))
     .map((field) => ({ code: 'missing', in: run.id, field }));
-  if (run.spacing === 'given' && run.at.length === 0)
+  if (run.spacing === 'given' && run.at.every((at) => at === undefined))
     found.push({ code: 'missing', in: run.id, field: 'at' });
   const positive: readonly GrooveField[] = ['width', 'depth', 'pitch', 'part', 'span', 'stopped'];
   for (const field of positive) {
@@ -157,11 +155,23 @@ function byOpenings(run: Run, board: Board): RunFacts {
   return { run: run.id, nears, problems, opening: found.opening, pitch };
 }
 
+/** Places as listed; a gap is passed over and its number never given again, so no tick moves to another groove. */
+function byPlaces(run: Run): RunFacts {
+  const there = run.at.flatMap((at, k) => (at ? [{ at, number: k + 1 }] : []));
+  return {
+    run: run.id,
+    nears: there.map(({ at }) => nearFrom(at, run.width ?? zero, run.point)),
+    numbers: there.map(({ number }) => number),
+    problems: [],
+  };
+}
+
 /** The grooves of a placed run, from the reference end: numbers stay with the run. */
 export function groovesOf(run: Run, facts: RunFacts, datum: Length): readonly Groove[] {
+  const number = (k: number): number => facts.numbers?.[k] ?? k + 1;
   return facts.nears.map((near, k) => ({
-    id: `${run.id}~${k + 1}`,
-    no: `${k + 1}`,
+    id: `${run.id}~${number(k)}`,
+    no: `${number(k)}`,
     run: run.id,
     face: run.face,
     near: add(near, datum),

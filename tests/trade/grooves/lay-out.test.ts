@@ -479,3 +479,28 @@ describe('fromOther', () => {
     expect(w(fromOther(l('37 1/2'), l(near), l('13/32')))).toBe(other);
   });
 });
+
+describe('places given one by one', () => {
+  const given = (at: readonly (ReturnType<typeof l> | undefined)[]) =>
+    layOut(board({ length: l('40'), runs: [run({ spacing: 'given', width: l('1/2'), at })] })).grooves.map(
+      (g) => [g.id, g.no, w(g.near)],
+    );
+
+  test('one taken away from the middle leaves the others their numbers, so no tick moves', () => {
+    expect(given([l('5'), undefined, l('15')])).toEqual([
+      ['r~1', '1', '5'],
+      ['r~3', '3', '15'],
+    ]);
+  });
+
+  test('a number once taken away is not given again', () => {
+    expect(given([l('5'), undefined, l('20')]).map(([id]) => id)).toEqual(['r~1', 'r~3']);
+  });
+
+  test('with every place taken away the places are asked for', () => {
+    const layout = layOut(
+      board({ length: l('40'), runs: [run({ spacing: 'given', width: l('1/2'), at: [undefined] })] }),
+    );
+    expect(layout.problems).toEqual([{ code: 'missing', in: 'r', field: 'at' }]);
+  });
+});
