@@ -62,6 +62,7 @@ test('a named line is used, changed, and what is built on it follows, over a res
     .first()
     .click();
   await page.getByRole('button', { name: /Change it: one line follows/ }).click();
+  await expect(page.getByText('Changing Inside width: = writes over it.')).toBeVisible();
   await keys(page, ['plus', '1', 'equals']);
   await page.reload();
   await page.getByRole('button', { name: 'Roll' }).click();

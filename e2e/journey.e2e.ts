@@ -126,3 +126,17 @@ test('glove bounce ticks once, and a wiping thumb after waking ticks nothing', a
   await page.locator('.bigtick').nth(1).click();
   await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(2);
 });
+
+test('a screen opens at its top, however far the one before was scrolled', async ({ page }) => {
+  await openSample(page);
+  await page.goto('./#/marks/shellcase');
+  await page.locator('.mark').first().waitFor();
+  await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+  await page.getByRole('button', { name: 'Change' }).click();
+  await expect(page.locator('.drawing')).toBeInViewport();
+  await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+  await page.getByRole('button', { name: 'Show the marks' }).click();
+  await expect(page.getByRole('button', { name: 'Knife marks' })).toBeInViewport();
+  await page.goto('./#/marks/leftside');
+  await expect(page.getByRole('checkbox', { name: 'Marked W1' })).toBeInViewport(); // the first to mark, at the foot
+});

@@ -52,6 +52,7 @@ export function Standing(props: StandingProps) {
   const { state, tape, why } = props;
   const seen = lookAt(state);
   const call = (id: string) => callIt(state.lines, id);
+  const changing = !seen.done && state.lines.some((line) => line.id === state.current);
   const parsed = seen.text === undefined ? undefined : parseLine(seen.text);
   return (
     <>
@@ -75,7 +76,7 @@ export function Standing(props: StandingProps) {
         {seen.done && said(state, tape)}
       </p>
       <p class="why" role="status">
-        {why}
+        {why ?? (changing && `Changing ${call(state.current)}: = writes over it.`)}
       </p>
     </>
   );
