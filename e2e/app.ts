@@ -29,7 +29,7 @@ export async function keys(page: Page, names: readonly string[]): Promise<number
 
 /** Fills the blank that is open, by the docked keys. `5 5/8` is digits then the fraction. */
 export async function fillBlank(page: Page, label: string | RegExp, figure: string): Promise<void> {
-  await page.getByRole('button', { name: label }).first().click();
+  await page.locator('main').getByRole('button', { name: label }).first().click();
   const dock = page.getByRole('dialog');
   const [whole = '', fraction] =
     figure.includes('/') && !figure.includes(' ') ? ['', figure] : figure.split(' ');
@@ -43,7 +43,7 @@ export async function fillBlank(page: Page, label: string | RegExp, figure: stri
 }
 
 export async function choose(page: Page, blank: string | RegExp, choice: string): Promise<void> {
-  await page.getByRole('button', { name: blank }).first().click();
+  await page.locator('main').getByRole('button', { name: blank }).first().click();
   await page.getByRole('dialog').getByRole('button', { name: choice }).click();
   await expect(page.getByRole('dialog')).toBeHidden();
 }

@@ -140,3 +140,26 @@ test('a screen opens at its top, however far the one before was scrolled', async
   await page.goto('./#/marks/leftside');
   await expect(page.getByRole('checkbox', { name: 'Marked W1' })).toBeInViewport(); // the first to mark, at the foot
 });
+
+test('a new board asks for one thing at a time, and a blank just filled stays in sight', async ({ page }) => {
+  await page.setViewportSize({ width: 360, height: 640 });
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Lay out a board' }).click();
+  await expect(page.locator('.wrongline')).toHaveCount(0); // nothing is wrong yet
+  await expect(page.locator('.nextblank')).toHaveText('Say the length of the board.');
+  await fillBlank(page, /Length of the board/, '24 1/2');
+  await expect(page.locator('.nextblank')).toHaveText('Say how wide the grooves are.');
+  await fillBlank(page, /How wide the grooves are/, '3/4');
+  await choose(page, /How they are spaced/, 'places given');
+  for (const place of ['4', '10 5/8', '16']) {
+    await fillBlank(page, /Where the next one goes/, place);
+    await page.waitForTimeout(400);
+    const blank = await page
+      .locator('main')
+      .getByRole('button', { name: /Where the next one goes/ })
+      .boundingBox();
+    const bar = await page.locator('.bar').boundingBox();
+    expect(blank?.y ?? 0).toBeGreaterThanOrEqual((bar?.y ?? 0) + (bar?.height ?? 0));
+  }
+  await expect(page.locator('.nextblank')).toHaveCount(0);
+});

@@ -11,6 +11,8 @@ type DockProps = {
   readonly children: ComponentChildren;
 };
 
+const settled = 150;
+
 /** A panel of controls docked at the bottom; the page above stays live. Escape and back close it and keep what was typed. */
 export function Dock({ title, onClose, onKey, children }: DockProps) {
   const box = useRef<HTMLElement>(null);
@@ -25,6 +27,8 @@ export function Dock({ title, onClose, onKey, children }: DockProps) {
     return () => {
       page.removeProperty('--docked');
       if (before instanceof HTMLElement) before.focus({ preventScroll: true });
+      // what was filled changes the page above it: once that has settled the blank is still in sight, not under the bar
+      setTimeout(() => blank?.isConnected && blank.scrollIntoView({ block: 'nearest' }), settled);
     };
   }, []);
   /** What is typed in the panel stays in it: the page below has keys of its own. */

@@ -15,6 +15,7 @@ import { UndoButton } from '../undo-button';
 import { type Ask, AskDock } from './ask';
 import { drawn } from './drawn';
 import { NoBoard } from './no-board';
+import { Problems } from './problems';
 import {
   BoardSentence,
   DatumSentence,
@@ -24,7 +25,6 @@ import {
   WideSentence,
 } from './sentences';
 import { lastGood, tried } from './view';
-import { problemText } from './words';
 
 /** What goes in: one sentence with blanks, read aloud like an order slip. The drawing follows each key. */
 export function ChangeScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
@@ -64,14 +64,7 @@ export function ChangeScreen({ bench, id }: { readonly bench: Bench; readonly id
             {layout.problems.length > 0 && <p class="note">before this change</p>}
           </div>
         )}
-        <ul class="problems pad-x" role="status">
-          {layout.problems.map((problem, k) => (
-            <li key={k} class="wrongline">
-              <Icon name="warn" />
-              {problemText(problem, inHand, layout)}
-            </li>
-          ))}
-        </ul>
+        <Problems board={inHand} layout={layout} />
         <BoardSentence {...part} />
         {board.runs.map((run) => (
           <RunSentence key={run.id} {...part} run={run} bench={bench} />

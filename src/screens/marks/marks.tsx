@@ -16,10 +16,10 @@ import { drawn } from './drawn';
 import { Facts } from './facts';
 import { NoBoard } from './no-board';
 import { plainLines } from './plain-lines';
+import { Problems } from './problems';
 import { spread } from './spread';
 import { StopList } from './stops';
 import { cutGrooves, isMarked, lastGood, rowsOf, type View, viewOf } from './view';
-import { problemText } from './words';
 
 type MarksProps = { readonly bench: Bench; readonly id: string; readonly show: 'marks' | 'stops' };
 
@@ -61,15 +61,9 @@ export function MarksScreen({ bench, id, show }: MarksProps) {
           />
         </div>
         {broken && (
-          <ul class="problems pad-x" role="status">
-            {now.layout.problems.map((problem, k) => (
-              <li key={k} class="wrongline">
-                <Icon name="warn" />
-                {problemText(problem, board, now.layout)}
-              </li>
-            ))}
+          <Problems board={board} layout={now.layout}>
             {before && <li class="note">The figures below are from before this change.</li>}
-          </ul>
+          </Problems>
         )}
         {(!broken || before) && (
           <div class={broken ? 'stale' : undefined}>
