@@ -163,3 +163,31 @@ test('a new board asks for one thing at a time, and a blank just filled stays in
   }
   await expect(page.locator('.nextblank')).toHaveCount(0);
 });
+
+test('erase empties a filled blank; the other places keep their numbers and ticks, and undo brings it back', async ({
+  page,
+}) => {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Lay out a board' }).click();
+  await fillBlank(page, /Length of the board/, '24 1/2');
+  await fillBlank(page, /How wide the grooves are/, '3/4');
+  await choose(page, /How they are spaced/, 'places given');
+  for (const place of ['4', '10 5/8', '16']) await fillBlank(page, /Where the next one goes/, place);
+  await page.getByRole('button', { name: 'Show the marks' }).click();
+  await page.getByRole('checkbox', { name: 'Marked 3' }).click();
+  await expect(page.getByRole('checkbox', { name: 'Marked 3' })).toBeChecked();
+  await page.getByRole('button', { name: 'Change' }).click();
+  await page
+    .locator('main')
+    .getByRole('button', { name: /Where no. 2 goes/ })
+    .click();
+  await page.getByRole('dialog').getByRole('button', { name: 'erase' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
+  await page.getByRole('button', { name: 'Show the marks' }).click();
+  await expect(page.getByRole('checkbox')).toHaveCount(2);
+  await expect(page.getByRole('checkbox', { name: 'Marked 3' })).toBeChecked();
+  await expect(page.getByRole('checkbox', { name: 'Marked 1' })).not.toBeChecked();
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(page.getByRole('checkbox')).toHaveCount(3);
+  await expect(page.getByRole('checkbox', { name: 'Marked 2' })).not.toBeChecked();
+});

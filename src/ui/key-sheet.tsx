@@ -66,8 +66,10 @@ export function KeySheet(props: KeySheetProps) {
     props.onClose();
   };
   const field = useRef<HTMLInputElement>(null);
+  /** What the blank held before a key was pressed: erase empties it. */
+  const standing = !touched && (props.now ?? props.nowCount) !== undefined;
   const key = (k: SlotKey): KeyProps => ({
-    out: !pressSlot(slot, k, props.tape).ok,
+    out: !pressSlot(slot, k, props.tape).ok && !(k.key === 'erase' && standing),
     onTap: () => press(k),
   });
   return (
