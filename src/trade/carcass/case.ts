@@ -1,0 +1,153 @@
+import type { Length } from '../../length/length';
+
+/** A sheet or board of stock as the parts are worked out from it. Inches. */
+export type Stuff = {
+  readonly id: string;
+  readonly name: string;
+  /** The thickness the parts are reckoned with: the greatest reading once it is used, the planned figure before. */
+  readonly thickness: Length;
+  /** Whether that is a reading. */
+  readonly measured: boolean;
+};
+
+/** What a piece is of: each may come out of a sheet of its own. */
+export type Stock =
+  | 'side'
+  | 'bottom'
+  | 'top'
+  | 'partition'
+  | 'shelf'
+  | 'tray'
+  | 'back'
+  | 'cleat'
+  | 'frame'
+  | 'loose'
+  | 'edging'
+  | 'toe'
+  | 'base'
+  | 'cross';
+
+/**
+ * What stands in a bay, as you face the case, bays counted from the left.
+ * - `trays`: a run of grooves on both walls, loose trays in them, laid out from the case bottom.
+ * - `fixed`: a shelf in dadoes; `at` is its lower face, up from the case bottom.
+ * - `loose`: shelves on pins.
+ * - `rail`: a rail of the face frame; `at` is the clear opening under it.
+ */
+export type Inside = {
+  readonly id: string;
+  readonly kind: 'trays' | 'fixed' | 'loose' | 'rail';
+  readonly bay: number;
+  readonly count?: number | undefined;
+  readonly at?: Length | undefined;
+  /** `trays`: first near edge, pitch and the room left at the top, as in a run of grooves that fills its span. */
+  readonly first?: Length | undefined;
+  readonly pitch?: Length | undefined;
+  readonly endRoom?: Length | undefined;
+  /** `trays`: groove width and depth, and how much narrower than groove floor to groove floor the tray is. */
+  readonly width?: Length | undefined;
+  readonly depth?: Length | undefined;
+  readonly slack?: Length | undefined;
+  /** `rail`: how wide. */
+  readonly wide?: Length | undefined;
+};
+
+/** Where an opening of the case was measured, and what is used of it. Inches. */
+export type Built = {
+  readonly frontA?: Length | undefined;
+  readonly frontB?: Length | undefined;
+  readonly backA?: Length | undefined;
+  readonly backB?: Length | undefined;
+  /** Accepted: what is not yet cut is reckoned from it. */
+  readonly used?: Length | undefined;
+};
+
+/** A case as decided. What is not said is `undefined`: a usual figure stands in, or it is asked for. Inches. */
+export type Case = {
+  readonly id: string;
+  readonly name: string;
+  /** What stays when the stuff measures thin: the outside sizes, or the openings. */
+  readonly hold: 'outside' | 'openings';
+  /** Outside, as you face it; depth without the face frame. */
+  readonly width?: Length | undefined;
+  readonly height?: Length | undefined;
+  readonly depth?: Length | undefined;
+  /** `openings` held: each bay, and the clear height. */
+  readonly opening?: Length | undefined;
+  readonly clear?: Length | undefined;
+  /** Floor to the underside of the bottom. */
+  readonly feet?: Length | undefined;
+  readonly partitions: number;
+  /** Clear widths given for single bays, from the left; the others share the rest. */
+  readonly bays: readonly (Length | undefined)[];
+  /** Which stock each piece is of. */
+  readonly stocks: Partial<Readonly<Record<Stock, string>>>;
+  readonly hasTop: boolean;
+  readonly hasBack: boolean;
+  readonly hasFrame: boolean;
+  readonly hasLooseTop: boolean;
+  readonly hasEdging: boolean;
+  readonly hasToe: boolean;
+  readonly hasBase: boolean;
+  /** Dado depth in the sides, in bottom and top for partitions (and in partition faces for shelves), rabbet for the top. */
+  readonly dado?: Length | undefined;
+  readonly partitionDado?: Length | undefined;
+  readonly topRabbet?: Length | undefined;
+  readonly backDeep?: Length | undefined;
+  readonly backWide?: Length | undefined;
+  /** Room round the back, and over a cleat in its notch. */
+  readonly ease?: Length | undefined;
+  /** Over the stuff in a glued dado. */
+  readonly fit?: Length | undefined;
+  readonly cleats: number;
+  readonly cleatWide?: Length | undefined;
+  readonly cleatRabbet?: Length | undefined;
+  readonly cleatRabbetWide?: Length | undefined;
+  readonly notchDeep?: Length | undefined;
+  /** Face frame: past the sides, and how wide its pieces are. */
+  readonly overhang?: Length | undefined;
+  readonly stile?: Length | undefined;
+  readonly middle?: Length | undefined;
+  readonly topRail?: Length | undefined;
+  readonly bottomRail?: Length | undefined;
+  /** Frame pieces held by screws alone, to come off again. */
+  readonly stilesOff: boolean;
+  readonly middleOff: boolean;
+  /** Loose top: past the front, past each side. */
+  readonly looseFront?: Length | undefined;
+  readonly looseSide?: Length | undefined;
+  /** Edging hangs so far below what it covers; mitred ends. */
+  readonly lip?: Length | undefined;
+  readonly mitres: number;
+  readonly toeBack?: Length | undefined;
+  /** Base frame: so many cross members, so wide; rails as wide. */
+  readonly crosses: number;
+  readonly crossWide?: Length | undefined;
+  readonly inside: readonly Inside[];
+  /** As built, by opening: `bay1`, `clear`, `frame1w`, … */
+  readonly built: Readonly<Record<string, Built>>;
+};
+
+/** A case before anything is said of it. */
+export const newCase = (id: string): Case => ({
+  id,
+  name: '',
+  hold: 'outside',
+  partitions: 0,
+  bays: [],
+  stocks: {},
+  hasTop: true,
+  hasBack: false,
+  hasFrame: false,
+  hasLooseTop: false,
+  hasEdging: false,
+  hasToe: false,
+  hasBase: false,
+  cleats: 0,
+  stilesOff: false,
+  middleOff: false,
+  mitres: 2,
+  crosses: 2,
+  inside: [],
+  built: {},
+});

@@ -1,0 +1,145 @@
+import { add, half, isPositive, type Length, less, negate, subtract, times, zero } from '../../length/length';
+import type { CaseProblem, CaseWarning } from './problems';
+import type { Sizes } from './sizes';
+import { minus, plus, type Sum, sumOf } from './sum';
+import { usual } from './usual';
+
+/** The face frame of a case. Inches, each with its sum. */
+export type Frame = {
+  readonly width: Sum;
+  /** Stiles run the full height of the frame. */
+  readonly height: Sum;
+  readonly rails: Sum;
+  readonly middles: Sum;
+  /** Clear opening of each bay in the frame, from the left, and what the frame covers of it at either side. */
+  readonly openings: readonly { readonly wide: Sum; readonly left: Sum; readonly right: Sum }[];
+  /** Upper edge of the bottom rail over the case bottom: every drawer height starts there. */
+  readonly sill: Sum;
+  readonly head: Sum;
+  readonly pieces: {
+    readonly stile: Length;
+    readonly middle: Length;
+    readonly top: Length;
+    readonly bottom: Length;
+  };
+};
+
+/**
+ * The face frame: W + 2 overhang wide, H less the feet high, rails butted between full stiles.
+ *
+ * @param sizes of a case with a frame
+ * @example frameOf(sizes).rails.value // 35 3/8
+ */
+export function frameOf(sizes: Sizes): Frame {
+  const { case: c, thick } = sizes;
+  const over = c.overhang ?? usual.overhang;
+  const stile = c.stile ?? usual.stile;
+  const middle = c.middle ?? usual.stile;
+  const top = c.topRail ?? usual.rail;
+  const bottom = c.bottomRail ?? usual.rail;
+  const width = sumOf(
+    plus('outside width', sizes.width.value, sizes.width),
+    plus('two overhangs', times(over, 2n)),
+  );
+  const height = sumOf(
+    plus('outside height', sizes.height.value, sizes.height),
+    minus('floor to the case', c.feet ?? zero),
+  );
+  const side = sumOf(plus('stile', stile), minus('overhang', over), minus('side', thick('side')));
+  const between = {
+    value: half(subtract(middle, thick('partition'))),
+    terms: [plus('middle stile', middle), minus('partition', thick('partition'))],
+    shares: 2,
+  };
+  const last = c.partitions;
+  return {
+    width,
+    height,
+    rails: sumOf(plus('frame width', width.value, width), minus('two stiles', times(stile, 2n))),
+    middles: sumOf(
+      plus('frame height', height.value, height),
+      minus('top rail', top),
+      minus('bottom rail', bottom),
+    ),
+    openings: sizes.bays.map((_, k) => {
+      const [left, right] = [k === 0 ? side : between, k === last ? side : between];
+      const bay = sizes.real(k + 1);
+      return {
+        left,
+        right,
+        wide: sumOf(
+          plus('bay', bay.value, bay),
+          minus('covered at the left', left.value, left),
+          minus('covered at the right', right.value, right),
+        ),
+      };
+    }),
+    sill: sumOf(plus('bottom rail', bottom), minus('bottom of the case', thick('bottom'))),
+    head: sumOf(plus('top rail', top), minus('top of the case', c.hasTop ? thick('top') : zero)),
+    pieces: { stile, middle, top, bottom },
+  };
+}
+
+/** A frame that leaves no opening. */
+export function frameProblems(frame: Frame): readonly CaseProblem[] {
+  return frame.openings.flatMap(({ wide }, k) =>
+    isPositive(wide.value) ? [] : [{ code: 'frame-closed', bay: k + 1, by: negate(wide.value) } as const],
+  );
+}
+
+/** Sill over the bottom, and packing under slides where the frame stands into a bay. */
+export function frameWarnings(sizes: Sizes, frame: Frame): readonly CaseWarning[] {
+  const sill: readonly CaseWarning[] = isPositive(frame.sill.value)
+    ? [{ code: 'sill', sill: frame.sill.value }]
+    : [];
+  const packing = frame.openings.flatMap(({ left, right }, k): readonly CaseWarning[] =>
+    less(zero, left.value) || less(zero, right.value)
+      ? [{ code: 'packing', bay: k + 1, left: left.value, right: right.value }]
+      : [],
+  );
+  return [...sill, ...packing, ...lockedTrays(sizes, frame)];
+}
+
+/**
+ * A tray is wider than its bay: a frame piece may stand no farther in than the groove floor, at each side, and the
+ * frame's opening must pass the tray.
+ */
+function lockedTrays(sizes: Sizes, frame: Frame): readonly CaseWarning[] {
+  const { case: c, thick } = sizes;
+  const over = c.overhang ?? usual.overhang;
+  return c.inside
+    .filter((i) => i.kind === 'trays' && i.depth)
+    .flatMap((i) => {
+      const depth = i.depth ?? zero;
+      const opening = frame.openings[i.bay - 1];
+      if (!opening) return [];
+      const atSide = subtract(add(over, thick('side')), depth);
+      const beside = grooveBeside(sizes, i.bay);
+      const walls = [
+        { side: 'left', outer: i.bay === 1, other: beside.left },
+        { side: 'right', outer: i.bay === c.partitions + 1, other: beside.right },
+      ] as const;
+      return walls.flatMap(({ side, outer, other }): readonly CaseWarning[] => {
+        const widest = outer ? atSide : subtract(subtract(thick('partition'), depth), other);
+        const wide = outer ? frame.pieces.stile : frame.pieces.middle;
+        if (!less(widest, wide)) return [];
+        const piece = outer ? (`${side} stile` as const) : 'middle stile';
+        return [
+          {
+            code: 'trays-locked',
+            piece,
+            bay: i.bay,
+            widest,
+            wide,
+            comesOff: outer ? c.stilesOff : c.middleOff,
+          },
+        ];
+      });
+    });
+}
+
+/** Groove depth in the far face of the partitions at either side of a bay: what a middle stile must clear as well. */
+function grooveBeside({ case: c }: Sizes, bay: number): { readonly left: Length; readonly right: Length } {
+  const deep = (b: number) => c.inside.find((i) => i.kind === 'trays' && i.bay === b)?.depth ?? zero;
+  return { left: deep(bay - 1), right: deep(bay + 1) };
+}

@@ -1,0 +1,187 @@
+import { add, type Length, longest, over, subtract, sum, times, zero } from '../../length/length';
+import type { Rounding } from '../../length/round';
+import type { Tape } from '../../length/tape';
+import { type Cutting, flatBoard, partitionBoard, sideBoard } from './boards';
+import type { Stock } from './case';
+import { type Notch, type Part, type Rabbet, sizeAt } from './part';
+import { type Sizes, stockOf } from './sizes';
+import { minus, plus, type Sum, sumOf } from './sum';
+import { usual } from './usual';
+
+/** What parts are made in: the sizes of the case, the tape, and how each part's grooves are cut. */
+export type Making = {
+  readonly sizes: Sizes;
+  readonly tape: Tape;
+  readonly cutting: (part: string) => Cutting;
+};
+
+type New = Pick<Part, 'name' | 'stage' | 'end'> & {
+  readonly role: string;
+  readonly stock: Stock;
+  readonly length: Sum;
+  readonly width: Sum;
+  /** It must enter an opening: rounded down. */
+  readonly enters?: boolean;
+  readonly copies?: number;
+};
+
+/** A part with nothing cut in it yet. */
+export function partOf({ sizes, tape }: Making, part: New): Part {
+  const { case: c, thick } = sizes;
+  const mode: Rounding = part.enters ? 'floor' : 'halfExpand';
+  return {
+    id: `${c.id}~${part.role}`,
+    of: c.id,
+    name: part.name,
+    copies: part.copies ?? 1,
+    stock: part.stock,
+    stuff: stockOf(c, part.stock),
+    thickness: thick(part.stock),
+    length: sizeAt(part.length, tape, mode),
+    width: sizeAt(part.width, tape, mode),
+    end: part.end,
+    stage: part.stage,
+    rabbets: [],
+    notches: [],
+    laps: [],
+    mates: [],
+    strip: false,
+    comesOff: false,
+  };
+}
+
+const blankOf = (part: Part) => ({
+  id: part.id,
+  name: part.name,
+  length: part.length.sum.value,
+  thickness: part.thickness,
+  across: part.width.sum.value,
+  end: part.end,
+});
+
+/** Both sides, bottom, top and partitions: what the dry-fit stands up. */
+export function panels(making: Making): readonly Part[] {
+  const { case: c } = making.sizes;
+  const partitions = Array.from({ length: c.partitions }, (_, k) => partition(making, k + 1));
+  return [
+    side(making, 'left'),
+    side(making, 'right'),
+    flat(making, 'bottom'),
+    ...(c.hasTop ? [flat(making, 'top')] : []),
+    ...partitions,
+  ];
+}
+
+function side(making: Making, hand: 'left' | 'right'): Part {
+  const { sizes, cutting } = making;
+  const part = partOf(making, {
+    role: hand,
+    name: hand === 'left' ? 'Left side' : 'Right side',
+    stock: 'side',
+    length: sizes.height,
+    width: sizes.depth,
+    end: 'bottom',
+    stage: 'carcass',
+  });
+  return {
+    ...part,
+    board: sideBoard(sizes, blankOf(part), { ...cutting(part.id), hand }),
+    rabbets: sideRabbets(sizes),
+    mates: [`${sizes.case.id}~${hand === 'left' ? 'right' : 'left'}`],
+  };
+}
+
+function sideRabbets({ case: c, thick, joints }: Sizes): readonly Rabbet[] {
+  const top: Rabbet = {
+    id: 'top',
+    words: 'for the top',
+    along: 'top end',
+    width: thick('top'),
+    depth: joints.topRabbet,
+  };
+  const back: Rabbet = {
+    id: 'back',
+    words: 'for the back',
+    along: 'back edge',
+    width: joints.backWide,
+    depth: joints.backDeep,
+  };
+  const cleat: Rabbet = {
+    id: 'cleat',
+    words: 'for the cleats',
+    along: 'back edge',
+    width: add(c.cleatRabbetWide ?? thick('cleat'), c.hasBack ? joints.backWide : zero),
+    depth: joints.cleatRabbet,
+  };
+  return [...(c.hasTop ? [top] : []), ...(c.hasBack ? [back] : []), ...(c.cleats > 0 ? [cleat] : [])];
+}
+
+function flat(making: Making, which: 'bottom' | 'top'): Part {
+  const { sizes, cutting } = making;
+  const { thick, joints } = sizes;
+  const length =
+    which === 'bottom'
+      ? sumOf(
+          plus('clear width', sizes.clearWidth.value, sizes.clearWidth),
+          plus('two dado depths', times(joints.dado, 2n)),
+        )
+      : sumOf(
+          plus('outside width', sizes.width.value, sizes.width),
+          minus('two sides', times(thick('side'), 2n)),
+          plus('two rabbet depths', times(joints.topRabbet, 2n)),
+        );
+  const part = partOf(making, {
+    role: which,
+    name: which === 'bottom' ? 'Bottom' : 'Top',
+    stock: which,
+    length,
+    width: sizes.inner,
+    end: 'left',
+    stage: 'carcass',
+  });
+  if (sizes.case.partitions === 0) return part;
+  return { ...part, board: flatBoard(sizes, which, { blank: blankOf(part), cutting: cutting(part.id) }) };
+}
+
+function partition(making: Making, k: number): Part {
+  const { sizes, cutting } = making;
+  const { joints, case: c } = sizes;
+  const ends: readonly Length[] = c.hasTop
+    ? [joints.partitionDado, joints.partitionDado]
+    : [joints.partitionDado];
+  const part = partOf(making, {
+    role: `partition${k}`,
+    name: c.partitions === 1 ? 'Partition' : `Partition ${k}`,
+    stock: 'partition',
+    length: sumOf(
+      plus('clear height', sizes.clearHeight.value, sizes.clearHeight),
+      plus(ends.length === 2 ? 'dado depths, bottom and top' : 'dado depth, bottom', sum(ends)),
+    ),
+    width: sizes.inner,
+    end: 'bottom',
+    stage: 'carcass',
+  });
+  return {
+    ...part,
+    board: partitionBoard(sizes, k, { blank: blankOf(part), cutting: cutting(part.id) }),
+    notches: notchesOf(sizes, part.length.sum.value),
+    mates: Array.from({ length: c.partitions }, (_, n) => `${c.id}~partition${n + 1}`).filter(
+      (id) => id !== part.id,
+    ),
+  };
+}
+
+/** Cleats lie at the top and, from two on, evenly down to the bottom: all partitions are notched clamped as one. */
+function notchesOf({ case: c, thick, joints }: Sizes, length: Length): readonly Notch[] {
+  const wide = c.cleatWide ?? usual.cleatWide;
+  const long = add(wide, joints.ease);
+  const room = subtract(length, long);
+  return Array.from({ length: c.cleats }, (_, k) => ({
+    id: `cleat${k + 1}`,
+    near: c.cleats === 1 ? room : longest(zero, subtract(room, share(room, k, c.cleats - 1))),
+    long,
+    deep: c.notchDeep ?? thick('cleat'),
+  }));
+}
+
+const share = (room: Length, k: number, of: number): Length => times(over(room, BigInt(of)), BigInt(k));

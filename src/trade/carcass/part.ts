@@ -1,0 +1,80 @@
+import type { Length } from '../../length/length';
+import type { Rounded, Rounding } from '../../length/round';
+import { markAt, type Tape } from '../../length/tape';
+import type { Board } from '../grooves/board';
+import type { Stock } from './case';
+import type { Sum } from './sum';
+
+/** A size of a part: exact, with its sum, and the mark it is cut to. */
+export type Size = {
+  readonly sum: Sum;
+  readonly mark: Rounded;
+  /** `floor`: it must enter an opening. `halfExpand`: a flush fit. */
+  readonly mode: Rounding;
+};
+
+/** A rabbet: `width` across the face from the edge or end, `depth` into it. Inches. */
+export type Rabbet = {
+  readonly id: string;
+  readonly words: string;
+  readonly along: 'top end' | 'back edge';
+  readonly width: Length;
+  readonly depth: Length;
+};
+
+/** A notch in the back edge: from the reference end to its near side, long along the part, deep into it. Inches. */
+export type Notch = {
+  readonly id: string;
+  readonly near: Length;
+  readonly long: Length;
+  readonly deep: Length;
+};
+
+/** A lap: near shoulder from the reference end, long along the part, deep into the face. Inches. */
+export type Lap = {
+  readonly id: string;
+  readonly near: Length;
+  readonly long: Length;
+  readonly deep: Length;
+};
+
+/** When a part is cut: with the carcass, or once the dry-fit has been measured. */
+export type Stage = 'carcass' | 'after dry-fit';
+
+/** A part of the job, and everything cut in it. Inches. */
+export type Part = {
+  /** Where it comes from: stable whatever its size. */
+  readonly id: string;
+  readonly of: string;
+  readonly name: string;
+  /** How many alike; a part that has its own name stands alone. */
+  readonly copies: number;
+  readonly stock: Stock | undefined;
+  readonly stuff: string | undefined;
+  readonly thickness: Length | undefined;
+  readonly length: Size;
+  readonly width: Size;
+  /** The end everything is measured from. */
+  readonly end: string;
+  readonly stage: Stage;
+  /** Grooves across it, laid out as a board. */
+  readonly board?: Board | undefined;
+  readonly rabbets: readonly Rabbet[];
+  readonly notches: readonly Notch[];
+  readonly laps: readonly Lap[];
+  /** The part it is mirrored by, or cut with. */
+  readonly mates: readonly string[];
+  /** Edging with mitred ends: to the long points. */
+  readonly longPoint?: Sum;
+  /** A strip ripped from solid stuff, not from a sheet. */
+  readonly strip: boolean;
+  /** Held by screws alone, to come off again. */
+  readonly comesOff: boolean;
+};
+
+/** A size at the tape. @example sizeAt(sum, '1/32', 'floor').mark.value */
+export const sizeAt = (sum: Sum, tape: Tape, mode: Rounding = 'halfExpand'): Size => ({
+  sum,
+  mark: markAt(sum.value, tape, mode),
+  mode,
+});

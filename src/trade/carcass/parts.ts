@@ -1,0 +1,88 @@
+import { add, less, subtract, zero } from '../../length/length';
+import { err, ok, type Result } from '../../length/result';
+import type { Tape } from '../../length/tape';
+import { lappedFrame } from '../joints/laps';
+import type { Cutting } from './boards';
+import type { Case, Inside, Stuff } from './case';
+import { frameOf, frameProblems } from './frame';
+import { type Making, panels } from './panels';
+import type { Part } from './part';
+import type { CaseProblem } from './problems';
+import { basePlan, roundIt } from './round-it';
+import { type Sizes, sizesOf } from './sizes';
+import { standing } from './standing';
+
+export type CaseOptions = {
+  readonly stuff: readonly Stuff[];
+  readonly tape: Tape;
+  /** How the grooves of a part are cut, where that is not the usual way. */
+  readonly cutting?: (part: string) => Cutting;
+};
+
+/** A case worked out: its sizes, and every part in it. */
+export type Worked = { readonly sizes: Sizes; readonly parts: readonly Part[] };
+
+/**
+ * Every part of a case from its overall sizes (or held openings), its joints and the stuff as measured.
+ *
+ * @param c the case as decided; what is not said stands at its usual figure
+ * @returns parts with sizes, sums, grooves, rabbets, notches and laps, inches; or everything that stops it
+ * @example partsOf(c, { stuff, tape: '1/32' })
+ */
+export function partsOf(c: Case, options: CaseOptions): Result<Worked, readonly CaseProblem[]> {
+  const sizes = sizesOf(c, options.stuff);
+  if (!sizes.ok) return sizes;
+  const problems = [
+    ...insideProblems(sizes.value),
+    ...(c.hasFrame ? frameProblems(frameOf(sizes.value)) : []),
+    ...baseProblems(sizes.value),
+  ];
+  if (problems.length > 0) return err(problems);
+  const making: Making = {
+    sizes: sizes.value,
+    tape: options.tape,
+    cutting: options.cutting ?? (() => ({})),
+  };
+  const carcass = panels(making);
+  return ok({
+    sizes: sizes.value,
+    parts: [...carcass, ...standing(making, carcass), ...roundIt(making)],
+  });
+}
+
+const needs: Record<Inside['kind'], readonly ('at' | 'first' | 'pitch' | 'width' | 'depth')[]> = {
+  trays: ['first', 'pitch', 'width', 'depth'],
+  fixed: ['at'],
+  loose: [],
+  rail: ['at'],
+};
+
+function insideProblems(sizes: Sizes): readonly CaseProblem[] {
+  const { case: c } = sizes;
+  return c.inside.flatMap((i): readonly CaseProblem[] => {
+    const bays = c.partitions + 1;
+    if (i.bay < 1 || i.bay > bays) return [{ code: 'no-bay', in: i.id, bay: i.bay, bays }];
+    const absent = needs[i.kind].filter((field) => i[field] === undefined);
+    if (absent.length > 0) return absent.map((field) => ({ code: 'missing-inside', in: i.id, field }));
+    return tooHigh(sizes, i);
+  });
+}
+
+/** A shelf or a rail must leave its own thickness under the top. */
+function tooHigh(sizes: Sizes, i: Inside): readonly CaseProblem[] {
+  if (i.at === undefined) return [];
+  const own = i.kind === 'fixed' ? sizes.thick('shelf') : (i.wide ?? zero);
+  const room = i.kind === 'rail' ? frameOf(sizes).middles.value : sizes.clearHeight.value;
+  const over = subtract(add(i.at, own), room);
+  const most = subtract(room, own);
+  return less(zero, over) ? [{ code: 'above-the-top', in: i.id, by: over, most }] : [];
+}
+
+function baseProblems(sizes: Sizes): readonly CaseProblem[] {
+  if (!sizes.case.hasBase) return [];
+  const plan = lappedFrame(basePlan(sizes));
+  if (plan.ok) return [];
+  const { error } = plan;
+  if (error.code === 'crosses-overlap' || error.code === 'rails-meet') return [error];
+  return [{ code: 'crosses-count' }];
+}

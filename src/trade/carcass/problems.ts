@@ -1,0 +1,70 @@
+import type { Length } from '../../length/length';
+import type { Case, Stock } from './case';
+
+/** A figure of the case or of something standing in it. */
+export type CaseField = {
+  [K in keyof Case]-?: NonNullable<Case[K]> extends Length ? K : never;
+}[keyof Case];
+
+/** Why a case cannot be cut as it stands. `in` names the thing in a bay. Inches. */
+export type CaseProblem =
+  | { readonly code: 'missing'; readonly field: CaseField }
+  | {
+      readonly code: 'missing-inside';
+      readonly in: string;
+      readonly field: 'at' | 'first' | 'pitch' | 'width' | 'depth' | 'count';
+    }
+  | { readonly code: 'missing-stock'; readonly stock: Stock }
+  | { readonly code: 'not-positive'; readonly field: CaseField }
+  /** Nothing is left between: `by` how much too small the outside is. */
+  | { readonly code: 'no-opening'; readonly across: boolean; readonly by: Length }
+  | {
+      readonly code: 'through';
+      readonly field: CaseField;
+      readonly depth: Length;
+      readonly thickness: Length;
+    }
+  | { readonly code: 'back-too-wide'; readonly wide: Length; readonly depth: Length }
+  | { readonly code: 'no-bay'; readonly in: string; readonly bay: number; readonly bays: number }
+  | {
+      readonly code: 'above-the-top';
+      readonly in: string;
+      readonly by: Length;
+      /** The highest its lower face can stand. */
+      readonly most: Length;
+    }
+  | { readonly code: 'frame-closed'; readonly bay: number; readonly by: Length }
+  | { readonly code: 'crosses-overlap'; readonly by: Length; readonly fit: number }
+  | { readonly code: 'rails-meet'; readonly by: Length }
+  | { readonly code: 'crosses-count' };
+
+/** Cuttable, but worth a look. Limits are common practice, no source. */
+export type CaseWarning =
+  | {
+      readonly code: 'deep';
+      readonly field: 'dado' | 'partitionDado' | 'topRabbet' | 'backDeep' | 'cleatRabbet';
+      readonly depth: Length;
+      readonly thickness: Length;
+    }
+  /** A frame piece stands over tray grooves: no wider than `widest`, or it must come off. */
+  | {
+      readonly code: 'trays-locked';
+      readonly piece: 'left stile' | 'right stile' | 'middle stile';
+      readonly bay: number;
+      readonly widest: Length;
+      readonly wide: Length;
+      readonly comesOff: boolean;
+    }
+  | { readonly code: 'trays-wider'; readonly bay: number; readonly tray: Length; readonly opening: Length }
+  | { readonly code: 'sill'; readonly sill: Length }
+  | { readonly code: 'packing'; readonly bay: number; readonly left: Length; readonly right: Length }
+  /** A rabbet, notch and cleat that should be one figure and are not: the cleat stands proud (or sunk: negative). */
+  | { readonly code: 'cleat-proud'; readonly where: 'side' | 'partition'; readonly by: Length }
+  | { readonly code: 'notch-deep'; readonly deep: Length; readonly half: Length }
+  | {
+      readonly code: 'small-bearing';
+      readonly in: string;
+      readonly bearing: Length;
+      readonly least: Length;
+    }
+  | { readonly code: 'two-thicknesses' };

@@ -1,0 +1,245 @@
+import { isPositive, type Length, subtract, times, zero } from '../../length/length';
+import { flushLaps, lappedFrame } from '../joints/laps';
+import { frameOf } from './frame';
+import { type Making, partOf } from './panels';
+import type { Lap, Part } from './part';
+import { given, minus, plus, type Sum, sumOf } from './sum';
+import { usual } from './usual';
+
+/** Back, cleats, face frame, toe board, loose top, edging and base frame: what goes round the carcass. */
+export function roundIt(making: Making): readonly Part[] {
+  const { case: c } = making.sizes;
+  return [
+    ...(c.hasBack ? [back(making)] : []),
+    ...(c.cleats > 0 ? [cleat(making)] : []),
+    ...(c.hasFrame ? framePieces(making) : []),
+    ...(c.hasToe && c.feet && isPositive(c.feet) ? [toe(making)] : []),
+    ...(c.hasLooseTop ? [looseTop(making)] : []),
+    ...(c.hasEdging ? edging(making) : []),
+    ...(c.hasBase ? base(making) : []),
+  ];
+}
+
+const late = { stage: 'after dry-fit' } as const;
+
+/** Sides and top are rabbeted for it; it covers the case from the underside of the bottom to the top. */
+function back(making: Making): Part {
+  const { sizes } = making;
+  const { thick, joints, case: c } = sizes;
+  const wide = c.built.backw?.used;
+  const high = c.built.backh?.used;
+  const width = wide
+    ? sumOf(plus('rabbet to rabbet, as built', wide), minus('room', joints.ease))
+    : sumOf(
+        plus('outside width', sizes.width.value, sizes.width),
+        minus('two sides', times(thick('side'), 2n)),
+        plus('two rabbet depths', times(joints.backDeep, 2n)),
+        minus('room', joints.ease),
+      );
+  const length = high
+    ? sumOf(plus('height to cover, as built', high), minus('room', joints.ease))
+    : sumOf(
+        plus('outside height', sizes.height.value, sizes.height),
+        minus('floor to the case', c.feet ?? zero),
+        minus('room', joints.ease),
+      );
+  return partOf(making, {
+    role: 'back',
+    name: 'Back',
+    stock: 'back',
+    length,
+    width,
+    enters: true,
+    end: 'bottom',
+    ...late,
+  });
+}
+
+function cleat(making: Making): Part {
+  const { sizes } = making;
+  const { thick, joints, case: c } = sizes;
+  return partOf(making, {
+    role: 'cleat',
+    name: 'Cleat',
+    stock: 'cleat',
+    length: sumOf(
+      plus('outside width', sizes.width.value, sizes.width),
+      minus('two sides', times(thick('side'), 2n)),
+      plus('two rabbet depths', times(joints.cleatRabbet, 2n)),
+    ),
+    width: given('cleat', c.cleatWide ?? usual.cleatWide),
+    copies: c.cleats,
+    end: 'left',
+    stage: 'carcass',
+  });
+}
+
+function framePieces(making: Making): readonly Part[] {
+  const { case: c } = making.sizes;
+  const frame = frameOf(making.sizes);
+  const { stile, middle, top, bottom } = frame.pieces;
+  const strip = (piece: Parameters<typeof partOf>[1], comesOff = false): Part => ({
+    ...partOf(making, piece),
+    strip: true,
+    comesOff,
+  });
+  const of = { stock: 'frame', ...late } as const;
+  const rail = { length: frame.rails, end: 'left', ...of };
+  return [
+    strip(
+      {
+        role: 'stile',
+        name: 'Stile',
+        copies: 2,
+        length: frame.height,
+        width: given('stile', stile),
+        end: 'bottom',
+        ...of,
+      },
+      c.stilesOff,
+    ),
+    strip({ role: 'railtop', name: 'Top rail', width: given('top rail', top), ...rail }),
+    strip({ role: 'railbottom', name: 'Bottom rail', width: given('bottom rail', bottom), ...rail }),
+    ...(c.partitions > 0
+      ? [
+          strip(
+            {
+              role: 'middle',
+              name: 'Middle stile',
+              copies: c.partitions,
+              length: frame.middles,
+              width: given('middle stile', middle),
+              end: 'bottom',
+              ...of,
+            },
+            c.middleOff,
+          ),
+        ]
+      : []),
+  ];
+}
+
+function toe(making: Making): Part {
+  const { sizes } = making;
+  return partOf(making, {
+    role: 'toe',
+    name: 'Toe board',
+    stock: 'toe',
+    length: sumOf(plus('clear width', sizes.clearWidth.value, sizes.clearWidth)),
+    width: given('floor to the case', sizes.case.feet ?? zero),
+    enters: true,
+    end: 'left',
+    ...late,
+  });
+}
+
+/** Long and deep of the loose top, and what edging goes round where there is none: the case's own top. */
+function topSizes({ sizes }: Making): { readonly long: Sum; readonly deep: Sum } {
+  const { case: c, thick } = sizes;
+  const side = c.looseSide ?? usual.looseOver;
+  const front = c.looseFront ?? usual.looseOver;
+  return {
+    long: sumOf(
+      plus('outside width', sizes.width.value, sizes.width),
+      plus('past each side', times(side, 2n)),
+    ),
+    deep: sumOf(
+      plus('depth of the case', sizes.depth.value),
+      plus('face frame', c.hasFrame ? thick('frame') : zero),
+      plus('past the front', front),
+    ),
+  };
+}
+
+function looseTop(making: Making): Part {
+  const { long, deep } = topSizes(making);
+  return partOf(making, {
+    role: 'loose',
+    name: 'Loose top',
+    stock: 'loose',
+    length: long,
+    width: deep,
+    end: 'left',
+    ...late,
+  });
+}
+
+/** Strips round the top: as wide as what they cover and the lip, mitred ends running out to the long point. */
+function edging(making: Making): readonly Part[] {
+  const { sizes } = making;
+  const { case: c, thick } = sizes;
+  const { long, deep } = topSizes(making);
+  const width = sumOf(
+    plus(c.hasLooseTop ? 'loose top' : 'top', c.hasLooseTop ? thick('loose') : thick('top')),
+    plus('base frame', c.hasBase ? thick('base') : zero),
+    plus('lip', c.lip ?? zero),
+  );
+  const piece = (role: string, name: string, edge: Sum, mitres: number): Part => {
+    const strip = partOf(making, { role, name, stock: 'edging', length: edge, width, end: 'left', ...late });
+    const point = sumOf(
+      plus('edge', edge.value, edge),
+      plus(mitres === 1 ? 'a mitred end' : 'two mitred ends', times(thick('edging'), BigInt(mitres))),
+    );
+    return mitres === 0 ? { ...strip, strip: true } : { ...strip, strip: true, longPoint: point };
+  };
+  const ends = c.mitres > 0 ? 1 : 0;
+  const shortEdge = c.hasLooseTop ? deep : sizes.depth;
+  const front = c.hasLooseTop ? long : sizes.width;
+  return [
+    piece('edgefront', 'Front edging', front, c.mitres),
+    ...(c.mitres > 0
+      ? [
+          piece('edgeleft', 'Left edging', shortEdge, ends),
+          piece('edgeright', 'Right edging', shortEdge, ends),
+        ]
+      : []),
+  ];
+}
+
+/** Lapped frame: rails the full width, cross members the full depth, let into each other flush on the show face. */
+function base(making: Making): readonly Part[] {
+  const { sizes } = making;
+  const { case: c, thick } = sizes;
+  const wide = c.crossWide ?? usual.crossWide;
+  const plan = lappedFrame(basePlan(sizes));
+  const laps = flushLaps({
+    under: { thickness: thick('base'), width: wide },
+    over: { thickness: thick('cross'), width: wide },
+  });
+  const of = { width: given('as wide as said', wide), ...late } as const;
+  const rail = partOf(making, {
+    role: 'baserail',
+    name: 'Base rail',
+    stock: 'base',
+    copies: 2,
+    length: sumOf(plus('outside width', sizes.width.value, sizes.width)),
+    end: 'left',
+    ...of,
+  });
+  const cross = partOf(making, {
+    role: 'basecross',
+    name: 'Cross member',
+    stock: 'cross',
+    copies: c.crosses,
+    length: sizes.depth,
+    end: 'front',
+    ...of,
+  });
+  const lapAt =
+    (deep: Length) =>
+    (near: Length, k: number): Lap => ({ id: `lap${k + 1}`, near, long: wide, deep });
+  const nears = plan.ok ? plan.value.nears : [];
+  const ends = [zero, subtract(sizes.depth.value, wide)];
+  return [
+    { ...rail, laps: laps.ok ? nears.map(lapAt(laps.value.depthUnder)) : [], mates: [cross.id], strip: true },
+    { ...cross, laps: laps.ok ? ends.map(lapAt(laps.value.depthOver)) : [], mates: [rail.id], strip: true },
+  ];
+}
+
+/** The base frame's outline, as its laps are reckoned from. Inches. */
+export const basePlan = ({ case: c, width, depth }: Making['sizes']) => ({
+  long: width.value,
+  deep: depth.value,
+  cross: c.crossWide ?? usual.crossWide,
+  count: c.crosses,
+});

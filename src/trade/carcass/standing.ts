@@ -1,0 +1,115 @@
+import { add, type Length, sum, times, zero } from '../../length/length';
+import { layOut } from '../grooves/lay-out';
+import { slackOf } from './boards';
+import type { Inside } from './case';
+import { frameOf } from './frame';
+import { type Making, partOf } from './panels';
+import type { Part } from './part';
+import { minus, plus, type Sum, sumOf } from './sum';
+import { usual } from './usual';
+
+/** Shelves, trays and middle rails: what stands in the bays, cut once the dry-fit has been measured. */
+export function standing(making: Making, panels: readonly Part[]): readonly Part[] {
+  const make: Record<Inside['kind'], (i: Inside) => Part> = {
+    fixed: (i) => fixedShelf(making, i),
+    loose: (i) => looseShelf(making, i),
+    trays: (i) => tray(making, i, panels),
+    rail: (i) => middleRail(making, i),
+  };
+  return making.sizes.case.inside.map((i) => make[i.kind](i));
+}
+
+const inBay = ({ sizes }: Making, bay: number): string => (sizes.case.partitions === 0 ? '' : `, bay ${bay}`);
+
+/** How deep a shelf is let into either wall of its bay. */
+function seats({ sizes }: Making, bay: number): readonly [Length, Length] {
+  const { joints, case: c } = sizes;
+  return [
+    bay === 1 ? joints.dado : joints.partitionDado,
+    bay === c.partitions + 1 ? joints.dado : joints.partitionDado,
+  ];
+}
+
+function fixedShelf(making: Making, i: Inside): Part {
+  const bay = making.sizes.real(i.bay);
+  const [left, right] = seats(making, i.bay);
+  return partOf(making, {
+    role: i.id,
+    name: `Fixed shelf${inBay(making, i.bay)}`,
+    stock: 'shelf',
+    length: sumOf(plus('bay', bay.value, bay), plus('left dado', left), plus('right dado', right)),
+    width: making.sizes.inner,
+    end: 'left',
+    stage: 'after dry-fit',
+  });
+}
+
+function looseShelf(making: Making, i: Inside): Part {
+  const bay = making.sizes.real(i.bay);
+  return partOf(making, {
+    role: i.id,
+    name: `Loose shelf${inBay(making, i.bay)}`,
+    stock: 'shelf',
+    length: sumOf(plus('bay', bay.value, bay), minus('play', usual.shelfPlay)),
+    width: making.sizes.inner,
+    enters: true,
+    copies: i.count ?? 1,
+    end: 'left',
+    stage: 'after dry-fit',
+  });
+}
+
+/** Width of a loose tray: bay, plus a groove depth each side, less its slack. Inches, with its sum. */
+export function trayWidth({ sizes }: Making, i: Inside): Sum {
+  const bay = sizes.real(i.bay);
+  return sumOf(
+    plus('bay', bay.value, bay),
+    plus('two groove depths', times(i.depth ?? zero, 2n)),
+    minus('slack', slackOf(i)),
+  );
+}
+
+function tray(making: Making, i: Inside, panels: readonly Part[]): Part {
+  return partOf(making, {
+    role: i.id,
+    name: `Tray${inBay(making, i.bay)}`,
+    stock: 'tray',
+    length: trayWidth(making, i),
+    width: making.sizes.inner,
+    enters: true,
+    copies: Math.max(1, grooves(making, i, panels)),
+    end: 'left',
+    stage: 'after dry-fit',
+  });
+}
+
+/** As many trays as there are grooves in the wall left of the bay. */
+function grooves({ sizes }: Making, i: Inside, panels: readonly Part[]): number {
+  const wall = i.bay === 1 ? 'left' : `partition${i.bay - 1}`;
+  const board = panels.find((p) => p.id === `${sizes.case.id}~${wall}`)?.board;
+  const run = i.bay === 1 ? i.id : `${i.id}b`;
+  return board ? layOut(board).grooves.filter((g) => g.run === run).length : 0;
+}
+
+function middleRail(making: Making, i: Inside): Part {
+  const frame = frameOf(making.sizes);
+  const opening = frame.openings[i.bay - 1]?.wide ?? sumOf(plus('opening', zero));
+  const part = partOf(making, {
+    role: i.id,
+    name: `Middle rail${inBay(making, i.bay)}`,
+    stock: 'frame',
+    length: sumOf(plus('frame opening', opening.value, opening)),
+    width: sumOf(plus('rail', i.wide ?? usual.rail)),
+    end: 'left',
+    stage: 'after dry-fit',
+  });
+  return { ...part, strip: true };
+}
+
+/** Height of the frame opening over the highest middle rail of a bay. Inches. @example openingOver(making, 2) // 25 7/16 */
+export function openingOver(making: Making, bay: number): Length {
+  const frame = frameOf(making.sizes);
+  const rails = making.sizes.case.inside.filter((i) => i.kind === 'rail' && i.bay === bay);
+  const taken = rails.map((i) => add(i.at ?? zero, i.wide ?? usual.rail));
+  return sum([frame.middles.value, times(sum(taken), -1n)]);
+}

@@ -1,0 +1,44 @@
+import { add, half, inches, type Length } from '../../length/length';
+import type { Case } from './case';
+
+/** Figures that stand in until the user says otherwise. Common practice, no source. Inches. */
+export const usual = {
+  dado: inches(1n, 4n),
+  backDeep: inches(3n, 8n),
+  scribe: inches(1n, 16n),
+  ease: inches(1n, 16n),
+  fit: inches(5n, 1000n),
+  cleatWide: inches(3n),
+  overhang: inches(0n),
+  stile: inches(3n, 2n),
+  rail: inches(3n, 2n),
+  looseOver: inches(1n, 2n),
+  toeBack: inches(3n),
+  slack: inches(1n, 32n),
+  shelfPlay: inches(1n, 8n),
+  crossWide: inches(5n, 2n),
+} as const;
+
+/**
+ * The joints of a case with the usual figures where none is said: a partition's dado is as deep as a side's, the top's
+ * rabbet half the side, the back's rabbet a sixteenth over the back.
+ *
+ * @param side, back thickness, inches
+ * @returns inches
+ * @example jointsOf(newCase('c'), inches(3n, 4n)).topRabbet // 3/8
+ */
+export function jointsOf(c: Case, side: Length, back?: Length) {
+  const dado = c.dado ?? usual.dado;
+  return {
+    dado,
+    partitionDado: c.partitionDado ?? dado,
+    topRabbet: c.topRabbet ?? half(side),
+    backDeep: c.backDeep ?? usual.backDeep,
+    backWide: c.backWide ?? (back ? add(back, usual.scribe) : usual.scribe),
+    ease: c.ease ?? usual.ease,
+    fit: c.fit ?? usual.fit,
+    cleatRabbet: c.cleatRabbet ?? half(side),
+  };
+}
+
+export type Joints = ReturnType<typeof jointsOf>;

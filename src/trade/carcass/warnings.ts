@@ -1,0 +1,83 @@
+import { equals, half, inches, isZero, type Length, less, subtract, sum } from '../../length/length';
+import { slackOf } from './boards';
+import type { Stock } from './case';
+import { frameOf, frameWarnings } from './frame';
+import type { Worked } from './parts';
+import type { CaseWarning } from './problems';
+
+/** A tray resting on less may drop out. Common practice, no source. */
+const leastBearing = inches(1n, 8n);
+
+/**
+ * What is worth a look in a case that can be cut. Limits are common practice, no source.
+ *
+ * @example warningsOf(worked).map((w) => w.code)
+ */
+export function warningsOf({ sizes }: Worked): readonly CaseWarning[] {
+  const { case: c } = sizes;
+  const frame = c.hasFrame ? frameOf(sizes) : undefined;
+  return [
+    ...deep(sizes),
+    ...cleats(sizes),
+    ...bearing(sizes),
+    ...(frame ? frameWarnings(sizes, frame) : []),
+    ...(frame ? wider(sizes, frame) : []),
+    ...(sharesThickness(sizes) ? [] : [{ code: 'two-thicknesses' } as const]),
+  ];
+}
+
+type Sizes = Worked['sizes'];
+
+/** Half is where a dado or rabbet begins to weaken the piece it is cut in. */
+function deep({ case: c, thick, joints }: Sizes): readonly CaseWarning[] {
+  const cuts: readonly (readonly [Extract<CaseWarning, { code: 'deep' }>['field'], Stock, boolean])[] = [
+    ['dado', 'side', true],
+    ['partitionDado', 'bottom', c.partitions > 0],
+    ['topRabbet', 'side', c.hasTop],
+    ['backDeep', 'side', c.hasBack],
+    ['cleatRabbet', 'side', c.cleats > 0],
+  ];
+  return cuts
+    .filter(([field, stock, there]) => there && less(half(thick(stock)), joints[field]))
+    .map(([field, stock]) => ({ code: 'deep', field, depth: joints[field], thickness: thick(stock) }));
+}
+
+/** Rabbet width, notch depth and cleat thickness are one figure, or the cleat stands proud. */
+function cleats({ case: c, thick, inner }: Sizes): readonly CaseWarning[] {
+  if (c.cleats === 0) return [];
+  const cleat = thick('cleat');
+  const found: CaseWarning[] = [];
+  const by = (cut: Length) => subtract(cleat, cut);
+  if (c.cleatRabbetWide && !isZero(by(c.cleatRabbetWide)))
+    found.push({ code: 'cleat-proud', where: 'side', by: by(c.cleatRabbetWide) });
+  if (c.notchDeep && c.partitions > 0 && !isZero(by(c.notchDeep)))
+    found.push({ code: 'cleat-proud', where: 'partition', by: by(c.notchDeep) });
+  const deepest = c.notchDeep ?? cleat;
+  if (c.partitions > 0 && less(half(inner.value), deepest))
+    found.push({ code: 'notch-deep', deep: deepest, half: half(inner.value) });
+  return found;
+}
+
+/** Least bearing of a tray shoved to one side: groove depth less slack. */
+function bearing({ case: c }: Sizes): readonly CaseWarning[] {
+  return c.inside.flatMap((i): readonly CaseWarning[] => {
+    if (i.kind !== 'trays' || !i.depth) return [];
+    const bears = subtract(i.depth, slackOf(i));
+    return less(bears, leastBearing)
+      ? [{ code: 'small-bearing', in: i.id, bearing: bears, least: leastBearing }]
+      : [];
+  });
+}
+
+function wider(sizes: Sizes, frame: ReturnType<typeof frameOf>): readonly CaseWarning[] {
+  return sizes.case.inside.flatMap((i): readonly CaseWarning[] => {
+    const opening = frame.openings[i.bay - 1]?.wide.value;
+    if (i.kind !== 'trays' || !i.depth || !opening) return [];
+    const tray = subtract(sum([sizes.real(i.bay).value, i.depth, i.depth]), slackOf(i));
+    return less(opening, tray) ? [{ code: 'trays-wider', bay: i.bay, tray, opening }] : [];
+  });
+}
+
+/** "Outside grows by so much each" holds only where sides and partitions are of one thickness. */
+const sharesThickness = ({ case: c, thick }: Sizes): boolean =>
+  c.partitions === 0 || equals(thick('side'), thick('partition'));
