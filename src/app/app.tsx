@@ -14,7 +14,7 @@ import { Trouble } from './trouble';
 export function App({ bench }: { readonly bench: Bench }) {
   useSignalEffect(() => dress(bench));
   const route = bench.route.value;
-  const screen = 'board' in route ? `${route.at} ${route.board}` : route.at;
+  const screen = `${route.at} ${'board' in route ? route.board : 'id' in route ? route.id : ''}`;
   // a screen opens at its top, or where it scrolls itself; not where the one before it was left
   useLayoutEffect(() => scrollTo(0, 0), [screen]);
   const tabs = tabsFor(route);
@@ -82,6 +82,22 @@ function LaterScreen({
       return <from.ImportScreen bench={bench} />;
     case 'stock':
       return <from.StockScreen key={route.id} bench={bench} id={route.id} />;
+    case 'cuts':
+      return <from.CutsScreen bench={bench} />;
+    case 'setup':
+      return <from.SetupScreen key={route.id} bench={bench} id={route.id} />;
+    case 'stack':
+      return <from.StackScreen key={route.id} bench={bench} id={route.id} />;
+    case 'shims':
+      return <from.ShimsScreen bench={bench} />;
+    case 'parts':
+      return <from.PartsScreen bench={bench} />;
+    case 'part':
+      return <from.PartScreen key={route.id} bench={bench} id={route.id} />;
+    case 'case':
+      return <from.CaseScreen key={route.id} bench={bench} id={route.id} />;
+    case 'built':
+      return <from.BuiltScreen key={route.id} bench={bench} id={route.id} />;
     case 'change':
       return <from.ChangeScreen key={route.board} bench={bench} id={route.board} />;
     case 'tray':
@@ -95,10 +111,11 @@ function LaterScreen({
 
 /** Bottom bar on the pages one wanders between; a page that does one thing has none. */
 function tabsFor(route: Route): readonly Tab[] | undefined {
-  if (route.at !== 'job' && route.at !== 'boards' && route.at !== 'jobs') return undefined;
+  if (!['job', 'boards', 'jobs', 'cuts'].includes(route.at)) return undefined;
   return [
-    { label: 'Job', icon: 'job', href: '#/', current: route.at !== 'boards' },
+    { label: 'Job', icon: 'job', href: '#/', current: route.at === 'job' || route.at === 'jobs' },
     { label: 'Marks', icon: 'marks', href: '#/boards', current: route.at === 'boards' },
+    { label: 'Cuts', icon: 'cuts', href: '#/cuts', current: route.at === 'cuts' },
     { label: 'Figure', icon: 'figure', href: '#/figure', current: false },
   ];
 }

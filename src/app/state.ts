@@ -1,6 +1,7 @@
 import { batch, computed, signal } from '@preact/signals';
 import type { Length } from '../length/length';
 import type { Bench, Offered } from '../screens/bench';
+import { type Plan, planOf } from '../screens/plan';
 import { type Route, readRoute, writeRoute } from '../screens/routes';
 import type { SaveError } from '../store/db';
 import type { Change, Entry, Json } from '../store/entry';
@@ -28,6 +29,8 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
   const route = signal<Route>(readRoute(location.hash));
   const entries = signal<readonly Entry[]>([]);
   const folded = signal<Folded>(emptyLog);
+  /** Goes up with each edit: a tick changes nothing that is worked out from the job. */
+  const decided = signal(0);
   const jobId = signal<string | undefined>(undefined);
   const jobs = signal<readonly JobLine[]>(lines);
   const shop = signal<Shop>(figures);
@@ -38,9 +41,11 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
   const kept = signal<Kept>('unknown');
   const setAside = signal(aside.length);
   const offered = signal<Offered | FileError | undefined>(undefined);
-  const job = computed<Job | undefined>(() =>
-    jobId.value === undefined ? undefined : jobOf(jobId.value, folded.value.values),
-  );
+  const job = computed<Job | undefined>(() => {
+    decided.value;
+    return jobId.value === undefined ? undefined : jobOf(jobId.value, folded.peek().values);
+  });
+  const plan = computed<Plan | undefined>(() => job.value && planOf(job.value, shop.value));
   const acts = computed(() => undoable(entries.value, store.device));
 
   const noteTrouble = (error: SaveError | undefined) => {
@@ -53,6 +58,7 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
     batch(() => {
       entries.value = all;
       folded.value = next ?? fold(all);
+      if (!next || fresh.some((e) => e.kind === 'edit')) decided.value += 1;
     });
   }
 
@@ -62,6 +68,7 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
       jobId.value = id;
       entries.value = loaded.entries;
       folded.value = fold(loaded.entries);
+      decided.value += 1;
       setAside.value += loaded.setAside;
     });
   }
@@ -215,6 +222,7 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
   return {
     route,
     job,
+    plan,
     folded,
     entries,
     jobs,

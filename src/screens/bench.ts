@@ -8,6 +8,7 @@ import type { Folded } from '../store/log';
 import type { Kept, Settings } from '../store/settings';
 import type { JobLine } from '../store/store';
 import type { Shop } from '../trade/grooves/board';
+import type { Plan } from './plan';
 import type { Route } from './routes';
 
 /** A file looked at before anything of it is taken. */
@@ -17,6 +18,8 @@ export type Offered = { readonly file: JobFile; readonly against?: Comparison };
 export type Bench = {
   readonly route: ReadonlySignal<Route>;
   readonly job: ReadonlySignal<Job | undefined>;
+  /** Everything worked out from the job: parts, operations, the order of setups. */
+  readonly plan: ReadonlySignal<Plan | undefined>;
   readonly folded: ReadonlySignal<Folded>;
   readonly entries: ReadonlySignal<readonly Entry[]>;
   readonly jobs: ReadonlySignal<readonly JobLine[]>;

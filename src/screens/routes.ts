@@ -7,7 +7,15 @@ export type Route =
   | { readonly at: 'import' }
   | { readonly at: 'last' }
   | { readonly at: 'figure' }
+  | { readonly at: 'cuts' }
+  | { readonly at: 'parts' }
+  | { readonly at: 'shims' }
   | { readonly at: 'stock'; readonly id: string }
+  | { readonly at: 'case'; readonly id: string }
+  | { readonly at: 'built'; readonly id: string }
+  | { readonly at: 'part'; readonly id: string }
+  | { readonly at: 'setup'; readonly id: string }
+  | { readonly at: 'stack'; readonly id: string }
   | { readonly at: 'boards' }
   | { readonly at: 'marks'; readonly board: string }
   | { readonly at: 'stops'; readonly board: string }
@@ -16,7 +24,19 @@ export type Route =
   | { readonly at: 'fit'; readonly board: string; readonly groove: string }
   | { readonly at: 'saw'; readonly board: string; readonly setting?: string };
 
-const plain = ['jobs', 'phone', 'shop', 'import', 'last', 'figure', 'boards'] as const;
+const plain = [
+  'jobs',
+  'phone',
+  'shop',
+  'import',
+  'last',
+  'figure',
+  'boards',
+  'cuts',
+  'parts',
+  'shims',
+] as const;
+const ofId = ['stock', 'case', 'built', 'part', 'setup', 'stack'] as const;
 const ofBoard = ['marks', 'stops', 'change', 'tray'] as const;
 
 const has = <T extends string>(list: readonly T[], word: string): word is T =>
@@ -30,7 +50,7 @@ export function readRoute(hash: string): Route {
     .map(decode);
   if (has(plain, at)) return { at };
   if (has(ofBoard, at) && id) return { at, board: id };
-  if (at === 'stock' && id) return { at, id };
+  if (has(ofId, at) && id) return { at, id };
   if (at === 'fit' && id && rest) return { at, board: id, groove: rest };
   if (at === 'saw' && id) return rest ? { at, board: id, setting: rest } : { at, board: id };
   return { at: 'job' };

@@ -70,6 +70,8 @@ export const jobFields = {
   note: text(4000),
   tape: oneOf('1/16', '1/32', '1/64', '1 mm', '1/2 mm', '0.001'),
   deleted: moment,
+  /** Key of the setup that stands on its machine. */
+  standing: text(80),
 };
 
 export const boardFields = {
@@ -112,7 +114,137 @@ export const runFields = {
 
 export const wideFields = { face: oneOf('A', 'B'), near: length, width: length, depth: length, gone: flag };
 
-export const stockFields = { name: text(120), readings: lengths, gone: flag };
+export const stockFields = {
+  name: text(120),
+  kind: oneOf('sheet', 'stick'),
+  readings: lengths,
+  /** Thickness reckoned with until it is measured. */
+  planned: length,
+  /** The reading taken up: what is not cut yet is reckoned with it. */
+  used: length,
+  gone: flag,
+};
+
+/** Id of a stock. */
+const stockId = text(24);
+
+export const caseFields = {
+  name: text(120),
+  hold: oneOf('outside', 'openings'),
+  width: length,
+  height: length,
+  depth: length,
+  opening: length,
+  clear: length,
+  feet: length,
+  partitions: count,
+  bays: places,
+  sideStock: stockId,
+  bottomStock: stockId,
+  topStock: stockId,
+  partitionStock: stockId,
+  shelfStock: stockId,
+  trayStock: stockId,
+  backStock: stockId,
+  cleatStock: stockId,
+  frameStock: stockId,
+  looseStock: stockId,
+  edgingStock: stockId,
+  toeStock: stockId,
+  baseStock: stockId,
+  crossStock: stockId,
+  hasTop: flag,
+  hasBack: flag,
+  hasFrame: flag,
+  hasLooseTop: flag,
+  hasEdging: flag,
+  hasToe: flag,
+  hasBase: flag,
+  dado: length,
+  partitionDado: length,
+  topRabbet: length,
+  backDeep: length,
+  backWide: length,
+  ease: length,
+  fit: length,
+  cleats: count,
+  cleatWide: length,
+  cleatRabbet: length,
+  cleatRabbetWide: length,
+  notchDeep: length,
+  overhang: length,
+  stile: length,
+  middle: length,
+  topRail: length,
+  bottomRail: length,
+  stilesOff: flag,
+  middleOff: flag,
+  looseFront: length,
+  looseSide: length,
+  lip: length,
+  mitres: count,
+  toeBack: length,
+  crosses: count,
+  crossWide: length,
+  gone: flag,
+};
+
+export const insideFields = {
+  kind: oneOf('trays', 'fixed', 'loose', 'rail'),
+  bay: count,
+  count,
+  at: length,
+  first: length,
+  pitch: length,
+  endRoom: length,
+  width: length,
+  depth: length,
+  slack: length,
+  wide: length,
+  gone: flag,
+};
+
+export const builtFields = { frontA: length, frontB: length, backA: length, backB: length, used: length };
+
+/** How a part's grooves are cut. */
+export const partFields = {
+  machine: boardFields.machine,
+  against: boardFields.against,
+  grows: boardFields.grows,
+  guide: boardFields.guide,
+  stopSide: boardFields.stopSide,
+  cutter: boardFields.cutter,
+};
+
+/** One copy of a part: how often it was spoiled, and what it came to when its size is not the one wanted. */
+export const pieceFields = { recuts: count, asLength: length, asWidth: length };
+
+/** An operation added by hand. */
+export const workFields = {
+  part: text(60),
+  name: text(80),
+  machine: oneOf('rip', 'crosscut', 'stop', 'fence', 'router', 'saw', 'hand', 'bench'),
+  figure: length,
+  cutter: length,
+  height: length,
+  after: text(24),
+  gone: flag,
+};
+
+/** What was found out at a setup; it stays for ever. */
+export const recipeFields = {
+  /** Pieces between the outers, as `n/d` texts, one a piece. */
+  stack: lengths,
+  scale: length,
+  height: length,
+  got: length,
+  note: text(400),
+};
+
+/** Why a blocked operation was let go ahead. */
+export const letFields = { why: text(200) };
+
+export const offcutFields = { stock: stockId, length, width: length, gone: flag };
 
 /** What a table's fields read to; a field that is missing or not readable is undefined. */
 export type Values<T> = { readonly [K in keyof T]: T[K] extends Field<infer V> ? V | undefined : never };
@@ -120,17 +252,52 @@ export type Values<T> = { readonly [K in keyof T]: T[K] extends Field<infer V> ?
 const idShape = /^[a-z0-9]{1,24}$/;
 export const isId = (word: string | undefined): word is string => word !== undefined && idShape.test(word);
 
+/** A part, a copy, a cut or a setup: ids joined by `~`. */
+const keyShape = /^[A-Za-z0-9~]{1,60}$/;
+const isKey = (word: string | undefined): word is string => word !== undefined && keyShape.test(word);
+
+type Shape = {
+  readonly ids: readonly ((word: string | undefined) => word is string)[];
+  readonly fields: object;
+  /** Tables that hang under each thing of this one. */
+  readonly under?: Readonly<Record<string, Shape>>;
+};
+
+/** Every table of a job: what its ids look like, its fields, and the tables under it. */
+const tables: Readonly<Record<string, Shape>> = {
+  stock: { ids: [isId], fields: stockFields },
+  offcuts: { ids: [isId], fields: offcutFields },
+  work: { ids: [isId], fields: workFields },
+  recipes: { ids: [isKey], fields: recipeFields },
+  let: { ids: [isKey, isKey, isKey], fields: letFields },
+  parts: { ids: [isKey], fields: partFields, under: { pieces: { ids: [isKey], fields: pieceFields } } },
+  boards: {
+    ids: [isId],
+    fields: boardFields,
+    under: { runs: { ids: [isId], fields: runFields }, wides: { ids: [isId], fields: wideFields } },
+  },
+  cases: {
+    ids: [isId],
+    fields: caseFields,
+    under: { inside: { ids: [isId], fields: insideFields }, built: { ids: [isId], fields: builtFields } },
+  },
+};
+
 /** The field a path names, or undefined when the path is none of a job's. */
 export function fieldAt(path: string): Field<unknown> | undefined {
-  const [kind, id, ...rest] = path.split('/');
-  if (kind !== undefined && id === undefined) return own(jobFields, kind);
-  if (!isId(id)) return undefined;
-  if (kind === 'stock' && rest.length === 1) return own(stockFields, rest[0]);
-  if (kind !== 'boards') return undefined;
-  if (rest.length === 1) return own(boardFields, rest[0]);
-  if (rest.length !== 3 || !isId(rest[1])) return undefined;
-  if (rest[0] === 'runs') return own(runFields, rest[2]);
-  return rest[0] === 'wides' ? own(wideFields, rest[2]) : undefined;
+  const [kind, ...rest] = path.split('/');
+  if (kind === undefined) return undefined;
+  if (rest.length === 0) return own(jobFields, kind);
+  return Object.hasOwn(tables, kind) ? within(tables[kind], rest) : undefined;
+}
+
+function within(shape: Shape | undefined, path: readonly string[]): Field<unknown> | undefined {
+  if (!shape?.ids.every((is, k) => is(path[k]))) return undefined;
+  const [name, ...rest] = path.slice(shape.ids.length);
+  if (rest.length === 0) return own(shape.fields, name);
+  return name !== undefined && shape.under && Object.hasOwn(shape.under, name)
+    ? within(shape.under[name], rest)
+    : undefined;
 }
 
 function own(table: object, name: string | undefined): Field<unknown> | undefined {

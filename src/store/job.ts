@@ -1,11 +1,44 @@
 import type { Length } from '../length/length';
 import type { Tape } from '../length/tape';
+import type { Built, Case, Inside } from '../trade/carcass/case';
 import type { Board, Run, Wide } from '../trade/grooves/board';
+import type { HandWork } from '../trade/setups/operations';
+import { caseOf, newInside } from './case-fields';
 import type { Change, Json } from './entry';
+import * as f from './fields';
 import { boardFields, type Field, fieldAt, jobFields, runFields, stockFields, wideFields } from './fields';
 
-/** A sheet as measured by calipers, inches. */
-export type Stock = { readonly id: string; readonly name: string; readonly readings: readonly Length[] };
+/** A sheet or stick as measured by calipers, inches. */
+export type Stock = {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: 'sheet' | 'stick';
+  readonly readings: readonly Length[];
+  readonly planned?: Length;
+  readonly used?: Length;
+};
+
+/** A piece left over, big enough to be of use. Inches. */
+export type Offcut = {
+  readonly id: string;
+  readonly stock: string;
+  readonly length?: Length;
+  readonly width?: Length;
+};
+
+/** What was found out at a setup. Inches. */
+export type Recipe = {
+  readonly stack?: readonly Length[];
+  readonly scale?: Length;
+  readonly height?: Length;
+  readonly got?: Length;
+  readonly note?: string;
+};
+
+type Piece = { readonly recuts?: number; readonly asLength?: Length; readonly asWidth?: Length };
+
+/** What is kept of a part beside its tick: how its grooves are cut, and its pieces by copy. */
+export type PartNotes = Partial<Board> & { readonly pieces: Readonly<Record<string, Piece>> };
 
 /** A job as decided and measured: worked out from its log, never stored. */
 export type Job = {
@@ -16,6 +49,15 @@ export type Job = {
   readonly tape: Tape;
   readonly boards: readonly Board[];
   readonly stock: readonly Stock[];
+  readonly cases: readonly Case[];
+  readonly offcuts: readonly Offcut[];
+  readonly work: readonly HandWork[];
+  readonly parts: Readonly<Record<string, PartNotes>>;
+  /** By key of a setup, or of its build. */
+  readonly recipes: Readonly<Record<string, Recipe>>;
+  /** Reasons by operation. */
+  readonly let: Readonly<Record<string, string>>;
+  readonly standing?: string;
   /** ISO 8601, when the job was deleted; it can come back for 30 days. */
   readonly deleted?: string;
   /** Paths whose values could not be read; their defaults stand in. */
@@ -40,6 +82,13 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
     tape: own.tape ?? '1/32',
     boards: children(tree, 'boards').flatMap(([key, node]) => board(key, node)),
     stock: children(tree, 'stock').flatMap(([key, node]) => stock(key, node)),
+    cases: children(tree, 'cases').flatMap(([key, node]) => readCase(key, node)),
+    offcuts: children(tree, 'offcuts').flatMap(([key, node]) => offcut(key, node)),
+    work: children(tree, 'work').flatMap(([key, node]) => handWork(key, node)),
+    parts: named(children(tree, 'parts'), partNotes),
+    recipes: named(children(tree, 'recipes'), (node) => pick(f.recipeFields, node)),
+    let: letAhead(tree),
+    ...(own.standing ? { standing: own.standing } : {}),
     unread,
     ...(own.deleted ? { deleted: own.deleted } : {}),
   };
@@ -137,7 +186,53 @@ function readWide(id: string, node: Tree): readonly Wide[] {
 
 function stock(id: string, node: Tree): readonly Stock[] {
   const { gone, ...own } = pick(stockFields, node);
-  return gone ? [] : [{ id, name: '', readings: [], ...own }];
+  return gone ? [] : [{ id, name: '', kind: 'sheet', readings: [], ...own }];
+}
+
+function readCase(id: string, node: Tree): readonly Case[] {
+  const { gone, ...own } = pick(f.caseFields, node);
+  if (gone) return [];
+  const inside = children(node, 'inside').flatMap(([key, i]) => readInside(key, i));
+  const built: Record<string, Built> = named(children(node, 'built'), (b) => pick(f.builtFields, b));
+  return [caseOf(id, own, { inside, built })];
+}
+
+function readInside(id: string, node: Tree): readonly Inside[] {
+  const { gone, ...own } = pick(f.insideFields, node);
+  return gone ? [] : [{ ...newInside(id), ...own }];
+}
+
+function offcut(id: string, node: Tree): readonly Offcut[] {
+  const { gone, ...own } = pick(f.offcutFields, node);
+  return gone ? [] : [{ id, stock: '', ...own }];
+}
+
+function handWork(id: string, node: Tree): readonly HandWork[] {
+  const { gone, ...own } = pick(f.workFields, node);
+  return gone ? [] : [{ id, part: '', name: '', machine: 'hand', ...own }];
+}
+
+const partNotes = (node: Tree): PartNotes => ({
+  ...pick(f.partFields, node),
+  pieces: named(children(node, 'pieces'), (piece) => pick(f.pieceFields, piece)),
+});
+
+const named = <T>(
+  nodes: readonly (readonly [string, Tree])[],
+  read: (node: Tree) => T,
+): Readonly<Record<string, T>> =>
+  // no prototype: a name like `constructor` is a name and nothing else
+  Object.assign(Object.create(null), Object.fromEntries(nodes.map(([key, node]) => [key, read(node)])));
+
+/** Reasons, by the operation's id: part, cut and copy are three steps of the path. */
+function letAhead(tree: Tree): Readonly<Record<string, string>> {
+  const found: Record<string, string> = {};
+  for (const [part, cuts] of children(tree, 'let'))
+    for (const [cut, copies] of [...cuts])
+      if (isTree(copies))
+        for (const [copy, leaf] of copies)
+          if (isTree(leaf)) found[`cut/${part}/${cut}/${copy}`] = pick(f.letFields, leaf).why ?? '';
+  return found;
 }
 
 type Patch<T extends object> = {
@@ -162,3 +257,22 @@ export const editWide = (boardId: string, id: string, patch: Patch<typeof wideFi
   edits(`boards/${boardId}/wides/${id}/`, wideFields, patch);
 export const editStock = (id: string, patch: Patch<typeof stockFields>) =>
   edits(`stock/${id}/`, stockFields, patch);
+export const editCase = (id: string, patch: Patch<typeof f.caseFields>) =>
+  edits(`cases/${id}/`, f.caseFields, patch);
+export const editInside = (of: string, id: string, patch: Patch<typeof f.insideFields>) =>
+  edits(`cases/${of}/inside/${id}/`, f.insideFields, patch);
+export const editBuilt = (of: string, opening: string, patch: Patch<typeof f.builtFields>) =>
+  edits(`cases/${of}/built/${opening}/`, f.builtFields, patch);
+export const editPart = (id: string, patch: Patch<typeof f.partFields>) =>
+  edits(`parts/${id}/`, f.partFields, patch);
+export const editPiece = (part: string, copy: string, patch: Patch<typeof f.pieceFields>) =>
+  edits(`parts/${part}/pieces/${copy}/`, f.pieceFields, patch);
+export const editWork = (id: string, patch: Patch<typeof f.workFields>) =>
+  edits(`work/${id}/`, f.workFields, patch);
+export const editRecipe = (key: string, patch: Patch<typeof f.recipeFields>) =>
+  edits(`recipes/${key}/`, f.recipeFields, patch);
+export const editOffcut = (id: string, patch: Patch<typeof f.offcutFields>) =>
+  edits(`offcuts/${id}/`, f.offcutFields, patch);
+/** Lets a blocked operation go ahead, and says why. */
+export const letAheadOf = (op: string, why: string | undefined) =>
+  edits(`let/${op.replace(/^cut\//, '')}/`, f.letFields, { why });

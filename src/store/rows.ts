@@ -27,7 +27,7 @@ const figure = v.pipe(
   v.string(),
   v.check((text) => fromStored(text).ok, 'not an exact length'),
 );
-const path = v.pipe(v.string(), v.maxLength(120), v.regex(/^[a-zA-Z0-9]+(\/[a-zA-Z0-9]+)*$/));
+const path = v.pipe(v.string(), v.maxLength(200), v.regex(/^[a-zA-Z0-9~]+(\/[a-zA-Z0-9~]+)*$/));
 
 /** A row of the log. Strict: a key nobody knows makes the row unreadable, so nothing is lost unseen. */
 export const entrySchema = v.variant('kind', [

@@ -14,6 +14,8 @@ export type Settings = {
   readonly here?: string;
   /** The last setting stood at, as a hash route. */
   readonly saw?: string;
+  /** Lists of the shop: stack pieces, shims, screws. */
+  readonly lists?: Json;
 };
 
 const oneOf = <T extends string>(words: readonly T[], json: Json | undefined, otherwise: T): T =>
@@ -33,6 +35,7 @@ export function readSettings(kept: Readonly<Record<string, Json>>): Settings {
     ...(typeof kept.job === 'string' ? { job: kept.job } : {}),
     ...(here ? { here } : {}),
     ...(saw ? { saw } : {}),
+    ...(kept.lists === undefined ? {} : { lists: kept.lists }),
   };
 }
 

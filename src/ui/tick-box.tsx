@@ -42,3 +42,32 @@ export const BigTick = ({ label, note, ticked, saving, onTap }: TickProps) => (
     </span>
   </button>
 );
+
+type LetterProps = TickProps & {
+  /** The copy's letter; none where there is one. */
+  readonly letter: string;
+  /** Something must come before it: greyed, and still says why when tapped. */
+  readonly blocked?: boolean;
+};
+
+/** A box for one copy of a piece, with its letter. */
+export const LetterTick = ({ label, letter, ticked, blocked, saving, onTap }: LetterProps) => (
+  <button
+    type="button"
+    class={`tick${saving ? ' saving' : ''}${blocked ? ' blocked' : ''}`}
+    role="checkbox"
+    aria-checked={ticked}
+    aria-busy={saving}
+    aria-label={blocked ? `${label}, blocked` : label}
+    onClick={onTap}
+  >
+    {ticked ? (
+      <>
+        <small>{letter}</small>
+        <Icon name="tick" />
+      </>
+    ) : (
+      letter
+    )}
+  </button>
+);

@@ -13,6 +13,8 @@ export type Ask =
       readonly as: 'length';
       readonly title: string;
       readonly now: Length | undefined;
+      /** What stands in while nothing is said. */
+      readonly usual?: Length | undefined;
       readonly save: (value: Length | undefined) => readonly Change[];
     }
   | {
@@ -60,7 +62,14 @@ export function AskBlank({ ask, open, wrong, onOpen }: AskBlankProps) {
 function shown(ask: Ask) {
   switch (ask.as) {
     case 'length':
-      return ask.now && <Given value={ask.now} />;
+      if (ask.now) return <Given value={ask.now} />;
+      return (
+        ask.usual && (
+          <span class="usual">
+            <Given value={ask.usual} /> <small>usual</small>
+          </span>
+        )
+      );
     case 'choice':
       return ask.choices.find((c) => c.value === ask.now)?.label;
     case 'text':

@@ -1,7 +1,11 @@
-import { editBoard, editRun, editWide } from '../../store/job';
+import { editBoard, editPart, editRun, editWide } from '../../store/job';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
 import type { Ask } from './ask';
 import { machineNames } from './words';
+
+/** How a board is cut is its own even where its layout comes from a case: kept with the part. */
+const editHow = (board: Board, patch: Parameters<typeof editPart>[1]) =>
+  board.id.includes('~') ? editPart(board.id, patch) : editBoard(board.id, patch);
 
 type LengthOf<T> = {
   [K in keyof T]-?: NonNullable<T[K]> extends import('../../length/length').Length ? K : never;
@@ -12,7 +16,8 @@ export const boardLength = (board: Board, field: LengthOf<Board>, title: string)
   as: 'length',
   title,
   now: board[field],
-  save: (value) => editBoard(board.id, { [field]: value }),
+  save: (value) =>
+    field === 'cutter' ? editHow(board, { cutter: value }) : editBoard(board.id, { [field]: value }),
 });
 
 export const runLength = (board: Board, run: Run, field: LengthOf<Run>, title: string): Ask => ({
@@ -134,7 +139,7 @@ export const boardMachine = (board: Board): Ask => ({
   title: 'What they are cut on',
   now: board.machine,
   choices: Object.entries(machineNames).map(([value, { label, hint }]) => ({ value, label, hint })),
-  save: (machine) => editBoard(board.id, { machine: machine as Board['machine'] }),
+  save: (machine) => editHow(board, { machine: machine as Board['machine'] }),
 });
 
 export const boardAgainst = (board: Board): Ask => ({
@@ -145,7 +150,7 @@ export const boardAgainst = (board: Board): Ask => ({
     { value: 'reference', label: `${board.end} end` },
     { value: 'other', label: 'other end', hint: 'only when all boards came off one stop' },
   ],
-  save: (against) => editBoard(board.id, { against: against as Board['against'] }),
+  save: (against) => editHow(board, { against: against as Board['against'] }),
 });
 
 export const boardStopSide = (board: Board): Ask => ({
@@ -156,7 +161,7 @@ export const boardStopSide = (board: Board): Ask => ({
     { value: 'left', label: 'left of the blade' },
     { value: 'right', label: 'right of the blade' },
   ],
-  save: (side) => editBoard(board.id, { stopSide: side as Board['stopSide'] }),
+  save: (side) => editHow(board, { stopSide: side as Board['stopSide'] }),
 });
 
 export const boardGrows = (board: Board): Ask => ({
@@ -175,7 +180,7 @@ export const boardGrows = (board: Board): Ask => ({
       hint: 'the near teeth move when the stack is rebuilt',
     },
   ],
-  save: (grows) => editBoard(board.id, { grows: grows as Board['grows'] }),
+  save: (grows) => editHow(board, { grows: grows as Board['grows'] }),
 });
 
 export const boardGuide = (board: Board): Ask => ({
@@ -186,7 +191,7 @@ export const boardGuide = (board: Board): Ask => ({
     { value: 'reference', label: `${board.end} side` },
     { value: 'far', label: 'far side' },
   ],
-  save: (guide) => editBoard(board.id, { guide: guide as Board['guide'] }),
+  save: (guide) => editHow(board, { guide: guide as Board['guide'] }),
 });
 
 export const boardName = (board: Board): Ask => ({

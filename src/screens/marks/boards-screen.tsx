@@ -5,6 +5,7 @@ import { Icon } from '../../ui/icon';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
 import { UndoButton } from '../undo-button';
+import { allBoards } from './board-of';
 import { rowsOf, viewOf } from './view';
 
 /** The boards of the job in hand. */
@@ -16,7 +17,7 @@ export function BoardsScreen({ bench }: { readonly bench: Bench }) {
         <UndoButton bench={bench} />
       </Bar>
       <main class="page">
-        {!job || job.boards.length === 0 ? (
+        {allBoards(bench).length === 0 ? (
           <p class="pad-x empty-line">
             No board laid out yet. Measure one end to end, then say where its grooves go.
           </p>
@@ -40,7 +41,7 @@ export function BoardList({ bench }: { readonly bench: Bench }) {
   if (!job) return null;
   return (
     <ul>
-      {job.boards.map((board) => {
+      {allBoards(bench).map((board) => {
         const view = viewOf(board, bench.shop.value, job.tape);
         const rows = rowsOf(view, bench.folded.value.ticks);
         const done = rows.filter((r) => r.done).length;

@@ -13,6 +13,7 @@ import type { Bench } from '../bench';
 import { sheetsOf } from '../stock/sheets';
 import { UndoButton } from '../undo-button';
 import { type Ask, AskDock } from './ask';
+import { boardOf, isByHand } from './board-of';
 import { drawn } from './drawn';
 import { NoBoard } from './no-board';
 import { Problems } from './problems';
@@ -31,10 +32,11 @@ export function ChangeScreen({ bench, id }: { readonly bench: Bench; readonly id
   const [open, setOpen] = useState<Ask>();
   const [trying, setTrying] = useState<readonly Change[]>();
   const job = bench.job.value;
-  const board = job?.boards.find((b) => b.id === id);
+  const board = boardOf(bench, id);
   if (!job || !board) return <NoBoard bench={bench} />;
   const tape = job.tape;
-  const inHand = (trying && tried(bench.folded.value, job.id, id, trying)) || board;
+  const byHand = isByHand(bench, id);
+  const inHand = (byHand && trying && tried(bench.folded.value, job.id, id, trying)) || board;
   const layout = layOut(inHand);
   const good = layout.problems.length === 0 ? inHand : lastGood(bench.entries.value, job.id, id);
   const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
@@ -65,35 +67,45 @@ export function ChangeScreen({ bench, id }: { readonly bench: Bench; readonly id
           </div>
         )}
         <Problems board={inHand} layout={layout} />
-        <BoardSentence {...part} />
-        {board.runs.map((run) => (
-          <RunSentence key={run.id} {...part} run={run} bench={bench} />
-        ))}
-        {board.wides.map((wide) => (
-          <WideSentence key={wide.id} {...part} wide={wide} />
-        ))}
-        <DatumSentence {...part} />
+        {!byHand && (
+          <p class="pad-x note">
+            Its grooves are laid out by the case. How they are cut is set here.{' '}
+            <button
+              type="button"
+              class="chip"
+              onClick={() => bench.go({ at: 'case', id: board.id.split('~')[0] ?? '' })}
+            >
+              Change the case
+            </button>
+          </p>
+        )}
+        {byHand && <BoardSentence {...part} />}
+        {byHand && board.runs.map((run) => <RunSentence key={run.id} {...part} run={run} bench={bench} />)}
+        {byHand && board.wides.map((wide) => <WideSentence key={wide.id} {...part} wide={wide} />)}
+        {byHand && <DatumSentence {...part} />}
         <MachineSentence {...part} />
-        <div class="pad-x adds">
-          <AddButton label="Another run" onTap={() => act('Another run', newRun(board, bench))} />
-          <AddButton
-            label="A wide groove"
-            onTap={() => act('A wide groove', editWide(board.id, bench.newId(), { face: 'A' }))}
-          />
-          <button type="button" class="btn quiet" onClick={() => bench.go({ at: 'tray', board: id })}>
-            Tray for these grooves
-          </button>
-          <button
-            type="button"
-            class="btn quiet"
-            onClick={() => {
-              act(`${board.name || 'Board'} removed`, editBoard(id, { gone: true }));
-              bench.go({ at: 'boards' });
-            }}
-          >
-            Remove this board
-          </button>
-        </div>
+        {byHand && (
+          <div class="pad-x adds">
+            <AddButton label="Another run" onTap={() => act('Another run', newRun(board, bench))} />
+            <AddButton
+              label="A wide groove"
+              onTap={() => act('A wide groove', editWide(board.id, bench.newId(), { face: 'A' }))}
+            />
+            <button type="button" class="btn quiet" onClick={() => bench.go({ at: 'tray', board: id })}>
+              Tray for these grooves
+            </button>
+            <button
+              type="button"
+              class="btn quiet"
+              onClick={() => {
+                act(`${board.name || 'Board'} removed`, editBoard(id, { gone: true }));
+                bench.go({ at: 'boards' });
+              }}
+            >
+              Remove this board
+            </button>
+          </div>
+        )}
         <Openings board={inHand} tape={tape} />
       </main>
       <div class="fixedbar">

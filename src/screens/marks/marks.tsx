@@ -12,6 +12,7 @@ import { Mixed, Remainder } from '../../ui/mixed';
 import { TickBox } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { UndoButton } from '../undo-button';
+import { boardOf } from './board-of';
 import { drawn } from './drawn';
 import { Facts } from './facts';
 import { NoBoard } from './no-board';
@@ -26,7 +27,7 @@ type MarksProps = { readonly bench: Bench; readonly id: string; readonly show: '
 /** The board standing on its reference end, each near edge run out to its figure; or the same as machine settings. */
 export function MarksScreen({ bench, id, show }: MarksProps) {
   const job = bench.job.value;
-  const board = job?.boards.find((b) => b.id === id);
+  const board = boardOf(bench, id);
   if (!job || !board) return <NoBoard bench={bench} />;
   const now = viewOf(board, bench.shop.value, job.tape);
   const broken = now.layout.problems.length > 0;

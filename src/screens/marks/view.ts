@@ -1,5 +1,5 @@
 import type { Tape } from '../../length/tape';
-import type { Change, Entry, Json } from '../../store/entry';
+import type { Change, Entry } from '../../store/entry';
 import { jobOf } from '../../store/job';
 import { type Folded, fold, type TickState } from '../../store/log';
 import type { Board, Shop } from '../../trade/grooves/board';
@@ -7,6 +7,7 @@ import { type Copy, copiesOf, cutOp, markOp } from '../../trade/grooves/copies';
 import { type Layout, layOut } from '../../trade/grooves/lay-out';
 import { type Mark, marksOf } from '../../trade/grooves/marks';
 import { type Setting, type Settings, settingsFor } from '../../trade/grooves/settings';
+import { jobWith } from '../job-with';
 
 /** A board worked out for the screen. */
 export type View = {
@@ -55,13 +56,7 @@ export function tried(
   id: string,
   changes: readonly Change[],
 ): Board | undefined {
-  const values = new Map<string, Json>(folded.values);
-  for (const change of changes) {
-    if (change.kind !== 'edit') continue;
-    if (change.value === null) values.delete(change.path);
-    else values.set(change.path, change.value);
-  }
-  return jobOf(job, values).boards.find((b) => b.id === id);
+  return jobWith(folded, job, changes).boards.find((b) => b.id === id);
 }
 
 export type Ticks = ReadonlyMap<string, TickState>;

@@ -4,6 +4,7 @@ import { fromStored } from '../../length/stored';
 import { isMetric, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { Board } from '../../trade/grooves/board';
+import { copyOf } from '../../trade/grooves/copies';
 import { leadingEdgeOf } from '../../trade/grooves/leading';
 import type { Setting } from '../../trade/grooves/settings';
 import { BoardOnSled } from '../../ui/boards';
@@ -14,6 +15,7 @@ import { StoryStick } from '../../ui/story-stick';
 import { BigTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { cautionFor, manualFirst } from '../cautions';
+import { boardOf } from '../marks/board-of';
 import { drawn } from '../marks/drawn';
 import { NoBoard } from '../marks/no-board';
 import { cutGrooves, type Row, rowsOf, type View, viewOf } from '../marks/view';
@@ -27,7 +29,7 @@ type SawProps = { readonly bench: Bench; readonly id: string; readonly setting: 
 export function SawScreen({ bench, id, setting }: SawProps) {
   const wake = useWake(bench);
   const job = bench.job.value;
-  const board = job?.boards.find((b) => b.id === id);
+  const board = boardOf(bench, id);
   return job && board ? (
     <SawOf {...{ bench, id, setting, wake }} board={board} tape={job.tape} />
   ) : (
@@ -254,7 +256,8 @@ function Copies({ row, view, bench }: { readonly row: Row; readonly view: View; 
 
 /** Which edge leads into the cut: the only thing that changes between left and right. */
 function edgeText({ board }: View, copy: string): string {
-  if (board.made !== 'pair' || (copy !== 'left' && copy !== 'right')) return '';
-  if (board.machine === 'router' || board.machine === 'saw') return '';
-  return `${leadingEdgeOf(board, copy)} edge leads`;
+  const own = copyOf(copy);
+  const hand = board.hand ?? (board.made === 'pair' && (own === 'left' || own === 'right') ? own : undefined);
+  if (!hand || board.machine === 'router' || board.machine === 'saw') return '';
+  return `${leadingEdgeOf(board, hand)} edge leads`;
 }

@@ -1,12 +1,12 @@
 import { add, half, type Length, negate, subtract, sum, zero } from '../../length/length';
 import type { Board, Run, Wide } from '../grooves/board';
-import type { Inside } from './case';
-import { bayStart, type Sizes, topSeat } from './sizes';
+import type { Inside, Stock } from './case';
+import { bayStart, type Sizes, stockOf, topSeat } from './sizes';
 import { usual } from './usual';
 
 /** How a part's grooves are cut, where that is not the usual way: the fields of a board that say so. */
 export type Cutting = Partial<
-  Pick<Board, 'machine' | 'against' | 'stopSide' | 'grows' | 'guide' | 'cutter' | 'end'>
+  Pick<Board, 'machine' | 'against' | 'stopSide' | 'grows' | 'guide' | 'cutter' | 'end' | 'recuts'>
 >;
 
 const usualCutting = {
@@ -38,10 +38,11 @@ const dadoNear = (partNear: Length, part: Length, width: Length): Length =>
 
 const dadoWidth = ({ joints }: Sizes, part: Length): Length => add(part, joints.fit);
 
-function dado(id: string, sizes: Sizes, cut: Omit<Wide, 'id' | 'width'> & { readonly part: Length }): Wide {
-  const width = dadoWidth(sizes, cut.part);
+function dado(id: string, sizes: Sizes, cut: Omit<Wide, 'id' | 'width'> & { readonly part: Stock }): Wide {
   const { part, near = zero, ...rest } = cut;
-  return { id, ...rest, width, near: dadoNear(near, part, width) };
+  const thickness = sizes.thick(part);
+  const width = dadoWidth(sizes, thickness);
+  return { id, ...rest, width, near: dadoNear(near, thickness, width), fits: stockOf(sizes.case, part) };
 }
 
 /** What stands against a wall: the bay on one side of it. */
@@ -78,7 +79,7 @@ function shelfDadoes(
       face: cut.face,
       depth: cut.depth,
       near: i.at ?? zero,
-      part: sizes.thick('shelf'),
+      part: 'shelf',
     }),
   );
 }
@@ -95,7 +96,7 @@ export function sideBoard(
     face: 'A',
     depth: joints.dado,
     near: negate(thick('bottom')),
-    part: thick('bottom'),
+    part: 'bottom',
   });
   const runs = trayRuns(sizes, bay, 'A');
   const shared = c.partitions > 0 && runs.length > 0;
@@ -147,7 +148,7 @@ export function flatBoard(
       face: 'A',
       depth: joints.partitionDado,
       near: sum([beyond, partitionFace(sizes, k + 1)]),
-      part: sizes.thick('partition'),
+      part: 'partition',
     }),
   );
   return boardFrom(at.blank, { wides }, at.cutting);

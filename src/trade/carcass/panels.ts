@@ -47,6 +47,8 @@ export function partOf({ sizes, tape }: Making, part: New): Part {
     mates: [],
     strip: false,
     comesOff: false,
+    seated: part.stock === 'shelf' && part.enters !== true,
+    inFrame: part.stock === 'frame',
   };
 }
 

@@ -70,6 +70,10 @@ export type Part = {
   readonly strip: boolean;
   /** Held by screws alone, to come off again. */
   readonly comesOff: boolean;
+  /** Housed in the carcass: in place before the glue. */
+  readonly seated: boolean;
+  /** A piece of the face frame. */
+  readonly inFrame: boolean;
 };
 
 /** A size at the tape. @example sizeAt(sum, '1/32', 'floor').mark.value */

@@ -106,10 +106,10 @@ function middleRail(making: Making, i: Inside): Part {
   return { ...part, strip: true };
 }
 
-/** Height of the frame opening over the highest middle rail of a bay. Inches. @example openingOver(making, 2) // 25 7/16 */
-export function openingOver(making: Making, bay: number): Length {
-  const frame = frameOf(making.sizes);
-  const rails = making.sizes.case.inside.filter((i) => i.kind === 'rail' && i.bay === bay);
+/** Height of the frame opening over the highest middle rail of a bay. Inches. @example openingOver(sizes, 2) // 25 7/16 */
+export function openingOver(sizes: Making['sizes'], bay: number): Length {
+  const frame = frameOf(sizes);
+  const rails = sizes.case.inside.filter((i) => i.kind === 'rail' && i.bay === bay);
   const taken = rails.map((i) => add(i.at ?? zero, i.wide ?? usual.rail));
   return sum([frame.middles.value, times(sum(taken), -1n)]);
 }

@@ -50,6 +50,8 @@ export type Wide = {
   readonly near?: Length | undefined;
   readonly width?: Length | undefined;
   readonly depth?: Length | undefined;
+  /** What stands in it, by its stock: its width wants that measured. */
+  readonly fits?: string | undefined;
 };
 
 /**
@@ -94,6 +96,10 @@ export type Board = {
   readonly guide: 'reference' | 'far';
   /** Width of stack or bit; the groove width when not said. */
   readonly cutter?: Length | undefined;
+  /** Which side of a case it is, as you face it: which edge leads. */
+  readonly hand?: 'left' | 'right' | undefined;
+  /** By copy, how often it was spoiled and cut again. A recut inherits no tick. */
+  readonly recuts?: Readonly<Record<string, number>>;
 };
 
 /** Figures of the shop's own tools, kept from job to job. What is not yet measured is `undefined`. Inches. */

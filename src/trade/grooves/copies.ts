@@ -5,21 +5,33 @@ import type { Groove } from './layout';
 export type Copy = { readonly id: string; readonly name: string };
 
 /**
- * What one setting of a groove cuts: left and right of a pair, so many alike, or the one face of a partition.
+ * What one setting of a groove cuts: left and right of a pair, so many alike, or the one face of a partition. A copy cut
+ * again has an id of its own, so that no tick of the spoiled one stands for it.
  *
  * @example copiesOf(pair, groove).map((c) => c.name) // Left, Right
  */
 export function copiesOf(board: Board, groove: Groove): readonly Copy[] {
-  if (board.made === 'pair') {
-    return [
-      { id: 'left', name: 'Left' },
-      { id: 'right', name: 'Right' },
-    ];
+  if (board.made === 'pair') return [recut(board, 'left', 'Left'), recut(board, 'right', 'Right')];
+  if (board.made === 'partition') {
+    const again = board.recuts?.['1'] ?? 0;
+    return [{ id: copyId(groove.face, again), name: called(`Face ${groove.face}`, again) }];
   }
-  if (board.made === 'partition') return [{ id: groove.face, name: `Face ${groove.face}` }];
-  if (board.copies === 1) return [{ id: '1', name: 'This board' }];
-  return Array.from({ length: board.copies }, (_, k) => ({ id: `${k + 1}`, name: `No. ${k + 1}` }));
+  if (board.copies === 1) return [recut(board, '1', board.hand ? board.name : 'This board')];
+  return Array.from({ length: board.copies }, (_, k) => recut(board, `${k + 1}`, `No. ${k + 1}`));
 }
+
+const recut = (board: Board, id: string, name: string): Copy => {
+  const again = board.recuts?.[id] ?? 0;
+  return { id: copyId(id, again), name: called(name, again) };
+};
+
+/** Id of a copy cut again so many times. @example copyId('left', 1) // 'left~2' */
+export const copyId = (id: string, again: number): string => (again === 0 ? id : `${id}~${again + 1}`);
+
+/** The copy an id stands for, however often it was cut again. @example copyOf('left~2') // 'left' */
+export const copyOf = (id: string): string => id.split('~')[0] ?? id;
+
+const called = (name: string, again: number): string => (again === 0 ? name : `${name}, recut`);
 
 /** The operation of cutting one copy at one setting. The same tick shows wherever the operation does. */
 export const cutOp = (board: string, setting: string, copy: string): string =>

@@ -14,6 +14,7 @@ export type Groove = {
   readonly depth?: Length;
   readonly wide: boolean;
   readonly stopped?: Length;
+  readonly fits?: string;
 };
 
 /** A narrow groove a wide one displaced: by overlap, or because the land left was too small. */

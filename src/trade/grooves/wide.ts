@@ -27,9 +27,20 @@ function missing(wide: Wide): readonly Problem[] {
 
 function placed(wide: Wide, k: number, datum: Length): readonly Groove[] {
   if (!wide.near || !wide.width) return [];
-  const { id, face, width, depth } = wide;
+  const { id, face, width, depth, fits } = wide;
   const near = add(wide.near, datum);
-  return [{ id, no: `W${k + 1}`, face, near, width, wide: true, ...(depth ? { depth } : {}) }];
+  return [
+    {
+      id,
+      no: `W${k + 1}`,
+      face,
+      near,
+      width,
+      wide: true,
+      ...(depth ? { depth } : {}),
+      ...(fits ? { fits } : {}),
+    },
+  ];
 }
 
 /**

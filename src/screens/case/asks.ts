@@ -1,0 +1,110 @@
+import type { Length } from '../../length/length';
+import type { Change } from '../../store/entry';
+import { editCase, editInside, type Job } from '../../store/job';
+import type { Case, Inside, Stock } from '../../trade/carcass/case';
+import type { CaseField } from '../../trade/carcass/problems';
+import type { Ask } from '../marks/ask';
+import { caseFieldNames, stockNames } from './words';
+
+type LengthFields = Exclude<CaseField, undefined>;
+
+export const caseLength = (c: Case, field: LengthFields, usual?: Length): Ask => ({
+  as: 'length',
+  title: caseFieldNames[field],
+  now: c[field],
+  usual,
+  save: (value) => editCase(c.id, { [field]: value }),
+});
+
+export const caseCount = (
+  c: Case,
+  field: 'partitions' | 'cleats' | 'mitres' | 'crosses',
+  title: string,
+): Ask => ({
+  as: 'count',
+  title,
+  now: c[field],
+  save: (value) => editCase(c.id, { [field]: value ?? 0 }),
+});
+
+export const caseName = (c: Case): Ask => ({
+  as: 'text',
+  title: 'Name of the case',
+  now: c.name,
+  save: (name) => editCase(c.id, { name }),
+});
+
+export const caseHold = (c: Case): Ask => ({
+  as: 'choice',
+  title: 'What is held when the stuff measures thin',
+  now: c.hold,
+  choices: [
+    { value: 'outside', label: 'outside sizes held', hint: 'for an alcove: the openings give' },
+    { value: 'openings', label: 'openings held', hint: 'for bought slides or boxes: the outside gives' },
+  ],
+  save: (hold) => editCase(c.id, { hold: hold as Case['hold'] }),
+});
+
+/** Which stock a piece is of: any that the job has measured or planned. */
+export const caseStock = (c: Case, stock: Stock, job: Job): Ask => ({
+  as: 'choice',
+  title: `What ${stockNames[stock]} of`,
+  now: c.stocks[stock] ?? '',
+  choices: [
+    ...job.stock.map((s) => ({ value: s.id, label: s.name || 'Sheet' })),
+    ...(c.stocks[stock] ? [{ value: '', label: 'as the sides' }] : []),
+  ],
+  save: (id) => editCase(c.id, { [`${stock}Stock`]: id === '' ? undefined : id }),
+});
+
+/** A bay's own clear width; the others share the rest. */
+export const caseBay = (c: Case, k: number): Ask => ({
+  as: 'length',
+  title: `Clear width of bay ${k + 1}, shared out when blank`,
+  now: c.bays[k],
+  save: (value) =>
+    editCase(c.id, {
+      bays: Array.from({ length: c.partitions + 1 }, (_, j) => (j === k ? value : c.bays[j])),
+    }),
+});
+
+type InsideLength = 'at' | 'first' | 'pitch' | 'endRoom' | 'width' | 'depth' | 'slack' | 'wide';
+
+export const insideLength = (
+  c: Case,
+  i: Inside,
+  field: InsideLength,
+  at: { readonly title: string; readonly usual?: Length },
+): Ask => ({
+  as: 'length',
+  title: at.title,
+  now: i[field],
+  usual: at.usual,
+  save: (value) => editInside(c.id, i.id, { [field]: value }),
+});
+
+export const insideCount = (c: Case, i: Inside, title: string): Ask => ({
+  as: 'count',
+  title,
+  now: i.count,
+  save: (count) => editInside(c.id, i.id, { count }),
+});
+
+export const insideBay = (c: Case, i: Inside): Ask => ({
+  as: 'choice',
+  title: 'Which bay, from the left as you face it',
+  now: `${i.bay}`,
+  choices: Array.from({ length: c.partitions + 1 }, (_, k) => ({ value: `${k + 1}`, label: `bay ${k + 1}` })),
+  save: (bay) => editInside(c.id, i.id, { bay: Number(bay) }),
+});
+
+export const caseFlag = (c: Case, field: 'stilesOff' | 'middleOff', title: string): Ask => ({
+  as: 'choice',
+  title,
+  now: c[field] ? 'off' : 'fixed',
+  choices: [
+    { value: 'fixed', label: 'glued', hint: 'stays for good' },
+    { value: 'off', label: 'held by screws', hint: 'comes off again' },
+  ],
+  save: (how): readonly Change[] => editCase(c.id, { [field]: how === 'off' }),
+});

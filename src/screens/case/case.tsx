@@ -1,0 +1,297 @@
+import { useState } from 'preact/hooks';
+import { writeLength } from '../../length/write';
+import type { Change } from '../../store/entry';
+import { editCase, editInside, type Job, jobOf } from '../../store/job';
+import { fold } from '../../store/log';
+import type { Case } from '../../trade/carcass/case';
+import { checkOf } from '../../trade/carcass/check';
+import type { Worked } from '../../trade/carcass/parts';
+import type { CaseProblem } from '../../trade/carcass/problems';
+import { warningsOf } from '../../trade/carcass/warnings';
+import { Bar, Segment } from '../../ui/bar';
+import { CaseDrawing } from '../../ui/case-drawing';
+import { Icon } from '../../ui/icon';
+import { Inline, Mixed } from '../../ui/mixed';
+import type { Bench } from '../bench';
+import { jobWith } from '../job-with';
+import { type Ask, AskDock } from '../marks/ask';
+import { partsOfJob } from '../plan';
+import { measureSheet } from '../stock/measure';
+import { UndoButton } from '../undo-button';
+import { frontOf, sectionOf } from './drawn';
+import {
+  Add,
+  type CasePart,
+  InsideSentence,
+  JointSentence,
+  Options,
+  SizeSentence,
+  StockSentence,
+} from './sentences';
+import { Why } from './why';
+import { caseProblemText, caseWarningText } from './words';
+
+/** A case as one order slip: sizes, stock, joints, what stands in it; drawn to scale as it is said. */
+export function CaseScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
+  const [open, setOpen] = useState<Ask>();
+  const [trying, setTrying] = useState<readonly Change[]>();
+  const job = bench.job.value;
+  const kept = job?.cases.find((c) => c.id === id);
+  if (!job || !kept) return <NoCase bench={bench} />;
+  const inHand = trying ? jobWith(bench.folded.value, job.id, trying) : job;
+  const c = inHand.cases.find((x) => x.id === id) ?? kept;
+  const found = partsOfJob(inHand).worked.get(id);
+  const good = found?.ok ? found.value : lastGoodCase(bench, id);
+  const problems = found && !found.ok ? found.error : [];
+  const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
+  const part: CasePart = { c: kept, job, open, onOpen: setOpen, act };
+  const close = () => {
+    setOpen(undefined);
+    setTrying(undefined);
+  };
+  return (
+    <>
+      <Bar
+        title={kept.name || 'Case'}
+        sub="What goes in"
+        leave={{ label: 'Job', onTap: () => bench.go({ at: 'job' }) }}
+      >
+        <UndoButton bench={bench} />
+      </Bar>
+      <main class={open ? 'page docked' : 'page'}>
+        {good && <Drawn worked={good} job={job} bench={bench} stale={problems.length > 0} />}
+        <Problems problems={problems} c={c} bench={bench} />
+        <SizeSentence {...part} />
+        <StockSentence {...part} />
+        <JointSentence {...part} />
+        {kept.inside.map((i) => (
+          <InsideSentence key={i.id} {...part} i={i} />
+        ))}
+        <div class="pad-x adds">
+          {(['fixed', 'loose', 'trays', 'rail'] as const).map((kind) => (
+            <Add
+              key={kind}
+              label={addWords[kind]}
+              onTap={() =>
+                act(addWords[kind], editInside(id, bench.newId(), { kind, bay: kept.partitions + 1 }))
+              }
+            />
+          ))}
+        </div>
+        <Options {...part} />
+        {good && problems.length === 0 && <Worth worked={good} c={c} />}
+        {good && <SelfCheck worked={good} job={job} />}
+        <div class="pad-x adds">
+          <button type="button" class="btn quiet" onClick={() => bench.go({ at: 'built', id })}>
+            As built
+          </button>
+          <button
+            type="button"
+            class="btn quiet"
+            onClick={() => {
+              act(`${kept.name || 'Case'} removed`, editCase(id, { gone: true }));
+              bench.go({ at: 'job' });
+            }}
+          >
+            Remove this case
+          </button>
+        </div>
+      </main>
+      <div class="fixedbar">
+        <button type="button" class="btn" onClick={() => bench.go({ at: 'parts' })}>
+          Parts
+        </button>
+        <button type="button" class="btn main" onClick={() => bench.go({ at: 'cuts' })}>
+          To the cuts <Icon name="next" />
+        </button>
+      </div>
+      {open && (
+        <AskDock
+          key={open.title}
+          ask={open}
+          tape={job.tape}
+          sheets={[]}
+          onSave={(changes) => act(open.title, changes)}
+          onTry={setTrying}
+          onClose={close}
+        />
+      )}
+    </>
+  );
+}
+
+const addWords = {
+  fixed: 'A fixed shelf',
+  loose: 'Loose shelves',
+  trays: 'Trays in grooves',
+  rail: 'A middle rail',
+} as const;
+
+const NoCase = ({ bench }: { readonly bench: Bench }) => (
+  <>
+    <Bar title="Case" leave={{ label: 'Job', word: true, onTap: () => bench.go({ at: 'job' }) }} />
+    <main class="page">
+      <p class="pad-x empty-line">This case is not in the job.</p>
+    </main>
+  </>
+);
+
+const farthestBack = 40;
+
+/** The case as it last could be cut: what is typed wrong never takes the good figures away. */
+function lastGoodCase(bench: Bench, id: string): Worked | undefined {
+  const entries = bench.entries.value.filter((e) => e.kind === 'edit');
+  for (let back = 1; back <= Math.min(farthestBack, entries.length - 1); back += 1) {
+    const job = jobOf(bench.job.value?.id ?? '', fold(entries.slice(0, entries.length - back)).values);
+    const found = partsOfJob(job).worked.get(id);
+    if (found?.ok) return found.value;
+  }
+  return undefined;
+}
+
+type DrawnProps = {
+  readonly worked: Worked;
+  readonly job: Job;
+  readonly bench: Bench;
+  readonly stale: boolean;
+};
+
+function Drawn({ worked, job, bench, stale }: DrawnProps) {
+  const [view, setView] = useState<'front' | 'section'>('front');
+  const drawing = view === 'front' ? frontOf(worked) : sectionOf(worked);
+  const { width, height, depth, bays, clearHeight } = worked.sizes;
+  const across = view === 'front' ? width.value : depth.value;
+  return (
+    <div class="pad-x drawing">
+      <CaseDrawing
+        {...drawing}
+        stale={stale}
+        across={writeLength(across, job.tape)}
+        up={writeLength(height.value, job.tape)}
+        label={
+          view === 'front' ? 'Case from the front, to scale' : 'Case cut through, front at the left, to scale'
+        }
+        onPart={(part) => bench.go({ at: 'part', id: part })}
+      />
+      {stale && <p class="note">before this change</p>}
+      <Segment
+        label="View"
+        choices={[
+          { label: 'From the front', chosen: view === 'front', onTap: () => setView('front') },
+          { label: 'Cut through', chosen: view === 'section', onTap: () => setView('section') },
+        ]}
+      />
+      <ul class="bays">
+        {bays.map((bay, k) => (
+          <WhyRow
+            key={k}
+            words={bays.length === 1 ? 'Clear width' : `Bay ${k + 1}, clear`}
+            sum={bay}
+            job={job}
+          />
+        ))}
+        <WhyRow words="Clear height" sum={clearHeight} job={job} />
+      </ul>
+    </div>
+  );
+}
+
+function WhyRow({
+  words,
+  sum,
+  job,
+}: {
+  readonly words: string;
+  readonly sum: Parameters<typeof Why>[0]['sum'];
+  readonly job: Job;
+}) {
+  const [open, setOpen] = useState(false);
+  return (
+    <li>
+      <button type="button" class="whyrow" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <span class="grow">
+          {words} <span class="s muted">why?</span>
+        </span>
+        <Mixed
+          value={sum.value}
+          tape={
+            job.tape === '1 mm' || job.tape === '1/2 mm' ? job.tape : sum.value.d > 128n ? '0.001' : '1/64'
+          }
+        />
+      </button>
+      {open && <Why sum={sum} tape={job.tape} />}
+    </li>
+  );
+}
+
+function Problems({
+  problems,
+  c,
+  bench,
+}: {
+  readonly problems: readonly CaseProblem[];
+  readonly c: Case;
+  readonly bench: Bench;
+}) {
+  const wantsStock = problems.some((p) => p.code === 'missing-stock');
+  const missing = problems.filter((p) => p.code === 'missing' || p.code === 'missing-stock');
+  const shown = missing.length > 0 ? missing.slice(0, 1) : problems;
+  return (
+    <ul class="problems pad-x">
+      {shown.map((problem, k) => (
+        <li key={k} class="wrongline">
+          <Icon name="warn" />
+          {caseProblemText(problem, c)}
+        </li>
+      ))}
+      {wantsStock && (
+        <li>
+          <button type="button" class="btn" onClick={() => void measureSheet(bench)}>
+            <Icon name="measure" />
+            Measure a sheet
+          </button>
+        </li>
+      )}
+    </ul>
+  );
+}
+
+function Worth({ worked, c }: { readonly worked: Worked; readonly c: Case }) {
+  const warnings = warningsOf(worked);
+  if (warnings.length === 0) return null;
+  return (
+    <section aria-label="Worth a look">
+      <h2 class="sec pad-x">Worth a look</h2>
+      <ul class="problems pad-x">
+        {warnings.map((warning, k) => (
+          <li key={k} class="note">
+            {caseWarningText(warning, c)}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** The parts added back to the outside sizes, exactly. */
+function SelfCheck({ worked, job }: { readonly worked: Worked; readonly job: Job }) {
+  return (
+    <section aria-label="Adds back up">
+      <h2 class="sec pad-x">Adds back up</h2>
+      <ul>
+        {checkOf(worked).map((line) => (
+          <li key={line.words} class="nextset checkline">
+            <span class="grow">
+              <b>{line.words}</b>
+              <Why sum={line.sum} tape={job.tape} />
+            </span>
+            <span>
+              <Inline value={line.sum.value} tape={line.sum.value.d > 128n ? '0.001' : '1/64'} />{' '}
+              {line.meets ? <Icon name="tick" /> : <Icon name="warn" />}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

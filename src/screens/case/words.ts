@@ -1,0 +1,140 @@
+import { absolute, type Length } from '../../length/length';
+import { assertNever } from '../../length/result';
+import { writeDecimal, writeLength } from '../../length/write';
+import type { Case, Stock } from '../../trade/carcass/case';
+import type { CaseField, CaseProblem, CaseWarning } from '../../trade/carcass/problems';
+
+/** Exact where a tape or a rule could show it, else thousandths. */
+export const w = (x: Length): string => (x.d > 128n ? writeDecimal(x) : writeLength(x));
+
+export const caseFieldNames: Record<CaseField, string> = {
+  width: 'Outside width',
+  height: 'Outside height',
+  depth: 'Depth, without a face frame',
+  opening: 'Clear width of each bay',
+  clear: 'Clear height inside',
+  feet: 'Floor to the underside of the case',
+  dado: 'Depth of the dadoes in the sides',
+  partitionDado: 'Depth of the dadoes for partitions',
+  topRabbet: 'Depth of the rabbet for the top',
+  backDeep: 'Depth of the rabbet for the back',
+  backWide: 'Width of the rabbet for the back',
+  ease: 'Room round the back and over a cleat',
+  fit: 'A dado over its sheet',
+  cleatWide: 'How wide the cleats are',
+  cleatRabbet: 'Depth of the rabbet for the cleats',
+  cleatRabbetWide: 'Width of the rabbet for the cleats',
+  notchDeep: 'How deep the notches for cleats are',
+  overhang: 'How far the frame stands past the sides',
+  stile: 'How wide the stiles are',
+  middle: 'How wide the middle stile is',
+  topRail: 'How wide the top rail is',
+  bottomRail: 'How wide the bottom rail is',
+  looseFront: 'How far the top stands past the front',
+  looseSide: 'How far the top stands past each side',
+  lip: 'How far the edging hangs below',
+  toeBack: 'How far back the toe board stands',
+  crossWide: 'How wide rails and cross members are',
+};
+
+export const stockNames: Record<Stock, string> = {
+  side: 'the sides are',
+  bottom: 'the bottom is',
+  top: 'the top is',
+  partition: 'the partitions are',
+  shelf: 'the shelves are',
+  tray: 'the trays are',
+  back: 'the back is',
+  cleat: 'the cleats are',
+  frame: 'the frame is',
+  loose: 'the loose top is',
+  edging: 'the edging is',
+  toe: 'the toe board is',
+  base: 'the base rails are',
+  cross: 'the cross members are',
+};
+
+const insideWords = {
+  at: 'where it stands',
+  first: 'where the first groove goes',
+  pitch: 'how far apart the grooves are',
+  width: 'how wide the grooves are',
+  depth: 'how deep the grooves are',
+  count: 'how many',
+} as const;
+
+const insideName = (c: Case, id: string): string => {
+  const i = c.inside.find((x) => x.id === id);
+  const kind = { trays: 'trays', fixed: 'fixed shelf', loose: 'loose shelves', rail: 'middle rail' };
+  return i ? `the ${kind[i.kind]} in bay ${i.bay}` : 'what stands in the bay';
+};
+
+/** What keeps the case from being cut, by how much, and what would fit. */
+export function caseProblemText(problem: CaseProblem, c: Case): string {
+  switch (problem.code) {
+    case 'missing':
+      return `Say: ${lower(caseFieldNames[problem.field])}.`;
+    case 'missing-inside':
+      return `Say ${insideWords[problem.field]} for ${insideName(c, problem.in)}.`;
+    case 'missing-stock':
+      return `Say what ${stockNames[problem.stock]} of, and how thick.`;
+    case 'not-positive':
+      return `${caseFieldNames[problem.field]} must be more than nothing.`;
+    case 'no-opening':
+      return problem.across
+        ? `The sides and partitions alone are ${w(problem.by)} over what there is between. Go wider by more than that.`
+        : `Feet, bottom and top alone are ${w(problem.by)} over the height. Go higher by more than that.`;
+    case 'through':
+      return `${caseFieldNames[problem.field]}: ${w(problem.depth)} goes through stuff ${w(problem.thickness)} thick. Leave a third of it.`;
+    case 'back-too-wide':
+      return `A back rabbet ${w(problem.wide)} wide takes the whole depth of ${w(problem.depth)}.`;
+    case 'no-bay':
+      return `There is no bay ${problem.bay}: the case has ${problem.bays}.`;
+    case 'above-the-top':
+      return `${cap(insideName(c, problem.in))} runs ${w(problem.by)} past the room there is. At most ${w(problem.most)}.`;
+    case 'frame-closed':
+      return `The frame closes bay ${problem.bay} by ${w(problem.by)}. Narrower stiles, or a wider bay.`;
+    case 'crosses-overlap':
+      return `The cross members overlap by ${w(problem.by)}. ${problem.fit} fit.`;
+    case 'rails-meet':
+      return `The two rails of the base meet, ${w(problem.by)} over. Narrower ones.`;
+    case 'crosses-count':
+      return 'A base frame has two cross members at least, in whole numbers.';
+    default:
+      return assertNever(problem);
+  }
+}
+
+/** What is worth a look. Limits are common practice. */
+export function caseWarningText(warning: CaseWarning, c: Case): string {
+  switch (warning.code) {
+    case 'deep':
+      return `${caseFieldNames[warning.field]}: ${w(warning.depth)} is more than half of ${w(warning.thickness)}.`;
+    case 'trays-locked':
+      return warning.comesOff
+        ? `The ${warning.piece} stands over the trays of bay ${warning.bay}: it is held by screws and comes off for them.`
+        : `Trays in bay ${warning.bay} are locked in by the ${warning.piece}: it must come off, held by screws, or be no wider than ${w(warning.widest)} (it is ${w(warning.wide)}).`;
+    case 'trays-wider':
+      return `A tray ${w(warning.tray)} wide does not pass the frame opening of ${w(warning.opening)} in bay ${warning.bay}.`;
+    case 'sill':
+      return `The bottom rail stands ${w(warning.sill)} over the case bottom: drawer heights start there.`;
+    case 'packing':
+      return `Slides in bay ${warning.bay} want packing behind the frame: ${w(warning.left)} at the left, ${w(warning.right)} at the right.`;
+    case 'cleat-proud': {
+      const sunk = warning.by.s < 0n;
+      const how = `${sunk ? 'lies sunk' : 'stands proud'} by ${w(absolute(warning.by))}`;
+      return `The cleat ${how} in the ${warning.where === 'side' ? 'sides' : 'partitions'}: rabbet, notch and cleat are one figure.`;
+    }
+    case 'notch-deep':
+      return `Notches ${w(warning.deep)} deep take more than half of the partition (${w(warning.half)}).`;
+    case 'small-bearing':
+      return `Pushed to one side ${insideName(c, warning.in)} bear only ${w(warning.bearing)}: keep ${w(warning.least)}.`;
+    case 'two-thicknesses':
+      return 'Sides and partitions are of two thicknesses: each is taken at its own.';
+    default:
+      return assertNever(warning);
+  }
+}
+
+const lower = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);
+const cap = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

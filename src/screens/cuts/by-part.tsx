@@ -1,0 +1,30 @@
+import { Icon } from '../../ui/icon';
+import { StoryStick } from '../../ui/story-stick';
+import type { Bench } from '../bench';
+import type { Checklist } from './view';
+
+/** The same ticks by part: what each still wants. */
+export function ByPart({ list, bench }: { readonly list: Checklist; readonly bench: Bench }) {
+  return (
+    <ul>
+      {list.plan.parts.map((part) => {
+        const ops = list.plan.operations.filter((op) => op.part === part.id);
+        if (ops.length === 0) return null;
+        const done = ops.map((op) => list.doing.done(op.id));
+        const cut = done.filter(Boolean).length;
+        const says = cut === ops.length ? 'all cut' : `${cut} of ${ops.length} cut`;
+        return (
+          <li key={part.id}>
+            <button type="button" class="sect" onClick={() => bench.go({ at: 'part', id: part.id })}>
+              <b>{part.name}</b>
+              <span>
+                {says} {cut === ops.length && <Icon name="tick" />}
+              </span>
+              <StoryStick done={done} label={says} />
+            </button>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}

@@ -1,0 +1,263 @@
+import { useState } from 'preact/hooks';
+import type { Card } from '../../trade/setups/checklist';
+import { Bar, Segment } from '../../ui/bar';
+import { Icon } from '../../ui/icon';
+import { Mixed } from '../../ui/mixed';
+import { StoryStick } from '../../ui/story-stick';
+import type { Bench } from '../bench';
+import { UndoButton } from '../undo-button';
+import { ByPart } from './by-part';
+import { plainCuts } from './plain';
+import { type Checklist, checklistOf, cutCount, groupsOf, isDone, misfits, standingCard } from './view';
+import { buildWords, setupTitle } from './words';
+
+/** The checklist: sorted by what stands on the machine, never by part, unless a part is asked for. */
+export function CutsScreen({ bench }: { readonly bench: Bench }) {
+  const [by, setBy] = useState<'setup' | 'part'>('setup');
+  const plan = bench.plan.value;
+  if (!plan || plan.operations.length === 0) return <Empty bench={bench} />;
+  const list = checklistOf(plan, bench.folded.value);
+  const { cut, of } = cutCount(list);
+  const stand = standingCard(list);
+  return (
+    <>
+      <Bar title="Cuts" sub={`${cut} of ${of} cut`}>
+        <UndoButton bench={bench} />
+      </Bar>
+      <main class="page">
+        {list.cards.length > 0 && (
+          <div class="progress pad-x">
+            <StoryStick
+              done={list.cards.map((card) => isDone(list, card))}
+              now={stand && list.cards.indexOf(stand)}
+              label={`${list.cards.filter((c) => isDone(list, c)).length} of ${list.cards.length} setups done`}
+            />
+          </div>
+        )}
+        <OrderLine list={list} />
+        <Misfits list={list} bench={bench} />
+        <div class="pad-x segs">
+          <Segment
+            label="Sorted"
+            choices={[
+              { label: 'By setup', chosen: by === 'setup', onTap: () => setBy('setup') },
+              { label: 'By part', chosen: by === 'part', onTap: () => setBy('part') },
+            ]}
+          />
+        </div>
+        {by === 'setup' ? (
+          <BySetup list={list} stand={stand} bench={bench} />
+        ) : (
+          <ByPart list={list} bench={bench} />
+        )}
+        <div class="pad-x adds">
+          <button
+            type="button"
+            class="btn quiet"
+            onClick={() => void bench.share(`${plan.job.name || 'Job'} cuts`, plainCuts(list))}
+          >
+            <Icon name="share" />
+            Copy out as text
+          </button>
+          <button type="button" class="btn quiet" onClick={() => print()}>
+            Print for a helper
+          </button>
+        </div>
+      </main>
+      <pre class="printed" aria-hidden="true">
+        {plainCuts(list)}
+      </pre>
+    </>
+  );
+}
+
+const Empty = ({ bench }: { readonly bench: Bench }) => (
+  <>
+    <Bar title="Cuts" sub={bench.job.value?.name ?? ''}>
+      <UndoButton bench={bench} />
+    </Bar>
+    <main class="page">
+      <p class="pad-x empty-line">
+        Nothing to cut yet. Give a case its outside sizes, or lay out a board: its cuts stand here, sorted by
+        what is on the machine.
+      </p>
+      <div class="pad-x">
+        <button type="button" class="btn main full" onClick={() => bench.go({ at: 'job' })}>
+          To the job
+        </button>
+      </div>
+    </main>
+  </>
+);
+
+/** How good the order is: proved, or how far from the bound; or the ring that keeps it from being one. */
+function OrderLine({ list }: { readonly list: Checklist }) {
+  const { order, byId } = list.plan;
+  if (!order.ok) {
+    const names = order.error.ring.map((id) => {
+      const op = byId.get(id);
+      return op ? `${op.name}, ${op.which || op.what}` : id;
+    });
+    return (
+      <p class="wrongline pad-x">
+        <Icon name="warn" />
+        These wait for one another in a ring, so none can begin: {names.join(' → ')} → {names[0]}. Take one
+        “after” away.
+      </p>
+    );
+  }
+  const { runs, proved, leastRuns } = order.value;
+  const bound = proved ? 'no order has fewer' : `no order has fewer than ${leastRuns}`;
+  return (
+    <p class="pad-x note">
+      {runs.length} settings in {order.value.builds} set-ups of blade, stack or bench; {bound}.
+    </p>
+  );
+}
+
+/** Cut parts that no longer fit are named, never changed. */
+function Misfits({ list, bench }: { readonly list: Checklist; readonly bench: Bench }) {
+  const found = misfits(list);
+  if (found.length === 0) return null;
+  return (
+    <section class="misfits" aria-label="Cut, and no longer wanted at that figure">
+      <h2>Cut, and now wanted otherwise</h2>
+      <ul>
+        {found.slice(0, 12).map(({ op, was, now }) => (
+          <li key={op.id}>
+            <button type="button" class="nextset" onClick={() => bench.go({ at: 'part', id: op.part })}>
+              <span class="grow">
+                <b>{op.name}</b>
+                <span class="s muted block">{op.which || op.what}: recut, or make its mates match</span>
+              </span>
+              <Mixed value={was} tape={list.plan.job.tape} />
+              <span aria-hidden="true">→</span>
+              <Mixed value={now} tape={list.plan.job.tape} />
+            </button>
+          </li>
+        ))}
+      </ul>
+      {found.length > 12 && <p class="note pad-x">and {found.length - 12} more</p>}
+    </section>
+  );
+}
+
+type BySetupProps = {
+  readonly list: Checklist;
+  readonly stand: Card | undefined;
+  readonly bench: Bench;
+};
+
+/** Cards in order under the blade or stack they share; what is done is folded at the end. */
+function BySetup({ list, stand, bench }: BySetupProps) {
+  const [shown, setShown] = useState<ReadonlySet<string>>(new Set());
+  const open = list.cards.filter((card) => !isDone(list, card));
+  const done = list.cards.filter((card) => isDone(list, card));
+  const builds = runsOfBuild(open);
+  return (
+    <>
+      {builds.map((cards) => {
+        const [first] = cards;
+        const op = first?.operations[0];
+        if (!first || !op) return null;
+        const all = cards.length <= mostShown || shown.has(first.id);
+        return (
+          <section key={first.id} class="build" aria-label={buildWords(op.setup)}>
+            <h2 class="sec pad-x">{buildWords(op.setup)}</h2>
+            {(all ? cards : cards.slice(0, mostShown - 1)).map((card) => (
+              <CardRow key={card.id} {...{ card, list, bench }} now={card === stand} />
+            ))}
+            {!all && (
+              <button
+                type="button"
+                class="nextset more"
+                onClick={() => setShown(new Set([...shown, first.id]))}
+              >
+                <span class="grow">{cards.length - mostShown + 1} more settings at this one</span>
+                <Icon name="down" />
+              </button>
+            )}
+          </section>
+        );
+      })}
+      {done.length > 0 && <Done cards={done} list={list} bench={bench} />}
+    </>
+  );
+}
+
+const mostShown = 6;
+
+function Done({
+  cards,
+  list,
+  bench,
+}: {
+  readonly cards: readonly Card[];
+  readonly list: Checklist;
+  readonly bench: Bench;
+}) {
+  const [open, setOpen] = useState(false);
+  const pieces = cards.reduce((n, card) => n + card.operations.length, 0);
+  return (
+    <section aria-label="Done">
+      <button type="button" class="nextset" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <span class="grow">
+          <b>{cards.length === 1 ? 'One setting done' : `${cards.length} settings done`}</b>
+          <span class="s muted block">
+            {pieces === 1 ? 'one tick' : `${pieces} ticks`}; their figures stay on the card
+          </span>
+        </span>
+        <Icon name="down" />
+      </button>
+      {open && cards.map((card) => <CardRow key={card.id} {...{ card, list, bench }} now={false} />)}
+    </section>
+  );
+}
+
+function CardRow({
+  card,
+  list,
+  bench,
+  now,
+}: {
+  readonly card: Card;
+  readonly list: Checklist;
+  readonly bench: Bench;
+  readonly now: boolean;
+}) {
+  const [op] = card.operations;
+  if (!op) return null;
+  const cut = card.operations.filter((o) => list.doing.done(o.id)).length;
+  const names = groupsOf(card, list.plan).map((g) => g.name);
+  const count = card.operations.length > 1 ? ` · ${cut} of ${card.operations.length}` : '';
+  const { figure } = op.setup;
+  return (
+    <button
+      type="button"
+      class={now ? 'nextset now' : 'nextset'}
+      onClick={() => bench.go({ at: 'setup', id: card.id })}
+    >
+      <span class="grow">
+        <b>{setupTitle(op)}</b>
+        <span class="s muted block">
+          {names.slice(0, 3).join(', ')}
+          {names.length > 3 && ` and ${names.length - 3} more`}
+          {count}
+        </span>
+      </span>
+      {figure && <Mixed value={figure.value} rest={figure.rest} tape={list.plan.job.tape} />}
+    </button>
+  );
+}
+
+/** Cards that follow one another at one build. */
+function runsOfBuild(cards: readonly Card[]): readonly (readonly Card[])[] {
+  const runs: Card[][] = [];
+  for (const card of cards) {
+    const last = runs[runs.length - 1];
+    const build = card.operations[0]?.setup.build;
+    if (last && last[0]?.operations[0]?.setup.build === build) last.push(card);
+    else runs.push([card]);
+  }
+  return runs;
+}

@@ -1,0 +1,101 @@
+import { useState } from 'preact/hooks';
+import { writeLength } from '../../length/write';
+import type { Change } from '../../store/entry';
+import { editOffcut, editPiece } from '../../store/job';
+import type { Part } from '../../trade/carcass/part';
+import { copyOf } from '../../trade/grooves/copies';
+import type { Card } from '../../trade/setups/checklist';
+import type { Operation } from '../../trade/setups/operation';
+import { type Leftover, recutOf } from '../../trade/setups/recut';
+import { Dock } from '../../ui/dock';
+import type { Bench } from '../bench';
+import type { Checklist } from './view';
+import { setupTitle } from './words';
+
+type SpoiledProps = {
+  readonly bench: Bench;
+  readonly list: Checklist;
+  readonly card: Pick<Card, 'operations'>;
+  readonly onClose: () => void;
+};
+
+/** Which piece is spoiled; then what making it again comes to, before it goes back on the list. */
+export function SpoiledDock({ bench, list, card, onClose }: SpoiledProps) {
+  const pieces = card.operations.filter((op, k) => op.part !== 'test' && firstOf(card.operations, op) === k);
+  const [only] = pieces;
+  const [chosen, setChosen] = useState<Operation | undefined>(pieces.length === 1 ? only : undefined);
+  const part = list.plan.parts.find((p) => p.id === chosen?.part);
+  if (chosen && part) return <Again {...{ bench, list, part, onClose }} copy={pieceOf(part, chosen.copy)} />;
+  return (
+    <Dock title="Which one is spoiled?" onClose={onClose}>
+      <ul class="choices">
+        {pieces.map((op) => (
+          <li key={op.id}>
+            <button type="button" onClick={() => setChosen(op)}>
+              <b>{op.name}</b>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </Dock>
+  );
+}
+
+const firstOf = (ops: readonly Operation[], op: Operation): number =>
+  ops.findIndex((x) => x.part === op.part && copyOf(x.copy) === copyOf(op.copy));
+
+/** A partition's two faces are one piece. */
+const pieceOf = (part: Part, copy: string): string => (part.board?.made === 'partition' ? '1' : copyOf(copy));
+
+type AgainProps = {
+  readonly bench: Bench;
+  readonly list: Checklist;
+  readonly part: Part;
+  readonly copy: string;
+  readonly onClose: () => void;
+};
+
+function Again({ bench, list, part, copy, onClose }: AgainProps) {
+  const { job, operations } = list.plan;
+  const recut = recutOf(part, copy, { operations, offcuts: job.offcuts, done: list.doing.done });
+  const w = (x: Parameters<typeof writeLength>[0]) => writeLength(x, job.tape);
+  const mates = recut.mates.flatMap((id) => list.plan.parts.find((p) => p.id === id)?.name ?? []);
+  const spoil = (from?: Leftover) => {
+    const again = (job.parts[part.id]?.pieces[copy]?.recuts ?? 0) + 1;
+    const taken: readonly Change[] = from ? editOffcut(from.id, { gone: true }) : [];
+    void bench.act(`Spoiled: ${part.name}`, [...editPiece(part.id, copy, { recuts: again }), ...taken]);
+    onClose();
+  };
+  return (
+    <Dock title={`${part.name} again`} onClose={onClose}>
+      <div class="body spoil">
+        <p>
+          {recut.operations.length === 0
+            ? 'Nothing was cut on it yet: a fresh piece starts from its rip.'
+            : `Its own ${recut.operations.length} cuts again, at ${recut.setups.length} settings:`}
+        </p>
+        <ul class="again">
+          {recut.setups.slice(0, 8).map((op) => (
+            <li key={op.id}>
+              {setupTitle(op)} {op.setup.figure ? w(op.setup.figure.value) : ''}
+            </li>
+          ))}
+          {recut.setups.length > 8 && <li>and {recut.setups.length - 8} more, each with its saved figure</li>}
+        </ul>
+        <p>
+          Rough piece {w(recut.rough.length)} × {w(recut.rough.width)}.
+          {recut.offcuts.length === 0 && ' No offcut of that sheet on the list is big enough.'}
+        </p>
+        {mates.length > 0 && <p>Cut it against {mates.join(' and ')}, not by the figure alone.</p>}
+        {recut.offcuts.slice(0, 2).map((o) => (
+          <button key={o.id} type="button" class="btn full" onClick={() => spoil(o)}>
+            Spoiled. Recut from the offcut {o.length && w(o.length)} × {o.width && w(o.width)}
+          </button>
+        ))}
+        <button type="button" class="btn main full" onClick={() => spoil()}>
+          Spoiled. Put it back on the list
+        </button>
+      </div>
+    </Dock>
+  );
+}

@@ -1,0 +1,103 @@
+import type { Length } from '../../length/length';
+import { fromStored } from '../../length/stored';
+import type { Folded } from '../../store/log';
+import { noLongerFit } from '../../trade/setups/changes';
+import {
+  type Blocked,
+  blockedBy,
+  type Card,
+  cardsOf,
+  type Doing,
+  lastCall,
+} from '../../trade/setups/checklist';
+import type { Operation } from '../../trade/setups/operation';
+import { withStack } from '../../trade/setups/setup';
+import type { Plan } from '../plan';
+
+/** The checklist for the screen: cards in order, and what is ticked, blocked and still wanted. */
+export type Checklist = {
+  readonly plan: Plan;
+  readonly cards: readonly Card[];
+  readonly doing: Doing;
+  readonly cutTo: (op: string) => Length | undefined;
+};
+
+export function checklistOf(plan: Plan, { ticks }: Folded): Checklist {
+  const measured = new Set(plan.stuff.filter((s) => s.measured).map((s) => s.id));
+  return {
+    plan,
+    cards: plan.order.ok ? cardsOf(plan.order.value.runs, plan.byId) : [],
+    doing: {
+      done: (op) => ticks.has(op),
+      let: (op) => plan.job.let[op] !== undefined,
+      measured: (stock) => measured.has(stock),
+    },
+    cutTo: (op) => {
+      const tick = ticks.get(op);
+      const read = tick && fromStored(tick.figure);
+      return read?.ok ? read.value : undefined;
+    },
+  };
+}
+
+export const cutCount = ({ plan, doing }: Checklist): { readonly cut: number; readonly of: number } => ({
+  cut: plan.operations.filter((op) => doing.done(op.id)).length,
+  of: plan.operations.length,
+});
+
+export const isDone = (list: Checklist, card: Card): boolean =>
+  card.operations.every((op) => list.doing.done(op.id));
+
+export const blocks = (list: Checklist, op: Operation): readonly Blocked[] =>
+  blockedBy(op, list.plan.byId, list.doing);
+
+/** The card to stand at: the one that stands on its machine while it wants anything, else the first with work ready. */
+export function standingCard(list: Checklist): Card | undefined {
+  const open = list.cards.filter((card) => !isDone(list, card));
+  const stands = open.find((card) => card.id === list.plan.job.standing);
+  const ready = (card: Card) =>
+    card.operations.some((op) => !list.doing.done(op.id) && blocks(list, op).length === 0);
+  return (stands && ready(stands) ? stands : undefined) ?? open.find(ready) ?? open[0];
+}
+
+/** What still wants a card's setup, here or later, and what wants its cutter and height at another figure. */
+export function callFor(list: Checklist, card: Card) {
+  const [first] = card.operations;
+  if (!first) return { sameSetup: [], sameBuild: [], spare: false };
+  const call = lastCall(first.setup, list.plan.operations, list.doing.done);
+  return { ...call, spare: withStack(first.setup.machine) };
+}
+
+/** Pieces cut to a figure they no longer want. */
+export const misfits = (list: Checklist) => noLongerFit(list.plan.operations, list.cutTo);
+
+/** Operations of a card gathered by part, each piece with its letter. */
+export type Group = {
+  readonly part: string;
+  readonly name: string;
+  readonly pieces: readonly { readonly op: Operation; readonly letter: string }[];
+};
+
+export function groupsOf(card: Card, plan: Plan): readonly Group[] {
+  const groups = new Map<string, Operation[]>();
+  for (const op of card.operations) groups.set(groupKey(op), [...(groups.get(groupKey(op)) ?? []), op]);
+  return [...groups].map(([key, ops]) => {
+    const [first] = ops;
+    const part = plan.parts.find((p) => p.id === first?.part);
+    const single = ops.length === 1;
+    return {
+      part: key,
+      name: single ? (first?.name ?? '') : (part?.name ?? first?.name ?? ''),
+      pieces: ops.map((op, k) => ({ op, letter: single ? '' : letterOf(op.copy, k) })),
+    };
+  });
+}
+
+const groupKey = (op: Operation): string => `${op.part}|${op.what === 'groove' ? op.which : op.what}`;
+
+/** A copy's letter: a, b … z, then its number. @example letterOf('3', 2) // 'c' */
+export function letterOf(copy: string, k: number): string {
+  const own = copy.split('~')[0] ?? '';
+  const n = /^\d+$/.test(own) ? Number(own) : k + 1;
+  return n <= 26 ? String.fromCharCode(96 + n) : `${n}`;
+}

@@ -1,0 +1,122 @@
+import { useState } from 'preact/hooks';
+import { editWork } from '../../store/job';
+import type { Part } from '../../trade/carcass/part';
+import type { HandWork as Work } from '../../trade/setups/operations';
+import { Icon } from '../../ui/icon';
+import type { Bench } from '../bench';
+import { type Ask, AskBlank, AskDock } from '../marks/ask';
+import type { Plan } from '../plan';
+
+type Machine = 'rip' | 'crosscut' | 'stop' | 'fence' | 'router' | 'saw' | 'hand' | 'bench';
+
+const machines: readonly { readonly value: Machine; readonly label: string }[] = [
+  { value: 'hand', label: 'by hand' },
+  { value: 'rip', label: 'at the table saw, rip fence' },
+  { value: 'crosscut', label: 'at the crosscut stop' },
+  { value: 'stop', label: 'on the sled, with a stack' },
+  { value: 'fence', label: 'at the fence, with a stack' },
+  { value: 'router', label: 'with the router' },
+  { value: 'saw', label: 'with the circular saw' },
+  { value: 'bench', label: 'at the bench' },
+];
+
+const machineOf = (word: string): Machine => machines.find((m) => m.value === word)?.value ?? 'hand';
+
+type HandProps = { readonly bench: Bench; readonly part: Part; readonly plan: Plan };
+
+/** Operations of a part added by hand: a hole, a round-over, a cut-out; they stand in Cuts like all else. */
+export function HandWork({ bench, part, plan }: HandProps) {
+  const [open, setOpen] = useState<Ask>();
+  const own = plan.job.work.filter((h) => h.part === part.id);
+  return (
+    <section aria-label="Added by hand">
+      {own.map((h) => (
+        <Sentence key={h.id} {...{ bench, part, plan, h, open }} onOpen={setOpen} />
+      ))}
+      <div class="pad-x adds">
+        <button
+          type="button"
+          class="btn quiet"
+          onClick={() =>
+            void bench.act(
+              'An operation by hand',
+              editWork(bench.newId(), { part: part.id, name: 'Extra cut', machine: 'hand', after: 'len' }),
+            )
+          }
+        >
+          <Icon name="plus" />
+          Another operation
+        </button>
+      </div>
+      {open && (
+        <AskDock
+          key={open.title}
+          ask={open}
+          tape={plan.job.tape}
+          sheets={[]}
+          onSave={(changes) => void bench.act(open.title, changes)}
+          onTry={() => undefined}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+    </section>
+  );
+}
+
+type SentenceProps = HandProps & {
+  readonly h: Work;
+  readonly open: Ask | undefined;
+  readonly onOpen: (ask: Ask) => void;
+};
+
+function Sentence({ bench, part, plan, h, open, onOpen }: SentenceProps) {
+  const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
+  const others = plan.job.work.filter((x) => x.id !== h.id);
+  const nameOf = (id: string) => plan.parts.find((p) => p.id === id)?.name ?? 'a part';
+  const after: Ask = {
+    as: 'choice',
+    title: `What comes before: ${h.name}`,
+    now: h.after ?? '',
+    choices: [
+      { value: '', label: 'nothing' },
+      { value: 'rip', label: 'its rip' },
+      { value: 'len', label: 'its length' },
+      ...others.map((x) => ({ value: x.id, label: x.name || 'another by hand', hint: nameOf(x.part) })),
+    ],
+    save: (value) => editWork(h.id, { after: value === '' ? undefined : value }),
+  };
+  return (
+    <div class="fillin run">
+      {blank({
+        as: 'text',
+        title: `What is done to the ${part.name.toLowerCase()}`,
+        now: h.name,
+        save: (name) => editWork(h.id, { name }),
+      })}{' '}
+      {blank({
+        as: 'choice',
+        title: `Where: ${h.name}`,
+        now: h.machine,
+        choices: machines,
+        save: (machine) => editWork(h.id, { machine: machineOf(machine) }),
+      })}
+      , set at{' '}
+      {blank({
+        as: 'length',
+        title: `Set at: ${h.name}`,
+        now: h.figure,
+        save: (figure) => editWork(h.id, { figure }),
+      })}
+      , after {blank(after)}.
+      <span class="runacts">
+        <button
+          type="button"
+          class="chip"
+          onClick={() => void bench.act(`${h.name} taken away`, editWork(h.id, { gone: true }))}
+        >
+          Remove
+        </button>
+      </span>
+    </div>
+  );
+}

@@ -1,0 +1,77 @@
+import { longest } from '../length/length';
+import type { Result } from '../length/result';
+import type { Job, Stock } from '../store/job';
+import type { Cutting } from '../trade/carcass/boards';
+import { byHand } from '../trade/carcass/by-hand';
+import type { Stuff } from '../trade/carcass/case';
+import type { Part } from '../trade/carcass/part';
+import { partsOf, type Worked } from '../trade/carcass/parts';
+import type { CaseProblem } from '../trade/carcass/problems';
+import type { Shop } from '../trade/grooves/board';
+import type { Operation } from '../trade/setups/operation';
+import { operationsOf } from '../trade/setups/operations';
+import { type Order, type OrderError, orderSetups } from '../trade/setups/order';
+
+/** Everything worked out from a job: its parts, their operations, and the order that spares re-setting. */
+export type Plan = {
+  readonly job: Job;
+  readonly stuff: readonly Stuff[];
+  readonly worked: ReadonlyMap<string, Result<Worked, readonly CaseProblem[]>>;
+  readonly parts: readonly Part[];
+  readonly operations: readonly Operation[];
+  readonly byId: ReadonlyMap<string, Operation>;
+  readonly order: Result<Order, OrderError>;
+};
+
+/** What a stock is reckoned with: the reading taken up, else what is planned, else the greatest reading. */
+export function stuffOf(stock: Stock): readonly Stuff[] {
+  const [first, ...rest] = stock.readings;
+  const read = first && longest(first, ...rest);
+  const thickness = stock.used ?? stock.planned ?? read;
+  if (!thickness) return [];
+  const measured = stock.used !== undefined || (stock.planned === undefined && read !== undefined);
+  return [{ id: stock.id, name: stock.name || 'Sheet', thickness, measured }];
+}
+
+export const recutsOf = (job: Job, part: string): Readonly<Record<string, number>> =>
+  Object.fromEntries(
+    Object.entries(job.parts[part]?.pieces ?? {}).map(([copy, piece]) => [copy, piece.recuts ?? 0]),
+  );
+
+/** How a part's grooves are cut, and how often its pieces were cut again. */
+function cuttingOf(job: Job, part: string): Cutting {
+  const { pieces: _, ...own } = job.parts[part] ?? { pieces: {} };
+  return { ...own, recuts: recutsOf(job, part) };
+}
+
+/** The parts of a job alone: enough for a drawing, a list or a comparison. */
+export function partsOfJob(job: Job): Pick<Plan, 'stuff' | 'worked' | 'parts'> {
+  const stuff = job.stock.flatMap(stuffOf);
+  const cutting = (part: string) => cuttingOf(job, part);
+  const worked = new Map(job.cases.map((c) => [c.id, partsOf(c, { stuff, tape: job.tape, cutting })]));
+  const own = [...worked.values()].flatMap((w) => (w.ok ? w.value.parts : []));
+  const hand = job.boards.map((b) => byHand({ ...b, recuts: recutsOf(job, b.id) }, { tape: job.tape }));
+  return { stuff, worked, parts: [...own, ...hand] };
+}
+
+/** The whole chain: job and readings to parts, operations, setups. */
+export function planOf(job: Job, shop: Shop): Plan {
+  const made = partsOfJob(job);
+  const operations = operationsOf(
+    { parts: made.parts, cases: job.cases, hand: job.work, recuts: (part) => recutsOf(job, part) },
+    { shop, tape: job.tape },
+  );
+  const steps = operations.map((op) => ({
+    id: op.id,
+    build: op.setup.build,
+    setup: op.setup.key,
+    after: op.after,
+  }));
+  return {
+    job,
+    ...made,
+    operations,
+    byId: new Map(operations.map((op) => [op.id, op])),
+    order: orderSetups(steps),
+  };
+}

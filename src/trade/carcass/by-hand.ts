@@ -1,0 +1,40 @@
+import { type Length, zero } from '../../length/length';
+import type { Tape } from '../../length/tape';
+import type { Board } from '../grooves/board';
+import { type Part, type Size, sizeAt } from './part';
+import { given } from './sum';
+
+const size = (words: string, value: Length | undefined, tape: Tape): Size =>
+  sizeAt(given(words, value ?? zero), tape);
+
+/**
+ * A board laid out by hand is a part like any other: ripped and cut to length where its sizes are given, grooved as laid
+ * out. A size not given is 0, and is not cut.
+ *
+ * @example byHand(board, { tape: '1/32' }).copies // 2 for a pair
+ */
+export const byHand = (
+  board: Board,
+  { tape, stuff }: { readonly tape: Tape; readonly stuff?: string },
+): Part => ({
+  id: board.id,
+  of: '',
+  name: board.name || 'Board',
+  copies: board.made === 'pair' ? 2 : board.made === 'partition' ? 1 : board.copies,
+  stock: undefined,
+  stuff,
+  thickness: board.thickness,
+  length: size('length given', board.length, tape),
+  width: size('width given', board.across, tape),
+  end: board.end,
+  stage: 'carcass',
+  board,
+  rabbets: [],
+  notches: [],
+  laps: [],
+  mates: [],
+  strip: false,
+  comesOff: false,
+  seated: false,
+  inFrame: false,
+});

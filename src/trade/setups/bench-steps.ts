@@ -1,0 +1,44 @@
+import { zero } from '../../length/length';
+import type { Part } from '../carcass/part';
+import { type Operation, opId, type What } from './operation';
+import { setupOf } from './setup';
+
+/** The dry-fit of a case: what stands up is measured before what goes into it is cut. */
+export const dryFitId = (of: string): string => opId(`${of}~bench`, 'dryfit', '1');
+
+/**
+ * What is done to a case at the bench: dry-fit, square and measure; finish the inside; glue up; frame on.
+ *
+ * @param all operations on the parts, by which each step knows what comes first
+ */
+export function benchSteps(
+  c: { readonly id: string; readonly name: string },
+  parts: readonly Part[],
+  all: readonly Operation[],
+): readonly Operation[] {
+  const of = (wanted: (part: Part) => boolean): readonly string[] => {
+    const ids = new Set(parts.filter((p) => p.of === c.id && wanted(p)).map((p) => p.id));
+    return all.filter((op) => ids.has(op.part)).map((op) => op.id);
+  };
+  const step = (what: What, after: readonly string[], words: string): Operation => ({
+    id: opId(`${c.id}~bench`, what.replaceAll('-', ''), '1'),
+    part: `${c.id}~bench`,
+    copy: '1',
+    name: c.name || 'Case',
+    what,
+    which: words,
+    setup: setupOf({ machine: 'bench', on: `${c.id} ${what}` }),
+    figure: zero,
+    after,
+  });
+  const carcass = of((p) => p.stage === 'carcass');
+  if (carcass.length === 0) return [];
+  const fit = step('dry-fit', carcass, 'square it, and measure each opening as built');
+  const finish = step('finish-inside', [fit.id], 'inner faces and back; joints masked');
+  const shelves = of((p) => p.stage === 'after dry-fit' && p.seated);
+  const glue = step('glue-up', [finish.id, ...shelves], 'diagonals before the glue grips');
+  const strips = of((p) => p.inFrame);
+  const frame =
+    strips.length > 0 ? [step('frame-on', [glue.id, ...strips], 'then measure its openings')] : [];
+  return [fit, finish, glue, ...frame];
+}

@@ -1,0 +1,71 @@
+import type { Operation } from './operation';
+
+/** What has been ticked, and what was let go ahead though blocked. */
+export type Doing = {
+  readonly done: (op: string) => boolean;
+  readonly let: (op: string) => boolean;
+  /** Whether a stock has been measured. */
+  readonly measured: (stock: string) => boolean;
+};
+
+export type Blocked =
+  | { readonly by: 'operation'; readonly op: Operation }
+  | { readonly by: 'stock'; readonly stock: string };
+
+/**
+ * What keeps an operation from being done now: what must come before and is not ticked, and stock not measured. Nothing
+ * once it is done, or was let go ahead.
+ */
+export function blockedBy(
+  op: Operation,
+  byId: ReadonlyMap<string, Operation>,
+  doing: Doing,
+): readonly Blocked[] {
+  if (doing.done(op.id) || doing.let(op.id)) return [];
+  const first = op.after.flatMap((id): readonly Blocked[] => {
+    const before = byId.get(id);
+    return before && !doing.done(id) ? [{ by: 'operation', op: before }] : [];
+  });
+  return op.fits !== undefined && !doing.measured(op.fits)
+    ? [...first, { by: 'stock', stock: op.fits }]
+    : first;
+}
+
+/** One setup as it comes up in the order, with what is cut at it then. */
+export type Card = {
+  /** Its place in the order: a setup that must be left and come back to has two. */
+  readonly id: string;
+  readonly operations: readonly Operation[];
+};
+
+/** The order as cards; each with its operations. @example cardsOf(runs, byId)[0].operations */
+export function cardsOf(
+  runs: readonly { readonly setup: string; readonly steps: readonly string[] }[],
+  byId: ReadonlyMap<string, Operation>,
+): readonly Card[] {
+  const seen = new Map<string, number>();
+  return runs.map(({ setup, steps }) => {
+    const nth = (seen.get(setup) ?? 0) + 1;
+    seen.set(setup, nth);
+    return {
+      id: nth === 1 ? setup : `${setup}~~${nth}`,
+      operations: steps.flatMap((id) => byId.get(id) ?? []),
+    };
+  });
+}
+
+/**
+ * The last call: everything not ticked that still wants what stands, wherever in the order it comes. `sameSetup` wants
+ * this very figure; `sameBuild` wants this cutter and height at another figure.
+ */
+export function lastCall(
+  setup: { readonly key: string; readonly build: string },
+  operations: readonly Operation[],
+  done: (op: string) => boolean,
+): { readonly sameSetup: readonly Operation[]; readonly sameBuild: readonly Operation[] } {
+  const open = operations.filter((op) => op.setup.build === setup.build && !done(op.id));
+  return {
+    sameSetup: open.filter((op) => op.setup.key === setup.key),
+    sameBuild: open.filter((op) => op.setup.key !== setup.key),
+  };
+}

@@ -1,0 +1,43 @@
+import type { Length } from '../../length/length';
+import type { Setup } from './setup';
+
+/** What is done to a part. */
+export type What =
+  | 'rip'
+  | 'length'
+  | 'groove'
+  | 'rabbet'
+  | 'notch'
+  | 'lap'
+  | 'mitre'
+  | 'test'
+  | 'hand'
+  | 'dry-fit'
+  | 'finish-inside'
+  | 'glue-up'
+  | 'frame-on';
+
+/** One cut one piece needs at one setup. */
+export type Operation = {
+  /** Its tick: made of the part, the cut and the copy, never of a size. */
+  readonly id: string;
+  readonly part: string;
+  readonly copy: string;
+  /** Part and copy as they are called: "Left side", "Tray no. 4". */
+  readonly name: string;
+  readonly what: What;
+  /** Which one: "no. 7", "for the top". */
+  readonly which: string;
+  readonly setup: Setup;
+  /** What a tick keeps: the figure it was cut to. Inches. */
+  readonly figure: Length;
+  /** Operations that come first. */
+  readonly after: readonly string[];
+  /** Stock that must be measured first: the cut is made to its thickness. */
+  readonly fits?: string | undefined;
+  /** A groove laid out on a board: where its mark stands. */
+  readonly groove?: { readonly board: string; readonly setting: string } | undefined;
+};
+
+/** Id of an operation. @example opId('c1~left', 'rip', '1') // 'cut/c1~left/rip/1' */
+export const opId = (part: string, cut: string, copy: string): string => `cut/${part}/${cut}/${copy}`;

@@ -1,0 +1,142 @@
+import { compare, type Length, zero } from '../../length/length';
+import { markAt } from '../../length/tape';
+import type { Part } from '../carcass/part';
+import { benchSteps, dryFitId } from './bench-steps';
+import { type Operation, opId } from './operation';
+import { type Cutting, partOperations, piecesOf } from './part-operations';
+import { type SetupMachine, setupOf, withStack } from './setup';
+
+/** An operation added by hand to a part. Inches. */
+export type HandWork = {
+  readonly id: string;
+  readonly part: string;
+  readonly name: string;
+  readonly machine: SetupMachine;
+  readonly figure?: Length | undefined;
+  readonly cutter?: Length | undefined;
+  readonly height?: Length | undefined;
+  /** A cut of the same part (`rip`, `len`), or another operation by hand, that comes first. */
+  readonly after?: string | undefined;
+};
+
+export type JobWork = {
+  readonly parts: readonly Part[];
+  readonly cases: readonly { readonly id: string; readonly name: string }[];
+  readonly hand: readonly HandWork[];
+  /** By copy of a part, how often it was spoiled. */
+  readonly recuts: (part: string) => Readonly<Record<string, number>>;
+};
+
+/**
+ * Every operation of a job with what must come before it: on a piece rip, length, grooves, rabbets; a test cut before
+ * the first cut of a stack; the carcass dry-fitted and measured before what goes into it; inside finished, then glued.
+ *
+ * @param job its parts, cases and operations by hand; @param at shop figures and the marks of the job
+ * @returns operations in trade order, widest rips first
+ */
+export function operationsOf(job: JobWork, at: Cutting): readonly Operation[] {
+  const byPart = job.parts.map((part) => {
+    const own = partOperations(part, job.recuts(part.id), at);
+    const late = part.stage === 'after dry-fit' && job.cases.some((c) => c.id === part.of);
+    return { part, own: late ? own.map((op) => waits(op, dryFitId(part.of))) : own };
+  });
+  const cut = gang(byPart.flatMap(({ own }) => own));
+  const byHand = job.parts.flatMap((part) => handWork(part, job, at));
+  const all = [...cut, ...byHand];
+  const steps = job.cases.flatMap((c) => benchSteps(c, job.parts, all));
+  return widestFirst([...withTests(all), ...steps]);
+}
+
+/** A rip is what a piece begins with: it waits, and what follows waits with it. */
+const waits = (op: Operation, on: string): Operation =>
+  op.what === 'rip' ? { ...op, after: [...op.after, on] } : op;
+
+/** Notches are cut with their parts clamped as one: none before all of them are to length. */
+function gang(ops: readonly Operation[]): readonly Operation[] {
+  const clamped = new Map<string, Set<string>>();
+  for (const op of ops) {
+    if (op.what !== 'notch') continue;
+    const before = clamped.get(op.setup.key) ?? new Set();
+    for (const id of op.after) before.add(id);
+    clamped.set(op.setup.key, before);
+  }
+  return ops.map((op) =>
+    op.what === 'notch' ? { ...op, after: [...(clamped.get(op.setup.key) ?? [])] } : op,
+  );
+}
+
+/** One test cut for each build of a stack, before its first cut, in scrap of the same sheet. */
+function withTests(ops: readonly Operation[]): readonly Operation[] {
+  const tests = new Map<string, Operation>();
+  for (const op of ops) {
+    const { setup } = op;
+    if (!withStack(setup.machine) || tests.has(setup.build)) continue;
+    tests.set(setup.build, {
+      id: opId('test', setup.build, '1'),
+      part: 'test',
+      copy: '1',
+      name: 'Test piece',
+      what: 'test',
+      which: 'scrap of the same sheet',
+      setup,
+      figure: setup.cutter ?? setup.figure?.value ?? zero,
+      after: [],
+    });
+  }
+  return [
+    ...tests.values(),
+    ...ops.map((op) => {
+      const test = withStack(op.setup.machine) ? tests.get(op.setup.build) : undefined;
+      return test ? { ...op, after: [...op.after, test.id] } : op;
+    }),
+  ];
+}
+
+/** Operations by hand, one for each piece of their part. */
+function handWork(part: Part, job: JobWork, at: Cutting): readonly Operation[] {
+  const own = job.hand.filter((h) => h.part === part.id);
+  const pieces = piecesOf(part, job.recuts(part.id));
+  return own.flatMap((h) =>
+    pieces.map((piece): Operation => {
+      const figure = h.figure ? markAt(h.figure, at.tape) : undefined;
+      const setup = setupOf({
+        machine: h.machine,
+        sets: figure ? 'as-said' : undefined,
+        figure,
+        cutter: h.cutter,
+        height: h.height,
+        on: figure ? '' : h.name,
+      });
+      return {
+        id: opId(part.id, `h~${h.id}`, piece.id),
+        part: part.id,
+        copy: piece.id,
+        name: piece.name,
+        what: 'hand',
+        which: h.name,
+        setup,
+        figure: figure?.value ?? zero,
+        after: afterOf(h, { part, piece: piece.id, job }),
+      };
+    }),
+  );
+}
+
+type Here = { readonly part: Part; readonly piece: string; readonly job: JobWork };
+
+function afterOf(h: HandWork, { part, piece, job }: Here): readonly string[] {
+  if (h.after === undefined) return [];
+  const other = job.hand.find((x) => x.id === h.after);
+  if (!other) return [opId(part.id, h.after, piece)];
+  if (other.part === part.id) return [opId(part.id, `h~${other.id}`, piece)];
+  const theirs = job.parts.find((p) => p.id === other.part);
+  return theirs
+    ? piecesOf(theirs, job.recuts(theirs.id)).map((x) => opId(theirs.id, `h~${other.id}`, x.id))
+    : [];
+}
+
+/** Trade order among rips: the widest first; everything else stays where it stands. */
+function widestFirst(ops: readonly Operation[]): readonly Operation[] {
+  const rips = ops.filter((op) => op.what === 'rip').sort((a, b) => compare(b.figure, a.figure));
+  return [...rips, ...ops.filter((op) => op.what !== 'rip')];
+}

@@ -1,0 +1,109 @@
+import { err, ok, type Result } from '../../length/result';
+import { costOf, type Listed, layOutRuns } from './order-lay';
+import { inTurn, ringIn } from './order-ring';
+import { solve } from './order-solve';
+
+/**
+ * One operation to be put in order. `build` is the dear part of a setup (machine, cutter or stack, height); `setup`
+ * the whole of it (with fence, stop, face). A setup belongs to one build. `after`: ids of steps that come first.
+ */
+export type Step = {
+  readonly id: string;
+  readonly build: string;
+  readonly setup: string;
+  readonly after: readonly string[];
+};
+
+/** An unbroken run of one setup: its steps in an order that keeps every `after`. */
+export type Run = { readonly setup: string; readonly build: string; readonly steps: readonly string[] };
+
+export type Order = {
+  readonly runs: readonly Run[];
+  /** Unbroken runs of one build. */
+  readonly builds: number;
+  /** True when no order has fewer builds, nor with as many builds fewer runs. */
+  readonly proved: boolean;
+  /** No order has fewer runs, however many builds it has: a proved order may have more, to save a build. */
+  readonly leastRuns: number;
+  /** No order has fewer builds. */
+  readonly leastBuilds: number;
+};
+
+/** `ring`: ids in the order they would have to be done, the last before the first again. */
+export type OrderError = { readonly code: 'ring'; readonly ring: readonly string[] };
+
+/** States opened before the best order found so far has to do: each costs more the more steps there are. */
+const enough = (steps: number): number => Math.max(200, Math.floor(400_000 / (steps + 100)));
+
+function listedOf(steps: readonly Step[]): Listed {
+  const place = new Map(steps.map((s, k) => [s.id, k]));
+  if (place.size < steps.length) throw new RangeError('orderSetups: two steps with one id');
+  const before = steps.map(({ after }) =>
+    [...new Set(after)].flatMap((id) => {
+      const k = place.get(id);
+      return k === undefined ? [] : [k];
+    }),
+  );
+  const after: number[][] = steps.map(() => []);
+  before.forEach((list, k) => {
+    for (const p of list) after[p]?.push(k);
+  });
+  const setups = numbers(steps.map((s) => s.setup));
+  const builds = numbers(steps.map((s) => s.build));
+  const buildOfSetup = new Map(setups.map((setup, k) => [setup, builds[k]]));
+  if (setups.some((setup, k) => buildOfSetup.get(setup) !== builds[k])) {
+    throw new RangeError('orderSetups: a setup in two builds');
+  }
+  return { before, after, setupOf: setups, buildOf: builds };
+}
+
+function numbers(names: readonly string[]): number[] {
+  const known = new Map<string, number>();
+  return names.map((name) => {
+    const n = known.get(name) ?? known.size;
+    known.set(name, n);
+    return n;
+  });
+}
+
+/** Renumbered so that each step comes after all it waits on. */
+function graphOf(listed: Listed) {
+  const order = inTurn(listed);
+  const place = new Map(order.map((k, i) => [k, i]));
+  return {
+    setupOf: order.map((k) => listed.setupOf[k] ?? 0),
+    buildOf: order.map((k) => listed.buildOf[k] ?? 0),
+    before: order.map((k) => (listed.before[k] ?? []).map((p) => place.get(p) ?? 0)),
+  };
+}
+
+/**
+ * Puts steps in an order with the fewest setups: fewest unbroken runs of one build, then fewest unbroken runs of one
+ * setup. An order as good as any is kept as given; else builds and runs stand as the list has them, as far as they
+ * can. The same steps always give the same order.
+ *
+ * @param steps in a sensible order of the trade; an `after` that is not among them counts as done
+ * @param effort states opened at most, a whole number >= 0; when they are spent, the best found so far is given, not proved
+ * @returns the runs; or the shortest ring of `after`
+ * @throws RangeError if two steps have one id, or a setup has two builds: mistakes in the program
+ * @example orderSetups([{ id: 'rip', build: 'saw', setup: 'fence', after: [] }]) // one run, proved
+ */
+export function orderSetups(
+  steps: readonly Step[],
+  effort: number = enough(steps.length),
+): Result<Order, OrderError> {
+  const listed = listedOf(steps);
+  const idOf = (k: number): string => steps[k]?.id ?? '';
+  const ring = ringIn(listed);
+  if (ring.length > 0) return err({ code: 'ring', ring: ring.map(idOf) });
+  const solved = solve(graphOf(listed), { left: effort });
+  const laid = layOutRuns(listed, solved.sequence);
+  const runs = laid.map((run) => {
+    const first = steps[run[0] ?? 0];
+    return { setup: first?.setup ?? '', build: first?.build ?? '', steps: run.map(idOf) };
+  });
+  const { builds } = costOf(listed, laid);
+  const { least } = solved;
+  const proved = solved.proved || (builds === least.builds && runs.length === least.runs);
+  return ok({ runs, builds, proved, leastRuns: least.runs, leastBuilds: least.builds });
+}

@@ -1,0 +1,210 @@
+import { add, inches, isPositive, type Length, longest, zero } from '../../length/length';
+import type { Rounded } from '../../length/round';
+import { markAt, type Tape } from '../../length/tape';
+import type { Part } from '../carcass/part';
+import type { Shop } from '../grooves/board';
+import { copiesOf, copyId, copyOf } from '../grooves/copies';
+import { cutterFor } from '../grooves/cutter';
+import { layOut } from '../grooves/lay-out';
+import { type Setting, settingsFor } from '../grooves/settings';
+import { leastBuried } from '../joints/rabbets';
+import { type Operation, opId } from './operation';
+import { type Setup, setupOf } from './setup';
+
+export type Cutting = { readonly shop: Shop; readonly tape: Tape };
+
+/** A part's copy, and how it is called. */
+export type Piece = { readonly id: string; readonly name: string; readonly again: number };
+
+/** The pieces of a part that are to be made; one spoiled is replaced by its recut. */
+export function piecesOf(part: Part, recuts: Readonly<Record<string, number>>): readonly Piece[] {
+  const pair = part.board?.made === 'pair';
+  return Array.from({ length: part.copies }, (_, k) => {
+    const own = pair ? (k === 0 ? 'left' : 'right') : `${k + 1}`;
+    const again = recuts[own] ?? 0;
+    const name = part.copies === 1 ? part.name : `${part.name} ${own}`;
+    return { id: copyId(own, again), name: again === 0 ? name : `${name}, recut`, again };
+  });
+}
+
+/**
+ * Every operation of a part, in trade order: rip to width, cut to length, grooves, then rabbets, notches and laps.
+ *
+ * @param part with its sizes and joints; @param recuts by copy, how often it was spoiled
+ * @param at shop figures and the marks of the job
+ * @returns operations whose `after` names what must come first on the same piece
+ */
+export function partOperations(
+  part: Part,
+  recuts: Readonly<Record<string, number>>,
+  at: Cutting,
+): readonly Operation[] {
+  const grooves = grooveCuts(part, recuts, at);
+  return piecesOf(part, recuts).flatMap((piece) => {
+    const rip = isPositive(part.width.sum.value) ? [ripOf(part, piece)] : [];
+    const length =
+      isPositive(part.length.sum.value) && rip.length > 0 ? [lengthOf(part, piece, ids(rip))] : [];
+    const own = grooves
+      .filter((g) => part.copies === 1 || sameCopy(g.copy, piece.id))
+      .map((g) => ({ ...g, after: ids(length) }));
+    const ready = ids(own.length > 0 ? own : length);
+    const last = [
+      ...rabbetsOf(part, piece, at.tape),
+      ...notchesOf(part, piece, at.tape),
+      ...lapsOf(part, piece, at.tape),
+    ];
+    return [...rip, ...length, ...own, ...last.map((op) => ({ ...op, after: ready }))];
+  });
+}
+
+const ids = (ops: readonly Operation[]): readonly string[] => ops.map((op) => op.id);
+
+const sameCopy = (groove: string, piece: string): boolean => copyOf(groove) === copyOf(piece);
+
+const base = (part: Part, piece: Piece, cut: string) =>
+  ({ id: opId(part.id, cut, piece.id), part: part.id, copy: piece.id, name: piece.name, after: [] }) as const;
+
+function ripOf(part: Part, piece: Piece): Operation {
+  const figure = part.width.mark;
+  const setup = setupOf({
+    machine: 'rip',
+    sets: 'rip-fence',
+    figure,
+    on: part.strip ? 'strip' : 'true edge',
+  });
+  return { ...base(part, piece, 'rip'), what: 'rip', which: '', setup, figure: figure.value };
+}
+
+function lengthOf(part: Part, piece: Piece, after: readonly string[]): Operation {
+  const own = base(part, piece, 'len');
+  if (part.longPoint) {
+    const figure = { value: part.longPoint.value, rest: zero };
+    const setup = setupOf({ machine: 'mitre', sets: 'long-point', figure, on: part.end });
+    return { ...own, what: 'mitre', which: 'to the long points', setup, figure: figure.value, after };
+  }
+  const figure = part.length.mark;
+  const setup = setupOf({ machine: 'crosscut', sets: 'length-stop', figure, on: 'squared end' });
+  return { ...own, what: 'length', which: '', setup, figure: figure.value, after };
+}
+
+function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cutting): readonly Operation[] {
+  if (!part.board) return [];
+  const board = { ...part.board, recuts };
+  const layout = layOut(board);
+  if (layout.problems.length > 0) return [];
+  const { settings } = settingsFor(layout, { board, ...at });
+  return settings.flatMap((setting) =>
+    copiesOf(board, setting.groove).map((copy): Operation => {
+      const setup = grooveSetup(part, setting, at);
+      return {
+        id: opId(board.id, setting.id, copy.id),
+        part: part.id,
+        copy: copy.id,
+        name: nameOf(part, copy.name),
+        what: 'groove',
+        which: called(part, setting),
+        setup,
+        figure: setting.figure.value,
+        after: [],
+        fits: setting.groove.fits,
+        groove: { board: board.id, setting: setting.id },
+      };
+    }),
+  );
+}
+
+const nameOf = (part: Part, copy: string): string =>
+  copy.startsWith('This board')
+    ? copy.replace('This board', part.name)
+    : copy.startsWith(part.name)
+      ? copy
+      : `${part.name}, ${copy.toLowerCase()}`;
+
+/** What a groove is called on its part: what stands in it, or its number. */
+function called(part: Part, { groove, wall }: Setting): string {
+  const named = groove.wide ? seatNamed(groove.id) : `no. ${groove.no}`;
+  const face = part.board?.made === 'partition' ? `, face ${groove.face}` : '';
+  return `${named}${wall === 'only' ? '' : `, ${wall} wall`}${face}`;
+}
+
+const seatNamed = (id: string): string =>
+  id === 'bottom' ? 'bottom' : /^p\d+$/.test(id) ? `partition ${id.slice(1)}` : 'shelf';
+
+function grooveSetup(part: Part, setting: Setting, { shop, tape }: Cutting): Setup {
+  const board = part.board;
+  const cutter = board ? cutterFor(setting.groove, { board, shop, tape }) : setting.groove.width;
+  const on = board?.machine === 'stop' && board.against === 'other' ? `other end` : `${part.end} end`;
+  return setupOf({
+    machine: board?.machine ?? 'stop',
+    cutter,
+    height: setting.groove.depth,
+    sets: setting.measures,
+    figure: setting.figure,
+    on: board?.machine === 'router' || board?.machine === 'saw' ? `${on}, ${board.guide}` : on,
+  });
+}
+
+/** The stack for rabbets: wide enough for the widest, and a little buried in the sacrificial fence. */
+export const rabbetStack = (part: Part): Length =>
+  add(longest(zero, ...part.rabbets.map((r) => r.width)), leastBuried);
+
+function rabbetsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
+  return part.rabbets.map((rabbet) => {
+    const figure = cutterMark(rabbet.width, tape);
+    const setup = setupOf({
+      machine: 'rabbet',
+      height: rabbet.depth,
+      sets: 'exposed',
+      figure,
+      on: rabbet.along,
+    });
+    const own = base(part, piece, `rabbet~${rabbet.id}`);
+    return { ...own, what: 'rabbet', which: rabbet.words, setup, figure: figure.value };
+  });
+}
+
+/** Widths of cutters are set finer than marks: a sixty-fourth on an inch tape. */
+const cutterMark = (x: Length, tape: Tape): Rounded =>
+  markAt(x, tape === '1 mm' || tape === '1/2 mm' ? tape : '1/64');
+
+function notchesOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
+  return part.notches.map((notch, k) => {
+    const figure = markAt(notch.near, tape);
+    const setup = setupOf({
+      machine: 'notch',
+      cutter: notch.long,
+      height: notch.deep,
+      sets: 'near-shoulder',
+      figure,
+      on: `${part.end} end`,
+    });
+    const own = base(part, piece, `notch~${notch.id}`);
+    const which = part.notches.length === 1 ? 'for the cleat' : `for cleat ${k + 1}`;
+    return { ...own, what: 'notch', which, setup, figure: figure.value };
+  });
+}
+
+function lapsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
+  return part.laps.map((lap, k) => {
+    const figure = markAt(lap.near, tape);
+    const setup = setupOf({
+      machine: 'lap',
+      cutter: lap.long,
+      height: lap.deep,
+      sets: 'near-shoulder',
+      figure,
+      on: `${part.end} end`,
+    });
+    const own = base(part, piece, `lap~${lap.id}`);
+    return { ...own, what: 'lap', which: `no. ${k + 1}`, setup, figure: figure.value };
+  });
+}
+
+/** Rough size before final cuts: so much over each way. Common practice 1/4, no source. */
+export const roughAllowance = inches(1n, 4n);
+
+/** Size before final cuts, long and wide. Inches. @example roughOf(part).width // 17 3/4 */
+export const roughOf = (part: Part): { readonly length: Length; readonly width: Length } => ({
+  length: add(part.length.mark.value, roughAllowance),
+  width: add(part.width.mark.value, roughAllowance),
+});

@@ -1,0 +1,66 @@
+import { atMost, forDrawing, type Length } from '../../length/length';
+import type { Part } from '../carcass/part';
+import { copyOf } from '../grooves/copies';
+import type { Operation } from './operation';
+import { roughOf } from './part-operations';
+
+/** A piece left over. Inches. */
+export type Leftover = {
+  readonly id: string;
+  readonly stock: string;
+  readonly length?: Length | undefined;
+  readonly width?: Length | undefined;
+};
+
+/** What making a spoiled piece again comes to. */
+export type Recut = {
+  /** Its own operations again, in order. */
+  readonly operations: readonly Operation[];
+  /** Setups to be built again, each once. */
+  readonly setups: readonly Operation[];
+  /** Leftovers of the same stock that hold the rough size, the smallest first. */
+  readonly offcuts: readonly Leftover[];
+  /** Parts mirrored by it, or cut with it: to be checked against. */
+  readonly mates: readonly string[];
+  readonly rough: { readonly length: Length; readonly width: Length };
+};
+
+/**
+ * What to repeat when a piece is spoiled: its own operations in their order, the setups they want, an offcut that is
+ * big enough with its allowance, and the parts it must agree with.
+ *
+ * @param copy of the part; @param done ticks: only what was already done has a setup to build again
+ * @example recutOf(side, '1', { operations, offcuts, done }) // EX 9b: rip, length, dado, trays
+ */
+export function recutOf(
+  part: Part,
+  copy: string,
+  at: {
+    readonly operations: readonly Operation[];
+    readonly offcuts: readonly Leftover[];
+    readonly done: (op: string) => boolean;
+  },
+): Recut {
+  const face = (id: string) => (part.board?.made === 'partition' ? '1' : copyOf(id));
+  const operations = at.operations.filter(
+    (op) => op.part === part.id && face(op.copy) === copyOf(copy) && at.done(op.id),
+  );
+  const setups = operations.filter(
+    (op, k) => operations.findIndex((x) => x.setup.key === op.setup.key) === k,
+  );
+  const rough = roughOf(part);
+  const fits = (o: Leftover): boolean =>
+    o.stock === part.stuff &&
+    o.length !== undefined &&
+    o.width !== undefined &&
+    atMost(rough.length, o.length) &&
+    atMost(rough.width, o.width);
+  const area = (o: Leftover) => (o.length && o.width ? forDrawing(o.length) * forDrawing(o.width) : 0);
+  return {
+    operations,
+    setups,
+    offcuts: at.offcuts.filter(fits).sort((a, b) => area(a) - area(b)),
+    mates: part.mates,
+    rough,
+  };
+}

@@ -1,0 +1,105 @@
+import type { Length } from '../../length/length';
+import type { Rounded } from '../../length/round';
+import type { Measures } from '../grooves/settings';
+
+/** What stands ready: a machine as it is used. `fence` and `rabbet` are the table saw with a stack. */
+export type SetupMachine =
+  | 'rip'
+  | 'crosscut'
+  | 'mitre'
+  | 'stop'
+  | 'fence'
+  | 'router'
+  | 'saw'
+  | 'spacers'
+  | 'index'
+  | 'rabbet'
+  | 'notch'
+  | 'lap'
+  | 'hand'
+  | 'bench';
+
+/** What the figure of a setup is set on. */
+export type Sets =
+  | Measures
+  | 'rip-fence'
+  | 'length-stop'
+  | 'long-point'
+  | 'exposed'
+  | 'near-shoulder'
+  | 'as-said';
+
+/** One state of one machine, dear to cheap: machine, cutter, height, then the figure. Inches. */
+export type Setup = {
+  /** The whole of it: a name that stays while its figures do. */
+  readonly key: string;
+  /** The dear part: what is lost when the cutter or the height is changed. */
+  readonly build: string;
+  readonly machine: SetupMachine;
+  /** Width of stack or bit; none for a single blade. */
+  readonly cutter?: Length | undefined;
+  /** Height of the cutter: the depth of the cut. */
+  readonly height?: Length | undefined;
+  readonly sets?: Sets | undefined;
+  readonly figure?: Rounded | undefined;
+  /** What is on the stop, fence or guide: an end or edge, or a word of the bench. */
+  readonly on: string;
+};
+
+/** A length as a piece of a key: exact, letters and digits. @example keyed(inches(-21n, 32n)) // 'm21d32' */
+export const keyed = (x: Length): string => `${x.s < 0n ? 'm' : ''}${x.n}d${x.d}`;
+
+const joined = (...parts: readonly (string | Length | undefined)[]): string =>
+  parts
+    .map((p) => (p === undefined ? '' : typeof p === 'string' ? p.replace(/[^A-Za-z0-9]/g, '') : keyed(p)))
+    .filter(Boolean)
+    .join('~');
+
+type Made = Omit<Setup, 'key' | 'build'>;
+
+/**
+ * A setup with its keys.
+ *
+ * @example setupOf({ machine: 'rip', sets: 'rip-fence', figure, on: 'true edge' }).build // 'rip'
+ */
+export function setupOf(made: Made): Setup {
+  const build = joined(
+    made.machine,
+    made.cutter,
+    made.height,
+    made.machine === 'bench' ? made.on : undefined,
+  );
+  const key = joined(
+    build.replaceAll('~', ''),
+    made.sets === undefined ? undefined : short[made.sets],
+    made.figure?.value,
+    made.on,
+  );
+  return { ...made, build, key: key.slice(0, 60) };
+}
+
+/** Kept short: keys stand in the log. */
+const short: Record<Sets, string> = {
+  'stop-to-near-teeth': 's',
+  'other-stop-to-teeth': 'o',
+  'fence-scale': 'f',
+  'guide-edge': 'g',
+  spacer: 'p',
+  'index-line': 'i',
+  'rip-fence': 'r',
+  'length-stop': 'l',
+  'long-point': 'm',
+  exposed: 'x',
+  'near-shoulder': 'n',
+  'as-said': 'a',
+};
+
+/** Machines that cut with a stack: a test cut comes before the first real one. */
+export const withStack = (machine: SetupMachine): boolean =>
+  machine === 'stop' ||
+  machine === 'fence' ||
+  machine === 'spacers' ||
+  machine === 'index' ||
+  machine === 'rabbet' ||
+  machine === 'notch' ||
+  machine === 'lap';

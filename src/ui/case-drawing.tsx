@@ -1,0 +1,80 @@
+/** A piece as drawn: from the left and the floor, in plain numbers; for pictures only. */
+type Piece = {
+  readonly part: string;
+  readonly name: string;
+  readonly x: number;
+  readonly y: number;
+  readonly w: number;
+  readonly h: number;
+  readonly kind: 'ply' | 'frame' | 'groove' | 'back';
+};
+
+type DrawingProps = {
+  readonly wide: number;
+  readonly high: number;
+  readonly pieces: readonly Piece[];
+  readonly label: string;
+  /** Figures written along the width and the height. */
+  readonly across: string;
+  readonly up: string;
+  readonly stale?: boolean;
+  /** Opens a part; the list of parts beside the drawing does the same. */
+  readonly onPart?: (part: string) => void;
+};
+
+const box = { width: 358, height: 300, side: 46, foot: 26 };
+
+/** A case to scale, from the front or cut through: wood in birch, the floor a line, the outside sizes along it. */
+export function CaseDrawing({ wide, high, pieces, label, across, up, stale, onPart }: DrawingProps) {
+  const scale = Math.min(
+    (box.width - box.side) / Math.max(wide, 0.01),
+    (box.height - box.foot) / Math.max(high, 0.01),
+  );
+  const [w, h] = [wide * scale, high * scale];
+  const left = (box.width - box.side - w) / 2;
+  return (
+    <svg
+      class={stale ? 'casedraw stale' : 'casedraw'}
+      viewBox={`0 -4 ${box.width} ${h + box.foot + 8}`}
+      role="img"
+      aria-label={label}
+    >
+      {pieces.map((p, k) => (
+        <rect
+          key={k}
+          class={fills[p.kind]}
+          x={left + p.x * scale}
+          y={h - (p.y + p.h) * scale}
+          width={Math.max(0.5, p.w * scale)}
+          height={Math.max(0.5, p.h * scale)}
+          stroke-width="1"
+          onClick={() => onPart?.(p.part)}
+        />
+      ))}
+      <line class="k-ink" x1={left - 8} x2={left + w + 8} y1={h} y2={h} stroke-width="2" />
+      <path
+        class="k-ink"
+        d={`M${left} ${h + 5}v6M${left + w} ${h + 5}v6M${left} ${h + 8}h${w}`}
+        stroke-width="1.25"
+      />
+      <text class="dim" x={left + w / 2} y={h + 25} text-anchor="middle">
+        {across}
+      </text>
+      <path
+        class="k-ink"
+        d={`M${left + w + 6} 0h6M${left + w + 6} ${h}h6M${left + w + 9} 0v${h}`}
+        stroke-width="1.25"
+      />
+      <text class="dim" transform={`translate(${left + w + 26} ${h / 2}) rotate(-90)`} text-anchor="middle">
+        {up}
+      </text>
+    </svg>
+  );
+}
+
+const fills: Record<Piece['kind'], string> = {
+  ply: 'f-birch k-onbirch',
+  frame: 'f-birch2 k-onbirch through',
+  groove: 'f-birch2 k-onbirch',
+  back: 'f-birch2 k-onbirch',
+};
