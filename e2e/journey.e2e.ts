@@ -137,7 +137,7 @@ test('a screen opens at its top, however far the one before was scrolled', async
   await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
   await page.getByRole('button', { name: 'Show the marks' }).click();
   await expect(page.getByRole('button', { name: 'Knife marks' })).toBeInViewport();
-  await page.goto('./#/marks/leftside');
+  await page.goto('./#/marks/case~left');
   await expect(page.getByRole('checkbox', { name: 'Marked W1' })).toBeInViewport(); // the first to mark, at the foot
 });
 

@@ -2,9 +2,11 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { writeLength } from '../src/length/write';
 import { viewOf } from '../src/screens/marks/view';
+import { planOf } from '../src/screens/plan';
 import { readJobFile } from '../src/store/file';
 import { jobOf } from '../src/store/job';
 import { fold } from '../src/store/log';
+import { checkOf } from '../src/trade/carcass/check';
 import { spacerFor } from '../src/trade/grooves/lay-out';
 import { trayFor } from '../src/trade/grooves/tray';
 import { l } from './length/write-figures';
@@ -12,8 +14,9 @@ import { l } from './length/write-figures';
 const file = readJobFile(readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8'));
 if (!file.ok) throw new Error(file.error.code);
 const job = jobOf(file.value.job, fold(file.value.entries).values);
+const plan = planOf(job, {});
 const view = (id: string) => {
-  const board = job.boards.find((b) => b.id === id);
+  const board = plan.parts.find((p) => p.id === id)?.board;
   if (!board) throw new Error(id);
   return viewOf(board, {}, job.tape);
 };
@@ -25,16 +28,24 @@ const near = (id: string, groove: string): string => {
 describe('the sample job', () => {
   test('nothing in it is unreadable or cannot be cut', () => {
     expect(job.unread).toEqual([]);
-    for (const board of job.boards) {
-      expect(view(board.id).layout.problems).toEqual([]);
-      expect(view(board.id).settings.settings.length).toBeGreaterThan(0);
+    for (const { id, board } of plan.parts) {
+      if (!board) continue;
+      expect(view(id).layout.problems).toEqual([]);
+      expect(view(id).settings.settings.length).toBeGreaterThan(0);
     }
+    for (const found of plan.worked.values()) {
+      expect(found.ok && checkOf(found.value).every((line) => line.meets)).toBe(true);
+    }
+    expect(plan.order.ok && plan.order.value.proved).toBe(true);
   });
 
   test('thirty tray grooves stand on one datum: side and partition carry the same layout', () => {
-    expect([near('leftside', 'trays~1'), near('leftside', 'trays~30')]).toEqual(['6 31/32', '59 17/32']);
-    expect([near('partition', 'trays~1'), near('partition', 'trays~30')]).toEqual(['2 13/32', '54 31/32']);
-    expect(view('leftside').marks.find((m) => m.groove.id === 'trays~30')?.mate?.value).toEqual(
+    expect([near('case~left', 'trays~1'), near('case~left', 'trays~30')]).toEqual(['6 31/32', '59 17/32']);
+    expect([near('case~partition1', 'trays~1'), near('case~partition1', 'trays~30')]).toEqual([
+      '2 13/32',
+      '54 31/32',
+    ]);
+    expect(view('case~left').marks.find((m) => m.groove.id === 'trays~30')?.mate?.value).toEqual(
       l('54 31/32'),
     );
     const { spacer, at } = spacerFor(l('4 27/32'), l('9/32'));

@@ -57,8 +57,9 @@ async function sampleBoard(from) {
   const text = readFileSync(`${root}/demo-data/mineral-and-shell-cabinet.json`, 'utf8');
   const file = readJobFile(text);
   if (!file.ok) throw new Error(file.error.code);
+  const { partsOfJob } = await from('screens/plan');
   const job = jobOf(file.value.job, fold(file.value.entries).values);
-  return { tape: job.tape, board: job.boards.find((b) => b.id === 'leftside') };
+  return { tape: job.tape, board: partsOfJob(job).parts.find((p) => p.id === 'case~left').board };
 }
 
 async function laidOut(from) {

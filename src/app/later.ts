@@ -2,6 +2,10 @@
  * Screens that are not the first thing seen. They come in a second file, fetched (from the phone's own copy) right
  * after the first screen stands, so that a page never depends on a file a newer version may have cleared away.
  */
+export { BuiltScreen } from '../screens/case/built';
+export { CaseScreen } from '../screens/case/case';
+export { CutsScreen } from '../screens/cuts/cuts';
+export { SetupScreen } from '../screens/cuts/setup';
 export { FigureScreen } from '../screens/figure/figure';
 export { ImportScreen } from '../screens/job/import';
 export { JobsScreen } from '../screens/job/jobs';
@@ -10,4 +14,8 @@ export { ShopScreen } from '../screens/job/shop';
 export { ChangeScreen } from '../screens/marks/change';
 export { FitScreen } from '../screens/marks/fit';
 export { TrayScreen } from '../screens/marks/tray';
+export { PartScreen } from '../screens/parts/part';
+export { PartsScreen } from '../screens/parts/parts';
+export { ShimsScreen } from '../screens/stack/shims';
+export { StackScreen } from '../screens/stack/stack';
 export { StockScreen } from '../screens/stock/stock';

@@ -3,6 +3,8 @@ import '../screens/figure/figure.css';
 import '../screens/marks/marks.css';
 import '../screens/saw/saw.css';
 import '../screens/job/job.css';
+import '../screens/cuts/cuts.css';
+import '../screens/case/case.css';
 import { render } from 'preact';
 import sampleUrl from '../../demo-data/mineral-and-shell-cabinet.json?url';
 import { openStore } from '../store/store';

@@ -52,6 +52,9 @@ function writeThousandths(k: bigint): string {
   return `${sign}${digits.slice(0, -3)}.${digits.slice(-3)}`;
 }
 
+/** Whether a tape or rule can show it: halves, quarters … sixty-fourths. @example isTapeFraction(inches(1n, 50n)) // false */
+export const isTapeFraction = (x: Length): boolean => 64n % x.d === 0n;
+
 /** A length in thousandths of an inch, nearest: for calipers and cutters. @example '0.734' */
 export function writeDecimal(x: Length): string {
   return writeThousandths(numerator(roundTo(x, inches(1n, 1000n), 'halfExpand').value.mul(1000n) as Length));

@@ -73,8 +73,8 @@ export function CaseDrawing({ wide, high, pieces, label, across, up, stale, onPa
 }
 
 const fills: Record<Piece['kind'], string> = {
-  ply: 'f-birch k-onbirch',
-  frame: 'f-birch2 k-onbirch through',
-  groove: 'f-birch2 k-onbirch',
-  back: 'f-birch2 k-onbirch',
+  ply: 'f-birch',
+  frame: 'f-birch2 through',
+  groove: 'f-birch2',
+  back: 'f-birch2',
 };

@@ -1,6 +1,7 @@
 import type { Length } from '../length/length';
 import { isMetric, type Tape } from '../length/tape';
 import {
+  isTapeFraction,
   mixed,
   type Mixed as Parts,
   remainder,
@@ -98,7 +99,11 @@ export function Remainder({ rest, tape, by = true }: RemainderProps) {
 }
 
 /** The tape a given figure is shown on: one that was given in millimetres holds 127 in its inches. */
-export const tapeGiven = (value: Length): Tape => (value.d % 127n === 0n ? '1 mm' : '1/64');
+export const tapeGiven = (value: Length): Tape => {
+  if (value.d % 127n === 0n) return '1 mm';
+  // .005 was said as a decimal: a two-hundredth is on no tape
+  return !isTapeFraction(value) && 1000n % value.d === 0n ? '0.001' : '1/64';
+};
 
 /** A figure as it was given, exact. */
 export const Given = ({ value }: { readonly value: Length }) => (

@@ -62,7 +62,7 @@ function Standing({ bench, list, card, first }: StandingProps) {
     list.cards.slice(at + 1).find((c) => !isDone(list, c)) ??
     list.cards.find((c) => c !== card && !isDone(list, c));
   const ready = card.operations.find((op) => !list.doing.done(op.id) && blocks(list, op).length === 0);
-  const groove = (ready ?? first).groove;
+  const groove = ready?.groove ?? card.operations.find((op) => op.groove)?.groove;
   const tick = (op: Operation) =>
     void bench.act(`${list.doing.done(op.id) ? 'Not cut' : 'Cut'}: ${op.name}`, tickChanges(list, card, op));
   const leave = (to: Card | undefined) => {

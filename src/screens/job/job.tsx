@@ -13,8 +13,9 @@ import { callGroove, setWords } from '../marks/words';
 import { measureSheet } from '../stock/measure';
 import { sheetOf } from '../stock/sheets';
 import { UndoButton } from '../undo-button';
+import { CaseList, NextSetup, newCaseIn } from './work';
 
-/** The job in hand: the next thing to do with its figure, stock as measured, boards. Before any job: three things to tap. */
+/** The job in hand: the next thing to do with its figure, stock as measured, boards. Before any job: four things to tap. */
 export function JobScreen({ bench }: { readonly bench: Bench }) {
   const job = bench.job.value;
   return job ? <Standing bench={bench} job={job} /> : <First bench={bench} />;
@@ -32,6 +33,10 @@ function First({ bench }: { readonly bench: Bench }) {
         <Icon name="figure" />
         Do a sum
       </a>
+      <button type="button" class="btn big" onClick={() => void newCaseIn(bench)}>
+        <Icon name="job" />
+        Work out a case
+      </button>
       <button type="button" class="btn big" onClick={() => void layOutBoard(bench)}>
         <Icon name="marks" />
         Lay out a board
@@ -78,14 +83,15 @@ function Standing({ bench, job }: { readonly bench: Bench; readonly job: Job }) 
             {job.place || 'Where it goes'}
           </button>
         </div>
-        <Next bench={bench} job={job} />
+        {job.cases.length > 0 ? <NextSetup bench={bench} job={job} /> : <Next bench={bench} job={job} />}
         <div class="sechead">
           <h2 class="sec">Stock, as measured</h2>
           <BarButton icon="measure" label="Measure" boxed onTap={() => void measureSheet(bench)} />
         </div>
         <StockList bench={bench} job={job} />
+        <CaseList bench={bench} job={job} />
         <div class="sechead">
-          <h2 class="sec">Boards</h2>
+          <h2 class="sec">Boards by hand</h2>
           <BarButton icon="plus" label="Lay out" boxed onTap={() => void layOutBoard(bench)} />
         </div>
         {job.boards.length === 0 && (
@@ -93,7 +99,7 @@ function Standing({ bench, job }: { readonly bench: Bench; readonly job: Job }) 
             No board laid out yet. Measure one end to end, then say where its grooves go.
           </p>
         )}
-        <BoardList bench={bench} />
+        <BoardList bench={bench} byHand />
         <div class="pad-x adds">
           <button type="button" class="btn" onClick={() => setOpen('tape')}>
             Marks to <span class="frac-inline">{job.tape}</span>
@@ -198,9 +204,15 @@ function StockList({ bench, job }: { readonly bench: Bench; readonly job: Job })
               <Plies />
               <span>
                 <b>{stock.name || 'Sheet'}</b>
-                <span class="s muted dec">{sheet?.says ?? 'no reading yet'}</span>
+                <span class="s muted dec">
+                  {sheet?.says ?? (stock.planned ? 'planned, not measured yet' : 'no reading yet')}
+                </span>
               </span>
-              {sheet && <Mixed value={sheet.thickest} tape="0.001" />}
+              {sheet ? (
+                <Mixed value={sheet.thickest} tape="0.001" />
+              ) : (
+                stock.planned && <Mixed value={stock.planned} tape="1/64" />
+              )}
             </button>
           </li>
         );

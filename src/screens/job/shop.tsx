@@ -5,6 +5,7 @@ import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { shopFields } from '../marks/words';
+import { StackBox } from '../stack/stack-box';
 
 const groups: readonly { readonly title: string; readonly fields: readonly ShopField[] }[] = [
   { title: 'Table saw', fields: ['single', 'block', 'capacity'] },
@@ -12,6 +13,7 @@ const groups: readonly { readonly title: string; readonly fields: readonly ShopF
   { title: 'Router', fields: ['routerBase', 'bit'] },
   { title: 'Circular saw', fields: ['kerf', 'shoeKeep', 'shoeWaste'] },
   { title: 'Passes', fields: ['overlap'] },
+  { title: 'Slides', fields: ['slideThickness', 'slideHeight', 'slideLength'] },
 ];
 
 /** Figures of the shop's own tools: measured once, used by every job. */
@@ -26,6 +28,7 @@ export function ShopScreen({ bench }: { readonly bench: Bench }) {
         leave={{ label: 'Back', onTap: () => history.back() }}
       />
       <main class={open ? 'page docked' : 'page'}>
+        <StackBox bench={bench} />
         {groups.map(({ title, fields }) => (
           <section key={title}>
             <div class="sechead">

@@ -36,12 +36,12 @@ export function BoardsScreen({ bench }: { readonly bench: Bench }) {
 }
 
 /** Boards with their story sticks. */
-export function BoardList({ bench }: { readonly bench: Bench }) {
+export function BoardList({ bench, byHand }: { readonly bench: Bench; readonly byHand?: boolean }) {
   const job = bench.job.value;
   if (!job) return null;
   return (
     <ul>
-      {allBoards(bench).map((board) => {
+      {(byHand ? job.boards : allBoards(bench)).map((board) => {
         const view = viewOf(board, bench.shop.value, job.tape);
         const rows = rowsOf(view, bench.folded.value.ticks);
         const done = rows.filter((r) => r.done).length;

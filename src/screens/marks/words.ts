@@ -175,6 +175,9 @@ export const shopFields: Record<ShopField, string> = {
   kerf: 'Kerf of the circular saw',
   overlap: 'Overlap of passes',
   stepError: 'Error of one step',
+  slideThickness: 'How thick a slide is',
+  slideHeight: 'How high a slide is',
+  slideLength: 'How long the slides are',
 };
 
 export function settingProblemText(problem: SettingProblem): string {

@@ -76,7 +76,7 @@ function Recipes({ bench, build, want }: RecipeProps) {
   return (
     <>
       <div class="setting">
-        <Mixed value={want} size="setting" tape="0.001" />
+        <Mixed value={want} size="result" tape="0.001" />
         <div class="side s muted">wanted</div>
       </div>
       {!found.ok && (

@@ -1,19 +1,21 @@
-import { isNegative, type Length } from '../../length/length';
+import { isNegative, isZero, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
-import { writeDecimal, writeLength } from '../../length/write';
+import { isTapeFraction, writeDecimal, writeLength } from '../../length/write';
 import type { Piece } from '../../trade/stacks/pieces';
 import type { StackError } from '../../trade/stacks/stack';
 import type { Correction } from '../../trade/stacks/test-cut';
 
 /** A piece as it is marked: a chipper in its fraction, a shim in thousandths. */
-export const sizeWords = (size: Length): string => (size.d > 64n ? writeDecimal(size) : writeLength(size));
+export const sizeWords = (size: Length): string =>
+  isTapeFraction(size) ? writeLength(size) : writeDecimal(size);
 
 export const pieceWords = ({ size, count, kind }: Piece): string =>
   `${count} × ${sizeWords(size)} ${kind}${count === 1 ? '' : 's'}`;
 
 export const errorWords = (error: Length): string => {
+  if (isZero(error)) return 'exact';
   const by = writeDecimal(error).replace('-', '');
-  return error.n === 0n ? 'exact' : isNegative(error) ? `${by} narrow` : `${by} wide`;
+  return `${by === '0.000' ? 'under 0.001' : by} ${isNegative(error) ? 'narrow' : 'wide'}`;
 };
 
 /** Why there is no stack, and what would make one. */

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { less } from '../../length/length';
+import { less, longest } from '../../length/length';
 import { writeDecimal, writeLength } from '../../length/write';
 import { editStock } from '../../store/job';
 import { leastSpreadToWarn } from '../../trade/grooves/fit';
@@ -10,11 +10,13 @@ import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { TextDock } from '../marks/ask';
 import { UndoButton } from '../undo-button';
+import { InUse } from './in-use';
+import { Offcuts } from './offcuts';
 import { sheetOf } from './sheets';
 
 /** A sheet as measured: a set of readings, not one number. */
 export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
-  const [open, setOpen] = useState<'name' | number>();
+  const [open, setOpen] = useState<'name' | 'planned' | number>();
   const job = bench.job.value;
   const stock = job?.stock.find((s) => s.id === id);
   const leave = () => bench.go({ at: 'job' });
@@ -70,6 +72,8 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
             )}
           </section>
         )}
+        <InUse bench={bench} stock={stock} onPlanned={() => setOpen('planned')} />
+        <Offcuts bench={bench} stock={stock} />
         <div class="pad-x adds">
           <button
             type="button"
@@ -91,6 +95,16 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
           onClose={() => setOpen(undefined)}
         />
       )}
+      {open === 'planned' && (
+        <KeySheet
+          title="Planned thickness, until it is measured"
+          tape="1/64"
+          fill="length"
+          now={stock.planned}
+          onLength={(planned) => void bench.act('Planned thickness', editStock(id, { planned }))}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
       {typeof open === 'number' && (
         <KeySheet
           key={open}
@@ -102,7 +116,13 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
             const rest = [...readings];
             if (value) rest.splice(open, 1, value);
             else rest.splice(open, 1);
-            void bench.act(`Reading ${open + 1}`, editStock(id, { readings: rest }));
+            void bench.act(`Reading ${open + 1}`, [
+              ...editStock(id, { readings: rest }),
+              // the first reading of a sheet nothing was planned for changes nothing: it is taken up at once
+              ...(value && !stock.used && !stock.planned
+                ? editStock(id, { used: longest(value, ...rest) })
+                : []),
+            ]);
           }}
           onClose={() => setOpen(undefined)}
         />

@@ -124,4 +124,8 @@ export type Shop = {
   readonly overlap?: Length | undefined;
   /** Error of one step when stepping by a pin or blocks. */
   readonly stepError?: Length | undefined;
+  /** Drawer slides: how thick, high and long one is. */
+  readonly slideThickness?: Length | undefined;
+  readonly slideHeight?: Length | undefined;
+  readonly slideLength?: Length | undefined;
 };

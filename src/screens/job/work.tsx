@@ -1,0 +1,103 @@
+import { editCase, type Job } from '../../store/job';
+import { BarButton } from '../../ui/bar';
+import { Icon } from '../../ui/icon';
+import { Mixed, Remainder } from '../../ui/mixed';
+import { StoryStick } from '../../ui/story-stick';
+import type { Bench } from '../bench';
+import { checklistOf, cutCount, isDone, misfits, standingCard } from '../cuts/view';
+import { setupTitle } from '../cuts/words';
+
+/** A new case in the job in hand, or in a new one. */
+export async function newCaseIn(bench: Bench): Promise<void> {
+  if (!bench.job.value) await bench.newJob('New job');
+  const id = bench.newId();
+  const n = (bench.job.value?.cases.length ?? 0) + 1;
+  const made = await bench.act(
+    'A new case',
+    editCase(id, { name: n === 1 ? 'Case' : `Case ${n}`, hold: 'outside' }),
+  );
+  if (made) bench.go({ at: 'case', id });
+}
+
+type WorkProps = { readonly bench: Bench; readonly job: Job };
+
+/** The next setup with its figure: where the work was left. */
+export function NextSetup({ bench, job }: WorkProps) {
+  const plan = bench.plan.value;
+  if (!plan) return null;
+  const list = checklistOf(plan, bench.folded.value);
+  const card = standingCard(list);
+  const op = card?.operations[0];
+  if (!card || !op) return null;
+  const left = card.operations.filter((o) => !list.doing.done(o.id));
+  const { figure } = op.setup;
+  return (
+    <section class="next" aria-label="Next thing to do">
+      <p class="lead">
+        Next: {setupTitle(op).replace(/ at$/, '').toLowerCase()}, {left[0]?.name ?? op.name}
+        {left.length > 1 && ` and ${left.length - 1} more`}
+      </p>
+      {figure && (
+        <div class="mid">
+          <Mixed value={figure.value} rest={figure.rest} size="setting" tape={job.tape} />
+          <div class="side">
+            <Remainder tape={job.tape} rest={figure.rest} by={false} />
+          </div>
+        </div>
+      )}
+      <button type="button" class="btn" onClick={() => bench.go({ at: 'setup', id: card.id })}>
+        Pick up where I was <Icon name="next" />
+      </button>
+    </section>
+  );
+}
+
+/** The cases of the job, and how far their cuts are. */
+export function CaseList({ bench, job }: WorkProps) {
+  const plan = job.cases.length > 0 ? bench.plan.value : undefined;
+  const list = plan && checklistOf(plan, bench.folded.value);
+  const off = list ? misfits(list).length : 0;
+  return (
+    <>
+      <div class="sechead">
+        <h2 class="sec">Case</h2>
+        <BarButton icon="plus" label="New case" boxed onTap={() => void newCaseIn(bench)} />
+      </div>
+      {job.cases.length === 0 && (
+        <p class="pad-x empty-line">
+          No case yet. Say how wide, high and deep: every part follows from the sheets as measured.
+        </p>
+      )}
+      <ul>
+        {job.cases.map((c) => (
+          <li key={c.id}>
+            <button type="button" class="sect" onClick={() => bench.go({ at: 'case', id: c.id })}>
+              <b>{c.name || 'Case'}</b>
+              <span>{plan?.worked.get(c.id)?.ok ? 'worked out' : 'not worked out yet'}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+      {list && plan && plan.operations.length > 0 && (
+        <button type="button" class="sect" onClick={() => bench.go({ at: 'cuts' })}>
+          <b>Cuts</b>
+          <span>
+            {cutCount(list).cut} of {cutCount(list).of} cut
+          </span>
+          <StoryStick done={list.cards.map((card) => isDone(list, card))} label="Settings done" />
+        </button>
+      )}
+      {off > 0 && (
+        <p class="pad-x note">
+          {off === 1 ? 'One cut piece is' : `${off} cut pieces are`} now wanted otherwise: see Cuts.
+        </p>
+      )}
+      {plan && plan.parts.length > 0 && (
+        <button type="button" class="sect" onClick={() => bench.go({ at: 'parts' })}>
+          <b>Parts</b>
+          <span>{plan.parts.reduce((n, p) => n + p.copies, 0)} pieces</span>
+        </button>
+      )}
+    </>
+  );
+}
