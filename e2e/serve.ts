@@ -15,8 +15,12 @@ export async function serve(port: number, base = '/'): Promise<Served> {
     preview: { port, strictPort: true, host: 'localhost' },
     logLevel: 'error',
   });
+  let stopped: Promise<void> | undefined;
   return {
     url: `http://localhost:${port}${base}`,
-    stop: () => server.close(),
+    stop: () => {
+      stopped ??= server.close();
+      return stopped;
+    },
   };
 }

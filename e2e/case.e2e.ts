@@ -1,0 +1,201 @@
+import { expect, type Page, test } from '@playwright/test';
+import { choose, fillBlank, openSample, readyOffline } from './app';
+import { newProfile } from './profile';
+import { serve } from './serve';
+
+const bounce = 380; // a second touch on one control sooner is glove bounce
+
+/** The figure of the setup on the screen, as it is spoken. */
+const figure = (page: Page) => page.locator('.setting .sr').first();
+const main = (page: Page) => page.locator('.fixedbar .main');
+
+async function tapMain(page: Page, words: string): Promise<void> {
+  await expect(main(page)).toHaveText(words);
+  await main(page).click();
+  await page.waitForTimeout(bounce);
+}
+
+/** Presses keys of the docked panel by their names, and Done. */
+async function press(page: Page, names: readonly string[]): Promise<void> {
+  const dock = page.getByRole('dialog');
+  for (const name of names) {
+    await dock.getByRole('button', { name, exact: true }).click();
+    await page.waitForTimeout(70);
+  }
+  await dock.getByRole('button', { name: 'Done' }).click();
+  await expect(dock).toBeHidden();
+}
+
+const row = (page: Page, words: RegExp) =>
+  page.locator('main .nextset, main .sect').filter({ hasText: words }).first();
+
+async function openCuts(page: Page, url: string): Promise<void> {
+  await page.goto(`${url}#/cuts`);
+  await expect(page.getByRole('heading', { name: 'Cuts', exact: true })).toBeVisible();
+}
+
+test('a case from outside sizes to a recut, offline, killed midway', async () => {
+  test.setTimeout(120_000);
+  const server = await serve(4183);
+  const profile = newProfile();
+  try {
+    let context = await profile.open();
+    let page = context.pages()[0] ?? (await context.newPage());
+    await page.goto(server.url);
+    await page.getByRole('button', { name: 'Work out a case' }).click();
+    await readyOffline(page);
+    await server.stop(); // from here on there is no network at all
+
+    // outside sizes; what is missing is asked for one thing at a time
+    await expect(page.getByText('Say: outside width.')).toBeVisible();
+    await fillBlank(page, /Outside width/, '38 3/8');
+    await fillBlank(page, /Outside height/, '64 1/4');
+    await fillBlank(page, /Depth, without a face frame/, '17 1/2');
+    await fillBlank(page, /Floor to the underside/, '4 1/8');
+    await page
+      .locator('main')
+      .getByRole('button', { name: /How many partitions/ })
+      .click();
+    await press(page, ['1']);
+    await expect(page.getByText('Say what the sides are of, and how thick.')).toBeVisible();
+    await page.getByRole('button', { name: 'Measure a sheet' }).click();
+    await row(page, /Planned, until it is measured/).click();
+    await press(page, ['3/4']);
+    await page.getByRole('button', { name: 'Job', exact: true }).click();
+    await row(page, /^Case/).click();
+    await choose(page, /What the sides are of/, 'Sheet A');
+
+    // (38 3/8 less two sides, less a partition) shared by two, in 3/4
+    await expect(page.locator('.whyrow').first()).toContainText('18 and 1/16 inches');
+    await expect(page.locator('.checkline')).toHaveCount(5);
+
+    // two sides ripped, the bottom ripped and cut to length
+    await openCuts(page, server.url);
+    await row(page, /Rip fence at/).click();
+    await expect(figure(page)).toHaveText('17 and 1/2 inches');
+    await tapMain(page, 'Left side is cut');
+    await tapMain(page, 'Right side is cut');
+    await expect(page.locator('.lastcall')).toContainText(
+      '3 cuts still want 17 1/2: Bottom, Top, Partition.',
+    );
+    await tapMain(page, 'Bottom is cut');
+
+    await profile.kill();
+    context = await profile.open();
+    page = context.pages()[0] ?? (await context.newPage());
+    await page.goto(server.url); // cold start: server gone, nothing in memory
+    await expect(figure(page)).toHaveText('17 and 1/2 inches'); // the same setup
+    await expect(page.locator('.tick[aria-checked="true"]')).toHaveCount(3); // every acknowledged tick
+    await expect(page.locator('.lastcall')).toContainText('2 cuts still want 17 1/2: Top, Partition.');
+    await page.getByRole('button', { name: 'Leave' }).click(); // left with two uncut: said, and let go
+    await openCuts(page, server.url);
+    await row(page, /Crosscut, stop at.*Bottom/).click();
+    await expect(figure(page)).toHaveText('37 and 3/8 inches');
+    await tapMain(page, 'Bottom is cut');
+
+    // the sheet reads 18 mm: seen before it is taken up, and nothing cut moves
+    await page.goto(`${server.url}#/`);
+    await page.getByRole('button', { name: /Sheet A/ }).click();
+    await page.getByRole('button', { name: 'First reading' }).click();
+    await press(page, ['1', '8', 'mm']);
+    await page.getByRole('button', { name: /See what 0.709/ }).click();
+    await expect(page.locator('.changes li').first()).toBeVisible();
+    await expect(page.getByText('as planned.')).toBeVisible(); // still
+    await page.getByRole('button', { name: 'Use it for what is not cut' }).click();
+    await expect(page.getByText('as measured.')).toBeVisible();
+
+    await openCuts(page, server.url);
+    await expect(page.locator('.misfits')).toContainText('37 and 3/8 inches');
+    await expect(page.locator('.misfits')).toContainText(
+      '37 and 15/32 inches, scant by 0.011'.split(',')[0] ?? '',
+    );
+    await expect(page.locator('.misfits li')).toHaveCount(1); // the rips are as they were
+    await page.locator('.misfits button').click();
+
+    // spoiled: its own cuts again, and the bottom comes back on the list
+    await page.getByRole('button', { name: 'Spoiled' }).click();
+    await expect(page.getByRole('dialog')).toContainText('Its own 2 cuts again, at 2 settings');
+    await page.getByRole('button', { name: 'Spoiled. Put it back on the list' }).click();
+    await openCuts(page, server.url);
+    await expect(page.locator('.misfits')).toHaveCount(0);
+    await row(page, /Rip fence at/).click();
+    await tapMain(page, 'Bottom, recut is cut');
+    await openCuts(page, server.url);
+    await row(page, /Crosscut, stop at.*Bottom, recut/).click();
+    await expect(figure(page)).toHaveText(/37 and 15\/32 inches/);
+    await tapMain(page, 'Bottom, recut is cut');
+    await expect(page.locator('.tick[aria-checked="true"]')).toHaveCount(1);
+
+    await page.getByRole('button', { name: /^Undo/ }).click(); // undo takes back the tick, by name
+    await expect(page.locator('.tick[aria-checked="true"]')).toHaveCount(0);
+  } finally {
+    await profile.kill();
+    profile.remove();
+    await server.stop().catch(() => undefined);
+  }
+});
+
+test('a blocked cut says what blocks it, and goes ahead with a reason', async ({ page }) => {
+  await openSample(page);
+  await page.goto('./#/cuts');
+  await row(page, /Crosscut, stop at.*Left side/).click();
+  const box = page.getByRole('checkbox', { name: /Left side, length/ });
+  await expect(page.locator('.piece').first()).toContainText('blocked by Left side, rip');
+  await box.click();
+  await expect(box).not.toBeChecked();
+  await page.getByRole('button', { name: 'Go ahead: already done elsewhere' }).click();
+  await expect(page.locator('.piece').first()).not.toContainText('blocked');
+  await page.waitForTimeout(bounce);
+  await box.click();
+  await expect(box).toBeChecked();
+});
+
+test('the same tick stands on the card, on the marks of the part and at the saw', async ({ page }) => {
+  await openSample(page);
+  await page.goto('./#/saw/case~left');
+  await expect(page.locator('.giant .sr')).toContainText('4 and 1/8');
+  await page.locator('.knuckle .main').click();
+  await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(1);
+  await page.goto('./#/part/case~left');
+  await row(page, /Stop block at.*groove bottom/).click();
+  await expect(page.getByRole('checkbox', { name: /Left side, groove bottom/ })).toBeChecked();
+});
+
+test('the stack for a sheet, and what a test cut asks for', async ({ page }) => {
+  await openSample(page);
+  await page.goto('./#/stack/stop~13d32~3d16');
+  const fewest = page.getByRole('region', { name: 'Fewest pieces' });
+  await expect(fewest).toContainText('cuts 0.407');
+  await fewest.getByRole('button', { name: 'This one is on the arbor' }).click();
+  await expect(page.getByText('Recipe kept:')).toBeVisible();
+  await row(page, /It measures/).click();
+  await press(page, ['0', '.', '4', '1']);
+  await expect(page.locator('.verdict')).toHaveText('Take from the stack: 0.004.');
+});
+
+test('an as-built measure is seen beside the plan, and taken up by a tap', async ({ page }) => {
+  await openSample(page);
+  await page.goto('./#/built/case');
+  const bay = page.getByRole('region', { name: 'Bay 1', exact: true });
+  await bay.getByRole('button', { name: /front, low/ }).click();
+  await press(page, ['1', '8', '1/16']);
+  await expect(bay).toContainText('scant 0.047'); // 18 1/16 where 18 7/64 was planned
+  await page.goto('./#/part/case~trays');
+  await expect(page.locator('.sizerow').first()).toContainText('18 and 7/16 inches'); // not yet
+  await page.goto('./#/built/case');
+  await bay.getByRole('button', { name: /See what/ }).click();
+  await bay.getByRole('button', { name: 'Use it for what is not cut' }).click();
+  await page.goto('./#/part/case~trays');
+  await expect(page.locator('.sizerow').first()).toContainText('18 and 3/8 inches'); // 18 25/64, rounded down
+});
+
+test('what is typed wrong says by how much, and the last good drawing stays', async ({ page }) => {
+  await openSample(page);
+  await page.goto('./#/case/case');
+  await fillBlank(page, /Outside width/, '2');
+  await expect(page.locator('.wrongline')).toContainText('5/32 over what there is between');
+  await expect(page.locator('.casedraw.stale')).toBeVisible();
+  await expect(page.getByText('before this change')).toBeVisible();
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(page.locator('.wrongline')).toHaveCount(0);
+});

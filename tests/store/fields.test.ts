@@ -1,0 +1,529 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Length } from '../../src/length/length';
+import { planOf } from '../../src/screens/plan';
+import type { Change, Entry, Json } from '../../src/store/entry';
+import {
+  boardFields,
+  builtFields,
+  caseFields,
+  fieldAt,
+  insideFields,
+  jobFields,
+  letFields,
+  offcutFields,
+  partFields,
+  pieceFields,
+  recipeFields,
+  runFields,
+  stockFields,
+  wideFields,
+  workFields,
+} from '../../src/store/fields';
+import * as job from '../../src/store/job';
+import { fold } from '../../src/store/log';
+import { readEntry } from '../../src/store/rows';
+import { l } from '../length/write-figures';
+import { runs } from '../runs';
+
+const entriesOf = (changes: readonly Change[]): readonly Entry[] =>
+  changes.map((change, k) => ({
+    job: 'j',
+    device: 'p',
+    count: k + 1,
+    at: '2026-11-02T08:00:00Z',
+    act: `p.${k + 1}`,
+    label: 'x',
+    ...change,
+  }));
+
+/** Any length, exact: a thirty-second, and thousandths of a millimetre. */
+const long = l('23 5/8');
+const odd = l('18.003 mm');
+
+type Patch = Readonly<Record<string, unknown>>;
+const wholeCase = Object.fromEntries(
+  Object.keys(caseFields).map((name): [string, unknown] => {
+    if (name.endsWith('Stock')) return [name, 'sheeta'];
+    if (/^has|Off$|^gone$/.test(name)) return [name, name !== 'gone'];
+    if (['partitions', 'cleats', 'mitres', 'crosses'].includes(name)) return [name, 2];
+    if (name === 'bays') return [name, [long, undefined, odd]];
+    if (name === 'hold') return [name, 'openings'];
+    return [name, name === 'name' ? 'Case' : odd];
+  }),
+);
+
+const cutting: Patch = {
+  machine: 'router',
+  against: 'other',
+  grows: 'toward',
+  guide: 'far',
+  stopSide: 'right',
+  cutter: odd,
+};
+
+/** Every table with a value for every field, and the edits that write it. */
+const tables: readonly (readonly [string, object, Patch, (patch: Patch) => readonly Change[]])[] = [
+  [
+    'the job',
+    jobFields,
+    {
+      name: 'Shelf',
+      place: '',
+      note: 'n'.repeat(4000),
+      tape: '1/2 mm',
+      deleted: '2026-11-02T08:00:00.123Z',
+      standing: 'rip~r~35d2~trueedge',
+    },
+    (p) => job.editJob(p),
+  ],
+  [
+    'a board',
+    boardFields,
+    {
+      ...cutting,
+      name: 'Left',
+      made: 'pair',
+      copies: 1000,
+      length: long,
+      thickness: odd,
+      across: long,
+      end: 'top',
+      datum: l('0'),
+      mate: l('-1/32'),
+      mateName: 'partition',
+      gone: false,
+    },
+    (p) => job.editBoard('b1', p),
+  ],
+  [
+    'a run',
+    runFields,
+    {
+      spacing: 'fill',
+      face: 'B',
+      point: 'centre',
+      width: odd,
+      depth: long,
+      count: 30,
+      pitch: odd,
+      first: long,
+      endRoom: long,
+      centred: true,
+      span: long,
+      part: odd,
+      at: [long, undefined, odd],
+      stopped: long,
+      gone: false,
+    },
+    (p) => job.editRun('b1', 'r1', p),
+  ],
+  [
+    'a wide groove',
+    wideFields,
+    { face: 'A', near: long, width: odd, depth: long, gone: false },
+    (p) => job.editWide('b1', 'w1', p),
+  ],
+  [
+    'a sheet',
+    stockFields,
+    { name: 'Sheet', kind: 'stick', readings: [odd, long], planned: long, used: odd, gone: false },
+    (p) => job.editStock('s1', p),
+  ],
+  ['a case', caseFields, wholeCase, (p) => job.editCase('c1', p)],
+  [
+    'a thing in a bay',
+    insideFields,
+    {
+      kind: 'trays',
+      bay: 1,
+      count: 0,
+      at: long,
+      first: long,
+      pitch: odd,
+      endRoom: long,
+      width: odd,
+      depth: long,
+      slack: odd,
+      wide: long,
+      gone: false,
+    },
+    (p) => job.editInside('c1', 'i1', p),
+  ],
+  [
+    'an opening as built',
+    builtFields,
+    { frontA: long, frontB: odd, backA: long, backB: odd, used: long },
+    (p) => job.editBuilt('c1', 'frame1w', p),
+  ],
+  ['a part', partFields, cutting, (p) => job.editPart('c1~left', p)],
+  [
+    'a piece',
+    pieceFields,
+    { recuts: 2, asLength: odd, asWidth: long },
+    (p) => job.editPiece('c1~left', '1', p),
+  ],
+  [
+    'work by hand',
+    workFields,
+    {
+      part: 'c1~left',
+      name: 'Drill',
+      machine: 'bench',
+      figure: long,
+      cutter: odd,
+      height: long,
+      after: 'len',
+      gone: false,
+    },
+    (p) => job.editWork('h1', p),
+  ],
+  [
+    'a recipe',
+    recipeFields,
+    { stack: [l('1/8'), odd], scale: long, height: long, got: odd, note: 'n' },
+    (p) => job.editRecipe('stop~579d800~9d32', p),
+  ],
+  [
+    'an offcut',
+    offcutFields,
+    { stock: 's1', length: long, width: odd, gone: false },
+    (p) => job.editOffcut('o1', p),
+  ],
+  ['a reason', letFields, { why: 'it is here' }, (p) => job.letAheadOf('cut/c1~left/len/1~2', `${p.why}`)],
+];
+
+describe.each(tables)('fieldAt: %s', (_, table, patch, edit) => {
+  const changes = edit(patch);
+
+  test('every field of the table is tried', () => {
+    expect(Object.keys(patch).sort()).toEqual(Object.keys(table).sort());
+  });
+
+  test('every path written is a field, and its value reads back to the same', () => {
+    expect(changes).toHaveLength(Object.keys(patch).length);
+    for (const [k, [name, value]] of Object.entries(patch).entries()) {
+      const change = changes[k];
+      if (change?.kind !== 'edit') throw new Error(name);
+      expect(fieldAt(change.path)?.read(change.value), change.path).toEqual(value);
+      expect(JSON.parse(JSON.stringify(change.value))).toEqual(change.value);
+    }
+  });
+
+  test('every edit is a row of the log, and so is the one that takes it away', () => {
+    const empty = edit(Object.fromEntries(Object.keys(patch).map((name) => [name, undefined])));
+    const taken = empty.map(
+      (c): Change => (c.kind === 'edit' && c.path.startsWith('let/') ? { ...c, value: null } : c),
+    );
+    for (const entry of entriesOf([...changes, ...taken])) expect(readEntry(entry)).toEqual({ entry });
+  });
+
+  test('folded, nothing of it is unread', () => {
+    expect(job.jobOf('j', fold(entriesOf(changes)).values).unread).toEqual([]);
+  });
+});
+
+describe('jobOf', () => {
+  const all = tables.flatMap(([, , patch, edit]) => edit(patch));
+  const read = job.jobOf('j', fold(entriesOf(all)).values);
+
+  test('what was written stands where it belongs', () => {
+    const [first] = read.cases;
+    expect(first).toMatchObject({ id: 'c1', name: 'Case', hold: 'openings', partitions: 2, mitres: 2 });
+    expect(first?.bays).toEqual([long, undefined, odd]);
+    expect(Object.keys(first?.stocks ?? {})).toHaveLength(14);
+    expect(first?.inside).toMatchObject([
+      { id: 'i1', kind: 'trays', bay: 1, count: 0, at: long, slack: odd },
+    ]);
+    expect(first?.built.frame1w?.used).toEqual(long);
+    expect(read.parts['c1~left']?.machine).toBe('router');
+    expect(read.parts['c1~left']?.pieces['1']).toEqual({ recuts: 2, asLength: odd, asWidth: long });
+    expect(read.work.map((x) => x.after)).toEqual(['len']);
+    expect(read.recipes['stop~579d800~9d32']?.stack).toEqual([l('1/8'), odd]);
+    expect(read.let).toEqual({ 'cut/c1~left/len/1~2': 'it is here' });
+    expect(read.offcuts).toEqual([{ id: 'o1', stock: 's1', length: long, width: odd }]);
+    expect(read.stock[0]?.readings).toEqual([odd, long]);
+    expect([read.standing, read.deleted]).toEqual(['rip~r~35d2~trueedge', '2026-11-02T08:00:00.123Z']);
+  });
+
+  test.each<[string, readonly Change[], (from: job.Job) => readonly unknown[]]>([
+    ['a case', job.editCase('c1', { gone: true }), (from) => from.cases],
+    ['a thing in a bay', job.editInside('c1', 'i1', { gone: true }), (from) => from.cases[0]?.inside ?? []],
+    ['work', job.editWork('h1', { gone: true }), (from) => from.work],
+    ['an offcut', job.editOffcut('o1', { gone: true }), (from) => from.offcuts],
+    ['a sheet', job.editStock('s1', { gone: true }), (from) => from.stock],
+    ['a board', job.editBoard('b1', { gone: true }), (from) => from.boards],
+  ])('%s that is gone is not there, and comes back when the word is taken back', (_, gone, list) => {
+    const back = gone.map((c): Change => (c.kind === 'edit' ? { ...c, value: null } : c));
+    const listed = (more: readonly Change[]) =>
+      list(job.jobOf('j', fold(entriesOf([...all, ...more])).values));
+    expect(listed([])).toHaveLength(1);
+    expect(listed(gone)).toEqual([]);
+    expect(listed([...gone, ...back])).toEqual(listed([]));
+  });
+});
+
+describe('near misses', () => {
+  test.each([
+    ['nothing', ''],
+    ['a slash', '/'],
+    ['a field of no table', 'price'],
+    ['a table nobody knows', 'shelves/s1/name'],
+    ['a table without a thing', 'cases'],
+    ['a thing without a field', 'cases/c1'],
+    ['a table under a thing, no more', 'cases/c1/inside'],
+    ['a thing under a thing, no field', 'cases/c1/inside/i1'],
+    ['a field nobody knows', 'cases/c1/price'],
+    ['a field of another table', 'stock/s1/hasBack'],
+    ['a table of another thing', 'boards/b1/inside/i1/kind'],
+    ['a table under a table under a table', 'cases/c1/inside/i1/built/bay1/used'],
+    ['a step too many', 'cases/c1/width/x'],
+    ['a step too many at the end', 'cases/c1/width/'],
+    ['a step too many before', '/cases/c1/width'],
+    ['an empty id', 'cases//width'],
+    ['a job field with a step', 'name/x'],
+    ['a piece without its part', 'parts/pieces/1'],
+    ['a piece with a step too many', 'parts/c1~left/pieces/1/recuts/x'],
+    ['a part with the name of its field twice', 'parts/c1~left/machine/machine'],
+    ['a reason with two steps', 'let/c1~left/len/why'],
+    ['a reason with four steps', 'let/c1~left/len/1/2/why'],
+    ['a reason that is none', 'let/c1~left/len/1/because'],
+    ['a recipe in two steps', 'recipes/stop/579d800/got'],
+    ['capitals in the id of a case', 'cases/C1/width'],
+    ['capitals in the id of a sheet', 'stock/sheetA/used'],
+    ['capitals in the id of a board', 'boards/B1/length'],
+    ['capitals in the id of a run', 'boards/b1/runs/R1/width'],
+    ['capitals in the id of a wide groove', 'boards/b1/wides/W1/width'],
+    ['capitals in the id of a thing in a bay', 'cases/c1/inside/I1/kind'],
+    ['capitals in the name of an opening', 'cases/c1/built/Bay1/used'],
+    ['capitals in the id of work', 'work/H1/part'],
+    ['capitals in the id of an offcut', 'offcuts/O1/stock'],
+    ['a joined id where none may be', 'cases/c1~left/width'],
+    ['an id of 25 letters', `cases/${'c'.repeat(25)}/width`],
+    ['a key of 61 letters', `recipes/${'r'.repeat(61)}/got`],
+    ['a mark in a key', 'parts/c1-left/machine'],
+    ['a blank in a key', 'parts/c1 left/machine'],
+    ['a line end in an id', 'cases/c1\n/width'],
+    ['an id of other letters', 'cases/ç1/width'],
+    ['a prototype for a table', '__proto__/c1/width'],
+    ['a prototype for an id', 'cases/__proto__/width'],
+    ['a prototype for a part', 'parts/__proto__/machine'],
+    ['a prototype for a field', 'cases/c1/__proto__'],
+    ['a prototype under a thing', 'cases/c1/__proto__/i1/kind'],
+    ['a prototype alone', '__proto__'],
+    ['a constructor for a table', 'constructor/c1/width'],
+    ['a constructor for a field', 'cases/c1/constructor'],
+    ['a constructor for a table under a thing', 'cases/c1/constructor/i1/kind'],
+    ['a constructor alone', 'constructor'],
+    ['a method for a field', 'recipes/stop/toString'],
+    ['a method for a table', 'valueOf/x/y'],
+    ['a field in capitals', 'cases/c1/Width'],
+  ])('%s is no field: %j', (_, path) => {
+    expect(fieldAt(path)).toBeUndefined();
+  });
+
+  test.each([
+    'parts/C1~Left/machine',
+    'parts/c1~left/pieces/A~2/recuts',
+    'recipes/Stop~23d32/got',
+    'let/C1/H~x/A/why',
+    `recipes/${'r'.repeat(60)}/got`,
+    `cases/${'c'.repeat(24)}/width`,
+  ])('while %s is one', (path) => {
+    expect(fieldAt(path)).toBeDefined();
+  });
+
+  const lengthPaths = [
+    'cases/c1/width',
+    'cases/c1/inside/i1/at',
+    'cases/c1/built/bay1/used',
+    'parts/c1~left/cutter',
+    'parts/c1~left/pieces/1/asLength',
+    'work/h1/figure',
+    'recipes/stop/got',
+    'offcuts/o1/length',
+    'stock/s1/used',
+  ];
+  test.each(lengthPaths)('%s takes no decimal, number, mark, sum or nothing', (path) => {
+    const not: readonly Json[] = [
+      '64.25',
+      64.25,
+      0,
+      '64 1/4',
+      '64 1/4"',
+      '1/0',
+      '1e3',
+      '',
+      ' 1',
+      '+1',
+      '-',
+      '--1',
+      null,
+      true,
+      ['1'],
+      {},
+      '1/-2',
+      '9'.repeat(61),
+    ];
+    for (const json of not) expect(fieldAt(path)?.read(json), JSON.stringify(json)).toBeUndefined();
+    expect(fieldAt(path)?.read('257/4')).toEqual(l('64 1/4'));
+  });
+
+  test.each([
+    'cases/c1/partitions',
+    'cases/c1/cleats',
+    'cases/c1/inside/i1/bay',
+    'cases/c1/inside/i1/count',
+    'parts/c1~left/pieces/1/recuts',
+    'boards/b1/copies',
+  ])('%s takes whole numbers from 0 to 1000 alone', (path) => {
+    const not: readonly Json[] = [
+      0.5,
+      -1,
+      1001,
+      1e9,
+      Number.NaN,
+      Number.POSITIVE_INFINITY,
+      '1',
+      null,
+      true,
+      [1],
+    ];
+    for (const json of not) expect(fieldAt(path)?.read(json), `${json}`).toBeUndefined();
+    for (const json of [0, 1, 1000]) expect(fieldAt(path)?.read(json)).toBe(json);
+  });
+
+  test.each<[string, Json]>([
+    ['cases/c1/hold', 'inside'],
+    ['cases/c1/hold', 'constructor'],
+    ['cases/c1/hasBack', 1],
+    ['cases/c1/hasBack', 'true'],
+    ['cases/c1/sideStock', 's'.repeat(25)],
+    ['cases/c1/bays', ['1', '1.5']],
+    ['cases/c1/bays', { length: 1 }],
+    ['cases/c1/bays', Array(501).fill(null)],
+    ['cases/c1/inside/i1/kind', 'drawer'],
+    ['work/h1/machine', 'notch'],
+    ['work/h1/part', 'p'.repeat(61)],
+    ['parts/c1~left/machine', 'rip'],
+    ['recipes/stop/stack', ['1/8', null]],
+    ['recipes/stop/stack', '1/8'],
+    ['recipes/stop/note', 'n'.repeat(401)],
+    ['let/c1~left/len/1/why', 'w'.repeat(201)],
+    ['let/c1~left/len/1/why', { toString: 'x' }],
+    ['offcuts/o1/stock', 12],
+    ['stock/s1/kind', 'plank'],
+    ['standing', 's'.repeat(81)],
+    ['deleted', '2026-13-01T00:00:00Z'],
+    ['tape', '1/128'],
+  ])('%s does not read %j', (path, json) => {
+    expect(fieldAt(path)).toBeDefined();
+    expect(fieldAt(path)?.read(json)).toBeUndefined();
+  });
+});
+
+describe('names of the language', () => {
+  const words = [
+    'constructor',
+    'prototype',
+    'valueof',
+    'hasownproperty',
+    'toString',
+    'valueOf',
+    'hasOwnProperty',
+    'isPrototypeOf',
+  ];
+  const lower = words.filter((word) => word === word.toLowerCase());
+
+  test('as ids they are ids and nothing else: the job is plain data and its plan is worked out', () => {
+    const changes = [
+      ...lower.flatMap((id) => [
+        ...job.editStock(id, { readings: [l('3/4')], used: l('3/4') }),
+        ...job.editCase(id, { width: l('30'), height: l('30'), depth: l('12'), sideStock: id, hasTop: true }),
+        ...job.editInside(id, id, { kind: 'fixed', bay: 1, at: l('10') }),
+        ...job.editBuilt(id, id, { used: l('28') }),
+        ...job.editBoard(id, { length: l('20'), across: l('10') }),
+        ...job.editRun(id, id, { spacing: 'pitch', count: 2 }),
+        ...job.editWork(id, { part: id, name: id, after: id }),
+        ...job.editOffcut(id, { stock: id, length: long, width: long }),
+      ]),
+      ...words.flatMap((word) => [
+        ...job.editPart(word, { machine: 'router' }),
+        ...job.editPiece(word, word, { recuts: 1 }),
+        ...job.editRecipe(word, { note: word }),
+        ...job.letAheadOf(`cut/${word}/${word}/${word}`, word),
+      ]),
+    ];
+    const read = job.jobOf('j', fold(entriesOf(changes)).values);
+    expect(read.unread).toEqual([]);
+    expect(read.cases.map((c) => c.id)).toEqual(lower);
+    const [name = ''] = words;
+    for (const found of [read.parts, read.recipes, read.parts[name]?.pieces ?? {}]) {
+      expect(Object.getPrototypeOf(found)).toBeNull();
+    }
+    expect(Object.keys(read.parts).sort()).toEqual([...words].sort());
+    expect(read.recipes.valueOf).toEqual({ note: 'valueOf' });
+    expect(read.let['cut/constructor/constructor/constructor']).toBe('constructor');
+    expect(read.cases[0]?.built[name]).toEqual({ used: l('28') });
+    const plan = planOf(read, {});
+    expect(plan.parts.length).toBeGreaterThan(8);
+  });
+
+  test('what nobody wrote is not there, whatever its name', () => {
+    const read = job.jobOf('j', new Map());
+    const named: readonly Readonly<Record<string, unknown>>[] = [read.parts, read.recipes];
+    for (const found of named)
+      for (const word of [...words, '__proto__']) expect(found[word]).toBeUndefined();
+  });
+
+  const steps = [
+    '__proto__',
+    ...words,
+    'cases',
+    'parts',
+    'pieces',
+    'let',
+    'recipes',
+    'work',
+    'inside',
+    'built',
+    'c1',
+    'A',
+    'name',
+    'why',
+    'used',
+    'width',
+    '',
+  ];
+  const path = fc.array(fc.constantFrom(...steps), { minLength: 1, maxLength: 6 }).map((s) => s.join('/'));
+  const value: fc.Arbitrary<Json> = fc.oneof(
+    fc.constantFrom<Json>(null, true, 3, '3/4', 'rip', 'router', [], ['1'], {}, { __proto__: null }),
+    fc.jsonValue({ maxDepth: 2 }) as fc.Arbitrary<Json>,
+  );
+
+  test('whatever paths and values are given, jobOf throws nothing, names what it cannot read and leaves the language alone', () => {
+    fc.assert(
+      fc.property(fc.array(fc.tuple(path, value), { maxLength: 25 }), (pairs) => {
+        const values = new Map(pairs);
+        const read = job.jobOf('j', values);
+        const readable = [...values].filter(([at, json]) => fieldAt(at)?.read(json) !== undefined);
+        expect(read.unread).toHaveLength(values.size - readable.length);
+        expect(Object.keys(Object.prototype)).toEqual([]);
+        expect(Object.hasOwn(Object.prototype, 'machine')).toBe(false);
+        expect(() => structuredClone(read)).not.toThrow();
+      }),
+      { numRuns: runs(300) },
+    );
+  });
+});
+
+test('a length field writes exactly what it reads: any fraction, either sign', () => {
+  const field = fieldAt('cases/c1/width');
+  fc.assert(
+    fc.property(fc.bigInt(-(10n ** 9n), 10n ** 9n), fc.bigInt(1n, 10n ** 6n), (n, d) => {
+      const x = l('1').mul(n).div(d) as Length;
+      expect(field?.read(field.write(x))).toEqual(x);
+    }),
+    { numRuns: runs(200) },
+  );
+});

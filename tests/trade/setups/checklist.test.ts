@@ -1,0 +1,382 @@
+import { describe, expect, test } from 'vitest';
+import { isPositive, type Length, zero } from '../../../src/length/length';
+import type { Case } from '../../../src/trade/carcass/case';
+import { noLongerFit, wouldChange } from '../../../src/trade/setups/changes';
+import { blockedBy, cardsOf, type Doing, lastCall } from '../../../src/trade/setups/checklist';
+import type { Operation } from '../../../src/trade/setups/operation';
+import { operationsOf } from '../../../src/trade/setups/operations';
+import { orderSetups } from '../../../src/trade/setups/order';
+import { roughOf } from '../../../src/trade/setups/part-operations';
+import { type Leftover, recutOf } from '../../../src/trade/setups/recut';
+import { l, w } from '../../length/write-figures';
+import { ex5a, part, sheets, work } from '../carcass/sample-case';
+
+type Recuts = Readonly<Record<string, Readonly<Record<string, number>>>>;
+
+function made(c: Case = ex5a, { b = '23/32', recuts = {} }: { b?: string; recuts?: Recuts } = {}) {
+  const worked = work(c, sheets(b));
+  const operations = operationsOf(
+    { parts: worked.parts, cases: [c], hand: [], recuts: (id) => recuts[id] ?? {} },
+    { shop: {}, tape: '1/32' },
+  );
+  return { worked, operations, byId: new Map(operations.map((op) => [op.id, op])) };
+}
+
+const one = (operations: readonly Operation[], wanted: string): Operation => {
+  const found = operations.find((op) => op.id === wanted);
+  if (!found) throw new Error(`no operation ${wanted}`);
+  return found;
+};
+
+const doing = (over: Partial<Doing> = {}): Doing => ({
+  done: () => false,
+  let: () => false,
+  measured: () => true,
+  ...over,
+});
+
+const among =
+  (...ids: readonly string[]) =>
+  (id: string) =>
+    ids.includes(id);
+
+describe('blockedBy', () => {
+  const { operations, byId } = made();
+  const dado = one(operations, 'cut/c1~left/bottom~only/1');
+  const test1 = dado.after.find((id) => id.startsWith('cut/test/')) ?? '';
+
+  test('names what comes first and is not ticked', () => {
+    const found = blockedBy(dado, byId, doing());
+    expect(found).toEqual([
+      { by: 'operation', op: byId.get('cut/c1~left/len/1') },
+      { by: 'operation', op: byId.get(test1) },
+    ]);
+  });
+
+  test('names only what is still open', () => {
+    const found = blockedBy(dado, byId, doing({ done: among('cut/c1~left/len/1') }));
+    expect(found).toEqual([{ by: 'operation', op: byId.get(test1) }]);
+  });
+
+  test('nothing once all of it is ticked', () => {
+    expect(blockedBy(dado, byId, doing({ done: among('cut/c1~left/len/1', test1) }))).toEqual([]);
+  });
+
+  test('nothing when let go ahead, though nothing before it is done', () => {
+    const let1 = doing({ let: among(dado.id), measured: () => false });
+    expect(blockedBy(dado, byId, let1)).toEqual([]);
+  });
+
+  test('letting the one before it go ahead does not free what follows: it is not cut', () => {
+    const found = blockedBy(dado, byId, doing({ done: among(test1), let: among('cut/c1~left/len/1') }));
+    expect(found).toEqual([{ by: 'operation', op: byId.get('cut/c1~left/len/1') }]);
+  });
+
+  test('nothing when done itself, whatever has become open since', () => {
+    expect(blockedBy(dado, byId, doing({ done: among(dado.id), measured: () => false }))).toEqual([]);
+  });
+
+  test('the stock it is fitted to is measured first', () => {
+    const ready = doing({ done: among('cut/c1~left/len/1', test1), measured: (id) => id !== 'b' });
+    expect(blockedBy(dado, byId, ready)).toEqual([{ by: 'stock', stock: 'b' }]);
+  });
+
+  test('a tray groove asks for no stock; a rip with nothing before it is never blocked', () => {
+    const none = doing({ measured: () => false });
+    const tray = one(operations, 'cut/c1~left/trays~1~only/1');
+    expect(blockedBy(tray, byId, none).some((b) => b.by === 'stock')).toBe(false);
+    expect(blockedBy(one(operations, 'cut/c1~left/rip/1'), byId, none)).toEqual([]);
+  });
+
+  test('what is no longer among the operations blocks nothing', () => {
+    expect(blockedBy({ ...dado, after: ['cut/c1~gone/rip/1'] }, byId, doing())).toEqual([]);
+  });
+});
+
+describe('lastCall', () => {
+  const { operations } = made();
+  const bottom = one(operations, 'cut/c1~bottom/rip/1');
+
+  test('the fence at 17 7/32 is wanted by bottom, top, partition, and by shelf and trays blocked for now', () => {
+    const { sameSetup } = lastCall(bottom.setup, operations, () => false);
+    const parts = new Set(sameSetup.map((op) => op.part));
+    expect(parts).toEqual(new Set(['c1~bottom', 'c1~top', 'c1~partition1', 'c1~fixed1', 'c1~trays']));
+    expect(sameSetup.every((op) => w(op.figure) === '17 7/32')).toBe(true);
+  });
+
+  test('other widths are the same blade at another figure', () => {
+    const { sameBuild } = lastCall(bottom.setup, operations, () => false);
+    expect(sameBuild.map((op) => op.id)).toEqual([
+      'cut/c1~back/rip/1',
+      'cut/c1~left/rip/1',
+      'cut/c1~right/rip/1',
+    ]);
+  });
+
+  test('what is ticked is not called', () => {
+    const ticked = among(bottom.id, 'cut/c1~left/rip/1');
+    const { sameSetup, sameBuild } = lastCall(bottom.setup, operations, ticked);
+    expect(sameSetup.some((op) => op.id === bottom.id)).toBe(false);
+    expect(sameBuild.map((op) => op.id)).toEqual(['cut/c1~back/rip/1', 'cut/c1~right/rip/1']);
+  });
+
+  test('one stack at its other stops: dadoes of sides, bottom and top, the shelf dadoes and the test', () => {
+    const dado = one(operations, 'cut/c1~left/bottom~only/1');
+    const { sameSetup, sameBuild } = lastCall(dado.setup, operations, () => false);
+    expect(sameSetup.map((op) => op.part).sort()).toEqual(['c1~left', 'c1~right', 'test']);
+    expect(new Set(sameBuild.map((op) => op.part))).toEqual(
+      new Set(['c1~right', 'c1~bottom', 'c1~top', 'c1~partition1']),
+    );
+  });
+
+  test('nothing is called when all is done', () => {
+    expect(lastCall(bottom.setup, operations, () => true)).toEqual({ sameSetup: [], sameBuild: [] });
+  });
+});
+
+describe('cardsOf', () => {
+  const { operations, byId } = made();
+  const order = orderSetups(
+    operations.map((op) => ({ id: op.id, build: op.setup.build, setup: op.setup.key, after: op.after })),
+  );
+  if (!order.ok) throw new Error('a ring');
+  const cards = cardsOf(order.value.runs, byId);
+
+  test('each operation stands on one card, each card has an id of its own', () => {
+    const ids = cards.flatMap((card) => card.operations.map((op) => op.id));
+    expect([...ids].sort()).toEqual(operations.map((op) => op.id).sort());
+    expect(new Set(cards.map((card) => card.id)).size).toBe(cards.length);
+  });
+
+  test('a setup visited twice has two cards: the fence of the bottom comes again for the shelf', () => {
+    const { key } = one(operations, 'cut/c1~bottom/rip/1').setup;
+    const own = cards.filter((card) => card.operations[0]?.setup.key === key);
+    expect(own.map((card) => card.id)).toEqual([key, `${key}~~2`]);
+    expect(own[0]?.operations.map((op) => op.part)).toEqual(['c1~bottom', 'c1~top', 'c1~partition1']);
+    expect(new Set(own[1]?.operations.map((op) => op.part))).toEqual(new Set(['c1~fixed1', 'c1~trays']));
+  });
+
+  test('a third visit is numbered too, and a step that is gone is left out', () => {
+    const runs = ['a', 'b', 'a', 'b', 'a'].map((setup) => ({ setup, steps: ['cut/c1~gone/rip/1'] }));
+    const found = cardsOf(runs, byId);
+    expect(found.map((card) => card.id)).toEqual(['a', 'b', 'a~~2', 'b~~2', 'a~~3']);
+    expect(found.every((card) => card.operations.length === 0)).toBe(true);
+  });
+});
+
+describe('noLongerFit and wouldChange', () => {
+  const before = made().operations;
+  const after = made(ex5a, { b: '18 mm' }).operations;
+  const cut = 'cut/c1~partition1/len/1';
+  const ticks = new Map<string, Length>([
+    [cut, l('59 1/4')],
+    ['cut/c1~left/len/1', l('64 1/4')],
+  ]);
+  const done = (id: string) => ticks.has(id);
+
+  test('trap 19: the partition already cut is named with old and new, and never rewritten', () => {
+    const found = noLongerFit(after, (id) => ticks.get(id));
+    expect(found.map(({ op, was, now }) => [op.id, w(was), w(now)])).toEqual([[cut, '59 1/4', '59 9/32']]);
+    expect(w(ticks.get(cut) ?? zero)).toBe('59 1/4');
+  });
+
+  test('uncut ones stand among what would change, old and new', () => {
+    const found = wouldChange(before, after, () => false);
+    const partition = found.find(({ op }) => op.id === cut);
+    expect(partition && [w(partition.was), w(partition.now)]).toEqual(['59 1/4', '59 9/32']);
+  });
+
+  test('a piece already cut is never in that list, and one not cut is never among the cut', () => {
+    const would = wouldChange(before, after, done);
+    const cutAlready = noLongerFit(after, (id) => ticks.get(id));
+    expect(would.some(({ op }) => done(op.id))).toBe(false);
+    expect(cutAlready.every(({ op }) => done(op.id))).toBe(true);
+    expect(would.length).toBeGreaterThan(2);
+    const both = new Set(would.map(({ op }) => op.id));
+    expect(cutAlready.some(({ op }) => both.has(op.id))).toBe(false);
+  });
+
+  test('a figure that did not move is in neither', () => {
+    const found = wouldChange(before, after, () => false).map(({ op }) => op.id);
+    expect(found).not.toContain('cut/c1~left/len/1');
+    expect(found).not.toContain('cut/c1~left/rip/1');
+    expect(found).not.toContain('cut/c1~trays/len/1');
+  });
+
+  test('nothing changes when nothing was changed', () => {
+    expect(wouldChange(before, before, () => false)).toEqual([]);
+    const own = new Map(before.map((op) => [op.id, op.figure]));
+    expect(noLongerFit(before, (id) => own.get(id))).toEqual([]);
+  });
+
+  test('test cuts and steps at the bench have no figure to compare', () => {
+    const odd = (op: Operation) => op.what === 'test' || op.setup.machine === 'bench';
+    const found = noLongerFit(after.filter(odd), () => l('999'));
+    expect(after.filter(odd).length).toBeGreaterThan(4);
+    expect(found).toEqual([]);
+  });
+});
+
+describe('recutOf', () => {
+  const { worked, operations } = made();
+  const side = part(worked, 'left');
+  const trays = operations.filter((op) => op.part === side.id && op.groove?.setting.startsWith('trays~'));
+  const cutSoFar = new Set([
+    ...operations.filter((op) => op.part === 'c1~right' || op.part === 'c1~bottom').map((op) => op.id),
+    'cut/c1~left/rip/1',
+    'cut/c1~left/len/1',
+    'cut/c1~left/bottom~only/1',
+    ...trays.slice(0, 7).map((op) => op.id),
+  ]);
+  const done = (id: string) => cutSoFar.has(id);
+  const recut = recutOf(side, '1', { operations, offcuts: [], done });
+
+  test('EX 9b: spoiled at the tray grooves, it repeats rip, length, wide stack and tray stack, in order', () => {
+    const builds = [...new Set(recut.operations.map((op) => op.setup.build))];
+    expect(builds.map((build) => build.split('~')[0])).toEqual(['rip', 'crosscut', 'stop', 'stop']);
+    expect(builds).toHaveLength(4);
+    expect(recut.operations.map((op) => op.id)).toEqual([
+      'cut/c1~left/rip/1',
+      'cut/c1~left/len/1',
+      'cut/c1~left/bottom~only/1',
+      ...trays.slice(0, 7).map((op) => op.id),
+    ]);
+  });
+
+  test('EX 9b: the tray stack still stands, so 3 are built again', () => {
+    const standing = trays[0]?.setup.build;
+    const again = new Set(recut.setups.map((op) => op.setup.build).filter((build) => build !== standing));
+    expect([...again].map((build) => build.split('~')[0])).toEqual(['rip', 'crosscut', 'stop']);
+  });
+
+  test('each setup is named once, though several cuts want it', () => {
+    const keys = recut.setups.map((op) => op.setup.key);
+    expect(new Set(keys).size).toBe(keys.length);
+    expect(new Set(keys)).toEqual(new Set(recut.operations.map((op) => op.setup.key)));
+  });
+
+  test('nothing done: nothing to repeat', () => {
+    const none = recutOf(side, '1', { operations, offcuts: [], done: () => false });
+    expect([none.operations, none.setups]).toEqual([[], []]);
+  });
+
+  test('the other side is named, to be checked against', () => {
+    expect(recut.mates).toEqual(['c1~right']);
+    expect(recutOf(part(worked, 'bottom'), '1', { operations, offcuts: [], done }).mates).toEqual([]);
+  });
+
+  test('both faces of a spoiled partition are cut again', () => {
+    const partition = part(worked, 'partition1');
+    const again = recutOf(partition, '1', { operations, offcuts: [], done: () => true });
+    expect(new Set(again.operations.map((op) => op.copy))).toEqual(new Set(['1', 'A', 'B']));
+  });
+
+  test('one tray of many is repeated alone', () => {
+    const again = recutOf(part(worked, 'trays'), '4', { operations, offcuts: [], done: () => true });
+    expect(again.operations.map((op) => op.id)).toEqual(['cut/c1~trays/rip/4', 'cut/c1~trays/len/4']);
+  });
+});
+
+describe('recutOf: offcuts', () => {
+  const { worked, operations } = made();
+  const shelf = part(worked, 'fixed1'); // 18 11/16 × 17 7/32, a quarter over: 18 15/16 × 17 15/32
+  const offcut = (id: string, over: Partial<Leftover> = {}): Leftover => ({
+    id,
+    stock: 'b',
+    length: l('30'),
+    width: l('20'),
+    ...over,
+  });
+  const found = (...offcuts: readonly Leftover[]) =>
+    recutOf(shelf, '1', { operations, offcuts, done: () => false }).offcuts.map((o) => o.id);
+
+  test('the rough size is a quarter over each way', () => {
+    const { length, width } = roughOf(shelf);
+    expect([w(length), w(width)]).toEqual(['18 15/16', '17 15/32']);
+  });
+
+  test('the smallest that holds it comes first', () => {
+    const list = [
+      offcut('large'),
+      offcut('least', { length: l('18 15/16'), width: l('17 15/32') }),
+      offcut('middling', { length: l('20') }),
+    ];
+    expect(found(...list)).toEqual(['least', 'middling', 'large']);
+  });
+
+  test.each<[string, Partial<Leftover>]>([
+    ['too short by the least', { length: l('18 119/128') }],
+    ['too narrow by the least', { width: l('17 59/128') }],
+    ['as large as the part itself, without the allowance', { length: l('18 11/16'), width: l('17 7/32') }],
+    ['big enough only turned across the grain', { length: l('18'), width: l('40') }],
+    ['of another sheet', { stock: 'a' }],
+    ['of no sheet', { stock: '' }],
+    ['not measured along', { length: undefined }],
+    ['not measured across', { width: undefined }],
+  ])('one %s is left out', (_, over) => {
+    expect(found(offcut('x', over), offcut('good'))).toEqual(['good']);
+  });
+
+  test('a part of no stock finds none', () => {
+    const recut = recutOf({ ...shelf, stuff: undefined }, '1', {
+      operations,
+      offcuts: [offcut('x', { stock: '' }), offcut('y')],
+      done: () => false,
+    });
+    expect(recut.offcuts).toEqual([]);
+  });
+
+  test('the offcuts given stay in the order they were in', () => {
+    const list = [offcut('large'), offcut('small', { length: l('19') })];
+    found(...list);
+    expect(list.map((o) => o.id)).toEqual(['large', 'small']);
+  });
+});
+
+describe('trap 29: a recut inherits no tick', () => {
+  test.each([1, 2, 5])(
+    'spoiled %d times, none of its ids was there before; all others are as they were',
+    (again) => {
+      const was = made().operations;
+      const now = made(ex5a, { recuts: { 'c1~left': { '1': again } } }).operations;
+      const ids = new Set(was.map((op) => op.id));
+      const own = now.filter((op) => op.part === 'c1~left');
+      expect(own).toHaveLength(was.filter((op) => op.part === 'c1~left').length);
+      expect(own.filter((op) => ids.has(op.id))).toEqual([]);
+      const rest = (ops: readonly Operation[]) =>
+        ops.filter((op) => op.part !== 'c1~left').map((op) => op.id);
+      expect(rest(now)).toEqual(rest(was));
+    },
+  );
+
+  test('no number of recuts shares an id with another', () => {
+    const left = (again: number) =>
+      made(ex5a, { recuts: { 'c1~left': { '1': again } } })
+        .operations.filter((op) => op.part === 'c1~left')
+        .map((op) => op.id);
+    const all = [0, 1, 2, 3].flatMap(left);
+    expect(new Set(all).size).toBe(all.length);
+  });
+
+  test('of several trays only the spoiled one starts again', () => {
+    const was = new Set(made().operations.map((op) => op.id));
+    const now = made(ex5a, { recuts: { 'c1~trays': { '4': 1 } } }).operations;
+    const fresh = now.filter((op) => !was.has(op.id)).map((op) => op.id);
+    expect(fresh.sort()).toEqual(['cut/c1~trays/len/4~2', 'cut/c1~trays/rip/4~2']);
+  });
+
+  test('a partition starts again on both faces, and a copy that is not there starts nothing', () => {
+    const was = made().operations.map((op) => op.id);
+    const now = made(ex5a, { recuts: { 'c1~partition1': { '1': 1 } } }).operations;
+    const own = now.filter((op) => op.part === 'c1~partition1');
+    expect(new Set(own.map((op) => op.copy))).toEqual(new Set(['1~2', 'A~2', 'B~2']));
+    expect(made(ex5a, { recuts: { 'c1~left': { '9': 3 } } }).operations.map((op) => op.id)).toEqual(was);
+  });
+
+  test('a recut waits for nothing of the spoiled one', () => {
+    const { operations } = made(ex5a, { recuts: { 'c1~left': { '1': 1 } } });
+    const own = operations.filter((op) => op.part === 'c1~left');
+    expect(own.flatMap((op) => op.after).filter((id) => /^cut\/c1~left\/.*\/1$/.test(id))).toEqual([]);
+    expect(own.every((op) => isPositive(op.figure))).toBe(true);
+  });
+});

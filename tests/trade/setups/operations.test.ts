@@ -1,0 +1,444 @@
+import { describe, expect, test } from 'vitest';
+import { equals, zero } from '../../../src/length/length';
+import type { Case } from '../../../src/trade/carcass/case';
+import { newCase } from '../../../src/trade/carcass/case';
+import { copiesOf, cutOp } from '../../../src/trade/grooves/copies';
+import { layOut } from '../../../src/trade/grooves/lay-out';
+import { settingsFor } from '../../../src/trade/grooves/settings';
+import type { Operation } from '../../../src/trade/setups/operation';
+import { type HandWork, operationsOf } from '../../../src/trade/setups/operations';
+import { orderSetups } from '../../../src/trade/setups/order';
+import { withStack } from '../../../src/trade/setups/setup';
+import { l, w } from '../../length/write-figures';
+import { ex5a, ex5d, part, sheets, work } from '../carcass/sample-case';
+
+type Over = {
+  readonly b?: string;
+  readonly hand?: readonly HandWork[];
+  readonly recuts?: Readonly<Record<string, Readonly<Record<string, number>>>>;
+};
+
+function made(c: Case, { b = '23/32', hand = [], recuts = {} }: Over = {}) {
+  const worked = work(c, sheets(b));
+  const operations = operationsOf(
+    { parts: worked.parts, cases: [c], hand, recuts: (id) => recuts[id] ?? {} },
+    { shop: {}, tape: '1/32' },
+  );
+  return { worked, operations, byId: new Map(operations.map((op) => [op.id, op])) };
+}
+
+/** Everything an operation waits for, near and far. */
+function waitsFor(id: string, byId: ReadonlyMap<string, Operation>): ReadonlySet<string> {
+  const found = new Set<string>();
+  const open = [id];
+  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    for (const before of byId.get(next)?.after ?? []) {
+      if (found.has(before)) continue;
+      found.add(before);
+      open.push(before);
+    }
+  }
+  return found;
+}
+
+const ordered = (operations: readonly Operation[]) =>
+  orderSetups(
+    operations.map((op) => ({ id: op.id, build: op.setup.build, setup: op.setup.key, after: op.after })),
+  );
+
+const orderOf = (operations: readonly Operation[]) => {
+  const order = ordered(operations);
+  if (!order.ok) throw new Error(order.error.ring.join(' '));
+  return order.value;
+};
+
+const dryFit = 'cut/c1~bench/dryfit/1';
+const glueUp = 'cut/c1~bench/glueup/1';
+
+/** Two partitions with two cleats let into their backs. */
+const cleated: Case = {
+  ...ex5a,
+  partitions: 2,
+  cleats: 2,
+  stocks: { ...ex5a.stocks, cleat: 'a' },
+};
+
+describe('operationsOf: order on a piece', () => {
+  const rank: Partial<Record<Operation['what'], number>> = {
+    rip: 0,
+    length: 1,
+    mitre: 1,
+    groove: 2,
+    rabbet: 3,
+    notch: 3,
+    lap: 3,
+  };
+
+  test.each([
+    ['EX 5a', ex5a],
+    ['EX 5d', ex5d],
+    ['two partitions and cleats', cleated],
+  ])('%s: rip before length before grooves before rabbets and notches, in the order laid', (_, c) => {
+    const { operations, byId } = made(c);
+    const place = new Map(
+      orderOf(operations)
+        .runs.flatMap((run) => run.steps)
+        .map((id, k) => [id, k]),
+    );
+    expect(place.size).toBe(operations.length);
+    const pieces = new Map<string, Operation[]>();
+    for (const op of operations) {
+      if (rank[op.what] === undefined) continue;
+      const copy = /^[AB]/.test(op.copy) ? '1' : op.copy;
+      pieces.set(`${op.part} ${copy}`, [...(pieces.get(`${op.part} ${copy}`) ?? []), op]);
+    }
+    for (const ops of pieces.values()) {
+      expect(ops.filter((op) => op.what === 'rip')).toHaveLength(1);
+      expect(ops.filter((op) => op.what === 'length' || op.what === 'mitre')).toHaveLength(1);
+      for (const first of ops)
+        for (const later of ops) {
+          if ((rank[first.what] ?? 0) >= (rank[later.what] ?? 0)) continue;
+          expect(waitsFor(later.id, byId), `${later.id} waits for ${first.id}`).toContain(first.id);
+          expect(place.get(first.id)).toBeLessThan(place.get(later.id) ?? -1);
+        }
+    }
+  });
+
+  test('no operation waits for itself, and whatever is waited for is there', () => {
+    const { operations, byId } = made(cleated);
+    expect(byId.size).toBe(operations.length);
+    for (const op of operations) {
+      expect(waitsFor(op.id, byId).has(op.id)).toBe(false);
+      expect(op.after.filter((id) => !byId.has(id))).toEqual([]);
+    }
+  });
+
+  test('rips stand widest first', () => {
+    const widths = made(ex5d)
+      .operations.filter((op) => op.what === 'rip')
+      .map((op) => op.figure.valueOf());
+    expect(widths).toEqual([...widths].sort((a, b) => b - a));
+  });
+
+  test('rabbets of a side follow every groove of that side alone', () => {
+    const { operations, byId } = made(ex5a);
+    const rabbet = operations.find((op) => op.part === 'c1~right' && op.what === 'rabbet');
+    const grooves = [...waitsFor(rabbet?.id ?? '', byId)].flatMap((id) => byId.get(id) ?? []);
+    expect(new Set(grooves.filter((op) => op.what === 'groove').map((op) => op.part))).toEqual(
+      new Set(['c1~right']),
+    );
+  });
+});
+
+describe('operationsOf: test cuts', () => {
+  const { operations, byId } = made(cleated);
+  const tests = operations.filter((op) => op.what === 'test');
+
+  test('each stack build has one, and its first cut waits for it', () => {
+    const builds = new Set(
+      operations.filter((op) => withStack(op.setup.machine)).map((op) => op.setup.build),
+    );
+    expect(builds.size).toBeGreaterThan(2);
+    expect(new Set(tests.map((op) => op.setup.build))).toEqual(builds);
+    expect(tests).toHaveLength(builds.size);
+    const sequence = orderOf(operations).runs.flatMap((run) => run.steps);
+    for (const build of builds) {
+      const first = sequence.find((id) => byId.get(id)?.setup.build === build);
+      expect(byId.get(first ?? '')?.what).toBe('test');
+    }
+  });
+
+  test('every cut of a stack names its own test, and rips and lengths name none', () => {
+    for (const op of operations.filter((x) => x.what !== 'test')) {
+      const named = op.after.flatMap((id) => byId.get(id) ?? []).filter((x) => x.what === 'test');
+      expect(named.map((x) => x.setup.build)).toEqual(withStack(op.setup.machine) ? [op.setup.build] : []);
+    }
+  });
+
+  test('a stack of another width asks for another test', () => {
+    const test32 = made(ex5a).operations.filter((op) => op.what === 'test');
+    const test18 = made(ex5a, { b: '18 mm' }).operations.filter((op) => op.what === 'test');
+    const wide = (ops: readonly Operation[]) => ops.find((op) => op.setup.machine === 'stop')?.id;
+    expect(wide(test18)).not.toBe(wide(test32));
+  });
+});
+
+describe('operationsOf: the dry-fit', () => {
+  test('it waits for every cut in the carcass', () => {
+    const { operations, worked, byId } = made(cleated);
+    const carcass = new Set(worked.parts.filter((p) => p.stage === 'carcass').map((p) => p.id));
+    const before = waitsFor(dryFit, byId);
+    const cuts = operations.filter((op) => carcass.has(op.part));
+    expect(cuts.length).toBeGreaterThan(60);
+    expect(cuts.filter((op) => !before.has(op.id))).toEqual([]);
+  });
+
+  test('everything cut after it waits for it, and nothing of the carcass does', () => {
+    const { operations, worked, byId } = made(ex5d);
+    const late = new Set(worked.parts.filter((p) => p.stage === 'after dry-fit').map((p) => p.id));
+    expect(late.has('c1~fixed1') && late.has('c1~trays') && late.has('c1~back') && late.has('c1~stile')).toBe(
+      true,
+    );
+    for (const op of operations) {
+      if (op.part === 'c1~bench' || op.part === 'test') continue;
+      expect(waitsFor(op.id, byId).has(dryFit), op.id).toBe(late.has(op.part));
+    }
+  });
+
+  test('fixed shelves are cut before glue-up, trays and back need not be; inside is finished first', () => {
+    const { byId } = made(ex5a);
+    const before = waitsFor(glueUp, byId);
+    expect(before).toContain('cut/c1~fixed1/len/1');
+    expect(before).toContain('cut/c1~bench/finishinside/1');
+    expect(before).not.toContain('cut/c1~trays/len/1');
+    expect(before).not.toContain('cut/c1~back/len/1');
+  });
+
+  test('the frame goes on after glue-up and after each of its own strips', () => {
+    const { operations, byId } = made(ex5d);
+    const before = waitsFor('cut/c1~bench/frameon/1', byId);
+    expect(before).toContain(glueUp);
+    const strips = operations.filter((op) => /stile|rail|middle/.test(op.part));
+    expect(strips).toHaveLength(10);
+    expect(strips.filter((op) => !before.has(op.id))).toEqual([]);
+  });
+
+  test('a case without a frame has no such step', () => {
+    expect(made(ex5a).byId.has('cut/c1~bench/frameon/1')).toBe(false);
+  });
+});
+
+describe('operationsOf: notches', () => {
+  test('none of them before every partition is to length', () => {
+    const { operations, byId } = made(cleated);
+    const notches = operations.filter((op) => op.what === 'notch');
+    expect(notches).toHaveLength(4);
+    for (const notch of notches)
+      for (const k of [1, 2]) {
+        expect(waitsFor(notch.id, byId)).toContain(`cut/c1~partition${k}/len/1`);
+      }
+  });
+
+  test('a notch of one partition waits for no other notch', () => {
+    const { operations, byId } = made(cleated);
+    for (const notch of operations.filter((op) => op.what === 'notch'))
+      expect([...waitsFor(notch.id, byId)].filter((id) => byId.get(id)?.what === 'notch')).toEqual([]);
+  });
+
+  test('a recut partition is notched with the others again to length', () => {
+    const { operations, byId } = made(cleated, { recuts: { 'c1~partition2': { '1': 1 } } });
+    const again = operations.filter((op) => op.what === 'notch' && op.part === 'c1~partition2');
+    expect(again.map((op) => op.copy)).toEqual(['1~2', '1~2']);
+    for (const notch of again) {
+      expect(waitsFor(notch.id, byId)).toContain('cut/c1~partition1/len/1');
+      expect(waitsFor(notch.id, byId)).toContain('cut/c1~partition2/len/1~2');
+    }
+  });
+});
+
+describe('operationsOf: ids', () => {
+  const ids = (operations: readonly Operation[], wanted = (_: Operation) => true) =>
+    operations
+      .filter((op) => op.what !== 'test' && wanted(op))
+      .map((op) => op.id)
+      .sort();
+
+  test.each(['18 mm', '11/16', '3/4', '0.7031'])(
+    'sheet B at %s gives the same ids as at 23/32, at other figures',
+    (b) => {
+      const [planned, read] = [made(ex5a).operations, made(ex5a, { b }).operations];
+      // how many trays go in is a question of size
+      const fixed = (op: Operation) => !op.part.endsWith('~trays') && !/trays~\d/.test(op.id);
+      expect(ids(read, fixed)).toEqual(ids(planned, fixed));
+      const was = new Map(planned.map((op) => [op.id, op.figure]));
+      const moved = read.filter((op) => op.what !== 'test' && !equals(was.get(op.id) ?? zero, op.figure));
+      expect(moved.length).toBeGreaterThan(0);
+    },
+  );
+
+  test('another width, depth, joint and fit give the same ids too', () => {
+    const other = { ...ex5a, width: l('40'), depth: l('16'), dado: l('1/4'), fit: l('1/128') };
+    expect(ids(made(other).operations)).toEqual(ids(made(ex5a).operations));
+  });
+
+  test('every id is what a row of the log takes for an operation', () => {
+    for (const c of [cleated, ex5d])
+      for (const op of made(c, { b: '18 mm' }).operations)
+        expect(op.id).toMatch(/^cut(\/[A-Za-z0-9~]{1,60}){3}$/);
+  });
+
+  test.each(['left', 'right', 'partition1', 'bottom', 'top'])(
+    'grooves of the %s carry the ids that Marks and Saw tick',
+    (role) => {
+      const { worked, operations } = made(ex5a);
+      const { board } = part(worked, role);
+      if (!board) throw new Error('no board');
+      const { settings } = settingsFor(layOut(board), { board, shop: {}, tape: '1/32' });
+      const ticked = settings.flatMap((s) =>
+        copiesOf(board, s.groove).map((copy) => cutOp(board.id, s.id, copy.id)),
+      );
+      const grooves = operations.filter((op) => op.part === board.id && op.what === 'groove');
+      expect(ticked.length).toBeGreaterThan(0);
+      expect(grooves.map((op) => op.id)).toEqual(ticked);
+    },
+  );
+
+  test('so do those of a partition cut again, on both faces', () => {
+    const c: Case = {
+      ...ex5a,
+      inside: [...ex5a.inside, { id: 'low', kind: 'fixed', bay: 1, at: l('1') }],
+    };
+    const recuts = { '1': 1 };
+    const { worked, operations } = made(c, { recuts: { 'c1~partition1': recuts } });
+    const found = part(worked, 'partition1').board;
+    if (!found) throw new Error('no board');
+    const board = { ...found, recuts };
+    const { settings } = settingsFor(layOut(board), { board, shop: {}, tape: '1/32' });
+    const ticked = settings.flatMap((s) =>
+      copiesOf(board, s.groove).map((copy) => cutOp(board.id, s.id, copy.id)),
+    );
+    const grooves = operations.filter((op) => op.part === board.id && op.what === 'groove');
+    expect(grooves.map((op) => op.id)).toEqual(ticked);
+    expect(new Set(grooves.map((op) => op.copy))).toEqual(new Set(['A~2', 'B~2']));
+  });
+
+  test('trap 28: either side, and either face of a partition, has a tick of its own', () => {
+    const { operations } = made(ex5a);
+    const of = (id: string) =>
+      operations.filter((op) => op.part === id && op.what === 'groove').map((op) => op.id);
+    expect(of('c1~left').filter((id) => of('c1~right').includes(id))).toEqual([]);
+    expect(new Set(of('c1~partition1').map((id) => id.split('/')[3]))).toEqual(new Set(['A', 'B']));
+  });
+});
+
+describe('operationsOf: work added by hand', () => {
+  const byHand = (id: string, over: Partial<HandWork> = {}): HandWork => ({
+    id,
+    part: 'c1~left',
+    name: `Work ${id}`,
+    machine: 'hand',
+    ...over,
+  });
+
+  test('two that wait for each other are refused, and the ring is named', () => {
+    const { operations } = made(ex5a, {
+      hand: [byHand('x1', { after: 'x2' }), byHand('x2', { after: 'x1' })],
+    });
+    const order = ordered(operations);
+    expect(order.ok).toBe(false);
+    if (order.ok) return;
+    expect(order.error.code).toBe('ring');
+    expect([...order.error.ring].sort()).toEqual(['cut/c1~left/h~x1/1', 'cut/c1~left/h~x2/1']);
+  });
+
+  test('one of the carcass that waits for a part cut after the dry-fit is refused: the ring names the dry-fit', () => {
+    const { operations } = made(ex5a, {
+      hand: [byHand('x1', { after: 'x2' }), byHand('x2', { part: 'c1~fixed1', after: 'rip' })],
+    });
+    const order = ordered(operations);
+    if (order.ok) throw new Error('no ring');
+    expect([...order.error.ring].sort()).toEqual(
+      [dryFit, 'cut/c1~left/h~x1/1', 'cut/c1~fixed1/h~x2/1', 'cut/c1~fixed1/rip/1'].sort(),
+    );
+  });
+
+  test('in a row they are no ring, and the second follows the first', () => {
+    const { operations, byId } = made(ex5a, {
+      hand: [byHand('x1', { after: 'len' }), byHand('x2', { after: 'x1' })],
+    });
+    expect(ordered(operations).ok).toBe(true);
+    expect(byId.get('cut/c1~left/h~x2/1')?.after).toEqual(['cut/c1~left/h~x1/1']);
+    expect(byId.get('cut/c1~left/h~x1/1')?.after).toEqual(['cut/c1~left/len/1']);
+  });
+
+  test('after one on a part of several copies, it waits for every copy', () => {
+    const { operations, byId } = made(ex5a, {
+      hand: [
+        byHand('x1', { part: 'c1~fixed1', after: 'x2' }),
+        byHand('x2', { part: 'c1~trays', after: 'len' }),
+      ],
+    });
+    const trays = operations.filter((op) => op.part === 'c1~trays' && op.what === 'hand');
+    expect(byId.get('cut/c1~fixed1/h~x1/1')?.after).toEqual(trays.map((op) => op.id));
+    expect(trays.length).toBeGreaterThan(20);
+  });
+
+  test('a figure is set as said, to the tape', () => {
+    const { byId } = made(ex5a, { hand: [byHand('x1', { machine: 'stop', figure: l('3.01') })] });
+    const op = byId.get('cut/c1~left/h~x1/1');
+    expect(op?.setup.sets).toBe('as-said');
+    expect(w(op?.figure ?? zero)).toBe('3');
+  });
+
+  test('one on a part that is not there makes no operation', () => {
+    const hand = [byHand('x1', { part: 'c1~gone' })];
+    expect(made(ex5a, { hand }).operations).toEqual(made(ex5a).operations);
+  });
+});
+
+describe('EX 9a as the setups of real operations', () => {
+  const { operations, byId } = made({ ...ex5a, inside: [] });
+  const order = orderOf(operations);
+  /** Runs of one machine in the carcass, before the dry-fit. */
+  const at = (machine: string) =>
+    order.runs.filter(({ steps }) => {
+      const first = byId.get(steps[0] ?? '');
+      return first?.setup.machine === machine && first.part !== 'c1~back';
+    });
+  const figures = (machine: string) =>
+    at(machine).map(({ steps }) => w(byId.get(steps[0] ?? '')?.figure ?? zero));
+
+  test('2 rips: the sides at 17 1/2, bottom, top and partition at 17 7/32', () => {
+    expect(at('rip').map((run) => run.steps.map((id) => id.split('/')[1]))).toEqual([
+      ['c1~left', 'c1~right'],
+      ['c1~bottom', 'c1~top', 'c1~partition1'],
+    ]);
+    expect(figures('rip')).toEqual(['17 1/2', '17 7/32']);
+  });
+
+  test('4 lengths: both sides at one, bottom, top and partition each at its own', () => {
+    expect(at('crosscut').map(({ steps }) => steps.length)).toEqual([2, 1, 1, 1]);
+    expect(figures('crosscut')).toEqual(['64 1/4', '37 1/2', '37 5/8', '59 1/4']);
+  });
+
+  test('1 stack for the dadoes of sides, bottom and top, built once; then 1 sacrificial fence: 8 in all', () => {
+    const place = (machine: string) => at(machine).map((run) => order.runs.indexOf(run));
+    const [stack, fence] = [place('stop'), place('rabbet')];
+    for (const places of [stack, fence])
+      expect((places.at(-1) ?? 0) - (places[0] ?? 0)).toBe(places.length - 1);
+    expect(fence[0]).toBeGreaterThan(stack[0] ?? 0);
+    const builds = new Set([...at('stop'), ...at('rabbet')].map((run) => run.build));
+    expect(at('rip').length + at('crosscut').length + builds.size).toBe(8);
+    expect(order.proved).toBe(true);
+    const dadoed = at('stop').flatMap(({ steps }) => steps.map((id) => id.split('/')[1]));
+    expect(new Set(dadoed)).toEqual(new Set(['test', 'c1~left', 'c1~right', 'c1~bottom', 'c1~top']));
+  });
+
+  test('a shelf as wide as the bottom, cut as built, takes its fence a second time: A, B, A is 3', () => {
+    const shelved = made({ ...ex5a, inside: ex5a.inside.filter((i) => i.kind === 'fixed') });
+    const fence = shelved.byId.get('cut/c1~bottom/rip/1')?.setup.key;
+    const runs = orderOf(shelved.operations).runs.filter((run) => run.setup === fence);
+    expect(runs.map((run) => run.steps.map((id) => id.split('/')[1]))).toEqual([
+      ['c1~bottom', 'c1~top', 'c1~partition1'],
+      ['c1~fixed1'],
+    ]);
+  });
+});
+
+test('a case without parts has no operation, not even at the bench', () => {
+  expect(
+    operationsOf(
+      { parts: [], cases: [newCase('c1')], hand: [], recuts: () => ({}) },
+      { shop: {}, tape: '1/32' },
+    ),
+  ).toEqual([]);
+});
+
+test('grooves wait for their stock by its id', () => {
+  const { operations } = made(ex5a);
+  const fits = (id: string, which: string) =>
+    operations.find((op) => op.part === id && op.which.startsWith(which))?.fits;
+  expect(fits('c1~left', 'bottom')).toBe('b');
+  expect(fits('c1~top', 'partition 1')).toBe('b');
+  expect(fits('c1~left', 'no. 1')).toBeUndefined();
+});
