@@ -114,7 +114,7 @@ test('a case from outside sizes to a recut, offline, killed midway', async () =>
 
     // spoiled: its own cuts again, and the bottom comes back on the list
     await page.getByRole('button', { name: 'Spoiled' }).click();
-    await expect(page.getByRole('dialog')).toContainText('Its own 2 cuts again, at 2 settings');
+    await expect(page.getByRole('dialog')).toContainText('Its own 2 cuts again, 1 to set up:');
     await page.getByRole('button', { name: 'Spoiled. Put it back on the list' }).click();
     await openCuts(page, server.url);
     await expect(page.locator('.misfits')).toHaveCount(0);
@@ -163,7 +163,7 @@ test('the same tick stands on the card, on the marks of the part and at the saw'
 
 test('the stack for a sheet, and what a test cut asks for', async ({ page }) => {
   await openSample(page);
-  await page.goto('./#/stack/stop~13d32~3d16');
+  await page.goto('./#/stack/stop~c13d32~h3d16');
   const fewest = page.getByRole('region', { name: 'Fewest pieces' });
   await expect(fewest).toContainText('cuts 0.407');
   await fewest.getByRole('button', { name: 'This one is on the arbor' }).click();

@@ -7,8 +7,10 @@ import { needBrowser } from '../tools/browser.mjs';
 import { installPackages } from '../tools/install.mjs';
 
 installPackages();
+const { chain } = await import('./chain.mjs');
 const { table } = await import('./figures.mjs');
 const { logs } = await import('./logs.mjs');
+const { ordering } = await import('./ordering.mjs');
 const { phones } = await import('./phone.mjs');
 const { reckoning } = await import('./reckoning.mjs');
 const { buildApp, buildPage } = await import('./site.mjs');
@@ -35,7 +37,17 @@ async function all() {
   say('a log of 100,000 ticks');
   const logged = await logs(phone, folder('log'));
   say('reckoning');
-  return [...sizes(app, bare), ...started, ...tapped, ...logged, ...(await reckoning())];
+  const reckoned = await reckoning();
+  say('ordering setups, and the whole chain of a large job');
+  return [
+    ...sizes(app, bare),
+    ...started,
+    ...tapped,
+    ...logged,
+    ...reckoned,
+    ...(await ordering()),
+    ...(await chain()),
+  ];
 }
 
 try {

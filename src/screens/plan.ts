@@ -35,7 +35,7 @@ export function stuffOf(stock: Stock): readonly Stuff[] {
 
 export const recutsOf = (job: Job, part: string): Readonly<Record<string, number>> =>
   Object.fromEntries(
-    Object.entries(job.parts[part]?.pieces ?? {}).map(([copy, piece]) => [copy, piece.recuts ?? 0]),
+    Object.entries(job.parts[part]?.pieces ?? {}).map(([copy, piece]) => [copy, piece.recuts]),
   );
 
 /** How a part's grooves are cut, and how often its pieces were cut again. */

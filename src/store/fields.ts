@@ -48,6 +48,13 @@ const count: Field<number> = {
   write: (value) => value,
 };
 
+/** A handful: so many partitions or cleats nobody makes. */
+const few: Field<number> = {
+  read: (json) =>
+    typeof json === 'number' && Number.isInteger(json) && json >= 0 && json <= 24 ? json : undefined,
+  write: (value) => value,
+};
+
 const flag: Field<boolean> = {
   read: (json) => (typeof json === 'boolean' ? json : undefined),
   write: (value) => value,
@@ -137,7 +144,7 @@ export const caseFields = {
   opening: length,
   clear: length,
   feet: length,
-  partitions: count,
+  partitions: few,
   bays: places,
   sideStock: stockId,
   bottomStock: stockId,
@@ -167,7 +174,7 @@ export const caseFields = {
   backWide: length,
   ease: length,
   fit: length,
-  cleats: count,
+  cleats: few,
   cleatWide: length,
   cleatRabbet: length,
   cleatRabbetWide: length,
@@ -184,7 +191,7 @@ export const caseFields = {
   lip: length,
   mitres: count,
   toeBack: length,
-  crosses: count,
+  crosses: few,
   crossWide: length,
   gone: flag,
 };
@@ -216,8 +223,14 @@ export const partFields = {
   cutter: boardFields.cutter,
 };
 
-/** One copy of a part: how often it was spoiled, and what it came to when its size is not the one wanted. */
-export const pieceFields = { recuts: count, asLength: length, asWidth: length };
+/** One copy of a part: what it came to when its size is not the one wanted. */
+export const pieceFields = { asLength: length, asWidth: length };
+
+/** Each time a copy was spoiled is a thing of its own, so that two phones never count one for the other. */
+export const spoilFields = { spoiled: flag };
+
+/** How wide a groove was cut for what stands in it, beside the tick that keeps where. */
+export const widthFields = { width: length };
 
 /** An operation added by hand. */
 export const workFields = {
@@ -256,6 +269,11 @@ export const isId = (word: string | undefined): word is string => word !== undef
 const keyShape = /^[A-Za-z0-9~]{1,60}$/;
 const isKey = (word: string | undefined): word is string => word !== undefined && keyShape.test(word);
 
+/** Words that name the parts of a case and the grooves in them: a thing in a bay has an id of its own. */
+const named =
+  /^(left|right|bottom|top|back|cleat|stile|middle|railtop|railbottom|toe|loose|edge(front|left|right)|base(rail|cross)|bench|partition\d*|p\d+)$/;
+const isOwnId = (word: string | undefined): word is string => isId(word) && !named.test(word);
+
 type Shape = {
   readonly ids: readonly ((word: string | undefined) => word is string)[];
   readonly fields: object;
@@ -270,7 +288,14 @@ const tables: Readonly<Record<string, Shape>> = {
   work: { ids: [isId], fields: workFields },
   recipes: { ids: [isKey], fields: recipeFields },
   let: { ids: [isKey, isKey, isKey], fields: letFields },
-  parts: { ids: [isKey], fields: partFields, under: { pieces: { ids: [isKey], fields: pieceFields } } },
+  parts: {
+    ids: [isKey],
+    fields: partFields,
+    under: {
+      pieces: { ids: [isKey], fields: pieceFields, under: { spoils: { ids: [isId], fields: spoilFields } } },
+    },
+  },
+  widths: { ids: [isKey, isKey, isKey], fields: widthFields },
   boards: {
     ids: [isId],
     fields: boardFields,
@@ -279,7 +304,7 @@ const tables: Readonly<Record<string, Shape>> = {
   cases: {
     ids: [isId],
     fields: caseFields,
-    under: { inside: { ids: [isId], fields: insideFields }, built: { ids: [isId], fields: builtFields } },
+    under: { inside: { ids: [isOwnId], fields: insideFields }, built: { ids: [isId], fields: builtFields } },
   },
 };
 

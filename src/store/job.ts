@@ -1,4 +1,5 @@
 import type { Length } from '../length/length';
+import { toStored } from '../length/stored';
 import type { Tape } from '../length/tape';
 import type { Built, Case, Inside } from '../trade/carcass/case';
 import type { Board, Run, Wide } from '../trade/grooves/board';
@@ -35,7 +36,7 @@ export type Recipe = {
   readonly note?: string;
 };
 
-type Piece = { readonly recuts?: number; readonly asLength?: Length; readonly asWidth?: Length };
+type Piece = { readonly recuts: number; readonly asLength?: Length; readonly asWidth?: Length };
 
 /** What is kept of a part beside its tick: how its grooves are cut, and its pieces by copy. */
 export type PartNotes = Partial<Board> & { readonly pieces: Readonly<Record<string, Piece>> };
@@ -57,6 +58,8 @@ export type Job = {
   readonly recipes: Readonly<Record<string, Recipe>>;
   /** Reasons by operation. */
   readonly let: Readonly<Record<string, string>>;
+  /** How wide a ticked groove was cut for what stands in it, by operation. */
+  readonly widths: Readonly<Record<string, Length>>;
   readonly standing?: string;
   /** ISO 8601, when the job was deleted; it can come back for 30 days. */
   readonly deleted?: string;
@@ -87,7 +90,8 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
     work: children(tree, 'work').flatMap(([key, node]) => handWork(key, node)),
     parts: named(children(tree, 'parts'), partNotes),
     recipes: named(children(tree, 'recipes'), (node) => pick(f.recipeFields, node)),
-    let: letAhead(tree),
+    let: byOperation(tree, 'let', (leaf) => pick(f.letFields, leaf).why),
+    widths: byOperation(tree, 'widths', (leaf) => pick(f.widthFields, leaf).width),
     ...(own.standing ? { standing: own.standing } : {}),
     unread,
     ...(own.deleted ? { deleted: own.deleted } : {}),
@@ -214,7 +218,10 @@ function handWork(id: string, node: Tree): readonly HandWork[] {
 
 const partNotes = (node: Tree): PartNotes => ({
   ...pick(f.partFields, node),
-  pieces: named(children(node, 'pieces'), (piece) => pick(f.pieceFields, piece)),
+  pieces: named(children(node, 'pieces'), (piece) => ({
+    ...pick(f.pieceFields, piece),
+    recuts: children(piece, 'spoils').filter(([, spoil]) => pick(f.spoilFields, spoil).spoiled).length,
+  })),
 });
 
 const named = <T>(
@@ -224,14 +231,21 @@ const named = <T>(
   // no prototype: a name like `constructor` is a name and nothing else
   Object.assign(Object.create(null), Object.fromEntries(nodes.map(([key, node]) => [key, read(node)])));
 
-/** Reasons, by the operation's id: part, cut and copy are three steps of the path. */
-function letAhead(tree: Tree): Readonly<Record<string, string>> {
-  const found: Record<string, string> = {};
-  for (const [part, cuts] of children(tree, 'let'))
-    for (const [cut, copies] of [...cuts])
-      if (isTree(copies))
-        for (const [copy, leaf] of copies)
-          if (isTree(leaf)) found[`cut/${part}/${cut}/${copy}`] = pick(f.letFields, leaf).why ?? '';
+/** What is kept by operation: part, cut and copy are three steps of the path. */
+function byOperation<T>(
+  tree: Tree,
+  table: string,
+  read: (leaf: Tree) => T | undefined,
+): Readonly<Record<string, T>> {
+  const found: Record<string, T> = {};
+  for (const [part, cuts] of children(tree, table))
+    for (const [cut, copies] of [...cuts].flatMap(([key, node]) =>
+      isTree(node) ? [[key, node] as const] : [],
+    ))
+      for (const [copy, leaf] of copies) {
+        const value = isTree(leaf) ? read(leaf) : undefined;
+        if (value !== undefined) found[`cut/${part}/${cut}/${copy}`] = value;
+      }
   return found;
 }
 
@@ -273,6 +287,17 @@ export const editRecipe = (key: string, patch: Patch<typeof f.recipeFields>) =>
   edits(`recipes/${key}/`, f.recipeFields, patch);
 export const editOffcut = (id: string, patch: Patch<typeof f.offcutFields>) =>
   edits(`offcuts/${id}/`, f.offcutFields, patch);
+/** A copy is spoiled: the id is the spoil's own. */
+export const spoilPiece = (part: string, copy: string, id: string) =>
+  edits(`parts/${part}/pieces/${copy}/spoils/${id}/`, f.spoilFields, { spoiled: true });
+/** A tick with the figure it was cut to, and how wide where something stands in the groove. */
+export const tickOf = (op: string, figure: Length, width?: Length): readonly Change[] => [
+  { kind: 'tick', op, figure: toStored(figure) },
+  ...(width ? editWidth(op, width) : []),
+];
+/** How wide a groove was cut, beside its tick. */
+export const editWidth = (op: string, width: Length | undefined) =>
+  edits(`widths/${op.replace(/^cut\//, '')}/`, f.widthFields, { width });
 /** Lets a blocked operation go ahead, and says why. */
 export const letAheadOf = (op: string, why: string | undefined) =>
   edits(`let/${op.replace(/^cut\//, '')}/`, f.letFields, { why });

@@ -16,10 +16,12 @@ export function ChangeList({ changes, tape }: { readonly changes: readonly Chang
           <li key={change.op.id}>
             <span class="grow">
               {change.op.name}, {whatWords(change.op)}
+              {change.width && ', how wide'}
               {more > 0 && ` and ${more} like it`}
             </span>
             <span class="nb">
-              <Inline value={change.was} tape={tape} /> → <Inline value={change.now} tape={tape} />
+              <Inline value={change.was} tape={change.width ? '0.001' : tape} /> →{' '}
+              <Inline value={change.now} tape={change.width ? '0.001' : tape} />
             </span>
           </li>
         ))}

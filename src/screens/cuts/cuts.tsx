@@ -123,16 +123,19 @@ function Misfits({ list, bench }: { readonly list: Checklist; readonly bench: Be
     <section class="misfits" aria-label="Cut, and no longer wanted at that figure">
       <h2>Cut, and now wanted otherwise</h2>
       <ul>
-        {found.slice(0, 12).map(({ op, was, now }) => (
+        {found.slice(0, 12).map(({ op, was, now, width }) => (
           <li key={op.id}>
             <button type="button" class="nextset" onClick={() => bench.go({ at: 'part', id: op.part })}>
               <span class="grow">
                 <b>{op.name}</b>
-                <span class="s muted block">{op.which || op.what}: recut, or make its mates match</span>
+                <span class="s muted block">
+                  {op.which || op.what}
+                  {width && ', how wide'}: recut, or make its mates match
+                </span>
               </span>
-              <Mixed value={was} tape={list.plan.job.tape} />
+              <Mixed value={was} tape={width ? '0.001' : list.plan.job.tape} />
               <span aria-hidden="true">→</span>
-              <Mixed value={now} tape={list.plan.job.tape} />
+              <Mixed value={now} tape={width ? '0.001' : list.plan.job.tape} />
             </button>
           </li>
         ))}

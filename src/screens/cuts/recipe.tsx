@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import type { Length } from '../../length/length';
-import { writeDecimal, writeLength } from '../../length/write';
 import { editRecipe } from '../../store/job';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { TextDock } from '../marks/ask';
+import { sizeWords } from '../stack/words';
 
 const fields = {
   scale: 'What the scale read',
@@ -13,14 +13,20 @@ const fields = {
   got: 'What the test cut measured',
 } as const;
 
-type RecipeProps = { readonly bench: Bench; readonly id: string };
+type RecipeProps = {
+  readonly bench: Bench;
+  readonly id: string;
+  /** Where the stack is kept: it serves every figure it is set to. */
+  readonly build?: string;
+};
 
 /** What was found out at a setup: it stays on the card for ever. */
-export function Recipe({ bench, id }: RecipeProps) {
+export function Recipe({ bench, id, build = id }: RecipeProps) {
   const [open, setOpen] = useState<keyof typeof fields | 'note'>();
   const job = bench.job.value;
   if (!job) return null;
   const recipe = job.recipes[id] ?? {};
+  const stack = job.recipes[build]?.stack;
   const given = (field: keyof typeof fields): Length | undefined => recipe[field];
   return (
     <section class="recipe" aria-label="Kept with this setup">
@@ -37,7 +43,7 @@ export function Recipe({ bench, id }: RecipeProps) {
             </li>
           );
         })}
-        {recipe.stack && (
+        {stack && (
           <li class="nextset">
             <span class="grow">Stack between the outers</span>
             <span class="dec">

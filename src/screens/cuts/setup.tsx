@@ -1,9 +1,8 @@
 import { useState } from 'preact/hooks';
 import { equals } from '../../length/length';
-import { toStored } from '../../length/stored';
 import { writeLength } from '../../length/write';
 import type { Change } from '../../store/entry';
-import { editJob, letAheadOf } from '../../store/job';
+import { editJob, letAheadOf, tickOf } from '../../store/job';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
 import { withStack } from '../../trade/setups/setup';
@@ -139,11 +138,11 @@ function Standing({ bench, list, card, first }: StandingProps) {
         <p class="caution pad-x" title={manualFirst}>
           {setupCautions[setup.machine]} {manualFirst}
         </p>
-        <Recipe bench={bench} id={setup.key} />
+        <Recipe bench={bench} id={setup.key} build={setup.build} />
         {next && (
           <button type="button" class="nextset" onClick={() => bench.go({ at: 'setup', id: next.id }, true)}>
             <span class="grow">
-              <b>Then: {titleOf(next)}</b>
+              <b>Then: {next.operations[0] && setupTitle(next.operations[0])}</b>
               <span class="s muted block">{next.operations[0]?.name}</span>
             </span>
             {next.operations[0]?.setup.figure && (
@@ -209,14 +208,16 @@ function doneWords(op: Operation): string {
 function tickChanges(list: Checklist, card: Card, op: Operation): readonly Change[] {
   if (list.doing.done(op.id)) return [{ kind: 'untick', op: op.id }];
   const stands = list.plan.job.standing === card.id ? [] : editJob({ standing: card.id });
-  return [{ kind: 'tick', op: op.id, figure: toStored(op.figure) }, ...stands];
+  return [...tickOf(op.id, op.figure, op.width), ...stands];
 }
 
 function blockWords(list: Checklist, op: Operation): string {
   const words = blocks(list, op).map((b) =>
     b.by === 'stock'
       ? `${list.plan.job.stock.find((s) => s.id === b.stock)?.name ?? 'the sheet'} is not measured`
-      : `${b.op.name}, ${whatWords(b.op)}`,
+      : b.by === 'layout'
+        ? 'its grooves cannot be set out yet, see Marks'
+        : `${b.op.name}, ${whatWords(b.op)}`,
   );
   return words.length > 2 ? `${words[0]} and ${words.length - 1} more` : words.join(' and ');
 }
@@ -224,10 +225,10 @@ function blockWords(list: Checklist, op: Operation): string {
 /** What is said beside the pieces: what blocks the first, or what a cut one was cut to. */
 function pieceNote(list: Checklist, ops: readonly Operation[]): string {
   const off = ops.find((op) => {
-    const was = list.cutTo(op.id);
-    return was && !equals(was, op.figure) && op.what !== 'test';
+    const was = list.cutTo(op.id)?.figure;
+    return was && !equals(was, op.figure) && op.what !== 'test' && op.setup.machine !== 'bench';
   });
-  const was = off && list.cutTo(off.id);
+  const was = off && list.cutTo(off.id)?.figure;
   if (was)
     return `cut at ${writeLength(was, list.plan.job.tape)}, now wants ${writeLength(off.figure, list.plan.job.tape)}`;
   const blocked = ops.find((op) => blocks(list, op).length > 0);

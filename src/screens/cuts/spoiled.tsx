@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { writeLength } from '../../length/write';
 import type { Change } from '../../store/entry';
-import { editOffcut, editPiece } from '../../store/job';
+import { editOffcut, spoilPiece } from '../../store/job';
 import type { Part } from '../../trade/carcass/part';
 import { copyOf } from '../../trade/grooves/copies';
 import type { Card } from '../../trade/setups/checklist';
@@ -57,13 +57,14 @@ type AgainProps = {
 
 function Again({ bench, list, part, copy, onClose }: AgainProps) {
   const { job, operations } = list.plan;
-  const recut = recutOf(part, copy, { operations, offcuts: job.offcuts, done: list.doing.done });
+  const standing = list.cards.find((c) => c.id === job.standing)?.operations[0]?.setup.build;
+  const recut = recutOf(part, copy, { operations, offcuts: job.offcuts, done: list.doing.done, standing });
+  const rebuild = recut.builds.filter((b) => !b.stands).length;
   const w = (x: Parameters<typeof writeLength>[0]) => writeLength(x, job.tape);
   const mates = recut.mates.flatMap((id) => list.plan.parts.find((p) => p.id === id)?.name ?? []);
   const spoil = (from?: Leftover) => {
-    const again = (job.parts[part.id]?.pieces[copy]?.recuts ?? 0) + 1;
     const taken: readonly Change[] = from ? editOffcut(from.id, { gone: true }) : [];
-    void bench.act(`Spoiled: ${part.name}`, [...editPiece(part.id, copy, { recuts: again }), ...taken]);
+    void bench.act(`Spoiled: ${part.name}`, [...spoilPiece(part.id, copy, bench.newId()), ...taken]);
     onClose();
   };
   return (
@@ -72,15 +73,16 @@ function Again({ bench, list, part, copy, onClose }: AgainProps) {
         <p>
           {recut.operations.length === 0
             ? 'Nothing was cut on it yet: a fresh piece starts from its rip.'
-            : `Its own ${recut.operations.length} cuts again, at ${recut.setups.length} settings:`}
+            : `Its own ${recut.operations.length === 1 ? 'cut' : `${recut.operations.length} cuts`} again, ${rebuild} to set up:`}
         </p>
         <ul class="again">
-          {recut.setups.slice(0, 8).map((op) => (
+          {recut.builds.map(({ op, places, stands }) => (
             <li key={op.id}>
               {setupTitle(op)} {op.setup.figure ? w(op.setup.figure.value) : ''}
+              {places > 1 && ` and ${places - 1} more places`}
+              {stands && ', stands now'}
             </li>
           ))}
-          {recut.setups.length > 8 && <li>and {recut.setups.length - 8} more, each with its saved figure</li>}
         </ul>
         <p>
           Rough piece {w(recut.rough.length)} × {w(recut.rough.width)}.

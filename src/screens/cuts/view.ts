@@ -1,7 +1,6 @@
-import type { Length } from '../../length/length';
 import { fromStored } from '../../length/stored';
 import type { Folded } from '../../store/log';
-import { noLongerFit } from '../../trade/setups/changes';
+import { type CutTo, noLongerFit } from '../../trade/setups/changes';
 import {
   type Blocked,
   blockedBy,
@@ -19,7 +18,7 @@ export type Checklist = {
   readonly plan: Plan;
   readonly cards: readonly Card[];
   readonly doing: Doing;
-  readonly cutTo: (op: string) => Length | undefined;
+  readonly cutTo: CutTo;
 };
 
 export function checklistOf(plan: Plan, { ticks }: Folded): Checklist {
@@ -35,7 +34,7 @@ export function checklistOf(plan: Plan, { ticks }: Folded): Checklist {
     cutTo: (op) => {
       const tick = ticks.get(op);
       const read = tick && fromStored(tick.figure);
-      return read?.ok ? read.value : undefined;
+      return read?.ok ? { figure: read.value, width: plan.job.widths[op] } : undefined;
     },
   };
 }

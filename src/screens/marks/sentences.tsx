@@ -21,7 +21,8 @@ export function BoardSentence({ board, open, onOpen }: Part) {
     <div class="fillin">
       {blank(asks.boardName(board))} is {blank(asks.boardMade(board))}
       {board.made === 'alike' && <>, {blank(asks.boardCopies(board))} alike</>}. It is{' '}
-      {blank(asks.boardLength(board, 'length', 'Length of the board'))} long and{' '}
+      {blank(asks.boardLength(board, 'length', 'Length of the board'))} long,{' '}
+      {blank(asks.boardLength(board, 'across', 'How wide the board is'))} wide and{' '}
       {blank(asks.boardLength(board, 'thickness', 'Thickness of the board'))} thick. Measure from the{' '}
       {blank(asks.boardEnd(board))}.
     </div>

@@ -40,7 +40,7 @@ export function HandWork({ bench, part, plan }: HandProps) {
           onClick={() =>
             void bench.act(
               'An operation by hand',
-              editWork(bench.newId(), { part: part.id, name: 'Extra cut', machine: 'hand', after: 'len' }),
+              editWork(bench.newId(), { part: part.id, name: 'Extra cut', machine: 'hand' }),
             )
           }
         >
@@ -78,9 +78,8 @@ function Sentence({ bench, part, plan, h, open, onOpen }: SentenceProps) {
     title: `What comes before: ${h.name}`,
     now: h.after ?? '',
     choices: [
-      { value: '', label: 'nothing' },
+      { value: '', label: 'its length' },
       { value: 'rip', label: 'its rip' },
-      { value: 'len', label: 'its length' },
       ...others.map((x) => ({ value: x.id, label: x.name || 'another by hand', hint: nameOf(x.part) })),
     ],
     save: (value) => editWork(h.id, { after: value === '' ? undefined : value }),

@@ -81,7 +81,7 @@ function Standing({ bench, part, list }: StandingProps) {
         <ul>
           {ops.slice(0, mostShown).map((op) => {
             const card = list.cards.find((c) => c.operations.includes(op));
-            const was = list.cutTo(op.id);
+            const was = op.what === 'test' ? undefined : list.cutTo(op.id)?.figure;
             const off = was && !equals(was, op.figure);
             return (
               <li key={op.id}>

@@ -1,10 +1,9 @@
+import { editBoard } from '../../store/job';
 import type { Part } from '../../trade/carcass/part';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { checklistOf } from '../cuts/view';
-import { layOutBoard } from '../marks/boards-screen';
 import type { Plan } from '../plan';
 import { UndoButton } from '../undo-button';
 
@@ -38,13 +37,20 @@ export function PartsScreen({ bench }: { readonly bench: Bench }) {
           </p>
         )}
         <div class="pad-x adds">
-          <button type="button" class="btn quiet" onClick={() => void layOutBoard(bench)}>
+          <button type="button" class="btn quiet" onClick={() => void byHand(bench)}>
             <Icon name="plus" />A part by hand
           </button>
         </div>
       </main>
     </>
   );
+}
+
+/** A part with nothing cut in it yet: its sizes are asked for first, grooves may follow. */
+async function byHand(bench: Bench): Promise<void> {
+  const id = bench.newId();
+  const made = await bench.act('A part by hand', editBoard(id, { name: 'Part', made: 'alike' }));
+  if (made) bench.go({ at: 'change', board: id });
 }
 
 function byStock(plan: Plan): readonly { readonly name: string; readonly parts: readonly Part[] }[] {
@@ -59,9 +65,9 @@ function byStock(plan: Plan): readonly { readonly name: string; readonly parts: 
 type RowProps = { readonly part: Part; readonly plan: Plan; readonly bench: Bench };
 
 function PartRow({ part, plan, bench }: RowProps) {
-  const list = checklistOf(plan, bench.folded.value);
+  const ticks = bench.folded.value.ticks;
   const ops = plan.operations.filter((op) => op.part === part.id);
-  const cut = ops.filter((op) => list.doing.done(op.id)).length;
+  const cut = ops.filter((op) => ticks.has(op.id)).length;
   const state = cut === 0 ? '' : cut === ops.length ? ' · all cut' : ` · ${cut} of ${ops.length} cut`;
   const { tape } = plan.job;
   return (

@@ -1,14 +1,16 @@
-import { toStored } from '../../length/stored';
+import type { Change } from '../../store/entry';
+import { tickOf } from '../../store/job';
 import type { Setting } from '../../trade/grooves/settings';
 import type { Bench } from '../bench';
 import type { Row, View } from '../marks/view';
 import { callGroove } from '../marks/words';
 
 /** The tick, or its taking back, of one operation at a setting. */
-export const change = (op: string, done: boolean, setting: Setting) =>
+export const change = (op: string, done: boolean, { figure, groove }: Setting): readonly Change[] =>
   done
-    ? ({ kind: 'untick', op } as const)
-    : ({ kind: 'tick', op, figure: toStored(setting.figure.value) } as const);
+    ? [{ kind: 'untick', op }]
+    : tickOf(op, figure.value, groove.fits === undefined ? undefined : groove.width);
+
 type KnuckleProps = {
   readonly bench: Bench;
   readonly view: View;
@@ -58,9 +60,10 @@ function press({ bench, view, rows, at, row, goTo }: KnuckleProps): void {
   const copy = row.copies.find((c) => !c.done);
   if (copy) {
     navigator.vibrate?.(10);
-    void bench.act(`Cut: ${copy.name}, ${callGroove(view.layout, row.setting.groove.id)}`, [
+    void bench.act(
+      `Cut: ${copy.name}, ${callGroove(view.layout, row.setting.groove.id)}`,
       change(copy.op, false, row.setting),
-    ]);
+    );
     return;
   }
   const next = nextOpen(rows, at);
@@ -81,7 +84,7 @@ export function keys(event: KeyboardEvent, { bench, rows, at, goTo }: KeysContex
   const row = rows[at];
   const copy = row?.copies.find((c) => !c.done);
   if (event.key === ' ' && row && copy)
-    void bench.act(`Cut: ${copy.name}`, [change(copy.op, false, row.setting)]);
+    void bench.act(`Cut: ${copy.name}`, change(copy.op, false, row.setting));
   else if (event.key === 'n') goTo(at + 1);
   else if (event.key === 'b') goTo(at - 1);
   else if (event.key === 'u') void bench.undo();

@@ -243,9 +243,10 @@ function Copies({ row, view, bench }: { readonly row: Row; readonly view: View; 
             ticked={copy.done}
             saving={bench.saving.value.has(copy.op)}
             onTap={() =>
-              void bench.act(`${copy.done ? 'Not cut' : 'Cut'}: ${copy.name}`, [
+              void bench.act(
+                `${copy.done ? 'Not cut' : 'Cut'}: ${copy.name}`,
                 change(copy.op, copy.done, row.setting),
-              ])
+              )
             }
           />
         );

@@ -3,7 +3,7 @@ import { less, longest } from '../../length/length';
 import { writeDecimal, writeLength } from '../../length/write';
 import { editStock } from '../../store/job';
 import { leastSpreadToWarn } from '../../trade/grooves/fit';
-import { Bar, BarButton } from '../../ui/bar';
+import { Bar, BarButton, Segment } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Mixed } from '../../ui/mixed';
@@ -72,6 +72,16 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
             )}
           </section>
         )}
+        <div class="pad-x segs">
+          <Segment
+            label="What it is"
+            choices={(['sheet', 'stick'] as const).map((kind) => ({
+              label: kind === 'sheet' ? 'A sheet' : 'A stick or board',
+              chosen: stock.kind === kind,
+              onTap: () => void bench.act(`${stock.name} is a ${kind}`, editStock(id, { kind })),
+            }))}
+          />
+        </div>
         <InUse bench={bench} stock={stock} onPlanned={() => setOpen('planned')} />
         <Offcuts bench={bench} stock={stock} />
         <div class="pad-x adds">

@@ -32,7 +32,7 @@ export const byHand = (
   rabbets: [],
   notches: [],
   laps: [],
-  mates: [],
+  mates: board.made === 'pair' ? [board.id] : [],
   strip: false,
   comesOff: false,
   seated: false,

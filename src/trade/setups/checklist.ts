@@ -9,6 +9,7 @@ export type Doing = {
 };
 
 export type Blocked =
+  | { readonly by: 'layout' }
   | { readonly by: 'operation'; readonly op: Operation }
   | { readonly by: 'stock'; readonly stock: string };
 
@@ -21,6 +22,7 @@ export function blockedBy(
   byId: ReadonlyMap<string, Operation>,
   doing: Doing,
 ): readonly Blocked[] {
+  if (op.cannot) return [{ by: 'layout' }];
   if (doing.done(op.id) || doing.let(op.id)) return [];
   const first = op.after.flatMap((id): readonly Blocked[] => {
     const before = byId.get(id);

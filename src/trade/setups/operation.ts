@@ -35,6 +35,10 @@ export type Operation = {
   readonly after: readonly string[];
   /** Stock that must be measured first: the cut is made to its thickness. */
   readonly fits?: string | undefined;
+  /** How wide the groove is cut for it. Inches. */
+  readonly width?: Length | undefined;
+  /** It cannot be set yet: its layout, or a figure of the shop, is missing. */
+  readonly cannot?: boolean | undefined;
   /** A groove laid out on a board: where its mark stands. */
   readonly groove?: { readonly board: string; readonly setting: string } | undefined;
 };

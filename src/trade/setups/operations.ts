@@ -15,7 +15,7 @@ export type HandWork = {
   readonly figure?: Length | undefined;
   readonly cutter?: Length | undefined;
   readonly height?: Length | undefined;
-  /** A cut of the same part (`rip`, `len`), or another operation by hand, that comes first. */
+  /** A cut of the same part (`rip`, `len`), or another operation by hand, that comes first; its length when not said. */
   readonly after?: string | undefined;
 };
 
@@ -44,7 +44,7 @@ export function operationsOf(job: JobWork, at: Cutting): readonly Operation[] {
   const byHand = job.parts.flatMap((part) => handWork(part, job, at));
   const all = [...cut, ...byHand];
   const steps = job.cases.flatMap((c) => benchSteps(c, job.parts, all));
-  return widestFirst([...withTests(all), ...steps]);
+  return widestFirst(once([...withTests(all), ...steps]));
 }
 
 /** A rip is what a piece begins with: it waits, and what follows waits with it. */
@@ -81,6 +81,7 @@ function withTests(ops: readonly Operation[]): readonly Operation[] {
       setup,
       figure: setup.cutter ?? setup.figure?.value ?? zero,
       after: [],
+      fits: op.fits,
     });
   }
   return [
@@ -105,7 +106,7 @@ function handWork(part: Part, job: JobWork, at: Cutting): readonly Operation[] {
         figure,
         cutter: h.cutter,
         height: h.height,
-        on: figure ? '' : h.name,
+        on: figure ? '' : h.id,
       });
       return {
         id: opId(part.id, `h~${h.id}`, piece.id),
@@ -125,7 +126,7 @@ function handWork(part: Part, job: JobWork, at: Cutting): readonly Operation[] {
 type Here = { readonly part: Part; readonly piece: string; readonly job: JobWork };
 
 function afterOf(h: HandWork, { part, piece, job }: Here): readonly string[] {
-  if (h.after === undefined) return [];
+  if (h.after === undefined) return [opId(part.id, 'len', piece)];
   const other = job.hand.find((x) => x.id === h.after);
   if (!other) return [opId(part.id, h.after, piece)];
   if (other.part === part.id) return [opId(part.id, `h~${other.id}`, piece)];
@@ -133,6 +134,16 @@ function afterOf(h: HandWork, { part, piece, job }: Here): readonly string[] {
   return theirs
     ? piecesOf(theirs, job.recuts(theirs.id)).map((x) => opId(theirs.id, `h~${other.id}`, x.id))
     : [];
+}
+
+/** Two things of one id would be one tick: the first stands. */
+function once(ops: readonly Operation[]): readonly Operation[] {
+  const seen = new Set<string>();
+  return ops.filter((op) => {
+    if (seen.has(op.id)) return false;
+    seen.add(op.id);
+    return true;
+  });
 }
 
 /** Trade order among rips: the widest first; everything else stays where it stands. */

@@ -9,12 +9,18 @@ import { layOut } from '../grooves/lay-out';
 import { type Setting, settingsFor } from '../grooves/settings';
 import { leastBuried } from '../joints/rabbets';
 import { type Operation, opId } from './operation';
-import { type Setup, setupOf } from './setup';
+import { type Setup, type SetupMachine, setupOf } from './setup';
 
 export type Cutting = { readonly shop: Shop; readonly tape: Tape };
 
 /** A part's copy, and how it is called. */
 export type Piece = { readonly id: string; readonly name: string; readonly again: number };
+
+/** `Tray, bay 1` is called `Tray 4, bay 1`. */
+const numbered = (name: string, own: string): string => {
+  const [first = '', ...rest] = name.split(', ');
+  return [`${first} ${own}`, ...rest].join(', ');
+};
 
 /** The pieces of a part that are to be made; one spoiled is replaced by its recut. */
 export function piecesOf(part: Part, recuts: Readonly<Record<string, number>>): readonly Piece[] {
@@ -22,7 +28,7 @@ export function piecesOf(part: Part, recuts: Readonly<Record<string, number>>): 
   return Array.from({ length: part.copies }, (_, k) => {
     const own = pair ? (k === 0 ? 'left' : 'right') : `${k + 1}`;
     const again = recuts[own] ?? 0;
-    const name = part.copies === 1 ? part.name : `${part.name} ${own}`;
+    const name = part.copies === 1 ? part.name : numbered(part.name, own);
     return { id: copyId(own, again), name: again === 0 ? name : `${name}, recut`, again };
   });
 }
@@ -91,9 +97,10 @@ function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cu
   if (!part.board) return [];
   const board = { ...part.board, recuts };
   const layout = layOut(board);
-  if (layout.problems.length > 0) return [];
-  const { settings } = settingsFor(layout, { board, ...at });
-  return settings.flatMap((setting) =>
+  const empty = board.runs.length + board.wides.length === 0;
+  const set = layout.problems.length > 0 ? undefined : settingsFor(layout, { board, ...at });
+  if (!empty && (!set || set.settings.length === 0)) return [notYet(part, board.machine)];
+  return (set?.settings ?? []).flatMap((setting) =>
     copiesOf(board, setting.groove).map((copy): Operation => {
       const setup = grooveSetup(part, setting, at);
       return {
@@ -107,6 +114,7 @@ function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cu
         figure: setting.figure.value,
         after: [],
         fits: setting.groove.fits,
+        width: setting.groove.fits === undefined ? undefined : setting.groove.width,
         groove: { board: board.id, setting: setting.id },
       };
     }),
@@ -118,7 +126,17 @@ const nameOf = (part: Part, copy: string): string =>
     ? copy.replace('This board', part.name)
     : copy.startsWith(part.name)
       ? copy
-      : `${part.name}, ${copy.toLowerCase()}`;
+      : `${part.name}, ${copy.charAt(0).toLowerCase()}${copy.slice(1)}`;
+
+/** Grooves that cannot be set yet stand as one, so that nothing goes ahead as if they were not there. */
+const notYet = (part: Part, machine: SetupMachine): Operation => ({
+  ...base(part, { id: '1', name: part.name, again: 0 }, 'grooves'),
+  what: 'groove',
+  which: 'not set out yet: see Marks',
+  setup: setupOf({ machine, on: `${part.id} not set out` }),
+  figure: zero,
+  cannot: true,
+});
 
 /** What a groove is called on its part: what stands in it, or its number. */
 function called(part: Part, { groove, wall }: Setting): string {

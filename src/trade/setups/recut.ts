@@ -16,8 +16,8 @@ export type Leftover = {
 export type Recut = {
   /** Its own operations again, in order. */
   readonly operations: readonly Operation[];
-  /** Setups to be built again, each once. */
-  readonly setups: readonly Operation[];
+  /** Builds they want, each once with how many places; the one that stands need not be built again. */
+  readonly builds: readonly { readonly op: Operation; readonly places: number; readonly stands: boolean }[];
   /** Leftovers of the same stock that hold the rough size, the smallest first. */
   readonly offcuts: readonly Leftover[];
   /** Parts mirrored by it, or cut with it: to be checked against. */
@@ -39,14 +39,13 @@ export function recutOf(
     readonly operations: readonly Operation[];
     readonly offcuts: readonly Leftover[];
     readonly done: (op: string) => boolean;
+    /** The build that stands on its machine. */
+    readonly standing?: string | undefined;
   },
 ): Recut {
   const face = (id: string) => (part.board?.made === 'partition' ? '1' : copyOf(id));
   const operations = at.operations.filter(
     (op) => op.part === part.id && face(op.copy) === copyOf(copy) && at.done(op.id),
-  );
-  const setups = operations.filter(
-    (op, k) => operations.findIndex((x) => x.setup.key === op.setup.key) === k,
   );
   const rough = roughOf(part);
   const fits = (o: Leftover): boolean =>
@@ -58,9 +57,20 @@ export function recutOf(
   const area = (o: Leftover) => (o.length && o.width ? forDrawing(o.length) * forDrawing(o.width) : 0);
   return {
     operations,
-    setups,
+    builds: buildsOf(operations, at.standing),
     offcuts: at.offcuts.filter(fits).sort((a, b) => area(a) - area(b)),
     mates: part.mates,
     rough,
   };
+}
+
+/** What is to be set up for them, each once, with how many places it is set to. */
+function buildsOf(operations: readonly Operation[], standing: string | undefined): Recut['builds'] {
+  const keys = new Map<string, Set<string>>();
+  for (const { setup } of operations)
+    keys.set(setup.build, (keys.get(setup.build) ?? new Set()).add(setup.key));
+  return [...keys].flatMap(([build, own]) => {
+    const op = operations.find((x) => x.setup.build === build);
+    return op ? [{ op, places: own.size, stands: build === standing }] : [];
+  });
 }

@@ -49,33 +49,48 @@ export type Setup = {
 /** A length as a piece of a key: exact, letters and digits. @example keyed(inches(-21n, 32n)) // 'm21d32' */
 export const keyed = (x: Length): string => `${x.s < 0n ? 'm' : ''}${x.n}d${x.d}`;
 
-const joined = (...parts: readonly (string | Length | undefined)[]): string =>
-  parts
-    .map((p) => (p === undefined ? '' : typeof p === 'string' ? p.replace(/[^A-Za-z0-9]/g, '') : keyed(p)))
-    .filter(Boolean)
-    .join('~');
-
 type Made = Omit<Setup, 'key' | 'build'>;
 
 /**
- * A setup with its keys.
+ * A setup with its keys: no two setups have one key, no two builds one name.
  *
  * @example setupOf({ machine: 'rip', sets: 'rip-fence', figure, on: 'true edge' }).build // 'rip'
  */
 export function setupOf(made: Made): Setup {
-  const build = joined(
-    made.machine,
-    made.cutter,
-    made.height,
-    made.machine === 'bench' ? made.on : undefined,
-  );
-  const key = joined(
-    build.replaceAll('~', ''),
-    made.sets === undefined ? undefined : short[made.sets],
-    made.figure?.value,
-    made.on,
-  );
-  return { ...made, build, key: key.slice(0, 60) };
+  const { machine, cutter, height, sets, figure, on } = made;
+  const build = fitting([
+    machine,
+    ...(cutter ? [`c${keyed(cutter)}`] : []),
+    ...(height ? [`h${keyed(height)}`] : []),
+    ...(figure ? [] : [plain(on)]),
+  ]);
+  const key = fitting([
+    build,
+    ...(figure ? [`${sets ? short[sets] : ''}${keyed(figure.value)}`, plain(on)] : []),
+  ]);
+  return { ...made, build, key };
+}
+
+/** Letters and digits alone; what is left out makes itself felt in a number, so that two words stay two. */
+function plain(words: string): string {
+  const kept = words.replace(/[^A-Za-z0-9]/g, '');
+  return kept.length === words.replaceAll(' ', '').length ? kept : `${kept}${folded(words)}`;
+}
+
+/** Keys stand in paths of the log: sixty characters at most, what is over folded into a number. */
+const mostKey = 60;
+
+function fitting(parts: readonly string[]): string {
+  const key = parts.filter(Boolean).join('~');
+  return key.length <= mostKey ? key : `${key.slice(0, mostKey - 14)}~${folded(key)}`;
+}
+
+/** A number for a text, 53 bits in letters and digits; the same text always gives the same. */
+function folded(text: string): string {
+  let sum = 0n;
+  for (const sign of text)
+    sum = (sum * 1_000_003n + BigInt(sign.codePointAt(0) ?? 0)) % 9_007_199_254_740_881n;
+  return sum.toString(36);
 }
 
 /** Kept short: keys stand in the log. */
