@@ -226,7 +226,7 @@ export const partFields = {
 /** One copy of a part: what it came to when its size is not the one wanted. */
 export const pieceFields = { asLength: length, asWidth: length };
 
-/** Each time a copy was spoiled is a thing of its own, so that two phones never count one for the other. */
+/** Which making of a copy was spoiled is a thing of its own: two phones never count one for the other. */
 export const spoilFields = { spoiled: flag };
 
 /** How wide a groove was cut for what stands in it, beside the tick that keeps where. */

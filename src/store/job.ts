@@ -216,11 +216,15 @@ function handWork(id: string, node: Tree): readonly HandWork[] {
   return gone ? [] : [{ id, part: '', name: '', machine: 'hand', ...own }];
 }
 
+/** Which making of a copy was spoiled, 1 the first; 0 when that was taken back. */
+const spoilOf = ([id, spoil]: readonly [string, Tree]): number =>
+  pick(f.spoilFields, spoil).spoiled ? Number(/^g([1-9]\d?)$/.exec(id)?.[1] ?? 0) : 0;
+
 const partNotes = (node: Tree): PartNotes => ({
   ...pick(f.partFields, node),
   pieces: named(children(node, 'pieces'), (piece) => ({
     ...pick(f.pieceFields, piece),
-    recuts: children(piece, 'spoils').filter(([, spoil]) => pick(f.spoilFields, spoil).spoiled).length,
+    recuts: Math.max(0, ...children(piece, 'spoils').map(spoilOf)),
   })),
 });
 
@@ -287,9 +291,9 @@ export const editRecipe = (key: string, patch: Patch<typeof f.recipeFields>) =>
   edits(`recipes/${key}/`, f.recipeFields, patch);
 export const editOffcut = (id: string, patch: Patch<typeof f.offcutFields>) =>
   edits(`offcuts/${id}/`, f.offcutFields, patch);
-/** A copy is spoiled: the id is the spoil's own. */
-export const spoilPiece = (part: string, copy: string, id: string) =>
-  edits(`parts/${part}/pieces/${copy}/spoils/${id}/`, f.spoilFields, { spoiled: true });
+/** A copy is spoiled: its first making is 1. Two phones that spoil one making say one thing. */
+export const spoilPiece = (part: string, copy: string, making: number) =>
+  edits(`parts/${part}/pieces/${copy}/spoils/g${making}/`, f.spoilFields, { spoiled: true });
 /** A tick with the figure it was cut to, and how wide where something stands in the groove. */
 export const tickOf = (op: string, figure: Length, width?: Length): readonly Change[] => [
   { kind: 'tick', op, figure: toStored(figure) },

@@ -191,7 +191,7 @@ describe('section H, from job file to figures', () => {
       const cutTo = (op: string) => {
         const tick = folded.ticks.get(op);
         const read = tick && fromStored(tick.figure);
-        return read?.ok ? read.value : undefined;
+        return read?.ok ? { figure: read.value } : undefined;
       };
       expect(sides.every((op) => folded.ticks.has(op.id))).toBe(true);
       expect(noLongerFit(thin.operations, cutTo)).toEqual([]);

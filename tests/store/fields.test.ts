@@ -16,8 +16,10 @@ import {
   pieceFields,
   recipeFields,
   runFields,
+  spoilFields,
   stockFields,
   wideFields,
+  widthFields,
   workFields,
 } from '../../src/store/fields';
 import * as job from '../../src/store/job';
@@ -157,12 +159,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
     (p) => job.editBuilt('c1', 'frame1w', p),
   ],
   ['a part', partFields, cutting, (p) => job.editPart('c1~left', p)],
-  [
-    'a piece',
-    pieceFields,
-    { recuts: 2, asLength: odd, asWidth: long },
-    (p) => job.editPiece('c1~left', '1', p),
-  ],
+  ['a piece', pieceFields, { asLength: odd, asWidth: long }, (p) => job.editPiece('c1~left', '1', p)],
   [
     'work by hand',
     workFields,
@@ -190,6 +187,13 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
     { stock: 's1', length: long, width: odd, gone: false },
     (p) => job.editOffcut('o1', p),
   ],
+  [
+    'how wide a groove was cut',
+    widthFields,
+    { width: odd },
+    () => job.editWidth('cut/c1~left/bottom~only/1', odd),
+  ],
+  ['a spoiled piece', spoilFields, { spoiled: true }, () => job.spoilPiece('c1~left', '1', 1)],
   ['a reason', letFields, { why: 'it is here' }, (p) => job.letAheadOf('cut/c1~left/len/1~2', `${p.why}`)],
 ];
 
@@ -237,7 +241,7 @@ describe('jobOf', () => {
     ]);
     expect(first?.built.frame1w?.used).toEqual(long);
     expect(read.parts['c1~left']?.machine).toBe('router');
-    expect(read.parts['c1~left']?.pieces['1']).toEqual({ recuts: 2, asLength: odd, asWidth: long });
+    expect(read.parts['c1~left']?.pieces['1']).toEqual({ recuts: 1, asLength: odd, asWidth: long });
     expect(read.work.map((x) => x.after)).toEqual(['len']);
     expect(read.recipes['stop~579d800~9d32']?.stack).toEqual([l('1/8'), odd]);
     expect(read.let).toEqual({ 'cut/c1~left/len/1~2': 'it is here' });
@@ -283,7 +287,7 @@ describe('near misses', () => {
     ['an empty id', 'cases//width'],
     ['a job field with a step', 'name/x'],
     ['a piece without its part', 'parts/pieces/1'],
-    ['a piece with a step too many', 'parts/c1~left/pieces/1/recuts/x'],
+    ['a piece with a step too many', 'parts/c1~left/pieces/1/asLength/x'],
     ['a part with the name of its field twice', 'parts/c1~left/machine/machine'],
     ['a reason with two steps', 'let/c1~left/len/why'],
     ['a reason with four steps', 'let/c1~left/len/1/2/why'],
@@ -324,7 +328,8 @@ describe('near misses', () => {
 
   test.each([
     'parts/C1~Left/machine',
-    'parts/c1~left/pieces/A~2/recuts',
+    'parts/c1~left/pieces/A~2/asLength',
+    'parts/c1~left/pieces/A/spoils/g2/spoiled',
     'recipes/Stop~23d32/got',
     'let/C1/H~x/A/why',
     `recipes/${'r'.repeat(60)}/got`,
@@ -369,29 +374,41 @@ describe('near misses', () => {
     expect(fieldAt(path)?.read('257/4')).toEqual(l('64 1/4'));
   });
 
-  test.each([
-    'cases/c1/partitions',
-    'cases/c1/cleats',
-    'cases/c1/inside/i1/bay',
-    'cases/c1/inside/i1/count',
-    'parts/c1~left/pieces/1/recuts',
-    'boards/b1/copies',
-  ])('%s takes whole numbers from 0 to 1000 alone', (path) => {
-    const not: readonly Json[] = [
-      0.5,
-      -1,
-      1001,
-      1e9,
-      Number.NaN,
-      Number.POSITIVE_INFINITY,
-      '1',
-      null,
-      true,
-      [1],
-    ];
-    for (const json of not) expect(fieldAt(path)?.read(json), `${json}`).toBeUndefined();
-    for (const json of [0, 1, 1000]) expect(fieldAt(path)?.read(json)).toBe(json);
-  });
+  test.each(['cases/c1/partitions', 'cases/c1/cleats', 'cases/c1/crosses'])(
+    '%s takes a handful, not a thousand',
+    (path) => {
+      for (const few of [0, 1, 24]) expect(fieldAt(path)?.read(few)).toBe(few);
+      for (const json of [25, 1000, 0.5, -1, '1', null]) expect(fieldAt(path)?.read(json)).toBeUndefined();
+    },
+  );
+
+  test.each(['left', 'bottom', 'partition1', 'p1', 'back', 'stile', 'edgefront', 'bench'])(
+    'a thing in a bay is not called %s: that names a part or a groove',
+    (id) => {
+      expect(fieldAt(`cases/c1/inside/${id}/kind`)).toBeUndefined();
+      expect(fieldAt(`cases/c1/inside/${id}x/kind`)).toBeDefined();
+    },
+  );
+
+  test.each(['cases/c1/inside/i1/bay', 'cases/c1/inside/i1/count', 'boards/b1/copies'])(
+    '%s takes whole numbers from 0 to 1000 alone',
+    (path) => {
+      const not: readonly Json[] = [
+        0.5,
+        -1,
+        1001,
+        1e9,
+        Number.NaN,
+        Number.POSITIVE_INFINITY,
+        '1',
+        null,
+        true,
+        [1],
+      ];
+      for (const json of not) expect(fieldAt(path)?.read(json), `${json}`).toBeUndefined();
+      for (const json of [0, 1, 1000]) expect(fieldAt(path)?.read(json)).toBe(json);
+    },
+  );
 
   test.each<[string, Json]>([
     ['cases/c1/hold', 'inside'],
@@ -449,7 +466,8 @@ describe('names of the language', () => {
       ]),
       ...words.flatMap((word) => [
         ...job.editPart(word, { machine: 'router' }),
-        ...job.editPiece(word, word, { recuts: 1 }),
+        ...job.editPiece(word, word, { asLength: l('3') }),
+        ...job.spoilPiece(word, word, 1),
         ...job.editRecipe(word, { note: word }),
         ...job.letAheadOf(`cut/${word}/${word}/${word}`, word),
       ]),

@@ -165,7 +165,7 @@ function BySetup({ list, stand, bench }: BySetupProps) {
         if (!first || !op) return null;
         const all = cards.length <= mostShown || shown.has(first.id);
         return (
-          <section key={first.id} class="build" aria-label={buildWords(op.setup)}>
+          <div key={first.id} class="build">
             <h2 class="sec pad-x">{buildWords(op.setup)}</h2>
             {(all ? cards : cards.slice(0, mostShown - 1)).map((card) => (
               <CardRow key={card.id} {...{ card, list, bench }} now={card === stand} />
@@ -180,7 +180,7 @@ function BySetup({ list, stand, bench }: BySetupProps) {
                 <Icon name="down" />
               </button>
             )}
-          </section>
+          </div>
         );
       })}
       {done.length > 0 && <Done cards={done} list={list} bench={bench} />}

@@ -46,10 +46,7 @@ export function Recipe({ bench, id, build = id }: RecipeProps) {
         {stack && (
           <li class="nextset">
             <span class="grow">Stack between the outers</span>
-            <span class="dec">
-              {recipe.stack.map((p) => (p.d > 64n ? writeDecimal(p) : writeLength(p))).join(' + ') ||
-                'nothing'}
-            </span>
+            <span class="dec">{stack.map(sizeWords).join(' + ') || 'nothing'}</span>
           </li>
         )}
         <li>

@@ -89,7 +89,7 @@ function Standing({ bench, list, card, first }: StandingProps) {
           )}
           <p class="pad-x ends">
             {buildWords(setup)}
-            {onWords(setup) && `: ${onWords(setup)}`}.
+            {onWords(setup) && `: ${onWords(setup)}`}.{stackFor(list, card)}
           </p>
           {withStack(setup.machine) && setup.machine !== 'notch' && setup.machine !== 'lap' && (
             <div class="pad-x runacts">
@@ -181,6 +181,15 @@ function Standing({ bench, list, card, first }: StandingProps) {
       )}
     </>
   );
+}
+
+/** Which stock the stack is built for: a dado fits its own sheet, whatever it is cut in. */
+function stackFor(list: Checklist, card: Card): string {
+  const names = card.operations.flatMap(
+    (op) => list.plan.job.stock.find((s) => s.id === op.fits)?.name ?? [],
+  );
+  const [first] = names;
+  return first ? ` Build the stack for ${[...new Set(names)].join(' and ')}.` : '';
 }
 
 /** Why a blocked cut may go ahead: kept with it. */

@@ -57,14 +57,19 @@ type AgainProps = {
 
 function Again({ bench, list, part, copy, onClose }: AgainProps) {
   const { job, operations } = list.plan;
-  const standing = list.cards.find((c) => c.id === job.standing)?.operations[0]?.setup.build;
-  const recut = recutOf(part, copy, { operations, offcuts: job.offcuts, done: list.doing.done, standing });
+  const recut = recutOf(part, copy, {
+    operations,
+    offcuts: job.offcuts,
+    done: list.doing.done,
+    standing: job.standing,
+  });
   const rebuild = recut.builds.filter((b) => !b.stands).length;
   const w = (x: Parameters<typeof writeLength>[0]) => writeLength(x, job.tape);
   const mates = recut.mates.flatMap((id) => list.plan.parts.find((p) => p.id === id)?.name ?? []);
+  const making = (job.parts[part.id]?.pieces[copy]?.recuts ?? 0) + 1;
   const spoil = (from?: Leftover) => {
     const taken: readonly Change[] = from ? editOffcut(from.id, { gone: true }) : [];
-    void bench.act(`Spoiled: ${part.name}`, [...spoilPiece(part.id, copy, bench.newId()), ...taken]);
+    void bench.act(`Spoiled: ${part.name}`, [...spoilPiece(part.id, copy, making), ...taken]);
     onClose();
   };
   return (

@@ -39,7 +39,7 @@ export function recutOf(
     readonly operations: readonly Operation[];
     readonly offcuts: readonly Leftover[];
     readonly done: (op: string) => boolean;
-    /** The build that stands on its machine. */
+    /** Key of the setup that stands on its machine, or its build. */
     readonly standing?: string | undefined;
   },
 ): Recut {
@@ -71,6 +71,7 @@ function buildsOf(operations: readonly Operation[], standing: string | undefined
     keys.set(setup.build, (keys.get(setup.build) ?? new Set()).add(setup.key));
   return [...keys].flatMap(([build, own]) => {
     const op = operations.find((x) => x.setup.build === build);
-    return op ? [{ op, places: own.size, stands: build === standing }] : [];
+    const stands = standing === build || (standing?.startsWith(`${build}~`) ?? false);
+    return op ? [{ op, places: own.size, stands }] : [];
   });
 }

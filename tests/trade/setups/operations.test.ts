@@ -2,13 +2,14 @@ import { describe, expect, test } from 'vitest';
 import { equals, zero } from '../../../src/length/length';
 import type { Case } from '../../../src/trade/carcass/case';
 import { newCase } from '../../../src/trade/carcass/case';
+import { partsOf } from '../../../src/trade/carcass/parts';
 import { copiesOf, cutOp } from '../../../src/trade/grooves/copies';
 import { layOut } from '../../../src/trade/grooves/lay-out';
 import { settingsFor } from '../../../src/trade/grooves/settings';
 import type { Operation } from '../../../src/trade/setups/operation';
 import { type HandWork, operationsOf } from '../../../src/trade/setups/operations';
 import { orderSetups } from '../../../src/trade/setups/order';
-import { withStack } from '../../../src/trade/setups/setup';
+import { setupOf, withStack } from '../../../src/trade/setups/setup';
 import { l, w } from '../../length/write-figures';
 import { ex5a, ex5d, part, sheets, work } from '../carcass/sample-case';
 
@@ -441,4 +442,50 @@ test('grooves wait for their stock by its id', () => {
   expect(fits('c1~left', 'bottom')).toBe('b');
   expect(fits('c1~top', 'partition 1')).toBe('b');
   expect(fits('c1~left', 'no. 1')).toBeUndefined();
+});
+
+describe('keys of setups', () => {
+  const on = 'bottom end';
+  const stop = (cutter: string, height: string) =>
+    setupOf({
+      machine: 'stop',
+      cutter: l(cutter),
+      height: l(height),
+      on,
+      sets: 'stop-to-near-teeth',
+      figure: { value: l('3'), rest: zero },
+    });
+
+  test.each([
+    [stop('1', '63/64'), stop('1/16', '3/64')],
+    [
+      setupOf({ machine: 'stop', cutter: l('1/2'), on: 'a' }),
+      setupOf({ machine: 'stop', height: l('1/2'), on: 'a' }),
+    ],
+    [setupOf({ machine: 'hand', on: 'Сверлить' }), setupOf({ machine: 'hand', on: 'Шлифовать' })],
+    [
+      setupOf({ machine: 'bench', on: `${'x'.repeat(70)}1` }),
+      setupOf({ machine: 'bench', on: `${'x'.repeat(70)}2` }),
+    ],
+  ])('two setups have two keys and two builds: %#', (a, b) => {
+    expect(a.key).not.toBe(b.key);
+    expect(a.build).not.toBe(b.build);
+    for (const { key, build } of [a, b]) {
+      expect(key).toMatch(/^[A-Za-z0-9~]{1,60}$/);
+      expect(build).toMatch(/^[A-Za-z0-9~]{1,60}$/);
+    }
+  });
+});
+
+test('a saw without its kerf leaves the grooves blocked, not forgotten, and the dry-fit waits for them', () => {
+  const worked = partsOf(ex5a, { stuff: sheets(), tape: '1/32', cutting: () => ({ machine: 'saw' }) });
+  if (!worked.ok) throw new Error('no parts');
+  const operations = operationsOf(
+    { parts: worked.value.parts, cases: [{ id: 'c1', name: 'Case' }], hand: [], recuts: () => ({}) },
+    { shop: {}, tape: '1/32' },
+  );
+  const waiting = operations.find((op) => op.id === 'cut/c1~left/grooves/1');
+  expect(waiting?.cannot).toBe(true);
+  const fit = operations.find((op) => op.what === 'dry-fit');
+  expect(fit?.after).toContain('cut/c1~left/grooves/1');
 });
