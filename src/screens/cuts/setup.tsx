@@ -12,6 +12,7 @@ import { Mixed, Remainder } from '../../ui/mixed';
 import { LetterTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { manualFirst } from '../cautions';
+import { useWake } from '../saw/use-wake';
 import { UndoButton } from '../undo-button';
 import { LastCall } from './last-call';
 import { Recipe } from './recipe';
@@ -54,6 +55,7 @@ type StandingProps = {
 function Standing({ bench, list, card, first }: StandingProps) {
   const [spoiling, setSpoiling] = useState(false);
   const [asked, setAsked] = useState<Operation>();
+  const wake = useWake(bench);
   const { setup } = first;
   const { tape } = list.plan.job;
   const at = list.cards.indexOf(card);
@@ -72,7 +74,7 @@ function Standing({ bench, list, card, first }: StandingProps) {
     <>
       <Bar
         title={setupTitle(first)}
-        sub={`Setting ${at + 1} of ${list.cards.length}`}
+        sub={`Setting ${at + 1} of ${list.cards.length}, ${wake === 'on' ? 'stays on' : 'may sleep'}`}
         leave={{ label: 'Cuts', onTap: () => bench.go({ at: 'cuts' }) }}
       >
         <UndoButton bench={bench} />

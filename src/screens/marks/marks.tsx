@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { equals, forDrawing } from '../../length/length';
 import { fromStored, toStored } from '../../length/stored';
-import { writeLength } from '../../length/write';
+import { isTapeFraction, writeDecimal, writeLength } from '../../length/write';
 import type { Face } from '../../trade/grooves/board';
 import { markOp } from '../../trade/grooves/copies';
 import type { Mark } from '../../trade/grooves/marks';
@@ -234,7 +234,12 @@ function MarkRow({ mark, view, bench, mate, still }: MarkRowProps) {
             <Mixed value={mark.other} tape={tape} />
           </span>
         )}
-        {groove.wide && <span class="wide-note">{writeLength(groove.width)} wide</span>}
+        {groove.wide && (
+          <span class="wide-note">
+            {isTapeFraction(groove.width) ? writeLength(groove.width) : writeDecimal(groove.width)} wide
+            {groove.called && `, ${groove.called}`}
+          </span>
+        )}
         {moved && <span class="rem">knifed at {writeLength(moved, tape)}</span>}
       </span>
       <TickBox

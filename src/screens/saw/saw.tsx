@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { equals, forDrawing, type Length, subtract, zero } from '../../length/length';
 import { fromStored } from '../../length/stored';
 import { isMetric, type Tape } from '../../length/tape';
@@ -21,7 +21,8 @@ import { NoBoard } from '../marks/no-board';
 import { cutGrooves, type Row, rowsOf, type View, viewOf } from '../marks/view';
 import { callGroove, faceText, measuresText, passText, setWords } from '../marks/words';
 import { change, Knuckle, keys } from './knuckle';
-import { keepAwake, type Wake } from './wake';
+import { useWake } from './use-wake';
+import type { Wake } from './wake';
 
 type SawProps = { readonly bench: Bench; readonly id: string; readonly setting: string | undefined };
 
@@ -53,21 +54,6 @@ function SawOf({ bench, id, setting, board, tape, wake }: SawOfProps) {
   }, [stood, setting]);
   if (!row) return <NothingToCut bench={bench} view={view} />;
   return <AtTheSaw {...{ bench, view, rows, at, row, wake }} />;
-}
-
-function useWake(bench: Bench): Wake {
-  const [state, setState] = useState<Wake>('refused');
-  useEffect(() => {
-    const awake = keepAwake();
-    const free = bench.holdSaw();
-    const stop = awake.state.subscribe(setState);
-    return () => {
-      stop();
-      free();
-      awake.release();
-    };
-  }, []);
-  return state;
 }
 
 function NothingToCut({ bench, view }: { readonly bench: Bench; readonly view: View }) {

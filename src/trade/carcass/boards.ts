@@ -42,7 +42,14 @@ function dado(id: string, sizes: Sizes, cut: Omit<Wide, 'id' | 'width'> & { read
   const { part, near = zero, ...rest } = cut;
   const thickness = sizes.thick(part);
   const width = dadoWidth(sizes, thickness);
-  return { id, ...rest, width, near: dadoNear(near, thickness, width), fits: stockOf(sizes.case, part) };
+  return {
+    id,
+    ...rest,
+    width,
+    near: dadoNear(near, thickness, width),
+    fits: stockOf(sizes.case, part),
+    called: part,
+  };
 }
 
 /** What stands against a wall: the bay on one side of it. */

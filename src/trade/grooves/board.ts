@@ -52,6 +52,8 @@ export type Wide = {
   readonly depth?: Length | undefined;
   /** What stands in it, by its stock: its width wants that measured. */
   readonly fits?: string | undefined;
+  /** What that is called: bottom, shelf. */
+  readonly called?: string | undefined;
 };
 
 /**

@@ -15,6 +15,7 @@ export type Groove = {
   readonly wide: boolean;
   readonly stopped?: Length;
   readonly fits?: string;
+  readonly called?: string;
 };
 
 /** A narrow groove a wide one displaced: by overlap, or because the land left was too small. */
