@@ -157,8 +157,8 @@ test('the same tick stands on the card, on the marks of the part and at the saw'
   await page.locator('.knuckle .main').click();
   await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(1);
   await page.goto('./#/part/case~left');
-  await row(page, /Stop block at.*groove bottom/).click();
-  await expect(page.getByRole('checkbox', { name: /Left side, groove bottom/ })).toBeChecked();
+  await row(page, /Stop block at.*dado for the bottom/).click();
+  await expect(page.getByRole('checkbox', { name: /Left side, dado for the bottom/ })).toBeChecked();
 });
 
 test('the stack for a sheet, and what a test cut asks for', async ({ page }) => {

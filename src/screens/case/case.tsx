@@ -3,22 +3,17 @@ import { writeLength } from '../../length/write';
 import type { Change } from '../../store/entry';
 import { editCase, editInside, type Job, jobOf } from '../../store/job';
 import { fold } from '../../store/log';
-import type { Case } from '../../trade/carcass/case';
-import { checkOf } from '../../trade/carcass/check';
 import type { Worked } from '../../trade/carcass/parts';
-import type { CaseProblem } from '../../trade/carcass/problems';
-import { warningsOf } from '../../trade/carcass/warnings';
 import { Bar, Segment } from '../../ui/bar';
 import { CaseDrawing } from '../../ui/case-drawing';
 import { Icon } from '../../ui/icon';
-import { Inline, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { jobWith } from '../job-with';
 import { type Ask, AskDock } from '../marks/ask';
 import { partsOfJob } from '../plan';
-import { measureSheet } from '../stock/measure';
 import { UndoButton } from '../undo-button';
 import { frontOf, sectionOf } from './drawn';
+import { ExactOrMark, Problems, SelfCheck, Worth } from './facts';
 import {
   Add,
   type CasePart,
@@ -29,7 +24,6 @@ import {
   StockSentence,
 } from './sentences';
 import { Why } from './why';
-import { caseProblemText, caseWarningText } from './words';
 
 /** A case as one order slip: sizes, stock, joints, what stands in it; drawn to scale as it is said. */
 export function CaseScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
@@ -212,86 +206,9 @@ function WhyRow({
         <span class="grow">
           {words} <span class="s muted">why?</span>
         </span>
-        <Mixed
-          value={sum.value}
-          tape={
-            job.tape === '1 mm' || job.tape === '1/2 mm' ? job.tape : sum.value.d > 128n ? '0.001' : '1/64'
-          }
-        />
+        <ExactOrMark value={sum.value} tape={job.tape} />
       </button>
       {open && <Why sum={sum} tape={job.tape} />}
     </li>
-  );
-}
-
-function Problems({
-  problems,
-  c,
-  bench,
-}: {
-  readonly problems: readonly CaseProblem[];
-  readonly c: Case;
-  readonly bench: Bench;
-}) {
-  const wantsStock = problems.some((p) => p.code === 'missing-stock');
-  const missing = problems.filter((p) => p.code === 'missing' || p.code === 'missing-stock');
-  const shown = missing.length > 0 ? missing.slice(0, 1) : problems;
-  return (
-    <ul class="problems pad-x">
-      {shown.map((problem, k) => (
-        <li key={k} class="wrongline">
-          <Icon name="warn" />
-          {caseProblemText(problem, c)}
-        </li>
-      ))}
-      {wantsStock && (
-        <li>
-          <button type="button" class="btn" onClick={() => void measureSheet(bench)}>
-            <Icon name="measure" />
-            Measure a sheet
-          </button>
-        </li>
-      )}
-    </ul>
-  );
-}
-
-function Worth({ worked, c }: { readonly worked: Worked; readonly c: Case }) {
-  const warnings = warningsOf(worked);
-  if (warnings.length === 0) return null;
-  return (
-    <section aria-label="Worth a look">
-      <h2 class="sec pad-x">Worth a look</h2>
-      <ul class="problems pad-x">
-        {warnings.map((warning, k) => (
-          <li key={k} class="note">
-            {caseWarningText(warning, c)}
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
-}
-
-/** The parts added back to the outside sizes, exactly. */
-function SelfCheck({ worked, job }: { readonly worked: Worked; readonly job: Job }) {
-  return (
-    <section aria-label="Adds back up">
-      <h2 class="sec pad-x">Adds back up</h2>
-      <ul>
-        {checkOf(worked).map((line) => (
-          <li key={line.words} class="nextset checkline">
-            <span class="grow">
-              <b>{line.words}</b>
-              <Why sum={line.sum} tape={job.tape} />
-            </span>
-            <span>
-              <Inline value={line.sum.value} tape={line.sum.value.d > 128n ? '0.001' : '1/64'} />{' '}
-              {line.meets ? <Icon name="tick" /> : <Icon name="warn" />}
-            </span>
-          </li>
-        ))}
-      </ul>
-    </section>
   );
 }

@@ -171,7 +171,7 @@ function Standing({ bench, list, card, first }: StandingProps) {
       {spoiling && <SpoiledDock bench={bench} list={list} card={card} onClose={() => setSpoiling(false)} />}
       {asked && (
         <ChoiceDock
-          title={`${asked.name} waits: ${blockWords(list, asked)}`}
+          title={`${asked.name} waits for: ${blockWords(list, asked)}`}
           choices={reasons.map((value) => ({ value, label: value }))}
           chosen={undefined}
           onChoose={(why) => {

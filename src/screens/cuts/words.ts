@@ -103,6 +103,7 @@ export function whatWords(op: Operation): string {
   if (op.what === 'test') return 'test cut';
   const bench = benchWords[op.what];
   if (bench) return `${bench.toLowerCase()}: ${op.which}`;
+  if (op.what === 'groove' && op.fits) return `dado for the ${op.which}`;
   return [op.what, op.which].filter(Boolean).join(' ');
 }
 

@@ -1,0 +1,101 @@
+import type { Length } from '../../length/length';
+import { isMetric, markAt, type Tape } from '../../length/tape';
+import { isTapeFraction } from '../../length/write';
+import type { Job } from '../../store/job';
+import type { Case } from '../../trade/carcass/case';
+import { checkOf } from '../../trade/carcass/check';
+import type { Worked } from '../../trade/carcass/parts';
+import type { CaseProblem } from '../../trade/carcass/problems';
+import { warningsOf } from '../../trade/carcass/warnings';
+import { Icon } from '../../ui/icon';
+import { Inline, Mixed, Remainder } from '../../ui/mixed';
+import type { Bench } from '../bench';
+import { measureSheet } from '../stock/measure';
+import { Why } from './why';
+import { caseProblemText, caseWarningText } from './words';
+
+/** Exact where a tape can show it, else the mark and what rounding left. */
+export function ExactOrMark({ value, tape }: { readonly value: Length; readonly tape: Tape }) {
+  if (!isMetric(tape) && isTapeFraction(value)) return <Mixed value={value} tape="1/64" />;
+  const mark = markAt(value, tape);
+  return (
+    <>
+      <Mixed value={mark.value} rest={mark.rest} tape={tape} />
+      <Remainder rest={mark.rest} tape={tape} by={false} />
+    </>
+  );
+}
+
+/** What is asked for next, or what is wrong, by how much and what would fit. */
+export function Problems({
+  problems,
+  c,
+  bench,
+}: {
+  readonly problems: readonly CaseProblem[];
+  readonly c: Case;
+  readonly bench: Bench;
+}) {
+  const missing = problems.filter((p) => p.code === 'missing' || p.code === 'missing-stock');
+  const [next] = missing;
+  const shown = next ? [next] : problems;
+  return (
+    <ul class="problems pad-x">
+      {shown.map((problem, k) => (
+        <li key={k} class={next ? 'nextblank' : 'wrongline'}>
+          {!next && <Icon name="warn" />}
+          {caseProblemText(problem, c)}
+        </li>
+      ))}
+      {next?.code === 'missing-stock' && (
+        <li>
+          <button type="button" class="btn" onClick={() => void measureSheet(bench)}>
+            <Icon name="measure" />
+            Measure a sheet
+          </button>
+        </li>
+      )}
+    </ul>
+  );
+}
+
+/** What is worth a look before anything is cut. */
+export function Worth({ worked, c }: { readonly worked: Worked; readonly c: Case }) {
+  const warnings = warningsOf(worked);
+  if (warnings.length === 0) return null;
+  return (
+    <section aria-label="Worth a look">
+      <h2 class="sec pad-x">Worth a look</h2>
+      <ul class="problems pad-x">
+        {warnings.map((warning, k) => (
+          <li key={k} class="note">
+            {caseWarningText(warning, c)}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** The parts added back to the outside sizes, exactly. */
+export function SelfCheck({ worked, job }: { readonly worked: Worked; readonly job: Job }) {
+  return (
+    <section aria-label="Adds back up">
+      <h2 class="sec pad-x">Adds back up</h2>
+      <ul>
+        {checkOf(worked).map((line) => (
+          <li key={line.words} class="nextset checkline">
+            <span class="grow">
+              <b>{line.words}</b>
+              <Why sum={line.sum} tape={job.tape} />
+            </span>
+            <span>
+              <Inline value={line.sum.value} tape={line.sum.value.d > 128n ? '0.001' : '1/64'} />{' '}
+              {line.meets ? <Icon name="tick" /> : <Icon name="warn" />}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
