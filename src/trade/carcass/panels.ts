@@ -110,7 +110,7 @@ function sideRabbets({ case: c, thick, joints }: Sizes): readonly Rabbet[] {
   };
   const cleat: Rabbet = {
     id: 'cleat',
-    words: 'for the cleats',
+    words: 'for the cleats, no longer than each is wide',
     along: 'back edge',
     width: add(c.cleatRabbetWide ?? thick('cleat'), c.hasBack ? joints.backWide : zero),
     depth: joints.cleatRabbet,
@@ -173,14 +173,19 @@ function partition(making: Making, k: number): Part {
   };
 }
 
-/** Cleats lie at the top and, from two on, evenly down to the bottom: all partitions are notched clamped as one. */
+/**
+ * Cleats lie right under the top and, from two on, evenly down to the bottom: all partitions are notched clamped as one.
+ * What is housed in top and bottom is no room for them.
+ */
 function notchesOf({ case: c, thick, joints }: Sizes, length: Length): readonly Notch[] {
   const wide = c.cleatWide ?? usual.cleatWide;
   const long = add(wide, joints.ease);
-  const room = subtract(length, long);
+  const housed = joints.partitionDado;
+  const highest = subtract(subtract(length, c.hasTop ? housed : zero), long);
+  const room = subtract(highest, housed);
   return Array.from({ length: c.cleats }, (_, k) => ({
     id: `cleat${k + 1}`,
-    near: c.cleats === 1 ? room : longest(zero, subtract(room, share(room, k, c.cleats - 1))),
+    near: c.cleats === 1 ? highest : longest(zero, subtract(highest, share(room, k, c.cleats - 1))),
     long,
     deep: c.notchDeep ?? thick('cleat'),
   }));

@@ -120,6 +120,8 @@ describe('partsOf', () => {
     expect(w(part(c, 'cleat').length.sum.value)).toBe('37 5/8');
     const [notch] = part(c, 'partition1').notches;
     expect(notch && [w(notch.long), w(notch.deep)]).toEqual(['2 13/16', '23/32']);
+    // right under the top: the 9/32 housed in it is no room for a cleat
+    expect(notch && w(add(notch.near, notch.long))).toBe('58 31/32');
   });
 
   test('EX 4c: a base frame with four cross members has its laps at 0, 11 11/12, 23 5/6 and 35 3/4', () => {
