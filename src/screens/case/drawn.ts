@@ -26,22 +26,24 @@ const d = forDrawing;
 
 type At = { readonly x: Length; readonly y: Length; readonly w: Length; readonly h: Length };
 
+type Make = (role: string, at: At, kind?: DrawnPiece['kind']) => DrawnPiece;
+
+/** Makes pieces of a case: by their role, in plain numbers. */
+const maker =
+  ({ sizes, parts }: Worked): Make =>
+  (role, at, kind = 'ply') => {
+    const part = `${sizes.case.id}~${role}`;
+    const name = parts.find((p) => p.id === part)?.name ?? '';
+    return { part, name, x: d(at.x), y: d(at.y), w: d(at.w), h: d(at.h), kind };
+  };
+
 /** The case from the front, to scale. */
 export function frontOf(worked: Worked): Drawing {
   const { sizes } = worked;
   const { case: c, thick, width, height, clearWidth, clearHeight, joints } = sizes;
   const side = thick('side');
   const feet = c.feet ?? zero;
-  const name = (role: string) => worked.parts.find((p) => p.id === `${c.id}~${role}`)?.name ?? '';
-  const piece = (role: string, at: At, kind: DrawnPiece['kind'] = 'ply'): DrawnPiece => ({
-    part: `${c.id}~${role}`,
-    name: name(role),
-    x: d(at.x),
-    y: d(at.y),
-    w: d(at.w),
-    h: d(at.h),
-    kind,
-  });
+  const piece = maker(worked);
   const bottom = { x: side, y: feet, w: clearWidth.value, h: thick('bottom') };
   const topY = add(sizes.datum.value, clearHeight.value);
   const pieces = [
@@ -76,8 +78,6 @@ export function frontOf(worked: Worked): Drawing {
     pieces: pieces.map((p) => ({ ...p, x: p.x + over })),
   };
 }
-
-type Make = (role: string, at: At, kind?: DrawnPiece['kind']) => DrawnPiece;
 
 function shelves({ sizes, parts }: Worked, piece: Make): readonly DrawnPiece[] {
   const { case: c, thick, bays, datum } = sizes;
@@ -168,16 +168,7 @@ export function sectionOf(worked: Worked): Drawing {
   const { case: c, thick, height, depth, inner, datum, clearHeight, joints } = sizes;
   const feet = c.feet ?? zero;
   const front = c.hasFrame ? thick('frame') : zero;
-  const name = (role: string) => worked.parts.find((p) => p.id === `${c.id}~${role}`)?.name ?? '';
-  const piece = (role: string, at: At, kind: DrawnPiece['kind'] = 'ply'): DrawnPiece => ({
-    part: `${c.id}~${role}`,
-    name: name(role),
-    x: d(at.x),
-    y: d(at.y),
-    w: d(at.w),
-    h: d(at.h),
-    kind,
-  });
+  const piece = maker(worked);
   const f = c.hasFrame ? frameOf(sizes) : undefined;
   const shelf = c.inside.filter((i) => i.kind === 'fixed');
   return {
