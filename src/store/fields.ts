@@ -274,6 +274,9 @@ const named =
   /^(left|right|bottom|top|back|cleat|stile|middle|railtop|railbottom|toe|loose|edge(front|left|right)|base(rail|cross)|bench|partition\d*|p\d+)$/;
 const isOwnId = (word: string | undefined): word is string => isId(word) && !named.test(word);
 
+/** Which making of a copy: `g1` the first. */
+const isMaking = (word: string | undefined): word is string => word !== undefined && /^g[1-9]\d?$/.test(word);
+
 type Shape = {
   readonly ids: readonly ((word: string | undefined) => word is string)[];
   readonly fields: object;
@@ -292,7 +295,11 @@ const tables: Readonly<Record<string, Shape>> = {
     ids: [isKey],
     fields: partFields,
     under: {
-      pieces: { ids: [isKey], fields: pieceFields, under: { spoils: { ids: [isId], fields: spoilFields } } },
+      pieces: {
+        ids: [isKey],
+        fields: pieceFields,
+        under: { spoils: { ids: [isMaking], fields: spoilFields } },
+      },
     },
   },
   widths: { ids: [isKey, isKey, isKey], fields: widthFields },

@@ -218,7 +218,7 @@ function handWork(id: string, node: Tree): readonly HandWork[] {
 
 /** Which making of a copy was spoiled, 1 the first; 0 when that was taken back. */
 const spoilOf = ([id, spoil]: readonly [string, Tree]): number =>
-  pick(f.spoilFields, spoil).spoiled ? Number(/^g([1-9]\d?)$/.exec(id)?.[1] ?? 0) : 0;
+  pick(f.spoilFields, spoil).spoiled ? Number(id.slice(1)) : 0;
 
 const partNotes = (node: Tree): PartNotes => ({
   ...pick(f.partFields, node),

@@ -244,6 +244,7 @@ describe('jobOf', () => {
     expect(read.parts['c1~left']?.pieces['1']).toEqual({ recuts: 1, asLength: odd, asWidth: long });
     expect(read.work.map((x) => x.after)).toEqual(['len']);
     expect(read.recipes['stop~579d800~9d32']?.stack).toEqual([l('1/8'), odd]);
+    expect(read.widths).toEqual({ 'cut/c1~left/bottom~only/1': odd });
     expect(read.let).toEqual({ 'cut/c1~left/len/1~2': 'it is here' });
     expect(read.offcuts).toEqual([{ id: 'o1', stock: 's1', length: long, width: odd }]);
     expect(read.stock[0]?.readings).toEqual([odd, long]);
@@ -286,6 +287,16 @@ describe('near misses', () => {
     ['a step too many before', '/cases/c1/width'],
     ['an empty id', 'cases//width'],
     ['a job field with a step', 'name/x'],
+    ['a count of recuts, which is now a word for each spoil', 'parts/c1~left/pieces/1/recuts'],
+    ['a spoil without its copy', 'parts/c1~left/spoils/g1/spoiled'],
+    ['a spoil of no making', 'parts/c1~left/pieces/1/spoils/spoiled'],
+    ['a spoil with a step too many', 'parts/c1~left/pieces/1/spoils/g1/spoiled/x'],
+    ['a spoil in capitals', 'parts/c1~left/pieces/1/spoils/G1/spoiled'],
+    ['a joined id for a spoil', 'parts/c1~left/pieces/1/spoils/g1~2/spoiled'],
+    ['a width with two steps', 'widths/c1~left/len/width'],
+    ['a width with four steps', 'widths/c1~left/len/1/2/width'],
+    ['a width that is a reason', 'widths/c1~left/len/1/why'],
+    ['a width with its cut before it', 'widths/cut/c1~left/len/1/width'],
     ['a piece without its part', 'parts/pieces/1'],
     ['a piece with a step too many', 'parts/c1~left/pieces/1/asLength/x'],
     ['a part with the name of its field twice', 'parts/c1~left/machine/machine'],
@@ -331,6 +342,7 @@ describe('near misses', () => {
     'parts/c1~left/pieces/A~2/asLength',
     'parts/c1~left/pieces/A/spoils/g2/spoiled',
     'recipes/Stop~23d32/got',
+    'widths/c1~left/bottom~only/1~2/width',
     'let/C1/H~x/A/why',
     `recipes/${'r'.repeat(60)}/got`,
     `cases/${'c'.repeat(24)}/width`,
@@ -344,6 +356,7 @@ describe('near misses', () => {
     'cases/c1/built/bay1/used',
     'parts/c1~left/cutter',
     'parts/c1~left/pieces/1/asLength',
+    'widths/c1~left/bottom~only/1/width',
     'work/h1/figure',
     'recipes/stop/got',
     'offcuts/o1/length',
@@ -382,13 +395,69 @@ describe('near misses', () => {
     },
   );
 
-  test.each(['left', 'bottom', 'partition1', 'p1', 'back', 'stile', 'edgefront', 'bench'])(
-    'a thing in a bay is not called %s: that names a part or a groove',
-    (id) => {
-      expect(fieldAt(`cases/c1/inside/${id}/kind`)).toBeUndefined();
-      expect(fieldAt(`cases/c1/inside/${id}x/kind`)).toBeDefined();
-    },
-  );
+  const taken = [
+    ...[
+      'left',
+      'right',
+      'bottom',
+      'top',
+      'partition',
+      'partition1',
+      'partition24',
+      'p1',
+      'p24',
+      'back',
+      'cleat',
+    ],
+    ...['stile', 'middle', 'railtop', 'railbottom', 'toe', 'loose', 'edgefront', 'edgeleft', 'edgeright'],
+    ...['baserail', 'basecross', 'bench'],
+  ];
+  test.each(taken)('a thing in a bay is not called %s: that names a part or a groove', (id) => {
+    expect(fieldAt(`cases/c1/inside/${id}/kind`)).toBeUndefined();
+    expect(fieldAt(`cases/c1/inside/${id}x/kind`)).toBeDefined();
+  });
+
+  test('no part of a case has a name that a thing in its bays may have', () => {
+    const whole = tables.flatMap(([name, , patch, edit]) => (name === 'a case' ? edit(patch) : []));
+    const sheet = job.editStock('sheeta', { readings: [l('3/4')], used: l('3/4') });
+    const sized = job.editCase('c1', {
+      hold: 'outside',
+      width: l('40'),
+      height: l('60'),
+      depth: l('17'),
+      feet: l('3'),
+      bays: [],
+    });
+    const usual = Object.entries(caseFields).flatMap(([name]) =>
+      /Stock$|^has|^gone$|^hold$|^bays$|^(width|height|depth|feet|partitions|cleats|crosses|name)$/.test(name)
+        ? []
+        : job.editCase('c1', { [name]: undefined }),
+    );
+    const log = entriesOf([...sheet, ...whole, ...usual, ...sized]);
+    const { parts } = planOf(job.jobOf('j', fold(log).values), {});
+    const roles = new Set(parts.map((p) => p.id.replace(/^c1~/, '')));
+    expect(roles.size).toBeGreaterThan(10);
+    for (const role of roles) expect(fieldAt(`cases/c1/inside/${role}/kind`), role).toBeUndefined();
+  });
+
+  test('a thing called as a part is refused when read, and named as unread: the part stands alone', () => {
+    const kind = { kind: 'edit', path: 'cases/c1/inside/left/kind', value: 'fixed' } as const;
+    const read = job.jobOf('j', fold(entriesOf([...job.editCase('c1', { name: 'x' }), kind])).values);
+    expect(read.unread).toEqual([kind.path]);
+    expect(read.cases[0]?.inside).toEqual([]);
+  });
+
+  test('a spoil taken back counts no more, and two makings spoiled come to two', () => {
+    const spoils = (...changes: readonly Change[]) =>
+      job.jobOf('j', fold(entriesOf(changes)).values).parts.x?.pieces['1']?.recuts ?? 0;
+    const [first, second] = [job.spoilPiece('x', '1', 1), job.spoilPiece('x', '1', 2)];
+    const back = second.map((c): Change => (c.kind === 'edit' ? { ...c, value: null } : c));
+    expect(spoils(...first)).toBe(1);
+    expect(spoils(...first, ...first)).toBe(1);
+    expect(spoils(...first, ...second)).toBe(2);
+    expect(spoils(...second, ...first)).toBe(2);
+    expect(spoils(...first, ...second, ...back)).toBe(1);
+  });
 
   test.each(['cases/c1/inside/i1/bay', 'cases/c1/inside/i1/count', 'boards/b1/copies'])(
     '%s takes whole numbers from 0 to 1000 alone',

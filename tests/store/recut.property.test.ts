@@ -4,7 +4,15 @@ import { equals } from '../../src/length/length';
 import { fromStored, toStored } from '../../src/length/stored';
 import { planOf } from '../../src/screens/plan';
 import type { Change, Entry } from '../../src/store/entry';
-import { editCase, editInside, editJob, editStock, jobOf, spoilPiece } from '../../src/store/job';
+import {
+  editCase,
+  editInside,
+  editJob,
+  editStock,
+  jobOf,
+  spoilPiece,
+  tickOf as tickAt,
+} from '../../src/store/job';
 import { type Folded, fold, inOrder, merge, undoable, undoOf } from '../../src/store/log';
 import { noLongerFit, wouldChange } from '../../src/trade/setups/changes';
 import type { Operation } from '../../src/trade/setups/operation';
@@ -56,7 +64,8 @@ const start = tap([], 'anna', decided);
 
 const planAt = (log: Log) => planOf(jobOf('j', fold(log).values), {});
 const state = ({ values, ticks }: Folded) => [[...values].sort(), [...ticks].sort()];
-const tickOf = (op: Operation): Change => ({ kind: 'tick', op: op.id, figure: toStored(op.figure) });
+/** A tick as the screens write it: with the width where something stands in the groove. */
+const tickOf = (op: Operation): readonly Change[] => tickAt(op.id, op.figure, op.width);
 
 const figure = fc.constantFrom('23/32', '3/4', '18 mm', '0.703', '11/16').map(l);
 const pieces = ['c~left', 'c~right', 'c~partition1', 'c~i1'] as const;
@@ -95,7 +104,7 @@ function next(log: Log, device: string, what: Doing): Log {
       const { operations } = planAt(log);
       const op = operations[what.nth % Math.max(1, operations.length)];
       if (!op) return log;
-      return tap(log, device, [what.does === 'tick' ? tickOf(op) : { kind: 'untick', op: op.id }]);
+      return tap(log, device, what.does === 'tick' ? tickOf(op) : [{ kind: 'untick', op: op.id }]);
     }
     case 'spoil': {
       const again = (jobOf('j', fold(log).values).parts[what.part]?.pieces['1']?.recuts ?? 0) + 1;
@@ -156,7 +165,7 @@ describe('ticks, spoiled pieces, readings and undo on two phones', () => {
 
   test('undo of a spoiled piece brings back the piece with its ticks', () => {
     const side = planAt(start).operations.filter((op) => op.part === 'c~left');
-    const cut = side.reduce<Log>((log, op) => tap(log, 'anna', [tickOf(op)]), start);
+    const cut = side.reduce<Log>((log, op) => tap(log, 'anna', tickOf(op)), start);
     const spoiled = tap(cut, 'anna', spoilPiece('c~left', '1', 1));
     const ticked = (log: Log) => planAt(log).operations.filter((op) => fold(log).ticks.has(op.id));
     expect(ticked(spoiled)).toEqual([]);
@@ -169,7 +178,7 @@ describe('ticks, spoiled pieces, readings and undo on two phones', () => {
     const groove = planAt(start).operations.find((op) => op.part === 'c~left' && op.what === 'groove');
     if (!groove) throw new Error('no groove');
     const anna = tap(start, 'anna', spoilPiece('c~left', '1', 1));
-    const ben = tap(start, 'ben', [tickOf(groove)]);
+    const ben = tap(start, 'ben', tickOf(groove));
     const both = merge(anna, ben);
     expect(fold(both).ticks.has(groove.id)).toBe(true);
     const own = planAt(both).operations.filter((op) => op.part === 'c~left');
@@ -182,12 +191,59 @@ describe('ticks, spoiled pieces, readings and undo on two phones', () => {
     const rip = planAt(once).operations.find((op) => op.part === 'c~left' && op.what === 'rip');
     if (!rip) throw new Error('no rip');
     expect(rip.copy).toBe('1~2');
-    const anna = tap(tap(once, 'anna', [tickOf(rip)]), 'anna', spoilPiece('c~left', '1', 2));
+    const anna = tap(tap(once, 'anna', tickOf(rip)), 'anna', spoilPiece('c~left', '1', 2));
     const ben = tap(start, 'ben', spoilPiece('c~left', '1', 1));
     const both = merge(anna, ben);
     const own = planAt(both).operations.filter((op) => op.part === 'c~left');
     expect(new Set(own.map((op) => op.copy))).toEqual(new Set(['1~3']));
     expect(own.filter((op) => fold(both).ticks.has(op.id))).toEqual([]);
+  });
+
+  /** A phone cuts what it has of the side, or spoils it; whether the phones met is the third. */
+  const side = fc.tuple(
+    fc.constantFrom('anna', 'ben'),
+    fc.oneof(
+      { weight: 3, arbitrary: fc.constant('cut' as const) },
+      { weight: 3, arbitrary: fc.constant('spoil' as const) },
+      { weight: 1, arbitrary: fc.constant('sync' as const) },
+    ),
+  );
+  const sideAt = (log: Log) => planAt(log).operations.filter((op) => op.part === 'c~left');
+
+  test('whichever makings of a piece either phone spoils, knowing or not, no tick of one of them comes back', () => {
+    fc.assert(
+      fc.property(fc.array(side, { maxLength: 14 }), (steps) => {
+        const logs: Record<string, Log> = { anna: start, ben: start };
+        const spoiled = new Set<string>();
+        for (const [device, what] of steps) {
+          const log = logs[device] ?? start;
+          if (what === 'sync') logs[device] = merge(log, logs[device === 'anna' ? 'ben' : 'anna'] ?? start);
+          else if (what === 'cut') logs[device] = tap(log, device, sideAt(log).flatMap(tickOf));
+          else {
+            for (const op of sideAt(log)) spoiled.add(op.id);
+            logs[device] = next(log, device, { does: 'spoil', part: 'c~left' });
+          }
+        }
+        const own = sideAt(merge(logs.anna ?? start, logs.ben ?? start));
+        expect(own.filter((op) => spoiled.has(op.id)).map((op) => op.id)).toEqual([]);
+        expect(own.length).toBeGreaterThan(2);
+      }),
+      { numRuns: runs(100) },
+    );
+  }, 600_000);
+
+  test('an earlier spoil taken back, once a later making is spoiled, brings back no earlier tick', () => {
+    const anna = tap(start, 'anna', spoilPiece('c~left', '1', 1));
+    const ben = tap(merge(start, anna), 'ben', spoilPiece('c~left', '1', 2));
+    const both = takenBack(merge(anna, ben), 'anna');
+    expect(new Set(sideAt(both).map((op) => op.copy))).toEqual(new Set(['1~3']));
+  });
+
+  test('a spoil the other phone said too still stands when one takes its own word back, having read the other', () => {
+    const anna = tap(start, 'anna', spoilPiece('c~left', '1', 1));
+    const ben = tap(start, 'ben', spoilPiece('c~left', '1', 1));
+    const both = takenBack(merge(anna, ben), 'anna');
+    expect(new Set(sideAt(both).map((op) => op.copy))).toEqual(new Set(['1~2']));
   });
 
   test('both phones spoil the same piece: it is cut again once', () => {
@@ -210,7 +266,7 @@ describe('trap 19: what is cut keeps its figure', () => {
         const chosen = [...new Set(picks.map((k) => operations[k % operations.length]))].flatMap(
           (op) => op ?? [],
         );
-        const cut = chosen.reduce<Log>((log, op) => tap(log, 'anna', [tickOf(op)]), start);
+        const cut = chosen.reduce<Log>((log, op) => tap(log, 'anna', tickOf(op)), start);
         const later = changes.reduce<Log>((log, c) => tap(log, 'ben', c), cut);
         const { ticks } = fold(later);
         expect([...ticks].map(([op, t]) => [op, t.figure])).toEqual(
@@ -228,7 +284,7 @@ describe('trap 19: what is cut keeps its figure', () => {
         const chosen = new Set(picks.map((k) => before[k % before.length]?.id ?? ''));
         const cut = before
           .filter((op) => chosen.has(op.id))
-          .reduce<Log>((log, op) => tap(log, 'anna', [tickOf(op)]), start);
+          .reduce<Log>((log, op) => tap(log, 'anna', tickOf(op)), start);
         const later = changes.reduce<Log>((log, c) => tap(log, 'ben', c), cut);
         const { ticks } = fold(later);
         const after = planAt(later).operations;
@@ -245,20 +301,34 @@ describe('trap 19: what is cut keeps its figure', () => {
           const was = old.get(op.id);
           if (!was || op.what === 'test' || op.setup.machine === 'bench') continue;
           const moved = !equals(was.figure, op.figure);
-          // these ticks keep no width, so only what is not cut is told of a wider groove
-          const wider = was.width && op.width && !equals(was.width, op.width);
-          expect(named.has(op.id), op.id).toBe(moved && chosen.has(op.id));
-          expect(would.has(op.id), op.id).toBe((moved || wider === true) && !chosen.has(op.id));
+          const wider = was.width !== undefined && op.width !== undefined && !equals(was.width, op.width);
+          expect(named.has(op.id), op.id).toBe((moved || wider) && chosen.has(op.id));
+          expect(would.has(op.id), op.id).toBe((moved || wider) && !chosen.has(op.id));
           const found = named.get(op.id);
           if (found)
             expect([toStored(found.was), toStored(found.now)]).toEqual(
-              [was, op].map((x) => toStored(x.figure)),
+              [was, op].map((x) => toStored(moved ? x.figure : (x.width ?? x.figure))),
             );
         }
       }),
       { numRuns: runs(150) },
     );
   }, 600_000);
+
+  test('a dado cut for 23/32 keeps its width beside its tick, and is named when the sheet goes to 3/4', () => {
+    const dado = planAt(start).operations.find((op) => op.part === 'c~left' && op.width);
+    if (!dado?.width) throw new Error('no dado');
+    const cut = tap(start, 'anna', tickOf(dado));
+    const width = (log: Log) => jobOf('j', fold(log).values).widths[dado.id];
+    expect(width(cut)).toEqual(dado.width);
+    const later = tap(cut, 'ben', editStock('b', { readings: [l('3/4')], used: l('3/4') }));
+    const named = noLongerFit(planAt(later).operations, (op) => {
+      const read = fromStored(fold(later).ticks.get(op)?.figure ?? '');
+      return read.ok ? { figure: read.value, width: width(later) } : undefined;
+    });
+    expect(named.map((c) => [c.op.id, c.width])).toEqual([[dado.id, true]]);
+    expect(width(takenBack(later, 'anna'))).toBeUndefined();
+  });
 
   test('reckoning again changes nothing in the log', () => {
     const log = tap(start, 'anna', editStock('b', { readings: [l('18 mm')], used: l('18 mm') })).map((e) =>

@@ -70,7 +70,7 @@ function withTests(ops: readonly Operation[]): readonly Operation[] {
   const tests = new Map<string, Operation>();
   for (const op of ops) {
     const { setup } = op;
-    if (!withStack(setup.machine) || tests.has(setup.build)) continue;
+    if (!withStack(setup.machine) || op.cannot || tests.has(setup.build)) continue;
     tests.set(setup.build, {
       id: opId('test', setup.build, '1'),
       part: 'test',

@@ -49,7 +49,9 @@ export function partOperations(
   return piecesOf(part, recuts).flatMap((piece) => {
     const rip = isPositive(part.width.sum.value) ? [ripOf(part, piece)] : [];
     const length =
-      isPositive(part.length.sum.value) && rip.length > 0 ? [lengthOf(part, piece, ids(rip))] : [];
+      isPositive(part.length.sum.value) && (rip.length > 0 || part.of === '')
+        ? [lengthOf(part, piece, ids(rip))]
+        : [];
     const own = grooves
       .filter((g) => part.copies === 1 || sameCopy(g.copy, piece.id))
       .map((g) => ({ ...g, after: ids(length) }));
@@ -97,10 +99,13 @@ function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cu
   if (!part.board) return [];
   const board = { ...part.board, recuts };
   const layout = layOut(board);
-  const empty = board.runs.length + board.wides.length === 0;
   const set = layout.problems.length > 0 ? undefined : settingsFor(layout, { board, ...at });
-  if (!empty && (!set || set.settings.length === 0)) return [notYet(part, board.machine)];
-  return (set?.settings ?? []).flatMap((setting) =>
+  const settled = new Set(set?.settings.map((x) => x.groove.id));
+  const open = set
+    ? layout.grooves.some((g) => !settled.has(g.id))
+    : board.runs.length + board.wides.length > 0;
+  const waiting = open ? piecesOf(part, recuts).map((piece) => notYet(part, piece, board.machine)) : [];
+  const cuts = (set?.settings ?? []).flatMap((setting) =>
     copiesOf(board, setting.groove).map((copy): Operation => {
       const setup = grooveSetup(part, setting, at);
       return {
@@ -119,6 +124,7 @@ function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cu
       };
     }),
   );
+  return [...cuts, ...waiting];
 }
 
 const nameOf = (part: Part, copy: string): string =>
@@ -129,8 +135,8 @@ const nameOf = (part: Part, copy: string): string =>
       : `${part.name}, ${copy.charAt(0).toLowerCase()}${copy.slice(1)}`;
 
 /** Grooves that cannot be set yet stand as one, so that nothing goes ahead as if they were not there. */
-const notYet = (part: Part, machine: SetupMachine): Operation => ({
-  ...base(part, { id: '1', name: part.name, again: 0 }, 'grooves'),
+const notYet = (part: Part, piece: Piece, machine: SetupMachine): Operation => ({
+  ...base(part, piece, 'grooves'),
   what: 'groove',
   which: 'not set out yet: see Marks',
   setup: setupOf({ machine, on: `${part.id} not set out` }),

@@ -71,7 +71,10 @@ function buildsOf(operations: readonly Operation[], standing: string | undefined
     keys.set(setup.build, (keys.get(setup.build) ?? new Set()).add(setup.key));
   return [...keys].flatMap(([build, own]) => {
     const op = operations.find((x) => x.setup.build === build);
-    const stands = standing === build || (standing?.startsWith(`${build}~`) ?? false);
+    // after a whole build comes its figure, never another cutter or height
+    const stands =
+      standing === build ||
+      (standing?.startsWith(`${build}~`) === true && !/^[ch]/.test(standing.slice(build.length + 1)));
     return op ? [{ op, places: own.size, stands }] : [];
   });
 }

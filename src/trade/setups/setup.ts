@@ -62,19 +62,21 @@ export function setupOf(made: Made): Setup {
     machine,
     ...(cutter ? [`c${keyed(cutter)}`] : []),
     ...(height ? [`h${keyed(height)}`] : []),
-    ...(figure ? [] : [plain(on)]),
+    ...(figure || on === '' ? [] : [`w${plain(on)}`]),
   ]);
   const key = fitting([
     build,
-    ...(figure ? [`${sets ? short[sets] : ''}${keyed(figure.value)}`, plain(on)] : []),
+    ...(figure
+      ? [`${sets ? short[sets] : ''}${keyed(figure.value)}`, ...(on === '' ? [] : [`w${plain(on)}`])]
+      : []),
   ]);
   return { ...made, build, key };
 }
 
-/** Letters and digits alone; what is left out makes itself felt in a number, so that two words stay two. */
+/** Letters and digits alone, a blank as 0; what is left out makes itself felt in a number, so that two words stay two. */
 function plain(words: string): string {
-  const kept = words.replace(/[^A-Za-z0-9]/g, '');
-  return kept.length === words.replaceAll(' ', '').length ? kept : `${kept}${folded(words)}`;
+  const kept = words.replaceAll(' ', '0').replace(/[^A-Za-z0-9]/g, '');
+  return kept.length === words.length ? kept : `${kept}${folded(words)}`;
 }
 
 /** Keys stand in paths of the log: sixty characters at most, what is over folded into a number. */

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { isPositive, type Length, zero } from '../../../src/length/length';
+import { equals, isPositive, type Length, zero } from '../../../src/length/length';
 import type { Case } from '../../../src/trade/carcass/case';
+import { partsOf } from '../../../src/trade/carcass/parts';
 import { noLongerFit, wouldChange } from '../../../src/trade/setups/changes';
 import { blockedBy, cardsOf, type Doing, lastCall } from '../../../src/trade/setups/checklist';
 import type { Operation } from '../../../src/trade/setups/operation';
@@ -88,8 +89,47 @@ describe('blockedBy', () => {
     expect(blockedBy(one(operations, 'cut/c1~left/rip/1'), byId, none)).toEqual([]);
   });
 
+  test('a test cut waits for the sheet its stack is fitted to; the test of the tray stack waits for none', () => {
+    const none = doing({ measured: () => false });
+    expect(blockedBy(one(operations, test1), byId, none)).toEqual([{ by: 'stock', stock: 'b' }]);
+    expect(blockedBy(one(operations, test1), byId, doing())).toEqual([]);
+    const tray = one(operations, 'cut/c1~left/trays~1~only/1');
+    const own = operations.find((op) => op.what === 'test' && op.setup.build === tray.setup.build);
+    expect(own && blockedBy(own, byId, none)).toEqual([]);
+  });
+
   test('what is no longer among the operations blocks nothing', () => {
     expect(blockedBy({ ...dado, after: ['cut/c1~gone/rip/1'] }, byId, doing())).toEqual([]);
+  });
+});
+
+describe('blockedBy: grooves that cannot be set', () => {
+  const worked = partsOf(ex5a, { stuff: sheets(), tape: '1/32', cutting: () => ({ machine: 'saw' }) });
+  if (!worked.ok) throw new Error('no parts');
+  const operations = operationsOf(
+    { parts: worked.value.parts, cases: [ex5a], hand: [], recuts: () => ({}) },
+    { shop: {}, tape: '1/32' },
+  );
+  const byId = new Map(operations.map((op) => [op.id, op]));
+  const grooves = one(operations, 'cut/c1~left/grooves/1');
+  const fit = one(operations, 'cut/c1~bench/dryfit/1');
+
+  test.each<[string, Partial<Doing>]>([
+    ['as they are', {}],
+    ['let go ahead', { let: () => true }],
+    ['ticked', { done: () => true }],
+    ['with every sheet measured, ticked and let', { done: () => true, let: () => true }],
+  ])('%s, they are blocked by the layout alone', (_, over) => {
+    expect(blockedBy(grooves, byId, doing(over))).toEqual([{ by: 'layout' }]);
+  });
+
+  test('with all else done the dry-fit waits for them, each named', () => {
+    const found = blockedBy(fit, byId, doing({ done: (id) => id !== fit.id && !byId.get(id)?.cannot }));
+    const open = found.flatMap((b) => (b.by === 'operation' ? [b.op.id] : []));
+    expect(open).toHaveLength(found.length);
+    expect(open.sort()).toEqual(
+      ['left', 'right', 'bottom', 'top', 'partition1'].map((role) => `cut/c1~${role}/grooves/1`).sort(),
+    );
   });
 });
 
@@ -196,6 +236,39 @@ describe('noLongerFit and wouldChange', () => {
     expect(wouldChange(before, thicker, () => false).some((c) => c.op.id === was.id && c.width)).toBe(true);
   });
 
+  test('the dado of the bottom is as wide as before, and where it was: it is not named', () => {
+    const dado = one(before, 'cut/c1~left/bottom~only/1');
+    const kept = { figure: dado.figure, width: dado.width };
+    expect(noLongerFit(before, (id) => (id === dado.id ? kept : undefined))).toEqual([]);
+  });
+
+  test('a groove moved and widened is named with where it was cut; an uncut one with both', () => {
+    const dado = one(after, 'cut/c1~top/p1~only/1');
+    const was = one(before, dado.id);
+    const found = wouldChange(before, after, () => false).filter(({ op }) => op.id === dado.id);
+    const moved = !equals(was.figure, dado.figure);
+    expect(found.map((c) => c.width ?? false)).toEqual(moved ? [false, true] : [true]);
+    const cut = noLongerFit(after, (id) =>
+      id === dado.id ? { figure: l('1'), width: was.width } : undefined,
+    );
+    expect(cut.map(({ was: at, width }) => [w(at), width])).toEqual([['1', undefined]]);
+  });
+
+  test('grooves nothing of a sheet stands in are named by where they are alone: no tray groove has a width', () => {
+    const trays = before.filter((op) => op.groove?.setting.startsWith('trays~'));
+    expect(trays.length).toBeGreaterThan(10);
+    expect(trays.filter((op) => op.width)).toEqual([]);
+    const own = new Map(trays.map((op) => [op.id, { figure: op.figure, width: l('9') }]));
+    expect(noLongerFit(before, (id) => own.get(id))).toEqual([]);
+  });
+
+  test('a tick that kept no width names no width', () => {
+    const thicker = made(ex5a, { b: '3/4' }).operations;
+    const dado = one(thicker, 'cut/c1~left/bottom~only/1');
+    const kept = { figure: dado.figure };
+    expect(noLongerFit(thicker, (id) => (id === dado.id ? kept : undefined))).toEqual([]);
+  });
+
   test('trap 19: the partition already cut is named with old and new, and never rewritten', () => {
     const found = noLongerFit(after, cutTo);
     expect(found.map(({ op, was, now }) => [op.id, w(was), w(now)])).toEqual([[cut, '59 1/4', '59 9/32']]);
@@ -274,6 +347,30 @@ describe('recutOf', () => {
       ['stop', 1, false],
       ['stop', 7, true],
     ]);
+  });
+
+  test.each<[string, (op: Operation | undefined) => string | undefined]>([
+    ['named by its build', (op) => op?.setup.build],
+    ['named by the setup it stands at', (op) => op?.setup.key],
+    ['named by the card of a second visit', (op) => op && `${op.setup.key}~~2`],
+  ])('EX 9b: the tray stack, %s, is the one that stands', (_, standing) => {
+    const { builds } = recutOf(side, '1', { operations, offcuts: [], done, standing: standing(trays[0]) });
+    expect(builds.map(({ stands }) => stands)).toEqual([false, false, false, true]);
+  });
+
+  test.each([undefined, '', 'lap~c1d2', 'ri'])('with %j standing, all 4 are set up again', (standing) => {
+    const { builds } = recutOf(side, '1', { operations, offcuts: [], done, standing });
+    expect(builds.map(({ stands }) => stands)).toEqual([false, false, false, false]);
+  });
+
+  test('places of a build count setups, not cuts', () => {
+    const bottom = part(worked, 'bottom');
+    const { builds } = recutOf(bottom, '1', { operations, offcuts: [], done });
+    const own = operations.filter((op) => op.part === bottom.id);
+    for (const { op, places } of builds) {
+      const keys = own.filter((x) => x.setup.build === op.setup.build).map((x) => x.setup.key);
+      expect(places).toBe(new Set(keys).size);
+    }
   });
 
   test('nothing done: nothing to repeat', () => {

@@ -1,16 +1,21 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { equals, zero } from '../../../src/length/length';
+import { equals, type Length, zero } from '../../../src/length/length';
+import { newBoard } from '../../../src/store/job';
+import { byHand as boardByHand } from '../../../src/trade/carcass/by-hand';
 import type { Case } from '../../../src/trade/carcass/case';
 import { newCase } from '../../../src/trade/carcass/case';
 import { partsOf } from '../../../src/trade/carcass/parts';
+import type { Shop } from '../../../src/trade/grooves/board';
 import { copiesOf, cutOp } from '../../../src/trade/grooves/copies';
 import { layOut } from '../../../src/trade/grooves/lay-out';
 import { settingsFor } from '../../../src/trade/grooves/settings';
 import type { Operation } from '../../../src/trade/setups/operation';
 import { type HandWork, operationsOf } from '../../../src/trade/setups/operations';
 import { orderSetups } from '../../../src/trade/setups/order';
-import { setupOf, withStack } from '../../../src/trade/setups/setup';
+import { type Sets, type SetupMachine, setupOf, withStack } from '../../../src/trade/setups/setup';
 import { l, w } from '../../length/write-figures';
+import { runs } from '../../runs';
 import { ex5a, ex5d, part, sheets, work } from '../carcass/sample-case';
 
 type Over = {
@@ -154,6 +159,12 @@ describe('operationsOf: test cuts', () => {
       const named = op.after.flatMap((id) => byId.get(id) ?? []).filter((x) => x.what === 'test');
       expect(named.map((x) => x.setup.build)).toEqual(withStack(op.setup.machine) ? [op.setup.build] : []);
     }
+  });
+
+  test('one is made in scrap of the sheet its stack is fitted to, and wants it measured; tray stacks want none', () => {
+    const of = (id: string) => tests.find((op) => byId.get(id)?.setup.build === op.setup.build)?.fits;
+    expect(of('cut/c1~left/bottom~only/1')).toBe('b');
+    expect(of('cut/c1~left/trays~1~only/1')).toBeUndefined();
   });
 
   test('a stack of another width asks for another test', () => {
@@ -352,6 +363,50 @@ describe('operationsOf: work added by hand', () => {
     expect(byId.get('cut/c1~left/h~x1/1')?.after).toEqual(['cut/c1~left/len/1']);
   });
 
+  test('with no word on what comes first, each piece of it follows the length of that piece', () => {
+    const hand = [byHand('x1'), byHand('x2', { part: 'c1~trays' })];
+    const { operations, byId } = made(ex5a, { hand });
+    expect(byId.get('cut/c1~left/h~x1/1')?.after).toEqual(['cut/c1~left/len/1']);
+    for (const op of operations.filter((x) => x.part === 'c1~trays' && x.what === 'hand'))
+      expect(op.after).toEqual([`cut/c1~trays/len/${op.copy}`]);
+    expect(ordered(operations).ok).toBe(true);
+  });
+
+  test('the dry-fit waits for one on the carcass; one on a shelf waits for the dry-fit', () => {
+    const { byId } = made(ex5a, { hand: [byHand('x1'), byHand('x2', { part: 'c1~fixed1' })] });
+    expect(waitsFor(dryFit, byId)).toContain('cut/c1~left/h~x1/1');
+    expect(waitsFor(dryFit, byId)).not.toContain('cut/c1~fixed1/h~x2/1');
+    expect(waitsFor('cut/c1~fixed1/h~x2/1', byId)).toContain(dryFit);
+  });
+
+  test('on a recut it follows the length of the recut', () => {
+    const { byId } = made(ex5a, { hand: [byHand('x1')], recuts: { 'c1~left': { '1': 1 } } });
+    expect(byId.get('cut/c1~left/h~x1/1~2')?.after).toEqual(['cut/c1~left/len/1~2']);
+    expect(byId.has('cut/c1~left/h~x1/1')).toBe(false);
+  });
+
+  test('two of one id are one tick: the first stands, and the order is worked out', () => {
+    const { operations } = made(ex5a, { hand: [byHand('x1', { name: 'Drill' }), byHand('x1')] });
+    expect(operations.filter((op) => op.what === 'hand').map((op) => op.which)).toEqual(['Drill']);
+    expect(ordered(operations).ok).toBe(true);
+  });
+
+  test('cutter alone, height alone, and long fractions are setups of their own, and the order is worked out', () => {
+    const fine = l('1/2').add(l('1').div(10n ** 12n)) as Length;
+    const { operations } = made(ex5a, {
+      hand: [
+        byHand('x1', { machine: 'stop', cutter: l('1/2'), figure: l('3') }),
+        byHand('x2', { machine: 'stop', height: l('1/2'), figure: l('3') }),
+        byHand('x3', { machine: 'stop', cutter: fine, height: fine, figure: l('3') }),
+        byHand('x4', { machine: 'stop', cutter: fine, height: fine, figure: l('4') }),
+      ],
+    });
+    const own = operations.filter((op) => op.what === 'hand');
+    expect(new Set(own.map((op) => op.setup.key)).size).toBe(4);
+    expect(new Set(own.map((op) => op.setup.build)).size).toBe(3);
+    expect(ordered(operations).ok).toBe(true);
+  });
+
   test('after one on a part of several copies, it waits for every copy', () => {
     const { operations, byId } = made(ex5a, {
       hand: [
@@ -475,17 +530,156 @@ describe('keys of setups', () => {
       expect(build).toMatch(/^[A-Za-z0-9~]{1,60}$/);
     }
   });
+
+  const words = [
+    'true edge',
+    'squared end',
+    'bottom end',
+    'top end',
+    'left end',
+    'other end',
+    'c1 dry-fit',
+    'c1 glue-up',
+  ];
+  const other = ['Сверлить', 'Шлифовать', '左端', '', 'a'.repeat(80), `${'a'.repeat(80)}b`];
+  const machine = fc.constantFrom<SetupMachine>('rip', 'crosscut', 'stop', 'fence', 'saw', 'hand', 'bench');
+  const sets = fc.constantFrom<Sets>('rip-fence', 'length-stop', 'stop-to-near-teeth', 'as-said');
+  const size = fc
+    .tuple(fc.bigInt(1n, 10n ** 7n), fc.constantFrom(1n, 64n, 800n, 127n, 12_700n, 10n ** 12n))
+    .map(([n, d]) => l('1').mul(n).div(d) as Length);
+  const anySetup = fc.record({
+    machine,
+    cutter: fc.option(size, { nil: undefined }),
+    height: fc.option(size, { nil: undefined }),
+    set: fc.option(fc.tuple(sets, size), { nil: undefined }),
+    on: fc.constantFrom(...words, ...other),
+  });
+
+  test('whatever differs makes another key, what is alike makes the same; a setup is of one build', () => {
+    const make = ({ set, ...rest }: typeof anySetup extends fc.Arbitrary<infer T> ? T : never) =>
+      setupOf({ ...rest, ...(set ? { sets: set[0], figure: { value: set[1], rest: zero } } : {}) });
+    const said = (x: { readonly [name: string]: unknown }) =>
+      JSON.stringify(x, (_, v: unknown) => (typeof v === 'bigint' ? `${v}` : v));
+    fc.assert(
+      fc.property(fc.array(anySetup, { maxLength: 12 }), (all) => {
+        const distinct = [...new Map(all.map((x) => [said(x), x])).values()];
+        const setups = distinct.map(make);
+        expect(new Set(setups.map((x) => x.key)).size).toBe(distinct.length);
+        expect(distinct.map((x) => make({ ...x }).key)).toEqual(setups.map((x) => x.key));
+        const steps = setups.map(({ key, build }, k) => ({ id: `${k}`, setup: key, build, after: [] }));
+        expect(orderSetups(steps).ok).toBe(true);
+        for (const { key, build } of setups)
+          for (const name of [key, build]) expect(name).toMatch(/^[A-Za-z0-9~]{1,60}$/);
+      }),
+      { numRuns: runs(200) },
+    );
+  });
+
+  test('height of the cutter alone, or its width alone, is another build; the figure alone is not', () => {
+    expect(stop('1/2', '1/4').build).not.toBe(stop('1/2', '3/8').build);
+    expect(stop('1/2', '1/4').build).not.toBe(stop('3/8', '1/4').build);
+    const figure = { value: l('4'), rest: zero };
+    const moved = setupOf({ ...stop('1/2', '1/4'), figure });
+    expect(moved.build).toBe(stop('1/2', '1/4').build);
+    expect(moved.key).not.toBe(stop('1/2', '1/4').key);
+  });
 });
 
-test('a saw without its kerf leaves the grooves blocked, not forgotten, and the dry-fit waits for them', () => {
-  const worked = partsOf(ex5a, { stuff: sheets(), tape: '1/32', cutting: () => ({ machine: 'saw' }) });
+describe('grooves that cannot be set', () => {
+  const sawn = (shop: Shop = {}) => {
+    const worked = partsOf(ex5a, { stuff: sheets(), tape: '1/32', cutting: () => ({ machine: 'saw' }) });
+    if (!worked.ok) throw new Error('no parts');
+    const operations = operationsOf(
+      { parts: worked.value.parts, cases: [ex5a], hand: [], recuts: () => ({}) },
+      { shop, tape: '1/32' },
+    );
+    return { operations, byId: new Map(operations.map((op) => [op.id, op])) };
+  };
+  const known: Shop = { kerf: l('1/8'), shoeKeep: l('4 1/2'), shoeWaste: l('1 1/2') };
+  const roles = ['left', 'right', 'bottom', 'top', 'partition1'];
+
+  test('a saw without its kerf leaves one on each board, blocked and not forgotten', () => {
+    const { operations } = sawn();
+    const waiting = operations.filter((op) => op.cannot);
+    expect(waiting.map((op) => op.id).sort()).toEqual(roles.map((role) => `cut/c1~${role}/grooves/1`).sort());
+    expect(operations.filter((op) => op.what === 'groove')).toEqual(waiting);
+    expect(ordered(operations).ok).toBe(true);
+  });
+
+  test('they come after the length and before the rabbets, and the dry-fit waits for all of them', () => {
+    const { operations, byId } = sawn();
+    for (const role of roles) expect(waitsFor(dryFit, byId)).toContain(`cut/c1~${role}/grooves/1`);
+    expect(waitsFor('cut/c1~left/grooves/1', byId)).toContain('cut/c1~left/len/1');
+    const rabbets = operations.filter((op) => op.part === 'c1~left' && op.what === 'rabbet');
+    expect(rabbets.length).toBeGreaterThan(0);
+    for (const op of rabbets) expect(op.after).toContain('cut/c1~left/grooves/1');
+  });
+
+  test('the shoe without the kerf, or the kerf without the shoe, leaves them all the same', () => {
+    for (const shop of [{ ...known, kerf: undefined }, { kerf: known.kerf }])
+      expect(sawn(shop).operations.filter((op) => op.cannot)).toHaveLength(roles.length);
+  });
+
+  test('with kerf and shoe the same saw cuts them all, and none is left', () => {
+    const { operations } = sawn(known);
+    expect(operations.filter((op) => op.cannot)).toEqual([]);
+    expect(operations.filter((op) => op.what === 'groove').length).toBeGreaterThan(10);
+  });
+});
+
+describe('a board laid out by hand', () => {
+  const byBoard = (over: Partial<ReturnType<typeof newBoard>>) =>
+    boardByHand({ ...newBoard('b1'), length: l('20'), across: l('5'), ...over }, { tape: '1/32' });
+
+  test('a pair is checked against itself; one board, so many alike and a partition against none', () => {
+    expect(byBoard({ made: 'pair' }).mates).toEqual(['b1']);
+    expect(byBoard({ made: 'alike', copies: 3 }).mates).toEqual([]);
+    expect(byBoard({ made: 'partition' }).mates).toEqual([]);
+  });
+
+  test('each piece is ripped and cut to length; with no size nothing of it is cut', () => {
+    const cuts = (over: Partial<ReturnType<typeof newBoard>>) =>
+      operationsOf(
+        { parts: [byBoard(over)], cases: [], hand: [], recuts: () => ({}) },
+        { shop: {}, tape: '1/32' },
+      ).map((op) => op.id);
+    expect(cuts({ made: 'pair' })).toEqual([
+      'cut/b1/rip/left',
+      'cut/b1/rip/right',
+      'cut/b1/len/left',
+      'cut/b1/len/right',
+    ]);
+    expect(cuts({ length: undefined })).toEqual(['cut/b1/rip/1']);
+    expect(cuts({ length: undefined, across: undefined })).toEqual([]);
+  });
+});
+
+test('work by hand whose id looks like a figure, or a cutter, is a setup of its own', () => {
+  const own = setupOf({ machine: 'hand', on: 'a3d1' });
+  const set = setupOf({ machine: 'hand', on: '', sets: 'as-said', figure: { value: l('3'), rest: zero } });
+  const cutter = setupOf({
+    machine: 'hand',
+    on: '',
+    sets: 'as-said',
+    figure: { value: l('3'), rest: zero },
+    cutter: l('1/2'),
+  });
+  const named = setupOf({ machine: 'hand', on: 'c1d2' });
+  expect(new Set([own, set, cutter, named].map((s) => s.key)).size).toBe(4);
+  expect(own.build).not.toBe(set.build);
+  expect(named.build).not.toBe(cutter.build);
+});
+
+test('a bit too wide for some of the grooves leaves those blocked, not forgotten', () => {
+  const worked = partsOf(ex5a, { stuff: sheets(), tape: '1/32', cutting: () => ({ machine: 'router' }) });
   if (!worked.ok) throw new Error('no parts');
   const operations = operationsOf(
     { parts: worked.value.parts, cases: [{ id: 'c1', name: 'Case' }], hand: [], recuts: () => ({}) },
-    { shop: {}, tape: '1/32' },
+    { shop: { bit: l('1/2'), routerBase: l('2 31/32') }, tape: '1/32' },
   );
-  const waiting = operations.find((op) => op.id === 'cut/c1~left/grooves/1');
-  expect(waiting?.cannot).toBe(true);
-  const fit = operations.find((op) => op.what === 'dry-fit');
-  expect(fit?.after).toContain('cut/c1~left/grooves/1');
+  const left = operations.filter((op) => op.part === 'c1~left' && op.what === 'groove');
+  // the tray grooves are 13/32, the bottom's dado 23/32 and a glue line
+  expect(left.some((op) => op.which.startsWith('bottom'))).toBe(true);
+  expect(left.filter((op) => op.cannot).map((op) => op.id)).toEqual(['cut/c1~left/grooves/1']);
+  expect(operations.find((op) => op.what === 'dry-fit')?.after).toContain('cut/c1~left/grooves/1');
 });
