@@ -229,8 +229,8 @@ export const pieceFields = { asLength: length, asWidth: length };
 /** Which making of a copy was spoiled is a thing of its own: two phones never count one for the other. */
 export const spoilFields = { spoiled: flag };
 
-/** How wide a groove was cut for what stands in it, beside the tick that keeps where. */
-export const widthFields = { width: length };
+/** How wide a groove was cut for what stands in it, and how deep, beside the tick that keeps where. */
+export const widthFields = { width: length, depth: length };
 
 /** An operation added by hand. */
 export const workFields = {

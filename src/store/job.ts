@@ -27,6 +27,9 @@ export type Offcut = {
   readonly width?: Length;
 };
 
+/** How a joint was cut, beside where. Inches. */
+export type Joint = { readonly width?: Length; readonly depth?: Length };
+
 /** What was found out at a setup. Inches. */
 export type Recipe = {
   readonly stack?: readonly Length[];
@@ -58,8 +61,8 @@ export type Job = {
   readonly recipes: Readonly<Record<string, Recipe>>;
   /** Reasons by operation. */
   readonly let: Readonly<Record<string, string>>;
-  /** How wide a ticked groove was cut for what stands in it, by operation. */
-  readonly widths: Readonly<Record<string, Length>>;
+  /** How wide and how deep a ticked joint was cut, by operation. */
+  readonly widths: Readonly<Record<string, Joint>>;
   readonly standing?: string;
   /** ISO 8601, when the job was deleted; it can come back for 30 days. */
   readonly deleted?: string;
@@ -91,7 +94,7 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
     parts: named(children(tree, 'parts'), partNotes),
     recipes: named(children(tree, 'recipes'), (node) => pick(f.recipeFields, node)),
     let: byOperation(tree, 'let', (leaf) => pick(f.letFields, leaf).why),
-    widths: byOperation(tree, 'widths', (leaf) => pick(f.widthFields, leaf).width),
+    widths: byOperation(tree, 'widths', (leaf) => pick(f.widthFields, leaf)),
     ...(own.standing ? { standing: own.standing } : {}),
     unread,
     ...(own.deleted ? { deleted: own.deleted } : {}),
@@ -294,14 +297,27 @@ export const editOffcut = (id: string, patch: Patch<typeof f.offcutFields>) =>
 /** A copy is spoiled: its first making is 1. Two phones that spoil one making say one thing. */
 export const spoilPiece = (part: string, copy: string, making: number) =>
   edits(`parts/${part}/pieces/${copy}/spoils/g${making}/`, f.spoilFields, { spoiled: true });
-/** A tick with the figure it was cut to, and how wide where something stands in the groove. */
-export const tickOf = (op: string, figure: Length, width?: Length): readonly Change[] => [
+/** A tick with the figure it was cut to; of a joint how wide too, where something stands in it, and how deep. */
+export const tickOf = (
+  op: string,
+  figure: Length,
+  joint: Patch<typeof f.widthFields> = {},
+): readonly Change[] => [
   { kind: 'tick', op, figure: toStored(figure) },
-  ...(width ? editWidth(op, width) : []),
+  ...editJoint(op, Object.fromEntries(Object.entries(joint).filter(([, x]) => x !== undefined))),
 ];
-/** How wide a groove was cut, beside its tick. */
-export const editWidth = (op: string, width: Length | undefined) =>
-  edits(`widths/${op.replace(/^cut\//, '')}/`, f.widthFields, { width });
+/** What a tick of a groove keeps of it: its depth, and its width where something stands in it. */
+export const jointCut = (groove: {
+  readonly width: Length;
+  readonly depth?: Length;
+  readonly fits?: string;
+}) => ({
+  depth: groove.depth,
+  width: groove.fits === undefined ? undefined : groove.width,
+});
+/** How wide and how deep a joint was cut, beside its tick. */
+export const editJoint = (op: string, joint: Patch<typeof f.widthFields>) =>
+  edits(`widths/${op.replace(/^cut\//, '')}/`, f.widthFields, joint);
 /** Lets a blocked operation go ahead, and says why. */
 export const letAheadOf = (op: string, why: string | undefined) =>
   edits(`let/${op.replace(/^cut\//, '')}/`, f.letFields, { why });

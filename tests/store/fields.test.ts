@@ -190,8 +190,8 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
   [
     'how wide a groove was cut',
     widthFields,
-    { width: odd },
-    () => job.editWidth('cut/c1~left/bottom~only/1', odd),
+    { width: odd, depth: long },
+    (p) => job.editJoint('cut/c1~left/bottom~only/1', p),
   ],
   ['a spoiled piece', spoilFields, { spoiled: true }, () => job.spoilPiece('c1~left', '1', 1)],
   ['a reason', letFields, { why: 'it is here' }, (p) => job.letAheadOf('cut/c1~left/len/1~2', `${p.why}`)],
@@ -244,7 +244,7 @@ describe('jobOf', () => {
     expect(read.parts['c1~left']?.pieces['1']).toEqual({ recuts: 1, asLength: odd, asWidth: long });
     expect(read.work.map((x) => x.after)).toEqual(['len']);
     expect(read.recipes['stop~579d800~9d32']?.stack).toEqual([l('1/8'), odd]);
-    expect(read.widths).toEqual({ 'cut/c1~left/bottom~only/1': odd });
+    expect(read.widths).toEqual({ 'cut/c1~left/bottom~only/1': { width: odd, depth: long } });
     expect(read.let).toEqual({ 'cut/c1~left/len/1~2': 'it is here' });
     expect(read.offcuts).toEqual([{ id: 'o1', stock: 's1', length: long, width: odd }]);
     expect(read.stock[0]?.readings).toEqual([odd, long]);

@@ -14,7 +14,7 @@ import {
   tickOf as tickAt,
 } from '../../src/store/job';
 import { type Folded, fold, inOrder, merge, undoable, undoOf } from '../../src/store/log';
-import { noLongerFit, wouldChange } from '../../src/trade/setups/changes';
+import { jointOf, noLongerFit, wouldChange } from '../../src/trade/setups/changes';
 import type { Operation } from '../../src/trade/setups/operation';
 import { l } from '../length/write-figures';
 import { runs } from '../runs';
@@ -65,7 +65,7 @@ const start = tap([], 'anna', decided);
 const planAt = (log: Log) => planOf(jobOf('j', fold(log).values), {});
 const state = ({ values, ticks }: Folded) => [[...values].sort(), [...ticks].sort()];
 /** A tick as the screens write it: with the width where something stands in the groove. */
-const tickOf = (op: Operation): readonly Change[] => tickAt(op.id, op.figure, op.width);
+const tickOf = (op: Operation): readonly Change[] => tickAt(op.id, op.figure, jointOf(op));
 
 const figure = fc.constantFrom('23/32', '3/4', '18 mm', '0.703', '11/16').map(l);
 const pieces = ['c~left', 'c~right', 'c~partition1', 'c~i1'] as const;
@@ -290,9 +290,7 @@ describe('trap 19: what is cut keeps its figure', () => {
         const after = planAt(later).operations;
         const cutTo = (op: string) => {
           const read = fromStored(ticks.get(op)?.figure ?? '');
-          return read.ok
-            ? { figure: read.value, width: jobOf('j', fold(later).values).widths[op] }
-            : undefined;
+          return read.ok ? { figure: read.value, ...jobOf('j', fold(later).values).widths[op] } : undefined;
         };
         const named = new Map(noLongerFit(after, cutTo).map((c) => [c.op.id, c]));
         const would = new Map(wouldChange(before, after, (op) => ticks.has(op)).map((c) => [c.op.id, c]));
@@ -301,13 +299,20 @@ describe('trap 19: what is cut keeps its figure', () => {
           const was = old.get(op.id);
           if (!was || op.what === 'test' || op.setup.machine === 'bench') continue;
           const moved = !equals(was.figure, op.figure);
-          const wider = was.width !== undefined && op.width !== undefined && !equals(was.width, op.width);
-          expect(named.has(op.id), op.id).toBe((moved || wider) && chosen.has(op.id));
-          expect(would.has(op.id), op.id).toBe((moved || wider) && !chosen.has(op.id));
+          const [joint, kept] = [jointOf(op), jointOf(was)];
+          const wider =
+            kept.width !== undefined && joint.width !== undefined && !equals(kept.width, joint.width);
+          const deeper =
+            kept.depth !== undefined && joint.depth !== undefined && !equals(kept.depth, joint.depth);
+          const other = moved || wider || deeper;
+          expect(named.has(op.id), op.id).toBe(other && chosen.has(op.id));
+          expect(would.has(op.id), op.id).toBe(other && !chosen.has(op.id));
           const found = named.get(op.id);
           if (found)
             expect([toStored(found.was), toStored(found.now)]).toEqual(
-              [was, op].map((x) => toStored(moved ? x.figure : (x.width ?? x.figure))),
+              [was, op].map((x) =>
+                toStored((moved ? x.figure : wider ? x.width : x.setup.height) ?? x.figure),
+              ),
             );
         }
       }),
@@ -319,7 +324,7 @@ describe('trap 19: what is cut keeps its figure', () => {
     const dado = planAt(start).operations.find((op) => op.part === 'c~left' && op.width);
     if (!dado?.width) throw new Error('no dado');
     const cut = tap(start, 'anna', tickOf(dado));
-    const width = (log: Log) => jobOf('j', fold(log).values).widths[dado.id];
+    const width = (log: Log) => jobOf('j', fold(log).values).widths[dado.id]?.width;
     expect(width(cut)).toEqual(dado.width);
     const later = tap(cut, 'ben', editStock('b', { readings: [l('3/4')], used: l('3/4') }));
     const named = noLongerFit(planAt(later).operations, (op) => {

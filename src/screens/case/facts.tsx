@@ -7,9 +7,11 @@ import { checkOf } from '../../trade/carcass/check';
 import type { Worked } from '../../trade/carcass/parts';
 import type { CaseProblem } from '../../trade/carcass/problems';
 import { warningsOf } from '../../trade/carcass/warnings';
+import { layOut } from '../../trade/grooves/lay-out';
 import { Icon } from '../../ui/icon';
 import { Inline, Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { problemText, warningText } from '../marks/words';
 import { measureSheet } from '../stock/measure';
 import { Why } from './why';
 import { caseProblemText, caseWarningText } from './words';
@@ -59,14 +61,34 @@ export function Problems({
   );
 }
 
+/** What the grooves of the case's own boards come to: what cannot be cut, then what is worth a look. */
+function layoutFaults({ parts }: Worked): readonly { readonly text: string; readonly stops: boolean }[] {
+  const all = parts.flatMap(({ name, board }) => {
+    if (!board) return [];
+    const layout = layOut(board);
+    return [
+      ...layout.problems.map((p) => ({ text: `${name}: ${problemText(p, board, layout)}`, stops: true })),
+      ...layout.warnings.map((x) => ({ text: `${name}: ${warningText(x, layout)}`, stops: false })),
+    ];
+  });
+  return all.filter((x, k) => all.findIndex((y) => y.text === x.text) === k);
+}
+
 /** What is worth a look before anything is cut. */
 export function Worth({ worked, c }: { readonly worked: Worked; readonly c: Case }) {
   const warnings = warningsOf(worked);
-  if (warnings.length === 0) return null;
+  const faults = layoutFaults(worked);
+  if (warnings.length + faults.length === 0) return null;
   return (
     <section aria-label="Worth a look">
       <h2 class="sec pad-x">Worth a look</h2>
       <ul class="problems pad-x">
+        {faults.map(({ text, stops }) => (
+          <li key={text} class={stops ? 'wrongline' : 'note'}>
+            {stops && <Icon name="warn" />}
+            {text}
+          </li>
+        ))}
         {warnings.map((warning, k) => (
           <li key={k} class="note">
             {caseWarningText(warning, c)}

@@ -84,6 +84,8 @@ export function caseProblemText(problem: CaseProblem, c: Case): string {
       return problem.across
         ? `The sides and partitions alone are ${w(problem.by)} over what there is between. Go wider by more than that.`
         : `Feet, bottom and top alone are ${w(problem.by)} over the height. Go higher by more than that.`;
+    case 'bays-off':
+      return `The bays given are ${w(absolute(problem.by))} ${problem.by.s < 0n ? 'short of' : 'over'} the clear width together. Leave one blank: it takes what is left.`;
     case 'through':
       return `${caseFieldNames[problem.field]}: ${w(problem.depth)} goes through stuff ${w(problem.thickness)} thick. Leave a third of it.`;
     case 'back-too-wide':
@@ -113,13 +115,13 @@ export function caseWarningText(warning: CaseWarning, c: Case): string {
     case 'trays-locked':
       return warning.comesOff
         ? `The ${warning.piece} stands over the trays of bay ${warning.bay}: it is held by screws and comes off for them.`
-        : `Trays in bay ${warning.bay} are locked in by the ${warning.piece}: it must come off, held by screws, or be no wider than ${w(warning.widest)} (it is ${w(warning.wide)}).`;
+        : `Trays in bay ${warning.bay} are locked in by the ${warning.piece}: it must come off, held by screws, or be no wider than ${w(warning.widest)}${warning.free ? `, ${w(warning.free)} if it is set off centre` : ''} (it is ${w(warning.wide)}).`;
     case 'trays-wider':
       return `A tray ${w(warning.tray)} wide does not pass the frame opening of ${w(warning.opening)} in bay ${warning.bay}.`;
     case 'sill':
       return `The bottom rail stands ${w(warning.sill)} over the case bottom: drawer heights start there.`;
     case 'packing':
-      return `Slides in bay ${warning.bay} want packing behind the frame: ${w(warning.left)} at the left, ${w(warning.right)} at the right.`;
+      return `Slides in bay ${warning.bay} want packing behind the frame: ${packed(warning.left)} at the left, ${packed(warning.right)} at the right.`;
     case 'cleat-proud': {
       const sunk = warning.by.s < 0n;
       const how = `${sunk ? 'lies sunk' : 'stands proud'} by ${w(absolute(warning.by))}`;
@@ -136,5 +138,6 @@ export function caseWarningText(warning: CaseWarning, c: Case): string {
   }
 }
 
+const packed = (x: Length): string => (x.s > 0n && x.n > 0n ? w(x) : 'none');
 const lower = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);
 const cap = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -16,7 +16,7 @@ export function ChangeList({ changes, tape }: { readonly changes: readonly Chang
           <li key={change.op.id}>
             <span class="grow">
               {change.op.name}, {whatWords(change.op)}
-              {change.width && ', how wide'}
+              {change.width ? ', how wide' : change.depth ? ', how deep' : ''}
               {more > 0 && ` and ${more} like it`}
             </span>
             <span class="nb">

@@ -123,14 +123,14 @@ function Misfits({ list, bench }: { readonly list: Checklist; readonly bench: Be
     <section class="misfits" aria-label="Cut, and no longer wanted at that figure">
       <h2>Cut, and now wanted otherwise</h2>
       <ul>
-        {found.slice(0, 12).map(({ op, was, now, width }) => (
+        {found.slice(0, 12).map(({ op, was, now, width, depth }) => (
           <li key={op.id}>
             <button type="button" class="nextset" onClick={() => bench.go({ at: 'part', id: op.part })}>
               <span class="grow">
                 <b>{op.name}</b>
                 <span class="s muted block">
                   {op.which || op.what}
-                  {width && ', how wide'}: recut, or make its mates match
+                  {width ? ', how wide' : depth ? ', how deep' : ''}: recut, or make its mates match
                 </span>
               </span>
               <Mixed value={was} tape={width ? '0.001' : list.plan.job.tape} />
@@ -166,7 +166,7 @@ function BySetup({ list, stand, bench }: BySetupProps) {
         const all = cards.length <= mostShown || shown.has(first.id);
         return (
           <div key={first.id} class="build">
-            <h2 class="sec pad-x">{buildWords(op.setup)}</h2>
+            <h2 class="sec pad-x">{buildWords(op.setup, list.plan.job.tape)}</h2>
             {(all ? cards : cards.slice(0, mostShown - 1)).map((card) => (
               <CardRow key={card.id} {...{ card, list, bench }} now={card === stand} />
             ))}

@@ -41,8 +41,8 @@ export function LastCall({ list, card }: { readonly list: Checklist; readonly ca
       {later.length > waiting.length && <p>{namesOf(later)} come to it again farther down.</p>}
       {sameBuild.length > 0 && (
         <p>
-          {buildWords(first.setup)}, at other figures: {many(sameBuild.length).toLowerCase()}{' '}
-          {sameBuild.length === 1 ? 'wants' : 'want'} it.
+          {buildWords(first.setup, list.plan.job.tape)}, at other figures:{' '}
+          {many(sameBuild.length).toLowerCase()} {sameBuild.length === 1 ? 'wants' : 'want'} it.
         </p>
       )}
       {spare && <p>Cut a spare piece and keep the test piece before the stack comes off.</p>}

@@ -12,7 +12,7 @@ export function plainCuts(list: Checklist): string {
     const { setup } = first;
     const figure = setup.figure ? ` ${writeLength(setup.figure.value, plan.job.tape)}` : '';
     const on = onWords(setup);
-    const head = `${k + 1}. ${setupTitle(first)}${figure}\n   ${buildWords(setup)}${on ? `; ${on}` : ''}`;
+    const head = `${k + 1}. ${setupTitle(first)}${figure}\n   ${buildWords(setup, plan.job.tape)}${on ? `; ${on}` : ''}`;
     const lines = card.operations.map(
       (op) => `   [${doing.done(op.id) ? 'x' : ' '}] ${op.name}: ${whatWords(op)}`,
     );

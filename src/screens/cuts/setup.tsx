@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
 import { equals } from '../../length/length';
+import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { Change } from '../../store/entry';
 import { editJob, letAheadOf, tickOf } from '../../store/job';
+import { jointOf } from '../../trade/setups/changes';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
 import { withStack } from '../../trade/setups/setup';
@@ -67,7 +69,7 @@ function Standing({ bench, list, card, first }: StandingProps) {
   const tick = (op: Operation) =>
     void bench.act(`${list.doing.done(op.id) ? 'Not cut' : 'Cut'}: ${op.name}`, tickChanges(list, card, op));
   const leave = (to: Card | undefined) => {
-    if (to) void bench.act(`Now at: ${titleOf(to)}`, editJob({ standing: to.id }));
+    if (to) void bench.act(`Now at: ${titleOf(to, tape)}`, editJob({ standing: to.id }));
     bench.go(to ? { at: 'setup', id: to.id } : { at: 'cuts' }, to !== undefined);
   };
   return (
@@ -90,7 +92,7 @@ function Standing({ bench, list, card, first }: StandingProps) {
             </div>
           )}
           <p class="pad-x ends">
-            {buildWords(setup)}
+            {buildWords(setup, tape)}
             {onWords(setup) && `: ${onWords(setup)}`}.{stackFor(list, card)}
           </p>
           {withStack(setup.machine) && setup.machine !== 'notch' && setup.machine !== 'lap' && (
@@ -202,10 +204,10 @@ const reasons = [
   'Go ahead: I know what I do',
 ];
 
-const titleOf = (card: Card): string => {
+const titleOf = (card: Card, tape?: Tape): string => {
   const [op] = card.operations;
   if (!op) return '';
-  const figure = op.setup.figure ? ` ${writeLength(op.setup.figure.value)}` : '';
+  const figure = op.setup.figure ? ` ${writeLength(op.setup.figure.value, tape)}` : '';
   return `${setupTitle(op)}${figure}`;
 };
 
@@ -219,7 +221,7 @@ function doneWords(op: Operation): string {
 function tickChanges(list: Checklist, card: Card, op: Operation): readonly Change[] {
   if (list.doing.done(op.id)) return [{ kind: 'untick', op: op.id }];
   const stands = list.plan.job.standing === card.id ? [] : editJob({ standing: card.id });
-  return [...tickOf(op.id, op.figure, op.width), ...stands];
+  return [...tickOf(op.id, op.figure, jointOf(op)), ...stands];
 }
 
 function blockWords(list: Checklist, op: Operation): string {

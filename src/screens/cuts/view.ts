@@ -34,7 +34,7 @@ export function checklistOf(plan: Plan, { ticks }: Folded): Checklist {
     cutTo: (op) => {
       const tick = ticks.get(op);
       const read = tick && fromStored(tick.figure);
-      return read?.ok ? { figure: read.value, width: plan.job.widths[op] } : undefined;
+      return read?.ok ? { figure: read.value, ...plan.job.widths[op] } : undefined;
     },
   };
 }

@@ -1,4 +1,5 @@
 import { assertNever } from '../../length/result';
+import { isMetric, markAt, type Tape } from '../../length/tape';
 import { writeDecimal, writeLength } from '../../length/write';
 import type { Operation, What } from '../../trade/setups/operation';
 import type { Sets, Setup, SetupMachine } from '../../trade/setups/setup';
@@ -52,14 +53,14 @@ export function setupTitle(op: Operation): string {
 }
 
 /** The dear part: machine, cutter, height. */
-export function buildWords({ machine, cutter, height }: Setup): string {
+export function buildWords({ machine, cutter, height }: Setup, tape: Tape = '1/64'): string {
   const cuts = machine === 'notch' || machine === 'lap' ? 'long' : machine === 'router' ? 'bit' : 'stack';
   const width = cutter
     ? cuts === 'long'
-      ? `${writeLength(cutter)} long`
-      : `${cuts} ${writeDecimal(cutter)}`
+      ? `${writeLength(cutter, tape)} long`
+      : `${cuts} ${isMetric(tape) ? writeLength(markAt(cutter, '1/2 mm').value, tape) : writeDecimal(cutter)}`
     : '';
-  const deep = height ? `${writeLength(height)} high` : '';
+  const deep = height ? `${writeLength(height, tape)} high` : '';
   return [machineWords[machine], width, deep].filter(Boolean).join(', ');
 }
 

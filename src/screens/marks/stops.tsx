@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { isZero } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
-import { tickOf } from '../../store/job';
+import { jointCut, tickOf } from '../../store/job';
 import { Icon } from '../../ui/icon';
 import { Inline, Mixed, Remainder } from '../../ui/mixed';
 import { TickBox } from '../../ui/tick-box';
@@ -117,11 +117,12 @@ function StopRow({ row, view, bench, still }: StopRowProps) {
   const cut = copies.filter((c) => c.done).length;
   const toggle = () => {
     if (still) return;
-    const width = setting.groove.fits === undefined ? undefined : setting.groove.width;
     const label = `${row.done ? 'Not cut' : 'Cut'}: no. ${setting.groove.no}`;
     const changes = row.done
       ? copies.map((c) => ({ kind: 'untick' as const, op: c.op }))
-      : copies.filter((c) => !c.done).flatMap((c) => tickOf(c.op, setting.figure.value, width));
+      : copies
+          .filter((c) => !c.done)
+          .flatMap((c) => tickOf(c.op, setting.figure.value, jointCut(setting.groove)));
     void bench.act(label, changes);
   };
   const mates = view.marks.find((m) => m.groove.id === setting.groove.id)?.mate;

@@ -143,8 +143,13 @@ function PartDrawing({ part }: { readonly part: Part }) {
     done: false,
   }));
   const ends = part.rabbets
-    .filter((r) => r.along === 'top end')
-    .map((r) => ({ id: r.id, near: length - forDrawing(r.width), width: forDrawing(r.width), done: false }));
+    .filter((r) => r.along !== 'back edge')
+    .map((r) => ({
+      id: r.id,
+      near: r.along === 'top end' ? length - forDrawing(r.width) : 0,
+      width: forDrawing(r.width),
+      done: false,
+    }));
   const edges = part.rabbets.filter((r) => r.along === 'back edge').map((r) => w(r.width));
   return (
     <div class="pad-x drawing">

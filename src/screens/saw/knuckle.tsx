@@ -1,5 +1,5 @@
 import type { Change } from '../../store/entry';
-import { tickOf } from '../../store/job';
+import { jointCut, tickOf } from '../../store/job';
 import type { Setting } from '../../trade/grooves/settings';
 import type { Bench } from '../bench';
 import type { Row, View } from '../marks/view';
@@ -7,9 +7,7 @@ import { callGroove } from '../marks/words';
 
 /** The tick, or its taking back, of one operation at a setting. */
 export const change = (op: string, done: boolean, { figure, groove }: Setting): readonly Change[] =>
-  done
-    ? [{ kind: 'untick', op }]
-    : tickOf(op, figure.value, groove.fits === undefined ? undefined : groove.width);
+  done ? [{ kind: 'untick', op }] : tickOf(op, figure.value, jointCut(groove));
 
 type KnuckleProps = {
   readonly bench: Bench;

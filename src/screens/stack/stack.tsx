@@ -38,7 +38,7 @@ export function StackScreen({ bench, id }: { readonly bench: Bench; readonly id:
   const want = first.setup.cutter ?? widest(ops.map((op) => op.figure));
   return (
     <>
-      <Bar title="Stack" sub={buildWords(first.setup)} leave={leave}>
+      <Bar title="Stack" sub={buildWords(first.setup, plan.job.tape)} leave={leave}>
         <UndoButton bench={bench} />
       </Bar>
       <main class="page">

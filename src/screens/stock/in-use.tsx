@@ -53,6 +53,9 @@ function TakeUp({ bench, stock, read }: TakeProps) {
       <button type="button" class="btn full" aria-expanded={open} onClick={() => setOpen(!open)}>
         See what <Mixed value={read} tape="0.001" /> would change
       </button>
+      {after && [...after.worked.values()].some((w) => !w.ok) && (
+        <p class="wrongline">With this a case no longer works out: use it, and the case says by how much.</p>
+      )}
       {after && (
         <ChangeList
           changes={wouldChange(plan.operations, after.operations, doing.done)}

@@ -1,6 +1,6 @@
-import { add, half, type Length, negate, subtract, sum, zero } from '../../length/length';
+import { add, half, isPositive, type Length, negate, subtract, sum, zero } from '../../length/length';
 import type { Board, Run, Wide } from '../grooves/board';
-import type { Inside, Stock } from './case';
+import type { Case, Inside, Stock } from './case';
 import { bayStart, type Sizes, stockOf, topSeat } from './sizes';
 import { usual } from './usual';
 
@@ -91,6 +91,9 @@ function shelfDadoes(
   );
 }
 
+/** A bottom flush with the ends of the sides lies in a rabbet: a dado there would have no wood under it. */
+export const standsOnFloor = (c: Case): boolean => !c.feet || !isPositive(c.feet);
+
 /** A side: the bottom's dado just under the datum, shelves and trays of the bay beside it above. */
 export function sideBoard(
   sizes: Sizes,
@@ -112,7 +115,10 @@ export function sideBoard(
     {
       datum: datum.value,
       runs,
-      wides: [bottom, ...shelfDadoes(sizes, bay, { face: 'A', depth: joints.dado })],
+      wides: [
+        ...(standsOnFloor(c) ? [] : [bottom]),
+        ...shelfDadoes(sizes, bay, { face: 'A', depth: joints.dado }),
+      ],
       ...(shared ? { mate: joints.partitionDado } : {}),
     },
     cutting,

@@ -1,7 +1,18 @@
-import { add, half, isPositive, type Length, less, negate, subtract, times, zero } from '../../length/length';
+import {
+  add,
+  half,
+  isPositive,
+  type Length,
+  less,
+  longest,
+  negate,
+  subtract,
+  times,
+  zero,
+} from '../../length/length';
 import type { CaseProblem, CaseWarning } from './problems';
 import type { Sizes } from './sizes';
-import { minus, plus, type Sum, sumOf } from './sum';
+import { given, minus, plus, type Sum, sumOf } from './sum';
 import { usual } from './usual';
 
 /** The face frame of a case. Inches, each with its sum. */
@@ -64,14 +75,17 @@ export function frameOf(sizes: Sizes): Frame {
     openings: sizes.bays.map((_, k) => {
       const [left, right] = [k === 0 ? side : between, k === last ? side : between];
       const bay = sizes.real(k + 1);
+      const built = c.built[`frame${k + 1}w`]?.used;
       return {
         left,
         right,
-        wide: sumOf(
-          plus('bay', bay.value, bay),
-          minus('covered at the left', left.value, left),
-          minus('covered at the right', right.value, right),
-        ),
+        wide: built
+          ? given('frame opening as built', built)
+          : sumOf(
+              plus('bay', bay.value, bay),
+              minus('covered at the left', left.value, left),
+              minus('covered at the right', right.value, right),
+            ),
       };
     }),
     sill: sumOf(plus('bottom rail', bottom), minus('bottom of the case', thick('bottom'))),
@@ -120,7 +134,9 @@ function lockedTrays(sizes: Sizes, frame: Frame): readonly CaseWarning[] {
         { side: 'right', outer: i.bay === c.partitions + 1, other: beside.right },
       ] as const;
       return walls.flatMap(({ side, outer, other }): readonly CaseWarning[] => {
-        const widest = outer ? atSide : subtract(subtract(thick('partition'), depth), other);
+        // the frame centres its middle stiles; set off centre one may be wider
+        const widest = outer ? atSide : subtract(thick('partition'), times(longest(depth, other), 2n));
+        const free = outer ? undefined : subtract(subtract(thick('partition'), depth), other);
         const wide = outer ? frame.pieces.stile : frame.pieces.middle;
         if (!less(widest, wide)) return [];
         const piece = outer ? (`${side} stile` as const) : 'middle stile';
@@ -130,6 +146,7 @@ function lockedTrays(sizes: Sizes, frame: Frame): readonly CaseWarning[] {
             piece,
             bay: i.bay,
             widest,
+            ...(free ? { free } : {}),
             wide,
             comesOff: outer ? c.stilesOff : c.middleOff,
           },

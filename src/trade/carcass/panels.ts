@@ -1,7 +1,7 @@
 import { add, type Length, longest, over, subtract, sum, times, zero } from '../../length/length';
 import type { Rounding } from '../../length/round';
 import type { Tape } from '../../length/tape';
-import { type Cutting, flatBoard, partitionBoard, sideBoard } from './boards';
+import { type Cutting, flatBoard, partitionBoard, sideBoard, standsOnFloor } from './boards';
 import type { Stock } from './case';
 import { type Notch, type Part, type Rabbet, sizeAt } from './part';
 import { type Sizes, stockOf } from './sizes';
@@ -22,6 +22,8 @@ type New = Pick<Part, 'name' | 'stage' | 'end'> & {
   readonly width: Sum;
   /** It must enter an opening: rounded down. */
   readonly enters?: boolean;
+  /** Its length stands between two housings: rounded down. */
+  readonly between?: boolean;
   readonly copies?: number;
 };
 
@@ -37,7 +39,7 @@ export function partOf({ sizes, tape }: Making, part: New): Part {
     stock: part.stock,
     stuff: stockOf(c, part.stock),
     thickness: thick(part.stock),
-    length: sizeAt(part.length, tape, mode),
+    length: sizeAt(part.length, tape, part.between ? 'floor' : mode),
     width: sizeAt(part.width, tape, mode),
     end: part.end,
     stage: part.stage,
@@ -100,6 +102,15 @@ function sideRabbets({ case: c, thick, joints }: Sizes): readonly Rabbet[] {
     along: 'top end',
     width: thick('top'),
     depth: joints.topRabbet,
+    fits: stockOf(c, 'top'),
+  };
+  const bottom: Rabbet = {
+    id: 'bottom',
+    words: 'for the bottom',
+    along: 'bottom end',
+    width: thick('bottom'),
+    depth: joints.dado,
+    fits: stockOf(c, 'bottom'),
   };
   const back: Rabbet = {
     id: 'back',
@@ -107,6 +118,7 @@ function sideRabbets({ case: c, thick, joints }: Sizes): readonly Rabbet[] {
     along: 'back edge',
     width: joints.backWide,
     depth: joints.backDeep,
+    fits: stockOf(c, 'back'),
   };
   const cleat: Rabbet = {
     id: 'cleat',
@@ -114,8 +126,14 @@ function sideRabbets({ case: c, thick, joints }: Sizes): readonly Rabbet[] {
     along: 'back edge',
     width: add(c.cleatRabbetWide ?? thick('cleat'), c.hasBack ? joints.backWide : zero),
     depth: joints.cleatRabbet,
+    fits: stockOf(c, 'cleat'),
   };
-  return [...(c.hasTop ? [top] : []), ...(c.hasBack ? [back] : []), ...(c.cleats > 0 ? [cleat] : [])];
+  return [
+    ...(standsOnFloor(c) ? [bottom] : []),
+    ...(c.hasTop ? [top] : []),
+    ...(c.hasBack ? [back] : []),
+    ...(c.cleats > 0 ? [cleat] : []),
+  ];
 }
 
 function flat(making: Making, which: 'bottom' | 'top'): Part {
@@ -160,6 +178,7 @@ function partition(making: Making, k: number): Part {
       plus(ends.length === 2 ? 'dado depths, bottom and top' : 'dado depth, bottom', sum(ends)),
     ),
     width: sizes.inner,
+    between: true,
     end: 'bottom',
     stage: 'carcass',
   });

@@ -17,7 +17,9 @@ export type Size = {
 export type Rabbet = {
   readonly id: string;
   readonly words: string;
-  readonly along: 'top end' | 'back edge';
+  readonly along: 'top end' | 'bottom end' | 'back edge';
+  /** The stock that lies in it: its width wants that measured. */
+  readonly fits?: string | undefined;
   readonly width: Length;
   readonly depth: Length;
 };

@@ -1,4 +1,4 @@
-import { add, less, subtract, zero } from '../../length/length';
+import { add, isNegative, less, subtract, zero } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import type { Tape } from '../../length/tape';
 import { lappedFrame } from '../joints/laps';
@@ -11,6 +11,7 @@ import type { CaseProblem } from './problems';
 import { basePlan, roundIt } from './round-it';
 import { type Sizes, sizesOf } from './sizes';
 import { standing } from './standing';
+import { usual } from './usual';
 
 export type CaseOptions = {
   readonly stuff: readonly Stuff[];
@@ -71,11 +72,11 @@ function insideProblems(sizes: Sizes): readonly CaseProblem[] {
 /** A shelf or a rail must leave its own thickness under the top. */
 function tooHigh(sizes: Sizes, i: Inside): readonly CaseProblem[] {
   if (i.at === undefined) return [];
-  const own = i.kind === 'fixed' ? sizes.thick('shelf') : (i.wide ?? zero);
+  const own = i.kind === 'fixed' ? sizes.thick('shelf') : (i.wide ?? usual.rail);
   const room = i.kind === 'rail' ? frameOf(sizes).middles.value : sizes.clearHeight.value;
   const over = subtract(add(i.at, own), room);
   const most = subtract(room, own);
-  return less(zero, over) ? [{ code: 'above-the-top', in: i.id, by: over, most }] : [];
+  return isNegative(i.at) || less(zero, over) ? [{ code: 'above-the-top', in: i.id, by: over, most }] : [];
 }
 
 function baseProblems(sizes: Sizes): readonly CaseProblem[] {

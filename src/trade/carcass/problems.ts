@@ -18,6 +18,8 @@ export type CaseProblem =
   | { readonly code: 'not-positive'; readonly field: CaseField }
   /** Nothing is left between: `by` how much too small the outside is. */
   | { readonly code: 'no-opening'; readonly across: boolean; readonly by: Length }
+  /** Every bay is given and they do not make the clear width: > 0 too wide together. */
+  | { readonly code: 'bays-off'; readonly by: Length }
   | {
       readonly code: 'through';
       readonly field: CaseField;
@@ -52,6 +54,8 @@ export type CaseWarning =
       readonly piece: 'left stile' | 'right stile' | 'middle stile';
       readonly bay: number;
       readonly widest: Length;
+      /** A middle stile set off centre, just clear of the grooves. */
+      readonly free?: Length;
       readonly wide: Length;
       readonly comesOff: boolean;
     }

@@ -1,6 +1,7 @@
 import {
   atMost,
   isPositive,
+  isZero,
   type Length,
   less,
   negate,
@@ -65,7 +66,7 @@ export function sizesOf(c: Case, stuff: readonly Stuff[]): Result<Sizes, readonl
   const problems = [...missingFields(c), ...missingStock(c, thick), ...notPositive(c)];
   if (problems.length > 0) return err(problems);
   const sizes = work(c, thick);
-  const closed = [...noOpening(sizes), ...through(sizes)];
+  const closed = [...noOpening(sizes), ...baysOff(sizes), ...through(sizes)];
   return closed.length > 0 ? err(closed) : ok(sizes);
 }
 
@@ -203,6 +204,13 @@ const notPositive = (c: Case): readonly CaseProblem[] =>
       return value !== undefined && !isPositive(value);
     })
     .map((field) => ({ code: 'not-positive', field }));
+
+/** With every bay given they must make the clear width between them. */
+function baysOff({ case: c, bays, clearWidth, thick }: Sizes): readonly CaseProblem[] {
+  const between = times(thick('partition'), BigInt(c.partitions));
+  const by = subtract(sum([...bays.map((b) => b.value), between]), clearWidth.value);
+  return isZero(by) ? [] : [{ code: 'bays-off', by }];
+}
 
 function noOpening({ bays, clearHeight }: Sizes): readonly CaseProblem[] {
   const narrow = bays.find((bay) => !isPositive(bay.value));

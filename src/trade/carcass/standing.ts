@@ -39,6 +39,7 @@ function fixedShelf(making: Making, i: Inside): Part {
     stock: 'shelf',
     length: sumOf(plus('bay', bay.value, bay), plus('left dado', left), plus('right dado', right)),
     width: making.sizes.inner,
+    between: true,
     end: 'left',
     stage: 'after dry-fit',
   });

@@ -7,16 +7,35 @@ export type Change = {
   readonly was: Length;
   readonly now: Length;
   readonly width?: boolean;
+  readonly depth?: boolean;
 };
 
-/** What a tick keeps: the figure it was cut to, and how wide where something stands in it. Inches. */
-export type CutTo = (
-  op: string,
-) => { readonly figure: Length; readonly width?: Length | undefined } | undefined;
+/** How a joint is cut: how wide, where something stands in it, and how deep. Inches. */
+type Joint = { readonly width?: Length | undefined; readonly depth?: Length | undefined };
+
+/** What a tick keeps: the figure it was cut to, and of a joint how it was cut. Inches. */
+export type CutTo = (op: string) => (Joint & { readonly figure: Length }) | undefined;
+
+/** Joints alone have a depth to compare: a rip's blade stands as high as it likes. */
+export const jointOf = (op: Operation): Joint => ({ width: op.width, depth: op.setup.height });
+
+/** How a joint differs from what it was. */
+function otherJoint(op: Operation, was: Joint): readonly Change[] {
+  const now = jointOf(op);
+  const wider =
+    was.width && now.width && !equals(was.width, now.width)
+      ? [{ op, was: was.width, now: now.width, width: true }]
+      : [];
+  const deeper =
+    was.depth && now.depth && !equals(was.depth, now.depth)
+      ? [{ op, was: was.depth, now: now.depth, depth: true }]
+      : [];
+  return [...wider, ...deeper];
+}
 
 /**
- * Pieces already cut whose figure, or whose groove's width, has since changed: what the tick kept beside what it would
- * be now. They are named, never rewritten.
+ * Pieces already cut whose figure, or whose joint's width or depth, has since changed: what the tick kept beside what it
+ * would be now. They are named, never rewritten.
  *
  * @param cutTo what a tick kept; nothing when not ticked
  */
@@ -25,12 +44,10 @@ export const noLongerFit = (operations: readonly Operation[], cutTo: CutTo): rea
     const was = cutTo(op.id);
     if (!was || !sized(op)) return [];
     if (!equals(was.figure, op.figure)) return [{ op, was: was.figure, now: op.figure }];
-    return was.width && op.width && !equals(was.width, op.width)
-      ? [{ op, was: was.width, now: op.width, width: true }]
-      : [];
+    return otherJoint(op, was).slice(0, 1);
   });
 
-/** What is not cut yet and would change: the figure or the stack it stands at, and the one it would have. */
+/** What is not cut yet and would change: the figure, the stack or the height it stands at, and the one it would have. */
 export function wouldChange(
   before: readonly Operation[],
   after: readonly Operation[],
@@ -41,11 +58,7 @@ export function wouldChange(
     const old = was.get(op.id);
     if (!old || done(op.id) || !sized(op)) return [];
     const moved = equals(old.figure, op.figure) ? [] : [{ op, was: old.figure, now: op.figure }];
-    const wider =
-      old.width && op.width && !equals(old.width, op.width)
-        ? [{ op, was: old.width, now: op.width, width: true }]
-        : [];
-    return [...moved, ...wider];
+    return [...moved, ...otherJoint(op, jointOf(old))];
   });
 }
 

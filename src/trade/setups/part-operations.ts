@@ -1,6 +1,6 @@
 import { add, inches, isPositive, type Length, longest, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
-import { markAt, type Tape } from '../../length/tape';
+import { isMetric, markAt, type Tape } from '../../length/tape';
 import type { Part } from '../carcass/part';
 import type { Shop } from '../grooves/board';
 import { copiesOf, copyId, copyOf } from '../grooves/copies';
@@ -50,7 +50,7 @@ export function partOperations(
     const rip = isPositive(part.width.sum.value) ? [ripOf(part, piece)] : [];
     const length =
       isPositive(part.length.sum.value) && (rip.length > 0 || part.of === '')
-        ? [lengthOf(part, piece, ids(rip))]
+        ? [lengthOf(part, piece, { after: ids(rip), tape: at.tape })]
         : [];
     const own = grooves
       .filter((g) => part.copies === 1 || sameCopy(g.copy, piece.id))
@@ -83,10 +83,15 @@ function ripOf(part: Part, piece: Piece): Operation {
   return { ...base(part, piece, 'rip'), what: 'rip', which: '', setup, figure: figure.value };
 }
 
-function lengthOf(part: Part, piece: Piece, after: readonly string[]): Operation {
+function lengthOf(
+  part: Part,
+  piece: Piece,
+  at: { readonly after: readonly string[]; readonly tape: Tape },
+): Operation {
+  const { after, tape } = at;
   const own = base(part, piece, 'len');
   if (part.longPoint) {
-    const figure = { value: part.longPoint.value, rest: zero };
+    const figure = markAt(part.longPoint.value, tape);
     const setup = setupOf({ machine: 'mitre', sets: 'long-point', figure, on: part.end });
     return { ...own, what: 'mitre', which: 'to the long points', setup, figure: figure.value, after };
   }
@@ -183,13 +188,12 @@ function rabbetsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
       on: rabbet.along,
     });
     const own = base(part, piece, `rabbet~${rabbet.id}`);
-    return { ...own, what: 'rabbet', which: rabbet.words, setup, figure: figure.value };
+    return { ...own, what: 'rabbet', which: rabbet.words, setup, figure: figure.value, fits: rabbet.fits };
   });
 }
 
 /** Widths of cutters are set finer than marks: a sixty-fourth on an inch tape. */
-const cutterMark = (x: Length, tape: Tape): Rounded =>
-  markAt(x, tape === '1 mm' || tape === '1/2 mm' ? tape : '1/64');
+const cutterMark = (x: Length, tape: Tape): Rounded => markAt(x, isMetric(tape) ? '1/2 mm' : '1/64');
 
 function notchesOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
   return part.notches.map((notch, k) => {

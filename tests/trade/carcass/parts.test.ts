@@ -179,12 +179,13 @@ describe('frameOf', () => {
     ]);
   });
 
-  test('H.2: trays 18 7/16 are locked behind the left and the middle stile, no wider than 23/32 and 17/32', () => {
+  test('H.2: trays 18 7/16 are locked behind the left and the middle stile, no wider than 23/32 and, centred, 11/32; set off centre 17/32', () => {
     const locked = warningsOf(work(ex5d)).flatMap((x) => (x.code === 'trays-locked' ? [x] : []));
     expect(locked.map((x) => [x.piece, w(x.widest), x.comesOff])).toEqual([
       ['left stile', '23/32', false],
-      ['middle stile', '17/32', false],
+      ['middle stile', '11/32', false],
     ]);
+    expect(locked.map((x) => x.free && w(x.free))).toEqual([undefined, '17/32']);
     expect(warningsOf(work(ex5d)).some((x) => x.code === 'trays-wider')).toBe(true);
   });
 
@@ -194,7 +195,28 @@ describe('frameOf', () => {
   });
 });
 
+describe('a case that stands on the floor', () => {
+  test('has its bottom in a rabbet at the end of each side, and a length that still adds up', () => {
+    const c = work({ ...ex5a, feet: undefined });
+    const side = part(c, 'left');
+    expect(side.rabbets.map((r) => [r.id, r.along, w(r.width), w(r.depth)])[0]).toEqual([
+      'bottom',
+      'bottom end',
+      '23/32',
+      '9/32',
+    ]);
+    expect(side.board && layOut(side.board).problems).toEqual([]);
+    expect(checkOf(c).every((line) => line.meets)).toBe(true);
+  });
+});
+
 describe('what stops a case', () => {
+  test('bays all given that do not make the clear width say by how much', () => {
+    const [problem] = stopped({ ...ex5a, bays: [l('18'), l('18')] });
+    expect(problem?.code === 'bays-off' && w(problem.by)).toBe('-7/32');
+    expect(stopped({ ...ex5a, bays: [l('18'), undefined] })).toEqual([]);
+  });
+
   const stopped = (c: Case) => {
     const worked = partsOf(c, { stuff: sheets(), tape: '1/32' });
     return worked.ok ? [] : worked.error;
