@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
-import { type Length, subtract, zero } from '../../length/length';
+import { add, type Length, subtract, zero } from '../../length/length';
 import { writeDecimal } from '../../length/write';
 import { editRecipe } from '../../store/job';
 import { readLists, type ShopLists, writeLists } from '../../store/shop-lists';
+import { leastBuried } from '../../trade/joints/rabbets';
 import { spreadShims } from '../../trade/stacks/spread';
 import { type Stack, stackFor } from '../../trade/stacks/stack';
 import { correct, learnCorrection, type TestCut } from '../../trade/stacks/test-cut';
@@ -35,7 +36,7 @@ export function StackScreen({ bench, id }: { readonly bench: Bench; readonly id:
       </>
     );
   }
-  const want = first.setup.cutter ?? widest(ops.map((op) => op.figure));
+  const want = first.setup.cutter ?? add(widest(ops.map((op) => op.figure)), leastBuried);
   return (
     <>
       <Bar title="Stack" sub={buildWords(first.setup, plan.job.tape)} leave={leave}>

@@ -207,6 +207,7 @@ function notchesOf({ case: c, thick, joints }: Sizes, length: Length): readonly 
     near: c.cleats === 1 ? highest : longest(zero, subtract(highest, share(room, k, c.cleats - 1))),
     long,
     deep: c.notchDeep ?? thick('cleat'),
+    fits: stockOf(c, 'cleat'),
   }));
 }
 

@@ -30,15 +30,11 @@ export type Notch = {
   readonly near: Length;
   readonly long: Length;
   readonly deep: Length;
+  readonly fits?: string | undefined;
 };
 
 /** A lap: near shoulder from the reference end, long along the part, deep into the face. Inches. */
-export type Lap = {
-  readonly id: string;
-  readonly near: Length;
-  readonly long: Length;
-  readonly deep: Length;
-};
+export type Lap = Notch;
 
 /** When a part is cut: with the carcass, or once the dry-fit has been measured. */
 export type Stage = 'carcass' | 'after dry-fit';

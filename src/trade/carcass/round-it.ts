@@ -226,13 +226,23 @@ function base(making: Making): readonly Part[] {
     ...of,
   });
   const lapAt =
-    (deep: Length) =>
-    (near: Length, k: number): Lap => ({ id: `lap${k + 1}`, near, long: wide, deep });
+    (deep: Length, mate: Part) =>
+    (near: Length, k: number): Lap => ({ id: `lap${k + 1}`, near, long: wide, deep, fits: mate.stuff });
   const nears = plan.ok ? plan.value.nears : [];
   const ends = [zero, subtract(sizes.depth.value, wide)];
   return [
-    { ...rail, laps: laps.ok ? nears.map(lapAt(laps.value.depthUnder)) : [], mates: [cross.id], strip: true },
-    { ...cross, laps: laps.ok ? ends.map(lapAt(laps.value.depthOver)) : [], mates: [rail.id], strip: true },
+    {
+      ...rail,
+      laps: laps.ok ? nears.map(lapAt(laps.value.depthUnder, cross)) : [],
+      mates: [cross.id],
+      strip: true,
+    },
+    {
+      ...cross,
+      laps: laps.ok ? ends.map(lapAt(laps.value.depthOver, rail)) : [],
+      mates: [rail.id],
+      strip: true,
+    },
   ];
 }
 

@@ -1,13 +1,12 @@
-import { add, inches, isPositive, type Length, longest, zero } from '../../length/length';
+import { add, inches, isPositive, type Length, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { isMetric, markAt, type Tape } from '../../length/tape';
-import type { Part } from '../carcass/part';
+import type { Lap, Notch, Part } from '../carcass/part';
 import type { Shop } from '../grooves/board';
 import { copiesOf, copyId, copyOf } from '../grooves/copies';
 import { cutterFor } from '../grooves/cutter';
 import { layOut } from '../grooves/lay-out';
 import { type Setting, settingsFor } from '../grooves/settings';
-import { leastBuried } from '../joints/rabbets';
 import { type Operation, opId } from './operation';
 import { type Setup, type SetupMachine, setupOf } from './setup';
 
@@ -56,11 +55,7 @@ export function partOperations(
       .filter((g) => part.copies === 1 || sameCopy(g.copy, piece.id))
       .map((g) => ({ ...g, after: ids(length) }));
     const ready = ids(own.length > 0 ? own : length);
-    const last = [
-      ...rabbetsOf(part, piece, at.tape),
-      ...notchesOf(part, piece, at.tape),
-      ...lapsOf(part, piece, at.tape),
-    ];
+    const last = [...rabbetsOf(part, piece, at.tape), ...shouldersOf(part, piece, at.tape)];
     return [...rip, ...length, ...own, ...last.map((op) => ({ ...op, after: ready }))];
   });
 }
@@ -173,10 +168,6 @@ function grooveSetup(part: Part, setting: Setting, { shop, tape }: Cutting): Set
   });
 }
 
-/** The stack for rabbets: wide enough for the widest, and a little buried in the sacrificial fence. */
-export const rabbetStack = (part: Part): Length =>
-  add(longest(zero, ...part.rabbets.map((r) => r.width)), leastBuried);
-
 function rabbetsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
   return part.rabbets.map((rabbet) => {
     const figure = cutterMark(rabbet.width, tape);
@@ -195,37 +186,26 @@ function rabbetsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
 /** Widths of cutters are set finer than marks: a sixty-fourth on an inch tape. */
 const cutterMark = (x: Length, tape: Tape): Rounded => markAt(x, isMetric(tape) ? '1/2 mm' : '1/64');
 
-function notchesOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
-  return part.notches.map((notch, k) => {
-    const figure = markAt(notch.near, tape);
+/** Notches and laps: cut from shoulder to shoulder, the near one set off the reference end. */
+function shouldersOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
+  const one = (what: 'notch' | 'lap', cut: Notch | Lap, which: string): Operation => {
+    const figure = markAt(cut.near, tape);
     const setup = setupOf({
-      machine: 'notch',
-      cutter: notch.long,
-      height: notch.deep,
+      machine: what,
+      cutter: cut.long,
+      height: cut.deep,
       sets: 'near-shoulder',
       figure,
       on: `${part.end} end`,
     });
-    const own = base(part, piece, `notch~${notch.id}`);
-    const which = part.notches.length === 1 ? 'for the cleat' : `for cleat ${k + 1}`;
-    return { ...own, what: 'notch', which, setup, figure: figure.value };
-  });
-}
-
-function lapsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
-  return part.laps.map((lap, k) => {
-    const figure = markAt(lap.near, tape);
-    const setup = setupOf({
-      machine: 'lap',
-      cutter: lap.long,
-      height: lap.deep,
-      sets: 'near-shoulder',
-      figure,
-      on: `${part.end} end`,
-    });
-    const own = base(part, piece, `lap~${lap.id}`);
-    return { ...own, what: 'lap', which: `no. ${k + 1}`, setup, figure: figure.value };
-  });
+    const own = base(part, piece, `${what}~${cut.id}`);
+    return { ...own, what, which, setup, figure: figure.value, fits: cut.fits };
+  };
+  const single = part.notches.length === 1;
+  return [
+    ...part.notches.map((cut, k) => one('notch', cut, single ? 'for the cleat' : `for cleat ${k + 1}`)),
+    ...part.laps.map((cut, k) => one('lap', cut, `no. ${k + 1}`)),
+  ];
 }
 
 /** Rough size before final cuts: so much over each way. Common practice 1/4, no source. */

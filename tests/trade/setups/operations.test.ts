@@ -683,3 +683,24 @@ test('a bit too wide for some of the grooves leaves those blocked, not forgotten
   expect(left.filter((op) => op.cannot).map((op) => op.id)).toEqual(['cut/c1~left/grooves/1']);
   expect(operations.find((op) => op.what === 'dry-fit')?.after).toContain('cut/c1~left/grooves/1');
 });
+
+test('every joint made to the thickness of another piece waits for that stock to be measured', () => {
+  const { parts } = work({
+    ...ex5a,
+    cleats: 1,
+    hasBase: true,
+    crosses: 2,
+    stocks: { ...ex5a.stocks, cleat: 't', base: 'a', cross: 'b' },
+  });
+  const operations = operationsOf(
+    { parts, cases: [{ id: 'c1', name: 'Case' }], hand: [], recuts: () => ({}) },
+    { shop: {}, tape: '1/32' },
+  );
+  const fits = (id: string) => operations.find((op) => op.id === id)?.fits;
+  expect(fits('cut/c1~left/bottom~only/1')).toBe('b');
+  expect(fits('cut/c1~left/rabbet~top/1')).toBe('b');
+  expect(fits('cut/c1~left/rabbet~back/1')).toBe('k');
+  expect(fits('cut/c1~partition1/notch~cleat1/1')).toBe('t');
+  expect(fits('cut/c1~baserail/lap~lap1/1')).toBe('b');
+  expect(fits('cut/c1~basecross/lap~lap1/1')).toBe('a');
+});
