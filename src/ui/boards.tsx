@@ -16,14 +16,19 @@ type BoardProps = {
   readonly label: string;
   /** Figures of an earlier state, while what was typed does not fit. */
   readonly stale?: boolean;
+  /** A rabbet along the far edge, as a share of the board's width. */
+  readonly edge?: number;
 };
 
 /** The board lying down, reference end left against the blue block, red near edges, an X in each waste. */
-export function BoardLying({ length, grooves, label, stale }: BoardProps) {
+export function BoardLying({ length, grooves, label, stale, edge = 0 }: BoardProps) {
   const scale = 343 / Math.max(length, 0.001);
   return (
     <svg class={stale ? 'lying stale' : 'lying'} viewBox="0 -8 356 66" role="img" aria-label={label}>
       <rect class="f-birch" x="10" y="0" width="343" height="50" />
+      {edge > 0 && (
+        <rect class="f-notch" x="10" y="0" width="343" height={50 * Math.min(1, edge)} opacity=".5" />
+      )}
       {grooves.map((g) => (
         <LyingGroove key={g.id} x={10 + g.near * scale} w={g.width * scale} groove={g} />
       ))}

@@ -150,17 +150,19 @@ function PartDrawing({ part }: { readonly part: Part }) {
       width: forDrawing(r.width),
       done: false,
     }));
-  const edges = part.rabbets.filter((r) => r.along === 'back edge').map((r) => w(r.width));
+  const edges = part.rabbets.filter((r) => r.along === 'back edge' && !r.from);
+  const [edge] = edges;
   return (
     <div class="pad-x drawing">
       <BoardLying
         length={length}
         grooves={[...grooves, ...cuts, ...ends]}
+        edge={edge ? forDrawing(edge.width) / forDrawing(part.width.sum.value) : 0}
         label={`${part.name} to scale, ${part.end} end at the left`}
       />
       <p class="note">
         {part.end} end at the left, on the blue block.
-        {edges.length > 0 && ` Along the back edge: a rabbet ${edges.join(' and ')} wide.`}
+        {edge && ` The back edge lies at the top, its rabbet ${w(edge.width)} wide.`}
       </p>
     </div>
   );
@@ -210,7 +212,8 @@ function SizeRow({
 function Joints({ part }: { readonly part: Part }) {
   const lines = [
     ...part.rabbets.map(
-      (r) => `Rabbet ${r.words}: ${w(r.width)} wide along the ${r.along}, ${w(r.depth)} deep.`,
+      (r) =>
+        `Rabbet ${r.words}: ${w(r.width)} wide along the ${r.along}, ${w(r.depth)} deep${r.from && r.to ? `, stopped: ${w(r.from)} to ${w(r.to)} from the ${part.end} end` : ''}.`,
     ),
     ...part.notches.map(
       (n) =>

@@ -95,7 +95,8 @@ function side(making: Making, hand: 'left' | 'right'): Part {
   };
 }
 
-function sideRabbets({ case: c, thick, joints }: Sizes): readonly Rabbet[] {
+function sideRabbets(sizes: Sizes): readonly Rabbet[] {
+  const { case: c, thick, joints } = sizes;
   const top: Rabbet = {
     id: 'top',
     words: 'for the top',
@@ -120,19 +121,23 @@ function sideRabbets({ case: c, thick, joints }: Sizes): readonly Rabbet[] {
     depth: joints.backDeep,
     fits: stockOf(c, 'back'),
   };
-  const cleat: Rabbet = {
-    id: 'cleat',
-    words: 'for the cleats, no longer than each is wide',
-    along: 'back edge',
-    width: add(c.cleatRabbetWide ?? thick('cleat'), c.hasBack ? joints.backWide : zero),
-    depth: joints.cleatRabbet,
-    fits: stockOf(c, 'cleat'),
-  };
+  const cleats = cleatPlaces(sizes).map(
+    ({ near, long }, k, all): Rabbet => ({
+      id: `cleat${k + 1}`,
+      words: all.length === 1 ? 'for the cleat' : `for cleat ${k + 1}`,
+      along: 'back edge',
+      width: add(c.cleatRabbetWide ?? thick('cleat'), c.hasBack ? joints.backWide : zero),
+      depth: joints.cleatRabbet,
+      fits: stockOf(c, 'cleat'),
+      from: add(sizes.datum.value, near),
+      to: sum([sizes.datum.value, near, long]),
+    }),
+  );
   return [
     ...(standsOnFloor(c) ? [bottom] : []),
     ...(c.hasTop ? [top] : []),
     ...(c.hasBack ? [back] : []),
-    ...(c.cleats > 0 ? [cleat] : []),
+    ...cleats,
   ];
 }
 
@@ -185,26 +190,29 @@ function partition(making: Making, k: number): Part {
   return {
     ...part,
     board: partitionBoard(sizes, k, { blank: blankOf(part), cutting: cutting(part.id) }),
-    notches: notchesOf(sizes, part.length.sum.value),
+    notches: notchesOf(sizes),
     mates: Array.from({ length: c.partitions }, (_, n) => `${c.id}~partition${n + 1}`).filter(
       (id) => id !== part.id,
     ),
   };
 }
 
-/**
- * Cleats lie right under the top and, from two on, evenly down to the bottom: all partitions are notched clamped as one.
- * What is housed in top and bottom is no room for them.
- */
-function notchesOf({ case: c, thick, joints }: Sizes, length: Length): readonly Notch[] {
-  const wide = c.cleatWide ?? usual.cleatWide;
-  const long = add(wide, joints.ease);
-  const housed = joints.partitionDado;
-  const highest = subtract(subtract(length, c.hasTop ? housed : zero), long);
-  const room = subtract(highest, housed);
+/** Where cleats lie, from the datum up: right under the top and, from two on, evenly down to the bottom. */
+function cleatPlaces({ case: c, joints, clearHeight }: Sizes) {
+  const long = add(c.cleatWide ?? usual.cleatWide, joints.ease);
+  const highest = longest(zero, subtract(clearHeight.value, long));
   return Array.from({ length: c.cleats }, (_, k) => ({
+    near: c.cleats === 1 ? highest : subtract(highest, share(highest, k, c.cleats - 1)),
+    long,
+  }));
+}
+
+/** All partitions are notched clamped as one; what is housed in the bottom stands below the datum. */
+function notchesOf(sizes: Sizes): readonly Notch[] {
+  const { case: c, thick, joints } = sizes;
+  return cleatPlaces(sizes).map(({ near, long }, k) => ({
     id: `cleat${k + 1}`,
-    near: c.cleats === 1 ? highest : longest(zero, subtract(highest, share(room, k, c.cleats - 1))),
+    near: add(near, joints.partitionDado),
     long,
     deep: c.notchDeep ?? thick('cleat'),
     fits: stockOf(c, 'cleat'),

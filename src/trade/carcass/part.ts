@@ -22,6 +22,9 @@ export type Rabbet = {
   readonly fits?: string | undefined;
   readonly width: Length;
   readonly depth: Length;
+  /** Stopped: where it begins and ends, from the reference end; the whole edge when not said. */
+  readonly from?: Length | undefined;
+  readonly to?: Length | undefined;
 };
 
 /** A notch in the back edge: from the reference end to its near side, long along the part, deep into it. Inches. */

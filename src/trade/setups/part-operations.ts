@@ -1,7 +1,8 @@
 import { add, inches, isPositive, type Length, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { isMetric, markAt, type Tape } from '../../length/tape';
-import type { Lap, Notch, Part } from '../carcass/part';
+import { writeLength } from '../../length/write';
+import type { Lap, Notch, Part, Rabbet } from '../carcass/part';
 import type { Shop } from '../grooves/board';
 import { copiesOf, copyId, copyOf } from '../grooves/copies';
 import { cutterFor } from '../grooves/cutter';
@@ -179,8 +180,22 @@ function rabbetsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
       on: rabbet.along,
     });
     const own = base(part, piece, `rabbet~${rabbet.id}`);
-    return { ...own, what: 'rabbet', which: rabbet.words, setup, figure: figure.value, fits: rabbet.fits };
+    return {
+      ...own,
+      what: 'rabbet',
+      which: rabbetWords(rabbet, part.end, tape),
+      setup,
+      figure: figure.value,
+      fits: rabbet.fits,
+    };
   });
+}
+
+/** What lies in it, and where it begins and ends when it does not run through. */
+function rabbetWords({ words, from, to }: Rabbet, end: string, tape: Tape): string {
+  if (!from || !to) return words;
+  const [a, b] = [from, to].map((x) => writeLength(markAt(x, tape).value, tape));
+  return `${words}, stopped: ${a} to ${b} from the ${end} end`;
 }
 
 /** Widths of cutters are set finer than marks: a sixty-fourth on an inch tape. */

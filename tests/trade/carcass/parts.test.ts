@@ -122,6 +122,10 @@ describe('partsOf', () => {
     expect(notch && [w(notch.long), w(notch.deep)]).toEqual(['2 13/16', '23/32']);
     // right under the top: the 9/32 housed in it is no room for a cleat
     expect(notch && w(add(notch.near, notch.long))).toBe('58 31/32');
+    // one place for both: the side's rabbet ends at the top's lower face, 64 1/4 less 23/32
+    const rabbet = part(c, 'left').rabbets.find((r) => r.id === 'cleat1');
+    expect(rabbet?.to && w(rabbet.to)).toBe('63 17/32');
+    expect(rabbet?.from && rabbet.to && w(subtract(rabbet.to, rabbet.from))).toBe('2 13/16');
   });
 
   test('EX 4c: a base frame with four cross members has its laps at 0, 11 11/12, 23 5/6 and 35 3/4', () => {
