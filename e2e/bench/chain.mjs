@@ -158,7 +158,7 @@ function turn(values, reading, app) {
   values.set('stock/sheet0/used', reading);
   values.set('stock/sheet0/readings', [reading]);
   const [readJob, job] = timed(() => app.jobOf('j', values));
-  const [parts, made] = timed(() => app.partsOfJob(job));
+  const [parts, made] = timed(() => app.partsOfJob(job, {}));
   const recuts = (part) => app.recutsOf(job, part);
   const [ops, operations] = timed(() =>
     app.operationsOf(

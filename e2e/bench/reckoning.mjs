@@ -59,7 +59,7 @@ async function sampleBoard(from) {
   if (!file.ok) throw new Error(file.error.code);
   const { partsOfJob } = await from('screens/plan');
   const job = jobOf(file.value.job, fold(file.value.entries).values);
-  return { tape: job.tape, board: partsOfJob(job).parts.find((p) => p.id === 'case~left').board };
+  return { tape: job.tape, board: partsOfJob(job, {}).parts.find((p) => p.id === 'case~left').board };
 }
 
 async function laidOut(from) {

@@ -98,6 +98,18 @@ function LaterScreen({
       return <from.CaseScreen key={route.id} bench={bench} id={route.id} />;
     case 'built':
       return <from.BuiltScreen key={route.id} bench={bench} id={route.id} />;
+    case 'fronts':
+      return <from.FrontsScreen key={route.id} bench={bench} id={route.id} />;
+    case 'bank':
+      return <from.BankScreen key={route.id} bench={bench} id={route.id} />;
+    case 'opening':
+      return <from.OpeningScreen key={route.id} bench={bench} id={route.id} />;
+    case 'boxes':
+      return <from.BoxesScreen key={route.id} bench={bench} id={route.id} />;
+    case 'contents':
+      return <from.ContentsScreen key={route.id} bench={bench} id={route.id} />;
+    case 'one':
+      return <from.OneScreen bench={bench} id={route.id} what={route.what} step={route.step} />;
     case 'change':
       return <from.ChangeScreen key={route.board} bench={bench} id={route.board} />;
     case 'tray':

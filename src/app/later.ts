@@ -2,6 +2,12 @@
  * Screens that are not the first thing seen. They come in a second file, fetched (from the phone's own copy) right
  * after the first screen stands, so that a page never depends on a file a newer version may have cleared away.
  */
+export { BankScreen } from '../screens/bank/bank';
+export { BoxesScreen } from '../screens/bank/boxes';
+export { ContentsScreen } from '../screens/bank/contents';
+export { FrontsScreen } from '../screens/bank/fronts';
+export { OneScreen } from '../screens/bank/one';
+export { OpeningScreen } from '../screens/bank/opening';
 export { BuiltScreen } from '../screens/case/built';
 export { CaseScreen } from '../screens/case/case';
 export { CutsScreen } from '../screens/cuts/cuts';

@@ -4,6 +4,7 @@ import '../screens/marks/marks.css';
 import '../screens/saw/saw.css';
 import '../screens/job/job.css';
 import '../screens/cuts/cuts.css';
+import '../screens/bank/bank.css';
 import '../screens/case/case.css';
 import { render } from 'preact';
 import sampleUrl from '../../demo-data/mineral-and-shell-cabinet.json?url';

@@ -101,6 +101,11 @@ export const longest = (a: Length, ...rest: readonly Length[]): Length =>
 export const shortest = (a: Length, ...rest: readonly Length[]): Length =>
   rest.reduce((m, x) => (less(x, m) ? x : m), a);
 
+/** A number keyed as a length is, its inches dropped. @example asNumber(inches(5n, 4n)) // 5/4 */
+export const asNumber = (x: Length): Ratio => ratio(numerator(x), x.d);
+/** A number as so many inches, to be shown or keyed as a length is. @example asInches(ratio(5n, 4n)) // 1 1/4 */
+export const asInches = (x: Ratio): Length => inches(numerator(x), x.d);
+
 /** Numerator with its sign. @example numerator(inches(-3n, 4n)) // -3n */
 export const numerator = (a: Length | Ratio): bigint => a.s * a.n;
 

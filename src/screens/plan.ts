@@ -11,12 +11,14 @@ import type { Shop } from '../trade/grooves/board';
 import type { Operation } from '../trade/setups/operation';
 import { operationsOf } from '../trade/setups/operations';
 import { type Order, type OrderError, orderSetups } from '../trade/setups/order';
+import { type BankPlan, bankPlanOf } from './bank-plan';
 
 /** Everything worked out from a job: its parts, their operations, and the order that spares re-setting. */
 export type Plan = {
   readonly job: Job;
   readonly stuff: readonly Stuff[];
   readonly worked: ReadonlyMap<string, Result<Worked, readonly CaseProblem[]>>;
+  readonly banks: ReadonlyMap<string, BankPlan>;
   readonly parts: readonly Part[];
   readonly operations: readonly Operation[];
   readonly byId: ReadonlyMap<string, Operation>;
@@ -45,20 +47,33 @@ function cuttingOf(job: Job, part: string): Cutting {
 }
 
 /** The parts of a job alone: enough for a drawing, a list or a comparison. */
-export function partsOfJob(job: Job): Pick<Plan, 'stuff' | 'worked' | 'parts'> {
+export function partsOfJob(job: Job, shop: Shop): Pick<Plan, 'stuff' | 'worked' | 'banks' | 'parts'> {
   const stuff = job.stock.flatMap(stuffOf);
   const cutting = (part: string) => cuttingOf(job, part);
   const worked = new Map(job.cases.map((c) => [c.id, partsOf(c, { stuff, tape: job.tape, cutting })]));
   const own = [...worked.values()].flatMap((w) => (w.ok ? w.value.parts : []));
   const hand = job.boards.map((b) => byHand({ ...b, recuts: recutsOf(job, b.id) }, { tape: job.tape }));
-  return { stuff, worked, parts: [...own, ...hand] };
+  const banks = new Map(
+    job.banks.map((bank) => {
+      const found = worked.get(bank.of ?? '');
+      return [bank.id, bankPlanOf(job, bank, { stuff, shop, worked: found?.ok ? found.value : undefined })];
+    }),
+  );
+  const drawers = [...banks.values()].flatMap((bank) => bank.parts);
+  return { stuff, worked, banks, parts: [...own, ...drawers, ...hand] };
 }
 
 /** The whole chain: job and readings to parts, operations, setups. */
 export function planOf(job: Job, shop: Shop): Plan {
-  const made = partsOfJob(job);
+  const made = partsOfJob(job, shop);
   const operations = operationsOf(
-    { parts: made.parts, cases: job.cases, hand: job.work, recuts: (part) => recutsOf(job, part) },
+    {
+      parts: made.parts,
+      cases: job.cases,
+      banks: [...made.banks.values()].flatMap((bank) => bank.work ?? []),
+      hand: job.work,
+      recuts: (part) => recutsOf(job, part),
+    },
     { shop, tape: job.tape },
   );
   const steps = operations.map((op) => ({

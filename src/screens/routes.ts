@@ -16,6 +16,12 @@ export type Route =
   | { readonly at: 'part'; readonly id: string }
   | { readonly at: 'setup'; readonly id: string }
   | { readonly at: 'stack'; readonly id: string }
+  | { readonly at: 'fronts'; readonly id: string }
+  | { readonly at: 'bank'; readonly id: string }
+  | { readonly at: 'opening'; readonly id: string }
+  | { readonly at: 'boxes'; readonly id: string }
+  | { readonly at: 'contents'; readonly id: string }
+  | { readonly at: 'one'; readonly id: string; readonly what: string; readonly step?: string }
   | { readonly at: 'boards' }
   | { readonly at: 'marks'; readonly board: string }
   | { readonly at: 'stops'; readonly board: string }
@@ -36,7 +42,19 @@ const plain = [
   'parts',
   'shims',
 ] as const;
-const ofId = ['stock', 'case', 'built', 'part', 'setup', 'stack'] as const;
+const ofId = [
+  'stock',
+  'case',
+  'built',
+  'part',
+  'setup',
+  'stack',
+  'fronts',
+  'bank',
+  'opening',
+  'boxes',
+  'contents',
+] as const;
 const ofBoard = ['marks', 'stops', 'change', 'tray'] as const;
 
 const has = <T extends string>(list: readonly T[], word: string): word is T =>
@@ -44,7 +62,7 @@ const has = <T extends string>(list: readonly T[], word: string): word is T =>
 
 /** @example readRoute('#/saw/b1/r1~3~near') */
 export function readRoute(hash: string): Route {
-  const [at = '', id = '', rest = ''] = hash
+  const [at = '', id = '', rest = '', more = ''] = hash
     .replace(/^#?\/?/, '')
     .split('/')
     .map(decode);
@@ -52,6 +70,7 @@ export function readRoute(hash: string): Route {
   if (has(ofBoard, at) && id) return { at, board: id };
   if (has(ofId, at) && id) return { at, id };
   if (at === 'fit' && id && rest) return { at, board: id, groove: rest };
+  if (at === 'one' && id && rest) return more ? { at, id, what: rest, step: more } : { at, id, what: rest };
   if (at === 'saw' && id) return rest ? { at, board: id, setting: rest } : { at, board: id };
   return { at: 'job' };
 }

@@ -1,75 +1,7 @@
-import type { Length } from '../length/length';
-import { fromStored, toStored } from '../length/stored';
-import type { Json } from './entry';
+import { bankFields, columnFields, fittedFields, frontFields, thingFields } from './bank-fields';
+import { count, type Field, few, flag, length, lengths, moment, oneOf, places, stockId, text } from './kinds';
 
-/** How one field of a job is kept: read back to its value, or not readable. One table serves reading, writing, import. */
-export type Field<T> = { readonly read: (json: Json) => T | undefined; readonly write: (value: T) => Json };
-
-const text = (most: number): Field<string> => ({
-  read: (json) => (typeof json === 'string' && json.length <= most ? json : undefined),
-  write: (value) => value,
-});
-
-const oneOf = <T extends string>(...words: readonly T[]): Field<T> => ({
-  read: (json) => words.find((word) => word === json),
-  write: (value) => value,
-});
-
-const length: Field<Length> = {
-  read: (json) => {
-    const found = typeof json === 'string' ? fromStored(json) : undefined;
-    return found?.ok ? found.value : undefined;
-  },
-  write: toStored,
-};
-
-const lengths: Field<readonly Length[]> = {
-  read: (json) => {
-    if (!Array.isArray(json) || json.length > 500) return undefined;
-    const found = json.map((item: Json) => length.read(item));
-    return found.every((x) => x !== undefined) ? found : undefined;
-  },
-  write: (value) => value.map(toStored),
-};
-
-/** Places in a list; one taken away leaves a gap (`null`), so that the others keep their numbers and their ticks. */
-const places: Field<readonly (Length | undefined)[]> = {
-  read: (json) => {
-    if (!Array.isArray(json) || json.length > 500) return undefined;
-    const found = json.map((item: Json) => (item === null ? null : length.read(item)));
-    return found.includes(undefined) ? undefined : found.map((x) => x ?? undefined);
-  },
-  write: (value) => value.map((x) => (x === undefined ? null : toStored(x))),
-};
-
-const count: Field<number> = {
-  read: (json) =>
-    typeof json === 'number' && Number.isInteger(json) && json >= 0 && json <= 1000 ? json : undefined,
-  write: (value) => value,
-};
-
-/** A handful: so many partitions or cleats nobody makes. */
-const few: Field<number> = {
-  read: (json) =>
-    typeof json === 'number' && Number.isInteger(json) && json >= 0 && json <= 24 ? json : undefined,
-  write: (value) => value,
-};
-
-const flag: Field<boolean> = {
-  read: (json) => (typeof json === 'boolean' ? json : undefined),
-  write: (value) => value,
-};
-
-const momentShape = /^\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d(\.\d{1,9})?)?Z$/;
-
-/** A moment of ISO 8601 in UTC, one that a calendar has. */
-export const isMoment = (word: string): boolean => momentShape.test(word) && !Number.isNaN(Date.parse(word));
-
-/** A moment, or empty: none. */
-const moment: Field<string> = {
-  read: (json) => (typeof json === 'string' && (json === '' || isMoment(json)) ? json : undefined),
-  write: (value) => value,
-};
+export type { Field } from './kinds';
 
 export const jobFields = {
   name: text(120),
@@ -131,9 +63,6 @@ export const stockFields = {
   used: length,
   gone: flag,
 };
-
-/** Id of a stock. */
-const stockId = text(24);
 
 export const caseFields = {
   name: text(120),
@@ -274,6 +203,12 @@ const named =
   /^(left|right|bottom|top|back|cleat|stile|middle|railtop|railbottom|toe|loose|edge(front|left|right)|base(rail|cross)|bench|partition\d*|p\d+)$/;
 const isOwnId = (word: string | undefined): word is string => isId(word) && !named.test(word);
 
+/** A front of a bank, from the top; a column, from the left. */
+const isFront = (word: string | undefined): word is string =>
+  word !== undefined && /^f([1-9]|1\d|2[0-4])$/.test(word);
+const isColumn = (word: string | undefined): word is string =>
+  word !== undefined && /^c([1-9]|1\d|2[0-4])$/.test(word);
+
 /** Which making of a copy: `g1` the first. */
 const isMaking = (word: string | undefined): word is string => word !== undefined && /^g[1-9]\d?$/.test(word);
 
@@ -303,6 +238,19 @@ const tables: Readonly<Record<string, Shape>> = {
     },
   },
   widths: { ids: [isKey, isKey, isKey], fields: widthFields },
+  banks: {
+    ids: [isId],
+    fields: bankFields,
+    under: {
+      fronts: { ids: [isFront], fields: frontFields },
+      columns: {
+        ids: [isColumn],
+        fields: columnFields,
+        under: { fitted: { ids: [isFront], fields: fittedFields } },
+      },
+    },
+  },
+  things: { ids: [isId], fields: thingFields },
   boards: {
     ids: [isId],
     fields: boardFields,

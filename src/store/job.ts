@@ -1,13 +1,17 @@
 import type { Length } from '../length/length';
 import { toStored } from '../length/stored';
 import type { Tape } from '../length/tape';
+import type { Thing } from '../trade/boxes/contents';
 import type { Built, Case, Inside } from '../trade/carcass/case';
+import type { Bank, Column } from '../trade/fronts/bank';
 import type { Board, Run, Wide } from '../trade/grooves/board';
 import type { HandWork } from '../trade/setups/operations';
+import * as b from './bank-fields';
 import { caseOf, newInside } from './case-fields';
 import type { Change, Json } from './entry';
 import * as f from './fields';
-import { boardFields, type Field, fieldAt, jobFields, runFields, stockFields, wideFields } from './fields';
+import { boardFields, type Field, jobFields, runFields, stockFields, wideFields } from './fields';
+import { children, grow, isTree, named, pick, type Tree } from './tree';
 
 /** A sheet or stick as measured by calipers, inches. */
 export type Stock = {
@@ -39,6 +43,9 @@ export type Recipe = {
   readonly note?: string;
 };
 
+/** A thing, and the drawer it goes into: bank, and number from the top. Not said where is undefined. */
+export type InDrawer = Thing & { readonly bank?: string; readonly front?: number };
+
 type Piece = { readonly recuts: number; readonly asLength?: Length; readonly asWidth?: Length };
 
 /** What is kept of a part beside its tick: how its grooves are cut, and its pieces by copy. */
@@ -54,6 +61,8 @@ export type Job = {
   readonly boards: readonly Board[];
   readonly stock: readonly Stock[];
   readonly cases: readonly Case[];
+  readonly banks: readonly Bank[];
+  readonly things: readonly InDrawer[];
   readonly offcuts: readonly Offcut[];
   readonly work: readonly HandWork[];
   readonly parts: Readonly<Record<string, PartNotes>>;
@@ -70,11 +79,6 @@ export type Job = {
   readonly unread: readonly string[];
 };
 
-/** Values by path as a tree. A map keeps the order things were made in, whatever their ids look like. */
-type Tree = ReadonlyMap<string, Json | Tree>;
-type Growing = Map<string, Json | Growing>;
-type Read<T extends object> = { [K in keyof T]?: T[K] extends Field<infer V> ? V : never };
-
 /** The typed job a log's values come to. A value missing or not readable falls back to its default. */
 export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
   const unread: string[] = [];
@@ -89,6 +93,8 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
     boards: children(tree, 'boards').flatMap(([key, node]) => board(key, node)),
     stock: children(tree, 'stock').flatMap(([key, node]) => stock(key, node)),
     cases: children(tree, 'cases').flatMap(([key, node]) => readCase(key, node)),
+    banks: children(tree, 'banks').flatMap(([key, node]) => readBank(key, node)),
+    things: children(tree, 'things').flatMap(([key, node]) => thing(key, node)),
     offcuts: children(tree, 'offcuts').flatMap(([key, node]) => offcut(key, node)),
     work: children(tree, 'work').flatMap(([key, node]) => handWork(key, node)),
     parts: named(children(tree, 'parts'), partNotes),
@@ -99,47 +105,6 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
     unread,
     ...(own.deleted ? { deleted: own.deleted } : {}),
   };
-}
-
-/** Values as a tree, in the order they were first written; unreadable ones are named and left out. */
-function grow(values: ReadonlyMap<string, Json>, unread: string[]): Tree {
-  const tree: Growing = new Map();
-  for (const [path, json] of values) {
-    if (fieldAt(path)?.read(json) === undefined) {
-      unread.push(path);
-      continue;
-    }
-    const steps = path.split('/');
-    const leaf = steps.pop() ?? '';
-    steps.reduce(branch, tree).set(leaf, json);
-  }
-  return tree;
-}
-
-function branch(node: Growing, step: string): Growing {
-  const found = node.get(step);
-  if (found instanceof Map) return found;
-  const made: Growing = new Map();
-  node.set(step, made);
-  return made;
-}
-
-const isTree = (node: Json | Tree | undefined): node is Tree => node instanceof Map;
-
-function children(tree: Tree, key: string): readonly (readonly [string, Tree])[] {
-  const under = tree.get(key);
-  if (!isTree(under)) return [];
-  return [...under].flatMap(([id, node]) => (isTree(node) ? [[id, node] as const] : []));
-}
-
-function pick<T extends object>(table: T, node: Tree): Read<T> {
-  const found: Record<string, unknown> = {};
-  for (const [name, field] of Object.entries(table) as [string, Field<unknown>][]) {
-    const json = node.get(name);
-    const value = json === undefined || isTree(json) ? undefined : field.read(json);
-    if (value !== undefined) found[name] = value;
-  }
-  return found as Read<T>;
 }
 
 function board(id: string, node: Tree): readonly Board[] {
@@ -209,6 +174,25 @@ function readInside(id: string, node: Tree): readonly Inside[] {
   return gone ? [] : [{ ...newInside(id), ...own }];
 }
 
+function readBank(id: string, node: Tree): readonly Bank[] {
+  const { gone, ...own } = pick(b.bankFields, node);
+  if (gone) return [];
+  const fronts = b.byNumber(named(children(node, 'fronts'), (f) => pick(b.frontFields, f)));
+  const columns = b.byNumber(named(children(node, 'columns'), column));
+  return [b.bankOf(id, own, { fronts, columns })];
+}
+
+const column = (node: Tree): Column =>
+  b.columnOf(
+    pick(b.columnFields, node),
+    named(children(node, 'fitted'), (f) => pick(b.fittedFields, f)),
+  );
+
+function thing(id: string, node: Tree): readonly InDrawer[] {
+  const { gone, ...own } = pick(b.thingFields, node);
+  return gone ? [] : [{ id, name: '', count: 1, ...own }];
+}
+
 function offcut(id: string, node: Tree): readonly Offcut[] {
   const { gone, ...own } = pick(f.offcutFields, node);
   return gone ? [] : [{ id, stock: '', ...own }];
@@ -230,13 +214,6 @@ const partNotes = (node: Tree): PartNotes => ({
     recuts: Math.max(0, ...children(piece, 'spoils').map(spoilOf)),
   })),
 });
-
-const named = <T>(
-  nodes: readonly (readonly [string, Tree])[],
-  read: (node: Tree) => T,
-): Readonly<Record<string, T>> =>
-  // no prototype: a name like `constructor` is a name and nothing else
-  Object.assign(Object.create(null), Object.fromEntries(nodes.map(([key, node]) => [key, read(node)])));
 
 /** What is kept by operation: part, cut and copy are three steps of the path. */
 function byOperation<T>(
@@ -284,6 +261,19 @@ export const editInside = (of: string, id: string, patch: Patch<typeof f.insideF
   edits(`cases/${of}/inside/${id}/`, f.insideFields, patch);
 export const editBuilt = (of: string, opening: string, patch: Patch<typeof f.builtFields>) =>
   edits(`cases/${of}/built/${opening}/`, f.builtFields, patch);
+export const editBank = (id: string, patch: Patch<typeof b.bankFields>) =>
+  edits(`banks/${id}/`, b.bankFields, patch);
+export const editFront = (bank: string, no: number, patch: Patch<typeof b.frontFields>) =>
+  edits(`banks/${bank}/fronts/f${no}/`, b.frontFields, patch);
+export const editColumn = (bank: string, no: number, patch: Patch<typeof b.columnFields>) =>
+  edits(`banks/${bank}/columns/c${no}/`, b.columnFields, patch);
+/** A front of a column as fitted. */
+export const editFitted = (
+  at: { readonly bank: string; readonly column: number; readonly front: number },
+  patch: Patch<typeof b.fittedFields>,
+) => edits(`banks/${at.bank}/columns/c${at.column}/fitted/f${at.front}/`, b.fittedFields, patch);
+export const editThing = (id: string, patch: Patch<typeof b.thingFields>) =>
+  edits(`things/${id}/`, b.thingFields, patch);
 export const editPart = (id: string, patch: Patch<typeof f.partFields>) =>
   edits(`parts/${id}/`, f.partFields, patch);
 export const editPiece = (part: string, copy: string, patch: Patch<typeof f.pieceFields>) =>

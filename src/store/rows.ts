@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import { fromStored } from '../length/stored';
 import type { Entry, Json } from './entry';
-import { fieldAt, isId, isMoment } from './fields';
+import { fieldAt, isId } from './fields';
+import { isMoment } from './kinds';
 
 const word = (most: number) => v.pipe(v.string(), v.minLength(1), v.maxLength(most));
 const id = v.pipe(

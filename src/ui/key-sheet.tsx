@@ -20,8 +20,8 @@ import { Wedge } from './wedge';
 type KeySheetProps = {
   readonly title: string;
   readonly tape: Tape;
-  /** `length` with the edge rule; `count` with digits alone. */
-  readonly fill: 'length' | 'count';
+  /** `length` with the edge rule; `amount` the same without units; `count` with digits alone. */
+  readonly fill: 'length' | 'amount' | 'count';
   /** Shown until a key is pressed. */
   readonly now?: Length | undefined;
   readonly nowCount?: number | undefined;
@@ -41,10 +41,10 @@ const words = ['mm', 'scant', 'strong', 'feet'] as const;
 
 /** Keys docked below to fill one blank. A caliper that types its reading is heard too. */
 export function KeySheet(props: KeySheetProps) {
-  const [slot, setSlot] = useState<Slot>(emptySlotOn(props.fill === 'length' ? props.tape : '1/32'));
+  const [slot, setSlot] = useState<Slot>(emptySlotOn(props.fill === 'length' ? props.tape : '1/64'));
   const [touched, setTouched] = useState(false);
   const [folded, setFolded] = useState(true);
-  const lengths = props.fill === 'length';
+  const lengths = props.fill !== 'count';
   const press = (key: SlotKey) => {
     if (!lengths && key.key === 'digit' && slot.digits.length >= mostDigits) return;
     const next = pressSlot(slot, key, props.tape);
@@ -97,7 +97,7 @@ export function KeySheet(props: KeySheetProps) {
             <Key label="erase" kind="op" {...key({ key: 'erase' })}>
               <Icon name="erase" />
             </Key>
-            {lengths &&
+            {props.fill === 'length' &&
               words.map((word) => (
                 <Key key={word} label={wordFor(word, slot)} kind="word" {...key({ key: word })} />
               ))}

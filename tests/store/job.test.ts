@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { inches } from '../../src/length/length';
 import type { Change, Json } from '../../src/store/entry';
-import { fieldAt, isMoment } from '../../src/store/fields';
+import { fieldAt } from '../../src/store/fields';
 import { editBoard, editJob, editRun, editStock, editWide, jobOf } from '../../src/store/job';
+import { isMoment } from '../../src/store/kinds';
 
 const valuesOf = (changes: readonly Change[]): Map<string, Json> => {
   const values = new Map<string, Json>();

@@ -14,15 +14,11 @@ import { editBuilt } from '../../store/job';
 import type { Built } from '../../trade/carcass/case';
 import { frameOf } from '../../trade/carcass/frame';
 import type { Worked } from '../../trade/carcass/parts';
-import { wouldChange } from '../../trade/setups/changes';
 import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Inline, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { ChangeList } from '../cuts/change-list';
-import { checklistOf } from '../cuts/view';
-import { jobWith } from '../job-with';
-import { planOf } from '../plan';
+import { TakeUp } from '../cuts/take-up';
 import { UndoButton } from '../undo-button';
 import { w } from './words';
 
@@ -176,7 +172,7 @@ function OpeningRows({ bench, id, opening, built, onOpen }: RowsProps) {
           <Inline value={built.used} tape={built.used.d > 128n ? '0.001' : '1/64'} />.
         </p>
       )}
-      {pending && least && <TakeUp {...{ bench, id, opening }} least={least} />}
+      {pending && least && <TakeLeast {...{ bench, id, opening }} least={least} />}
     </section>
   );
 }
@@ -191,36 +187,12 @@ function Difference({ value, planned }: { readonly value: Length; readonly plann
 
 type TakeProps = Omit<RowsProps, 'built' | 'onOpen'> & { readonly least: Length };
 
-/** What would change, before it does; the cut is named apart. */
-function TakeUp({ bench, id, opening, least }: TakeProps) {
-  const [open, setOpen] = useState(false);
-  const plan = bench.plan.value;
-  if (!plan) return null;
-  const changes = editBuilt(id, opening.key, { used: least });
-  const list = checklistOf(plan, bench.folded.value);
-  const after = open
-    ? planOf(jobWith(bench.folded.value, plan.job.id, changes), bench.shop.value)
-    : undefined;
-  return (
-    <div class="pad-x takeup">
-      <button type="button" class="btn" aria-expanded={open} onClick={() => setOpen(!open)}>
-        See what <Mixed value={least} tape={least.d % 127n === 0n ? '1 mm' : '1/64'} /> would change
-      </button>
-      {after && (
-        <ChangeList
-          changes={wouldChange(plan.operations, after.operations, list.doing.done)}
-          tape={plan.job.tape}
-        />
-      )}
-      {open && (
-        <button
-          type="button"
-          class="btn main full"
-          onClick={() => void bench.act(`Taken up: ${opening.name} ${w(least)}`, changes)}
-        >
-          Use it for what is not cut
-        </button>
-      )}
-    </div>
-  );
-}
+const TakeLeast = ({ bench, id, opening, least }: TakeProps) => (
+  <TakeUp
+    bench={bench}
+    label={`Taken up: ${opening.name} ${w(least)}`}
+    changes={editBuilt(id, opening.key, { used: least })}
+  >
+    See what <Mixed value={least} tape={least.d % 127n === 0n ? '1 mm' : '1/64'} /> would change
+  </TakeUp>
+);

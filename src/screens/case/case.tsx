@@ -34,7 +34,7 @@ export function CaseScreen({ bench, id }: { readonly bench: Bench; readonly id: 
   if (!job || !kept) return <NoCase bench={bench} />;
   const inHand = trying ? jobWith(bench.folded.value, job.id, trying) : job;
   const c = inHand.cases.find((x) => x.id === id) ?? kept;
-  const found = partsOfJob(inHand).worked.get(id);
+  const found = partsOfJob(inHand, bench.shop.value).worked.get(id);
   const good = found?.ok ? found.value : lastGoodCase(bench, id);
   const problems = found && !found.ok ? found.error : [];
   const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
@@ -137,7 +137,7 @@ function lastGoodCase(bench: Bench, id: string): Worked | undefined {
   const entries = bench.entries.value.filter((e) => e.kind === 'edit');
   for (let back = 1; back <= Math.min(farthestBack, entries.length - 1); back += 1) {
     const job = jobOf(bench.job.value?.id ?? '', fold(entries.slice(0, entries.length - back)).values);
-    const found = partsOfJob(job).worked.get(id);
+    const found = partsOfJob(job, bench.shop.value).worked.get(id);
     if (found?.ok) return found.value;
   }
   return undefined;

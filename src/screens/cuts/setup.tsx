@@ -230,7 +230,9 @@ function blockWords(list: Checklist, op: Operation): string {
       ? `${list.plan.job.stock.find((s) => s.id === b.stock)?.name ?? 'the sheet'} is not measured`
       : b.by === 'layout'
         ? 'its grooves cannot be set out yet, see Marks'
-        : `${b.op.name}, ${whatWords(b.op)}`,
+        : b.by === 'opening'
+          ? 'its opening is not measured'
+          : `${b.op.name}, ${whatWords(b.op)}`,
   );
   return words.length > 2 ? `${words[0]} and ${words.length - 1} more` : words.join(' and ');
 }

@@ -22,7 +22,13 @@ export type Checklist = {
 };
 
 export function checklistOf(plan: Plan, { ticks }: Folded): Checklist {
-  const measured = new Set(plan.stuff.filter((s) => s.measured).map((s) => s.id));
+  const opened = [...plan.banks.values()].filter(
+    ({ fronts }) => fronts.ok && fronts.value.columns.every((c) => c.opening.measured),
+  );
+  const measured = new Set([
+    ...plan.stuff.filter((s) => s.measured).map((s) => s.id),
+    ...opened.map(({ bank }) => bank.id),
+  ]);
   return {
     plan,
     cards: plan.order.ok ? cardsOf(plan.order.value.runs, plan.byId) : [],

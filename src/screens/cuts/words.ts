@@ -17,6 +17,8 @@ const setWords: Record<Sets, string> = {
   'index-line': 'Line at',
   exposed: 'Teeth showing past the fence',
   'near-shoulder': 'Near shoulder at',
+  'stick-length': 'Stick under the slides at',
+  'from-end': 'Hole at',
   'as-said': 'Set at',
 };
 
@@ -33,6 +35,9 @@ const machineWords: Record<SetupMachine, string> = {
   rabbet: 'Table saw, sacrificial fence',
   notch: 'Notches, on edge',
   lap: 'Laps, face down',
+  dovetail: 'Dovetails',
+  stick: 'Story stick',
+  jig: 'Drilling jig',
   hand: 'By hand',
   bench: 'At the bench',
 };
@@ -42,6 +47,13 @@ const benchWords: Partial<Record<What, string>> = {
   'finish-inside': 'Finish the inside',
   'glue-up': 'Glue up',
   'frame-on': 'Frame on',
+  marks: 'Mark the story stick',
+  'box-up': 'Glue up the boxes',
+  slide: 'Slide on its stick',
+  hang: 'Hang the boxes',
+  level: 'Level and anchor',
+  'front-on': 'Fit the fronts',
+  pulls: 'Drill for the pull',
 };
 
 /** Heading of a setup: `Rip fence at`, `Dry-fit`, or what was said by hand. */
@@ -90,6 +102,12 @@ export function onWords(setup: Setup): string {
     case 'spacers':
     case 'index':
       return `${setup.on} on the stop, to the near teeth`;
+    case 'dovetail':
+      return `${setup.on}, inside face in, bottom edge to the stop`;
+    case 'stick':
+      return setup.figure ? 'case bottom to the lower edge of the slide' : '';
+    case 'jig':
+      return 'end stop to the middle of the hole';
     case 'hand':
     case 'bench':
       return '';
@@ -104,6 +122,7 @@ export function whatWords(op: Operation): string {
   if (op.what === 'test') return 'test cut';
   const bench = benchWords[op.what];
   if (bench) return `${bench.toLowerCase()}: ${op.which}`;
+  if (op.what === 'along') return `groove ${op.which}`;
   if (op.what === 'groove' && op.fits) return `dado for the ${op.which}`;
   return [op.what, op.which].filter(Boolean).join(' ');
 }
@@ -126,6 +145,10 @@ export const setupCautions: Record<SetupMachine, string> = {
     'Guard and knife go straight back on after. Wide insert, feather board or push block, nothing freehand.',
   notch: 'Parts clamped as one to a tall fence or carriage. Wide insert; guard back on straight after.',
   lap: 'Work held to the mitre gauge or sled, no fence touching the end as it is cut through. Wide insert.',
+  dovetail:
+    'Do not raise the router inside the fingers; clamps checked, scrap behind. Chisel away from the hand that holds.',
+  stick: 'Short sticks: cut from long stock and held with a block, not fingers.',
+  jig: 'Front and jig clamped, scrap behind where the bit comes through.',
   hand: 'Clamp the work; both hands behind the edge.',
   bench: 'Two people over 50 lb, path cleared, nobody below.',
 };

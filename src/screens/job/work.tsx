@@ -1,4 +1,4 @@
-import { editCase, type Job } from '../../store/job';
+import { editBank, editCase, type Job } from '../../store/job';
 import { BarButton } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
@@ -6,6 +6,7 @@ import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
 import { checklistOf, cutCount, isDone, misfits, standingCard } from '../cuts/view';
 import { setupTitle } from '../cuts/words';
+import type { Plan } from '../plan';
 
 /** A new case in the job in hand, or in a new one. */
 export async function newCaseIn(bench: Bench): Promise<void> {
@@ -17,6 +18,15 @@ export async function newCaseIn(bench: Bench): Promise<void> {
     editCase(id, { name: n === 1 ? 'Case' : `Case ${n}`, hold: 'outside' }),
   );
   if (made) bench.go({ at: 'case', id });
+}
+
+/** New drawers: in the first case with a bay left for them, else in an opening of their own. */
+async function newBankIn(bench: Bench, job: Job): Promise<void> {
+  const id = bench.newId();
+  const [c] = job.cases;
+  const where = c ? { of: c.id, bay: c.partitions + 1 } : {};
+  const made = await bench.act('New drawers', editBank(id, { name: 'Drawers', fit: 'inset', ...where }));
+  if (made) bench.go({ at: 'bank', id });
 }
 
 type WorkProps = { readonly bench: Bench; readonly job: Job };
@@ -78,6 +88,7 @@ export function CaseList({ bench, job }: WorkProps) {
           </li>
         ))}
       </ul>
+      <BankList bench={bench} job={job} />
       {list && plan && plan.operations.length > 0 && (
         <button type="button" class="sect" onClick={() => bench.go({ at: 'cuts' })}>
           <b>Cuts</b>
@@ -100,4 +111,41 @@ export function CaseList({ bench, job }: WorkProps) {
       )}
     </>
   );
+}
+
+/** The banks of drawers of the job, and how far their fronts are. */
+function BankList({ bench, job }: WorkProps) {
+  const plan = bench.plan.value;
+  return (
+    <>
+      <div class="sechead">
+        <h2 class="sec">Drawers</h2>
+        <BarButton icon="plus" label="New drawers" boxed onTap={() => void newBankIn(bench, job)} />
+      </div>
+      {job.banks.length === 0 && (
+        <p class="pad-x empty-line">
+          No drawers yet. From an opening to the last pull hole: fronts, boxes, slides.
+        </p>
+      )}
+      <ul>
+        {job.banks.map((bank) => (
+          <li key={bank.id}>
+            <button type="button" class="sect" onClick={() => bench.go({ at: 'fronts', id: bank.id })}>
+              <b>{bank.name || 'Drawers'}</b>
+              <span>{bankSays(plan, bank.id)}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function bankSays(plan: Plan | undefined, id: string): string {
+  const fronts = plan?.banks.get(id)?.fronts;
+  if (!fronts?.ok) return 'not worked out yet';
+  const { bank, columns } = fronts.value;
+  const on = columns.reduce((n, c) => n + c.fitted, 0);
+  const all = bank.count * columns.length;
+  return on === 0 ? `${all} fronts` : `${on} of ${all} fronts on`;
 }

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Length } from '../../length/length';
+import { asInches, asNumber, type Length, type Ratio } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import type { Change } from '../../store/entry';
 import { Blank } from '../../ui/blank';
@@ -16,6 +16,14 @@ export type Ask =
       /** What stands in while nothing is said. */
       readonly usual?: Length | undefined;
       readonly save: (value: Length | undefined) => readonly Change[];
+    }
+  | {
+      /** A number without a unit: pounds, a ratio, a share. */
+      readonly as: 'amount';
+      readonly title: string;
+      readonly now: Ratio | undefined;
+      readonly usual?: Ratio | undefined;
+      readonly save: (value: Ratio | undefined) => readonly Change[];
     }
   | {
       readonly as: 'count';
@@ -70,6 +78,15 @@ function shown(ask: Ask) {
           </span>
         )
       );
+    case 'amount':
+      if (ask.now) return <Given value={asInches(ask.now)} />;
+      return (
+        ask.usual && (
+          <span class="usual">
+            <Given value={asInches(ask.usual)} /> <small>usual</small>
+          </span>
+        )
+      );
     case 'choice':
       return ask.choices.find((c) => c.value === ask.now)?.label;
     case 'text':
@@ -101,6 +118,18 @@ export function AskDock({ ask, tape, sheets, onSave, onTry, onClose }: AskDockPr
           sheets={sheets}
           onLength={(value) => onSave(ask.save(value))}
           onTry={(value) => onTry(ask.save(typeof value === 'number' ? undefined : value))}
+          onClose={onClose}
+        />
+      );
+    case 'amount':
+      return (
+        <KeySheet
+          title={ask.title}
+          tape="1/64"
+          fill="amount"
+          now={ask.now && asInches(ask.now)}
+          onLength={(value) => onSave(ask.save(value && asNumber(value)))}
+          onTry={(value) => onTry(ask.save(value && typeof value !== 'number' ? asNumber(value) : undefined))}
           onClose={onClose}
         />
       );

@@ -7,7 +7,7 @@ import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { listsOf } from './stack';
+import { listsOf } from '../shop-lists';
 
 /** Within this of the gap is good enough under a foot. Common practice, no source. */
 const tolerance = inches(20n, 1000n);

@@ -6,7 +6,7 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { keepLists, listsOf } from './stack';
+import { keepLists, listsOf } from '../shop-lists';
 import { sizeWords } from './words';
 
 type Open =

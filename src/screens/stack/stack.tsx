@@ -2,7 +2,6 @@ import { useState } from 'preact/hooks';
 import { add, type Length, subtract, zero } from '../../length/length';
 import { writeDecimal } from '../../length/write';
 import { editRecipe } from '../../store/job';
-import { readLists, type ShopLists, writeLists } from '../../store/shop-lists';
 import { leastBuried } from '../../trade/joints/rabbets';
 import { spreadShims } from '../../trade/stacks/spread';
 import { type Stack, stackFor } from '../../trade/stacks/stack';
@@ -13,12 +12,9 @@ import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { buildWords } from '../cuts/words';
+import { keepLists, listsOf } from '../shop-lists';
 import { UndoButton } from '../undo-button';
 import { correctionText, errorWords, pieceWords, sizeWords, stackErrorText } from './words';
-
-export const listsOf = (bench: Bench): ShopLists => readLists(bench.settings.value.lists);
-export const keepLists = (bench: Bench, patch: Partial<ShopLists>): void =>
-  void bench.keep({ lists: writeLists({ ...listsOf(bench), ...patch }) });
 
 /** The stack for a groove, out of the box as it is; then its test cut. Kept as the recipe of that build. */
 export function StackScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {

@@ -39,6 +39,25 @@ export type Notch = {
 /** A lap: near shoulder from the reference end, long along the part, deep into the face. Inches. */
 export type Lap = Notch;
 
+/** A groove along an edge or end: its near wall from that edge, so wide, so deep. Inches. */
+export type Along = {
+  readonly id: string;
+  readonly words: string;
+  readonly edge: string;
+  readonly near: Length;
+  readonly width: Length;
+  readonly depth: Length;
+  readonly fits?: string | undefined;
+};
+
+/** Dovetails at an end: what this piece has of them, and how they are laid out. */
+export type Dovetail = {
+  readonly cuts: 'tails' | 'pins';
+  readonly how: string;
+  /** How far the tails reach. Inches. */
+  readonly long: Length;
+};
+
 /** When a part is cut: with the carcass, or once the dry-fit has been measured. */
 export type Stage = 'carcass' | 'after dry-fit';
 
@@ -63,6 +82,15 @@ export type Part = {
   readonly rabbets: readonly Rabbet[];
   readonly notches: readonly Notch[];
   readonly laps: readonly Lap[];
+  /** Grooves along its edges, cut off a fence before any dovetail. */
+  readonly along?: readonly Along[];
+  readonly dovetail?: Dovetail;
+  /** Its two copies are a left and a right one. */
+  readonly pair?: boolean;
+  /** Operations of others that come before its first cut. */
+  readonly waits?: readonly string[];
+  /** The opening it must pass, by its bank: not cut before that is measured. */
+  readonly opening?: string;
   /** The part it is mirrored by, or cut with. */
   readonly mates: readonly string[];
   /** Edging with mitred ends: to the long points. */

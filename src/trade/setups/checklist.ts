@@ -4,14 +4,15 @@ import type { Operation } from './operation';
 export type Doing = {
   readonly done: (op: string) => boolean;
   readonly let: (op: string) => boolean;
-  /** Whether a stock has been measured. */
-  readonly measured: (stock: string) => boolean;
+  /** Whether a stock, or the opening of a bank, has been measured. */
+  readonly measured: (what: string) => boolean;
 };
 
 export type Blocked =
   | { readonly by: 'layout' }
   | { readonly by: 'operation'; readonly op: Operation }
-  | { readonly by: 'stock'; readonly stock: string };
+  | { readonly by: 'stock'; readonly stock: string }
+  | { readonly by: 'opening'; readonly bank: string };
 
 /**
  * What keeps an operation from being done now: what must come before and is not ticked, and stock not measured. Nothing
@@ -28,9 +29,11 @@ export function blockedBy(
     const before = byId.get(id);
     return before && !doing.done(id) ? [{ by: 'operation', op: before }] : [];
   });
-  return op.fits !== undefined && !doing.measured(op.fits)
-    ? [...first, { by: 'stock', stock: op.fits }]
-    : first;
+  const stock: readonly Blocked[] =
+    op.fits !== undefined && !doing.measured(op.fits) ? [{ by: 'stock', stock: op.fits }] : [];
+  const opening: readonly Blocked[] =
+    op.opening !== undefined && !doing.measured(op.opening) ? [{ by: 'opening', bank: op.opening }] : [];
+  return [...first, ...stock, ...opening];
 }
 
 /** One setup as it comes up in the order, with what is cut at it then. */

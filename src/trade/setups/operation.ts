@@ -10,12 +10,22 @@ export type What =
   | 'notch'
   | 'lap'
   | 'mitre'
+  | 'along'
+  | 'tails'
+  | 'pins'
   | 'test'
   | 'hand'
   | 'dry-fit'
   | 'finish-inside'
   | 'glue-up'
-  | 'frame-on';
+  | 'frame-on'
+  | 'marks'
+  | 'box-up'
+  | 'slide'
+  | 'hang'
+  | 'level'
+  | 'front-on'
+  | 'pulls';
 
 /** One cut one piece needs at one setup. */
 export type Operation = {
@@ -37,6 +47,8 @@ export type Operation = {
   readonly fits?: string | undefined;
   /** How wide the groove is cut for it. Inches. */
   readonly width?: Length | undefined;
+  /** The opening, by its bank, that must be measured first. */
+  readonly opening?: string | undefined;
   /** It cannot be set yet: its layout, or a figure of the shop, is missing. */
   readonly cannot?: boolean | undefined;
   /** A groove laid out on a board: where its mark stands. */

@@ -1,6 +1,7 @@
 import { compare, type Length, zero } from '../../length/length';
 import { markAt } from '../../length/tape';
 import type { Part } from '../carcass/part';
+import { type BankWork, bankSteps, pinsLast } from './bank-steps';
 import { benchSteps, dryFitId } from './bench-steps';
 import { type Operation, opId } from './operation';
 import { type Cutting, partOperations, piecesOf } from './part-operations';
@@ -23,6 +24,7 @@ export type JobWork = {
   readonly parts: readonly Part[];
   readonly cases: readonly { readonly id: string; readonly name: string }[];
   readonly hand: readonly HandWork[];
+  readonly banks?: readonly BankWork[];
   /** By copy of a part, how often it was spoiled. */
   readonly recuts: (part: string) => Readonly<Record<string, number>>;
 };
@@ -38,18 +40,20 @@ export function operationsOf(job: JobWork, at: Cutting): readonly Operation[] {
   const byPart = job.parts.map((part) => {
     const own = partOperations(part, job.recuts(part.id), at);
     const late = part.stage === 'after dry-fit' && job.cases.some((c) => c.id === part.of);
-    return { part, own: late ? own.map((op) => waits(op, dryFitId(part.of))) : own };
+    const first = [...(late ? [dryFitId(part.of)] : []), ...(part.waits ?? [])];
+    return { part, own: first.length > 0 || part.opening ? own.map((op) => waits(op, first, part)) : own };
   });
   const cut = gang(byPart.flatMap(({ own }) => own));
   const byHand = job.parts.flatMap((part) => handWork(part, job, at));
   const all = [...cut, ...byHand];
   const steps = job.cases.flatMap((c) => benchSteps(c, job.parts, all));
-  return widestFirst(once([...withTests(all), ...steps]));
+  const banks = bankSteps(job.banks ?? [], all);
+  return widestFirst(known(once([...pinsLast(withTests(all)), ...steps, ...banks])));
 }
 
 /** A rip is what a piece begins with: it waits, and what follows waits with it. */
-const waits = (op: Operation, on: string): Operation =>
-  op.what === 'rip' ? { ...op, after: [...op.after, on] } : op;
+const waits = (op: Operation, on: readonly string[], { opening }: Part): Operation =>
+  op.what === 'rip' ? { ...op, after: [...op.after, ...on], ...(opening ? { opening } : {}) } : op;
 
 /** Notches are cut with their parts clamped as one: none before all of them are to length. */
 function gang(ops: readonly Operation[]): readonly Operation[] {
@@ -144,6 +148,14 @@ function once(ops: readonly Operation[]): readonly Operation[] {
     seen.add(op.id);
     return true;
   });
+}
+
+/** What a step waits for may not be in the job: a case that is not worked out has no bench. */
+function known(ops: readonly Operation[]): readonly Operation[] {
+  const ids = new Set(ops.map((op) => op.id));
+  return ops.map((op) =>
+    op.after.every((id) => ids.has(id)) ? op : { ...op, after: op.after.filter((id) => ids.has(id)) },
+  );
 }
 
 /** Trade order among rips: the widest first; everything else stays where it stands. */

@@ -24,7 +24,7 @@ const numbered = (name: string, own: string): string => {
 
 /** The pieces of a part that are to be made; one spoiled is replaced by its recut. */
 export function piecesOf(part: Part, recuts: Readonly<Record<string, number>>): readonly Piece[] {
-  const pair = part.board?.made === 'pair';
+  const pair = part.pair ?? part.board?.made === 'pair';
   return Array.from({ length: part.copies }, (_, k) => {
     const own = pair ? (k === 0 ? 'left' : 'right') : `${k + 1}`;
     const again = recuts[own] ?? 0;
@@ -56,8 +56,18 @@ export function partOperations(
       .filter((g) => part.copies === 1 || sameCopy(g.copy, piece.id))
       .map((g) => ({ ...g, after: ids(length) }));
     const ready = ids(own.length > 0 ? own : length);
-    const last = [...rabbetsOf(part, piece, at.tape), ...shouldersOf(part, piece, at.tape)];
-    return [...rip, ...length, ...own, ...last.map((op) => ({ ...op, after: ready }))];
+    const last = [
+      ...rabbetsOf(part, piece, at.tape),
+      ...shouldersOf(part, piece, at.tape),
+      ...alongOf(part, piece, at.tape),
+    ].map((op) => ({ ...op, after: ready }));
+    return [
+      ...rip,
+      ...length,
+      ...own,
+      ...last,
+      ...dovetailOf(part, piece, last.length > 0 ? ids(last) : ready),
+    ];
   });
 }
 
@@ -200,6 +210,37 @@ function rabbetWords({ words, from, to }: Rabbet, end: string, tape: Tape): stri
 
 /** Widths of cutters are set finer than marks: a sixty-fourth on an inch tape. */
 const cutterMark = (x: Length, tape: Tape): Rounded => markAt(x, isMetric(tape) ? '1/2 mm' : '1/64');
+
+/** Grooves along an edge: one stack and one height serve all of them, only the fence moves. */
+function alongOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
+  return (part.along ?? []).map((groove) => {
+    const figure = markAt(groove.near, tape);
+    const setup = setupOf({
+      machine: 'fence',
+      cutter: groove.width,
+      height: groove.depth,
+      sets: 'rip-fence',
+      figure,
+      on: groove.edge,
+    });
+    return {
+      ...base(part, piece, `along~${groove.id}`),
+      what: 'along',
+      which: groove.words,
+      setup,
+      figure: figure.value,
+      fits: groove.fits,
+      width: groove.width,
+    };
+  });
+}
+
+function dovetailOf(part: Part, piece: Piece, after: readonly string[]): readonly Operation[] {
+  if (!part.dovetail) return [];
+  const { cuts, how, long } = part.dovetail;
+  const setup = setupOf({ machine: 'dovetail', height: long, on: how });
+  return [{ ...base(part, piece, cuts), what: cuts, which: how, setup, figure: long, after }];
+}
 
 /** Notches and laps: cut from shoulder to shoulder, the near one set off the reference end. */
 function shouldersOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {

@@ -16,6 +16,9 @@ export type SetupMachine =
   | 'rabbet'
   | 'notch'
   | 'lap'
+  | 'dovetail'
+  | 'stick'
+  | 'jig'
   | 'hand'
   | 'bench';
 
@@ -27,6 +30,8 @@ export type Sets =
   | 'long-point'
   | 'exposed'
   | 'near-shoulder'
+  | 'stick-length'
+  | 'from-end'
   | 'as-said';
 
 /** One state of one machine, dear to cheap: machine, cutter, height, then the figure. Inches. */
@@ -108,6 +113,8 @@ const short: Record<Sets, string> = {
   'long-point': 'm',
   exposed: 'x',
   'near-shoulder': 'n',
+  'stick-length': 'k',
+  'from-end': 'j',
   'as-said': 'a',
 };
 

@@ -1,0 +1,105 @@
+import type { Length } from '../length/length';
+import type { Result } from '../length/result';
+import { markAt } from '../length/tape';
+import { writeLength } from '../length/write';
+import type { InDrawer, Job } from '../store/job';
+import { boxParts, boxRoles, drawerPart, frontParts } from '../trade/boxes/bank-parts';
+import { type DrawersProblem, drawersOf, stockOfBank, type WorkedDrawers } from '../trade/boxes/drawers';
+import { leastFronts } from '../trade/boxes/least';
+import { pullHoles } from '../trade/boxes/pulls';
+import type { Stuff } from '../trade/carcass/case';
+import type { Part } from '../trade/carcass/part';
+import type { Worked } from '../trade/carcass/parts';
+import { type Bank, type BankStock, usualBank } from '../trade/fronts/bank';
+import { storyStick } from '../trade/fronts/marks';
+import { fitOrder } from '../trade/fronts/stands';
+import { type FrontsProblem, frontsOf, type WorkedFronts } from '../trade/fronts/worked';
+import type { Shop } from '../trade/grooves/board';
+import { type BankWork, readyFor } from '../trade/setups/bank-steps';
+
+/** A bank worked out: fronts, then drawers behind them; its parts, and its steps at the bench. */
+export type BankPlan = {
+  readonly bank: Bank;
+  readonly fronts: Result<WorkedFronts, readonly FrontsProblem[]>;
+  /** Nothing while the fronts do not work out. */
+  readonly drawers: Result<WorkedDrawers, readonly DrawersProblem[]> | undefined;
+  readonly parts: readonly Part[];
+  readonly work: BankWork | undefined;
+};
+
+export type BankAt = {
+  readonly stuff: readonly Stuff[];
+  readonly worked: Worked | undefined;
+  readonly shop: Shop;
+};
+
+/** Thickness of what a piece of a drawer is of. */
+export const thickIn =
+  (bank: Bank, stuff: readonly Stuff[]) =>
+  (stock: BankStock): Length | undefined =>
+    stuff.find((s) => s.id === stockOfBank(bank, stock))?.thickness;
+
+export const thingsIn = (job: Job, bank: string, no?: number): readonly InDrawer[] =>
+  job.things.filter((t) => t.bank === bank && (no === undefined || t.front === no));
+
+/** A bank of the job from its opening to its last hole. */
+export function bankPlanOf(job: Job, bank: Bank, { stuff, worked, shop }: BankAt): BankPlan {
+  const { tape } = job;
+  const thick = thickIn(bank, stuff);
+  const least = leastFronts(bank, thingsIn(job, bank.id), thick);
+  const fronts = frontsOf(bank, { worked, tape, least });
+  if (!fronts.ok) return { bank, fronts, drawers: undefined, parts: [], work: undefined };
+  const drawers = drawersOf(fronts.value, { thick, shop, tape });
+  const framed = worked?.sizes.case.hasFrame ?? false;
+  const at = { tape, thick, waits: readyFor(bank.of, framed), kerf: shop.kerf ?? shop.single };
+  const own = thick('front') ? frontParts(fronts.value, at) : [];
+  const boxes = drawers.ok ? boxParts(drawers.value, at) : [];
+  const work = drawers.ok ? workOf(job, drawers.value, framed) : undefined;
+  return { bank, fronts, drawers, parts: [...own, ...boxes], work };
+}
+
+function workOf({ tape }: Job, worked: WorkedDrawers, framed: boolean): BankWork {
+  const { bank, marks } = worked.fronts;
+  const stick = storyStick(marks, 'top').map(({ front, edge, at: exact }) => {
+    const mark = markAt(exact, tape).value;
+    const words = `front ${front}, ${edge} edge, ${writeLength(mark, tape)} from the top`;
+    return { id: `f${front}${edge}`, words, at: mark };
+  });
+  const drawers = worked.drawers.map((drawer) => ({
+    ...drawer,
+    box: boxRoles.map((role) => drawerPart(bank.id, drawer, role)),
+    front: drawerPart(bank.id, drawer, 'front'),
+  }));
+  return {
+    id: bank.id,
+    name: bank.name || 'Drawers',
+    of: bank.of,
+    framed,
+    marks: stick,
+    drawers,
+    sticks: worked.sticks.ok
+      ? worked.sticks.value.map((s) => ({ drawer: s.drawer, length: markAt(s.length, tape) }))
+      : [],
+    fitOrder: fitOrder(bank),
+    pulls: pullsOf(worked, tape),
+  };
+}
+
+/** First hole of the jig: the same for every front as wide. */
+function pullsOf({ fronts }: WorkedDrawers, tape: Job['tape']): BankWork['pulls'] {
+  const { bank, columns } = fronts;
+  const [column] = columns;
+  if (bank.pulls < 1 || !column) return undefined;
+  const holes = pullHoles({
+    width: column.width.mark.value,
+    height: column.heights[0] ?? usualBank.fromTop,
+    pulls: bank.pulls > 1 ? 2 : 1,
+    ...(bank.centres ? { centres: bank.centres } : {}),
+    ...(bank.fromEnd ? { fromEnd: bank.fromEnd } : {}),
+    fromTop: bank.fromTop ?? usualBank.fromTop,
+  });
+  const [first] = holes.ok ? holes.value : [];
+  if (!first) return undefined;
+  const y = markAt(first.y, tape).value;
+  return { x: markAt(first.x, tape), words: `${writeLength(y, tape)} down, from both ends` };
+}

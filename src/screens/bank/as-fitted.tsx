@@ -1,0 +1,213 @@
+import { useState } from 'preact/hooks';
+import { equals, isNegative, type Length, negate } from '../../length/length';
+import type { Tape } from '../../length/tape';
+import { markAt } from '../../length/tape';
+import { editBank, editFitted } from '../../store/job';
+import type { Bank } from '../../trade/fronts/bank';
+import { gapWarning } from '../../trade/fronts/fitted';
+import type { WorkedColumn } from '../../trade/fronts/worked';
+import { ChoiceDock } from '../../ui/dock';
+import { Icon } from '../../ui/icon';
+import { KeySheet } from '../../ui/key-sheet';
+import { Given, Inline } from '../../ui/mixed';
+import type { Bench } from '../bench';
+import { goesChoices } from './asks';
+import { readingOf, type Taken, takenUp } from './column-of';
+import { gapText, pileText } from './gap-words';
+import { pileBefore } from './piles';
+import { w } from './words';
+
+type FittedProps = {
+  readonly bench: Bench;
+  readonly bank: Bank;
+  readonly column: WorkedColumn;
+  /** The front in hand; undefined when all are on. */
+  readonly no: number | undefined;
+};
+
+/** The as-built panel: calipers round the front just fitted, where its difference goes, and how much each gets. */
+export function AsFitted({ bench, bank, column, no }: FittedProps) {
+  if (no === undefined) return <AllOn bench={bench} bank={bank} column={column} />;
+  if (!column.opening.measured) return <NotMeasured bench={bench} bank={bank} />;
+  return <Calipers {...{ bench, bank, column, no }} />;
+}
+
+const NotMeasured = ({ bench, bank }: Pick<FittedProps, 'bench' | 'bank'>) => (
+  <section class="asbuilt" aria-label="As built">
+    <h2>Opening not measured yet</h2>
+    <p class="pad8">High at both uprights, wide in front and at the back, once the case stands.</p>
+    <button type="button" class="btn main full" onClick={() => bench.go({ at: 'opening', id: bank.id })}>
+      <Icon name="measure" />
+      Measure the opening
+    </button>
+  </section>
+);
+
+function AllOn({ bench, bank, column }: Pick<FittedProps, 'bench' | 'bank' | 'column'>) {
+  const { ahead } = column;
+  const last = ahead?.left?.each;
+  return (
+    <section class="asbuilt" aria-label="As built">
+      <h2>All {bank.count} fronts are on</h2>
+      {last && (
+        <p>
+          {isNegative(last)
+            ? `The last binds by ${w(negate(last))}.`
+            : `The last gap is ${w(last)}${ahead?.right && !equals(last, ahead.right.each) ? ` at the left, ${w(ahead.right.each)} at the right` : ''}.`}
+        </p>
+      )}
+      <button type="button" class="btn main full" onClick={() => bench.go({ at: 'cuts' })}>
+        On to the pulls
+      </button>
+    </section>
+  );
+}
+
+type Open = 'left' | 'right' | 'goes' | undefined;
+
+function Calipers({ bench, bank, column, no }: FittedProps & { readonly no: number }) {
+  const [open, setOpen] = useState<Open>();
+  const tape = bench.job.value?.tape ?? '1/32';
+  const reading = readingOf(bank, column.no, no);
+  const end = bank.order === 'down' ? 'top' : 'bottom';
+  const edge = bank.order === 'down' ? 'lower' : 'upper';
+  const planned = plannedReach(bank, column, no);
+  const taken = reading.left || reading.right ? takenUp(bench, bank, { column: column.no, no }) : undefined;
+  const at = { bank: bank.id, column: column.no, front: no };
+  return (
+    <>
+      <section class="asbuilt" aria-label={`Front ${no}, as built`}>
+        <h2>
+          Front {no}, {edge} edge from the {end}
+        </h2>
+        <p class="s muted pad8">
+          planned <Inline value={markAt(planned, tape).value} tape={tape} />
+          {!taken && <Piles {...{ bench, bank, column, no }} />}
+        </p>
+        <div class="jaws">
+          {(['left', 'right'] as const).map((side) => (
+            <button key={side} type="button" class="val" onClick={() => setOpen(side)}>
+              <span class="s">{side === 'left' ? 'Left' : 'Right'}</span>
+              {reading[side] ? <Given value={reading[side]} /> : <span class="dots">····</span>}
+            </button>
+          ))}
+        </div>
+        {taken ? (
+          <Difference {...{ bench, bank, taken, tape }} onGoes={() => setOpen('goes')} />
+        ) : (
+          <button
+            type="button"
+            class="btn main full"
+            onClick={() => bench.go({ at: 'one', id: bank.id, what: 'fit' })}
+          >
+            Fit one at a time
+          </button>
+        )}
+      </section>
+      {(open === 'left' || open === 'right') && (
+        <KeySheet
+          key={open}
+          title={`Front ${no}, ${open}: ${edge} edge from the ${end}`}
+          tape={tape}
+          fill="length"
+          now={reading[open]}
+          onLength={(value) =>
+            void bench.act(`Front ${no} measured, ${open}`, editFitted(at, { [open]: value }))
+          }
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+      {open === 'goes' && (
+        <ChoiceDock
+          title="Where the difference goes"
+          choices={goesChoices}
+          chosen={bank.goes}
+          onChoose={(goes: Bank['goes']) => {
+            void bench.act('Where the difference goes', editBank(bank.id, { goes }));
+            setOpen(undefined);
+          }}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+    </>
+  );
+}
+
+/** Where the far edge of a front is to come, from where the fitting began. */
+export function plannedReach(bank: Bank, column: WorkedColumn, no: number): Length {
+  const stands = column.left[no - 1];
+  if (!stands) return column.opening.left;
+  return bank.order === 'down' ? stands.bottom : (column.opening.left.sub(stands.top) as Length);
+}
+
+function Piles({ bench, bank, column, no }: FittedProps & { readonly no: number }) {
+  const piles = pileBefore(bench, bank, column, no);
+  return piles ? <>. Shims before it: {pileText(piles)}</> : null;
+}
+
+type DifferenceProps = {
+  readonly bench: Bench;
+  readonly bank: Bank;
+  readonly taken: Taken;
+  readonly tape: Tape;
+  readonly onGoes: () => void;
+};
+
+/** What is left for the gaps, what would hold them as wanted, and the one tap that uses it. */
+function Difference({ bench, bank, taken, tape, onGoes }: DifferenceProps) {
+  const { ahead, heights } = taken.column;
+  const left = ahead?.left;
+  const right = ahead?.right;
+  const toGo = bank.count - taken.column.fitted;
+  const shown = goesChoices.find((c) => c.value === bank.goes)?.label;
+  const worst = left && gapWarning(left.each);
+  const worstRight = right && gapWarning(right.each);
+  return (
+    <>
+      {left && (
+        <p class={worst || worstRight ? 'lit' : ''}>
+          {toGo > 0 ? `${left.gaps} gaps left: ` : 'The last gap: '}
+          {gapText(left.each, tape)}
+          {right && !equals(left.each, right.each) && ` left, ${gapText(right.each, tape)} right`}.
+        </p>
+      )}
+      {taken.trims.off.size > 0 && bank.goes === 'fronts' && (
+        <ul class="changes">
+          {[...taken.trims.off].map(([no, off]) => (
+            <li key={no}>
+              <span class="grow">
+                Front {no} {isNegative(off) ? 'taller by' : 'gives'} {w(isNegative(off) ? negate(off) : off)}
+              </span>
+              <span class="nb">
+                <Inline value={heights[no - 1] ?? off} tape="1/64" /> →{' '}
+                <Inline value={taken.trims.heights.get(no) ?? off} tape="1/64" />
+              </span>
+            </li>
+          ))}
+        </ul>
+      )}
+      {taken.trims.off.size > 0 && bank.goes !== 'fronts' && ahead && (worst || worstRight) && (
+        <p class="s">
+          {isNegative(ahead.trim)
+            ? `The fronts left may be ${w(negate(ahead.trim))} taller in all.`
+            : `To keep the gaps as wanted, take ${w(ahead.trim)} in all off the fronts left.`}
+        </p>
+      )}
+      {toGo > 0 && (
+        <button type="button" class="share" onClick={onGoes}>
+          <span>
+            Difference goes to <b>{shown}</b>
+          </span>
+          <Icon name="down" />
+        </button>
+      )}
+      <button
+        type="button"
+        class="btn main full"
+        onClick={() => void bench.act(`Front fitted, ${bank.name || 'drawers'}`, taken.changes)}
+      >
+        {toGo > 0 ? 'Use it, next front' : 'Use it, all are on'}
+      </button>
+    </>
+  );
+}

@@ -1,0 +1,322 @@
+import { useState } from 'preact/hooks';
+import { forDrawing, type Length } from '../../length/length';
+import { markAt, type Tape } from '../../length/tape';
+import { writeLength } from '../../length/write';
+import type { Change } from '../../store/entry';
+import type { Drawer, WorkedDrawers } from '../../trade/boxes/drawers';
+import { jigCheck, pullHoles } from '../../trade/boxes/pulls';
+import { usualBank } from '../../trade/fronts/bank';
+import { screwFor } from '../../trade/install/screw';
+import { Bar } from '../../ui/bar';
+import { Icon } from '../../ui/icon';
+import { Inline, Mixed } from '../../ui/mixed';
+import { TailDrawing } from '../../ui/tail-drawing';
+import type { BankPlan } from '../bank-plan';
+import type { Bench } from '../bench';
+import { Why } from '../case/why';
+import { type Ask, AskBlank, AskDock } from '../marks/ask';
+import { listsOf } from '../shop-lists';
+import { UndoButton } from '../undo-button';
+import { boxHigh } from './asks';
+import { bankIn } from './column-of';
+import { Asks } from './facts';
+import { frontScrew } from './front-screw';
+import { NoBank } from './fronts';
+import { w } from './words';
+import { drawersWorth } from './worth';
+
+/** The boxes of a bank, their joint drawn, the sticks their slides stand on, and the holes for the pulls. */
+export function BoxesScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
+  const [open, setOpen] = useState<Ask>();
+  const found = bankIn(bench.plan.value, id);
+  const job = bench.job.value;
+  if (!found || !job) return <NoBank bench={bench} />;
+  const worked = found.drawers?.ok ? found.drawers.value : undefined;
+  return (
+    <>
+      <Bar
+        title="Boxes, slides, pulls"
+        sub={found.bank.name || 'Drawers'}
+        leave={{ label: 'Fronts', onTap: () => bench.go({ at: 'fronts', id }) }}
+      >
+        <UndoButton bench={bench} />
+      </Bar>
+      <main class={open ? 'page docked' : 'page'}>
+        <Asks bench={bench} bank={found} />
+        {worked && (
+          <>
+            <Worth worked={worked} />
+            <Boxes worked={worked} tape={job.tape} open={open} onOpen={setOpen} />
+            <Sticks bench={bench} worked={worked} tape={job.tape} />
+            <Pulls worked={worked} tape={job.tape} />
+            <Screws bench={bench} found={found} />
+          </>
+        )}
+      </main>
+      <div class="fixedbar">
+        <button type="button" class="btn" onClick={() => bench.go({ at: 'bank', id })}>
+          Change
+        </button>
+        <button type="button" class="btn main" onClick={() => bench.go({ at: 'cuts' })}>
+          To the cuts <Icon name="next" />
+        </button>
+      </div>
+      {open && (
+        <AskDock
+          key={open.title}
+          ask={open}
+          tape={job.tape}
+          sheets={[]}
+          onSave={(changes: readonly Change[]) => void bench.act(open.title, changes)}
+          onTry={() => undefined}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+    </>
+  );
+}
+
+function Worth({ worked }: { readonly worked: WorkedDrawers }) {
+  const lines = drawersWorth(worked);
+  if (lines.length === 0) return null;
+  return (
+    <ul class="problems pad-x" aria-label="Worth a look">
+      {lines.map((text) => (
+        <li key={text} class="note">
+          {text}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+type BoxesProps = {
+  readonly worked: WorkedDrawers;
+  readonly tape: Tape;
+  readonly open: Ask | undefined;
+  readonly onOpen: (ask: Ask) => void;
+};
+
+function Boxes({ worked, tape, open, onOpen }: BoxesProps) {
+  const { bank } = worked.fronts;
+  return (
+    <section aria-label="Boxes">
+      <h2 class="sec pad-x">Boxes</h2>
+      <ul>
+        {worked.drawers.map((drawer) => (
+          <li key={`${drawer.column}~${drawer.no}`} class="drawerrow">
+            <div class="kv">
+              <b>{drawer.name}</b>
+              <span class="nb">
+                <Inline value={drawer.box.width.mark.value} tape={tape} /> wide
+              </span>
+            </div>
+            {drawer.column === 1 && (
+              <div class="kv">
+                <span>
+                  high <AskBlank ask={boxHigh(bank, drawer.no, drawer.high)} open={open} onOpen={onOpen} />
+                </span>
+                <span class="s muted">at most {w(markAt(drawer.most, tape, 'floor').value)}</span>
+              </div>
+            )}
+            <BoxDetail drawer={drawer} tape={tape} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** One drawer for its glue-up: every size with its sum, and the joint. */
+function BoxDetail({ drawer, tape }: { readonly drawer: Drawer; readonly tape: Tape }) {
+  const [open, setOpen] = useState(false);
+  const { box, plan } = drawer;
+  const lines: readonly (readonly [string, Length, Parameters<typeof Why>[0]['sum']])[] = [
+    ['Sides, long', box.side.value, box.side],
+    ['Back, long', box.back.value, box.back],
+    ['Back, high', plan.bottomHow === 'captured' ? plan.height : box.backHeight.value, box.backHeight],
+    ['Bottom, wide', box.bottomWide.value, box.bottomWide],
+    ['Bottom, deep', box.bottomDeep.value, box.bottomDeep],
+    ['Inside, wide', box.insideWide.value, box.insideWide],
+    ['Inside, deep', box.insideDeep.value, box.insideDeep],
+  ];
+  return (
+    <>
+      <button type="button" class="whyrow" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <span class="grow">
+          Sizes and joint <span class="s muted">why?</span>
+        </span>
+        <Icon name="down" />
+      </button>
+      {open && (
+        <>
+          <ul>
+            {lines.map(([words, value, sum]) => (
+              <li key={words}>
+                <div class="kv">
+                  <span>{words}</span>
+                  <Mixed value={markAt(value, tape).value} rest={markAt(value, tape).rest} tape={tape} />
+                </div>
+                <Why sum={sum} tape={tape} />
+              </li>
+            ))}
+          </ul>
+          <Joint drawer={drawer} />
+        </>
+      )}
+    </>
+  );
+}
+
+function Joint({ drawer }: { readonly drawer: Drawer }) {
+  const { tails, plan, box } = drawer;
+  if (!tails.tails.ok) return <p class="wrongline">The pins eat the tails: fewer tails, or thinner pins.</p>;
+  const { value } = tails.tails;
+  const d = forDrawing;
+  const inside = value.groove?.inside ?? true;
+  const where = inside
+    ? `the groove runs out inside tail ${value.groove?.tail ?? ''} from the lower edge, out of sight`
+    : 'the groove cuts a pin and would show';
+  return (
+    <>
+      <TailDrawing
+        height={d(plan.height)}
+        long={d(box.tail)}
+        tails={value.tails.map((t) => ({
+          near: d(t.near),
+          far: d(t.far),
+          baseNear: d(t.baseNear),
+          baseFar: d(t.baseFar),
+        }))}
+        groove={{ up: d(plan.groove.up), wide: d(box.grooveWide), clear: inside }}
+        label={`Front end of a side with ${value.tails.length} tails: ${where}`}
+      />
+      <p class={inside ? 's' : 'wrongline'}>
+        {value.tails.length} tails {w(value.tail)} wide at the end line, {w(value.baseTail)} at the baseline,
+        pins {w(value.basePin)} there: {where}.
+      </p>
+    </>
+  );
+}
+
+type SticksProps = { readonly bench: Bench; readonly worked: WorkedDrawers; readonly tape: Tape };
+
+function Sticks({ bench, worked, tape }: SticksProps) {
+  const { sticks, slides } = worked;
+  if (!sticks.ok) return null;
+  return (
+    <section aria-label="Sticks for the slides">
+      <div class="sechead">
+        <h2 class="sec">Sticks for the slides</h2>
+      </div>
+      <ul class="marklist pad-x">
+        {sticks.value.map((stick) => (
+          <StickRow key={stick.drawer} stick={stick} tape={tape} />
+        ))}
+      </ul>
+      <p class="note pad-x">
+        From the bottom of the case to the lower edge of the slide, the longest first.{' '}
+        {slides.setBack.n === 0n
+          ? 'Slides flush with the front edge.'
+          : `Slides set back ${w(slides.setBack)}, the front’s thickness.`}
+      </p>
+      <div class="pad-x adds">
+        <button
+          type="button"
+          class="btn"
+          onClick={() => bench.go({ at: 'one', id: worked.fronts.bank.id, what: 'sticks' })}
+        >
+          Hang slides one at a time
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function StickRow({
+  stick,
+  tape,
+}: {
+  readonly stick: {
+    readonly drawer: number;
+    readonly length: Length;
+    readonly sum: Parameters<typeof Why>[0]['sum'];
+  };
+  readonly tape: Tape;
+}) {
+  const [open, setOpen] = useState(false);
+  const mark = markAt(stick.length, tape);
+  return (
+    <li class="block">
+      <button type="button" class="whyrow bare" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <span class="grow">
+          Drawer {stick.drawer} <span class="s muted">why?</span>
+        </span>
+        <Mixed value={mark.value} rest={mark.rest} tape={tape} />
+      </button>
+      {open && <Why sum={stick.sum} tape={tape} />}
+    </li>
+  );
+}
+
+function Pulls({ worked, tape }: Omit<SticksProps, 'bench'>) {
+  const { bank, columns } = worked.fronts;
+  const [column] = columns;
+  if (bank.pulls === 0 || !column) return null;
+  const holes = pullHoles({
+    width: column.width.mark.value,
+    height: column.heights[0] ?? usualBank.fromTop,
+    pulls: bank.pulls > 1 ? 2 : 1,
+    ...(bank.centres ? { centres: bank.centres } : {}),
+    ...(bank.fromEnd ? { fromEnd: bank.fromEnd } : {}),
+    fromTop: bank.fromTop ?? usualBank.fromTop,
+  });
+  const [first] = holes.ok ? holes.value : [];
+  return (
+    <section aria-label="Pulls">
+      <h2 class="sec pad-x">Pulls</h2>
+      {holes.ok ? (
+        <ul class="marklist pad-x">
+          {holes.value.map((hole, k) => (
+            <li key={k}>
+              <span>Hole {k + 1}, from the left end</span>
+              <Mixed value={markAt(hole.x, tape).value} rest={markAt(hole.x, tape).rest} tape={tape} />
+            </li>
+          ))}
+        </ul>
+      ) : (
+        <p class="wrongline pad-x">The holes do not go on the front: {w(holes.error.by)} too far apart.</p>
+      )}
+      {first && (
+        <p class="note pad-x">
+          {writeLength(markAt(first.y, tape).value, tape)} down from the top edge. Jig with an end stop, TOP
+          written on it, from both ends: its outer holes come {w(jigCheck(column.width.mark.value, first.x))}{' '}
+          apart. What the jig is off shows doubled.
+        </p>
+      )}
+    </section>
+  );
+}
+
+/** The screw that holds a front from inside its box. */
+function Screws({ bench, found }: { readonly bench: Bench; readonly found: BankPlan }) {
+  const plan = frontScrew(bench, found);
+  if (!plan) return null;
+  const screw = screwFor({ ...plan, lengths: listsOf(bench).screws });
+  return (
+    <section aria-label="Screws">
+      <h2 class="sec pad-x">Screw from inside</h2>
+      <p class="pad-x note">
+        Through the box front into the front: between {w(screw.least)} and {w(screw.most)}
+        {screw.pick ? (
+          <>
+            . Take <b>{w(screw.pick)}</b>
+            {screw.bite && <>, it bites {w(screw.bite)}</>}. Pilot first; try one in scrap.
+          </>
+        ) : (
+          '. None on the shelf does: see Shop figures.'
+        )}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,91 @@
+import { type Length, zero } from '../../length/length';
+import type { Change } from '../../store/entry';
+import { editFitted, tickOf } from '../../store/job';
+import { drawerPart } from '../../trade/boxes/bank-parts';
+import type { Bank } from '../../trade/fronts/bank';
+import { columnNo, fittedNo } from '../../trade/fronts/bank';
+import { fitOrder } from '../../trade/fronts/stands';
+import { type Trims, trimsFor } from '../../trade/fronts/trims';
+import type { WorkedColumn } from '../../trade/fronts/worked';
+import { copyId } from '../../trade/grooves/copies';
+import { opId } from '../../trade/setups/operation';
+import type { BankPlan } from '../bank-plan';
+import type { Bench } from '../bench';
+import { jobWith } from '../job-with';
+import { type Plan, partsOfJob, recutsOf } from '../plan';
+
+/** A bank of the job in hand, worked out. */
+export function bankIn(plan: Plan | undefined, id: string): BankPlan | undefined {
+  return plan?.banks.get(id);
+}
+
+export const columnIn = (bank: BankPlan | undefined, no: number): WorkedColumn | undefined =>
+  bank?.fronts.ok ? bank.fronts.value.columns.find((c) => c.no === no) : undefined;
+
+/** The front to go on next in a column; undefined when all are on. */
+export const nextFront = (bank: Bank, column: WorkedColumn): number | undefined =>
+  fitOrder(bank)[column.fitted];
+
+/** Whether a front is ripped to its height. */
+export function frontIsCut(
+  bench: Bench,
+  bank: Bank,
+  at: { readonly column: number; readonly no: number },
+): boolean {
+  const job = bench.job.value;
+  const part = drawerPart(bank.id, at, 'front');
+  const again = job ? (recutsOf(job, part)['1'] ?? 0) : 0;
+  return bench.folded.value.ticks.has(opId(part, 'rip', copyId('1', again)));
+}
+
+/** Where a front is read, and what it read. Inches. */
+export type Reading = { readonly left?: Length | undefined; readonly right?: Length | undefined };
+
+export const readingOf = (bank: Bank, column: number, no: number): Reading =>
+  fittedNo(columnNo(bank, column), no);
+
+/** What taking a reading up comes to: the column as it would be, who gives how much, and the edits. */
+export type Taken = {
+  readonly column: WorkedColumn;
+  readonly trims: Trims;
+  readonly changes: readonly Change[];
+};
+
+/**
+ * A fitted front's measure taken up: it and all that are on keep their heights; those still to go keep theirs or give, as
+ * chosen; the front counts as on.
+ */
+export function takenUp(
+  bench: Bench,
+  bank: Bank,
+  at: { readonly column: number; readonly no: number },
+): Taken | undefined {
+  const before = columnIn(bankIn(bench.plan.value, bank.id), at.column);
+  const { left, right } = readingOf(bank, at.column, at.no);
+  const job = bench.job.value;
+  if (!before || !job || !(left ?? right)) return undefined;
+  const edit = (no: number, held: Length) =>
+    editFitted({ bank: bank.id, column: at.column, front: no }, { held });
+  const used = [
+    ...editFitted({ bank: bank.id, column: at.column, front: at.no }, { usedLeft: left, usedRight: right }),
+    ...before.heights.flatMap((height, k) => edit(k + 1, height)),
+  ];
+  const found = partsOfJob(jobWith(bench.folded.value, job.id, used), bench.shop.value).banks.get(bank.id);
+  const column = columnIn(found, at.column);
+  if (!column) return undefined;
+  const open = fitOrder(bank).slice(column.fitted);
+  const trims = trimsFor(
+    column.ahead?.trim ?? zero,
+    [...open]
+      .sort((a, b) => a - b)
+      .map((no) => ({
+        no,
+        height: column.heights[no - 1] ?? zero,
+        cut: frontIsCut(bench, bank, { column: at.column, no }),
+      })),
+  );
+  const given = bank.goes === 'fronts' ? [...trims.heights].flatMap(([no, height]) => edit(no, height)) : [];
+  const op = opId(`${bank.id}~bench`, 'fronton', `c${at.column}d${at.no}`);
+  const on = bench.folded.value.ticks.has(op) ? [] : tickOf(op, zero);
+  return { column, trims, changes: [...used, ...given, ...on] };
+}

@@ -1,0 +1,29 @@
+import { isNegative, isZero, type Length, negate } from '../../length/length';
+import { isMetric, markAt, type Tape } from '../../length/tape';
+import { remainder, writeLength } from '../../length/write';
+import { gapWarning } from '../../trade/fronts/fitted';
+import type { Pile } from '../../trade/stacks/pile';
+import { w } from './words';
+
+/** A gap in words: at the sixty-fourth with what is left, tight or wide, or by how much it binds. */
+export function gapText(each: Length, tape: Tape): string {
+  if (isNegative(each)) return `binds by ${w(negate(each))}`;
+  const mark = markAt(each, isMetric(tape) ? tape : '1/64');
+  const left = isZero(mark.rest) ? undefined : remainder(mark.rest, tape);
+  const warning = gapWarning(each);
+  const judged = warning?.code === 'tight' ? ', tight' : warning?.code === 'wide' ? ', wide' : '';
+  return `${writeLength(mark.value, tape)}${left?.by ? ` ${left.word} by ${left.by}` : ''}${judged}`;
+}
+
+/** A pile in words, larger first: `1/16 and 1/64`. */
+export function pileOf(pile: Pile): string {
+  const pieces = pile.chosen.map(({ size, count }) => (count > 1 ? `${count} × ${w(size)}` : w(size)));
+  const short = isZero(pile.short) ? '' : `, ${w(pile.short)} short`;
+  return pieces.length === 0 ? `none thin enough${short}` : `${pieces.join(' and ')}${short}`;
+}
+
+export type Piles = { readonly left: Pile; readonly right?: Pile };
+
+/** Piles of one gap, left and right apart where they differ. */
+export const pileText = ({ left, right }: Piles): string =>
+  right && pileOf(right) !== pileOf(left) ? `${pileOf(left)} left, ${pileOf(right)} right` : pileOf(left);

@@ -1,0 +1,61 @@
+import { isZero, type Length, negate, subtract } from '../../length/length';
+import { fromOtherEnd, markAt, type Tape } from '../../length/tape';
+import { remainder } from '../../length/write';
+import type { Bank } from '../../trade/fronts/bank';
+import type { Stands } from '../../trade/fronts/stands';
+import { Mixed } from '../../ui/mixed';
+
+/** Which end of the opening figures are read from. */
+export type From = 'top' | 'bottom';
+
+export type Mark = { readonly value: Length; readonly rest: Length };
+
+/**
+ * An edge at the tape. It is rounded once, from the end the fronts are fitted from; from the other end it is the opening
+ * less that mark, so that the two always meet.
+ */
+export function edgeMark(
+  exact: Length,
+  at: { readonly bank: Bank; readonly opening: Length; readonly tape: Tape; readonly from: From },
+): Mark {
+  const { bank, opening, tape, from } = at;
+  const own: From = bank.order === 'down' ? 'top' : 'bottom';
+  const fromOwn = own === 'top' ? exact : subtract(opening, exact);
+  const mark = markAt(fromOwn, tape);
+  if (own === from) return mark;
+  return { value: fromOtherEnd(opening, mark.value, tape), rest: negate(mark.rest) };
+}
+
+type BesideProps = {
+  readonly stands: readonly Stands[];
+  readonly gap: number;
+  readonly at: Parameters<typeof edgeMark>[1];
+};
+
+/** The two edges at a gap: where the front over it ends, and where the next one starts. */
+export function MarksBeside({ stands, gap, at }: BesideProps) {
+  const over = stands[gap - 1]?.bottom;
+  const under = stands[gap]?.top;
+  const [first, second] = at.from === 'top' ? [over, under] : [under, over];
+  const end = gap === 0 ? 'top' : 'bottom';
+  return (
+    <span class="marks2">
+      {first ? <One mark={edgeMark(first, at)} tape={at.tape} /> : <span class="s muted">{end}</span>}
+      {second ? <One mark={edgeMark(second, at)} tape={at.tape} /> : <span class="s muted">{end}</span>}
+    </span>
+  );
+}
+
+function One({ mark, tape }: { readonly mark: Mark; readonly tape: Tape }) {
+  const left = isZero(mark.rest) ? undefined : remainder(mark.rest, tape);
+  return (
+    <span class="mk">
+      <Mixed value={mark.value} rest={mark.rest} tape={tape} />
+      {left?.by && (
+        <span class="pm" aria-hidden="true">
+          {left.word === 'strong' ? '+' : '−'}
+        </span>
+      )}
+    </span>
+  );
+}

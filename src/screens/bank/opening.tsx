@@ -1,0 +1,174 @@
+import { useState } from 'preact/hooks';
+import { absolute, equals, inches, type Length, less, subtract } from '../../length/length';
+import { remainder } from '../../length/write';
+import type { Change } from '../../store/entry';
+import { editColumn, editFitted } from '../../store/job';
+import { type Bank, type Column, columnNo } from '../../trade/fronts/bank';
+import type { WorkedColumn } from '../../trade/fronts/worked';
+import { Bar } from '../../ui/bar';
+import { KeySheet } from '../../ui/key-sheet';
+import { Given, Inline } from '../../ui/mixed';
+import type { Bench } from '../bench';
+import { TakeUp } from '../cuts/take-up';
+import { UndoButton } from '../undo-button';
+import { bankIn, frontIsCut } from './column-of';
+import { NoBank } from './fronts';
+import { w } from './words';
+
+const places = ['left', 'right', 'front', 'back'] as const;
+type Place = (typeof places)[number];
+
+const placeNames: Record<Place, string> = {
+  left: 'high, at the left',
+  right: 'high, at the right',
+  front: 'wide, in front',
+  back: 'wide, at the back',
+};
+
+const used = {
+  left: 'usedLeft',
+  right: 'usedRight',
+  front: 'usedFront',
+  back: 'usedBack',
+} as const;
+
+/** Differences over this are lit. Common practice, no source. */
+const lit = inches(1n, 32n);
+
+/** The opening of every column as measured; nothing moves until it is used. */
+export function OpeningScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
+  const [open, setOpen] = useState<{ readonly column: number; readonly place: Place }>();
+  const found = bankIn(bench.plan.value, id);
+  if (!found) return <NoBank bench={bench} />;
+  const { bank, fronts } = found;
+  const columns = fronts.ok ? fronts.value.columns : [];
+  return (
+    <>
+      <Bar
+        title="Opening, as measured"
+        sub={bank.name || 'Drawers'}
+        leave={{ label: 'Fronts', onTap: () => bench.go({ at: 'fronts', id }) }}
+      >
+        <UndoButton bench={bench} />
+      </Bar>
+      <main class={open ? 'page docked' : 'page'}>
+        <p class="pad-x empty-line">
+          Measure once the case stands square and the frame is on. Nothing changes until you use it.
+        </p>
+        {columns.length === 0 && <p class="pad-x note">The fronts have to work out first.</p>}
+        {columns.map((column) => (
+          <Rows
+            key={column.no}
+            {...{ bench, bank, column }}
+            onOpen={(place) => setOpen({ column: column.no, place })}
+          />
+        ))}
+      </main>
+      {open && (
+        <KeySheet
+          key={`${open.column}${open.place}`}
+          title={`Opening, ${placeNames[open.place]}`}
+          tape={bench.job.value?.tape ?? '1/32'}
+          fill="length"
+          now={columnNo(bank, open.column)[open.place]}
+          onLength={(value) =>
+            void bench.act(
+              `Opening measured: ${placeNames[open.place]}`,
+              editColumn(id, open.column, { [open.place]: value }),
+            )
+          }
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+    </>
+  );
+}
+
+type RowsProps = {
+  readonly bench: Bench;
+  readonly bank: Bank;
+  readonly column: WorkedColumn;
+  readonly onOpen: (place: Place) => void;
+};
+
+function Rows({ bench, bank, column, onOpen }: RowsProps) {
+  const read = columnNo(bank, column.no);
+  const changes = takeUp(bench, bank, column);
+  const planned = (place: Place): Length =>
+    place === 'left' || place === 'right' ? column.opening[place] : column.opening.wide.value;
+  const name = bank.across > 1 ? `Column ${column.no}` : 'Opening';
+  return (
+    <section class="opening" aria-label={name}>
+      <div class="sechead">
+        <h2 class="sec">{name}</h2>
+        <span class="s muted">
+          reckoned <Inline value={column.opening.wide.value} tape="1/64" /> ×{' '}
+          <Inline value={column.opening.high.value} tape="1/64" />
+        </span>
+      </div>
+      <div class="pad-x places">
+        {places.map((place) => {
+          const value = read[place];
+          return (
+            <button key={place} type="button" class="chip place-chip" onClick={() => onOpen(place)}>
+              <span class="s">{placeNames[place]}</span>
+              {value ? <Given value={value} /> : <span class="dots">····</span>}
+              {value && <Difference value={value} planned={planned(place)} taken={read[used[place]]} />}
+            </button>
+          );
+        })}
+      </div>
+      {read.left && read.right && !equals(read.left, read.right) && (
+        <p class="pad-x note">
+          Out of square by {w(absolute(subtract(read.left, read.right)))}: heights are shared out of the
+          lesser.
+        </p>
+      )}
+      {read.front && read.back && less(lit, absolute(subtract(read.front, read.back))) && (
+        <p class="pad-x note">
+          Front and back differ by {w(absolute(subtract(read.front, read.back)))}: pack the slides parallel
+          before you trust a box. Boxes are made to the lesser.
+        </p>
+      )}
+      {changes.length > 0 && (
+        <TakeUp bench={bench} label="Opening taken up" changes={changes}>
+          See what this would change
+        </TakeUp>
+      )}
+    </section>
+  );
+}
+
+/** What was read and is not used yet; fronts already cut keep their size, the others share what is left. */
+function takeUp(bench: Bench, bank: Bank, column: WorkedColumn): readonly Change[] {
+  const read: Column = columnNo(bank, column.no);
+  const fresh = places.filter((place) => {
+    const [now, then] = [read[place], read[used[place]]];
+    return now && !(then && equals(now, then));
+  });
+  if (fresh.length === 0) return [];
+  const held = column.heights.flatMap((height, k) =>
+    frontIsCut(bench, bank, { column: column.no, no: k + 1 })
+      ? editFitted({ bank: bank.id, column: column.no, front: k + 1 }, { held: height })
+      : [],
+  );
+  return [
+    ...fresh.flatMap((place) => editColumn(bank.id, column.no, { [used[place]]: read[place] })),
+    ...held,
+  ];
+}
+
+type DifferenceProps = {
+  readonly value: Length;
+  readonly planned: Length;
+  readonly taken: Length | undefined;
+};
+
+/** Signed, in words; over a thirty-second it is lit. */
+function Difference({ value, planned, taken }: DifferenceProps) {
+  if (taken && equals(taken, value)) return <span class="s">in use</span>;
+  const off = subtract(value, planned);
+  const says = remainder(off);
+  if (!says) return <span class="s">as planned</span>;
+  return <span class={less(lit, absolute(off)) ? 'rem lit' : 's'}>{`${says.word} ${says.by}`}</span>;
+}

@@ -1,0 +1,142 @@
+import { equals, isZero, type Length, subtract, zero } from '../../length/length';
+import { markAt, type Tape } from '../../length/tape';
+import { writeLength } from '../../length/write';
+import type { WorkedDrawers } from '../../trade/boxes/drawers';
+import { nextCut } from '../../trade/boxes/sticks';
+import { type Bank, frontNo } from '../../trade/fronts/bank';
+import { fitOrder } from '../../trade/fronts/stands';
+import type { WorkedFronts } from '../../trade/fronts/worked';
+import { opId } from '../../trade/setups/operation';
+import type { BankPlan } from '../bank-plan';
+import type { Bench } from '../bench';
+import { plannedReach } from './as-fitted';
+import { gapText, pileText } from './gap-words';
+import { gapBefore, pileBefore } from './piles';
+import { w } from './words';
+
+/** What is done one number at a time. */
+export type OneWhat = 'marks' | 'fit' | 'sticks';
+
+/** One number, and what is ticked at it. */
+export type OneStep = {
+  /** Stands in the address, so that a kill comes back to it. */
+  readonly id: string;
+  readonly title: string;
+  readonly figure: Length;
+  readonly rest: Length;
+  readonly says: string;
+  readonly ticks: readonly { readonly op: string; readonly label: string; readonly figure: Length }[];
+  /** The stick of this drawer may be measured here. */
+  readonly stick?: number;
+};
+
+const benchOp = (bank: Bank, cut: string, copy: string): string => opId(`${bank.id}~bench`, cut, copy);
+
+/** The numbers of one kind, in the order they are wanted. */
+export function stepsOf(bench: Bench, found: BankPlan, what: OneWhat): readonly OneStep[] {
+  const tape = bench.job.value?.tape ?? '1/32';
+  if (!found.fronts.ok) return [];
+  if (what === 'marks') return marks(found.bank, found.fronts.value, tape);
+  if (what === 'fit') return fitting(bench, found.fronts.value, tape);
+  return found.drawers?.ok ? sticks(bench, found.drawers.value, tape) : [];
+}
+
+/** Every edge on one story stick, from the top: carried to both uprights. */
+function marks(bank: Bank, { marks: edges }: WorkedFronts, tape: Tape): readonly OneStep[] {
+  return edges.flatMap(({ no, top, bottom }) =>
+    (['top', 'bottom'] as const).map((edge): OneStep => {
+      const mark = markAt(edge === 'top' ? top : bottom, tape);
+      const op = benchOp(bank, `mark~f${no}${edge}`, '1');
+      return {
+        id: `f${no}${edge}`,
+        title: `Front ${no}, ${edge} edge`,
+        figure: mark.value,
+        rest: mark.rest,
+        says: 'On the story stick, from its top end. Mark once, carry to both uprights.',
+        ticks: [{ op, label: 'Marked', figure: mark.value }],
+      };
+    }),
+  );
+}
+
+function fitting(bench: Bench, { bank, columns }: WorkedFronts, tape: Tape): readonly OneStep[] {
+  const [edge, end] = bank.order === 'down' ? ['lower', 'top'] : ['upper', 'bottom'];
+  return columns.flatMap((column) =>
+    fitOrder(bank).map((no): OneStep => {
+      const mark = markAt(plannedReach(bank, column, no), tape);
+      const gap = gapBefore(bank, column, no);
+      const piles = pileBefore(bench, bank, column, no);
+      const where = columns.length > 1 ? `, column ${column.no}` : '';
+      const gaps = equals(gap.left, gap.right)
+        ? gapText(gap.left, tape)
+        : `${gapText(gap.left, tape)} left, ${gapText(gap.right, tape)} right`;
+      return {
+        id: `c${column.no}d${no}`,
+        title: `Front ${no}${where}, ${edge} edge`,
+        figure: mark.value,
+        rest: mark.rest,
+        says: `From the ${end} of the opening. Gap before it ${gaps}${piles ? `: shims ${pileText(piles)}` : ''}.`,
+        ticks: [
+          {
+            op: benchOp(bank, 'fronton', `c${column.no}d${no}`),
+            label: `Front ${no} is on`,
+            figure: zero,
+          },
+        ],
+      };
+    }),
+  );
+}
+
+/** One stick, longest first: what comes off is reckoned from what the stick before measured. */
+function sticks(bench: Bench, worked: WorkedDrawers, tape: Tape): readonly OneStep[] {
+  if (!worked.sticks.ok) return [];
+  const { bank } = worked.fronts;
+  const list = worked.sticks.value;
+  return list.map(({ drawer, length }, k): OneStep => {
+    const mark = markAt(length, tape);
+    const before = list[k - 1];
+    const own = worked.drawers.filter((d) => d.no === drawer);
+    return {
+      id: `d${drawer}`,
+      title: `Drawer ${drawer}, stick`,
+      figure: mark.value,
+      rest: mark.rest,
+      says: before
+        ? cutText(bench, bank, {
+            before: { ...before, mark: markAt(before.length, tape).value },
+            mark: mark.value,
+            tape,
+          })
+        : 'The longest first. Stand it on the bottom of the case, rest the slide on it, one at each side.',
+      ticks: own.flatMap((d) =>
+        (['left', 'right'] as const).map((hand) => ({
+          op: benchOp(bank, 'slide', `c${d.column}d${d.no}h${hand}`),
+          label: `${own.length > 1 ? `Column ${d.column}, ` : ''}${hand}`,
+          figure: mark.value,
+        })),
+      ),
+      stick: drawer,
+    };
+  });
+}
+
+type Cut = {
+  readonly before: { readonly drawer: number; readonly mark: Length };
+  readonly mark: Length;
+  readonly tape: Tape;
+};
+
+/** What comes off the stick before: from what it measures, not from what it should. */
+function cutText(bench: Bench, bank: Bank, { before, mark, tape }: Cut): string {
+  const kerf = bench.shop.value.kerf ?? bench.shop.value.single;
+  const measured = frontNo(bank, before.drawer).stick ?? before.mark;
+  if (!kerf)
+    return `Cut the stick of drawer ${before.drawer} down. Say the kerf in Shop figures, and what comes off is said here. Then measure what stays.`;
+  const { offcut, short } = nextCut(measured, mark, kerf);
+  if (short) return `The stick of drawer ${before.drawer} is ${w(short)} too short for it: cut a new one.`;
+  const from = isZero(subtract(measured, before.mark))
+    ? ''
+    : `, from the ${writeLength(measured)} it measures`;
+  return `${writeLength(markAt(offcut, tape).value, tape)} comes off the stick before${from}, kerf apart. Measure what stays, not what fell.`;
+}

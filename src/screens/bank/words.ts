@@ -1,0 +1,164 @@
+import { absolute, asInches, type Length, type Ratio } from '../../length/length';
+import { assertNever } from '../../length/result';
+import { writeDecimal, writeLength } from '../../length/write';
+import type { BoxError, BoxWarning } from '../../trade/boxes/box';
+import type { DrawersProblem, DrawersWarning } from '../../trade/boxes/drawers';
+import type { Bank, BankStock } from '../../trade/fronts/bank';
+import type { FrontsProblem } from '../../trade/fronts/worked';
+
+export type BankLength = {
+  [K in keyof Bank]-?: NonNullable<Bank[K]> extends Length
+    ? Length extends NonNullable<Bank[K]>
+      ? K
+      : never
+    : never;
+}[keyof Bank];
+
+/** Exact where a tape or a rule could show it, else thousandths. */
+export const w = (x: Length): string => (x.d > 128n ? writeDecimal(x) : writeLength(x));
+
+/** A number of pounds, to the nearest quarter. */
+export const lb = (x: Ratio): string => {
+  const tenths = x.mul(10n).round();
+  return `${tenths.s < 0n ? '-' : ''}${tenths.n / 10n}${tenths.n % 10n ? `.${tenths.n % 10n}` : ''} lb`;
+};
+
+export const bankFieldNames: Record<BankLength, string> = {
+  width: 'How wide the opening is',
+  height: 'How high the opening is',
+  depth: 'How deep it is, front to back',
+  sill: 'Its lower edge over the bottom the sticks stand on',
+  top: 'Gap over the top front, or how far it covers',
+  between: 'Gap between the fronts',
+  bottom: 'Gap under the lowest front, or how far it covers',
+  side: 'Gap at each side, or how far a front covers',
+  gap: 'Gap between two fronts over a partition',
+  step: 'How much higher each is than the one above',
+  trim: 'Trim at each end of the blank',
+  band: 'Band on each edge',
+  slideLong: 'How long the slides are',
+  slideHigh: 'How high a slide is',
+  clearance: 'What a slide takes at each side',
+  centre: 'Middle of the slide up the box',
+  boxUp: 'Box over the lower edge of its front',
+  boxDeep: 'How deep the boxes are, front to back',
+  lap: 'Lap left over the side ends',
+  backDado: 'How far the back is let into the sides',
+  behind: 'How far the sides run on behind the back',
+  grooveDeep: 'How deep the groove for the bottom is',
+  grooveUp: 'Groove up from the lower edge',
+  grooveFit: 'A groove over its bottom',
+  ease: 'Bottom less than groove floor to groove floor',
+  play: 'Air over a box or a thing',
+  halfPin: 'Half pin at each edge, at the end line',
+  pin: 'Pins between the tails, at the end line',
+  pitch: 'Pitch of the template',
+  centres: 'Between the screws of a pull',
+  fromEnd: 'Pull in from each end',
+  fromTop: 'Pull down from the top edge',
+};
+
+export const bankStockNames: Record<BankStock, string> = {
+  front: 'fronts',
+  side: 'box sides',
+  boxFront: 'box fronts',
+  boxBack: 'box backs',
+  boxBottom: 'box bottoms',
+};
+
+const fieldWords = { width: 'how wide', height: 'how high', depth: 'how deep' } as const;
+
+/** What keeps the fronts from being worked out, by how much, and what would fit. */
+export function frontsProblemText(problem: FrontsProblem): string {
+  switch (problem.code) {
+    case 'missing':
+      return `Say ${fieldWords[problem.field]} the opening is.`;
+    case 'no-case':
+      return 'The case has to work out first: see what it asks for.';
+    case 'no-bay':
+      return `There is no bay ${problem.bay}: the case has ${problem.bays}.`;
+    case 'no-floor':
+      return 'What the drawers stand on is not in that bay.';
+    case 'closed':
+      return `Nothing is left over it: ${w(problem.by)} too high.`;
+    case 'count-not-whole':
+      return 'Say how many fronts: one to twenty-four.';
+    case 'nothing-left':
+      return `The gaps alone are ${w(problem.by)} over the opening. Fewer fronts, or smaller gaps.`;
+    case 'given-too-high':
+      return `The heights given leave nothing: ${w(problem.by)} over. Take that off, or leave one blank.`;
+    case 'least-too-high':
+      return `What goes in asks for ${w(problem.by)} more than the opening has. Fewer drawers, or the tall things lie down.`;
+    case 'step-too-big':
+      return `With that step a front comes to nothing. It must stay under ${w(problem.most)}.`;
+    case 'ratio-not-positive':
+      return 'A ratio must be more than nothing.';
+    case 'weight-not-positive':
+      return `The share of front ${problem.front} must be more than nothing.`;
+    case 'no-width':
+      return `The gaps at the sides take the whole width: ${w(problem.by)} over.`;
+    default:
+      return assertNever(problem);
+  }
+}
+
+const boxFields = { opening: 'opening', depth: 'depth', height: 'height' } as const;
+
+function boxErrorText(problem: BoxError & { readonly drawer: number }): string {
+  switch (problem.code) {
+    case 'inside-gone':
+      return `Slides and sides take the whole width: ${w(problem.by)} over.`;
+    case 'inside-depth-gone':
+      return `Front, back and what runs on behind it take the whole depth: ${w(problem.by)} over.`;
+    case 'lap-too-deep':
+      return `A lap of ${w(problem.lap)} leaves no tail in a front ${w(problem.front)} thick.`;
+    case 'back-gone':
+      return `Drawer ${problem.drawer}: nothing is left of the back over the bottom, ${w(problem.by)} short.`;
+    case 'groove-through':
+      return `A groove ${w(problem.deep)} deep goes through a ${problem.which} ${w(problem.thickness)} thick.`;
+    case 'not-positive':
+      return `Drawer ${problem.drawer}: the ${boxFields[problem.field as keyof typeof boxFields] ?? problem.field} must be more than nothing.`;
+    default:
+      return assertNever(problem);
+  }
+}
+
+/** What keeps the boxes from being cut. */
+export function drawersProblemText(problem: DrawersProblem): string {
+  switch (problem.code) {
+    case 'missing-stock':
+      return `Say what the ${bankStockNames[problem.stock]} are of, and how thick.`;
+    case 'missing-depth':
+      return 'Say how long the slides are, or how deep the boxes.';
+    case 'no-box':
+      return `Behind front ${problem.drawer} nothing is left for a box: ${w(problem.by)} short.`;
+    default:
+      return boxErrorText(problem);
+  }
+}
+
+export function boxWarningText(warning: BoxWarning): string {
+  switch (warning.code) {
+    case 'lap-thin':
+      return `A lap of ${w(warning.lap)} is thin: leave an eighth.`;
+    case 'groove-deep':
+      return `A groove ${w(warning.deep)} deep is past half the side (${w(warning.half)}).`;
+    default:
+      return assertNever(warning);
+  }
+}
+
+export function drawersWarningText(warning: DrawersWarning): string {
+  switch (warning.code) {
+    case 'box-strikes':
+      return `The box of drawer ${warning.drawer} is ${w(warning.by)} too high to clear what is over it. At most ${w(warning.most)}.`;
+    case 'slide-too-long':
+      return `Slides of ${w(warning.slide)} are ${w(warning.over)} too long for the depth there is, less an eighth.`;
+    case 'pack-slides':
+      return `Front and back of the opening differ by ${w(absolute(warning.off))}: pack the slides parallel before you trust a box. Boxes are made to the lesser.`;
+    default:
+      return assertNever(warning);
+  }
+}
+
+export const times = (x: Ratio): string => w(asInches(x));

@@ -1,0 +1,138 @@
+import { inches, isNegative, type Length, less, negate } from '../../length/length';
+import { boxWarnings } from '../../trade/boxes/box';
+import { drawersWarnings } from '../../trade/boxes/drawer-warnings';
+import type { WorkedDrawers } from '../../trade/boxes/drawers';
+import { stickWarnings } from '../../trade/boxes/sticks';
+import { tailsWarnings } from '../../trade/boxes/tails';
+import { gapWarning } from '../../trade/fronts/fitted';
+import { lowWarnings } from '../../trade/fronts/heights';
+import { revealStackUp } from '../../trade/fronts/shims';
+import { skewOf, skewWarnings } from '../../trade/fronts/skew';
+import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
+import { boxWarningText, drawersWarningText, w } from './words';
+
+/** How near a front is cut, and a shim is: half a thirty-second, a thousandth. Common practice, no source. */
+const frontTol = inches(1n, 64n);
+const shimTol = inches(1n, 1000n);
+
+/** What is worth a look in the fronts of a column, before they are cut and while they go on. */
+export function frontsWorth(fronts: WorkedFronts, column: WorkedColumn): readonly string[] {
+  const { bank } = fronts;
+  const low = lowWarnings(column.heights);
+  return [
+    ...(low.length > 0
+      ? [`Front ${low.join(', ')} is under ${w(inches(5n, 2n))}: hardly room for a box and a pull.`]
+      : []),
+    ...column.warnings.map(
+      (x) => `At the ${x.side} the front covers ${w(x.over)} of an edge ${w(x.edge)} wide: it hangs past.`,
+    ),
+    ...skewWorth(fronts, column),
+    ...(column.fitted > 0 ? gapWorth(column) : plannedWorth(fronts, column)),
+    ...(bank.count > 1 && column.fitted === 0 ? [stackUpText(fronts)] : []),
+  ];
+}
+
+function skewWorth({ bank, reveals }: WorkedFronts, column: WorkedColumn): readonly string[] {
+  const { left, right } = column.opening;
+  if (left.equals(right)) return [];
+  const skew = skewOf({
+    left,
+    right,
+    heights: column.heights,
+    ...(reveals.endsHeld ? { ends: { top: reveals.top, bottom: reveals.bottom } } : {}),
+  });
+  if (!skew) return [];
+  const off = less(left, right) ? right.sub(left) : left.sub(right);
+  const lines = skewWarnings(skew).map((x) =>
+    x.code === 'taper-seen'
+      ? `Out of square: each gap tapers ${w(x.taper)}, which shows. Plane the last front, or put it all in the last gap.`
+      : `Out of square: at the ${x.side} a gap closes to ${w(x.gap)}.`,
+  );
+  return lines.length > 0
+    ? lines
+    : [
+        `Left and right differ by ${w(off as Length)}: ${w(skew.taper)} a gap over ${bank.count + 1}, not seen.`,
+      ];
+}
+
+function gapWorth({ ahead }: WorkedColumn): readonly string[] {
+  return (['left', 'right'] as const).flatMap((side) => {
+    const each = ahead?.[side]?.each;
+    const warning = each && gapWarning(each);
+    if (!warning) return [];
+    if (warning.code === 'binds') return [`At the ${side} the fronts left bind by ${w(warning.by)}.`];
+    return [`At the ${side} the gaps left are ${w(warning.each)}: ${warning.code}.`];
+  });
+}
+
+/** A left-over that no front can take at the tape. */
+function plannedWorth(fronts: WorkedFronts, column: WorkedColumn): readonly string[] {
+  const { left, bank } = fronts;
+  if (isNegative(left))
+    return [`The heights are ${w(negate(left))} over what the opening leaves: the last gap closes by that.`];
+  if (left.n === 0n || column.heights.length === 0) return [];
+  return bank.alike
+    ? [`Cut alike, ${w(left)} is left over: it goes into the gaps.`]
+    : [
+        `Under one mark is left over: ${w(left)}, in the gap at the ${bank.order === 'down' ? 'bottom' : 'top'}.`,
+      ];
+}
+
+/** What each front and shim may be off lands in the last gap. */
+function stackUpText({ bank, reveals }: WorkedFronts): string {
+  const up = revealStackUp({
+    fronts: bank.count,
+    frontTol,
+    gaps: bank.count,
+    shimTol,
+    wanted: reveals.between,
+  });
+  const binds = isNegative(up.least) ? ', and could bind' : '';
+  return `If every front is off by ${w(frontTol)} the same way, the last gap is off by ${w(up.worst)}${binds}; likely ${w(up.likely)}. Fit and measure as you go.`;
+}
+
+/** What is worth a look in the boxes and slides. */
+export function drawersWorth(worked: WorkedDrawers): readonly string[] {
+  const [first] = worked.drawers;
+  const sticks = worked.sticks.ok
+    ? stickWarnings(worked.sticks.value).map(
+        (x) =>
+          `The stick of drawer ${x.drawer}, ${w(x.length)}, is too short to hold at a saw: cut it from a long strip.`,
+      )
+    : [
+        `Drawer ${worked.sticks.error.drawer}: its slide would sit ${w(worked.sticks.error.by)} below the bottom of the case.`,
+      ];
+  return [
+    ...drawersWarnings(worked).map(drawersWarningText),
+    ...(first ? boxWarnings(first.plan).map(boxWarningText) : []),
+    ...sticks,
+    ...tailLines(worked),
+  ];
+}
+
+function tailLines({ drawers }: WorkedDrawers): readonly string[] {
+  return drawers.flatMap(({ no, column, tails }) => {
+    if (column > 1) return [];
+    if (!tails.tails.ok) return [`Drawer ${no}: with ${tails.plan.tails} tails the pins eat them.`];
+    const { groove } = tails.tails.value;
+    const cut =
+      groove && !groove.inside
+        ? [`Drawer ${no}: the groove for the bottom cuts a pin. Move the groove, or change the tails.`]
+        : [];
+    const thin = tailsWarnings(tails.plan).map((x) =>
+      x.code === 'half-pin-thin'
+        ? `Drawer ${no}: a half pin under ${w(x.least)} is weak.`
+        : `Drawer ${no}: tails ${w(x.tail)} at the baseline are narrower than the cutter.`,
+    );
+    return [...cut, ...thin];
+  });
+}
+
+export const worthOf = (
+  fronts: WorkedFronts,
+  column: WorkedColumn,
+  drawers: WorkedDrawers | undefined,
+): readonly string[] => [
+  ...frontsWorth(fronts, column),
+  ...(drawers ? drawersWorth(drawers).slice(0, 3) : []),
+];

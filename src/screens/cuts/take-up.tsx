@@ -1,0 +1,48 @@
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import type { Change } from '../../store/entry';
+import { wouldChange } from '../../trade/setups/changes';
+import type { Bench } from '../bench';
+import { jobWith } from '../job-with';
+import { planOf } from '../plan';
+import { ChangeList } from './change-list';
+import { checklistOf } from './view';
+
+type TakeUpProps = {
+  readonly bench: Bench;
+  /** The act, as undo names it. */
+  readonly label: string;
+  readonly changes: readonly Change[];
+  /** What is looked at before it is used: "See what 17 1/32 would change". */
+  readonly children: ComponentChildren;
+};
+
+/** A reading moves nothing until it is used: first what it would change, the cut named apart. */
+export function TakeUp({ bench, label, changes, children }: TakeUpProps) {
+  const [open, setOpen] = useState(false);
+  const plan = bench.plan.value;
+  if (!plan) return null;
+  const { doing } = checklistOf(plan, bench.folded.value);
+  const after = open
+    ? planOf(jobWith(bench.folded.value, plan.job.id, changes), bench.shop.value)
+    : undefined;
+  return (
+    <div class="pad-x takeup">
+      <button type="button" class="btn full" aria-expanded={open} onClick={() => setOpen(!open)}>
+        {children}
+      </button>
+      {after && [...after.worked.values()].some((w) => !w.ok) && (
+        <p class="wrongline">With this a case no longer works out: use it, and the case says by how much.</p>
+      )}
+      {after && (
+        <ChangeList
+          changes={wouldChange(plan.operations, after.operations, doing.done)}
+          tape={plan.job.tape}
+        />
+      )}
+      <button type="button" class="btn main full" onClick={() => void bench.act(label, changes)}>
+        Use it for what is not cut
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,197 @@
+import { type Length, subtract } from '../../length/length';
+import { markAt, type Tape } from '../../length/tape';
+import { writeLength } from '../../length/write';
+import { type Along, type Part, sizeAt } from '../carcass/part';
+import { given, plus, type Sum, sumOf } from '../carcass/sum';
+import { type BankStock, usualBank } from '../fronts/bank';
+import { blankFor } from '../fronts/blank';
+import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
+import { opId } from '../setups/operation';
+import { type Drawer, stockOfBank, type WorkedDrawers } from './drawers';
+
+export type BankPartsAt = {
+  readonly tape: Tape;
+  readonly thick: (stock: BankStock) => Length | undefined;
+  /** What must be done to the case before its openings can be measured. */
+  readonly waits: readonly string[];
+  readonly kerf?: Length | undefined;
+};
+
+/** Id of a piece of a drawer. @example drawerPart('b1', { column: 1, no: 3 }, 'side') // 'b1~c1d3side' */
+export const drawerPart = (
+  bank: string,
+  { column, no }: { readonly column: number; readonly no: number },
+  role: string,
+): string => `${bank}~c${column}d${no}${role}`;
+
+/** The pieces of a box, as their part ids end. */
+export const boxRoles = ['side', 'boxfront', 'boxback', 'boxbottom'] as const;
+
+type New = {
+  readonly id: string;
+  readonly name: string;
+  readonly stock: BankStock;
+  readonly length: Sum;
+  readonly width: Sum;
+  /** It must enter: rounded down both ways; else to the nearest. */
+  readonly enters?: boolean;
+  readonly end: string;
+};
+
+function part(fronts: WorkedFronts, at: BankPartsAt, made: New): Part {
+  const { bank } = fronts;
+  const mode = made.enters ? 'floor' : 'halfExpand';
+  return {
+    id: made.id,
+    of: bank.id,
+    name: made.name,
+    copies: 1,
+    stock: undefined,
+    stuff: stockOfBank(bank, made.stock),
+    thickness: at.thick(made.stock),
+    length: sizeAt(made.length, at.tape, mode),
+    width: sizeAt(made.width, at.tape, mode),
+    end: made.end,
+    stage: 'after dry-fit',
+    rabbets: [],
+    notches: [],
+    laps: [],
+    mates: [],
+    strip: false,
+    comesOff: false,
+    seated: false,
+    inFrame: false,
+    waits: at.waits,
+    opening: bank.id,
+  };
+}
+
+/**
+ * The fronts of a bank as parts: as long as they are wide in their opening, ripped to their heights. Out of one blank they
+ * come off it one after another, from the top.
+ */
+export function frontParts(fronts: WorkedFronts, at: BankPartsAt): readonly Part[] {
+  return fronts.columns.flatMap((column) => {
+    const blank = fronts.bank.fromBlank ? blankPart(fronts, column, at) : undefined;
+    const own = column.heights.map((high, k) => frontPart(fronts, column, { ...at, high, no: k + 1 }));
+    return blank ? [blank, ...own.map((p, k) => afterBlank(p, k === 0 ? blank : own[k - 1]))] : own;
+  });
+}
+
+const called = (fronts: WorkedFronts, column: WorkedColumn): string =>
+  fronts.bank.across > 1 ? `, column ${column.no}` : '';
+
+function frontPart(
+  fronts: WorkedFronts,
+  column: WorkedColumn,
+  at: BankPartsAt & { readonly high: Length; readonly no: number },
+): Part {
+  const made = part(fronts, at, {
+    id: drawerPart(fronts.bank.id, { column: column.no, no: at.no }, 'front'),
+    name: `Front ${at.no}${called(fronts, column)}`,
+    stock: 'front',
+    length: column.width.sum,
+    width: given('its share of the fronts together', at.high),
+    enters: fronts.bank.fit === 'inset',
+    end: 'left',
+  });
+  // heights are rounded together, never one by one
+  return { ...made, width: { ...made.width, mark: { value: at.high, rest: subtract(at.high, at.high) } } };
+}
+
+function blankPart(fronts: WorkedFronts, column: WorkedColumn, at: BankPartsAt): Part | undefined {
+  const { bank, reveals } = fronts;
+  const blank = blankFor(column.heights, {
+    trim: bank.trim ?? usualBank.trim,
+    kerf: at.kerf,
+    band: bank.band ?? usualBank.band,
+    between: reveals.between,
+  });
+  if (!blank.ok) return undefined;
+  return part(fronts, at, {
+    id: `${bank.id}~c${column.no}blank`,
+    name: `Blank for the fronts${called(fronts, column)}`,
+    stock: 'front',
+    length: column.width.sum,
+    width: given('fronts, kerfs and trims', blank.value.length),
+    end: 'left',
+  });
+}
+
+/** Cut top to bottom: the first waits for the blank, each for the one above it. */
+const afterBlank = (own: Part, before: Part | undefined): Part =>
+  before
+    ? {
+        ...own,
+        waits: [...(own.waits ?? []), opId(before.id, before.id.endsWith('blank') ? 'len' : 'rip', '1')],
+      }
+    : own;
+
+/** The box of every drawer as parts: sides as a pair, front, back, bottom, with their grooves and dovetails. */
+export function boxParts(worked: WorkedDrawers, at: BankPartsAt): readonly Part[] {
+  return worked.drawers.flatMap((drawer) => boxPart(worked, drawer, at));
+}
+
+function boxPart({ fronts }: WorkedDrawers, drawer: Drawer, at: BankPartsAt): readonly Part[] {
+  const { bank } = fronts;
+  const { box, plan, name } = drawer;
+  const height = given('box height', drawer.high);
+  const fits = stockOfBank(bank, 'boxBottom');
+  const groove: Along = {
+    id: 'bottom',
+    words: 'for the bottom',
+    edge: 'bottom edge',
+    near: plan.groove.up,
+    width: box.grooveWide,
+    depth: plan.groove.deep,
+    fits,
+  };
+  const dado: Along = {
+    id: 'back',
+    words: 'for the back',
+    edge: 'back end',
+    near: plan.behind,
+    width: sumOf(plus('back', plan.back), plus('fit', plan.groove.fit)).value,
+    depth: plan.backDado,
+    fits: stockOfBank(bank, 'boxBack'),
+  };
+  const how =
+    bank.tailsHow === 'template'
+      ? `by template, tails ${writeLength(markAt(box.tail, '1/64').value)} long`
+      : `laid out, tails ${writeLength(markAt(box.tail, '1/64').value)} long`;
+  const dovetail = (cuts: 'tails' | 'pins') => ({ dovetail: { cuts, how, long: box.tail } });
+  const make = (role: string, words: string, own: Omit<New, 'id' | 'name'>) =>
+    part(fronts, at, { id: drawerPart(bank.id, drawer, role), name: `${name}, ${words}`, ...own });
+  const captured = bank.bottomHow === 'captured';
+  return [
+    {
+      ...make('side', 'side', { stock: 'side', length: box.side, width: height, end: 'back' }),
+      copies: 2,
+      pair: true,
+      along: [groove, dado],
+      ...dovetail('tails'),
+    },
+    {
+      ...make('boxfront', 'box front', { stock: 'boxFront', length: box.front, width: height, end: 'left' }),
+      along: [groove],
+      ...dovetail('pins'),
+    },
+    {
+      ...make('boxback', 'back', {
+        stock: 'boxBack',
+        length: box.back,
+        width: captured ? height : box.backHeight,
+        enters: true,
+        end: 'left',
+      }),
+      along: captured ? [groove] : [],
+    },
+    make('boxbottom', 'bottom', {
+      stock: 'boxBottom',
+      length: box.bottomWide,
+      width: box.bottomDeep,
+      enters: true,
+      end: 'left',
+    }),
+  ];
+}

@@ -1,0 +1,207 @@
+import { add, equals, type Length, less, subtract, zero } from '../../length/length';
+import { err, ok, type Result } from '../../length/result';
+import { markAt, type Tape } from '../../length/tape';
+import { type Bank, type BankStock, frontNo, usualBank } from '../fronts/bank';
+import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
+import type { Shop } from '../grooves/board';
+import { type Box, type BoxError, type BoxPlan, boxOf } from './box';
+import { boxHeightMost } from './contents';
+import { type Stick, type StickError, setBack, sticksOf } from './sticks';
+import { type TailChoice, tailsFor } from './tail-choice';
+
+/** One drawer of a bank: its box, and how high that may be. Inches. */
+export type Drawer = {
+  readonly no: number;
+  readonly column: number;
+  readonly name: string;
+  readonly front: Length;
+  /** The highest its box may be under what is over it; the height it is cut to. */
+  readonly most: Length;
+  readonly high: Length;
+  readonly plan: BoxPlan;
+  readonly box: Box;
+  readonly tails: TailChoice;
+};
+
+/** The figures of the slides of a bank: its own, else the shop's, else the usual. Inches. */
+export type Slides = {
+  readonly long?: Length | undefined;
+  readonly high: Length;
+  readonly clearance: Length;
+  readonly centre: Length;
+  readonly boxUp: Length;
+  /** From where the slides' fronts are screwed to the inside of the back. */
+  readonly room: Length;
+  readonly setBack: Length;
+};
+
+export type WorkedDrawers = {
+  readonly fronts: WorkedFronts;
+  readonly drawers: readonly Drawer[];
+  readonly slides: Slides;
+  readonly sticks: Result<readonly Stick[], StickError>;
+};
+
+export type DrawersProblem =
+  | { readonly code: 'missing-stock'; readonly stock: BankStock }
+  /** How deep the box is: neither said nor known from the slides. */
+  | { readonly code: 'missing-depth' }
+  /** Nothing is left for a box behind this front: `by` how much. */
+  | { readonly code: 'no-box'; readonly drawer: number; readonly by: Length }
+  | ({ readonly drawer: number } & BoxError);
+
+export type DrawersAt = {
+  readonly thick: (stock: BankStock) => Length | undefined;
+  readonly shop: Shop;
+  readonly tape: Tape;
+};
+
+/** Which stock a piece of a drawer follows when none is said for it. */
+const likewise: Partial<Record<BankStock, BankStock>> = { boxFront: 'side', boxBack: 'side' };
+
+/** Id of the stock a piece of a drawer is of. @example stockOfBank(bank, 'boxBack') */
+export function stockOfBank(bank: Bank, stock: BankStock): string | undefined {
+  const next = likewise[stock];
+  return bank.stocks[stock] ?? (next ? stockOfBank(bank, next) : undefined);
+}
+
+/** What the boxes and slides of a bank stand on. */
+export function slidesOf({ bank, columns }: WorkedFronts, at: DrawersAt): Slides {
+  const front = at.thick('front') ?? zero;
+  const back = setBack(bank.fit, front);
+  const deep = columns[0]?.opening.deep.value ?? zero;
+  return {
+    long: bank.slideLong ?? at.shop.slideLength,
+    high: bank.slideHigh ?? at.shop.slideHeight ?? usualBank.slideHigh,
+    clearance: bank.clearance ?? at.shop.slideThickness ?? usualBank.clearance,
+    centre: bank.centre ?? usualBank.centre,
+    boxUp: bank.boxUp ?? usualBank.boxUp,
+    room: subtract(deep, back),
+    setBack: back,
+  };
+}
+
+/**
+ * The boxes of a bank from its fronts: width from the least opening, height under what is over it, tails round the groove,
+ * sticks from the front bottoms.
+ *
+ * @returns or everything that keeps them from being cut, one line for each kind
+ */
+export function drawersOf(
+  fronts: WorkedFronts,
+  at: DrawersAt,
+): Result<WorkedDrawers, readonly DrawersProblem[]> {
+  const { bank } = fronts;
+  const slides = slidesOf(fronts, at);
+  const missing = (['front', 'side', 'boxBottom'] as const).filter((stock) => !at.thick(stock));
+  const problems: readonly DrawersProblem[] = [
+    ...missing.map((stock) => ({ code: 'missing-stock', stock }) as const),
+    ...((bank.boxDeep ?? slides.long) ? [] : [{ code: 'missing-depth' } as const]),
+  ];
+  if (problems.length > 0) return err(problems);
+  const made = fronts.columns.flatMap((column) =>
+    column.heights.map((_, k) => drawerOf({ fronts, column, slides, no: k + 1 }, at)),
+  );
+  const wrong = made.flatMap((d) => (d.ok ? [] : [d.error]));
+  if (wrong.length > 0) return err(wrong.filter((p, k) => wrong.findIndex((q) => q.code === p.code) === k));
+  return ok({
+    fronts,
+    drawers: made.flatMap((d) => (d.ok ? [d.value] : [])),
+    slides,
+    sticks: sticksOf({
+      bottoms: fronts.marks.map((mark) => mark.bottomUp),
+      sill: fronts.columns[0]?.opening.sill.value ?? zero,
+      boxUp: slides.boxUp,
+      centre: slides.centre,
+      slide: slides.high,
+    }),
+  });
+}
+
+type Making = {
+  readonly fronts: WorkedFronts;
+  readonly column: WorkedColumn;
+  readonly slides: Slides;
+  readonly no: number;
+};
+
+/** What is over a drawer: another front's gap, or the reveal under a rail for the top one. */
+export const overDrawer = ({ reveals }: WorkedFronts, no: number) =>
+  ({ over: no === 1 ? reveals.top : reveals.between, underRail: no === 1 }) as const;
+
+function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem> {
+  const { fronts, column, slides, no } = making;
+  const { bank } = fronts;
+  const front = column.heights[no - 1] ?? zero;
+  const most = boxHeightMost({
+    front,
+    ...overDrawer(fronts, no),
+    boxUp: slides.boxUp,
+    play: bank.play ?? usualBank.play,
+  });
+  if (!less(zero, most)) return err({ code: 'no-box', drawer: no, by: subtract(zero, most) });
+  const own = frontNo(bank, no);
+  const high = own.boxHigh ?? usualHigh(bank, most, at.tape);
+  const plan = planFor(making, { ...at, high });
+  const box = boxOf(plan);
+  if (!box.ok) return err({ drawer: no, ...box.error });
+  const tails = tailsFor(bank, own, {
+    height: high,
+    long: box.value.tail,
+    groove: { up: plan.groove.up, wide: box.value.grooveWide },
+  });
+  const name = bank.across > 1 ? `Drawer ${no}, column ${column.no}` : `Drawer ${no}`;
+  return ok({ no, column: column.no, name, front, most, high, plan, box: box.value, tails });
+}
+
+/** As high as may be, down to the tape; with a template down to whole pitches, where at least one goes. */
+function usualHigh(bank: Bank, most: Length, tape: Tape): Length {
+  const high = markAt(most, tape, 'floor').value;
+  if (bank.tailsHow !== 'template') return high;
+  const pitch = bank.pitch ?? usualBank.pitch;
+  const whole = high.div(pitch);
+  const n = whole.n / whole.d;
+  return n < 1n ? high : (pitch.mul(n) as Length);
+}
+
+function planFor({ fronts, column, slides }: Making, at: DrawersAt & { readonly high: Length }): BoxPlan {
+  const { bank } = fronts;
+  const side = at.thick('side') ?? zero;
+  return {
+    opening: column.opening.narrow.value,
+    clearance: slides.clearance,
+    tape: at.tape,
+    depth: bank.boxDeep ?? slides.long ?? zero,
+    height: at.high,
+    side,
+    front: at.thick('boxFront') ?? side,
+    back: at.thick('boxBack') ?? side,
+    bottom: at.thick('boxBottom') ?? zero,
+    lap: bank.lap ?? usualBank.lap,
+    backDado: bank.backDado ?? usualBank.backDado,
+    behind: bank.behind ?? usualBank.behind,
+    groove: {
+      deep: bank.grooveDeep ?? usualBank.grooveDeep,
+      up: bank.grooveUp ?? usualBank.grooveUp,
+      fit: bank.grooveFit ?? usualBank.grooveFit,
+    },
+    ease: bank.ease ?? usualBank.ease,
+    bottomHow: bank.bottomHow,
+  };
+}
+
+/** What is worth a look in the drawers. Limits are common practice, no source. Inches. */
+export type DrawersWarning =
+  /** A box given higher than what is over it leaves room for. */
+  | { readonly code: 'box-strikes'; readonly drawer: number; readonly by: Length; readonly most: Length }
+  | { readonly code: 'slide-too-long'; readonly slide: Length; readonly over: Length }
+  | { readonly code: 'pack-slides'; readonly column: number; readonly off: Length };
+
+export const sameHeights = (drawers: readonly Drawer[]): boolean =>
+  drawers.every((d) => equals(d.high, drawers[0]?.high ?? d.high));
+
+/** How far the lower edge of a box stands over the case's own bottom. Inches. @example boxBottom(worked, 1) */
+export function boxBottom({ fronts, slides }: WorkedDrawers, no: number): Length {
+  const mark = fronts.marks.find((m) => m.no === no);
+  return add(mark?.bottomUp ?? zero, slides.boxUp);
+}

@@ -1,0 +1,94 @@
+import {
+  compare,
+  half,
+  inches,
+  isNegative,
+  isPositive,
+  type Length,
+  less,
+  negate,
+  subtract,
+  zero,
+} from '../../length/length';
+import { err, ok, type Result } from '../../length/result';
+import { minus, plus, type Sum, sumOf } from '../carcass/sum';
+
+export type StickPlan = {
+  /** Lower edges of the fronts from the bottom of the opening, drawer 1 (the top one) first. */
+  readonly bottoms: readonly Length[];
+  /** Lower edge of the opening over what the stick stands on. */
+  readonly sill: Length;
+  /** Lower edge of the box over that of its front. */
+  readonly boxUp: Length;
+  /** Middle of the slide up the box, and how high the slide is. */
+  readonly centre: Length;
+  readonly slide: Length;
+};
+
+/** A stick a slide rests on. Inches. */
+export type Stick = { readonly drawer: number; readonly length: Length; readonly sum: Sum };
+
+/** The slide would sit below what the stick stands on. */
+export type StickError = {
+  readonly code: 'below-the-bottom';
+  readonly drawer: number;
+  readonly by: Length;
+};
+
+/**
+ * C7.6: stick = sill + front bottom + box above it + slide centre - half the slide, longest first.
+ *
+ * @returns inches, each with its sum
+ * @example sticksOf(plan).value[0].length // EX 7c: 26 7/8
+ */
+export function sticksOf(plan: StickPlan): Result<readonly Stick[], StickError> {
+  const sticks = plan.bottoms.map((bottom, k): Stick => {
+    const made = sumOf(
+      plus('sill', plan.sill),
+      plus('lower edge of the front', bottom),
+      plus('box over it', plan.boxUp),
+      plus('middle of the slide up the box', plan.centre),
+      minus('half the slide', half(plan.slide)),
+    );
+    return { drawer: k + 1, length: made.value, sum: made };
+  });
+  const low = sticks.find((s) => !isPositive(s.length));
+  if (low) return err({ code: 'below-the-bottom', drawer: low.drawer, by: negate(low.length) });
+  return ok([...sticks].sort((a, b) => compare(b.length, a.length)));
+}
+
+/** Shorter is too short to hold at a saw. Common practice, no source. Inches. */
+export const leastStick = inches(3n);
+
+export type StickWarning = {
+  readonly code: 'too-short';
+  readonly drawer: number;
+  readonly length: Length;
+  readonly least: Length;
+};
+
+/** Sticks to be cut from a long strip instead. */
+export const stickWarnings = (sticks: readonly Stick[]): readonly StickWarning[] =>
+  sticks.flatMap(({ drawer, length }) =>
+    less(length, leastStick) ? [{ code: 'too-short', drawer, length, least: leastStick } as const] : [],
+  );
+
+/**
+ * What comes off a stick to make the next length, from what it measures now.
+ *
+ * @param measured, next, kerf inches
+ * @returns `offcut` = measured - next - kerf; `short`: the stick is already too short for the next by so much
+ * @example nextCut(inches(215n, 8n), inches(1391n, 64n), inches(3n, 32n)).offcut // 5 3/64
+ */
+export function nextCut(
+  measured: Length,
+  next: Length,
+  kerf: Length,
+): { readonly offcut: Length; readonly short?: Length } {
+  const off = subtract(measured, next);
+  const offcut = subtract(off, kerf);
+  return isNegative(off) ? { offcut, short: negate(off) } : { offcut };
+}
+
+/** Slides of covering fronts stand flush with the front edge; of inset ones, back by the front's thickness. */
+export const setBack = (fit: 'inset' | 'overlay', front: Length): Length => (fit === 'inset' ? front : zero);

@@ -1,0 +1,178 @@
+import { add, isPositive, type Length, shortest, subtract, zero } from '../../length/length';
+import { frameOf } from '../carcass/frame';
+import type { Worked } from '../carcass/parts';
+import type { Sizes } from '../carcass/sizes';
+import { given, minus, plus, type Sum, sumOf } from '../carcass/sum';
+import { usual } from '../carcass/usual';
+import { type Bank, type Column, columnNo } from './bank';
+
+/** What the fronts of a column stand in. Inches, each with its sum. */
+export type Opening = {
+  /** In front, where fronts go; and the lesser of front and back, which boxes pass. */
+  readonly wide: Sum;
+  readonly narrow: Sum;
+  /** Clear height at either upright, and the lesser: heights are shared out of it. */
+  readonly left: Length;
+  readonly right: Length;
+  readonly high: Sum;
+  /** Lower edge over what the slide sticks stand on. */
+  readonly sill: Sum;
+  /** Face of the frame, or front edges of the case, to the inside of the back. */
+  readonly deep: Sum;
+  /** How much of case or frame a covering front can lie on. */
+  readonly edges: {
+    readonly left?: Length | undefined;
+    readonly right?: Length | undefined;
+    readonly top?: Length | undefined;
+    readonly bottom?: Length | undefined;
+    /** Stiff between this column and the next: a partition, or a middle stile. */
+    readonly between?: Length | undefined;
+  };
+  /** Whether width and height are readings taken up. */
+  readonly measured: boolean;
+  /** Front and back as used, for the warning when they differ. */
+  readonly front?: Length | undefined;
+  readonly back?: Length | undefined;
+};
+
+/** What keeps an opening from being known. */
+export type OpeningProblem =
+  | { readonly code: 'missing'; readonly field: 'width' | 'height' | 'depth' }
+  /** The case is not worked out yet, or is not in the job. */
+  | { readonly code: 'no-case' }
+  | { readonly code: 'no-bay'; readonly bay: number; readonly bays: number }
+  /** What it stands on is not in that bay. */
+  | { readonly code: 'no-floor' }
+  | { readonly code: 'closed'; readonly by: Length };
+
+type Planned = Pick<Opening, 'wide' | 'high' | 'sill' | 'deep' | 'edges'>;
+
+/**
+ * The opening of a column: as planned from the case or as said, then as measured where that is taken up.
+ *
+ * @param column from the left, 1 the first
+ * @param worked the case it stands in
+ */
+export function openingOf(
+  bank: Bank,
+  column: number,
+  worked: Worked | undefined,
+): Opening | readonly OpeningProblem[] {
+  const planned = bank.of === undefined ? asSaid(bank) : inCase(bank, column, worked);
+  return Array.isArray(planned) ? planned : asUsed(planned as Planned, columnNo(bank, column));
+}
+
+/** Whether an opening is known. */
+export const isOpening = (found: Opening | readonly OpeningProblem[]): found is Opening =>
+  !Array.isArray(found);
+
+function asSaid(bank: Bank): Planned | readonly OpeningProblem[] {
+  const missing = (['width', 'height', 'depth'] as const).filter((f) => !isPositive(bank[f] ?? zero));
+  if (missing.length > 0) return missing.map((field) => ({ code: 'missing', field }) as const);
+  return {
+    wide: given('opening', bank.width ?? zero),
+    high: given('opening', bank.height ?? zero),
+    sill: given('lower edge over the bottom', bank.sill ?? zero),
+    deep: given('depth to the back', bank.depth ?? zero),
+    edges: {},
+  };
+}
+
+function inCase(bank: Bank, column: number, worked: Worked | undefined): Planned | readonly OpeningProblem[] {
+  if (!worked) return [{ code: 'no-case' }];
+  const { sizes } = worked;
+  const bay = bank.bay + column - 1;
+  const bays = sizes.bays.length;
+  if (bay < 1 || bay > bays) return [{ code: 'no-bay', bay, bays }];
+  const under = bank.over === undefined ? undefined : sizes.case.inside.find((i) => i.id === bank.over);
+  if (bank.over !== undefined && (under?.bay !== bay || (under.kind !== 'rail' && under.kind !== 'fixed')))
+    return [{ code: 'no-floor' }];
+  const planned = sizes.case.hasFrame ? inFrame(sizes, bay, under?.id) : inCarcass(sizes, bay, under?.id);
+  return isPositive(planned.high.value)
+    ? planned
+    : [{ code: 'closed', by: subtract(zero, planned.high.value) }];
+}
+
+/** What stands across a bay, lowest first: from where it is measured its lower edge, and how thick. */
+function across(sizes: Sizes, bay: number, kind: 'rail' | 'fixed') {
+  return sizes.case.inside
+    .filter((i) => i.bay === bay && i.kind === kind && i.at !== undefined)
+    .map((i) => ({
+      id: i.id,
+      low: i.at ?? zero,
+      thick: kind === 'rail' ? (i.wide ?? usual.rail) : sizes.thick('shelf'),
+    }))
+    .sort((a, b) => a.low.compare(b.low));
+}
+
+function inFrame(sizes: Sizes, bay: number, over: string | undefined): Planned {
+  const frame = frameOf(sizes);
+  const rails = across(sizes, bay, 'rail');
+  const under = rails.find((r) => r.id === over);
+  const floor = under ? add(under.low, under.thick) : zero;
+  const next = rails.find((r) => floor.compare(r.low) < 0);
+  const top = next?.low ?? frame.middles.value;
+  const { wide } = frame.openings[bay - 1] ?? { wide: given('frame opening', zero) };
+  const inner = sizes.inner;
+  return {
+    wide: sumOf(plus('frame opening', wide.value, wide)),
+    high: next
+      ? sumOf(plus('bottom rail to the rail over it', next.low), minus('rail it stands on', floor))
+      : sumOf(plus('frame opening, high', top, frame.middles), minus('rail it stands on', floor)),
+    sill: sumOf(plus('sill', frame.sill.value, frame.sill), plus('rail it stands on', floor)),
+    deep: sumOf(plus('frame', sizes.thick('frame')), plus('case to the back', inner.value, inner)),
+    edges: {
+      left: bay === 1 ? frame.pieces.stile : frame.pieces.middle,
+      right: bay === sizes.bays.length ? frame.pieces.stile : frame.pieces.middle,
+      top: next?.thick ?? frame.pieces.top,
+      bottom: under?.thick ?? frame.pieces.bottom,
+      between: frame.pieces.middle,
+    },
+  };
+}
+
+function inCarcass(sizes: Sizes, bay: number, over: string | undefined): Planned {
+  const { clearHeight, inner, thick, case: c } = sizes;
+  const shelves = across(sizes, bay, 'fixed');
+  const under = shelves.find((r) => r.id === over);
+  const floor = under ? add(under.low, under.thick) : zero;
+  const next = shelves.find((r) => floor.compare(r.low) < 0);
+  const wide = sizes.real(bay);
+  return {
+    wide: sumOf(plus('bay', wide.value, wide)),
+    high: next
+      ? sumOf(plus('bottom to the shelf over it', next.low), minus('shelf it stands on', floor))
+      : sumOf(plus('clear height', clearHeight.value, clearHeight), minus('shelf it stands on', floor)),
+    sill: given('on the bottom', zero),
+    deep: sumOf(plus('case to the back', inner.value, inner)),
+    edges: {
+      left: thick(bay === 1 ? 'side' : 'partition'),
+      right: thick(bay === sizes.bays.length ? 'side' : 'partition'),
+      top: next?.thick ?? (c.hasTop ? thick('top') : undefined),
+      bottom: under?.thick ?? thick('bottom'),
+      between: thick('partition'),
+    },
+  };
+}
+
+/** What was measured stands in place of what was planned, where it is taken up: the lesser of front and back, of left and right. */
+function asUsed(planned: Planned, column: Column): Opening {
+  const { usedFront, usedBack, usedLeft, usedRight } = column;
+  const wide = usedFront ? given('opening as measured in front', usedFront) : planned.wide;
+  const lesser = (a: Length, b: Length | undefined) => (b ? shortest(a, b) : a);
+  const left = usedLeft ?? usedRight ?? planned.high.value;
+  const right = usedRight ?? usedLeft ?? planned.high.value;
+  const narrow = lesser(wide.value, usedBack);
+  const low = shortest(left, right);
+  return {
+    ...planned,
+    wide,
+    narrow: usedBack && narrow === usedBack ? given('opening as measured at the back', narrow) : wide,
+    left,
+    right,
+    high: usedLeft || usedRight ? given('opening as measured, the lesser side', low) : planned.high,
+    measured: usedFront !== undefined && (usedLeft ?? usedRight) !== undefined,
+    front: usedFront,
+    back: usedBack,
+  };
+}

@@ -1,0 +1,55 @@
+import { equals, type Length, negate, times } from '../../length/length';
+import { minus, plus, type Sum, sumOf } from '../carcass/sum';
+import { type Bank, usualBank } from './bank';
+
+/** Gaps round the fronts of a column; where a front covers the case a reveal is negative. Inches. */
+export type Reveals = {
+  readonly top: Length;
+  readonly between: Length;
+  readonly bottom: Length;
+  /** Inset: at either side. Overlay: how far it covers there, positive. */
+  readonly side: Length;
+  /** Between two fronts over one partition. */
+  readonly gap: Length;
+  /** The end reveals stand as they are; what is left over is shared between the fronts alone. */
+  readonly endsHeld: boolean;
+};
+
+/**
+ * The reveals of a bank, the usual ones where none is said: inset all alike; overlay covering half an inch.
+ *
+ * @example revealsOf(newBank('b')).top // 3/32
+ */
+export function revealsOf(bank: Bank): Reveals {
+  const over = bank.fit === 'overlay';
+  const between = bank.between ?? (over ? usualBank.overlayGap : usualBank.reveal);
+  const end = (said: Length | undefined) => (over ? negate(said ?? usualBank.overlay) : (said ?? between));
+  const [top, bottom] = [end(bank.top), end(bank.bottom)];
+  return {
+    top,
+    between,
+    bottom,
+    side: bank.side ?? (over ? usualBank.overlay : between),
+    gap: bank.gap ?? between,
+    endsHeld: over || !equals(top, between) || !equals(bottom, between),
+  };
+}
+
+/**
+ * What the fronts of a column come to together: S = O - r_t - r_b - (n-1) r_m.
+ *
+ * @param opening clear height, inches; @param count fronts, >= 1
+ * @returns inches with its sum; not positive when the reveals fill the opening
+ * @example frontsTotal(given('opening', inches(469n, 16n)), 5, reveals).value // 28 27/32
+ */
+export function frontsTotal(opening: Sum, count: number, reveals: Reveals): Sum {
+  const { top, between, bottom } = reveals;
+  const line = (words: string, covers: string, x: Length) =>
+    x.s < 0n ? plus(covers, negate(x)) : minus(words, x);
+  return sumOf(
+    plus('opening', opening.value, opening),
+    line('reveal at the top', 'covers at the top', top),
+    line('reveal at the bottom', 'covers at the bottom', bottom),
+    minus(count === 2 ? 'one gap between' : `${count - 1} gaps between`, times(between, BigInt(count - 1))),
+  );
+}

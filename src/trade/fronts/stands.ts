@@ -1,0 +1,111 @@
+import { add, type Length, negate, over, subtract, sum, zero } from '../../length/length';
+import { type Bank, columnNo, fittedNo } from './bank';
+import { edgesAhead } from './fitted';
+import type { Opening } from './opening';
+import type { Reveals } from './reveals';
+
+/** Where a front stands: its edges from the top of the opening. Inches. */
+export type Stands = { readonly top: Length; readonly bottom: Length };
+
+/** Numbers of the fronts of a bank, from the top. @example frontNumbers(bank) // 1, 2, 3 */
+export const frontNumbers = (bank: Bank): readonly number[] =>
+  Array.from({ length: bank.count }, (_, k) => k + 1);
+
+/** Fronts in the order they are fitted. @example fitOrder(bank) // 5, 4, 3, 2, 1 for one fitted from the bottom up */
+export const fitOrder = (bank: Bank): readonly number[] =>
+  bank.order === 'down' ? frontNumbers(bank) : [...frontNumbers(bank)].reverse();
+
+/** Fronts of a column that are fitted and taken up, in order, up to the first that is not. */
+export function fittedIn(bank: Bank, column: number): readonly number[] {
+  const own = columnNo(bank, column);
+  const order = fitOrder(bank);
+  const until = order.findIndex((no) => {
+    const { usedLeft, usedRight } = fittedNo(own, no);
+    return (usedLeft ?? usedRight) === undefined;
+  });
+  return until < 0 ? order : order.slice(0, until);
+}
+
+/** One side of a column. */
+export type Side = {
+  readonly bank: Bank;
+  readonly no: number;
+  readonly heights: readonly Length[];
+  readonly fitted: readonly number[];
+  readonly reveals: Reveals;
+  readonly opening: Opening;
+  readonly side: 'left' | 'right';
+};
+
+const heightOf = ({ heights }: Side, no: number): Length => heights[no - 1] ?? zero;
+
+/** Far edge of a fitted front from where the fitting began, at a side; the other side's where only one was measured. */
+function reachOf({ bank, no, side }: Side, front: number): Length {
+  const { usedLeft, usedRight } = fittedNo(columnNo(bank, no), front);
+  return (side === 'left' ? (usedLeft ?? usedRight) : (usedRight ?? usedLeft)) ?? zero;
+}
+
+/** What is still to go at a side, from the last front fitted. */
+export function aheadOf(at: Side) {
+  const { bank, fitted, reveals, opening, side } = at;
+  const last = fitted[fitted.length - 1];
+  const end = bank.order === 'down' ? reveals.bottom : reveals.top;
+  return {
+    opening: opening[side],
+    reach: last === undefined ? zero : reachOf(at, last),
+    heights: fitOrder(bank)
+      .slice(fitted.length)
+      .map((no) => heightOf(at, no)),
+    ...(reveals.endsHeld ? { hold: end } : {}),
+  };
+}
+
+/** Edges of every front at a side, from the top of the opening. */
+export function standing(at: Side): readonly Stands[] {
+  const { bank, fitted, opening, side } = at;
+  const order = fitOrder(bank);
+  const done = fitted.map((no) => {
+    const far = reachOf(at, no);
+    return { near: subtract(far, heightOf(at, no)), far };
+  });
+  const edges = fitted.length > 0 ? [...done, ...ahead(at)] : planned(at);
+  return frontNumbers(bank).map((no) => {
+    const { near, far } = edges[order.indexOf(no)] ?? { near: zero, far: zero };
+    if (bank.order === 'down') return { top: near, bottom: far };
+    return { top: subtract(opening[side], far), bottom: subtract(opening[side], near) };
+  });
+}
+
+const ahead = (at: Side) =>
+  edgesAhead(aheadOf(at), {
+    goes: at.bank.goes === 'last' ? 'last' : 'gaps',
+    wanted: at.reveals.between,
+  });
+
+/**
+ * Before any is fitted: gaps as wanted, what is left over at the end; all gaps alike when the opening is out of square, or
+ * when all fronts are cut alike.
+ */
+function planned(at: Side): readonly { readonly near: Length; readonly far: Length }[] {
+  const { bank, heights, opening, reveals } = at;
+  const start = bank.order === 'down' ? reveals.top : reveals.bottom;
+  const skewed = !opening.left.equals(opening.right);
+  const even = (skewed && bank.goes !== 'last') || (bank.alike && bank.share === 'equal');
+  const gap = even ? evenGap(at) : undefined;
+  const inOrder = fitOrder(bank).map((no) => heights[no - 1] ?? zero);
+  const from = gap && !reveals.endsHeld ? gap : start;
+  const step = gap ?? reveals.between;
+  return inOrder.map((high, k) => {
+    const before = sum(inOrder.slice(0, k).map((h) => add(h, step)));
+    const near = add(from, before);
+    return { near, far: add(near, high) };
+  });
+}
+
+/** C6.7: one gap shared by all, or by those between where the ends are held. */
+function evenGap({ bank, heights, opening, reveals, side }: Side): Length | undefined {
+  const left = subtract(opening[side], sum(heights));
+  if (!reveals.endsHeld) return over(left, BigInt(bank.count + 1));
+  if (bank.count < 2) return undefined;
+  return over(sum([left, negate(reveals.top), negate(reveals.bottom)]), BigInt(bank.count - 1));
+}
