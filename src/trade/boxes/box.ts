@@ -3,6 +3,7 @@ import {
   add,
   half,
   inches,
+  isNegative,
   isPositive,
   type Length,
   less,
@@ -57,23 +58,40 @@ export type Box = {
   readonly grooveWide: Length;
 };
 
+/** What must be more than nothing. */
+type Size =
+  | 'opening'
+  | 'depth'
+  | 'height'
+  | 'side'
+  | 'front'
+  | 'back'
+  | 'bottom'
+  | 'groove-deep'
+  | 'groove-up';
+/** What may be nothing, but not less. With an ease under nothing the bottom is larger than its grooves allow. */
+type Allowance = 'clearance' | 'lap' | 'back-dado' | 'behind' | 'groove-fit' | 'ease';
+
 export type BoxError =
-  | { readonly code: 'not-positive'; readonly field: 'opening' | 'depth' | 'height' }
+  | { readonly code: 'not-positive'; readonly field: Size | Allowance }
   | { readonly code: 'lap-too-deep'; readonly lap: Length; readonly front: Length }
+  /** The groove for the bottom, or the dado for the back, is as deep as what it is cut in. */
   | {
       readonly code: 'groove-through';
-      readonly which: 'side' | 'front';
+      readonly which: 'side' | 'front' | 'back';
       readonly deep: Length;
       readonly thickness: Length;
     }
   | { readonly code: 'inside-gone'; readonly by: Length }
   | { readonly code: 'inside-depth-gone'; readonly by: Length }
+  /** Bottom and what is under it take the whole height. */
   | { readonly code: 'back-gone'; readonly by: Length };
 
 /**
- * C7.1–7.4: the pieces of a drawer box.
+ * C7.1–7.4: the pieces of a drawer box. Only the width is rounded; all that stands on it stands on the mark.
  *
- * @returns sizes in inches, or what keeps it from being made
+ * @param plan inches; sizes > 0, allowances >= 0, lap < front, groove and back dado less deep than what they are cut in
+ * @returns sizes in inches, or what keeps it from being made: the first fault found
  * @example boxOf(plan).value.side.value // EX 7a: 15 27/32
  */
 export function boxOf(plan: BoxPlan): Result<Box, BoxError> {
@@ -84,54 +102,86 @@ export function boxOf(plan: BoxPlan): Result<Box, BoxError> {
     return err({ code: 'inside-gone', by: negate(box.insideWide.value) });
   if (!isPositive(box.insideDeep.value))
     return err({ code: 'inside-depth-gone', by: negate(box.insideDeep.value) });
-  if (!isPositive(box.backHeight.value)) return err({ code: 'back-gone', by: negate(box.backHeight.value) });
+  const over = subtract(plan.height, add(plan.groove.up, plan.bottom));
+  if (!isPositive(over)) return err({ code: 'back-gone', by: negate(over) });
   return ok(box);
 }
 
 function faultOf(plan: BoxPlan): BoxError | undefined {
-  const field = (['opening', 'depth', 'height'] as const).find((f) => !isPositive(plan[f]));
+  const field = notPositive(plan);
   if (field) return { code: 'not-positive', field };
   if (!less(plan.lap, plan.front)) return { code: 'lap-too-deep', lap: plan.lap, front: plan.front };
+  return through(plan);
+}
+
+function notPositive(plan: BoxPlan): Size | Allowance | undefined {
+  const { groove } = plan;
+  const sizes: readonly (readonly [Size, Length])[] = [
+    ...(['opening', 'depth', 'height', 'side', 'front', 'back', 'bottom'] as const).map(
+      (f) => [f, plan[f]] as const,
+    ),
+    ['groove-deep', groove.deep],
+    ['groove-up', groove.up],
+  ];
+  const allowances: readonly (readonly [Allowance, Length])[] = [
+    ['clearance', plan.clearance],
+    ['lap', plan.lap],
+    ['back-dado', plan.backDado],
+    ['behind', plan.behind],
+    ['groove-fit', groove.fit],
+    ['ease', plan.ease],
+  ];
+  return (sizes.find(([, x]) => !isPositive(x)) ?? allowances.find(([, x]) => isNegative(x)))?.[0];
+}
+
+function through(plan: BoxPlan): BoxError | undefined {
   const { deep } = plan.groove;
-  const which = (['side', 'front'] as const).find((f) => !less(deep, plan[f]));
-  return which && { code: 'groove-through', which, deep, thickness: plan[which] };
+  const cuts = [
+    { which: 'side', deep },
+    { which: 'front', deep },
+    // A bottom slid in goes under the back, which then has no groove.
+    ...(plan.bottomHow === 'captured' ? [{ which: 'back', deep } as const] : []),
+    { which: 'side', deep: plan.backDado },
+  ] as const;
+  const cut = cuts.find((c) => !less(c.deep, plan[c.which]));
+  return cut && { code: 'groove-through', ...cut, thickness: plan[cut.which] };
 }
 
 function work(plan: BoxPlan): Box {
   const { groove } = plan;
   const sum = sumOf(plus('opening', plan.opening), minus('a slide at each side', times(plan.clearance, 2n)));
   const mark = markAt(sum.value, plan.tape, 'floor');
-  const insideWide = sumOf(plus('box width', mark.value, sum), minus('two sides', times(plan.side, 2n)));
+  const width = plus('box width', mark.value, sum);
+  const insideWide = sumOf(width, minus('two sides', times(plan.side, 2n)));
+  const inside = plus('inside width', insideWide.value, insideWide);
+  return {
+    width: { sum, mark },
+    side: sumOf(plus('box depth', plan.depth), minus('lap of the front', plan.lap)),
+    tail: subtract(plan.front, plan.lap),
+    front: sumOf(width),
+    back: sumOf(inside, plus('into both sides', times(plan.backDado, 2n))),
+    insideWide,
+    bottomWide: sumOf(inside, plus('two groove depths', times(groove.deep, 2n)), minus('ease', plan.ease)),
+    grooveWide: add(plan.bottom, groove.fit),
+    ...frontToBack(plan),
+  };
+}
+
+function frontToBack(plan: BoxPlan): Pick<Box, 'insideDeep' | 'bottomDeep' | 'backHeight'> {
+  const { height, groove, bottom } = plan;
   const insideDeep = sumOf(
     plus('box depth', plan.depth),
     minus('front', plan.front),
     minus('back', plan.back),
     minus('behind the back', plan.behind),
   );
-  const slid = plan.bottomHow === 'slid-in';
-  const full = given('box height', plan.height);
-  return {
-    width: { sum, mark },
-    side: sumOf(plus('box depth', plan.depth), minus('lap of the front', plan.lap)),
-    tail: subtract(plan.front, plan.lap),
-    front: sumOf(plus('box width', mark.value, sum)),
-    back: sumOf(
-      plus('inside width', insideWide.value, insideWide),
-      plus('into both sides', times(plan.backDado, 2n)),
-    ),
-    backHeight: slid
-      ? sumOf(plus('box height', plan.height), minus('groove up', groove.up), minus('bottom', plan.bottom))
-      : full,
-    insideWide,
-    insideDeep,
-    bottomWide: sumOf(
-      plus('inside width', insideWide.value, insideWide),
-      plus('two groove depths', times(groove.deep, 2n)),
-      minus('ease', plan.ease),
-    ),
-    bottomDeep: slid ? slidIn(plan, insideDeep) : captured(plan, insideDeep),
-    grooveWide: add(plan.bottom, groove.fit),
-  };
+  return plan.bottomHow === 'captured'
+    ? { insideDeep, bottomDeep: captured(plan, insideDeep), backHeight: given('box height', height) }
+    : {
+        insideDeep,
+        bottomDeep: slidIn(plan, insideDeep),
+        backHeight: sumOf(plus('box height', height), minus('groove up', groove.up), minus('bottom', bottom)),
+      };
 }
 
 const captured = ({ groove, ease }: BoxPlan, inside: Sum): Sum =>
@@ -157,7 +207,13 @@ export type BoxWarning =
 /** A lap under this is thin. Common practice, no source. Inches. */
 export const leastLap = inches(1n, 8n);
 
-/** What is worth a look in a box. Limits are common practice, no source. */
+/**
+ * What is worth a look in a box that can be made: a lap under an eighth, a groove past half the side. Limits are common
+ * practice, no source.
+ *
+ * @param plan inches
+ * @example boxWarnings(plan) // a lap of 3/32: lap-thin
+ */
 export function boxWarnings({ lap, groove, side }: BoxPlan): readonly BoxWarning[] {
   const thin: readonly BoxWarning[] = less(lap, leastLap) ? [{ code: 'lap-thin', lap }] : [];
   const deep: readonly BoxWarning[] = less(half(side), groove.deep)
@@ -172,8 +228,10 @@ export const slideRoom = inches(1n, 8n);
 /**
  * Whether a slide goes in: no longer than the room less an eighth.
  *
+ * @param slide its length, inches, > 0
  * @param room from where its front is screwed to the inside of the back, inches
  * @returns `over`, how much too long it is, inches; 0 or less when it goes in
+ * @example slideFits(inches(16n), inches(129n, 8n)) // fits, over 0
  */
 export function slideFits(slide: Length, room: Length): { readonly fits: boolean; readonly over: Length } {
   const over = subtract(slide, subtract(room, slideRoom));
@@ -186,6 +244,8 @@ export const packOver = inches(1n, 32n);
 /**
  * The opening a box is made for: the lesser of front and back, and whether the slides want packing first.
  *
+ * @param front inches, as measured there; where only one is measured it stands for both; @param back likewise
+ * @returns inches; nothing where nothing is measured
  * @example openingFor(inches(545n, 32n), inches(543n, 32n)) // least 16 31/32, off 1/16, pack
  */
 export function openingFor(

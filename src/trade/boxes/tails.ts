@@ -4,6 +4,7 @@ import {
   half,
   howMany,
   inches,
+  isNegative,
   isPositive,
   type Length,
   less,
@@ -14,6 +15,7 @@ import {
   subtract,
   sum,
   times,
+  zero,
 } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import { wholePart } from '../../length/round';
@@ -64,28 +66,35 @@ export type Tails = {
 
 export type TailsError =
   | { readonly code: 'count-not-whole' }
+  | { readonly code: 'too-many'; readonly most: number }
   | { readonly code: 'slope-not-positive' }
+  | { readonly code: 'not-positive'; readonly field: 'height' | 'long' }
+  /** Tails run into each other, or past the edge: as where a template's pitch is larger than the side is high. */
+  | { readonly code: 'pin-negative'; readonly which: 'half-pin' | 'pin'; readonly by: Length }
   /** Nothing is left of a tail at the baseline. */
   | { readonly code: 'pins-eat-tails'; readonly by: Length };
 
-const mostTails = 40;
+/** More are a slip of the keys. Common practice, no source. */
+export const mostTails = 40;
 
 /**
  * C7.5: tails equal, half pins at both edges; the groove for the bottom must lie wholly inside one tail at its narrowest.
  *
+ * @param plan inches, height and long > 0, pins >= 0; tails whole, 1 to 40; slope > 0
+ * @returns inches up from the lower edge of the side, or why it cannot be laid out
  * @example tailsOf(plan).value.tail // EX 7b: 15/16
  */
 export function tailsOf(plan: TailPlan): Result<Tails, TailsError> {
-  const { tails: n, slope, long } = plan;
-  if (!Number.isInteger(n) || n < 1 || n > mostTails) return err({ code: 'count-not-whole' });
-  if (numerator(slope) <= 0n) return err({ code: 'slope-not-positive' });
-  const pins = times(plan.pin, BigInt(n - 1));
-  const tail = over(subtract(subtract(plan.height, times(plan.halfPin, 2n)), pins), BigInt(n));
-  const lean = over(long, slope);
+  const wrong = faultOf(plan);
+  if (wrong) return err(wrong);
+  const { tails: n, pin, halfPin } = plan;
+  const pins = add(times(halfPin, 2n), times(pin, BigInt(n - 1)));
+  const tail = over(subtract(plan.height, pins), BigInt(n));
+  const lean = over(plan.long, plan.slope);
   const baseTail = subtract(tail, times(lean, 2n));
   if (!isPositive(baseTail)) return err({ code: 'pins-eat-tails', by: negate(baseTail) });
   const tails = Array.from({ length: n }, (_, k): Tail => {
-    const near = add(plan.halfPin, times(add(tail, plan.pin), BigInt(k)));
+    const near = add(halfPin, times(add(tail, pin), BigInt(k)));
     const far = add(near, tail);
     return { no: k + 1, near, far, baseNear: add(near, lean), baseFar: subtract(far, lean) };
   });
@@ -93,11 +102,21 @@ export function tailsOf(plan: TailPlan): Result<Tails, TailsError> {
     tails,
     tail,
     baseTail,
-    basePin: add(plan.pin, times(lean, 2n)),
-    baseHalfPin: add(plan.halfPin, lean),
+    basePin: add(pin, times(lean, 2n)),
+    baseHalfPin: add(halfPin, lean),
     centred: n % 2 === 1,
     ...(plan.groove ? { groove: grooveIn(tails, plan.groove, plan.height) } : {}),
   });
+}
+
+function faultOf({ tails, slope, height, long, halfPin, pin }: TailPlan): TailsError | undefined {
+  if (!Number.isInteger(tails) || tails < 1) return { code: 'count-not-whole' };
+  if (tails > mostTails) return { code: 'too-many', most: mostTails };
+  if (numerator(slope) <= 0n) return { code: 'slope-not-positive' };
+  if (!isPositive(height)) return { code: 'not-positive', field: 'height' };
+  if (!isPositive(long)) return { code: 'not-positive', field: 'long' };
+  if (isNegative(halfPin)) return { code: 'pin-negative', which: 'half-pin', by: negate(halfPin) };
+  return isNegative(pin) ? { code: 'pin-negative', which: 'pin', by: negate(pin) } : undefined;
 }
 
 function grooveIn(
@@ -108,7 +127,7 @@ function grooveIn(
   const top = add(up, wide);
   const own = tails.find((t) => atMost(t.baseNear, up) && atMost(top, t.baseFar));
   if (own) return { inside: true, tail: own.no, cuts: 'none' };
-  if (less(height, top)) return { inside: false, cuts: 'edge' };
+  if (less(up, zero) || less(height, top)) return { inside: false, cuts: 'edge' };
   const first = tails[0];
   const last = tails[tails.length - 1];
   const inHalf = (first && less(up, first.baseNear)) || (last && less(last.baseFar, top));
@@ -116,9 +135,11 @@ function grooveIn(
 }
 
 /**
- * Where the groove could go so that it lies in a tail: the nearest place lower and the nearest higher.
+ * Where the groove could go so that it lies in a tail: the nearest place lower and the nearest higher than where it is.
  *
+ * @param tails laid out, inches; @param groove its lower edge up from that of the side, and its width, inches
  * @returns its lower edge up from that of the side, inches; nothing where no tail takes it that way
+ * @example grooveRoom(tails, groove) // EX 7b, five tails: lower 89/256, higher 1 23/256
  */
 export function grooveRoom(
   tails: Tails,
@@ -137,7 +158,12 @@ export type TailsWarning =
   | { readonly code: 'half-pin-thin'; readonly halfPin: Length; readonly least: Length }
   | { readonly code: 'tail-under-cutter'; readonly tail: Length; readonly cutter: Length };
 
-/** What is worth a look in a layout that can be cut. */
+/**
+ * What is worth a look in a layout that can be cut: half pins under 3/16, tails the cutter does not leave.
+ *
+ * @param plan inches; a plan that cannot be laid out has no warnings
+ * @example tailsWarnings(plan) // half pins of 1/8: half-pin-thin, least 3/16
+ */
 export function tailsWarnings(plan: TailPlan): readonly TailsWarning[] {
   const made = tailsOf(plan);
   if (!made.ok) return [];
@@ -155,7 +181,8 @@ export function tailsWarnings(plan: TailPlan): readonly TailsWarning[] {
 /**
  * Heights in whole pitches of a template, below and above one that is wanted.
  *
- * @param pitch inches, > 0
+ * @param height inches, > 0; @param pitch inches, > 0
+ * @returns inches; `tails` as many as go in; one pitch is the least, so nothing is below a height under it
  * @throws RangeError if the pitch is 0
  * @example templateHeights(inches(4n), inches(7n, 8n)) // below 3 1/2, above 4 3/8
  */
@@ -180,9 +207,13 @@ export function templateHeights(
 }
 
 /**
- * The layout a template makes: its pitch is fixed, so many tails as go into the height, half pins what is left at both edges.
+ * The layout a template makes: its pitch is fixed, so many tails as go into the height, at least one; half pins are what is
+ * left at both edges. Under a pitch they can come out negative: `tailsOf` refuses that.
  *
  * @param at.pitch centre to centre, inches, > 0; at.pin at the end line, less than the pitch
+ * @returns a plan, inches
+ * @throws RangeError if the pitch is 0
+ * @example templateTails({ ...plan, pitch: inches(7n, 8n) }) // 4 1/8 high, pin 1/4: four tails, half pins 7/16
  */
 export function templateTails(
   at: Omit<TailPlan, 'tails' | 'halfPin'> & { readonly pitch: Length },
