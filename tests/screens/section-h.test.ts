@@ -4,7 +4,7 @@ import { fromStored, toStored } from '../../src/length/stored';
 import { type Plan, planOf } from '../../src/screens/plan';
 import type { Change, Entry } from '../../src/store/entry';
 import { readJobFile, writeJobFile } from '../../src/store/file';
-import { editCase, editInside, editJob, editStock, jobOf } from '../../src/store/job';
+import { editStock, jobOf } from '../../src/store/job';
 import { type Folded, fold } from '../../src/store/log';
 import { partitionFace } from '../../src/trade/carcass/boards';
 import type { Inside } from '../../src/trade/carcass/case';
@@ -13,61 +13,12 @@ import { openingOver } from '../../src/trade/carcass/standing';
 import { layOut } from '../../src/trade/grooves/lay-out';
 import { noLongerFit } from '../../src/trade/setups/changes';
 import { l, w } from '../length/write-figures';
+import { caseDecided } from './section-h-case';
 
 /**
  * Section H of the trade spec, steps 1, 2 and 10, carried from a job file to figures. Every figure in it was worked
  * independently of this code; the invented scenario is our own.
  */
-const decided: readonly Change[] = [
-  ...editJob({ name: 'Mineral and shell cabinet', tape: '1/32' }),
-  ...editStock('sheeta', { name: 'Sheet A', readings: [l('23/32')], used: l('23/32') }),
-  ...editStock('sheetb', { name: 'Sheet B', planned: l('23/32') }),
-  ...editStock('backply', { name: 'Back', readings: [l('7/32')], used: l('7/32') }),
-  ...editStock('trayply', { name: 'Trays', readings: [l('11/32')], used: l('11/32') }),
-  ...editStock('oak', { name: 'Oak', kind: 'stick', readings: [l('3/4')], used: l('3/4') }),
-  ...editCase('case', {
-    name: 'Case',
-    width: l('38 3/8'),
-    height: l('64 1/4'),
-    depth: l('17 1/2'),
-    feet: l('4 1/8'),
-    partitions: 1,
-    sideStock: 'sheeta',
-    bottomStock: 'sheetb',
-    topStock: 'sheetb',
-    partitionStock: 'sheetb',
-    shelfStock: 'sheetb',
-    backStock: 'backply',
-    trayStock: 'trayply',
-    frameStock: 'oak',
-    hasBack: true,
-    hasFrame: true,
-    dado: l('9/32'),
-    partitionDado: l('9/32'),
-    topRabbet: l('11/32'),
-    backDeep: l('11/32'),
-    backWide: l('9/32'),
-    ease: l('1/16'),
-    overhang: l('3/16'),
-    stile: l('1 11/16'),
-    middle: l('1 3/8'),
-    topRail: l('2'),
-    bottomRail: l('1 5/8'),
-  }),
-  ...editInside('case', 'trays', {
-    kind: 'trays',
-    bay: 1,
-    first: l('2 1/8'),
-    pitch: l('1 13/16'),
-    endRoom: l('2 1/2'),
-    width: l('13/32'),
-    depth: l('3/16'),
-    slack: l('3/64'),
-  }),
-  ...editInside('case', 'shelf', { kind: 'fixed', bay: 2, at: l('30') }),
-  ...editInside('case', 'midrail', { kind: 'rail', bay: 2, at: l('29 5/16'), wide: l('1 3/4') }),
-];
-
 const entriesOf = (changes: readonly Change[], from = 1): readonly Entry[] =>
   changes.map((change, k) => ({
     job: 'cabinet',
@@ -113,7 +64,7 @@ const nears = (plan: Plan, role: string) => {
 };
 
 describe('section H, from job file to figures', () => {
-  const { plan } = worked(decided);
+  const { plan } = worked(caseDecided);
 
   test('H.1: frame opening 56 1/2; upper bay 25 7/16 over a drawer bay of 29 5/16; its top 30 7/32 over the bottom', () => {
     const frame = frameOf(sizes(plan));
@@ -145,7 +96,7 @@ describe('section H, from job file to figures', () => {
       figure: toStored(op.figure),
     }));
     const reading = editStock('sheetb', { readings: [l('18 mm')], used: l('18 mm') });
-    const { plan: thin, folded } = worked([...decided, ...ticks, ...reading]);
+    const { plan: thin, folded } = worked([...caseDecided, ...ticks, ...reading]);
 
     test('sides stand, and so do bottom and top', () => {
       expect(sides).toHaveLength(4);
@@ -203,7 +154,7 @@ describe('section H, from job file to figures', () => {
 });
 
 test('a thing in a bay keeps its kind through the file', () => {
-  const { plan } = worked(decided);
+  const { plan } = worked(caseDecided);
   const kinds: readonly Inside['kind'][] = ['trays', 'fixed', 'rail'];
   expect(plan.job.cases[0]?.inside.map((i) => i.kind)).toEqual(kinds);
 });
