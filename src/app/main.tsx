@@ -21,13 +21,15 @@ const root = document.getElementById('app');
 /** Opens what is kept on the phone, then shows the screen the user left. */
 async function start(at: HTMLElement): Promise<void> {
   guardTouches(document);
+  const planning = import('./planning');
   const gone = () => render(<Refusal code="newer-page" />, at);
   const store = await openStore({ randomId, now: () => new Date().toISOString(), onGone: gone });
   if (!store.ok) {
     render(<Refusal code={store.error.code} />, at);
     return;
   }
-  const bench = await makeBench(store.value, async () => (await fetch(sampleUrl)).text());
+  const sample = async () => (await fetch(sampleUrl)).text();
+  const bench = await makeBench(store.value, { sample, planning });
   if (location.hash === '' && bench.settings.value.here)
     history.replaceState(null, '', bench.settings.value.here);
   bench.arrive();

@@ -1,7 +1,7 @@
 import { batch, computed, signal } from '@preact/signals';
 import type { Length } from '../length/length';
 import type { Bench, Offered } from '../screens/bench';
-import { type Plan, planOf } from '../screens/plan';
+import type { Plan } from '../screens/plan';
 import { type Route, readRoute, writeRoute } from '../screens/routes';
 import type { SaveError } from '../store/db';
 import type { Change, Entry, Json } from '../store/entry';
@@ -18,8 +18,17 @@ import { shareFile } from './share';
 const emptyLog: Folded = { values: new Map(), ticks: new Map() };
 const deletedFor = 30 * 24 * 3600 * 1000;
 
+type Planning = Promise<typeof import('./planning')>;
+
+export type Around = {
+  /** The text of the sample job. */
+  readonly sample: () => Promise<string>;
+  /** What works a job out; it comes in a file of its own. */
+  readonly planning: Planning;
+};
+
 /** The bench over an open store: everything a screen reads or does, in one place. */
-export async function makeBench(store: Store, sample: () => Promise<string>): Promise<Bench> {
+export async function makeBench(store: Store, { sample, planning }: Around): Promise<Bench> {
   const [lines, figures, keptNow, aside] = await Promise.all([
     store.jobs(),
     store.shop(),
@@ -45,7 +54,11 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
     decided.value;
     return jobId.value === undefined ? undefined : jobOf(jobId.value, folded.peek().values);
   });
-  const plan = computed<Plan | undefined>(() => job.value && planOf(job.value, shop.value));
+  const planner = signal<Awaited<Planning>['planOf'] | undefined>(undefined);
+  const planned = planning.then(({ planOf }) => {
+    planner.value = planOf;
+  });
+  const plan = computed<Plan | undefined>(() => job.value && planner.value?.(job.value, shop.value));
   const acts = computed(() => undoable(entries.value, store.device));
 
   const noteTrouble = (error: SaveError | undefined) => {
@@ -210,6 +223,8 @@ export async function makeBench(store: Store, sample: () => Promise<string>): Pr
   const alive = jobs.value.filter((line) => line.deleted === undefined);
   const last = alive.find((line) => line.id === settings.value.job) ?? alive[0];
   if (last) await load(last.id);
+  // nothing on the first screen moves once it stands: what is worked out is there from the start
+  if ((job.value?.cases.length ?? 0) + (job.value?.banks.length ?? 0) > 0) await planned;
   if (navigator.storage?.persisted)
     kept.value = (await navigator.storage.persisted()) ? 'kept' : 'may-be-cleared';
   void store

@@ -1,6 +1,6 @@
 import type { Length } from '../length/length';
 import type { Result } from '../length/result';
-import { markAt } from '../length/tape';
+import { isMetric, markAt } from '../length/tape';
 import { writeLength } from '../length/write';
 import type { InDrawer, Job } from '../store/job';
 import { boxParts, boxRoles, drawerPart, frontParts } from '../trade/boxes/bank-parts';
@@ -101,5 +101,8 @@ function pullsOf({ fronts }: WorkedDrawers, tape: Job['tape']): BankWork['pulls'
   const [first] = holes.ok ? holes.value : [];
   if (!first) return undefined;
   const y = markAt(first.y, tape).value;
-  return { x: markAt(first.x, tape), words: `${writeLength(y, tape)} down, from both ends` };
+  return {
+    x: markAt(first.x, isMetric(tape) ? tape : '1/64'),
+    words: `${writeLength(y, tape)} down, from both ends`,
+  };
 }

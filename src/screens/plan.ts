@@ -12,6 +12,7 @@ import type { Operation } from '../trade/setups/operation';
 import { operationsOf } from '../trade/setups/operations';
 import { type Order, type OrderError, orderSetups } from '../trade/setups/order';
 import { type BankPlan, bankPlanOf } from './bank-plan';
+import { recutsOf } from './recuts';
 
 /** Everything worked out from a job: its parts, their operations, and the order that spares re-setting. */
 export type Plan = {
@@ -34,11 +35,6 @@ export function stuffOf(stock: Stock): readonly Stuff[] {
   const measured = stock.used !== undefined || (stock.planned === undefined && read !== undefined);
   return [{ id: stock.id, name: stock.name || 'Sheet', thickness, measured }];
 }
-
-export const recutsOf = (job: Job, part: string): Readonly<Record<string, number>> =>
-  Object.fromEntries(
-    Object.entries(job.parts[part]?.pieces ?? {}).map(([copy, piece]) => [copy, piece.recuts]),
-  );
 
 /** How a part's grooves are cut, and how often its pieces were cut again. */
 function cuttingOf(job: Job, part: string): Cutting {

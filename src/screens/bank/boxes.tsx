@@ -1,10 +1,11 @@
 import { useState } from 'preact/hooks';
 import { forDrawing, type Length } from '../../length/length';
-import { markAt, type Tape } from '../../length/tape';
+import { isMetric, markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { Change } from '../../store/entry';
 import type { Drawer, WorkedDrawers } from '../../trade/boxes/drawers';
 import { jigCheck, pullHoles } from '../../trade/boxes/pulls';
+import { frameOf } from '../../trade/carcass/frame';
 import { usualBank } from '../../trade/fronts/bank';
 import { screwFor } from '../../trade/install/screw';
 import { Bar } from '../../ui/bar';
@@ -199,6 +200,17 @@ function Joint({ drawer }: { readonly drawer: Drawer }) {
   );
 }
 
+/** Where a face frame stands into the bay the slides are packed out to it. */
+function packingText(bench: Bench, { fronts }: WorkedDrawers): string {
+  const { bank } = fronts;
+  const found = bench.plan.value?.worked.get(bank.of ?? '');
+  if (!found?.ok || !found.value.sizes.case.hasFrame) return '';
+  const at = frameOf(found.value.sizes).openings[bank.bay - 1];
+  if (!at) return '';
+  const [left, right] = [at.left.value, at.right.value];
+  return ` Pack them out behind the frame: ${w(left)} at the left, ${w(right)} at the right.`;
+}
+
 type SticksProps = { readonly bench: Bench; readonly worked: WorkedDrawers; readonly tape: Tape };
 
 function Sticks({ bench, worked, tape }: SticksProps) {
@@ -219,6 +231,7 @@ function Sticks({ bench, worked, tape }: SticksProps) {
         {slides.setBack.n === 0n
           ? 'Slides flush with the front edge.'
           : `Slides set back ${w(slides.setBack)}, the front’s thickness.`}
+        {packingText(bench, worked)}
       </p>
       <div class="pad-x adds">
         <button
@@ -280,7 +293,7 @@ function Pulls({ worked, tape }: Omit<SticksProps, 'bench'>) {
           {holes.value.map((hole, k) => (
             <li key={k}>
               <span>Hole {k + 1}, from the left end</span>
-              <Mixed value={markAt(hole.x, tape).value} rest={markAt(hole.x, tape).rest} tape={tape} />
+              <Mixed value={holeMark(hole.x, tape).value} rest={holeMark(hole.x, tape).rest} tape={tape} />
             </li>
           ))}
         </ul>
@@ -297,6 +310,9 @@ function Pulls({ worked, tape }: Omit<SticksProps, 'bench'>) {
     </section>
   );
 }
+
+/** Holes are set finer than cuts: a sixty-fourth on an inch tape. */
+const holeMark = (x: Length, tape: Tape) => markAt(x, isMetric(tape) ? tape : '1/64');
 
 /** The screw that holds a front from inside its box. */
 function Screws({ bench, found }: { readonly bench: Bench; readonly found: BankPlan }) {

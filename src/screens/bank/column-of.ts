@@ -12,7 +12,8 @@ import { opId } from '../../trade/setups/operation';
 import type { BankPlan } from '../bank-plan';
 import type { Bench } from '../bench';
 import { jobWith } from '../job-with';
-import { type Plan, partsOfJob, recutsOf } from '../plan';
+import { type Plan, partsOfJob } from '../plan';
+import { recutsOf } from '../recuts';
 
 /** A bank of the job in hand, worked out. */
 export function bankIn(plan: Plan | undefined, id: string): BankPlan | undefined {

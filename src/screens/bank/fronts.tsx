@@ -10,10 +10,13 @@ import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { UndoButton } from '../undo-button';
 import { AsFitted } from './as-fitted';
+import { BlankList } from './blank-list';
 import { bankIn, nextFront } from './column-of';
 import { Asks, Worth } from './facts';
 import { lastGood } from './last-good';
 import { type From, MarksBeside } from './marks-beside';
+import { ShimList } from './shim-list';
+import { Skewed } from './skewed';
 import { w } from './words';
 
 /** The fronts of a bank: drawn to scale with their marks, and as fitted. */
@@ -62,6 +65,7 @@ function Columns({ bench, fronts, stale }: ColumnsProps) {
   const [side, setSide] = useState<'left' | 'right'>('left');
   const [from, setFrom] = useState<From>(bank.order === 'down' ? 'top' : 'bottom');
   const [picked, setPicked] = useState<number>();
+  const tape = bench.job.value?.tape ?? '1/32';
   const column = fronts.columns.find((c) => c.no === no) ?? fronts.columns[0];
   if (!column) return null;
   const uneven = !same(column);
@@ -111,7 +115,10 @@ function Columns({ bench, fronts, stale }: ColumnsProps) {
         Edges from the {from} of the opening, as wide as <Inline value={column.width.mark.value} /> fronts go.{' '}
         <b class="rem">+</b> strong, <b class="rem">−</b> scant.
       </p>
+      <Skewed {...{ bench, fronts, column, tape }} />
       <Worth bench={bench} fronts={fronts} column={column} />
+      <BlankList {...{ bench, fronts, column, tape }} />
+      <ShimList {...{ bench, column, tape }} />
       <div class="pad-x adds">
         <button type="button" class="btn" onClick={() => bench.go({ at: 'opening', id: bank.id })}>
           <Icon name="measure" />

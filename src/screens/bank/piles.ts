@@ -8,7 +8,7 @@ import { listsOf } from '../shop-lists';
 import type { Piles } from './gap-words';
 
 /** So much short of a gap a pile may be. Common practice, no source. */
-const tol = inches(1n, 64n);
+export const tol = inches(1n, 64n);
 
 /** The gap a front closes as it is fitted, at both sides: between it and the one before, or the end of the opening. */
 export function gapBefore(bank: Bank, column: WorkedColumn, no: number) {

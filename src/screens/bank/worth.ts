@@ -1,4 +1,4 @@
-import { inches, isNegative, type Length, less, negate } from '../../length/length';
+import { inches, isNegative, negate } from '../../length/length';
 import { boxWarnings } from '../../trade/boxes/box';
 import { drawersWarnings } from '../../trade/boxes/drawer-warnings';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
@@ -32,7 +32,7 @@ export function frontsWorth(fronts: WorkedFronts, column: WorkedColumn): readonl
   ];
 }
 
-function skewWorth({ bank, reveals }: WorkedFronts, column: WorkedColumn): readonly string[] {
+function skewWorth({ reveals }: WorkedFronts, column: WorkedColumn): readonly string[] {
   const { left, right } = column.opening;
   if (left.equals(right)) return [];
   const skew = skewOf({
@@ -42,17 +42,12 @@ function skewWorth({ bank, reveals }: WorkedFronts, column: WorkedColumn): reado
     ...(reveals.endsHeld ? { ends: { top: reveals.top, bottom: reveals.bottom } } : {}),
   });
   if (!skew) return [];
-  const off = less(left, right) ? right.sub(left) : left.sub(right);
   const lines = skewWarnings(skew).map((x) =>
     x.code === 'taper-seen'
-      ? `Out of square: each gap tapers ${w(x.taper)}, which shows. Plane the last front, or put it all in the last gap.`
-      : `Out of square: at the ${x.side} a gap closes to ${w(x.gap)}.`,
+      ? `Each gap tapers ${w(x.taper)} from side to side, which shows.`
+      : `At the ${x.side} a gap closes to ${w(x.gap)}.`,
   );
-  return lines.length > 0
-    ? lines
-    : [
-        `Left and right differ by ${w(off as Length)}: ${w(skew.taper)} a gap over ${bank.count + 1}, not seen.`,
-      ];
+  return lines.length > 0 ? lines : [`Each gap tapers ${w(skew.taper)} from side to side: not seen.`];
 }
 
 function gapWorth({ ahead }: WorkedColumn): readonly string[] {

@@ -17,7 +17,7 @@ import { SpoiledDock } from '../cuts/spoiled';
 import { type Checklist, checklistOf } from '../cuts/view';
 import { setupTitle, whatWords } from '../cuts/words';
 import { drawn } from '../marks/drawn';
-import { recutsOf } from '../plan';
+import { recutsOf } from '../recuts';
 import { UndoButton } from '../undo-button';
 import { HandWork } from './hand-work';
 

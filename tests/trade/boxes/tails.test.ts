@@ -165,6 +165,12 @@ describe('grooveRoom', () => {
     expect(w(grooveRoom(made(five), high).lower)).toBe('3 121/256');
   });
 
+  test('a groove at the limit of its tail is not sent where it is', () => {
+    const wide = l('11/32');
+    expect(w(grooveRoom(made(five), { up: l('89/256'), wide }).lower)).toBe('none');
+    expect(w(grooveRoom(made(five), { up: l('79/256'), wide }).higher)).toBe('1 23/256');
+  });
+
   test('a groove wider than any tail has no place', () => {
     // A tail is 98/256 at the baseline.
     const just = { up: l('1'), wide: l('98/256') };

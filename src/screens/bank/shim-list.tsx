@@ -1,0 +1,71 @@
+import { equals, isNegative, subtract, zero } from '../../length/length';
+import type { Tape } from '../../length/tape';
+import { shimSchedule } from '../../trade/fronts/shims';
+import type { WorkedColumn } from '../../trade/fronts/worked';
+import type { Bench } from '../bench';
+import { listsOf } from '../shop-lists';
+import { gapText, pileOf } from './gap-words';
+import { tol } from './piles';
+
+type ShimProps = { readonly bench: Bench; readonly column: WorkedColumn; readonly tape: Tape };
+
+/** The gap over every front and under the last, at both sides, with the pile of shims for it out of the drawer. */
+export function ShimList({ bench, column, tape }: ShimProps) {
+  const gaps = gapsOf(column).filter(({ left, right }) => !isNegative(left) && !isNegative(right));
+  const piles = shimSchedule(gaps, { shims: listsOf(bench).shims, tol });
+  return (
+    <section aria-label="Shims, gap by gap">
+      <h2 class="sec pad-x">Shims, gap by gap</h2>
+      <ul class="marklist pad-x">
+        {piles.map(({ gap, left, right }, k) => {
+          const own = gaps[k];
+          if (!own || !left.ok) return null;
+          const apart = right?.ok && pileOf(right.value) !== pileOf(left.value);
+          return (
+            <li key={gap}>
+              <span>
+                {own.name}
+                <span class="s muted block">
+                  {gapText(own.left, tape)}
+                  {!equals(own.left, own.right) && ` left, ${gapText(own.right, tape)} right`}
+                </span>
+              </span>
+              <b class="piles">
+                {pileOf(left.value)}
+                {apart && right.ok && (
+                  <>
+                    {' '}
+                    left
+                    <br />
+                    {pileOf(right.value)} right
+                  </>
+                )}
+              </b>
+            </li>
+          );
+        })}
+      </ul>
+      <p class="note pad-x">
+        Fronts go on one after another, so the shims come back. What is in the drawer: Shop figures.
+      </p>
+    </section>
+  );
+}
+
+function gapsOf({ left, right, opening }: WorkedColumn) {
+  const over = left.map((stands, k) => ({
+    name: k === 0 ? 'Over front 1' : `Between ${k} and ${k + 1}`,
+    left: subtract(stands.top, left[k - 1]?.bottom ?? zero),
+    right: subtract(right[k]?.top ?? stands.top, right[k - 1]?.bottom ?? zero),
+  }));
+  const [l, r] = [left[left.length - 1], right[right.length - 1]];
+  if (!l || !r) return over;
+  return [
+    ...over,
+    {
+      name: `Under front ${left.length}`,
+      left: subtract(opening.left, l.bottom),
+      right: subtract(opening.right, r.bottom),
+    },
+  ];
+}
