@@ -81,6 +81,7 @@ export const fittedFields = {
   usedLeft: length,
   usedRight: length,
   held: length,
+  trim: length,
 };
 
 /** A thing that goes into a drawer; `heavy` is pounds. */

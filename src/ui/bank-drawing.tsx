@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import { forDrawing, type Length } from '../length/length';
 import type { Tape } from '../length/tape';
 import { Mixed } from './mixed';
@@ -39,9 +40,17 @@ export function BankDrawing({ opening, fronts, tape, label, stale, fromTop, besi
   const tall = Math.min(1400, Math.max(least, (row * whole) / Math.max(lowest, whole / 30)));
   const at = (x: Length) => (forDrawing(x) / whole) * tall;
   const gaps = gapsOf(fronts, at, tall);
+  const now = fronts.find((f) => f.state === 'now')?.no;
+  const box = useRef<HTMLDivElement>(null);
+  const stood = useRef(now);
+  // the next front comes into sight when the one before is on; never as the page opens
+  useEffect(() => {
+    if (now !== stood.current) box.current?.querySelector('.now')?.scrollIntoView({ block: 'center' });
+    stood.current = now;
+  }, [now]);
   return (
     <div class={`bank${stale ? ' stale' : ''}${fromTop ? ' fromtop' : ''}`} style={{ height: `${tall}px` }}>
-      <div class="bankbox" role="group" aria-label={label}>
+      <div class="bankbox" role="group" aria-label={label} ref={box}>
         {fronts.map((f) => (
           <button
             key={f.no}

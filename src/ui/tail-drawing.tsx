@@ -23,12 +23,12 @@ export function TailDrawing({ height, long, tails, groove, label }: TailProps) {
   const h = height * scale;
   return (
     <svg class="taildraw" viewBox={`0 -6 ${box.width} ${h + 12}`} role="img" aria-label={label}>
-      <rect class="f-birch k-onbirch" x="20" y="0" width={base - 20} height={h} stroke-width="1.5" />
-      <rect class="f-birch2 k-onbirch" x={base} y="0" width={deep} height={h} stroke-width="1.5" />
+      <rect class="wood" x="20" y="0" width={base - 20} height={h} stroke-width="1.5" />
+      <rect class="wood pins" x={base} y="0" width={deep} height={h} stroke-width="1.5" />
       {tails.map((t, k) => (
         <path
           key={k}
-          class="f-birch k-onbirch"
+          class="wood"
           stroke-width="1.5"
           d={`M${base} ${y(t.baseNear)}L${base + deep} ${y(t.near)}V${y(t.far)}L${base} ${y(t.baseFar)}z`}
         />

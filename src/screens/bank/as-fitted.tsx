@@ -3,8 +3,9 @@ import { equals, isNegative, type Length, negate } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { markAt } from '../../length/tape';
 import { editBank, editFitted } from '../../store/job';
-import type { Bank } from '../../trade/fronts/bank';
+import { type Bank, columnNo, fittedNo } from '../../trade/fronts/bank';
 import { gapWarning } from '../../trade/fronts/fitted';
+import { fitOrder } from '../../trade/fronts/stands';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import { ChoiceDock } from '../../ui/dock';
 import { Icon } from '../../ui/icon';
@@ -13,7 +14,7 @@ import { Given, Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { goesChoices } from './asks';
 import { readingOf, type Taken, takenUp } from './column-of';
-import { gapText, pileText } from './gap-words';
+import { pileText, sidesText } from './gap-words';
 import { pileBefore } from './piles';
 import { w } from './words';
 
@@ -72,7 +73,9 @@ function Calipers({ bench, bank, column, no }: FittedProps & { readonly no: numb
   const end = bank.order === 'down' ? 'top' : 'bottom';
   const edge = bank.order === 'down' ? 'lower' : 'upper';
   const planned = plannedReach(bank, column, no);
-  const taken = reading.left || reading.right ? takenUp(bench, bank, { column: column.no, no }) : undefined;
+  const fresh = isFresh(bank, column.no, no);
+  const on = fitOrder(bank).indexOf(no) < column.fitted;
+  const taken = fresh ? takenUp(bench, bank, { column: column.no, no }) : undefined;
   const at = { bank: bank.id, column: column.no, front: no };
   return (
     <>
@@ -82,7 +85,7 @@ function Calipers({ bench, bank, column, no }: FittedProps & { readonly no: numb
         </h2>
         <p class="s muted pad8">
           planned <Inline value={markAt(planned, tape).value} tape={tape} />
-          {!taken && <Piles {...{ bench, bank, column, no }} />}
+          {!taken && (on ? ', in use' : <Piles {...{ bench, bank, column, no }} />)}
         </p>
         <div class="jaws">
           {(['left', 'right'] as const).map((side) => (
@@ -133,6 +136,14 @@ function Calipers({ bench, bank, column, no }: FittedProps & { readonly no: numb
   );
 }
 
+/** Whether what was read is not in use yet. */
+function isFresh(bank: Bank, column: number, no: number): boolean {
+  const { left, right, usedLeft, usedRight } = fittedNo(columnNo(bank, column), no);
+  const differs = (now: Length | undefined, then: Length | undefined) =>
+    now !== undefined && !(then && equals(now, then));
+  return differs(left, usedLeft) || differs(right, usedRight);
+}
+
 /** Where the far edge of a front is to come, from where the fitting began. */
 export function plannedReach(bank: Bank, column: WorkedColumn, no: number): Length {
   const stands = column.left[no - 1];
@@ -166,9 +177,8 @@ function Difference({ bench, bank, taken, tape, onGoes }: DifferenceProps) {
     <>
       {left && (
         <p class={worst || worstRight ? 'lit' : ''}>
-          {toGo > 0 ? `${left.gaps} gaps left: ` : 'The last gap: '}
-          {gapText(left.each, tape)}
-          {right && !equals(left.each, right.each) && ` left, ${gapText(right.each, tape)} right`}.
+          {toGo > 0 ? `${left.gaps} ${left.gaps === 1 ? 'gap' : 'gaps'} to go: ` : 'The last gap: '}
+          {sidesText(left.each, right?.each ?? left.each, tape)}.
         </p>
       )}
       {taken.trims.off.size > 0 && bank.goes === 'fronts' && (

@@ -23,7 +23,7 @@ import { bankIn } from './column-of';
 import { Asks } from './facts';
 import { frontScrew } from './front-screw';
 import { NoBank } from './fronts';
-import { w } from './words';
+import { grooveText, tailsErrorText, w } from './words';
 import { drawersWorth } from './worth';
 
 /** The boxes of a bank, their joint drawn, the sticks their slides stand on, and the holes for the pulls. */
@@ -171,13 +171,13 @@ function BoxDetail({ drawer, tape }: { readonly drawer: Drawer; readonly tape: T
 
 function Joint({ drawer }: { readonly drawer: Drawer }) {
   const { tails, plan, box } = drawer;
-  if (!tails.tails.ok) return <p class="wrongline">The pins eat the tails: fewer tails, or thinner pins.</p>;
+  if (!tails.tails.ok) return <p class="wrongline">{tailsErrorText(tails.tails.error)}</p>;
   const { value } = tails.tails;
   const d = forDrawing;
   const inside = value.groove?.inside ?? true;
   const where = inside
     ? `the groove runs out inside tail ${value.groove?.tail ?? ''} from the lower edge, out of sight`
-    : 'the groove cuts a pin and would show';
+    : grooveText(value, { up: plan.groove.up, wide: box.grooveWide });
   return (
     <>
       <TailDrawing

@@ -1,9 +1,9 @@
-import { type Length, zero } from '../../length/length';
+import { add, type Length, zero } from '../../length/length';
 import type { Change } from '../../store/entry';
 import { editFitted, tickOf } from '../../store/job';
 import { drawerPart } from '../../trade/boxes/bank-parts';
 import type { Bank } from '../../trade/fronts/bank';
-import { columnNo, fittedNo } from '../../trade/fronts/bank';
+import { columnNo, type Fitted, fittedNo } from '../../trade/fronts/bank';
 import { fitOrder } from '../../trade/fronts/stands';
 import { type Trims, trimsFor } from '../../trade/fronts/trims';
 import type { WorkedColumn } from '../../trade/fronts/worked';
@@ -45,6 +45,13 @@ export type Reading = { readonly left?: Length | undefined; readonly right?: Len
 export const readingOf = (bank: Bank, column: number, no: number): Reading =>
   fittedNo(columnNo(bank, column), no);
 
+/** A front's height is held from the first one fitted on; what came off since is kept apart. */
+const hold = (
+  at: { readonly bank: string; readonly column: number; readonly front: number },
+  height: Length,
+  { held }: Fitted,
+): readonly Change[] => (held ? [] : editFitted(at, { held: height }));
+
 /** What taking a reading up comes to: the column as it would be, who gives how much, and the edits. */
 export type Taken = {
   readonly column: WorkedColumn;
@@ -65,11 +72,11 @@ export function takenUp(
   const { left, right } = readingOf(bank, at.column, at.no);
   const job = bench.job.value;
   if (!before || !job || !(left ?? right)) return undefined;
-  const edit = (no: number, held: Length) =>
-    editFitted({ bank: bank.id, column: at.column, front: no }, { held });
+  const own = columnNo(bank, at.column);
+  const front = (no: number) => ({ bank: bank.id, column: at.column, front: no });
   const used = [
     ...editFitted({ bank: bank.id, column: at.column, front: at.no }, { usedLeft: left, usedRight: right }),
-    ...before.heights.flatMap((height, k) => edit(k + 1, height)),
+    ...before.heights.flatMap((height, k) => hold(front(k + 1), height, fittedNo(own, k + 1))),
   ];
   const found = partsOfJob(jobWith(bench.folded.value, job.id, used), bench.shop.value).banks.get(bank.id);
   const column = columnIn(found, at.column);
@@ -85,7 +92,12 @@ export function takenUp(
         cut: frontIsCut(bench, bank, { column: at.column, no }),
       })),
   );
-  const given = bank.goes === 'fronts' ? [...trims.heights].flatMap(([no, height]) => edit(no, height)) : [];
+  const given =
+    bank.goes === 'fronts'
+      ? [...trims.off].flatMap(([no, off]) =>
+          editFitted(front(no), { trim: add(fittedNo(own, no).trim ?? zero, off) }),
+        )
+      : [];
   const op = opId(`${bank.id}~bench`, 'fronton', `c${at.column}d${at.no}`);
   const on = bench.folded.value.ticks.has(op) ? [] : tickOf(op, zero);
   return { column, trims, changes: [...used, ...given, ...on] };

@@ -1,4 +1,4 @@
-import { isNegative, isZero, type Length, negate } from '../../length/length';
+import { equals, isNegative, isZero, type Length, negate } from '../../length/length';
 import { isMetric, markAt, type Tape } from '../../length/tape';
 import { remainder, writeLength } from '../../length/write';
 import { gapWarning } from '../../trade/fronts/fitted';
@@ -15,6 +15,10 @@ export function gapText(each: Length, tape: Tape): string {
   return `${writeLength(mark.value, tape)}${left?.by ? ` ${left.word} by ${left.by}` : ''}${judged}`;
 }
 
+/** A gap at both sides, apart where they differ. */
+export const sidesText = (left: Length, right: Length, tape: Tape): string =>
+  equals(left, right) ? gapText(left, tape) : `left ${gapText(left, tape)}; right ${gapText(right, tape)}`;
+
 /** A pile in words, larger first: `1/16 and 1/64`. */
 export function pileOf(pile: Pile): string {
   const pieces = pile.chosen.map(({ size, count }) => (count > 1 ? `${count} × ${w(size)}` : w(size)));
@@ -26,4 +30,4 @@ export type Piles = { readonly left: Pile; readonly right?: Pile };
 
 /** Piles of one gap, left and right apart where they differ. */
 export const pileText = ({ left, right }: Piles): string =>
-  right && pileOf(right) !== pileOf(left) ? `${pileOf(left)} left, ${pileOf(right)} right` : pileOf(left);
+  right && pileOf(right) !== pileOf(left) ? `left ${pileOf(left)}; right ${pileOf(right)}` : pileOf(left);

@@ -3,7 +3,7 @@ import { absolute, equals, inches, type Length, less, subtract } from '../../len
 import { remainder } from '../../length/write';
 import type { Change } from '../../store/entry';
 import { editColumn, editFitted } from '../../store/job';
-import { type Bank, type Column, columnNo } from '../../trade/fronts/bank';
+import { type Bank, type Column, columnNo, fittedNo } from '../../trade/fronts/bank';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
@@ -148,7 +148,7 @@ function takeUp(bench: Bench, bank: Bank, column: WorkedColumn): readonly Change
   });
   if (fresh.length === 0) return [];
   const held = column.heights.flatMap((height, k) =>
-    frontIsCut(bench, bank, { column: column.no, no: k + 1 })
+    frontIsCut(bench, bank, { column: column.no, no: k + 1 }) && !fittedNo(read, k + 1).held
       ? editFitted({ bank: bank.id, column: column.no, front: k + 1 }, { held: height })
       : [],
   );

@@ -1,10 +1,10 @@
-import { equals, isNegative, subtract, zero } from '../../length/length';
+import { isNegative, subtract, zero } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { shimSchedule } from '../../trade/fronts/shims';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import type { Bench } from '../bench';
 import { listsOf } from '../shop-lists';
-import { gapText, pileOf } from './gap-words';
+import { pileOf, sidesText } from './gap-words';
 import { tol } from './piles';
 
 type ShimProps = { readonly bench: Bench; readonly column: WorkedColumn; readonly tape: Tape };
@@ -25,19 +25,15 @@ export function ShimList({ bench, column, tape }: ShimProps) {
             <li key={gap}>
               <span>
                 {own.name}
-                <span class="s muted block">
-                  {gapText(own.left, tape)}
-                  {!equals(own.left, own.right) && ` left, ${gapText(own.right, tape)} right`}
-                </span>
+                <span class="s muted block">{sidesText(own.left, own.right, tape)}</span>
               </span>
               <b class="piles">
+                {apart && 'left '}
                 {pileOf(left.value)}
                 {apart && right.ok && (
                   <>
-                    {' '}
-                    left
                     <br />
-                    {pileOf(right.value)} right
+                    right {pileOf(right.value)}
                   </>
                 )}
               </b>

@@ -1,4 +1,4 @@
-import { equals, isZero, type Length, subtract, zero } from '../../length/length';
+import { isZero, type Length, subtract, zero } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
@@ -10,7 +10,7 @@ import { opId } from '../../trade/setups/operation';
 import type { BankPlan } from '../bank-plan';
 import type { Bench } from '../bench';
 import { plannedReach } from './as-fitted';
-import { gapText, pileText } from './gap-words';
+import { pileText, sidesText } from './gap-words';
 import { gapBefore, pileBefore } from './piles';
 import { w } from './words';
 
@@ -67,15 +67,12 @@ function fitting(bench: Bench, { bank, columns }: WorkedFronts, tape: Tape): rea
       const gap = gapBefore(bank, column, no);
       const piles = pileBefore(bench, bank, column, no);
       const where = columns.length > 1 ? `, column ${column.no}` : '';
-      const gaps = equals(gap.left, gap.right)
-        ? gapText(gap.left, tape)
-        : `${gapText(gap.left, tape)} left, ${gapText(gap.right, tape)} right`;
       return {
         id: `c${column.no}d${no}`,
         title: `Front ${no}${where}, ${edge} edge`,
         figure: mark.value,
         rest: mark.rest,
-        says: `From the ${end} of the opening. Gap before it ${gaps}${piles ? `: shims ${pileText(piles)}` : ''}.`,
+        says: `From the ${end} of the opening. Gap before it ${sidesText(gap.left, gap.right, tape)}${piles ? `: shims ${pileText(piles)}` : ''}.`,
         ticks: [
           {
             op: benchOp(bank, 'fronton', `c${column.no}d${no}`),

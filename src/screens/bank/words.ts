@@ -3,6 +3,7 @@ import { assertNever } from '../../length/result';
 import { writeDecimal, writeLength } from '../../length/write';
 import type { BoxError, BoxWarning } from '../../trade/boxes/box';
 import type { DrawersProblem, DrawersWarning } from '../../trade/boxes/drawers';
+import { grooveRoom, type Tails, type TailsError } from '../../trade/boxes/tails';
 import type { Bank, BankStock } from '../../trade/fronts/bank';
 import type { FrontsProblem } from '../../trade/fronts/worked';
 
@@ -102,7 +103,26 @@ export function frontsProblemText(problem: FrontsProblem): string {
   }
 }
 
-const boxFields = { opening: 'opening', depth: 'depth', height: 'height' } as const;
+type BoxField = Extract<BoxError, { readonly code: 'not-positive' }>['field'];
+
+const boxFields: Record<BoxField, string> = {
+  opening: 'opening',
+  depth: 'depth of the box',
+  height: 'height of the box',
+  side: 'thickness of the sides',
+  front: 'thickness of the front',
+  back: 'thickness of the back',
+  bottom: 'thickness of the bottom',
+  'groove-deep': 'depth of the groove',
+  'groove-up': 'groove up from the edge',
+  clearance: 'room for a slide',
+  lap: 'lap',
+  'back-dado': 'depth of the dado for the back',
+  behind: 'room behind the back',
+  'groove-fit': 'groove over its bottom',
+  ease: 'ease of the bottom',
+};
+const mayBeNothing: readonly BoxField[] = ['clearance', 'lap', 'back-dado', 'behind', 'groove-fit', 'ease'];
 
 function boxErrorText(problem: BoxError & { readonly drawer: number }): string {
   switch (problem.code) {
@@ -115,12 +135,48 @@ function boxErrorText(problem: BoxError & { readonly drawer: number }): string {
     case 'back-gone':
       return `Drawer ${problem.drawer}: nothing is left of the back over the bottom, ${w(problem.by)} short.`;
     case 'groove-through':
-      return `A groove ${w(problem.deep)} deep goes through a ${problem.which} ${w(problem.thickness)} thick.`;
+      return `Cut ${w(problem.deep)} deep, a groove or dado goes through a ${problem.which} ${w(problem.thickness)} thick.`;
     case 'not-positive':
-      return `Drawer ${problem.drawer}: the ${boxFields[problem.field as keyof typeof boxFields] ?? problem.field} must be more than nothing.`;
+      return `Drawer ${problem.drawer}: the ${boxFields[problem.field]} must be ${mayBeNothing.includes(problem.field) ? 'nothing or more' : 'more than nothing'}.`;
     default:
       return assertNever(problem);
   }
+}
+
+/** What keeps the tails from being laid out. */
+export function tailsErrorText(error: TailsError): string {
+  switch (error.code) {
+    case 'count-not-whole':
+      return 'Say how many tails.';
+    case 'too-many':
+      return `More than ${error.most} tails nobody cuts.`;
+    case 'slope-not-positive':
+      return 'The slope must be more than nothing: one in six, one in eight.';
+    case 'not-positive':
+      return 'The side must have a height and the tails a length.';
+    case 'pin-negative':
+      return `The side is ${w(error.by)} too low for this layout: a higher box, or fewer tails.`;
+    case 'pins-eat-tails':
+      return `The pins eat the tails, ${w(error.by)} over: fewer tails, or thinner pins.`;
+    default:
+      return assertNever(error);
+  }
+}
+
+const cutWords = {
+  none: '',
+  'half-pin': 'a half pin',
+  pin: 'a pin',
+  edge: 'the edge of the side',
+} as const;
+
+/** What a groove that lies in no tail meets, and where it could go instead. */
+export function grooveText(made: Tails, groove: { readonly up: Length; readonly wide: Length }): string {
+  const room = grooveRoom(made, groove);
+  const places = [room.lower, room.higher].flatMap((x) => (x ? [w(x)] : []));
+  const to =
+    places.length > 0 ? `Move it to ${places.join(' or ')} up, or change the tails.` : 'Change the tails.';
+  return `the groove for the bottom meets ${cutWords[made.groove?.cuts ?? 'pin']} and would show. ${to}`;
 }
 
 /** What keeps the boxes from being cut. */

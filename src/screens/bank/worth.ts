@@ -9,7 +9,7 @@ import { lowWarnings } from '../../trade/fronts/heights';
 import { revealStackUp } from '../../trade/fronts/shims';
 import { skewOf, skewWarnings } from '../../trade/fronts/skew';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
-import { boxWarningText, drawersWarningText, w } from './words';
+import { boxWarningText, drawersWarningText, grooveText, tailsErrorText, w } from './words';
 
 /** How near a front is cut, and a shim is: half a thirty-second, a thousandth. Common practice, no source. */
 const frontTol = inches(1n, 64n);
@@ -108,12 +108,10 @@ export function drawersWorth(worked: WorkedDrawers): readonly string[] {
 function tailLines({ drawers }: WorkedDrawers): readonly string[] {
   return drawers.flatMap(({ no, column, tails }) => {
     if (column > 1) return [];
-    if (!tails.tails.ok) return [`Drawer ${no}: with ${tails.plan.tails} tails the pins eat them.`];
+    if (!tails.tails.ok) return [`Drawer ${no}: ${tailsErrorText(tails.tails.error)}`];
     const { groove } = tails.tails.value;
-    const cut =
-      groove && !groove.inside
-        ? [`Drawer ${no}: the groove for the bottom cuts a pin. Move the groove, or change the tails.`]
-        : [];
+    const at = tails.plan.groove;
+    const cut = at && groove && !groove.inside ? [`Drawer ${no}: ${grooveText(tails.tails.value, at)}`] : [];
     const thin = tailsWarnings(tails.plan).map((x) =>
       x.code === 'half-pin-thin'
         ? `Drawer ${no}: a half pin under ${w(x.least)} is weak.`

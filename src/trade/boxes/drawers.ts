@@ -1,4 +1,4 @@
-import { add, equals, type Length, less, subtract, zero } from '../../length/length';
+import { add, type Length, less, subtract, zero } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import { markAt, type Tape } from '../../length/tape';
 import { type Bank, type BankStock, frontNo, usualBank } from '../fronts/bank';
@@ -8,6 +8,7 @@ import { type Box, type BoxError, type BoxPlan, boxOf } from './box';
 import { boxHeightMost } from './contents';
 import { type Stick, type StickError, setBack, sticksOf } from './sticks';
 import { type TailChoice, tailsFor } from './tail-choice';
+import { templateHeights } from './tails';
 
 /** One drawer of a bank: its box, and how high that may be. Inches. */
 export type Drawer = {
@@ -158,10 +159,7 @@ function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem>
 function usualHigh(bank: Bank, most: Length, tape: Tape): Length {
   const high = markAt(most, tape, 'floor').value;
   if (bank.tailsHow !== 'template') return high;
-  const pitch = bank.pitch ?? usualBank.pitch;
-  const whole = high.div(pitch);
-  const n = whole.n / whole.d;
-  return n < 1n ? high : (pitch.mul(n) as Length);
+  return templateHeights(high, bank.pitch ?? usualBank.pitch).below ?? high;
 }
 
 function planFor({ fronts, column, slides }: Making, at: DrawersAt & { readonly high: Length }): BoxPlan {
@@ -196,9 +194,6 @@ export type DrawersWarning =
   | { readonly code: 'box-strikes'; readonly drawer: number; readonly by: Length; readonly most: Length }
   | { readonly code: 'slide-too-long'; readonly slide: Length; readonly over: Length }
   | { readonly code: 'pack-slides'; readonly column: number; readonly off: Length };
-
-export const sameHeights = (drawers: readonly Drawer[]): boolean =>
-  drawers.every((d) => equals(d.high, drawers[0]?.high ?? d.high));
 
 /** How far the lower edge of a box stands over the case's own bottom. Inches. @example boxBottom(worked, 1) */
 export function boxBottom({ fronts, slides }: WorkedDrawers, no: number): Length {

@@ -19,8 +19,10 @@ export type Fitted = {
   /** Taken up: what comes after is reckoned from it. */
   readonly usedLeft?: Length | undefined;
   readonly usedRight?: Length | undefined;
-  /** It keeps this height whatever the opening measures: fitted, trimmed, or cut already. */
+  /** It keeps this height whatever the opening measures: the fitting has begun, or it was cut already. */
   readonly held?: Length | undefined;
+  /** What came off it since, to keep the gaps; negative: it was made so much taller. */
+  readonly trim?: Length | undefined;
 };
 
 /** One column of a bank: its opening as measured, what is used of it, and its fronts as fitted. Inches. */

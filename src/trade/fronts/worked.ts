@@ -1,4 +1,4 @@
-import { add, type Length, less, ratio, subtract, sum } from '../../length/length';
+import { add, type Length, less, ratio, subtract, sum, zero } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import type { Rounded } from '../../length/round';
 import { grainOf, markAt, type Tape } from '../../length/tape';
@@ -155,7 +155,10 @@ function columnOf(
   const width = frontWidth(opening.wide.value, edgeOf(bank, making, 'left'), edgeOf(bank, making, 'right'));
   if (!width.ok) return err({ column: no, ...width.error });
   const own = columnNo(bank, no);
-  const heights = making.heights.map((h, k) => fittedNo(own, k + 1).held ?? h);
+  const heights = making.heights.map((h, k) => {
+    const { held, trim } = fittedNo(own, k + 1);
+    return subtract(held ?? h, trim ?? zero);
+  });
   const fitted = fittedIn(bank, no);
   const at = { bank, no, heights, fitted, reveals, opening };
   const sides = { left: standing({ ...at, side: 'left' }), right: standing({ ...at, side: 'right' }) };
