@@ -33,7 +33,9 @@ export type Gaps = { readonly space: Length; readonly gaps: number; readonly eac
 /**
  * C6.6: space = O - y; alike (space - Σh)/(remaining + 1), or with the end held (space - r_b - Σh)/remaining.
  *
- * @returns nothing when none is to go and the end is held: no gap is left to share
+ * @param ahead lengths in inches, opening and heights > 0; a reach beyond the opening binds and is not refused
+ * @returns inches; none to go and the end not held: one gap, all the space; none to go and the end held: nothing, for no gap
+ *   is left to share
  * @example gapsAhead({ opening, reach: inches(249n, 16n), heights }).each // 1/12
  */
 export function gapsAhead({ opening, reach, heights, hold }: Ahead): Gaps | undefined {
@@ -53,7 +55,13 @@ export type GapWarning =
   | { readonly code: 'wide'; readonly each: Length; readonly most: Length }
   | { readonly code: 'binds'; readonly by: Length };
 
-/** What is to be said of a gap. @example gapWarning(inches(5n, 96n)).code // 'tight' */
+/**
+ * What is to be said of a gap; one of just 1/16 or 5/32 is well.
+ *
+ * @param each inches, any sign
+ * @returns lengths in inches, `by` > 0; nothing when the gap is well
+ * @example gapWarning(inches(5n, 96n)).code // 'tight'
+ */
 export function gapWarning(each: Length): GapWarning | undefined {
   if (isNegative(each)) return { code: 'binds', by: negate(each) };
   if (less(each, tightGap)) return { code: 'tight', each, least: tightGap };
@@ -64,6 +72,8 @@ export function gapWarning(each: Length): GapWarning | undefined {
  * What must come off in all so that every gap is as wanted: gaps × wanted - what is left; negative: the fronts may be so
  * much taller.
  *
+ * @param gaps as `gapsAhead` found them; @param wanted gap, inches, >= 0
+ * @returns inches, all the fronts still to go together
  * @example trimTotal(gaps, inches(5n, 64n)) // -1/64
  */
 export const trimTotal = ({ gaps, each }: Gaps, wanted: Length): Length =>
@@ -73,9 +83,12 @@ export const trimTotal = ({ gaps, each }: Gaps, wanted: Length): Length =>
 export type Goes = 'gaps' | 'last';
 
 /**
- * Where the fronts still to go come: near and far edge of each from where the fitting began.
+ * Where the fronts still to go come. The end gap is not listed: it is what the last far edge leaves of the opening.
  *
- * @param at.wanted gap, inches
+ * @param ahead inches; what is fitted stays where it was measured
+ * @param at.wanted gap, inches, >= 0; used where the difference goes into the last gap
+ * @returns near and far edge of each, inches from where the fitting began, in the order fitted
+ * @example edgesAhead({ opening, reach, heights }, { goes: 'last', wanted })[0].near // reach + wanted
  */
 export function edgesAhead(
   ahead: Ahead,
@@ -92,13 +105,20 @@ export function edgesAhead(
 export type BothAhead = {
   readonly left: Gaps | undefined;
   readonly right: Gaps | undefined;
-  /** How much a gap differs from side to side. */
+  /** How much a gap differs from side to side, >= 0; 0 where a side has no gap to share. */
   readonly taper: Length;
-  /** The larger of the two trims: what keeps the tighter side as wanted. */
+  /** The larger of the two trims: what keeps the tighter side as wanted; 0 where neither has a gap to share. */
   readonly trim: Length;
 };
 
-/** Left and right reckoned apart. Inches. @example bothAhead(left, right, wanted).taper */
+/**
+ * Left and right reckoned apart, since a front stays square in an opening that is not.
+ *
+ * @param left, right the same fronts, each with what was measured at its side, inches
+ * @param wanted gap, inches, >= 0
+ * @returns inches
+ * @example bothAhead(left, right, inches(5n, 64n)).taper // 1/96 where the reach differs by 1/32 over three gaps
+ */
 export function bothAhead(left: Ahead, right: Ahead, wanted: Length): BothAhead {
   const [l, r] = [gapsAhead(left), gapsAhead(right)];
   const trims = [l, r].flatMap((g) => (g ? [trimTotal(g, wanted)] : []));

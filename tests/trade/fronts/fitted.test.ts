@@ -9,8 +9,6 @@ import {
   gapWarning,
   trimTotal,
 } from '../../../src/trade/fronts/fitted';
-import { revealStackUp, shimSchedule } from '../../../src/trade/fronts/shims';
-import { dumpedAtEnd, planedLast, skewOf, skewWarnings } from '../../../src/trade/fronts/skew';
 import { trimsFor } from '../../../src/trade/fronts/trims';
 import { runs } from '../../runs';
 import { l, w } from '../grooves/sample';
@@ -113,71 +111,5 @@ describe('edgesAhead', () => {
       }),
       { numRuns: runs(200) },
     );
-  });
-});
-
-describe('skewOf', () => {
-  const heights = ['4 3/8', '5 1/16', '5 3/4', '6 15/32', '7 5/32'].map(l);
-  const skew = { left: l('29 5/16'), right: l('29 3/16'), heights };
-
-  test('EX 6e: gaps 1/12 and 1/16, taper 1/48, and all of it in the last gap 7/64 and -1/64', () => {
-    expect(w(sum(heights))).toBe('28 13/16');
-    const found = skewOf(skew);
-    expect([w(found?.gapLeft), w(found?.gapRight), w(found?.taper)]).toEqual(['1/12', '1/16', '1/48']);
-    const dumped = dumpedAtEnd(skew, wanted);
-    expect([w(dumped.left), w(dumped.right)]).toEqual(['7/64', '-1/64']);
-  });
-
-  test('H.5: 29 11/32 and 29 9/32 differ by 1/96 a gap, which is not seen', () => {
-    const found = skewOf({ ...skew, left: l('29 11/32'), right: l('29 9/32') });
-    expect(w(found?.taper)).toBe('1/96');
-    expect(found && skewWarnings(found)).toEqual([]);
-  });
-
-  test('the last front is planed at the tight side alone, until its end gap is as wanted', () => {
-    const planed = planedLast(skew, wanted);
-    expect([w(planed.left), w(planed.right), w(planed.plane)]).toEqual(['7 5/32', '7 1/16', '3/32']);
-  });
-
-  test('with the ends held only the gaps between share; one front has none to share', () => {
-    const ends = { top: l('-1/2'), bottom: l('-1/2') };
-    const found = skewOf({ left: l('28'), right: l('28 1/8'), heights: heights.slice(0, 2), ends });
-    expect(found?.gaps).toBe(1);
-    expect(w(found?.taper)).toBe('1/8');
-    expect(skewOf({ left: l('6'), right: l('7'), heights: [l('6')], ends })).toBeUndefined();
-  });
-
-  test('a taper over 1/32 shows, a gap under 1/32 closes; at the limits neither is said', () => {
-    expect(skewWarnings({ gapLeft: l('1/32'), gapRight: l('1/16'), taper: l('1/32'), gaps: 3 })).toEqual([]);
-    const codes = skewWarnings({ gapLeft: l('1/64'), gapRight: l('5/64'), taper: l('1/16'), gaps: 3 });
-    expect(codes.map((c) => c.code)).toEqual(['taper-seen', 'gap-closes']);
-  });
-});
-
-describe('shims and stack-up', () => {
-  const shims = ['1/4', '1/8', '1/16', '1/32'].map((size) => ({ size: l(size), count: 2 }));
-
-  test('EX 3b: 19/64 is 1/4 and 1/32, 1/64 short; left and right have piles of their own where they differ', () => {
-    const [same, apart] = shimSchedule(
-      [
-        { left: l('19/64'), right: l('19/64') },
-        { left: l('3/32'), right: l('1/16') },
-      ],
-      { shims, tol: inches(20n, 1000n) },
-    );
-    const sizes = (pile: NonNullable<typeof same>['left'] | undefined) =>
-      pile?.ok ? pile.value.chosen.map((s) => `${s.count}×${w(s.size)}`) : [];
-    expect(sizes(same?.left)).toEqual(['1×1/4', '1×1/32']);
-    expect(same?.right).toBeUndefined();
-    expect(sizes(apart?.left)).toEqual(['1×1/16', '1×1/32']);
-    expect(sizes(apart?.right)).toEqual(['1×1/16']);
-  });
-
-  test('every error lands in the last gap: worst is the sum, likely is less, and it may bind', () => {
-    const up = revealStackUp({ fronts: 5, frontTol: l('1/64'), gaps: 5, shimTol: l('0'), wanted });
-    expect([w(up.worst), w(up.least), w(up.most)]).toEqual(['5/64', '0', '5/32']);
-    expect(up.likely.lt(up.worst)).toBe(true);
-    const six = revealStackUp({ fronts: 6, frontTol: l('1/64'), gaps: 6, shimTol: l('0'), wanted });
-    expect(w(six.least)).toBe('-1/64');
   });
 });

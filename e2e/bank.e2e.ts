@@ -1,0 +1,147 @@
+import { expect, type Page, test } from '@playwright/test';
+import { choose, openSample, readyOffline } from './app';
+import { newProfile } from './profile';
+import { serve } from './serve';
+
+const bounce = 380; // a second touch on one control sooner is glove bounce
+
+/** Types a reading into the docked panel, as calipers do. */
+async function read(page: Page, blank: string | RegExp, figure: string): Promise<void> {
+  await page.waitForTimeout(bounce);
+  await page.locator('main').getByRole('button', { name: blank }).first().click();
+  const dock = page.getByRole('dialog');
+  await dock.getByLabel('or typed').fill(figure);
+  await page.keyboard.press('Enter');
+  await expect(dock).toBeHidden();
+}
+
+/** A front measured at both sides, and its measure used. */
+async function fitted(page: Page, no: number, at: string): Promise<void> {
+  const panel = page.getByRole('region', { name: `Front ${no}, as built` });
+  await expect(panel).toBeVisible();
+  await read(page, /^Left (?!upright)/, at);
+  await read(page, /^Right (?!upright)/, at);
+}
+
+const heights = (page: Page) =>
+  page
+    .locator('.bankfront')
+    .evaluateAll((list) => list.map((el) => el.textContent?.replace(/\s+/g, ' ') ?? ''));
+
+test('an opening measured out of square, five fronts, three fitted, what is left shared, sticks; offline, killed midway', async () => {
+  test.setTimeout(150_000);
+  const server = await serve(4187);
+  const profile = newProfile();
+  try {
+    let context = await profile.open();
+    let page = context.pages()[0] ?? (await context.newPage());
+    await openSample(page, server.url);
+    await readyOffline(page);
+    await server.stop(); // from here on there is no network at all
+
+    // as planned: section H's five fronts
+    await page.getByRole('button', { name: /Mineral drawers/ }).click();
+    expect((await heights(page)).map((x) => /Front \d: /.test(x))).toEqual([true, true, true, true, true]);
+    await expect(page.locator('.bankfront').nth(2)).toContainText('5 and 25/32 inches');
+
+    // measured: higher at the left, wider in front
+    await page.getByRole('button', { name: 'Measure the opening' }).first().click();
+    await read(page, /high, at the left/, '29 11/32');
+    await read(page, /high, at the right/, '29 9/32');
+    await read(page, /wide, in front/, '17 1/32');
+    await read(page, /wide, at the back/, '16 31/32');
+    await expect(page.getByText('Out of square by 1/16')).toBeVisible();
+    await expect(page.getByText('Front and back differ by 1/16')).toBeVisible();
+    await page.getByRole('button', { name: 'See what this would change' }).click();
+    await expect(page.locator('.changes')).toContainText('Front 3, rip');
+    await page.getByRole('button', { name: 'Use it for what is not cut' }).click();
+    await page.getByRole('button', { name: 'Fronts', exact: true }).click();
+    await expect(page.locator('.bankfront').nth(2)).toContainText('5 and 3/4 inches');
+    await expect(page.getByRole('heading', { name: 'Out of square by 1/16' })).toBeVisible();
+
+    // the first goes on, one number at a time, then measured
+    await page.getByRole('button', { name: 'Fit one at a time' }).click();
+    await expect(page.locator('.giant .sr').first()).toContainText('4 and 15/32 inches');
+    await page.locator('.knuckle .main').click();
+    await expect(page.locator('.knuckle .main')).toHaveText('Measure it');
+    await page.waitForTimeout(bounce);
+    await page.locator('.knuckle .main').click();
+    await fitted(page, 1, '4 29/64');
+    await page.getByRole('button', { name: 'Use it, next front' }).click();
+    await expect(page.locator('.bankfront.fitted')).toHaveCount(1);
+
+    // two more; the phone dies with the third read and not used
+    await fitted(page, 2, '9 19/32');
+    await page.getByRole('button', { name: 'Use it, next front' }).click();
+    await expect(page.locator('.bankfront.fitted')).toHaveCount(2);
+    await fitted(page, 3, '15 1/2');
+    await expect(page.getByText(/3 gaps to go/)).toBeVisible();
+    await profile.kill();
+
+    context = await profile.open();
+    page = context.pages()[0] ?? (await context.newPage());
+    await page.goto(server.url);
+    await expect(page.locator('.bankfront.fitted')).toHaveCount(2);
+    await expect(page.getByRole('region', { name: 'Front 3, as built' })).toContainText('15 and 1/2 inches');
+
+    // tight at the right: the fronts left give, the larger share off the lower one
+    await expect(page.getByText(/3 gaps to go/)).toContainText('tight');
+    await choose(page, /Difference goes to/, 'the other fronts');
+    await expect(page.getByText('Front 4 gives 1/32')).toBeVisible();
+    await expect(page.getByText('Front 5 gives 3/64')).toBeVisible();
+    await page.getByRole('button', { name: 'Use it, next front' }).click();
+    await expect(page.locator('.bankfront.fitted')).toHaveCount(3);
+    await expect(page.locator('.bankfront').nth(3)).toContainText('6 and 7/16 inches');
+    await expect(page.locator('.bankfront').nth(0)).toContainText('4 and 3/8 inches');
+
+    // undo takes it back by name, and what was fitted stays
+    await page.waitForTimeout(bounce);
+    await page.getByRole('button', { name: /^Undo: Front fitted/ }).click();
+    await expect(page.locator('.bankfront.fitted')).toHaveCount(2);
+    await expect(page.locator('.bankfront').nth(3)).toContainText('6 and 15/32 inches');
+
+    // sticks stand where the opening put them, longest first; what comes off is reckoned from what stays
+    await page.getByRole('button', { name: 'Boxes, slides, pulls' }).click();
+    await expect(page.getByText('too short to hold at a saw')).toBeVisible();
+    await page.getByRole('button', { name: 'Hang slides one at a time' }).click();
+    await expect(page.locator('.giant .sr').first()).toContainText('26 and 27/32 inches');
+    await read(page, /This stick measures/, '26 7/8');
+    await page.locator('.knuckle .main').click();
+    await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(1);
+    await page.waitForTimeout(bounce);
+    await page.locator('.knuckle .main').click();
+    await expect(page.locator('.knuckle .main')).toHaveText('Next');
+    await page.waitForTimeout(bounce);
+    await page.locator('.knuckle .main').click();
+    await expect(page.locator('.giant .sr').first()).toContainText('21 and 23/32 inches');
+
+    // the same ticks in Cuts
+    await page.goto(`${server.url}#/cuts`);
+    await expect(page.locator('.bar .sub')).toHaveText(/^4 of \d+ cut/);
+  } finally {
+    await profile.kill();
+    profile.remove();
+    await server.stop().catch(() => undefined);
+  }
+});
+
+test('drawers in an opening of their own: asked for one thing at a time, said wrong, said right', async ({
+  page,
+}) => {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Work out a case' }).click();
+  await page.getByRole('button', { name: 'Job', exact: true }).click();
+  await page.getByRole('button', { name: 'New drawers' }).click();
+  await choose(page, /What the drawers go into/, 'an opening measured');
+  await expect(page.getByText('Say how wide the opening is.')).toBeVisible();
+  await read(page, /How wide the opening is/, '18');
+  await read(page, /How high the opening is/, '24');
+  await read(page, /How deep it is/, '20');
+  await choose(page, /How the heights go/, 'by a step');
+  await read(page, /How much higher each is/, '12');
+  await expect(page.getByText(/With that step a front comes to nothing/)).toBeVisible();
+  await read(page, /How much higher each is/, '1/2');
+  await expect(page.getByText('Say what the fronts are of, and how thick.')).toBeVisible();
+  await page.getByRole('button', { name: 'To the fronts' }).click();
+  await expect(page.locator('.bankfront')).toHaveCount(4);
+});
