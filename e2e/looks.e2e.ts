@@ -76,6 +76,15 @@ async function check(page: Page, name: string): Promise<void> {
   );
   expect.soft(wide, `${name} scrolls sideways by`).toBeLessThanOrEqual(0);
   expect.soft(await small(page), `${name}: targets under 48 px`).toEqual([]);
+  const past = await page.evaluate(() =>
+    Math.max(
+      0,
+      ...[...document.querySelectorAll('.knuckle')].map(
+        (el) => el.getBoundingClientRect().bottom - innerHeight,
+      ),
+    ),
+  );
+  expect.soft(past, `${name}: the big bar runs below the screen by`).toBeLessThanOrEqual(0);
   const found = await new AxeBuilder({ page }).analyze();
   expect
     .soft(

@@ -12,13 +12,13 @@ type TailProps = {
   readonly label: string;
 };
 
-const box = { width: 358, height: 190 };
+const box = { width: 358, height: 250 };
 
 /** The joint laid down: tails to the right, the side going on to the left, the groove for the bottom across both. */
 export function TailDrawing({ height, long, tails, groove, label }: TailProps) {
-  const scale = Math.min(box.height / Math.max(height, 0.01), 60);
-  const deep = Math.max(long * scale, 24);
-  const base = 210;
+  const scale = Math.min(box.height / Math.max(height, 0.01), 90);
+  const deep = long * scale;
+  const base = 240;
   const y = (up: number) => (height - up) * scale;
   const h = height * scale;
   return (

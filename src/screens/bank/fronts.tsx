@@ -14,7 +14,7 @@ import { BlankList } from './blank-list';
 import { bankIn, nextFront } from './column-of';
 import { Asks, Worth } from './facts';
 import { lastGood } from './last-good';
-import { type From, MarksBeside } from './marks-beside';
+import { type From, MarkList, MarksBeside } from './marks-beside';
 import { ShimList } from './shim-list';
 import { Skewed } from './skewed';
 import { w } from './words';
@@ -111,6 +111,7 @@ function Columns({ bench, fronts, stale }: ColumnsProps) {
         <span>Next starts</span>
       </div>
       <Drawn {...{ bench, bank, column, from, now, stale }} side={shown} onFront={setPicked} />
+      <MarkList stands={column[shown]} at={{ bank, opening: column.opening[shown], tape, from }} />
       <p class="s muted pad-x">
         Edges from the {from} of the opening, as wide as <Inline value={column.width.mark.value} /> fronts go.{' '}
         <b class="rem">+</b> strong, <b class="rem">−</b> scant.

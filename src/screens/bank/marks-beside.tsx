@@ -59,3 +59,19 @@ function One({ mark, tape }: { readonly mark: Mark; readonly tape: Tape }) {
     </span>
   );
 }
+
+/** The same edges as a list: where text is large it stands in place of the drawing. */
+export const MarkList = ({ stands, at }: Omit<BesideProps, 'gap'>) => (
+  <ul class="marklist largetext pad-x">
+    {stands.flatMap((s, k) =>
+      (['top', 'bottom'] as const).map((edge) => (
+        <li key={`${k}${edge}`}>
+          <span>
+            Front {k + 1}, {edge}
+          </span>
+          <One mark={edgeMark(s[edge], at)} tape={at.tape} />
+        </li>
+      )),
+    )}
+  </ul>
+);

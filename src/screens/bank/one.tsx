@@ -85,7 +85,7 @@ function Standing({ bench, found, kind, steps, done, at, now, wake }: StandingPr
     if (to) bench.go({ at: 'one', id: bank.id, what: kind, step: to.id }, true);
   };
   return (
-    <main class="saw" tabIndex={-1}>
+    <main class={now.ticks.length > 1 ? 'saw crowded' : 'saw'} tabIndex={-1}>
       <h1 class="sr">
         {kindWords[kind]}, {bank.name || 'drawers'}
       </h1>
