@@ -60,3 +60,33 @@ describe('the sample job', () => {
     ]);
   });
 });
+
+describe('the drawers of the sample job', () => {
+  const bank = plan.banks.get('drawers');
+
+  test('work out with nothing asked for, in the bay under the middle rail', () => {
+    expect(bank?.fronts.ok && bank.fronts.value.heights.map((h) => writeLength(h))).toEqual([
+      '4 3/8',
+      '5 1/16',
+      '5 25/32',
+      '6 15/32',
+      '7 5/32',
+    ]);
+    expect(bank?.drawers?.ok).toBe(true);
+    expect(bank?.parts).toHaveLength(25);
+  });
+
+  test('every groove for a bottom runs out inside a tail', () => {
+    const drawers = bank?.drawers?.ok ? bank.drawers.value.drawers : [];
+    expect(drawers).toHaveLength(5);
+    for (const { tails } of drawers) expect(tails.tails.ok && tails.tails.value.groove?.inside).toBe(true);
+  });
+
+  test('all that goes in goes in: no thing is taller than its drawer takes', () => {
+    const first = planOf({ ...job, banks: job.banks.map((b) => ({ ...b, contentsFirst: true })) }, {});
+    const found = first.banks.get('drawers')?.fronts;
+    expect(found?.ok && found.value.heights.map((h) => writeLength(h))).toEqual(
+      bank?.fronts.ok ? bank.fronts.value.heights.map((h) => writeLength(h)) : [],
+    );
+  });
+});

@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Length } from '../../src/length/length';
+import { type Length, ratio } from '../../src/length/length';
 import { planOf } from '../../src/screens/plan';
+import {
+  bankFields,
+  columnFields,
+  fittedFields,
+  frontFields,
+  thingFields,
+} from '../../src/store/bank-fields';
 import type { Change, Entry, Json } from '../../src/store/entry';
 import {
   boardFields,
@@ -52,6 +59,28 @@ const wholeCase = Object.fromEntries(
     if (name === 'bays') return [name, [long, undefined, odd]];
     if (name === 'hold') return [name, 'openings'];
     return [name, name === 'name' ? 'Case' : odd];
+  }),
+);
+
+const words: Patch = {
+  name: 'Drawers',
+  of: 'c1',
+  over: 'i1',
+  fit: 'overlay',
+  share: 'weights',
+  order: 'up',
+  goes: 'last',
+  bottomHow: 'slid-in',
+  tailsHow: 'template',
+};
+const wholeBank: Patch = Object.fromEntries(
+  Object.keys(bankFields).map((name): [string, unknown] => {
+    if (name in words) return [name, words[name]];
+    if (name.endsWith('Stock')) return [name, 's1'];
+    if (['alike', 'contentsFirst', 'fromBlank', 'gone'].includes(name)) return [name, name !== 'gone'];
+    if (['ratio', 'rating', 'slope'].includes(name)) return [name, ratio(-7n, 3n)];
+    if (['bay', 'across', 'count', 'tails', 'pulls'].includes(name)) return [name, 24];
+    return [name, odd];
   }),
 );
 
@@ -194,6 +223,31 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
     (p) => job.editJoint('cut/c1~left/bottom~only/1', p),
   ],
   ['a spoiled piece', spoilFields, { spoiled: true }, () => job.spoilPiece('c1~left', '1', 1)],
+  ['a bank of drawers', bankFields, wholeBank, (p) => job.editBank('d1', p)],
+  [
+    'a front',
+    frontFields,
+    { high: odd, weight: ratio(5n, 3n), boxHigh: long, stick: odd },
+    (p) => job.editFront('d1', 24, p),
+  ],
+  [
+    'a column',
+    columnFields,
+    Object.fromEntries(Object.keys(columnFields).map((name) => [name, odd])),
+    (p) => job.editColumn('d1', 2, p),
+  ],
+  [
+    'a fitted front',
+    fittedFields,
+    { left: long, right: odd, usedLeft: long, usedRight: odd, held: long, trim: l('-1/64') },
+    (p) => job.editFitted({ bank: 'd1', column: 1, front: 3 }, p),
+  ],
+  [
+    'a thing for a drawer',
+    thingFields,
+    { name: 'Quartz', tall: odd, long, heavy: ratio(5n, 2n), count: 4, bank: 'd1', front: 5, gone: false },
+    (p) => job.editThing('t1', p),
+  ],
   ['a reason', letFields, { why: 'it is here' }, (p) => job.letAheadOf('cut/c1~left/len/1~2', `${p.why}`)],
 ];
 

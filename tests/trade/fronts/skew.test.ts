@@ -65,7 +65,7 @@ describe('dumpedAtEnd', () => {
     expect(dumped()).toEqual(['7/64', '-1/64']);
   });
 
-  test('a held end at the top stands first: an overlay of 1/2 there is room gained', () => {
+  test('a held end at the top stands as held: covering 1/2 there leaves so much more for the last gap', () => {
     expect(dumped({ ends: { top: l('-1/2'), bottom: l('-1/2') } })).toEqual(['11/16', '9/16']);
   });
 

@@ -1,0 +1,167 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { equals, inches, type Length, subtract, sum } from '../../../src/length/length';
+import { partsOf } from '../../../src/trade/carcass/parts';
+import { type Bank, type Column, type Fitted, newBank } from '../../../src/trade/fronts/bank';
+import { isOpening, openingOf } from '../../../src/trade/fronts/opening';
+import { frontsOf } from '../../../src/trade/fronts/worked';
+import { runs } from '../../runs';
+import { ex5a, ex5d, sheets } from '../carcass/sample-case';
+import { l, w } from '../grooves/sample';
+
+const own = (more: Partial<Bank> = {}): Bank => ({
+  ...newBank('b'),
+  width: l('18'),
+  height: l('24'),
+  depth: l('20'),
+  ...more,
+});
+const worked = (bank: Bank) => {
+  const made = frontsOf(bank, { worked: undefined, tape: '1/32' });
+  if (!made.ok) throw new Error(made.error.map((e) => e.code).join());
+  return made.value;
+};
+const column = (more: Partial<Column>): Column => ({ fitted: {}, ...more });
+const at = (x: Length | undefined) => w(x);
+
+describe('openingOf', () => {
+  const framed = partsOf(
+    {
+      ...ex5d,
+      inside: [{ id: 'midrail', kind: 'rail', bay: 2, at: l('29 5/16'), wide: l('1 3/4') }],
+    },
+    { stuff: sheets(), tape: '1/32' },
+  );
+  const bare = partsOf(
+    { ...ex5a, inside: [{ id: 'shelf', kind: 'fixed', bay: 2, at: l('30') }] },
+    { stuff: sheets(), tape: '1/32' },
+  );
+  if (!framed.ok || !bare.ok) throw new Error('the cases do not work out');
+  const opening = (more: Partial<Bank>, of = framed) => {
+    const found = openingOf({ ...newBank('b'), of: 'case', bay: 2, ...more }, 1, of.value);
+    if (!isOpening(found)) throw new Error(found.map((e) => e.code).join());
+    return found;
+  };
+
+  test('in a frame it runs from the bottom rail to the middle rail, over the sill', () => {
+    const found = opening({});
+    expect([at(found.wide.value), at(found.high.value), at(found.sill.value)]).toEqual([
+      '17',
+      '29 5/16',
+      '29/32',
+    ]);
+  });
+
+  test('over the middle rail it runs to the top rail: H.1’s upper bay', () => {
+    const found = opening({ over: 'midrail' });
+    expect([at(found.high.value), at(found.sill.value)]).toEqual(['25 7/16', '31 31/32']);
+  });
+
+  test('with no frame it is the bay itself, to the shelf or over it, and sticks stand under the box', () => {
+    const under = opening({}, bare);
+    expect([at(under.wide.value), at(under.high.value), at(under.sill.value)]).toEqual([
+      '18 7/64',
+      '30',
+      '0',
+    ]);
+    const over = opening({ over: 'shelf' }, bare);
+    expect(at(over.high.value)).toBe(at(l('58 11/16').sub(l('30 23/32')) as Length));
+  });
+
+  test('a bay that is not there, or a rail of another bay, is said', () => {
+    expect(openingOf({ ...newBank('b'), of: 'case', bay: 3 }, 1, framed.value)).toMatchObject([
+      { code: 'no-bay', bays: 2 },
+    ]);
+    expect(
+      openingOf({ ...newBank('b'), of: 'case', bay: 1, over: 'midrail' }, 1, framed.value),
+    ).toMatchObject([{ code: 'no-floor' }]);
+    expect(openingOf({ ...newBank('b'), of: 'case' }, 1, undefined)).toMatchObject([{ code: 'no-case' }]);
+    expect(openingOf(newBank('b'), 1, undefined)).toMatchObject([
+      { code: 'missing' },
+      { code: 'missing' },
+      { code: 'missing' },
+    ]);
+  });
+});
+
+describe('frontsOf', () => {
+  test('overlay fronts cover the case all round; their gaps are between them alone', () => {
+    const made = worked(own({ fit: 'overlay', count: 3, top: l('1/2'), bottom: l('1/4'), side: l('3/8') }));
+    expect(at(made.total.value)).toBe('24 1/2');
+    const [one] = made.columns;
+    expect(at(one?.width.mark.value)).toBe('18 3/4');
+    expect(at(one?.left[0]?.top)).toBe('-1/2');
+    expect(at(one?.left[2]?.bottom)).toBe('24 1/4');
+  });
+
+  test('columns side by side keep one line: heights come out of the lesser opening', () => {
+    const columns = {
+      1: column({ usedLeft: l('24'), usedRight: l('24') }),
+      2: column({ usedLeft: l('23 7/8'), usedRight: l('23 7/8') }),
+    };
+    const made = worked(own({ across: 2, columns }));
+    expect(made.columns.map((c) => c.heights.map(at))).toEqual([made.heights.map(at), made.heights.map(at)]);
+    expect(at(made.total.value)).toBe(at(l('23 7/8').sub(l('15/32')) as Length));
+  });
+
+  test('cut alike, what is left over goes into all the gaps', () => {
+    const made = worked(own({ count: 5, alike: true, between: l('5/64'), height: l('29 5/16') }));
+    expect([at(made.heights[0]), at(made.left)]).toEqual(['5 3/4', '3/32']);
+    const [one] = made.columns;
+    const gaps = one?.left.map((s, k) => subtract(s.top, one.left[k - 1]?.bottom ?? l('0'))) ?? [];
+    for (const gap of gaps) expect(at(gap)).toBe('3/32');
+  });
+
+  test('one front has no gap between; reveals that fill the opening are refused by how much', () => {
+    expect(at(worked(own({ count: 1, between: l('1/8') })).heights[0])).toBe('23 3/4');
+    const none = frontsOf(own({ count: 4, between: l('5') }), { worked: undefined, tape: '1/32' });
+    expect(!none.ok && none.error).toMatchObject([{ code: 'nothing-left' }]);
+  });
+
+  const reading = fc.bigInt({ min: -32n, max: 32n }).map((n) => inches(n, 128n));
+  test('what is fitted never moves, whatever is measured or chosen after', () => {
+    const goes = fc.constantFrom<Bank['goes']>('gaps', 'last', 'fronts');
+    const order = fc.constantFrom<Bank['order']>('down', 'up');
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 4 }),
+        fc.array(reading, { minLength: 4, maxLength: 4 }),
+        fc.tuple(goes, goes),
+        order,
+        reading,
+        (on, offs, [first, second], way, more) => {
+          const plain = worked(own({ order: way }));
+          const stands = plain.columns[0]?.left ?? [];
+          const fitted: Record<number, Fitted> = {};
+          for (let k = 0; k < on; k += 1) {
+            const no = way === 'down' ? k + 1 : 4 - k;
+            const s = stands[no - 1];
+            const far = way === 'down' ? s?.bottom : subtract(l('24'), s?.top ?? l('0'));
+            const used = sum([far ?? l('0'), offs[k] ?? l('0')]);
+            fitted[no] = { usedLeft: used, usedRight: used, held: plain.heights[no - 1] };
+          }
+          const used = (high: Length, how: Bank['goes']) =>
+            worked(
+              own({
+                order: way,
+                goes: how,
+                columns: { 1: column({ fitted, usedLeft: high, usedRight: high }) },
+              }),
+            ).columns[0];
+          const a = used(l('24'), first);
+          const b = used(sum([l('24'), more]), second);
+          expect([a?.fitted, b?.fitted]).toEqual([on, on]);
+          for (const no of Object.keys(fitted).map(Number)) {
+            const [x, y] = [a?.left[no - 1], b?.left[no - 1]];
+            if (!x || !y) throw new Error('no front');
+            expect(equals(subtract(x.bottom, x.top), subtract(y.bottom, y.top))).toBe(true);
+            // from where the fitting began
+            const from = (s: typeof x, high: Length) => (way === 'down' ? s.bottom : subtract(high, s.top));
+            expect(equals(from(x, l('24')), from(y, sum([l('24'), more])))).toBe(true);
+          }
+        },
+      ),
+      { numRuns: runs(200) },
+    );
+  });
+});
