@@ -62,8 +62,8 @@ function workOf({ tape }: Job, worked: WorkedDrawers, framed: boolean): BankWork
   const { bank, marks } = worked.fronts;
   const stick = storyStick(marks, 'top').map(({ front, edge, at: exact }) => {
     const mark = markAt(exact, tape).value;
-    const words = `front ${front}, ${edge} edge, ${writeLength(mark, tape)} from the top`;
-    return { id: `f${front}${edge}`, words, at: mark };
+    const words = `${edge} edge, ${writeLength(mark, tape)} from the top`;
+    return { id: `f${front}${edge}`, name: `Front ${front}`, words, at: mark };
   });
   const drawers = worked.drawers.map((drawer) => ({
     ...drawer,

@@ -1,7 +1,8 @@
 import { equals, isNegative, type Length, negate, subtract } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { editBank } from '../../store/job';
-import { dumpedAtEnd, planedLast, type Skew, skewOf } from '../../trade/fronts/skew';
+import { dumpedAtEnd, planedLast, skewOf } from '../../trade/fronts/skew';
+import { skewIn } from '../../trade/fronts/stands';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import type { Bench } from '../bench';
 import { gapText } from './gap-words';
@@ -19,12 +20,7 @@ export function Skewed({ bench, fronts, column, tape }: SkewedProps) {
   const { bank, reveals } = fronts;
   const { left, right } = column.opening;
   if (equals(left, right) || column.fitted > 0) return null;
-  const skew: Skew = {
-    left,
-    right,
-    heights: column.heights,
-    ...(reveals.endsHeld ? { ends: { top: reveals.top, bottom: reveals.bottom } } : {}),
-  };
+  const skew = skewIn(fronts, column);
   const even = skewOf(skew);
   const dumped = dumpedAtEnd(skew, reveals.between);
   const planed = planedLast(skew, reveals.between);

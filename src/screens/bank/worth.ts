@@ -8,6 +8,7 @@ import { gapWarning } from '../../trade/fronts/fitted';
 import { lowWarnings } from '../../trade/fronts/heights';
 import { revealStackUp } from '../../trade/fronts/shims';
 import { skewOf, skewWarnings } from '../../trade/fronts/skew';
+import { skewIn } from '../../trade/fronts/stands';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { boxWarningText, drawersWarningText, grooveText, tailsErrorText, w } from './words';
 
@@ -32,15 +33,9 @@ export function frontsWorth(fronts: WorkedFronts, column: WorkedColumn): readonl
   ];
 }
 
-function skewWorth({ reveals }: WorkedFronts, column: WorkedColumn): readonly string[] {
+function skewWorth(fronts: WorkedFronts, column: WorkedColumn): readonly string[] {
   const { left, right } = column.opening;
-  if (left.equals(right)) return [];
-  const skew = skewOf({
-    left,
-    right,
-    heights: column.heights,
-    ...(reveals.endsHeld ? { ends: { top: reveals.top, bottom: reveals.bottom } } : {}),
-  });
+  const skew = left.equals(right) ? undefined : skewOf(skewIn(fronts, column));
   if (!skew) return [];
   const lines = skewWarnings(skew).map((x) =>
     x.code === 'taper-seen'

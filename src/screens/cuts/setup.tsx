@@ -20,7 +20,7 @@ import { LastCall } from './last-call';
 import { Recipe } from './recipe';
 import { SpoiledDock } from './spoiled';
 import { blocks, type Checklist, checklistOf, groupsOf, isDone } from './view';
-import { buildWords, onWords, setupCautions, setupTitle, whatWords } from './words';
+import { buildWords, cautionOf, onWords, setupTitle, whatWords } from './words';
 
 /** One setup: its figure giant, a box for every piece, what still wants it before it is left. */
 export function SetupScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
@@ -111,6 +111,7 @@ function Standing({ bench, list, card, first }: StandingProps) {
               )}
             </div>
           )}
+          <OneAtATime bench={bench} op={first} />
           {groupsOf(card, list.plan).map((group) => (
             <div key={group.part} class="piece">
               <div class="nm">
@@ -140,7 +141,7 @@ function Standing({ bench, list, card, first }: StandingProps) {
           <LastCall list={list} card={card} />
         </section>
         <p class="caution pad-x" title={manualFirst}>
-          {setupCautions[setup.machine]} {manualFirst}
+          {cautionOf(first)} {manualFirst}
         </p>
         <Recipe bench={bench} id={setup.key} build={setup.build} />
         {next && (
@@ -184,6 +185,29 @@ function Standing({ bench, list, card, first }: StandingProps) {
         />
       )}
     </>
+  );
+}
+
+const oneByOne: Partial<Record<Operation['what'], string>> = {
+  marks: 'marks',
+  slide: 'sticks',
+  'front-on': 'fit',
+};
+
+/** Steps of a bank of drawers may be gone through one number at a time. */
+function OneAtATime({ bench, op }: { readonly bench: Bench; readonly op: Operation }) {
+  const what = oneByOne[op.what];
+  if (!what) return null;
+  const id = op.part.replace(/~bench$/, '');
+  return (
+    <div class="pad-x runacts">
+      <button type="button" class="chip" onClick={() => bench.go({ at: 'one', id, what })}>
+        One at a time
+      </button>
+      <button type="button" class="chip" onClick={() => bench.go({ at: 'fronts', id })}>
+        The fronts, drawn
+      </button>
+    </div>
   );
 }
 

@@ -98,7 +98,9 @@ export function groupsOf(card: Card, plan: Plan): readonly Group[] {
   });
 }
 
-const groupKey = (op: Operation): string => `${op.part}|${op.what === 'groove' ? op.which : op.what}`;
+/** Steps at the bench stand alone: each has a name of its own. */
+const groupKey = (op: Operation): string =>
+  op.part.endsWith('~bench') ? op.id : `${op.part}|${op.what === 'groove' ? op.which : op.what}`;
 
 /** A copy's letter: a, b … z, then its number. @example letterOf('3', 2) // 'c' */
 export function letterOf(copy: string, k: number): string {

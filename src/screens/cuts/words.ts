@@ -49,7 +49,7 @@ const benchWords: Partial<Record<What, string>> = {
   'frame-on': 'Frame on',
   marks: 'Mark the story stick',
   'box-up': 'Glue up the boxes',
-  slide: 'Slide on its stick',
+  slide: 'Slides on their stick',
   hang: 'Hang the boxes',
   level: 'Level and anchor',
   'front-on': 'Fit the fronts',
@@ -94,7 +94,9 @@ export function onWords(setup: Setup): string {
     case 'lap':
       return `${setup.on} on the stop, cut both shoulders, then between`;
     case 'fence':
-      return `${setup.on} on the fence`;
+      return setup.on === 'back end'
+        ? 'back end on the fence, kept square by a wide push block'
+        : `${setup.on} on the fence`;
     case 'router':
     case 'saw':
       return `from the ${setup.on.split(',')[0]} to the guide`;
@@ -120,15 +122,28 @@ export function onWords(setup: Setup): string {
 export function whatWords(op: Operation): string {
   if (op.what === 'hand') return op.which;
   if (op.what === 'test') return 'test cut';
+  if (op.what === 'slide') return op.which;
   const bench = benchWords[op.what];
   if (bench) return `${bench.toLowerCase()}: ${op.which}`;
-  if (op.what === 'along') return `groove ${op.which}`;
+  if (op.what === 'along') return `${op.setup.on === 'back end' ? 'dado' : 'groove'} ${op.which}`;
   if (op.what === 'groove' && op.fits) return `dado for the ${op.which}`;
   return [op.what, op.which].filter(Boolean).join(' ');
 }
 
+/** What is said where a step at the bench can hurt. Common practice, no source. */
+const stepCautions: Partial<Record<What, string>> = {
+  level:
+    'Anchor before anything is loaded. Check for pipes, wires and heating tubes before any fastener in a wall or floor. Nobody below.',
+  hang: 'One drawer out at a time until the case is anchored.',
+  'front-on': 'One drawer out at a time. Pilot first; hand clear of the tip.',
+  'box-up': 'Clamps snug, not hard. Hands out from under them.',
+};
+
+/** The line of caution of an operation's card: of the step, else of its machine. */
+export const cautionOf = (op: Operation): string => stepCautions[op.what] ?? setupCautions[op.setup.machine];
+
 /** Common practice, no source. The tool's own manual, local codes and licensed practice come first. */
-export const setupCautions: Record<SetupMachine, string> = {
+const setupCautions: Record<SetupMachine, string> = {
   rip: 'Push block for a narrow piece by the fence, or let it fall on the free side off a stop clear of the blade. Riving knife on.',
   crosscut:
     'Stop clear of chips. Both ends held level, hands outside the line, saw stopped before you reach in.',

@@ -3,6 +3,7 @@ import { type Bank, columnNo, fittedNo } from './bank';
 import { edgesAhead } from './fitted';
 import type { Opening } from './opening';
 import type { Reveals } from './reveals';
+import type { Skew } from './skew';
 
 /** Where a front stands: its edges from the top of the opening. Inches. */
 export type Stands = { readonly top: Length; readonly bottom: Length };
@@ -108,4 +109,16 @@ function evenGap({ bank, heights, opening, reveals, side }: Side): Length | unde
   if (!reveals.endsHeld) return over(left, BigInt(bank.count + 1));
   if (bank.count < 2) return undefined;
   return over(sum([left, negate(reveals.top), negate(reveals.bottom)]), BigInt(bank.count - 1));
+}
+
+/** A column in an opening out of square, in the order its fronts go on: the last front is the last one fitted. */
+export function skewIn(
+  { bank, reveals }: { readonly bank: Bank; readonly reveals: Reveals },
+  column: { readonly opening: Opening; readonly heights: readonly Length[] },
+): Skew {
+  const { left, right } = column.opening;
+  const down = bank.order === 'down';
+  const heights = down ? column.heights : [...column.heights].reverse();
+  const [top, bottom] = down ? [reveals.top, reveals.bottom] : [reveals.bottom, reveals.top];
+  return { left, right, heights, ...(reveals.endsHeld ? { ends: { top, bottom } } : {}) };
 }

@@ -23,7 +23,12 @@ export type BankWork = {
   readonly of?: string | undefined;
   readonly framed: boolean;
   /** Edges on the story stick: id, words with the figure, and the figure. */
-  readonly marks: readonly { readonly id: string; readonly words: string; readonly at: Length }[];
+  readonly marks: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly words: string;
+    readonly at: Length;
+  }[];
   readonly drawers: readonly DrawerWork[];
   /** By drawer, longest first. */
   readonly sticks: readonly { readonly drawer: number; readonly length: Rounded }[];
@@ -108,7 +113,7 @@ function marksOf(bank: BankWork): readonly Operation[] {
       bank,
       cut: `mark~${mark.id}`,
       copy: '1',
-      name: 'Story stick',
+      name: mark.name,
       what: 'marks',
       which: mark.words,
       after: readyFor(bank.of, bank.framed),
@@ -138,7 +143,7 @@ function slidesOf(bank: BankWork): readonly Operation[] {
               copy: `${copyOf(d)}h${hand}`,
               name: `${d.name}, ${hand} slide`,
               what: 'slide',
-              which: 'on the stick',
+              which: 'rests on the stick',
               after,
             }),
             setup,

@@ -22,13 +22,17 @@ const numbered = (name: string, own: string): string => {
   return [`${first} ${own}`, ...rest].join(', ');
 };
 
+/** `Drawer 3, side` is called `Drawer 3, left side`. */
+const handed = (name: string, hand: string): string => name.replace(/(\S+)$/, `${hand} $1`);
+
 /** The pieces of a part that are to be made; one spoiled is replaced by its recut. */
 export function piecesOf(part: Part, recuts: Readonly<Record<string, number>>): readonly Piece[] {
   const pair = part.pair ?? part.board?.made === 'pair';
   return Array.from({ length: part.copies }, (_, k) => {
     const own = pair ? (k === 0 ? 'left' : 'right') : `${k + 1}`;
     const again = recuts[own] ?? 0;
-    const name = part.copies === 1 ? part.name : numbered(part.name, own);
+    const name =
+      part.copies === 1 ? part.name : part.pair ? handed(part.name, own) : numbered(part.name, own);
     return { id: copyId(own, again), name: again === 0 ? name : `${name}, recut`, again };
   });
 }
