@@ -171,6 +171,7 @@ export const frontHigh = (bank: Bank, no: number, shared?: Length): Ask => ({
   title: `Height of front ${no}, shared out when blank`,
   now: frontNo(bank, no).high,
   usual: shared,
+  word: 'shared',
   save: (high) => editFront(bank.id, no, { high }),
 });
 
@@ -187,5 +188,6 @@ export const boxHigh = (bank: Bank, no: number, most?: Length): Ask => ({
   title: `Height of the box of drawer ${no}`,
   now: frontNo(bank, no).boxHigh,
   usual: most,
+  word: 'at most',
   save: (value) => editFront(bank.id, no, { boxHigh: value }),
 });

@@ -6,7 +6,7 @@ import type { Change } from '../../store/entry';
 import type { Drawer, WorkedDrawers } from '../../trade/boxes/drawers';
 import { jigCheck, pullHoles } from '../../trade/boxes/pulls';
 import { frameOf } from '../../trade/carcass/frame';
-import { usualBank } from '../../trade/fronts/bank';
+import { frontNo, usualBank } from '../../trade/fronts/bank';
 import { screwFor } from '../../trade/install/screw';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
@@ -117,7 +117,9 @@ function Boxes({ worked, tape, open, onOpen }: BoxesProps) {
                 <span>
                   high <AskBlank ask={boxHigh(bank, drawer.no, drawer.high)} open={open} onOpen={onOpen} />
                 </span>
-                <span class="s muted">at most {w(markAt(drawer.most, tape, 'floor').value)}</span>
+                {frontNo(bank, drawer.no).boxHigh && (
+                  <span class="s muted">at most {w(markAt(drawer.most, tape, 'floor').value)}</span>
+                )}
               </div>
             )}
             <BoxDetail drawer={drawer} tape={tape} />

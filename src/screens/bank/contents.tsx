@@ -4,6 +4,7 @@ import { editThing, type InDrawer } from '../../store/job';
 import { loadOf, loadSays, tallestIn, whatDoesNotFit } from '../../trade/boxes/contents';
 import { drawerWeight } from '../../trade/boxes/drawer-weight';
 import { type Drawer, overDrawer, type WorkedDrawers } from '../../trade/boxes/drawers';
+import { leastFronts } from '../../trade/boxes/least';
 import { usualBank } from '../../trade/fronts/bank';
 import { frontNumbers } from '../../trade/fronts/stands';
 import { Bar } from '../../ui/bar';
@@ -165,6 +166,9 @@ function Room({ worked, drawer, things }: RoomProps) {
     bottom: drawer.plan.bottom,
     play: fronts.bank.play ?? usualBank.play,
   });
+  const asks = leastFronts(fronts.bank, things, (stock) =>
+    stock === 'boxBottom' ? drawer.plan.bottom : undefined,
+  )[drawer.no - 1];
   const long: Length = longest(drawer.box.insideWide.value, drawer.box.insideDeep.value);
   const off = whatDoesNotFit(things, { tallest, longest: long });
   return (
@@ -173,6 +177,7 @@ function Room({ worked, drawer, things }: RoomProps) {
         Front <Inline value={drawer.front} tape="1/64" />, takes things up to {w(tallest)} tall and {w(long)}{' '}
         long.
       </p>
+      {asks && <p class="s muted">The tallest asks for a front of {w(asks)} at least.</p>}
       {off.map((x, k) => (
         <p key={k} class="wrongline">
           <Icon name="warn" />

@@ -8,6 +8,7 @@ import { Bar, BarButton, Segment } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { WhyRow } from '../case/why-row';
 import { UndoButton } from '../undo-button';
 import { AsFitted } from './as-fitted';
 import { BlankList } from './blank-list';
@@ -116,6 +117,11 @@ function Columns({ bench, fronts, stale }: ColumnsProps) {
         Edges from the {from} of the opening, as wide as <Inline value={column.width.mark.value} /> fronts go.{' '}
         <b class="rem">+</b> strong, <b class="rem">−</b> scant.
       </p>
+      <ul class="bays pad-x">
+        <WhyRow words="Fronts together" sum={fronts.total} tape={tape} />
+        <WhyRow words="Wide" sum={column.width.sum} tape={tape} />
+        <WhyRow words="Lower edge over the bottom" sum={column.opening.sill} tape={tape} />
+      </ul>
       <Skewed {...{ bench, fronts, column, tape }} />
       <Worth bench={bench} fronts={fronts} column={column} />
       <BlankList {...{ bench, fronts, column, tape }} />

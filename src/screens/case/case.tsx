@@ -13,7 +13,7 @@ import { type Ask, AskDock } from '../marks/ask';
 import { partsOfJob } from '../plan';
 import { UndoButton } from '../undo-button';
 import { frontOf, sectionOf } from './drawn';
-import { ExactOrMark, Problems, SelfCheck, Worth } from './facts';
+import { Problems, SelfCheck, Worth } from './facts';
 import {
   Add,
   type CasePart,
@@ -23,7 +23,7 @@ import {
   SizeSentence,
   StockSentence,
 } from './sentences';
-import { Why } from './why';
+import { WhyRow } from './why-row';
 
 /** A case as one order slip: sizes, stock, joints, what stands in it; drawn to scale as it is said. */
 export function CaseScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
@@ -181,34 +181,11 @@ function Drawn({ worked, job, bench, stale }: DrawnProps) {
             key={k}
             words={bays.length === 1 ? 'Clear width' : `Bay ${k + 1}, clear`}
             sum={bay}
-            job={job}
+            tape={job.tape}
           />
         ))}
-        <WhyRow words="Clear height" sum={clearHeight} job={job} />
+        <WhyRow words="Clear height" sum={clearHeight} tape={job.tape} />
       </ul>
     </div>
-  );
-}
-
-function WhyRow({
-  words,
-  sum,
-  job,
-}: {
-  readonly words: string;
-  readonly sum: Parameters<typeof Why>[0]['sum'];
-  readonly job: Job;
-}) {
-  const [open, setOpen] = useState(false);
-  return (
-    <li>
-      <button type="button" class="whyrow" aria-expanded={open} onClick={() => setOpen(!open)}>
-        <span class="grow">
-          {words} <span class="s muted">why?</span>
-        </span>
-        <ExactOrMark value={sum.value} tape={job.tape} />
-      </button>
-      {open && <Why sum={sum} tape={job.tape} />}
-    </li>
   );
 }

@@ -143,7 +143,7 @@ function Standing({ bench, list, card, first }: StandingProps) {
         <p class="caution pad-x" title={manualFirst}>
           {cautionOf(first)} {manualFirst}
         </p>
-        <Recipe bench={bench} id={setup.key} build={setup.build} />
+        {setup.machine !== 'stick' && <Recipe bench={bench} id={setup.key} build={setup.build} />}
         {next && (
           <button type="button" class="nextset" onClick={() => bench.go({ at: 'setup', id: next.id }, true)}>
             <span class="grow">
@@ -157,7 +157,7 @@ function Standing({ bench, list, card, first }: StandingProps) {
         )}
       </main>
       <div class="fixedbar three">
-        {card.operations.some((op) => op.part !== 'test' && setup.machine !== 'bench') && (
+        {card.operations.some((op) => op.part !== 'test' && !op.part.endsWith('~bench')) && (
           <button type="button" class="btn" onClick={() => setSpoiling(true)}>
             Spoiled
           </button>
@@ -255,8 +255,8 @@ function blockWords(list: Checklist, op: Operation): string {
       : b.by === 'layout'
         ? 'its grooves cannot be set out yet, see Marks'
         : b.by === 'opening'
-          ? 'its opening is not measured'
-          : `${b.op.name}, ${whatWords(b.op)}`,
+          ? 'its opening, not measured yet'
+          : `${b.op.name}, ${b.op.setup.machine === 'bench' ? setupTitle(b.op).toLowerCase() : whatWords(b.op)}`,
   );
   return words.length > 2 ? `${words[0]} and ${words.length - 1} more` : words.join(' and ');
 }

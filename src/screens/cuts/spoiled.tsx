@@ -93,7 +93,7 @@ function Again({ bench, list, part, copy, onClose }: AgainProps) {
           Rough piece {w(recut.rough.length)} × {w(recut.rough.width)}.
           {recut.offcuts.length === 0 && ' No offcut of that sheet on the list is big enough.'}
         </p>
-        {mates.length > 0 && <p>Cut it against {mates.join(' and ')}, not by the figure alone.</p>}
+        {mates.length > 0 && <p>{matesText(part.id, mates)}</p>}
         {recut.offcuts.slice(0, 2).map((o) => (
           <button key={o.id} type="button" class="btn full" onClick={() => spoil(o)}>
             Spoiled. Recut from the offcut {o.length && w(o.length)} × {o.width && w(o.width)}
@@ -106,3 +106,9 @@ function Again({ bench, list, part, copy, onClose }: AgainProps) {
     </Dock>
   );
 }
+
+/** A mirrored piece is cut against its mate; a front out of a blank breaks the run of the grain below it. */
+const matesText = (part: string, mates: readonly string[]): string =>
+  /~c\d+d\d+front$/.test(part)
+    ? `The grain runs through one blank: cut ${mates.join(' and ')} again too, or live with the break.`
+    : `Cut it against ${mates.join(' and ')}, not by the figure alone.`;

@@ -92,11 +92,15 @@ export function groupsOf(card: Card, plan: Plan): readonly Group[] {
     const single = ops.length === 1;
     return {
       part: key,
-      name: single ? (first?.name ?? '') : (part?.name ?? first?.name ?? ''),
+      name: single ? nameOf(first) : (part?.name ?? first?.name ?? ''),
       pieces: ops.map((op, k) => ({ op, letter: single ? '' : letterOf(op.copy, k) })),
     };
   });
 }
+
+/** A mark on the story stick has its figure in its name. */
+const nameOf = (op: Operation | undefined): string =>
+  op?.what === 'marks' ? `${op.name}, ${op.which}` : (op?.name ?? '');
 
 /** Steps at the bench stand alone: each has a name of its own. */
 const groupKey = (op: Operation): string =>

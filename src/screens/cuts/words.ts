@@ -36,7 +36,7 @@ const machineWords: Record<SetupMachine, string> = {
   notch: 'Notches, on edge',
   lap: 'Laps, face down',
   dovetail: 'Dovetails',
-  stick: 'Story stick',
+  stick: 'Sticks',
   jig: 'Drilling jig',
   hand: 'By hand',
   bench: 'At the bench',

@@ -83,7 +83,11 @@ function Standing({ bench, job }: { readonly bench: Bench; readonly job: Job }) 
             {job.place || 'Where it goes'}
           </button>
         </div>
-        {job.cases.length > 0 ? <NextSetup bench={bench} job={job} /> : <Next bench={bench} job={job} />}
+        {job.cases.length + job.banks.length > 0 ? (
+          <NextSetup bench={bench} job={job} />
+        ) : (
+          <Next bench={bench} job={job} />
+        )}
         <div class="sechead">
           <h2 class="sec">Stock, as measured</h2>
           <BarButton icon="measure" label="Measure" boxed onTap={() => void measureSheet(bench)} />

@@ -64,7 +64,7 @@ export function NextSetup({ bench, job }: WorkProps) {
 
 /** The cases of the job, and how far their cuts are. */
 export function CaseList({ bench, job }: WorkProps) {
-  const plan = job.cases.length > 0 ? bench.plan.value : undefined;
+  const plan = job.cases.length + job.banks.length > 0 ? bench.plan.value : undefined;
   const list = plan && checklistOf(plan, bench.folded.value);
   const off = list ? misfits(list).length : 0;
   return (

@@ -13,8 +13,9 @@ export type Ask =
       readonly as: 'length';
       readonly title: string;
       readonly now: Length | undefined;
-      /** What stands in while nothing is said. */
+      /** What stands in while nothing is said, and the word beside it: `usual` when not said. */
       readonly usual?: Length | undefined;
+      readonly word?: string;
       readonly save: (value: Length | undefined) => readonly Change[];
     }
   | {
@@ -74,7 +75,7 @@ function shown(ask: Ask) {
       return (
         ask.usual && (
           <span class="usual">
-            <Given value={ask.usual} /> <small>usual</small>
+            <Given value={ask.usual} /> <small>{ask.word ?? 'usual'}</small>
           </span>
         )
       );

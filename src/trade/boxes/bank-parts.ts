@@ -5,6 +5,7 @@ import { type Along, type Part, sizeAt } from '../carcass/part';
 import { given, plus, type Sum, sumOf } from '../carcass/sum';
 import { type BankStock, usualBank } from '../fronts/bank';
 import { blankFor } from '../fronts/blank';
+import { frontNumbers } from '../fronts/stands';
 import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
 import { opId } from '../setups/operation';
 import { type Drawer, stockOfBank, type WorkedDrawers } from './drawers';
@@ -96,7 +97,15 @@ function frontPart(
     end: 'left',
   });
   // heights are rounded together, never one by one
-  return { ...made, width: { ...made.width, mark: { value: at.high, rest: subtract(at.high, at.high) } } };
+  const below = frontNumbers(fronts.bank).filter((no) => no > at.no);
+  const mates = fronts.bank.fromBlank
+    ? below.map((no) => drawerPart(fronts.bank.id, { column: column.no, no }, 'front'))
+    : [];
+  return {
+    ...made,
+    mates,
+    width: { ...made.width, mark: { value: at.high, rest: subtract(at.high, at.high) } },
+  };
 }
 
 function blankPart(fronts: WorkedFronts, column: WorkedColumn, at: BankPartsAt): Part | undefined {
