@@ -34,7 +34,7 @@ export const bankCount = (
   as: 'count',
   title,
   now: bank[field],
-  save: (value) => editBank(bank.id, { [field]: Math.min(value ?? 0, 24) || undefined }),
+  save: (value) => editBank(bank.id, { [field]: value === undefined ? undefined : Math.min(value, 24) }),
 });
 
 export const bankName = (bank: Bank): Ask => ({

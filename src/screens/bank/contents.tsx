@@ -210,7 +210,7 @@ function Load({ bench, found, drawer, things }: LoadProps) {
         {load.unweighed > 0 && `, ${load.unweighed} not weighed`}.{' '}
         {says.code === 'rating-missing'
           ? 'Say what a pair of slides carries.'
-          : `${share} % of what the pair carries${says.code === 'over' ? ': too much' : says.code === 'near' ? ': near it' : ''}.`}
+          : `${share}\u00a0% of what the pair carries${says.code === 'over' ? ': too much' : says.code === 'near' ? ': near it' : ''}.`}
       </p>
       {share !== undefined && (
         <div class={says.code === 'over' ? 'ratingbar over' : 'ratingbar'} aria-hidden="true">

@@ -1,6 +1,7 @@
-import { absolute, asInches, type Length, type Ratio } from '../../length/length';
+import { absolute, fromMillimetres, type Length, type Ratio } from '../../length/length';
 import { assertNever } from '../../length/result';
-import { writeDecimal, writeLength } from '../../length/write';
+import { roundTo } from '../../length/round';
+import { writeDecimal, writeLength, writeMillimetres } from '../../length/write';
 import type { BoxError, BoxWarning } from '../../trade/boxes/box';
 import type { DrawersProblem, DrawersWarning } from '../../trade/boxes/drawers';
 import { grooveRoom, type Tails, type TailsError } from '../../trade/boxes/tails';
@@ -15,8 +16,13 @@ export type BankLength = {
     : never;
 }[keyof Bank];
 
-/** Exact where a tape or a rule could show it, else thousandths. */
-export const w = (x: Length): string => (x.d > 128n ? writeDecimal(x) : writeLength(x));
+const hundredth = fromMillimetres(1n, 100n);
+
+/** Exact where a tape or a rule could show it, else thousandths; millimetres for what comes from them. */
+export function w(x: Length): string {
+  if (x.d % 127n === 0n) return writeMillimetres(roundTo(x, hundredth, 'halfExpand').value);
+  return x.d > 128n ? writeDecimal(x) : writeLength(x);
+}
 
 /** A number of pounds, to the nearest quarter. */
 export const lb = (x: Ratio): string => {
@@ -216,5 +222,3 @@ export function drawersWarningText(warning: DrawersWarning): string {
       return assertNever(warning);
   }
 }
-
-export const times = (x: Ratio): string => w(asInches(x));
