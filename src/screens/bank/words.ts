@@ -1,6 +1,7 @@
 import { absolute, fromMillimetres, type Length, type Ratio } from '../../length/length';
 import { assertNever } from '../../length/result';
 import { roundTo } from '../../length/round';
+import { markAt } from '../../length/tape';
 import { writeDecimal, writeLength, writeMillimetres } from '../../length/write';
 import type { BoxError, BoxWarning } from '../../trade/boxes/box';
 import type { DrawersProblem, DrawersWarning } from '../../trade/boxes/drawers';
@@ -179,7 +180,10 @@ const cutWords = {
 /** What a groove that lies in no tail meets, and where it could go instead. */
 export function grooveText(made: Tails, groove: { readonly up: Length; readonly wide: Length }): string {
   const room = grooveRoom(made, groove);
-  const places = [room.lower, room.higher].flatMap((x) => (x ? [w(x)] : []));
+  // rounded into the tail, never out of it
+  const lower = room.lower && w(markAt(room.lower, '1/64', 'floor').value);
+  const higher = room.higher && w(markAt(room.higher, '1/64', 'ceil').value);
+  const places = [lower, higher].flatMap((x) => x ?? []);
   const to =
     places.length > 0 ? `Move it to ${places.join(' or ')} up, or change the tails.` : 'Change the tails.';
   return `the groove for the bottom meets ${cutWords[made.groove?.cuts ?? 'pin']} and would show. ${to}`;
