@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { equals, isNegative, type Length, negate } from '../../length/length';
+import { equals, isNegative, type Length, negate, subtract } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { markAt } from '../../length/tape';
 import { editBank, editFitted } from '../../store/job';
@@ -72,7 +72,9 @@ function Calipers({ bench, bank, column, no }: FittedProps & { readonly no: numb
   const reading = readingOf(bank, column.no, no);
   const end = bank.order === 'down' ? 'top' : 'bottom';
   const edge = bank.order === 'down' ? 'lower' : 'upper';
-  const planned = plannedReach(bank, column, no);
+  const [planned, atRight] = (['left', 'right'] as const).map(
+    (side) => markAt(plannedReach(bank, column, { no, side }), tape).value,
+  );
   const fresh = isFresh(bank, column.no, no);
   const on = fitOrder(bank).indexOf(no) < column.fitted;
   const taken = fresh ? takenUp(bench, bank, { column: column.no, no }) : undefined;
@@ -84,7 +86,13 @@ function Calipers({ bench, bank, column, no }: FittedProps & { readonly no: numb
           Front {no}, {edge} edge from the {end}
         </h2>
         <p class="s muted pad8">
-          planned <Inline value={markAt(planned, tape).value} tape={tape} />
+          planned {planned && <Inline value={planned} tape={tape} />}
+          {planned && atRight && !equals(planned, atRight) && (
+            <>
+              {' '}
+              left, <Inline value={atRight} tape={tape} /> right
+            </>
+          )}
           {!taken && (on ? ', in use' : <Piles {...{ bench, bank, column, no }} />)}
         </p>
         <div class="jaws">
@@ -145,10 +153,15 @@ function isFresh(bank: Bank, column: number, no: number): boolean {
 }
 
 /** Where the far edge of a front is to come, from where the fitting began. */
-export function plannedReach(bank: Bank, column: WorkedColumn, no: number): Length {
-  const stands = column.left[no - 1];
-  if (!stands) return column.opening.left;
-  return bank.order === 'down' ? stands.bottom : (column.opening.left.sub(stands.top) as Length);
+export function plannedReach(
+  bank: Bank,
+  column: WorkedColumn,
+  at: { readonly no: number; readonly side: 'left' | 'right' },
+): Length {
+  const stands = column[at.side][at.no - 1];
+  const opening = column.opening[at.side];
+  if (!stands) return opening;
+  return bank.order === 'down' ? stands.bottom : subtract(opening, stands.top);
 }
 
 function Piles({ bench, bank, column, no }: FittedProps & { readonly no: number }) {

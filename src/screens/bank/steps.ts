@@ -1,4 +1,4 @@
-import { isZero, type Length, subtract, zero } from '../../length/length';
+import { absolute, equals, isZero, type Length, subtract, zero } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
@@ -42,7 +42,9 @@ export function stepsOf(bench: Bench, found: BankPlan, what: OneWhat): readonly 
 }
 
 /** Every edge on one story stick, from the top: carried to both uprights. */
-function marks(bank: Bank, { marks: edges }: WorkedFronts, tape: Tape): readonly OneStep[] {
+function marks(bank: Bank, { marks: edges, columns }: WorkedFronts, tape: Tape): readonly OneStep[] {
+  const skewed = columns.find((c) => !equals(c.opening.left, c.opening.right))?.opening;
+  const more = skewed && w(absolute(subtract(skewed.left, skewed.right)));
   return edges.flatMap(({ no, top, bottom }) =>
     (['top', 'bottom'] as const).map((edge): OneStep => {
       const mark = markAt(edge === 'top' ? top : bottom, tape);
@@ -52,7 +54,7 @@ function marks(bank: Bank, { marks: edges }: WorkedFronts, tape: Tape): readonly
         title: `Front ${no}, ${edge} edge`,
         figure: mark.value,
         rest: mark.rest,
-        says: 'On the story stick, from its top end. Mark once, carry to both uprights.',
+        says: `On the story stick, from its top end. Mark once, carry to both uprights.${more ? ` The higher side has ${more} more at the floor.` : ''}`,
         ticks: [{ op, label: 'Marked', figure: mark.value }],
       };
     }),
@@ -63,7 +65,9 @@ function fitting(bench: Bench, { bank, columns }: WorkedFronts, tape: Tape): rea
   const [edge, end] = bank.order === 'down' ? ['lower', 'top'] : ['upper', 'bottom'];
   return columns.flatMap((column) =>
     fitOrder(bank).map((no): OneStep => {
-      const mark = markAt(plannedReach(bank, column, no), tape);
+      const mark = markAt(plannedReach(bank, column, { no, side: 'left' }), tape);
+      const right = markAt(plannedReach(bank, column, { no, side: 'right' }), tape).value;
+      const sides = equals(mark.value, right) ? '' : ` at the left, ${writeLength(right, tape)} at the right`;
       const gap = gapBefore(bank, column, no);
       const piles = pileBefore(bench, bank, column, no);
       const where = columns.length > 1 ? `, column ${column.no}` : '';
@@ -72,7 +76,7 @@ function fitting(bench: Bench, { bank, columns }: WorkedFronts, tape: Tape): rea
         title: `Front ${no}${where}, ${edge} edge`,
         figure: mark.value,
         rest: mark.rest,
-        says: `From the ${end} of the opening. Gap before it ${sidesText(gap.left, gap.right, tape)}${piles ? `: shims ${pileText(piles)}` : ''}.`,
+        says: `From the ${end} of the opening${sides}. Gap before it ${sidesText(gap.left, gap.right, tape)}${piles ? `: shims ${pileText(piles)}` : ''}.`,
         ticks: [
           {
             op: benchOp(bank, 'fronton', `c${column.no}d${no}`),
