@@ -6,14 +6,14 @@ import type { InDrawer, Job } from '../store/job';
 import { boxParts, boxRoles, drawerPart, frontParts } from '../trade/boxes/bank-parts';
 import { type DrawersProblem, drawersOf, stockOfBank, type WorkedDrawers } from '../trade/boxes/drawers';
 import { leastFronts } from '../trade/boxes/least';
-import { pullHoles } from '../trade/boxes/pulls';
+import { type PullPlan, pullHoles } from '../trade/boxes/pulls';
 import type { Stuff } from '../trade/carcass/case';
 import type { Part } from '../trade/carcass/part';
 import type { Worked } from '../trade/carcass/parts';
 import { type Bank, type BankStock, usualBank } from '../trade/fronts/bank';
 import { storyStick } from '../trade/fronts/marks';
 import { fitOrder } from '../trade/fronts/stands';
-import { type FrontsProblem, frontsOf, type WorkedFronts } from '../trade/fronts/worked';
+import { type FrontsProblem, frontsOf, type WorkedColumn, type WorkedFronts } from '../trade/fronts/worked';
 import type { Shop } from '../trade/grooves/board';
 import { type BankWork, readyFor } from '../trade/setups/bank-steps';
 
@@ -85,24 +85,28 @@ function workOf({ tape }: Job, worked: WorkedDrawers, framed: boolean): BankWork
   };
 }
 
-/** First hole of the jig: the same for every front as wide. */
+/** First hole of the jig: the same for every front of a column. */
 function pullsOf({ fronts }: WorkedDrawers, tape: Job['tape']): BankWork['pulls'] {
-  const { bank, columns } = fronts;
-  const [column] = columns;
-  if (bank.pulls < 1 || !column) return undefined;
-  const holes = pullHoles({
-    width: column.width.mark.value,
-    height: column.heights[0] ?? usualBank.fromTop,
-    pulls: bank.pulls > 1 ? 2 : 1,
-    ...(bank.centres ? { centres: bank.centres } : {}),
-    ...(bank.fromEnd ? { fromEnd: bank.fromEnd } : {}),
-    fromTop: bank.fromTop ?? usualBank.fromTop,
+  if (fronts.bank.pulls < 1) return [];
+  return fronts.columns.flatMap((column) => {
+    const holes = pullHoles(pullPlan(fronts.bank, column));
+    const [first] = holes.ok ? holes.value : [];
+    if (!first) return [];
+    const y = markAt(first.y, tape).value;
+    const words = `${writeLength(y, tape)} down, from both ends`;
+    return [{ column: column.no, x: holeMark(first.x, tape), words }];
   });
-  const [first] = holes.ok ? holes.value : [];
-  if (!first) return undefined;
-  const y = markAt(first.y, tape).value;
-  return {
-    x: markAt(first.x, isMetric(tape) ? tape : '1/64'),
-    words: `${writeLength(y, tape)} down, from both ends`,
-  };
 }
+
+/** Holes are set finer than cuts: a sixty-fourth on an inch tape. */
+export const holeMark = (x: Length, tape: Job['tape']) => markAt(x, isMetric(tape) ? tape : '1/64');
+
+/** The pulls of a front of a column. */
+export const pullPlan = (bank: Bank, column: WorkedColumn): PullPlan => ({
+  width: column.width.mark.value,
+  height: column.heights[0] ?? usualBank.fromTop,
+  pulls: bank.pulls > 1 ? 2 : 1,
+  ...(bank.centres ? { centres: bank.centres } : {}),
+  ...(bank.fromEnd ? { fromEnd: bank.fromEnd } : {}),
+  fromTop: bank.fromTop ?? usualBank.fromTop,
+});

@@ -1,18 +1,18 @@
 import { useState } from 'preact/hooks';
 import { forDrawing, type Length } from '../../length/length';
-import { isMetric, markAt, type Tape } from '../../length/tape';
+import { markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { Change } from '../../store/entry';
 import type { Drawer, WorkedDrawers } from '../../trade/boxes/drawers';
 import { jigCheck, pullHoles } from '../../trade/boxes/pulls';
 import { frameOf } from '../../trade/carcass/frame';
-import { frontNo, usualBank } from '../../trade/fronts/bank';
+import { frontNo } from '../../trade/fronts/bank';
 import { screwFor } from '../../trade/install/screw';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { Inline, Mixed } from '../../ui/mixed';
 import { TailDrawing } from '../../ui/tail-drawing';
-import type { BankPlan } from '../bank-plan';
+import { type BankPlan, holeMark, pullPlan } from '../bank-plan';
 import type { Bench } from '../bench';
 import { Why } from '../case/why';
 import { type Ask, AskBlank, AskDock } from '../marks/ask';
@@ -276,32 +276,41 @@ function StickRow({
 
 function Pulls({ worked, tape }: Omit<SticksProps, 'bench'>) {
   const { bank, columns } = worked.fronts;
-  const [column] = columns;
-  if (bank.pulls === 0 || !column) return null;
-  const holes = pullHoles({
-    width: column.width.mark.value,
-    height: column.heights[0] ?? usualBank.fromTop,
-    pulls: bank.pulls > 1 ? 2 : 1,
-    ...(bank.centres ? { centres: bank.centres } : {}),
-    ...(bank.fromEnd ? { fromEnd: bank.fromEnd } : {}),
-    fromTop: bank.fromTop ?? usualBank.fromTop,
-  });
-  const [first] = holes.ok ? holes.value : [];
+  if (bank.pulls === 0) return null;
   return (
     <section aria-label="Pulls">
       <h2 class="sec pad-x">Pulls</h2>
-      {holes.ok ? (
-        <ul class="marklist pad-x">
-          {holes.value.map((hole, k) => (
-            <li key={k}>
-              <span>Hole {k + 1}, from the left end</span>
-              <Mixed value={holeMark(hole.x, tape).value} rest={holeMark(hole.x, tape).rest} tape={tape} />
-            </li>
-          ))}
-        </ul>
-      ) : (
-        <p class="wrongline pad-x">The holes do not go on the front: {w(holes.error.by)} too far apart.</p>
-      )}
+      {columns.map((column) => (
+        <PullsOf key={column.no} {...{ bank, column, tape }} named={columns.length > 1} />
+      ))}
+    </section>
+  );
+}
+
+type PullsProps = {
+  readonly bank: WorkedDrawers['fronts']['bank'];
+  readonly column: WorkedDrawers['fronts']['columns'][number];
+  readonly tape: Tape;
+  readonly named: boolean;
+};
+
+function PullsOf({ bank, column, tape, named }: PullsProps) {
+  const holes = pullHoles(pullPlan(bank, column));
+  if (!holes.ok)
+    return <p class="wrongline pad-x">The holes do not go on the front: {w(holes.error.by)} too far.</p>;
+  const [first] = holes.value;
+  return (
+    <>
+      <ul class="marklist pad-x">
+        {holes.value.map((hole, k) => (
+          <li key={k}>
+            <span>
+              {named && `Column ${column.no}, `}hole {k + 1}, from the left end
+            </span>
+            <Mixed value={holeMark(hole.x, tape).value} rest={holeMark(hole.x, tape).rest} tape={tape} />
+          </li>
+        ))}
+      </ul>
       {first && (
         <p class="note pad-x">
           {writeLength(markAt(first.y, tape).value, tape)} down from the top edge. Jig with an end stop, TOP
@@ -309,12 +318,9 @@ function Pulls({ worked, tape }: Omit<SticksProps, 'bench'>) {
           apart. What the jig is off shows doubled.
         </p>
       )}
-    </section>
+    </>
   );
 }
-
-/** Holes are set finer than cuts: a sixty-fourth on an inch tape. */
-const holeMark = (x: Length, tape: Tape) => markAt(x, isMetric(tape) ? tape : '1/64');
 
 /** The screw that holds a front from inside its box. */
 function Screws({ bench, found }: { readonly bench: Bench; readonly found: BankPlan }) {

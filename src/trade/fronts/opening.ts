@@ -59,8 +59,14 @@ export function openingOf(
   worked: Worked | undefined,
 ): Opening | readonly OpeningProblem[] {
   const planned = bank.of === undefined ? asSaid(bank) : inCase(bank, column, worked);
-  return Array.isArray(planned) ? planned : asUsed(planned as Planned, columnNo(bank, column));
+  if (isProblem(planned)) return planned;
+  const used = asUsed(planned, columnNo(bank, column));
+  // what is said of an opening in no case is what was measured
+  return bank.of === undefined ? { ...used, measured: true } : used;
 }
+
+const isProblem = (found: Planned | readonly OpeningProblem[]): found is readonly OpeningProblem[] =>
+  Array.isArray(found);
 
 /** Whether an opening is known. */
 export const isOpening = (found: Opening | readonly OpeningProblem[]): found is Opening =>

@@ -34,8 +34,8 @@ export type BankWork = {
   readonly sticks: readonly { readonly drawer: number; readonly length: Rounded }[];
   /** Numbers of the fronts in the order they are fitted. */
   readonly fitOrder: readonly number[];
-  /** First hole from the end stop of the jig, and what is said beside it. */
-  readonly pulls?: { readonly x: Rounded; readonly words: string } | undefined;
+  /** By column: first hole from the end stop of the jig, and what is said beside it. */
+  readonly pulls: readonly { readonly column: number; readonly x: Rounded; readonly words: string }[];
 };
 
 /** What must be done to the case before its openings can be measured for a bank. */
@@ -211,8 +211,9 @@ function fronts(bank: BankWork, cuts: ReadonlyMap<string, readonly string[]>): r
 }
 
 function drilled(bank: BankWork, drawer: DrawerWork, after: string): readonly Operation[] {
-  if (!bank.pulls) return [];
-  const { x, words } = bank.pulls;
+  const pull = bank.pulls.find((p) => p.column === drawer.column);
+  if (!pull) return [];
+  const { x, words } = pull;
   const own = step({
     bank,
     cut: 'pulls',
