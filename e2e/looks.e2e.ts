@@ -23,7 +23,7 @@ const screens: readonly { readonly name: string; readonly hash: string; readonly
   { name: 'setup', hash: '#/setup/rip~r35d2~wtrue0edge', ready: '.piece' },
   { name: 'stack', hash: '#/stack/stop~c13d32~h3d16', ready: '.stackbox' },
   { name: 'shims', hash: '#/shims', ready: '.nextset' },
-  { name: 'fronts', hash: '#/fronts/drawers', ready: '.bankfront' },
+  { name: 'fronts', hash: '#/fronts/drawers', ready: '.asbuilt' },
   { name: 'bank', hash: '#/bank/drawers', ready: '.fillin' },
   { name: 'opening', hash: '#/opening/drawers', ready: '.place-chip' },
   { name: 'boxes', hash: '#/boxes/drawers', ready: '.drawerrow' },

@@ -26,7 +26,9 @@ type BlankAt = {
 /**
  * The blank: 2 trims, every front less its two bands, and a kerf between; marked before the first cut.
  *
- * @param heights of the fronts from the top, inches
+ * @param heights of the fronts from the top, inches, > 0
+ * @param at.trim off each end, >= 0; @param at.kerf > 0; @param at.band, at.between >= 0; all inches
+ * @returns inches; or that the kerf is missing, or the first front whose bands leave no core, `by` how much, inches
  * @example blankFor([inches(9n, 2n), inches(83n, 16n), inches(47n, 8n)], at).value.length // 16 3/8
  */
 export function blankFor(heights: readonly Length[], at: BlankAt): Result<Blank, BlankError> {
@@ -49,7 +51,8 @@ export function blankFor(heights: readonly Length[], at: BlankAt): Result<Blank,
  * A spoiled front of a blank: the lowest is cut anew from the offcut and the run holds; a higher one breaks it, unless all
  * below it are cut again too.
  *
- * @param no from the top; @param count of the column
+ * @param no from the top, 1 to `count`; @param count of the column, >= 1
+ * @returns whether the run breaks, and the numbers to cut again to keep it
  * @example spoiledFront(2, 4) // breaksRun, recut 2, 3, 4
  */
 export function spoiledFront(

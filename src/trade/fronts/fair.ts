@@ -1,7 +1,9 @@
 import {
   add,
+  compare,
   howMany,
   isNegative,
+  isPositive,
   isZero,
   type Length,
   less,
@@ -24,11 +26,14 @@ type FairAt = {
 
 /**
  * Heights rounded together to whole grains, never one by one: every shared one is rounded down, and the grains that are
- * missing go to the largest remainders, a tie to the lower front.
+ * missing go to the largest remainders, a tie to the lower front. One that would fall under its least comes first, and
+ * when the missing grains do not reach, a front with a grain over its own least gives one up: what goes into a drawer
+ * must go in, so only then may a front be off by a grain or the order of two near heights turn.
  *
- * @param exact heights from the top, inches; @param at.total what they come to together; at.grain > 0
- * @returns heights whose sum is exact, in the order of the exact ones, none off by a whole grain; `left`, under a grain
- *   when any is shared, goes to the bottom reveal
+ * @param exact heights from the top, inches, > 0, none under its least, their sum `total` when any is shared
+ * @param at.total what they come to together, inches; @param at.grain inches, > 0
+ * @returns inches from the top: the sum is exact, the order that of the exact ones, none off by a whole grain; `left`,
+ *   inches, under a grain when any is shared, goes to the bottom reveal
  * @throws RangeError if the grain is not positive
  * @example fairRound(exact, { total: inches(923n, 32n), grain: inches(1n, 32n) }).heights // 4 3/8, 5 1/16, 5 25/32 …
  */
@@ -36,30 +41,52 @@ export function fairRound(
   exact: readonly Length[],
   at: FairAt,
 ): { readonly heights: readonly Length[]; readonly left: Length } {
-  const given = (k: number): boolean => at.given?.[k] ?? false;
-  const floors = exact.map((h, k) => (given(k) ? h : roundTo(h, at.grain, 'floor').value));
+  const shared = exact.flatMap((_, k) => (at.given?.[k] ? [] : [k]));
+  const floors = exact.map((h, k) => (shared.includes(k) ? roundTo(h, at.grain, 'floor').value : h));
   const room = subtract(at.total, sum(floors));
-  const extra = Number(toWhole(howMany(room, at.grain), 'floor'));
+  const missing = Number(toWhole(howMany(room, at.grain), 'floor'));
   const rest = (k: number): Length => subtract(exact[k] ?? zero, floors[k] ?? zero);
-  const short = (k: number): boolean => {
-    const least = at.least?.[k];
-    return least !== undefined && less(floors[k] ?? zero, least);
-  };
+  const first = (k: number): number => Number(isPositive(underLeast(floors, k, at)));
   const raised = new Set(
-    exact
-      .map((_, k) => k)
-      .filter((k) => !given(k) && !isZero(rest(k)))
-      .sort((a, b) => Number(short(b)) - Number(short(a)) || rest(b).compare(rest(a)) || b - a)
-      .slice(0, Math.max(0, extra)),
+    shared
+      .filter((k) => !isZero(rest(k)))
+      .sort((a, b) => first(b) - first(a) || compare(rest(b), rest(a)) || b - a)
+      .slice(0, Math.max(0, missing)),
   );
-  const heights = floors.map((h, k) => (raised.has(k) ? add(h, at.grain) : h));
+  const fair = floors.map((h, k) => (raised.has(k) ? add(h, at.grain) : h));
+  const heights = at.least ? lifted(fair, { exact, shared, ...at }) : fair;
   return { heights, left: subtract(at.total, sum(heights)) };
+}
+
+/** How far a height is under its least; not positive: it keeps it. */
+const underLeast = (heights: readonly Length[], k: number, at: FairAt): Length =>
+  subtract(at.least?.[k] ?? zero, heights[k] ?? zero);
+
+type Lifting = FairAt & { readonly exact: readonly Length[]; readonly shared: readonly number[] };
+
+/** Grain by grain from the front that has most over its exact height to the one farthest under its least. */
+function lifted(heights: readonly Length[], at: Lifting): readonly Length[] {
+  const under = (k: number): Length => underLeast(heights, k, at);
+  const risen = (k: number): Length => subtract(heights[k] ?? zero, at.exact[k] ?? zero);
+  const keeps = (k: number): boolean =>
+    !isPositive(add(under(k), at.grain)) && less(at.grain, heights[k] ?? zero);
+  const low = at.shared
+    .filter((k) => isPositive(under(k)))
+    .sort((a, b) => compare(under(b), under(a)) || b - a)[0];
+  const from = at.shared.filter(keeps).sort((a, b) => compare(risen(b), risen(a)) || a - b)[0];
+  if (low === undefined || from === undefined) return heights;
+  const moved = heights.map((h, k) =>
+    k === low ? add(h, at.grain) : k === from ? subtract(h, at.grain) : h,
+  );
+  return lifted(moved, at);
 }
 
 /**
  * Equal fronts cut all alike: rounded down, what is left over goes into the gaps.
  *
  * @param total inches; @param count whole, >= 1; @param grain inches, > 0
+ * @returns inches; `left` < count grains
+ * @throws RangeError if the count is 0 or the grain not positive
  * @example alike(inches(923n, 32n), 5, inches(1n, 32n)) // each 5 3/4, left 3/32
  */
 export function alike(
@@ -75,13 +102,14 @@ export function alike(
  * So much taken off in all, shared in equal parts of whole grains: the total rounded up, the larger shares off the lower
  * fronts.
  *
- * @param trim inches, >= 0; @param count fronts that give, >= 1; @param grain inches, > 0
+ * @param trim inches, >= 0; @param count fronts that give, whole, >= 1; @param grain inches, > 0
  * @returns by front from the top, inches
- * @throws RangeError if the trim is negative
+ * @throws RangeError if the trim is negative or no front gives
  * @example shareTrim(inches(5n, 64n), 2, inches(1n, 64n)) // 1/32, 3/64
  */
 export function shareTrim(trim: Length, count: number, grain: Length): readonly Length[] {
   if (isNegative(trim)) throw new RangeError('shareTrim: nothing to take off');
+  if (count < 1) throw new RangeError('shareTrim: no front gives');
   const units = Number(toWhole(howMany(trim, grain), 'ceil'));
   const [base, more] = [Math.floor(units / count), units % count];
   return Array.from({ length: count }, (_, k) => times(grain, BigInt(base + (k >= count - more ? 1 : 0))));

@@ -1,10 +1,15 @@
 import {
   add,
+  asInches,
+  compare,
+  howMany,
   inches,
   isNegative,
   isPositive,
+  isZero,
   type Length,
   less,
+  longest,
   negate,
   numerator,
   over,
@@ -41,7 +46,9 @@ export type Heights = {
 export type HeightsError =
   | { readonly code: 'count-not-whole' }
   | { readonly code: 'nothing-left'; readonly by: Length }
+  /** The given ones are over the total, or leave those to share nothing. */
   | { readonly code: 'given-too-high'; readonly by: Length }
+  /** The given ones and all the leasts together are over the total. */
   | { readonly code: 'least-too-high'; readonly by: Length }
   /** A front comes to nothing: the step must stay under `most`. */
   | { readonly code: 'step-too-big'; readonly most: Length }
@@ -52,24 +59,32 @@ const mostFronts = 24;
 
 /**
  * Exact heights of the fronts of a column, from the top. Given ones stand; the rule shares what they leave among the
- * others in their order. One that comes out under its least is held there, all such together, and the rest share again.
+ * others in their order. One that comes out under its least is held there and the rest share again, the one farthest
+ * under first and one at a time: a step or a ratio closes up over the front that is held, which can lift another over its
+ * least, so the rule stands for more of them than if all were held at once.
  *
- * @returns inches, > 0, with the exact sum `total` when any is shared; or what is wrong
+ * @param h.total inches; @param h.count whole, 1 to 24; @param h.share `step` any sign, ratio and weights > 0
+ * @param h.given inches, > 0; @param h.least inches, 0 or less asks for nothing
+ * @returns inches, > 0, with the exact sum `total` when any is shared; when all are given their sum may be less. Or what
+ *   is wrong, `by` and `most` in inches, `by` 0 when the shared ones are left just nothing
  * @example heightsOf({ total: inches(923n, 32n), count: 5, share: { kind: 'step', step: inches(11n, 16n) } })
  */
 export function heightsOf(h: Heights): Result<readonly Length[], HeightsError> {
   const wrong = faultOf(h);
   if (wrong) return err(wrong);
   const given = Array.from({ length: h.count }, (_, k) => h.given?.[k]);
-  const left = subtract(h.total, sum(given.flatMap((x) => x ?? [])));
   const open = given.flatMap((x, k) => (x ? [] : [k]));
-  if (open.length === 0)
-    return isNegative(left)
-      ? err({ code: 'given-too-high', by: negate(left) })
-      : ok(given.map((x) => x ?? zero));
-  if (!isPositive(left)) return err({ code: 'given-too-high', by: negate(left) });
-  return shareOut(h, given, open);
+  const left = leftBy(h, given);
+  if (isNegative(left) || (open.length > 0 && isZero(left)))
+    return err({ code: 'given-too-high', by: negate(left) });
+  const spare = subtract(left, sum(open.map((k) => longest(zero, h.least?.[k] ?? zero))));
+  if (isNegative(spare)) return err({ code: 'least-too-high', by: negate(spare) });
+  return shareOut(h, given);
 }
+
+/** What the fronts that stand leave of the total, inches. */
+const leftBy = (h: Heights, stand: readonly (Length | undefined)[]): Length =>
+  subtract(h.total, sum(stand.flatMap((x) => x ?? [])));
 
 function faultOf({ count, total, share }: Heights): HeightsError | undefined {
   if (!Number.isInteger(count) || count < 1 || count > mostFronts) return { code: 'count-not-whole' };
@@ -80,37 +95,35 @@ function faultOf({ count, total, share }: Heights): HeightsError | undefined {
   return at < 0 ? undefined : { code: 'weight-not-positive', front: at + 1 };
 }
 
-/** Shares what is left; those under their least are held at it, and the others share again. */
+/** Shares what is left; the one farthest under its least is held at it, and the others share again. */
 function shareOut(
   h: Heights,
-  given: readonly (Length | undefined)[],
-  open: readonly number[],
+  stand: readonly (Length | undefined)[],
 ): Result<readonly Length[], HeightsError> {
-  const fixed = sum(given.flatMap((x) => x ?? []));
-  const left = subtract(h.total, fixed);
-  if (open.length === 0) return isNegative(left) ? tooHigh(left) : ok(given.map((x) => x ?? zero));
-  if (!isPositive(left)) return tooHigh(left);
+  const open = stand.flatMap((x, k) => (x ? [] : [k]));
+  if (open.length === 0) return ok(stand.map((x) => x ?? zero));
+  const left = leftBy(h, stand);
+  if (!isPositive(left)) return err({ code: 'least-too-high', by: negate(left) });
   const shared = ruled(h.share, open, left);
-  const least = (k: number): Length | undefined => h.least?.[k];
-  const short = open.filter((k, j) => {
-    const wanted = least(k);
-    return wanted !== undefined && less(shared[j] ?? zero, wanted);
-  });
-  if (short.length > 0) {
-    const held = given.map((x, k) => (short.includes(k) ? least(k) : x));
+  const under = farthestUnder(h, open, shared);
+  if (under !== undefined)
     return shareOut(
       h,
-      held,
-      open.filter((k) => !short.includes(k)),
+      stand.map((x, k) => (k === under ? h.least?.[k] : x)),
     );
-  }
   if (shared.some((x) => !isPositive(x)))
     return err({ code: 'step-too-big', most: mostStep(left, open.length) });
-  return ok(given.map((x, k) => x ?? shared[open.indexOf(k)] ?? zero));
+  return ok(stand.map((x, k) => x ?? shared[open.indexOf(k)] ?? zero));
 }
 
-const tooHigh = (left: Length): Result<never, HeightsError> =>
-  err({ code: 'least-too-high', by: negate(left) });
+/** Which front is farthest under its least, the upper of two alike; none when every least is kept. */
+function farthestUnder(h: Heights, open: readonly number[], shared: readonly Length[]): number | undefined {
+  const under = open.flatMap((k, j) => {
+    const by = subtract(h.least?.[k] ?? zero, shared[j] ?? zero);
+    return h.least?.[k] && isPositive(by) ? [{ k, by }] : [];
+  });
+  return under.sort((a, b) => compare(b.by, a.by) || a.k - b.k)[0]?.k;
+}
 
 /** 2S/(n(n-1)): with a greater step the first front comes to nothing. */
 const mostStep = (left: Length, n: number): Length =>
@@ -128,7 +141,7 @@ function ruled(share: Share, open: readonly number[], left: Length): readonly Le
       return byWeight(powers(share.ratio, n), left);
     case 'weights':
       return byWeight(
-        open.map((k) => share.weights[k] ?? ratio(1n)),
+        open.map((k) => asInches(share.weights[k] ?? ratio(1n))),
         left,
       );
     default:
@@ -136,20 +149,21 @@ function ruled(share: Share, open: readonly number[], left: Length): readonly Le
   }
 }
 
-const powers = (q: Ratio, n: number): readonly Ratio[] => {
-  const found: Ratio[] = [];
-  for (let k = 0; k < n; k += 1) found.push(k === 0 ? ratio(1n) : ((found[k - 1] ?? q).mul(q) as Ratio));
-  return found;
-};
+/** 1, q, q² … as so many inches. */
+const powers = (q: Ratio, n: number): readonly Length[] =>
+  Array.from({ length: n }).reduce<readonly Length[]>((found) => {
+    const last = found.at(-1);
+    return [...found, last ? times(last, q) : inches(1n)];
+  }, []);
 
-function byWeight(weights: readonly Ratio[], left: Length): readonly Length[] {
-  const whole = weights.reduce((a, b) => a.add(b) as Ratio, ratio(0n));
-  return weights.map((weight) => over(times(left, weight), whole));
+function byWeight(weights: readonly Length[], left: Length): readonly Length[] {
+  const all = sum(weights);
+  return weights.map((weight) => times(left, howMany(weight, all)));
 }
 
 /** Under this there is hardly room for a box and a pull. Common practice, no source. Inches. */
 export const lowFront = inches(5n, 2n);
 
-/** Numbers of the fronts that are low, from the top, 1 the first. @example lowWarnings([inches(2n)]) // [1] */
+/** Numbers of the fronts under `lowFront`, from the top, 1 the first; heights in inches. @example lowWarnings([inches(2n)]) // [1] */
 export const lowWarnings = (heights: readonly Length[]): readonly number[] =>
   heights.flatMap((h, k) => (less(h, lowFront) ? [k + 1] : []));

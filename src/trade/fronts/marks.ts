@@ -15,7 +15,9 @@ export type FrontMark = {
 /**
  * Where the fronts of a column come: top edge of front k at r_t + Σ(h + r_m) from the top, exact.
  *
- * @param heights from the top; @param at.top reveal over the first, negative where it covers; all inches
+ * @param heights from the top; @param at.opening > 0; @param at.top reveal over the first, negative where it covers;
+ *   @param at.between reveal between two; all inches
+ * @returns inches, numbered from the top, 1 the first; `top + topUp` is the opening
  * @example marksOf(heights, { opening, top: inches(5n, 64n), between: inches(5n, 64n) })[1].top // 4 17/32
  */
 export function marksOf(
@@ -39,11 +41,19 @@ export function marksOf(
 /** An edge on the story stick. */
 export type StickEdge = { readonly front: number; readonly edge: 'top' | 'bottom'; readonly at: Length };
 
-/** Every edge on one story stick in reading order from one end of the opening. Inches. */
+/**
+ * Every edge on one story stick in reading order from one end of the opening; where two meet, the nearer front's first.
+ *
+ * @param marks from the top, inches
+ * @returns `at` from the end it is read from, inches; negative: it covers the end
+ * @example storyStick(marks, 'bottom')[0] // the lowest front's bottom edge
+ */
 export function storyStick(marks: readonly FrontMark[], from: 'top' | 'bottom'): readonly StickEdge[] {
   const edges = marks.flatMap((m): readonly StickEdge[] => [
     { front: m.no, edge: 'top', at: from === 'top' ? m.top : m.topUp },
     { front: m.no, edge: 'bottom', at: from === 'top' ? m.bottom : m.bottomUp },
   ]);
-  return [...edges].sort((a, b) => compare(a.at, b.at));
+  // The sort is stable: turned round first, edges that meet stay in the order they are read in.
+  const read = from === 'top' ? edges : [...edges].reverse();
+  return [...read].sort((a, b) => compare(a.at, b.at));
 }

@@ -39,7 +39,9 @@ export type Width = {
 /**
  * How wide a front is: the opening less its reveals, or and what it covers; over a shared partition (t - g)/2.
  *
- * @param opening inches, > 0
+ * @param opening inches, > 0; @param left, right what it meets there, inches; reveals and gaps >= 0
+ * @returns the width, inches, > 0, with its sum; a warning where it covers more than the edge there is; or `no-width`,
+ *   `by` how much the reveals are over the opening, inches
  * @example frontWidth(inches(17n), inset, inset) // reveals 5/64: 16 27/32
  */
 export function frontWidth(opening: Length, left: Edge, right: Edge): Result<Width, WidthError> {
