@@ -207,6 +207,21 @@ describe('section H, the drawer bank', () => {
   });
 });
 
+describe('drawers that do not work out', () => {
+  const problems = (more: Parameters<typeof editBank>[1]) => {
+    const of = plan(...editBank('bank', more)).banks.get('bank');
+    return of?.drawers && !of.drawers.ok ? of.drawers.error.map((e) => e.code) : [];
+  };
+
+  test('are asked for, and the fronts stay', () => {
+    expect(problems({ slideLong: undefined })).toEqual(['missing-depth']);
+    expect(problems({ sideStock: undefined })).toEqual(['missing-stock']);
+    expect(problems({ tailsHow: 'template', pitch: l('0') })).toEqual(['pitch-not-positive']);
+    expect(problems({ boxDeep: l('1') })).toEqual(['inside-depth-gone']);
+    expect(problems({ count: 5, share: 'equal', play: l('6') })).toEqual(['no-box']);
+  });
+});
+
 describe('a bank in Cuts', () => {
   const at = plan();
   const op = (id: string) => {

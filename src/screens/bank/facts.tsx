@@ -38,7 +38,8 @@ type WorthProps = {
 /** What is worth a look before anything is cut. */
 export function Worth({ bench, fronts, column }: WorthProps) {
   const drawers = bench.plan.value?.banks.get(fronts.bank.id)?.drawers;
-  const lines = worthOf(fronts, column, drawers?.ok ? drawers.value : undefined);
+  const worked = drawers?.ok ? drawers.value : undefined;
+  const lines = worthOf({ fronts, column, drawers: worked }, bench.job.value?.tape ?? '1/32');
   if (lines.length === 0) return null;
   return (
     <section aria-label="Worth a look">

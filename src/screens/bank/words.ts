@@ -103,6 +103,8 @@ export function frontsProblemText(problem: FrontsProblem): string {
       return 'A ratio must be more than nothing.';
     case 'weight-not-positive':
       return `The share of front ${problem.front} must be more than nothing.`;
+    case 'gap-negative':
+      return `A gap of ${w(problem.gap)} would have the fronts in each other: nothing or more.`;
     case 'no-width':
       return `The gaps at the sides take the whole width: ${w(problem.by)} over.`;
     default:
@@ -194,6 +196,8 @@ export function drawersProblemText(problem: DrawersProblem): string {
   switch (problem.code) {
     case 'missing-stock':
       return `Say what the ${bankStockNames[problem.stock]} are of, and how thick.`;
+    case 'pitch-not-positive':
+      return 'The pitch of the template must be more than nothing.';
     case 'missing-depth':
       return 'Say how long the slides are, or how deep the boxes.';
     case 'no-box':

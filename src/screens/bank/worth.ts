@@ -1,4 +1,5 @@
-import { inches, isNegative, negate } from '../../length/length';
+import { fromMillimetres, inches, isNegative, less, negate } from '../../length/length';
+import { grainOf, isMetric, type Tape } from '../../length/tape';
 import { boxWarnings } from '../../trade/boxes/box';
 import { drawersWarnings } from '../../trade/boxes/drawer-warnings';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
@@ -12,24 +13,25 @@ import { skewIn } from '../../trade/fronts/stands';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { boxWarningText, drawersWarningText, grooveText, tailsErrorText, w } from './words';
 
-/** How near a front is cut, and a shim is: half a thirty-second, a thousandth. Common practice, no source. */
-const frontTol = inches(1n, 64n);
+/** How near a shim is; a front is cut to half a thirty-second. Common practice, no source. */
 const shimTol = inches(1n, 1000n);
 
 /** What is worth a look in the fronts of a column, before they are cut and while they go on. */
-export function frontsWorth(fronts: WorkedFronts, column: WorkedColumn): readonly string[] {
+export function frontsWorth(fronts: WorkedFronts, column: WorkedColumn, tape: Tape): readonly string[] {
   const { bank } = fronts;
   const low = lowWarnings(column.heights);
   return [
     ...(low.length > 0
-      ? [`Front ${low.join(', ')} is under ${w(inches(5n, 2n))}: hardly room for a box and a pull.`]
+      ? [
+          `${low.length === 1 ? 'Front' : 'Fronts'} ${low.join(', ')} under ${w(inches(5n, 2n))}: hardly room for a box and a pull.`,
+        ]
       : []),
     ...column.warnings.map(
       (x) => `At the ${x.side} the front covers ${w(x.over)} of an edge ${w(x.edge)} wide: it hangs past.`,
     ),
     ...skewWorth(fronts, column),
-    ...(column.fitted > 0 ? gapWorth(column) : plannedWorth(fronts, column)),
-    ...(bank.count > 1 && column.fitted === 0 ? [stackUpText(fronts)] : []),
+    ...(column.fitted > 0 ? gapWorth(column) : plannedWorth(fronts, column, tape)),
+    ...(bank.count > 1 && column.fitted === 0 ? [stackUpText(fronts, tape)] : []),
   ];
 }
 
@@ -56,20 +58,22 @@ function gapWorth({ ahead }: WorkedColumn): readonly string[] {
 }
 
 /** A left-over that no front can take at the tape. */
-function plannedWorth(fronts: WorkedFronts, column: WorkedColumn): readonly string[] {
+function plannedWorth(fronts: WorkedFronts, column: WorkedColumn, tape: Tape): readonly string[] {
   const { left, bank } = fronts;
   if (isNegative(left))
     return [`The heights are ${w(negate(left))} over what the opening leaves: the last gap closes by that.`];
   if (left.n === 0n || column.heights.length === 0) return [];
-  return bank.alike
-    ? [`Cut alike, ${w(left)} is left over: it goes into the gaps.`]
-    : [
-        `Under one mark is left over: ${w(left)}, in the gap at the ${bank.order === 'down' ? 'bottom' : 'top'}.`,
-      ];
+  if (bank.alike && bank.share === 'equal')
+    return [`Cut alike, ${w(left)} is left over: it goes into the gaps.`];
+  const where = `in the gap at the ${bank.order === 'down' ? 'bottom' : 'top'}`;
+  return less(left, grainOf(tape))
+    ? [`Under one mark is left over: ${w(left)}, ${where}.`]
+    : [`The heights given leave ${w(left)} over, ${where}.`];
 }
 
 /** What each front and shim may be off lands in the last gap. */
-function stackUpText({ bank, reveals }: WorkedFronts): string {
+function stackUpText({ bank, reveals }: WorkedFronts, tape: Tape): string {
+  const frontTol = isMetric(tape) ? fromMillimetres(1n, 2n) : inches(1n, 64n);
   const up = revealStackUp({
     fronts: bank.count,
     frontTol,
@@ -116,11 +120,14 @@ function tailLines({ drawers }: WorkedDrawers): readonly string[] {
   });
 }
 
-export const worthOf = (
-  fronts: WorkedFronts,
-  column: WorkedColumn,
-  drawers: WorkedDrawers | undefined,
-): readonly string[] => [
-  ...frontsWorth(fronts, column),
+type Worked = {
+  readonly fronts: WorkedFronts;
+  readonly column: WorkedColumn;
+  readonly drawers: WorkedDrawers | undefined;
+};
+
+/** Fronts of a column first, then the worst of the boxes behind them. */
+export const worthOf = ({ fronts, column, drawers }: Worked, tape: Tape): readonly string[] => [
+  ...frontsWorth(fronts, column, tape),
   ...(drawers ? drawersWorth(drawers).slice(0, 3) : []),
 ];

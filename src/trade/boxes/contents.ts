@@ -1,20 +1,25 @@
 import {
+  asInches,
+  asNumber,
   howMany,
   inches,
+  isPositive,
   type Length,
   less,
-  numerator,
   type Ratio,
   ratio,
   subtract,
   sum,
+  times,
   zero,
 } from '../../length/length';
+import { whole } from '../../length/round';
 
 /** What bounds a thing in a drawer. Inches. */
 export type Room = {
+  /** How high the front is. */
   readonly front: Length;
-  /** Gap between the fronts; for the top drawer, or one under a rail, the reveal over it. */
+  /** Gap between the fronts; for the top drawer, or one under a rail, the reveal over it, below 0 where the front covers. */
   readonly over: Length;
   readonly underRail: boolean;
   /** Lower edge of the box over that of its front. */
@@ -34,39 +39,59 @@ const taken = ({ underRail, boxUp, grooveUp, bottom, play }: Fixed): Length =>
 /**
  * C7.7: the tallest thing that goes in. The box above moves over it, so it may stand above its own sides.
  *
+ * @param room inches, each >= 0 but `over`
  * @returns inches; not positive when nothing does
+ * @example tallestIn({ ...under, front: inches(35n, 8n) }) // under the rail of H.6, 1/2 play: 2 53/64
  */
 export const tallestIn = (room: Room): Length => subtract(sum([room.front, room.over]), taken(room));
 
-/** The least front for a thing so tall. @example frontFor(inches(67n, 16n), room) // EX 7d: 5 23/64 */
+/**
+ * The least front for a thing so tall: `tallestIn` turned about.
+ *
+ * @param tall inches, > 0; @param room what else bounds it, inches
+ * @returns inches
+ * @example frontFor(inches(67n, 16n), room) // EX 7d: 5 23/64
+ */
 export const frontFor = (tall: Length, room: Fixed): Length => subtract(sum([tall, taken(room)]), room.over);
 
 /**
  * The highest box: h + r_m - play under another box; under a rail h + r_t - the box's rise - play.
  *
+ * @param room inches, each >= 0 but `over`
+ * @returns inches; not positive when no box goes in
  * @example boxHeightMost({ front: inches(35n, 8n), over: inches(5n, 64n), underRail: true, boxUp, play }) // H.6
  */
 export const boxHeightMost = (room: Pick<Room, 'front' | 'over' | 'underRail' | 'boxUp' | 'play'>): Length =>
   subtract(sum([room.front, room.over]), sum([room.underRail ? room.boxUp : zero, room.play]));
 
-/** A thing that goes into a drawer; `heavy` is pounds, one of them. Inches. */
+/** Things of one kind that go into a drawer. Inches. */
 export type Thing = {
   readonly id: string;
   readonly name: string;
   readonly tall?: Length;
   readonly long?: Length;
+  /** Pounds, one of them; > 0. */
   readonly heavy?: Ratio;
+  /** Whole, >= 0. */
   readonly count: number;
 };
+
+const product = (...factors: readonly Ratio[]): Ratio =>
+  asNumber(factors.reduce((so, k) => times(so, k), inches(1n)));
 
 /** Pounds, and how many things nobody weighed. */
 export type Load = { readonly contents: Ratio; readonly unweighed: number };
 
-/** What the things of a drawer weigh together. @example loadOf([{ heavy: ratio(6n), count: 4, … }]).contents // 24 */
+/**
+ * What the things of a drawer weigh together; those nobody weighed add nothing and are counted.
+ *
+ * @returns pounds
+ * @example loadOf([{ id: 'a', name: 'Quartz', heavy: ratio(5n, 2n), count: 4 }]).contents // 10
+ */
 export function loadOf(things: readonly Thing[]): Load {
-  const weighed = things.map((t) => (t.heavy ? (t.heavy.mul(BigInt(t.count)) as Ratio) : ratio(0n)));
+  const weighed = things.flatMap((t) => (t.heavy ? [product(t.heavy, whole(t.count))] : []));
   return {
-    contents: weighed.reduce((a, b) => a.add(b) as Ratio, ratio(0n)),
+    contents: asNumber(sum(weighed.map(asInches))),
     unweighed: things.filter((t) => !t.heavy).reduce((n, t) => n + t.count, 0),
   };
 }
@@ -79,54 +104,79 @@ export type LoadSays =
 /** Over this share of the rating it is said. Common practice, no source. */
 const nearShare = ratio(3n, 4n);
 
-/** A load against what the pair carries, by its maker; the rating is never assumed. Pounds. */
+/**
+ * A load against what the pair carries, by its maker. A rating not said, or not above 0, is asked for, never assumed.
+ *
+ * @param total contents, box and front, pounds, >= 0; @param rating of the pair, pounds
+ * @example loadSays(ratio(76n), ratio(100n)).code // 'near'
+ */
 export function loadSays(total: Ratio, rating: Ratio | undefined): LoadSays {
-  if (!rating || numerator(rating) <= 0n) return { code: 'rating-missing' };
-  const share = total.div(rating) as Ratio;
-  const code = share.gt(1n) ? 'over' : share.gt(nearShare) ? 'near' : 'within';
-  return { code, total, share };
+  const most = rating && asInches(rating);
+  if (!most || !isPositive(most)) return { code: 'rating-missing' };
+  const load = asInches(total);
+  const near = less(times(most, nearShare), load) ? 'near' : 'within';
+  return { code: less(most, load) ? 'over' : near, total, share: howMany(load, most) };
 }
 
 /** Water weighs so much, pounds a cubic inch. Common practice, no source. */
 const water = ratio(361n, 10000n);
 
 type Volume = {
+  /** Inside of the drawer, inches, > 0. */
   readonly wide: Length;
   readonly deep: Length;
   readonly high: Length;
-  /** How much of the volume is stuff: trays of lumps .2 to .35. */
+  /** How much of the volume is stuff, 0 to 1: trays of lumps .2 to .35. Common practice, no source. */
   readonly fill: Ratio;
+  /** How many times as heavy as water. */
   readonly gravity: Ratio;
 };
-
-const bare = (x: Length): Ratio => howMany(x, inches(1n));
 
 /**
  * Pounds in a drawer by volume × fill × specific gravity × .0361. An estimate.
  *
+ * @returns pounds
  * @example contentsByFill(at) // EX 10e: 18.9
  */
 export const contentsByFill = ({ wide, deep, high, fill, gravity }: Volume): Ratio =>
-  bare(wide).mul(bare(deep)).mul(bare(high)).mul(fill).mul(gravity).mul(water) as Ratio;
+  product(asNumber(wide), asNumber(deep), asNumber(high), fill, gravity, water);
 
 /** Birch ply 23/32 thick weighs 2.2 pounds a square foot, thinner in proportion. Common practice, no source. */
 const perFoot = ratio(22n, 10n);
+/** Square inches in a square foot. */
+const squareFoot = inches(144n);
 const atThick = inches(23n, 32n);
 
-/** Pounds of a piece of sheet. @example sheetWeight({ long: inches(12n), wide: inches(12n), thick: inches(23n, 32n) }) // 2.2 */
-export const sheetWeight = (at: {
+/**
+ * What a piece of sheet weighs, by area and thickness. An estimate.
+ *
+ * @param at inches, > 0
+ * @returns pounds
+ * @example sheetWeight({ long: inches(12n), wide: inches(12n), thick: inches(23n, 32n) }) // 2.2
+ */
+export function sheetWeight(at: {
   readonly long: Length;
   readonly wide: Length;
   readonly thick: Length;
-}): Ratio => bare(at.long).mul(bare(at.wide)).div(144n).mul(perFoot).mul(howMany(at.thick, atThick)) as Ratio;
+}): Ratio {
+  const feet = howMany(times(at.long, asNumber(at.wide)), squareFoot);
+  return product(feet, perFoot, howMany(at.thick, atThick));
+}
 
+/** `by`: how much it is too tall or too long. Inches. */
 export type NotIn = {
   readonly code: 'too-tall' | 'too-long';
   readonly thing: string;
   readonly by: Length;
 };
 
-/** Things that do not go in, and by how much. Inches. */
+/**
+ * Things that do not go in, and by how much; what was not said of a thing is not checked.
+ *
+ * @param at tallest as `tallestIn` has it; longest: the longer way inside, lying flat. Inches
+ * @returns by thing as listed, inches
+ * @example whatDoesNotFit([{ id: 'a', name: 'Quartz', tall: inches(4n), count: 1 }], at) // too-tall by 1/8 under 3 7/8
+ */
 export function whatDoesNotFit(
   things: readonly Thing[],
   at: { readonly tallest: Length; readonly longest: Length },

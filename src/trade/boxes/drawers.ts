@@ -1,4 +1,4 @@
-import { add, type Length, less, subtract, zero } from '../../length/length';
+import { add, isPositive, type Length, less, subtract, zero } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import { markAt, type Tape } from '../../length/tape';
 import { type Bank, type BankStock, frontNo, usualBank } from '../fronts/bank';
@@ -47,6 +47,8 @@ export type DrawersProblem =
   | { readonly code: 'missing-stock'; readonly stock: BankStock }
   /** How deep the box is: neither said nor known from the slides. */
   | { readonly code: 'missing-depth' }
+  /** A template without a pitch. */
+  | { readonly code: 'pitch-not-positive' }
   /** Nothing is left for a box behind this front: `by` how much. */
   | { readonly code: 'no-box'; readonly drawer: number; readonly by: Length }
   | ({ readonly drawer: number } & BoxError);
@@ -98,6 +100,9 @@ export function drawersOf(
   const problems: readonly DrawersProblem[] = [
     ...missing.map((stock) => ({ code: 'missing-stock', stock }) as const),
     ...((bank.boxDeep ?? slides.long) ? [] : [{ code: 'missing-depth' } as const]),
+    ...(bank.tailsHow === 'template' && bank.pitch && !isPositive(bank.pitch)
+      ? [{ code: 'pitch-not-positive' } as const]
+      : []),
   ];
   if (problems.length > 0) return err(problems);
   const made = fronts.columns.flatMap((column) =>

@@ -1,9 +1,10 @@
 import {
   add,
   half,
+  isNegative,
   isPositive,
   type Length,
-  less,
+  longest,
   negate,
   over,
   subtract,
@@ -28,38 +29,59 @@ export type PullPlan = {
 /** A hole: from the left end as you face it, and down from the top edge. Inches. */
 export type Hole = { readonly x: Length; readonly y: Length };
 
+/** `by`, inches, >= 0: how far a hole lies past an edge; 0: on it. */
 export type PullsError =
+  /** Wherever the pulls stand: past each end by so much at best. */
   | { readonly code: 'centres-too-wide'; readonly by: Length }
+  /** Where they were said to stand. */
   | { readonly code: 'off-the-front'; readonly by: Length }
-  /** Two pulls run into each other. */
+  /** Two pulls run into each other, by so much. */
   | { readonly code: 'pulls-meet'; readonly by: Length };
 
 /**
  * C7.8: holes for the pulls of a front, from the left.
  *
- * @example pullHoles({ width: inches(271n, 16n), height, pulls: 1, centres: inches(15n, 4n) }).value // 6 19/32, 10 11/32
+ * @param plan inches; width and height > 0, centres >= 0
+ * @returns one hole a knob, two a pull, inches
+ * @example pullHoles({ width: inches(271n, 16n), height, pulls: 1, centres: inches(15n, 4n) }).value // EX 7d: 6 19/32, 10 11/32
  */
 export function pullHoles(plan: PullPlan): Result<readonly Hole[], PullsError> {
   const reach = half(plan.centres ?? zero);
-  const u = plan.fromEnd ?? over(plan.width, 4n);
-  const middles = plan.pulls === 1 ? [half(plan.width)] : [u, subtract(plan.width, u)];
-  const y = plan.fromTop ?? half(plan.height);
-  const [first = zero] = middles;
-  const edge = subtract(first, reach);
-  if (!isPositive(edge)) return err({ code: 'centres-too-wide', by: negate(edge) });
-  if (!isPositive(y)) return err({ code: 'off-the-front', by: negate(y) });
-  if (!less(y, plan.height)) return err({ code: 'off-the-front', by: subtract(y, plan.height) });
-  const last = middles[1];
-  const between = last && subtract(subtract(last, first), times(reach, 2n));
-  if (between && !isPositive(between)) return err({ code: 'pulls-meet', by: negate(between) });
+  const middles = middlesOf(plan);
   const xs = middles.flatMap((x) => (isPositive(reach) ? [subtract(x, reach), add(x, reach)] : [x]));
-  return ok(xs.map((x) => ({ x, y })));
+  const y = plan.fromTop ?? half(plan.height);
+  const fault = wideIn(plan, reach) ?? offIn(plan, xs, y) ?? meetIn(middles, reach);
+  return fault ? err(fault) : ok(xs.map((x) => ({ x, y })));
+}
+
+function middlesOf({ width, pulls, fromEnd = over(width, 4n) }: PullPlan): readonly Length[] {
+  return pulls === 1 ? [half(width)] : [fromEnd, subtract(width, fromEnd)];
+}
+
+/** Each pull has its share of the width, and no more. */
+function wideIn({ width, pulls }: PullPlan, reach: Length): PullsError | undefined {
+  const past = subtract(reach, over(width, BigInt(2 * pulls)));
+  return isPositive(reach) && !isNegative(past) ? { code: 'centres-too-wide', by: past } : undefined;
+}
+
+function offIn({ width, height }: PullPlan, xs: readonly Length[], y: Length): PullsError | undefined {
+  const across = xs.flatMap((x) => [negate(x), subtract(x, width)]);
+  const past = longest(negate(y), subtract(y, height), ...across);
+  return isNegative(past) ? undefined : { code: 'off-the-front', by: past };
+}
+
+function meetIn([first, last]: readonly Length[], reach: Length): PullsError | undefined {
+  if (!first || !last) return undefined;
+  const between = subtract(subtract(last, first), times(reach, 2n));
+  return isPositive(between) ? undefined : { code: 'pulls-meet', by: negate(between) };
 }
 
 /**
  * What the outer holes must come apart when a jig with an end stop is used from both ends: w - 2x. What the jig is off
  * shows doubled.
  *
+ * @param width of the front, inches, > 0; @param x where the jig's outer hole stands from its stop, as set, inches
+ * @returns inches; negative when the jig reaches past the middle, and the holes have crossed
  * @example jigCheck(inches(17n), inches(6n)) // 5
  */
 export const jigCheck = (width: Length, x: Length): Length => subtract(width, times(x, 2n));

@@ -13,6 +13,7 @@ import {
 import { err, ok, type Result } from '../../length/result';
 import { minus, plus, type Sum, sumOf } from '../carcass/sum';
 
+/** What the length of a stick is reckoned from. Inches. */
 export type StickPlan = {
   /** Lower edges of the fronts from the bottom of the opening, drawer 1 (the top one) first. */
   readonly bottoms: readonly Length[];
@@ -28,7 +29,7 @@ export type StickPlan = {
 /** A stick a slide rests on. Inches. */
 export type Stick = { readonly drawer: number; readonly length: Length; readonly sum: Sum };
 
-/** The slide would sit below what the stick stands on. */
+/** The slide would sit on or below what the stick stands on; `by`: how much below, inches, >= 0. */
 export type StickError = {
   readonly code: 'below-the-bottom';
   readonly drawer: number;
@@ -38,7 +39,8 @@ export type StickError = {
 /**
  * C7.6: stick = sill + front bottom + box above it + slide centre - half the slide, longest first.
  *
- * @returns inches, each with its sum
+ * @param plan inches; `bottoms` as cut or as measured, in any order, their drawers numbered as listed
+ * @returns inches, each with its sum; or the first drawer from the top whose stick has no length
  * @example sticksOf(plan).value[0].length // EX 7c: 26 7/8
  */
 export function sticksOf(plan: StickPlan): Result<readonly Stick[], StickError> {
@@ -67,7 +69,12 @@ export type StickWarning = {
   readonly least: Length;
 };
 
-/** Sticks to be cut from a long strip instead. */
+/**
+ * Sticks to be cut from a long strip instead: too short to hold at a saw.
+ *
+ * @param sticks inches, > 0
+ * @example stickWarnings(sticks).map((x) => x.drawer) // EX 7c: the fifth, 2 3/32
+ */
 export const stickWarnings = (sticks: readonly Stick[]): readonly StickWarning[] =>
   sticks.flatMap(({ drawer, length }) =>
     less(length, leastStick) ? [{ code: 'too-short', drawer, length, least: leastStick } as const] : [],
@@ -76,8 +83,9 @@ export const stickWarnings = (sticks: readonly Stick[]): readonly StickWarning[]
 /**
  * What comes off a stick to make the next length, from what it measures now.
  *
- * @param measured, next, kerf inches
- * @returns `offcut` = measured - next - kerf; `short`: the stick is already too short for the next by so much
+ * @param measured, next, kerf inches, > 0
+ * @returns `offcut` = measured - next - kerf, inches; not positive when less than a kerf is to go: a shaving, nothing
+ *   falls. `short`: the stick is already too short for the next by so much, inches
  * @example nextCut(inches(215n, 8n), inches(1391n, 64n), inches(3n, 32n)).offcut // 5 3/64
  */
 export function nextCut(
@@ -90,5 +98,11 @@ export function nextCut(
   return isNegative(off) ? { offcut, short: negate(off) } : { offcut };
 }
 
-/** Slides of covering fronts stand flush with the front edge; of inset ones, back by the front's thickness. */
+/**
+ * Slides of covering fronts stand flush with the front edge; of inset ones, back by the front's thickness.
+ *
+ * @param front how thick the front is, inches, > 0
+ * @returns inches
+ * @example setBack('inset', inches(23n, 32n)) // 23/32
+ */
 export const setBack = (fit: 'inset' | 'overlay', front: Length): Length => (fit === 'inset' ? front : zero);

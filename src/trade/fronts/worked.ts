@@ -1,4 +1,4 @@
-import { add, type Length, less, ratio, subtract, sum, zero } from '../../length/length';
+import { add, isNegative, type Length, less, ratio, subtract, sum, zero } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import type { Rounded } from '../../length/round';
 import { grainOf, markAt, type Tape } from '../../length/tape';
@@ -52,7 +52,12 @@ export type WorkedFronts = {
   readonly columns: readonly WorkedColumn[];
 };
 
-export type FrontsProblem = OpeningProblem | HeightsError | ({ readonly column: number } & WidthError);
+export type FrontsProblem =
+  /** Fronts would stand in each other, or inset ones in the case. */
+  | { readonly code: 'gap-negative'; readonly gap: Length }
+  | OpeningProblem
+  | HeightsError
+  | ({ readonly column: number } & WidthError);
 
 export type FrontsAt = {
   readonly worked: Worked | undefined;
@@ -74,6 +79,8 @@ export function frontsOf(bank: Bank, at: FrontsAt): Result<WorkedFronts, readonl
   if (!first || openings.length < found.length)
     return err(found.flatMap((f) => (isOpening(f) ? [] : f)).slice(0, 3));
   const reveals = revealsOf(bank);
+  const under = negativeGap(bank, reveals);
+  if (under) return err([{ code: 'gap-negative', gap: under }]);
   const least = rest.reduce((a, b) => (less(b.high.value, a.high.value) ? b : a), first);
   const total = frontsTotal(least.high, bank.count, reveals);
   const rows = rowsOf(bank, total.value, at);
@@ -85,6 +92,12 @@ export function frontsOf(bank: Bank, at: FrontsAt): Result<WorkedFronts, readonl
   const top = bank.order === 'up' ? add(reveals.top, rows.value.left) : reveals.top;
   const marks = marksOf(rows.value.heights, { opening: least.high.value, top, between: reveals.between });
   return ok({ bank, total, ...made, marks, columns: columns.flatMap((c) => (c.ok ? [c.value] : [])) });
+}
+
+/** A gap under nothing; a front that covers has reveals under nothing at its ends. */
+function negativeGap(bank: Bank, { top, between, bottom, side, gap }: Reveals): Length | undefined {
+  const inset = bank.fit === 'inset' ? [top, bottom, side] : [gap];
+  return [between, ...inset].find(isNegative);
 }
 
 const columnNumbers = (bank: Bank): readonly number[] =>

@@ -1,17 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { equals, inches, less, ratio } from '../../../src/length/length';
-import {
-  boxHeightMost,
-  contentsByFill,
-  frontFor,
-  loadOf,
-  loadSays,
-  sheetWeight,
-  tallestIn,
-  whatDoesNotFit,
-} from '../../../src/trade/boxes/contents';
-import { jigCheck, type PullPlan, pullHoles } from '../../../src/trade/boxes/pulls';
+import { add, equals, inches, less, subtract, sum } from '../../../src/length/length';
 import { nextCut, type StickPlan, setBack, sticksOf, stickWarnings } from '../../../src/trade/boxes/sticks';
 import { runs } from '../../runs';
 import { l, w } from '../grooves/sample';
@@ -28,180 +17,148 @@ const sticks = (more: Partial<StickPlan> = {}) => {
   if (!made.ok) throw new Error(made.error.code);
   return made.value;
 };
+const refused = (more: Partial<StickPlan>) => {
+  const made = sticksOf({ ...plan, ...more });
+  return made.ok ? undefined : [made.error.code, made.error.drawer, w(made.error.by)];
+};
+const stick = (length: string) => ({ drawer: 1, length: l(length), sum: { value: l(length), terms: [] } });
+const some = fc.bigInt({ min: 1n, max: 2000n }).map((n) => inches(n, 64n));
 
 describe('sticksOf', () => {
-  test('EX 7c: sticks longest first, and what comes off between them with a kerf of 3/32', () => {
-    const found = sticks().map((s) => s.length);
-    expect(found.map((x) => w(x))).toEqual(['26 7/8', '21 47/64', '15 7/8', '9 21/64', '2 3/32']);
-    const offcuts = found.slice(0, -1).map((x, k) => nextCut(x, found[k + 1] ?? x, l('3/32')).offcut);
-    expect(offcuts.map((x) => w(x))).toEqual(['5 3/64', '5 49/64', '6 29/64', '7 9/64']);
+  test('EX 7c: sticks longest first', () => {
+    const found = sticks();
+    expect(found.map((s) => w(s.length))).toEqual(['26 7/8', '21 47/64', '15 7/8', '9 21/64', '2 3/32']);
+    expect(found.map((s) => s.drawer)).toEqual([1, 2, 3, 4, 5]);
   });
 
-  test('H.7: from the front bottoms as measured; the last is too short to hold at a saw', () => {
+  test('H.7: sticks from the front bottoms as measured', () => {
     const found = sticks({ bottoms: ['24 53/64', '19 11/16', '13 55/64', '7 5/16', '5/64'].map(l) });
     expect(found.map((s) => w(s.length))).toEqual(['26 27/32', '21 45/64', '15 7/8', '9 21/64', '2 3/32']);
-    expect(stickWarnings(found).map((x) => x.drawer)).toEqual([5]);
   });
 
-  test('a stick of 3 is well; one that measures shorter than the next wants a new one', () => {
-    expect(stickWarnings([{ drawer: 1, length: l('3'), sum: { value: l('3'), terms: [] } }])).toEqual([]);
-    expect(w(nextCut(l('9 1/4'), l('9 21/64'), l('3/32')).short)).toBe('5/64');
-    expect(nextCut(l('9 21/64'), l('9 21/64'), l('3/32')).short).toBeUndefined();
+  test('a stick says its sum in trade words', () => {
+    expect(sticks()[4]?.sum.terms.map((t) => [t.words, w(t.value)])).toEqual([
+      ['sill', '29/32'],
+      ['lower edge of the front', '5/64'],
+      ['box over it', '3/8'],
+      ['middle of the slide up the box', '1 5/8'],
+      ['half the slide', '-57/64'],
+    ]);
   });
 
-  test('a slide under the bottom of the case is refused, by how much', () => {
-    const made = sticksOf({ ...plan, sill: l('-2'), bottoms: [l('5/64')] });
-    expect(!made.ok && [made.error.drawer, w(made.error.by)]).toEqual([1, '13/16']);
+  test('bottoms listed out of order keep their drawers, longest first all the same', () => {
+    const found = sticks({ bottoms: ['5/64', '13 55/64', '7 5/16'].map(l) });
+    expect(found.map((s) => [s.drawer, w(s.length)])).toEqual([
+      [2, '15 7/8'],
+      [3, '9 21/64'],
+      [1, '2 3/32'],
+    ]);
   });
 
-  test('drawers from the top give sticks that strictly shorten', () => {
+  test('a front that hangs under the opening still has its stick', () => {
+    expect(sticks({ bottoms: [l('-1/4')] }).map((s) => w(s.length))).toEqual(['1 49/64']);
+  });
+
+  // Bottom -2 1/64 leaves nothing: 29/32 + 3/8 + 1 5/8 - 57/64 = 2 1/64.
+  test.each([
+    ['below', '-2 1/2', '31/64'],
+    ['just below', '-2 1/32', '1/64'],
+    ['on', '-2 1/64', '0'],
+  ])('a slide %s the bottom of the case is refused, by how much', (_, bottom, by) => {
+    expect(refused({ bottoms: [l('5/64'), l(bottom)] })).toEqual(['below-the-bottom', 2, by]);
+  });
+
+  test('a slide a 64th over the bottom of the case is not refused', () => {
+    expect(sticks({ bottoms: [l('-2')] }).map((s) => w(s.length))).toEqual(['1/64']);
+  });
+
+  test('drawers from the top give sticks that strictly shorten, as their bottoms do', () => {
+    const downward = fc
+      .uniqueArray(fc.bigInt({ min: 1n, max: 2000n }), { minLength: 2, maxLength: 9 })
+      .map((ns) => [...ns].sort((a, b) => (a < b ? 1 : -1)).map((n) => inches(n, 64n)));
     fc.assert(
-      fc.property(
-        fc.uniqueArray(fc.bigInt({ min: 1n, max: 2000n }), { minLength: 2, maxLength: 9 }),
-        (ns) => {
-          const found = sticks({ bottoms: ns.map((n) => inches(n, 64n)) });
-          found.slice(1).forEach((s, k) => {
-            expect(less(s.length, found[k]?.length ?? s.length)).toBe(true);
-          });
-        },
-      ),
-      { numRuns: runs(100) },
+      fc.property(downward, (bottoms) => {
+        const found = sticks({ bottoms });
+        expect(found.map((s) => s.drawer)).toEqual(bottoms.map((_, k) => k + 1));
+        for (const [k, s] of found.entries()) {
+          const next = found[k + 1];
+          if (!next) continue;
+          expect(less(next.length, s.length)).toBe(true);
+          const fall = subtract(bottoms[k] ?? l('0'), bottoms[k + 1] ?? l('0'));
+          expect(equals(subtract(s.length, next.length), fall)).toBe(true);
+        }
+      }),
+      { numRuns: runs(200) },
     );
   });
 
-  test('slides stand back by an inset front, and flush behind one that covers', () => {
-    expect([w(setBack('inset', l('23/32'))), w(setBack('overlay', l('23/32')))]).toEqual(['23/32', '0']);
-  });
-});
-
-describe('contents', () => {
-  const room = {
-    over: l('5/64'),
-    underRail: false,
-    boxUp: l('3/8'),
-    grooveUp: l('13/32'),
-    bottom: l('11/32'),
-    play: l('1/2'),
-  };
-
-  test('EX 7d: a crystal of 4 3/16 with 1/2 play asks for a front of 5 23/64', () => {
-    expect(w(frontFor(l('4 3/16'), room))).toBe('5 23/64');
-  });
-
-  test('H.6: under the rail a box may be 4 5/64 less play high: 4 1/8 would strike by 3/64; with 1/4 play 3 53/64', () => {
-    const at = { front: l('4 3/8'), over: l('5/64'), underRail: true, boxUp: l('3/8') };
-    expect(w(boxHeightMost({ ...at, play: l('0') }))).toBe('4 5/64');
-    expect(w(l('4 1/8').sub(boxHeightMost({ ...at, play: l('0') })) as never)).toBe('3/64');
-    expect(w(boxHeightMost({ ...at, play: l('1/4') }))).toBe('3 53/64');
-    expect(w(boxHeightMost({ ...at, underRail: false, play: l('1/4') }))).toBe('4 13/64');
-  });
-
-  test('the front a thing asks for takes just that thing', () => {
+  test('a stick is what its terms come to', () => {
     fc.assert(
-      fc.property(fc.bigInt({ min: 1n, max: 2000n }), fc.boolean(), (n, underRail) => {
-        const tall = inches(n, 77n);
-        const at = { ...room, underRail };
-        expect(equals(tallestIn({ ...at, front: frontFor(tall, at) }), tall)).toBe(true);
+      fc.property(some, some, (sill, boxUp) => {
+        for (const s of sticks({ sill, boxUp }))
+          expect(equals(s.length, sum(s.sum.terms.map((t) => t.value)))).toBe(true);
       }),
       { numRuns: runs(100) },
     );
   });
+});
 
-  test('EX 10e: quartz filling three tenths of 15 5/32 × 14 15/32 × 3 weighs 18.9 lb, 37 % of a 75 lb pair with its box', () => {
-    const contents = contentsByFill({
-      wide: l('15 5/32'),
-      deep: l('14 15/32'),
-      high: l('3'),
-      fill: ratio(3n, 10n),
-      gravity: ratio(265n, 100n),
-    });
-    expect(contents.valueOf().toFixed(1)).toBe('18.9');
-    const says = loadSays(contents.add(9n) as typeof contents, ratio(75n));
-    expect(says.code).toBe('within');
-    expect(says.code !== 'rating-missing' && Math.round(says.share.valueOf() * 100)).toBe(37);
-  });
-
-  test('a rating is asked for, never assumed; three quarters is within, more is near, more than all is over', () => {
-    expect(loadSays(ratio(10n), undefined).code).toBe('rating-missing');
-    expect(loadSays(ratio(10n), ratio(0n)).code).toBe('rating-missing');
-    expect([75n, 76n, 100n, 101n].map((n) => loadSays(ratio(n), ratio(100n)).code)).toEqual([
-      'within',
-      'near',
-      'near',
-      'over',
+describe('stickWarnings', () => {
+  test('H.7: the last stick is too short to hold at a saw', () => {
+    const said = stickWarnings(sticks());
+    expect(said.map((x) => [x.code, x.drawer, w(x.length), w(x.least)])).toEqual([
+      ['too-short', 5, '2 3/32', '3'],
     ]);
   });
 
-  test('things are counted and weighed; one not weighed is said, one too tall or too long by how much', () => {
-    const things = [
-      { id: 'a', name: 'Quartz', heavy: ratio(5n, 2n), count: 4, tall: l('4'), long: l('9') },
-      { id: 'b', name: 'Whelk', count: 2, tall: l('2') },
-    ];
-    const load = loadOf(things);
-    expect([load.contents.valueOf(), load.unweighed]).toEqual([10, 2]);
-    const off = whatDoesNotFit(things, { tallest: l('3 7/8'), longest: l('9') });
-    expect(off.map((x) => [x.code, x.thing, w(x.by)])).toEqual([['too-tall', 'a', '1/8']]);
-  });
-
-  test('a square foot of 23/32 ply weighs 2.2 lb (common practice, no source), half as thick half as much', () => {
-    const at = { long: l('12'), wide: l('12') };
-    expect(sheetWeight({ ...at, thick: l('23/32') }).valueOf()).toBe(2.2);
-    expect(sheetWeight({ ...at, thick: l('23/64') }).valueOf()).toBe(1.1);
+  test('a stick of 3 is well, a 64th less is not', () => {
+    expect(stickWarnings([stick('3')])).toEqual([]);
+    expect(stickWarnings([stick('2 63/64')])).toHaveLength(1);
   });
 });
 
-describe('pullHoles', () => {
-  const front: PullPlan = { width: l('16 15/16'), height: l('6'), pulls: 1, centres: l('3 3/4') };
-  const holes = (more: Partial<PullPlan> = {}) => {
-    const made = pullHoles({ ...front, ...more });
-    if (!made.ok) throw new Error(made.error.code);
-    return made.value;
-  };
-  const code = (more: Partial<PullPlan>) => {
-    const made = pullHoles({ ...front, ...more });
-    return made.ok ? undefined : made.error.code;
-  };
-
-  test('EX 7d: 3 3/4 apart on 16 15/16: 6 19/32 and 10 11/32', () => {
-    expect(holes().map((h) => w(h.x))).toEqual(['6 19/32', '10 11/32']);
-    expect(w(holes()[0]?.y)).toBe('3');
+describe('nextCut', () => {
+  test('EX 7c: what comes off between sticks with a kerf of 3/32', () => {
+    const found = sticks().map((s) => s.length);
+    const offcuts = found.slice(0, -1).map((x, k) => nextCut(x, found[k + 1] ?? x, l('3/32')).offcut);
+    expect(offcuts.map((x) => w(x))).toEqual(['5 3/64', '5 49/64', '6 29/64', '7 9/64']);
   });
 
-  test('two pulls stand a quarter in when not said; a knob has one hole', () => {
-    const { centres: _, ...knob } = front;
-    expect(
-      pullHoles({ ...knob, pulls: 2, width: l('16'), fromTop: l('2') }).ok &&
-        holes({ pulls: 2, width: l('16'), centres: l('0'), fromTop: l('2') }).map(
-          (h) => `${w(h.x)}, ${w(h.y)}`,
-        ),
-    ).toEqual(['4, 2', '12, 2']);
+  test('what comes off follows what the stick measures, not what was planned', () => {
+    expect(w(nextCut(l('26 55/64'), l('21 47/64'), l('3/32')).offcut)).toBe('5 1/32');
   });
 
-  test('holes are alike from both ends, and the jig check is what lies between the outer ones', () => {
+  test('a stick already shorter than the next says by how much', () => {
+    expect(w(nextCut(l('9 1/4'), l('9 21/64'), l('3/32')).short)).toBe('5/64');
+  });
+
+  test('a stick within a kerf of the next is not short, and nothing falls', () => {
+    for (const [measured, offcut] of [
+      ['9 21/64', '-3/32'],
+      ['9 23/64', '-1/16'],
+      ['9 27/64', '0'],
+    ] as const) {
+      const cut = nextCut(l(measured), l('9 21/64'), l('3/32'));
+      expect([w(cut.offcut), cut.short]).toEqual([offcut, undefined]);
+    }
+  });
+
+  test('next, kerf and offcut make up what was measured; short is said just when it is shorter', () => {
     fc.assert(
-      fc.property(
-        fc.bigInt({ min: 500n, max: 2000n }),
-        fc.constantFrom(1 as const, 2 as const),
-        (n, pulls) => {
-          const width = inches(n, 64n);
-          const made = pullHoles({ ...front, width, pulls, centres: l('1') });
-          if (!made.ok) return;
-          const xs = made.value.map((h) => h.x);
-          const [first] = xs;
-          const last = xs[xs.length - 1];
-          if (!first || !last) throw new Error('no holes');
-          expect(equals(last, width.sub(first) as typeof first)).toBe(true);
-          expect(equals(jigCheck(width, first), last.sub(first) as typeof first)).toBe(true);
-        },
-      ),
-      { numRuns: runs(100) },
+      fc.property(some, some, some, (measured, next, kerf) => {
+        const { offcut, short } = nextCut(measured, next, kerf);
+        expect(equals(sum([next, kerf, offcut]), measured)).toBe(true);
+        expect(short !== undefined).toBe(less(measured, next));
+        if (short) expect(equals(add(measured, short), next)).toBe(true);
+      }),
+      { numRuns: runs(200) },
     );
   });
+});
 
-  test('centres wider than the front, pulls that meet, and a hole off the front are refused', () => {
-    expect(code({ centres: l('17') })).toBe('centres-too-wide');
-    expect(code({ centres: l('16 7/8') })).toBeUndefined();
-    expect(code({ pulls: 2, fromEnd: l('7') })).toBe('pulls-meet');
-    expect(code({ fromTop: l('6') })).toBe('off-the-front');
+describe('setBack', () => {
+  test('slides stand back by an inset front, and flush behind one that covers', () => {
+    expect(w(setBack('inset', l('23/32')))).toBe('23/32');
+    expect(w(setBack('overlay', l('23/32')))).toBe('0');
   });
 });

@@ -118,6 +118,12 @@ describe('frontsOf', () => {
     expect(!none.ok && none.error).toMatchObject([{ code: 'nothing-left' }]);
   });
 
+  test('a gap under nothing is refused: fronts would stand in each other', () => {
+    const none = frontsOf(own({ between: l('-1/64') }), { worked: undefined, tape: '1/32' });
+    expect(!none.ok && none.error).toMatchObject([{ code: 'gap-negative' }]);
+    expect(worked(own({ between: l('0'), top: l('0'), bottom: l('0') })).columns).toHaveLength(1);
+  });
+
   const reading = fc.bigInt({ min: -32n, max: 32n }).map((n) => inches(n, 128n));
   test('what is fitted never moves, whatever is measured or chosen after', () => {
     const goes = fc.constantFrom<Bank['goes']>('gaps', 'last', 'fronts');

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inches, less } from '../../../src/length/length';
+import { add, equals, inches, less, subtract } from '../../../src/length/length';
 import { type ScrewPlan, screwFor } from '../../../src/trade/install/screw';
 import { runs } from '../../runs';
 import { l, w } from '../grooves/sample';
@@ -31,33 +31,97 @@ describe('screwFor', () => {
     const thin = plan({ through: l('7/32'), into: l('23/32'), leastBite: l('3/8'), sunk: l('-1/16') });
     expect(w(screwFor(thin).pick)).toBe('3/4');
     const sunk = screwFor({ ...thin, sunk: l('1/16') });
-    expect(w(screwFor(thin).bite?.sub(sunk.bite ?? 0) as never)).toBe('-1/8');
+    expect([w(screwFor(thin).bite), w(sunk.bite)]).toEqual(['15/32', '19/32']);
   });
 
   test('H.9: box front 5/8 into a front of 23/32, flush: 1 to 1 7/32, take 1', () => {
     const found = screwFor(plan({ through: l('5/8'), into: l('23/32'), sunk: l('0'), leastBite: l('3/8') }));
-    expect([w(found.least), w(found.most), w(found.pick)]).toEqual(['1', '1 7/32', '1']);
+    expect([w(found.least), w(found.most), w(found.pick), w(found.bite)]).toEqual([
+      '1',
+      '1 7/32',
+      '1',
+      '3/8',
+    ]);
   });
 
-  test('into a wall the shortest that holds; none on the shelf says which limit fails', () => {
-    expect(w(screwFor(plan({ pick: 'shortest' })).pick)).toBe('1 1/2');
-    expect(screwFor(plan({ lengths: [l('1')] })).fails).toBe('too-short');
-    expect(screwFor(plan({ lengths: [l('3')] })).fails).toBe('too-long');
-    expect(screwFor(plan({ lengths: [l('1'), l('3')] })).fails).toBe('none-between');
-    expect(screwFor(plan({ into: l('3/4') })).fails).toBe('no-room');
+  test('EX 10b: that screw countersunk stands just at the margin; a 64th deeper and it is too long', () => {
+    const thin = { through: l('7/32'), into: l('23/32'), leastBite: l('3/8'), lengths: [l('3/4')] };
+    expect(w(screwFor(plan({ ...thin, sunk: l('1/16') })).bite)).toBe('19/32');
+    expect(screwFor(plan({ ...thin, sunk: l('5/64') })).fails).toBe('too-long');
+  });
+
+  test('between parts the longest that goes is taken, into a wall the shortest; the shelf may lie in any order', () => {
+    const lengths = ['2', '1 3/4', '3', '1', '1 1/2'].map(l);
+    expect(w(screwFor(plan({ lengths })).pick)).toBe('2');
+    expect(w(screwFor(plan({ lengths, pick: 'longest' })).pick)).toBe('2');
+    expect(w(screwFor(plan({ lengths, pick: 'shortest' })).pick)).toBe('1 1/2');
+    expect(lengths.map(w)).toEqual(['2', '1 3/4', '3', '1', '1 1/2']);
+  });
+
+  test('a screw at either limit goes, a 64th past it does not', () => {
+    const only = (x: string) => screwFor(plan({ lengths: [l(x)] }));
+    expect([w(only('1 13/32').pick), w(only('2 1/32').pick)]).toEqual(['1 13/32', '2 1/32']);
+    expect([only('1 25/64').fails, only('2 3/64').fails]).toEqual(['too-short', 'too-long']);
+  });
+
+  test('where bite and margin want just all of the wood, one length goes', () => {
+    const tight = plan({ into: l('7/8'), lengths: [l('1 13/32')] });
+    const found = screwFor(tight);
+    expect([w(found.least), w(found.most), w(found.pick)]).toEqual(['1 13/32', '1 13/32', '1 13/32']);
+  });
+
+  test.each([
+    ['too-short', { lengths: [l('1'), l('3/4')] }],
+    ['too-long', { lengths: [l('3'), l('2 1/2')] }],
+    ['none-between', { lengths: [l('1'), l('3')] }],
+    ['no-room', { into: l('55/64') }],
+    ['no-list', { lengths: [] }],
+  ] as const)('with no screw to take, what fails is said: %s', (want, more) => {
+    const { fails, pick, bite } = screwFor(plan(more));
+    expect([fails, pick, bite]).toEqual([want, undefined, undefined]);
+  });
+
+  const x = fc.bigInt({ min: 1n, max: 160n }).map((n) => inches(n, 64n));
+  const small = fc.bigInt({ min: 1n, max: 40n }).map((n) => inches(n, 64n));
+  const sunk = fc.bigInt({ min: -16n, max: 16n }).map((n) => inches(n, 64n));
+  const plans = fc.record({
+    through: x,
+    into: x,
+    sunk,
+    leastBite: small,
+    margin: small,
+    lengths: fc.array(x, { maxLength: 8 }),
+    pick: fc.constantFrom('longest' as const, 'shortest' as const),
   });
 
   test('a chosen screw bites enough and never comes nearer than the margin', () => {
-    const x = fc.bigInt({ min: 1n, max: 160n }).map((n) => inches(n, 64n));
     fc.assert(
-      fc.property(x, x, x, (through, into, leastBite) => {
-        const at = plan({ through, into, leastBite });
-        const { pick, bite } = screwFor(at);
+      fc.property(plans, (at) => {
+        const { pick, bite, fails } = screwFor(at);
+        expect(pick === undefined).toBe(fails !== undefined);
         if (!pick || !bite) return;
-        expect(less(bite, leastBite)).toBe(false);
-        expect(less(into.sub(at.margin) as typeof into, bite)).toBe(false);
+        const tip = add(pick, at.sunk);
+        expect(equals(add(at.through, bite), tip)).toBe(true);
+        expect(less(bite, at.leastBite)).toBe(false);
+        expect(less(subtract(add(at.through, at.into), tip), at.margin)).toBe(false);
       }),
-      { numRuns: runs(200) },
+      { numRuns: runs(300) },
+    );
+  });
+
+  test('no screw on the shelf that goes is passed over for one longer, or shorter', () => {
+    fc.assert(
+      fc.property(plans, (at) => {
+        const goes = at.lengths.filter((length) => {
+          const bite = subtract(add(length, at.sunk), at.through);
+          return !less(bite, at.leastBite) && !less(subtract(at.into, at.margin), bite);
+        });
+        const { pick } = screwFor(at);
+        expect(pick !== undefined).toBe(goes.length > 0);
+        for (const other of goes)
+          expect(pick && (at.pick === 'longest' ? less(pick, other) : less(other, pick))).toBe(false);
+      }),
+      { numRuns: runs(300) },
     );
   });
 });
