@@ -23,7 +23,7 @@ import { bankIn } from './column-of';
 import { Asks } from './facts';
 import { frontScrew } from './front-screw';
 import { NoBank } from './fronts';
-import { grooveText, tailsErrorText, w } from './words';
+import { grooveText, pullsErrorText, screwText, tailsErrorText, w } from './words';
 import { drawersWorth } from './worth';
 
 /** The boxes of a bank, their joint drawn, the sticks their slides stand on, and the holes for the pulls. */
@@ -296,8 +296,7 @@ type PullsProps = {
 
 function PullsOf({ bank, column, tape, named }: PullsProps) {
   const holes = pullHoles(pullPlan(bank, column));
-  if (!holes.ok)
-    return <p class="wrongline pad-x">The holes do not go on the front: {w(holes.error.by)} too far.</p>;
+  if (!holes.ok) return <p class="wrongline pad-x">{pullsErrorText(holes.error)}</p>;
   const [first] = holes.value;
   return (
     <>
@@ -314,8 +313,9 @@ function PullsOf({ bank, column, tape, named }: PullsProps) {
       {first && (
         <p class="note pad-x">
           {writeLength(markAt(first.y, tape).value, tape)} down from the top edge. Jig with an end stop, TOP
-          written on it, from both ends: its outer holes come {w(jigCheck(column.width.mark.value, first.x))}{' '}
-          apart. What the jig is off shows doubled.
+          written on it, from both ends: its outer holes come{' '}
+          {w(jigCheck(column.width.mark.value, holeMark(first.x, tape).value))} apart. What the jig is off
+          shows doubled.
         </p>
       )}
     </>
@@ -331,14 +331,14 @@ function Screws({ bench, found }: { readonly bench: Bench; readonly found: BankP
     <section aria-label="Screws">
       <h2 class="sec pad-x">Screw from inside</h2>
       <p class="pad-x note">
-        Through the box front into the front: between {w(screw.least)} and {w(screw.most)}
         {screw.pick ? (
           <>
-            . Take <b>{w(screw.pick)}</b>
+            Through the box front into the front: {w(screw.least)} to {w(screw.most)}. Take{' '}
+            <b>{w(screw.pick)}</b>
             {screw.bite && <>, it bites {w(screw.bite)}</>}. Pilot first; try one in scrap.
           </>
         ) : (
-          '. None on the shelf does: see Shop figures.'
+          screwText(screw)
         )}
       </p>
     </section>

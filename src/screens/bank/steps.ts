@@ -1,4 +1,4 @@
-import { absolute, equals, isZero, type Length, subtract, zero } from '../../length/length';
+import { absolute, equals, isPositive, isZero, type Length, subtract, zero } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
@@ -136,6 +136,11 @@ function cutText(bench: Bench, bank: Bank, { before, mark, tape }: Cut): string 
     return `Cut the stick of drawer ${before.drawer} down. Say the kerf in Shop figures, and what comes off is said here. Then measure what stays.`;
   const { offcut, short } = nextCut(measured, mark, kerf);
   if (short) return `The stick of drawer ${before.drawer} is ${w(short)} too short for it: cut a new one.`;
+  const off = subtract(measured, mark);
+  if (!isPositive(offcut))
+    return isZero(off)
+      ? 'The stick before is just as long: use it as it is.'
+      : `Only ${w(off)} has to come off the stick before, less than a kerf: plane or sand it. Measure what stays.`;
   const from = isZero(subtract(measured, before.mark))
     ? ''
     : `, from the ${writeLength(measured)} it measures`;

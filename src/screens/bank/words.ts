@@ -1,13 +1,15 @@
-import { absolute, fromMillimetres, type Length, type Ratio } from '../../length/length';
+import { absolute, fromMillimetres, isZero, type Length, type Ratio } from '../../length/length';
 import { assertNever } from '../../length/result';
 import { roundTo } from '../../length/round';
 import { markAt } from '../../length/tape';
 import { writeDecimal, writeLength, writeMillimetres } from '../../length/write';
 import type { BoxError, BoxWarning } from '../../trade/boxes/box';
 import type { DrawersProblem, DrawersWarning } from '../../trade/boxes/drawers';
+import type { PullsError } from '../../trade/boxes/pulls';
 import { grooveRoom, type Tails, type TailsError } from '../../trade/boxes/tails';
 import type { Bank, BankStock } from '../../trade/fronts/bank';
 import type { FrontsProblem } from '../../trade/fronts/worked';
+import type { Screw } from '../../trade/install/screw';
 
 export type BankLength = {
   [K in keyof Bank]-?: NonNullable<Bank[K]> extends Length
@@ -189,6 +191,38 @@ export function grooveText(made: Tails, groove: { readonly up: Length; readonly 
   const to =
     places.length > 0 ? `Move it to ${places.join(' or ')} up, or change the tails.` : 'Change the tails.';
   return `the groove for the bottom meets ${cutWords[made.groove?.cuts ?? 'pin']} and would show. ${to}`;
+}
+
+/** What keeps the holes for a pull off its front. */
+export function pullsErrorText(error: PullsError): string {
+  const by = isZero(error.by) ? 'right on the edge' : `${w(error.by)} past it`;
+  switch (error.code) {
+    case 'centres-too-wide':
+      return `The screws stand too far apart for the front: a hole comes ${by}.`;
+    case 'off-the-front':
+      return `The pull does not go on the front: a hole comes ${by}.`;
+    case 'pulls-meet':
+      return `The two pulls run into each other by ${w(error.by)}: nearer the ends, or one pull.`;
+    default:
+      return assertNever(error);
+  }
+}
+
+/** Why no screw on the shelf does. */
+export function screwText({ least, most, fails }: Screw): string {
+  const range = `between ${w(least)} and ${w(most)}`;
+  switch (fails) {
+    case 'no-room':
+      return 'Front and box front are too thin for a screw to bite and stay in: glue it, or thicker stuff.';
+    case 'too-short':
+      return `Every screw on the shelf is too short to bite: one ${range} is wanted.`;
+    case 'too-long':
+      return `Every screw on the shelf would come through: one ${range} is wanted.`;
+    case 'no-list':
+      return `No screws on the list: one ${range} is wanted. See Shims.`;
+    default:
+      return `None on the shelf does: one ${range} is wanted.`;
+  }
 }
 
 /** What keeps the boxes from being cut. */

@@ -61,12 +61,12 @@ function middlesOf({ width, pulls, fromEnd = over(width, 4n) }: PullPlan): reado
 /** Each pull has its share of the width, and no more. */
 function wideIn({ width, pulls }: PullPlan, reach: Length): PullsError | undefined {
   const past = subtract(reach, over(width, BigInt(2 * pulls)));
-  return isPositive(reach) && !isNegative(past) ? { code: 'centres-too-wide', by: past } : undefined;
+  return isNegative(past) ? undefined : { code: 'centres-too-wide', by: past };
 }
 
-function offIn({ width, height }: PullPlan, xs: readonly Length[], y: Length): PullsError | undefined {
-  const across = xs.flatMap((x) => [negate(x), subtract(x, width)]);
-  const past = longest(negate(y), subtract(y, height), ...across);
+/** Holes are alike from both ends: what lies off the one lies off the other as far. */
+function offIn({ height }: PullPlan, xs: readonly Length[], y: Length): PullsError | undefined {
+  const past = longest(negate(y), subtract(y, height), ...xs.map(negate));
   return isNegative(past) ? undefined : { code: 'off-the-front', by: past };
 }
 
