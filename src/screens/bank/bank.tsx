@@ -1,23 +1,26 @@
 import { useState } from 'preact/hooks';
-import { ratio } from '../../length/length';
 import type { Change } from '../../store/entry';
-import { editBank, editFront } from '../../store/job';
-import { type BankStock, frontNo, usualBank } from '../../trade/fronts/bank';
-import { revealsOf } from '../../trade/fronts/reveals';
-import { frontNumbers } from '../../trade/fronts/stands';
+import { editBank } from '../../store/job';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
-import type { BankPlan } from '../bank-plan';
 import type { Bench } from '../bench';
 import { jobWith } from '../job-with';
-import { type Ask, AskBlank, AskDock } from '../marks/ask';
+import { type Ask, AskDock } from '../marks/ask';
 import { partsOfJob } from '../plan';
 import { UndoButton } from '../undo-button';
-import * as asks from './asks';
 import { bankIn } from './column-of';
 import { Asks } from './facts';
 import { NoBank } from './fronts';
-import type { BankLength } from './words';
+import {
+  BoxSentence,
+  FrontsSentence,
+  HeightsList,
+  OpeningSentence,
+  PullSentence,
+  SlideSentence,
+  type Slip,
+  TailSentence,
+} from './sentences';
 
 /** What goes into a bank, as one order slip: its opening, fronts, boxes, slides and pulls. */
 export function BankScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
@@ -82,235 +85,5 @@ export function BankScreen({ bench, id }: { readonly bench: Bench; readonly id: 
         />
       )}
     </>
-  );
-}
-
-type Slip = {
-  readonly bench: Bench;
-  readonly found: BankPlan;
-  readonly open: Ask | undefined;
-  readonly onOpen: (ask: Ask) => void;
-  readonly act: (label: string, changes: readonly Change[]) => void;
-};
-
-/** The blanks of a sentence about these drawers. */
-const blanks = ({ bench, found: { bank }, open, onOpen }: Slip) => {
-  const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
-  return {
-    blank,
-    length: (field: BankLength, usual?: Parameters<typeof asks.bankLength>[2]) =>
-      blank(asks.bankLength(bank, field, usual)),
-    of: (stock: BankStock) => bench.job.value && blank(asks.bankStock(bank, stock, bench.job.value)),
-  };
-};
-
-function OpeningSentence(slip: Slip) {
-  const { bench, found } = slip;
-  const { bank } = found;
-  const { blank, length } = blanks(slip);
-  const job = bench.job.value;
-  if (!job) return null;
-  return (
-    <section class="fillin" aria-label="Opening">
-      {blank(asks.bankName(bank))} in {blank(asks.bankCase(bank, job))}
-      {bank.of === undefined ? (
-        <>
-          {' '}
-          {length('width')} wide, {length('height')} high and {length('depth')} deep, its lower edge{' '}
-          {length('sill', usualBank.band)} over the bottom.
-        </>
-      ) : (
-        <>
-          , bay {blank(asks.bankCount(bank, 'bay', 'Which bay, from the left as you face it'))}, on{' '}
-          {blank(asks.bankOver(bank, job))}, {blank(asks.bankCount(bank, 'across', 'Columns side by side'))}{' '}
-          {bank.across === 1 ? 'column' : 'columns'} wide.
-        </>
-      )}
-    </section>
-  );
-}
-
-function FrontsSentence(slip: Slip) {
-  const { found, act } = slip;
-  const { bank } = found;
-  const { blank, length, of } = blanks(slip);
-  const { top, between, bottom, side, gap } = revealsOf(bank);
-  const over = bank.fit === 'overlay';
-  return (
-    <section class="fillin run" aria-label="Fronts">
-      {blank(asks.bankCount(bank, 'count', 'How many fronts'))} fronts of {of('front')},{' '}
-      {blank(asks.bankFit(bank))}, {blank(asks.bankShare(bank))}
-      {bank.share === 'step' && <>: {length('step', usualBank.step)} each</>}
-      {bank.share === 'ratio' && (
-        <>
-          : times{' '}
-          {blank(
-            asks.bankAmount(bank, 'ratio', {
-              title: 'How many times the one above',
-              usual: usualBank.ratio,
-            }),
-          )}
-        </>
-      )}
-      . Gaps {length('between', between)} between
-      {over ? (
-        <>
-          , covering {length('top', top.abs() as typeof top)} at the top,{' '}
-          {length('bottom', bottom.abs() as typeof top)} at the bottom, {length('side', side)} at the sides
-          {bank.across > 1 && <>, {length('gap', gap)} over a partition</>}.
-        </>
-      ) : (
-        <>
-          , {length('top', top)} at the top, {length('bottom', bottom)} at the bottom, {length('side', side)}{' '}
-          at each side.
-        </>
-      )}{' '}
-      They go on {blank(asks.bankOrder(bank))}; a difference goes to {blank(asks.bankGoes(bank))}.
-      <span class="runacts">
-        <Toggle
-          on={bank.contentsFirst}
-          label="Contents first"
-          onTap={() => act('Contents first', editBank(bank.id, { contentsFirst: !bank.contentsFirst }))}
-        />
-        {bank.share === 'equal' && (
-          <Toggle
-            on={bank.alike}
-            label="All cut alike"
-            onTap={() => act('All cut alike', editBank(bank.id, { alike: !bank.alike }))}
-          />
-        )}
-        <Toggle
-          on={bank.fromBlank}
-          label="Out of one blank"
-          onTap={() => act('Out of one blank', editBank(bank.id, { fromBlank: !bank.fromBlank }))}
-        />
-      </span>
-      {bank.fromBlank && (
-        <>
-          {' '}
-          Trim {length('trim', usualBank.trim)} at each end, band {length('band', usualBank.band)} on each
-          edge.
-        </>
-      )}
-    </section>
-  );
-}
-
-type ToggleProps = { readonly on: boolean; readonly label: string; readonly onTap: () => void };
-
-const Toggle = ({ on, label, onTap }: ToggleProps) => (
-  <button type="button" class="chip" aria-pressed={on} onClick={onTap}>
-    {on && <Icon name="tick" />} {label}
-  </button>
-);
-
-/** A height given to a front stays; the others share what is left. */
-function HeightsList(slip: Slip) {
-  const { found, act } = slip;
-  const { bank, fronts } = found;
-  const { blank } = blanks(slip);
-  const given = frontNumbers(bank).some((no) => frontNo(bank, no).high);
-  return (
-    <section class="fillin run" aria-label="Heights">
-      From the top:{' '}
-      {frontNumbers(bank).map((no) => (
-        <span key={no}>
-          {no > 1 && ', '}
-          {no}: {blank(asks.frontHigh(bank, no, fronts.ok ? fronts.value.heights[no - 1] : undefined))}
-          {bank.share === 'weights' && <> share {blank(asks.frontWeight(bank, no, ratio(1n)))}</>}
-        </span>
-      ))}
-      .
-      {given && (
-        <span class="runacts">
-          <Toggle
-            on={false}
-            label="Share them all out"
-            onTap={() =>
-              act(
-                'Heights shared out',
-                frontNumbers(bank).flatMap((no) => editFront(bank.id, no, { high: undefined })),
-              )
-            }
-          />
-        </span>
-      )}
-    </section>
-  );
-}
-
-function BoxSentence(slip: Slip) {
-  const { found } = slip;
-  const { bank, drawers } = found;
-  const { blank, length, of } = blanks(slip);
-  const slides = drawers?.ok ? drawers.value.slides : undefined;
-  return (
-    <section class="fillin run" aria-label="Boxes">
-      Box sides of {of('side')}, fronts of {of('boxFront')}, backs of {of('boxBack')}, bottoms of{' '}
-      {of('boxBottom')} {blank(asks.bankBottom(bank))}. {length('boxDeep', slides?.long)} deep; a lap of{' '}
-      {length('lap', usualBank.lap)} before the side ends; backs let {length('backDado', usualBank.backDado)}{' '}
-      into the sides, {length('behind', usualBank.behind)} from their ends. Groove{' '}
-      {length('grooveDeep', usualBank.grooveDeep)} deep, {length('grooveUp', usualBank.grooveUp)} up,{' '}
-      {length('grooveFit', usualBank.grooveFit)} over its bottom; bottoms {length('ease', usualBank.ease)}{' '}
-      easy.
-    </section>
-  );
-}
-
-function TailSentence(slip: Slip) {
-  const { bank } = slip.found;
-  const { blank, length } = blanks(slip);
-  return (
-    <section class="fillin run" aria-label="Dovetails">
-      Tails laid out {blank(asks.bankTails(bank))}
-      {bank.tailsHow === 'template' ? (
-        <>
-          , pitch {length('pitch', usualBank.pitch)}, pins {length('pin', usualBank.pin)} at the end line
-        </>
-      ) : (
-        <>
-          , half pins {length('halfPin', usualBank.halfPin)} and pins {length('pin', usualBank.pin)} at the
-          end line, {blank(asks.bankCount(bank, 'tails', 'How many tails; nought, and it is worked out'))}{' '}
-          tails
-        </>
-      )}
-      , sloping one in{' '}
-      {blank(asks.bankAmount(bank, 'slope', { title: 'Slope of the tails: one in', usual: usualBank.slope }))}
-      .
-    </section>
-  );
-}
-
-function SlideSentence(slip: Slip) {
-  const { bench, found } = slip;
-  const { bank } = found;
-  const shop = bench.shop.value;
-  const { blank, length } = blanks(slip);
-  return (
-    <section class="fillin run" aria-label="Slides">
-      Slides {length('slideLong', shop.slideLength)} long,{' '}
-      {length('slideHigh', shop.slideHeight ?? usualBank.slideHigh)} high, taking{' '}
-      {length('clearance', shop.slideThickness ?? usualBank.clearance)} at each side; their middle{' '}
-      {length('centre', usualBank.centre)} up the box, the box {length('boxUp', usualBank.boxUp)} over the
-      lower edge of its front, {length('play', usualBank.play)} air over it. A pair carries{' '}
-      {blank(asks.bankAmount(bank, 'rating', { title: 'What a pair carries, pounds, by its maker' }))} lb.
-    </section>
-  );
-}
-
-function PullSentence(slip: Slip) {
-  const { bank } = slip.found;
-  const { blank, length } = blanks(slip);
-  return (
-    <section class="fillin run" aria-label="Pulls">
-      {blank(asks.bankCount(bank, 'pulls', 'Pulls on each front'))} pulls a front
-      {bank.pulls > 0 && (
-        <>
-          , screws {length('centres')} apart, {length('fromTop', usualBank.fromTop)} down
-          {bank.pulls > 1 && <>, {length('fromEnd')} in from each end</>}
-        </>
-      )}
-      .
-    </section>
   );
 }

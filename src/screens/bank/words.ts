@@ -219,7 +219,7 @@ export function screwText({ least, most, fails }: Screw): string {
     case 'too-long':
       return `Every screw on the shelf would come through: one ${range} is wanted.`;
     case 'no-list':
-      return `No screws on the list: one ${range} is wanted. See Shims.`;
+      return `No screws on the list: one ${range} is wanted. See Shop figures.`;
     default:
       return `None on the shelf does: one ${range} is wanted.`;
   }
