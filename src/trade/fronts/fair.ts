@@ -4,7 +4,6 @@ import {
   howMany,
   isNegative,
   isPositive,
-  isZero,
   type Length,
   less,
   over,
@@ -26,9 +25,9 @@ type FairAt = {
 
 /**
  * Heights rounded together to whole grains, never one by one: every shared one is rounded down, and the grains that are
- * missing go to the largest remainders, a tie to the lower front. One that would fall under its least comes first, and
- * when the missing grains do not reach, a front with a grain over its own least gives one up: what goes into a drawer
- * must go in, so only then may a front be off by a grain or the order of two near heights turn.
+ * missing go to the largest remainders, a tie to the lower front. One that falls under its least has a grain from one
+ * that can spare it over its own, first from one that was given a missing grain: what goes into a drawer must go in. Only
+ * then may a front be off by a grain or more, or the order of two near heights turn.
  *
  * @param exact heights from the top, inches, > 0, none under its least, their sum `total` when any is shared
  * @param at.total what they come to together, inches; @param at.grain inches, > 0
@@ -46,12 +45,8 @@ export function fairRound(
   const room = subtract(at.total, sum(floors));
   const missing = Number(toWhole(howMany(room, at.grain), 'floor'));
   const rest = (k: number): Length => subtract(exact[k] ?? zero, floors[k] ?? zero);
-  const first = (k: number): number => Number(isPositive(underLeast(floors, k, at)));
   const raised = new Set(
-    shared
-      .filter((k) => !isZero(rest(k)))
-      .sort((a, b) => first(b) - first(a) || compare(rest(b), rest(a)) || b - a)
-      .slice(0, Math.max(0, missing)),
+    [...shared].sort((a, b) => compare(rest(b), rest(a)) || b - a).slice(0, Math.max(0, missing)),
   );
   const fair = floors.map((h, k) => (raised.has(k) ? add(h, at.grain) : h));
   const heights = at.least ? lifted(fair, { exact, shared, ...at }) : fair;

@@ -99,6 +99,19 @@ describe('fairRound', () => {
     expect(cut(['4 1/2', '4 1/2', '9'], { least, given: [false, false, true] })).toEqual(['4 5 9', '0']);
   });
 
+  test('the one farthest under its least is lifted first, of two alike the lower', () => {
+    const least = [l('4 1/2'), l('4 1/2'), l('4 1/2'), l('8')];
+    expect(cut(['4 1/2', '4 1/2', '4 1/2', '9'], { least })).toEqual(['4 5 5 8', '1/2']);
+    const sooner = [l('4 1/2'), l('4 1/4'), l('4 1/2'), l('8')];
+    expect(cut(['4 1/2', '4 1/2', '4 1/2', '9'], { least: sooner })).toEqual(['5 4 5 8', '1/2']);
+  });
+
+  test('no front gives the last grain it has', () => {
+    const least = [undefined, l('4 1/2'), l('4 1/2')];
+    expect(cut(['1', '4 1/2', '4 1/2'], { least })).toEqual(['1 4 5', '0']);
+    expect(cut(['2', '4 1/2', '4 1/2'], { least })).toEqual(['1 5 5', '0']);
+  });
+
   test('the grain is given by the front that rounding favoured most', () => {
     const least = [l('4 1/4'), l('4 1/4')];
     // Rounded down 4 4 6 9, one grain missing, two to lift: both of the others lost 1/4, so the upper gives.

@@ -142,6 +142,12 @@ describe('heightsOf refuses', () => {
     expect(by({ total: l('32'), count: 3, share: equal, least, given })).toBe('least-too-high 1');
   });
 
+  test('a least under nothing makes no room for the others', () => {
+    const least = [l('-5'), l('10'), l('4')];
+    expect(by({ total: l('9'), count: 3, share: equal, least })).toBe('least-too-high 5');
+    expect(by({ total: l('14 1/64'), count: 3, share: equal, least })).toBeUndefined();
+  });
+
   test('contents that leave a front without any nothing at all', () => {
     const least = [l('20'), l('8')];
     expect(by({ total: l('28'), count: 3, share: equal, least })).toBe('least-too-high 0');

@@ -46,6 +46,17 @@ describe('frontWidth', () => {
     ]);
   });
 
+  test('two covers alike are one line, unless one is of a partition', () => {
+    const alike: Edge = { kind: 'overlay', over: l('41/128') };
+    expect(lines('17', alike, alike)).toEqual(['opening 17', 'covers at both sides 41/64']);
+    expect(lines('17', alike, shared)).toEqual([
+      'opening 17',
+      'covers at the left 41/128',
+      'half the partition less the gap at the right 41/128',
+    ]);
+    expect(lines('17', shared, shared).length).toBe(2);
+  });
+
   test('no reveal, no line', () => {
     expect(lines('17', { kind: 'inset', reveal: l('0') }, inset)).toEqual([
       'opening 17',
