@@ -258,6 +258,12 @@ export function drawersWarningText(warning: DrawersWarning): string {
       return `The box of drawer ${warning.drawer} is ${w(warning.by)} too high to clear what is over it. At most ${w(warning.most)}.`;
     case 'slide-too-long':
       return `Slides of ${w(warning.slide)} are ${w(warning.over)} too long for the depth there is, less an eighth.`;
+    case 'box-too-deep':
+      return `Boxes ${w(warning.deep)} deep are ${w(warning.over)} deeper than the room behind their fronts.`;
+    case 'box-low':
+      return `The lowest box would stand ${w(warning.by)} in what is under it: at least ${w(warning.least)} over the lower edge of its front.`;
+    case 'columns-differ':
+      return `Column ${warning.column} is ${w(warning.by)} higher than the least: its fronts keep the line from the top, so its sticks want ${w(warning.by)} more.`;
     case 'pack-slides':
       return `Front and back of the opening differ by ${w(absolute(warning.off))}: pack the slides parallel before you trust a box. Boxes are made to the lesser.`;
     default:

@@ -255,7 +255,7 @@ function blockWords(list: Checklist, op: Operation): string {
       : b.by === 'layout'
         ? 'its grooves cannot be set out yet, see Marks'
         : b.by === 'opening'
-          ? 'its opening, not measured yet'
+          ? `its opening, not measured ${b.bank.endsWith('~back') ? 'front and back' : 'yet'}`
           : `${b.op.name}, ${b.op.setup.machine === 'bench' ? setupTitle(b.op).toLowerCase() : whatWords(b.op)}`,
   );
   return words.length > 2 ? `${words[0]} and ${words.length - 1} more` : words.join(' and ');

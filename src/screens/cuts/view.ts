@@ -1,5 +1,6 @@
 import { fromStored } from '../../length/stored';
 import type { Folded } from '../../store/log';
+import { backOf } from '../../trade/boxes/bank-parts';
 import { type CutTo, noLongerFit } from '../../trade/setups/changes';
 import {
   type Blocked,
@@ -28,6 +29,9 @@ export function checklistOf(plan: Plan, { ticks }: Folded): Checklist {
   const measured = new Set([
     ...plan.stuff.filter((s) => s.measured).map((s) => s.id),
     ...opened.map(({ bank }) => bank.id),
+    ...opened.flatMap(({ bank, fronts }) =>
+      fronts.ok && fronts.value.columns.every((c) => c.opening.backMeasured) ? [backOf(bank.id)] : [],
+    ),
   ]);
   return {
     plan,

@@ -1,8 +1,8 @@
-import { type Length, subtract } from '../../length/length';
+import { type Length, subtract, times, zero } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import { type Along, type Part, sizeAt } from '../carcass/part';
-import { given, plus, type Sum, sumOf } from '../carcass/sum';
+import { given, minus, plus, type Sum, sumOf } from '../carcass/sum';
 import { type BankStock, usualBank } from '../fronts/bank';
 import { blankFor } from '../fronts/blank';
 import { frontNumbers } from '../fronts/stands';
@@ -87,12 +87,17 @@ function frontPart(
   column: WorkedColumn,
   at: BankPartsAt & { readonly high: Length; readonly no: number },
 ): Part {
+  const band = fronts.bank.fromBlank ? times(fronts.bank.band ?? usualBank.band, 2n) : zero;
+  const banded = (sum: Sum) => sumOf(plus('front', sum.value, sum), minus('a band at each end', band));
+  const high = subtract(at.high, band);
+  const core = (x: Length) =>
+    sumOf(plus('its share of the fronts together', x), minus('a band at each edge', band));
   const made = part(fronts, at, {
     id: drawerPart(fronts.bank.id, { column: column.no, no: at.no }, 'front'),
     name: `Front ${at.no}${called(fronts, column)}`,
     stock: 'front',
-    length: column.width.sum,
-    width: given('its share of the fronts together', at.high),
+    length: banded(column.width.sum),
+    width: core(at.high),
     enters: fronts.bank.fit === 'inset',
     end: 'left',
   });
@@ -104,7 +109,7 @@ function frontPart(
   return {
     ...made,
     mates,
-    width: { ...made.width, mark: { value: at.high, rest: subtract(at.high, at.high) } },
+    width: { ...made.width, mark: { value: high, rest: zero } },
   };
 }
 
@@ -136,9 +141,13 @@ const afterBlank = (own: Part, before: Part | undefined): Part =>
       }
     : own;
 
+/** What boxes wait for beside the front of the opening: its width at the back. @example backOf('b1') // 'b1~back' */
+export const backOf = (bank: string): string => `${bank}~back`;
+
 /** The box of every drawer as parts: sides as a pair, front, back, bottom, with their grooves and dovetails. */
 export function boxParts(worked: WorkedDrawers, at: BankPartsAt): readonly Part[] {
-  return worked.drawers.flatMap((drawer) => boxPart(worked, drawer, at));
+  const opening = backOf(worked.fronts.bank.id);
+  return worked.drawers.flatMap((drawer) => boxPart(worked, drawer, at).map((p) => ({ ...p, opening })));
 }
 
 function boxPart({ fronts }: WorkedDrawers, drawer: Drawer, at: BankPartsAt): readonly Part[] {

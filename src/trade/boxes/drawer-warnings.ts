@@ -1,4 +1,4 @@
-import { absolute, less, subtract } from '../../length/length';
+import { absolute, add, isNegative, isPositive, less, negate, shortest, subtract } from '../../length/length';
 import { packOver, slideFits } from './box';
 import type { DrawersWarning, WorkedDrawers } from './drawers';
 
@@ -19,5 +19,33 @@ export function drawersWarnings(worked: WorkedDrawers): readonly DrawersWarning[
     const off = opening.front && opening.back && absolute(subtract(opening.front, opening.back));
     return off && less(packOver, off) ? [{ code: 'pack-slides', column: no, off }] : [];
   });
-  return [...strikes, ...tooLong, ...pack];
+  return [...strikes, ...tooLong, ...deep(worked), ...low(worked), ...pack, ...differ(worked)];
+}
+
+/** A box deeper than the room behind its front. */
+function deep({ drawers, slides }: WorkedDrawers): readonly DrawersWarning[] {
+  const box = drawers[0]?.plan.depth;
+  const over = box && subtract(box, slides.room);
+  return box && over && isPositive(over) ? [{ code: 'box-too-deep', deep: box, over }] : [];
+}
+
+/** The lowest box must clear what is under it by the play: the lower edge of its opening, or a little less than nothing. */
+function low({ fronts, slides }: WorkedDrawers): readonly DrawersWarning[] {
+  const last = fronts.marks[fronts.marks.length - 1];
+  if (!last) return [];
+  const clear = add(last.bottomUp, slides.boxUp);
+  return isNegative(clear)
+    ? [{ code: 'box-low', by: negate(clear), least: subtract(slides.boxUp, clear) }]
+    : [];
+}
+
+function differ({ fronts }: WorkedDrawers): readonly DrawersWarning[] {
+  const highs = fronts.columns.map((c) => c.opening.high.value);
+  const [first, ...rest] = highs;
+  if (!first) return [];
+  const least = shortest(first, ...rest);
+  return fronts.columns.flatMap(({ no, opening }): readonly DrawersWarning[] => {
+    const by = subtract(opening.high.value, least);
+    return isPositive(by) ? [{ code: 'columns-differ', column: no, by }] : [];
+  });
 }

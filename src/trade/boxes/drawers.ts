@@ -1,4 +1,4 @@
-import { add, isPositive, type Length, less, subtract, zero } from '../../length/length';
+import { add, isPositive, type Length, less, longest, subtract, zero } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import { markAt, type Tape } from '../../length/tape';
 import { type Bank, type BankStock, frontNo, usualBank } from '../fronts/bank';
@@ -68,6 +68,13 @@ export function stockOfBank(bank: Bank, stock: BankStock): string | undefined {
   return bank.stocks[stock] ?? (next ? stockOfBank(bank, next) : undefined);
 }
 
+/** How far a box stands over the lower edge of its front: clear of what a covering front covers, where none is said. */
+export function boxUpOf(bank: Bank): Length {
+  if (bank.boxUp) return bank.boxUp;
+  if (bank.fit === 'inset') return usualBank.boxUp;
+  return longest(usualBank.boxUp, add(bank.bottom ?? usualBank.overlay, usualBank.play));
+}
+
 /** What the boxes and slides of a bank stand on. */
 export function slidesOf({ bank, columns }: WorkedFronts, at: DrawersAt): Slides {
   const front = at.thick('front') ?? zero;
@@ -78,7 +85,7 @@ export function slidesOf({ bank, columns }: WorkedFronts, at: DrawersAt): Slides
     high: bank.slideHigh ?? at.shop.slideHeight ?? usualBank.slideHigh,
     clearance: bank.clearance ?? at.shop.slideThickness ?? usualBank.clearance,
     centre: bank.centre ?? usualBank.centre,
-    boxUp: bank.boxUp ?? usualBank.boxUp,
+    boxUp: boxUpOf(bank),
     room: subtract(deep, back),
     setBack: back,
   };
@@ -106,7 +113,7 @@ export function drawersOf(
   ];
   if (problems.length > 0) return err(problems);
   const made = fronts.columns.flatMap((column) =>
-    column.heights.map((_, k) => drawerOf({ fronts, column, slides, no: k + 1 }, at)),
+    column.untrimmed.map((_, k) => drawerOf({ fronts, column, slides, no: k + 1 }, at)),
   );
   const wrong = made.flatMap((d) => (d.ok ? [] : [d.error]));
   if (wrong.length > 0) return err(wrong.filter((p, k) => wrong.findIndex((q) => q.code === p.code) === k));
@@ -138,7 +145,7 @@ export const overDrawer = ({ reveals }: WorkedFronts, no: number) =>
 function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem> {
   const { fronts, column, slides, no } = making;
   const { bank } = fronts;
-  const front = column.heights[no - 1] ?? zero;
+  const front = column.untrimmed[no - 1] ?? zero;
   const most = boxHeightMost({
     front,
     ...overDrawer(fronts, no),
@@ -198,10 +205,9 @@ export type DrawersWarning =
   /** A box given higher than what is over it leaves room for. */
   | { readonly code: 'box-strikes'; readonly drawer: number; readonly by: Length; readonly most: Length }
   | { readonly code: 'slide-too-long'; readonly slide: Length; readonly over: Length }
+  | { readonly code: 'box-too-deep'; readonly deep: Length; readonly over: Length }
+  /** The lowest box would stand in the bottom, or scrape on it. */
+  | { readonly code: 'box-low'; readonly by: Length; readonly least: Length }
+  /** Columns of different height keep one line from the top: the higher one's slides stand so much higher. */
+  | { readonly code: 'columns-differ'; readonly column: number; readonly by: Length }
   | { readonly code: 'pack-slides'; readonly column: number; readonly off: Length };
-
-/** How far the lower edge of a box stands over the case's own bottom. Inches. @example boxBottom(worked, 1) */
-export function boxBottom({ fronts, slides }: WorkedDrawers, no: number): Length {
-  const mark = fronts.marks.find((m) => m.no === no);
-  return add(mark?.bottomUp ?? zero, slides.boxUp);
-}

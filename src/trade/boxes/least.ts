@@ -3,6 +3,7 @@ import { type Bank, type BankStock, usualBank } from '../fronts/bank';
 import { revealsOf } from '../fronts/reveals';
 import { frontNumbers } from '../fronts/stands';
 import { frontFor, type Thing } from './contents';
+import { boxUpOf } from './drawers';
 
 type Put = Thing & { readonly front?: number };
 
@@ -26,7 +27,7 @@ export function leastFronts(
       frontFor(longest(first, ...rest), {
         over: no === 1 ? reveals.top : reveals.between,
         underRail: no === 1,
-        boxUp: bank.boxUp ?? usualBank.boxUp,
+        boxUp: boxUpOf(bank),
         grooveUp: bank.grooveUp ?? usualBank.grooveUp,
         bottom: thick('boxBottom') ?? zero,
         play: bank.play ?? usualBank.play,

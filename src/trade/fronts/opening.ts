@@ -1,4 +1,4 @@
-import { add, isPositive, type Length, shortest, subtract, zero } from '../../length/length';
+import { add, equals, isPositive, type Length, less, shortest, subtract, zero } from '../../length/length';
 import { frameOf } from '../carcass/frame';
 import type { Worked } from '../carcass/parts';
 import type { Sizes } from '../carcass/sizes';
@@ -17,6 +17,8 @@ export type Opening = {
   readonly high: Sum;
   /** Lower edge over what the slide sticks stand on. */
   readonly sill: Sum;
+  /** What the sticks stand on: the bottom of the case, or a fixed shelf below the opening. */
+  readonly stand: 'bottom' | 'shelf';
   /** Face of the frame, or front edges of the case, to the inside of the back. */
   readonly deep: Sum;
   /** How much of case or frame a covering front can lie on. */
@@ -30,6 +32,8 @@ export type Opening = {
   };
   /** Whether width and height are readings taken up. */
   readonly measured: boolean;
+  /** Whether the back is too: boxes pass the lesser of front and back. */
+  readonly backMeasured: boolean;
   /** Front and back as used, for the warning when they differ. */
   readonly front?: Length | undefined;
   readonly back?: Length | undefined;
@@ -45,7 +49,7 @@ export type OpeningProblem =
   | { readonly code: 'no-floor' }
   | { readonly code: 'closed'; readonly by: Length };
 
-type Planned = Pick<Opening, 'wide' | 'high' | 'sill' | 'deep' | 'edges'>;
+type Planned = Pick<Opening, 'wide' | 'high' | 'sill' | 'stand' | 'deep' | 'edges'>;
 
 /**
  * The opening of a column: as planned from the case or as said, then as measured where that is taken up.
@@ -62,7 +66,7 @@ export function openingOf(
   if (isProblem(planned)) return planned;
   const used = asUsed(planned, columnNo(bank, column));
   // what is said of an opening in no case is what was measured
-  return bank.of === undefined ? { ...used, measured: true } : used;
+  return bank.of === undefined ? { ...used, measured: true, backMeasured: true } : used;
 }
 
 const isProblem = (found: Planned | readonly OpeningProblem[]): found is readonly OpeningProblem[] =>
@@ -79,6 +83,7 @@ function asSaid(bank: Bank): Planned | readonly OpeningProblem[] {
     wide: given('opening', bank.width ?? zero),
     high: given('opening', bank.height ?? zero),
     sill: given('lower edge over the bottom', bank.sill ?? zero),
+    stand: 'bottom',
     deep: given('depth to the back', bank.depth ?? zero),
     edges: {},
   };
@@ -90,13 +95,21 @@ function inCase(bank: Bank, column: number, worked: Worked | undefined): Planned
   const bay = bank.bay + column - 1;
   const bays = sizes.bays.length;
   if (bay < 1 || bay > bays) return [{ code: 'no-bay', bay, bays }];
-  const under = bank.over === undefined ? undefined : sizes.case.inside.find((i) => i.id === bank.over);
-  if (bank.over !== undefined && (under?.bay !== bay || (under.kind !== 'rail' && under.kind !== 'fixed')))
-    return [{ code: 'no-floor' }];
+  const under = floorIn(bank, bay, sizes);
+  if (bank.over !== undefined && !under) return [{ code: 'no-floor' }];
   const planned = sizes.case.hasFrame ? inFrame(sizes, bay, under?.id) : inCarcass(sizes, bay, under?.id);
   return isPositive(planned.high.value)
     ? planned
     : [{ code: 'closed', by: subtract(zero, planned.high.value) }];
+}
+
+/** What the bank stands on in a bay: the rail or shelf said, or one of its kind at the same height in the bays beside. */
+function floorIn(bank: Bank, bay: number, sizes: Sizes) {
+  const said = sizes.case.inside.find((i) => i.id === bank.over);
+  if (!said || said.bay !== bank.bay || (said.kind !== 'rail' && said.kind !== 'fixed')) return undefined;
+  return sizes.case.inside.find(
+    (i) => i.bay === bay && i.kind === said.kind && i.at && said.at && equals(i.at, said.at),
+  );
 }
 
 /** What stands across a bay, lowest first: from where it is measured its lower edge, and how thick. */
@@ -125,7 +138,11 @@ function inFrame(sizes: Sizes, bay: number, over: string | undefined): Planned {
     high: next
       ? sumOf(plus('bottom rail to the rail over it', next.low), minus('rail it stands on', floor))
       : sumOf(plus('frame opening, high', top, frame.middles), minus('rail it stands on', floor)),
-    sill: sumOf(plus('sill', frame.sill.value, frame.sill), plus('rail it stands on', floor)),
+    ...standIn(
+      sizes,
+      bay,
+      sumOf(plus('sill', frame.sill.value, frame.sill), plus('rail it stands on', floor)),
+    ),
     deep: sumOf(plus('frame', sizes.thick('frame')), plus('case to the back', inner.value, inner)),
     edges: {
       left: bay === 1 ? frame.pieces.stile : frame.pieces.middle,
@@ -135,6 +152,20 @@ function inFrame(sizes: Sizes, bay: number, over: string | undefined): Planned {
       between: frame.pieces.middle,
     },
   };
+}
+
+/** In a frame sticks stand on the bottom of the case, or on the highest fixed shelf below the opening. */
+function standIn(sizes: Sizes, bay: number, sill: Sum): Pick<Planned, 'sill' | 'stand'> {
+  const below = across(sizes, bay, 'fixed')
+    .map((shelf) => add(shelf.low, shelf.thick))
+    .filter((top) => !less(sill.value, top));
+  const top = below[below.length - 1];
+  return top
+    ? {
+        sill: sumOf(plus('over the bottom', sill.value, sill), minus('shelf it stands on', top)),
+        stand: 'shelf',
+      }
+    : { sill, stand: 'bottom' };
 }
 
 function inCarcass(sizes: Sizes, bay: number, over: string | undefined): Planned {
@@ -149,7 +180,8 @@ function inCarcass(sizes: Sizes, bay: number, over: string | undefined): Planned
     high: next
       ? sumOf(plus('bottom to the shelf over it', next.low), minus('shelf it stands on', floor))
       : sumOf(plus('clear height', clearHeight.value, clearHeight), minus('shelf it stands on', floor)),
-    sill: given('on the bottom', zero),
+    sill: given(under ? 'on the shelf' : 'on the bottom', zero),
+    stand: under ? 'shelf' : 'bottom',
     deep: sumOf(plus('case to the back', inner.value, inner)),
     edges: {
       left: thick(bay === 1 ? 'side' : 'partition'),
@@ -178,6 +210,7 @@ function asUsed(planned: Planned, column: Column): Opening {
     right,
     high: usedLeft || usedRight ? given('opening as measured, the lesser side', low) : planned.high,
     measured: usedFront !== undefined && (usedLeft ?? usedRight) !== undefined,
+    backMeasured: usedBack !== undefined,
     front: usedFront,
     back: usedBack,
   };

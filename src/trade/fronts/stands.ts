@@ -16,15 +16,15 @@ export const frontNumbers = (bank: Bank): readonly number[] =>
 export const fitOrder = (bank: Bank): readonly number[] =>
   bank.order === 'down' ? frontNumbers(bank) : [...frontNumbers(bank)].reverse();
 
-/** Fronts of a column that are fitted and taken up, in order, up to the first that is not. */
+/** Fronts of a column that are on, in order: up to the last one measured; those before it are on as well. */
 export function fittedIn(bank: Bank, column: number): readonly number[] {
   const own = columnNo(bank, column);
   const order = fitOrder(bank);
-  const until = order.findIndex((no) => {
+  const read = order.map((no) => {
     const { usedLeft, usedRight } = fittedNo(own, no);
-    return (usedLeft ?? usedRight) === undefined;
+    return (usedLeft ?? usedRight) !== undefined;
   });
-  return until < 0 ? order : order.slice(0, until);
+  return order.slice(0, read.lastIndexOf(true) + 1);
 }
 
 /** One side of a column. */
@@ -46,6 +46,11 @@ function reachOf({ bank, no, side }: Side, front: number): Length {
   return (side === 'left' ? (usedLeft ?? usedRight) : (usedRight ?? usedLeft)) ?? zero;
 }
 
+const isRead = ({ bank, no }: Side, front: number): boolean => {
+  const { usedLeft, usedRight } = fittedNo(columnNo(bank, no), front);
+  return (usedLeft ?? usedRight) !== undefined;
+};
+
 /** What is still to go at a side, from the last front fitted. */
 export function aheadOf(at: Side) {
   const { bank, fitted, reveals, opening, side } = at;
@@ -65,11 +70,13 @@ export function aheadOf(at: Side) {
 export function standing(at: Side): readonly Stands[] {
   const { bank, fitted, opening, side } = at;
   const order = fitOrder(bank);
-  const done = fitted.map((no) => {
-    const far = reachOf(at, no);
+  const before = planned(at);
+  const done = fitted.map((no, k) => {
+    // one that was not measured stands where it was planned
+    const far = isRead(at, no) ? reachOf(at, no) : (before[k]?.far ?? zero);
     return { near: subtract(far, heightOf(at, no)), far };
   });
-  const edges = fitted.length > 0 ? [...done, ...ahead(at)] : planned(at);
+  const edges = fitted.length > 0 ? [...done, ...ahead(at)] : before;
   return frontNumbers(bank).map((no) => {
     const { near, far } = edges[order.indexOf(no)] ?? { near: zero, far: zero };
     if (bank.order === 'down') return { top: near, bottom: far };

@@ -1,4 +1,4 @@
-import { add, isNegative, type Length, less, ratio, subtract, sum, zero } from '../../length/length';
+import { add, isNegative, type Length, less, over, ratio, subtract, sum, zero } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import type { Rounded } from '../../length/round';
 import { grainOf, markAt, type Tape } from '../../length/tape';
@@ -24,6 +24,8 @@ export type WorkedColumn = {
   readonly warnings: readonly WidthWarning[];
   /** From the top; one that is held keeps its own. */
   readonly heights: readonly Length[];
+  /** Before anything came off to keep the gaps: boxes and slides stand on these. */
+  readonly untrimmed: readonly Length[];
   /** So many are fitted and measured, in the order they are fitted. */
   readonly fitted: number;
   readonly left: readonly Stands[];
@@ -89,9 +91,26 @@ export function frontsOf(bank: Bank, at: FrontsAt): Result<WorkedFronts, readonl
   const columns = openings.map((opening, k) => columnOf(bank, { opening, no: k + 1, ...made }, at.tape));
   const wrong = columns.flatMap((c) => (c.ok ? [] : [c.error]));
   if (wrong.length > 0) return err(wrong);
-  const top = bank.order === 'up' ? add(reveals.top, rows.value.left) : reveals.top;
-  const marks = marksOf(rows.value.heights, { opening: least.high.value, top, between: reveals.between });
+  const marks = marksOf(rows.value.heights, {
+    opening: least.high.value,
+    ...spread(bank, reveals, rows.value.left),
+  });
   return ok({ bank, total, ...made, marks, columns: columns.flatMap((c) => (c.ok ? [c.value] : [])) });
+}
+
+/** Where the story stick begins and how far its fronts stand apart: cut alike, what is left over is in the gaps. */
+function spread(
+  bank: Bank,
+  reveals: Reveals,
+  left: Length,
+): { readonly top: Length; readonly between: Length } {
+  const { top, between, endsHeld } = reveals;
+  if (bank.alike && bank.share === 'equal') {
+    const gaps = endsHeld ? bank.count - 1 : bank.count + 1;
+    const more = gaps > 0 ? over(left, BigInt(gaps)) : zero;
+    return { top: endsHeld ? top : add(top, more), between: add(between, more) };
+  }
+  return { top: bank.order === 'up' ? add(top, left) : top, between };
 }
 
 /** A gap under nothing; a front that covers has reveals under nothing at its ends. */
@@ -168,10 +187,8 @@ function columnOf(
   const width = frontWidth(opening.wide.value, edgeOf(bank, making, 'left'), edgeOf(bank, making, 'right'));
   if (!width.ok) return err({ column: no, ...width.error });
   const own = columnNo(bank, no);
-  const heights = making.heights.map((h, k) => {
-    const { held, trim } = fittedNo(own, k + 1);
-    return subtract(held ?? h, trim ?? zero);
-  });
+  const untrimmed = making.heights.map((h, k) => fittedNo(own, k + 1).held ?? h);
+  const heights = untrimmed.map((h, k) => subtract(h, fittedNo(own, k + 1).trim ?? zero));
   const fitted = fittedIn(bank, no);
   const at = { bank, no, heights, fitted, reveals, opening };
   const sides = { left: standing({ ...at, side: 'left' }), right: standing({ ...at, side: 'right' }) };
@@ -184,6 +201,7 @@ function columnOf(
     covers: { left, right },
     warnings: width.value.warnings,
     heights,
+    untrimmed,
     fitted: fitted.length,
     ...sides,
     ...(fitted.length > 0
