@@ -1,4 +1,4 @@
-import type { Length } from '../length/length';
+import { absolute, isNegative, type Length, shortest, zero } from '../length/length';
 import type { Result } from '../length/result';
 import { isMetric, markAt } from '../length/tape';
 import { writeLength } from '../length/write';
@@ -60,9 +60,11 @@ export function bankPlanOf(job: Job, bank: Bank, { stuff, worked, shop }: BankAt
 
 function workOf({ tape }: Job, worked: WorkedDrawers, framed: boolean): BankWork {
   const { bank, marks } = worked.fronts;
-  const stick = storyStick(marks, 'top').map(({ front, edge, at: exact }) => {
+  const end = bank.order === 'down' ? 'top' : 'bottom';
+  const stick = storyStick(marks, end).map(({ front, edge, at: exact }) => {
     const mark = markAt(exact, tape).value;
-    const words = `${edge} edge, ${writeLength(mark, tape)} from the top`;
+    const far = writeLength(absolute(mark), tape);
+    const words = `${edge} edge, ${far} ${isNegative(mark) ? `past the ${end}` : `from the ${end}`}`;
     return { id: `f${front}${edge}`, name: `Front ${front}`, words, at: mark };
   });
   const drawers = worked.drawers.map((drawer) => ({
@@ -87,13 +89,14 @@ function workOf({ tape }: Job, worked: WorkedDrawers, framed: boolean): BankWork
 
 /** First hole of the jig: the same for every front of a column. */
 function pullsOf({ fronts }: WorkedDrawers, tape: Job['tape']): BankWork['pulls'] {
-  if (fronts.bank.pulls < 1) return [];
+  const { bank } = fronts;
+  if (bank.pulls < 1) return [];
   return fronts.columns.flatMap((column) => {
-    const holes = pullHoles(pullPlan(fronts.bank, column));
+    const holes = pullHoles(pullPlan(bank, column));
     const [first] = holes.ok ? holes.value : [];
     if (!first) return [];
     const y = markAt(first.y, tape).value;
-    const words = `${writeLength(y, tape)} down, from both ends`;
+    const words = `${writeLength(y, tape)} down${bank.centres || bank.pulls > 1 ? ', from both ends' : ''}`;
     return [{ column: column.no, x: holeMark(first.x, tape), words }];
   });
 }
@@ -101,10 +104,15 @@ function pullsOf({ fronts }: WorkedDrawers, tape: Job['tape']): BankWork['pulls'
 /** Holes are set finer than cuts: a sixty-fourth on an inch tape. */
 export const holeMark = (x: Length, tape: Job['tape']) => markAt(x, isMetric(tape) ? tape : '1/64');
 
-/** The pulls of a front of a column. */
+const lowest = (heights: readonly Length[]): Length => {
+  const [first, ...rest] = heights;
+  return first ? shortest(first, ...rest) : zero;
+};
+
+/** The pulls of the fronts of a column: they must go on the lowest. */
 export const pullPlan = (bank: Bank, column: WorkedColumn): PullPlan => ({
   width: column.width.mark.value,
-  height: column.heights[0] ?? usualBank.fromTop,
+  height: lowest(column.heights),
   pulls: bank.pulls > 1 ? 2 : 1,
   ...(bank.centres ? { centres: bank.centres } : {}),
   ...(bank.fromEnd ? { fromEnd: bank.fromEnd } : {}),

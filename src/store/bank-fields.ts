@@ -1,5 +1,5 @@
 import { type Bank, type BankStock, type Column, type Fitted, newBank } from '../trade/fronts/bank';
-import { amount, few, flag, length, oneOf, stockId, text } from './kinds';
+import { amount, count, few, flag, length, oneOf, stockId, text } from './kinds';
 
 export const bankFields = {
   name: text(120),
@@ -90,7 +90,7 @@ export const thingFields = {
   tall: length,
   long: length,
   heavy: amount,
-  count: few,
+  count,
   bank: stockId,
   front: few,
   gone: flag,

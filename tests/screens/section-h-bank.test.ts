@@ -207,6 +207,29 @@ describe('section H, the drawer bank', () => {
   });
 });
 
+describe('a bank once it is being made', () => {
+  test('banded fronts come off their blank at their cores', () => {
+    const banded = editBank('bank', { fromBlank: true, band: l('1/16') });
+    const front = plan(...banded).parts.find((p) => p.id === 'bank~c1d1front');
+    expect([w(front?.width.mark.value), w(front?.length.sum.value)]).toEqual(['4 1/4', '16 23/32']);
+  });
+
+  test('a front planed after the boxes are hung leaves the boxes as they are', () => {
+    const held = editFitted({ bank: 'bank', column: 1, front: 4 }, { held: l('6 15/32'), trim: l('1/32') });
+    const high = (at: Plan) => w(at.parts.find((p) => p.id === 'bank~c1d4side')?.width.mark.value);
+    expect(high(plan(...measured, ...held))).toBe(high(plan(...measured)));
+  });
+
+  test('covering fronts keep their lowest box clear of the bottom, and one set too low is said', () => {
+    const over = { fit: 'overlay', top: undefined, bottom: undefined, side: undefined } as const;
+    const codes = (more: Parameters<typeof editBank>[1]) =>
+      drawersWarnings(found(plan(...editBank('bank', { ...over, ...more }))).drawers).map((x) => x.code);
+    expect(codes({ boxUp: undefined })).not.toContain('box-low');
+    expect(codes({ boxUp: l('3/8') })).toContain('box-low');
+    expect(codes({ boxUp: undefined, boxDeep: l('18') })).toContain('box-too-deep');
+  });
+});
+
 describe('drawers that do not work out', () => {
   const problems = (more: Parameters<typeof editBank>[1]) => {
     const of = plan(...editBank('bank', more)).banks.get('bank');

@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
 import { equals, isNegative, type Length, negate, subtract } from '../../length/length';
-import type { Tape } from '../../length/tape';
-import { markAt } from '../../length/tape';
+import { isMetric, markAt, type Tape } from '../../length/tape';
 import { editBank, editFitted } from '../../store/job';
 import { type Bank, columnNo, fittedNo } from '../../trade/fronts/bank';
 import { gapWarning } from '../../trade/fronts/fitted';
@@ -13,7 +12,7 @@ import { KeySheet } from '../../ui/key-sheet';
 import { Given, Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { goesChoices } from './asks';
-import { readingOf, type Taken, takenUp } from './column-of';
+import { plannedReach, readingOf, type Taken, takenOff, takenUp } from './column-of';
 import { pileText, sidesText } from './gap-words';
 import { pileBefore } from './piles';
 import { w } from './words';
@@ -45,23 +44,23 @@ const NotMeasured = ({ bench, bank }: Pick<FittedProps, 'bench' | 'bank'>) => (
 );
 
 function AllOn({ bench, bank, column }: Pick<FittedProps, 'bench' | 'bank' | 'column'>) {
-  const { ahead } = column;
-  const last = ahead?.left?.each;
+  const tape = bench.job.value?.tape ?? '1/32';
+  const [left, right] = (['left', 'right'] as const).map((side) => lastGap(bank, column, side));
   return (
     <section class="asbuilt" aria-label="As built">
       <h2>All {bank.count} fronts are on</h2>
-      {last && (
-        <p>
-          {isNegative(last)
-            ? `The last binds by ${w(negate(last))}.`
-            : `The last gap is ${w(last)}${ahead?.right && !equals(last, ahead.right.each) ? ` at the left, ${w(ahead.right.each)} at the right` : ''}.`}
-        </p>
-      )}
+      {bank.fit === 'inset' && left && right && <p>The last gap: {sidesText(left, right, tape)}.</p>}
       <button type="button" class="btn main full" onClick={() => bench.go({ at: 'cuts' })}>
         On to the pulls
       </button>
     </section>
   );
+}
+
+/** What is left between the last front and the end of the opening, held or not. */
+function lastGap(bank: Bank, column: WorkedColumn, side: 'left' | 'right'): Length {
+  const no = bank.order === 'down' ? bank.count : 1;
+  return subtract(column.opening[side], plannedReach(bank, column, { no, side }));
 }
 
 type Open = 'left' | 'right' | 'goes' | undefined;
@@ -106,13 +105,26 @@ function Calipers({ bench, bank, column, no }: FittedProps & { readonly no: numb
         {taken ? (
           <Difference {...{ bench, bank, taken, tape }} onGoes={() => setOpen('goes')} />
         ) : (
-          <button
-            type="button"
-            class="btn main full"
-            onClick={() => bench.go({ at: 'one', id: bank.id, what: 'fit' })}
-          >
-            Fit one at a time
-          </button>
+          <span class="runacts">
+            {on && (
+              <button
+                type="button"
+                class="btn"
+                onClick={() =>
+                  void bench.act(`Front ${no} taken off`, takenOff(bank, { column: column.no, no }))
+                }
+              >
+                Take it off again
+              </button>
+            )}
+            <button
+              type="button"
+              class="btn main grow"
+              onClick={() => bench.go({ at: 'one', id: bank.id, what: 'fit' })}
+            >
+              Fit one at a time
+            </button>
+          </span>
         )}
       </section>
       {(open === 'left' || open === 'right') && (
@@ -152,22 +164,17 @@ function isFresh(bank: Bank, column: number, no: number): boolean {
   return differs(left, usedLeft) || differs(right, usedRight);
 }
 
-/** Where the far edge of a front is to come, from where the fitting began. */
-export function plannedReach(
-  bank: Bank,
-  column: WorkedColumn,
-  at: { readonly no: number; readonly side: 'left' | 'right' },
-): Length {
-  const stands = column[at.side][at.no - 1];
-  const opening = column.opening[at.side];
-  if (!stands) return opening;
-  return bank.order === 'down' ? stands.bottom : subtract(opening, stands.top);
-}
-
 function Piles({ bench, bank, column, no }: FittedProps & { readonly no: number }) {
   const piles = pileBefore(bench, bank, column, no);
   return piles ? <>. Shims before it: {pileText(piles)}</> : null;
 }
+
+const refusals = {
+  'past-the-end': 'That lies past the opening: read it again.',
+  behind: 'That lies before the front already on: read it again.',
+  'no-front':
+    'So much cannot come off: nothing of a front would be left. Read it again, or let the gaps give.',
+} as const;
 
 type DifferenceProps = {
   readonly bench: Bench;
@@ -202,8 +209,8 @@ function Difference({ bench, bank, taken, tape, onGoes }: DifferenceProps) {
                 Front {no} {isNegative(off) ? 'taller by' : 'gives'} {w(isNegative(off) ? negate(off) : off)}
               </span>
               <span class="nb">
-                <Inline value={heights[no - 1] ?? off} tape="1/64" /> →{' '}
-                <Inline value={taken.trims.heights.get(no) ?? off} tape="1/64" />
+                <Inline value={heights[no - 1] ?? off} tape={isMetric(tape) ? tape : '1/64'} /> →{' '}
+                <Inline value={taken.trims.heights.get(no) ?? off} tape={isMetric(tape) ? tape : '1/64'} />
               </span>
             </li>
           ))}
@@ -224,13 +231,20 @@ function Difference({ bench, bank, taken, tape, onGoes }: DifferenceProps) {
           <Icon name="down" />
         </button>
       )}
-      <button
-        type="button"
-        class="btn main full"
-        onClick={() => void bench.act(`Front fitted, ${bank.name || 'drawers'}`, taken.changes)}
-      >
-        {toGo > 0 ? 'Use it, next front' : 'Use it, all are on'}
-      </button>
+      {taken.refused ? (
+        <p class="wrongline">
+          <Icon name="warn" />
+          {refusals[taken.refused]}
+        </p>
+      ) : (
+        <button
+          type="button"
+          class="btn main full"
+          onClick={() => void bench.act(`Front fitted, ${bank.name || 'drawers'}`, taken.changes)}
+        >
+          {toGo > 0 ? 'Use it, next front' : 'Use it, all are on'}
+        </button>
+      )}
     </>
   );
 }

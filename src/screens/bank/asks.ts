@@ -34,7 +34,10 @@ export const bankCount = (
   as: 'count',
   title,
   now: bank[field],
-  save: (value) => editBank(bank.id, { [field]: value === undefined ? undefined : Math.min(value, 24) }),
+  save: (value) =>
+    editBank(bank.id, {
+      [field]: value === undefined ? undefined : Math.min(value, field === 'pulls' ? 2 : 24),
+    }),
 });
 
 export const bankName = (bank: Bank): Ask => ({
@@ -53,7 +56,12 @@ export const bankCase = (bank: Bank, job: Job): Ask => ({
     ...job.cases.map((c) => ({ value: c.id, label: c.name || 'Case' })),
     { value: '', label: 'an opening measured', hint: 'in no case of this job' },
   ],
-  save: (of) => editBank(bank.id, { of: of === '' ? undefined : of, over: undefined }),
+  save: (of) =>
+    editBank(bank.id, {
+      of: of === '' ? undefined : of,
+      over: undefined,
+      ...(of === '' ? { across: undefined } : {}),
+    }),
 });
 
 /** What the bank stands on in its bay. */

@@ -18,7 +18,7 @@ import { bankIn } from './column-of';
 import { Asks } from './facts';
 import { NoBank } from './fronts';
 import { Pulls, Screws } from './holes';
-import { grooveText, tailsErrorText, w } from './words';
+import { grooveText, standText, tailsErrorText, w } from './words';
 import { drawersWorth } from './worth';
 
 /** The boxes of a bank, their joint drawn, the sticks their slides stand on, and the holes for the pulls. */
@@ -224,7 +224,7 @@ function Sticks({ bench, worked, tape }: SticksProps) {
         ))}
       </ul>
       <p class="note pad-x">
-        From the bottom of the case to the lower edge of the slide, the longest first.{' '}
+        From the {standText(worked)} to the lower edge of the slide, the longest first.{' '}
         {slides.setBack.n === 0n
           ? 'Slides flush with the front edge.'
           : `Slides set back ${w(slides.setBack)}, the front’s thickness.`}

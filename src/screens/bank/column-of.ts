@@ -1,9 +1,10 @@
-import { add, type Length, zero } from '../../length/length';
+import { add, isPositive, type Length, less, longest, negate, subtract, zero } from '../../length/length';
 import type { Change } from '../../store/entry';
 import { editFitted, tickOf } from '../../store/job';
 import { drawerPart } from '../../trade/boxes/bank-parts';
 import type { Bank } from '../../trade/fronts/bank';
 import { columnNo, type Fitted, fittedNo } from '../../trade/fronts/bank';
+import { revealsOf } from '../../trade/fronts/reveals';
 import { fitOrder } from '../../trade/fronts/stands';
 import { type Trims, trimsFor } from '../../trade/fronts/trims';
 import type { WorkedColumn } from '../../trade/fronts/worked';
@@ -45,6 +46,48 @@ export type Reading = { readonly left?: Length | undefined; readonly right?: Len
 export const readingOf = (bank: Bank, column: number, no: number): Reading =>
   fittedNo(columnNo(bank, column), no);
 
+type Refusing = { readonly column: WorkedColumn; readonly no: number; readonly trims: Trims };
+
+/** A figure typed wrong is told apart from fronts that bind: it lies past the opening, or behind the front before. */
+function refusalOf(bank: Bank, { column, no, trims }: Refusing): Taken['refused'] {
+  const order = fitOrder(bank);
+  const prior = order[order.indexOf(no) - 1];
+  const over = bank.fit === 'overlay' ? revealsOf(bank) : undefined;
+  const cover = over ? longest(negate(over.top), negate(over.bottom)) : zero;
+  for (const side of ['left', 'right'] as const) {
+    const far = plannedReach(bank, column, { no, side });
+    if (less(add(column.opening[side], cover), far)) return 'past-the-end';
+    const last = prior === undefined ? negate(cover) : plannedReach(bank, column, { no: prior, side });
+    if (!less(last, far)) return 'behind';
+  }
+  const gone = bank.goes === 'fronts' && [...trims.heights.values()].some((h) => !isPositive(h));
+  return gone ? 'no-front' : undefined;
+}
+
+/** Where the far edge of a front stands, or is to come, from where the fitting began. */
+export function plannedReach(
+  bank: Bank,
+  column: WorkedColumn,
+  at: { readonly no: number; readonly side: 'left' | 'right' },
+): Length {
+  const stands = column[at.side][at.no - 1];
+  const opening = column.opening[at.side];
+  if (!stands) return opening;
+  return bank.order === 'down' ? stands.bottom : subtract(opening, stands.top);
+}
+
+/** What takes a front off again: its measure, and the tick that it is on. */
+export const takenOff = (
+  bank: Bank,
+  at: { readonly column: number; readonly no: number },
+): readonly Change[] => [
+  ...editFitted(
+    { bank: bank.id, column: at.column, front: at.no },
+    { left: undefined, right: undefined, usedLeft: undefined, usedRight: undefined },
+  ),
+  { kind: 'untick', op: opId(`${bank.id}~bench`, 'fronton', `c${at.column}d${at.no}`) },
+];
+
 /** A front's height is held from the first one fitted on; what came off since is kept apart. */
 const hold = (
   at: { readonly bank: string; readonly column: number; readonly front: number },
@@ -54,6 +97,8 @@ const hold = (
 
 /** What taking a reading up comes to: the column as it would be, who gives how much, and the edits. */
 export type Taken = {
+  /** It cannot be: past the opening, behind the front before it, or a trim that leaves no front. */
+  readonly refused: 'past-the-end' | 'behind' | 'no-front' | undefined;
   readonly column: WorkedColumn;
   readonly trims: Trims;
   readonly changes: readonly Change[];
@@ -100,5 +145,6 @@ export function takenUp(
       : [];
   const op = opId(`${bank.id}~bench`, 'fronton', `c${at.column}d${at.no}`);
   const on = bench.folded.value.ticks.has(op) ? [] : tickOf(op, zero);
-  return { column, trims, changes: [...used, ...given, ...on] };
+  const refused = refusalOf(bank, { column, no: at.no, trims });
+  return { column, trims, refused, changes: [...used, ...given, ...on] };
 }

@@ -9,7 +9,6 @@ import { usualBank } from '../../trade/fronts/bank';
 import { frontNumbers } from '../../trade/fronts/stands';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
-import { Inline } from '../../ui/mixed';
 import { type BankPlan, thingsIn } from '../bank-plan';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank, AskDock } from '../marks/ask';
@@ -116,7 +115,7 @@ function ThingLine({ bench, thing, open, onOpen }: ThingProps) {
     as: 'count',
     title: `${thing.name || 'Thing'}: how many`,
     now: thing.count,
-    save: (count) => editThing(thing.id, { count: Math.min(count ?? 1, 24) }),
+    save: (count) => editThing(thing.id, { count: count ?? 1 }),
   };
   const name: Ask = {
     as: 'text',
@@ -174,8 +173,7 @@ function Room({ worked, drawer, things }: RoomProps) {
   return (
     <>
       <p class="s muted">
-        Front <Inline value={drawer.front} tape="1/64" />, takes things up to {w(tallest)} tall and {w(long)}{' '}
-        long.
+        Front {w(drawer.front)}, takes things up to {w(tallest)} tall and {w(long)} long.
       </p>
       {asks && <p class="s muted">The tallest asks for a front of {w(asks)} at least.</p>}
       {off.map((x, k) => (

@@ -114,8 +114,9 @@ function Columns({ bench, fronts, stale }: ColumnsProps) {
       <Drawn {...{ bench, bank, column, from, now, stale }} side={shown} onFront={setPicked} />
       <MarkList stands={column[shown]} at={{ bank, opening: column.opening[shown], tape, from }} />
       <p class="s muted pad-x">
-        Edges from the {from} of the opening, as wide as <Inline value={column.width.mark.value} /> fronts go.{' '}
-        <b class="rem">+</b> strong, <b class="rem">−</b> scant.
+        Edges from the {from} of the opening, as wide as{' '}
+        <Inline value={column.width.mark.value} tape={tape} /> fronts go. <b class="rem">+</b> strong,{' '}
+        <b class="rem">−</b> scant.
       </p>
       <ul class="bays pad-x">
         <WhyRow words="Fronts together" sum={fronts.total} tape={tape} />

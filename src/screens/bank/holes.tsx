@@ -51,10 +51,9 @@ function PullsOf({ bank, column, tape, named }: PullsProps) {
       </ul>
       {first && (
         <p class="note pad-x">
-          {writeLength(markAt(first.y, tape).value, tape)} down from the top edge. Jig with an end stop, TOP
-          written on it, from both ends: its outer holes come{' '}
-          {w(jigCheck(column.width.mark.value, holeMark(first.x, tape).value))} apart. What the jig is off
-          shows doubled.
+          {writeLength(markAt(first.y, tape).value, tape)} down from the top edge.
+          {holes.value.length > 1 &&
+            ` Jig with an end stop, TOP written on it, from both ends: its outer holes come ${w(jigCheck(column.width.mark.value, holeMark(first.x, tape).value))} apart. What the jig is off shows doubled.`}
         </p>
       )}
     </>

@@ -1,4 +1,4 @@
-import { isZero, type Length, negate, subtract } from '../../length/length';
+import { isZero, type Length, subtract } from '../../length/length';
 import { fromOtherEnd, markAt, type Tape } from '../../length/tape';
 import { remainder } from '../../length/write';
 import type { Bank } from '../../trade/fronts/bank';
@@ -23,7 +23,8 @@ export function edgeMark(
   const fromOwn = own === 'top' ? exact : subtract(opening, exact);
   const mark = markAt(fromOwn, tape);
   if (own === from) return mark;
-  return { value: fromOtherEnd(opening, mark.value, tape), rest: negate(mark.rest) };
+  const value = fromOtherEnd(opening, mark.value, tape);
+  return { value, rest: subtract(subtract(opening, fromOwn), value) };
 }
 
 type BesideProps = {

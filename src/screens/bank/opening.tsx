@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { absolute, equals, inches, type Length, less, subtract } from '../../length/length';
+import { isMetric, type Tape } from '../../length/tape';
 import { remainder } from '../../length/write';
 import type { Change } from '../../store/entry';
 import { editColumn, editFitted } from '../../store/job';
@@ -13,7 +14,7 @@ import { TakeUp } from '../cuts/take-up';
 import { UndoButton } from '../undo-button';
 import { bankIn, frontIsCut } from './column-of';
 import { NoBank } from './fronts';
-import { w } from './words';
+import { frontsProblemText, w } from './words';
 
 const places = ['left', 'right', 'front', 'back'] as const;
 type Place = (typeof places)[number];
@@ -31,6 +32,9 @@ const used = {
   front: 'usedFront',
   back: 'usedBack',
 } as const;
+
+/** As fine as the tape goes, in its own unit. */
+const fine = (tape: Tape): Tape => (isMetric(tape) ? tape : '1/64');
 
 /** Differences over this are lit. Common practice, no source. */
 const lit = inches(1n, 32n);
@@ -55,12 +59,18 @@ export function OpeningScreen({ bench, id }: { readonly bench: Bench; readonly i
         <p class="pad-x empty-line">
           Measure once the case stands square and the frame is on. Nothing changes until you use it.
         </p>
-        {columns.length === 0 && <p class="pad-x note">The fronts have to work out first.</p>}
-        {columns.map((column) => (
+        {!fronts.ok && (
+          <p class="pad-x wrongline">
+            {fronts.error.map(frontsProblemText).join(' ')} Measure it again here.
+          </p>
+        )}
+        {Array.from({ length: Math.max(1, bank.across) }, (_, k) => (
           <Rows
-            key={column.no}
-            {...{ bench, bank, column }}
-            onOpen={(place) => setOpen({ column: column.no, place })}
+            key={k}
+            {...{ bench, bank }}
+            no={k + 1}
+            all={columns}
+            onOpen={(place) => setOpen({ column: k + 1, place })}
           />
         ))}
       </main>
@@ -87,24 +97,30 @@ export function OpeningScreen({ bench, id }: { readonly bench: Bench; readonly i
 type RowsProps = {
   readonly bench: Bench;
   readonly bank: Bank;
-  readonly column: WorkedColumn;
+  readonly no: number;
+  /** The columns as they work out; none while they do not. */
+  readonly all: readonly WorkedColumn[];
   readonly onOpen: (place: Place) => void;
 };
 
-function Rows({ bench, bank, column, onOpen }: RowsProps) {
-  const read = columnNo(bank, column.no);
-  const changes = takeUp(bench, bank, column);
-  const planned = (place: Place): Length =>
-    place === 'left' || place === 'right' ? column.opening[place] : column.opening.wide.value;
-  const name = bank.across > 1 ? `Column ${column.no}` : 'Opening';
+function Rows({ bench, bank, no, all, onOpen }: RowsProps) {
+  const tape = bench.job.value?.tape ?? '1/32';
+  const column = all.find((c) => c.no === no);
+  const read = columnNo(bank, no);
+  const changes = takeUp(bench, bank, { no, all });
+  const planned = (place: Place): Length | undefined =>
+    place === 'left' || place === 'right' ? column?.opening[place] : column?.opening.wide.value;
+  const name = bank.across > 1 ? `Column ${no}` : 'Opening';
   return (
     <section class="opening" aria-label={name}>
       <div class="sechead">
         <h2 class="sec">{name}</h2>
-        <span class="s muted">
-          reckoned <Inline value={column.opening.wide.value} tape="1/64" /> ×{' '}
-          <Inline value={column.opening.high.value} tape="1/64" />
-        </span>
+        {column && (
+          <span class="s muted">
+            reckoned <Inline value={column.opening.wide.value} tape={fine(tape)} /> ×{' '}
+            <Inline value={column.opening.high.value} tape={fine(tape)} />
+          </span>
+        )}
       </div>
       <div class="pad-x places">
         {places.map((place) => {
@@ -140,33 +156,39 @@ function Rows({ bench, bank, column, onOpen }: RowsProps) {
 }
 
 /** What was read and is not used yet; fronts already cut keep their size, the others share what is left. */
-function takeUp(bench: Bench, bank: Bank, column: WorkedColumn): readonly Change[] {
-  const read: Column = columnNo(bank, column.no);
+function takeUp(
+  bench: Bench,
+  bank: Bank,
+  at: { readonly no: number; readonly all: readonly WorkedColumn[] },
+): readonly Change[] {
+  const { all } = at;
+  const read: Column = columnNo(bank, at.no);
   const fresh = places.filter((place) => {
     const [now, then] = [read[place], read[used[place]]];
     return now && !(then && equals(now, then));
   });
   if (fresh.length === 0) return [];
-  const held = column.heights.flatMap((height, k) =>
-    frontIsCut(bench, bank, { column: column.no, no: k + 1 }) && !fittedNo(read, k + 1).held
-      ? editFitted({ bank: bank.id, column: column.no, front: k + 1 }, { held: height })
-      : [],
+  // columns keep one line: what is cut in any of them keeps its size
+  const held = all.flatMap(({ no, heights }) =>
+    heights.flatMap((height, k) =>
+      frontIsCut(bench, bank, { column: no, no: k + 1 }) && !fittedNo(columnNo(bank, no), k + 1).held
+        ? editFitted({ bank: bank.id, column: no, front: k + 1 }, { held: height })
+        : [],
+    ),
   );
-  return [
-    ...fresh.flatMap((place) => editColumn(bank.id, column.no, { [used[place]]: read[place] })),
-    ...held,
-  ];
+  return [...fresh.flatMap((place) => editColumn(bank.id, at.no, { [used[place]]: read[place] })), ...held];
 }
 
 type DifferenceProps = {
   readonly value: Length;
-  readonly planned: Length;
+  readonly planned: Length | undefined;
   readonly taken: Length | undefined;
 };
 
 /** Signed, in words; over a thirty-second it is lit. */
 function Difference({ value, planned, taken }: DifferenceProps) {
   if (taken && equals(taken, value)) return <span class="s">in use</span>;
+  if (!planned) return null;
   const off = subtract(value, planned);
   const says = remainder(off);
   if (!says) return <span class="s">as planned</span>;

@@ -1,7 +1,7 @@
 import { ratio } from '../../length/length';
 import type { Change } from '../../store/entry';
-import { editBank, editFront } from '../../store/job';
-import { type BankStock, frontNo, usualBank } from '../../trade/fronts/bank';
+import { editBank, editFitted, editFront } from '../../store/job';
+import { type Bank, type BankStock, frontNo, usualBank } from '../../trade/fronts/bank';
 import { revealsOf } from '../../trade/fronts/reveals';
 import { frontNumbers } from '../../trade/fronts/stands';
 import { Icon } from '../../ui/icon';
@@ -62,6 +62,8 @@ export function FrontsSentence(slip: Slip) {
   const { blank, length, of } = blanks(slip);
   const { top, between, bottom, side, gap } = revealsOf(bank);
   const over = bank.fit === 'overlay';
+  // a front's measure is from the end the fitting began at
+  const begun = found.fronts.ok && found.fronts.value.columns.some((c) => c.fitted > 0);
   return (
     <section class="fillin run" aria-label="Fronts">
       {blank(asks.bankCount(bank, 'count', 'How many fronts'))} fronts of {of('front')},{' '}
@@ -91,7 +93,8 @@ export function FrontsSentence(slip: Slip) {
           at each side.
         </>
       )}{' '}
-      They go on {blank(asks.bankOrder(bank))}; a difference goes to {blank(asks.bankGoes(bank))}.
+      They go on {begun ? (bank.order === 'down' ? 'top down' : 'bottom up') : blank(asks.bankOrder(bank))}; a
+      difference goes to {blank(asks.bankGoes(bank))}.
       <span class="runacts">
         <Toggle
           on={bank.contentsFirst}
@@ -130,12 +133,26 @@ const Toggle = ({ on, label, onTap }: ToggleProps) => (
   </button>
 );
 
+/** What lets held heights go, in every column; nothing when none is held. */
+const lettingGo = (bank: Bank): readonly Change[] =>
+  Object.entries(bank.columns).flatMap(([column, { fitted }]) =>
+    Object.entries(fitted).flatMap(([front, { held, trim }]) =>
+      held || trim
+        ? editFitted(
+            { bank: bank.id, column: Number(column), front: Number(front) },
+            { held: undefined, trim: undefined },
+          )
+        : [],
+    ),
+  );
+
 /** A height given to a front stays; the others share what is left. */
 export function HeightsList(slip: Slip) {
   const { found, act } = slip;
   const { bank, fronts } = found;
   const { blank } = blanks(slip);
   const given = frontNumbers(bank).some((no) => frontNo(bank, no).high);
+  const kept = lettingGo(bank);
   return (
     <section class="fillin run" aria-label="Heights">
       From the top:{' '}
@@ -147,6 +164,15 @@ export function HeightsList(slip: Slip) {
         </span>
       ))}
       .
+      {kept.length > 0 && (
+        <span class="runacts">
+          <Toggle
+            on={false}
+            label="Heights are held since they were cut or fitted: let them go"
+            onTap={() => act('Heights let go', kept)}
+          />
+        </span>
+      )}
       {given && (
         <span class="runacts">
           <Toggle

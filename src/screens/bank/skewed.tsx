@@ -50,8 +50,8 @@ export function Skewed({ bench, fronts, column, tape }: SkewedProps) {
           <Row
             name="the last gap alone"
             chosen={bank.goes === 'last'}
-            left={gapText(dumped.left, tape)}
-            right={gapText(dumped.right, tape)}
+            left={endText(dumped.left, bank.fit, tape)}
+            right={endText(dumped.right, bank.fit, tape)}
             onTap={() => choose('last')}
           />
           <tr>
@@ -63,6 +63,12 @@ export function Skewed({ bench, fronts, column, tape }: SkewedProps) {
       </table>
     </section>
   );
+}
+
+/** The last gap, or how far a covering front covers there. */
+function endText(gap: Length, fit: 'inset' | 'overlay', tape: Tape): string {
+  if (fit === 'inset') return gapText(gap, tape);
+  return isNegative(gap) ? `covers ${w(negate(gap))}` : `short by ${w(gap)}`;
 }
 
 const difference = (left: Length, right: Length): Length => {

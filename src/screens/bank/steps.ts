@@ -1,18 +1,29 @@
-import { absolute, equals, isPositive, isZero, type Length, subtract, zero } from '../../length/length';
+import {
+  absolute,
+  equals,
+  isNegative,
+  isPositive,
+  isZero,
+  type Length,
+  negate,
+  subtract,
+  zero,
+} from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
 import { nextCut } from '../../trade/boxes/sticks';
 import { type Bank, frontNo } from '../../trade/fronts/bank';
+import { storyStick } from '../../trade/fronts/marks';
 import { fitOrder } from '../../trade/fronts/stands';
 import type { WorkedFronts } from '../../trade/fronts/worked';
 import { opId } from '../../trade/setups/operation';
 import type { BankPlan } from '../bank-plan';
 import type { Bench } from '../bench';
-import { plannedReach } from './as-fitted';
+import { plannedReach } from './column-of';
 import { pileText, sidesText } from './gap-words';
 import { gapBefore, pileBefore } from './piles';
-import { w } from './words';
+import { standText, w } from './words';
 
 /** What is done one number at a time. */
 export type OneWhat = 'marks' | 'fit' | 'sticks';
@@ -41,24 +52,26 @@ export function stepsOf(bench: Bench, found: BankPlan, what: OneWhat): readonly 
   return found.drawers?.ok ? sticks(bench, found.drawers.value, tape) : [];
 }
 
-/** Every edge on one story stick, from the top: carried to both uprights. */
+/** Every edge on one story stick, from the end the fronts go on from: carried to both uprights. */
 function marks(bank: Bank, { marks: edges, columns }: WorkedFronts, tape: Tape): readonly OneStep[] {
   const skewed = columns.find((c) => !equals(c.opening.left, c.opening.right))?.opening;
   const more = skewed && w(absolute(subtract(skewed.left, skewed.right)));
-  return edges.flatMap(({ no, top, bottom }) =>
-    (['top', 'bottom'] as const).map((edge): OneStep => {
-      const mark = markAt(edge === 'top' ? top : bottom, tape);
-      const op = benchOp(bank, `mark~f${no}${edge}`, '1');
-      return {
-        id: `f${no}${edge}`,
-        title: `Front ${no}, ${edge} edge`,
-        figure: mark.value,
-        rest: mark.rest,
-        says: `On the story stick, from its top end. Mark once, carry to both uprights.${more ? ` The higher side has ${more} more at the floor.` : ''}`,
-        ticks: [{ op, label: 'Marked', figure: mark.value }],
-      };
-    }),
-  );
+  const [end, far] = bank.order === 'down' ? (['top', 'bottom'] as const) : (['bottom', 'top'] as const);
+  const aside = more
+    ? ` One side is ${more} higher: the stick keeps the gaps as wanted and leaves that at the ${far}. For gaps that taper, mark each upright from the fronts as drawn.`
+    : '';
+  return storyStick(edges, end).map(({ front, edge, at }): OneStep => {
+    const mark = markAt(at, tape);
+    const past = isNegative(mark.value) ? `, past the ${end} of the opening` : '';
+    return {
+      id: `f${front}${edge}`,
+      title: `Front ${front}, ${edge} edge${past}`,
+      figure: absolute(mark.value),
+      rest: mark.rest,
+      says: `On the story stick, from its ${end} end. Mark once, carry to both uprights.${aside}`,
+      ticks: [{ op: benchOp(bank, `mark~f${front}${edge}`, '1'), label: 'Marked', figure: mark.value }],
+    };
+  });
 }
 
 function fitting(bench: Bench, { bank, columns }: WorkedFronts, tape: Tape): readonly OneStep[] {
@@ -76,7 +89,7 @@ function fitting(bench: Bench, { bank, columns }: WorkedFronts, tape: Tape): rea
         title: `Front ${no}${where}, ${edge} edge`,
         figure: mark.value,
         rest: mark.rest,
-        says: `From the ${end} of the opening${sides}. Gap before it ${sidesText(gap.left, gap.right, tape)}${piles ? `: shims ${pileText(piles)}` : ''}.`,
+        says: `From the ${end} of the opening${sides}. ${gapSays(gap, tape)}${piles ? `: shims ${pileText(piles)}` : ''}.`,
         ticks: [
           {
             op: benchOp(bank, 'fronton', `c${column.no}d${no}`),
@@ -89,11 +102,18 @@ function fitting(bench: Bench, { bank, columns }: WorkedFronts, tape: Tape): rea
   );
 }
 
+/** The gap before a front; where the first one covers the case, by how much it does. */
+const gapSays = ({ left, right }: { readonly left: Length; readonly right: Length }, tape: Tape): string =>
+  isNegative(left) && isNegative(right)
+    ? `It stands ${w(negate(left))} past that`
+    : `Gap before it ${sidesText(left, right, tape)}`;
+
 /** One stick, longest first: what comes off is reckoned from what the stick before measured. */
 function sticks(bench: Bench, worked: WorkedDrawers, tape: Tape): readonly OneStep[] {
   if (!worked.sticks.ok) return [];
   const { bank } = worked.fronts;
   const list = worked.sticks.value;
+  const stand = standText(worked);
   return list.map(({ drawer, length }, k): OneStep => {
     const mark = markAt(length, tape);
     const before = list[k - 1];
@@ -109,7 +129,7 @@ function sticks(bench: Bench, worked: WorkedDrawers, tape: Tape): readonly OneSt
             mark: mark.value,
             tape,
           })
-        : 'The longest first. Stand it on the bottom of the case, rest the slide on it, one at each side.',
+        : `The longest first. Stand it on the ${stand}, rest the slide on it, one at each side.`,
       ticks: own.flatMap((d) =>
         (['left', 'right'] as const).map((hand) => ({
           op: benchOp(bank, 'slide', `c${d.column}d${d.no}h${hand}`),
@@ -143,6 +163,6 @@ function cutText(bench: Bench, bank: Bank, { before, mark, tape }: Cut): string 
       : `Only ${w(off)} has to come off the stick before, less than a kerf: plane or sand it. Measure what stays.`;
   const from = isZero(subtract(measured, before.mark))
     ? ''
-    : `, from the ${writeLength(measured)} it measures`;
+    : `, from the ${writeLength(measured, tape)} it measures`;
   return `${writeLength(markAt(offcut, tape).value, tape)} comes off the stick before${from}, kerf apart. Measure what stays, not what fell.`;
 }

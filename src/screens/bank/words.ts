@@ -4,7 +4,7 @@ import { roundTo } from '../../length/round';
 import { markAt } from '../../length/tape';
 import { writeDecimal, writeLength, writeMillimetres } from '../../length/write';
 import type { BoxError, BoxWarning } from '../../trade/boxes/box';
-import type { DrawersProblem, DrawersWarning } from '../../trade/boxes/drawers';
+import type { DrawersProblem, DrawersWarning, WorkedDrawers } from '../../trade/boxes/drawers';
 import type { PullsError } from '../../trade/boxes/pulls';
 import { grooveRoom, type Tails, type TailsError } from '../../trade/boxes/tails';
 import type { Bank, BankStock } from '../../trade/fronts/bank';
@@ -100,7 +100,7 @@ export function frontsProblemText(problem: FrontsProblem): string {
     case 'least-too-high':
       return `What goes in asks for ${w(problem.by)} more than the opening has. Fewer drawers, or the tall things lie down.`;
     case 'step-too-big':
-      return `With that step a front comes to nothing. It must stay under ${w(problem.most)}.`;
+      return `With that step a front comes to nothing. It must stay under ${w(problem.most)}, up or down.`;
     case 'ratio-not-positive':
       return 'A ratio must be more than nothing.';
     case 'weight-not-positive':
@@ -224,6 +224,10 @@ export function screwText({ least, most, fails }: Screw): string {
       return `None on the shelf does: one ${range} is wanted.`;
   }
 }
+
+/** What the sticks stand on. */
+export const standText = ({ fronts }: WorkedDrawers): string =>
+  fronts.columns[0]?.opening.stand === 'shelf' ? 'fixed shelf under it' : 'bottom of the case';
 
 /** What keeps the boxes from being cut. */
 export function drawersProblemText(problem: DrawersProblem): string {

@@ -11,7 +11,7 @@ import { revealStackUp } from '../../trade/fronts/shims';
 import { skewOf, skewWarnings } from '../../trade/fronts/skew';
 import { skewIn } from '../../trade/fronts/stands';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
-import { boxWarningText, drawersWarningText, grooveText, tailsErrorText, w } from './words';
+import { boxWarningText, drawersWarningText, grooveText, standText, tailsErrorText, w } from './words';
 
 /** How near a shim is; a front is cut to half a thirty-second. Common practice, no source. */
 const shimTol = inches(1n, 1000n);
@@ -29,10 +29,22 @@ export function frontsWorth(fronts: WorkedFronts, column: WorkedColumn, tape: Ta
     ...column.warnings.map(
       (x) => `At the ${x.side} the front covers ${w(x.over)} of an edge ${w(x.edge)} wide: it hangs past.`,
     ),
+    ...coverWorth(fronts, column),
     ...skewWorth(fronts, column),
     ...(column.fitted > 0 ? gapWorth(column) : plannedWorth(fronts, column, tape)),
     ...(bank.count > 1 && column.fitted === 0 ? [stackUpText(fronts, tape)] : []),
   ];
+}
+
+/** Covering fronts lie on what there is over and under them. */
+function coverWorth({ bank, reveals }: WorkedFronts, { opening }: WorkedColumn): readonly string[] {
+  if (bank.fit === 'inset') return [];
+  return (['top', 'bottom'] as const).flatMap((end) => {
+    const [cover, edge] = [negate(reveals[end]), opening.edges[end]];
+    return edge && less(edge, cover)
+      ? [`At the ${end} the front covers ${w(cover)} of an edge ${w(edge)} high: it hangs past.`]
+      : [];
+  });
 }
 
 function skewWorth(fronts: WorkedFronts, column: WorkedColumn): readonly string[] {
@@ -94,7 +106,7 @@ export function drawersWorth(worked: WorkedDrawers): readonly string[] {
           `The stick of drawer ${x.drawer}, ${w(x.length)}, is too short to hold at a saw: cut it from a long strip.`,
       )
     : [
-        `Drawer ${worked.sticks.error.drawer}: its slide would sit ${w(worked.sticks.error.by)} below the bottom of the case.`,
+        `Drawer ${worked.sticks.error.drawer}: its slide would sit ${w(worked.sticks.error.by)} below the ${standText(worked)}.`,
       ];
   return [
     ...drawersWarnings(worked).map(drawersWarningText),

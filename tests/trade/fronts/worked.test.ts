@@ -68,6 +68,28 @@ describe('openingOf', () => {
     expect(at(over.high.value)).toBe(at(l('58 11/16').sub(l('30 23/32')) as Length));
   });
 
+  test('columns side by side stand on rails of one height; sticks stand on a shelf below, where there is one', () => {
+    const both = partsOf(
+      {
+        ...ex5d,
+        inside: [
+          { id: 'one', kind: 'rail', bay: 1, at: l('29 5/16'), wide: l('1 3/4') },
+          { id: 'two', kind: 'rail', bay: 2, at: l('29 5/16'), wide: l('1 3/4') },
+          { id: 'shelf', kind: 'fixed', bay: 2, at: l('30') },
+        ],
+      },
+      { stuff: sheets(), tape: '1/32' },
+    );
+    if (!both.ok) throw new Error('the case does not work out');
+    const bank = { ...newBank('b'), of: 'case', bay: 1, across: 2, over: 'one' };
+    const [left, right] = [1, 2].map((no) => openingOf(bank, no, both.value));
+    if (!left || !right || !isOpening(left) || !isOpening(right)) throw new Error('no opening');
+    expect([at(left.high.value), at(right.high.value)]).toEqual(['25 7/16', '25 7/16']);
+    expect([left.stand, at(left.sill.value)]).toEqual(['bottom', '31 31/32']);
+    // the shelf's upper face stands 30 23/32 over the bottom
+    expect([right.stand, at(right.sill.value)]).toEqual(['shelf', '1 1/4']);
+  });
+
   test('a bay that is not there, or a rail of another bay, is said', () => {
     expect(openingOf({ ...newBank('b'), of: 'case', bay: 3 }, 1, framed.value)).toMatchObject([
       { code: 'no-bay', bays: 2 },
@@ -110,6 +132,36 @@ describe('frontsOf', () => {
     const [one] = made.columns;
     const gaps = one?.left.map((s, k) => subtract(s.top, one.left[k - 1]?.bottom ?? l('0'))) ?? [];
     for (const gap of gaps) expect(at(gap)).toBe('3/32');
+  });
+
+  test('cut alike, the story stick carries the same gaps as the fronts drawn', () => {
+    for (const fit of ['inset', 'overlay'] as const) {
+      const made = worked(own({ fit, count: 5, alike: true, between: l('5/64'), height: l('29 5/16') }));
+      expect(made.marks.map((m) => at(m.top))).toEqual(made.columns[0]?.left.map((s) => at(s.top)));
+    }
+  });
+
+  test('one front measured is enough: those before it are on, where they were planned', () => {
+    const heights = ['4 3/8', '5 1/16', '5 3/4', '6 13/32', '7 3/32'].map(l);
+    const fronts = Object.fromEntries(heights.map((high, k) => [k + 1, { high }]));
+    const fitted = { 3: { usedLeft: l('15 9/16'), usedRight: l('15 9/16') } };
+    const made = worked(
+      own({
+        height: l('29 5/16'),
+        between: l('5/64'),
+        count: 5,
+        fronts,
+        columns: { 1: column({ fitted }) },
+      }),
+    );
+    const [one] = made.columns;
+    expect([one?.fitted, at(one?.ahead?.left?.each), at(one?.left[0]?.top)]).toEqual([3, '1/12', '5/64']);
+  });
+
+  test('what comes off a front to keep the gaps leaves the line of its box and stick', () => {
+    const fitted = { 4: { held: l('5 13/16'), trim: l('1/32') } };
+    const [one] = worked(own({ columns: { 1: column({ fitted }) } })).columns;
+    expect([at(one?.heights[3]), at(one?.untrimmed[3])]).toEqual(['5 25/32', '5 13/16']);
   });
 
   test('one front has no gap between; reveals that fill the opening are refused by how much', () => {
