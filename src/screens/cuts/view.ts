@@ -1,6 +1,6 @@
 import { fromStored } from '../../length/stored';
 import type { Folded } from '../../store/log';
-import { backOf } from '../../trade/boxes/bank-parts';
+import { backOf } from '../../trade/fronts/bank';
 import { type CutTo, noLongerFit } from '../../trade/setups/changes';
 import {
   type Blocked,

@@ -3,7 +3,7 @@ import { markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import { type Along, type Part, sizeAt } from '../carcass/part';
 import { given, minus, plus, type Sum, sumOf } from '../carcass/sum';
-import { type BankStock, usualBank } from '../fronts/bank';
+import { type BankStock, backOf, usualBank } from '../fronts/bank';
 import { blankFor } from '../fronts/blank';
 import { frontNumbers } from '../fronts/stands';
 import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
@@ -140,9 +140,6 @@ const afterBlank = (own: Part, before: Part | undefined): Part =>
         waits: [...(own.waits ?? []), opId(before.id, before.id.endsWith('blank') ? 'len' : 'rip', '1')],
       }
     : own;
-
-/** What boxes wait for beside the front of the opening: its width at the back. @example backOf('b1') // 'b1~back' */
-export const backOf = (bank: string): string => `${bank}~back`;
 
 /** The box of every drawer as parts: sides as a pair, front, back, bottom, with their grooves and dovetails. */
 export function boxParts(worked: WorkedDrawers, at: BankPartsAt): readonly Part[] {

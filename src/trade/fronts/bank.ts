@@ -175,3 +175,6 @@ export const columnNo = (bank: Bank, no: number): Column => bank.columns[no] ?? 
 
 /** A front of a column as fitted; not fitted is empty. */
 export const fittedNo = (column: Column, no: number): Fitted => column.fitted[no] ?? {};
+
+/** What boxes wait for beside the front of the opening: its width at the back. @example backOf('b1') // 'b1~back' */
+export const backOf = (bank: string): string => `${bank}~back`;
