@@ -22,6 +22,7 @@ export default defineConfig({
     sourcemap: true,
     modulePreload: { polyfill: false },
   },
+  worker: { format: 'es' },
   preview: { port: 4173, strictPort: true },
   plugins: [
     policyOff,

@@ -10,6 +10,7 @@ const sees: Readonly<Record<string, readonly string[]>> = {
   ui: ['length', 'trade'],
   screens: ['length', 'trade', 'store', 'ui'],
   app: ['length', 'trade', 'store', 'ui', 'screens'],
+  workers: ['length', 'trade'],
 };
 
 const src = path.resolve(import.meta.dirname, '../src');

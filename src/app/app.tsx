@@ -80,6 +80,14 @@ function LaterScreen({
       return <from.ShopScreen bench={bench} />;
     case 'import':
       return <from.ImportScreen bench={bench} />;
+    case 'sheets':
+      return <from.SheetsScreen bench={bench} />;
+    case 'layout':
+      return <from.LayoutScreen key={route.id} bench={bench} id={route.id} path={route.path} />;
+    case 'pieces':
+      return <from.PiecesScreen key={route.id} bench={bench} id={route.id} />;
+    case 'buy':
+      return <from.BuyScreen bench={bench} />;
     case 'stock':
       return <from.StockScreen key={route.id} bench={bench} id={route.id} />;
     case 'cuts':
@@ -123,11 +131,12 @@ function LaterScreen({
 
 /** Bottom bar on the pages one wanders between; a page that does one thing has none. */
 function tabsFor(route: Route): readonly Tab[] | undefined {
-  if (!['job', 'boards', 'jobs', 'cuts'].includes(route.at)) return undefined;
+  if (!['job', 'boards', 'jobs', 'cuts', 'sheets'].includes(route.at)) return undefined;
   return [
     { label: 'Job', icon: 'job', href: '#/', current: route.at === 'job' || route.at === 'jobs' },
     { label: 'Marks', icon: 'marks', href: '#/boards', current: route.at === 'boards' },
     { label: 'Cuts', icon: 'cuts', href: '#/cuts', current: route.at === 'cuts' },
+    { label: 'Sheets', icon: 'sheets', href: '#/sheets', current: route.at === 'sheets' },
     { label: 'Figure', icon: 'figure', href: '#/figure', current: false },
   ];
 }

@@ -6,6 +6,8 @@ import '../screens/job/job.css';
 import '../screens/cuts/cuts.css';
 import '../screens/bank/bank.css';
 import '../screens/case/case.css';
+import '../screens/buy/buy.css';
+import '../screens/sheets/sheets.css';
 import { render } from 'preact';
 import sampleUrl from '../../demo-data/mineral-and-shell-cabinet.json?url';
 import { openStore } from '../store/store';

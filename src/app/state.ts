@@ -11,6 +11,7 @@ import { extend, type Folded, fold, merge, undoable, undoOf } from '../store/log
 import { askToPersist, type Kept, readSettings, type Settings } from '../store/settings';
 import type { JobLine, Store } from '../store/store';
 import type { Shop } from '../trade/grooves/board';
+import { makeLaying } from './laying';
 import { holdSaw, startUpdate, updateWaiting } from './offline';
 import { randomId } from './random';
 import { shareFile } from './share';
@@ -285,6 +286,7 @@ export async function makeBench(store: Store, { sample, planning }: Around): Pro
     letGo: () => {
       offered.value = undefined;
     },
+    laying: makeLaying(),
     startUpdate,
     holdSaw,
   };

@@ -10,6 +10,7 @@ import type { JobLine } from '../store/store';
 import type { Shop } from '../trade/grooves/board';
 import type { Plan } from './plan';
 import type { Route } from './routes';
+import type { LayingBench } from './sheets/laying';
 
 /** A file looked at before anything of it is taken. */
 export type Offered = { readonly file: JobFile; readonly against?: Comparison };
@@ -58,6 +59,7 @@ export type Bench = {
   readonly offer: (text: string) => Promise<void>;
   readonly take: (how: 'merge' | 'keep-both') => Promise<void>;
   readonly letGo: () => void;
+  readonly laying: LayingBench;
   readonly startUpdate: () => Promise<boolean>;
   readonly holdSaw: () => () => void;
 };

@@ -10,6 +10,10 @@ export type Route =
   | { readonly at: 'cuts' }
   | { readonly at: 'parts' }
   | { readonly at: 'shims' }
+  | { readonly at: 'sheets' }
+  | { readonly at: 'buy' }
+  | { readonly at: 'pieces'; readonly id: string }
+  | { readonly at: 'layout'; readonly id: string; readonly path?: string }
   | { readonly at: 'stock'; readonly id: string }
   | { readonly at: 'case'; readonly id: string }
   | { readonly at: 'built'; readonly id: string }
@@ -41,9 +45,12 @@ const plain = [
   'cuts',
   'parts',
   'shims',
+  'sheets',
+  'buy',
 ] as const;
 const ofId = [
   'stock',
+  'pieces',
   'case',
   'built',
   'part',
@@ -71,6 +78,7 @@ export function readRoute(hash: string): Route {
   if (has(ofId, at) && id) return { at, id };
   if (at === 'fit' && id && rest) return { at, board: id, groove: rest };
   if (at === 'one' && id && rest) return more ? { at, id, what: rest, step: more } : { at, id, what: rest };
+  if (at === 'layout' && id) return rest ? { at, id, path: rest } : { at, id };
   if (at === 'saw' && id) return rest ? { at, board: id, setting: rest } : { at, board: id };
   return { at: 'job' };
 }

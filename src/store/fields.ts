@@ -1,7 +1,22 @@
 import { bankFields, columnFields, fittedFields, frontFields, thingFields } from './bank-fields';
-import { count, type Field, few, flag, length, lengths, moment, oneOf, places, stockId, text } from './kinds';
+import {
+  amount,
+  count,
+  type Field,
+  few,
+  flag,
+  length,
+  lengths,
+  moment,
+  oneOf,
+  places,
+  stockId,
+  text,
+} from './kinds';
+import { layoutFields, sheetFields } from './sheet-fields';
 
 export type { Field } from './kinds';
+export { layoutFields, sheetFields } from './sheet-fields';
 
 export const jobFields = {
   name: text(120),
@@ -11,6 +26,13 @@ export const jobFields = {
   deleted: moment,
   /** Key of the setup that stands on its machine. */
   standing: text(80),
+  /** Over on each way of a piece of sheet before its final cuts, and on the length of a piece of stick. */
+  over: length,
+  overStick: length,
+  /** Pounds one person carries. */
+  carry: amount,
+  /** There is no table saw: every sheet is cut along the guide. */
+  guideOnly: flag,
 };
 
 export const boardFields = {
@@ -61,6 +83,22 @@ export const stockFields = {
   planned: length,
   /** The reading taken up: what is not cut yet is reckoned with it. */
   used: length,
+  long: length,
+  wide: length,
+  /** Cut off every edge of a sheet, both ends of a stick. */
+  trim: length,
+  grain: oneOf('long', 'wide', 'none'),
+  /** At hand. */
+  have: count,
+  /** No more are to be had. */
+  noMore: flag,
+  price: amount,
+  /** The stock whose parts may come out of it too. */
+  like: stockId,
+  /** Bad places of a stick: from, to, from, to … */
+  bad: lengths,
+  /** Thickness solid wood is bought in. */
+  rough: length,
   gone: flag,
 };
 
@@ -150,6 +188,9 @@ export const partFields = {
   guide: boardFields.guide,
   stopSide: boardFields.stopSide,
   cutter: boardFields.cutter,
+  /** Which way it lies on a sheet, and with what it shares one. */
+  lies: oneOf('along', 'across', 'free'),
+  share: oneOf('anywhere', 'A', 'B', 'C', 'D'),
 };
 
 /** One copy of a part: what it came to when its size is not the one wanted. */
@@ -223,6 +264,8 @@ type Shape = {
 const tables: Readonly<Record<string, Shape>> = {
   stock: { ids: [isId], fields: stockFields },
   offcuts: { ids: [isId], fields: offcutFields },
+  sheets: { ids: [isId], fields: sheetFields },
+  layouts: { ids: [isId], fields: layoutFields },
   work: { ids: [isId], fields: workFields },
   recipes: { ids: [isKey], fields: recipeFields },
   let: { ids: [isKey, isKey, isKey], fields: letFields },

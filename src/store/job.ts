@@ -1,4 +1,4 @@
-import type { Length } from '../length/length';
+import type { Length, Ratio } from '../length/length';
 import { toStored } from '../length/stored';
 import type { Tape } from '../length/tape';
 import type { Thing } from '../trade/boxes/contents';
@@ -6,6 +6,9 @@ import type { Built, Case, Inside } from '../trade/carcass/case';
 import type { Bank, Column } from '../trade/fronts/bank';
 import type { Board, Run, Wide } from '../trade/grooves/board';
 import type { HandWork } from '../trade/setups/operations';
+import type { LayNotes } from '../trade/sheets/pieces';
+import type { PlannedSheet } from '../trade/sheets/standing';
+import type { Grain } from '../trade/sheets/stock';
 import * as b from './bank-fields';
 import { caseOf, newInside } from './case-fields';
 import type { Change, Json } from './entry';
@@ -21,7 +24,28 @@ export type Stock = {
   readonly readings: readonly Length[];
   readonly planned?: Length;
   readonly used?: Length;
+  readonly long?: Length;
+  readonly wide?: Length;
+  readonly trim?: Length;
+  readonly grain?: Grain;
+  readonly have?: number;
+  readonly noMore?: boolean;
+  readonly price?: Ratio;
+  readonly like?: string;
+  readonly bad?: readonly Length[];
+  readonly rough?: Length;
 };
+
+/** A sheet, stick or offcut of the plan taken up. Inches. */
+export type PlanSheet = PlannedSheet & {
+  readonly stock: string;
+  readonly no: number;
+  readonly left?: string;
+  readonly run?: Length;
+};
+
+/** What the search said of the plan of a stock. */
+export type PlanProof = { readonly least?: number; readonly proved?: boolean; readonly pieces?: number };
 
 /** A piece left over, big enough to be of use. Inches. */
 export type Offcut = {
@@ -49,7 +73,7 @@ export type InDrawer = Thing & { readonly bank?: string; readonly front?: number
 type Piece = { readonly recuts: number; readonly asLength?: Length; readonly asWidth?: Length };
 
 /** What is kept of a part beside its tick: how its grooves are cut, and its pieces by copy. */
-export type PartNotes = Partial<Board> & { readonly pieces: Readonly<Record<string, Piece>> };
+export type PartNotes = Partial<Board> & LayNotes & { readonly pieces: Readonly<Record<string, Piece>> };
 
 /** A job as decided and measured: worked out from its log, never stored. */
 export type Job = {
@@ -64,6 +88,14 @@ export type Job = {
   readonly banks: readonly Bank[];
   readonly things: readonly InDrawer[];
   readonly offcuts: readonly Offcut[];
+  /** The plan taken up: how each sheet is cut. */
+  readonly sheets: readonly PlanSheet[];
+  /** By stock. */
+  readonly proofs: Readonly<Record<string, PlanProof>>;
+  readonly over?: Length;
+  readonly overStick?: Length;
+  readonly carry?: Ratio;
+  readonly guideOnly?: boolean;
   readonly work: readonly HandWork[];
   readonly parts: Readonly<Record<string, PartNotes>>;
   /** By key of a setup, or of its build. */
@@ -96,6 +128,12 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
     banks: children(tree, 'banks').flatMap(([key, node]) => readBank(key, node)),
     things: children(tree, 'things').flatMap(([key, node]) => thing(key, node)),
     offcuts: children(tree, 'offcuts').flatMap(([key, node]) => offcut(key, node)),
+    sheets: children(tree, 'sheets').flatMap(([key, node]) => planSheet(key, node)),
+    proofs: named(children(tree, 'layouts'), (node) => pick(f.layoutFields, node)),
+    ...(own.over ? { over: own.over } : {}),
+    ...(own.overStick ? { overStick: own.overStick } : {}),
+    ...(own.carry ? { carry: own.carry } : {}),
+    ...(own.guideOnly ? { guideOnly: true } : {}),
     work: children(tree, 'work').flatMap(([key, node]) => handWork(key, node)),
     parts: named(children(tree, 'parts'), partNotes),
     recipes: named(children(tree, 'recipes'), (node) => pick(f.recipeFields, node)),
@@ -198,6 +236,12 @@ function offcut(id: string, node: Tree): readonly Offcut[] {
   return gone ? [] : [{ id, stock: '', ...own }];
 }
 
+function planSheet(id: string, node: Tree): readonly PlanSheet[] {
+  const { gone, long, wide, kerf, tree, stock: of, no = 1, ...own } = pick(f.sheetFields, node);
+  if (gone || !long || !wide || !kerf || !tree || of === undefined) return [];
+  return [{ id, stock: of, no, size: { long, wide }, kerf, tree, ...own }];
+}
+
 function handWork(id: string, node: Tree): readonly HandWork[] {
   const { gone, ...own } = pick(f.workFields, node);
   return gone ? [] : [{ id, part: '', name: '', machine: 'hand', ...own }];
@@ -284,6 +328,10 @@ export const editRecipe = (key: string, patch: Patch<typeof f.recipeFields>) =>
   edits(`recipes/${key}/`, f.recipeFields, patch);
 export const editOffcut = (id: string, patch: Patch<typeof f.offcutFields>) =>
   edits(`offcuts/${id}/`, f.offcutFields, patch);
+export const editSheet = (id: string, patch: Patch<typeof f.sheetFields>) =>
+  edits(`sheets/${id}/`, f.sheetFields, patch);
+export const editLayout = (stockId: string, patch: Patch<typeof f.layoutFields>) =>
+  edits(`layouts/${stockId}/`, f.layoutFields, patch);
 /** A copy is spoiled: its first making is 1. Two phones that spoil one making say one thing. */
 export const spoilPiece = (part: string, copy: string, making: number) =>
   edits(`parts/${part}/pieces/${copy}/spoils/g${making}/`, f.spoilFields, { spoiled: true });

@@ -23,7 +23,12 @@ const stamp = {
   undoes: v.optional(word(60)),
 };
 
-const op = v.pipe(v.string(), v.regex(/^(cut|mark)(\/[A-Za-z0-9~]{1,60}){2,3}$/));
+const op = v.pipe(
+  v.string(),
+  v.regex(
+    /^((cut|mark)(\/[A-Za-z0-9~]{1,60}){2,3}|lay\/[a-z0-9]{1,24}\/r[nf]{0,400}|buy(\/[A-Za-z0-9~]{1,60}){2,3})$/,
+  ),
+);
 const figure = v.pipe(
   v.string(),
   v.check((text) => fromStored(text).ok, 'not an exact length'),

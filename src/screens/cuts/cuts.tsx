@@ -5,6 +5,7 @@ import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
+import { breakdownCount } from '../sheets/progress';
 import { UndoButton } from '../undo-button';
 import { ByPart } from './by-part';
 import { plainCuts } from './plain';
@@ -34,6 +35,7 @@ export function CutsScreen({ bench }: { readonly bench: Bench }) {
             />
           </div>
         )}
+        <BreakDown bench={bench} />
         <OrderLine list={list} />
         <Misfits list={list} bench={bench} />
         <div class="pad-x segs">
@@ -263,4 +265,22 @@ function runsOfBuild(cards: readonly Card[]): readonly (readonly Card[])[] {
     else runs.push([card]);
   }
   return runs;
+}
+
+/** Pieces come out of their sheets before anything else is cut in them. */
+function BreakDown({ bench }: { readonly bench: Bench }) {
+  const job = bench.job.value;
+  const { cut, of } = job ? breakdownCount(job.sheets, bench.folded.value) : { cut: 0, of: 0 };
+  if (of === 0 || cut === of) return null;
+  return (
+    <button type="button" class="nextset" onClick={() => bench.go({ at: 'sheets' })}>
+      <span class="grow">
+        <b>Break down the sheets</b>
+        <span class="s muted block">
+          {cut} of {of} cuts made
+        </span>
+      </span>
+      <Icon name="next" />
+    </button>
+  );
 }

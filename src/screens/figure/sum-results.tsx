@@ -9,7 +9,7 @@ import { writeLength } from '../../length/write';
 import { Mixed, Remainder } from '../../ui/mixed';
 import type { SumRule } from './sums';
 
-const Marked = ({
+export const Marked = ({
   value,
   tape,
   label,
@@ -28,7 +28,7 @@ const Marked = ({
   );
 };
 
-const Wrong = ({ children }: { readonly children: string }) => <p class="wrongline">{children}</p>;
+export const Wrong = ({ children }: { readonly children: string }) => <p class="wrongline">{children}</p>;
 
 export const otherEndSum: SumRule = {
   title: 'From the other end',

@@ -12,15 +12,18 @@ import { Given } from '../../ui/mixed';
 import { sheetsOf } from '../stock/sheets';
 import type { Desk } from './desk';
 import { type FigureState, fillBlank, undoFigure } from './figure.model';
+import { guideSum, stripsSum } from './sheet-sums';
 import { burnedSum, diagonalSum, otherEndSum, partsSum, squareSum } from './sum-results';
 
-export type Sum = 'other-end' | 'parts' | 'diagonal' | 'square' | 'burned';
+export type Sum = 'other-end' | 'parts' | 'diagonal' | 'square' | 'burned' | 'strips' | 'guide';
 
 const kinds: readonly { readonly value: Sum; readonly label: string; readonly hint: string }[] = [
   { value: 'other-end', label: 'From the other end', hint: 'the same mark, measured back' },
   { value: 'parts', label: 'Equal parts', hint: 'with dividers, or kerfs, between' },
   { value: 'diagonal', label: 'Diagonal', hint: 'of a width and a height' },
   { value: 'square', label: 'Square up', hint: 'two diagonals: push how much, till what' },
+  { value: 'strips', label: 'Strips from a sheet', hint: 'how many, and what is over' },
+  { value: 'guide', label: 'Guide for the saw', hint: 'where its edge goes, on either side of the line' },
   { value: 'burned', label: 'Burned tape', hint: 'started at an inch, or the tape’s own body' },
 ];
 
@@ -55,6 +58,8 @@ const rules: Record<Sum, SumRule> = {
   diagonal: diagonalSum,
   square: squareSum,
   burned: burnedSum,
+  strips: stripsSum,
+  guide: guideSum,
 };
 
 type SumPageProps = {

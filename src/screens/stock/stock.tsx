@@ -8,7 +8,8 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { TextDock } from '../marks/ask';
+import { type Ask, AskDock, TextDock } from '../marks/ask';
+import { StockSlip } from '../sheets/stock-slip';
 import { UndoButton } from '../undo-button';
 import { InUse } from './in-use';
 import { Offcuts } from './offcuts';
@@ -16,7 +17,7 @@ import { sheetOf } from './sheets';
 
 /** A sheet as measured: a set of readings, not one number. */
 export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
-  const [open, setOpen] = useState<'name' | 'planned' | number>();
+  const [open, setOpen] = useState<'name' | 'planned' | number | Ask>();
   const job = bench.job.value;
   const stock = job?.stock.find((s) => s.id === id);
   const leave = () => bench.go({ at: 'job' });
@@ -82,6 +83,9 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
             }))}
           />
         </div>
+        <StockSlip
+          {...{ bench, stock, open: typeof open === 'object' ? open : undefined, onOpen: setOpen }}
+        />
         <InUse bench={bench} stock={stock} onPlanned={() => setOpen('planned')} />
         <Offcuts bench={bench} stock={stock} />
         <div class="pad-x adds">
@@ -112,6 +116,17 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
           fill="length"
           now={stock.planned}
           onLength={(planned) => void bench.act('Planned thickness', editStock(id, { planned }))}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+      {typeof open === 'object' && (
+        <AskDock
+          key={open.title}
+          ask={open}
+          tape={job.tape}
+          sheets={[]}
+          onSave={(changes) => void bench.act(open.title, changes)}
+          onTry={() => undefined}
           onClose={() => setOpen(undefined)}
         />
       )}

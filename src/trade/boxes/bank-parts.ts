@@ -137,6 +137,7 @@ const afterBlank = (own: Part, before: Part | undefined): Part =>
   before
     ? {
         ...own,
+        outOf: before.outOf ?? before.id,
         waits: [...(own.waits ?? []), opId(before.id, before.id.endsWith('blank') ? 'len' : 'rip', '1')],
       }
     : own;

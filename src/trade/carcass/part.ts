@@ -91,6 +91,8 @@ export type Part = {
   readonly waits?: readonly string[];
   /** The opening it must pass, by its bank: not cut before that is measured. */
   readonly opening?: string;
+  /** The part whose piece it is cut out of: it needs none of its own. */
+  readonly outOf?: string;
   /** The part it is mirrored by, or cut with. */
   readonly mates: readonly string[];
   /** Edging with mitred ends: to the long points. */

@@ -1,0 +1,126 @@
+// Laying pieces on sheets, beside published results: sheets in all beside the fewest known, how often they are met, how
+// often proved, the mean gap and the time; and beside a plain first-fit-decreasing packer in shelves.
+// node e2e/bench/sheets.mjs runs it alone. KNIFELINE_PACKING names a folder with more instances of the same form; otherwise
+// those of tests/published/data. KNIFELINE_EFFORT: units each (2000), KNIFELINE_EACH: only every so many-th instance.
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'vite';
+import { root } from '../tools/install.mjs';
+
+const folder = process.env.KNIFELINE_PACKING ?? `${root}/tests/published/data`;
+const effort = Number(process.env.KNIFELINE_EFFORT ?? 2000);
+const each = Number(process.env.KNIFELINE_EACH ?? 1);
+
+/** The module as the app ships it: bundled, so that no import is looked up in the loops. */
+async function shipped(entry) {
+  const [{ output }] = await build({
+    root: `${root}/src`,
+    configFile: false,
+    publicDir: false,
+    build: { write: false, target: 'es2022', lib: { entry, formats: ['es'], fileName: 'sheets' } },
+    logLevel: 'error',
+  });
+  return import(`data:text/javascript;base64,${Buffer.from(output[0].code).toString('base64')}`);
+}
+
+function problemOf({ sheet, items, rotation, kerf = 0, trim = 0 }) {
+  const all = kerf - 2 * trim;
+  return {
+    sheets: [{ w: sheet.w + all, h: sheet.h + all, cost: 1 }],
+    pieces: items.map(({ w, h, count, rotate = rotation }) => ({
+      w: w + kerf,
+      h: h + kerf,
+      count,
+      turn: rotate,
+    })),
+  };
+}
+
+/** First fit decreasing in shelves: the highest first, on the first shelf with room; sheets filled shelf by shelf. */
+function shelves({ sheets: [sheet], pieces }) {
+  const lying = ({ w, h, turn, count }) => {
+    const flat = turn && h > w && h <= sheet.w && w <= sheet.h;
+    return Array.from({ length: count }, () => (flat ? { w: h, h: w } : { w, h }));
+  };
+  const used = [];
+  for (const { w, h } of pieces.flatMap(lying).sort((a, b) => b.h - a.h || b.w - a.w)) {
+    const shelf = used.flatMap((s) => s.shelves).find((s) => s.h >= h && s.left >= w);
+    if (shelf) {
+      shelf.left -= w;
+      continue;
+    }
+    let on = used.find((s) => s.left >= h);
+    if (!on) {
+      on = { left: sheet.h, shelves: [] };
+      used.push(on);
+    }
+    on.left -= h;
+    on.shelves.push({ h, left: sheet.w - w });
+  }
+  return used.length;
+}
+
+function laid(laySheets, problem) {
+  const from = performance.now();
+  const all = laySheets(problem, { seed: 1, effort });
+  let first;
+  for (;;) {
+    const { done, value } = all.next();
+    if (value) first ??= performance.now() - from;
+    if (!done) continue;
+    if (!value.ok) throw new Error(value.error.code);
+    return { plan: value.value, first, time: performance.now() - from };
+  }
+}
+
+function files() {
+  return readdirSync(folder)
+    .filter((name) => name.startsWith('2d') && name.endsWith('.json'))
+    .flatMap((name) => {
+      const { instances } = JSON.parse(readFileSync(path.join(folder, name), 'utf8'));
+      const some = instances.filter((i) => i.objective === 'bins');
+      return [false, true].map((rotation) => ({
+        name: `${name.replace('.json', '')} ${rotation ? 'turned' : 'fixed'}`,
+        instances: some.filter((i, k) => i.rotation === rotation && Math.floor(k / 2) % each === 0),
+      }));
+    })
+    .filter(({ instances }) => instances.length > 0);
+}
+
+const sum = (list, of) => list.reduce((all, x) => all + of(x), 0);
+
+/** Per class: what the planner, the published results and the plain shelf packer come to. */
+export async function sheetPlans() {
+  const { laySheets } = await shipped(`${root}/src/trade/sheets/two-d/lay-sheets.ts`);
+  return files().map(({ name, instances }) => {
+    const found = instances.map((instance) => {
+      const problem = problemOf(instance);
+      return { known: instance.best_known, shelves: shelves(problem), ...laid(laySheets, problem) };
+    });
+    return {
+      name,
+      instances: found.length,
+      'at published best': found.filter((f) => f.plan.cost <= f.known).length,
+      proved: found.filter((f) => f.plan.proved).length,
+      sheets: sum(found, (f) => f.plan.cost),
+      published: sum(found, (f) => f.known),
+      shelves: sum(found, (f) => f.shelves),
+      'mean gap %': Number(((100 * sum(found, (f) => f.plan.cost / f.known - 1)) / found.length).toFixed(2)),
+      'worst first ms': Number(Math.max(...found.map((f) => f.first)).toFixed(1)),
+      'mean ms': Math.round(sum(found, (f) => f.time) / found.length),
+    };
+  });
+}
+
+/** Rows for the bench's table. */
+export async function sheets() {
+  return (await sheetPlans()).map((row) => ({
+    name: `sheets ${row.name}, ${row['at published best']} of ${row.instances} at the fewest known`,
+    app: row.sheets,
+    beside: row.published,
+    unit: 'sheets',
+  }));
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) console.table(await sheetPlans());

@@ -1,0 +1,180 @@
+import type { Change } from '../../store/entry';
+import type { SheetNeed } from '../../trade/buying/need';
+import { screwFor } from '../../trade/install/screw';
+import { Bar } from '../../ui/bar';
+import { Icon } from '../../ui/icon';
+import { TickBox } from '../../ui/tick-box';
+import { frontScrew } from '../bank/front-screw';
+import type { BankPlan } from '../bank-plan';
+import type { Bench } from '../bench';
+import type { Plan } from '../plan';
+import { needsOf } from '../sheets/needs';
+import { breakdownOf } from '../sheets/view';
+import { listsOf } from '../shop-lists';
+import { UndoButton } from '../undo-button';
+import { type BuyView, buyView, type Gone, gotChanges, type Row, tickChanges } from './view';
+import { amountWords, changedText, goneText, groupWords, lineName, notText, whyText } from './words';
+
+/** What to buy, by group, each line with why so many; what is got goes down to the end. Works with no signal. */
+export function BuyScreen({ bench }: { readonly bench: Bench }) {
+  const plan = bench.plan.value;
+  const found = plan && breakdownOf(plan, bench.shop.value, bench.folded.value);
+  const view = plan && found && viewOf(bench, plan, needsOf(found));
+  if (!view || isBare(view)) return <Empty bench={bench} />;
+  const open = view.open.flatMap((g) => g.rows).length;
+  const of = open + view.got.length;
+  return (
+    <>
+      <BuyBar bench={bench} sub={of === 0 ? '' : `${view.got.length} of ${of} got`} />
+      <main class="page">
+        {open === 0 && (
+          <p class="pad-x empty-line">
+            {of > 0 ? 'Everything on the list is got.' : 'Nothing to buy of what is counted here.'}
+          </p>
+        )}
+        {view.open.map(({ group, rows }) => (
+          <section key={group} aria-label={groupWords[group]}>
+            <h2 class="sec pad-x">{groupWords[group]}</h2>
+            <ul>
+              {rows.map((row) => (
+                <BuyRow key={row.op} row={row} bench={bench} />
+              ))}
+            </ul>
+          </section>
+        ))}
+        <NotCounted view={view} />
+        <Got view={view} bench={bench} />
+      </main>
+    </>
+  );
+}
+
+function viewOf(bench: Bench, plan: Plan, needs: readonly SheetNeed[]): BuyView {
+  const screw = (bank: BankPlan) => {
+    const own = frontScrew(bench, bank);
+    return own && screwFor({ ...own, lengths: listsOf(bench).screws });
+  };
+  return buyView({
+    plan,
+    needs,
+    ticks: bench.folded.value.ticks,
+    slideLength: bench.shop.value.slideLength,
+    frontScrew: screw,
+  });
+}
+
+const isBare = ({ open, got, gone, not, sheets }: BuyView): boolean =>
+  !sheets && [open, got, gone, not].every((list) => list.length === 0);
+
+const BuyBar = ({ bench, sub }: { readonly bench: Bench; readonly sub: string }) => (
+  <Bar title="To buy" sub={sub} leave={{ label: 'Sheets', onTap: () => bench.go({ at: 'sheets' }) }}>
+    <UndoButton bench={bench} />
+  </Bar>
+);
+
+const Empty = ({ bench }: { readonly bench: Bench }) => (
+  <>
+    <BuyBar bench={bench} sub={bench.job.value?.name ?? ''} />
+    <main class="page">
+      <p class="pad-x empty-line">
+        Nothing to buy yet. Give a case its outside sizes, and say what its parts are of.
+      </p>
+      <div class="pad-x">
+        <button type="button" class="btn main full" onClick={() => bench.go({ at: 'job' })}>
+          To the job
+        </button>
+      </div>
+    </main>
+  </>
+);
+
+/** The count huge, its unit small; what it is and why so many; the box where the thumb is. */
+function BuyRow({ row, bench }: { readonly row: Row; readonly bench: Bench }) {
+  const { line, op, ticked, now } = row;
+  const { figure, unit } = amountWords(line);
+  const name = lineName(line);
+  const changed = changedText(row);
+  const got = row.now === 'got' || row.now === 'fewer';
+  const act = (label: string, changes: readonly Change[]) => void bench.act(`${label}: ${name}`, changes);
+  return (
+    <li class={got ? 'buyline got' : 'buyline'}>
+      <p class="many">
+        <span class="mx bench">{figure}</span> <span class="s">{unit}</span>
+      </p>
+      <div class="grow">
+        <b>{name}</b>
+        {changed && <p class={now === 'more' ? 'wrongline' : 's lit'}>{changed}</p>}
+        <p class="note">{whyText(line.why)}</p>
+        <div class="runacts">
+          {now === 'more' && (
+            <button type="button" class="chip" onClick={() => act('Got the rest', gotChanges(row))}>
+              Got the rest
+            </button>
+          )}
+          <Readings row={row} bench={bench} />
+        </div>
+      </div>
+      <TickBox
+        label={`${figure} ${unit}, ${name}`}
+        ticked={ticked !== undefined}
+        saving={bench.saving.value.has(op)}
+        onTap={() => act(ticked ? 'Not got' : 'Got', tickChanges(row))}
+      />
+    </li>
+  );
+}
+
+/** Measured at the rack, before paying. */
+function Readings({ row, bench }: { readonly row: Row; readonly bench: Bench }) {
+  const { why } = row.line;
+  if (why.code !== 'layout' || why.need.kind !== 'sheet') return null;
+  const { stock } = why.need;
+  return (
+    <button type="button" class="chip" onClick={() => bench.go({ at: 'stock', id: stock })}>
+      <Icon name="measure" />
+      Readings
+    </button>
+  );
+}
+
+/** What the job asks for and the list cannot count: never left out unsaid. */
+const NotCounted = ({ view }: { readonly view: BuyView }) => (
+  <section aria-label="Not counted">
+    <h2 class="sec pad-x">Not counted</h2>
+    <ul class="problems pad-x">
+      {view.not.map((not, k) => (
+        <li key={k} class="note">
+          {notText(not)}
+        </li>
+      ))}
+      <li class="note">Glue, finish and pulls are not reckoned.</li>
+    </ul>
+  </section>
+);
+
+function Got({ view, bench }: { readonly view: BuyView; readonly bench: Bench }) {
+  if (view.got.length + view.gone.length === 0) return null;
+  const stocks = bench.job.value?.stock ?? [];
+  const words = (gone: Gone) => goneText(gone, (id) => stocks.find((s) => s.id === id)?.name);
+  return (
+    <section aria-label="Got">
+      <h2 class="sec pad-x">Got</h2>
+      <ul>
+        {view.got.map((row) => (
+          <BuyRow key={row.op} row={row} bench={bench} />
+        ))}
+        {view.gone.map((gone) => (
+          <li key={gone.op} class="buyline got">
+            <p class="grow s">{words(gone)}</p>
+            <TickBox
+              label={words(gone)}
+              ticked
+              saving={bench.saving.value.has(gone.op)}
+              onTap={() => void bench.act('Not got', [{ kind: 'untick', op: gone.op }])}
+            />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,154 @@
+import { asInches, asNumber, type Length, less, type Ratio } from '../../length/length';
+import { fromStored } from '../../length/stored';
+import type { Change } from '../../store/entry';
+import { type Job, tickOf } from '../../store/job';
+import type { Folded } from '../../store/log';
+import { drawersWarnings } from '../../trade/boxes/drawer-warnings';
+import { type BuyingBank, buyingOf } from '../../trade/buying/buying';
+import { type BuyingLine, type Group, groups, type NotListed } from '../../trade/buying/line';
+import type { SheetNeed } from '../../trade/buying/need';
+import type { ScrewSchedule } from '../../trade/buying/screws';
+import type { BuyingStock } from '../../trade/buying/solid';
+import type { Screw } from '../../trade/install/screw';
+import { type BankPlan, thickIn } from '../bank-plan';
+import { type Plan, stuffOf } from '../plan';
+
+/** A line with its tick: what was ticked, and whether the line has changed since. */
+export type Row = {
+  readonly line: BuyingLine;
+  readonly op: string;
+  readonly ticked?: Ratio;
+  readonly now: 'open' | 'got' | 'more' | 'fewer';
+};
+
+/** Ticked once, and no line of the list any more. */
+export type Gone = { readonly op: string; readonly ticked: Ratio };
+
+/** A bank whose fronts are screwed on from inside, with no word on how many in each. */
+export type ScrewsNotSaid = {
+  readonly code: 'screws-not-said';
+  readonly name: string;
+  readonly fronts: number;
+  readonly screw: Screw;
+};
+
+export type BuyView = {
+  readonly open: readonly { readonly group: Group; readonly rows: readonly Row[] }[];
+  readonly got: readonly Row[];
+  readonly gone: readonly Gone[];
+  readonly not: readonly (NotListed | ScrewsNotSaid)[];
+  readonly sheets: boolean;
+};
+
+export type BuyingAt = {
+  readonly plan: Plan;
+  readonly needs: readonly SheetNeed[];
+  readonly ticks: Folded['ticks'];
+  /** Slides of the shop, where a bank says none. Inches. */
+  readonly slideLength?: Length | undefined;
+  /** The screw that holds a front of a bank from inside. */
+  readonly frontScrew: (bank: BankPlan) => Screw | undefined;
+  /** How many of them hold one front, where the job says. */
+  readonly screwsEach?: (bank: BankPlan) => number | undefined;
+};
+
+/** Id of the tick of a line. @example buyOp('sheets/a') // 'buy/sheets/a' */
+export const buyOp = (id: string): string => `buy/${id}`;
+
+/** The list as the screen shows it: what is still to buy by group, what is got, and what the list cannot count. */
+export function buyView(at: BuyingAt): BuyView {
+  const banks = [...at.plan.banks.values()];
+  const { lines, not } = buyingOf({
+    needs: at.needs,
+    stocks: stocksOf(at.plan.job),
+    parts: at.plan.parts,
+    banks: banks.map((bank) => bankOf(bank, at)),
+    screws: banks.flatMap((bank) => schedulesOf(bank, at)),
+  });
+  const rows = lines.map((line) => rowOf(line, at.ticks));
+  const open = rows.filter(isOpen);
+  return {
+    open: groups
+      .map((group) => ({ group, rows: open.filter((r) => r.line.group === group) }))
+      .filter((g) => g.rows.length > 0),
+    got: rows.filter((r) => !isOpen(r)),
+    gone: goneOf(at.ticks, new Set(rows.map((r) => r.op))),
+    not: [...not, ...banks.flatMap((bank) => screwsNotSaid(bank, at))],
+    sheets: at.needs.length > 0,
+  };
+}
+
+/** A line that wants more than was got stays where it is seen. */
+const isOpen = ({ now }: Row): boolean => now === 'open' || now === 'more';
+
+const stocksOf = (job: Job): readonly BuyingStock[] =>
+  job.stock.flatMap((stock) =>
+    stuffOf(stock).map((stuff) => ({
+      ...stuff,
+      kind: stock.kind,
+      ...(stock.rough ? { rough: stock.rough } : {}),
+    })),
+  );
+
+const nameOf = ({ bank }: BankPlan): string => bank.name || 'Drawers';
+
+function bankOf(found: BankPlan, { plan, slideLength }: BuyingAt): BuyingBank {
+  const { bank, fronts, drawers } = found;
+  const thick = thickIn(bank, plan.stuff)('front');
+  const long = bank.slideLong ?? slideLength;
+  const warnings = drawers?.ok ? drawersWarnings(drawers.value) : [];
+  const over = warnings.flatMap((w) => (w.code === 'slide-too-long' ? [w.over] : []))[0];
+  return {
+    name: nameOf(found),
+    ...(fronts.ok ? { fronts: fronts.value } : {}),
+    ...(thick ? { thick } : {}),
+    ...(long ? { slideLong: long } : {}),
+    ...(over ? { slideTooLong: over } : {}),
+  };
+}
+
+const frontsIn = ({ fronts }: BankPlan): number =>
+  fronts.ok ? fronts.value.columns.flatMap((c) => c.heights).length : 0;
+
+/** Nobody invents how many screws a front has: a bank that does not say is named instead. */
+function schedulesOf(found: BankPlan, at: BuyingAt): readonly ScrewSchedule[] {
+  const long = at.frontScrew(found)?.pick;
+  const each = at.screwsEach?.(found);
+  return long && each ? [{ words: `fronts of ${nameOf(found)}`, long, pieces: frontsIn(found), each }] : [];
+}
+
+function screwsNotSaid(found: BankPlan, at: BuyingAt): readonly ScrewsNotSaid[] {
+  const screw = at.frontScrew(found);
+  const fronts = frontsIn(found);
+  if (!screw || fronts === 0 || screw.fails === 'no-room') return [];
+  if (screw.pick && at.screwsEach?.(found)) return [];
+  return [{ code: 'screws-not-said', name: nameOf(found), fronts, screw }];
+}
+
+function amountIn(ticks: Folded['ticks'], op: string): Ratio | undefined {
+  const tick = ticks.get(op);
+  const read = tick && fromStored(tick.figure);
+  return read?.ok ? asNumber(read.value) : undefined;
+}
+
+function rowOf(line: BuyingLine, ticks: Folded['ticks']): Row {
+  const op = buyOp(line.id);
+  const ticked = amountIn(ticks, op);
+  if (!ticked) return { line, op, now: 'open' };
+  const [then, now] = [asInches(ticked), asInches(line.amount)];
+  return { line, op, ticked, now: less(then, now) ? 'more' : less(now, then) ? 'fewer' : 'got' };
+}
+
+const goneOf = (ticks: Folded['ticks'], ops: ReadonlySet<string>): readonly Gone[] =>
+  [...ticks.keys()].flatMap((op) => {
+    const ticked = op.startsWith('buy/') && !ops.has(op) ? amountIn(ticks, op) : undefined;
+    return ticked ? [{ op, ticked }] : [];
+  });
+
+/** A tap on the box of a line: a tick keeps what was to buy. */
+export const tickChanges = ({ line, op, ticked }: Row): readonly Change[] =>
+  ticked ? [{ kind: 'untick', op }] : gotChanges({ line, op });
+
+/** Ticked at what is to buy now, whatever it was ticked at before. */
+export const gotChanges = ({ line, op }: Pick<Row, 'line' | 'op'>): readonly Change[] =>
+  tickOf(op, asInches(line.amount));

@@ -1,0 +1,234 @@
+import {
+  asInches,
+  asNumber,
+  equals,
+  howMany,
+  inches,
+  isZero,
+  type Length,
+  type Ratio,
+  times,
+} from '../../length/length';
+import { assertNever } from '../../length/result';
+import { toWhole } from '../../length/round';
+import { fromStored } from '../../length/stored';
+import type { BoardFeet, BuyingLine, Group, NotListed, Unit, Why } from '../../trade/buying/line';
+import type { SheetNeed } from '../../trade/buying/need';
+import { screwText, w } from '../bank/words';
+import type { Gone, Row, ScrewsNotSaid } from './view';
+
+export const groupWords: Record<Group, string> = {
+  sheets: 'Sheets',
+  sticks: 'Sticks',
+  solid: 'Solid wood',
+  edging: 'Band',
+  slides: 'Slides',
+  screws: 'Screws',
+};
+
+const unitWords: Record<Unit, readonly [string, string]> = {
+  sheet: ['sheet', 'sheets'],
+  stick: ['stick', 'sticks'],
+  'board foot': ['board ft', 'board ft'],
+  foot: ['ft', 'ft'],
+  pair: ['pair', 'pairs'],
+  screw: ['screw', 'screws'],
+};
+
+const isOne = (x: Ratio): boolean => equals(asInches(x), inches(1n));
+
+/** A number with at most so many places, nearest: `3.6`, `12`. @example decimal(ratio(18n, 5n), 1) // '3.6' */
+export function decimal(x: Ratio, places: number): string {
+  const shift = 10n ** BigInt(places);
+  const k = toWhole(asNumber(times(asInches(x), shift)), 'halfExpand');
+  const rest = `${k % shift}`.padStart(places, '0').replace(/0+$/, '');
+  return rest && places > 0 ? `${k / shift}.${rest}` : `${k / shift}`;
+}
+
+const percent = (share: Ratio): string => `${decimal(asNumber(times(asInches(share), 100n)), 1)}\u00a0%`;
+
+const counted = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
+
+/** The figure and its unit, apart: the one is huge, the other small. */
+export function amountWords({ amount, unit, why }: BuyingLine): {
+  readonly figure: string;
+  readonly unit: string;
+} {
+  const [one, many] = unitWords[unit];
+  const least = why.code === 'layout' && why.need.how === 'least';
+  const words = isOne(amount) ? one : many;
+  return { figure: decimal(amount, 1), unit: least ? `${words}, at least` : words };
+}
+
+/** What a line is called. */
+export function lineName({ name, why }: BuyingLine): string {
+  switch (why.code) {
+    case 'layout':
+      return `${name}, ${sizeWords(why.need)}`;
+    case 'tests':
+      return `One more: ${name}`;
+    case 'board-feet':
+      return name;
+    case 'band':
+      return `Band ${w(why.thick)} thick, for edges of ${w(why.wide)}`;
+    case 'slides':
+      return `Slides ${w(why.long)} long`;
+    case 'screws':
+      return `Screws ${w(why.long)} long`;
+    default:
+      return assertNever(why);
+  }
+}
+
+/** Two sizes on one line, never broken between them. */
+const byWords = (long: Length, wide: Length): string => `${w(long)} × ${w(wide)}`.replaceAll(' ', '\u00a0');
+
+const sizeWords = ({ long, wide }: SheetNeed): string => (wide ? byWords(long, wide) : `${w(long)} long`);
+
+/** Why so many, in one or two sentences. */
+export function whyText(why: Why): string {
+  switch (why.code) {
+    case 'layout':
+      return layoutText(why.need, why.solid);
+    case 'tests':
+      return 'One part’s worth for test cuts: nothing left that holds one.';
+    case 'board-feet':
+      return solidText(why.solid);
+    case 'band':
+      return `${counted(why.fronts, 'front')}, ${feet(why.around)} round their edges, and ${percent(why.more)} over.`;
+    case 'slides':
+      return slidesText(why);
+    case 'screws':
+      return screwsText(why);
+    default:
+      return assertNever(why);
+  }
+}
+
+const feet = (x: Length): string => `${decimal(howMany(x, inches(12n)), 1)} ft`;
+
+function layoutText(need: SheetNeed, solid: BoardFeet | undefined): string {
+  const have = need.have > 0 ? `, ${need.have} at hand` : '';
+  return [`${howText(need)}${have}.`, spareText(need), solid ? instead(solid) : ''].filter(Boolean).join(' ');
+}
+
+function howText({ how, kind, count, pieces }: SheetNeed): string {
+  const taken = counted(count, kind);
+  const one = pieces === 1;
+  const come = `${counted(pieces, 'piece')} ${one ? 'comes' : 'come'} out of ${taken}`;
+  switch (how) {
+    case 'proved':
+      return `${come}; no layout takes fewer`;
+    case 'laid':
+      return `${come} as laid out; whether fewer would do is not proved`;
+    case 'least':
+      return `${counted(pieces, 'piece')} not laid out yet: ${taken} at least`;
+    default:
+      return assertNever(how);
+  }
+}
+
+function spareText({ kind, how, spare }: SheetNeed): string {
+  if (kind === 'stick') return '';
+  if (spare) return `What is left holds a piece of ${byWords(spare.long, spare.wide)} for test cuts.`;
+  return how === 'least' ? 'Whether a piece for test cuts is left, the layout will say.' : '';
+}
+
+const thickWords = {
+  rough: (t: string) => `${t} thick, rough.`,
+  measured: (t: string) => `Reckoned ${t} thick, as measured; sold rough it counts thicker.`,
+  planned: (t: string) => `Reckoned ${t} thick, as planned; sold rough it counts thicker.`,
+} as const;
+
+function solidText({ pieces, net, waste, thick, as }: BoardFeet): string {
+  const hold = `${counted(pieces, 'piece')} ${pieces === 1 ? 'holds' : 'hold'} ${decimal(net, 2)}`;
+  const more = isZero(asInches(waste)) ? 'nothing for waste' : `${percent(waste)} for waste`;
+  return `${hold}, and ${more}. ${thickWords[as](w(thick))}`;
+}
+
+/** Beside sticks: the same wood by the board foot, for a yard that sells it so. */
+const instead = ({ buy, waste, thick, as }: BoardFeet): string =>
+  `Or ${decimal(buy, 1)} board ft instead, ${percent(waste)} for waste in it, ${w(thick)} thick ${as === 'rough' ? 'rough' : `as ${as}`}.`;
+
+function slidesText({ drawers, banks, long, tooLong }: Extract<Why, { readonly code: 'slides' }>): string {
+  const own = `One pair a drawer: ${counted(drawers, 'drawer')} (${banks.join(', ')}).`;
+  return tooLong
+    ? `${own} At ${w(long)} they are ${w(tooLong)} too long for the depth there is, less an eighth: shorter ones, or a deeper case.`
+    : own;
+}
+
+function screwsText({ uses, count, boxes }: Extract<Why, { readonly code: 'screws' }>): string {
+  const each = uses.map((u) => `${u.pieces} ${u.words} at ${u.each} each`).join(', ');
+  const sold = [
+    ...(boxes.hundreds > 0 ? [`${boxes.hundreds} of a hundred`] : []),
+    ...(boxes.fifties > 0 ? [`${boxes.fifties} of fifty`] : []),
+  ].join(' and ');
+  return `${each}: ${count}. In boxes, ${sold}.`;
+}
+
+/** What a line was ticked at, where it has changed since. */
+export function changedText({ line, ticked, now }: Row): string | undefined {
+  if (!ticked || now === 'open' || now === 'got') return undefined;
+  return `ticked at ${decimal(ticked, 1)}, now ${decimal(line.amount, 1)}`;
+}
+
+const ofGroup: Record<Group, Unit> = {
+  sheets: 'sheet',
+  sticks: 'stick',
+  solid: 'board foot',
+  edging: 'foot',
+  slides: 'pair',
+  screws: 'screw',
+};
+
+const isGroup = (word: string): word is Group => word in ofGroup;
+
+/** What was got and is no line of the list any more. */
+export function goneText({ op, ticked }: Gone, nameOf: (stock: string) => string | undefined): string {
+  const [, group = '', own = ''] = op.split('/');
+  const [one, many] = isGroup(group) ? unitWords[ofGroup[group]] : ['thing', 'things'];
+  const name = isGroup(group) ? ownName(group, own, nameOf) : undefined;
+  return `${decimal(ticked, 1)} ${isOne(ticked) ? one : many}${name ? `, ${name}` : ''}: nothing in the job asks for it now.`;
+}
+
+function ownName(
+  group: Group,
+  own: string,
+  nameOf: (stock: string) => string | undefined,
+): string | undefined {
+  if (group === 'edging') return 'band for edges';
+  const [stock = ''] = own.split('~');
+  if (group !== 'slides' && group !== 'screws') return nameOf(stock);
+  const long = fromStored(own.replace('~', '/'));
+  return long.ok ? `${group} ${w(long.value)} long` : group;
+}
+
+/** What the job asks for and the list cannot count, and what to do about it. */
+export function notText(not: NotListed | ScrewsNotSaid): string {
+  switch (not.code) {
+    case 'not-laid-out':
+      return `${not.name}: ${counted(not.pieces, 'piece')}, and no sheets counted for ${not.pieces === 1 ? 'it' : 'them'} yet.`;
+    case 'no-stock':
+      return `${counted(not.pieces, 'piece')} of no stock (${someOf(not.names)}): nothing is counted for ${not.pieces === 1 ? 'it' : 'them'}.`;
+    case 'bank-not-worked':
+      return `${not.name} does not work out yet: no slides and no band counted for it.`;
+    case 'slides-not-said':
+      return `${not.name}: say how long the slides are. ${counted(not.drawers, 'pair')}, if they run on slides.`;
+    case 'screws-not-said':
+      return screwsNotText(not);
+    default:
+      return assertNever(not);
+  }
+}
+
+const someOf = (names: readonly string[]): string =>
+  names.length > 3
+    ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more`
+    : names.map((name) => name || 'no name').join(', ');
+
+function screwsNotText({ name, fronts, screw }: ScrewsNotSaid): string {
+  const held = `${counted(fronts, 'front')} of ${name} screwed on from inside`;
+  return screw.pick
+    ? `${held}, screws ${w(screw.pick)} long: how many a front, nobody has said.`
+    : `${held}. ${screwText(screw)}`;
+}

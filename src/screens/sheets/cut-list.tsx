@@ -1,0 +1,39 @@
+import type { Tape } from '../../length/tape';
+import type { CutStep } from '../../trade/sheets/cut-steps';
+import { Icon } from '../../ui/icon';
+import { Inline } from '../../ui/mixed';
+import { cutTitle } from './words';
+
+type CutListProps = {
+  readonly steps: readonly CutStep[];
+  readonly now: CutStep | undefined;
+  readonly done: (step: CutStep) => boolean;
+  readonly tape: Tape;
+  readonly onCut: (path: string) => void;
+};
+
+/** Every cut of a sheet in order; a tap stands at it. */
+export function CutList({ steps, now, done, tape, onCut }: CutListProps) {
+  return (
+    <section aria-label="Cuts of this sheet">
+      <h2 class="sec pad-x">Cuts in order</h2>
+      <ol>
+        {steps.map((step) => (
+          <li key={step.path}>
+            <button
+              type="button"
+              class={step === now ? 'nextset now' : 'nextset'}
+              aria-current={step === now ? 'step' : undefined}
+              onClick={() => onCut(step.path)}
+            >
+              <b class="cutrank">{done(step) ? <Icon name="tick" /> : step.no}</b>
+              <span class="grow">{cutTitle(step)}</span>
+              <Inline value={step.figure.value} tape={tape} />
+              {done(step) && <span class="sr">cut</span>}
+            </button>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}

@@ -1,0 +1,271 @@
+import { useEffect, useState } from 'preact/hooks';
+import { forDrawing, type Length } from '../../length/length';
+import { writeLength } from '../../length/write';
+import { editOffcut, editSheet, type PlanSheet, tickOf } from '../../store/job';
+import type { CutStep } from '../../trade/sheets/cut-steps';
+import { branchAt, placesOf, withBranch } from '../../trade/sheets/tree';
+import { afterWrongCut, wrongCutError, wrongCutProblem } from '../../trade/sheets/wrong-cut';
+import { Bar } from '../../ui/bar';
+import { Icon } from '../../ui/icon';
+import { KeySheet } from '../../ui/key-sheet';
+import { SheetDrawing, SheetThumb } from '../../ui/sheet-drawing';
+import type { Bench } from '../bench';
+import { manualFirst } from '../cautions';
+import type { Plan } from '../plan';
+import { useWake } from '../saw/use-wake';
+import { UndoButton } from '../undo-button';
+import { CutList } from './cut-list';
+import { CutPanel } from './cut-panel';
+import { Leftovers } from './leftovers';
+import { layOp } from './progress';
+import { type Breakdown, breakdownOf, type PoolView, stepsOf } from './view';
+import { cutDone, listed, sheetTitle } from './words';
+
+/** One sheet, cut by cut: where the next one goes, what it keeps, and what it leaves. */
+export function LayoutScreen({
+  bench,
+  id,
+  path,
+}: {
+  readonly bench: Bench;
+  readonly id: string;
+  readonly path?: string | undefined;
+}) {
+  const plan = bench.plan.value;
+  const found = plan && breakdownOf(plan, bench.shop.value, bench.folded.value);
+  const sheet = plan?.job.sheets.find((s) => s.id === id);
+  const view = sheet && found?.pools.find((v) => v.pool.stocks.some((s) => s.id === sheet.stock));
+  if (!plan || !found || !sheet || !view) {
+    return (
+      <>
+        <Bar title="Sheet" leave={{ label: 'Sheets', word: true, onTap: () => bench.go({ at: 'sheets' }) }} />
+        <main class="page">
+          <p class="pad-x empty-line">This sheet is no longer in the plan: it was laid out anew.</p>
+        </main>
+      </>
+    );
+  }
+  return <Standing key={id} {...{ bench, plan, found, sheet, view, path }} />;
+}
+
+type StandingProps = {
+  readonly bench: Bench;
+  readonly plan: Plan;
+  readonly found: Breakdown;
+  readonly sheet: PlanSheet;
+  readonly view: PoolView;
+  readonly path: string | undefined;
+};
+
+const grains = {
+  long: 'grain up',
+  wide: 'grain across',
+  none: 'no grain',
+} as const;
+
+function Standing(props: StandingProps) {
+  const { bench, plan, found, sheet, view, path } = props;
+  const { tape } = plan.job;
+  useWake(bench);
+  const [wrong, setWrong] = useState<CutStep>();
+  const [says, setSays] = useState<string>();
+  const stock = found.stocks.get(sheet.stock);
+  const stick = stock?.kind === 'stick';
+  const steps = stepsOf(sheet, plan.job, { stocks: found.stocks, shop: bench.shop.value });
+  const { ticks } = bench.folded.value;
+  const done = (step: Pick<CutStep, 'path'>) => ticks.has(layOp(sheet.id, step.path));
+  const next = steps.find((step) => !done(step));
+  const now = steps.find((step) => step.path === path) ?? next;
+  // the cut to be made is in sight, above the panel that says it
+  useEffect(() => document.querySelector('.cutno.now')?.scrollIntoView({ block: 'nearest' }), [now?.path]);
+  const name = (piece: string) => found.pieces.get(piece)?.name ?? 'no longer wanted';
+  const at = (to: string | undefined) =>
+    bench.go(
+      to === undefined ? { at: 'layout', id: sheet.id } : { at: 'layout', id: sheet.id, path: to },
+      true,
+    );
+  const tick = async (step: CutStep) => {
+    const op = layOp(sheet.id, step.path);
+    const cut = `${sheetTitle(sheet, stock, tape)}, cut ${step.no}`;
+    if (done(step)) {
+      await bench.act(`Not cut: ${cut}`, [{ kind: 'untick', op }]);
+      return;
+    }
+    // an offcut that is begun is no longer in the rack
+    const begun = sheet.left && !steps.some(done) ? editOffcut(sheet.left, { gone: true }) : [];
+    if (await bench.act(`Cut: ${cut}`, [...tickOf(op, step.figure.value), ...begun])) at(undefined);
+  };
+  const after =
+    now && !done(now) ? steps.find((step) => step.path === now.path.slice(0, -1) && !done(step)) : undefined;
+  const others = view.sheets.filter((s) => s.id !== sheet.id);
+  const wide = drawnWide(sheet, { stick, alone: others.length === 0 });
+  return (
+    <>
+      <Bar
+        title={sheetTitle(sheet, stock, tape)}
+        sub={`${stock?.name ?? ''}${stick ? '' : `, ${grains[sheet.left ? 'long' : (stock?.grain ?? 'long')]}`}`}
+        leave={{ label: 'Sheets', onTap: () => bench.go({ at: 'sheets' }) }}
+      >
+        <UndoButton bench={bench} />
+      </Bar>
+      <main class="page sheetpage">
+        <div class="sheetwrap">
+          <SheetDrawing
+            size={sheet.size}
+            places={placesOf(sheet, sheet.kerf)}
+            cuts={steps.map((step) => ({
+              path: step.path,
+              no: step.no,
+              state: step === now && !done(step) ? 'now' : done(step) ? 'done' : 'planned',
+            }))}
+            tape={tape}
+            label={`${sheetTitle(sheet, stock, tape)}, ${steps.length} cuts`}
+            piece={(piece) => {
+              const own = found.pieces.get(piece);
+              return own && { name: own.name, long: own.long };
+            }}
+            wide={wide}
+            stick={stick}
+          />
+          {others.length > 0 && (
+            <div class="sidethumbs">
+              {others.map((other) => (
+                <button
+                  key={other.id}
+                  type="button"
+                  class="thumb"
+                  onClick={() => bench.go({ at: 'layout', id: other.id }, true)}
+                >
+                  <SheetThumb size={other.size} places={placesOf(other, other.kerf)} stick={stick} />
+                  <span>{sheetTitle(other, found.stocks.get(other.stock), tape)}</span>
+                </button>
+              ))}
+            </div>
+          )}
+        </div>
+        {view.standing.missing.length > 0 && (
+          <p class="pad-x fact warn">
+            <Icon name="warn" />
+            On no sheet any more: {listed(view.standing.missing.map((p) => p.name))}. Lay out the rest on
+            Sheets.
+          </p>
+        )}
+        {says && (
+          <p class="pad-x fact warn" role="alert">
+            <Icon name="warn" />
+            {says}
+          </p>
+        )}
+        <Leftovers {...{ bench, plan, sheet, stock, done: (p: string) => ticks.has(layOp(sheet.id, p)) }} />
+        <CutList {...{ steps, now, done, tape, onCut: at }} />
+        <p class="caution pad-x">
+          {stick
+            ? 'Against the fence and clamped or held; the stop stands clear of the offcut.'
+            : 'Depth just past the sheet, good face down for a circular saw, both halves held up so that neither binds nor drops.'}{' '}
+          {manualFirst}
+        </p>
+      </main>
+      <div class="cutbar">
+        {now ? (
+          <CutPanel
+            {...{ step: now, done: done(now), of: steps.length, tape, name, shop: bench.shop.value }}
+          />
+        ) : (
+          <p class="pad-x empty-line">
+            {steps.length === 0 ? 'Nothing to cut: the piece is the sheet.' : 'All cut.'}
+          </p>
+        )}
+        <div class="fixedbar three">
+          <button
+            type="button"
+            class="btn"
+            disabled={!now || steps.indexOf(now) === 0}
+            onClick={() => now && at(steps[steps.indexOf(now) - 1]?.path)}
+          >
+            Back
+          </button>
+          {now && !done(now) && !after && (
+            <button
+              type="button"
+              class="btn"
+              onClick={() => {
+                setSays(undefined);
+                setWrong(now);
+              }}
+            >
+              Cut wrong
+            </button>
+          )}
+          {now ? (
+            <button
+              type="button"
+              class="btn main"
+              onClick={() => (after ? at(after.path) : done(now) && next ? at(undefined) : void tick(now))}
+            >
+              {after
+                ? `First cut ${after.no}`
+                : done(now)
+                  ? next
+                    ? 'To the next cut'
+                    : 'Not cut after all'
+                  : `${cutDone(now)}, next`}
+            </button>
+          ) : (
+            <button type="button" class="btn main" onClick={() => bench.go({ at: 'sheets' })}>
+              To the sheets
+            </button>
+          )}
+        </div>
+      </div>
+      {wrong && (
+        <KeySheet
+          title={`What is kept came out at, ${wrong.keep === 'near' ? 'instead of' : 'the trim off, instead of'} ${writeLength(wrong.figure.value, tape)}`}
+          tape={tape}
+          fill="length"
+          now={undefined}
+          onLength={(value) => value && void cutWrong(props, wrong, value).then(setSays)}
+          onClose={() => setWrong(undefined)}
+        />
+      )}
+    </>
+  );
+}
+
+/** So wide the sheet is drawn, pixels: what the phone has beside the other sheets, and so that most of it is in sight. */
+function drawnWide(
+  { size }: PlanSheet,
+  { stick, alone }: { readonly stick: boolean; readonly alone: boolean },
+): number {
+  const room = Math.min(innerWidth, 560) - 32 - (alone ? 20 : 104);
+  if (stick) return Math.min(room, 150);
+  const inSight = 0.58 * innerHeight * (forDrawing(size.wide) / Math.max(forDrawing(size.long), 0.01));
+  return Math.max(Math.min(room, 200), Math.min(room, inSight));
+}
+
+/** A cut that came out elsewhere: both halves are laid out anew with what was to come out of them. */
+async function cutWrong(
+  { bench, plan, found, sheet }: StandingProps,
+  step: CutStep,
+  came: Length,
+): Promise<string | undefined> {
+  const cut = branchAt(sheet.tree, step.path);
+  const stock = found.stocks.get(sheet.stock);
+  if (cut?.is !== 'cut' || !stock) return undefined;
+  const trimmed = step.keep === 'far' ? (came.sub(sheet.kerf) as Length) : came;
+  const wrong = { cut, size: step.size, at: trimmed };
+  const error = wrongCutError(wrong);
+  const w = (x: Length) => writeLength(x, plan.job.tape);
+  if (error?.code === 'not-a-cut') return 'A cut at nothing is no cut. Say where what is kept ends.';
+  if (error) return `That is ${w(error.by)} beyond the sheet, which is ${w(error.most)} there.`;
+  const problem = wrongCutProblem(wrong, { stock, kerf: sheet.kerf, wanted: found.pieces });
+  const { laid, dropped } = await bench.laying.refit(problem);
+  const branch = afterWrongCut(wrong, problem, laid?.sheets);
+  await bench.act(`Cut wrong: ${w(came)} for ${w(step.figure.value)}`, [
+    ...editSheet(sheet.id, { tree: withBranch(sheet.tree, step.path, branch) }),
+    ...tickOf(layOp(sheet.id, step.path), came),
+  ]);
+  const lost = dropped.reduce((n, k) => n + k, 0);
+  return lost === 0
+    ? 'Every piece still goes on what is left of this sheet: the cuts after this one are new.'
+    : undefined;
+}

@@ -1,0 +1,68 @@
+import type { PlanSheet } from '../../store/job';
+import type { SheetStock } from '../../trade/sheets/stock';
+import type { Rect } from '../../trade/sheets/tree';
+import { Icon } from '../../ui/icon';
+import type { Bench } from '../bench';
+import type { Plan } from '../plan';
+import { keepLeftover } from './take-plan';
+import { leftoversOf } from './view';
+import { sizeWords } from './words';
+
+type LeftoversProps = {
+  readonly bench: Bench;
+  readonly plan: Plan;
+  readonly sheet: PlanSheet;
+  readonly stock: SheetStock | undefined;
+  readonly done: (path: string) => boolean;
+};
+
+/** What a sheet has left so far, each to be kept as an offcut: a recut looks there first. */
+export function Leftovers({ bench, plan, sheet, stock, done }: LeftoversProps) {
+  const left = leftoversOf(sheet, done);
+  const { tape } = plan.job;
+  if (left.length === 0) return null;
+  return (
+    <section aria-label="Left over">
+      <h2 class="sec pad-x">Left over</h2>
+      <ul>
+        {left.map(({ path, size }) => {
+          const id = offcutId(sheet.id, path);
+          const kept = plan.job.offcuts.some((o) => o.id === id);
+          const used = plan.job.sheets.some((s) => s.left === id);
+          const own = alongGrain(size, sheet, stock);
+          return (
+            <li key={path} class="nextset ascut">
+              <b class="grow">{sizeWords(own, tape)}</b>
+              {kept || used ? (
+                <span class="muted">
+                  <Icon name="tick" /> {used ? 'in the plan' : 'kept'}
+                </span>
+              ) : (
+                <button
+                  type="button"
+                  class="chip"
+                  onClick={() =>
+                    void bench.act(`Offcut kept: ${sizeWords(own, tape)}`, keepLeftover(id, sheet, own))
+                  }
+                >
+                  Keep as offcut
+                </button>
+              )}
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
+
+/** The same leftover has the same id on every phone. */
+const offcutId = (sheet: string, path: string): string => {
+  let n = 0;
+  for (const step of path) n = (n * 3 + (step === 'n' ? 1 : step === 'f' ? 2 : 0)) % 2_000_000_011;
+  return `${sheet.slice(0, 16)}o${n.toString(36)}`;
+};
+
+/** An offcut's length is its way along the face grain. */
+const alongGrain = (size: Rect, sheet: PlanSheet, stock: SheetStock | undefined): Rect =>
+  stock?.grain === 'wide' && !sheet.left ? { long: size.wide, wide: size.long } : size;

@@ -1,0 +1,69 @@
+import { inches, type Length, less } from '../../length/length';
+import type { PlanSheet } from '../../store/job';
+import type { SheetNeed } from '../../trade/buying/need';
+import { layProblemOf } from '../../trade/sheets/lay-problem';
+import type { SheetStock } from '../../trade/sheets/stock';
+import { piecesIn, placesOf, type Rect } from '../../trade/sheets/tree';
+import { lowerBound } from '../../trade/sheets/two-d/bound';
+import { leastSheets } from './take-plan';
+import { type Breakdown, isSettled, type PoolView } from './view';
+
+/** What sheets and sticks the job takes, by stock: as laid out, else at least so many. */
+export const needsOf = ({ pools, kerf }: Breakdown): readonly SheetNeed[] =>
+  pools.flatMap((view) =>
+    isSettled(view) && view.sheets.length > 0 ? laidNeeds(view) : leastNeed(view, kerf),
+  );
+
+const needOf = (
+  stock: SheetStock,
+): Pick<SheetNeed, 'stock' | 'name' | 'kind' | 'long' | 'wide' | 'have'> => ({
+  stock: stock.id,
+  name: stock.name,
+  kind: stock.kind,
+  long: stock.long,
+  wide: stock.wide,
+  have: stock.have,
+});
+
+function laidNeeds({ pool, sheets, proof }: PoolView): readonly SheetNeed[] {
+  const proved = proof.proved === true && proof.pieces === pool.pieces.length;
+  return pool.stocks.flatMap((stock): readonly SheetNeed[] => {
+    const own = sheets.filter((sheet) => sheet.stock === stock.id && !sheet.left);
+    if (own.length === 0) return [];
+    const spare = largestLeft(own);
+    return [
+      {
+        ...needOf(stock),
+        count: new Set(own.map((sheet) => (sheet.run ? 0 : sheet.no))).size,
+        how: proved ? 'proved' : 'laid',
+        pieces: own.reduce((n, { tree }) => n + piecesIn(tree).length, 0),
+        ...(spare ? { spare } : {}),
+      },
+    ];
+  });
+}
+
+/** A test piece needs at least so much each way. Common practice, no source. Inches. */
+const leastTest = inches(6n);
+
+function largestLeft(sheets: readonly PlanSheet[]): Rect | undefined {
+  const left = sheets
+    .flatMap((sheet) => placesOf(sheet, sheet.kerf))
+    .filter(
+      ({ branch, size }) =>
+        branch.is === 'left' && !less(size.long, leastTest) && !less(size.wide, leastTest),
+    )
+    .map(({ size }) => size);
+  const area = ({ long, wide }: Rect) => long.mul(wide);
+  return left.reduce<Rect | undefined>((most, r) => (most && area(r).lte(area(most)) ? most : r), undefined);
+}
+
+/** Not laid out, or not any more: the bound says how many at least; where sheets differ, by the first. */
+function leastNeed({ pool, problems, toLay }: PoolView, kerf: Length | undefined): readonly SheetNeed[] {
+  const [stock] = pool.stocks;
+  if (!kerf || !stock || problems.length > 0 || toLay.pieces.length === 0) return [];
+  const all = { ...pool, lefts: [] };
+  const problem = layProblemOf(all, kerf);
+  const least = leastSheets({ bound: lowerBound(problem.two) }, problem) ?? 1;
+  return [{ ...needOf(stock), count: Math.max(1, least), how: 'least', pieces: pool.pieces.length }];
+}

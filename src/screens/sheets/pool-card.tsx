@@ -1,0 +1,238 @@
+import type { PlanSheet } from '../../store/job';
+import { laidSheetsOf } from '../../trade/sheets/laid-sheet';
+import { layProblemOf } from '../../trade/sheets/lay-problem';
+import { placesOf } from '../../trade/sheets/tree';
+import { Icon } from '../../ui/icon';
+import { SheetThumb } from '../../ui/sheet-drawing';
+import type { Bench } from '../bench';
+import type { Plan } from '../plan';
+import type { Laying } from './laying';
+import { layOp } from './progress';
+import { isProved, leastSheets, sheetCount, takePlan } from './take-plan';
+import { type Breakdown, isSettled, type PoolView } from './view';
+import {
+  cannotWords,
+  listed,
+  plural,
+  problemWords,
+  proofWords,
+  sheetTitle,
+  sizeWords,
+  unitOf,
+} from './words';
+
+export type PoolProps = {
+  readonly bench: Bench;
+  readonly plan: Plan;
+  readonly found: Breakdown;
+  readonly view: PoolView;
+};
+
+/** One stuff of the job: its sheets as planned, or what laying them out has come to. */
+export function PoolCard(props: PoolProps) {
+  const { bench, plan, view, found } = props;
+  const laying = bench.laying.all.value.get(view.pool.id);
+  const { tape } = plan.job;
+  return (
+    <section class="pool" aria-label={view.name}>
+      <div class="sechead">
+        <h2 class="sec">{view.name}</h2>
+        <button type="button" class="chip" onClick={() => bench.go({ at: 'pieces', id: view.pool.id })}>
+          {plural(view.pool.pieces.length, 'piece')}
+        </button>
+      </div>
+      {laying ? <Search {...props} laying={laying} /> : <Taken {...props} />}
+      {found.kerf && view.problems.length > 0 && (
+        <ul class="pad-x facts">
+          {view.problems.map((problem, k) => (
+            <li key={k} class="fact warn">
+              <Icon name="warn" />
+              {problemWords(problem, found, tape)}
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+/** The plan taken up, and what it lacks. */
+function Taken(props: PoolProps) {
+  const { bench, plan, view, found } = props;
+  const { tape } = plan.job;
+  const { standing, sheets, toLay, proof } = view;
+  const settled = isSettled(view);
+  const whole = new Set(sheets.filter((s) => !s.left).map((s) => `${s.stock} ${s.run ? 0 : s.no}`)).size;
+  const begin = () => found.kerf && bench.laying.start(view.pool.id, layProblemOf(toLay, found.kerf));
+  return (
+    <>
+      {sheets.length > 0 && (
+        <>
+          <div class="thumbs pad-x">
+            {sheets.map((sheet) => (
+              <PlannedThumb key={sheet.id} {...props} sheet={sheet} />
+            ))}
+          </div>
+          {settled && (
+            <div class="pad-x proof">
+              <p class="note">
+                {proofWords({
+                  kind: view.pool.kind,
+                  count: whole,
+                  least: proof.least,
+                  proved: proof.proved === true && proof.pieces === view.pool.pieces.length,
+                })}
+              </p>
+              {toLay.pieces.length > 0 && view.problems.length === 0 && (
+                <button type="button" class="chip" onClick={begin}>
+                  Again
+                </button>
+              )}
+            </div>
+          )}
+        </>
+      )}
+      {sheets.length === 0 && standing.missing.length > 0 && (
+        <p class="pad-x note">
+          {plural(standing.missing.length, 'piece')} to lay out on{' '}
+          {view.pool.kind === 'stick' ? 'sticks' : 'sheets'} {sizes(props)}.
+        </p>
+      )}
+      {sheets.length === 0 && standing.missing.length === 0 && <p class="pad-x note">All cut.</p>}
+      {sheets.length > 0 && !settled && (
+        <ul class="pad-x facts">
+          {standing.missing.length > 0 && (
+            <li class="fact warn">
+              <Icon name="warn" />
+              On no sheet yet: {listed(standing.missing.map((p) => p.name))}.
+            </li>
+          )}
+          {standing.misfits.map(({ piece, laid, short }) => (
+            <li key={piece.id} class="fact warn">
+              <Icon name="warn" />
+              {piece.name} lies at {sizeWords(laid, tape)},{' '}
+              {short
+                ? `less than its finished ${sizeWords(piece.finished, tape)}: spoil it and cut another.`
+                : `now wants ${sizeWords(piece, tape)}.`}
+            </li>
+          ))}
+          {standing.stale.length > 0 && (
+            <li class="fact warn">
+              <Icon name="warn" />
+              {plural(standing.stale.length, 'piece')} on the plan nobody wants any more.
+            </li>
+          )}
+        </ul>
+      )}
+      {!settled && toLay.pieces.length > 0 && view.problems.length === 0 && (
+        <div class="pad-x adds">
+          <button type="button" class="btn main full" onClick={begin}>
+            {sheets.length === 0
+              ? 'Lay out'
+              : view.fresh.length === sheets.length
+                ? 'Lay out again'
+                : 'Lay out the rest'}
+          </button>
+        </div>
+      )}
+    </>
+  );
+}
+
+const sizes = ({ view, plan }: PoolProps): string =>
+  listed([
+    ...new Set(
+      view.pool.stocks.map((s) =>
+        s.kind === 'stick'
+          ? `${sizeWords({ long: s.long, wide: s.wide }, plan.job.tape)}`
+          : sizeWords(s, plan.job.tape),
+      ),
+    ),
+  ]);
+
+function PlannedThumb({ bench, plan, found, sheet }: PoolProps & { readonly sheet: PlanSheet }) {
+  const stock = found.stocks.get(sheet.stock);
+  const places = placesOf(sheet, sheet.kerf);
+  const cuts = places.filter((p) => p.branch.is === 'cut');
+  const done = cuts.filter((p) => bench.folded.value.ticks.has(layOp(sheet.id, p.path))).length;
+  return (
+    <button type="button" class="thumb" onClick={() => bench.go({ at: 'layout', id: sheet.id })}>
+      <SheetThumb size={sheet.size} places={places} stick={stock?.kind === 'stick'} />
+      <b>{sheetTitle(sheet, stock, plan.job.tape)}</b>
+      <span class="s muted">
+        {done === 0
+          ? plural(cuts.length, 'cut')
+          : done === cuts.length
+            ? 'all cut'
+            : `${done} of ${cuts.length}`}
+      </span>
+    </button>
+  );
+}
+
+/** A search under way or over: the best plan so far, and what is known of a better one. */
+function Search(props: PoolProps & { readonly laying: Laying }) {
+  const { bench, plan, view, found, laying } = props;
+  const { best, problem, state } = laying;
+  const { id, kind } = view.pool;
+  const count = best ? sheetCount(best, problem) : 0;
+  const proved = best !== undefined && isProved(best, problem);
+  const running = state === 'running';
+  const take = async () => {
+    if (!best) return;
+    const changes = takePlan(
+      view,
+      { laid: best, problem },
+      { job: plan.job, stocks: found.stocks, newId: bench.newId },
+    );
+    if (await bench.act(`${view.name}: plan of ${unitOf(kind, count)}`, changes)) bench.laying.letGo(id);
+  };
+  return (
+    <>
+      {best && (
+        <div class="thumbs pad-x">
+          {laidSheetsOf(best.sheets, problem).map((sheet, k) => (
+            <div key={k} class="thumb">
+              <SheetThumb size={sheet.size} places={placesOf(sheet, problem.kerf)} stick={kind === 'stick'} />
+            </div>
+          ))}
+        </div>
+      )}
+      <p class="pad-x note" role="status">
+        {state === 'cannot' && laying.error && cannotWords(laying.error, view, problem.alike)}
+        {state === 'failed' && 'The search could not start on this phone.'}
+        {!best && running && `Laying out ${plural(view.toLay.pieces.length, 'piece')}.`}
+        {best && proofWords({ kind, count, least: leastSheets(best, problem), proved })}
+        {best && running && (proved ? ' Looking for fewer settings and a larger offcut.' : ' Still looking.')}
+        {best && !running && !proved && ' Not proved: a better one may exist.'}
+      </p>
+      <div class="pad-x adds two">
+        {running ? (
+          <button type="button" class="btn" onClick={() => bench.laying.stop(id)}>
+            Stop
+          </button>
+        ) : (
+          <button
+            type="button"
+            class="btn"
+            onClick={() => (best ? bench.laying.goOn(id) : bench.laying.letGo(id))}
+          >
+            {best ? 'Look further' : 'Leave it'}
+          </button>
+        )}
+        {best && (
+          <button type="button" class="btn main" onClick={() => void take()}>
+            Cut by this plan
+          </button>
+        )}
+      </div>
+      {best && !running && (
+        <div class="pad-x adds">
+          <button type="button" class="btn quiet" onClick={() => bench.laying.letGo(id)}>
+            Leave this plan
+          </button>
+        </div>
+      )}
+    </>
+  );
+}

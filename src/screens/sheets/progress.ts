@@ -1,0 +1,24 @@
+import type { PlanSheet } from '../../store/job';
+import type { Folded } from '../../store/log';
+import { placesOf } from '../../trade/sheets/tree';
+
+/** Id of the cut of a sheet at a path. */
+export const layOp = (sheet: string, path: string): string => `lay/${sheet}/${path}`;
+
+const cutsOf = (sheet: PlanSheet): readonly string[] =>
+  placesOf(sheet, sheet.kerf)
+    .filter(({ branch }) => branch.is === 'cut')
+    .map(({ path }) => layOp(sheet.id, path));
+
+/** Whether anything of a sheet has been cut. */
+export const isBegun = (sheet: PlanSheet, { ticks }: Folded): boolean =>
+  cutsOf(sheet).some((op) => ticks.has(op));
+
+/** How many cuts of the plan are made. */
+export function breakdownCount(
+  sheets: readonly PlanSheet[],
+  { ticks }: Folded,
+): { readonly cut: number; readonly of: number } {
+  const all = sheets.flatMap(cutsOf);
+  return { cut: all.filter((op) => ticks.has(op)).length, of: all.length };
+}

@@ -1,0 +1,70 @@
+import { useState } from 'preact/hooks';
+import { Bar, BarButton } from '../../ui/bar';
+import { Icon } from '../../ui/icon';
+import { KeySheet } from '../../ui/key-sheet';
+import type { Bench } from '../bench';
+import { UndoButton } from '../undo-button';
+import { PoolCard } from './pool-card';
+import { breakdownOf } from './view';
+import { listed, plural } from './words';
+
+/** Every sheet and stick of the job: what is laid out on them, and how far it is cut. */
+export function SheetsScreen({ bench }: { readonly bench: Bench }) {
+  const [asking, setAsking] = useState(false);
+  const plan = bench.plan.value;
+  const found = plan && breakdownOf(plan, bench.shop.value, bench.folded.value);
+  return (
+    <>
+      <Bar title="Sheets" sub={plan?.job.name ?? ''}>
+        <UndoButton bench={bench} />
+        <BarButton label="Buy" boxed says="What to buy" onTap={() => bench.go({ at: 'buy' })} />
+      </Bar>
+      <main class={asking ? 'page docked' : 'page'}>
+        {found && found.pools.length > 0 && !found.kerf && (
+          <section class="pad-x facts" aria-label="Kerf">
+            <p class="fact">
+              Every cut takes the saw’s kerf, and it is not measured yet. Cut into scrap with the blade you
+              will use and measure the slot.
+            </p>
+            <button type="button" class="btn main full" onClick={() => setAsking(true)}>
+              <Icon name="measure" />
+              The kerf
+            </button>
+          </section>
+        )}
+        {found && found.pools.length > 0 ? (
+          found.pools.map((view) => <PoolCard key={view.pool.id} {...{ bench, view, found, plan }} />)
+        ) : (
+          <p class="pad-x empty-line">
+            Nothing to cut yet. Give a case its sizes and say which sheets its parts come out of.
+          </p>
+        )}
+        {found && found.homeless.length > 0 && (
+          <section class="pad-x facts" aria-label="Without a sheet">
+            <p class="fact warn">
+              <Icon name="warn" />
+              No sheet is said for {plural(found.homeless.length, 'piece')}:{' '}
+              {listed([...new Set(found.homeless.map((piece) => piece.name))])}.
+            </p>
+          </section>
+        )}
+        {found && found.pools.length > 0 && (
+          <p class="caution pad-x">
+            Hold up both halves of every cut. A sheet over what you can carry is cut along the guide where it
+            lies, or by two.
+          </p>
+        )}
+      </main>
+      {asking && (
+        <KeySheet
+          title="Kerf of the saw that cuts the sheets"
+          tape="1/64"
+          fill="length"
+          now={undefined}
+          onLength={(kerf) => void bench.keepShop('kerf', kerf)}
+          onClose={() => setAsking(false)}
+        />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,92 @@
+import type { Length } from '../../length/length';
+import { editStock, type Job, type Stock } from '../../store/job';
+import { type Grain, usualSheets } from '../../trade/sheets/stock';
+import type { Ask } from '../marks/ask';
+
+const titles = {
+  long: 'How long it is',
+  wide: 'How wide it is',
+  trim: 'Trimmed off every edge',
+  rough: 'Thickness it is bought in',
+} as const;
+
+/** A size of a stock; the usual stands in until it is measured. */
+export const stockLength = (stock: Stock, field: keyof typeof titles, usual?: Length): Ask => ({
+  as: 'length',
+  title: field === 'trim' && stock.kind === 'stick' ? 'Trimmed off both ends' : titles[field],
+  now: stock[field],
+  usual,
+  save: (value) => editStock(stock.id, { [field]: value }),
+});
+
+export const stockGrain = (stock: Stock): Ask => ({
+  as: 'choice',
+  title: 'Which way the face grain runs',
+  now: stock.grain ?? 'long',
+  choices: [
+    { value: 'long', label: 'the long way' },
+    { value: 'wide', label: 'across it' },
+    { value: 'none', label: 'no way that matters', hint: 'pieces may be turned' },
+  ],
+  save: (grain) => editStock(stock.id, { grain: grain as Grain }),
+});
+
+export const stockHave = (stock: Stock): Ask => ({
+  as: 'count',
+  title: 'How many are at hand',
+  now: stock.have ?? 0,
+  save: (have) => editStock(stock.id, { have }),
+});
+
+export const stockMore = (stock: Stock): Ask => ({
+  as: 'choice',
+  title: 'Whether more can be bought',
+  now: stock.noMore ? 'no' : 'yes',
+  choices: [
+    { value: 'yes', label: 'more can be bought' },
+    { value: 'no', label: 'no more are to be had' },
+  ],
+  save: (more) => editStock(stock.id, { noMore: more === 'no' }),
+});
+
+export const stockPrice = (stock: Stock): Ask => ({
+  as: 'amount',
+  title: 'What one costs',
+  now: stock.price,
+  save: (price) => editStock(stock.id, { price }),
+});
+
+/** Stocks of the same kind that are not themselves like another: their parts may come out of this one too. */
+export const stockLike = (stock: Stock, job: Job): Ask => ({
+  as: 'choice',
+  title: 'The same stuff as',
+  now: stock.like ?? '',
+  choices: [
+    { value: '', label: 'nothing else', hint: 'only its own parts come out of it' },
+    ...job.stock
+      .filter((s) => s.id !== stock.id && s.kind === stock.kind && s.like === undefined)
+      .map((s) => ({ value: s.id, label: s.name || 'Sheet', hint: 'while both measure as thick' })),
+  ],
+  save: (like) => editStock(stock.id, { like: like || undefined }),
+});
+
+export const editBad = (stock: Stock, bad: readonly Length[]) =>
+  editStock(stock.id, { bad: bad.length > 0 ? bad : undefined });
+
+/** Where a bad place of a stick begins (even) or ends (odd). */
+export const badPlace = (stock: Stock, k: number): Ask => {
+  const bad = stock.bad ?? [];
+  return {
+    as: 'length',
+    title:
+      k % 2 === 0
+        ? `Bad place ${k / 2 + 1} begins, off the squared end`
+        : `Bad place ${(k + 1) / 2} ends, off the same end`,
+    now: bad[k],
+    save: (value) =>
+      editBad(stock, value ? [...bad.slice(0, k), value, ...bad.slice(k + 1)] : bad.slice(0, k)),
+  };
+};
+
+export const usualOf = (stock: Stock, field: 'long' | 'wide' | 'trim'): Length =>
+  field === 'wide' && stock.kind === 'stick' ? usualSheets.stickWide : usualSheets[field];

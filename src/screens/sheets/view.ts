@@ -1,0 +1,168 @@
+import { isPositive, type Length, longest, type Ratio, ratio } from '../../length/length';
+import type { Job, PlanProof, PlanSheet, Stock } from '../../store/job';
+import type { Folded } from '../../store/log';
+import type { Shop } from '../../trade/grooves/board';
+import { checkPool } from '../../trade/sheets/check-pool';
+import { type CutStep, cutSteps } from '../../trade/sheets/cut-steps';
+import { type RoughPiece, roughPieces } from '../../trade/sheets/pieces';
+import { type Pool, type PoolProblem, poolsOf } from '../../trade/sheets/pool';
+import { type Standing, standingOf } from '../../trade/sheets/standing';
+import { type LeftPiece, type SheetStock, usualSheets } from '../../trade/sheets/stock';
+import { type Place, placesOf } from '../../trade/sheets/tree';
+import { type Plan, stuffOf } from '../plan';
+import { recutsOf } from '../recuts';
+import { isBegun } from './progress';
+
+/** A pool as it stands: what keeps it from being laid out, its sheets, and what still wants a place. */
+export type PoolView = {
+  readonly pool: Pool;
+  readonly name: string;
+  readonly problems: readonly PoolProblem[];
+  /** Of the plan taken up. */
+  readonly sheets: readonly PlanSheet[];
+  readonly standing: Standing;
+  readonly proof: PlanProof;
+  /** What a new layout would lay: nothing when every piece lies or is cut. */
+  readonly toLay: Pool;
+  /** Sheets of the plan nothing is cut of: a new layout takes their place. */
+  readonly fresh: readonly PlanSheet[];
+};
+
+export type Breakdown = {
+  readonly kerf: Length | undefined;
+  readonly pools: readonly PoolView[];
+  readonly homeless: readonly RoughPiece[];
+  readonly pieces: ReadonlyMap<string, RoughPiece>;
+  readonly stocks: ReadonlyMap<string, SheetStock>;
+};
+
+/** A stock as the layout sees it; what is not said is the usual. */
+export function sheetStock(stock: Stock): SheetStock {
+  const bad = stock.bad ?? [];
+  // a stick with a bad place is that one stick
+  const one = stock.kind === 'stick' && bad.length > 1;
+  return {
+    id: stock.id,
+    name: stock.name || 'Sheet',
+    kind: stock.kind,
+    thickness: stuffOf(stock)[0]?.thickness,
+    long: stock.long ?? usualSheets.long,
+    wide: stock.wide ?? (stock.kind === 'stick' ? usualSheets.stickWide : usualSheets.wide),
+    trim: stock.trim ?? usualSheets.trim,
+    grain: stock.grain ?? 'long',
+    have: one ? 1 : (stock.have ?? 0),
+    noMore: one || stock.noMore === true,
+    price: stock.price,
+    like: stock.like,
+    bad,
+  };
+}
+
+/** The kerf a layout reckons with: the widest blade that may make a cut of it. Inches; not measured is undefined. */
+export function layKerf(job: Job, shop: Shop): Length | undefined {
+  const blades = [shop.kerf, job.guideOnly ? undefined : shop.single].filter((x) => x && isPositive(x));
+  const [first, ...rest] = blades.filter((x) => x !== undefined);
+  return first && longest(first, ...rest);
+}
+
+const leftPieces = (job: Job): readonly LeftPiece[] =>
+  job.offcuts.flatMap(({ id, stock, length, width }) =>
+    length && width ? [{ id, stock, long: length, wide: width }] : [],
+  );
+
+/** Everything the sheets screens show, from the plan and the ticks. */
+export function breakdownOf(plan: Plan, shop: Shop, folded: Folded): Breakdown {
+  const { job } = plan;
+  const stocks = job.stock.map(sheetStock);
+  const byId = new Map(stocks.map((s) => [s.id, s]));
+  const pieces = roughPieces(plan.parts, {
+    tape: job.tape,
+    over: job.over ?? usualSheets.over,
+    overStick: job.overStick ?? usualSheets.overStick,
+    notes: (part) => job.parts[part] ?? {},
+    recuts: (part) => recutsOf(job, part),
+    stick: (stock) => byId.get(stock)?.kind === 'stick',
+  });
+  const kerf = layKerf(job, shop);
+  const inUse = new Set(job.sheets.map((s) => s.left));
+  const lefts = leftPieces(job).filter((left) => !inUse.has(left.id));
+  const { pools, homeless } = poolsOf({ stocks, lefts, pieces });
+  const done = new Set(
+    plan.operations.filter((op) => folded.ticks.has(op.id)).map((op) => `${op.part}/${op.copy}`),
+  );
+  const view = (pool: Pool) =>
+    poolView(pool, { job, kerf, folded, cut: (id) => done.has(id), lefts: leftPieces(job) });
+  return {
+    kerf,
+    pools: pools.map(view),
+    homeless: homeless.filter((piece) => !done.has(piece.id)),
+    pieces: new Map(pieces.map((piece) => [piece.id, piece])),
+    stocks: byId,
+  };
+}
+
+type At = {
+  readonly job: Job;
+  readonly kerf: Length | undefined;
+  readonly folded: Folded;
+  readonly cut: (piece: string) => boolean;
+  readonly lefts: readonly LeftPiece[];
+};
+
+function poolView(pool: Pool, { job, kerf, folded, cut, lefts }: At): PoolView {
+  const own = new Set(pool.stocks.map((s) => s.id));
+  const sheets = job.sheets.filter((sheet) => own.has(sheet.stock));
+  const begun = sheets.filter((sheet) => isBegun(sheet, folded));
+  const fresh = sheets.filter((sheet) => !begun.includes(sheet));
+  const toLay = standingOf({ pieces: pool.pieces, sheets: begun, cut }).missing;
+  const taken = (id: string) => new Set(begun.filter((s) => s.stock === id && !s.left).map((s) => s.no)).size;
+  const freed = lefts.filter((left) => own.has(left.stock) && fresh.some((sheet) => sheet.left === left.id));
+  const toLayPool: Pool = {
+    ...pool,
+    pieces: toLay,
+    lefts: [...pool.lefts, ...freed],
+    stocks: pool.stocks
+      .map((s) => ({ ...s, have: Math.max(0, s.have - taken(s.id)) }))
+      // of a stick with bad places nothing is left once it is begun
+      .filter((s) => !(s.noMore && s.have === 0)),
+  };
+  return {
+    pool,
+    name: pool.stocks[0]?.name ?? '',
+    problems: toLay.length > 0 ? checkPool(toLayPool.stocks.length > 0 ? toLayPool : pool, kerf) : [],
+    sheets,
+    standing: standingOf({ pieces: pool.pieces, sheets, cut }),
+    proof: job.proofs[pool.id] ?? {},
+    toLay: toLayPool,
+    fresh,
+  };
+}
+
+/** Whether every piece of a pool lies on a sheet or is cut, as it is wanted. */
+export const isSettled = ({ standing }: PoolView): boolean =>
+  standing.missing.length === 0 && standing.stale.length === 0 && standing.misfits.length === 0;
+
+/** The cuts of a sheet in order. */
+export function stepsOf(sheet: PlanSheet, job: Job, { stocks, shop }: StepsAt): readonly CutStep[] {
+  const stock = stocks.get(sheet.stock);
+  return cutSteps(sheet, {
+    kind: stock?.kind ?? 'sheet',
+    kerf: sheet.kerf,
+    tape: job.tape,
+    shop,
+    thick: stock?.thickness,
+    carry: carryOf(job),
+    guideOnly: job.guideOnly === true,
+  });
+}
+
+type StepsAt = { readonly stocks: ReadonlyMap<string, SheetStock>; readonly shop: Shop };
+
+/** Pounds one person carries. */
+export const carryOf = (job: Job): Ratio => job.carry ?? ratio(BigInt(usualSheets.carry));
+
+/** What is left of a sheet once it is cut, worth keeping: its places whose cut is ticked. */
+export const leftoversOf = (sheet: PlanSheet, done: (path: string) => boolean): readonly Place[] =>
+  placesOf(sheet, sheet.kerf).filter(
+    ({ branch, path }) => branch.is === 'left' && (path === 'r' || done(path.slice(0, -1))),
+  );

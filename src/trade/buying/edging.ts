@@ -1,0 +1,80 @@
+import {
+  add,
+  asNumber,
+  inches,
+  isPositive,
+  type Length,
+  over,
+  ratio,
+  sum,
+  times,
+  zero,
+} from '../../length/length';
+import { roundTo } from '../../length/round';
+import { usualBank } from '../fronts/bank';
+import type { WorkedFronts } from '../fronts/worked';
+import { type BuyingLine, idOf } from './line';
+
+/** A bank whose fronts work out, and how thick those are. Inches. */
+export type Banded = { readonly name: string; readonly fronts: WorkedFronts; readonly thick: Length };
+
+/** Band bought over what the edges take. Common practice, no source. */
+const more = ratio(1n, 10n);
+
+const foot = 12n;
+
+/**
+ * The edges of every front of a bank, all four. Its band counts only where the fronts come off one blank: only there
+ * is it taken off the cores, so only there is it stuck on.
+ *
+ * @returns inches; 0 where nothing is banded
+ * @example aroundFronts(fronts) // one front 17 x 5: 44
+ */
+export function aroundFronts({ bank, columns }: WorkedFronts): Length {
+  if (!bank.fromBlank || !isPositive(bank.band ?? usualBank.band)) return zero;
+  return sum(columns.flatMap((c) => c.heights.map((high) => times(add(c.width.mark.value, high), 2n))));
+}
+
+/**
+ * Whole feet of band for edges so long: a tenth over, rounded up.
+ *
+ * @param around inches, >= 0
+ * @returns feet, whole
+ * @example bandFeet(inches(120n)) // 11
+ */
+export const bandFeet = (around: Length) =>
+  asNumber(roundTo(over(add(around, times(around, more)), foot), inches(1n), 'ceil').value);
+
+/**
+ * A line for each band: as thick as it was said, as wide as the fronts are thick. Banks with the same band share it.
+ *
+ * @param banks inches
+ * @example bandLines([bank])[0].amount // feet
+ */
+export function bandLines(banks: readonly Banded[]): readonly BuyingLine[] {
+  const byBand = new Map<string, Banded[]>();
+  for (const bank of banks.filter((b) => isPositive(aroundFronts(b.fronts)))) {
+    const key = `${idOf(bandOf(bank))}x${idOf(bank.thick)}`;
+    byBand.set(key, [...(byBand.get(key) ?? []), bank]);
+  }
+  return [...byBand].flatMap(([key, own]) => lineOf(key, own));
+}
+
+const bandOf = ({ fronts }: Banded): Length => fronts.bank.band ?? usualBank.band;
+
+function lineOf(key: string, own: readonly Banded[]): readonly BuyingLine[] {
+  const [first] = own;
+  if (!first) return [];
+  const around = sum(own.map((b) => aroundFronts(b.fronts)));
+  const fronts = own.flatMap((b) => b.fronts.columns.flatMap((c) => c.heights)).length;
+  return [
+    {
+      id: `edging/${key}`,
+      group: 'edging',
+      name: own.map((b) => b.name).join(', '),
+      amount: bandFeet(around),
+      unit: 'foot',
+      why: { code: 'band', fronts, around, more, thick: bandOf(first), wide: first.thick },
+    },
+  ];
+}

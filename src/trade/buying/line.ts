@@ -1,0 +1,83 @@
+import type { Length, Ratio } from '../../length/length';
+import type { SheetNeed } from './need';
+
+/** Where a line of the list stands, in the order of the list. */
+export const groups = ['sheets', 'sticks', 'solid', 'edging', 'slides', 'screws'] as const;
+export type Group = (typeof groups)[number];
+
+export type Unit = 'sheet' | 'stick' | 'board foot' | 'foot' | 'pair' | 'screw';
+
+/** Solid parts of one stock by the board foot. */
+export type BoardFeet = {
+  readonly pieces: number;
+  /** What the parts hold; what to buy, waste in it, up to a tenth. Board feet. */
+  readonly net: Ratio;
+  readonly buy: Ratio;
+  /** Share bought over what the parts hold. */
+  readonly waste: Ratio;
+  /** Thickness reckoned with, inches, and where it comes from. */
+  readonly thick: Length;
+  readonly as: 'rough' | 'measured' | 'planned';
+};
+
+/** So many boxes of a hundred screws, and of fifty. */
+export type Boxes = { readonly hundreds: number; readonly fifties: number };
+
+/** Why so many: data for one sentence. Lengths in inches. */
+export type Why =
+  /** Taken by the layout, less those at hand; `solid`: the same wood by the board foot. */
+  | { readonly code: 'layout'; readonly need: SheetNeed; readonly solid?: BoardFeet }
+  /** One part's worth for test cuts: nothing left that holds one. */
+  | { readonly code: 'tests' }
+  | { readonly code: 'board-feet'; readonly solid: BoardFeet }
+  /** `around`: every front's four edges together; `more`: share bought over that; `thick` and `wide`: of the band. */
+  | {
+      readonly code: 'band';
+      readonly fronts: number;
+      readonly around: Length;
+      readonly more: Ratio;
+      readonly thick: Length;
+      readonly wide: Length;
+    }
+  /** `tooLong`: so much over what the case allows, by drawers that stand in it. */
+  | {
+      readonly code: 'slides';
+      readonly long: Length;
+      readonly drawers: number;
+      readonly banks: readonly string[];
+      readonly tooLong?: Length;
+    }
+  | {
+      readonly code: 'screws';
+      readonly long: Length;
+      readonly count: number;
+      readonly uses: readonly { readonly words: string; readonly pieces: number; readonly each: number }[];
+      readonly boxes: Boxes;
+    };
+
+/** A line of the list. */
+export type BuyingLine = {
+  /** Two words joined by a stroke, made of what it is and never of how many: its tick stays when the count changes. */
+  readonly id: string;
+  readonly group: Group;
+  /** Name of the stock, or of what it is for. */
+  readonly name: string;
+  /** What to buy, > 0, in its unit. */
+  readonly amount: Ratio;
+  readonly unit: Unit;
+  readonly why: Why;
+};
+
+/** What the job asks for and the list cannot count. Lengths in inches. */
+export type NotListed =
+  /** Sheet parts of a stock nobody handed a layout or a bound for. */
+  | { readonly code: 'not-laid-out'; readonly name: string; readonly pieces: number }
+  /** Parts of no stock. */
+  | { readonly code: 'no-stock'; readonly pieces: number; readonly names: readonly string[] }
+  /** Its fronts do not work out, so neither slides nor band are counted. */
+  | { readonly code: 'bank-not-worked'; readonly name: string }
+  /** Nobody said how long its slides are. */
+  | { readonly code: 'slides-not-said'; readonly name: string; readonly drawers: number };
+
+/** A length as a word of an id. @example idOf(inches(5n, 4n)) // '5~4' */
+export const idOf = (x: Length): string => (x.d === 1n ? `${x.n}` : `${x.n}~${x.d}`);

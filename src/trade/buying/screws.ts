@@ -1,0 +1,59 @@
+import type { Length } from '../../length/length';
+import { whole } from '../../length/round';
+import { type Boxes, type BuyingLine, idOf } from './line';
+
+/** Screws of one length where the job states how many. Inches; counts whole, >= 0. */
+export type ScrewSchedule = {
+  /** What they hold: `fronts of Drawers`. */
+  readonly words: string;
+  readonly long: Length;
+  readonly pieces: number;
+  /** In each piece. */
+  readonly each: number;
+};
+
+/**
+ * So many screws in boxes of a hundred and of fifty, with as few over as those allow. Common practice, no source.
+ *
+ * @param count whole, >= 0
+ * @example boxesFor(130) // one of a hundred, one of fifty
+ */
+export function boxesFor(count: number): Boxes {
+  const rest = count % 100;
+  const fifties = rest > 0 && rest <= 50 ? 1 : 0;
+  return { hundreds: Math.floor(count / 100) + (rest > 50 ? 1 : 0), fifties };
+}
+
+/** Screws in so many boxes. @example screwsIn({ hundreds: 1, fifties: 1 }) // 150 */
+export const screwsIn = ({ hundreds, fifties }: Boxes): number => 100 * hundreds + 50 * fifties;
+
+/**
+ * A line for each length of screw, every schedule of that length in it, up to whole boxes.
+ *
+ * @param schedules inches; counts whole, >= 0
+ * @example screwLines([{ words: 'fronts', long: inches(1n), pieces: 5, each: 4 }])[0].amount // 50
+ */
+export function screwLines(schedules: readonly ScrewSchedule[]): readonly BuyingLine[] {
+  const byLength = new Map<string, ScrewSchedule[]>();
+  for (const s of schedules.filter((x) => x.pieces * x.each > 0))
+    byLength.set(idOf(s.long), [...(byLength.get(idOf(s.long)) ?? []), s]);
+  return [...byLength].flatMap(([key, own]) => lineOf(key, own));
+}
+
+function lineOf(key: string, own: readonly ScrewSchedule[]): readonly BuyingLine[] {
+  const [first] = own;
+  if (!first) return [];
+  const count = own.reduce((n, s) => n + s.pieces * s.each, 0);
+  const boxes = boxesFor(count);
+  const uses = own.map(({ words, pieces, each }) => ({ words, pieces, each }));
+  return [
+    {
+      id: `screws/${key}`,
+      group: 'screws',
+      name: own.map((s) => s.words).join(', '),
+      amount: whole(screwsIn(boxes)),
+      unit: 'screw',
+      why: { code: 'screws', long: first.long, count, uses, boxes },
+    },
+  ];
+}

@@ -1,0 +1,91 @@
+import { add, isPositive, type Length } from '../../length/length';
+import { markAt, type Tape } from '../../length/tape';
+import type { Part } from '../carcass/part';
+import { piecesOf } from '../setups/part-operations';
+
+/** How a piece may lie: its length along the face grain, across it, or either way. */
+export type Lies = 'along' | 'across' | 'free';
+
+/** What is said of a part for laying it out. */
+export type LayNotes = {
+  readonly lies?: Lies | undefined;
+  /** `anywhere`: its mates need not lie on the same sheet; a letter: with all of that letter. */
+  readonly share?: string | undefined;
+};
+
+/** One piece to be cut out of a sheet or stick: finished size at the tape, and rough. Inches. */
+export type RoughPiece = {
+  /** `part/copy`, as in the ids of its cuts. */
+  readonly id: string;
+  readonly part: string;
+  readonly copy: string;
+  readonly name: string;
+  readonly stuff: string | undefined;
+  readonly thickness: Length | undefined;
+  readonly finished: { readonly long: Length; readonly wide: Length };
+  readonly long: Length;
+  readonly wide: Length;
+  readonly lies: Lies;
+  /** Pieces with the same word must lie on one sheet. */
+  readonly together?: string;
+};
+
+export type PiecesAt = {
+  readonly tape: Tape;
+  /** Over on each way of a piece of sheet, and on the length of a piece of stick. */
+  readonly over: Length;
+  readonly overStick: Length;
+  readonly notes: (part: string) => LayNotes;
+  readonly recuts: (part: string) => Readonly<Record<string, number>>;
+  /** Whether a stock is a stick. */
+  readonly stick: (stock: string) => boolean;
+};
+
+/**
+ * Every piece that must come out of a sheet or stick, in the order of the parts: each copy once, a spoiled one as its
+ * recut. Fronts cut out of a blank are in the blank. The rough size goes up to the next mark of the tape.
+ *
+ * @param parts of the job; those with no length or no width have no piece
+ * @example roughPieces([side], at)[0].wide // 17 3/4 for a side 17 1/2 wide
+ */
+export function roughPieces(parts: readonly Part[], at: PiecesAt): readonly RoughPiece[] {
+  const ids = new Set(parts.map((part) => part.id));
+  return parts
+    .filter((part) => part.outOf === undefined || !ids.has(part.outOf))
+    .filter((part) => isPositive(part.length.mark.value) && isPositive(part.width.mark.value))
+    .flatMap((part) => piecesFrom(part, at));
+}
+
+function piecesFrom(part: Part, at: PiecesAt): readonly RoughPiece[] {
+  const stick = part.stuff !== undefined && at.stick(part.stuff);
+  const finished = { long: part.length.mark.value, wide: part.width.mark.value };
+  const up = (x: Length, over: Length) => markAt(add(x, over), at.tape, 'ceil').value;
+  const { lies = 'along', share } = at.notes(part.id);
+  const together = togetherOf(part, share);
+  return piecesOf(part, at.recuts(part.id)).map((piece) => ({
+    id: `${part.id}/${piece.id}`,
+    part: part.id,
+    copy: piece.id,
+    name: piece.name,
+    stuff: part.stuff,
+    thickness: part.thickness,
+    finished,
+    long: up(finished.long, stick ? at.overStick : at.over),
+    // a stick is ripped to its width after it is cut to length: it only has to be wide enough
+    wide: stick ? finished.wide : up(finished.wide, at.over),
+    lies,
+    ...(together !== undefined && !stick ? { together } : {}),
+  }));
+}
+
+/** Left and right, the two of a pair, the fronts of a column: grain and thickness must match, so they share a sheet. */
+function togetherOf(part: Part, share: string | undefined): string | undefined {
+  if (share === 'anywhere') return undefined;
+  if (share) return `as said ${share}`;
+  const column = /^(.*~c\d+)d\d+front$/.exec(part.id)?.[1];
+  if (column) return `fronts of ${column}`;
+  const mates = [part.id, ...part.mates];
+  return part.mates.length > 0 && mates.every((id) => id.split('~')[0] === part.id.split('~')[0])
+    ? [...new Set(mates)].sort().join(' and ')
+    : undefined;
+}

@@ -1,0 +1,139 @@
+import { err, ok, type Result } from '../../../length/result';
+import { aim, dropTo } from './aim';
+import { areaBound, lowerBound, waysOf } from './bound';
+import { diceOf } from './dice';
+import { better, leftStep, measuresOf } from './measures';
+import { costOf, sheetsOf } from './plan';
+import { polish, starts } from './polish';
+import { emptyState, restore, type State, saved } from './state';
+import { kindsOf, stockOf } from './stock';
+import type { Laid, TwoD, TwoDError } from './two-d';
+
+/** Steps of work in a unit of effort: about a millisecond of a desktop core. Measured, no source. */
+const workPerUnit = 60_000;
+
+/** Polishing stops when so many units brought nothing. */
+const patience = 300;
+
+/** Less than any difference in cost that counts. */
+const hair = 1e-9;
+
+const size = (x: number): boolean => Number.isSafeInteger(x) && x > 0;
+
+function check({ sheets, pieces }: TwoD): void {
+  const whole = [...sheets, ...pieces].every((x) => size(x.w) && size(x.h) && size((x.count ?? 1) + 1));
+  if (!whole || !sheets.every((s) => s.cost > 0))
+    throw new RangeError('laySheets: sizes are whole and > 0, counts whole and >= 0, costs > 0');
+}
+
+function groupTooLarge({ sheets, pieces }: TwoD): number | undefined {
+  const largest = Math.max(0, ...sheets.filter((s) => (s.count ?? 1) > 0).map((s) => s.w * s.h));
+  const area = new Map<number, number>();
+  for (const { together, w, h, count } of pieces)
+    if (together !== undefined) area.set(together, (area.get(together) ?? 0) + w * h * count);
+  return [...area].find(([, sum]) => sum > largest)?.[0];
+}
+
+function faultIn(problem: TwoD): TwoDError | undefined {
+  const piece = problem.pieces.findIndex((p) => p.count > 0 && waysOf(problem, p).length === 0);
+  if (piece >= 0) return { code: 'no-sheet-takes', piece };
+  const together = groupTooLarge(problem);
+  return together === undefined ? undefined : { code: 'together-too-large', together };
+}
+
+/** What the search works on; `until`: the work it may come to. */
+type Run = {
+  readonly problem: TwoD;
+  readonly state: State;
+  readonly bound: number;
+  readonly until: number;
+};
+
+function withBound({ sheets, cost }: Pick<Laid, 'sheets' | 'cost'>, bound: number): Laid {
+  return { sheets, cost, bound: Math.min(bound, cost), proved: cost <= bound };
+}
+
+function laidOf({ state, problem, bound }: Run): Laid {
+  const sheets = sheetsOf(state, problem);
+  return withBound({ sheets, cost: costOf(problem, sheets) }, bound);
+}
+
+/** The best of the plans laid in one go, left lying in the state; yields each that is better than those before. */
+function* firstPlan(run: Run): Generator<Laid | undefined, Laid | undefined> {
+  const { state, problem } = run;
+  let best: Laid | undefined;
+  let kept = saved(state);
+  for (const done of starts(state)) {
+    yield undefined;
+    if (!done) continue;
+    const next = laidOf(run);
+    const rank = { ...measuresOf(next.sheets), cost: next.cost };
+    if (best && !better(rank, { ...measuresOf(best.sheets), cost: best.cost }, leftStep(problem))) continue;
+    best = next;
+    kept = saved(state);
+    yield best;
+  }
+  if (best) restore(state, kept);
+  return best;
+}
+
+/** Aims at less and less cost, until the bound is met or half of all the effort brought nothing. */
+function* lessCost(run: Run, first: Laid | undefined): Generator<Laid | undefined, Laid | undefined> {
+  const { state, until } = run;
+  let best = first;
+  let kept = saved(state);
+  while (!best?.proved && state.work < until) {
+    if (best) state.budget = best.cost * (1 - hair);
+    if (best) dropTo(state, state.budget);
+    const stop = best ? Math.min(until, state.work + until / 2) : until;
+    if (!(yield* aim(state, stop))) break;
+    best = laidOf(run);
+    kept = saved(state);
+    yield best;
+  }
+  if (best) restore(state, kept);
+  return best;
+}
+
+/** Why it came to nothing: pieces of one number that go on no sheet together even alone, or too few sheets. */
+function* whyNot(run: Run): Generator<undefined, TwoDError> {
+  const { state, problem, until } = run;
+  for (const together of state.stock.groups) {
+    const pieces = problem.pieces.map((p) => (p.together === together ? p : { ...p, count: 0 }));
+    const alone = emptyState(stockOf({ ...problem, pieces }), state.kinds, diceOf(1));
+    if (!(yield* aim(alone, until / 8))) return { code: 'together-too-large', together };
+  }
+  return { code: 'sheets-run-out', left: state.least };
+}
+
+/**
+ * Lays pieces on sheets that are cut apart from edge to edge: at least cost, then with one large leftover kept whole, then
+ * with few fence settings, then with few cuts. Every sheet's tree is what a saw can do; the same seed and effort give the
+ * same plan everywhere.
+ *
+ * @param problem sizes in whole numbers of one unit, > 0, at most 2^31, kerf added; areas at most 2^53
+ * @param options `seed`: any whole number; `effort`: > 0, about milliseconds of a desktop core
+ * @returns a generator: yields a better plan each time there is one (or the same with a higher bound), and undefined
+ *   every few milliseconds; returns the best
+ *   (`proved` when no plan costs less), or an error: see `TwoDError`
+ * @throws RangeError when a size is not whole or not > 0, a count not whole or < 0, a cost not > 0
+ * @example laySheets({ sheets: [{ w: 4, h: 4, cost: 1 }], pieces: [{ w: 4, h: 2, count: 2, turn: false }] }, { seed: 1, effort: 10 })
+ */
+export function* laySheets(
+  problem: TwoD,
+  { seed, effort }: { readonly seed: number; readonly effort: number },
+): Generator<Laid | undefined, Result<Laid, TwoDError>> {
+  check(problem);
+  const fault = faultIn(problem);
+  if (fault) return err(fault);
+  const state = emptyState(stockOf(problem), kindsOf(problem), diceOf(seed));
+  const until = effort * workPerUnit;
+  const quick: Run = { problem, state, until, bound: areaBound(problem) };
+  const first = yield* firstPlan(quick);
+  const run: Run = { ...quick, bound: lowerBound(problem) };
+  const bounded = first && withBound(first, run.bound);
+  if (bounded && bounded.bound > (first?.bound ?? 0)) yield bounded;
+  const cheap = yield* lessCost(run, bounded);
+  if (!cheap) return err(yield* whyNot(run));
+  return ok(yield* polish(state, cheap, { problem, until, patience: patience * workPerUnit }));
+}

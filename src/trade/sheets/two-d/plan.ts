@@ -1,0 +1,22 @@
+import type { State } from './state';
+import { treeOf } from './tree';
+import type { Laid, TwoD } from './two-d';
+
+type Sheets = Laid['sheets'];
+
+/** The sheets as they lie now, as plans to cut by. */
+export function sheetsOf(state: State, problem: TwoD): Sheets {
+  return state.lays.flatMap((lay) => {
+    const kind = state.kinds[lay.kind]?.of ?? -1;
+    const size = problem.sheets[kind];
+    return size ? [{ kind, tree: treeOf(lay, size) }] : [];
+  });
+}
+
+/** What the sheets cost together: times by kind, so that one order of adding holds for all plans. */
+export function costOf(problem: TwoD, sheets: Sheets): number {
+  return problem.sheets.reduce(
+    (sum, s, kind) => sum + s.cost * sheets.filter((x) => x.kind === kind).length,
+    0,
+  );
+}

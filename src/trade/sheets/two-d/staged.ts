@@ -1,0 +1,120 @@
+import { kindFor, mayTake, settle } from './fill';
+import { alongX, alongY, type Lay } from './lay';
+import { type Order, sortLoose } from './order';
+import { openSheet, type State } from './state';
+
+/**
+ * How strips are laid: `across`: they run along x and lie above each other, otherwise along y, side by side; `long`: a
+ * piece that may be turned lies with its long side along the strip, otherwise across it.
+ */
+export type Strips = { readonly across: boolean; readonly long: boolean; readonly order: Order };
+
+/** Every way worth trying. */
+export const stripWays: readonly Strips[] = [true, false].flatMap((across) =>
+  [true, false].flatMap((long) =>
+    (['w', 'h', 'area', 'long'] as const).map((order) => ({ across, long, order })),
+  ),
+);
+
+/** Size of a piece as it lies: along the strip and across it. */
+type Lying = { readonly along: number; readonly over: number; readonly turned: boolean };
+
+/** A place for a piece: `waste` is the strip's width it does not use; a new strip wastes more than any other. */
+type Place = {
+  readonly place: number;
+  readonly slot: number;
+  readonly turned: boolean;
+  readonly waste: number;
+};
+
+function lyingWays(state: State, piece: number, { across, long }: Strips): readonly Lying[] {
+  const w = state.stock.w[piece] ?? 0;
+  const h = state.stock.h[piece] ?? 0;
+  const asIs = across ? { along: w, over: h, turned: false } : { along: h, over: w, turned: false };
+  if (state.stock.turn[piece] === 0) return [asIs];
+  const turned = { along: asIs.over, over: asIs.along, turned: true };
+  return asIs.along > asIs.over === long ? [asIs, turned] : [turned, asIs];
+}
+
+/** The node is a strip of its sheet: the whole while there is one strip, else what stands in the first row. */
+function isStrip(lay: Lay, k: number, stacked: number): boolean {
+  return lay.what[0] === stacked && lay.n > 1 ? lay.up[k] === 0 : k === 0;
+}
+
+function inStrip(
+  lay: Lay,
+  place: number,
+  { along, over, turned }: Lying,
+  across: boolean,
+): Place | undefined {
+  const stacked = across ? alongY : alongX;
+  const width = across ? lay.nh : lay.nw;
+  const room = across ? lay.rx : lay.ry;
+  let best: Place | undefined;
+  for (let k = 0; k < lay.n; k += 1) {
+    if (!isStrip(lay, k, stacked)) continue;
+    const waste = (width[k] ?? 0) - over;
+    // The one slot of a single piece that goes along y is the last.
+    const slot = lay.n === 1 && !across ? 1 : k;
+    if (waste < 0 || (room[slot] ?? 0) < along || (best && waste >= best.waste)) continue;
+    best = { place, slot, turned, waste };
+  }
+  return best;
+}
+
+function newStrip(
+  lay: Lay,
+  place: number,
+  { along, over, turned }: Lying,
+  across: boolean,
+): Place | undefined {
+  const stacked = across ? alongY : alongX;
+  const slot = lay.n === 0 ? 0 : lay.n === 1 ? (across ? 1 : 0) : lay.what[0] === stacked ? 0 : lay.n;
+  const x = across ? along : over;
+  const y = across ? over : along;
+  if ((lay.rx[slot] ?? 0) < x || (lay.ry[slot] ?? 0) < y) return undefined;
+  return { place, slot, turned, waste: Number.MAX_VALUE };
+}
+
+function findPlace(state: State, piece: number, strips: Strips): Place | undefined {
+  let best: Place | undefined;
+  const ways = lyingWays(state, piece, strips);
+  for (const find of [inStrip, newStrip]) {
+    for (const way of ways) {
+      for (const [place, lay] of state.lays.entries()) {
+        if (!mayTake(state, place, piece)) continue;
+        const found = find(lay, place, way, strips.across);
+        if (found && (!best || found.waste < best.waste)) best = found;
+      }
+      if (best) return best;
+    }
+  }
+  return undefined;
+}
+
+function onNewSheet(state: State, piece: number, strips: Strips): Place | undefined {
+  const kind = kindFor(state, piece);
+  if (kind < 0) return undefined;
+  const place = openSheet(state, kind);
+  const lay = state.lays[place];
+  const ways = lyingWays(state, piece, strips);
+  return lay && ways.map((way) => newStrip(lay, place, way, strips.across)).find((p) => p !== undefined);
+}
+
+/** Lays the loose pieces in strips from edge to edge, cut apart crosswise; a narrower piece is trimmed by a third cut. */
+export function stage(state: State, strips: Strips): void {
+  sortLoose(state, strips.order, 0);
+  const pieces = state.loose.slice(0, state.looseCount);
+  let kept = 0;
+  for (const piece of pieces) {
+    const at = findPlace(state, piece, strips) ?? onNewSheet(state, piece, strips);
+    state.work += 100 * state.lays.length;
+    if (at) {
+      settle(state, piece, at);
+      continue;
+    }
+    state.loose[kept] = piece;
+    kept += 1;
+  }
+  state.looseCount = kept;
+}

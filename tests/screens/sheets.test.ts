@@ -1,0 +1,242 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { inches, type Length } from '../../src/length/length';
+import { writeLength } from '../../src/length/write';
+import { planOf } from '../../src/screens/plan';
+import { needsOf } from '../../src/screens/sheets/needs';
+import { layOp } from '../../src/screens/sheets/progress';
+import { isProved, leastSheets, sheetCount, takePlan } from '../../src/screens/sheets/take-plan';
+import { breakdownOf, isSettled, type PoolView, stepsOf } from '../../src/screens/sheets/view';
+import { cannotWords, problemWords, proofWords } from '../../src/screens/sheets/words';
+import type { Change, Entry } from '../../src/store/entry';
+import { readJobFile, writeJobFile } from '../../src/store/file';
+import { editCase, editOffcut, editPart, editStock, jobOf, spoilPiece, tickOf } from '../../src/store/job';
+import { fold } from '../../src/store/log';
+import { laidSheetsOf } from '../../src/trade/sheets/laid-sheet';
+import { layProblemOf } from '../../src/trade/sheets/lay-problem';
+import { solve } from '../../src/trade/sheets/solve';
+import type { Laid } from '../../src/trade/sheets/two-d/two-d';
+import { l } from '../length/write-figures';
+import { faultsOf } from '../trade/sheets/verify';
+
+const sample = readFileSync(
+  path.resolve(import.meta.dirname, '../../demo-data/mineral-and-shell-cabinet.json'),
+  'utf8',
+);
+const opened = readJobFile(sample);
+if (!opened.ok) throw new Error('the sample does not open');
+const { job: jobId, entries: sampleLog } = opened.value;
+
+const kerf = inches(1n, 8n);
+const shop = { kerf };
+
+/** The log with more done to it, as one phone would. */
+function withMore(entries: readonly Entry[], changes: readonly Change[]): readonly Entry[] {
+  const from = Math.max(0, ...entries.map((e) => e.count));
+  return [
+    ...entries,
+    ...changes.map(
+      (change, k): Entry => ({
+        ...change,
+        job: jobId,
+        device: 'test',
+        count: from + 1 + k,
+        at: '2026-11-02T08:30:00.000Z',
+        act: `test.${from + 1}`,
+        label: 'test',
+      }),
+    ),
+  ];
+}
+
+function at(entries: readonly Entry[]) {
+  const folded = fold(entries);
+  const job = jobOf(jobId, folded.values);
+  const plan = planOf(job, shop);
+  return { folded, job, plan, found: breakdownOf(plan, shop, folded) };
+}
+
+const poolOf = (entries: readonly Entry[], id: string): PoolView => {
+  const view = at(entries).found.pools.find((v) => v.pool.id === id);
+  if (!view) throw new Error(`no pool ${id}`);
+  return view;
+};
+
+function searched(view: PoolView, effort = 60) {
+  const problem = layProblemOf(view.toLay, kerf);
+  const search = solve(problem.two, { seed: 1, effort });
+  for (;;) {
+    const { value, done } = search.next();
+    if (!done) continue;
+    if (!value.ok) throw new Error(value.error.code);
+    return { laid: value.value, problem };
+  }
+}
+
+let made = 0;
+function takenUp(entries: readonly Entry[], id: string): readonly Entry[] {
+  const { found, job } = at(entries);
+  const view = poolOf(entries, id);
+  const newId = () => {
+    made += 1;
+    return `s${made}`;
+  };
+  return withMore(entries, takePlan(view, searched(view), { job, stocks: found.stocks, newId }));
+}
+
+describe('the sample job', () => {
+  test('every stock lays out without a fault, cut apart by another hand', () => {
+    for (const view of at(sampleLog).found.pools) {
+      const { laid, problem } = searched(view);
+      const sheets = laidSheetsOf(laid.sheets, problem);
+      if (view.pool.kind === 'sheet')
+        expect(faultsOf(sheets, view.pool.pieces, { kerf, grain: 'long', exact: true })).toEqual([]);
+      expect(sheetCount(laid, problem)).toBeGreaterThanOrEqual(leastSheets(laid, problem) ?? 0);
+    }
+  });
+
+  test('the frame comes out of 3 sticks, and that is proved', () => {
+    const { laid, problem } = searched(poolOf(sampleLog, 'oak'));
+    expect([sheetCount(laid, problem), isProved(laid, problem)]).toEqual([3, true]);
+  });
+
+  test('left and right side share a sheet, and so do the fronts of a column', () => {
+    const groups = at(sampleLog).found.pools.flatMap((v) =>
+      v.pool.pieces.map((p) => [p.part, p.together] as const),
+    );
+    const of = (part: string) => groups.find(([id]) => id === part)?.[1];
+    expect(of('case~left')).toBeDefined();
+    expect(of('case~left')).toBe(of('case~right'));
+    expect(of('drawers~c1d1front')).toBe(of('drawers~c1d5front'));
+    expect(of('case~bottom')).toBeUndefined();
+  });
+
+  test('pieces are rough 1/4 over, and only the stick is cut to its length', () => {
+    const { pieces } = at(sampleLog).found;
+    const own = (id: string) => pieces.get(id);
+    expect([
+      writeLength(own('case~left/1')?.long as Length),
+      writeLength(own('case~left/1')?.wide as Length),
+    ]).toEqual(['64 1/2', '17 3/4']);
+    expect(writeLength(own('case~stile/1')?.long as Length)).toBe('60 1/8');
+  });
+});
+
+describe('a plan taken up', () => {
+  const planned = takenUp(sampleLog, 'sheeta');
+
+  test('survives a job file to the letter, and settles its pool', () => {
+    const text = writeJobFile({ job: jobId, entries: planned });
+    const again = readJobFile(text);
+    expect(again.ok && writeJobFile(again.value)).toBe(text);
+    expect(again.ok && isSettled(poolOf(again.value.entries, 'sheeta'))).toBe(true);
+  });
+
+  test('stays when nothing of it is cut and is replaced by a new one', () => {
+    const twice = takenUp(planned, 'sheeta');
+    expect(at(twice).job.sheets.length).toBe(at(planned).job.sheets.length);
+  });
+
+  test('names what a changed case no longer agrees with', () => {
+    const wider = withMore(planned, editCase('case', { depth: l('18') }));
+    const { standing } = poolOf(wider, 'sheeta');
+    expect(standing.misfits.map((m) => [m.piece.name, m.short])).toEqual([
+      ['Left side', true],
+      ['Right side', true],
+    ]);
+  });
+
+  test('a sheet begun stays; what is spoiled out of it is laid on the rest alone', () => {
+    const [sheet] = at(planned).job.sheets;
+    if (!sheet) throw new Error('no sheet');
+    const { folded, job, found } = at(planned);
+    const steps = stepsOf(sheet, job, { stocks: found.stocks, shop });
+    expect(folded.ticks.size).toBe(fold(sampleLog).ticks.size);
+    const cut = withMore(
+      planned,
+      steps.flatMap((s) => tickOf(layOp(sheet.id, s.path), s.figure.value)),
+    );
+    const spoiled = withMore(cut, spoilPiece('case~left', '1', 1));
+    const view = poolOf(spoiled, 'sheeta');
+    expect(view.standing.missing.map((p) => p.id)).toEqual(['case~left/1~2']);
+    expect(view.toLay.pieces.map((p) => p.id)).toEqual(['case~left/1~2']);
+    const again = at(takenUp(spoiled, 'sheeta')).job.sheets;
+    expect(again.map((s) => s.no)).toEqual([1, 2]);
+    expect(again[0]?.id).toBe(sheet.id);
+  });
+
+  test('an offcut in the register is used before a sheet, and is not offered twice', () => {
+    const withOffcut = withMore(
+      sampleLog,
+      editOffcut('off1', { stock: 'backply', length: l('61'), width: l('38') }),
+    );
+    const used = takenUp(withOffcut, 'backply');
+    expect(at(used).job.sheets.map((s) => s.left)).toEqual(['off1']);
+    expect(poolOf(used, 'backply').pool.lefts).toEqual([]);
+    expect(needsOf(at(used).found).find((n) => n.stock === 'backply')).toBeUndefined();
+  });
+
+  test('the buying list counts its sheets, and says what is proved', () => {
+    const need = needsOf(at(planned).found).find((n) => n.stock === 'sheeta');
+    expect([need?.count, need?.how, need?.pieces]).toEqual([1, 'proved', 2]);
+    expect(needsOf(at(sampleLog).found).find((n) => n.stock === 'trayply')?.how).toBe('least');
+  });
+
+  test('sheets at hand are not bought, and when no more are to be had and they do not do, it is said', () => {
+    const few = withMore(sampleLog, editStock('trayply', { have: 1, noMore: true }));
+    const view = poolOf(few, 'trayply');
+    const problem = layProblemOf(view.toLay, kerf);
+    const search = solve(problem.two, { seed: 1, effort: 20 });
+    let end = search.next();
+    while (!end.done) end = search.next();
+    const result = end.value as { ok: false; error: Parameters<typeof cannotWords>[0] };
+    expect(result.ok).toBe(false);
+    expect(cannotWords(result.error, view, problem.alike)).toMatch(
+      /^\d+ pieces found no place on what is at hand/,
+    );
+  });
+});
+
+describe('what is said', () => {
+  test('a piece that is too large, by how much and what fits', () => {
+    const narrow = withMore(sampleLog, editStock('backply', { wide: l('30') }));
+    const { found } = at(narrow);
+    const [problem] = poolOf(narrow, 'backply').problems;
+    expect(problem && problemWords(problem, found, '1/32')).toBe(
+      'Back is rough 60 5/16 × 37 13/16: 7 13/16 too wide. The most that fits is 96 × 30.',
+    );
+  });
+
+  test('grain that forbids the only way, and what would help', () => {
+    const across = withMore(sampleLog, [
+      ...editPart('case~left', { lies: 'across' }),
+      ...editPart('case~right', { share: 'anywhere' }),
+    ]);
+    const { found } = at(across);
+    const [problem] = poolOf(across, 'sheeta').problems;
+    expect(problem && problemWords(problem, found, '1/32')).toContain('Let it lie either way');
+  });
+
+  test('proved is said of what is proved alone', () => {
+    expect(proofWords({ kind: 'sheet', count: 1, least: 1, proved: true })).toBe(
+      '1 sheet. Proved: no plan uses fewer.',
+    );
+    expect(proofWords({ kind: 'sheet', count: 4, least: 3, proved: false })).toBe(
+      '4 sheets; no plan does with fewer than 3.',
+    );
+    expect(proofWords({ kind: 'stick', count: 3, least: undefined, proved: false })).toBe('3 sticks.');
+  });
+
+  test('a bound made of offcuts alone proves nothing of whole sheets', () => {
+    const problem = {
+      ...searched(poolOf(sampleLog, 'backply')).problem,
+      samePrice: true,
+    };
+    const two = { ...problem.two, sheets: [...problem.two.sheets, { w: 10, h: 10, cost: 1, count: 1 }] };
+    const bound = (cost: number): Pick<Laid, 'bound'> => ({ bound: cost });
+    expect(leastSheets(bound(1000), { ...problem, two })).toBe(1);
+    expect(leastSheets(bound(1), { ...problem, two })).toBe(0);
+    expect(leastSheets(bound(1001), { ...problem, two })).toBe(1);
+  });
+});
