@@ -26,7 +26,11 @@ const sample = readFileSync(
 );
 const opened = readJobFile(sample);
 if (!opened.ok) throw new Error('the sample does not open');
-const { job: jobId, entries: sampleLog } = opened.value;
+const { job: jobId } = opened.value;
+/** The sample before anything was laid out. */
+const sampleLog = opened.value.entries.filter(
+  (e) => e.kind !== 'edit' || !/^(sheets|layouts)\//.test(e.path),
+);
 
 const kerf = inches(1n, 8n);
 const shop = { kerf };
@@ -196,6 +200,16 @@ describe('a plan taken up', () => {
       /^\d+ pieces found no place on what is at hand/,
     );
   });
+});
+
+test('the plans of the sample are plans: cut apart they give every piece', () => {
+  if (!opened.ok) return;
+  for (const id of ['sheeta', 'oak']) {
+    const view = poolOf(opened.value.entries, id);
+    expect(isSettled(view)).toBe(true);
+    if (view.pool.kind === 'sheet')
+      expect(faultsOf(view.sheets, view.pool.pieces, { kerf, grain: 'long', exact: true })).toEqual([]);
+  }
 });
 
 describe('what is said', () => {
