@@ -7,6 +7,7 @@ import { costOf, sheetsOf } from './plan';
 import { polish, starts } from './polish';
 import { emptyState, restore, type State, saved } from './state';
 import { kindsOf, stockOf } from './stock';
+import { stripBound } from './strip-bound';
 import type { Laid, TwoD, TwoDError } from './two-d';
 
 /** Steps of work in a unit of effort: about a millisecond of a desktop core. Measured, no source. */
@@ -95,6 +96,13 @@ function* lessCost(run: Run, first: Laid | undefined): Generator<Laid | undefine
   return best;
 }
 
+/** The dearer bound, where the quick ones do not meet the plan. */
+function* raisedBound(run: Run): Generator<undefined, Run> {
+  const [sheet] = run.problem.sheets;
+  const strips = yield* stripBound(run.problem, Math.round(run.bound / (sheet?.cost ?? 1)));
+  return { ...run, bound: Math.max(run.bound, strips) };
+}
+
 /** Why it came to nothing: pieces of one number that go on no sheet together even alone, or too few sheets. */
 function* whyNot(run: Run): Generator<undefined, TwoDError> {
   const { state, problem, until } = run;
@@ -133,7 +141,10 @@ export function* laySheets(
   const run: Run = { ...quick, bound: lowerBound(problem) };
   const bounded = first && withBound(first, run.bound);
   if (bounded && bounded.bound > (first?.bound ?? 0)) yield bounded;
-  const cheap = yield* lessCost(run, bounded);
-  if (!cheap) return err(yield* whyNot(run));
+  const closer = bounded && !bounded.proved ? yield* raisedBound(run) : run;
+  const start = bounded && withBound(bounded, closer.bound);
+  if (start && start.bound > bounded.bound) yield start;
+  const cheap = yield* lessCost(closer, start);
+  if (!cheap) return err(yield* whyNot(closer));
   return ok(yield* polish(state, cheap, { problem, until, patience: patience * workPerUnit }));
 }
