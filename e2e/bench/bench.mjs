@@ -14,8 +14,10 @@ const { ordering } = await import('./ordering.mjs');
 const { phones } = await import('./phone.mjs');
 const { reckoning } = await import('./reckoning.mjs');
 const { buildApp, buildPage } = await import('./site.mjs');
+const { sheetPlans } = await import('./sheets.mjs');
 const { sizes } = await import('./sizes.mjs');
 const { starts } = await import('./starts.mjs');
+const { sticks } = await import('./sticks.mjs');
 const { taps } = await import('./taps.mjs');
 
 const work = mkdtempSync(path.join(os.tmpdir(), 'knifeline-bench-'));
@@ -53,6 +55,10 @@ async function all() {
 try {
   const rows = await all();
   console.log(`\n${table(rows)}\n`);
+  say('sheets beside published plans, 2000 units each');
+  console.table(await sheetPlans());
+  say('sticks beside published optima, first-fit-decreasing and HiGHS');
+  await sticks();
   const [cpu] = os.cpus();
   const machine = `${cpu?.model ?? 'unknown'}, ${os.cpus().length} cores, load ${os.loadavg()[1].toFixed(1)}`;
   console.log(

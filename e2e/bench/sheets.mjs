@@ -113,14 +113,4 @@ export async function sheetPlans() {
   });
 }
 
-/** Rows for the bench's table. */
-export async function sheets() {
-  return (await sheetPlans()).map((row) => ({
-    name: `sheets ${row.name}, ${row['at published best']} of ${row.instances} at the fewest known`,
-    app: row.sheets,
-    beside: row.published,
-    unit: 'sheets',
-  }));
-}
-
 if (process.argv[1] === fileURLToPath(import.meta.url)) console.table(await sheetPlans());

@@ -5,6 +5,7 @@
 // a file's name, KNIFELINE_EVERY takes each n-th instance, KNIFELINE_SAY names those short of the optimum, unproved or slow.
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
+import { fileURLToPath } from 'node:url';
 import highs from 'highs';
 import { build } from 'vite';
 import { root } from '../tools/install.mjs';
@@ -44,7 +45,7 @@ function firstFitDecreasing({ capacity, items }) {
   return room.length;
 }
 
-export function check({ capacity, items }, { sticks, bound, proved }) {
+function check({ capacity, items }, { sticks, bound, proved }) {
   const left = items.map((i) => i.count);
   for (const { items: stick } of sticks) {
     let sum = 0;
@@ -101,89 +102,94 @@ function reference(problem) {
   };
 }
 
-const beside = [];
-const { fillSticks } = await shipped(`${root}/src/trade/sheets/one-d/fill-sticks.ts`);
-const rows = [];
-for (const file of readdirSync(folder)
-  .filter((f) => /^1d[_-].*\.json$/.test(f) && f.includes(only))
-  .sort()) {
-  const { set, instances } = JSON.parse(readFileSync(path.join(folder, file), 'utf8'));
-  const hard = /hard28/i.test(set);
-  const row = {
-    set,
-    n: 0,
-    optimum: 0,
-    proved: 0,
-    'mean gap': 0,
-    'mean ms': 0,
-    'max ms': 0,
-    'max pause ms': 0,
-    'FFD optimum': 0,
-  };
-  for (const { name, capacity, items, kerf = 0, optimum_bins: optimum } of instances.filter(
-    (_, k) => k % every === 0,
-  )) {
-    const problem = {
-      capacity: capacity + kerf,
-      items: items.map((i) => ({ size: i.length + kerf, count: i.count })),
-    };
-    const from = performance.now();
-    const run = fillSticks(problem, { seed, effort: effort || (hard ? 2000 : 1000) });
-    let last = from;
-    let step;
-    do {
-      step = run.next();
-      const now = performance.now();
-      row['max pause ms'] = Math.max(row['max pause ms'], now - last);
-      last = now;
-    } while (!step.done);
-    const ms = last - from;
-    check(problem, step.value);
-    const got = step.value.sticks.length;
-    if (step.value.bound > optimum) throw new Error(`${name}: a false bound`);
-    if (got < optimum) throw new Error(`${name}: below the published optimum`);
-    if (process.env.KNIFELINE_SAY && (got > optimum || ms > 300 || !step.value.proved))
-      console.log(name, 'got', got, 'opt', optimum, 'bound', step.value.bound, ms.toFixed(0));
-    const other = ms < 2000 ? reference(problem) : undefined;
-    if (other?.proved && Math.round(other.value) !== optimum)
-      throw new Error(`${name}: HiGHS finds ${other.value}`);
-    if (other)
-      beside.push({
-        set,
-        ours: ms,
-        HiGHS: other.ms,
-        'ours proved': step.value.proved,
-        'HiGHS proved': other.proved,
-      });
-    row.n += 1;
-    row.optimum += got === optimum ? 1 : 0;
-    row.proved += step.value.proved ? 1 : 0;
-    row['mean gap'] += got - optimum;
-    row['mean ms'] += ms;
-    row['max ms'] = Math.max(row['max ms'], ms);
-    row['FFD optimum'] += firstFitDecreasing(problem) === optimum ? 1 : 0;
-  }
-  row['mean gap'] = Number((row['mean gap'] / row.n).toFixed(3));
-  for (const k of ['mean ms']) row[k] /= row.n;
-  for (const k of ['mean ms', 'max ms', 'max pause ms']) row[k] = Number(row[k].toFixed(1));
-  rows.push(row);
-}
-console.table(rows);
-const sets = [...new Set(beside.map((b) => b.set))];
-const mean = (list) => Number((list.reduce((s, n) => s + n, 0) / list.length).toFixed(1));
-console.log(
-  'where all sticks can be listed (3000 at most): ours beside HiGHS, whole-number programme, 2 s at most',
-);
-console.table(
-  sets.map((set) => {
-    const of = beside.filter((b) => b.set === set);
-    return {
+/** Prints both tables. */
+export async function sticks() {
+  const beside = [];
+  const { fillSticks } = await shipped(`${root}/src/trade/sheets/one-d/fill-sticks.ts`);
+  const rows = [];
+  for (const file of readdirSync(folder)
+    .filter((f) => /^1d[_-].*\.json$/.test(f) && f.includes(only))
+    .sort()) {
+    const { set, instances } = JSON.parse(readFileSync(path.join(folder, file), 'utf8'));
+    const hard = /hard28/i.test(set);
+    const row = {
       set,
-      n: of.length,
-      'ours mean ms': mean(of.map((b) => b.ours)),
-      'HiGHS mean ms': mean(of.map((b) => b.HiGHS)),
-      'ours proved': of.filter((b) => b['ours proved']).length,
-      'HiGHS proved': of.filter((b) => b['HiGHS proved']).length,
+      n: 0,
+      optimum: 0,
+      proved: 0,
+      'mean gap': 0,
+      'mean ms': 0,
+      'max ms': 0,
+      'max pause ms': 0,
+      'FFD optimum': 0,
     };
-  }),
-);
+    for (const { name, capacity, items, kerf = 0, optimum_bins: optimum } of instances.filter(
+      (_, k) => k % every === 0,
+    )) {
+      const problem = {
+        capacity: capacity + kerf,
+        items: items.map((i) => ({ size: i.length + kerf, count: i.count })),
+      };
+      const from = performance.now();
+      const run = fillSticks(problem, { seed, effort: effort || (hard ? 2000 : 1000) });
+      let last = from;
+      let step;
+      do {
+        step = run.next();
+        const now = performance.now();
+        row['max pause ms'] = Math.max(row['max pause ms'], now - last);
+        last = now;
+      } while (!step.done);
+      const ms = last - from;
+      check(problem, step.value);
+      const got = step.value.sticks.length;
+      if (step.value.bound > optimum) throw new Error(`${name}: a false bound`);
+      if (got < optimum) throw new Error(`${name}: below the published optimum`);
+      if (process.env.KNIFELINE_SAY && (got > optimum || ms > 300 || !step.value.proved))
+        console.log(name, 'got', got, 'opt', optimum, 'bound', step.value.bound, ms.toFixed(0));
+      const other = ms < 2000 ? reference(problem) : undefined;
+      if (other?.proved && Math.round(other.value) !== optimum)
+        throw new Error(`${name}: HiGHS finds ${other.value}`);
+      if (other)
+        beside.push({
+          set,
+          ours: ms,
+          HiGHS: other.ms,
+          'ours proved': step.value.proved,
+          'HiGHS proved': other.proved,
+        });
+      row.n += 1;
+      row.optimum += got === optimum ? 1 : 0;
+      row.proved += step.value.proved ? 1 : 0;
+      row['mean gap'] += got - optimum;
+      row['mean ms'] += ms;
+      row['max ms'] = Math.max(row['max ms'], ms);
+      row['FFD optimum'] += firstFitDecreasing(problem) === optimum ? 1 : 0;
+    }
+    row['mean gap'] = Number((row['mean gap'] / row.n).toFixed(3));
+    for (const k of ['mean ms']) row[k] /= row.n;
+    for (const k of ['mean ms', 'max ms', 'max pause ms']) row[k] = Number(row[k].toFixed(1));
+    rows.push(row);
+  }
+  console.table(rows);
+  const sets = [...new Set(beside.map((b) => b.set))];
+  const mean = (list) => Number((list.reduce((s, n) => s + n, 0) / list.length).toFixed(1));
+  console.log(
+    'where all sticks can be listed (3000 at most): ours beside HiGHS, whole-number programme, 2 s at most',
+  );
+  console.table(
+    sets.map((set) => {
+      const of = beside.filter((b) => b.set === set);
+      return {
+        set,
+        n: of.length,
+        'ours mean ms': mean(of.map((b) => b.ours)),
+        'HiGHS mean ms': mean(of.map((b) => b.HiGHS)),
+        'ours proved': of.filter((b) => b['ours proved']).length,
+        'HiGHS proved': of.filter((b) => b['HiGHS proved']).length,
+      };
+    }),
+  );
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) await sticks();

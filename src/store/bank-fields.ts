@@ -56,6 +56,8 @@ export const bankFields = {
   slope: amount,
   pitch: length,
   pulls: few,
+  /** Screws that hold one front from inside its box. */
+  frontScrews: few,
   centres: length,
   fromEnd: length,
   fromTop: length,

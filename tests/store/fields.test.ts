@@ -81,7 +81,7 @@ const wholeBank: Patch = Object.fromEntries(
     if (name.endsWith('Stock')) return [name, 's1'];
     if (['alike', 'contentsFirst', 'fromBlank', 'gone'].includes(name)) return [name, name !== 'gone'];
     if (['ratio', 'rating', 'slope'].includes(name)) return [name, ratio(-7n, 3n)];
-    if (['bay', 'across', 'count', 'tails', 'pulls'].includes(name)) return [name, 24];
+    if (['bay', 'across', 'count', 'tails', 'pulls', 'frontScrews'].includes(name)) return [name, 24];
     return [name, odd];
   }),
 );

@@ -28,7 +28,7 @@ export const bankAmount = (
 
 export const bankCount = (
   bank: Bank,
-  field: 'count' | 'across' | 'bay' | 'pulls' | 'tails',
+  field: 'count' | 'across' | 'bay' | 'pulls' | 'tails' | 'frontScrews',
   title: string,
 ): Ask => ({
   as: 'count',

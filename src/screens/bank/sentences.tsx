@@ -254,7 +254,9 @@ export function PullSentence(slip: Slip) {
   const { bank } = slip.found;
   const { blank, length } = blanks(slip);
   return (
-    <section class="fillin run" aria-label="Pulls">
+    <section class="fillin run" aria-label="Screws and pulls">
+      Each front is held from inside by{' '}
+      {blank(asks.bankCount(bank, 'frontScrews', 'Screws that hold each front'))} screws.{' '}
       {blank(asks.bankCount(bank, 'pulls', 'Pulls on each front'))} pulls a front
       {bank.pulls > 0 && (
         <>

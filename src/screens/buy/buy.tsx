@@ -60,6 +60,7 @@ function viewOf(bench: Bench, plan: Plan, needs: readonly SheetNeed[]): BuyView 
     ticks: bench.folded.value.ticks,
     slideLength: bench.shop.value.slideLength,
     frontScrew: screw,
+    screwsEach: ({ bank }) => bank.frontScrews,
   });
 }
 

@@ -37,19 +37,18 @@ export function CutPanel({ step, done, tape, name, shop }: CutPanelProps) {
       </div>
       {step.tool === 'guide' && <GuideLine step={step} tape={tape} shop={shop} />}
       <p class="keeps">
-        <b>{capital(sideWords(kept, name))}</b> {sizeWords(keptSize, tape)} kept
+        <b>{capital(sideWords(kept, name))}</b> <span class="nb">{sizeWords(keptSize, tape)}</span> kept
         {step.tool === 'guide' && `, kerf ${keepNear ? 'beyond' : 'before'} the line`}
         {other.is !== 'waste' && (
           <>
-            ; other side {sideWords(other, name)} {sizeWords(otherSize, tape)}
+            ; other side {sideWords(other, name)} <span class="nb">{sizeWords(otherSize, tape)}</span>
           </>
         )}
       </p>
       {step.heavy && step.weight && (
         <p class="fact warn">
           <Icon name="warn" />
-          About {`${toWhole(step.weight, 'halfExpand')}`} lb before this cut: two people, or cut it where it
-          lies.
+          About {`${toWhole(step.weight, 'halfExpand')}`} lb: by two, or cut where it lies.
         </p>
       )}
     </section>

@@ -107,6 +107,8 @@ export type Bank = {
   readonly pitch?: Length | undefined;
   /** Pulls on each front: none, one or two; between their screws, from the ends, down from the top edge. */
   readonly pulls: number;
+  /** Screws that hold one front from inside its box. */
+  readonly frontScrews: number;
   readonly centres?: Length | undefined;
   readonly fromEnd?: Length | undefined;
   readonly fromTop?: Length | undefined;
@@ -135,6 +137,7 @@ export const newBank = (id: string): Bank => ({
   tailsHow: 'free',
   tails: 0,
   pulls: 0,
+  frontScrews: 4, // two near each end: common practice, no source
   fronts: {},
   columns: {},
 });
