@@ -270,7 +270,7 @@ function runsOfBuild(cards: readonly Card[]): readonly (readonly Card[])[] {
 /** Pieces come out of their sheets before anything else is cut in them. */
 function BreakDown({ bench }: { readonly bench: Bench }) {
   const job = bench.job.value;
-  const { cut, of } = job ? breakdownCount(job.sheets, bench.folded.value) : { cut: 0, of: 0 };
+  const { cut, of } = job ? breakdownCount(job, bench.folded.value) : { cut: 0, of: 0 };
   if (of === 0 || cut === of) return null;
   return (
     <button type="button" class="nextset" onClick={() => bench.go({ at: 'sheets' })}>

@@ -116,6 +116,12 @@ function Taken(props: PoolProps) {
                 : `now wants ${sizeWords(piece, tape)}.`}
             </li>
           ))}
+          {standing.twice.length > 0 && (
+            <li class="fact warn">
+              <Icon name="warn" />
+              Laid out twice: {listed(standing.twice.map((p) => p.name))}. Two plans met; lay out again.
+            </li>
+          )}
           {standing.stale.length > 0 && (
             <li class="fact warn">
               <Icon name="warn" />

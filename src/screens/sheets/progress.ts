@@ -1,4 +1,4 @@
-import type { PlanSheet } from '../../store/job';
+import type { Job, PlanSheet } from '../../store/job';
 import type { Folded } from '../../store/log';
 import { placesOf } from '../../trade/sheets/tree';
 
@@ -16,9 +16,9 @@ export const isBegun = (sheet: PlanSheet, { ticks }: Folded): boolean =>
 
 /** How many cuts of the plan are made. */
 export function breakdownCount(
-  sheets: readonly PlanSheet[],
+  { sheets, stock }: Pick<Job, 'sheets' | 'stock'>,
   { ticks }: Folded,
 ): { readonly cut: number; readonly of: number } {
-  const all = sheets.flatMap(cutsOf);
+  const all = sheets.filter((sheet) => stock.some((s) => s.id === sheet.stock)).flatMap(cutsOf);
   return { cut: all.filter((op) => ticks.has(op)).length, of: all.length };
 }

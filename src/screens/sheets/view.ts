@@ -140,7 +140,7 @@ function poolView(pool: Pool, { job, kerf, folded, cut, lefts }: At): PoolView {
 
 /** Whether every piece of a pool lies on a sheet or is cut, as it is wanted. */
 export const isSettled = ({ standing }: PoolView): boolean =>
-  standing.missing.length === 0 && standing.stale.length === 0 && standing.misfits.length === 0;
+  standing.missing.length + standing.stale.length + standing.misfits.length + standing.twice.length === 0;
 
 /** The cuts of a sheet in order. */
 export function stepsOf(sheet: PlanSheet, job: Job, { stocks, shop }: StepsAt): readonly CutStep[] {

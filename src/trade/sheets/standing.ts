@@ -27,6 +27,8 @@ export type Standing = {
   /** On a sheet, wanted by nobody any more: ids. */
   readonly stale: readonly { readonly sheet: string; readonly piece: string }[];
   readonly misfits: readonly Misfit[];
+  /** Laid on more than one sheet, as when two phones planned apart. */
+  readonly twice: readonly RoughPiece[];
 };
 
 /**
@@ -47,8 +49,10 @@ export function standingOf(at: {
     ),
   );
   const on = new Set(laid.map(({ branch }) => branch.piece));
+  const times = (id: string) => laid.filter(({ branch }) => branch.piece === id).length;
   return {
     missing: at.pieces.filter(({ id }) => !on.has(id) && !at.cut(id)),
+    twice: laid.length === on.size ? [] : at.pieces.filter(({ id }) => times(id) > 1),
     stale: laid
       .filter(({ branch }) => !wanted.has(branch.piece))
       .map(({ sheet, branch }) => ({ sheet, piece: branch.piece })),

@@ -267,7 +267,15 @@ describe('a plan against what is wanted now', () => {
       missing: [],
       stale: [],
       misfits: [],
+      twice: [],
     });
+  });
+
+  test('names what two plans that met lay twice', () => {
+    const other = { ...planned, id: 't', tree: cut('rip', n(17, 3, 4), strip('a', 'x'), left) };
+    expect(
+      standingOf({ pieces: all, sheets: [planned, other], cut: () => false }).twice.map((p) => p.id),
+    ).toEqual(['a/1']);
   });
 
   test('names a piece on no sheet unless it is cut, one nobody wants, and one that has grown', () => {

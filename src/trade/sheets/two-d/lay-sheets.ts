@@ -78,15 +78,19 @@ function* firstPlan(run: Run): Generator<Laid | undefined, Laid | undefined> {
   return best;
 }
 
-/** Aims at less and less cost, until the bound is met or half of all the effort brought nothing. */
-function* lessCost(run: Run, first: Laid | undefined): Generator<Laid | undefined, Laid | undefined> {
+/** Aims at less and less cost, until the bound is met, or so much work brought nothing, or none is left. */
+function* lessCost(
+  run: Run,
+  first: Laid | undefined,
+  quiet: number,
+): Generator<Laid | undefined, Laid | undefined> {
   const { state, until } = run;
   let best = first;
   let kept = saved(state);
   while (!best?.proved && state.work < until) {
     if (best) state.budget = best.cost * (1 - hair);
     if (best) dropTo(state, state.budget);
-    const stop = best ? Math.min(until, state.work + until / 2) : until;
+    const stop = best ? Math.min(until, state.work + quiet) : until;
     if (!(yield* aim(state, stop))) break;
     best = laidOf(run);
     kept = saved(state);
@@ -94,6 +98,25 @@ function* lessCost(run: Run, first: Laid | undefined): Generator<Laid | undefine
   }
   if (best) restore(state, kept);
   return best;
+}
+
+/**
+ * A plan of less cost where one is soon found, made good to cut by; then the rest of the work goes into one of less cost
+ * still, so that whoever stops early has a plan to be cut by.
+ */
+function* bestPlan(run: Run, first: Laid | undefined): Generator<Laid | undefined, Laid | undefined> {
+  const { state, problem, until } = run;
+  const share = Math.min(until / 4, 2 * patience * workPerUnit);
+  const polished = (laid: Laid, to: number) =>
+    polish(state, laid, { problem, until: to, patience: patience * workPerUnit });
+  const soon = yield* lessCost(run, first, share / 2);
+  if (!soon || soon.proved) return soon && (yield* polished(soon, until));
+  const kept = saved(state);
+  const good = yield* polished(soon, state.work + share);
+  restore(state, kept);
+  state.work += share;
+  const late = yield* lessCost(run, soon, until);
+  return !late || late.cost >= good.cost ? good : yield* polished(late, state.work + share);
 }
 
 /** The dearer bound, where the quick ones do not meet the plan. */
@@ -144,7 +167,6 @@ export function* laySheets(
   const closer = bounded && !bounded.proved ? yield* raisedBound(run) : run;
   const start = bounded && withBound(bounded, closer.bound);
   if (start && start.bound > bounded.bound) yield start;
-  const cheap = yield* lessCost(closer, start);
-  if (!cheap) return err(yield* whyNot(closer));
-  return ok(yield* polish(state, cheap, { problem, until, patience: patience * workPerUnit }));
+  const best = yield* bestPlan(closer, start);
+  return best ? ok(best) : err(yield* whyNot(closer));
 }
