@@ -69,6 +69,11 @@ export function makeLaying(): LayingBench {
       rest.delete(id);
       all.value = rest;
     },
+    clear: () => {
+      for (const worker of workers.values()) worker.terminate();
+      workers.clear();
+      all.value = new Map();
+    },
     refit: (problem) =>
       new Promise<Refit>((resolve, reject) => {
         const worker = newWorker();

@@ -44,6 +44,7 @@ export async function makeBench(store: Store, { sample, planning }: Around): Pro
   const jobId = signal<string | undefined>(undefined);
   const jobs = signal<readonly JobLine[]>(lines);
   const shop = signal<Shop>(figures);
+  const laying = makeLaying();
   const settings = signal<Settings>(readSettings(keptNow));
   const figure = signal<Json | undefined>(keptNow.figure);
   const trouble = signal<SaveError | undefined>(undefined);
@@ -78,6 +79,7 @@ export async function makeBench(store: Store, { sample, planning }: Around): Pro
 
   async function load(id: string): Promise<void> {
     const loaded = await store.load(id);
+    if (id !== jobId.value) laying.clear();
     batch(() => {
       jobId.value = id;
       entries.value = loaded.entries;
@@ -286,7 +288,7 @@ export async function makeBench(store: Store, { sample, planning }: Around): Pro
     letGo: () => {
       offered.value = undefined;
     },
-    laying: makeLaying(),
+    laying,
     startUpdate,
     holdSaw,
   };

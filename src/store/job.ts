@@ -41,11 +41,12 @@ export type PlanSheet = PlannedSheet & {
   readonly stock: string;
   readonly no: number;
   readonly left?: string;
-  readonly run?: Length;
+  /** Laid out anew elsewhere; it stands all the same once something of it is cut. */
+  readonly gone?: boolean;
 };
 
 /** What the search said of the plan of a stock. */
-export type PlanProof = { readonly least?: number; readonly proved?: boolean; readonly pieces?: number };
+export type PlanProof = { readonly least?: number; readonly proved?: boolean; readonly rests?: string };
 
 /** A piece left over, big enough to be of use. Inches. */
 export type Offcut = {
@@ -238,8 +239,8 @@ function offcut(id: string, node: Tree): readonly Offcut[] {
 
 function planSheet(id: string, node: Tree): readonly PlanSheet[] {
   const { gone, long, wide, kerf, tree, stock: of, no = 1, ...own } = pick(f.sheetFields, node);
-  if (gone || !long || !wide || !kerf || !tree || of === undefined) return [];
-  return [{ id, stock: of, no, size: { long, wide }, kerf, tree, ...own }];
+  if (!long || !wide || !kerf || !tree || of === undefined) return [];
+  return [{ id, stock: of, no, size: { long, wide }, kerf, tree, ...own, ...(gone ? { gone } : {}) }];
 }
 
 function handWork(id: string, node: Tree): readonly HandWork[] {

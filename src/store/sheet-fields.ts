@@ -53,8 +53,6 @@ export const sheetFields = {
   no: count,
   /** The offcut it is cut from. */
   left: text(24),
-  /** Where the good run of a stick begins. */
-  run: length,
   long: length,
   wide: length,
   kerf: length,
@@ -62,5 +60,5 @@ export const sheetFields = {
   gone: flag,
 };
 
-/** What the search said of the plan of a stock: the fewest sheets any plan takes, and whether this one takes no more. */
-export const layoutFields = { least: count, proved: flag, pieces: count };
+/** What the search said of the plan of a stock: the fewest sheets any plan takes, whether this one takes no more, and what it rests on. */
+export const layoutFields = { least: count, proved: flag, rests: text(24) };

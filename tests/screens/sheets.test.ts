@@ -139,7 +139,8 @@ describe('a plan taken up', () => {
 
   test('stays when nothing of it is cut and is replaced by a new one', () => {
     const twice = takenUp(planned, 'sheeta');
-    expect(at(twice).job.sheets.length).toBe(at(planned).job.sheets.length);
+    const standing = (entries: readonly Entry[]) => at(entries).job.sheets.filter((s) => !s.gone).length;
+    expect([standing(planned), standing(twice)]).toEqual([1, 1]);
   });
 
   test('names what a changed case no longer agrees with', () => {
@@ -210,6 +211,67 @@ test('the plans of the sample are plans: cut apart they give every piece', () =>
     if (view.pool.kind === 'sheet')
       expect(faultsOf(view.sheets, view.pool.pieces, { kerf, grain: 'long', exact: true })).toEqual([]);
   }
+});
+
+describe('what a plan rests on', () => {
+  const planned = takenUp(sampleLog, 'sheeta');
+  test.each<[string, readonly Change[]]>([
+    ['its size', editStock('sheeta', { long: l('60') })],
+    ['its trim', editStock('sheeta', { trim: l('1') })],
+    ['its grain', editStock('sheeta', { grain: 'wide' })],
+    ['a part across the grain', editPart('case~left', { lies: 'across' })],
+    ['a part made smaller', editCase('case', { depth: l('9') })],
+  ])('%s: once changed the plan no longer holds, and nothing is called proved', (_, changes) => {
+    const changed = withMore(planned, changes);
+    expect(isSettled(poolOf(planned, 'sheeta'))).toBe(true);
+    expect(poolOf(changed, 'sheeta').changed).toBe(true);
+    expect(isSettled(poolOf(changed, 'sheeta'))).toBe(false);
+    expect(needsOf(at(changed).found).find((n) => n.stock === 'sheeta')?.how).not.toBe('proved');
+  });
+
+  test('an offcut of it gone from the rack, or measured down', () => {
+    const offcut = editOffcut('off1', { stock: 'backply', length: l('61'), width: l('38') });
+    const used = takenUp(withMore(sampleLog, offcut), 'backply');
+    expect(poolOf(used, 'backply').changed).toBe(false);
+    expect(poolOf(withMore(used, editOffcut('off1', { gone: true })), 'backply').changed).toBe(true);
+    expect(poolOf(withMore(used, editOffcut('off1', { width: l('20') })), 'backply').changed).toBe(true);
+  });
+
+  test('a sheet cut on one phone stands when the other lays out anew, and what lies twice is named', () => {
+    const [sheet] = at(planned).job.sheets;
+    if (!sheet) throw new Error('no sheet');
+    const there = takenUp(planned, 'sheeta');
+    const both = withMore(there, tickOf(layOp(sheet.id, 'r'), l('1')));
+    const { standing, sheets } = poolOf(both, 'sheeta');
+    expect(sheets.some((s) => s.id === sheet.id)).toBe(true);
+    expect(standing.twice.map((p) => p.name)).toEqual(['Left side', 'Right side']);
+  });
+
+  test('a piece that grew on a sheet begun is laid elsewhere, and its old place is left over', () => {
+    const [sheet] = at(planned).job.sheets;
+    if (!sheet) throw new Error('no sheet');
+    const begun = withMore(planned, tickOf(layOp(sheet.id, 'r'), l('1')));
+    const grown = withMore(begun, editCase('case', { depth: l('18') }));
+    const view = poolOf(grown, 'sheeta');
+    expect(view.outgrown.length).toBeGreaterThan(0);
+    const again = takenUp(grown, 'sheeta');
+    expect(isSettled(poolOf(again, 'sheeta'))).toBe(true);
+    expect(poolOf(again, 'sheeta').sheets.length).toBe(2);
+  });
+
+  test('spoiled and laid again it settles: what came out of the first sheet is not called unwanted', () => {
+    const [sheet] = at(planned).job.sheets;
+    if (!sheet) throw new Error('no sheet');
+    const { job, found } = at(planned);
+    const steps = stepsOf(sheet, job, { stocks: found.stocks, shop });
+    const cut = withMore(
+      planned,
+      steps.flatMap((s) => tickOf(layOp(sheet.id, s.path), s.figure.value)),
+    );
+    const again = takenUp(withMore(cut, spoilPiece('case~left', '1', 1)), 'sheeta');
+    expect(isSettled(poolOf(again, 'sheeta'))).toBe(true);
+    expect(needsOf(at(again).found).find((n) => n.stock === 'sheeta')?.count).toBe(2);
+  });
 });
 
 describe('what is said', () => {

@@ -246,7 +246,6 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       stock: 's1',
       no: 2,
       left: 'o1',
-      run: odd,
       long,
       wide: odd,
       kerf: l('1/8'),
@@ -264,7 +263,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
   [
     'what is proved of a plan',
     layoutFields,
-    { least: 0, proved: true, pieces: 35 },
+    { least: 0, proved: true, rests: 'a1b2' },
     (p) => job.editLayout('s1', p),
   ],
   [
@@ -361,7 +360,11 @@ describe('jobOf', () => {
     ['a thing in a bay', job.editInside('c1', 'i1', { gone: true }), (from) => from.cases[0]?.inside ?? []],
     ['work', job.editWork('h1', { gone: true }), (from) => from.work],
     ['an offcut', job.editOffcut('o1', { gone: true }), (from) => from.offcuts],
-    ['a sheet of the plan', job.editSheet('p1', { gone: true }), (from) => from.sheets],
+    [
+      'a sheet of the plan',
+      job.editSheet('p1', { gone: true }),
+      (from) => from.sheets.filter((s) => !s.gone),
+    ],
     ['a sheet', job.editStock('s1', { gone: true }), (from) => from.stock],
     ['a board', job.editBoard('b1', { gone: true }), (from) => from.boards],
   ])('%s that is gone is not there, and comes back when the word is taken back', (_, gone, list) => {

@@ -128,7 +128,7 @@ function BuyRow({ row, bench }: { readonly row: Row; readonly bench: Bench }) {
 /** Measured at the rack, before paying. */
 function Readings({ row, bench }: { readonly row: Row; readonly bench: Bench }) {
   const { why } = row.line;
-  if (why.code !== 'layout' || why.need.kind !== 'sheet') return null;
+  if (why.code !== 'layout') return null;
   const { stock } = why.need;
   return (
     <button type="button" class="chip" onClick={() => bench.go({ at: 'stock', id: stock })}>

@@ -59,7 +59,8 @@ function Again({ bench, list, part, copy, onClose }: AgainProps) {
   const { job, operations } = list.plan;
   const recut = recutOf(part, copy, {
     operations,
-    offcuts: job.offcuts,
+    // one that lies in a plan of the sheets is spoken for
+    offcuts: job.offcuts.filter((o) => !job.sheets.some((sheet) => sheet.left === o.id && !sheet.gone)),
     done: list.doing.done,
     standing: job.standing,
   });

@@ -1,3 +1,4 @@
+import type { Ratio } from '../../length/length';
 import { toWhole } from '../../length/round';
 import type { Tape } from '../../length/tape';
 import type { Shop } from '../../trade/grooves/board';
@@ -9,14 +10,14 @@ import { cutTitle, fromWords, sideWords, sizeWords } from './words';
 type CutPanelProps = {
   readonly step: CutStep;
   readonly done: boolean;
-  readonly of: number;
   readonly tape: Tape;
   readonly shop: Shop;
+  readonly stick: boolean;
   readonly name: (piece: string) => string;
 };
 
 /** The cut to be made: its figure, from which edge, which side is kept, and where the guide goes. */
-export function CutPanel({ step, done, tape, name, shop }: CutPanelProps) {
+export function CutPanel({ step, done, tape, name, shop, stick }: CutPanelProps) {
   const keepNear = step.keep === 'near';
   const kept = keepNear ? step.nearIs : step.farIs;
   const other = keepNear ? step.farIs : step.nearIs;
@@ -35,7 +36,7 @@ export function CutPanel({ step, done, tape, name, shop }: CutPanelProps) {
         <Mixed value={step.figure.value} rest={step.figure.rest} size="arm" tape={tape} />
         <Remainder rest={step.figure.rest} tape={tape} by={false} />
       </div>
-      {step.tool === 'guide' && <GuideLine step={step} tape={tape} shop={shop} />}
+      {step.tool === 'guide' && !stick && <GuideLine step={step} tape={tape} shop={shop} />}
       <p class="keeps">
         <b>{capital(sideWords(kept, name))}</b> <span class="nb">{sizeWords(keptSize, tape)}</span> kept
         {step.tool === 'guide' && `, kerf ${keepNear ? 'beyond' : 'before'} the line`}
@@ -48,12 +49,15 @@ export function CutPanel({ step, done, tape, name, shop }: CutPanelProps) {
       {step.heavy && step.weight && (
         <p class="fact warn">
           <Icon name="warn" />
-          About {`${toWhole(step.weight, 'halfExpand')}`} lb: by two, or cut where it lies.
+          About {pounds(step.weight)} lb: by two, or cut where it lies. Then {pounds(step.nearWeight)} and{' '}
+          {pounds(step.farWeight)} lb.
         </p>
       )}
     </section>
   );
 }
+
+const pounds = (x: Ratio | undefined): string => (x ? `${toWhole(x, 'halfExpand')}` : '0');
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 

@@ -20,5 +20,7 @@ export type LayingBench = {
   readonly goOn: (id: string) => void;
   readonly stop: (id: string) => void;
   readonly letGo: (id: string) => void;
+  /** Another job is opened: what was looked for in this one is let go. */
+  readonly clear: () => void;
   readonly refit: (problem: LayProblem) => Promise<Refit>;
 };

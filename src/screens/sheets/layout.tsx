@@ -1,10 +1,18 @@
 import { useEffect, useState } from 'preact/hooks';
-import { forDrawing, type Length } from '../../length/length';
+import { forDrawing, type Length, subtract } from '../../length/length';
 import { writeLength } from '../../length/write';
+import type { Change } from '../../store/entry';
 import { editOffcut, editSheet, type PlanSheet, tickOf } from '../../store/job';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { branchAt, placesOf, withBranch } from '../../trade/sheets/tree';
-import { afterWrongCut, wrongCutError, wrongCutProblem } from '../../trade/sheets/wrong-cut';
+import {
+  afterWrongCut,
+  leanPieces,
+  stillGood,
+  type WrongCut,
+  wrongCutError,
+  wrongCutProblem,
+} from '../../trade/sheets/wrong-cut';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
@@ -17,7 +25,8 @@ import { UndoButton } from '../undo-button';
 import { CutList } from './cut-list';
 import { CutPanel } from './cut-panel';
 import { Leftovers } from './leftovers';
-import { layOp } from './progress';
+import { layOp, standingSheets } from './progress';
+import { readyBranch } from './take-plan';
 import { type Breakdown, breakdownOf, type PoolView, stepsOf } from './view';
 import { cutDone, listed, sheetTitle } from './words';
 
@@ -33,7 +42,7 @@ export function LayoutScreen({
 }) {
   const plan = bench.plan.value;
   const found = plan && breakdownOf(plan, bench.shop.value, bench.folded.value);
-  const sheet = plan?.job.sheets.find((s) => s.id === id);
+  const sheet = plan && standingSheets(plan.job, bench.folded.value).find((s) => s.id === id);
   const view = sheet && found?.pools.find((v) => v.pool.stocks.some((s) => s.id === sheet.stock));
   if (!plan || !found || !sheet || !view) {
     return (
@@ -88,12 +97,11 @@ function Standing(props: StandingProps) {
     const op = layOp(sheet.id, step.path);
     const cut = `${sheetTitle(sheet, stock, tape)}, cut ${step.no}`;
     if (done(step)) {
-      await bench.act(`Not cut: ${cut}`, [{ kind: 'untick', op }]);
+      await bench.act(`Not cut: ${cut}`, [...notCut(steps.filter(done), step, sheet)]);
       return;
     }
-    // an offcut that is begun is no longer in the rack
-    const begun = sheet.left && !steps.some(done) ? editOffcut(sheet.left, { gone: true }) : [];
-    if (await bench.act(`Cut: ${cut}`, [...tickOf(op, step.figure.value), ...begun])) at(undefined);
+    if (await bench.act(`Cut: ${cut}`, [...tickOf(op, step.figure.value), ...takenFrom(sheet)]))
+      at(undefined);
   };
   const after =
     now && !done(now) ? steps.find((step) => step.path === now.path.slice(0, -1) && !done(step)) : undefined;
@@ -167,9 +175,7 @@ function Standing(props: StandingProps) {
       </main>
       <div class="cutbar">
         {now ? (
-          <CutPanel
-            {...{ step: now, done: done(now), of: steps.length, tape, name, shop: bench.shop.value }}
-          />
+          <CutPanel {...{ step: now, done: done(now), tape, name, shop: bench.shop.value, stick }} />
         ) : (
           <p class="pad-x empty-line">
             {steps.length === 0 ? 'Nothing to cut: the piece is the sheet.' : 'All cut.'}
@@ -242,30 +248,58 @@ function drawnWide(
   return Math.max(Math.min(room, 200), Math.min(room, inSight));
 }
 
-/** A cut that came out elsewhere: both halves are laid out anew with what was to come out of them. */
-async function cutWrong(
-  { bench, plan, found, sheet }: StandingProps,
-  step: CutStep,
-  came: Length,
-): Promise<string | undefined> {
+/** An offcut that is begun is no longer in the rack. */
+const takenFrom = ({ left }: PlanSheet): readonly Change[] => (left ? editOffcut(left, { gone: true }) : []);
+
+/** A cut taken back, and with it those of the pieces it made; an offcut nothing is cut of is in the rack again. */
+function notCut(done: readonly CutStep[], { path }: CutStep, sheet: PlanSheet): readonly Change[] {
+  const below = done.filter((step) => step.path.startsWith(path));
+  return [
+    ...below.map((step): Change => ({ kind: 'untick', op: layOp(sheet.id, step.path) })),
+    ...(sheet.left && below.length === done.length ? editOffcut(sheet.left, { gone: undefined }) : []),
+  ];
+}
+
+/** A cut that came out elsewhere: kept as it is where that does no harm, else both halves are laid out anew. */
+async function cutWrong(props: StandingProps, step: CutStep, came: Length): Promise<string | undefined> {
+  const { bench, plan, found, sheet } = props;
   const cut = branchAt(sheet.tree, step.path);
   const stock = found.stocks.get(sheet.stock);
   if (cut?.is !== 'cut' || !stock) return undefined;
-  const trimmed = step.keep === 'far' ? (came.sub(sheet.kerf) as Length) : came;
-  const wrong = { cut, size: step.size, at: trimmed };
+  const wrong = { cut, size: step.size, at: step.keep === 'far' ? subtract(came, sheet.kerf) : came };
   const error = wrongCutError(wrong);
   const w = (x: Length) => writeLength(x, plan.job.tape);
   if (error?.code === 'not-a-cut') return 'A cut at nothing is no cut. Say where what is kept ends.';
   if (error) return `That is ${w(error.by)} beyond the sheet, which is ${w(error.most)} there.`;
-  const problem = wrongCutProblem(wrong, { stock, kerf: sheet.kerf, wanted: found.pieces });
-  const { laid, dropped } = await bench.laying.refit(problem);
-  const branch = afterWrongCut(wrong, problem, laid?.sheets);
+  const at = { stock, kerf: sheet.kerf, wanted: found.pieces, offcut: sheet.left !== undefined };
+  const good = stillGood(wrong, at);
+  const again = good ? { branch: good, lost: 0 } : await replanned(bench, wrong, at).catch(() => undefined);
+  if (!again) return 'The search could not start on this phone: nothing was changed. Try again.';
+  const branch =
+    good ?? readyBranch(again.branch, { size: step.size, kerf: sheet.kerf, stock, job: plan.job });
   await bench.act(`Cut wrong: ${w(came)} for ${w(step.figure.value)}`, [
     ...editSheet(sheet.id, { tree: withBranch(sheet.tree, step.path, branch) }),
     ...tickOf(layOp(sheet.id, step.path), came),
+    ...takenFrom(sheet),
   ]);
-  const lost = dropped.reduce((n, k) => n + k, 0);
-  return lost === 0
+  if (good) return 'Near enough: every piece still has a final cut’s worth over.';
+  return again.lost === 0
     ? 'Every piece still goes on what is left of this sheet: the cuts after this one are new.'
     : undefined;
+}
+
+type WrongAt = Parameters<typeof wrongCutProblem>[1];
+
+/** Laid out anew at full rough size; where that loses a piece, with no more over than a final cut needs. */
+async function replanned(bench: Bench, wrong: WrongCut, at: WrongAt) {
+  const lay = async (wanted: WrongAt['wanted']) => {
+    const problem = wrongCutProblem(wrong, { ...at, wanted });
+    const { laid, dropped } = await bench.laying.refit(problem);
+    const branch = afterWrongCut(wrong, { problem, sheets: laid?.sheets }, at);
+    return { branch, lost: dropped.reduce((n, k) => n + k, 0) };
+  };
+  const full = await lay(at.wanted);
+  if (full.lost === 0) return full;
+  const lean = await lay(leanPieces(at.wanted));
+  return lean.lost < full.lost ? lean : full;
 }

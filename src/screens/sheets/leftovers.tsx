@@ -28,7 +28,7 @@ export function Leftovers({ bench, plan, sheet, stock, done }: LeftoversProps) {
         {left.map(({ path, size }) => {
           const id = offcutId(sheet.id, path);
           const kept = plan.job.offcuts.some((o) => o.id === id);
-          const used = plan.job.sheets.some((s) => s.left === id);
+          const used = plan.job.sheets.some((s) => s.left === id && !s.gone);
           const own = alongGrain(size, sheet, stock);
           return (
             <li key={path} class="nextset ascut">

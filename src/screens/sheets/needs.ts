@@ -1,7 +1,8 @@
-import { inches, type Length, less } from '../../length/length';
+import { atMost, type Length } from '../../length/length';
 import type { PlanSheet } from '../../store/job';
 import type { SheetNeed } from '../../trade/buying/need';
 import { layProblemOf } from '../../trade/sheets/lay-problem';
+import type { RoughPiece } from '../../trade/sheets/pieces';
 import type { SheetStock } from '../../trade/sheets/stock';
 import { piecesIn, placesOf, type Rect } from '../../trade/sheets/tree';
 import { lowerBound } from '../../trade/sheets/two-d/bound';
@@ -26,15 +27,15 @@ const needOf = (
 });
 
 function laidNeeds({ pool, sheets, proof }: PoolView): readonly SheetNeed[] {
-  const proved = proof.proved === true && proof.pieces === pool.pieces.length;
+  const proved = proof.proved === true;
   return pool.stocks.flatMap((stock): readonly SheetNeed[] => {
     const own = sheets.filter((sheet) => sheet.stock === stock.id && !sheet.left);
     if (own.length === 0) return [];
-    const spare = largestLeft(own);
+    const spare = largestLeft(own, pool.pieces);
     return [
       {
         ...needOf(stock),
-        count: new Set(own.map((sheet) => (sheet.run ? 0 : sheet.no))).size,
+        count: new Set(own.map((sheet) => sheet.no)).size,
         how: proved ? 'proved' : 'laid',
         pieces: own.reduce((n, { tree }) => n + piecesIn(tree).length, 0),
         ...(spare ? { spare } : {}),
@@ -43,16 +44,12 @@ function laidNeeds({ pool, sheets, proof }: PoolView): readonly SheetNeed[] {
   });
 }
 
-/** A test piece needs at least so much each way. Common practice, no source. Inches. */
-const leastTest = inches(6n);
-
-function largestLeft(sheets: readonly PlanSheet[]): Rect | undefined {
+/** The largest piece left over that holds one part's worth. */
+function largestLeft(sheets: readonly PlanSheet[], pieces: readonly RoughPiece[]): Rect | undefined {
+  const holds = (size: Rect) => pieces.some((p) => atMost(p.long, size.long) && atMost(p.wide, size.wide));
   const left = sheets
     .flatMap((sheet) => placesOf(sheet, sheet.kerf))
-    .filter(
-      ({ branch, size }) =>
-        branch.is === 'left' && !less(size.long, leastTest) && !less(size.wide, leastTest),
-    )
+    .filter(({ branch, size }) => branch.is === 'left' && holds(size))
     .map(({ size }) => size);
   const area = ({ long, wide }: Rect) => long.mul(wide);
   return left.reduce<Rect | undefined>((most, r) => (most && area(r).lte(area(most)) ? most : r), undefined);

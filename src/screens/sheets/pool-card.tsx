@@ -1,14 +1,14 @@
 import type { PlanSheet } from '../../store/job';
 import { laidSheetsOf } from '../../trade/sheets/laid-sheet';
 import { layProblemOf } from '../../trade/sheets/lay-problem';
-import { placesOf } from '../../trade/sheets/tree';
+import { piecesIn, placesOf } from '../../trade/sheets/tree';
 import { Icon } from '../../ui/icon';
 import { SheetThumb } from '../../ui/sheet-drawing';
 import type { Bench } from '../bench';
 import type { Plan } from '../plan';
 import type { Laying } from './laying';
 import { layOp } from './progress';
-import { isProved, leastSheets, sheetCount, takePlan } from './take-plan';
+import { isCurrent, isProved, leastSheets, sheetCount, takePlan } from './take-plan';
 import { type Breakdown, isSettled, type PoolView } from './view';
 import {
   cannotWords,
@@ -62,7 +62,9 @@ function Taken(props: PoolProps) {
   const { tape } = plan.job;
   const { standing, sheets, toLay, proof } = view;
   const settled = isSettled(view);
-  const whole = new Set(sheets.filter((s) => !s.left).map((s) => `${s.stock} ${s.run ? 0 : s.no}`)).size;
+  const whole = new Set(sheets.filter((s) => !s.left).map((s) => `${s.stock} ${s.no}`)).size;
+  const isOut = (id: string) =>
+    !view.outgrown.some((o) => o.piece === id) && !view.fresh.some((s) => piecesIn(s.tree).includes(id));
   const begin = () => found.kerf && bench.laying.start(view.pool.id, layProblemOf(toLay, found.kerf));
   return (
     <>
@@ -80,7 +82,7 @@ function Taken(props: PoolProps) {
                   kind: view.pool.kind,
                   count: whole,
                   least: proof.least,
-                  proved: proof.proved === true && proof.pieces === view.pool.pieces.length,
+                  proved: proof.proved === true,
                 })}
               </p>
               {toLay.pieces.length > 0 && view.problems.length === 0 && (
@@ -101,6 +103,13 @@ function Taken(props: PoolProps) {
       {sheets.length === 0 && standing.missing.length === 0 && <p class="pad-x note">All cut.</p>}
       {sheets.length > 0 && !settled && (
         <ul class="pad-x facts">
+          {view.changed && (
+            <li class="fact warn">
+              <Icon name="warn" />
+              The plan was made for other sizes: a sheet, the kerf or a piece has changed since. Lay out
+              again.
+            </li>
+          )}
           {standing.missing.length > 0 && (
             <li class="fact warn">
               <Icon name="warn" />
@@ -111,9 +120,11 @@ function Taken(props: PoolProps) {
             <li key={piece.id} class="fact warn">
               <Icon name="warn" />
               {piece.name} lies at {sizeWords(laid, tape)},{' '}
-              {short
-                ? `less than its finished ${sizeWords(piece.finished, tape)}: spoil it and cut another.`
-                : `now wants ${sizeWords(piece, tape)}.`}
+              {!isOut(piece.id)
+                ? `now wants ${sizeWords(piece, tape)}: lay out the rest.`
+                : short
+                  ? `less than its finished ${sizeWords(piece.finished, tape)}: spoil it and cut another.`
+                  : `now wants ${sizeWords(piece, tape)}.`}
             </li>
           ))}
           {standing.twice.length > 0 && (
@@ -184,8 +195,9 @@ function Search(props: PoolProps & { readonly laying: Laying }) {
   const count = best ? sheetCount(best, problem) : 0;
   const proved = best !== undefined && isProved(best, problem);
   const running = state === 'running';
+  const current = isCurrent(view, problem);
   const take = async () => {
-    if (!best) return;
+    if (!best || !current) return;
     const changes = takePlan(
       view,
       { laid: best, problem },
@@ -211,6 +223,7 @@ function Search(props: PoolProps & { readonly laying: Laying }) {
         {best && proofWords({ kind, count, least: leastSheets(best, problem), proved })}
         {best && running && (proved ? ' Looking for fewer settings and a larger offcut.' : ' Still looking.')}
         {best && !running && !proved && ' Not proved: a better one may exist.'}
+        {!current && ' Something was cut or changed since it was begun: leave it and lay out again.'}
       </p>
       <div class="pad-x adds two">
         {running ? (
@@ -226,7 +239,7 @@ function Search(props: PoolProps & { readonly laying: Laying }) {
             {best ? 'Look further' : 'Leave it'}
           </button>
         )}
-        {best && (
+        {best && current && (
           <button type="button" class="btn main" onClick={() => void take()}>
             Cut by this plan
           </button>

@@ -14,11 +14,17 @@ const cutsOf = (sheet: PlanSheet): readonly string[] =>
 export const isBegun = (sheet: PlanSheet, { ticks }: Folded): boolean =>
   cutsOf(sheet).some((op) => ticks.has(op));
 
+/** The sheets of the plan that stand: not those laid out anew, unless something of them was cut all the same. */
+export const standingSheets = ({ sheets }: Pick<Job, 'sheets'>, folded: Folded): readonly PlanSheet[] =>
+  sheets.filter((sheet) => !sheet.gone || isBegun(sheet, folded));
+
 /** How many cuts of the plan are made. */
 export function breakdownCount(
-  { sheets, stock }: Pick<Job, 'sheets' | 'stock'>,
-  { ticks }: Folded,
+  job: Pick<Job, 'sheets' | 'stock'>,
+  folded: Folded,
 ): { readonly cut: number; readonly of: number } {
-  const all = sheets.filter((sheet) => stock.some((s) => s.id === sheet.stock)).flatMap(cutsOf);
-  return { cut: all.filter((op) => ticks.has(op)).length, of: all.length };
+  const all = standingSheets(job, folded)
+    .filter((sheet) => job.stock.some((s) => s.id === sheet.stock))
+    .flatMap(cutsOf);
+  return { cut: all.filter((op) => folded.ticks.has(op)).length, of: all.length };
 }

@@ -1,10 +1,13 @@
+import type { Length } from '../../length/length';
 import type { Change } from '../../store/entry';
 import { editLayout, editOffcut, editSheet, type Job, type PlanSheet } from '../../store/job';
 import { liftedFirst } from '../../trade/sheets/carry';
 import { type LaidSheet, laidSheetsOf, wasteNamed } from '../../trade/sheets/laid-sheet';
 import { type LayProblem, sheetCost } from '../../trade/sheets/lay-problem';
+import type { RoughPiece } from '../../trade/sheets/pieces';
+import { restsOn } from '../../trade/sheets/rests-on';
 import type { SheetStock } from '../../trade/sheets/stock';
-import { type Branch, piecesIn } from '../../trade/sheets/tree';
+import { type Branch, type CutBranch, halvesOf, type Rect } from '../../trade/sheets/tree';
 import type { Laid } from '../../trade/sheets/two-d/two-d';
 import { carryOf, type PoolView } from './view';
 
@@ -13,7 +16,7 @@ import { carryOf, type PoolView } from './view';
  * known where sheets cost differently.
  */
 export function leastSheets({ bound }: Pick<Laid, 'bound'>, problem: LayProblem): number | undefined {
-  if (!problem.samePrice) return undefined;
+  if (!problem.samePrice || !problem.grid.exact) return undefined;
   const spare = problem.two.sheets.reduce(
     (n, s) => n + (s.cost < sheetCost ? (s.count ?? 0) * s.cost : 0),
     0,
@@ -24,11 +27,11 @@ export function leastSheets({ bound }: Pick<Laid, 'bound'>, problem: LayProblem)
 
 /** Whole sheets of a plan; pieces left over do not count. */
 export const sheetCount = (laid: Laid, problem: LayProblem): number =>
-  laid.sheets.filter(({ kind }) => !problem.grounds[kind]?.left && !problem.grounds[kind]?.run).length;
+  laidSheetsOf(laid.sheets, problem).filter((sheet) => !sheet.left).length;
 
-/** Whether no plan takes fewer whole sheets, or costs less where prices differ. */
+/** Whether no plan takes fewer whole sheets, or costs less where prices differ; never on a step that is not exact. */
 export const isProved = (laid: Laid, problem: LayProblem): boolean =>
-  laid.proved || leastSheets(laid, problem) === sheetCount(laid, problem);
+  problem.grid.exact && (laid.proved || leastSheets(laid, problem) === sheetCount(laid, problem));
 
 type At = {
   readonly job: Job;
@@ -38,13 +41,35 @@ type At = {
 
 /** A tree as it will be cut: what is too heavy is halved first, what is too small to keep is waste. */
 export function readyTree(sheet: LaidSheet, problem: LayProblem, { job, stocks }: Omit<At, 'newId'>): Branch {
-  const { kerf } = problem;
   const stock = stocks.get(sheet.stock);
-  const kind = stock?.kind ?? 'sheet';
-  const named = { size: sheet.size, tree: wasteNamed(sheet, { kerf, kind }) };
-  return kind === 'sheet' && stock?.thickness
-    ? liftedFirst(named, { thick: stock.thickness, most: carryOf(job), kerf })
-    : named.tree;
+  return stock ? ready(sheet, { kerf: problem.kerf, stock, job }) : sheet.tree;
+}
+
+function ready(
+  { size, tree }: { readonly size: Rect; readonly tree: Branch },
+  { kerf, stock, job }: Omit<BranchAt, 'size'>,
+): Branch {
+  const named = wasteNamed({ size, tree }, { kerf, kind: stock.kind });
+  return stock.kind === 'sheet' && stock.thickness
+    ? liftedFirst({ size, tree: named }, { thick: stock.thickness, most: carryOf(job), kerf })
+    : named;
+}
+
+type BranchAt = {
+  readonly size: Rect;
+  readonly kerf: Length;
+  readonly stock: SheetStock;
+  readonly job: Job;
+};
+
+/** Both halves of a cut that is made already, as they will be cut on. */
+export function readyBranch(cut: CutBranch, { size, ...at }: BranchAt): CutBranch {
+  const { near, far } = halvesOf(size, cut, at.kerf);
+  return {
+    ...cut,
+    near: ready({ size: near, tree: cut.near }, at),
+    far: ready({ size: far, tree: cut.far }, at),
+  };
 }
 
 /** Sheets of a plan numbered within their stock; those begun keep their numbers, and the new ones fill the gaps. */
@@ -53,7 +78,7 @@ function numbered(sheets: readonly LaidSheet[], begun: readonly PlanSheet[]): re
   for (const sheet of begun)
     if (!sheet.left) taken.set(sheet.stock, (taken.get(sheet.stock) ?? new Set()).add(sheet.no));
   return sheets.map((sheet) => {
-    if (sheet.left || sheet.run) return 1;
+    if (sheet.left) return 1;
     const used = taken.get(sheet.stock) ?? new Set();
     let no = 1;
     while (used.has(no)) no += 1;
@@ -79,7 +104,6 @@ export function takePlan(
         stock: sheet.stock,
         no: numbers[k] ?? 1,
         ...(sheet.left ? { left: sheet.left } : {}),
-        ...(sheet.run ? { run: sheet.run } : {}),
         long: sheet.size.long,
         wide: sheet.size.wide,
         kerf: problem.kerf,
@@ -89,10 +113,33 @@ export function takePlan(
     ...editLayout(view.pool.id, {
       proved: begun.length === 0 && isProved(laid, problem),
       least: begun.length === 0 ? least : undefined,
-      pieces: sheets.reduce((n, { tree }) => n + piecesIn(tree).length, 0),
+      rests: restsOn(view.pool, problem.kerf),
+    }),
+    ...begun.flatMap((sheet) => {
+      const grown = view.outgrown.filter((o) => o.sheet === sheet.id);
+      const tree = grown.reduce((branch, { piece }) => without(branch, piece), sheet.tree);
+      return grown.length > 0 ? editSheet(sheet.id, { tree }) : [];
     }),
   ];
 }
+
+/** The tree with a piece taken out: its place is left over. */
+const without = (tree: Branch, piece: string): Branch => {
+  if (tree.is === 'piece') return tree.piece === piece ? { is: 'left' } : tree;
+  return tree.is === 'cut'
+    ? { ...tree, near: without(tree.near, piece), far: without(tree.far, piece) }
+    : tree;
+};
+
+/** Whether a search still answers what is to be laid out: something may have been cut or changed while it ran. */
+export const isCurrent = (view: PoolView, problem: LayProblem): boolean => {
+  const key = (pieces: readonly RoughPiece[]) =>
+    pieces
+      .map((p) => `${p.id} ${p.long.toFraction()} ${p.wide.toFraction()} ${p.lies}`)
+      .sort()
+      .join();
+  return key(view.toLay.pieces) === key(problem.alike.flat());
+};
 
 /** What is kept of a cut sheet: an offcut of its stock. */
 export const keepLeftover = (

@@ -1,4 +1,4 @@
-import { isPositive, type Length, longest, type Ratio, ratio } from '../../length/length';
+import { equals, isPositive, type Length, longest, type Ratio, ratio, zero } from '../../length/length';
 import type { Job, PlanProof, PlanSheet, Stock } from '../../store/job';
 import type { Folded } from '../../store/log';
 import type { Shop } from '../../trade/grooves/board';
@@ -6,12 +6,13 @@ import { checkPool } from '../../trade/sheets/check-pool';
 import { type CutStep, cutSteps } from '../../trade/sheets/cut-steps';
 import { type RoughPiece, roughPieces } from '../../trade/sheets/pieces';
 import { type Pool, type PoolProblem, poolsOf } from '../../trade/sheets/pool';
+import { restsOn } from '../../trade/sheets/rests-on';
 import { type Standing, standingOf } from '../../trade/sheets/standing';
 import { type LeftPiece, type SheetStock, usualSheets } from '../../trade/sheets/stock';
 import { type Place, placesOf } from '../../trade/sheets/tree';
 import { type Plan, stuffOf } from '../plan';
 import { recutsOf } from '../recuts';
-import { isBegun } from './progress';
+import { isBegun, layOp, standingSheets } from './progress';
 
 /** A pool as it stands: what keeps it from being laid out, its sheets, and what still wants a place. */
 export type PoolView = {
@@ -26,6 +27,10 @@ export type PoolView = {
   readonly toLay: Pool;
   /** Sheets of the plan nothing is cut of: a new layout takes their place. */
   readonly fresh: readonly PlanSheet[];
+  /** Pieces on sheets begun that are larger now and not cut out yet: they are laid elsewhere. */
+  readonly outgrown: readonly { readonly sheet: string; readonly piece: string }[];
+  /** What the plan rests on has changed since it was taken up. */
+  readonly changed: boolean;
 };
 
 export type Breakdown = {
@@ -58,6 +63,18 @@ export function sheetStock(stock: Stock): SheetStock {
   };
 }
 
+/** Sticks are as wide as their widest piece until their width is said: then pieces may lie side by side. */
+function asWideAsNeeded(stock: SheetStock, job: Job, pieces: readonly RoughPiece[]): SheetStock {
+  if (stock.kind === 'sheet' || job.stock.some((s) => s.id === stock.id && s.wide)) return stock;
+  const kin = new Set([
+    stock.id,
+    stock.like,
+    ...job.stock.filter((s) => s.like === stock.id).map((s) => s.id),
+  ]);
+  const widths = pieces.filter((p) => p.stuff !== undefined && kin.has(p.stuff)).map((p) => p.wide);
+  return widths.length > 0 ? { ...stock, wide: longest(zero, ...widths) } : stock;
+}
+
 /** The kerf a layout reckons with: the widest blade that may make a cut of it. Inches; not measured is undefined. */
 export function layKerf(job: Job, shop: Shop): Length | undefined {
   const blades = [shop.kerf, job.guideOnly ? undefined : shop.single].filter((x) => x && isPositive(x));
@@ -73,25 +90,27 @@ const leftPieces = (job: Job): readonly LeftPiece[] =>
 /** Everything the sheets screens show, from the plan and the ticks. */
 export function breakdownOf(plan: Plan, shop: Shop, folded: Folded): Breakdown {
   const { job } = plan;
-  const stocks = job.stock.map(sheetStock);
-  const byId = new Map(stocks.map((s) => [s.id, s]));
+  const given = job.stock.map(sheetStock);
   const pieces = roughPieces(plan.parts, {
     tape: job.tape,
     over: job.over ?? usualSheets.over,
     overStick: job.overStick ?? usualSheets.overStick,
     notes: (part) => job.parts[part] ?? {},
     recuts: (part) => recutsOf(job, part),
-    stick: (stock) => byId.get(stock)?.kind === 'stick',
+    stick: (stock) => job.stock.some((s) => s.id === stock && s.kind === 'stick'),
   });
+  const stocks = given.map((stock) => asWideAsNeeded(stock, job, pieces));
+  const byId = new Map(stocks.map((s) => [s.id, s]));
   const kerf = layKerf(job, shop);
-  const inUse = new Set(job.sheets.map((s) => s.left));
+  const sheets = standingSheets(job, folded);
+  const inUse = new Set(sheets.map((s) => s.left));
   const lefts = leftPieces(job).filter((left) => !inUse.has(left.id));
   const { pools, homeless } = poolsOf({ stocks, lefts, pieces });
   const done = new Set(
     plan.operations.filter((op) => folded.ticks.has(op.id)).map((op) => `${op.part}/${op.copy}`),
   );
   const view = (pool: Pool) =>
-    poolView(pool, { job, kerf, folded, cut: (id) => done.has(id), lefts: leftPieces(job) });
+    poolView(pool, { job, sheets, kerf, folded, cut: (id) => done.has(id), lefts: leftPieces(job) });
   return {
     kerf,
     pools: pools.map(view),
@@ -103,18 +122,28 @@ export function breakdownOf(plan: Plan, shop: Shop, folded: Folded): Breakdown {
 
 type At = {
   readonly job: Job;
+  readonly sheets: readonly PlanSheet[];
   readonly kerf: Length | undefined;
   readonly folded: Folded;
   readonly cut: (piece: string) => boolean;
   readonly lefts: readonly LeftPiece[];
 };
 
-function poolView(pool: Pool, { job, kerf, folded, cut, lefts }: At): PoolView {
+function poolView(pool: Pool, at: At): PoolView {
+  const { job, kerf, folded, cut, lefts } = at;
   const own = new Set(pool.stocks.map((s) => s.id));
-  const sheets = job.sheets.filter((sheet) => own.has(sheet.stock));
+  const sheets = at.sheets.filter((sheet) => own.has(sheet.stock));
   const begun = sheets.filter((sheet) => isBegun(sheet, folded));
   const fresh = sheets.filter((sheet) => !begun.includes(sheet));
-  const toLay = standingOf({ pieces: pool.pieces, sheets: begun, cut }).missing;
+  const stays = standingOf({ pieces: pool.pieces, sheets: begun, cut });
+  const out = new Set(begun.flatMap((sheet) => cutOut(sheet, folded)));
+  const outgrown = stays.misfits
+    .filter(({ piece }) => !out.has(piece.id) && !cut(piece.id))
+    .map(({ sheet, piece }) => ({ sheet, piece: piece.id }));
+  const again = new Set(outgrown.map(({ piece }) => piece));
+  const toLay = pool.pieces.filter(
+    (piece) => again.has(piece.id) || stays.missing.some(({ id }) => id === piece.id),
+  );
   const taken = (id: string) => new Set(begun.filter((s) => s.stock === id && !s.left).map((s) => s.no)).size;
   const freed = lefts.filter((left) => own.has(left.stock) && fresh.some((sheet) => sheet.left === left.id));
   const toLayPool: Pool = {
@@ -126,21 +155,45 @@ function poolView(pool: Pool, { job, kerf, folded, cut, lefts }: At): PoolView {
       // of a stick with bad places nothing is left once it is begun
       .filter((s) => !(s.noMore && s.have === 0)),
   };
+  const proof = job.proofs[pool.id] ?? {};
   return {
     pool,
     name: pool.stocks[0]?.name ?? '',
     problems: toLay.length > 0 ? checkPool(toLayPool.stocks.length > 0 ? toLayPool : pool, kerf) : [],
     sheets,
     standing: standingOf({ pieces: pool.pieces, sheets, cut }),
-    proof: job.proofs[pool.id] ?? {},
+    proof,
     toLay: toLayPool,
     fresh,
+    outgrown,
+    changed:
+      fresh.length > 0 &&
+      (restsElsewhere(pool, kerf, proof) || fresh.some((sheet) => isOtherOffcut(sheet, lefts))),
   };
 }
 
+/** A plan whose kerf is not known any more rests on the one it was made with. */
+const restsElsewhere = (pool: Pool, kerf: Length | undefined, { rests }: PlanProof): boolean =>
+  rests !== undefined && kerf !== undefined && rests !== restsOn(pool, kerf);
+
+/** An offcut of the plan that is gone from the rack, or was measured again. */
+function isOtherOffcut(sheet: PlanSheet, lefts: readonly LeftPiece[]): boolean {
+  if (!sheet.left) return false;
+  const now = lefts.find((left) => left.id === sheet.left);
+  return !now || !equals(now.long, sheet.size.long) || !equals(now.wide, sheet.size.wide);
+}
+
+/** Pieces of a sheet whose last cut is made. */
+const cutOut = (sheet: PlanSheet, { ticks }: Folded): readonly string[] =>
+  placesOf(sheet, sheet.kerf).flatMap(({ branch, path }) =>
+    branch.is === 'piece' && (path === 'r' || ticks.has(layOp(sheet.id, path.slice(0, -1))))
+      ? [branch.piece]
+      : [],
+  );
+
 /** Whether every piece of a pool lies on a sheet or is cut, as it is wanted. */
-export const isSettled = ({ standing }: PoolView): boolean =>
-  standing.missing.length + standing.stale.length + standing.misfits.length + standing.twice.length === 0;
+export const isSettled = ({ standing: { missing, stale, misfits, twice }, changed }: PoolView): boolean =>
+  !changed && missing.length + stale.length + misfits.length + twice.length === 0;
 
 /** The cuts of a sheet in order. */
 export function stepsOf(sheet: PlanSheet, job: Job, { stocks, shop }: StepsAt): readonly CutStep[] {

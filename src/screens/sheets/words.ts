@@ -35,7 +35,7 @@ export function problemWords(problem: PoolProblem, { stocks }: Breakdown, tape: 
       return `${problem.piece.name} is rough ${sizeWords(problem.piece, tape)}: ${by.filter(Boolean).join(' and ')}. The most that fits is ${sizeWords(problem.most, tape)}.`;
     }
     case 'grain-forbids':
-      return `${problem.piece.name} is rough ${sizeWords(problem.piece, tape)} and would fit turned, but its grain must run ${problem.piece.lies === 'across' ? 'across' : 'along'} it. Let it lie either way, or find a sheet longer than ${w(problem.most.long)}.`;
+      return `${problem.piece.name} is rough ${sizeWords(problem.piece, tape)} and would fit turned, but its grain must run ${problem.piece.lies === 'across' ? 'across' : 'along'} it. Let it lie either way, or find a sheet ${w(problem.needs.long)} along its grain and ${w(problem.needs.wide)} across.`;
     case 'too-long-for-stick':
       return `${problem.piece.name} is ${w(problem.piece.long)} long, ${w(problem.by)} longer than the longest good stick, ${w(problem.most)}.`;
     case 'wider-than-stick':
@@ -83,10 +83,9 @@ export const liesWords: Readonly<Record<Lies, string>> = {
   free: 'either way',
 };
 
-/** `Sheet 2`, `Offcut`, `Stick 1, good from 30 1/2`. */
+/** `Sheet 2`, `Offcut 31 × 12`, `Stick 1`. */
 export function sheetTitle(sheet: PlanSheet, stock: SheetStock | undefined, tape: Tape): string {
   if (sheet.left) return `Offcut ${sizeWords(sheet.size, tape)}`;
-  if (sheet.run) return `Good from ${writeLength(sheet.run, tape)}`;
   return `${stock?.kind === 'stick' ? 'Stick' : 'Sheet'} ${sheet.no}`;
 }
 
@@ -129,7 +128,7 @@ export function proofWords(at: {
   readonly proved: boolean;
 }): string {
   const n = unitOf(at.kind, at.count);
-  if (at.proved) return `${n}. Proved: no plan uses fewer.`;
+  if (at.proved) return `${n}. Proved: no plan ${at.least === undefined ? 'costs less' : 'uses fewer'}.`;
   if (at.least === undefined) return `${n}.`;
   return at.least < at.count ? `${n}; no plan does with fewer than ${at.least}.` : `${n}.`;
 }

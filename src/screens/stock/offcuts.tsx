@@ -48,7 +48,11 @@ export function Offcuts({ bench, stock }: OffcutsProps) {
       {open && (
         <KeySheet
           key={`${open.o.id}${open.field}`}
-          title={open.field === 'length' ? 'How long the offcut is' : 'How wide the offcut is'}
+          title={
+            open.field === 'length'
+              ? 'How long it is, along the face grain'
+              : 'How wide it is, across the grain'
+          }
           tape="1/64"
           fill="length"
           now={own.find((o) => o.id === open.o.id)?.[open.field]}

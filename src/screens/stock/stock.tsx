@@ -9,6 +9,7 @@ import { KeySheet } from '../../ui/key-sheet';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { type Ask, AskDock, TextDock } from '../marks/ask';
+import { isBegun } from '../sheets/progress';
 import { StockSlip } from '../sheets/stock-slip';
 import { UndoButton } from '../undo-button';
 import { InUse } from './in-use';
@@ -25,6 +26,7 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
     return <Bar title="Sheet" leave={{ label: 'Job', word: true, onTap: leave }} />;
   }
   const [sheet] = sheetOf(stock);
+  const begun = job.sheets.some((s) => s.stock === id && isBegun(s, bench.folded.value));
   const readings = stock.readings;
   return (
     <>
@@ -89,16 +91,20 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
         <InUse bench={bench} stock={stock} onPlanned={() => setOpen('planned')} />
         <Offcuts bench={bench} stock={stock} />
         <div class="pad-x adds">
-          <button
-            type="button"
-            class="btn quiet"
-            onClick={() => {
-              void bench.act(`${stock.name || 'Sheet'} removed`, editStock(id, { gone: true }));
-              leave();
-            }}
-          >
-            Remove this sheet
-          </button>
+          {begun ? (
+            <p class="note">Sheets of it are being cut: it stays on the list.</p>
+          ) : (
+            <button
+              type="button"
+              class="btn quiet"
+              onClick={() => {
+                void bench.act(`${stock.name || 'Sheet'} removed`, editStock(id, { gone: true }));
+                leave();
+              }}
+            >
+              Remove this sheet
+            </button>
+          )}
         </div>
       </main>
       {open === 'name' && (

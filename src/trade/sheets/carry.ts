@@ -1,7 +1,7 @@
-import { add, type Length, type Ratio, ratio } from '../../length/length';
+import { add, equals, type Length, type Ratio, zero } from '../../length/length';
 import { sheetWeight } from '../boxes/contents';
 import { chainOf, type Row, rowOf } from './row';
-import { type Branch, type CutBranch, halvesOf, type Rect } from './tree';
+import { type Branch, type CutBranch, halvesOf, piecesIn, type Rect } from './tree';
 
 /** What there is to carry: thickness of the sheet, inches, and pounds one person may. */
 export type Carry = { readonly thick: Length; readonly most: Ratio; readonly kerf: Length };
@@ -15,8 +15,9 @@ export const liftable = (size: Rect, carry: Carry): boolean => weightOf(size, ca
 
 /**
  * The same pieces with a sheet too heavy to carry cut first where it falls into halves one can lift: a row of cuts the
- * same way can be made in any order, and the one that leaves the lighter heavier half comes first. Below that it is cut as
- * before, from the edge on.
+ * same way can be made in any order, pieces that lie in a grid can be cut the other way first. As laid out
+ * where that makes two one can lift, else the cut that leaves the lighter heavier half; a half still too heavy is cut by the same rule. Below that it is cut as before, from
+ * the edge on.
  *
  * @param sheet its size and tree; @param carry thickness, pounds, kerf
  * @example liftedFirst(sheet, carry).is // 'cut'
@@ -25,11 +26,20 @@ export function liftedFirst(sheet: { readonly size: Rect; readonly tree: Branch 
   const { size, tree } = sheet;
   if (tree.is !== 'cut' || liftable(size, carry)) return tree;
   // what is trimmed off first comes first all the same: it makes the edge that is measured from
-  if (tree.near.is === 'waste' && tree.far.is === 'cut') {
-    const { far } = halvesOf(size, tree, carry.kerf);
-    return { ...tree, far: liftedFirst({ size: far, tree: tree.far }, carry) };
-  }
-  return bestFirst(rowOf(tree, carry.kerf), size, carry) ?? tree;
+  const first = tree.near.is === 'waste' ? tree : lightest(splitsOf(tree, carry), size, carry);
+  const { near, far } = halvesOf(size, first, carry.kerf);
+  return {
+    ...first,
+    near: liftedFirst({ size: near, tree: first.near }, carry),
+    far: liftedFirst({ size: far, tree: first.far }, carry),
+  };
+}
+
+/** Every first cut the sheet can have without another piece coming out of it; as laid out first. */
+function splitsOf(tree: CutBranch, { kerf }: Carry): readonly [CutBranch, ...CutBranch[]] {
+  const rows = [rowOf(tree, kerf), ...gridOf(tree, kerf)];
+  const splits = rows.flatMap((row) => row.items.flatMap((_, k) => splitAfter(row, k + 1, kerf) ?? []));
+  return [tree, ...splits];
 }
 
 /** The row split after its k-th item; the near half ends with its own last item, uncut. */
@@ -47,18 +57,43 @@ function splitAfter({ way, items, rest }: Row, k: number, kerf: Length): CutBran
   };
 }
 
-function bestFirst(row: Row, size: Rect, carry: Carry): Branch | undefined {
-  let best: CutBranch | undefined;
-  let lightest = ratio(1n << 40n);
-  for (let k = 1; k <= row.items.length; k += 1) {
-    const split = splitAfter(row, k, carry.kerf);
-    if (!split) continue;
-    const { near, far } = halvesOf(size, split, carry.kerf);
-    const weights = [weightOf(near, carry), weightOf(far, carry)];
-    const heavier = weights.reduce((a, b) => (a.gt(b) ? a : b));
-    if (!heavier.lt(lightest)) continue;
-    best = split;
-    lightest = heavier;
-  }
-  return best;
+/**
+ * A row of rows cut alike is a grid: it can be cut across first. What is left after the rows is cut off before, as it was;
+ * where that is a piece, there is no grid.
+ */
+function gridOf(tree: CutBranch, kerf: Length): readonly Row[] {
+  const outer = rowOf(tree, kerf);
+  const inner = outer.items.map(({ branch }) => (branch.is === 'cut' ? rowOf(branch, kerf) : undefined));
+  const [first] = inner;
+  const alike = inner.every(
+    (row) =>
+      row &&
+      row.items.length === first?.items.length &&
+      row.items.every(({ at }, k) => equals(at, first.items[k]?.at ?? zero)),
+  );
+  if (!first || !alike || piecesIn(outer.rest).length > 0) return [];
+  const across = (pick: (row: Row) => Branch): Branch =>
+    chainOf(
+      outer.items.map(({ at }, k) => ({ at, branch: pick(inner[k] ?? first) })),
+      outer.rest,
+      outer.way,
+    );
+  const items = first.items.map(({ at }, k) => ({
+    at,
+    branch: across((row) => row.items[k]?.branch ?? { is: 'left' }),
+  }));
+  const bare = inner.every((row) => row?.rest.is === 'left' || row?.rest.is === 'waste');
+  const rest: Branch = bare ? { is: 'left' } : across((row) => row.rest);
+  return [{ way: first.way, items, rest }];
+}
+
+function lightest(splits: readonly [CutBranch, ...CutBranch[]], size: Rect, carry: Carry): CutBranch {
+  const heavier = (cut: CutBranch): Ratio => {
+    const { near, far } = halvesOf(size, cut, carry.kerf);
+    const [a, b] = [weightOf(near, carry), weightOf(far, carry)];
+    return a.gt(b) ? a : b;
+  };
+  // as laid out where that will do: another order may split what was to be left whole
+  const good = splits.find((cut) => heavier(cut).lte(carry.most));
+  return good ?? splits.reduce((best, cut) => (heavier(cut).lt(heavier(best)) ? cut : best));
 }

@@ -1,6 +1,6 @@
 import { add, atMost, isPositive, type Length, less, longest, subtract, zero } from '../../length/length';
 import type { RoughPiece } from './pieces';
-import { type Ground, groundsOf, mostOf, type Pool, type PoolProblem, trimOf } from './pool';
+import { type Ground, groundsOf, type Pool, type PoolProblem, trimOf } from './pool';
 import type { Rect } from './tree';
 
 /** Size of a piece as it would lie: along the grain first. */
@@ -52,29 +52,40 @@ function checkSheet(piece: RoughPiece, grounds: readonly Ground[], pool: Pool): 
   const lies = asLaid(piece);
   if (rooms.some((room) => fits(lies, room))) return [];
   const turns = rooms.some((room) => fits(turned(lies), room));
-  const most = mostOf(grounds);
-  if (!most || (turns && mayTurn(piece, pool))) return [];
-  if (turns) return [{ code: 'grain-forbids', piece, most }];
-  return [{ code: 'too-large', piece, over: leastOver(lies, rooms), most }];
+  if (turns && mayTurn(piece, pool)) return [];
+  const least = missedLeast(lies, grounds);
+  if (!least) return [];
+  return [turns ? { code: 'grain-forbids', piece, needs: lies } : { code: 'too-large', piece, ...least }];
 }
 
-/** By how much a piece misses the room it misses least. */
-function leastOver(lies: Rect, rooms: readonly Rect[]): Rect {
-  const misses = rooms.map((room) => ({
-    long: overBy(lies.long, room.long),
-    wide: overBy(lies.wide, room.wide),
-  }));
+/** The ground a piece misses least, and by how much. */
+function missedLeast(
+  lies: Rect,
+  grounds: readonly Ground[],
+): { readonly over: Rect; readonly most: Rect } | undefined {
   const sum = (r: Rect) => add(r.long, r.wide);
-  return misses.reduce((best, m) => (less(sum(m), sum(best)) ? m : best));
+  return grounds
+    .map((ground) => {
+      const room = alongGrain(ground);
+      return {
+        over: { long: overBy(lies.long, room.long), wide: overBy(lies.wide, room.wide) },
+        most: room,
+      };
+    })
+    .reduce<{ readonly over: Rect; readonly most: Rect } | undefined>(
+      (best, m) => (best && !less(sum(m.over), sum(best.over)) ? best : m),
+      undefined,
+    );
 }
 
 function checkStick(piece: RoughPiece, grounds: readonly Ground[]): readonly PoolProblem[] {
-  const most = mostOf(grounds);
-  if (!most) return [{ code: 'too-long-for-stick', piece, by: piece.long, most: zero }];
-  if (less(most.long, piece.long))
-    return [{ code: 'too-long-for-stick', piece, by: subtract(piece.long, most.long), most: most.long }];
-  const narrow = grounds.find((g) => less(g.usable.wide, piece.wide));
-  if (!narrow) return [];
-  const by = subtract(piece.wide, narrow.usable.wide);
-  return [{ code: 'wider-than-stick', piece, by, most: narrow.usable.wide }];
+  if (grounds.some(({ usable }) => fits(piece, usable))) return [];
+  const most = longest(zero, ...grounds.map(({ usable }) => usable.long));
+  if (less(most, piece.long))
+    return [{ code: 'too-long-for-stick', piece, by: subtract(piece.long, most), most }];
+  const widest = longest(
+    zero,
+    ...grounds.filter((g) => atMost(piece.long, g.usable.long)).map(({ usable }) => usable.wide),
+  );
+  return [{ code: 'wider-than-stick', piece, by: overBy(piece.wide, widest), most: widest }];
 }

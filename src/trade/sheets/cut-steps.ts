@@ -6,7 +6,7 @@ import { weightOf } from './carry';
 import { guidePlaces } from './guide';
 import { type Branch, type CutBranch, halvesOf, type Place, placesOf, type Rect, type Way } from './tree';
 
-/** What a cut is made with: a circular saw along a guide, the table-saw fence, or the stop of a crosscut saw. */
+/** What a cut is made with: a circular saw along a guide or line, the table-saw fence, the stop of a crosscut saw. */
 export type CutTool = 'guide' | 'fence' | 'stop';
 
 /** One cut of a sheet or stick, at what it is set to. Inches, pounds. */
@@ -30,6 +30,8 @@ export type CutStep = {
   readonly nearIs: Branch;
   readonly farIs: Branch;
   readonly weight?: Ratio | undefined;
+  readonly nearWeight?: Ratio | undefined;
+  readonly farWeight?: Ratio | undefined;
   /** Too heavy for one person to lift. */
   readonly heavy: boolean;
 };
@@ -98,9 +100,10 @@ function stepOf({ path, size }: Place, branch: CutBranch, at: CutsAt): CutStep {
   const { near, far } = halvesOf(size, branch, kerf);
   const keep = branch.near.is === 'waste' ? 'far' : 'near';
   const line = keep === 'near' ? branch.at : add(branch.at, kerf);
-  const weight = kind === 'sheet' && at.thick ? weightOf(size, { thick: at.thick }) : undefined;
+  const weigh = (of: Rect) => (kind === 'sheet' && at.thick ? weightOf(of, { thick: at.thick }) : undefined);
+  const weight = weigh(size);
   const heavy = weight?.gt(at.carry) === true;
-  const tool = kind === 'stick' ? 'stop' : toolFor({ line, keep, way, size, heavy }, at);
+  const tool = toolFor({ line, keep, way, size, heavy }, at);
   const whole = way === 'rip' ? size.wide : size.long;
   return {
     path,
@@ -108,14 +111,17 @@ function stepOf({ path, size }: Place, branch: CutBranch, at: CutsAt): CutStep {
     tool,
     way,
     keep,
-    figure: markAt(line, at.tape),
-    ...(tool === 'guide' ? guideMarks(line, { keep, whole, at }) : {}),
+    // to the side that leaves more of what is kept: no piece behind it comes out short
+    figure: markAt(line, at.tape, keep === 'near' ? 'ceil' : 'floor'),
+    ...(tool === 'guide' && kind === 'sheet' ? guideMarks(line, { keep, whole, at }) : {}),
     size,
     near,
     far,
     nearIs: branch.near,
     farIs: branch.far,
     weight,
+    nearWeight: weigh(near),
+    farWeight: weigh(far),
     heavy,
   };
 }
@@ -123,7 +129,9 @@ function stepOf({ path, size }: Place, branch: CutBranch, at: CutsAt): CutStep {
 type Cut = Pick<CutStep, 'keep' | 'way' | 'size' | 'heavy'> & { readonly line: Length };
 
 /** The fence only for what one person lifts, within its reach, and with the longer edge riding on it. */
-function toolFor({ line, keep, way, size, heavy }: Cut, { shop, guideOnly }: CutsAt): CutTool {
+function toolFor({ line, keep, way, size, heavy }: Cut, { kind, shop, guideOnly }: CutsAt): CutTool {
+  // an end not square yet is no end for a stop: it is cut at a line
+  if (kind === 'stick') return keep === 'far' ? 'guide' : way === 'cross' ? 'stop' : 'fence';
   const rides = way === 'rip' ? size.long : size.wide;
   const reach = shop.capacity ?? usualCapacity;
   const fence = !guideOnly && !heavy && keep === 'near' && atMost(line, reach) && atMost(line, rides);
@@ -134,7 +142,7 @@ function guideMarks(
   line: Length,
   { keep, whole, at }: { readonly keep: 'near' | 'far'; readonly whole: Length; readonly at: CutsAt },
 ): Pick<CutStep, 'onKeep' | 'onWaste'> {
-  const places = guidePlaces(line, { keep, kerf: at.kerf, shop: at.shop });
+  const places = guidePlaces(line, { keep, kerf: at.shop.kerf ?? at.kerf, shop: at.shop });
   const mark = (x: Length | undefined): Rounded | undefined =>
     x === undefined || isNegative(x) || less(whole, x) ? undefined : markAt(x, at.tape);
   return { onKeep: mark(places.onKeep), onWaste: mark(places.onWaste) };

@@ -1,8 +1,19 @@
-import { add, inches, isPositive, type Length, less, longest, subtract, zero } from '../../length/length';
+import {
+  add,
+  equals,
+  inches,
+  isPositive,
+  type Length,
+  less,
+  longest,
+  subtract,
+  zero,
+} from '../../length/length';
 import { fromSteps } from './grid';
 import type { LayProblem } from './lay-problem';
-import { type Ground, trimOf } from './pool';
+import { type Ground, runsOf, trimOf } from './pool';
 import { straightened } from './row';
+import type { SheetStock } from './stock';
 import { type Branch, halvesOf, placesOf, type Rect, type Way } from './tree';
 import type { Laid, Tree } from './two-d/two-d';
 
@@ -10,8 +21,6 @@ import type { Laid, Tree } from './two-d/two-d';
 export type LaidSheet = {
   readonly stock: string;
   readonly left?: string;
-  /** Of a stick with bad places: where the good run begins; its size is the run's. Inches. */
-  readonly run?: Length;
   readonly size: Rect;
   readonly tree: Branch;
 };
@@ -32,18 +41,58 @@ export function laidSheetsOf(sheets: Laid['sheets'], problem: LayProblem): reado
     if (!next) throw new RangeError('laidSheetsOf: a piece too many');
     return next.id;
   };
-  return sheets.map(({ kind, tree }) => {
+  const found = sheets.map(({ kind, tree }) => {
     const ground = problem.grounds[kind];
     if (!ground) throw new RangeError('laidSheetsOf: no such sheet');
-    const found = { size: ground.usable, tree: branchOf(tree, { problem, ground, name }) };
-    const usable = { size: ground.usable, tree: straightened(found, problem.kerf) };
-    return {
-      stock: ground.stock.id,
-      ...(ground.left ? { left: ground.left.id } : {}),
-      ...(ground.run ? { run: ground.run.from } : {}),
-      ...withTrims(usable, ground, problem.kerf),
-    };
+    const rough = { size: ground.usable, tree: branchOf(tree, { problem, ground, name }) };
+    const usable = { size: ground.usable, tree: straightened(rough, problem.kerf) };
+    return { ground, usable };
   });
+  const sticks = new Set(found.flatMap(({ ground }) => (ground.run ? [ground.stock] : [])));
+  return [
+    ...found
+      .filter(({ ground }) => !ground.run)
+      .map(({ ground, usable }) => ({
+        stock: ground.stock.id,
+        ...(ground.left ? { left: ground.left.id } : {}),
+        ...withTrims(usable, ground, problem.kerf),
+      })),
+    ...[...sticks].map((stock) => ({
+      stock: stock.id,
+      size: { long: stock.long, wide: stock.wide },
+      tree: stickTree(
+        stock,
+        found.filter(({ ground }) => ground.stock === stock),
+        problem.kerf,
+      ),
+    })),
+  ];
+}
+
+type Laid1 = { readonly ground: Ground; readonly usable: { readonly tree: Branch } };
+
+/** A stick with bad places from end to end: what is bad is cut away, each good run between is cut as laid. */
+function stickTree(stock: SheetStock, laid: readonly Laid1[], kerf: Length): Branch {
+  const runs = runsOf(stock, kerf);
+  const from = (k: number): Branch => {
+    const run = runs[k];
+    if (!run) return { is: 'waste' };
+    const own = laid.find(({ ground }) => ground.run && equals(ground.run, run.from))?.usable.tree;
+    const good: Branch = {
+      is: 'cut',
+      way: 'cross',
+      at: subtract(run.to, run.from),
+      near: own ?? { is: 'left' },
+      far: from(k + 1),
+    };
+    const begins = k === 0 ? zero : add(runs[k - 1]?.to ?? zero, kerf);
+    const waste = subtract(subtract(run.from, begins), kerf);
+    const tree = less(run.to, stock.long) ? good : good.near;
+    return isPositive(run.from)
+      ? { is: 'cut', way: 'cross', at: longest(zero, waste), near: { is: 'waste' }, far: tree }
+      : tree;
+  };
+  return from(0);
 }
 
 type At = { readonly problem: LayProblem; readonly ground: Ground; readonly name: (piece: number) => string };
@@ -71,11 +120,11 @@ function branchOf(tree: Tree, at: At): Branch {
  */
 function withTrims(
   usable: { readonly size: Rect; readonly tree: Branch },
-  { stock, left, run }: Ground,
+  { stock, left }: Ground,
   kerf: Length,
 ): { readonly size: Rect; readonly tree: Branch } {
   const from = trimOf(stock, kerf);
-  if (left || run || !isPositive(from)) return usable;
+  if (left || !isPositive(from)) return usable;
   const ends = endsOn(usable, kerf);
   const long = trimmed(usable.tree, { way: 'cross', from, room: usable.size.long, past: ends.long, kerf });
   return {

@@ -1,10 +1,9 @@
-import { add, equals, isPositive, type Length, longest, type Ratio, zero } from '../../length/length';
+import { add, equals, type Length, less, longest, type Ratio, shortest, zero } from '../../length/length';
 import { toWhole } from '../../length/round';
 import { alongGrain, mayTurn } from './check-pool';
 import { type Grid, gridOf, stepsDown, stepsUp } from './grid';
 import type { RoughPiece } from './pieces';
 import { type Ground, groundsOf, type Pool } from './pool';
-import type { Rect } from './tree';
 import type { TwoD } from './two-d/two-d';
 
 /** A pool as whole numbers, and what each number of it stands for. Sizes include one kerf each way. */
@@ -29,7 +28,8 @@ export const sheetCost = 1000;
  * @example layProblemOf(pool, inches(1n, 8n)).two.sheets.length
  */
 export function layProblemOf(pool: Pool, kerf: Length): LayProblem {
-  const grounds = groundsOf(pool, kerf);
+  const several = pool.stocks.length > 1;
+  const grounds = several ? groundsOf(pool, kerf).flatMap(apart) : groundsOf(pool, kerf);
   const all = [
     kerf,
     ...grounds.flatMap(({ usable }) => [usable.long, usable.wide]),
@@ -39,18 +39,32 @@ export function layProblemOf(pool: Pool, kerf: Length): LayProblem {
   const alike = alikeOf(pool.pieces);
   const groups = [...new Set(pool.pieces.flatMap((p) => p.together ?? []))];
   const costs = costsOf(pool);
-  const stick = pool.kind === 'stick';
+  const inLine = isInLine(pool, kerf);
   return {
     two: {
-      sheets: grounds.map((ground) => sheetFor(ground, { grid, kerf, stick, costs })),
-      pieces: alike.map((pieces) => pieceFor(pieces, { grid, kerf, groups, pool })),
+      sheets: grounds.map((ground) => sheetFor(ground, { grid, kerf, inLine, costs })),
+      pieces: alike.map((pieces) => pieceFor(pieces, { grid, kerf, groups, pool, inLine })),
     },
     grid,
     kerf,
     grounds,
     alike,
-    samePrice: new Set(costs.values()).size === 1,
+    samePrice: new Set(costs.values()).size === 1 && !grounds.some((g) => g.atHand),
   };
+}
+
+/** Sheets at hand apart from those to be bought. */
+const apart = (ground: Ground): readonly Ground[] =>
+  ground.left || ground.run || ground.stock.have === 0
+    ? [ground]
+    : [{ ...ground, atHand: true }, ...(ground.stock.noMore ? [] : [ground])];
+
+/** Whether pieces of a stick lie one after the other only: none is so narrow that two go side by side. */
+function isInLine({ kind, stocks, pieces }: Pool, kerf: Length): boolean {
+  if (kind !== 'stick') return false;
+  const [first, ...rest] = pieces.map((p) => p.wide);
+  const narrow = first && shortest(first, ...rest);
+  return !narrow || stocks.every(({ wide }) => less(wide, add(add(narrow, kerf), narrow)));
 }
 
 function alikeOf(pieces: readonly RoughPiece[]): readonly (readonly RoughPiece[])[] {
@@ -68,38 +82,34 @@ const isAlike = (a: RoughPiece, b: RoughPiece): boolean =>
 
 type Costs = ReadonlyMap<string, number>;
 
-/** A price counts when every stock has one; else a sheet costs by its area against the first. */
+/** A price counts when every stock that may be bought has one; else every sheet costs the same, and fewest count. */
 function costsOf({ stocks }: Pool): Costs {
-  const priced = stocks.every(({ price }) => price !== undefined && price.s > 0n);
+  const priced = stocks.every(({ price, noMore }) => noMore || (price !== undefined && price.s > 0n));
   const whole = (x: Ratio) => Math.max(1, Number(toWhole(x.mul(100n) as Ratio, 'ceil')));
-  const [first] = stocks;
-  const area = (s: Rect) => s.long.mul(s.wide);
   return new Map(
-    stocks.map((s) => {
-      if (priced && s.price) return [s.id, sheetCost * whole(s.price)];
-      const share =
-        first && isPositive(first.long) && isPositive(first.wide) ? area(s).div(area(first)) : undefined;
-      return [s.id, share ? Math.max(1, Math.round(sheetCost * share.valueOf())) : sheetCost];
-    }),
+    stocks.map((s) => [s.id, priced && s.price && !s.noMore ? sheetCost * whole(s.price) : sheetCost]),
   );
 }
+
+/** Several stocks: what is at hand costs little beside what must be bought. With one alone it makes no difference. */
+const atHandCost = 10;
 
 type SheetAt = {
   readonly grid: Grid;
   readonly kerf: Length;
-  readonly stick: boolean;
+  readonly inLine: boolean;
   readonly costs: Costs;
 };
 
-function sheetFor(ground: Ground, { grid, kerf, stick, costs }: SheetAt): TwoD['sheets'][number] {
-  const { stock, left, run } = ground;
+function sheetFor(ground: Ground, { grid, kerf, inLine, costs }: SheetAt): TwoD['sheets'][number] {
+  const { stock, left, run, atHand } = ground;
   const room = alongGrain(ground);
   const one = left !== undefined || run !== undefined;
   return {
     w: stepsDown(add(room.long, kerf), grid),
-    h: stick ? 1 : stepsDown(add(room.wide, kerf), grid),
-    cost: one ? 1 : (costs.get(stock.id) ?? sheetCost),
-    ...(one ? { count: 1 } : stock.noMore ? { count: stock.have } : {}),
+    h: inLine ? 1 : stepsDown(add(room.wide, kerf), grid),
+    cost: one ? 1 : atHand ? atHandCost : (costs.get(stock.id) ?? sheetCost),
+    ...(one ? { count: 1 } : atHand || stock.noMore ? { count: stock.have } : {}),
   };
 }
 
@@ -108,11 +118,12 @@ type PieceAt = {
   readonly kerf: Length;
   readonly groups: readonly string[];
   readonly pool: Pool;
+  readonly inLine: boolean;
 };
 
 function pieceFor(
   pieces: readonly RoughPiece[],
-  { grid, kerf, groups, pool }: PieceAt,
+  { grid, kerf, groups, pool, inLine }: PieceAt,
 ): TwoD['pieces'][number] {
   const [piece] = pieces;
   if (!piece) throw new RangeError('pieceFor: none alike');
@@ -120,7 +131,8 @@ function pieceFor(
   const wide = stepsUp(add(piece.wide, kerf), grid);
   const together = piece.together === undefined ? {} : { together: groups.indexOf(piece.together) };
   const count = pieces.length;
-  if (pool.kind === 'stick') return { w: long, h: 1, count, turn: false };
+  if (inLine) return { w: long, h: 1, count, turn: false };
+  if (pool.kind === 'stick') return { w: long, h: wide, count, turn: false };
   const across = piece.lies === 'across';
   return {
     w: across ? wide : long,

@@ -1,4 +1,4 @@
-import { add, isPositive, type Length } from '../../length/length';
+import { add, isPositive, type Length, longest } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import type { Part } from '../carcass/part';
 import { piecesOf } from '../setups/part-operations';
@@ -58,7 +58,9 @@ export function roughPieces(parts: readonly Part[], at: PiecesAt): readonly Roug
 
 function piecesFrom(part: Part, at: PiecesAt): readonly RoughPiece[] {
   const stick = part.stuff !== undefined && at.stick(part.stuff);
-  const finished = { long: part.length.mark.value, wide: part.width.mark.value };
+  // a mitred end reaches to its long point
+  const point = part.longPoint ? markAt(part.longPoint.value, at.tape, 'ceil').value : part.length.mark.value;
+  const finished = { long: longest(part.length.mark.value, point), wide: part.width.mark.value };
   const up = (x: Length, over: Length) => markAt(add(x, over), at.tape, 'ceil').value;
   const { lies = 'along', share } = at.notes(part.id);
   const together = togetherOf(part, share);

@@ -58,10 +58,10 @@ export function poolsOf(job: {
 export type PoolProblem =
   | { readonly code: 'kerf-missing' }
   | { readonly code: 'trim-eats-it'; readonly stock: string; readonly trim: Length; readonly most: Length }
-  /** Larger than every sheet whichever way it lies; `over`: by how much it misses the one it misses least. */
+  /** Larger than every sheet whichever way it lies; `over`: by how much it misses the one it misses least, `most`. */
   | { readonly code: 'too-large'; readonly piece: RoughPiece; readonly over: Rect; readonly most: Rect }
   /** It would fit turned, and the grain does not let it. */
-  | { readonly code: 'grain-forbids'; readonly piece: RoughPiece; readonly most: Rect }
+  | { readonly code: 'grain-forbids'; readonly piece: RoughPiece; readonly needs: Rect }
   | {
       readonly code: 'too-long-for-stick';
       readonly piece: RoughPiece;
@@ -82,8 +82,10 @@ export type Ground = {
   readonly stock: SheetStock;
   /** A piece left over, used before a whole sheet. */
   readonly left?: LeftPiece;
-  /** The part of a stick between its bad places; from its reference end. */
-  readonly run?: { readonly from: Length; readonly no: number };
+  /** The part of a stick between its bad places: where it begins, from the end measured from. */
+  readonly run?: Length;
+  /** Of those at hand. */
+  readonly atHand?: boolean;
   readonly usable: Rect;
 };
 
@@ -109,44 +111,32 @@ function groundsOfStock(stock: SheetStock, kerf: Length): readonly Ground[] {
     wide: stock.kind === 'stick' ? stock.wide : subtract(stock.wide, off),
   };
   if (stock.kind === 'sheet' || stock.bad.length === 0) return [{ stock, usable }];
-  return runsOf(stock, trimOf(stock, kerf)).map((run, no) => ({
+  return runsOf(stock, kerf).map((run) => ({
     stock,
-    run: { from: run.from, no },
+    run: run.from,
     usable: { ...usable, long: subtract(run.to, run.from) },
   }));
 }
 
-/** What is good of a stick with bad places: the lengths between them, and between them and the trimmed ends. */
+/**
+ * What is good of a stick with bad places: the lengths between them, and between them and the trimmed ends. A bad place
+ * takes the two cuts that free it, however short; one whose end is not said reaches to the end of the stick.
+ */
 export function runsOf(
   stock: SheetStock,
-  trim: Length,
+  kerf: Length,
 ): readonly { readonly from: Length; readonly to: Length }[] {
+  const trim = trimOf(stock, kerf);
   const pairs = stock.bad
-    .flatMap((from, k) => {
-      const to = stock.bad[k + 1];
-      return k % 2 === 0 && to ? [less(to, from) ? { from: to, to: from } : { from, to }] : [];
-    })
+    .flatMap((from, k) => (k % 2 === 0 ? [inOrder(from, stock.bad[k + 1] ?? stock.long)] : []))
     .sort((a, b) => (less(a.from, b.from) ? -1 : 1));
   const runs: { from: Length; to: Length }[] = [];
   let at = trim;
   for (const bad of [...pairs, { from: subtract(stock.long, trim), to: stock.long }]) {
     if (less(at, bad.from)) runs.push({ from: at, to: bad.from });
-    at = longest(at, bad.to);
+    at = longest(at, bad.to, add(bad.from, times(kerf, 2n)));
   }
   return runs;
 }
 
-/** The largest usable size each way. */
-export const mostOf = (grounds: readonly Ground[]): Rect | undefined =>
-  grounds
-    .map(({ usable }) => usable)
-    .reduce<Rect | undefined>(
-      (most, u) => (most ? { long: longest(most.long, u.long), wide: longest(most.wide, u.wide) } : u),
-      undefined,
-    );
-
-/** Room a kerf takes beside a piece. */
-export const withKerf = ({ long, wide }: Rect, kerf: Length): Rect => ({
-  long: add(long, kerf),
-  wide: add(wide, kerf),
-});
+const inOrder = (a: Length, b: Length) => (less(b, a) ? { from: b, to: a } : { from: a, to: b });

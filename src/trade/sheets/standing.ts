@@ -1,4 +1,5 @@
 import { type Length, less } from '../../length/length';
+import { copyOf } from '../grooves/copies';
 import type { RoughPiece } from './pieces';
 import { type Branch, placesOf, type Rect } from './tree';
 
@@ -48,13 +49,15 @@ export function standingOf(at: {
       branch.is === 'piece' ? [{ sheet: sheet.id, branch, size }] : [],
     ),
   );
+  // a spoiled piece came out of its sheet all the same; its recut is another piece
+  const again = new Set(at.pieces.filter(({ copy }) => copy !== copyOf(copy)).map(({ id }) => making(id)));
   const on = new Set(laid.map(({ branch }) => branch.piece));
   const times = (id: string) => laid.filter(({ branch }) => branch.piece === id).length;
   return {
     missing: at.pieces.filter(({ id }) => !on.has(id) && !at.cut(id)),
     twice: laid.length === on.size ? [] : at.pieces.filter(({ id }) => times(id) > 1),
     stale: laid
-      .filter(({ branch }) => !wanted.has(branch.piece))
+      .filter(({ branch }) => !wanted.has(branch.piece) && !again.has(making(branch.piece)))
       .map(({ sheet, branch }) => ({ sheet, piece: branch.piece })),
     misfits: laid.flatMap(({ sheet, branch, size }) => {
       const piece = wanted.get(branch.piece);
@@ -65,6 +68,12 @@ export function standingOf(at: {
     }),
   };
 }
+
+/** The piece whatever its making: `case~left/1` of `case~left/1~2`. */
+const making = (id: string): string => {
+  const [part = '', copy = ''] = id.split('/');
+  return `${part}/${copyOf(copy)}`;
+};
 
 const under = (own: Rect, wanted: Rect): boolean =>
   less(own.long, wanted.long) || less(own.wide, wanted.wide);

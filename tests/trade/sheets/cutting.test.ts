@@ -10,7 +10,13 @@ import { standingOf } from '../../../src/trade/sheets/standing';
 import type { SheetStock } from '../../../src/trade/sheets/stock';
 import { stripsOf } from '../../../src/trade/sheets/strips';
 import { type Branch, branchAt, type CutBranch, placesOf, withBranch } from '../../../src/trade/sheets/tree';
-import { afterWrongCut, wrongCutError, wrongCutProblem } from '../../../src/trade/sheets/wrong-cut';
+import {
+  afterWrongCut,
+  leanPieces,
+  stillGood,
+  wrongCutError,
+  wrongCutProblem,
+} from '../../../src/trade/sheets/wrong-cut';
 import { runs } from '../../runs';
 import { cutApart } from './verify';
 
@@ -173,6 +179,27 @@ describe('the order of cuts', () => {
       for (const later of steps.slice(k + 1)) if (sameSetting(step, later)) expect(later.no).toBe(step.no);
   });
 
+  test('over several pieces the figure goes up to the next mark: the last is not short by the rounding', () => {
+    const fine = { ...cutsAt, tape: '1/16' as const, kerf: n(0, 5, 64) };
+    const tree = cut('rip', n(20, 5, 64), cut('rip', n(10), leaf('a'), leaf('b')), left);
+    expect(w(cutSteps({ ...sheet, tree }, fine)[0]?.figure.value)).toBe('20 1/8');
+  });
+
+  test('the guide goes by the kerf of the saw that follows it, whatever the layout reckoned with', () => {
+    const two = { ...cutsAt, shop: { ...cutsAt.shop, kerf: n(0, 5, 64), shoeWaste: n(1, 7, 16) } };
+    expect(w(cutSteps(sheet, two)[0]?.onWaste?.value)).toBe('19 9/32');
+  });
+
+  test('an end of a stick that is not square yet is cut at a line, not at a stop', () => {
+    const stick = {
+      size: { long: n(96), wide: n(4) },
+      tree: cut('cross', n(0, 3, 8), { is: 'waste' }, leaf('s')),
+    };
+    expect(
+      cutSteps(stick, { ...cutsAt, kind: 'stick' }).map((s) => [s.tool, s.keep, w(s.figure.value)]),
+    ).toEqual([['guide', 'far', '1/2']]);
+  });
+
   test('a stick is cut at a stop', () => {
     const stick = { size: { long: n(96), wide: n(4) }, tree: cut('cross', n(60, 1, 8), leaf('s'), left) };
     expect(cutSteps(stick, { ...cutsAt, kind: 'stick' }).map((s) => [s.tool, w(s.figure.value)])).toEqual([
@@ -208,15 +235,20 @@ describe('a wrong cut', () => {
     bad: [],
   };
   const wanted = new Map(['a', 'b', 'c', 'd'].map((id) => [`${id}/1`, piece(id, n(40), n(17, 3, 4))]));
+  const whereabouts = { stock, kerf, wanted, offcut: false };
   const whole = branchAt(sheet.tree, 'r');
   if (whole?.is !== 'cut') throw new Error('no cut');
   const replanned = (at: Length) => {
     const wrong = { cut: whole, size: sheet.size, at };
-    const problem = wrongCutProblem(wrong, { stock, kerf, wanted });
+    const problem = wrongCutProblem(wrong, whereabouts);
     const search = refit(problem.two, { seed: 1, effort: 20 });
     for (;;) {
       const { value, done } = search.next();
-      if (done) return { tree: afterWrongCut(wrong, problem, value.laid?.sheets), dropped: value.dropped };
+      if (done)
+        return {
+          tree: afterWrongCut(wrong, { problem, sheets: value.laid?.sheets }, whereabouts),
+          dropped: value.dropped,
+        };
     }
   };
   const pieces = (tree: Branch) =>
@@ -240,6 +272,40 @@ describe('a wrong cut', () => {
   test('each piece keeps its full rough size', () => {
     for (const f of cutApart({ size: sheet.size, tree: replanned(n(12)).tree }, kerf))
       expect([w(f.size.long), w(f.size.wide)]).toEqual(['40', '17 3/4']);
+  });
+
+  test('1/32 out either way does no harm while a final cut’s worth is over: nothing is laid anew', () => {
+    const at = (x: Length) => stillGood({ cut: whole, size: sheet.size, at: x }, whereabouts);
+    expect(w(at(n(17, 23, 32))?.at)).toBe('17 23/32');
+    expect(at(n(17, 23, 32))?.near).toEqual(whole.near);
+    expect(at(n(17, 25, 32))).toBeDefined();
+    // 1/4 was over: 1/16 must stay
+    expect(at(n(17, 9, 16))).toBeDefined();
+    expect(at(n(17, 17, 32))).toBeUndefined();
+    expect(at(n(31))).toBeUndefined();
+  });
+
+  test('lean pieces keep their finished size and a final cut’s worth', () => {
+    const [a] = [...leanPieces(wanted).values()];
+    expect([w(a?.long), w(a?.wide)]).toEqual(['39 13/16', '17 9/16']);
+  });
+
+  test('an offcut of a stock whose grain runs across keeps its own grain', () => {
+    const across = { ...whereabouts, stock: { ...stock, grain: 'wide' as const }, offcut: true };
+    const wrong = { cut: whole, size: sheet.size, at: n(12) };
+    const problem = wrongCutProblem(wrong, across);
+    const search = refit(problem.two, { seed: 1, effort: 20 });
+    let end = search.next();
+    while (!end.done) end = search.next();
+    const tree = afterWrongCut(wrong, { problem, sheets: end.value?.laid?.sheets }, across);
+    const found = cutApart({ size: sheet.size, tree }, kerf);
+    expect(found.map((f) => f.turned)).toEqual([false, false, false, false]);
+  });
+
+  test('a stick with bad places gives no wood but the halves on the bench', () => {
+    const bad = { ...whereabouts, stock: { ...stock, kind: 'stick' as const, bad: [n(40), n(44)] } };
+    const problem = wrongCutProblem({ cut: whole, size: sheet.size, at: n(12) }, bad);
+    expect(problem.grounds.filter((g) => g.left === undefined && (g.stock.have > 0 || g.run))).toEqual([]);
   });
 
   test('at nothing, and beyond the sheet by how much', () => {

@@ -11,7 +11,7 @@ import type { Lies, RoughPiece } from '../../../src/trade/sheets/pieces';
 import { groundsOf, type Pool, poolsOf, runsOf } from '../../../src/trade/sheets/pool';
 import { solve } from '../../../src/trade/sheets/solve';
 import type { SheetStock } from '../../../src/trade/sheets/stock';
-import { halvesOf, piecesIn, placesOf } from '../../../src/trade/sheets/tree';
+import { type Branch, halvesOf, piecesIn, placesOf } from '../../../src/trade/sheets/tree';
 import { runs } from '../../runs';
 import { cutApart, faultsOf } from './verify';
 
@@ -136,15 +136,65 @@ describe('a plan', () => {
       ).toEqual(frame.map((p) => p.id).sort());
   });
 
-  test('a stick with a bad place is two shorter ones', () => {
-    const stick = sheet({ kind: 'stick', wide: n(4), bad: [n(40), n(43)], have: 1, noMore: true });
-    expect(runsOf(stick, n(0)).map((r) => [writeLength(r.from), writeLength(r.to)])).toEqual([
+  test('a stick with a bad place is two shorter ones, and every cut that frees them is there', () => {
+    const stick = sheet({ kind: 'stick', wide: n(2), bad: [n(40), n(43)], have: 1, noMore: true });
+    const ends = (s: SheetStock) => runsOf(s, eighth).map((r) => [writeLength(r.from), writeLength(r.to)]);
+    expect(ends(stick)).toEqual([
       ['0', '40'],
       ['43', '96'],
     ]);
     const own = pool([piece('a', n(53), n(2)), piece('b', n(40), n(2))], { kind: 'stick', stocks: [stick] });
     const { sheets } = plan(own);
-    expect(sheets.map((s) => writeLength(s.size.long)).sort()).toEqual(['40', '53']);
+    expect(sheets.map((s) => writeLength(s.size.long))).toEqual(['96']);
+    const [whole] = sheets;
+    const found = whole ? cutApart(whole, eighth) : [];
+    expect(found.map((f) => [f.piece, writeLength(f.from.long), writeLength(f.size.long)])).toEqual([
+      ['b/1', '0', '40'],
+      ['a/1', '43', '53'],
+    ]);
+    // at the bad place's beginning, and at its end
+    expect(whole ? placesOf(whole, eighth).filter((p) => p.branch.is === 'cut').length : 0).toBe(2);
+  });
+
+  test('a bad place takes its two cuts however short, reaches the end where its end is not said, and trims count too', () => {
+    const ends = (bad: readonly Length[], trim = n(0)) =>
+      runsOf(sheet({ kind: 'stick', bad, trim }), eighth).map((r) => [
+        writeLength(r.from),
+        writeLength(r.to),
+      ]);
+    expect(ends([n(40), n(40, 1, 16)])).toEqual([
+      ['0', '40'],
+      ['40 1/4', '96'],
+    ]);
+    expect(ends([n(40)])).toEqual([['0', '40']]);
+    expect(ends([n(43), n(40)], n(1))).toEqual([
+      ['1', '40'],
+      ['43', '95'],
+    ]);
+  });
+
+  test('sticks wider than two pieces are ripped: six rails out of two, three side by side', () => {
+    const rails = ['1', '2', '3', '4', '5', '6'].map((k) => piece(`r${k}`, n(60), n(1, 3, 4)));
+    const wide = plan(pool(rails, { kind: 'stick', stocks: [sheet({ kind: 'stick', wide: n(6) })] }));
+    expect(wide.sheets.length).toBe(2);
+    expect(wide.sheets.flatMap((s) => cutApart(s, eighth)).map((f) => writeLength(f.size.wide))).toEqual(
+      rails.map(() => '1 3/4'),
+    );
+    const narrow = plan(pool(rails, { kind: 'stick', stocks: [sheet({ kind: 'stick', wide: n(2) })] }));
+    expect(narrow.sheets.length).toBe(6);
+  });
+
+  test('fewest sheets count where prices are not all known; at hand goes before bought', () => {
+    const three = ['1', '2', '3'].map((k) => piece(`p${k}`, n(47), n(23)));
+    const small = sheet({ id: 'b', long: n(48), wide: n(24), like: 'a' });
+    expect(plan(pool(three, { stocks: [sheet(), small] })).sheets.length).toBe(1);
+    const one = [piece('p', n(40), n(40))];
+    const large = sheet({ price: ratio(90n), have: 1 });
+    const half = sheet({ id: 'b', long: n(48), price: ratio(50n), like: 'a' });
+    expect(plan(pool(one, { stocks: [large, half] })).sheets.map((s) => s.stock)).toEqual(['a']);
+    expect(plan(pool(one, { stocks: [{ ...large, have: 0 }, half] })).sheets.map((s) => s.stock)).toEqual([
+      'b',
+    ]);
   });
 
   test('an offcut is used before a sheet', () => {
@@ -228,6 +278,30 @@ describe('the first cut', () => {
   test('stays where it was when one person carries the sheet', () => {
     const [whole] = plan(pool([piece('p', n(40), n(20))])).sheets;
     expect(whole && liftedFirst(whole, { ...carry, most: ratio(100n) })).toBe(whole?.tree);
+  });
+
+  test('a grid is cut the other way first where only that makes halves one can lift', () => {
+    const four = ['1', '2', '3', '4'].map((k) => piece(`p${k}`, n(46), n(k < '3' ? 40 : 7)));
+    const rip = (at: Length, near: Branch, far: Branch): Branch => ({ is: 'cut', way: 'rip', at, near, far });
+    const cross = (at: Length, near: Branch, far: Branch): Branch => ({
+      is: 'cut',
+      way: 'cross',
+      at,
+      near,
+      far,
+    });
+    const leaf = (k: number): Branch => ({ is: 'piece', piece: `p${k}/1`, turned: false });
+    const left: Branch = { is: 'left' };
+    const row = (a: number, b: number) => cross(n(46), leaf(a), cross(n(46), leaf(b), left));
+    // a strip 40 wide and 96 long is still some 58 pounds: across first, both halves are under 40
+    const whole = {
+      size: { long: n(96), wide: n(48) },
+      tree: rip(n(40), row(1, 2), rip(n(7), row(3, 4), left)),
+    };
+    const tree = liftedFirst(whole, carry);
+    expect(faultsOf([{ ...whole, tree }], four, { kerf: eighth, grain: 'long', exact: true })).toEqual([]);
+    if (tree.is !== 'cut') throw new Error('no cut');
+    expect(tree.way).toBe('cross');
   });
 
   test('a sheet of 23/32 weighs what 32 square feet of it do', () => {

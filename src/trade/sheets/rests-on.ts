@@ -1,0 +1,40 @@
+import type { Length } from '../../length/length';
+import { copyOf } from '../grooves/copies';
+import type { RoughPiece } from './pieces';
+import type { Pool } from './pool';
+
+const exact = (x: Length | undefined): string => (x ? `${x.s * x.n}/${x.d}` : '');
+
+/**
+ * What a plan rests on, as a short word: sizes, trims and grain of its stocks, the kerf, and the pieces as they must lie.
+ * Another word, and the plan was made for something else. A piece cut again is the same piece.
+ *
+ * @example restsOn(pool, kerf) === restsOn(pool, kerf) // true
+ */
+export function restsOn({ stocks, pieces }: Pool, kerf: Length): string {
+  const stock = stocks.map((s) => [
+    s.id,
+    exact(s.long),
+    exact(s.wide),
+    exact(s.trim),
+    s.grain,
+    s.bad.map(exact),
+  ]);
+  const piece = (p: RoughPiece) => [
+    p.part,
+    copyOf(p.copy),
+    exact(p.long),
+    exact(p.wide),
+    p.lies,
+    p.together ?? '',
+  ];
+  const all = JSON.stringify([exact(kerf), stock, pieces.map(piece)]);
+  return `${folded(all, 5381)}${folded(all, 52711)}`;
+}
+
+/** A text as a number: two of them differ for all texts met in a shop. */
+function folded(text: string, from: number): string {
+  let n = from;
+  for (let k = 0; k < text.length; k += 1) n = (Math.imul(n, 33) ^ text.charCodeAt(k)) >>> 0;
+  return n.toString(36);
+}
