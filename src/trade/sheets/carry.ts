@@ -1,7 +1,7 @@
 import { add, equals, type Length, type Ratio, zero } from '../../length/length';
 import { sheetWeight } from '../boxes/contents';
 import { chainOf, type Row, rowOf } from './row';
-import { type Branch, type CutBranch, halvesOf, piecesIn, type Rect } from './tree';
+import { type Branch, type CutBranch, halvesOf, type Rect } from './tree';
 
 /** What there is to carry: thickness of the sheet, inches, and pounds one person may. */
 export type Carry = { readonly thick: Length; readonly most: Ratio; readonly kerf: Length };
@@ -58,8 +58,8 @@ function splitAfter({ way, items, rest }: Row, k: number, kerf: Length): CutBran
 }
 
 /**
- * A row of rows cut alike is a grid: it can be cut across first. What is left after the rows is cut off before, as it was;
- * where that is a piece, there is no grid.
+ * A row of rows cut alike is a grid: it can be cut across first. What is left after the rows is then left after each part of
+ * them; where a piece is what remains, there is no grid.
  */
 function gridOf(tree: CutBranch, kerf: Length): readonly Row[] {
   const outer = rowOf(tree, kerf);
@@ -71,7 +71,7 @@ function gridOf(tree: CutBranch, kerf: Length): readonly Row[] {
       row.items.length === first?.items.length &&
       row.items.every(({ at }, k) => equals(at, first.items[k]?.at ?? zero)),
   );
-  if (!first || !alike || piecesIn(outer.rest).length > 0) return [];
+  if (!first || !alike || outer.rest.is === 'cut' || outer.rest.is === 'piece') return [];
   const across = (pick: (row: Row) => Branch): Branch =>
     chainOf(
       outer.items.map(({ at }, k) => ({ at, branch: pick(inner[k] ?? first) })),

@@ -69,10 +69,10 @@ export function laidSheetsOf(sheets: Laid['sheets'], problem: LayProblem): reado
   ];
 }
 
-type Laid1 = { readonly ground: Ground; readonly usable: { readonly tree: Branch } };
+type LaidGround = { readonly ground: Ground; readonly usable: { readonly tree: Branch } };
 
 /** A stick with bad places from end to end: what is bad is cut away, each good run between is cut as laid. */
-function stickTree(stock: SheetStock, laid: readonly Laid1[], kerf: Length): Branch {
+function stickTree(stock: SheetStock, laid: readonly LaidGround[], kerf: Length): Branch {
   const runs = runsOf(stock, kerf);
   const from = (k: number): Branch => {
     const run = runs[k];
