@@ -96,6 +96,7 @@ function Standing(props: StandingProps) {
   const tick = async (step: CutStep) => {
     const op = layOp(sheet.id, step.path);
     const cut = `${sheetTitle(sheet, stock, tape)}, cut ${step.no}`;
+    setSays(undefined);
     if (done(step)) {
       await bench.act(`Not cut: ${cut}`, [...notCut(steps.filter(done), step, sheet)]);
       return;
@@ -158,12 +159,6 @@ function Standing(props: StandingProps) {
             Sheets.
           </p>
         )}
-        {says && (
-          <p class="pad-x fact warn" role="alert">
-            <Icon name="warn" />
-            {says}
-          </p>
-        )}
         <Leftovers {...{ bench, plan, sheet, stock, done: (p: string) => ticks.has(layOp(sheet.id, p)) }} />
         <CutList {...{ steps, now, done, tape, onCut: at }} />
         <p class="caution pad-x">
@@ -174,6 +169,11 @@ function Standing(props: StandingProps) {
         </p>
       </main>
       <div class="cutbar">
+        {says && (
+          <p class="pad-x saysline" role="alert">
+            {says}
+          </p>
+        )}
         {now ? (
           <CutPanel {...{ step: now, done: done(now), tape, name, shop: bench.shop.value, stick }} />
         ) : (
