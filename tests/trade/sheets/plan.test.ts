@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { add, inches, type Length, ratio, times } from '../../../src/length/length';
+import { add, inches, type Length, less, ratio, times } from '../../../src/length/length';
 import { writeLength } from '../../../src/length/write';
 import { liftable, liftedFirst, weightOf } from '../../../src/trade/sheets/carry';
 import { checkPool } from '../../../src/trade/sheets/check-pool';
@@ -171,6 +171,45 @@ describe('a plan', () => {
       ['1', '40'],
       ['43', '95'],
     ]);
+  });
+
+  test('no piece lies over a bad place or in a trim, and none is short, whatever the stick', () => {
+    const eighths = (from: number, to: number) =>
+      fc.integer({ min: from, max: to }).map((k) => inches(BigInt(k), 8n));
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(eighths(0, 760), eighths(0, 60)), { maxLength: 3 }),
+        fc.constantFrom(n(0), n(0, 1, 16), n(1, 1, 2)),
+        fc.array(eighths(40, 300), { minLength: 1, maxLength: 6 }),
+        (places, trim, longs) => {
+          const bad = places.flatMap(([from, long]) => [from, add(from, long)]);
+          const stick = sheet({ kind: 'stick', wide: n(2), bad, trim, have: 1, noMore: true });
+          const sound = sheet({ id: 'b', kind: 'stick', wide: n(2), trim, like: 'a' });
+          const pieces = longs.map((long, k) => piece(`p${k}`, long, n(2)));
+          const own = pool(pieces, { kind: 'stick', stocks: bad.length > 0 ? [stick, sound] : [sound] });
+          fc.pre(checkPool(own, eighth).length === 0);
+          const { sheets } = plan(own, eighth, 5);
+          const found = sheets.map((s) => ({ stock: s.stock, size: s.size, pieces: cutApart(s, eighth) }));
+          expect(
+            found
+              .flatMap((s) => s.pieces)
+              .map((f) => f.piece)
+              .sort(),
+          ).toEqual(pieces.map((p) => p.id).sort());
+          const off = trim.n === 0n ? n(0) : less(trim, eighth) ? eighth : trim;
+          for (const { stock, size, pieces: all } of found)
+            for (const f of all) {
+              const to = add(f.from.long, f.size.long);
+              expect(less(f.size.long, pieces.find((p) => p.id === f.piece)?.long ?? n(0))).toBe(false);
+              expect(less(f.from.long, off) || less(add(size.long, times(off, -1n)), to)).toBe(false);
+              if (stock !== 'a') continue;
+              for (const [from, long] of places)
+                expect(less(f.from.long, add(from, long)) && less(from, to)).toBe(false);
+            }
+        },
+      ),
+      { numRuns: runs(80) },
+    );
   });
 
   test('sticks wider than two pieces are ripped: six rails out of two, three side by side', () => {
