@@ -1,22 +1,42 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { inches, type Length } from '../../src/length/length';
+import { inches, type Length, subtract } from '../../src/length/length';
 import { writeLength } from '../../src/length/write';
 import { planOf } from '../../src/screens/plan';
 import { needsOf } from '../../src/screens/sheets/needs';
+import { begunBelow, notCut } from '../../src/screens/sheets/not-cut';
+import { offcutId } from '../../src/screens/sheets/offcut-id';
 import { layOp } from '../../src/screens/sheets/progress';
-import { isProved, leastSheets, sheetCount, takePlan } from '../../src/screens/sheets/take-plan';
-import { breakdownOf, isSettled, type PoolView, stepsOf } from '../../src/screens/sheets/view';
+import {
+  isCurrent,
+  isProved,
+  keepLeftover,
+  leastSheets,
+  sheetCount,
+  takePlan,
+} from '../../src/screens/sheets/take-plan';
+import { breakdownOf, isSettled, leftoversOf, type PoolView, stepsOf } from '../../src/screens/sheets/view';
 import { cannotWords, problemWords, proofWords } from '../../src/screens/sheets/words';
 import type { Change, Entry } from '../../src/store/entry';
 import { readJobFile, writeJobFile } from '../../src/store/file';
-import { editCase, editOffcut, editPart, editStock, jobOf, spoilPiece, tickOf } from '../../src/store/job';
+import {
+  editCase,
+  editOffcut,
+  editPart,
+  editSheet,
+  editStock,
+  jobOf,
+  spoilPiece,
+  tickOf,
+} from '../../src/store/job';
 import { fold } from '../../src/store/log';
 import { laidSheetsOf } from '../../src/trade/sheets/laid-sheet';
 import { layProblemOf } from '../../src/trade/sheets/lay-problem';
 import { solve } from '../../src/trade/sheets/solve';
+import { placesOf, withBranch } from '../../src/trade/sheets/tree';
 import type { Laid } from '../../src/trade/sheets/two-d/two-d';
+import { stillGood } from '../../src/trade/sheets/wrong-cut';
 import { l } from '../length/write-figures';
 import { faultsOf } from '../trade/sheets/verify';
 
@@ -272,6 +292,106 @@ describe('what a plan rests on', () => {
     expect(isSettled(poolOf(again, 'sheeta'))).toBe(true);
     expect(needsOf(at(again).found).find((n) => n.stock === 'sheeta')?.count).toBe(2);
   });
+});
+
+describe('a cut a little out', () => {
+  const planned = takenUp(sampleLog, 'sheeta');
+  const { job, found } = at(planned);
+  const [sheet] = job.sheets;
+  if (!sheet) throw new Error('no sheet');
+  const steps = stepsOf(sheet, job, { stocks: found.stocks, shop });
+
+  test('leaves the plan settled, and nothing is asked to be laid out again', () => {
+    for (const step of steps.filter((s) => s.keep === 'near')) {
+      const place = placesOf(sheet, kerf).find((p) => p.path === step.path);
+      if (place?.branch.is !== 'cut') throw new Error('no cut');
+      const wrong = { ...place, cut: place.branch, at: subtract(place.branch.at, inches(1n, 8n)) };
+      const stock = found.stocks.get('sheeta');
+      if (!stock) throw new Error('no stock');
+      const on = { stock, whole: sheet.size, kerf, wanted: found.pieces, offcut: false };
+      const good = stillGood(wrong, on);
+      if (!good) throw new Error('1/8 of 1/4 over still leaves a final cut’s worth');
+      const log = withMore(planned, [
+        ...editSheet(sheet.id, { tree: withBranch(sheet.tree, step.path, good) }),
+        ...tickOf(layOp(sheet.id, 'r'), wrong.at),
+      ]);
+      const view = poolOf(log, 'sheeta');
+      expect([isSettled(view), view.outgrown, view.toLay.pieces]).toEqual([true, [], []]);
+    }
+  });
+});
+
+describe('a cut taken back', () => {
+  const planned = takenUp(sampleLog, 'sheeta');
+  const { job, found } = at(planned);
+  const [sheet] = job.sheets;
+  if (!sheet) throw new Error('no sheet');
+  const steps = stepsOf(sheet, job, { stocks: found.stocks, shop });
+  const cut = withMore(
+    planned,
+    steps.flatMap((s) => tickOf(layOp(sheet.id, s.path), s.figure.value)),
+  );
+  const [left] = leftoversOf(sheet, () => true);
+  if (!left) throw new Error('nothing left');
+  const id = offcutId(sheet.id, left.path);
+  const kept = withMore(cut, keepLeftover(id, sheet, left.size));
+  const root = steps.find((s) => s.path === 'r');
+  if (!root) throw new Error('no first cut');
+
+  test('takes the offcut kept of it out of the rack', () => {
+    expect(at(kept).job.offcuts.map((o) => o.id)).toEqual([id]);
+    const back = withMore(kept, notCut(root, { sheet, done: steps, job: at(kept).job }));
+    expect(at(back).job.offcuts).toEqual([]);
+    expect([...at(back).folded.ticks.keys()].filter((op) => op.startsWith('lay/'))).toEqual([]);
+  });
+
+  test('is held back while that offcut is itself begun', () => {
+    const other = editSheet('other', {
+      stock: 'sheeta',
+      no: 1,
+      left: id,
+      long: left.size.long,
+      wide: left.size.wide,
+      kerf,
+      tree: { is: 'cut', way: 'rip', at: l('1'), near: { is: 'left' }, far: { is: 'left' } },
+    });
+    const laid = withMore(kept, other);
+    const begun = withMore(laid, tickOf(layOp('other', 'r'), l('1')));
+    const below = (log: readonly Entry[]) =>
+      begunBelow(root, { sheet, job: at(log).job, folded: at(log).folded })?.id;
+    expect([below(kept), below(laid), below(begun)]).toEqual([undefined, undefined, 'other']);
+  });
+});
+
+describe('a search still under way', () => {
+  const view = poolOf(sampleLog, 'sheeta');
+  const { problem } = searched(view);
+  test('answers while nothing has changed', () => {
+    expect(isCurrent(view, problem, kerf)).toBe(true);
+  });
+  test.each<[string, readonly Change[]]>([
+    ['its sheets are another size', editStock('sheeta', { long: l('80') })],
+    ['they are trimmed', editStock('sheeta', { trim: l('1') })],
+    ['their grain runs the other way', editStock('sheeta', { grain: 'wide' })],
+    ['no more are to be had', editStock('sheeta', { have: 1, noMore: true })],
+    [
+      'an offcut has come to the rack',
+      editOffcut('o1', { stock: 'sheeta', length: l('70'), width: l('20') }),
+    ],
+    ['a part is larger', editCase('case', { depth: l('18') })],
+    ['a part is spoiled', spoilPiece('case~left', '1', 1)],
+  ])('does not once %s', (_, changes) => {
+    expect(isCurrent(poolOf(withMore(sampleLog, changes), 'sheeta'), problem, kerf)).toBe(false);
+  });
+  test('does not once the kerf is another, or unknown', () => {
+    expect(isCurrent(view, problem, inches(3n, 32n))).toBe(false);
+    expect(isCurrent(view, problem, undefined)).toBe(false);
+  });
+});
+
+test('a stick with one bad place whose end is not said is that one stick', () => {
+  const log = withMore(sampleLog, editStock('oak', { bad: [l('80')] }));
+  expect(at(log).found.stocks.get('oak')).toMatchObject({ have: 1, noMore: true });
 });
 
 describe('what is said', () => {

@@ -1,18 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
-import { forDrawing, type Length, subtract } from '../../length/length';
+import { forDrawing } from '../../length/length';
 import { writeLength } from '../../length/write';
-import type { Change } from '../../store/entry';
-import { editOffcut, editSheet, type PlanSheet, tickOf } from '../../store/job';
+import { type PlanSheet, tickOf } from '../../store/job';
 import type { CutStep } from '../../trade/sheets/cut-steps';
-import { branchAt, placesOf, withBranch } from '../../trade/sheets/tree';
-import {
-  afterWrongCut,
-  leanPieces,
-  stillGood,
-  type WrongCut,
-  wrongCutError,
-  wrongCutProblem,
-} from '../../trade/sheets/wrong-cut';
+import { placesOf } from '../../trade/sheets/tree';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
@@ -25,10 +16,11 @@ import { UndoButton } from '../undo-button';
 import { CutList } from './cut-list';
 import { CutPanel } from './cut-panel';
 import { Leftovers } from './leftovers';
+import { begunBelow, notCut, takenFrom } from './not-cut';
 import { layOp, standingSheets } from './progress';
-import { readyBranch } from './take-plan';
 import { type Breakdown, breakdownOf, type PoolView, stepsOf } from './view';
 import { cutDone, listed, sheetTitle } from './words';
+import { cutWrong } from './wrong';
 
 /** One sheet, cut by cut: where the next one goes, what it keeps, and what it leaves. */
 export function LayoutScreen({
@@ -98,7 +90,13 @@ function Standing(props: StandingProps) {
     const cut = `${sheetTitle(sheet, stock, tape)}, cut ${step.no}`;
     setSays(undefined);
     if (done(step)) {
-      await bench.act(`Not cut: ${cut}`, [...notCut(steps.filter(done), step, sheet)]);
+      const begun = begunBelow(step, { sheet, job: plan.job, folded: bench.folded.value });
+      if (begun)
+        setSays(
+          `${sheetTitle(begun, stock, tape)} came out of this cut and is begun: take its cuts back first.`,
+        );
+      else
+        await bench.act(`Not cut: ${cut}`, notCut(step, { sheet, done: steps.filter(done), job: plan.job }));
       return;
     }
     if (await bench.act(`Cut: ${cut}`, [...tickOf(op, step.figure.value), ...takenFrom(sheet)]))
@@ -229,7 +227,9 @@ function Standing(props: StandingProps) {
           tape={tape}
           fill="length"
           now={undefined}
-          onLength={(value) => value && void cutWrong(props, wrong, value).then(setSays)}
+          onLength={(value) =>
+            value && void cutWrong({ bench, plan, found, sheet }, wrong, value).then(setSays)
+          }
           onClose={() => setWrong(undefined)}
         />
       )}
@@ -246,60 +246,4 @@ function drawnWide(
   if (stick) return Math.min(room, 150);
   const inSight = 0.58 * innerHeight * (forDrawing(size.wide) / Math.max(forDrawing(size.long), 0.01));
   return Math.max(Math.min(room, 200), Math.min(room, inSight));
-}
-
-/** An offcut that is begun is no longer in the rack. */
-const takenFrom = ({ left }: PlanSheet): readonly Change[] => (left ? editOffcut(left, { gone: true }) : []);
-
-/** A cut taken back, and with it those of the pieces it made; an offcut nothing is cut of is in the rack again. */
-function notCut(done: readonly CutStep[], { path }: CutStep, sheet: PlanSheet): readonly Change[] {
-  const below = done.filter((step) => step.path.startsWith(path));
-  return [
-    ...below.map((step): Change => ({ kind: 'untick', op: layOp(sheet.id, step.path) })),
-    ...(sheet.left && below.length === done.length ? editOffcut(sheet.left, { gone: undefined }) : []),
-  ];
-}
-
-/** A cut that came out elsewhere: kept as it is where that does no harm, else both halves are laid out anew. */
-async function cutWrong(props: StandingProps, step: CutStep, came: Length): Promise<string | undefined> {
-  const { bench, plan, found, sheet } = props;
-  const cut = branchAt(sheet.tree, step.path);
-  const stock = found.stocks.get(sheet.stock);
-  if (cut?.is !== 'cut' || !stock) return undefined;
-  const wrong = { cut, size: step.size, at: step.keep === 'far' ? subtract(came, sheet.kerf) : came };
-  const error = wrongCutError(wrong);
-  const w = (x: Length) => writeLength(x, plan.job.tape);
-  if (error?.code === 'not-a-cut') return 'A cut at nothing is no cut. Say where what is kept ends.';
-  if (error) return `That is ${w(error.by)} beyond the sheet, which is ${w(error.most)} there.`;
-  const at = { stock, kerf: sheet.kerf, wanted: found.pieces, offcut: sheet.left !== undefined };
-  const good = stillGood(wrong, at);
-  const again = good ? { branch: good, lost: 0 } : await replanned(bench, wrong, at).catch(() => undefined);
-  if (!again) return 'The search could not start on this phone: nothing was changed. Try again.';
-  const branch =
-    good ?? readyBranch(again.branch, { size: step.size, kerf: sheet.kerf, stock, job: plan.job });
-  await bench.act(`Cut wrong: ${w(came)} for ${w(step.figure.value)}`, [
-    ...editSheet(sheet.id, { tree: withBranch(sheet.tree, step.path, branch) }),
-    ...tickOf(layOp(sheet.id, step.path), came),
-    ...takenFrom(sheet),
-  ]);
-  if (good) return 'Near enough: every piece still has a final cut’s worth over.';
-  return again.lost === 0
-    ? 'Every piece still goes on what is left of this sheet: the cuts after this one are new.'
-    : undefined;
-}
-
-type WrongAt = Parameters<typeof wrongCutProblem>[1];
-
-/** Laid out anew at full rough size; where that loses a piece, with no more over than a final cut needs. */
-async function replanned(bench: Bench, wrong: WrongCut, at: WrongAt) {
-  const lay = async (wanted: WrongAt['wanted']) => {
-    const problem = wrongCutProblem(wrong, { ...at, wanted });
-    const { laid, dropped } = await bench.laying.refit(problem);
-    const branch = afterWrongCut(wrong, { problem, sheets: laid?.sheets }, at);
-    return { branch, lost: dropped.reduce((n, k) => n + k, 0) };
-  };
-  const full = await lay(at.wanted);
-  if (full.lost === 0) return full;
-  const lean = await lay(leanPieces(at.wanted));
-  return lean.lost < full.lost ? lean : full;
 }

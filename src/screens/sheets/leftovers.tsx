@@ -4,6 +4,7 @@ import type { Rect } from '../../trade/sheets/tree';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import type { Plan } from '../plan';
+import { offcutId } from './offcut-id';
 import { keepLeftover } from './take-plan';
 import { leftoversOf } from './view';
 import { sizeWords } from './words';
@@ -55,13 +56,6 @@ export function Leftovers({ bench, plan, sheet, stock, done }: LeftoversProps) {
     </section>
   );
 }
-
-/** The same leftover has the same id on every phone. */
-const offcutId = (sheet: string, path: string): string => {
-  let n = 0;
-  for (const step of path) n = (n * 3 + (step === 'n' ? 1 : step === 'f' ? 2 : 0)) % 2_000_000_011;
-  return `${sheet.slice(0, 16)}o${n.toString(36)}`;
-};
 
 /** An offcut's length is its way along the face grain. */
 const alongGrain = (size: Rect, sheet: PlanSheet, stock: SheetStock | undefined): Rect =>

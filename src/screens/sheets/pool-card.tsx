@@ -195,7 +195,7 @@ function Search(props: PoolProps & { readonly laying: Laying }) {
   const count = best ? sheetCount(best, problem) : 0;
   const proved = best !== undefined && isProved(best, problem);
   const running = state === 'running';
-  const current = isCurrent(view, problem);
+  const current = isCurrent(view, problem, found.kerf);
   const take = async () => {
     if (!best || !current) return;
     const changes = takePlan(

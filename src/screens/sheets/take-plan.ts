@@ -3,8 +3,7 @@ import type { Change } from '../../store/entry';
 import { editLayout, editOffcut, editSheet, type Job, type PlanSheet } from '../../store/job';
 import { liftedFirst } from '../../trade/sheets/carry';
 import { type LaidSheet, laidSheetsOf, wasteNamed } from '../../trade/sheets/laid-sheet';
-import { type LayProblem, sheetCost } from '../../trade/sheets/lay-problem';
-import type { RoughPiece } from '../../trade/sheets/pieces';
+import { type LayProblem, layProblemOf, sheetCost } from '../../trade/sheets/lay-problem';
 import { restsOn } from '../../trade/sheets/rests-on';
 import type { SheetStock } from '../../trade/sheets/stock';
 import { type Branch, type CutBranch, halvesOf, type Rect } from '../../trade/sheets/tree';
@@ -49,10 +48,11 @@ function ready(
   { size, tree }: { readonly size: Rect; readonly tree: Branch },
   { kerf, stock, job }: Omit<BranchAt, 'size'>,
 ): Branch {
-  const named = wasteNamed({ size, tree }, { kerf, kind: stock.kind });
-  return stock.kind === 'sheet' && stock.thickness
-    ? liftedFirst({ size, tree: named }, { thick: stock.thickness, most: carryOf(job), kerf })
-    : named;
+  const lifted =
+    stock.kind === 'sheet' && stock.thickness
+      ? liftedFirst({ size, tree }, { thick: stock.thickness, most: carryOf(job), kerf })
+      : tree;
+  return wasteNamed({ size, tree: lifted }, { kerf, stock });
 }
 
 type BranchAt = {
@@ -62,14 +62,15 @@ type BranchAt = {
   readonly job: Job;
 };
 
-/** Both halves of a cut that is made already, as they will be cut on. */
-export function readyBranch(cut: CutBranch, { size, ...at }: BranchAt): CutBranch {
+/** Both halves of a cut that is made already, as they will be cut on; in the order they stand in where `asItStands`. */
+export function readyBranch(
+  cut: CutBranch,
+  { size, asItStands, ...at }: BranchAt & { readonly asItStands: boolean },
+): CutBranch {
   const { near, far } = halvesOf(size, cut, at.kerf);
-  return {
-    ...cut,
-    near: ready({ size: near, tree: cut.near }, at),
-    far: ready({ size: far, tree: cut.far }, at),
-  };
+  const on = (half: { readonly size: Rect; readonly tree: Branch }) =>
+    asItStands ? wasteNamed(half, at) : ready(half, at);
+  return { ...cut, near: on({ size: near, tree: cut.near }), far: on({ size: far, tree: cut.far }) };
 }
 
 /** Sheets of a plan numbered within their stock; those begun keep their numbers, and the new ones fill the gaps. */
@@ -132,14 +133,18 @@ const without = (tree: Branch, piece: string): Branch => {
 };
 
 /** Whether a search still answers what is to be laid out: something may have been cut or changed while it ran. */
-export const isCurrent = (view: PoolView, problem: LayProblem): boolean => {
-  const key = (pieces: readonly RoughPiece[]) =>
-    pieces
-      .map((p) => `${p.id} ${p.long.toFraction()} ${p.wide.toFraction()} ${p.lies}`)
-      .sort()
-      .join();
-  return key(view.toLay.pieces) === key(problem.alike.flat());
-};
+export function isCurrent(view: PoolView, problem: LayProblem, kerf: Length | undefined): boolean {
+  if (!kerf || view.problems.length > 0 || view.toLay.pieces.length === 0) return false;
+  const now = layProblemOf(view.toLay, kerf);
+  const key = ({ two, rests, grounds, alike }: LayProblem) =>
+    JSON.stringify([
+      rests,
+      two,
+      grounds.map(({ stock, left }) => [stock.id, left?.id]),
+      alike.map((pieces) => pieces.map(({ id }) => id)),
+    ]);
+  return key(now) === key(problem);
+}
 
 /** What is kept of a cut sheet: an offcut of its stock. */
 export const keepLeftover = (

@@ -45,7 +45,7 @@ export type Breakdown = {
 export function sheetStock(stock: Stock): SheetStock {
   const bad = stock.bad ?? [];
   // a stick with a bad place is that one stick
-  const one = stock.kind === 'stick' && bad.length > 1;
+  const one = stock.kind === 'stick' && bad.length > 0;
   return {
     id: stock.id,
     name: stock.name || 'Sheet',
@@ -150,16 +150,13 @@ function poolView(pool: Pool, at: At): PoolView {
     ...pool,
     pieces: toLay,
     lefts: [...pool.lefts, ...freed],
-    stocks: pool.stocks
-      .map((s) => ({ ...s, have: Math.max(0, s.have - taken(s.id)) }))
-      // of a stick with bad places nothing is left once it is begun
-      .filter((s) => !(s.noMore && s.have === 0)),
+    stocks: pool.stocks.map((s) => ({ ...s, have: Math.max(0, s.have - taken(s.id)) })),
   };
   const proof = job.proofs[pool.id] ?? {};
   return {
     pool,
     name: pool.stocks[0]?.name ?? '',
-    problems: toLay.length > 0 ? checkPool(toLayPool.stocks.length > 0 ? toLayPool : pool, kerf) : [],
+    problems: toLay.length > 0 ? checkPool(toLayPool, kerf) : [],
     sheets,
     standing: standingOf({ pieces: pool.pieces, sheets, cut }),
     proof,

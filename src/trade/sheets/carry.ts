@@ -72,19 +72,19 @@ function gridOf(tree: CutBranch, kerf: Length): readonly Row[] {
       row.items.every(({ at }, k) => equals(at, first.items[k]?.at ?? zero)),
   );
   if (!first || !alike || outer.rest.is === 'cut' || outer.rest.is === 'piece') return [];
-  const across = (pick: (row: Row) => Branch): Branch =>
-    chainOf(
-      outer.items.map(({ at }, k) => ({ at, branch: pick(inner[k] ?? first) })),
-      outer.rest,
-      outer.way,
-    );
+  const across = (pick: (row: Row) => Branch): Branch => {
+    const parts = inner.map((row) => pick(row ?? first));
+    // nothing of it is wanted: it is not cut up
+    if (parts.every(({ is }) => is === 'waste')) return { is: 'waste' };
+    if (parts.every(({ is }) => is === 'waste' || is === 'left')) return { is: 'left' };
+    const items = outer.items.map(({ at }, k) => ({ at, branch: parts[k] ?? outer.rest }));
+    return chainOf(items, outer.rest, outer.way);
+  };
   const items = first.items.map(({ at }, k) => ({
     at,
     branch: across((row) => row.items[k]?.branch ?? { is: 'left' }),
   }));
-  const bare = inner.every((row) => row?.rest.is === 'left' || row?.rest.is === 'waste');
-  const rest: Branch = bare ? { is: 'left' } : across((row) => row.rest);
-  return [{ way: first.way, items, rest }];
+  return [{ way: first.way, items, rest: across((row) => row.rest) }];
 }
 
 function lightest(splits: readonly [CutBranch, ...CutBranch[]], size: Rect, carry: Carry): CutBranch {

@@ -35,6 +35,7 @@ export function checkPool(pool: Pool, kerf: Length | undefined): readonly PoolPr
   });
   if (eaten.length > 0) return eaten;
   const grounds = groundsOf(pool, kerf);
+  if (grounds.length === 0) return [{ code: 'sheets-run-out', left: pool.pieces.length }];
   const check = pool.kind === 'stick' ? checkStick : checkSheet;
   return oncePerPart(pool.pieces.flatMap((piece) => check(piece, grounds, pool)));
 }

@@ -1,11 +1,11 @@
 import {
-  add,
   equals,
   inches,
   isPositive,
   type Length,
   less,
   longest,
+  shortest,
   subtract,
   zero,
 } from '../../length/length';
@@ -13,8 +13,9 @@ import { fromSteps } from './grid';
 import type { LayProblem } from './lay-problem';
 import { type Ground, runsOf, trimOf } from './pool';
 import { straightened } from './row';
+import { freed, trimmedTo } from './sound';
 import type { SheetStock } from './stock';
-import { type Branch, halvesOf, placesOf, type Rect, type Way } from './tree';
+import { type Branch, halvesOf, type Rect, type Way } from './tree';
 import type { Laid, Tree } from './two-d/two-d';
 
 /** A sheet, stick or offcut as it is to be cut: its whole size and how it falls apart. */
@@ -25,8 +26,11 @@ export type LaidSheet = {
   readonly tree: Branch;
 };
 
-/** Less than this is not worth a place in the rack: of a sheet either way, of a stick its length. Common practice, no source. Inches. */
-export const leastKept = { sheet: 3, stick: 12 };
+/**
+ * Less than this is not worth a place in the rack: of a sheet either way, of a stick its length, and its width unless the
+ * whole stick is narrower. Common practice, no source. Inches.
+ */
+export const leastKept = { sheet: 3, stick: 12, stickWide: 1 };
 
 /**
  * What the search found, as sheets with their cuts in exact inches.
@@ -73,26 +77,15 @@ type LaidGround = { readonly ground: Ground; readonly usable: { readonly tree: B
 
 /** A stick with bad places from end to end: what is bad is cut away, each good run between is cut as laid. */
 function stickTree(stock: SheetStock, laid: readonly LaidGround[], kerf: Length): Branch {
-  const runs = runsOf(stock, kerf);
-  const from = (k: number): Branch => {
-    const run = runs[k];
-    if (!run) return { is: 'waste' };
-    const own = laid.find(({ ground }) => ground.run && equals(ground.run, run.from))?.usable.tree;
-    const good: Branch = {
-      is: 'cut',
-      way: 'cross',
-      at: subtract(run.to, run.from),
-      near: own ?? { is: 'left' },
-      far: from(k + 1),
-    };
-    const begins = k === 0 ? zero : add(runs[k - 1]?.to ?? zero, kerf);
-    const waste = subtract(subtract(run.from, begins), kerf);
-    const tree = less(run.to, stock.long) ? good : good.near;
-    return isPositive(run.from)
-      ? { is: 'cut', way: 'cross', at: longest(zero, waste), near: { is: 'waste' }, far: tree }
-      : tree;
-  };
-  return from(0);
+  const own = (from: Length) =>
+    laid.find(({ ground }) => ground.run && equals(ground.run, from))?.usable.tree;
+  const runs = runsOf(stock, kerf).map(({ from, to }) => ({
+    from,
+    to,
+    tree: own(from) ?? ({ is: 'left' } as const),
+    past: less(to, stock.long),
+  }));
+  return freed(runs, { way: 'cross', kerf });
 }
 
 type At = { readonly problem: LayProblem; readonly ground: Ground; readonly name: (piece: number) => string };
@@ -114,60 +107,30 @@ function branchOf(tree: Tree, at: At): Branch {
   return { is: 'cut', way, at: longest(zero, room), near, far };
 }
 
-/**
- * The whole sheet with its trims: the two edges measured from are cut true first, the two others only where a piece ends
- * on them.
- */
+/** The whole sheet with its trims; a stick is trimmed at its ends. */
 function withTrims(
   usable: { readonly size: Rect; readonly tree: Branch },
   { stock, left }: Ground,
   kerf: Length,
 ): { readonly size: Rect; readonly tree: Branch } {
-  const from = trimOf(stock, kerf);
-  if (left || !isPositive(from)) return usable;
-  const ends = endsOn(usable, kerf);
-  const long = trimmed(usable.tree, { way: 'cross', from, room: usable.size.long, past: ends.long, kerf });
-  return {
-    size: { long: stock.long, wide: stock.wide },
-    tree:
-      stock.kind === 'stick'
-        ? long
-        : trimmed(long, { way: 'rip', from, room: usable.size.wide, past: ends.wide, kerf }),
-  };
-}
-
-/** Whether a piece ends on the far edge of what is usable, each way. */
-function endsOn(usable: { readonly size: Rect; readonly tree: Branch }, kerf: Length) {
-  const pieces = placesOf(usable, kerf).filter((p) => p.branch.is === 'piece');
-  const reaches = (way: 'long' | 'wide') =>
-    pieces.some(({ from, size }) => less(subtract(usable.size[way], kerf), add(from[way], size[way])));
-  return { long: reaches('long'), wide: reaches('wide') };
-}
-
-type Trim = {
-  readonly way: Way;
-  readonly from: Length;
-  readonly room: Length;
-  readonly past: boolean;
-  readonly kerf: Length;
-};
-
-function trimmed(tree: Branch, { way, from, room, past, kerf }: Trim): Branch {
-  const inner: Branch = past ? { is: 'cut', way, at: room, near: tree, far: { is: 'waste' } } : tree;
-  return { is: 'cut', way, at: subtract(from, kerf), near: { is: 'waste' }, far: inner };
+  const trim = trimOf(stock, kerf);
+  if (left || !isPositive(trim)) return usable;
+  const size = { long: stock.long, wide: stock.wide };
+  const from = { long: trim, wide: stock.kind === 'stick' ? zero : trim };
+  return { size, tree: trimmedTo(size, { from, ...usable }, kerf) };
 }
 
 /**
  * The tree with what is too small to keep called waste.
  *
- * @example wasteNamed(sheet, { kerf, kind: 'sheet' }).is
+ * @example wasteNamed(sheet, { kerf, stock }).is
  */
 export function wasteNamed(
   sheet: { readonly size: Rect; readonly tree: Branch },
-  { kerf, kind }: { readonly kerf: Length; readonly kind: 'sheet' | 'stick' },
+  { kerf, stock }: { readonly kerf: Length; readonly stock: Pick<SheetStock, 'kind' | 'wide'> },
 ): Branch {
-  const least = inches(BigInt(leastKept[kind]));
-  const small = ({ long, wide }: Rect) => less(long, least) || (kind === 'sheet' && less(wide, least));
+  const least = leastOf(stock);
+  const small = ({ long, wide }: Rect) => less(long, least.long) || less(wide, least.wide);
   const visit = (branch: Branch, size: Rect): Branch => {
     if (branch.is === 'left') return small(size) ? { is: 'waste' } : branch;
     if (branch.is !== 'cut') return branch;
@@ -175,4 +138,11 @@ export function wasteNamed(
     return { ...branch, near: visit(branch.near, near), far: visit(branch.far, far) };
   };
   return visit(sheet.tree, sheet.size);
+}
+
+function leastOf({ kind, wide }: Pick<SheetStock, 'kind' | 'wide'>): Rect {
+  const whole = (n: number) => inches(BigInt(n));
+  return kind === 'sheet'
+    ? { long: whole(leastKept.sheet), wide: whole(leastKept.sheet) }
+    : { long: whole(leastKept.stick), wide: shortest(whole(leastKept.stickWide), wide) };
 }

@@ -1,9 +1,20 @@
-import { add, equals, type Length, less, longest, type Ratio, shortest, zero } from '../../length/length';
+import {
+  add,
+  atMost,
+  equals,
+  type Length,
+  less,
+  longest,
+  type Ratio,
+  shortest,
+  zero,
+} from '../../length/length';
 import { toWhole } from '../../length/round';
 import { alongGrain, mayTurn } from './check-pool';
 import { type Grid, gridOf, stepsDown, stepsUp } from './grid';
 import type { RoughPiece } from './pieces';
 import { type Ground, groundsOf, type Pool } from './pool';
+import { restsOn } from './rests-on';
 import type { TwoD } from './two-d/two-d';
 
 /** A pool as whole numbers, and what each number of it stands for. Sizes include one kerf each way. */
@@ -16,6 +27,8 @@ export type LayProblem = {
   readonly alike: readonly (readonly RoughPiece[])[];
   /** Whole sheets all cost the same: then least cost is fewest sheets. */
   readonly samePrice: boolean;
+  /** What it was made of, as a short word. */
+  readonly rests: string;
 };
 
 /** A whole sheet costs so much, a piece left over one: it is used wherever it spares a sheet. */
@@ -29,7 +42,8 @@ export const sheetCost = 1000;
  */
 export function layProblemOf(pool: Pool, kerf: Length): LayProblem {
   const several = pool.stocks.length > 1;
-  const grounds = several ? groundsOf(pool, kerf).flatMap(apart) : groundsOf(pool, kerf);
+  const useful = groundsOf(pool, kerf).filter((ground) => takesAny(ground, pool));
+  const grounds = several ? useful.flatMap(apart) : useful;
   const all = [
     kerf,
     ...grounds.flatMap(({ usable }) => [usable.long, usable.wide]),
@@ -39,7 +53,8 @@ export function layProblemOf(pool: Pool, kerf: Length): LayProblem {
   const alike = alikeOf(pool.pieces);
   const groups = [...new Set(pool.pieces.flatMap((p) => p.together ?? []))];
   const costs = costsOf(pool);
-  const inLine = isInLine(pool, kerf);
+  const inLine = isInLine(pool, grounds, kerf);
+  const mixed = grounds.some((g) => g.atHand) || (several && grounds.some((g) => g.run));
   return {
     two: {
       sheets: grounds.map((ground) => sheetFor(ground, { grid, kerf, inLine, costs })),
@@ -49,7 +64,8 @@ export function layProblemOf(pool: Pool, kerf: Length): LayProblem {
     kerf,
     grounds,
     alike,
-    samePrice: new Set(costs.values()).size === 1 && !grounds.some((g) => g.atHand),
+    samePrice: new Set(costs.values()).size === 1 && !mixed,
+    rests: restsOn(pool, kerf),
   };
 }
 
@@ -59,12 +75,20 @@ const apart = (ground: Ground): readonly Ground[] =>
     ? [ground]
     : [{ ...ground, atHand: true }, ...(ground.stock.noMore ? [] : [ground])];
 
-/** Whether pieces of a stick lie one after the other only: none is so narrow that two go side by side. */
-function isInLine({ kind, stocks, pieces }: Pool, kerf: Length): boolean {
+/** A stick too narrow for every piece, or too short, is no ground. */
+const takesAny = ({ usable }: Ground, { kind, pieces }: Pool): boolean =>
+  kind === 'sheet' || pieces.some((p) => atMost(p.long, usable.long) && atMost(p.wide, usable.wide));
+
+/** Whether pieces of a stick lie one after the other only: every stick takes the widest, none takes two side by side. */
+function isInLine({ kind, pieces }: Pool, grounds: readonly Ground[], kerf: Length): boolean {
   if (kind !== 'stick') return false;
-  const [first, ...rest] = pieces.map((p) => p.wide);
-  const narrow = first && shortest(first, ...rest);
-  return !narrow || stocks.every(({ wide }) => less(wide, add(add(narrow, kerf), narrow)));
+  const widths = pieces.map((p) => p.wide);
+  const [first, ...rest] = widths;
+  if (!first) return true;
+  const [narrow, wide] = [shortest(first, ...rest), longest(first, ...rest)];
+  return grounds.every(
+    ({ usable }) => atMost(wide, usable.wide) && less(usable.wide, add(add(narrow, kerf), narrow)),
+  );
 }
 
 function alikeOf(pieces: readonly RoughPiece[]): readonly (readonly RoughPiece[])[] {

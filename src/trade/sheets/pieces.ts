@@ -1,7 +1,8 @@
-import { add, isPositive, type Length, longest } from '../../length/length';
+import { add, atMost, inches, isPositive, type Length, longest, shortest } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import type { Part } from '../carcass/part';
 import { piecesOf } from '../setups/part-operations';
+import type { Rect } from './tree';
 
 /** How a piece may lie: its length along the face grain, across it, or either way. */
 export type Lies = 'along' | 'across' | 'free';
@@ -22,7 +23,7 @@ export type RoughPiece = {
   readonly name: string;
   readonly stuff: string | undefined;
   readonly thickness: Length | undefined;
-  readonly finished: { readonly long: Length; readonly wide: Length };
+  readonly finished: Rect;
   readonly long: Length;
   readonly wide: Length;
   readonly lies: Lies;
@@ -78,6 +79,25 @@ function piecesFrom(part: Part, at: PiecesAt): readonly RoughPiece[] {
     lies,
     ...(together !== undefined && !stick ? { together } : {}),
   }));
+}
+
+/** What a final cut needs at least. Common practice, no source. Inches. */
+export const leastOver = inches(1n, 16n);
+
+/** The least a piece may be cut at: its finished size and a final cut's worth, or its rough size where that is less. */
+export const leastRough = ({ finished, long, wide }: RoughPiece): Rect => ({
+  long: shortest(long, add(finished.long, leastOver)),
+  wide: shortest(wide, add(finished.wide, leastOver)),
+});
+
+/**
+ * Whether a rectangle, its length along the piece, still gives the piece.
+ *
+ * @example givesPiece({ long, wide }, piece)
+ */
+export function givesPiece(own: Rect, piece: RoughPiece): boolean {
+  const least = leastRough(piece);
+  return atMost(least.long, own.long) && atMost(least.wide, own.wide);
 }
 
 /** Left and right, the two of a pair, the fronts of a column: grain and thickness must match, so they share a sheet. */

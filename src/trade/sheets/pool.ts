@@ -105,6 +105,7 @@ export const groundsOf = (pool: Pool, kerf: Length): readonly Ground[] => [
 ];
 
 function groundsOfStock(stock: SheetStock, kerf: Length): readonly Ground[] {
+  if (stock.noMore && stock.have === 0) return [];
   const off = times(trimOf(stock, kerf), 2n);
   const usable = {
     long: subtract(stock.long, off),

@@ -1,4 +1,4 @@
-import { isPositive, type Length, subtract } from '../../length/length';
+import { equals, isPositive, type Length, subtract, zero } from '../../length/length';
 import { type Branch, type CutBranch, halvesOf, type Rect } from './tree';
 
 /** Cuts the same way one after the other: what each takes off, and what is left after the last. */
@@ -17,7 +17,8 @@ export function rowOf(tree: CutBranch, kerf: Length): Row {
   const { way } = tree;
   const items: { at: Length; branch: Branch }[] = [];
   const take = (branch: Branch, at: Length): void => {
-    if (!isPositive(at)) return; // the blade ran off the edge there
+    // the blade ran off the edge there, unless it trims one
+    if (!isPositive(at) && !(branch.is === 'waste' && equals(at, zero))) return;
     if (branch.is !== 'cut' || branch.way !== way) {
       items.push({ at, branch });
       return;

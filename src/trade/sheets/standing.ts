@@ -1,6 +1,6 @@
 import { type Length, less } from '../../length/length';
 import { copyOf } from '../grooves/copies';
-import type { RoughPiece } from './pieces';
+import { givesPiece, type RoughPiece } from './pieces';
 import { type Branch, placesOf, type Rect } from './tree';
 
 /** A sheet of the plan that was taken up: what is cut of it so far is ticked by `path`. */
@@ -11,7 +11,7 @@ export type PlannedSheet = {
   readonly tree: Branch;
 };
 
-/** A piece that lies on a sheet, and how it no longer agrees with what is wanted. */
+/** A piece that lies on a sheet, too small for what is wanted now even with no more over than a final cut needs. */
 export type Misfit = {
   readonly piece: RoughPiece;
   readonly sheet: string;
@@ -62,7 +62,7 @@ export function standingOf(at: {
     misfits: laid.flatMap(({ sheet, branch, size }) => {
       const piece = wanted.get(branch.piece);
       const own = branch.turned ? { long: size.wide, wide: size.long } : size;
-      return piece && under(own, piece)
+      return piece && !givesPiece(own, piece)
         ? [{ piece, sheet, laid: own, short: under(own, piece.finished) }]
         : [];
     }),

@@ -223,6 +223,42 @@ describe('a plan', () => {
     expect(narrow.sheets.length).toBe(6);
   });
 
+  test('a stick or offcut narrower than a piece is not given it, though others are wide enough', () => {
+    const one = [piece('x', n(30), n(4))];
+    const stick = sheet({ kind: 'stick', wide: n(6) });
+    const narrow = { id: 'o', stock: 'a', long: n(40), wide: n(2) };
+    const given = plan(pool(one, { kind: 'stick', stocks: [stick], lefts: [narrow] }));
+    expect(given.sheets.map((s) => s.left)).toEqual([undefined]);
+    const wide = { ...narrow, wide: n(4) };
+    const used = plan(pool(one, { kind: 'stick', stocks: [stick], lefts: [wide] }));
+    expect(used.sheets.map((s) => s.left)).toEqual(['o']);
+    const both = [...one, piece('y', n(38), n(1, 3, 4))];
+    const two = plan(pool(both, { kind: 'stick', stocks: [stick], lefts: [narrow] })).sheets;
+    for (const s of two)
+      for (const f of cutApart(s, eighth))
+        expect(less(f.size.wide, f.piece === 'x/1' ? n(4) : n(1, 3, 4))).toBe(false);
+    expect(two.flatMap((s) => cutApart(s, eighth)).length).toBe(2);
+  });
+
+  test('where sticks with bad places lie beside sound ones, fewest is not what is proved', () => {
+    const bad = (id: string) =>
+      sheet({
+        id,
+        kind: 'stick',
+        wide: n(2),
+        bad: [n(30), n(96)],
+        have: 1,
+        noMore: true,
+        ...(id === 'a' ? {} : { like: 'a' }),
+      });
+    const three = ['x', 'y', 'z'].map((id) => piece(id, n(29), n(2)));
+    const sound = sheet({ kind: 'stick', wide: n(2) });
+    const own = pool(three, { kind: 'stick', stocks: [sound, bad('b'), bad('c'), bad('d')] });
+    // three bad sticks hold one each; one sound one would hold all three
+    expect(plan(own).problem.samePrice).toBe(false);
+    expect(plan(pool(three, { kind: 'stick', stocks: [sound] })).problem.samePrice).toBe(true);
+  });
+
   test('fewest sheets count where prices are not all known; at hand goes before bought', () => {
     const three = ['1', '2', '3'].map((k) => piece(`p${k}`, n(47), n(23)));
     const small = sheet({ id: 'b', long: n(48), wide: n(24), like: 'a' });
@@ -343,6 +379,46 @@ describe('the first cut', () => {
     expect(tree.way).toBe('cross');
   });
 
+  test('keeps what is trimmed off trimmed off, however thin, and whichever way it is cut first', () => {
+    const eighths = (from: number, to: number) =>
+      fc.integer({ min: from, max: to }).map((k) => inches(BigInt(k), 8n));
+    fc.assert(
+      fc.property(
+        fc.constantFrom(n(0, 1, 16), eighth, n(0, 1, 4), n(1)),
+        fc.tuple(eighths(120, 380), eighths(90, 378), fc.integer({ min: 1, max: 9 })),
+        fc.constantFrom(15n, 25n, 50n),
+        (trim, [long, wide, count], most) => {
+          const pieces = Array.from({ length: count }, (_, k) => piece(`p${k}`, long, wide));
+          const own = pool(pieces, { stocks: [sheet({ trim })] });
+          fc.pre(checkPool(own, eighth).length === 0);
+          const off = less(trim, eighth) ? eighth : trim;
+          for (const whole of plan(own, eighth, 5).sheets) {
+            const tree = wasteNamed(
+              { ...whole, tree: liftedFirst(whole, { ...carry, most: ratio(most) }) },
+              { kerf: eighth, stock: sheet() },
+            );
+            for (const { from, size } of cutApart({ ...whole, tree }, eighth))
+              for (const way of ['long', 'wide'] as const) {
+                expect(less(from[way], off)).toBe(false);
+                expect(less(add(whole.size[way], times(off, -1n)), add(from[way], size[way]))).toBe(false);
+              }
+            // nothing too small to keep is offered for the rack
+            for (const { branch, size } of placesOf({ ...whole, tree }, eighth))
+              if (branch.is === 'left') expect(less(size.long, n(3)) || less(size.wide, n(3))).toBe(false);
+          }
+        },
+      ),
+      {
+        numRuns: runs(60),
+        examples: [
+          [eighth, [n(40), n(47, 3, 4), 2], 50n],
+          [eighth, [n(23), n(47, 3, 4), 4], 50n],
+          [n(1), [n(46), n(22), 4], 25n],
+        ],
+      },
+    );
+  });
+
   test('a sheet of 23/32 weighs what 32 square feet of it do', () => {
     expect(
       weightOf({ long: n(96), wide: n(48) }, carry).equals(weightOf({ long: n(48), wide: n(96) }, carry)),
@@ -400,6 +476,15 @@ describe('what keeps a stock from being laid out', () => {
     expect(wide?.code === 'wider-than-stick' && writeLength(wide.by)).toBe('1/8');
   });
 
+  test('with none left and no more to be had, what is left over still serves', () => {
+    const none = { stocks: [sheet({ noMore: true })] };
+    const one = [piece('p', n(30), n(20))];
+    expect(checkPool(pool(one, none), eighth)).toEqual([{ code: 'sheets-run-out', left: 1 }]);
+    const own = pool(one, { ...none, lefts: [{ id: 'o', stock: 'a', long: n(31), wide: n(21) }] });
+    expect(checkPool(own, eighth)).toEqual([]);
+    expect(plan(own).sheets.map((s) => s.left)).toEqual(['o']);
+  });
+
   test('thirty alike are one fault', () => {
     const trays = Array.from({ length: 30 }, (_, k) =>
       piece('tray', n(97), n(20), { id: `tray/${k}`, copy: `${k}` }),
@@ -440,19 +525,32 @@ describe('the common step', () => {
   });
 });
 
-test('what is too small to keep is waste, and a stick is judged by its length alone', () => {
+test('what is too small to keep is waste: of a stick less than 12 long, or a sliver beside what is wider', () => {
   const own = pool([piece('p', n(95), n(46))]);
   const [whole] = plan(own).sheets;
   if (!whole) throw new Error('no sheet');
-  const named = wasteNamed(whole, { kerf: eighth, kind: 'sheet' });
+  const named = wasteNamed(whole, { kerf: eighth, stock: sheet() });
   expect(placesOf({ ...whole, tree: named }, eighth).some((p) => p.branch.is === 'left')).toBe(false);
   const stick = pool([piece('p', n(60), n(2))], {
     kind: 'stick',
     stocks: [sheet({ kind: 'stick', wide: n(2) })],
   });
+  const lefts = (wide: Length, long = n(60)) => {
+    const stock = sheet({ kind: 'stick', wide });
+    const own = { size: { long, wide }, tree: { is: 'left' } as const };
+    return wasteNamed(own, { kerf: eighth, stock }).is;
+  };
   const [one] = plan(stick).sheets;
-  const tree = one && wasteNamed(one, { kerf: eighth, kind: 'stick' });
+  const tree = one && wasteNamed(one, { kerf: eighth, stock: sheet({ kind: 'stick', wide: n(2) }) });
   expect(one && tree && placesOf({ ...one, tree }, eighth).some((p) => p.branch.is === 'left')).toBe(true);
+  expect([lefts(n(2)), lefts(n(0, 1, 2)), lefts(n(2), n(12)), lefts(n(2), n(11))]).toEqual([
+    'left',
+    'left',
+    'left',
+    'waste',
+  ]);
+  const sliver = { size: { long: n(60), wide: n(0, 7, 8) }, tree: { is: 'left' } as const };
+  expect(wasteNamed(sliver, { kerf: eighth, stock: sheet({ kind: 'stick', wide: n(5) }) }).is).toBe('waste');
 });
 
 test('grounds of a stock trimmed more than once over are what is usable', () => {
