@@ -75,7 +75,6 @@ export function BankScreen({ bench, id }: { readonly bench: Bench; readonly id: 
           key={open.title}
           ask={open}
           tape={job.tape}
-          sheets={[]}
           onSave={(changes) => act(open.title, changes)}
           onTry={setTrying}
           onClose={() => {

@@ -62,9 +62,7 @@ export function BoxesScreen({ bench, id }: { readonly bench: Bench; readonly id:
           key={open.title}
           ask={open}
           tape={job.tape}
-          sheets={[]}
           onSave={(changes: readonly Change[]) => void bench.act(open.title, changes)}
-          onTry={() => undefined}
           onClose={() => setOpen(undefined)}
         />
       )}

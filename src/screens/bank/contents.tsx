@@ -61,9 +61,7 @@ export function ContentsScreen({ bench, id }: { readonly bench: Bench; readonly 
           key={open.title}
           ask={open}
           tape={job.tape}
-          sheets={[]}
           onSave={(changes) => void bench.act(open.title, changes)}
-          onTry={() => undefined}
           onClose={() => setOpen(undefined)}
         />
       )}

@@ -104,7 +104,6 @@ export function CaseScreen({ bench, id }: { readonly bench: Bench; readonly id: 
           key={open.title}
           ask={open}
           tape={job.tape}
-          sheets={[]}
           onSave={(changes) => act(open.title, changes)}
           onTry={setTrying}
           onClose={close}

@@ -100,14 +100,16 @@ function shown(ask: Ask) {
 type AskDockProps = {
   readonly ask: Ask;
   readonly tape: Tape;
-  readonly sheets: readonly { readonly name: string; readonly thickness: Length }[];
+  /** Thicknesses the stock reads at, to tap. */
+  readonly sheets?: readonly { readonly name: string; readonly thickness: Length }[];
   readonly onSave: (changes: readonly Change[]) => void;
-  readonly onTry: (changes: readonly Change[] | undefined) => void;
+  /** While it is being keyed. */
+  readonly onTry?: (changes: readonly Change[] | undefined) => void;
   readonly onClose: () => void;
 };
 
 /** What docks below when a blank is tapped. */
-export function AskDock({ ask, tape, sheets, onSave, onTry, onClose }: AskDockProps) {
+export function AskDock({ ask, tape, sheets = [], onSave, onTry = () => undefined, onClose }: AskDockProps) {
   switch (ask.as) {
     case 'length':
       return (

@@ -72,9 +72,7 @@ export function StopList({ view, bench, still }: StopListProps) {
         <AskDock
           ask={ask}
           tape={tape}
-          sheets={[]}
           onSave={(changes) => void bench.act(ask.title, changes)}
-          onTry={() => undefined}
           onClose={() => setAsk(undefined)}
         />
       )}

@@ -53,9 +53,7 @@ export function HandWork({ bench, part, plan }: HandProps) {
           key={open.title}
           ask={open}
           tape={plan.job.tape}
-          sheets={[]}
           onSave={(changes) => void bench.act(open.title, changes)}
-          onTry={() => undefined}
           onClose={() => setOpen(undefined)}
         />
       )}

@@ -98,9 +98,7 @@ export function PiecesScreen({ bench, id }: { readonly bench: Bench; readonly id
           key={open.title}
           ask={open}
           tape={job.tape}
-          sheets={[]}
           onSave={(changes) => void bench.act(open.title, changes)}
-          onTry={() => undefined}
           onClose={() => setOpen(undefined)}
         />
       )}
