@@ -10,7 +10,7 @@ const sees: Readonly<Record<string, readonly string[]>> = {
   ui: ['length', 'trade'],
   screens: ['length', 'trade', 'store', 'ui'],
   app: ['length', 'trade', 'store', 'ui', 'screens'],
-  workers: ['length', 'trade'],
+  workers: ['length', 'trade', 'store'],
 };
 
 const src = path.resolve(import.meta.dirname, '../src');

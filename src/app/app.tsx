@@ -161,8 +161,6 @@ const refusals = {
     'Another page of Knifeline is still open with an older version. Close it, then open this one again.',
   'no-storage':
     'This browser keeps nothing for this page, so a job would be lost. Leave the private window, or allow storage.',
-  'newer-page':
-    'A newer Knifeline has been opened on another page and this one has stopped writing. Open it again to go on.',
 };
 
 export const Refusal = ({ code }: { readonly code: keyof typeof refusals }) => (

@@ -8,12 +8,14 @@ import '../screens/bank/bank.css';
 import '../screens/case/case.css';
 import '../screens/buy/buy.css';
 import '../screens/sheets/sheets.css';
+import { signal } from '@preact/signals';
 import { render } from 'preact';
 import sampleUrl from '../../demo-data/mineral-and-shell-cabinet.json?url';
 import { openStore } from '../store/store';
 import { guardTouches } from '../ui/touch';
 import { App, bringLater, Refusal } from './app';
 import { onOpenedFile, takeShared } from './incoming';
+import { openJournal } from './journal';
 import { goOffline } from './offline';
 import { randomId } from './random';
 import { makeBench } from './state';
@@ -24,14 +26,22 @@ const root = document.getElementById('app');
 async function start(at: HTMLElement): Promise<void> {
   guardTouches(document);
   const planning = import('./planning');
-  const gone = () => render(<Refusal code="newer-page" />, at);
-  const store = await openStore({ randomId, now: () => new Date().toISOString(), onGone: gone });
+  const gone = signal(false);
+  const store = await openStore({
+    randomId,
+    now: () => new Date().toISOString(),
+    journal: openJournal(),
+    onGone: () => {
+      gone.value = true;
+    },
+  });
   if (!store.ok) {
     render(<Refusal code={store.error.code} />, at);
     return;
   }
+  gone.value = store.value.readOnly();
   const sample = async () => (await fetch(sampleUrl)).text();
-  const bench = await makeBench(store.value, { sample, planning });
+  const bench = await makeBench(store.value, { sample, planning, gone });
   if (location.hash === '' && bench.settings.value.here)
     history.replaceState(null, '', bench.settings.value.here);
   bench.arrive();
@@ -39,6 +49,7 @@ async function start(at: HTMLElement): Promise<void> {
   render(<App bench={bench} />, at);
   await rest;
   goOffline();
+  void bench.evenOut();
   const offer = async (text: string) => {
     await bench.offer(text);
     bench.go({ at: 'import' });

@@ -1,4 +1,4 @@
-import { batch, computed, signal } from '@preact/signals';
+import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { Length } from '../length/length';
 import type { Bench, Offered } from '../screens/bench';
 import type { Plan } from '../screens/plan';
@@ -7,14 +7,17 @@ import type { SaveError } from '../store/db';
 import type { Change, Entry, Json } from '../store/entry';
 import { asideOf, compareWith, type FileError, readJobFile, secondCopy, writeJobFile } from '../store/file';
 import { editJob, type Job, jobOf } from '../store/job';
+import { clear } from '../store/keeping';
 import { extend, type Folded, fold, merge, undoable, undoOf } from '../store/log';
 import { askToPersist, type Kept, readSettings, type Settings } from '../store/settings';
-import type { JobLine, Store } from '../store/store';
+import type { Copies, JobLine, NewAct, Store } from '../store/store';
+import { prepareAct } from '../store/writes';
 import type { Shop } from '../trade/grooves/board';
 import { makeLaying } from './laying';
 import { holdSaw, startUpdate, updateWaiting } from './offline';
 import { randomId } from './random';
 import { shareFile } from './share';
+import { makeUnsaved } from './unsaved';
 
 const emptyLog: Folded = { values: new Map(), ticks: new Map() };
 const deletedFor = 30 * 24 * 3600 * 1000;
@@ -26,10 +29,13 @@ export type Around = {
   readonly sample: () => Promise<string>;
   /** What works a job out; it comes in a file of its own. */
   readonly planning: Planning;
+  /** A newer page has the database. */
+  readonly gone: ReadonlySignal<boolean>;
 };
 
 /** The bench over an open store: everything a screen reads or does, in one place. */
-export async function makeBench(store: Store, { sample, planning }: Around): Promise<Bench> {
+export async function makeBench(store: Store, { sample, planning, gone }: Around): Promise<Bench> {
+  const here = { device: store.device, now: () => new Date().toISOString() };
   const [lines, figures, keptNow, aside] = await Promise.all([
     store.jobs(),
     store.shop(),
@@ -47,7 +53,9 @@ export async function makeBench(store: Store, { sample, planning }: Around): Pro
   const laying = makeLaying();
   const settings = signal<Settings>(readSettings(keptNow));
   const figure = signal<Json | undefined>(keptNow.figure);
-  const trouble = signal<SaveError | undefined>(undefined);
+  const unsaved = makeUnsaved();
+  const copies = signal<Copies>(store.copies());
+  const restored = signal(store.restored);
   const saving = signal<ReadonlySet<string>>(new Set());
   const kept = signal<Kept>('unknown');
   const setAside = signal(aside.length);
@@ -64,7 +72,7 @@ export async function makeBench(store: Store, { sample, planning }: Around): Pro
   const acts = computed(() => undoable(entries.value, store.device));
 
   const noteTrouble = (error: SaveError | undefined) => {
-    trouble.value = error;
+    if (error) unsaved.failed(error);
   };
 
   function took(fresh: readonly Entry[]): void {
@@ -103,13 +111,32 @@ export async function makeBench(store: Store, { sample, planning }: Around): Pro
     if (id === undefined || changes.length === 0) return false;
     const ops = changes.flatMap((c) => (c.kind === 'edit' ? [] : [c.op]));
     saving.value = new Set([...saving.value, ...ops]);
-    const done = await store.append({ job: id, label, changes, ...(undoes === undefined ? {} : { undoes }) });
+    const act = { job: id, label, changes, ...(undoes === undefined ? {} : { undoes }) };
+    const done = await append(act);
+    saving.value = new Set([...saving.value].filter((op) => !ops.includes(op)));
+    return done;
+  }
+
+  async function append(act: NewAct): Promise<boolean> {
+    const done = await store.append(act);
+    let next: NewAct | undefined;
     batch(() => {
-      saving.value = new Set([...saving.value].filter((op) => !ops.includes(op)));
-      noteTrouble(done.ok ? undefined : done.error);
-      if (done.ok && jobId.value === id) took(done.value);
+      if (done.ok) next = unsaved.saved(act).next;
+      else unsaved.failed(done.error, act);
+      if (done.ok && jobId.value === act.job) took(done.value);
     });
+    if (next) await append(next); // room again: what could not be kept before follows
     return done.ok;
+  }
+
+  /** Database and journal brought to hold the same; what the database had lost is shown again. */
+  async function evenOut(): Promise<void> {
+    const back = await store.evenOut().catch(() => 0);
+    if (back === 0) return;
+    restored.value += back;
+    jobs.value = await store.jobs();
+    const open = jobId.value ?? jobs.value.find((line) => line.deleted === undefined)?.id;
+    if (open !== undefined) await load(open);
   }
 
   async function keep(patch: Partial<Settings>): Promise<void> {
@@ -144,7 +171,7 @@ export async function makeBench(store: Store, { sample, planning }: Around): Pro
   async function makeJob(name: string, id = randomId()): Promise<void> {
     const changes = editJob({ name, tape: settings.value.tape });
     const done = await store.makeJob({ job: id, label: `New job “${name}”`, changes });
-    noteTrouble(done.ok ? undefined : done.error);
+    if (!done.ok) noteTrouble(done.error);
     if (!done.ok) return;
     jobs.value = await store.jobs();
     await openJob(id);
@@ -160,7 +187,7 @@ export async function makeBench(store: Store, { sample, planning }: Around): Pro
     const log = both ? secondCopy(now.file.entries, stamp) : now.file.entries;
     const aside = how === 'merge' ? asideOf(now.against?.differing ?? []) : [];
     const done = await store.addEntries(id, log, aside);
-    noteTrouble(done.ok ? undefined : done.error);
+    if (!done.ok) noteTrouble(done.error);
     if (!done.ok) return;
     offered.value = undefined;
     jobs.value = await store.jobs();
@@ -190,7 +217,7 @@ export async function makeBench(store: Store, { sample, planning }: Around): Pro
 
   async function setDeleted(id: string, deleted: string | undefined, label: string): Promise<void> {
     const done = await store.append({ job: id, label, changes: editJob({ deleted }) });
-    noteTrouble(done.ok ? undefined : done.error);
+    if (!done.ok) noteTrouble(done.error);
     jobs.value = await store.jobs();
   }
 
@@ -215,6 +242,9 @@ export async function makeBench(store: Store, { sample, planning }: Around): Pro
         shop.value = figures;
       });
     }
+  });
+  store.onCopies((now) => {
+    copies.value = now;
   });
   addEventListener('hashchange', arrived);
   addEventListener('popstate', arrived);
@@ -246,7 +276,10 @@ export async function makeBench(store: Store, { sample, planning }: Around): Pro
     jobs,
     shop,
     settings,
-    trouble,
+    unsaved: unsaved.now,
+    copies,
+    restored,
+    readOnly: gone,
     saving,
     kept,
     setAside,
@@ -281,7 +314,25 @@ export async function makeBench(store: Store, { sample, planning }: Around): Pro
       void store.keep('figure', state).then((done) => !done.ok && noteTrouble(done.error));
     },
     share: shareFile,
-    jobFile: () => writeJobFile({ job: jobId.value ?? '', entries: entries.value }),
+    jobFile: () => {
+      const own = unsaved.now.value?.act;
+      const last = entries.value[entries.value.length - 1]?.count ?? 0;
+      const more = own?.job === jobId.value && own ? prepareAct(here, own, last + clear) : undefined;
+      return writeJobFile({
+        job: jobId.value ?? '',
+        entries: [...entries.value, ...(more?.ok ? more.value : [])],
+      });
+    },
+    tryAgain: async () => {
+      const own = unsaved.now.value?.act;
+      if (own) await append(own);
+      else unsaved.letGo();
+    },
+    letUnsavedGo: unsaved.letGo,
+    seenRestored: () => {
+      restored.value = 0;
+    },
+    evenOut,
     asideFile: async () => JSON.stringify(await store.aside(), null, 1),
     offer,
     take,

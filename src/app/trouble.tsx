@@ -1,16 +1,57 @@
+import type { ComponentChildren } from 'preact';
+import { assertNever } from '../length/result';
 import type { Bench } from '../screens/bench';
+import type { SaveError } from '../store/db';
 
-/** A change that could not be kept stays said until one is. */
+/** What keeps a change from being kept, or what was brought back: a line above everything, until it is mended or seen. */
 export function Trouble({ bench }: { readonly bench: Bench }) {
-  const trouble = bench.trouble.value;
-  if (!trouble) return null;
-  const what =
-    trouble.code === 'full'
-      ? 'Phone storage is full. Last change not saved.'
-      : `The phone did not keep the last change (${trouble.name}). Do it again.`;
+  const unsaved = bench.unsaved.value;
+  const restored = bench.restored.value;
+  if (bench.readOnly.value)
+    return (
+      <Line says="A newer Knifeline has what is kept on this phone. This page shows it and keeps nothing more.">
+        <button type="button" class="icon box" onClick={() => location.reload()}>
+          Open again
+        </button>
+      </Line>
+    );
+  if (unsaved) return <NotSaved bench={bench} why={unsaved.why} label={unsaved.act?.label} />;
+  if (bench.copies.value === 'journal')
+    return (
+      <Line says="The phone’s database does not answer. Changes are kept in the second copy alone and come back when the app is opened again.">
+        <button type="button" class="icon box" onClick={() => location.reload()}>
+          Open again
+        </button>
+      </Line>
+    );
+  if (restored > 0)
+    return (
+      <Line
+        calm
+        says={`The browser had lost ${restored === 1 ? 'an entry' : `${restored} entries`}. Restored ${restored === 1 ? 'it' : 'them'} from the second copy.`}
+      >
+        <button type="button" class="icon box" onClick={bench.seenRestored}>
+          Good
+        </button>
+      </Line>
+    );
+  return null;
+}
+
+type NotSavedProps = {
+  readonly bench: Bench;
+  readonly why: SaveError;
+  readonly label: string | undefined;
+};
+
+function NotSaved({ bench, why, label }: NotSavedProps) {
   return (
-    <div class="trouble" role="alert">
-      <span>{what}</span>
+    <Line says={`${reasons(why)} ${label === undefined ? 'Last change not saved.' : `Not saved: ${label}.`}`}>
+      {label !== undefined && (
+        <button type="button" class="icon box" onClick={() => void bench.tryAgain()}>
+          Try again
+        </button>
+      )}
       <button
         type="button"
         class="icon box"
@@ -18,6 +59,35 @@ export function Trouble({ bench }: { readonly bench: Bench }) {
       >
         Share the job out
       </button>
-    </div>
+      <button type="button" class="icon box" onClick={bench.letUnsavedGo}>
+        Leave it
+      </button>
+    </Line>
   );
 }
+
+function reasons(why: SaveError): string {
+  switch (why.code) {
+    case 'full':
+      return 'Phone storage is full.';
+    case 'read-only':
+      return 'A newer Knifeline has what is kept here.';
+    case 'failed':
+      return `The phone did not keep it (${why.name}).`;
+    default:
+      return assertNever(why);
+  }
+}
+
+type LineProps = {
+  readonly says: string;
+  readonly calm?: boolean;
+  readonly children: ComponentChildren;
+};
+
+const Line = ({ says, calm = false, children }: LineProps) => (
+  <div class={calm ? 'trouble calm' : 'trouble'} role={calm ? 'status' : 'alert'}>
+    <span>{says}</span>
+    {children}
+  </div>
+);

@@ -6,7 +6,7 @@ import type { Comparison, FileError, JobFile } from '../store/file';
 import type { Job } from '../store/job';
 import type { Folded } from '../store/log';
 import type { Kept, Settings } from '../store/settings';
-import type { JobLine } from '../store/store';
+import type { Copies, JobLine } from '../store/store';
 import type { Shop } from '../trade/grooves/board';
 import type { Plan } from './plan';
 import type { Route } from './routes';
@@ -28,8 +28,15 @@ export type Bench = {
   readonly settings: ReadonlySignal<Settings>;
   /** Name of the act that undo would take back. */
   readonly undoLabel: ReadonlySignal<string | undefined>;
-  /** The last change that could not be kept. */
-  readonly trouble: ReadonlySignal<SaveError | undefined>;
+  /** The last change that could not be kept, by its label where it may be tried again. */
+  readonly unsaved: ReadonlySignal<
+    { readonly act?: { readonly label: string }; readonly why: SaveError } | undefined
+  >;
+  readonly copies: ReadonlySignal<Copies>;
+  /** Entries the browser had lost and the second copy gave back. */
+  readonly restored: ReadonlySignal<number>;
+  /** A newer page has what is kept here: this one only shows. */
+  readonly readOnly: ReadonlySignal<boolean>;
   /** Operations written to storage and not yet confirmed. */
   readonly saving: ReadonlySignal<ReadonlySet<string>>;
   readonly kept: ReadonlySignal<Kept>;
@@ -55,6 +62,11 @@ export type Bench = {
   readonly keepFigure: (state: Json) => void;
   readonly share: (name: string, text: string) => Promise<'shared' | 'saved'>;
   readonly jobFile: () => string;
+  readonly tryAgain: () => Promise<void>;
+  readonly letUnsavedGo: () => void;
+  readonly seenRestored: () => void;
+  /** Brings database and second copy to hold the same. */
+  readonly evenOut: () => Promise<void>;
   readonly asideFile: () => Promise<string>;
   readonly offer: (text: string) => Promise<void>;
   readonly take: (how: 'merge' | 'keep-both') => Promise<void>;

@@ -5,7 +5,7 @@ import { type Schema, schemaVersion, steps } from './migrations';
 export type Database = IDBPDatabase<Schema>;
 
 export type OpenError =
-  /** A later version of the app wrote this database: it is left as it is. */
+  /** A later version of the app wrote this database, and nothing of it can be shown. */
   | { readonly code: 'newer-database' }
   /** Another page holds an older version open and does not let go. */
   | { readonly code: 'blocked' }
@@ -13,28 +13,54 @@ export type OpenError =
 
 export type SaveError =
   /** The phone's storage is full: nothing of the change was kept. */
-  { readonly code: 'full' } | { readonly code: 'failed'; readonly name: string };
+  | { readonly code: 'full' }
+  /** A newer version of the app has the database: this page shows, and writes nothing. */
+  | { readonly code: 'read-only' }
+  | { readonly code: 'failed'; readonly name: string };
 
 export type Connection = {
-  /** Runs work on an open database; opens it again, once, when the phone has dropped the connection. */
-  readonly use: <T>(work: (db: Database) => Promise<T>) => Promise<T>;
+  /**
+   * Runs work on an open database. What does not answer in time, or was broken off, is tried again on a new connection, three
+   * times at most: work must come to the same when it has been done before.
+   */
+  readonly use: <T>(work: (db: Database) => Promise<T>, patience?: number) => Promise<T>;
+  /** The database was made just now: the app is new here, or the browser wiped what it kept. */
+  readonly created: boolean;
+  readonly readOnly: () => boolean;
   readonly close: () => void;
 };
 
-const patience = 3000;
+export type ConnectOptions = {
+  readonly name: string;
+  /** A newer page wants the database: from now on this one only shows. */
+  readonly onGone: () => void;
+  /** How long one piece of work may take, milliseconds. */
+  readonly patience: number;
+};
 
-/** Opens the phone's database, brought up to this version step by step. */
-export async function connect(name: string, onGone: () => void): Promise<Result<Connection, OpenError>> {
-  const first = await openNow(name, onGone);
+const openPatience = 3000;
+const retries = 3;
+
+type Opened = { readonly db: Database; readonly created: boolean; readonly readOnly: boolean };
+
+/** Opens the phone's database, brought up to this version step by step; one of a later version, for reading alone. */
+export async function connect(options: ConnectOptions): Promise<Result<Connection, OpenError>> {
+  let gone = false;
+  const open = () =>
+    openNow(options.name, () => {
+      gone = true;
+      options.onGone();
+    });
+  const first = await open();
   if (!first.ok) return first;
-  let db = first.value;
+  let { db, readOnly } = first.value;
   let opening: Promise<void> | undefined;
   const reopen = (lost: Database, error: unknown): Promise<void> => {
-    opening ??= openNow(name, onGone)
+    opening ??= open()
       .then((again) => {
         if (!again.ok) throw error;
         lost.close();
-        db = again.value;
+        ({ db, readOnly } = again.value);
       })
       .finally(() => {
         opening = undefined;
@@ -42,48 +68,79 @@ export async function connect(name: string, onGone: () => void): Promise<Result<
     return opening;
   };
   return ok({
-    use: async (work) => {
-      const used = db;
-      try {
-        return await work(used);
-      } catch (error) {
-        if (!isLost(error)) throw error;
-        if (db === used) await reopen(used, error); // else another call has
-        return work(db);
+    use: async (work, patience = options.patience) => {
+      for (let turn = 0; ; turn += 1) {
+        const used = db;
+        try {
+          return await within(work(used), patience);
+        } catch (error) {
+          if (!isLost(error) || turn === retries) throw error;
+          if (db === used) await reopen(used, error); // else another call has
+        }
       }
     },
+    created: first.value.created,
+    readOnly: () => readOnly || gone,
     close: () => db.close(),
   });
 }
 
-async function openNow(name: string, onGone: () => void): Promise<Result<Database, OpenError>> {
+function within<T>(work: Promise<T>, patience: number): Promise<T> {
   let late: ReturnType<typeof setTimeout> | undefined;
-  const blocked = new Promise<Result<Database, OpenError>>((resolve) => {
-    late = setTimeout(() => resolve(err({ code: 'blocked' })), patience);
+  const tooLate = new Promise<never>((_, reject) => {
+    late = setTimeout(() => reject(new DOMException('no answer', 'TimeoutError')), patience);
   });
-  const opening = openDB<Schema>(name, schemaVersion, {
-    upgrade: (db, from, _to, tx) => {
-      for (const step of steps.slice(from)) step(db, tx);
+  return Promise.race([work, tooLate]).finally(() => clearTimeout(late));
+}
+
+async function openNow(name: string, onGone: () => void): Promise<Result<Opened, OpenError>> {
+  let late: ReturnType<typeof setTimeout> | undefined;
+  let givenUp = false;
+  const blocked = new Promise<Result<Opened, OpenError>>((resolve) => {
+    late = setTimeout(() => {
+      givenUp = true;
+      resolve(err({ code: 'blocked' }));
+    }, openPatience);
+  });
+  const opening = openThis(name, () => givenUp || onGone()).catch(
+    async (error: unknown): Promise<Result<Opened, OpenError>> => {
+      if (nameOf(error) !== 'VersionError') return err({ code: 'no-storage', name: nameOf(error) });
+      return (await openNewer(name).catch(() => undefined)) ?? err({ code: 'newer-database' });
+    },
+  );
+  const result = await Promise.race([opening, blocked]);
+  clearTimeout(late);
+  // given up on: should it open after all, nobody would close it
+  if (!result.ok) void opening.then((tooLate) => tooLate.ok && tooLate.value.db.close());
+  return result;
+}
+
+async function openThis(name: string, onGone: () => unknown): Promise<Result<Opened, OpenError>> {
+  let created = false;
+  const db = await openDB<Schema>(name, schemaVersion, {
+    upgrade: (made, from, _to, tx) => {
+      created = from === 0;
+      for (const step of steps.slice(from)) step(made, tx);
     },
     blocking: (_current, _next, event) => {
       (event.target as IDBDatabase).close(); // a newer page wants to upgrade: let it, and say so
       onGone();
     },
     terminated: () => undefined, // the next use opens it again
-  }).then(
-    (db): Result<Database, OpenError> => ok(db),
-    (error: unknown) => err(openError(error)),
-  );
-  const result = await Promise.race([opening, blocked]);
-  clearTimeout(late);
-  // given up on: should it open after all, nobody would close it
-  if (!result.ok) void opening.then((tooLate) => tooLate.ok && tooLate.value.close());
-  return result;
+  });
+  return ok({ db, created, readOnly: false });
 }
 
-function openError(error: unknown): OpenError {
-  const name = nameOf(error);
-  return name === 'VersionError' ? { code: 'newer-database' } : { code: 'no-storage', name };
+/** A database of a later version as it is, when it still has the stores this version reads. */
+async function openNewer(name: string): Promise<Result<Opened, OpenError> | undefined> {
+  const db = await openDB<Schema>(name, undefined, {
+    blocking: (_current, _next, event) => (event.target as IDBDatabase).close(),
+  });
+  const known = ['jobs', 'log', 'settings', 'shop', 'aside'] as const;
+  if (known.every((store) => db.objectStoreNames.contains(store)))
+    return ok({ db, created: false, readOnly: true });
+  db.close();
+  return undefined;
 }
 
 export const nameOf = (error: unknown): string =>
@@ -92,11 +149,13 @@ const isDomException = (error: unknown): error is { name: string } =>
   typeof error === 'object' && error !== null && 'name' in error && typeof error.name === 'string';
 
 /**
- * The phone closed the connection behind our back, or broke off a transaction in it: after sleep, under memory
- * pressure, on clearing site data. Nothing of a transaction that ended so was kept, so it may be tried again.
+ * The phone closed the connection behind our back, broke off a transaction in it, or does not answer: after sleep, under
+ * memory pressure, on clearing site data. Work that looks whether it was done before may be tried again.
  */
 const isLost = (error: unknown): boolean =>
-  ['InvalidStateError', 'UnknownError', 'AbortError', 'TransactionInactiveError'].includes(nameOf(error));
+  ['InvalidStateError', 'UnknownError', 'AbortError', 'TransactionInactiveError', 'TimeoutError'].includes(
+    nameOf(error),
+  );
 
 export const saveError = (error: unknown): SaveError => {
   const name = nameOf(error);

@@ -2,24 +2,26 @@ import type { Length } from '../length/length';
 import { err, ok, type Result } from '../length/result';
 import { fromStored, toStored } from '../length/stored';
 import type { Shop } from '../trade/grooves/board';
-import {
-  type Connection,
-  connect,
-  type Database,
-  nameOf,
-  type OpenError,
-  type SaveError,
-  saveError,
-} from './db';
+import { type Connection, connect, type Database, nameOf, type OpenError, type SaveError } from './db';
 import type { Entry, Json } from './entry';
 import { isId } from './fields';
+import type { Journal } from './journal/journal';
+import { longPatience, reserveKey, restore } from './journal/restore';
+import { type Here, keepAct, keepEntries, keepEven, keeperOf, keepValue, purgeJobs } from './keeping';
 import type { Aside } from './migrations';
-import { type Pages, pagesOn } from './pages';
+import { pagesOn } from './pages';
 import { type JobLine, type Loaded, listJobs, load, since } from './reads';
 import { strict, whole } from './whole';
-import { addEntries, type NewAct, purge, put, writeAct } from './writes';
+import type { NewAct } from './writes';
 
 export type { JobLine, NewAct };
+
+/**
+ * - `both`: the database and the journal have it.
+ * - `database`: the database alone; this browser has no place for a journal, or it does not answer.
+ * - `journal`: the database does not take it; the journal has it, and gives it back at the next start.
+ */
+export type Copies = 'both' | 'database' | 'journal';
 
 export type Store = {
   readonly device: string;
@@ -43,6 +45,15 @@ export type Store = {
   ) => Promise<Result<number, SaveError>>;
   /** Removes for good what was deleted before a date (ISO 8601). */
   readonly purge: (before: string) => Promise<void>;
+  /** Entries the database had lost and the journal gave back, when it was opened. */
+  readonly restored: number;
+  /** Compares database and journal and gives each what it lacks; says how many entries the database had lost. */
+  readonly evenOut: () => Promise<number>;
+  /** How many copies of the last change there are. */
+  readonly copies: () => Copies;
+  readonly onCopies: (heard: (copies: Copies) => void) => void;
+  /** A newer version of the app has the database: nothing is written any more. */
+  readonly readOnly: () => boolean;
   readonly aside: () => Promise<readonly Aside[]>;
   readonly setting: (key: string) => Promise<Json | undefined>;
   readonly settings: () => Promise<Readonly<Record<string, Json>>>;
@@ -60,21 +71,34 @@ export type StoreOptions = {
   readonly now: () => string;
   /** Another page upgraded the database: this one can no longer write. */
   readonly onGone?: () => void;
+  /** The second copy, where there is a place for it. */
+  readonly journal?: Journal | undefined;
+  /** How long one piece of work may take before it is tried again, milliseconds. */
+  readonly patience?: number;
 };
 
-/** Opens everything kept on this phone. */
+/** Opens everything kept on this phone; a database the browser wiped is filled again from the journal first. */
 export async function openStore(options: StoreOptions): Promise<Result<Store, OpenError>> {
-  const name = options.name ?? 'knifeline';
-  const opened = await connect(name, options.onGone ?? (() => undefined));
+  const { name = 'knifeline', journal, onGone = () => undefined, patience = 5000 } = options;
+  const opened = await connect({ name, onGone, patience });
   if (!opened.ok) return opened;
   const connection = opened.value;
   try {
-    const device = await connection.use((db) => deviceOf(db, options.randomId));
-    return ok(storeOn({ connection, device, now: options.now, pages: pagesOn(name) }));
+    const restored = connection.created && journal ? await refill(connection, journal) : 0;
+    const device = connection.readOnly()
+      ? options.randomId()
+      : await connection.use((db) => deviceOf(db, options.randomId));
+    const here = { connection, device, now: options.now, pages: pagesOn(name), ...keeperOf(journal) };
+    return ok(storeOn(here, restored));
   } catch (error) {
     connection.close();
     return err({ code: 'no-storage', name: nameOf(error) });
   }
+}
+
+async function refill({ use }: Connection, journal: Journal): Promise<number> {
+  const rows = (await journal.rows()) ?? [];
+  return rows.length === 0 ? 0 : use((db) => restore(db, rows), longPatience);
 }
 
 async function deviceOf(db: Database, randomId: () => string): Promise<string> {
@@ -87,59 +111,56 @@ async function deviceOf(db: Database, randomId: () => string): Promise<string> {
   });
 }
 
-type Here = {
-  readonly connection: Connection;
-  readonly device: string;
-  readonly now: () => string;
-  readonly pages: Pages;
-};
-
-function storeOn(here: Here): Store {
-  const { device, pages } = here;
+function storeOn(here: Here, restored: number): Store {
+  const { device, pages, seen } = here;
   const { use, close } = here.connection;
-  const act = (act: NewAct) => saved(here, act.job, (db) => writeAct(db, here, act));
+  const act = (act: NewAct) => keepAct(here, act);
+  const read = async (job: string, entries: Promise<readonly Entry[]>) => {
+    const found = await entries;
+    seen(job, found);
+    return found;
+  };
   return {
     device,
+    restored,
     makeJob: act,
     append: act,
-    load: (job) => use((db) => load(db, job)),
-    since: (job, count) => use((db) => since(db, job, count)),
+    load: async (job) => {
+      const loaded = await use((db) => load(db, job), longPatience);
+      seen(job, loaded.entries);
+      return loaded;
+    },
+    since: (job, count) =>
+      read(
+        job,
+        use((db) => since(db, job, count)),
+      ),
     jobs: () => use(listJobs),
-    addEntries: (job, entries, aside = []) =>
-      saved(here, `reload ${job}`, (db) => addEntries(db, here.now(), { job, entries, aside })),
-    purge: (before) => use((db) => purge(db, before)),
+    addEntries: (job, entries, aside = []) => keepEntries(here, { job, entries, aside }),
+    purge: (before) => purgeJobs(here, before),
     aside: () => use((db) => db.getAll('aside')),
     setting: (key) => use((db) => db.get('settings', key)),
     settings: () => use(allSettings),
-    keep: (key, value) => saved(here, 'settings', (db) => put(db, 'settings', [key, value])),
+    keep: (key, value) => keepValue(here, 'settings', [key, value]),
     shop: () => use(readShop),
-    keepShop: (key, value) =>
-      saved(here, 'settings', (db) => put(db, 'shop', [key, value && toStored(value)])),
+    keepShop: (key, value) => keepValue(here, 'shop', [key, value && toStored(value)]),
+    evenOut: () => keepEven(here),
+    readOnly: here.connection.readOnly,
+    copies: here.copies,
+    onCopies: here.onCopies,
     onChange: pages.hear,
     close: () => {
       pages.close();
+      here.journal?.close();
       close();
     },
   };
 }
 
-type Work<T> = (db: Database) => Promise<Result<T, SaveError>>;
-
-/** Tells the other pages once the change is on the phone, not before. */
-async function saved<T>(here: Here, what: string, work: Work<T>): Promise<Result<T, SaveError>> {
-  try {
-    const done = await here.connection.use(work);
-    if (done.ok) here.pages.tell(what);
-    return done;
-  } catch (error) {
-    return err(saveError(error));
-  }
-}
-
 async function allSettings(db: Database): Promise<Readonly<Record<string, Json>>> {
   const tx = db.transaction('settings');
   const [keys, values] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll()]);
-  return Object.fromEntries(keys.map((key, k) => [key, values[k] ?? null]));
+  return Object.fromEntries(keys.flatMap((key, k) => (key === reserveKey ? [] : [[key, values[k] ?? null]])));
 }
 
 async function readShop(db: Database): Promise<Shop> {

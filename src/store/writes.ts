@@ -17,30 +17,56 @@ export type NewAct = {
 
 type Writer = { readonly device: string; readonly now: () => string };
 
+export type Trying = {
+  readonly act: NewAct;
+  /** What was written of it before, when that broke off unheard: it may have been kept after all. */
+  readonly tried: (readonly Entry[])[];
+};
+
 /**
  * Writes an act. Its counts are taken inside the transaction, and the database runs one such transaction at a time,
  * so two pages never take the same. A full disk shows only when the transaction ends: nothing counts before that.
  */
 export async function writeAct(
   db: Database,
-  { device, now }: Writer,
-  act: NewAct,
+  writer: Writer,
+  { act, tried }: Trying,
 ): Promise<Result<readonly Entry[], SaveError>> {
   const tx = db.transaction(['jobs', 'log'], 'readwrite', strict);
   const [jobs, log] = [tx.objectStore('jobs'), tx.objectStore('log')];
   return whole(tx, async () => {
-    const at = now();
+    for (const before of tried) if (await isThere(log, before)) return ok(before);
     const [known, last] = await Promise.all([
       jobs.getKey(act.job),
       log.index('byCount').openKeyCursor(byCount(act.job), 'prev'),
     ]);
-    const entries = stamped(act, { device, at, count: last ? Number((last.key as [string, number])[1]) : 0 });
-    const why = misfit(entries);
-    if (why !== undefined) return err({ code: 'failed', name: why });
-    if (known === undefined) sent(jobs.add({ id: act.job, made: at }));
-    for (const entry of entries) sent(log.add(entry));
-    return ok(entries);
+    const made = prepareAct(writer, act, last ? Number((last.key as [string, number])[1]) : 0);
+    if (!made.ok) return made;
+    tried.push(made.value);
+    if (known === undefined) sent(jobs.add({ id: act.job, made: made.value[0]?.at ?? writer.now() }));
+    for (const entry of made.value) sent(log.add(entry));
+    return made;
   });
+}
+
+type Log = { readonly get: (key: [string, string, number]) => Promise<unknown> };
+
+/** An act is kept whole or not at all: its first entry tells. */
+async function isThere(log: Log, [first]: readonly Entry[]): Promise<boolean> {
+  if (!first) return false;
+  const found = await log.get([first.job, first.device, first.count]);
+  return found !== undefined && canonical(found) === canonical(first);
+}
+
+/** The entries of an act that follow a count, or why they would not read back: such are refused now, not set aside later. */
+export function prepareAct(
+  { device, now }: Writer,
+  act: NewAct,
+  count: number,
+): Result<readonly Entry[], SaveError> {
+  const entries = stamped(act, { device, at: now(), count });
+  const why = misfit(entries);
+  return why === undefined ? ok(entries) : err({ code: 'failed', name: why });
 }
 
 type Place = { readonly device: string; readonly at: string; readonly count: number };
@@ -52,7 +78,7 @@ function stamped(act: NewAct, { device, at, count }: Place): readonly Entry[] {
   return act.changes.map((change, k) => ({ ...stamp, count: count + 1 + k, ...change }));
 }
 
-/** Why an entry would not read back: such a one is refused now, not set aside at the next opening. */
+/** Why an entry would not read back. */
 function misfit(entries: readonly Entry[]): string | undefined {
   for (const entry of entries) {
     const read = readEntry(entry);
@@ -67,12 +93,14 @@ export type Incoming = {
   readonly aside: readonly Aside[];
 };
 
-/** Adds entries we do not have; one we have stays as it is. Taken in twice, nothing changes. Says how many were new. */
+export type Added = { readonly entries: readonly Entry[]; readonly aside: readonly Aside[] };
+
+/** Adds entries we do not have; one we have stays as it is. Taken in twice, nothing changes. Says what was new. */
 export async function addEntries(
   db: Database,
   now: string,
   { job, entries, aside }: Incoming,
-): Promise<Result<number, SaveError>> {
+): Promise<Result<Added, SaveError>> {
   const tx = db.transaction(['jobs', 'log', 'aside'], 'readwrite', strict);
   const [jobs, log, store] = [tx.objectStore('jobs'), tx.objectStore('log'), tx.objectStore('aside')];
   return whole(tx, async () => {
@@ -83,25 +111,29 @@ export async function addEntries(
     for (const entry of fresh) sent(log.add(entry));
     const kept = aside.length === 0 ? [] : await store.getAll();
     const known = new Set(kept.map(({ row }) => canonical(row)));
-    for (const item of aside) if (!known.has(canonical(item.row))) sent(store.add(item));
-    return ok(fresh.length);
+    const away = aside.filter((item) => !known.has(canonical(item.row)));
+    for (const item of away) sent(store.add(item));
+    return ok({ entries: fresh, aside: away });
   });
 }
 
 /**
- * Removes for good the jobs deleted before a date. Whether one still is deleted is read in the transaction that
+ * Removes for good the jobs deleted before a date, and says which. Whether one still is deleted is read in the transaction that
  * removes it: another page may have brought it back.
  */
-export async function purge(db: Database, before: string): Promise<void> {
+export async function purge(db: Database, before: string): Promise<readonly string[]> {
   const tx = db.transaction(['jobs', 'log'], 'readwrite', strict);
   const [jobs, log] = [tx.objectStore('jobs'), tx.objectStore('log')];
-  await whole(tx, async () => {
+  return whole(tx, async () => {
+    const gone: string[] = [];
     for (const job of await jobs.getAllKeys()) {
       const deleted = await textAt(log.index('byPath'), job, 'deleted');
       if (deleted === '' || deleted >= before) continue;
       sent(log.delete(byKey(job)));
       sent(jobs.delete(job));
+      gone.push(job);
     }
+    return gone;
   });
 }
 

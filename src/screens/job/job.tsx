@@ -47,7 +47,8 @@ function First({ bench }: { readonly bench: Bench }) {
       </button>
       <p class="kept">
         <Icon name="phone" />
-        Kept on this phone. Works with no signal.
+        Kept on this phone{bench.copies.value === 'both' ? ', in two copies' : ', in a single copy'}. Works
+        with no signal.
       </p>
       <p class="note">
         <a href="#/import">Bring a job file in</a> · <a href="#/jobs">All jobs</a> ·{' '}
@@ -241,7 +242,8 @@ function Kept({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
     <div class="pad-x keptbox">
       <p class="kept">
         <Icon name="phone" />
-        Kept on this phone. Works with no signal.
+        Kept on this phone{bench.copies.value === 'both' ? ', in two copies' : ', in a single copy'}. Works
+        with no signal.
       </p>
       {kept === 'may-be-cleared' && (
         <p class="note">

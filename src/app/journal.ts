@@ -1,0 +1,45 @@
+import type { Journal, JournalAsked, JournalTold } from '../store/journal/journal';
+
+/** An answer that takes longer is none: a phone that sleeps may never give it. Milliseconds. */
+const patience = 5000;
+
+/** The second copy, kept by a worker; undefined where the browser has no file system of its own for it. */
+export function openJournal(): Journal | undefined {
+  if (!('storage' in navigator) || !navigator.storage.getDirectory || !('Worker' in self)) return undefined;
+  const worker = new Worker(new URL('../workers/journal.ts', import.meta.url), {
+    type: 'module',
+    name: 'journal',
+  });
+  const waiting = new Map<number, (told: JournalTold | undefined) => void>();
+  let no = 0;
+  let broken = false;
+  worker.onmessage = ({ data }: MessageEvent<JournalTold>) => waiting.get(data.no)?.(data);
+  worker.onerror = () => {
+    broken = true;
+    for (const settle of waiting.values()) settle(undefined);
+  };
+  const ask = (asked: Omit<JournalAsked, 'no'>): Promise<JournalTold | undefined> => {
+    no += 1;
+    const own = no;
+    if (broken) return Promise.resolve(undefined);
+    return new Promise((resolve) => {
+      const settle = (told: JournalTold | undefined) => {
+        clearTimeout(late);
+        waiting.delete(own);
+        resolve(told);
+      };
+      const late = setTimeout(() => settle(undefined), patience);
+      waiting.set(own, settle);
+      worker.postMessage({ no: own, ...asked } satisfies JournalAsked);
+    });
+  };
+  return {
+    append: async (rows) => {
+      const told = await ask({ what: 'append', rows });
+      return told !== undefined && told.error === undefined;
+    },
+    summary: async () => (await ask({ what: 'summary' }))?.summary,
+    rows: async () => (await ask({ what: 'rows' }))?.rows,
+    close: () => worker.terminate(),
+  };
+}

@@ -1,0 +1,73 @@
+import { bytesOf, readLines } from './lines';
+import { keptOf, type Row, rowsOf } from './row';
+
+/** Two files the journal is kept in; a name read that is not there is empty. Any of these may throw. */
+export type Folder = {
+  readonly read: (name: string) => Promise<Uint8Array>;
+  /** Adds at the end, on the disk once it resolves; begins a line of its own where the last was torn. */
+  readonly append: (name: string, bytes: Uint8Array) => Promise<void>;
+  /** Everything anew, on the disk once it resolves. */
+  readonly write: (name: string, bytes: Uint8Array) => Promise<void>;
+};
+
+const names = ['kept-a', 'kept-b'] as const;
+
+/** A journal as it was found: its rows in the order they were written, and the file that is written on. */
+export type Found = {
+  readonly rows: readonly Row[];
+  readonly bad: number;
+  readonly current: string;
+  /** How often it was begun anew. */
+  readonly turn: number;
+  readonly bytes: number;
+};
+
+/**
+ * Reads both files. The one begun last is written on, when everything kept before stands in it; what the other holds
+ * counts all the same, so a file that is lost or half written takes nothing with it.
+ */
+export async function findJournal(folder: Folder): Promise<Found> {
+  const files = await Promise.all(names.map((name) => readFile(folder, name)));
+  const inTurn = [...files].sort((a, b) => a.turn - b.turn);
+  const whole = inTurn.filter((file) => file.whole);
+  const current = whole[whole.length - 1];
+  return {
+    rows: inTurn.flatMap(({ rows }) => rows),
+    bad: files.reduce((n, file) => n + file.bad, 0),
+    current: current?.name ?? names[0],
+    turn: current?.turn ?? 0,
+    bytes: current?.bytes ?? 0,
+  };
+}
+
+async function readFile(folder: Folder, name: string) {
+  const bytes = await folder.read(name);
+  const { rows, bad } = readLines(bytes);
+  const begin = rows.find((row) => row[0] === 'begin');
+  const turn = begin?.[0] === 'begin' ? begin[1] : 0;
+  const whole = rows.some((row) => row[0] === 'whole' && row[1] === turn);
+  return { name, rows, bad, turn, whole, bytes: bytes.length };
+}
+
+/** Bytes a file grows to at least before it is begun anew. */
+const roomy = 1 << 18;
+
+/**
+ * Begins the other file anew with what the rows come to, when nothing is begun yet, something was damaged, or the file is
+ * mostly superseded. The file it takes the place of stays as it is until the next time.
+ *
+ * @returns what was found, with the file to write on
+ */
+export async function tidied(folder: Folder, found: Found): Promise<Found> {
+  const live = rowsOf(keptOf(found.rows));
+  const turn = found.turn + 1;
+  const body = bytesOf([['begin', turn], ...live, ['whole', turn]]);
+  const due = found.turn === 0 || found.bad > 0 || found.bytes > Math.max(roomy, 2 * body.length);
+  if (!due) return found;
+  const other = names.find((name) => name !== found.current) ?? names[0];
+  await folder.write(other, body);
+  const back = await folder.read(other);
+  // what the disk gave back is what was written, else the old file goes on
+  if (back.length !== body.length || !back.every((byte, k) => byte === body[k])) return found;
+  return { rows: live, bad: 0, current: other, turn, bytes: body.length };
+}

@@ -1,0 +1,39 @@
+import type { Json } from '../entry';
+import type { Row, Sum } from './row';
+
+/** What the journal holds, without its entries. */
+export type Summary = {
+  readonly sum: Sum;
+  readonly settings: readonly (readonly [string, Json])[];
+  readonly shop: readonly (readonly [string, Json])[];
+  /** Damaged lines found when it was opened. */
+  readonly bad: number;
+};
+
+/**
+ * The second copy of everything kept, in a file beside the database. Every call settles: `undefined` or false when the file
+ * did not answer.
+ */
+export type Journal = {
+  /** True once the rows are on the phone's disk. */
+  readonly append: (rows: readonly Row[]) => Promise<boolean>;
+  readonly summary: () => Promise<Summary | undefined>;
+  /** Every row that stands, none superseded. */
+  readonly rows: () => Promise<readonly Row[] | undefined>;
+  readonly close: () => void;
+};
+
+/** What the worker is asked, each with a number its answer carries. */
+export type JournalAsked = {
+  readonly no: number;
+  readonly what: 'append' | 'summary' | 'rows';
+  readonly rows?: readonly Row[];
+};
+
+export type JournalTold = {
+  readonly no: number;
+  readonly summary?: Summary;
+  readonly rows?: readonly Row[];
+  /** What went wrong, by its name. */
+  readonly error?: string;
+};

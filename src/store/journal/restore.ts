@@ -1,0 +1,132 @@
+import type { Database } from '../db';
+import type { Entry, Json } from '../entry';
+import type { Aside } from '../migrations';
+import { sent, strict, whole } from '../whole';
+import type { Journal, Summary } from './journal';
+import { keptOf, type Row, rowKey, sumOf } from './row';
+
+const stores = ['jobs', 'log', 'settings', 'shop', 'aside'] as const;
+
+/**
+ * Puts into the database what the journal has and it lacks, in one transaction; what the database has stands. Entries set aside
+ * stay aside.
+ *
+ * @returns how many entries came back
+ */
+export async function restore(db: Database, rows: readonly Row[]): Promise<number> {
+  const kept = keptOf(rows);
+  const tx = db.transaction(stores, 'readwrite', strict);
+  const [jobs, log, aside] = [tx.objectStore('jobs'), tx.objectStore('log'), tx.objectStore('aside')];
+  return whole(tx, async () => {
+    const [keys, made, asides] = await Promise.all([log.getAllKeys(), jobs.getAllKeys(), aside.getAll()]);
+    const have = new Set(keys.map(([job, device, count]) => rowKey({ job, device, count })));
+    const away = new Set(asides.map(({ row }) => JSON.stringify(row)));
+    const fresh = [...kept.log].flatMap(([key, entry]) =>
+      have.has(key) || away.has(JSON.stringify(entry)) ? [] : [entry],
+    );
+    for (const entry of fresh) sent(log.put(entry));
+    const jobsMade = new Set(made);
+    for (const [id, at] of firstMoments(fresh)) if (!jobsMade.has(id)) sent(jobs.put({ id, made: at }));
+    for (const [text, one] of kept.aside) if (!away.has(text)) sent(aside.add(withoutId(one)));
+    for (const name of ['settings', 'shop'] as const) {
+      const store = tx.objectStore(name);
+      const known = new Set(await store.getAllKeys());
+      for (const [key, value] of kept[name]) if (!known.has(key)) sent(store.put(value as string, key));
+    }
+    return fresh.length;
+  });
+}
+
+const withoutId = ({ from, why, row }: Aside): Aside => ({ from, why, row });
+
+function firstMoments(entries: readonly Entry[]): ReadonlyMap<string, string> {
+  const first = new Map<string, string>();
+  for (const { job, at } of entries) {
+    const known = first.get(job);
+    if (known === undefined || at < known) first.set(job, at);
+  }
+  return first;
+}
+
+/** What of the database the journal lacks, by comparing counts and keys first; nothing when both hold the same. */
+export async function missingRows(db: Database, { sum, settings, shop }: Summary): Promise<Difference> {
+  const tx = db.transaction(stores);
+  const [log, aside] = [tx.objectStore('log'), tx.objectStore('aside')];
+  const keys = (await log.getAllKeys()).map(([job, device, count]) => rowKey({ job, device, count }));
+  const own = sumOf(keys);
+  const values = [
+    ...(await changed(tx.objectStore('settings'), settings, 'settings')),
+    ...(await changed(tx.objectStore('shop'), shop, 'shop')),
+  ];
+  if (own.count === sum.count && own.hash === sum.hash) return { same: true, rows: () => values };
+  const [entries, asides] = await Promise.all([log.getAll(), aside.getAll()]);
+  return {
+    same: false,
+    rows: (theirs) => {
+      const kept = keptOf(theirs);
+      return [
+        ...values,
+        ...entries.flatMap((entry): Row[] => (kept.log.has(rowKey(entry)) ? [] : [['log', entry]])),
+        ...asides.flatMap((one): Row[] =>
+          kept.aside.has(JSON.stringify(one.row)) ? [] : [['aside', withoutId(one)]],
+        ),
+      ];
+    },
+  };
+}
+
+export type Difference = {
+  readonly same: boolean;
+  /** What the journal lacks, given its rows. */
+  readonly rows: (theirs: readonly Row[]) => readonly Row[];
+};
+
+type Values = {
+  readonly getAllKeys: () => Promise<readonly string[]>;
+  readonly getAll: () => Promise<readonly unknown[]>;
+};
+
+async function changed(
+  store: Values,
+  theirs: readonly (readonly [string, Json])[],
+  name: 'settings' | 'shop',
+): Promise<readonly Row[]> {
+  const [keys, values] = await Promise.all([store.getAllKeys(), store.getAll()]);
+  const known = new Map(theirs.map(([key, value]) => [key, JSON.stringify(value)]));
+  const now = keys.map((key, k) => [key, (values[k] ?? null) as Json] as const);
+  const gone = [...known.keys()].filter((key) => !keys.includes(key));
+  return [
+    ...now.flatMap(([key, value]): Row[] =>
+      key !== reserveKey && known.get(key) !== JSON.stringify(value) ? [[name, key, value]] : [],
+    ),
+    ...gone.map((key): Row => [name, key, null]),
+  ];
+}
+
+/** A block of nothing in the database, given up for the last change when the phone is full. */
+export const reserveKey = 'reserve';
+
+/**
+ * Brings database and journal to hold the same: each gets what it lacks of the other.
+ *
+ * @returns how many entries the database had lost
+ */
+export async function evenOut(
+  use: <T>(work: (db: Database) => Promise<T>, patience?: number) => Promise<T>,
+  journal: Journal,
+): Promise<{ readonly restored: number; readonly both: boolean }> {
+  const summary = await journal.summary();
+  if (!summary) return { restored: 0, both: false };
+  const difference = await use((db) => missingRows(db, summary), longPatience);
+  if (difference.same) return { restored: 0, both: await added(journal, difference.rows([])) };
+  const theirs = await journal.rows();
+  if (!theirs) return { restored: 0, both: false };
+  const restored = await use((db) => restore(db, theirs), longPatience);
+  return { restored, both: await added(journal, difference.rows(theirs)) };
+}
+
+/** A whole log takes longer than a tap. Milliseconds. */
+export const longPatience = 60_000;
+
+const added = async (journal: Journal, rows: readonly Row[]): Promise<boolean> =>
+  rows.length === 0 || journal.append(rows);

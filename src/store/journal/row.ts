@@ -1,0 +1,88 @@
+import type { Entry, Json } from '../entry';
+import type { Aside } from '../migrations';
+
+/**
+ * A row of the journal: what was written, in the order it was. A setting or shop figure of `null` was taken away; `purge`
+ * takes a job out for good. `begin` opens a file, `whole` says that everything kept before it stands above.
+ */
+export type Row =
+  | readonly ['log', Entry]
+  | readonly ['settings' | 'shop', string, Json]
+  | readonly ['aside', Aside]
+  | readonly ['purge', string]
+  | readonly ['begin' | 'whole', number];
+
+/** What rows come to: the last word of each. */
+export type Kept = {
+  readonly log: ReadonlyMap<string, Entry>;
+  readonly settings: ReadonlyMap<string, Json>;
+  readonly shop: ReadonlyMap<string, Json>;
+  readonly aside: ReadonlyMap<string, Aside>;
+};
+
+/** One entry of all jobs. */
+export const rowKey = ({ job, device, count }: Pick<Entry, 'job' | 'device' | 'count'>): string =>
+  `${job} ${device} ${count}`;
+
+type Growing = {
+  log: Map<string, Entry>;
+  settings: Map<string, Json>;
+  shop: Map<string, Json>;
+  aside: Map<string, Aside>;
+};
+
+/** What rows come to, in the order they were written. @example keptOf(rows).log.size */
+export function keptOf(rows: readonly Row[]): Kept {
+  const kept: Growing = { log: new Map(), settings: new Map(), shop: new Map(), aside: new Map() };
+  for (const row of rows) take(kept, row);
+  return kept;
+}
+
+function take(kept: Growing, row: Row): void {
+  switch (row[0]) {
+    case 'log':
+      kept.log.set(rowKey(row[1]), row[1]);
+      return;
+    case 'settings':
+    case 'shop':
+      if (row[2] === null) kept[row[0]].delete(row[1]);
+      else kept[row[0]].set(row[1], row[2]);
+      return;
+    case 'aside':
+      kept.aside.set(JSON.stringify(row[1].row), row[1]);
+      return;
+    case 'purge':
+      for (const [key, { job }] of kept.log) if (job === row[1]) kept.log.delete(key);
+      return;
+    default:
+      return;
+  }
+}
+
+/** The rows that come to the same with none superseded. */
+export const rowsOf = ({ log, settings, shop, aside }: Kept): readonly Row[] => [
+  ...[...settings].map(([key, value]): Row => ['settings', key, value]),
+  ...[...shop].map(([key, value]): Row => ['shop', key, value]),
+  ...[...aside.values()].map((one): Row => ['aside', one]),
+  ...[...log.values()].map((entry): Row => ['log', entry]),
+];
+
+/** How many entries, and a number that two different sets of them hardly share, whatever their order. */
+export type Sum = { readonly count: number; readonly hash: string };
+
+/** @param keys of `rowKey` @example sumOf([]).count // 0 */
+export function sumOf(keys: Iterable<string>): Sum {
+  let count = 0;
+  let [a, b] = [0, 0];
+  for (const key of keys) {
+    count += 1;
+    let [x, y] = [5381, 52711];
+    for (let k = 0; k < key.length; k += 1) {
+      x = Math.imul(x, 33) ^ key.charCodeAt(k);
+      y = Math.imul(y, 31) + key.charCodeAt(k);
+    }
+    a = (a + Math.imul(x ^ (x >>> 15), 0x2c1b3c6d)) >>> 0;
+    b ^= Math.imul(y ^ (y >>> 13), 0x297a2d39);
+  }
+  return { count, hash: `${a.toString(36)}.${(b >>> 0).toString(36)}` };
+}

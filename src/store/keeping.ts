@@ -1,0 +1,185 @@
+import { err, ok, type Result } from '../length/result';
+import { type Connection, type Database, type SaveError, saveError } from './db';
+import type { Entry, Json } from './entry';
+import type { Journal } from './journal/journal';
+import { evenOut, longPatience, reserveKey } from './journal/restore';
+import type { Row } from './journal/row';
+import type { Pages } from './pages';
+import type { Copies } from './store';
+import { addEntries, type Incoming, type NewAct, prepareAct, purge, put, writeAct } from './writes';
+
+/** An open store's parts: the database, the journal beside it, and how the two stand. */
+export type Here = {
+  readonly connection: Connection;
+  readonly device: string;
+  readonly now: () => string;
+  readonly pages: Pages;
+} & Keeper;
+
+type Keeper = {
+  readonly journal: Journal | undefined;
+  readonly copies: () => Copies;
+  readonly onCopies: (heard: (copies: Copies) => void) => void;
+  readonly setCopies: (copies: Copies) => void;
+  /** Greatest count seen of a job: a change the journal alone takes follows it. */
+  readonly last: (job: string) => number;
+  readonly seen: (job: string, entries: readonly Entry[]) => void;
+};
+
+export function keeperOf(journal: Journal | undefined): Keeper {
+  let copies: Copies = journal ? 'both' : 'database';
+  const heard: ((copies: Copies) => void)[] = [];
+  const counts = new Map<string, number>();
+  return {
+    journal,
+    copies: () => copies,
+    onCopies: (hear) => void heard.push(hear),
+    setCopies: (now) => {
+      if (now === copies) return;
+      copies = now;
+      for (const hear of heard) hear(now);
+    },
+    last: (job) => counts.get(job) ?? 0,
+    seen: (job, entries) => {
+      const most = entries.reduce((n, { count }) => Math.max(n, count), counts.get(job) ?? 0);
+      counts.set(job, most);
+    },
+  };
+}
+
+type Keep<T> = {
+  /** What the other pages are told once it is kept. */
+  readonly tell: string;
+  readonly work: (db: Database) => Promise<Result<T, SaveError>>;
+  readonly rows: (value: T) => readonly Row[];
+  /** What it comes to without the database; undefined where it cannot be had so. */
+  readonly alone?: () => T | undefined;
+};
+
+/**
+ * Keeps a change in both copies, the database first: what it refuses is in neither. Where the database does not answer at all
+ * the journal takes the change alone.
+ */
+async function kept<T>(here: Here, { tell, work, rows, alone }: Keep<T>): Promise<Result<T, SaveError>> {
+  if (here.connection.readOnly()) return err({ code: 'read-only' });
+  const done = await inDatabase(here, work);
+  if ('broken' in done) {
+    const value = alone?.();
+    if (value === undefined || !(await here.journal?.append(rows(value)))) return err(done.broken);
+    here.setCopies('journal');
+    return ok(value);
+  }
+  if (!done.ok) return done;
+  here.pages.tell(tell);
+  const second = (await here.journal?.append(rows(done.value))) ?? false;
+  here.setCopies(second ? 'both' : 'database');
+  return done;
+}
+
+type Done<T> = Result<T, SaveError> | { readonly broken: SaveError };
+
+async function inDatabase<T>(here: Here, work: Keep<T>['work']): Promise<Done<T>> {
+  try {
+    return await here.connection.use(work);
+  } catch (error) {
+    const why = saveError(error);
+    if (why.code !== 'full') return { broken: why };
+    return (await freed(here)) ? again(here, work) : err(why);
+  }
+}
+
+/** With the reserve given up, once more. */
+async function again<T>(here: Here, work: Keep<T>['work']): Promise<Done<T>> {
+  try {
+    return await here.connection.use(work);
+  } catch (error) {
+    return err(saveError(error));
+  }
+}
+
+/** Gives up the reserve; false when there is none. */
+async function freed({ connection }: Here): Promise<boolean> {
+  try {
+    return await connection.use(async (db) => {
+      if ((await db.getKey('settings', reserveKey)) === undefined) return false;
+      await db.delete('settings', reserveKey);
+      return true;
+    });
+  } catch {
+    return false;
+  }
+}
+
+/** Characters laid by for the last change on a full phone: a tick takes about 300. */
+const reserveSize = 200_000;
+
+/** Lays the reserve by where there is none and room for it. */
+export async function layBy({ connection }: Here): Promise<void> {
+  try {
+    await connection.use(async (db) => {
+      if ((await db.getKey('settings', reserveKey)) !== undefined) return;
+      await db.put('settings', '.'.repeat(reserveSize), reserveKey);
+    });
+  } catch {
+    // the phone is full already
+  }
+}
+
+const logRows = (entries: readonly Entry[]): readonly Row[] => entries.map((entry): Row => ['log', entry]);
+
+/** Counts the journal alone takes stay clear of those another page, or a write that ended unheard, may have taken. */
+export const clear = 1000;
+
+export async function keepAct(here: Here, act: NewAct): Promise<Result<readonly Entry[], SaveError>> {
+  const tried: (readonly Entry[])[] = [];
+  const done = await kept(here, {
+    tell: act.job,
+    work: (db) => writeAct(db, here, { act, tried }),
+    rows: logRows,
+    alone: () => {
+      const made = prepareAct(here, act, here.last(act.job) + clear);
+      return made.ok ? made.value : undefined;
+    },
+  });
+  if (done.ok) here.seen(act.job, done.value);
+  return done;
+}
+
+export async function keepEntries(here: Here, incoming: Incoming): Promise<Result<number, SaveError>> {
+  const done = await kept(here, {
+    tell: `reload ${incoming.job}`,
+    work: (db) => addEntries(db, here.now(), incoming),
+    rows: ({ entries, aside }) => [...logRows(entries), ...aside.map((one): Row => ['aside', one])],
+  });
+  return done.ok ? ok(done.value.entries.length) : done;
+}
+
+export function keepValue(
+  here: Here,
+  store: 'settings' | 'shop',
+  pair: readonly [string, Json | undefined],
+): Promise<Result<null, SaveError>> {
+  return kept(here, {
+    tell: 'settings',
+    work: (db) => put(db, store, pair),
+    rows: () => [[store, pair[0], pair[1] ?? null]],
+    alone: () => null,
+  });
+}
+
+export async function purgeJobs({ connection, journal }: Here, before: string): Promise<void> {
+  if (connection.readOnly()) return;
+  const gone = await connection.use((db) => purge(db, before), longPatience);
+  if (gone.length > 0) await journal?.append(gone.map((job): Row => ['purge', job]));
+}
+
+/** Database and journal brought to hold the same, and the reserve laid by. */
+export async function keepEven(here: Here): Promise<number> {
+  const { connection, journal } = here;
+  if (connection.readOnly()) return 0;
+  await layBy(here);
+  if (!journal) return 0;
+  const { restored, both } = await evenOut(connection.use, journal);
+  here.setCopies(both ? 'both' : 'database');
+  return restored;
+}

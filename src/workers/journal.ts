@@ -1,0 +1,79 @@
+import { type Folder, type Found, findJournal, tidied } from '../store/journal/files';
+import type { JournalAsked, JournalTold } from '../store/journal/journal';
+import { type Open, serve } from '../store/journal/serve';
+
+/**
+ * The journal in the origin's own file system, which a killed browser leaves whole where it may wipe the database. A file is
+ * held only while it is written, under a lock that all pages share.
+ */
+const opened = findFolder().then(open);
+
+async function findFolder(): Promise<Folder> {
+  const root = await navigator.storage.getDirectory();
+  const folder = await root.getDirectoryHandle('knifeline', { create: true });
+  const held = async <T>(name: string, work: (file: FileSystemSyncAccessHandle) => T): Promise<T> => {
+    const handle = await folder.getFileHandle(name, { create: true });
+    const file = await handle.createSyncAccessHandle();
+    try {
+      return work(file);
+    } finally {
+      file.close();
+    }
+  };
+  return {
+    read: (name) =>
+      held(name, (file) => {
+        const bytes = new Uint8Array(file.getSize());
+        file.read(bytes, { at: 0 });
+        return bytes;
+      }),
+    append: (name, bytes) => held(name, (file) => add(file, bytes)),
+    write: (name, bytes) =>
+      held(name, (file) => {
+        file.truncate(0);
+        put(file, bytes, 0);
+      }),
+  };
+}
+
+function add(file: FileSystemSyncAccessHandle, bytes: Uint8Array): void {
+  const end = file.getSize();
+  const last = new Uint8Array(1);
+  if (end > 0) file.read(last, { at: end - 1 });
+  const torn = end > 0 && last[0] !== 10;
+  try {
+    put(file, torn ? new Uint8Array([10, ...bytes]) : bytes, end);
+  } catch (error) {
+    file.truncate(end); // nothing of it counts
+    throw error;
+  }
+}
+
+function put(file: FileSystemSyncAccessHandle, bytes: Uint8Array, at: number): void {
+  if (file.write(bytes, { at }) !== bytes.length) throw new DOMException('short write', 'QuotaExceededError');
+  file.flush();
+}
+
+const alone = <T>(work: () => Promise<T>): Promise<T> =>
+  navigator.locks ? navigator.locks.request('knifeline-journal', work) : work();
+
+/** Tidies the files when no other page has the journal open; then says that this one has, for as long as it lives. */
+async function open(folder: Folder): Promise<Open> {
+  const tidy = async () => tidied(folder, await findJournal(folder));
+  let found: Found | undefined;
+  await navigator.locks?.request('knifeline-journal-open', { ifAvailable: true }, async (lock) => {
+    if (lock) found = await alone(tidy);
+  });
+  void navigator.locks?.request('knifeline-journal-open', { mode: 'shared' }, () => new Promise(() => {}));
+  return { folder, found: found ?? (await alone(() => findJournal(folder))) };
+}
+
+const answer = async (asked: JournalAsked): Promise<Omit<JournalTold, 'no'>> => {
+  const at = await opened;
+  return alone(() => serve(at, asked));
+};
+
+addEventListener('message', ({ data }: MessageEvent<JournalAsked>) => {
+  const tell = (told: Omit<JournalTold, 'no'>) => postMessage({ no: data.no, ...told } satisfies JournalTold);
+  answer(data).then(tell, (error: unknown) => tell({ error: error instanceof Error ? error.name : 'Error' }));
+});

@@ -1,0 +1,41 @@
+import type { Folder } from '../../../src/store/journal/files';
+
+/** Files in memory whose k-th call may fail, or be cut off after some bytes as a killed phone cuts it off. */
+export type MemoryFolder = Folder & {
+  readonly files: Map<string, Uint8Array>;
+  /** Called before each; throws to fail it, or says after how many bytes it is cut off. */
+  fail: (() => number | undefined) | undefined;
+};
+
+const joined = (a: Uint8Array, b: Uint8Array): Uint8Array => {
+  const all = new Uint8Array(a.length + b.length);
+  all.set(a);
+  all.set(b, a.length);
+  return all;
+};
+
+export function memoryFolder(): MemoryFolder {
+  const files = new Map<string, Uint8Array>();
+  const folder: MemoryFolder = {
+    files,
+    fail: undefined,
+    read: async (name) => {
+      folder.fail?.();
+      return files.get(name) ?? new Uint8Array();
+    },
+    append: async (name, bytes) => {
+      const cut = folder.fail?.();
+      const now = files.get(name) ?? new Uint8Array();
+      const torn = now.length > 0 && now[now.length - 1] !== 10;
+      const all = torn ? joined(new Uint8Array([10]), bytes) : bytes;
+      files.set(name, joined(now, all.subarray(0, cut ?? all.length)));
+      if (cut !== undefined) throw new Error('killed');
+    },
+    write: async (name, bytes) => {
+      const cut = folder.fail?.();
+      files.set(name, bytes.subarray(0, cut ?? bytes.length));
+      if (cut !== undefined) throw new Error('killed');
+    },
+  };
+  return folder;
+}
