@@ -23,7 +23,7 @@ export type Connection = {
    * Runs work on an open database. What does not answer in time, or was broken off, is tried again on a new connection, three
    * times at most: work must come to the same when it has been done before.
    */
-  readonly use: <T>(work: (db: Database) => Promise<T>, patience?: number) => Promise<T>;
+  readonly use: <T>(work: (db: Database) => Promise<T>, how?: 'long') => Promise<T>;
   /** The database was made just now: the app is new here, or the browser wiped what it kept. */
   readonly created: boolean;
   readonly readOnly: () => boolean;
@@ -34,12 +34,14 @@ export type ConnectOptions = {
   readonly name: string;
   /** A newer page wants the database: from now on this one only shows. */
   readonly onGone: () => void;
-  /** How long one piece of work may take, milliseconds. */
+  /** How long a tap's work may take, milliseconds. */
   readonly patience: number;
 };
 
 const openPatience = 3000;
 const retries = 3;
+/** A whole log takes so many times longer than a tap. */
+const longer = 12;
 
 type Opened = { readonly db: Database; readonly created: boolean; readonly readOnly: boolean };
 
@@ -68,7 +70,8 @@ export async function connect(options: ConnectOptions): Promise<Result<Connectio
     return opening;
   };
   return ok({
-    use: async (work, patience = options.patience) => {
+    use: async (work, how) => {
+      const patience = how === 'long' ? longer * options.patience : options.patience;
       for (let turn = 0; ; turn += 1) {
         const used = db;
         try {

@@ -2,11 +2,21 @@ import { err, ok, type Result } from '../length/result';
 import { type Connection, type Database, type SaveError, saveError } from './db';
 import type { Entry, Json } from './entry';
 import type { Journal } from './journal/journal';
-import { evenOut, longPatience, reserveKey } from './journal/restore';
+import { evenOut, reserveKey } from './journal/restore';
 import type { Row } from './journal/row';
 import type { Pages } from './pages';
 import type { Copies } from './store';
-import { addEntries, type Incoming, type NewAct, prepareAct, purge, put, writeAct } from './writes';
+import { sent, strict, whole } from './whole';
+import {
+  type Added,
+  addEntries,
+  type Incoming,
+  type NewAct,
+  prepareAct,
+  purge,
+  put,
+  writeAct,
+} from './writes';
 
 /** An open store's parts: the database, the journal beside it, and how the two stand. */
 export type Here = {
@@ -100,10 +110,13 @@ async function again<T>(here: Here, work: Keep<T>['work']): Promise<Done<T>> {
 /** Gives up the reserve; false when there is none. */
 async function freed({ connection }: Here): Promise<boolean> {
   try {
-    return await connection.use(async (db) => {
-      if ((await db.getKey('settings', reserveKey)) === undefined) return false;
-      await db.delete('settings', reserveKey);
-      return true;
+    return await connection.use((db) => {
+      const tx = db.transaction('settings', 'readwrite', strict);
+      return whole(tx, async () => {
+        const there = (await tx.store.getKey(reserveKey)) !== undefined;
+        if (there) sent(tx.store.delete(reserveKey));
+        return there;
+      });
     });
   } catch {
     return false;
@@ -116,9 +129,12 @@ const reserveSize = 200_000;
 /** Lays the reserve by where there is none and room for it. */
 export async function layBy({ connection }: Here): Promise<void> {
   try {
-    await connection.use(async (db) => {
-      if ((await db.getKey('settings', reserveKey)) !== undefined) return;
-      await db.put('settings', '.'.repeat(reserveSize), reserveKey);
+    await connection.use((db) => {
+      const tx = db.transaction('settings', 'readwrite', strict);
+      return whole(tx, async () => {
+        if ((await tx.store.getKey(reserveKey)) === undefined)
+          sent(tx.store.put('.'.repeat(reserveSize), reserveKey));
+      });
     });
   } catch {
     // the phone is full already
@@ -146,9 +162,10 @@ export async function keepAct(here: Here, act: NewAct): Promise<Result<readonly 
 }
 
 export async function keepEntries(here: Here, incoming: Incoming): Promise<Result<number, SaveError>> {
+  const tried: Added[] = [];
   const done = await kept(here, {
     tell: `reload ${incoming.job}`,
-    work: (db) => addEntries(db, here.now(), incoming),
+    work: (db) => addEntries(db, { ...incoming, now: here.now() }, tried),
     rows: ({ entries, aside }) => [...logRows(entries), ...aside.map((one): Row => ['aside', one])],
   });
   return done.ok ? ok(done.value.entries.length) : done;
@@ -169,7 +186,8 @@ export function keepValue(
 
 export async function purgeJobs({ connection, journal }: Here, before: string): Promise<void> {
   if (connection.readOnly()) return;
-  const gone = await connection.use((db) => purge(db, before), longPatience);
+  const gone: string[] = [];
+  await connection.use(async (db) => void gone.push(...(await purge(db, before))), 'long');
   if (gone.length > 0) await journal?.append(gone.map((job): Row => ['purge', job]));
 }
 

@@ -4,7 +4,7 @@ import type { Entry } from './entry';
 import { inOrder } from './log';
 import type { Schema } from './migrations';
 import { readEntry } from './rows';
-import { sent, strict, whole } from './whole';
+import { reading, sent, strict, whole } from './whole';
 
 export type JobLine = {
   readonly id: string;
@@ -27,7 +27,7 @@ export const byKey = (job: string) => IDBKeyRange.bound([job], [job, []]);
  * where they are, left out and counted all the same: the job opens.
  */
 export async function load(db: Database, job: string): Promise<Loaded> {
-  const rows: unknown[] = await db.getAll('log', byKey(job));
+  const rows: unknown[] = await reading(db.transaction('log')).store.getAll(byKey(job));
   const entries: Entry[] = [];
   const bad: Bad[] = [];
   for (const row of rows) {
@@ -63,7 +63,7 @@ async function setAside(db: Database, job: string, bad: readonly Bad[]): Promise
 
 /** Entries of a job from a count on; the rest of the rows wait for the next `load`. */
 export async function since(db: Database, job: string, count: number): Promise<readonly Entry[]> {
-  return readable(await db.getAllFromIndex('log', 'byCount', byCount(job, count)));
+  return readable(await reading(db.transaction('log')).store.index('byCount').getAll(byCount(job, count)));
 }
 
 const readable = (rows: readonly unknown[]): readonly Entry[] =>
@@ -82,7 +82,7 @@ export async function textAt(index: ByPath, job: string, path: string): Promise<
 
 /** Every job, the one last written to first, without reading whole logs. */
 export async function listJobs(db: Database): Promise<readonly JobLine[]> {
-  const tx = db.transaction(['jobs', 'log']);
+  const tx = reading(db.transaction(['jobs', 'log']));
   const all = await tx.objectStore('jobs').getAll();
   const log = tx.objectStore('log');
   const paths = log.index('byPath') as unknown as ByPath;

@@ -6,12 +6,12 @@ import { type Connection, connect, type Database, nameOf, type OpenError, type S
 import type { Entry, Json } from './entry';
 import { isId } from './fields';
 import type { Journal } from './journal/journal';
-import { longPatience, reserveKey, restore } from './journal/restore';
+import { reserveKey, restore } from './journal/restore';
 import { type Here, keepAct, keepEntries, keepEven, keeperOf, keepValue, purgeJobs } from './keeping';
 import type { Aside } from './migrations';
 import { pagesOn } from './pages';
 import { type JobLine, type Loaded, listJobs, load, since } from './reads';
-import { strict, whole } from './whole';
+import { reading, strict, whole } from './whole';
 import type { NewAct } from './writes';
 
 export type { JobLine, NewAct };
@@ -88,6 +88,7 @@ export async function openStore(options: StoreOptions): Promise<Result<Store, Op
     const device = connection.readOnly()
       ? options.randomId()
       : await connection.use((db) => deviceOf(db, options.randomId));
+    if (connection.created) await journal?.append([['settings', 'device', device]]);
     const here = { connection, device, now: options.now, pages: pagesOn(name), ...keeperOf(journal) };
     return ok(storeOn(here, restored));
   } catch (error) {
@@ -98,7 +99,7 @@ export async function openStore(options: StoreOptions): Promise<Result<Store, Op
 
 async function refill({ use }: Connection, journal: Journal): Promise<number> {
   const rows = (await journal.rows()) ?? [];
-  return rows.length === 0 ? 0 : use((db) => restore(db, rows), longPatience);
+  return rows.length === 0 ? 0 : use((db) => restore(db, rows), 'long');
 }
 
 async function deviceOf(db: Database, randomId: () => string): Promise<string> {
@@ -126,7 +127,7 @@ function storeOn(here: Here, restored: number): Store {
     makeJob: act,
     append: act,
     load: async (job) => {
-      const loaded = await use((db) => load(db, job), longPatience);
+      const loaded = await use((db) => load(db, job), 'long');
       seen(job, loaded.entries);
       return loaded;
     },
@@ -138,8 +139,8 @@ function storeOn(here: Here, restored: number): Store {
     jobs: () => use(listJobs),
     addEntries: (job, entries, aside = []) => keepEntries(here, { job, entries, aside }),
     purge: (before) => purgeJobs(here, before),
-    aside: () => use((db) => db.getAll('aside')),
-    setting: (key) => use((db) => db.get('settings', key)),
+    aside: () => use((db) => reading(db.transaction('aside')).store.getAll()),
+    setting: (key) => use((db) => reading(db.transaction('settings')).store.get(key)),
     settings: () => use(allSettings),
     keep: (key, value) => keepValue(here, 'settings', [key, value]),
     shop: () => use(readShop),
@@ -158,14 +159,16 @@ function storeOn(here: Here, restored: number): Store {
 }
 
 async function allSettings(db: Database): Promise<Readonly<Record<string, Json>>> {
-  const tx = db.transaction('settings');
-  const [keys, values] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll()]);
+  const tx = reading(db.transaction('settings'));
+  const keys = await tx.store.getAllKeys();
+  const values = await tx.store.getAll();
   return Object.fromEntries(keys.flatMap((key, k) => (key === reserveKey ? [] : [[key, values[k] ?? null]])));
 }
 
 async function readShop(db: Database): Promise<Shop> {
-  const tx = db.transaction('shop');
-  const [keys, values] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll()]);
+  const tx = reading(db.transaction('shop'));
+  const keys = await tx.store.getAllKeys();
+  const values = await tx.store.getAll();
   const read = keys.flatMap((key, k) => {
     const found = fromStored(String(values[k]));
     return found.ok ? [[key, found.value] as const] : [];

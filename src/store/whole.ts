@@ -23,5 +23,11 @@ function abort(tx: Transaction): void {
   }
 }
 
+/** A transaction that only reads: how it ends says nothing that its requests have not said. */
+export function reading<T extends Pick<Transaction, 'done'>>(tx: T): T {
+  tx.done.catch(() => undefined);
+  return tx;
+}
+
 /** A request's own failure is told by the end of its transaction. */
 export const sent = (request: Promise<unknown>): void => void request.catch(() => undefined);

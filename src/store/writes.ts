@@ -36,10 +36,8 @@ export async function writeAct(
   const [jobs, log] = [tx.objectStore('jobs'), tx.objectStore('log')];
   return whole(tx, async () => {
     for (const before of tried) if (await isThere(log, before)) return ok(before);
-    const [known, last] = await Promise.all([
-      jobs.getKey(act.job),
-      log.index('byCount').openKeyCursor(byCount(act.job), 'prev'),
-    ]);
+    const known = await jobs.getKey(act.job);
+    const last = await log.index('byCount').openKeyCursor(byCount(act.job), 'prev');
     const made = prepareAct(writer, act, last ? Number((last.key as [string, number])[1]) : 0);
     if (!made.ok) return made;
     tried.push(made.value);
@@ -93,13 +91,14 @@ export type Incoming = {
   readonly aside: readonly Aside[];
 };
 
+/** What was new; of all tries together, as one that ended unheard may have been kept. */
 export type Added = { readonly entries: readonly Entry[]; readonly aside: readonly Aside[] };
 
 /** Adds entries we do not have; one we have stays as it is. Taken in twice, nothing changes. Says what was new. */
 export async function addEntries(
   db: Database,
-  now: string,
-  { job, entries, aside }: Incoming,
+  { job, entries, aside, now }: Incoming & { readonly now: string },
+  tried: Added[],
 ): Promise<Result<Added, SaveError>> {
   const tx = db.transaction(['jobs', 'log', 'aside'], 'readwrite', strict);
   const [jobs, log, store] = [tx.objectStore('jobs'), tx.objectStore('log'), tx.objectStore('aside')];
@@ -113,7 +112,11 @@ export async function addEntries(
     const known = new Set(kept.map(({ row }) => canonical(row)));
     const away = aside.filter((item) => !known.has(canonical(item.row)));
     for (const item of away) sent(store.add(item));
-    return ok({ entries: fresh, aside: away });
+    tried.push({ entries: fresh, aside: away });
+    return ok({
+      entries: [...new Set(tried.flatMap((added) => added.entries))],
+      aside: [...new Set(tried.flatMap((added) => added.aside))],
+    });
   });
 }
 

@@ -1,7 +1,7 @@
-import type { Database } from '../db';
+import type { Connection, Database } from '../db';
 import type { Entry, Json } from '../entry';
 import type { Aside } from '../migrations';
-import { sent, strict, whole } from '../whole';
+import { reading, sent, strict, whole } from '../whole';
 import type { Journal, Summary } from './journal';
 import { keptOf, type Row, rowKey, sumOf } from './row';
 
@@ -18,7 +18,9 @@ export async function restore(db: Database, rows: readonly Row[]): Promise<numbe
   const tx = db.transaction(stores, 'readwrite', strict);
   const [jobs, log, aside] = [tx.objectStore('jobs'), tx.objectStore('log'), tx.objectStore('aside')];
   return whole(tx, async () => {
-    const [keys, made, asides] = await Promise.all([log.getAllKeys(), jobs.getAllKeys(), aside.getAll()]);
+    const keys = await log.getAllKeys();
+    const made = await jobs.getAllKeys();
+    const asides = await aside.getAll();
     const have = new Set(keys.map(([job, device, count]) => rowKey({ job, device, count })));
     const away = new Set(asides.map(({ row }) => JSON.stringify(row)));
     const fresh = [...kept.log].flatMap(([key, entry]) =>
@@ -50,7 +52,7 @@ function firstMoments(entries: readonly Entry[]): ReadonlyMap<string, string> {
 
 /** What of the database the journal lacks, by comparing counts and keys first; nothing when both hold the same. */
 export async function missingRows(db: Database, { sum, settings, shop }: Summary): Promise<Difference> {
-  const tx = db.transaction(stores);
+  const tx = reading(db.transaction(stores));
   const [log, aside] = [tx.objectStore('log'), tx.objectStore('aside')];
   const keys = (await log.getAllKeys()).map(([job, device, count]) => rowKey({ job, device, count }));
   const own = sumOf(keys);
@@ -59,7 +61,8 @@ export async function missingRows(db: Database, { sum, settings, shop }: Summary
     ...(await changed(tx.objectStore('shop'), shop, 'shop')),
   ];
   if (own.count === sum.count && own.hash === sum.hash) return { same: true, rows: () => values };
-  const [entries, asides] = await Promise.all([log.getAll(), aside.getAll()]);
+  const entries = await log.getAll();
+  const asides = await aside.getAll();
   return {
     same: false,
     rows: (theirs) => {
@@ -91,7 +94,8 @@ async function changed(
   theirs: readonly (readonly [string, Json])[],
   name: 'settings' | 'shop',
 ): Promise<readonly Row[]> {
-  const [keys, values] = await Promise.all([store.getAllKeys(), store.getAll()]);
+  const keys = await store.getAllKeys();
+  const values = await store.getAll();
   const known = new Map(theirs.map(([key, value]) => [key, JSON.stringify(value)]));
   const now = keys.map((key, k) => [key, (values[k] ?? null) as Json] as const);
   const gone = [...known.keys()].filter((key) => !keys.includes(key));
@@ -112,21 +116,18 @@ export const reserveKey = 'reserve';
  * @returns how many entries the database had lost
  */
 export async function evenOut(
-  use: <T>(work: (db: Database) => Promise<T>, patience?: number) => Promise<T>,
+  use: Connection['use'],
   journal: Journal,
 ): Promise<{ readonly restored: number; readonly both: boolean }> {
   const summary = await journal.summary();
   if (!summary) return { restored: 0, both: false };
-  const difference = await use((db) => missingRows(db, summary), longPatience);
+  const difference = await use((db) => missingRows(db, summary), 'long');
   if (difference.same) return { restored: 0, both: await added(journal, difference.rows([])) };
   const theirs = await journal.rows();
   if (!theirs) return { restored: 0, both: false };
-  const restored = await use((db) => restore(db, theirs), longPatience);
+  const restored = await use((db) => restore(db, theirs), 'long');
   return { restored, both: await added(journal, difference.rows(theirs)) };
 }
-
-/** A whole log takes longer than a tap. Milliseconds. */
-export const longPatience = 60_000;
 
 const added = async (journal: Journal, rows: readonly Row[]): Promise<boolean> =>
   rows.length === 0 || journal.append(rows);
