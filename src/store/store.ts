@@ -79,7 +79,7 @@ export type StoreOptions = {
 
 /** Opens everything kept on this phone; a database the browser wiped is filled again from the journal first. */
 export async function openStore(options: StoreOptions): Promise<Result<Store, OpenError>> {
-  const { name = 'knifeline', journal, onGone = () => undefined, patience = 5000 } = options;
+  const { name = 'knifeline', journal, onGone = () => undefined, patience = 3000 } = options;
   const opened = await connect({ name, onGone, patience });
   if (!opened.ok) return opened;
   const connection = opened.value;

@@ -206,6 +206,55 @@ describe('the journal, call by call', () => {
   });
 });
 
+describe('a full phone', () => {
+  test('gives up its reserve for the last change, once; it is laid by again when there is room', async () => {
+    globalThis.indexedDB = new Factory();
+    const opened = await open(memoryFolder());
+    if (!opened.ok) throw new Error(opened.error.code);
+    const store = opened.value;
+    await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
+    await store.evenOut();
+    const raw = await new Promise<IDBDatabase>((resolve) => {
+      const asked = indexedDB.open('knifeline');
+      asked.onsuccess = () => resolve(asked.result);
+    });
+    const reserve = () =>
+      new Promise<unknown>((resolve) => {
+        const asked = raw.transaction('settings').objectStore('settings').get('reserve');
+        asked.onsuccess = () => resolve(asked.result);
+      });
+    const own = IDBObjectStore.prototype.add;
+    let room = false;
+    IDBObjectStore.prototype.add = function add(this: IDBObjectStore, ...args) {
+      if (room) return own.apply(this, args);
+      throw new DOMException('no room', 'QuotaExceededError');
+    };
+    const cut = (op: string) => store.append({ job: 'j1', label: 'Cut', changes: [tick(op)] });
+    try {
+      expect(await reserve()).toBeDefined();
+      // the reserve's room is what the change then has
+      const taken = IDBObjectStore.prototype.delete;
+      IDBObjectStore.prototype.delete = function del(this: IDBObjectStore, ...args) {
+        room = true;
+        return taken.apply(this, args);
+      };
+      expect((await cut('s1')).ok).toBe(true);
+      IDBObjectStore.prototype.delete = taken;
+      expect(await reserve()).toBeUndefined();
+      room = false;
+      expect(await cut('s2')).toEqual({ ok: false, error: { code: 'full' } });
+    } finally {
+      IDBObjectStore.prototype.add = own;
+    }
+    await store.evenOut();
+    expect(await reserve()).toBeDefined();
+    expect(Object.keys(await store.settings())).not.toContain('reserve');
+    expect((await store.load('j1')).entries.length).toBe(2);
+    raw.close();
+    store.close();
+  });
+});
+
 describe('the database wiped', () => {
   async function filled(count: number) {
     globalThis.indexedDB = new Factory();

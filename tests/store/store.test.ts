@@ -357,6 +357,31 @@ describe('opening', () => {
     newer.close();
   });
 
+  test('what a newer version has is shown and not written: an old page goes read-only', async () => {
+    const old = await open('test');
+    await old.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
+    const newer = await openDB('test', schemaVersion + 1, { upgrade: () => undefined });
+    const act = { job: 'j1', label: 'Cut', changes: [tick('s1')] };
+    const readOnly = { ok: false, error: { code: 'read-only' } };
+    // the page that was open when the newer one came
+    expect([old.readOnly(), await old.append(act)]).toEqual([true, readOnly]);
+    expect((await old.load('j1')).entries).toHaveLength(1);
+    // one opened after it
+    const late = await open('test');
+    expect(late.readOnly()).toBe(true);
+    expect((await late.jobs()).map((j) => j.name)).toEqual(['Case']);
+    expect((await late.load('j1')).entries).toHaveLength(1);
+    expect(await late.append(act)).toEqual(readOnly);
+    expect(await late.keep('theme', 'blued')).toEqual(readOnly);
+    expect(await late.addEntries('j1', [])).toEqual(readOnly);
+    await late.purge('2999-01-01T00:00:00.000Z');
+    expect(await late.evenOut()).toBe(0);
+    expect(await newer.getAll('log' as never)).toHaveLength(1);
+    newer.close();
+    late.close();
+    old.close();
+  });
+
   test('a page that does not let go is named within a few seconds', async () => {
     const stubborn = await openDB('blocked', 1, { upgrade: () => undefined });
     const clearing = indexedDB.deleteDatabase('blocked'); // waits for the page that does not close

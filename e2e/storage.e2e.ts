@@ -1,0 +1,146 @@
+import { expect, type Page, test } from '@playwright/test';
+import { openSample, readyOffline } from './app';
+
+const origin = (page: Page) => new URL(page.url()).origin;
+
+/** The log as the database has it, in order of its keys. */
+const log = (page: Page): Promise<string> =>
+  page.evaluate(async () => {
+    const db = await new Promise<IDBDatabase>((resolve) => {
+      const open = indexedDB.open('knifeline');
+      open.onsuccess = () => resolve(open.result);
+    });
+    const rows = await new Promise<unknown>((resolve) => {
+      const all = db.transaction('log').objectStore('log').getAll();
+      all.onsuccess = () => resolve(all.result);
+    });
+    db.close();
+    return JSON.stringify(rows);
+  });
+
+async function clearDatabase(page: Page): Promise<void> {
+  const devtools = await page.context().newCDPSession(page);
+  await devtools.send('Storage.clearDataForOrigin', { origin: origin(page), storageTypes: 'indexeddb' });
+}
+
+test('the database wiped: everything comes back from the second copy, and it is said how much', async ({
+  page,
+}) => {
+  await openSample(page);
+  await readyOffline(page);
+  await page.goto('./#/stops/shellcase');
+  await page.locator('.tick').first().click();
+  await expect(page.locator('.tick').first()).toBeChecked();
+  await page.goto('./#/shop');
+  await page.goto('./#/phone');
+  await page.getByRole('button', { name: 'Blued' }).click();
+  const before = await log(page);
+  const entries = JSON.parse(before).length;
+  await page.context().setOffline(true);
+  for (let k = 0; k < 3; k += 1) {
+    await clearDatabase(page);
+    await page.goto('./#/stops/shellcase');
+    await page.reload();
+    await expect(page.getByText(`The browser had lost ${entries} entries.`)).toBeVisible();
+    await expect(page.locator('.tick').first()).toBeChecked();
+    expect(await log(page)).toBe(before);
+    expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('blued');
+  }
+  await page.getByRole('button', { name: 'Good' }).click();
+  await expect(page.locator('.trouble')).toBeHidden();
+});
+
+test('no room on the phone: what is not saved is said until it is, and goes out with the job all the same', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.goto('./#/stops/shellcase');
+  await expect(page.locator('.tick').first()).toBeVisible();
+  // as browsers do: the request succeeds, then the transaction ends for want of room
+  await page.evaluate(() => {
+    const own = IDBObjectStore.prototype.add;
+    Object.assign(window, { room: () => (IDBObjectStore.prototype.add = own) });
+    IDBObjectStore.prototype.add = function add(this: IDBObjectStore, ...args: Parameters<typeof own>) {
+      const request = own.apply(this, args);
+      request.addEventListener('success', () => {
+        Object.defineProperty(request.transaction, 'error', {
+          value: new DOMException('no room', 'QuotaExceededError'),
+        });
+        request.transaction?.abort();
+      });
+      return request;
+    };
+  });
+  const tick = page.locator('.tick').nth(1);
+  await tick.click();
+  const line = page.getByRole('alert');
+  await expect(line).toContainText('Phone storage is full. Not saved: ');
+  await expect(tick).not.toBeChecked();
+  // what goes out holds it all the same
+  const waiting = page.waitForEvent('download');
+  await line.getByRole('button', { name: 'Share the job out' }).click();
+  const text = await (await (await waiting).createReadStream()).toArray();
+  expect(Buffer.concat(text).toString()).toContain('"kind":"tick"');
+  await page.waitForTimeout(400);
+  await line.getByRole('button', { name: 'Try again' }).click();
+  await expect(line).toContainText('Not saved');
+  await page.evaluate(() => (window as unknown as { room: () => void }).room());
+  await page.waitForTimeout(400);
+  await line.getByRole('button', { name: 'Try again' }).click();
+  await expect(tick).toBeChecked();
+  await expect(line).toBeHidden();
+  await page.reload();
+  await expect(tick).toBeChecked();
+});
+
+test('a database that does not answer: the journal takes the change, says so, and gives it back', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.goto('./#/stops/shellcase');
+  const tick = page.locator('.tick').nth(1);
+  await expect(tick).toBeVisible();
+  await page.evaluate(() => {
+    IDBDatabase.prototype.transaction = () => {
+      throw new DOMException('Connection to Indexed Database server lost', 'UnknownError');
+    };
+  });
+  await tick.click();
+  await expect(tick).toBeChecked({ timeout: 20_000 });
+  await expect(page.getByText('kept in the second copy alone')).toBeVisible();
+  await page.waitForTimeout(400);
+  await page.getByRole('button', { name: 'Open again' }).click();
+  await expect(page.locator('.tick').nth(1)).toBeChecked({ timeout: 10_000 });
+  expect(await log(page)).toContain('"kind":"tick"');
+});
+
+test('a newer version has the database: an old page shows it, and keeps nothing', async ({
+  page,
+  context,
+}) => {
+  await openSample(page);
+  await page.goto('./#/stops/shellcase');
+  const tick = page.locator('.tick').first();
+  await expect(tick).toBeVisible();
+  const newer = await context.newPage();
+  await newer.goto('./robots.txt');
+  await newer.evaluate(
+    () =>
+      new Promise<void>((resolve, reject) => {
+        const open = indexedDB.open('knifeline', 99);
+        open.onsuccess = () => {
+          open.result.close();
+          resolve();
+        };
+        open.onblocked = () => reject(new Error('blocked'));
+      }),
+  );
+  await expect(page.getByText('A newer Knifeline has what is kept on this phone.')).toBeVisible({
+    timeout: 3000,
+  });
+  await tick.click();
+  await expect(tick).not.toBeChecked();
+  await page.reload();
+  await expect(page.locator('.tick').first()).toBeVisible();
+  await expect(page.getByText('A newer Knifeline has what is kept on this phone.')).toBeVisible();
+});
