@@ -10,6 +10,11 @@ export function PhoneScreen({ bench }: { readonly bench: Bench }) {
       'The browser may clear what is kept here when space runs short. Putting the app on the home screen helps; so does sharing jobs out.',
     unknown: 'The browser has not said whether it keeps this when space runs short.',
   }[bench.kept.value];
+  const copies = {
+    both: 'Every change is kept twice: in the browser’s database and in a journal beside it.',
+    database: 'Kept in a single copy: this browser has no place for the journal, or it does not answer.',
+    journal: 'The database does not answer: changes are kept in the journal alone.',
+  }[bench.copies.value];
   return (
     <>
       <Bar title="This phone" leave={{ label: 'Job', onTap: () => bench.go({ at: 'job' }) }} />
@@ -54,6 +59,7 @@ export function PhoneScreen({ bench }: { readonly bench: Bench }) {
         />
         <h2 class="sec">What is kept</h2>
         <p>{kept}</p>
+        <p>{copies}</p>
         <p class="note">
           Jobs, figures and settings stay on this phone and go nowhere by themselves. Share a job out as a
           file to carry it, or to keep a copy. Installing the app on an iPhone starts it empty: share jobs out
