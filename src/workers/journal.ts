@@ -15,6 +15,8 @@ async function findFolder(): Promise<Folder> {
     const handle = await folder.getFileHandle(name, { create: true });
     const file = await handle.createSyncAccessHandle();
     try {
+      // before Safari 16.4 these calls answer later: no ground to write on
+      if (typeof file.getSize() !== 'number') throw new DOMException('too old', 'NotSupportedError');
       return work(file);
     } finally {
       file.close();
