@@ -82,7 +82,9 @@ async function kept<T>(here: Here, { tell, work, rows, alone }: Keep<T>): Promis
   if (!done.ok) return done;
   here.pages.tell(tell);
   const second = (await here.journal?.append(rows(done.value))) ?? false;
-  here.setCopies(second ? 'both' : 'database');
+  if (!second) here.setCopies('database');
+  // both take changes again: each may lack what the other took alone
+  else if (here.copies() !== 'both') void keepEven(here).catch(() => undefined);
   return done;
 }
 
@@ -191,8 +193,16 @@ export async function purgeJobs({ connection, journal }: Here, before: string): 
   if (gone.length > 0) await journal?.append(gone.map((job): Row => ['purge', job]));
 }
 
-/** Database and journal brought to hold the same, and the reserve laid by. */
-export async function keepEven(here: Here): Promise<number> {
+const under = new WeakMap<Here, Promise<number>>();
+
+/** Database and journal brought to hold the same, and the reserve laid by; says how many entries the database had lost. */
+export function keepEven(here: Here): Promise<number> {
+  const running = under.get(here) ?? evenNow(here).finally(() => under.delete(here));
+  under.set(here, running);
+  return running;
+}
+
+async function evenNow(here: Here): Promise<number> {
   const { connection, journal } = here;
   if (connection.readOnly()) return 0;
   await layBy(here);

@@ -49,6 +49,8 @@ export type Store = {
   readonly restored: number;
   /** Compares database and journal and gives each what it lacks; says how many entries the database had lost. */
   readonly evenOut: () => Promise<number>;
+  /** Whether everything is in both copies, where there is a place for two; brings them even first. */
+  readonly secure: () => Promise<boolean>;
   /** How many copies of the last change there are. */
   readonly copies: () => Copies;
   readonly onCopies: (heard: (copies: Copies) => void) => void;
@@ -146,6 +148,10 @@ function storeOn(here: Here, restored: number): Store {
     shop: () => use(readShop),
     keepShop: (key, value) => keepValue(here, 'shop', [key, value && toStored(value)]),
     evenOut: () => keepEven(here),
+    secure: async () => {
+      await keepEven(here);
+      return here.journal === undefined || here.copies() === 'both';
+    },
     readOnly: here.connection.readOnly,
     copies: here.copies,
     onCopies: here.onCopies,
