@@ -11,6 +11,7 @@ import {
   type Added,
   addEntries,
   type Incoming,
+  keptOfTries,
   type NewAct,
   prepareAct,
   purge,
@@ -62,6 +63,8 @@ type Keep<T> = {
   readonly tell: string;
   readonly work: (db: Database) => Promise<Result<T, SaveError>>;
   readonly rows: (value: T) => readonly Row[];
+  /** What an earlier try of it that ended unheard has kept after all. */
+  readonly after?: (db: Database) => Promise<T | undefined>;
   /** What it comes to without the database; undefined where it cannot be had so. */
   readonly alone?: () => T | undefined;
 };
@@ -70,9 +73,10 @@ type Keep<T> = {
  * Keeps a change in both copies, the database first: what it refuses is in neither. Where the database does not answer at all
  * the journal takes the change alone.
  */
-async function kept<T>(here: Here, { tell, work, rows, alone }: Keep<T>): Promise<Result<T, SaveError>> {
+async function kept<T>(here: Here, keep: Keep<T>): Promise<Result<T, SaveError>> {
+  const { tell, rows, alone } = keep;
   if (here.connection.readOnly()) return err({ code: 'read-only' });
-  const done = await inDatabase(here, work);
+  const done = await tried(here, keep);
   if ('broken' in done) {
     const value = alone?.();
     if (value === undefined || !(await here.journal?.append(rows(value)))) return err(done.broken);
@@ -86,6 +90,14 @@ async function kept<T>(here: Here, { tell, work, rows, alone }: Keep<T>): Promis
   // both take changes again: each may lack what the other took alone
   else if (here.copies() !== 'both') void keepEven(here).catch(() => undefined);
   return done;
+}
+
+/** In the database; where that fails, what a try that ended unheard may have kept. */
+async function tried<T>(here: Here, { work, after }: Keep<T>): Promise<Done<T>> {
+  const done = await inDatabase(here, work);
+  if (!('broken' in done) && done.ok) return done;
+  const late = after && (await here.connection.use(after).catch(() => undefined));
+  return late === undefined ? done : ok(late);
 }
 
 type Done<T> = Result<T, SaveError> | { readonly broken: SaveError };
@@ -149,10 +161,11 @@ const logRows = (entries: readonly Entry[]): readonly Row[] => entries.map((entr
 export const clear = 1000;
 
 export async function keepAct(here: Here, act: NewAct): Promise<Result<readonly Entry[], SaveError>> {
-  const tried: (readonly Entry[])[] = [];
+  const tries: (readonly Entry[])[] = [];
   const done = await kept(here, {
     tell: act.job,
-    work: (db) => writeAct(db, here, { act, tried }),
+    work: (db) => writeAct(db, here, { act, tried: tries }),
+    after: async (db) => (tries.length > 0 ? keptOfTries(db, tries) : undefined),
     rows: logRows,
     alone: () => {
       const made = prepareAct(here, act, here.last(act.job) + clear);
@@ -164,10 +177,17 @@ export async function keepAct(here: Here, act: NewAct): Promise<Result<readonly 
 }
 
 export async function keepEntries(here: Here, incoming: Incoming): Promise<Result<number, SaveError>> {
-  const tried: Added[] = [];
+  const tries: Added[] = [];
   const done = await kept(here, {
     tell: `reload ${incoming.job}`,
-    work: (db) => addEntries(db, { ...incoming, now: here.now() }, tried),
+    work: (db) => addEntries(db, { ...incoming, now: here.now() }, tries),
+    after: async (db) => {
+      const entries = await keptOfTries(
+        db,
+        tries.map((added) => added.entries),
+      );
+      return tries.find((added) => added.entries === entries);
+    },
     rows: ({ entries, aside }) => [...logRows(entries), ...aside.map((one): Row => ['aside', one])],
   });
   return done.ok ? ok(done.value.entries.length) : done;

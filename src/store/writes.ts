@@ -6,7 +6,7 @@ import { keyOf } from './log';
 import type { Aside } from './migrations';
 import { byCount, byKey, textAt } from './reads';
 import { readEntry } from './rows';
-import { sent, strict, whole } from './whole';
+import { reading, sent, strict, whole } from './whole';
 
 export type NewAct = {
   readonly job: string;
@@ -45,6 +45,16 @@ export async function writeAct(
     for (const entry of made.value) sent(log.add(entry));
     return made;
   });
+}
+
+/** What of several tries was kept after all; undefined when none was. */
+export async function keptOfTries(
+  db: Database,
+  tried: readonly (readonly Entry[])[],
+): Promise<readonly Entry[] | undefined> {
+  const { store } = reading(db.transaction('log'));
+  for (const entries of tried) if (await isThere(store, entries)) return entries;
+  return undefined;
 }
 
 type Log = { readonly get: (key: [string, string, number]) => Promise<unknown> };

@@ -29,11 +29,11 @@ let ids = 0;
 let faults: Faults | undefined;
 afterEach(() => faults?.clear());
 
-const open = (folder: MemoryFolder | undefined) =>
+const open = (folder: MemoryFolder | undefined, patience = 3000) =>
   openStore({
     randomId: () => `id${++ids}`,
     now: () => at,
-    patience: 12,
+    patience,
     journal: folder && memoryJournal(folder),
   });
 
@@ -78,11 +78,11 @@ const acts: readonly {
 ];
 
 /** The visit; then the phone is well again and the app is opened anew. */
-async function visit(folder: MemoryFolder | undefined, faulty: () => void) {
+async function visit(folder: MemoryFolder | undefined, faulty: () => void, patience?: number) {
   globalThis.indexedDB = new Factory();
   const said = new Map<string, boolean>();
   faulty();
-  const opened = await open(folder);
+  const opened = await open(folder, patience);
   if (opened.ok) {
     await opened.value.evenOut().catch(() => 0);
     for (const { name, does } of acts) said.set(name, (await does(opened.value)).ok);
@@ -117,9 +117,10 @@ async function everyCall(fault: Fault, forEver: boolean, second: boolean): Promi
   let refused = 0;
   for (;;) {
     const folder = second ? memoryFolder() : undefined;
-    const { said, found, torn, calls } = await visit(folder, () => {
+    const faulty = () => {
       faults = failAt(k, fault, forEver);
-    });
+    };
+    const { said, found, torn, calls } = await visit(folder, faulty, fault === 'silent' ? 12 : undefined);
     const where = `${fault} ${forEver ? 'for ever' : 'once'} at call ${k}`;
     expect(torn, where).toEqual([]);
     for (const { name, there } of acts) {
