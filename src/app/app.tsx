@@ -1,4 +1,4 @@
-import { signal, useSignalEffect } from '@preact/signals';
+import { useSignalEffect } from '@preact/signals';
 import { useLayoutEffect } from 'preact/hooks';
 import { assertNever } from '../length/result';
 import type { Bench } from '../screens/bench';
@@ -8,7 +8,10 @@ import { MarksScreen } from '../screens/marks/marks';
 import type { Route } from '../screens/routes';
 import { SawScreen } from '../screens/saw/saw';
 import { type Tab, Tabs } from '../ui/bar';
+import { type Later, later } from './bring-later';
 import { Trouble } from './trouble';
+
+export { bringLater } from './bring-later';
 
 /** The screen of the route, the tabs where there are any, and what went wrong. */
 export function App({ bench }: { readonly bench: Bench }) {
@@ -23,16 +26,9 @@ export function App({ bench }: { readonly bench: Bench }) {
       <Trouble bench={bench} />
       <Screen route={route} bench={bench} />
       {tabs && <Tabs tabs={tabs} />}
+      {later.value && <later.value.Calipers bench={bench} />}
     </>
   );
-}
-
-type Later = typeof import('./later');
-const later = signal<Later | undefined>(undefined);
-
-/** Brings in the screens that are not the first thing seen. */
-export async function bringLater(): Promise<void> {
-  later.value = await import('./later');
 }
 
 type ScreenProps = { readonly route: Route; readonly bench: Bench };

@@ -1,5 +1,7 @@
 import { signal } from '@preact/signals';
 import { Workbox } from 'workbox-window';
+import type { UpdateHeld } from '../screens/bench';
+import { entryLock, sawLock } from '../ui/hold';
 
 /** A newer version is saved and waits; it starts the next time every page of the app is closed. */
 export const updateWaiting = signal(false);
@@ -14,30 +16,32 @@ export function goOffline(): void {
   workbox.addEventListener('waiting', () => {
     updateWaiting.value = true;
   });
-  workbox.addEventListener('controlling', () => {
-    if (asked) location.reload();
+  workbox.addEventListener('controlling', ({ isUpdate }) => {
+    if (asked || isUpdate) void reload(); // a page of the old version may lack a file by now
   });
   workbox.register().catch(() => undefined); // no signal: what is saved goes on serving
 }
 
-/** Starts the waiting version now, unless a setting stands at the saw in any page. Says whether it may. */
-export async function startUpdate(): Promise<boolean> {
-  const held = (await navigator.locks?.query())?.held ?? [];
-  if (held.some((lock) => lock.name === sawLock)) return false;
+/**
+ * Starts the waiting version now: not while a setting stands at the saw or an entry is open in any page, and not before
+ * what is kept is safe. Says what holds it; undefined when it starts.
+ */
+export async function startUpdate(secured: () => Promise<boolean>): Promise<UpdateHeld | undefined> {
+  const held = (await heldNow()) ?? ((await secured()) ? await heldNow() : 'not-secured');
+  if (held) return held;
   asked = true;
   workbox?.messageSkipWaiting();
-  return true;
+  return undefined;
 }
 
-/** Held, shared, while a page is at the saw. */
-export const sawLock = 'knifeline-at-the-saw';
+async function heldNow(): Promise<UpdateHeld | undefined> {
+  const held = (await navigator.locks?.query())?.held ?? [];
+  if (held.some(({ name }) => name === sawLock)) return 'at-the-saw';
+  return held.some(({ name }) => name === entryLock) ? 'entry-open' : undefined;
+}
 
-/** Holds the lock until the returned function is called. */
-export function holdSaw(): () => void {
-  let free = () => {};
-  const until = new Promise<void>((resolve) => {
-    free = resolve;
-  });
-  void navigator.locks?.request(sawLock, { mode: 'shared' }, () => until);
-  return () => free();
+/** Opens the page anew, as soon as no page is at the saw or has an entry open: one may have been opened meanwhile. */
+async function reload(): Promise<void> {
+  const alone = (name: string, then: () => unknown) => navigator.locks?.request(name, then) ?? then();
+  await alone(sawLock, () => alone(entryLock, () => location.reload()));
 }

@@ -13,8 +13,11 @@ import { askToPersist, type Kept, readSettings, type Settings } from '../store/s
 import type { Copies, JobLine, NewAct, Store } from '../store/store';
 import { prepareAct } from '../store/writes';
 import type { Shop } from '../trade/grooves/board';
+import { hold, sawLock } from '../ui/hold';
+import { later } from './bring-later';
+import { homeScreen } from './home-screen';
 import { makeLaying } from './laying';
-import { holdSaw, startUpdate, updateWaiting } from './offline';
+import { startUpdate, updateWaiting } from './offline';
 import { randomId } from './random';
 import { shareFile } from './share';
 import { makeUnsaved } from './unsaved';
@@ -31,6 +34,15 @@ export type Around = {
   readonly planning: Planning;
   /** A newer page has the database. */
   readonly gone: ReadonlySignal<boolean>;
+};
+
+/** Whether all that is kept is safe, so that a newer version may start; a store with one copy has no more to say. */
+const secured = async (store: Store & { readonly secure?: () => Promise<unknown> }): Promise<boolean> => {
+  try {
+    return (await store.secure?.()) !== false;
+  } catch {
+    return false;
+  }
 };
 
 /** The bench over an open store: everything a screen reads or does, in one place. */
@@ -59,6 +71,8 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   const saving = signal<ReadonlySet<string>>(new Set());
   const kept = signal<Kept>('unknown');
   const setAside = signal(aside.length);
+  const acted = signal(0);
+  const copies = computed(() => later.value?.copiesOf({ store, acted, refresh }));
   const offered = signal<Offered | FileError | undefined>(undefined);
   const job = computed<Job | undefined>(() => {
     decided.value;
@@ -124,6 +138,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
       if (done.ok) next = unsaved.saved(act).next;
       else unsaved.failed(done.error, act);
       if (done.ok && jobId.value === act.job) took(done.value);
+      if (done.ok) acted.value += 1;
     });
     if (next) await append(next); // room again: what could not be kept before follows
     return done.ok;
@@ -196,6 +211,9 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   }
 
   async function offer(text: string): Promise<void> {
+    offered.value = undefined;
+    copies.value?.letGo();
+    if (copies.value?.knows(text)) return copies.value.offer(text);
     const read = readJobFile(text);
     if (!read.ok) {
       offered.value = read.error;
@@ -207,6 +225,20 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
       file: read.value,
       ...(known ? { against: compareWith(ours, read.value.entries) } : {}),
     };
+  }
+
+  /** Other hands wrote: jobs, figures and settings are looked at again, and a job is opened when none is in hand. */
+  async function refresh(): Promise<void> {
+    const [lines, figures, now] = await Promise.all([store.jobs(), store.shop(), store.settings()]);
+    batch(() => {
+      jobs.value = lines;
+      shop.value = figures;
+      settings.value = readSettings(now);
+      figure.value = now.figure;
+    });
+    const inHand = jobId.value ?? lines.find((line) => line.deleted === undefined)?.id;
+    if (inHand !== undefined) await openJob(inHand);
+    kept.value = await askToPersist();
   }
 
   async function openSample(): Promise<void> {
@@ -338,9 +370,12 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     take,
     letGo: () => {
       offered.value = undefined;
+      copies.value?.letGo();
     },
     laying,
-    startUpdate,
-    holdSaw,
+    startUpdate: () => startUpdate(() => secured(store)),
+    holdSaw: () => hold(sawLock),
+    copies,
+    home: homeScreen(),
   };
 }

@@ -8,12 +8,17 @@ import type { Folded } from '../store/log';
 import type { Kept, Settings } from '../store/settings';
 import type { Copies, JobLine } from '../store/store';
 import type { Shop } from '../trade/grooves/board';
+import type { Copies } from './copies';
+import type { Home } from './home';
 import type { Plan } from './plan';
 import type { Route } from './routes';
 import type { LayingBench } from './sheets/laying';
 
 /** A file looked at before anything of it is taken. */
 export type Offered = { readonly file: JobFile; readonly against?: Comparison };
+
+/** Why a newer version may not start just now. */
+export type UpdateHeld = 'at-the-saw' | 'entry-open' | 'not-secured';
 
 /** What every screen stands on: the job in hand, this phone's figures, and what can be done. App makes it. */
 export type Bench = {
@@ -60,7 +65,7 @@ export type Bench = {
   readonly keepShop: (field: keyof Shop, value: Length | undefined) => Promise<void>;
   readonly figure: ReadonlySignal<Json | undefined>;
   readonly keepFigure: (state: Json) => void;
-  readonly share: (name: string, text: string) => Promise<'shared' | 'saved'>;
+  readonly share: (name: string, text: string) => Promise<'shared' | 'saved' | 'left'>;
   readonly jobFile: () => string;
   readonly tryAgain: () => Promise<void>;
   readonly letUnsavedGo: () => void;
@@ -72,6 +77,10 @@ export type Bench = {
   readonly take: (how: 'merge' | 'keep-both') => Promise<void>;
   readonly letGo: () => void;
   readonly laying: LayingBench;
-  readonly startUpdate: () => Promise<boolean>;
+  /** Starts the waiting version; what holds it, when it may not. */
+  readonly startUpdate: () => Promise<UpdateHeld | undefined>;
   readonly holdSaw: () => () => void;
+  /** Everything in one file, out and in; undefined until the second file of the app is there. */
+  readonly copies: ReadonlySignal<Copies | undefined>;
+  readonly home: Home;
 };

@@ -6,6 +6,8 @@ export type Settings = {
   readonly theme: 'phone' | 'satin' | 'blued';
   readonly hand: 'right' | 'left';
   readonly text: 'phone' | 'large';
+  /** What calipers that type send; the unit of the tape when not said. */
+  readonly calipers: 'tape' | 'in' | 'mm';
   /** Marks of Figure, and of a new job. */
   readonly tape: Tape;
   /** The job in hand. */
@@ -31,6 +33,7 @@ export function readSettings(kept: Readonly<Record<string, Json>>): Settings {
     theme: oneOf(['phone', 'satin', 'blued'], kept.theme, 'phone'),
     hand: oneOf(['right', 'left'], kept.hand, 'right'),
     text: oneOf(['phone', 'large'], kept.text, 'phone'),
+    calipers: oneOf(['tape', 'in', 'mm'], kept.calipers, 'tape'),
     tape: oneOf(tapes, kept.tape, '1/32'),
     ...(typeof kept.job === 'string' ? { job: kept.job } : {}),
     ...(here ? { here } : {}),

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { useClose } from './close';
+import { useEntryHeld } from './hold';
 import { Icon } from './icon';
 
 type DockProps = {
@@ -17,6 +18,7 @@ const settled = 150;
 export function Dock({ title, onClose, onKey, children }: DockProps) {
   const box = useRef<HTMLElement>(null);
   useClose(onClose);
+  useEntryHeld();
   useEffect(() => {
     const before = document.activeElement;
     const page = document.documentElement.style;

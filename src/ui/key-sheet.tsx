@@ -9,11 +9,13 @@ import {
   slotText,
   slotValue,
 } from '../length/keypad-slot';
-import type { Length } from '../length/length';
+import { isPositive, type Length } from '../length/length';
+import { readLength } from '../length/read';
 import { isMetric, type Tape } from '../length/tape';
 import { Dock } from './dock';
 import { EdgeRule, FoldKey, walkRule } from './edge-rule';
 import { Icon } from './icon';
+import { type Came, type TypedReading, useInHand } from './in-hand';
 import { Inline, tapeGiven } from './mixed';
 import { Wedge } from './wedge';
 
@@ -44,6 +46,7 @@ export function KeySheet(props: KeySheetProps) {
   const [slot, setSlot] = useState<Slot>(emptySlotOn(props.fill === 'length' ? props.tape : '1/64'));
   const [touched, setTouched] = useState(false);
   const [folded, setFolded] = useState(true);
+  const [typing, setTyping] = useState('');
   const lengths = props.fill !== 'count';
   const press = (key: SlotKey) => {
     if (!lengths && key.key === 'digit' && slot.digits.length >= mostDigits) return;
@@ -66,6 +69,24 @@ export function KeySheet(props: KeySheetProps) {
     props.onClose();
   };
   const field = useRef<HTMLInputElement>(null);
+  /** Calipers say what a hand would say and then Done: what is wanted is taken at once, what looks odd stays to be seen. */
+  const came = ({ text, unit }: TypedReading): Came => {
+    const read = readLength(text, { unit: unit ?? (isMetric(props.tape) ? 'mm' : 'in') });
+    if (props.fill !== 'length' || !read.ok) {
+      setSlot(slot);
+      setTouched(touched);
+      setTyping(typing);
+      props.onTry?.(touched ? figureOf(slot, lengths) : (props.now ?? props.nowCount));
+      return 'no-length-wanted';
+    }
+    if (isPositive(read.value.value)) {
+      take(read.value.value);
+      return 'taken';
+    }
+    setTyping(text);
+    return 'not-above-zero';
+  };
+  useInHand({ field: () => field.current, begin: () => came });
   /** What the blank held before a key was pressed: erase empties it. */
   const standing = !touched && (props.now ?? props.nowCount) !== undefined;
   const key = (k: SlotKey): KeyProps => ({
@@ -117,7 +138,15 @@ export function KeySheet(props: KeySheetProps) {
             />
           )}
         </div>
-        {lengths && <Wedge metric={isMetric(props.tape)} onReading={take} field={field} />}
+        {lengths && (
+          <Wedge
+            text={typing}
+            onText={setTyping}
+            metric={isMetric(props.tape)}
+            onReading={take}
+            field={field}
+          />
+        )}
       </div>
     </Dock>
   );

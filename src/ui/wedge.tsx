@@ -1,17 +1,17 @@
 import type { Ref } from 'preact';
-import { useState } from 'preact/hooks';
 import type { Length } from '../length/length';
 import { readLength } from '../length/read';
 
 type WedgeProps = {
+  readonly text: string;
+  readonly onText: (text: string) => void;
   readonly metric: boolean;
   readonly onReading: (value: Length) => void;
   readonly field: Ref<HTMLInputElement>;
 };
 
 /** Typed entry: `18-7/64`, `146 mm`, and calipers that send their reading with Enter. */
-export function Wedge({ metric, onReading, field }: WedgeProps) {
-  const [text, setText] = useState('');
+export function Wedge({ text, onText, metric, onReading, field }: WedgeProps) {
   const read = readLength(text, { unit: metric ? 'mm' : 'in' });
   const wrong = text.trim() !== '' && !read.ok;
   return (
@@ -30,7 +30,7 @@ export function Wedge({ metric, onReading, field }: WedgeProps) {
           inputMode="text"
           autocomplete="off"
           aria-invalid={wrong}
-          onInput={(event) => setText(event.currentTarget.value)}
+          onInput={(event) => onText(event.currentTarget.value)}
         />
       </label>
       {read.ok && (

@@ -1,7 +1,7 @@
 import { noLines } from '../../length/evaluate';
 import { type Expr, writeExpr } from '../../length/expr';
 import { blank, type Key, type Keypad, type KeypadLook, look, press, resumed } from '../../length/keypad';
-import type { Refused } from '../../length/keypad-slot';
+import { emptySlot, type Refused } from '../../length/keypad-slot';
 import type { Length } from '../../length/length';
 import { parseLine } from '../../length/parse-line';
 import { readLength } from '../../length/read';
@@ -156,6 +156,28 @@ export function takeTyped(state: FigureState, unit: 'in' | 'mm'): Pressed {
   const expr = parseLine(state.typed, unit);
   if (!expr.ok) return { state };
   return written(state, { ...onKeys(state, expr.value), typed: '' }, writeExpr(expr.value));
+}
+
+/** A reading typed by calipers: it stands as the figure in hand, whatever was being keyed, and is always a length. */
+export function takeReading(
+  state: FigureState,
+  { text, unit }: { readonly text: string; readonly unit: 'in' | 'mm' },
+  tape: Tape,
+): Pressed {
+  let keys: Keypad = state.keys.done ? state.keys : { ...state.keys, slot: emptySlot };
+  for (const sign of text.replace(',', '.').replace('+', '')) {
+    const next = press(keys, sign === '.' ? { key: 'point' } : { key: 'digit', digit: Number(sign) }, tape);
+    if (!next.ok) return { state, refused: next.error };
+    keys = next.value;
+  }
+  if (keys.slot.unit !== unit) {
+    const next = press(keys, { key: 'mm' }, tape);
+    if (!next.ok) return { state, refused: next.error };
+    keys = next.value;
+  }
+  const changing = state.current !== '' && !state.keys.done;
+  const next = { ...state, keys: { ...keys, slot: { ...keys.slot, as: 'length' as const } } };
+  return { state: remember(state, { ...next, current: changing ? state.current : '' }) };
 }
 
 /** A measured figure used in the sum, as a named line of the roll, so that the sum says where it came from. */

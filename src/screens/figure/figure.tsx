@@ -1,11 +1,13 @@
 import { useEffect, useState } from 'preact/hooks';
+import { isMetric } from '../../length/tape';
 import { Bar, BarButton } from '../../ui/bar';
+import { type Came, useInHand } from '../../ui/in-hand';
 import type { Bench } from '../bench';
 import { sheetsOf } from '../stock/sheets';
 import type { Desk } from './desk';
 import { Docks, type Open } from './docks';
 import { asJson, readFigure } from './figure.kept';
-import { type FigureState, type Pressed, pressKey, undoFigure } from './figure.model';
+import { type FigureState, type Pressed, pressKey, takeReading, undoFigure } from './figure.model';
 import { refusedText } from './figure.words';
 import { Pad, typedKey } from './pad';
 import { Roll } from './roll';
@@ -70,9 +72,29 @@ function Keys({ desk, why, onPage }: KeysProps) {
         )}
       </main>
       {!state.typing && <Pad state={state} tape={tape} press={press} undo={undo} />}
+      {!state.typing && <Calipered desk={desk} />}
       <Docks desk={desk} open={open} onSum={onPage} onClose={() => setOpen(undefined)} />
     </div>
   );
+}
+
+/** Calipers put their reading where a figure is keyed. It is one figure of a sum, so nothing is reckoned yet. */
+function Calipered({ desk: { bench, set, take } }: { readonly desk: Desk }) {
+  const { tape } = bench.settings.value;
+  useInHand({
+    begin: () => {
+      const before = readFigure(bench.figure.value);
+      return ({ text, unit }): Came => {
+        const sound = unit ?? (isMetric(tape) ? 'mm' : 'in');
+        const came = text.startsWith('-') ? undefined : takeReading(before, { text, unit: sound }, tape);
+        if (!came || came.refused) set(before);
+        if (came?.refused) take(came);
+        else if (came) set(came.state);
+        return came ? (came.refused ? 'no-length-wanted' : 'shown') : 'not-above-zero';
+      };
+    },
+  });
+  return null;
 }
 
 type TopBarProps = {

@@ -4,6 +4,7 @@ import { type Expr, tokensOf } from '../../length/expr';
 import { parseLine } from '../../length/parse-line';
 import { readLength } from '../../length/read';
 import { isMetric } from '../../length/tape';
+import { useInHand } from '../../ui/in-hand';
 import { Answer } from './answer';
 import type { Desk } from './desk';
 import { fromLength, takeTyped } from './figure.model';
@@ -22,6 +23,16 @@ export function Typed({ desk, why }: TypedProps) {
   const unit = isMetric(bench.settings.value.tape) ? 'mm' : 'in';
   const expr = parseLine(state.typed, unit);
   const wrong = expr.ok ? why : parseText(expr.error, state.typed);
+  useInHand({
+    field: () => field.current,
+    begin: () => {
+      const at = caretIn(field.current, state.typed);
+      return ({ text, unit: sent = unit }) => {
+        put(`${state.typed.slice(0, at)}${text}${sent === 'mm' ? ' mm' : '"'}${state.typed.slice(at)}`);
+        return 'shown';
+      };
+    },
+  });
   const put = (typed: string) => set({ ...state, typed: typed.slice(0, 400) });
   return (
     <form
@@ -68,6 +79,9 @@ export function Typed({ desk, why }: TypedProps) {
     </form>
   );
 }
+
+const caretIn = (field: HTMLInputElement | null, typed: string): number =>
+  field && document.activeElement === field ? (field.selectionStart ?? typed.length) : typed.length;
 
 /** A sign put in where the typing stands, which stays there; at the end when nobody is typing. */
 function typedInto(field: HTMLInputElement | null, typed: string, sign: string): string {

@@ -1,48 +1,56 @@
-import { assertNever } from '../../length/result';
-import { type FileError, mostBytes } from '../../store/file';
+import { mostInBackup } from '../../store/backup';
 import { jobOf } from '../../store/job';
 import { fold } from '../../store/log';
 import { Bar } from '../../ui/bar';
 import type { Bench, Offered } from '../bench';
+import { fileText } from './file-text';
+import { backupText, LookAll } from './import-all';
 
 /** A job file looked at before anything of it is taken: nothing is overwritten unseen. */
 export function ImportScreen({ bench }: { readonly bench: Bench }) {
-  const offered = bench.offered.value;
+  const one = bench.offered.value;
+  const all = bench.copies.value?.offered.value;
+  const offered = one ?? all;
   const leave = () => {
     bench.letGo();
     bench.go({ at: 'job' });
   };
   return (
     <>
-      <Bar title="Bring a job in" leave={{ label: 'Job', onTap: leave }} />
+      <Bar title="Bring in" leave={{ label: 'Job', onTap: leave }} />
       <main class="page pad-x prefs">
         <label class="btn file">
-          {offered ? 'Another file' : 'Choose a job file'}
+          {offered ? 'Another file' : 'Choose a file'}
           <input
             class="sr"
             type="file"
             accept=".json,.txt,application/json,text/plain"
             onChange={async (event) => {
               const file = event.currentTarget.files?.[0];
-              if (file) await bench.offer(await file.slice(0, mostBytes + 1).text());
+              if (file) await bench.offer(await file.slice(0, mostInBackup + 1).text());
             }}
           />
         </label>
         {!offered && (
           <p class="note">
-            A job shared out from Knifeline, as .json or .txt. It is checked whole before any of it is taken.
+            A job shared out from Knifeline, or a copy of everything, as .json or .txt. It is checked whole
+            before any of it is taken.
           </p>
         )}
-        {offered && 'code' in offered && (
-          <p class="wrongline" role="alert">
-            {fileText(offered)} Nothing was changed.
-          </p>
-        )}
-        {offered && 'file' in offered && <Look offered={offered} bench={bench} />}
+        {one && 'code' in one && <Refused why={fileText(one)} />}
+        {all && 'code' in all && <Refused why={backupText(all)} />}
+        {one && 'file' in one && <Look offered={one} bench={bench} />}
+        {all && 'backup' in all && <LookAll news={all} bench={bench} />}
       </main>
     </>
   );
 }
+
+const Refused = ({ why }: { readonly why: string }) => (
+  <p class="wrongline" role="alert">
+    {why} Nothing was changed.
+  </p>
+);
 
 function Look({ offered, bench }: { readonly offered: Offered; readonly bench: Bench }) {
   const { file, against } = offered;
@@ -83,26 +91,4 @@ function Look({ offered, bench }: { readonly offered: Offered; readonly bench: B
       )}
     </section>
   );
-}
-
-/** Why a file is not taken. */
-export function fileText(error: FileError): string {
-  switch (error.code) {
-    case 'too-big':
-      return `The file is larger than a job can be (${Math.round(error.most / 1024 / 1024)} MB).`;
-    case 'not-json':
-      return 'This is no job file: it cannot be read as one, or it was cut short.';
-    case 'not-a-job-file':
-      return 'This is no job file of Knifeline.';
-    case 'newer-file':
-      return `The file was written by a newer Knifeline (file version ${error.version}). Bring this one up to date first.`;
-    case 'too-many-entries':
-      return `The file has more than ${error.most} entries.`;
-    case 'bad-entry':
-      return `Entry ${error.at + 1} of the file is damaged (${error.why}).`;
-    case 'empty':
-      return 'The file holds no entries.';
-    default:
-      return assertNever(error);
-  }
 }

@@ -5,7 +5,7 @@ import { Bar, BarButton } from '../../ui/bar';
 import { ChoiceDock } from '../../ui/dock';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
-import type { Bench } from '../bench';
+import type { Bench, UpdateHeld } from '../bench';
 import { TextDock } from '../marks/ask';
 import { BoardList, layOutBoard } from '../marks/boards-screen';
 import { rowsOf, viewOf } from '../marks/view';
@@ -13,6 +13,7 @@ import { callGroove, setWords } from '../marks/words';
 import { measureSheet } from '../stock/measure';
 import { sheetOf } from '../stock/sheets';
 import { UndoButton } from '../undo-button';
+import { CopyLine, useFinished } from './copy-line';
 import { CaseList, NextSetup, newCaseIn } from './work';
 
 /** The job in hand: the next thing to do with its figure, stock as measured, boards. Before any job: four things to tap. */
@@ -29,6 +30,14 @@ function First({ bench }: { readonly bench: Bench }) {
         Measuring and marking in the shop. Figures are exact, every mark says from which end, and nothing
         needs a signal.
       </p>
+      {bench.home.at() === 'home-screen' && bench.jobs.value.length === 0 && (
+        <p class="bring">
+          Used in the browser before? On an iPhone nothing of it is here yet.
+          <a class="btn" href="#/import">
+            Bring the copy in
+          </a>
+        </p>
+      )}
       <a class="btn main big" href="#/figure">
         <Icon name="figure" />
         Do a sum
@@ -159,8 +168,11 @@ function Standing({ bench, job }: { readonly bench: Bench; readonly job: Job }) 
 function Next({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
   const ticks = bench.folded.value.ticks;
   const views = job.boards.map((board) => viewOf(board, bench.shop.value, job.tape));
-  const open = views.flatMap((view) => {
-    const row = rowsOf(view, ticks).find((r) => !r.done);
+  const rows = views.map((view) => rowsOf(view, ticks));
+  const all = rows.some((own) => own.length > 0) && rows.flat().every((row) => row.done);
+  useFinished(bench, all);
+  const open = views.flatMap((view, k) => {
+    const row = rows[k]?.find((r) => !r.done);
     return row ? [{ view, row }] : [];
   });
   const stood = open.find(({ view }) => bench.settings.value.saw?.includes(`/${view.board.id}`)) ?? open[0];
@@ -235,9 +247,15 @@ const Plies = () => (
   </svg>
 );
 
+const heldWords: Readonly<Record<UpdateHeld, string>> = {
+  'at-the-saw': ' It starts once the setting that stands at the saw, on another page, is left.',
+  'entry-open': ' It starts once the keys or the list open on another page are closed.',
+  'not-secured': ' It starts once both copies of what is kept here are whole.',
+};
+
 function Kept({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
   const kept = bench.kept.value;
-  const [held, setHeld] = useState(false);
+  const [held, setHeld] = useState<UpdateHeld>();
   return (
     <div class="pad-x keptbox">
       <p class="kept">
@@ -245,6 +263,7 @@ function Kept({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
         Kept on this phone{bench.copies.value === 'both' ? ', in two copies' : ', in a single copy'}. Works
         with no signal.
       </p>
+      <CopyLine bench={bench} />
       {kept === 'may-be-cleared' && (
         <p class="note">
           The browser may clear it when space runs short. Put the app on the home screen, and share the job
@@ -269,10 +288,10 @@ function Kept({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
       {bench.updateWaiting.value && (
         <p class="note">
           Newer version saved. It starts next time you open it.{' '}
-          <button type="button" class="chip" onClick={async () => setHeld(!(await bench.startUpdate()))}>
+          <button type="button" class="chip" onClick={async () => setHeld(await bench.startUpdate())}>
             Start it now
           </button>
-          {held && ' A setting stands at the saw on another page. Leave it there first.'}
+          {held && heldWords[held]}
         </p>
       )}
     </div>

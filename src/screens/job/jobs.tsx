@@ -3,6 +3,7 @@ import { Bar, BarButton } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { TextDock } from '../marks/ask';
+import { CopyOut } from './copy-out';
 
 /** All jobs on this phone, and the deleted ones that can still come back. */
 export function JobsScreen({ bench }: { readonly bench: Bench }) {
@@ -41,6 +42,7 @@ export function JobsScreen({ bench }: { readonly bench: Bench }) {
           <button type="button" class="btn" onClick={() => bench.go({ at: 'import' })}>
             Bring a job file in
           </button>
+          <CopyOut bench={bench} />
           <button type="button" class="btn" onClick={() => void bench.openSample()}>
             Open the sample job
           </button>

@@ -1,13 +1,15 @@
 import { Bar, Segment } from '../../ui/bar';
 import type { Bench } from '../bench';
+import { CopyOut, LastCopied } from './copy-out';
+import { HomeScreen } from './home-screen';
 
 /** How this phone likes things: finish, hand, text. */
 export function PhoneScreen({ bench }: { readonly bench: Bench }) {
-  const { theme, hand, text } = bench.settings.value;
+  const { theme, hand, text, calipers } = bench.settings.value;
   const kept = {
     kept: 'The browser has promised not to clear what is kept here.',
     'may-be-cleared':
-      'The browser may clear what is kept here when space runs short. Putting the app on the home screen helps; so does sharing jobs out.',
+      'The browser may clear what is kept here when space runs short. Putting the app on the home screen helps; so does a copy of everything.',
     unknown: 'The browser has not said whether it keeps this when space runs short.',
   }[bench.kept.value];
   const copies = {
@@ -57,13 +59,36 @@ export function PhoneScreen({ bench }: { readonly bench: Bench }) {
             },
           ]}
         />
+        <h2 class="sec">Calipers type</h2>
+        <Segment
+          label="Calipers type"
+          choices={[
+            {
+              label: 'As the tape',
+              chosen: calipers === 'tape',
+              onTap: () => void bench.keep({ calipers: 'tape' }),
+            },
+            { label: 'Inches', chosen: calipers === 'in', onTap: () => void bench.keep({ calipers: 'in' }) },
+            { label: 'mm', chosen: calipers === 'mm', onTap: () => void bench.keep({ calipers: 'mm' }) },
+          ]}
+        />
+        <p class="note">
+          Calipers that act as a keyboard send figures without a unit: set here what their own button is set
+          to.
+        </p>
+        <h2 class="sec">A copy of everything</h2>
+        <LastCopied bench={bench} />
+        <CopyOut bench={bench} />
+        <a class="btn" href="#/import">
+          Bring a copy in
+        </a>
+        <HomeScreen bench={bench} />
         <h2 class="sec">What is kept</h2>
         <p>{kept}</p>
         <p>{copies}</p>
         <p class="note">
-          Jobs, figures and settings stay on this phone and go nowhere by themselves. Share a job out as a
-          file to carry it, or to keep a copy. Installing the app on an iPhone starts it empty: share jobs out
-          first, bring them in after.
+          Jobs, figures and settings stay on this phone and go nowhere by themselves. A copy of everything is
+          one file; keep it somewhere else than on this phone.
         </p>
         <p class="note">
           The typeface is Encode Sans, under the SIL Open Font License: fonts-OFL.txt beside this page.

@@ -7,6 +7,7 @@ import type { Bench } from '../bench';
 import { checklistOf, cutCount, isDone, misfits, standingCard } from '../cuts/view';
 import { setupTitle } from '../cuts/words';
 import type { Plan } from '../plan';
+import { useFinished } from './copy-line';
 
 /** A new case in the job in hand, or in a new one. */
 export async function newCaseIn(bench: Bench): Promise<void> {
@@ -67,6 +68,8 @@ export function CaseList({ bench, job }: WorkProps) {
   const plan = job.cases.length + job.banks.length > 0 ? bench.plan.value : undefined;
   const list = plan && checklistOf(plan, bench.folded.value);
   const off = list ? misfits(list).length : 0;
+  const count = list && cutCount(list);
+  useFinished(bench, count !== undefined && count.of > 0 && count.cut === count.of);
   return (
     <>
       <div class="sechead">
@@ -89,11 +92,11 @@ export function CaseList({ bench, job }: WorkProps) {
         ))}
       </ul>
       <BankList bench={bench} job={job} />
-      {list && plan && plan.operations.length > 0 && (
+      {list && count && plan && plan.operations.length > 0 && (
         <button type="button" class="sect" onClick={() => bench.go({ at: 'cuts' })}>
           <b>Cuts</b>
           <span>
-            {cutCount(list).cut} of {cutCount(list).of} cut
+            {count.cut} of {count.of} cut
           </span>
           <StoryStick done={list.cards.map((card) => isDone(list, card))} label="Settings done" />
         </button>

@@ -1,0 +1,11 @@
+import { signal } from '@preact/signals';
+
+export type Later = typeof import('./later');
+
+/** Everything that is not the first thing seen, once it is there. */
+export const later = signal<Later | undefined>(undefined);
+
+/** Brings in the screens that are not the first thing seen. */
+export async function bringLater(): Promise<void> {
+  later.value = await import('./later');
+}

@@ -1,0 +1,103 @@
+import { effect, type Signal, signal } from '@preact/signals';
+import type { Copies, WentOut } from '../screens/copies';
+import { type Backup, isBackup, readBackup, writeBackup } from '../store/backup';
+import { type JobNews, newsOf, type Ways } from '../store/backup-news';
+import { asideOf, compareWith, type JobFile } from '../store/file';
+import type { JobLine, Store } from '../store/store';
+import { copyCount } from './copy-count';
+import { handOut } from './hand-out';
+import { likesOf, takeWays } from './ways';
+
+/** What copying needs of the bench. */
+export type CopyHands = {
+  readonly store: Store;
+  /** Goes up with each act of this page. */
+  readonly acted: Signal<number>;
+  /** Looks at the jobs again, and opens one when none is in hand. */
+  readonly refresh: () => Promise<void>;
+};
+
+/** Everything of this phone, out and in. */
+export function copiesOf({ store, acted, refresh }: CopyHands): Copies {
+  const offered = signal<Copies['offered']['value']>(undefined);
+  const counted = copyCount(store);
+  let last = acted.peek();
+  effect(() => {
+    counted.add(acted.value - last);
+    last = acted.value;
+  });
+
+  async function out(): Promise<WentOut> {
+    const upTo = counted.since.peek();
+    let failed = false;
+    const text = async () => {
+      const written = await writeBackup(await everything(store));
+      if (!written.ok) failed = true;
+      return written.ok ? written.value : '';
+    };
+    if (!globalThis.crypto.subtle) return 'no-check';
+    const went = await handOut(`Knifeline ${new Date().toISOString().slice(0, 10)}`, text);
+    if (failed) return 'no-check';
+    if (went !== 'left' && went !== 'not-written') await counted.copied(upTo);
+    return went;
+  }
+
+  async function offer(text: string): Promise<void> {
+    const read = await readBackup(text);
+    if (!read.ok) {
+      offered.value = read.error;
+      return;
+    }
+    const jobs = await Promise.all(read.value.jobs.map(besideOurs(store, await store.jobs())));
+    offered.value = newsOf(read.value, jobs, await waysOf(store));
+  }
+
+  async function take(whose: 'ours' | 'theirs') {
+    const news = offered.peek();
+    if (!news || 'code' in news) return { jobs: 0, of: 0 };
+    let jobs = 0;
+    for (const { file, against } of news.jobs) {
+      const done = await store.addEntries(file.job, file.entries, asideOf(against?.differing ?? []));
+      if (!done.ok) break;
+      jobs += 1;
+    }
+    const whole = jobs === news.jobs.length && (await takeWays(store, news, whose));
+    await refresh();
+    if (whole) offered.value = undefined;
+    return { jobs, of: news.jobs.length };
+  }
+
+  return {
+    ...counted,
+    out,
+    offered,
+    offer,
+    take,
+    knows: isBackup,
+    letGo: () => {
+      offered.value = undefined;
+    },
+  };
+}
+
+/** Every job of the phone, the deleted ones too: they can still come back. */
+async function everything(store: Store): Promise<Backup> {
+  const jobs: JobFile[] = [];
+  for (const { id } of await store.jobs()) {
+    const { entries } = await store.load(id);
+    jobs.push({ job: id, entries });
+  }
+  return { jobs, ...(await waysOf(store)) };
+}
+
+const waysOf = async (store: Store): Promise<Ways> => ({
+  shop: await store.shop(),
+  likes: likesOf(await store.settings()),
+});
+
+const besideOurs =
+  (store: Store, lines: readonly JobLine[]) =>
+  async (file: JobFile): Promise<JobNews> =>
+    lines.some(({ id }) => id === file.job)
+      ? { file, against: compareWith((await store.load(file.job)).entries, file.entries) }
+      : { file };
