@@ -1,72 +1,8 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createServer, type Server } from 'node:http';
-import os from 'node:os';
+import { readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from '@playwright/test';
 import { openSample, readyOffline } from './app';
-
-const types: Record<string, string> = {
-  '.html': 'text/html',
-  '.js': 'text/javascript',
-  '.css': 'text/css',
-  '.json': 'application/json',
-  '.webmanifest': 'application/manifest+json',
-  '.svg': 'image/svg+xml',
-  '.png': 'image/png',
-  '.woff2': 'font/woff2',
-};
-
-/** A plain static host over a copy of the build that a test may change: a new release. */
-async function host(
-  port: number,
-): Promise<{ readonly folder: string; readonly url: string; readonly close: () => void }> {
-  const folder = mkdtempSync(path.join(os.tmpdir(), 'knifeline-host-'));
-  cpSync('dist', folder, { recursive: true });
-  const server: Server = createServer((request, response) => {
-    const name = (request.url ?? '/').split('?')[0]?.replace(/\/$/, '/index.html') ?? '';
-    try {
-      const body = readFileSync(path.join(folder, path.normalize(name)));
-      response.writeHead(200, {
-        'content-type': types[path.extname(name)] ?? 'text/plain',
-        'cache-control': 'no-cache',
-      });
-      response.end(body);
-    } catch {
-      response.writeHead(404).end();
-    }
-  });
-  await new Promise<void>((done) => server.listen(port, 'localhost', done));
-  return {
-    folder,
-    url: `http://localhost:${port}/`,
-    close: () => {
-      server.closeAllConnections();
-      server.close();
-      rmSync(folder, { recursive: true, force: true });
-    },
-  };
-}
-
-/** A new release: the page says so, and the worker's list names the new page. */
-function release(folder: string): void {
-  const page = path.join(folder, 'index.html');
-  writeFileSync(
-    page,
-    readFileSync(page, 'utf8').replace('<title>Knifeline</title>', '<title>Knifeline, newer</title>'),
-  );
-  const worker = path.join(folder, 'sw.js');
-  const text = readFileSync(worker, 'utf8');
-  const changed = text.replace(
-    /(revision:[`"'])[0-9a-f]{32}([`"'],url:[`"']index\.html)|("revision":")[0-9a-f]{32}(","url":"index\.html)/,
-    (all) => all.replace(/[0-9a-f]{32}/, 'f'.repeat(32)),
-  );
-  const other =
-    changed === text
-      ? text.replace(/(index\.html[`"'],\s*revision:\s*[`"'])[0-9a-f]{32}/, `$1${'f'.repeat(32)}`)
-      : changed;
-  expect(other).not.toBe(text);
-  writeFileSync(worker, other);
-}
+import { host, release } from './host';
 
 test('a newer version waits: never swapped at the saw, started when asked elsewhere', async ({ context }) => {
   const site = await host(4191);
@@ -88,7 +24,7 @@ test('a newer version waits: never swapped at the saw, started when asked elsewh
     await page.goto(`${site.url}#/`);
     await expect(page.getByText('Newer version saved. It starts next time you open it.')).toBeVisible();
     await page.getByRole('button', { name: 'Start it now' }).click();
-    await expect(page.getByText('A setting stands at the saw on another page.')).toBeVisible();
+    await expect(page.getByText('It starts once the setting that stands at the saw')).toBeVisible();
     await saw.close();
     await page.waitForTimeout(400);
     await page.getByRole('button', { name: 'Start it now' }).click();

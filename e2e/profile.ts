@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { type BrowserContext, chromium } from '@playwright/test';
@@ -10,12 +10,22 @@ export type Profile = {
   readonly open: () => Promise<BrowserContext>;
   /** Ends every process of the browser at once, as a phone does. */
   readonly kill: () => Promise<void>;
+  /** A second one, as this one is now; its browser must be closed. */
+  readonly copy: () => Profile;
   readonly remove: () => void;
 };
 
-export function newProfile(): Profile {
-  const folder = mkdtempSync(path.join(os.tmpdir(), 'knifeline-profile-'));
+export const newProfile = (): Profile => profileIn(newFolder());
+
+const newFolder = (): string => mkdtempSync(path.join(os.tmpdir(), 'knifeline-profile-'));
+
+function profileIn(folder: string): Profile {
   return {
+    copy: () => {
+      const other = newFolder();
+      cpSync(folder, other, { recursive: true, verbatimSymlinks: true });
+      return profileIn(other);
+    },
     open: () => open(folder),
     kill: () => kill(folder),
     remove: () => rmSync(folder, { recursive: true, force: true }),

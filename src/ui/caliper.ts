@@ -31,12 +31,13 @@ export function hear(burst: Burst | undefined, { key, at, repeat }: Stroke): Hea
   const goesOn = burst !== undefined && at - burst.last <= widestGap && at - burst.first <= longest;
   if (key === 'Enter')
     return goesOn && isReading(burst.text) ? { burst: undefined, reading: burst.text } : nothing;
-  if (key.length !== 1 || repeat) return nothing;
-  return goesOn
-    ? { burst: { text: burst.text + key, first: burst.first, last: at } }
-    : { burst: { text: key, first: at, last: at }, began: true };
+  const sign = key.length === 1 && !repeat ? key : noSign;
+  if (goesOn) return { burst: { text: burst.text + sign, first: burst.first, last: at } };
+  return sign === noSign ? nothing : { burst: { text: sign, first: at, last: at }, began: true };
 }
 
+/** Stands for a key that no reading has in it, so that what comes right behind it is none either. */
+const noSign = '?';
 const nothing: Heard = { burst: undefined };
 
 function isReading(text: string): boolean {

@@ -3,10 +3,16 @@ import { askToPersist, readSettings } from '../../src/store/settings';
 
 describe('readSettings', () => {
   test('nothing kept yet gives the usual', () =>
-    expect(readSettings({})).toEqual({ theme: 'phone', hand: 'right', text: 'phone', tape: '1/32' }));
+    expect(readSettings({})).toEqual({
+      theme: 'phone',
+      hand: 'right',
+      text: 'phone',
+      calipers: 'tape',
+      tape: '1/32',
+    }));
 
   test('what is kept reads back', () => {
-    const kept = { theme: 'blued', hand: 'left', text: 'large', tape: '1/2 mm' };
+    const kept = { theme: 'blued', hand: 'left', text: 'large', calipers: 'mm', tape: '1/2 mm' };
     const where = { job: 'j1', here: '#/job', saw: '#/saw/b1/r1~1~p1' };
     expect(readSettings({ ...kept, ...where })).toEqual({ ...kept, ...where });
   });

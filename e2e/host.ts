@@ -1,0 +1,121 @@
+import { cpSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer, type Server, type ServerResponse } from 'node:http';
+import os from 'node:os';
+import path from 'node:path';
+import { expect } from '@playwright/test';
+
+const types: Record<string, string> = {
+  '.html': 'text/html',
+  '.js': 'text/javascript',
+  '.css': 'text/css',
+  '.json': 'application/json',
+  '.webmanifest': 'application/manifest+json',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.woff2': 'font/woff2',
+};
+
+/** What the host does instead of answering: a file it lacks, an error, or silence. */
+export type Fault = 'missing' | 'error' | 'silent';
+
+export type Host = {
+  readonly folder: string;
+  readonly url: string;
+  /** Asked for each request, with the file's name below the folder; undefined answers as it should. */
+  readonly fault: (decide: (file: string) => Fault | undefined) => void;
+  readonly close: () => void;
+};
+
+/** A plain static host over a copy of the build that a test may change: a new release. */
+export async function host(port: number, from = 'dist'): Promise<Host> {
+  const folder = mkdtempSync(path.join(os.tmpdir(), 'knifeline-host-'));
+  cpSync(from, folder, { recursive: true });
+  let decide: (file: string) => Fault | undefined = () => undefined;
+  const server: Server = createServer((request, response) => {
+    const name = (request.url ?? '/').split('?')[0]?.replace(/\/$/, '/index.html') ?? '';
+    const file = path.normalize(name).replace(/^\//, '');
+    const fault = decide(file);
+    if (fault === 'silent') return;
+    if (fault) response.writeHead(fault === 'missing' ? 404 : 500).end();
+    else answer(response, path.join(folder, file));
+  });
+  await new Promise<void>((done) => server.listen(port, 'localhost', done));
+  return {
+    folder,
+    url: `http://localhost:${port}/`,
+    fault: (by) => {
+      decide = by;
+    },
+    close: () => {
+      server.closeAllConnections();
+      server.close();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+function answer(response: ServerResponse, file: string): void {
+  try {
+    const body = readFileSync(file);
+    response.writeHead(200, {
+      'content-type': types[path.extname(file)] ?? 'text/plain',
+      'cache-control': 'no-cache',
+    });
+    response.end(body);
+  } catch {
+    response.writeHead(404).end();
+  }
+}
+
+/** A new release: the page says so, and the worker's list names the new page. */
+export function release(folder: string): void {
+  const page = path.join(folder, 'index.html');
+  writeFileSync(
+    page,
+    readFileSync(page, 'utf8').replace('<title>Knifeline</title>', '<title>Knifeline, newer</title>'),
+  );
+  const worker = path.join(folder, 'sw.js');
+  const text = readFileSync(worker, 'utf8');
+  const changed = text.replace(
+    /(revision:[`"'])[0-9a-f]{32}([`"'],url:[`"']index\.html)|("revision":")[0-9a-f]{32}(","url":"index\.html)/,
+    (all) => all.replace(/[0-9a-f]{32}/, 'f'.repeat(32)),
+  );
+  const other =
+    changed === text
+      ? text.replace(/(index\.html[`"'],\s*revision:\s*[`"'])[0-9a-f]{32}/, `$1${'f'.repeat(32)}`)
+      : changed;
+  expect(other).not.toBe(text);
+  writeFileSync(worker, other);
+}
+
+/**
+ * A new release in which every script and style has a new name, as when all of them changed: what is left of the old
+ * version cannot stand in for the new one.
+ */
+export function releaseAll(folder: string): void {
+  release(folder);
+  const assets = path.join(folder, 'assets');
+  const named = readdirSync(assets)
+    .filter((file) => /-[\w-]{8}\.(js|css|woff2|json)$/.test(file))
+    .map((file) => [file, file.replace(/-[\w-]{8}\.(\w+)$/, '-newer000.$1')] as const);
+  for (const [was, is] of named) renameSync(path.join(assets, was), path.join(assets, is));
+  for (const file of [
+    path.join(folder, 'index.html'),
+    path.join(folder, 'sw.js'),
+    ...readdirSync(assets)
+      .filter((name) => /\.(js|css)$/.test(name))
+      .map((name) => path.join(assets, name)),
+  ]) {
+    const text = readFileSync(file, 'utf8');
+    writeFileSync(
+      file,
+      named.reduce((all, [was, is]) => all.replaceAll(was, is), text),
+    );
+  }
+}
+
+/** The files a release wants kept on the phone. */
+export function filesOf(folder: string): readonly string[] {
+  const worker = readFileSync(path.join(folder, 'sw.js'), 'utf8');
+  return [...worker.matchAll(/url:\s*[`"']([^`"']+)[`"']|"url":"([^"]+)"/g)].map((m) => m[1] ?? m[2] ?? '');
+}
