@@ -89,11 +89,12 @@ export function release(folder: string): void {
 }
 
 /**
- * A new release in which every script and style has a new name, as when all of them changed: what is left of the old
- * version cannot stand in for the new one.
+ * A new release in which every file changed: each script and style has a new name, each other file a new mark, so that
+ * nothing left of the old version can stand in for the new one.
  */
 export function releaseAll(folder: string): void {
   release(folder);
+  remark(path.join(folder, 'sw.js'));
   const assets = path.join(folder, 'assets');
   const named = readdirSync(assets)
     .filter((file) => /-[\w-]{8}\.(js|css|woff2|json)$/.test(file))
@@ -112,6 +113,15 @@ export function releaseAll(folder: string): void {
       named.reduce((all, [was, is]) => all.replaceAll(was, is), text),
     );
   }
+}
+
+/** Other marks for all files that keep their names. */
+function remark(worker: string): void {
+  const text = readFileSync(worker, 'utf8');
+  const changed = text.replace(/[`"']([0-9a-f]{32})[`"']/g, (all, mark: string) =>
+    all.replace(mark, [...mark].reverse().join('')),
+  );
+  writeFileSync(worker, changed);
 }
 
 /** The files a release wants kept on the phone. */

@@ -107,7 +107,7 @@ async function fail(
   site: Host,
   profile: Profile,
 ) {
-  const files = filesOf(site.folder);
+  const files = ['sw.js', ...filesOf(site.folder)];
   const bad = files[file % files.length] ?? '';
   let hit = false;
   site.fault((asked) => {
@@ -118,12 +118,8 @@ async function fail(
   const context = await profile.open();
   const page = await context.newPage();
   await page.goto(site.url);
-  await page.waitForFunction(async () => {
-    const there = await navigator.serviceWorker.getRegistration();
-    await there?.update().catch(() => undefined);
-    return there !== undefined && !there.installing;
-  });
-  await expect.poll(() => hit).toBe(true);
+  await expect.poll(() => hit, { timeout: 30_000 }).toBe(true);
+  await page.waitForFunction(async () => !(await navigator.serviceWorker.getRegistration())?.installing);
   expect(
     await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.waiting),
   ).toBeFalsy();
@@ -150,7 +146,7 @@ async function startsOffline(profile: Profile, url: string): Promise<string> {
     );
     const missing = said.filter((text) => /assets\/|chunk|dynamically imported/i.test(text));
     expect(missing).toEqual([]);
-    return page.title();
+    return await page.title();
   } finally {
     await context.close();
   }
@@ -163,7 +159,7 @@ async function solverAnswers(page: Page): Promise<void> {
     const scripts = names.filter((name) => name.endsWith('.js'));
     const texts = await Promise.all(scripts.map(async (name) => (await fetch(name)).text()));
     const workers = texts.flatMap((text) =>
-      [...text.matchAll(/assets\/solver-[\w-]+\.js/g)].map((m) => m[0]),
+      [...text.matchAll(/solver-[\w-]+\.js/g)].map((m) => `./assets/${m[0]}`),
     );
     const answers = await Promise.all(
       [...new Set(workers)].map((name) =>
