@@ -87,10 +87,12 @@ test('where figures differ the phone says where, and asks whose stand', async ({
   await bringIn(page, text);
   await expect(page.getByText(/differ in one place: hand\./)).toBeVisible();
   await page.getByRole('button', { name: 'Take it in, keep this phone’s' }).click();
+  await expect(page.getByRole('heading', { name: 'Bench hook' })).toBeVisible();
   await expect(page.locator('html')).not.toHaveClass(/hand-left/);
   await page.goto('./#/import');
   await bringIn(page, text);
   await page.getByRole('button', { name: 'Take it in, with the file’s' }).click();
+  await expect(page.getByRole('heading', { name: 'Bench hook' })).toBeVisible();
   await expect(page.locator('html')).toHaveClass(/hand-left/);
 });
 
@@ -208,10 +210,10 @@ test('an empty home-screen app offers to bring the copy in first; on an iPhone t
   await expect(app.getByText('Choose a file')).toBeVisible();
   await app.goto('./#/phone');
   await expect(app.getByRole('heading', { name: 'On the home screen' })).toBeHidden();
-  await openSample(app);
+  await openSample(app, './#/');
 
   const inBrowser = await iPhone(false);
-  await inBrowser.goto('./');
+  await inBrowser.goto('./#/');
   await expect(inBrowser.getByRole('link', { name: 'Bring the copy in' })).toBeHidden();
   await inBrowser.goto('./#/phone');
   await expect(inBrowser.getByText('On an iPhone the app on the home screen starts empty')).toBeVisible();

@@ -21,7 +21,7 @@ export type CopyHands = {
 export function copiesOf({ store, acted, refresh }: CopyHands): Copies {
   const offered = signal<Copies['offered']['value']>(undefined);
   const counted = copyCount(store);
-  let last = acted.peek();
+  let last = 0; // what was done before this file came counts too
   effect(() => {
     counted.add(acted.value - last);
     last = acted.value;

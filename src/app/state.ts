@@ -1,6 +1,7 @@
 import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { Length } from '../length/length';
 import type { Bench, Offered } from '../screens/bench';
+import type { Copies } from '../screens/copies';
 import type { Plan } from '../screens/plan';
 import { type Route, readRoute, writeRoute } from '../screens/routes';
 import type { SaveError } from '../store/db';
@@ -72,7 +73,10 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   const kept = signal<Kept>('unknown');
   const setAside = signal(aside.length);
   const acted = signal(0);
-  const copies = computed(() => later.value?.copiesOf({ store, acted, refresh }));
+  const copies = signal<Copies | undefined>(undefined);
+  later.subscribe((there) => {
+    copies.value = there?.copiesOf({ store, acted, refresh });
+  });
   const offered = signal<Offered | FileError | undefined>(undefined);
   const job = computed<Job | undefined>(() => {
     decided.value;
