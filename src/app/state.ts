@@ -11,7 +11,7 @@ import { editJob, type Job, jobOf } from '../store/job';
 import { clear } from '../store/keeping';
 import { extend, type Folded, fold, merge, undoable, undoOf } from '../store/log';
 import { askToPersist, type Kept, readSettings, type Settings } from '../store/settings';
-import type { Copies, JobLine, NewAct, Store } from '../store/store';
+import type { JobLine, KeptIn, NewAct, Store } from '../store/store';
 import { prepareAct } from '../store/writes';
 import type { Shop } from '../trade/grooves/board';
 import { hold, sawLock } from '../ui/hold';
@@ -37,15 +37,6 @@ export type Around = {
   readonly gone: ReadonlySignal<boolean>;
 };
 
-/** Whether all that is kept is safe, so that a newer version may start; a store with one copy has no more to say. */
-const secured = async (store: Store & { readonly secure?: () => Promise<unknown> }): Promise<boolean> => {
-  try {
-    return (await store.secure?.()) !== false;
-  } catch {
-    return false;
-  }
-};
-
 /** The bench over an open store: everything a screen reads or does, in one place. */
 export async function makeBench(store: Store, { sample, planning, gone }: Around): Promise<Bench> {
   const here = { device: store.device, now: () => new Date().toISOString() };
@@ -67,7 +58,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   const settings = signal<Settings>(readSettings(keptNow));
   const figure = signal<Json | undefined>(keptNow.figure);
   const unsaved = makeUnsaved();
-  const copies = signal<Copies>(store.copies());
+  const keptIn = signal<KeptIn>(store.keptIn());
   const restored = signal(store.restored);
   const saving = signal<ReadonlySet<string>>(new Set());
   const kept = signal<Kept>('unknown');
@@ -279,8 +270,8 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
       });
     }
   });
-  store.onCopies((now) => {
-    copies.value = now;
+  store.onKeptIn((now) => {
+    keptIn.value = now;
   });
   addEventListener('hashchange', arrived);
   addEventListener('popstate', arrived);
@@ -313,7 +304,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     shop,
     settings,
     unsaved: unsaved.now,
-    copies,
+    keptIn,
     restored,
     readOnly: gone,
     saving,
@@ -377,7 +368,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
       copies.value?.letGo();
     },
     laying,
-    startUpdate: () => startUpdate(() => secured(store)),
+    startUpdate: () => startUpdate(() => store.secure().catch(() => false)),
     holdSaw: () => hold(sawLock),
     copies,
     home: homeScreen(),

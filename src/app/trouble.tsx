@@ -16,7 +16,7 @@ export function Trouble({ bench }: { readonly bench: Bench }) {
       </Line>
     );
   if (unsaved) return <NotSaved bench={bench} why={unsaved.why} label={unsaved.act?.label} />;
-  if (bench.copies.value === 'journal')
+  if (bench.keptIn.value === 'journal')
     return (
       <Line says="The phone’s database does not answer. Changes are kept in the second copy alone and come back when the app is opened again.">
         <button type="button" class="icon box" onClick={() => location.reload()}>

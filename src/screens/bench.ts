@@ -6,7 +6,7 @@ import type { Comparison, FileError, JobFile } from '../store/file';
 import type { Job } from '../store/job';
 import type { Folded } from '../store/log';
 import type { Kept, Settings } from '../store/settings';
-import type { Copies, JobLine } from '../store/store';
+import type { JobLine, KeptIn } from '../store/store';
 import type { Shop } from '../trade/grooves/board';
 import type { Copies } from './copies';
 import type { Home } from './home';
@@ -37,7 +37,7 @@ export type Bench = {
   readonly unsaved: ReadonlySignal<
     { readonly act?: { readonly label: string }; readonly why: SaveError } | undefined
   >;
-  readonly copies: ReadonlySignal<Copies>;
+  readonly keptIn: ReadonlySignal<KeptIn>;
   /** Entries the browser had lost and the second copy gave back. */
   readonly restored: ReadonlySignal<number>;
   /** A newer page has what is kept here: this one only shows. */

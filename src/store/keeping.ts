@@ -5,7 +5,7 @@ import type { Journal } from './journal/journal';
 import { evenOut, reserveKey } from './journal/restore';
 import type { Row } from './journal/row';
 import type { Pages } from './pages';
-import type { Copies } from './store';
+import type { KeptIn } from './store';
 import { sent, strict, whole } from './whole';
 import {
   type Added,
@@ -29,25 +29,25 @@ export type Here = {
 
 type Keeper = {
   readonly journal: Journal | undefined;
-  readonly copies: () => Copies;
-  readonly onCopies: (heard: (copies: Copies) => void) => void;
-  readonly setCopies: (copies: Copies) => void;
+  readonly keptIn: () => KeptIn;
+  readonly onKeptIn: (heard: (keptIn: KeptIn) => void) => void;
+  readonly setKeptIn: (keptIn: KeptIn) => void;
   /** Greatest count seen of a job: a change the journal alone takes follows it. */
   readonly last: (job: string) => number;
   readonly seen: (job: string, entries: readonly Entry[]) => void;
 };
 
 export function keeperOf(journal: Journal | undefined): Keeper {
-  let copies: Copies = journal ? 'both' : 'database';
-  const heard: ((copies: Copies) => void)[] = [];
+  let keptIn: KeptIn = journal ? 'both' : 'database';
+  const heard: ((keptIn: KeptIn) => void)[] = [];
   const counts = new Map<string, number>();
   return {
     journal,
-    copies: () => copies,
-    onCopies: (hear) => void heard.push(hear),
-    setCopies: (now) => {
-      if (now === copies) return;
-      copies = now;
+    keptIn: () => keptIn,
+    onKeptIn: (hear) => void heard.push(hear),
+    setKeptIn: (now) => {
+      if (now === keptIn) return;
+      keptIn = now;
       for (const hear of heard) hear(now);
     },
     last: (job) => counts.get(job) ?? 0,
@@ -80,15 +80,15 @@ async function kept<T>(here: Here, keep: Keep<T>): Promise<Result<T, SaveError>>
   if ('broken' in done) {
     const value = alone?.();
     if (value === undefined || !(await here.journal?.append(rows(value)))) return err(done.broken);
-    here.setCopies('journal');
+    here.setKeptIn('journal');
     return ok(value);
   }
   if (!done.ok) return done;
   here.pages.tell(tell);
   const second = (await here.journal?.append(rows(done.value))) ?? false;
-  if (!second) here.setCopies('database');
+  if (!second) here.setKeptIn('database');
   // both take changes again: each may lack what the other took alone
-  else if (here.copies() !== 'both') void keepEven(here).catch(() => undefined);
+  else if (here.keptIn() !== 'both') void keepEven(here).catch(() => undefined);
   return done;
 }
 
@@ -228,6 +228,6 @@ async function evenNow(here: Here): Promise<number> {
   await layBy(here);
   if (!journal) return 0;
   const { restored, both } = await evenOut(connection.use, journal);
-  here.setCopies(both ? 'both' : 'database');
+  here.setKeptIn(both ? 'both' : 'database');
   return restored;
 }

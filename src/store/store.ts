@@ -21,7 +21,7 @@ export type { JobLine, NewAct };
  * - `database`: the database alone; this browser has no place for a journal, or it does not answer.
  * - `journal`: the database does not take it; the journal has it, and gives it back at the next start.
  */
-export type Copies = 'both' | 'database' | 'journal';
+export type KeptIn = 'both' | 'database' | 'journal';
 
 export type Store = {
   readonly device: string;
@@ -52,8 +52,8 @@ export type Store = {
   /** Whether everything is in both copies, where there is a place for two; brings them even first. */
   readonly secure: () => Promise<boolean>;
   /** How many copies of the last change there are. */
-  readonly copies: () => Copies;
-  readonly onCopies: (heard: (copies: Copies) => void) => void;
+  readonly keptIn: () => KeptIn;
+  readonly onKeptIn: (heard: (now: KeptIn) => void) => void;
   /** A newer version of the app has the database: nothing is written any more. */
   readonly readOnly: () => boolean;
   readonly aside: () => Promise<readonly Aside[]>;
@@ -150,11 +150,11 @@ function storeOn(here: Here, restored: number): Store {
     evenOut: () => keepEven(here),
     secure: async () => {
       await keepEven(here);
-      return here.journal === undefined || here.copies() === 'both';
+      return here.journal === undefined || here.keptIn() === 'both';
     },
     readOnly: here.connection.readOnly,
-    copies: here.copies,
-    onCopies: here.onCopies,
+    keptIn: here.keptIn,
+    onKeptIn: here.onKeptIn,
     onChange: pages.hear,
     close: () => {
       pages.close();

@@ -194,20 +194,20 @@ describe('the journal, call by call', () => {
     if (!opened.ok) throw new Error(opened.error.code);
     const store = opened.value;
     const heard: string[] = [];
-    store.onCopies((copies) => void heard.push(copies));
+    store.onKeptIn((now) => void heard.push(now));
     await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
-    expect(store.copies()).toBe('both');
+    expect(store.keptIn()).toBe('both');
     folder.fail = () => {
       throw new Error('no');
     };
     await store.append({ job: 'j1', label: 'Cut', changes: [tick('s1')] });
-    expect(store.copies()).toBe('database');
+    expect(store.keptIn()).toBe('database');
     expect(await store.secure()).toBe(false);
     folder.fail = undefined;
     // the next change finds it well again, and what it missed follows
     await store.append({ job: 'j1', label: 'Cut', changes: [tick('s2')] });
     expect(await store.secure()).toBe(true);
-    expect([store.copies(), heard]).toEqual(['both', ['database', 'both']]);
+    expect([store.keptIn(), heard]).toEqual(['both', ['database', 'both']]);
     globalThis.indexedDB = new Factory();
     const wiped = await open(folder);
     if (!wiped.ok) throw new Error(wiped.error.code);

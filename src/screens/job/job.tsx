@@ -56,7 +56,7 @@ function First({ bench }: { readonly bench: Bench }) {
       </button>
       <p class="kept">
         <Icon name="phone" />
-        Kept on this phone{bench.copies.value === 'both' ? ', in two copies' : ', in a single copy'}. Works
+        Kept on this phone{bench.keptIn.value === 'both' ? ', in two copies' : ', in a single copy'}. Works
         with no signal.
       </p>
       <p class="note">
@@ -260,7 +260,7 @@ function Kept({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
     <div class="pad-x keptbox">
       <p class="kept">
         <Icon name="phone" />
-        Kept on this phone{bench.copies.value === 'both' ? ', in two copies' : ', in a single copy'}. Works
+        Kept on this phone{bench.keptIn.value === 'both' ? ', in two copies' : ', in a single copy'}. Works
         with no signal.
       </p>
       <CopyLine bench={bench} />

@@ -12,11 +12,11 @@ export function PhoneScreen({ bench }: { readonly bench: Bench }) {
       'The browser may clear what is kept here when space runs short. Putting the app on the home screen helps; so does a copy of everything.',
     unknown: 'The browser has not said whether it keeps this when space runs short.',
   }[bench.kept.value];
-  const copies = {
+  const keptIn = {
     both: 'Every change is kept twice: in the browser’s database and in a journal beside it.',
     database: 'Kept in a single copy: this browser has no place for the journal, or it does not answer.',
     journal: 'The database does not answer: changes are kept in the journal alone.',
-  }[bench.copies.value];
+  }[bench.keptIn.value];
   return (
     <>
       <Bar title="This phone" leave={{ label: 'Job', onTap: () => bench.go({ at: 'job' }) }} />
@@ -85,7 +85,7 @@ export function PhoneScreen({ bench }: { readonly bench: Bench }) {
         <HomeScreen bench={bench} />
         <h2 class="sec">What is kept</h2>
         <p>{kept}</p>
-        <p>{copies}</p>
+        <p>{keptIn}</p>
         <p class="note">
           Jobs, figures and settings stay on this phone and go nowhere by themselves. A copy of everything is
           one file; keep it somewhere else than on this phone.
