@@ -2,7 +2,7 @@
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { needBrowser } from '../e2e/tools/browser.mjs';
-import { installPackages, root, tool } from '../e2e/tools/install.mjs';
+import { installPackages, root, run, tool } from '../e2e/tools/install.mjs';
 
 const fast = process.argv.includes('--fast');
 const reports = path.join(root, 'test-results');
@@ -59,6 +59,15 @@ async function browser() {
   tally(good, stats?.expected ?? 0, (stats?.unexpected ?? 0) + (stats?.flaky ?? 0));
 }
 
+/** Browsers killed while they write; its size by KNIFELINE_NIGHTLY and KNIFELINE_KILLS (e2e/kills/sizes.mjs). */
+function kills() {
+  console.log('\n== kills');
+  const good = run('node', ['e2e/kills/run.mjs']) === 0;
+  const report = read('kills.json');
+  passed += report?.passed ?? 0;
+  failed += good ? 0 : Math.max(report?.failed ?? 1, 1);
+}
+
 installPackages();
 rmSync(reports, { recursive: true, force: true });
 mkdirSync(reports, { recursive: true });
@@ -68,6 +77,7 @@ if (fast) unit();
 else if (step('build', ['vite', 'build', '--logLevel', 'warn'])) {
   unit();
   await browser();
+  kills();
 }
 console.log(`\n${passed} passed, ${failed} failed`);
 process.exit(failed === 0 ? 0 : 1);

@@ -1,0 +1,41 @@
+// The one place that knows how a store is opened and what it says of itself at the start.
+import { randomId } from '../../../src/app/random';
+import { openStore } from '../../../src/store/store';
+
+// the second copy is the app's to open; a build without one is measured all the same
+const journals = import.meta.glob('../../../src/app/journal.ts', { eager: true });
+const openJournal = Object.values(journals)[0]?.openJournal;
+
+/** What the browser itself says as the database opens: made anew, and why. Listens only, and opens nothing more. */
+export const database = { made: false, loss: '' };
+
+const open = IDBFactory.prototype.open;
+IDBFactory.prototype.open = function opened(...args) {
+  const request = open.apply(this, args);
+  request.addEventListener('upgradeneeded', (event) => {
+    if (event.oldVersion > 0) return;
+    database.made = true;
+    database.loss = event.dataLoss === 'total' ? (event.dataLossMessage ?? 'total') : '';
+  });
+  return request;
+};
+
+/** The store of the app, or the code of why there is none. */
+export async function openKept(onGone) {
+  const journal = openJournal?.();
+  const opened = await openStore({
+    randomId,
+    now: () => new Date().toISOString(),
+    onGone,
+    ...(journal === undefined ? {} : { journal }),
+  });
+  if (!opened.ok) return { why: opened.error.code };
+  // what the build should keep, not what it managed to: a journal that does not come up is no excuse
+  return { store: opened.value, twoCopies: openJournal !== undefined, restored: restoredBy(opened.value) };
+}
+
+/** How many entries the store says it brought back as it opened; none, where it cannot. */
+function restoredBy({ restored }) {
+  if (typeof restored === 'number') return restored;
+  return restored?.entries ?? 0;
+}

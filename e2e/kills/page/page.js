@@ -1,0 +1,64 @@
+// Opens the store, says what is in it, then acts as fast as it is acknowledged and tells each act after it was.
+import { actor, everything } from './acts';
+import { chance } from './chance';
+import { database, openKept } from './open';
+
+const asked = new URLSearchParams(location.search);
+const run = asked.get('run') ?? 'none';
+const most = Number(asked.get('acts') ?? 0);
+const fill = Number(asked.get('fill') ?? 0);
+
+const post = (told) => fetch(`/told?run=${run}`, { method: 'POST', body: JSON.stringify(told) });
+
+// acts that end while the last lot is on its way go with the next: the wire never holds the writing up for long
+const waiting = [];
+let sending;
+function tell(act) {
+  waiting.push(act);
+  sending ??= (async () => {
+    while (waiting.length > 0) await post({ what: 'acts', acts: waiting.splice(0) });
+    sending = undefined;
+  })();
+}
+
+async function act(store, figures) {
+  const pick = chance(Number(asked.get('seed') ?? 1));
+  const shelf = asked.get('shelf') ?? 'bit';
+  const next = actor(store, { name: run, pick, shelf, from: figures[`shop ${shelf}`] ?? 0 });
+  for (let k = 0; k < most; k += 1) {
+    const together = pick(12) === 0 ? 3 : 1; // now and then a second thumb
+    await Promise.all(Array.from({ length: together }, () => next().then(tell)));
+  }
+  while (sending) await sending;
+}
+
+/** A long log at one go, as from a file. */
+async function fillWith(store, size) {
+  const stamp = { job: 'longjob', device: 'longphone', at: '2026-11-02T08:30:00.000Z' };
+  const entries = Array.from({ length: size }, (_, k) => ({
+    ...stamp,
+    count: k + 1,
+    act: `longphone.${k + 1}`,
+    label: `long.${k}/1`,
+    kind: 'tick',
+    op: `cut/b${k % 50}/r1~${Math.floor(k / 100)}~p1/1`,
+    figure: `${2 * k + 1}/64`,
+  }));
+  const done = await store.addEntries('longjob', entries);
+  tell(done.ok ? { label: 'long', entries } : { label: 'long', refused: done.error.code });
+}
+
+async function start() {
+  const began = performance.now();
+  const opened = await openKept(() => tell({ label: 'gone', refused: 'gone' }));
+  if (!opened.store) return post({ what: 'shut', why: opened.why });
+  const has = await everything(opened.store);
+  const { restored, twoCopies } = opened;
+  const took = performance.now() - began;
+  await post({ what: 'opened', database, restored, twoCopies, took, ...has });
+  if (fill > 0) await fillWith(opened.store, fill);
+  await act(opened.store, has.figures);
+  return post({ what: 'done' });
+}
+
+start().catch((error) => post({ what: 'broke', why: `${error?.name}: ${error?.message}` }));

@@ -1,0 +1,27 @@
+// What the runs came to, one line each.
+
+const columns = ['kills', 'rounds', 'acts', 'refused', 'lost', 'changed', 'torn', 'twice', 'unsaid'];
+const wiped = ['wipes', 'healed', 'restored', 'slowest'];
+
+/** @param cases `{ name, verdict, sum }` each @returns the table as text */
+export function tableOf(cases) {
+  const used = [...columns, ...wiped].filter((name) => cases.some(({ sum }) => sum[name] !== undefined));
+  const cell = (n) => (n === undefined ? '-' : String(Math.round(n)));
+  const rows = cases.map(({ name, verdict, sum }) => [
+    name,
+    verdict,
+    ...used.map((column) => cell(sum[column])),
+  ]);
+  const table = [['', '', ...used], ...rows];
+  const widths = used.map((_, k) => Math.max(...table.map((row) => row[k + 2].length)));
+  const name = Math.max(...table.map(([first]) => first.length));
+  const line = ([first, verdict, ...cells]) =>
+    [first.padEnd(name), verdict.padEnd(8), ...cells.map((text, k) => text.padStart(widths[k]))].join('  ');
+  return table.map(line).join('\n');
+}
+
+export const legend = [
+  'acts: acknowledged. lost: entries and figures acknowledged and not there; changed: of those, another is in their place.',
+  'torn: acts there in part. twice: acts there two times. unsaid: refused and kept all the same. slowest: opening, ms.',
+  'ONE COPY: the database was wiped and this build keeps no second copy: nothing to heal from, and no test passed.',
+].join('\n');
