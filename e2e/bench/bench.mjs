@@ -8,6 +8,7 @@ import { installPackages } from '../tools/install.mjs';
 
 installPackages();
 const { chain } = await import('./chain.mjs');
+const { durable } = await import('./durable.mjs');
 const { table } = await import('./figures.mjs');
 const { logs } = await import('./logs.mjs');
 const { ordering } = await import('./ordering.mjs');
@@ -36,6 +37,8 @@ async function all() {
   const started = await starts(phone, app, bare);
   say('tapping');
   const tapped = await taps(phone, app, bare);
+  say('ticking until it is kept');
+  const kept = await durable(phone, app);
   say('a log of 100,000 ticks');
   const logged = await logs(phone, folder('log'));
   say('reckoning');
@@ -45,6 +48,7 @@ async function all() {
     ...sizes(app, bare),
     ...started,
     ...tapped,
+    ...kept,
     ...logged,
     ...reckoned,
     ...(await ordering()),

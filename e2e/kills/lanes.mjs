@@ -1,6 +1,7 @@
 // The browsers that are killed: how each is started on a profile folder of its own.
-import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { homeOf } from '../tools/others.mjs';
 
 const chromiumArgs = (folder) => [
   '--headless',
@@ -23,16 +24,6 @@ function chromium(command, extra) {
       if (name.startsWith('Singleton')) rmSync(path.join(folder, name), { force: true });
     return { command, args: [...chromiumArgs(folder), ...extra, url], env: {} };
   };
-}
-
-/** A home of its own, so that nothing of the user's is read or written. */
-function homeOf(folder) {
-  const env = { HOME: folder };
-  for (const name of ['CONFIG', 'DATA', 'CACHE', 'STATE']) {
-    env[`XDG_${name}_HOME`] = path.join(folder, name.toLowerCase());
-    mkdirSync(env[`XDG_${name}_HOME`], { recursive: true });
-  }
-  return env;
 }
 
 const webkit = (command, display) => (folder, url) => ({

@@ -2,6 +2,14 @@
 import { spawn } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 
+const started = new Set();
+
+/** A run that is broken off leaves no browser behind. */
+process.on('exit', () => {
+  for (const pid of started) end(-pid);
+});
+for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => process.exit(1));
+
 /** Starts a command as the head of a process group of its own; what it says is kept for when it does not come up. */
 export function startBrowser({ command, args, env }) {
   const child = spawn(command, args, {
@@ -16,6 +24,7 @@ export function startBrowser({ command, args, env }) {
   child.on('error', (error) => {
     said += error.message;
   });
+  started.add(child.pid);
   return { pid: child.pid, said: () => said };
 }
 
@@ -55,8 +64,14 @@ const end = (pid) => {
 /** Ends every process of a browser at once, as a phone does that wants its memory back. */
 export async function killBrowser(folder, { pid }) {
   end(-pid); // the group in one stroke, then what left it
+  await endProcesses(folder, pid);
+  started.delete(pid);
+}
+
+/** Ends what carries a profile folder in its command or surroundings, and waits until nothing is left. */
+export async function endProcesses(folder, group) {
   for (let k = 0; k < 400; k += 1) {
-    const left = alive(folder, pid);
+    const left = alive(folder, group);
     if (left.length === 0) return;
     left.forEach(end);
     await new Promise((done) => setTimeout(done, 25));

@@ -1,6 +1,7 @@
 // Finds the browsers that stand in for other phones, or gets them from Debian's packages; says plainly what is missing.
 import { spawn } from 'node:child_process';
-import { existsSync, readdirSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync } from 'node:fs';
+import path from 'node:path';
 import { run } from './install.mjs';
 
 const inside = (folder) => (existsSync(folder) ? readdirSync(folder).map((name) => `${folder}/${name}`) : []);
@@ -60,4 +61,14 @@ export function startScreen(xvfb) {
       resolve({ display: `:${String(number).trim()}`, stop: () => child.kill() }),
     );
   });
+}
+
+/** A home of its own, so that nothing of the user's is read or written. */
+export function homeOf(folder) {
+  const env = { HOME: folder };
+  for (const name of ['CONFIG', 'DATA', 'CACHE', 'STATE']) {
+    env[`XDG_${name}_HOME`] = path.join(folder, name.toLowerCase());
+    mkdirSync(env[`XDG_${name}_HOME`], { recursive: true });
+  }
+  return env;
 }

@@ -1,0 +1,67 @@
+// WebKitGTK by its own driver. Its sessions are private and end with the browser, so it cannot be ended and opened again
+// here; what it keeps over kills is the work of e2e/kills.
+import { spawn } from 'node:child_process';
+import { createServer } from 'node:net';
+import { Builder, By, Capabilities, until } from 'selenium-webdriver';
+import { endProcesses } from '../kills/process.mjs';
+import { homeOf } from '../tools/others.mjs';
+
+const patience = 15_000;
+
+const freePort = () =>
+  new Promise((resolve) => {
+    const server = createServer().listen(0, '127.0.0.1', () => {
+      const { port } = server.address();
+      server.close(() => resolve(port));
+    });
+  });
+
+/** @returns a hand; see `stepsOf` */
+export async function webkitHand({ folder, path: binary, driver: command, display }) {
+  const port = await freePort();
+  const env = { ...process.env, ...homeOf(folder), DISPLAY: display, LIBGL_ALWAYS_SOFTWARE: '1' };
+  spawn(command, [`--port=${port}`], { env, detached: true, stdio: 'ignore' });
+  const capabilities = new Capabilities({
+    browserName: 'MiniBrowser',
+    'webkitgtk:browserOptions': { binary, args: ['--automation'] },
+  });
+  const driver = await session(`http://127.0.0.1:${port}`, capabilities);
+  const found = (by) => driver.wait(until.elementLocated(by), patience);
+  return {
+    go: (url) => driver.get(url),
+    again: () => driver.navigate().refresh(),
+    tap: async (xpath) => {
+      const element = await found(By.xpath(xpath));
+      await driver.executeScript('arguments[0].scrollIntoView({ block: "center" })', element);
+      await element.click();
+    },
+    see: (xpath) => found(By.xpath(xpath)),
+    until: (css, count) =>
+      driver.wait(
+        async () => (await driver.findElements(By.css(css))).length === count,
+        patience,
+        `${count} of ${css}`,
+      ),
+    run: (expression) =>
+      driver.executeAsyncScript(
+        `const done = arguments[0]; Promise.resolve(${expression}).then(done, (e) => done(String(e)))`,
+      ),
+    file: async (css, file) => (await found(By.css(css))).sendKeys(file),
+    close: async () => {
+      await driver.quit().catch(() => undefined);
+      await endProcesses(folder);
+    },
+  };
+}
+
+/** The driver takes a moment to listen. */
+async function session(server, capabilities) {
+  for (let k = 0; ; k += 1) {
+    try {
+      return await new Builder().usingServer(server).withCapabilities(capabilities).build();
+    } catch (error) {
+      if (k === 20) throw error;
+      await new Promise((done) => setTimeout(done, 250));
+    }
+  }
+}
