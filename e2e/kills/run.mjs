@@ -65,6 +65,7 @@ async function all(served, { chromium, lanes }) {
     await run(`wipe, ${kind}`, sizes[kind], () => wipes(how, { kind, times: sizes[kind] }));
 }
 
+process.on('exit', () => rmSync(work, { recursive: true, force: true, maxRetries: 5 }));
 const served = await site(work);
 const found = await browsers();
 try {
@@ -74,7 +75,6 @@ try {
 } finally {
   found.screen?.stop();
   served.stop();
-  rmSync(work, { recursive: true, force: true, maxRetries: 5 });
 }
 const count = (verdict) => cases.filter((one) => one.verdict === verdict).length;
 const result = { seed, passed: count('good'), failed: count('BAD'), cases };

@@ -30,12 +30,12 @@ export async function openKept(onGone) {
     ...(journal === undefined ? {} : { journal }),
   });
   if (!opened.ok) return { why: opened.error.code };
+  const restored = await restoredBy(opened.value);
   // what the build should keep, not what it managed to: a journal that does not come up is no excuse
-  return { store: opened.value, twoCopies: openJournal !== undefined, restored: restoredBy(opened.value) };
+  return { store: opened.value, twoCopies: openJournal !== undefined, restored };
 }
 
-/** How many entries the store says it brought back as it opened; none, where it cannot. */
-function restoredBy({ restored }) {
-  if (typeof restored === 'number') return restored;
-  return restored?.entries ?? 0;
+/** How many entries came back from the second copy: as it opened, and as the app evens the two out once it stands. */
+async function restoredBy(store) {
+  return (store.restored ?? 0) + ((await store.evenOut?.()) ?? 0);
 }
