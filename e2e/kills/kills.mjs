@@ -62,7 +62,7 @@ async function killed(how, { name, times, pick }) {
 }
 
 /**
- * @param how `{ site, lane, work, seed, longest, rest, say }`: milliseconds of writing before a kill at most `longest`
+ * @param how `{ site, lane, work, seed, longest, rest, say, sofar }`: milliseconds of writing before a kill at most `longest`
  * @returns the sums of all kills of a lane
  */
 export async function kills(how, times) {
@@ -71,6 +71,7 @@ export async function kills(how, times) {
   for (let done = 0; done < times; done += chain) {
     const name = `${how.lane.tag}${done}`;
     plus(sum, await killed(how, { name, times: Math.min(chain, times - done), pick }));
+    how.sofar(sum); // a run that is broken off has said what it found
   }
   return sum;
 }

@@ -37,6 +37,9 @@ async function run(name, times, trials) {
   cases.push({ name, verdict: verdictOf(sum), sum });
 }
 
+const sofar = ({ kills: n, acts, lost, wipes: gone, healed }) =>
+  console.log(`  ${n} kills, ${acts} acts, ${lost} lost, ${gone} wipes, ${healed} healed`);
+
 const loud = process.env.KNIFELINE_LOUD !== undefined;
 const say = (what, told, row) => {
   if (loud || row.wipes > 0 || flaws.some((name) => row[name] > 0))
@@ -55,7 +58,7 @@ async function all(served, { chromium, lanes }) {
   for (const name of ['chromium', 'chromium-sqlite', 'webkit', 'firefox']) {
     const lane = lanes.find((one) => one.name === name);
     if (!lane && sizes[name] > 0) cases.push({ name: `kills, ${name}`, verdict: 'SKIPPED', sum: {} });
-    const how = { site: served, lane, work, seed, longest, rest: 60 };
+    const how = { site: served, lane, work, seed, longest, rest: 60, sofar };
     const tell = (run, told, row) => say(run, told.why ?? told.database?.loss ?? '', row);
     if (lane) await run(`kills, ${name}`, sizes[name], () => kills({ ...how, say: tell }, sizes[name]));
   }

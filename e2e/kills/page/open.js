@@ -20,7 +20,7 @@ IDBFactory.prototype.open = function opened(...args) {
   return request;
 };
 
-/** The store of the app, or the code of why there is none. */
+/** The store of the app and `at` what moment it stood, or the code of why there is none. */
 export async function openKept(onGone) {
   const journal = openJournal?.();
   const opened = await openStore({
@@ -30,9 +30,10 @@ export async function openKept(onGone) {
     ...(journal === undefined ? {} : { journal }),
   });
   if (!opened.ok) return { why: opened.error.code };
+  const at = performance.now();
   const restored = await restoredBy(opened.value);
   // what the build should keep, not what it managed to: a journal that does not come up is no excuse
-  return { store: opened.value, twoCopies: openJournal !== undefined, restored };
+  return { store: opened.value, twoCopies: openJournal !== undefined, restored, at };
 }
 
 /** How many entries came back from the second copy: as it opened, and as the app evens the two out once it stands. */
