@@ -59,7 +59,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   const figure = signal<Json | undefined>(keptNow.figure);
   const unsaved = makeUnsaved();
   const keptIn = signal<KeptIn>(store.keptIn());
-  const restored = signal(store.restored);
+  const restored = signal(store.restored());
   const saving = signal<ReadonlySet<string>>(new Set());
   const kept = signal<Kept>('unknown');
   const setAside = signal(aside.length);
@@ -142,8 +142,11 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   /** Database and journal brought to hold the same; what the database had lost is shown again. */
   async function evenOut(): Promise<void> {
     const back = await store.evenOut().catch(() => 0);
-    if (back === 0) return;
-    restored.value += back;
+    if (back > 0) await cameBack(back);
+  }
+
+  async function cameBack(entries: number): Promise<void> {
+    restored.value += entries;
     jobs.value = await store.jobs();
     const open = jobId.value ?? jobs.value.find((line) => line.deleted === undefined)?.id;
     if (open !== undefined) await load(open);
@@ -178,6 +181,13 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     await keep({ job: id });
   }
 
+  /** Some browsers ask the person: nothing waits for the answer. */
+  function askToKeep(): void {
+    void askToPersist().then((answer) => {
+      kept.value = answer;
+    });
+  }
+
   async function makeJob(name: string, id = randomId()): Promise<void> {
     const changes = editJob({ name, tape: settings.value.tape });
     const done = await store.makeJob({ job: id, label: `New job “${name}”`, changes });
@@ -185,7 +195,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     if (!done.ok) return;
     jobs.value = await store.jobs();
     await openJob(id);
-    kept.value = await askToPersist();
+    askToKeep();
   }
 
   async function take(how: 'merge' | 'keep-both'): Promise<void> {
@@ -202,7 +212,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     offered.value = undefined;
     jobs.value = await store.jobs();
     await openJob(id);
-    kept.value = await askToPersist();
+    askToKeep();
   }
 
   async function offer(text: string): Promise<void> {
@@ -233,7 +243,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     });
     const inHand = jobId.value ?? lines.find((line) => line.deleted === undefined)?.id;
     if (inHand !== undefined) await openJob(inHand);
-    kept.value = await askToPersist();
+    askToKeep();
   }
 
   async function openSample(): Promise<void> {
@@ -270,6 +280,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
       });
     }
   });
+  store.onRestored((entries) => void cameBack(entries));
   store.onKeptIn((now) => {
     keptIn.value = now;
   });

@@ -24,8 +24,6 @@ export type Connection = {
    * times at most: work must come to the same when it has been done before.
    */
   readonly use: <T>(work: (db: Database) => Promise<T>, how?: 'long') => Promise<T>;
-  /** The database was made just now: the app is new here, or the browser wiped what it kept. */
-  readonly created: boolean;
   readonly readOnly: () => boolean;
   readonly close: () => void;
 };
@@ -34,6 +32,8 @@ export type ConnectOptions = {
   readonly name: string;
   /** A newer page wants the database: from now on this one only shows. */
   readonly onGone: () => void;
+  /** Fills a database the browser emptied, before anything else is done with it: also one emptied under an open page. */
+  readonly refill: (db: Database) => Promise<void>;
   /** How long a tap's work may take, milliseconds. */
   readonly patience: number;
 };
@@ -43,7 +43,7 @@ const retries = 3;
 /** A whole log takes so many times longer than a tap. */
 const longer = 12;
 
-type Opened = { readonly db: Database; readonly created: boolean; readonly readOnly: boolean };
+type Opened = { readonly db: Database; readonly readOnly: boolean };
 
 /** Opens the phone's database, brought up to this version step by step; one of a later version, for reading alone. */
 export async function connect(options: ConnectOptions): Promise<Result<Connection, OpenError>> {
@@ -53,12 +53,30 @@ export async function connect(options: ConnectOptions): Promise<Result<Connectio
       gone = true;
       options.onGone();
     });
-  const first = await open();
+  const filled = async (): Promise<Result<Opened, OpenError>> => {
+    const opened = await open();
+    if (!opened.ok || opened.value.readOnly) return opened;
+    try {
+      await within(options.refill(opened.value.db), longer * options.patience);
+      return opened;
+    } catch (error) {
+      opened.value.db.close();
+      return err({ code: 'no-storage', name: nameOf(error) });
+    }
+  };
+  const opens = async () => {
+    for (let turn = 0; ; turn += 1) {
+      const opened = await filled();
+      const again = !opened.ok && opened.error.code === 'no-storage' && lostNames.includes(opened.error.name);
+      if (!again || turn === retries) return opened;
+    }
+  };
+  const first = await opens();
   if (!first.ok) return first;
   let { db, readOnly } = first.value;
   let opening: Promise<void> | undefined;
   const reopen = (lost: Database, error: unknown): Promise<void> => {
-    opening ??= open()
+    opening ??= filled()
       .then((again) => {
         if (!again.ok) throw error;
         lost.close();
@@ -82,7 +100,6 @@ export async function connect(options: ConnectOptions): Promise<Result<Connectio
         }
       }
     },
-    created: first.value.created,
     readOnly: () => readOnly || gone,
     close: () => db.close(),
   });
@@ -119,10 +136,8 @@ async function openNow(name: string, onGone: () => void): Promise<Result<Opened,
 }
 
 async function openThis(name: string, onGone: () => unknown): Promise<Result<Opened, OpenError>> {
-  let created = false;
   const db = await openDB<Schema>(name, schemaVersion, {
     upgrade: (made, from, _to, tx) => {
-      created = from === 0;
       for (const step of steps.slice(from)) step(made, tx);
     },
     blocking: (_current, _next, event) => {
@@ -131,7 +146,7 @@ async function openThis(name: string, onGone: () => unknown): Promise<Result<Ope
     },
     terminated: () => undefined, // the next use opens it again
   });
-  return ok({ db, created, readOnly: false });
+  return ok({ db, readOnly: false });
 }
 
 /** A database of a later version as it is, when it still has the stores this version reads. */
@@ -140,8 +155,7 @@ async function openNewer(name: string): Promise<Result<Opened, OpenError> | unde
     blocking: (_current, _next, event) => (event.target as IDBDatabase).close(),
   });
   const known = ['jobs', 'log', 'settings', 'shop', 'aside'] as const;
-  if (known.every((store) => db.objectStoreNames.contains(store)))
-    return ok({ db, created: false, readOnly: true });
+  if (known.every((store) => db.objectStoreNames.contains(store))) return ok({ db, readOnly: true });
   db.close();
   return undefined;
 }
@@ -155,10 +169,14 @@ const isDomException = (error: unknown): error is { name: string } =>
  * The phone closed the connection behind our back, broke off a transaction in it, or does not answer: after sleep, under
  * memory pressure, on clearing site data. Work that looks whether it was done before may be tried again.
  */
-const isLost = (error: unknown): boolean =>
-  ['InvalidStateError', 'UnknownError', 'AbortError', 'TransactionInactiveError', 'TimeoutError'].includes(
-    nameOf(error),
-  );
+const isLost = (error: unknown): boolean => lostNames.includes(nameOf(error));
+const lostNames = [
+  'InvalidStateError',
+  'UnknownError',
+  'AbortError',
+  'TransactionInactiveError',
+  'TimeoutError',
+];
 
 export const saveError = (error: unknown): SaveError => {
   const name = nameOf(error);

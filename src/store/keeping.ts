@@ -27,11 +27,15 @@ export type Here = {
   readonly pages: Pages;
 } & Keeper;
 
-type Keeper = {
+export type Keeper = {
   readonly journal: Journal | undefined;
   readonly keptIn: () => KeptIn;
   readonly onKeptIn: (heard: (keptIn: KeptIn) => void) => void;
   readonly setKeptIn: (keptIn: KeptIn) => void;
+  /** Notes entries that came back out of the journal. */
+  readonly restored: (entries: number) => void;
+  readonly howMany: () => number;
+  readonly onRestored: (heard: (entries: number) => void) => void;
   /** Greatest count seen of a job: a change the journal alone takes follows it. */
   readonly last: (job: string) => number;
   readonly seen: (job: string, entries: readonly Entry[]) => void;
@@ -41,7 +45,15 @@ export function keeperOf(journal: Journal | undefined): Keeper {
   let keptIn: KeptIn = journal ? 'both' : 'database';
   const heard: ((keptIn: KeptIn) => void)[] = [];
   const counts = new Map<string, number>();
+  let back = 0;
+  const hearBack: ((entries: number) => void)[] = [];
   return {
+    restored: (entries) => {
+      back += entries;
+      for (const hear of hearBack) hear(entries);
+    },
+    howMany: () => back,
+    onRestored: (hear) => void hearBack.push(hear),
     journal,
     keptIn: () => keptIn,
     onKeptIn: (hear) => void heard.push(hear),
@@ -164,7 +176,7 @@ export async function keepAct(here: Here, act: NewAct): Promise<Result<readonly 
   const tries: (readonly Entry[])[] = [];
   const done = await kept(here, {
     tell: act.job,
-    work: (db) => writeAct(db, here, { act, tried: tries }),
+    work: (db) => writeAct(db, here, { act, tried: tries, after: here.last(act.job) }),
     after: async (db) => (tries.length > 0 ? keptOfTries(db, tries) : undefined),
     rows: logRows,
     alone: () => {

@@ -7,7 +7,16 @@ import type { Entry, Json } from './entry';
 import { isId } from './fields';
 import type { Journal } from './journal/journal';
 import { reserveKey, restore } from './journal/restore';
-import { type Here, keepAct, keepEntries, keepEven, keeperOf, keepValue, purgeJobs } from './keeping';
+import {
+  type Here,
+  type Keeper,
+  keepAct,
+  keepEntries,
+  keepEven,
+  keeperOf,
+  keepValue,
+  purgeJobs,
+} from './keeping';
 import type { Aside } from './migrations';
 import { pagesOn } from './pages';
 import { type JobLine, type Loaded, listJobs, load, since } from './reads';
@@ -45,8 +54,10 @@ export type Store = {
   ) => Promise<Result<number, SaveError>>;
   /** Removes for good what was deleted before a date (ISO 8601). */
   readonly purge: (before: string) => Promise<void>;
-  /** Entries the database had lost and the journal gave back, when it was opened. */
-  readonly restored: number;
+  /** Entries the database had lost and the journal gave back, so far. */
+  readonly restored: () => number;
+  /** Calls back with how many came back when the browser emptied the database under the open page. */
+  readonly onRestored: (heard: (entries: number) => void) => void;
   /** Compares database and journal and gives each what it lacks; says how many entries the database had lost. */
   readonly evenOut: () => Promise<number>;
   /** Whether everything is in both copies, where there is a place for two; brings them even first. */
@@ -82,26 +93,50 @@ export type StoreOptions = {
 /** Opens everything kept on this phone; a database the browser wiped is filled again from the journal first. */
 export async function openStore(options: StoreOptions): Promise<Result<Store, OpenError>> {
   const { name = 'knifeline', journal, onGone = () => undefined, patience = 3000 } = options;
-  const opened = await connect({ name, onGone, patience });
-  if (!opened.ok) return opened;
-  const connection = opened.value;
+  const keeper = keeperOf(journal);
   try {
-    const restored = connection.created && journal ? await refill(connection, journal) : 0;
-    const device = connection.readOnly()
-      ? options.randomId()
-      : await connection.use((db) => deviceOf(db, options.randomId));
-    if (connection.created) await journal?.append([['settings', 'device', device]]);
-    const here = { connection, device, now: options.now, pages: pagesOn(name), ...keeperOf(journal) };
-    return ok(storeOn(here, restored));
+    const opened = await connect({ name, onGone, patience, refill: (db) => refill(db, keeper) });
+    return opened.ok ? await storeAt(opened.value, keeper, options) : opened;
+  } catch (error) {
+    return err({ code: 'no-storage', name: nameOf(error) });
+  }
+}
+
+async function storeAt(
+  connection: Connection,
+  keeper: Keeper,
+  { randomId, now, name = 'knifeline' }: StoreOptions,
+): Promise<Result<Store, OpenError>> {
+  try {
+    const device = connection.readOnly() ? randomId() : await nameOfPhone(connection, keeper, randomId);
+    return ok(storeOn({ connection, device, now, pages: pagesOn(name), ...keeper }));
   } catch (error) {
     connection.close();
     return err({ code: 'no-storage', name: nameOf(error) });
   }
 }
 
-async function refill({ use }: Connection, journal: Journal): Promise<number> {
+/** An empty database is new, or the browser emptied it: what the journal holds comes back first. */
+async function refill(db: Database, { journal, restored }: Keeper): Promise<void> {
+  if (!journal || (await reading(db.transaction('log')).store.count()) > 0) return;
   const rows = (await journal.rows()) ?? [];
-  return rows.length === 0 ? 0 : use((db) => restore(db, rows), 'long');
+  if (rows.length > 0) restored(await restore(db, rows));
+}
+
+/** The phone's own name; a new one goes to the journal too. */
+async function nameOfPhone(
+  { use }: Connection,
+  { journal }: Keeper,
+  randomId: () => string,
+): Promise<string> {
+  let made: string | undefined;
+  const make = () => {
+    made ??= randomId();
+    return made;
+  };
+  const device = await use((db) => deviceOf(db, make));
+  if (device === made) await journal?.append([['settings', 'device', device]]);
+  return device;
 }
 
 async function deviceOf(db: Database, randomId: () => string): Promise<string> {
@@ -114,7 +149,7 @@ async function deviceOf(db: Database, randomId: () => string): Promise<string> {
   });
 }
 
-function storeOn(here: Here, restored: number): Store {
+function storeOn(here: Here): Store {
   const { device, pages, seen } = here;
   const { use, close } = here.connection;
   const act = (act: NewAct) => keepAct(here, act);
@@ -125,7 +160,8 @@ function storeOn(here: Here, restored: number): Store {
   };
   return {
     device,
-    restored,
+    restored: here.howMany,
+    onRestored: here.onRestored,
     makeJob: act,
     append: act,
     load: async (job) => {

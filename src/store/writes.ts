@@ -21,6 +21,8 @@ export type Trying = {
   readonly act: NewAct;
   /** What was written of it before, when that broke off unheard: it may have been kept after all. */
   readonly tried: (readonly Entry[])[];
+  /** Greatest count the page has seen of the job: an emptied database begins no count anew. */
+  readonly after: number;
 };
 
 /**
@@ -30,7 +32,7 @@ export type Trying = {
 export async function writeAct(
   db: Database,
   writer: Writer,
-  { act, tried }: Trying,
+  { act, tried, after }: Trying,
 ): Promise<Result<readonly Entry[], SaveError>> {
   const tx = db.transaction(['jobs', 'log'], 'readwrite', strict);
   const [jobs, log] = [tx.objectStore('jobs'), tx.objectStore('log')];
@@ -38,7 +40,8 @@ export async function writeAct(
     for (const before of tried) if (await isThere(log, before)) return ok(before);
     const known = await jobs.getKey(act.job);
     const last = await log.index('byCount').openKeyCursor(byCount(act.job), 'prev');
-    const made = prepareAct(writer, act, last ? Number((last.key as [string, number])[1]) : 0);
+    const there = last ? Number((last.key as [string, number])[1]) : 0;
+    const made = prepareAct(writer, act, Math.max(there, after));
     if (!made.ok) return made;
     tried.push(made.value);
     if (known === undefined) sent(jobs.add({ id: act.job, made: made.value[0]?.at ?? writer.now() }));

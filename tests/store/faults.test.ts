@@ -288,7 +288,7 @@ describe('the database wiped', () => {
     const again = await open(folder);
     if (!again.ok) throw new Error(again.error.code);
     const store = again.value;
-    expect(store.restored).toBe(rows.entries.length);
+    expect(store.restored()).toBe(rows.entries.length);
     expect(store.device).toBe(device);
     expect(await store.load('j1')).toEqual(rows);
     expect((await store.jobs())[0]).toMatchObject({ id: 'j1', name: 'Case' });
@@ -303,7 +303,7 @@ describe('the database wiped', () => {
     const { folder, rows } = await filled(40);
     const again = await open(folder);
     if (!again.ok) throw new Error(again.error.code);
-    expect(again.value.restored).toBe(0);
+    expect(again.value.restored()).toBe(0);
     const raw = await new Promise<IDBDatabase>((resolve) => {
       const asked = indexedDB.open('knifeline');
       asked.onsuccess = () => resolve(asked.result);
@@ -354,7 +354,7 @@ describe('the database wiped', () => {
     globalThis.indexedDB = new Factory();
     const again = await open(folder);
     if (!again.ok) throw new Error(again.error.code);
-    expect([again.value.restored, await again.value.jobs()]).toEqual([0, []]);
+    expect([again.value.restored(), await again.value.jobs()]).toEqual([0, []]);
     again.value.close();
   });
 });

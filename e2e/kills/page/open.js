@@ -38,5 +38,6 @@ export async function openKept(onGone) {
 
 /** How many entries came back from the second copy: as it opened, and as the app evens the two out once it stands. */
 async function restoredBy(store) {
-  return (store.restored ?? 0) + ((await store.evenOut?.()) ?? 0);
+  const before = typeof store.restored === 'function' ? store.restored() : (store.restored ?? 0);
+  return before + ((await store.evenOut?.()) ?? 0);
 }
