@@ -1,0 +1,215 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { fromBase45, toBase45 } from '../../../src/store/handover/base45';
+import { type Codes, cut } from '../../../src/store/handover/cut';
+import { readFrame, writeFrame } from '../../../src/store/handover/frame';
+import { type Gathered, gathering } from '../../../src/store/handover/gather';
+import { mixOf } from '../../../src/store/handover/mixes';
+import { runs } from '../../runs';
+
+const bytesOf = (length: number, seed: number): Uint8Array =>
+  Uint8Array.from(
+    { length },
+    (_, k) => (Math.imul(k + 1, Math.imul(seed + 1, 0x9e3779b1) | 1) >>> 13) & 0xff,
+  );
+const bundles = fc.uint8Array({ minLength: 5, maxLength: 6000 });
+const fine = { still: 600, passing: 400 };
+
+const codesOf = (bundle: Uint8Array, fineness = fine): Codes => {
+  const codes = cut(bundle, fineness);
+  if (!codes) throw new Error('too long for codes');
+  return codes;
+};
+
+/** Shows codes to a gathering until it is whole, or they run out. */
+function show(texts: readonly string[]): Gathered | undefined {
+  const gather = gathering();
+  let state: Gathered | undefined;
+  for (const text of texts) {
+    const frame = readFrame(text);
+    if (frame.ok) state = gather.add(frame.value);
+  }
+  return state;
+}
+
+describe('toBase45 and fromBase45', () => {
+  test('any bytes come back the same', () => {
+    fc.assert(
+      fc.property(fc.uint8Array(), (bytes) => {
+        expect(fromBase45(toBase45(bytes))).toEqual(bytes);
+      }),
+      { numRuns: runs(200) },
+    );
+  });
+
+  test.each([['A'], ['BB8A'], ['bb8'], ['B_8'], [':::'], ['::'], ['GGX'], ['U5X'], ['BB8 é']])(
+    '%j is no such text',
+    (text) => expect(fromBase45(text)).toBeUndefined(),
+  );
+
+  test('the greatest group of three and of two are taken, one more is not', () => {
+    expect(fromBase45('FGW')).toEqual(new Uint8Array([255, 255]));
+    expect(fromBase45('GGW')).toBeUndefined();
+    expect(fromBase45('U5')).toEqual(new Uint8Array([255]));
+    expect(fromBase45('V5')).toBeUndefined();
+  });
+});
+
+describe('writeFrame and readFrame', () => {
+  const frame = { bundle: 0xfedcba98, length: 70_000, count: 200, number: 65_535, block: bytesOf(350, 3) };
+
+  test('a frame comes back the same', () => {
+    expect(readFrame(writeFrame(frame))).toEqual({ ok: true, value: frame });
+  });
+
+  test('holds only what codes write in five and a half bits a character', () => {
+    expect(writeFrame(frame)).toMatch(/^[0-9A-Z $%*+\-./:]+$/);
+  });
+
+  test.each([
+    ['', 'not-ours'],
+    ['https://example.org', 'not-ours'],
+    ['KL:BB8', 'not-ours'],
+    ['kl1:BB8', 'not-ours'],
+    ['KL0:BB8', 'not-ours'],
+    ['KL1:', 'misread'],
+    ['KL1:BB8', 'misread'],
+    [writeFrame({ ...frame, count: 0 }), 'misread'],
+    [writeFrame({ ...frame, count: 513 }), 'misread'],
+    [writeFrame({ ...frame, count: 199 }), 'misread'],
+    [writeFrame({ ...frame, block: new Uint8Array() }), 'misread'],
+    ['KL2:WHATEVER', 'newer-code'],
+    ['KL10:WHATEVER', 'newer-code'],
+  ])('%.20s is refused', (text, code) => {
+    const read = readFrame(text);
+    expect(read.ok ? 'taken' : read.error.code).toBe(code);
+  });
+
+  test('with any characters changed, taken out or put in it is thrown away', () => {
+    const text = writeFrame(frame);
+    const spot = fc.record({
+      at: fc.nat(text.length - 1),
+      cut: fc.nat(3),
+      put: fc.stringMatching(/^[0-9A-Z $%*+\-./:]{0,3}$/),
+    });
+    fc.assert(
+      fc.property(fc.array(spot, { minLength: 1, maxLength: 4 }), (spots) => {
+        const bad = spots.reduce((t, { at, cut, put }) => t.slice(0, at) + put + t.slice(at + cut), text);
+        const read = readFrame(bad);
+        expect(read.ok).toBe(bad === text);
+      }),
+      { numRuns: runs(200) },
+    );
+  });
+});
+
+describe('mixOf', () => {
+  test('the first pass carries each block by itself', () => {
+    for (let k = 0; k < 9; k += 1)
+      expect([...mixOf(k, 9)].map((on, i) => (on ? i : -1)).filter((i) => i >= 0)).toEqual([k]);
+  });
+
+  test('a later code carries about half, and never nothing', () => {
+    let blocks = 0;
+    for (let k = 40; k < 1040; k += 1) {
+      const mix = [...mixOf(k, 40)].filter((on) => on === 1).length;
+      expect(mix).toBeGreaterThan(0);
+      blocks += mix;
+    }
+    expect(blocks / 1000).toBeGreaterThan(19);
+    expect(blocks / 1000).toBeLessThan(21);
+    for (let k = 1; k < 3000; k += 1) expect(mixOf(k, 1)).toEqual(new Uint8Array([1]));
+  });
+});
+
+describe('cut and gathering', () => {
+  test('a small bundle is one code', () => {
+    expect(codesOf(bytesOf(600, 1)).count).toBe(1);
+    expect(codesOf(bytesOf(601, 1)).count).toBe(2);
+  });
+
+  test('what is longer than 512 codes is not cut', () => {
+    expect(cut(bytesOf(512 * 400, 1), fine)?.count).toBe(512);
+    expect(cut(bytesOf(512 * 400 + 1, 1), fine)).toBeUndefined();
+  });
+
+  test('one pass in any order, with any of it twice, gives back the very bytes', () => {
+    const order = fc.infiniteStream(fc.nat(1_000_000));
+    fc.assert(
+      fc.property(bundles, order, (bundle, chance) => {
+        const codes = codesOf(bundle);
+        const texts = Array.from({ length: codes.count }, (_, k) => codes.text(k));
+        const shown = [...texts, ...texts.slice(0, 3)].sort(() => ((chance.next().value ?? 0) % 3) - 1);
+        expect(show(shown)?.bundle).toEqual(bundle);
+      }),
+      { numRuns: runs(100) },
+    );
+  });
+
+  test('any codes from any moment on give back the very bytes as soon as they suffice, and nothing before', () => {
+    fc.assert(
+      fc.property(
+        bundles,
+        fc.nat(65_535),
+        fc.infiniteStream(fc.integer({ min: 0, max: 9 })),
+        (bundle, from, seen) => {
+          const codes = codesOf(bundle, { still: 100, passing: 150 });
+          const gather = gathering();
+          for (let k = 0, state: Gathered = { have: 0, count: codes.count }; ; k += 1) {
+            if ((seen.next().value ?? 0) < 4) continue; // four in ten are missed
+            const frame = readFrame(codes.text(from + k));
+            if (!frame.ok) throw new Error('a good code is refused');
+            const next = gather.add(frame.value);
+            expect(next.have - state.have).toBeLessThanOrEqual(1);
+            state = next;
+            if (next.have < codes.count) expect(next.bundle).toBeUndefined();
+            else {
+              expect(next.bundle).toEqual(bundle);
+              return;
+            }
+          }
+        },
+      ),
+      { numRuns: runs(100) },
+    );
+  });
+
+  test('from the middle on, about two codes more than blocks are enough', () => {
+    let more = 0;
+    for (let round = 0; round < 200; round += 1) {
+      const codes = codesOf(bytesOf(12_000, round), { still: 100, passing: 400 });
+      const gather = gathering();
+      for (let k = 0; ; k += 1) {
+        const frame = readFrame(codes.text(codes.count + round * 97 + k));
+        if (frame.ok && gather.add(frame.value).bundle) {
+          more += k + 1 - codes.count;
+          break;
+        }
+      }
+    }
+    expect(more / 200).toBeLessThan(2.5);
+  });
+
+  test('codes of two bundles, and of one cut two ways, are not mixed', () => {
+    const [a, b] = [bytesOf(1500, 1), bytesOf(1500, 2)];
+    const sets = [codesOf(a), codesOf(b), codesOf(a, { still: 100, passing: 200 })];
+    const gather = gathering();
+    const whole: Uint8Array[] = [];
+    for (let k = 0; k < 8; k += 1) {
+      for (const codes of sets) {
+        const frame = k < codes.count ? readFrame(codes.text(k)) : undefined;
+        const state = frame?.ok ? gather.add(frame.value) : undefined;
+        if (state?.bundle) whole.push(state.bundle);
+      }
+    }
+    expect(whole).toEqual([a, b, a]);
+  });
+
+  test('misread codes in between change nothing', () => {
+    const bundle = bytesOf(3000, 9);
+    const codes = codesOf(bundle);
+    const good = Array.from({ length: codes.count }, (_, k) => codes.text(k));
+    const bad = good.map((text, k) => `${text.slice(0, 30 + k)}Q${text.slice(31 + k)}`);
+    expect(show(good.flatMap((text, k) => [bad[k] ?? '', text, bad[k] ?? '']))?.bundle).toEqual(bundle);
+  });
+});
