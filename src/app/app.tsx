@@ -76,6 +76,10 @@ function LaterScreen({
       return <from.ShopScreen bench={bench} />;
     case 'import':
       return <from.ImportScreen bench={bench} />;
+    case 'handover':
+      return <from.HandOverScreen bench={bench} />;
+    case 'takein':
+      return <from.TakeInScreen bench={bench} openReader={from.openCodeReader} />;
     case 'sheets':
       return <from.SheetsScreen bench={bench} />;
     case 'layout':

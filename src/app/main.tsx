@@ -8,6 +8,7 @@ import '../screens/bank/bank.css';
 import '../screens/case/case.css';
 import '../screens/buy/buy.css';
 import '../screens/sheets/sheets.css';
+import '../screens/handover/handover.css';
 import { signal } from '@preact/signals';
 import { render } from 'preact';
 import sampleUrl from '../../demo-data/mineral-and-shell-cabinet.json?url';

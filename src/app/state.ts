@@ -6,7 +6,8 @@ import type { Plan } from '../screens/plan';
 import { type Route, readRoute, writeRoute } from '../screens/routes';
 import type { SaveError } from '../store/db';
 import type { Change, Entry, Json } from '../store/entry';
-import { asideOf, compareWith, type FileError, readJobFile, secondCopy, writeJobFile } from '../store/file';
+import { asideOf, secondCopy, writeJobFile } from '../store/file';
+import type { HandedError } from '../store/handover/handed';
 import { editJob, type Job, jobOf } from '../store/job';
 import { clear } from '../store/keeping';
 import { extend, type Folded, fold, merge, undoable, undoOf } from '../store/log';
@@ -46,6 +47,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     store.settings(),
     store.aside(),
   ]);
+  const looking = import('./looking'); // asked for now: a page never depends on a file a newer version cleared away
   const route = signal<Route>(readRoute(location.hash));
   const entries = signal<readonly Entry[]>([]);
   const folded = signal<Folded>(emptyLog);
@@ -68,7 +70,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   later.subscribe((there) => {
     copies.value = there?.copiesOf({ store, acted, refresh });
   });
-  const offered = signal<Offered | FileError | undefined>(undefined);
+  const offered = signal<Offered | HandedError | undefined>(undefined);
   const job = computed<Job | undefined>(() => {
     decided.value;
     return jobId.value === undefined ? undefined : jobOf(jobId.value, folded.peek().values);
@@ -212,6 +214,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     offered.value = undefined;
     jobs.value = await store.jobs();
     await openJob(id);
+    if (!both) await keep({ handed: (await looking).nowHanded(settings.value.handed, id, now.theirs) });
     askToKeep();
   }
 
@@ -219,17 +222,10 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     offered.value = undefined;
     copies.value?.letGo();
     if (copies.value?.knows(text)) return copies.value.offer(text);
-    const read = readJobFile(text);
-    if (!read.ok) {
-      offered.value = read.error;
-      return;
-    }
-    const known = jobs.value.some((line) => line.id === read.value.job);
-    const ours = known ? (await store.load(read.value.job)).entries : [];
-    offered.value = {
-      file: read.value,
-      ...(known ? { against: compareWith(ours, read.value.entries) } : {}),
-    };
+    const { lookAt } = await looking;
+    offered.value = await lookAt(text, async (id) =>
+      jobs.value.some((line) => line.id === id) ? (await store.load(id)).entries : undefined,
+    );
   }
 
   /** Other hands wrote: jobs, figures and settings are looked at again, and a job is opened when none is in hand. */

@@ -2,7 +2,9 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { Length } from '../length/length';
 import type { SaveError } from '../store/db';
 import type { Change, Entry, Json } from '../store/entry';
-import type { Comparison, FileError, JobFile } from '../store/file';
+import type { Comparison, JobFile } from '../store/file';
+import type { HandedError } from '../store/handover/handed';
+import type { Known } from '../store/handover/known';
 import type { Job } from '../store/job';
 import type { Folded } from '../store/log';
 import type { Kept, Settings } from '../store/settings';
@@ -15,7 +17,12 @@ import type { Route } from './routes';
 import type { LayingBench } from './sheets/laying';
 
 /** A file looked at before anything of it is taken. */
-export type Offered = { readonly file: JobFile; readonly against?: Comparison };
+export type Offered = {
+  readonly file: JobFile;
+  readonly against?: Comparison;
+  /** What the phone that handed it over has of the job. */
+  readonly theirs: Known;
+};
 
 /** Why a newer version may not start just now. */
 export type UpdateHeld = 'at-the-saw' | 'entry-open' | 'not-secured';
@@ -48,7 +55,7 @@ export type Bench = {
   /** Rows that could not be read and were set aside. */
   readonly setAside: ReadonlySignal<number>;
   readonly updateWaiting: ReadonlySignal<boolean>;
-  readonly offered: ReadonlySignal<Offered | FileError | undefined>;
+  readonly offered: ReadonlySignal<Offered | HandedError | undefined>;
 
   /** Looks at the address again: the screen shown is the one it names. */
   readonly arrive: () => void;

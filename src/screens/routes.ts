@@ -5,6 +5,8 @@ export type Route =
   | { readonly at: 'phone' }
   | { readonly at: 'shop' }
   | { readonly at: 'import' }
+  | { readonly at: 'handover' }
+  | { readonly at: 'takein' }
   | { readonly at: 'last' }
   | { readonly at: 'figure' }
   | { readonly at: 'cuts' }
@@ -39,6 +41,8 @@ const plain = [
   'phone',
   'shop',
   'import',
+  'handover',
+  'takein',
   'last',
   'figure',
   'boards',

@@ -18,6 +18,8 @@ export type Settings = {
   readonly saw?: string;
   /** Lists of the shop: stack pieces, shims, screws. */
   readonly lists?: Json;
+  /** By job, what the other phone has of it: see `handover/known.ts`. */
+  readonly handed?: Json;
 };
 
 const oneOf = <T extends string>(words: readonly T[], json: Json | undefined, otherwise: T): T =>
@@ -39,6 +41,7 @@ export function readSettings(kept: Readonly<Record<string, Json>>): Settings {
     ...(here ? { here } : {}),
     ...(saw ? { saw } : {}),
     ...(kept.lists === undefined ? {} : { lists: kept.lists }),
+    ...(kept.handed === undefined ? {} : { handed: kept.handed }),
   };
 }
 

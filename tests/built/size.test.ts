@@ -30,10 +30,10 @@ describe('bytes of the built app', () => {
     expect(firstScripts().reduce((sum, file) => sum + zipped(file), 0)).toBeLessThanOrEqual(68 * 1024);
   });
 
-  test('everything kept on the phone is at most 780 KB, and is everything', () => {
+  test('everything kept on the phone is at most 816 KB, and is everything', () => {
     const files = precached();
     const bytes = files.reduce((sum, file) => sum + statSync(path.join(dist, file)).size, 0);
-    expect(bytes).toBeLessThanOrEqual(780 * 1024);
+    expect(bytes).toBeLessThanOrEqual(816 * 1024);
     for (const asset of readdirSync(path.join(dist, 'assets'))) {
       if (!asset.endsWith('.map')) expect(files).toContain(`assets/${asset}`);
     }

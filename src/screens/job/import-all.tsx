@@ -4,7 +4,7 @@ import type { BackupError } from '../../store/backup';
 import type { News, Place } from '../../store/backup-news';
 import type { Bench } from '../bench';
 import { shopFields } from '../marks/words';
-import { fileText } from './file-text';
+import { fileText } from './file-words';
 
 /** A copy of everything looked at: what is new, and whose figures stand where the two differ. */
 export function LookAll({ news, bench }: { readonly news: News; readonly bench: Bench }) {

@@ -3,7 +3,7 @@ import { jobOf } from '../../store/job';
 import { fold } from '../../store/log';
 import { Bar } from '../../ui/bar';
 import type { Bench, Offered } from '../bench';
-import { fileText } from './file-text';
+import { fileText } from './file-words';
 import { backupText, LookAll } from './import-all';
 
 /** A job file looked at before anything of it is taken: nothing is overwritten unseen. */
@@ -31,6 +31,9 @@ export function ImportScreen({ bench }: { readonly bench: Bench }) {
             }}
           />
         </label>
+        <a class="btn" href="#/takein">
+          Read codes off another phone
+        </a>
         {!offered && (
           <p class="note">
             A job shared out from Knifeline, or a copy of everything, as .json or .txt. It is checked whole

@@ -129,6 +129,9 @@ function Standing({ bench, job }: { readonly bench: Bench; readonly job: Job }) 
             <Icon name="share" />
             Share out
           </button>
+          <a class="btn" href="#/handover">
+            Hand over
+          </a>
           <a class="btn" href="#/phone">
             This phone
           </a>

@@ -1,16 +1,18 @@
 import { assertNever } from '../../length/result';
-import type { FileError } from '../../store/file';
+import type { HandedError } from '../../store/handover/handed';
 
-/** Why a file is not taken. */
-export function fileText(error: FileError): string {
+/** Why a file, or what came by codes, is not taken. */
+export function fileText(error: HandedError): string {
   switch (error.code) {
     case 'too-big':
       return `The file is larger than a job can be (${Math.round(error.most / 1024 / 1024)} MB).`;
     case 'not-json':
       return 'This is no job file: it cannot be read as one, or it was cut short.';
     case 'not-a-job-file':
+    case 'not-changes':
       return 'This is no job file of Knifeline.';
     case 'newer-file':
+    case 'newer-changes':
       return `The file was written by a newer Knifeline (file version ${error.version}). Bring this one up to date first.`;
     case 'too-many-entries':
       return `The file has more than ${error.most} entries.`;
@@ -18,6 +20,10 @@ export function fileText(error: FileError): string {
       return `Entry ${error.at + 1} of the file is damaged (${error.why}).`;
     case 'empty':
       return 'The file holds no entries.';
+    case 'job-missing':
+      return 'These are only the changes to a job, and the job itself is not on this phone. On the other phone, hand over the whole job.';
+    case 'earlier-missing':
+      return `These changes follow ${error.entries} earlier ${error.entries === 1 ? 'entry' : 'entries'} that never reached this phone. On the other phone, hand over the whole job.`;
     default:
       return assertNever(error);
   }

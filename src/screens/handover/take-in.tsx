@@ -1,0 +1,136 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { Bar } from '../../ui/bar';
+import type { Bench } from '../bench';
+import { useWake } from '../saw/use-wake';
+import { type CameraState, openCamera } from './camera';
+import { frameOf, photoOf } from './picture';
+import type { CodeReader } from './reader';
+import { type Progress, type Taking, taking } from './taking';
+import { cameraText, codeText } from './words';
+
+type TakeInProps = { readonly bench: Bench; readonly openReader: () => CodeReader };
+
+/** A job off another phone's screen, by the camera or by photos. When it is whole it is looked at like any file. */
+export function TakeInScreen({ bench, openReader }: TakeInProps) {
+  useWake(bench);
+  const video = useRef<HTMLVideoElement>(null);
+  const [camera, setCamera] = useState<CameraState>('asking');
+  const [{ reader, take }] = useState(() => ({
+    reader: openReader(),
+    take: taking((text) => void bench.offer(text).then(() => bench.go({ at: 'import' }, true))),
+  }));
+  useEffect(() => {
+    const at = video.current;
+    if (!at) return;
+    const camera = openCamera(at, setCamera);
+    const stop = watch(at, reader, take);
+    return () => {
+      stop();
+      camera.stop();
+      reader.close();
+    };
+  }, []);
+  const progress = take.progress.value;
+  const trouble = take.trouble.value;
+  return (
+    <>
+      <Bar title="Read codes" leave={{ label: 'Back', onTap: () => bench.go({ at: 'import' }) }} />
+      <main class="page takein">
+        <video
+          ref={video}
+          class={camera === 'on' ? 'view' : 'view off'}
+          playsInline
+          muted
+          aria-label="What the camera sees"
+        />
+        <div class="pad-x handwords">
+          <HowFar progress={progress} />
+          <p class="handlead" role="status">
+            {trouble ? codeText(trouble) : progress ? 'Hold it there.' : cameraText(camera)}
+          </p>
+          <Photos reader={reader} take={take} main={camera !== 'on' && camera !== 'asking'} />
+          <p class="note">
+            On the other phone: the job, then Hand over. Nothing is taken before it is whole and looked at.
+          </p>
+        </div>
+      </main>
+    </>
+  );
+}
+
+/** The one figure of this screen: how many parts of how many. */
+function HowFar({ progress }: { readonly progress: Progress | undefined }) {
+  if (!progress) return null;
+  const { have, count } = progress;
+  return (
+    <p
+      class="howfar"
+      role="progressbar"
+      aria-label="Parts read"
+      aria-valuemin={0}
+      aria-valuemax={count}
+      aria-valuenow={have}
+    >
+      {have} <small>of {count}</small>
+    </p>
+  );
+}
+
+/** Looks at what the camera shows, one picture after the other, until stopped. */
+function watch(video: HTMLVideoElement, reader: CodeReader, take: Taking): () => void {
+  let stopped = false;
+  async function look(): Promise<void> {
+    while (!stopped) {
+      const picture = video.srcObject ? frameOf(video) : undefined;
+      const text = picture ? await reader.read(picture, false) : null;
+      if (stopped) return;
+      if (text !== null) take.seen(text);
+      await nextFrame(picture ? 30 : 150);
+    }
+  }
+  void look();
+  return () => {
+    stopped = true;
+  };
+}
+
+const nextFrame = (wait: number): Promise<void> => new Promise((done) => setTimeout(done, wait));
+
+type PhotosProps = { readonly reader: CodeReader; readonly take: Taking; readonly main: boolean };
+
+function Photos({ reader, take, main }: PhotosProps) {
+  const [unread, setUnread] = useState(0);
+  const look = async (files: readonly File[]) => {
+    setUnread(0);
+    for (const file of files) {
+      const picture = await photoOf(file);
+      const text = picture ? await reader.read(picture, true) : null;
+      if (text === null || !take.seen(text)) setUnread((n) => n + 1);
+    }
+  };
+  return (
+    <>
+      <label class={main ? 'btn main file' : 'btn file'}>
+        Take a photo of it
+        <input
+          class="sr"
+          type="file"
+          accept="image/*"
+          capture="environment"
+          multiple
+          onChange={(event) => {
+            const files = [...(event.currentTarget.files ?? [])];
+            event.currentTarget.value = ''; // the same photo may come again
+            void look(files);
+          }}
+        />
+      </label>
+      {unread > 0 && (
+        <p class="wrongline" role="alert">
+          {unread === 1 ? 'No code could be read' : `On ${unread} photos no code could be read`}. Hold the
+          phone straight over it, so that it fills the picture.
+        </p>
+      )}
+    </>
+  );
+}
