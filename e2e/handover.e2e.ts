@@ -44,6 +44,13 @@ async function handOver(page: Page): Promise<void> {
   await expect(page.locator(code)).toBeVisible();
 }
 
+/** The whole job is said to have arrived on another phone. */
+async function arrive(page: Page): Promise<void> {
+  await handOver(page);
+  await page.getByRole('button', { name: 'It has arrived' }).click();
+  await expect(page.locator('.home-head')).toBeVisible();
+}
+
 const photos = (pictures: readonly Buffer[]) =>
   pictures.map((buffer, k) => ({ name: `photo-${k}.png`, mimeType: 'image/png', buffer }));
 
@@ -55,15 +62,16 @@ test('changes go over as one still code, by a photo of it, with no signal; twice
 }) => {
   await openSample(page);
   await offline(page, context);
+  await arrive(page);
   await tick(page, 0);
   await handOver(page);
-  await expect(page.getByRole('button', { name: '1 new' })).toHaveAttribute('aria-pressed', 'true');
+  await expect(page.getByRole('button', { name: / new$/ })).toHaveAttribute('aria-pressed', 'true');
   await expect(page.getByRole('img', { name: 'One code' })).toBeVisible();
   await page.screenshot({ path: 'e2e/shots/handover-one.png' });
   const photo = photos([await page.locator(code).screenshot()]);
 
   const other = await otherPhone(browser, baseURL, openSample);
-  for (const entries of ['1 of these entries are new', '0 of these entries are new']) {
+  for (const entries of [/ [1-9]\d* of these entries are new/, / 0 of these entries are new/]) {
     await other.goto('./#/takein');
     await other.setInputFiles('input[type=file]', photo);
     await expect(other.getByText(entries)).toBeVisible();
@@ -73,9 +81,9 @@ test('changes go over as one still code, by a photo of it, with no signal; twice
   await other.goto('./#/stops/shellcase');
   await expect(other.locator('.tick').first()).toBeChecked();
 
-  await page.getByRole('button', { name: 'It has arrived' }).click();
+  await arrive(page);
   await handOver(page);
-  await expect(page.getByText('The other phone has all of it so far.')).toBeVisible();
+  await expect(page.getByText('Nothing new since it was last handed over.')).toBeVisible();
 });
 
 test('changes to a job that is not there make no job: it says what is missing', async ({
@@ -84,6 +92,7 @@ test('changes to a job that is not there make no job: it says what is missing', 
   baseURL,
 }) => {
   await openSample(page);
+  await arrive(page);
   await tick(page, 0);
   await handOver(page);
   const photo = photos([await page.locator(code).screenshot()]);
@@ -118,18 +127,41 @@ test('a whole job goes over as a set of codes, by photos taken at random moments
   await expect(other.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
 });
 
-/** A phone whose camera sees a film. */
-async function withCamera(film: string): Promise<Browser> {
-  return chromium.launch({
+const launch = (args: readonly string[]): Promise<Browser> =>
+  chromium.launch({
     executablePath: chromiumPath,
-    args: [
-      ...chromiumArgs,
-      '--use-fake-device-for-media-stream',
-      '--use-fake-ui-for-media-stream',
-      `--use-file-for-fake-video-capture=${film}`,
-    ],
+    args: [...chromiumArgs, '--use-fake-device-for-media-stream', ...args],
   });
-}
+
+/** A phone whose camera sees a film, and may be used. */
+const withCamera = (film: string): Promise<Browser> =>
+  launch(['--use-fake-ui-for-media-stream', `--use-file-for-fake-video-capture=${film}`]);
+
+/** Keeps hold of every camera the page is given, to see whether it is let go. */
+const holdStreams = (page: Page): Promise<unknown> =>
+  page.addInitScript(() => {
+    const held: MediaStream[] = [];
+    const { mediaDevices } = navigator;
+    const ask = mediaDevices.getUserMedia.bind(mediaDevices);
+    mediaDevices.getUserMedia = async (wanted) => {
+      const stream = await ask(wanted);
+      held.push(stream);
+      return stream;
+    };
+    Object.assign(window, {
+      camerasOn: () => held.flatMap((s) => s.getTracks()).filter((t) => t.readyState === 'live').length,
+    });
+  });
+
+const camerasOn = (page: Page): Promise<number> =>
+  page.evaluate(() => (window as unknown as { camerasOn(): number }).camerasOn());
+
+/** What the browser does when another app comes in front, and back. */
+const see = (page: Page, state: 'hidden' | 'visible'): Promise<void> =>
+  page.evaluate((state) => {
+    Object.defineProperty(document, 'visibilityState', { get: () => state, configurable: true });
+    document.dispatchEvent(new Event('visibilitychange'));
+  }, state);
 
 test('a whole job goes over by the camera: a film of the codes, turned, grainy and not quite sharp', async ({
   page,
@@ -142,24 +174,56 @@ test('a whole job goes over by the camera: a film of the codes, turned, grainy a
   const path = await film(browser, await shots(page, code, 14), { turn: 7, grain: 50, blur: 0.8 });
   const seeing = await withCamera(path);
   try {
-    const other = await otherPhone(seeing, baseURL);
+    const other = await otherPhone(seeing, baseURL, async (page) => {
+      await holdStreams(page);
+      await page.goto('./');
+    });
     await other.goto('./#/import');
     await other.getByRole('link', { name: 'Read codes off another phone' }).click();
     await expect(other.getByRole('progressbar')).toBeVisible();
     await other.screenshot({ path: 'e2e/shots/takein-camera.png' });
-    await other.getByRole('button', { name: 'Take it in' }).click({ timeout: 60_000 });
+    await expect(other.getByRole('button', { name: 'Take it in' })).toBeVisible({ timeout: 60_000 });
+    expect(await camerasOn(other)).toBe(0); // let go as soon as its screen is left
+    await other.getByRole('button', { name: 'Take it in' }).click();
     await expect(other.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
   } finally {
     await seeing.close();
   }
 });
 
-test('a camera that is not allowed is said plainly, and a photo of something else changes nothing', async ({
-  page,
-}) => {
-  await openSample(page);
+test('the camera is let go while another app is in front, and taken up again after', async ({ baseURL }) => {
+  const seeing = await launch(['--use-fake-ui-for-media-stream']);
+  try {
+    const page = await (await seeing.newContext({ ...phone, baseURL: baseURL ?? '' })).newPage();
+    await holdStreams(page);
+    await page.goto('./#/takein');
+    await expect(page.getByText('Hold this phone over the codes')).toBeVisible();
+    expect(await camerasOn(page)).toBe(1);
+    await see(page, 'hidden');
+    expect(await camerasOn(page)).toBe(0);
+    await see(page, 'visible');
+    await expect.poll(() => camerasOn(page)).toBe(1);
+    await page.getByRole('button', { name: 'Back' }).click();
+    await expect(page.getByText('Choose a job file')).toBeVisible();
+    expect(await camerasOn(page)).toBe(0);
+  } finally {
+    await seeing.close();
+  }
+});
+
+test('a camera that is not allowed is said plainly, and a photo does as well', async ({ page, baseURL }) => {
+  const refusing = await launch(['--deny-permission-prompts']);
+  try {
+    const other = await (await refusing.newContext({ ...phone, baseURL: baseURL ?? '' })).newPage();
+    await other.goto('./#/takein');
+    await expect(other.getByRole('status')).toContainText('The camera is not allowed here.');
+    await other.screenshot({ path: 'e2e/shots/takein-refused.png' });
+  } finally {
+    await refusing.close();
+  }
+  await openSample(page); // no camera at all here
   await page.goto('./#/takein');
-  await expect(page.getByRole('status')).toContainText(/camera/);
+  await expect(page.getByRole('status')).toContainText('There is no camera to be had here.');
   await page.setInputFiles('input[type=file]', photos([await page.screenshot()]));
   await expect(page.getByRole('alert')).toContainText('No code could be read');
 });

@@ -40,6 +40,8 @@ const screens: readonly { readonly name: string; readonly hash: string; readonly
   { name: 'shop', hash: '#/shop', ready: '.nextset' },
   { name: 'phone', hash: '#/phone', ready: '.prefs' },
   { name: 'import', hash: '#/import', ready: '.prefs' },
+  { name: 'handover', hash: '#/handover', ready: '.codebox canvas' },
+  { name: 'takein', hash: '#/takein', ready: '.takein' },
 ];
 
 const looks = [

@@ -200,7 +200,8 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     askToKeep();
   }
 
-  async function take(how: 'merge' | 'keep-both'): Promise<void> {
+  /** @param from the sample comes off no phone: nobody else has it by that */
+  async function take(how: 'merge' | 'keep-both', from: 'phone' | 'sample' = 'phone'): Promise<void> {
     const now = offered.value;
     if (!now || !('file' in now)) return;
     const both = how === 'keep-both';
@@ -214,7 +215,8 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     offered.value = undefined;
     jobs.value = await store.jobs();
     await openJob(id);
-    if (!both) await keep({ handed: (await looking).nowHanded(settings.value.handed, id, now.theirs) });
+    if (!both && from === 'phone')
+      await keep({ handed: (await looking).nowHanded(settings.value.handed, id, now.theirs) });
     askToKeep();
   }
 
@@ -245,7 +247,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   async function openSample(): Promise<void> {
     await offer(await sample());
     go({ at: 'job' });
-    if (offered.value && 'file' in offered.value) await take('merge');
+    if (offered.value && 'file' in offered.value) await take('merge', 'sample');
   }
 
   async function setDeleted(id: string, deleted: string | undefined, label: string): Promise<void> {
@@ -369,7 +371,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     evenOut,
     asideFile: async () => JSON.stringify(await store.aside(), null, 1),
     offer,
-    take,
+    take: (how) => take(how),
     letGo: () => {
       offered.value = undefined;
       copies.value?.letGo();

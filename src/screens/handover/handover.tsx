@@ -45,7 +45,8 @@ function Out({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
       <div class="pad-x handwords">
         <p class="handlead">{leadOf(codes)}</p>
         <p class="note">
-          There: Bring a job file in, then Read codes. {wake === 'on' ? 'This screen stays on.' : ''}
+          On that phone: Bring a job file in, then Read codes.{' '}
+          {wake === 'on' ? 'This screen stays on.' : 'This screen may sleep: tap it now and then.'}
         </p>
         {known && <Choice what={what} fresh={fresh} onChoose={setWhat} />}
         <button type="button" class="btn main full" onClick={() => void arrived()}>
@@ -117,7 +118,7 @@ type ChoiceProps = {
 
 /** Once a job has been handed over, what is new since is enough. */
 function Choice({ what, fresh, onChoose }: ChoiceProps) {
-  if (fresh === 0) return <p class="note">The other phone has all of it so far.</p>;
+  if (fresh === 0) return <p class="note">Nothing new since it was last handed over.</p>;
   return (
     <Segment
       label="What to hand over"

@@ -185,3 +185,56 @@ describe('known', () => {
     );
   });
 });
+
+test('changes damaged anywhere are refused, or take nothing of ours away; and never crash', () => {
+  const text = changes(new Map([['a', 2]]));
+  const spot = fc.record({
+    at: fc.nat(text.length - 1),
+    cut: fc.nat(12),
+    put: fc.oneof(
+      fc.constantFrom(
+        '',
+        '"',
+        '{',
+        '}',
+        '[',
+        ',',
+        ':',
+        '\\',
+        '\u0000',
+        '9',
+        '-',
+        'null',
+        '__proto__',
+        'constructor',
+      ),
+      fc.string({ maxLength: 6 }),
+    ),
+  });
+  let refused = 0;
+  fc.assert(
+    fc.property(fc.array(spot, { minLength: 1, maxLength: 4 }), (spots) => {
+      const bad = spots.reduce((t, { at, cut, put }) => t.slice(0, at) + put + t.slice(at + cut), text);
+      const read = readHanded(bad);
+      const whole = read.ok ? standing(read.value, log.slice(0, 2)) : read;
+      if (!whole.ok) refused += 1;
+      else if (read.ok && read.value.since) {
+        expect(merge(log.slice(0, 2), whole.value.entries)).toEqual(expect.arrayContaining(log.slice(0, 2)));
+      }
+    }),
+    { numRuns: runs(200), seed: 20261126 },
+  );
+  expect(refused).toBeGreaterThan(50);
+});
+
+test.each([
+  [
+    'lists in lists, deeper than a parser stands',
+    `{"knifelineChanges":1,"since":{},"file":${'['.repeat(200_000)}${']'.repeat(200_000)}}`,
+  ],
+  [
+    'a phone of the language that lacks its entries',
+    '{"knifelineChanges":1,"since":{"__proto__":[1,1]},"file":{}}',
+  ],
+  ['null', '{"knifelineChanges":1,"since":null,"file":null}'],
+])('%s is refused', (_, text) => expect(readHanded(text).ok).toBe(false));
