@@ -44,14 +44,11 @@ function Out({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
       <Shown codes={codes} stands={shows[size].stands} />
       <div class="pad-x handwords">
         <p class="handlead">{leadOf(codes)}</p>
+        {known && <Choice what={what} fresh={fresh} onChoose={setWhat} />}
         <p class="note">
           On that phone: Bring a job file in, then Read codes.{' '}
           {wake === 'on' ? 'This screen stays on.' : 'This screen may sleep: tap it now and then.'}
         </p>
-        {known && <Choice what={what} fresh={fresh} onChoose={setWhat} />}
-        <button type="button" class="btn main full" onClick={() => void arrived()}>
-          It has arrived
-        </button>
         <div class="adds">
           <button type="button" class="btn" onClick={() => setSize(size === 'fine' ? 'large' : 'fine')}>
             {size === 'fine' ? 'Larger squares' : 'Fewer codes'}
@@ -59,6 +56,11 @@ function Out({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
           <button type="button" class="btn" onClick={() => void bench.share(fileName(job, what), text)}>
             <Icon name="share" />
             As a file
+          </button>
+        </div>
+        <div class="arrived">
+          <button type="button" class="btn main full" onClick={() => void arrived()}>
+            It has arrived
           </button>
         </div>
       </div>

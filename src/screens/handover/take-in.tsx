@@ -39,6 +39,7 @@ export function TakeInScreen({ bench, openReader }: TakeInProps) {
         <video
           ref={video}
           class={camera === 'on' ? 'view' : 'view off'}
+          hidden={camera !== 'on' && camera !== 'asking'}
           playsInline
           muted
           aria-label="What the camera sees"
