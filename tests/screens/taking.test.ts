@@ -54,7 +54,7 @@ describe('taking', () => {
       good: fc.boolean(),
     });
     await fc.assert(
-      fc.asyncProperty(fc.array(shown, { minLength: 20, maxLength: 60 }), async (all) => {
+      fc.asyncProperty(fc.array(shown, { minLength: 20, maxLength: 60, size: 'max' }), async (all) => {
         const whole: string[] = [];
         const { seen } = taking((text) => whole.push(text));
         for (const { number, at, cut, put, good } of all) {

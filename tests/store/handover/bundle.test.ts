@@ -16,7 +16,7 @@ describe('pack and unpack', () => {
       }),
       { numRuns: runs(100) },
     );
-  });
+  }, 600_000);
 
   test('the sample job is under a tenth of its length', async () => {
     expect((await pack(sample)).length).toBeLessThan(sample.length / 10);
@@ -40,7 +40,7 @@ describe('pack and unpack', () => {
       }),
       { numRuns: runs(100) },
     );
-  });
+  }, 600_000);
 
   test('of a later version it says so', async () => {
     const bundle = await pack('{}');

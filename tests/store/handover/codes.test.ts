@@ -12,7 +12,11 @@ const bytesOf = (length: number, seed: number): Uint8Array =>
     { length },
     (_, k) => (Math.imul(k + 1, Math.imul(seed + 1, 0x9e3779b1) | 1) >>> 13) & 0xff,
   );
-const bundles = fc.uint8Array({ minLength: 5, maxLength: 6000 });
+const bundles = fc
+  .tuple(fc.integer({ min: 5, max: 6000 }), fc.nat())
+  .map(([length, seed]) => bytesOf(length, seed));
+/** Bytes as text: two runs of thousands are compared at once. */
+const hex = (bytes: Uint8Array | undefined): string => Buffer.from(bytes ?? []).toString('hex');
 const fine = { still: 600, passing: 400 };
 
 const codesOf = (bundle: Uint8Array, fineness = fine): Codes => {
@@ -35,12 +39,12 @@ function show(texts: readonly string[]): Gathered | undefined {
 describe('toBase45 and fromBase45', () => {
   test('any bytes come back the same', () => {
     fc.assert(
-      fc.property(fc.uint8Array(), (bytes) => {
-        expect(fromBase45(toBase45(bytes))).toEqual(bytes);
+      fc.property(fc.uint8Array({ maxLength: 300, size: 'max' }), (bytes) => {
+        expect(hex(fromBase45(toBase45(bytes)))).toBe(hex(bytes));
       }),
       { numRuns: runs(200) },
     );
-  });
+  }, 600_000);
 
   test.each([['A'], ['BB8A'], ['bb8'], ['B_8'], [':::'], ['::'], ['GGX'], ['U5X'], ['BB8 é']])(
     '%j is no such text',
@@ -100,7 +104,7 @@ describe('writeFrame and readFrame', () => {
       }),
       { numRuns: runs(200) },
     );
-  });
+  }, 600_000);
 });
 
 describe('mixOf', () => {
@@ -140,11 +144,11 @@ describe('cut and gathering', () => {
         const codes = codesOf(bundle);
         const texts = Array.from({ length: codes.count }, (_, k) => codes.text(k));
         const shown = [...texts, ...texts.slice(0, 3)].sort(() => ((chance.next().value ?? 0) % 3) - 1);
-        expect(show(shown)?.bundle).toEqual(bundle);
+        expect(hex(show(shown)?.bundle)).toBe(hex(bundle));
       }),
       { numRuns: runs(100) },
     );
-  });
+  }, 600_000);
 
   test('any codes from any moment on give back the very bytes as soon as they suffice, and nothing before', () => {
     fc.assert(
@@ -164,7 +168,7 @@ describe('cut and gathering', () => {
             state = next;
             if (next.have < codes.count) expect(next.bundle).toBeUndefined();
             else {
-              expect(next.bundle).toEqual(bundle);
+              expect(hex(next.bundle)).toBe(hex(bundle));
               return;
             }
           }
@@ -172,7 +176,7 @@ describe('cut and gathering', () => {
       ),
       { numRuns: runs(100) },
     );
-  });
+  }, 600_000);
 
   test('from the middle on, about two codes more than blocks are enough', () => {
     let more = 0;
