@@ -11,6 +11,8 @@ import { openSample, readyOffline } from './app';
 import { chromiumArgs, chromiumPath } from './browser';
 import { film, shots } from './film';
 
+test.describe.configure({ timeout: 120_000 });
+
 const phone = { ...devices['Pixel 7'], viewport: { width: 390, height: 844 } };
 const code = '.codebox canvas';
 
@@ -110,7 +112,6 @@ test('a whole job goes over as a set of codes, by photos taken at random moments
   browser,
   baseURL,
 }) => {
-  test.setTimeout(120_000);
   await openSample(page);
   await offline(page, context);
   await handOver(page);
