@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { crc32 } from '../../src/store/crc32';
 import { fromBase45, toBase45 } from '../../src/store/handover/base45';
-import { crc32 } from '../../src/store/handover/crc32';
 
 const ascii = (text: string): Uint8Array => new TextEncoder().encode(text);
 

@@ -1,7 +1,7 @@
 import { crc32 as zlib } from 'node:zlib';
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { crc32 } from '../../src/store/journal/crc';
+import { crc32 } from '../../src/store/crc32';
 import { runs } from '../runs';
 
 /**

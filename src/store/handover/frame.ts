@@ -1,6 +1,6 @@
 import { err, ok, type Result } from '../../length/result';
+import { crc32 } from '../crc32';
 import { fromBase45, toBase45 } from './base45';
-import { crc32 } from './crc32';
 
 /** What stands before the bytes of every code of ours, with the version of what follows. */
 const mark = 'KL1:';

@@ -1,4 +1,4 @@
-import { crc32 } from './crc';
+import { crc32 } from '../crc32';
 import type { Row } from './row';
 
 const text = new TextEncoder();
