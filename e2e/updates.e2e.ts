@@ -108,7 +108,9 @@ async function fail(
   profile: Profile,
 ) {
   const files = ['sw.js', ...filesOf(site.folder)];
-  const bad = files[file % files.length] ?? '';
+  const few = trials / 3; // a share of the files is taken from all along the list, pages and scripts too
+  const bad =
+    files[few < files.length ? Math.floor(((file + 0.5) * files.length) / few) : file % files.length] ?? '';
   let hit = false;
   site.fault((asked) => {
     if (asked !== bad) return undefined;
