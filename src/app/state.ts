@@ -278,7 +278,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
       });
     }
   });
-  store.onRestored((entries) => void cameBack(entries));
+  store.onRestored((entries) => void cameBack(entries).then(evenOut));
   store.onKeptIn((now) => {
     keptIn.value = now;
   });

@@ -176,7 +176,12 @@ export async function keepAct(here: Here, act: NewAct): Promise<Result<readonly 
   const tries: (readonly Entry[])[] = [];
   const done = await kept(here, {
     tell: act.job,
-    work: (db) => writeAct(db, here, { act, tried: tries, after: here.last(act.job) }),
+    work: async (db) => {
+      const written = await writeAct(db, here, { act, tried: tries, after: here.last(act.job) });
+      // at once: another act may find the database emptied before the journal has this one
+      if (written.ok) here.seen(act.job, written.value);
+      return written;
+    },
     after: async (db) => (tries.length > 0 ? keptOfTries(db, tries) : undefined),
     rows: logRows,
     alone: () => {
