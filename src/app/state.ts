@@ -10,7 +10,7 @@ import { asideOf, secondCopy, writeJobFile } from '../store/file';
 import type { HandedError } from '../store/handover/handed';
 import { editJob, type Job, jobOf } from '../store/job';
 import { clear } from '../store/keeping';
-import { extend, type Folded, fold, merge, undoable, undoOf } from '../store/log';
+import { extend, type Folded, fold, merge, over, undoable, undoOf } from '../store/log';
 import { askToPersist, type Kept, readSettings, type Settings } from '../store/settings';
 import type { JobLine, KeptIn, NewAct, Store } from '../store/store';
 import { prepareAct } from '../store/writes';
@@ -24,7 +24,6 @@ import { randomId } from './random';
 import { shareFile } from './share';
 import { makeUnsaved } from './unsaved';
 
-const emptyLog: Folded = { values: new Map(), ticks: new Map() };
 const deletedFor = 30 * 24 * 3600 * 1000;
 
 type Planning = Promise<typeof import('./planning')>;
@@ -50,7 +49,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   const looking = import('./looking'); // asked for now: a page never depends on a file a newer version cleared away
   const route = signal<Route>(readRoute(location.hash));
   const entries = signal<readonly Entry[]>([]);
-  const folded = signal<Folded>(emptyLog);
+  const folded = signal<Folded>(fold([]));
   /** Goes up with each edit: a tick changes nothing that is worked out from the job. */
   const decided = signal(0);
   const jobId = signal<string | undefined>(undefined);
@@ -122,8 +121,9 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     if (id === undefined || changes.length === 0) return false;
     const ops = changes.flatMap((c) => (c.kind === 'edit' ? [] : [c.op]));
     saving.value = new Set([...saving.value, ...ops]);
-    const act = { job: id, label, changes, ...(undoes === undefined ? {} : { undoes }) };
-    const done = await append(act);
+    // over what this page shows: what another page took in meanwhile was not seen, and stands beside it
+    const seen = undoes === undefined ? { changes: over(folded.value, changes) } : { changes, undoes };
+    const done = await append({ job: id, label, ...seen });
     saving.value = new Set([...saving.value].filter((op) => !ops.includes(op)));
     return done;
   }

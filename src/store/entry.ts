@@ -23,10 +23,17 @@ type Stamp = {
  * - `tick`: an operation is done, and the figure it was done to (exact inches).
  * - `untick`: it is not.
  */
-export type Change =
+export type Change = (
   | { readonly kind: 'edit'; readonly path: string; readonly value: Json }
   | { readonly kind: 'tick'; readonly op: string; readonly figure: string }
-  | { readonly kind: 'untick'; readonly op: string };
+  | { readonly kind: 'untick'; readonly op: string }
+) & {
+  /**
+   * Keys of what stood at this place when the change was made: it replaces those and no others. Entries without it
+   * were written by code that could not read one with it.
+   */
+  readonly over?: readonly string[];
+};
 
 /** A row of the log, as stored and as exported. Key: job, device, count. Never changed once written. */
 export type Entry = Stamp & Change;

@@ -1,12 +1,15 @@
 import { err, ok, type Result } from '../length/result';
 import type { Entry } from './entry';
 import { editJob, jobOf } from './job';
-import { fold, inOrder, keyOf } from './log';
+import { fold, inOrder, keyOf, over } from './log';
 import type { Aside } from './migrations';
 import { readEntry } from './rows';
 
-/** Version of the job file this app writes and reads. */
-export const fileVersion = 1;
+/** Newest version of the job file this app writes and reads: its entries say what they are over. */
+export const fileVersion = 2;
+/** A log in which none says so goes out as what it always was, and an older app can still read it. */
+const versionOf = (entries: readonly Entry[]): number =>
+  entries.some((entry) => entry.over !== undefined) ? fileVersion : 1;
 /** Room for the longest log that is taken: what goes out must come back in. Characters. */
 export const mostBytes = 64 * 1024 * 1024;
 const mostEntries = 200_000;
@@ -26,11 +29,11 @@ export type FileError =
 
 /**
  * A job as one readable file:
- * `{ "knifeline": 1, "job": "<id>", "entries": [ ... ] }`, one entry a line, in log order; lengths as exact text.
+ * `{ "knifeline": 2, "job": "<id>", "entries": [ ... ] }`, one entry a line, in log order; lengths as exact text.
  */
 export function writeJobFile({ job, entries }: JobFile): string {
   const lines = [...entries].sort(inOrder).map((entry) => `    ${JSON.stringify(inFileOrder(entry))}`);
-  return `{\n  "knifeline": ${fileVersion},\n  "job": ${JSON.stringify(job)},\n  "entries": [\n${lines.join(',\n')}\n  ]\n}\n`;
+  return `{\n  "knifeline": ${versionOf(entries)},\n  "job": ${JSON.stringify(job)},\n  "entries": [\n${lines.join(',\n')}\n  ]\n}\n`;
 }
 
 const keys = [
@@ -46,6 +49,7 @@ const keys = [
   'value',
   'op',
   'figure',
+  'over',
 ];
 
 /** The entry with its keys as a reader expects them: the same log is the same file on every phone. */
@@ -72,10 +76,18 @@ function readParsed(json: unknown): Result<JobFile, FileError> {
   const { knifeline, job, entries, ...rest } = json as Record<string, unknown>;
   if (typeof knifeline === 'number' && knifeline > fileVersion)
     return err({ code: 'newer-file', version: knifeline });
-  const known = knifeline === fileVersion && Object.keys(rest).length === 0;
+  const known = (knifeline === 1 || knifeline === fileVersion) && Object.keys(rest).length === 0;
   if (!known || typeof job !== 'string' || !Array.isArray(entries)) return err({ code: 'not-a-job-file' });
   if (entries.length > mostEntries) return err({ code: 'too-many-entries', most: mostEntries });
-  return entries.length === 0 ? err({ code: 'empty' }) : readEntries(job, entries);
+  if (entries.length === 0) return err({ code: 'empty' });
+  const read = readEntries(job, entries);
+  return read.ok && knifeline === 1 ? plain(read.value) : read;
+}
+
+/** A file of version 1, which knows no `over`. */
+function plain(file: JobFile): Result<JobFile, FileError> {
+  const at = file.entries.findIndex((entry) => entry.over !== undefined);
+  return at < 0 ? ok(file) : err({ code: 'bad-entry', at, why: 'over: not of this version' });
 }
 
 function readEntries(job: string, rows: readonly unknown[]): Result<JobFile, FileError> {
@@ -133,10 +145,11 @@ type CopyStamp = { readonly job: string; readonly device: string; readonly at: s
  */
 export function secondCopy(entries: readonly Entry[], { job, device, at }: CopyStamp): readonly Entry[] {
   const count = (entries[entries.length - 1]?.count ?? 0) + 1;
-  const name = jobOf(job, fold(entries).values).name.slice(0, 116);
+  const folded = fold(entries);
+  const name = jobOf(job, folded.values).name.slice(0, 116);
   const stamp = { job, device, count, at, act: `${device}.${count}`, label: 'Kept as a second copy' };
   return [
     ...entries.map((entry) => ({ ...entry, job })),
-    ...editJob({ name: `${name} (2)` }).map((change): Entry => ({ ...stamp, ...change })),
+    ...over(folded, editJob({ name: `${name} (2)` })).map((change): Entry => ({ ...stamp, ...change })),
   ];
 }

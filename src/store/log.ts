@@ -1,42 +1,81 @@
 import type { Change, Entry, Json } from './entry';
+import { headsOf, inOrder, isDouble, isOver, keyOf, overAt, placeOf, standing, undoneIn } from './heads';
+
+export { inOrder, keyOf } from './heads';
 
 export type TickState = { readonly figure: string; readonly at: string; readonly device: string };
 
+/** One place of a job: everything written to it in order, and what of that still stands. */
+export type Place = { readonly trail: readonly Entry[]; readonly heads: readonly Entry[] };
+
 /** What a log comes to. Kept as it grows: a tick on a long log costs one step, not the whole log. */
 export type Folded = {
-  /** Path → last written value. A value taken away is absent. */
+  /** Path → the value that stands. A value taken away is absent. */
   readonly values: ReadonlyMap<string, Json>;
   /** Operation → its tick; absent when not ticked. */
   readonly ticks: ReadonlyMap<string, TickState>;
+  /** By path or operation. */
+  readonly places: ReadonlyMap<string, Place>;
+  /** Places where different readings stand beside each other. */
+  readonly doubled: ReadonlySet<string>;
   /** The last entry folded; later entries can be added without folding again. */
   readonly last?: Entry;
 };
 
-/** Order of a log: by count, then device. Wall clocks have no part in it. */
-export function inOrder(a: Entry, b: Entry): number {
-  if (a.count !== b.count) return a.count - b.count;
-  return a.device < b.device ? -1 : a.device > b.device ? 1 : 0;
+type Building = {
+  values: Map<string, Json>;
+  ticks: Map<string, TickState>;
+  places: Map<string, { trail: Entry[]; heads: readonly Entry[] }>;
+  doubled: Set<string>;
+  last?: Entry;
+};
+
+const nothing = (): Building => ({
+  values: new Map(),
+  ticks: new Map(),
+  places: new Map(),
+  doubled: new Set(),
+});
+
+/** Adds entries in order. One that replaces all that stood is a single step; other places are worked out once, at the end. */
+function add(state: Building, sorted: readonly Entry[]): void {
+  const tangled = new Set<string>();
+  for (const entry of sorted) {
+    const at = placeOf(entry);
+    const place = state.places.get(at);
+    if (!place) state.places.set(at, { trail: [entry], heads: [entry] });
+    else {
+      place.trail.push(entry);
+      if (entry.undoes !== undefined || !place.heads.every((head) => isOver(entry, head))) tangled.add(at);
+      else place.heads = [entry];
+    }
+    if (!tangled.has(at)) settle(state, at);
+    state.last = entry;
+  }
+  for (const at of tangled) {
+    const place = state.places.get(at);
+    if (place) place.heads = headsOf(place.trail, undoneIn(place.trail));
+    settle(state, at);
+  }
 }
 
-/** One entry of a job: which phone wrote it and its place there. */
-export const keyOf = ({ count, device }: Pick<Entry, 'count' | 'device'>): string => `${count}.${device}`;
-
-type Building = { values: Map<string, Json>; ticks: Map<string, TickState>; last?: Entry };
-
-function apply(state: Building, entry: Entry): void {
-  if (entry.kind === 'edit') {
-    if (entry.value === null) state.values.delete(entry.path);
-    else state.values.set(entry.path, entry.value);
-  } else if (entry.kind === 'tick') {
-    state.ticks.set(entry.op, { figure: entry.figure, at: entry.at, device: entry.device });
-  } else state.ticks.delete(entry.op);
-  state.last = entry;
+/** Brings the value or tick of a place to what its heads come to. */
+function settle(state: Building, at: string): void {
+  const heads = state.places.get(at)?.heads ?? [];
+  const stands = standing(heads);
+  if (stands?.kind === 'edit' && stands.value !== null) state.values.set(at, stands.value);
+  else state.values.delete(at);
+  if (stands?.kind === 'tick')
+    state.ticks.set(at, { figure: stands.figure, at: stands.at, device: stands.device });
+  else state.ticks.delete(at);
+  if (isDouble(heads)) state.doubled.add(at);
+  else state.doubled.delete(at);
 }
 
-/** What a log comes to, whatever order its entries are given in: the last in order wins. */
+/** What a log comes to, whatever order its entries are given in and whatever the clocks say. */
 export function fold(entries: readonly Entry[]): Folded {
-  const state: Building = { values: new Map(), ticks: new Map() };
-  for (const entry of [...entries].sort(inOrder)) apply(state, entry);
+  const state = nothing();
+  add(state, [...entries].sort(inOrder));
   return state;
 }
 
@@ -50,9 +89,13 @@ export function extend(folded: Folded, entries: readonly Entry[]): Folded | unde
   if (!first) return folded;
   if (folded.last && inOrder(folded.last, first) >= 0) return undefined;
   const state = { ...folded } as Building;
-  for (const entry of sorted) apply(state, entry);
+  add(state, sorted);
   return state;
 }
+
+/** Changes as made by someone who sees this state of the log: each says what stood at its place. */
+export const over = (seen: Folded, changes: readonly Change[]): readonly Change[] =>
+  changes.map((change) => ({ ...change, over: overAt(seen.places.get(placeOf(change))?.heads ?? []) }));
 
 /** Union of two copies of a job's log. An entry is never changed once written, so ours stands where both have it. */
 export function merge(ours: readonly Entry[], theirs: readonly Entry[]): readonly Entry[] {
@@ -82,25 +125,23 @@ export function undoable(entries: readonly Entry[], device: string): readonly Ac
 
 /**
  * The changes that take an act back: each place goes to what the log would say there without the act. So an edit goes
- * to the value before it and a tick to the tick before it, or to none; what another phone has written there since
- * stands, written once more, so that the act counts as taken back and nobody's later word is lost.
+ * to the value before it and a tick to the tick before it, or to none; two readings that stood before it both stand
+ * again; and what another phone has written there since stands, so that nobody's later word is lost.
  *
  * @param entries the whole log, in order
  */
 export function undoOf(entries: readonly Entry[], act: Act): readonly Change[] {
-  const touched = new Map(act.entries.map((entry) => [targetOf(entry), entry]));
+  const touched = new Map(act.entries.map((entry) => [placeOf(entry), entry]));
   const undone = new Set([act.act]);
   for (const { undoes } of entries) if (undoes !== undefined) undone.add(undoes);
-  const stands = new Map<string, Entry>();
-  for (const other of entries) {
-    if (other.undoes !== undefined || undone.has(other.act)) continue;
-    const target = targetOf(other);
-    if (touched.has(target)) stands.set(target, other);
-  }
-  return [...touched].map(([target, entry]) => restore(entry, stands.get(target)));
+  const trails = new Map<string, Entry[]>([...touched.keys()].map((at) => [at, []]));
+  for (const entry of entries) trails.get(placeOf(entry))?.push(entry);
+  return [...touched].map(([at, entry]) => {
+    const trail = trails.get(at) ?? [];
+    const heads = headsOf(trail, (e) => e.undoes !== undefined || undone.has(e.act));
+    return { ...restore(entry, standing(heads)), over: overAt(headsOf(trail, undoneIn(trail))) };
+  });
 }
-
-const targetOf = (entry: Entry): string => (entry.kind === 'edit' ? `edit ${entry.path}` : `op ${entry.op}`);
 
 function restore(entry: Entry, stands: Entry | undefined): Change {
   if (entry.kind === 'edit') {

@@ -1,7 +1,7 @@
 import type { IDBPIndex, StoreNames } from 'idb';
 import { type Database, saveError } from './db';
 import type { Entry } from './entry';
-import { inOrder } from './log';
+import { fold, inOrder } from './log';
 import type { Schema } from './migrations';
 import { readEntry } from './rows';
 import { reading, sent, strict, whole } from './whole';
@@ -66,7 +66,8 @@ export async function since(db: Database, job: string, count: number): Promise<r
   return readable(await reading(db.transaction('log')).store.index('byCount').getAll(byCount(job, count)));
 }
 
-const readable = (rows: readonly unknown[]): readonly Entry[] =>
+/** Those of some rows that can be read. */
+export const readable = (rows: readonly unknown[]): readonly Entry[] =>
   rows.flatMap((row) => {
     const read = readEntry(row);
     return 'entry' in read ? [read.entry] : [];
@@ -74,10 +75,10 @@ const readable = (rows: readonly unknown[]): readonly Entry[] =>
 
 type ByPath = IDBPIndex<Schema, StoreNames<Schema>[], 'log', 'byPath', IDBTransactionMode>;
 
-/** The last value written to a path of a job, when it is a text. */
+/** The value that stands at a path of a job, when it is a text. */
 export async function textAt(index: ByPath, job: string, path: string): Promise<string> {
-  const last = [...readable(await index.getAll([job, path]))].sort(inOrder).pop();
-  return last?.kind === 'edit' && typeof last.value === 'string' ? last.value : '';
+  const found = fold(readable(await index.getAll([job, path]))).values.get(path);
+  return typeof found === 'string' ? found : '';
 }
 
 /** Every job, the one last written to first, without reading whole logs. */

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { fromStored } from '../length/stored';
 import type { Entry, Json } from './entry';
 import { fieldAt, isId } from './fields';
+import { mostOver } from './heads';
 import { isMoment } from './kinds';
 
 const word = (most: number) => v.pipe(v.string(), v.minLength(1), v.maxLength(most));
@@ -21,7 +22,16 @@ const stamp = {
   act: word(60),
   label: v.pipe(v.string(), v.maxLength(200)),
   undoes: v.optional(word(60)),
+  over: v.optional(v.pipe(v.array(v.string()), v.maxLength(mostOver))),
 };
+
+const key = /^([1-9]\d{0,12})\.[a-z0-9]{1,24}$/;
+
+type Saying = { readonly count: number; readonly over?: readonly string[] | undefined };
+
+/** What an entry is over was there before it: lower counts, each said once. So no two are over each other. */
+const overEarlier = ({ count, over = [] }: Saying): boolean =>
+  new Set(over).size === over.length && over.every((word) => Number(key.exec(word)?.[1] ?? count) < count);
 
 const op = v.pipe(
   v.string(),
@@ -35,8 +45,7 @@ const figure = v.pipe(
 );
 const path = v.pipe(v.string(), v.maxLength(200), v.regex(/^[a-zA-Z0-9~]+(\/[a-zA-Z0-9~]+)*$/));
 
-/** A row of the log. Strict: a key nobody knows makes the row unreadable, so nothing is lost unseen. */
-export const entrySchema = v.variant('kind', [
+const rowSchema = v.variant('kind', [
   v.pipe(
     v.strictObject({ ...stamp, kind: v.literal('edit'), path, value: v.unknown() }),
     v.check(({ path: at, value: json }) => readable(at, json as Json), 'not a value of this field'),
@@ -44,6 +53,12 @@ export const entrySchema = v.variant('kind', [
   v.strictObject({ ...stamp, kind: v.literal('tick'), op, figure }),
   v.strictObject({ ...stamp, kind: v.literal('untick'), op }),
 ]);
+
+/** A row of the log. Strict: a key nobody knows makes the row unreadable, so nothing is lost unseen. */
+export const entrySchema = v.pipe(
+  rowSchema,
+  v.check((row) => overEarlier(row), 'over: not earlier entries, each once'),
+);
 
 /** A value its field reads; a field of no table is no field of a job. */
 function readable(at: string, json: Json): boolean {

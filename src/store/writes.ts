@@ -1,16 +1,18 @@
+import type { IDBPObjectStore, StoreNames } from 'idb';
 import { err, ok, type Result } from '../length/result';
 import type { Database, SaveError } from './db';
 import type { Change, Entry, Json } from './entry';
 import { canonical } from './file';
-import { keyOf } from './log';
-import type { Aside } from './migrations';
-import { byCount, byKey, textAt } from './reads';
+import { fold, keyOf, over } from './log';
+import type { Aside, Schema } from './migrations';
+import { byCount, byKey, readable, textAt } from './reads';
 import { readEntry } from './rows';
 import { reading, sent, strict, whole } from './whole';
 
 export type NewAct = {
   readonly job: string;
   readonly label: string;
+  /** A change that does not say what it is over is over what stands on the phone when it is written. */
   readonly changes: readonly Change[];
   readonly undoes?: string;
 };
@@ -41,7 +43,8 @@ export async function writeAct(
     const known = await jobs.getKey(act.job);
     const last = await log.index('byCount').openKeyCursor(byCount(act.job), 'prev');
     const there = last ? Number((last.key as [string, number])[1]) : 0;
-    const made = prepareAct(writer, act, Math.max(there, after));
+    const changes = await sayingOver(log, act);
+    const made = prepareAct(writer, { ...act, changes }, Math.max(there, after));
     if (!made.ok) return made;
     tried.push(made.value);
     if (known === undefined) sent(jobs.add({ id: act.job, made: made.value[0]?.at ?? writer.now() }));
@@ -60,10 +63,10 @@ export async function keptOfTries(
   return undefined;
 }
 
-type Log = { readonly get: (key: [string, string, number]) => Promise<unknown> };
+type Rows = { readonly get: (key: [string, string, number]) => Promise<unknown> };
 
 /** An act is kept whole or not at all: its first entry tells. */
-async function isThere(log: Log, [first]: readonly Entry[]): Promise<boolean> {
+async function isThere(log: Rows, [first]: readonly Entry[]): Promise<boolean> {
   if (!first) return false;
   const found = await log.get([first.job, first.device, first.count]);
   return found !== undefined && canonical(found) === canonical(first);
@@ -79,6 +82,20 @@ export function prepareAct(
   const why = misfit(entries);
   return why === undefined ? ok(entries) : err({ code: 'failed', name: why });
 }
+
+type Log = IDBPObjectStore<Schema, StoreNames<Schema>[], 'log', 'readwrite'>;
+
+const sayingOver = (log: Log, { job, changes }: NewAct): Promise<readonly Change[]> =>
+  Promise.all(
+    changes.map(async (change) => {
+      if (change.over !== undefined) return change;
+      const rows =
+        change.kind === 'edit'
+          ? await log.index('byPath').getAll([job, change.path])
+          : await log.getAll(byKey(job));
+      return over(fold(readable(rows)), [change])[0] ?? change;
+    }),
+  );
 
 type Place = { readonly device: string; readonly at: string; readonly count: number };
 
