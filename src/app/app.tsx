@@ -80,6 +80,8 @@ function LaterScreen({
       return <from.HandOverScreen bench={bench} />;
     case 'takein':
       return <from.TakeInScreen bench={bench} openReader={from.openCodeReader} />;
+    case 'double':
+      return <from.DoubleScreen bench={bench} />;
     case 'sheets':
       return <from.SheetsScreen bench={bench} />;
     case 'layout':

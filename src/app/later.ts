@@ -14,6 +14,7 @@ export { BuiltScreen } from '../screens/case/built';
 export { CaseScreen } from '../screens/case/case';
 export { CutsScreen } from '../screens/cuts/cuts';
 export { SetupScreen } from '../screens/cuts/setup';
+export { DoubleScreen } from '../screens/double/double';
 export { FigureScreen } from '../screens/figure/figure';
 export { HandOverScreen } from '../screens/handover/handover';
 export { TakeInScreen } from '../screens/handover/take-in';

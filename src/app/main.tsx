@@ -7,6 +7,7 @@ import '../screens/cuts/cuts.css';
 import '../screens/bank/bank.css';
 import '../screens/case/case.css';
 import '../screens/buy/buy.css';
+import '../screens/double/double.css';
 import '../screens/sheets/sheets.css';
 import '../screens/handover/handover.css';
 import { signal } from '@preact/signals';

@@ -5,6 +5,7 @@ import type { Copies } from '../screens/copies';
 import type { Plan } from '../screens/plan';
 import { type Route, readRoute, writeRoute } from '../screens/routes';
 import type { SaveError } from '../store/db';
+import { doubledIn } from '../store/doubled';
 import type { Change, Entry, Json } from '../store/entry';
 import { asideOf, secondCopy, writeJobFile } from '../store/file';
 import type { HandedError } from '../store/handover/handed';
@@ -215,6 +216,11 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     offered.value = undefined;
     jobs.value = await store.jobs();
     await openJob(id);
+    // asked for by hand: deleted here or there, the job is wanted
+    if (job.value?.deleted !== undefined) {
+      await setDeleted(id, undefined, 'Job brought back');
+      await load(id);
+    }
     if (!both && from === 'phone')
       await keep({ handed: (await looking).nowHanded(settings.value.handed, id, now.theirs) });
     askToKeep();
@@ -308,6 +314,8 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     job,
     plan,
     folded,
+    doubled: computed(() => doubledIn(folded.value)),
+    device: store.device,
     entries,
     jobs,
     shop,

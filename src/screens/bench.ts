@@ -1,6 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { Length } from '../length/length';
 import type { SaveError } from '../store/db';
+import type { Doubled } from '../store/doubled';
 import type { Change, Entry, Json } from '../store/entry';
 import type { Comparison, JobFile } from '../store/file';
 import type { HandedError } from '../store/handover/handed';
@@ -38,6 +39,10 @@ export type Bench = {
   readonly jobs: ReadonlySignal<readonly JobLine[]>;
   readonly shop: ReadonlySignal<Shop>;
   readonly settings: ReadonlySignal<Settings>;
+  /** Places where readings of two phones stand beside each other, until one is picked. */
+  readonly doubled: ReadonlySignal<readonly Doubled[]>;
+  /** This phone's own name in the log. */
+  readonly device: string;
   /** Name of the act that undo would take back. */
   readonly undoLabel: ReadonlySignal<string | undefined>;
   /** The last change that could not be kept, by its label where it may be tried again. */

@@ -7,6 +7,7 @@ export type Route =
   | { readonly at: 'import' }
   | { readonly at: 'handover' }
   | { readonly at: 'takein' }
+  | { readonly at: 'double' }
   | { readonly at: 'last' }
   | { readonly at: 'figure' }
   | { readonly at: 'cuts' }
@@ -43,6 +44,7 @@ const plain = [
   'import',
   'handover',
   'takein',
+  'double',
   'last',
   'figure',
   'boards',

@@ -10,6 +10,7 @@ import {
   moment,
   oneOf,
   places,
+  silent,
   stockId,
   text,
 } from './kinds';
@@ -23,9 +24,9 @@ export const jobFields = {
   place: text(200),
   note: text(4000),
   tape: oneOf('1/16', '1/32', '1/64', '1 mm', '1/2 mm', '0.001'),
-  deleted: moment,
+  deleted: silent(moment),
   /** Key of the setup that stands on its machine. */
-  standing: text(80),
+  standing: silent(text(80)),
   /** Over on each way of a piece of sheet before its final cuts, and on the length of a piece of stick. */
   over: length,
   overStick: length,

@@ -3,7 +3,14 @@ import { fromStored, toStored } from '../length/stored';
 import type { Json } from './entry';
 
 /** How one field of a job is kept: read back to its value, or not readable. One table serves reading, writing, import. */
-export type Field<T> = { readonly read: (json: Json) => T | undefined; readonly write: (value: T) => Json };
+export type Field<T> = {
+  readonly read: (json: Json) => T | undefined;
+  readonly write: (value: T) => Json;
+  /** Kept by the app itself: where two phones differ the last word stands, and nobody is asked. */
+  readonly silent?: boolean;
+};
+
+export const silent = <T>(field: Field<T>): Field<T> => ({ ...field, silent: true });
 
 export const text = (most: number): Field<string> => ({
   read: (json) => (typeof json === 'string' && json.length <= most ? json : undefined),

@@ -2,7 +2,7 @@ import { isNegative } from '../length/length';
 import { fromStored, toStored } from '../length/stored';
 import type { Branch, Way } from '../trade/sheets/tree';
 import type { Json } from './entry';
-import { count, type Field, flag, length, stockId, text } from './kinds';
+import { count, type Field, flag, length, silent, stockId, text } from './kinds';
 
 /** More cuts than any sheet gets, and deeper than any saw goes. */
 const mostBranches = 4000;
@@ -48,17 +48,21 @@ export const branchField: Field<Branch> = {
 
 /** A sheet, stick or offcut of the plan that was taken up. */
 export const sheetFields = {
-  stock: stockId,
+  stock: silent(stockId),
   /** Number of the sheet among those of its stock, from 1. */
-  no: count,
+  no: silent(count),
   /** The offcut it is cut from. */
-  left: text(24),
-  long: length,
-  wide: length,
-  kerf: length,
-  tree: branchField,
-  gone: flag,
+  left: silent(text(24)),
+  long: silent(length),
+  wide: silent(length),
+  kerf: silent(length),
+  tree: silent(branchField),
+  gone: silent(flag),
 };
 
 /** What the search said of the plan of a stock: the fewest sheets any plan takes, whether this one takes no more, and what it rests on. */
-export const layoutFields = { least: count, proved: flag, rests: text(24) };
+export const layoutFields = {
+  least: silent(count),
+  proved: silent(flag),
+  rests: silent(text(24)),
+};

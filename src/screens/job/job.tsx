@@ -93,6 +93,7 @@ function Standing({ bench, job }: { readonly bench: Bench; readonly job: Job }) 
             {job.place || 'Where it goes'}
           </button>
         </div>
+        <DoubleLine bench={bench} />
         {job.cases.length + job.banks.length > 0 ? (
           <NextSetup bench={bench} job={job} />
         ) : (
@@ -164,6 +165,18 @@ function Standing({ bench, job }: { readonly bench: Bench; readonly job: Job }) 
         />
       )}
     </>
+  );
+}
+
+/** As long as readings of two phones stand beside each other; nothing waits for it. */
+function DoubleLine({ bench }: { readonly bench: Bench }) {
+  const n = bench.doubled.value.length;
+  if (n === 0) return null;
+  return (
+    <a class="sect" href="#/double">
+      <b>{n === 1 ? 'One reading stands double' : `${n} readings stand double`}</b>
+      <Icon name="next" />
+    </a>
   );
 }
 

@@ -1,0 +1,141 @@
+import type { Entry } from '../../store/entry';
+import type { Job } from '../../store/job';
+import { setupTitle } from '../cuts/words';
+import type { Plan } from '../plan';
+
+/** What a value is about, as it is called in the shop: the thing, and which figure of it. */
+export type About = { readonly thing: string; readonly what: string };
+
+/** Figures whose names in the log are no words. */
+const figures: Readonly<Record<string, string>> = {
+  readings: 'thickness as measured',
+  used: 'thickness taken up',
+  planned: 'thickness planned',
+  usedFront: 'front, taken up',
+  usedBack: 'back, taken up',
+  usedLeft: 'left, taken up',
+  usedRight: 'right, taken up',
+  held: 'height kept',
+  long: 'length',
+  wide: 'width',
+  have: 'how many at hand',
+  noMore: 'no more to be had',
+  like: 'may come out of',
+  bad: 'bad places',
+  at: 'where',
+  tape: 'marks to the nearest',
+  over: 'over, for final cuts',
+  overStick: 'over on a stick',
+  carry: 'pounds one carries',
+  guideOnly: 'cut along the guide only',
+  gone: 'taken away',
+  why: 'let go ahead because',
+  asLength: 'length it came to',
+  asWidth: 'width it came to',
+  place: 'where it goes',
+  high: 'height',
+  heavy: 'pounds',
+  got: 'what the test cut came to',
+};
+
+/** @example figureName('partitionStock') // 'partition stock' */
+export const figureName = (field: string): string =>
+  figures[field] ??
+  field.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`).replace(/^has /, 'with ');
+
+type Where = { readonly job: Job; readonly plan: Plan | undefined };
+const called = (list: readonly { readonly id: string; readonly name: string }[], id: string | undefined) =>
+  list.find((one) => one.id === id)?.name;
+
+/** What a path or an operation is about, in the words of the job. */
+export function aboutPlace(place: string, { job, plan }: Where): About {
+  const op = plan?.byId.get(place);
+  if (op)
+    return {
+      thing: op.name,
+      what: [setupTitle(op).replace(/ at$/, ''), op.which].filter(Boolean).join(', '),
+    };
+  const [table = '', id = '', ...rest] = place.split('/');
+  if (rest.length === 0 && id === '') return { thing: job.name || 'This job', what: figureName(table) };
+  const part = called(plan?.parts ?? [], id) ?? id.replaceAll('~', ' ');
+  if (['cut', 'mark', 'lay', 'buy'].includes(table))
+    return { thing: table === 'buy' ? id : part, what: opWords[table] ?? '' };
+  const field = figureName(rest[rest.length - 1] ?? '');
+  const cut = plan?.byId.get(`cut/${[id, ...rest.slice(0, 2)].join('/')}`);
+  if (cut) return { thing: cut.name, what: `${cut.which || 'cut'}, ${field}` };
+  return {
+    thing: thingName(table, id, { job, plan }),
+    what: [...within(rest.slice(0, -1)), field].join(', '),
+  };
+}
+
+const opWords: Readonly<Record<string, string>> = {
+  cut: 'cut to',
+  mark: 'marked at',
+  lay: 'cut of the sheet, at',
+  buy: 'how many were bought',
+};
+
+function thingName(table: string, id: string, { job, plan }: Where): string {
+  const lists: Readonly<Record<string, Parameters<typeof called>[0]>> = {
+    stock: job.stock,
+    boards: job.boards,
+    cases: job.cases,
+    banks: job.banks.map((bank) => ({ id: bank.id, name: bank.name ?? '' })),
+    things: job.things,
+    work: job.work,
+    parts: plan?.parts ?? [],
+  };
+  return called(lists[table] ?? [], id) || (nouns[table] ?? id.replaceAll('~', ' '));
+}
+
+const nouns: Readonly<Record<string, string>> = {
+  stock: 'Sheet',
+  boards: 'Board',
+  cases: 'Case',
+  banks: 'Drawers',
+  things: 'A thing for a drawer',
+  work: 'Work by hand',
+  recipes: 'A setup',
+  offcuts: 'An offcut',
+  let: 'A cut',
+  widths: 'A joint',
+};
+
+/** What lies between a thing and its figure: `runs/r2` is groove run 2, `columns/c1` column 1. */
+function within(steps: readonly string[]): readonly string[] {
+  const [table, id, ...rest] = steps;
+  if (table === undefined || id === undefined) return [];
+  const no = /\d+$/.exec(id)?.[0];
+  const names: Readonly<Record<string, string>> = {
+    runs: 'groove run',
+    wides: 'wide groove',
+    inside: 'in a bay',
+    built: 'opening',
+    fronts: 'front',
+    fitted: 'front',
+    columns: 'column',
+    pieces: 'piece',
+    spoils: 'making',
+  };
+  return [[names[table] ?? table, no].filter(Boolean).join(' '), ...within(rest)];
+}
+
+/** Who wrote it: this phone, the other, or which of the others. */
+export function whoWrote(
+  entry: Entry,
+  { device, entries }: { readonly device: string; readonly entries: readonly Entry[] },
+): string {
+  if (entry.device === device) return 'this phone';
+  const others = [...new Set(entries.map((e) => e.device))].filter((d) => d !== device).sort();
+  return others.length === 1 ? 'the other phone' : `another phone, no. ${others.indexOf(entry.device) + 1}`;
+}
+
+/** Wall clock as that phone had it, for the eye only. @example whenSaid('2026-11-02T08:30:00.000Z') */
+export const whenSaid = (at: string): string =>
+  new Date(at).toLocaleString(undefined, {
+    month: 'short',
+    day: 'numeric',
+    hour: 'numeric',
+    minute: '2-digit',
+  });

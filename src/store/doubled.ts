@@ -1,0 +1,20 @@
+import type { Entry } from './entry';
+import { fieldAt } from './fields';
+import { said } from './heads';
+import type { Folded } from './log';
+
+/** One place with its readings that stand beside each other; of several that say the same, the last. In order. */
+export type Doubled = { readonly place: string; readonly readings: readonly Entry[] };
+
+/**
+ * What a person has to settle: readings, decisions and ticks that two phones wrote, neither knowing of the other's.
+ * What the app itself keeps is not asked about: there the last word stands.
+ */
+export const doubledIn = ({ doubled, places }: Folded): readonly Doubled[] =>
+  [...doubled].flatMap((place) =>
+    fieldAt(place)?.silent ? [] : [{ place, readings: differing(places.get(place)?.heads ?? []) }],
+  );
+
+const differing = (heads: readonly Entry[]): readonly Entry[] => [
+  ...new Map(heads.map((head) => [JSON.stringify(said(head)), head])).values(),
+];

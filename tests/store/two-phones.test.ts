@@ -1,0 +1,216 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { doubledIn } from '../../src/store/doubled';
+import type { Change, Entry } from '../../src/store/entry';
+import { readJobFile, writeJobFile } from '../../src/store/file';
+import { said } from '../../src/store/heads';
+import { extend, fold, merge, undoable } from '../../src/store/log';
+import { readEntry } from '../../src/store/rows';
+import { type Log, passed, state, takenBack, tap } from './phones';
+
+const at = 'boards/side/length';
+const edit = (value: string | null, path = at): Change => ({ kind: 'edit', path, value });
+const op = 'cut/side/r1~1~p1/left';
+const tick = (figure: string): Change => ({ kind: 'tick', op, figure });
+const untick: Change = { kind: 'untick', op };
+const start = tap([], 'anna', [edit('64'), edit('Side', 'boards/side/name')]);
+const readings = (log: Log) => doubledIn(fold(log)).map((d) => [d.place, ...d.readings.map(said)]);
+const value = (log: Log, path = at) => fold(log).values.get(path);
+
+describe('two phones that change one reading', () => {
+  const anna = tap(start, 'anna', [edit('65')]);
+  const ben = tap(start, 'ben', [edit('66')]);
+  const both = merge(anna, ben);
+
+  test('both readings stand, whoever takes in whose', () => {
+    expect(readings(both)).toEqual([[at, '65', '66']]);
+    expect(merge(ben, anna)).toEqual(both);
+  });
+
+  test('the last in order is reckoned with meanwhile, on each phone the same, whatever the clocks say', () => {
+    const early = ben.map((e) => ({ ...e, at: '2016-01-01T00:00:00Z' }));
+    expect(value(both)).toBe('66');
+    expect(value(merge(anna, early))).toBe('66');
+  });
+
+  test('the one picked stands alone, and nothing written before comes back', () => {
+    const picked = tap(both, 'anna', [edit('65')]);
+    expect([value(picked), readings(picked)]).toEqual(['65', []]);
+    const again = passed(ben, passed(both, picked));
+    expect([value(again), readings(again)]).toEqual(['65', []]);
+  });
+
+  test('each picks another: both picks stand, and are asked about', () => {
+    const one = tap(both, 'anna', [edit('65')]);
+    const other = tap(both, 'ben', [edit('66')]);
+    expect(readings(merge(one, other))).toEqual([[at, '65', '66']]);
+  });
+
+  test('a pick taken back asks again', () => {
+    const back = takenBack(tap(both, 'anna', [edit('65')]), 'anna');
+    expect([value(back), readings(back)]).toEqual(['66', [[at, '65', '66']]]);
+  });
+
+  test('one of them taken back leaves the other, and no question', () => {
+    const back = takenBack(both, 'ben');
+    expect([value(back), readings(back)]).toEqual(['65', []]);
+  });
+
+  test('a third phone that knew neither joins them', () => {
+    const carl = tap(start, 'carl', [edit('67')]);
+    expect(readings(passed(carl, both))).toEqual([[at, '65', '66', '67']]);
+  });
+
+  test('the same reading from both is no question', () => {
+    expect(readings(merge(anna, tap(start, 'ben', [edit('65')])))).toEqual([]);
+  });
+
+  test('one that had seen the other is no question', () => {
+    expect(readings(tap(passed(anna, start), 'ben', [edit('66')]))).toEqual([]);
+  });
+
+  test('two pages of one phone never contradict each other', () => {
+    const twice = [
+      ...anna,
+      ...tap(start, 'anna', [edit('66')])
+        .slice(-1)
+        .map((e) => ({ ...e, count: 9 })),
+    ];
+    expect([value(twice), readings(twice)]).toEqual(['66', []]);
+  });
+
+  test('a reading taken away on one phone and taken anew on the other stands, and is asked about', () => {
+    const away = tap(tap(start, 'ben', [edit('66')]), 'ben', [edit(null)]);
+    const met = merge(anna, away);
+    expect([value(met), readings(met)]).toEqual(['65', [[at, '65', null]]]);
+    expect(value(tap(met, 'ben', [edit(null)]))).toBeUndefined();
+  });
+
+  test('what the app keeps for itself is not asked about: the last word stands', () => {
+    const path = 'layouts/sheeta/rests';
+    const met = merge(tap(start, 'anna', [edit('a', path)]), tap(start, 'ben', [edit('b', path)]));
+    expect([value(met, path), readings(met)]).toEqual(['b', []]);
+  });
+});
+
+describe('two phones and the ticks of one cut', () => {
+  const cut = tap(start, 'anna', [tick('53/4')]);
+
+  test('a tick and an untick that did not know of each other: the cut is made, and is asked about', () => {
+    const met = merge(tap(cut, 'anna', [tick('53/4')]), tap(cut, 'ben', [untick]));
+    expect(fold(met).ticks.get(op)?.figure).toBe('53/4');
+    expect(readings(met)).toEqual([[op, '53/4', null]]);
+  });
+
+  test('an untick that had seen the tick unticks', () => {
+    expect(fold(merge(cut, tap(cut, 'ben', [untick]))).ticks.size).toBe(0);
+  });
+
+  test('a tick taken back on its phone does not take back the other phone’s', () => {
+    const met = merge(takenBack(cut, 'anna'), tap(start, 'ben', [tick('27/2')]));
+    expect([fold(met).ticks.get(op)?.figure, readings(met)]).toEqual(['27/2', []]);
+  });
+
+  test('one cut made to two figures: both are asked about', () => {
+    expect(readings(merge(cut, tap(start, 'ben', [tick('27/2')])))).toEqual([[op, '53/4', '27/2']]);
+  });
+});
+
+describe('logs of older phones', () => {
+  const plain = (device: string, count: number, value: string): Entry => ({
+    job: 'j',
+    device,
+    count,
+    at: '2026-11-02T08:00:00Z',
+    act: `${device}.${count}`,
+    label: 'x',
+    ...edit(value),
+  });
+
+  test('rows that say nothing of what they are over replace all such rows before them, in order', () => {
+    const old = [plain('anna', 1, '1'), plain('ben', 2, '2'), plain('anna', 2, '3')];
+    expect([value(old), readings(old)]).toEqual(['2', []]);
+  });
+
+  test('such a row never replaces one that does say: its phone could not have read it', () => {
+    const old = [plain('anna', 1, '1')];
+    const met = merge(tap(old, 'anna', [edit('2')]), [...old, plain('ben', 9, '3')]);
+    expect(readings(met)).toEqual([[at, '2', '3']]);
+  });
+
+  test('acts of before can be taken back', () => {
+    const old = [plain('anna', 1, '1'), plain('anna', 2, '2')];
+    const once = takenBack(old, 'anna');
+    expect(value(once)).toBe('1');
+    expect(value(takenBack(once, 'anna'))).toBeUndefined();
+    expect(undoable(takenBack(once, 'anna'), 'anna')).toEqual([]);
+  });
+
+  test('the sample job, all of version 1, comes to what the last row of each place says', () => {
+    const file = readJobFile(readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8'));
+    if (!file.ok) throw new Error(file.error.code);
+    const last = new Map<string, unknown>();
+    for (const e of file.value.entries) if (e.kind === 'edit') last.set(e.path, e.value);
+    for (const [path, json] of last) if (json === null) last.delete(path);
+    const folded = fold(file.value.entries);
+    expect([...folded.values].sort()).toEqual([...last].sort());
+    expect(folded.doubled.size).toBe(0);
+  });
+});
+
+describe('the job file', () => {
+  const both = merge(tap(start, 'anna', [edit('65')]), tap(start, 'ben', [edit('66')]));
+  const file = writeJobFile({ job: 'j', entries: both });
+
+  test('is of version 2, and says what each entry is over', () => {
+    expect(file).toContain('"knifeline": 2');
+    expect(file).toContain('"over":["1.anna"]');
+    const read = readJobFile(file);
+    expect(read.ok && writeJobFile(read.value)).toBe(file);
+  });
+
+  test('of version 1 holds no such entry', () => {
+    expect(readJobFile(file.replace('"knifeline": 2', '"knifeline": 1'))).toMatchObject({
+      ok: false,
+      error: { code: 'bad-entry' },
+    });
+  });
+
+  test.each([
+    ['one that comes after', ['99.ben']],
+    ['one of its own count', ['3.ben']],
+    ['one twice', ['1.anna', '1.anna']],
+    ['count 0', ['0.anna']],
+    ['no phone', ['1.']],
+    ['a phone with a path for a name', ['1.../x']],
+    ['a count that is none', ['x.anna']],
+    ['a number', [1]],
+    ['more than there can be', Array.from({ length: 101 }, (_, k) => `1.p${k}`)],
+    ['no list', '1.anna'],
+    ['null', null],
+  ])('an entry over %s cannot be read', (_, over) => {
+    const entry = tap(start, 'anna', [edit('65')])[2];
+    expect(entry?.count).toBe(3);
+    expect('entry' in readEntry({ ...entry, over: ['1.anna'] })).toBe(true);
+    expect('why' in readEntry({ ...entry, over })).toBe(true);
+  });
+});
+
+test('one tick on a log of 100,000 is one step: it looks at nothing else', () => {
+  const ticks = Array.from({ length: 100_000 }, (_, k): Entry => {
+    const stamp = { job: 'j', device: 'anna', count: k + 1, at: '', act: `anna.${k + 1}`, label: 'x' };
+    return { ...stamp, kind: 'tick', op: `cut/side/c${k % 50_000}/1`, figure: '1', over: [] };
+  });
+  const long = fold(ticks);
+  const began = performance.now();
+  let grown = long;
+  for (let k = 0; k < 1000; k += 1) {
+    const [first] = ticks;
+    if (!first) break;
+    grown = extend(grown, [{ ...first, count: 100_001 + k, act: `anna.${100_001 + k}` }]) ?? grown;
+  }
+  console.log(performance.now() - began);
+  expect(grown.last?.count).toBe(101_000);
+  expect(performance.now() - began).toBeLessThan(2000); // a thousand of them: folding once takes longer than that
+  expect(state(fold([])).values).toEqual([]);
+});
