@@ -209,7 +209,6 @@ test('one tick on a log of 100,000 is one step: it looks at nothing else', () =>
     if (!first) break;
     grown = extend(grown, [{ ...first, count: 100_001 + k, act: `anna.${100_001 + k}` }]) ?? grown;
   }
-  console.log(performance.now() - began);
   expect(grown.last?.count).toBe(101_000);
   expect(performance.now() - began).toBeLessThan(2000); // a thousand of them: folding once takes longer than that
   expect(state(fold([])).values).toEqual([]);

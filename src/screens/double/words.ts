@@ -1,3 +1,4 @@
+import type { Doubled } from '../../store/doubled';
 import type { Entry } from '../../store/entry';
 import type { Job } from '../../store/job';
 import { setupTitle } from '../cuts/words';
@@ -57,9 +58,8 @@ export function aboutPlace(place: string, { job, plan }: Where): About {
     };
   const [table = '', id = '', ...rest] = place.split('/');
   if (rest.length === 0 && id === '') return { thing: job.name || 'This job', what: figureName(table) };
-  const part = called(plan?.parts ?? [], id) ?? id.replaceAll('~', ' ');
-  if (['cut', 'mark', 'lay', 'buy'].includes(table))
-    return { thing: table === 'buy' ? id : part, what: opWords[table] ?? '' };
+  const said = opWords[table];
+  if (said !== undefined) return { thing: workedOn(table, id, { job, plan }), what: said };
   const field = figureName(rest[rest.length - 1] ?? '');
   const cut = plan?.byId.get(`cut/${[id, ...rest.slice(0, 2)].join('/')}`);
   if (cut) return { thing: cut.name, what: `${cut.which || 'cut'}, ${field}` };
@@ -75,6 +75,14 @@ const opWords: Readonly<Record<string, string>> = {
   lay: 'cut of the sheet, at',
   buy: 'how many were bought',
 };
+
+/** What a tick is about when the plan no longer has its cut. */
+function workedOn(table: string, id: string, { job, plan }: Where): string {
+  if (table === 'buy') return 'Buying';
+  const sheet = table === 'lay' ? job.sheets.find((s) => s.id === id) : undefined;
+  if (sheet) return `${called(job.stock, sheet.stock) || 'Sheet'}, no. ${sheet.no}`;
+  return called(plan?.parts ?? [], id) || called(job.boards, id) || id.replaceAll('~', ' ');
+}
 
 function thingName(table: string, id: string, { job, plan }: Where): string {
   const lists: Readonly<Record<string, Parameters<typeof called>[0]>> = {
@@ -121,13 +129,11 @@ function within(steps: readonly string[]): readonly string[] {
   return [[names[table] ?? table, no].filter(Boolean).join(' '), ...within(rest)];
 }
 
-/** Who wrote it: this phone, the other, or which of the others. */
-export function whoWrote(
-  entry: Entry,
-  { device, entries }: { readonly device: string; readonly entries: readonly Entry[] },
-): string {
+/** Who wrote it: this phone, the other, or which of the others that have a reading standing double. */
+export function whoWrote(entry: Entry, device: string, doubled: readonly Doubled[]): string {
   if (entry.device === device) return 'this phone';
-  const others = [...new Set(entries.map((e) => e.device))].filter((d) => d !== device).sort();
+  const all = doubled.flatMap((one) => one.readings.map((e) => e.device));
+  const others = [...new Set(all)].filter((d) => d !== device).sort();
   return others.length === 1 ? 'the other phone' : `another phone, no. ${others.indexOf(entry.device) + 1}`;
 }
 
