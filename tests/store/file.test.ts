@@ -20,9 +20,9 @@ describe('readJobFile', () => {
     expect(writeJobFile(read(sample))).toBe(sample));
 
   test('a newer file is refused by its version', () => {
-    expect(readJobFile(sample.replace('"knifeline": 1', '"knifeline": 2'))).toEqual({
+    expect(readJobFile(sample.replace('"knifeline": 1', '"knifeline": 3'))).toEqual({
       ok: false,
-      error: { code: 'newer-file', version: 2 },
+      error: { code: 'newer-file', version: 3 },
     });
   });
 
