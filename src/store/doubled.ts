@@ -10,11 +10,25 @@ export type Doubled = { readonly place: string; readonly readings: readonly Entr
  * What a person has to settle: readings, decisions and ticks that two phones wrote, neither knowing of the other's.
  * What the app itself keeps is not asked about: there the last word stands.
  */
-export const doubledIn = ({ doubled, places }: Folded): readonly Doubled[] =>
+export const doubledIn = ({ doubled, places, kept }: Folded): readonly Doubled[] =>
   [...doubled].flatMap((place) =>
-    fieldAt(place)?.silent ? [] : [{ place, readings: differing(places.get(place)?.heads ?? []) }],
+    fieldAt(place)?.silent
+      ? []
+      : [
+          {
+            place,
+            readings: [...differing(places.get(place)?.heads ?? []), ...worked(place, kept.get(place))],
+          },
+        ],
   );
 
 const differing = (heads: readonly Entry[]): readonly Entry[] => [
   ...new Map(heads.map((head) => [JSON.stringify(said(head)), head])).values(),
 ];
+
+/** Work on a thing that was taken away elsewhere says, of that, that it stays. */
+const worked = (place: string, work: Entry | undefined): readonly Entry[] => {
+  if (!work) return [];
+  const { job, device, count, at, act, label } = work;
+  return [{ job, device, count, at, act, label, kind: 'edit', path: place, value: false }];
+};

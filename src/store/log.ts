@@ -1,5 +1,17 @@
 import type { Change, Entry, Json } from './entry';
-import { headsOf, inOrder, isDouble, isOver, keyOf, overAt, placeOf, standing, undoneIn } from './heads';
+import { goneOver, lastOfEach, saysGone, takesAway, unseenBy } from './gone';
+import {
+  headsOf,
+  inOrder,
+  isDouble,
+  isOver,
+  keyOf,
+  mostOver,
+  overAt,
+  placeOf,
+  standing,
+  undoneIn,
+} from './heads';
 
 export { inOrder, keyOf } from './heads';
 
@@ -18,6 +30,10 @@ export type Folded = {
   readonly places: ReadonlyMap<string, Place>;
   /** Places where different readings stand beside each other. */
   readonly doubled: ReadonlySet<string>;
+  /** Places that took a thing away which another phone was still at work on → the last of that: the thing stands. */
+  readonly kept: ReadonlyMap<string, Entry>;
+  /** Places that ever said a thing is taken away. */
+  readonly goneAt: ReadonlySet<string>;
   /** The last entry folded; later entries can be added without folding again. */
   readonly last?: Entry;
 };
@@ -27,6 +43,9 @@ type Building = {
   ticks: Map<string, TickState>;
   places: Map<string, { trail: Entry[]; heads: readonly Entry[] }>;
   doubled: Set<string>;
+  kept: Map<string, Entry>;
+  /** Places that ever said a thing is taken away. */
+  goneAt: Set<string>;
   last?: Entry;
 };
 
@@ -35,6 +54,8 @@ const nothing = (): Building => ({
   ticks: new Map(),
   places: new Map(),
   doubled: new Set(),
+  kept: new Map(),
+  goneAt: new Set(),
 });
 
 /** Adds entries in order. One that replaces all that stood is a single step; other places are worked out once, at the end. */
@@ -50,6 +71,7 @@ function add(state: Building, sorted: readonly Entry[]): void {
       else place.heads = [entry];
     }
     if (!tangled.has(at)) settle(state, at);
+    if (entry.kind === 'edit' && saysGone(at)) state.goneAt.add(at);
     state.last = entry;
   }
   for (const at of tangled) {
@@ -57,6 +79,35 @@ function add(state: Building, sorted: readonly Entry[]): void {
     if (place) place.heads = headsOf(place.trail, undoneIn(place.trail));
     settle(state, at);
   }
+  keepThings(state, sorted);
+}
+
+/** A thing taken away stands all the same while there is work on it that whoever took it away had not seen. */
+function keepThings(state: Building, fresh: readonly Entry[]): void {
+  if (state.goneAt.size === 0) return;
+  const away = (at: string) => state.values.get(at) === true || state.kept.has(at);
+  const touched = new Set(
+    fresh.flatMap((entry) =>
+      [placeOf(entry), ...goneOver(placeOf(entry))].filter((at) => state.goneAt.has(at) && away(at)),
+    ),
+  );
+  if (touched.size === 0) return;
+  for (const at of touched) {
+    state.kept.delete(at);
+    settle(state, at);
+  }
+  for (const [place, { heads }] of state.places)
+    for (const at of goneOver(place)) if (touched.has(at)) for (const head of heads) keep(state, at, head);
+}
+
+function keep(state: Building, at: string, work: Entry): void {
+  const heads = state.places.get(at)?.heads ?? [];
+  if (state.values.get(at) !== true && !state.kept.has(at)) return;
+  if (heads.length === 0 || !heads.every((gone) => unseenBy(gone, work))) return;
+  const before = state.kept.get(at);
+  if (!before || inOrder(before, work) < 0) state.kept.set(at, work);
+  state.values.delete(at);
+  state.doubled.add(at);
 }
 
 /** Brings the value or tick of a place to what its heads come to. */
@@ -95,7 +146,11 @@ export function extend(folded: Folded, entries: readonly Entry[]): Folded | unde
 
 /** Changes as made by someone who sees this state of the log: each says what stood at its place. */
 export const over = (seen: Folded, changes: readonly Change[]): readonly Change[] =>
-  changes.map((change) => ({ ...change, over: overAt(seen.places.get(placeOf(change))?.heads ?? []) }));
+  changes.map((change) => {
+    const here = overAt(seen.places.get(placeOf(change))?.heads ?? []);
+    if (!takesAway(change)) return { ...change, over: here };
+    return { ...change, over: [...new Set([...here, ...lastOfEach(seen)])].slice(0, mostOver) };
+  });
 
 /** Union of two copies of a job's log. An entry is never changed once written, so ours stands where both have it. */
 export function merge(ours: readonly Entry[], theirs: readonly Entry[]): readonly Entry[] {

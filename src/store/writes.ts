@@ -3,6 +3,7 @@ import { err, ok, type Result } from '../length/result';
 import type { Database, SaveError } from './db';
 import type { Change, Entry, Json } from './entry';
 import { canonical } from './file';
+import { takesAway } from './gone';
 import { fold, keyOf, over } from './log';
 import type { Aside, Schema } from './migrations';
 import { byCount, byKey, readable, textAt } from './reads';
@@ -90,7 +91,7 @@ const sayingOver = (log: Log, { job, changes }: NewAct): Promise<readonly Change
     changes.map(async (change) => {
       if (change.over !== undefined) return change;
       const rows =
-        change.kind === 'edit'
+        change.kind === 'edit' && !takesAway(change)
           ? await log.index('byPath').getAll([job, change.path])
           : await log.getAll(byKey(job));
       return over(fold(readable(rows)), [change])[0] ?? change;

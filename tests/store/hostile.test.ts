@@ -58,9 +58,11 @@ function twoPhones(): string {
   const whole = readJobFile(sample);
   if (!whole.ok) throw new Error(whole.error.code);
   const start = whole.value.entries.slice(0, 60);
-  const said = start.slice(10).flatMap((e): readonly Change[] => (
-    e.kind === 'edit' ? [{ kind: e.kind, path: e.path, value: e.value }] : [],
-  ));
+  const said = start
+    .slice(10)
+    .flatMap((e): readonly Change[] =>
+      e.kind === 'edit' ? [{ kind: e.kind, path: e.path, value: e.value }] : [],
+    );
   const again = (device: string) =>
     said.reduce<Log>((log, change) => tap(log, device, [change], { job, label: 'Said again' }), start);
   return writeJobFile({ job, entries: merge(again('anna'), again('ben')) });

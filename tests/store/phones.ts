@@ -36,7 +36,8 @@ export function passed(from: Log, to: Log): Log {
 }
 
 /** All that a log comes to: values, ticks and what stands double, with who said it. */
-export const state = ({ values, ticks, places, doubled }: Folded) => ({
+export const state = ({ values, ticks, places, doubled, kept }: Folded) => ({
+  kept: [...kept].sort(),
   values: [...values].sort(),
   ticks: [...ticks].sort(),
   doubled: [...doubled].sort(),

@@ -22,6 +22,11 @@ const change: fc.Arbitrary<Change> = fc.oneof(
     op: fc.constantFrom('cut/b/s/1', 'cut/b/s/2'),
     figure: fc.constantFrom('1/2', '3'),
   }),
+  fc.record({
+    kind: fc.constant('edit' as const),
+    path: fc.constant('boards/side/gone'),
+    value: fc.constantFrom(true, null),
+  }),
   fc.record({ kind: fc.constant('untick' as const), op: fc.constantFrom('cut/b/s/1', 'cut/b/s/2') }),
 );
 

@@ -11,6 +11,8 @@ type SaidProps = { readonly entry: Entry; readonly job: Job };
 export function Said({ entry, job }: SaidProps) {
   const json = said(entry);
   if (json === null) return <span class="word">{entry.kind === 'edit' ? 'taken away' : 'not cut'}</span>;
+  if (entry.kind === 'edit' && entry.path.endsWith('/gone'))
+    return <span class="word">{json === true ? 'taken away' : 'stays'}</span>;
   if (Array.isArray(json)) return <List items={json} />;
   return <One json={json} job={job} words={entry.kind === 'edit' && isText(entry.path, json)} />;
 }

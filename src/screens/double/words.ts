@@ -29,7 +29,7 @@ const figures: Readonly<Record<string, string>> = {
   overStick: 'over on a stick',
   carry: 'pounds one carries',
   guideOnly: 'cut along the guide only',
-  gone: 'taken away',
+  gone: 'taken away, or worked on',
   why: 'let go ahead because',
   asLength: 'length it came to',
   asWidth: 'width it came to',

@@ -1,0 +1,49 @@
+import type { Change, Entry } from './entry';
+import { fieldAt } from './fields';
+import { keyOf, said } from './heads';
+import type { Folded } from './log';
+
+/** Whether a place says that a thing is taken away; what the app takes away by itself needs no second look. */
+export const saysGone = (place: string): boolean => place.endsWith('/gone') && !fieldAt(place)?.silent;
+
+/** Tables kept by part, and the ticks of its cuts: a part is named by its board, or begins with its case or bank. */
+const byPart = ['cut', 'mark', 'parts', 'widths', 'let'];
+
+/**
+ * The places that could take away what stands at a place.
+ *
+ * @example goneOver('boards/b1/runs/r1/width') // ['boards/b1/runs/r1/gone', 'boards/b1/gone']
+ */
+export function goneOver(place: string): readonly string[] {
+  const steps = place.split('/');
+  const [table = '', part = ''] = steps;
+  if (byPart.includes(table)) {
+    const [owner] = part.split('~');
+    return ['boards', 'cases', 'banks'].map((list) => `${list}/${owner}/gone`);
+  }
+  const found: string[] = [];
+  for (let k = steps.length - 1; k >= 2; k -= 1) found.push(`${steps.slice(0, k).join('/')}/gone`);
+  return found.filter((at) => at !== place);
+}
+
+/** Keys of the last that was seen of each phone: so much did whoever took a thing away know of. */
+export function lastOfEach({ places }: Pick<Folded, 'places'>): readonly string[] {
+  const last = new Map<string, Entry>();
+  for (const { trail } of places.values())
+    for (const entry of trail)
+      if (entry.count > (last.get(entry.device)?.count ?? 0)) last.set(entry.device, entry);
+  return [...last.values()].map(keyOf);
+}
+
+/** Whether a change takes a thing away. */
+export const takesAway = (change: Change): boolean =>
+  change.kind === 'edit' && change.value === true && saysGone(change.path);
+
+/** Whether someone wrote an entry whom the one that took the thing away had not heard of so far. */
+export function unseenBy(gone: Entry, entry: Entry): boolean {
+  if (gone.over === undefined || entry.device === gone.device || said(entry) === null) return false;
+  return !gone.over.some((key) => {
+    const [count, device] = key.split('.');
+    return device === entry.device && Number(count) >= entry.count;
+  });
+}
