@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { keys, openSample } from './app';
 
@@ -87,6 +88,11 @@ test('two phones change one reading and tick different cuts: both readings stand
   await expect(anna.locator('.pick', { hasText: 'this phone' })).toContainText('17');
   await expect(anna.locator('.pick', { hasText: 'the other phone' })).toContainText('18');
   await anna.screenshot({ path: 'e2e/shots/double.png' });
+  await anna.setViewportSize({ width: 360, height: 640 });
+  expect((await new AxeBuilder({ page: anna }).analyze()).violations).toEqual([]);
+  for (const box of await anna.locator('.pick').evaluateAll((all) => all.map((b) => b.clientHeight)))
+    expect(box).toBeGreaterThanOrEqual(60);
+  await anna.screenshot({ path: 'e2e/shots/double-small.png' });
 
   await anna.locator('.pick', { hasText: 'this phone' }).click();
   await expect(anna.getByText('Nothing stands double')).toBeVisible();

@@ -1,5 +1,6 @@
 import type { Entry } from './entry';
 import { fieldAt } from './fields';
+import { goneOver } from './gone';
 import { said } from './heads';
 import type { Folded } from './log';
 
@@ -8,11 +9,12 @@ export type Doubled = { readonly place: string; readonly readings: readonly Entr
 
 /**
  * What a person has to settle: readings, decisions and ticks that two phones wrote, neither knowing of the other's.
- * What the app itself keeps is not asked about: there the last word stands.
+ * What the app itself keeps is not asked about: there the last word stands. Nor of a thing that is
+ * away.
  */
-export const doubledIn = ({ doubled, places, kept }: Folded): readonly Doubled[] =>
+export const doubledIn = ({ doubled, places, kept, values }: Folded): readonly Doubled[] =>
   [...doubled].flatMap((place) =>
-    fieldAt(place)?.silent
+    fieldAt(place)?.silent || goneOver(place).some((at) => values.get(at) === true)
       ? []
       : [
           {

@@ -35,13 +35,18 @@ export function lastOfEach({ places }: Pick<Folded, 'places'>): readonly string[
   return [...last.values()].map(keyOf);
 }
 
+/** Keys of what took the thing of a place away, where it is away: who writes there all the same has seen it. */
+export const awayOver = ({ values, places }: Pick<Folded, 'values' | 'places'>, place: string) =>
+  goneOver(place).flatMap((at) => (values.get(at) === true ? (places.get(at)?.heads ?? []).map(keyOf) : []));
+
 /** Whether a change takes a thing away. */
 export const takesAway = (change: Change): boolean =>
   change.kind === 'edit' && change.value === true && saysGone(change.path);
 
-/** Whether someone wrote an entry whom the one that took the thing away had not heard of so far. */
+/** Whether an entry is work on a thing by someone who, like the one that took it away, did not know of the other. */
 export function unseenBy(gone: Entry, entry: Entry): boolean {
   if (gone.over === undefined || entry.device === gone.device || said(entry) === null) return false;
+  if (entry.over?.includes(keyOf(gone))) return false;
   return !gone.over.some((key) => {
     const [count, device] = key.split('.');
     return device === entry.device && Number(count) >= entry.count;

@@ -1,5 +1,5 @@
 import type { Change, Entry, Json } from './entry';
-import { goneOver, lastOfEach, saysGone, takesAway, unseenBy } from './gone';
+import { awayOver, goneOver, lastOfEach, saysGone, takesAway, unseenBy } from './gone';
 import {
   headsOf,
   inOrder,
@@ -148,8 +148,8 @@ export function extend(folded: Folded, entries: readonly Entry[]): Folded | unde
 export const over = (seen: Folded, changes: readonly Change[]): readonly Change[] =>
   changes.map((change) => {
     const here = overAt(seen.places.get(placeOf(change))?.heads ?? []);
-    if (!takesAway(change)) return { ...change, over: here };
-    return { ...change, over: [...new Set([...here, ...lastOfEach(seen)])].slice(0, mostOver) };
+    const also = takesAway(change) ? lastOfEach(seen) : awayOver(seen, placeOf(change));
+    return { ...change, over: [...new Set([...here, ...also])].slice(0, mostOver) };
   });
 
 /** Union of two copies of a job's log. An entry is never changed once written, so ours stands where both have it. */

@@ -262,3 +262,18 @@ describe('a thing taken away on one phone', () => {
     expect(value(met, gone)).toBe(true);
   });
 });
+
+describe('a thing both phones took away', () => {
+  const gone = 'boards/side/gone';
+  const away: Change = { kind: 'edit', path: gone, value: true };
+  const met = merge(
+    tap(tap(start, 'anna', [edit('65')]), 'anna', [away]),
+    tap(tap(start, 'ben', [edit('66')]), 'ben', [away]),
+  );
+
+  test('is away, and nothing of it is asked about', () =>
+    expect([value(met, gone), readings(met)]).toEqual([true, []]));
+
+  test('is not brought back by someone who writes there and has seen that', () =>
+    expect(value(tap(met, 'carl', [edit('67')]), gone)).toBe(true));
+});

@@ -1,5 +1,6 @@
 import type { Doubled } from '../../store/doubled';
 import type { Entry } from '../../store/entry';
+import { standing } from '../../store/heads';
 import type { Job } from '../../store/job';
 import { Bar } from '../../ui/bar';
 import type { Bench } from '../bench';
@@ -24,9 +25,7 @@ export function DoubleScreen({ bench }: { readonly bench: Bench }) {
         )}
         {job && doubled.map((one) => <Question key={one.place} one={one} job={job} bench={bench} />)}
         {doubled.length > 0 && (
-          <p class="pad-x note">
-            Until one is picked, the lower one is reckoned with. The other stays in the log either way.
-          </p>
+          <p class="pad-x note">Tap the one that is right. Until then the one in use is reckoned with.</p>
         )}
       </main>
     </>
@@ -36,6 +35,7 @@ export function DoubleScreen({ bench }: { readonly bench: Bench }) {
 type QuestionProps = { readonly one: Doubled; readonly job: Job; readonly bench: Bench };
 
 function Question({ one, job, bench }: QuestionProps) {
+  const stands = standing(one.readings);
   const { thing, what } = aboutPlace(one.place, { job, plan: bench.plan.value });
   return (
     <section class="double" aria-label={`${thing}, ${what}`}>
@@ -53,7 +53,10 @@ function Question({ one, job, bench }: QuestionProps) {
           <Said entry={entry} job={job} />
           <span class="who">
             <b>{whoWrote(entry, bench.device, bench.doubled.value)}</b>
-            <span class="muted">{whenSaid(entry.at)}</span>
+            <span class="muted">
+              {whenSaid(entry.at)}
+              {entry === stands && ', in use'}
+            </span>
           </span>
         </button>
       ))}
