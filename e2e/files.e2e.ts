@@ -39,7 +39,7 @@ test('a job goes out as a file and comes back the same, on another phone too', a
   await expect(page.locator('.tick').first()).toBeChecked();
   await page.goto('./#/');
   const file = await shareOut(page);
-  expect(JSON.parse(file)).toMatchObject({ knifeline: 1, job: 'mineralshell' });
+  expect(JSON.parse(file)).toMatchObject({ knifeline: 2, job: 'mineralshell' });
 
   const other = await (await browser.newContext({ baseURL: baseURL ?? '' })).newPage();
   await other.goto('./#/import');
