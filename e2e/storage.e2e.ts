@@ -144,3 +144,23 @@ test('a newer version has the database: an old page shows it, and keeps nothing'
   await expect(page.locator('.tick').first()).toBeVisible();
   await expect(page.getByText('A newer Knifeline has what is kept on this phone.')).toBeVisible();
 });
+
+test('a database that does not open: what the second copy holds can be shared out whole', async ({
+  page,
+}) => {
+  await openSample(page);
+  await readyOffline(page);
+  await page.addInitScript(() => {
+    indexedDB.open = () => {
+      throw new DOMException('Internal error opening backing store', 'UnknownError');
+    };
+  });
+  await page.reload();
+  await expect(page.getByText('What was kept here is whole in the second copy.')).toBeVisible({
+    timeout: 20_000,
+  });
+  const waiting = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Share everything out' }).click();
+  const text = Buffer.concat(await (await (await waiting).createReadStream()).toArray()).toString();
+  expect(JSON.parse(text).jobs[0]).toMatchObject({ job: 'mineralshell' });
+});

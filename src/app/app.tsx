@@ -165,12 +165,26 @@ const refusals = {
     'This browser keeps nothing for this page, so a job would be lost. Leave the private window, or allow storage.',
 };
 
-export const Refusal = ({ code }: { readonly code: keyof typeof refusals }) => (
+type RefusalProps = {
+  readonly code: keyof typeof refusals;
+  /** Shares out what the second copy holds, where it holds anything. */
+  readonly onShare?: () => void;
+};
+
+export const Refusal = ({ code, onShare }: RefusalProps) => (
   <main class="page refusal">
     <h1>Knifeline</h1>
     <p>{refusals[code]}</p>
     <button type="button" class="btn main" onClick={() => location.reload()}>
       Open again
     </button>
+    {onShare && (
+      <>
+        <p>What was kept here is whole in the second copy.</p>
+        <button type="button" class="btn" onClick={onShare}>
+          Share everything out
+        </button>
+      </>
+    )}
   </main>
 );

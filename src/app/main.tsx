@@ -29,16 +29,21 @@ async function start(at: HTMLElement): Promise<void> {
   guardTouches(document);
   const planning = import('./planning');
   const gone = signal(false);
+  const journal = openJournal();
   const store = await openStore({
     randomId,
     now: () => new Date().toISOString(),
-    journal: openJournal(),
+    journal,
     onGone: () => {
       gone.value = true;
     },
   });
   if (!store.ok) {
-    render(<Refusal code={store.error.code} />, at);
+    const { code } = store.error;
+    render(<Refusal code={code} />, at);
+    const { rescue, shareFile } = await import('./rescue');
+    const text = journal && (await rescue(journal));
+    if (text) render(<Refusal code={code} onShare={() => void shareFile('Knifeline', text)} />, at);
     return;
   }
   gone.value = store.value.readOnly();

@@ -6,24 +6,24 @@ import type { Plan } from '../screens/plan';
 import { type Route, readRoute, writeRoute } from '../screens/routes';
 import type { SaveError } from '../store/db';
 import { doubledIn } from '../store/doubled';
-import type { Change, Entry, Json } from '../store/entry';
+import type { Json } from '../store/entry';
 import { asideOf, secondCopy, writeJobFile } from '../store/file';
 import type { HandedError } from '../store/handover/handed';
 import { editJob, type Job, jobOf } from '../store/job';
 import { clear } from '../store/keeping';
-import { extend, type Folded, fold, merge, over, undoable, undoOf } from '../store/log';
+import { undoable, undoOf } from '../store/log';
 import { askToPersist, type Kept, readSettings, type Settings } from '../store/settings';
-import type { JobLine, KeptIn, NewAct, Store } from '../store/store';
+import type { JobLine, KeptIn, Store } from '../store/store';
 import { prepareAct } from '../store/writes';
 import type { Shop } from '../trade/grooves/board';
 import { hold, sawLock } from '../ui/hold';
 import { later } from './bring-later';
 import { homeScreen } from './home-screen';
 import { makeLaying } from './laying';
+import { logInHand } from './log-in-hand';
 import { startUpdate, updateWaiting } from './offline';
 import { randomId } from './random';
 import { shareFile } from './share';
-import { makeUnsaved } from './unsaved';
 
 const deletedFor = 30 * 24 * 3600 * 1000;
 
@@ -49,23 +49,16 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   ]);
   const looking = import('./looking'); // asked for now: a page never depends on a file a newer version cleared away
   const route = signal<Route>(readRoute(location.hash));
-  const entries = signal<readonly Entry[]>([]);
-  const folded = signal<Folded>(fold([]));
-  /** Goes up with each edit: a tick changes nothing that is worked out from the job. */
-  const decided = signal(0);
-  const jobId = signal<string | undefined>(undefined);
   const jobs = signal<readonly JobLine[]>(lines);
   const shop = signal<Shop>(figures);
   const laying = makeLaying();
+  const log = logInHand(store, { setAside: aside.length, onOther: laying.clear });
+  const { jobId, entries, folded, decided, saving, unsaved, setAside, acted, load, catchUp, write } = log;
   const settings = signal<Settings>(readSettings(keptNow));
   const figure = signal<Json | undefined>(keptNow.figure);
-  const unsaved = makeUnsaved();
   const keptIn = signal<KeptIn>(store.keptIn());
   const restored = signal(store.restored());
-  const saving = signal<ReadonlySet<string>>(new Set());
   const kept = signal<Kept>('unknown');
-  const setAside = signal(aside.length);
-  const acted = signal(0);
   const copies = signal<Copies | undefined>(undefined);
   later.subscribe((there) => {
     copies.value = there?.copiesOf({ store, acted, refresh });
@@ -85,62 +78,6 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   const noteTrouble = (error: SaveError | undefined) => {
     if (error) unsaved.failed(error);
   };
-
-  function took(fresh: readonly Entry[]): void {
-    const next = extend(folded.value, fresh);
-    const all = next ? [...entries.value, ...fresh] : merge(entries.value, fresh);
-    batch(() => {
-      entries.value = all;
-      folded.value = next ?? fold(all);
-      if (!next || fresh.some((e) => e.kind === 'edit')) decided.value += 1;
-    });
-  }
-
-  async function load(id: string): Promise<void> {
-    const loaded = await store.load(id);
-    if (id !== jobId.value) laying.clear();
-    batch(() => {
-      jobId.value = id;
-      entries.value = loaded.entries;
-      folded.value = fold(loaded.entries);
-      decided.value += 1;
-      setAside.value += loaded.setAside;
-    });
-  }
-
-  async function catchUp(): Promise<void> {
-    const id = jobId.value;
-    if (id === undefined) return;
-    const have = new Set(entries.value.map((e) => `${e.count}.${e.device}`));
-    const from = Math.max(1, (entries.value[entries.value.length - 1]?.count ?? 0) - 200);
-    const fresh = (await store.since(id, from)).filter((e) => !have.has(`${e.count}.${e.device}`));
-    if (fresh.length > 0 && jobId.value === id) took(fresh);
-  }
-
-  async function write(label: string, changes: readonly Change[], undoes?: string): Promise<boolean> {
-    const id = jobId.value;
-    if (id === undefined || changes.length === 0) return false;
-    const ops = changes.flatMap((c) => (c.kind === 'edit' ? [] : [c.op]));
-    saving.value = new Set([...saving.value, ...ops]);
-    // over what this page shows: what another page took in meanwhile was not seen, and stands beside it
-    const seen = undoes === undefined ? { changes: over(folded.value, changes) } : { changes, undoes };
-    const done = await append({ job: id, label, ...seen });
-    saving.value = new Set([...saving.value].filter((op) => !ops.includes(op)));
-    return done;
-  }
-
-  async function append(act: NewAct): Promise<boolean> {
-    const done = await store.append(act);
-    let next: NewAct | undefined;
-    batch(() => {
-      if (done.ok) next = unsaved.saved(act).next;
-      else unsaved.failed(done.error, act);
-      if (done.ok && jobId.value === act.job) took(done.value);
-      if (done.ok) acted.value += 1;
-    });
-    if (next) await append(next); // room again: what could not be kept before follows
-    return done.ok;
-  }
 
   /** Database and journal brought to hold the same; what the database had lost is shown again. */
   async function evenOut(): Promise<void> {
@@ -369,7 +306,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     },
     tryAgain: async () => {
       const own = unsaved.now.value?.act;
-      if (own) await append(own);
+      if (own) await log.append(own);
       else unsaved.letGo();
     },
     letUnsavedGo: unsaved.letGo,

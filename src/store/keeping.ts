@@ -223,21 +223,27 @@ export function keepValue(
   });
 }
 
-export async function purgeJobs({ connection, journal }: Here, before: string): Promise<void> {
+export const purgeJobs = (here: Here, before: string): Promise<void> =>
+  inTurn(here, () => purgeNow(here, before));
+
+async function purgeNow({ connection, journal }: Here, before: string): Promise<void> {
   if (connection.readOnly()) return;
   const gone: string[] = [];
   await connection.use(async (db) => void gone.push(...(await purge(db, before))), 'long');
   if (gone.length > 0) await journal?.append(gone.map((job): Row => ['purge', job]));
 }
 
-const under = new WeakMap<Here, Promise<number>>();
+const under = new WeakMap<Here, Promise<unknown>>();
+
+/** One after the other: what compares the copies must not meet a purge halfway through them. */
+function inTurn<T>(here: Here, work: () => Promise<T>): Promise<T> {
+  const next = (under.get(here) ?? Promise.resolve()).catch(() => undefined).then(work);
+  under.set(here, next);
+  return next;
+}
 
 /** Database and journal brought to hold the same, and the reserve laid by; says how many entries the database had lost. */
-export function keepEven(here: Here): Promise<number> {
-  const running = under.get(here) ?? evenNow(here).finally(() => under.delete(here));
-  under.set(here, running);
-  return running;
-}
+export const keepEven = (here: Here): Promise<number> => inTurn(here, () => evenNow(here));
 
 async function evenNow(here: Here): Promise<number> {
   const { connection, journal } = here;

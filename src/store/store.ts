@@ -1,6 +1,6 @@
 import type { Length } from '../length/length';
 import { err, ok, type Result } from '../length/result';
-import { fromStored, toStored } from '../length/stored';
+import { toStored } from '../length/stored';
 import type { Shop } from '../trade/grooves/board';
 import { type Connection, connect, type Database, nameOf, type OpenError, type SaveError } from './db';
 import type { Entry, Json } from './entry';
@@ -20,6 +20,7 @@ import {
 import type { Aside } from './migrations';
 import { pagesOn } from './pages';
 import { type JobLine, type Loaded, listJobs, load, since } from './reads';
+import { readShop } from './shop-rows';
 import { reading, strict, whole } from './whole';
 import type { NewAct } from './writes';
 
@@ -181,7 +182,7 @@ function storeOn(here: Here): Store {
     setting: (key) => use((db) => reading(db.transaction('settings')).store.get(key)),
     settings: () => use(allSettings),
     keep: (key, value) => keepValue(here, 'settings', [key, value]),
-    shop: () => use(readShop),
+    shop: () => use(allShop),
     keepShop: (key, value) => keepValue(here, 'shop', [key, value && toStored(value)]),
     evenOut: () => keepEven(here),
     secure: async () => {
@@ -207,13 +208,9 @@ async function allSettings(db: Database): Promise<Readonly<Record<string, Json>>
   return Object.fromEntries(keys.flatMap((key, k) => (key === reserveKey ? [] : [[key, values[k] ?? null]])));
 }
 
-async function readShop(db: Database): Promise<Shop> {
+async function allShop(db: Database): Promise<Shop> {
   const tx = reading(db.transaction('shop'));
   const keys = await tx.store.getAllKeys();
   const values = await tx.store.getAll();
-  const read = keys.flatMap((key, k) => {
-    const found = fromStored(String(values[k]));
-    return found.ok ? [[key, found.value] as const] : [];
-  });
-  return Object.fromEntries(read) as Shop;
+  return readShop(keys.map((key, k) => [key, values[k]] as const));
 }

@@ -33,11 +33,18 @@ export async function restore(db: Database, rows: readonly Row[]): Promise<numbe
     for (const name of ['settings', 'shop'] as const) {
       const store = tx.objectStore(name);
       const known = new Set(await store.getAllKeys());
-      for (const [key, value] of kept[name]) if (!known.has(key)) sent(store.put(value as string, key));
+      for (const [key, value] of kept[name])
+        if (!known.has(key) && key !== ownName) sent(store.put(value as string, key));
     }
     return fresh.length;
   });
 }
+
+/**
+ * The phone's own name does not come back: should the journal have missed its newest entries, their places in the log must not be
+ * taken again with other content.
+ */
+const ownName = 'device';
 
 const withoutId = ({ from, why, row }: Aside): Aside => ({ from, why, row });
 

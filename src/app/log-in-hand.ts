@@ -1,0 +1,111 @@
+import { batch, type Signal, signal } from '@preact/signals';
+import type { Change, Entry } from '../store/entry';
+import { extend, type Folded, fold, merge, over } from '../store/log';
+import type { NewAct, Store } from '../store/store';
+import { makeUnsaved, type UnsavedBox } from './unsaved';
+
+/** The log of the job in hand, as it is kept and as it grows. */
+export type LogInHand = {
+  readonly jobId: Signal<string | undefined>;
+  readonly entries: Signal<readonly Entry[]>;
+  readonly folded: Signal<Folded>;
+  /** Goes up with each edit: a tick changes nothing that is worked out from the job. */
+  readonly decided: Signal<number>;
+  /** Operations written to storage and not yet confirmed. */
+  readonly saving: Signal<ReadonlySet<string>>;
+  readonly unsaved: UnsavedBox;
+  readonly setAside: Signal<number>;
+  /** Goes up with each act of this page. */
+  readonly acted: Signal<number>;
+  readonly load: (id: string) => Promise<void>;
+  /** Takes in what another page has added since. */
+  readonly catchUp: () => Promise<void>;
+  readonly write: (label: string, changes: readonly Change[], undoes?: string) => Promise<boolean>;
+  readonly append: (act: NewAct) => Promise<boolean>;
+};
+
+/** @param at rows set aside before, and what is done when another job is opened */
+export function logInHand(
+  store: Store,
+  at: { readonly setAside: number; readonly onOther: () => void },
+): LogInHand {
+  const jobId = signal<string | undefined>(undefined);
+  const entries = signal<readonly Entry[]>([]);
+  const folded = signal<Folded>(fold([]));
+  const decided = signal(0);
+  const saving = signal<ReadonlySet<string>>(new Set());
+  const unsaved = makeUnsaved();
+  const setAside = signal(at.setAside);
+  const acted = signal(0);
+
+  function took(fresh: readonly Entry[]): void {
+    const next = extend(folded.value, fresh);
+    const all = next ? [...entries.value, ...fresh] : merge(entries.value, fresh);
+    batch(() => {
+      entries.value = all;
+      folded.value = next ?? fold(all);
+      if (!next || fresh.some((e) => e.kind === 'edit')) decided.value += 1;
+    });
+  }
+
+  async function load(id: string): Promise<void> {
+    const loaded = await store.load(id);
+    if (id !== jobId.value) at.onOther();
+    batch(() => {
+      jobId.value = id;
+      entries.value = loaded.entries;
+      folded.value = fold(loaded.entries);
+      decided.value += 1;
+      setAside.value += loaded.setAside;
+    });
+  }
+
+  async function catchUp(): Promise<void> {
+    const id = jobId.value;
+    if (id === undefined) return;
+    const have = new Set(entries.value.map((e) => `${e.count}.${e.device}`));
+    const from = Math.max(1, (entries.value[entries.value.length - 1]?.count ?? 0) - 200);
+    const fresh = (await store.since(id, from)).filter((e) => !have.has(`${e.count}.${e.device}`));
+    if (fresh.length > 0 && jobId.value === id) took(fresh);
+  }
+
+  async function write(label: string, changes: readonly Change[], undoes?: string): Promise<boolean> {
+    const id = jobId.value;
+    if (id === undefined || changes.length === 0) return false;
+    const ops = changes.flatMap((c) => (c.kind === 'edit' ? [] : [c.op]));
+    saving.value = new Set([...saving.value, ...ops]);
+    // over what this page shows: what another page took in meanwhile was not seen, and stands beside it
+    const seen = undoes === undefined ? { changes: over(folded.value, changes) } : { changes, undoes };
+    const done = await append({ job: id, label, ...seen });
+    saving.value = new Set([...saving.value].filter((op) => !ops.includes(op)));
+    return done;
+  }
+
+  async function append(act: NewAct): Promise<boolean> {
+    const done = await store.append(act);
+    let next: NewAct | undefined;
+    batch(() => {
+      if (done.ok) next = unsaved.saved(act).next;
+      else unsaved.failed(done.error, act);
+      if (done.ok && jobId.value === act.job) took(done.value);
+      if (done.ok) acted.value += 1;
+    });
+    if (next) await append(next); // room again: what could not be kept before follows
+    return done.ok;
+  }
+
+  return {
+    jobId,
+    entries,
+    folded,
+    decided,
+    saving,
+    unsaved,
+    setAside,
+    acted,
+    load,
+    catchUp,
+    write,
+    append,
+  };
+}

@@ -1,0 +1,33 @@
+import { writeBackup } from '../store/backup';
+import type { Entry, Json } from '../store/entry';
+import type { Journal } from '../store/journal/journal';
+import { keptOf } from '../store/journal/row';
+import { readShop } from '../store/shop-rows';
+import { likesOf } from './ways';
+
+export { shareFile } from './share';
+
+/**
+ * Everything the second copy holds as one text, for when the database does not open; undefined when it holds nothing, or does
+ * not answer either.
+ */
+export async function rescue(journal: Journal): Promise<string | undefined> {
+  const { log, settings, shop } = keptOf((await journal.rows()) ?? []);
+  if (log.size === 0) return undefined;
+  const written = await writeBackup({
+    jobs: [...byJob(log.values())].map(([job, entries]) => ({ job, entries })),
+    shop: readShop(shop),
+    likes: likesOf(Object.fromEntries(settings) as Readonly<Record<string, Json>>),
+  });
+  return written.ok ? written.value : undefined;
+}
+
+function byJob(entries: Iterable<Entry>): ReadonlyMap<string, readonly Entry[]> {
+  const jobs = new Map<string, Entry[]>();
+  for (const entry of entries) {
+    const own = jobs.get(entry.job);
+    if (own) own.push(entry);
+    else jobs.set(entry.job, [entry]);
+  }
+  return jobs;
+}
