@@ -205,7 +205,7 @@ test('the camera is let go while another app is in front, and taken up again aft
     await see(page, 'visible');
     await expect.poll(() => camerasOn(page)).toBe(1);
     await page.getByRole('button', { name: 'Back' }).click();
-    await expect(page.getByText('Choose a job file')).toBeVisible();
+    await expect(page.getByText('Choose a file')).toBeVisible();
     expect(await camerasOn(page)).toBe(0);
   } finally {
     await seeing.close();

@@ -45,6 +45,9 @@ const screens: readonly { readonly name: string; readonly hash: string; readonly
   { name: 'takein', hash: '#/takein', ready: '.takein' },
 ];
 
+// four alike: whoever is free takes the next
+test.describe.configure({ mode: 'parallel' });
+
 const looks = [
   { name: 'satin', scheme: 'light', width: 390, height: 844 },
   { name: 'blued', scheme: 'dark', width: 390, height: 844 },

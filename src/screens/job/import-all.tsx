@@ -11,6 +11,7 @@ export function LookAll({ news, bench }: { readonly news: News; readonly bench: 
   const [short, setShort] = useState<string>();
   const take = async (whose: 'ours' | 'theirs') => {
     const came = await bench.copies.value?.take(whose);
+    if (bench.route.value.at !== 'import') return;
     if (!bench.copies.value?.offered.value) bench.go({ at: 'job' });
     else if (came) setShort(`${came.jobs} of ${came.of} jobs came in, then the phone took no more.`);
   };

@@ -61,7 +61,8 @@ function Look({ offered, bench }: { readonly offered: Offered; readonly bench: B
   const job = jobOf(file.job, state.values);
   const take = async (how: 'merge' | 'keep-both') => {
     await bench.take(how);
-    bench.go({ at: 'job' });
+    // whoever has gone elsewhere meanwhile stays there
+    if (bench.route.value.at === 'import') bench.go({ at: 'job' });
   };
   return (
     <section class="look" aria-live="polite">
