@@ -2,7 +2,7 @@ import { err, ok, type Result } from '../length/result';
 import { type Connection, type Database, type SaveError, saveError } from './db';
 import type { Entry, Json } from './entry';
 import type { Journal } from './journal/journal';
-import { evenOut, reserveKey } from './journal/restore';
+import { evenOut, noteOf, reserveKey } from './journal/restore';
 import type { Row } from './journal/row';
 import type { Pages } from './pages';
 import type { KeptIn } from './store';
@@ -75,6 +75,8 @@ type Keep<T> = {
   readonly tell: string;
   readonly work: (db: Database) => Promise<Result<T, SaveError>>;
   readonly rows: (value: T) => readonly Row[];
+  /** What the journal notes besides when it takes the change alone. */
+  readonly note?: readonly Row[];
   /** What an earlier try of it that ended unheard has kept after all. */
   readonly after?: (db: Database) => Promise<T | undefined>;
   /** What it comes to without the database; undefined where it cannot be had so. */
@@ -86,12 +88,13 @@ type Keep<T> = {
  * the journal takes the change alone.
  */
 async function kept<T>(here: Here, keep: Keep<T>): Promise<Result<T, SaveError>> {
-  const { tell, rows, alone } = keep;
+  const { tell, rows, note = [], alone } = keep;
   if (here.connection.readOnly()) return err({ code: 'read-only' });
   const done = await tried(here, keep);
   if ('broken' in done) {
     const value = alone?.();
-    if (value === undefined || !(await here.journal?.append(rows(value)))) return err(done.broken);
+    if (value === undefined || !(await here.journal?.append([...rows(value), ...note])))
+      return err(done.broken);
     here.setKeptIn('journal');
     return ok(value);
   }
@@ -219,6 +222,7 @@ export function keepValue(
     tell: 'settings',
     work: (db) => put(db, store, pair),
     rows: () => [[store, pair[0], pair[1] ?? null]],
+    note: [['settings', noteOf(store, pair[0]), true]],
     alone: () => null,
   });
 }

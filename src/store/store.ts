@@ -119,7 +119,7 @@ async function storeAt(
 
 /** An empty database is new, or the browser emptied it: what the journal holds comes back first. */
 async function refill(db: Database, { journal, restored }: Keeper): Promise<void> {
-  if (!journal || (await reading(db.transaction('log')).store.count()) > 0) return;
+  if (!journal || (await reading(db.transaction('log')).store.openKeyCursor()) !== null) return;
   const rows = (await journal.rows()) ?? [];
   if (rows.length > 0) restored(await restore(db, rows));
 }

@@ -216,6 +216,34 @@ describe('the journal, call by call', () => {
   });
 });
 
+test('a figure the journal took alone is the newer one, also where nothing else differs', async () => {
+  globalThis.indexedDB = new Factory();
+  const folder = memoryFolder();
+  const opened = await open(folder);
+  if (!opened.ok) throw new Error(opened.error.code);
+  const store = opened.value;
+  await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
+  await store.keepShop('kerf', inches(1n, 8n));
+  await store.keepShop('capacity', inches(30n));
+  await store.evenOut();
+  faults = failAt(0, 'closed', true);
+  expect((await store.keepShop('kerf', inches(3n, 32n))).ok).toBe(true);
+  expect((await store.keepShop('capacity', undefined)).ok).toBe(true);
+  expect((await store.keep('theme', 'blued')).ok).toBe(true);
+  expect(store.keptIn()).toBe('journal');
+  faults.clear();
+  store.close();
+  const again = await open(folder);
+  if (!again.ok) throw new Error(again.error.code);
+  for (let k = 0; k < 2; k += 1) {
+    await again.value.evenOut();
+    expect(await again.value.shop()).toEqual({ kerf: inches(3n, 32n) });
+    expect(await again.value.settings()).toMatchObject({ theme: 'blued' });
+  }
+  expect(Object.keys(await again.value.settings()).some((key) => key.startsWith('alone'))).toBe(false);
+  again.value.close();
+});
+
 describe('a full phone', () => {
   test('gives up its reserve for the last change, once; it is laid by again when there is room', async () => {
     globalThis.indexedDB = new Factory();

@@ -3,7 +3,7 @@ import type { Entry, Json } from '../entry';
 import type { Aside } from '../migrations';
 import { reading, sent, strict, whole } from '../whole';
 import type { Journal, Summary } from './journal';
-import { keptOf, type Row, rowKey, sumOf } from './row';
+import { keptOf, type Row, rowKey, type Sum, sumOf } from './row';
 
 const stores = ['jobs', 'log', 'settings', 'shop', 'aside'] as const;
 
@@ -34,7 +34,7 @@ export async function restore(db: Database, rows: readonly Row[]): Promise<numbe
       const store = tx.objectStore(name);
       const known = new Set(await store.getAllKeys());
       for (const [key, value] of kept[name])
-        if (!known.has(key) && key !== ownName) sent(store.put(value as string, key));
+        if (!known.has(key) && key !== ownName && !isNote(key)) sent(store.put(value as string, key));
     }
     return fresh.length;
   });
@@ -61,13 +61,12 @@ function firstMoments(entries: readonly Entry[]): ReadonlyMap<string, string> {
 export async function missingRows(db: Database, { sum, settings, shop }: Summary): Promise<Difference> {
   const tx = reading(db.transaction(stores));
   const [log, aside] = [tx.objectStore('log'), tx.objectStore('aside')];
-  const keys = (await log.getAllKeys()).map(([job, device, count]) => rowKey({ job, device, count }));
-  const own = sumOf(keys);
+  const same = await holdsThe(sum, log);
   const values = [
     ...(await changed(tx.objectStore('settings'), settings, 'settings')),
     ...(await changed(tx.objectStore('shop'), shop, 'shop')),
   ];
-  if (own.count === sum.count && own.hash === sum.hash) return { same: true, rows: () => values };
+  if (same) return { same, rows: () => values };
   const entries = await log.getAll();
   const asides = await aside.getAll();
   return {
@@ -83,6 +82,21 @@ export async function missingRows(db: Database, { sum, settings, shop }: Summary
       ];
     },
   };
+}
+
+/** Logs so long are compared by their count alone: reading every key would hold the screen up. */
+const long = 20_000;
+
+type Log = {
+  readonly count: () => Promise<number>;
+  readonly getAllKeys: () => Promise<readonly (readonly [string, string, number])[]>;
+};
+
+async function holdsThe(sum: Sum, log: Log): Promise<boolean> {
+  const count = await log.count();
+  if (count !== sum.count || count > long) return count === sum.count;
+  const keys = await log.getAllKeys();
+  return sumOf(keys.map(([job, device, at]) => rowKey({ job, device, count: at }))).hash === sum.hash;
 }
 
 export type Difference = {
@@ -114,6 +128,36 @@ async function changed(
   ];
 }
 
+/** A value the database did not take: at the next comparing the journal's word is the newer one. */
+export const noteOf = (store: 'settings' | 'shop', key: string): string => `alone/${store}/${key}`;
+const isNote = (key: string): boolean => key.startsWith('alone/');
+
+/** Values the journal took alone are written to the database; then nothing is noted any more. */
+async function withoutNotes(
+  use: Connection['use'],
+  journal: Journal,
+  summary: Summary,
+): Promise<Summary | undefined> {
+  const notes = summary.settings.filter(([key]) => isNote(key)).map(([key]) => key);
+  if (notes.length === 0) return summary;
+  await use((db) => takeValues(db, summary, notes));
+  await journal.append(notes.map((key): Row => ['settings', key, null]));
+  return journal.summary();
+}
+
+async function takeValues(db: Database, summary: Summary, notes: readonly string[]): Promise<void> {
+  const tx = db.transaction(['settings', 'shop'], 'readwrite', strict);
+  await whole(tx, async () => {
+    for (const note of notes) {
+      const name = note.startsWith(noteOf('shop', '')) ? 'shop' : 'settings';
+      const key = note.slice(noteOf(name, '').length);
+      const value = summary[name].find(([own]) => own === key)?.[1];
+      const store = tx.objectStore(name);
+      sent(value === undefined ? store.delete(key) : store.put(value as string, key));
+    }
+  });
+}
+
 /** A block of nothing in the database, given up for the last change when the phone is full. */
 export const reserveKey = 'reserve';
 
@@ -126,7 +170,8 @@ export async function evenOut(
   use: Connection['use'],
   journal: Journal,
 ): Promise<{ readonly restored: number; readonly both: boolean }> {
-  const summary = await journal.summary();
+  const found = await journal.summary();
+  const summary = found && (await withoutNotes(use, journal, found));
   if (!summary) return { restored: 0, both: false };
   const difference = await use((db) => missingRows(db, summary), 'long');
   if (difference.same) return { restored: 0, both: await added(journal, difference.rows([])) };
