@@ -56,7 +56,7 @@ const looks = [
 ] as const;
 
 for (const look of looks) {
-  test(`every screen in ${look.name}: nothing wider than the phone, targets a glove can hit, axe clean`, async ({
+  test(`every screen in ${look.name}: nothing wider than the phone, targets a glove can hit, axe clean at the larger size`, async ({
     page,
   }) => {
     test.setTimeout(300_000);
@@ -64,13 +64,14 @@ for (const look of looks) {
     await page.setViewportSize({ width: look.width, height: look.height });
     await page.goto('./');
     await expect(page.getByRole('button', { name: 'Lay out a board' })).toBeVisible();
-    await check(page, `first-${look.name}`);
+    const axe = look.height > 700;
+    await check(page, `first-${look.name}`, axe);
     await openSample(page);
     for (const { name, hash, ready } of screens) {
       await page.goto(`./${hash}`);
       await page.locator(ready).first().waitFor();
       if (name === 'figure') await sum(page);
-      await check(page, `${name}-${look.name}`);
+      await check(page, `${name}-${look.name}`, axe);
     }
   });
 }
@@ -79,7 +80,8 @@ async function sum(page: Page): Promise<void> {
   await keys(page, ['2', '7', '5/8', 'minus', '3/4', 'divided by', '2', 'equals']);
 }
 
-async function check(page: Page, name: string): Promise<void> {
+/** Axe sees words, roles and colours: those are the same at both sizes, and it is the slowest of the checks. */
+async function check(page: Page, name: string, axe: boolean): Promise<void> {
   await page.waitForTimeout(120);
   await page.screenshot({ path: `e2e/shots/${name}.png` });
   const wide = await page.evaluate(
@@ -96,6 +98,7 @@ async function check(page: Page, name: string): Promise<void> {
     ),
   );
   expect.soft(past, `${name}: the big bar runs below the screen by`).toBeLessThanOrEqual(0);
+  if (!axe) return;
   const found = await new AxeBuilder({ page }).analyze();
   expect
     .soft(
