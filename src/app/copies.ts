@@ -3,6 +3,8 @@ import type { Copies, WentOut } from '../screens/copies';
 import { type Backup, isBackup, readBackup, writeBackup } from '../store/backup';
 import { type JobNews, newsOf, type Ways } from '../store/backup-news';
 import { asideOf, compareWith, type JobFile } from '../store/file';
+import { editJob } from '../store/job';
+import { fold, over } from '../store/log';
 import type { JobLine, Store } from '../store/store';
 import { copyCount } from './copy-count';
 import { handOut } from './hand-out';
@@ -56,9 +58,12 @@ export function copiesOf({ store, acted, refresh }: CopyHands): Copies {
     const news = offered.peek();
     if (!news || 'code' in news) return { jobs: 0, of: 0 };
     let jobs = 0;
+    const lines = await store.jobs();
     for (const { file, against } of news.jobs) {
+      const here = lines.find(({ id }) => id === file.job);
       const done = await store.addEntries(file.job, file.entries, asideOf(against?.differing ?? []));
       if (!done.ok) break;
+      if (here && here.deleted === undefined) await aliveAgain(store, file.job);
       jobs += 1;
     }
     const whole = jobs === news.jobs.length && (await takeWays(store, news, whose));
@@ -78,6 +83,15 @@ export function copiesOf({ store, acted, refresh }: CopyHands): Copies {
       offered.value = undefined;
     },
   };
+}
+
+/** A job that stands here goes on standing, though the copy says it was deleted. */
+async function aliveAgain(store: Store, job: string): Promise<void> {
+  const now = (await store.jobs()).find(({ id }) => id === job);
+  if (now?.deleted === undefined) return;
+  const folded = fold((await store.load(job)).entries);
+  const changes = over(folded, editJob({ deleted: undefined }));
+  await store.append({ job, label: 'Job brought back', changes });
 }
 
 /** Every job of the phone, the deleted ones too: they can still come back. */

@@ -1,7 +1,7 @@
 import type { Journal, JournalAsked, JournalTold } from '../store/journal/journal';
 
-/** An answer that takes longer is none: a phone that sleeps may never give it. Milliseconds. */
-const patience = 5000;
+/** An answer that takes longer is none: a phone that sleeps may never give it. The whole of a long log takes its time. Milliseconds. */
+const patience = { append: 5000, summary: 60_000, rows: 60_000 };
 
 /** The second copy, kept by a worker; undefined where the browser has no file system of its own for it. */
 export function openJournal(): Journal | undefined {
@@ -28,7 +28,7 @@ export function openJournal(): Journal | undefined {
         waiting.delete(own);
         resolve(told);
       };
-      const late = setTimeout(() => settle(undefined), patience);
+      const late = setTimeout(() => settle(undefined), patience[asked.what]);
       waiting.set(own, settle);
       worker.postMessage({ no: own, ...asked } satisfies JournalAsked);
     });

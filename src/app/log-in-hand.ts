@@ -52,9 +52,11 @@ export function logInHand(
     const loaded = await store.load(id);
     if (id !== jobId.value) at.onOther();
     batch(() => {
+      // what was acknowledged while it was read, or is in the journal alone, stays
+      const all = id === jobId.peek() ? merge(loaded.entries, entries.peek()) : loaded.entries;
       jobId.value = id;
-      entries.value = loaded.entries;
-      folded.value = fold(loaded.entries);
+      entries.value = all;
+      folded.value = fold(all);
       decided.value += 1;
       setAside.value += loaded.setAside;
     });
@@ -83,14 +85,12 @@ export function logInHand(
 
   async function append(act: NewAct): Promise<boolean> {
     const done = await store.append(act);
-    let next: NewAct | undefined;
     batch(() => {
-      if (done.ok) next = unsaved.saved(act).next;
+      if (done.ok) unsaved.saved(act);
       else unsaved.failed(done.error, act);
       if (done.ok && jobId.value === act.job) took(done.value);
       if (done.ok) acted.value += 1;
     });
-    if (next) await append(next); // room again: what could not be kept before follows
     return done.ok;
   }
 

@@ -13,6 +13,7 @@ import '../screens/handover/handover.css';
 import { signal } from '@preact/signals';
 import { render } from 'preact';
 import sampleUrl from '../../demo-data/mineral-and-shell-cabinet.json?url';
+import type { OpenError } from '../store/db';
 import { openStore } from '../store/store';
 import { guardTouches } from '../ui/touch';
 import { App, bringLater, Refusal } from './app';
@@ -38,23 +39,23 @@ async function start(at: HTMLElement): Promise<void> {
       gone.value = true;
     },
   });
-  if (!store.ok) {
-    const { code } = store.error;
+  const refuse = async (code: OpenError['code']): Promise<void> => {
     render(<Refusal code={code} />, at);
     const { rescue, shareFile } = await import('./rescue');
     const text = journal && (await rescue(journal));
     if (text) render(<Refusal code={code} onShare={() => void shareFile('Knifeline', text)} />, at);
-    return;
-  }
+  };
+  if (!store.ok) return refuse(store.error.code);
   gone.value = store.value.readOnly();
   const sample = async () => (await fetch(sampleUrl)).text();
-  const bench = await makeBench(store.value, { sample, planning, gone });
+  const bench = await makeBench(store.value, { sample, planning, gone }).catch(() => undefined);
+  if (!bench) return refuse('no-storage');
   if (location.hash === '' && bench.settings.value.here)
     history.replaceState(null, '', bench.settings.value.here);
   bench.arrive();
   const rest = bringLater(); // from the phone's own copy; the first screen does not wait for it
   render(<App bench={bench} />, at);
-  await rest;
+  await rest.catch(() => undefined); // the next start brings them in
   goOffline();
   void bench.evenOut();
   const offer = async (text: string) => {

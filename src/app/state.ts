@@ -4,14 +4,13 @@ import type { Bench, Offered } from '../screens/bench';
 import type { Copies } from '../screens/copies';
 import type { Plan } from '../screens/plan';
 import { type Route, readRoute, writeRoute } from '../screens/routes';
-import type { SaveError } from '../store/db';
+import { type SaveError, saveError } from '../store/db';
 import { doubledIn } from '../store/doubled';
 import type { Json } from '../store/entry';
 import { asideOf, secondCopy, writeJobFile } from '../store/file';
 import type { HandedError } from '../store/handover/handed';
 import { editJob, type Job, jobOf } from '../store/job';
-import { clear } from '../store/keeping';
-import { undoable, undoOf } from '../store/log';
+import { fold, over, undoable, undoOf } from '../store/log';
 import { askToPersist, type Kept, readSettings, type Settings } from '../store/settings';
 import type { JobLine, KeptIn, Store } from '../store/store';
 import { prepareAct } from '../store/writes';
@@ -40,7 +39,6 @@ export type Around = {
 
 /** The bench over an open store: everything a screen reads or does, in one place. */
 export async function makeBench(store: Store, { sample, planning, gone }: Around): Promise<Bench> {
-  const here = { device: store.device, now: () => new Date().toISOString() };
   const [lines, figures, keptNow, aside] = await Promise.all([
     store.jobs(),
     store.shop(),
@@ -187,6 +185,20 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     askToKeep();
   }
 
+  /** Another page, or the second copy, brought figures and lists of the shop. */
+  async function readValues(): Promise<void> {
+    const [figures, now] = await Promise.all([store.shop(), store.settings()]);
+    const { lists, handed } = readSettings(now);
+    batch(() => {
+      shop.value = figures;
+      settings.value = {
+        ...settings.value,
+        ...(lists === undefined ? {} : { lists }),
+        ...(handed === undefined ? {} : { handed }),
+      };
+    });
+  }
+
   async function openSample(): Promise<void> {
     await offer(await sample());
     go({ at: 'job' });
@@ -194,7 +206,8 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   }
 
   async function setDeleted(id: string, deleted: string | undefined, label: string): Promise<void> {
-    const done = await store.append({ job: id, label, changes: editJob({ deleted }) });
+    const now = fold((await store.load(id)).entries);
+    const done = await store.append({ job: id, label, changes: over(now, editJob({ deleted })) });
     if (!done.ok) noteTrouble(done.error);
     jobs.value = await store.jobs();
   }
@@ -215,13 +228,10 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     void store.jobs().then((lines) => {
       jobs.value = lines;
     });
-    if (what === 'settings') {
-      void store.shop().then((figures) => {
-        shop.value = figures;
-      });
-    }
+    if (what === 'settings') void readValues();
   });
   store.onRestored((entries) => void cameBack(entries).then(evenOut));
+  store.onValues(() => void readValues());
   store.onKeptIn((now) => {
     keptIn.value = now;
   });
@@ -234,7 +244,8 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
 
   const alive = jobs.value.filter((line) => line.deleted === undefined);
   const last = alive.find((line) => line.id === settings.value.job) ?? alive[0];
-  if (last) await load(last.id);
+  // a job that cannot be read leaves the others
+  if (last) await load(last.id).catch((error: unknown) => noteTrouble(saveError(error)));
   // nothing on the first screen moves once it stands: what is worked out is there from the start
   if ((job.value?.cases.length ?? 0) + (job.value?.banks.length ?? 0) > 0) await planned;
   if (navigator.storage?.persisted)
@@ -298,7 +309,9 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     jobFile: () => {
       const own = unsaved.now.value?.act;
       const last = entries.value[entries.value.length - 1]?.count ?? 0;
-      const more = own?.job === jobId.value && own ? prepareAct(here, own, last + clear) : undefined;
+      // under a name of its own: saved later, it has another place in the log
+      const writer = { device: randomId(), now: () => new Date().toISOString() };
+      const more = own?.job === jobId.value && own ? prepareAct(writer, own, last) : undefined;
       return writeJobFile({
         job: jobId.value ?? '',
         entries: [...entries.value, ...(more?.ok ? more.value : [])],

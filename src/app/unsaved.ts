@@ -8,17 +8,17 @@ export type Unsaved = { readonly act?: NewAct; readonly why: SaveError };
 
 const targetOf = (change: Change): string => (change.kind === 'edit' ? change.path : change.op);
 
-/** Whether a later act says something else of the same thing: then the earlier one is done with. */
+/** Whether a later act says something of everything the earlier one did: then that one is done with. */
 function isOver(later: NewAct, { job, changes }: NewAct): boolean {
   const touched = new Set(later.changes.map(targetOf));
-  return later.job === job && changes.some((change) => touched.has(targetOf(change)));
+  return later.job === job && changes.every((change) => touched.has(targetOf(change)));
 }
 
 export type UnsavedBox = {
   readonly now: ReadonlySignal<Unsaved | undefined>;
   readonly failed: (why: SaveError, act?: NewAct) => void;
-  /** Something was kept: `next` is what may now be tried again. */
-  readonly saved: (act?: NewAct) => { readonly next: NewAct | undefined };
+  /** An act was kept; another that was not stays said, until a person has it tried again or lets it go. */
+  readonly saved: (act: NewAct) => void;
   readonly letGo: () => void;
 };
 
@@ -32,8 +32,7 @@ export function makeUnsaved(): UnsavedBox {
     },
     saved: (act) => {
       const earlier = now.value?.act;
-      now.value = undefined;
-      return { next: earlier && !(act && (act === earlier || isOver(act, earlier))) ? earlier : undefined };
+      if (!earlier || act === earlier || isOver(act, earlier)) now.value = undefined;
     },
     letGo: () => {
       now.value = undefined;

@@ -2,7 +2,7 @@ import { err, ok, type Result } from '../length/result';
 import { type Connection, type Database, type SaveError, saveError } from './db';
 import type { Entry, Json } from './entry';
 import type { Journal } from './journal/journal';
-import { evenOut, noteOf, reserveKey } from './journal/restore';
+import { aloneNote, behindKey, evenOut, noteOf, reserveKey, restore } from './journal/restore';
 import type { Row } from './journal/row';
 import type { Pages } from './pages';
 import type { KeptIn } from './store';
@@ -29,6 +29,13 @@ export type Here = {
 
 export type Keeper = {
   readonly journal: Journal | undefined;
+  /** The name a change goes by that the journal alone takes. */
+  readonly aloneName: string;
+  /** The database was empty and the journal did not answer: nothing is compared before it has. */
+  readonly unfilled: (now?: boolean) => boolean;
+  /** Values the journal had taken alone are in the database now. */
+  readonly tookValues: () => void;
+  readonly onValues: (heard: () => void) => void;
   readonly keptIn: () => KeptIn;
   readonly onKeptIn: (heard: (keptIn: KeptIn) => void) => void;
   readonly setKeptIn: (keptIn: KeptIn) => void;
@@ -41,13 +48,24 @@ export type Keeper = {
   readonly seen: (job: string, entries: readonly Entry[]) => void;
 };
 
-export function keeperOf(journal: Journal | undefined): Keeper {
+export function keeperOf(journal: Journal | undefined, aloneName: string): Keeper {
   let keptIn: KeptIn = journal ? 'both' : 'database';
   const heard: ((keptIn: KeptIn) => void)[] = [];
   const counts = new Map<string, number>();
   let back = 0;
   const hearBack: ((entries: number) => void)[] = [];
+  const hearValues: (() => void)[] = [];
+  let unfilled = false;
   return {
+    aloneName,
+    unfilled: (now = unfilled) => {
+      unfilled = now;
+      return unfilled;
+    },
+    tookValues: () => {
+      for (const hear of hearValues) hear();
+    },
+    onValues: (hear) => void hearValues.push(hear),
     restored: (entries) => {
       back += entries;
       for (const hear of hearBack) hear(entries);
@@ -101,10 +119,27 @@ async function kept<T>(here: Here, keep: Keep<T>): Promise<Result<T, SaveError>>
   if (!done.ok) return done;
   here.pages.tell(tell);
   const second = (await here.journal?.append(rows(done.value))) ?? false;
-  if (!second) here.setKeptIn('database');
+  if (!second) missed(here);
   // both take changes again: each may lack what the other took alone
   else if (here.keptIn() !== 'both') void keepEven(here).catch(() => undefined);
   return done;
+}
+
+/** The journal missed something: noted in the database, for a start that finds both of the same length. */
+function missed(here: Here): void {
+  const first = here.keptIn() === 'both';
+  here.setKeptIn('database');
+  if (here.journal && first)
+    void here.connection.use((db) => put(db, 'settings', [behindKey, true])).catch(() => undefined);
+}
+
+/** The database was found empty while the journal did not answer; undefined while it still does not. */
+async function fill(here: Here, journal: Journal): Promise<number | undefined> {
+  const rows = await journal.rows();
+  if (!rows) return undefined;
+  const back = await here.connection.use((db) => restore(db, rows), 'long');
+  here.unfilled(false);
+  return back;
 }
 
 /** In the database; where that fails, what a try that ended unheard may have kept. */
@@ -172,11 +207,12 @@ export async function layBy({ connection }: Here): Promise<void> {
 
 const logRows = (entries: readonly Entry[]): readonly Row[] => entries.map((entry): Row => ['log', entry]);
 
-/** Counts the journal alone takes stay clear of those another page, or a write that ended unheard, may have taken. */
-export const clear = 1000;
+/** What was written of an act before, also by an earlier call: tried again, it is there once. */
+const triesOf = new WeakMap<NewAct, (readonly Entry[])[]>();
 
 export async function keepAct(here: Here, act: NewAct): Promise<Result<readonly Entry[], SaveError>> {
-  const tries: (readonly Entry[])[] = [];
+  const tries = triesOf.get(act) ?? [];
+  triesOf.set(act, tries);
   const done = await kept(here, {
     tell: act.job,
     work: async (db) => {
@@ -188,9 +224,12 @@ export async function keepAct(here: Here, act: NewAct): Promise<Result<readonly 
     after: async (db) => (tries.length > 0 ? keptOfTries(db, tries) : undefined),
     rows: logRows,
     alone: () => {
-      const made = prepareAct(here, act, here.last(act.job) + clear);
+      // under a name of this page alone: nobody else takes that place in the log
+      const made = prepareAct({ device: here.aloneName, now: here.now }, act, here.last(act.job));
+      if (made.ok) here.seen(act.job, made.value);
       return made.ok ? made.value : undefined;
     },
+    note: [['settings', aloneNote, true]],
   });
   if (done.ok) here.seen(act.job, done.value);
   return done;
@@ -227,8 +266,12 @@ export function keepValue(
   });
 }
 
+/** Only when both copies hold the same: a job may have been brought back in one of them alone. */
 export const purgeJobs = (here: Here, before: string): Promise<void> =>
-  inTurn(here, () => purgeNow(here, before));
+  inTurn(here, async () => {
+    await evenNow(here);
+    if (here.journal === undefined || here.keptIn() === 'both') await purgeNow(here, before);
+  });
 
 async function purgeNow({ connection, journal }: Here, before: string): Promise<void> {
   if (connection.readOnly()) return;
@@ -254,7 +297,10 @@ async function evenNow(here: Here): Promise<number> {
   if (connection.readOnly()) return 0;
   await layBy(here);
   if (!journal) return 0;
-  const { restored, both } = await evenOut(connection.use, journal);
+  const back = here.unfilled() ? await fill(here, journal) : 0;
+  if (back === undefined) return 0;
+  const { restored, both, values } = await evenOut(connection.use, journal);
   here.setKeptIn(both ? 'both' : 'database');
-  return restored;
+  if (values) here.tookValues();
+  return back + restored;
 }

@@ -6,7 +6,7 @@ import { type Connection, connect, type Database, nameOf, type OpenError, type S
 import type { Entry, Json } from './entry';
 import { isId } from './fields';
 import type { Journal } from './journal/journal';
-import { reserveKey, restore } from './journal/restore';
+import { behindKey, reserveKey, restore } from './journal/restore';
 import {
   type Here,
   type Keeper,
@@ -59,6 +59,8 @@ export type Store = {
   readonly restored: () => number;
   /** Calls back with how many came back when the browser emptied the database under the open page. */
   readonly onRestored: (heard: (entries: number) => void) => void;
+  /** Calls back when figures and settings the journal had taken alone are in the database. */
+  readonly onValues: (heard: () => void) => void;
   /** Compares database and journal and gives each what it lacks; says how many entries the database had lost. */
   readonly evenOut: () => Promise<number>;
   /** Whether everything is in both copies, where there is a place for two; brings them even first. */
@@ -94,7 +96,7 @@ export type StoreOptions = {
 /** Opens everything kept on this phone; a database the browser wiped is filled again from the journal first. */
 export async function openStore(options: StoreOptions): Promise<Result<Store, OpenError>> {
   const { name = 'knifeline', journal, onGone = () => undefined, patience = 3000 } = options;
-  const keeper = keeperOf(journal);
+  const keeper = keeperOf(journal, options.randomId());
   try {
     const opened = await connect({ name, onGone, patience, refill: (db) => refill(db, keeper) });
     return opened.ok ? await storeAt(opened.value, keeper, options) : opened;
@@ -118,10 +120,11 @@ async function storeAt(
 }
 
 /** An empty database is new, or the browser emptied it: what the journal holds comes back first. */
-async function refill(db: Database, { journal, restored }: Keeper): Promise<void> {
+async function refill(db: Database, { journal, restored, unfilled }: Keeper): Promise<void> {
   if (!journal || (await reading(db.transaction('log')).store.openKeyCursor()) !== null) return;
-  const rows = (await journal.rows()) ?? [];
-  if (rows.length > 0) restored(await restore(db, rows));
+  const rows = await journal.rows();
+  unfilled(rows === undefined);
+  if (rows && rows.length > 0) restored(await restore(db, rows));
 }
 
 /** The phone's own name; a new one goes to the journal too. */
@@ -163,6 +166,7 @@ function storeOn(here: Here): Store {
     device,
     restored: here.howMany,
     onRestored: here.onRestored,
+    onValues: here.onValues,
     makeJob: act,
     append: act,
     load: async (job) => {
@@ -205,7 +209,9 @@ async function allSettings(db: Database): Promise<Readonly<Record<string, Json>>
   const tx = reading(db.transaction('settings'));
   const keys = await tx.store.getAllKeys();
   const values = await tx.store.getAll();
-  return Object.fromEntries(keys.flatMap((key, k) => (key === reserveKey ? [] : [[key, values[k] ?? null]])));
+  return Object.fromEntries(
+    keys.flatMap((key, k) => (key === reserveKey || key === behindKey ? [] : [[key, values[k] ?? null]])),
+  );
 }
 
 async function allShop(db: Database): Promise<Shop> {

@@ -40,8 +40,9 @@ export async function writeAct(
   const tx = db.transaction(['jobs', 'log'], 'readwrite', strict);
   const [jobs, log] = [tx.objectStore('jobs'), tx.objectStore('log')];
   return whole(tx, async () => {
-    for (const before of tried) if (await isThere(log, before)) return ok(before);
     const known = await jobs.getKey(act.job);
+    // only after the first answer is it this write's turn: what was tried before has ended by then
+    for (const before of tried) if (await isThere(log, before)) return ok(before);
     const last = await log.index('byCount').openKeyCursor(byCount(act.job), 'prev');
     const there = last ? Number((last.key as [string, number])[1]) : 0;
     const changes = await sayingOver(log, act);
@@ -163,6 +164,9 @@ export async function purge(db: Database, before: string): Promise<readonly stri
     for (const job of await jobs.getAllKeys()) {
       const deleted = await textAt(log.index('byPath'), job, 'deleted');
       if (deleted === '' || deleted >= before) continue;
+      // somebody worked on it since, here or on another phone: it is not thrown away
+      const rows = readable(await log.getAll(byKey(job)));
+      if (rows.some(({ at }) => at >= before)) continue;
       sent(log.delete(byKey(job)));
       sent(jobs.delete(job));
       gone.push(job);

@@ -6,7 +6,18 @@ import { type Open, serve } from '../store/journal/serve';
  * The journal in the origin's own file system, which a killed browser leaves whole where it may wipe the database. A file is
  * held only while it is written, under a lock that all pages share.
  */
-const opened = findFolder().then(open);
+let opened: Promise<Open> | undefined;
+
+/** Opened at the first asking; after a failure, again at the next. */
+function openedNow(): Promise<Open> {
+  opened ??= findFolder()
+    .then(open)
+    .catch((error: unknown) => {
+      opened = undefined;
+      throw error;
+    });
+  return opened;
+}
 
 async function findFolder(): Promise<Folder> {
   const root = await navigator.storage.getDirectory();
@@ -71,7 +82,7 @@ async function open(folder: Folder): Promise<Open> {
 }
 
 const answer = async (asked: JournalAsked): Promise<Omit<JournalTold, 'no'>> => {
-  const at = await opened;
+  const at = await openedNow();
   return alone(() => serve(at, asked));
 };
 

@@ -227,7 +227,7 @@ describe('append', () => {
     const store = await open();
     const deleted = editJob({ name: 'Case', deleted: '2026-01-01T00:00:00.000Z' });
     await store.makeJob({ job: 'j1', label: 'New', changes: deleted });
-    await store.purge('2026-06-01T00:00:00.000Z');
+    await store.purge('2027-06-01T00:00:00.000Z');
     expect(await store.jobs()).toHaveLength(0);
     await store.append({ job: 'j1', label: 'Cut', changes: [tick('s1')] });
     expect((await store.jobs()).map(({ id }) => id)).toEqual(['j1']);

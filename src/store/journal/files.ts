@@ -20,6 +20,8 @@ export type Found = {
   /** How often it was begun anew. */
   readonly turn: number;
   readonly bytes: number;
+  /** More rows were written since it was begun than it began with. */
+  readonly grown: boolean;
 };
 
 /**
@@ -28,7 +30,8 @@ export type Found = {
  */
 export async function findJournal(folder: Folder): Promise<Found> {
   const files = await Promise.all(names.map((name) => readFile(folder, name)));
-  const inTurn = [...files].sort((a, b) => a.turn - b.turn);
+  // one left half written says nothing newer than the one it was to take the place of
+  const inTurn = [...files].sort((a, b) => Number(a.whole) - Number(b.whole) || a.turn - b.turn);
   const whole = inTurn.filter((file) => file.whole);
   const current = whole[whole.length - 1];
   return {
@@ -37,6 +40,7 @@ export async function findJournal(folder: Folder): Promise<Found> {
     current: current?.name ?? names[0],
     turn: current?.turn ?? 0,
     bytes: current?.bytes ?? 0,
+    grown: (current?.after ?? 0) > (current?.before ?? 0),
   };
 }
 
@@ -45,8 +49,9 @@ async function readFile(folder: Folder, name: string) {
   const { rows, bad } = readLines(bytes);
   const begin = rows.find((row) => row[0] === 'begin');
   const turn = begin?.[0] === 'begin' ? begin[1] : 0;
-  const whole = rows.some((row) => row[0] === 'whole' && row[1] === turn);
-  return { name, rows, bad, turn, whole, bytes: bytes.length };
+  const before = rows.findIndex((row) => row[0] === 'whole' && row[1] === turn);
+  const after = rows.length - before;
+  return { name, rows, bad, turn, whole: before >= 0, before, after, bytes: bytes.length };
 }
 
 /** Bytes a file grows to at least before it is begun anew. */
@@ -59,15 +64,23 @@ const roomy = 1 << 18;
  * @returns what was found, with the file to write on
  */
 export async function tidied(folder: Folder, found: Found): Promise<Found> {
+  const due = found.turn === 0 || found.bad > 0 || (found.bytes > roomy && found.grown);
+  if (!due) return found;
   const live = rowsOf(keptOf(found.rows));
   const turn = found.turn + 1;
   const body = bytesOf([['begin', turn], ...live, ['whole', turn]]);
-  const due = found.turn === 0 || found.bad > 0 || found.bytes > Math.max(roomy, 2 * body.length);
-  if (!due) return found;
   const other = names.find((name) => name !== found.current) ?? names[0];
-  await folder.write(other, body);
-  const back = await folder.read(other);
-  // what the disk gave back is what was written, else the old file goes on
-  if (back.length !== body.length || !back.every((byte, k) => byte === body[k])) return found;
-  return { rows: live, bad: 0, current: other, turn, bytes: body.length };
+  // no room, or the disk gave back other than was written: the old file goes on
+  if (!(await written(folder, other, body))) return found;
+  return { rows: live, bad: 0, current: other, turn, bytes: body.length, grown: false };
+}
+
+async function written(folder: Folder, name: string, body: Uint8Array): Promise<boolean> {
+  try {
+    await folder.write(name, body);
+    const back = await folder.read(name);
+    return back.length === body.length && back.every((byte, k) => byte === body[k]);
+  } catch {
+    return false;
+  }
 }

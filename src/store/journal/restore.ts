@@ -61,7 +61,9 @@ function firstMoments(entries: readonly Entry[]): ReadonlyMap<string, string> {
 export async function missingRows(db: Database, { sum, settings, shop }: Summary): Promise<Difference> {
   const tx = reading(db.transaction(stores));
   const [log, aside] = [tx.objectStore('log'), tx.objectStore('aside')];
-  const same = await holdsThe(sum, log);
+  const behind = (await tx.objectStore('settings').get(behindKey)) !== undefined;
+  const whole = behind || settings.some(([key]) => key === aloneNote);
+  const same = await holdsThe(sum, log, whole);
   const values = [
     ...(await changed(tx.objectStore('settings'), settings, 'settings')),
     ...(await changed(tx.objectStore('shop'), shop, 'shop')),
@@ -84,7 +86,10 @@ export async function missingRows(db: Database, { sum, settings, shop }: Summary
   };
 }
 
-/** Logs so long are compared by their count alone: reading every key would hold the screen up. */
+/**
+ * Logs so long are compared by their count alone, unless one copy is known to have taken something without the other: reading
+ * every key would hold the screen up.
+ */
 const long = 20_000;
 
 type Log = {
@@ -92,9 +97,9 @@ type Log = {
   readonly getAllKeys: () => Promise<readonly (readonly [string, string, number])[]>;
 };
 
-async function holdsThe(sum: Sum, log: Log): Promise<boolean> {
+async function holdsThe(sum: Sum, log: Log, whole: boolean): Promise<boolean> {
   const count = await log.count();
-  if (count !== sum.count || count > long) return count === sum.count;
+  if (count !== sum.count || (count > long && !whole)) return count === sum.count;
   const keys = await log.getAllKeys();
   return sumOf(keys.map(([job, device, at]) => rowKey({ job, device, count: at }))).hash === sum.hash;
 }
@@ -119,10 +124,12 @@ async function changed(
   const values = await store.getAll();
   const known = new Map(theirs.map(([key, value]) => [key, JSON.stringify(value)]));
   const now = keys.map((key, k) => [key, (values[k] ?? null) as Json] as const);
-  const gone = [...known.keys()].filter((key) => !keys.includes(key));
+  const gone = [...known.keys()].filter((key) => !keys.includes(key) && !isNote(key));
   return [
     ...now.flatMap(([key, value]): Row[] =>
-      key !== reserveKey && known.get(key) !== JSON.stringify(value) ? [[name, key, value]] : [],
+      key !== reserveKey && key !== behindKey && known.get(key) !== JSON.stringify(value)
+        ? [[name, key, value]]
+        : [],
     ),
     ...gone.map((key): Row => [name, key, null]),
   ];
@@ -131,6 +138,10 @@ async function changed(
 /** A value the database did not take: at the next comparing the journal's word is the newer one. */
 export const noteOf = (store: 'settings' | 'shop', key: string): string => `alone/${store}/${key}`;
 const isNote = (key: string): boolean => key.startsWith('alone/');
+/** The journal has entries the database did not take. */
+export const aloneNote = 'alone/log/entries';
+/** The database has something the journal did not take. */
+export const behindKey = 'behind';
 
 /** Values the journal took alone are written to the database; then nothing is noted any more. */
 async function withoutNotes(
@@ -138,7 +149,7 @@ async function withoutNotes(
   journal: Journal,
   summary: Summary,
 ): Promise<Summary | undefined> {
-  const notes = summary.settings.filter(([key]) => isNote(key)).map(([key]) => key);
+  const notes = summary.settings.flatMap(([key]) => (isNote(key) && key !== aloneNote ? [key] : []));
   if (notes.length === 0) return summary;
   await use((db) => takeValues(db, summary, notes));
   await journal.append(notes.map((key): Row => ['settings', key, null]));
@@ -161,24 +172,40 @@ async function takeValues(db: Database, summary: Summary, notes: readonly string
 /** A block of nothing in the database, given up for the last change when the phone is full. */
 export const reserveKey = 'reserve';
 
+export type Evened = {
+  /** Entries the database had lost. */
+  readonly restored: number;
+  readonly both: boolean;
+  /** Figures or settings came into the database that the journal had taken alone. */
+  readonly values: boolean;
+};
+
+async function forget(db: Database): Promise<void> {
+  const tx = db.transaction('settings', 'readwrite', strict);
+  await whole(tx, async () => {
+    if ((await tx.store.getKey(behindKey)) !== undefined) sent(tx.store.delete(behindKey));
+  });
+}
+
 /**
  * Brings database and journal to hold the same: each gets what it lacks of the other.
  *
  * @returns how many entries the database had lost
  */
-export async function evenOut(
-  use: Connection['use'],
-  journal: Journal,
-): Promise<{ readonly restored: number; readonly both: boolean }> {
+export async function evenOut(use: Connection['use'], journal: Journal): Promise<Evened> {
   const found = await journal.summary();
   const summary = found && (await withoutNotes(use, journal, found));
-  if (!summary) return { restored: 0, both: false };
+  if (!found || !summary) return { restored: 0, both: false, values: false };
+  const values = found !== summary;
   const difference = await use((db) => missingRows(db, summary), 'long');
-  if (difference.same) return { restored: 0, both: await added(journal, difference.rows([])) };
-  const theirs = await journal.rows();
-  if (!theirs) return { restored: 0, both: false };
-  const restored = await use((db) => restore(db, theirs), 'long');
-  return { restored, both: await added(journal, difference.rows(theirs)) };
+  const theirs = difference.same ? [] : await journal.rows();
+  if (!theirs) return { restored: 0, both: false, values };
+  const restored = difference.same ? 0 : await use((db) => restore(db, theirs), 'long');
+  const noted = summary.settings.some(([key]) => key === aloneNote);
+  const rows: readonly Row[] = noted ? [['settings', aloneNote, null]] : [];
+  const both = await added(journal, [...difference.rows(theirs), ...rows]);
+  if (both) await use((db) => forget(db));
+  return { restored, both, values };
 }
 
 const added = async (journal: Journal, rows: readonly Row[]): Promise<boolean> =>

@@ -1,0 +1,282 @@
+import 'fake-indexeddb/auto';
+import { IDBFactory as Factory } from 'fake-indexeddb';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { logInHand } from '../../src/app/log-in-hand';
+import { inches } from '../../src/length/length';
+import type { Change, Entry } from '../../src/store/entry';
+import { editJob } from '../../src/store/job';
+import { findJournal, tidied } from '../../src/store/journal/files';
+import type { Journal } from '../../src/store/journal/journal';
+import { bytesOf } from '../../src/store/journal/lines';
+import { keptOf, type Row } from '../../src/store/journal/row';
+import { fold, over } from '../../src/store/log';
+import { openStore, type Store } from '../../src/store/store';
+import { type Faults, failAt } from './faults';
+import { type MemoryFolder, memoryFolder } from './journal/memory-folder';
+import { memoryJournal } from './journal/memory-journal';
+
+const at = '2026-11-25T10:00:00.000Z';
+const tick = (op: string): Change => ({ kind: 'tick', op: `cut/b1/${op}/1`, figure: '3/4' });
+let ids = 0;
+let faults: Faults | undefined;
+beforeEach(() => {
+  globalThis.indexedDB = new Factory();
+});
+afterEach(() => faults?.clear());
+
+async function openWith(journal: Journal | undefined, patience = 3000): Promise<Store> {
+  const opened = await openStore({ randomId: () => `id${++ids}`, now: () => at, patience, journal });
+  if (!opened.ok) throw new Error(opened.error.code);
+  return opened.value;
+}
+const open = (folder?: MemoryFolder) => openWith(folder && memoryJournal(folder));
+
+async function begun(folder?: MemoryFolder): Promise<Store> {
+  const store = await open(folder);
+  await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
+  await store.load('j1');
+  return store;
+}
+
+const cut = (store: Store, op: string) => store.append({ job: 'j1', label: op, changes: [tick(op)] });
+const ticks = async (store: Store) =>
+  [...fold((await store.load('j1')).entries).ticks.keys()].map((op) => op.split('/')[2]).sort();
+
+/** While the database takes nothing. */
+async function broken<T>(work: () => Promise<T>): Promise<T> {
+  faults = failAt(0, 'closed', true);
+  const done = await work();
+  faults.clear();
+  return done;
+}
+
+const reopened = async (folder: MemoryFolder) => {
+  const store = await open(folder);
+  await store.evenOut();
+  return store;
+};
+
+describe('what the journal takes alone', () => {
+  test('two taps at once are two acts', async () => {
+    const folder = memoryFolder();
+    const store = await begun(folder);
+    const said = await broken(() => Promise.all([cut(store, 'a'), cut(store, 'b')]));
+    expect(said.map(({ ok }) => ok)).toEqual([true, true]);
+    expect(await ticks(await reopened(folder))).toEqual(['a', 'b']);
+  });
+
+  test('so are those of two pages, and of one opened again in between', async () => {
+    const folder = memoryFolder();
+    const store = await begun(folder);
+    const page = await open(folder);
+    await page.load('j1');
+    await broken(() => cut(store, 'a'));
+    await broken(() => cut(page, 'b'));
+    store.close();
+    page.close();
+    const again = await open(folder);
+    await again.load('j1');
+    await broken(() => cut(again, 'c'));
+    again.close();
+    expect(await ticks(await reopened(folder))).toEqual(['a', 'b', 'c']);
+  });
+
+  test('comes back on a long log too, where the database alone took as many others', async () => {
+    const folder = memoryFolder();
+    const store = await begun(folder);
+    const many = Array.from({ length: 20_001 }, (_, k): Entry => {
+      const count = 50 + k;
+      const place = { job: 'j1', device: 'other', count, at, act: `other.${count}`, label: 'x' };
+      return { ...place, kind: 'tick', op: 'cut/b1/o/1', figure: '3/4' };
+    });
+    await store.addEntries('j1', many);
+    await store.load('j1');
+    await store.evenOut();
+    await broken(() => cut(store, 'a'));
+    folder.fail = () => {
+      throw new Error('no');
+    };
+    await cut(store, 'b');
+    folder.fail = undefined;
+    store.close();
+    const again = await reopened(folder);
+    expect(await ticks(again)).toEqual(['a', 'b', 'o']);
+    expect(again.keptIn()).toBe('both');
+  }, 60_000);
+});
+
+describe('a job deleted long ago', () => {
+  const deletion: Entry = {
+    job: 'j1',
+    device: 'other',
+    count: 9,
+    at: '2026-10-01T10:00:00.000Z',
+    act: 'other.9',
+    label: 'Job deleted',
+    kind: 'edit',
+    path: 'deleted',
+    value: '2026-10-01T10:00:00.000Z',
+  };
+
+  test('on another phone: brought in, it throws no work of this one away', async () => {
+    const store = await begun();
+    await cut(store, 'mine');
+    await store.addEntries('j1', [deletion]);
+    await cut(store, 'after');
+    await store.purge('2026-10-26T10:00:00.000Z');
+    expect(await ticks(store)).toEqual(['after', 'mine']);
+  });
+
+  test('and brought back in one copy alone is not thrown out of both', async () => {
+    const folder = memoryFolder();
+    const store = await begun(folder);
+    await cut(store, 'mine');
+    await store.append({ job: 'j1', label: 'Deleted', changes: editJob({ deleted: deletion.at }) });
+    await store.evenOut();
+    const now = fold((await store.load('j1')).entries);
+    const back = { job: 'j1', label: 'Back', changes: over(now, editJob({ deleted: undefined })) };
+    expect((await broken(() => store.append(back))).ok).toBe(true);
+    store.close();
+    const again = await open(folder);
+    await Promise.all([again.purge('2027-10-26T10:00:00.000Z'), again.evenOut()]);
+    expect(await ticks(again)).toEqual(['mine']);
+  });
+});
+
+describe('a journal in trouble', () => {
+  test('with no room to begin anew, it is read and written all the same', async () => {
+    const folder = memoryFolder();
+    const store = await begun(folder);
+    await cut(store, 'a');
+    for (let k = 0; k < 6; k += 1) await store.keep('figure', `${'x'.repeat(60_000)}${k}`);
+    store.close();
+    globalThis.indexedDB = new Factory();
+    const full = {
+      ...folder,
+      write: async () => {
+        throw new DOMException('short write', 'QuotaExceededError');
+      },
+    };
+    const again = await openWith(memoryJournal(full));
+    await again.evenOut();
+    expect([await ticks(again), (await cut(again, 'b')).ok, again.keptIn()]).toEqual([['a'], true, 'both']);
+  });
+
+  test('a file left half written says nothing newer than the one it was to take the place of', async () => {
+    const folder = memoryFolder();
+    const first = await tidied(folder, await findJournal(folder));
+    const rows = Array.from(
+      { length: 9 },
+      (_, k): Row => ['settings', 'figure', `${'x'.repeat(60_000)}${k}`],
+    );
+    await folder.append(first.current, bytesOf([['shop', 'kerf', '1/8'], ...rows]));
+    const torn = {
+      ...folder,
+      write: async (name: string, bytes: Uint8Array) => {
+        await folder.write(name, bytes.subarray(0, bytes.length - 20));
+        throw new Error('full');
+      },
+    };
+    const now = await tidied(torn, await findJournal(folder));
+    await folder.append(now.current, bytesOf([['shop', 'kerf', '3/32']]));
+    expect(keptOf((await findJournal(folder)).rows).shop.get('kerf')).toBe('3/32');
+  });
+
+  test('one that does not answer at a start with an empty database is asked again, and loses nothing by it', async () => {
+    const folder = memoryFolder();
+    const store = await begun(folder);
+    await cut(store, 'a');
+    await store.keepShop('kerf', inches(1n, 8n));
+    store.close();
+    globalThis.indexedDB = new Factory();
+    const journal = memoryJournal(folder);
+    let asked = 0;
+    const late: Journal = {
+      ...journal,
+      rows: async () => {
+        asked += 1;
+        return asked <= 2 ? undefined : journal.rows();
+      },
+    };
+    const again = await openWith(late);
+    expect(await again.evenOut()).toBe(0);
+    expect(await again.evenOut()).toBe(2);
+    expect(await ticks(again)).toEqual(['a']);
+    expect((await again.shop()).kerf).toEqual(inches(1n, 8n));
+    again.close();
+    expect((await (await reopened(folder)).shop()).kerf).toEqual(inches(1n, 8n));
+  });
+});
+
+describe('tried again', () => {
+  test('an act that was kept unheard is there once', async () => {
+    const store = await openWith(undefined, 20);
+    await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
+    const own = IDBDatabase.prototype.transaction;
+    IDBDatabase.prototype.transaction = function silent(this: IDBDatabase, ...args) {
+      if (args[1] !== 'readwrite') throw new DOMException('x', 'UnknownError');
+      const tx = own.apply(this, args);
+      const listen = tx.addEventListener.bind(tx);
+      tx.addEventListener = (name: string, heard: EventListener) => {
+        if (name !== 'complete') listen(name, heard);
+      };
+      return tx;
+    };
+    const act = { job: 'j1', label: 'a', changes: [tick('a')] };
+    const said = await store.append(act);
+    IDBDatabase.prototype.transaction = own;
+    const before = (await store.load('j1')).entries.length;
+    await store.append(act);
+    expect([said.ok, before, (await store.load('j1')).entries.length]).toEqual([false, 2, 2]);
+  });
+
+  test('twice at once, too', async () => {
+    const store = await begun();
+    const act = { job: 'j1', label: 'a', changes: [tick('a')] };
+    await Promise.all([store.append(act), store.append(act)]);
+    expect((await store.load('j1')).entries.length).toBe(2);
+  });
+
+  test('an unsaved change never writes by itself over what another page has said since', async () => {
+    const [store, other] = [await begun(), await open()];
+    let full = true;
+    const append: Store['append'] = async (act) =>
+      full ? { ok: false, error: { code: 'full' } } : store.append(act);
+    const log = logInHand({ ...store, append }, { setAside: 0, onOther: () => undefined });
+    await log.load('j1');
+    const length = (value: string): Change => ({ kind: 'edit', path: 'boards/b1/length', value });
+    await log.write('old', [length('5')]);
+    await other.append({ job: 'j1', label: 'new', changes: [length('6')] });
+    await log.catchUp();
+    full = false;
+    await log.write('x', [tick('x')]);
+    expect(fold((await store.load('j1')).entries).values.get('boards/b1/length')).toBe('6');
+    expect(log.unsaved.now.value?.act?.label).toBe('old');
+    // said anew of the same thing, the old one is done with
+    await log.write('newer', [length('7')]);
+    expect(log.unsaved.now.value).toBeUndefined();
+  });
+});
+
+test('a load that began before a tick does not take the tick off the screen', async () => {
+  const store = await begun();
+  let go = () => {};
+  let slow = false;
+  const held = new Promise<void>((done) => {
+    go = done;
+  });
+  const load: Store['load'] = async (id) => {
+    const loaded = await store.load(id);
+    if (slow) await held;
+    return loaded;
+  };
+  const log = logInHand({ ...store, load }, { setAside: 0, onOther: () => undefined });
+  await log.load('j1');
+  slow = true;
+  const loading = log.load('j1');
+  await new Promise((done) => setTimeout(done, 20));
+  expect(await log.write('a', [tick('a')])).toBe(true);
+  go();
+  await loading;
+  expect([...log.folded.value.ticks.keys()]).toEqual(['cut/b1/a/1']);
+});
