@@ -302,5 +302,7 @@ async function evenNow(here: Here): Promise<number> {
   const { restored, both, values } = await evenOut(connection.use, journal);
   here.setKeptIn(both ? 'both' : 'database');
   if (values) here.tookValues();
+  // whoever asked for it, the screen hears
+  if (back + restored > 0) here.restored(back + restored);
   return back + restored;
 }

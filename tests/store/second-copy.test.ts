@@ -65,6 +65,19 @@ describe('what the journal takes alone', () => {
     expect(await ticks(await reopened(folder))).toEqual(['a', 'b']);
   });
 
+  test('is heard of at the next start, whoever compares the copies first', async () => {
+    const folder = memoryFolder();
+    const store = await begun(folder);
+    await broken(() => cut(store, 'a'));
+    store.close();
+    const again = await open(folder);
+    const heard: number[] = [];
+    again.onRestored((entries) => void heard.push(entries));
+    await again.purge('2020-01-01T00:00:00.000Z');
+    await again.evenOut();
+    expect(heard).toEqual([1]);
+  });
+
   test('so are those of two pages, and of one opened again in between', async () => {
     const folder = memoryFolder();
     const store = await begun(folder);
