@@ -2,11 +2,11 @@ import { err, ok, type Result } from '../length/result';
 import { type Connection, type Database, type SaveError, saveError } from './db';
 import type { Entry, Json } from './entry';
 import type { Journal } from './journal/journal';
-import { aloneNote, behindKey, evenOut, noteOf, reserveKey, restore } from './journal/restore';
+import { aloneNote, behindKey, evenOut, noteOf, restore } from './journal/restore';
 import type { Row } from './journal/row';
 import type { Pages } from './pages';
+import { freed, layBy } from './reserve';
 import type { KeptIn } from './store';
-import { sent, strict, whole } from './whole';
 import {
   type Added,
   addEntries,
@@ -158,7 +158,7 @@ async function inDatabase<T>(here: Here, work: Keep<T>['work']): Promise<Done<T>
   } catch (error) {
     const why = saveError(error);
     if (why.code !== 'full') return { broken: why };
-    return (await freed(here)) ? again(here, work) : err(why);
+    return (await freed(here.connection)) ? again(here, work) : err(why);
   }
 }
 
@@ -168,40 +168,6 @@ async function again<T>(here: Here, work: Keep<T>['work']): Promise<Done<T>> {
     return await here.connection.use(work);
   } catch (error) {
     return err(saveError(error));
-  }
-}
-
-/** Gives up the reserve; false when there is none. */
-async function freed({ connection }: Here): Promise<boolean> {
-  try {
-    return await connection.use((db) => {
-      const tx = db.transaction('settings', 'readwrite', strict);
-      return whole(tx, async () => {
-        const there = (await tx.store.getKey(reserveKey)) !== undefined;
-        if (there) sent(tx.store.delete(reserveKey));
-        return there;
-      });
-    });
-  } catch {
-    return false;
-  }
-}
-
-/** Characters laid by for the last change on a full phone: a tick takes about 300. */
-const reserveSize = 200_000;
-
-/** Lays the reserve by where there is none and room for it. */
-export async function layBy({ connection }: Here): Promise<void> {
-  try {
-    await connection.use((db) => {
-      const tx = db.transaction('settings', 'readwrite', strict);
-      return whole(tx, async () => {
-        if ((await tx.store.getKey(reserveKey)) === undefined)
-          sent(tx.store.put('.'.repeat(reserveSize), reserveKey));
-      });
-    });
-  } catch {
-    // the phone is full already
   }
 }
 
@@ -295,7 +261,7 @@ export const keepEven = (here: Here): Promise<number> => inTurn(here, () => even
 async function evenNow(here: Here): Promise<number> {
   const { connection, journal } = here;
   if (connection.readOnly()) return 0;
-  await layBy(here);
+  await layBy(connection);
   if (!journal) return 0;
   const back = here.unfilled() ? await fill(here, journal) : 0;
   if (back === undefined) return 0;
