@@ -5,7 +5,7 @@ import { Bar, BarButton } from '../../ui/bar';
 import { ChoiceDock } from '../../ui/dock';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
-import type { Bench, UpdateHeld } from '../bench';
+import type { Bench } from '../bench';
 import { TextDock } from '../marks/ask';
 import { BoardList, layOutBoard } from '../marks/boards-screen';
 import { rowsOf, viewOf } from '../marks/view';
@@ -13,7 +13,8 @@ import { callGroove, setWords } from '../marks/words';
 import { measureSheet } from '../stock/measure';
 import { sheetOf } from '../stock/sheets';
 import { UndoButton } from '../undo-button';
-import { CopyLine, useFinished } from './copy-line';
+import { useFinished } from './copy-line';
+import { Kept, KeptLine } from './kept';
 import { CaseList, NextSetup, newCaseIn } from './work';
 
 /** The job in hand: the next thing to do with its figure, stock as measured, boards. Before any job: four things to tap. */
@@ -54,11 +55,7 @@ function First({ bench }: { readonly bench: Bench }) {
         <Icon name="job" />
         Open the sample job
       </button>
-      <p class="kept">
-        <Icon name="phone" />
-        Kept on this phone{bench.keptIn.value === 'both' ? ', in two copies' : ', in a single copy'}. Works
-        with no signal.
-      </p>
+      <KeptLine bench={bench} />
       <p class="note">
         <a href="#/import">Bring a job file in</a> · <a href="#/jobs">All jobs</a> ·{' '}
         <a href="#/phone">This phone</a>
@@ -262,54 +259,3 @@ const Plies = () => (
     <rect class="k-onbirch" x="0" y="0" width="64" height="38" stroke-width="1.25" />
   </svg>
 );
-
-const heldWords: Readonly<Record<UpdateHeld, string>> = {
-  'at-the-saw': ' It starts once the setting that stands at the saw, on another page, is left.',
-  'entry-open': ' It starts once the keys or the list open on another page are closed.',
-  'not-secured': ' It starts once both copies of what is kept here are whole.',
-};
-
-function Kept({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
-  const kept = bench.kept.value;
-  const [held, setHeld] = useState<UpdateHeld>();
-  return (
-    <div class="pad-x keptbox">
-      <p class="kept">
-        <Icon name="phone" />
-        Kept on this phone{bench.keptIn.value === 'both' ? ', in two copies' : ', in a single copy'}. Works
-        with no signal.
-      </p>
-      <CopyLine bench={bench} />
-      {kept === 'may-be-cleared' && (
-        <p class="note">
-          The browser may clear it when space runs short. Put the app on the home screen, and share the job
-          out now and then.
-        </p>
-      )}
-      {job.unread.length > 0 && (
-        <p class="note">{job.unread.length} values could not be read and stand at their usual figures.</p>
-      )}
-      {bench.setAside.value > 0 && (
-        <p class="note">
-          {bench.setAside.value} entries could not be read. They are set aside, whole.{' '}
-          <button
-            type="button"
-            class="chip"
-            onClick={() => void bench.asideFile().then((text) => bench.share('Set aside', text))}
-          >
-            Share them out
-          </button>
-        </p>
-      )}
-      {bench.updateWaiting.value && (
-        <p class="note">
-          Newer version saved. It starts next time you open it.{' '}
-          <button type="button" class="chip" onClick={async () => setHeld(await bench.startUpdate())}>
-            Start it now
-          </button>
-          {held && heldWords[held]}
-        </p>
-      )}
-    </div>
-  );
-}

@@ -1,0 +1,62 @@
+import { useState } from 'preact/hooks';
+import type { Job } from '../../store/job';
+import { Icon } from '../../ui/icon';
+import type { Bench, UpdateHeld } from '../bench';
+import { CopyLine } from './copy-line';
+
+/** In how many places the last change is kept. */
+export const KeptLine = ({ bench }: { readonly bench: Bench }) => (
+  <p class="kept">
+    <Icon name="phone" />
+    Kept on this phone{bench.keptIn.value === 'both' ? ', in two copies' : ', in a single copy'}. Works with
+    no signal.
+  </p>
+);
+
+const heldWords: Readonly<Record<UpdateHeld, string>> = {
+  'at-the-saw': ' It starts once the setting that stands at the saw, on another page, is left.',
+  'entry-open': ' It starts once the keys or the list open on another page are closed.',
+  'not-secured': ' It starts once both copies of what is kept here are whole.',
+};
+
+/** What is kept of the job, what could not be read, and a newer version that waits. */
+export function Kept({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
+  const kept = bench.kept.value;
+  const [held, setHeld] = useState<UpdateHeld>();
+  return (
+    <div class="pad-x keptbox">
+      <KeptLine bench={bench} />
+      <CopyLine bench={bench} />
+      {kept === 'may-be-cleared' && (
+        <p class="note">
+          The browser may clear it when space runs short. Put the app on the home screen, and share the job
+          out now and then.
+        </p>
+      )}
+      {job.unread.length > 0 && (
+        <p class="note">{job.unread.length} values could not be read and stand at their usual figures.</p>
+      )}
+      {bench.setAside.value > 0 && (
+        <p class="note">
+          {bench.setAside.value} entries could not be read. They are set aside, whole.{' '}
+          <button
+            type="button"
+            class="chip"
+            onClick={() => void bench.asideFile().then((text) => bench.share('Set aside', text))}
+          >
+            Share them out
+          </button>
+        </p>
+      )}
+      {bench.updateWaiting.value && (
+        <p class="note">
+          Newer version saved. It starts next time you open it.{' '}
+          <button type="button" class="chip" onClick={async () => setHeld(await bench.startUpdate())}>
+            Start it now
+          </button>
+          {held && heldWords[held]}
+        </p>
+      )}
+    </div>
+  );
+}
