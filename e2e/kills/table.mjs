@@ -1,7 +1,7 @@
 // What the runs came to, one line each.
 
 const columns = ['kills', 'rounds', 'acts', 'refused', 'lost', 'changed', 'torn', 'twice', 'unsaid'];
-const wiped = ['wipes', 'healed', 'restored', 'slowest'];
+const wiped = ['wipes', 'healed', 'unshown', 'restored', 'slowest', 'slowest fill'];
 
 /** @param cases `{ name, verdict, sum }` each @returns the table as text */
 export function tableOf(cases) {
@@ -23,5 +23,6 @@ export function tableOf(cases) {
 export const legend = [
   'acts: acknowledged. lost: entries and figures acknowledged and not there; changed: of those, another is in their place.',
   'torn: acts there in part. twice: acts there two times. unsaid: refused and kept all the same. slowest: opening, ms.',
+  'unshown: not yet there when the store opened; slowest fill: until the database has everything again, ms.',
   'ONE COPY: the database was wiped and this build keeps no second copy: nothing to heal from, and no test passed.',
 ].join('\n');

@@ -21,7 +21,9 @@ async function look(page, at) {
   if (told.what !== 'opened') return { wipes: 1, shut: 1 };
   const found = at.ledger.compare(told);
   const healed = found.lost + found.changed === 0 ? 1 : 0;
-  return { ...found, wipes: 1, healed, restored: told.restored, took: told.took, twoCopies: told.twoCopies };
+  const { restored, took, whole, twoCopies } = told;
+  const unshown = at.ledger.compare(told.shown).lost;
+  return { ...found, wipes: 1, healed, unshown, restored, took, whole, twoCopies };
 }
 
 /** Cleared between two visits. */
@@ -90,19 +92,21 @@ const kinds = {
 /**
  * @param how `{ site, work, chromium, seed, say }`
  * @param of `{ kind, times }`: `between` two visits, `under` a page that writes, `damaged` log file, a `long` log
- * @returns the sums of the trials, the `slowest` opening after a wipe in milliseconds, and whether there were two copies
+ * @returns the sums of the trials, the `slowest` opening after a wipe and the `slowest fill` behind it in milliseconds, and whether
+ *   there were two copies
  */
 export async function wipes(how, { kind, times }) {
   const pick = chance(how.seed);
   const context = await openProfile(mkdtempSync(path.join(how.work, 'wipes-')), how.chromium);
   const page = context.pages()[0];
   const hand = (name) => ({ context, page, pick, at: phone({ site: how.site, name }) });
-  const sum = { wipes: 0, slowest: 0, twoCopies: 0 };
+  const sum = { wipes: 0, slowest: 0, 'slowest fill': 0, twoCopies: 0 };
   for (let k = 0; k < times; k += 1) {
-    const { took, twoCopies, ...row } = await kinds[kind]({ ...how, hand, pick }, k);
+    const { took, whole, twoCopies, ...row } = await kinds[kind]({ ...how, hand, pick }, k);
     how.say(`${kind} ${k}`, row);
     plus(sum, row);
     sum.slowest = Math.max(sum.slowest, took ?? 0);
+    sum['slowest fill'] = Math.max(sum['slowest fill'], whole ?? 0);
     sum.twoCopies += twoCopies ? 1 : 0;
   }
   await context.close();

@@ -71,7 +71,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     planner.value = planOf;
   });
   const plan = computed<Plan | undefined>(() => job.value && planner.value?.(job.value, shop.value));
-  const acts = computed(() => undoable(entries.value, store.device));
+  const acts = computed(() => undoable(entries.value, store.own));
 
   const noteTrouble = (error: SaveError | undefined) => {
     if (error) unsaved.failed(error);
@@ -236,10 +236,9 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   });
   addEventListener('hashchange', arrived);
   addEventListener('popstate', arrived);
-  document.addEventListener(
-    'visibilitychange',
-    () => void (document.visibilityState === 'visible' && catchUp()),
-  );
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') void Promise.all([catchUp(), readValues()]);
+  });
 
   const alive = jobs.value.filter((line) => line.deleted === undefined);
   const last = alive.find((line) => line.id === settings.value.job) ?? alive[0];

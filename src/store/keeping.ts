@@ -1,12 +1,14 @@
 import { err, ok, type Result } from '../length/result';
 import { type Connection, type Database, type SaveError, saveError } from './db';
 import type { Entry, Json } from './entry';
+import { evenOut } from './journal/even';
 import type { Journal } from './journal/journal';
-import { aloneNote, behindKey, evenOut, noteOf, restore } from './journal/restore';
+import { aloneNote, behindKey, behindOf, noteOf } from './journal/notes';
+import { restore } from './journal/restore';
 import type { Row } from './journal/row';
+import type { Keeper } from './keeper';
 import type { Pages } from './pages';
 import { freed, layBy } from './reserve';
-import type { KeptIn } from './store';
 import {
   type Added,
   addEntries,
@@ -27,74 +29,15 @@ export type Here = {
   readonly pages: Pages;
 } & Keeper;
 
-export type Keeper = {
-  readonly journal: Journal | undefined;
-  /** The name a change goes by that the journal alone takes. */
-  readonly aloneName: string;
-  /** The database was empty and the journal did not answer: nothing is compared before it has. */
-  readonly unfilled: (now?: boolean) => boolean;
-  /** Values the journal had taken alone are in the database now. */
-  readonly tookValues: () => void;
-  readonly onValues: (heard: () => void) => void;
-  readonly keptIn: () => KeptIn;
-  readonly onKeptIn: (heard: (keptIn: KeptIn) => void) => void;
-  readonly setKeptIn: (keptIn: KeptIn) => void;
-  /** Notes entries that came back out of the journal. */
-  readonly restored: (entries: number) => void;
-  readonly howMany: () => number;
-  readonly onRestored: (heard: (entries: number) => void) => void;
-  /** Greatest count seen of a job: a change the journal alone takes follows it. */
-  readonly last: (job: string) => number;
-  readonly seen: (job: string, entries: readonly Entry[]) => void;
-};
-
-export function keeperOf(journal: Journal | undefined, aloneName: string): Keeper {
-  let keptIn: KeptIn = journal ? 'both' : 'database';
-  const heard: ((keptIn: KeptIn) => void)[] = [];
-  const counts = new Map<string, number>();
-  let back = 0;
-  const hearBack: ((entries: number) => void)[] = [];
-  const hearValues: (() => void)[] = [];
-  let unfilled = false;
-  return {
-    aloneName,
-    unfilled: (now = unfilled) => {
-      unfilled = now;
-      return unfilled;
-    },
-    tookValues: () => {
-      for (const hear of hearValues) hear();
-    },
-    onValues: (hear) => void hearValues.push(hear),
-    restored: (entries) => {
-      back += entries;
-      for (const hear of hearBack) hear(entries);
-    },
-    howMany: () => back,
-    onRestored: (hear) => void hearBack.push(hear),
-    journal,
-    keptIn: () => keptIn,
-    onKeptIn: (hear) => void heard.push(hear),
-    setKeptIn: (now) => {
-      if (now === keptIn) return;
-      keptIn = now;
-      for (const hear of heard) hear(now);
-    },
-    last: (job) => counts.get(job) ?? 0,
-    seen: (job, entries) => {
-      const most = entries.reduce((n, { count }) => Math.max(n, count), counts.get(job) ?? 0);
-      counts.set(job, most);
-    },
-  };
-}
-
 type Keep<T> = {
   /** What the other pages are told once it is kept. */
   readonly tell: string;
   readonly work: (db: Database) => Promise<Result<T, SaveError>>;
   readonly rows: (value: T) => readonly Row[];
-  /** What the journal notes besides when it takes the change alone. */
-  readonly note?: readonly Row[];
+  /** What the journal notes besides when it takes the change alone, and when that was. */
+  readonly note: (now: string) => readonly Row[];
+  /** What the database notes when it alone took the change. */
+  readonly behind: string;
   /** What an earlier try of it that ended unheard has kept after all. */
   readonly after?: (db: Database) => Promise<T | undefined>;
   /** What it comes to without the database; undefined where it cannot be had so. */
@@ -106,31 +49,34 @@ type Keep<T> = {
  * the journal takes the change alone.
  */
 async function kept<T>(here: Here, keep: Keep<T>): Promise<Result<T, SaveError>> {
-  const { tell, rows, note = [], alone } = keep;
+  const { tell, rows, note, alone, behind } = keep;
   if (here.connection.readOnly()) return err({ code: 'read-only' });
+  await here.filled();
   const done = await tried(here, keep);
   if ('broken' in done) {
     const value = alone?.();
-    if (value === undefined || !(await here.journal?.append([...rows(value), ...note])))
+    if (value === undefined || !(await here.journal?.append([...rows(value), ...note(here.now())])))
       return err(done.broken);
+    here.ahead.take(rows(value));
     here.setKeptIn('journal');
     return ok(value);
   }
   if (!done.ok) return done;
   here.pages.tell(tell);
+  here.ahead.overtaken(rows(done.value));
   const second = (await here.journal?.append(rows(done.value))) ?? false;
-  if (!second) missed(here);
+  if (!second) missed(here, behind);
   // both take changes again: each may lack what the other took alone
   else if (here.keptIn() !== 'both') void keepEven(here).catch(() => undefined);
   return done;
 }
 
-/** The journal missed something: noted in the database, for a start that finds both of the same length. */
-function missed(here: Here): void {
+/** The journal missed something: noted in the database, for a start that finds both of the same length, and of which figure. */
+function missed(here: Here, behind: string): void {
   const first = here.keptIn() === 'both';
   here.setKeptIn('database');
-  if (here.journal && first)
-    void here.connection.use((db) => put(db, 'settings', [behindKey, true])).catch(() => undefined);
+  if (here.journal && (first || behind !== behindKey))
+    void here.connection.use((db) => put(db, 'settings', [behind, here.now()])).catch(() => undefined);
 }
 
 /** The database was found empty while the journal did not answer; undefined while it still does not. */
@@ -195,7 +141,8 @@ export async function keepAct(here: Here, act: NewAct): Promise<Result<readonly 
       if (made.ok) here.seen(act.job, made.value);
       return made.ok ? made.value : undefined;
     },
-    note: [['settings', aloneNote, true]],
+    note: (now) => [['settings', aloneNote, now]],
+    behind: behindKey,
   });
   if (done.ok) here.seen(act.job, done.value);
   return done;
@@ -213,6 +160,8 @@ export async function keepEntries(here: Here, incoming: Incoming): Promise<Resul
       );
       return tries.find((added) => added.entries === entries);
     },
+    note: () => [],
+    behind: behindKey,
     rows: ({ entries, aside }) => [...logRows(entries), ...aside.map((one): Row => ['aside', one])],
   });
   return done.ok ? ok(done.value.entries.length) : done;
@@ -227,7 +176,8 @@ export function keepValue(
     tell: 'settings',
     work: (db) => put(db, store, pair),
     rows: () => [[store, pair[0], pair[1] ?? null]],
-    note: [['settings', noteOf(store, pair[0]), true]],
+    note: (now) => [['settings', noteOf(store, pair[0]), now]],
+    behind: behindOf(store, pair[0]),
     alone: () => null,
   });
 }
@@ -259,16 +209,49 @@ function inTurn<T>(here: Here, work: () => Promise<T>): Promise<T> {
 export const keepEven = (here: Here): Promise<number> => inTurn(here, () => evenNow(here));
 
 async function evenNow(here: Here): Promise<number> {
-  const { connection, journal } = here;
+  const { connection, journal, ahead } = here;
   if (connection.readOnly()) return 0;
+  await here.filled();
   await layBy(connection);
   if (!journal) return 0;
   const back = here.unfilled() ? await fill(here, journal) : 0;
   if (back === undefined) return 0;
-  const { restored, both, values } = await evenOut(connection.use, journal);
-  here.setKeptIn(both ? 'both' : 'database');
-  if (values) here.tookValues();
-  // whoever asked for it, the screen hears
-  if (back + restored > 0) here.restored(back + restored);
-  return back + restored;
+  const turn = ahead.turn();
+  let told = false;
+  try {
+    const { restored, both, values } = await evenOut(connection.use, journal, (rows) => {
+      told = ahead.show(rows) || told;
+    });
+    if (both) ahead.clear(turn);
+    // what the journal took alone meanwhile waits for the next time
+    if (ahead.turn() === turn) here.setKeptIn(both ? 'both' : 'database');
+    if (values) here.tookValues();
+    // whoever asked for it, the screen hears
+    if (back + restored > 0) here.restored(back + restored);
+    return back + restored;
+  } catch (error) {
+    if (told) showBeside(here);
+    throw error;
+  }
+}
+
+/** The database takes nothing: what the journal alone has is shown all the same. */
+function showBeside(here: Here): void {
+  here.setKeptIn('journal');
+  here.tookValues();
+  here.restored(0);
+}
+
+/** What the journal gave back is written into the emptied database while it is shown already. */
+export async function fillBehind(here: Here): Promise<void> {
+  const { ahead, connection } = here;
+  const rows = ahead.rows();
+  here.restored(rows.filter(([kind]) => kind === 'log').length);
+  try {
+    await connection.use((db) => restore(db, rows), 'long');
+    ahead.clear(ahead.turn());
+  } catch {
+    ahead.beside();
+    here.setKeptIn('journal');
+  }
 }

@@ -163,19 +163,19 @@ export type Act = { readonly act: string; readonly label: string; readonly entri
 /** How many acts can be taken back. */
 export const undoDepth = 50;
 
-/** This phone's acts not yet taken back, newest first, at most 50. */
-export function undoable(entries: readonly Entry[], device: string): readonly Act[] {
+/** This phone's acts not yet taken back, newest first, at most 50. @param own whether entries by a name are this phone's */
+export function undoable(entries: readonly Entry[], own: (device: string) => boolean): readonly Act[] {
   const undone = new Set<string>();
   const acts = new Map<string, Entry[]>();
   for (let k = entries.length - 1; k >= 0 && acts.size <= undoDepth; k -= 1) {
     const entry = entries[k];
-    if (entry?.device !== device) continue;
+    if (!entry || !own(entry.device)) continue;
     if (entry.undoes !== undefined) undone.add(entry.undoes);
     else if (!undone.has(entry.act)) acts.set(entry.act, [entry, ...(acts.get(entry.act) ?? [])]);
   }
   return [...acts]
     .slice(0, undoDepth)
-    .map(([act, own]) => ({ act, label: own[0]?.label ?? '', entries: own }));
+    .map(([act, all]) => ({ act, label: all[0]?.label ?? '', entries: all }));
 }
 
 /**

@@ -97,5 +97,9 @@ export async function listJobs(db: Database): Promise<readonly JobLine[]> {
       return { id, name, place, last, ...(deleted ? { deleted } : {}) };
     }),
   );
-  return lines.sort((a, b) => (a.last === b.last ? 0 : a.last < b.last ? 1 : -1));
+  return lastFirst(lines);
 }
+
+/** The job last written to first. */
+export const lastFirst = (lines: readonly JobLine[]): readonly JobLine[] =>
+  [...lines].sort((a, b) => (a.last === b.last ? 0 : a.last < b.last ? 1 : -1));

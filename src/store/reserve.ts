@@ -1,5 +1,5 @@
 import type { Connection } from './db';
-import { reserveKey } from './journal/restore';
+import { reserveKey } from './journal/notes';
 import { sent, strict, whole } from './whole';
 
 type Use = Pick<Connection, 'use'>;

@@ -6,21 +6,13 @@ import { type Connection, connect, type Database, nameOf, type OpenError, type S
 import type { Entry, Json } from './entry';
 import { isId } from './fields';
 import type { Journal } from './journal/journal';
-import { behindKey, reserveKey, restore } from './journal/restore';
-import {
-  type Here,
-  type Keeper,
-  keepAct,
-  keepEntries,
-  keepEven,
-  keeperOf,
-  keepValue,
-  purgeJobs,
-} from './keeping';
+import { comingBack, restore } from './journal/restore';
+import { type Keeper, keeperOf } from './keeper';
+import { fillBehind, type Here, keepAct, keepEntries, keepEven, keepValue, purgeJobs } from './keeping';
 import type { Aside } from './migrations';
 import { pagesOn } from './pages';
-import { type JobLine, type Loaded, listJobs, load, since } from './reads';
-import { readShop } from './shop-rows';
+import type { JobLine, Loaded } from './reads';
+import { viewOf } from './view';
 import { reading, strict, whole } from './whole';
 import type { NewAct } from './writes';
 
@@ -35,6 +27,8 @@ export type KeptIn = 'both' | 'database' | 'journal';
 
 export type Store = {
   readonly device: string;
+  /** Whether entries by this name are of this page: also those the journal took alone. */
+  readonly own: (name: string) => boolean;
   /** Makes a job, empty but for its first act. */
   readonly makeJob: (act: NewAct) => Promise<Result<readonly Entry[], SaveError>>;
   /** Adds an act. Resolves with its entries once they are on the phone's storage, not before. */
@@ -98,7 +92,9 @@ export async function openStore(options: StoreOptions): Promise<Result<Store, Op
   const { name = 'knifeline', journal, onGone = () => undefined, patience = 3000 } = options;
   const keeper = keeperOf(journal, options.randomId());
   try {
-    const opened = await connect({ name, onGone, patience, refill: (db) => refill(db, keeper) });
+    let start = true;
+    const opened = await connect({ name, onGone, patience, refill: (db) => refill(db, keeper, start) });
+    start = false;
     return opened.ok ? await storeAt(opened.value, keeper, options) : opened;
   } catch (error) {
     return err({ code: 'no-storage', name: nameOf(error) });
@@ -112,19 +108,27 @@ async function storeAt(
 ): Promise<Result<Store, OpenError>> {
   try {
     const device = connection.readOnly() ? randomId() : await nameOfPhone(connection, keeper, randomId);
-    return ok(storeOn({ connection, device, now, pages: pagesOn(name), ...keeper }));
+    const here = { connection, device, now, pages: pagesOn(name), ...keeper };
+    if (keeper.ahead.all()) keeper.fillWith(fillBehind(here));
+    return ok(storeOn(here));
   } catch (error) {
     connection.close();
     return err({ code: 'no-storage', name: nameOf(error) });
   }
 }
 
-/** An empty database is new, or the browser emptied it: what the journal holds comes back first. */
-async function refill(db: Database, { journal, restored, unfilled }: Keeper): Promise<void> {
+/**
+ * An empty database is new, or the browser emptied it: what the journal holds comes back first. At the start it is shown at once
+ * and written behind the screens; ten thousand rows take a database some seconds.
+ */
+async function refill(db: Database, keeper: Keeper, start: boolean): Promise<void> {
+  const { journal, ahead, restored, unfilled } = keeper;
   if (!journal || (await reading(db.transaction('log')).store.openKeyCursor()) !== null) return;
   const rows = await journal.rows();
   unfilled(rows === undefined);
-  if (rows && rows.length > 0) restored(await restore(db, rows));
+  if (!rows || rows.length === 0) return;
+  if (!start) return restored(await restore(db, rows));
+  ahead.show(comingBack(rows), 'all');
 }
 
 /** The phone's own name; a new one goes to the journal too. */
@@ -154,39 +158,20 @@ async function deviceOf(db: Database, randomId: () => string): Promise<string> {
 }
 
 function storeOn(here: Here): Store {
-  const { device, pages, seen } = here;
-  const { use, close } = here.connection;
+  const { device, pages } = here;
   const act = (act: NewAct) => keepAct(here, act);
-  const read = async (job: string, entries: Promise<readonly Entry[]>) => {
-    const found = await entries;
-    seen(job, found);
-    return found;
-  };
   return {
+    ...viewOf(here),
     device,
+    own: (name) => name === device || name === here.aloneName,
     restored: here.howMany,
     onRestored: here.onRestored,
     onValues: here.onValues,
     makeJob: act,
     append: act,
-    load: async (job) => {
-      const loaded = await use((db) => load(db, job), 'long');
-      seen(job, loaded.entries);
-      return loaded;
-    },
-    since: (job, count) =>
-      read(
-        job,
-        use((db) => since(db, job, count)),
-      ),
-    jobs: () => use(listJobs),
     addEntries: (job, entries, aside = []) => keepEntries(here, { job, entries, aside }),
     purge: (before) => purgeJobs(here, before),
-    aside: () => use((db) => reading(db.transaction('aside')).store.getAll()),
-    setting: (key) => use((db) => reading(db.transaction('settings')).store.get(key)),
-    settings: () => use(allSettings),
     keep: (key, value) => keepValue(here, 'settings', [key, value]),
-    shop: () => use(allShop),
     keepShop: (key, value) => keepValue(here, 'shop', [key, value && toStored(value)]),
     evenOut: () => keepEven(here),
     secure: async () => {
@@ -200,23 +185,7 @@ function storeOn(here: Here): Store {
     close: () => {
       pages.close();
       here.journal?.close();
-      close();
+      here.connection.close();
     },
   };
-}
-
-async function allSettings(db: Database): Promise<Readonly<Record<string, Json>>> {
-  const tx = reading(db.transaction('settings'));
-  const keys = await tx.store.getAllKeys();
-  const values = await tx.store.getAll();
-  return Object.fromEntries(
-    keys.flatMap((key, k) => (key === reserveKey || key === behindKey ? [] : [[key, values[k] ?? null]])),
-  );
-}
-
-async function allShop(db: Database): Promise<Shop> {
-  const tx = reading(db.transaction('shop'));
-  const keys = await tx.store.getAllKeys();
-  const values = await tx.store.getAll();
-  return readShop(keys.map((key, k) => [key, values[k]] as const));
 }

@@ -70,15 +70,27 @@ function put(file: FileSystemSyncAccessHandle, bytes: Uint8Array, at: number): v
 const alone = <T>(work: () => Promise<T>): Promise<T> =>
   navigator.locks ? navigator.locks.request('knifeline-journal', work) : work();
 
-/** Tidies the files when no other page has the journal open; then says that this one has, for as long as it lives. */
+/**
+ * Tidies the files when no other page has the journal open; then says that this one has, for as long as it lives. All of it under
+ * the one lock, so that no page comes between the two.
+ */
 async function open(folder: Folder): Promise<Open> {
+  const { locks } = navigator;
   const tidy = async () => tidied(folder, await findJournal(folder));
-  let found: Found | undefined;
-  await navigator.locks?.request('knifeline-journal-open', { ifAvailable: true }, async (lock) => {
-    if (lock) found = await alone(tidy);
+  return alone(async () => {
+    let found: Found | undefined;
+    await locks?.request('knifeline-journal-open', { ifAvailable: true }, async (lock) => {
+      if (lock) found = await tidy();
+    });
+    await new Promise<void>((held) => {
+      if (!locks) return held();
+      void locks.request('knifeline-journal-open', { mode: 'shared' }, () => {
+        held();
+        return new Promise(() => {});
+      });
+    });
+    return { folder, found: found ?? (await findJournal(folder)) };
   });
-  void navigator.locks?.request('knifeline-journal-open', { mode: 'shared' }, () => new Promise(() => {}));
-  return { folder, found: found ?? (await alone(() => findJournal(folder))) };
 }
 
 const answer = async (asked: JournalAsked): Promise<Omit<JournalTold, 'no'>> => {

@@ -23,7 +23,7 @@ export function tap(log: Log, device: string, changes: readonly Change[], more: 
 
 /** Takes back the phone's newest act, as the app does. */
 export function takenBack(log: Log, device: string): Log {
-  const act = undoable(log, device)[0];
+  const act = undoable(log, (name) => name === device)[0];
   return act ? tap(log, device, undoOf(log, act), { undoes: act.act }) : log;
 }
 

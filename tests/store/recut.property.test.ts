@@ -37,7 +37,7 @@ function tap(log: Log, device: string, changes: readonly Change[], undoes?: stri
 }
 
 function takenBack(log: Log, device: string): Log {
-  const act = undoable(log, device)[0];
+  const act = undoable(log, (name) => name === device)[0];
   return act ? tap(log, device, undoOf(log, act), act.act) : log;
 }
 

@@ -9,7 +9,7 @@ import { findJournal, tidied } from '../../src/store/journal/files';
 import type { Journal } from '../../src/store/journal/journal';
 import { bytesOf } from '../../src/store/journal/lines';
 import { keptOf, type Row } from '../../src/store/journal/row';
-import { fold, over } from '../../src/store/log';
+import { fold, over, undoable, undoOf } from '../../src/store/log';
 import { openStore, type Store } from '../../src/store/store';
 import { type Faults, failAt } from './faults';
 import { type MemoryFolder, memoryFolder } from './journal/memory-folder';
@@ -18,6 +18,9 @@ import { memoryJournal } from './journal/memory-journal';
 const at = '2026-11-25T10:00:00.000Z';
 const tick = (op: string): Change => ({ kind: 'tick', op: `cut/b1/${op}/1`, figure: '3/4' });
 let ids = 0;
+let moments = 0;
+/** A clock that goes on. */
+const now = () => new Date(Date.parse(at) + ++moments).toISOString();
 let faults: Faults | undefined;
 beforeEach(() => {
   globalThis.indexedDB = new Factory();
@@ -25,11 +28,12 @@ beforeEach(() => {
 afterEach(() => faults?.clear());
 
 async function openWith(journal: Journal | undefined, patience = 3000): Promise<Store> {
-  const opened = await openStore({ randomId: () => `id${++ids}`, now: () => at, patience, journal });
+  const opened = await openStore({ randomId: () => `id${++ids}`, now, patience, journal });
   if (!opened.ok) throw new Error(opened.error.code);
   return opened.value;
 }
-const open = (folder?: MemoryFolder) => openWith(folder && memoryJournal(folder));
+const open = (folder?: MemoryFolder, patience?: number) =>
+  openWith(folder && memoryJournal(folder), patience);
 
 async function begun(folder?: MemoryFolder): Promise<Store> {
   const store = await open(folder);
@@ -48,6 +52,16 @@ async function broken<T>(work: () => Promise<T>): Promise<T> {
   const done = await work();
   faults.clear();
   return done;
+}
+
+/** While it is read and takes nothing. */
+async function refusing(work: () => Promise<void>): Promise<void> {
+  const { add, put } = IDBObjectStore.prototype;
+  const no = () => {
+    throw new DOMException('no', 'UnknownError');
+  };
+  Object.assign(IDBObjectStore.prototype, { add: no, put: no });
+  await work().finally(() => Object.assign(IDBObjectStore.prototype, { add, put }));
 }
 
 const reopened = async (folder: MemoryFolder) => {
@@ -116,6 +130,112 @@ describe('what the journal takes alone', () => {
     expect(await ticks(again)).toEqual(['a', 'b', 'o']);
     expect(again.keptIn()).toBe('both');
   }, 60_000);
+});
+
+describe('while the database takes nothing', () => {
+  test('what the journal alone has is read as if it stood there, on a job opened again too', async () => {
+    const folder = memoryFolder();
+    const store = await begun(folder);
+    await store.makeJob({ job: 'j2', label: 'New', changes: editJob({ name: 'Bench' }) });
+    await refusing(async () => {
+      await cut(store, 'a');
+      const now = fold((await store.load('j1')).entries);
+      const renamed = over(now, editJob({ name: 'Shell case' }));
+      await store.append({ job: 'j1', label: 'Name', changes: renamed });
+      await store.keepShop('kerf', inches(3n, 32n));
+      await store.load('j2');
+      expect(await ticks(store)).toEqual(['a']);
+      expect((await store.since('j1', 2)).map(({ kind }) => kind)).toEqual(['tick', 'edit']);
+      expect((await store.jobs()).map(({ name }) => name).sort()).toEqual(['Bench', 'Shell case']);
+      expect((await store.shop()).kerf).toEqual(inches(3n, 32n));
+    });
+    await store.evenOut();
+    expect([await ticks(store), (await store.shop()).kerf]).toEqual([['a'], inches(3n, 32n)]);
+  });
+
+  test('a page opened anew shows it all the same, and says where it is', async () => {
+    const folder = memoryFolder();
+    const store = await begun(folder);
+    await broken(() => cut(store, 'a'));
+    store.close();
+    const again = await open(folder);
+    const heard: number[] = [];
+    again.onRestored((entries) => void heard.push(entries));
+    await refusing(async () => {
+      await again.evenOut().catch(() => undefined);
+      await again.evenOut().catch(() => undefined);
+      expect([await ticks(again), again.keptIn(), heard]).toEqual([['a'], 'journal', [0]]);
+    });
+    expect(await again.evenOut()).toBe(1);
+    expect([await ticks(again), again.keptIn()]).toEqual([['a'], 'both']);
+  });
+
+  test('its acts can be taken back on the page that made them', async () => {
+    const store = await begun(memoryFolder());
+    await broken(() => cut(store, 'a'));
+    const { entries } = await store.load('j1');
+    const [act] = undoable(entries, store.own);
+    if (!act) throw new Error('no act');
+    const back = { job: 'j1', label: 'Undo', changes: undoOf(entries, act), undoes: act.act };
+    await store.append(back);
+    expect(await ticks(store)).toEqual([]);
+    const left = undoable((await store.load('j1')).entries, store.own);
+    expect(left.map(({ label }) => label)).toEqual(['New']);
+  });
+
+  test('a figure is the newer word, and no longer one once the database took another', async () => {
+    const folder = memoryFolder();
+    const store = await begun(folder);
+    await broken(() => store.keepShop('kerf', inches(3n, 32n)));
+    folder.fail = () => {
+      throw new Error('no');
+    };
+    await store.keepShop('kerf', inches(1n, 8n));
+    expect((await store.shop()).kerf).toEqual(inches(1n, 8n));
+    folder.fail = undefined;
+    store.close();
+    for (let k = 0; k < 2; k += 1)
+      expect((await (await reopened(folder)).shop()).kerf).toEqual(inches(1n, 8n));
+    globalThis.indexedDB = new Factory();
+    expect((await (await reopened(folder)).shop()).kerf).toEqual(inches(1n, 8n));
+  });
+});
+
+describe('an emptied database', () => {
+  const wiped = async (folder: MemoryFolder) => {
+    const store = await begun(folder);
+    await cut(store, 'a');
+    await store.keepShop('kerf', inches(1n, 8n));
+    await store.evenOut();
+    store.close();
+    globalThis.indexedDB = new Factory();
+  };
+
+  test('is shown whole before it is filled, and a tap made meanwhile follows', async () => {
+    const folder = memoryFolder();
+    await wiped(folder);
+    const store = await open(folder);
+    const early = cut(store, 'b');
+    expect([await ticks(store), (await store.shop()).kerf]).toEqual([['a'], inches(1n, 8n)]);
+    expect((await store.jobs()).map(({ name }) => name)).toEqual(['Case']);
+    const said = await early;
+    expect(said.ok && said.value[0]?.count).toBe(3);
+    expect([await ticks(store), store.restored(), store.keptIn()]).toEqual([['a', 'b'], 2, 'both']);
+    store.close();
+    expect(await ticks(await open())).toEqual(['a', 'b']); // with the database alone
+  });
+
+  test('that cannot be filled is shown and written beside', async () => {
+    const folder = memoryFolder();
+    await wiped(folder);
+    const store = await open(folder, 60);
+    await refusing(async () => {
+      expect((await cut(store, 'b')).ok).toBe(true);
+      expect([await ticks(store), store.keptIn()]).toEqual([['a', 'b'], 'journal']);
+    });
+    store.close();
+    expect(await ticks(await reopened(folder))).toEqual(['a', 'b']);
+  });
 });
 
 describe('a job deleted long ago', () => {

@@ -198,7 +198,7 @@ describe('append', () => {
     for (let k = 0; k < 2; k += 1) {
       const store = await open();
       const { entries } = await store.load('j1');
-      const [act] = undoable(entries, store.device);
+      const [act] = undoable(entries, store.own);
       if (!act) throw new Error('nothing to take back');
       await store.append({ job: 'j1', label: 'Undo', changes: undoOf(entries, act), undoes: act.act });
       const now = fold((await store.load('j1')).entries);

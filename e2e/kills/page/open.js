@@ -20,7 +20,7 @@ IDBFactory.prototype.open = function opened(...args) {
   return request;
 };
 
-/** The store of the app and `at` what moment it stood, or the code of why there is none. */
+/** The store of the app, or the code of why there is none. */
 export async function openKept(onGone) {
   const journal = openJournal?.();
   const opened = await openStore({
@@ -30,14 +30,12 @@ export async function openKept(onGone) {
     ...(journal === undefined ? {} : { journal }),
   });
   if (!opened.ok) return { why: opened.error.code };
-  const at = performance.now();
-  const restored = await restoredBy(opened.value);
   // what the build should keep, not what it managed to: a journal that does not come up is no excuse
-  return { store: opened.value, twoCopies: openJournal !== undefined, restored, at };
+  return { store: opened.value, twoCopies: openJournal !== undefined };
 }
 
 /** How many entries came back from the second copy: as it opened, and as the app evens the two out once it stands. */
-async function restoredBy(store) {
+export async function restoredBy(store) {
   const before = typeof store.restored === 'function' ? store.restored() : (store.restored ?? 0);
   return before + ((await store.evenOut?.()) ?? 0);
 }

@@ -16,6 +16,8 @@ const names = ['kept-a', 'kept-b'] as const;
 export type Found = {
   readonly rows: readonly Row[];
   readonly bad: number;
+  /** A later version of the app wrote rows this one does not know. */
+  readonly later: boolean;
   readonly current: string;
   /** How often it was begun anew. */
   readonly turn: number;
@@ -37,6 +39,7 @@ export async function findJournal(folder: Folder): Promise<Found> {
   return {
     rows: inTurn.flatMap(({ rows }) => rows),
     bad: files.reduce((n, file) => n + file.bad, 0),
+    later: files.some((file) => file.later > 0),
     current: current?.name ?? names[0],
     turn: current?.turn ?? 0,
     bytes: current?.bytes ?? 0,
@@ -46,12 +49,12 @@ export async function findJournal(folder: Folder): Promise<Found> {
 
 async function readFile(folder: Folder, name: string) {
   const bytes = await folder.read(name);
-  const { rows, bad } = readLines(bytes);
+  const { rows, bad, later } = readLines(bytes);
   const begin = rows.find((row) => row[0] === 'begin');
   const turn = begin?.[0] === 'begin' ? begin[1] : 0;
   const before = rows.findIndex((row) => row[0] === 'whole' && row[1] === turn);
   const after = rows.length - before;
-  return { name, rows, bad, turn, whole: before >= 0, before, after, bytes: bytes.length };
+  return { name, rows, bad, later, turn, whole: before >= 0, before, after, bytes: bytes.length };
 }
 
 /** Bytes a file grows to at least before it is begun anew. */
@@ -59,20 +62,21 @@ const roomy = 1 << 18;
 
 /**
  * Begins the other file anew with what the rows come to, when nothing is begun yet, something was damaged, or the file is
- * mostly superseded. The file it takes the place of stays as it is until the next time.
+ * mostly superseded. The file it takes the place of stays as it is until the next time. Where a later version wrote, nothing is
+ * begun anew: what this one does not know would be lost by it.
  *
  * @returns what was found, with the file to write on
  */
 export async function tidied(folder: Folder, found: Found): Promise<Found> {
   const due = found.turn === 0 || found.bad > 0 || (found.bytes > roomy && found.grown);
-  if (!due) return found;
+  if (!due || found.later) return found;
   const live = rowsOf(keptOf(found.rows));
   const turn = found.turn + 1;
   const body = bytesOf([['begin', turn], ...live, ['whole', turn]]);
   const other = names.find((name) => name !== found.current) ?? names[0];
   // no room, or the disk gave back other than was written: the old file goes on
   if (!(await written(folder, other, body))) return found;
-  return { rows: live, bad: 0, current: other, turn, bytes: body.length, grown: false };
+  return { rows: live, bad: 0, later: false, current: other, turn, bytes: body.length, grown: false };
 }
 
 async function written(folder: Folder, name: string, body: Uint8Array): Promise<boolean> {

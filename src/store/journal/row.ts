@@ -3,7 +3,8 @@ import type { Aside } from '../migrations';
 
 /**
  * A row of the journal: what was written, in the order it was. A setting or shop figure of `null` was taken away; `purge`
- * takes a job out for good. `begin` opens a file, `whole` says that everything kept before it stands above.
+ * takes a job out for good. `begin` opens a file, `whole` says that everything kept before it stands above. What a kind means is
+ * never changed: a row that says something else takes a kind of its own, which older code leaves in its place.
  */
 export type Row =
   | readonly ['log', Entry]

@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { crc32 } from '../../../src/store/crc32';
 import type { Entry } from '../../../src/store/entry';
 import { findJournal, tidied } from '../../../src/store/journal/files';
 import { bytesOf, readLines } from '../../../src/store/journal/lines';
@@ -23,7 +24,7 @@ const logged = (count: number, job = 'j1'): Row => ['log', entry(count, job)];
 describe('lines', () => {
   test('come back as they were written, whatever the language of a label', () => {
     const rows: Row[] = [['begin', 1], logged(1), ['settings', 'theme', 'satin'], ['shop', 'kerf', '1/8']];
-    expect(readLines(bytesOf(rows))).toEqual({ rows, bad: 0 });
+    expect(readLines(bytesOf(rows))).toEqual({ rows, bad: 0, later: 0 });
   });
 
   test('one flipped bit loses its own line and no other', () => {
@@ -63,6 +64,22 @@ describe('lines', () => {
     for (const s of ['\n\n', '00000000 {}\n', 'xyz', '8587d865 "a"\n', `${'9'.repeat(5000)}\n`])
       expect(readLines(text(s)).rows).toEqual([]);
   });
+});
+
+test('rows of a kind only a later version knows stay in the files, however large or damaged these are', async () => {
+  const folder = memoryFolder();
+  const first = await tidied(folder, await findJournal(folder));
+  const json = '["photo","j1",7]';
+  const check = crc32(new TextEncoder().encode(json)).toString(16).padStart(8, '0');
+  await folder.append(first.current, new TextEncoder().encode(`${check} ${json}\n00000000 damaged\n`));
+  for (let k = 0; k < 9; k += 1)
+    await folder.append(first.current, bytesOf([['settings', 'figure', `${'x'.repeat(60_000)}${k}`]]));
+  for (let k = 0; k < 3; k += 1) {
+    const now = await tidied(folder, await findJournal(folder));
+    await folder.append(now.current, bytesOf([logged(k + 1)]));
+  }
+  expect(keptOf((await findJournal(folder)).rows).log.size).toBe(3);
+  expect([...folder.files.values()].map((bytes) => new TextDecoder().decode(bytes)).join('')).toContain(json);
 });
 
 describe('what rows come to', () => {

@@ -1,0 +1,76 @@
+import { type Ahead, makeAhead } from './ahead';
+import type { Entry } from './entry';
+import type { Journal } from './journal/journal';
+import type { KeptIn } from './store';
+
+/** How the database and the journal beside it stand, as one page knows it. */
+export type Keeper = {
+  readonly journal: Journal | undefined;
+  /** The name a change goes by that the journal alone takes. */
+  readonly aloneName: string;
+  readonly ahead: Ahead;
+  /** Ends when an emptied database is filled, or cannot be: before that nothing is written. */
+  readonly filled: () => Promise<void>;
+  readonly fillWith: (filling: Promise<void>) => void;
+  /** The database was empty and the journal did not answer: nothing is compared before it has. */
+  readonly unfilled: (now?: boolean) => boolean;
+  /** Values the journal had taken alone are in the database now. */
+  readonly tookValues: () => void;
+  readonly onValues: (heard: () => void) => void;
+  readonly keptIn: () => KeptIn;
+  readonly onKeptIn: (heard: (keptIn: KeptIn) => void) => void;
+  readonly setKeptIn: (keptIn: KeptIn) => void;
+  /** Notes entries that came back out of the journal. */
+  readonly restored: (entries: number) => void;
+  readonly howMany: () => number;
+  readonly onRestored: (heard: (entries: number) => void) => void;
+  /** Greatest count seen of a job: a change the journal alone takes follows it. */
+  readonly last: (job: string) => number;
+  readonly seen: (job: string, entries: readonly Entry[]) => void;
+};
+
+export function keeperOf(journal: Journal | undefined, aloneName: string): Keeper {
+  let keptIn: KeptIn = journal ? 'both' : 'database';
+  const heard: ((keptIn: KeptIn) => void)[] = [];
+  const counts = new Map<string, number>();
+  let back = 0;
+  const hearBack: ((entries: number) => void)[] = [];
+  const hearValues: (() => void)[] = [];
+  let unfilled = false;
+  let filling = Promise.resolve();
+  return {
+    journal,
+    aloneName,
+    ahead: makeAhead(),
+    filled: () => filling,
+    fillWith: (now) => {
+      filling = now;
+    },
+    unfilled: (now = unfilled) => {
+      unfilled = now;
+      return unfilled;
+    },
+    tookValues: () => {
+      for (const hear of hearValues) hear();
+    },
+    onValues: (hear) => void hearValues.push(hear),
+    keptIn: () => keptIn,
+    onKeptIn: (hear) => void heard.push(hear),
+    setKeptIn: (now) => {
+      if (now === keptIn) return;
+      keptIn = now;
+      for (const hear of heard) hear(now);
+    },
+    restored: (entries) => {
+      back += entries;
+      for (const hear of hearBack) hear(entries);
+    },
+    howMany: () => back,
+    onRestored: (hear) => void hearBack.push(hear),
+    last: (job) => counts.get(job) ?? 0,
+    seen: (job, entries) => {
+      const most = entries.reduce((n, { count }) => Math.max(n, count), counts.get(job) ?? 0);
+      counts.set(job, most);
+    },
+  };
+}
