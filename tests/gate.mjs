@@ -2,7 +2,7 @@
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { needBrowser } from '../e2e/tools/browser.mjs';
-import { installPackages, root, run, tool } from '../e2e/tools/install.mjs';
+import { installPackages, root, runBeside, tool } from '../e2e/tools/install.mjs';
 
 const fast = process.argv.includes('--fast');
 const reports = path.join(root, 'test-results');
@@ -60,12 +60,22 @@ async function browser() {
 }
 
 /** A script of e2e/ that counts its own cases; what it skips is neither passed nor failed. */
-function script(name, file) {
-  console.log(`\n== ${name}`);
-  const good = run('node', [`e2e/${file}/run.mjs`]) === 0;
+async function script(name, file) {
+  const { code, text } = await runBeside('node', [`e2e/${file}/run.mjs`]);
+  console.log(`\n== ${name}\n${text}`);
   const report = read(`${file}.json`);
   passed += report?.passed ?? 0;
-  failed += good ? 0 : Math.max(report?.failed ?? 1, 1);
+  failed += code === 0 ? 0 : Math.max(report?.failed ?? 1, 1);
+}
+
+/** On a new machine the browsers come while the unit tests run. */
+async function everything() {
+  const getting = runBeside('node', ['e2e/tools/get.mjs']);
+  unit();
+  console.log((await getting).text);
+  await browser();
+  // each waits for its browsers most of the time
+  await Promise.all([script('kills', 'kills'), script('other browsers', 'browsers')]);
 }
 
 installPackages();
@@ -74,11 +84,6 @@ mkdirSync(reports, { recursive: true });
 step('format and lint', ['biome', 'check', '.']);
 step('types and layers', ['tsc', '-b']);
 if (fast) unit();
-else if (step('build', ['vite', 'build', '--logLevel', 'warn'])) {
-  unit();
-  await browser();
-  script('kills', 'kills');
-  script('other browsers', 'browsers');
-}
+else if (step('build', ['vite', 'build', '--logLevel', 'warn'])) await everything();
 console.log(`\n${passed} passed, ${failed} failed`);
 process.exit(failed === 0 ? 0 : 1);

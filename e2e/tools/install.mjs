@@ -1,5 +1,5 @@
 // Puts in place what a run needs and only that: packages when the lock file is newer than what is installed.
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { existsSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -15,6 +15,20 @@ export function run(command, args, env = {}) {
     shell: process.platform === 'win32',
   });
   return done.status ?? 1;
+}
+
+/** Starts a command beside others; resolves with its exit code and all it said, shown once it has ended. */
+export function runBeside(command, args) {
+  const child = spawn(command, args, { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] });
+  let text = '';
+  for (const stream of [child.stdout, child.stderr])
+    stream.on('data', (part) => {
+      text += part;
+    });
+  return new Promise((resolve) => {
+    child.on('error', (error) => resolve({ code: 1, text: error.message }));
+    child.on('close', (code) => resolve({ code: code ?? 1, text }));
+  });
 }
 
 /** Runs a package's own command from node_modules. */
