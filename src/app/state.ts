@@ -1,20 +1,16 @@
-import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
-import type { Length } from '../length/length';
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { Bench, Offered } from '../screens/bench';
 import type { Copies } from '../screens/copies';
 import type { Plan } from '../screens/plan';
-import { type Route, readRoute, writeRoute } from '../screens/routes';
 import { type SaveError, saveError } from '../store/db';
 import { doubledIn } from '../store/doubled';
-import type { Json } from '../store/entry';
 import { asideOf, secondCopy, writeJobFile } from '../store/file';
 import type { HandedError } from '../store/handover/handed';
 import { editJob, type Job, jobOf } from '../store/job';
 import { fold, over, undoable, undoOf } from '../store/log';
-import { askToPersist, type Kept, readSettings, type Settings } from '../store/settings';
+import { askToPersist, type Kept } from '../store/settings';
 import type { JobLine, KeptIn, Store } from '../store/store';
 import { prepareAct } from '../store/writes';
-import type { Shop } from '../trade/grooves/board';
 import { hold, sawLock } from '../ui/hold';
 import { later } from './bring-later';
 import { homeScreen } from './home-screen';
@@ -23,6 +19,8 @@ import { logInHand } from './log-in-hand';
 import { startUpdate, updateWaiting } from './offline';
 import { randomId } from './random';
 import { shareFile } from './share';
+import { valuesInHand } from './values-in-hand';
+import { makeWay } from './way';
 
 const deletedFor = 30 * 24 * 3600 * 1000;
 
@@ -39,21 +37,18 @@ export type Around = {
 
 /** The bench over an open store: everything a screen reads or does, in one place. */
 export async function makeBench(store: Store, { sample, planning, gone }: Around): Promise<Bench> {
-  const [lines, figures, keptNow, aside] = await Promise.all([
-    store.jobs(),
-    store.shop(),
-    store.settings(),
-    store.aside(),
-  ]);
+  const [lines, aside] = await Promise.all([store.jobs(), store.aside()]);
   const looking = import('./looking'); // asked for now: a page never depends on a file a newer version cleared away
-  const route = signal<Route>(readRoute(location.hash));
   const jobs = signal<readonly JobLine[]>(lines);
-  const shop = signal<Shop>(figures);
   const laying = makeLaying();
   const log = logInHand(store, { setAside: aside.length, onOther: laying.clear });
   const { jobId, entries, folded, decided, saving, unsaved, setAside, acted, load, catchUp, write } = log;
-  const settings = signal<Settings>(readSettings(keptNow));
-  const figure = signal<Json | undefined>(keptNow.figure);
+  const noteTrouble = (error: SaveError | undefined) => {
+    if (error) unsaved.failed(error);
+  };
+
+  const values = await valuesInHand(store, noteTrouble);
+  const { settings, shop, keep } = values;
   const keptIn = signal<KeptIn>(store.keptIn());
   const restored = signal(store.restored());
   const kept = signal<Kept>('unknown');
@@ -73,10 +68,6 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   const plan = computed<Plan | undefined>(() => job.value && planner.value?.(job.value, shop.value));
   const acts = computed(() => undoable(entries.value, store.own));
 
-  const noteTrouble = (error: SaveError | undefined) => {
-    if (error) unsaved.failed(error);
-  };
-
   /** Database and journal brought to hold the same; what the database had lost is shown again. */
   async function evenOut(): Promise<void> {
     await store.evenOut().catch(() => 0); // what comes back is heard
@@ -89,29 +80,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     if (open !== undefined) await load(open);
   }
 
-  async function keep(patch: Partial<Settings>): Promise<void> {
-    settings.value = { ...settings.value, ...patch };
-    for (const [key, value] of Object.entries(patch)) {
-      const done = await store.keep(key, value);
-      if (!done.ok) noteTrouble(done.error);
-    }
-  }
-
-  function go(to: Route, replace = false): void {
-    const hash = writeRoute(to);
-    if (replace) history.replaceState(null, '', hash);
-    else if (hash !== location.hash) history.pushState(null, '', hash);
-    arrived();
-  }
-
-  function arrived(): void {
-    const asked = readRoute(location.hash);
-    if (asked.at === 'last') history.replaceState(null, '', settings.value.saw ?? '#/');
-    route.value = readRoute(location.hash);
-    const here = writeRoute(route.value);
-    if (here === settings.value.here) return;
-    void keep(route.value.at === 'saw' ? { here, saw: here } : { here });
-  }
+  const { route, go, arrived } = makeWay(settings, keep);
 
   async function openJob(id: string): Promise<void> {
     await load(id);
@@ -172,30 +141,12 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
 
   /** Other hands wrote: jobs, figures and settings are looked at again, and a job is opened when none is in hand. */
   async function refresh(): Promise<void> {
-    const [lines, figures, now] = await Promise.all([store.jobs(), store.shop(), store.settings()]);
-    batch(() => {
-      jobs.value = lines;
-      shop.value = figures;
-      settings.value = readSettings(now);
-      figure.value = now.figure;
-    });
+    const lines = await store.jobs();
+    await values.load();
+    jobs.value = lines;
     const inHand = jobId.value ?? lines.find((line) => line.deleted === undefined)?.id;
     if (inHand !== undefined) await openJob(inHand);
     askToKeep();
-  }
-
-  /** Another page, or the second copy, brought figures and lists of the shop. */
-  async function readValues(): Promise<void> {
-    const [figures, now] = await Promise.all([store.shop(), store.settings()]);
-    const { lists, handed } = readSettings(now);
-    batch(() => {
-      shop.value = figures;
-      settings.value = {
-        ...settings.value,
-        ...(lists === undefined ? {} : { lists }),
-        ...(handed === undefined ? {} : { handed }),
-      };
-    });
   }
 
   async function openSample(): Promise<void> {
@@ -227,17 +178,15 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     void store.jobs().then((lines) => {
       jobs.value = lines;
     });
-    if (what === 'settings') void readValues();
+    if (what === 'settings') void values.catchUp();
   });
   store.onRestored((entries) => void cameBack(entries).then(evenOut));
-  store.onValues(() => void readValues());
+  store.onValues(() => void values.catchUp());
   store.onKeptIn((now) => {
     keptIn.value = now;
   });
-  addEventListener('hashchange', arrived);
-  addEventListener('popstate', arrived);
   document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'visible') void Promise.all([catchUp(), readValues()]);
+    if (document.visibilityState === 'visible') void Promise.all([catchUp(), values.catchUp()]);
   });
 
   const alive = jobs.value.filter((line) => line.deleted === undefined);
@@ -275,7 +224,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     setAside,
     updateWaiting,
     offered,
-    figure,
+    figure: values.figure,
     undoLabel: computed(() => acts.value[0]?.label),
     go,
     arrive: arrived,
@@ -294,15 +243,8 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
       await openJob(id);
     },
     keep,
-    keepShop: async (field: keyof Shop, value: Length | undefined) => {
-      shop.value = { ...shop.value, [field]: value };
-      const done = await store.keepShop(field, value);
-      if (!done.ok) noteTrouble(done.error);
-    },
-    keepFigure: (state) => {
-      figure.value = state;
-      void store.keep('figure', state).then((done) => !done.ok && noteTrouble(done.error));
-    },
+    keepShop: values.keepShop,
+    keepFigure: values.keepFigure,
     share: shareFile,
     jobFile: () => {
       const own = unsaved.now.value?.act;

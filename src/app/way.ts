@@ -1,0 +1,36 @@
+import { type Signal, signal } from '@preact/signals';
+import { type Route, readRoute, writeRoute } from '../screens/routes';
+import type { Settings } from '../store/settings';
+
+export type Way = {
+  /** The screen the address names. */
+  readonly route: Signal<Route>;
+  readonly go: (to: Route, replace?: boolean) => void;
+  /** The address may have changed by itself: it is looked at again, and kept as the place to come back to. */
+  readonly arrived: () => void;
+};
+
+/** Where the user is: in the address, and kept for the next start. */
+export function makeWay(settings: Signal<Settings>, keep: (patch: Partial<Settings>) => Promise<void>): Way {
+  const route = signal<Route>(readRoute(location.hash));
+
+  function arrived(): void {
+    const asked = readRoute(location.hash);
+    if (asked.at === 'last') history.replaceState(null, '', settings.value.saw ?? '#/');
+    route.value = readRoute(location.hash);
+    const here = writeRoute(route.value);
+    if (here === settings.value.here) return;
+    void keep(route.value.at === 'saw' ? { here, saw: here } : { here });
+  }
+
+  function go(to: Route, replace = false): void {
+    const hash = writeRoute(to);
+    if (replace) history.replaceState(null, '', hash);
+    else if (hash !== location.hash) history.pushState(null, '', hash);
+    arrived();
+  }
+
+  addEventListener('hashchange', arrived);
+  addEventListener('popstate', arrived);
+  return { route, go, arrived };
+}
