@@ -34,10 +34,10 @@ async function findFolder(): Promise<Folder> {
     }
   };
   return {
-    read: (name) =>
+    read: (name, from = 0) =>
       held(name, (file) => {
-        const bytes = new Uint8Array(file.getSize());
-        file.read(bytes, { at: 0 });
+        const bytes = new Uint8Array(Math.max(0, file.getSize() - from));
+        file.read(bytes, { at: from });
         return bytes;
       }),
     append: (name, bytes) => held(name, (file) => add(file, bytes)),

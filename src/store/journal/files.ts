@@ -3,7 +3,8 @@ import { keptOf, type Row, rowsOf } from './row';
 
 /** Two files the journal is kept in; a name read that is not there is empty. Any of these may throw. */
 export type Folder = {
-  readonly read: (name: string) => Promise<Uint8Array>;
+  /** @param from bytes left out at the beginning */
+  readonly read: (name: string, from?: number) => Promise<Uint8Array>;
   /** Adds at the end, on the disk once it resolves; begins a line of its own where the last was torn. */
   readonly append: (name: string, bytes: Uint8Array) => Promise<void>;
   /** Everything anew, on the disk once it resolves. */

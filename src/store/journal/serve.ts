@@ -1,6 +1,6 @@
-import { type Folder, type Found, findJournal } from './files';
+import type { Folder, Found } from './files';
 import type { JournalAsked, JournalTold } from './journal';
-import { bytesOf } from './lines';
+import { bytesOf, readLines } from './lines';
 import { keptOf, rowsOf, sumOf } from './row';
 
 /** A journal as one page has it open. */
@@ -15,7 +15,9 @@ export async function serve(
     await folder.append(found.current, bytesOf(rows));
     return {};
   }
-  const kept = keptOf((await findJournal(folder)).rows);
+  // nothing is begun anew while a page has the journal open: what came since stands at the end
+  const since = readLines(await folder.read(found.current, found.bytes));
+  const kept = keptOf([...found.rows, ...since.rows]);
   if (what === 'rows') return { rows: rowsOf(kept) };
   const { log, settings, shop } = kept;
   const sum = sumOf(log.keys());

@@ -19,9 +19,9 @@ export function memoryFolder(): MemoryFolder {
   const folder: MemoryFolder = {
     files,
     fail: undefined,
-    read: async (name) => {
+    read: async (name, from = 0) => {
       folder.fail?.();
-      return files.get(name) ?? new Uint8Array();
+      return (files.get(name) ?? new Uint8Array()).subarray(from);
     },
     append: async (name, bytes) => {
       const cut = folder.fail?.();
