@@ -1,7 +1,10 @@
 import type { Journal, JournalAsked, JournalTold } from '../store/journal/journal';
 
-/** An answer that takes longer is none: a phone that sleeps may never give it. The whole of a long log takes its time. Milliseconds. */
-const patience = { append: 5000, summary: 60_000, rows: 60_000 };
+/**
+ * An answer that takes longer is none: a phone that sleeps may never give it. The whole of a long log takes its time, but a start
+ * that waits for it is given up after 36 s. Milliseconds.
+ */
+const patience = { append: 5000, summary: 60_000, rows: 30_000 };
 
 /** The second copy, kept by a worker; undefined where the browser has no file system of its own for it. */
 export function openJournal(): Journal | undefined {

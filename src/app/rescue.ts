@@ -1,7 +1,7 @@
 import { writeBackup } from '../store/backup';
-import type { Entry, Json } from '../store/entry';
+import type { Entry } from '../store/entry';
 import type { Journal } from '../store/journal/journal';
-import { keptOf } from '../store/journal/row';
+import { keptOf, pairsIn } from '../store/journal/row';
 import { readShop } from '../store/shop-rows';
 import { likesOf } from './ways';
 
@@ -16,8 +16,8 @@ export async function rescue(journal: Journal): Promise<string | undefined> {
   if (log.size === 0) return undefined;
   const written = await writeBackup({
     jobs: [...byJob(log.values())].map(([job, entries]) => ({ job, entries })),
-    shop: readShop(shop),
-    likes: likesOf(Object.fromEntries(settings) as Readonly<Record<string, Json>>),
+    shop: readShop(pairsIn(shop)),
+    likes: likesOf(Object.fromEntries(pairsIn(settings))),
   });
   return written.ok ? written.value : undefined;
 }

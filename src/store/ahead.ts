@@ -1,8 +1,8 @@
 import type { Entry, Json } from './entry';
 import { type Row, rowKey } from './journal/row';
 import type { Aside } from './migrations';
-
-type Values = ReadonlyMap<string, Json | undefined>;
+import { isOwn, nameKey } from './own-keys';
+import type { ValueStore } from './values';
 
 /** What the journal holds and the database does not have yet: it is read as if it stood there. */
 export type Ahead = {
@@ -12,62 +12,86 @@ export type Ahead = {
   readonly take: (rows: readonly Row[]) => void;
   /** The database is empty and everything is in here: nothing is asked of it until it is filled. */
   readonly all: () => boolean;
-  readonly rows: () => readonly Row[];
-  readonly jobs: () => ReadonlySet<string>;
+  readonly jobs: () => readonly string[];
   readonly log: (job: string) => readonly Entry[];
   readonly asides: () => readonly Aside[];
-  /** Settings or figures of the shop by key; undefined is one taken away. */
-  readonly values: (of: 'settings' | 'shop') => Values;
+  /** Settings or figures of the shop by key; null is one taken away. */
+  readonly values: (of: ValueStore) => ReadonlyMap<string, Json>;
   /** The database took a newer word of these. */
   readonly overtaken: (rows: readonly Row[]) => void;
-  /** Goes up each time this page writes into the journal alone. */
+  /** Another page may have written newer ones. */
+  readonly forgetValues: () => void;
+  /** Goes up each time this page writes into one copy alone. */
   readonly turn: () => number;
+  /** The journal did not take what the database took. */
+  readonly missed: () => void;
   /** The database has it now, unless more was taken since that turn: then it stays until the next time. */
   readonly clear: (turn: number) => void;
   /** The database cannot be filled: what it has is read all the same, beside this. */
   readonly beside: () => void;
 };
 
-const nameOf = (row: Row): string => {
-  if (row[0] === 'log') return `log ${rowKey(row[1])}`;
-  return row[0] === 'aside' ? `aside ${JSON.stringify(row[1].row)}` : `${row[0]} ${row[1]}`;
+type Building = {
+  log: Map<string, Map<string, Entry>>;
+  aside: Map<string, Aside>;
+  settings: Map<string, Json>;
+  shop: Map<string, Json>;
 };
 
+const nothing = (): Building => ({
+  log: new Map(),
+  aside: new Map(),
+  settings: new Map(),
+  shop: new Map(),
+});
+
+function take(to: Building, row: Row): void {
+  if (row[0] === 'log') {
+    const own = to.log.get(row[1].job) ?? new Map<string, Entry>();
+    to.log.set(row[1].job, own.set(rowKey(row[1]), row[1]));
+  } else if (row[0] === 'aside') to.aside.set(JSON.stringify(row[1].row), row[1]);
+  else if ((row[0] === 'settings' || row[0] === 'shop') && !isOwn(row[1]) && row[1] !== nameKey)
+    to[row[0]].set(row[1], row[2]);
+}
+
 export function makeAhead(): Ahead {
-  const rows = new Map<string, Row>();
+  let kept = nothing();
   let all = false;
   let turn = 0;
-  const add = (more: readonly Row[]) => {
-    for (const row of more) rows.set(nameOf(row), row);
+  const isEmpty = () => Object.values(kept).every(({ size }) => size === 0);
+  const add = (rows: readonly Row[]) => {
+    for (const row of rows) take(kept, row);
   };
-  const entries = () => [...rows.values()].flatMap((row) => (row[0] === 'log' ? [row[1]] : []));
   return {
-    show: (more, how) => {
-      const first = rows.size === 0 && more.length > 0;
-      add(more);
+    show: (rows, how) => {
+      const first = isEmpty();
+      add(rows);
       all ||= how === 'all';
-      return first;
+      return first && !isEmpty();
     },
-    take: (more) => {
-      add(more);
+    take: (rows) => {
+      add(rows);
       turn += 1;
     },
     all: () => all,
-    rows: () => [...rows.values()],
-    jobs: () => new Set(entries().map(({ job }) => job)),
-    log: (job) => entries().filter((entry) => entry.job === job),
-    asides: () => [...rows.values()].flatMap((row) => (row[0] === 'aside' ? [row[1]] : [])),
-    values: (of) =>
-      new Map(
-        [...rows.values()].flatMap((row) => (row[0] === of ? [[row[1], row[2] ?? undefined] as const] : [])),
-      ),
-    overtaken: (newer) => {
-      for (const row of newer) if (row[0] === 'settings' || row[0] === 'shop') rows.delete(nameOf(row));
+    jobs: () => [...kept.log.keys()],
+    log: (job) => [...(kept.log.get(job)?.values() ?? [])],
+    asides: () => [...kept.aside.values()],
+    values: (of) => kept[of],
+    overtaken: (rows) => {
+      for (const row of rows) if (row[0] === 'settings' || row[0] === 'shop') kept[row[0]].delete(row[1]);
+    },
+    forgetValues: () => {
+      kept.settings.clear();
+      kept.shop.clear();
     },
     turn: () => turn,
+    missed: () => {
+      turn += 1;
+    },
     clear: (since) => {
       all = false;
-      if (since === turn) rows.clear();
+      if (since === turn) kept = nothing();
     },
     beside: () => {
       all = false;

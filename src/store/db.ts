@@ -18,12 +18,16 @@ export type SaveError =
   | { readonly code: 'read-only' }
   | { readonly code: 'failed'; readonly name: string };
 
+type Use = <T>(work: (db: Database) => Promise<T>, how?: 'long') => Promise<T>;
+
 export type Connection = {
   /**
    * Runs work on an open database. What does not answer in time, or was broken off, is tried again on a new connection, three
    * times at most: work must come to the same when it has been done before.
    */
-  readonly use: <T>(work: (db: Database) => Promise<T>, how?: 'long') => Promise<T>;
+  readonly use: Use;
+  /** The same for work that writes: on a database of a later version it throws `ReadOnlyError`. */
+  readonly write: Use;
   readonly readOnly: () => boolean;
   readonly close: () => void;
 };
@@ -87,20 +91,27 @@ export async function connect(options: ConnectOptions): Promise<Result<Connectio
       });
     return opening;
   };
-  return ok({
-    use: async (work, how) => {
-      const patience = how === 'long' ? longer * options.patience : options.patience;
-      for (let turn = 0; ; turn += 1) {
-        const used = db;
-        try {
-          return await within(work(used), patience);
-        } catch (error) {
-          if (!isLost(error) || turn === retries) throw error;
-          if (db === used) await reopen(used, error); // else another call has
-        }
+  const use: Use = async (work, how) => {
+    const patience = how === 'long' ? longer * options.patience : options.patience;
+    for (let turn = 0; ; turn += 1) {
+      const used = db;
+      try {
+        return await within(work(used), patience);
+      } catch (error) {
+        if (!isLost(error) || turn === retries) throw error;
+        if (db === used) await reopen(used, error); // else another call has
       }
-    },
-    readOnly: () => readOnly || gone,
+    }
+  };
+  const isReadOnly = () => readOnly || gone;
+  const writable = (db: Database) => {
+    if (isReadOnly()) throw new DOMException('a newer version has it', 'ReadOnlyError');
+    return db;
+  };
+  return ok({
+    use,
+    write: (work, how) => use(async (db) => work(writable(db)), how),
+    readOnly: isReadOnly,
     close: () => db.close(),
   });
 }
@@ -180,5 +191,6 @@ const lostNames = [
 
 export const saveError = (error: unknown): SaveError => {
   const name = nameOf(error);
-  return name === 'QuotaExceededError' ? { code: 'full' } : { code: 'failed', name };
+  if (name === 'QuotaExceededError') return { code: 'full' };
+  return name === 'ReadOnlyError' ? { code: 'read-only' } : { code: 'failed', name };
 };

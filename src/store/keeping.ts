@@ -3,12 +3,14 @@ import { type Connection, type Database, type SaveError, saveError } from './db'
 import type { Entry, Json } from './entry';
 import { evenOut } from './journal/even';
 import type { Journal } from './journal/journal';
-import { aloneNote, behindKey, behindOf, noteOf } from './journal/notes';
 import { restore } from './journal/restore';
 import type { Row } from './journal/row';
 import type { Keeper } from './keeper';
+import { aloneKey, behindKey } from './own-keys';
 import type { Pages } from './pages';
 import { freed, layBy } from './reserve';
+import { laterThan, putValue, type Stamped, type ValueRow, type ValueStore } from './values';
+import { sent, strict, whole } from './whole';
 import {
   type Added,
   addEntries,
@@ -17,7 +19,6 @@ import {
   type NewAct,
   prepareAct,
   purge,
-  put,
   writeAct,
 } from './writes';
 
@@ -34,10 +35,8 @@ type Keep<T> = {
   readonly tell: string;
   readonly work: (db: Database) => Promise<Result<T, SaveError>>;
   readonly rows: (value: T) => readonly Row[];
-  /** What the journal notes besides when it takes the change alone, and when that was. */
-  readonly note: (now: string) => readonly Row[];
-  /** What the database notes when it alone took the change. */
-  readonly behind: string;
+  /** What the journal notes besides when it takes the change alone. */
+  readonly note?: (now: string) => readonly Row[];
   /** What an earlier try of it that ended unheard has kept after all. */
   readonly after?: (db: Database) => Promise<T | undefined>;
   /** What it comes to without the database; undefined where it cannot be had so. */
@@ -49,13 +48,14 @@ type Keep<T> = {
  * the journal takes the change alone.
  */
 async function kept<T>(here: Here, keep: Keep<T>): Promise<Result<T, SaveError>> {
-  const { tell, rows, note, alone, behind } = keep;
+  const { tell, rows, note, alone } = keep;
   if (here.connection.readOnly()) return err({ code: 'read-only' });
   await here.filled();
   const done = await tried(here, keep);
   if ('broken' in done) {
     const value = alone?.();
-    if (value === undefined || !(await here.journal?.append([...rows(value), ...note(here.now())])))
+    const noted = note?.(here.now()) ?? [];
+    if (value === undefined || !(await here.journal?.append([...rows(value), ...noted])))
       return err(done.broken);
     here.ahead.take(rows(value));
     here.setKeptIn('journal');
@@ -65,25 +65,31 @@ async function kept<T>(here: Here, keep: Keep<T>): Promise<Result<T, SaveError>>
   here.pages.tell(tell);
   here.ahead.overtaken(rows(done.value));
   const second = (await here.journal?.append(rows(done.value))) ?? false;
-  if (!second) missed(here, behind);
+  if (!second) missed(here);
   // both take changes again: each may lack what the other took alone
   else if (here.keptIn() !== 'both') void keepEven(here).catch(() => undefined);
   return done;
 }
 
-/** The journal missed something: noted in the database, for a start that finds both of the same length, and of which figure. */
-function missed(here: Here, behind: string): void {
+/** The journal missed something: noted in the database, for a start that finds both of the same length. */
+function missed(here: Here): void {
   const first = here.keptIn() === 'both';
   here.setKeptIn('database');
-  if (here.journal && (first || behind !== behindKey))
-    void here.connection.use((db) => put(db, 'settings', [behind, here.now()])).catch(() => undefined);
+  here.ahead.missed();
+  if (here.journal && first)
+    void here.connection.write((db) => note(db, behindKey, here.now())).catch(() => undefined);
+}
+
+async function note(db: Database, key: string, at: string): Promise<void> {
+  const tx = db.transaction('settings', 'readwrite', strict);
+  await whole(tx, async () => sent(tx.store.put(at, key)));
 }
 
 /** The database was found empty while the journal did not answer; undefined while it still does not. */
 async function fill(here: Here, journal: Journal): Promise<number | undefined> {
   const rows = await journal.rows();
   if (!rows) return undefined;
-  const back = await here.connection.use((db) => restore(db, rows), 'long');
+  const back = await here.connection.write((db) => restore(db, rows), 'long');
   here.unfilled(false);
   return back;
 }
@@ -100,10 +106,11 @@ type Done<T> = Result<T, SaveError> | { readonly broken: SaveError };
 
 async function inDatabase<T>(here: Here, work: Keep<T>['work']): Promise<Done<T>> {
   try {
-    return await here.connection.use(work);
+    return await here.connection.write(work);
   } catch (error) {
     const why = saveError(error);
-    if (why.code !== 'full') return { broken: why };
+    if (why.code === 'failed') return { broken: why };
+    if (why.code === 'read-only') return err(why);
     return (await freed(here.connection)) ? again(here, work) : err(why);
   }
 }
@@ -111,7 +118,7 @@ async function inDatabase<T>(here: Here, work: Keep<T>['work']): Promise<Done<T>
 /** With the reserve given up, once more. */
 async function again<T>(here: Here, work: Keep<T>['work']): Promise<Done<T>> {
   try {
-    return await here.connection.use(work);
+    return await here.connection.write(work);
   } catch (error) {
     return err(saveError(error));
   }
@@ -122,7 +129,19 @@ const logRows = (entries: readonly Entry[]): readonly Row[] => entries.map((entr
 /** What was written of an act before, also by an earlier call: tried again, it is there once. */
 const triesOf = new WeakMap<NewAct, (readonly Entry[])[]>();
 
-export async function keepAct(here: Here, act: NewAct): Promise<Result<readonly Entry[], SaveError>> {
+/** The last act of each job that is on its way. */
+const onTheWay = new WeakMap<Here, Map<string, Promise<unknown>>>();
+
+/** Acts of a job one after the other: one that is tried again must not land over what was done after it. */
+export function keepAct(here: Here, act: NewAct): Promise<Result<readonly Entry[], SaveError>> {
+  const jobs = onTheWay.get(here) ?? new Map<string, Promise<unknown>>();
+  onTheWay.set(here, jobs);
+  const next = (jobs.get(act.job) ?? Promise.resolve()).catch(() => undefined).then(() => keepNow(here, act));
+  jobs.set(act.job, next);
+  return next;
+}
+
+async function keepNow(here: Here, act: NewAct): Promise<Result<readonly Entry[], SaveError>> {
   const tries = triesOf.get(act) ?? [];
   triesOf.set(act, tries);
   const done = await kept(here, {
@@ -141,8 +160,7 @@ export async function keepAct(here: Here, act: NewAct): Promise<Result<readonly 
       if (made.ok) here.seen(act.job, made.value);
       return made.ok ? made.value : undefined;
     },
-    note: (now) => [['settings', aloneNote, now]],
-    behind: behindKey,
+    note: (now) => [['settings', aloneKey, true, now]],
   });
   if (done.ok) here.seen(act.job, done.value);
   return done;
@@ -160,26 +178,32 @@ export async function keepEntries(here: Here, incoming: Incoming): Promise<Resul
       );
       return tries.find((added) => added.entries === entries);
     },
-    note: () => [],
-    behind: behindKey,
     rows: ({ entries, aside }) => [...logRows(entries), ...aside.map((one): Row => ['aside', one])],
   });
   return done.ok ? ok(done.value.entries.length) : done;
 }
 
-export function keepValue(
+/** Of each setting and figure the word asked for last, and the stamp of the last one kept. */
+const asked = new WeakMap<Here, Map<string, Stamped>>();
+
+/** One tried again writes the word asked for last: never an older over a newer. */
+export async function keepValue(
   here: Here,
-  store: 'settings' | 'shop',
-  pair: readonly [string, Json | undefined],
+  [store, key, value]: readonly [ValueStore, string, Json],
 ): Promise<Result<null, SaveError>> {
-  return kept(here, {
+  const name = `${store} ${key}`;
+  const words = asked.get(here) ?? new Map<string, Stamped>();
+  const last = () => words.get(name) ?? { value, at: '' };
+  asked.set(here, words.set(name, { value, at: last().at }));
+  const done = await kept(here, {
     tell: 'settings',
-    work: (db) => put(db, store, pair),
-    rows: () => [[store, pair[0], pair[1] ?? null]],
-    note: (now) => [['settings', noteOf(store, pair[0]), now]],
-    behind: behindOf(store, pair[0]),
-    alone: () => null,
+    work: async (db) => ok(await putValue(db, store, key, { value: last().value, at: here.now() })),
+    rows: (row) => [row],
+    alone: (): ValueRow => [store, key, last().value, laterThan(last().at, here.now())],
   });
+  if (!done.ok) return done;
+  words.set(name, { value: last().value, at: done.value[3] });
+  return ok(null);
 }
 
 /** Only when both copies hold the same: a job may have been brought back in one of them alone. */
@@ -192,7 +216,7 @@ export const purgeJobs = (here: Here, before: string): Promise<void> =>
 async function purgeNow({ connection, journal }: Here, before: string): Promise<void> {
   if (connection.readOnly()) return;
   const gone: string[] = [];
-  await connection.use(async (db) => void gone.push(...(await purge(db, before))), 'long');
+  await connection.write(async (db) => void gone.push(...(await purge(db, before))), 'long');
   if (gone.length > 0) await journal?.append(gone.map((job): Row => ['purge', job]));
 }
 
@@ -205,8 +229,20 @@ function inTurn<T>(here: Here, work: () => Promise<T>): Promise<T> {
   return next;
 }
 
+/** Asked for and not begun yet: one serves all who ask meanwhile. */
+const waiting = new WeakMap<Here, Promise<number>>();
+
 /** Database and journal brought to hold the same, and the reserve laid by; says how many entries the database had lost. */
-export const keepEven = (here: Here): Promise<number> => inTurn(here, () => evenNow(here));
+export function keepEven(here: Here): Promise<number> {
+  const next =
+    waiting.get(here) ??
+    inTurn(here, () => {
+      waiting.delete(here);
+      return evenNow(here);
+    });
+  waiting.set(here, next);
+  return next;
+}
 
 async function evenNow(here: Here): Promise<number> {
   const { connection, journal, ahead } = here;
@@ -215,13 +251,17 @@ async function evenNow(here: Here): Promise<number> {
   await layBy(connection);
   if (!journal) return 0;
   const back = here.unfilled() ? await fill(here, journal) : 0;
-  if (back === undefined) return 0;
+  if (back === undefined) {
+    here.setKeptIn('database');
+    return 0;
+  }
   const turn = ahead.turn();
   let told = false;
   try {
-    const { restored, both, values } = await evenOut(connection.use, journal, (rows) => {
+    const show = (rows: readonly Row[]) => {
       told = ahead.show(rows) || told;
-    });
+    };
+    const { restored, both, values } = await evenOut({ connection, journal, began: here.now(), show });
     if (both) ahead.clear(turn);
     // what the journal took alone meanwhile waits for the next time
     if (ahead.turn() === turn) here.setKeptIn(both ? 'both' : 'database');
@@ -243,12 +283,10 @@ function showBeside(here: Here): void {
 }
 
 /** What the journal gave back is written into the emptied database while it is shown already. */
-export async function fillBehind(here: Here): Promise<void> {
-  const { ahead, connection } = here;
-  const rows = ahead.rows();
+export async function fillBehind({ ahead, connection, ...here }: Here, rows: readonly Row[]): Promise<void> {
   here.restored(rows.filter(([kind]) => kind === 'log').length);
   try {
-    await connection.use((db) => restore(db, rows), 'long');
+    await connection.write((db) => restore(db, rows), 'long');
     ahead.clear(ahead.turn());
   } catch {
     ahead.beside();

@@ -81,6 +81,9 @@ export async function textAt(index: ByPath, job: string, path: string): Promise<
   return typeof found === 'string' ? found : '';
 }
 
+/** What a line of the list says of a job. */
+export const lineFields: readonly string[] = ['name', 'place', 'deleted'];
+
 /** Every job, the one last written to first, without reading whole logs. */
 export async function listJobs(db: Database): Promise<readonly JobLine[]> {
   const tx = reading(db.transaction(['jobs', 'log']));
@@ -90,7 +93,7 @@ export async function listJobs(db: Database): Promise<readonly JobLine[]> {
   const lines = await Promise.all(
     all.map(async ({ id, made }): Promise<JobLine> => {
       const newest = await log.index('byCount').openCursor(byCount(id), 'prev');
-      const texts = ['name', 'place', 'deleted'].map((path) => textAt(paths, id, path));
+      const texts = lineFields.map((path) => textAt(paths, id, path));
       const [name = '', place = '', deleted = ''] = await Promise.all(texts);
       const at: unknown = newest?.value.at; // not read through: it may be damaged
       const last = typeof at === 'string' ? at : made;

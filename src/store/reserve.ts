@@ -1,13 +1,13 @@
 import type { Connection } from './db';
-import { reserveKey } from './journal/notes';
+import { reserveKey } from './own-keys';
 import { sent, strict, whole } from './whole';
 
-type Use = Pick<Connection, 'use'>;
+type Writing = Pick<Connection, 'write'>;
 
 /** Gives up the reserve; false when there is none. */
-export async function freed({ use }: Use): Promise<boolean> {
+export async function freed({ write }: Writing): Promise<boolean> {
   try {
-    return await use((db) => {
+    return await write((db) => {
       const tx = db.transaction('settings', 'readwrite', strict);
       return whole(tx, async () => {
         const there = (await tx.store.getKey(reserveKey)) !== undefined;
@@ -24,9 +24,9 @@ export async function freed({ use }: Use): Promise<boolean> {
 const reserveSize = 200_000;
 
 /** Lays the reserve by where there is none and room for it. */
-export async function layBy({ use }: Use): Promise<void> {
+export async function layBy({ write }: Writing): Promise<void> {
   try {
-    await use((db) => {
+    await write((db) => {
       const tx = db.transaction('settings', 'readwrite', strict);
       return whole(tx, async () => {
         if ((await tx.store.getKey(reserveKey)) === undefined)

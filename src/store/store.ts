@@ -6,7 +6,8 @@ import { type Connection, connect, type Database, nameOf, type OpenError, type S
 import type { Entry, Json } from './entry';
 import { isId } from './fields';
 import type { Journal } from './journal/journal';
-import { comingBack, restore } from './journal/restore';
+import { restore } from './journal/restore';
+import type { Row } from './journal/row';
 import { type Keeper, keeperOf } from './keeper';
 import { fillBehind, type Here, keepAct, keepEntries, keepEven, keepValue, purgeJobs } from './keeping';
 import type { Aside } from './migrations';
@@ -92,24 +93,28 @@ export async function openStore(options: StoreOptions): Promise<Result<Store, Op
   const { name = 'knifeline', journal, onGone = () => undefined, patience = 3000 } = options;
   const keeper = keeperOf(journal, options.randomId());
   try {
-    let start = true;
-    const opened = await connect({ name, onGone, patience, refill: (db) => refill(db, keeper, start) });
-    start = false;
-    return opened.ok ? await storeAt(opened.value, keeper, options) : opened;
+    const { refill, toFill } = filler(keeper);
+    const opened = await connect({ name, onGone, patience, refill });
+    return opened.ok ? await storeAt(opened.value, { keeper, toFill: toFill() }, options) : opened;
   } catch (error) {
     return err({ code: 'no-storage', name: nameOf(error) });
   }
 }
 
+type Filling = { readonly keeper: Keeper; readonly toFill: readonly Row[] | undefined };
+
 async function storeAt(
   connection: Connection,
-  keeper: Keeper,
+  { keeper, toFill }: Filling,
   { randomId, now, name = 'knifeline' }: StoreOptions,
 ): Promise<Result<Store, OpenError>> {
   try {
     const device = connection.readOnly() ? randomId() : await nameOfPhone(connection, keeper, randomId);
     const here = { connection, device, now, pages: pagesOn(name), ...keeper };
-    if (keeper.ahead.all()) keeper.fillWith(fillBehind(here));
+    here.pages.hear((what) => {
+      if (what === 'settings' && !keeper.ahead.all()) keeper.ahead.forgetValues();
+    });
+    if (toFill) keeper.fillWith(fillBehind(here, toFill));
     return ok(storeOn(here));
   } catch (error) {
     connection.close();
@@ -121,19 +126,35 @@ async function storeAt(
  * An empty database is new, or the browser emptied it: what the journal holds comes back first. At the start it is shown at once
  * and written behind the screens; ten thousand rows take a database some seconds.
  */
-async function refill(db: Database, keeper: Keeper, start: boolean): Promise<void> {
+function filler(keeper: Keeper) {
   const { journal, ahead, restored, unfilled } = keeper;
-  if (!journal || (await reading(db.transaction('log')).store.openKeyCursor()) !== null) return;
-  const rows = await journal.rows();
-  unfilled(rows === undefined);
-  if (!rows || rows.length === 0) return;
-  if (!start) return restored(await restore(db, rows));
-  ahead.show(comingBack(rows), 'all');
+  let tries = 0;
+  let stands = false;
+  let rows: readonly Row[] | undefined;
+  return {
+    refill: async (db: Database): Promise<void> => {
+      tries += 1;
+      const own = tries;
+      if (!journal || (await reading(db.transaction('log')).store.openKeyCursor()) !== null) return;
+      const found = await journal.rows();
+      if (own !== tries) return; // given up on meanwhile
+      unfilled(found === undefined);
+      if (!found || found.length === 0) return;
+      if (stands) return restored(await restore(db, found));
+      rows = found;
+    },
+    /** The store stands: what is to be filled in, once it is shown. */
+    toFill: () => {
+      stands = true;
+      if (rows) ahead.show(rows, 'all');
+      return rows;
+    },
+  };
 }
 
 /** The phone's own name; a new one goes to the journal too. */
 async function nameOfPhone(
-  { use }: Connection,
+  { write }: Connection,
   { journal }: Keeper,
   randomId: () => string,
 ): Promise<string> {
@@ -142,7 +163,7 @@ async function nameOfPhone(
     made ??= randomId();
     return made;
   };
-  const device = await use((db) => deviceOf(db, make));
+  const device = await write((db) => deviceOf(db, make));
   if (device === made) await journal?.append([['settings', 'device', device]]);
   return device;
 }
@@ -171,8 +192,8 @@ function storeOn(here: Here): Store {
     append: act,
     addEntries: (job, entries, aside = []) => keepEntries(here, { job, entries, aside }),
     purge: (before) => purgeJobs(here, before),
-    keep: (key, value) => keepValue(here, 'settings', [key, value]),
-    keepShop: (key, value) => keepValue(here, 'shop', [key, value && toStored(value)]),
+    keep: (key, value) => keepValue(here, ['settings', key, value]),
+    keepShop: (key, value) => keepValue(here, ['shop', key, value ? toStored(value) : null]),
     evenOut: () => keepEven(here),
     secure: async () => {
       await keepEven(here);

@@ -1,11 +1,11 @@
 import type { Database } from './db';
 import type { Json } from './entry';
-import { isBehind, reserveKey } from './journal/notes';
 import type { Here } from './keeping';
 import { fold, merge } from './log';
-import { type JobLine, lastFirst, listJobs, load, readable, since } from './reads';
+import { type JobLine, lastFirst, lineFields, listJobs, load, readable, since } from './reads';
 import { readShop } from './shop-rows';
 import type { Store } from './store';
+import { pairsOf, type ValueStore } from './values';
 import { reading } from './whole';
 
 type View = Pick<Store, 'load' | 'since' | 'jobs' | 'aside' | 'setting' | 'settings' | 'shop'>;
@@ -20,11 +20,12 @@ export function viewOf({ connection, ahead, seen }: Here): View {
     return { entries: merge(entries, readable(ahead.log(job))), setAside };
   }
 
-  /** A job's line from its whole log. */
+  /** A job's line from its log. */
   async function lineOf(id: string): Promise<JobLine> {
     const { entries } = await loadAll(id);
-    const { values } = fold(entries);
-    const [name = '', place = '', deleted = ''] = ['name', 'place', 'deleted'].map((path) => {
+    const own = entries.filter((entry) => entry.kind === 'edit' && lineFields.includes(entry.path));
+    const { values } = fold(own);
+    const [name = '', place = '', deleted = ''] = lineFields.map((path) => {
       const value = values.get(path);
       return typeof value === 'string' ? value : '';
     });
@@ -32,10 +33,10 @@ export function viewOf({ connection, ahead, seen }: Here): View {
     return { id, name, place, last, ...(deleted ? { deleted } : {}) };
   }
 
-  const values = async (of: 'settings' | 'shop'): Promise<ReadonlyMap<string, Json>> => {
-    const kept = new Map(await read((db) => allOf(db, of), []));
+  const values = async (of: ValueStore): Promise<ReadonlyMap<string, Json>> => {
+    const kept = new Map(await read((db) => pairsOf(db, of), new Map<string, Json>()));
     for (const [key, value] of ahead.values(of))
-      if (value === undefined) kept.delete(key);
+      if (value === null) kept.delete(key);
       else kept.set(key, value);
     return kept;
   };
@@ -54,7 +55,7 @@ export function viewOf({ connection, ahead, seen }: Here): View {
     },
     jobs: async () => {
       const lines = await read(listJobs, []);
-      const own = [...ahead.jobs()];
+      const own = ahead.jobs();
       const anew = await Promise.all(own.map(lineOf));
       return lastFirst([...lines.filter(({ id }) => !own.includes(id)), ...anew]);
     },
@@ -63,17 +64,7 @@ export function viewOf({ connection, ahead, seen }: Here): View {
       ...ahead.asides(),
     ],
     setting: async (key) => (await values('settings')).get(key),
-    settings: async () => {
-      const all = [...(await values('settings'))];
-      return Object.fromEntries(all.filter(([key]) => key !== reserveKey && !isBehind(key)));
-    },
+    settings: async () => Object.fromEntries(await values('settings')),
     shop: async () => readShop(await values('shop')),
   };
-}
-
-async function allOf(db: Database, of: 'settings' | 'shop'): Promise<readonly (readonly [string, Json])[]> {
-  const { store } = reading(db.transaction(of));
-  const keys = await store.getAllKeys();
-  const all = await store.getAll();
-  return keys.map((key, k) => [key, (all[k] ?? null) as Json]);
 }

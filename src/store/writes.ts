@@ -1,7 +1,7 @@
 import type { IDBPObjectStore, StoreNames } from 'idb';
 import { err, ok, type Result } from '../length/result';
 import type { Database, SaveError } from './db';
-import type { Change, Entry, Json } from './entry';
+import type { Change, Entry } from './entry';
 import { canonical } from './file';
 import { takesAway } from './gone';
 import { fold, keyOf, over } from './log';
@@ -173,18 +173,4 @@ export async function purge(db: Database, before: string): Promise<readonly stri
     }
     return gone;
   });
-}
-
-/** Keeps one setting or figure of the shop; `undefined` takes it away. */
-export async function put(
-  db: Database,
-  store: 'settings' | 'shop',
-  [key, value]: readonly [string, Json | undefined],
-): Promise<Result<null, SaveError>> {
-  const tx = db.transaction(store, 'readwrite', strict);
-  await whole(tx, async () => {
-    if (value === undefined) sent(tx.store.delete(key));
-    else sent(tx.store.put(value as string, key));
-  });
-  return ok(null);
 }

@@ -55,7 +55,8 @@ function add(file: FileSystemSyncAccessHandle, bytes: Uint8Array): void {
   if (end > 0) file.read(last, { at: end - 1 });
   const torn = end > 0 && last[0] !== 10;
   try {
-    put(file, torn ? new Uint8Array([10, ...bytes]) : bytes, end);
+    if (torn) put(file, new Uint8Array([10]), end);
+    put(file, bytes, file.getSize());
   } catch (error) {
     file.truncate(end); // nothing of it counts
     throw error;
@@ -84,10 +85,11 @@ async function open(folder: Folder): Promise<Open> {
     });
     await new Promise<void>((held) => {
       if (!locks) return held();
-      void locks.request('knifeline-journal-open', { mode: 'shared' }, () => {
+      const holding = locks.request('knifeline-journal-open', { mode: 'shared' }, () => {
         held();
         return new Promise(() => {});
       });
+      holding.catch(() => held());
     });
     return { folder, found: found ?? (await findJournal(folder)) };
   });

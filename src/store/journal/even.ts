@@ -1,37 +1,63 @@
 import type { Connection, Database } from '../db';
-import type { Json } from '../entry';
+import type { Entry } from '../entry';
+import type { Aside } from '../migrations';
+import { aloneKey, behindKey } from '../own-keys';
+import { evenValues, stampedIn, type ValueRow } from '../values';
 import { reading, sent, strict, whole } from '../whole';
 import type { Journal, Summary } from './journal';
-import { aloneNote, behindKey, behindOf, isBehind, isNote, notedValue, reserveKey } from './notes';
 import { restore, stores, withoutId } from './restore';
 import { keptOf, type Row, rowKey, type Sum, sumOf } from './row';
 
-/** What of the database the journal lacks, by comparing counts and keys first; nothing when both hold the same. */
-export async function missingRows(db: Database, { sum, settings, shop }: Summary): Promise<Difference> {
+/** How the copies differ. */
+export type Difference = {
+  /** Of both copies' settings and figures the later word, where the other lacks it. */
+  readonly toDatabase: readonly ValueRow[];
+  readonly toJournal: readonly ValueRow[];
+  /** Rows of logs and rows set aside of either copy, given the journal's; undefined when both hold the same. */
+  readonly rows: ((theirs: readonly Row[]) => Lacking) | undefined;
+};
+
+type Lacking = { readonly toDatabase: readonly Row[]; readonly toJournal: readonly Row[] };
+
+/** What each copy lacks of the other, by comparing counts and keys first. */
+export async function differenceOf(db: Database, summary: Summary): Promise<Difference> {
   const tx = reading(db.transaction(stores));
-  const [log, aside] = [tx.objectStore('log'), tx.objectStore('aside')];
-  const behind = (await tx.objectStore('settings').get(behindKey)) !== undefined;
-  const whole = behind || settings.some(([key]) => key === aloneNote);
-  const same = await holdsThe(sum, log, whole);
-  const values = [
-    ...(await changed(tx.objectStore('settings'), settings, 'settings')),
-    ...(await changed(tx.objectStore('shop'), shop, 'shop')),
+  const ours = await stampedIn(tx);
+  const [settings, shop] = [
+    evenValues('settings', ours.settings, summary.settings),
+    evenValues('shop', ours.shop, summary.shop),
   ];
-  if (same) return { same, rows: () => values };
+  const values = {
+    toDatabase: [...settings.toDatabase, ...shop.toDatabase],
+    toJournal: [...settings.toJournal, ...shop.toJournal],
+  };
+  const behind = (await tx.objectStore('settings').getKey(behindKey)) !== undefined;
+  const alone = (summary.settings.get(aloneKey)?.value ?? null) !== null;
+  const log = tx.objectStore('log');
+  const asides: readonly Aside[] = await tx.objectStore('aside').getAll();
+  const same = !behind && (await holdsThe(summary.sum, { log, asides, whole: alone }));
+  if (same) return { ...values, rows: undefined };
   const entries = await log.getAll();
-  const asides = await aside.getAll();
+  return { ...values, rows: (theirs) => lackingOf(entries, asides, theirs) };
+}
+
+function lackingOf(entries: readonly Entry[], asides: readonly Aside[], theirs: readonly Row[]): Lacking {
+  const kept = keptOf(theirs);
+  const have = new Set(entries.map(rowKey));
+  const away = new Set(asides.map(({ row }) => JSON.stringify(row)));
   return {
-    same: false,
-    rows: (theirs) => {
-      const kept = keptOf(theirs);
-      return [
-        ...values,
-        ...entries.flatMap((entry): Row[] => (kept.log.has(rowKey(entry)) ? [] : [['log', entry]])),
-        ...asides.flatMap((one): Row[] =>
-          kept.aside.has(JSON.stringify(one.row)) ? [] : [['aside', withoutId(one)]],
-        ),
-      ];
-    },
+    toDatabase: [
+      ...[...kept.log].flatMap(([key, entry]): Row[] =>
+        have.has(key) || (away.size > 0 && away.has(JSON.stringify(entry))) ? [] : [['log', entry]],
+      ),
+      ...[...kept.aside].flatMap(([text, one]): Row[] => (away.has(text) ? [] : [['aside', one]])),
+    ],
+    toJournal: [
+      ...entries.flatMap((entry): Row[] => (kept.log.has(rowKey(entry)) ? [] : [['log', entry]])),
+      ...asides.flatMap((one): Row[] =>
+        kept.aside.has(JSON.stringify(one.row)) ? [] : [['aside', withoutId(one)]],
+      ),
+    ],
   };
 }
 
@@ -41,85 +67,30 @@ export async function missingRows(db: Database, { sum, settings, shop }: Summary
  */
 const long = 20_000;
 
-type Log = {
-  readonly count: () => Promise<number>;
-  readonly getAllKeys: () => Promise<readonly (readonly [string, string, number])[]>;
+type Key = readonly [string, string, number];
+type Ours = {
+  readonly log: {
+    readonly count: () => Promise<number>;
+    readonly getAllKeys: () => Promise<readonly Key[]>;
+  };
+  readonly asides: readonly Aside[];
+  readonly whole: boolean;
 };
 
-async function holdsThe(sum: Sum, log: Log, whole: boolean): Promise<boolean> {
+/** Rows that were moved out of the log count with it: the journal holds them where they were. */
+async function holdsThe(sum: Sum, { log, asides, whole }: Ours): Promise<boolean> {
   const count = await log.count();
-  if (count !== sum.count || (count > long && !whole)) return count === sum.count;
-  const keys = await log.getAllKeys();
-  return sumOf(keys.map(([job, device, at]) => rowKey({ job, device, count: at }))).hash === sum.hash;
+  const moved = asides.flatMap(({ row }) => keyOfRow(row));
+  if (moved.length === 0 && (count !== sum.count || (count > long && !whole))) return count === sum.count;
+  const keys = (await log.getAllKeys()).map(([job, device, at]) => rowKey({ job, device, count: at }));
+  const found = sumOf(new Set([...keys, ...moved]));
+  return found.count === sum.count && found.hash === sum.hash;
 }
 
-export type Difference = {
-  readonly same: boolean;
-  /** What the journal lacks, given its rows. */
-  readonly rows: (theirs: readonly Row[]) => readonly Row[];
-};
-
-type Values = {
-  readonly getAllKeys: () => Promise<readonly string[]>;
-  readonly getAll: () => Promise<readonly unknown[]>;
-};
-
-async function changed(
-  store: Values,
-  theirs: readonly (readonly [string, Json])[],
-  name: 'settings' | 'shop',
-): Promise<readonly Row[]> {
-  const keys = await store.getAllKeys();
-  const values = await store.getAll();
-  const known = new Map(theirs.map(([key, value]) => [key, JSON.stringify(value)]));
-  const now = keys.map((key, k) => [key, (values[k] ?? null) as Json] as const);
-  const gone = [...known.keys()].filter((key) => !keys.includes(key) && !isNote(key));
-  return [
-    ...now.flatMap(([key, value]): Row[] =>
-      key !== reserveKey && !isBehind(key) && known.get(key) !== JSON.stringify(value)
-        ? [[name, key, value]]
-        : [],
-    ),
-    ...gone.map((key): Row => [name, key, null]),
-  ];
-}
-
-/** A value the journal took alone, and when. */
-type Noted = {
-  readonly note: string;
-  readonly store: 'settings' | 'shop';
-  readonly key: string;
-  readonly at: string;
-  readonly value: Json;
-};
-
-function notedIn({ settings, shop }: Summary): readonly Noted[] {
-  return settings.flatMap(([note, at]) => {
-    const of = notedValue(note);
-    if (!of) return [];
-    const [, value = null] = (of.store === 'shop' ? shop : settings).find(([own]) => own === of.key) ?? [];
-    return [{ note, ...of, at: String(at), value }];
-  });
-}
-
-/** Values the journal took alone are written to the database; then nothing is noted any more. */
-async function withoutNotes(use: Connection['use'], journal: Journal, noted: readonly Noted[]) {
-  if (noted.length === 0) return;
-  await use((db) => takeValues(db, noted));
-  await journal.append(noted.map(({ note }): Row => ['settings', note, null]));
-}
-
-/** But for those the database took a newer word of while the journal was away. */
-async function takeValues(db: Database, noted: readonly Noted[]): Promise<void> {
-  const tx = db.transaction(['settings', 'shop'], 'readwrite', strict);
-  await whole(tx, async () => {
-    for (const { store: name, key, at, value } of noted) {
-      const later = await tx.objectStore('settings').get(behindOf(name, key));
-      if (typeof later === 'string' && later > at) continue;
-      const store = tx.objectStore(name);
-      sent(value === null ? store.delete(key) : store.put(value as string, key));
-    }
-  });
+function keyOfRow(row: unknown): readonly string[] {
+  const { job, device, count } = (row ?? {}) as Partial<Entry>;
+  const is = typeof job === 'string' && typeof device === 'string' && typeof count === 'number';
+  return is ? [rowKey({ job, device, count })] : [];
 }
 
 export type Evened = {
@@ -130,42 +101,44 @@ export type Evened = {
   readonly values: boolean;
 };
 
-async function forget(db: Database): Promise<void> {
+/** Nothing is missing from the journal any more, unless another page noted something since. */
+async function forget(db: Database, began: string): Promise<void> {
   const tx = db.transaction('settings', 'readwrite', strict);
   await whole(tx, async () => {
-    for (const key of await tx.store.getAllKeys()) if (isBehind(key)) sent(tx.store.delete(key));
+    const noted = await tx.store.get(behindKey);
+    if (noted !== undefined && String(noted) <= began) sent(tx.store.delete(behindKey));
   });
 }
 
+export type Evening = {
+  readonly connection: Connection;
+  readonly journal: Journal;
+  /** The moment it began, ISO 8601. */
+  readonly began: string;
+  /** Called with what is on its way into the database, before it is written there. */
+  readonly show: (rows: readonly Row[]) => void;
+};
+
 /**
- * Brings database and journal to hold the same: each gets what it lacks of the other.
- *
- * @param show is called with what is on its way into the database, before it is written there
- * @returns how many entries the database had lost
+ * Brings database and journal to hold the same: each gets what it lacks of the other, and of a figure both have the later word
+ * stands in both.
  */
-export async function evenOut(
-  use: Connection['use'],
-  journal: Journal,
-  show: (rows: readonly Row[]) => void,
-): Promise<Evened> {
-  const found = await journal.summary();
-  const noted = found ? notedIn(found) : [];
-  const values = noted.length > 0;
-  const coming = noted.map(({ store, key, value }): Row => [store, key, value]);
+export async function evenOut({ connection, journal, began, show }: Evening): Promise<Evened> {
+  const summary = await journal.summary();
+  if (!summary) return { restored: 0, both: false, values: false };
+  const difference = await connection.use((db) => differenceOf(db, summary), 'long');
+  const theirs = difference.rows ? await journal.rows() : [];
+  if (!theirs) return { restored: 0, both: false, values: false };
+  const logs = difference.rows?.(theirs) ?? { toDatabase: [], toJournal: [] };
+  const coming = [...difference.toDatabase, ...logs.toDatabase];
   show(coming);
-  await withoutNotes(use, journal, noted);
-  const summary = values ? await journal.summary() : found;
-  if (!summary) return { restored: 0, both: false, values };
-  const difference = await use((db) => missingRows(db, summary), 'long');
-  const theirs = difference.same ? [] : await journal.rows();
-  if (!theirs) return { restored: 0, both: false, values };
-  show([...coming, ...theirs.filter(([kind]) => kind === 'log' || kind === 'aside')]);
-  const restored = difference.same ? 0 : await use((db) => restore(db, theirs), 'long');
-  const alone = summary.settings.some(([key]) => key === aloneNote);
-  const rows: readonly Row[] = alone ? [['settings', aloneNote, null]] : [];
-  const both = await added(journal, [...difference.rows(theirs), ...rows]);
-  if (both) await use((db) => forget(db));
-  return { restored, both, values };
+  const restored = coming.length === 0 ? 0 : await connection.write((db) => restore(db, coming), 'long');
+  const alone: readonly Row[] = summary.settings.get(aloneKey)?.value
+    ? [['settings', aloneKey, null, began]]
+    : [];
+  const both = await added(journal, [...difference.toJournal, ...logs.toJournal, ...alone]);
+  if (both) await connection.write((db) => forget(db, began));
+  return { restored, both, values: difference.toDatabase.length > 0 };
 }
 
 const added = async (journal: Journal, rows: readonly Row[]): Promise<boolean> =>

@@ -1,11 +1,11 @@
-import type { Json } from '../entry';
+import type { Values } from '../values';
 import type { Row, Sum } from './row';
 
 /** What the journal holds, without its entries. */
 export type Summary = {
   readonly sum: Sum;
-  readonly settings: readonly (readonly [string, Json])[];
-  readonly shop: readonly (readonly [string, Json])[];
+  readonly settings: Values;
+  readonly shop: Values;
   /** Damaged lines found when it was opened. */
   readonly bad: number;
 };

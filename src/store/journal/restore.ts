@@ -2,20 +2,20 @@ import { unwrap } from 'idb';
 import type { Database } from '../db';
 import type { Entry } from '../entry';
 import type { Aside } from '../migrations';
+import { takeValues } from '../values';
 import { sent, strict, whole } from '../whole';
-import { isNote } from './notes';
-import { keptOf, type Row, rowKey } from './row';
+import { keptOf, type Row, rowKey, valueRows } from './row';
 
 export const stores = ['jobs', 'log', 'settings', 'shop', 'aside'] as const;
 
 /**
- * Puts into the database what the journal has and it lacks, in one transaction; what the database has stands. Entries set aside
- * stay aside.
+ * Puts into the database what the journal has and it lacks, in one transaction; what the database has stands, but for a setting or
+ * figure of which the journal has a later word. Entries set aside stay aside.
  *
  * @returns how many entries came back
  */
 export async function restore(db: Database, rows: readonly Row[]): Promise<number> {
-  const kept = keptOf(comingBack(rows));
+  const kept = keptOf(rows);
   const tx = db.transaction(stores, 'readwrite', strict);
   const [jobs, log, aside] = [tx.objectStore('jobs'), tx.objectStore('log'), tx.objectStore('aside')];
   return whole(tx, async () => {
@@ -32,24 +32,10 @@ export async function restore(db: Database, rows: readonly Row[]): Promise<numbe
     const jobsMade = new Set(made);
     for (const [id, at] of firstMoments(fresh)) if (!jobsMade.has(id)) sent(jobs.put({ id, made: at }));
     for (const [text, one] of kept.aside) if (!away.has(text)) sent(aside.add(withoutId(one)));
-    for (const name of ['settings', 'shop'] as const) {
-      const store = tx.objectStore(name);
-      const known = new Set(await store.getAllKeys());
-      for (const [key, value] of kept[name]) if (!known.has(key)) sent(store.put(value as string, key));
-    }
+    await takeValues(tx, [...valueRows('settings', kept.settings), ...valueRows('shop', kept.shop)]);
     return fresh.length;
   });
 }
-
-/**
- * The phone's own name does not come back: should the journal have missed its newest entries, their places in the log must not be
- * taken again with other content.
- */
-const ownName = 'device';
-
-/** What comes back of a journal's rows. */
-export const comingBack = (rows: readonly Row[]): readonly Row[] =>
-  rows.filter((row) => row[0] !== 'settings' || (row[1] !== ownName && !isNote(row[1])));
 
 export const withoutId = ({ from, why, row }: Aside): Aside => ({ from, why, row });
 

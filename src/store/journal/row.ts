@@ -1,14 +1,15 @@
 import type { Entry, Json } from '../entry';
 import type { Aside } from '../migrations';
+import type { Stamped, ValueRow, ValueStore, Values } from '../values';
 
 /**
- * A row of the journal: what was written, in the order it was. A setting or shop figure of `null` was taken away; `purge`
- * takes a job out for good. `begin` opens a file, `whole` says that everything kept before it stands above. What a kind means is
+ * A row of the journal: what was written, in the order it was. A setting or shop figure says when it was written, and the later
+ * stands; `null` was taken away; `purge` takes a job out for good. `begin` opens a file, `whole` says that everything kept before it stands above. What a kind means is
  * never changed: a row that says something else takes a kind of its own, which older code leaves in its place.
  */
 export type Row =
   | readonly ['log', Entry]
-  | readonly ['settings' | 'shop', string, Json]
+  | readonly [ValueStore, string, Json, string?]
   | readonly ['aside', Aside]
   | readonly ['purge', string]
   | readonly ['begin' | 'whole', number];
@@ -16,8 +17,9 @@ export type Row =
 /** What rows come to: the last word of each. */
 export type Kept = {
   readonly log: ReadonlyMap<string, Entry>;
-  readonly settings: ReadonlyMap<string, Json>;
-  readonly shop: ReadonlyMap<string, Json>;
+  /** With those taken away. */
+  readonly settings: Values;
+  readonly shop: Values;
   readonly aside: ReadonlyMap<string, Aside>;
 };
 
@@ -27,8 +29,8 @@ export const rowKey = ({ job, device, count }: Pick<Entry, 'job' | 'device' | 'c
 
 type Growing = {
   log: Map<string, Entry>;
-  settings: Map<string, Json>;
-  shop: Map<string, Json>;
+  settings: Map<string, Stamped>;
+  shop: Map<string, Stamped>;
   aside: Map<string, Aside>;
 };
 
@@ -46,8 +48,7 @@ function take(kept: Growing, row: Row): void {
       return;
     case 'settings':
     case 'shop':
-      if (row[2] === null) kept[row[0]].delete(row[1]);
-      else kept[row[0]].set(row[1], row[2]);
+      takeValue(kept[row[0]], row[1], { value: row[2], at: row[3] ?? '' });
       return;
     case 'aside':
       kept.aside.set(JSON.stringify(row[1].row), row[1]);
@@ -60,10 +61,22 @@ function take(kept: Growing, row: Row): void {
   }
 }
 
+function takeValue(values: Map<string, Stamped>, key: string, now: Stamped): void {
+  const before = values.get(key);
+  if (!before || before.at <= now.at) values.set(key, now);
+}
+
+/** Values as screens read them: none that was taken away. */
+export const pairsIn = (values: Values): ReadonlyMap<string, Json> =>
+  new Map([...values].flatMap(([key, { value }]) => (value === null ? [] : [[key, value] as const])));
+
+export const valueRows = (store: ValueStore, values: Values): readonly ValueRow[] =>
+  [...values].map(([key, { value, at }]) => [store, key, value, at]);
+
 /** The rows that come to the same with none superseded. */
 export const rowsOf = ({ log, settings, shop, aside }: Kept): readonly Row[] => [
-  ...[...settings].map(([key, value]): Row => ['settings', key, value]),
-  ...[...shop].map(([key, value]): Row => ['shop', key, value]),
+  ...valueRows('settings', settings),
+  ...valueRows('shop', shop),
   ...[...aside.values()].map((one): Row => ['aside', one]),
   ...[...log.values()].map((entry): Row => ['log', entry]),
 ];

@@ -1,0 +1,117 @@
+import type { Database } from './db';
+import type { Json } from './entry';
+import { isOwn, nameKey, stampKey } from './own-keys';
+import { reading, sent, strict, whole } from './whole';
+
+export type ValueStore = 'settings' | 'shop';
+export const valueStores = ['settings', 'shop'] as const;
+
+/** A setting or figure of the shop and when it was written, ISO 8601, empty where nobody knows; null is one taken away. */
+export type Stamped = { readonly value: Json; readonly at: string };
+export type Values = ReadonlyMap<string, Stamped>;
+export type ValueRow = readonly [ValueStore, string, Json, string];
+
+type ReadStore = {
+  readonly getAllKeys: () => Promise<readonly string[]>;
+  readonly getAll: () => Promise<readonly unknown[]>;
+};
+type Stores = { readonly objectStore: (name: ValueStore) => unknown };
+
+/** Everything of a store of keys, in a transaction. */
+async function pairsIn(tx: Stores, name: ValueStore): Promise<ReadonlyMap<string, Json>> {
+  const store = tx.objectStore(name) as ReadStore;
+  const keys = await store.getAllKeys();
+  const all = await store.getAll();
+  return new Map(keys.map((key, k) => [key, (all[k] ?? null) as Json]));
+}
+
+/** What the database has, in a transaction over both stores, with when; also what was taken away. */
+export async function stampedIn(tx: Stores): Promise<Readonly<Record<ValueStore, Values>>> {
+  const settings = await pairsIn(tx, 'settings');
+  const shop = await pairsIn(tx, 'shop');
+  const stampedOf = (name: ValueStore, pairs: ReadonlyMap<string, Json>): Values => {
+    const prefix = stampKey(name, '');
+    const stamped = [...settings.keys()].flatMap((key) =>
+      key.startsWith(prefix) ? [key.slice(prefix.length)] : [],
+    );
+    const keys = new Set([...pairs.keys(), ...stamped].filter((key) => !isOwn(key)));
+    return new Map(
+      [...keys].map((key) => {
+        const at = settings.get(stampKey(name, key));
+        return [key, { value: pairs.get(key) ?? null, at: typeof at === 'string' ? at : '' }];
+      }),
+    );
+  };
+  return { settings: stampedOf('settings', settings), shop: stampedOf('shop', shop) };
+}
+
+/** The settings or figures a screen reads. */
+export async function pairsOf(db: Database, name: ValueStore): Promise<ReadonlyMap<string, Json>> {
+  const pairs = await pairsIn(reading(db.transaction(name)), name);
+  return new Map([...pairs].filter(([key]) => !isOwn(key)));
+}
+
+/** A moment, but later than another: a clock set back makes nothing older than it is. */
+export const laterThan = (before: string, now: string): string => {
+  if (before < now) return now;
+  const next = Date.parse(before) + 1;
+  return Number.isNaN(next) ? now : new Date(next).toISOString();
+};
+
+/** Keeps one setting or figure of the shop; null takes it away. Says it with its stamp. */
+export async function putValue(
+  db: Database,
+  store: ValueStore,
+  key: string,
+  { value, at: now }: Stamped,
+): Promise<ValueRow> {
+  const tx = db.transaction(valueStores, 'readwrite', strict);
+  return whole(tx, async () => {
+    const before = await tx.objectStore('settings').get(stampKey(store, key));
+    const at = laterThan(typeof before === 'string' ? before : '', now);
+    write(tx, [store, key, value, at]);
+    return [store, key, value, at];
+  });
+}
+
+type Writing = { readonly objectStore: (name: ValueStore) => unknown };
+type WriteStore = {
+  readonly put: (value: Json, key: string) => Promise<unknown>;
+  readonly delete: (key: string) => Promise<unknown>;
+};
+
+function write(tx: Writing, [store, key, value, at]: ValueRow): void {
+  const own = tx.objectStore(store) as WriteStore;
+  sent(value === null ? own.delete(key) : own.put(value, key));
+  if (at !== '') sent((tx.objectStore('settings') as WriteStore).put(at, stampKey(store, key)));
+}
+
+/** Takes in what the journal has, where it is the later word; in a transaction over both stores. */
+export async function takeValues(tx: Writing, rows: readonly ValueRow[]): Promise<void> {
+  const here = await stampedIn(tx);
+  for (const row of rows) {
+    const [store, key, , at] = row;
+    const known = here[store].get(key);
+    if (key !== nameKey && !isOwn(key) && (!known || known.at < at)) write(tx, row);
+  }
+}
+
+/** What each copy lacks of the other: the later word of each stands; where nobody knows, the database's. */
+export function evenValues(
+  store: ValueStore,
+  database: Values,
+  journal: Values,
+): { readonly toDatabase: readonly ValueRow[]; readonly toJournal: readonly ValueRow[] } {
+  const row = (key: string, { value, at }: Stamped): ValueRow => [store, key, value, at];
+  const toDatabase = [...journal].flatMap(([key, theirs]) => {
+    const ours = database.get(key);
+    const wanted = key !== nameKey && !isOwn(key) && (ours ? ours.at < theirs.at : theirs.value !== null);
+    return wanted ? [row(key, theirs)] : [];
+  });
+  const toJournal = [...database].flatMap(([key, ours]) => {
+    const theirs = journal.get(key);
+    const alike = theirs?.at === ours.at && JSON.stringify(theirs.value) === JSON.stringify(ours.value);
+    return alike || (theirs && ours.at < theirs.at) ? [] : [row(key, ours)];
+  });
+  return { toDatabase, toJournal };
+}
