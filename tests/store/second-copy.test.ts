@@ -1,7 +1,5 @@
-import 'fake-indexeddb/auto';
 import { IDBFactory as Factory } from 'fake-indexeddb';
-import { openDB } from 'idb';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { logInHand } from '../../src/app/log-in-hand';
 import { inches } from '../../src/length/length';
 import type { Change, Entry } from '../../src/store/entry';
@@ -11,81 +9,24 @@ import type { Journal } from '../../src/store/journal/journal';
 import { bytesOf } from '../../src/store/journal/lines';
 import { keptOf, type Row } from '../../src/store/journal/row';
 import { fold, over, undoable, undoOf } from '../../src/store/log';
-import { schemaVersion } from '../../src/store/migrations';
-import { openStore, type Store } from '../../src/store/store';
-import { type Faults, failAt } from './faults';
+import type { Store } from '../../src/store/store';
 import { type MemoryFolder, memoryFolder } from './journal/memory-folder';
 import { memoryJournal } from './journal/memory-journal';
+import {
+  at,
+  begun,
+  broken,
+  cut,
+  eachAnew,
+  open,
+  openWith,
+  refusing,
+  reopened,
+  tick,
+  ticks,
+} from './page-of-phone';
 
-const at = '2026-11-25T10:00:00.000Z';
-const tick = (op: string): Change => ({ kind: 'tick', op: `cut/b1/${op}/1`, figure: '3/4' });
-let ids = 0;
-let moments = 0;
-/** A clock that goes on. */
-const now = () => new Date(Date.parse(at) + ++moments).toISOString();
-let faults: Faults | undefined;
-beforeEach(() => {
-  globalThis.indexedDB = new Factory();
-});
-afterEach(() => faults?.clear());
-
-async function openWith(journal: Journal | undefined, patience = 3000): Promise<Store> {
-  const opened = await openStore({ randomId: () => `id${++ids}`, now, patience, journal });
-  if (!opened.ok) throw new Error(opened.error.code);
-  return opened.value;
-}
-const open = (folder?: MemoryFolder, patience?: number) =>
-  openWith(folder && memoryJournal(folder), patience);
-
-async function begun(folder?: MemoryFolder): Promise<Store> {
-  const store = await open(folder);
-  await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
-  await store.load('j1');
-  return store;
-}
-
-const cut = (store: Store, op: string) => store.append({ job: 'j1', label: op, changes: [tick(op)] });
-const ticks = async (store: Store) =>
-  [...fold((await store.load('j1')).entries).ticks.keys()].map((op) => op.split('/')[2]).sort();
-
-/** While the database takes nothing. */
-async function broken<T>(work: () => Promise<T>): Promise<T> {
-  faults = failAt(0, 'closed', true);
-  const done = await work();
-  faults.clear();
-  return done;
-}
-
-/** While it is read and takes nothing. */
-async function refusing(work: () => Promise<void>): Promise<void> {
-  const { add, put } = IDBObjectStore.prototype;
-  const no = () => {
-    throw new DOMException('no', 'UnknownError');
-  };
-  Object.assign(IDBObjectStore.prototype, { add: no, put: no });
-  await work().finally(() => Object.assign(IDBObjectStore.prototype, { add, put }));
-}
-
-/** The first transaction ends before its time. */
-async function brokenOffOnce(work: () => Promise<unknown>): Promise<void> {
-  const own = IDBDatabase.prototype.transaction;
-  let first = true;
-  IDBDatabase.prototype.transaction = function transaction(...args) {
-    const tx = own.apply(this, args);
-    if (first) queueMicrotask(() => tx.abort());
-    first = false;
-    return tx;
-  };
-  await work().finally(() => {
-    IDBDatabase.prototype.transaction = own;
-  });
-}
-
-const reopened = async (folder: MemoryFolder) => {
-  const store = await open(folder);
-  await store.evenOut();
-  return store;
-};
+eachAnew();
 
 describe('what the journal takes alone', () => {
   test('two taps at once are two acts', async () => {
@@ -429,250 +370,4 @@ test('a load that began before a tick does not take the tick off the screen', as
   go();
   await loading;
   expect([...log.folded.value.ticks.keys()]).toEqual(['cut/b1/a/1']);
-});
-
-describe('settings and figures of which each copy missed something', () => {
-  const kerfOf = async (store: Store) => (await store.shop()).kerf;
-  const away = () => {
-    throw new Error('no');
-  };
-
-  test('one taken away while the journal was away stays away', async () => {
-    const folder = memoryFolder();
-    const store = await begun(folder);
-    await store.keepShop('kerf', inches(3n, 32n));
-    await store.evenOut();
-    folder.fail = away;
-    await store.keepShop('kerf', undefined);
-    await cut(store, 'a');
-    folder.fail = undefined;
-    store.close();
-    const again = await reopened(folder);
-    await again.evenOut();
-    expect(await kerfOf(again)).toBeUndefined();
-    again.close();
-    globalThis.indexedDB = new Factory();
-    expect(await kerfOf(await reopened(folder))).toBeUndefined();
-  });
-
-  test('one kept while the copies are compared stands, in both', async () => {
-    const folder = memoryFolder();
-    const store = await begun(folder);
-    await broken(() => store.keepShop('kerf', inches(3n, 32n)));
-    store.close();
-    const journal = memoryJournal(folder);
-    let once = true;
-    const again: Store = await openWith({
-      ...journal,
-      summary: async () => {
-        const found = await journal.summary();
-        if (once) {
-          once = false;
-          await again.keepShop('kerf', inches(1n, 8n));
-        }
-        return found;
-      },
-    });
-    for (let k = 0; k < 2; k += 1) await again.evenOut();
-    expect(await kerfOf(again)).toEqual(inches(1n, 8n));
-    again.close();
-    globalThis.indexedDB = new Factory();
-    expect(await kerfOf(await reopened(folder))).toEqual(inches(1n, 8n));
-  });
-
-  test('those of an emptied database that could not be filled at once stay in the journal', async () => {
-    for (const jobs of [true, false]) {
-      globalThis.indexedDB = new Factory();
-      const folder = memoryFolder();
-      const store = jobs ? await begun(folder) : await open(folder);
-      await store.keepShop('kerf', inches(1n, 8n));
-      store.close();
-      globalThis.indexedDB = new Factory();
-      const again = await open(folder, 60);
-      await refusing(async () => void (await again.evenOut().catch(() => 0)));
-      await again.evenOut();
-      again.close();
-      globalThis.indexedDB = new Factory();
-      expect(await kerfOf(await reopened(folder))).toEqual(inches(1n, 8n));
-    }
-  });
-
-  test('nor does a journal that did not answer at the start lose them to a job begun meanwhile', async () => {
-    const folder = memoryFolder();
-    const store = await open(folder);
-    await store.keepShop('kerf', inches(1n, 8n));
-    store.close();
-    globalThis.indexedDB = new Factory();
-    const again = await openWith({ ...memoryJournal(folder), rows: async () => undefined });
-    await again.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
-    expect(await again.secure()).toBe(false);
-    again.close();
-    expect(await kerfOf(await reopened(folder))).toEqual(inches(1n, 8n));
-  });
-
-  test('a write broken off and tried again does not land over a newer one', async () => {
-    const store = await begun();
-    const seen = fold((await store.load('j1')).entries);
-    const name = (text: string) =>
-      store.append({ job: 'j1', label: text, changes: over(seen, editJob({ name: text })) });
-    await brokenOffOnce(() =>
-      Promise.all([store.keepShop('kerf', inches(3n, 32n)), store.keepShop('kerf', inches(1n, 8n))]),
-    );
-    await brokenOffOnce(() => Promise.all([name('older'), name('newer')]));
-    expect(await kerfOf(store)).toEqual(inches(1n, 8n));
-    expect(fold((await store.load('j1')).entries).values.get('name')).toBe('newer');
-  });
-
-  test('a figure another page kept since is shown, also where this one had its own in the journal', async () => {
-    const folder = memoryFolder();
-    const store = await begun(folder);
-    const other = await open(folder);
-    await broken(() => store.keepShop('kerf', inches(3n, 32n)));
-    const heard = new Promise<void>((done) => store.onChange(() => done()));
-    await other.keepShop('kerf', inches(1n, 8n));
-    await heard;
-    expect(await kerfOf(store)).toEqual(inches(1n, 8n));
-  });
-});
-
-describe('what else the copies are told apart by', () => {
-  test('both is not said of a change the journal missed while they were compared', async () => {
-    const folder = memoryFolder();
-    const store = await begun(folder);
-    await broken(() => cut(store, 'x'));
-    store.close();
-    const journal = memoryJournal(folder);
-    let once = true;
-    const again: Store = await openWith({
-      ...journal,
-      append: async (rows) => !JSON.stringify(rows).includes('cut/b1/a/1') && journal.append(rows),
-      rows: async () => {
-        const found = await journal.rows();
-        if (once) {
-          once = false;
-          await cut(again, 'a');
-        }
-        return found;
-      },
-    });
-    await again.evenOut();
-    expect(again.keptIn()).toBe('database');
-  });
-
-  test('rows set aside while the journal was away are in it at last', async () => {
-    const folder = memoryFolder();
-    const store = await begun(folder);
-    folder.fail = () => {
-      throw new Error('no');
-    };
-    await store.addEntries('j1', [], [{ from: 'j1', why: 'differs', row: { hello: 1 } }]);
-    folder.fail = undefined;
-    await store.evenOut();
-    store.close();
-    globalThis.indexedDB = new Factory();
-    expect(await (await reopened(folder)).aside()).toHaveLength(1);
-  });
-
-  test('a row moved out of the log is no difference ever after', async () => {
-    const folder = memoryFolder();
-    const store = await begun(folder);
-    store.close();
-    const journal = memoryJournal(folder);
-    const strange = { job: 'j1', device: 'q', count: 7, at, act: 'q.7', label: 'x', kind: 'tick' };
-    await journal.append([['log', { ...strange, op: 'strange', figure: 'no' } as Entry]]);
-    let asked = 0;
-    const again = await openWith({
-      ...journal,
-      rows: () => {
-        asked += 1;
-        return journal.rows();
-      },
-    });
-    expect(await again.evenOut()).toBe(1);
-    expect((await again.load('j1')).setAside).toBe(1);
-    await again.evenOut();
-    asked = 0;
-    await again.evenOut();
-    expect(asked).toBe(0);
-  });
-
-  test('a first answer of the journal that comes too late hides nothing', async () => {
-    const folder = memoryFolder();
-    const store = await begun(folder);
-    store.close();
-    globalThis.indexedDB = new Factory();
-    const journal = memoryJournal(folder);
-    let calls = 0;
-    const late = async () => {
-      calls += 1;
-      if (calls === 1) await new Promise((done) => setTimeout(done, 700));
-      return journal.rows();
-    };
-    const again = await openWith({ ...journal, rows: late }, 30);
-    await again.evenOut();
-    await new Promise((done) => setTimeout(done, 900));
-    await again.makeJob({ job: 'j2', label: 'New', changes: editJob({ name: 'Bench' }) });
-    expect((await again.jobs()).map(({ name }) => name).sort()).toEqual(['Bench', 'Case']);
-  });
-
-  test('nothing is written into a database that a later version took meanwhile', async () => {
-    const store = await begun(memoryFolder());
-    const own = IDBDatabase.prototype.transaction;
-    let first = true;
-    IDBDatabase.prototype.transaction = function transaction(...args) {
-      if (!first || args[1] !== 'readwrite') return own.apply(this, args);
-      first = false;
-      throw new DOMException('closing', 'InvalidStateError');
-    };
-    const opening = openDB('knifeline', schemaVersion + 1);
-    const said = await cut(store, 'a');
-    IDBDatabase.prototype.transaction = own;
-    expect([said.ok, store.readOnly()]).toEqual([false, true]);
-    const newer = await opening;
-    expect(await newer.getAll('log')).toHaveLength(1);
-    newer.close();
-  });
-
-  test('one comparing serves all who ask for it meanwhile', async () => {
-    const folder = memoryFolder();
-    const journal = memoryJournal(folder);
-    let [summaries, bad] = [0, false];
-    const store = await openWith({
-      ...journal,
-      append: async (rows) => !bad && journal.append(rows),
-      summary: async () => {
-        summaries += 1;
-        await new Promise((done) => setTimeout(done, 20));
-        return journal.summary();
-      },
-    });
-    await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
-    bad = true;
-    await cut(store, 'x');
-    bad = false;
-    await Promise.all(Array.from({ length: 20 }, (_, k) => store.keep('figure', `${k}`)));
-    await store.evenOut();
-    expect([store.keptIn(), summaries]).toEqual(['both', expect.any(Number)]);
-    expect(summaries).toBeLessThan(6);
-  });
-
-  test('many jobs shown from the journal are listed as fast as from the database', async () => {
-    const folder = memoryFolder();
-    const journal = memoryJournal(folder);
-    const rows = Array.from({ length: 30_000 }, (_, k): Row => {
-      const [job, count] = [`j${Math.floor(k / 100)}`, 1 + (k % 100)];
-      const place = { job, device: 'd', count, at, act: `d.${count}`, label: 'x' };
-      return ['log', { ...place, kind: 'tick', op: `cut/b1/o${count}/1`, figure: '3/4' }];
-    });
-    await journal.append(rows);
-    const store = await open(folder, 60_000);
-    const from = performance.now();
-    expect(await store.jobs()).toHaveLength(300);
-    const shown = performance.now() - from;
-    await store.evenOut();
-    const again = performance.now();
-    expect(await store.jobs()).toHaveLength(300);
-    // going over every row once for each job took forty times as long
-    expect(shown).toBeLessThan(15 * (performance.now() - again));
-  }, 120_000);
 });
