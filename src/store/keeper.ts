@@ -1,6 +1,8 @@
 import { type Ahead, makeAhead } from './ahead';
+import type { Connection } from './db';
 import type { Entry } from './entry';
 import type { Journal } from './journal/journal';
+import type { Pages } from './pages';
 import type { KeptIn } from './store';
 
 /** How the database and the journal beside it stand, as one page knows it. */
@@ -28,6 +30,14 @@ export type Keeper = {
   readonly last: (job: string) => number;
   readonly seen: (job: string, entries: readonly Entry[]) => void;
 };
+
+/** An open store's parts: the database, the journal beside it, and how the two stand. */
+export type Here = {
+  readonly connection: Connection;
+  readonly device: string;
+  readonly now: () => string;
+  readonly pages: Pages;
+} & Keeper;
 
 export function keeperOf(journal: Journal | undefined, aloneName: string): Keeper {
   let keptIn: KeptIn = journal ? 'both' : 'database';

@@ -1,14 +1,11 @@
 import { err, ok, type Result } from '../length/result';
-import { type Connection, type Database, type SaveError, saveError } from './db';
+import { type Database, type SaveError, saveError } from './db';
 import type { Entry, Json } from './entry';
-import { evenOut } from './journal/even';
-import type { Journal } from './journal/journal';
-import { restore } from './journal/restore';
+import { keepEven } from './evening';
 import type { Row } from './journal/row';
-import type { Keeper } from './keeper';
+import type { Here } from './keeper';
 import { aloneKey, behindKey } from './own-keys';
-import type { Pages } from './pages';
-import { freed, layBy } from './reserve';
+import { freed } from './reserve';
 import { laterThan, putValue, type Stamped, type ValueRow, type ValueStore } from './values';
 import { sent, strict, whole } from './whole';
 import {
@@ -18,17 +15,8 @@ import {
   keptOfTries,
   type NewAct,
   prepareAct,
-  purge,
   writeAct,
 } from './writes';
-
-/** An open store's parts: the database, the journal beside it, and how the two stand. */
-export type Here = {
-  readonly connection: Connection;
-  readonly device: string;
-  readonly now: () => string;
-  readonly pages: Pages;
-} & Keeper;
 
 type Keep<T> = {
   /** What the other pages are told once it is kept. */
@@ -83,15 +71,6 @@ function missed(here: Here): void {
 async function note(db: Database, key: string, at: string): Promise<void> {
   const tx = db.transaction('settings', 'readwrite', strict);
   await whole(tx, async () => sent(tx.store.put(at, key)));
-}
-
-/** The database was found empty while the journal did not answer; undefined while it still does not. */
-async function fill(here: Here, journal: Journal): Promise<number | undefined> {
-  const rows = await journal.rows();
-  if (!rows) return undefined;
-  const back = await here.connection.write((db) => restore(db, rows), 'long');
-  here.unfilled(false);
-  return back;
 }
 
 /** In the database; where that fails, what a try that ended unheard may have kept. */
@@ -204,92 +183,4 @@ export async function keepValue(
   if (!done.ok) return done;
   words.set(name, { value: last().value, at: done.value[3] });
   return ok(null);
-}
-
-/** Only when both copies hold the same: a job may have been brought back in one of them alone. */
-export const purgeJobs = (here: Here, before: string): Promise<void> =>
-  inTurn(here, async () => {
-    await evenNow(here);
-    if (here.journal === undefined || here.keptIn() === 'both') await purgeNow(here, before);
-  });
-
-async function purgeNow({ connection, journal }: Here, before: string): Promise<void> {
-  if (connection.readOnly()) return;
-  const gone: string[] = [];
-  await connection.write(async (db) => void gone.push(...(await purge(db, before))), 'long');
-  if (gone.length > 0) await journal?.append(gone.map((job): Row => ['purge', job]));
-}
-
-const under = new WeakMap<Here, Promise<unknown>>();
-
-/** One after the other: what compares the copies must not meet a purge halfway through them. */
-function inTurn<T>(here: Here, work: () => Promise<T>): Promise<T> {
-  const next = (under.get(here) ?? Promise.resolve()).catch(() => undefined).then(work);
-  under.set(here, next);
-  return next;
-}
-
-/** Asked for and not begun yet: one serves all who ask meanwhile. */
-const waiting = new WeakMap<Here, Promise<number>>();
-
-/** Database and journal brought to hold the same, and the reserve laid by; says how many entries the database had lost. */
-export function keepEven(here: Here): Promise<number> {
-  const next =
-    waiting.get(here) ??
-    inTurn(here, () => {
-      waiting.delete(here);
-      return evenNow(here);
-    });
-  waiting.set(here, next);
-  return next;
-}
-
-async function evenNow(here: Here): Promise<number> {
-  const { connection, journal, ahead } = here;
-  if (connection.readOnly()) return 0;
-  await here.filled();
-  await layBy(connection);
-  if (!journal) return 0;
-  const back = here.unfilled() ? await fill(here, journal) : 0;
-  if (back === undefined) {
-    here.setKeptIn('database');
-    return 0;
-  }
-  const turn = ahead.turn();
-  let told = false;
-  try {
-    const show = (rows: readonly Row[]) => {
-      told = ahead.show(rows) || told;
-    };
-    const { restored, both, values } = await evenOut({ connection, journal, began: here.now(), show });
-    if (both) ahead.clear(turn);
-    // what the journal took alone meanwhile waits for the next time
-    if (ahead.turn() === turn) here.setKeptIn(both ? 'both' : 'database');
-    if (values) here.tookValues();
-    // whoever asked for it, the screen hears
-    if (back + restored > 0) here.restored(back + restored);
-    return back + restored;
-  } catch (error) {
-    if (told) showBeside(here);
-    throw error;
-  }
-}
-
-/** The database takes nothing: what the journal alone has is shown all the same. */
-function showBeside(here: Here): void {
-  here.setKeptIn('journal');
-  here.tookValues();
-  here.restored(0);
-}
-
-/** What the journal gave back is written into the emptied database while it is shown already. */
-export async function fillBehind({ ahead, connection, ...here }: Here, rows: readonly Row[]): Promise<void> {
-  here.restored(rows.filter(([kind]) => kind === 'log').length);
-  try {
-    await connection.write((db) => restore(db, rows), 'long');
-    ahead.clear(ahead.turn());
-  } catch {
-    ahead.beside();
-    here.setKeptIn('journal');
-  }
 }

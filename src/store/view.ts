@@ -1,6 +1,6 @@
 import type { Database } from './db';
 import type { Json } from './entry';
-import type { Here } from './keeping';
+import type { Here } from './keeper';
 import { fold, merge } from './log';
 import { type JobLine, lastFirst, lineFields, listJobs, load, readable, since } from './reads';
 import { readShop } from './shop-rows';
