@@ -106,7 +106,7 @@ async function forget(db: Database, began: string): Promise<void> {
   const tx = db.transaction('settings', 'readwrite', strict);
   await whole(tx, async () => {
     const noted = await tx.store.get(behindKey);
-    if (noted !== undefined && String(noted) <= began) sent(tx.store.delete(behindKey));
+    if (typeof noted !== 'string' || noted <= began) sent(tx.store.delete(behindKey));
   });
 }
 
