@@ -14,7 +14,7 @@ const newer = {
     if (!id.endsWith('/src/store/migrations.ts')) return undefined;
     const line = 'export const schemaVersion';
     if (!code.includes(line)) throw new Error(`no “${line}” in migrations.ts to make a newer version of`);
-    const step = "(steps as Step[]).push((db) => void (db as any).createObjectStore('later'));";
+    const step = "steps.push((db) => void db.createObjectStore('later'));"; // types are only stripped here
     return code.replace(line, `${step}\n${line}`);
   },
 };
