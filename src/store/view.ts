@@ -10,14 +10,18 @@ import { reading } from './whole';
 
 type View = Pick<Store, 'load' | 'since' | 'jobs' | 'aside' | 'setting' | 'settings' | 'shop'>;
 
-/** What is kept, as the screens read it: the database, and over it what the journal alone has yet. */
+/**
+ * What is kept, as the screens read it: the database, and over it what the journal alone has yet. That is looked at first: should
+ * the database get it meanwhile, it is there twice, not never.
+ */
 export function viewOf({ connection, ahead, seen }: Here): View {
   const read = <T>(work: (db: Database) => Promise<T>, none: T, how?: 'long'): Promise<T> =>
     ahead.all() ? Promise.resolve(none) : connection.use(work, how);
 
   async function loadAll(job: string) {
+    const more = readable(ahead.log(job));
     const { entries, setAside } = await read((db) => load(db, job), { entries: [], setAside: 0 }, 'long');
-    return { entries: merge(entries, readable(ahead.log(job))), setAside };
+    return { entries: merge(entries, more), setAside };
   }
 
   /** A job's line from its log. */
@@ -34,8 +38,9 @@ export function viewOf({ connection, ahead, seen }: Here): View {
   }
 
   const values = async (of: ValueStore): Promise<ReadonlyMap<string, Json>> => {
+    const more = ahead.values(of);
     const kept = new Map(await read((db) => pairsOf(db, of), new Map<string, Json>()));
-    for (const [key, value] of ahead.values(of))
+    for (const [key, value] of more)
       if (value === null) kept.delete(key);
       else kept.set(key, value);
     return kept;
@@ -54,15 +59,15 @@ export function viewOf({ connection, ahead, seen }: Here): View {
       return found;
     },
     jobs: async () => {
-      const lines = await read(listJobs, []);
       const own = ahead.jobs();
+      const lines = await read(listJobs, []);
       const anew = await Promise.all(own.map(lineOf));
       return lastFirst([...lines.filter(({ id }) => !own.includes(id)), ...anew]);
     },
-    aside: async () => [
-      ...(await read((db) => reading(db.transaction('aside')).store.getAll(), [])),
-      ...ahead.asides(),
-    ],
+    aside: async () => {
+      const more = ahead.asides();
+      return [...(await read((db) => reading(db.transaction('aside')).store.getAll(), [])), ...more];
+    },
     setting: async (key) => (await values('settings')).get(key),
     settings: async () => Object.fromEntries(await values('settings')),
     shop: async () => readShop(await values('shop')),
