@@ -1,7 +1,7 @@
 import type { Database } from './db';
-import type { Json } from './entry';
+import type { Entry, Json } from './entry';
 import type { Here } from './keeper';
-import { fold, merge } from './log';
+import { fold, inOrder, merge } from './log';
 import { type JobLine, lastFirst, lineFields, listJobs, load, readable, since } from './reads';
 import { readShop } from './shop-rows';
 import type { Store } from './store';
@@ -24,17 +24,20 @@ export function viewOf({ connection, ahead, seen }: Here): View {
     return { entries: merge(entries, more), setAside };
   }
 
-  /** A job's line from its log. */
+  /** A job's line from its log; of a log that is all in the journal only what the line says is checked. */
   async function lineOf(id: string): Promise<JobLine> {
-    const { entries } = await loadAll(id);
+    const entries = ahead.all() ? ahead.log(id) : (await loadAll(id)).entries;
     const own = entries.filter((entry) => entry.kind === 'edit' && lineFields.includes(entry.path));
-    const { values } = fold(own);
+    const { values } = fold(readable(own));
     const [name = '', place = '', deleted = ''] = lineFields.map((path) => {
       const value = values.get(path);
       return typeof value === 'string' ? value : '';
     });
-    const last = entries[entries.length - 1]?.at ?? '';
-    return { id, name, place, last, ...(deleted ? { deleted } : {}) };
+    const newest = entries.reduce<Entry | undefined>(
+      (last, entry) => (last && inOrder(entry, last) < 0 ? last : entry),
+      undefined,
+    );
+    return { id, name, place, last: newest?.at ?? '', ...(deleted ? { deleted } : {}) };
   }
 
   const values = async (of: ValueStore): Promise<ReadonlyMap<string, Json>> => {
