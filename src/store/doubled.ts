@@ -1,8 +1,8 @@
 import type { Entry } from './entry';
-import { fieldAt } from './fields';
 import { goneOver } from './gone';
 import { said } from './heads';
 import type { Folded } from './log';
+import { fieldAt } from './paths';
 
 /** One place with its readings that stand beside each other; of several that say the same, the last. In order. */
 export type Doubled = { readonly place: string; readonly readings: readonly Entry[] };

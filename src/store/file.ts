@@ -1,6 +1,7 @@
 import { err, ok, type Result } from '../length/result';
+import { editJob } from './edits';
 import type { Entry } from './entry';
-import { editJob, jobOf } from './job';
+import { jobOf } from './job';
 import { fold, inOrder, keyOf, over } from './log';
 import type { Aside } from './migrations';
 import { readEntry } from './rows';

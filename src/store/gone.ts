@@ -1,7 +1,7 @@
 import type { Change, Entry } from './entry';
-import { fieldAt } from './fields';
 import { keyOf, said } from './heads';
 import type { Folded } from './log';
+import { fieldAt } from './paths';
 
 /** Whether a place says that a thing is taken away; what the app takes away by itself needs no second look. */
 export const saysGone = (place: string): boolean => place.endsWith('/gone') && !fieldAt(place)?.silent;

@@ -1,9 +1,9 @@
 import * as v from 'valibot';
 import { fromStored } from '../length/stored';
 import type { Entry, Json } from './entry';
-import { fieldAt, isId } from './fields';
 import { mostOver } from './heads';
 import { isMoment } from './kinds';
+import { fieldAt, isId } from './paths';
 
 const word = (most: number) => v.pipe(v.string(), v.minLength(1), v.maxLength(most));
 const id = v.pipe(

@@ -1,5 +1,6 @@
 import type { Json } from './entry';
-import { type Field, fieldAt } from './fields';
+import type { Field } from './fields';
+import { fieldAt } from './paths';
 
 /** Values by path as a tree. A map keeps the order things were made in, whatever their ids look like. */
 export type Tree = ReadonlyMap<string, Json | Tree>;

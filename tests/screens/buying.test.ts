@@ -12,9 +12,10 @@ import {
   whyText,
 } from '../../src/screens/buy/words';
 import { type Plan, planOf } from '../../src/screens/plan';
+import { editBank, editStock } from '../../src/store/edits';
 import type { Change, Entry } from '../../src/store/entry';
 import { readJobFile } from '../../src/store/file';
-import { editBank, editStock, jobOf } from '../../src/store/job';
+import { jobOf } from '../../src/store/job';
 import { type Folded, fold } from '../../src/store/log';
 import type { SheetNeed } from '../../src/trade/buying/need';
 import { screwFor } from '../../src/trade/install/screw';

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { subtract } from '../../src/length/length';
 import { type Plan, planOf } from '../../src/screens/plan';
+import { editBank, editColumn, editFitted, editThing } from '../../src/store/edits';
 import type { Change, Entry } from '../../src/store/entry';
 import { readJobFile, writeJobFile } from '../../src/store/file';
-import { editBank, editColumn, editFitted, editThing, jobOf } from '../../src/store/job';
+import { jobOf } from '../../src/store/job';
 import { fold } from '../../src/store/log';
 import { drawersWarnings } from '../../src/trade/boxes/drawer-warnings';
 import { stickWarnings } from '../../src/trade/boxes/sticks';

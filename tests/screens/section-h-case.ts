@@ -1,5 +1,5 @@
+import { editCase, editInside, editJob, editStock } from '../../src/store/edits';
 import type { Change } from '../../src/store/entry';
-import { editCase, editInside, editJob, editStock } from '../../src/store/job';
 import { l } from '../length/write-figures';
 
 /** The case of section H of the trade spec, and the stuff its drawers are of; the invented scenario is our own. */

@@ -18,18 +18,18 @@ import {
 } from '../../src/screens/sheets/take-plan';
 import { breakdownOf, isSettled, leftoversOf, type PoolView, stepsOf } from '../../src/screens/sheets/view';
 import { cannotWords, problemWords, proofWords } from '../../src/screens/sheets/words';
-import type { Change, Entry } from '../../src/store/entry';
-import { readJobFile, writeJobFile } from '../../src/store/file';
 import {
   editCase,
   editOffcut,
   editPart,
   editSheet,
   editStock,
-  jobOf,
   spoilPiece,
   tickOf,
-} from '../../src/store/job';
+} from '../../src/store/edits';
+import type { Change, Entry } from '../../src/store/entry';
+import { readJobFile, writeJobFile } from '../../src/store/file';
+import { jobOf } from '../../src/store/job';
 import { fold } from '../../src/store/log';
 import { laidSheetsOf } from '../../src/trade/sheets/laid-sheet';
 import { layProblemOf } from '../../src/trade/sheets/lay-problem';

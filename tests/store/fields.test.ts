@@ -9,12 +9,12 @@ import {
   frontFields,
   thingFields,
 } from '../../src/store/bank-fields';
+import * as edits from '../../src/store/edits';
 import type { Change, Entry, Json } from '../../src/store/entry';
 import {
   boardFields,
   builtFields,
   caseFields,
-  fieldAt,
   insideFields,
   jobFields,
   layoutFields,
@@ -33,6 +33,7 @@ import {
 } from '../../src/store/fields';
 import * as job from '../../src/store/job';
 import { fold } from '../../src/store/log';
+import { fieldAt } from '../../src/store/paths';
 import { readEntry } from '../../src/store/rows';
 import { l } from '../length/write-figures';
 import { runs } from '../runs';
@@ -112,7 +113,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       carry: ratio(101n, 2n),
       guideOnly: true,
     },
-    (p) => job.editJob(p),
+    (p) => edits.editJob(p),
   ],
   [
     'a board',
@@ -131,7 +132,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       mateName: 'partition',
       gone: false,
     },
-    (p) => job.editBoard('b1', p),
+    (p) => edits.editBoard('b1', p),
   ],
   [
     'a run',
@@ -153,13 +154,13 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       stopped: long,
       gone: false,
     },
-    (p) => job.editRun('b1', 'r1', p),
+    (p) => edits.editRun('b1', 'r1', p),
   ],
   [
     'a wide groove',
     wideFields,
     { face: 'A', near: long, width: odd, depth: long, gone: false },
-    (p) => job.editWide('b1', 'w1', p),
+    (p) => edits.editWide('b1', 'w1', p),
   ],
   [
     'a sheet',
@@ -182,9 +183,9 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       rough: long,
       gone: false,
     },
-    (p) => job.editStock('s1', p),
+    (p) => edits.editStock('s1', p),
   ],
-  ['a case', caseFields, wholeCase, (p) => job.editCase('c1', p)],
+  ['a case', caseFields, wholeCase, (p) => edits.editCase('c1', p)],
   [
     'a thing in a bay',
     insideFields,
@@ -202,16 +203,16 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       wide: long,
       gone: false,
     },
-    (p) => job.editInside('c1', 'i1', p),
+    (p) => edits.editInside('c1', 'i1', p),
   ],
   [
     'an opening as built',
     builtFields,
     { frontA: long, frontB: odd, backA: long, backB: odd, used: long },
-    (p) => job.editBuilt('c1', 'frame1w', p),
+    (p) => edits.editBuilt('c1', 'frame1w', p),
   ],
-  ['a part', partFields, { ...cutting, lies: 'free', share: 'A' }, (p) => job.editPart('c1~left', p)],
-  ['a piece', pieceFields, { asLength: odd, asWidth: long }, (p) => job.editPiece('c1~left', '1', p)],
+  ['a part', partFields, { ...cutting, lies: 'free', share: 'A' }, (p) => edits.editPart('c1~left', p)],
+  ['a piece', pieceFields, { asLength: odd, asWidth: long }, (p) => edits.editPiece('c1~left', '1', p)],
   [
     'work by hand',
     workFields,
@@ -225,19 +226,19 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       after: 'len',
       gone: false,
     },
-    (p) => job.editWork('h1', p),
+    (p) => edits.editWork('h1', p),
   ],
   [
     'a recipe',
     recipeFields,
     { stack: [l('1/8'), odd], scale: long, height: long, got: odd, note: 'n' },
-    (p) => job.editRecipe('stop~579d800~9d32', p),
+    (p) => edits.editRecipe('stop~579d800~9d32', p),
   ],
   [
     'an offcut',
     offcutFields,
     { stock: 's1', length: long, width: odd, gone: false },
-    (p) => job.editOffcut('o1', p),
+    (p) => edits.editOffcut('o1', p),
   ],
   [
     'a sheet of the plan',
@@ -258,47 +259,47 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       },
       gone: false,
     },
-    (p) => job.editSheet('p1', p),
+    (p) => edits.editSheet('p1', p),
   ],
   [
     'what is proved of a plan',
     layoutFields,
     { least: 0, proved: true, rests: 'a1b2' },
-    (p) => job.editLayout('s1', p),
+    (p) => edits.editLayout('s1', p),
   ],
   [
     'how wide a groove was cut',
     widthFields,
     { width: odd, depth: long },
-    (p) => job.editJoint('cut/c1~left/bottom~only/1', p),
+    (p) => edits.editJoint('cut/c1~left/bottom~only/1', p),
   ],
-  ['a spoiled piece', spoilFields, { spoiled: true }, () => job.spoilPiece('c1~left', '1', 1)],
-  ['a bank of drawers', bankFields, wholeBank, (p) => job.editBank('d1', p)],
+  ['a spoiled piece', spoilFields, { spoiled: true }, () => edits.spoilPiece('c1~left', '1', 1)],
+  ['a bank of drawers', bankFields, wholeBank, (p) => edits.editBank('d1', p)],
   [
     'a front',
     frontFields,
     { high: odd, weight: ratio(5n, 3n), boxHigh: long, stick: odd },
-    (p) => job.editFront('d1', 24, p),
+    (p) => edits.editFront('d1', 24, p),
   ],
   [
     'a column',
     columnFields,
     Object.fromEntries(Object.keys(columnFields).map((name) => [name, odd])),
-    (p) => job.editColumn('d1', 2, p),
+    (p) => edits.editColumn('d1', 2, p),
   ],
   [
     'a fitted front',
     fittedFields,
     { left: long, right: odd, usedLeft: long, usedRight: odd, held: long, trim: l('-1/64') },
-    (p) => job.editFitted({ bank: 'd1', column: 1, front: 3 }, p),
+    (p) => edits.editFitted({ bank: 'd1', column: 1, front: 3 }, p),
   ],
   [
     'a thing for a drawer',
     thingFields,
     { name: 'Quartz', tall: odd, long, heavy: ratio(5n, 2n), count: 4, bank: 'd1', front: 5, gone: false },
-    (p) => job.editThing('t1', p),
+    (p) => edits.editThing('t1', p),
   ],
-  ['a reason', letFields, { why: 'it is here' }, (p) => job.letAheadOf('cut/c1~left/len/1~2', `${p.why}`)],
+  ['a reason', letFields, { why: 'it is here' }, (p) => edits.letAheadOf('cut/c1~left/len/1~2', `${p.why}`)],
 ];
 
 describe.each(tables)('fieldAt: %s', (_, table, patch, edit) => {
@@ -356,17 +357,17 @@ describe('jobOf', () => {
   });
 
   test.each<[string, readonly Change[], (from: job.Job) => readonly unknown[]]>([
-    ['a case', job.editCase('c1', { gone: true }), (from) => from.cases],
-    ['a thing in a bay', job.editInside('c1', 'i1', { gone: true }), (from) => from.cases[0]?.inside ?? []],
-    ['work', job.editWork('h1', { gone: true }), (from) => from.work],
-    ['an offcut', job.editOffcut('o1', { gone: true }), (from) => from.offcuts],
+    ['a case', edits.editCase('c1', { gone: true }), (from) => from.cases],
+    ['a thing in a bay', edits.editInside('c1', 'i1', { gone: true }), (from) => from.cases[0]?.inside ?? []],
+    ['work', edits.editWork('h1', { gone: true }), (from) => from.work],
+    ['an offcut', edits.editOffcut('o1', { gone: true }), (from) => from.offcuts],
     [
       'a sheet of the plan',
-      job.editSheet('p1', { gone: true }),
+      edits.editSheet('p1', { gone: true }),
       (from) => from.sheets.filter((s) => !s.gone),
     ],
-    ['a sheet', job.editStock('s1', { gone: true }), (from) => from.stock],
-    ['a board', job.editBoard('b1', { gone: true }), (from) => from.boards],
+    ['a sheet', edits.editStock('s1', { gone: true }), (from) => from.stock],
+    ['a board', edits.editBoard('b1', { gone: true }), (from) => from.boards],
   ])('%s that is gone is not there, and comes back when the word is taken back', (_, gone, list) => {
     const back = gone.map((c): Change => (c.kind === 'edit' ? { ...c, value: null } : c));
     const listed = (more: readonly Change[]) =>
@@ -528,8 +529,8 @@ describe('near misses', () => {
 
   test('no part of a case has a name that a thing in its bays may have', () => {
     const whole = tables.flatMap(([name, , patch, edit]) => (name === 'a case' ? edit(patch) : []));
-    const sheet = job.editStock('sheeta', { readings: [l('3/4')], used: l('3/4') });
-    const sized = job.editCase('c1', {
+    const sheet = edits.editStock('sheeta', { readings: [l('3/4')], used: l('3/4') });
+    const sized = edits.editCase('c1', {
       hold: 'outside',
       width: l('40'),
       height: l('60'),
@@ -540,7 +541,7 @@ describe('near misses', () => {
     const usual = Object.entries(caseFields).flatMap(([name]) =>
       /Stock$|^has|^gone$|^hold$|^bays$|^(width|height|depth|feet|partitions|cleats|crosses|name)$/.test(name)
         ? []
-        : job.editCase('c1', { [name]: undefined }),
+        : edits.editCase('c1', { [name]: undefined }),
     );
     const log = entriesOf([...sheet, ...whole, ...usual, ...sized]);
     const { parts } = planOf(job.jobOf('j', fold(log).values), {});
@@ -551,7 +552,7 @@ describe('near misses', () => {
 
   test('a thing called as a part is refused when read, and named as unread: the part stands alone', () => {
     const kind = { kind: 'edit', path: 'cases/c1/inside/left/kind', value: 'fixed' } as const;
-    const read = job.jobOf('j', fold(entriesOf([...job.editCase('c1', { name: 'x' }), kind])).values);
+    const read = job.jobOf('j', fold(entriesOf([...edits.editCase('c1', { name: 'x' }), kind])).values);
     expect(read.unread).toEqual([kind.path]);
     expect(read.cases[0]?.inside).toEqual([]);
   });
@@ -559,7 +560,7 @@ describe('near misses', () => {
   test('a spoil taken back counts no more, and two makings spoiled come to two', () => {
     const spoils = (...changes: readonly Change[]) =>
       job.jobOf('j', fold(entriesOf(changes)).values).parts.x?.pieces['1']?.recuts ?? 0;
-    const [first, second] = [job.spoilPiece('x', '1', 1), job.spoilPiece('x', '1', 2)];
+    const [first, second] = [edits.spoilPiece('x', '1', 1), edits.spoilPiece('x', '1', 2)];
     const back = second.map((c): Change => (c.kind === 'edit' ? { ...c, value: null } : c));
     expect(spoils(...first)).toBe(1);
     expect(spoils(...first, ...first)).toBe(1);
@@ -633,21 +634,27 @@ describe('names of the language', () => {
   test('as ids they are ids and nothing else: the job is plain data and its plan is worked out', () => {
     const changes = [
       ...lower.flatMap((id) => [
-        ...job.editStock(id, { readings: [l('3/4')], used: l('3/4') }),
-        ...job.editCase(id, { width: l('30'), height: l('30'), depth: l('12'), sideStock: id, hasTop: true }),
-        ...job.editInside(id, id, { kind: 'fixed', bay: 1, at: l('10') }),
-        ...job.editBuilt(id, id, { used: l('28') }),
-        ...job.editBoard(id, { length: l('20'), across: l('10') }),
-        ...job.editRun(id, id, { spacing: 'pitch', count: 2 }),
-        ...job.editWork(id, { part: id, name: id, after: id }),
-        ...job.editOffcut(id, { stock: id, length: long, width: long }),
+        ...edits.editStock(id, { readings: [l('3/4')], used: l('3/4') }),
+        ...edits.editCase(id, {
+          width: l('30'),
+          height: l('30'),
+          depth: l('12'),
+          sideStock: id,
+          hasTop: true,
+        }),
+        ...edits.editInside(id, id, { kind: 'fixed', bay: 1, at: l('10') }),
+        ...edits.editBuilt(id, id, { used: l('28') }),
+        ...edits.editBoard(id, { length: l('20'), across: l('10') }),
+        ...edits.editRun(id, id, { spacing: 'pitch', count: 2 }),
+        ...edits.editWork(id, { part: id, name: id, after: id }),
+        ...edits.editOffcut(id, { stock: id, length: long, width: long }),
       ]),
       ...words.flatMap((word) => [
-        ...job.editPart(word, { machine: 'router' }),
-        ...job.editPiece(word, word, { asLength: l('3') }),
-        ...job.spoilPiece(word, word, 1),
-        ...job.editRecipe(word, { note: word }),
-        ...job.letAheadOf(`cut/${word}/${word}/${word}`, word),
+        ...edits.editPart(word, { machine: 'router' }),
+        ...edits.editPiece(word, word, { asLength: l('3') }),
+        ...edits.spoilPiece(word, word, 1),
+        ...edits.editRecipe(word, { note: word }),
+        ...edits.letAheadOf(`cut/${word}/${word}/${word}`, word),
       ]),
     ];
     const read = job.jobOf('j', fold(entriesOf(changes)).values);

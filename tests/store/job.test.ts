@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { inches } from '../../src/length/length';
+import { editBoard, editJob, editRun, editStock, editWide } from '../../src/store/edits';
 import type { Change, Json } from '../../src/store/entry';
-import { fieldAt } from '../../src/store/fields';
-import { editBoard, editJob, editRun, editStock, editWide, jobOf } from '../../src/store/job';
+import { jobOf } from '../../src/store/job';
 import { isMoment } from '../../src/store/kinds';
+import { fieldAt } from '../../src/store/paths';
 
 const valuesOf = (changes: readonly Change[]): Map<string, Json> => {
   const values = new Map<string, Json>();

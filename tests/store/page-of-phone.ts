@@ -1,8 +1,8 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory as Factory } from 'fake-indexeddb';
 import { afterEach, beforeEach } from 'vitest';
+import { editJob } from '../../src/store/edits';
 import type { Change } from '../../src/store/entry';
-import { editJob } from '../../src/store/job';
 import type { Journal } from '../../src/store/journal/journal';
 import { fold } from '../../src/store/log';
 import { openStore, type Store } from '../../src/store/store';

@@ -3,16 +3,16 @@ import { describe, expect, test } from 'vitest';
 import { equals } from '../../src/length/length';
 import { fromStored, toStored } from '../../src/length/stored';
 import { planOf } from '../../src/screens/plan';
-import type { Change, Entry } from '../../src/store/entry';
 import {
   editCase,
   editInside,
   editJob,
   editStock,
-  jobOf,
   spoilPiece,
   tickOf as tickAt,
-} from '../../src/store/job';
+} from '../../src/store/edits';
+import type { Change, Entry } from '../../src/store/entry';
+import { jobOf } from '../../src/store/job';
 import { type Folded, fold, inOrder, merge, undoable, undoOf } from '../../src/store/log';
 import { jointOf, noLongerFit, wouldChange } from '../../src/trade/setups/changes';
 import type { Operation } from '../../src/trade/setups/operation';

@@ -1,5 +1,6 @@
 import type { Length, Ratio } from '../../length/length';
-import { editBank, editFront, type Job } from '../../store/job';
+import { editBank, editFront } from '../../store/edits';
+import type { Job } from '../../store/job';
 import { stockOfBank } from '../../trade/boxes/drawers';
 import type { Bank, BankStock } from '../../trade/fronts/bank';
 import { frontNo } from '../../trade/fronts/bank';

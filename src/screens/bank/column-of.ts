@@ -1,6 +1,6 @@
 import { add, isPositive, type Length, less, longest, negate, subtract, zero } from '../../length/length';
+import { editFitted, tickOf } from '../../store/edits';
 import type { Change } from '../../store/entry';
-import { editFitted, tickOf } from '../../store/job';
 import { drawerPart } from '../../trade/boxes/bank-parts';
 import type { Bank } from '../../trade/fronts/bank';
 import { columnNo, type Fitted, fittedNo } from '../../trade/fronts/bank';

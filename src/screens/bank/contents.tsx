@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { inches, type Length, longest, type Ratio, ratio, zero } from '../../length/length';
-import { editThing, type InDrawer } from '../../store/job';
+import { editThing } from '../../store/edits';
+import type { InDrawer } from '../../store/job';
 import { loadOf, loadSays, tallestIn, whatDoesNotFit } from '../../trade/boxes/contents';
 import { drawerWeight } from '../../trade/boxes/drawer-weight';
 import { type Drawer, overDrawer, type WorkedDrawers } from '../../trade/boxes/drawers';

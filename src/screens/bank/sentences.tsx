@@ -1,6 +1,6 @@
 import { ratio } from '../../length/length';
+import { editBank, editFitted, editFront } from '../../store/edits';
 import type { Change } from '../../store/entry';
-import { editBank, editFitted, editFront } from '../../store/job';
 import { type Bank, type BankStock, frontNo, usualBank } from '../../trade/fronts/bank';
 import { revealsOf } from '../../trade/fronts/reveals';
 import { frontNumbers } from '../../trade/fronts/stands';

@@ -1,7 +1,8 @@
 import { asInches, asNumber, type Length, less, type Ratio } from '../../length/length';
 import { fromStored } from '../../length/stored';
+import { tickOf } from '../../store/edits';
 import type { Change } from '../../store/entry';
-import { type Job, tickOf } from '../../store/job';
+import type { Job } from '../../store/job';
 import type { Folded } from '../../store/log';
 import { drawersWarnings } from '../../trade/boxes/drawer-warnings';
 import { type BuyingBank, buyingOf } from '../../trade/buying/buying';

@@ -1,6 +1,7 @@
 import type { Length } from '../../length/length';
+import { editCase, editInside } from '../../store/edits';
 import type { Change } from '../../store/entry';
-import { editCase, editInside, type Job } from '../../store/job';
+import type { Job } from '../../store/job';
 import type { Case, Inside, Stock } from '../../trade/carcass/case';
 import type { CaseField } from '../../trade/carcass/problems';
 import type { Ask } from '../marks/ask';

@@ -10,7 +10,7 @@ import {
   subtract,
 } from '../../length/length';
 import { remainder } from '../../length/write';
-import { editBuilt } from '../../store/job';
+import { editBuilt } from '../../store/edits';
 import type { Built } from '../../trade/carcass/case';
 import { frameOf } from '../../trade/carcass/frame';
 import type { Worked } from '../../trade/carcass/parts';

@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import { writeLength } from '../../length/write';
+import { editCase, editInside } from '../../store/edits';
 import type { Change } from '../../store/entry';
-import { editCase, editInside, type Job, jobOf } from '../../store/job';
+import { type Job, jobOf } from '../../store/job';
 import { fold } from '../../store/log';
 import type { Worked } from '../../trade/carcass/parts';
 import { Bar, Segment } from '../../ui/bar';

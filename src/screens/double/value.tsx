@@ -1,8 +1,8 @@
 import { fromStored } from '../../length/stored';
 import type { Entry, Json } from '../../store/entry';
-import { fieldAt } from '../../store/fields';
 import { said } from '../../store/heads';
 import type { Job } from '../../store/job';
+import { fieldAt } from '../../store/paths';
 import { Given } from '../../ui/mixed';
 
 type SaidProps = { readonly entry: Entry; readonly job: Job };

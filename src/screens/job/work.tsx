@@ -1,4 +1,5 @@
-import { editBank, editCase, type Job } from '../../store/job';
+import { editBank, editCase } from '../../store/edits';
+import type { Job } from '../../store/job';
 import { BarButton } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';

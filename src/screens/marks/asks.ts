@@ -1,4 +1,4 @@
-import { editBoard, editPart, editRun, editWide } from '../../store/job';
+import { editBoard, editPart, editRun, editWide } from '../../store/edits';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
 import type { Ask } from './ask';
 import { machineNames } from './words';

@@ -1,6 +1,6 @@
 import type { Length } from '../../length/length';
+import { editRun, editWide } from '../../store/edits';
 import type { Change } from '../../store/entry';
-import { editRun, editWide } from '../../store/job';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from './ask';

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { isZero } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
-import { jointCut, tickOf } from '../../store/job';
+import { jointCut, tickOf } from '../../store/edits';
 import { Icon } from '../../ui/icon';
 import { Inline, Mixed, Remainder } from '../../ui/mixed';
 import { TickBox } from '../../ui/tick-box';

@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { forDrawing } from '../../length/length';
 import { writeLength } from '../../length/write';
-import { type PlanSheet, tickOf } from '../../store/job';
+import { tickOf } from '../../store/edits';
+import type { PlanSheet } from '../../store/job';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { placesOf } from '../../trade/sheets/tree';
 import { Bar } from '../../ui/bar';

@@ -1,5 +1,6 @@
+import { editOffcut } from '../../store/edits';
 import type { Change } from '../../store/entry';
-import { editOffcut, type Job, type PlanSheet } from '../../store/job';
+import type { Job, PlanSheet } from '../../store/job';
 import type { Folded } from '../../store/log';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { placesOf } from '../../trade/sheets/tree';

@@ -1,5 +1,6 @@
 import type { Length } from '../../length/length';
-import { editStock, type Job, type Stock } from '../../store/job';
+import { editStock } from '../../store/edits';
+import type { Job, Stock } from '../../store/job';
 import { type Grain, usualSheets } from '../../trade/sheets/stock';
 import type { Ask } from '../marks/ask';
 

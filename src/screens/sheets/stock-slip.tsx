@@ -1,4 +1,5 @@
-import { editStock, type Stock } from '../../store/job';
+import { editStock } from '../../store/edits';
+import type { Stock } from '../../store/job';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../marks/ask';

@@ -1,6 +1,7 @@
 import type { Length } from '../../length/length';
+import { editLayout, editOffcut, editSheet } from '../../store/edits';
 import type { Change } from '../../store/entry';
-import { editLayout, editOffcut, editSheet, type Job, type PlanSheet } from '../../store/job';
+import type { Job, PlanSheet } from '../../store/job';
 import { liftedFirst } from '../../trade/sheets/carry';
 import { type LaidSheet, laidSheetsOf, wasteNamed } from '../../trade/sheets/laid-sheet';
 import { type LayProblem, layProblemOf, sheetCost } from '../../trade/sheets/lay-problem';

@@ -1,6 +1,7 @@
 import { type Length, longest, subtract, zero } from '../../length/length';
 import { writeLength } from '../../length/write';
-import { editSheet, type PlanSheet, tickOf } from '../../store/job';
+import { editSheet, tickOf } from '../../store/edits';
+import type { PlanSheet } from '../../store/job';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { placesOf, withBranch } from '../../trade/sheets/tree';
 import {

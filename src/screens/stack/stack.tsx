@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { add, type Length, subtract, zero } from '../../length/length';
 import { writeDecimal } from '../../length/write';
-import { editRecipe } from '../../store/job';
+import { editRecipe } from '../../store/edits';
 import { leastBuried } from '../../trade/joints/rabbets';
 import { spreadShims } from '../../trade/stacks/spread';
 import { type Stack, stackFor } from '../../trade/stacks/stack';

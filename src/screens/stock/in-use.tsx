@@ -1,6 +1,7 @@
 import { equals, type Length, longest } from '../../length/length';
 import { writeDecimal } from '../../length/write';
-import { editStock, type Stock } from '../../store/job';
+import { editStock } from '../../store/edits';
+import type { Stock } from '../../store/job';
 import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { TakeUp } from '../cuts/take-up';

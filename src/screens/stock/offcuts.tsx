@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { editOffcut, type Offcut, type Stock } from '../../store/job';
+import { editOffcut } from '../../store/edits';
+import type { Offcut, Stock } from '../../store/job';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';

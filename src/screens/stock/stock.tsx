@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { less, longest } from '../../length/length';
 import { writeDecimal, writeLength } from '../../length/write';
-import { editStock } from '../../store/job';
+import { editStock } from '../../store/edits';
 import { leastSpreadToWarn } from '../../trade/grooves/fit';
 import { Bar, BarButton, Segment } from '../../ui/bar';
 import { Icon } from '../../ui/icon';

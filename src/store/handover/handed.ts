@@ -1,8 +1,8 @@
 import { err, ok, type Result } from '../../length/result';
 import type { Entry } from '../entry';
-import { isId } from '../fields';
 import { type FileError, type JobFile, mostBytes, readJobFile, writeJobFile } from '../file';
 import { keyOf } from '../log';
+import { isId } from '../paths';
 import { beyond, type Known, knownIn, together } from './known';
 
 /** Version of the text that carries changes alone. */

@@ -1,0 +1,119 @@
+import { bankFields, columnFields, fittedFields, frontFields, thingFields } from './bank-fields';
+import {
+  boardFields,
+  builtFields,
+  caseFields,
+  type Field,
+  insideFields,
+  jobFields,
+  layoutFields,
+  letFields,
+  offcutFields,
+  partFields,
+  pieceFields,
+  recipeFields,
+  runFields,
+  sheetFields,
+  spoilFields,
+  stockFields,
+  wideFields,
+  widthFields,
+  workFields,
+} from './fields';
+
+const idShape = /^[a-z0-9]{1,24}$/;
+export const isId = (word: string | undefined): word is string => word !== undefined && idShape.test(word);
+
+/** A part, a copy, a cut or a setup: ids joined by `~`. */
+const keyShape = /^[A-Za-z0-9~]{1,60}$/;
+const isKey = (word: string | undefined): word is string => word !== undefined && keyShape.test(word);
+
+/** Words that name the parts of a case and the grooves in them: a thing in a bay has an id of its own. */
+const named =
+  /^(left|right|bottom|top|back|cleat|stile|middle|railtop|railbottom|toe|loose|edge(front|left|right)|base(rail|cross)|bench|partition\d*|p\d+)$/;
+const isOwnId = (word: string | undefined): word is string => isId(word) && !named.test(word);
+
+/** A front of a bank, from the top; a column, from the left. */
+const isFront = (word: string | undefined): word is string =>
+  word !== undefined && /^f([1-9]|1\d|2[0-4])$/.test(word);
+const isColumn = (word: string | undefined): word is string =>
+  word !== undefined && /^c([1-9]|1\d|2[0-4])$/.test(word);
+
+/** Which making of a copy: `g1` the first. */
+const isMaking = (word: string | undefined): word is string => word !== undefined && /^g[1-9]\d?$/.test(word);
+
+type Shape = {
+  readonly ids: readonly ((word: string | undefined) => word is string)[];
+  readonly fields: object;
+  /** Tables that hang under each thing of this one. */
+  readonly under?: Readonly<Record<string, Shape>>;
+};
+
+/** Every table of a job: what its ids look like, its fields, and the tables under it. */
+const tables: Readonly<Record<string, Shape>> = {
+  stock: { ids: [isId], fields: stockFields },
+  offcuts: { ids: [isId], fields: offcutFields },
+  sheets: { ids: [isId], fields: sheetFields },
+  layouts: { ids: [isId], fields: layoutFields },
+  work: { ids: [isId], fields: workFields },
+  recipes: { ids: [isKey], fields: recipeFields },
+  let: { ids: [isKey, isKey, isKey], fields: letFields },
+  parts: {
+    ids: [isKey],
+    fields: partFields,
+    under: {
+      pieces: {
+        ids: [isKey],
+        fields: pieceFields,
+        under: { spoils: { ids: [isMaking], fields: spoilFields } },
+      },
+    },
+  },
+  widths: { ids: [isKey, isKey, isKey], fields: widthFields },
+  banks: {
+    ids: [isId],
+    fields: bankFields,
+    under: {
+      fronts: { ids: [isFront], fields: frontFields },
+      columns: {
+        ids: [isColumn],
+        fields: columnFields,
+        under: { fitted: { ids: [isFront], fields: fittedFields } },
+      },
+    },
+  },
+  things: { ids: [isId], fields: thingFields },
+  boards: {
+    ids: [isId],
+    fields: boardFields,
+    under: { runs: { ids: [isId], fields: runFields }, wides: { ids: [isId], fields: wideFields } },
+  },
+  cases: {
+    ids: [isId],
+    fields: caseFields,
+    under: { inside: { ids: [isOwnId], fields: insideFields }, built: { ids: [isId], fields: builtFields } },
+  },
+};
+
+/** The field a path names, or undefined when the path is none of a job's. */
+export function fieldAt(path: string): Field<unknown> | undefined {
+  const [kind, ...rest] = path.split('/');
+  if (kind === undefined) return undefined;
+  if (rest.length === 0) return own(jobFields, kind);
+  return Object.hasOwn(tables, kind) ? within(tables[kind], rest) : undefined;
+}
+
+function within(shape: Shape | undefined, path: readonly string[]): Field<unknown> | undefined {
+  if (!shape?.ids.every((is, k) => is(path[k]))) return undefined;
+  const [name, ...rest] = path.slice(shape.ids.length);
+  if (rest.length === 0) return own(shape.fields, name);
+  return name !== undefined && shape.under && Object.hasOwn(shape.under, name)
+    ? within(shape.under[name], rest)
+    : undefined;
+}
+
+function own(table: object, name: string | undefined): Field<unknown> | undefined {
+  return name !== undefined && Object.hasOwn(table, name)
+    ? (table as Record<string, Field<unknown>>)[name]
+    : undefined;
+}
