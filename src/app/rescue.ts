@@ -1,8 +1,9 @@
 import { writeBackup } from '../store/backup';
 import type { Entry } from '../store/entry';
 import type { Journal } from '../store/journal/journal';
-import { keptOf, pairsIn } from '../store/journal/row';
+import { keptOf } from '../store/journal/row';
 import { readShop } from '../store/shop-rows';
+import { pairsIn } from '../store/values';
 import { likesOf } from './ways';
 
 export { shareFile } from './share';

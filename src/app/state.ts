@@ -182,7 +182,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     if (what === 'settings') void values.catchUp();
   });
   store.onRestored((entries) => void cameBack(entries).then(evenOut));
-  store.onValues(() => void values.catchUp());
+  store.onValues(() => void values.load());
   store.onKeptIn((now) => {
     keptIn.value = now;
   });

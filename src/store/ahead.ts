@@ -1,8 +1,8 @@
-import type { Entry, Json } from './entry';
+import type { Entry } from './entry';
 import { type Row, rowKey } from './journal/row';
 import type { Aside } from './migrations';
 import { isOwn, nameKey } from './own-keys';
-import type { ValueStore } from './values';
+import { type Stamped, takeLater, type ValueStore } from './values';
 
 /** What the journal holds and the database does not have yet: it is read as if it stood there. */
 export type Ahead = {
@@ -15,12 +15,10 @@ export type Ahead = {
   readonly jobs: () => readonly string[];
   readonly log: (job: string) => readonly Entry[];
   readonly asides: () => readonly Aside[];
-  /** Settings or figures of the shop by key; null is one taken away. */
-  readonly values: (of: ValueStore) => ReadonlyMap<string, Json>;
+  /** Settings or figures of the shop by key, with when: the database may have a later word. */
+  readonly values: (of: ValueStore) => ReadonlyMap<string, Stamped>;
   /** The database took a newer word of these. */
   readonly overtaken: (rows: readonly Row[]) => void;
-  /** Another page may have written newer ones. */
-  readonly forgetValues: () => void;
   /** Goes up each time this page writes into one copy alone. */
   readonly turn: () => number;
   /** The journal did not take what the database took. */
@@ -34,8 +32,8 @@ export type Ahead = {
 type Building = {
   log: Map<string, Map<string, Entry>>;
   aside: Map<string, Aside>;
-  settings: Map<string, Json>;
-  shop: Map<string, Json>;
+  settings: Map<string, Stamped>;
+  shop: Map<string, Stamped>;
 };
 
 const nothing = (): Building => ({
@@ -51,7 +49,7 @@ function take(to: Building, row: Row): void {
     to.log.set(row[1].job, own.set(rowKey(row[1]), row[1]));
   } else if (row[0] === 'aside') to.aside.set(JSON.stringify(row[1].row), row[1]);
   else if ((row[0] === 'settings' || row[0] === 'shop') && !isOwn(row[1]) && row[1] !== nameKey)
-    to[row[0]].set(row[1], row[2]);
+    takeLater(to[row[0]], row[1], { value: row[2], at: row[3] ?? '' });
 }
 
 export function makeAhead(): Ahead {
@@ -80,10 +78,6 @@ export function makeAhead(): Ahead {
     values: (of) => kept[of],
     overtaken: (rows) => {
       for (const row of rows) if (row[0] === 'settings' || row[0] === 'shop') kept[row[0]].delete(row[1]);
-    },
-    forgetValues: () => {
-      kept.settings.clear();
-      kept.shop.clear();
     },
     turn: () => turn,
     missed: () => {

@@ -50,7 +50,8 @@ async function evenNow(here: Here): Promise<number> {
   await here.filled();
   await layBy(connection);
   if (!journal) return 0;
-  const back = here.unfilled() ? await fill(here, journal) : 0;
+  const refilled = here.unfilled();
+  const back = refilled ? await fill(here, journal) : 0;
   if (back === undefined) {
     here.setKeptIn('database');
     return 0;
@@ -61,11 +62,11 @@ async function evenNow(here: Here): Promise<number> {
     const show = (rows: readonly Row[]) => {
       told = ahead.show(rows) || told;
     };
-    const { restored, both, values } = await evenOut({ connection, journal, began: here.now(), show });
+    const { restored, both, values } = await evenOut({ connection, journal, show });
     if (both) ahead.clear(turn);
     // what the journal took alone meanwhile waits for the next time
     if (ahead.turn() === turn) here.setKeptIn(both ? 'both' : 'database');
-    if (values) here.tookValues();
+    if (values || refilled) here.tookValues();
     // whoever asked for it, the screen hears
     if (back + restored > 0) here.restored(back + restored);
     return back + restored;
@@ -88,6 +89,7 @@ export async function fillBehind({ ahead, connection, ...here }: Here, rows: rea
   try {
     await connection.write((db) => restore(db, rows), 'long');
     ahead.clear(ahead.turn());
+    here.tookValues();
   } catch {
     ahead.beside();
     here.setKeptIn('journal');

@@ -4,6 +4,7 @@ import type { Entry } from './entry';
 import type { Journal } from './journal/journal';
 import type { Pages } from './pages';
 import type { KeptIn } from './store';
+import { laterThan } from './values';
 
 /** How the database and the journal beside it stand, as one page knows it. */
 export type Keeper = {
@@ -11,6 +12,9 @@ export type Keeper = {
   /** The name a change goes by that the journal alone takes. */
   readonly aloneName: string;
   readonly ahead: Ahead;
+  /** A moment later than any seen in either copy, ISO 8601: a clock set back makes nothing older than it is. */
+  readonly stamp: () => string;
+  readonly sawStamp: (at: string) => void;
   /** Ends when an emptied database is filled, or cannot be: before that nothing is written. */
   readonly filled: () => Promise<void>;
   readonly fillWith: (filling: Promise<void>) => void;
@@ -39,7 +43,10 @@ export type Here = {
   readonly pages: Pages;
 } & Keeper;
 
-export function keeperOf(journal: Journal | undefined, aloneName: string): Keeper {
+type Around = { readonly aloneName: string; readonly now: () => string };
+
+export function keeperOf(journal: Journal | undefined, { aloneName, now }: Around): Keeper {
+  let latest = '';
   let keptIn: KeptIn = journal ? 'both' : 'database';
   const heard: ((keptIn: KeptIn) => void)[] = [];
   const counts = new Map<string, number>();
@@ -52,6 +59,13 @@ export function keeperOf(journal: Journal | undefined, aloneName: string): Keepe
     journal,
     aloneName,
     ahead: makeAhead(),
+    stamp: () => {
+      latest = laterThan(latest, now());
+      return latest;
+    },
+    sawStamp: (at) => {
+      if (at > latest) latest = at;
+    },
     filled: () => filling,
     fillWith: (now) => {
       filling = now;

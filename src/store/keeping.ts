@@ -6,7 +6,7 @@ import type { Row } from './journal/row';
 import type { Here } from './keeper';
 import { aloneKey, behindKey } from './own-keys';
 import { freed } from './reserve';
-import { laterThan, putValue, type Stamped, type ValueRow, type ValueStore } from './values';
+import { putValue, type ValueRow, type ValueStore } from './values';
 import { sent, strict, whole } from './whole';
 import {
   type Added,
@@ -24,7 +24,7 @@ type Keep<T> = {
   readonly work: (db: Database) => Promise<Result<T, SaveError>>;
   readonly rows: (value: T) => readonly Row[];
   /** What the journal notes besides when it takes the change alone. */
-  readonly note?: (now: string) => readonly Row[];
+  readonly note?: () => readonly Row[];
   /** What an earlier try of it that ended unheard has kept after all. */
   readonly after?: (db: Database) => Promise<T | undefined>;
   /** What it comes to without the database; undefined where it cannot be had so. */
@@ -42,7 +42,7 @@ async function kept<T>(here: Here, keep: Keep<T>): Promise<Result<T, SaveError>>
   const done = await tried(here, keep);
   if ('broken' in done) {
     const value = alone?.();
-    const noted = note?.(here.now()) ?? [];
+    const noted = note?.() ?? [];
     if (value === undefined || !(await here.journal?.append([...rows(value), ...noted])))
       return err(done.broken);
     here.ahead.take(rows(value));
@@ -61,10 +61,9 @@ async function kept<T>(here: Here, keep: Keep<T>): Promise<Result<T, SaveError>>
 
 /** The journal missed something: noted in the database, for a start that finds both of the same length. */
 function missed(here: Here): void {
-  const first = here.keptIn() === 'both';
   here.setKeptIn('database');
   here.ahead.missed();
-  if (here.journal && first)
+  if (here.journal)
     void here.connection.write((db) => note(db, behindKey, here.now())).catch(() => undefined);
 }
 
@@ -108,6 +107,9 @@ const logRows = (entries: readonly Entry[]): readonly Row[] => entries.map((entr
 /** What was written of an act before, also by an earlier call: tried again, it is there once. */
 const triesOf = new WeakMap<NewAct, (readonly Entry[])[]>();
 
+/** What the journal was given of an act to take alone: it may have it, though it did not say so in time. */
+const aloneOf = new WeakMap<NewAct, { readonly ok: true; readonly value: readonly Entry[] }>();
+
 /** The last act of each job that is on its way. */
 const onTheWay = new WeakMap<Here, Map<string, Promise<unknown>>>();
 
@@ -126,7 +128,8 @@ async function keepNow(here: Here, act: NewAct): Promise<Result<readonly Entry[]
   const done = await kept(here, {
     tell: act.job,
     work: async (db) => {
-      const written = await writeAct(db, here, { act, tried: tries, after: here.last(act.job) });
+      const made = aloneOf.get(act)?.value;
+      const written = await writeAct(db, here, { act, tried: tries, after: here.last(act.job), made });
       // at once: another act may find the database emptied before the journal has this one
       if (written.ok) here.seen(act.job, written.value);
       return written;
@@ -135,11 +138,14 @@ async function keepNow(here: Here, act: NewAct): Promise<Result<readonly Entry[]
     rows: logRows,
     alone: () => {
       // under a name of this page alone: nobody else takes that place in the log
-      const made = prepareAct({ device: here.aloneName, now: here.now }, act, here.last(act.job));
-      if (made.ok) here.seen(act.job, made.value);
-      return made.ok ? made.value : undefined;
+      const made =
+        aloneOf.get(act) ?? prepareAct({ ...here, device: here.aloneName }, act, here.last(act.job));
+      if (!made.ok) return undefined;
+      aloneOf.set(act, made);
+      here.seen(act.job, made.value);
+      return made.value;
     },
-    note: (now) => [['settings', aloneKey, true, now]],
+    note: () => [['settings', aloneKey, true, here.stamp()]],
   });
   if (done.ok) here.seen(act.job, done.value);
   return done;
@@ -162,8 +168,8 @@ export async function keepEntries(here: Here, incoming: Incoming): Promise<Resul
   return done.ok ? ok(done.value.entries.length) : done;
 }
 
-/** Of each setting and figure the word asked for last, and the stamp of the last one kept. */
-const asked = new WeakMap<Here, Map<string, Stamped>>();
+/** Of each setting and figure the word asked for last. */
+const asked = new WeakMap<Here, Map<string, Json>>();
 
 /** One tried again writes the word asked for last: never an older over a newer. */
 export async function keepValue(
@@ -171,16 +177,14 @@ export async function keepValue(
   [store, key, value]: readonly [ValueStore, string, Json],
 ): Promise<Result<null, SaveError>> {
   const name = `${store} ${key}`;
-  const words = asked.get(here) ?? new Map<string, Stamped>();
-  const last = () => words.get(name) ?? { value, at: '' };
-  asked.set(here, words.set(name, { value, at: last().at }));
+  const words = asked.get(here) ?? new Map<string, Json>();
+  asked.set(here, words.set(name, value));
+  const last = (): Json => words.get(name) ?? null;
   const done = await kept(here, {
     tell: 'settings',
-    work: async (db) => ok(await putValue(db, store, key, { value: last().value, at: here.now() })),
+    work: async (db) => ok(await putValue(db, store, key, { value: last(), at: here.stamp() })),
     rows: (row) => [row],
-    alone: (): ValueRow => [store, key, last().value, laterThan(last().at, here.now())],
+    alone: (): ValueRow => [store, key, last(), here.stamp()],
   });
-  if (!done.ok) return done;
-  words.set(name, { value: last().value, at: done.value[3] });
-  return ok(null);
+  return done.ok ? ok(null) : done;
 }

@@ -3,6 +3,7 @@ import { type Database, saveError } from './db';
 import type { Entry } from './entry';
 import { fold, inOrder } from './log';
 import type { Schema } from './migrations';
+import { behindKey } from './own-keys';
 import { readEntry } from './rows';
 import { reading, sent, strict, whole } from './whole';
 
@@ -47,9 +48,11 @@ type Bad = { readonly row: unknown; readonly why: string };
 
 /** In one transaction: kept, never in the way. */
 async function setAside(db: Database, job: string, bad: readonly Bad[]): Promise<void> {
-  const tx = db.transaction(['log', 'aside'], 'readwrite', strict);
+  const tx = db.transaction(['log', 'aside', 'settings'], 'readwrite', strict);
   const [log, aside] = [tx.objectStore('log'), tx.objectStore('aside')];
   await whole(tx, async () => {
+    // the journal may have them whole
+    sent(tx.objectStore('settings').put(true, behindKey));
     for (const { row, why } of bad) {
       const { device, count } = row as Entry;
       const key: [string, string, number] = [job, device, count];

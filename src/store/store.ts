@@ -11,9 +11,11 @@ import type { Row } from './journal/row';
 import { type Here, type Keeper, keeperOf } from './keeper';
 import { keepAct, keepEntries, keepValue } from './keeping';
 import type { Aside } from './migrations';
+import { nameKey } from './own-keys';
 import { pagesOn } from './pages';
 import { isId } from './paths';
 import type { JobLine, Loaded } from './reads';
+import { latestOf, stampedIn, valueStores } from './values';
 import { viewOf } from './view';
 import { reading, strict, whole } from './whole';
 import type { NewAct } from './writes';
@@ -92,7 +94,7 @@ export type StoreOptions = {
 /** Opens everything kept on this phone; a database the browser wiped is filled again from the journal first. */
 export async function openStore(options: StoreOptions): Promise<Result<Store, OpenError>> {
   const { name = 'knifeline', journal, onGone = () => undefined, patience = 3000 } = options;
-  const keeper = keeperOf(journal, options.randomId());
+  const keeper = keeperOf(journal, { aloneName: options.randomId(), now: options.now });
   try {
     const { refill, toFill } = filler(keeper);
     const opened = await connect({ name, onGone, patience, refill });
@@ -112,9 +114,6 @@ async function storeAt(
   try {
     const device = connection.readOnly() ? randomId() : await nameOfPhone(connection, keeper, randomId);
     const here = { connection, device, now, pages: pagesOn(name), ...keeper };
-    here.pages.hear((what) => {
-      if (what === 'settings' && !keeper.ahead.all()) keeper.ahead.forgetValues();
-    });
     if (toFill) keeper.fillWith(fillBehind(here, toFill));
     return ok(storeOn(here));
   } catch (error) {
@@ -128,7 +127,7 @@ async function storeAt(
  * and written behind the screens; ten thousand rows take a database some seconds.
  */
 function filler(keeper: Keeper) {
-  const { journal, ahead, restored, unfilled } = keeper;
+  const { journal, ahead, restored, unfilled, sawStamp } = keeper;
   let tries = 0;
   let stands = false;
   let rows: readonly Row[] | undefined;
@@ -148,6 +147,7 @@ function filler(keeper: Keeper) {
     toFill: () => {
       stands = true;
       if (rows) ahead.show(rows, 'all');
+      for (const row of rows ?? []) if (row[0] === 'settings' || row[0] === 'shop') sawStamp(row[3] ?? '');
       return rows;
     },
   };
@@ -156,7 +156,7 @@ function filler(keeper: Keeper) {
 /** The phone's own name; a new one goes to the journal too. */
 async function nameOfPhone(
   { write }: Connection,
-  { journal }: Keeper,
+  { journal, sawStamp }: Keeper,
   randomId: () => string,
 ): Promise<string> {
   let made: string | undefined;
@@ -164,17 +164,23 @@ async function nameOfPhone(
     made ??= randomId();
     return made;
   };
-  const device = await write((db) => deviceOf(db, make));
-  if (device === made) await journal?.append([['settings', 'device', device]]);
+  const device = await write((db) => deviceOf(db, make, sawStamp));
+  if (device === made) await journal?.append([['settings', nameKey, device]]);
   return device;
 }
 
-async function deviceOf(db: Database, randomId: () => string): Promise<string> {
-  const tx = db.transaction('settings', 'readwrite', strict);
+async function deviceOf(
+  db: Database,
+  randomId: () => string,
+  sawStamp: (at: string) => void,
+): Promise<string> {
+  const tx = db.transaction(valueStores, 'readwrite', strict);
   return whole(tx, async () => {
-    const found = await tx.store.get('device');
+    sawStamp(latestOf(await stampedIn(tx)));
+    const settings = tx.objectStore('settings');
+    const found = await settings.get(nameKey);
     const device = typeof found === 'string' && isId(found) ? found : randomId();
-    if (found !== device) await tx.store.put(device, 'device');
+    if (found !== device) await settings.put(device, nameKey);
     return device;
   });
 }

@@ -17,8 +17,18 @@ type ReadStore = {
 };
 type Stores = { readonly objectStore: (name: ValueStore) => unknown };
 
+/** Of two words the later stands; of two that do not say when, the one given last. */
+export function takeLater(values: Map<string, Stamped>, key: string, now: Stamped): void {
+  const before = values.get(key);
+  if (!before || before.at <= now.at) values.set(key, now);
+}
+
+/** Values as screens read them: none that was taken away. */
+export const pairsIn = (values: Values): ReadonlyMap<string, Json> =>
+  new Map([...values].flatMap(([key, { value }]) => (value === null ? [] : [[key, value] as const])));
+
 /** Everything of a store of keys, in a transaction. */
-async function pairsIn(tx: Stores, name: ValueStore): Promise<ReadonlyMap<string, Json>> {
+async function allIn(tx: Stores, name: ValueStore): Promise<ReadonlyMap<string, Json>> {
   const store = tx.objectStore(name) as ReadStore;
   const keys = await store.getAllKeys();
   const all = await store.getAll();
@@ -27,8 +37,8 @@ async function pairsIn(tx: Stores, name: ValueStore): Promise<ReadonlyMap<string
 
 /** What the database has, in a transaction over both stores, with when; also what was taken away. */
 export async function stampedIn(tx: Stores): Promise<Readonly<Record<ValueStore, Values>>> {
-  const settings = await pairsIn(tx, 'settings');
-  const shop = await pairsIn(tx, 'shop');
+  const settings = await allIn(tx, 'settings');
+  const shop = await allIn(tx, 'shop');
   const stampedOf = (name: ValueStore, pairs: ReadonlyMap<string, Json>): Values => {
     const prefix = stampKey(name, '');
     const stamped = [...settings.keys()].flatMap((key) =>
@@ -45,10 +55,15 @@ export async function stampedIn(tx: Stores): Promise<Readonly<Record<ValueStore,
   return { settings: stampedOf('settings', settings), shop: stampedOf('shop', shop) };
 }
 
-/** The settings or figures a screen reads. */
-export async function pairsOf(db: Database, name: ValueStore): Promise<ReadonlyMap<string, Json>> {
-  const pairs = await pairsIn(reading(db.transaction(name)), name);
-  return new Map([...pairs].filter(([key]) => !isOwn(key)));
+/** The settings or figures of the database. */
+export async function valuesOf(db: Database, name: ValueStore): Promise<Values> {
+  return (await stampedIn(reading(db.transaction(valueStores))))[name];
+}
+
+/** The latest moment anything was written at. */
+export function latestOf(all: Readonly<Record<ValueStore, Values>>): string {
+  const stamps = valueStores.flatMap((name) => [...all[name].values()].map(({ at }) => at));
+  return stamps.reduce((latest, at) => Math.max(at, latest), '');
 }
 
 /** A moment, but later than another: a clock set back makes nothing older than it is. */

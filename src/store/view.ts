@@ -5,7 +5,7 @@ import { fold, inOrder, merge } from './log';
 import { type JobLine, lastFirst, lineFields, listJobs, load, readable, since } from './reads';
 import { readShop } from './shop-rows';
 import type { Store } from './store';
-import { pairsOf, type ValueStore } from './values';
+import { pairsIn, type Stamped, takeLater, type ValueStore, valuesOf } from './values';
 import { reading } from './whole';
 
 type View = Pick<Store, 'load' | 'since' | 'jobs' | 'aside' | 'setting' | 'settings' | 'shop'>;
@@ -42,11 +42,9 @@ export function viewOf({ connection, ahead, seen }: Here): View {
 
   const values = async (of: ValueStore): Promise<ReadonlyMap<string, Json>> => {
     const more = ahead.values(of);
-    const kept = new Map(await read((db) => pairsOf(db, of), new Map<string, Json>()));
-    for (const [key, value] of more)
-      if (value === null) kept.delete(key);
-      else kept.set(key, value);
-    return kept;
+    const kept = new Map(await read((db) => valuesOf(db, of), new Map<string, Stamped>()));
+    for (const [key, one] of more) takeLater(kept, key, one);
+    return pairsIn(kept);
   };
 
   return {

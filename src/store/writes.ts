@@ -26,6 +26,8 @@ export type Trying = {
   readonly tried: (readonly Entry[])[];
   /** Greatest count the page has seen of the job: an emptied database begins no count anew. */
   readonly after: number;
+  /** Its entries, where the journal may have them already. */
+  readonly made?: readonly Entry[] | undefined;
 };
 
 /**
@@ -35,18 +37,18 @@ export type Trying = {
 export async function writeAct(
   db: Database,
   writer: Writer,
-  { act, tried, after }: Trying,
+  { act, tried, after, made: before }: Trying,
 ): Promise<Result<readonly Entry[], SaveError>> {
   const tx = db.transaction(['jobs', 'log'], 'readwrite', strict);
   const [jobs, log] = [tx.objectStore('jobs'), tx.objectStore('log')];
   return whole(tx, async () => {
     const known = await jobs.getKey(act.job);
     // only after the first answer is it this write's turn: what was tried before has ended by then
-    for (const before of tried) if (await isThere(log, before)) return ok(before);
+    for (const one of before ? [...tried, before] : tried) if (await isThere(log, one)) return ok(one);
     const last = await log.index('byCount').openKeyCursor(byCount(act.job), 'prev');
     const there = last ? Number((last.key as [string, number])[1]) : 0;
     const changes = await sayingOver(log, act);
-    const made = prepareAct(writer, { ...act, changes }, Math.max(there, after));
+    const made = before ? ok(before) : prepareAct(writer, { ...act, changes }, Math.max(there, after));
     if (!made.ok) return made;
     tried.push(made.value);
     if (known === undefined) sent(jobs.add({ id: act.job, made: made.value[0]?.at ?? writer.now() }));

@@ -2,7 +2,7 @@ import type { Connection, Database } from '../db';
 import type { Entry } from '../entry';
 import type { Aside } from '../migrations';
 import { aloneKey, behindKey } from '../own-keys';
-import { evenValues, stampedIn, type ValueRow } from '../values';
+import { evenValues, stampedIn, type ValueRow, type ValueStore, type Values } from '../values';
 import { reading, sent, strict, whole } from '../whole';
 import type { Journal, Summary } from './journal';
 import { restore, stores, withoutId } from './restore';
@@ -15,6 +15,8 @@ export type Difference = {
   readonly toJournal: readonly ValueRow[];
   /** Rows of logs and rows set aside of either copy, given the journal's; undefined when both hold the same. */
   readonly rows: ((theirs: readonly Row[]) => Lacking) | undefined;
+  /** What stood at `behindKey`. */
+  readonly noted: unknown;
 };
 
 type Lacking = { readonly toDatabase: readonly Row[]; readonly toJournal: readonly Row[] };
@@ -24,21 +26,31 @@ export async function differenceOf(db: Database, summary: Summary): Promise<Diff
   const tx = reading(db.transaction(stores));
   const ours = await stampedIn(tx);
   const [settings, shop] = [
-    evenValues('settings', ours.settings, summary.settings),
-    evenValues('shop', ours.shop, summary.shop),
+    evenValues('settings', ours.settings, asNoted('settings', summary)),
+    evenValues('shop', ours.shop, asNoted('shop', summary)),
   ];
   const values = {
     toDatabase: [...settings.toDatabase, ...shop.toDatabase],
     toJournal: [...settings.toJournal, ...shop.toJournal],
   };
-  const behind = (await tx.objectStore('settings').getKey(behindKey)) !== undefined;
+  const noted = await tx.objectStore('settings').get(behindKey);
+  const behind = noted !== undefined;
   const alone = (summary.settings.get(aloneKey)?.value ?? null) !== null;
   const log = tx.objectStore('log');
   const asides: readonly Aside[] = await tx.objectStore('aside').getAll();
-  const same = !behind && (await holdsThe(summary.sum, { log, asides, whole: alone }));
-  if (same) return { ...values, rows: undefined };
+  const jobs = new Set(await tx.objectStore('jobs').getAllKeys());
+  const same = !behind && (await holdsThe(summary.sum, { log, asides, jobs, whole: alone }));
+  if (same) return { ...values, noted, rows: undefined };
   const entries = await log.getAll();
-  return { ...values, rows: (theirs) => lackingOf(entries, asides, theirs) };
+  return { ...values, noted, rows: (theirs) => lackingOf(entries, asides, theirs) };
+}
+
+/** Before lines said when they were written, a note said of which the database had not taken the last word. */
+function asNoted(of: ValueStore, summary: Summary): Values {
+  const isNoted = (key: string) => (summary.settings.get(`alone/${of}/${key}`)?.value ?? null) !== null;
+  return new Map(
+    [...summary[of]].map(([key, now]) => [key, now.at === '' && isNoted(key) ? { ...now, at: '0' } : now]),
+  );
 }
 
 function lackingOf(entries: readonly Entry[], asides: readonly Aside[], theirs: readonly Row[]): Lacking {
@@ -74,13 +86,14 @@ type Ours = {
     readonly getAllKeys: () => Promise<readonly Key[]>;
   };
   readonly asides: readonly Aside[];
+  readonly jobs: ReadonlySet<string>;
   readonly whole: boolean;
 };
 
 /** Rows that were moved out of the log count with it: the journal holds them where they were. */
-async function holdsThe(sum: Sum, { log, asides, whole }: Ours): Promise<boolean> {
+async function holdsThe(sum: Sum, { log, asides, jobs, whole }: Ours): Promise<boolean> {
   const count = await log.count();
-  const moved = asides.flatMap(({ row }) => keyOfRow(row));
+  const moved = asides.filter(({ from }) => jobs.has(from)).flatMap(({ row }) => keyOfRow(row));
   if (moved.length === 0 && (count !== sum.count || (count > long && !whole))) return count === sum.count;
   const keys = (await log.getAllKeys()).map(([job, device, at]) => rowKey({ job, device, count: at }));
   const found = sumOf(new Set([...keys, ...moved]));
@@ -102,19 +115,17 @@ export type Evened = {
 };
 
 /** Nothing is missing from the journal any more, unless another page noted something since. */
-async function forget(db: Database, began: string): Promise<void> {
+async function forget(db: Database, seen: unknown): Promise<void> {
   const tx = db.transaction('settings', 'readwrite', strict);
   await whole(tx, async () => {
     const noted = await tx.store.get(behindKey);
-    if (typeof noted !== 'string' || noted <= began) sent(tx.store.delete(behindKey));
+    if (noted === seen) sent(tx.store.delete(behindKey));
   });
 }
 
 export type Evening = {
   readonly connection: Connection;
   readonly journal: Journal;
-  /** The moment it began, ISO 8601. */
-  readonly began: string;
   /** Called with what is on its way into the database, before it is written there. */
   readonly show: (rows: readonly Row[]) => void;
 };
@@ -123,7 +134,7 @@ export type Evening = {
  * Brings database and journal to hold the same: each gets what it lacks of the other, and of a figure both have the later word
  * stands in both.
  */
-export async function evenOut({ connection, journal, began, show }: Evening): Promise<Evened> {
+export async function evenOut({ connection, journal, show }: Evening): Promise<Evened> {
   const summary = await journal.summary();
   if (!summary) return { restored: 0, both: false, values: false };
   const difference = await connection.use((db) => differenceOf(db, summary), 'long');
@@ -133,11 +144,10 @@ export async function evenOut({ connection, journal, began, show }: Evening): Pr
   const coming = [...difference.toDatabase, ...logs.toDatabase];
   show(coming);
   const restored = coming.length === 0 ? 0 : await connection.write((db) => restore(db, coming), 'long');
-  const alone: readonly Row[] = summary.settings.get(aloneKey)?.value
-    ? [['settings', aloneKey, null, began]]
-    : [];
+  const note = summary.settings.get(aloneKey);
+  const alone: readonly Row[] = note?.value ? [['settings', aloneKey, null, note.at]] : [];
   const both = await added(journal, [...difference.toJournal, ...logs.toJournal, ...alone]);
-  if (both) await connection.write((db) => forget(db, began));
+  if (both) await connection.write((db) => forget(db, difference.noted));
   return { restored, both, values: difference.toDatabase.length > 0 };
 }
 

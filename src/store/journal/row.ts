@@ -1,6 +1,6 @@
 import type { Entry, Json } from '../entry';
 import type { Aside } from '../migrations';
-import type { Stamped, ValueRow, ValueStore, Values } from '../values';
+import { type Stamped, takeLater, type ValueRow, type ValueStore, type Values } from '../values';
 
 /**
  * A row of the journal: what was written, in the order it was. A setting or shop figure says when it was written, and the later
@@ -48,7 +48,7 @@ function take(kept: Growing, row: Row): void {
       return;
     case 'settings':
     case 'shop':
-      takeValue(kept[row[0]], row[1], { value: row[2], at: row[3] ?? '' });
+      takeLater(kept[row[0]], row[1], { value: row[2], at: row[3] ?? '' });
       return;
     case 'aside':
       kept.aside.set(JSON.stringify(row[1].row), row[1]);
@@ -60,15 +60,6 @@ function take(kept: Growing, row: Row): void {
       return;
   }
 }
-
-function takeValue(values: Map<string, Stamped>, key: string, now: Stamped): void {
-  const before = values.get(key);
-  if (!before || before.at <= now.at) values.set(key, now);
-}
-
-/** Values as screens read them: none that was taken away. */
-export const pairsIn = (values: Values): ReadonlyMap<string, Json> =>
-  new Map([...values].flatMap(([key, { value }]) => (value === null ? [] : [[key, value] as const])));
 
 export const valueRows = (store: ValueStore, values: Values): readonly ValueRow[] =>
   [...values].map(([key, { value, at }]) => [store, key, value, at]);

@@ -4,7 +4,8 @@ import { crc32 } from '../../../src/store/crc32';
 import type { Entry } from '../../../src/store/entry';
 import { findJournal, tidied } from '../../../src/store/journal/files';
 import { bytesOf, readLines } from '../../../src/store/journal/lines';
-import { keptOf, pairsIn, type Row, rowKey, rowsOf, sumOf } from '../../../src/store/journal/row';
+import { keptOf, type Row, rowKey, rowsOf, sumOf } from '../../../src/store/journal/row';
+import { pairsIn } from '../../../src/store/values';
 import { runs } from '../../runs';
 import { memoryFolder } from './memory-folder';
 
