@@ -63,7 +63,7 @@ export async function valuesOf(db: Database, name: ValueStore): Promise<Values> 
 /** The latest moment anything was written at. */
 export function latestOf(all: Readonly<Record<ValueStore, Values>>): string {
   const stamps = valueStores.flatMap((name) => [...all[name].values()].map(({ at }) => at));
-  return stamps.reduce((latest, at) => Math.max(at, latest), '');
+  return stamps.sort()[stamps.length - 1] ?? '';
 }
 
 /** A moment, but later than another: a clock set back makes nothing older than it is. */
