@@ -120,6 +120,36 @@ test('a database that does not answer: the journal takes the change, says so, an
   expect(await log(page)).toContain('"kind":"tick"');
 });
 
+test('a database that is read and takes nothing: what the second copy alone has is shown, on a page opened again too', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    const { add, put } = IDBObjectStore.prototype;
+    const refusing = (own: typeof add) =>
+      function write(this: IDBObjectStore, ...args: Parameters<typeof add>) {
+        if (sessionStorage.getItem('refuses')) throw new DOMException('Internal error', 'UnknownError');
+        return own.apply(this, args);
+      };
+    Object.assign(IDBObjectStore.prototype, { add: refusing(add), put: refusing(put) });
+  });
+  const line = page.getByText('kept in the second copy alone');
+  await openSample(page);
+  await page.goto('./#/stops/shellcase');
+  const tick = page.locator('.tick').nth(1);
+  await expect(tick).toBeVisible();
+  await page.evaluate(() => sessionStorage.setItem('refuses', 'yes'));
+  await tick.click();
+  await expect(tick).toBeChecked({ timeout: 20_000 });
+  await page.reload();
+  await expect(tick).toBeChecked();
+  await expect(line).toBeVisible();
+  await page.evaluate(() => sessionStorage.removeItem('refuses'));
+  await page.getByRole('button', { name: 'Open again' }).click();
+  await expect(tick).toBeChecked();
+  await expect(line).toBeHidden();
+  await expect.poll(() => log(page)).toContain('"kind":"tick"');
+});
+
 test('a newer version has the database: an old page shows it, and keeps nothing', async ({
   page,
   context,
