@@ -30,13 +30,18 @@ export async function valuesInHand(
   const settings = signal<Settings>(readSettings(kept));
   const shop = signal<Shop>(figures);
   const figure = signal<Json | undefined>(kept.figure);
+  /** Asked for and not kept yet: what is read meanwhile is older. */
+  let onTheWay: Partial<Settings> = {};
 
   async function keep(patch: Partial<Settings>): Promise<void> {
     settings.value = { ...settings.value, ...patch };
+    onTheWay = { ...onTheWay, ...patch };
     for (const [key, value] of Object.entries(patch)) {
       const done = await store.keep(key, value);
       if (!done.ok) noteTrouble(done.error);
     }
+    const still = Object.entries(onTheWay).filter(([key, value]) => patch[key as keyof Settings] !== value);
+    onTheWay = Object.fromEntries(still);
   }
 
   async function keepShop(field: keyof Shop, value: Length | undefined): Promise<void> {
@@ -54,7 +59,7 @@ export async function valuesInHand(
     const [figures, now] = await read();
     batch(() => {
       shop.value = figures;
-      settings.value = readSettings(now);
+      settings.value = { ...readSettings(now), ...onTheWay };
       figure.value = now.figure;
     });
   }
