@@ -211,7 +211,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     plan,
     folded,
     doubled: computed(() => doubledIn(folded.value)),
-    device: store.device,
+    own: store.own,
     entries,
     jobs,
     shop,

@@ -41,8 +41,8 @@ export type Bench = {
   readonly settings: ReadonlySignal<Settings>;
   /** Places where readings of two phones stand beside each other, until one is picked. */
   readonly doubled: ReadonlySignal<readonly Doubled[]>;
-  /** This phone's own name in the log. */
-  readonly device: string;
+  /** Whether a name in the log is this phone's. */
+  readonly own: (name: string) => boolean;
   /** Name of the act that undo would take back. */
   readonly undoLabel: ReadonlySignal<string | undefined>;
   /** The last change that could not be kept, by its label where it may be tried again. */

@@ -9,8 +9,6 @@ import { laterThan } from './values';
 /** How the database and the journal beside it stand, as one page knows it. */
 export type Keeper = {
   readonly journal: Journal | undefined;
-  /** The name a change goes by that the journal alone takes. */
-  readonly aloneName: string;
   readonly ahead: Ahead;
   /** A moment later than any seen in either copy, ISO 8601: a clock set back makes nothing older than it is. */
   readonly stamp: () => string;
@@ -39,13 +37,26 @@ export type Keeper = {
 export type Here = {
   readonly connection: Connection;
   readonly device: string;
+  /** The name a change goes by that the journal alone takes: see `aloneNameOf`. */
+  readonly aloneName: string;
   readonly now: () => string;
   readonly pages: Pages;
 } & Keeper;
 
-type Around = { readonly aloneName: string; readonly now: () => string };
+const more = 8;
 
-export function keeperOf(journal: Journal | undefined, { aloneName, now }: Around): Keeper {
+/**
+ * The name a change of one page goes by that the journal alone takes: nobody else takes its places in the log, and all of this phone
+ * know it again.
+ */
+export const aloneNameOf = (device: string, random: string): string =>
+  `${device}${random.padStart(more, '0').slice(-more)}`;
+
+/** Whether a name in the log is this phone's, or of a page of it. @example isOurs('phone1', 'phone1') */
+export const isOurs = (device: string, name: string): boolean =>
+  name === device || (name.length === device.length + more && name.startsWith(device));
+
+export function keeperOf(journal: Journal | undefined, now: () => string): Keeper {
   let latest = '';
   let keptIn: KeptIn = journal ? 'both' : 'database';
   const heard: ((keptIn: KeptIn) => void)[] = [];
@@ -57,7 +68,6 @@ export function keeperOf(journal: Journal | undefined, { aloneName, now }: Aroun
   let filling = Promise.resolve();
   return {
     journal,
-    aloneName,
     ahead: makeAhead(),
     stamp: () => {
       latest = laterThan(latest, now());

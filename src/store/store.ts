@@ -8,7 +8,7 @@ import { fillBehind, keepEven, purgeJobs } from './evening';
 import type { Journal } from './journal/journal';
 import { restore } from './journal/restore';
 import type { Row } from './journal/row';
-import { type Here, type Keeper, keeperOf } from './keeper';
+import { aloneNameOf, type Here, isOurs, type Keeper, keeperOf } from './keeper';
 import { keepAct, keepEntries, keepValue } from './keeping';
 import type { Aside } from './migrations';
 import { nameKey } from './own-keys';
@@ -31,7 +31,7 @@ export type KeptIn = 'both' | 'database' | 'journal';
 
 export type Store = {
   readonly device: string;
-  /** Whether entries by this name are of this page: also those the journal took alone. */
+  /** Whether entries by this name are of this phone: also those the journal took alone. */
   readonly own: (name: string) => boolean;
   /** Makes a job, empty but for its first act. */
   readonly makeJob: (act: NewAct) => Promise<Result<readonly Entry[], SaveError>>;
@@ -94,7 +94,7 @@ export type StoreOptions = {
 /** Opens everything kept on this phone; a database the browser wiped is filled again from the journal first. */
 export async function openStore(options: StoreOptions): Promise<Result<Store, OpenError>> {
   const { name = 'knifeline', journal, onGone = () => undefined, patience = 3000 } = options;
-  const keeper = keeperOf(journal, { aloneName: options.randomId(), now: options.now });
+  const keeper = keeperOf(journal, options.now);
   try {
     const { refill, toFill } = filler(keeper);
     const opened = await connect({ name, onGone, patience, refill });
@@ -113,7 +113,8 @@ async function storeAt(
 ): Promise<Result<Store, OpenError>> {
   try {
     const device = connection.readOnly() ? randomId() : await nameOfPhone(connection, keeper, randomId);
-    const here = { connection, device, now, pages: pagesOn(name), ...keeper };
+    const aloneName = aloneNameOf(device, randomId());
+    const here = { connection, device, aloneName, now, pages: pagesOn(name), ...keeper };
     if (toFill) keeper.fillWith(fillBehind(here, toFill));
     return ok(storeOn(here));
   } catch (error) {
@@ -191,7 +192,7 @@ function storeOn(here: Here): Store {
   return {
     ...viewOf(here),
     device,
-    own: (name) => name === device || name === here.aloneName,
+    own: (name) => isOurs(device, name),
     restored: here.howMany,
     onRestored: here.onRestored,
     onValues: here.onValues,

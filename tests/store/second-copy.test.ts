@@ -128,9 +128,17 @@ describe('while the database takes nothing', () => {
     expect([await ticks(again), again.keptIn()]).toEqual([['a'], 'both']);
   });
 
-  test('its acts can be taken back on the page that made them', async () => {
-    const store = await begun(memoryFolder());
-    await broken(() => cut(store, 'a'));
+  test('its acts can be taken back, on a page opened later too', async () => {
+    const folder = memoryFolder();
+    const made = await begun(folder);
+    await broken(() => cut(made, 'a'));
+    for (const store of [made, await reopened(folder)]) {
+      const { entries } = await store.load('j1');
+      const [act] = undoable(entries, store.own);
+      expect(act?.label).toBe('a');
+    }
+    made.close();
+    const store = await reopened(folder);
     const { entries } = await store.load('j1');
     const [act] = undoable(entries, store.own);
     if (!act) throw new Error('no act');

@@ -52,7 +52,7 @@ function Question({ one, job, bench }: QuestionProps) {
         >
           <Said entry={entry} job={job} />
           <span class="who">
-            <b>{whoWrote(entry, bench.device, bench.doubled.value)}</b>
+            <b>{whoWrote(entry, bench.own, bench.doubled.value)}</b>
             <span class="muted">
               {whenSaid(entry.at)}
               {entry === stands && ', in use'}

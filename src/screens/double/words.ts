@@ -129,11 +129,13 @@ function within(steps: readonly string[]): readonly string[] {
   return [[names[table] ?? table, no].filter(Boolean).join(' '), ...within(rest)];
 }
 
+type Own = (name: string) => boolean;
+
 /** Who wrote it: this phone, the other, or which of the others that have a reading standing double. */
-export function whoWrote(entry: Entry, device: string, doubled: readonly Doubled[]): string {
-  if (entry.device === device) return 'this phone';
+export function whoWrote(entry: Entry, own: Own, doubled: readonly Doubled[]): string {
+  if (own(entry.device)) return 'this phone';
   const all = doubled.flatMap((one) => one.readings.map((e) => e.device));
-  const others = [...new Set(all)].filter((d) => d !== device).sort();
+  const others = [...new Set(all)].filter((name) => !own(name)).sort();
   return others.length === 1 ? 'the other phone' : `another phone, no. ${others.indexOf(entry.device) + 1}`;
 }
 
