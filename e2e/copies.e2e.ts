@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
-import { openSample } from './app';
+import { openSample, pastBounce } from './app';
 
 /** No picker, as on most phones; `navigator.share` is not there on a desk, so a copy is a download. */
 const withoutPicker = (page: Page): Promise<unknown> =>
@@ -141,7 +141,7 @@ test('a choice left, or a file that takes nothing, is no copy', async ({ page })
   await page.goto('./#/phone');
   await page.getByRole('button', { name: 'Copy everything out' }).click();
   await expect(page.getByText('Nothing was copied: the choice was left.')).toBeVisible();
-  await page.waitForTimeout(380);
+  await pastBounce(page);
   await page.getByRole('button', { name: 'Copy everything out' }).click();
   await expect(page.getByText('The file could not be written whole.')).toBeVisible();
   await expect(page.getByText('Not copied out yet.')).toBeVisible();

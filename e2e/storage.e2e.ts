@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { openSample, readyOffline } from './app';
+import { openSample, pastBounce, readyOffline } from './app';
 
 const origin = (page: Page) => new URL(page.url()).origin;
 
@@ -87,11 +87,11 @@ test('no room on the phone: what is not saved is said until it is, and goes out 
   await line.getByRole('button', { name: 'Share the job out' }).click();
   const text = await (await (await waiting).createReadStream()).toArray();
   expect(Buffer.concat(text).toString()).toContain('"kind":"tick"');
-  await page.waitForTimeout(400);
+  await pastBounce(page);
   await line.getByRole('button', { name: 'Try again' }).click();
   await expect(line).toContainText('Not saved');
   await page.evaluate(() => (window as unknown as { room: () => void }).room());
-  await page.waitForTimeout(400);
+  await pastBounce(page);
   await line.getByRole('button', { name: 'Try again' }).click();
   await expect(tick).toBeChecked();
   await expect(line).toBeHidden();
@@ -114,7 +114,7 @@ test('a database that does not answer: the journal takes the change, says so, an
   await tick.click();
   await expect(tick).toBeChecked({ timeout: 20_000 });
   await expect(page.getByText('kept in the second copy alone')).toBeVisible();
-  await page.waitForTimeout(400);
+  await pastBounce(page);
   await page.getByRole('button', { name: 'Open again' }).click();
   await expect(page.locator('.tick').nth(1)).toBeChecked({ timeout: 10_000 });
   expect(await log(page)).toContain('"kind":"tick"');
