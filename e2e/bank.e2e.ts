@@ -1,5 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { choose, openSample, pastBounce, readyOffline, typeInto } from './app';
+import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
 
@@ -70,6 +71,7 @@ test('an opening measured out of square, five fronts, three fitted, what is left
     await expect(page.locator('.bankfront.fitted')).toHaveCount(2);
     await fitted(page, 3, '15 1/2');
     await expect(page.getByText(/3 gaps to go/)).toBeVisible();
+    await keptHere(page);
     await profile.kill();
 
     context = await profile.open();

@@ -1,6 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { quickBounce } from '../src/ui/touch';
 import { choose, fillBlank, goBy, openSample, pastBounce, readyOffline } from './app';
+import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
 
@@ -9,8 +10,11 @@ const figure = (page: Page) => page.locator('.setting .sr').first();
 const main = (page: Page) => page.locator('.fixedbar .main');
 
 async function tapMain(page: Page, words: string): Promise<void> {
+  const cut = page.locator('.tick[aria-checked="true"]');
   await expect(main(page)).toHaveText(words);
+  const before = await cut.count();
   await main(page).click();
+  await expect(cut).toHaveCount(before + 1);
   await pastBounce(page);
 }
 
@@ -79,6 +83,7 @@ test('a case from outside sizes to a recut, offline, killed midway', async () =>
     );
     await tapMain(page, 'Bottom is cut');
 
+    await keptHere(page);
     await profile.kill();
     context = await profile.open();
     page = context.pages()[0] ?? (await context.newPage());

@@ -13,6 +13,7 @@ import {
   readyOffline,
   standing,
 } from './app';
+import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
 
@@ -53,6 +54,7 @@ test('first visit to cut grooves, offline, killed, and everything still there', 
     await nextStop(page);
     await expect(standing(page)).toHaveText('15 and 3/4 inches');
 
+    await keptHere(page);
     await profile.kill();
     context = await profile.open();
     page = context.pages()[0] ?? (await context.newPage());

@@ -8,6 +8,7 @@ export default defineConfig({
   fullyParallel: false,
   workers: 2,
   timeout: 60_000,
+  expect: { timeout: 15_000 }, // patience for a busy machine: no test asks how fast it is
   forbidOnly: true,
   globalSetup: './site.ts',
   use: {
