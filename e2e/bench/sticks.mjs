@@ -124,10 +124,10 @@ function filled(fillSticks, problem, effort) {
   return { plan: step.value, ms: last - from, pause };
 }
 
-/** Nothing below a published optimum, and no bound above it: either would be a mistake of ours. */
+/** Nothing below the fewest known, and no bound above it: either would be a mistake of ours. */
 function compared(name, { plan, other, optimum }) {
   if (plan.bound > optimum) throw new Error(`${name}: a false bound`);
-  if (plan.sticks.length < optimum) throw new Error(`${name}: below the published optimum`);
+  if (plan.sticks.length < optimum) throw new Error(`${name}: below the fewest known`);
   if (other?.proved && Math.round(other.value) !== optimum)
     throw new Error(`${name}: HiGHS finds ${other.value}`);
 }
