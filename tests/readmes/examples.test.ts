@@ -40,6 +40,10 @@ describe('examplesIn', () => {
     expect(examples.map((example) => run(example, {}).map(shown))).toEqual([['1.5', '3, thirds'], ['4']]);
   });
 
+  test('a name of its own hides one in scope', () => {
+    expect(examples.map((example) => run(example, { more: 9 }).map(shown)).at(-1)).toEqual(['4']);
+  });
+
   test('a line that is neither named nor checked is an error', () => {
     expect(() => examplesIn(`### Example 1: lost\n\n${fence}js\n1 + 1\n${fence}\n`)).toThrow('neither');
   });
