@@ -36,7 +36,7 @@ export function markAt(x: Length, tape: Tape, mode: Rounding = 'halfExpand'): Ro
  *
  * @param length exact length of the part, inches
  * @param mark a position already rounded
- * @example fromOtherEnd(inches(257n, 4n), inches(343n, 16n), '1/16') // 42 13/16
+ * @example fromOtherEnd(inches(257n, 4n), inches(343n, 16n), '1/16') // 42 13/16: Example 5 of length
  */
 export function fromOtherEnd(length: Length, mark: Length, tape: Tape): Length {
   return markAt(length, tape).value.sub(mark) as Length;

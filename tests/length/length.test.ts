@@ -37,7 +37,7 @@ const whole = fc.bigInt({ min: -(10n ** 12n), max: 10n ** 12n });
 const positive = fc.bigInt({ min: 1n, max: 10n ** 6n });
 
 describe('lengths', () => {
-  test('3/64 and 18 mm keep their exact values', () => {
+  test('Example 1 of length: 18 mm keeps its exact value, and is not 23/32', () => {
     expect(w(fromMillimetres(18n))).toBe('90/127');
     expect(toMillimetres(inches(1n)).toFraction()).toBe('127/5');
     expect(w(subtract(l('23/32'), l('18 mm')))).toBe('41/4064'); // 10.1 thousandths apart: two sheets, not one
@@ -172,7 +172,7 @@ describe('markAt', () => {
 });
 
 describe('fromOtherEnd', () => {
-  test('both marks of a 64 1/4 side meet: rounding each apart would be a sixteenth too much', () => {
+  test('Example 5 of length: both marks of a 64 1/4 side meet: rounding each apart would be a sixteenth too much', () => {
     const mark = markAt(l('21 13/32'), '1/16').value;
     expect([writeLength(mark), writeLength(fromOtherEnd(l('64 1/4'), mark, '1/16'))]).toEqual([
       '21 7/16',

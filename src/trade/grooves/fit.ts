@@ -54,7 +54,7 @@ export type FitError =
  * @param readings thicknesses by calipers, inches, at least one, > 0
  * @param clearance over the thickest, inches
  * @param glued whether a weak glue line is to be warned of
- * @example fitFrom(readings, inches(5n, 1000n), true) // .712 thickest: .717
+ * @example fitFrom(readings, inches(5n, 1000n), true) // .712 thickest: .717, Example 16 of grooves
  */
 export function fitFrom(
   readings: readonly Length[],

@@ -31,7 +31,7 @@ const mostPasses = 1000n;
  *
  * @param width groove width, inches, > 0; @param cutter inches, > 0; @param overlap inches, < cutter
  * @returns at least one pass, or that the cutter cannot make it
- * @example passesFor(inches(45n, 16n), inches(5n, 8n), inches(1n, 16n)) // 5 passes, step 35/64
+ * @example passesFor(inches(45n, 16n), inches(5n, 8n), inches(1n, 16n)) // 5 passes, step 35/64: Example 12 of grooves
  */
 export function passesFor(
   width: Length,

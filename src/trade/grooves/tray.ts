@@ -22,7 +22,7 @@ export type TrayError = { readonly code: 'no-width'; readonly by: Length };
  *
  * @param opening clear between the sides, inches; @param depth of the grooves, inches
  * @param play slack, and bow: the extra opening at the worst place, both sides together, inches, >= 0
- * @example trayFor(inches(1159n, 64n), inches(3n, 16n), { slack, bow, tape: '1/32' }) // 18 7/16
+ * @example trayFor(inches(1159n, 64n), inches(3n, 16n), { slack, bow, tape: '1/32' }) // 18 7/16: Example 17 of grooves
  */
 export function trayFor(
   opening: Length,

@@ -33,12 +33,13 @@ export type Screw = {
 };
 
 /**
- * C10.3: tip = L + sunk, bite = tip - through; least bite <= bite <= into - margin. A screw's length alone never says: a washer
- * or a countersink moves the tip. Driven square to the face.
+ * The screw that holds and does not come through: tip = length + sunk, bite = tip - through, and
+ * least bite <= bite <= into - margin. Its length alone never says: a washer or a countersink moves the tip. Driven
+ * square to the face.
  *
  * @param plan inches; all > 0 but `sunk`
  * @returns inches; `pick` or `fails`, never both
- * @example screwFor(plan).pick // H.9: 1
+ * @example screwFor(plan).pick // 1: Example 3 of install
  */
 export function screwFor(plan: ScrewPlan): Screw {
   const { through, into, sunk, leastBite, margin, lengths } = plan;

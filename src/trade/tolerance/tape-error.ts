@@ -29,7 +29,7 @@ const classes: Record<TapeClass, readonly [a: bigint, b: bigint, c: bigint]> = {
  * @param reach inches, >= 0
  * @param hook whether the measure starts at the tape's hook
  * @returns inches
- * @example tapeError('II', fromMillimetres(2440n), true) // 0.3 + 0.2·3 + 0.2 = 1.1 mm
+ * @example tapeError('II', fromMillimetres(2440n), true) // 1.1 mm: Example 3 of tolerance
  */
 export function tapeError(tape: TapeClass, reach: Length, hook: boolean): Length {
   const [a, b, c] = classes[tape];

@@ -7,7 +7,7 @@ import { l, w } from './sample';
 const readings = (...texts: string[]) => texts.map(l);
 
 describe('fitFrom', () => {
-  test('.707 .712 .709 .7105 with .005 wants .717, 23/32 by the nearest 64th, loosest .01', () => {
+  test('Example 16 of grooves: .707 .712 .709 .7105 with .005 wants .717, 23/32 by the nearest 64th, loosest .01', () => {
     const fit = fitFrom(readings('.707', '.712', '.709', '.7105'), clearances.glued, true);
     if (!fit.ok) throw new Error(fit.error.code);
     expect(fit.value.width.equals(l('.717'))).toBe(true);
@@ -75,7 +75,7 @@ describe('trayFor', () => {
   const tray = (bow: string, opening = '18 7/64') =>
     trayFor(l(opening), l('3/16'), { slack: l('3/64'), bow: l(bow), tape: '1/32' });
 
-  test('in an 18 7/64 bay, grooves 3/16, slack 3/64, bow 1/64: 18 7/16, least bearing 1/8', () => {
+  test('Example 17 of grooves: in an 18 7/64 bay, grooves 3/16, slack 3/64, bow 1/64: 18 7/16, least bearing 1/8', () => {
     const found = tray('1/64');
     if (!found.ok) throw new Error(found.error.code);
     const { width, bearing, thinBearing } = found.value;

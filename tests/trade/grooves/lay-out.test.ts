@@ -16,7 +16,7 @@ const trays = run({
 });
 
 describe('layOut', () => {
-  test('a bottom of 18 mm in place of 23/32 moves the side’s marks and the spacer, not the marks from the datum', () => {
+  test('Example 5 of grooves: a bottom of 18 mm in place of 23/32 moves the side’s marks and the spacer, not the marks from the datum', () => {
     const datum = datumOf(l('4 1/8'), l('18 mm'));
     const first = nears(layOut(board({ length: l('64 1/4'), datum, runs: [one('2 1/8', '13/32')] })))[0];
     expect([w(datum), first, w(spacerFor(datum, l('9/32')).spacer)]).toEqual([
@@ -26,7 +26,7 @@ describe('layOut', () => {
     ]);
   });
 
-  test('fills a bay of 58 11/16 with thirty grooves, 1 3/32 left over', () => {
+  test('Example 1 of grooves: fills a bay of 58 11/16 with thirty grooves, 1 3/32 left over', () => {
     const layout = layOut(board({ length: l('58 11/16'), runs: [trays] }));
     expect(layout.problems).toEqual([]);
     expect(layout.grooves).toHaveLength(30);
@@ -38,13 +38,13 @@ describe('layOut', () => {
     expect(w(layOut(board({ length: l('58 11/16'), runs: [trays] })).facts[0]?.clear)).toBe('1 15/32');
   });
 
-  test('adds half of what is left over to the start of a centred run', () => {
+  test('Example 2 of grooves: adds half of what is left over to the start of a centred run', () => {
     const layout = layOut(board({ length: l('58 11/16'), runs: [{ ...trays, centred: true }] }));
     expect(nears(layout)[0]).toBe('2 43/64');
     expect(w(layout.facts[0]?.endLand)).toBe(w(subtract(l('58 11/16'), l('55 41/64'))));
   });
 
-  test('carries marks from the datum to the side and to the partition', () => {
+  test('Example 3 of grooves: carries marks from the datum to the side and to the partition', () => {
     const at = { spacing: 'given', at: [l('2 1/8'), l('3 15/16')], width: l('13/32') } as const;
     const on = (datum: string) =>
       nears(layOut(board({ length: l('64 1/4'), datum: l(datum), runs: [run(at)] })));
@@ -52,7 +52,7 @@ describe('layOut', () => {
     expect(on('9/32')).toEqual(['2 13/32', '4 7/32']);
   });
 
-  test('the thirtieth of a run started at the datum falls at 59 17/32 on the side, 54 31/32 on the partition', () => {
+  test('Example 4 of grooves: the thirtieth of a run started at the datum falls at 59 17/32 on the side, 54 31/32 on the partition', () => {
     const last = (datum: string) =>
       nears(
         layOut(board({ length: l('64 1/4'), datum: l(datum), runs: [{ ...trays, span: l('58 11/16') }] })),
@@ -61,7 +61,7 @@ describe('layOut', () => {
     expect(last('9/32')).toBe('54 31/32');
   });
 
-  test('opens eleven trays equally over a span, grooves centred on the trays', () => {
+  test('Example 6 of grooves: opens eleven trays equally over a span, grooves centred on the trays', () => {
     const eleven = run({
       spacing: 'openings',
       count: 11,
@@ -75,7 +75,7 @@ describe('layOut', () => {
     expect(nears(layout).slice(0, 3)).toEqual(['6 67/128', '8 37/64', '10 81/128']);
   });
 
-  test('drops the narrow grooves a wide one meets, and the others keep their numbers', () => {
+  test('Example 13 of grooves: drops the narrow grooves a wide one meets, and the others keep their numbers', () => {
     const narrow = run({
       count: 9,
       width: l('13/32'),
@@ -126,7 +126,7 @@ describe('layOut', () => {
     expect(layOut(board({ length: l('24'), runs: [one('3', '1/4')], wides })).dropped).toEqual([]);
   });
 
-  test('three grooves with equal ends are end-for-end safe; the same three from 3 1/16 are not', () => {
+  test('Example 14 of grooves: three grooves with equal ends are end-for-end safe; the same three from 3 1/16 are not', () => {
     const three = (first: string) =>
       layOut(
         board({
@@ -382,7 +382,7 @@ describe('layOut warns', () => {
       }),
     );
 
-  test('of a web of 5/32 between two dadoes 9/32 deep in 23/32, not of 1/4 or 11/32', () => {
+  test('Example 8 of grooves: of a web of 5/32 between two dadoes 9/32 deep in 23/32, not of 1/4 or 11/32', () => {
     const [warning] = opposed('9/32', '9/32').warnings;
     expect(warning).toMatchObject({ code: 'web', a: 'a~1', b: 'b~1' });
     expect(warning?.code === 'web' && w(warning.web)).toBe('5/32');
@@ -459,7 +459,7 @@ describe('datumOf', () => {
 });
 
 describe('spacerFor', () => {
-  test('is 4 9/16 for a partition housed 9/32 when the side stands 4 27/32 below the datum', () => {
+  test('Example 3 of grooves: is 4 9/16 for a partition housed 9/32 when the side stands 4 27/32 below the datum', () => {
     const { spacer, at } = spacerFor(l('4 27/32'), l('9/32'));
     expect([w(spacer), at]).toEqual(['4 9/16', 'mate']);
   });

@@ -15,7 +15,7 @@ const first = (near: string, width: string, over: Parameters<typeof board>[0] = 
 };
 
 describe('marksOf', () => {
-  test('21 13/32 of 64 1/4 on a 1/16 tape is 21 7/16, and 42 13/16 from the other end', () => {
+  test('Example 5 of length: 21 13/32 of 64 1/4 on a 1/16 tape is 21 7/16, and 42 13/16 from the other end', () => {
     const { near, other } = first('21 13/32', '1/2');
     expect([w(near.value), w(near.rest), w(other)]).toEqual(['21 7/16', '-1/32', '42 13/16']);
   });
@@ -38,7 +38,7 @@ describe('marksOf', () => {
 
   test('is without a mate when none is given', () => expect(first('3', '1/2').mate).toBeUndefined());
 
-  test('marks of eleven equal openings each fall within half a 32nd: nothing is added up', () => {
+  test('Example 7 of grooves: marks of eleven equal openings each fall within half a 32nd: nothing is added up', () => {
     const eleven = run({
       spacing: 'openings',
       count: 11,

@@ -9,7 +9,7 @@ const passes = (width: string, cutter: string, overlap = '1/16') =>
   passesFor(l(width), l(cutter), l(overlap));
 
 describe('passesFor', () => {
-  test('2 13/16 with a stack of 5/8 takes five, 35/64 apart, both walls first', () => {
+  test('Example 12 of grooves: 2 13/16 with a stack of 5/8 takes five, 35/64 apart, both walls first', () => {
     const found = passes('2 13/16', '5/8');
     if (!found.ok) throw new Error(found.error.code);
     expect(found.value.map((p) => [p.wall, w(p.offset)])).toEqual([
