@@ -10,6 +10,12 @@ import { writeLength } from '../../src/length/write';
 import { runs } from '../runs';
 import { l, w } from './write-figures';
 
+test('rootTo: a square below nothing has no root, and a grain is more than nothing', () => {
+  expect(() => rootTo(ratio(-25n), inches(1n, 64n))).toThrow(RangeError);
+  expect(() => rootTo(ratio(25n), inches(0n))).toThrow(RangeError);
+  expect(rootTo(ratio(0n), inches(1n, 64n)).equals(0n)).toBe(true);
+});
+
 describe('equalParts', () => {
   test('Example 4 of length: 36 15/16 into five bays with 11/32 dividers', () => {
     const found = equalParts(l('36 15/16'), 5, l('11/32'));

@@ -29,6 +29,8 @@ describe('passesFor', () => {
 
   test.each([
     ['1/2', '17/32', '1/16', 'cutter-too-wide'],
+    ['1', '5/8', '-1/16', 'overlap-negative'],
+    ['1', '5/8', '0', 'ok'],
     ['1', '1/16', '1/16', 'overlap-too-big'],
     ['1', '1/16', '1/8', 'overlap-too-big'],
     ['100', '1/16', '624999/10000000', 'overlap-too-big'],

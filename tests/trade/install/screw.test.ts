@@ -27,6 +27,11 @@ describe('screwFor', () => {
     ]);
   });
 
+  test.each(['through', 'into', 'leastBite', 'margin'] as const)('%s of nothing has no screw', (what) => {
+    expect(screwFor(plan({ [what]: l('0') })).fails).toBe('no-wood');
+    expect(screwFor(plan({ [what]: l('-1') })).pick).toBeUndefined();
+  });
+
   test('Example 2 of install: a washer of 1/16 over a 7/32 back into 23/32: 3/4; countersunk instead it reaches 1/8 deeper', () => {
     const thin = plan({ through: l('7/32'), into: l('23/32'), leastBite: l('3/8'), sunk: l('-1/16') });
     expect(w(screwFor(thin).pick)).toBe('3/4');
