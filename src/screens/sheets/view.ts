@@ -12,6 +12,7 @@ import { type LeftPiece, type SheetStock, usualSheets } from '../../trade/sheets
 import { type Place, placesOf } from '../../trade/sheets/tree';
 import { type Plan, stuffOf } from '../plan';
 import { recutsOf } from '../recuts';
+import { roughAt } from '../rough-at';
 import { isBegun, layOp, standingSheets } from './progress';
 
 /** A pool as it stands: what keeps it from being laid out, its sheets, and what still wants a place. */
@@ -92,12 +93,9 @@ export function breakdownOf(plan: Plan, shop: Shop, folded: Folded): Breakdown {
   const { job } = plan;
   const given = job.stock.map(sheetStock);
   const pieces = roughPieces(plan.parts, {
-    tape: job.tape,
-    over: job.over ?? usualSheets.over,
-    overStick: job.overStick ?? usualSheets.overStick,
+    ...roughAt(job),
     notes: (part) => job.parts[part] ?? {},
     recuts: (part) => recutsOf(job, part),
-    stick: (stock) => job.stock.some((s) => s.id === stock && s.kind === 'stick'),
   });
   const stocks = given.map((stock) => asWideAsNeeded(stock, job, pieces));
   const byId = new Map(stocks.map((s) => [s.id, s]));
