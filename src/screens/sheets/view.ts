@@ -8,6 +8,7 @@ import { type RoughPiece, roughPieces } from '../../trade/sheets/pieces';
 import { type Pool, type PoolProblem, poolsOf } from '../../trade/sheets/pool';
 import { restsOn } from '../../trade/sheets/rests-on';
 import { type Standing, standingOf } from '../../trade/sheets/standing';
+import { type StickUse, useOf } from '../../trade/sheets/stick-use';
 import { type LeftPiece, type SheetStock, usualSheets } from '../../trade/sheets/stock';
 import { type Place, placesOf } from '../../trade/sheets/tree';
 import { type Plan, stuffOf } from '../plan';
@@ -205,6 +206,10 @@ export function stepsOf(sheet: PlanSheet, job: Job, { stocks, shop }: StepsAt): 
 }
 
 type StepsAt = { readonly stocks: ReadonlyMap<string, SheetStock>; readonly shop: Shop };
+
+/** How much of a stick its parts and their kerfs use; nothing for a sheet, or where parts lie side by side. */
+export const useIn = (sheet: PlanSheet, stock: SheetStock | undefined): StickUse | undefined =>
+  stock?.kind === 'stick' ? useOf({ ...sheet, stock, offcut: sheet.left !== undefined }) : undefined;
 
 /** Pounds one person carries. */
 export const carryOf = (job: Job): Ratio => job.carry ?? ratio(BigInt(usualSheets.carry));

@@ -54,6 +54,14 @@ describe('strips of one width', () => {
     expect(code({ strip: n(0) })).toBe('no-width');
   });
 
+  test('a trim below nothing is refused: it would make 50 of 48', () => {
+    const trim = subtract(n(0), n(1));
+    expect(stripsOf({ ...at, across: n(48), trim })).toEqual({
+      ok: false,
+      error: { code: 'trim-negative', trim },
+    });
+  });
+
   test('as many strips as are said fit with their kerfs, and one more does not', () => {
     const eighths = fc.integer({ min: 1, max: 400 }).map((k) => inches(BigInt(k), 8n));
     fc.assert(

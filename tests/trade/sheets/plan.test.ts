@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { add, inches, type Length, less, ratio, times } from '../../../src/length/length';
+import { add, inches, type Length, less, ratio, subtract, times } from '../../../src/length/length';
 import { writeLength } from '../../../src/length/write';
 import { liftable, liftedFirst, weightOf } from '../../../src/trade/sheets/carry';
 import { checkPool } from '../../../src/trade/sheets/check-pool';
@@ -456,6 +456,13 @@ describe('what keeps a stock from being laid out', () => {
     expect(codes(pool([tall]))).toEqual(['grain-forbids']);
     expect(codes(pool([{ ...tall, lies: 'free' }]))).toEqual([]);
     expect(codes(pool([tall], { stocks: [sheet({ grain: 'none' })] }))).toEqual([]);
+  });
+
+  test('a trim below nothing would make the sheet larger than it is: refused', () => {
+    const trim = subtract(n(0), n(1));
+    expect(checkPool(pool([piece('p', n(97), n(10))], { stocks: [sheet({ trim })] }), eighth)).toEqual([
+      { code: 'trim-negative', stock: 'a', trim },
+    ]);
   });
 
   test('trims that eat the sheet are said once, before anything else', () => {
