@@ -52,7 +52,7 @@ function merged(problem: OneD): OneD {
 
 const ours: readonly { readonly name: string; readonly problem: OneD }[] = [
   {
-    name: 'EX 8c',
+    name: 'Example 3 of sheets (ours)',
     problem: {
       capacity: 769,
       items: [

@@ -40,10 +40,10 @@ function linesOf(block: string): Pick<Example, 'given' | 'checks'> {
   return { given, checks };
 }
 
-/** Runs the checks of an example with the names in scope; what each came to, in order. */
+/** Runs the checks of an example with the names in scope, its own before those; what each came to, in order. */
 export function run(example: Example, scope: Readonly<Record<string, unknown>>): readonly unknown[] {
   const list = example.checks.map(({ code }) => `(${code})`).join(',\n');
-  return new Function(...Object.keys(scope), `'use strict';\n${example.given}\nreturn [${list}];`)(
+  return new Function(...Object.keys(scope), `'use strict';\n{\n${example.given}\nreturn [${list}];\n}`)(
     ...Object.values(scope),
   );
 }

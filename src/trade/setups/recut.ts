@@ -33,7 +33,7 @@ export type Recut = {
  * big enough with its allowance, and the parts it must agree with.
  *
  * @param copy of the part; @param done ticks: only what was already done has a setup to build again
- * @example recutOf(side, '1', { operations, offcuts, done }) // EX 9b: rip, length, dado, trays
+ * @example recutOf(side, '1', { operations, offcuts, done }) // rip, length, dado, trays: Example 3 of setups
  */
 export function recutOf(
   part: Part,

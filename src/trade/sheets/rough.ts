@@ -23,7 +23,7 @@ export type Rough = Rect & { readonly finished: Rect };
  *
  * @param part with its marks; @param at allowances of the job, inches, >= 0
  * @returns inches
- * @example roughOf(side, at).wide // 17 3/4 for a side 17 1/2 wide, 1/4 over
+ * @example roughOf(side, at).wide // 17 3/4 for a side 17 1/2 wide, 1/4 over: Example 5 of sheets
  */
 export function roughOf(part: Part, at: RoughAt): Rough {
   const stick = part.stuff !== undefined && at.stick(part.stuff);

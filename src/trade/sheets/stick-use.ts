@@ -10,7 +10,7 @@ import { type Branch, placesOf, type Rect } from './tree';
  * @param parts inches, > 0; none use nothing
  * @param kerf inches, > 0
  * @returns inches: sum of parts + (n - 1) kerf
- * @example stickUse([inches(60n), inches(35n)], inches(1n, 8n)) // 95 1/8
+ * @example stickUse([inches(60n), inches(35n)], inches(1n, 8n)) // 95 1/8; worked by hand in Example 4 of sheets
  */
 export const stickUse = (parts: readonly Length[], kerf: Length): Length =>
   parts.length === 0 ? zero : add(sum(parts), times(kerf, BigInt(parts.length - 1)));

@@ -30,7 +30,7 @@ export type StripsError =
  * @param at.kerf > 0
  * @returns usable width, count and offcut, inches; or what is wrong, by how much
  * @example stripsOf({ across: inches(387n, 8n), trim: inches(3n, 16n), strip: inches(71n, 4n), kerf: inches(1n, 8n) })
- * // usable 48, 2 strips, offcut 12 1/4
+ * // usable 48, 2 strips, offcut 12 1/4: Example 1 of sheets
  */
 export function stripsOf(at: {
   readonly across: Length;

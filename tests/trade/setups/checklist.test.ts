@@ -330,7 +330,7 @@ describe('recutOf', () => {
   const done = (id: string) => cutSoFar.has(id);
   const recut = recutOf(side, '1', { operations, rough, offcuts: [], done });
 
-  test('EX 9b: spoiled at the tray grooves, it repeats rip, length, wide stack and tray stack, in order', () => {
+  test('Example 3 of setups: spoiled at the tray grooves, it repeats rip, length, wide stack and tray stack, in order', () => {
     const builds = [...new Set(recut.operations.map((op) => op.setup.build))];
     expect(builds.map((build) => build.split('~')[0])).toEqual(['rip', 'crosscut', 'stop', 'stop']);
     expect(builds).toHaveLength(4);
@@ -342,7 +342,7 @@ describe('recutOf', () => {
     ]);
   });
 
-  test('EX 9b: the tray stack still stands, so 3 of the 4 are set up again', () => {
+  test('Example 3 of setups: the tray stack still stands, so 3 of the 4 are set up again', () => {
     const standing = trays[3]?.setup.key;
     const { builds } = recutOf(side, '1', { operations, rough, offcuts: [], done, standing });
     expect(builds.map(({ op, places, stands }) => [op.setup.machine, places, stands])).toEqual([
@@ -357,7 +357,7 @@ describe('recutOf', () => {
     ['named by its build', (op) => op?.setup.build],
     ['named by the setup it stands at', (op) => op?.setup.key],
     ['named by the card of a second visit', (op) => op && `${op.setup.key}~~2`],
-  ])('EX 9b: the tray stack, %s, is the one that stands', (_, standing) => {
+  ])('Example 3 of setups: the tray stack, %s, is the one that stands', (_, standing) => {
     const { builds } = recutOf(side, '1', {
       operations,
       rough,
@@ -569,7 +569,7 @@ describe('recutOf: offcuts of sticks', () => {
   });
 
   // short point 38 3/4, long point 40 1/8
-  test('a mitred strip wants its long point: 39 1/4 is too short', () => {
+  test('Example 5 of sheets: a mitred strip wants its long point: 39 1/4 is too short', () => {
     expect(finds('edgefront', '39 1/4', '3')).toBe(false);
     expect(finds('edgefront', '40 3/32', '3')).toBe(false);
     expect(finds('edgefront', '40 1/8', '3')).toBe(true);

@@ -13,6 +13,12 @@ describe('stickUse', () => {
     expect(w(stickUse([l('35 3/8'), l('35 3/8'), l('17')], kerf))).toBe('88');
   });
 
+  test('Example 4 of sheets: the frame’s three sticks of 96 are used up to 95 5/8, 95 5/8 and 90 3/4', () => {
+    const pair = stickUse([l('60 1/8'), l('35 3/8')], kerf);
+    const three = stickUse([l('56 1/2'), l('17'), l('17')], kerf);
+    expect([pair, pair, three].map(w)).toEqual(['95 5/8', '95 5/8', '90 3/4']);
+  });
+
   test('one part has no kerf, none use nothing', () => {
     expect(stickUse([l('56 1/2')], kerf)).toEqual(l('56 1/2'));
     expect(stickUse([], kerf)).toEqual(zero);

@@ -68,7 +68,7 @@ const mixes = fc
   .filter(({ items }) => items.reduce((s, i) => s + i.count, 0) <= 7);
 
 describe('a few pieces from sticks of several lengths', () => {
-  test('an offcut that costs next to nothing is used up before a stick', () => {
+  test('Example 7 of sheets: an offcut that costs next to nothing is used up before a stick', () => {
     const mix = {
       sticks: [
         { capacity: 100, cost: 1000 },
