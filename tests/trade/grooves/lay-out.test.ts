@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { add, isNegative, subtract } from '../../../src/length/length';
 import type { Board, Run } from '../../../src/trade/grooves/board';
+import { thinnestWeb } from '../../../src/trade/grooves/lands';
 import { datumOf, fromOther, layOut, spacerFor } from '../../../src/trade/grooves/lay-out';
 import { centredStart } from '../../../src/trade/grooves/place';
 import { board, codes, l, nears, one, run, w, wide } from './sample';
@@ -388,6 +389,28 @@ describe('layOut warns', () => {
     expect(warning?.code === 'web' && w(warning.web)).toBe('5/32');
     expect(opposed('9/32', '3/16').warnings).toEqual([]);
     expect(opposed('3/16', '3/16').warnings).toEqual([]);
+  });
+
+  test('Example 8 of grooves: the web is told where it is sound too', () => {
+    const web = (a: string, b: string) => thinnestWeb(opposed(a, b).grooves, l('23/32'));
+    expect(w(web('3/16', '3/16')?.web)).toBe('11/32');
+    expect(web('9/32', '3/16')).toMatchObject({ a: 'a~1', b: 'b~1', web: l('1/4') });
+  });
+
+  test('the web behind grooves of one face is that of the deepest; without depths there is none to tell', () => {
+    const at = (depth?: string) =>
+      layOut(
+        board({
+          ...t,
+          runs: [
+            one('5', '1/2', depth ? { depth: l(depth) } : {}),
+            one('9', '1/2', { id: 'q', depth: l('1/8') }),
+          ],
+        }),
+      );
+    expect(thinnestWeb(at('3/16').grooves, l('23/32'))).toMatchObject({ a: 'r~1', web: l('17/32') });
+    expect(thinnestWeb(at().grooves, l('23/32'))).toMatchObject({ a: 'q~1', web: l('19/32') });
+    expect(thinnestWeb(layOut(board({ ...t, runs: [one('5', '1/2')] })).grooves, l('23/32'))).toBeUndefined();
   });
 
   test('of a web of 3/16 behind a groove with nothing opposite, once a run', () => {

@@ -22,7 +22,7 @@ describe('settingsFor a stop', () => {
       '19 11/16',
       '20 53/128',
     ]);
-    expect([s?.id, s?.wall, s?.passes, w(s?.otherEnd)]).toEqual(['r~1~only', 'only', 1, '44 9/16']);
+    expect([s?.id, s?.wall, s?.passes, exact(s?.otherEnd)]).toEqual(['r~1~only', 'only', 1, '44 9/16']);
   });
 
   test('Example 9 of grooves: with the other end on it reads 43 107/128, and warns that lengths go into the groove', () => {
@@ -39,7 +39,11 @@ describe('settingsFor a stop', () => {
       ['10 1/16', '-1/64', '-1/64'],
       ['10 5/16', '0', '0'],
     ]);
-    expect(found.map((s) => w(s.otherEnd))).toEqual(['54 3/16', '53 15/16']);
+    // from the other end 54 13/64 and, on the mark, 53 15/16
+    expect(found.map((s) => [w(s.otherEnd.value), w(s.otherEnd.rest)])).toEqual([
+      ['54 3/16', '1/64'],
+      ['53 15/16', '0'],
+    ]);
   });
 
   test('with the other end on it stands on the length as marked, so both figures meet', () => {
