@@ -7,6 +7,7 @@ import {
   type Length,
   less,
   numerator,
+  type Ratio,
   toMillimetres,
 } from './length';
 import { type Rounded, roundTo } from './round';
@@ -21,8 +22,8 @@ export type Mixed = {
 };
 
 /** @example mixed(inches(215n, 16n)) // 13 and 7/16 */
-export function mixed(x: Length): Mixed {
-  return { negative: isNegative(x), whole: x.n / x.d, n: x.n % x.d, d: x.d };
+export function mixed(x: Length | Ratio): Mixed {
+  return { negative: x.s < 0n, whole: x.n / x.d, n: x.n % x.d, d: x.d };
 }
 
 /**
@@ -102,7 +103,12 @@ export function spoken(x: Length, rest?: Length, tape: Tape = '1/64'): string {
   const tail = left ? `, ${left.word}${left.by ? ` by ${left.by}` : ''}` : '';
   if (isMetric(tape)) return `${writeMillimetres(x)}${tail}`;
   if (tape === '0.001') return `${writeDecimal(x)} inches${tail}`;
+  return `${spokenNumber(x)} inches${tail}`;
+}
+
+/** A number without a unit, spoken: pounds, a ratio, a count. @example spokenNumber(ratio(5n, 4n)) // '1 and 1/4' */
+export function spokenNumber(x: Length | Ratio): string {
   const { negative, whole, n, d } = mixed(x);
   const parts = [whole > 0n || n === 0n ? `${whole}` : '', n > 0n ? `${n}/${d}` : ''].filter(Boolean);
-  return `${negative ? 'minus ' : ''}${parts.join(' and ')} inches${tail}`;
+  return `${negative ? 'minus ' : ''}${parts.join(' and ')}`;
 }

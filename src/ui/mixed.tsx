@@ -1,4 +1,4 @@
-import type { Length } from '../length/length';
+import { asInches, type Length, type Ratio } from '../length/length';
 import { isMetric, type Tape } from '../length/tape';
 import {
   isTapeFraction,
@@ -6,6 +6,7 @@ import {
   type Mixed as Parts,
   remainder,
   spoken,
+  spokenNumber,
   writeDecimal,
   writeMillimetres,
 } from '../length/write';
@@ -32,6 +33,18 @@ export function Mixed({ value, size = 'hand', tape = '1/32', rest }: MixedProps)
         <Stack value={value} tape={tape} />
       </span>
       <span class="sr">{spoken(value, rest, tape)}</span>
+    </>
+  );
+}
+
+/** A number without a unit: pounds, a ratio, a count. It looks as a length does and is not spoken as inches. */
+export function Bare({ value, size = 'hand' }: { readonly value: Ratio; readonly size?: Size }) {
+  return (
+    <>
+      <span class={`mx ${size}`} aria-hidden="true">
+        <Stack value={asInches(value)} tape="1/64" />
+      </span>
+      <span class="sr">{spokenNumber(value)}</span>
     </>
   );
 }

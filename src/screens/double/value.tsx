@@ -2,8 +2,9 @@ import { fromStored } from '../../length/stored';
 import type { Entry, Json } from '../../store/entry';
 import { said } from '../../store/heads';
 import type { Job } from '../../store/job';
+import { amount } from '../../store/kinds';
 import { fieldAt } from '../../store/paths';
-import { Given } from '../../ui/mixed';
+import { Bare, Given } from '../../ui/mixed';
 
 type SaidProps = { readonly entry: Entry; readonly job: Job };
 
@@ -14,12 +15,13 @@ export function Said({ entry, job }: SaidProps) {
   if (entry.kind === 'edit' && entry.path.endsWith('/gone'))
     return <span class="word">{json === true ? 'taken away' : 'stays'}</span>;
   if (Array.isArray(json)) return <List items={json} />;
-  return <One json={json} job={job} words={entry.kind === 'edit' && isText(entry.path, json)} />;
+  const field = entry.kind === 'edit' ? fieldAt(entry.path) : undefined;
+  const number = field === amount ? amount.read(json) : undefined;
+  if (number) return <Bare value={number} />;
+  return <One json={json} job={job} words={typeof field?.read(json) === 'string'} />;
 }
 
-/** Whether a text of the log is one to a reader too; a length is kept as text. */
-const isText = (path: string, json: Json): boolean => typeof fieldAt(path)?.read(json) === 'string';
-
+/** A text of the log is words to a reader too, or a length: a length is kept as text. */
 function One({ json, job, words }: { readonly json: Json; readonly job: Job; readonly words: boolean }) {
   if (typeof json === 'boolean') return <span class="word">{json ? 'yes' : 'no'}</span>;
   const length = typeof json === 'string' && !words ? fromStored(json) : undefined;

@@ -1,12 +1,12 @@
 import type { ComponentChildren } from 'preact';
 import { countAndLeft, evaluate, type Lookup, type Quantity } from '../../length/evaluate';
 import type { Expr } from '../../length/expr';
-import { isNegative, isZero, type Length, less, negate, zero } from '../../length/length';
+import { asNumber, isNegative, isZero, type Length, less, negate, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { fromOtherEnd, isMetric, markAt, type Tape } from '../../length/tape';
 import { spoken, writeLength } from '../../length/write';
 import { Lens } from '../../ui/lens';
-import { Inline, Mixed, Remainder, Sign } from '../../ui/mixed';
+import { Bare, Inline, Mixed, Remainder, Sign } from '../../ui/mixed';
 
 type AnswerProps = {
   readonly quantity: Quantity;
@@ -101,7 +101,7 @@ function OtherEnd({
 function CountAnswer({ exact, expr, lookup, tape }: AnswerProps & { readonly exact: Length }) {
   const left = expr && leftOver(expr, lookup);
   return (
-    <Plain figure={<Mixed value={left ? (exact.floor() as Length) : exact} size="result" tape="1/64" />}>
+    <Plain figure={<Bare value={asNumber(left ? (exact.floor() as Length) : exact)} size="result" />}>
       {left ? (
         <>
           times, and <Inline value={left} tape={tape === '0.001' ? '1/64' : tape} /> left over

@@ -5,7 +5,7 @@ import type { Change } from '../../store/entry';
 import { Blank } from '../../ui/blank';
 import { ChoiceDock, Dock } from '../../ui/dock';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given } from '../../ui/mixed';
+import { Bare, Given } from '../../ui/mixed';
 
 /** A blank of a sentence: what it holds now, and the edits that filling it makes. */
 export type Ask =
@@ -80,11 +80,11 @@ function shown(ask: Ask) {
         )
       );
     case 'amount':
-      if (ask.now) return <Given value={asInches(ask.now)} />;
+      if (ask.now) return <Bare value={ask.now} />;
       return (
         ask.usual && (
           <span class="usual">
-            <Given value={asInches(ask.usual)} /> <small>usual</small>
+            <Bare value={ask.usual} /> <small>usual</small>
           </span>
         )
       );
