@@ -42,7 +42,15 @@ function Screen({ route, bench }: ScreenProps) {
       return <BoardsScreen bench={bench} />;
     case 'marks':
     case 'stops':
-      return <MarksScreen key={route.board} bench={bench} id={route.board} show={route.at} />;
+      return (
+        <MarksScreen
+          key={route.board}
+          bench={bench}
+          id={route.board}
+          show={route.at}
+          Facts={later.value?.Facts}
+        />
+      );
     case 'saw':
       return <SawScreen key={route.board} bench={bench} id={route.board} setting={route.setting} />;
     default:

@@ -23,6 +23,7 @@ export { JobsScreen } from '../screens/job/jobs';
 export { PhoneScreen } from '../screens/job/phone';
 export { ShopScreen } from '../screens/job/shop';
 export { ChangeScreen } from '../screens/marks/change';
+export { Facts } from '../screens/marks/facts';
 export { FitScreen } from '../screens/marks/fit';
 export { TrayScreen } from '../screens/marks/tray';
 export { PartScreen } from '../screens/parts/part';

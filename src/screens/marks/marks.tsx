@@ -14,7 +14,7 @@ import type { Bench } from '../bench';
 import { UndoButton } from '../undo-button';
 import { boardOf } from './board-of';
 import { drawn } from './drawn';
-import { Facts } from './facts';
+import type { Facts as WorthKnowing } from './facts';
 import { NoBoard } from './no-board';
 import { plainLines } from './plain-lines';
 import { Problems } from './problems';
@@ -22,10 +22,16 @@ import { spread } from './spread';
 import { StopList } from './stops';
 import { cutGrooves, isMarked, lastGood, rowsOf, type View, viewOf } from './view';
 
-type MarksProps = { readonly bench: Bench; readonly id: string; readonly show: 'marks' | 'stops' };
+type MarksProps = {
+  readonly bench: Bench;
+  readonly id: string;
+  readonly show: 'marks' | 'stops';
+  /** What stands below the figures; it comes in the second file. */
+  readonly Facts: typeof WorthKnowing | undefined;
+};
 
 /** The board standing on its reference end, each near edge run out to its figure; or the same as machine settings. */
-export function MarksScreen({ bench, id, show }: MarksProps) {
+export function MarksScreen({ bench, id, show, Facts }: MarksProps) {
   const job = bench.job.value;
   const board = boardOf(bench, id);
   if (!job || !board) return <NoBoard bench={bench} />;
@@ -73,7 +79,7 @@ export function MarksScreen({ bench, id, show }: MarksProps) {
             ) : (
               <StopList view={view} bench={bench} still={broken} />
             )}
-            <Facts view={view} bench={bench} show={show} />
+            {Facts && <Facts view={view} bench={bench} show={show} />}
           </div>
         )}
       </main>
