@@ -10,19 +10,20 @@ export type Example = {
   readonly checks: readonly Check[];
 };
 
-/** The numbered examples of a README: `### Example 3: title`, each with one fenced `js` block. */
+/**
+ * The numbered examples of a README: `### Example 3: title`, each with one fenced `js` block. A block before the first
+ * example is shared by all.
+ */
 export function examplesIn(readme: string): readonly Example[] {
-  return readme
-    .split(/^### Example /m)
-    .slice(1)
-    .map(exampleOf);
+  const [before = '', ...examples] = readme.split(/^### Example /m);
+  const shared = blockIn(before);
+  return examples.map((text) => {
+    const [, number = '', title = ''] = /^(\d+): (.+)$/m.exec(text) ?? [];
+    return { number: Number(number), title, ...linesOf(shared + blockIn(text)) };
+  });
 }
 
-function exampleOf(text: string): Example {
-  const [, number = '', title = ''] = /^(\d+): (.+)$/m.exec(text) ?? [];
-  const block = /^```js\n([\s\S]*?)^```/m.exec(text)?.[1] ?? '';
-  return { number: Number(number), title, ...linesOf(block) };
-}
+const blockIn = (text: string): string => /^```js\n([\s\S]*?)^```/m.exec(text)?.[1] ?? '';
 
 /** A line ending in `;` names something; lines up to one with `//:` are one expression and what it comes to. */
 function linesOf(block: string): Pick<Example, 'given' | 'checks'> {
@@ -40,10 +41,13 @@ function linesOf(block: string): Pick<Example, 'given' | 'checks'> {
   return { given, checks };
 }
 
-/** Runs the checks of an example with the names in scope; what each came to, in order. */
+/**
+ * Runs the checks of an example with the names in scope; what each came to, in order. The inner block lets an example
+ * give a name that some folder exports as well.
+ */
 export function run(example: Example, scope: Readonly<Record<string, unknown>>): readonly unknown[] {
   const list = example.checks.map(({ code }) => `(${code})`).join(',\n');
-  return new Function(...Object.keys(scope), `'use strict';\n${example.given}\nreturn [${list}];`)(
+  return new Function(...Object.keys(scope), `'use strict';\n{\n${example.given}\nreturn [${list}];\n}`)(
     ...Object.values(scope),
   );
 }

@@ -26,9 +26,9 @@ describe('partsOf', () => {
     ['partition1', '59 1/4 × 17 7/32'],
     ['fixed1', '18 43/64 × 17 7/32'],
     ['back', '60 1/16 × 37 9/16'],
-  ])('EX 5a: %s is %s', (role, want) => expect(size(worked, role)).toBe(want));
+  ])('Example 1 of carcass: %s is %s', (role, want) => expect(size(worked, role)).toBe(want));
 
-  test('EX 5a: clear 36 15/16, bays 18 7/64, clear height 58 11/16, tray 18 7/16', () => {
+  test('Example 1 of carcass: clear 36 15/16, bays 18 7/64, clear height 58 11/16, tray 18 7/16', () => {
     const { clearWidth, clearHeight, bays } = worked.sizes;
     expect([clearWidth, clearHeight, ...bays].map((s) => w(s.value))).toEqual([
       '36 15/16',
@@ -40,7 +40,7 @@ describe('partsOf', () => {
     expect(part(worked, 'trays').length.mode).toBe('floor');
   });
 
-  test('EX 5a: the partition stands 18 25/64 from the end of the bottom, 18 29/64 from that of the top', () => {
+  test('Example 2 of carcass: the partition stands 18 25/64 from the end of the bottom, 18 29/64 from that of the top', () => {
     const face = partitionFace(worked.sizes, 1);
     expect(w(add(face, worked.sizes.joints.dado))).toBe('18 25/64');
     expect(w(add(face, worked.sizes.joints.topRabbet))).toBe('18 29/64');
@@ -50,7 +50,7 @@ describe('partsOf', () => {
     expect(top && bottom && w(subtract(top, bottom))).toBe('1/16');
   });
 
-  test('EX 5a: parts add back to the outside, across and up', () => {
+  test('Example 3 of carcass: parts add back to the outside, across and up', () => {
     const lines = checkOf(worked);
     expect(lines.every((line) => line.meets)).toBe(true);
     expect(lines.map((line) => w(line.sum.value))).toEqual([
@@ -62,7 +62,7 @@ describe('partsOf', () => {
     ]);
   });
 
-  test('EX 2b: the tray run stands on one datum: 6 31/32 on the side, 2 13/32 on the partition', () => {
+  test('Example 9 of carcass: the tray run stands on one datum: 6 31/32 on the side, 2 13/32 on the partition', () => {
     const nears = (role: string) => {
       const board = part(worked, role).board;
       return board
@@ -89,20 +89,20 @@ describe('partsOf', () => {
     ]);
   });
 
-  test('EX 5b: the same case of 18 mm: openings 18 253/2032, bottom 37 1057/2032', () => {
+  test('Example 4 of carcass: the same case of 18 mm: openings 18 253/2032, bottom 37 1057/2032', () => {
     const metric = work({ ...plainCase, stocks: { side: 'b', back: 'k', tray: 't' } }, sheets('18 mm'));
     expect(w(metric.sizes.bays[0]?.value ?? l('0'))).toBe('18 253/2032');
     expect(w(part(metric, 'bottom').length.sum.value)).toBe('37 1057/2032');
   });
 
-  test('EX 5b: planned 3/4, got 23/32: outside held, each opening grows 3/64', () => {
+  test('Example 5 of carcass: planned 3/4, got 23/32: outside held, each opening grows 3/64', () => {
     const of = (thickness: string) =>
       work({ ...plainCase, stocks: { side: 'b', back: 'k', tray: 't' } }, sheets(thickness)).sizes.bays[0]
         ?.value ?? l('0');
     expect(w(subtract(of('23/32'), of('3/4')))).toBe('3/64');
   });
 
-  test('EX 5b: openings held, the outside shrinks 3/32', () => {
+  test('Example 5 of carcass: openings held, the outside shrinks 3/32', () => {
     const held: Case = {
       ...plainCase,
       hold: 'openings',
@@ -115,7 +115,7 @@ describe('partsOf', () => {
     expect(checkOf(work(held)).every((line) => line.meets)).toBe(true);
   });
 
-  test('EX 4b: cleats 2 3/4 wide in rabbets 11/32 deep: 37 5/8 long, notch 2 13/16 × 23/32', () => {
+  test('Example 10 of carcass: cleats 2 3/4 wide in rabbets 11/32 deep: 37 5/8 long, notch 2 13/16 × 23/32', () => {
     const c = work({ ...plainCase, cleats: 1, cleatWide: l('2 3/4'), cleatRabbet: l('11/32') });
     expect(w(part(c, 'cleat').length.sum.value)).toBe('37 5/8');
     const [notch] = part(c, 'partition1').notches;
@@ -128,7 +128,7 @@ describe('partsOf', () => {
     expect(rabbet?.from && rabbet.to && w(subtract(rabbet.to, rabbet.from))).toBe('2 13/16');
   });
 
-  test('EX 4c: a base frame with four cross members has its laps at 0, 11 11/12, 23 5/6 and 35 3/4', () => {
+  test('Example 11 of carcass: a base frame with four cross members has its laps at 0, 11 11/12, 23 5/6 and 35 3/4', () => {
     const c = work(
       {
         ...plainCase,
@@ -146,7 +146,7 @@ describe('partsOf', () => {
     ]);
   });
 
-  test('EX 5c: edging 11/16 thick round a 38 3/4 top over a frame: 2 13/32 wide, 38 3/4 to 40 1/8', () => {
+  test('Example 8 of carcass: edging 11/16 thick round a 38 3/4 top over a frame: 2 13/32 wide, 38 3/4 to 40 1/8', () => {
     const c = work(
       {
         ...plainCase,
@@ -169,7 +169,7 @@ describe('partsOf', () => {
 });
 
 describe('frameOf', () => {
-  test('EX 5d: frame 38 3/4 × 60 1/8, rails 35 3/8, middle stile 56 1/2, openings 17, packing, sill', () => {
+  test('Example 6 of carcass: frame 38 3/4 × 60 1/8, rails 35 3/8, middle stile 56 1/2, openings 17, packing, sill', () => {
     const frame = frameOf(work(framedCase).sizes);
     expect(
       [frame.width, frame.height, frame.rails, frame.middles, frame.sill].map((s) => w(s.value)),
@@ -183,7 +183,7 @@ describe('frameOf', () => {
     ]);
   });
 
-  test('H.2: trays 18 7/16 are locked behind the left and the middle stile, no wider than 23/32 and, centred, 11/32; set off centre 17/32', () => {
+  test('Example 7 of carcass: trays 18 7/16 are locked behind the left and the middle stile, no wider than 23/32 and, centred, 11/32; set off centre 17/32', () => {
     const locked = warningsOf(work(framedCase)).flatMap((x) => (x.code === 'trays-locked' ? [x] : []));
     expect(locked.map((x) => [x.piece, w(x.widest), x.comesOff])).toEqual([
       ['left stile', '23/32', false],

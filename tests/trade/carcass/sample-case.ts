@@ -10,7 +10,7 @@ export const sheet = (id: string, thickness: string, measured = true): Stuff => 
   measured,
 });
 
-/** The case of trade.md EX 5a: two lots of sheet, so that one may measure thin. */
+/** The case of Example 1 of carcass, of two lots of sheet, so that one may measure thin. */
 export const plainCase: Case = {
   ...newCase('c1'),
   name: 'Case',
@@ -43,7 +43,7 @@ export const plainCase: Case = {
   ],
 };
 
-/** The frame of EX 5d. */
+/** The same with its frame: Example 6 of carcass. */
 export const framedCase: Case = {
   ...plainCase,
   hasFrame: true,
