@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { inches } from '../../src/length/length';
 import { liesIn, roughAt } from '../../src/screens/rough-at';
 import { jobOf } from '../../src/store/job';
-import { ex5a, part, work } from '../trade/carcass/sample-case';
+import { part, plainCase, work } from '../trade/carcass/sample-case';
 
-const side = part(work(ex5a), 'left');
+const side = part(work(plainCase), 'left');
 const job = (values: readonly (readonly [string, string])[]) => jobOf('j', new Map(values));
 
 describe('roughAt', () => {

@@ -20,7 +20,7 @@ const line = (words: string, added: Sum, wanted: Length): CheckLine => ({
 /**
  * Adds the parts back up, across and up, from the parts' own sizes: each line must meet its outside size exactly.
  *
- * @example checkOf(worked).every((line) => line.meets)
+ * @example checkOf(worked).every((line) => line.meets) // Example 3 of carcass
  */
 export function checkOf(worked: Worked): readonly CheckLine[] {
   const { sizes } = worked;

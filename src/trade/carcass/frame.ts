@@ -39,7 +39,7 @@ export type Frame = {
  * The face frame: W + 2 overhang wide, H less the feet high, rails butted between full stiles.
  *
  * @param sizes of a case with a frame
- * @example frameOf(sizes).rails.value // 35 3/8
+ * @example frameOf(sizes).rails.value // 35 3/8: Example 6 of carcass
  */
 export function frameOf(sizes: Sizes): Frame {
   const { case: c, thick } = sizes;

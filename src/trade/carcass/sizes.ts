@@ -59,7 +59,7 @@ export function stockOf(c: Case, stock: Stock): string | undefined {
  * Sizes of a case before its parts, or everything that keeps it from being worked out.
  *
  * @param stuff the sheets and boards of the job
- * @example sizesOf(c, stuff) // clear 36 15/16, bays 18 7/64
+ * @example sizesOf(c, stuff) // clear 36 15/16, bays 18 7/64: Example 1 of carcass
  */
 export function sizesOf(c: Case, stuff: readonly Stuff[]): Result<Sizes, readonly CaseProblem[]> {
   const thick = (stock: Stock): Length => stuff.find((s) => s.id === stockOf(c, stock))?.thickness ?? zero;

@@ -8,7 +8,7 @@ import { partsOf, type Worked } from '../../../src/trade/carcass/parts';
 import { warningsOf } from '../../../src/trade/carcass/warnings';
 import { layOut } from '../../../src/trade/grooves/lay-out';
 import { l, w } from '../../length/write-figures';
-import { ex5a, ex5d, part, sheet, sheets, work } from './sample-case';
+import { framedCase, part, plainCase, sheet, sheets, work } from './sample-case';
 
 const size = (worked: Worked, role: string) => {
   const { length, width } = part(worked, role);
@@ -16,7 +16,7 @@ const size = (worked: Worked, role: string) => {
 };
 
 describe('partsOf', () => {
-  const worked = work(ex5a);
+  const worked = work(plainCase);
 
   test.each([
     ['left', '64 1/4 × 17 1/2'],
@@ -26,9 +26,9 @@ describe('partsOf', () => {
     ['partition1', '59 1/4 × 17 7/32'],
     ['fixed1', '18 43/64 × 17 7/32'],
     ['back', '60 1/16 × 37 9/16'],
-  ])('EX 5a: %s is %s', (role, want) => expect(size(worked, role)).toBe(want));
+  ])('Example 1 of carcass: %s is %s', (role, want) => expect(size(worked, role)).toBe(want));
 
-  test('EX 5a: clear 36 15/16, bays 18 7/64, clear height 58 11/16, tray 18 7/16', () => {
+  test('Example 1 of carcass: clear 36 15/16, bays 18 7/64, clear height 58 11/16, tray 18 7/16', () => {
     const { clearWidth, clearHeight, bays } = worked.sizes;
     expect([clearWidth, clearHeight, ...bays].map((s) => w(s.value))).toEqual([
       '36 15/16',
@@ -40,7 +40,7 @@ describe('partsOf', () => {
     expect(part(worked, 'trays').length.mode).toBe('floor');
   });
 
-  test('EX 5a: the partition stands 18 25/64 from the end of the bottom, 18 29/64 from that of the top', () => {
+  test('Example 2 of carcass: the partition stands 18 25/64 from the end of the bottom, 18 29/64 from that of the top', () => {
     const face = partitionFace(worked.sizes, 1);
     expect(w(add(face, worked.sizes.joints.dado))).toBe('18 25/64');
     expect(w(add(face, worked.sizes.joints.topRabbet))).toBe('18 29/64');
@@ -50,7 +50,7 @@ describe('partsOf', () => {
     expect(top && bottom && w(subtract(top, bottom))).toBe('1/16');
   });
 
-  test('EX 5a: parts add back to the outside, across and up', () => {
+  test('Example 3 of carcass: parts add back to the outside, across and up', () => {
     const lines = checkOf(worked);
     expect(lines.every((line) => line.meets)).toBe(true);
     expect(lines.map((line) => w(line.sum.value))).toEqual([
@@ -62,7 +62,7 @@ describe('partsOf', () => {
     ]);
   });
 
-  test('EX 2b: the tray run stands on one datum: 6 31/32 on the side, 2 13/32 on the partition', () => {
+  test('Example 9 of carcass: the tray run stands on one datum: 6 31/32 on the side, 2 13/32 on the partition', () => {
     const nears = (role: string) => {
       const board = part(worked, role).board;
       return board
@@ -89,22 +89,22 @@ describe('partsOf', () => {
     ]);
   });
 
-  test('EX 5b: the same case of 18 mm: openings 18 253/2032, bottom 37 1057/2032', () => {
-    const metric = work({ ...ex5a, stocks: { side: 'b', back: 'k', tray: 't' } }, sheets('18 mm'));
+  test('Example 4 of carcass: the same case of 18 mm: openings 18 253/2032, bottom 37 1057/2032', () => {
+    const metric = work({ ...plainCase, stocks: { side: 'b', back: 'k', tray: 't' } }, sheets('18 mm'));
     expect(w(metric.sizes.bays[0]?.value ?? l('0'))).toBe('18 253/2032');
     expect(w(part(metric, 'bottom').length.sum.value)).toBe('37 1057/2032');
   });
 
-  test('EX 5b: planned 3/4, got 23/32: outside held, each opening grows 3/64', () => {
+  test('Example 5 of carcass: planned 3/4, got 23/32: outside held, each opening grows 3/64', () => {
     const of = (thickness: string) =>
-      work({ ...ex5a, stocks: { side: 'b', back: 'k', tray: 't' } }, sheets(thickness)).sizes.bays[0]
+      work({ ...plainCase, stocks: { side: 'b', back: 'k', tray: 't' } }, sheets(thickness)).sizes.bays[0]
         ?.value ?? l('0');
     expect(w(subtract(of('23/32'), of('3/4')))).toBe('3/64');
   });
 
-  test('EX 5b: openings held, the outside shrinks 3/32', () => {
+  test('Example 5 of carcass: openings held, the outside shrinks 3/32', () => {
     const held: Case = {
-      ...ex5a,
+      ...plainCase,
       hold: 'openings',
       opening: l('18'),
       clear: l('58'),
@@ -115,8 +115,8 @@ describe('partsOf', () => {
     expect(checkOf(work(held)).every((line) => line.meets)).toBe(true);
   });
 
-  test('EX 4b: cleats 2 3/4 wide in rabbets 11/32 deep: 37 5/8 long, notch 2 13/16 × 23/32', () => {
-    const c = work({ ...ex5a, cleats: 1, cleatWide: l('2 3/4'), cleatRabbet: l('11/32') });
+  test('Example 10 of carcass: cleats 2 3/4 wide in rabbets 11/32 deep: 37 5/8 long, notch 2 13/16 × 23/32', () => {
+    const c = work({ ...plainCase, cleats: 1, cleatWide: l('2 3/4'), cleatRabbet: l('11/32') });
     expect(w(part(c, 'cleat').length.sum.value)).toBe('37 5/8');
     const [notch] = part(c, 'partition1').notches;
     expect(notch && [w(notch.long), w(notch.deep)]).toEqual(['2 13/16', '23/32']);
@@ -128,14 +128,14 @@ describe('partsOf', () => {
     expect(rabbet?.from && rabbet.to && w(subtract(rabbet.to, rabbet.from))).toBe('2 13/16');
   });
 
-  test('EX 4c: a base frame with four cross members has its laps at 0, 11 11/12, 23 5/6 and 35 3/4', () => {
+  test('Example 11 of carcass: a base frame with four cross members has its laps at 0, 11 11/12, 23 5/6 and 35 3/4', () => {
     const c = work(
       {
-        ...ex5a,
+        ...plainCase,
         hasBase: true,
         crosses: 4,
         crossWide: l('2 5/8'),
-        stocks: { ...ex5a.stocks, base: 'u', cross: 'o' },
+        stocks: { ...plainCase.stocks, base: 'u', cross: 'o' },
       },
       [...sheets(), sheet('u', '1 17/32'), sheet('o', '1 1/2')],
     );
@@ -146,16 +146,16 @@ describe('partsOf', () => {
     ]);
   });
 
-  test('EX 5c: edging 11/16 thick round a 38 3/4 top over a frame: 2 13/32 wide, 38 3/4 to 40 1/8', () => {
+  test('Example 8 of carcass: edging 11/16 thick round a 38 3/4 top over a frame: 2 13/32 wide, 38 3/4 to 40 1/8', () => {
     const c = work(
       {
-        ...ex5a,
+        ...plainCase,
         hasLooseTop: true,
         looseSide: l('3/16'),
         hasBase: true,
         hasEdging: true,
         lip: l('5/32'),
-        stocks: { ...ex5a.stocks, base: 'u', edging: 'e' },
+        stocks: { ...plainCase.stocks, base: 'u', edging: 'e' },
       },
       [...sheets(), sheet('u', '1 17/32'), sheet('e', '11/16')],
     );
@@ -169,8 +169,8 @@ describe('partsOf', () => {
 });
 
 describe('frameOf', () => {
-  test('EX 5d: frame 38 3/4 × 60 1/8, rails 35 3/8, middle stile 56 1/2, openings 17, packing, sill', () => {
-    const frame = frameOf(work(ex5d).sizes);
+  test('Example 6 of carcass: frame 38 3/4 × 60 1/8, rails 35 3/8, middle stile 56 1/2, openings 17, packing, sill', () => {
+    const frame = frameOf(work(framedCase).sizes);
     expect(
       [frame.width, frame.height, frame.rails, frame.middles, frame.sill].map((s) => w(s.value)),
     ).toEqual(['38 3/4', '60 1/8', '35 3/8', '56 1/2', '29/32']);
@@ -183,25 +183,25 @@ describe('frameOf', () => {
     ]);
   });
 
-  test('H.2: trays 18 7/16 are locked behind the left and the middle stile, no wider than 23/32 and, centred, 11/32; set off centre 17/32', () => {
-    const locked = warningsOf(work(ex5d)).flatMap((x) => (x.code === 'trays-locked' ? [x] : []));
+  test('Example 7 of carcass: trays 18 7/16 are locked behind the left and the middle stile, no wider than 23/32 and, centred, 11/32; set off centre 17/32', () => {
+    const locked = warningsOf(work(framedCase)).flatMap((x) => (x.code === 'trays-locked' ? [x] : []));
     expect(locked.map((x) => [x.piece, w(x.widest), x.comesOff])).toEqual([
       ['left stile', '23/32', false],
       ['middle stile', '11/32', false],
     ]);
     expect(locked.map((x) => x.free && w(x.free))).toEqual([undefined, '17/32']);
-    expect(warningsOf(work(ex5d)).some((x) => x.code === 'trays-wider')).toBe(true);
+    expect(warningsOf(work(framedCase)).some((x) => x.code === 'trays-wider')).toBe(true);
   });
 
   test('a stile no wider than the tray groove floor locks nothing at that side', () => {
-    const narrow = warningsOf(work({ ...ex5d, stile: l('23/32') }));
+    const narrow = warningsOf(work({ ...framedCase, stile: l('23/32') }));
     expect(narrow.flatMap((x) => (x.code === 'trays-locked' ? [x.piece] : []))).toEqual(['middle stile']);
   });
 });
 
 describe('a case that stands on the floor', () => {
   test('has its bottom in a rabbet at the end of each side, and a length that still adds up', () => {
-    const c = work({ ...ex5a, feet: undefined });
+    const c = work({ ...plainCase, feet: undefined });
     const side = part(c, 'left');
     expect(side.rabbets.map((r) => [r.id, r.along, w(r.width), w(r.depth)])[0]).toEqual([
       'bottom',
@@ -216,9 +216,9 @@ describe('a case that stands on the floor', () => {
 
 describe('what stops a case', () => {
   test('bays all given that do not make the clear width say by how much', () => {
-    const [problem] = stopped({ ...ex5a, bays: [l('18'), l('18')] });
+    const [problem] = stopped({ ...plainCase, bays: [l('18'), l('18')] });
     expect(problem?.code === 'bays-off' && w(problem.by)).toBe('-7/32');
-    expect(stopped({ ...ex5a, bays: [l('18'), undefined] })).toEqual([]);
+    expect(stopped({ ...plainCase, bays: [l('18'), undefined] })).toEqual([]);
   });
 
   const stopped = (c: Case) => {
@@ -227,9 +227,9 @@ describe('what stops a case', () => {
   };
 
   test('what is missing is asked for, all of it', () => {
-    const codes = stopped({ ...ex5a, width: undefined, depth: undefined });
+    const codes = stopped({ ...plainCase, width: undefined, depth: undefined });
     expect(codes.map((p) => ('field' in p ? p.field : p.code))).toEqual(['width', 'depth']);
-    expect(stopped({ ...ex5a, stocks: {} }).map((p) => ('stock' in p ? p.stock : ''))).toEqual([
+    expect(stopped({ ...plainCase, stocks: {} }).map((p) => ('stock' in p ? p.stock : ''))).toEqual([
       'side',
       'back',
       'tray',
@@ -237,19 +237,22 @@ describe('what stops a case', () => {
   });
 
   test('a case narrower than its sides says by how much', () => {
-    const [problem] = stopped({ ...ex5a, width: l('2') });
+    const [problem] = stopped({ ...plainCase, width: l('2') });
     // 2 less three thicknesses of 23/32
     expect(problem?.code === 'no-opening' && w(problem.by)).toBe('5/32');
   });
 
   test('a dado as deep as the side goes through, one a hair less does not', () => {
-    expect(stopped({ ...ex5a, dado: l('23/32') })).toMatchObject([{ code: 'through', field: 'dado' }]);
-    expect(stopped({ ...ex5a, dado: l('22/32') })).toEqual([]);
-    expect(warningsOf(work({ ...ex5a, dado: l('22/32') }))[0]).toMatchObject({ code: 'deep', field: 'dado' });
+    expect(stopped({ ...plainCase, dado: l('23/32') })).toMatchObject([{ code: 'through', field: 'dado' }]);
+    expect(stopped({ ...plainCase, dado: l('22/32') })).toEqual([]);
+    expect(warningsOf(work({ ...plainCase, dado: l('22/32') }))[0]).toMatchObject({
+      code: 'deep',
+      field: 'dado',
+    });
   });
 
   test('a shelf over the top says how high it may stand', () => {
-    const c = { ...ex5a, inside: [{ id: 's', kind: 'fixed', bay: 2, at: l('58') } as const] };
+    const c = { ...plainCase, inside: [{ id: 's', kind: 'fixed', bay: 2, at: l('58') } as const] };
     const [problem] = stopped(c);
     expect(problem?.code === 'above-the-top' && [w(problem.by), w(problem.most)]).toEqual([
       '1/32',
@@ -258,13 +261,13 @@ describe('what stops a case', () => {
   });
 
   test('a bay that is not there is named', () => {
-    expect(stopped({ ...ex5a, inside: [{ id: 's', kind: 'loose', bay: 3 }] })).toMatchObject([
+    expect(stopped({ ...plainCase, inside: [{ id: 's', kind: 'loose', bay: 3 }] })).toMatchObject([
       { code: 'no-bay', bay: 3, bays: 2 },
     ]);
   });
 
   test('cleat, rabbet and notch that differ are named with what stands proud', () => {
-    const c = work({ ...ex5a, cleats: 1, cleatRabbetWide: l('11/16'), notchDeep: l('3/4') });
+    const c = work({ ...plainCase, cleats: 1, cleatRabbetWide: l('11/16'), notchDeep: l('3/4') });
     const proud = warningsOf(c).flatMap((x) => (x.code === 'cleat-proud' ? [[x.where, w(x.by)]] : []));
     expect(proud).toEqual([
       ['side', '1/32'],

@@ -10,8 +10,8 @@ export const sheet = (id: string, thickness: string, measured = true): Stuff => 
   measured,
 });
 
-/** The case of trade.md EX 5a: two lots of sheet, so that one may measure thin. */
-export const ex5a: Case = {
+/** The case of Example 1 of carcass, of two lots of sheet, so that one may measure thin. */
+export const plainCase: Case = {
   ...newCase('c1'),
   name: 'Case',
   width: l('38 3/8'),
@@ -43,9 +43,9 @@ export const ex5a: Case = {
   ],
 };
 
-/** The frame of EX 5d. */
-export const ex5d: Case = {
-  ...ex5a,
+/** The same with its frame: Example 6 of carcass. */
+export const framedCase: Case = {
+  ...plainCase,
   hasFrame: true,
   overhang: l('3/16'),
   stile: l('1 11/16'),

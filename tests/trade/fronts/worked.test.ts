@@ -6,7 +6,7 @@ import { type Bank, type Column, type Fitted, newBank } from '../../../src/trade
 import { isOpening, openingOf } from '../../../src/trade/fronts/opening';
 import { frontsOf } from '../../../src/trade/fronts/worked';
 import { runs } from '../../runs';
-import { ex5a, ex5d, sheets } from '../carcass/sample-case';
+import { framedCase, plainCase, sheets } from '../carcass/sample-case';
 import { l, w } from '../grooves/sample';
 
 const own = (more: Partial<Bank> = {}): Bank => ({
@@ -27,13 +27,13 @@ const at = (x: Length | undefined) => w(x);
 describe('openingOf', () => {
   const framed = partsOf(
     {
-      ...ex5d,
+      ...framedCase,
       inside: [{ id: 'midrail', kind: 'rail', bay: 2, at: l('29 5/16'), wide: l('1 3/4') }],
     },
     { stuff: sheets(), tape: '1/32' },
   );
   const bare = partsOf(
-    { ...ex5a, inside: [{ id: 'shelf', kind: 'fixed', bay: 2, at: l('30') }] },
+    { ...plainCase, inside: [{ id: 'shelf', kind: 'fixed', bay: 2, at: l('30') }] },
     { stuff: sheets(), tape: '1/32' },
   );
   if (!framed.ok || !bare.ok) throw new Error('the cases do not work out');
@@ -71,7 +71,7 @@ describe('openingOf', () => {
   test('columns side by side stand on rails of one height; sticks stand on a shelf below, where there is one', () => {
     const both = partsOf(
       {
-        ...ex5d,
+        ...framedCase,
         inside: [
           { id: 'one', kind: 'rail', bay: 1, at: l('29 5/16'), wide: l('1 3/4') },
           { id: 'two', kind: 'rail', bay: 2, at: l('29 5/16'), wide: l('1 3/4') },

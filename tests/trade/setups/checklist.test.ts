@@ -11,11 +11,11 @@ import { type Leftover, recutOf } from '../../../src/trade/setups/recut';
 import { type Lies, roughPieces } from '../../../src/trade/sheets/pieces';
 import type { RoughAt } from '../../../src/trade/sheets/rough';
 import { l, w } from '../../length/write-figures';
-import { ex5a, ex5d, part, sheet, sheets, work } from '../carcass/sample-case';
+import { framedCase, part, plainCase, sheet, sheets, work } from '../carcass/sample-case';
 
 type Recuts = Readonly<Record<string, Readonly<Record<string, number>>>>;
 
-function made(c: Case = ex5a, { b = '23/32', recuts = {} }: { b?: string; recuts?: Recuts } = {}) {
+function made(c: Case = plainCase, { b = '23/32', recuts = {} }: { b?: string; recuts?: Recuts } = {}) {
   const worked = work(c, sheets(b));
   const operations = operationsOf(
     { parts: worked.parts, cases: [c], hand: [], recuts: (id) => recuts[id] ?? {} },
@@ -105,10 +105,10 @@ describe('blockedBy', () => {
 });
 
 describe('blockedBy: grooves that cannot be set', () => {
-  const worked = partsOf(ex5a, { stuff: sheets(), tape: '1/32', cutting: () => ({ machine: 'saw' }) });
+  const worked = partsOf(plainCase, { stuff: sheets(), tape: '1/32', cutting: () => ({ machine: 'saw' }) });
   if (!worked.ok) throw new Error('no parts');
   const operations = operationsOf(
-    { parts: worked.value.parts, cases: [ex5a], hand: [], recuts: () => ({}) },
+    { parts: worked.value.parts, cases: [plainCase], hand: [], recuts: () => ({}) },
     { shop: {}, tape: '1/32' },
   );
   const byId = new Map(operations.map((op) => [op.id, op]));
@@ -207,7 +207,7 @@ describe('cardsOf', () => {
 
 describe('noLongerFit and wouldChange', () => {
   const before = made().operations;
-  const after = made(ex5a, { b: '11/16' }).operations;
+  const after = made(plainCase, { b: '11/16' }).operations;
   const cut = 'cut/c1~partition1/len/1';
   const ticks = new Map<string, Length>([
     [cut, l('59 1/4')],
@@ -220,7 +220,7 @@ describe('noLongerFit and wouldChange', () => {
   };
 
   test('a dado cut for 23/32 is named when what stands in it measures 3/4, though it stands where it stood', () => {
-    const thicker = made(ex5a, { b: '3/4' }).operations;
+    const thicker = made(plainCase, { b: '3/4' }).operations;
     const dado = (ops: readonly Operation[]) =>
       ops.find((op) => op.part === 'c1~left' && op.which === 'bottom');
     const was = dado(before);
@@ -264,7 +264,7 @@ describe('noLongerFit and wouldChange', () => {
   });
 
   test('a tick that kept no width names no width', () => {
-    const thicker = made(ex5a, { b: '3/4' }).operations;
+    const thicker = made(plainCase, { b: '3/4' }).operations;
     const dado = one(thicker, 'cut/c1~left/bottom~only/1');
     const kept = { figure: dado.figure };
     expect(noLongerFit(thicker, (id) => (id === dado.id ? kept : undefined))).toEqual([]);
@@ -498,7 +498,7 @@ describe('trap 29: a recut inherits no tick', () => {
     'spoiled %d times, none of its ids was there before; all others are as they were',
     (again) => {
       const was = made().operations;
-      const now = made(ex5a, { recuts: { 'c1~left': { '1': again } } }).operations;
+      const now = made(plainCase, { recuts: { 'c1~left': { '1': again } } }).operations;
       const ids = new Set(was.map((op) => op.id));
       const own = now.filter((op) => op.part === 'c1~left');
       expect(own).toHaveLength(was.filter((op) => op.part === 'c1~left').length);
@@ -511,7 +511,7 @@ describe('trap 29: a recut inherits no tick', () => {
 
   test('no number of recuts shares an id with another', () => {
     const left = (again: number) =>
-      made(ex5a, { recuts: { 'c1~left': { '1': again } } })
+      made(plainCase, { recuts: { 'c1~left': { '1': again } } })
         .operations.filter((op) => op.part === 'c1~left')
         .map((op) => op.id);
     const all = [0, 1, 2, 3].flatMap(left);
@@ -520,21 +520,21 @@ describe('trap 29: a recut inherits no tick', () => {
 
   test('of several trays only the spoiled one starts again', () => {
     const was = new Set(made().operations.map((op) => op.id));
-    const now = made(ex5a, { recuts: { 'c1~trays': { '4': 1 } } }).operations;
+    const now = made(plainCase, { recuts: { 'c1~trays': { '4': 1 } } }).operations;
     const fresh = now.filter((op) => !was.has(op.id)).map((op) => op.id);
     expect(fresh.sort()).toEqual(['cut/c1~trays/len/4~2', 'cut/c1~trays/rip/4~2']);
   });
 
   test('a partition starts again on both faces, and a copy that is not there starts nothing', () => {
     const was = made().operations.map((op) => op.id);
-    const now = made(ex5a, { recuts: { 'c1~partition1': { '1': 1 } } }).operations;
+    const now = made(plainCase, { recuts: { 'c1~partition1': { '1': 1 } } }).operations;
     const own = now.filter((op) => op.part === 'c1~partition1');
     expect(new Set(own.map((op) => op.copy))).toEqual(new Set(['1~2', 'A~2', 'B~2']));
-    expect(made(ex5a, { recuts: { 'c1~left': { '9': 3 } } }).operations.map((op) => op.id)).toEqual(was);
+    expect(made(plainCase, { recuts: { 'c1~left': { '9': 3 } } }).operations.map((op) => op.id)).toEqual(was);
   });
 
   test('a recut waits for nothing of the spoiled one', () => {
-    const { operations } = made(ex5a, { recuts: { 'c1~left': { '1': 1 } } });
+    const { operations } = made(plainCase, { recuts: { 'c1~left': { '1': 1 } } });
     const own = operations.filter((op) => op.part === 'c1~left');
     expect(own.flatMap((op) => op.after).filter((id) => /^cut\/c1~left\/.*\/1$/.test(id))).toEqual([]);
     expect(own.every((op) => isPositive(op.figure))).toBe(true);
@@ -543,13 +543,13 @@ describe('trap 29: a recut inherits no tick', () => {
 
 describe('recutOf: offcuts of sticks', () => {
   const framed: Case = {
-    ...ex5d,
+    ...framedCase,
     hasLooseTop: true,
     looseSide: l('3/16'),
     hasBase: true,
     hasEdging: true,
     lip: l('5/32'),
-    stocks: { ...ex5d.stocks, base: 'u', edging: 'e' },
+    stocks: { ...framedCase.stocks, base: 'u', edging: 'e' },
   };
   const worked = work(framed, [...sheets(), sheet('u', '1 17/32'), sheet('e', '11/16')]);
   const finds = (role: string, length: string, width: string): boolean => {

@@ -16,7 +16,7 @@ import { orderSetups } from '../../../src/trade/setups/order';
 import { type Sets, type SetupMachine, setupOf, withStack } from '../../../src/trade/setups/setup';
 import { l, w } from '../../length/write-figures';
 import { runs } from '../../runs';
-import { ex5a, ex5d, part, sheets, work } from '../carcass/sample-case';
+import { framedCase, part, plainCase, sheets, work } from '../carcass/sample-case';
 
 type Over = {
   readonly b?: string;
@@ -63,10 +63,10 @@ const glueUp = 'cut/c1~bench/glueup/1';
 
 /** Two partitions with two cleats let into their backs. */
 const cleated: Case = {
-  ...ex5a,
+  ...plainCase,
   partitions: 2,
   cleats: 2,
-  stocks: { ...ex5a.stocks, cleat: 'a' },
+  stocks: { ...plainCase.stocks, cleat: 'a' },
 };
 
 describe('operationsOf: order on a piece', () => {
@@ -81,8 +81,8 @@ describe('operationsOf: order on a piece', () => {
   };
 
   test.each([
-    ['the sample case', ex5a],
-    ['the sample case with a face frame', ex5d],
+    ['the sample case', plainCase],
+    ['the sample case with a face frame', framedCase],
     ['two partitions and cleats', cleated],
   ])('%s: rip before length before grooves before rabbets and notches, in the order laid', (_, c) => {
     const { operations, byId } = made(c);
@@ -120,14 +120,14 @@ describe('operationsOf: order on a piece', () => {
   });
 
   test('rips stand widest first', () => {
-    const widths = made(ex5d)
+    const widths = made(framedCase)
       .operations.filter((op) => op.what === 'rip')
       .map((op) => op.figure.valueOf());
     expect(widths).toEqual([...widths].sort((a, b) => b - a));
   });
 
   test('rabbets of a side follow every groove of that side alone', () => {
-    const { operations, byId } = made(ex5a);
+    const { operations, byId } = made(plainCase);
     const rabbet = operations.find((op) => op.part === 'c1~right' && op.what === 'rabbet');
     const grooves = [...waitsFor(rabbet?.id ?? '', byId)].flatMap((id) => byId.get(id) ?? []);
     expect(new Set(grooves.filter((op) => op.what === 'groove').map((op) => op.part))).toEqual(
@@ -168,8 +168,8 @@ describe('operationsOf: test cuts', () => {
   });
 
   test('a stack of another width asks for another test', () => {
-    const test32 = made(ex5a).operations.filter((op) => op.what === 'test');
-    const test18 = made(ex5a, { b: '18 mm' }).operations.filter((op) => op.what === 'test');
+    const test32 = made(plainCase).operations.filter((op) => op.what === 'test');
+    const test18 = made(plainCase, { b: '18 mm' }).operations.filter((op) => op.what === 'test');
     const wide = (ops: readonly Operation[]) => ops.find((op) => op.setup.machine === 'stop')?.id;
     expect(wide(test18)).not.toBe(wide(test32));
   });
@@ -186,7 +186,7 @@ describe('operationsOf: the dry-fit', () => {
   });
 
   test('everything cut after it waits for it, and nothing of the carcass does', () => {
-    const { operations, worked, byId } = made(ex5d);
+    const { operations, worked, byId } = made(framedCase);
     const late = new Set(worked.parts.filter((p) => p.stage === 'after dry-fit').map((p) => p.id));
     expect(late.has('c1~fixed1') && late.has('c1~trays') && late.has('c1~back') && late.has('c1~stile')).toBe(
       true,
@@ -198,7 +198,7 @@ describe('operationsOf: the dry-fit', () => {
   });
 
   test('fixed shelves and the back are cut before the inside is finished and glued up, trays need not be', () => {
-    const { byId } = made(ex5a);
+    const { byId } = made(plainCase);
     const before = waitsFor(glueUp, byId);
     expect(before).toContain('cut/c1~fixed1/len/1');
     expect(before).toContain('cut/c1~bench/finishinside/1');
@@ -207,7 +207,7 @@ describe('operationsOf: the dry-fit', () => {
   });
 
   test('the frame goes on after glue-up and after each of its own strips', () => {
-    const { operations, byId } = made(ex5d);
+    const { operations, byId } = made(framedCase);
     const before = waitsFor('cut/c1~bench/frameon/1', byId);
     expect(before).toContain(glueUp);
     const strips = operations.filter((op) => /stile|rail|middle/.test(op.part));
@@ -216,7 +216,7 @@ describe('operationsOf: the dry-fit', () => {
   });
 
   test('a case without a frame has no such step', () => {
-    expect(made(ex5a).byId.has('cut/c1~bench/frameon/1')).toBe(false);
+    expect(made(plainCase).byId.has('cut/c1~bench/frameon/1')).toBe(false);
   });
 });
 
@@ -258,7 +258,7 @@ describe('operationsOf: ids', () => {
   test.each(['18 mm', '11/16', '3/4', '0.7031'])(
     'sheet B at %s gives the same ids as at 23/32, at other figures',
     (b) => {
-      const [planned, read] = [made(ex5a).operations, made(ex5a, { b }).operations];
+      const [planned, read] = [made(plainCase).operations, made(plainCase, { b }).operations];
       // how many trays go in is a question of size
       const fixed = (op: Operation) => !op.part.endsWith('~trays') && !/trays~\d/.test(op.id);
       expect(ids(read, fixed)).toEqual(ids(planned, fixed));
@@ -269,12 +269,12 @@ describe('operationsOf: ids', () => {
   );
 
   test('another width, depth, joint and fit give the same ids too', () => {
-    const other = { ...ex5a, width: l('40'), depth: l('16'), dado: l('1/4'), fit: l('1/128') };
-    expect(ids(made(other).operations)).toEqual(ids(made(ex5a).operations));
+    const other = { ...plainCase, width: l('40'), depth: l('16'), dado: l('1/4'), fit: l('1/128') };
+    expect(ids(made(other).operations)).toEqual(ids(made(plainCase).operations));
   });
 
   test('every id is what a row of the log takes for an operation', () => {
-    for (const c of [cleated, ex5d])
+    for (const c of [cleated, framedCase])
       for (const op of made(c, { b: '18 mm' }).operations)
         expect(op.id).toMatch(/^cut(\/[A-Za-z0-9~]{1,60}){3}$/);
   });
@@ -282,7 +282,7 @@ describe('operationsOf: ids', () => {
   test.each(['left', 'right', 'partition1', 'bottom', 'top'])(
     'grooves of the %s carry the ids that Marks and Saw tick',
     (role) => {
-      const { worked, operations } = made(ex5a);
+      const { worked, operations } = made(plainCase);
       const { board } = part(worked, role);
       if (!board) throw new Error('no board');
       const { settings } = settingsFor(layOut(board), { board, shop: {}, tape: '1/32' });
@@ -297,8 +297,8 @@ describe('operationsOf: ids', () => {
 
   test('so do those of a partition cut again, on both faces', () => {
     const c: Case = {
-      ...ex5a,
-      inside: [...ex5a.inside, { id: 'low', kind: 'fixed', bay: 1, at: l('1') }],
+      ...plainCase,
+      inside: [...plainCase.inside, { id: 'low', kind: 'fixed', bay: 1, at: l('1') }],
     };
     const recuts = { '1': 1 };
     const { worked, operations } = made(c, { recuts: { 'c1~partition1': recuts } });
@@ -315,7 +315,7 @@ describe('operationsOf: ids', () => {
   });
 
   test('trap 28: either side, and either face of a partition, has a tick of its own', () => {
-    const { operations } = made(ex5a);
+    const { operations } = made(plainCase);
     const of = (id: string) =>
       operations.filter((op) => op.part === id && op.what === 'groove').map((op) => op.id);
     expect(of('c1~left').filter((id) => of('c1~right').includes(id))).toEqual([]);
@@ -333,7 +333,7 @@ describe('operationsOf: work added by hand', () => {
   });
 
   test('two that wait for each other are refused, and the ring is named', () => {
-    const { operations } = made(ex5a, {
+    const { operations } = made(plainCase, {
       hand: [byHand('x1', { after: 'x2' }), byHand('x2', { after: 'x1' })],
     });
     const order = ordered(operations);
@@ -344,7 +344,7 @@ describe('operationsOf: work added by hand', () => {
   });
 
   test('one of the carcass that waits for a part cut after the dry-fit is refused: the ring names the dry-fit', () => {
-    const { operations } = made(ex5a, {
+    const { operations } = made(plainCase, {
       hand: [byHand('x1', { after: 'x2' }), byHand('x2', { part: 'c1~fixed1', after: 'rip' })],
     });
     const order = ordered(operations);
@@ -355,7 +355,7 @@ describe('operationsOf: work added by hand', () => {
   });
 
   test('in a row they are no ring, and the second follows the first', () => {
-    const { operations, byId } = made(ex5a, {
+    const { operations, byId } = made(plainCase, {
       hand: [byHand('x1', { after: 'len' }), byHand('x2', { after: 'x1' })],
     });
     expect(ordered(operations).ok).toBe(true);
@@ -365,7 +365,7 @@ describe('operationsOf: work added by hand', () => {
 
   test('with no word on what comes first, each piece of it follows the length of that piece', () => {
     const hand = [byHand('x1'), byHand('x2', { part: 'c1~trays' })];
-    const { operations, byId } = made(ex5a, { hand });
+    const { operations, byId } = made(plainCase, { hand });
     expect(byId.get('cut/c1~left/h~x1/1')?.after).toEqual(['cut/c1~left/len/1']);
     for (const op of operations.filter((x) => x.part === 'c1~trays' && x.what === 'hand'))
       expect(op.after).toEqual([`cut/c1~trays/len/${op.copy}`]);
@@ -373,27 +373,27 @@ describe('operationsOf: work added by hand', () => {
   });
 
   test('the dry-fit waits for one on the carcass; one on a shelf waits for the dry-fit', () => {
-    const { byId } = made(ex5a, { hand: [byHand('x1'), byHand('x2', { part: 'c1~fixed1' })] });
+    const { byId } = made(plainCase, { hand: [byHand('x1'), byHand('x2', { part: 'c1~fixed1' })] });
     expect(waitsFor(dryFit, byId)).toContain('cut/c1~left/h~x1/1');
     expect(waitsFor(dryFit, byId)).not.toContain('cut/c1~fixed1/h~x2/1');
     expect(waitsFor('cut/c1~fixed1/h~x2/1', byId)).toContain(dryFit);
   });
 
   test('on a recut it follows the length of the recut', () => {
-    const { byId } = made(ex5a, { hand: [byHand('x1')], recuts: { 'c1~left': { '1': 1 } } });
+    const { byId } = made(plainCase, { hand: [byHand('x1')], recuts: { 'c1~left': { '1': 1 } } });
     expect(byId.get('cut/c1~left/h~x1/1~2')?.after).toEqual(['cut/c1~left/len/1~2']);
     expect(byId.has('cut/c1~left/h~x1/1')).toBe(false);
   });
 
   test('two of one id are one tick: the first stands, and the order is worked out', () => {
-    const { operations } = made(ex5a, { hand: [byHand('x1', { name: 'Drill' }), byHand('x1')] });
+    const { operations } = made(plainCase, { hand: [byHand('x1', { name: 'Drill' }), byHand('x1')] });
     expect(operations.filter((op) => op.what === 'hand').map((op) => op.which)).toEqual(['Drill']);
     expect(ordered(operations).ok).toBe(true);
   });
 
   test('cutter alone, height alone, and long fractions are setups of their own, and the order is worked out', () => {
     const fine = l('1/2').add(l('1').div(10n ** 12n)) as Length;
-    const { operations } = made(ex5a, {
+    const { operations } = made(plainCase, {
       hand: [
         byHand('x1', { machine: 'stop', cutter: l('1/2'), figure: l('3') }),
         byHand('x2', { machine: 'stop', height: l('1/2'), figure: l('3') }),
@@ -408,7 +408,7 @@ describe('operationsOf: work added by hand', () => {
   });
 
   test('after one on a part of several copies, it waits for every copy', () => {
-    const { operations, byId } = made(ex5a, {
+    const { operations, byId } = made(plainCase, {
       hand: [
         byHand('x1', { part: 'c1~fixed1', after: 'x2' }),
         byHand('x2', { part: 'c1~trays', after: 'len' }),
@@ -420,7 +420,7 @@ describe('operationsOf: work added by hand', () => {
   });
 
   test('a figure is set as said, to the tape', () => {
-    const { byId } = made(ex5a, { hand: [byHand('x1', { machine: 'stop', figure: l('3.01') })] });
+    const { byId } = made(plainCase, { hand: [byHand('x1', { machine: 'stop', figure: l('3.01') })] });
     const op = byId.get('cut/c1~left/h~x1/1');
     expect(op?.setup.sets).toBe('as-said');
     expect(w(op?.figure ?? zero)).toBe('3');
@@ -428,12 +428,12 @@ describe('operationsOf: work added by hand', () => {
 
   test('one on a part that is not there makes no operation', () => {
     const hand = [byHand('x1', { part: 'c1~gone' })];
-    expect(made(ex5a, { hand }).operations).toEqual(made(ex5a).operations);
+    expect(made(plainCase, { hand }).operations).toEqual(made(plainCase).operations);
   });
 });
 
 describe('Example 1 of setups, as the setups of real operations', () => {
-  const { operations, byId } = made({ ...ex5a, inside: [] });
+  const { operations, byId } = made({ ...plainCase, inside: [] });
   const order = orderOf(operations);
   /** Runs of one machine in the carcass, before the dry-fit. */
   const at = (machine: string) =>
@@ -471,7 +471,7 @@ describe('Example 1 of setups, as the setups of real operations', () => {
   });
 
   test('a shelf as wide as the bottom, cut as built, takes its fence a second time: A, B, A is 3, as in Example 2 of setups', () => {
-    const shelved = made({ ...ex5a, inside: ex5a.inside.filter((i) => i.kind === 'fixed') });
+    const shelved = made({ ...plainCase, inside: plainCase.inside.filter((i) => i.kind === 'fixed') });
     const fence = shelved.byId.get('cut/c1~bottom/rip/1')?.setup.key;
     const runs = orderOf(shelved.operations).runs.filter((run) => run.setup === fence);
     expect(runs.map((run) => run.steps.map((id) => id.split('/')[1]))).toEqual([
@@ -491,7 +491,7 @@ test('a case without parts has no operation, not even at the bench', () => {
 });
 
 test('grooves wait for their stock by its id', () => {
-  const { operations } = made(ex5a);
+  const { operations } = made(plainCase);
   const fits = (id: string, which: string) =>
     operations.find((op) => op.part === id && op.which.startsWith(which))?.fits;
   expect(fits('c1~left', 'bottom')).toBe('b');
@@ -587,10 +587,10 @@ describe('keys of setups', () => {
 
 describe('grooves that cannot be set', () => {
   const sawn = (shop: Shop = {}) => {
-    const worked = partsOf(ex5a, { stuff: sheets(), tape: '1/32', cutting: () => ({ machine: 'saw' }) });
+    const worked = partsOf(plainCase, { stuff: sheets(), tape: '1/32', cutting: () => ({ machine: 'saw' }) });
     if (!worked.ok) throw new Error('no parts');
     const operations = operationsOf(
-      { parts: worked.value.parts, cases: [ex5a], hand: [], recuts: () => ({}) },
+      { parts: worked.value.parts, cases: [plainCase], hand: [], recuts: () => ({}) },
       { shop, tape: '1/32' },
     );
     return { operations, byId: new Map(operations.map((op) => [op.id, op])) };
@@ -671,7 +671,11 @@ test('work by hand whose id looks like a figure, or a cutter, is a setup of its 
 });
 
 test('a bit too wide for some of the grooves leaves those blocked, not forgotten', () => {
-  const worked = partsOf(ex5a, { stuff: sheets(), tape: '1/32', cutting: () => ({ machine: 'router' }) });
+  const worked = partsOf(plainCase, {
+    stuff: sheets(),
+    tape: '1/32',
+    cutting: () => ({ machine: 'router' }),
+  });
   if (!worked.ok) throw new Error('no parts');
   const operations = operationsOf(
     { parts: worked.value.parts, cases: [{ id: 'c1', name: 'Case' }], hand: [], recuts: () => ({}) },
@@ -686,11 +690,11 @@ test('a bit too wide for some of the grooves leaves those blocked, not forgotten
 
 test('every joint made to the thickness of another piece waits for that stock to be measured', () => {
   const { parts } = work({
-    ...ex5a,
+    ...plainCase,
     cleats: 1,
     hasBase: true,
     crosses: 2,
-    stocks: { ...ex5a.stocks, cleat: 't', base: 'a', cross: 'b' },
+    stocks: { ...plainCase.stocks, cleat: 't', base: 'a', cross: 'b' },
   });
   const operations = operationsOf(
     { parts, cases: [{ id: 'c1', name: 'Case' }], hand: [], recuts: () => ({}) },
