@@ -34,7 +34,7 @@ test('an opening measured out of square, five fronts, three fitted, what is left
     await readyOffline(page);
     await server.stop(); // from here on there is no network at all
 
-    // as planned: section H's five fronts
+    // as planned: the five fronts of step 3 of the carried cabinet
     await page.getByRole('button', { name: /Mineral drawers/ }).click();
     expect((await heights(page)).map((x) => /Front \d: /.test(x))).toEqual([true, true, true, true, true]);
     await expect(page.locator('.bankfront').nth(2)).toContainText('5 and 25/32 inches');

@@ -88,3 +88,14 @@ test('every example that code or a test cites stands in the README it names', ()
     for (const [cited, number, of = ''] of read(file).matchAll(/Example (\d+) of ([a-z]+)/g))
       expect(Number(number), `${file}: ${cited}`).toBeLessThanOrEqual(numbers.get(of) ?? 0);
 });
+
+test('every step of the carried cabinet that a test cites stands in its README, and every step is cited', () => {
+  const steps = [...read('demo-data/README.md').matchAll(/^### Step (\d+): /gm)].map(([, n]) => Number(n));
+  const cited = files
+    .filter((file) => !file.startsWith('demo-data'))
+    .flatMap((file) =>
+      [...read(file).matchAll(/step (\d+) of the carried cabinet/g)].map(([, n]) => Number(n)),
+    );
+  expect(steps).toEqual(steps.map((_, k) => k + 1));
+  expect([...new Set(cited)].sort((a, b) => a - b)).toEqual(steps);
+});

@@ -88,11 +88,11 @@ export type BoxError =
   | { readonly code: 'back-gone'; readonly by: Length };
 
 /**
- * C7.1–7.4: the pieces of a drawer box. Only the width is rounded; all that stands on it stands on the mark.
+ * The pieces of a drawer box. Only the width is rounded; all that stands on it stands on the mark.
  *
  * @param plan inches; sizes > 0, allowances >= 0, lap < front, groove and back dado less deep than what they are cut in
  * @returns sizes in inches, or what keeps it from being made: the first fault found
- * @example boxOf(plan).value.side.value // EX 7a: 15 27/32
+ * @example boxOf(plan).value.side.value // Example 1 of boxes: 15 27/32
  */
 export function boxOf(plan: BoxPlan): Result<Box, BoxError> {
   const wrong = faultOf(plan);

@@ -37,11 +37,11 @@ const taken = ({ underRail, boxUp, grooveUp, bottom, play }: Fixed): Length =>
   sum([underRail ? boxUp : zero, grooveUp, bottom, play]);
 
 /**
- * C7.7: the tallest thing that goes in. The box above moves over it, so it may stand above its own sides.
+ * The tallest thing that goes in. The box above moves over it, so it may stand above its own sides.
  *
  * @param room inches, each >= 0 but `over`
  * @returns inches; not positive when nothing does
- * @example tallestIn({ ...under, front: inches(35n, 8n) }) // under the rail of H.6, 1/2 play: 2 53/64
+ * @example tallestIn({ ...under, front: inches(35n, 8n) }) // under the rail of step 6 of the carried cabinet, 1/2 play: 2 53/64
  */
 export const tallestIn = (room: Room): Length => subtract(sum([room.front, room.over]), taken(room));
 
@@ -50,7 +50,7 @@ export const tallestIn = (room: Room): Length => subtract(sum([room.front, room.
  *
  * @param tall inches, > 0; @param room what else bounds it, inches
  * @returns inches
- * @example frontFor(inches(67n, 16n), room) // EX 7d: 5 23/64
+ * @example frontFor(inches(67n, 16n), room) // Example 6 of boxes: 5 23/64
  */
 export const frontFor = (tall: Length, room: Fixed): Length => subtract(sum([tall, taken(room)]), room.over);
 
@@ -59,7 +59,7 @@ export const frontFor = (tall: Length, room: Fixed): Length => subtract(sum([tal
  *
  * @param room inches, each >= 0 but `over`
  * @returns inches; not positive when no box goes in
- * @example boxHeightMost({ front: inches(35n, 8n), over: inches(5n, 64n), underRail: true, boxUp, play }) // H.6
+ * @example boxHeightMost({ front: inches(35n, 8n), over: inches(5n, 64n), underRail: true, boxUp, play }) // step 6 of the carried cabinet
  */
 export const boxHeightMost = (room: Pick<Room, 'front' | 'over' | 'underRail' | 'boxUp' | 'play'>): Length =>
   subtract(sum([room.front, room.over]), sum([room.underRail ? room.boxUp : zero, room.play]));
@@ -136,7 +136,7 @@ type Volume = {
  * Pounds in a drawer by volume × fill × specific gravity × .0361. An estimate.
  *
  * @returns pounds
- * @example contentsByFill(at) // EX 10e: 18.9
+ * @example contentsByFill(at) // Example 9 of boxes: 18.9
  */
 export const contentsByFill = ({ wide, deep, high, fill, gravity }: Volume): Ratio =>
   product(asNumber(wide), asNumber(deep), asNumber(high), fill, gravity, water);

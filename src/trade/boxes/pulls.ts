@@ -40,11 +40,11 @@ export type PullsError =
   | { readonly code: 'pulls-meet'; readonly by: Length };
 
 /**
- * C7.8: holes for the pulls of a front, from the left.
+ * Holes for the pulls of a front, from the left.
  *
  * @param plan inches; width and height > 0, centres >= 0
  * @returns one hole a knob, two a pull, inches
- * @example pullHoles({ width: inches(271n, 16n), height, pulls: 1, centres: inches(15n, 4n) }).value // EX 7d: 6 19/32, 10 11/32
+ * @example pullHoles({ width: inches(271n, 16n), height, pulls: 1, centres: inches(15n, 4n) }).value // Example 8 of boxes: 6 19/32, 10 11/32
  */
 export function pullHoles(plan: PullPlan): Result<readonly Hole[], PullsError> {
   const centres = plan.centres ?? zero;

@@ -37,11 +37,11 @@ export type StickError = {
 };
 
 /**
- * C7.6: stick = sill + front bottom + box above it + slide centre - half the slide, longest first.
+ * Stick = sill + front bottom + box above it + slide centre - half the slide, longest first.
  *
  * @param plan inches; `bottoms` as cut or as measured, in any order, their drawers numbered as listed
  * @returns inches, each with its sum; or the first drawer from the top whose stick has no length
- * @example sticksOf(plan).value[0].length // EX 7c: 26 7/8
+ * @example sticksOf(plan).value[0].length // Example 5 of boxes: 26 7/8
  */
 export function sticksOf(plan: StickPlan): Result<readonly Stick[], StickError> {
   const sticks = plan.bottoms.map((bottom, k): Stick => {
@@ -73,7 +73,7 @@ export type StickWarning = {
  * Sticks to be cut from a long strip instead: too short to hold at a saw.
  *
  * @param sticks inches, > 0
- * @example stickWarnings(sticks).map((x) => x.drawer) // EX 7c: the fifth, 2 3/32
+ * @example stickWarnings(sticks).map((x) => x.drawer) // Example 5 of boxes: the fifth, 2 3/32
  */
 export const stickWarnings = (sticks: readonly Stick[]): readonly StickWarning[] =>
   sticks.flatMap(({ drawer, length }) =>

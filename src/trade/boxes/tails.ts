@@ -78,11 +78,11 @@ export type TailsError =
 export const mostTails = 40;
 
 /**
- * C7.5: tails equal, half pins at both edges; the groove for the bottom must lie wholly inside one tail at its narrowest.
+ * Tails equal, half pins at both edges; the groove for the bottom must lie wholly inside one tail at its narrowest.
  *
  * @param plan inches, height and long > 0, pins >= 0; tails whole, 1 to 40; slope > 0
  * @returns inches up from the lower edge of the side, or why it cannot be laid out
- * @example tailsOf(plan).value.tail // EX 7b: 15/16
+ * @example tailsOf(plan).value.tail // Example 3 of boxes: 15/16
  */
 export function tailsOf(plan: TailPlan): Result<Tails, TailsError> {
   const wrong = faultOf(plan);
@@ -139,7 +139,7 @@ function grooveIn(
  *
  * @param tails laid out, inches; @param groove its lower edge up from that of the side, and its width, inches
  * @returns its lower edge up from that of the side, inches; nothing where no tail takes it that way
- * @example grooveRoom(tails, groove) // EX 7b, five tails: lower 89/256, higher 1 23/256
+ * @example grooveRoom(tails, groove) // Example 4 of boxes, five tails: lower 89/256, higher 1 23/256
  */
 export function grooveRoom(
   tails: Tails,

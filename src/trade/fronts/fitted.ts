@@ -31,7 +31,7 @@ export type Ahead = {
 export type Gaps = { readonly space: Length; readonly gaps: number; readonly each: Length };
 
 /**
- * C6.6: space = O - y; alike (space - Σh)/(remaining + 1), or with the end held (space - r_b - Σh)/remaining.
+ * What is left for the gaps: space = O - y; alike (space - Σh)/(remaining + 1), or with the end held (space - r_b - Σh)/remaining.
  *
  * @param ahead lengths in inches, opening and heights > 0; a reach beyond the opening binds and is not refused
  * @returns inches; none to go and the end not held: one gap, all the space; none to go and the end held: nothing, for no gap

@@ -37,12 +37,12 @@ const free = ({ heights, ends }: Skew, opening: Length): Length =>
   subtract(opening, sum([...heights, ends?.top ?? zero, ends?.bottom ?? zero]));
 
 /**
- * C6.7: what each gap is at either side, and the taper of each: (O - Σh)/(n + 1), or with the ends held
+ * What each gap is at either side, and the taper of each: (O - Σh)/(n + 1), or with the ends held
  * (O - r_t - r_b - Σh)/(n - 1).
  *
  * @param skew inches
  * @returns inches, a gap negative where the fronts bind; nothing when there is no gap to share it: one front with both ends held
- * @example skewOf({ left, right, heights }).taper // EX 6e: 1/48
+ * @example skewOf({ left, right, heights }).taper // Example 5 of fronts: 1/48
  */
 export function skewOf(skew: Skew): Skewed | undefined {
   const gaps = skew.ends ? skew.heights.length - 1 : skew.heights.length + 1;
@@ -57,7 +57,7 @@ export function skewOf(skew: Skew): Skewed | undefined {
  *
  * @param skew inches; @param wanted gap, inches, >= 0
  * @returns inches; of held ends the first stands and the last is what is told here
- * @example dumpedAtEnd(skew, inches(5n, 64n)) // EX 6e: 7/64 and -1/64
+ * @example dumpedAtEnd(skew, inches(5n, 64n)) // Example 5 of fronts: 7/64 and -1/64
  */
 export function dumpedAtEnd(skew: Skew, wanted: Length): { readonly left: Length; readonly right: Length } {
   const { heights, ends } = skew;
@@ -73,7 +73,7 @@ export function dumpedAtEnd(skew: Skew, wanted: Length): { readonly left: Length
  * @param skew inches; @param wanted gap, inches, >= 0
  * @returns inches: height of the last front at either side, not positive where it would be planed away, and the most that
  *   is planed off, >= 0
- * @example planedLast(skew, inches(5n, 64n)) // EX 6e: 7 5/32 left, 7 1/16 right, 3/32 planed
+ * @example planedLast(skew, inches(5n, 64n)) // Example 5 of fronts: 7 5/32 left, 7 1/16 right, 3/32 planed
  */
 export function planedLast(
   skew: Skew,
@@ -108,7 +108,7 @@ export type SkewWarning =
  *
  * @param skewed inches, as `skewOf` found it
  * @returns the taper first, then each side whose gaps close, lengths in inches; none when all is well
- * @example skewWarnings(skewOf({ left, right, heights })) // EX 6e: none, 1/48 a gap is not seen
+ * @example skewWarnings(skewOf({ left, right, heights })) // Example 5 of fronts: none, 1/48 a gap is not seen
  */
 export function skewWarnings({ gapLeft, gapRight, taper }: Skewed): readonly SkewWarning[] {
   const seen: readonly SkewWarning[] = less(seenTaper, taper)

@@ -110,7 +110,7 @@ function planned(at: Side): readonly { readonly near: Length; readonly far: Leng
   });
 }
 
-/** C6.7: one gap shared by all, or by those between where the ends are held. */
+/** One gap shared by all, or by those between where the ends are held. */
 function evenGap({ bank, heights, opening, reveals, side }: Side): Length | undefined {
   const left = subtract(opening[side], sum(heights));
   if (!reveals.endsHeld) return over(left, BigInt(bank.count + 1));

@@ -25,8 +25,8 @@ import {
 import { runs } from '../../runs';
 import { codes, l, w } from '../grooves/sample';
 
-/** EX 7a. It gives neither the back's thickness nor the fit: 5/8 and 15/32 for front and back lead to its inside 14 15/32. */
-const ex7a: BoxPlan = {
+/** Example 1 of boxes. It gives neither the back's thickness nor the fit: 5/8 and 15/32 for front and back lead to its inside 14 15/32. */
+const asPlanned: BoxPlan = {
   opening: l('17 3/32'),
   clearance: l('1/2'),
   tape: '1/32',
@@ -43,16 +43,16 @@ const ex7a: BoxPlan = {
   ease: l('1/16'),
   bottomHow: 'captured',
 };
-const groove = (more: Partial<BoxPlan['groove']>) => ({ groove: { ...ex7a.groove, ...more } });
+const groove = (more: Partial<BoxPlan['groove']>) => ({ groove: { ...asPlanned.groove, ...more } });
 
 const made = (more: Partial<BoxPlan> = {}): Box => {
-  const found = boxOf({ ...ex7a, ...more });
+  const found = boxOf({ ...asPlanned, ...more });
   if (!found.ok) throw new Error(found.error.code);
   return found.value;
 };
 /** An error in one line, its lengths written: `inside-gone by 1/32`. */
 const refused = (more: Partial<BoxPlan>): string => {
-  const found = boxOf({ ...ex7a, ...more });
+  const found = boxOf({ ...asPlanned, ...more });
   if (found.ok) throw new Error('expected a refusal');
   return Object.entries(found.error)
     .map(([key, x]) => (key === 'code' ? x : `${key} ${typeof x === 'string' ? x : w(x)}`))
@@ -60,7 +60,7 @@ const refused = (more: Partial<BoxPlan>): string => {
 };
 
 describe('boxOf', () => {
-  test('EX 7a: every piece of a box with its bottom captured', () => {
+  test('Example 1 of boxes: every piece of a box with its bottom captured', () => {
     const box = made();
     expect(w(box.width.mark.value)).toBe('16 3/32');
     expect([box.side, box.front, box.back].map((s) => w(s.value))).toEqual([
@@ -74,7 +74,7 @@ describe('boxOf', () => {
     expect([w(box.backHeight.value), w(box.grooveWide)]).toEqual(['4 1/8', '23/64']);
   });
 
-  test('EX 7a: under a short back the bottom is 15 15/32 × 15 1/2, the back 3 3/8 high', () => {
+  test('Example 2 of boxes: under a short back the bottom is 15 15/32 × 15 1/2, the back 3 3/8 high', () => {
     const box = made({ bottomHow: 'slid-in' });
     expect([box.bottomWide, box.bottomDeep, box.backHeight].map((s) => w(s.value))).toEqual([
       '15 15/32',
@@ -83,7 +83,7 @@ describe('boxOf', () => {
     ]);
   });
 
-  test('H.6: made for the lesser of 17 1/32 and 16 31/32', () => {
+  test('step 6 of the carried cabinet: made for the lesser of 17 1/32 and 16 31/32', () => {
     const opening = openingFor(l('17 1/32'), l('16 31/32'));
     const box = made({ opening: opening?.least ?? l('0') });
     expect(opening?.pack).toBe(true);
@@ -156,11 +156,11 @@ describe('boxOf refuses', () => {
     ],
   ])('%s, and not a hair less', (want, wrong, right) => {
     expect(refused(wrong)).toBe(want);
-    expect(boxOf({ ...ex7a, ...right }).ok).toBe(true);
+    expect(boxOf({ ...asPlanned, ...right }).ok).toBe(true);
   });
 
   test('a back over a slid-in bottom has no groove to go through', () => {
-    expect(boxOf({ ...ex7a, back: l('3/16'), bottomHow: 'slid-in' }).ok).toBe(true);
+    expect(boxOf({ ...asPlanned, back: l('3/16'), bottomHow: 'slid-in' }).ok).toBe(true);
   });
 
   test.each(['opening', 'depth', 'height', 'side', 'front', 'back', 'bottom'] as const)(
@@ -187,16 +187,16 @@ describe('boxOf refuses', () => {
 });
 
 describe('boxWarnings', () => {
-  test('EX 7a has none', () => expect(boxWarnings(ex7a)).toEqual([]));
+  test('Example 1 of boxes has none', () => expect(boxWarnings(asPlanned)).toEqual([]));
 
   test('a lap of 1/8 passes, under it is thin', () => {
-    expect(boxWarnings({ ...ex7a, lap: l('1/8') })).toEqual([]);
-    expect(boxWarnings({ ...ex7a, lap: l('7/64') })).toEqual([{ code: 'lap-thin', lap: l('7/64') }]);
+    expect(boxWarnings({ ...asPlanned, lap: l('1/8') })).toEqual([]);
+    expect(boxWarnings({ ...asPlanned, lap: l('7/64') })).toEqual([{ code: 'lap-thin', lap: l('7/64') }]);
   });
 
   test('a groove to half the side passes, past it is deep', () => {
-    expect(boxWarnings({ ...ex7a, ...groove({ deep: l('15/64') }) })).toEqual([]);
-    const deep = boxWarnings({ ...ex7a, lap: l('3/32'), ...groove({ deep: l('1/4') }) });
+    expect(boxWarnings({ ...asPlanned, ...groove({ deep: l('15/64') }) })).toEqual([]);
+    const deep = boxWarnings({ ...asPlanned, lap: l('3/32'), ...groove({ deep: l('1/4') }) });
     expect(codes(deep)).toEqual(['lap-thin', 'groove-deep']);
     expect(deep[1]).toEqual({ code: 'groove-deep', deep: l('1/4'), half: l('15/64') });
   });

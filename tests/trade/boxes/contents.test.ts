@@ -45,12 +45,12 @@ const rooms = fc.record({
 });
 
 describe('tallestIn', () => {
-  // By C7.7: h + r - groove-up - bottom - play, and under a rail less the box's rise as well.
+  // h + r - groove-up - bottom - play, and under a rail less the box's rise as well.
   test.each([
     ['under another box', under, '4 3/8', '3 13/64'],
     ['under the rail', rail, '4 3/8', '2 53/64'],
     ['where the front covers the rail by 1/4', { ...rail, over: l('-1/4') }, '4 3/8', '2 1/2'],
-    ['in EX 7d turned about', under, '5 23/64', '4 3/16'],
+    ['in Example 6 of boxes turned about', under, '5 23/64', '4 3/16'],
     ['where nothing does', rail, '1 1/2', '-3/64'],
   ])('%s: the tallest that goes in', (_, room, front, tall) => {
     expect(w(tallestIn({ ...room, front: l(front) }))).toBe(tall);
@@ -65,7 +65,7 @@ describe('tallestIn', () => {
 });
 
 describe('frontFor', () => {
-  test('EX 7d: a crystal of 4 3/16 with 1/2 play asks for a front of 5 23/64', () => {
+  test('Example 6 of boxes: a crystal of 4 3/16 with 1/2 play asks for a front of 5 23/64', () => {
     expect(w(frontFor(l('4 3/16'), under))).toBe('5 23/64');
   });
 
@@ -87,12 +87,12 @@ describe('frontFor', () => {
 describe('boxHeightMost', () => {
   const at = { front: l('4 3/8'), over: l('5/64'), underRail: true, boxUp: l('3/8') };
 
-  test('H.6: under the rail a box may be 4 5/64 less play high: 4 1/8 would strike by 3/64', () => {
+  test('step 6 of the carried cabinet: under the rail a box may be 4 5/64 less play high: 4 1/8 would strike by 3/64', () => {
     const most = boxHeightMost({ ...at, play: l('0') });
     expect([w(most), w(subtract(l('4 1/8'), most))]).toEqual(['4 5/64', '3/64']);
   });
 
-  test('H.6: with play 1/4 it may be 3 53/64', () => {
+  test('step 6 of the carried cabinet: with play 1/4 it may be 3 53/64', () => {
     expect(w(boxHeightMost({ ...at, play: l('1/4') }))).toBe('3 53/64');
   });
 
@@ -165,11 +165,11 @@ describe('contentsByFill', () => {
     gravity: ratio(265n, 100n),
   };
 
-  test('EX 10e: quartz filling three tenths of 15 5/32 × 14 15/32 × 3 weighs 18.9 lb', () => {
+  test('Example 9 of boxes: quartz filling three tenths of 15 5/32 × 14 15/32 × 3 weighs 18.9 lb', () => {
     expect(contentsByFill(at).valueOf().toFixed(1)).toBe('18.9');
   });
 
-  test('EX 10e: with a 9 lb box and front on a 75 lb pair 37 % is used', () => {
+  test('Example 9 of boxes: with a 9 lb box and front on a 75 lb pair 37 % is used', () => {
     const total = asNumber(add(asInches(contentsByFill(at)), inches(9n)));
     const says = loadSays(total, ratio(75n));
     expect(says.code).toBe('within');

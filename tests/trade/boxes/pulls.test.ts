@@ -20,7 +20,7 @@ const refused = (plan: PullPlan) => {
 };
 
 describe('pullHoles', () => {
-  test('EX 7d: 3 3/4 between centres on 16 15/16: 6 19/32 and 10 11/32', () => {
+  test('Example 8 of boxes: 3 3/4 between centres on 16 15/16: 6 19/32 and 10 11/32', () => {
     expect(xs(pull)).toEqual(['6 19/32', '10 11/32']);
   });
 
@@ -133,7 +133,7 @@ describe('pullHoles', () => {
 });
 
 describe('jigCheck', () => {
-  test('EX 7d: the holes of 6 19/32 on 16 15/16 come 3 3/4 apart', () => {
+  test('Example 8 of boxes: the holes of 6 19/32 on 16 15/16 come 3 3/4 apart', () => {
     expect(w(jigCheck(l('16 15/16'), l('6 19/32')))).toBe('3 3/4');
   });
 

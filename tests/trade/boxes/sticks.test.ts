@@ -25,13 +25,13 @@ const stick = (length: string) => ({ drawer: 1, length: l(length), sum: { value:
 const some = fc.bigInt({ min: 1n, max: 2000n }).map((n) => inches(n, 64n));
 
 describe('sticksOf', () => {
-  test('EX 7c: sticks longest first', () => {
+  test('Example 5 of boxes: sticks longest first', () => {
     const found = sticks();
     expect(found.map((s) => w(s.length))).toEqual(['26 7/8', '21 47/64', '15 7/8', '9 21/64', '2 3/32']);
     expect(found.map((s) => s.drawer)).toEqual([1, 2, 3, 4, 5]);
   });
 
-  test('H.7: sticks from the front bottoms as measured', () => {
+  test('step 7 of the carried cabinet: sticks from the front bottoms as measured', () => {
     const found = sticks({ bottoms: ['24 53/64', '19 11/16', '13 55/64', '7 5/16', '5/64'].map(l) });
     expect(found.map((s) => w(s.length))).toEqual(['26 27/32', '21 45/64', '15 7/8', '9 21/64', '2 3/32']);
   });
@@ -104,7 +104,7 @@ describe('sticksOf', () => {
 });
 
 describe('stickWarnings', () => {
-  test('H.7: the last stick is too short to hold at a saw', () => {
+  test('step 7 of the carried cabinet: the last stick is too short to hold at a saw', () => {
     const said = stickWarnings(sticks());
     expect(said.map((x) => [x.code, x.drawer, w(x.length), w(x.least)])).toEqual([
       ['too-short', 5, '2 3/32', '3'],
@@ -118,7 +118,7 @@ describe('stickWarnings', () => {
 });
 
 describe('nextCut', () => {
-  test('EX 7c: what comes off between sticks with a kerf of 3/32', () => {
+  test('Example 5 of boxes: what comes off between sticks with a kerf of 3/32', () => {
     const found = sticks().map((s) => s.length);
     const offcuts = found.slice(0, -1).map((x, k) => nextCut(x, found[k + 1] ?? x, l('3/32')).offcut);
     expect(offcuts.map((x) => w(x))).toEqual(['5 3/64', '5 49/64', '6 29/64', '7 9/64']);

@@ -27,7 +27,7 @@ import {
 import { runs } from '../../runs';
 import { codes, l, w } from '../grooves/sample';
 
-/** EX 7b, three tails. */
+/** Example 3 of boxes, three tails. */
 const three: TailPlan = {
   height: l('4 1/8'),
   tails: 3,
@@ -37,7 +37,7 @@ const three: TailPlan = {
   long: l('15/32'),
   groove: { up: l('13/32'), wide: l('11/32') },
 };
-/** EX 7b, five. */
+/** Example 4 of boxes, five. */
 const five: TailPlan = { ...three, tails: 5, halfPin: l('1/4'), pin: l('9/32') };
 
 const made = (plan: TailPlan): Tails => {
@@ -55,14 +55,14 @@ const refused = (more: Partial<TailPlan>): string => {
 const at = (up: string, wide = '11/32') => ({ groove: { up: l(up), wide: l(wide) } });
 
 describe('tailsOf', () => {
-  test('EX 7b: three tails, the groove inside one', () => {
+  test('Example 3 of boxes: three tails, the groove inside one', () => {
     const tails = made(three);
     expect([tails.tail, tails.baseTail, tails.basePin].map(w)).toEqual(['15/16', '105/128', '59/128']);
     expect(tails.groove).toEqual({ inside: true, tail: 1, cuts: 'none' });
     expect(tails.centred).toBe(true);
   });
 
-  test('EX 7b: five tails, the groove not inside one', () => {
+  test('Example 4 of boxes: five tails, the groove not inside one', () => {
     const tails = made(five);
     expect(w(tails.tail)).toBe('1/2');
     expect(tails.groove).toEqual({ inside: false, cuts: 'pin' });
@@ -149,7 +149,7 @@ describe('tailsOf refuses', () => {
 });
 
 describe('grooveRoom', () => {
-  test('EX 7b, five tails: down to the upper edge of the lowest tail, or up to the lower edge of the next', () => {
+  test('Example 4 of boxes, five tails: down to the upper edge of the lowest tail, or up to the lower edge of the next', () => {
     // Lowest tail at the baseline: 79/256 to 177/256; the next begins at 279/256; the groove is 88/256 wide.
     const room = grooveRoom(made(five), { up: l('13/32'), wide: l('11/32') });
     expect([room.lower, room.higher].map(w)).toEqual(['89/256', '1 23/256']);

@@ -20,7 +20,7 @@ const fault = (more: Partial<At>) => {
 };
 
 describe('blankFor', () => {
-  test('EX 6f: 16 3/8 long, cores from 5/16, 4 29/32, 10 3/16, slipping -1/64', () => {
+  test('Example 6 of fronts: 16 3/8 long, cores from 5/16, 4 29/32, 10 3/16, slipping -1/64', () => {
     const made = blank();
     expect(w(made.length)).toBe('16 3/8');
     expect(made.cores.map((c) => `${c.no}: ${w(c.near)}`)).toEqual(['1: 5/16', '2: 4 29/32', '3: 10 3/16']);

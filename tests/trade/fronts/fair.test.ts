@@ -36,20 +36,20 @@ const cut = (heights: readonly string[], more: Partial<At> = {}) => {
 };
 
 describe('fairRound', () => {
-  test('EX 6a, H.3: a step of 11/16 at a thirty-second, nothing left', () => {
+  test('Example 1 of fronts, step 3 of the carried cabinet: a step of 11/16 at a thirty-second, nothing left', () => {
     const made = fairRound(exact(step), { total, grain });
     expect(made.heights.map((x) => w(x))).toEqual(['4 3/8', '5 1/16', '5 25/32', '6 15/32', '7 5/32']);
     expect(w(made.left)).toBe('0');
   });
 
-  test('EX 6b: a ratio of 5/4 at a sixty-fourth', () => {
+  test('Example 2 of fronts: a ratio of 5/4 at a sixty-fourth', () => {
     const made = fairRound(exact({ kind: 'ratio', ratio: ratio(5n, 4n) }), { total, grain: fine });
     expect(made.heights.map((x) => w(x))).toEqual(['3 33/64', '4 25/64', '5 1/2', '6 55/64', '8 37/64']);
     expect(w(sum(made.heights))).toBe('28 27/32');
     expect(w(made.left)).toBe('0');
   });
 
-  test('H.5: from 29 9/32 the total is 28 13/16, cut 4 3/8, 5 1/16, 5 3/4, 6 15/32, 7 5/32, nothing left', () => {
+  test('step 5 of the carried cabinet: from 29 9/32 the total is 28 13/16, cut 4 3/8, 5 1/16, 5 3/4, 6 15/32, 7 5/32, nothing left', () => {
     const whole = subtract(l('29 9/32'), l('15/32'));
     expect(w(whole)).toBe('28 13/16');
     const made = fairRound(exact(step, whole), { total: whole, grain });
@@ -125,7 +125,7 @@ describe('fairRound', () => {
 });
 
 describe('alike', () => {
-  test('EX 6b: at a thirty-second 5 3/4 each, 3/32 left', () => {
+  test('Example 2 of fronts: at a thirty-second 5 3/4 each, 3/32 left', () => {
     const { each, left } = alike(total, 5, grain);
     expect([w(each), w(left)]).toEqual(['5 3/4', '3/32']);
   });
@@ -137,7 +137,7 @@ describe('alike', () => {
 });
 
 describe('shareTrim', () => {
-  test('H.8: 5/64 off two fronts is 1/32 and 3/64, the larger off the lower', () => {
+  test('step 8 of the carried cabinet: 5/64 off two fronts is 1/32 and 3/64, the larger off the lower', () => {
     expect(shareTrim(l('5/64'), 2, fine).map((x) => w(x))).toEqual(['1/32', '3/64']);
   });
 

@@ -23,14 +23,14 @@ const gaps = (ahead: Ahead) => {
 };
 
 describe('gapsAhead', () => {
-  test('EX 6d: 13 3/4 left, 1/12 a gap over three; the fronts may be 1/64 taller', () => {
+  test('Example 4 of fronts: 13 3/4 left, 1/12 a gap over three; the fronts may be 1/64 taller', () => {
     const found = gaps(six);
     expect([w(found.space), found.gaps, w(found.each)]).toEqual(['13 3/4', 3, '1/12']);
     expect(w(trimTotal(found, wanted))).toBe('-1/64');
     expect(gapWarning(found.each)).toBeUndefined();
   });
 
-  test('H.8: 13 25/32 left, 5/96 a gap, tight; 5/64 off the two holds it', () => {
+  test('step 8 of the carried cabinet: 13 25/32 left, 5/96 a gap, tight; 5/64 off the two holds it', () => {
     const found = gaps(eight);
     expect([w(found.space), w(found.each)]).toEqual(['13 25/32', '5/96']);
     expect(gapWarning(found.each)?.code).toBe('tight');
@@ -117,14 +117,14 @@ describe('edgesAhead', () => {
   const edges = (goes: 'gaps' | 'last', more: Partial<Ahead> = {}) =>
     edgesAhead({ ...six, ...more }, { goes, wanted }).map(({ near, far }) => [w(near), w(far)]);
 
-  test('EX 6d: the two to go stand 1/12 apart, and 1/12 is left at the end', () => {
+  test('Example 4 of fronts: the two to go stand 1/12 apart, and 1/12 is left at the end', () => {
     expect(edges('gaps')).toEqual([
       ['15 31/48', '22 5/96'],
       ['22 13/96', '29 11/48'],
     ]);
   });
 
-  test('EX 6d with 5/64 before each: the end gap gets the 1/64 and stands 3/32', () => {
+  test('Example 4 of fronts with 5/64 before each: the end gap gets the 1/64 and stands 3/32', () => {
     expect(edges('last')).toEqual([
       ['15 41/64', '22 3/64'],
       ['22 1/8', '29 7/32'],

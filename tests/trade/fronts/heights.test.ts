@@ -38,7 +38,7 @@ const by = (h: Asked): string | undefined => {
 };
 
 describe('heightsOf', () => {
-  test('EX 6a: a step of 11/16 over 28 27/32, exact', () => {
+  test('Example 1 of fronts: a step of 11/16 over 28 27/32, exact', () => {
     expect(words(step)).toEqual(['4 63/160', '5 13/160', '5 123/160', '6 73/160', '7 23/160']);
   });
 
@@ -47,7 +47,7 @@ describe('heightsOf', () => {
   });
 
   // Worked by hand: h_1 = S(q-1)/(q^n-1) = 923/32 · 1/4 · 1024/2101 = 923·8/2101.
-  test('EX 6b: a ratio of 5/4 starts from S(q-1)/(q^n-1)', () => {
+  test('Example 2 of fronts: a ratio of 5/4 starts from S(q-1)/(q^n-1)', () => {
     const heights = exact({ kind: 'ratio', ratio: ratio(5n, 4n) });
     expect(heights[0] && equals(heights[0], inches(7384n, 2101n))).toBe(true);
     expect(equals(sum(heights), total)).toBe(true);

@@ -13,19 +13,19 @@ const read = (marks: Marks, from: 'top' | 'bottom') =>
   storyStick(marks, from).map((e) => `${e.front} ${e.edge} ${w(e.at)}`);
 
 describe('marksOf', () => {
-  test('EX 6a: top edges from the top, and the bottom reveal of 5/64 that is left', () => {
+  test('Example 1 of fronts: top edges from the top, and the bottom reveal of 5/64 that is left', () => {
     const marks = marksOf(heights, at);
     expect(marks.map((m) => w(m.top))).toEqual(['5/64', '4 17/32', '9 43/64', '15 17/32', '22 5/64']);
     expect(w(marks[4]?.bottomUp)).toBe('5/64');
     expect(marks.map((m) => m.no)).toEqual([1, 2, 3, 4, 5]);
   });
 
-  test('EX 7c: front bottoms from the bottom of the same opening', () => {
+  test('Example 8 of fronts: front bottoms from the bottom of the same opening', () => {
     const marks = marksOf(heights, at);
     expect(marks.map((m) => w(m.bottomUp))).toEqual(['24 55/64', '19 23/32', '13 55/64', '7 5/16', '5/64']);
   });
 
-  test('H.7: front bottoms from the bottom of a 29 9/32 opening', () => {
+  test('step 7 of the carried cabinet: front bottoms from the bottom of a 29 9/32 opening', () => {
     const cut = ['4 3/8', '5 1/16', '5 3/4', '6 15/32', '7 5/32'].map(l);
     const marks = marksOf(cut, { ...at, opening: l('29 9/32') });
     expect(marks.map((m) => w(m.bottomUp))).toEqual(['24 53/64', '19 11/16', '13 55/64', '7 5/16', '5/64']);

@@ -17,7 +17,7 @@ const told = (pile: GapPiles['right']): readonly string[] => {
 };
 
 describe('shimSchedule', () => {
-  test('EX 3b: 19/64 takes 1/4 and 1/32, short by 1/64, and one pile does for both sides', () => {
+  test('Example 4 of stacks: 19/64 takes 1/4 and 1/32, short by 1/64, and one pile does for both sides', () => {
     const [gap] = shimSchedule([even('19/64')], at);
     expect(told(gap?.left)).toEqual(['1 × 1/4', '1 × 1/32']);
     expect(gap?.left.ok && w(gap.left.value.short)).toBe('1/64');

@@ -23,14 +23,14 @@ const heights = ['4 3/8', '5 1/16', '5 3/4', '6 15/32', '7 5/32'].map(l);
 const skew = { left: l('29 5/16'), right: l('29 3/16'), heights };
 
 describe('skewOf', () => {
-  test('EX 6e: gaps 1/12 and 1/16 over six, taper 1/48', () => {
+  test('Example 5 of fronts: gaps 1/12 and 1/16 over six, taper 1/48', () => {
     expect(w(sum(heights))).toBe('28 13/16');
     const found = skewOf(skew);
     expect([w(found?.gapLeft), w(found?.gapRight), w(found?.taper)]).toEqual(['1/12', '1/16', '1/48']);
     expect(found?.gaps).toBe(6);
   });
 
-  test('H.5: 29 11/32 and 29 9/32 differ by 1/96 a gap, which is not seen', () => {
+  test('step 5 of the carried cabinet: 29 11/32 and 29 9/32 differ by 1/96 a gap, which is not seen', () => {
     const found = skewOf({ ...skew, left: l('29 11/32'), right: l('29 9/32') });
     expect([w(found?.gapLeft), w(found?.gapRight), w(found?.taper)]).toEqual(['17/192', '5/64', '1/96']);
     expect(found && skewWarnings(found)).toEqual([]);
@@ -61,7 +61,7 @@ describe('dumpedAtEnd', () => {
     return [w(left), w(right)];
   };
 
-  test('EX 6e: 7/64 is left at the bottom on the left, and on the right it binds by 1/64', () => {
+  test('Example 5 of fronts: 7/64 is left at the bottom on the left, and on the right it binds by 1/64', () => {
     expect(dumped()).toEqual(['7/64', '-1/64']);
   });
 
@@ -80,7 +80,7 @@ describe('planedLast', () => {
     return [w(left), w(right), w(plane)];
   };
 
-  test('EX 6e: 3/32 comes off at the right, nothing at the left where there is room', () => {
+  test('Example 5 of fronts: 3/32 comes off at the right, nothing at the left where there is room', () => {
     expect(planed()).toEqual(['7 5/32', '7 1/16', '3/32']);
   });
 
@@ -108,7 +108,7 @@ describe('skewWarnings', () => {
     expect(said('1/32', '1/16')).toEqual([]);
   });
 
-  test('EX 6e is well: 1/48 a gap is not seen, and no gap closes', () => {
+  test('Example 5 of fronts is well: 1/48 a gap is not seen, and no gap closes', () => {
     const found = skewOf(skew);
     expect(found && skewWarnings(found)).toEqual([]);
   });

@@ -17,7 +17,7 @@ const lines = (opening: string, left: Edge, right: Edge) =>
   width(opening, left, right).width.terms.map((t) => `${t.words} ${w(t.value)}`);
 
 describe('frontWidth', () => {
-  test('EX 6c: over 18 7/64, covering 9/16 and half a partition less its gap: 18 127/128', () => {
+  test('Example 3 of fronts: over 18 7/64, covering 9/16 and half a partition less its gap: 18 127/128', () => {
     const made = width('18 7/64', outer, shared);
     expect([w(made.left), w(made.right), w(made.width.value)]).toEqual(['9/16', '41/128', '18 127/128']);
     expect(made.warnings).toEqual([]);
@@ -31,12 +31,12 @@ describe('frontWidth', () => {
     expect(made.ok ? 'ok' : [made.error.code, w(made.error.by)]).toEqual(['side-negative', '1/64']);
   });
 
-  test('EX 6c, H.3: inset in 17 with reveals of 5/64 it is 16 27/32', () => {
+  test('Example 3 of fronts, step 3 of the carried cabinet: inset in 17 with reveals of 5/64 it is 16 27/32', () => {
     const made = width('17', inset, inset);
     expect([w(made.left), w(made.right), w(made.width.value)]).toEqual(['-5/64', '-5/64', '16 27/32']);
   });
 
-  test('H.5: inset in 17 1/32 it is 16 7/8', () => {
+  test('step 5 of the carried cabinet: inset in 17 1/32 it is 16 7/8', () => {
     expect(w(width('17 1/32', inset, inset).width.value)).toBe('16 7/8');
   });
 

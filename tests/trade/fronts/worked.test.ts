@@ -52,7 +52,7 @@ describe('openingOf', () => {
     ]);
   });
 
-  test('over the middle rail it runs to the top rail: H.1’s upper bay', () => {
+  test('over the middle rail it runs to the top rail: step 1 of the carried cabinet’s upper bay', () => {
     const found = opening({ over: 'midrail' });
     expect([at(found.high.value), at(found.sill.value)]).toEqual(['25 7/16', '31 31/32']);
   });

@@ -39,7 +39,7 @@ describe('screwFor', () => {
     expect([w(screwFor(thin).bite), w(sunk.bite)]).toEqual(['15/32', '19/32']);
   });
 
-  test('Example 3 of install: box front 5/8 into a front of 23/32, flush: 1 to 1 7/32, take 1', () => {
+  test('Example 3 of install, step 9 of the carried cabinet: box front 5/8 into a front of 23/32, flush: 1 to 1 7/32, take 1', () => {
     const found = screwFor(plan({ through: l('5/8'), into: l('23/32'), sunk: l('0'), leastBite: l('3/8') }));
     expect([w(found.least), w(found.most), w(found.pick), w(found.bite)]).toEqual([
       '1',

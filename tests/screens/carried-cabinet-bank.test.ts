@@ -12,11 +12,11 @@ import { gapWarning } from '../../src/trade/fronts/fitted';
 import { skewOf } from '../../src/trade/fronts/skew';
 import { trimsFor } from '../../src/trade/fronts/trims';
 import { l, w } from '../trade/grooves/sample';
-import { caseDecided } from './section-h-case';
+import { caseDecided } from './carried-cabinet-case';
 
 /**
- * Section H of the trade spec, steps 3 to 9: the drawer bank carried from a job file to figures. Every figure in it was
- * worked independently of this code.
+ * Steps 3 to 9 of the carried cabinet (demo-data/README.md): the drawer bank, from a job file to figures. Every figure was
+ * worked by hand, not by this code.
  */
 const bank: readonly Change[] = editBank('bank', {
   name: 'Drawers',
@@ -81,8 +81,8 @@ const found = (at: Plan) => {
   return { fronts: of.fronts.value, column, drawers: of.drawers.value };
 };
 
-describe('section H, the drawer bank', () => {
-  test('H.3: five fronts planned, 16 27/32 wide, standing on the sill', () => {
+describe('the carried cabinet, the drawer bank', () => {
+  test('step 3 of the carried cabinet: five fronts planned, 16 27/32 wide, standing on the sill', () => {
     const { fronts, column } = found(plan());
     expect(fronts.heights.map((x) => w(x))).toEqual(['4 3/8', '5 1/16', '5 25/32', '6 15/32', '7 5/32']);
     expect(w(column.width.sum.value)).toBe('16 27/32');
@@ -91,7 +91,7 @@ describe('section H, the drawer bank', () => {
 
   const at = found(plan(...measured));
 
-  test('H.4: measured, the box passes the lesser width, the fronts fill the front; pack the slides first', () => {
+  test('step 4 of the carried cabinet: measured, the box passes the lesser width, the fronts fill the front; pack the slides first', () => {
     expect([w(at.column.opening.narrow.value), w(at.column.opening.wide.value)]).toEqual([
       '16 31/32',
       '17 1/32',
@@ -101,7 +101,7 @@ describe('section H, the drawer bank', () => {
     expect(pack?.code === 'pack-slides' && w(pack.off)).toBe('1/16');
   });
 
-  test('H.5: fronts again from 29 9/32, 16 7/8 wide, nothing left over, 1/96 a gap of skew', () => {
+  test('step 5 of the carried cabinet: fronts again from 29 9/32, 16 7/8 wide, nothing left over, 1/96 a gap of skew', () => {
     expect(w(at.fronts.total.value)).toBe('28 13/16');
     expect(at.fronts.heights.map((x) => w(x))).toEqual(['4 3/8', '5 1/16', '5 3/4', '6 15/32', '7 5/32']);
     expect(w(at.fronts.left)).toBe('0');
@@ -110,7 +110,7 @@ describe('section H, the drawer bank', () => {
     expect(w(skewOf({ left, right, heights: at.fronts.heights })?.taper)).toBe('1/96');
   });
 
-  test('H.6: boxes 15 31/32 wide, backs 15 15/32, bottoms 15 11/32 × 14 25/32; the top box 3 53/64 at most', () => {
+  test('step 6 of the carried cabinet: boxes 15 31/32 wide, backs 15 15/32, bottoms 15 11/32 × 14 25/32; the top box 3 53/64 at most', () => {
     const [top] = at.drawers.drawers;
     if (!top) throw new Error('no drawer');
     const { box } = top;
@@ -125,7 +125,7 @@ describe('section H, the drawer bank', () => {
     expect(w(subtract(l('4 1/8'), high.drawers.drawers[0]?.most ?? l('0')))).toBe('3/64');
   });
 
-  test('H.7: sticks from the new front bottoms, the last under 3', () => {
+  test('step 7 of the carried cabinet: sticks from the new front bottoms, the last under 3', () => {
     expect(at.fronts.marks.map((m) => w(m.bottomUp))).toEqual([
       '24 53/64',
       '19 11/16',
@@ -145,8 +145,8 @@ describe('section H, the drawer bank', () => {
     expect(stickWarnings(sticks.value).map((x) => x.drawer)).toEqual([5]);
   });
 
-  test('H.8: three up, the third’s lower edge at 15 1/2: 5/96 a gap, tight; to hold 5/64 the two give 1/32 and 3/64', () => {
-    // the opening of 29 9/32 at both sides, as H.8 reckons it
+  test('step 8 of the carried cabinet: three up, the third’s lower edge at 15 1/2: 5/96 a gap, tight; to hold 5/64 the two give 1/32 and 3/64', () => {
+    // the opening of 29 9/32 at both sides, as step 8 of the carried cabinet reckons it
     const square = editColumn('bank', 1, { usedLeft: l('29 9/32'), usedRight: l('29 9/32') });
     const on = [
       [1, '4 29/64'],
@@ -191,7 +191,7 @@ describe('section H, the drawer bank', () => {
     expect(w(subtract(column.left[4]?.top ?? l('0'), column.left[3]?.bottom ?? l('0')))).toBe('5/64');
   });
 
-  test('contents first: the crystal of EX 7d lifts its own front and the others share the rest', () => {
+  test('contents first: the crystal of Example 6 of boxes lifts its own front and the others share the rest', () => {
     const crystal = editThing('crystal', {
       name: 'Crystal',
       tall: l('4 3/16'),

@@ -14,11 +14,11 @@ import { openingOver } from '../../src/trade/carcass/standing';
 import { layOut } from '../../src/trade/grooves/lay-out';
 import { noLongerFit } from '../../src/trade/setups/changes';
 import { l, w } from '../length/write-figures';
-import { caseDecided } from './section-h-case';
+import { caseDecided } from './carried-cabinet-case';
 
 /**
- * Section H of the trade spec, steps 1, 2 and 10, carried from a job file to figures. Every figure in it was worked
- * independently of this code; the invented scenario is our own.
+ * Steps 1, 2 and 10 of the carried cabinet (demo-data/README.md), from a job file to figures. Every figure was worked by hand,
+ * not by this code.
  */
 const entriesOf = (changes: readonly Change[], from = 1): readonly Entry[] =>
   changes.map((change, k) => ({
@@ -64,10 +64,10 @@ const nears = (plan: Plan, role: string) => {
     : [];
 };
 
-describe('section H, from job file to figures', () => {
+describe('the carried cabinet, from job file to figures', () => {
   const { plan } = worked(caseDecided);
 
-  test('H.1: frame opening 56 1/2; upper bay 25 7/16 over a drawer bay of 29 5/16; its top 30 7/32 over the bottom', () => {
+  test('step 1 of the carried cabinet: frame opening 56 1/2; upper bay 25 7/16 over a drawer bay of 29 5/16; its top 30 7/32 over the bottom', () => {
     const frame = frameOf(sizes(plan));
     expect(w(frame.middles.value)).toBe('56 1/2');
     expect(w(frame.sill.value)).toBe('29/32');
@@ -76,7 +76,7 @@ describe('section H, from job file to figures', () => {
     expect(size(plan, 'midrail')).toBe('17 × 1 3/4');
   });
 
-  test('H.2: first tray groove 6 31/32 on the side, 2 13/32 on the partition; the thirtieth 59 17/32 and 54 31/32', () => {
+  test('step 2 of the carried cabinet: first tray groove 6 31/32 on the side, 2 13/32 on the partition; the thirtieth 59 17/32 and 54 31/32', () => {
     expect([nears(plan, 'left')[0], nears(plan, 'left')[29]].map((x) => x && w(x))).toEqual([
       '6 31/32',
       '59 17/32',
@@ -87,7 +87,7 @@ describe('section H, from job file to figures', () => {
     ]);
   });
 
-  describe('H.10: the sides are cut, then the second sheet reads 18 mm', () => {
+  describe('step 10 of the carried cabinet: the sides are cut, then the second sheet reads 18 mm', () => {
     const sides = plan.operations.filter(
       (op) => ['case~left', 'case~right'].includes(op.part) && (op.what === 'rip' || op.what === 'length'),
     );
@@ -110,7 +110,7 @@ describe('section H, from job file to figures', () => {
       expect(w(sizes(thin).clearHeight.value)).toBe('58 719/1016');
       const { length } = part(thin, 'partition1');
       expect(w(length.sum.value)).toBe('59 549/2032');
-      // down to 59 1/4: it stands between two housings (settled reading 2)
+      // down to 59 1/4: it stands between two housings
       expect([w(length.mark.value), length.mark.rest.valueOf().toFixed(4)]).toEqual(['59 1/4', '0.0202']);
       expect(sizes(thin).bays.map((b) => w(b.value))).toEqual(['18 465/4064', '18 465/4064']);
     });

@@ -2,7 +2,7 @@ import { editCase, editInside, editJob, editStock } from '../../src/store/edits'
 import type { Change } from '../../src/store/entry';
 import { l } from '../length/write-figures';
 
-/** The case of section H of the trade spec, and the stuff its drawers are of; the invented scenario is our own. */
+/** The case of the carried cabinet (demo-data/README.md), and the stuff its drawers are of. */
 export const caseDecided: readonly Change[] = [
   ...editJob({ name: 'Mineral and shell cabinet', tape: '1/32' }),
   ...editStock('sheeta', { name: 'Sheet A', readings: [l('23/32')], used: l('23/32') }),
