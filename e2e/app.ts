@@ -75,7 +75,7 @@ export async function fillBlank(page: Page, label: string | RegExp, figure: stri
   await expect(blankOf(page, label)).toContainText(spoken(figure));
 }
 
-/** Types a figure into the panel that is opening. It takes the focus when it stands: strokes before that are lost. */
+/** Types a figure into the panel that has just been opened. */
 export async function typed(page: Page, figure: string): Promise<void> {
   const dock = page.getByRole('dialog');
   await expect(dock).toBeFocused();

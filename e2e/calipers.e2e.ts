@@ -82,6 +82,20 @@ test('typing by hand works as it did: slowly typed figures go to the field, Ente
   await expect(line(page)).toBeHidden();
 });
 
+test('a figure typed the moment the keys stand open is taken, however late the page’s own timers come', async ({
+  page,
+}) => {
+  await page.goto('./#/shop');
+  await expect(kerf(page)).toBeVisible();
+  await page.clock.install();
+  await page.clock.pauseAt(Date.now() + 60_000); // what the page does after painting waits
+  await kerf(page).click();
+  await page.getByRole('dialog').getByLabel('or typed').fill('3/32');
+  await page.clock.runFor(1000);
+  await page.keyboard.press('Enter');
+  await expect(kerf(page)).toContainText('3/32');
+});
+
 test('in Figure a reading is one figure of the sum, not yet reckoned', async ({ page }) => {
   await page.goto('./#/figure');
   await expect(page.locator('.pad')).toBeVisible();

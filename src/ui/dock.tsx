@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { useClose } from './close';
 import { useEntryHeld } from './hold';
 import { Icon } from './icon';
@@ -19,7 +19,8 @@ export function Dock({ title, onClose, onKey, children }: DockProps) {
   const box = useRef<HTMLElement>(null);
   useClose(onClose);
   useEntryHeld();
-  useEffect(() => {
+  // as it comes to stand, not after it is painted: a focus that came later would take what is being typed from its field
+  useLayoutEffect(() => {
     const before = document.activeElement;
     const page = document.documentElement.style;
     const blank = document.querySelector('.blank[aria-expanded="true"]');

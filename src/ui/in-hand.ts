@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 /** A reading as calipers typed it; without a unit it is in that of the tape. */
 export type TypedReading = { readonly text: string; readonly unit?: 'in' | 'mm' | undefined };
@@ -23,7 +23,7 @@ export const inHand = (): InHand | undefined => fields[fields.length - 1];
 export function useInHand(field: InHand): void {
   const latest = useRef(field);
   latest.current = field;
-  useEffect(() => {
+  useLayoutEffect(() => {
     const standing: InHand = {
       field: () => latest.current.field?.() ?? null,
       begin: () => latest.current.begin(),
