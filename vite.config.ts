@@ -23,7 +23,6 @@ export default defineConfig({
     modulePreload: { polyfill: false },
   },
   worker: { format: 'es' },
-  preview: { port: 4173, strictPort: true },
   plugins: [
     policyOff,
     preact(),

@@ -1,4 +1,5 @@
-import { expect, type Page } from '@playwright/test';
+import { expect, type Locator, type Page } from '@playwright/test';
+import { bounce, quickBounce } from '../src/ui/touch';
 
 /** Ways round the app that several journeys share. Taps, as a hand would. */
 export async function openSample(page: Page, url = './'): Promise<void> {
@@ -18,34 +19,84 @@ export async function readyOffline(page: Page): Promise<void> {
   });
 }
 
+/** Lets milliseconds go by on the page's own clock, the one its guards against touches read: right on any machine. */
+export function goBy(page: Page, milliseconds: number): Promise<void> {
+  return page.evaluate(async (wait) => {
+    const until = performance.now() + wait;
+    for (let left = wait; left > 0; left = until - performance.now())
+      await new Promise((done) => setTimeout(done, left));
+  }, milliseconds);
+}
+
+/** Until a second touch on the control touched last is no glove bounce. */
+export const pastBounce = (page: Page): Promise<void> => goBy(page, bounce);
+
+/** Until what stands has been painted, and what the page does right after painting is done. */
+export function painted(page: Page): Promise<void> {
+  return page.evaluate(async () => {
+    for (let k = 0; k < 2; k += 1) await new Promise((done) => requestAnimationFrame(done));
+    await new Promise((done) => setTimeout(done));
+  });
+}
+
 /** Presses calculator keys by name, one tap each; returns how many taps that was. */
 export async function keys(page: Page, names: readonly string[]): Promise<number> {
   for (const name of names) {
     await page.getByRole('button', { name, exact: true }).click();
-    await page.waitForTimeout(70); // two taps on one key closer than this are bounce
+    await goBy(page, quickBounce);
   }
   return names.length;
 }
 
-/** Fills the blank that is open, by the docked keys. `5 5/8` is digits then the fraction. */
-export async function fillBlank(page: Page, label: string | RegExp, figure: string): Promise<void> {
-  await page.locator('main').getByRole('button', { name: label }).first().click();
+/** A figure as a blank speaks it: `5 5/8` is “5 and 5/8”. */
+const spoken = (figure: string): string => figure.replace(' ', ' and ');
+
+export const blankOf = (page: Page, label: string | RegExp): Locator =>
+  page.locator('main').getByRole('button', { name: label }).first();
+
+/** Opens a blank and keys a figure in, by the docked keys. `5 5/8` is digits then the fraction. */
+export async function keyIn(page: Page, label: string | RegExp, figure: string): Promise<void> {
+  await blankOf(page, label).click();
   const dock = page.getByRole('dialog');
   const [whole = '', fraction] =
     figure.includes('/') && !figure.includes(' ') ? ['', figure] : figure.split(' ');
   for (const digit of whole) {
-    await dock.getByRole('button', { name: digit === '.' ? '.' : digit, exact: true }).click();
-    await page.waitForTimeout(70);
+    await dock.getByRole('button', { name: digit, exact: true }).click();
+    await goBy(page, quickBounce);
   }
   if (fraction) await dock.getByRole('button', { name: fraction, exact: true }).click();
   await dock.getByRole('button', { name: 'Done' }).click();
   await expect(dock).toBeHidden();
 }
 
+/** Fills a blank by the docked keys: done when the figure stands in it, not before. */
+export async function fillBlank(page: Page, label: string | RegExp, figure: string): Promise<void> {
+  await keyIn(page, label, figure);
+  await expect(blankOf(page, label)).toContainText(spoken(figure));
+}
+
+/** Types a figure into the panel that is opening. It takes the focus when it stands: strokes before that are lost. */
+export async function typed(page: Page, figure: string): Promise<void> {
+  const dock = page.getByRole('dialog');
+  await expect(dock).toBeFocused();
+  await dock.getByLabel('or typed').fill(figure);
+  await page.keyboard.press('Enter');
+  await expect(dock).toBeHidden();
+}
+
+/** Fills a blank by typing: done when the figure stands in it, not before. */
+export async function typeInto(page: Page, label: string | RegExp, figure: string): Promise<void> {
+  await blankOf(page, label).click();
+  await typed(page, figure);
+  await expect(blankOf(page, label)).toContainText(spoken(figure));
+}
+
+/** Takes one of a list: done when it stands in the blank. */
 export async function choose(page: Page, blank: string | RegExp, choice: string): Promise<void> {
-  await page.locator('main').getByRole('button', { name: blank }).first().click();
+  await blankOf(page, blank).click();
   await page.getByRole('dialog').getByRole('button', { name: choice }).click();
   await expect(page.getByRole('dialog')).toBeHidden();
+  await expect(blankOf(page, blank)).toContainText(choice);
 }
 
 /** The figure that stands at the saw, as it is spoken. */
@@ -58,10 +109,10 @@ export async function cutNext(page: Page): Promise<void> {
   const before = await page.locator('.bigtick[aria-checked="true"]').count();
   await bar.click();
   await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(before + 1);
-  await page.waitForTimeout(380); // a second touch sooner is glove bounce
+  await pastBounce(page);
 }
 
 export async function nextStop(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Next stop' }).click();
-  await page.waitForTimeout(380);
+  await pastBounce(page);
 }

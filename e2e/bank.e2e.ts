@@ -1,18 +1,13 @@
 import { expect, type Page, test } from '@playwright/test';
-import { choose, openSample, readyOffline } from './app';
+import { choose, openSample, pastBounce, readyOffline, typeInto } from './app';
+import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
 
-const bounce = 380; // a second touch on one control sooner is glove bounce
-
-/** Types a reading into the docked panel, as calipers do. */
+/** Types a reading, as calipers do, over one that may stand there. */
 async function read(page: Page, blank: string | RegExp, figure: string): Promise<void> {
-  await page.waitForTimeout(bounce);
-  await page.locator('main').getByRole('button', { name: blank }).first().click();
-  const dock = page.getByRole('dialog');
-  await dock.getByLabel('or typed').fill(figure);
-  await page.keyboard.press('Enter');
-  await expect(dock).toBeHidden();
+  await pastBounce(page);
+  await typeInto(page, blank, figure);
 }
 
 /** A front measured at both sides, and its measure used. */
@@ -30,7 +25,7 @@ const heights = (page: Page) =>
 
 test('an opening measured out of square, five fronts, three fitted, what is left shared, sticks; offline, killed midway', async () => {
   test.setTimeout(150_000);
-  const server = await serve(4187);
+  const server = await serve();
   const profile = newProfile();
   try {
     let context = await profile.open();
@@ -64,7 +59,7 @@ test('an opening measured out of square, five fronts, three fitted, what is left
     await expect(page.locator('.giant .sr').first()).toContainText('4 and 15/32 inches');
     await page.locator('.knuckle .main').click();
     await expect(page.locator('.knuckle .main')).toHaveText('Measure it');
-    await page.waitForTimeout(bounce);
+    await pastBounce(page);
     await page.locator('.knuckle .main').click();
     await fitted(page, 1, '4 29/64');
     await page.getByRole('button', { name: 'Use it, next front' }).click();
@@ -76,6 +71,7 @@ test('an opening measured out of square, five fronts, three fitted, what is left
     await expect(page.locator('.bankfront.fitted')).toHaveCount(2);
     await fitted(page, 3, '15 1/2');
     await expect(page.getByText(/3 gaps to go/)).toBeVisible();
+    await keptHere(page);
     await profile.kill();
 
     context = await profile.open();
@@ -95,7 +91,7 @@ test('an opening measured out of square, five fronts, three fitted, what is left
     await expect(page.locator('.bankfront').nth(0)).toContainText('4 and 3/8 inches');
 
     // undo takes it back by name, and what was fitted stays
-    await page.waitForTimeout(bounce);
+    await pastBounce(page);
     await page.getByRole('button', { name: /^Undo: Front fitted/ }).click();
     await expect(page.locator('.bankfront.fitted')).toHaveCount(2);
     await expect(page.locator('.bankfront').nth(3)).toContainText('6 and 15/32 inches');
@@ -108,10 +104,10 @@ test('an opening measured out of square, five fronts, three fitted, what is left
     await read(page, /This stick measures/, '26 7/8');
     await page.locator('.knuckle .main').click();
     await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(1);
-    await page.waitForTimeout(bounce);
+    await pastBounce(page);
     await page.locator('.knuckle .main').click();
     await expect(page.locator('.knuckle .main')).toHaveText('Next');
-    await page.waitForTimeout(bounce);
+    await pastBounce(page);
     await page.locator('.knuckle .main').click();
     await expect(page.locator('.giant .sr').first()).toContainText('21 and 23/32 inches');
 

@@ -1,5 +1,5 @@
-import { expect, type Page, test } from '@playwright/test';
-import { keys, openSample } from './app';
+import { expect, type Locator, type Page, test } from '@playwright/test';
+import { keys, openSample, painted } from './app';
 
 /**
  * Types as calipers do: a key every 10 ms, Enter at the end. The strokes carry their own times, so that a busy machine
@@ -23,9 +23,22 @@ async function calipers(page: Page, reading: string): Promise<void> {
 const line = (page: Page) => page.locator('.caliper-line');
 const kerf = (page: Page) => page.getByRole('button', { name: /^Circular saw.*kerf|kerf/i }).first();
 
+/** Calipers are heard once the second file of the app is there. */
+async function heard(page: Page): Promise<void> {
+  await expect(line(page)).toBeAttached();
+  await painted(page);
+}
+
+/** Opens a blank: its panel is the field in hand from when it has the focus. */
+async function open(page: Page, blank: Locator): Promise<void> {
+  await heard(page);
+  await blank.click();
+  await expect(page.getByRole('dialog')).toBeFocused();
+}
+
 test('a reading fills the blank that is open, with no tap, and is spoken', async ({ page }) => {
   await page.goto('./#/shop');
-  await kerf(page).click();
+  await open(page, kerf(page));
   await calipers(page, '0.125');
   await expect(page.getByRole('dialog')).toBeHidden();
   await expect(kerf(page)).toContainText('1/8');
@@ -39,7 +52,7 @@ test('millimetres are said once on the phone page, and a comma is a point', asyn
   await page.goto('./#/phone');
   await page.getByRole('group', { name: 'Calipers type' }).getByRole('button', { name: 'mm' }).click();
   await page.goto('./#/shop');
-  await kerf(page).click();
+  await open(page, kerf(page));
   await calipers(page, '2,54');
   await expect(page.getByRole('dialog')).toBeHidden();
   await expect(kerf(page)).toContainText('0.1');
@@ -48,7 +61,7 @@ test('millimetres are said once on the phone page, and a comma is a point', asyn
 
 test('a reading of nothing, or below, stays to be looked at', async ({ page }) => {
   await page.goto('./#/shop');
-  await kerf(page).click();
+  await open(page, kerf(page));
   await calipers(page, '-0.02');
   await expect(page.getByRole('dialog')).toBeVisible();
   await expect(line(page)).toContainText('-0.02 is no size');
@@ -60,7 +73,7 @@ test('typing by hand works as it did: slowly typed figures go to the field, Ente
   page,
 }) => {
   await page.goto('./#/shop');
-  await kerf(page).click();
+  await open(page, kerf(page));
   await page.keyboard.type('3/32', { delay: 130 });
   await expect(page.getByRole('dialog').getByLabel('or typed')).toHaveValue('3/32');
   await page.keyboard.press('Enter');
@@ -72,6 +85,7 @@ test('typing by hand works as it did: slowly typed figures go to the field, Ente
 test('in Figure a reading is one figure of the sum, not yet reckoned', async ({ page }) => {
   await page.goto('./#/figure');
   await expect(page.locator('.pad')).toBeVisible();
+  await heard(page);
   await keys(page, ['3', '8', 'minus', '1', '2']);
   await calipers(page, '0.75');
   await expect(page.locator('.answer .sr').first()).toHaveText('37 and 1/4 inches');
@@ -85,6 +99,7 @@ test('in a typed sum a reading stands with its unit, and Enter reckons nothing',
   await page.getByRole('button', { name: 'Type' }).click();
   const field = page.getByLabel('Type it as you would write it');
   await field.fill('27 5/8 - ');
+  await heard(page);
   await calipers(page, '0.718');
   await expect(field).toHaveValue('27 5/8 - 0.718"');
   await field.fill('');
@@ -95,7 +110,7 @@ test('in a typed sum a reading stands with its unit, and Enter reckons nothing',
 
 test('with no blank open a reading does nothing but say so, even on a button in focus', async ({ page }) => {
   await openSample(page);
-  await page.waitForTimeout(300);
+  await heard(page);
   await page.getByRole('link', { name: 'Shop figures' }).focus();
   await calipers(page, '18.25');
   await expect(line(page)).toHaveText('Calipers: 18.25. Open a blank first.');
@@ -112,7 +127,7 @@ test('with no blank open a reading does nothing but say so, even on a button in 
 
 test('a scanner’s letters, two commas, 12 digits and a lone Enter are no reading', async ({ page }) => {
   await openSample(page);
-  await page.waitForTimeout(300);
+  await heard(page);
   for (const text of ['AB1.25', '1,2,5', '012345678905', '']) {
     await calipers(page, text);
     await expect(line(page)).toBeHidden();
@@ -123,6 +138,7 @@ test('a name typed by a scanner or a fast hand stays the name’s own', async ({
   await page.goto('./#/jobs');
   await page.getByRole('button', { name: 'New job' }).click();
   await page.getByRole('textbox').focus();
+  await heard(page);
   await calipers(page, '12.50');
   await expect(page.getByRole('heading', { name: '12.50' })).toBeVisible();
 });
@@ -135,7 +151,7 @@ test('a count takes no length, and stays as it was', async ({ page }) => {
     .getByRole('button', { name: /how many|number/i })
     .first();
   const before = await blank.textContent();
-  await blank.click();
+  await open(page, blank);
   await calipers(page, '18.25');
   await expect(line(page)).toContainText('No length is wanted here.');
   await expect(page.getByRole('dialog')).toBeVisible();

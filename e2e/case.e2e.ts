@@ -1,18 +1,21 @@
 import { expect, type Page, test } from '@playwright/test';
-import { choose, fillBlank, openSample, readyOffline } from './app';
+import { quickBounce } from '../src/ui/touch';
+import { choose, fillBlank, goBy, openSample, pastBounce, readyOffline } from './app';
+import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
-
-const bounce = 380; // a second touch on one control sooner is glove bounce
 
 /** The figure of the setup on the screen, as it is spoken. */
 const figure = (page: Page) => page.locator('.setting .sr').first();
 const main = (page: Page) => page.locator('.fixedbar .main');
 
 async function tapMain(page: Page, words: string): Promise<void> {
+  const cut = page.locator('.tick[aria-checked="true"]');
   await expect(main(page)).toHaveText(words);
+  const before = await cut.count();
   await main(page).click();
-  await page.waitForTimeout(bounce);
+  await expect(cut).toHaveCount(before + 1);
+  await pastBounce(page);
 }
 
 /** Presses keys of the docked panel by their names, and Done. */
@@ -20,7 +23,7 @@ async function press(page: Page, names: readonly string[]): Promise<void> {
   const dock = page.getByRole('dialog');
   for (const name of names) {
     await dock.getByRole('button', { name, exact: true }).click();
-    await page.waitForTimeout(70);
+    await goBy(page, quickBounce);
   }
   await dock.getByRole('button', { name: 'Done' }).click();
   await expect(dock).toBeHidden();
@@ -36,7 +39,7 @@ async function openCuts(page: Page, url: string): Promise<void> {
 
 test('a case from outside sizes to a recut, offline, killed midway', async () => {
   test.setTimeout(120_000);
-  const server = await serve(4183);
+  const server = await serve();
   const profile = newProfile();
   try {
     let context = await profile.open();
@@ -80,6 +83,7 @@ test('a case from outside sizes to a recut, offline, killed midway', async () =>
     );
     await tapMain(page, 'Bottom is cut');
 
+    await keptHere(page);
     await profile.kill();
     context = await profile.open();
     page = context.pages()[0] ?? (await context.newPage());
@@ -145,7 +149,7 @@ test('a blocked cut says what blocks it, and goes ahead with a reason', async ({
   await expect(box).not.toBeChecked();
   await page.getByRole('button', { name: 'Go ahead: already done elsewhere' }).click();
   await expect(page.locator('.piece').first()).not.toContainText('blocked');
-  await page.waitForTimeout(bounce);
+  await pastBounce(page);
   await box.click();
   await expect(box).toBeChecked();
 });

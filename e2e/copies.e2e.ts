@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
-import { openSample } from './app';
+import { openSample, pastBounce } from './app';
+import { keptSetting } from './kept';
 
 /** No picker, as on most phones; `navigator.share` is not there on a desk, so a copy is a download. */
 const withoutPicker = (page: Page): Promise<unknown> =>
@@ -42,6 +43,7 @@ async function twoJobs(page: Page): Promise<void> {
   await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
   await page.goto('./#/phone');
   await page.getByRole('button', { name: 'Left', exact: true }).click();
+  await keptSetting(page, 'hand', 'left');
 }
 
 test('everything goes out in one file and comes in on another phone; twice changes nothing', async ({
@@ -83,6 +85,7 @@ test('where figures differ the phone says where, and asks whose stand', async ({
   await twoJobs(page);
   const text = await copyOut(page);
   await page.getByRole('button', { name: 'Right', exact: true }).click();
+  await keptSetting(page, 'hand', 'right');
   await page.goto('./#/import');
   await bringIn(page, text);
   await expect(page.getByText(/differ in one place: hand\./)).toBeVisible();
@@ -141,7 +144,7 @@ test('a choice left, or a file that takes nothing, is no copy', async ({ page })
   await page.goto('./#/phone');
   await page.getByRole('button', { name: 'Copy everything out' }).click();
   await expect(page.getByText('Nothing was copied: the choice was left.')).toBeVisible();
-  await page.waitForTimeout(380);
+  await pastBounce(page);
   await page.getByRole('button', { name: 'Copy everything out' }).click();
   await expect(page.getByText('The file could not be written whole.')).toBeVisible();
   await expect(page.getByText('Not copied out yet.')).toBeVisible();

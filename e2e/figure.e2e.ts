@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { keys, openSample } from './app';
+import { keptLines } from './kept';
 
 const answer = '.answer .sr';
 
@@ -64,6 +65,7 @@ test('a named line is used, changed, and what is built on it follows, over a res
   await page.getByRole('button', { name: /Change it: one line follows/ }).click();
   await expect(page.getByText('Changing Inside width: = writes over it.')).toBeVisible();
   await keys(page, ['plus', '1', 'equals']);
+  await keptLines(page, ['27 5/8 + 1', '#1 ÷ 2']);
   await page.reload();
   await page.getByRole('button', { name: 'Strip' }).click();
   await expect(page.locator('.rl').nth(1)).toContainText('14 and 5/16 inches');

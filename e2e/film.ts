@@ -10,14 +10,21 @@ const height = 720;
 /** How badly it is filmed: turned by so many degrees, greys off by so much, out of focus by so many pixels. */
 export type Hand = { readonly turn: number; readonly grain: number; readonly blur: number };
 
-/** Shots of what stands on a screen, as it goes by. */
+/** Shots of the codes on a screen as they go by, no two alike. */
 export async function shots(page: Page, selector: string, count: number): Promise<readonly Buffer[]> {
   const taken: Buffer[] = [];
   for (let k = 0; k < count; k += 1) {
     taken.push(await page.locator(selector).screenshot());
-    await page.waitForTimeout(90);
+    await page.locator(selector).evaluate(otherPicture);
   }
   return taken;
+}
+
+/** Runs in the page: waits until the canvas shows something else. */
+async function otherPicture(canvas: SVGElement | HTMLElement): Promise<void> {
+  const now = () => (canvas as HTMLCanvasElement).toDataURL();
+  const before = now();
+  while (now() === before) await new Promise((done) => requestAnimationFrame(done));
 }
 
 /** Films shots lying on a bench; returns the film's path. */

@@ -21,15 +21,20 @@ export type Fault = 'missing' | 'error' | 'silent';
 export type Host = {
   readonly folder: string;
   readonly url: string;
+  readonly port: number;
   /** Asked for each request, with the file's name below the folder; undefined answers as it should. */
   readonly fault: (decide: (file: string) => Fault | undefined) => void;
-  readonly close: () => void;
+  readonly close: () => Promise<void>;
 };
 
-/** A plain static host over a copy of the build that a test may change: a new release. */
-export async function host(port: number, from = 'dist'): Promise<Host> {
+/**
+ * A plain static host over a copy of the build that a test may change: a new release.
+ *
+ * @param again the port of a host that was closed, to stand at the same address; a free one where none is given
+ */
+export async function host(again = 0): Promise<Host> {
   const folder = mkdtempSync(path.join(os.tmpdir(), 'knifeline-host-'));
-  cpSync(from, folder, { recursive: true });
+  cpSync('dist', folder, { recursive: true });
   let decide: (file: string) => Fault | undefined = () => undefined;
   const server: Server = createServer((request, response) => {
     const name = (request.url ?? '/').split('?')[0]?.replace(/\/$/, '/index.html') ?? '';
@@ -39,19 +44,32 @@ export async function host(port: number, from = 'dist'): Promise<Host> {
     if (fault) response.writeHead(fault === 'missing' ? 404 : 500).end();
     else answer(response, path.join(folder, file));
   });
-  await new Promise<void>((done) => server.listen(port, 'localhost', done));
+  const port = await listen(server, again);
   return {
     folder,
+    port,
     url: `http://localhost:${port}/`,
     fault: (by) => {
       decide = by;
     },
-    close: () => {
-      server.closeAllConnections();
-      server.close();
+    close: async () => {
       rmSync(folder, { recursive: true, force: true });
+      if (!server.listening) return;
+      const closed = new Promise((done) => server.close(done));
+      server.closeAllConnections();
+      await closed;
     },
   };
+}
+
+function listen(server: Server, port: number): Promise<number> {
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(port, 'localhost', () => {
+      const at = server.address();
+      if (typeof at === 'object' && at) resolve(at.port);
+    });
+  });
 }
 
 function answer(response: ServerResponse, file: string): void {

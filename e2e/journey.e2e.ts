@@ -1,11 +1,25 @@
-import { expect, test } from '@playwright/test';
-import { choose, cutNext, fillBlank, nextStop, openSample, readyOffline, standing } from './app';
+import { expect, type Page, test } from '@playwright/test';
+import { afterWake } from '../src/ui/touch';
+import {
+  blankOf,
+  choose,
+  cutNext,
+  fillBlank,
+  goBy,
+  keyIn,
+  nextStop,
+  openSample,
+  pastBounce,
+  readyOffline,
+  standing,
+} from './app';
+import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
 
 test('first visit to cut grooves, offline, killed, and everything still there', async () => {
   test.setTimeout(180_000);
-  const server = await serve(4181, '/shop/knifeline/');
+  const server = await serve('/shop/knifeline/');
   const profile = newProfile();
   try {
     let context = await profile.open();
@@ -40,6 +54,7 @@ test('first visit to cut grooves, offline, killed, and everything still there', 
     await nextStop(page);
     await expect(standing(page)).toHaveText('15 and 3/4 inches');
 
+    await keptHere(page);
     await profile.kill();
     context = await profile.open();
     page = context.pages()[0] ?? (await context.newPage());
@@ -62,7 +77,16 @@ test('first visit to cut grooves, offline, killed, and everything still there', 
   }
 });
 
-const boardOf = async (page: import('@playwright/test').Page): Promise<string> =>
+/** Says where the next groove goes: it is then that number's place. */
+async function addPlace(page: Page, no: number, place: string): Promise<void> {
+  await keyIn(page, /Where the next one goes/, place);
+  await expect(blankOf(page, `Where no. ${no} goes`)).toBeVisible();
+}
+
+/** Milliseconds until a panel that was closed has brought its blank in sight again: see `src/ui/dock.tsx`. */
+const settled = 150;
+
+const boardOf = async (page: Page): Promise<string> =>
   (await page.evaluate(() => location.hash)).split('/')[2] ?? '';
 
 test('a wrong figure says by how much, and the last good marks stay', async ({ page }) => {
@@ -80,7 +104,7 @@ test('a wrong figure says by how much, and the last good marks stay', async ({ p
   await expect(page.locator('.stale .mark')).toHaveCount(5); // also after a restart
   for (let k = 0; k < 3; k += 1) {
     await page.getByRole('button', { name: 'Undo' }).click();
-    await page.waitForTimeout(400);
+    await pastBounce(page);
   }
   await expect(page.locator('.stale')).toHaveCount(0);
 });
@@ -118,12 +142,20 @@ test('glove bounce ticks once, and a wiping thumb after waking ticks nothing', a
     Object.defineProperty(document, 'visibilityState', { value: 'visible', configurable: true });
     document.dispatchEvent(new Event('visibilitychange'));
   });
-  await page.clock.runFor(390);
+  await page.evaluate(() => {
+    const { dataset } = document.documentElement;
+    dataset.reached = '0'; // taps that came through to the page
+    document.addEventListener('click', () => {
+      dataset.reached = `${Number(dataset.reached) + 1}`;
+    });
+  });
+  await page.clock.runFor(afterWake - 10);
   await page.locator('.bigtick').nth(1).click();
-  await page.waitForTimeout(300);
+  await expect(page.locator('html')).toHaveAttribute('data-reached', '0');
   await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(1);
   await page.clock.runFor(60);
   await page.locator('.bigtick').nth(1).click();
+  await expect(page.locator('html')).toHaveAttribute('data-reached', '1');
   await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(2);
 });
 
@@ -151,9 +183,9 @@ test('a new board asks for one thing at a time, and a blank just filled stays in
   await expect(page.locator('.nextblank')).toHaveText('Say how wide the grooves are.');
   await fillBlank(page, /How wide the grooves are/, '3/4');
   await choose(page, /How they are spaced/, 'places given');
-  for (const place of ['4', '10 5/8', '16']) {
-    await fillBlank(page, /Where the next one goes/, place);
-    await page.waitForTimeout(400);
+  for (const [k, place] of ['4', '10 5/8', '16'].entries()) {
+    await addPlace(page, k + 1, place);
+    await goBy(page, settled);
     const blank = await page
       .locator('main')
       .getByRole('button', { name: /Where the next one goes/ })
@@ -172,7 +204,7 @@ test('erase empties a filled blank; the other places keep their numbers and tick
   await fillBlank(page, /Length of the board/, '24 1/2');
   await fillBlank(page, /How wide the grooves are/, '3/4');
   await choose(page, /How they are spaced/, 'places given');
-  for (const place of ['4', '10 5/8', '16']) await fillBlank(page, /Where the next one goes/, place);
+  for (const [k, place] of ['4', '10 5/8', '16'].entries()) await addPlace(page, k + 1, place);
   await page.getByRole('button', { name: 'Show the marks' }).click();
   await page.getByRole('checkbox', { name: 'Marked 3' }).click();
   await expect(page.getByRole('checkbox', { name: 'Marked 3' })).toBeChecked();

@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { keys, openSample } from './app';
+import { keys, openSample, painted } from './app';
 import { violations } from './axe';
 
 const screens: readonly { readonly name: string; readonly hash: string; readonly ready: string }[] = [
@@ -82,8 +82,18 @@ async function sum(page: Page): Promise<void> {
   await keys(page, ['2', '7', '5/8', 'minus', '3/4', 'divided by', '2', 'equals']);
 }
 
+/** Waits until the letters are there, and nothing moves any more. */
+async function still(page: Page): Promise<void> {
+  await painted(page);
+  await page.evaluate(async () => {
+    await document.fonts.ready;
+    await Promise.allSettled(document.getAnimations().map((moving) => moving.finished));
+  });
+  await painted(page);
+}
+
 async function check(page: Page, name: string, what: Axe): Promise<void> {
-  await page.waitForTimeout(120);
+  await still(page);
   await page.screenshot({ path: `e2e/shots/${name}.png` });
   const wide = await page.evaluate(
     () => document.documentElement.scrollWidth - document.documentElement.clientWidth,

@@ -1,11 +1,11 @@
 import { readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from '@playwright/test';
-import { openSample, readyOffline } from './app';
+import { openSample, pastBounce, readyOffline } from './app';
 import { host, release } from './host';
 
 test('a newer version waits: never swapped at the saw, started when asked elsewhere', async ({ context }) => {
-  const site = await host(4191);
+  const site = await host();
   try {
     const page = await context.newPage();
     await openSample(page, site.url);
@@ -16,27 +16,30 @@ test('a newer version waits: never swapped at the saw, started when asked elsewh
     await expect(page.locator('.giant .mx')).toBeVisible();
     await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
     await page.waitForFunction(async () => (await navigator.serviceWorker.getRegistration())?.waiting);
-    await page.waitForTimeout(500);
-    expect(await page.title()).toBe('Knifeline'); // the saw goes on as it was
     const saw = await context.newPage();
     await saw.goto(`${site.url}#/saw/shellcase`);
     await expect(saw.locator('.giant .mx')).toBeVisible();
+    await page.evaluate(() => document.body.setAttribute('data-stood', 'at the saw'));
     await page.goto(`${site.url}#/`);
     await expect(page.getByText('Newer version saved. It starts next time you open it.')).toBeVisible();
+    // the page knows of it, and the saw went on as it was
+    await expect(page.locator('body')).toHaveAttribute('data-stood', 'at the saw');
+    await expect(page).toHaveTitle('Knifeline');
+    await expect(saw).toHaveTitle('Knifeline');
     await page.getByRole('button', { name: 'Start it now' }).click();
     await expect(page.getByText('It starts once the setting that stands at the saw')).toBeVisible();
     await saw.close();
-    await page.waitForTimeout(400);
+    await pastBounce(page);
     await page.getByRole('button', { name: 'Start it now' }).click();
     await expect(page).toHaveTitle('Knifeline, newer');
     await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
   } finally {
-    site.close();
+    await site.close();
   }
 });
 
 test('one missing file of a newer version leaves the old one whole', async ({ context }) => {
-  const site = await host(4192);
+  const site = await host();
   try {
     const page = await context.newPage();
     await openSample(page, site.url);
@@ -46,12 +49,15 @@ test('one missing file of a newer version leaves the old one whole', async ({ co
     await page.evaluate(async () =>
       (await navigator.serviceWorker.getRegistration())?.update().catch(() => undefined),
     );
-    await page.waitForTimeout(800);
+    await page.waitForFunction(async () => !(await navigator.serviceWorker.getRegistration())?.installing);
+    expect(
+      await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.waiting),
+    ).toBeFalsy();
     await page.reload();
     await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
     expect(await page.title()).toBe('Knifeline');
   } finally {
-    site.close();
+    await site.close();
   }
 });
 
@@ -68,20 +74,20 @@ test('once there, the app asks no network for anything, and never another origin
   });
   asked.length = 0;
   await page.reload();
-  for (const hash of [
-    '#/figure',
-    '#/marks/shellcase',
-    '#/saw/shellcase',
-    '#/change/shellcase',
-    '#/jobs',
-    '#/shop',
-  ]) {
+  for (const [hash, ready] of [
+    ['#/figure', '.calc'],
+    ['#/marks/shellcase', '.mark'],
+    ['#/saw/shellcase', '.giant'],
+    ['#/change/shellcase', '.fillin'],
+    ['#/jobs', '.sect'],
+    ['#/shop', '.nextset'],
+  ] as const) {
     await page.goto(`./${hash}`);
-    await page.waitForTimeout(80);
+    await page.locator(ready).first().waitFor();
+    await page.waitForLoadState('networkidle');
   }
-  const outside = asked.filter(
-    (url) => !url.startsWith(baseURL ?? 'http://localhost:4173/') || url.startsWith('from'),
-  );
+  expect(baseURL).toMatch(/^http:/);
+  const outside = asked.filter((url) => !url.startsWith(`${baseURL}`) || url.startsWith('from'));
   expect(outside.filter((url) => !url.endsWith('/sw.js'))).toEqual([]); // the browser looks for a newer worker by itself
 });
 

@@ -8,15 +8,11 @@ export default defineConfig({
   fullyParallel: false,
   workers: 2,
   timeout: 60_000,
+  expect: { timeout: 15_000 }, // patience for a busy machine: no test asks how fast it is
   forbidOnly: true,
-  webServer: {
-    command: 'npx vite preview --port 4173 --host localhost',
-    cwd: '..',
-    url: 'http://localhost:4173/',
-    reuseExistingServer: false,
-  },
+  globalSetup: './site.ts',
   use: {
-    baseURL: 'http://localhost:4173/',
+    baseURL: process.env.KNIFELINE_SITE ?? '', // site.ts has set it by the time tests run
     launchOptions: { executablePath: chromiumPath, args: chromiumArgs },
   },
   projects: [

@@ -5,19 +5,21 @@ const root = path.resolve(import.meta.dirname, '..');
 
 export type Served = { readonly url: string; readonly stop: () => Promise<void> };
 
-/** Serves the built app on a port of its own, below `base`, so a test can take the server away. */
-export async function serve(port: number, base = '/'): Promise<Served> {
+/** Serves the built app on a free port, below `base`, so a test can take the server away. */
+export async function serve(base = '/'): Promise<Served> {
   const server = await preview({
     root: `${root}/src`,
     base,
     configFile: false,
     build: { outDir: '../dist' },
-    preview: { port, strictPort: true, host: 'localhost' },
+    preview: { port: 0, host: 'localhost' },
     logLevel: 'error',
   });
+  const at = server.httpServer.address();
+  if (typeof at !== 'object' || !at) throw new Error('the server has no port');
   let stopped: Promise<void> | undefined;
   return {
-    url: `http://localhost:${port}${base}`,
+    url: `http://localhost:${at.port}${base}`,
     stop: () => {
       stopped ??= server.close();
       return stopped;

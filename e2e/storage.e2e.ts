@@ -1,5 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
-import { openSample, readyOffline } from './app';
+import { openSample, pastBounce, readyOffline } from './app';
+import { keptSetting } from './kept';
 
 const origin = (page: Page) => new URL(page.url()).origin;
 
@@ -34,6 +35,7 @@ test('the database wiped: everything comes back from the second copy, and it is 
   await page.goto('./#/shop');
   await page.goto('./#/phone');
   await page.getByRole('button', { name: 'Blued' }).click();
+  await keptSetting(page, 'theme', 'blued');
   const before = await log(page);
   const entries = JSON.parse(before).length;
   await page.context().setOffline(true);
@@ -50,7 +52,7 @@ test('the database wiped: everything comes back from the second copy, and it is 
     await expect(lost).toBeVisible();
     await expect(page.locator('.tick').first()).toBeChecked();
     expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('blued');
-    expect(await log(page)).toBe(before);
+    await expect.poll(() => log(page)).toBe(before);
     await page.getByRole('button', { name: 'Good' }).click();
     await expect(page.locator('.trouble')).toBeHidden();
   }
@@ -87,11 +89,12 @@ test('no room on the phone: what is not saved is said until it is, and goes out 
   await line.getByRole('button', { name: 'Share the job out' }).click();
   const text = await (await (await waiting).createReadStream()).toArray();
   expect(Buffer.concat(text).toString()).toContain('"kind":"tick"');
-  await page.waitForTimeout(400);
+  await pastBounce(page);
   await line.getByRole('button', { name: 'Try again' }).click();
+  await expect(tick).not.toHaveAttribute('aria-busy', 'true'); // tried again, and refused again
   await expect(line).toContainText('Not saved');
   await page.evaluate(() => (window as unknown as { room: () => void }).room());
-  await page.waitForTimeout(400);
+  await pastBounce(page);
   await line.getByRole('button', { name: 'Try again' }).click();
   await expect(tick).toBeChecked();
   await expect(line).toBeHidden();
@@ -114,7 +117,7 @@ test('a database that does not answer: the journal takes the change, says so, an
   await tick.click();
   await expect(tick).toBeChecked({ timeout: 20_000 });
   await expect(page.getByText('kept in the second copy alone')).toBeVisible();
-  await page.waitForTimeout(400);
+  await pastBounce(page);
   await page.getByRole('button', { name: 'Open again' }).click();
   await expect(page.locator('.tick').nth(1)).toBeChecked({ timeout: 10_000 });
   expect(await log(page)).toContain('"kind":"tick"');
@@ -171,9 +174,7 @@ test('a newer version has the database: an old page shows it, and keeps nothing'
         open.onblocked = () => reject(new Error('blocked'));
       }),
   );
-  await expect(page.getByText('A newer Knifeline has what is kept on this phone.')).toBeVisible({
-    timeout: 3000,
-  });
+  await expect(page.getByText('A newer Knifeline has what is kept on this phone.')).toBeVisible();
   await tick.click();
   await expect(tick).not.toBeChecked();
   await page.reload();

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
-import { keys, openSample } from './app';
+import { keys, openSample, pastBounce } from './app';
 import { violations } from './axe';
 
 async function shareOut(page: Page): Promise<string> {
@@ -98,7 +98,7 @@ test('two phones change one reading and tick different cuts: both readings stand
   await expect(anna.getByText('Nothing stands double')).toBeVisible();
   await anna.getByRole('button', { name: /^Undo: Picked/ }).click();
   await expect(anna.locator('.pick')).toHaveCount(2);
-  await anna.waitForTimeout(400);
+  await pastBounce(anna);
   await anna.locator('.pick', { hasText: 'this phone' }).click();
   await expect(anna.getByText('Nothing stands double')).toBeVisible();
 

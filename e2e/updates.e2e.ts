@@ -1,10 +1,9 @@
 import { appendFileSync, mkdirSync } from 'node:fs';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { openSample, readyOffline } from './app';
+import { openSample, pastBounce, readyOffline } from './app';
 import { type Fault, filesOf, type Host, host, releaseAll } from './host';
 import { newProfile, type Profile } from './profile';
 
-const port = 4194;
 /** Trials in all: 3 in an everyday run, 200 at night or as many as said. */
 const trials = Number(process.env.KNIFELINE_UPDATES ?? (process.env.KNIFELINE_NIGHTLY ? 200 : 3));
 
@@ -26,17 +25,19 @@ const planned: readonly Trial[] = Array.from({ length: trials }, (_, k): Trial =
   return { file: n, fault: k % 3 === 1 ? 'missing' : 'error' };
 });
 
-/** The version before, with the sample job, closed: every trial starts from a copy. */
-async function installed(): Promise<Profile> {
+/** The version before, with the sample job, closed: every trial starts from a copy, at the same address. */
+type Installed = { readonly profile: Profile; readonly port: number };
+
+async function installed(): Promise<Installed> {
   const profile = newProfile();
-  const site = await host(port);
+  const site = await host();
   const context = await profile.open();
   const page = await context.newPage();
   await openSample(page, site.url);
   await readyOffline(page);
   await context.close();
-  site.close();
-  return profile;
+  await site.close();
+  return { profile, port: site.port };
 }
 
 const waiting = (page: Page): Promise<unknown> =>
@@ -177,19 +178,19 @@ async function solverAnswers(page: Page): Promise<void> {
   expect(lost.lost).toBe(0);
 }
 
-async function tried(trial: Trial, from: Profile): Promise<string> {
-  const profile = from.copy();
-  const site = await host(port);
+async function tried(trial: Trial, from: Installed): Promise<string> {
+  const profile = from.profile.copy();
+  const site = await host(from.port);
   try {
     releaseAll(site.folder);
     const what = 'at' in trial ? trial.at : `${trial.fault}: ${await fail(trial, site, profile)}`;
     if ('at' in trial) await killAt(trial.at, site, profile);
-    site.close();
+    await site.close();
     const title = await startsOffline(profile, site.url);
     if ('fault' in trial) expect(title).toBe('Knifeline'); // the old version, whole
     return `${what} → ${title}`;
   } finally {
-    site.close();
+    await site.close();
     await profile.kill();
     profile.remove();
   }
@@ -198,13 +199,13 @@ async function tried(trial: Trial, from: Profile): Promise<string> {
 const kinds = ['killed at each step', 'lacking each file', 'with each file answering 500'] as const;
 
 test.describe('an update', () => {
-  let from: Profile;
+  let from: Installed;
   test.beforeAll(async () => {
     test.setTimeout(120_000);
     from = await installed();
     mkdirSync('test-results', { recursive: true });
   });
-  test.afterAll(() => from.remove());
+  test.afterAll(() => from.profile.remove());
 
   for (const [kind, name] of kinds.entries()) {
     test(`${name} in turn leaves an offline start`, async () => {
@@ -225,7 +226,7 @@ const held = async (context: BrowserContext, url: string, open: (page: Page) => 
 test('a newer version never starts while keys, a list or a field stand open on a page', async ({
   context,
 }) => {
-  const site = await host(port + 1);
+  const site = await host();
   try {
     const page = await context.newPage();
     await openSample(page, site.url);
@@ -243,11 +244,11 @@ test('a newer version never starts while keys, a list or a field stand open on a
     expect(await page.title()).toBe('Knifeline');
     await other.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
     await expect(other.getByRole('dialog')).toBeHidden();
-    await other.waitForTimeout(400);
+    await pastBounce(page);
     await start.click();
     await expect(page).toHaveTitle('Knifeline, newer');
     await expect(other).toHaveTitle('Knifeline, newer'); // an old page would lack its files by now
   } finally {
-    site.close();
+    await site.close();
   }
 });

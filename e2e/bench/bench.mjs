@@ -59,7 +59,7 @@ async function all() {
 try {
   const rows = await all();
   console.log(`\n${table(rows)}\n`);
-  say('sheets beside published plans, 2000 units each');
+  say('sheets of published instances beside the fewest known, 2000 units each');
   console.table(await sheetPlans());
   say('sticks beside published optima, first-fit-decreasing and HiGHS');
   await sticks();

@@ -4,10 +4,11 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'vite';
 import { root } from '../tools/install.mjs';
-import { median } from './figures.mjs';
+import { whole } from './amounts.mjs';
+import { listed, median } from './figures.mjs';
 
 /** Numbers from a seed (mulberry32), 0 up to but not including n. */
 function dice(seed) {
@@ -21,18 +22,22 @@ function dice(seed) {
 }
 
 const modules = {
+  edits: 'store/edits',
   job: 'store/job',
   length: 'length/length',
   operations: 'trade/setups/operations',
   order: 'trade/setups/order',
   plan: 'screens/plan',
+  recuts: 'screens/recuts',
 };
 
 /** The modules as the app ships them: bundled together, so that no import is looked up in the loops. */
 async function shipped() {
   const folder = mkdtempSync(path.join(os.tmpdir(), 'knifeline-chain-'));
   const entry = path.join(folder, 'chain.ts');
-  const lines = Object.values(modules).map((name) => `export * from '${root}/src/${name}.ts';`);
+  const lines = Object.values(modules).map(
+    (name) => `export * from ${JSON.stringify(`${root}/src/${name}.ts`)};`,
+  );
   writeFileSync(entry, lines.join('\n'));
   const [{ output }] = await build({
     root: `${root}/src`,
@@ -44,7 +49,7 @@ async function shipped() {
   const file = path.join(folder, 'chain.mjs');
   writeFileSync(file, output[0].code);
   try {
-    return await import(file);
+    return await import(pathToFileURL(file).href);
   } finally {
     rmSync(folder, { recursive: true, force: true, maxRetries: 3 });
   }
@@ -142,8 +147,6 @@ function jobOfMany({ cases, boards, seed }, app) {
   return new Map(changes.map(({ path: at, value }) => [at, value]));
 }
 
-const warm = 5;
-const turns = 15;
 /** What the sheet reads, one turn after another: no turn finds the figures of the one before. */
 const readings = ['23/32', '90/127', '45/64', '703/1000'];
 
@@ -195,38 +198,36 @@ const names = {
   whole: 'jobOf and planOf, whole',
 };
 
-const sizes = [
-  { cases: 3, boards: 0, seed: 1 },
-  { cases: 11, boards: 200, seed: 1 },
-];
+const drawnFor = {
+  small: { cases: 3, boards: 0, seed: 1 },
+  large: { cases: 11, boards: 200, seed: 1 },
+};
 
 /** Each size of job: what is in it, and how long each link of the chain takes, median of several turns. */
-export async function chains() {
+async function* chains({ sizes, warmUp, turns }) {
   const app = await shipped();
-  return sizes.map((drawn) => {
-    const values = jobOfMany(drawn, app);
-    const found = Array.from({ length: warm + turns }, (_, k) =>
+  for (const size of sizes) {
+    const values = jobOfMany(drawnFor[size], app);
+    const found = Array.from({ length: warmUp + turns }, (_, k) =>
       turn(values, readings[k % readings.length], app),
     );
-    const kept = found.slice(warm);
-    return {
+    const kept = found.slice(warmUp);
+    yield {
       ...found[found.length - 1].size,
       times: Object.fromEntries(
         Object.keys(names).map((link) => [link, median(kept.map(({ times }) => times[link]))]),
       ),
     };
-  });
+  }
 }
 
-/** Rows for the bench's table. */
-export async function chain() {
-  return (await chains()).flatMap(({ parts, operations, times }) =>
-    Object.entries(names).map(([link, name]) => ({
-      name: `one reading, ${parts} parts, ${operations} operations: ${name}`,
-      app: times[link],
-      unit: 'ms',
-    })),
-  );
+/** @param amount `{ sizes, warmUp, turns }`: which jobs, and how many readings go before those that count */
+export async function* chain(amount) {
+  for await (const { parts, operations, times } of chains(amount))
+    for (const [link, name] of Object.entries(names)) {
+      const what = `one reading, ${parts} parts, ${operations} operations: ${name}`;
+      yield { name: what, app: times[link], unit: 'ms' };
+    }
 }
 
 function print(found) {
@@ -243,4 +244,4 @@ function print(found) {
   );
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) print(await chains());
+if (process.argv[1] === fileURLToPath(import.meta.url)) print(await listed(chains(whole.chain)));

@@ -1,4 +1,4 @@
-// What a row of measurements comes to, and the table they are printed in.
+// What a row of measurements comes to, and the lines they are printed in.
 
 const sorted = (numbers) => [...numbers].sort((a, b) => a - b);
 const at = (numbers, share) =>
@@ -12,16 +12,26 @@ const figure = (x) => {
   return x.toLocaleString('en-US', { maximumFractionDigits: Math.abs(x) < 100 ? 1 : 0 });
 };
 
-/** One plain table of rows `{ name, app, beside, unit }`; `beside` is what the name says it is. */
-export function table(rows) {
-  const cells = [
-    ['', 'this app', 'beside', 'unit'],
-    ...rows.map(({ name, app, beside, unit }) => [name, figure(app), figure(beside), unit]),
-  ];
-  const widths = [0, 1, 2, 3].map((k) => Math.max(...cells.map((row) => row[k].length)));
-  return cells
-    .map(([name, app, beside, unit]) =>
-      [name.padEnd(widths[0]), app.padStart(widths[1]), beside.padStart(widths[2]), unit].join('  '),
-    )
-    .join('\n');
+const inColumns = (app, beside, unit, name) =>
+  [app.padStart(12), beside.padStart(12), unit.padEnd(12), name].join('  ');
+
+export const head = inColumns('this app', 'beside', '', '');
+
+/** One row `{ name, app, beside, unit }`; `beside` is what the name says it is. A row that measured nothing is a mistake. */
+export function rowLine({ name, app, beside, unit }) {
+  if (!Number.isFinite(app)) throw new Error(`${name}: nothing was measured`);
+  return inColumns(figure(app), figure(beside), unit, name);
 }
+
+/** What a part hands out, as a list. */
+export async function listed(rows) {
+  const all = [];
+  for await (const row of rows) all.push(row);
+  return all;
+}
+
+/** One line of a planner's own: `{ name, ...columns }`, each figure behind what it is. */
+export const planLine = ({ name, ...columns }) =>
+  `${name}: ${Object.entries(columns)
+    .map(([what, x]) => `${what} ${figure(x)}`)
+    .join(', ')}`;

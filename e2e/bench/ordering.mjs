@@ -3,7 +3,8 @@
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { root } from '../tools/install.mjs';
-import { median } from './figures.mjs';
+import { whole } from './amounts.mjs';
+import { listed, median } from './figures.mjs';
 
 /** Numbers from a seed (mulberry32), 0 up to but not including n. */
 function dice(seed) {
@@ -63,9 +64,7 @@ function job({ parts, seed, kind = 'plain' }) {
   return steps;
 }
 
-const turns = 7;
-
-function measure(orderSetups, steps) {
+function measure(orderSetups, steps, turns) {
   const times = [];
   let order;
   for (let k = 0; k < turns; k += 1) {
@@ -97,26 +96,25 @@ async function shipped(entry) {
 }
 
 /** Each job drawn: its size, the order found, and how long it took the first time and in the middle of several. */
-export async function orderings() {
+async function* orderings({ parts: wanted, turns }) {
   const { orderSetups } = await shipped(`${root}/src/trade/setups/order.ts`);
-  return jobs.map((drawn) => {
+  for (const drawn of jobs.filter(({ parts }) => wanted.includes(parts))) {
     const steps = job(drawn);
     const setups = new Set(steps.map((s) => s.setup)).size;
     const name = `${drawn.kind} ${drawn.seed}`;
-    return { parts: drawn.parts, name, steps: steps.length, setups, ...measure(orderSetups, steps) };
-  });
+    yield { parts: drawn.parts, name, steps: steps.length, setups, ...measure(orderSetups, steps, turns) };
+  }
 }
 
-/** Rows for the bench's table. */
-export async function ordering() {
-  return (await orderings()).flatMap(({ parts, name: drawn, steps, order, time }) => {
+/** @param amount `{ parts, turns }`: jobs of how many parts, and how often each is put in order */
+export async function* ordering(amount) {
+  for await (const { parts, name: drawn, steps, order, time } of orderings(amount)) {
     const name = `order ${parts} parts, ${steps} steps, ${drawn}`;
     const proof = order.proved ? 'proved' : `gap ${order.runs.length - order.leastRuns}`;
-    return [
-      { name: `${name}, median`, app: time, unit: 'ms' },
-      { name: `${name}, ${proof}; bound`, app: order.runs.length, beside: order.leastRuns, unit: 'setups' },
-    ];
-  });
+    yield { name: `${name}, median`, app: time, unit: 'ms' };
+    const [app, beside] = [order.runs.length, order.leastRuns];
+    yield { name: `${name}, ${proof}; bound`, app, beside, unit: 'setups' };
+  }
 }
 
 function print(found) {
@@ -138,4 +136,4 @@ function print(found) {
   );
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) print(await orderings());
+if (process.argv[1] === fileURLToPath(import.meta.url)) print(await listed(orderings(whole.ordering)));

@@ -2,6 +2,7 @@
 import { mkdtempSync } from 'node:fs';
 import path from 'node:path';
 import { chromium } from 'playwright-core';
+import { serve } from './site.mjs';
 
 const looks = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 };
 const args = ['--no-sandbox', '--disable-gpu'];
@@ -13,6 +14,25 @@ export function phones(folder, executablePath) {
     profile: () => mkdtempSync(path.join(folder, 'profile-')),
     open: (profile) => chromium.launchPersistentContext(profile, { executablePath, args, ...looks }),
   };
+}
+
+/**
+ * A served folder and a phone's page for it, both closed again however what is measured there ends.
+ *
+ * @param measured `({ context, page, url })`, hands out rows
+ */
+export async function* onPage(phone, folder, measured) {
+  const served = await serve(folder);
+  try {
+    const context = await phone.open(phone.profile());
+    try {
+      yield* measured({ context, page: await slowed(context, 1), url: served.url });
+    } finally {
+      await context.close();
+    }
+  } finally {
+    await served.stop();
+  }
 }
 
 /** A page on a processor `times` slower. */

@@ -24,21 +24,21 @@ const cpuSeconds = () => {
 };
 
 /**
- * How often in a second of processor time, which a busy machine does not spoil: warmed up, then for half a second.
+ * How often in a second of processor time, which a busy machine does not spoil: warmed up, then for so many `seconds`.
  * `per` is how many things one call does.
  */
-function perSecond(work, per = 1) {
-  const run = (seconds) => {
+function perSecond(work, { warmUp, seconds }, per = 1) {
+  const run = (most) => {
     const from = cpuSeconds();
     let calls = 0;
-    while (cpuSeconds() - from < seconds) {
+    while (cpuSeconds() - from < most) {
       for (let k = 0; k < 20; k += 1) work();
       calls += 20;
     }
     return (calls * per) / (cpuSeconds() - from);
   };
-  run(0.2);
-  return run(0.5);
+  if (warmUp > 0) run(warmUp);
+  return run(seconds);
 }
 
 let sink; // what was worked out goes somewhere, so that nothing is left out of the work
@@ -62,7 +62,7 @@ async function sampleBoard(from) {
   return { tape: job.tape, board: partsOfJob(job, {}).parts.find((p) => p.id === 'case~left').board };
 }
 
-async function laidOut(from) {
+async function laidOut(from, amount) {
   const { tape, board: side } = await sampleBoard(from);
   const { layOut } = await from('trade/grooves/lay-out');
   const { marksOf } = await from('trade/grooves/marks');
@@ -72,10 +72,11 @@ async function laidOut(from) {
     sink = [marksOf(side, layout, tape), settingsFor(layout, { board: side, shop: {}, tape })];
     return layout.grooves.length;
   };
-  return { grooves: all(), rate: perSecond(all) };
+  return { grooves: all(), rate: perSecond(all, amount) };
 }
 
-export async function reckoning() {
+/** @param amount `{ warmUp, seconds }` of processor time for each figure */
+export async function* reckoning(amount) {
   const server = await createServer({
     root: `${root}/src`,
     configFile: false,
@@ -83,28 +84,31 @@ export async function reckoning() {
     optimizeDeps: { noDiscovery: true },
     logLevel: 'error',
   });
-  const from = (name) => server.ssrLoadModule(`/${name}.ts`);
+  try {
+    yield* rates((name) => server.ssrLoadModule(`/${name}.ts`), amount);
+  } finally {
+    await server.close();
+  }
+  if (sink === undefined) throw new Error('nothing was worked out');
+}
+
+async function* rates(from, amount) {
   const { readLength } = await from('length/read');
   const { markAt } = await from('length/tape');
   const lengths = texts.map((text) => readLength(text).value.value);
   const floats = lengths.map((x) => x.valueOf());
-  const board = await laidOut(from);
   const row = (name, app, beside) => ({ name, app, beside, unit: 'a CPU second' });
-  const rate = (items, work) => perSecond(each(items, work), items.length);
-  const rows = [
-    row(
-      `read a length, ${texts.length} texts; Number.parseFloat`,
-      rate(texts, (text) => readLength(text)),
-      rate(texts, Number.parseFloat),
-    ),
-    row(
-      'round to a 32nd; Math.round',
-      rate(lengths, (x) => markAt(x, '1/32')),
-      rate(floats, (x) => Math.round(x * 32) / 32),
-    ),
-    row(`lay out, mark and set a board of ${board.grooves} grooves`, board.rate),
-  ];
-  await server.close();
-  if (sink === undefined) throw new Error('nothing was worked out');
-  return rows;
+  const rate = (items, work) => perSecond(each(items, work), amount, items.length);
+  yield row(
+    `read a length, ${texts.length} texts; Number.parseFloat`,
+    rate(texts, (text) => readLength(text)),
+    rate(texts, Number.parseFloat),
+  );
+  yield row(
+    'round to a 32nd; Math.round',
+    rate(lengths, (x) => markAt(x, '1/32')),
+    rate(floats, (x) => Math.round(x * 32) / 32),
+  );
+  const board = await laidOut(from, amount);
+  yield row(`lay out, mark and set a board of ${board.grooves} grooves`, board.rate);
 }

@@ -1,16 +1,17 @@
-// Laying pieces on sheets, beside published results: sheets in all beside the fewest known, how often they are met, how
-// often proved, the mean gap and the time; and beside a plain first-fit-decreasing packer in shelves.
+// Laying pieces of published instances on sheets: sheets in all beside the fewest known, how often they are met, how often
+// proved, the mean gap and the time; and beside a plain first-fit-decreasing packer in shelves.
 // node e2e/bench/sheets.mjs runs it alone. KNIFELINE_PACKING names a folder with more instances of the same form; otherwise
-// those of tests/published/data. KNIFELINE_EFFORT: units each (2000), KNIFELINE_EACH: only every so many-th instance.
+// those of tests/published/data, whose `evidence` says which of the fewest known are published and which were found when the
+// instances were gathered. KNIFELINE_EFFORT: units each (2000), KNIFELINE_EACH: only every so many-th instance.
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { root } from '../tools/install.mjs';
+import { whole } from './amounts.mjs';
+import { listed } from './figures.mjs';
 
 const folder = process.env.KNIFELINE_PACKING ?? `${root}/tests/published/data`;
-const effort = Number(process.env.KNIFELINE_EFFORT ?? 2000);
-const each = Number(process.env.KNIFELINE_EACH ?? 1);
 
 /** The module as the app ships it: bundled, so that no import is looked up in the loops. */
 async function shipped(entry) {
@@ -61,7 +62,7 @@ function shelves({ sheets: [sheet], pieces }) {
   return used.length;
 }
 
-function laid(laySheets, problem) {
+function laid(laySheets, problem, effort) {
   const from = performance.now();
   const all = laySheets(problem, { seed: 1, effort });
   let first;
@@ -74,7 +75,7 @@ function laid(laySheets, problem) {
   }
 }
 
-function files() {
+function files(each) {
   return readdirSync(folder)
     .filter((name) => name.startsWith('2d') && name.endsWith('.json'))
     .flatMap((name) => {
@@ -90,27 +91,35 @@ function files() {
 
 const sum = (list, of) => list.reduce((all, x) => all + of(x), 0);
 
-/** Per class: what the planner, the published results and the plain shelf packer come to. */
-export async function sheetPlans() {
+/**
+ * Per class: what the planner comes to, the fewest known, and the plain shelf packer.
+ *
+ * @param effort units each @param each only every so many-th instance
+ */
+export async function* sheetPlans({ effort, each }) {
   const { laySheets } = await shipped(`${root}/src/trade/sheets/two-d/lay-sheets.ts`);
-  return files().map(({ name, instances }) => {
+  for (const { name, instances } of files(each)) {
     const found = instances.map((instance) => {
       const problem = problemOf(instance);
-      return { known: instance.best_known, shelves: shelves(problem), ...laid(laySheets, problem) };
+      return { known: instance.best_known, shelves: shelves(problem), ...laid(laySheets, problem, effort) };
     });
-    return {
+    yield {
       name,
       instances: found.length,
-      'at published best': found.filter((f) => f.plan.cost <= f.known).length,
+      'at fewest known': found.filter((f) => f.plan.cost <= f.known).length,
       proved: found.filter((f) => f.plan.proved).length,
       sheets: sum(found, (f) => f.plan.cost),
-      published: sum(found, (f) => f.known),
+      'fewest known': sum(found, (f) => f.known),
       shelves: sum(found, (f) => f.shelves),
       'mean gap %': Number(((100 * sum(found, (f) => f.plan.cost / f.known - 1)) / found.length).toFixed(2)),
       'worst first ms': Number(Math.max(...found.map((f) => f.first)).toFixed(1)),
       'mean ms': Math.round(sum(found, (f) => f.time) / found.length),
     };
-  });
+  }
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) console.table(await sheetPlans());
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const { KNIFELINE_EFFORT: effort, KNIFELINE_EACH: each } = process.env;
+  const amount = { effort: Number(effort ?? whole.sheets.effort), each: Number(each ?? 1) };
+  console.table(await listed(sheetPlans(amount)));
+}

@@ -3,8 +3,6 @@ import { median } from './figures.mjs';
 import { slowed } from './phone.mjs';
 import { serve } from './site.mjs';
 
-const rounds = 5;
-
 /** Opens the sample job once and waits until the phone holds everything. Returns the address, no longer served. */
 async function visit(phone, profile, folder) {
   const served = await serve(folder);
@@ -51,28 +49,29 @@ async function start(phone, { profile, url, what, times }) {
   return shown;
 }
 
-async function several(phone, how) {
+async function several(phone, how, rounds) {
   const took = [];
   for (let k = 0; k < rounds; k += 1) took.push(await start(phone, how));
   return median(took);
 }
 
-/** @param app and bare: `{ folder }`, built in this run */
-export async function starts(phone, app, bare) {
+/** @param app and bare: `{ folder }`, built in this run @param rounds how often each is started */
+export async function* starts(phone, { app, bare }, { rounds }) {
   const profile = phone.profile();
   const url = await visit(phone, profile, app.folder);
   const served = await serve(bare.folder);
   const least = { profile: phone.profile(), url: served.url, what: '.count' };
-  await start(phone, { ...least, times: 1 }); // a profile's first start is slower than any after it
-  const rows = [];
-  for (const times of [1, 4]) {
-    rows.push({
-      name: `cold start, no network, to the figure at the saw, ${times}x; a bare page from a live server`,
-      app: await several(phone, { profile, url, what: '.giant .mx', times }),
-      beside: await several(phone, { ...least, times }),
-      unit: 'ms',
-    });
+  try {
+    await start(phone, { ...least, times: 1 }); // a profile's first start is slower than any after it
+    for (const times of [1, 4]) {
+      yield {
+        name: `cold start, no network, to the figure at the saw, ${times}x; a bare page from a live server`,
+        app: await several(phone, { profile, url, what: '.giant .mx', times }, rounds),
+        beside: await several(phone, { ...least, times }, rounds),
+        unit: 'ms',
+      };
+    }
+  } finally {
+    await served.stop();
   }
-  await served.stop();
-  return rows;
 }

@@ -1,5 +1,5 @@
 // Filling sticks from published instances: how often with the fewest, how often proved, and how long it took, beside
-// plain first-fit-decreasing, and beside HiGHS where all sticks can be listed. node e2e/bench/sticks.mjs runs it alone.
+// plain first-fit-decreasing, and beside HiGHS where all sticks can be listed (3000 at most, 2 s at most). node e2e/bench/sticks.mjs runs it alone.
 // KNIFELINE_PACKING names a folder of 1d_*.json files, else the subset the tests keep. KNIFELINE_EFFORT is the work an
 // instance may cost (about a millisecond each; else 1000, Hard28 2000), KNIFELINE_SEED the seed, KNIFELINE_SET a part of
 // a file's name, KNIFELINE_EVERY takes each n-th instance, KNIFELINE_SAY names those short of the optimum, unproved or slow.
@@ -9,10 +9,10 @@ import { fileURLToPath } from 'node:url';
 import highs from 'highs';
 import { build } from 'vite';
 import { root } from '../tools/install.mjs';
+import { whole } from './amounts.mjs';
+import { listed } from './figures.mjs';
 
 const folder = process.env.KNIFELINE_PACKING ?? path.join(root, 'tests/published/data');
-const every = Number(process.env.KNIFELINE_EVERY ?? 1);
-const effort = Number(process.env.KNIFELINE_EFFORT ?? 0);
 const only = process.env.KNIFELINE_SET ?? '';
 const seed = Number(process.env.KNIFELINE_SEED ?? 1);
 
@@ -102,94 +102,89 @@ function reference(problem) {
   };
 }
 
-/** Prints both tables. */
-export async function sticks() {
-  const beside = [];
-  const { fillSticks } = await shipped(`${root}/src/trade/sheets/one-d/fill-sticks.ts`);
-  const rows = [];
-  for (const file of readdirSync(folder)
+const files = () =>
+  readdirSync(folder)
     .filter((f) => /^1d[_-].*\.json$/.test(f) && f.includes(only))
-    .sort()) {
-    const { set, instances } = JSON.parse(readFileSync(path.join(folder, file), 'utf8'));
-    const hard = /hard28/i.test(set);
-    const row = {
-      set,
-      n: 0,
-      optimum: 0,
-      proved: 0,
-      'mean gap': 0,
-      'mean ms': 0,
-      'max ms': 0,
-      'max pause ms': 0,
-      'FFD optimum': 0,
-    };
-    for (const { name, capacity, items, kerf = 0, optimum_bins: optimum } of instances.filter(
-      (_, k) => k % every === 0,
-    )) {
-      const problem = {
-        capacity: capacity + kerf,
-        items: items.map((i) => ({ size: i.length + kerf, count: i.count })),
-      };
-      const from = performance.now();
-      const run = fillSticks(problem, { seed, effort: effort || (hard ? 2000 : 1000) });
-      let last = from;
-      let step;
-      do {
-        step = run.next();
-        const now = performance.now();
-        row['max pause ms'] = Math.max(row['max pause ms'], now - last);
-        last = now;
-      } while (!step.done);
-      const ms = last - from;
-      check(problem, step.value);
-      const got = step.value.sticks.length;
-      if (step.value.bound > optimum) throw new Error(`${name}: a false bound`);
-      if (got < optimum) throw new Error(`${name}: below the published optimum`);
-      if (process.env.KNIFELINE_SAY && (got > optimum || ms > 300 || !step.value.proved))
-        console.log(name, 'got', got, 'opt', optimum, 'bound', step.value.bound, ms.toFixed(0));
-      const other = ms < 2000 ? reference(problem) : undefined;
-      if (other?.proved && Math.round(other.value) !== optimum)
-        throw new Error(`${name}: HiGHS finds ${other.value}`);
-      if (other)
-        beside.push({
-          set,
-          ours: ms,
-          HiGHS: other.ms,
-          'ours proved': step.value.proved,
-          'HiGHS proved': other.proved,
-        });
-      row.n += 1;
-      row.optimum += got === optimum ? 1 : 0;
-      row.proved += step.value.proved ? 1 : 0;
-      row['mean gap'] += got - optimum;
-      row['mean ms'] += ms;
-      row['max ms'] = Math.max(row['max ms'], ms);
-      row['FFD optimum'] += firstFitDecreasing(problem) === optimum ? 1 : 0;
-    }
-    row['mean gap'] = Number((row['mean gap'] / row.n).toFixed(3));
-    for (const k of ['mean ms']) row[k] /= row.n;
-    for (const k of ['mean ms', 'max ms', 'max pause ms']) row[k] = Number(row[k].toFixed(1));
-    rows.push(row);
-  }
-  console.table(rows);
-  const sets = [...new Set(beside.map((b) => b.set))];
-  const mean = (list) => Number((list.reduce((s, n) => s + n, 0) / list.length).toFixed(1));
-  console.log(
-    'where all sticks can be listed (3000 at most): ours beside HiGHS, whole-number programme, 2 s at most',
-  );
-  console.table(
-    sets.map((set) => {
-      const of = beside.filter((b) => b.set === set);
-      return {
-        set,
-        n: of.length,
-        'ours mean ms': mean(of.map((b) => b.ours)),
-        'HiGHS mean ms': mean(of.map((b) => b.HiGHS)),
-        'ours proved': of.filter((b) => b['ours proved']).length,
-        'HiGHS proved': of.filter((b) => b['HiGHS proved']).length,
-      };
-    }),
-  );
+    .sort();
+
+/** One instance worked through, checked, and how long the longest it kept anything waiting. */
+function filled(fillSticks, problem, effort) {
+  const from = performance.now();
+  const run = fillSticks(problem, { seed, effort });
+  let last = from;
+  let pause = 0;
+  let step;
+  do {
+    step = run.next();
+    const now = performance.now();
+    pause = Math.max(pause, now - last);
+    last = now;
+  } while (!step.done);
+  check(problem, step.value);
+  return { plan: step.value, ms: last - from, pause };
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) await sticks();
+/** Nothing below the fewest known, and no bound above it: either would be a mistake of ours. */
+function compared(name, { plan, other, optimum }) {
+  if (plan.bound > optimum) throw new Error(`${name}: a false bound`);
+  if (plan.sticks.length < optimum) throw new Error(`${name}: below the fewest known`);
+  if (other?.proved && Math.round(other.value) !== optimum)
+    throw new Error(`${name}: HiGHS finds ${other.value}`);
+}
+
+function one(fillSticks, { name, capacity, items, kerf = 0, optimum_bins: optimum }, effort) {
+  const problem = {
+    capacity: capacity + kerf,
+    items: items.map((i) => ({ size: i.length + kerf, count: i.count })),
+  };
+  const { plan, ms, pause } = filled(fillSticks, problem, effort);
+  const other = ms < 2000 ? reference(problem) : undefined;
+  compared(name, { plan, other, optimum });
+  const over = plan.sticks.length - optimum;
+  if (process.env.KNIFELINE_SAY && (over > 0 || ms > 300 || !plan.proved))
+    console.log(name, 'over', over, 'bound', plan.bound, ms.toFixed(0));
+  return { over, proved: plan.proved, ms, pause, other, plain: firstFitDecreasing(problem) === optimum };
+}
+
+const count = (list, of) => list.filter(of).length;
+const mean = (list, of) =>
+  list.length === 0 ? undefined : list.reduce((sum, x) => sum + of(x), 0) / list.length;
+const most = (list, of) => Math.max(...list.map(of));
+
+/**
+ * Per set: how ours comes out, plain first-fit-decreasing, and HiGHS on those whose sticks can all be listed.
+ *
+ * @param effort units an instance, undefined for the set's own @param every takes each so many-th instance
+ */
+export async function* sticks({ effort, every }) {
+  const { fillSticks } = await shipped(`${root}/src/trade/sheets/one-d/fill-sticks.ts`);
+  for (const file of files()) {
+    const { set, instances } = JSON.parse(readFileSync(path.join(folder, file), 'utf8'));
+    const own = effort ?? (/hard28/i.test(set) ? 2000 : 1000);
+    const some = instances.filter((_, k) => k % every === 0);
+    const all = some.map((instance) => one(fillSticks, instance, own));
+    const beside = all.filter(({ other }) => other);
+    yield {
+      name: set,
+      instances: all.length,
+      'at optimum': count(all, ({ over }) => over === 0),
+      proved: count(all, ({ proved }) => proved),
+      'mean gap': mean(all, ({ over }) => over),
+      'mean ms': mean(all, ({ ms }) => ms),
+      'most ms': most(all, ({ ms }) => ms),
+      'longest pause ms': most(all, ({ pause }) => pause),
+      'first-fit-decreasing at optimum': count(all, ({ plain }) => plain),
+      'beside HiGHS': beside.length,
+      'ours there, mean ms': mean(beside, ({ ms }) => ms),
+      'HiGHS, mean ms': mean(beside, ({ other }) => other.ms),
+      'ours there proved': count(beside, ({ proved }) => proved),
+      'HiGHS proved': count(beside, ({ other }) => other.proved),
+    };
+  }
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const { KNIFELINE_EFFORT: effort, KNIFELINE_EVERY: every } = process.env;
+  const amount = { effort: effort && Number(effort), every: Number(every ?? whole.sticks.every) };
+  console.table(await listed(sticks(amount)));
+}

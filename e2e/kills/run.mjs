@@ -9,7 +9,7 @@ import { kills } from './kills.mjs';
 import { lanesOf } from './lanes.mjs';
 import { site } from './site.mjs';
 import { seedOf, sizesOf } from './sizes.mjs';
-import { legend, tableOf } from './table.mjs';
+import { legendOf, tableOf } from './table.mjs';
 import { tabs } from './tabs.mjs';
 import { wipes } from './wipes.mjs';
 
@@ -74,7 +74,7 @@ const found = await browsers();
 try {
   console.log(`seed ${seed}`);
   await all(served, found);
-  console.log(`\n${tableOf(cases)}\n\n${legend}`);
+  console.log(`\n${tableOf(cases)}\n\n${legendOf(cases)}`);
 } finally {
   found.screen?.stop();
   served.stop();

@@ -20,9 +20,14 @@ export function tableOf(cases) {
   return table.map(line).join('\n');
 }
 
-export const legend = [
+const words = [
   'acts: acknowledged. lost: entries and figures acknowledged and not there; changed: of those, another is in their place.',
   'torn: acts there in part. twice: acts there two times. unsaid: refused and kept all the same. slowest: opening, ms.',
   'unshown: not yet there when the store opened; slowest fill: until the database has everything again, ms.',
-  'ONE COPY: the database was wiped and this build keeps no second copy: nothing to heal from, and no test passed.',
-].join('\n');
+];
+const oneCopy =
+  'ONE COPY: the database was wiped and this build keeps no second copy: nothing to heal from, and no test passed.';
+
+/** What the words of the table mean; a verdict is explained where it was given. */
+export const legendOf = (cases) =>
+  [...words, ...(cases.some(({ verdict }) => verdict === 'ONE COPY') ? [oneCopy] : [])].join('\n');

@@ -74,18 +74,17 @@ export function logInHand(
   async function write(label: string, changes: readonly Change[], undoes?: string): Promise<boolean> {
     const id = jobId.value;
     if (id === undefined || changes.length === 0) return false;
-    const ops = changes.flatMap((c) => (c.kind === 'edit' ? [] : [c.op]));
-    saving.value = new Set([...saving.value, ...ops]);
     // over what this page shows: what another page took in meanwhile was not seen, and stands beside it
     const seen = undoes === undefined ? { changes: over(folded.value, changes) } : { changes, undoes };
-    const done = await append({ job: id, label, ...seen });
-    saving.value = new Set([...saving.value].filter((op) => !ops.includes(op)));
-    return done;
+    return append({ job: id, label, ...seen });
   }
 
   async function append(act: NewAct): Promise<boolean> {
+    const ops = act.changes.flatMap((c) => (c.kind === 'edit' ? [] : [c.op]));
+    saving.value = new Set([...saving.value, ...ops]);
     const done = await store.append(act);
     batch(() => {
+      saving.value = new Set([...saving.value].filter((op) => !ops.includes(op)));
       if (done.ok) unsaved.saved(act);
       else unsaved.failed(done.error, act);
       if (done.ok && jobId.value === act.job) took(done.value);

@@ -1,7 +1,10 @@
 const slop = 24;
-const bounce = 350;
-const quickBounce = 60;
-const afterWake = 400;
+/** Milliseconds in which a second touch on one control is glove bounce. */
+export const bounce = 350;
+/** The same on figure keys. */
+export const quickBounce = 60;
+/** Milliseconds after waking in which a touch is a wiping thumb. */
+export const afterWake = 400;
 const afterScroll = 100;
 
 type Held = { readonly on: HTMLElement; readonly at: number };

@@ -3,10 +3,12 @@ import { add, half, inches, subtract, times } from '../../src/length/length';
 import { layOut } from '../../src/trade/grooves/lay-out';
 import { board, l, run, w } from '../trade/grooves/sample';
 
-// Source: Edwin W. Foster, Carpentry and Woodwork (bitlit.ru/page/en/edwin-w-foster/carpentry-and-woodwork/120): shelves,
-// top and bottom 24-5/8 x 12 x 1/2 (4), ends 14 x 12 x 1/2 (2), back 25-1/8 x 14 x 1/4, all shelves let into the ends.
-// The page prints its fractions run together (245/8). The depth of the dadoes is not printed: it is worked from the back,
-// which covers the outside of the ends.
+// Source: Edwin W. Foster, Carpentry and Woodwork, Garden City, Doubleday, Page & Company 1911 (title page), p. 120 of
+// bitlit.ru/page/en/edwin-w-foster/carpentry-and-woodwork/120. Seen: "4 pcs. 245⁄8 × 12 × 1⁄2 shelves", "2 pcs. 14 × 12 × 1⁄2
+// ends", "1 pcs. 251⁄8 × 14 × 1⁄4 back"; the shelves "were gained into the sides", and the top and bottom were to be rabbeted
+// into them. The text runs whole numbers and fractions together: 24 5/8, 25 1/8.
+// Worked from it: the depth of the grooves, from the back, which covers the outside of the ends; two shelves, the four less top
+// and bottom; 13 between top and bottom.
 describe("Foster's cabinet", () => {
   const [shelf, end, back] = [l('24 5/8'), l('1/2'), l('25 1/8')];
 
@@ -18,7 +20,7 @@ describe("Foster's cabinet", () => {
   });
 
   test('its ends lay out with those dadoes: as deep as half, so neither too deep nor thin behind', () => {
-    // The spacing is ours: two shelves over the 13 between a top and a bottom 1/2 thick.
+    // The spacing is ours.
     const shelves = run({
       spacing: 'openings',
       count: 2,
