@@ -103,7 +103,10 @@ test('a wrong figure says by how much, and the last good marks stay', async ({ p
   await page.reload();
   await expect(page.locator('.stale .mark')).toHaveCount(5); // also after a restart
   for (let k = 0; k < 3; k += 1) {
-    await page.getByRole('button', { name: 'Undo' }).click();
+    const undo = page.getByRole('button', { name: 'Undo' });
+    const before = (await undo.getAttribute('aria-label')) ?? '';
+    await undo.click();
+    await expect(undo).not.toHaveAttribute('aria-label', before); // taken back: it names the act before
     await pastBounce(page);
   }
   await expect(page.locator('.stale')).toHaveCount(0);

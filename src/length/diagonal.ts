@@ -1,4 +1,4 @@
-import { inches, type Length, type Ratio } from './length';
+import { inches, isPositive, type Length, type Ratio } from './length';
 
 /** The whole number whose square is the largest not above n; n >= 0. @example isqrt(24n) // 4n */
 export function isqrt(n: bigint): bigint {
@@ -18,9 +18,12 @@ export function isqrt(n: bigint): bigint {
  *
  * @param square square inches, >= 0
  * @param grain inches, > 0
+ * @throws RangeError if the square is negative or the grain not positive: a mistake in the program
  * @example rootTo(ratio(25n), inches(1n, 64n)) // 5
  */
 export function rootTo(square: Ratio, grain: Length): Length {
+  if (square.s < 0n) throw new RangeError('rootTo: square must be >= 0');
+  if (!isPositive(grain)) throw new RangeError('rootTo: grain must be > 0');
   // square / grain² = N; k = isqrt(floor N); up by one when (2k+1)² <= 4N
   const n = square.n * grain.d * grain.d;
   const d = square.d * grain.n * grain.n;

@@ -21,7 +21,7 @@ const mostParts = 1000;
  *
  * @param length inches, > 0; @param n whole, 1 to 1000; @param divider inches, >= 0
  * @returns each part, and near edge of divider k = k each + (k-1) divider
- * @example equalParts(inches(591n, 16n), 5, inches(11n, 32n)) // each 7 9/80
+ * @example equalParts(inches(591n, 16n), 5, inches(11n, 32n)) // each 7 9/80: Example 4 of length
  */
 export function equalParts(length: Length, n: number, divider: Length): Result<Parts, PartsError> {
   if (!Number.isInteger(n) || n < 1 || n > mostParts) return err({ code: 'count-not-whole' });

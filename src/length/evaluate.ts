@@ -101,7 +101,7 @@ export type CountAndLeft = { readonly count: bigint; readonly left: Length };
  * How many whole times b goes into a, and what is left over.
  *
  * @returns undefined when b is no length at all
- * @example countAndLeft(inches(48n), inches(71n, 4n)) // 2, 12 1/2 left
+ * @example countAndLeft(inches(48n), inches(71n, 4n)) // 2, 12 1/2 left: Example 10 of length
  */
 export function countAndLeft(a: Length, b: Length): CountAndLeft | undefined {
   if (isZero(b)) return undefined;

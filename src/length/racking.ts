@@ -25,7 +25,7 @@ const believable = inches(1n, 32n);
  *
  * @param frame width and height, and both diagonals as read, inches, > 0
  * @param grain the tape's, inches
- * @example squareUp({ w, h, a, b }, inches(1n, 32n)) // push 2395/9824, until 74 27/32
+ * @example squareUp({ w, h, a, b }, inches(1n, 32n)) // push 2395/9824, until 74 27/32: Example 7 of length
  */
 export function squareUp(
   frame: { readonly w: Length; readonly h: Length; readonly a: Length; readonly b: Length },

@@ -20,6 +20,8 @@ export type Unit = 'in' | 'mm' | 'cm' | 'ft';
 export type Note =
   | { readonly code: 'odd-denominator'; readonly denominator: bigint }
   | { readonly code: 'negative' }
+  /** `1,234`: read as a decimal, and may be a thousand. */
+  | { readonly code: 'comma-of-thousands' }
   | { readonly code: 'over-120-inches' }
   | { readonly code: 'looks-like-mm' }
   | { readonly code: 'looks-like-inches' };
@@ -76,7 +78,10 @@ export function readLength(text: string, options: ReadOptions = {}): Result<Read
   if (!read.ok) return fail(read.error.code, read.error.at);
   const value = sign < 0 ? negate(read.value.value) : read.value.value;
   const echo = `${sign < 0 ? '-' : ''}${read.value.echo}`;
-  const notes = notesOn(value, { ...read.value, expect: options.expect });
+  const notes: readonly Note[] = [
+    ...(thousandsComma.test(text) ? ([{ code: 'comma-of-thousands' }] as const) : []),
+    ...notesOn(value, { ...read.value, expect: options.expect }),
+  ];
   return ok({ value, echo, unit: read.value.unit, notes });
 }
 
@@ -231,6 +236,9 @@ function shapeError(
   if (third) return { code: third.is === 'fraction' ? 'two-fractions' : 'not-a-length', at: third.at };
   return stray ? { code: 'not-a-length', at: stray.at } : undefined;
 }
+
+/** A comma, one to three figures before it and just three behind, as in a thousand; `0,734` is none. */
+const thousandsComma = /(?<![\d.,])[1-9]\d{0,2},\d{3}(?![\d.,])/;
 
 /** A number's text, exactly, in its unit. */
 function scaled(text: string, unit: Unit): Length {

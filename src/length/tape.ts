@@ -1,4 +1,4 @@
-import { fromMillimetres, inches, type Length } from './length';
+import { fromMillimetres, inches, type Length, subtract } from './length';
 import { type Rounded, type Rounding, roundTo } from './round';
 
 /** The marks a job is laid out in. Cutter widths are also read in thousandths. */
@@ -35,9 +35,11 @@ export function markAt(x: Length, tape: Tape, mode: Rounding = 'halfExpand'): Ro
  * The same mark from the other end: the length rounded once, less the rounded mark, so the two marks always meet.
  *
  * @param length exact length of the part, inches
- * @param mark a position already rounded
- * @example fromOtherEnd(inches(257n, 4n), inches(343n, 16n), '1/16') // 42 13/16
+ * @param mark a position as marked: rounded, with what that left
+ * @returns the figure, and what it leaves of the exact distance from the other end: rest = (length - exact position) - value
+ * @example fromOtherEnd(inches(257n, 4n), markAt(inches(685n, 32n), '1/16'), '1/16') // 42 13/16, strong by 1/32: Example 5 of length
  */
-export function fromOtherEnd(length: Length, mark: Length, tape: Tape): Length {
-  return markAt(length, tape).value.sub(mark) as Length;
+export function fromOtherEnd(length: Length, mark: Rounded, tape: Tape): Rounded {
+  const whole = markAt(length, tape);
+  return { value: subtract(whole.value, mark.value), rest: subtract(whole.rest, mark.rest) };
 }

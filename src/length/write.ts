@@ -9,7 +9,7 @@ import {
   numerator,
   toMillimetres,
 } from './length';
-import { roundTo } from './round';
+import { type Rounded, roundTo } from './round';
 import { isMetric, type Tape } from './tape';
 
 /** A length taken apart for the eye: sign, whole inches, fraction. `n` is 0n when whole. */
@@ -87,6 +87,13 @@ export function remainder(rest: Length, tape: Tape = '1/64'): Remainder | undefi
 function hundredths(x: Length): string {
   const k = numerator(roundTo(x, fromMillimetres(1n, 100n), 'halfExpand').value.mul(2540n) as Length);
   return `${k / 100n}.${`${k % 100n}`.padStart(2, '0')} mm`;
+}
+
+/** A mark with what rounding left, as a list writes it. @example writeMark({ value: 13 7/16, rest: .008 }, '1/16') // '13 7/16 (strong 0.008)' */
+export function writeMark({ value, rest }: Rounded, tape: Tape): string {
+  const left = remainder(rest, tape);
+  const told = left ? ` (${left.word}${left.by ? ` ${left.by}` : ''})` : '';
+  return `${writeLength(value, tape)}${told}`;
 }
 
 /** One spoken form for a mark and its remainder: `13 and 7/16 inches, strong by 0.008`. */

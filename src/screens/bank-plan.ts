@@ -1,7 +1,7 @@
 import { absolute, isNegative, type Length, shortest, zero } from '../length/length';
 import type { Result } from '../length/result';
 import { isMetric, markAt } from '../length/tape';
-import { writeLength } from '../length/write';
+import { writeLength, writeMark } from '../length/write';
 import type { InDrawer, Job } from '../store/job';
 import { boxParts, boxRoles, drawerPart, frontParts } from '../trade/boxes/bank-parts';
 import { type DrawersProblem, drawersOf, stockOfBank, type WorkedDrawers } from '../trade/boxes/drawers';
@@ -95,8 +95,7 @@ function pullsOf({ fronts }: WorkedDrawers, tape: Job['tape']): BankWork['pulls'
     const holes = pullHoles(pullPlan(bank, column));
     const [first] = holes.ok ? holes.value : [];
     if (!first) return [];
-    const y = markAt(first.y, tape).value;
-    const words = `${writeLength(y, tape)} down${bank.centres || bank.pulls > 1 ? ', from both ends' : ''}`;
+    const words = `${writeMark(markAt(first.y, tape), tape)} down${bank.centres || bank.pulls > 1 ? ', from both ends' : ''}`;
     return [{ column: column.no, x: holeMark(first.x, tape), words }];
   });
 }

@@ -98,6 +98,16 @@ export function Remainder({ rest, tape, by = true }: RemainderProps) {
   );
 }
 
+/** What rounding left, where a list has no room for it in words: + strong, − scant, nothing on the mark. The spoken figure says it whole. */
+export function Sign({ rest, tape }: { readonly rest: Length; readonly tape: Tape }) {
+  const left = remainder(rest, tape);
+  return left?.by ? (
+    <span class="pm" aria-hidden="true">
+      {left.word === 'strong' ? '+' : '−'}
+    </span>
+  ) : null;
+}
+
 /** The tape a given figure is shown on: one that was given in millimetres holds 127 in its inches. */
 export const tapeGiven = (value: Length): Tape => {
   if (value.d % 127n === 0n) return '1 mm';

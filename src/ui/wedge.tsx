@@ -38,6 +38,9 @@ export function Wedge({ text, onText, metric, onReading, field }: WedgeProps) {
           Use {read.value.echo}
         </button>
       )}
+      {read.ok && read.value.notes.some(({ code }) => code === 'comma-of-thousands') && (
+        <span class="s rem">the comma is a decimal point; for a thousand leave it out</span>
+      )}
       {wrong && <span class="s rem">not a length yet</span>}
     </form>
   );

@@ -29,7 +29,7 @@ import {
 import { type Rounding, roundTo, toWhole } from '../../src/length/round';
 import { fromStored, toStored } from '../../src/length/stored';
 import { fromOtherEnd, grainOf, markAt, tapes } from '../../src/length/tape';
-import { remainder, spoken, writeDecimal, writeLength } from '../../src/length/write';
+import { remainder, spoken, writeDecimal, writeLength, writeMark } from '../../src/length/write';
 import { runs } from '../runs';
 import { l, w } from './write-figures';
 
@@ -37,7 +37,7 @@ const whole = fc.bigInt({ min: -(10n ** 12n), max: 10n ** 12n });
 const positive = fc.bigInt({ min: 1n, max: 10n ** 6n });
 
 describe('lengths', () => {
-  test('3/64 and 18 mm keep their exact values', () => {
+  test('Example 1 of length: 18 mm keeps its exact value, and is not 23/32', () => {
     expect(w(fromMillimetres(18n))).toBe('90/127');
     expect(toMillimetres(inches(1n)).toFraction()).toBe('127/5');
     expect(w(subtract(l('23/32'), l('18 mm')))).toBe('41/4064'); // 10.1 thousandths apart: two sheets, not one
@@ -172,20 +172,25 @@ describe('markAt', () => {
 });
 
 describe('fromOtherEnd', () => {
-  test('both marks of a 64 1/4 side meet: rounding each apart would be a sixteenth too much', () => {
-    const mark = markAt(l('21 13/32'), '1/16').value;
-    expect([writeLength(mark), writeLength(fromOtherEnd(l('64 1/4'), mark, '1/16'))]).toEqual([
-      '21 7/16',
-      '42 13/16',
+  test('Example 5 of length: both marks of a 64 1/4 side meet: rounding each apart would be a sixteenth too much', () => {
+    const mark = markAt(l('21 13/32'), '1/16');
+    const other = fromOtherEnd(l('64 1/4'), mark, '1/16');
+    expect([writeMark(mark, '1/16'), writeMark(other, '1/16')]).toEqual([
+      '21 7/16 (scant 0.031)',
+      '42 13/16 (strong 0.031)',
     ]);
   });
 
-  test('mark and other end add up to the rounded length', () => {
+  test('mark and other end add up to the rounded length, their remainders to what that left', () => {
     fc.assert(
       fc.property(positive, positive, fc.constantFrom(...tapes), (n, m, tape) => {
         const length = inches(n, 977n);
-        const mark = markAt(inches(m, 1009n), tape).value;
-        expect(add(mark, fromOtherEnd(length, mark, tape)).equals(markAt(length, tape).value)).toBe(true);
+        const mark = markAt(inches(m, 1009n), tape);
+        const other = fromOtherEnd(length, mark, tape);
+        const whole = markAt(length, tape);
+        expect(add(mark.value, other.value).equals(whole.value)).toBe(true);
+        expect(add(mark.rest, other.rest).equals(whole.rest)).toBe(true);
+        expect(add(other.value, other.rest).equals(subtract(length, inches(m, 1009n)))).toBe(true);
       }),
       { numRuns: runs(1000) },
     );

@@ -125,6 +125,30 @@ describe('readLength', () => {
     expect(read.ok && read.value.notes.map((n) => n.code)).toEqual([code]);
   });
 
+  test.each([
+    ['1,234', true],
+    ['12,345', true],
+    ['123,456 mm', true],
+    ['-1,234', true],
+    ["3' 1,234", true],
+    ['0,734', false],
+    ['1,5', false],
+    ['1,23', false],
+    ['1,2345', false],
+    ['1234,567', false],
+    ['1.234', false],
+    ['01,234', false],
+    [',234', false],
+  ])('%s may be a thousand: %s', (text, may) => {
+    const read = readLength(text);
+    expect(read.ok && read.value.notes.some((n) => n.code === 'comma-of-thousands')).toBe(may);
+  });
+
+  test('1,234 is read as a decimal all the same', () => {
+    const read = readLength('1,234');
+    expect(read.ok && w(read.value.value)).toBe('1 117/500');
+  });
+
   test('18 in a thickness box is looked at twice, and so is 0.7 mm', () => {
     const inch = readLength('18', { expect: 'thickness' });
     const metric = readLength('0.7 mm', { expect: 'thickness' });

@@ -108,7 +108,7 @@ describe('parseLine and evaluate', () => {
 });
 
 describe('countAndLeft', () => {
-  test('17 3/4 goes into 48 twice, 12 1/2 left', () => {
+  test('Example 10 of length: 17 3/4 goes into 48 twice, 12 1/2 left', () => {
     const found = countAndLeft(l('48'), l('17 3/4'));
     expect(found && [found.count, w(found.left)]).toEqual([2n, '12 1/2']);
   });

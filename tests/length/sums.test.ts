@@ -10,8 +10,14 @@ import { writeLength } from '../../src/length/write';
 import { runs } from '../runs';
 import { l, w } from './write-figures';
 
+test('rootTo: a square below nothing has no root, and a grain is more than nothing', () => {
+  expect(() => rootTo(ratio(-25n), inches(1n, 64n))).toThrow(RangeError);
+  expect(() => rootTo(ratio(25n), inches(0n))).toThrow(RangeError);
+  expect(rootTo(ratio(0n), inches(1n, 64n)).equals(0n)).toBe(true);
+});
+
 describe('equalParts', () => {
-  test('36 15/16 into five bays with 11/32 dividers', () => {
+  test('Example 4 of length: 36 15/16 into five bays with 11/32 dividers', () => {
     const found = equalParts(l('36 15/16'), 5, l('11/32'));
     if (!found.ok) throw new Error(found.error.code);
     expect(w(found.value.each)).toBe('7 9/80');
@@ -66,7 +72,7 @@ describe('equalParts', () => {
 });
 
 describe('diagonal', () => {
-  test('the case face 38 3/8 × 64 1/4 reads 74 27/32, scant', () => {
+  test('Example 6 of length: the case face 38 3/8 × 64 1/4 reads 74 27/32, scant', () => {
     const square = squareOf(l('38 3/8'), l('64 1/4'));
     expect(square.toFraction(true)).toBe('5600 45/64');
     const mark = diagonal(l('38 3/8'), l('64 1/4'), grainOf('1/32'));

@@ -4,7 +4,7 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Result } from '../../src/length/result';
 import { l } from '../length/write-figures';
-import { examplesIn, run, shown } from './examples';
+import { blocksOf, examplesIn, run, sameFigure, shown } from './examples';
 
 const root = path.resolve(import.meta.dirname, '../..');
 const read = (file: string): string => readFileSync(path.join(root, file), 'utf8');
@@ -50,20 +50,6 @@ const scopeOf = (folder: string): Module => ({
   code,
 });
 
-const sameFigure = (found: string, want: string): boolean => {
-  const [a, b] = [found.split(', '), want.split(', ')];
-  return a.length === b.length && a.every((x, k) => x === b[k] || figure(x) === figure(b[k] ?? ''));
-};
-/** Exact text of a figure, however it was written: `.7145` and `1429/2000` are one. */
-function figure(text: string): string | undefined {
-  if (!/^-?[\d.]/.test(text)) return undefined;
-  try {
-    return text.startsWith('-') ? `-${figure(text.slice(1))}` : l(text).toFraction();
-  } catch {
-    return `not a figure: ${text}`;
-  }
-}
-
 describe.each(folders)('the README of %s', (folder) => {
   const readme = readmeOf(folder);
   const examples = examplesIn(readme);
@@ -72,6 +58,11 @@ describe.each(folders)('the README of %s', (folder) => {
     expect(readme).toMatch(/^# /);
     expect(examples.length).toBeGreaterThan(0);
     expect(examples.map((example) => example.number)).toEqual(examples.map((_, k) => k + 1));
+  });
+
+  test('has one block of checks an example', () => {
+    const [, ...texts] = readme.split(/^### Example /m);
+    expect(texts.map((text) => blocksOf(text).length)).toEqual(texts.map(() => 1));
   });
 
   test.each(examples.map((example) => [example.number, example.title, example] as const))(

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { inches, type Length, subtract } from '../../src/length/length';
+import { add, equals, inches, type Length, subtract } from '../../src/length/length';
 import { writeLength } from '../../src/length/write';
 import { planOf } from '../../src/screens/plan';
 import { needsOf } from '../../src/screens/sheets/needs';
@@ -16,8 +16,15 @@ import {
   sheetCount,
   takePlan,
 } from '../../src/screens/sheets/take-plan';
-import { breakdownOf, isSettled, leftoversOf, type PoolView, stepsOf } from '../../src/screens/sheets/view';
-import { cannotWords, problemWords, proofWords } from '../../src/screens/sheets/words';
+import {
+  breakdownOf,
+  isSettled,
+  leftoversOf,
+  type PoolView,
+  stepsOf,
+  useIn,
+} from '../../src/screens/sheets/view';
+import { cannotWords, problemWords, proofWords, useWords } from '../../src/screens/sheets/words';
 import {
   editCase,
   editOffcut,
@@ -34,7 +41,7 @@ import { fold } from '../../src/store/log';
 import { laidSheetsOf } from '../../src/trade/sheets/laid-sheet';
 import { layProblemOf } from '../../src/trade/sheets/lay-problem';
 import { solve } from '../../src/trade/sheets/solve';
-import { placesOf, withBranch } from '../../src/trade/sheets/tree';
+import { piecesIn, placesOf, withBranch } from '../../src/trade/sheets/tree';
 import type { Laid } from '../../src/trade/sheets/two-d/two-d';
 import { stillGood } from '../../src/trade/sheets/wrong-cut';
 import { l } from '../length/write-figures';
@@ -422,6 +429,35 @@ describe('what is said', () => {
       '4 sheets; no plan does with fewer than 3.',
     );
     expect(proofWords({ kind: 'stick', count: 3, least: undefined, proved: false })).toBe('3 sticks.');
+  });
+
+  test('what a stick is used up to is said of the whole, or of what is usable of it', () => {
+    const size = { long: l('96'), wide: l('2') };
+    expect(useWords({ used: l('87 1/8'), usable: l('96') }, size, '1/32')).toBe('uses 87\u00a01/8 of 96');
+    expect(useWords({ used: l('87 1/8'), usable: l('95') }, size, '1/32')).toBe(
+      'uses 87\u00a01/8 of 95 usable',
+    );
+  });
+
+  test('a stick of the sample says how much of it its parts and their kerfs use; a sheet does not', () => {
+    const log = takenUp(sampleLog, 'oak');
+    const { job, found } = at(log);
+    const uses = job.sheets.map((sheet) => useIn(sheet, found.stocks.get(sheet.stock)));
+    const own = job.sheets.flatMap((sheet, k) => (sheet.stock === 'oak' ? [{ sheet, use: uses[k] }] : []));
+    expect(own.length).toBeGreaterThan(0);
+    for (const { sheet, use } of own) {
+      const pieces = piecesIn(sheet.tree).map((id) => found.pieces.get(id)?.long ?? l('999'));
+      const kerfs = inches(BigInt(pieces.length - 1)).mul(kerf);
+      expect(use && equals(use.used, pieces.reduce(add).add(kerfs) as Length)).toBe(true);
+    }
+    expect(job.sheets.every((sheet, k) => sheet.stock === 'oak' || uses[k] === undefined)).toBe(true);
+  });
+
+  test('a trim below nothing is told from one that eats the sheet', () => {
+    const { found } = at(sampleLog);
+    const [stock = ''] = [...found.stocks.keys()];
+    const words = problemWords({ code: 'trim-negative', stock, trim: l('1').neg() as Length }, found, '1/32');
+    expect(words).toBe(`A trim takes wood off: -1 would add some to ${found.stocks.get(stock)?.name}.`);
   });
 
   test('a bound made of offcuts alone proves nothing of whole sheets', () => {

@@ -5,7 +5,7 @@ import { blankFor } from '../../trade/fronts/blank';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { Inline, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { w } from './words';
+import { blankErrorText, w } from './words';
 
 type BlankProps = {
   readonly bench: Bench;
@@ -58,11 +58,7 @@ export function BlankList({ bench, fronts, column, tape }: BlankProps) {
           </p>
         </>
       ) : (
-        <p class="pad-x wrongline">
-          {blank.error.code === 'kerf-missing'
-            ? 'Say the kerf of the blade in Shop figures: it is lost at every cut.'
-            : `The bands leave nothing of front ${blank.error.front}: ${w(blank.error.by)} too thick.`}
-        </p>
+        <p class="pad-x wrongline">{blankErrorText(blank.error)}</p>
       )}
     </section>
   );

@@ -1,5 +1,5 @@
 import { markAt, type Tape } from '../../length/tape';
-import { writeLength } from '../../length/write';
+import { writeMark } from '../../length/write';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
 import { jigCheck, pullHoles } from '../../trade/boxes/pulls';
 import { screwFor } from '../../trade/install/screw';
@@ -51,7 +51,7 @@ function PullsOf({ bank, column, tape, named }: PullsProps) {
       </ul>
       {first && (
         <p class="note pad-x">
-          {writeLength(markAt(first.y, tape).value, tape)} down from the top edge.
+          {writeMark(markAt(first.y, tape), tape)} down from the top edge.
           {holes.value.length > 1 &&
             ` Jig with an end stop, TOP written on it, from both ends: its outer holes come ${w(jigCheck(column.width.mark.value, holeMark(first.x, tape).value))} apart. What the jig is off shows doubled.`}
         </p>

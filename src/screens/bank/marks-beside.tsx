@@ -1,14 +1,12 @@
-import { isZero, type Length, subtract } from '../../length/length';
+import { type Length, subtract } from '../../length/length';
+import type { Rounded } from '../../length/round';
 import { fromOtherEnd, markAt, type Tape } from '../../length/tape';
-import { remainder } from '../../length/write';
 import type { Bank } from '../../trade/fronts/bank';
 import type { Stands } from '../../trade/fronts/stands';
-import { Mixed } from '../../ui/mixed';
+import { Mixed, Sign } from '../../ui/mixed';
 
 /** Which end of the opening figures are read from. */
 export type From = 'top' | 'bottom';
-
-export type Mark = { readonly value: Length; readonly rest: Length };
 
 /**
  * An edge at the tape. It is rounded once, from the end the fronts are fitted from; from the other end it is the opening
@@ -17,14 +15,13 @@ export type Mark = { readonly value: Length; readonly rest: Length };
 export function edgeMark(
   exact: Length,
   at: { readonly bank: Bank; readonly opening: Length; readonly tape: Tape; readonly from: From },
-): Mark {
+): Rounded {
   const { bank, opening, tape, from } = at;
   const own: From = bank.order === 'down' ? 'top' : 'bottom';
   const fromOwn = own === 'top' ? exact : subtract(opening, exact);
   const mark = markAt(fromOwn, tape);
   if (own === from) return mark;
-  const value = fromOtherEnd(opening, mark.value, tape);
-  return { value, rest: subtract(subtract(opening, fromOwn), value) };
+  return fromOtherEnd(opening, mark, tape);
 }
 
 type BesideProps = {
@@ -47,16 +44,11 @@ export function MarksBeside({ stands, gap, at }: BesideProps) {
   );
 }
 
-function One({ mark, tape }: { readonly mark: Mark; readonly tape: Tape }) {
-  const left = isZero(mark.rest) ? undefined : remainder(mark.rest, tape);
+function One({ mark, tape }: { readonly mark: Rounded; readonly tape: Tape }) {
   return (
     <span class="mk">
       <Mixed value={mark.value} rest={mark.rest} tape={tape} />
-      {left?.by && (
-        <span class="pm" aria-hidden="true">
-          {left.word === 'strong' ? '+' : '−'}
-        </span>
-      )}
+      <Sign rest={mark.rest} tape={tape} />
     </span>
   );
 }

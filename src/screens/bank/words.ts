@@ -8,6 +8,7 @@ import type { DrawersProblem, DrawersWarning, WorkedDrawers } from '../../trade/
 import type { PullsError } from '../../trade/boxes/pulls';
 import { grooveRoom, type Tails, type TailsError } from '../../trade/boxes/tails';
 import type { Bank, BankStock } from '../../trade/fronts/bank';
+import type { BlankError } from '../../trade/fronts/blank';
 import type { FrontsProblem } from '../../trade/fronts/worked';
 import type { Screw } from '../../trade/install/screw';
 
@@ -107,6 +108,8 @@ export function frontsProblemText(problem: FrontsProblem): string {
       return `The share of front ${problem.front} must be more than nothing.`;
     case 'gap-negative':
       return `A gap of ${w(problem.gap)} would have the fronts in each other: nothing or more.`;
+    case 'side-negative':
+      return `A reveal at the side is ${w(problem.by)} under nothing: the front would be wider than its opening. Nothing or more.`;
     case 'no-width':
       return `The gaps at the sides take the whole width: ${w(problem.by)} over.`;
     default:
@@ -193,10 +196,28 @@ export function grooveText(made: Tails, groove: { readonly up: Length; readonly 
   return `the groove for the bottom meets ${cutWords[made.groove?.cuts ?? 'pin']} and would show. ${to}`;
 }
 
+/** What keeps the fronts of a column from coming out of one blank. */
+export function blankErrorText(error: BlankError): string {
+  switch (error.code) {
+    case 'kerf-missing':
+      return 'Say the kerf of the blade in Shop figures: it is lost at every cut.';
+    case 'core-gone':
+      return `The bands leave nothing of front ${error.front}: ${w(error.by)} too thick.`;
+    case 'negative':
+      return `The ${blankFields[error.what]} is ${w(error.by)} under nothing: nothing or more.`;
+    default:
+      return assertNever(error);
+  }
+}
+
+const blankFields = { trim: 'trim', band: 'band', between: 'gap between the fronts' } as const;
+
 /** What keeps the holes for a pull off its front. */
 export function pullsErrorText(error: PullsError): string {
   const by = isZero(error.by) ? 'right on the edge' : `${w(error.by)} past it`;
   switch (error.code) {
+    case 'centres-negative':
+      return `The screws of a pull stand ${w(error.by)} under nothing apart: nothing for a knob, or more.`;
     case 'centres-too-wide':
       return `The screws stand too far apart for the front: a hole comes ${by}.`;
     case 'off-the-front':
@@ -218,6 +239,8 @@ export function screwText({ least, most, fails }: Screw): string {
       return `Every screw on the shelf is too short to bite: one ${range} is wanted.`;
     case 'too-long':
       return `Every screw on the shelf would come through: one ${range} is wanted.`;
+    case 'no-wood':
+      return 'A thickness is nothing or less: measure the front and the box front.';
     case 'no-list':
       return `No screws on the list: one ${range} is wanted. See Shop figures.`;
     default:

@@ -9,6 +9,7 @@ import type { Operation } from '../../trade/setups/operation';
 import { type Leftover, recutOf } from '../../trade/setups/recut';
 import { Dock } from '../../ui/dock';
 import type { Bench } from '../bench';
+import { liesIn, roughAt } from '../rough-at';
 import type { Checklist } from './view';
 import { setupTitle } from './words';
 
@@ -62,6 +63,8 @@ function Again({ bench, list, part, copy, onClose }: AgainProps) {
     // one that lies in a plan of the sheets is spoken for
     offcuts: job.offcuts.filter((o) => !job.sheets.some((sheet) => sheet.left === o.id && !sheet.gone)),
     done: list.doing.done,
+    rough: roughAt(job),
+    lies: liesIn(job, part),
     standing: job.standing,
   });
   const rebuild = recut.builds.filter((b) => !b.stands).length;
@@ -91,7 +94,7 @@ function Again({ bench, list, part, copy, onClose }: AgainProps) {
           ))}
         </ul>
         <p>
-          Rough piece {w(recut.rough.length)} × {w(recut.rough.width)}.
+          Rough piece {w(recut.rough.long)} × {w(recut.rough.wide)}.
           {recut.offcuts.length === 0 && ' No offcut of that sheet on the list is big enough.'}
         </p>
         {mates.length > 0 && <p>{matesText(part.id, mates)}</p>}

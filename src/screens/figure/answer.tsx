@@ -1,11 +1,12 @@
 import type { ComponentChildren } from 'preact';
 import { countAndLeft, evaluate, type Lookup, type Quantity } from '../../length/evaluate';
 import type { Expr } from '../../length/expr';
-import { isZero, type Length, less, zero } from '../../length/length';
+import { isNegative, isZero, type Length, less, negate, zero } from '../../length/length';
+import type { Rounded } from '../../length/round';
 import { fromOtherEnd, isMetric, markAt, type Tape } from '../../length/tape';
 import { spoken, writeLength } from '../../length/write';
 import { Lens } from '../../ui/lens';
-import { Inline, Mixed, Remainder } from '../../ui/mixed';
+import { Inline, Mixed, Remainder, Sign } from '../../ui/mixed';
 
 type AnswerProps = {
   readonly quantity: Quantity;
@@ -48,7 +49,7 @@ function LengthAnswer({ value, tape, whole, from }: AnswerProps & { readonly val
           </div>
         )}
       </div>
-      {whole && from && !short && <OtherEnd from={from} mark={mark.value} tape={tape} />}
+      {whole && from && !short && <OtherEnd from={from} mark={mark} tape={tape} />}
       {whole && !short && (
         <div class="lensbox">
           <Lens mark={mark.value} rest={mark.rest} tape={tape} stock={from} />
@@ -77,18 +78,21 @@ function OtherEnd({
   tape,
 }: {
   readonly from: Length;
-  readonly mark: Length;
+  readonly mark: Rounded;
   readonly tape: Tape;
 }) {
-  const other = fromOtherEnd(from, mark, tape);
-  const past = other.s < 0n && other.n !== 0n;
+  const { value: other, rest } = fromOtherEnd(from, mark, tape);
+  const past = isNegative(other);
   return (
     <p class="other-end">
       <span class="s">from the other end of {writeLength(from, tape)}</span>
       {past ? (
-        <span class="rem">past it by {writeLength(other.neg() as Length, tape)}</span>
+        <span class="rem">past it by {writeLength(negate(other), tape)}</span>
       ) : (
-        <Mixed value={other} size="hand" tape={tape} />
+        <span>
+          <Mixed value={other} rest={rest} size="hand" tape={tape} />
+          <Sign rest={rest} tape={tape} />
+        </span>
       )}
     </p>
   );

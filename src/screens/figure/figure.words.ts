@@ -120,6 +120,8 @@ export function noteText(note: Note, figure: string): string {
       return `${figure}: parts of ${note.denominator} stand on no tape.`;
     case 'negative':
       return `${figure} is less than nothing.`;
+    case 'comma-of-thousands':
+      return `${figure}: the comma is a decimal point here. For a thousand leave it out.`;
     case 'over-120-inches':
       return `${figure} is more than ten feet.`;
     case 'looks-like-mm':

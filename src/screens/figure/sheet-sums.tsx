@@ -50,6 +50,8 @@ function stripsText(error: StripsError, tape: Tape): string {
       return 'Every cut takes the kerf. Measure a cut in scrap.';
     case 'no-width':
       return 'A ripped strip is wider than nothing.';
+    case 'trim-negative':
+      return `A trim takes wood off: ${writeLength(error.trim, tape)} would add some.`;
     case 'trim-eats-it':
       return `Trimming ${writeLength(error.trim, tape)} off both edges leaves nothing of ${writeLength(error.most, tape)}.`;
     case 'wider-than-sheet':

@@ -113,7 +113,7 @@ function said(state: FigureState, tape: Tape): string | undefined {
   if (result.value.kind !== 'length') return result.value.value.toFraction(true);
   const mark = markAt(result.value.value, tape);
   const from = fromLength(state);
-  const back =
-    from && `; from the other end ${spoken(fromOtherEnd(from, mark.value, tape), undefined, tape)}`;
+  const other = from && fromOtherEnd(from, mark, tape);
+  const back = other && `; from the other end ${spoken(other.value, other.rest, tape)}`;
   return `${spoken(mark.value, mark.rest, tape)}${back ?? ''}`;
 }

@@ -4,9 +4,10 @@ import { equalParts, type PartsError } from '../../length/equal-parts';
 import { inches, isZero, type Length, less, zero } from '../../length/length';
 import { type Racking, type RackingError, squareUp } from '../../length/racking';
 import { assertNever } from '../../length/result';
+import type { Rounded } from '../../length/round';
 import { fromOtherEnd, grainOf, markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
-import { Mixed, Remainder } from '../../ui/mixed';
+import { Mixed, Remainder, Sign } from '../../ui/mixed';
 import type { SumRule } from './sums';
 
 export const Marked = ({
@@ -17,8 +18,18 @@ export const Marked = ({
   readonly value: Length;
   readonly tape: Tape;
   readonly label: string;
-}) => {
-  const mark = markAt(value, tape);
+}) => <MarkedAs mark={markAt(value, tape)} tape={tape} label={label} />;
+
+/** A figure already rounded, with what that left. */
+function MarkedAs({
+  mark,
+  tape,
+  label,
+}: {
+  readonly mark: Rounded;
+  readonly tape: Tape;
+  readonly label: string;
+}) {
   return (
     <div class="marked">
       <span class="note">{label}</span>
@@ -26,7 +37,14 @@ export const Marked = ({
       <Remainder tape={tape} rest={mark.rest} />
     </div>
   );
-};
+}
+
+const OtherEnd = ({ mark, tape }: { readonly mark: Rounded; readonly tape: Tape }) => (
+  <>
+    <Mixed value={mark.value} rest={mark.rest} tape={tape} />
+    <Sign rest={mark.rest} tape={tape} />
+  </>
+);
 
 export const Wrong = ({ children }: { readonly children: string }) => <p class="wrongline">{children}</p>;
 
@@ -48,7 +66,7 @@ export const otherEndSum: SumRule = {
     const at = markAt(mark, tape);
     return (
       <>
-        <Marked value={fromOtherEnd(whole, at.value, tape)} tape={tape} label="" />
+        <MarkedAs mark={fromOtherEnd(whole, at, tape)} tape={tape} label="" />
         <p class="note">
           Both figures meet at one knife line: the mark is rounded once, the rest is the length less it.
         </p>
@@ -88,7 +106,7 @@ export const partsSum: SumRule = {
                 <Mixed value={mark.value} rest={mark.rest} tape={tape} />
                 <Remainder tape={tape} rest={mark.rest} by={false} />
                 <span class="back">
-                  <Mixed value={fromOtherEnd(whole, mark.value, tape)} tape={tape} />
+                  <OtherEnd mark={fromOtherEnd(whole, mark, tape)} tape={tape} />
                 </span>
               </li>
             );

@@ -14,6 +14,7 @@ import {
 import { grainOf, markAt } from '../../length/tape';
 import { spoken, writeDecimal, writeLength } from '../../length/write';
 import { fenceMarkShift } from '../../trade/grooves/fence-marks';
+import { thinnestWeb } from '../../trade/grooves/lands';
 import { spacerFor } from '../../trade/grooves/lay-out';
 import { centredStart, drift, realPitch } from '../../trade/grooves/place';
 import { tapeError } from '../../trade/tolerance/tape-error';
@@ -23,6 +24,7 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { webText } from './fit-words';
 import type { View } from './view';
 import { callGroove, droppedText, warningText } from './words';
 
@@ -53,6 +55,7 @@ export function Facts({ view, bench, show }: FactsProps) {
         </p>
       )}
       {board.made === 'pair' && <Pair view={view} />}
+      <WebLeft view={view} />
       <EndForEnd view={view} />
       {board.machine === 'index' && <Rebuilt view={view} />}
       {(board.machine === 'index' || board.machine === 'spacers' || show === 'marks') && (
@@ -60,6 +63,14 @@ export function Facts({ view, bench, show }: FactsProps) {
       )}
     </section>
   );
+}
+
+/** The thinnest wood left, also where it is sound; a warning says it where it is not. */
+function WebLeft({ view: { board, layout } }: { readonly view: View }) {
+  const found = board.thickness && thinnestWeb(layout.grooves, board.thickness);
+  if (!found || !board.thickness || !isPositive(found.web)) return null;
+  if (layout.warnings.some(({ code }) => code === 'web')) return null;
+  return <p class="fact">{webText(found, { layout, thickness: board.thickness })}</p>;
 }
 
 function EndForEnd({ view }: { readonly view: View }) {

@@ -10,6 +10,7 @@ import { KeySheet } from '../../ui/key-sheet';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { sheetsOf } from '../stock/sheets';
+import { fitErrorText } from './fit-words';
 import { NoBoard } from './no-board';
 
 const kinds = [
@@ -78,15 +79,7 @@ export function FitScreen({
           </Blank>{' '}
           of clearance.
         </div>
-        {fit.ok ? (
-          <FitFound fit={fit.value} />
-        ) : (
-          <p class="pad-x note">
-            {fit.error.code === 'no-readings'
-              ? 'Put calipers on the sheet you will cut, near two corners and the middle, and give each reading.'
-              : 'A thickness is more than nothing.'}
-          </p>
-        )}
+        {fit.ok ? <FitFound fit={fit.value} /> : <p class="pad-x note">{fitErrorText(fit.error)}</p>}
       </main>
       <div class="fixedbar">
         <button

@@ -8,7 +8,7 @@ import type { Mark } from '../../trade/grooves/marks';
 import { Bar, BarButton, Segment } from '../../ui/bar';
 import { BoardStanding } from '../../ui/boards';
 import { Icon } from '../../ui/icon';
-import { Mixed, Remainder } from '../../ui/mixed';
+import { Mixed, Remainder, Sign } from '../../ui/mixed';
 import { TickBox } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { UndoButton } from '../undo-button';
@@ -231,7 +231,8 @@ function MarkRow({ mark, view, bench, mate, still }: MarkRowProps) {
           <span class="other" title="from the other end">
             <span class="sr">from the other end </span>
 
-            <Mixed value={mark.other} tape={tape} />
+            <Mixed value={mark.other.value} rest={mark.other.rest} tape={tape} />
+            <Sign rest={mark.other.rest} tape={tape} />
           </span>
         )}
         {groove.wide && (

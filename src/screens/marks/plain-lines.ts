@@ -1,23 +1,19 @@
-import { remainder, writeLength } from '../../length/write';
+import { writeLength, writeMark } from '../../length/write';
 import type { View } from './view';
 import { callGroove, measuresText, passText, setWords } from './words';
 
 /** A board's marks and settings as plain lines, for a helper or a scrap of paper. */
 export function plainLines({ board, layout, marks, settings, tape }: View): string {
   const head = `${board.name || 'Board'}, ${board.length ? writeLength(board.length) : ''} long. Measure from the ${board.end} end.`;
-  const left = (rest: Parameters<typeof remainder>[0]) => {
-    const r = remainder(rest, tape);
-    return r ? ` (${r.word}${r.by ? ` ${r.by}` : ''})` : '';
-  };
   const knife = marks.map(
     (m) =>
-      `${callGroove(layout, m.groove.id)}: ${writeLength(m.near.value, tape)}${left(m.near.rest)}, ${writeLength(m.groove.width)} wide, from the other end ${writeLength(m.other, tape)}`,
+      `${callGroove(layout, m.groove.id)}: ${writeMark(m.near, tape)}, ${writeLength(m.groove.width)} wide, from the other end ${writeMark(m.other, tape)}`,
   );
   const set = settings.settings.map((s) =>
     [
       `${callGroove(layout, s.groove.id)}`,
       passText(s),
-      `${setWords[s.measures]} ${writeLength(s.figure.value, tape)}${left(s.figure.rest)}`,
+      `${setWords[s.measures]} ${writeMark(s.figure, tape)}`,
     ]
       .filter(Boolean)
       .join(', '),

@@ -8,6 +8,7 @@ import { Blank } from '../../ui/blank';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { trayErrorText } from './fit-words';
 import { NoBoard } from './no-board';
 import { viewOf } from './view';
 
@@ -69,9 +70,7 @@ export function TrayScreen({ bench, id }: { readonly bench: Bench; readonly id: 
             {pitch && given.part && <ClearBetween pitch={pitch} part={given.part} />}
           </section>
         )}
-        {tray && !tray.ok && (
-          <p class="pad-x wrongline">The slack takes {writeLength(tray.error.by)} more than there is.</p>
-        )}
+        {tray && !tray.ok && <p class="pad-x wrongline">{trayErrorText(tray.error)}</p>}
       </main>
       {open && (
         <KeySheet

@@ -187,6 +187,8 @@ export function settingProblemText(problem: SettingProblem): string {
       return `Measure once for the shop: ${shopFields[problem.field].toLowerCase()}.`;
     case 'cutter-too-wide':
       return `No. ${problem.groove.no}: a cutter ${w(problem.cutter)} wide cannot make a groove ${w(problem.width)} wide. Take one no wider.`;
+    case 'overlap-negative':
+      return `Passes ${w(problem.by)} short of each other leave wood standing. Overlap by nothing or more.`;
     case 'overlap-too-big':
       return `Passes overlap by ${w(problem.overlap)}, as wide as the cutter (${w(problem.cutter)}). Overlap less.`;
     case 'beyond-fence':

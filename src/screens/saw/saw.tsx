@@ -1,8 +1,9 @@
 import { useEffect } from 'preact/hooks';
-import { equals, forDrawing, type Length, subtract, zero } from '../../length/length';
+import { equals, forDrawing, subtract, zero } from '../../length/length';
+import type { Rounded } from '../../length/round';
 import { fromStored } from '../../length/stored';
 import { isMetric, type Tape } from '../../length/tape';
-import { writeLength } from '../../length/write';
+import { remainder, writeLength } from '../../length/write';
 import type { Board } from '../../trade/grooves/board';
 import { copyOf } from '../../trade/grooves/copies';
 import { leadingEdgeOf } from '../../trade/grooves/leading';
@@ -173,11 +174,19 @@ function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
 /** Far teeth and the other end's figure, small: the second figures of the setting. */
 function Secondary({ setting, view }: { readonly setting: Setting; readonly view: View }) {
   const { tape } = view;
-  const small = (value: Length) => <Inline value={value} tape={small64(tape)} />;
+  const small = ({ value, rest }: Rounded) => {
+    const left = remainder(rest, tape);
+    return (
+      <>
+        <Inline value={value} tape={small64(tape)} />
+        {left?.by && ` ${left.word} ${left.by}`}
+      </>
+    );
+  };
   return (
     <span class="seconds">
-      {setting.measures !== 'stop-to-near-teeth' && <>near teeth {small(setting.nearTeeth.value)}, </>}
-      far teeth {small(setting.farTeeth.value)}, other end {small(setting.otherEnd)}
+      {setting.measures !== 'stop-to-near-teeth' && <>near teeth {small(setting.nearTeeth)}, </>}
+      far teeth {small(setting.farTeeth)}, other end {small(setting.otherEnd)}
     </span>
   );
 }

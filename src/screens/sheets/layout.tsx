@@ -19,8 +19,8 @@ import { CutPanel } from './cut-panel';
 import { Leftovers } from './leftovers';
 import { begunBelow, notCut, takenFrom } from './not-cut';
 import { layOp, standingSheets } from './progress';
-import { type Breakdown, breakdownOf, type PoolView, stepsOf } from './view';
-import { cutDone, listed, sheetTitle } from './words';
+import { type Breakdown, breakdownOf, type PoolView, stepsOf, useIn } from './view';
+import { cutDone, listed, sheetTitle, useWords } from './words';
 import { cutWrong } from './wrong';
 
 /** One sheet, cut by cut: where the next one goes, what it keeps, and what it leaves. */
@@ -73,6 +73,7 @@ function Standing(props: StandingProps) {
   const [says, setSays] = useState<string>();
   const stock = found.stocks.get(sheet.stock);
   const stick = stock?.kind === 'stick';
+  const use = useIn(sheet, stock);
   const steps = stepsOf(sheet, plan.job, { stocks: found.stocks, shop: bench.shop.value });
   const { ticks } = bench.folded.value;
   const done = (step: Pick<CutStep, 'path'>) => ticks.has(layOp(sheet.id, step.path));
@@ -117,6 +118,7 @@ function Standing(props: StandingProps) {
         <UndoButton bench={bench} />
       </Bar>
       <main class="page sheetpage">
+        {use && <p class="pad-x note stickuse">This stick {useWords(use, sheet.size, tape)}.</p>}
         <div class="sheetwrap">
           <SheetDrawing
             size={sheet.size}

@@ -9,7 +9,7 @@ import type { Plan } from '../plan';
 import type { Laying } from './laying';
 import { layOp } from './progress';
 import { isCurrent, isProved, leastSheets, sheetCount, takePlan } from './take-plan';
-import { type Breakdown, isSettled, type PoolView } from './view';
+import { type Breakdown, isSettled, type PoolView, useIn } from './view';
 import {
   cannotWords,
   listed,
@@ -19,6 +19,7 @@ import {
   sheetTitle,
   sizeWords,
   unitOf,
+  useWords,
 } from './words';
 
 export type PoolProps = {
@@ -171,11 +172,13 @@ function PlannedThumb({ bench, plan, found, sheet }: PoolProps & { readonly shee
   const stock = found.stocks.get(sheet.stock);
   const places = placesOf(sheet, sheet.kerf);
   const cuts = places.filter((p) => p.branch.is === 'cut');
+  const use = useIn(sheet, stock);
   const done = cuts.filter((p) => bench.folded.value.ticks.has(layOp(sheet.id, p.path))).length;
   return (
     <button type="button" class="thumb" onClick={() => bench.go({ at: 'layout', id: sheet.id })}>
       <SheetThumb size={sheet.size} places={places} stick={stock?.kind === 'stick'} />
       <b>{sheetTitle(sheet, stock, plan.job.tape)}</b>
+      {use && <span class="s uses">{useWords(use, sheet.size, plan.job.tape)}</span>}
       <span class="s muted">
         {done === 0
           ? plural(cuts.length, 'cut')

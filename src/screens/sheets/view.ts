@@ -8,10 +8,12 @@ import { type RoughPiece, roughPieces } from '../../trade/sheets/pieces';
 import { type Pool, type PoolProblem, poolsOf } from '../../trade/sheets/pool';
 import { restsOn } from '../../trade/sheets/rests-on';
 import { type Standing, standingOf } from '../../trade/sheets/standing';
+import { type StickUse, useOf } from '../../trade/sheets/stick-use';
 import { type LeftPiece, type SheetStock, usualSheets } from '../../trade/sheets/stock';
 import { type Place, placesOf } from '../../trade/sheets/tree';
 import { type Plan, stuffOf } from '../plan';
 import { recutsOf } from '../recuts';
+import { roughAt } from '../rough-at';
 import { isBegun, layOp, standingSheets } from './progress';
 
 /** A pool as it stands: what keeps it from being laid out, its sheets, and what still wants a place. */
@@ -92,12 +94,9 @@ export function breakdownOf(plan: Plan, shop: Shop, folded: Folded): Breakdown {
   const { job } = plan;
   const given = job.stock.map(sheetStock);
   const pieces = roughPieces(plan.parts, {
-    tape: job.tape,
-    over: job.over ?? usualSheets.over,
-    overStick: job.overStick ?? usualSheets.overStick,
+    ...roughAt(job),
     notes: (part) => job.parts[part] ?? {},
     recuts: (part) => recutsOf(job, part),
-    stick: (stock) => job.stock.some((s) => s.id === stock && s.kind === 'stick'),
   });
   const stocks = given.map((stock) => asWideAsNeeded(stock, job, pieces));
   const byId = new Map(stocks.map((s) => [s.id, s]));
@@ -207,6 +206,10 @@ export function stepsOf(sheet: PlanSheet, job: Job, { stocks, shop }: StepsAt): 
 }
 
 type StepsAt = { readonly stocks: ReadonlyMap<string, SheetStock>; readonly shop: Shop };
+
+/** How much of a stick its parts and their kerfs use; nothing for a sheet, or where parts lie side by side. */
+export const useIn = (sheet: PlanSheet, stock: SheetStock | undefined): StickUse | undefined =>
+  stock?.kind === 'stick' ? useOf({ ...sheet, stock, offcut: sheet.left !== undefined }) : undefined;
 
 /** Pounds one person carries. */
 export const carryOf = (job: Job): Ratio => job.carry ?? ratio(BigInt(usualSheets.carry));

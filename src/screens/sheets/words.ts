@@ -1,4 +1,4 @@
-import type { Length } from '../../length/length';
+import { equals, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
@@ -6,6 +6,7 @@ import type { PlanSheet } from '../../store/job';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import type { Lies, RoughPiece } from '../../trade/sheets/pieces';
 import type { PoolProblem } from '../../trade/sheets/pool';
+import type { StickUse } from '../../trade/sheets/stick-use';
 import type { SheetStock } from '../../trade/sheets/stock';
 import { type Branch, piecesIn, type Rect } from '../../trade/sheets/tree';
 import type { TwoDError } from '../../trade/sheets/two-d/two-d';
@@ -27,6 +28,8 @@ export function problemWords(problem: PoolProblem, { stocks }: Breakdown, tape: 
   switch (problem.code) {
     case 'kerf-missing':
       return 'The saw’s kerf is not known, and every cut takes it. Measure a cut in scrap, in Shop figures.';
+    case 'trim-negative':
+      return `A trim takes wood off: ${w(problem.trim)} would add some to ${stocks.get(problem.stock)?.name ?? 'the sheet'}.`;
     case 'trim-eats-it':
       return `Trimming ${w(problem.trim)} off both sides leaves nothing of ${w(problem.most)}: ${stocks.get(problem.stock)?.name ?? 'the sheet'}.`;
     case 'too-large': {
@@ -87,6 +90,15 @@ export const liesWords: Readonly<Record<Lies, string>> = {
 export function sheetTitle(sheet: PlanSheet, stock: SheetStock | undefined, tape: Tape): string {
   if (sheet.left) return `Offcut ${sizeWords(sheet.size, tape)}`;
   return `${stock?.kind === 'stick' ? 'Stick' : 'Sheet'} ${sheet.no}`;
+}
+
+/**
+ * `uses 87 1/8 of 96`: parts and the kerfs between them; less than the whole stick where trims or bad places are. No
+ * figure breaks over a line.
+ */
+export function useWords({ used, usable }: StickUse, { long }: Rect, tape: Tape): string {
+  const whole = (x: Length) => writeLength(x, tape).replace(' ', '\u00a0');
+  return `uses ${whole(used)} of ${whole(usable)}${equals(usable, long) ? '' : ' usable'}`;
 }
 
 /** What is set, and over which. */

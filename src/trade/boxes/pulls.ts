@@ -31,6 +31,7 @@ export type Hole = { readonly x: Length; readonly y: Length };
 
 /** `by`, inches, >= 0: how far a hole lies past an edge; 0: on it. */
 export type PullsError =
+  | { readonly code: 'centres-negative'; readonly by: Length }
   /** Wherever the pulls stand: past each end by so much at best. */
   | { readonly code: 'centres-too-wide'; readonly by: Length }
   /** Where they were said to stand. */
@@ -46,7 +47,9 @@ export type PullsError =
  * @example pullHoles({ width: inches(271n, 16n), height, pulls: 1, centres: inches(15n, 4n) }).value // EX 7d: 6 19/32, 10 11/32
  */
 export function pullHoles(plan: PullPlan): Result<readonly Hole[], PullsError> {
-  const reach = half(plan.centres ?? zero);
+  const centres = plan.centres ?? zero;
+  if (isNegative(centres)) return err({ code: 'centres-negative', by: negate(centres) });
+  const reach = half(centres);
   const middles = middlesOf(plan);
   const xs = middles.flatMap((x) => (isPositive(reach) ? [subtract(x, reach), add(x, reach)] : [x]));
   const y = plan.fromTop ?? half(plan.height);

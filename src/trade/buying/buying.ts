@@ -35,7 +35,7 @@ export type BuyingFor = {
 export type Buying = { readonly lines: readonly BuyingLine[]; readonly not: readonly NotListed[] };
 
 /**
- * B5, C8.5: what a job needs from the yard, each line with why so many. Nothing is listed that the job does not state.
+ * What a job needs from the yard, each line with why so many. Nothing is listed that the job does not state.
  * Wood that is laid out in sticks is not bought by the board foot as well: its board feet stand beside the sticks.
  *
  * @param what needs from the layout, stock, parts and banks; inches

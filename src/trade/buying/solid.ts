@@ -40,7 +40,7 @@ export const usualWaste = ratio(1n, 5n);
 const tenth = inches(1n, 10n);
 
 /**
- * C8.5: board feet = sum of L W T / 144.
+ * Board feet = sum of length × width × thickness / 144.
  *
  * @param pieces inches, > 0
  * @param thick rough thickness, inches, > 0

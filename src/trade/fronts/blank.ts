@@ -1,4 +1,4 @@
-import { add, isPositive, type Length, negate, subtract, sum, times } from '../../length/length';
+import { add, isNegative, isPositive, type Length, negate, subtract, sum, times } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 
 /** One blank for the fronts of a column, grain running through. Inches. */
@@ -13,6 +13,7 @@ export type Blank = {
 export type BlankError =
   /** No kerf, or none said: ask. */
   | { readonly code: 'kerf-missing' }
+  | { readonly code: 'negative'; readonly what: 'trim' | 'band' | 'between'; readonly by: Length }
   | { readonly code: 'core-gone'; readonly front: number; readonly by: Length };
 
 type BlankAt = {
@@ -34,6 +35,8 @@ type BlankAt = {
 export function blankFor(heights: readonly Length[], at: BlankAt): Result<Blank, BlankError> {
   const { kerf } = at;
   if (!kerf || !isPositive(kerf)) return err({ code: 'kerf-missing' });
+  const below = (['trim', 'band', 'between'] as const).find((what) => isNegative(at[what]));
+  if (below) return err({ code: 'negative', what: below, by: negate(at[below]) });
   const highs = heights.map((h) => subtract(h, times(at.band, 2n)));
   const gone = highs.findIndex((h) => !isPositive(h));
   const none = highs[gone];

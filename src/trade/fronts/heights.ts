@@ -57,6 +57,10 @@ export type HeightsError =
 
 const mostFronts = 24;
 
+/** Whether a column can have so many fronts: whole, 1 to 24. @example isCountOfFronts(2.5) // false */
+export const isCountOfFronts = (count: number): boolean =>
+  Number.isInteger(count) && count >= 1 && count <= mostFronts;
+
 /**
  * Exact heights of the fronts of a column, from the top. Given ones stand; the rule shares what they leave among the
  * others in their order. One that comes out under its least is held there and the rest share again, the one farthest
@@ -87,7 +91,7 @@ const leftBy = (h: Heights, stand: readonly (Length | undefined)[]): Length =>
   subtract(h.total, sum(stand.flatMap((x) => x ?? [])));
 
 function faultOf({ count, total, share }: Heights): HeightsError | undefined {
-  if (!Number.isInteger(count) || count < 1 || count > mostFronts) return { code: 'count-not-whole' };
+  if (!isCountOfFronts(count)) return { code: 'count-not-whole' };
   if (!isPositive(total)) return { code: 'nothing-left', by: negate(total) };
   if (share.kind === 'ratio' && numerator(share.ratio) <= 0n) return { code: 'ratio-not-positive' };
   if (share.kind !== 'weights') return undefined;

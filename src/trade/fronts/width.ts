@@ -8,6 +8,7 @@ import {
   negate,
   subtract,
   times,
+  zero,
 } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import { minus, plus, type Sum, sumOf, type Term } from '../carcass/sum';
@@ -20,7 +21,10 @@ export type Edge =
   /** Two fronts share a partition: each covers half of what the gap leaves of it. */
   | { readonly kind: 'shared'; readonly partition: Length; readonly gap: Length };
 
-export type WidthError = { readonly code: 'no-width'; readonly by: Length };
+export type WidthError =
+  | { readonly code: 'no-width'; readonly by: Length }
+  /** A reveal or a gap of less than nothing: the front would be wider than what it goes into. */
+  | { readonly code: 'side-negative'; readonly by: Length };
 export type WidthWarning = {
   readonly code: 'past-the-edge';
   readonly side: 'left' | 'right';
@@ -45,11 +49,17 @@ export type Width = {
  * @example frontWidth(inches(17n), inset, inset) // reveals 5/64: 16 27/32
  */
 export function frontWidth(opening: Length, left: Edge, right: Edge): Result<Width, WidthError> {
+  const below = [left, right].map(roomAt).find(isNegative);
+  if (below) return err({ code: 'side-negative', by: negate(below) });
   const [l, r] = [covers(left), covers(right)];
   const width = sumOf(plus('opening', opening), ...terms(left, right));
   if (!isPositive(width.value)) return err({ code: 'no-width', by: negate(width.value) });
   return ok({ width, left: l, right: r, warnings: [...past('left', left), ...past('right', right)] });
 }
+
+/** What stays free beside the front: a reveal, half a gap's worth of air; where it covers, nothing is asked for. */
+const roomAt = (edge: Edge): Length =>
+  edge.kind === 'inset' ? edge.reveal : edge.kind === 'shared' ? edge.gap : zero;
 
 function covers(edge: Edge): Length {
   if (edge.kind === 'inset') return negate(edge.reveal);

@@ -7,7 +7,7 @@ import type { Sum } from '../carcass/sum';
 import { type Bank, columnNo, fittedNo, frontNo, usualBank } from './bank';
 import { alike, fairRound } from './fair';
 import { bothAhead, type Gaps } from './fitted';
-import { type HeightsError, heightsOf, type Share } from './heights';
+import { type HeightsError, heightsOf, isCountOfFronts, type Share } from './heights';
 import { type FrontMark, marksOf } from './marks';
 import { isOpening, type Opening, type OpeningProblem, openingOf } from './opening';
 import { frontsTotal, type Reveals, revealsOf } from './reveals';
@@ -75,6 +75,7 @@ export type FrontsAt = {
  * @returns or everything that keeps it from being worked out
  */
 export function frontsOf(bank: Bank, at: FrontsAt): Result<WorkedFronts, readonly FrontsProblem[]> {
+  if (!isCountOfFronts(bank.count)) return err([{ code: 'count-not-whole' }]);
   const found = columnNumbers(bank).map((no) => openingOf(bank, no, at.worked));
   const openings = found.filter(isOpening);
   const [first, ...rest] = openings;

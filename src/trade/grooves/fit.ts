@@ -2,10 +2,12 @@ import {
   add,
   compare,
   inches,
+  isNegative,
   isPositive,
   type Length,
   less,
   longest,
+  negate,
   shortest,
   subtract,
   zero,
@@ -46,15 +48,17 @@ export type Fit = {
 
 export type FitError =
   | { readonly code: 'no-readings' }
-  | { readonly code: 'not-positive'; readonly at: number };
+  | { readonly code: 'not-positive'; readonly at: number }
+  /** The groove would be narrower than the sheet, by so much. */
+  | { readonly code: 'clearance-negative'; readonly by: Length };
 
 /**
  * Groove width from the sheet as measured: the thickest reading sets the width, the thinnest the loosest place.
  *
  * @param readings thicknesses by calipers, inches, at least one, > 0
- * @param clearance over the thickest, inches
+ * @param clearance over the thickest, inches, >= 0
  * @param glued whether a weak glue line is to be warned of
- * @example fitFrom(readings, inches(5n, 1000n), true) // .712 thickest: .717
+ * @example fitFrom(readings, inches(5n, 1000n), true) // .712 thickest: .717, Example 16 of grooves
  */
 export function fitFrom(
   readings: readonly Length[],
@@ -65,6 +69,7 @@ export function fitFrom(
   if (!first) return err({ code: 'no-readings' });
   const bad = readings.findIndex((r) => !isPositive(r));
   if (bad >= 0) return err({ code: 'not-positive', at: bad });
+  if (isNegative(clearance)) return err({ code: 'clearance-negative', by: negate(clearance) });
   const thickest = longest(first, ...rest);
   const thinnest = shortest(first, ...rest);
   const width = add(thickest, clearance);

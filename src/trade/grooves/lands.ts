@@ -7,6 +7,7 @@ import {
   type Length,
   less,
   longest,
+  negate,
   over,
   shortest,
   subtract,
@@ -91,13 +92,40 @@ export function webs(
   const least = leastWeb(thickness);
   for (const x of a) {
     for (const y of b) {
-      if (!opposed(x, y) || !x.depth || !y.depth) continue;
-      const web = subtract(subtract(thickness, x.depth), y.depth);
-      if (!isPositive(web)) problems.push({ code: 'no-web', a: x.id, b: y.id, by: web.neg() as Length });
+      const web = webBetween(x, y, thickness)?.web;
+      if (!web) continue;
+      if (!isPositive(web)) problems.push({ code: 'no-web', a: x.id, b: y.id, by: negate(web) });
       else if (less(web, least)) warnings.push({ code: 'web', a: x.id, b: y.id, web, least });
     }
   }
   return { problems, warnings };
+}
+
+/** The thinnest wood a layout leaves: behind groove `a`, or between it and `b` opposite. Inches; 0 or less: cut through. */
+export type Web = { readonly web: Length; readonly a: string; readonly b?: string };
+
+/**
+ * The least web of a board: t - depth behind each groove, t - depth A - depth B where two lie over each other.
+ *
+ * @param grooves of both faces; those without a depth are passed over; @param thickness of the board, inches, > 0
+ * @returns the thinnest, the first of several alike; nothing when no groove has a depth
+ * @example thinnestWeb(layout.grooves, inches(23n, 32n)).web // 17/32 behind a groove 3/16 deep
+ */
+export function thinnestWeb(grooves: readonly Groove[], thickness: Length): Web | undefined {
+  const [a, b] = [onFace(grooves, 'A'), onFace(grooves, 'B')];
+  const alone = grooves.flatMap((g): Web[] =>
+    g.depth ? [{ web: subtract(thickness, g.depth), a: g.id }] : [],
+  );
+  const between = a.flatMap((x) => b.flatMap((y) => webBetween(x, y, thickness) ?? []));
+  return [...alone, ...between].reduce<Web | undefined>(
+    (least, next) => (least && !less(next.web, least.web) ? least : next),
+    undefined,
+  );
+}
+
+function webBetween(a: Groove, b: Groove, thickness: Length): Web | undefined {
+  if (!opposed(a, b) || !a.depth || !b.depth) return undefined;
+  return { web: subtract(subtract(thickness, a.depth), b.depth), a: a.id, b: b.id };
 }
 
 /** Wood left behind a groove with nothing opposite, once a run: web = t - depth. */

@@ -143,7 +143,7 @@ function startOf(board: Board, groove: Groove): Length | undefined {
 /**
  * Where a groove's near edge falls when the board is turned end for end: L - a - w.
  *
- * @example fromOther(inches(75n, 2n), inches(49n, 16n), inches(13n, 32n)) // 34 1/32
+ * @example fromOther(inches(75n, 2n), inches(49n, 16n), inches(13n, 32n)) // 34 1/32: Example 14 of grooves
  */
 export function fromOther(length: Length, near: Length, width: Length): Length {
   return subtract(subtract(length, near), width);
@@ -178,7 +178,7 @@ export const datumOf = (floorToBottom: Length, thickness: Length): Length => add
  * One stop for two parts: set it for the part with the larger datum; the other gets a spacer of the difference.
  *
  * @returns the spacer, inches, >= 0, and which part it goes with
- * @example spacerFor(inches(155n, 32n), inches(9n, 32n)) // 4 9/16, at the mate
+ * @example spacerFor(inches(155n, 32n), inches(9n, 32n)) // 4 9/16, at the mate: Example 3 of grooves
  */
 export function spacerFor(
   datum: Length,

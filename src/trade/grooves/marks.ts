@@ -1,4 +1,4 @@
-import { add, half, type Length, subtract, zero } from '../../length/length';
+import { add, half, subtract, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { fromOtherEnd, markAt, type Tape } from '../../length/tape';
 import type { Board } from './board';
@@ -12,7 +12,7 @@ export type Mark = {
   readonly centre: Rounded;
   readonly far: Rounded;
   /** Near edge from the other end: rounded length less rounded mark, so both marks meet. */
-  readonly other: Length;
+  readonly other: Rounded;
   /** Near edge on the facing part, from that part's own reference end. */
   readonly mate?: Rounded;
 };
@@ -33,7 +33,7 @@ export function marksOf(board: Board, layout: Layout, tape: Tape): readonly Mark
       near,
       centre: markAt(add(near.value, half(groove.width)), tape),
       far: markAt(add(near.value, groove.width), tape),
-      other: fromOtherEnd(length, near.value, tape),
+      other: fromOtherEnd(length, near, tape),
       ...(mate ? { mate: markAt(mate, tape) } : {}),
     };
   });

@@ -2,9 +2,11 @@ import {
   add,
   compare,
   howMany,
+  isNegative,
   isPositive,
   type Length,
   less,
+  negate,
   over,
   subtract,
   times,
@@ -20,6 +22,8 @@ export type Pass = { readonly wall: Wall; readonly offset: Length };
 
 export type PassError =
   | { readonly code: 'cutter-too-wide'; readonly cutter: Length; readonly width: Length }
+  /** Passes that do not meet leave wood standing, this much between two. */
+  | { readonly code: 'overlap-negative'; readonly by: Length }
   | { readonly code: 'overlap-too-big'; readonly overlap: Length; readonly cutter: Length };
 
 /** More passes for one groove than anybody makes: the overlap leaves next to nothing. */
@@ -29,15 +33,16 @@ const mostPasses = 1000n;
  * Passes for a groove wider than its cutter: 1 + ceil((w - c)/(c - overlap)), evenly stepped by (w - c)/(passes - 1).
  * Both walls come first, near then far: they set the fit; what stands between is cleared after.
  *
- * @param width groove width, inches, > 0; @param cutter inches, > 0; @param overlap inches, < cutter
+ * @param width groove width, inches, > 0; @param cutter inches, > 0; @param overlap inches, >= 0, < cutter
  * @returns at least one pass, or that the cutter cannot make it
- * @example passesFor(inches(45n, 16n), inches(5n, 8n), inches(1n, 16n)) // 5 passes, step 35/64
+ * @example passesFor(inches(45n, 16n), inches(5n, 8n), inches(1n, 16n)) // 5 passes, step 35/64: Example 12 of grooves
  */
 export function passesFor(
   width: Length,
   cutter: Length,
   overlap: Length,
 ): Result<readonly Pass[], PassError> {
+  if (isNegative(overlap)) return err({ code: 'overlap-negative', by: negate(overlap) });
   if (less(width, cutter)) return err({ code: 'cutter-too-wide', cutter, width });
   const rest = subtract(width, cutter);
   if (compare(rest, zero) === 0) return ok([{ wall: 'only', offset: zero }]);

@@ -48,7 +48,7 @@ export type Fill = {
  *
  * @param room span - start - end room - width, inches
  * @param pitch centre to centre, inches, > 0
- * @example fill(inches(1717n, 32n), inches(29n, 16n)) // 30 grooves, 1 3/32 over
+ * @example fill(inches(1717n, 32n), inches(29n, 16n)) // 30 grooves, 1 3/32 over: Example 1 of grooves
  */
 export function fill(room: Length, pitch: Length): Fill {
   if (isNegative(room)) return { count: 0, leftOver: room };
@@ -64,7 +64,8 @@ export type Openings = { readonly opening: Length; readonly nears: readonly Leng
  *
  * @param span inches; @param n whole >= 1; @param part part thickness; @param width groove width >= part
  * @returns the opening (0 or less when the parts take the whole span) and near edges from the start of the span
- * @example openings(inches(389n, 16n), 11, { part: inches(11n, 32n), width: inches(13n, 32n) }).opening // 1 91/128
+ * @example openings(inches(389n, 16n), 11, { part: inches(11n, 32n), width: inches(13n, 32n) }).opening
+ *   // 1 91/128: Example 6 of grooves
  */
 export function openings(
   span: Length,
@@ -89,7 +90,7 @@ export function mostParts(span: Length, part: Length): number {
  *
  * @param first, last near edges as read, inches; @param n how many grooves, >= 2
  * @throws RangeError under two grooves
- * @example realPitch(inches(223n, 32n), inches(3809n, 64n), 30) // 1 1507/1856
+ * @example realPitch(inches(223n, 32n), inches(3809n, 64n), 30) // 1 1507/1856: Example 15 of grooves
  */
 export function realPitch(first: Length, last: Length, n: number): Length {
   if (n < 2) throw new RangeError('a pitch needs two grooves');
@@ -100,7 +101,7 @@ export function realPitch(first: Length, last: Length, n: number): Length {
  * Error of the last groove when each is stepped off the one before it (a pin, or a pile of like blocks).
  *
  * @param stepError error of one step, inches, any sign
- * @example drift(inches(1n, 128n), 11) // 10/128 = 5/64
+ * @example drift(inches(1n, 128n), 11) // 10/128 = 5/64: Example 7 of grooves
  */
 export function drift(stepError: Length, n: number): Length {
   return times(stepError, BigInt(Math.max(0, n - 1)));
@@ -110,7 +111,8 @@ export function drift(stepError: Length, n: number): Length {
  * Where a run of n grooves at a pitch must start to have equal ends: cut end for end it is the same board.
  *
  * @param length board length, inches
- * @example centredStart(inches(75n, 2n), inches(29n, 16n), { n: 3, width: inches(13n, 32n) }) // 16 47/64
+ * @example centredStart(inches(75n, 2n), inches(29n, 16n), { n: 3, width: inches(13n, 32n) })
+ *   // 16 47/64: Example 14 of grooves
  */
 export function centredStart(
   length: Length,

@@ -42,7 +42,7 @@ export type Setting = {
   readonly nearTeeth: Rounded;
   readonly farTeeth: Rounded;
   /** Near teeth from the other end. */
-  readonly otherEnd: Length;
+  readonly otherEnd: Rounded;
   /** Router: strip between guide and base; 0 when out. */
   readonly strip?: Length;
   /** Router, saw: where the guide's edge goes instead if it lies on the other side of the cut. */
@@ -151,7 +151,7 @@ function settingsOf(mark: Mark, cut: Cut): readonly Setting[] {
   return passes.map((pass, k) => {
     const near = mark.near.value.add(pass.offset) as Length;
     const set = rule.set({ near, pass, cutter: cut.cutter, mark, marks: cut.marks, job: cut.job });
-    const nearTeeth = markAt(near, tape);
+    const nearTeeth = pass.offset.n === 0n ? mark.near : markAt(near, tape);
     return {
       id: `${mark.groove.id}~${nameOf(pass, passes)}`,
       groove: mark.groove,
@@ -160,9 +160,9 @@ function settingsOf(mark: Mark, cut: Cut): readonly Setting[] {
       wall: pass.wall,
       measures: set.measures,
       figure: onMark(set.figure, pass, mark) ? mark.near : markAt(set.figure, tape),
-      nearTeeth: pass.offset.n === 0n ? mark.near : nearTeeth,
+      nearTeeth,
       farTeeth: markAt(near.add(cut.cutter) as Length, tape),
-      otherEnd: fromOtherEnd(length, nearTeeth.value, tape),
+      otherEnd: fromOtherEnd(length, nearTeeth, tape),
       ...(set.strip ? { strip: set.strip } : {}),
       ...(set.otherGuide ? { otherGuide: markAt(set.otherGuide, tape) } : {}),
     };

@@ -1,4 +1,13 @@
-import { inches, isPositive, type Length, less, subtract, sum } from '../../length/length';
+import {
+  inches,
+  isNegative,
+  isPositive,
+  type Length,
+  less,
+  negate,
+  subtract,
+  sum,
+} from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import type { Rounded } from '../../length/round';
 import { markAt, type Tape } from '../../length/tape';
@@ -15,22 +24,26 @@ export type Tray = {
   readonly thinBearing: boolean;
 };
 
-export type TrayError = { readonly code: 'no-width'; readonly by: Length };
+export type TrayError =
+  | { readonly code: 'no-width'; readonly by: Length }
+  | { readonly code: 'slack-negative' | 'bow-negative'; readonly by: Length };
 
 /**
  * A loose tray between facing grooves: width = opening + 2 depth - slack; least bearing = depth - slack - bow.
  *
- * @param opening clear between the sides, inches; @param depth of the grooves, inches
+ * @param opening clear between the sides, inches, > 0; @param depth of the grooves, inches, > 0
  * @param play slack, and bow: the extra opening at the worst place, both sides together, inches, >= 0
- * @example trayFor(inches(1159n, 64n), inches(3n, 16n), { slack, bow, tape: '1/32' }) // 18 7/16
+ * @example trayFor(inches(1159n, 64n), inches(3n, 16n), { slack, bow, tape: '1/32' }) // 18 7/16: Example 17 of grooves
  */
 export function trayFor(
   opening: Length,
   depth: Length,
   play: { readonly slack: Length; readonly bow: Length; readonly tape: Tape },
 ): Result<Tray, TrayError> {
+  if (isNegative(play.slack)) return err({ code: 'slack-negative', by: negate(play.slack) });
+  if (isNegative(play.bow)) return err({ code: 'bow-negative', by: negate(play.bow) });
   const width = subtract(sum([opening, depth, depth]), play.slack);
-  if (!isPositive(width)) return err({ code: 'no-width', by: width.neg() as Length });
+  if (!isPositive(width)) return err({ code: 'no-width', by: negate(width) });
   const bearing = subtract(subtract(depth, play.slack), play.bow);
   return ok({
     width,

@@ -1,4 +1,4 @@
-import { add, atMost, compare, type Length, less, subtract } from '../../length/length';
+import { add, atMost, compare, isPositive, type Length, less, subtract } from '../../length/length';
 
 /** A screw through one piece into another. Inches. */
 export type ScrewPlan = {
@@ -27,23 +27,26 @@ export type Screw = {
   readonly bite?: Length;
   /**
    * Why none on the shelf does. `no-room`: none could: the bite and the margin together are more than the wood.
-   * `no-list`: nobody said what is on the shelf.
+   * `no-list`: nobody said what is on the shelf. `no-wood`: a thickness, the
+   * bite or the margin is nothing or less.
    */
-  readonly fails?: 'too-short' | 'too-long' | 'no-room' | 'none-between' | 'no-list';
+  readonly fails?: 'no-wood' | 'too-short' | 'too-long' | 'no-room' | 'none-between' | 'no-list';
 };
 
 /**
- * C10.3: tip = L + sunk, bite = tip - through; least bite <= bite <= into - margin. A screw's length alone never says: a washer
- * or a countersink moves the tip. Driven square to the face.
+ * The screw that holds and does not come through: tip = length + sunk, bite = tip - through, and
+ * least bite <= bite <= into - margin. Its length alone never says: a washer or a countersink moves the tip. Driven
+ * square to the face.
  *
  * @param plan inches; all > 0 but `sunk`
  * @returns inches; `pick` or `fails`, never both
- * @example screwFor(plan).pick // H.9: 1
+ * @example screwFor(plan).pick // 1: Example 3 of install
  */
 export function screwFor(plan: ScrewPlan): Screw {
   const { through, into, sunk, leastBite, margin, lengths } = plan;
   const least = subtract(add(through, leastBite), sunk);
   const most = subtract(subtract(add(through, into), margin), sunk);
+  if (![through, into, leastBite, margin].every(isPositive)) return { least, most, fails: 'no-wood' };
   if (less(most, least)) return { least, most, fails: 'no-room' };
   if (lengths.length === 0) return { least, most, fails: 'no-list' };
   const fit = lengths.filter((x) => atMost(least, x) && atMost(x, most)).sort(compare);

@@ -41,7 +41,7 @@ export type LapPair = {
  * A half-lap pair of one thickness, both cut to one depth: step t - 2d, and how it is put right.
  *
  * @param thickness of both, inches, > 0; @param depth of the laps as cut or set, inches, > 0, < thickness
- * @example lapPair(inches(49n, 32n), inches(3n, 4n)) // step 1/32, deepen both 1/64, or the other set to 25/32
+ * @example lapPair(inches(49n, 32n), inches(3n, 4n)) // step 1/32, both 1/64 deeper: Example 1 of joints
  */
 export function lapPair(thickness: Length, depth: Length): Result<LapPair, LapError> {
   if (!isPositive(thickness)) return err({ code: 'not-positive', what: 'thickness' });
@@ -78,7 +78,7 @@ export type FlushLap = {
  * @param under cut into its show face; @param over cut into its back
  * @param depthUnder depth in the under member, inches, where it is given or already cut; half of `over` when not
  * @returns inches, or which member would be cut through
- * @example flushLaps({ under, over }) // 1 17/32 under 1 1/2: both 3/4, back steps 1/32
+ * @example flushLaps({ under, over }) // 1 17/32 under 1 1/2, both 3/4: Example 5 of joints
  */
 export function flushLaps({
   under,
@@ -150,7 +150,7 @@ const mostCrosses = 1000;
  *
  * @param frame lengths in inches, > 0; count whole, 2 to 1000; setBack >= 0, < rail
  * @returns inches, exact; or by how much the cross members overlap, and how many fit
- * @example lappedFrame(frame) // 38 3/8 × 17 1/2, four of 2 5/8: clear 9 7/24, shoulders 12 1/4
+ * @example lappedFrame(frame) // clear 9 7/24, shoulders 12 1/4: Example 4 of joints
  */
 export function lappedFrame(frame: Frame): Result<LappedFrame, FrameError> {
   const { long, deep, cross, count, rail = cross, setBack = zero } = frame;

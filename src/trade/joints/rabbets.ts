@@ -53,7 +53,7 @@ export type RabbetError =
  *
  * @param plan inches; all > 0 but the allowance, depth < thickness
  * @returns inches; warned: less than 1/16 buried, tongue under a third of the thickness
- * @example rabbetFor(plan) // 23/32 in 23/32, 11/32 deep, stack 13/16: exposed 23/32, buried 3/32, tongue 3/8
+ * @example rabbetFor(plan) // exposed 23/32, buried 3/32, tongue 3/8: Example 2 of joints
  */
 export function rabbetFor({
   thickness,
@@ -125,7 +125,7 @@ export type CleatError =
  *
  * @param plan inches; all > 0 but the clearance, >= 0
  * @returns inches, exact; warned: notch deeper than half the partition (common practice, no source)
- * @example cleatFor(plan) // 38 3/8, 2 3/4 × 23/32, rabbet 11/32, clearance 1/16: 37 5/8, notch 2 13/16 × 23/32
+ * @example cleatFor(plan) // 37 5/8, notch 2 13/16 × 23/32: Example 3 of joints
  */
 export function cleatFor(plan: CleatPlan): Result<Cleat, CleatError> {
   const { outside, side, rabbetDepth, width, thickness, clearance, partition } = plan;
@@ -174,7 +174,7 @@ export type Mismatch = {
  *
  * @param thickness of the cleat, inches; @param rabbets their widths; @param notches their depths
  * @returns every mismatch, rabbets first; none when all agree
- * @example cleatMismatches({ thickness, rabbets: [inches(11n, 16n)], notches: [] }) // 23/32: proud by 1/32
+ * @example cleatMismatches({ thickness, rabbets: [inches(11n, 16n)], notches: [] }) // proud by 1/32: Example 6 of joints
  */
 export function cleatMismatches({
   thickness,

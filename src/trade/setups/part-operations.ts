@@ -1,4 +1,4 @@
-import { add, inches, isPositive, type Length, zero } from '../../length/length';
+import { isPositive, type Length, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { isMetric, markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
@@ -267,12 +267,3 @@ function shouldersOf(part: Part, piece: Piece, tape: Tape): readonly Operation[]
     ...part.laps.map((cut, k) => one('lap', cut, `no. ${k + 1}`)),
   ];
 }
-
-/** Rough size before final cuts: so much over each way. Common practice 1/4, no source. */
-export const roughAllowance = inches(1n, 4n);
-
-/** Size before final cuts, long and wide. Inches. @example roughOf(part).width // 17 3/4 */
-export const roughOf = (part: Part): { readonly length: Length; readonly width: Length } => ({
-  length: add(part.length.mark.value, roughAllowance),
-  width: add(part.width.mark.value, roughAllowance),
-});

@@ -1,10 +1,12 @@
-import { atMost, forDrawing, type Length } from '../../length/length';
+import { asNumber, atMost, compare, type Length, times } from '../../length/length';
 import type { Part } from '../carcass/part';
 import { copyOf } from '../grooves/copies';
+import type { Lies } from '../sheets/pieces';
+import { type RoughAt, roughOf } from '../sheets/rough';
+import type { Rect } from '../sheets/tree';
 import type { Operation } from './operation';
-import { roughOf } from './part-operations';
 
-/** A piece left over. Inches. */
+/** A piece left over, its length along the face grain. Inches. */
 export type Leftover = {
   readonly id: string;
   readonly stock: string;
@@ -22,7 +24,8 @@ export type Recut = {
   readonly offcuts: readonly Leftover[];
   /** Parts mirrored by it, or cut with it: to be checked against. */
   readonly mates: readonly string[];
-  readonly rough: { readonly length: Length; readonly width: Length };
+  /** What it is cut out at, as a plan of the sheets has it. */
+  readonly rough: Rect;
 };
 
 /**
@@ -30,7 +33,7 @@ export type Recut = {
  * big enough with its allowance, and the parts it must agree with.
  *
  * @param copy of the part; @param done ticks: only what was already done has a setup to build again
- * @example recutOf(side, '1', { operations, offcuts, done }) // EX 9b: rip, length, dado, trays
+ * @example recutOf(side, '1', { operations, offcuts, done }) // rip, length, dado, trays: Example 3 of setups
  */
 export function recutOf(
   part: Part,
@@ -39,6 +42,10 @@ export function recutOf(
     readonly operations: readonly Operation[];
     readonly offcuts: readonly Leftover[];
     readonly done: (op: string) => boolean;
+    /** Allowances of the job; what a plan of its sheets reckons with. */
+    readonly rough: RoughAt;
+    /** How it may lie on an offcut; its length along the grain when not said. */
+    readonly lies?: Lies | undefined;
     /** Key of the setup that stands on its machine, or its build. */
     readonly standing?: string | undefined;
   },
@@ -47,21 +54,35 @@ export function recutOf(
   const operations = at.operations.filter(
     (op) => op.part === part.id && face(op.copy) === copyOf(copy) && at.done(op.id),
   );
-  const rough = roughOf(part);
-  const fits = (o: Leftover): boolean =>
-    o.stock === part.stuff &&
-    o.length !== undefined &&
-    o.width !== undefined &&
-    atMost(rough.length, o.length) &&
-    atMost(rough.width, o.width);
-  const area = (o: Leftover) => (o.length && o.width ? forDrawing(o.length) * forDrawing(o.width) : 0);
+  const rough = roughOf(part, at.rough);
   return {
     operations,
     builds: buildsOf(operations, at.standing),
-    offcuts: at.offcuts.filter(fits).sort((a, b) => area(a) - area(b)),
+    offcuts: bigEnough(
+      at.offcuts.filter((o) => o.stock === part.stuff),
+      waysOf(rough, at.lies ?? 'along'),
+    ),
     mates: part.mates,
     rough,
   };
+}
+
+const waysOf = ({ long, wide }: Rect, lies: Lies): readonly Rect[] => [
+  ...(lies === 'across' ? [] : [{ long, wide }]),
+  ...(lies === 'along' ? [] : [{ long: wide, wide: long }]),
+];
+
+/** Those that hold a rectangle one of the ways it may lie, by area, exact. */
+function bigEnough(offcuts: readonly Leftover[], ways: readonly Rect[]): readonly Leftover[] {
+  return offcuts
+    .flatMap((offcut) => {
+      const { length, width } = offcut;
+      if (!length || !width) return [];
+      const holds = ways.some(({ long, wide }) => atMost(long, length) && atMost(wide, width));
+      return holds ? [{ offcut, area: times(length, asNumber(width)) }] : [];
+    })
+    .sort((a, b) => compare(a.area, b.area))
+    .map(({ offcut }) => offcut);
 }
 
 /** What is to be set up for them, each once, with how many places it is set to. */

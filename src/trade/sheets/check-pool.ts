@@ -1,4 +1,14 @@
-import { add, atMost, isPositive, type Length, less, longest, subtract, zero } from '../../length/length';
+import {
+  add,
+  atMost,
+  isNegative,
+  isPositive,
+  type Length,
+  less,
+  longest,
+  subtract,
+  zero,
+} from '../../length/length';
 import type { RoughPiece } from './pieces';
 import { type Ground, groundsOf, type Pool, type PoolProblem, trimOf } from './pool';
 import type { Rect } from './tree';
@@ -28,6 +38,8 @@ export const mayTurn = (piece: RoughPiece, pool: Pool): boolean =>
  */
 export function checkPool(pool: Pool, kerf: Length | undefined): readonly PoolProblem[] {
   if (!kerf || !isPositive(kerf)) return [{ code: 'kerf-missing' }];
+  const wrong = pool.stocks.filter((stock) => isNegative(stock.trim));
+  if (wrong.length > 0) return wrong.map(({ id, trim }) => ({ code: 'trim-negative', stock: id, trim }));
   const eaten = pool.stocks.flatMap((stock): readonly PoolProblem[] => {
     const off = add(trimOf(stock, kerf), trimOf(stock, kerf));
     const most = stock.kind === 'stick' || less(stock.long, stock.wide) ? stock.long : stock.wide;

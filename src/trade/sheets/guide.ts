@@ -11,7 +11,7 @@ export type GuidePlaces = { readonly onKeep?: Length; readonly onWaste?: Length 
  * @param line from the edge measured from, inches; `keep`: `near` keeps 0 … line, `far` keeps what is beyond it
  * @param at.kerf inches, > 0; @param at.shop its shoe edges to the nearer tooth face
  * @returns inches from the same edge; may lie off the sheet
- * @example guidePlaces(inches(71n, 4n), { keep: 'near', kerf: inches(5n, 64n), shop }).onWaste // 19 17/64, EX 8b
+ * @example guidePlaces(inches(71n, 4n), { keep: 'near', kerf: inches(5n, 64n), shop }).onWaste // 19 17/64: Example 2 of sheets
  */
 export function guidePlaces(
   line: Length,

@@ -1,7 +1,7 @@
-import { add, atMost, inches, isPositive, type Length, longest, shortest } from '../../length/length';
-import { markAt, type Tape } from '../../length/tape';
+import { add, atMost, inches, isPositive, type Length, shortest } from '../../length/length';
 import type { Part } from '../carcass/part';
 import { piecesOf } from '../setups/part-operations';
+import { type RoughAt, roughOf } from './rough';
 import type { Rect } from './tree';
 
 /** How a piece may lie: its length along the face grain, across it, or either way. */
@@ -31,20 +31,14 @@ export type RoughPiece = {
   readonly together?: string;
 };
 
-export type PiecesAt = {
-  readonly tape: Tape;
-  /** Over on each way of a piece of sheet, and on the length of a piece of stick. */
-  readonly over: Length;
-  readonly overStick: Length;
+export type PiecesAt = RoughAt & {
   readonly notes: (part: string) => LayNotes;
   readonly recuts: (part: string) => Readonly<Record<string, number>>;
-  /** Whether a stock is a stick. */
-  readonly stick: (stock: string) => boolean;
 };
 
 /**
  * Every piece that must come out of a sheet or stick, in the order of the parts: each copy once, a spoiled one as its
- * recut. Fronts cut out of a blank are in the blank. The rough size goes up to the next mark of the tape.
+ * recut. Fronts cut out of a blank are in the blank. Rough sizes are those of `roughOf`.
  *
  * @param parts of the job; those with no length or no width have no piece
  * @example roughPieces([side], at)[0].wide // 17 3/4 for a side 17 1/2 wide
@@ -58,11 +52,8 @@ export function roughPieces(parts: readonly Part[], at: PiecesAt): readonly Roug
 }
 
 function piecesFrom(part: Part, at: PiecesAt): readonly RoughPiece[] {
+  const rough = roughOf(part, at);
   const stick = part.stuff !== undefined && at.stick(part.stuff);
-  // a mitred end reaches to its long point
-  const point = part.longPoint ? markAt(part.longPoint.value, at.tape, 'ceil').value : part.length.mark.value;
-  const finished = { long: longest(part.length.mark.value, point), wide: part.width.mark.value };
-  const up = (x: Length, over: Length) => markAt(add(x, over), at.tape, 'ceil').value;
   const { lies = 'along', share } = at.notes(part.id);
   const together = togetherOf(part, share);
   return piecesOf(part, at.recuts(part.id)).map((piece) => ({
@@ -72,10 +63,7 @@ function piecesFrom(part: Part, at: PiecesAt): readonly RoughPiece[] {
     name: piece.name,
     stuff: part.stuff,
     thickness: part.thickness,
-    finished,
-    long: up(finished.long, stick ? at.overStick : at.over),
-    // a stick is ripped to its width after it is cut to length: it only has to be wide enough
-    wide: stick ? finished.wide : up(finished.wide, at.over),
+    ...rough,
     lies,
     ...(together !== undefined && !stick ? { together } : {}),
   }));

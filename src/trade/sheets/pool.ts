@@ -57,6 +57,8 @@ export function poolsOf(job: {
 /** Why a pool cannot be laid out; each names what is wrong, by how much, and what would do. Inches. */
 export type PoolProblem =
   | { readonly code: 'kerf-missing' }
+  /** A trim takes off; `trim` is below 0. */
+  | { readonly code: 'trim-negative'; readonly stock: string; readonly trim: Length }
   | { readonly code: 'trim-eats-it'; readonly stock: string; readonly trim: Length; readonly most: Length }
   /** Larger than every sheet whichever way it lies; `over`: by how much it misses the one it misses least, `most`. */
   | { readonly code: 'too-large'; readonly piece: RoughPiece; readonly over: Rect; readonly most: Rect }

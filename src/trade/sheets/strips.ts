@@ -1,4 +1,14 @@
-import { add, howMany, isPositive, type Length, longest, subtract, times, zero } from '../../length/length';
+import {
+  add,
+  howMany,
+  isNegative,
+  isPositive,
+  type Length,
+  longest,
+  subtract,
+  times,
+  zero,
+} from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import { wholePart } from '../../length/round';
 
@@ -8,6 +18,8 @@ export type Strips = { readonly usable: Length; readonly count: number; readonly
 export type StripsError =
   | { readonly code: 'kerf-missing' }
   | { readonly code: 'no-width' }
+  /** A trim takes off; `trim` is below 0. */
+  | { readonly code: 'trim-negative'; readonly trim: Length }
   | { readonly code: 'trim-eats-it'; readonly trim: Length; readonly most: Length }
   | { readonly code: 'wider-than-sheet'; readonly by: Length; readonly usable: Length };
 
@@ -18,7 +30,7 @@ export type StripsError =
  * @param at.kerf > 0
  * @returns usable width, count and offcut, inches; or what is wrong, by how much
  * @example stripsOf({ across: inches(387n, 8n), trim: inches(3n, 16n), strip: inches(71n, 4n), kerf: inches(1n, 8n) })
- * // usable 48, 2 strips, offcut 12 1/4 (EX 8a)
+ * // usable 48, 2 strips, offcut 12 1/4: Example 1 of sheets
  */
 export function stripsOf(at: {
   readonly across: Length;
@@ -28,6 +40,7 @@ export function stripsOf(at: {
 }): Result<Strips, StripsError> {
   if (!at.kerf || !isPositive(at.kerf)) return err({ code: 'kerf-missing' });
   if (!isPositive(at.strip)) return err({ code: 'no-width' });
+  if (isNegative(at.trim)) return err({ code: 'trim-negative', trim: at.trim });
   const usable = subtract(at.across, times(at.trim, 2n));
   if (!isPositive(usable)) return err({ code: 'trim-eats-it', trim: at.trim, most: at.across });
   const count = wholePart(howMany(add(usable, at.kerf), add(at.strip, at.kerf)));

@@ -28,7 +28,7 @@ export type PileError =
  *
  * @param gap inches, >= 0; @param shims at hand; @param tol how much short is good enough, inches, >= 0
  * @returns lengths in inches, or what is wrong with the figures given
- * @example pileFor(inches(19n, 64n), shims, inches(20n, 1000n)) // 1/4 + 1/32 = 9/32, short by 1/64
+ * @example pileFor(inches(19n, 64n), shims, inches(20n, 1000n)) // short by 1/64: Example 4 of stacks
  */
 export function pileFor(gap: Length, shims: readonly Shim[], tol: Length): Result<Pile, PileError> {
   if (isNegative(gap)) return err({ code: 'gap-negative', by: subtract(zero, gap) });

@@ -36,7 +36,7 @@ const mostTries = 5_000;
  * no gap holds more than about .020 where that can be had, else as little over it as can be, all gaps together.
  *
  * @param stack as chosen
- * @example spreadShims(outers, 1/16, two .020 and one .005) // outer .020 .005 1/16 .020 outer, a ridge in gap 1
+ * @example spreadShims(outers, 1/16, two .020 and one .005) // a ridge in gap 1: Example 8 of stacks
  */
 export function spreadShims({ outer, chosen }: Pick<Stack, 'outer' | 'chosen'>): Spread {
   const chippers = oneByOne(chosen, 'chipper');

@@ -64,7 +64,8 @@ const rules: Record<
  *
  * @param cut what was measured; @param want inches, > 0; @param got as measured, inches, > 0
  * @param expected what the setting should have given, inches; what is wanted when not said
- * @example correct('wood-both-sides', { want: inches(13n, 32n), got: inches(27n, 64n) }) // -1/128, take-more
+ * @example correct('wood-both-sides', { want: inches(13n, 32n), got: inches(27n, 64n) })
+ *   // -1/128, take-more: Example 5 of stacks
  */
 export function correct(
   cut: TestCut,
@@ -92,7 +93,7 @@ const isFar = (got: Length, expected: Length): boolean =>
  *
  * @param stack as it stood on the arbor; @param got width of the test cut, inches, > 0
  * @returns inches, signed; refused when the cut is so far off that the stack is not what it was taken for
- * @example learnCorrection(stack, got) // nominal .7145, got .7165: +.002
+ * @example learnCorrection(stack, got) // nominal .7145, got .7165: +.002, Example 7 of stacks
  */
 export function learnCorrection(
   stack: Pick<Stack, 'nominal' | 'width'>,

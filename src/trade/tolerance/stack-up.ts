@@ -15,7 +15,7 @@ export type StackUp = {
  * What the tolerances of parts laid end to end add up to.
  *
  * @param tolerances plus or minus, inches, any number
- * @example stackUp(five, three, two and five thousandths) // worst 0.015, likely 0.0079
+ * @example stackUp(five, three, two and five thousandths) // worst 0.015, likely 0.0079: Example 1 of tolerance
  */
 export function stackUp(tolerances: readonly Length[]): StackUp {
   const squares = tolerances.reduce((total, t) => total.add(t.mul(t)) as Ratio, ratio(0n));

@@ -24,6 +24,11 @@ describe('pullHoles', () => {
     expect(xs(pull)).toEqual(['6 19/32', '10 11/32']);
   });
 
+  test('screws less than nothing apart are refused; a knob has none', () => {
+    expect(refused({ ...pull, centres: l('-1/64') })).toEqual(['centres-negative', '1/64']);
+    expect(xs({ ...pull, centres: l('0') })).toEqual(['8 15/32']);
+  });
+
   test('holes stand half way down when not said, else as fixed for the whole bank', () => {
     expect(ys(pull)).toEqual(['3', '3']);
     expect(ys({ ...pull, fromTop: l('2 1/8') })).toEqual(['2 1/8', '2 1/8']);

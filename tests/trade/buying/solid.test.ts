@@ -13,7 +13,7 @@ const piece = (long: string, wide: string, count = 1): SolidPiece => ({
   count,
 });
 
-/** The sticks of EX 8c, as wide as the frame of section H has them. */
+/** The frame of Example 1 of buying. */
 const frame = [
   piece('60 1/8', '1 11/16', 2),
   piece('56 1/2', '1 3/8'),
@@ -23,13 +23,13 @@ const frame = [
 ];
 
 describe('boardFeet', () => {
-  test('C8.5: L W T / 144, a foot square and an inch thick is one', () => {
+  test('Example 1 of buying: length × width × thickness / 144, a foot square and an inch thick is one', () => {
     expect(n(boardFeet([piece('12', '12')], l('1')))).toBe('1');
     expect(n(boardFeet([piece('96', '6')], l('1')))).toBe('4');
     expect(n(boardFeet([piece('96', '6', 3)], l('1 1/4')))).toBe('15');
   });
 
-  test('the frame of section H by hand: 438 19/32 square inches, an inch thick 3 211/4608', () => {
+  test('Example 1 of buying: the frame by hand, 438 19/32 square inches, an inch thick 3 211/4608', () => {
     // 2 × 60 1/8 × 1 11/16 + 56 1/2 × 1 3/8 + 35 3/8 × 2 + 35 3/8 × 1 5/8 + 17 × 1 3/4
     expect(n(boardFeet(frame, l('1')))).toBe('3 211/4608');
   });
@@ -38,7 +38,7 @@ describe('boardFeet', () => {
 });
 
 describe('solidOf', () => {
-  test('the frame, rough an inch, bought with a fifth over: 3.655 up to 3.7; with 15 % 3.503 up to 3.6', () => {
+  test('Example 1 of buying: the frame, rough an inch, bought with a fifth over: 3.655 up to 3.7; with 15 % 3.503 up to 3.6', () => {
     const rough = { ...oak, rough: l('1') };
     expect(n(solidOf(frame, rough)?.buy)).toBe('3 7/10');
     expect(n(solidOf(frame, rough, ratio(3n, 20n))?.buy)).toBe('3 3/5');

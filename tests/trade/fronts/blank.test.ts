@@ -50,6 +50,11 @@ describe('blankFor', () => {
     expect(fault({ kerf: l('1/1000') })).toBeUndefined();
   });
 
+  test.each(['trim', 'band', 'between'] as const)('a %s below nothing is refused by how much', (what) => {
+    expect(fault({ [what]: l('-1/64') })).toMatchObject({ code: 'negative', what, by: l('1/64') });
+    expect(fault({ [what]: l('0') })).toBeUndefined();
+  });
+
   test('bands that leave a front no core name the first, by how much', () => {
     const said = (band: string) => {
       const error = fault({ band: l(band) });

@@ -23,6 +23,14 @@ describe('frontWidth', () => {
     expect(made.warnings).toEqual([]);
   });
 
+  test.each([
+    ['a reveal', { kind: 'inset', reveal: l('-1/64') }, inset],
+    ['a gap', shared, { kind: 'shared', partition: l('23/32'), gap: l('-1/64') }],
+  ] as const)('%s below nothing is refused: it would be wider than what it goes into', (_, left, right) => {
+    const made = frontWidth(l('17'), left, right);
+    expect(made.ok ? 'ok' : [made.error.code, w(made.error.by)]).toEqual(['side-negative', '1/64']);
+  });
+
   test('EX 6c, H.3: inset in 17 with reveals of 5/64 it is 16 27/32', () => {
     const made = width('17', inset, inset);
     expect([w(made.left), w(made.right), w(made.width.value)]).toEqual(['-5/64', '-5/64', '16 27/32']);

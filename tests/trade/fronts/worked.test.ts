@@ -170,6 +170,11 @@ describe('frontsOf', () => {
     expect(!none.ok && none.error).toMatchObject([{ code: 'nothing-left' }]);
   });
 
+  test.each([2.5, 0, -1, 25, Number.NaN])('%s fronts are refused', (count) => {
+    const none = frontsOf(own({ count }), { worked: undefined, tape: '1/32' });
+    expect(!none.ok && none.error).toEqual([{ code: 'count-not-whole' }]);
+  });
+
   test('a gap under nothing is refused: fronts would stand in each other', () => {
     const none = frontsOf(own({ between: l('-1/64') }), { worked: undefined, tape: '1/32' });
     expect(!none.ok && none.error).toMatchObject([{ code: 'gap-negative' }]);

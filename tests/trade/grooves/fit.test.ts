@@ -7,7 +7,7 @@ import { l, w } from './sample';
 const readings = (...texts: string[]) => texts.map(l);
 
 describe('fitFrom', () => {
-  test('.707 .712 .709 .7105 with .005 wants .717, 23/32 by the nearest 64th, loosest .01', () => {
+  test('Example 16 of grooves: .707 .712 .709 .7105 with .005 wants .717, 23/32 by the nearest 64th, loosest .01', () => {
     const fit = fitFrom(readings('.707', '.712', '.709', '.7105'), clearances.glued, true);
     if (!fit.ok) throw new Error(fit.error.code);
     expect(fit.value.width.equals(l('.717'))).toBe(true);
@@ -71,11 +71,18 @@ describe('fitFrom', () => {
   });
 });
 
+test('a clearance below nothing is refused by how much, and none at all is well', () => {
+  const groove = (clearance: string) => fitFrom(readings('.71'), l(clearance), true);
+  const found = groove('-1/64');
+  expect(found.ok || found.error).toMatchObject({ code: 'clearance-negative', by: l('1/64') });
+  expect(groove('0').ok).toBe(true);
+});
+
 describe('trayFor', () => {
   const tray = (bow: string, opening = '18 7/64') =>
     trayFor(l(opening), l('3/16'), { slack: l('3/64'), bow: l(bow), tape: '1/32' });
 
-  test('in an 18 7/64 bay, grooves 3/16, slack 3/64, bow 1/64: 18 7/16, least bearing 1/8', () => {
+  test('Example 17 of grooves: in an 18 7/64 bay, grooves 3/16, slack 3/64, bow 1/64: 18 7/16, least bearing 1/8', () => {
     const found = tray('1/64');
     if (!found.ok) throw new Error(found.error.code);
     const { width, bearing, thinBearing } = found.value;
@@ -93,6 +100,17 @@ describe('trayFor', () => {
       w(add(l('18 1121/8128'), l('21/64'))),
       '18 7/16',
     ]);
+  });
+
+  test.each([
+    ['-1/64', '0', 'slack-negative'],
+    ['0', '-1/64', 'bow-negative'],
+    ['0', '0', 'ok'],
+  ])('slack %s and bow %s: %s', (slack, bow, code) => {
+    const found = trayFor(l('18'), l('3/16'), { slack: l(slack), bow: l(bow), tape: '1/32' });
+    expect(found.ok ? 'ok' : `${found.error.code} ${w(found.error.by)}`).toBe(
+      code === 'ok' ? 'ok' : `${code} 1/64`,
+    );
   });
 
   test('refuses slack that takes the whole of it', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { add, isNegative, subtract } from '../../../src/length/length';
 import type { Board, Run } from '../../../src/trade/grooves/board';
+import { thinnestWeb } from '../../../src/trade/grooves/lands';
 import { datumOf, fromOther, layOut, spacerFor } from '../../../src/trade/grooves/lay-out';
 import { centredStart } from '../../../src/trade/grooves/place';
 import { board, codes, l, nears, one, run, w, wide } from './sample';
@@ -16,7 +17,7 @@ const trays = run({
 });
 
 describe('layOut', () => {
-  test('a bottom of 18 mm in place of 23/32 moves the side’s marks and the spacer, not the marks from the datum', () => {
+  test('Example 5 of grooves: a bottom of 18 mm in place of 23/32 moves the side’s marks and the spacer, not the marks from the datum', () => {
     const datum = datumOf(l('4 1/8'), l('18 mm'));
     const first = nears(layOut(board({ length: l('64 1/4'), datum, runs: [one('2 1/8', '13/32')] })))[0];
     expect([w(datum), first, w(spacerFor(datum, l('9/32')).spacer)]).toEqual([
@@ -26,7 +27,7 @@ describe('layOut', () => {
     ]);
   });
 
-  test('fills a bay of 58 11/16 with thirty grooves, 1 3/32 left over', () => {
+  test('Example 1 of grooves: fills a bay of 58 11/16 with thirty grooves, 1 3/32 left over', () => {
     const layout = layOut(board({ length: l('58 11/16'), runs: [trays] }));
     expect(layout.problems).toEqual([]);
     expect(layout.grooves).toHaveLength(30);
@@ -38,13 +39,13 @@ describe('layOut', () => {
     expect(w(layOut(board({ length: l('58 11/16'), runs: [trays] })).facts[0]?.clear)).toBe('1 15/32');
   });
 
-  test('adds half of what is left over to the start of a centred run', () => {
+  test('Example 2 of grooves: adds half of what is left over to the start of a centred run', () => {
     const layout = layOut(board({ length: l('58 11/16'), runs: [{ ...trays, centred: true }] }));
     expect(nears(layout)[0]).toBe('2 43/64');
     expect(w(layout.facts[0]?.endLand)).toBe(w(subtract(l('58 11/16'), l('55 41/64'))));
   });
 
-  test('carries marks from the datum to the side and to the partition', () => {
+  test('Example 3 of grooves: carries marks from the datum to the side and to the partition', () => {
     const at = { spacing: 'given', at: [l('2 1/8'), l('3 15/16')], width: l('13/32') } as const;
     const on = (datum: string) =>
       nears(layOut(board({ length: l('64 1/4'), datum: l(datum), runs: [run(at)] })));
@@ -52,7 +53,7 @@ describe('layOut', () => {
     expect(on('9/32')).toEqual(['2 13/32', '4 7/32']);
   });
 
-  test('the thirtieth of a run started at the datum falls at 59 17/32 on the side, 54 31/32 on the partition', () => {
+  test('Example 4 of grooves: the thirtieth of a run started at the datum falls at 59 17/32 on the side, 54 31/32 on the partition', () => {
     const last = (datum: string) =>
       nears(
         layOut(board({ length: l('64 1/4'), datum: l(datum), runs: [{ ...trays, span: l('58 11/16') }] })),
@@ -61,7 +62,7 @@ describe('layOut', () => {
     expect(last('9/32')).toBe('54 31/32');
   });
 
-  test('opens eleven trays equally over a span, grooves centred on the trays', () => {
+  test('Example 6 of grooves: opens eleven trays equally over a span, grooves centred on the trays', () => {
     const eleven = run({
       spacing: 'openings',
       count: 11,
@@ -75,7 +76,7 @@ describe('layOut', () => {
     expect(nears(layout).slice(0, 3)).toEqual(['6 67/128', '8 37/64', '10 81/128']);
   });
 
-  test('drops the narrow grooves a wide one meets, and the others keep their numbers', () => {
+  test('Example 13 of grooves: drops the narrow grooves a wide one meets, and the others keep their numbers', () => {
     const narrow = run({
       count: 9,
       width: l('13/32'),
@@ -126,7 +127,7 @@ describe('layOut', () => {
     expect(layOut(board({ length: l('24'), runs: [one('3', '1/4')], wides })).dropped).toEqual([]);
   });
 
-  test('three grooves with equal ends are end-for-end safe; the same three from 3 1/16 are not', () => {
+  test('Example 14 of grooves: three grooves with equal ends are end-for-end safe; the same three from 3 1/16 are not', () => {
     const three = (first: string) =>
       layOut(
         board({
@@ -382,12 +383,34 @@ describe('layOut warns', () => {
       }),
     );
 
-  test('of a web of 5/32 between two dadoes 9/32 deep in 23/32, not of 1/4 or 11/32', () => {
+  test('Example 8 of grooves: of a web of 5/32 between two dadoes 9/32 deep in 23/32, not of 1/4 or 11/32', () => {
     const [warning] = opposed('9/32', '9/32').warnings;
     expect(warning).toMatchObject({ code: 'web', a: 'a~1', b: 'b~1' });
     expect(warning?.code === 'web' && w(warning.web)).toBe('5/32');
     expect(opposed('9/32', '3/16').warnings).toEqual([]);
     expect(opposed('3/16', '3/16').warnings).toEqual([]);
+  });
+
+  test('Example 8 of grooves: the web is told where it is sound too', () => {
+    const web = (a: string, b: string) => thinnestWeb(opposed(a, b).grooves, l('23/32'));
+    expect(w(web('3/16', '3/16')?.web)).toBe('11/32');
+    expect(web('9/32', '3/16')).toMatchObject({ a: 'a~1', b: 'b~1', web: l('1/4') });
+  });
+
+  test('the web behind grooves of one face is that of the deepest; without depths there is none to tell', () => {
+    const at = (depth?: string) =>
+      layOut(
+        board({
+          ...t,
+          runs: [
+            one('5', '1/2', depth ? { depth: l(depth) } : {}),
+            one('9', '1/2', { id: 'q', depth: l('1/8') }),
+          ],
+        }),
+      );
+    expect(thinnestWeb(at('3/16').grooves, l('23/32'))).toMatchObject({ a: 'r~1', web: l('17/32') });
+    expect(thinnestWeb(at().grooves, l('23/32'))).toMatchObject({ a: 'q~1', web: l('19/32') });
+    expect(thinnestWeb(layOut(board({ ...t, runs: [one('5', '1/2')] })).grooves, l('23/32'))).toBeUndefined();
   });
 
   test('of a web of 3/16 behind a groove with nothing opposite, once a run', () => {
@@ -459,7 +482,7 @@ describe('datumOf', () => {
 });
 
 describe('spacerFor', () => {
-  test('is 4 9/16 for a partition housed 9/32 when the side stands 4 27/32 below the datum', () => {
+  test('Example 3 of grooves: is 4 9/16 for a partition housed 9/32 when the side stands 4 27/32 below the datum', () => {
     const { spacer, at } = spacerFor(l('4 27/32'), l('9/32'));
     expect([w(spacer), at]).toEqual(['4 9/16', 'mate']);
   });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { add, half, inches, less } from '../../../src/length/length';
+import { add, half, inches, less, subtract } from '../../../src/length/length';
 import { grainOf, markAt, type Tape, tapes } from '../../../src/length/tape';
 import { layOut } from '../../../src/trade/grooves/lay-out';
 import { marksOf } from '../../../src/trade/grooves/marks';
@@ -15,9 +15,14 @@ const first = (near: string, width: string, over: Parameters<typeof board>[0] = 
 };
 
 describe('marksOf', () => {
-  test('21 13/32 of 64 1/4 on a 1/16 tape is 21 7/16, and 42 13/16 from the other end', () => {
+  test('Example 5 of length: 21 13/32 of 64 1/4 on a 1/16 tape is 21 7/16, and 42 13/16 from the other end', () => {
     const { near, other } = first('21 13/32', '1/2');
-    expect([w(near.value), w(near.rest), w(other)]).toEqual(['21 7/16', '-1/32', '42 13/16']);
+    expect([w(near.value), w(near.rest), w(other.value), w(other.rest)]).toEqual([
+      '21 7/16',
+      '-1/32',
+      '42 13/16',
+      '1/32',
+    ]);
   });
 
   test('a far edge stands on the rounded near mark and keeps its own remainder', () => {
@@ -38,7 +43,7 @@ describe('marksOf', () => {
 
   test('is without a mate when none is given', () => expect(first('3', '1/2').mate).toBeUndefined());
 
-  test('marks of eleven equal openings each fall within half a 32nd: nothing is added up', () => {
+  test('Example 7 of grooves: marks of eleven equal openings each fall within half a 32nd: nothing is added up', () => {
     const eleven = run({
       spacing: 'openings',
       count: 11,
@@ -65,7 +70,9 @@ describe('marksOf', () => {
         for (const mark of marksOf(b, layOut(b), tape)) {
           expect(less(half(grainOf(tape)), mark.near.rest.abs() as typeof mark.near.rest)).toBe(false);
           expect(add(mark.near.value, mark.near.rest).equals(inches(n, d))).toBe(true);
-          expect(add(mark.near.value, mark.other).equals(markAt(l('96 7/64'), tape).value)).toBe(true);
+          expect(add(mark.near.value, mark.other.value).equals(markAt(l('96 7/64'), tape).value)).toBe(true);
+          const exact = subtract(l('96 7/64'), inches(n, d));
+          expect(add(mark.other.value, mark.other.rest).equals(exact)).toBe(true);
         }
       },
     );

@@ -9,7 +9,7 @@ const passes = (width: string, cutter: string, overlap = '1/16') =>
   passesFor(l(width), l(cutter), l(overlap));
 
 describe('passesFor', () => {
-  test('2 13/16 with a stack of 5/8 takes five, 35/64 apart, both walls first', () => {
+  test('Example 12 of grooves: 2 13/16 with a stack of 5/8 takes five, 35/64 apart, both walls first', () => {
     const found = passes('2 13/16', '5/8');
     if (!found.ok) throw new Error(found.error.code);
     expect(found.value.map((p) => [p.wall, w(p.offset)])).toEqual([
@@ -29,6 +29,8 @@ describe('passesFor', () => {
 
   test.each([
     ['1/2', '17/32', '1/16', 'cutter-too-wide'],
+    ['1', '5/8', '-1/16', 'overlap-negative'],
+    ['1', '5/8', '0', 'ok'],
     ['1', '1/16', '1/16', 'overlap-too-big'],
     ['1', '1/16', '1/8', 'overlap-too-big'],
     ['100', '1/16', '624999/10000000', 'overlap-too-big'],

@@ -29,7 +29,7 @@ describe('atPitch', () => {
 });
 
 describe('fill', () => {
-  test('room 53 21/32 at 1 13/16 holds thirty, 1 3/32 over', () => {
+  test('Example 1 of grooves: room 53 21/32 at 1 13/16 holds thirty, 1 3/32 over', () => {
     const { count, leftOver } = fill(l('53 21/32'), l('1 13/16'));
     expect([count, w(leftOver)]).toEqual([30, '1 3/32']);
   });
@@ -79,7 +79,7 @@ describe('mostParts', () => {
 });
 
 describe('drift', () => {
-  test('of eleven grooves stepped at a pitch rounded to 1/32 is 5/64', () => {
+  test('Example 7 of grooves: of eleven grooves stepped at a pitch rounded to 1/32 is 5/64', () => {
     const pitch = l('2 7/128');
     const error = markAt(pitch, '1/32').value.sub(pitch) as ReturnType<typeof l>;
     expect(w(error)).toBe('1/128');
@@ -90,7 +90,7 @@ describe('drift', () => {
 });
 
 describe('realPitch', () => {
-  test('of thirty that end 1/64 short is 1 1507/1856, each step off by -1/1856', () => {
+  test('Example 15 of grooves: of thirty that end 1/64 short is 1 1507/1856, each step off by -1/1856', () => {
     const real = realPitch(l('6 31/32'), l('59 33/64'), 30);
     expect(w(real)).toBe('1 1507/1856');
     const step = real.sub(l('1 13/16')) as typeof real;

@@ -15,17 +15,17 @@ const exact = (r: { readonly value: Length; readonly rest: Length } | undefined)
 const dado = one('19 11/16', '93/128');
 
 describe('settingsFor a stop', () => {
-  test('reads near teeth 19 11/16, far teeth 20 53/128', () => {
+  test('Example 9 of grooves: reads near teeth 19 11/16, far teeth 20 53/128', () => {
     const [s] = set({ runs: [dado] }).settings;
     expect([s?.measures, exact(s?.figure), exact(s?.farTeeth)]).toEqual([
       'stop-to-near-teeth',
       '19 11/16',
       '20 53/128',
     ]);
-    expect([s?.id, s?.wall, s?.passes, w(s?.otherEnd)]).toEqual(['r~1~only', 'only', 1, '44 9/16']);
+    expect([s?.id, s?.wall, s?.passes, exact(s?.otherEnd)]).toEqual(['r~1~only', 'only', 1, '44 9/16']);
   });
 
-  test('with the other end on it reads 43 107/128, and warns that lengths go into the groove', () => {
+  test('Example 9 of grooves: with the other end on it reads 43 107/128, and warns that lengths go into the groove', () => {
     const found = set({ runs: [dado], against: 'other' });
     expect(exact(found.settings[0]?.figure)).toBe('43 107/128');
     expect(found.settings[0]?.measures).toBe('other-stop-to-teeth');
@@ -39,7 +39,11 @@ describe('settingsFor a stop', () => {
       ['10 1/16', '-1/64', '-1/64'],
       ['10 5/16', '0', '0'],
     ]);
-    expect(found.map((s) => w(s.otherEnd))).toEqual(['54 3/16', '53 15/16']);
+    // from the other end 54 13/64 and, on the mark, 53 15/16
+    expect(found.map((s) => [w(s.otherEnd.value), w(s.otherEnd.rest)])).toEqual([
+      ['54 3/16', '1/64'],
+      ['53 15/16', '0'],
+    ]);
   });
 
   test('with the other end on it stands on the length as marked, so both figures meet', () => {
@@ -107,7 +111,7 @@ describe('settingsFor a stop', () => {
 describe('settingsFor a fence', () => {
   const fence = { runs: [dado], machine: 'fence' } as const;
 
-  test('zeroed to a 1/8 blade reads 20 37/128 when the stack grows toward it', () => {
+  test('Example 10 of grooves: zeroed to a 1/8 blade reads 20 37/128 when the stack grows toward it', () => {
     const [s] = set(fence, { single: l('1/8') }).settings;
     expect([s?.measures, exact(s?.figure)]).toEqual(['fence-scale', '20 37/128']);
   });
@@ -159,7 +163,7 @@ describe('settingsFor a router', () => {
   const router = { runs: [dado], machine: 'router' } as const;
   const shop = { routerBase: l('2 31/32'), bit: l('1/2') };
 
-  test('lays the guide at 16 31/32 or 23 17/128, strip 29/128 in and then out, the farther wall first', () => {
+  test('Example 11 of grooves: lays the guide at 16 31/32 or 23 17/128, strip 29/128 in and then out, the farther wall first', () => {
     const { settings } = set(router, shop);
     expect(settings.map((s) => [s.wall, exact(s.figure), exact(s.otherGuide), w(s.strip)])).toEqual([
       ['far', '16 31/32', '23 17/128', '29/128'],
@@ -204,11 +208,11 @@ describe('settingsFor a circular saw', () => {
   const kerf = l('5/64');
   const cut = { machine: 'saw', runs: [one('17 3/4', '5/64')] } as const;
 
-  test('guide lying on the keep piece, shoe 5 1/32: 12 23/32', () => {
+  test('Example 18 of grooves: guide lying on the keep piece, shoe 5 1/32: 12 23/32', () => {
     expect(exact(set(cut, { kerf, shoeKeep: l('5 1/32') }).settings[0]?.figure)).toBe('12 23/32');
   });
 
-  test('guide lying on the waste, shoe 1 7/16: 19 17/64', () => {
+  test('Example 18 of grooves: guide lying on the waste, shoe 1 7/16: 19 17/64', () => {
     const found = set({ ...cut, guide: 'far' }, { kerf, shoeWaste: l('1 7/16') });
     expect(exact(found.settings[0]?.figure)).toBe('19 17/64');
     expect(found.settings[0]?.otherGuide).toBeUndefined();
@@ -234,7 +238,7 @@ describe('settingsFor a circular saw', () => {
 describe('settingsFor spacers', () => {
   const three = run({ spacing: 'given', at: [l('6 31/32'), l('8 25/32'), l('10 19/32')], width: l('13/32') });
 
-  test('with the stop at the last: 3 5/8, 1 13/16, 0', () => {
+  test('Example 19 of grooves: with the stop at the last: 3 5/8, 1 13/16, 0', () => {
     const { settings } = set({ machine: 'spacers', runs: [three] });
     expect(settings.map((s) => exact(s.figure))).toEqual(['3 5/8', '1 13/16', '0']);
   });
@@ -277,7 +281,7 @@ describe('settingsFor fence pencil marks', () => {
 });
 
 describe('fenceMarkShift', () => {
-  test('is the change of the stack when it grows toward the reference side, nothing when away', () => {
+  test('Example 20 of grooves: is the change of the stack when it grows toward the reference side, nothing when away', () => {
     expect(w(fenceMarkShift(l('1/2'), l('17/32'), 'toward'))).toBe('1/32');
     expect(w(fenceMarkShift(l('17/32'), l('1/2'), 'toward'))).toBe('-1/32');
     expect(w(fenceMarkShift(l('1/2'), l('17/32'), 'away'))).toBe('0');

@@ -17,7 +17,7 @@ const plan = (more: Partial<ScrewPlan>): ScrewPlan => ({
 });
 
 describe('screwFor', () => {
-  test('EX 10b: through 23/32 into 1 1/2, sunk 1/16: between 1 13/32 and 2 1/32, take 2, bite 1 11/32', () => {
+  test('Example 1 of install: through 23/32 into 1 1/2, sunk 1/16: between 1 13/32 and 2 1/32, take 2, bite 1 11/32', () => {
     const found = screwFor(plan({}));
     expect([w(found.least), w(found.most), w(found.pick), w(found.bite)]).toEqual([
       '1 13/32',
@@ -27,14 +27,19 @@ describe('screwFor', () => {
     ]);
   });
 
-  test('EX 10b: a washer of 1/16 over a 7/32 back into 23/32: 3/4; countersunk instead it reaches 1/8 deeper', () => {
+  test.each(['through', 'into', 'leastBite', 'margin'] as const)('%s of nothing has no screw', (what) => {
+    expect(screwFor(plan({ [what]: l('0') })).fails).toBe('no-wood');
+    expect(screwFor(plan({ [what]: l('-1') })).pick).toBeUndefined();
+  });
+
+  test('Example 2 of install: a washer of 1/16 over a 7/32 back into 23/32: 3/4; countersunk instead it reaches 1/8 deeper', () => {
     const thin = plan({ through: l('7/32'), into: l('23/32'), leastBite: l('3/8'), sunk: l('-1/16') });
     expect(w(screwFor(thin).pick)).toBe('3/4');
     const sunk = screwFor({ ...thin, sunk: l('1/16') });
     expect([w(screwFor(thin).bite), w(sunk.bite)]).toEqual(['15/32', '19/32']);
   });
 
-  test('H.9: box front 5/8 into a front of 23/32, flush: 1 to 1 7/32, take 1', () => {
+  test('Example 3 of install: box front 5/8 into a front of 23/32, flush: 1 to 1 7/32, take 1', () => {
     const found = screwFor(plan({ through: l('5/8'), into: l('23/32'), sunk: l('0'), leastBite: l('3/8') }));
     expect([w(found.least), w(found.most), w(found.pick), w(found.bite)]).toEqual([
       '1',
@@ -44,13 +49,13 @@ describe('screwFor', () => {
     ]);
   });
 
-  test('EX 10b: that screw countersunk stands just at the margin; a 64th deeper and it is too long', () => {
+  test('Example 2 of install: that screw countersunk stands just at the margin; a 64th deeper and it is too long', () => {
     const thin = { through: l('7/32'), into: l('23/32'), leastBite: l('3/8'), lengths: [l('3/4')] };
     expect(w(screwFor(plan({ ...thin, sunk: l('1/16') })).bite)).toBe('19/32');
     expect(screwFor(plan({ ...thin, sunk: l('5/64') })).fails).toBe('too-long');
   });
 
-  test('between parts the longest that goes is taken, into a wall the shortest; the shelf may lie in any order', () => {
+  test('Example 4 of install: between parts the longest that goes is taken, into a wall the shortest; the shelf may lie in any order', () => {
     const lengths = ['2', '1 3/4', '3', '1', '1 1/2'].map(l);
     expect(w(screwFor(plan({ lengths })).pick)).toBe('2');
     expect(w(screwFor(plan({ lengths, pick: 'longest' })).pick)).toBe('2');

@@ -15,7 +15,7 @@ const pair = (thickness: string, depth: string) => {
 };
 
 describe('lapPair', () => {
-  test('EX 3c: 1 17/32 at 3/4 steps 1/32: both 1/64 deeper, or the set still uncut to 25/32', () => {
+  test('Example 1 of joints: 1 17/32 at 3/4 steps 1/32: both 1/64 deeper, or the set still uncut to 25/32', () => {
     const { step, deepenEach, evenDepth, otherDepth, warn } = pair('1 17/32', '3/4');
     expect([step, deepenEach, evenDepth, otherDepth].map(w)).toEqual(['1/32', '1/64', '49/64', '25/32']);
     expect(warn).toBe(true);
@@ -63,7 +63,7 @@ describe('lapPair', () => {
 describe('flushLaps', () => {
   const member = (thickness: string, width = '2 5/8') => ({ thickness: l(thickness), width: l(width) });
 
-  test('EX 4c: 1 17/32 under 1 1/2 is cut 3/4 in both, and its back steps 1/32', () => {
+  test('Example 5 of joints: 1 17/32 under 1 1/2 is cut 3/4 in both, and its back steps 1/32', () => {
     const found = flushLaps({ under: member('1 17/32'), over: member('1 1/2', '2 1/2') });
     if (!found.ok) throw new Error(found.error.code);
     const { depthUnder, depthOver, backStep, longUnder, longOver } = found.value;
@@ -143,7 +143,7 @@ describe('lappedFrame', () => {
     return found.error;
   };
 
-  test('EX 4c: 38 3/8 × 17 1/2 with four of 2 5/8', () => {
+  test('Example 4 of joints: 38 3/8 × 17 1/2 with four of 2 5/8', () => {
     const { clear, nears, shoulders, crossLength } = frame();
     expect(w(clear)).toBe('9 7/24');
     expect(nears.map(w)).toEqual(['0', '11 11/12', '23 5/6', '35 3/4']);

@@ -24,7 +24,7 @@ describe('rabbetFor', () => {
     return found.error;
   };
 
-  test('EX 4a: 23/32 in 23/32, 11/32 deep, stack 13/16', () => {
+  test('Example 2 of joints: 23/32 in 23/32, 11/32 deep, stack 13/16', () => {
     const { exposed, buried, tongue, warnings } = rabbet();
     expect([exposed, buried, tongue].map(w)).toEqual(['23/32', '3/32', '3/8']);
     expect(warnings).toEqual([]);
@@ -98,7 +98,7 @@ describe('cleatFor', () => {
     return found.value;
   };
 
-  test('EX 4b: 38 3/8, cleats 2 3/4 × 23/32, rabbet 11/32: cleat 37 5/8, notch 2 13/16 × 23/32', () => {
+  test('Example 3 of joints: 38 3/8, cleats 2 3/4 × 23/32, rabbet 11/32: cleat 37 5/8, notch 2 13/16 × 23/32', () => {
     const { length, notch, deepNotch } = cleat();
     expect([length, notch.long, notch.deep].map(w)).toEqual(['37 5/8', '2 13/16', '23/32']);
     expect(deepNotch).toBe(false);
@@ -140,7 +140,7 @@ describe('cleatMismatches', () => {
     expect(against(['23/32', '23/32'], ['23/32'])).toEqual([]);
   });
 
-  test('each that differs is named, and whether the cleat stands proud or sunk there', () => {
+  test('Example 6 of joints: each that differs is named, and whether the cleat stands proud or sunk there', () => {
     expect(against(['23/32', '11/16'], ['3/4', '23/32'])).toEqual([
       'rabbet 1 proud 1/32',
       'notch 0 sunk 1/32',

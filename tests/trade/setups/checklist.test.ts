@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { equals, isPositive, type Length, zero } from '../../../src/length/length';
+import { add, equals, inches, isPositive, type Length, zero } from '../../../src/length/length';
 import type { Case } from '../../../src/trade/carcass/case';
 import { partsOf } from '../../../src/trade/carcass/parts';
 import { noLongerFit, wouldChange } from '../../../src/trade/setups/changes';
@@ -7,10 +7,11 @@ import { blockedBy, cardsOf, type Doing, lastCall } from '../../../src/trade/set
 import type { Operation } from '../../../src/trade/setups/operation';
 import { operationsOf } from '../../../src/trade/setups/operations';
 import { orderSetups } from '../../../src/trade/setups/order';
-import { roughOf } from '../../../src/trade/setups/part-operations';
 import { type Leftover, recutOf } from '../../../src/trade/setups/recut';
+import { type Lies, roughPieces } from '../../../src/trade/sheets/pieces';
+import type { RoughAt } from '../../../src/trade/sheets/rough';
 import { l, w } from '../../length/write-figures';
-import { ex5a, part, sheets, work } from '../carcass/sample-case';
+import { ex5a, ex5d, part, sheet, sheets, work } from '../carcass/sample-case';
 
 type Recuts = Readonly<Record<string, Readonly<Record<string, number>>>>;
 
@@ -312,6 +313,9 @@ describe('noLongerFit and wouldChange', () => {
   });
 });
 
+/** A quarter over on sheets, nothing over on sticks. */
+const rough: RoughAt = { tape: '1/32', over: l('1/4'), overStick: zero, stick: () => false };
+
 describe('recutOf', () => {
   const { worked, operations } = made();
   const side = part(worked, 'left');
@@ -324,9 +328,9 @@ describe('recutOf', () => {
     ...trays.slice(0, 7).map((op) => op.id),
   ]);
   const done = (id: string) => cutSoFar.has(id);
-  const recut = recutOf(side, '1', { operations, offcuts: [], done });
+  const recut = recutOf(side, '1', { operations, rough, offcuts: [], done });
 
-  test('EX 9b: spoiled at the tray grooves, it repeats rip, length, wide stack and tray stack, in order', () => {
+  test('Example 3 of setups: spoiled at the tray grooves, it repeats rip, length, wide stack and tray stack, in order', () => {
     const builds = [...new Set(recut.operations.map((op) => op.setup.build))];
     expect(builds.map((build) => build.split('~')[0])).toEqual(['rip', 'crosscut', 'stop', 'stop']);
     expect(builds).toHaveLength(4);
@@ -338,9 +342,9 @@ describe('recutOf', () => {
     ]);
   });
 
-  test('EX 9b: the tray stack still stands, so 3 of the 4 are set up again', () => {
+  test('Example 3 of setups: the tray stack still stands, so 3 of the 4 are set up again', () => {
     const standing = trays[3]?.setup.key;
-    const { builds } = recutOf(side, '1', { operations, offcuts: [], done, standing });
+    const { builds } = recutOf(side, '1', { operations, rough, offcuts: [], done, standing });
     expect(builds.map(({ op, places, stands }) => [op.setup.machine, places, stands])).toEqual([
       ['rip', 1, false],
       ['crosscut', 1, false],
@@ -353,19 +357,25 @@ describe('recutOf', () => {
     ['named by its build', (op) => op?.setup.build],
     ['named by the setup it stands at', (op) => op?.setup.key],
     ['named by the card of a second visit', (op) => op && `${op.setup.key}~~2`],
-  ])('EX 9b: the tray stack, %s, is the one that stands', (_, standing) => {
-    const { builds } = recutOf(side, '1', { operations, offcuts: [], done, standing: standing(trays[0]) });
+  ])('Example 3 of setups: the tray stack, %s, is the one that stands', (_, standing) => {
+    const { builds } = recutOf(side, '1', {
+      operations,
+      rough,
+      offcuts: [],
+      done,
+      standing: standing(trays[0]),
+    });
     expect(builds.map(({ stands }) => stands)).toEqual([false, false, false, true]);
   });
 
   test.each([undefined, '', 'lap~c1d2', 'ri'])('with %j standing, all 4 are set up again', (standing) => {
-    const { builds } = recutOf(side, '1', { operations, offcuts: [], done, standing });
+    const { builds } = recutOf(side, '1', { operations, rough, offcuts: [], done, standing });
     expect(builds.map(({ stands }) => stands)).toEqual([false, false, false, false]);
   });
 
   test('places of a build count setups, not cuts', () => {
     const bottom = part(worked, 'bottom');
-    const { builds } = recutOf(bottom, '1', { operations, offcuts: [], done });
+    const { builds } = recutOf(bottom, '1', { operations, rough, offcuts: [], done });
     const own = operations.filter((op) => op.part === bottom.id);
     for (const { op, places } of builds) {
       const keys = own.filter((x) => x.setup.build === op.setup.build).map((x) => x.setup.key);
@@ -374,23 +384,23 @@ describe('recutOf', () => {
   });
 
   test('nothing done: nothing to repeat', () => {
-    const none = recutOf(side, '1', { operations, offcuts: [], done: () => false });
+    const none = recutOf(side, '1', { operations, rough, offcuts: [], done: () => false });
     expect([none.operations, none.builds]).toEqual([[], []]);
   });
 
   test('the other side is named, to be checked against', () => {
     expect(recut.mates).toEqual(['c1~right']);
-    expect(recutOf(part(worked, 'bottom'), '1', { operations, offcuts: [], done }).mates).toEqual([]);
+    expect(recutOf(part(worked, 'bottom'), '1', { operations, rough, offcuts: [], done }).mates).toEqual([]);
   });
 
   test('both faces of a spoiled partition are cut again', () => {
     const partition = part(worked, 'partition1');
-    const again = recutOf(partition, '1', { operations, offcuts: [], done: () => true });
+    const again = recutOf(partition, '1', { operations, rough, offcuts: [], done: () => true });
     expect(new Set(again.operations.map((op) => op.copy))).toEqual(new Set(['1', 'A', 'B']));
   });
 
   test('one tray of many is repeated alone', () => {
-    const again = recutOf(part(worked, 'trays'), '4', { operations, offcuts: [], done: () => true });
+    const again = recutOf(part(worked, 'trays'), '4', { operations, rough, offcuts: [], done: () => true });
     expect(again.operations.map((op) => op.id)).toEqual(['cut/c1~trays/rip/4', 'cut/c1~trays/len/4']);
   });
 });
@@ -406,11 +416,13 @@ describe('recutOf: offcuts', () => {
     ...over,
   });
   const found = (...offcuts: readonly Leftover[]) =>
-    recutOf(shelf, '1', { operations, offcuts, done: () => false }).offcuts.map((o) => o.id);
+    recutOf(shelf, '1', { operations, rough, offcuts, done: () => false }).offcuts.map((o) => o.id);
 
-  test('the rough size is a quarter over each way', () => {
-    const { length, width } = roughOf(shelf);
-    expect([w(length), w(width)]).toEqual(['18 29/32', '17 15/32']);
+  test('it holds what a plan of the sheets would cut: finished size and a quarter over each way', () => {
+    const recut = recutOf(shelf, '1', { operations, rough, offcuts: [], done: () => false });
+    expect([w(recut.rough.long), w(recut.rough.wide)]).toEqual(['18 29/32', '17 15/32']);
+    const [planned] = roughPieces([shelf], { ...rough, notes: () => ({}), recuts: () => ({}) });
+    expect(recut.rough).toMatchObject({ long: planned?.long, wide: planned?.wide });
   });
 
   test('the smallest that holds it comes first', () => {
@@ -438,10 +450,40 @@ describe('recutOf: offcuts', () => {
   test('a part of no stock finds none', () => {
     const recut = recutOf({ ...shelf, stuff: undefined }, '1', {
       operations,
+      rough,
       offcuts: [offcut('x', { stock: '' }), offcut('y')],
       done: () => false,
     });
     expect(recut.offcuts).toEqual([]);
+  });
+
+  test('the job’s own allowance counts', () => {
+    const tight = recutOf(shelf, '1', {
+      operations,
+      rough: { ...rough, over: l('1/8') },
+      offcuts: [offcut('eighth', { length: l('18 25/32'), width: l('17 11/32') })],
+      done: () => false,
+    });
+    expect(tight.offcuts.map((o) => o.id)).toEqual(['eighth']);
+  });
+
+  test('areas a float cannot tell apart are told apart', () => {
+    const hair = inches(1n, 2n ** 70n);
+    const larger = offcut('larger', { length: add(l('30'), hair) });
+    expect(found(larger, offcut('smaller'))).toEqual(['smaller', 'larger']);
+  });
+
+  test.each<[Lies, readonly string[]]>([
+    ['along', ['along']],
+    ['across', ['across']],
+    ['free', ['across', 'along']],
+  ])('a part that lies %s fits %j', (lies, want) => {
+    const offcuts = [
+      offcut('along', { length: l('30'), width: l('17 1/2') }),
+      offcut('across', { length: l('17 1/2'), width: l('20') }),
+    ];
+    const recut = recutOf(shelf, '1', { operations, rough, offcuts, lies, done: () => false });
+    expect(recut.offcuts.map((o) => o.id)).toEqual(want);
   });
 
   test('the offcuts given stay in the order they were in', () => {
@@ -496,5 +538,40 @@ describe('trap 29: a recut inherits no tick', () => {
     const own = operations.filter((op) => op.part === 'c1~left');
     expect(own.flatMap((op) => op.after).filter((id) => /^cut\/c1~left\/.*\/1$/.test(id))).toEqual([]);
     expect(own.every((op) => isPositive(op.figure))).toBe(true);
+  });
+});
+
+describe('recutOf: offcuts of sticks', () => {
+  const framed: Case = {
+    ...ex5d,
+    hasLooseTop: true,
+    looseSide: l('3/16'),
+    hasBase: true,
+    hasEdging: true,
+    lip: l('5/32'),
+    stocks: { ...ex5d.stocks, base: 'u', edging: 'e' },
+  };
+  const worked = work(framed, [...sheets(), sheet('u', '1 17/32'), sheet('e', '11/16')]);
+  const finds = (role: string, length: string, width: string): boolean => {
+    const own = part(worked, role);
+    const offcut = { id: 'x', stock: own.stuff ?? '', length: l(length), width: l(width) };
+    const at = { ...rough, stick: () => true };
+    return (
+      recutOf(own, '1', { operations: [], rough: at, offcuts: [offcut], done: () => false }).offcuts
+        .length === 1
+    );
+  };
+
+  test('a stile finds one of its own length and width: nothing is over on a stick', () => {
+    expect(finds('stile', '60 1/8', '1 11/16')).toBe(true);
+    expect(finds('stile', '60 3/32', '1 11/16')).toBe(false);
+    expect(finds('stile', '60 1/8', '1 21/32')).toBe(false);
+  });
+
+  // short point 38 3/4, long point 40 1/8
+  test('Example 5 of sheets: a mitred strip wants its long point: 39 1/4 is too short', () => {
+    expect(finds('edgefront', '39 1/4', '3')).toBe(false);
+    expect(finds('edgefront', '40 3/32', '3')).toBe(false);
+    expect(finds('edgefront', '40 1/8', '3')).toBe(true);
   });
 });

@@ -81,8 +81,8 @@ describe('operationsOf: order on a piece', () => {
   };
 
   test.each([
-    ['EX 5a', ex5a],
-    ['EX 5d', ex5d],
+    ['the sample case', ex5a],
+    ['the sample case with a face frame', ex5d],
     ['two partitions and cleats', cleated],
   ])('%s: rip before length before grooves before rabbets and notches, in the order laid', (_, c) => {
     const { operations, byId } = made(c);
@@ -432,7 +432,7 @@ describe('operationsOf: work added by hand', () => {
   });
 });
 
-describe('EX 9a as the setups of real operations', () => {
+describe('Example 1 of setups, as the setups of real operations', () => {
   const { operations, byId } = made({ ...ex5a, inside: [] });
   const order = orderOf(operations);
   /** Runs of one machine in the carcass, before the dry-fit. */
@@ -470,7 +470,7 @@ describe('EX 9a as the setups of real operations', () => {
     expect(new Set(dadoed)).toEqual(new Set(['test', 'c1~left', 'c1~right', 'c1~bottom', 'c1~top']));
   });
 
-  test('a shelf as wide as the bottom, cut as built, takes its fence a second time: A, B, A is 3', () => {
+  test('a shelf as wide as the bottom, cut as built, takes its fence a second time: A, B, A is 3, as in Example 2 of setups', () => {
     const shelved = made({ ...ex5a, inside: ex5a.inside.filter((i) => i.kind === 'fixed') });
     const fence = shelved.byId.get('cut/c1~bottom/rip/1')?.setup.key;
     const runs = orderOf(shelved.operations).runs.filter((run) => run.setup === fence);

@@ -21,7 +21,7 @@ function order(steps: readonly Step[], effort?: number): Order {
 const setups = (o: Order): readonly string[] => o.runs.map((run) => run.setup);
 const laid = (o: Order): readonly string[] => o.runs.flatMap((run) => run.steps);
 
-/** EX 9a: two sides from one rip; bottom, top and partition from another; dadoes, then rabbets. */
+/** Example 1 of setups: two sides from one rip; bottom, top and partition from another; dadoes, then rabbets. */
 const cabinet: readonly Step[] = [
   ...['left', 'right'].flatMap((side) => [
     step(`rip ${side}`, 'saw', 'fence 17 1/2'),
@@ -38,7 +38,7 @@ const cabinet: readonly Step[] = [
 ];
 
 describe('orderSetups', () => {
-  test('EX 9a: 2 rips, 4 lengths, 1 stack and 1 fence are 8 setups', () => {
+  test('Example 1 of setups: 2 rips, 4 lengths, 1 stack and 1 fence are 8 setups', () => {
     const found = order(cabinet);
     expect(found.runs).toHaveLength(8);
     expect([found.leastRuns, found.leastBuilds, found.builds, found.proved]).toEqual([8, 4, 4, true]);
@@ -54,7 +54,7 @@ describe('orderSetups', () => {
     ]);
   });
 
-  test('EX 9a: A, B, A is 3 when a later A part waits on B for a measure as built', () => {
+  test('Example 2 of setups: A, B, A is 3 when a later A part waits on B for a measure as built', () => {
     const found = order([plain('a1', 'A'), plain('b', 'B', 'a1'), plain('a2', 'A', 'b')]);
     expect(setups(found)).toEqual(['A', 'B', 'A']);
     expect([found.builds, found.leastRuns, found.leastBuilds, found.proved]).toEqual([3, 3, 3, true]);

@@ -29,7 +29,7 @@ const w = (x: Length | undefined): string => (x ? writeLength(x) : '');
 describe('strips of one width', () => {
   const at = { across: n(48, 3, 8), trim: n(0, 3, 16), strip: n(17, 3, 4), kerf };
 
-  test('EX 8a: usable 48, two strips, offcut 12 1/4', () => {
+  test('Example 1 of sheets: usable 48, two strips, offcut 12 1/4', () => {
     const found = stripsOf(at);
     expect(found.ok && [w(found.value.usable), found.value.count, w(found.value.offcut)]).toEqual([
       '48',
@@ -38,7 +38,7 @@ describe('strips of one width', () => {
     ]);
   });
 
-  test('EX 8a: the last strip needs no kerf: three of 15 11/12 from 48, nothing over', () => {
+  test('Example 1 of sheets: the last strip needs no kerf: three of 15 11/12 from 48, nothing over', () => {
     const found = stripsOf({ across: n(48), trim: n(0), strip: n(15, 11, 12), kerf });
     expect(found.ok && [found.value.count, w(found.value.offcut)]).toEqual([3, '0']);
   });
@@ -52,6 +52,14 @@ describe('strips of one width', () => {
     expect(code({ trim: n(25) })).toBe('trim-eats-it');
     expect(code({ strip: n(49) })).toBe('wider-than-sheet');
     expect(code({ strip: n(0) })).toBe('no-width');
+  });
+
+  test('a trim below nothing is refused: it would make 50 of 48', () => {
+    const trim = subtract(n(0), n(1));
+    expect(stripsOf({ ...at, across: n(48), trim })).toEqual({
+      ok: false,
+      error: { code: 'trim-negative', trim },
+    });
   });
 
   test('as many strips as are said fit with their kerfs, and one more does not', () => {
@@ -73,7 +81,7 @@ describe('strips of one width', () => {
 });
 
 describe('the guide of a circular saw', () => {
-  test('EX 8b and 2j: a line at 17 3/4, shoe 1 7/16, kerf 5/64: on the waste at 19 17/64; shoe 5 1/32: on what is kept at 12 23/32', () => {
+  test('Example 2 of sheets: a line at 17 3/4, shoe 1 7/16, kerf 5/64: on the waste at 19 17/64; shoe 5 1/32: on what is kept at 12 23/32', () => {
     const shop = { shoeKeep: n(5, 1, 32), shoeWaste: n(1, 7, 16) };
     const found = guidePlaces(n(17, 3, 4), { keep: 'near', kerf: n(0, 5, 64), shop });
     expect([w(found.onKeep), w(found.onWaste)]).toEqual(['12 23/32', '19 17/64']);

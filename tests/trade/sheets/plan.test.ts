@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { add, inches, type Length, less, ratio, times } from '../../../src/length/length';
+import { add, inches, type Length, less, ratio, subtract, times } from '../../../src/length/length';
 import { writeLength } from '../../../src/length/write';
 import { liftable, liftedFirst, weightOf } from '../../../src/trade/sheets/carry';
 import { checkPool } from '../../../src/trade/sheets/check-pool';
@@ -69,7 +69,7 @@ function plan(given: Pool, kerf = eighth, effort = 40) {
 }
 
 describe('a plan', () => {
-  test('EX 8a: three strips of 15 11/12 from 48 fill the sheet with two kerfs and nothing over', () => {
+  test('Example 1 of sheets: three strips of 15 11/12 from 48 fill the sheet with two kerfs and nothing over', () => {
     const strips = ['1', '2', '3'].map((id) => piece(`s${id}`, n(96), n(15, 11, 12)));
     const { sheets, problem } = plan(pool(strips));
     expect(problem.grid.exact).toBe(true);
@@ -82,7 +82,7 @@ describe('a plan', () => {
     expect(plan(pool(strips)).sheets.length).toBe(2);
   });
 
-  test('EX 8a: two strips 17 3/4 of a sheet 48 3/8 trimmed 3/16 leave 12 1/4', () => {
+  test('Example 1 of sheets: two strips 17 3/4 of a sheet 48 3/8 trimmed 3/16 leave 12 1/4', () => {
     const own = pool([piece('l', n(95), n(17, 3, 4)), piece('r', n(95), n(17, 3, 4))], {
       stocks: [sheet({ wide: n(48, 3, 8), trim: n(0, 3, 16) })],
     });
@@ -107,7 +107,7 @@ describe('a plan', () => {
     expect(loose && loose.tree.is === 'cut' && loose.tree.near.is).toBe('waste');
   });
 
-  test('EX 8c: sticks of 96 give the frame out of 3, proved; trimmed 1/2 at each end out of 4', () => {
+  test('Example 3 of sheets: sticks of 96 give the frame out of 3, proved; trimmed 1/2 at each end out of 4', () => {
     const long = { stiles: n(60, 1, 8), middle: n(56, 1, 2), rails: n(35, 3, 8), short: n(17) };
     const wide = n(2);
     const frame = [
@@ -456,6 +456,13 @@ describe('what keeps a stock from being laid out', () => {
     expect(codes(pool([tall]))).toEqual(['grain-forbids']);
     expect(codes(pool([{ ...tall, lies: 'free' }]))).toEqual([]);
     expect(codes(pool([tall], { stocks: [sheet({ grain: 'none' })] }))).toEqual([]);
+  });
+
+  test('a trim below nothing would make the sheet larger than it is: refused', () => {
+    const trim = subtract(n(0), n(1));
+    expect(checkPool(pool([piece('p', n(97), n(10))], { stocks: [sheet({ trim })] }), eighth)).toEqual([
+      { code: 'trim-negative', stock: 'a', trim },
+    ]);
   });
 
   test('trims that eat the sheet are said once, before anything else', () => {

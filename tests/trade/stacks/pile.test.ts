@@ -12,7 +12,7 @@ const pile = (gap: string, tol: string, from = shims) => {
 };
 
 describe('pileFor', () => {
-  test('EX 3b: 19/64 within .020 takes 1/4 and 1/32, short by 1/64', () => {
+  test('Example 4 of stacks: 19/64 within .020 takes 1/4 and 1/32, short by 1/64', () => {
     expect(pile('19/64', '.020')).toEqual(['1 × 1/4 + 1 × 1/32', '9/32', '1/64', true, 2]);
   });
 

@@ -13,7 +13,7 @@ const on = (...pieces: readonly (readonly [number, string, Piece['kind']])[]) =>
 };
 
 describe('spreadShims', () => {
-  test('the shims of EX 3a each have a gap of their own', () => {
+  test('Example 8 of stacks: the three shims each have a gap of their own', () => {
     expect(
       on(
         [3, '1/8', 'chipper'],
@@ -25,7 +25,7 @@ describe('spreadShims', () => {
     ).toEqual({ order: 'outer 0.012 0.125 0.01 0.125 0.005 0.125 0.0625 outer', ridges: [] });
   });
 
-  test('more than .020 where there are too few gaps is named by its gap', () => {
+  test('Example 8 of stacks: more than .020 where there are too few gaps is named by its gap', () => {
     expect(on([1, '1/16', 'chipper'], [2, '.020', 'shim'], [1, '.005', 'shim'])).toEqual({
       order: 'outer 0.02 0.005 0.0625 0.02 outer',
       ridges: ['1: 0.025'],

@@ -48,7 +48,7 @@ function everySet(pieces: readonly Piece[], base: Length): readonly Set[] {
   );
 }
 
-/** B′ 6, written out as a ranking of one set against another. */
+/** Which stack is the better, written out as a ranking of one set against another. */
 function ranking(pieces: readonly Piece[], want: Length, first: 'pieces' | 'error') {
   const count = (s: Set) => s.counts.reduce((a, b) => a + b, 0);
   const shims = (s: Set) =>

@@ -32,10 +32,17 @@ const value = <T>(found: Result<T, { readonly code: string }>): T => {
 
 describe('stackFor', () => {
   test.each([
-    ['.7145', '3 × 0.125, 1 × 0.0625, 1 × 0.012, 1 × 0.01, 1 × 0.005', '.7145', '0', 7],
-    ['.7265', '3 × 0.125, 1 × 0.0625, 2 × 0.02', '.7275', '.001', 6],
-    ['.3585', '1 × 0.0625, 2 × 0.02, 1 × 0.005', '.3575', '-.001', 4],
-  ])('EX 3a: %s is the outers and %s', (want, chosen, width, error, pieces) => {
+    [
+      'Example 1 of stacks',
+      '.7145',
+      '3 × 0.125, 1 × 0.0625, 1 × 0.012, 1 × 0.01, 1 × 0.005',
+      '.7145',
+      '0',
+      7,
+    ],
+    ['Example 2 of stacks', '.7265', '3 × 0.125, 1 × 0.0625, 2 × 0.02', '.7275', '.001', 6],
+    ['Example 3 of stacks', '.3585', '1 × 0.0625, 2 × 0.02, 1 × 0.005', '.3575', '-.001', 4],
+  ])('%s: %s is the outers and %s', (_, want, chosen, width, error, pieces) => {
     const { fewest, note } = value(stackFor(testSet, l(want)));
     expect(made(fewest)).toBe(chosen);
     expect(fewest.width.equals(l(width))).toBe(true);
@@ -44,7 +51,7 @@ describe('stackFor', () => {
     expect(note).toBeUndefined();
   });
 
-  test('shows the closest beside the fewest only when it is nearer', () => {
+  test('Example 2 of stacks: shows the closest beside the fewest only when it is nearer', () => {
     expect(value(stackFor(testSet, l('.7145'))).closest).toBeUndefined();
     // .7265 - .6875 = .039, which takes four shims: .020 + .010 + .005 + .004.
     const { closest } = value(stackFor(testSet, l('.7265')));
@@ -55,7 +62,7 @@ describe('stackFor', () => {
     ]);
   });
 
-  test('a stack of two pieces is found where taking the largest first needs three', () => {
+  test('Example 9 of stacks: a stack of two pieces is found where taking the largest first needs three', () => {
     const stock = box(piece('.010', 1), piece('.008', 2), piece('.006', 1));
     expect(made(value(stackFor(stock, l('.266'), margin('0', '0'))).fewest)).toBe('1 × 0.01, 1 × 0.006');
     const greedyMisses = box(piece('.010', 1), piece('.008', 2), piece('.003', 2));
@@ -163,7 +170,7 @@ describe('where there is no stack', () => {
     expect(refused(stock, '.239').code).toBe('single-blade');
   });
 
-  test('the nearest below is short by so much, and one piece of that size puts it right', () => {
+  test('Example 10 of stacks: the nearest below is short by so much, and one piece of that size puts it right', () => {
     const stock = box(piece('1/8', 1, 'chipper'), piece('.020', 1));
     const found = refused(stock, '.4');
     if (found.code !== 'none-fits') throw new Error(found.code);
@@ -184,7 +191,7 @@ describe('where there is no stack', () => {
     expect([made(found.fix.to), said(found.fix.piece)]).toEqual(['1 × 0.125', '0.016']);
   });
 
-  test('what the arbor carries is the limit, to the thousandth', () => {
+  test('Example 11 of stacks: what the arbor carries is the limit, to the thousandth', () => {
     const stock = { ...testSet, pieces: [piece('1/8', 6, 'chipper'), piece('1/16', 2, 'chipper')] };
     expect(value(stackFor(stock, l('13/16'))).fewest.pieces).toBe(5);
     const over = refused(stock, '7/8');

@@ -14,7 +14,7 @@ const put = (cut: TestCut, want: string, got: string) => {
 };
 
 describe('correct', () => {
-  test('EX 3b: a tongue of 27/64 for 13/32, turned face for face, wants 1/128 more taken', () => {
+  test('Example 5 of stacks: a tongue of 27/64 for 13/32, turned face for face, wants 1/128 more taken', () => {
     expect(put('wood-both-sides', '13/32', '27/64')).toEqual(['-1/128', '1/128', 'take-more']);
   });
 
@@ -83,7 +83,7 @@ describe('learnCorrection', () => {
   if (!built.ok) throw new Error(built.error.code);
   const stack = built.value.fewest;
 
-  test('a set that cuts .7165 from .7145 cuts +.002, and the next stack cuts what is wanted', () => {
+  test('Example 7 of stacks: a set that cuts .7165 from .7145 cuts +.002, and the next stack cuts what is wanted', () => {
     const learned = learnCorrection(stack, l('.7165'));
     if (!learned.ok) throw new Error(learned.error.code);
     expect(learned.value.equals(l('.002'))).toBe(true);

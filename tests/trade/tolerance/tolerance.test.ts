@@ -7,6 +7,11 @@ import { runs } from '../../runs';
 
 const thousandths = (...n: bigint[]) => n.map((k) => inches(k, 1000n));
 
+test('tapeError: a reach below nothing is a mistake in the program', () => {
+  expect(() => tapeError('II', inches(-1n), false)).toThrow(RangeError);
+  expect(tapeError('II', inches(0n), false).equals(fromMillimetres(3n, 10n))).toBe(true);
+});
+
 describe('stackUp', () => {
   test('of nothing is nothing', () => {
     const { worst, likely } = stackUp([]);

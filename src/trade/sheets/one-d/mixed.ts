@@ -1,3 +1,4 @@
+import { perHold, shareUp } from '../share';
 import type { OneD } from './kinds';
 
 /** Sticks of several lengths: what one costs, > 0, and how many there are, any number when absent. Pieces as in `OneD`. */
@@ -34,22 +35,25 @@ const stepsAtMost = 1_000_000;
 
 const sizeAt = ({ mix }: Hunt, k: number): number => mix.items[k]?.size ?? 0;
 
-/** What the rest costs at least: its length out of the cheapest sticks still there, cut as if it could be poured. */
+/**
+ * What the rest costs at least, a whole number: its length out of the cheapest sticks still there, cut as if it could be
+ * poured. Costs are whole, so the last share counts up to the next whole number.
+ */
 function restCost(h: Hunt): number {
   let sum = h.left.reduce((s, n, k) => s + n * sizeAt(h, k), 0);
   let cost = 0;
   for (const kind of h.cheapest) {
     const { capacity = 1, cost: each = 0 } = h.mix.sticks[kind] ?? {};
-    const take = Math.min(sum, (h.stock[kind] ?? 0) * capacity);
-    cost += (take / capacity) * each;
-    sum -= take;
-    if (sum <= 0) return cost;
+    const count = h.stock[kind] ?? 0;
+    if (count * capacity >= sum) return cost + shareUp(each, { part: sum, whole: capacity });
+    cost += count * each;
+    sum -= count * capacity;
   }
-  return Number.POSITIVE_INFINITY;
+  return sum > 0 ? Number.POSITIVE_INFINITY : cost;
 }
 
-/** Costs are whole: one less than the best is the most that is still of use. */
-const isHopeless = (h: Hunt): boolean => h.cost + restCost(h) > h.least - 1 + 1e-6;
+/** Nothing that costs less than the best can come of it: whole numbers on both sides. */
+const isHopeless = (h: Hunt): boolean => h.cost + restCost(h) >= h.least;
 
 type Part = {
   readonly kind: number;
@@ -99,21 +103,37 @@ function next(h: Hunt): void {
   }
 }
 
+const isWhole = (n: number): boolean => Number.isSafeInteger(n) && n > 0;
+
+/** Whether every sum of the search is exact: only then may it prove anything. */
+function addsUp({ sticks, items }: Mix): boolean {
+  const pieces = items.reduce((n, i) => n + i.count, 0);
+  const length = items.reduce((s, i) => s + i.size * i.count, 0);
+  const dearest = Math.max(0, ...sticks.map((s) => s.cost));
+  return (
+    sticks.every((s) => isWhole(s.cost) && isWhole(s.capacity)) &&
+    Number.isSafeInteger(length) &&
+    Number.isSafeInteger(2 * (pieces + 1) * dearest)
+  );
+}
+
 /**
- * Tries every way to cut a few pieces, a dozen or so, from sticks of several lengths.
+ * Tries every way to cut a few pieces, a dozen or so, from sticks of several lengths. What it proves rests on whole
+ * numbers alone: costs, lengths and bounds.
  *
- * @param mix whole numbers, kerf included; costs whole, > 0
+ * @param mix whole numbers, kerf included; costs whole, > 0; where they do not add up exactly nothing is `whole`
  * @param most a cost that can be had already: only what costs less is looked for
  * @example exactMixed({ sticks: [{ capacity: 5, cost: 1 }], items: [{ size: 5, count: 1 }] }).cost // 1
  */
 export function exactMixed(mix: Mix, most = Number.POSITIVE_INFINITY): MixedFound {
-  const each = (kind: number): number => {
-    const { cost = 1, capacity = 1 } = mix.sticks[kind] ?? {};
-    return cost / capacity;
-  };
+  if (!addsUp(mix)) return { sticks: undefined, cost: most, whole: false };
+  const holder = (kind: number) => ({
+    holds: mix.sticks[kind]?.capacity ?? 1,
+    cost: mix.sticks[kind]?.cost ?? 1,
+  });
   const h: Hunt = {
     mix,
-    cheapest: [...mix.sticks.keys()].sort((a, b) => each(a) - each(b)),
+    cheapest: [...mix.sticks.keys()].sort((a, b) => perHold(holder(a), holder(b))),
     stock: mix.sticks.map((s) => s.count ?? Number.POSITIVE_INFINITY),
     left: mix.items.map((i) => i.count),
     now: [],

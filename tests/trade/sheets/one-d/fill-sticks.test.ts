@@ -7,7 +7,7 @@ import { relaxation } from '../../../../src/trade/sheets/one-d/relax';
 import { runs } from '../../../runs';
 import { fewest, run } from './verify';
 
-// trade.md EX 8c in eighths of an inch, kerf 1/8 added to each part and to the stick.
+// Example 3 of sheets in eighths of an inch, kerf 1/8 added to each part and to the stick.
 const parts8c = [
   { size: 482, count: 2 },
   { size: 453, count: 1 },
@@ -47,12 +47,12 @@ const larger = fc
   .map(({ capacity, parts }): OneD => ({ capacity, items: parts.map(([size, count]) => ({ size, count })) }));
 
 describe('fillSticks', () => {
-  test('EX 8c takes 3 sticks of 96, which is the bound', () => {
+  test('Example 3 of sheets takes 3 sticks of 96, which is the bound', () => {
     const { sticks, bound, proved } = run(stick8c, { seed: 1, effort: 50 });
     expect([sticks.length, bound, proved, lowerBound(stick8c)]).toEqual([3, 3, true, 3]);
   });
 
-  test('EX 8c with 1/2 off each end takes 4, though the length alone would say 3', () => {
+  test('Example 3 of sheets with 1/2 off each end takes 4, though the length alone would say 3', () => {
     const { sticks, bound, proved } = run(trimmed8c, { seed: 1, effort: 50 });
     const sum = parts8c.reduce((s, { size, count }) => s + size * count, 0);
     expect(Math.ceil(sum / trimmed8c.capacity)).toBe(3);

@@ -68,7 +68,7 @@ const mixes = fc
   .filter(({ items }) => items.reduce((s, i) => s + i.count, 0) <= 7);
 
 describe('a few pieces from sticks of several lengths', () => {
-  test('an offcut that costs next to nothing is used up before a stick', () => {
+  test('Example 7 of sheets: an offcut that costs next to nothing is used up before a stick', () => {
     const mix = {
       sticks: [
         { capacity: 100, cost: 1000 },
@@ -92,6 +92,30 @@ describe('a few pieces from sticks of several lengths', () => {
       }),
       { numRuns: runs(150) },
     );
+  });
+
+  // 44/5 of 3,000,000,000 is 26,400,000,000; worked in floats it comes out a hair more
+  test('a hair a float is off does not hide what costs one less', () => {
+    const mix = {
+      sticks: [
+        { capacity: 5, cost: 3_000_000_001 },
+        { capacity: 5, cost: 3_000_000_000 },
+        { capacity: 44, cost: 26_400_000_000 },
+      ],
+      items: [
+        { size: 5, count: 1 },
+        { size: 44, count: 1 },
+      ],
+    };
+    expect(exactMixed(mix)).toMatchObject({ cost: 29_400_000_000, whole: true });
+  });
+
+  test('costs beyond what adds up exactly are never called looked through', () => {
+    const mix = { sticks: [{ capacity: 5, cost: 2 ** 52 }], items: [{ size: 5, count: 3 }] };
+    expect(exactMixed(mix)).toMatchObject({ whole: false });
+    expect(exactMixed({ sticks: [{ capacity: 5, cost: 0.5 }], items: mix.items })).toMatchObject({
+      whole: false,
+    });
   });
 
   test('nothing dearer than what can be had already is looked for', () => {

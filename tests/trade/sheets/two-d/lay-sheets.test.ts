@@ -31,8 +31,8 @@ function piecesIn(tree: Tree): number {
 }
 
 describe('worked examples', () => {
-  // EX 8a in sixteenths: sheet 48 3/8 less trims of 3/16 is 48; strips 17 3/4; kerf 1/8, added to both.
-  test('EX 8a: two strips of 17 3/4 come from a sheet of 48, 12 1/4 is left', () => {
+  // Example 1 of sheets in sixteenths: sheet 48 3/8 less trims of 3/16 is 48; strips 17 3/4; kerf 1/8, added to both.
+  test('Example 1 of sheets: two strips of 17 3/4 come from a sheet of 48, 12 1/4 is left', () => {
     const sheets = [{ w: 96 * 16 + 2, h: 48 * 16 + 2, cost: 1 }];
     const strip = { w: 96 * 16 + 2, h: 17.75 * 16 + 2, turn: false };
     const two = laid({ sheets, pieces: [{ ...strip, count: 2 }] });
@@ -42,8 +42,8 @@ describe('worked examples', () => {
     expect(laid({ sheets, pieces: [{ ...strip, count: 3 }] }).cost).toBe(2);
   });
 
-  // EX 8a: 15 11/12 in 24ths is 382, a kerf of 1/8 is 3, 48 is 1152.
-  test('EX 8a: three strips of 15 11/12 come from 48 with two kerfs and nothing over', () => {
+  // Example 1 of sheets: 15 11/12 in 24ths is 382, a kerf of 1/8 is 3, 48 is 1152.
+  test('Example 1 of sheets: three strips of 15 11/12 come from 48 with two kerfs and nothing over', () => {
     const sheets = [{ w: 2307, h: 1152 + 3, cost: 1 }];
     const three = laid({ sheets, pieces: [{ w: 2307, h: 382 + 3, count: 3, turn: false }] });
     expect([three.cost, three.proved, measuresOf(three.sheets)]).toEqual([

@@ -1,0 +1,46 @@
+import type { Length } from '../../length/length';
+import { assertNever } from '../../length/result';
+import { writeLength as w } from '../../length/write';
+import type { FitError } from '../../trade/grooves/fit';
+import type { Web } from '../../trade/grooves/lands';
+import type { Layout } from '../../trade/grooves/lay-out';
+import type { TrayError } from '../../trade/grooves/tray';
+import { callGroove } from './words';
+
+/** The thinnest wood a layout leaves. @example 'The grooves leave 17/32 of 23/32.' */
+export function webText(
+  found: Web,
+  { layout, thickness }: { readonly layout: Layout; readonly thickness: Length },
+): string {
+  if (found.b === undefined) return `Behind the deepest groove ${w(found.web)} of ${w(thickness)} is left.`;
+  const [a, b] = [callGroove(layout, found.a), callGroove(layout, found.b)];
+  return `Between ${a} and ${b} on the other face ${w(found.web)} of ${w(thickness)} is left.`;
+}
+
+/** What keeps a tray from being made for its grooves. */
+export function trayErrorText(error: TrayError): string {
+  switch (error.code) {
+    case 'no-width':
+      return `The slack takes ${w(error.by)} more than there is.`;
+    case 'slack-negative':
+      return `Slack ${w(error.by)} under nothing would have the tray stick. Nothing or more.`;
+    case 'bow-negative':
+      return `A bow is nothing or more: sides that come in by ${w(error.by)} make the opening less.`;
+    default:
+      return assertNever(error);
+  }
+}
+
+/** What keeps a groove from being fitted to a sheet. */
+export function fitErrorText(error: FitError): string {
+  switch (error.code) {
+    case 'no-readings':
+      return 'Put calipers on the sheet you will cut, near two corners and the middle, and give each reading.';
+    case 'not-positive':
+      return 'A thickness is more than nothing.';
+    case 'clearance-negative':
+      return `The groove would be ${w(error.by)} narrower than the sheet. A clearance is nothing or more.`;
+    default:
+      return assertNever(error);
+  }
+}
