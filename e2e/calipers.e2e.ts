@@ -119,7 +119,7 @@ test('in a typed sum a reading stands with its unit, and Enter reckons nothing',
   await field.fill('');
   await page.keyboard.type('5/8', { delay: 130 });
   await page.keyboard.press('Enter');
-  await expect(page.locator('.roll')).toBeVisible();
+  await expect(page.locator('.strip')).toBeVisible();
 });
 
 test('with no blank open a reading does nothing but say so, even on a button in focus', async ({ page }) => {

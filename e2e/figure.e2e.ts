@@ -57,7 +57,7 @@ test('a named line is used, changed, and what is built on it follows, over a res
   await page.getByRole('dialog').getByRole('button', { name: 'Inside width' }).click();
   await keys(page, ['divided by', '2', 'equals']);
   await expect(page.locator(answer).first()).toHaveText('13 and 13/16 inches');
-  await page.getByRole('button', { name: 'Roll' }).click();
+  await page.getByRole('button', { name: 'Strip' }).click();
   await page
     .getByRole('button', { name: /Inside width/ })
     .first()
@@ -67,7 +67,7 @@ test('a named line is used, changed, and what is built on it follows, over a res
   await keys(page, ['plus', '1', 'equals']);
   await keptLines(page, ['27 5/8 + 1', '#1 ÷ 2']);
   await page.reload();
-  await page.getByRole('button', { name: 'Roll' }).click();
+  await page.getByRole('button', { name: 'Strip' }).click();
   await expect(page.locator('.rl').nth(1)).toContainText('14 and 5/16 inches');
   await page.getByRole('button', { name: 'Add the lot' }).click();
   await expect(page.locator('.rl').nth(2)).toContainText('42 and 15/16 inches');
@@ -83,7 +83,7 @@ test('a typed line is read back before it counts', async ({ page }) => {
   await expect(page.getByText(/two fractions in a row/)).toBeVisible();
   await page.getByLabel('Type it as you would write it').fill('0.7085');
   await page.keyboard.press('Enter');
-  await expect(page.locator('.roll')).toBeVisible();
+  await expect(page.locator('.strip')).toBeVisible();
 });
 
 test('keys work from a desk keyboard', async ({ page }) => {

@@ -29,7 +29,7 @@ export const noLines: Lookup = (id) => err({ code: 'unknown-line', id });
  * Works a sum out, exactly. length ± length = length; length ×÷ number = length; length ÷ length = number;
  * length × length = area, which is not a mark.
  *
- * @param lookup what a roll line comes to
+ * @param lookup what a line of the strip comes to
  * @example evaluate(expr, noLines)
  */
 export function evaluate(expr: Expr, lookup: Lookup): Result<Quantity, ReckonError> {

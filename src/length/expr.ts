@@ -26,7 +26,7 @@ const strength = (op: Op): number => (op === '+' || op === '−' ? 1 : 2);
 /** A bare number, as it would be typed without a unit or fraction. */
 export const isBare = (text: string): boolean => /^(\d+[.,]?\d*|[.,]\d+)$/.test(text);
 
-/** What kind a sum comes to by its signs alone; a roll line is taken for a length. */
+/** What kind a sum comes to by its signs alone; a line of the strip is taken for a length. */
 function kindOf(expr: Expr): 'length' | 'number' | 'area' {
   switch (expr.is) {
     case 'count':
@@ -89,7 +89,7 @@ function wrapped(expr: Expr, bracketed: boolean): readonly Token[] {
 
 /**
  * The sum as one line of text; `parseLine` reads it back to the same sum. A count that a bare number would not be
- * read as ends in `c`, a roll line is `#` and its id.
+ * read as ends in `c`, a line of the strip is `#` and its id.
  *
  * @example writeExpr(expr) // (27 5/8 − 47/64) ÷ 2
  */
@@ -125,7 +125,7 @@ export function readsAsCount(text: string, previous: Token | undefined): boolean
   return previous.text === '×' || (previous.text === '÷' && /^\d+$/.test(text));
 }
 
-/** Ids of the roll lines a sum is built on. */
+/** Ids of the lines of the strip a sum is built on. */
 export function linesIn(expr: Expr): readonly string[] {
   return tokensOf(expr).flatMap((t) => (t.is === 'line' ? [t.id] : []));
 }

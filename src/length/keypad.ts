@@ -23,7 +23,7 @@ export type Keypad = {
   /** Outermost bracket first; always at least one. */
   readonly frames: readonly Frame[];
   readonly slot: Slot;
-  /** A roll line standing where a figure would. */
+  /** A line of the strip standing where a figure would. */
   readonly line?: string;
   /** After equals: the sum stands finished. */
   readonly done: boolean;

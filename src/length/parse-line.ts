@@ -12,7 +12,7 @@ export type ParseError =
     }
   | { readonly code: 'bad-figure'; readonly at: number; readonly error: ReadError };
 
-/** Room for a strip of two hundred roll lines added up. */
+/** Room for a strip of two hundred lines added up. */
 const longest = 4000;
 const deepest = 30;
 

@@ -9,7 +9,7 @@ const cautions: Record<Machine, string> = {
     'Clamp guide and work. Feed so the bit draws into the guide. No light pass on the climbing side. Bit stopped before lifting.',
   saw: 'Both halves held up so the kerf cannot close. Depth set to the groove, never deeper. Cord and hands behind.',
   spacers: 'Spacers lie flat on a clean stop. Work tight to the fence, hands outside the line.',
-  index: 'These lines belong to one stack. Long work held level, hands outside the line.',
+  index: 'These pencil marks belong to one stack. Long work held level, hands outside the line.',
 };
 
 export const cautionFor = (machine: Machine): string => cautions[machine];

@@ -1,11 +1,11 @@
 import { inches, type Length } from '../length/length';
 import { fromStored, toStored } from '../length/stored';
-import { type Piece, type StackStock, usualStack } from '../trade/stacks/pieces';
+import type { Piece, StackBox } from '../trade/stacks/pieces';
 import type { Json } from './entry';
 
 /** What lies in the shop's drawers, kept once for every job. Inches. */
 export type ShopLists = {
-  readonly stack: StackStock;
+  readonly stack: StackBox;
   readonly shims: readonly Piece[];
   /** Lengths of the screws on the shelf. */
   readonly screws: readonly Length[];
@@ -14,15 +14,10 @@ export type ShopLists = {
 const sizes = (list: readonly (readonly [bigint, bigint])[]): readonly Length[] =>
   list.map(([n, d]) => inches(n, d));
 
-/** Until the shop says otherwise. Common practice, no source. */
+/** Until the shop says otherwise: no set and no shims, which are asked for, and screws of the usual lengths. Common practice, no source. */
 export const usualLists: ShopLists = {
-  stack: usualStack,
-  shims: sizes([
-    [1n, 4n],
-    [1n, 8n],
-    [1n, 16n],
-    [1n, 32n],
-  ]).map((size) => ({ size, count: 2, kind: 'shim' })),
+  stack: { pieces: [] },
+  shims: [],
   screws: sizes([
     [3n, 4n],
     [1n, 1n],
@@ -59,12 +54,13 @@ function piece(json: Json): Piece | undefined {
 export function readLists(json: Json | undefined): ShopLists {
   if (!isRead(json)) return usualLists;
   const stack = isRead(json.stack) ? json.stack : {};
+  const outer = length(stack.outer);
   const arbor = length(stack.arbor);
   const correction = length(stack.correction);
   return {
     stack: {
-      outer: length(stack.outer) ?? usualStack.outer,
-      pieces: list(stack.pieces, piece) ?? usualStack.pieces,
+      ...(outer ? { outer } : {}),
+      pieces: list(stack.pieces, piece) ?? [],
       ...(arbor ? { arbor } : {}),
       ...(correction ? { correction } : {}),
     },
@@ -78,7 +74,7 @@ const written = (p: Piece): Json => ({ size: toStored(p.size), count: p.count, k
 /** The lists as kept: lengths exact, as text. */
 export const writeLists = ({ stack, shims, screws }: ShopLists): Json => ({
   stack: {
-    outer: toStored(stack.outer),
+    ...(stack.outer ? { outer: toStored(stack.outer) } : {}),
     pieces: stack.pieces.map(written),
     ...(stack.arbor ? { arbor: toStored(stack.arbor) } : {}),
     ...(stack.correction ? { correction: toStored(stack.correction) } : {}),

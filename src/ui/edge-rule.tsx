@@ -15,7 +15,7 @@ const all = Array.from({ length: 15 }, (_, k) => k + 1);
 /** One inch of a steel rule along the edge of the screen: each graduation runs into the key of its own fraction. */
 export function EdgeRule({ tape, chosen, foot, onFraction }: EdgeRuleProps) {
   return (
-    <div class="strip" role="group" aria-label="Fraction of an inch">
+    <div class="edgerule" role="group" aria-label="Fraction of an inch">
       <Graduations tape={tape} />
       {foot && <Foot at={foot} />}
       <span class="end t" aria-hidden="true">
@@ -34,7 +34,7 @@ export function EdgeRule({ tape, chosen, foot, onFraction }: EdgeRuleProps) {
 /** Arrow keys walk the rule: the next fraction up or down takes the focus. */
 export function walkRule(event: KeyboardEvent): boolean {
   const by = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : 0;
-  const keys = [...document.querySelectorAll<HTMLButtonElement>('.strip button')];
+  const keys = [...document.querySelectorAll<HTMLButtonElement>('.edgerule button')];
   if (by === 0 || keys.length === 0) return false;
   const last = keys.length - 1;
   const at = (keys as readonly (Element | null)[]).indexOf(document.activeElement);

@@ -116,7 +116,7 @@ describe('countAndLeft', () => {
   test('nothing goes into it no times', () => expect(countAndLeft(l('48'), l('0'))).toBeUndefined());
 });
 
-describe('roll lines in a sum', () => {
+describe('lines of the strip in a sum', () => {
   const nine = () => ({ ok: true, value: { kind: 'length', value: l('9') } }) as const;
 
   test.each(['a', '12', 'a1x2', 'xx3', 'q_7', 'mm', 'c'])('#%s is one line whatever its letters', (id) => {

@@ -130,7 +130,7 @@ describe('lineValue', () => {
 });
 
 describe('builtOn', () => {
-  test('goes through lines, backwards and forwards in the roll', () => {
+  test('goes through lines, backwards and forwards in the strip', () => {
     const lines = [
       { id: 'a', name: '', text: '#c + 1' },
       { id: 'b', name: '', text: '4' },
@@ -141,7 +141,7 @@ describe('builtOn', () => {
   });
 });
 
-describe('the roll', () => {
+describe('the strip', () => {
   test('a line struck out leaves those built on it asking for it, and undo brings it back', () => {
     const struck = dropLine(twoLines, idOf(twoLines, 0));
     expect(value(struck, 0)).toBe('unknown-line');
@@ -192,7 +192,7 @@ describe('the roll', () => {
 describe('useFigure', () => {
   const sheet = (state: FigureState) => useFigure(state, 'Sheet A', inches(23n, 32n), '1/64').state;
 
-  test('a measured sheet is a named line of the roll, there once however often it is used', () => {
+  test('a measured sheet is a named line of the strip, there once however often it is used', () => {
     const once = press(sheet(press(emptyFigure, d(9), op('−'))), op('−'));
     const state = press(sheet(once), equals);
     expect(state.lines.map((l) => l.name)).toEqual(['Sheet A', '']);

@@ -189,11 +189,11 @@ describe('newsOf', () => {
     expect(waysToTake(news, 'theirs').shop).toEqual({ block: inches(7n, 64n), kerf: inches(3n, 32n) });
   });
 
-  test('a roll of Figure fills an empty one and never writes over another', () => {
-    const roll = { ...whole, likes: { figure: { lines: 1 } } };
-    expect(newsOf(roll, [], here).lacking).toContain('figure');
+  test('a strip of Figure fills an empty one and never writes over another', () => {
+    const strip = { ...whole, likes: { figure: { lines: 1 } } };
+    expect(newsOf(strip, [], here).lacking).toContain('figure');
     const ours = { shop: {}, likes: { figure: { lines: 2 } } };
-    const news = newsOf(roll, [], ours);
+    const news = newsOf(strip, [], ours);
     expect(news.places).toEqual([]);
     expect(waysToTake(news, 'theirs').likes).toEqual({});
   });

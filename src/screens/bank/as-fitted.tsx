@@ -11,10 +11,11 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { askShims } from '../stack/words';
 import { goesChoices } from './asks';
 import { plannedReach, readingOf, type Taken, takenOff, takenUp } from './column-of';
 import { pileText, sidesText } from './gap-words';
-import { pileBefore } from './piles';
+import { noShims, pileBefore } from './piles';
 import { w } from './words';
 
 type FittedProps = {
@@ -166,7 +167,8 @@ function isFresh(bank: Bank, column: number, no: number): boolean {
 
 function Piles({ bench, bank, column, no }: FittedProps & { readonly no: number }) {
   const piles = pileBefore(bench, bank, column, no);
-  return piles ? <>. Shims before it: {pileText(piles)}</> : null;
+  if (!piles) return noShims(bench) ? askShims.beside : null;
+  return <>. Shims before it: {pileText(piles)}</>;
 }
 
 const refusals = {

@@ -23,6 +23,9 @@ export function gapBefore(bank: Bank, column: WorkedColumn, no: number) {
   return { left: at('left'), right: at('right') };
 }
 
+/** Whether no shims are written down yet, so that no pile can be named. */
+export const noShims = (bench: Bench): boolean => listsOf(bench).shims.length === 0;
+
 /** The piles of shims for that gap, from the shims really in the drawer. */
 export function pileBefore(bench: Bench, bank: Bank, column: WorkedColumn, no: number): Piles | undefined {
   const gap = gapBefore(bank, column, no);

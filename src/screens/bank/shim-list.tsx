@@ -4,6 +4,7 @@ import { shimSchedule } from '../../trade/fronts/shims';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import type { Bench } from '../bench';
 import { listsOf } from '../shop-lists';
+import { askShims } from '../stack/words';
 import { pileOf, sidesText } from './gap-words';
 import { tol } from './piles';
 
@@ -12,15 +13,16 @@ type ShimProps = { readonly bench: Bench; readonly column: WorkedColumn; readonl
 /** The gap over every front and under the last, at both sides, with the pile of shims for it out of the drawer. */
 export function ShimList({ bench, column, tape }: ShimProps) {
   const gaps = gapsOf(column).filter(({ left, right }) => !isNegative(left) && !isNegative(right));
-  const piles = shimSchedule(gaps, { shims: listsOf(bench).shims, tol });
+  const { shims } = listsOf(bench);
+  const piles = shimSchedule(gaps, { shims, tol });
   return (
     <section aria-label="Shims, gap by gap">
       <h2 class="sec pad-x">Shims, gap by gap</h2>
       <ul class="marklist pad-x">
         {piles.map(({ gap, left, right }, k) => {
           const own = gaps[k];
-          if (!own || !left.ok) return null;
-          const apart = right?.ok && pileOf(right.value) !== pileOf(left.value);
+          if (!own || (!left.ok && left.error.code !== 'no-pieces')) return null;
+          const apart = left.ok && right?.ok && pileOf(right.value) !== pileOf(left.value);
           return (
             <li key={gap}>
               <span>
@@ -29,7 +31,7 @@ export function ShimList({ bench, column, tape }: ShimProps) {
               </span>
               <b class="piles">
                 {apart && 'left '}
-                {pileOf(left.value)}
+                {left.ok && pileOf(left.value)}
                 {apart && right.ok && (
                   <>
                     <br />
@@ -41,9 +43,18 @@ export function ShimList({ bench, column, tape }: ShimProps) {
           );
         })}
       </ul>
-      <p class="note pad-x">
-        Fronts go on one after another, so the shims come back. What is in the drawer: Shop figures.
-      </p>
+      {shims.length === 0 ? (
+        <p class="note pad-x">
+          {askShims.how}
+          <a class="btn quiet" href="#/shims">
+            {askShims.link}
+          </a>
+        </p>
+      ) : (
+        <p class="note pad-x">
+          Fronts go on one after another, so the shims come back. What is in the drawer: Shop figures.
+        </p>
+      )}
     </section>
   );
 }

@@ -20,9 +20,10 @@ import type { WorkedFronts } from '../../trade/fronts/worked';
 import { opId } from '../../trade/setups/operation';
 import type { BankPlan } from '../bank-plan';
 import type { Bench } from '../bench';
+import { askShims } from '../stack/words';
 import { plannedReach } from './column-of';
 import { pileText, sidesText } from './gap-words';
-import { gapBefore, pileBefore } from './piles';
+import { gapBefore, noShims, pileBefore } from './piles';
 import { standText, w } from './words';
 
 /** What is done one number at a time. */
@@ -89,7 +90,7 @@ function fitting(bench: Bench, { bank, columns }: WorkedFronts, tape: Tape): rea
         title: `Front ${no}${where}, ${edge} edge`,
         figure: mark.value,
         rest: mark.rest,
-        says: `From the ${end} of the opening${sides}. ${gapSays(gap, tape)}${piles ? `: shims ${pileText(piles)}` : ''}.`,
+        says: `From the ${end} of the opening${sides}. ${gapSays(gap, tape)}${piles ? `: shims ${pileText(piles)}` : noShims(bench) ? askShims.beside : ''}.`,
         ticks: [
           {
             op: benchOp(bank, 'fronton', `c${column.no}d${no}`),

@@ -14,7 +14,7 @@ const setWords: Record<Sets, string> = {
   'fence-scale': 'Fence scale at',
   'guide-edge': 'Guide edge at',
   spacer: 'Spacer in the stop',
-  'index-line': 'Line at',
+  'fence-mark': 'Fence pencil mark at',
   exposed: 'Teeth showing past the fence',
   'near-shoulder': 'Near shoulder at',
   'stick-length': 'Stick under the slides at',
@@ -31,7 +31,7 @@ const machineWords: Record<SetupMachine, string> = {
   router: 'Router and guide',
   saw: 'Circular saw and guide',
   spacers: 'Stop and spacers',
-  index: 'Lines on the fence',
+  index: 'Fence pencil marks',
   rabbet: 'Table saw, sacrificial fence',
   notch: 'Notches, on edge',
   lap: 'Laps, face down',
@@ -102,8 +102,9 @@ export function onWords(setup: Setup): string {
       return `from the ${setup.on.split(',')[0]} to the guide`;
     case 'stop':
     case 'spacers':
-    case 'index':
       return `${setup.on} on the stop, to the near teeth`;
+    case 'index':
+      return `${setup.on} on the pencil mark, mark to the near teeth`;
     case 'dovetail':
       return `${setup.on}, inside face in, bottom edge to the stop`;
     case 'stick':
@@ -155,7 +156,7 @@ const setupCautions: Record<SetupMachine, string> = {
     'Clamp guide and work. Feed so the bit draws into the guide. No light pass on the climbing side. Bit stopped before lifting.',
   saw: 'Both halves held up so the kerf cannot close. Depth set to the cut, never deeper. Cord and hands behind.',
   spacers: 'Spacers lie flat on a clean stop. Work tight to the fence, hands outside the line.',
-  index: 'These lines belong to one stack. Long work held level, hands outside the line.',
+  index: 'These pencil marks belong to one stack. Long work held level, hands outside the line.',
   rabbet:
     'Guard and knife go straight back on after. Wide insert, feather board or push block, nothing freehand.',
   notch: 'Parts clamped as one to a tall fence or carriage. Wide insert; guard back on straight after.',

@@ -52,7 +52,7 @@ export const undoDepth = 50;
 /** A strip of sixty can still be added up in one line. */
 export const mostLines = 60;
 
-/** Why Figure did nothing: the keys' own reasons, and those of the roll. */
+/** Why Figure did nothing: the keys' own reasons, and those of the strip. */
 export type NotDone = Refused | 'built-on-itself' | 'strip-full' | 'sum-too-long';
 export type Pressed = { readonly state: FigureState; readonly refused?: NotDone };
 
@@ -88,7 +88,7 @@ export function undoFigure(state: FigureState): FigureState {
   };
 }
 
-/** A key pressed. Equals writes the line to the roll, or, when one is being changed, over it: what is built on it follows. */
+/** A key pressed. Equals writes the line to the strip, or, when one is being changed, over it: what is built on it follows. */
 export function pressKey(state: FigureState, key: Key, tape: Tape): Pressed {
   const changing = state.current !== '' && !state.keys.done;
   if (changing && key.key === 'line' && ringsBack(state, key.id))
@@ -102,7 +102,7 @@ export function pressKey(state: FigureState, key: Key, tape: Tape): Pressed {
   return { state: remember(state, { ...state, keys, current: changing ? state.current : '' }) };
 }
 
-/** More than one line of the roll can hold, or more brackets than anyone reads. */
+/** More than one line of the strip can hold, or more brackets than anyone reads. */
 function isTooLong(keys: Keypad): boolean {
   const { text } = look(keys, noLines);
   return keys.frames.length > 20 || (text !== undefined && !parseLine(text).ok);
@@ -122,7 +122,7 @@ function finished(state: FigureState, keys: Keypad): Pressed {
   return text === undefined ? { state } : written(state, { ...state, keys }, text);
 }
 
-/** The sum put on the roll: over the line being changed, else as a new one. */
+/** The sum put on the strip: over the line being changed, else as a new one. */
 function written(before: FigureState, state: FigureState, text: string, name = ''): Pressed {
   if (!parseLine(text).ok) return { state: before, refused: 'sum-too-long' };
   const at = state.lines.find((line) => line.id === state.current);
@@ -151,7 +151,7 @@ const onKeys = (state: FigureState, expr: Expr): FigureState => ({
   current: '',
 });
 
-/** A typed line, once read, goes to the roll like a keyed one. */
+/** A typed line, once read, goes to the strip like a keyed one. */
 export function takeTyped(state: FigureState, unit: 'in' | 'mm'): Pressed {
   const expr = parseLine(state.typed, unit);
   if (!expr.ok) return { state };
@@ -180,7 +180,7 @@ export function takeReading(
   return { state: remember(state, { ...next, current: changing ? state.current : '' }) };
 }
 
-/** A measured figure used in the sum, as a named line of the roll, so that the sum says where it came from. */
+/** A measured figure used in the sum, as a named line of the strip, so that the sum says where it came from. */
 export function useFigure(state: FigureState, name: string, value: Length, tape: Tape): Pressed {
   const text = value.d === 1n ? `${value.n}"` : `${value.n}/${value.d}`;
   const there = state.lines.find((line) => line.name === name && line.text === text);

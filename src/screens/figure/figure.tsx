@@ -10,14 +10,14 @@ import { asJson, readFigure } from './figure.kept';
 import { type FigureState, type Pressed, pressKey, takeReading, undoFigure } from './figure.model';
 import { refusedText } from './figure.words';
 import { Pad, typedKey } from './pad';
-import { Roll } from './roll';
-import { RollAbove, Standing } from './standing';
+import { Standing, StripAbove } from './standing';
+import { Strip } from './strip';
 import { type Sum, SumPage } from './sums';
 import { Typed } from './typed';
 
 /** The calculator. Its state is kept at each key, so it is there again after a sleep, a call or a kill. */
 export function FigureScreen({ bench }: { readonly bench: Bench }) {
-  const [page, setPage] = useState<'keys' | 'roll' | Sum>('keys');
+  const [page, setPage] = useState<'keys' | 'strip' | Sum>('keys');
   const [why, setWhy] = useState<string>();
   const set = (next: FigureState) => {
     setWhy(undefined);
@@ -27,14 +27,14 @@ export function FigureScreen({ bench }: { readonly bench: Bench }) {
   const desk = { state: readFigure(bench.figure.value), bench, set, take };
   const leave = () => setPage('keys');
   if (page === 'keys') return <Keys desk={desk} why={why} onPage={setPage} />;
-  if (page === 'roll') return <Roll desk={desk} why={why} leave={leave} />;
+  if (page === 'strip') return <Strip desk={desk} why={why} leave={leave} />;
   return <SumPage kind={page} desk={desk} leave={leave} />;
 }
 
 type KeysProps = {
   readonly desk: Desk;
   readonly why: string | undefined;
-  readonly onPage: (page: 'roll' | Sum) => void;
+  readonly onPage: (page: 'strip' | Sum) => void;
 };
 
 function Keys({ desk, why, onPage }: KeysProps) {
@@ -54,10 +54,10 @@ function Keys({ desk, why, onPage }: KeysProps) {
   }, [state.typing, tape]);
   return (
     <div class="calc">
-      <TopBar desk={desk} onOpen={setOpen} onRoll={() => onPage('roll')} />
+      <TopBar desk={desk} onOpen={setOpen} onStrip={() => onPage('strip')} />
       <main class="display">
         <h1 class="sr">Figure</h1>
-        <RollAbove state={state} tape={tape} onUse={use} />
+        <StripAbove state={state} tape={tape} onUse={use} />
         {state.typing ? (
           <Typed desk={desk} why={why} />
         ) : (
@@ -100,15 +100,15 @@ function Calipered({ desk: { bench, set, take } }: { readonly desk: Desk }) {
 type TopBarProps = {
   readonly desk: Desk;
   readonly onOpen: (open: Open) => void;
-  readonly onRoll: () => void;
+  readonly onStrip: () => void;
 };
 
-function TopBar({ desk: { state, bench, set }, onOpen, onRoll }: TopBarProps) {
+function TopBar({ desk: { state, bench, set }, onOpen, onStrip }: TopBarProps) {
   const { tape } = bench.settings.value;
   return (
     <Bar leave={{ label: 'Job', word: true, onTap: () => bench.go({ at: 'job' }) }}>
       <BarButton label="Sums" boxed onTap={() => onOpen('sums')} />
-      <BarButton label="Roll" boxed onTap={onRoll} />
+      <BarButton label="Strip" boxed onTap={onStrip} />
       <button type="button" class="icon box" aria-label={`Read to ${tape}`} onClick={() => onOpen('tape')}>
         to <span class={tape === '0.001' ? 'dec' : 'frac-inline'}>{tape}</span>
       </button>

@@ -44,7 +44,7 @@ export function refusedText(why: NotDone): string {
 
 const kinds: Record<Kind, string> = { length: 'a length', number: 'a count', area: 'an area' };
 
-/** Why a sum has no answer. `call` names a roll line. */
+/** Why a sum has no answer. `call` names a line of the strip. */
 export function reckonText(error: ReckonError, call: (id: string) => string): string {
   switch (error.code) {
     case 'divide-by-nothing':

@@ -3,7 +3,7 @@ import { type Expr, linesIn } from '../../length/expr';
 import { parseLine } from '../../length/parse-line';
 import { err, type Result } from '../../length/result';
 
-/** A line of the roll: its working as text, built on figures and on other lines. */
+/** A line of the strip: its working as text, built on figures and on other lines. */
 export type Line = { readonly id: string; readonly name: string; readonly text: string };
 
 type Worth = Result<Quantity, ReckonError>;
@@ -36,7 +36,7 @@ function work(lines: readonly Line[], id: string, through: readonly string[]): W
   return evaluate(expr.value, (other) => lineValue(lines, other, through));
 }
 
-/** Lines built on a line, straight or through others, in the order of the roll. */
+/** Lines built on a line, straight or through others, in the order of the strip. */
 export function builtOn(lines: readonly Line[], id: string): readonly Line[] {
   const on = new Set([id]);
   for (let before = 0; before !== on.size; ) {
@@ -62,7 +62,7 @@ export function sumOfLengths(lines: readonly Line[]): Expr | undefined {
     .reduce<Expr | undefined>((a, b) => (a ? { is: 'op', op: '+', a, b } : b), undefined);
 }
 
-/** What a line is called where it is used: its name, else its place in the roll. */
+/** What a line is called where it is used: its name, else its place in the strip. */
 export function callIt(lines: readonly Line[], id: string): string {
   const k = lines.findIndex((l) => l.id === id);
   const line = lines[k];

@@ -11,7 +11,7 @@ type NameDockProps = {
 
 const usual = ['Opening', 'Inside width', 'Side', 'Shelf', 'One bay', 'Reveal'];
 
-/** A name for a line of the roll: typed, or one of the usual. */
+/** A name for a line of the strip: typed, or one of the usual. */
 export function NameDock({ state, id, set, onClose }: NameDockProps) {
   const [name, setName] = useState(state.lines.find((l) => l.id === id)?.name ?? '');
   const done = (text: string) => {

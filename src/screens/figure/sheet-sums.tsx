@@ -8,7 +8,7 @@ import { Marked, Wrong } from './sum-results';
 import type { SumRule } from './sums';
 
 export const stripsSum: SumRule = {
-  title: 'Strips from a sheet',
+  title: 'Strips ripped from a sheet',
   sentence: [
     'A sheet ',
     { blank: 'across', label: 'Across the sheet' },
@@ -17,7 +17,7 @@ export const stripsSum: SumRule = {
     ' trimmed off each edge, cut with a kerf of ',
     { blank: 'kerf', label: 'Kerf of the saw' },
     ', gives strips ',
-    { blank: 'strip', label: 'Width of a strip, rough' },
+    { blank: 'strip', label: 'Width of a ripped strip, rough' },
     ' wide:',
   ],
   result: ({ length }, tape) => {
@@ -49,13 +49,13 @@ function stripsText(error: StripsError, tape: Tape): string {
     case 'kerf-missing':
       return 'Every cut takes the kerf. Measure a cut in scrap.';
     case 'no-width':
-      return 'A strip is wider than nothing.';
+      return 'A ripped strip is wider than nothing.';
     case 'trim-negative':
       return `A trim takes wood off: ${writeLength(error.trim, tape)} would add some.`;
     case 'trim-eats-it':
       return `Trimming ${writeLength(error.trim, tape)} off both edges leaves nothing of ${writeLength(error.most, tape)}.`;
     case 'wider-than-sheet':
-      return `The strip is ${writeLength(error.by, tape)} wider than the ${writeLength(error.usable, tape)} that is usable.`;
+      return `The ripped strip is ${writeLength(error.by, tape)} wider than the ${writeLength(error.usable, tape)} that is usable.`;
     default:
       return assertNever(error);
   }

@@ -8,17 +8,17 @@ import { reckonText } from './figure.words';
 import { callIt, lineValue } from './lines';
 import { Working } from './working';
 
-type RollAboveProps = {
+type StripAboveProps = {
   readonly state: FigureState;
   readonly tape: Tape;
   readonly onUse: (id: string) => void;
 };
 
-/** The last lines of the roll, as many as there is room for; one tap uses one. */
-export function RollAbove({ state, tape, onUse }: RollAboveProps) {
+/** The last lines of the strip, as many as there is room for; one tap uses one. */
+export function StripAbove({ state, tape, onUse }: StripAboveProps) {
   const shown = state.lines.filter((line) => line.id !== state.current).reverse();
   return (
-    <ol class="roll" aria-label="Lines above">
+    <ol class="strip" aria-label="Lines above">
       {shown.slice(0, 12).map(({ id }) => {
         const worth = lineValue(state.lines, id);
         const name = callIt(state.lines, id);

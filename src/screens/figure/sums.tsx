@@ -22,7 +22,7 @@ const kinds: readonly { readonly value: Sum; readonly label: string; readonly hi
   { value: 'parts', label: 'Equal parts', hint: 'with dividers, or kerfs, between' },
   { value: 'diagonal', label: 'Diagonal', hint: 'of a width and a height' },
   { value: 'square', label: 'Square up', hint: 'two diagonals: push how much, till what' },
-  { value: 'strips', label: 'Strips from a sheet', hint: 'how many, and what is over' },
+  { value: 'strips', label: 'Strips ripped from a sheet', hint: 'how many, and what is over' },
   { value: 'guide', label: 'Guide for the saw', hint: 'where its edge goes, on either side of the line' },
   { value: 'burned', label: 'Burned tape', hint: 'started at an inch, or the tape’s own body' },
 ];

@@ -73,7 +73,7 @@ export function Typed({ desk, why }: TypedProps) {
           </button>
         ))}
         <button type="submit" class="btn main" aria-disabled={!expr.ok}>
-          To the roll
+          To the strip
         </button>
       </div>
     </form>

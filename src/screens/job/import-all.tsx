@@ -79,7 +79,7 @@ const likingText = {
   tape: 'marks of the tape',
   calipers: 'what calipers type',
   lists: 'what lies in the drawers',
-  figure: 'the roll of Figure',
+  figure: 'the strip of Figure',
 } as const;
 
 const isLiking = (place: Place): place is keyof typeof likingText => place in likingText;

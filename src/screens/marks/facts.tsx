@@ -13,7 +13,7 @@ import {
 } from '../../length/length';
 import { grainOf, markAt } from '../../length/tape';
 import { spoken, writeDecimal, writeLength } from '../../length/write';
-import { indexShift } from '../../trade/grooves/index-lines';
+import { fenceMarkShift } from '../../trade/grooves/fence-marks';
 import { thinnestWeb } from '../../trade/grooves/lands';
 import { spacerFor } from '../../trade/grooves/lay-out';
 import { centredStart, drift, realPitch } from '../../trade/grooves/place';
@@ -213,18 +213,18 @@ function Pair({ view }: { readonly view: View }) {
   );
 }
 
-/** Lines on the fence belong to one stack: how far they all move for another. */
+/** Fence pencil marks belong to one stack: how far they all move for another. */
 function Rebuilt({ view }: { readonly view: View }) {
   const [open, setOpen] = useState(false);
   const [next, setNext] = useState<Length>();
   const { board } = view;
   const now = board.cutter ?? view.marks[0]?.groove.width;
   if (!now) return null;
-  const shift = next && indexShift(now, next, board.grows);
+  const shift = next && fenceMarkShift(now, next, board.grows);
   return (
     <div class="fact stepping">
       <p>
-        These lines belong to a stack {writeDecimal(now)} wide. Rebuilt to{' '}
+        These pencil marks belong to a stack {writeDecimal(now)} wide. Rebuilt to{' '}
         <Blank label="Width of the next stack" open={open} onTap={() => setOpen(true)}>
           {next && writeDecimal(next)}
         </Blank>
@@ -232,7 +232,7 @@ function Rebuilt({ view }: { readonly view: View }) {
         {shift && !isZero(shift) && (
           <>
             {' '}
-            every line moves {writeDecimal(shift.abs() as Length)}{' '}
+            every mark moves {writeDecimal(shift.abs() as Length)}{' '}
             {isPositive(shift) ? `away from the blade, toward the ${board.end} end` : 'back toward the blade'}
             .
           </>

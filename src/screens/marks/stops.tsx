@@ -141,7 +141,7 @@ function StopRow({ row, view, bench, still }: StopRowProps) {
         <span class="side">
           <Remainder tape={tape} rest={setting.figure.rest} by={false} />
           {passText(setting) && <span class="s muted block">{passText(setting)}</span>}
-          {setting.measures !== 'stop-to-near-teeth' && setting.measures !== 'index-line' && (
+          {setting.measures !== 'stop-to-near-teeth' && setting.measures !== 'fence-mark' && (
             <span class="s muted block">
               teeth at <Inline value={setting.nearTeeth.value} tape={tape} />
             </span>

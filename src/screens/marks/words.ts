@@ -122,7 +122,7 @@ export const machineNames: Record<Machine, { readonly label: string; readonly hi
   router: { label: 'router and guide', hint: 'a straight guide clamped across' },
   saw: { label: 'circular saw and guide', hint: 'the guide sets both walls; clear what stands between' },
   spacers: { label: 'one stop and spacers', hint: 'the stop stands for the farthest, spacers for the rest' },
-  index: { label: 'lines on the fence', hint: 'the end brought to a line for each groove' },
+  index: { label: 'fence pencil marks', hint: 'the end brought to a pencil mark for each groove' },
 };
 
 /** What to set, in the order of the hand. */
@@ -132,7 +132,7 @@ export const setWords: Record<Measures, string> = {
   'fence-scale': 'Fence scale at',
   'guide-edge': 'Guide edge at',
   spacer: 'Spacer in the stop',
-  'index-line': 'Line at',
+  'fence-mark': 'Fence pencil mark at',
 };
 
 /** From where to where the figure is measured. */
@@ -150,8 +150,8 @@ export function measuresText(setting: Setting, board: Board): string {
       return setting.figure.value.n === 0n
         ? 'none: straight on the stop'
         : `between the stop and the ${board.end} end`;
-    case 'index-line':
-      return `near teeth to the line, ${board.end} end on it`;
+    case 'fence-mark':
+      return `near teeth to the pencil mark, ${board.end} end on it`;
     default:
       return assertNever(setting.measures);
   }

@@ -8,6 +8,8 @@ import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { listsOf } from '../shop-lists';
+import { ShimDrawer } from './shim-drawer';
+import { pileErrorText } from './words';
 
 /** Within this of the gap is good enough under a foot. Common practice, no source. */
 const tolerance = inches(20n, 1000n);
@@ -44,9 +46,8 @@ export function ShimsScreen({ bench }: { readonly bench: Bench }) {
             </p>
           </div>
         )}
-        {pile && !pile.ok && (
-          <p class="pad-x note">A gap is nothing or more, and the shims on the list want sizes.</p>
-        )}
+        {pile && !pile.ok && <p class="pad-x note">{pileErrorText(pile.error)}</p>}
+        <ShimDrawer bench={bench} />
         <h2 class="sec pad-x">Half-lap, faces step</h2>
         {row('thick', 'Thickness of both')}
         {row('deep', 'Depth as cut')}

@@ -3,6 +3,7 @@ import { add, type Length, subtract, zero } from '../../length/length';
 import { writeDecimal } from '../../length/write';
 import { editRecipe } from '../../store/edits';
 import { leastBuried } from '../../trade/joints/rabbets';
+import { type StackStock, setIn } from '../../trade/stacks/pieces';
 import { spreadShims } from '../../trade/stacks/spread';
 import { type Stack, stackFor } from '../../trade/stacks/stack';
 import { correct, learnCorrection, type TestCut } from '../../trade/stacks/test-cut';
@@ -14,7 +15,8 @@ import type { Bench } from '../bench';
 import { buildWords } from '../cuts/words';
 import { keepLists, listsOf } from '../shop-lists';
 import { UndoButton } from '../undo-button';
-import { correctionText, errorWords, pieceWords, sizeWords, stackErrorText } from './words';
+import { AskSet } from './ask-set';
+import { askSet, correctionText, errorWords, pieceWords, sizeWords, stackErrorText } from './words';
 
 /** The stack for a groove, out of the box as it is; then its test cut. Kept as the recipe of that build. */
 export function StackScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
@@ -22,6 +24,8 @@ export function StackScreen({ bench, id }: { readonly bench: Bench; readonly id:
   const ops = plan?.operations.filter((op) => op.setup.build === id) ?? [];
   const [first] = ops;
   const leave = { label: 'Back', onTap: () => history.back() };
+  const set = setIn(listsOf(bench).stack);
+  const [asking, setAsking] = useState(!set);
   if (!plan || !first) {
     return (
       <>
@@ -39,12 +43,20 @@ export function StackScreen({ bench, id }: { readonly bench: Bench; readonly id:
         <UndoButton bench={bench} />
       </Bar>
       <main class="page">
-        <Recipes bench={bench} build={id} want={want} />
-        <Test bench={bench} build={id} want={want} height={first.setup.height} />
+        {asking || !set ? (
+          <AskSet bench={bench} onDone={() => setAsking(false)} />
+        ) : (
+          <>
+            <Recipes bench={bench} build={id} want={want} set={set} />
+            <Test bench={bench} build={id} want={want} set={set} height={first.setup.height} />
+          </>
+        )}
         <div class="pad-x adds">
-          <a class="btn quiet" href="#/shop">
-            What lies in the box
-          </a>
+          {!asking && (
+            <a class="btn quiet" href="#/shop">
+              What lies in the box
+            </a>
+          )}
           <a class="btn quiet" href="#/shims">
             Shims for a gap
           </a>
@@ -58,10 +70,15 @@ export function StackScreen({ bench, id }: { readonly bench: Bench; readonly id:
 const widest = (figures: readonly Length[]): Length =>
   figures.reduce((most, x) => (subtract(x, most).s > 0n ? x : most), zero);
 
-type RecipeProps = { readonly bench: Bench; readonly build: string; readonly want: Length };
+type RecipeProps = {
+  readonly bench: Bench;
+  readonly build: string;
+  readonly want: Length;
+  readonly set: StackStock;
+};
 
-function Recipes({ bench, build, want }: RecipeProps) {
-  const found = stackFor(listsOf(bench).stack, want);
+function Recipes({ bench, build, want, set }: RecipeProps) {
+  const found = stackFor(set, want);
   const kept = bench.job.value?.recipes[build]?.stack;
   const keep = (stack: Stack) =>
     void bench.act(
@@ -95,6 +112,7 @@ function Recipes({ bench, build, want }: RecipeProps) {
       {found.ok && found.value.closest && (
         <StackRows title="Closest" stack={found.value.closest} onKeep={keep} />
       )}
+      {!set.arbor && <p class="pad-x note">{askSet.noArbor}</p>}
       {kept && (
         <p class="pad-x note">
           <Icon name="tick" /> Recipe kept: {kept.map(sizeWords).join(' + ') || 'the outers alone'}.
@@ -153,7 +171,7 @@ const cuts: readonly { readonly value: TestCut; readonly label: string }[] = [
 ];
 
 /** Reads X, wants Y: how much, and which way. */
-function Test({ bench, build, want, height }: RecipeProps & { readonly height: Length | undefined }) {
+function Test({ bench, build, want, set, height }: RecipeProps & { readonly height: Length | undefined }) {
   const [cut, setCut] = useState<TestCut>('stack');
   const [open, setOpen] = useState<'got' | 'want'>();
   const [given, setGiven] = useState<Length>();
@@ -161,7 +179,7 @@ function Test({ bench, build, want, height }: RecipeProps & { readonly height: L
   const wanted = other ?? (cut === 'depth' ? (height ?? want) : want);
   const got = given;
   const found = got && correct(cut, { want: wanted, got });
-  const stack = stackFor(listsOf(bench).stack, want);
+  const stack = stackFor(set, want);
   return (
     <section class="testcut" aria-label="Test cut">
       <h2 class="sec pad-x">Test cut in scrap of the same sheet</h2>

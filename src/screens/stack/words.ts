@@ -2,8 +2,25 @@ import { isNegative, isZero, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import { isTapeFraction, writeDecimal, writeLength } from '../../length/write';
 import type { Piece } from '../../trade/stacks/pieces';
+import type { PileError } from '../../trade/stacks/pile';
 import type { StackError } from '../../trade/stacks/stack';
 import type { Correction } from '../../trade/stacks/test-cut';
+
+/** Asked once, before a stack is built. */
+export const askSet = {
+  title: 'What lies in the box?',
+  how: 'The set is asked for once. Outers and chippers go in at a tap, shims as thick as they read.',
+  lacks: 'The outers, and one chipper or shim, are the least a stack is built of.',
+  done: 'That is all of it',
+  noArbor: 'The saw’s manual says what its arbor carries. Until it is said here, no stack is too wide.',
+} as const;
+
+export const askShims = {
+  title: 'Shims in the drawer',
+  how: 'No shims are written down yet. Say which lie in the drawer: each as thick as it reads, and how many.',
+  beside: ', its shims not written down yet: Shop figures',
+  link: 'Say which shims lie in the drawer',
+} as const;
 
 /** A piece as it is marked: a chipper in its fraction, a shim in thousandths. */
 export const sizeWords = (size: Length): string =>
@@ -38,6 +55,25 @@ export function stackErrorText(error: StackError): string {
       return `Past what the arbor carries, by ${writeDecimal(error.over)}. Cut it in two passes.`;
     case 'none-fits':
       return `No set makes it: the nearest is ${errorWords(error.by)}. One piece of ${writeDecimal(error.fix.piece)} more would.`;
+    default:
+      return assertNever(error);
+  }
+}
+
+/** Why there is no pile of shims for a gap. */
+export function pileErrorText(error: PileError): string {
+  switch (error.code) {
+    case 'no-pieces':
+      return 'No pile yet: no shims are written down.';
+    case 'piece-not-positive':
+    case 'not-a-count':
+      return 'A shim on the list has no thickness, or a count that is not whole.';
+    case 'too-many-ways':
+      return 'There are too many shims on the list to try them all. Take off what this gap cannot want.';
+    case 'gap-negative':
+      return 'A gap is nothing or more.';
+    case 'tolerance-negative':
+      return 'A tolerance is nothing or more.';
     default:
       return assertNever(error);
   }

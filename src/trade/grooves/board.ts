@@ -63,7 +63,7 @@ export type Wide = {
  */
 export type Made = 'alike' | 'pair' | 'partition';
 
-/** How the grooves are cut. */
+/** How the grooves are cut. `index` is the stored code for fence pencil marks. */
 export type Machine = 'stop' | 'fence' | 'router' | 'saw' | 'spacers' | 'index';
 
 /** A board to be grooved, as decided. Positions are measured from the reference end. Inches. */

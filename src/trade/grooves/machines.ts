@@ -52,7 +52,7 @@ export const machines: Record<Machine, Rule> = {
       figure: subtract(farthest(marks, job), near),
     }),
   },
-  index: { order: asGiven, set: ({ near }) => ({ measures: 'index-line', figure: near }) },
+  index: { order: asGiven, set: ({ near }) => ({ measures: 'fence-mark', figure: near }) },
 };
 
 const roundedLength = ({ board, tape }: Job): Length => markAt(board.length ?? zero, tape).value;

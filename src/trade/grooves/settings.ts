@@ -26,7 +26,7 @@ export type Measures =
   | 'fence-scale'
   | 'guide-edge'
   | 'spacer'
-  | 'index-line';
+  | 'fence-mark';
 
 /** One machine setting: one pass of one groove. Its id is the operation's, whatever is changed round it. */
 export type Setting = {

@@ -107,7 +107,7 @@ const short: Record<Sets, string> = {
   'fence-scale': 'f',
   'guide-edge': 'g',
   spacer: 'p',
-  'index-line': 'i',
+  'fence-mark': 'i',
   'rip-fence': 'r',
   'length-stop': 'l',
   'long-point': 'm',

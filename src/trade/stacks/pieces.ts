@@ -24,22 +24,35 @@ export type Margin = { readonly under: Length; readonly over: Length };
 /** .001 under to .002 over. Common practice, no source. */
 export const usualMargin: Margin = { under: inches(1n, 1000n), over: inches(2n, 1000n) };
 
-const two = (thousandths: bigint): Piece => ({ size: inches(thousandths, 1000n), count: 2, kind: 'shim' });
+/** A set as far as the shop has said what lies in its box; nothing stands in for what is not said. Inches. */
+export type StackBox = Omit<StackStock, 'outer'> & { readonly outer?: Length };
 
-/** A stack as commonly sold, on an arbor that carries 13/16. Common practice, no source. */
-export const usualStack: StackStock = {
-  outer: inches(1n, 8n),
-  pieces: [
-    { size: inches(1n, 8n), count: 4, kind: 'chipper' },
-    { size: inches(1n, 16n), count: 1, kind: 'chipper' },
-    two(4n),
-    two(5n),
-    two(10n),
-    two(12n),
-    two(20n),
-  ],
-  arbor: inches(13n, 16n),
-};
+/** What is asked with one tap when a box is first written down: the sizes a width is made of. Common practice, no source. */
+export const offered = { outer: inches(1n, 8n), chippers: [inches(1n, 8n), inches(1n, 16n)] } as const;
+
+/**
+ * The set of a box that has been written down.
+ *
+ * @returns nothing until the outers are given and one piece is at hand
+ * @example setIn({ pieces: [] }) // undefined
+ */
+export function setIn({ outer, ...box }: StackBox): StackStock | undefined {
+  return outer && box.pieces.some((p) => p.count > 0) ? { outer, ...box } : undefined;
+}
+
+/**
+ * A list of pieces with another count of one size and kind; a count of 0 takes it off, a new one stands last.
+ *
+ * @param piece size in inches, > 0; count whole, >= 0: all there are of it
+ * @example withCount([], { size: inches(1n, 8n), count: 4, kind: 'chipper' }) // four chippers of 1/8
+ */
+export function withCount(pieces: readonly Piece[], piece: Piece): readonly Piece[] {
+  const same = (p: Piece) => p.kind === piece.kind && equals(p.size, piece.size);
+  const first = pieces.findIndex(same);
+  const kept = pieces.flatMap((p, k) => (same(p) ? (k === first ? [piece] : []) : [p]));
+  const all = first < 0 ? [...pieces, piece] : kept;
+  return all.filter((p) => !same(p) || p.count > 0);
+}
 
 /**
  * The pieces larger first, a chipper before a shim of its size, like pieces under one count.
@@ -63,7 +76,7 @@ export function largerFirst(pieces: readonly Piece[]): readonly Piece[] {
  *
  * @param pieces sizes > 0; those with a count of 0 are not at hand
  * @returns inches; nothing when no piece is at hand
- * @example finestStep(usualStack.pieces) // .001: a .005 for a .004
+ * @example finestStep(two shims .004, two .005) // .001: a .005 for a .004
  */
 export function finestStep(pieces: readonly Piece[]): Length | undefined {
   const atHand = largerFirst(pieces.filter((p) => p.count > 0));

@@ -84,7 +84,7 @@ const closestFirst: Order = (a, b) => nearer(a, b) || fewer(a, b) || fewerShimsT
  * @param stock the set in its box; @param want width to be cut, inches, > 0
  * @param margin inches, both sides >= 0, ends included; .001 under to .002 over when not said
  * @returns lengths in inches, or why there is none; with none in the margin, the nearest and the piece that is missing
- * @example stackFor(usualStack, inches(7145n, 10000n)) // error 0, seven pieces: Example 1 of stacks
+ * @example stackFor(set, inches(7145n, 10000n)) // error 0, seven pieces: Example 1 of stacks
  */
 export function stackFor(
   stock: StackStock,

@@ -33,7 +33,7 @@ type Kind = { readonly size: bigint; readonly piece: Piece };
  *
  * @param pieces sizes > 0, counts whole and >= 0
  * @returns in no order; nothing at all counts as a thickness of 0
- * @example sumsOf(usualStack.pieces, { from: inches(9n, 1000n), to: inches(9n, 1000n) }) // .005 + .004
+ * @example sumsOf(pieces, { from: inches(9n, 1000n), to: inches(9n, 1000n) }) // .005 + .004
  */
 export function sumsOf(pieces: readonly Piece[], { from, to }: Range): Result<readonly Sum[], TooManyWays> {
   const list = largerFirst(pieces).filter((p) => p.count > 0);

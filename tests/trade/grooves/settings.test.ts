@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { add, inches, type Length } from '../../../src/length/length';
-import { indexShift } from '../../../src/trade/grooves/index-lines';
+import { fenceMarkShift } from '../../../src/trade/grooves/fence-marks';
 import { layOut } from '../../../src/trade/grooves/lay-out';
 import { marksOf } from '../../../src/trade/grooves/marks';
 import { settingsFor } from '../../../src/trade/grooves/settings';
@@ -273,18 +273,18 @@ describe('settingsFor spacers', () => {
   });
 });
 
-describe('settingsFor index lines', () => {
+describe('settingsFor fence pencil marks', () => {
   test('are the near teeth', () => {
     const [s] = set({ machine: 'index', runs: [dado] }).settings;
-    expect([s?.measures, exact(s?.figure)]).toEqual(['index-line', '19 11/16']);
+    expect([s?.measures, exact(s?.figure)]).toEqual(['fence-mark', '19 11/16']);
   });
 });
 
-describe('indexShift', () => {
+describe('fenceMarkShift', () => {
   test('Example 20 of grooves: is the change of the stack when it grows toward the reference side, nothing when away', () => {
-    expect(w(indexShift(l('1/2'), l('17/32'), 'toward'))).toBe('1/32');
-    expect(w(indexShift(l('17/32'), l('1/2'), 'toward'))).toBe('-1/32');
-    expect(w(indexShift(l('1/2'), l('17/32'), 'away'))).toBe('0');
+    expect(w(fenceMarkShift(l('1/2'), l('17/32'), 'toward'))).toBe('1/32');
+    expect(w(fenceMarkShift(l('17/32'), l('1/2'), 'toward'))).toBe('-1/32');
+    expect(w(fenceMarkShift(l('1/2'), l('17/32'), 'away'))).toBe('0');
   });
 });
 

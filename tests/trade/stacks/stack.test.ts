@@ -6,11 +6,13 @@ import {
   largerFirst,
   type Piece,
   type StackStock,
+  setIn,
   usualMargin,
-  usualStack,
+  withCount,
 } from '../../../src/trade/stacks/pieces';
 import { type Stack, stackFor } from '../../../src/trade/stacks/stack';
 import { l, w } from '../grooves/sample';
+import { testSet } from './test-set';
 
 const margin = (under: string, over: string) => ({ under: l(under), over: l(over) });
 const piece = (size: string, count: number, kind: Piece['kind'] = 'shim'): Piece => ({
@@ -41,7 +43,7 @@ describe('stackFor', () => {
     ['Example 2 of stacks', '.7265', '3 × 0.125, 1 × 0.0625, 2 × 0.02', '.7275', '.001', 6],
     ['Example 3 of stacks', '.3585', '1 × 0.0625, 2 × 0.02, 1 × 0.005', '.3575', '-.001', 4],
   ])('%s: %s is the outers and %s', (_, want, chosen, width, error, pieces) => {
-    const { fewest, note } = value(stackFor(usualStack, l(want)));
+    const { fewest, note } = value(stackFor(testSet, l(want)));
     expect(made(fewest)).toBe(chosen);
     expect(fewest.width.equals(l(width))).toBe(true);
     expect(fewest.error.equals(l(error))).toBe(true);
@@ -50,9 +52,9 @@ describe('stackFor', () => {
   });
 
   test('Example 2 of stacks: shows the closest beside the fewest only when it is nearer', () => {
-    expect(value(stackFor(usualStack, l('.7145'))).closest).toBeUndefined();
+    expect(value(stackFor(testSet, l('.7145'))).closest).toBeUndefined();
     // .7265 - .6875 = .039, which takes four shims: .020 + .010 + .005 + .004.
-    const { closest } = value(stackFor(usualStack, l('.7265')));
+    const { closest } = value(stackFor(testSet, l('.7265')));
     expect([made(closest), closest && said(closest.error), closest?.pieces]).toEqual([
       '3 × 0.125, 1 × 0.0625, 1 × 0.02, 1 × 0.01, 1 × 0.005, 1 × 0.004',
       '0',
@@ -82,13 +84,13 @@ describe('stackFor', () => {
   });
 
   test('a set that cuts .002 over its sum is built .002 thinner', () => {
-    const { fewest } = value(stackFor({ ...usualStack, correction: l('.002') }, l('.7165')));
+    const { fewest } = value(stackFor({ ...testSet, correction: l('.002') }, l('.7165')));
     expect(fewest.nominal.equals(l('.7145'))).toBe(true);
     expect([said(fewest.width), said(fewest.error), fewest.pieces]).toEqual(['0.7165', '0', 7]);
   });
 
   test('two outers alone make a quarter', () => {
-    const { fewest } = value(stackFor(usualStack, l('1/4')));
+    const { fewest } = value(stackFor(testSet, l('1/4')));
     expect([made(fewest), fewest.pieces, said(fewest.error)]).toEqual(['', 0, '0']);
   });
 
@@ -147,18 +149,18 @@ describe('where there is no stack', () => {
   test('nothing to choose from, nothing wanted and figures that cannot be are named', () => {
     expect(refused(box(), '.7').code).toBe('no-pieces');
     expect(refused(box(piece('1/8', 0)), '.7').code).toBe('no-pieces');
-    expect(refused(usualStack, '0')).toEqual({ code: 'not-positive', what: 'want' });
-    expect(refused({ ...usualStack, outer: l('0') }, '.7')).toEqual({ code: 'not-positive', what: 'outer' });
+    expect(refused(testSet, '0')).toEqual({ code: 'not-positive', what: 'want' });
+    expect(refused({ ...testSet, outer: l('0') }, '.7')).toEqual({ code: 'not-positive', what: 'outer' });
     expect(refused(box(piece('1/8', 1), piece('0', 1)), '.7')).toEqual({ code: 'piece-not-positive', at: 1 });
     expect(refused(box(piece('1/8', 1.5)), '.7')).toEqual({ code: 'not-a-count', at: 0 });
     expect(refused(box(piece('1/8', -1)), '.7')).toEqual({ code: 'not-a-count', at: 0 });
-    expect(refused(usualStack, '.7', margin('-.001', '0')).code).toBe('margin-negative');
+    expect(refused(testSet, '.7', margin('-.001', '0')).code).toBe('margin-negative');
   });
 
   test('narrower than the two outers is for a single blade; they are shown when they are near enough', () => {
-    const narrow = refused(usualStack, '.2');
+    const narrow = refused(testSet, '.2');
     expect(narrow.code === 'single-blade' && [w(narrow.least), narrow.bare]).toEqual(['1/4', undefined]);
-    const near = refused(usualStack, '.2485');
+    const near = refused(testSet, '.2485');
     expect(near.code === 'single-blade' && near.bare?.error.equals(l('.0015'))).toBe(true);
   });
 
@@ -190,7 +192,7 @@ describe('where there is no stack', () => {
   });
 
   test('Example 11 of stacks: what the arbor carries is the limit, to the thousandth', () => {
-    const stock = { ...usualStack, pieces: [piece('1/8', 6, 'chipper'), piece('1/16', 2, 'chipper')] };
+    const stock = { ...testSet, pieces: [piece('1/8', 6, 'chipper'), piece('1/16', 2, 'chipper')] };
     expect(value(stackFor(stock, l('13/16'))).fewest.pieces).toBe(5);
     const over = refused(stock, '7/8');
     expect(over.code === 'over-arbor' && [w(over.capacity), said(over.over)]).toEqual(['13/16', '0.0615']);
@@ -208,7 +210,7 @@ describe('where there is no stack', () => {
   });
 
   test('two outers that the arbor does not carry are over it', () => {
-    expect(refused({ ...usualStack, arbor: l('3/16') }, '1/4').code).toBe('over-arbor');
+    expect(refused({ ...testSet, arbor: l('3/16') }, '1/4').code).toBe('over-arbor');
   });
 
   test('a margin narrower than the least change of a shim is said beside the answer and beside none', () => {
@@ -228,7 +230,7 @@ describe('where there is no stack', () => {
 
 describe('finestStep and largerFirst', () => {
   test.each([
-    ['a shim changed for another', usualStack.pieces, '.001'],
+    ['a shim changed for another', testSet.pieces, '.001'],
     ['the thinnest shim put in', [piece('.004', 1), piece('.010', 1)], '.004'],
     ['without shims, a chipper', [piece('1/8', 4, 'chipper'), piece('1/16', 1, 'chipper')], '1/16'],
     ['only of what is at hand', [piece('.004', 0), piece('.010', 1)], '.01'],
@@ -246,5 +248,32 @@ describe('finestStep and largerFirst', () => {
       '1 shim 1/16',
       '3 shim 1/200',
     ]);
+  });
+});
+
+describe('setIn', () => {
+  test('is no set until the outers are given and a piece is at hand', () => {
+    expect(setIn({ pieces: [] })).toBeUndefined();
+    expect(setIn({ outer: l('1/8'), pieces: [piece('1/8', 0, 'chipper')] })).toBeUndefined();
+    expect(setIn({ pieces: testSet.pieces })).toBeUndefined();
+    expect(setIn({ outer: l('1/8'), pieces: [piece('1/8', 1, 'chipper')] })).toEqual(
+      box(piece('1/8', 1, 'chipper')),
+    );
+  });
+});
+
+describe('withCount', () => {
+  const [four, one, shim] = [piece('1/8', 4, 'chipper'), piece('1/16', 1, 'chipper'), piece('1/8', 2)];
+
+  test('puts a new size last, changes one in its place and takes one off at nothing', () => {
+    expect(withCount([four], one)).toEqual([four, one]);
+    expect(withCount([four, one], { ...four, count: 2 })).toEqual([piece('1/8', 2, 'chipper'), one]);
+    expect(withCount([four, one], { ...four, count: 0 })).toEqual([one]);
+    expect(withCount([], { ...four, count: 0 })).toEqual([]);
+  });
+
+  test('leaves a shim of the same size alone, and makes one of a size written down twice', () => {
+    expect(withCount([four, shim], { ...four, count: 0 })).toEqual([shim]);
+    expect(withCount([four, one, four], { ...four, count: 6 })).toEqual([piece('1/8', 6, 'chipper'), one]);
   });
 });

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { add, inches, times } from '../../../src/length/length';
-import { usualStack } from '../../../src/trade/stacks/pieces';
 import { stackFor } from '../../../src/trade/stacks/stack';
 import { correct, learnCorrection, type TestCut } from '../../../src/trade/stacks/test-cut';
 import { runs } from '../../runs';
 import { l, w } from '../grooves/sample';
+import { testSet } from './test-set';
 
 const put = (cut: TestCut, want: string, got: string) => {
   const found = correct(cut, { want: l(want), got: l(got) });
@@ -79,7 +79,7 @@ describe('correct', () => {
 });
 
 describe('learnCorrection', () => {
-  const built = stackFor(usualStack, l('.7145'));
+  const built = stackFor(testSet, l('.7145'));
   if (!built.ok) throw new Error(built.error.code);
   const stack = built.value.fewest;
 
@@ -87,7 +87,7 @@ describe('learnCorrection', () => {
     const learned = learnCorrection(stack, l('.7165'));
     if (!learned.ok) throw new Error(learned.error.code);
     expect(learned.value.equals(l('.002'))).toBe(true);
-    const next = stackFor({ ...usualStack, correction: learned.value }, l('.7145'));
+    const next = stackFor({ ...testSet, correction: learned.value }, l('.7145'));
     expect(next.ok && next.value.fewest.nominal.equals(l('.7125'))).toBe(true);
   });
 

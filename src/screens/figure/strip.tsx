@@ -24,14 +24,14 @@ import { builtOn, callIt, type Line, lineValue } from './lines';
 import { NameDock } from './name-dock';
 import { Working } from './working';
 
-type RollProps = {
+type StripProps = {
   readonly desk: Desk;
   readonly why: string | undefined;
   readonly leave: () => void;
 };
 
-/** The strip of lines: each with its name, its working and its reading. */
-export function Roll({ desk, why, leave }: RollProps) {
+/** The strip, Figure’s paper strip of lines: each with its name, its working and its reading. */
+export function Strip({ desk, why, leave }: StripProps) {
   const { state, bench, set, take } = desk;
   const { tape } = bench.settings.value;
   const [chosen, setChosen] = useState<string>();
@@ -46,10 +46,10 @@ export function Roll({ desk, why, leave }: RollProps) {
           disabled={state.undo.length === 0}
           onTap={() => set(undoFigure(state))}
         />
-        <BarButton label="Share" boxed onTap={() => void bench.share('Roll', asText(state, tape))} />
+        <BarButton label="Share" boxed onTap={() => void bench.share('Strip', asText(state, tape))} />
       </Bar>
-      <main class="page rollpage">
-        <h1 class="sr">Roll</h1>
+      <main class="page strippage">
+        <h1 class="sr">Strip</h1>
         <ol>
           {state.lines.map((l) => (
             <li key={l.id}>

@@ -1,0 +1,30 @@
+import { setIn } from '../../trade/stacks/pieces';
+import type { Bench } from '../bench';
+import { listsOf } from '../shop-lists';
+import { SetRows } from './set-rows';
+import { askSet } from './words';
+
+type AskProps = { readonly bench: Bench; readonly onDone: () => void };
+
+/** Asked once, before anything is reckoned with the dado set: what really lies in its box. */
+export function AskSet({ bench, onDone }: AskProps) {
+  const ready = setIn(listsOf(bench).stack) !== undefined;
+  return (
+    <section aria-label={askSet.title}>
+      <div class="sechead">
+        <h2 class="sec">{askSet.title}</h2>
+      </div>
+      <p class="pad-x note">{askSet.how}</p>
+      <SetRows bench={bench} singles={['arbor']} />
+      {ready ? (
+        <div class="pad-x adds">
+          <button type="button" class="btn main" onClick={onDone}>
+            {askSet.done}
+          </button>
+        </div>
+      ) : (
+        <p class="pad-x note">{askSet.lacks}</p>
+      )}
+    </section>
+  );
+}
