@@ -49,7 +49,7 @@ function AllOn({ bench, bank, column }: Pick<FittedProps, 'bench' | 'bank' | 'co
   const [left, right] = (['left', 'right'] as const).map((side) => lastGap(bank, column, side));
   return (
     <section class="asbuilt" aria-label="As built">
-      <h2>All {bank.count} fronts are on</h2>
+      <h2>{bank.count === 1 ? 'The front is on' : `All ${bank.count} fronts are on`}</h2>
       {bank.fit === 'inset' && left && right && <p>The last gap: {sidesText(left, right, tape)}.</p>}
       <button type="button" class="btn main full" onClick={() => bench.go({ at: 'cuts' })}>
         On to the pulls

@@ -9,6 +9,7 @@ import { Icon } from '../../ui/icon';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { WhyRow } from '../case/why-row';
+import { counted } from '../counted';
 import { UndoButton } from '../undo-button';
 import { AsFitted } from './as-fitted';
 import { BlankList } from './blank-list';
@@ -181,7 +182,7 @@ function Drawn({ bench, bank, column, side, from, now, stale, onFront }: DrawnPr
         tape={tape}
         stale={stale}
         fromTop={from === 'top'}
-        label={`Column of ${fronts.length} fronts, to scale`}
+        label={`Column of ${counted(fronts.length, 'front', 'fronts')}, to scale`}
         beside={(gap) => (
           <MarksBeside
             stands={stands}

@@ -7,6 +7,7 @@ import { frontNumbers } from '../../trade/fronts/stands';
 import { Icon } from '../../ui/icon';
 import type { BankPlan } from '../bank-plan';
 import type { Bench } from '../bench';
+import { wordFor } from '../counted';
 import { type Ask, AskBlank } from '../marks/ask';
 import * as asks from './asks';
 import type { BankLength } from './words';
@@ -66,8 +67,8 @@ export function FrontsSentence(slip: Slip) {
   const begun = found.fronts.ok && found.fronts.value.columns.some((c) => c.fitted > 0);
   return (
     <section class="fillin run" aria-label="Fronts">
-      {blank(asks.bankCount(bank, 'count', 'How many fronts'))} fronts of {of('front')},{' '}
-      {blank(asks.bankFit(bank))}, {blank(asks.bankShare(bank))}
+      {blank(asks.bankCount(bank, 'count', 'How many fronts'))} {wordFor(bank.count, 'front', 'fronts')} of{' '}
+      {of('front')}, {blank(asks.bankFit(bank))}, {blank(asks.bankShare(bank))}
       {bank.share === 'step' && <>: {length('step', usualBank.step)} each</>}
       {bank.share === 'ratio' && (
         <>
@@ -223,7 +224,7 @@ export function TailSentence(slip: Slip) {
         <>
           , half pins {length('halfPin', usualBank.halfPin)} and pins {length('pin', usualBank.pin)} at the
           end line, {blank(asks.bankCount(bank, 'tails', 'How many tails; nought, and it is worked out'))}{' '}
-          tails
+          {wordFor(bank.tails, 'tail', 'tails')}
         </>
       )}
       , sloping one in{' '}
@@ -256,8 +257,10 @@ export function PullSentence(slip: Slip) {
   return (
     <section class="fillin run" aria-label="Screws and pulls">
       Each front is held from inside by{' '}
-      {blank(asks.bankCount(bank, 'frontScrews', 'Screws that hold each front'))} screws.{' '}
-      {blank(asks.bankCount(bank, 'pulls', 'Pulls on each front'))} pulls a front
+      {blank(asks.bankCount(bank, 'frontScrews', 'Screws that hold each front'))}{' '}
+      {wordFor(bank.frontScrews, 'screw', 'screws')}.{' '}
+      {blank(asks.bankCount(bank, 'pulls', 'Pulls on each front'))} {wordFor(bank.pulls, 'pull', 'pulls')} a
+      front
       {bank.pulls > 0 && (
         <>
           , screws {length('centres')} apart, {length('fromTop', usualBank.fromTop)} down

@@ -6,6 +6,7 @@ import type { Job } from '../../store/job';
 import type { Case, Inside, Stock } from '../../trade/carcass/case';
 import type { CaseField } from '../../trade/carcass/problems';
 import { usual } from '../../trade/carcass/usual';
+import { wordFor } from '../counted';
 import { type Ask, AskBlank } from '../marks/ask';
 import { stuffOf } from '../plan';
 import * as asks from './asks';
@@ -47,7 +48,8 @@ export function SizeSentence(part: CasePart) {
         </>
       )}{' '}
       and {length('depth')} deep, {length('feet', usual.overhang)} off the floor. It has{' '}
-      {blank(asks.caseCount(c, 'partitions', 'How many partitions'))} partitions
+      {blank(asks.caseCount(c, 'partitions', 'How many partitions'))}{' '}
+      {wordFor(c.partitions, 'partition', 'partitions')}
       {c.partitions > 0 && c.hold === 'outside' && <Bays {...part} />}.
     </section>
   );
@@ -142,10 +144,10 @@ export function Options(part: CasePart) {
       )}
       {c.cleats > 0 && (
         <Option label="Cleats" onRemove={off('No cleats', { cleats: 0 })}>
-          {blank(asks.caseCount(c, 'cleats', 'How many cleats'))} cleats of {of('cleat')},{' '}
-          {length('cleatWide', usual.cleatWide)} wide, in rabbets {length('cleatRabbet', side && half(side))}{' '}
-          deep and {length('cleatRabbetWide', thick('cleat'))} wide, notches{' '}
-          {length('notchDeep', thick('cleat'))} deep.
+          {blank(asks.caseCount(c, 'cleats', 'How many cleats'))} {wordFor(c.cleats, 'cleat', 'cleats')} of{' '}
+          {of('cleat')}, {length('cleatWide', usual.cleatWide)} wide, in rabbets{' '}
+          {length('cleatRabbet', side && half(side))} deep and {length('cleatRabbetWide', thick('cleat'))}{' '}
+          wide, notches {length('notchDeep', thick('cleat'))} deep.
         </Option>
       )}
       {c.hasFrame && (
@@ -171,7 +173,7 @@ export function Options(part: CasePart) {
       {c.hasEdging && (
         <Option label="Edging" onRemove={off('No edging', { hasEdging: false })}>
           Edging of {of('edging')} hanging {length('lip')} below,{' '}
-          {blank(asks.caseCount(c, 'mitres', 'Mitred ends'))} ends mitred.
+          {blank(asks.caseCount(c, 'mitres', 'Mitred ends'))} {wordFor(c.mitres, 'end', 'ends')} mitred.
         </Option>
       )}
       {c.hasToe && (
@@ -182,7 +184,8 @@ export function Options(part: CasePart) {
       {c.hasBase && (
         <Option label="Base frame" onRemove={off('No base frame', { hasBase: false })}>
           A lapped frame of {of('base')} with {blank(asks.caseCount(c, 'crosses', 'How many cross members'))}{' '}
-          cross members of {of('cross')}, {length('crossWide', usual.crossWide)} wide.
+          {wordFor(c.crosses, 'cross member', 'cross members')} of {of('cross')},{' '}
+          {length('crossWide', usual.crossWide)} wide.
         </Option>
       )}
       <div class="pad-x adds">

@@ -5,6 +5,7 @@ import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
+import { counted } from '../counted';
 import { breakdownCount } from '../sheets/progress';
 import { UndoButton } from '../undo-button';
 import { ByPart } from './by-part';
@@ -112,7 +113,8 @@ function OrderLine({ list }: { readonly list: Checklist }) {
   const bound = proved ? 'no order has fewer' : `no order has fewer than ${leastRuns}`;
   return (
     <p class="pad-x note">
-      {runs.length} settings in {order.value.builds} set-ups of blade, stack or bench; {bound}.
+      {counted(runs.length, 'setting', 'settings')} in {counted(order.value.builds, 'set-up', 'set-ups')} of
+      blade, stack or bench; {bound}.
     </p>
   );
 }
@@ -277,7 +279,7 @@ function BreakDown({ bench }: { readonly bench: Bench }) {
       <span class="grow">
         <b>Break down the sheets</b>
         <span class="s muted block">
-          {cut} of {of} cuts made
+          {cut} of {counted(of, 'cut', 'cuts')} made
         </span>
       </span>
       <Icon name="next" />

@@ -8,6 +8,7 @@ import type { Rounded } from '../../length/round';
 import { fromOtherEnd, grainOf, markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import { Mixed, Remainder, Sign } from '../../ui/mixed';
+import { counted } from '../counted';
 import type { SumRule } from './sums';
 
 export const Marked = ({
@@ -125,8 +126,8 @@ function partsText(error: PartsError): string {
       return 'A divider has no less than no thickness.';
     case 'dividers-fill-it':
       return isZero(error.over)
-        ? `The dividers alone fill the length. ${error.most} parts would fit.`
-        : `The dividers alone run ${writeLength(error.over)} over the length. ${error.most} parts would fit.`;
+        ? `The dividers alone fill the length. ${counted(error.most, 'part', 'parts')} would fit.`
+        : `The dividers alone run ${writeLength(error.over)} over the length. ${counted(error.most, 'part', 'parts')} would fit.`;
     default:
       return assertNever(error);
   }

@@ -3,6 +3,7 @@ import { jobOf } from '../../store/job';
 import { fold } from '../../store/log';
 import { Bar } from '../../ui/bar';
 import type { Bench, Offered } from '../bench';
+import { counted } from '../counted';
 import { fileText } from './file-words';
 import { backupText, LookAll } from './import-all';
 
@@ -68,8 +69,8 @@ function Look({ offered, bench }: { readonly offered: Offered; readonly bench: B
     <section class="look" aria-live="polite">
       <h2 class="sec">{job.name || 'A job without a name'}</h2>
       <p>
-        {job.boards.length} boards, {job.stock.length} sheets, {state.ticks.size} ticks, in{' '}
-        {file.entries.length} entries.
+        {counted(job.boards.length, 'board', 'boards')}, {counted(job.stock.length, 'stock', 'stocks')},{' '}
+        {counted(state.ticks.size, 'tick', 'ticks')}, in {counted(file.entries.length, 'entry', 'entries')}.
       </p>
       {against ? (
         <>

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Job } from '../../store/job';
 import { Icon } from '../../ui/icon';
 import type { Bench, UpdateHeld } from '../bench';
+import { wordFor } from '../counted';
 import { CopyLine } from './copy-line';
 
 /** In how many places the last change is kept. */
@@ -34,17 +35,23 @@ export function Kept({ bench, job }: { readonly bench: Bench; readonly job: Job 
         </p>
       )}
       {job.unread.length > 0 && (
-        <p class="note">{job.unread.length} values could not be read and stand at their usual figures.</p>
+        <p class="note">
+          {job.unread.length === 1
+            ? 'One value could not be read and stands at its usual figure.'
+            : `${job.unread.length} values could not be read and stand at their usual figures.`}
+        </p>
       )}
       {bench.setAside.value > 0 && (
         <p class="note">
-          {bench.setAside.value} entries could not be read. They are set aside, whole.{' '}
+          {bench.setAside.value === 1
+            ? 'One entry could not be read. It is set aside, whole.'
+            : `${bench.setAside.value} entries could not be read. They are set aside, whole.`}{' '}
           <button
             type="button"
             class="chip"
             onClick={() => void bench.asideFile().then((text) => bench.share('Set aside', text))}
           >
-            Share them out
+            Share {wordFor(bench.setAside.value, 'it', 'them')} out
           </button>
         </p>
       )}

@@ -5,6 +5,7 @@ import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
+import { counted } from '../counted';
 import { checklistOf, cutCount, isDone, misfits, standingCard } from '../cuts/view';
 import { setupTitle } from '../cuts/words';
 import type { Plan } from '../plan';
@@ -110,7 +111,13 @@ export function CaseList({ bench, job }: WorkProps) {
       {plan && plan.parts.length > 0 && (
         <button type="button" class="sect" onClick={() => bench.go({ at: 'parts' })}>
           <b>Parts</b>
-          <span>{plan.parts.reduce((n, p) => n + p.copies, 0)} pieces</span>
+          <span>
+            {counted(
+              plan.parts.reduce((n, p) => n + p.copies, 0),
+              'piece',
+              'pieces',
+            )}
+          </span>
         </button>
       )}
     </>
@@ -151,5 +158,5 @@ function bankSays(plan: Plan | undefined, id: string): string {
   const { bank, columns } = fronts.value;
   const on = columns.reduce((n, c) => n + c.fitted, 0);
   const all = bank.count * columns.length;
-  return on === 0 ? `${all} fronts` : `${on} of ${all} fronts on`;
+  return on === 0 ? counted(all, 'front', 'fronts') : `${on} of ${counted(all, 'front', 'fronts')} on`;
 }

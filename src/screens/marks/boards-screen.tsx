@@ -4,6 +4,7 @@ import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
+import { counted } from '../counted';
 import { UndoButton } from '../undo-button';
 import { allBoards } from './board-of';
 import { rowsOf, viewOf } from './view';
@@ -50,7 +51,7 @@ export function BoardList({ bench, byHand }: { readonly bench: Bench; readonly b
             ? 'not laid out yet'
             : done === 0
               ? 'not started'
-              : `${done} of ${rows.length} settings cut`;
+              : `${done} of ${counted(rows.length, 'setting', 'settings')} cut`;
         return (
           <li key={board.id}>
             <button

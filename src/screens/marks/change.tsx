@@ -10,6 +10,7 @@ import { BoardLying } from '../../ui/boards';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { counted } from '../counted';
 import { sheetsOf } from '../stock/sheets';
 import { UndoButton } from '../undo-button';
 import { type Ask, AskDock } from './ask';
@@ -159,7 +160,14 @@ function Openings({
       ? [{ id: `${run}o`, label: 'Each opening', note: `${nears.length + 1} of them`, value: opening }]
       : []),
     ...(leftOver
-      ? [{ id: `${run}l`, label: 'Left over', note: `${nears.length} grooves fit`, value: leftOver }]
+      ? [
+          {
+            id: `${run}l`,
+            label: 'Left over',
+            note: counted(nears.length, 'groove fits', 'grooves fit'),
+            value: leftOver,
+          },
+        ]
       : []),
   ]);
   return (

@@ -11,6 +11,7 @@ import { Icon } from '../../ui/icon';
 import { Mixed, Remainder, Sign } from '../../ui/mixed';
 import { TickBox } from '../../ui/tick-box';
 import type { Bench } from '../bench';
+import { counted } from '../counted';
 import { UndoButton } from '../undo-button';
 import { boardOf } from './board-of';
 import { drawn } from './drawn';
@@ -175,7 +176,7 @@ function Standing({ view, bench, still }: StandingProps) {
             marks.map((m) => m.groove),
             { done },
           )}
-          label={`${board.name || 'Board'}, ${board.length ? writeLength(board.length) : ''} long, standing on its ${board.end} end, ${marks.length} grooves`}
+          label={`${board.name || 'Board'}, ${board.length ? writeLength(board.length) : ''} long, standing on its ${board.end} end, ${counted(marks.length, 'groove', 'grooves')}`}
         />
         <ol class="rows" style={{ height: `${height}px` }}>
           {marks.map((mark, k) => (

@@ -3,6 +3,7 @@ import { editRun, editWide } from '../../store/edits';
 import type { Change } from '../../store/entry';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
 import type { Bench } from '../bench';
+import { wordFor } from '../counted';
 import { type Ask, AskBlank } from './ask';
 import * as asks from './asks';
 
@@ -37,7 +38,12 @@ export function RunSentence(part: RunPart) {
   return (
     <section class="fillin run" aria-label={`Run ${board.runs.indexOf(run) + 1}`}>
       Cut {run.spacing === 'pitch' || run.spacing === 'openings' ? blank(asks.runCount(board, run)) : ''}{' '}
-      grooves {blank(asks.runLength(board, run, 'width', 'How wide the grooves are'))} wide and{' '}
+      {wordFor(
+        run.spacing === 'pitch' || run.spacing === 'openings' ? run.count : undefined,
+        'groove',
+        'grooves',
+      )}{' '}
+      {blank(asks.runLength(board, run, 'width', 'How wide the grooves are'))} wide and{' '}
       {blank(asks.runLength(board, run, 'depth', 'How deep they are'))} deep
       {board.made === 'partition' && <> on {blank(asks.runFace(board, run))}</>},{' '}
       {blank(asks.runSpacing(board, run))}

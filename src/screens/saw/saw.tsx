@@ -16,6 +16,7 @@ import { StoryStick } from '../../ui/story-stick';
 import { BigTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { cautionFor, manualFirst } from '../cautions';
+import { counted } from '../counted';
 import { boardOf } from '../marks/board-of';
 import { drawn } from '../marks/drawn';
 import { NoBoard } from '../marks/no-board';
@@ -139,7 +140,11 @@ function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
         </span>
       </header>
       <div class="prog">
-        <StoryStick done={done} now={at} label={`${count} of ${rows.length} settings cut`} />
+        <StoryStick
+          done={done}
+          now={at}
+          label={`${count} of ${counted(rows.length, 'setting', 'settings')} cut`}
+        />
       </div>
       <div class="what">
         <span>{setWords[setting.measures]}</span>

@@ -11,6 +11,7 @@ import { KeySheet } from '../../ui/key-sheet';
 import { SheetDrawing, SheetThumb } from '../../ui/sheet-drawing';
 import type { Bench } from '../bench';
 import { manualFirst } from '../cautions';
+import { counted } from '../counted';
 import type { Plan } from '../plan';
 import { useWake } from '../saw/use-wake';
 import { UndoButton } from '../undo-button';
@@ -129,7 +130,7 @@ function Standing(props: StandingProps) {
               state: step === now && !done(step) ? 'now' : done(step) ? 'done' : 'planned',
             }))}
             tape={tape}
-            label={`${sheetTitle(sheet, stock, tape)}, ${steps.length} cuts`}
+            label={`${sheetTitle(sheet, stock, tape)}, ${counted(steps.length, 'cut', 'cuts')}`}
             piece={(piece) => {
               const own = found.pieces.get(piece);
               return own && { name: own.name, long: own.long };
