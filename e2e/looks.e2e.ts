@@ -32,7 +32,7 @@ const screens: readonly { readonly name: string; readonly hash: string; readonly
   { name: 'one-stick', hash: '#/one/drawers/sticks/d2', ready: '.bigtick' },
   { name: 'sheets', hash: '#/sheets', ready: '.pool' },
   { name: 'layout', hash: '#/layout/planside1', ready: '.cutnow' },
-  { name: 'layout-stick', hash: '#/layout/planoak1', ready: '.cutnow' },
+  { name: 'layout-stick', hash: '#/layout/planmaple1', ready: '.cutnow' },
   { name: 'pieces', hash: '#/pieces/sheeta', ready: '.piecerow' },
   { name: 'buy', hash: '#/buy', ready: '.buyline' },
   { name: 'unmeasured', hash: '#/stock/sheetb', ready: '.nextset' },

@@ -1,12 +1,20 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { figuresFor } from '../src/app/sample-figures';
 import { writeLength } from '../src/length/write';
+import { acidText } from '../src/screens/bank/words';
+import { stuffsRound, thingsIn } from '../src/screens/bank-plan';
 import { viewOf } from '../src/screens/marks/view';
 import { planOf } from '../src/screens/plan';
-import { readJobFile } from '../src/store/file';
-import { jobOf } from '../src/store/job';
+import { breakdownOf } from '../src/screens/sheets/view';
+import { readJobFile, writeJobFile } from '../src/store/file';
+import { type Job, jobOf } from '../src/store/job';
 import { fold } from '../src/store/log';
+import { readLists } from '../src/store/shop-lists';
+import { acidRound } from '../src/trade/boxes/acid';
 import { checkOf } from '../src/trade/carcass/check';
+import { warningsOf } from '../src/trade/carcass/warnings';
+import type { Shop } from '../src/trade/grooves/board';
 import { spacerFor } from '../src/trade/grooves/lay-out';
 import { trayFor } from '../src/trade/grooves/tray';
 import { l } from './length/write-figures';
@@ -88,5 +96,73 @@ describe('the drawers of the sample job', () => {
     expect(found?.ok && found.value.heights.map((h) => writeLength(h))).toEqual(
       bank?.fronts.ok ? bank.fronts.value.heights.map((h) => writeLength(h)) : [],
     );
+  });
+});
+
+describe('the sample job is one a woodworker would believe', () => {
+  const folded = fold(file.value.entries);
+  const own = figuresFor({}, undefined);
+  const shop: Shop = Object.fromEntries(own.figures);
+  const made = planOf(job, shop);
+
+  test('the trays come out: each frame piece in their way comes off', () => {
+    const locked = [...made.worked.values()].flatMap((w) => (w.ok ? warningsOf(w.value) : []));
+    const pieces = locked.flatMap((x) => (x.code === 'trays-locked' ? [[x.piece, x.comesOff]] : []));
+    expect(pieces).toEqual([
+      ['left stile', true],
+      ['middle stile', true],
+    ]);
+    expect(locked.map(({ code }) => code)).not.toContain('trays-wider');
+    const off = made.parts.filter((part) => part.comesOff).map((part) => part.id);
+    expect(off).toEqual(expect.arrayContaining(['case~stile', 'case~middle']));
+  });
+
+  test('every piece is of a stuff, and every plan was made with the shop’s kerf', () => {
+    expect(made.parts.filter((part) => part.stuff === undefined).map((part) => part.name)).toEqual([]);
+    expect(job.sheets.map((sheet) => writeLength(sheet.kerf))).toEqual(job.sheets.map(() => '1/8'));
+    expect(writeLength(shop.kerf ?? l('1'))).toBe('1/8');
+    const { pools } = breakdownOf(made, shop, folded);
+    expect(
+      pools.filter(({ pool, changed }) => changed && job.proofs[pool.id]).map(({ pool }) => pool.id),
+    ).toEqual([]);
+  });
+
+  test('the shop’s figures leave nothing to measure for its settings', () => {
+    for (const { board } of made.parts) {
+      if (!board) continue;
+      for (const machine of ['stop', 'fence', 'router', 'saw', 'spacers', 'index'] as const) {
+        const { settings } = viewOf({ ...board, machine }, shop, job.tape);
+        expect(settings.problems.filter(({ code }) => code === 'shop-figure-missing')).toEqual([]);
+      }
+    }
+  });
+
+  test('its figures come only where a phone has none, and its lists only where it has none', () => {
+    const mine = figuresFor({ kerf: l('3/32') }, { screws: [] });
+    expect(mine.figures.some(([field]) => field === 'kerf')).toBe(false);
+    expect(mine.figures.length).toBe(own.figures.length - 1);
+    expect(mine.lists).toBeUndefined();
+    expect(readLists(own.lists).stack.pieces.length).toBeGreaterThan(0);
+  });
+
+  test('no oak stands round its shells; oak would be named, with why', () => {
+    const [bank] = job.banks;
+    if (!bank) throw new Error('no bank');
+    const things = thingsIn(job, bank.id).map(({ name }) => name);
+    const round = (at: Job) => acidRound(stuffsRound(at, bank), things).map(acidText);
+    expect(round(job)).toEqual([]);
+    const oak = {
+      ...job,
+      stock: job.stock.map((s) => (s.id === 'maple' ? { ...s, name: 'Oak, for the frame' } : s)),
+    };
+    expect(round(oak)[0]).toContain(
+      'oak, like fresh glue and oil finishes, gives off acid that attacks Whelk shells',
+    );
+  });
+
+  test('its file is kept to the letter', () => {
+    const text = readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8');
+    const read = readJobFile(text);
+    expect(read.ok && writeJobFile(read.value)).toBe(text);
   });
 });

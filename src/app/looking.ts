@@ -1,3 +1,5 @@
+export { figuresFor } from './sample-figures';
+
 import type { Offered } from '../screens/bench';
 import type { Entry, Json } from '../store/entry';
 import { compareWith } from '../store/file';

@@ -154,6 +154,15 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     await offer(await sample());
     go({ at: 'job' });
     if (offered.value && 'file' in offered.value) await take('merge', 'sample');
+    await bringFigures();
+  }
+
+  /** The sample's shop figures and lists, where this phone has none of its own. */
+  async function bringFigures(): Promise<void> {
+    const { figures, lists } = (await looking).figuresFor(shop.value, settings.value.lists);
+    for (const [field, value] of figures) await values.keepShop(field, value);
+    if (lists !== undefined) await keep({ lists });
+    if (figures.length > 0 || lists !== undefined) await keep({ figuresFrom: 'sample' });
   }
 
   async function setDeleted(id: string, deleted: string | undefined, label: string): Promise<void> {

@@ -42,6 +42,14 @@ export const thickIn =
 export const thingsIn = (job: Job, bank: string, no?: number): readonly InDrawer[] =>
   job.things.filter((t) => t.bank === bank && (no === undefined || t.front === no));
 
+/** Names of the stuffs that stand round what goes into a bank: those of its boxes and of the case it stands in. */
+export function stuffsRound(job: Job, bank: Bank): readonly string[] {
+  const stocks = [bank.stocks, job.cases.find((c) => c.id === bank.of)?.stocks ?? {}].flatMap((of) =>
+    Object.values(of),
+  );
+  return job.stock.filter(({ id }) => stocks.includes(id)).map(({ name }) => name);
+}
+
 /** A bank of the job from its opening to its last hole. */
 export function bankPlanOf(job: Job, bank: Bank, { stuff, worked, shop }: BankAt): BankPlan {
   const { tape } = job;

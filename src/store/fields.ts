@@ -41,6 +41,8 @@ export const boardFields = {
   length,
   thickness: length,
   across: length,
+  /** The sheet or stick it is cut out of. */
+  stock: stockId,
   end: text(40),
   datum: length,
   mate: length,

@@ -18,6 +18,8 @@ export type Settings = {
   readonly saw?: string;
   /** Lists of the shop: stack pieces, shims, screws. */
   readonly lists?: Json;
+  /** Shop figures that came with the sample and nobody has called their own yet. */
+  readonly figuresFrom?: 'sample' | 'own';
   /** By job, what the other phone has of it: see `handover/known.ts`. */
   readonly handed?: Json;
 };
@@ -41,6 +43,7 @@ export function readSettings(kept: Readonly<Record<string, Json>>): Settings {
     ...(here ? { here } : {}),
     ...(saw ? { saw } : {}),
     ...(kept.lists === undefined ? {} : { lists: kept.lists }),
+    ...(kept.figuresFrom === 'sample' ? { figuresFrom: 'sample' } : {}),
     ...(kept.handed === undefined ? {} : { handed: kept.handed }),
   };
 }

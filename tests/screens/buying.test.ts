@@ -12,7 +12,7 @@ import {
   whyText,
 } from '../../src/screens/buy/words';
 import { type Plan, planOf } from '../../src/screens/plan';
-import { editBank, editStock } from '../../src/store/edits';
+import { editBank, editBoard, editStock } from '../../src/store/edits';
 import type { Change, Entry } from '../../src/store/entry';
 import { readJobFile } from '../../src/store/file';
 import { jobOf } from '../../src/store/job';
@@ -86,16 +86,18 @@ describe('the buying list of the sample job', () => {
   test('every line says why so many', () => {
     expect(rowsIn(view).map(says)).toEqual([
       '2 sheets: Sheet A, birch ply, 96\u00a0×\u00a048. 2 pieces come out of 2 sheets; no layout takes fewer. What is left holds a piece of 30\u00a0×\u00a017\u00a01/2 for test cuts.',
-      '2.8 board ft: Oak, for the frame. 6 pieces hold 2.28, and 20\u00a0% for waste. Reckoned 3/4 thick, as measured; sold rough it counts thicker.',
+      '2.8 board ft: Maple, for the frame. 6 pieces hold 2.28, and 20\u00a0% for waste. Reckoned 3/4 thick, as measured; sold rough it counts thicker.',
       '5 pairs: Slides 16 long. One pair a drawer: 5 drawers (Mineral drawers).',
     ]);
   });
 
   test('what is asked for and not counted is named', () => {
     const said = view.not.map(notText);
-    expect(said).toContain('Sheet B, birch ply: 9 pieces, and no sheets counted for them yet.');
+    expect(said).toContain('Sheet B, birch ply: 11 pieces, and no sheets counted for them yet.');
     expect(said.some((text) => text.startsWith('Sheet A'))).toBe(false);
-    expect(said.some((text) => text.startsWith('2 pieces of no stock'))).toBe(true);
+    expect(said.some((text) => text.includes('of no stock'))).toBe(false);
+    const unsaid = viewAt(jobWith(...editBoard('shellcase', { stock: undefined }))).not.map(notText);
+    expect(unsaid.some((text) => text.startsWith('2 pieces of no stock'))).toBe(true);
   });
 
   test('every tick is two words an operation may be made of', () => {
@@ -110,10 +112,10 @@ describe('the buying list of the sample job', () => {
   });
 
   test('a stick turned into a sheet at the rack leaves the board feet and is named instead', () => {
-    const turned = viewAt(jobWith(...editStock('oak', { kind: 'sheet' })));
-    expect(rowsIn(turned).some((r) => r.op === 'buy/solid/oak')).toBe(false);
+    const turned = viewAt(jobWith(...editStock('maple', { kind: 'sheet' })));
+    expect(rowsIn(turned).some((r) => r.op === 'buy/solid/maple')).toBe(false);
     expect(turned.not.map(notText)).toContain(
-      'Oak, for the frame: 6 pieces, and no sheets counted for them yet.',
+      'Maple, for the frame: 6 pieces, and no sheets counted for them yet.',
     );
   });
 
@@ -183,8 +185,8 @@ describe('ticks in the yard', () => {
   });
 
   test('tenths of a board foot are kept to the letter', () => {
-    const oak = rowOf(viewAt(jobWith()), buyOp('solid/oak'));
-    expect(tickChanges(oak)).toEqual([{ kind: 'tick', op: 'buy/solid/oak', figure: '14/5' }]);
+    const oak = rowOf(viewAt(jobWith()), buyOp('solid/maple'));
+    expect(tickChanges(oak)).toEqual([{ kind: 'tick', op: 'buy/solid/maple', figure: '14/5' }]);
     expect(viewAt(jobWith(...tickChanges(oak))).got.map((r) => r.now)).toEqual(['got']);
   });
 });

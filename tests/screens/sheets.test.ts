@@ -128,7 +128,7 @@ describe('the sample job', () => {
   });
 
   test('the frame comes out of 3 sticks, and that is proved', () => {
-    const { laid, problem } = searched(poolOf(sampleLog, 'oak'));
+    const { laid, problem } = searched(poolOf(sampleLog, 'maple'));
     expect([sheetCount(laid, problem), isProved(laid, problem)]).toEqual([3, true]);
   });
 
@@ -232,7 +232,7 @@ describe('a plan taken up', () => {
 
 test('the plans of the sample are plans: cut apart they give every piece', () => {
   if (!opened.ok) return;
-  for (const id of ['sheeta', 'oak']) {
+  for (const id of ['sheeta', 'maple']) {
     const view = poolOf(opened.value.entries, id);
     expect(isSettled(view)).toBe(true);
     if (view.pool.kind === 'sheet')
@@ -397,8 +397,8 @@ describe('a search still under way', () => {
 });
 
 test('a stick with one bad place whose end is not said is that one stick', () => {
-  const log = withMore(sampleLog, editStock('oak', { bad: [l('80')] }));
-  expect(at(log).found.stocks.get('oak')).toMatchObject({ have: 1, noMore: true });
+  const log = withMore(sampleLog, editStock('maple', { bad: [l('80')] }));
+  expect(at(log).found.stocks.get('maple')).toMatchObject({ have: 1, noMore: true });
 });
 
 describe('what is said', () => {
@@ -440,17 +440,17 @@ describe('what is said', () => {
   });
 
   test('a stick of the sample says how much of it its parts and their kerfs use; a sheet does not', () => {
-    const log = takenUp(sampleLog, 'oak');
+    const log = takenUp(sampleLog, 'maple');
     const { job, found } = at(log);
     const uses = job.sheets.map((sheet) => useIn(sheet, found.stocks.get(sheet.stock)));
-    const own = job.sheets.flatMap((sheet, k) => (sheet.stock === 'oak' ? [{ sheet, use: uses[k] }] : []));
+    const own = job.sheets.flatMap((sheet, k) => (sheet.stock === 'maple' ? [{ sheet, use: uses[k] }] : []));
     expect(own.length).toBeGreaterThan(0);
     for (const { sheet, use } of own) {
       const pieces = piecesIn(sheet.tree).map((id) => found.pieces.get(id)?.long ?? l('999'));
       const kerfs = inches(BigInt(pieces.length - 1)).mul(kerf);
       expect(use && equals(use.used, pieces.reduce(add).add(kerfs) as Length)).toBe(true);
     }
-    expect(job.sheets.every((sheet, k) => sheet.stock === 'oak' || uses[k] === undefined)).toBe(true);
+    expect(job.sheets.every((sheet, k) => sheet.stock === 'maple' || uses[k] === undefined)).toBe(true);
   });
 
   test('a trim below nothing is told from one that eats the sheet', () => {

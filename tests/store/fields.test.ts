@@ -126,6 +126,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       length: long,
       thickness: odd,
       across: long,
+      stock: 'sheeta',
       end: 'top',
       datum: l('0'),
       mate: l('-1/32'),

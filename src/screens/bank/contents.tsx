@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { inches, type Length, longest, type Ratio, ratio, zero } from '../../length/length';
 import { editThing } from '../../store/edits';
 import type { InDrawer } from '../../store/job';
+import { acidRound } from '../../trade/boxes/acid';
 import { loadOf, loadSays, tallestIn, whatDoesNotFit } from '../../trade/boxes/contents';
 import { drawerWeight } from '../../trade/boxes/drawer-weight';
 import { type Drawer, overDrawer, type WorkedDrawers } from '../../trade/boxes/drawers';
@@ -10,13 +11,13 @@ import { usualBank } from '../../trade/fronts/bank';
 import { frontNumbers } from '../../trade/fronts/stands';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
-import { type BankPlan, thingsIn } from '../bank-plan';
+import { type BankPlan, stuffsRound, thingsIn } from '../bank-plan';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank, AskDock } from '../marks/ask';
 import { UndoButton } from '../undo-button';
 import { bankIn } from './column-of';
 import { NoBank } from './fronts';
-import { lb, w } from './words';
+import { acidText, lb, w } from './words';
 
 /** What goes into the drawers: tall, long, heavy, how many; what each front must be for it, and what each pair carries. */
 export function ContentsScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
@@ -47,6 +48,14 @@ export function ContentsScreen({ bench, id }: { readonly bench: Bench; readonly 
             ? 'No front comes out less than its things ask for.'
             : 'Turn on Contents first, and no front comes out less than its things ask for.'}
         </p>
+        {acidRound(
+          stuffsRound(job, bank),
+          thingsIn(job, id).map(({ name }) => name),
+        ).map((round) => (
+          <p key={round.stuff} class="pad-x lit">
+            {acidText(round)}
+          </p>
+        ))}
         {frontNumbers(bank).map((no) => (
           <InOne
             key={no}

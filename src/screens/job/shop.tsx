@@ -28,6 +28,15 @@ export function ShopScreen({ bench }: { readonly bench: Bench }) {
         leave={{ label: 'Back', onTap: () => history.back() }}
       />
       <main class={open ? 'page docked' : 'page'}>
+        {bench.settings.value.figuresFrom === 'sample' && (
+          <p class="pad-x note">
+            Figures came with the sample job where this phone had none. Measure your own before you cut by
+            them.{' '}
+            <button type="button" class="chip" onClick={() => void bench.keep({ figuresFrom: 'own' })}>
+              They are mine
+            </button>
+          </p>
+        )}
         <StackBox bench={bench} />
         {groups.map(({ title, fields }) => (
           <section key={title}>

@@ -117,6 +117,21 @@ export const boardMade = (board: Board): Ask => ({
   save: (made) => editBoard(board.id, { made: made as Board['made'] }),
 });
 
+/** Which sheet or stick of the job a board is cut out of. */
+export const boardStock = (
+  board: Board,
+  stocks: readonly { readonly id: string; readonly name: string }[],
+): Ask => ({
+  as: 'choice',
+  title: 'What it is cut out of',
+  now: board.stock ?? '',
+  choices: [
+    ...stocks.map(({ id, name }) => ({ value: id, label: name || 'a sheet without a name' })),
+    { value: '', label: 'not said', hint: 'it is laid out on no sheet' },
+  ],
+  save: (stock) => editBoard(board.id, { stock: stock || undefined }),
+});
+
 export const boardCopies = (board: Board): Ask => ({
   as: 'count',
   title: 'How many boards alike',

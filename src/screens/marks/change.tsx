@@ -80,7 +80,7 @@ export function ChangeScreen({ bench, id }: { readonly bench: Bench; readonly id
             </button>
           </p>
         )}
-        {byHand && <BoardSentence {...part} />}
+        {byHand && <BoardSentence {...part} bench={bench} />}
         {byHand && board.runs.map((run) => <RunSentence key={run.id} {...part} run={run} bench={bench} />)}
         {byHand && board.wides.map((wide) => <WideSentence key={wide.id} {...part} wide={wide} />)}
         {byHand && <DatumSentence {...part} />}

@@ -16,7 +16,7 @@ export type Part = {
   readonly act: (label: string, changes: readonly Change[]) => void;
 };
 
-export function BoardSentence({ board, open, onOpen }: Part) {
+export function BoardSentence({ board, open, onOpen, bench }: Part & { readonly bench: Bench }) {
   const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
   return (
     <div class="fillin">
@@ -24,7 +24,8 @@ export function BoardSentence({ board, open, onOpen }: Part) {
       {board.made === 'alike' && <>, {blank(asks.boardCopies(board))} alike</>}. It is{' '}
       {blank(asks.boardLength(board, 'length', 'Length of the board'))} long,{' '}
       {blank(asks.boardLength(board, 'across', 'How wide the board is'))} wide and{' '}
-      {blank(asks.boardLength(board, 'thickness', 'Thickness of the board'))} thick. Measure from the{' '}
+      {blank(asks.boardLength(board, 'thickness', 'Thickness of the board'))} thick, cut out of{' '}
+      {blank(asks.boardStock(board, bench.job.value?.stock ?? []))}. Measure from the{' '}
       {blank(asks.boardEnd(board))}.
     </div>
   );

@@ -13,16 +13,13 @@ const size = (words: string, value: Length | undefined, tape: Tape): Size =>
  *
  * @example byHand(board, { tape: '1/32' }).copies // 2 for a pair
  */
-export const byHand = (
-  board: Board,
-  { tape, stuff }: { readonly tape: Tape; readonly stuff?: string },
-): Part => ({
+export const byHand = (board: Board, { tape }: { readonly tape: Tape }): Part => ({
   id: board.id,
   of: '',
   name: board.name || 'Board',
   copies: board.made === 'pair' ? 2 : board.made === 'partition' ? 1 : board.copies,
   stock: undefined,
-  stuff,
+  stuff: board.stock || undefined,
   thickness: board.thickness,
   length: size('length given', board.length, tape),
   width: size('width given', board.across, tape),

@@ -16,12 +16,13 @@ const leastBearing = inches(1n, 8n);
 export function warningsOf({ sizes }: Worked): readonly CaseWarning[] {
   const { case: c } = sizes;
   const frame = c.hasFrame ? frameOf(sizes) : undefined;
+  const framed = frame ? frameWarnings(sizes, frame) : [];
   return [
     ...deep(sizes),
     ...cleats(sizes),
     ...bearing(sizes),
-    ...(frame ? frameWarnings(sizes, frame) : []),
-    ...(frame ? wider(sizes, frame) : []),
+    ...framed,
+    ...(frame ? wider(sizes, frame).filter(({ bay }) => !opens(framed, bay)) : []),
     ...(sharesThickness(sizes) ? [] : [{ code: 'two-thicknesses' } as const]),
   ];
 }
@@ -69,8 +70,16 @@ function bearing({ case: c }: Sizes): readonly CaseWarning[] {
   });
 }
 
-function wider(sizes: Sizes, frame: ReturnType<typeof frameOf>): readonly CaseWarning[] {
-  return sizes.case.inside.flatMap((i): readonly CaseWarning[] => {
+type Wider = Extract<CaseWarning, { code: 'trays-wider' }>;
+
+/** Every frame piece over the trays of a bay comes off: then the others stand outside the groove floors, and trays pass. */
+function opens(warnings: readonly CaseWarning[], bay: number): boolean {
+  const over = warnings.filter((x) => x.code === 'trays-locked' && x.bay === bay);
+  return over.length > 0 && over.every((x) => x.code === 'trays-locked' && x.comesOff);
+}
+
+function wider(sizes: Sizes, frame: ReturnType<typeof frameOf>): readonly Wider[] {
+  return sizes.case.inside.flatMap((i): readonly Wider[] => {
     const opening = frame.openings[i.bay - 1]?.wide.value;
     if (i.kind !== 'trays' || !i.depth || !opening) return [];
     const tray = subtract(sum([sizes.real(i.bay).value, i.depth, i.depth]), slackOf(i));

@@ -75,6 +75,8 @@ export type Board = {
   readonly copies: number;
   readonly length?: Length | undefined;
   readonly thickness?: Length | undefined;
+  /** Id of the stuff it is cut out of, where that is said. */
+  readonly stock?: string | undefined;
   /** How wide the board is across the grooves: what rides along a fence. */
   readonly across?: Length | undefined;
   /** Which end touches the stop or fence, as the user calls it: bottom, top, left, right, front, back. */

@@ -193,6 +193,12 @@ describe('frameOf', () => {
     expect(warningsOf(work(framedCase)).some((x) => x.code === 'trays-wider')).toBe(true);
   });
 
+  test('once every piece over them comes off the trays pass; while one does not, they do not', () => {
+    const codes = (more: object) => warningsOf(work({ ...framedCase, ...more })).map(({ code }) => code);
+    expect(codes({ stilesOff: true, middleOff: true })).not.toContain('trays-wider');
+    expect(codes({ stilesOff: true })).toContain('trays-wider');
+  });
+
   test('a stile no wider than the tray groove floor locks nothing at that side', () => {
     const narrow = warningsOf(work({ ...framedCase, stile: l('23/32') }));
     expect(narrow.flatMap((x) => (x.code === 'trays-locked' ? [x.piece] : []))).toEqual(['middle stile']);
