@@ -2,7 +2,7 @@
 import { firefox } from 'playwright-core';
 import { endProcesses } from '../kills/process.mjs';
 
-const patience = 15_000;
+const patience = 60_000;
 
 /** @returns a hand; see `stepsOf` */
 export async function firefoxHand({ folder, path: executablePath }) {

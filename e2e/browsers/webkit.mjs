@@ -6,7 +6,7 @@ import { Builder, By, Capabilities, until } from 'selenium-webdriver';
 import { endProcesses } from '../kills/process.mjs';
 import { homeOf } from '../tools/others.mjs';
 
-const patience = 15_000;
+const patience = 60_000;
 
 const freePort = () =>
   new Promise((resolve) => {
@@ -18,14 +18,13 @@ const freePort = () =>
 
 /** @returns a hand; see `stepsOf` */
 export async function webkitHand({ folder, path: binary, driver: command, display }) {
-  const port = await freePort();
   const env = { ...process.env, ...homeOf(folder), DISPLAY: display, LIBGL_ALWAYS_SOFTWARE: '1' };
-  spawn(command, [`--port=${port}`], { env, detached: true, stdio: 'ignore' });
+  const server = await startDriver(command, env);
   const capabilities = new Capabilities({
     browserName: 'MiniBrowser',
     'webkitgtk:browserOptions': { binary, args: ['--automation'] },
   });
-  const driver = await session(`http://127.0.0.1:${port}`, capabilities);
+  const driver = await new Builder().usingServer(server).withCapabilities(capabilities).build();
   const found = (by) => driver.wait(until.elementLocated(by), patience);
   return {
     go: (url) => driver.get(url),
@@ -54,14 +53,33 @@ export async function webkitHand({ folder, path: binary, driver: command, displa
   };
 }
 
-/** The driver takes a moment to listen. */
-async function session(server, capabilities) {
-  for (let k = 0; ; k += 1) {
-    try {
-      return await new Builder().usingServer(server).withCapabilities(capabilities).build();
-    } catch (error) {
-      if (k === 20) throw error;
-      await new Promise((done) => setTimeout(done, 250));
-    }
+const pause = () => new Promise((done) => setTimeout(done, 250));
+
+/** Starts the driver on a free port, on another where somebody took that in between; returns its address. */
+async function startDriver(command, env) {
+  for (let turn = 0; turn < 5; turn += 1) {
+    const port = await freePort();
+    const child = spawn(command, [`--port=${port}`], { env, detached: true, stdio: 'ignore' });
+    if (await listens(child, `http://127.0.0.1:${port}`)) return `http://127.0.0.1:${port}`;
   }
+  throw new Error('its driver does not stay up');
+}
+
+/** Waits until the driver answers; false where it ended instead. */
+async function listens(child, server) {
+  let ended = false;
+  for (const end of ['exit', 'error'])
+    child.once(end, () => {
+      ended = true;
+    });
+  let answers = false;
+  for (let waited = 0; waited < patience && !ended && !answers; waited += 250) {
+    await pause();
+    answers = await fetch(`${server}/status`).then(
+      (response) => response.ok,
+      () => false,
+    );
+  }
+  await pause(); // one that found its port taken has ended by now
+  return answers && !ended;
 }

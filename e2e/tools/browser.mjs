@@ -1,5 +1,6 @@
 // Finds a Chromium for the browser tests, or gets one, or says what to install.
 import { existsSync } from 'node:fs';
+import { installDebian, mayInstall } from './debian.mjs';
 import { run } from './install.mjs';
 
 const usual = [
@@ -24,11 +25,7 @@ export async function needBrowser() {
   const there = await find();
   if (there) return there;
   console.log('No Chromium found: getting one ...');
-  const root = process.platform === 'linux' && process.getuid?.() === 0;
-  if (root && existsSync('/usr/bin/apt-get')) {
-    run('apt-get', ['update', '-qq']);
-    run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium']);
-  }
+  if (mayInstall()) installDebian(['chromium']);
   if (!(await find())) run('npx', ['playwright', 'install', 'chromium']);
   const got = await find();
   if (got) return got;

@@ -2,7 +2,7 @@
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync } from 'node:fs';
 import path from 'node:path';
-import { run } from './install.mjs';
+import { installDebian, mayInstall } from './debian.mjs';
 
 const inside = (folder) => (existsSync(folder) ? readdirSync(folder).map((name) => `${folder}/${name}`) : []);
 
@@ -35,13 +35,9 @@ const packages = {
  */
 export function findOthers(wanted) {
   const missing = wanted.filter((name) => !places[name]());
-  const mayInstall =
-    process.platform === 'linux' && process.getuid?.() === 0 && existsSync('/usr/bin/apt-get');
-  if (missing.length > 0 && mayInstall) {
+  if (missing.length > 0 && mayInstall()) {
     console.log(`Getting ${missing.join(', ')} ...`);
-    run('apt-get', ['update', '-qq']);
-    const names = [...new Set(missing.map((name) => packages[name]))];
-    run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...names]);
+    installDebian([...new Set(missing.map((name) => packages[name]))]);
   }
   const found = Object.fromEntries(wanted.map((name) => [name, places[name]()]));
   for (const name of wanted)
