@@ -12,6 +12,7 @@ import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { type BankPlan, thingsIn } from '../bank-plan';
 import type { Bench } from '../bench';
+import { Caution } from '../cautions/caution';
 import { type Ask, AskBlank, AskDock } from '../marks/ask';
 import { UndoButton } from '../undo-button';
 import { bankIn } from './column-of';
@@ -47,6 +48,7 @@ export function ContentsScreen({ bench, id }: { readonly bench: Bench; readonly 
             ? 'No front comes out less than its things ask for.'
             : 'Turn on Contents first, and no front comes out less than its things ask for.'}
         </p>
+        <Caution bench={bench} code="load" />
         {frontNumbers(bank).map((no) => (
           <InOne
             key={no}
