@@ -60,7 +60,7 @@ export function cautionWords(caution: Caution): CautionWords {
       ];
     case 'hand':
       return [
-        'Work clamped, both hands behind the edge.',
+        'Work clamped, hands behind the edge.',
         'Unplug before you change a bit or blade. Old paint may hold lead: test before you sand or scrape it.',
       ];
     case 'dry-fit':
@@ -80,7 +80,7 @@ export function cautionWords(caution: Caution): CautionWords {
       ];
     case 'frame-on':
       return [
-        'Hand well away from where a brad goes in.',
+        'Hand well off where a brad goes in.',
         'Brads follow the grain and come out at the side: a hand’s length off. Pilot before a screw.',
       ];
     case 'marks':
@@ -101,7 +101,7 @@ export function cautionWords(caution: Caution): CautionWords {
     case 'level':
       return [
         'Anchor before anything is loaded.',
-        'Drawers out. Look for pipes, wires, heating tubes first; wiring is for a licensed electrician. Into a stud or solid fixing. Until then it can tip: children away, nobody below.',
+        'Drawers out. Find pipes, wires, heating tubes first; wiring: a licensed electrician. Stud or solid fixing. Until then it can tip: children away, nobody below.',
       ];
     case 'front-on':
       return [
@@ -115,7 +115,7 @@ export function cautionWords(caution: Caution): CautionWords {
       ];
     case 'stick-cut':
       return [
-        'Held to the fence, stop clear of offcuts.',
+        'Tight to the fence, stop clear of chips.',
         'A short piece is held with a block or clamp. The offcut lies until the blade stands.',
       ];
     case 'carry':
