@@ -101,7 +101,7 @@ export function cautionWords(caution: Caution): CautionWords {
     case 'level':
       return [
         'Anchor before anything is loaded.',
-        'Drawers out. Find pipes, wires, heating tubes first; wiring: a licensed electrician. Stud or solid fixing. Until then it can tip: children away, nobody below.',
+        'Drawers out; into a stud or solid fixing. First find pipes, wires, heating tubes; wiring: a licensed electrician. A tall case tips: children away, nobody below.',
       ];
     case 'front-on':
       return [
