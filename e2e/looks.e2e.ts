@@ -39,6 +39,8 @@ const screens: readonly { readonly name: string; readonly hash: string; readonly
   { name: 'change-derived', hash: '#/change/case~left', ready: '.fillin' },
   { name: 'shop', hash: '#/shop', ready: '.nextset' },
   { name: 'phone', hash: '#/phone', ready: '.prefs' },
+  { name: 'before', hash: '#/before', ready: '.before' },
+  { name: 'before-saw', hash: '#/before/fence/saw%2Fshellcase', ready: '.tapped' },
   { name: 'double', hash: '#/double', ready: '.empty-line' },
   { name: 'import', hash: '#/import', ready: '.prefs' },
   { name: 'handover', hash: '#/handover', ready: '.codebox canvas' },

@@ -76,6 +76,8 @@ function LaterScreen({
   switch (route.at) {
     case 'figure':
       return <from.FigureScreen bench={bench} />;
+    case 'before':
+      return <from.BeforeScreen bench={bench} caution={route.caution} from={route.from} />;
     case 'jobs':
       return <from.JobsScreen bench={bench} />;
     case 'phone':

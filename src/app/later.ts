@@ -12,6 +12,7 @@ export { BuyScreen } from '../screens/buy/buy';
 export { Calipers } from '../screens/calipers/calipers';
 export { BuiltScreen } from '../screens/case/built';
 export { CaseScreen } from '../screens/case/case';
+export { BeforeScreen } from '../screens/cautions/before';
 export { CutsScreen } from '../screens/cuts/cuts';
 export { SetupScreen } from '../screens/cuts/setup';
 export { DoubleScreen } from '../screens/double/double';

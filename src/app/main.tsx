@@ -10,6 +10,7 @@ import '../screens/buy/buy.css';
 import '../screens/double/double.css';
 import '../screens/sheets/sheets.css';
 import '../screens/handover/handover.css';
+import '../screens/cautions/cautions.css';
 import { signal } from '@preact/signals';
 import { render } from 'preact';
 import sampleUrl from '../../demo-data/mineral-and-shell-cabinet.json?url';

@@ -25,8 +25,9 @@ export function makeWay(settings: Signal<Settings>, keep: (patch: Partial<Settin
 
   function go(to: Route, replace = false): void {
     const hash = writeRoute(to);
-    if (replace) history.replaceState(null, '', hash);
-    else if (hash !== location.hash) history.pushState(null, '', hash);
+    // a state says that the entry before this one is a screen of ours
+    if (replace) history.replaceState(history.state, '', hash);
+    else if (hash !== location.hash) history.pushState(1, '', hash);
     arrived();
   }
 

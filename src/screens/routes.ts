@@ -10,6 +10,7 @@ export type Route =
   | { readonly at: 'double' }
   | { readonly at: 'last' }
   | { readonly at: 'figure' }
+  | { readonly at: 'before'; readonly caution?: string; readonly from?: string }
   | { readonly at: 'cuts' }
   | { readonly at: 'parts' }
   | { readonly at: 'shims' }
@@ -83,6 +84,7 @@ export function readRoute(hash: string): Route {
   if (has(ofBoard, at) && id) return { at, board: id };
   if (has(ofId, at) && id) return { at, id };
   if (at === 'fit' && id && rest) return { at, board: id, groove: rest };
+  if (at === 'before') return rest ? { at, caution: id, from: rest } : { at };
   if (at === 'one' && id && rest) return more ? { at, id, what: rest, step: more } : { at, id, what: rest };
   if (at === 'layout' && id) return rest ? { at, id, path: rest } : { at, id };
   if (at === 'saw' && id) return rest ? { at, board: id, setting: rest } : { at, board: id };

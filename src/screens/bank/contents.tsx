@@ -13,6 +13,7 @@ import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { type BankPlan, stuffsRound, thingsIn } from '../bank-plan';
 import type { Bench } from '../bench';
+import { Caution } from '../cautions/caution';
 import { type Ask, AskBlank, AskDock } from '../marks/ask';
 import { UndoButton } from '../undo-button';
 import { bankIn } from './column-of';
@@ -48,6 +49,7 @@ export function ContentsScreen({ bench, id }: { readonly bench: Bench; readonly 
             ? 'No front comes out less than its things ask for.'
             : 'Turn on Contents first, and no front comes out less than its things ask for.'}
         </p>
+        <Caution bench={bench} code="load" />
         {acidRound(
           stuffsRound(job, bank),
           thingsIn(job, id).map(({ name }) => name),

@@ -8,7 +8,7 @@ import { StoryStick } from '../../ui/story-stick';
 import { BigTick } from '../../ui/tick-box';
 import type { BankPlan } from '../bank-plan';
 import type { Bench } from '../bench';
-import { manualFirst } from '../cautions';
+import { Caution } from '../cautions/caution';
 import { useWake } from '../saw/use-wake';
 import { bankIn } from './column-of';
 import { NoBank } from './fronts';
@@ -70,11 +70,7 @@ const kindWords: Record<OneWhat, string> = {
   sticks: 'Slides on sticks',
 };
 
-const cautions: Record<OneWhat, string> = {
-  marks: 'Mark with a knife, from one end; measure nothing twice.',
-  fit: 'Case levelled and anchored first; one drawer out at a time.',
-  sticks: 'Short sticks: cut from a long strip and held with a block, not fingers.',
-};
+const cautionAt = { marks: 'marks', fit: 'front-on', sticks: 'stick' } as const;
 
 function Standing({ bench, found, kind, steps, done, at, now, wake }: StandingProps) {
   const { bank } = found;
@@ -131,9 +127,7 @@ function Standing({ bench, found, kind, steps, done, at, now, wake }: StandingPr
       </div>
       <p class="ends pad-x">{now.says}</p>
       {now.stick !== undefined && <Stays bench={bench} found={found} drawer={now.stick} />}
-      <p class="caution pad-x" title={manualFirst}>
-        {cautions[kind]} <span class="manual">{manualFirst}</span>
-      </p>
+      <Caution bench={bench} code={cautionAt[kind]} />
       {now.ticks.length > 1 && <Ticks bench={bench} now={now} />}
       <Knuckle {...{ bench, bank: found, kind, steps, done, at, now, goTo }} />
     </main>

@@ -18,6 +18,7 @@ import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Inline, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { Caution } from '../cautions/caution';
 import { TakeUp } from '../cuts/take-up';
 import { UndoButton } from '../undo-button';
 import { w } from './words';
@@ -101,6 +102,7 @@ export function BuiltScreen({ bench, id }: { readonly bench: Bench; readonly id:
         <p class="pad-x empty-line">
           Dry-fit and square the case, then measure each opening. Nothing changes until you take a measure up.
         </p>
+        <Caution bench={bench} code="as-built" />
         {openingsOf(found.value).map((opening) => (
           <OpeningRows
             key={opening.key}

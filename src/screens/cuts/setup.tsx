@@ -4,6 +4,7 @@ import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import { editJob, letAheadOf, tickOf } from '../../store/edits';
 import type { Change } from '../../store/entry';
+import { cautionOf } from '../../trade/cautions/caution';
 import { jointOf } from '../../trade/setups/changes';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
@@ -13,14 +14,14 @@ import { ChoiceDock } from '../../ui/dock';
 import { Mixed, Remainder } from '../../ui/mixed';
 import { LetterTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
-import { manualFirst } from '../cautions';
+import { Caution } from '../cautions/caution';
 import { useWake } from '../saw/use-wake';
 import { UndoButton } from '../undo-button';
 import { LastCall } from './last-call';
 import { Recipe } from './recipe';
 import { SpoiledDock } from './spoiled';
 import { blocks, type Checklist, checklistOf, groupsOf, isDone } from './view';
-import { buildWords, cautionOf, onWords, setupTitle, whatWords } from './words';
+import { buildWords, onWords, setupTitle, whatWords } from './words';
 
 /** One setup: its figure giant, a box for every piece, what still wants it before it is left. */
 export function SetupScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
@@ -140,9 +141,6 @@ function Standing({ bench, list, card, first }: StandingProps) {
           ))}
           <LastCall list={list} card={card} />
         </section>
-        <p class="caution pad-x" title={manualFirst}>
-          {cautionOf(first)} {manualFirst}
-        </p>
         {setup.machine !== 'stick' && <Recipe bench={bench} id={setup.key} build={setup.build} />}
         {next && (
           <button type="button" class="nextset" onClick={() => bench.go({ at: 'setup', id: next.id }, true)}>
@@ -157,6 +155,7 @@ function Standing({ bench, list, card, first }: StandingProps) {
         )}
       </main>
       <div class="fixedbar three">
+        <Caution bench={bench} code={cautionOf(first)} />
         {card.operations.some((op) => op.part !== 'test' && !op.part.endsWith('~bench')) && (
           <button type="button" class="btn" onClick={() => setSpoiling(true)}>
             Spoiled

@@ -76,6 +76,10 @@ export function PhoneScreen({ bench }: { readonly bench: Bench }) {
           Calipers that act as a keyboard send figures without a unit: set here what their own button is set
           to.
         </p>
+        <h2 class="sec">Cautions</h2>
+        <button type="button" class="btn" onClick={() => bench.go({ at: 'before' })}>
+          Before you cut
+        </button>
         <h2 class="sec">A copy of everything</h2>
         <LastCopied bench={bench} />
         <CopyOut bench={bench} />

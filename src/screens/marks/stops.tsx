@@ -7,7 +7,8 @@ import { Icon } from '../../ui/icon';
 import { Inline, Mixed, Remainder } from '../../ui/mixed';
 import { TickBox } from '../../ui/tick-box';
 import type { Bench } from '../bench';
-import { cautionFor } from '../cautions';
+import { grooveCaution } from '../cautions/groove-words';
+import { CautionLine } from '../cautions/line';
 import { type Ask, AskDock } from './ask';
 import { boardMachine } from './asks';
 import { type Row, rowsOf, type View } from './view';
@@ -38,6 +39,7 @@ export function StopList({ view, bench, still }: StopListProps) {
         </span>
         <Icon name="down" />
       </button>
+      <CautionLine bench={bench} code={board.machine} words={grooveCaution(board.machine)} />
       <ul class="problems pad-x">
         {settings.problems.map((problem, k) => (
           <li key={k} class="wrongline">
@@ -67,7 +69,6 @@ export function StopList({ view, bench, still }: StopListProps) {
           </li>
         ))}
       </ol>
-      <p class="caution pad-x">{cautionFor(board.machine)}</p>
       {ask && (
         <AskDock
           ask={ask}

@@ -15,7 +15,8 @@ import { Inline, Mixed, Remainder } from '../../ui/mixed';
 import { StoryStick } from '../../ui/story-stick';
 import { BigTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
-import { cautionFor, manualFirst } from '../cautions';
+import { grooveCaution } from '../cautions/groove-words';
+import { CautionLine } from '../cautions/line';
 import { counted } from '../counted';
 import { boardOf } from '../marks/board-of';
 import { drawn } from '../marks/drawn';
@@ -167,9 +168,7 @@ function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
           <Lens mark={setting.figure.value} rest={setting.figure.rest} tape={tape} />
         </div>
       )}
-      <p class="caution pad-x" title={manualFirst}>
-        {cautionFor(board.machine)} <span class="manual">{manualFirst}</span>
-      </p>
+      <CautionLine bench={bench} code={board.machine} words={grooveCaution(board.machine)} />
       <Copies row={row} view={view} bench={bench} />
       <Knuckle {...{ bench, rows, at, row, goTo, view }} />
     </main>

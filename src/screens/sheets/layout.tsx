@@ -10,7 +10,7 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { SheetDrawing, SheetThumb } from '../../ui/sheet-drawing';
 import type { Bench } from '../bench';
-import { manualFirst } from '../cautions';
+import { Caution } from '../cautions/caution';
 import { counted } from '../counted';
 import type { Plan } from '../plan';
 import { useWake } from '../saw/use-wake';
@@ -163,12 +163,7 @@ function Standing(props: StandingProps) {
         )}
         <Leftovers {...{ bench, plan, sheet, stock, done: (p: string) => ticks.has(layOp(sheet.id, p)) }} />
         <CutList {...{ steps, now, done, tape, onCut: at }} />
-        <p class="caution pad-x">
-          {stick
-            ? 'Against the fence and clamped or held; the stop stands clear of the offcut.'
-            : 'Depth just past the sheet, good face down for a circular saw, both halves held up so that neither binds nor drops.'}{' '}
-          {manualFirst}
-        </p>
+        {!stick && <p class="pad-x note">Good face down for a circular saw.</p>}
       </main>
       <div class="cutbar">
         {says && (
@@ -184,6 +179,7 @@ function Standing(props: StandingProps) {
           </p>
         )}
         <div class="fixedbar three">
+          <Caution bench={bench} code={stick ? 'stick-cut' : 'sheet-cut'} />
           <button
             type="button"
             class="btn"

@@ -3,6 +3,7 @@ import { Bar, BarButton } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import type { Bench } from '../bench';
+import { Caution } from '../cautions/caution';
 import { UndoButton } from '../undo-button';
 import { PoolCard } from './pool-card';
 import { breakdownOf } from './view';
@@ -20,6 +21,7 @@ export function SheetsScreen({ bench }: { readonly bench: Bench }) {
         <BarButton label="Buy" boxed says="What to buy" onTap={() => bench.go({ at: 'buy' })} />
       </Bar>
       <main class={asking ? 'page docked' : 'page'}>
+        {found && found.pools.length > 0 && <Caution bench={bench} code="carry" />}
         {found && found.pools.length > 0 && !found.kerf && (
           <section class="pad-x facts" aria-label="Kerf">
             <p class="fact">
@@ -47,12 +49,6 @@ export function SheetsScreen({ bench }: { readonly bench: Bench }) {
               {listed([...new Set(found.homeless.map((piece) => piece.name))])}.
             </p>
           </section>
-        )}
-        {found && found.pools.length > 0 && (
-          <p class="caution pad-x">
-            Hold up both halves of every cut. A sheet over what you can carry is cut along the guide where it
-            lies, or by two.
-          </p>
         )}
       </main>
       {asking && (

@@ -7,7 +7,9 @@ import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { Caution } from '../cautions/caution';
 import { listsOf } from '../shop-lists';
+import { useStays } from '../stays';
 import { ShimDrawer } from './shim-drawer';
 import { pileErrorText } from './words';
 
@@ -17,9 +19,9 @@ const tolerance = inches(20n, 1000n);
 /** Two small sums of the bench: a pile of shims for a gap, and a half-lap put right. */
 export function ShimsScreen({ bench }: { readonly bench: Bench }) {
   const [open, setOpen] = useState<'gap' | 'thick' | 'deep'>();
-  const [gap, setGap] = useState<Length>();
-  const [thick, setThick] = useState<Length>();
-  const [deep, setDeep] = useState<Length>();
+  const [gap, setGap] = useStays<Length | undefined>('shims gap', undefined);
+  const [thick, setThick] = useStays<Length | undefined>('lap thick', undefined);
+  const [deep, setDeep] = useStays<Length | undefined>('lap deep', undefined);
   const pile = gap && pileFor(gap, listsOf(bench).shims, tolerance);
   const lap = thick && deep && lapPair(thick, deep);
   const rows = { gap: [gap, setGap], thick: [thick, setThick], deep: [deep, setDeep] } as const;
@@ -34,6 +36,7 @@ export function ShimsScreen({ bench }: { readonly bench: Bench }) {
       <Bar title="Shims and laps" leave={{ label: 'Back', onTap: () => history.back() }} />
       <main class={open ? 'page docked' : 'page'}>
         <h2 class="sec pad-x">Shims for a gap</h2>
+        <Caution bench={bench} code="shims" />
         {row('gap', 'The gap')}
         {pile?.ok && (
           <div class="pad-x verdict">
@@ -49,6 +52,7 @@ export function ShimsScreen({ bench }: { readonly bench: Bench }) {
         {pile && !pile.ok && <p class="pad-x note">{pileErrorText(pile.error)}</p>}
         <ShimDrawer bench={bench} />
         <h2 class="sec pad-x">Half-lap, faces step</h2>
+        <Caution bench={bench} code="lap" />
         {row('thick', 'Thickness of both')}
         {row('deep', 'Depth as cut')}
         {lap?.ok && (

@@ -12,8 +12,10 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { Caution } from '../cautions/caution';
 import { buildWords } from '../cuts/words';
 import { keepLists, listsOf } from '../shop-lists';
+import { useStays } from '../stays';
 import { UndoButton } from '../undo-button';
 import { AskSet } from './ask-set';
 import { askSet, correctionText, errorWords, pieceWords, sizeWords, stackErrorText } from './words';
@@ -62,6 +64,9 @@ export function StackScreen({ bench, id }: { readonly bench: Bench; readonly id:
           </a>
         </div>
       </main>
+      <div class="fixedbar">
+        <Caution bench={bench} code="stack" />
+      </div>
     </>
   );
 }
@@ -172,10 +177,11 @@ const cuts: readonly { readonly value: TestCut; readonly label: string }[] = [
 
 /** Reads X, wants Y: how much, and which way. */
 function Test({ bench, build, want, set, height }: RecipeProps & { readonly height: Length | undefined }) {
-  const [cut, setCut] = useState<TestCut>('stack');
+  const own = `${bench.job.value?.id} ${build}`;
+  const [cut, setCut] = useStays<TestCut>(`test cut ${own}`, 'stack');
   const [open, setOpen] = useState<'got' | 'want'>();
-  const [given, setGiven] = useState<Length>();
-  const [other, setOther] = useState<Length>();
+  const [given, setGiven] = useStays<Length | undefined>(`test cut measures ${own}`, undefined);
+  const [other, setOther] = useStays<Length | undefined>(`test cut wanted ${own}`, undefined);
   const wanted = other ?? (cut === 'depth' ? (height ?? want) : want);
   const got = given;
   const found = got && correct(cut, { want: wanted, got });

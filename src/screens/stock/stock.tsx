@@ -8,6 +8,7 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { Caution } from '../cautions/caution';
 import { type Ask, AskDock, TextDock } from '../marks/ask';
 import { isBegun } from '../sheets/progress';
 import { StockSlip } from '../sheets/stock-slip';
@@ -38,6 +39,7 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
         <p class="pad-x empty-line">
           Put calipers on the sheet you will cut, near two corners and the middle: four places at least.
         </p>
+        <Caution bench={bench} code="old-finish" />
         <ol class="readings">
           {readings.map((reading, k) => (
             <li key={k}>

@@ -1,0 +1,55 @@
+import { useEffect } from 'preact/hooks';
+import { type Caution, cautions } from '../../trade/cautions/caution';
+import { Bar } from '../../ui/bar';
+import type { Bench } from '../bench';
+import { readRoute } from '../routes';
+import { type Part, partOf, parts, partWords } from './parts';
+import { cautionWords } from './words';
+
+type BeforeProps = {
+  readonly bench: Bench;
+  /** The caution that was tapped, and the address its line stood at. */
+  readonly caution: string | undefined;
+  readonly from: string | undefined;
+};
+
+/** *Before you cut*: all cautions by machine and by moment. It opens at the part of the caution that was tapped. */
+export function BeforeScreen({ bench, caution, from }: BeforeProps) {
+  const code = cautions.find((c) => c === caution);
+  const open = code && partOf(code);
+  useEffect(() => document.getElementById(`before-${open}`)?.scrollIntoView(), [open]);
+  // the address tells where to go when the app was started anew on this page
+  const leave = () =>
+    history.state === null
+      ? bench.go(from === undefined ? { at: 'phone' } : readRoute(from), true)
+      : history.back();
+  return (
+    <>
+      <Bar title="Before you cut" leave={{ label: 'Back', word: true, onTap: leave }} />
+      <main class="page before">
+        <p class="pad-x first-words">
+          The tool’s own manual, local codes and licensed practice come first. What stands here are general
+          words. No figure of this app ever asks you to pass a guard.
+        </p>
+        {parts.map((part) => (
+          <PartOf key={part} part={part} tapped={part === open ? code : undefined} />
+        ))}
+      </main>
+    </>
+  );
+}
+
+function PartOf({ part, tapped }: { readonly part: Part; readonly tapped: Caution | undefined }) {
+  const { title, lines } = partWords(part);
+  return (
+    <section id={`before-${part}`} class="pad-x">
+      <h2 class="sec">{title}</h2>
+      {tapped && <p class="tapped">{cautionWords(tapped).join(' ')}</p>}
+      <ul>
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,22 @@
+import { Icon } from '../../ui/icon';
+import type { Bench } from '../bench';
+import { writeRoute } from '../routes';
+
+/** One short line for any screen, and what more is said where there is room. */
+export type CautionWords = readonly [short: string, more: string];
+
+type LineProps = { readonly bench: Bench; readonly code: string; readonly words: CautionWords };
+
+/** A line of caution. It shortens where room is short and is never hidden; tapped, it opens *Before you cut* at its part. */
+export const CautionLine = ({ bench, code, words: [short, more] }: LineProps) => (
+  <button
+    type="button"
+    class="caution"
+    onClick={() => bench.go({ at: 'before', caution: code, from: writeRoute(bench.route.value).slice(2) })}
+  >
+    <span class="grow">
+      {short} <span class="more">{more}</span>
+    </span>
+    <Icon name="next" />
+  </button>
+);
