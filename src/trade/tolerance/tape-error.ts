@@ -30,12 +30,8 @@ const classes: Record<TapeClass, readonly [a: bigint, b: bigint, c: bigint]> = {
  * @param reach inches, >= 0
  * @param hook whether the measure starts at the tape's hook
  * @returns inches
-<<<<<<< HEAD
- * @example tapeError('II', fromMillimetres(2440n), true) // 1.1 mm: Example 3 of tolerance
-=======
  * @throws RangeError if the reach is negative: a mistake in the program
- * @example tapeError('II', fromMillimetres(2440n), true) // 0.3 + 0.2·3 + 0.2 = 1.1 mm
->>>>>>> faults2
+ * @example tapeError('II', fromMillimetres(2440n), true) // 1.1 mm: Example 3 of tolerance
  */
 export function tapeError(tape: TapeClass, reach: Length, hook: boolean): Length {
   if (isNegative(reach)) throw new RangeError('tapeError: reach must be >= 0');
