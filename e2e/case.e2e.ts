@@ -168,8 +168,8 @@ test('the same tick stands on the card, on the marks of the part and at the saw'
 test('the stack for a sheet, and what a test cut asks for', async ({ page }) => {
   await openSample(page);
   await page.goto('./#/stack/stop~c13d32~h3d16');
-  const fewest = page.getByRole('region', { name: 'Fewest pieces' });
-  await expect(fewest).toContainText('cuts 0.407');
+  const fewest = page.getByRole('region', { name: 'Between the outers' });
+  await expect(fewest).toContainText('cuts 0.408');
   await fewest.getByRole('button', { name: 'This one is on the arbor' }).click();
   await expect(page.getByText('Recipe kept:')).toBeVisible();
   await row(page, /It measures/).click();

@@ -153,16 +153,18 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   async function openSample(): Promise<void> {
     await offer(await sample());
     go({ at: 'job' });
+    await bringFigures(); // before the job, so that no screen of it asks for what comes with it
     if (offered.value && 'file' in offered.value) await take('merge', 'sample');
-    await bringFigures();
   }
 
   /** The sample's shop figures and lists, where this phone has none of its own. */
   async function bringFigures(): Promise<void> {
     const { figures, lists } = (await looking).figuresFor(shop.value, settings.value.lists);
-    for (const [field, value] of figures) await values.keepShop(field, value);
-    if (lists !== undefined) await keep({ lists });
-    if (figures.length > 0 || lists !== undefined) await keep({ figuresFrom: 'sample' });
+    if (figures.length === 0 && lists === undefined) return;
+    await Promise.all([
+      ...figures.map(([field, value]) => values.keepShop(field, value)),
+      keep({ figuresFrom: 'sample', ...(lists === undefined ? {} : { lists }) }),
+    ]);
   }
 
   async function setDeleted(id: string, deleted: string | undefined, label: string): Promise<void> {
