@@ -14,8 +14,6 @@ import { goBy, openSample, readyOffline } from './app';
 import { chromiumArgs, chromiumPath } from './browser';
 import { film, shots } from './film';
 
-test.describe.configure({ timeout: 120_000 });
-
 const phone = { ...devices['Pixel 7'], viewport: { width: 390, height: 844 } };
 const code = '.codebox canvas';
 
@@ -177,7 +175,6 @@ test('a whole job goes over by the camera: a film of the codes, turned, grainy a
   browser,
   baseURL,
 }) => {
-  test.setTimeout(180_000);
   await openSample(page);
   await handOver(page);
   // twice the parts and eight more: they come to the whole whichever code is the first (but once in 65,000 times)
