@@ -24,7 +24,6 @@ const heights = (page: Page) =>
     .evaluateAll((list) => list.map((el) => el.textContent?.replace(/\s+/g, ' ') ?? ''));
 
 test('an opening measured out of square, five fronts, three fitted, what is left shared, sticks; offline, killed midway', async () => {
-  test.setTimeout(150_000);
   const server = await serve();
   const profile = newProfile();
   try {

@@ -38,7 +38,6 @@ async function openCuts(page: Page, url: string): Promise<void> {
 }
 
 test('a case from outside sizes to a recut, offline, killed midway', async () => {
-  test.setTimeout(120_000);
   const server = await serve();
   const profile = newProfile();
   try {

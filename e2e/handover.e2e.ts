@@ -1,3 +1,5 @@
+import { rmSync } from 'node:fs';
+import path from 'node:path';
 import {
   type Browser,
   type BrowserContext,
@@ -11,8 +13,6 @@ import { afterWake } from '../src/ui/touch';
 import { goBy, openSample, readyOffline } from './app';
 import { chromiumArgs, chromiumPath } from './browser';
 import { film, shots } from './film';
-
-test.describe.configure({ timeout: 120_000 });
 
 const phone = { ...devices['Pixel 7'], viewport: { width: 390, height: 844 } };
 const code = '.codebox canvas';
@@ -175,14 +175,13 @@ test('a whole job goes over by the camera: a film of the codes, turned, grainy a
   browser,
   baseURL,
 }) => {
-  test.setTimeout(180_000);
   await openSample(page);
   await handOver(page);
   // twice the parts and eight more: they come to the whole whichever code is the first (but once in 65,000 times)
   const says = await page.getByRole('img', { name: /codes in turn/ }).getAttribute('aria-label');
   const seen = await shots(page, code, 2 * Number.parseInt(says ?? '', 10) + 8);
-  const path = await film(browser, seen, { turn: 7, grain: 50, blur: 0.8 });
-  const seeing = await withCamera(path);
+  const filmed = await film(browser, seen, { turn: 7, grain: 50, blur: 0.8 });
+  const seeing = await withCamera(filmed);
   try {
     const other = await otherPhone(seeing, baseURL, async (page) => {
       await holdStreams(page);
@@ -198,6 +197,7 @@ test('a whole job goes over by the camera: a film of the codes, turned, grainy a
     await expect(other.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
   } finally {
     await seeing.close();
+    rmSync(path.dirname(filmed), { recursive: true, force: true });
   }
 });
 

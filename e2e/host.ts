@@ -3,6 +3,7 @@ import { createServer, type Server, type ServerResponse } from 'node:http';
 import os from 'node:os';
 import path from 'node:path';
 import { expect } from '@playwright/test';
+import { built } from './serve';
 
 const types: Record<string, string> = {
   '.html': 'text/html',
@@ -34,7 +35,7 @@ export type Host = {
  */
 export async function host(again = 0): Promise<Host> {
   const folder = mkdtempSync(path.join(os.tmpdir(), 'knifeline-host-'));
-  cpSync('dist', folder, { recursive: true });
+  cpSync(built(), folder, { recursive: true });
   let decide: (file: string) => Fault | undefined = () => undefined;
   const server: Server = createServer((request, response) => {
     const name = (request.url ?? '/').split('?')[0]?.replace(/\/$/, '/index.html') ?? '';

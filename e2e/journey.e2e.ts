@@ -18,7 +18,6 @@ import { newProfile } from './profile';
 import { serve } from './serve';
 
 test('first visit to cut grooves, offline, killed, and everything still there', async () => {
-  test.setTimeout(180_000);
   const server = await serve('/shop/knifeline/');
   const profile = newProfile();
   try {

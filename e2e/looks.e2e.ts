@@ -129,6 +129,7 @@ const small = (page: Page): Promise<readonly string[]> =>
   );
 
 test('text at twice the size reflows: nothing is cut off or runs sideways', async ({ page }) => {
+  test.setTimeout(300_000);
   await openSample(page);
   await page.goto('./#/phone');
   await page.getByRole('button', { name: 'Twice the size' }).click();

@@ -7,8 +7,9 @@ export default defineConfig({
   outputDir: '../test-results/e2e',
   fullyParallel: false,
   workers: 2,
-  timeout: 60_000,
-  expect: { timeout: 15_000 }, // patience for a busy machine: no test asks how fast it is
+  // patience for a busy machine: no test asks how fast it is
+  timeout: 180_000,
+  expect: { timeout: 15_000 },
   forbidOnly: true,
   globalSetup: './site.ts',
   use: {

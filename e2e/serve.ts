@@ -3,6 +3,9 @@ import { preview } from 'vite';
 
 const root = path.resolve(import.meta.dirname, '..');
 
+/** The built app: in a run its own copy, so that a build in the next window takes nothing from under it. */
+export const built = (): string => process.env.KNIFELINE_BUILT ?? path.join(root, 'dist');
+
 export type Served = { readonly url: string; readonly stop: () => Promise<void> };
 
 /** Serves the built app on a free port, below `base`, so a test can take the server away. */
@@ -11,7 +14,7 @@ export async function serve(base = '/'): Promise<Served> {
     root: `${root}/src`,
     base,
     configFile: false,
-    build: { outDir: '../dist' },
+    build: { outDir: built() },
     preview: { port: 0, host: 'localhost' },
     logLevel: 'error',
   });

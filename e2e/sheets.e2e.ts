@@ -31,7 +31,6 @@ async function cutNext(page: Page): Promise<string> {
 }
 
 test('the sample job laid out, a sheet ticked through cut by cut, its offcut kept; offline, killed between two cuts', async () => {
-  test.setTimeout(150_000);
   const server = await serve();
   const profile = newProfile();
   try {

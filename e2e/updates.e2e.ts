@@ -201,7 +201,6 @@ const kinds = ['killed at each step', 'lacking each file', 'with each file answe
 test.describe('an update', () => {
   let from: Installed;
   test.beforeAll(async () => {
-    test.setTimeout(120_000);
     from = await installed();
     mkdirSync('test-results', { recursive: true });
   });
@@ -210,7 +209,7 @@ test.describe('an update', () => {
   for (const [kind, name] of kinds.entries()) {
     test(`${name} in turn leaves an offline start`, async () => {
       const own = planned.filter((_, k) => k % 3 === kind);
-      test.setTimeout(60_000 + own.length * 40_000);
+      test.setTimeout(180_000 + own.length * 40_000);
       for (const trial of own) appendFileSync('test-results/updates.txt', `${await tried(trial, from)}\n`);
     });
   }
