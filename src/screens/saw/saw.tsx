@@ -156,12 +156,14 @@ function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
         {passText(setting) && `, ${passText(setting)}`}: {measuresText(setting, board)},{' '}
         {faceText(setting, board)}. <Secondary setting={setting} view={view} />
       </p>
-      <Sled view={view} rows={rows} setting={setting} />
-      {!isMetric(tape) && tape !== '0.001' && (
-        <div class="lensbox">
-          <Lens mark={setting.figure.value} rest={setting.figure.rest} tape={tape} />
-        </div>
-      )}
+      <div class="pictures">
+        <Sled view={view} rows={rows} setting={setting} />
+        {!isMetric(tape) && tape !== '0.001' && (
+          <div class="lensbox">
+            <Lens mark={setting.figure.value} rest={setting.figure.rest} tape={tape} />
+          </div>
+        )}
+      </div>
       <CautionLine bench={bench} code={board.machine} words={grooveCaution(board.machine)} />
       <Copies row={row} view={view} bench={bench} />
       <Knuckle {...{ bench, rows, at, row, goTo, view }} />

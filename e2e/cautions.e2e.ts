@@ -1,0 +1,221 @@
+import { expect, type Locator, type Page, test } from '@playwright/test';
+import { choose, openSample, standing } from './app';
+
+// alike: whoever is free takes the next
+test.describe.configure({ mode: 'parallel' });
+
+const sizes = [
+  { name: '390', width: 390, height: 844 },
+  { name: '360', width: 360, height: 640 },
+  { name: 'sideways', width: 844, height: 390 },
+] as const;
+
+/** A line stands alone below this: it is one line then. */
+const roomy = 840;
+
+/** Inside the screen, and nothing over it: its middle and near its corners are its own. */
+async function seen(what: Locator, name: string): Promise<void> {
+  const off = await what.evaluate((el) => {
+    const { left, top, right, bottom } = el.getBoundingClientRect();
+    if (left < -0.5 || top < -0.5 || right > innerWidth + 0.5 || bottom > innerHeight + 0.5)
+      return `outside: ${[left, top, right, bottom].map(Math.round)}`;
+    const points = [0.04, 0.5, 0.96].flatMap((x) => [0.1, 0.5, 0.9].map((y) => [x, y] as const));
+    const over = points
+      .map(([x, y]) => document.elementFromPoint(left + x * (right - left), top + y * (bottom - top)))
+      .find((other) => !other || !(el.contains(other) || other.contains(el)));
+    return over === undefined ? '' : `under ${over?.className || over?.tagName}`;
+  });
+  expect.soft(off, name).toBe('');
+}
+
+/** The line is in sight, to be read and hit; figure, remainder and bar are where they were: on the screen. */
+async function standsThere(page: Page, name: string): Promise<void> {
+  for (const size of sizes) {
+    await page.setViewportSize(size);
+    const at = `${name} ${size.name}`;
+    await page.waitForTimeout(60);
+    const line = page.locator('.caution');
+    await expect(line, at).toHaveCount(1);
+    await seen(line, `${at}: the caution`);
+    for (const part of [
+      '.giant .mx',
+      '.giant .rem',
+      '.setting > .mx',
+      '.setting .rem',
+      '.cutnow .fig',
+      '.btn.main',
+    ]) {
+      const shown = page.locator(`${part}:visible`).first();
+      if ((await shown.count()) > 0) await seen(shown, `${at}: ${part}`);
+    }
+    const { high, words, letter } = await line.evaluate((el) => ({
+      high: el.getBoundingClientRect().height,
+      words: el.querySelector('span')?.getBoundingClientRect().height ?? 0,
+      letter: Number.parseFloat(getComputedStyle(el).fontSize),
+    }));
+    expect.soft(high, `${at}: how high`).toBeGreaterThanOrEqual(47.5);
+    expect.soft(letter, `${at}: letters`).toBeGreaterThanOrEqual(16);
+    if (size.height < roomy) expect.soft(words, `${at}: more than one line`).toBeLessThan(2 * letter);
+    const scrolls = await page.evaluate(() => {
+      const saw = document.querySelector('.saw');
+      return saw ? saw.scrollHeight - saw.clientHeight : 0;
+    });
+    expect.soft(scrolls, `${at}: the saw scrolls by`).toBeLessThanOrEqual(0);
+    await page.screenshot({ path: `e2e/shots/caution-${name}-${size.name}.png` });
+  }
+}
+
+/** All the words of the line, those not shown among them. */
+const wordsOf = async (page: Page): Promise<string> => (await page.locator('.caution').textContent()) ?? '';
+
+/** A tap opens the page at its part; Back comes back to what stood there. */
+async function leadsThereAndBack(page: Page): Promise<void> {
+  const [address, says] = [page.url(), await wordsOf(page)];
+  await page.locator('.caution').click();
+  await expect(page.getByRole('heading', { name: 'Before you cut' })).toBeVisible();
+  const tapped = page.locator('.tapped');
+  await expect(tapped).toBeInViewport({ ratio: 1 });
+  await expect(tapped).toHaveText(says);
+  await page.getByRole('button', { name: 'Back' }).click();
+  await expect(page.locator('.caution')).toBeVisible();
+  expect(page.url()).toBe(address);
+}
+
+async function typed(page: Page, figure: string): Promise<void> {
+  const dock = page.getByRole('dialog');
+  await dock.getByLabel('or typed').fill(figure);
+  await page.keyboard.press('Enter');
+  await expect(dock).toBeHidden();
+}
+
+test('at the saw, on every machine: in sight at three sizes, and back to the same setting', async ({
+  page,
+}) => {
+  test.setTimeout(180_000);
+  await openSample(page);
+  await page.goto('./#/shop');
+  for (const [field, figure] of shopFigures) {
+    await page
+      .getByRole('button', { name: new RegExp(field) })
+      .first()
+      .click();
+    await typed(page, figure);
+  }
+  for (const [k, machine] of machines.entries()) {
+    await page.setViewportSize(sizes[0]);
+    await page.goto('./#/stops/shellcase');
+    if (k > 0) await choose(page, new RegExp(machines[k - 1] ?? '', 'i'), machine);
+    await expect(page.locator('.caution')).toBeVisible();
+    await page.getByRole('button', { name: /^To the (saw|router)/ }).click();
+    await page.locator('.giant').waitFor();
+    await page.getByRole('button', { name: 'Skip' }).click();
+    await standsThere(page, `saw-${k}`);
+    const before = await standing(page).textContent();
+    await leadsThereAndBack(page);
+    expect(await standing(page).textContent()).toBe(before);
+  }
+});
+
+const machines = [
+  'sled with a stop',
+  'table-saw fence',
+  'router and guide',
+  'circular saw and guide',
+  'one stop and spacers',
+  'lines on the fence',
+];
+
+const shopFigures = [
+  ['Single blade', '1/8'],
+  ['Router base', '3'],
+  ['Router bit', '3/8'],
+  ['guide on the keep piece', '1 1/2'],
+  ['guide on the waste', '4 3/4'],
+  ['Kerf of the circular saw', '3/32'],
+] as const;
+
+test('in Cuts, on the card of every machine and step: in sight at three sizes, and back to the card', async ({
+  page,
+}) => {
+  test.setTimeout(300_000);
+  await openSample(page);
+  const met = new Set<string>();
+  await page.goto('./#/cuts');
+  await page.locator('.build').first().waitFor();
+  const builds = await page.locator('.build').count();
+  for (let k = 0; k < builds; k++) {
+    await page.setViewportSize(sizes[0]);
+    await page.goto('./#/cuts');
+    await page.locator('.build').nth(k).locator('button.nextset').first().click();
+    await page.locator('.piece').first().waitFor();
+    const says = await wordsOf(page);
+    if (met.has(says)) continue;
+    met.add(says);
+    await standsThere(page, `card-${met.size}`);
+    await leadsThereAndBack(page);
+  }
+  // rip, crosscut, sled, fence, rabbet, dovetails, sticks, jig, and the nine steps of the bench
+  expect(met.size).toBe(17);
+});
+
+test('where sheets are cut, at the stack, and one number at a time: in sight at three sizes, and back', async ({
+  page,
+}) => {
+  test.setTimeout(180_000);
+  await openSample(page);
+  for (const [name, hash] of cards) {
+    await page.goto(`./${hash}`);
+    await page.locator('.caution').waitFor();
+    await standsThere(page, name);
+    await leadsThereAndBack(page);
+  }
+});
+
+const cards = [
+  ['sheet', '#/layout/planside1'],
+  ['stick', '#/layout/planoak1'],
+  ['stack', '#/stack/stop~c13d32~h3d16'],
+  ['one-mark', '#/one/drawers/marks'],
+  ['one-stick', '#/one/drawers/sticks/d2'],
+  ['one-fit', '#/one/drawers/fit'],
+] as const;
+
+test('Before you cut says first what comes first; the phone’s own back and a start anew come back to the setting', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.goto('./#/phone');
+  await page.getByRole('button', { name: 'Before you cut' }).click();
+  await expect(page.locator('.first-words')).toContainText(
+    'The tool’s own manual, local codes and licensed practice come first',
+  );
+  await page.getByRole('button', { name: 'Back' }).click();
+  await expect(page.getByRole('heading', { name: 'This phone' })).toBeVisible();
+
+  await page.goto('./#/saw/shellcase');
+  await page.getByRole('button', { name: 'Skip' }).click();
+  const [address, before] = [page.url(), await standing(page).textContent()];
+  await page.locator('.caution').click();
+  await expect(page.locator('.tapped')).toBeVisible();
+  await page.goBack();
+  expect(await standing(page).textContent()).toBe(before);
+
+  await page.locator('.caution').click();
+  await expect(page.locator('.tapped')).toBeVisible();
+  await page.waitForTimeout(300); // where one is is being kept
+  const anew = await page.context().newPage();
+  await anew.goto('./'); // as after a kill: nothing lies behind the page
+  await anew.getByRole('button', { name: 'Back' }).click();
+  expect(await standing(anew).textContent()).toBe(before);
+  expect(anew.url()).toBe(address);
+});
+
+test('a gap that was given stands after a caution was read', async ({ page }) => {
+  await openSample(page);
+  await page.goto('./#/shims');
+  await page.getByRole('button', { name: 'The gap' }).click();
+  await typed(page, '3/16');
+  await page.locator('.caution').first().click();
+  await page.getByRole('button', { name: 'Back' }).click();
+  await expect(page.getByRole('button', { name: /The gap/ })).toContainText('3/16');
+});
