@@ -152,7 +152,7 @@ const shopFigures = [
 test('in Cuts, on the card of every machine and step: in sight at three sizes, and back to the card', async ({
   page,
 }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(480_000);
   await openSample(page);
   const met = new Set<string>();
   await page.goto('./#/cuts');

@@ -153,6 +153,8 @@ describe('a caution', () => {
     ['load', ['nchored before', 'estimates']],
     ['crosscut', ['pulls itself along']],
     ['stop', ['pulls itself along']],
+    ['dovetail', ['never raised', 'scrap behind', 'lamps']],
+    ['hang', ['nchored', 'One drawer']],
     ['old-finish', ['lead']],
     ['fence', ['uard', 'nothing freehand', 'itre gauge']],
   ] as const)('%s says what it must', (caution, words) => {

@@ -45,8 +45,8 @@ export function cautionWords(caution: Caution): CautionWords {
       ];
     case 'dovetail':
       return [
-        'Slide the router out, never lift it out.',
-        'Never raised among the template’s fingers. Clamps tried, scrap behind. A chisel goes away from the hand that holds.',
+        'Clamps tried, scrap behind the work.',
+        'By template: the router slides out, it is never raised among the fingers. By hand: chisel away from the hand that holds.',
       ];
     case 'stick':
       return [
@@ -95,8 +95,8 @@ export function cautionWords(caution: Caution): CautionWords {
       ];
     case 'hang':
       return [
-        'One drawer out until it is anchored.',
-        'Two open drawers can bring a case down. Fingers out from between box and case; children away.',
+        'One drawer out until the case is fast.',
+        'Not anchored, two open drawers bring it down. Fingers out from between box and case; children away.',
       ];
     case 'level':
       return [
