@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { figuresFor } from '../src/app/sample-figures';
 import { writeLength } from '../src/length/write';
-import { acidText } from '../src/screens/bank/words';
+import { acidText } from '../src/screens/bank/acid-words';
 import { stuffsRound, thingsIn } from '../src/screens/bank-plan';
 import { viewOf } from '../src/screens/marks/view';
 import { planOf } from '../src/screens/plan';

@@ -16,9 +16,10 @@ import type { Bench } from '../bench';
 import { Caution } from '../cautions/caution';
 import { type Ask, AskBlank, AskDock } from '../marks/ask';
 import { UndoButton } from '../undo-button';
+import { acidText } from './acid-words';
 import { bankIn } from './column-of';
 import { NoBank } from './fronts';
-import { acidText, lb, w } from './words';
+import { lb, w } from './words';
 
 /** What goes into the drawers: tall, long, heavy, how many; what each front must be for it, and what each pair carries. */
 export function ContentsScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {

@@ -3,7 +3,6 @@ import { assertNever } from '../../length/result';
 import { roundTo } from '../../length/round';
 import { markAt } from '../../length/tape';
 import { writeDecimal, writeLength, writeMillimetres } from '../../length/write';
-import type { AcidRound } from '../../trade/boxes/acid';
 import type { BoxError, BoxWarning } from '../../trade/boxes/box';
 import type { DrawersProblem, DrawersWarning, WorkedDrawers } from '../../trade/boxes/drawers';
 import type { PullsError } from '../../trade/boxes/pulls';
@@ -212,10 +211,6 @@ export function blankErrorText(error: BlankError): string {
 }
 
 const blankFields = { trim: 'trim', band: 'band', between: 'gap between the fronts' } as const;
-
-/** Why a wood should not stand round what goes in. @example 'Oak, for the frame: oak gives off acid …' */
-export const acidText = ({ stuff, wood, things }: AcidRound): string =>
-  `${stuff}: ${wood}, like fresh glue and oil finishes, gives off acid that attacks ${things.join(', ')}. Take another wood, such as maple, poplar or birch, and ask a conservator.`;
 
 /** What keeps the holes for a pull off its front. */
 export function pullsErrorText(error: PullsError): string {
