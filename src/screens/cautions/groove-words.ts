@@ -28,12 +28,12 @@ export function grooveCaution(machine: Machine): CautionWords {
     case 'spacers':
       return [
         'Spacers flat, hands outside the line.',
-        'Stop clear of chips, work tight to the fence. Saw stopped before you reach in.',
+        'Stop clear of chips, work tight to the fence. A radial saw pulls itself along; stopped before you reach in.',
       ];
     case 'index':
       return [
         'Work held level, hands outside the line.',
-        'These pencil marks belong to one stack. Saw stopped before you reach in.',
+        'These pencil marks belong to one stack. A radial saw pulls itself along; stopped before you reach in.',
       ];
     default:
       return assertNever(machine);

@@ -3,6 +3,7 @@ import { forDrawing } from '../../length/length';
 import { writeLength } from '../../length/write';
 import { tickOf } from '../../store/edits';
 import type { PlanSheet } from '../../store/job';
+import type { Caution as CautionCode } from '../../trade/cautions/caution';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { placesOf } from '../../trade/sheets/tree';
 import { Bar } from '../../ui/bar';
@@ -179,7 +180,7 @@ function Standing(props: StandingProps) {
           </p>
         )}
         <div class="fixedbar three">
-          <Caution bench={bench} code={stick ? 'stick-cut' : 'sheet-cut'} />
+          <Caution bench={bench} code={stick ? 'stick-cut' : cautionAt(now)} />
           <button
             type="button"
             class="btn"
@@ -246,4 +247,16 @@ function drawnWide(
   if (stick) return Math.min(room, 150);
   const inSight = 0.58 * innerHeight * (forDrawing(size.wide) / Math.max(forDrawing(size.long), 0.01));
   return Math.max(Math.min(room, 200), Math.min(room, inSight));
+}
+
+/** What can hurt at a cut of a sheet: by what it is made with. */
+function cautionAt(step: CutStep | undefined): CautionCode {
+  switch (step?.tool) {
+    case 'fence':
+      return 'rip';
+    case 'stop':
+      return 'crosscut';
+    default:
+      return 'sheet-cut';
+  }
 }
