@@ -31,7 +31,7 @@ export async function keptHere(page: Page): Promise<void> {
   await keptSetting(page, 'here', new URL(page.url()).hash);
 }
 
-/** Until the sum of Figure is kept with so many lines on its roll. */
+/** Until the sum of Figure is kept with so many lines on its strip. */
 export async function keptLines(page: Page, lines: readonly string[]): Promise<void> {
   const texts = async () => {
     const figure = (await wordOf(page, 'figure')) as

@@ -6,10 +6,10 @@ import { serve } from './serve';
 
 const pool = (page: Page, name: string) => page.getByRole('region', { name, exact: true });
 
-async function measuredKerf(page: Page): Promise<void> {
+/** The kerf came with the sample: nothing is asked for before the sheets are laid out. */
+async function toSheets(page: Page): Promise<void> {
   await page.getByRole('link', { name: 'Sheets' }).click();
-  await page.getByRole('button', { name: 'The kerf' }).click();
-  await typed(page, '1/8');
+  await expect(page.getByRole('button', { name: 'The kerf' })).toHaveCount(0);
 }
 
 async function laidOut(page: Page, name: string): Promise<void> {
@@ -40,7 +40,7 @@ test('the sample job laid out, a sheet ticked through cut by cut, its offcut kep
     await readyOffline(page);
     await server.stop(); // from here on there is no network at all
 
-    await measuredKerf(page);
+    await toSheets(page);
     await laidOut(page, 'Back, birch ply');
     await expect(pool(page, 'Back, birch ply')).toContainText('1 sheet. Proved: no plan uses fewer.');
     await laidOut(page, 'Sheet B, birch ply');
@@ -116,7 +116,7 @@ async function workOfFrames(page: Page, frames: number): Promise<readonly number
 
 test('a search is stopped, gone on with, and never keeps a tap waiting', async ({ page }) => {
   await openSample(page);
-  await measuredKerf(page);
+  await toSheets(page);
   const trays = pool(page, 'Trays, birch ply');
   // on sheets this long the bound does not meet the plan: the search goes on until it is stopped
   await trays.getByRole('button', { name: '35 pieces' }).click();
@@ -147,7 +147,7 @@ test('a wrong cut re-plans the rest of that sheet; what no longer goes on it is 
   page,
 }) => {
   await openSample(page);
-  await measuredKerf(page);
+  await toSheets(page);
   await laidOut(page, 'Sheet A, birch ply');
   const sheet = pool(page, 'Sheet A, birch ply');
   await sheet.locator('button.thumb').first().click();
@@ -180,7 +180,7 @@ test('a wrong cut re-plans the rest of that sheet; what no longer goes on it is 
 
 test('what cannot be laid out is named, by how much and what would fit', async ({ page }) => {
   await openSample(page);
-  await measuredKerf(page);
+  await toSheets(page);
   const back = pool(page, 'Back, birch ply');
   await back.getByRole('button', { name: '1 piece' }).click();
   await typeInto(page, /^How wide it is/, '30');

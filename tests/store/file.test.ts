@@ -28,7 +28,7 @@ describe('readJobFile', () => {
 
   test('a damaged entry is named by its place', () => {
     const bad = readJobFile(sample.replace('"value":"257/4"', '"value":"257/0"'));
-    expect(!bad.ok && bad.error).toMatchObject({ code: 'bad-entry', at: 21 });
+    expect(!bad.ok && bad.error).toMatchObject({ code: 'bad-entry', at: 22 });
   });
 
   test('too big a file is not even looked at', () => {

@@ -11,6 +11,7 @@ import { Inline, Mixed } from '../../ui/mixed';
 import { TailDrawing } from '../../ui/tail-drawing';
 import type { Bench } from '../bench';
 import { Why } from '../case/why';
+import { counted } from '../counted';
 import { type Ask, AskBlank, AskDock } from '../marks/ask';
 import { UndoButton } from '../undo-button';
 import { boxHigh } from './asks';
@@ -185,11 +186,11 @@ function Joint({ drawer }: { readonly drawer: Drawer }) {
           baseFar: d(t.baseFar),
         }))}
         groove={{ up: d(plan.groove.up), wide: d(box.grooveWide), clear: inside }}
-        label={`Front end of a side with ${value.tails.length} tails: ${where}`}
+        label={`Front end of a side with ${counted(value.tails.length, 'tail', 'tails')}: ${where}`}
       />
       <p class={inside ? 's' : 'wrongline'}>
-        {value.tails.length} tails {w(value.tail)} wide at the end line, {w(value.baseTail)} at the baseline,
-        pins {w(value.basePin)} there: {where}.
+        {counted(value.tails.length, 'tail', 'tails')} {w(value.tail)} wide at the end line,{' '}
+        {w(value.baseTail)} at the baseline, pins {w(value.basePin)} there: {where}.
       </p>
     </>
   );

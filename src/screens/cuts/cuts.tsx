@@ -32,7 +32,7 @@ export function CutsScreen({ bench }: { readonly bench: Bench }) {
             <StoryStick
               done={list.cards.map((card) => isDone(list, card))}
               now={stand && list.cards.indexOf(stand)}
-              label={`${list.cards.filter((c) => isDone(list, c)).length} of ${list.cards.length} setups done`}
+              label={`${list.cards.filter((c) => isDone(list, c)).length} of ${counted(list.cards.length, 'setup', 'setups')} done`}
             />
           </div>
         )}

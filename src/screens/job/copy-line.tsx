@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Bench } from '../bench';
+import { counted } from '../counted';
 import { type WentOut, wentText } from './copy-words';
 
 /** Time for a copy: one quiet line with one tap, gone once it is done or put off. What came of the tap stays said. */
@@ -9,7 +10,7 @@ export function CopyLine({ bench }: { readonly bench: Bench }) {
   if (!copies || !(copies.due.value || went)) return null;
   return (
     <p class="note" role="status">
-      {went ? wentText[went] : `${copies.since.value} changes since the last copy out.`}{' '}
+      {went ? wentText[went] : `${counted(copies.since.value, 'change', 'changes')} since the last copy out.`}{' '}
       {copies.due.value && (
         <>
           <button type="button" class="chip" onClick={async () => setWent(await copies.out())}>

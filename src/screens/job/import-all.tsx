@@ -3,6 +3,7 @@ import { assertNever } from '../../length/result';
 import type { BackupError } from '../../store/backup';
 import type { News, Place } from '../../store/backup-news';
 import type { Bench } from '../bench';
+import { counted } from '../counted';
 import { shopFields } from '../marks/words';
 import { fileText } from './file-words';
 
@@ -13,7 +14,8 @@ export function LookAll({ news, bench }: { readonly news: News; readonly bench: 
     const came = await bench.copies.value?.take(whose);
     if (bench.route.value.at !== 'import') return;
     if (!bench.copies.value?.offered.value) bench.go({ at: 'job' });
-    else if (came) setShort(`${came.jobs} of ${came.of} jobs came in, then the phone took no more.`);
+    else if (came)
+      setShort(`${came.jobs} of ${counted(came.of, 'job', 'jobs')} came in, then the phone took no more.`);
   };
   const nothing = news.entries === 0 && news.differing === 0 && news.lacking.length === 0;
   return (

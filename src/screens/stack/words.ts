@@ -5,6 +5,7 @@ import type { Piece } from '../../trade/stacks/pieces';
 import type { PileError } from '../../trade/stacks/pile';
 import type { StackError } from '../../trade/stacks/stack';
 import type { Correction } from '../../trade/stacks/test-cut';
+import { wordFor } from '../counted';
 
 /** Asked once, before a stack is built. */
 export const askSet = {
@@ -27,7 +28,7 @@ export const sizeWords = (size: Length): string =>
   isTapeFraction(size) ? writeLength(size) : writeDecimal(size);
 
 export const pieceWords = ({ size, count, kind }: Piece): string =>
-  `${count} × ${sizeWords(size)} ${kind}${count === 1 ? '' : 's'}`;
+  `${count} × ${sizeWords(size)} ${kind === 'chipper' ? wordFor(count, 'chipper', 'chippers') : wordFor(count, 'shim', 'shims')}`;
 
 export const errorWords = (error: Length): string => {
   if (isZero(error)) return 'exact';
