@@ -96,6 +96,8 @@ export function frontsProblemText(problem: FrontsProblem): string {
       return 'Say how many fronts: one to twenty-four.';
     case 'nothing-left':
       return `The gaps alone are ${w(problem.by)} over the opening. Fewer fronts, or smaller gaps.`;
+    case 'given-not-positive':
+      return `Front ${problem.front} is given a height of nothing or less: more than nothing, or leave it blank.`;
     case 'given-too-high':
       return `The heights given leave nothing: ${w(problem.by)} over. Take that off, or leave one blank.`;
     case 'least-too-high':

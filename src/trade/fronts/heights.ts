@@ -46,6 +46,8 @@ export type Heights = {
 export type HeightsError =
   | { readonly code: 'count-not-whole' }
   | { readonly code: 'nothing-left'; readonly by: Length }
+  /** A height given for a front is nothing or less. */
+  | { readonly code: 'given-not-positive'; readonly front: number }
   /** The given ones are over the total, or leave those to share nothing. */
   | { readonly code: 'given-too-high'; readonly by: Length }
   /** The given ones and all the leasts together are over the total. */
@@ -77,6 +79,8 @@ export function heightsOf(h: Heights): Result<readonly Length[], HeightsError> {
   const wrong = faultOf(h);
   if (wrong) return err(wrong);
   const given = Array.from({ length: h.count }, (_, k) => h.given?.[k]);
+  const none = given.findIndex((x) => x && !isPositive(x));
+  if (none >= 0) return err({ code: 'given-not-positive', front: none + 1 });
   const open = given.flatMap((x, k) => (x ? [] : [k]));
   const left = leftBy(h, given);
   if (isNegative(left) || (open.length > 0 && isZero(left)))

@@ -42,10 +42,10 @@ export function passesFor(
   cutter: Length,
   overlap: Length,
 ): Result<readonly Pass[], PassError> {
-  if (isNegative(overlap)) return err({ code: 'overlap-negative', by: negate(overlap) });
   if (less(width, cutter)) return err({ code: 'cutter-too-wide', cutter, width });
   const rest = subtract(width, cutter);
   if (compare(rest, zero) === 0) return ok([{ wall: 'only', offset: zero }]);
+  if (isNegative(overlap)) return err({ code: 'overlap-negative', by: negate(overlap) });
   const gain = subtract(cutter, overlap);
   if (!isPositive(gain)) return err({ code: 'overlap-too-big', overlap, cutter });
   const more = toWhole(howMany(rest, gain), 'ceil');

@@ -107,7 +107,7 @@ export function settingsFor(layout: Layout, job: Job): Settings {
   const settings: Setting[] = [];
   const marks = marksOf(board, layout, tape);
   // less than none would leave wood standing between passes
-  const overlap = shop.overlap && !isNegative(shop.overlap) ? shop.overlap : usualOverlap;
+  const overlap = shop.overlap ?? usualOverlap;
   for (const mark of marks) {
     const cutter = cutterFor(mark.groove, job);
     const passes = passesFor(mark.groove.width, cutter, overlap);

@@ -47,6 +47,16 @@ describe('heightsOf', () => {
   });
 
   // Worked by hand: h_1 = S(q-1)/(q^n-1) = 923/32 · 1/4 · 1024/2101 = 923·8/2101.
+  test.each(['0', '-1/8'])('a height given as %s is refused by its front', (high) => {
+    const found = heightsOf({
+      total: l('20'),
+      count: 2,
+      share: { kind: 'equal' },
+      given: [undefined, l(high)],
+    });
+    expect(!found.ok && found.error).toEqual({ code: 'given-not-positive', front: 2 });
+  });
+
   test('Example 2 of fronts: a ratio of 5/4 starts from S(q-1)/(q^n-1)', () => {
     const heights = exact({ kind: 'ratio', ratio: ratio(5n, 4n) });
     expect(heights[0] && equals(heights[0], inches(7384n, 2101n))).toBe(true);

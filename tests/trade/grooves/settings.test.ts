@@ -86,10 +86,11 @@ describe('settingsFor a stop', () => {
     expect(codes(found.problems)).toEqual(['beyond-fence']);
   });
 
-  test('an overlap of less than nothing is not taken: no wood is left between passes', () => {
-    const usual = set({ runs: [one('10', '2')], cutter: l('1/2') });
-    const odd = set({ runs: [one('10', '2')], cutter: l('1/2') }, { overlap: l('-1/4') });
-    expect(odd.settings.map((s) => exact(s.figure))).toEqual(usual.settings.map((s) => exact(s.figure)));
+  test('an overlap of less than nothing is refused where several passes are cut, and has no say in one', () => {
+    const odd = { overlap: l('-1/4') };
+    const [problem] = set({ runs: [one('10', '2')], cutter: l('1/2') }, odd).problems;
+    expect(problem?.code === 'overlap-negative' && w(problem.by)).toBe('1/4');
+    expect(set({ runs: [one('10', '2')], cutter: l('2') }, odd).problems).toEqual([]);
   });
 
   test('beyond reach from both ends offers nothing', () => {
