@@ -47,7 +47,9 @@ export function findOthers(wanted) {
 
 /** A screen that nobody looks at: `{ display, stop }`. */
 export function startScreen(xvfb) {
-  const child = spawn(xvfb, ['-displayfd', '3', '-screen', '0', '800x900x24', '-nolisten', 'tcp'], {
+  // without -noreset it is away for a moment when its last window is, and the next browser finds no screen
+  const how = ['-displayfd', '3', '-screen', '0', '800x900x24', '-nolisten', 'tcp', '-noreset'];
+  const child = spawn(xvfb, how, {
     stdio: ['ignore', 'ignore', 'ignore', 'pipe'],
   });
   return new Promise((resolve, reject) => {
