@@ -92,20 +92,20 @@ async function typed(page: Page, figure: string): Promise<void> {
 }
 
 test('at the saw, on every machine: in sight at three sizes, and back to the same setting', async ({
-  page,
+  page: first,
+  context,
 }) => {
-  test.setTimeout(180_000);
-  await openSample(page);
-  await page.goto('./#/shop');
+  await openSample(first);
+  await first.goto('./#/shop');
   for (const [field, figure] of shopFigures) {
-    await page
+    await first
       .getByRole('button', { name: new RegExp(field) })
       .first()
       .click();
-    await typed(page, figure);
+    await typed(first, figure);
   }
   for (const [k, machine] of machines.entries()) {
-    await page.setViewportSize(sizes[0]);
+    const page = await context.newPage();
     await page.goto('./#/stops/shellcase');
     if (k > 0) await taken(page, new RegExp(machines[k - 1] ?? '', 'i'), machine);
     await expect(page.locator('.caution')).toBeVisible();
@@ -116,6 +116,7 @@ test('at the saw, on every machine: in sight at three sizes, and back to the sam
     const before = await standing(page).textContent();
     await leadsThereAndBack(page);
     expect(await standing(page).textContent()).toBe(before);
+    await page.close();
   }
 });
 
