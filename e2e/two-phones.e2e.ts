@@ -1,13 +1,29 @@
-import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { keys, openSample, pastBounce } from './app';
 import { violations } from './axe';
 
+type Sheet = { handed?: string | undefined };
+
+/** A phone has a share sheet; this one keeps what it is handed. */
+const withShareSheet = (page: Page): Promise<unknown> =>
+  page.addInitScript(() => {
+    Object.assign(navigator, {
+      canShare: () => true,
+      share: async ({ files }: { readonly files: readonly File[] }) => {
+        (window as unknown as Sheet).handed = await files[0]?.text();
+      },
+    });
+  });
+
 async function shareOut(page: Page): Promise<string> {
   await page.goto('./#/');
-  const waiting = page.waitForEvent('download');
+  const handed = () => page.evaluate(() => (window as unknown as Sheet).handed ?? '');
+  await page.evaluate(() => {
+    (window as unknown as Sheet).handed = undefined;
+  });
   await page.getByRole('button', { name: 'Share out' }).click();
-  return readFileSync(await (await waiting).path(), 'utf8');
+  await expect.poll(handed).toContain('"knifeline"');
+  return handed();
 }
 
 /** One phone takes in what the other hands it. */
@@ -58,7 +74,10 @@ test('two phones change one reading and tick different cuts: both readings stand
     hasTouch: true,
   });
   const ben = await context.newPage();
-  for (const page of [anna, ben]) await openSample(page);
+  for (const page of [anna, ben]) {
+    await withShareSheet(page);
+    await openSample(page);
+  }
 
   for (const [page, figure, nth] of [
     [anna, '17', 0],
