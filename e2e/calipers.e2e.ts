@@ -69,6 +69,25 @@ test('a reading of nothing, or below, stays to be looked at', async ({ page }) =
   await expect(kerf(page)).toContainText('not measured');
 });
 
+test('a figure typed below nothing is not taken and says so, but where it can be meant', async ({ page }) => {
+  await page.goto('./#/shop');
+  await open(page, kerf(page));
+  const dock = page.getByRole('dialog');
+  await dock.getByLabel('or typed').fill('-1/64');
+  await expect(dock).toContainText('-1/64 is less than nothing: nothing or more');
+  await expect(dock.getByRole('button', { name: /^Use/ })).toBeHidden();
+  await page.keyboard.press('Enter');
+  await expect(dock).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(kerf(page)).toContainText('not measured');
+  const step = page.getByRole('button', { name: /one step/i }).first();
+  await open(page, step);
+  await dock.getByLabel('or typed').fill('-1/64');
+  await page.keyboard.press('Enter');
+  await expect(dock).toBeHidden();
+  await expect(step).toContainText('1/64');
+});
+
 test('typing by hand works as it did: slowly typed figures go to the field, Enter takes them', async ({
   page,
 }) => {

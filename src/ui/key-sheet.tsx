@@ -24,6 +24,8 @@ type KeySheetProps = {
   readonly tape: Tape;
   /** `length` with the edge rule; `amount` the same without units; `count` with digits alone. */
   readonly fill: 'length' | 'amount' | 'count';
+  /** A figure below nothing may be given too: a step, a correction, a place before the datum. */
+  readonly signed?: boolean | undefined;
   /** Shown until a key is pressed. */
   readonly now?: Length | undefined;
   readonly nowCount?: number | undefined;
@@ -143,6 +145,7 @@ export function KeySheet(props: KeySheetProps) {
             text={typing}
             onText={setTyping}
             metric={isMetric(props.tape)}
+            signed={props.signed ?? false}
             onReading={take}
             field={field}
           />

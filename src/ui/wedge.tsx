@@ -1,25 +1,28 @@
 import type { Ref } from 'preact';
-import type { Length } from '../length/length';
+import { isNegative, type Length } from '../length/length';
 import { readLength } from '../length/read';
 
 type WedgeProps = {
   readonly text: string;
   readonly onText: (text: string) => void;
   readonly metric: boolean;
+  /** A figure below nothing is one too. */
+  readonly signed: boolean;
   readonly onReading: (value: Length) => void;
   readonly field: Ref<HTMLInputElement>;
 };
 
 /** Typed entry: `18-7/64`, `146 mm`, and calipers that send their reading with Enter. */
-export function Wedge({ text, onText, metric, onReading, field }: WedgeProps) {
+export function Wedge({ text, onText, metric, signed, onReading, field }: WedgeProps) {
   const read = readLength(text, { unit: metric ? 'mm' : 'in' });
-  const wrong = text.trim() !== '' && !read.ok;
+  const below = read.ok && !signed && isNegative(read.value.value);
+  const wrong = text.trim() !== '' && (!read.ok || below);
   return (
     <form
       class="wedge"
       onSubmit={(event) => {
         event.preventDefault();
-        if (read.ok) onReading(read.value.value);
+        if (read.ok && !below) onReading(read.value.value);
       }}
     >
       <label>
@@ -33,7 +36,7 @@ export function Wedge({ text, onText, metric, onReading, field }: WedgeProps) {
           onInput={(event) => onText(event.currentTarget.value)}
         />
       </label>
-      {read.ok && (
+      {read.ok && !below && (
         <button type="submit" class="chip">
           Use {read.value.echo}
         </button>
@@ -41,7 +44,11 @@ export function Wedge({ text, onText, metric, onReading, field }: WedgeProps) {
       {read.ok && read.value.notes.some(({ code }) => code === 'comma-of-thousands') && (
         <span class="s rem">the comma is a decimal point; for a thousand leave it out</span>
       )}
-      {wrong && <span class="s rem">not a length yet</span>}
+      {wrong && (
+        <span class="s rem">
+          {below ? `${read.value.echo} is less than nothing: nothing or more` : 'not a length yet'}
+        </span>
+      )}
     </form>
   );
 }

@@ -12,6 +12,7 @@ export const bankLength = (bank: Bank, field: BankLength, usual?: Length): Ask =
   title: bankFieldNames[field],
   now: bank[field],
   usual,
+  signed: field === 'step' || field === 'sill',
   save: (value) => editBank(bank.id, { [field]: value }),
 });
 

@@ -67,6 +67,7 @@ export function ShopScreen({ bench }: { readonly bench: Bench }) {
           tape="1/64"
           fill="length"
           now={shop[open]}
+          signed={open === 'stepError'}
           onLength={(value) => void bench.keepShop(open, value)}
           onClose={() => setOpen(undefined)}
         />

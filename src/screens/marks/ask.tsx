@@ -16,6 +16,8 @@ export type Ask =
       /** What stands in while nothing is said, and the word beside it: `usual` when not said. */
       readonly usual?: Length | undefined;
       readonly word?: string;
+      /** It may be below nothing. */
+      readonly signed?: boolean;
       readonly save: (value: Length | undefined) => readonly Change[];
     }
   | {
@@ -118,6 +120,7 @@ export function AskDock({ ask, tape, sheets = [], onSave, onTry = () => undefine
           tape={tape}
           fill="length"
           now={ask.now}
+          signed={ask.signed}
           sheets={sheets}
           onLength={(value) => onSave(ask.save(value))}
           onTry={(value) => onTry(ask.save(typeof value === 'number' ? undefined : value))}

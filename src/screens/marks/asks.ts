@@ -16,6 +16,7 @@ export const boardLength = (board: Board, field: LengthOf<Board>, title: string)
   as: 'length',
   title,
   now: board[field],
+  signed: field === 'datum' || field === 'mate',
   save: (value) =>
     field === 'cutter' ? editHow(board, { cutter: value }) : editBoard(board.id, { [field]: value }),
 });
@@ -24,6 +25,7 @@ export const runLength = (board: Board, run: Run, field: LengthOf<Run>, title: s
   as: 'length',
   title: `${title}${numbered(board, run)}`,
   now: run[field],
+  signed: field === 'first',
   save: (value) => editRun(board.id, run.id, { [field]: value }),
 });
 
@@ -34,6 +36,7 @@ export const wideLength = (board: Board, wide: Wide, field: LengthOf<Wide>, titl
   as: 'length',
   title: `${title}, wide groove ${board.wides.indexOf(wide) + 1}`,
   now: wide[field],
+  signed: field === 'near',
   save: (value) => editWide(board.id, wide.id, { [field]: value }),
 });
 

@@ -150,6 +150,7 @@ function Stepping({ view, bench }: { readonly view: View; readonly bench: Bench 
           tape="1/64"
           fill="length"
           now={open === 'step' ? own : found}
+          signed={open === 'step'}
           onLength={(value) => (open === 'step' ? void bench.keepShop('stepError', value) : setFound(value))}
           onClose={() => setOpen(undefined)}
         />
@@ -166,6 +167,10 @@ type AsFoundProps = {
 };
 
 function AsFound({ found, first, wanted, n }: AsFoundProps) {
+  if (!less(first, found))
+    return (
+      <p class="note rem">The first groove starts at {writeLength(first)}: the last reads more than that.</p>
+    );
   const pitch = realPitch(first, found, n);
   const mark = markAt(pitch, '1/64');
   const off = subtract(found, wanted);

@@ -138,6 +138,7 @@ function Spaced({ board, run, open, onOpen, act }: RunPart) {
                     as: 'length',
                     title: `Where no. ${k + 1} goes`,
                     now: at,
+                    signed: true,
                     save: (value) => editRun(board.id, run.id, { at: placed(run, k, value) }),
                   }}
                   open={open}
@@ -150,6 +151,7 @@ function Spaced({ board, run, open, onOpen, act }: RunPart) {
               as: 'length',
               title: 'Where the next one goes',
               now: undefined,
+              signed: true,
               save: (value) => (value ? editRun(board.id, run.id, { at: [...run.at, value] }) : []),
             }}
             open={open}

@@ -66,6 +66,7 @@ export function SetRows({ bench, singles }: RowsProps) {
           tape="1/64"
           fill="length"
           now={stack[open]}
+          signed={open === 'correction'}
           onLength={(value) => keepSingle(open, value)}
           onClose={() => setOpen(undefined)}
         />
