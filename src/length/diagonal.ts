@@ -46,6 +46,10 @@ export const rootSide = (square: Ratio, mark: Length): number => square.compare(
  * Diagonal of a rectangle to the nearest grain.
  *
  * @param w, h inches, > 0; @param grain inches, > 0
+ * @throws RangeError if a side is not positive
  * @example diagonal(inches(3n), inches(4n), inches(1n, 32n)) // 5
  */
-export const diagonal = (w: Length, h: Length, grain: Length): Length => rootTo(squareOf(w, h), grain);
+export function diagonal(w: Length, h: Length, grain: Length): Length {
+  if (!isPositive(w) || !isPositive(h)) throw new RangeError('diagonal: both sides must be > 0');
+  return rootTo(squareOf(w, h), grain);
+}

@@ -9,6 +9,7 @@ export type Parts = {
 
 export type PartsError =
   | { readonly code: 'count-not-whole' }
+  | { readonly code: 'length-not-positive' }
   | { readonly code: 'divider-negative' }
   /** The dividers take the whole length or more: `over` is by how much. */
   | { readonly code: 'dividers-fill-it'; readonly over: Length; readonly most: number };
@@ -25,6 +26,7 @@ const mostParts = 1000;
  */
 export function equalParts(length: Length, n: number, divider: Length): Result<Parts, PartsError> {
   if (!Number.isInteger(n) || n < 1 || n > mostParts) return err({ code: 'count-not-whole' });
+  if (!isPositive(length)) return err({ code: 'length-not-positive' });
   if (isNegative(divider)) return err({ code: 'divider-negative' });
   const rest = subtract(length, times(divider, BigInt(n - 1)));
   if (!isPositive(rest))

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { trueReading } from '../../src/length/burned';
 import { diagonal, isqrt, rootSide, rootTo, squareOf } from '../../src/length/diagonal';
 import { equalParts } from '../../src/length/equal-parts';
-import { add, inches, type Length, ratio, sum, times } from '../../src/length/length';
+import { add, inches, type Length, negate, ratio, sum, times } from '../../src/length/length';
 import { squareUp } from '../../src/length/racking';
 import { grainOf, markAt } from '../../src/length/tape';
 import { writeLength } from '../../src/length/write';
@@ -63,6 +63,12 @@ describe('equalParts', () => {
     expect(found.ok ? 'given' : found.error.code).toBe(code);
   });
 
+  test.each(['0', '-1'])('a length of %s has no parts', (length) => {
+    const negative = length.startsWith('-');
+    const found = equalParts(negative ? negate(l(length.slice(1))) : l(length), 3, l('0'));
+    expect(!found.ok && found.error).toEqual({ code: 'length-not-positive' });
+  });
+
   test('dividers that fill the length say how many parts would fit', () => {
     const found = equalParts(l('10'), 4, l('5'));
     expect(!found.ok && found.error).toMatchObject({ code: 'dividers-fill-it', most: 2 });
@@ -78,6 +84,11 @@ describe('diagonal', () => {
     const mark = diagonal(l('38 3/8'), l('64 1/4'), grainOf('1/32'));
     expect(writeLength(mark)).toBe('74 27/32');
     expect(rootSide(square, mark)).toBeLessThan(0);
+  });
+
+  test('a side of nothing has no diagonal', () => {
+    expect(() => diagonal(l('0'), l('4'), grainOf('1/32'))).toThrow(RangeError);
+    expect(() => diagonal(l('3'), l('0'), grainOf('1/32'))).toThrow(RangeError);
   });
 
   test('isqrt is the floor of the root', () => {
@@ -198,6 +209,11 @@ describe('trueReading', () => {
     expect(both.ok && both.value.both).toBe(true);
     const short = trueReading(l('1/2'), { burned: l('1') });
     expect(!short.ok && w(short.error.by)).toBe('1/2');
+  });
+
+  test('a burned start or a body of less than nothing is no figure', () => {
+    expect(() => trueReading(l('3'), { burned: negate(l('1')) })).toThrow(RangeError);
+    expect(() => trueReading(l('3'), { body: negate(l('1')) })).toThrow(RangeError);
   });
 });
 

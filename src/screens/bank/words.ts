@@ -108,6 +108,8 @@ export function frontsProblemText(problem: FrontsProblem): string {
       return 'A ratio must be more than nothing.';
     case 'weight-not-positive':
       return `The share of front ${problem.front} must be more than nothing.`;
+    case 'bank-negative':
+      return `${bankFieldNames[problem.field]}: ${w(problem.by)} under nothing. Nothing or more.`;
     case 'gap-negative':
       return `A gap of ${w(problem.gap)} would have the fronts in each other: nothing or more.`;
     case 'side-negative':

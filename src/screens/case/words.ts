@@ -61,6 +61,9 @@ const insideWords = {
   width: 'how wide the grooves are',
   depth: 'how deep the grooves are',
   count: 'how many',
+  endRoom: 'the room at the top',
+  slack: 'the slack of the trays',
+  wide: 'how wide it is',
 } as const;
 
 const insideName = (c: Case, id: string): string => {
@@ -80,6 +83,10 @@ export function caseProblemText(problem: CaseProblem, c: Case): string {
       return `Say what ${stockNames[problem.stock]} of, and how thick.`;
     case 'not-positive':
       return `${caseFieldNames[problem.field]} must be more than nothing.`;
+    case 'negative':
+      return `${caseFieldNames[problem.field]} is ${w(problem.by)} under nothing: nothing or more.`;
+    case 'negative-inside':
+      return `${cap(insideWords[problem.field])} is ${w(problem.by)} under nothing for ${insideName(c, problem.in)}: nothing or more.`;
     case 'no-opening':
       return problem.across
         ? `The sides and partitions alone are ${w(problem.by)} over what there is between. Go wider by more than that.`

@@ -122,6 +122,8 @@ function partsText(error: PartsError): string {
   switch (error.code) {
     case 'count-not-whole':
       return 'Parts are counted in whole numbers, one to a thousand.';
+    case 'length-not-positive':
+      return 'The length must be more than nothing.';
     case 'divider-negative':
       return 'A divider has no less than no thickness.';
     case 'dividers-fill-it':

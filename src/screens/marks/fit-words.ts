@@ -22,6 +22,10 @@ export function trayErrorText(error: TrayError): string {
   switch (error.code) {
     case 'no-width':
       return `The slack takes ${w(error.by)} more than there is.`;
+    case 'not-positive':
+      return error.what === 'opening'
+        ? 'The sides stand more than nothing apart.'
+        : 'The grooves are more than nothing deep.';
     case 'slack-negative':
       return `Slack ${w(error.by)} under nothing would have the tray stick. Nothing or more.`;
     case 'bow-negative':

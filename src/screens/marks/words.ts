@@ -21,6 +21,7 @@ const fields: Record<BoardField | GrooveField, string> = {
   mate: 'the facing part’s datum',
   copies: 'how many boards',
   cutter: 'the width of the stack or bit',
+  across: 'the width of the board',
   width: 'how wide the grooves are',
   depth: 'how deep they are',
   count: 'how many grooves',
@@ -52,6 +53,8 @@ export function problemText(problem: Problem, board: Board, layout: Layout): str
       return `Say ${fields[problem.field]}${where(board, problem.in)}.`;
     case 'not-positive':
       return `${sentence(fields[problem.field])}${where(board, problem.in)} must be more than nothing.`;
+    case 'negative':
+      return `${sentence(fields[problem.field])}${where(board, problem.in)} is ${w(problem.by)} under nothing: nothing or more.`;
     case 'count-not-whole':
       return `Grooves are counted in whole numbers, one to a thousand${where(board, problem.in)}.`;
     case 'pitch-too-small':
@@ -185,6 +188,8 @@ export function settingProblemText(problem: SettingProblem): string {
   switch (problem.code) {
     case 'shop-figure-missing':
       return `Measure once for the shop: ${shopFields[problem.field].toLowerCase()}.`;
+    case 'shop-figure-wrong':
+      return `Shop figures say ${w(problem.figure)} for ${shopFields[problem.field].toLowerCase()}. Measure it again.`;
     case 'cutter-too-wide':
       return `No. ${problem.groove.no}: a cutter ${w(problem.cutter)} wide cannot make a groove ${w(problem.width)} wide. Take one no wider.`;
     case 'overlap-negative':

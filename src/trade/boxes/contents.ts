@@ -83,16 +83,18 @@ const product = (...factors: readonly Ratio[]): Ratio =>
 export type Load = { readonly contents: Ratio; readonly unweighed: number };
 
 /**
- * What the things of a drawer weigh together; those nobody weighed add nothing and are counted.
+ * What the things of a drawer weigh together; those nobody weighed, and those said to weigh nothing or less, add nothing
+ * and are counted.
  *
  * @returns pounds
  * @example loadOf([{ id: 'a', name: 'Quartz', heavy: ratio(5n, 2n), count: 4 }]).contents // 10
  */
 export function loadOf(things: readonly Thing[]): Load {
-  const weighed = things.flatMap((t) => (t.heavy ? [product(t.heavy, whole(t.count))] : []));
+  const isWeighed = ({ heavy }: Thing): boolean => heavy !== undefined && isPositive(asInches(heavy));
+  const weighed = things.flatMap((t) => (t.heavy && isWeighed(t) ? [product(t.heavy, whole(t.count))] : []));
   return {
     contents: asNumber(sum(weighed.map(asInches))),
-    unweighed: things.filter((t) => !t.heavy).reduce((n, t) => n + t.count, 0),
+    unweighed: things.filter((t) => !isWeighed(t)).reduce((n, t) => n + t.count, 0),
   };
 }
 
@@ -171,7 +173,7 @@ export type NotIn = {
 };
 
 /**
- * Things that do not go in, and by how much; what was not said of a thing is not checked.
+ * Things that do not go in, and by how much; what was not said of a thing is not checked, nor a size of nothing or less.
  *
  * @param at tallest as `tallestIn` has it; longest: the longer way inside, lying flat. Inches
  * @returns by thing as listed, inches
@@ -183,7 +185,9 @@ export function whatDoesNotFit(
 ): readonly NotIn[] {
   const past = (thing: Thing, code: NotIn['code']) => {
     const [size, most] = code === 'too-tall' ? [thing.tall, at.tallest] : [thing.long, at.longest];
-    return size && less(most, size) ? [{ code, thing: thing.id, by: subtract(size, most) }] : [];
+    return size && isPositive(size) && less(most, size)
+      ? [{ code, thing: thing.id, by: subtract(size, most) }]
+      : [];
   };
   return things.flatMap((thing) => [...past(thing, 'too-tall'), ...past(thing, 'too-long')]);
 }

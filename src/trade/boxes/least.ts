@@ -1,4 +1,4 @@
-import { type Length, longest, zero } from '../../length/length';
+import { isPositive, type Length, longest, zero } from '../../length/length';
 import { type Bank, type BankStock, usualBank } from '../fronts/bank';
 import { revealsOf } from '../fronts/reveals';
 import { frontNumbers } from '../fronts/stands';
@@ -20,7 +20,7 @@ export function leastFronts(
 ): readonly (Length | undefined)[] {
   const reveals = revealsOf(bank);
   return frontNumbers(bank).map((no) => {
-    const tall = things.flatMap((t) => (t.front === no && t.tall ? [t.tall] : []));
+    const tall = things.flatMap((t) => (t.front === no && t.tall && isPositive(t.tall) ? [t.tall] : []));
     const [first, ...rest] = tall;
     return (
       first &&

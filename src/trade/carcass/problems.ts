@@ -16,6 +16,13 @@ export type CaseProblem =
     }
   | { readonly code: 'missing-stock'; readonly stock: Stock }
   | { readonly code: 'not-positive'; readonly field: CaseField }
+  | { readonly code: 'negative'; readonly field: CaseField; readonly by: Length }
+  | {
+      readonly code: 'negative-inside';
+      readonly in: string;
+      readonly field: 'at' | 'endRoom' | 'slack' | 'wide';
+      readonly by: Length;
+    }
   /** Nothing is left between: `by` how much too small the outside is. */
   | { readonly code: 'no-opening'; readonly across: boolean; readonly by: Length }
   /** Every bay is given and they do not make the clear width: > 0 too wide together. */

@@ -1,5 +1,6 @@
 import {
   atMost,
+  isNegative,
   isPositive,
   isZero,
   type Length,
@@ -63,7 +64,7 @@ export function stockOf(c: Case, stock: Stock): string | undefined {
  */
 export function sizesOf(c: Case, stuff: readonly Stuff[]): Result<Sizes, readonly CaseProblem[]> {
   const thick = (stock: Stock): Length => stuff.find((s) => s.id === stockOf(c, stock))?.thickness ?? zero;
-  const problems = [...missingFields(c), ...missingStock(c, thick), ...notPositive(c)];
+  const problems = [...missingFields(c), ...missingStock(c, thick), ...notPositive(c), ...negative(c)];
   if (problems.length > 0) return err(problems);
   const sizes = work(c, thick);
   const closed = [...noOpening(sizes), ...baysOff(sizes), ...through(sizes)];
@@ -204,6 +205,35 @@ const notPositive = (c: Case): readonly CaseProblem[] =>
       return value !== undefined && !isPositive(value);
     })
     .map((field) => ({ code: 'not-positive', field }));
+
+/** These may be nothing, but not less. */
+const roomsThatCount: readonly CaseField[] = [
+  'feet',
+  'ease',
+  'fit',
+  'cleatRabbetWide',
+  'notchDeep',
+  'looseFront',
+  'looseSide',
+  'lip',
+  'toeBack',
+];
+
+function negative(c: Case): readonly CaseProblem[] {
+  const own = roomsThatCount.flatMap((field): readonly CaseProblem[] => {
+    const value = c[field];
+    return value && isNegative(value) ? [{ code: 'negative', field, by: negate(value) }] : [];
+  });
+  const inside = c.inside.flatMap((i) =>
+    (['at', 'endRoom', 'slack', 'wide'] as const).flatMap((field): readonly CaseProblem[] => {
+      const value = i[field];
+      return value && isNegative(value)
+        ? [{ code: 'negative-inside', in: i.id, field, by: negate(value) }]
+        : [];
+    }),
+  );
+  return [...own, ...inside];
+}
 
 /** With every bay given they must make the clear width between them. */
 function baysOff({ case: c, bays, clearWidth, thick }: Sizes): readonly CaseProblem[] {

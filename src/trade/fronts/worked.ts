@@ -1,4 +1,15 @@
-import { add, isNegative, type Length, less, over, ratio, subtract, sum, zero } from '../../length/length';
+import {
+  add,
+  isNegative,
+  type Length,
+  less,
+  negate,
+  over,
+  ratio,
+  subtract,
+  sum,
+  zero,
+} from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import type { Rounded } from '../../length/round';
 import { grainOf, markAt, type Tape } from '../../length/tape';
@@ -57,9 +68,27 @@ export type WorkedFronts = {
 export type FrontsProblem =
   /** Fronts would stand in each other, or inset ones in the case. */
   | { readonly code: 'gap-negative'; readonly gap: Length }
+  /** A figure of the bank that may be nothing, but not less. */
+  | { readonly code: 'bank-negative'; readonly field: BankRoom; readonly by: Length }
   | OpeningProblem
   | HeightsError
   | ({ readonly column: number } & WidthError);
+
+/** Also what a covering front covers: less than nothing would stand off its edge. */
+const bankRooms = [
+  'top',
+  'bottom',
+  'side',
+  'gap',
+  'trim',
+  'band',
+  'slideLong',
+  'slideHigh',
+  'centre',
+  'boxUp',
+  'play',
+] as const satisfies readonly (keyof Bank)[];
+export type BankRoom = (typeof bankRooms)[number];
 
 export type FrontsAt = {
   readonly worked: Worked | undefined;
@@ -76,6 +105,8 @@ export type FrontsAt = {
  */
 export function frontsOf(bank: Bank, at: FrontsAt): Result<WorkedFronts, readonly FrontsProblem[]> {
   if (!isCountOfFronts(bank.count)) return err([{ code: 'count-not-whole' }]);
+  const below = bankRooms.find((field) => isNegative(bank[field] ?? zero));
+  if (below) return err([{ code: 'bank-negative', field: below, by: negate(bank[below] ?? zero) }]);
   const found = columnNumbers(bank).map((no) => openingOf(bank, no, at.worked));
   const openings = found.filter(isOpening);
   const [first, ...rest] = openings;

@@ -61,9 +61,9 @@ const along = (a: Groove, b: Groove): number =>
 function boardProblems(board: Board): readonly Problem[] {
   const found: Problem[] = [];
   if (!board.length) found.push({ code: 'missing', field: 'length' });
-  const positive: readonly BoardField[] = ['length', 'thickness', 'cutter'];
+  const positive: readonly BoardField[] = ['length', 'thickness', 'cutter', 'across'];
   for (const field of positive) {
-    const value = board[field as 'length' | 'thickness' | 'cutter'];
+    const value = board[field as 'length' | 'thickness' | 'cutter' | 'across'];
     if (value && !isPositive(value)) found.push({ code: 'not-positive', field });
   }
   if (!(Number.isInteger(board.copies) && board.copies >= 1))

@@ -27,7 +27,7 @@ export type Dropped = {
   readonly amount: Length;
 };
 
-export type BoardField = 'length' | 'thickness' | 'datum' | 'mate' | 'copies' | 'cutter';
+export type BoardField = 'length' | 'thickness' | 'datum' | 'mate' | 'copies' | 'cutter' | 'across';
 export type GrooveField =
   | 'width'
   | 'depth'
@@ -45,6 +45,7 @@ export type GrooveField =
 export type Problem =
   | { readonly code: 'missing'; readonly in?: string; readonly field: BoardField | GrooveField }
   | { readonly code: 'not-positive'; readonly in?: string; readonly field: BoardField | GrooveField }
+  | { readonly code: 'negative'; readonly in: string; readonly field: 'endRoom'; readonly by: Length }
   /** Not a whole number from 1 to 1000. */
   | { readonly code: 'count-not-whole'; readonly in: string }
   | { readonly code: 'pitch-too-small'; readonly in: string; readonly pitch: Length; readonly width: Length }

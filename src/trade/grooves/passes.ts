@@ -35,6 +35,7 @@ const mostPasses = 1000n;
  *
  * @param width groove width, inches, > 0; @param cutter inches, > 0; @param overlap inches, >= 0, < cutter
  * @returns at least one pass, or that the cutter cannot make it
+ * @throws RangeError if the cutter is not positive: a board or a shop with such a cutter is refused before
  * @example passesFor(inches(45n, 16n), inches(5n, 8n), inches(1n, 16n)) // 5 passes, step 35/64: Example 12 of grooves
  */
 export function passesFor(
@@ -42,6 +43,7 @@ export function passesFor(
   cutter: Length,
   overlap: Length,
 ): Result<readonly Pass[], PassError> {
+  if (!isPositive(cutter)) throw new RangeError('passesFor: cutter must be > 0');
   if (less(width, cutter)) return err({ code: 'cutter-too-wide', cutter, width });
   const rest = subtract(width, cutter);
   if (compare(rest, zero) === 0) return ok([{ wall: 'only', offset: zero }]);

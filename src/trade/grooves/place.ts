@@ -5,6 +5,7 @@ import {
   howMany,
   isNegative,
   type Length,
+  less,
   over,
   subtract,
   sum,
@@ -89,11 +90,11 @@ export function mostParts(span: Length, part: Length): number {
  * The pitch really cut, from the first and the last groove as found: cut the mating panel to it.
  *
  * @param first, last near edges as read, inches; @param n how many grooves, >= 2
- * @throws RangeError under two grooves
+ * @throws RangeError under two grooves, or if the last does not lie past the first
  * @example realPitch(inches(223n, 32n), inches(3809n, 64n), 30) // 1 1507/1856: Example 15 of grooves
  */
 export function realPitch(first: Length, last: Length, n: number): Length {
-  if (n < 2) throw new RangeError('a pitch needs two grooves');
+  if (n < 2 || !less(first, last)) throw new RangeError('a pitch needs two grooves, the last past the first');
   return over(subtract(last, first), BigInt(n - 1));
 }
 

@@ -1,6 +1,7 @@
 import {
   add,
   half,
+  isNegative,
   isPositive,
   type Length,
   less,
@@ -89,6 +90,8 @@ function missing(run: Run): readonly Problem[] {
     const value = run[field as 'width' | 'depth' | 'pitch' | 'part' | 'span' | 'stopped'];
     if (value !== undefined && !isPositive(value)) found.push({ code: 'not-positive', in: run.id, field });
   }
+  if (run.endRoom && isNegative(run.endRoom))
+    found.push({ code: 'negative', in: run.id, field: 'endRoom', by: negate(run.endRoom) });
   const counted = run.spacing === 'pitch' || run.spacing === 'openings';
   if (counted && run.count !== undefined && !isCount(run.count)) {
     found.push({ code: 'count-not-whole', in: run.id });

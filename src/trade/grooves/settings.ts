@@ -53,6 +53,8 @@ export type ShopField = keyof Shop;
 
 export type SettingProblem =
   | { readonly code: 'shop-figure-missing'; readonly field: ShopField }
+  /** A figure of the shop that can be nothing at the least, or must be more. */
+  | { readonly code: 'shop-figure-wrong'; readonly field: ShopField; readonly figure: Length }
   | ({ readonly groove: Groove } & PassError)
   | {
       readonly code: 'beyond-fence';
@@ -103,7 +105,8 @@ export function settingsFor(layout: Layout, job: Job): Settings {
   const { board, shop, tape } = job;
   const absent = needed(board).filter((field) => !isMeasured(shop[field]));
   const problems: SettingProblem[] = absent.map((field) => ({ code: 'shop-figure-missing', field }));
-  if (absent.length > 0) return { settings: [], problems, warnings: [] };
+  problems.push(...wrongFigures(shop));
+  if (problems.length > 0) return { settings: [], problems, warnings: [] };
   const settings: Setting[] = [];
   const marks = marksOf(board, layout, tape);
   // less than none would leave wood standing between passes
@@ -119,6 +122,18 @@ export function settingsFor(layout: Layout, job: Job): Settings {
     } else problems.push({ groove: mark.groove, ...passes.error });
   }
   return { settings, problems, warnings: warningsFor(settings, job) };
+}
+
+/** A block may be nothing; a fence or a stop reaches somewhere. */
+function wrongFigures(shop: Shop): readonly SettingProblem[] {
+  const reach = (['capacity', 'stopReach'] as const).filter(
+    (field) => shop[field] && !isPositive(shop[field]),
+  );
+  const block = shop.block && isNegative(shop.block) ? (['block'] as const) : [];
+  return [...reach, ...block].flatMap((field) => {
+    const figure = shop[field];
+    return figure ? [{ code: 'shop-figure-wrong', field, figure } as const] : [];
+  });
 }
 
 const isMeasured = (figure: Length | undefined): boolean => figure !== undefined && isPositive(figure);

@@ -26,6 +26,7 @@ export type Tray = {
 
 export type TrayError =
   | { readonly code: 'no-width'; readonly by: Length }
+  | { readonly code: 'not-positive'; readonly what: 'opening' | 'depth' }
   | { readonly code: 'slack-negative' | 'bow-negative'; readonly by: Length };
 
 /**
@@ -40,6 +41,8 @@ export function trayFor(
   depth: Length,
   play: { readonly slack: Length; readonly bow: Length; readonly tape: Tape },
 ): Result<Tray, TrayError> {
+  if (!isPositive(opening)) return err({ code: 'not-positive', what: 'opening' });
+  if (!isPositive(depth)) return err({ code: 'not-positive', what: 'depth' });
   if (isNegative(play.slack)) return err({ code: 'slack-negative', by: negate(play.slack) });
   if (isNegative(play.bow)) return err({ code: 'bow-negative', by: negate(play.bow) });
   const width = subtract(sum([opening, depth, depth]), play.slack);

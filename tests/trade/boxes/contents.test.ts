@@ -130,6 +130,12 @@ describe('loadOf', () => {
     expect(said([{ ...quartz, count: 0 }])).toEqual(['0', 0]);
     expect(said([])).toEqual(['0', 0]);
   });
+
+  test('what is said to weigh nothing or less is not weighed', () => {
+    expect(
+      said([quartz, { ...whelk, heavy: ratio(0n, 1n) }, { ...ammonite, heavy: ratio(-3n, 1n) }]),
+    ).toEqual(['10', 4]);
+  });
 });
 
 describe('loadSays', () => {
@@ -235,6 +241,11 @@ describe('whatDoesNotFit', () => {
 
   test('what was not said of a thing is not checked', () => {
     expect(off(thing('a', {}))).toEqual([]);
+  });
+
+  test('a size of nothing or less is none, also where nothing goes in', () => {
+    const sizeless = [thing('a', { tall: l('0') }), thing('b', { tall: l('-1/64'), long: l('0') })];
+    expect(whatDoesNotFit(sizeless, { tallest: l('-3/64'), longest: l('-1') })).toEqual([]);
   });
 
   test('where nothing goes in, every thing with a height is too tall', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { add, subtract } from '../../../src/length/length';
+import { add, negate, subtract } from '../../../src/length/length';
 import { partitionFace } from '../../../src/trade/carcass/boards';
 import type { Case } from '../../../src/trade/carcass/case';
 import { checkOf } from '../../../src/trade/carcass/check';
@@ -239,6 +239,37 @@ describe('what stops a case', () => {
       'side',
       'back',
       'tray',
+    ]);
+  });
+
+  test.each([
+    'feet',
+    'ease',
+    'fit',
+    'cleatRabbetWide',
+    'notchDeep',
+    'looseFront',
+    'looseSide',
+    'lip',
+    'toeBack',
+  ] as const)('%s under nothing says by how much', (field) => {
+    expect(stopped({ ...plainCase, [field]: negate(l('1/64')) })).toContainEqual({
+      code: 'negative',
+      field,
+      by: l('1/64'),
+    });
+    expect(stopped({ ...plainCase, [field]: l('0') }).map((p) => p.code)).not.toContain('negative');
+  });
+
+  test('a shelf below the bottom and trays with less than no room at the top are named', () => {
+    const inside: Case['inside'] = [
+      { id: 's', kind: 'fixed', bay: 2, at: negate(l('1')) },
+      { id: 'trays', kind: 'trays', bay: 1, endRoom: negate(l('1/2')), slack: negate(l('1/64')) },
+    ];
+    expect(stopped({ ...plainCase, inside })).toEqual([
+      { code: 'negative-inside', in: 's', field: 'at', by: l('1') },
+      { code: 'negative-inside', in: 'trays', field: 'endRoom', by: l('1/2') },
+      { code: 'negative-inside', in: 'trays', field: 'slack', by: l('1/64') },
     ]);
   });
 

@@ -181,6 +181,24 @@ describe('frontsOf', () => {
     expect(worked(own({ between: l('0'), top: l('0'), bottom: l('0') })).columns).toHaveLength(1);
   });
 
+  test.each([
+    'top',
+    'bottom',
+    'side',
+    'gap',
+    'trim',
+    'band',
+    'slideLong',
+    'slideHigh',
+    'centre',
+    'boxUp',
+    'play',
+  ] as const)('%s under nothing is refused by how much, nothing is not', (field) => {
+    const none = frontsOf(own({ [field]: l('-1/64') }), { worked: undefined, tape: '1/32' });
+    expect(!none.ok && none.error).toEqual([{ code: 'bank-negative', field, by: l('1/64') }]);
+    expect(frontsOf(own({ [field]: l('0') }), { worked: undefined, tape: '1/32' }).ok).toBe(true);
+  });
+
   const reading = fc.bigInt({ min: -32n, max: 32n }).map((n) => inches(n, 128n));
   test('what is fitted never moves, whatever is measured or chosen after', () => {
     const goes = fc.constantFrom<Bank['goes']>('gaps', 'last', 'fronts');

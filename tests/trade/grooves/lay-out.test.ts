@@ -207,6 +207,20 @@ describe('layOut refuses', () => {
     ]);
   });
 
+  test.each(['length', 'thickness', 'cutter', 'across'] as const)('a board whose %s is nothing', (field) => {
+    const found = layOut(board({ ...long, [field]: l('0'), runs: [run(four)] })).problems;
+    expect(found).toContainEqual({ code: 'not-positive', field });
+  });
+
+  test('room of less than nothing at the far end, by how much; none at all is well', () => {
+    const { problems } = layOut(
+      board({ ...long, runs: [run({ ...four, spacing: 'fill', endRoom: l('-1/64') })] }),
+    );
+    expect(problems).toContainEqual({ code: 'negative', in: 'r', field: 'endRoom', by: l('1/64') });
+    const none = board({ ...long, runs: [run({ ...four, spacing: 'fill', endRoom: l('0') })] });
+    expect(layOut(none).problems).toEqual([]);
+  });
+
   test('a thousand grooves are laid out', () => {
     const runs = [run({ count: 1000, width: l('1/128'), pitch: l('1/64'), first: l('1') })];
     expect(layOut(board({ length: l('96'), runs })).grooves).toHaveLength(1000);

@@ -22,6 +22,10 @@ describe('passesFor', () => {
     expect(w(stepOf(l('2 13/16'), l('5/8'), 5))).toBe('35/64');
   });
 
+  test.each(['0', '-1/8'])('a cutter of %s makes no pass', (cutter) => {
+    expect(() => passes('1/2', cutter, '0')).toThrow(RangeError);
+  });
+
   test('a cutter as wide as the groove makes it in one', () => {
     expect(passes('1/2', '1/2')).toEqual({ ok: true, value: [{ wall: 'only', offset: zero }] });
     expect(w(stepOf(l('1/2'), l('1/2'), 1))).toBe('0');

@@ -98,4 +98,8 @@ describe('realPitch', () => {
   });
 
   test('needs two grooves', () => expect(() => realPitch(l('1'), l('2'), 1)).toThrow(RangeError));
+
+  test.each(['1', '31/32'])('a last groove at %s does not lie past a first at 1', (last) =>
+    expect(() => realPitch(l('1'), l(last), 30)).toThrow(RangeError),
+  );
 });

@@ -93,6 +93,20 @@ describe('settingsFor a stop', () => {
     expect(set({ runs: [one('10', '2')], cutter: l('2') }, odd).problems).toEqual([]);
   });
 
+  test.each([
+    ['capacity', '0'],
+    ['stopReach', '0'],
+    ['stopReach', '-1'],
+    ['block', '-1/64'],
+  ] as const)('a shop whose %s is %s is told so, and nothing is set by it', (field, figure) => {
+    const { settings, problems } = set({ runs: [dado], cutter: l('93/128') }, { [field]: l(figure) });
+    expect([settings, problems]).toEqual([[], [{ code: 'shop-figure-wrong', field, figure: l(figure) }]]);
+  });
+
+  test('a block of nothing is well', () => {
+    expect(set({ runs: [dado], cutter: l('93/128') }, { block: l('0') }).problems).toEqual([]);
+  });
+
   test('beyond reach from both ends offers nothing', () => {
     const [problem] = set({ runs: [one('32', '1/2')] }, { stopReach: l('24') }).problems;
     expect(problem?.code === 'beyond-fence' && w(problem.fromOther)).toBe('none');
