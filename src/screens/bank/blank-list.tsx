@@ -5,7 +5,8 @@ import { blankFor } from '../../trade/fronts/blank';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { Inline, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { blankErrorText, w } from './words';
+import { blankErrorText } from './blank-words';
+import { w } from './words';
 
 type BlankProps = {
   readonly bench: Bench;

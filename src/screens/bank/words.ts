@@ -8,7 +8,6 @@ import type { DrawersProblem, DrawersWarning, WorkedDrawers } from '../../trade/
 import type { PullsError } from '../../trade/boxes/pulls';
 import { grooveRoom, type Tails, type TailsError } from '../../trade/boxes/tails';
 import type { Bank, BankStock } from '../../trade/fronts/bank';
-import type { BlankError } from '../../trade/fronts/blank';
 import type { FrontsProblem } from '../../trade/fronts/worked';
 import type { Screw } from '../../trade/install/screw';
 
@@ -199,22 +198,6 @@ export function grooveText(made: Tails, groove: { readonly up: Length; readonly 
     places.length > 0 ? `Move it to ${places.join(' or ')} up, or change the tails.` : 'Change the tails.';
   return `the groove for the bottom meets ${cutWords[made.groove?.cuts ?? 'pin']} and would show. ${to}`;
 }
-
-/** What keeps the fronts of a column from coming out of one blank. */
-export function blankErrorText(error: BlankError): string {
-  switch (error.code) {
-    case 'kerf-missing':
-      return 'Say the kerf of the blade in Shop figures: it is lost at every cut.';
-    case 'core-gone':
-      return `The bands leave nothing of front ${error.front}: ${w(error.by)} too thick.`;
-    case 'negative':
-      return `The ${blankFields[error.what]} is ${w(error.by)} under nothing: nothing or more.`;
-    default:
-      return assertNever(error);
-  }
-}
-
-const blankFields = { trim: 'trim', band: 'band', between: 'gap between the fronts' } as const;
 
 /** What keeps the holes for a pull off its front. */
 export function pullsErrorText(error: PullsError): string {
