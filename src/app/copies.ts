@@ -38,7 +38,7 @@ export function copiesOf({ store, acted, refresh }: CopyHands): Copies {
       return written.ok ? written.value : '';
     };
     if (!globalThis.crypto.subtle) return 'no-check';
-    const went = await handOut(`Knifeline ${new Date().toISOString().slice(0, 10)}`, text);
+    const went = await handOut(`Knifeline ${day(new Date())}`, text);
     if (failed) return 'no-check';
     if (went !== 'left' && went !== 'not-written') await counted.copied(upTo);
     return went;
@@ -115,3 +115,7 @@ const besideOurs =
     lines.some(({ id }) => id === file.job)
       ? { file, against: compareWith((await store.load(file.job)).entries, file.entries) }
       : { file };
+
+/** The day by the phone's own clock: `2026-11-29`. */
+const day = (at: Date): string =>
+  [at.getFullYear(), at.getMonth() + 1, at.getDate()].map((n) => `${n}`.padStart(2, '0')).join('-');
