@@ -161,6 +161,20 @@ test('glove bounce ticks once, and a wiping thumb after waking ticks nothing', a
   await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(2);
 });
 
+test('started anew on a page, Back goes to the one it is reached from', async ({ page }) => {
+  await openSample(page);
+  for (const [here, before] of [
+    ['shop', '#/'],
+    ['shims', '#/'],
+    ['stack/stop~c13d32~h3d16', '#/setup/stop~c13d32~h3d16'],
+  ]) {
+    await page.goto('about:blank');
+    await page.goto(`./#/${here}`);
+    await page.getByRole('button', { name: 'Back' }).click();
+    await expect.poll(() => new URL(page.url()).hash).toBe(before);
+  }
+});
+
 test('a screen opens at its top, however far the one before was scrolled', async ({ page }) => {
   await openSample(page);
   await page.goto('./#/marks/shellcase');

@@ -76,9 +76,15 @@ for (const look of looks) {
       await page.locator(ready).first().waitFor();
       if (name === 'figure') await sum(page);
       await check(page, `${name}-${look.name}`, look.axe);
+      const said = await page.locator('body').innerText();
+      expect.soft(said.match(oneOfMany), `${name}: one of a thing stands in the singular`).toBeNull();
+      expect.soft(said.match(/once [^.]* in Shop figures/), `${name}: the sample has its figures`).toBeNull();
     }
   });
 }
+
+const oneOfMany =
+  /(?<![\d/.]\s|[\d/.])1\s(partitions|pieces|parts|sheets|sticks|cuts|grooves|fronts|drawers|boxes|shelves|trays|screws|setups|readings|boards|bays|pairs|changes|jobs|things)\b/;
 
 async function sum(page: Page): Promise<void> {
   await keys(page, ['2', '7', '5/8', 'minus', '3/4', 'divided by', '2', 'equals']);

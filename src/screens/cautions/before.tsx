@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks';
 import { type Caution, cautions } from '../../trade/cautions/caution';
 import { Bar } from '../../ui/bar';
 import type { Bench } from '../bench';
+import { leave } from '../leave';
 import { readRoute } from '../routes';
 import { type Part, partOf, parts, partWords } from './parts';
 import { cautionWords } from './words';
@@ -17,15 +18,16 @@ type BeforeProps = {
 export function BeforeScreen({ bench, caution, from }: BeforeProps) {
   const code = cautions.find((c) => c === caution);
   const open = code && partOf(code);
-  useEffect(() => document.getElementById(`before-${open}`)?.scrollIntoView(), [open]);
+  useEffect(() => {
+    const part = document.getElementById(`before-${open}`);
+    part?.scrollIntoView();
+    part?.focus({ preventScroll: true });
+  }, [open]);
   // the address tells where to go when the app was started anew on this page
-  const leave = () =>
-    history.state === null
-      ? bench.go(from === undefined ? { at: 'phone' } : readRoute(from), true)
-      : history.back();
+  const back = () => leave(bench, from === undefined ? { at: 'phone' } : readRoute(from));
   return (
     <>
-      <Bar title="Before you cut" leave={{ label: 'Back', word: true, onTap: leave }} />
+      <Bar title="Before you cut" leave={{ label: 'Back', word: true, onTap: back }} />
       <main class="page before">
         <p class="pad-x first-words">
           The tool’s own manual, local codes and licensed practice come first. What stands here are general
@@ -42,7 +44,7 @@ export function BeforeScreen({ bench, caution, from }: BeforeProps) {
 function PartOf({ part, tapped }: { readonly part: Part; readonly tapped: Caution | undefined }) {
   const { title, lines } = partWords(part);
   return (
-    <section id={`before-${part}`} class="pad-x">
+    <section id={`before-${part}`} class="pad-x" tabIndex={-1}>
       <h2 class="sec">{title}</h2>
       {tapped && <p class="tapped">{cautionWords(tapped).join(' ')}</p>}
       <ul>

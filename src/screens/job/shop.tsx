@@ -4,6 +4,7 @@ import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { leave } from '../leave';
 import { shopFields } from '../marks/words';
 import { StackBox } from '../stack/stack-box';
 
@@ -25,7 +26,7 @@ export function ShopScreen({ bench }: { readonly bench: Bench }) {
       <Bar
         title="Shop figures"
         sub="measured once, for every job"
-        leave={{ label: 'Back', onTap: () => history.back() }}
+        leave={{ label: 'Back', onTap: () => leave(bench, { at: 'job' }) }}
       />
       <main class={open ? 'page docked' : 'page'}>
         {bench.settings.value.figuresFrom === 'sample' && (

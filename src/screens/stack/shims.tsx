@@ -8,6 +8,7 @@ import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { Caution } from '../cautions/caution';
+import { leave } from '../leave';
 import { listsOf } from '../shop-lists';
 import { useStays } from '../stays';
 import { ShimDrawer } from './shim-drawer';
@@ -33,7 +34,7 @@ export function ShimsScreen({ bench }: { readonly bench: Bench }) {
   );
   return (
     <>
-      <Bar title="Shims and laps" leave={{ label: 'Back', onTap: () => history.back() }} />
+      <Bar title="Shims and laps" leave={{ label: 'Back', onTap: () => leave(bench, { at: 'job' }) }} />
       <main class={open ? 'page docked' : 'page'}>
         <h2 class="sec pad-x">Shims for a gap</h2>
         <Caution bench={bench} code="shims" />

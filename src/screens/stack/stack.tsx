@@ -14,6 +14,7 @@ import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { Caution } from '../cautions/caution';
 import { buildWords } from '../cuts/words';
+import { leave } from '../leave';
 import { keepLists, listsOf } from '../shop-lists';
 import { useStays } from '../stays';
 import { UndoButton } from '../undo-button';
@@ -25,13 +26,13 @@ export function StackScreen({ bench, id }: { readonly bench: Bench; readonly id:
   const plan = bench.plan.value;
   const ops = plan?.operations.filter((op) => op.setup.build === id) ?? [];
   const [first] = ops;
-  const leave = { label: 'Back', onTap: () => history.back() };
+  const back = { label: 'Back', onTap: () => leave(bench, { at: 'setup', id }) };
   const set = setIn(listsOf(bench).stack);
   const [asking, setAsking] = useState(!set);
   if (!plan || !first) {
     return (
       <>
-        <Bar title="Stack" leave={leave} />
+        <Bar title="Stack" leave={back} />
         <main class="page">
           <p class="pad-x empty-line">No cut wants this stack any more.</p>
         </main>
@@ -41,7 +42,7 @@ export function StackScreen({ bench, id }: { readonly bench: Bench; readonly id:
   const want = first.setup.cutter ?? add(widest(ops.map((op) => op.figure)), leastBuried);
   return (
     <>
-      <Bar title="Stack" sub={buildWords(first.setup, plan.job.tape)} leave={leave}>
+      <Bar title="Stack" sub={buildWords(first.setup, plan.job.tape)} leave={back}>
         <UndoButton bench={bench} />
       </Bar>
       <main class="page">
