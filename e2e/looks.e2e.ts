@@ -76,7 +76,7 @@ for (const look of looks) {
       await page.locator(ready).first().waitFor();
       if (name === 'figure') await sum(page);
       await check(page, `${name}-${look.name}`, look.axe);
-      const said = await page.locator('body').innerText();
+      const said = (await page.locator('body').allInnerTexts()).join(' ');
       expect.soft(said.match(oneOfMany), `${name}: one of a thing stands in the singular`).toBeNull();
       expect.soft(said.match(/once [^.]* in Shop figures/), `${name}: the sample has its figures`).toBeNull();
     }

@@ -24,6 +24,8 @@ export function App({ bench }: { readonly bench: Bench }) {
   return (
     <>
       <Trouble bench={bench} />
+      {later.value && <later.value.HalfDone bench={bench} />}
+      {bench.underWay.value && <Saving />}
       <Screen route={route} bench={bench} />
       {tabs && <Tabs tabs={tabs} />}
       {later.value && <later.value.Calipers bench={bench} />}
@@ -31,13 +33,20 @@ export function App({ bench }: { readonly bench: Bench }) {
   );
 }
 
+/** What is on the screen is on its way to storage, and not kept before this is gone. */
+const Saving = () => (
+  <div class="saving-line" role="status">
+    Saving
+  </div>
+);
+
 type ScreenProps = { readonly route: Route; readonly bench: Bench };
 
 function Screen({ route, bench }: ScreenProps) {
   switch (route.at) {
     case 'job':
     case 'last':
-      return <JobScreen bench={bench} />;
+      return <JobScreen bench={bench} TextDock={later.value?.TextDock} />;
     case 'boards':
       return <BoardsScreen bench={bench} />;
     case 'marks':

@@ -45,10 +45,10 @@ export type Bench = {
   readonly own: (name: string) => boolean;
   /** Name of the act that undo would take back. */
   readonly undoLabel: ReadonlySignal<string | undefined>;
-  /** The last change that could not be kept, by its label where it may be tried again. */
-  readonly unsaved: ReadonlySignal<
-    { readonly act?: { readonly label: string }; readonly why: SaveError } | undefined
-  >;
+  /** Everything that could not be kept and waits, by its label, in the order it was done. */
+  readonly unsaved: ReadonlySignal<readonly { readonly label: string; readonly why: SaveError }[]>;
+  /** Whether anything keyed or tapped is on its way to storage. */
+  readonly underWay: ReadonlySignal<boolean>;
   readonly keptIn: ReadonlySignal<KeptIn>;
   /** Entries the browser had lost and the second copy gave back. */
   readonly restored: ReadonlySignal<number>;
@@ -74,9 +74,12 @@ export type Bench = {
   readonly deleteJob: () => Promise<void>;
   readonly bringBack: (id: string) => Promise<void>;
   readonly keep: (patch: Partial<Settings>) => Promise<void>;
+  /** Things of the shop's drawers, each by its own key. */
+  readonly keepOnShelf: (patch: Readonly<Record<string, Json>>) => Promise<void>;
   readonly keepShop: (field: keyof Shop, value: Length | undefined) => Promise<void>;
-  readonly figure: ReadonlySignal<Json | undefined>;
-  readonly keepFigure: (state: Json) => void;
+  /** Figure as it is kept: see `figure.kept.ts`. */
+  readonly figure: ReadonlySignal<Readonly<Record<string, Json>>>;
+  readonly keepFigure: (rows: Readonly<Record<string, Json>>) => void;
   readonly share: (name: string, text: string) => Promise<'shared' | 'saved' | 'left'>;
   readonly jobFile: () => string;
   readonly tryAgain: () => Promise<void>;

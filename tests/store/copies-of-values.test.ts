@@ -1,6 +1,7 @@
 import { IDBFactory as Factory } from 'fake-indexeddb';
 import { openDB } from 'idb';
 import { describe, expect, test } from 'vitest';
+import { makeUnsaved } from '../../src/app/unsaved';
 import { valuesInHand } from '../../src/app/values-in-hand';
 import { inches } from '../../src/length/length';
 import { editJob } from '../../src/store/edits';
@@ -42,7 +43,7 @@ test('a figure the version before took in the journal alone, which said no momen
 
 describe('values that come into the database late are on the screen', () => {
   async function handOf(store: Store) {
-    const hand = await valuesInHand(store, () => undefined);
+    const hand = await valuesInHand(store, makeUnsaved(), { shop: (field) => field, setting: (key) => key });
     store.onValues(() => void hand.load());
     return hand;
   }

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { Bar, BarButton } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { TextDock } from '../marks/ask';
+import { TextDock } from '../marks/ask-dock';
 import { CopyOut } from './copy-out';
 
 /** All jobs on this phone, and the deleted ones that can still come back. */
