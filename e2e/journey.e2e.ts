@@ -170,7 +170,7 @@ test('started anew on a page, Back goes to the one it is reached from', async ({
   ]) {
     await page.goto('about:blank');
     await page.goto(`./#/${here}`);
-    await page.getByRole('button', { name: 'Back' }).click();
+    await page.getByRole('button', { name: 'Back', exact: true }).click();
     await expect.poll(() => new URL(page.url()).hash).toBe(before);
   }
 });
