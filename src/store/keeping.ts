@@ -22,6 +22,8 @@ type Keep<T> = {
   /** What the other pages are told once it is kept. */
   readonly tell: string;
   readonly work: (db: Database) => Promise<Result<T, SaveError>>;
+  /** Thousands of rows take their time. */
+  readonly how?: 'long';
   readonly rows: (value: T) => readonly Row[];
   /** What the journal notes besides when it takes the change alone. */
   readonly note?: () => readonly Row[];
@@ -73,8 +75,8 @@ async function note(db: Database, key: string, at: string): Promise<void> {
 }
 
 /** In the database; where that fails, what a try that ended unheard may have kept. */
-async function tried<T>(here: Here, { work, after }: Keep<T>): Promise<Done<T>> {
-  const done = await inDatabase(here, work);
+async function tried<T>(here: Here, { work, how, after }: Keep<T>): Promise<Done<T>> {
+  const done = await inDatabase(here, work, how);
   if (!('broken' in done) && done.ok) return done;
   const late = after && (await here.connection.use(after).catch(() => undefined));
   return late === undefined ? done : ok(late);
@@ -82,21 +84,21 @@ async function tried<T>(here: Here, { work, after }: Keep<T>): Promise<Done<T>> 
 
 type Done<T> = Result<T, SaveError> | { readonly broken: SaveError };
 
-async function inDatabase<T>(here: Here, work: Keep<T>['work']): Promise<Done<T>> {
+async function inDatabase<T>(here: Here, work: Keep<T>['work'], how: Keep<T>['how']): Promise<Done<T>> {
   try {
-    return await here.connection.write(work);
+    return await here.connection.write(work, how);
   } catch (error) {
     const why = saveError(error);
     if (why.code === 'failed') return { broken: why };
     if (why.code === 'read-only') return err(why);
-    return (await freed(here.connection)) ? again(here, work) : err(why);
+    return (await freed(here.connection)) ? again(here, work, how) : err(why);
   }
 }
 
 /** With the reserve given up, once more. */
-async function again<T>(here: Here, work: Keep<T>['work']): Promise<Done<T>> {
+async function again<T>(here: Here, work: Keep<T>['work'], how: Keep<T>['how']): Promise<Done<T>> {
   try {
-    return await here.connection.write(work);
+    return await here.connection.write(work, how);
   } catch (error) {
     return err(saveError(error));
   }
@@ -156,6 +158,7 @@ export async function keepEntries(here: Here, incoming: Incoming): Promise<Resul
   const done = await kept(here, {
     tell: `reload ${incoming.job}`,
     work: (db) => addEntries(db, { ...incoming, now: here.now() }, tries),
+    how: 'long',
     after: async (db) => {
       const entries = await keptOfTries(
         db,
