@@ -9,7 +9,7 @@ import { asideOf, secondCopy, writeJobFile } from '../store/file';
 import type { HandedError } from '../store/handover/handed';
 import { type Job, jobOf } from '../store/job';
 import { fold, over } from '../store/log';
-import { askToPersist, type Kept } from '../store/settings';
+import { askToPersist, isPersisted, type Kept } from '../store/settings';
 import type { JobLine, KeptIn, Store } from '../store/store';
 import { draftsOf } from '../ui/drafts';
 import { hold, sawLock } from '../ui/hold';
@@ -18,7 +18,7 @@ import { homeScreen } from './home-screen';
 import { keepDrafts } from './keep-drafts';
 import { makeLaying } from './laying';
 import { logInHand } from './log-in-hand';
-import { startUpdate, updateWaiting } from './offline';
+import { servedHere, startUpdate, updateWaiting } from './offline';
 import { randomId } from './random';
 import { shareFile } from './share';
 import { undoingOf } from './undoing';
@@ -81,7 +81,9 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
 
   async function cameBack(entries: number): Promise<void> {
     restored.value += entries;
-    jobs.value = await store.jobs();
+    const [lines, aside] = await Promise.all([store.jobs(), store.aside()]);
+    jobs.value = lines;
+    setAside.value = Math.max(setAside.value, aside.length);
     const open = jobId.value ?? jobs.value.find((line) => line.deleted === undefined)?.id;
     if (open !== undefined) await load(open);
   }
@@ -213,8 +215,9 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     );
   // nothing on the first screen moves once it stands: what is worked out is there from the start
   if ((job.value?.cases.length ?? 0) + (job.value?.banks.length ?? 0) > 0) await planned;
-  if (navigator.storage?.persisted)
-    kept.value = (await navigator.storage.persisted()) ? 'kept' : 'may-be-cleared';
+  void isPersisted().then((answer) => {
+    kept.value = answer;
+  });
   void store
     .purge(new Date(Date.now() - deletedFor).toISOString())
     .then(async () => {
@@ -242,6 +245,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     kept,
     setAside,
     updateWaiting,
+    servedHere,
     offered,
     figure: values.figure,
     undoLabel: undoing.label,

@@ -29,7 +29,7 @@ export function Trouble({ bench }: { readonly bench: Bench }) {
     return (
       <Line
         calm
-        says={`The browser had lost ${restored === 1 ? 'an entry' : `${restored} entries`}. Restored ${restored === 1 ? 'it' : 'them'} from the second copy.`}
+        says={`The browser had lost ${restored === 1 ? 'an entry' : `${restored} entries`}. Restored ${restored === 1 ? 'it' : 'them'} from the second copy.${unread(bench.setAside.value)}`}
       >
         <button type="button" class="icon box" onClick={bench.seenRestored}>
           Good
@@ -38,6 +38,12 @@ export function Trouble({ bench }: { readonly bench: Bench }) {
     );
   return null;
 }
+
+/** No all-clear where the second copy was damaged too. */
+const unread = (n: number): string =>
+  n === 0
+    ? ''
+    : ` ${n === 1 ? 'One line' : `${n} lines`} could not be read and ${n === 1 ? 'is' : 'are'} set aside, whole: see the job’s page.`;
 
 type NotSavedProps = {
   readonly bench: Bench;

@@ -60,6 +60,8 @@ export type Bench = {
   /** Rows that could not be read and were set aside. */
   readonly setAside: ReadonlySignal<number>;
   readonly updateWaiting: ReadonlySignal<boolean>;
+  /** The app is served from the phone: it works with no signal. */
+  readonly servedHere: ReadonlySignal<boolean>;
   readonly offered: ReadonlySignal<Offered | HandedError | undefined>;
 
   /** Looks at the address again: the screen shown is the one it names. */
