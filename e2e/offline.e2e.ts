@@ -1,4 +1,4 @@
-import { readFileSync, rmSync } from 'node:fs';
+import { rmSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from '@playwright/test';
 import { openSample, pastBounce, readyOffline } from './app';
@@ -89,24 +89,6 @@ test('once there, the app asks no network for anything, and never another origin
   expect(baseURL).toMatch(/^http:/);
   const outside = asked.filter((url) => !url.startsWith(`${baseURL}`) || url.startsWith('from'));
   expect(outside.filter((url) => !url.endsWith('/sw.js'))).toEqual([]); // the browser looks for a newer worker by itself
-});
-
-test('a job file shared to the app is looked at, not taken unseen', async ({ page }) => {
-  await openSample(page);
-  await readyOffline(page);
-  const sample = readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8').replaceAll(
-    'mineralshell',
-    'sharedjob',
-  );
-  await page.evaluate(async (text) => {
-    const form = new FormData();
-    form.set('job', new File([text], 'job.json', { type: 'application/json' }));
-    await fetch('./share', { method: 'POST', body: form });
-  }, sample);
-  await page.reload();
-  await expect(page.getByRole('button', { name: 'Take it in' })).toBeVisible();
-  await page.goto('./#/jobs');
-  await expect(page.locator('.sect')).toHaveCount(1);
 });
 
 test('the last setup and Figure open from the home screen’s shortcuts', async ({ page }) => {

@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import type { Bench, Offered } from '../screens/bench';
+import type { Bench, CameBy, Offered } from '../screens/bench';
 import type { Copies } from '../screens/copies';
 import type { Plan } from '../screens/plan';
 import { type SaveError, saveError } from '../store/db';
@@ -58,6 +58,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     copies.value = there?.copiesOf({ store, acted, refresh });
   });
   const offered = signal<Offered | HandedError | undefined>(undefined);
+  const cameBy = signal<CameBy>('chosen');
   const job = computed<Job | undefined>(() => {
     decided.value;
     return jobId.value === undefined ? undefined : jobOf(jobId.value, folded.peek().values);
@@ -130,8 +131,9 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     askToKeep();
   }
 
-  async function offer(text: string): Promise<void> {
+  async function offer(text: string, by: CameBy = 'chosen'): Promise<void> {
     offered.value = undefined;
+    cameBy.value = by;
     copies.value?.letGo();
     if (copies.value?.knows(text)) return copies.value.offer(text);
     const { lookAt } = await looking;
@@ -236,6 +238,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     setAside,
     updateWaiting,
     offered,
+    cameBy,
     figure: values.figure,
     undoLabel: computed(() => acts.value[0]?.label),
     go,
