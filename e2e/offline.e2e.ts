@@ -91,6 +91,21 @@ test('once there, the app asks no network for anything, and never another origin
   expect(outside.filter((url) => !url.endsWith('/sw.js'))).toEqual([]); // the browser looks for a newer worker by itself
 });
 
+test('the licences of the libraries open with no network, and back leads to the app', async ({
+  page,
+  context,
+}) => {
+  await openSample(page);
+  await readyOffline(page);
+  await page.goto('./#/phone');
+  await context.setOffline(true);
+  await page.getByRole('link', { name: 'Licences of the libraries used' }).click();
+  await expect(page.locator('body')).toContainText('preact 11.');
+  await expect(page.locator('body')).toContainText('Permission is hereby granted');
+  await page.goBack();
+  await expect(page.getByRole('heading', { name: 'This phone' })).toBeVisible();
+});
+
 test('the last setup and Figure open from the home screen’s shortcuts', async ({ page }) => {
   await openSample(page);
   await page.goto('./#/saw/shellcase');
