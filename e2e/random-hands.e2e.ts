@@ -1,5 +1,5 @@
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { openSample, typed } from './app';
+import { openSample, pastBounce, typed } from './app';
 import { noRoom, roomAgain, slowStorage, storageTakes } from './poor-storage';
 
 /** How many acts; a nightly run does 10,000. */
@@ -33,7 +33,7 @@ async function open(page: Page): Promise<void> {
 
 /** Waits until nothing is on its way; what no line calls not saved is acknowledged. */
 async function settle(hand: Hand, acknowledged: Set<string>): Promise<void> {
-  await expect(hand.page.locator('.saving-line')).toBeHidden({ timeout: 60_000 });
+  await expect(hand.page.locator('.saving-line')).toHaveCount(0, { timeout: 60_000 });
   if (await alert(hand.page).isVisible()) return;
   for (const one of hand.waiting) acknowledged.add(one);
   hand.waiting = [];
@@ -45,7 +45,8 @@ async function makeRoom(hand: Hand): Promise<void> {
   await storageTakes(hand.page, 0);
   while (await alert(hand.page).isVisible()) {
     await alert(hand.page).getByRole('button', { name: 'Try again' }).click();
-    await expect(hand.page.locator('.saving-line')).toBeHidden({ timeout: 60_000 });
+    await pastBounce(hand.page);
+    await expect(hand.page.locator('.saving-line')).toHaveCount(0, { timeout: 60_000 });
   }
 }
 
@@ -78,6 +79,7 @@ async function hands(context: BrowserContext, roll: () => number, count: number)
       await another(hand.page).click();
       await typed(hand.page, size);
       hand.waiting.push(size);
+      await pastBounce(hand.page);
       if (roll() < 0.5) await settle(hand, acknowledged);
     } else if (what < 0.8) {
       await storageTakes(hand.page, [0, 300, 1500][Math.floor(roll() * 3)] ?? 0);

@@ -39,3 +39,4 @@ export { StackScreen } from '../screens/stack/stack';
 export { StockScreen } from '../screens/stock/stock';
 export { openCodeReader } from './code-reader';
 export { copiesOf } from './copies';
+export { takeIncoming } from './incoming';

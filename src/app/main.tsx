@@ -18,7 +18,7 @@ import type { OpenError } from '../store/db';
 import { openStore } from '../store/store';
 import { guardTouches } from '../ui/touch';
 import { App, bringLater, Refusal } from './app';
-import { onOpenedFile, takeShared } from './incoming';
+import { later } from './bring-later';
 import { openJournal } from './journal';
 import { goOffline } from './offline';
 import { randomId } from './random';
@@ -61,13 +61,7 @@ async function start(at: HTMLElement): Promise<void> {
   await rest;
   goOffline();
   void bench.evenOut();
-  const offer = async (text: string) => {
-    await bench.offer(text);
-    bench.go({ at: 'import' });
-  };
-  onOpenedFile((text) => void offer(text));
-  const shared = await takeShared();
-  if (shared !== undefined) await offer(shared);
+  await later.peek()?.takeIncoming(bench);
 }
 
 if (root) void start(root);

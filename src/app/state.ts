@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import type { Bench, Offered } from '../screens/bench';
+import type { Bench, CameBy, Offered } from '../screens/bench';
 import type { Copies } from '../screens/copies';
 import type { Plan } from '../screens/plan';
 import { saveError } from '../store/db';
@@ -60,6 +60,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     copies.value = there?.copiesOf({ store, acted, refresh });
   });
   const offered = signal<Offered | HandedError | undefined>(undefined);
+  const cameBy = signal<CameBy>('chosen');
   const job = computed<Job | undefined>(() => {
     decided.value;
     return jobId.value === undefined ? undefined : jobOf(jobId.value, folded.peek().values);
@@ -135,8 +136,9 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     askToKeep();
   }
 
-  async function offer(text: string): Promise<void> {
+  async function offer(text: string, by: CameBy = 'chosen'): Promise<void> {
     offered.value = undefined;
+    cameBy.value = by;
     copies.value?.letGo();
     if (copies.value?.knows(text)) return copies.value.offer(text);
     const { lookAt } = await looking;
@@ -247,6 +249,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     updateWaiting,
     servedHere,
     offered,
+    cameBy,
     figure: values.figure,
     undoLabel: undoing.label,
     go,

@@ -25,6 +25,9 @@ export type Offered = {
   readonly theirs: Known;
 };
 
+/** How a file came here: chosen by hand in the app, opened with it, or shared to it. */
+export type CameBy = 'chosen' | 'opened' | 'shared';
+
 /** Why a newer version may not start just now. */
 export type UpdateHeld = 'at-the-saw' | 'entry-open' | 'not-secured';
 
@@ -63,6 +66,8 @@ export type Bench = {
   /** The app is served from the phone: it works with no signal. */
   readonly servedHere: ReadonlySignal<boolean>;
   readonly offered: ReadonlySignal<Offered | HandedError | undefined>;
+  /** How what is offered came here. */
+  readonly cameBy: ReadonlySignal<CameBy>;
 
   /** Looks at the address again: the screen shown is the one it names. */
   readonly arrive: () => void;
@@ -90,7 +95,7 @@ export type Bench = {
   /** Brings database and second copy to hold the same. */
   readonly evenOut: () => Promise<void>;
   readonly asideFile: () => Promise<string>;
-  readonly offer: (text: string) => Promise<void>;
+  readonly offer: (text: string, by?: CameBy) => Promise<void>;
   readonly take: (how: 'merge' | 'keep-both') => Promise<void>;
   readonly letGo: () => void;
   readonly laying: LayingBench;

@@ -39,6 +39,9 @@ describe('bytes of the built app', () => {
     }
     expect(files).toContain('index.html');
     expect(files).toContain('fonts-OFL.txt');
+    // and nothing that no page asks for
+    for (const file of ['_headers', 'robots.txt', 'icon-maskable.svg', 'sw.js'])
+      expect(files).not.toContain(file);
   });
 });
 
