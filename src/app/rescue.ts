@@ -23,7 +23,7 @@ export async function rescue(journal: Journal): Promise<Rescued | undefined> {
     shop: readShop(pairsIn(shop)),
     likes: likesOf(Object.fromEntries(pairsIn(settings))),
   });
-  const lost = [...aside.values()].filter(({ from }) => from === 'journal').map(({ why }) => why);
+  const lost = [...aside.values()].filter(({ from }) => from === 'the journal').map(({ why }) => why);
   return written.ok ? { text: written.value, lost } : undefined;
 }
 

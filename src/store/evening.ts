@@ -13,13 +13,10 @@ export const purgeJobs = (here: Here, before: string): Promise<void> =>
     if (here.journal === undefined || here.keptIn() === 'both') await purgeNow(here, before);
   });
 
-async function purgeNow({ connection, journal, now }: Here, before: string): Promise<void> {
+async function purgeNow({ connection, journal }: Here, before: string): Promise<void> {
   if (connection.readOnly()) return;
   const gone: string[] = [];
-  await connection.write(
-    async (db) => void gone.push(...(await purge(db, before, now().slice(0, 10)))),
-    'long',
-  );
+  await connection.write(async (db) => void gone.push(...(await purge(db, before))), 'long');
   if (gone.length > 0) await journal?.append(gone.map((job): Row => ['purge', job]));
 }
 

@@ -51,7 +51,7 @@ export type Store = {
     entries: readonly Entry[],
     aside?: readonly Aside[],
   ) => Promise<Result<number, SaveError>>;
-  /** Removes for good what was deleted before a date (ISO 8601), once starts on several days have found it so. */
+  /** Removes for good what was deleted before a date (ISO 8601). */
   readonly purge: (before: string) => Promise<void>;
   /** Entries the database had lost and the journal gave back, so far. */
   readonly restored: () => number;

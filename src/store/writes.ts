@@ -1,13 +1,11 @@
 import type { IDBPObjectStore, StoreNames } from 'idb';
 import { err, ok, type Result } from '../length/result';
 import type { Database, SaveError } from './db';
-import { dueNow, readDue } from './due';
 import type { Change, Entry } from './entry';
 import { canonical } from './file';
 import { takesAway } from './gone';
 import { fold, keyOf, over } from './log';
 import type { Aside, Schema } from './migrations';
-import { dueKey } from './own-keys';
 import { byCount, byKey, readable, textAt } from './reads';
 import { readEntry } from './rows';
 import { reading, sent, strict, whole } from './whole';
@@ -157,27 +155,23 @@ export async function addEntries(
 }
 
 /**
- * Removes for good the jobs deleted before a date, once starts on several days have found them so, and says which. Whether one
- * still is deleted is read in the transaction that removes it: another page may have brought it back.
+ * Removes for good the jobs deleted before a date, and says which. Whether one still is deleted is read in the transaction that
+ * removes it: another page may have brought it back.
  */
-export async function purge(db: Database, before: string, day: string): Promise<readonly string[]> {
-  const tx = db.transaction(['jobs', 'log', 'settings'], 'readwrite', strict);
-  const [jobs, log, settings] = [tx.objectStore('jobs'), tx.objectStore('log'), tx.objectStore('settings')];
+export async function purge(db: Database, before: string): Promise<readonly string[]> {
+  const tx = db.transaction(['jobs', 'log'], 'readwrite', strict);
+  const [jobs, log] = [tx.objectStore('jobs'), tx.objectStore('log')];
   return whole(tx, async () => {
-    const past: string[] = [];
+    const gone: string[] = [];
     for (const job of await jobs.getAllKeys()) {
       const deleted = await textAt(log.index('byPath'), job, 'deleted');
       if (deleted === '' || deleted >= before) continue;
       // somebody worked on it since, here or on another phone: it is not thrown away
       const rows = readable(await log.getAll(byKey(job)));
-      if (!rows.some(({ at }) => at >= before)) past.push(job);
-    }
-    const kept = readDue(await settings.get(dueKey));
-    const { due, gone } = dueNow(kept, { day, entries: await log.count(), past });
-    if (past.length > 0 || Object.keys(kept).length > 0) sent(settings.put(due, dueKey));
-    for (const job of gone) {
+      if (rows.some(({ at }) => at >= before)) continue;
       sent(log.delete(byKey(job)));
       sent(jobs.delete(job));
+      gone.push(job);
     }
     return gone;
   });

@@ -53,7 +53,7 @@ test('what could not be read of the second copy is named beside what goes out', 
   const why = 'a damaged line of “Cut: Left”';
   await journal.append([
     ['log', entry('j1', 1)],
-    ['aside', { from: 'journal', why, row: '…' }],
+    ['aside', { from: 'the journal', why, row: '…' }],
   ]);
   expect((await rescue(journal))?.lost).toEqual([why]);
 });

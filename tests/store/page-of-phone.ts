@@ -1,6 +1,5 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory as Factory } from 'fake-indexeddb';
-import { openDB } from 'idb';
 import { afterEach, beforeEach } from 'vitest';
 import { editJob } from '../../src/store/edits';
 import type { Change } from '../../src/store/entry';
@@ -84,10 +83,3 @@ export const reopened = async (folder: MemoryFolder) => {
   await store.evenOut();
   return store;
 };
-
-/** As after starts on two days that found a job past its time, and much done since: the next such start throws it away. */
-export async function foundPast(job: string, name = 'knifeline'): Promise<void> {
-  const db = await openDB(name);
-  await db.put('settings', { [job]: { days: ['2020-01-01', '2020-01-02'], entries: -100 } }, 'due');
-  db.close();
-}

@@ -62,12 +62,12 @@ async function readFile(folder: Folder, name: string) {
 }
 
 /** A line damaged past mending goes with the rows set aside: kept whole, counted, and handed out on a tap. */
-const setAside = (line: string): Row => ['aside', { from: 'journal', why: whyDamaged(line), row: line }];
+const setAside = (line: string): Row => ['aside', { from: 'the journal', why: whyDamaged(line), row: line }];
 
 /** The label of its act, where the line still shows one. */
 function whyDamaged(line: string): string {
-  const label = /"label":"((?:[^"\\\\]|\\\\.){1,200})"/.exec(line)?.[1];
-  return label === undefined ? 'a damaged line' : `a damaged line of “${label}”`;
+  const label = /"label":"((?:[^"\\]|\\.){1,200})"/.exec(line)?.[1];
+  return label === undefined ? 'a damaged line' : `a damaged line of “${label.replaceAll('\\"', '"')}”`;
 }
 
 /** Bytes a file grows to at least before it is begun anew. */

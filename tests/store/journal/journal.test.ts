@@ -81,7 +81,7 @@ describe('lines', () => {
   test('a damaged line is kept with the rows set aside, by the label of its act, also where the file is begun anew', async () => {
     const folder = memoryFolder();
     const first = await tidied(folder, await findJournal(folder));
-    await folder.append(first.current, bytesOf([logged(1), logged(2)]));
+    await folder.append(first.current, bytesOf([logged(1), ['log', entry(2, 'j1', 'Cut: Left 3" rail')]]));
     const bytes = (folder.files.get(first.current) ?? new Uint8Array()).slice();
     const text = new TextDecoder().decode(bytes);
     for (const word of ['"count":2', 'phone.2'])
@@ -91,7 +91,7 @@ describe('lines', () => {
       const { log, aside } = keptOf((await tidied(folder, await findJournal(folder))).rows);
       expect([log.size, [...aside.values()].map(({ from, why }) => [from, why])]).toEqual([
         1,
-        [['journal', 'a damaged line of “Cut: Left “3 ⅜””']],
+        [['the journal', 'a damaged line of “Cut: Left 3" rail”']],
       ]);
     }
   });
