@@ -26,8 +26,6 @@ import { valueNames } from './value-names';
 import { valuesInHand } from './values-in-hand';
 import { makeWay } from './way';
 
-const deletedFor = 30 * 24 * 3600 * 1000;
-
 type Planning = Promise<typeof import('./planning')>;
 
 export type Around = {
@@ -221,7 +219,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     kept.value = answer;
   });
   void store
-    .purge(new Date(Date.now() - deletedFor).toISOString())
+    .purge(new Date().toISOString())
     .then(async () => {
       jobs.value = await store.jobs();
     })

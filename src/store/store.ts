@@ -51,8 +51,8 @@ export type Store = {
     entries: readonly Entry[],
     aside?: readonly Aside[],
   ) => Promise<Result<number, SaveError>>;
-  /** Removes for good what was deleted before a date (ISO 8601). */
-  readonly purge: (before: string) => Promise<void>;
+  /** Once a start: removes for good what was deleted long ago, by this reading of the clock (ISO 8601) and those of starts before. */
+  readonly purge: (now: string) => Promise<void>;
   /** Entries the database had lost and the journal gave back, so far. */
   readonly restored: () => number;
   /** Calls back with how many came back when the browser emptied the database under the open page. */
@@ -214,7 +214,7 @@ function storeOn(here: Here): Store {
     makeJob: act,
     append: act,
     addEntries: (job, entries, aside = []) => keepEntries(here, { job, entries, aside }),
-    purge: (before) => purgeJobs(here, before),
+    purge: (now) => purgeJobs(here, now),
     keep: (key, value) => keepValue(here, ['settings', key, value]),
     keepShop: (key, value) => keepValue(here, ['shop', key, value ? toStored(value) : null]),
     evenOut: () => keepEven(here),

@@ -11,7 +11,19 @@ import { undoable, undoOf } from '../../src/store/log';
 import { openStore, type Store } from '../../src/store/store';
 import { memoryFolder } from './journal/memory-folder';
 import { memoryJournal } from './journal/memory-journal';
-import { at, begun, broken, cut, eachAnew, open, openWith, reopened, tick, ticks } from './page-of-phone';
+import {
+  at,
+  begun,
+  broken,
+  cut,
+  eachAnew,
+  open,
+  openWith,
+  purged,
+  reopened,
+  tick,
+  ticks,
+} from './page-of-phone';
 
 eachAnew();
 
@@ -167,7 +179,7 @@ describe('rows set aside', () => {
     await store.addEntries('j1', [], await differing(store));
     await store.append({ job: 'j1', label: 'Deleted', changes: editJob({ deleted: at }) });
     await store.evenOut();
-    await store.purge('2027-10-26T10:00:00.000Z');
+    await purged(store, '2027-10-26T10:00:00.000Z');
     await store.makeJob({ job: 'j2', label: 'New', changes: editJob({ name: 'Bench' }) });
     store.close();
     const journal = memoryJournal(folder);

@@ -57,7 +57,7 @@ export function JobsScreen({ bench }: { readonly bench: Bench }) {
             <div class="sechead">
               <h2 class="sec">Deleted</h2>
             </div>
-            <p class="pad-x note">They come back for 30 days.</p>
+            <p class="pad-x note">They come back for 30 days at least.</p>
             <ul>
               {deleted.map((line) => (
                 <li key={line.id} class="sect">
