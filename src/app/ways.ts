@@ -30,7 +30,10 @@ export async function takeWays(store: Store, news: News, whose: 'ours' | 'theirs
   }
   const { lists, ...others } = likes;
   const { lists: whole, shelf } = readSettings(await store.settings());
-  const things = lists === undefined ? {} : shelfChanges(readLists(whole, shelf), readLists(lists));
+  const empty = whole === undefined && Object.keys(shelf).length === 0;
+  // over lists that are here it is told thing by thing
+  const over = () => shelfChanges(readLists(whole, shelf), readLists(lists));
+  const things = lists === undefined ? {} : empty ? { lists } : over();
   for (const [liking, value] of Object.entries({ ...others, ...things })) {
     if (!(await store.keep(liking, value)).ok) return false;
   }

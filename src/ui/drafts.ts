@@ -16,7 +16,7 @@ export const draftsOf = signal('');
 
 /** The place of a blank: its job and page, and what it is called. */
 export const draftPlace = (title: string): string => `${pageOfDrafts()} ${title}`;
-export const pageOfDrafts = (): string => `${draftsOf.value} ${location.hash || '#/'}`;
+export const pageOfDrafts = (): string => `${draftsOf.value} ${globalThis.location?.hash || '#/'}`;
 
 /** Notes what a blank holds half done; empty, it holds nothing. */
 export function noteDraft(place: string, title: string, text: string): void {
