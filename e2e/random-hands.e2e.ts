@@ -4,7 +4,7 @@ import { noRoom, roomAgain, slowStorage, storageTakes } from './poor-storage';
 
 /** How many acts; a nightly run does 10,000. */
 const acts = Number(process.env.KNIFELINE_HANDS ?? 40);
-const seed = Number(process.env.KNIFELINE_SEED ?? Date.now() % 1_000_000);
+const seed = Number(process.env.KNIFELINE_SEED ?? 1 + (Date.now() % 1_000_000));
 
 /** Numbers from 0 to under 1, the same for the same seed. */
 function dice(from: number): () => number {
@@ -74,7 +74,7 @@ async function hands(context: BrowserContext, roll: () => number, count: number)
     await hand.page.bringToFront();
     const what = roll();
     if (what < 0.7) {
-      const size = `0.${String(7000 + keyed.size)}`;
+      const size = `0.${501 + keyed.size}`;
       keyed.add(size);
       await another(hand.page).click();
       await typed(hand.page, size);
@@ -104,23 +104,29 @@ async function hands(context: BrowserContext, roll: () => number, count: number)
   }
   await first.goto('about:blank');
   await open(first);
-  const there = await shown(first);
+  const there = (await shown(first)).map(Number);
   for (const { page } of both) await page.close();
   return {
     acknowledged: acknowledged.size,
-    lost: [...acknowledged].filter((one) => !there.includes(tidy(one))),
-    strange: there.filter((one) => ![...keyed].some((size) => tidy(size) === one)),
+    lost: [...acknowledged].filter((one) => !there.includes(Number(one))),
+    strange: there.filter((one) => ![...keyed].some((size) => Number(size) === one)),
   };
 }
 
-/** A decimal as the page writes it: `0.7`, `0.701`. */
-const tidy = (size: string): string => size.replace(/0+$/, '');
+/** One sheet has room for no more on the page; more acts are made on more phones. */
+const atOnce = 400;
 
-test(`two hands at random, ${acts} acts, seed ${seed}: nothing acknowledged is lost`, async ({ context }) => {
+test('two hands at random: nothing acknowledged is lost', async ({ browser, baseURL }) => {
   test.setTimeout(60_000 + acts * 8_000);
-  const { acknowledged, lost, strange } = await hands(context, dice(seed), acts);
-  expect([lost, strange]).toEqual([[], []]);
-  expect(acknowledged).toBeGreaterThan(acts / 10);
+  const roll = dice(seed);
+  for (let done = 0; done < acts; done += atOnce) {
+    const context = await browser.newContext({ baseURL: baseURL ?? '' });
+    const count = Math.min(atOnce, acts - done);
+    const { acknowledged, lost, strange } = await hands(context, roll, count);
+    expect([lost, strange], `${acts} acts, KNIFELINE_SEED=${seed}`).toEqual([[], []]);
+    expect(acknowledged).toBeGreaterThan(count / 10);
+    await context.close();
+  }
 });
 
 test('an app that acknowledges what storage did not take is caught by the same hands', async ({
@@ -131,7 +137,7 @@ test('an app that acknowledges what storage did not take is caught by the same h
   await context.addInitScript(() => {
     const own = IDBObjectStore.prototype.add;
     let seen = 0;
-    navigator.storage.getDirectory = () => Promise.reject(new DOMException('none', 'SecurityError'));
+    Object.defineProperty(StorageManager.prototype, 'getDirectory', { value: undefined });
     IDBObjectStore.prototype.add = function add(this: IDBObjectStore, ...args: Parameters<typeof own>) {
       if (this.name !== 'log' || location.hash === '' || location.hash === '#/') return own.apply(this, args);
       seen += 1;

@@ -63,7 +63,6 @@ describe('public/_headers', () => {
       fullscreen: /requestFullscreen/,
       geolocation: /geolocation/,
       serial: /navigator\.serial/,
-      bluetooth: /navigator\.bluetooth/,
       usb: /navigator\.usb/,
       hid: /navigator\.hid/,
     };
