@@ -2,7 +2,10 @@
 import preact from '@preact/preset-vite';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { notices } from './build/notices-plugin.ts';
 import { manifest } from './src/app/manifest.ts';
+
+const { gather, write } = notices();
 
 /** The development server writes styles and scripts of its own into the page; the strict policy is for what is built. */
 const policyOff: Plugin = {
@@ -22,10 +25,11 @@ export default defineConfig({
     sourcemap: true,
     modulePreload: { polyfill: false },
   },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [gather()] },
   plugins: [
     policyOff,
     preact(),
+    gather(),
     VitePWA({
       strategies: 'injectManifest',
       srcDir: '.',
@@ -34,7 +38,11 @@ export default defineConfig({
       injectRegister: false,
       includeManifestIcons: false,
       manifest,
-      injectManifest: { globPatterns: ['**/*.{html,js,css,svg,png,woff2,json,txt}'] },
+      injectManifest: {
+        globPatterns: ['**/*.{html,js,css,svg,png,woff2,json,txt}'],
+        globIgnores: ['robots.txt', 'icon-maskable.svg'], // for crawlers; drawn once more as a PNG
+        buildPlugins: { vite: [gather(), write()] },
+      },
     }),
   ],
   test: {

@@ -3,6 +3,7 @@ import { createServer, type Server, type ServerResponse } from 'node:http';
 import os from 'node:os';
 import path from 'node:path';
 import { expect } from '@playwright/test';
+import { headersFor, rulesIn } from './headers.mjs';
 import { built } from './serve';
 
 const types: Record<string, string> = {
@@ -29,21 +30,23 @@ export type Host = {
 };
 
 /**
- * A plain static host over a copy of the build that a test may change: a new release.
+ * A static host over a copy of the build, with the headers it asks for, that a test may change: a new release.
  *
  * @param again the port of a host that was closed, to stand at the same address; a free one where none is given
  */
 export async function host(again = 0): Promise<Host> {
   const folder = mkdtempSync(path.join(os.tmpdir(), 'knifeline-host-'));
   cpSync(built(), folder, { recursive: true });
+  const rules = rulesIn(folder);
   let decide: (file: string) => Fault | undefined = () => undefined;
   const server: Server = createServer((request, response) => {
-    const name = (request.url ?? '/').split('?')[0]?.replace(/\/$/, '/index.html') ?? '';
+    const asked = (request.url ?? '/').split('?')[0] ?? '/';
+    const name = asked.replace(/\/$/, '/index.html');
     const file = path.normalize(name).replace(/^\//, '');
     const fault = decide(file);
     if (fault === 'silent') return;
     if (fault) response.writeHead(fault === 'missing' ? 404 : 500).end();
-    else answer(response, path.join(folder, file));
+    else answer(response, path.join(folder, file), headersFor(rules, asked));
   });
   const port = await listen(server, again);
   return {
@@ -73,12 +76,13 @@ function listen(server: Server, port: number): Promise<number> {
   });
 }
 
-function answer(response: ServerResponse, file: string): void {
+function answer(response: ServerResponse, file: string, headers: Readonly<Record<string, string>>): void {
   try {
     const body = readFileSync(file);
     response.writeHead(200, {
       'content-type': types[path.extname(file)] ?? 'text/plain',
       'cache-control': 'no-cache',
+      ...headers,
     });
     response.end(body);
   } catch {

@@ -1,4 +1,4 @@
-import { readFileSync, rmSync } from 'node:fs';
+import { rmSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from '@playwright/test';
 import { openSample, pastBounce, readyOffline } from './app';
@@ -91,22 +91,19 @@ test('once there, the app asks no network for anything, and never another origin
   expect(outside.filter((url) => !url.endsWith('/sw.js'))).toEqual([]); // the browser looks for a newer worker by itself
 });
 
-test('a job file shared to the app is looked at, not taken unseen', async ({ page }) => {
+test('the licences of the libraries open with no network, and back leads to the app', async ({
+  page,
+  context,
+}) => {
   await openSample(page);
   await readyOffline(page);
-  const sample = readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8').replaceAll(
-    'mineralshell',
-    'sharedjob',
-  );
-  await page.evaluate(async (text) => {
-    const form = new FormData();
-    form.set('job', new File([text], 'job.json', { type: 'application/json' }));
-    await fetch('./share', { method: 'POST', body: form });
-  }, sample);
-  await page.reload();
-  await expect(page.getByRole('button', { name: 'Take it in' })).toBeVisible();
-  await page.goto('./#/jobs');
-  await expect(page.locator('.sect')).toHaveCount(1);
+  await page.goto('./#/phone');
+  await context.setOffline(true);
+  await page.getByRole('link', { name: 'Licences of the libraries used' }).click();
+  await expect(page.locator('body')).toContainText(/preact \d/);
+  await expect(page.locator('body')).toContainText('Permission is hereby granted');
+  await page.goBack();
+  await expect(page.getByRole('heading', { name: 'This phone' })).toBeVisible();
 });
 
 test('the last setup and Figure open from the home screen’s shortcuts', async ({ page }) => {

@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { preview } from 'vite';
+import { asHosted } from './headers.mjs';
 
 const root = path.resolve(import.meta.dirname, '..');
 
@@ -14,6 +15,7 @@ export async function serve(base = '/'): Promise<Served> {
     root: `${root}/src`,
     base,
     configFile: false,
+    plugins: [asHosted],
     build: { outDir: built() },
     preview: { port: 0, host: 'localhost' },
     logLevel: 'error',

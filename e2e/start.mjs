@@ -1,4 +1,5 @@
 // npm start: installs what is missing, builds, serves the built app, says where.
+import { asHosted } from './headers.mjs';
 import { installPackages, root, tool } from './tools/install.mjs';
 
 installPackages();
@@ -9,6 +10,7 @@ const port = Number(process.env.PORT ?? 4173);
 const server = await preview({
   root: `${root}/src`,
   configFile: `${root}/vite.config.ts`,
+  plugins: [asHosted],
   preview: { port, strictPort: false, host: 'localhost' },
 });
 const { port: open } = server.httpServer.address();

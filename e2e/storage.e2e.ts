@@ -165,7 +165,7 @@ test('a newer version has the database: an old page shows it, and keeps nothing'
   const tick = page.locator('.tick').first();
   await expect(tick).toBeVisible();
   const newer = await context.newPage();
-  await newer.goto('./robots.txt');
+  await newer.goto('./fonts-OFL.txt');
   await newer.evaluate(
     () =>
       new Promise<void>((resolve, reject) => {

@@ -138,6 +138,8 @@ async function startsOffline(profile: Profile, url: string): Promise<string> {
     const said: string[] = [];
     page.on('console', (message) => message.type() === 'error' && said.push(message.text()));
     page.on('pageerror', (error) => said.push(String(error)));
+    // what the browser keeps by itself may not stand in for what the app keeps
+    await (await context.newCDPSession(page)).send('Network.clearBrowserCache');
     await page.goto(url);
     await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
     await page.goto(`${url}#/cuts`);

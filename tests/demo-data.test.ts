@@ -101,7 +101,7 @@ describe('the drawers of the sample job', () => {
 
 describe('the sample job is one a woodworker would believe', () => {
   const folded = fold(file.value.entries);
-  const own = figuresFor({}, undefined);
+  const own = figuresFor({}, { shelf: {} });
   const shop: Shop = Object.fromEntries(own.figures);
   const made = planOf(job, shop);
 
@@ -138,10 +138,11 @@ describe('the sample job is one a woodworker would believe', () => {
   });
 
   test('its figures come only where a phone has none, and its lists only where it has none', () => {
-    const mine = figuresFor({ kerf: l('3/32') }, { screws: [] });
+    const mine = figuresFor({ kerf: l('3/32') }, { lists: { screws: [] }, shelf: {} });
     expect(mine.figures.some(([field]) => field === 'kerf')).toBe(false);
     expect(mine.figures.length).toBe(own.figures.length - 1);
     expect(mine.lists).toBeUndefined();
+    expect(figuresFor({}, { shelf: { 'shelf/screw/3~4': 1 } }).lists).toBeUndefined();
     expect(readLists(own.lists).stack.pieces.length).toBeGreaterThan(0);
   });
 

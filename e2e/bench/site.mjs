@@ -1,6 +1,7 @@
 // Builds a page into a folder and serves a folder, as a host would.
 import path from 'node:path';
 import { build, preview } from 'vite';
+import { asHosted } from '../headers.mjs';
 import { root } from '../tools/install.mjs';
 
 const here = import.meta.dirname;
@@ -36,6 +37,7 @@ export async function serve(outDir) {
     root,
     base: '/',
     configFile: false,
+    plugins: [asHosted],
     build: { outDir },
     preview: { port: 0, host: 'localhost' },
     logLevel: 'error',

@@ -8,7 +8,7 @@ import { MarksScreen } from '../screens/marks/marks';
 import type { Route } from '../screens/routes';
 import { SawScreen } from '../screens/saw/saw';
 import { type Tab, Tabs } from '../ui/bar';
-import { type Later, later } from './bring-later';
+import { type Later, later, laterMissing } from './bring-later';
 import { Trouble } from './trouble';
 
 export { bringLater } from './bring-later';
@@ -24,6 +24,8 @@ export function App({ bench }: { readonly bench: Bench }) {
   return (
     <>
       <Trouble bench={bench} />
+      {later.value && <later.value.HalfDone bench={bench} />}
+      {bench.underWay.value && <Saving />}
       <Screen route={route} bench={bench} />
       {tabs && <Tabs tabs={tabs} />}
       {later.value && <later.value.Calipers bench={bench} />}
@@ -31,13 +33,20 @@ export function App({ bench }: { readonly bench: Bench }) {
   );
 }
 
+/** What is on the screen is on its way to storage, and not kept before this is gone. */
+const Saving = () => (
+  <div class="saving-line" role="status">
+    Saving
+  </div>
+);
+
 type ScreenProps = { readonly route: Route; readonly bench: Bench };
 
 function Screen({ route, bench }: ScreenProps) {
   switch (route.at) {
     case 'job':
     case 'last':
-      return <JobScreen bench={bench} />;
+      return <JobScreen bench={bench} TextDock={later.value?.TextDock} />;
     case 'boards':
       return <BoardsScreen bench={bench} />;
     case 'marks':
@@ -57,10 +66,22 @@ function Screen({ route, bench }: ScreenProps) {
       return later.value ? (
         <LaterScreen from={later.value} route={route} bench={bench} />
       ) : (
-        <main class="page" />
+        <main class="page">{laterMissing.value && <Missing />}</main>
       );
   }
 }
+
+/** A file of the app did not come through: it is asked for again by opening the page again. */
+const Missing = () => (
+  <div class="refusal">
+    <p>
+      A part of the app did not come through, so this page cannot be shown. What is kept here is untouched.
+    </p>
+    <button type="button" class="btn main" onClick={() => location.reload()}>
+      Open again
+    </button>
+  </div>
+);
 
 type LaterRoute = Exclude<Route, { readonly at: 'job' | 'last' | 'boards' | 'marks' | 'stops' | 'saw' }>;
 
@@ -179,9 +200,11 @@ type RefusalProps = {
   readonly code: keyof typeof refusals;
   /** Shares out what the second copy holds, where it holds anything. */
   readonly onShare?: () => void;
+  /** What is known of lines of it that could not be read. */
+  readonly lost?: readonly string[];
 };
 
-export const Refusal = ({ code, onShare }: RefusalProps) => (
+export const Refusal = ({ code, onShare, lost = [] }: RefusalProps) => (
   <main class="page refusal">
     <h1>Knifeline</h1>
     <p>{refusals[code]}</p>
@@ -190,7 +213,11 @@ export const Refusal = ({ code, onShare }: RefusalProps) => (
     </button>
     {onShare && (
       <>
-        <p>What was kept here is whole in the second copy.</p>
+        <p>
+          {lost.length === 0
+            ? 'What was kept here is whole in the second copy.'
+            : `What was kept here is in the second copy, but for what could not be read there: ${lost.join('; ')}.`}
+        </p>
         <button type="button" class="btn" onClick={onShare}>
           Share everything out
         </button>

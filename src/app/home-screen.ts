@@ -4,7 +4,8 @@ import type { Home } from '../screens/home';
 /** What Chromium offers once the app may be put on the home screen. */
 type InstallOffer = Event & { readonly prompt: () => Promise<unknown> };
 
-const onItsOwn = (): boolean =>
+/** Whether this is a window of the installed app, not a tab of the browser. */
+export const onItsOwn = (): boolean =>
   matchMedia('(display-mode: standalone)').matches || iPhone()?.standalone === true;
 
 /** Safari on a phone alone says whether it is one; there a home-screen app has a storage of its own. */

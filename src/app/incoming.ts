@@ -1,23 +1,42 @@
+import type { Bench } from '../screens/bench';
+import { mostInBackup } from '../store/backup';
+import { onItsOwn } from './home-screen';
+
 /** Same name in src/sw.ts: a job file shared to the app waits there. */
 const incoming = 'knifeline-incoming';
 
 type Launch = { readonly files?: readonly FileSystemFileHandle[] };
 type LaunchQueue = { setConsumer(consumer: (launch: Launch) => void): void };
 
-/** The text of a file shared to the app, once; undefined when there is none. */
-export async function takeShared(): Promise<string | undefined> {
-  if (!('caches' in self)) return undefined;
-  const cache = await caches.open(incoming);
-  const found = await cache.match('./incoming');
-  if (!found) return undefined;
-  await cache.delete('./incoming');
-  return found.text();
-}
+/** The text of a file, or as much of it as shows that it is too long. */
+const textOf = (file: Blob): Promise<string> => file.slice(0, mostInBackup + 1).text();
 
-/** Calls back with the text of each file the phone or desk opens with the app. */
-export function onOpenedFile(take: (text: string) => void): void {
+/** Looks at what the phone hands to the app: files opened with it, and a file shared to it. */
+export async function takeIncoming(bench: Pick<Bench, 'offer' | 'go'>): Promise<void> {
   const queue = (self as { launchQueue?: LaunchQueue }).launchQueue;
   queue?.setConsumer(async ({ files }) => {
-    for (const handle of files ?? []) take(await (await handle.getFile()).text());
+    for (const handle of files ?? []) {
+      await bench.offer(await textOf(await handle.getFile()), 'opened');
+      bench.go({ at: 'import' });
+    }
   });
+  const shared = await takeShared();
+  if (shared === undefined) return;
+  await bench.offer(shared, 'shared');
+  bench.go({ at: 'import' });
+}
+
+/**
+ * The text of the file this page was opened for, once. Undefined in a tab of the browser: the phone opens a share in a
+ * window of the installed app, a page elsewhere that posts a form opens a tab. What waits for another page is thrown away.
+ */
+export async function takeShared(): Promise<string | undefined> {
+  const name = new URLSearchParams(location.search).get('shared');
+  if (name !== null) history.replaceState(history.state, '', location.pathname + location.hash);
+  if (!('caches' in self)) return undefined;
+  const found =
+    name !== null && onItsOwn() ? await (await caches.open(incoming)).match(`./${name}`) : undefined;
+  const text = found && (await textOf(await found.blob()));
+  await caches.delete(incoming);
+  return text;
 }

@@ -9,10 +9,8 @@ const patience = { append: 5000, summary: 60_000, rows: 30_000 };
 /** The second copy, kept by a worker; undefined where the browser has no file system of its own for it. */
 export function openJournal(): Journal | undefined {
   if (!('storage' in navigator) || !navigator.storage.getDirectory || !('Worker' in self)) return undefined;
-  const worker = new Worker(new URL('../workers/journal.ts', import.meta.url), {
-    type: 'module',
-    name: 'journal',
-  });
+  const worker = workerNow();
+  if (!worker) return undefined;
   const waiting = new Map<number, (told: JournalTold | undefined) => void>();
   let no = 0;
   let broken = false;
@@ -45,4 +43,13 @@ export function openJournal(): Journal | undefined {
     rows: async () => (await ask({ what: 'rows' }))?.rows,
     close: () => worker.terminate(),
   };
+}
+
+/** A browser may have workers and refuse this one. */
+function workerNow(): Worker | undefined {
+  try {
+    return new Worker(new URL('../workers/journal.ts', import.meta.url), { type: 'module', name: 'journal' });
+  } catch {
+    return undefined;
+  }
 }

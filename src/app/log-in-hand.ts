@@ -1,6 +1,6 @@
-import { batch, type Signal, signal } from '@preact/signals';
+import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Change, Entry } from '../store/entry';
-import { extend, type Folded, fold, merge, over } from '../store/log';
+import { extend, type Folded, fold, merge, over, withChanges } from '../store/log';
 import type { NewAct, Store } from '../store/store';
 import { makeUnsaved, type UnsavedBox } from './unsaved';
 
@@ -8,11 +8,14 @@ import { makeUnsaved, type UnsavedBox } from './unsaved';
 export type LogInHand = {
   readonly jobId: Signal<string | undefined>;
   readonly entries: Signal<readonly Entry[]>;
-  readonly folded: Signal<Folded>;
+  /** What the log comes to, and over it what is on its way: shown at once, and said to be on its way. */
+  readonly folded: ReadonlySignal<Folded>;
   /** Goes up with each edit: a tick changes nothing that is worked out from the job. */
   readonly decided: Signal<number>;
-  /** Operations written to storage and not yet confirmed. */
-  readonly saving: Signal<ReadonlySet<string>>;
+  /** Acts written to storage and not yet confirmed, in order. */
+  readonly underWay: ReadonlySignal<readonly NewAct[]>;
+  /** Ends when nothing is under way any more. */
+  readonly settled: () => Promise<void>;
   readonly unsaved: UnsavedBox;
   readonly setAside: Signal<number>;
   /** Goes up with each act of this page. */
@@ -31,19 +34,24 @@ export function logInHand(
 ): LogInHand {
   const jobId = signal<string | undefined>(undefined);
   const entries = signal<readonly Entry[]>([]);
-  const folded = signal<Folded>(fold([]));
+  const kept = signal<Folded>(fold([]));
   const decided = signal(0);
-  const saving = signal<ReadonlySet<string>>(new Set());
+  const underWay = signal<readonly NewAct[]>([]);
+  const flying = new Set<Promise<unknown>>();
+  const folded = computed<Folded>(() => {
+    const edits = underWay.value.flatMap(({ job, changes }) => (job === jobId.value ? changes : []));
+    return edits.some(({ kind }) => kind === 'edit') ? withChanges(kept.value, edits) : kept.value;
+  });
   const unsaved = makeUnsaved();
   const setAside = signal(at.setAside);
   const acted = signal(0);
 
   function took(fresh: readonly Entry[]): void {
-    const next = extend(folded.value, fresh);
+    const next = extend(kept.value, fresh);
     const all = next ? [...entries.value, ...fresh] : merge(entries.value, fresh);
     batch(() => {
       entries.value = all;
-      folded.value = next ?? fold(all);
+      kept.value = next ?? fold(all);
       if (!next || fresh.some((e) => e.kind === 'edit')) decided.value += 1;
     });
   }
@@ -56,7 +64,7 @@ export function logInHand(
       const all = id === jobId.peek() ? merge(loaded.entries, entries.peek()) : loaded.entries;
       jobId.value = id;
       entries.value = all;
-      folded.value = fold(all);
+      kept.value = fold(all);
       decided.value += 1;
       setAside.value += loaded.setAside;
     });
@@ -75,22 +83,33 @@ export function logInHand(
     const id = jobId.value;
     if (id === undefined || changes.length === 0) return false;
     // over what this page shows: what another page took in meanwhile was not seen, and stands beside it
-    const seen = undoes === undefined ? { changes: over(folded.value, changes) } : { changes, undoes };
+    const seen = undoes === undefined ? { changes: over(kept.value, changes) } : { changes, undoes };
     return append({ job: id, label, ...seen });
   }
 
   async function append(act: NewAct): Promise<boolean> {
-    const ops = act.changes.flatMap((c) => (c.kind === 'edit' ? [] : [c.op]));
-    saving.value = new Set([...saving.value, ...ops]);
-    const done = await store.append(act);
+    const decides = act.changes.some(({ kind }) => kind === 'edit');
+    const mark = (acts: readonly NewAct[]) => {
+      underWay.value = acts;
+      if (decides) decided.value += 1;
+    };
+    batch(() => mark([...underWay.value, act]));
+    const going = store.append(act);
+    flying.add(going);
+    const done = await going;
+    flying.delete(going);
     batch(() => {
-      saving.value = new Set([...saving.value].filter((op) => !ops.includes(op)));
-      if (done.ok) unsaved.saved(act);
-      else unsaved.failed(done.error, act);
+      mark(underWay.value.filter((one) => one !== act));
+      if (done.ok) unsaved.saved({ act });
+      else unsaved.failed({ label: act.label, why: done.error, act, again: () => append(act) });
       if (done.ok && jobId.value === act.job) took(done.value);
       if (done.ok) acted.value += 1;
     });
     return done.ok;
+  }
+
+  async function settled(): Promise<void> {
+    while (flying.size > 0) await Promise.allSettled(flying);
   }
 
   return {
@@ -98,7 +117,8 @@ export function logInHand(
     entries,
     folded,
     decided,
-    saving,
+    underWay,
+    settled,
     unsaved,
     setAside,
     acted,

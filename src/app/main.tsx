@@ -18,7 +18,7 @@ import type { OpenError } from '../store/db';
 import { openStore } from '../store/store';
 import { guardTouches } from '../ui/touch';
 import { App, bringLater, Refusal } from './app';
-import { onOpenedFile, takeShared } from './incoming';
+import { later } from './bring-later';
 import { openJournal } from './journal';
 import { goOffline } from './offline';
 import { randomId } from './random';
@@ -43,8 +43,10 @@ async function start(at: HTMLElement): Promise<void> {
   const refuse = async (code: OpenError['code']): Promise<void> => {
     render(<Refusal code={code} />, at);
     const { rescue, shareFile } = await import('./rescue');
-    const text = journal && (await rescue(journal));
-    if (text) render(<Refusal code={code} onShare={() => void shareFile('Knifeline', text)} />, at);
+    const found = journal && (await rescue(journal));
+    if (!found) return;
+    const onShare = () => void shareFile('Knifeline', found.text);
+    render(<Refusal code={code} onShare={onShare} lost={found.lost} />, at);
   };
   if (!store.ok) return refuse(store.error.code);
   gone.value = store.value.readOnly();
@@ -56,16 +58,10 @@ async function start(at: HTMLElement): Promise<void> {
   bench.arrive();
   const rest = bringLater(); // from the phone's own copy; the first screen does not wait for it
   render(<App bench={bench} />, at);
-  await rest.catch(() => undefined); // the next start brings them in
+  await rest;
   goOffline();
   void bench.evenOut();
-  const offer = async (text: string) => {
-    await bench.offer(text);
-    bench.go({ at: 'import' });
-  };
-  onOpenedFile((text) => void offer(text));
-  const shared = await takeShared();
-  if (shared !== undefined) await offer(shared);
+  await later.peek()?.takeIncoming(bench);
 }
 
 if (root) void start(root);

@@ -6,12 +6,18 @@ import { entryLock, sawLock } from '../ui/hold';
 /** A newer version is saved and waits; it starts the next time every page of the app is closed. */
 export const updateWaiting = signal(false);
 
+/** The page is served from the phone: a service worker has it. On a plain-http address there is none. */
+export const servedHere = signal(Boolean(globalThis.navigator?.serviceWorker?.controller));
+
 let workbox: Workbox | undefined;
 let asked = false;
 
 /** Registers the service worker: from then on everything is served from the phone. */
 export function goOffline(): void {
   if (!('serviceWorker' in navigator) || import.meta.env.DEV) return;
+  navigator.serviceWorker.addEventListener('controllerchange', () => {
+    servedHere.value = true;
+  });
   workbox = new Workbox('./sw.js');
   workbox.addEventListener('waiting', () => {
     updateWaiting.value = true;

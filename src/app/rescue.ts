@@ -8,19 +8,23 @@ import { likesOf } from './ways';
 
 export { shareFile } from './share';
 
+/** `lost`: what is known of lines that could not be read. */
+export type Rescued = { readonly text: string; readonly lost: readonly string[] };
+
 /**
  * Everything the second copy holds as one text, for when the database does not open; undefined when it holds nothing, or does
  * not answer either.
  */
-export async function rescue(journal: Journal): Promise<string | undefined> {
-  const { log, settings, shop } = keptOf((await journal.rows()) ?? []);
+export async function rescue(journal: Journal): Promise<Rescued | undefined> {
+  const { log, settings, shop, aside } = keptOf((await journal.rows()) ?? []);
   if (log.size === 0) return undefined;
   const written = await writeBackup({
     jobs: [...byJob(log.values())].map(([job, entries]) => ({ job, entries })),
     shop: readShop(pairsIn(shop)),
     likes: likesOf(Object.fromEntries(pairsIn(settings))),
   });
-  return written.ok ? written.value : undefined;
+  const lost = [...aside.values()].filter(({ from }) => from === 'the journal').map(({ why }) => why);
+  return written.ok ? { text: written.value, lost } : undefined;
 }
 
 function byJob(entries: Iterable<Entry>): ReadonlyMap<string, readonly Entry[]> {

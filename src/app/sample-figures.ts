@@ -2,6 +2,7 @@ import text from '../../demo-data/shop-figures.json?raw';
 import type { Length } from '../length/length';
 import { fromStored } from '../length/stored';
 import type { Json } from '../store/entry';
+import type { Settings } from '../store/settings';
 import type { Shop } from '../trade/grooves/board';
 
 type Kept = { readonly shop: Readonly<Partial<Record<keyof Shop, string>>>; readonly lists: Json };
@@ -9,12 +10,12 @@ type Kept = { readonly shop: Readonly<Partial<Record<keyof Shop, string>>>; read
 /** What the sample brings of a shop, where this phone has nothing: figures by field, and the lists of what lies in the drawers. */
 export function figuresFor(
   shop: Shop,
-  lists: Json | undefined,
+  { lists, shelf }: Pick<Settings, 'lists' | 'shelf'>,
 ): { readonly figures: readonly (readonly [keyof Shop, Length])[]; readonly lists: Json | undefined } {
   const kept: Kept = JSON.parse(text);
   const figures = (Object.keys(kept.shop) as (keyof Shop)[]).flatMap((field) => {
     const read = fromStored(kept.shop[field] ?? '');
     return shop[field] === undefined && read.ok ? [[field, read.value] as const] : [];
   });
-  return { figures, lists: lists === undefined ? kept.lists : undefined };
+  return { figures, lists: lists === undefined && Object.keys(shelf).length === 0 ? kept.lists : undefined };
 }

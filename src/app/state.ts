@@ -1,29 +1,30 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import type { Bench, Offered } from '../screens/bench';
+import type { Bench, CameBy, Offered } from '../screens/bench';
 import type { Copies } from '../screens/copies';
 import type { Plan } from '../screens/plan';
-import { type SaveError, saveError } from '../store/db';
+import { saveError } from '../store/db';
 import { doubledIn } from '../store/doubled';
 import { editJob } from '../store/edits';
 import { asideOf, secondCopy, writeJobFile } from '../store/file';
 import type { HandedError } from '../store/handover/handed';
 import { type Job, jobOf } from '../store/job';
-import { fold, over, undoable, undoOf } from '../store/log';
-import { askToPersist, type Kept } from '../store/settings';
+import { fold, over } from '../store/log';
+import { askToPersist, isPersisted, type Kept } from '../store/settings';
 import type { JobLine, KeptIn, Store } from '../store/store';
-import { prepareAct } from '../store/writes';
+import { draftsOf } from '../ui/drafts';
 import { hold, sawLock } from '../ui/hold';
 import { later } from './bring-later';
 import { homeScreen } from './home-screen';
+import { keepDrafts } from './keep-drafts';
 import { makeLaying } from './laying';
 import { logInHand } from './log-in-hand';
-import { startUpdate, updateWaiting } from './offline';
+import { servedHere, startUpdate, updateWaiting } from './offline';
 import { randomId } from './random';
 import { shareFile } from './share';
+import { undoingOf } from './undoing';
+import { valueNames } from './value-names';
 import { valuesInHand } from './values-in-hand';
 import { makeWay } from './way';
-
-const deletedFor = 30 * 24 * 3600 * 1000;
 
 type Planning = Promise<typeof import('./planning')>;
 
@@ -43,12 +44,11 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   const jobs = signal<readonly JobLine[]>(lines);
   const laying = makeLaying();
   const log = logInHand(store, { setAside: aside.length, onOther: laying.clear });
-  const { jobId, entries, folded, decided, saving, unsaved, setAside, acted, load, catchUp, write } = log;
-  const noteTrouble = (error: SaveError | undefined) => {
-    if (error) unsaved.failed(error);
-  };
+  const { jobId, entries, folded, decided, underWay, unsaved, setAside, acted, load, catchUp, write } = log;
+  const noteTrouble = unsaved.noteTrouble;
 
-  const values = await valuesInHand(store, noteTrouble);
+  keepDrafts(store, await store.settings());
+  const values = await valuesInHand(store, unsaved, valueNames);
   const { settings, shop, keep } = values;
   const keptIn = signal<KeptIn>(store.keptIn());
   const restored = signal(store.restored());
@@ -58,6 +58,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     copies.value = there?.copiesOf({ store, acted, refresh });
   });
   const offered = signal<Offered | HandedError | undefined>(undefined);
+  const cameBy = signal<CameBy>('chosen');
   const job = computed<Job | undefined>(() => {
     decided.value;
     return jobId.value === undefined ? undefined : jobOf(jobId.value, folded.peek().values);
@@ -67,7 +68,10 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     planner.value = planOf;
   });
   const plan = computed<Plan | undefined>(() => job.value && planner.value?.(job.value, shop.value));
-  const acts = computed(() => undoable(entries.value, store.own));
+  jobId.subscribe((id) => {
+    draftsOf.value = id ?? '';
+  });
+  const undoing = undoingOf(log, store.own);
 
   /** Database and journal brought to hold the same; what the database had lost is shown again. */
   async function evenOut(): Promise<void> {
@@ -76,7 +80,9 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
 
   async function cameBack(entries: number): Promise<void> {
     restored.value += entries;
-    jobs.value = await store.jobs();
+    const [lines, aside] = await Promise.all([store.jobs(), store.aside()]);
+    jobs.value = lines;
+    setAside.value = Math.max(setAside.value, aside.length);
     const open = jobId.value ?? jobs.value.find((line) => line.deleted === undefined)?.id;
     if (open !== undefined) await load(open);
   }
@@ -98,8 +104,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   async function makeJob(name: string, id = randomId()): Promise<void> {
     const changes = editJob({ name, tape: settings.value.tape });
     const done = await store.makeJob({ job: id, label: `New job “${name}”`, changes });
-    if (!done.ok) noteTrouble(done.error);
-    if (!done.ok) return;
+    if (!done.ok) return noteTrouble(`New job “${name}”`, done.error, () => makeJob(name, id));
     jobs.value = await store.jobs();
     await openJob(id);
     askToKeep();
@@ -115,8 +120,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     const log = both ? secondCopy(now.file.entries, stamp) : now.file.entries;
     const aside = how === 'merge' ? asideOf(now.against?.differing ?? []) : [];
     const done = await store.addEntries(id, log, aside);
-    if (!done.ok) noteTrouble(done.error);
-    if (!done.ok) return;
+    if (!done.ok) return noteTrouble('Taken in', done.error, () => take(how, from));
     offered.value = undefined;
     jobs.value = await store.jobs();
     await openJob(id);
@@ -130,8 +134,9 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     askToKeep();
   }
 
-  async function offer(text: string): Promise<void> {
+  async function offer(text: string, by: CameBy = 'chosen'): Promise<void> {
     offered.value = undefined;
+    cameBy.value = by;
     copies.value?.letGo();
     if (copies.value?.knows(text)) return copies.value.offer(text);
     const { lookAt } = await looking;
@@ -159,7 +164,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
 
   /** The sample's shop figures and lists, where this phone has none of its own. */
   async function bringFigures(): Promise<void> {
-    const { figures, lists } = (await looking).figuresFor(shop.value, settings.value.lists);
+    const { figures, lists } = (await looking).figuresFor(shop.value, settings.value);
     if (figures.length === 0 && lists === undefined) return;
     await Promise.all([
       ...figures.map(([field, value]) => values.keepShop(field, value)),
@@ -170,7 +175,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   async function setDeleted(id: string, deleted: string | undefined, label: string): Promise<void> {
     const now = fold((await store.load(id)).entries);
     const done = await store.append({ job: id, label, changes: over(now, editJob({ deleted })) });
-    if (!done.ok) noteTrouble(done.error);
+    if (!done.ok) return noteTrouble(label, done.error, () => setDeleted(id, deleted, label));
     jobs.value = await store.jobs();
   }
 
@@ -204,13 +209,17 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   const alive = jobs.value.filter((line) => line.deleted === undefined);
   const last = alive.find((line) => line.id === settings.value.job) ?? alive[0];
   // a job that cannot be read leaves the others
-  if (last) await load(last.id).catch((error: unknown) => noteTrouble(saveError(error)));
+  if (last)
+    await load(last.id).catch((error: unknown) =>
+      noteTrouble('The last job', saveError(error), () => load(last.id)),
+    );
   // nothing on the first screen moves once it stands: what is worked out is there from the start
   if ((job.value?.cases.length ?? 0) + (job.value?.banks.length ?? 0) > 0) await planned;
-  if (navigator.storage?.persisted)
-    kept.value = (await navigator.storage.persisted()) ? 'kept' : 'may-be-cleared';
+  void isPersisted().then((answer) => {
+    kept.value = answer;
+  });
   void store
-    .purge(new Date(Date.now() - deletedFor).toISOString())
+    .purge(new Date().toISOString())
     .then(async () => {
       jobs.value = await store.jobs();
     })
@@ -231,20 +240,20 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     keptIn,
     restored,
     readOnly: gone,
-    saving,
+    saving: undoing.saving,
+    underWay: computed(() => underWay.value.length > 0 || values.underWay.value),
     kept,
     setAside,
     updateWaiting,
+    servedHere,
     offered,
+    cameBy,
     figure: values.figure,
-    undoLabel: computed(() => acts.value[0]?.label),
+    undoLabel: undoing.label,
     go,
     arrive: arrived,
     act: (label, changes) => write(label, changes),
-    undo: async () => {
-      const act = acts.value[0];
-      if (act) await write(`Undo: ${act.label}`, undoOf(entries.value, act), act.act);
-    },
+    undo: undoing.undo,
     newId: randomId,
     newJob: makeJob,
     openJob,
@@ -256,24 +265,15 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     },
     keep,
     keepShop: values.keepShop,
+    keepOnShelf: values.keepOnShelf,
     keepFigure: values.keepFigure,
     share: shareFile,
     jobFile: () => {
-      const own = unsaved.now.value?.act;
+      const id = jobId.value ?? '';
       const last = entries.value[entries.value.length - 1]?.count ?? 0;
-      // under a name of its own: saved later, it has another place in the log
-      const writer = { device: randomId(), now: () => new Date().toISOString() };
-      const more = own?.job === jobId.value && own ? prepareAct(writer, own, last) : undefined;
-      return writeJobFile({
-        job: jobId.value ?? '',
-        entries: [...entries.value, ...(more?.ok ? more.value : [])],
-      });
+      return writeJobFile({ job: id, entries: [...entries.value, ...unsaved.entriesOf(id, last)] });
     },
-    tryAgain: async () => {
-      const own = unsaved.now.value?.act;
-      if (own) await log.append(own);
-      else unsaved.letGo();
-    },
+    tryAgain: unsaved.tryAgain,
     letUnsavedGo: unsaved.letGo,
     seenRestored: () => {
       restored.value = 0;

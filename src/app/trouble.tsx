@@ -15,7 +15,8 @@ export function Trouble({ bench }: { readonly bench: Bench }) {
         </button>
       </Line>
     );
-  if (unsaved) return <NotSaved bench={bench} why={unsaved.why} label={unsaved.act?.label} />;
+  const [first] = unsaved;
+  if (first) return <NotSaved bench={bench} why={first.why} labels={unsaved.map(({ label }) => label)} />;
   if (bench.keptIn.value === 'journal')
     return (
       <Line says="The phone’s database does not answer. Changes are kept in the second copy alone and come back when the app is opened again.">
@@ -28,7 +29,7 @@ export function Trouble({ bench }: { readonly bench: Bench }) {
     return (
       <Line
         calm
-        says={`The browser had lost ${restored === 1 ? 'an entry' : `${restored} entries`}. Restored ${restored === 1 ? 'it' : 'them'} from the second copy.`}
+        says={`The browser had lost ${restored === 1 ? 'an entry' : `${restored} entries`}. Restored ${restored === 1 ? 'it' : 'them'} from the second copy.${unread(bench.setAside.value)}`}
       >
         <button type="button" class="icon box" onClick={bench.seenRestored}>
           Good
@@ -38,20 +39,24 @@ export function Trouble({ bench }: { readonly bench: Bench }) {
   return null;
 }
 
+/** No all-clear where the second copy was damaged too. */
+const unread = (n: number): string =>
+  n === 0
+    ? ''
+    : ` ${n === 1 ? 'One line' : `${n} lines`} could not be read and ${n === 1 ? 'is' : 'are'} set aside, whole: see the job’s page.`;
+
 type NotSavedProps = {
   readonly bench: Bench;
   readonly why: SaveError;
-  readonly label: string | undefined;
+  readonly labels: readonly string[];
 };
 
-function NotSaved({ bench, why, label }: NotSavedProps) {
+function NotSaved({ bench, why, labels }: NotSavedProps) {
   return (
-    <Line says={`${reasons(why)} ${label === undefined ? 'Last change not saved.' : `Not saved: ${label}.`}`}>
-      {label !== undefined && (
-        <button type="button" class="icon box" onClick={() => void bench.tryAgain()}>
-          Try again
-        </button>
-      )}
+    <Line says={`${reasons(why)} Not saved: ${labels.join('; ')}.`}>
+      <button type="button" class="icon box" onClick={() => void bench.tryAgain()}>
+        Try again
+      </button>
       <button
         type="button"
         class="icon box"

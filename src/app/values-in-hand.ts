@@ -1,81 +1,135 @@
-import { batch, type Signal, signal } from '@preact/signals';
+import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { Length } from '../length/length';
+import type { Result } from '../length/result';
 import type { SaveError } from '../store/db';
 import type { Json } from '../store/entry';
-import { readSettings, type Settings } from '../store/settings';
+import { readSettings, type Settings, shelfKey } from '../store/settings';
 import type { Store } from '../store/store';
 import type { Shop } from '../trade/grooves/board';
+import type { UnsavedBox } from './unsaved';
 
-/** This phone's ways and the shop's figures, as they are kept. */
+/** This phone's ways and the shop's figures: as kept, and over that what is on its way. */
 export type ValuesInHand = {
-  readonly settings: Signal<Settings>;
-  readonly shop: Signal<Shop>;
-  /** The sum of Figure, as it keeps itself. */
-  readonly figure: Signal<Json | undefined>;
+  readonly settings: ReadonlySignal<Settings>;
+  readonly shop: ReadonlySignal<Shop>;
+  /** The half sum of Figure and the lines of its strip, each by its key. */
+  readonly figure: ReadonlySignal<Readonly<Record<string, Json>>>;
+  /** Whether figures or things of the shop are on their way to storage. */
+  readonly underWay: ReadonlySignal<boolean>;
   readonly keep: (patch: Partial<Settings>) => Promise<void>;
   readonly keepShop: (field: keyof Shop, value: Length | undefined) => Promise<void>;
-  readonly keepFigure: (state: Json) => void;
+  /** Things of the shop's drawers, each by its own key. */
+  readonly keepOnShelf: (patch: Readonly<Record<string, Json>>) => Promise<void>;
+  readonly keepFigure: (rows: Readonly<Record<string, Json>>) => void;
   /** Everything as it is kept now. */
   readonly load: () => Promise<void>;
-  /** What other pages write too: figures, lists, what other phones have. The rest is this page's own. */
+  /** What other pages write too: figures, the shop's drawers, what other phones have. The rest is this page's own. */
   readonly catchUp: () => Promise<void>;
 };
 
+/** What names a change that was refused. */
+export type ValueNames = {
+  readonly shop: (field: keyof Shop) => string;
+  readonly setting: (key: string) => string;
+};
+
+type Row =
+  | { readonly of: 'settings'; readonly key: string; readonly value: Json }
+  | { readonly of: 'shop'; readonly key: keyof Shop; readonly value: Length | undefined };
+
+/** Kept for the next start alone: nobody asked for them. */
+const quiet: readonly string[] = ['here', 'saw', 'job', 'handed'];
+
+type Rows = Readonly<Record<string, Json>>;
+const only = (rows: Rows, is: (key: string) => boolean): Rows =>
+  Object.fromEntries(Object.entries(rows).filter(([key]) => is(key)));
+
+const isLine = (key: string): boolean => key.startsWith('strip/');
+const isFigure = (key: string): boolean => key === 'figure' || isLine(key);
+
+/** Written by every page, and shown by every page; the half sum and the rest of the settings are each page's own. */
+const shared = (key: string): boolean =>
+  key === 'lists' || key === 'handed' || shelfKey(key) !== undefined || isLine(key);
+
 export async function valuesInHand(
   store: Store,
-  noteTrouble: (error: SaveError | undefined) => void,
+  unsaved: Pick<UnsavedBox, 'failed' | 'saved'>,
+  names: ValueNames,
 ): Promise<ValuesInHand> {
   const read = () => Promise.all([store.shop(), store.settings()]);
-  const [figures, kept] = await read();
-  const settings = signal<Settings>(readSettings(kept));
-  const shop = signal<Shop>(figures);
-  const figure = signal<Json | undefined>(kept.figure);
-  /** Asked for and not kept yet: what is read meanwhile is older. */
-  let onTheWay: Partial<Settings> = {};
+  const [figures, found] = await read();
+  const keptShop = signal<Shop>(figures);
+  const kept = signal<Readonly<Record<string, Json>>>(found);
+  const waiting = signal<readonly Row[]>([]);
+  const all = computed(() => ({
+    ...kept.value,
+    ...Object.fromEntries(waiting.value.flatMap((row) => (row.of === 'shop' ? [] : [[row.key, row.value]]))),
+  }));
+  const settings = computed(() => readSettings(all.value));
+  const shop = computed<Shop>(() => ({
+    ...keptShop.value,
+    ...Object.fromEntries(waiting.value.flatMap((row) => (row.of === 'shop' ? [[row.key, row.value]] : []))),
+  }));
+  const figure = computed(() => only(all.value, isFigure));
 
-  async function keep(patch: Partial<Settings>): Promise<void> {
-    settings.value = { ...settings.value, ...patch };
-    onTheWay = { ...onTheWay, ...patch };
-    for (const [key, value] of Object.entries(patch)) {
-      const done = await store.keep(key, value);
-      if (!done.ok) noteTrouble(done.error);
-    }
-    const still = Object.entries(onTheWay).filter(([key, value]) => patch[key as keyof Settings] !== value);
-    onTheWay = Object.fromEntries(still);
+  /** Shown at once; refused, it is as it was, and named until it is kept after all. */
+  async function keepRow(row: Row, write: () => Promise<Result<null, SaveError>>): Promise<boolean> {
+    waiting.value = [...waiting.value, row];
+    const done = await write();
+    const key = `${row.of} ${row.key}`;
+    batch(() => {
+      waiting.value = waiting.value.filter((one) => one !== row);
+      if (done.ok) {
+        if (row.of === 'shop') keptShop.value = { ...keptShop.value, [row.key]: row.value };
+        else kept.value = { ...kept.value, [row.key]: row.value };
+        unsaved.saved({ key });
+      } else if (!quiet.includes(row.key)) {
+        const label = row.of === 'shop' ? names.shop(row.key) : names.setting(row.key);
+        unsaved.failed({ label, why: done.error, key, again: () => keepRow(row, write) });
+      }
+    });
+    return done.ok;
+  }
+
+  const keepSetting = (key: string, value: Json) =>
+    keepRow({ of: 'settings', key, value }, () => store.keep(key, value));
+
+  async function keepAll(patch: Readonly<Record<string, Json>>): Promise<void> {
+    await Promise.all(Object.entries(patch).map(([key, value]) => keepSetting(key, value)));
   }
 
   async function keepShop(field: keyof Shop, value: Length | undefined): Promise<void> {
-    shop.value = { ...shop.value, [field]: value };
-    const done = await store.keepShop(field, value);
-    if (!done.ok) noteTrouble(done.error);
-  }
-
-  function keepFigure(state: Json): void {
-    figure.value = state;
-    void store.keep('figure', state).then((done) => !done.ok && noteTrouble(done.error));
+    await keepRow({ of: 'shop', key: field, value }, () => store.keepShop(field, value));
   }
 
   async function load(): Promise<void> {
     const [figures, now] = await read();
     batch(() => {
-      shop.value = figures;
-      settings.value = { ...readSettings(now), ...onTheWay };
-      figure.value = now.figure;
+      keptShop.value = figures;
+      kept.value = now;
     });
   }
 
   async function catchUp(): Promise<void> {
     const [figures, now] = await read();
-    const { lists, handed } = readSettings(now);
     batch(() => {
-      shop.value = figures;
-      settings.value = {
-        ...settings.value,
-        ...(lists === undefined ? {} : { lists }),
-        ...(handed === undefined ? {} : { handed }),
-      };
+      keptShop.value = figures;
+      kept.value = { ...only(kept.value, (key) => !shared(key)), ...only(now, shared) };
     });
   }
 
-  return { settings, shop, figure, keep, keepShop, keepFigure, load, catchUp };
+  return {
+    settings,
+    shop,
+    figure,
+    underWay: computed(() =>
+      waiting.value.some(({ of, key }) => of === 'shop' || shelfKey(key) !== undefined || isFigure(key)),
+    ),
+    keep: (patch) => keepAll(patch as Readonly<Record<string, Json>>),
+    keepShop,
+    keepOnShelf: keepAll,
+    keepFigure: (rows) => void keepAll(rows),
+    load,
+    catchUp,
+  };
 }

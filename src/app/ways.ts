@@ -1,14 +1,26 @@
+import { figureWhole } from '../screens/figure/figure.kept';
 import { type Likes, likings } from '../store/backup';
 import { type News, waysToTake } from '../store/backup-news';
 import type { Json } from '../store/entry';
+import { readSettings } from '../store/settings';
+import { readLists, shelfChanges, writeLists } from '../store/shop-lists';
 import type { Store } from '../store/store';
 import type { Shop } from '../trade/grooves/board';
 
 /** Of all that is kept among the settings, what a copy carries. */
-export const likesOf = (kept: Readonly<Record<string, Json>>): Likes =>
-  Object.fromEntries(
-    likings.flatMap((liking) => (kept[liking] === undefined ? [] : [[liking, kept[liking]]])),
+export function likesOf(kept: Readonly<Record<string, Json>>): Likes {
+  const { lists, shelf } = readSettings(kept);
+  const none = lists === undefined && Object.keys(shelf).length === 0;
+  const strip = Object.keys(kept).some((key) => key.startsWith('strip/'));
+  const all: Readonly<Record<string, Json>> = {
+    ...kept,
+    ...(none ? {} : { lists: writeLists(readLists(lists, shelf)) }),
+    ...(strip ? { figure: figureWhole(kept) } : {}),
+  };
+  return Object.fromEntries(
+    likings.flatMap((liking) => (all[liking] === undefined ? [] : [[liking, all[liking]]])),
   );
+}
 
 /** Keeps a copy's figures and likings; says whether all of them were. */
 export async function takeWays(store: Store, news: News, whose: 'ours' | 'theirs'): Promise<boolean> {
@@ -16,7 +28,13 @@ export async function takeWays(store: Store, news: News, whose: 'ours' | 'theirs
   for (const [field, value] of Object.entries(shop)) {
     if (!(await store.keepShop(field as keyof Shop, value)).ok) return false;
   }
-  for (const [liking, value] of Object.entries(likes)) {
+  const { lists, ...others } = likes;
+  const { lists: whole, shelf } = readSettings(await store.settings());
+  const empty = whole === undefined && Object.keys(shelf).length === 0;
+  // over lists that are here it is told thing by thing
+  const over = () => shelfChanges(readLists(whole, shelf), readLists(lists));
+  const things = lists === undefined ? {} : empty ? { lists } : over();
+  for (const [liking, value] of Object.entries({ ...others, ...things })) {
     if (!(await store.keep(liking, value)).ok) return false;
   }
   return true;

@@ -25,6 +25,9 @@ export type Offered = {
   readonly theirs: Known;
 };
 
+/** How a file came here: chosen by hand in the app, opened with it, or shared to it. */
+export type CameBy = 'chosen' | 'opened' | 'shared';
+
 /** Why a newer version may not start just now. */
 export type UpdateHeld = 'at-the-saw' | 'entry-open' | 'not-secured';
 
@@ -45,10 +48,10 @@ export type Bench = {
   readonly own: (name: string) => boolean;
   /** Name of the act that undo would take back. */
   readonly undoLabel: ReadonlySignal<string | undefined>;
-  /** The last change that could not be kept, by its label where it may be tried again. */
-  readonly unsaved: ReadonlySignal<
-    { readonly act?: { readonly label: string }; readonly why: SaveError } | undefined
-  >;
+  /** Everything that could not be kept and waits, by its label, in the order it was done. */
+  readonly unsaved: ReadonlySignal<readonly { readonly label: string; readonly why: SaveError }[]>;
+  /** Whether anything keyed or tapped is on its way to storage. */
+  readonly underWay: ReadonlySignal<boolean>;
   readonly keptIn: ReadonlySignal<KeptIn>;
   /** Entries the browser had lost and the second copy gave back. */
   readonly restored: ReadonlySignal<number>;
@@ -60,7 +63,11 @@ export type Bench = {
   /** Rows that could not be read and were set aside. */
   readonly setAside: ReadonlySignal<number>;
   readonly updateWaiting: ReadonlySignal<boolean>;
+  /** The app is served from the phone: it works with no signal. */
+  readonly servedHere: ReadonlySignal<boolean>;
   readonly offered: ReadonlySignal<Offered | HandedError | undefined>;
+  /** How what is offered came here. */
+  readonly cameBy: ReadonlySignal<CameBy>;
 
   /** Looks at the address again: the screen shown is the one it names. */
   readonly arrive: () => void;
@@ -74,9 +81,12 @@ export type Bench = {
   readonly deleteJob: () => Promise<void>;
   readonly bringBack: (id: string) => Promise<void>;
   readonly keep: (patch: Partial<Settings>) => Promise<void>;
+  /** Things of the shop's drawers, each by its own key. */
+  readonly keepOnShelf: (patch: Readonly<Record<string, Json>>) => Promise<void>;
   readonly keepShop: (field: keyof Shop, value: Length | undefined) => Promise<void>;
-  readonly figure: ReadonlySignal<Json | undefined>;
-  readonly keepFigure: (state: Json) => void;
+  /** Figure as it is kept: see `figure.kept.ts`. */
+  readonly figure: ReadonlySignal<Readonly<Record<string, Json>>>;
+  readonly keepFigure: (rows: Readonly<Record<string, Json>>) => void;
   readonly share: (name: string, text: string) => Promise<'shared' | 'saved' | 'left'>;
   readonly jobFile: () => string;
   readonly tryAgain: () => Promise<void>;
@@ -85,7 +95,7 @@ export type Bench = {
   /** Brings database and second copy to hold the same. */
   readonly evenOut: () => Promise<void>;
   readonly asideFile: () => Promise<string>;
-  readonly offer: (text: string) => Promise<void>;
+  readonly offer: (text: string, by?: CameBy) => Promise<void>;
   readonly take: (how: 'merge' | 'keep-both') => Promise<void>;
   readonly letGo: () => void;
   readonly laying: LayingBench;

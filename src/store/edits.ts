@@ -27,6 +27,20 @@ export const editWide = (boardId: string, id: string, patch: Patch<typeof wideFi
   edits(`boards/${boardId}/wides/${id}/`, wideFields, patch);
 export const editStock = (id: string, patch: Patch<typeof stockFields>) =>
   edits(`stock/${id}/`, stockFields, patch);
+/** One thickness read of a sheet. */
+export const editReading = (stock: string, id: string, patch: Patch<typeof f.readingFields>) =>
+  edits(`stock/${stock}/reading/${id}/`, f.readingFields, patch);
+export const editBadPlace = (stock: string, id: string, patch: Patch<typeof f.badFields>) =>
+  edits(`stock/${stock}/badplace/${id}/`, f.badFields, patch);
+/** One place of a run whose places are given one by one. */
+export const editPlace = (
+  of: { readonly board: string; readonly run: string },
+  id: string,
+  patch: Patch<typeof f.placeFields>,
+) => edits(`boards/${of.board}/runs/${of.run}/place/${id}/`, f.placeFields, patch);
+/** A bay's own width; without one it shares what is left. */
+export const editBay = (of: string, no: number, wide: Length | undefined) =>
+  edits(`cases/${of}/bay/b${no}/`, f.bayFields, { wide, open: wide ? undefined : true });
 export const editCase = (id: string, patch: Patch<typeof f.caseFields>) =>
   edits(`cases/${id}/`, f.caseFields, patch);
 export const editInside = (of: string, id: string, patch: Patch<typeof f.insideFields>) =>

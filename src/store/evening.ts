@@ -4,21 +4,19 @@ import { restore } from './journal/restore';
 import type { Row } from './journal/row';
 import type { Here } from './keeper';
 import { layBy } from './reserve';
-import { purge } from './writes';
 
-/** Only when both copies hold the same: a job may have been brought back in one of them alone. */
-export const purgeJobs = (here: Here, before: string): Promise<void> =>
+/**
+ * Only when both copies hold the same: a job may have been brought back in one of them alone. In a file of its own, for the first
+ * screen has no need of it: where that does not come, the next start looks.
+ */
+export const purgeJobs = (here: Here, now: string): Promise<void> =>
   inTurn(here, async () => {
-    await evenNow(here);
-    if (here.journal === undefined || here.keptIn() === 'both') await purgeNow(here, before);
+    const [{ purge }] = await Promise.all([import('./purge'), evenNow(here)]);
+    const { connection, journal } = here;
+    if (connection.readOnly() || (journal !== undefined && here.keptIn() !== 'both')) return;
+    const gone = await connection.write((db) => purge(db, now), 'long');
+    if (gone.length > 0) await journal?.append(gone.map((job): Row => ['purge', job]));
   });
-
-async function purgeNow({ connection, journal }: Here, before: string): Promise<void> {
-  if (connection.readOnly()) return;
-  const gone: string[] = [];
-  await connection.write(async (db) => void gone.push(...(await purge(db, before))), 'long');
-  if (gone.length > 0) await journal?.append(gone.map((job): Row => ['purge', job]));
-}
 
 const under = new WeakMap<Here, Promise<unknown>>();
 

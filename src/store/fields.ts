@@ -74,11 +74,15 @@ export const runFields = {
   gone: flag,
 };
 
+/** One of the places of a run that are given one by one. */
+export const placeFields = { at: length, gone: flag };
+
 export const wideFields = { face: oneOf('A', 'B'), near: length, width: length, depth: length, gone: flag };
 
 export const stockFields = {
   name: text(120),
   kind: oneOf('sheet', 'stick'),
+  /** As they were once kept, whole; each has a path of its own now. So also `bad`, the places of a run and the bays. */
   readings: lengths,
   /** Thickness reckoned with until it is measured. */
   planned: length,
@@ -102,6 +106,15 @@ export const stockFields = {
   rough: length,
   gone: flag,
 };
+
+/** One thickness by calipers. */
+export const readingFields = { size: length, gone: flag };
+
+/** One bad place of a stick, off its squared end. */
+export const badFields = { from: length, to: length, gone: flag };
+
+/** One bay from the left: its own width, or that it has none any more. */
+export const bayFields = { wide: length, open: flag };
 
 export const caseFields = {
   name: text(120),

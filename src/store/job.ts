@@ -13,6 +13,7 @@ import { caseOf, newInside } from './case-fields';
 import type { Json } from './entry';
 import * as f from './fields';
 import { boardFields, jobFields, runFields, stockFields, wideFields } from './fields';
+import { type BadPlace, badPlacesOf, baysOf, placesOf, readingsOf } from './listed';
 import { children, grow, isTree, named, pick, type Tree } from './tree';
 
 /** A sheet or stick as measured by calipers, inches. */
@@ -21,6 +22,8 @@ export type Stock = {
   readonly name: string;
   readonly kind: 'sheet' | 'stick';
   readonly readings: readonly Length[];
+  /** The id each reading is kept by. */
+  readonly readingIds: readonly string[];
   readonly planned?: Length;
   readonly used?: Length;
   readonly long?: Length;
@@ -31,7 +34,7 @@ export type Stock = {
   readonly noMore?: boolean;
   readonly price?: Ratio;
   readonly like?: string;
-  readonly bad?: readonly Length[];
+  readonly badPlaces: readonly BadPlace[];
   readonly rough?: Length;
 };
 
@@ -186,7 +189,7 @@ export const newRun = (id: string): Run => ({
 
 function readRun(id: string, node: Tree): readonly Run[] {
   const { gone, ...own } = pick(runFields, node);
-  return gone ? [] : [{ ...newRun(id), ...own }];
+  return gone ? [] : [{ ...newRun(id), ...own, ...placesOf(own.at ?? [], children(node, 'place')) }];
 }
 
 function readWide(id: string, node: Tree): readonly Wide[] {
@@ -195,8 +198,12 @@ function readWide(id: string, node: Tree): readonly Wide[] {
 }
 
 function stock(id: string, node: Tree): readonly Stock[] {
-  const { gone, ...own } = pick(stockFields, node);
-  return gone ? [] : [{ id, name: '', kind: 'sheet', readings: [], ...own }];
+  const { gone, readings = [], bad = [], ...own } = pick(stockFields, node);
+  if (gone) return [];
+  const badPlaces = badPlacesOf(bad, children(node, 'badplace'));
+  return [
+    { id, name: '', kind: 'sheet', ...own, ...readingsOf(readings, children(node, 'reading')), badPlaces },
+  ];
 }
 
 function readCase(id: string, node: Tree): readonly Case[] {
@@ -204,7 +211,8 @@ function readCase(id: string, node: Tree): readonly Case[] {
   if (gone) return [];
   const inside = children(node, 'inside').flatMap(([key, i]) => readInside(key, i));
   const built: Record<string, Built> = named(children(node, 'built'), (b) => pick(f.builtFields, b));
-  return [caseOf(id, own, { inside, built })];
+  const bays = baysOf(own.bays ?? [], children(node, 'bay'));
+  return [caseOf(id, { ...own, bays }, { inside, built })];
 }
 
 function readInside(id: string, node: Tree): readonly Inside[] {

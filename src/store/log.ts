@@ -144,6 +144,17 @@ export function extend(folded: Folded, entries: readonly Entry[]): Folded | unde
   return state;
 }
 
+/** What a log comes to once these edits are kept: new places stand last. Places and ticks are those that are kept. */
+export function withChanges(folded: Folded, changes: readonly Change[]): Folded {
+  const values = new Map(folded.values);
+  for (const change of changes) {
+    if (change.kind !== 'edit') continue;
+    if (change.value === null) values.delete(change.path);
+    else values.set(change.path, change.value);
+  }
+  return { ...folded, values };
+}
+
 /** Changes as made by someone who sees this state of the log: each says what stood at its place. */
 export const over = (seen: Folded, changes: readonly Change[]): readonly Change[] =>
   changes.map((change) => {

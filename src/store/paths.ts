@@ -1,5 +1,7 @@
 import { bankFields, columnFields, fittedFields, frontFields, thingFields } from './bank-fields';
 import {
+  badFields,
+  bayFields,
   boardFields,
   builtFields,
   caseFields,
@@ -11,6 +13,8 @@ import {
   offcutFields,
   partFields,
   pieceFields,
+  placeFields,
+  readingFields,
   recipeFields,
   runFields,
   sheetFields,
@@ -39,6 +43,9 @@ const isFront = (word: string | undefined): word is string =>
 const isColumn = (word: string | undefined): word is string =>
   word !== undefined && /^c([1-9]|1\d|2[0-4])$/.test(word);
 
+const isBay = (word: string | undefined): word is string =>
+  word !== undefined && /^b([1-9]|1\d|2[0-5])$/.test(word);
+
 /** Which making of a copy: `g1` the first. */
 const isMaking = (word: string | undefined): word is string => word !== undefined && /^g[1-9]\d?$/.test(word);
 
@@ -51,7 +58,14 @@ type Shape = {
 
 /** Every table of a job: what its ids look like, its fields, and the tables under it. */
 const tables: Readonly<Record<string, Shape>> = {
-  stock: { ids: [isId], fields: stockFields },
+  stock: {
+    ids: [isId],
+    fields: stockFields,
+    under: {
+      reading: { ids: [isId], fields: readingFields },
+      badplace: { ids: [isId], fields: badFields },
+    },
+  },
   offcuts: { ids: [isId], fields: offcutFields },
   sheets: { ids: [isId], fields: sheetFields },
   layouts: { ids: [isId], fields: layoutFields },
@@ -86,12 +100,19 @@ const tables: Readonly<Record<string, Shape>> = {
   boards: {
     ids: [isId],
     fields: boardFields,
-    under: { runs: { ids: [isId], fields: runFields }, wides: { ids: [isId], fields: wideFields } },
+    under: {
+      runs: { ids: [isId], fields: runFields, under: { place: { ids: [isId], fields: placeFields } } },
+      wides: { ids: [isId], fields: wideFields },
+    },
   },
   cases: {
     ids: [isId],
     fields: caseFields,
-    under: { inside: { ids: [isOwnId], fields: insideFields }, built: { ids: [isId], fields: builtFields } },
+    under: {
+      inside: { ids: [isOwnId], fields: insideFields },
+      built: { ids: [isId], fields: builtFields },
+      bay: { ids: [isBay], fields: bayFields },
+    },
   },
 };
 

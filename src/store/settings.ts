@@ -18,11 +18,17 @@ export type Settings = {
   readonly saw?: string;
   /** Lists of the shop: stack pieces, shims, screws. */
   readonly lists?: Json;
+  /** What lies in the shop's drawers, thing by thing, over the lists as they were once kept whole. By key, see `shelfKey`. */
+  readonly shelf: Readonly<Record<string, Json>>;
   /** Shop figures that came with the sample and nobody has called their own yet. */
   readonly figuresFrom?: 'sample' | 'own';
   /** By job, what the other phone has of it: see `handover/known.ts`. */
   readonly handed?: Json;
 };
+
+/** The thing of the shop's drawers a key is about. @example shelfKey('shelf/shim/1~64') // 'shim/1~64' */
+export const shelfKey = (key: string): string | undefined =>
+  key.startsWith('shelf/') ? key.slice('shelf/'.length) : undefined;
 
 const oneOf = <T extends string>(words: readonly T[], json: Json | undefined, otherwise: T): T =>
   words.find((word) => word === json) ?? otherwise;
@@ -39,6 +45,7 @@ export function readSettings(kept: Readonly<Record<string, Json>>): Settings {
     text: oneOf(['phone', 'large'], kept.text, 'phone'),
     calipers: oneOf(['tape', 'in', 'mm'], kept.calipers, 'tape'),
     tape: oneOf(tapes, kept.tape, '1/32'),
+    shelf: Object.fromEntries(Object.entries(kept).filter(([key]) => shelfKey(key) !== undefined)),
     ...(typeof kept.job === 'string' ? { job: kept.job } : {}),
     ...(here ? { here } : {}),
     ...(saw ? { saw } : {}),
@@ -49,6 +56,20 @@ export function readSettings(kept: Readonly<Record<string, Json>>): Settings {
 }
 
 export type Kept = 'kept' | 'may-be-cleared' | 'unknown';
+
+/** Whether the browser has said that it keeps what is here. It may refuse to say. */
+export async function isPersisted(): Promise<Kept> {
+  try {
+    const { storage } = globalThis.navigator;
+    return storage?.persisted === undefined
+      ? 'unknown'
+      : (await storage.persisted())
+        ? 'kept'
+        : 'may-be-cleared';
+  } catch {
+    return 'unknown';
+  }
+}
 
 /** Asks the browser not to clear what is kept here when space runs short, and says what it answered. */
 export async function askToPersist(): Promise<Kept> {

@@ -1,4 +1,4 @@
-import { inches, type Length } from '../length/length';
+import { compare, inches, type Length } from '../length/length';
 import { fromStored, toStored } from '../length/stored';
 import type { Piece, StackBox } from '../trade/stacks/pieces';
 import type { Json } from './entry';
@@ -50,34 +50,92 @@ function piece(json: Json): Piece | undefined {
   return { size, count, kind: kind === 'chipper' ? 'chipper' : 'shim' };
 }
 
-/** The lists as kept, checked: what is not readable stands at its usual. */
-export function readLists(json: Json | undefined): ShopLists {
+/** The lists as they were once kept whole, checked: what is not readable stands at its usual. */
+function readWhole(json: Json | undefined): ShopLists {
   if (!isRead(json)) return usualLists;
   const stack = isRead(json.stack) ? json.stack : {};
-  const outer = length(stack.outer);
-  const arbor = length(stack.arbor);
-  const correction = length(stack.correction);
   return {
-    stack: {
-      ...(outer ? { outer } : {}),
-      pieces: list(stack.pieces, piece) ?? [],
-      ...(arbor ? { arbor } : {}),
-      ...(correction ? { correction } : {}),
-    },
+    stack: { ...singlesOf((name) => length(stack[name])), pieces: list(stack.pieces, piece) ?? [] },
     shims: list(json.shims, piece) ?? usualLists.shims,
     screws: list(json.screws, length) ?? usualLists.screws,
   };
 }
 
+const singles = ['outer', 'arbor', 'correction'] as const;
+const singlesOf = (of: (name: string) => Length | undefined): Omit<StackBox, 'pieces'> =>
+  Object.fromEntries(singles.flatMap((name) => (of(name) ? [[name, of(name)]] : [])));
+
+/** What lies in the drawers, thing by thing: `set/outer` → a length, or empty for none; `screw/3~4` → how many, or whether any. */
+export type Shelf = Readonly<Record<string, Json>>;
+
+const inKey = (size: Length): string => toStored(size).replace('/', '~');
+const ofPieces = (drawer: 'set' | 'shims', pieces: readonly Piece[]) =>
+  pieces.map((p): readonly [string, Piece] => [`shelf/${drawer}/${p.kind}/${inKey(p.size)}`, p]);
+
+/** The lists thing by thing. Pieces of one kind and size are one thing. */
+function shelfOf({ stack, shims, screws }: ShopLists): ReadonlyMap<string, Json> {
+  const shelf = new Map<string, Json>(
+    singles.flatMap((name) => {
+      const size = stack[name];
+      return size ? [[`shelf/set/${name}`, toStored(size)] as const] : [];
+    }),
+  );
+  for (const [key, { count }] of [...ofPieces('set', stack.pieces), ...ofPieces('shims', shims)])
+    shelf.set(key, Number(shelf.get(key) ?? 0) + count);
+  for (const size of screws) shelf.set(`shelf/screw/${inKey(size)}`, 1);
+  return shelf;
+}
+
+/**
+ * What is to be kept for lists to come to others: the things that differ, each by itself.
+ *
+ * @example shelfChanges(before, { ...before, screws: [] }) // every screw there was at 0
+ */
+export function shelfChanges(before: ShopLists, after: ShopLists): Shelf {
+  const [old, now] = [shelfOf(before), shelfOf(after)];
+  const gone = [...old].flatMap(([key, value]) =>
+    now.has(key) ? [] : [[key, typeof value === 'number' ? 0 : ''] as const],
+  );
+  return Object.fromEntries([...gone, ...[...now].filter(([key, value]) => old.get(key) !== value)]);
+}
+
+/** The lists as kept: once whole, and over that thing by thing. */
+export function readLists(whole: Json | undefined, shelf: Shelf = {}): ShopLists {
+  const things = shelfOf(readWhole(whole));
+  const all = new Map([...things, ...Object.entries(shelf)]);
+  const single = (name: string) => length(all.get(`shelf/set/${name}`));
+  const pieces = (drawer: string) =>
+    [...all].flatMap(([key, count]): readonly Piece[] => {
+      const [, at, kind, size = ''] = key.split('/');
+      const read =
+        at === drawer && count !== 0
+          ? piece({ size: size.replace('~', '/'), count, kind: kind ?? '' })
+          : undefined;
+      return read ? [read] : [];
+    });
+  const screws = [...all].flatMap(([key, count]) => {
+    const [, at, size = ''] = key.split('/');
+    return at === 'screw' && count !== 0 ? (length(size.replace('~', '/')) ?? []) : [];
+  });
+  return {
+    stack: { ...singlesOf(single), pieces: pieces('set') },
+    shims: pieces('shims'),
+    screws: screws.sort(compare),
+  };
+}
+
 const written = (p: Piece): Json => ({ size: toStored(p.size), count: p.count, kind: p.kind });
 
-/** The lists as kept: lengths exact, as text. */
+/** The lists in one, as a copy of everything carries them: lengths exact, as text. */
 export const writeLists = ({ stack, shims, screws }: ShopLists): Json => ({
   stack: {
-    ...(stack.outer ? { outer: toStored(stack.outer) } : {}),
+    ...Object.fromEntries(
+      singles.flatMap((name) => {
+        const size = stack[name];
+        return size ? [[name, toStored(size)]] : [];
+      }),
+    ),
     pieces: stack.pieces.map(written),
-    ...(stack.arbor ? { arbor: toStored(stack.arbor) } : {}),
-    ...(stack.correction ? { correction: toStored(stack.correction) } : {}),
   },
   shims: shims.map(written),
   screws: screws.map(toStored),

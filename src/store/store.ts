@@ -51,8 +51,8 @@ export type Store = {
     entries: readonly Entry[],
     aside?: readonly Aside[],
   ) => Promise<Result<number, SaveError>>;
-  /** Removes for good what was deleted before a date (ISO 8601). */
-  readonly purge: (before: string) => Promise<void>;
+  /** Once a start: removes for good what was deleted long ago, by this reading of the clock (ISO 8601) and those of starts before. */
+  readonly purge: (now: string) => Promise<void>;
   /** Entries the database had lost and the journal gave back, so far. */
   readonly restored: () => number;
   /** Calls back with how many came back when the browser emptied the database under the open page. */
@@ -137,7 +137,8 @@ function filler(keeper: Keeper) {
       tries += 1;
       const own = tries;
       if (!journal || (await reading(db.transaction('log')).store.openKeyCursor()) !== null) return;
-      const found = await journal.rows();
+      // at the start the first screen does not wait for it: what it holds comes when it answers
+      const found = await (stands ? journal.rows() : soon(journal.rows()));
       if (own !== tries) return; // given up on meanwhile
       unfilled(found === undefined);
       if (!found || found.length === 0) return;
@@ -152,6 +153,20 @@ function filler(keeper: Keeper) {
       return rows;
     },
   };
+}
+
+/** How long a start waits for a journal that may never answer, milliseconds. */
+const atTheStart = 2000;
+
+function soon<T>(asked: Promise<T>): Promise<T | undefined> {
+  return new Promise((resolve) => {
+    const late = setTimeout(() => resolve(undefined), atTheStart);
+    const end = (value: T | undefined): void => {
+      clearTimeout(late);
+      resolve(value);
+    };
+    asked.then(end, () => end(undefined));
+  });
 }
 
 /** The phone's own name; a new one goes to the journal too. */
@@ -199,7 +214,7 @@ function storeOn(here: Here): Store {
     makeJob: act,
     append: act,
     addEntries: (job, entries, aside = []) => keepEntries(here, { job, entries, aside }),
-    purge: (before) => purgeJobs(here, before),
+    purge: (now) => purgeJobs(here, now),
     keep: (key, value) => keepValue(here, ['settings', key, value]),
     keepShop: (key, value) => keepValue(here, ['shop', key, value ? toStored(value) : null]),
     evenOut: () => keepEven(here),

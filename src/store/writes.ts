@@ -6,7 +6,7 @@ import { canonical } from './file';
 import { takesAway } from './gone';
 import { fold, keyOf, over } from './log';
 import type { Aside, Schema } from './migrations';
-import { byCount, byKey, readable, textAt } from './reads';
+import { byCount, byKey, readable } from './reads';
 import { readEntry } from './rows';
 import { reading, sent, strict, whole } from './whole';
 
@@ -151,28 +151,5 @@ export async function addEntries(
       entries: [...new Set(tried.flatMap((added) => added.entries))],
       aside: [...new Set(tried.flatMap((added) => added.aside))],
     });
-  });
-}
-
-/**
- * Removes for good the jobs deleted before a date, and says which. Whether one still is deleted is read in the transaction that
- * removes it: another page may have brought it back.
- */
-export async function purge(db: Database, before: string): Promise<readonly string[]> {
-  const tx = db.transaction(['jobs', 'log'], 'readwrite', strict);
-  const [jobs, log] = [tx.objectStore('jobs'), tx.objectStore('log')];
-  return whole(tx, async () => {
-    const gone: string[] = [];
-    for (const job of await jobs.getAllKeys()) {
-      const deleted = await textAt(log.index('byPath'), job, 'deleted');
-      if (deleted === '' || deleted >= before) continue;
-      // somebody worked on it since, here or on another phone: it is not thrown away
-      const rows = readable(await log.getAll(byKey(job)));
-      if (rows.some(({ at }) => at >= before)) continue;
-      sent(log.delete(byKey(job)));
-      sent(jobs.delete(job));
-      gone.push(job);
-    }
-    return gone;
   });
 }

@@ -1,4 +1,6 @@
 import type { ComponentChildren } from 'preact';
+import { readLength } from '../length/read';
+import { draftPlace, drafts } from './drafts';
 import { Icon } from './icon';
 
 type BlankProps = {
@@ -15,18 +17,29 @@ type BlankProps = {
 /** A blank in a sentence: tap it and the keys dock below. Empty ones are dashed. */
 export function Blank({ label, open, wrong, choice, children, onTap }: BlankProps) {
   const empty = children === undefined || children === null || children === false;
-  const state = `${open ? ' open' : ''}${wrong ? ' wrong' : ''}${empty ? ' empty' : ''}`;
+  const half = open ? undefined : drafts.value[draftPlace(label)]?.text;
+  const state = [open && 'open', (wrong || half) && 'wrong', empty && 'empty', choice && 'choice']
+    .filter(Boolean)
+    .map((word) => ` ${word}`)
+    .join('');
   return (
     <button
       type="button"
       class={`blank${state}`}
       aria-expanded={open ?? false}
-      aria-label={empty ? `${label}: not given` : undefined}
+      aria-label={empty && !half ? `${label}: not given` : undefined}
       onClick={onTap}
     >
-      {!empty && <span class="sr">{label}: </span>}
-      {empty ? <span class="dots">····</span> : children}
+      {(!empty || half) && <span class="sr">{label}: </span>}
+      {half ? <Half text={half} /> : empty ? <span class="dots">····</span> : children}
       {choice && <Icon name="down" />}
     </button>
   );
 }
+
+/** What was left half done stays in its blank, and says why it does not count. */
+const Half = ({ text }: { readonly text: string }) => (
+  <>
+    {text} <small class="rem">{readLength(text).ok ? 'not taken yet' : 'not a length yet'}</small>
+  </>
+);

@@ -1,3 +1,4 @@
+import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { useClose } from './close';
@@ -11,6 +12,9 @@ type DockProps = {
   readonly onKey?: (event: KeyboardEvent) => void;
   readonly children: ComponentChildren;
 };
+
+/** How many panels stand open on the page. */
+export const docksOpen = signal(0);
 
 const settled = 150;
 
@@ -27,7 +31,9 @@ export function Dock({ title, onClose, onKey, children }: DockProps) {
     if (blank) page.setProperty('--docked', `${box.current?.offsetHeight ?? 0}px`);
     blank?.scrollIntoView({ block: 'nearest' });
     box.current?.focus({ preventScroll: true });
+    docksOpen.value += 1;
     return () => {
+      docksOpen.value -= 1;
       page.removeProperty('--docked');
       if (before instanceof HTMLElement) before.focus({ preventScroll: true });
       // what was filled changes the page above it: once that has settled the blank is still in sight, not under the bar

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import {
   emptySlotOn,
   isEmpty,
@@ -9,14 +9,17 @@ import {
   slotText,
   slotValue,
 } from '../length/keypad-slot';
-import { isPositive, type Length } from '../length/length';
+import { isNegative, isPositive, type Length } from '../length/length';
 import { readLength } from '../length/read';
 import { isMetric, type Tape } from '../length/tape';
 import { Dock } from './dock';
-import { EdgeRule, FoldKey, walkRule } from './edge-rule';
+import { draftPlace, drafts, noteDraft } from './drafts';
+import { EdgeRule, FoldKey } from './edge-rule';
 import { Icon } from './icon';
 import { type Came, type TypedReading, useInHand } from './in-hand';
 import { Inline, tapeGiven } from './mixed';
+import { nextBlank } from './next-blank';
+import { strokes } from './strokes';
 import { Wedge } from './wedge';
 
 type KeySheetProps = {
@@ -38,35 +41,76 @@ type KeySheetProps = {
   readonly onClose: () => void;
 };
 
+const wide = ['', '', 'wide2', 'wide3'];
 const digits = [7, 8, 9, 4, 5, 6, 1, 2, 3];
 /** A count stays under a thousand: no board has more grooves. */
 const mostDigits = 3;
 const words = ['mm', 'scant', 'strong', 'feet'] as const;
 
-/** Keys docked below to fill one blank. A caliper that types its reading is heard too. */
+/**
+ * Keys docked below to fill one blank. A caliper that types its reading is heard too. However it is left, what reads as a
+ * figure is taken; what does not read stays a draft of its blank.
+ */
 export function KeySheet(props: KeySheetProps) {
-  const [slot, setSlot] = useState<Slot>(emptySlotOn(props.fill === 'length' ? props.tape : '1/64'));
-  const [touched, setTouched] = useState(false);
-  const [folded, setFolded] = useState(true);
-  const [typing, setTyping] = useState('');
   const lengths = props.fill !== 'count';
+  const draft = useDraft(props.title);
+  const [slot, setSlot] = useState<Slot>(() => startOf(props, lengths ? '' : draft.found));
+  const [touched, setTouched] = useState(!lengths && draft.found !== '');
+  const [folded, setFolded] = useState(true);
+  const [typing, setTyping] = useState(lengths ? draft.found : '');
+  /** Which of the two was used last: that one counts. */
+  const [last, setLast] = useState<'keys' | 'text'>('text');
+  const given = useRef(false);
   const press = (key: SlotKey) => {
     if (!lengths && key.key === 'digit' && slot.digits.length >= mostDigits) return;
     const next = pressSlot(slot, key, props.tape);
     setTouched(true);
+    setLast('keys');
+    if (typing === draft.found) setTyping(''); // keyed before and gone on with
     if (!next.ok) return;
     setSlot(next.value);
+    draft.note(isEmpty(next.value) ? '' : lengths ? slotText(next.value) : next.value.digits);
     props.onTry?.(figureOf(next.value, lengths));
   };
-  const done = () => {
-    if (touched) give(slot);
+  const type = (text: string) => {
+    setTyping(text);
+    setLast(text === '' && touched ? 'keys' : 'text');
+    draft.note(text);
+  };
+  /** Takes what is there; false where it does not read. What was typed and not used stays a draft. */
+  const give = (): boolean => {
+    if (given.current) return true;
+    const text = typing.trim();
+    const byText = text !== '' && last === 'text';
+    const typed = byText ? readTyped(text, props) : undefined;
+    if (byText && !typed) return false;
+    given.current = true;
+    draft.note(byText ? '' : text);
+    if (typed) props.onLength?.(typed);
+    else if (touched && lengths) props.onLength?.(isEmpty(slot) ? undefined : slotValue(slot));
+    else if (touched) props.onCount?.(slot.digits === '' ? undefined : Number(slot.digits));
+    return true;
+  };
+  const leaving = useRef(give);
+  leaving.current = give;
+  useEffect(() => () => void leaving.current(), []);
+  const leave = () => {
+    give();
     props.onClose();
   };
-  const give = (filled: Slot) => {
-    if (lengths) props.onLength?.(isEmpty(filled) ? undefined : slotValue(filled));
-    else props.onCount?.(filled.digits === '' ? undefined : Number(filled.digits));
+  /** What does not read stays to be seen. */
+  const done = () => {
+    if (give()) props.onClose();
+  };
+  const next = useRef(nextBlank()).current;
+  const goOn = () => {
+    if (!give()) return;
+    props.onClose();
+    next?.();
   };
   const take = (value: Length) => {
+    given.current = true;
+    draft.note('');
     props.onLength?.(value);
     props.onClose();
   };
@@ -77,7 +121,7 @@ export function KeySheet(props: KeySheetProps) {
     if (props.fill !== 'length' || !read.ok) {
       setSlot(slot);
       setTouched(touched);
-      setTyping(typing);
+      type(typing);
       props.onTry?.(touched ? figureOf(slot, lengths) : (props.now ?? props.nowCount));
       return 'no-length-wanted';
     }
@@ -85,7 +129,7 @@ export function KeySheet(props: KeySheetProps) {
       take(read.value.value);
       return 'taken';
     }
-    setTyping(text);
+    type(text);
     return 'not-above-zero';
   };
   useInHand({ field: () => field.current, begin: () => came });
@@ -96,7 +140,7 @@ export function KeySheet(props: KeySheetProps) {
     onTap: () => press(k),
   });
   return (
-    <Dock title={props.title} onClose={done} onKey={(event) => typed(event, press, done, field.current)}>
+    <Dock title={props.title} onClose={leave} onKey={(event) => strokes(event, press, done, field.current)}>
       <div class="key-sheet">
         <output class="reading">
           {touched ? (
@@ -124,7 +168,12 @@ export function KeySheet(props: KeySheetProps) {
               words.map((word) => (
                 <Key key={word} label={wordFor(word, slot)} kind="word" {...key({ key: word })} />
               ))}
-            <button type="button" class={lengths ? 'key eq wide2' : 'key eq wide3'} onClick={done}>
+            {next && (
+              <button type="button" class="key op" onClick={goOn}>
+                Next
+              </button>
+            )}
+            <button type="button" class={`key eq ${wide[(lengths ? 2 : 3) - (next ? 1 : 0)]}`} onClick={done}>
               Done
             </button>
             {lengths && <FoldKey folded={folded} onTap={() => setFolded(!folded)} />}
@@ -143,7 +192,7 @@ export function KeySheet(props: KeySheetProps) {
         {lengths && (
           <Wedge
             text={typing}
-            onText={setTyping}
+            onText={type}
             metric={isMetric(props.tape)}
             signed={props.signed ?? false}
             onReading={take}
@@ -172,6 +221,26 @@ function Sheets({ sheets, onTake }: SheetsProps) {
       ))}
     </div>
   );
+}
+
+/** Where a draft was left, and where it is noted: at the page the panel was opened on. */
+function useDraft(title: string) {
+  const place = useRef(draftPlace(title));
+  return {
+    found: drafts.peek()[place.current]?.text ?? '',
+    note: (text: string) => noteDraft(place.current, title, text),
+  };
+}
+
+/** A count half keyed is on its keys again. */
+function startOf({ fill, tape }: KeySheetProps, digits: string): Slot {
+  const empty = emptySlotOn(fill === 'length' ? tape : '1/64');
+  return /^\d{1,3}$/.test(digits) ? { ...empty, digits } : empty;
+}
+
+function readTyped(text: string, { tape, signed = false }: KeySheetProps): Length | undefined {
+  const read = readLength(text, { unit: isMetric(tape) ? 'mm' : 'in' });
+  return read.ok && (signed || !isNegative(read.value.value)) ? read.value.value : undefined;
 }
 
 const figureOf = (slot: Slot, lengths: boolean): Length | number | undefined =>
@@ -219,23 +288,3 @@ function Key({
 
 /** A mouse on a key leaves the focus where it was, so that Enter still means done. */
 const keepFocus = (event: MouseEvent): void => event.preventDefault();
-
-/** Keys of a desk keyboard. What makes up a length goes to the typed field, as does a caliper's reading. */
-function typed(
-  event: KeyboardEvent,
-  press: (key: SlotKey) => void,
-  done: () => void,
-  field: HTMLInputElement | null,
-): void {
-  if (event.target instanceof HTMLInputElement || event.ctrlKey || event.metaKey || event.altKey) return;
-  if (event.key === '[') press({ key: 'scant' });
-  else if (event.key === ']') press({ key: 'strong' });
-  else if (event.key === 'Backspace') press({ key: 'erase' });
-  else if (event.key === 'Enter' && !(event.target instanceof HTMLButtonElement)) done();
-  else if (field && /^[\d.,'"/-]$/.test(event.key)) {
-    field.focus(); // the stroke itself then lands in the field
-    return;
-  } else if (/^\d$/.test(event.key)) press({ key: 'digit', digit: Number(event.key) });
-  else if (!walkRule(event)) return;
-  event.preventDefault();
-}

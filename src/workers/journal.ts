@@ -1,5 +1,6 @@
 import { type Folder, type Found, findJournal, tidied } from '../store/journal/files';
 import type { JournalAsked, JournalTold } from '../store/journal/journal';
+import { standingIn } from '../store/journal/lines';
 import { type Open, serve } from '../store/journal/serve';
 
 /**
@@ -49,13 +50,18 @@ async function findFolder(): Promise<Folder> {
   };
 }
 
+/** More than any line has. */
+const tailRead = 1 << 20;
+
 function add(file: FileSystemSyncAccessHandle, bytes: Uint8Array): void {
-  const end = file.getSize();
-  const last = new Uint8Array(1);
-  if (end > 0) file.read(last, { at: end - 1 });
-  const torn = end > 0 && last[0] !== 10;
+  const size = file.getSize();
+  const tail = new Uint8Array(Math.min(size, tailRead));
+  file.read(tail, { at: size - tail.length });
+  const end = size - tail.length + standingIn(tail);
+  if (end < size) file.truncate(end);
+  const ended = size === 0 || end < size || tail[tail.length - 1] === 10;
   try {
-    if (torn) put(file, new Uint8Array([10]), end);
+    if (!ended) put(file, new Uint8Array([10]), end);
     put(file, bytes, file.getSize());
   } catch (error) {
     file.truncate(end); // nothing of it counts

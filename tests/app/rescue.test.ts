@@ -27,7 +27,9 @@ test('what the second copy holds goes out as a copy of everything when the datab
     ['settings', 'theme', 'blued'],
     ['settings', 'device', 'phone'],
   ]);
-  const read = await readBackup((await rescue(journal)) ?? '');
+  const found = await rescue(journal);
+  expect(found?.lost).toEqual([]);
+  const read = await readBackup(found?.text ?? '');
   if (!read.ok) throw new Error(read.error.code);
   expect(read.value.jobs.map(({ job, entries }) => [job, entries.length])).toEqual([
     ['j1', 2],
@@ -44,4 +46,14 @@ test('a second copy that holds nothing, or does not answer, offers nothing', asy
     throw new Error('no');
   };
   expect(await rescue(memoryJournal(broken))).toBeUndefined();
+});
+
+test('what could not be read of the second copy is named beside what goes out', async () => {
+  const journal = memoryJournal(memoryFolder());
+  const why = 'a damaged line of “Cut: Left”';
+  await journal.append([
+    ['log', entry('j1', 1)],
+    ['aside', { from: 'the journal', why, row: '…' }],
+  ]);
+  expect((await rescue(journal))?.lost).toEqual([why]);
 });

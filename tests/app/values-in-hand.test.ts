@@ -1,6 +1,9 @@
 import { expect, test } from 'vitest';
-import { valuesInHand } from '../../src/app/values-in-hand';
+import { makeUnsaved } from '../../src/app/unsaved';
+import { type ValueNames, valuesInHand } from '../../src/app/values-in-hand';
 import type { Store } from '../../src/store/store';
+
+const names: ValueNames = { shop: (field) => field, setting: (key) => key };
 
 test('a setting tapped while what is kept is read again stays as tapped, and is the kept one after', async () => {
   const kept: Record<string, unknown> = { theme: 'satin' };
@@ -16,7 +19,7 @@ test('a setting tapped while what is kept is read again stays as tapped, and is 
         });
       }),
   } as unknown as Store;
-  const hand = await valuesInHand(store, () => undefined);
+  const hand = await valuesInHand(store, makeUnsaved(), names);
   const tapped = hand.keep({ theme: 'blued' });
   await hand.load();
   expect(hand.settings.value.theme).toBe('blued');

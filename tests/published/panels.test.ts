@@ -58,6 +58,8 @@ const sheet = (readings: readonly Length[], more: Partial<Stock> = {}): Stock =>
   name: 'Sheet A',
   kind: 'sheet',
   readings,
+  readingIds: [],
+  badPlaces: [],
   ...more,
 });
 

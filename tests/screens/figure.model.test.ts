@@ -1,7 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { Key } from '../../src/length/keypad';
 import { inches } from '../../src/length/length';
-import { asJson, readFigure } from '../../src/screens/figure/figure.kept';
+import {
+  type FigureRows,
+  figureChanges,
+  figureWhole,
+  readFigure,
+} from '../../src/screens/figure/figure.kept';
 import {
   addTheLot,
   changeLine,
@@ -41,7 +46,13 @@ const answer = (state: FigureState): string => {
   const { result } = lookAt(state);
   return result?.ok ? result.value.value.toFraction(true) : 'none';
 };
-const restarted = (state: FigureState): FigureState => readFigure(JSON.parse(JSON.stringify(asJson(state))));
+const stored = (rows: FigureRows): FigureRows => JSON.parse(JSON.stringify(rows));
+const restarted = (state: FigureState): FigureState => readFigure(stored(figureChanges({}, state)));
+/** A page keeps a state over what it sees kept; what is taken away is gone. */
+const keptBy = (rows: FigureRows, state: FigureState): FigureRows =>
+  Object.fromEntries(
+    Object.entries(stored({ ...rows, ...figureChanges(rows, state) })).filter(([, one]) => one !== null),
+  );
 
 /** Nine, then half of it by reference. */
 const twoLines = press(emptyFigure, d(9), equals, op('÷'), d(2), equals);
@@ -254,7 +265,7 @@ describe('undo and keeping', () => {
     expect(restarted(state)).toEqual(state);
   });
 
-  const kept = asJson(twoLines) as Record<string, never>;
+  const kept = figureWhole(figureChanges({}, twoLines)) as Record<string, never>;
   test.each([
     ['nothing', undefined],
     ['null', null],
@@ -279,5 +290,47 @@ describe('undo and keeping', () => {
     ['a line without text', { ...kept, lines: [{ id: '1', name: '' }] }],
     ['an undo that is none', { ...kept, undo: [{}] }],
     ['a blank that is no text', { ...kept, sums: { 'parts.n': 5 } }],
-  ])('kept state with %s starts empty', (_, state) => expect(readFigure(state as never)).toBe(emptyFigure));
+  ])('kept state with %s starts empty', (_, state) =>
+    expect(readFigure({ figure: state as never })).toEqual(emptyFigure),
+  );
+});
+
+describe('two pages on one strip', () => {
+  const page = (tag: string): FigureState => ({ ...emptyFigure, tag });
+  const texts = (rows: FigureRows) => readFigure(rows).lines.map((line) => line.text);
+  /** What the other page sees of these rows: the lines, and its own half sum. */
+  const beside = (rows: FigureRows, own: FigureState): FigureRows =>
+    keptBy(rows, { ...own, lines: readFigure(rows).lines });
+
+  test('a key in one wipes nothing of the other, and undo takes back its own line alone', () => {
+    let rows = keptBy({}, press(page('a'), d(1), equals, d(2), equals, d(3), equals));
+    rows = beside(rows, page('b'));
+    rows = keptBy(rows, press({ ...page('b'), lines: readFigure(rows).lines }, d(4), equals));
+    expect(texts(rows)).toEqual(['1', '2', '3', '4']);
+    expect(new Set(readFigure(rows).lines.map(({ id }) => id)).size).toBe(4);
+    const struck = keptBy(rows, undoFigure(readFigure(rows)));
+    expect(texts(struck)).toEqual(['1', '2', '3']);
+  });
+
+  test('undo of a line struck out puts it where it stood, and leaves what was added since', () => {
+    let state = press(page('a'), d(1), equals, d(2), equals, d(3), equals);
+    let rows = keptBy({}, state);
+    state = dropLine(readFigure(rows), readFigure(rows).lines[1]?.id ?? '');
+    rows = keptBy(rows, state);
+    expect(texts(rows)).toEqual(['1', '3']);
+    const added = { ...rows, 'strip/b1': { name: '', text: '9', at: 9 } };
+    expect(texts(keptBy(added, undoFigure(readFigure(added))))).toEqual(['1', '2', '3', '9']);
+  });
+
+  test('a strip kept in one before reads as it did, and each of its lines goes by itself from then on', () => {
+    const old = { figure: stored({ figure: twoLines as never }).figure ?? null };
+    expect(readFigure(old).lines).toEqual(twoLines.lines);
+    const dropped = keptBy(old, dropLine(readFigure(old), '1'));
+    expect(readFigure(dropped).lines).toEqual(twoLines.lines.slice(1));
+  });
+
+  test('only what differs is kept at a key', () => {
+    const rows = keptBy({}, press(page('a'), d(1), equals, d(2), equals));
+    expect(Object.keys(figureChanges(rows, press(readFigure(rows), d(7))))).toEqual(['figure']);
+  });
 });

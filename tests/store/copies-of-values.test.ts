@@ -1,6 +1,7 @@
 import { IDBFactory as Factory } from 'fake-indexeddb';
 import { openDB } from 'idb';
 import { describe, expect, test } from 'vitest';
+import { makeUnsaved } from '../../src/app/unsaved';
 import { valuesInHand } from '../../src/app/values-in-hand';
 import { inches } from '../../src/length/length';
 import { editJob } from '../../src/store/edits';
@@ -10,7 +11,19 @@ import { undoable, undoOf } from '../../src/store/log';
 import { openStore, type Store } from '../../src/store/store';
 import { memoryFolder } from './journal/memory-folder';
 import { memoryJournal } from './journal/memory-journal';
-import { at, begun, broken, cut, eachAnew, open, openWith, reopened, tick, ticks } from './page-of-phone';
+import {
+  at,
+  begun,
+  broken,
+  cut,
+  eachAnew,
+  open,
+  openWith,
+  purged,
+  reopened,
+  tick,
+  ticks,
+} from './page-of-phone';
 
 eachAnew();
 
@@ -42,7 +55,7 @@ test('a figure the version before took in the journal alone, which said no momen
 
 describe('values that come into the database late are on the screen', () => {
   async function handOf(store: Store) {
-    const hand = await valuesInHand(store, () => undefined);
+    const hand = await valuesInHand(store, makeUnsaved(), { shop: (field) => field, setting: (key) => key });
     store.onValues(() => void hand.load());
     return hand;
   }
@@ -79,7 +92,7 @@ describe('values that come into the database late are on the screen', () => {
       const hand = await handOf(again);
       await again.evenOut();
       await soon();
-      expect([await again.setting('figure'), hand.figure.value]).toEqual(['new', 'new']);
+      expect([await again.setting('figure'), hand.figure.value]).toEqual(['new', { figure: 'new' }]);
     }
   });
 
@@ -166,7 +179,7 @@ describe('rows set aside', () => {
     await store.addEntries('j1', [], await differing(store));
     await store.append({ job: 'j1', label: 'Deleted', changes: editJob({ deleted: at }) });
     await store.evenOut();
-    await store.purge('2027-10-26T10:00:00.000Z');
+    await purged(store, '2027-10-26T10:00:00.000Z');
     await store.makeJob({ job: 'j2', label: 'New', changes: editJob({ name: 'Bench' }) });
     store.close();
     const journal = memoryJournal(folder);

@@ -83,3 +83,17 @@ export const reopened = async (folder: MemoryFolder) => {
   await store.evenOut();
   return store;
 };
+
+/** Seven starts of the app a week apart, with work in another job: what was deleted before the first may go at the last after them. */
+export async function aging(store: Store, last: string): Promise<void> {
+  const week = 7 * 24 * 3600 * 1000;
+  for (let k = 7; k > 0; k -= 1) {
+    await store.purge(new Date(Date.parse(last) - k * week).toISOString());
+    const changes = Array.from({ length: 5 }, (_, n) => tick(`w${k}${n}`));
+    await store.append({ job: 'elsewhere', label: 'Cut', changes });
+  }
+}
+export async function purged(store: Store, last: string): Promise<void> {
+  await aging(store, last);
+  await store.purge(last);
+}

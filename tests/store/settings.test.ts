@@ -4,6 +4,7 @@ import { askToPersist, readSettings } from '../../src/store/settings';
 describe('readSettings', () => {
   test('nothing kept yet gives the usual', () =>
     expect(readSettings({})).toEqual({
+      shelf: {},
       theme: 'phone',
       hand: 'right',
       text: 'phone',
@@ -14,7 +15,7 @@ describe('readSettings', () => {
   test('what is kept reads back', () => {
     const kept = { theme: 'blued', hand: 'left', text: 'large', calipers: 'mm', tape: '1/2 mm' };
     const where = { job: 'j1', here: '#/job', saw: '#/saw/b1/r1~1~p1' };
-    expect(readSettings({ ...kept, ...where })).toEqual({ ...kept, ...where });
+    expect(readSettings({ ...kept, ...where })).toEqual({ shelf: {}, ...kept, ...where });
   });
 
   test.each([

@@ -9,6 +9,7 @@ import { asideOf, compareWith } from '../../src/store/file';
 import { fold, undoable, undoOf } from '../../src/store/log';
 import { schemaVersion } from '../../src/store/migrations';
 import { openStore, type Store } from '../../src/store/store';
+import { purged } from './page-of-phone';
 import { versionOne } from './version-one';
 
 let ids = 0;
@@ -228,10 +229,10 @@ describe('append', () => {
     const store = await open();
     const deleted = editJob({ name: 'Case', deleted: '2026-01-01T00:00:00.000Z' });
     await store.makeJob({ job: 'j1', label: 'New', changes: deleted });
-    await store.purge('2027-06-01T00:00:00.000Z');
-    expect(await store.jobs()).toHaveLength(0);
+    await purged(store, '2027-06-01T00:00:00.000Z');
+    expect((await store.jobs()).map(({ id }) => id)).toEqual(['elsewhere']);
     await store.append({ job: 'j1', label: 'Cut', changes: [tick('s1')] });
-    expect((await store.jobs()).map(({ id }) => id)).toEqual(['j1']);
+    expect((await store.jobs()).map(({ id }) => id).sort()).toEqual(['elsewhere', 'j1']);
   });
 });
 
@@ -408,18 +409,19 @@ describe('jobs', () => {
       changes: editJob({ deleted: '2026-11-01T00:00:00.000Z' }),
     });
     expect((await store.jobs())[0]?.deleted).toBe('2026-11-01T00:00:00.000Z');
-    await store.purge('2026-10-26T00:00:00.000Z');
-    expect(await store.jobs()).toHaveLength(1);
+    await purged(store, '2026-11-26T00:00:00.000Z');
+    expect(await store.jobs()).toHaveLength(2);
     await store.append({ job: 'j1', label: 'Back', changes: editJob({ deleted: undefined }) });
-    await store.purge('2027-10-26T00:00:00.000Z');
+    await purged(store, '2027-10-26T00:00:00.000Z');
+    expect((await store.jobs()).find(({ id }) => id === 'j1')).toBeDefined();
     expect((await store.jobs())[0]?.deleted).toBeUndefined();
     await store.append({
       job: 'j1',
       label: 'Deleted',
       changes: editJob({ deleted: '2026-11-01T00:00:00.000Z' }),
     });
-    await store.purge('2027-10-26T00:00:00.000Z');
-    expect(await store.jobs()).toHaveLength(0);
+    await purged(store, '2028-10-26T00:00:00.000Z');
+    expect((await store.jobs()).map(({ id }) => id)).toEqual(['elsewhere']);
     expect((await store.load('j1')).entries).toHaveLength(0);
   });
 });

@@ -1,5 +1,5 @@
 // Runs in the browser: a log of many ticks in a database of its own, opened and ticked by the app's own store.
-import { extend, fold } from '../../../src/store/log';
+import { extend, fold, over } from '../../../src/store/log';
 import { openStore } from '../../../src/store/store';
 
 const job = 'longlog';
@@ -71,7 +71,7 @@ async function measure({ size, opens, ticks }) {
 
 /** One more operation done: kept on the disk, then added to what the log comes to. */
 async function tickOne(store, folded) {
-  const changes = [{ kind: 'tick', op: op(folded.last.count), figure: '47/64' }];
+  const changes = over(folded, [{ kind: 'tick', op: op(folded.last.count), figure: '47/64' }]);
   const done = await store.append({ job, label: 'Cut: left, shelf 4', changes });
   const next = done.ok ? extend(folded, done.value) : undefined;
   if (!next) throw new Error('a tick was not kept');

@@ -1,5 +1,5 @@
 import type { Length } from '../../length/length';
-import { editCase, editInside } from '../../store/edits';
+import { editBay, editCase, editInside } from '../../store/edits';
 import type { Change } from '../../store/entry';
 import type { Job } from '../../store/job';
 import type { Case, Inside, Stock } from '../../trade/carcass/case';
@@ -63,10 +63,7 @@ export const caseBay = (c: Case, k: number): Ask => ({
   as: 'length',
   title: `Clear width of bay ${k + 1}, shared out when blank`,
   now: c.bays[k],
-  save: (value) =>
-    editCase(c.id, {
-      bays: Array.from({ length: c.partitions + 1 }, (_, j) => (j === k ? value : c.bays[j])),
-    }),
+  save: (value) => editBay(c.id, k + 1, value),
 });
 
 type InsideLength = 'at' | 'first' | 'pitch' | 'endRoom' | 'width' | 'depth' | 'slack' | 'wide';

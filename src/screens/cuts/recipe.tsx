@@ -4,7 +4,7 @@ import { editRecipe } from '../../store/edits';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { TextDock } from '../marks/ask';
+import { TextDock } from '../marks/ask-dock';
 import { sizeWords } from '../stack/words';
 
 const fields = {

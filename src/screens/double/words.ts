@@ -24,6 +24,8 @@ const figures: Readonly<Record<string, string>> = {
   like: 'may come out of',
   bad: 'bad places',
   at: 'where',
+  size: 'thickness',
+  open: 'no width of its own',
   tape: 'marks to the nearest',
   over: 'over, for final cuts',
   overStick: 'over on a stick',
@@ -110,11 +112,20 @@ const nouns: Readonly<Record<string, string>> = {
   widths: 'A joint',
 };
 
+/** Things of a list whose ids are no numbers. */
+const eachNames: Readonly<Record<string, string>> = {
+  reading: 'a reading',
+  place: 'a place of a run',
+  badplace: 'a bad place',
+};
+
 /** What lies between a thing and its figure: `runs/r2` is groove run 2, `columns/c1` column 1. */
 function within(steps: readonly string[]): readonly string[] {
   const [table, id, ...rest] = steps;
   if (table === undefined || id === undefined) return [];
   const no = /\d+$/.exec(id)?.[0];
+  const each = eachNames[table];
+  if (each !== undefined) return [each, ...within(rest)];
   const names: Readonly<Record<string, string>> = {
     runs: 'groove run',
     wides: 'wide groove',
@@ -125,6 +136,7 @@ function within(steps: readonly string[]): readonly string[] {
     columns: 'column',
     pieces: 'piece',
     spoils: 'making',
+    bay: 'bay',
   };
   return [[names[table] ?? table, no].filter(Boolean).join(' '), ...within(rest)];
 }

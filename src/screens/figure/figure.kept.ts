@@ -2,6 +2,10 @@ import * as v from 'valibot';
 import { type Expr, ops } from '../../length/expr';
 import type { Json } from '../../store/entry';
 import { emptyFigure, type FigureState, mostLines, undoDepth } from './figure.model';
+import type { Line } from './lines';
+
+/** Pages side by side may each have filled a strip. */
+const mostStored = 4 * mostLines;
 
 const text = v.pipe(v.string(), v.maxLength(4000));
 const some = v.exactOptional;
@@ -30,14 +34,15 @@ const keys = v.object({
   line: some(text),
   done: v.boolean(),
 });
-const lines = v.pipe(v.array(v.object({ id: text, name: text, text })), v.maxLength(mostLines));
+const line = v.object({ id: text, name: text, text });
+const lines = v.pipe(v.array(line), v.maxLength(mostStored));
 const sums = v.record(v.string(), text);
 const made = v.pipe(v.number(), v.integer(), v.minValue(0));
 const before = v.object({
   keys,
   current: text,
   made,
-  lines: some(lines),
+  strip: some(v.object({ drop: v.array(text), put: v.array(v.object({ line, at: v.number() })) })),
   from: some(text),
   sums: some(sums),
   typed: some(text),
@@ -46,6 +51,7 @@ const figure = v.object({
   keys,
   lines,
   made,
+  tag: some(v.pipe(v.string(), v.regex(/^[a-z]{0,8}$/))),
   current: text,
   from: text,
   sums,
@@ -54,18 +60,68 @@ const figure = v.object({
   undo: v.pipe(v.array(before), v.maxLength(undoDepth)),
 });
 
-/** States this page made itself: they need no second look. */
-const ours = new WeakSet<object>();
+/** Figure as it is kept: `figure` is the half sum and all that is this page's own, `strip/…` each a line of the strip. */
+export type FigureRows = Readonly<Record<string, Json>>;
 
-/** Figure as kept, every part of it looked at; anything else starts empty. */
-export function readFigure(kept: Json | undefined): FigureState {
-  if (typeof kept === 'object' && kept !== null && ours.has(kept)) return kept as unknown as FigureState;
-  if (!v.is(figure, kept)) return emptyFigure;
-  ours.add(kept);
-  return kept;
+const stripKey = 'strip/';
+const kept = v.object({ name: text, text, at: v.number() });
+type KeptLine = v.InferOutput<typeof kept>;
+
+/** What rows came to: they never change in place. */
+const known = new WeakMap<FigureRows, FigureState>();
+
+/** Figure as kept, every part of it looked at; what does not read is left out. */
+export function readFigure(rows: FigureRows): FigureState {
+  const before = known.get(rows);
+  if (before) return before;
+  const own = ownOf(rows.figure);
+  const state = { ...own, lines: linesOf(own.lines, rows) };
+  known.set(rows, state);
+  return state;
 }
 
-export function asJson(state: FigureState): Json {
-  ours.add(state);
-  return state as unknown as Json;
+function ownOf(half: Json | undefined): FigureState {
+  if (!v.is(figure, half)) return emptyFigure;
+  // undo as it was once kept took whole strips back
+  return half.undo.some((step) => 'lines' in step) ? { ...half, undo: [] } : half;
 }
+
+/** Lines in the order they were put; once they were kept all together, with the half sum. */
+function linesOf(together: readonly Line[], rows: FigureRows): readonly Line[] {
+  const lines = new Map(together.map((one, at) => [one.id, { ...one, at }]));
+  for (const [id, one] of keptLines(rows)) lines.set(id, { id, ...one });
+  return [...lines.values()]
+    .sort((a, b) => a.at - b.at || (a.id < b.id ? -1 : 1))
+    .map(({ id, name, text }) => ({ id, name, text }));
+}
+
+const keptLines = (rows: FigureRows): ReadonlyMap<string, KeptLine> =>
+  new Map(
+    Object.entries(rows).flatMap(([key, one]) =>
+      key.startsWith(stripKey) && v.is(kept, one) ? [[key.slice(stripKey.length), one] as const] : [],
+    ),
+  );
+
+/**
+ * What is to be kept for Figure to stand like this: the lines that differ, each by itself, then the half sum. What another
+ * page has put on the strip meanwhile is not touched.
+ */
+export function figureChanges(rows: FigureRows, state: FigureState): FigureRows {
+  const before = keptLines(rows);
+  const shown = readFigure(rows).lines;
+  const changes: Record<string, Json> = {};
+  for (const { id } of shown) if (!state.lines.some((one) => one.id === id)) changes[stripKey + id] = null;
+  let last = 0;
+  for (const [k, { id, name, text }] of state.lines.entries()) {
+    const was = before.get(id);
+    const following = state.lines.slice(k + 1).flatMap((one) => before.get(one.id)?.at ?? []);
+    const next = Math.min(...following);
+    const at = was && was.at > last ? was.at : next > last && next < Infinity ? (last + next) / 2 : last + 1;
+    last = at;
+    if (was?.at !== at || was.name !== name || was.text !== text) changes[stripKey + id] = { name, text, at };
+  }
+  return { ...changes, figure: { ...state, lines: [] } as unknown as Json };
+}
+
+/** Figure in one, as a copy of everything carries it. */
+export const figureWhole = (rows: FigureRows): Json => readFigure(rows) as unknown as Json;

@@ -8,12 +8,21 @@ import { readLength } from '../../length/read';
 import type { Tape } from '../../length/tape';
 import { builtOn, type Line, lineValue, sumOfLengths } from './lines';
 
+/**
+ * What takes one change of the strip back: lines it added, and lines as they were with their places. Lines another page
+ * has added since stay.
+ */
+type StripBack = {
+  readonly drop: readonly string[];
+  readonly put: readonly { readonly line: Line; readonly at: number }[];
+};
+
 /** What undo goes back to. Beside the keys, only what was changed is kept. */
 export type Before = {
   readonly keys: Keypad;
   readonly current: string;
   readonly made: number;
-  readonly lines?: readonly Line[];
+  readonly strip?: StripBack;
   readonly from?: string;
   readonly sums?: Readonly<Record<string, string>>;
   readonly typed?: string;
@@ -25,6 +34,8 @@ export type FigureState = {
   readonly lines: readonly Line[];
   /** Lines made on this strip so far: no id is used twice. */
   readonly made: number;
+  /** Set apart from those of other pages by this in their ids. */
+  readonly tag?: string;
   /** The line on the keys, the one just finished or the one being changed; empty when there is none. */
   readonly current: string;
   /** What answers are also measured back from: a length as text, or `#` and a line; empty when nothing. */
@@ -64,12 +75,28 @@ function remember(state: FigureState, next: FigureState): FigureState {
     keys: state.keys,
     current: state.current,
     made: state.made,
-    ...(state.lines === next.lines ? {} : { lines: state.lines }),
+    ...(state.lines === next.lines ? {} : { strip: backTo(state.lines, next.lines) }),
     ...(state.from === next.from ? {} : { from: state.from }),
     ...(state.sums === next.sums ? {} : { sums: state.sums }),
     ...(state.typed === next.typed ? {} : { typed: state.typed }),
   };
   return { ...next, undo: [...state.undo, before].slice(-undoDepth) };
+}
+
+function backTo(before: readonly Line[], after: readonly Line[]): StripBack {
+  return {
+    drop: after.filter(({ id }) => !before.some((line) => line.id === id)).map(({ id }) => id),
+    put: before.flatMap((line, at) => (after.includes(line) ? [] : [{ line, at }])),
+  };
+}
+
+function takenBack(lines: readonly Line[], { drop, put }: StripBack): readonly Line[] {
+  const found = lines.filter(({ id }) => !drop.includes(id));
+  for (const { line, at } of put) {
+    const k = found.findIndex(({ id }) => id === line.id);
+    found.splice(k < 0 ? at : k, k < 0 ? 0 : 1, line);
+  }
+  return found;
 }
 
 export function undoFigure(state: FigureState): FigureState {
@@ -80,7 +107,7 @@ export function undoFigure(state: FigureState): FigureState {
     keys: before.keys,
     current: before.current,
     made: before.made,
-    lines: before.lines ?? state.lines,
+    lines: before.strip ? takenBack(state.lines, before.strip) : state.lines,
     from: before.from ?? state.from,
     sums: before.sums ?? state.sums,
     typed: before.typed ?? state.typed,
@@ -132,7 +159,7 @@ function written(before: FigureState, state: FigureState, text: string, name = '
   }
   const added = withLine(state, { name, text });
   return added
-    ? { state: remember(before, { ...added, current: `${added.made}` }) }
+    ? { state: remember(before, { ...added, current: lastMade(added) }) }
     : { state: before, refused: 'strip-full' };
 }
 
@@ -142,8 +169,11 @@ function withLine(
 ): FigureState | undefined {
   if (state.lines.length >= mostLines) return undefined;
   const made = state.made + 1;
-  return { ...state, made, lines: [...state.lines, { id: `${made}`, ...line }] };
+  return { ...state, made, lines: [...state.lines, { id: lastMade({ ...state, made }), ...line }] };
 }
+
+/** Id of the line made last; no other page makes the same. */
+const lastMade = ({ tag = '', made }: FigureState): string => `${tag}${made}`;
 
 const onKeys = (state: FigureState, expr: Expr): FigureState => ({
   ...state,
@@ -186,7 +216,7 @@ export function useFigure(state: FigureState, name: string, value: Length, tape:
   const there = state.lines.find((line) => line.name === name && line.text === text);
   const lined = there ? state : withLine(state, { name, text });
   if (!lined) return { state, refused: 'strip-full' };
-  const next = pressKey(lined, { key: 'line', id: there?.id ?? `${lined.made}` }, tape);
+  const next = pressKey(lined, { key: 'line', id: there?.id ?? lastMade(lined) }, tape);
   return next.refused ? { ...next, state } : { state: remember(state, { ...next.state, undo: state.undo }) };
 }
 
@@ -212,7 +242,7 @@ export function dropLine(state: FigureState, id: string): FigureState {
 }
 
 export const newStrip = (state: FigureState): FigureState =>
-  remember(state, { ...state, keys: blank, current: '', lines: [], made: 0 });
+  remember(state, { ...state, keys: blank, current: '', lines: [] });
 
 /** The strip totalled: one more line, built on all the others that are lengths. */
 export function addTheLot(state: FigureState): Pressed {

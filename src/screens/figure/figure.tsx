@@ -6,7 +6,7 @@ import type { Bench } from '../bench';
 import { sheetsOf } from '../stock/sheets';
 import type { Desk } from './desk';
 import { Docks, type Open } from './docks';
-import { asJson, readFigure } from './figure.kept';
+import { figureChanges, readFigure } from './figure.kept';
 import { type FigureState, type Pressed, pressKey, takeReading, undoFigure } from './figure.model';
 import { refusedText } from './figure.words';
 import { Pad, typedKey } from './pad';
@@ -15,13 +15,20 @@ import { Strip } from './strip';
 import { type Sum, SumPage } from './sums';
 import { Typed } from './typed';
 
+/** Sets the lines this page makes apart from those of other pages. */
+const pageTag = Array.from(
+  crypto.getRandomValues(new Uint8Array(4)),
+  (byte) => 'abcdefghijklmnop'[byte % 16],
+).join('');
+
 /** The calculator. Its state is kept at each key, so it is there again after a sleep, a call or a kill. */
 export function FigureScreen({ bench }: { readonly bench: Bench }) {
   const [page, setPage] = useState<'keys' | 'strip' | Sum>('keys');
   const [why, setWhy] = useState<string>();
   const set = (next: FigureState) => {
     setWhy(undefined);
-    bench.keepFigure(asJson(next));
+    const rows = bench.figure.value;
+    bench.keepFigure(figureChanges(rows, { ...next, tag: pageTag }));
   };
   const take = ({ state: next, refused }: Pressed) => (refused ? setWhy(refusedText(refused)) : set(next));
   const desk = { state: readFigure(bench.figure.value), bench, set, take };

@@ -1,5 +1,6 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { Dock } from '../../ui/dock';
+import { draftPlace, drafts, noteDraft } from '../../ui/drafts';
 import { type FigureState, nameLine } from './figure.model';
 
 type NameDockProps = {
@@ -11,11 +12,23 @@ type NameDockProps = {
 
 const usual = ['Opening', 'Inside width', 'Side', 'Shelf', 'One bay', 'Reveal'];
 
-/** A name for a line of the strip: typed, or one of the usual. */
+/** A name for a line of the strip: typed, or one of the usual. However it is left, what was typed is kept. */
 export function NameDock({ state, id, set, onClose }: NameDockProps) {
-  const [name, setName] = useState(state.lines.find((l) => l.id === id)?.name ?? '');
+  const place = useRef(draftPlace(`Name ${id}`)).current;
+  const now = state.lines.find((l) => l.id === id)?.name ?? '';
+  const [name, setName] = useState(drafts.peek()[place]?.text ?? now);
+  const given = useRef(false);
+  const keep = (text: string) => {
+    if (given.current) return;
+    given.current = true;
+    noteDraft(place, '', '');
+    if (text.trim() !== now) set(nameLine(state, id, text.trim().slice(0, 60)));
+  };
+  const leaving = useRef(() => keep(name));
+  leaving.current = () => keep(name);
+  useEffect(() => () => leaving.current(), []);
   const done = (text: string) => {
-    set(nameLine(state, id, text.trim().slice(0, 60)));
+    keep(text);
     onClose();
   };
   return (
@@ -32,7 +45,10 @@ export function NameDock({ state, id, set, onClose }: NameDockProps) {
           aria-label="Name"
           value={name}
           maxLength={60}
-          onInput={(event) => setName(event.currentTarget.value)}
+          onInput={(event) => {
+            setName(event.currentTarget.value);
+            noteDraft(place, 'Name of a line', event.currentTarget.value);
+          }}
         />
         <div class="chips usual">
           {usual.map((word) => (

@@ -1,5 +1,6 @@
 import { assertNever } from '../../length/result';
 import type { HandedError } from '../../store/handover/handed';
+import type { CameBy } from '../bench';
 
 /** Why a file, or what came by codes, is not taken. */
 export function fileText(error: HandedError): string {
@@ -26,5 +27,19 @@ export function fileText(error: HandedError): string {
       return `These changes follow ${error.entries} earlier ${error.entries === 1 ? 'entry' : 'entries'} that never reached this phone. On the other phone, hand over the whole job.`;
     default:
       return assertNever(error);
+  }
+}
+
+/** What is said above a file that was not chosen in the app. */
+export function cameText(by: CameBy): string | undefined {
+  switch (by) {
+    case 'chosen':
+      return undefined;
+    case 'opened':
+      return 'This file was opened with Knifeline, not chosen here.';
+    case 'shared':
+      return 'Another app shared this. Take it in only if you sent it here yourself.';
+    default:
+      return assertNever(by);
   }
 }

@@ -10,7 +10,11 @@ export function HomeScreen({ bench }: { readonly bench: Bench }) {
   return (
     <>
       <h2 class="sec">On the home screen</h2>
-      {at === 'iphone-browser' ? <OnIphone /> : <p>It opens like any app, and works with no signal.</p>}
+      {at === 'iphone-browser' ? (
+        <OnIphone />
+      ) : (
+        <p>It opens like any app{bench.servedHere.value ? ', and works with no signal' : ''}.</p>
+      )}
       {home.canPut() && !asked && (
         <button
           type="button"

@@ -4,7 +4,7 @@ import { fold } from '../../store/log';
 import { Bar } from '../../ui/bar';
 import type { Bench, Offered } from '../bench';
 import { counted } from '../counted';
-import { fileText } from './file-words';
+import { cameText, fileText } from './file-words';
 import { backupText, LookAll } from './import-all';
 
 /** A job file looked at before anything of it is taken: nothing is overwritten unseen. */
@@ -12,6 +12,7 @@ export function ImportScreen({ bench }: { readonly bench: Bench }) {
   const one = bench.offered.value;
   const all = bench.copies.value?.offered.value;
   const offered = one ?? all;
+  const came = offered && cameText(bench.cameBy.value);
   const leave = () => {
     bench.letGo();
     bench.go({ at: 'job' });
@@ -41,6 +42,7 @@ export function ImportScreen({ bench }: { readonly bench: Bench }) {
             before any of it is taken.
           </p>
         )}
+        {came && <p>{came}</p>}
         {one && 'code' in one && <Refused why={fileText(one)} />}
         {all && 'code' in all && <Refused why={backupText(all)} />}
         {one && 'file' in one && <Look offered={one} bench={bench} />}

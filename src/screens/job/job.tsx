@@ -7,7 +7,7 @@ import { ChoiceDock } from '../../ui/dock';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { TextDock } from '../marks/ask';
+import type { TextDock as Typing } from '../marks/ask-dock';
 import { BoardList, layOutBoard } from '../marks/boards-screen';
 import { rowsOf, viewOf } from '../marks/view';
 import { callGroove, setWords } from '../marks/words';
@@ -18,10 +18,16 @@ import { useFinished } from './copy-line';
 import { Kept, KeptLine } from './kept';
 import { CaseList, NextSetup, newCaseIn } from './work';
 
+type JobProps = {
+  readonly bench: Bench;
+  /** What a name is typed in: it comes with the second file. */
+  readonly TextDock: typeof Typing | undefined;
+};
+
 /** The job in hand: the next thing to do with its figure, stock as measured, boards. Before any job: four things to tap. */
-export function JobScreen({ bench }: { readonly bench: Bench }) {
+export function JobScreen({ bench, TextDock }: JobProps) {
   const job = bench.job.value;
-  return job ? <Standing bench={bench} job={job} /> : <First bench={bench} />;
+  return job ? <Standing {...{ bench, job, TextDock }} /> : <First bench={bench} />;
 }
 
 function First({ bench }: { readonly bench: Bench }) {
@@ -67,7 +73,7 @@ function First({ bench }: { readonly bench: Bench }) {
 
 type Open = 'name' | 'place' | 'tape' | undefined;
 
-function Standing({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
+function Standing({ bench, job, TextDock }: JobProps & { readonly job: Job }) {
   const [open, setOpen] = useState<Open>();
   const dark = document.documentElement.dataset.theme === 'blued';
   return (
@@ -151,7 +157,7 @@ function Standing({ bench, job }: { readonly bench: Bench; readonly job: Job }) 
           onClose={() => setOpen(undefined)}
         />
       )}
-      {(open === 'name' || open === 'place') && (
+      {TextDock && (open === 'name' || open === 'place') && (
         <TextDock
           title={open === 'name' ? 'Name of the job' : 'Where it goes'}
           now={job[open]}

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { Bar, BarButton } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { TextDock } from '../marks/ask';
+import { TextDock } from '../marks/ask-dock';
 import { CopyOut } from './copy-out';
 
 /** All jobs on this phone, and the deleted ones that can still come back. */
@@ -57,7 +57,7 @@ export function JobsScreen({ bench }: { readonly bench: Bench }) {
             <div class="sechead">
               <h2 class="sec">Deleted</h2>
             </div>
-            <p class="pad-x note">They come back for 30 days.</p>
+            <p class="pad-x note">They come back for 30 days at least.</p>
             <ul>
               {deleted.map((line) => (
                 <li key={line.id} class="sect">

@@ -9,8 +9,8 @@ import { CopyLine } from './copy-line';
 export const KeptLine = ({ bench }: { readonly bench: Bench }) => (
   <p class="kept">
     <Icon name="phone" />
-    Kept on this phone{bench.keptIn.value === 'both' ? ', in two copies' : ', in a single copy'}. Works with
-    no signal.
+    Kept on this phone{bench.keptIn.value === 'both' ? ', in two copies' : ', in a single copy'}.
+    {bench.servedHere.value && ' Works with no signal.'}
   </p>
 );
 

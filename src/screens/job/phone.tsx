@@ -97,6 +97,9 @@ export function PhoneScreen({ bench }: { readonly bench: Bench }) {
         <p class="note">
           The typeface is Encode Sans, under the SIL Open Font License: fonts-OFL.txt beside this page.
         </p>
+        <a class="btn" href="./notices.txt">
+          Licences of the libraries used
+        </a>
       </main>
     </>
   );

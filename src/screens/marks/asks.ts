@@ -1,14 +1,11 @@
-import { editBoard, editPart, editRun, editWide } from '../../store/edits';
+import type { Length } from '../../length/length';
+import { editBoard, editPlace, editRun, editWide } from '../../store/edits';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
 import type { Ask } from './ask';
-import { machineNames } from './words';
-
-/** How a board is cut is its own even where its layout comes from a case: kept with the part. */
-const editHow = (board: Board, patch: Parameters<typeof editPart>[1]) =>
-  board.id.includes('~') ? editPart(board.id, patch) : editBoard(board.id, patch);
+import { editHow } from './machine-ask';
 
 type LengthOf<T> = {
-  [K in keyof T]-?: NonNullable<T[K]> extends import('../../length/length').Length ? K : never;
+  [K in keyof T]-?: NonNullable<T[K]> extends Length ? K : never;
 }[keyof T];
 
 /** A length of the board as a blank. */
@@ -58,6 +55,34 @@ export const runSpacing = (board: Board, run: Run): Ask => ({
     { value: 'given', label: 'places given', hint: 'each one where you say' },
   ],
   save: (spacing) => editRun(board.id, run.id, { spacing: spacing as Run['spacing'] }),
+});
+
+type RunOf = { readonly board: Board; readonly run: Run };
+
+/** The id a place of a run is kept by. */
+export const placeId = (run: Run, k: number): string => run.ids?.[k] ?? `${k + 1}`;
+
+/** A place taken away leaves a gap, so that the others keep their numbers and ticks. */
+const placed =
+  ({ board, run }: RunOf, id: string) =>
+  (value: Length | undefined) =>
+    editPlace({ board: board.id, run: run.id }, id, value ? { at: value } : { gone: true });
+
+export const runPlace = (of: RunOf, k: number, at: Length): Ask => ({
+  as: 'length',
+  title: `Where no. ${k + 1} goes`,
+  now: at,
+  signed: true,
+  save: placed(of, placeId(of.run, k)),
+});
+
+/** @param id one nobody has yet: two hands that add a place add two */
+export const nextPlace = (of: RunOf, id: string): Ask => ({
+  as: 'length',
+  title: 'Where the next one goes',
+  now: undefined,
+  signed: true,
+  save: (value) => (value ? placed(of, id)(value) : []),
 });
 
 export const runPoint = (board: Board, run: Run): Ask => ({
@@ -150,14 +175,6 @@ export const boardEnd = (board: Board): Ask => ({
   now: board.end,
   choices: ends,
   save: (end) => editBoard(board.id, { end }),
-});
-
-export const boardMachine = (board: Board): Ask => ({
-  as: 'choice',
-  title: 'What they are cut on',
-  now: board.machine,
-  choices: Object.entries(machineNames).map(([value, { label, hint }]) => ({ value, label, hint })),
-  save: (machine) => editHow(board, { machine: machine as Board['machine'] }),
 });
 
 export const boardAgainst = (board: Board): Ask => ({

@@ -24,6 +24,7 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { useLength } from '../stays';
 import { webText } from './fit-words';
 import type { View } from './view';
 import { callGroove, droppedText, warningText } from './words';
@@ -96,7 +97,7 @@ function EndForEnd({ view }: { readonly view: View }) {
 /** What stepping would cost beside absolute marks, shown before the choice; the tape's own error; the pitch as found. */
 function Stepping({ view, bench }: { readonly view: View; readonly bench: Bench }) {
   const [open, setOpen] = useState<'step' | 'found'>();
-  const [found, setFound] = useState<Length>();
+  const [found, setFound] = useLength(`found ${view.board.id}`);
   const facts = view.layout.facts.find((f) => f.pitch && f.nears.length > 2);
   const marks = view.marks.filter((m) => m.groove.run === facts?.run);
   const last = marks[marks.length - 1];
@@ -221,7 +222,7 @@ function Pair({ view }: { readonly view: View }) {
 /** Fence pencil marks belong to one stack: how far they all move for another. */
 function Rebuilt({ view }: { readonly view: View }) {
   const [open, setOpen] = useState(false);
-  const [next, setNext] = useState<Length>();
+  const [next, setNext] = useLength(`next stack ${view.board.id}`);
   const { board } = view;
   const now = board.cutter ?? view.marks[0]?.groove.width;
   if (!now) return null;

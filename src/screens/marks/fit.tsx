@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { inches, type Length } from '../../length/length';
+import { inches } from '../../length/length';
 import { writeDecimal, writeLength } from '../../length/write';
 import { editRun } from '../../store/edits';
 import { clearances, type Fit, fitFrom } from '../../trade/grooves/fit';
@@ -9,6 +9,7 @@ import { ChoiceDock } from '../../ui/dock';
 import { KeySheet } from '../../ui/key-sheet';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { useLength, useLengths, useStays } from '../stays';
 import { sheetsOf } from '../stock/sheets';
 import { fitErrorText } from './fit-words';
 import { NoBoard } from './no-board';
@@ -22,7 +23,9 @@ const kinds = [
 ] as const;
 
 type Kind = (typeof kinds)[number]['value'];
-type Open = 'sheet' | 'kind' | 'reading' | 'other' | undefined;
+/** Stands among the ids of sheets for readings given on this screen. */
+const here = '-';
+type Open = 'sheet' | 'kind' | 'other' | number | undefined;
 
 /** Groove width from a sheet as measured: the thickest reading and a clearance. */
 export function FitScreen({
@@ -38,10 +41,18 @@ export function FitScreen({
   const board = job?.boards.find((b) => b.id === id);
   const run = board?.runs.find((r) => r.id === groove);
   const sheets = sheetsOf(job);
-  const [sheet, setSheet] = useState<string | undefined>(sheets[0]?.id);
-  const [own, setOwn] = useState<readonly Length[]>([]);
-  const [kind, setKind] = useState<Kind>('glued');
-  const [other, setOther] = useState<Length>();
+  const [sheet, setSheet] = useStays(
+    `fit sheet ${groove}`,
+    [here, ...sheets.map((s) => s.id)],
+    sheets[0]?.id ?? here,
+  );
+  const [own, setOwn] = useLengths(`fit readings ${groove}`);
+  const [kind, setKind] = useStays<Kind>(
+    `fit kind ${groove}`,
+    kinds.map(({ value }) => value),
+    'glued',
+  );
+  const [other, setOther] = useLength(`fit clearance ${groove}`);
   const [open, setOpen] = useState<Open>();
   if (!job || !board || !run) return <NoBoard bench={bench} />;
   const readings = job.stock.find((s) => s.id === sheet)?.readings ?? own;
@@ -57,16 +68,20 @@ export function FitScreen({
           <Blank label="Which sheet" choice open={open === 'sheet'} onTap={() => setOpen('sheet')}>
             {sheets.find((s) => s.id === sheet)?.name ?? 'readings here'}
           </Blank>
-          {sheet === undefined && (
+          {sheet === here && (
             <>
               {' '}
               reading{' '}
-              {own.map((reading, k) => (
-                <span key={k} class="dec reading-given">
-                  {writeDecimal(reading)}{' '}
-                </span>
+              {[...own, undefined].map((reading, k) => (
+                <Blank
+                  key={k}
+                  label={reading ? `Reading ${k + 1}` : 'Another reading'}
+                  open={open === k}
+                  onTap={() => setOpen(k)}
+                >
+                  {reading && writeDecimal(reading)}
+                </Blank>
               ))}
-              <Blank label="Another reading" open={open === 'reading'} onTap={() => setOpen('reading')} />
             </>
           )}
           . They are{' '}
@@ -101,11 +116,11 @@ export function FitScreen({
           title="Which sheet"
           choices={[
             ...sheets.map((s) => ({ value: s.id, label: s.name, hint: s.says })),
-            { value: '', label: 'readings given here' },
+            { value: here, label: 'readings given here' },
           ]}
-          chosen={sheet ?? ''}
+          chosen={sheet}
           onChoose={(value: string) => {
-            setSheet(value || undefined);
+            setSheet(value);
             setOpen(undefined);
           }}
           onClose={() => setOpen(undefined)}
@@ -124,17 +139,26 @@ export function FitScreen({
           onClose={() => setOpen(undefined)}
         />
       )}
-      {(open === 'reading' || open === 'other') && (
+      {open === 'other' && (
         <KeySheet
-          key={open}
-          title={open === 'reading' ? `Reading ${own.length + 1}` : 'Clearance over the thickest'}
+          title="Clearance over the thickest"
           tape="1/64"
           fill="length"
-          now={open === 'other' ? clearance : undefined}
-          onLength={(value) => {
-            if (open === 'other') setOther(value);
-            else if (value) setOwn([...own, value]);
-          }}
+          now={clearance}
+          onLength={setOther}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+      {typeof open === 'number' && (
+        <KeySheet
+          key={open}
+          title={own[open] ? `Reading ${open + 1}` : 'Another reading'}
+          tape="1/64"
+          fill="length"
+          now={own[open]}
+          onLength={(value) =>
+            setOwn([...own.slice(0, open), ...(value ? [value] : []), ...own.slice(open + 1)])
+          }
           onClose={() => setOpen(undefined)}
         />
       )}

@@ -1,11 +1,11 @@
-import type { Length } from '../../length/length';
-import { editRun, editWide } from '../../store/edits';
+import { editPlace, editRun, editWide } from '../../store/edits';
 import type { Change } from '../../store/entry';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
 import type { Bench } from '../bench';
 import { wordFor } from '../counted';
 import { type Ask, AskBlank } from './ask';
 import * as asks from './asks';
+import { boardMachine } from './machine-ask';
 
 type Open = (ask: Ask) => void;
 /** What a sentence stands on: its board, the blank that is open, and what can be done. */
@@ -83,11 +83,7 @@ export function RunSentence(part: RunPart) {
   );
 }
 
-/** The places with one changed; taken away it leaves a gap, so that the others keep their numbers and ticks. */
-const placed = (run: Run, k: number, value: Length | undefined) =>
-  run.at.map((at, j) => (j === k ? value : at));
-
-function Spaced({ board, run, open, onOpen, act }: RunPart) {
+function Spaced({ board, run, open, onOpen, act, bench }: RunPart) {
   const lastPlace = run.at.reduce((last, at, k) => (at ? k : last), -1);
   const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
   const length = (field: 'first' | 'pitch' | 'endRoom' | 'span' | 'part', title: string) =>
@@ -133,31 +129,15 @@ function Spaced({ board, run, open, onOpen, act }: RunPart) {
             (at, k) =>
               at && (
                 <AskBlank
-                  key={k}
-                  ask={{
-                    as: 'length',
-                    title: `Where no. ${k + 1} goes`,
-                    now: at,
-                    signed: true,
-                    save: (value) => editRun(board.id, run.id, { at: placed(run, k, value) }),
-                  }}
+                  key={asks.placeId(run, k)}
+                  ask={asks.runPlace({ board, run }, k, at)}
                   open={open}
                   onOpen={onOpen}
                 />
               ),
           )}
-          <AskBlank
-            ask={{
-              as: 'length',
-              title: 'Where the next one goes',
-              now: undefined,
-              signed: true,
-              save: (value) => (value ? editRun(board.id, run.id, { at: [...run.at, value] }) : []),
-            }}
-            open={open}
-            onOpen={onOpen}
-          />
-          .{stopped}
+          <AskBlank ask={asks.nextPlace({ board, run }, bench.newId())} open={open} onOpen={onOpen} />.
+          {stopped}
           {lastPlace >= 0 && (
             <button
               type="button"
@@ -165,7 +145,7 @@ function Spaced({ board, run, open, onOpen, act }: RunPart) {
               onClick={() =>
                 act(
                   `No. ${lastPlace + 1} taken away`,
-                  editRun(board.id, run.id, { at: placed(run, lastPlace, undefined) }),
+                  editPlace({ board: board.id, run: run.id }, asks.placeId(run, lastPlace), { gone: true }),
                 )
               }
             >
@@ -214,7 +194,7 @@ export function MachineSentence({ board, open, onOpen }: Part) {
   const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
   return (
     <section class="fillin run" aria-label="Machine">
-      Cut them on the {blank(asks.boardMachine(board))}
+      Cut them on the {blank(boardMachine(board))}
       <MachineMore board={board} blank={blank} />
     </section>
   );

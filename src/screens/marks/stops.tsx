@@ -3,14 +3,14 @@ import { isZero } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import { jointCut, tickOf } from '../../store/edits';
+import { ChoiceDock } from '../../ui/dock';
 import { Icon } from '../../ui/icon';
 import { Inline, Mixed, Remainder } from '../../ui/mixed';
 import { TickBox } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { grooveCaution } from '../cautions/groove-words';
 import { CautionLine } from '../cautions/line';
-import { type Ask, AskDock } from './ask';
-import { boardMachine } from './asks';
+import { boardMachine } from './machine-ask';
 import { type Row, rowsOf, type View } from './view';
 import { machineNames, measuresText, passText, settingProblemText, settingWarningText } from './words';
 
@@ -18,15 +18,16 @@ type StopListProps = { readonly view: View; readonly bench: Bench; readonly stil
 
 /** The same board as machine settings, in order of working, at arm size. */
 export function StopList({ view, bench, still }: StopListProps) {
-  const [ask, setAsk] = useState<Ask>();
+  const [open, setOpen] = useState(false);
   const { board, settings, tape } = view;
+  const ask = boardMachine(board);
   const rows = rowsOf(view, bench.folded.value.ticks);
   const now = rows.findIndex((r) => !r.done);
   const first = settings.settings[0];
   const missing = settings.problems.some((p) => p.code === 'shop-figure-missing');
   return (
     <>
-      <button type="button" class="machrow" onClick={() => setAsk(boardMachine(board))}>
+      <button type="button" class="machrow" onClick={() => setOpen(true)}>
         <svg class="mach" viewBox="0 0 52 44" aria-hidden="true">
           <rect class="k-ink" x="2" y="8" width="48" height="34" rx="2" stroke-width="2.5" />
           <rect class="f-ink" x="2" y="8" width="48" height="6" />
@@ -69,12 +70,16 @@ export function StopList({ view, bench, still }: StopListProps) {
           </li>
         ))}
       </ol>
-      {ask && (
-        <AskDock
-          ask={ask}
-          tape={tape}
-          onSave={(changes) => void bench.act(ask.title, changes)}
-          onClose={() => setAsk(undefined)}
+      {open && (
+        <ChoiceDock
+          title={ask.title}
+          choices={ask.choices}
+          chosen={ask.now}
+          onChoose={(machine: string) => {
+            void bench.act(ask.title, ask.save(machine));
+            setOpen(false);
+          }}
+          onClose={() => setOpen(false)}
         />
       )}
     </>

@@ -8,6 +8,7 @@ import { Blank } from '../../ui/blank';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { useLength } from '../stays';
 import { trayErrorText } from './fit-words';
 import { NoBoard } from './no-board';
 import { viewOf } from './view';
@@ -22,7 +23,13 @@ const titles: Record<Name, string> = {
 
 /** A loose tray for the grooves of a board: its width, and what still sits in the groove when all goes one way. */
 export function TrayScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
-  const [given, setGiven] = useState<Partial<Record<Name, Length>>>({ slack: inches(3n, 64n) });
+  const stays = {
+    opening: useLength(`tray opening ${id}`),
+    slack: useLength(`tray slack ${id}`, inches(3n, 64n)),
+    bow: useLength(`tray bow ${id}`),
+    part: useLength(`tray thick ${id}`),
+  };
+  const given = { opening: stays.opening[0], slack: stays.slack[0], bow: stays.bow[0], part: stays.part[0] };
   const [open, setOpen] = useState<Name>();
   const job = bench.job.value;
   const board = job?.boards.find((b) => b.id === id);
@@ -79,10 +86,7 @@ export function TrayScreen({ bench, id }: { readonly bench: Bench; readonly id: 
           tape={job.tape}
           fill="length"
           now={given[open]}
-          onLength={(value) => {
-            const { [open]: _, ...rest } = given;
-            setGiven(value ? { ...rest, [open]: value } : rest);
-          }}
+          onLength={stays[open][1]}
           onClose={() => setOpen(undefined)}
         />
       )}

@@ -1,5 +1,5 @@
 import type { Length } from '../../length/length';
-import { editStock } from '../../store/edits';
+import { editBadPlace, editStock } from '../../store/edits';
 import type { Job, Stock } from '../../store/job';
 import { type Grain, usualSheets } from '../../trade/sheets/stock';
 import type { Ask } from '../marks/ask';
@@ -71,21 +71,19 @@ export const stockLike = (stock: Stock, job: Job): Ask => ({
   save: (like) => editStock(stock.id, { like: like || undefined }),
 });
 
-export const editBad = (stock: Stock, bad: readonly Length[]) =>
-  editStock(stock.id, { bad: bad.length > 0 ? bad : undefined });
-
-/** Where a bad place of a stick begins (even) or ends (odd). */
-export const badPlace = (stock: Stock, k: number): Ask => {
-  const bad = stock.bad ?? [];
+/** Where a bad place of a stick begins or ends, off its squared end. A new one has an id nobody has yet. */
+export const badPlace = (stock: Stock, id: string, end: 'from' | 'to'): Ask => {
+  const k = stock.badPlaces.findIndex((bad) => bad.id === id);
+  const now = stock.badPlaces[k];
+  const no = k < 0 ? stock.badPlaces.length + 1 : k + 1;
   return {
     as: 'length',
     title:
-      k % 2 === 0
-        ? `Bad place ${k / 2 + 1} begins, off the squared end`
-        : `Bad place ${(k + 1) / 2} ends, off the same end`,
-    now: bad[k],
-    save: (value) =>
-      editBad(stock, value ? [...bad.slice(0, k), value, ...bad.slice(k + 1)] : bad.slice(0, k)),
+      end === 'from'
+        ? `Bad place ${no} begins, off the squared end`
+        : `Bad place ${no} ends, off the same end`,
+    now: now?.[end],
+    save: (value) => editBadPlace(stock.id, id, { from: now?.from, [end]: value }),
   };
 };
 

@@ -1,4 +1,4 @@
-import { editStock } from '../../store/edits';
+import { editBadPlace, editStock } from '../../store/edits';
 import type { Stock } from '../../store/job';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
@@ -40,37 +40,27 @@ export function StockSlip(props: SlipProps) {
 
 /** One stick with a bad place is two shorter ones: it is listed apart from the sound ones. */
 function BadPlaces({ bench, stock, open, onOpen }: SlipProps) {
-  const bad = stock.bad ?? [];
-  const pairs = bad.flatMap((_, k) => (k % 2 === 0 ? [k] : []));
+  const blank = (id: string, end: 'from' | 'to') => (
+    <AskBlank ask={asks.badPlace(stock, id, end)} open={open} onOpen={onOpen} />
+  );
   return (
     <section class="pad-x facts" aria-label="Bad places">
-      {pairs.map((k) => (
-        <p key={k} class="fillin bare">
-          Bad from <AskBlank ask={asks.badPlace(stock, k)} open={open} onOpen={onOpen} /> to{' '}
-          <AskBlank ask={asks.badPlace(stock, k + 1)} open={open} onOpen={onOpen} /> off its squared end{' '}
+      {stock.badPlaces.map(({ id }) => (
+        <p key={id} class="fillin bare">
+          Bad from {blank(id, 'from')} to {blank(id, 'to')} off its squared end{' '}
           <button
             type="button"
             class="chip"
-            onClick={() =>
-              void bench.act(
-                'Sound after all',
-                asks.editBad(
-                  stock,
-                  bad.filter((_, j) => j !== k && j !== k + 1),
-                ),
-              )
-            }
+            onClick={() => void bench.act('Sound after all', editBadPlace(stock.id, id, { gone: true }))}
           >
             Sound after all
           </button>
         </p>
       ))}
-      {bad.length % 2 === 0 && (
-        <button type="button" class="btn quiet" onClick={() => void badPlace(bench, stock, onOpen)}>
-          <Icon name="plus" />{' '}
-          {stock.noMore && stock.like ? 'A bad place in this stick' : 'A stick with a bad place'}
-        </button>
-      )}
+      <button type="button" class="btn quiet" onClick={() => void badPlace(bench, stock, onOpen)}>
+        <Icon name="plus" />{' '}
+        {stock.noMore && stock.like ? 'A bad place in this stick' : 'A stick with a bad place'}
+      </button>
     </section>
   );
 }
@@ -78,7 +68,7 @@ function BadPlaces({ bench, stock, open, onOpen }: SlipProps) {
 /** A stick with a bad place is a stock of its own, like the rest; a further place is of that stick. */
 async function badPlace(bench: Bench, stock: Stock, onOpen: (ask: Ask) => void): Promise<void> {
   if (stock.noMore && stock.like) {
-    onOpen(asks.badPlace(stock, (stock.bad ?? []).length));
+    onOpen(asks.badPlace(stock, bench.newId(), 'from'));
     return;
   }
   const id = bench.newId();

@@ -45,7 +45,9 @@ export type Breakdown = {
 
 /** A stock as the layout sees it; what is not said is the usual. */
 export function sheetStock(stock: Stock): SheetStock {
-  const bad = stock.bad ?? [];
+  const long = stock.long ?? usualSheets.long;
+  // one whose end is not said yet runs to the end of the stick
+  const bad = stock.badPlaces.flatMap(({ from = zero, to = long }) => [from, to]);
   // a stick with a bad place is that one stick
   const one = stock.kind === 'stick' && bad.length > 0;
   return {
@@ -53,7 +55,7 @@ export function sheetStock(stock: Stock): SheetStock {
     name: stock.name || 'Sheet',
     kind: stock.kind,
     thickness: stuffOf(stock)[0]?.thickness,
-    long: stock.long ?? usualSheets.long,
+    long,
     wide: stock.wide ?? (stock.kind === 'stick' ? usualSheets.stickWide : usualSheets.wide),
     trim: stock.trim ?? usualSheets.trim,
     grain: stock.grain ?? 'long',

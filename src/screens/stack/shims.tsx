@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { inches, type Length } from '../../length/length';
+import { inches } from '../../length/length';
 import { writeDecimal, writeLength } from '../../length/write';
 import { lapPair } from '../../trade/joints/laps';
 import { pileFor } from '../../trade/stacks/pile';
@@ -10,7 +10,7 @@ import type { Bench } from '../bench';
 import { Caution } from '../cautions/caution';
 import { leave } from '../leave';
 import { listsOf } from '../shop-lists';
-import { useStays } from '../stays';
+import { useLength } from '../stays';
 import { ShimDrawer } from './shim-drawer';
 import { pileErrorText } from './words';
 
@@ -20,9 +20,9 @@ const tolerance = inches(20n, 1000n);
 /** Two small sums of the bench: a pile of shims for a gap, and a half-lap put right. */
 export function ShimsScreen({ bench }: { readonly bench: Bench }) {
   const [open, setOpen] = useState<'gap' | 'thick' | 'deep'>();
-  const [gap, setGap] = useStays<Length | undefined>('shims gap', undefined);
-  const [thick, setThick] = useStays<Length | undefined>('lap thick', undefined);
-  const [deep, setDeep] = useStays<Length | undefined>('lap deep', undefined);
+  const [gap, setGap] = useLength('shims gap');
+  const [thick, setThick] = useLength('lap thick');
+  const [deep, setDeep] = useLength('lap deep');
   const pile = gap && pileFor(gap, listsOf(bench).shims, tolerance);
   const lap = thick && deep && lapPair(thick, deep);
   const rows = { gap: [gap, setGap], thick: [thick, setThick], deep: [deep, setDeep] } as const;

@@ -16,7 +16,7 @@ import { Caution } from '../cautions/caution';
 import { buildWords } from '../cuts/words';
 import { leave } from '../leave';
 import { keepLists, listsOf } from '../shop-lists';
-import { useStays } from '../stays';
+import { useLength, useStays } from '../stays';
 import { UndoButton } from '../undo-button';
 import { AskSet } from './ask-set';
 import { askSet, correctionText, errorWords, pieceWords, sizeWords, stackErrorText } from './words';
@@ -179,10 +179,14 @@ const cuts: readonly { readonly value: TestCut; readonly label: string }[] = [
 /** Reads X, wants Y: how much, and which way. */
 function Test({ bench, build, want, set, height }: RecipeProps & { readonly height: Length | undefined }) {
   const own = `${bench.job.value?.id} ${build}`;
-  const [cut, setCut] = useStays<TestCut>(`test cut ${own}`, 'stack');
+  const [cut, setCut] = useStays<TestCut>(
+    `test cut ${own}`,
+    cuts.map(({ value }) => value),
+    'stack',
+  );
   const [open, setOpen] = useState<'got' | 'want'>();
-  const [given, setGiven] = useStays<Length | undefined>(`test cut measures ${own}`, undefined);
-  const [other, setOther] = useStays<Length | undefined>(`test cut wanted ${own}`, undefined);
+  const [given, setGiven] = useLength(`test cut measures ${own}`);
+  const [other, setOther] = useLength(`test cut wanted ${own}`);
   const wanted = other ?? (cut === 'depth' ? (height ?? want) : want);
   const got = given;
   const found = got && correct(cut, { want: wanted, got });

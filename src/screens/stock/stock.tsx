@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import { less, longest } from '../../length/length';
 import { writeDecimal, writeLength } from '../../length/write';
-import { editStock } from '../../store/edits';
+import { editReading, editStock } from '../../store/edits';
+import type { Stock } from '../../store/job';
 import { leastSpreadToWarn } from '../../trade/grooves/fit';
 import { Bar, BarButton, Segment } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
@@ -9,7 +10,8 @@ import { KeySheet } from '../../ui/key-sheet';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { Caution } from '../cautions/caution';
-import { type Ask, AskDock, TextDock } from '../marks/ask';
+import type { Ask } from '../marks/ask';
+import { AskDock, TextDock } from '../marks/ask-dock';
 import { isBegun } from '../sheets/progress';
 import { StockSlip } from '../sheets/stock-slip';
 import { UndoButton } from '../undo-button';
@@ -19,7 +21,7 @@ import { sheetOf } from './sheets';
 
 /** A sheet as measured: a set of readings, not one number. */
 export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
-  const [open, setOpen] = useState<'name' | 'planned' | number | Ask>();
+  const [open, setOpen] = useState<'name' | 'planned' | Reading | Ask>();
   const job = bench.job.value;
   const stock = job?.stock.find((s) => s.id === id);
   const leave = () => bench.go({ at: 'job' });
@@ -28,7 +30,8 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
   }
   const [sheet] = sheetOf(stock);
   const begun = job.sheets.some((s) => s.stock === id && isBegun(s, bench.folded.value));
-  const readings = stock.readings;
+  const { readings, readingIds } = stock;
+  const next = (): Reading => ({ id: bench.newId(), no: readings.length + 1 });
   return (
     <>
       <Bar title={stock.name || 'Sheet'} sub="by calipers" leave={{ label: 'Job', onTap: leave }}>
@@ -42,8 +45,12 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
         <Caution bench={bench} code="old-finish" />
         <ol class="readings">
           {readings.map((reading, k) => (
-            <li key={k}>
-              <button type="button" class="nextset" onClick={() => setOpen(k)}>
+            <li key={readingIds[k]}>
+              <button
+                type="button"
+                class="nextset"
+                onClick={() => setOpen({ id: readingIds[k] ?? '', no: k + 1 })}
+              >
                 <b class="grow">Reading {k + 1}</b>
                 <span class="dec reading-big">{writeDecimal(reading)}</span>
               </button>
@@ -54,7 +61,7 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
           <button
             type="button"
             class={readings.length < 4 ? 'btn main full' : 'btn full'}
-            onClick={() => setOpen(readings.length)}
+            onClick={() => setOpen(next())}
           >
             <Icon name="measure" />
             {readings.length === 0 ? 'First reading' : 'Another reading'}
@@ -88,7 +95,12 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
           />
         </div>
         <StockSlip
-          {...{ bench, stock, open: typeof open === 'object' ? open : undefined, onOpen: setOpen }}
+          {...{
+            bench,
+            stock,
+            open: typeof open === 'object' && 'as' in open ? open : undefined,
+            onOpen: setOpen,
+          }}
         />
         <InUse bench={bench} stock={stock} onPlanned={() => setOpen('planned')} />
         <Offcuts bench={bench} stock={stock} />
@@ -127,7 +139,7 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
           onClose={() => setOpen(undefined)}
         />
       )}
-      {typeof open === 'object' && (
+      {typeof open === 'object' && 'as' in open && (
         <AskDock
           key={open.title}
           ask={open}
@@ -136,28 +148,40 @@ export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id:
           onClose={() => setOpen(undefined)}
         />
       )}
-      {typeof open === 'number' && (
-        <KeySheet
-          key={open}
-          title={`Reading ${open + 1}`}
-          tape="1/64"
-          fill="length"
-          now={readings[open]}
-          onLength={(value) => {
-            const rest = [...readings];
-            if (value) rest.splice(open, 1, value);
-            else rest.splice(open, 1);
-            void bench.act(`Reading ${open + 1}`, [
-              ...editStock(id, { readings: rest }),
-              // the first reading of a sheet nothing was planned for changes nothing: it is taken up at once
-              ...(value && !stock.used && !stock.planned
-                ? editStock(id, { used: longest(value, ...rest) })
-                : []),
-            ]);
-          }}
-          onClose={() => setOpen(undefined)}
-        />
+      {typeof open === 'object' && 'no' in open && (
+        <ReadingSheet key={open.id} {...{ bench, stock }} reading={open} onClose={() => setOpen(undefined)} />
       )}
     </>
+  );
+}
+
+/** A reading is kept by an id of its own: what is added or changed beside it is not touched. */
+type Reading = { readonly id: string; readonly no: number };
+
+type ReadingProps = {
+  readonly bench: Bench;
+  readonly stock: Stock;
+  readonly reading: Reading;
+  readonly onClose: () => void;
+};
+
+function ReadingSheet({ bench, stock, reading: { id, no }, onClose }: ReadingProps) {
+  return (
+    <KeySheet
+      title={`Reading ${no}`}
+      tape="1/64"
+      fill="length"
+      now={stock.readings[stock.readingIds.indexOf(id)]}
+      onLength={(size) =>
+        void bench.act(`Reading ${no}`, [
+          ...editReading(stock.id, id, size ? { size } : { gone: true }),
+          // the first reading of a sheet nothing was planned for changes nothing: it is taken up at once
+          ...(size && !stock.used && !stock.planned
+            ? editStock(stock.id, { used: longest(size, ...stock.readings) })
+            : []),
+        ])
+      }
+      onClose={onClose}
+    />
   );
 }

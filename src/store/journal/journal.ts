@@ -6,8 +6,6 @@ export type Summary = {
   readonly sum: Sum;
   readonly settings: Values;
   readonly shop: Values;
-  /** Damaged lines found when it was opened. */
-  readonly bad: number;
 };
 
 /**

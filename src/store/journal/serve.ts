@@ -21,5 +21,5 @@ export async function serve(
   if (what === 'rows') return { rows: rowsOf(kept) };
   const { log, settings, shop } = kept;
   const sum = sumOf(log.keys());
-  return { summary: { sum, settings, shop, bad: found.bad } };
+  return { summary: { sum, settings, shop } };
 }

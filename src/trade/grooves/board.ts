@@ -39,6 +39,8 @@ export type Run = {
   readonly part?: Length | undefined;
   /** `given`: positions from the datum; one taken away leaves a gap, and its number is not given again. */
   readonly at: readonly (Length | undefined)[];
+  /** `given`: the id of each place, by which it is ticked; its number where none is said. */
+  readonly ids?: readonly string[];
   /** Stopped this far short of the front edge; through when not said. */
   readonly stopped?: Length | undefined;
 };

@@ -22,6 +22,8 @@ export type RunFacts = {
   readonly nears: readonly Length[];
   /** `given`: the number of each, where one taken away has left a gap. */
   readonly numbers?: readonly number[];
+  /** `given`: the id of each, by which it is ticked. */
+  readonly ids?: readonly string[];
   readonly problems: readonly Problem[];
   /** Centre to centre. */
   readonly pitch?: Length;
@@ -160,11 +162,14 @@ function byOpenings(run: Run, board: Board): RunFacts {
 
 /** Places as listed; a gap is passed over and its number never given again, so no tick moves to another groove. */
 function byPlaces(run: Run): RunFacts {
-  const there = run.at.flatMap((at, k) => (at ? [{ at, number: k + 1 }] : []));
+  const there = run.at.flatMap((at, k) =>
+    at ? [{ at, number: k + 1, id: run.ids?.[k] ?? `${k + 1}` }] : [],
+  );
   return {
     run: run.id,
     nears: there.map(({ at }) => nearFrom(at, run.width ?? zero, run.point)),
     numbers: there.map(({ number }) => number),
+    ids: there.map(({ id }) => id),
     problems: [],
   };
 }
@@ -173,7 +178,7 @@ function byPlaces(run: Run): RunFacts {
 export function groovesOf(run: Run, facts: RunFacts, datum: Length): readonly Groove[] {
   const number = (k: number): number => facts.numbers?.[k] ?? k + 1;
   return facts.nears.map((near, k) => ({
-    id: `${run.id}~${number(k)}`,
+    id: `${run.id}~${facts.ids?.[k] ?? number(k)}`,
     no: `${number(k)}`,
     run: run.id,
     face: run.face,

@@ -1,4 +1,5 @@
 import type { Folder } from '../../../src/store/journal/files';
+import { standingIn } from '../../../src/store/journal/lines';
 
 /** Files in memory whose k-th call may fail, or be cut off after some bytes as a killed phone cuts it off. */
 export type MemoryFolder = Folder & {
@@ -26,9 +27,10 @@ export function memoryFolder(): MemoryFolder {
     append: async (name, bytes) => {
       const cut = folder.fail?.();
       const now = files.get(name) ?? new Uint8Array();
-      const torn = now.length > 0 && now[now.length - 1] !== 10;
-      const all = torn ? joined(new Uint8Array([10]), bytes) : bytes;
-      files.set(name, joined(now, all.subarray(0, cut ?? all.length)));
+      const stands = now.subarray(0, standingIn(now));
+      const ended = stands.length === 0 || stands[stands.length - 1] === 10;
+      const all = ended ? bytes : joined(new Uint8Array([10]), bytes);
+      files.set(name, joined(stands, all.subarray(0, cut ?? all.length)));
       if (cut !== undefined) throw new Error('killed');
     },
     write: async (name, bytes) => {

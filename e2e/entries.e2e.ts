@@ -1,0 +1,332 @@
+import { createHash } from 'node:crypto';
+import { expect, type Locator, type Page, test } from '@playwright/test';
+import { choose, goBy, keys, openSample, pastBounce, typed } from './app';
+import { keptLines } from './kept';
+import { noRoom, roomAgain, slowStorage, storageTakes } from './poor-storage';
+
+test.describe.configure({ mode: 'parallel' });
+
+/** Everything that is kept, but where the user is and what is half done. */
+const kept = (page: Page): Promise<string> =>
+  page.evaluate(async () => {
+    const db = await new Promise<IDBDatabase>((resolve) => {
+      const open = indexedDB.open('knifeline');
+      open.onsuccess = () => resolve(open.result);
+    });
+    const all = (store: string) =>
+      new Promise<unknown>((resolve) => {
+        const tx = db.transaction(store).objectStore(store);
+        const found: [unknown, unknown][] = [];
+        tx.openCursor().onsuccess = (event) => {
+          const cursor = (event.target as IDBRequest<IDBCursorWithValue | null>).result;
+          if (!cursor) return resolve(found);
+          if (!/^(here|saw|draft|at\/settings\/(here|saw|draft))/.test(`${cursor.key}`))
+            found.push([cursor.key, cursor.value]);
+          cursor.continue();
+        };
+      });
+    const text = JSON.stringify(await Promise.all(['log', 'settings', 'shop'].map(all)));
+    db.close();
+    return text;
+  });
+
+/** What is kept of half done blanks. */
+const draftsKept = (page: Page): Promise<string> =>
+  page.evaluate(async () => {
+    const db = await new Promise<IDBDatabase>((resolve) => {
+      const open = indexedDB.open('knifeline');
+      open.onsuccess = () => resolve(open.result);
+    });
+    const all = await new Promise<unknown>((resolve) => {
+      const range = IDBKeyRange.bound('draft/', 'draft/\uffff');
+      const found = db.transaction('settings').objectStore('settings').getAll(range);
+      found.onsuccess = () => resolve(found.result);
+    });
+    db.close();
+    return JSON.stringify(all);
+  });
+
+/** Comes to a page of the app from another, so that there is one to go back to. */
+async function arrive(page: Page, form: string): Promise<void> {
+  await page.goto('about:blank');
+  await page.goto('./#/boards');
+  await expect(page.locator('.sect').first()).toBeVisible();
+  await page.evaluate((at) => location.assign(`#/${at}`), form);
+}
+
+/** Back on the page, with no panel open, wherever the last step has led. */
+async function again(page: Page, form: string): Promise<void> {
+  if (await page.getByRole('dialog').count()) await page.keyboard.press('Escape');
+  await page.evaluate((at) => location.assign(`#/${at}`), form);
+  await expect(page.getByRole('dialog')).toHaveCount(0);
+}
+
+/** The same, short: what failed is read in the trace. */
+const sizeOf = async (page: Page): Promise<string> =>
+  createHash('sha256')
+    .update(await kept(page))
+    .digest('hex');
+
+const readings = (page: Page) => page.locator('.readings .reading-big');
+const another = (page: Page) => page.getByRole('button', { name: /^(First|Another) reading$/ });
+/** Nothing is on its way to storage. */
+const settled = (page: Page) => expect(page.locator('.saving-line')).toHaveCount(0, { timeout: 60_000 });
+
+for (const wait of [0, 300, 700, 1500, 4000]) {
+  test(`readings taken one after the other are all kept, storage answering in ${wait} ms`, async ({
+    page,
+  }) => {
+    test.setTimeout(180_000);
+    await slowStorage(page);
+    await openSample(page);
+    await page.goto('./#/stock/sheetb');
+    await storageTakes(page, wait);
+    const all = ['.718', '.721', '.724', '.719'].slice(0, wait > 3000 ? 2 : 4);
+    for (const one of all) {
+      await another(page).click();
+      await typed(page, one);
+      await pastBounce(page); // the same control again is a touch of its own
+    }
+    await expect(readings(page)).toHaveText(all.map((one) => new RegExp(`0${one.replace('.', '\\.')}`)));
+    await settled(page);
+    await storageTakes(page, 0);
+    await page.reload();
+    await expect(readings(page)).toHaveText(all.map((one) => new RegExp(`0${one.replace('.', '\\.')}`)));
+  });
+}
+
+test('places given one after the other are all kept, storage slow', async ({ page }) => {
+  await slowStorage(page);
+  await openSample(page);
+  await page.goto('./#/change/shellcase');
+  await choose(page, /^How they are spaced/, 'places given');
+  await storageTakes(page, 700);
+  for (const place of ['4', '8', '12']) {
+    await page.getByRole('button', { name: /^Where the next one goes/ }).click();
+    await typed(page, place);
+    await pastBounce(page);
+  }
+  for (const place of ['4', '8', '12'])
+    await expect(
+      page.getByRole('button', { name: new RegExp(`^Where no\\. \\d+ goes: ${place}\\b`) }),
+    ).toBeVisible();
+  await settled(page);
+});
+
+/** How a panel is left. Each gives back how to come to the page again. */
+const ways: readonly {
+  readonly name: string;
+  readonly leave: (page: Page, blank: Locator) => Promise<void>;
+}[] = [
+  {
+    name: 'the next blank tapped',
+    leave: async (page) => {
+      const other = page.locator('main .blank[aria-expanded="false"]').first();
+      if (await other.count()) await other.click();
+      else await page.keyboard.press('Escape');
+    },
+  },
+  {
+    name: 'closed',
+    leave: (page) => page.getByRole('dialog').getByRole('button', { name: 'Close' }).click(),
+  },
+  { name: 'Escape', leave: (page) => page.keyboard.press('Escape') },
+  { name: 'another page', leave: (page) => page.evaluate(() => void location.assign('#/boards')) },
+  { name: 'back', leave: (page) => page.goBack().then(() => undefined) },
+  { name: 'Done', leave: (page) => page.getByRole('dialog').getByRole('button', { name: 'Done' }).click() },
+  {
+    name: 'the page opened again, then Done',
+    leave: async (page, blank) => {
+      await expect.poll(() => draftsKept(page)).toContain('7');
+      await page.reload();
+      await blank.click();
+      await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
+    },
+  },
+];
+
+const forms = [
+  'change/shellcase',
+  'case/case',
+  'bank/drawers',
+  'opening/drawers',
+  'boxes/drawers',
+  'contents/drawers',
+  'stock/sheetb',
+  'stock/maple',
+  'built/case',
+  'shop',
+  'setup/rip~r35d2~wtrue0edge',
+] as const;
+
+for (const [k, form] of forms.entries()) {
+  test(`every blank of ${form}, left in any way, keeps what was keyed`, async ({ page }) => {
+    test.setTimeout(300_000);
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await openSample(page);
+    await arrive(page, form);
+    const blanks = page.locator('main .blank:not(.choice), main button.nextset, main .place-chip');
+    await blanks.first().waitFor();
+    let tried = 0;
+    for (let at = 0; at < (await blanks.count()); at += 1) {
+      const blank = blanks.nth(at);
+      await blank.click();
+      const dock = page.getByRole('dialog');
+      const seven = dock.getByRole('button', { name: '7', exact: true });
+      await goBy(page, 60);
+      if ((await seven.count()) === 0) {
+        await again(page, form);
+        await blanks.first().waitFor();
+        continue;
+      }
+      const title = (await dock.getAttribute('aria-label')) ?? '';
+      const way = ways[(tried + k) % ways.length];
+      if (!way) throw new Error('no way');
+      const before = await sizeOf(page);
+      await seven.click();
+      await way.leave(page, blank);
+      await expect
+        .poll(() => sizeOf(page), { message: `${form}: ${title}, ${way.name}: kept` })
+        .not.toBe(before);
+      tried += 1;
+      await again(page, form);
+      await blanks.first().waitFor();
+    }
+    expect(tried, 'blanks that take a figure').toBeGreaterThan(0);
+  });
+}
+
+test('what does not read stays in its blank, marked, and is there after the page ends; put right, it is taken', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.goto('./#/case/case');
+  const width = page.getByRole('button', { name: /^How wide/ }).first();
+  await width.click();
+  const dock = page.getByRole('dialog');
+  await dock.getByLabel('or typed').fill('29 11/');
+  await dock.getByRole('button', { name: 'Done' }).click();
+  await expect(dock).toBeVisible(); // the big Done does not drop it
+  await dock.getByRole('button', { name: 'Close' }).click();
+  await expect(width).toContainText('29 11/');
+  await expect(width).toContainText('not a length yet');
+  await expect(page.getByRole('status').filter({ hasText: 'Not taken yet: “29 11/”' })).toBeVisible();
+  await page.goto('about:blank');
+  await page.goto('./#/case/case');
+  await expect(width).toContainText('29 11/');
+  await width.click();
+  await dock.getByLabel('or typed').fill('39 11/32');
+  await dock.getByRole('button', { name: 'Done' }).click();
+  await expect(dock).toBeHidden();
+  await expect(width).toContainText('39 and 11/32');
+  await expect(page.getByText('Not taken yet')).toBeHidden();
+});
+
+test('a name half typed is kept when its panel is closed, and is there again after a kill', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.goto('./#/stock/sheetb');
+  await page.getByRole('button', { name: 'Name', exact: true }).click();
+  await page.getByRole('textbox', { name: 'Name of the sheet' }).fill('Shell drawers');
+  await page.keyboard.press('Escape');
+  await expect(page.getByText('Shell drawers').first()).toBeVisible();
+  await pastBounce(page);
+  await page.getByRole('button', { name: 'Name', exact: true }).click();
+  await page.getByRole('textbox', { name: 'Name of the sheet' }).fill('Shell drawers, lot two');
+  await expect.poll(() => draftsKept(page)).toContain('lot two');
+  await page.goto('about:blank');
+  await page.goto('./#/stock/sheetb');
+  await page.getByRole('button', { name: 'Name', exact: true }).click();
+  await expect(page.getByRole('textbox', { name: 'Name of the sheet' })).toHaveValue(
+    'Shell drawers, lot two',
+  );
+});
+
+test('Next goes from blank to blank that is empty, and each is kept', async ({ page }) => {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Lay out a board' }).click();
+  const dock = page.getByRole('dialog');
+  if (await dock.count()) await page.keyboard.press('Escape');
+  await page.locator('main .blank.empty:not(.choice)').first().click();
+  const titles: string[] = [];
+  for (let k = 0; k < 3; k += 1) {
+    titles.push((await dock.getAttribute('aria-label')) ?? '');
+    await dock.getByRole('button', { name: '7', exact: true }).click();
+    await dock.getByRole('button', { name: 'Next' }).click();
+    await expect(dock).toBeVisible();
+    await expect(dock).not.toHaveAttribute('aria-label', titles[k] ?? '');
+  }
+  expect(new Set(titles).size).toBe(3);
+  for (const title of titles)
+    await expect(page.locator('main').getByRole('button', { name: title }).first()).toContainText('7');
+});
+
+test('two pages that each take a reading of one sheet keep both, and nothing stands double', async ({
+  page,
+  context,
+}) => {
+  await openSample(page);
+  await page.goto('./#/stock/sheetb');
+  const other = await context.newPage();
+  await other.goto('./#/stock/sheetb');
+  await expect(another(other)).toBeVisible();
+  await another(page).click();
+  await another(other).click();
+  await typed(other, '.721');
+  await page.bringToFront();
+  await typed(page, '.718');
+  for (const one of [page, other]) await expect(readings(one)).toHaveCount(2);
+  await page.goto('./#/');
+  await expect(page.getByText('double')).toBeHidden();
+});
+
+test('two pages on one strip: a key in one wipes no line of the other', async ({ page, context }) => {
+  await page.goto('./#/figure');
+  const other = await context.newPage();
+  await other.goto('./#/figure');
+  await expect(other.locator('.pad')).toBeVisible();
+  await page.bringToFront();
+  for (const digit of ['1', '2', '3']) await keys(page, [digit, 'equals']);
+  await keptLines(page, ['1', '2', '3']);
+  await other.bringToFront();
+  await keys(other, ['4']);
+  await keys(other, ['equals']);
+  await keptLines(other, ['1', '2', '3', '4']);
+  await page.bringToFront();
+  await page.reload();
+  await page.getByRole('button', { name: 'Strip' }).click();
+  await expect(page.locator('.rl')).toHaveCount(4);
+});
+
+test('everything refused is named and waits, in order; with room again all of it is kept', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.goto('./#/stock/sheetb');
+  await noRoom(page);
+  for (const one of ['.718', '.721']) {
+    await another(page).click();
+    await typed(page, one);
+    await settled(page);
+    await pastBounce(page);
+  }
+  await expect(readings(page)).toHaveCount(0); // nothing shows as kept that is not
+  await page.evaluate(() => void location.assign('#/shop'));
+  const kerf = page.getByRole('button', { name: /kerf/i }).first();
+  const was = await kerf.textContent();
+  await kerf.click();
+  await typed(page, '3/32');
+  await settled(page);
+  await expect(kerf).toHaveText(was ?? '');
+  const line = page.getByRole('alert');
+  await expect(line).toContainText(/Not saved: Reading 1; Reading 1; .*kerf/i);
+  await roomAgain(page);
+  await goBy(page, 500);
+  await line.getByRole('button', { name: 'Try again' }).click();
+  await expect(line).toBeHidden();
+  await expect(kerf).toContainText('3/32');
+  await page.goto('./#/stock/sheetb');
+  await page.reload();
+  await expect(readings(page)).toHaveCount(2);
+});

@@ -1,0 +1,131 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { asInches, asNumber, type Length } from '../../length/length';
+import type { Tape } from '../../length/tape';
+import type { Change } from '../../store/entry';
+import { ChoiceDock, Dock } from '../../ui/dock';
+import { draftPlace, drafts, noteDraft } from '../../ui/drafts';
+import { KeySheet } from '../../ui/key-sheet';
+import type { Ask } from './ask';
+
+type AskDockProps = {
+  readonly ask: Ask;
+  readonly tape: Tape;
+  /** Thicknesses the stock reads at, to tap. */
+  readonly sheets?: readonly { readonly name: string; readonly thickness: Length }[];
+  readonly onSave: (changes: readonly Change[]) => void;
+  /** While it is being keyed. */
+  readonly onTry?: (changes: readonly Change[] | undefined) => void;
+  readonly onClose: () => void;
+};
+
+/** What docks below when a blank is tapped. */
+export function AskDock({ ask, tape, sheets = [], onSave, onTry = () => undefined, onClose }: AskDockProps) {
+  switch (ask.as) {
+    case 'length':
+      return (
+        <KeySheet
+          title={ask.title}
+          tape={tape}
+          fill="length"
+          now={ask.now}
+          signed={ask.signed}
+          sheets={sheets}
+          onLength={(value) => onSave(ask.save(value))}
+          onTry={(value) => onTry(ask.save(typeof value === 'number' ? undefined : value))}
+          onClose={onClose}
+        />
+      );
+    case 'amount':
+      return (
+        <KeySheet
+          title={ask.title}
+          tape="1/64"
+          fill="amount"
+          now={ask.now && asInches(ask.now)}
+          onLength={(value) => onSave(ask.save(value && asNumber(value)))}
+          onTry={(value) => onTry(ask.save(value && typeof value !== 'number' ? asNumber(value) : undefined))}
+          onClose={onClose}
+        />
+      );
+    case 'count':
+      return (
+        <KeySheet
+          title={ask.title}
+          tape={tape}
+          fill="count"
+          nowCount={ask.now}
+          onCount={(value) => onSave(ask.save(value))}
+          onTry={(value) => onTry(ask.save(typeof value === 'number' ? value : undefined))}
+          onClose={onClose}
+        />
+      );
+    case 'choice':
+      return (
+        <ChoiceDock
+          title={ask.title}
+          choices={ask.choices}
+          chosen={ask.now}
+          onChoose={(value: string) => {
+            onSave(ask.save(value));
+            onClose();
+          }}
+          onClose={onClose}
+        />
+      );
+    case 'text':
+      return (
+        <TextDock
+          title={ask.title}
+          now={ask.now}
+          onDone={(text) => onSave(ask.save(text))}
+          onClose={onClose}
+        />
+      );
+  }
+}
+
+type TextDockProps = {
+  readonly title: string;
+  readonly now: string;
+  readonly most?: number;
+  readonly onDone: (text: string) => void;
+  readonly onClose: () => void;
+};
+
+/** A name or a note: however it is left, what was typed is kept; ended by force, it is there again. */
+export function TextDock({ title, now, most = 80, onDone, onClose }: TextDockProps) {
+  const place = useRef(draftPlace(title)).current;
+  const [text, setText] = useState(drafts.peek()[place]?.text ?? now);
+  const keep = () => {
+    noteDraft(place, title, '');
+    if (text.trim() !== now) onDone(text.trim());
+  };
+  const leaving = useRef(keep);
+  leaving.current = keep;
+  useEffect(() => () => leaving.current(), []);
+  return (
+    <Dock title={title} onClose={onClose}>
+      <form
+        class="body acts"
+        onSubmit={(event) => {
+          event.preventDefault();
+          onClose();
+        }}
+      >
+        <input
+          class="field-text"
+          aria-label={title}
+          value={text}
+          maxLength={most}
+          onInput={(event) => {
+            setText(event.currentTarget.value);
+            noteDraft(place, title, event.currentTarget.value);
+          }}
+        />
+        <button type="submit" class="btn main full">
+          Done
+        </button>
+      </form>
+    </Dock>
+  );
+}
