@@ -169,7 +169,7 @@ export function KeySheet(props: KeySheetProps) {
                 <Key key={word} label={wordFor(word, slot)} kind="word" {...key({ key: word })} />
               ))}
             {next && (
-              <button type="button" class="key op" onClick={goOn}>
+              <button type="button" class="key word" onClick={goOn}>
                 Next
               </button>
             )}
