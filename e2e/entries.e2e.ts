@@ -330,3 +330,21 @@ test('everything refused is named and waits, in order; with room again all of it
   await page.reload();
   await expect(readings(page)).toHaveCount(2);
 });
+
+test('a name of one long word breaks where the line ends, and an emoji at the limit goes whole', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.goto('./#/stock/sheetb');
+  await page.getByRole('button', { name: 'Name', exact: true }).click();
+  const field = page.getByRole('textbox', { name: 'Name of the sheet' });
+  await field.fill(`${'W'.repeat(77)}👨‍👩‍👧`);
+  await expect(field).toHaveValue('W'.repeat(77));
+  await page.keyboard.press('Enter');
+  for (const hash of ['stock/sheetb', 'sheets', 'parts', 'case/case', '']) {
+    await page.goto(`./#/${hash}`);
+    await expect(page.getByText('WWWW').first()).toBeAttached();
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(wide, hash).toBeLessThanOrEqual(0);
+  }
+});

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { cutTo } from '../../ui/cut-text';
 import { Dock } from '../../ui/dock';
 import { draftPlace, drafts, noteDraft } from '../../ui/drafts';
 import { type FigureState, nameLine } from './figure.model';
@@ -10,6 +11,7 @@ type NameDockProps = {
   readonly onClose: () => void;
 };
 
+const most = 60;
 const usual = ['Opening', 'Inside width', 'Side', 'Shelf', 'One bay', 'Reveal'];
 
 /** A name for a line of the strip: typed, or one of the usual. However it is left, what was typed is kept. */
@@ -22,7 +24,7 @@ export function NameDock({ state, id, set, onClose }: NameDockProps) {
     if (given.current) return;
     given.current = true;
     noteDraft(place, '', '');
-    if (text.trim() !== now) set(nameLine(state, id, text.trim().slice(0, 60)));
+    if (text.trim() !== now) set(nameLine(state, id, cutTo(text.trim(), most)));
   };
   const leaving = useRef(() => keep(name));
   leaving.current = () => keep(name);
@@ -44,10 +46,11 @@ export function NameDock({ state, id, set, onClose }: NameDockProps) {
           class="field-text"
           aria-label="Name"
           value={name}
-          maxLength={60}
           onInput={(event) => {
-            setName(event.currentTarget.value);
-            noteDraft(place, 'Name of a line', event.currentTarget.value);
+            const typed = cutTo(event.currentTarget.value, most);
+            if (typed !== event.currentTarget.value) event.currentTarget.value = typed;
+            setName(typed);
+            noteDraft(place, 'Name of a line', typed);
           }}
         />
         <div class="chips usual">

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { asInches, asNumber, type Length } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import type { Change } from '../../store/entry';
+import { cutTo } from '../../ui/cut-text';
 import { ChoiceDock, Dock } from '../../ui/dock';
 import { draftPlace, drafts, noteDraft } from '../../ui/drafts';
 import { KeySheet } from '../../ui/key-sheet';
@@ -116,10 +117,11 @@ export function TextDock({ title, now, most = 80, onDone, onClose }: TextDockPro
           class="field-text"
           aria-label={title}
           value={text}
-          maxLength={most}
           onInput={(event) => {
-            setText(event.currentTarget.value);
-            noteDraft(place, title, event.currentTarget.value);
+            const typed = cutTo(event.currentTarget.value, most);
+            if (typed !== event.currentTarget.value) event.currentTarget.value = typed;
+            setText(typed);
+            noteDraft(place, title, typed);
           }}
         />
         <button type="submit" class="btn main full">
