@@ -3,7 +3,7 @@ import { openSample, pastBounce, typed } from './app';
 import { noRoom, roomAgain, slowStorage, storageTakes } from './poor-storage';
 
 /** How many acts; a nightly run does 10,000. */
-const acts = Number(process.env.KNIFELINE_HANDS ?? 40);
+const acts = Number(process.env.KNIFELINE_HANDS ?? 30);
 const seed = Number(process.env.KNIFELINE_SEED ?? 1 + (Date.now() % 1_000_000));
 
 /** Numbers from 0 to under 1, the same for the same seed. */
@@ -144,6 +144,6 @@ test('an app that acknowledges what storage did not take is caught by the same h
       return seen % 3 === 0 ? (this.count() as IDBRequest<IDBValidKey>) : own.apply(this, args);
     };
   });
-  const { lost } = await hands(context, dice(7), 25);
+  const { lost } = await hands(context, dice(7), 16);
   expect(lost.length).toBeGreaterThan(0);
 });
