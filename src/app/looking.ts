@@ -1,25 +1,39 @@
 export { figuresFor } from './sample-figures';
 
 import type { Offered } from '../screens/bench';
+import { type TooMuch, tooMuchOf } from '../screens/plan';
 import type { Entry, Json } from '../store/entry';
 import { compareWith } from '../store/file';
 import { type HandedError, knownBy, readHanded, standing } from '../store/handover/handed';
 import { handedOf, type Known, together, withHanded } from '../store/handover/known';
+import { jobOf } from '../store/job';
+import { fold, merge } from '../store/log';
+import type { Shop } from '../trade/grooves/board';
 
-/** A job file, or changes to a job, looked at: all of it as one whole job, beside what is here. */
-export async function lookAt(
-  text: string,
-  logOf: (job: string) => Promise<readonly Entry[] | undefined>,
-): Promise<Offered | HandedError> {
+type Here = {
+  /** This phone's log of a job, where it has it. */
+  readonly logOf: (job: string) => Promise<readonly Entry[] | undefined>;
+  readonly shop: Shop;
+};
+
+/**
+ * A job file, or changes to a job, looked at: all of it as one whole job, beside what is here. What would be too much to be worked
+ * out, once it is taken in, is refused.
+ */
+export async function lookAt(text: string, { logOf, shop }: Here): Promise<Offered | HandedError | TooMuch> {
   const read = readHanded(text);
   if (!read.ok) return read.error;
-  const ours = await logOf(read.value.file.job);
+  const { job } = read.value.file;
+  const ours = await logOf(job);
   const whole = standing(read.value, ours);
   if (!whole.ok) return whole.error;
+  const { entries } = whole.value;
+  const tooMuch = tooMuchOf(jobOf(job, fold(ours ? merge(ours, entries) : entries).values), shop);
+  if (tooMuch) return tooMuch;
   return {
     file: whole.value,
     theirs: knownBy(read.value),
-    ...(ours ? { against: compareWith(ours, whole.value.entries) } : {}),
+    ...(ours ? { against: compareWith(ours, entries) } : {}),
   };
 }
 

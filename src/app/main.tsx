@@ -17,10 +17,11 @@ import sampleUrl from '../../demo-data/mineral-and-shell-cabinet.json?url';
 import type { OpenError } from '../store/db';
 import { openStore } from '../store/store';
 import { guardTouches } from '../ui/touch';
-import { App, bringLater, Refusal } from './app';
+import { App, bringLater } from './app';
 import { later } from './bring-later';
 import { openJournal } from './journal';
 import { goOffline } from './offline';
+import { besides, openingIn } from './opening';
 import { randomId } from './random';
 import { makeBench } from './state';
 
@@ -29,6 +30,8 @@ const root = document.getElementById('app');
 /** Opens what is kept on the phone, then shows the screen the user left. */
 async function start(at: HTMLElement): Promise<void> {
   guardTouches(document);
+  const { froze, stands } = openingIn(() => localStorage, Date.now());
+  document.addEventListener('visibilitychange', stands);
   const planning = import('./planning');
   const gone = signal(false);
   const journal = openJournal();
@@ -40,25 +43,20 @@ async function start(at: HTMLElement): Promise<void> {
       gone.value = true;
     },
   });
-  const refuse = async (code: OpenError['code']): Promise<void> => {
-    render(<Refusal code={code} />, at);
-    const { rescue, shareFile } = await import('./rescue');
-    const found = journal && (await rescue(journal));
-    if (!found) return;
-    const onShare = () => void shareFile('Knifeline', found.text);
-    render(<Refusal code={code} onShare={onShare} lost={found.lost} />, at);
-  };
+  const refuse = async (code: OpenError['code']) => (await import('./refusal')).refuse(at, code, journal);
   if (!store.ok) return refuse(store.error.code);
   gone.value = store.value.readOnly();
   const sample = async () => (await fetch(sampleUrl)).text();
-  const bench = await makeBench(store.value, { sample, planning, gone }).catch(() => undefined);
+  const bench = await makeBench(store.value, { sample, planning, gone, froze }).catch(() => undefined);
   if (!bench) return refuse('no-storage');
-  if (location.hash === '' && bench.settings.value.here)
-    history.replaceState(null, '', bench.settings.value.here);
+  const { left } = bench;
+  const here = left ? besides(left) : location.hash || bench.settings.value.here;
+  if (here) history.replaceState(null, '', here);
   bench.arrive();
   const rest = bringLater(); // from the phone's own copy; the first screen does not wait for it
   render(<App bench={bench} />, at);
   await rest;
+  setTimeout(stands); // what came with the rest is on the screen by then
   goOffline();
   void bench.evenOut();
   await later.peek()?.takeIncoming(bench);

@@ -1,7 +1,7 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { Bench, CameBy, Offered } from '../screens/bench';
 import type { Copies } from '../screens/copies';
-import type { Plan } from '../screens/plan';
+import type { Plan, TooMuch } from '../screens/plan';
 import { saveError } from '../store/db';
 import { doubledIn } from '../store/doubled';
 import { editJob } from '../store/edits';
@@ -35,10 +35,12 @@ export type Around = {
   readonly planning: Planning;
   /** A newer page has the database. */
   readonly gone: ReadonlySignal<boolean>;
+  /** The last start froze over the screen it opened: neither that nor its job is opened again by itself. */
+  readonly froze: boolean;
 };
 
 /** The bench over an open store: everything a screen reads or does, in one place. */
-export async function makeBench(store: Store, { sample, planning, gone }: Around): Promise<Bench> {
+export async function makeBench(store: Store, { sample, planning, gone, froze }: Around): Promise<Bench> {
   const [lines, aside] = await Promise.all([store.jobs(), store.aside()]);
   const looking = import('./looking'); // asked for now: a page never depends on a file a newer version cleared away
   const jobs = signal<readonly JobLine[]>(lines);
@@ -57,7 +59,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   later.subscribe((there) => {
     copies.value = there?.copiesOf({ store, acted, refresh });
   });
-  const offered = signal<Offered | HandedError | undefined>(undefined);
+  const offered = signal<Offered | HandedError | TooMuch | undefined>(undefined);
   const cameBy = signal<CameBy>('chosen');
   const job = computed<Job | undefined>(() => {
     decided.value;
@@ -140,9 +142,9 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     copies.value?.letGo();
     if (copies.value?.knows(text)) return copies.value.offer(text);
     const { lookAt } = await looking;
-    offered.value = await lookAt(text, async (id) =>
-      jobs.value.some((line) => line.id === id) ? (await store.load(id)).entries : undefined,
-    );
+    const logOf = async (id: string) =>
+      jobs.value.some((line) => line.id === id) ? (await store.load(id)).entries : undefined;
+    offered.value = await lookAt(text, { logOf, shop: shop.value });
   }
 
   /** Other hands wrote: jobs, figures and settings are looked at again, and a job is opened when none is in hand. */
@@ -209,7 +211,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   const alive = jobs.value.filter((line) => line.deleted === undefined);
   const last = alive.find((line) => line.id === settings.value.job) ?? alive[0];
   // a job that cannot be read leaves the others
-  if (last)
+  if (last && !froze)
     await load(last.id).catch((error: unknown) =>
       noteTrouble('The last job', saveError(error), () => load(last.id)),
     );
@@ -226,6 +228,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     .catch(() => undefined); // tried again at the next start
 
   return {
+    left: froze ? location.hash || settings.value.here || '#/' : undefined,
     route,
     job,
     plan,

@@ -13,7 +13,7 @@ import type { JobLine, KeptIn } from '../store/store';
 import type { Shop } from '../trade/grooves/board';
 import type { Copies } from './copies';
 import type { Home } from './home';
-import type { Plan } from './plan';
+import type { Plan, TooMuch } from './plan';
 import type { Route } from './routes';
 import type { LayingBench } from './sheets/laying';
 
@@ -33,6 +33,8 @@ export type UpdateHeld = 'at-the-saw' | 'entry-open' | 'not-secured';
 
 /** What every screen stands on: the job in hand, this phone's figures, and what can be done. App makes it. */
 export type Bench = {
+  /** The screen the last start froze over, as a hash route: left closed. */
+  readonly left: string | undefined;
   readonly route: ReadonlySignal<Route>;
   readonly job: ReadonlySignal<Job | undefined>;
   /** Everything worked out from the job: parts, operations, the order of setups. */
@@ -65,7 +67,7 @@ export type Bench = {
   readonly updateWaiting: ReadonlySignal<boolean>;
   /** The app is served from the phone: it works with no signal. */
   readonly servedHere: ReadonlySignal<boolean>;
-  readonly offered: ReadonlySignal<Offered | HandedError | undefined>;
+  readonly offered: ReadonlySignal<Offered | HandedError | TooMuch | undefined>;
   /** How what is offered came here. */
   readonly cameBy: ReadonlySignal<CameBy>;
 

@@ -8,6 +8,9 @@ import type { Part } from '../trade/carcass/part';
 import { partsOf, type Worked } from '../trade/carcass/parts';
 import type { CaseProblem } from '../trade/carcass/problems';
 import type { Shop } from '../trade/grooves/board';
+import { layOut } from '../trade/grooves/lay-out';
+import type { Problem } from '../trade/grooves/layout';
+import { leastOperations, mostOperations } from '../trade/setups/most';
 import type { Operation } from '../trade/setups/operation';
 import { operationsOf } from '../trade/setups/operations';
 import { type Order, type OrderError, orderSetups } from '../trade/setups/order';
@@ -21,7 +24,10 @@ export type Plan = {
   readonly worked: ReadonlyMap<string, Result<Worked, readonly CaseProblem[]>>;
   readonly banks: ReadonlyMap<string, BankPlan>;
   readonly parts: readonly Part[];
+  /** None where there are too many. */
   readonly operations: readonly Operation[];
+  /** So many operations, at least, are more than are worked out. */
+  readonly over?: number;
   readonly byId: ReadonlyMap<string, Operation>;
   readonly order: Result<Order, OrderError>;
 };
@@ -59,9 +65,28 @@ export function partsOfJob(job: Job, shop: Shop): Pick<Plan, 'stuff' | 'worked' 
   return { stuff, worked, banks, parts: [...own, ...drawers, ...hand] };
 }
 
-/** The whole chain: job and readings to parts, operations, setups. */
-export function planOf(job: Job, shop: Shop): Plan {
+type Work = Pick<Plan, 'stuff' | 'worked' | 'banks' | 'parts' | 'operations' | 'over'>;
+
+/** Fewer operations no case comes to. */
+const leastOfCase = 10;
+
+/** The job's parts and their operations, where they are not too many to be worked out. */
+function workOf(job: Job, shop: Shop): Work {
+  const things = job.cases.length * leastOfCase + job.banks.length + job.boards.length;
+  if (things > mostOperations) return { ...partsOfJob({ ...job, ...nothing }, shop), ...tooMany(things) };
   const made = partsOfJob(job, shop);
+  const least = made.parts.reduce((n, part) => n + leastOperations(part), 0);
+  return { ...made, ...(least > mostOperations ? tooMany(least) : operationsIn(job, shop, made)) };
+}
+
+const nothing = { cases: [], banks: [], boards: [] };
+const tooMany = (over: number) => ({ operations: [], over });
+
+function operationsIn(
+  job: Job,
+  shop: Shop,
+  made: Pick<Plan, 'banks' | 'parts'>,
+): Pick<Plan, 'operations' | 'over'> {
   const operations = operationsOf(
     {
       parts: made.parts,
@@ -72,17 +97,37 @@ export function planOf(job: Job, shop: Shop): Plan {
     },
     { shop, tape: job.tape },
   );
+  return operations.length > mostOperations ? tooMany(operations.length) : { operations };
+}
+
+/** The whole chain: job and readings to parts, operations, setups. */
+export function planOf(job: Job, shop: Shop): Plan {
+  const work = workOf(job, shop);
+  const { operations } = work;
   const steps = operations.map((op) => ({
     id: op.id,
     build: op.setup.build,
     setup: op.setup.key,
     after: op.after,
   }));
-  return {
-    job,
-    ...made,
-    operations,
-    byId: new Map(operations.map((op) => [op.id, op])),
-    order: orderSetups(steps),
-  };
+  return { job, ...work, byId: new Map(operations.map((op) => [op.id, op])), order: orderSetups(steps) };
+}
+
+/** Why a job is not taken in: more cuts than one layout takes, or more operations than a job. */
+export type TooMuch =
+  | { readonly code: 'too-many-cuts'; readonly board: string; readonly problem: TooMany }
+  | { readonly code: 'too-many-operations'; readonly operations: number; readonly most: number };
+
+type TooMany = Problem & { readonly code: 'too-many' };
+
+/** What of a job is too much to be worked out, where something is. */
+export function tooMuchOf(job: Job, shop: Shop): TooMuch | undefined {
+  for (const board of job.boards) {
+    const problem = layOut(board).problems.find((found) => found.code === 'too-many');
+    if (problem) return { code: 'too-many-cuts', board: board.name, problem };
+  }
+  const { over } = workOf(job, shop);
+  return over === undefined
+    ? undefined
+    : { code: 'too-many-operations', operations: over, most: mostOperations };
 }

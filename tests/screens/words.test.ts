@@ -31,6 +31,11 @@ describe('what is wrong is said by how much, and what would fit', () => {
       'No. 5 runs 1 1/4 past the end. 4 fit, or start at 1 3/4.',
     ],
     [
+      'more cuts than one layout takes',
+      board({ copies: 1000 }, { count: 900 }),
+      '1000 boards of 900 grooves: 898000 cuts over the 2000 of one layout. At most 2 grooves each, or fewer boards.',
+    ],
+    [
       'before the end',
       board({}, { first: l('-1/2') }),
       'No. 1 starts 1/2 before the end. Start at least that much farther in.',

@@ -7,6 +7,7 @@ import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
 import { counted } from '../counted';
 import { breakdownCount } from '../sheets/progress';
+import { TooManyOperations } from '../too-many';
 import { UndoButton } from '../undo-button';
 import { ByPart } from './by-part';
 import { plainCuts } from './plain';
@@ -17,7 +18,7 @@ import { buildWords, setupTitle } from './words';
 export function CutsScreen({ bench }: { readonly bench: Bench }) {
   const [by, setBy] = useState<'setup' | 'part'>('setup');
   const plan = bench.plan.value;
-  if (!plan || plan.operations.length === 0) return <Empty bench={bench} />;
+  if (!plan || plan.operations.length === 0) return <Empty bench={bench} over={plan?.over} />;
   const list = checklistOf(plan, bench.folded.value);
   const { cut, of } = cutCount(list);
   const stand = standingCard(list);
@@ -74,16 +75,20 @@ export function CutsScreen({ bench }: { readonly bench: Bench }) {
   );
 }
 
-const Empty = ({ bench }: { readonly bench: Bench }) => (
+const Empty = ({ bench, over }: { readonly bench: Bench; readonly over: number | undefined }) => (
   <>
     <Bar title="Cuts" sub={bench.job.value?.name ?? ''}>
       <UndoButton bench={bench} />
     </Bar>
     <main class="page">
-      <p class="pad-x empty-line">
-        Nothing to cut yet. Give a case its outside sizes, or lay out a board: its cuts stand here, sorted by
-        what is on the machine.
-      </p>
+      {over === undefined ? (
+        <p class="pad-x empty-line">
+          Nothing to cut yet. Give a case its outside sizes, or lay out a board: its cuts stand here, sorted
+          by what is on the machine.
+        </p>
+      ) : (
+        <TooManyOperations over={over} />
+      )}
       <div class="pad-x">
         <button type="button" class="btn main full" onClick={() => bench.go({ at: 'job' })}>
           To the job

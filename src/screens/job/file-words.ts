@@ -1,9 +1,11 @@
 import { assertNever } from '../../length/result';
 import type { HandedError } from '../../store/handover/handed';
 import type { CameBy } from '../bench';
+import type { TooMuch } from '../plan';
+import { operationsText, tooManyText } from '../too-much-words';
 
 /** Why a file, or what came by codes, is not taken. */
-export function fileText(error: HandedError): string {
+export function fileText(error: HandedError | TooMuch): string {
   switch (error.code) {
     case 'too-big':
       return `The file is larger than a job can be (${Math.round(error.most / 1024 / 1024)} MB).`;
@@ -25,6 +27,10 @@ export function fileText(error: HandedError): string {
       return 'These are only the changes to a job, and the job itself is not on this phone. On the other phone, hand over the whole job.';
     case 'earlier-missing':
       return `These changes follow ${error.entries} earlier ${error.entries === 1 ? 'entry' : 'entries'} that never reached this phone. On the other phone, hand over the whole job.`;
+    case 'too-many-cuts':
+      return `${error.board || 'A board'} of this job is too much to be worked out. ${tooManyText(error.problem)}`;
+    case 'too-many-operations':
+      return `The job would be too much to be worked out. ${operationsText(error.operations, error.most)}`;
     default:
       return assertNever(error);
   }

@@ -4,6 +4,7 @@ import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { TextDock } from '../marks/ask-dock';
 import { CopyOut } from './copy-out';
+import { LeftClosed } from './left-closed';
 
 /** All jobs on this phone, and the deleted ones that can still come back. */
 export function JobsScreen({ bench }: { readonly bench: Bench }) {
@@ -21,6 +22,7 @@ export function JobsScreen({ bench }: { readonly bench: Bench }) {
         <BarButton icon="plus" label="New job" boxed onTap={() => setNaming(true)} />
       </Bar>
       <main class="page">
+        <LeftClosed bench={bench} />
         {alive.length === 0 && <p class="pad-x empty-line">No job yet. A job can be one board.</p>}
         <ul>
           {alive.map((line) => (

@@ -2,6 +2,7 @@ import { Bar, Segment } from '../../ui/bar';
 import type { Bench } from '../bench';
 import { CopyOut, LastCopied } from './copy-out';
 import { HomeScreen } from './home-screen';
+import { LeftClosed } from './left-closed';
 
 /** How this phone likes things: finish, hand, text. */
 export function PhoneScreen({ bench }: { readonly bench: Bench }) {
@@ -21,6 +22,7 @@ export function PhoneScreen({ bench }: { readonly bench: Bench }) {
     <>
       <Bar title="This phone" leave={{ label: 'Job', onTap: () => bench.go({ at: 'job' }) }} />
       <main class="page prefs pad-x">
+        <LeftClosed bench={bench} />
         <h2 class="sec">Finish</h2>
         <Segment
           label="Finish"

@@ -9,6 +9,7 @@ import { counted } from '../counted';
 import { checklistOf, cutCount, isDone, misfits, standingCard } from '../cuts/view';
 import { setupTitle } from '../cuts/words';
 import type { Plan } from '../plan';
+import { TooManyOperations } from '../too-many';
 import { useFinished } from './copy-line';
 
 /** A new case in the job in hand, or in a new one. */
@@ -68,6 +69,7 @@ export function NextSetup({ bench, job }: WorkProps) {
 /** The cases of the job, and how far their cuts are. */
 export function CaseList({ bench, job }: WorkProps) {
   const plan = job.cases.length + job.banks.length > 0 ? bench.plan.value : undefined;
+  const over = bench.plan.value?.over;
   const list = plan && checklistOf(plan, bench.folded.value);
   const off = list ? misfits(list).length : 0;
   const count = list && cutCount(list);
@@ -103,6 +105,7 @@ export function CaseList({ bench, job }: WorkProps) {
           <StoryStick done={list.cards.map((card) => isDone(list, card))} label="Settings done" />
         </button>
       )}
+      {over !== undefined && <TooManyOperations over={over} />}
       {off > 0 && (
         <p class="pad-x note">
           {off === 1 ? 'One cut piece is' : `${off} cut pieces are`} now wanted otherwise: see Cuts.

@@ -11,6 +11,7 @@ import type {
   SettingWarning,
   ShopField,
 } from '../../trade/grooves/settings';
+import { tooManyText } from '../too-much-words';
 
 const w = (x: Length): string => (x.d > 128n ? `${writeDecimal(x)}` : writeLength(x));
 
@@ -55,6 +56,8 @@ export function problemText(problem: Problem, board: Board, layout: Layout): str
       return `${sentence(fields[problem.field])}${where(board, problem.in)} must be more than nothing.`;
     case 'negative':
       return `${sentence(fields[problem.field])}${where(board, problem.in)} is ${w(problem.by)} under nothing: nothing or more.`;
+    case 'too-many':
+      return tooManyText(problem);
     case 'count-not-whole':
       return `Grooves are counted in whole numbers, one to a thousand${where(board, problem.in)}.`;
     case 'pitch-too-small':

@@ -46,6 +46,13 @@ export type Problem =
   | { readonly code: 'missing'; readonly in?: string; readonly field: BoardField | GrooveField }
   | { readonly code: 'not-positive'; readonly in?: string; readonly field: BoardField | GrooveField }
   | { readonly code: 'negative'; readonly in: string; readonly field: 'endRoom'; readonly by: Length }
+  /** So many grooves on each of so many boards, at least, are more cuts than the most of one layout. */
+  | {
+      readonly code: 'too-many';
+      readonly grooves: number;
+      readonly copies: number;
+      readonly most: number;
+    }
   /** Not a whole number from 1 to 1000. */
   | { readonly code: 'count-not-whole'; readonly in: string }
   | { readonly code: 'pitch-too-small'; readonly in: string; readonly pitch: Length; readonly width: Length }

@@ -49,16 +49,17 @@ export function partOperations(
   recuts: Readonly<Record<string, number>>,
   at: Cutting,
 ): readonly Operation[] {
-  const grooves = grooveCuts(part, recuts, at);
+  const grooves = byCopy(part, grooveCuts(part, recuts, at));
   return piecesOf(part, recuts).flatMap((piece) => {
     const rip = isPositive(part.width.sum.value) ? [ripOf(part, piece)] : [];
     const length =
       isPositive(part.length.sum.value) && (rip.length > 0 || part.of === '')
         ? [lengthOf(part, piece, { after: ids(rip), tape: at.tape })]
         : [];
-    const own = grooves
-      .filter((g) => part.copies === 1 || sameCopy(g.copy, piece.id))
-      .map((g) => ({ ...g, after: ids(length) }));
+    const own = (grooves.get(part.copies === 1 ? '' : copyOf(piece.id)) ?? []).map((g) => ({
+      ...g,
+      after: ids(length),
+    }));
     const ready = ids(own.length > 0 ? own : length);
     const last = [
       ...rabbetsOf(part, piece, at.tape),
@@ -77,7 +78,17 @@ export function partOperations(
 
 const ids = (ops: readonly Operation[]): readonly string[] => ops.map((op) => op.id);
 
-const sameCopy = (groove: string, piece: string): boolean => copyOf(groove) === copyOf(piece);
+/** Groove cuts by the copy they are made in; all at the empty word where there is one piece. */
+function byCopy(part: Part, cuts: readonly Operation[]): ReadonlyMap<string, readonly Operation[]> {
+  const groups = new Map<string, Operation[]>();
+  for (const cut of cuts) {
+    const key = part.copies === 1 ? '' : copyOf(cut.copy);
+    const group = groups.get(key);
+    if (group) group.push(cut);
+    else groups.set(key, [cut]);
+  }
+  return groups;
+}
 
 const base = (part: Part, piece: Piece, cut: string) =>
   ({ id: opId(part.id, cut, piece.id), part: part.id, copy: piece.id, name: piece.name, after: [] }) as const;

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { add, isNegative, subtract } from '../../../src/length/length';
 import type { Board, Run } from '../../../src/trade/grooves/board';
 import { thinnestWeb } from '../../../src/trade/grooves/lands';
-import { datumOf, fromOther, layOut, spacerFor } from '../../../src/trade/grooves/lay-out';
+import { datumOf, fromOther, layOut, mostCuts, spacerFor } from '../../../src/trade/grooves/lay-out';
 import { centredStart } from '../../../src/trade/grooves/place';
 import { board, codes, l, nears, one, run, w, wide } from './sample';
 
@@ -224,6 +224,31 @@ describe('layOut refuses', () => {
   test('a thousand grooves are laid out', () => {
     const runs = [run({ count: 1000, width: l('1/128'), pitch: l('1/64'), first: l('1') })];
     expect(layOut(board({ length: l('96'), runs })).grooves).toHaveLength(1000);
+  });
+
+  const fine = (id: string, count: number) =>
+    run({ id, count, width: l('1/128'), pitch: l('1/64'), first: l('1') });
+
+  const grooved: readonly (readonly [string, Partial<Board>, number, number])[] = [
+    ['two thousand cuts are the most of one layout', { copies: 2 }, 1000, 0],
+    ['a pair is two boards', { made: 'pair' }, 1000, 0],
+    ['one cut more is too many', { copies: 3 }, 667, 1],
+    ['a thousand boards of nine hundred are', { copies: 1000 }, 900, 1],
+    ['a partition is one board, whatever it says', { made: 'partition', copies: 1000 }, 900, 0],
+  ];
+  test.each(grooved)('%s', (_, of, count, found) => {
+    const { problems, grooves } = layOut(board({ length: l('96'), ...of, runs: [fine('r', count)] }));
+    expect(problems).toHaveLength(found);
+    expect(grooves).toHaveLength(found ? 0 : count);
+    if (found)
+      expect(problems).toEqual([{ code: 'too-many', grooves: count, copies: of.copies, most: mostCuts }]);
+  });
+
+  test('many runs, without placing those past the most', () => {
+    const runs = Array.from({ length: 5000 }, (_, k) => fine(`r${k}`, 1000));
+    const { problems, facts } = layOut(board({ length: l('96'), runs }));
+    expect(problems).toEqual([{ code: 'too-many', grooves: 3000, copies: 1, most: mostCuts }]);
+    expect(facts).toHaveLength(5000);
   });
 
   test('a fill of more than a thousand grooves, without working them out', () => {

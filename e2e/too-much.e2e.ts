@@ -1,0 +1,118 @@
+import { expect, type Page, test } from '@playwright/test';
+import { writeBackup } from '../src/store/backup';
+import type { Entry } from '../src/store/entry';
+import { writeJobFile } from '../src/store/file';
+import { openSample } from './app';
+
+/** A job of like boards, as few entries say it. */
+function big(boards: number, copies: number, count: number): readonly Entry[] {
+  const values = Array.from({ length: boards }, (_, k) => [
+    ...Object.entries({ name: `Board ${k + 1}`, made: 'alike', copies, length: '96', machine: 'stop' }).map(
+      ([field, value]) => [`boards/b${k}/${field}`, value] as const,
+    ),
+    ...Object.entries({
+      spacing: 'pitch',
+      count,
+      width: '1/128',
+      pitch: '1/64',
+      first: '1',
+      point: 'near',
+    }).map(([field, value]) => [`boards/b${k}/runs/r1/${field}`, value] as const),
+  ]).flat();
+  return [['name', 'Big'] as const, ...values].map(([at, value], k) => ({
+    job: 'big',
+    device: 'p1',
+    count: k + 1,
+    at: '2026-11-28T08:00:00.000Z',
+    act: `p1.${k + 1}`,
+    label: 'made',
+    kind: 'edit',
+    path: at,
+    value,
+  }));
+}
+
+const bringIn = async (page: Page, text: string): Promise<void> => {
+  await page.goto('./#/import');
+  await page.setInputFiles('input[type=file]', {
+    name: 'job.txt',
+    mimeType: 'text/plain',
+    buffer: Buffer.from(text),
+  });
+};
+
+test('a file of more cuts than are worked out is refused by the board and by how much', async ({ page }) => {
+  await bringIn(page, writeJobFile({ job: 'big', entries: big(1, 1000, 900) }));
+  const line = page.getByRole('alert');
+  await expect(line).toContainText(
+    'Board 1 of this job is too much to be worked out. 1000 boards of 900 grooves',
+  );
+  await expect(line).toContainText('Nothing was changed.');
+  await expect(page.getByRole('button', { name: 'Take it in' })).toBeHidden();
+});
+
+/** As an older version had it: a copy of everything is taken whole. */
+async function older(page: Page, entries: readonly Entry[]): Promise<void> {
+  const written = await writeBackup({ jobs: [{ job: 'big', entries }], shop: {}, likes: {} });
+  if (!written.ok) throw new Error(written.error.code);
+  await bringIn(page, written.value);
+  await page.getByRole('button', { name: /Take/ }).click();
+  await expect(page).toHaveURL(/#\/(jobs)?$/);
+  await page.goto('./#/');
+  await expect(page.getByRole('heading', { name: 'Big' })).toBeVisible();
+}
+
+test('a job that is too much opens, and says so in place of its operations', async ({ page }) => {
+  await older(page, big(60, 10, 100));
+  await expect(page.getByText('It comes to at least 60600 operations, 50600 over the 10000')).toBeVisible();
+  await page.goto('./#/cuts');
+  await expect(page.getByText('It comes to at least 60600 operations, 50600 over the 10000')).toBeVisible();
+  await page.reload();
+  await expect(page.getByText('The cuts of this job are not worked out.')).toBeVisible();
+});
+
+test('a board that is too much opens, says by how much, and is put right at its blank', async ({ page }) => {
+  await older(page, big(1, 1000, 900));
+  await page.goto('./#/change/b0');
+  const line = page.getByText('1000 boards of 900 grooves: 898000 cuts over the 2000 of one layout.');
+  await expect(line).toBeVisible();
+  await page.goto('./#/cuts');
+  await expect(
+    page
+      .getByText('not set out yet')
+      .or(page.getByRole('heading', { name: 'Cuts' }))
+      .first(),
+  ).toBeVisible();
+});
+
+test('a start that never stood is not gone into again by itself: the list of jobs, and a tap to try', async ({
+  page,
+  context,
+}) => {
+  await openSample(page);
+  await page.goto('./#/cuts');
+  await expect(page.getByRole('heading', { name: 'Cuts' })).toBeVisible();
+  await page.goto('about:blank');
+  // working it out never ends
+  const stuck = await context.newPage();
+  await stuck.addInitScript(() => {
+    Map.prototype.set = () => {
+      for (;;);
+    };
+  });
+  void stuck.goto('./#/cuts').catch(() => undefined);
+  await page.goto('./fonts-OFL.txt');
+  await expect.poll(() => page.evaluate(() => localStorage.getItem('knifeline-opening'))).not.toBeNull();
+  await stuck.close(); // it hears nothing of that any more
+  const next = await context.newPage();
+  await next.addInitScript(() => {
+    const { now } = Date;
+    Date.now = () => now() + 60_000;
+  });
+  await next.goto('./');
+  await expect(next.getByText('did not come up at the last start')).toBeVisible();
+  await expect(next.getByRole('heading', { name: 'All jobs' })).toBeVisible();
+  await next.getByRole('button', { name: 'Try it all the same' }).click();
+  await expect(next.getByRole('heading', { name: 'Cuts' })).toBeVisible();
+  await expect(next.getByText('did not come up')).toBeHidden();
+});

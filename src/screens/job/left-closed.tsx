@@ -1,0 +1,18 @@
+import type { Bench } from '../bench';
+
+/** Why this page stands and not the screen where one was: that one never came up at the last start. A tap starts with it all the same. */
+export function LeftClosed({ bench: { left } }: { readonly bench: Bench }) {
+  if (left === undefined) return null;
+  const again = () => {
+    history.replaceState(null, '', left);
+    location.reload();
+  };
+  return (
+    <p class="pad-x note" role="status">
+      The screen you were at did not come up at the last start, so it stays closed.{' '}
+      <button type="button" class="chip" onClick={again}>
+        Try it all the same
+      </button>
+    </p>
+  );
+}
