@@ -1,51 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { keys, openSample, painted } from './app';
 import { violations } from './axe';
-
-const screens: readonly { readonly name: string; readonly hash: string; readonly ready: string }[] = [
-  { name: 'job', hash: '#/', ready: '.home-head' },
-  { name: 'jobs', hash: '#/jobs', ready: '.sect' },
-  { name: 'boards', hash: '#/boards', ready: '.sect' },
-  { name: 'marks', hash: '#/marks/shellcase', ready: '.mark' },
-  { name: 'marks-thirty', hash: '#/marks/case~left', ready: '.mark' },
-  { name: 'settings', hash: '#/stops/shellcase', ready: '.stop' },
-  { name: 'change', hash: '#/change/shellcase', ready: '.fillin' },
-  { name: 'fit', hash: '#/fit/shellcase/shelves', ready: '.fillin' },
-  { name: 'tray', hash: '#/tray/shellcase', ready: '.fillin' },
-  { name: 'saw', hash: '#/saw/shellcase', ready: '.giant' },
-  { name: 'figure', hash: '#/figure', ready: '.calc' },
-  { name: 'stock', hash: '#/stock/sheeta', ready: '.readings' },
-  { name: 'case', hash: '#/case/case', ready: '.casedraw' },
-  { name: 'built', hash: '#/built/case', ready: '.opening' },
-  { name: 'parts', hash: '#/parts', ready: '.pairsize' },
-  { name: 'part', hash: '#/part/case~left', ready: '.sizerow' },
-  { name: 'cuts', hash: '#/cuts', ready: '.build' },
-  { name: 'setup', hash: '#/setup/rip~r35d2~wtrue0edge', ready: '.piece' },
-  { name: 'stack', hash: '#/stack/stop~c13d32~h3d16', ready: '.stackbox' },
-  { name: 'shims', hash: '#/shims', ready: '.nextset' },
-  { name: 'fronts', hash: '#/fronts/drawers', ready: '.asbuilt' },
-  { name: 'bank', hash: '#/bank/drawers', ready: '.fillin' },
-  { name: 'opening', hash: '#/opening/drawers', ready: '.place-chip' },
-  { name: 'boxes', hash: '#/boxes/drawers', ready: '.drawerrow' },
-  { name: 'contents', hash: '#/contents/drawers', ready: '.ratingbar' },
-  { name: 'one-mark', hash: '#/one/drawers/marks', ready: '.giant' },
-  { name: 'one-stick', hash: '#/one/drawers/sticks/d2', ready: '.bigtick' },
-  { name: 'sheets', hash: '#/sheets', ready: '.pool' },
-  { name: 'layout', hash: '#/layout/planside1', ready: '.cutnow' },
-  { name: 'layout-stick', hash: '#/layout/planmaple1', ready: '.cutnow' },
-  { name: 'pieces', hash: '#/pieces/sheeta', ready: '.piecerow' },
-  { name: 'buy', hash: '#/buy', ready: '.buyline' },
-  { name: 'unmeasured', hash: '#/stock/sheetb', ready: '.nextset' },
-  { name: 'change-derived', hash: '#/change/case~left', ready: '.fillin' },
-  { name: 'shop', hash: '#/shop', ready: '.nextset' },
-  { name: 'phone', hash: '#/phone', ready: '.prefs' },
-  { name: 'before', hash: '#/before', ready: '.before' },
-  { name: 'before-saw', hash: '#/before/fence/saw%2Fshellcase', ready: '.tapped' },
-  { name: 'double', hash: '#/double', ready: '.empty-line' },
-  { name: 'import', hash: '#/import', ready: '.prefs' },
-  { name: 'handover', hash: '#/handover', ready: '.codebox canvas' },
-  { name: 'takein', hash: '#/takein', ready: '.takein' },
-];
+import { screens } from './screens';
 
 // alike: whoever is free takes the next
 test.describe.configure({ mode: 'parallel' });

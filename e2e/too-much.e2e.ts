@@ -109,7 +109,7 @@ test('a start that never stood is not gone into again by itself: the list of job
     const { now } = Date;
     Date.now = () => now() + 60_000;
   });
-  await next.goto('./');
+  await next.goto('./#/cuts');
   await expect(next.getByText('did not come up at the last start')).toBeVisible();
   await expect(next.getByRole('heading', { name: 'All jobs' })).toBeVisible();
   await next.getByRole('button', { name: 'Try it all the same' }).click();

@@ -24,6 +24,7 @@ export function App({ bench }: { readonly bench: Bench }) {
   return (
     <>
       <Trouble bench={bench} />
+      {laterMissing.value && <Missing />}
       {later.value && <later.value.HalfDone bench={bench} />}
       {bench.underWay.value && <Saving />}
       <Screen route={route} bench={bench} />
@@ -66,7 +67,7 @@ function Screen({ route, bench }: ScreenProps) {
       return later.value ? (
         <LaterScreen from={later.value} route={route} bench={bench} />
       ) : (
-        <main class="page">{laterMissing.value && <Missing />}</main>
+        <main class="page" />
       );
   }
 }
@@ -75,7 +76,7 @@ function Screen({ route, bench }: ScreenProps) {
 const Missing = () => (
   <div class="refusal">
     <p>
-      A part of the app did not come through, so this page cannot be shown. What is kept here is untouched.
+      A part of the app did not come through, so not every page can be shown. What is kept here is untouched.
     </p>
     <button type="button" class="btn main" onClick={() => location.reload()}>
       Open again

@@ -8,10 +8,11 @@ export const later = signal<Later | undefined>(undefined);
 /** It did not come: a page that needs it says so. */
 export const laterMissing = signal(false);
 
-/** Brings in the screens that are not the first thing seen. */
-export async function bringLater(): Promise<void> {
+/** Brings in the screens that are not the first thing seen, once all they need besides is there. */
+export async function bringLater(needed: readonly Promise<unknown>[]): Promise<void> {
   try {
-    later.value = await import('./later');
+    const [screens] = await Promise.all([import('./later'), ...needed]);
+    later.value = screens;
   } catch {
     laterMissing.value = true;
   }

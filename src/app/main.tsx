@@ -32,7 +32,9 @@ async function start(at: HTMLElement): Promise<void> {
   guardTouches(document);
   const { froze, stands } = openingIn(() => localStorage, Date.now());
   document.addEventListener('visibilitychange', stands);
+  // asked for now: a page never depends on a file a newer version cleared away
   const planning = import('./planning');
+  const looking = import('./looking');
   const gone = signal(false);
   const journal = openJournal();
   const store = await openStore({
@@ -47,13 +49,15 @@ async function start(at: HTMLElement): Promise<void> {
   if (!store.ok) return refuse(store.error.code);
   gone.value = store.value.readOnly();
   const sample = async () => (await fetch(sampleUrl)).text();
-  const bench = await makeBench(store.value, { sample, planning, gone, froze }).catch(() => undefined);
+  const bench = await makeBench(store.value, { sample, planning, looking, gone, froze }).catch(
+    () => undefined,
+  );
   if (!bench) return refuse('no-storage');
   const { left } = bench;
   const here = left ? besides(left) : location.hash || bench.settings.value.here;
   if (here) history.replaceState(null, '', here);
   bench.arrive();
-  const rest = bringLater(); // from the phone's own copy; the first screen does not wait for it
+  const rest = bringLater([planning, looking]); // from the phone's own copy; the first screen does not wait for it
   render(<App bench={bench} />, at);
   await rest;
   setTimeout(stands); // what came with the rest is on the screen by then

@@ -33,6 +33,7 @@ export type Around = {
   readonly sample: () => Promise<string>;
   /** What works a job out; it comes in a file of its own. */
   readonly planning: Planning;
+  readonly looking: Promise<typeof import('./looking')>;
   /** A newer page has the database. */
   readonly gone: ReadonlySignal<boolean>;
   /** The last start froze over the screen it opened: neither that nor its job is opened again by itself. */
@@ -40,9 +41,11 @@ export type Around = {
 };
 
 /** The bench over an open store: everything a screen reads or does, in one place. */
-export async function makeBench(store: Store, { sample, planning, gone, froze }: Around): Promise<Bench> {
+export async function makeBench(
+  store: Store,
+  { sample, planning, looking, gone, froze }: Around,
+): Promise<Bench> {
   const [lines, aside] = await Promise.all([store.jobs(), store.aside()]);
-  const looking = import('./looking'); // asked for now: a page never depends on a file a newer version cleared away
   const jobs = signal<readonly JobLine[]>(lines);
   const laying = makeLaying();
   const log = logInHand(store, { setAside: aside.length, onOther: laying.clear });
@@ -66,9 +69,13 @@ export async function makeBench(store: Store, { sample, planning, gone, froze }:
     return jobId.value === undefined ? undefined : jobOf(jobId.value, folded.peek().values);
   });
   const planner = signal<Awaited<Planning>['planOf'] | undefined>(undefined);
-  const planned = planning.then(({ planOf }) => {
-    planner.value = planOf;
-  });
+  // where it did not come, the page says so
+  const planned = planning.then(
+    ({ planOf }) => {
+      planner.value = planOf;
+    },
+    () => undefined,
+  );
   const plan = computed<Plan | undefined>(() => job.value && planner.value?.(job.value, shop.value));
   jobId.subscribe((id) => {
     draftsOf.value = id ?? '';

@@ -1,0 +1,103 @@
+import { expect, type Page, test } from '@playwright/test';
+import { readyOffline } from './app';
+import { filesOf, host } from './host';
+
+/** A file of the app is missing. */
+const notThrough = (page: Page) => page.getByText(/not come through/).filter({ visible: true });
+
+/** The first screen, before any job. */
+const first = (page: Page) => page.getByRole('link', { name: 'Do a sum' });
+
+test.describe('a start', () => {
+  test('waits for no answer whether the browser keeps its storage', async ({ page }) => {
+    await page.addInitScript(() => {
+      const never = () => new Promise(() => undefined);
+      Object.assign(StorageManager.prototype, { persisted: never, persist: never });
+    });
+    await page.goto('./');
+    await expect(first(page)).toBeVisible();
+  });
+
+  test('stands where that question throws', async ({ page }) => {
+    await page.addInitScript(() => {
+      const no = () => {
+        throw new DOMException('no', 'SecurityError');
+      };
+      Object.assign(StorageManager.prototype, { persisted: no, persist: no });
+    });
+    await page.goto('./');
+    await expect(first(page)).toBeVisible();
+    await page.goto('./#/phone');
+    await expect(page.getByText('The browser has not said whether it keeps this')).toBeVisible();
+  });
+
+  test('stands where no worker may run, and says that there is a single copy', async ({ page }) => {
+    await page.addInitScript(() => {
+      Object.assign(window, {
+        Worker: function Worker() {
+          throw new DOMException('no', 'SecurityError');
+        },
+      });
+    });
+    await page.goto('./');
+    await expect(first(page)).toBeVisible();
+    await expect(page.getByText('in a single copy')).toBeVisible();
+  });
+
+  test('stands where the journal never answers, and says so', async ({ page }) => {
+    await page.addInitScript(() => {
+      Worker.prototype.postMessage = () => undefined;
+    });
+    await page.goto('./');
+    await expect(first(page)).toBeVisible();
+    await expect(page.getByText('in a single copy')).toBeVisible();
+  });
+});
+
+test('a file missing on a first visit is said in words, and a tap tries again', async ({ browser }) => {
+  const at = await host();
+  const files = filesOf(at.folder).filter((file) =>
+    /(index|bank|later|plan|planning|looking)-.*\.js$/.test(file),
+  );
+  expect(files.length).toBeGreaterThanOrEqual(5);
+  for (const missing of files)
+    for (const screen of ['#/phone', '#/jobs'])
+      await test.step(`${missing} ${screen}`, async () => {
+        const page = await (await browser.newContext()).newPage();
+        at.fault((file) => (file === missing ? 'missing' : undefined));
+        await page.goto(`${at.url}${screen}`);
+        await expect(notThrough(page)).toBeVisible();
+        at.fault(() => undefined);
+        await page
+          .getByText(/^Open (it )?again$/)
+          .filter({ visible: true })
+          .click();
+        await expect(page.locator('#app main > *').first()).toBeVisible();
+        await expect(notThrough(page)).toHaveCount(0);
+        await page.context().close();
+      });
+  await at.close();
+});
+
+test('nothing of that is seen where all files come', async ({ page }) => {
+  await page.goto('./');
+  await readyOffline(page);
+  await expect(first(page)).toBeVisible();
+  await expect(notThrough(page)).toHaveCount(0);
+});
+
+test('that it works with no signal is said only where it is served from the phone', async ({
+  page,
+  browser,
+  baseURL,
+}) => {
+  const open = await browser.newContext({ baseURL: baseURL ?? '', serviceWorkers: 'block' });
+  const without = await open.newPage();
+  await without.goto('./');
+  await expect(without.locator('.kept')).toBeVisible();
+  await expect(without.getByText(/no signal/)).toHaveCount(0);
+  await open.close();
+  await page.goto('./');
+  await readyOffline(page);
+  await expect(page.getByText('Works with no signal.')).toBeVisible();
+});
