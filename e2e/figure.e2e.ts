@@ -1,6 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { keys, openSample } from './app';
-import { keptLines } from './kept';
+import { keptLines, sizesOf } from './kept';
 
 const answer = '.answer .sr';
 
@@ -104,4 +104,23 @@ test('the t key takes a measured sheet', async ({ page }) => {
     .click();
   await keys(page, ['equals']);
   await expect(page.locator(answer).first()).toContainText('37 and 21/32 inches');
+});
+
+test('a long sum keeps the second copy small while two pages are open, and stands in both', async ({
+  page,
+  context,
+}) => {
+  await page.goto('./#/figure');
+  const other = await context.newPage();
+  await other.goto('./#/figure');
+  await page.bringToFront();
+  await page.locator('.calc').focus();
+  // a late key of so long a sum is some kilobytes: in all half a megabyte, nearly all of it written over
+  await page.keyboard.type('12+7-3*2+'.repeat(15), { delay: 100 });
+  const figure = (await page.locator('.expr').textContent()) ?? '';
+  expect(figure.length).toBeGreaterThan(20);
+  expect(Math.max(...(await sizesOf(page)))).toBeLessThan(440_000);
+  await page.close();
+  await other.reload();
+  await expect.poll(() => other.locator('.expr').textContent()).toBe(figure);
 });

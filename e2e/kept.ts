@@ -42,3 +42,16 @@ export async function keptLines(page: Page, lines: readonly string[]): Promise<v
       .map(({ text }) => text.replace(/#[a-p]{4}(?=\d)/g, '#')); // each page marks its lines with letters of its own
   await expect.poll(texts).toEqual(lines);
 }
+
+/** Bytes of each file of the second copy, read while nobody writes there. */
+export const sizesOf = (page: Page): Promise<readonly number[]> =>
+  page.evaluate(async () => {
+    type Listed = { readonly values: () => AsyncIterable<FileSystemFileHandle> };
+    const root = await navigator.storage.getDirectory();
+    const folder = (await root.getDirectoryHandle('knifeline', { create: true })) as unknown as Listed;
+    const sizes: number[] = [];
+    await navigator.locks.request('knifeline-journal', async () => {
+      for await (const handle of folder.values()) sizes.push((await handle.getFile()).size);
+    });
+    return sizes;
+  });

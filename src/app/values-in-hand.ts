@@ -12,7 +12,7 @@ import type { UnsavedBox } from './unsaved';
 export type ValuesInHand = {
   readonly settings: ReadonlySignal<Settings>;
   readonly shop: ReadonlySignal<Shop>;
-  /** The half sum of Figure and the lines of its strip, each by its key. */
+  /** The half sum of Figure, the lines of its strip and the steps back, each by its key. */
   readonly figure: ReadonlySignal<Readonly<Record<string, Json>>>;
   /** Whether figures or things of the shop are on their way to storage. */
   readonly underWay: ReadonlySignal<boolean>;
@@ -45,7 +45,8 @@ const only = (rows: Rows, is: (key: string) => boolean): Rows =>
   Object.fromEntries(Object.entries(rows).filter(([key]) => is(key)));
 
 const isLine = (key: string): boolean => key.startsWith('strip/');
-const isFigure = (key: string): boolean => key === 'figure' || isLine(key);
+const isStepBack = (key: string): boolean => key.startsWith('undo/');
+const isFigure = (key: string): boolean => key === 'figure' || isLine(key) || isStepBack(key);
 
 /** Written by every page, and shown by every page; the half sum and the rest of the settings are each page's own. */
 const shared = (key: string): boolean =>
@@ -83,7 +84,7 @@ export async function valuesInHand(
         if (row.of === 'shop') keptShop.value = { ...keptShop.value, [row.key]: row.value };
         else kept.value = { ...kept.value, [row.key]: row.value };
         unsaved.saved({ key });
-      } else if (!quiet.includes(row.key)) {
+      } else if (!quiet.includes(row.key) && !isStepBack(row.key)) {
         const label = row.of === 'shop' ? names.shop(row.key) : names.setting(row.key);
         unsaved.failed({ label, why: done.error, key, again: () => keepRow(row, write) });
       }

@@ -1,7 +1,7 @@
-import { type Folder, type Found, findJournal, tidied } from '../store/journal/files';
+import { type Folder, findJournal, needsTidying } from '../store/journal/files';
 import type { JournalAsked, JournalTold } from '../store/journal/journal';
 import { standingIn } from '../store/journal/lines';
-import { type Open, serve } from '../store/journal/serve';
+import { type Open, open } from '../store/journal/serve';
 
 /**
  * The journal in the origin's own file system, which a killed browser leaves whole where it may wipe the database. A file is
@@ -12,7 +12,7 @@ let opened: Promise<Open> | undefined;
 /** Opened at the first asking; after a failure, again at the next. */
 function openedNow(): Promise<Open> {
   opened ??= findFolder()
-    .then(open)
+    .then(openFolder)
     .catch((error: unknown) => {
       opened = undefined;
       throw error;
@@ -35,9 +35,9 @@ async function findFolder(): Promise<Folder> {
     }
   };
   return {
-    read: (name, from = 0) =>
+    read: (name, from = 0, most = Number.POSITIVE_INFINITY) =>
       held(name, (file) => {
-        const bytes = new Uint8Array(Math.max(0, file.getSize() - from));
+        const bytes = new Uint8Array(Math.min(most, Math.max(0, file.getSize() - from)));
         file.read(bytes, { at: from });
         return bytes;
       }),
@@ -78,35 +78,38 @@ const alone = <T>(work: () => Promise<T>): Promise<T> =>
   navigator.locks ? navigator.locks.request('knifeline-journal', work) : work();
 
 /**
- * Tidies the files when no other page has the journal open; then says that this one has, for as long as it lives. All of it under
- * the one lock, so that no page comes between the two.
+ * Begins the files anew unless a page of an older version has the journal open: it takes them to stay as it found them. Such a
+ * page holds this for as long as it lives. Where a browser has no locks nothing is begun anew.
  */
-async function open(folder: Folder): Promise<Open> {
-  const { locks } = navigator;
-  const tidy = async () => tidied(folder, await findJournal(folder));
-  return alone(async () => {
-    let found: Found | undefined;
-    await locks?.request('knifeline-journal-open', { ifAvailable: true }, async (lock) => {
-      if (lock) found = await tidy();
-    });
-    await new Promise<void>((held) => {
-      if (!locks) return held();
-      const holding = locks.request('knifeline-journal-open', { mode: 'shared' }, () => {
-        held();
-        return new Promise(() => {});
-      });
-      holding.catch(() => held());
-    });
-    return { folder, found: found ?? (await findJournal(folder)) };
+async function tidyUnlessHeld(tidy: () => Promise<unknown>): Promise<void> {
+  await navigator.locks?.request('knifeline-journal-open', { ifAvailable: true }, async (lock) => {
+    if (lock) await tidy();
   });
 }
 
+const openFolder = (folder: Folder): Promise<Open> =>
+  alone(async () => {
+    const found = await findJournal(folder);
+    const opened = open(folder, found);
+    if (needsTidying(found)) await tidyUnlessHeld(opened.tidy);
+    return opened;
+  });
+
 const answer = async (asked: JournalAsked): Promise<Omit<JournalTold, 'no'>> => {
-  const at = await openedNow();
-  return alone(() => serve(at, asked));
+  const { serve } = await openedNow();
+  return alone(() => serve(asked));
 };
+
+/** After the page has its answer: a large file takes its time. */
+async function tidyWhenDue(): Promise<void> {
+  const { due, tidy } = await openedNow();
+  if (due()) await alone(() => tidyUnlessHeld(tidy));
+}
 
 addEventListener('message', ({ data }: MessageEvent<JournalAsked>) => {
   const tell = (told: Omit<JournalTold, 'no'>) => postMessage({ no: data.no, ...told } satisfies JournalTold);
-  answer(data).then(tell, (error: unknown) => tell({ error: error instanceof Error ? error.name : 'Error' }));
+  answer(data)
+    .then(tell, (error: unknown) => tell({ error: error instanceof Error ? error.name : 'Error' }))
+    .then(tidyWhenDue)
+    .catch(() => undefined); // as it was: tried again once as much more is written over
 });

@@ -330,7 +330,36 @@ describe('two pages on one strip', () => {
   });
 
   test('only what differs is kept at a key', () => {
-    const rows = keptBy({}, press(page('a'), d(1), equals, d(2), equals));
-    expect(Object.keys(figureChanges(rows, press(readFigure(rows), d(7))))).toEqual(['figure']);
+    const rows = figureChanges({}, press(page('a'), d(1), equals, d(2), equals));
+    expect(Object.keys(figureChanges(rows, press(readFigure(rows), d(7))))).toEqual(['undo/5', 'figure']);
+    expect(Object.keys(figureChanges(rows, undoFigure(readFigure(rows))))).toEqual(['strip/a2', 'figure']);
+  });
+
+  test('a key late in a long sum is kept in a few kilobytes, and fifty keys can be taken back all the same', () => {
+    let rows: FigureRows = {};
+    for (let k = 0; k < 120; k += 1) {
+      const changes = figureChanges(rows, press(readFigure(rows), k % 2 === 0 ? d(3) : op('+')));
+      expect(JSON.stringify(changes).length).toBeLessThan(12_000);
+      rows = { ...rows, ...changes };
+    }
+    const again = readFigure(stored(rows));
+    expect(again.undo).toHaveLength(undoDepth);
+    const back = Array.from({ length: 50 }).reduce<FigureState>(undoFigure, again);
+    expect(lookAt(back).tokens.filter((t) => t.is === 'length')).toHaveLength(35);
+  });
+
+  test('steps back kept in one before read as they did, and go by themselves from then on', () => {
+    const old = stored({ figure: { ...press(emptyFigure, d(1), op('+'), d(2)), steps: undefined } as never });
+    const next = press(readFigure(old), d(3));
+    expect(next.undo).toHaveLength(4);
+    expect(readFigure(keptBy(old, next))).toEqual(next);
+  });
+
+  test('the steps of another page lead nowhere here', () => {
+    const rows = figureChanges({}, press(page('a'), d(1), d(2), d(3)));
+    const theirs = figureChanges({}, press(page('b'), d(4), d(5)));
+    const mixed = { ...rows, 'undo/2': theirs['undo/2'] ?? null };
+    expect(readFigure(mixed).undo).toHaveLength(1);
+    expect(lookAt(undoFigure(readFigure(mixed))).tokens).toEqual(lookAt(press(page('a'), d(1), d(2))).tokens);
   });
 });

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { type Expr, ops } from '../../length/expr';
 import type { Json } from '../../store/entry';
-import { emptyFigure, type FigureState, mostLines, undoDepth } from './figure.model';
+import { type Before, emptyFigure, type FigureState, mostLines, undoDepth } from './figure.model';
 import type { Line } from './lines';
 
 /** Pages side by side may each have filled a strip. */
@@ -58,9 +58,13 @@ const figure = v.object({
   typed: text,
   typing: v.boolean(),
   undo: v.pipe(v.array(before), v.maxLength(undoDepth)),
+  steps: some(made),
 });
 
-/** Figure as it is kept: `figure` is the half sum and all that is this page's own, `strip/…` each a line of the strip. */
+/**
+ * Figure as it is kept: `figure` is the half sum and all that is this page's own, `strip/…` each a line of the strip, `undo/…`
+ * each a step back, in a ring of fifty. So a key writes the half sum and its own step, however many steps there are.
+ */
 export type FigureRows = Readonly<Record<string, Json>>;
 
 const stripKey = 'strip/';
@@ -75,7 +79,7 @@ export function readFigure(rows: FigureRows): FigureState {
   const before = known.get(rows);
   if (before) return before;
   const own = ownOf(rows.figure);
-  const state = { ...own, lines: linesOf(own.lines, rows) };
+  const state = { ...own, lines: linesOf(own.lines, rows), undo: undoOf(own, rows) };
   known.set(rows, state);
   return state;
 }
@@ -83,7 +87,48 @@ export function readFigure(rows: FigureRows): FigureState {
 function ownOf(half: Json | undefined): FigureState {
   if (!v.is(figure, half)) return emptyFigure;
   // undo as it was once kept took whole strips back
-  return half.undo.some((step) => 'lines' in step) ? { ...half, undo: [] } : half;
+  const undo = half.undo.some((step) => 'lines' in step) ? [] : half.undo;
+  return { ...half, undo, steps: half.steps ?? undo.length };
+}
+
+const stepKey = (step: number): string => `undo/${step % undoDepth}`;
+const keptStep = v.object({ step: made, of: text, before });
+
+type KeptStep = v.InferOutput<typeof keptStep>;
+
+/** Steps looked at before: rows never change in place. */
+const sound = new WeakSet<object>();
+
+function isStep(row: Json | KeptStep | undefined): row is KeptStep {
+  if (typeof row !== 'object' || row === null) return false;
+  if (!sound.has(row) && v.is(keptStep, row)) sound.add(row);
+  return sound.has(row);
+}
+
+function stepOf(rows: FigureRows, step: number, of: string): Before | undefined {
+  const row = rows[stepKey(step)];
+  return isStep(row) && row.step === step && row.of === of ? row.before : undefined;
+}
+
+/** The steps that lead back without a gap; once they were kept all together, with the half sum. */
+function undoOf({ undo, steps, tag = '' }: FigureState, rows: FigureRows): readonly Before[] {
+  if (undo.length > 0) return undo;
+  const found: Before[] = [];
+  for (let step = steps; step > 0 && found.length < undoDepth; step -= 1) {
+    const back = stepOf(rows, step, tag);
+    if (!back) break;
+    found.unshift(back);
+  }
+  return found;
+}
+
+/** The steps that are not kept yet. */
+function stepsToKeep({ undo, steps, tag = '' }: FigureState, rows: FigureRows): FigureRows {
+  const first = steps - undo.length + 1;
+  const missing = undo.flatMap((before, k) =>
+    stepOf(rows, first + k, tag) === before ? [] : [{ step: first + k, of: tag, before }],
+  );
+  return Object.fromEntries(missing.map((row) => [stepKey(row.step), row as unknown as Json]));
 }
 
 /** Lines in the order they were put; once they were kept all together, with the half sum. */
@@ -103,8 +148,8 @@ const keptLines = (rows: FigureRows): ReadonlyMap<string, KeptLine> =>
   );
 
 /**
- * What is to be kept for Figure to stand like this: the lines that differ, each by itself, then the half sum. What another
- * page has put on the strip meanwhile is not touched.
+ * What is to be kept for Figure to stand like this: new steps back and the lines that differ, each by itself, then the half sum.
+ * What another page has put on the strip meanwhile is not touched.
  */
 export function figureChanges(rows: FigureRows, state: FigureState): FigureRows {
   const before = keptLines(rows);
@@ -120,7 +165,8 @@ export function figureChanges(rows: FigureRows, state: FigureState): FigureRows 
     last = at;
     if (was?.at !== at || was.name !== name || was.text !== text) changes[stripKey + id] = { name, text, at };
   }
-  return { ...changes, figure: { ...state, lines: [] } as unknown as Json };
+  const half = { ...state, lines: [], undo: [] } as unknown as Json;
+  return { ...stepsToKeep(state, rows), ...changes, figure: half };
 }
 
 /** Figure in one, as a copy of everything carries it. */

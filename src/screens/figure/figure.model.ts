@@ -45,6 +45,8 @@ export type FigureState = {
   readonly typed: string;
   readonly typing: boolean;
   readonly undo: readonly Before[];
+  /** How many steps there were to go back from the beginning: the last one of `undo` is this one. */
+  readonly steps: number;
 };
 
 export const emptyFigure: FigureState = {
@@ -57,6 +59,7 @@ export const emptyFigure: FigureState = {
   typed: '',
   typing: false,
   undo: [],
+  steps: 0,
 };
 
 export const undoDepth = 50;
@@ -80,7 +83,7 @@ function remember(state: FigureState, next: FigureState): FigureState {
     ...(state.sums === next.sums ? {} : { sums: state.sums }),
     ...(state.typed === next.typed ? {} : { typed: state.typed }),
   };
-  return { ...next, undo: [...state.undo, before].slice(-undoDepth) };
+  return { ...next, undo: [...state.undo, before].slice(-undoDepth), steps: state.steps + 1 };
 }
 
 function backTo(before: readonly Line[], after: readonly Line[]): StripBack {
@@ -112,6 +115,7 @@ export function undoFigure(state: FigureState): FigureState {
     sums: before.sums ?? state.sums,
     typed: before.typed ?? state.typed,
     undo: state.undo.slice(0, -1),
+    steps: state.steps - 1,
   };
 }
 

@@ -3,8 +3,8 @@ import { keptOf, type Row, rowsOf } from './row';
 
 /** Two files the journal is kept in; a name read that is not there is empty. Any of these may throw. */
 export type Folder = {
-  /** @param from bytes left out at the beginning */
-  readonly read: (name: string, from?: number) => Promise<Uint8Array>;
+  /** @param from bytes left out at the beginning @param most bytes read, all that follow unless told */
+  readonly read: (name: string, from?: number, most?: number) => Promise<Uint8Array>;
   /** Adds at the end, on the disk once it resolves; in place of a last line whose write was cut off. */
   readonly append: (name: string, bytes: Uint8Array) => Promise<void>;
   /** Everything anew, on the disk once it resolves. */
@@ -24,8 +24,12 @@ export type Found = {
   /** How often it was begun anew. */
   readonly turn: number;
   readonly bytes: number;
+  /** Bytes written to it since it was begun that nothing stands on any more, about: words of figures and settings, purged jobs. */
+  readonly over: number;
   /** More rows were written since it was begun than it began with. */
   readonly grown: boolean;
+  /** How often the journal had been begun anew when the other file was: a page that finds it changed looks at both again. */
+  readonly beside: number;
 };
 
 /**
@@ -45,8 +49,26 @@ export async function findJournal(folder: Folder): Promise<Found> {
     current: current?.name ?? names[0],
     turn: current?.turn ?? 0,
     bytes: current?.bytes ?? 0,
-    grown: (current?.after ?? 0) > (current?.before ?? 0),
+    over: current?.over ?? 0,
+    grown: current?.grown ?? false,
+    beside: files.find(({ name }) => name !== (current?.name ?? names[0]))?.head ?? 0,
   };
+}
+
+/** More than the first line has. */
+const headRead = 64;
+
+/** Whether no other page has begun the files anew since they were found. */
+export async function stands(folder: Folder, { current, beside }: Found): Promise<boolean> {
+  return turnOf(await folder.read(otherThan(current), 0, headRead)) === beside;
+}
+
+const otherThan = (current: string): string => names.find((name) => name !== current) ?? names[0];
+
+/** The turn a file was begun with, by its first line. */
+function turnOf(bytes: Uint8Array): number {
+  const [first] = readLines(bytes.subarray(0, bytes.indexOf(10) + 1)).rows;
+  return first?.[0] === 'begin' ? first[1] : 0;
 }
 
 async function readFile(folder: Folder, name: string) {
@@ -57,8 +79,11 @@ async function readFile(folder: Folder, name: string) {
   const begin = rows.find((row) => row[0] === 'begin');
   const turn = begin?.[0] === 'begin' ? begin[1] : 0;
   const before = rows.findIndex((row) => row[0] === 'whole' && row[1] === turn);
-  const after = read.length - before;
-  return { name, rows, bad, later, turn, whole: before >= 0, before, after, bytes: bytes.length };
+  const head = turnOf(bytes.subarray(0, headRead));
+  const since = read.slice(before + 1);
+  const over = since.some(([kind]) => kind === 'purge') ? bytes.length : valueBytes(since);
+  const grown = since.length > before;
+  return { name, rows, bad, later, turn, head, whole: before >= 0, over, grown, bytes: bytes.length };
 }
 
 /** A line damaged past mending goes with the rows set aside: kept whole, counted, and handed out on a tap. */
@@ -70,26 +95,49 @@ function whyDamaged(line: string): string {
   return label === undefined ? 'a damaged line' : `a damaged line of “${label.replaceAll('\\"', '"')}”`;
 }
 
-/** Bytes a file grows to at least before it is begun anew. */
+/** Of rows, the bytes of figures and settings: of those a later word takes the place of most. */
+export const valueBytes = (rows: readonly Row[]): number =>
+  bytesOf(rows.filter(([kind]) => kind === 'settings' || kind === 'shop')).length;
+
+/** Bytes written over at least before a file is begun anew. */
 const roomy = 1 << 18;
 
+/** So much is written over that the files are worth beginning anew: a quarter of what they began with, and a quarter megabyte. */
+export const isDue = ({ over, bytes }: Pick<Found, 'over' | 'bytes'>): boolean =>
+  over > Math.max(roomy, bytes / 4);
+
 /**
- * Begins the other file anew with what the rows come to, when nothing is begun yet, something was damaged, or the file is
- * mostly superseded. The file it takes the place of stays as it is until the next time. Where a later version wrote, nothing is
- * begun anew: what this one does not know would be lost by it.
+ * Nothing is begun yet, something was damaged, much is written over, or the file has so grown that the other holds little of it. Not
+ * where a later version wrote.
+ */
+export const needsTidying = (found: Found): boolean =>
+  !found.later && (found.turn === 0 || found.bad || isDue(found) || (found.bytes > roomy && found.grown));
+
+/**
+ * Begins the other file anew with what the rows come to, where that is due. The file it takes the place of stays as it is until
+ * the next time. Where a later version wrote, nothing is begun anew: what this one does not know would be lost by it.
  *
  * @returns what was found, with the file to write on
  */
 export async function tidied(folder: Folder, found: Found): Promise<Found> {
-  const due = found.turn === 0 || found.bad || (found.bytes > roomy && found.grown);
-  if (!due || found.later) return found;
+  if (!needsTidying(found)) return found;
   const live = rowsOf(keptOf(found.rows));
   const turn = found.turn + 1;
   const body = bytesOf([['begin', turn], ...live, ['whole', turn]]);
-  const other = names.find((name) => name !== found.current) ?? names[0];
+  const other = otherThan(found.current);
   // no room, or the disk gave back other than was written: the old file goes on
   if (!(await written(folder, other, body))) return found;
-  return { rows: live, bad: false, later: false, current: other, turn, bytes: body.length, grown: false };
+  return {
+    rows: live,
+    bad: false,
+    later: false,
+    current: other,
+    turn,
+    bytes: body.length,
+    over: 0,
+    grown: false,
+    beside: turnOf(await folder.read(found.current, 0, headRead)),
+  };
 }
 
 async function written(folder: Folder, name: string, body: Uint8Array): Promise<boolean> {

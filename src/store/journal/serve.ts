@@ -1,25 +1,47 @@
-import type { Folder, Found } from './files';
+import { type Folder, type Found, findJournal, isDue, stands, tidied, valueBytes } from './files';
 import type { JournalAsked, JournalTold } from './journal';
 import { bytesOf, readLines } from './lines';
 import { keptOf, rowsOf, sumOf } from './row';
 
-/** A journal as one page has it open. */
-export type Open = { readonly folder: Folder; readonly found: Found };
+/** A journal as one page has it open. Everything throws what the folder throws, and is called by one page at a time. */
+export type Open = {
+  /** Does what the page asks; what other pages wrote since is in every answer. */
+  readonly serve: (asked: Omit<JournalAsked, 'no'>) => Promise<Omit<JournalTold, 'no'>>;
+  /** Figures and settings were written over so often that the files are worth beginning anew. */
+  readonly due: () => boolean;
+  /** Begins them anew, with the last word of each. */
+  readonly tidy: () => Promise<void>;
+};
 
-/** Does what a page asks of the journal; what other pages wrote since is in every answer. Throws what the folder throws. */
-export async function serve(
-  { folder, found }: Open,
-  { what, rows = [] }: Omit<JournalAsked, 'no'>,
-): Promise<Omit<JournalTold, 'no'>> {
-  if (what === 'append') {
-    await folder.append(found.current, bytesOf(rows));
-    return {};
+/** @param first the files as they were found */
+export function open(folder: Folder, first: Found): Open {
+  let found = first;
+  let added = 0;
+
+  /** Another page may have begun the files anew. */
+  async function now(): Promise<Found> {
+    if (!(await stands(folder, found))) found = await findJournal(folder);
+    return found;
   }
-  // nothing is begun anew while a page has the journal open: what came since stands at the end
-  const since = readLines(await folder.read(found.current, found.bytes));
-  const kept = keptOf([...found.rows, ...since.rows]);
-  if (what === 'rows') return { rows: rowsOf(kept) };
-  const { log, settings, shop } = kept;
-  const sum = sumOf(log.keys());
-  return { summary: { sum, settings, shop } };
+
+  return {
+    serve: async ({ what, rows = [] }) => {
+      const { current, bytes, rows: before } = await now();
+      if (what === 'append') {
+        await folder.append(current, bytesOf(rows));
+        added += valueBytes(rows);
+        return {};
+      }
+      const since = readLines(await folder.read(current, bytes));
+      const kept = keptOf([...before, ...since.rows]);
+      if (what === 'rows') return { rows: rowsOf(kept) };
+      const { log, settings, shop } = kept;
+      return { summary: { sum: sumOf(log.keys()), settings, shop } };
+    },
+    due: () => isDue({ over: added, bytes: found.bytes }),
+    tidy: async () => {
+      added = 0;
+      found = await tidied(folder, await findJournal(folder));
+    },
+  };
 }

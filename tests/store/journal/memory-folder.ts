@@ -20,9 +20,9 @@ export function memoryFolder(): MemoryFolder {
   const folder: MemoryFolder = {
     files,
     fail: undefined,
-    read: async (name, from = 0) => {
+    read: async (name, from = 0, most = Number.POSITIVE_INFINITY) => {
       folder.fail?.();
-      return (files.get(name) ?? new Uint8Array()).subarray(from);
+      return (files.get(name) ?? new Uint8Array()).subarray(from, from + most);
     },
     append: async (name, bytes) => {
       const cut = folder.fail?.();
