@@ -146,7 +146,8 @@ const ways: readonly {
 ];
 
 /** Each blank at night; else every other one, so that a form still meets each way. */
-const step = process.env.KNIFELINE_NIGHTLY ? 1 : 2;
+const night = process.env.KNIFELINE_NIGHTLY !== undefined;
+const step = night ? 1 : 2;
 
 const forms = [
   'change/shellcase',
@@ -160,7 +161,68 @@ const forms = [
   'built/case',
   'shop',
   'setup/rip~r35d2~wtrue0edge',
+  'pieces/sheeta',
 ] as const;
+
+/** The quick sums of Figure. */
+const sums = 7;
+
+/** Comes to one of them, by its place in the list. */
+const sum = (nth: number) => async (page: Page) => {
+  await again(page, 'boards');
+  await again(page, 'figure');
+  await page.getByRole('button', { name: 'Sums' }).click();
+  const choices = page.locator('.choices button');
+  await expect(choices).toHaveCount(sums);
+  await choices.nth(nth).click();
+  await expect(page.locator('main.sum')).toBeVisible();
+};
+
+/** Pages whose figures are no part of a job: how to come to each. */
+const asides: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+  shims: (page) => again(page, 'shims'),
+  'a stack': (page) => again(page, 'stack/stop~c13d32~h3d16'),
+  'a fit': (page) => again(page, 'fit/shellcase/shelves'),
+  'a tray': (page) => again(page, 'tray/shellcase'),
+  ...Object.fromEntries(
+    Array.from({ length: sums }, (_, k) => [`sum ${k + 1}`, sum(k)] as const).filter(
+      (_, k) => night || k % 3 === 0,
+    ),
+  ),
+};
+
+for (const [k, [name, come]] of Object.entries(asides).entries()) {
+  test(`what was keyed into any blank of ${name} stands there once the page is opened again`, async ({
+    page,
+  }) => {
+    test.setTimeout(120_000);
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await openSample(page);
+    await arrive(page, 'boards');
+    await come(page);
+    const blanks = page.locator('main .blank:not(.choice), main button.nextset');
+    await blanks.first().waitFor();
+    let tried = 0;
+    for (let at = k % step; at < (await blanks.count()); at += step) {
+      const blank = blanks.nth(at);
+      await blank.click();
+      await goBy(page, 60);
+      const seven = page.getByRole('dialog').getByRole('button', { name: '7', exact: true });
+      const way = ways[(tried + k) % ways.length];
+      if (!way) throw new Error('no way');
+      if (await seven.count()) {
+        await seven.click();
+        await way.leave(page, blank);
+        tried += 1;
+        await page.reload();
+        await come(page);
+        await expect.soft(blank, `${name}, blank ${at + 1}, ${way.name}`).toHaveText(/(^|\D)7(\D|$)/);
+      }
+      await come(page);
+    }
+    expect(tried, 'blanks that take a figure').toBeGreaterThan(0);
+  });
+}
 
 for (const [k, form] of forms.entries()) {
   test(`every blank of ${form}, left in any way, keeps what was keyed`, async ({ page }) => {
