@@ -6,6 +6,9 @@ import type { Journal, JournalAsked, JournalTold } from '../store/journal/journa
  */
 const patience = { append: 5000, summary: 60_000, rows: 30_000 };
 
+/** One that gave no answer in time last time is not waited for so long again: a tap stands on it. Milliseconds. */
+const shortly = 1000;
+
 /** The second copy, kept by a worker; undefined where the browser has no file system of its own for it. */
 export function openJournal(): Journal | undefined {
   if (!('storage' in navigator) || !navigator.storage.getDirectory || !('Worker' in self)) return undefined;
@@ -14,7 +17,11 @@ export function openJournal(): Journal | undefined {
   const waiting = new Map<number, (told: JournalTold | undefined) => void>();
   let no = 0;
   let broken = false;
-  worker.onmessage = ({ data }: MessageEvent<JournalTold>) => waiting.get(data.no)?.(data);
+  let silent = false;
+  worker.onmessage = ({ data }: MessageEvent<JournalTold>) => {
+    silent = false;
+    waiting.get(data.no)?.(data);
+  };
   worker.onerror = () => {
     broken = true;
     for (const settle of waiting.values()) settle(undefined);
@@ -29,7 +36,13 @@ export function openJournal(): Journal | undefined {
         waiting.delete(own);
         resolve(told);
       };
-      const late = setTimeout(() => settle(undefined), patience[asked.what]);
+      const late = setTimeout(
+        () => {
+          silent = true;
+          settle(undefined);
+        },
+        silent && asked.what === 'append' ? shortly : patience[asked.what],
+      );
       waiting.set(own, settle);
       worker.postMessage({ no: own, ...asked } satisfies JournalAsked);
     });
