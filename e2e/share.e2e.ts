@@ -95,25 +95,20 @@ test.describe('a form on another site posts a job to the share target', () => {
     });
   }
 
-  test('as forms are sent: the installed app shows none of it either', async ({ page, context, baseURL }) => {
-    await asInstalled(context);
-    const to = await installed(page, baseURL);
-    const other = await elsewhere('');
-    await page.goto(other.url);
-    await post(page, to);
-    await nothingOffered(page);
-    await other.close();
-  });
-
-  test('in a field beside the one of the manifest: nothing is shown', async ({ page, context, baseURL }) => {
-    await asInstalled(context);
-    const to = await installed(page, baseURL);
-    const other = await elsewhere(hidden);
-    await page.goto(other.url);
-    await post(page, to, ['job', 'title']);
-    await nothingOffered(page);
-    await other.close();
-  });
+  for (const [name, head, fields] of [
+    ['as forms are sent', '', undefined],
+    ['in a field beside the one of the manifest', hidden, ['job', 'title']],
+  ] as const) {
+    test(`${name}: the installed app shows none of it either`, async ({ page, context, baseURL }) => {
+      await asInstalled(context);
+      const to = await installed(page, baseURL);
+      const other = await elsewhere(head);
+      await page.goto(other.url);
+      await post(page, to, fields);
+      await nothingOffered(page);
+      await other.close();
+    });
+  }
 });
 
 /** The nearest a test comes to a share: a navigation with no referrer and an opaque origin, in a window of its own. */
