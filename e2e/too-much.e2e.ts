@@ -113,6 +113,8 @@ test('a start that never stood is not gone into again by itself: the list of job
   await next.goto('./#/cuts');
   await expect(next.getByText('did not come up at the last start')).toBeVisible();
   await expect(next.getByRole('heading', { name: 'All jobs' })).toBeVisible();
+  await next.goto('./#/');
+  await expect(next.getByText('did not come up at the last start')).toBeVisible(); // no job is open, and none is gone
   await next.getByRole('button', { name: 'Try it all the same' }).click();
   await expect(next.getByRole('heading', { name: 'Cuts' })).toBeVisible();
   await expect(next.getByText('did not come up')).toBeHidden();

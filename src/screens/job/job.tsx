@@ -16,6 +16,7 @@ import { sheetOf } from '../stock/sheets';
 import { UndoButton } from '../undo-button';
 import { useFinished } from './copy-line';
 import { Kept, KeptLine } from './kept';
+import { LeftClosed } from './left-closed';
 import { CaseList, NextSetup, newCaseIn } from './work';
 
 type JobProps = {
@@ -34,6 +35,7 @@ function First({ bench }: { readonly bench: Bench }) {
   return (
     <main class="page first">
       <h1>Knifeline</h1>
+      <LeftClosed bench={bench} />
       <p>
         Measuring and marking in the shop. Figures are exact, every mark says from which end, and nothing
         needs a signal.

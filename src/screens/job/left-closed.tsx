@@ -1,8 +1,8 @@
 import type { Bench } from '../bench';
 
-/** Why this page stands and not the screen where one was: that one never came up at the last start. A tap starts with it all the same. */
-export function LeftClosed({ bench: { left } }: { readonly bench: Bench }) {
-  if (left === undefined) return null;
+/** Why this page stands and not the screen where one was: that one never came up at the last start. A tap starts with it all the same; a job opened by hand ends it. */
+export function LeftClosed({ bench: { left, job } }: { readonly bench: Bench }) {
+  if (left === undefined || job.value) return null;
   const again = () => {
     history.replaceState(null, '', left);
     location.reload();
