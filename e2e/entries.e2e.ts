@@ -372,6 +372,32 @@ test('two pages that each take a reading of one sheet keep both, and nothing sta
   await expect(page.getByText('double')).toBeHidden();
 });
 
+test('lines of the strip typed while storage is slow, then at once, are all kept', async ({ page }) => {
+  await slowStorage(page);
+  await page.goto('./#/figure');
+  await page.getByRole('button', { name: 'Type', exact: true }).click();
+  const field = page.getByLabel('Type it as you would write it');
+  const line = async (text: string): Promise<void> => {
+    await field.fill(text);
+    await page.keyboard.press('Enter');
+    await expect(field).toHaveValue('');
+  };
+  await storageTakes(page, 1500);
+  await line('501');
+  await line('502');
+  await storageTakes(page, 0);
+  await line('503');
+  await settled(page);
+  await line('504');
+  await line('505');
+  await settled(page);
+  await page.reload();
+  await page.getByRole('button', { name: 'Strip', exact: true }).click();
+  await expect(page.locator('.rl .sr')).toHaveText(
+    ['501', '502', '503', '504', '505'].map((n) => `${n} inches`),
+  );
+});
+
 test('two pages on one strip: a key in one wipes no line of the other', async ({ page, context }) => {
   await page.goto('./#/figure');
   const other = await context.newPage();

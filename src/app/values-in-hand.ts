@@ -37,6 +37,8 @@ type Row =
   | { readonly of: 'settings'; readonly key: string; readonly value: Json }
   | { readonly of: 'shop'; readonly key: keyof Shop; readonly value: Length | undefined };
 
+const nameOf = ({ of, key }: Row): string => `${of} ${key}`;
+
 /** Kept for the next start alone: nobody asked for them. */
 const quiet: readonly string[] = ['here', 'saw', 'job', 'handed'];
 
@@ -73,13 +75,26 @@ export async function valuesInHand(
   }));
   const figure = computed(() => only(all.value, isFigure));
 
-  /** Shown at once; refused, it is as it was, and named until it is kept after all. */
+  /** Of each key, which of all writes was the last that came to an end. */
+  const ended = new Map<string, number>();
+  let writes = 0;
+
+  /**
+   * Shown at once; refused, it is as it was, and named until it is kept after all. One that comes to an end after a later one of
+   * its key says nothing any more: a write that was tried again must not put an older word over a newer.
+   */
   async function keepRow(row: Row, write: () => Promise<Result<null, SaveError>>): Promise<boolean> {
+    writes += 1;
+    const no = writes;
     waiting.value = [...waiting.value, row];
     const done = await write();
-    const key = `${row.of} ${row.key}`;
+    const key = nameOf(row);
     batch(() => {
-      waiting.value = waiting.value.filter((one) => one !== row);
+      const at = waiting.value.indexOf(row);
+      // what was asked for before it is over
+      waiting.value = waiting.value.filter((one, k) => k > at || nameOf(one) !== key);
+      if ((ended.get(key) ?? 0) > no) return;
+      ended.set(key, no);
       if (done.ok) {
         if (row.of === 'shop') keptShop.value = { ...keptShop.value, [row.key]: row.value };
         else kept.value = { ...kept.value, [row.key]: row.value };
@@ -103,21 +118,22 @@ export async function valuesInHand(
     await keepRow({ of: 'shop', key: field, value }, () => store.keepShop(field, value));
   }
 
-  async function load(): Promise<void> {
+  /** What is kept, read now; what came to be kept meanwhile the reading may not have seen. */
+  async function readOver(takes: (key: string) => boolean): Promise<void> {
+    const from = writes;
+    const under = waiting.value;
     const [figures, now] = await read();
+    const fresh = (of: Row['of']) => (key: string) =>
+      (ended.get(`${of} ${key}`) ?? 0) > from || under.some((row) => row.of === of && row.key === key);
     batch(() => {
-      keptShop.value = figures;
-      kept.value = now;
+      keptShop.value = { ...figures, ...only(keptShop.value as Rows, fresh('shop')) };
+      const taken = (key: string) => takes(key) && !fresh('settings')(key);
+      kept.value = { ...only(kept.value, (key) => !taken(key)), ...only(now, taken) };
     });
   }
 
-  async function catchUp(): Promise<void> {
-    const [figures, now] = await read();
-    batch(() => {
-      keptShop.value = figures;
-      kept.value = { ...only(kept.value, (key) => !shared(key)), ...only(now, shared) };
-    });
-  }
+  const load = () => readOver(() => true);
+  const catchUp = () => readOver(shared);
 
   return {
     settings,

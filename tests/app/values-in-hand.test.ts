@@ -29,3 +29,57 @@ test('a setting tapped while what is kept is read again stays as tapped, and is 
   await hand.load();
   expect(hand.settings.value.theme).toBe('phone');
 });
+
+/** A store whose writes end when they are told to, in any order. */
+function heldStore() {
+  const kept: Record<string, unknown> = {};
+  const ends: ((fails?: boolean) => void)[] = [];
+  const store = {
+    shop: async () => ({}),
+    settings: async () => ({ ...kept }),
+    keep: (key: string, value: unknown) =>
+      new Promise((done) => {
+        ends.push((fails) => {
+          kept[key] = value; // the later word stands, whichever ends first
+          done(fails ? { ok: false, error: { code: 'full' } } : { ok: true, value: null });
+        });
+      }),
+  } as unknown as Store;
+  return { store, ends, kept };
+}
+const turn = () => new Promise((done) => setTimeout(done));
+
+test('a write that ends after a later one of its key puts no older word over the newer', async () => {
+  const { store, ends } = heldStore();
+  const unsaved = makeUnsaved();
+  const hand = await valuesInHand(store, unsaved, names);
+  for (const made of [1, 2, 3]) hand.keepFigure({ figure: { made } });
+  ends[2]?.();
+  await turn();
+  expect(hand.figure.value).toEqual({ figure: { made: 3 } });
+  ends[0]?.();
+  ends[1]?.(true);
+  await turn();
+  expect(hand.figure.value).toEqual({ figure: { made: 3 } });
+  expect(unsaved.now.value).toEqual([]);
+});
+
+test('a line kept while the pages are read again stays, though the reading began before it', async () => {
+  const { store, ends, kept } = heldStore();
+  const hand = await valuesInHand(store, makeUnsaved(), names);
+  kept['strip/b1'] = 'theirs';
+  let read = (): void => undefined;
+  const before = { ...kept };
+  const settings = () =>
+    new Promise((done) => {
+      read = () => done(before);
+    });
+  Object.assign(store, { settings });
+  const reading = hand.catchUp();
+  hand.keepFigure({ 'strip/a1': 'mine' });
+  ends[0]?.();
+  await turn();
+  read();
+  await reading;
+  expect(hand.figure.value).toEqual({ 'strip/a1': 'mine', 'strip/b1': 'theirs' });
+});

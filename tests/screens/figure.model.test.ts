@@ -329,6 +329,14 @@ describe('two pages on one strip', () => {
     expect(readFigure(dropped).lines).toEqual(twoLines.lines.slice(1));
   });
 
+  test('a line that came from another page after this one was shown is not taken away by a key here', () => {
+    const shown = press(page('a'), d(1), equals);
+    const rows = { ...keptBy({}, shown), 'strip/b1': { name: '', text: '9', at: 9 } };
+    const changes = figureChanges(rows, press(shown, d(2), equals), shown.lines);
+    expect(Object.keys(changes)).not.toContain('strip/b1');
+    expect(figureChanges(rows, newStrip(shown), shown.lines)).toMatchObject({ 'strip/a1': null });
+  });
+
   test('only what differs is kept at a key', () => {
     const rows = figureChanges({}, press(page('a'), d(1), equals, d(2), equals));
     expect(Object.keys(figureChanges(rows, press(readFigure(rows), d(7))))).toEqual(['undo/5', 'figure']);

@@ -150,10 +150,15 @@ const keptLines = (rows: FigureRows): ReadonlyMap<string, KeptLine> =>
 /**
  * What is to be kept for Figure to stand like this: new steps back and the lines that differ, each by itself, then the half sum.
  * What another page has put on the strip meanwhile is not touched.
+ *
+ * @param shown the lines that stood before the change: of them those that are not in the state were taken away
  */
-export function figureChanges(rows: FigureRows, state: FigureState): FigureRows {
+export function figureChanges(
+  rows: FigureRows,
+  state: FigureState,
+  shown: readonly Line[] = readFigure(rows).lines,
+): FigureRows {
   const before = keptLines(rows);
-  const shown = readFigure(rows).lines;
   const changes: Record<string, Json> = {};
   for (const { id } of shown) if (!state.lines.some((one) => one.id === id)) changes[stripKey + id] = null;
   let last = 0;

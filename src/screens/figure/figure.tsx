@@ -21,17 +21,27 @@ const pageTag = Array.from(
   (byte) => 'abcdefghijklmnop'[byte % 16],
 ).join('');
 
+/** Lines this page has made: what undo or a refused write goes back to makes none of their ids again. */
+let madeHere = 0;
+
+/** Figure as it stands; what is made next is this page's own. */
+function stateNow(bench: Bench): FigureState {
+  const kept = readFigure(bench.figure.value);
+  return { ...kept, tag: pageTag, made: Math.max(kept.made, madeHere) };
+}
+
 /** The calculator. Its state is kept at each key, so it is there again after a sleep, a call or a kill. */
 export function FigureScreen({ bench }: { readonly bench: Bench }) {
   const [page, setPage] = useState<'keys' | 'strip' | Sum>('keys');
   const [why, setWhy] = useState<string>();
+  const state = stateNow(bench);
   const set = (next: FigureState) => {
     setWhy(undefined);
-    const rows = bench.figure.value;
-    bench.keepFigure(figureChanges(rows, { ...next, tag: pageTag }));
+    madeHere = Math.max(madeHere, next.made);
+    bench.keepFigure(figureChanges(bench.figure.value, next, state.lines));
   };
   const take = ({ state: next, refused }: Pressed) => (refused ? setWhy(refusedText(refused)) : set(next));
-  const desk = { state: readFigure(bench.figure.value), bench, set, take };
+  const desk = { state, bench, set, take };
   const leave = () => setPage('keys');
   if (page === 'keys') return <Keys desk={desk} why={why} onPage={setPage} />;
   if (page === 'strip') return <Strip desk={desk} why={why} leave={leave} />;
@@ -48,9 +58,8 @@ function Keys({ desk, why, onPage }: KeysProps) {
   const { state, bench, set, take } = desk;
   const [open, setOpen] = useState<Open>();
   const { tape } = bench.settings.value;
-  const press = (key: Parameters<typeof pressKey>[1]) =>
-    take(pressKey(readFigure(bench.figure.value), key, tape));
-  const undo = () => set(undoFigure(readFigure(bench.figure.value)));
+  const press = (key: Parameters<typeof pressKey>[1]) => take(pressKey(stateNow(bench), key, tape));
+  const undo = () => set(undoFigure(stateNow(bench)));
   const use = (id: string) =>
     state.typing ? set({ ...state, typed: `${state.typed} #${id} ` }) : press({ key: 'line', id });
   useEffect(() => {
@@ -90,7 +99,7 @@ function Calipered({ desk: { bench, set, take } }: { readonly desk: Desk }) {
   const { tape } = bench.settings.value;
   useInHand({
     begin: () => {
-      const before = readFigure(bench.figure.value);
+      const before = stateNow(bench);
       return ({ text, unit }): Came => {
         const sound = unit ?? (isMetric(tape) ? 'mm' : 'in');
         const came = text.startsWith('-') ? undefined : takeReading(before, { text, unit: sound }, tape);
