@@ -152,7 +152,7 @@ async function step(hand: Hand, ledger: Ledger, roll: () => number): Promise<voi
 }
 
 /** Storage takes so long to say that it has kept something. Milliseconds. */
-const waits = [0, 0, 0, 300, 1500];
+const waits = process.env.KNIFELINE_NIGHTLY ? [0, 0, 300, 1500] : [0, 0, 0, 300, 700];
 
 /**
  * Readings, marks ticked and unticked and lines of the strip on two pages, storage slow, full or ended by force, at random.
@@ -196,7 +196,7 @@ async function hands(context: BrowserContext, roll: () => number, count: number)
 }
 
 /** One sheet has room for no more on the page; more acts are made on more phones. */
-const atOnce = 100;
+const atOnce = 75;
 
 const parts = Array.from({ length: Math.ceil(many / atOnce) }, (_, k) => k);
 for (const part of parts)

@@ -21,7 +21,7 @@ import { App, bringLater } from './app';
 import { later } from './bring-later';
 import { openJournal } from './journal';
 import { goOffline } from './offline';
-import { besides, openingIn } from './opening';
+import { besides } from './opening';
 import { randomId } from './random';
 import { makeBench } from './state';
 
@@ -30,8 +30,6 @@ const root = document.getElementById('app');
 /** Opens what is kept on the phone, then shows the screen the user left. */
 async function start(at: HTMLElement): Promise<void> {
   guardTouches(document);
-  const { froze, stands } = openingIn(() => localStorage, Date.now());
-  document.addEventListener('visibilitychange', stands);
   // asked for now: a page never depends on a file a newer version cleared away
   const planning = import('./planning');
   const looking = import('./looking');
@@ -47,11 +45,11 @@ async function start(at: HTMLElement): Promise<void> {
   });
   const refuse = async (code: OpenError['code']) => (await import('./refusal')).refuse(at, code, journal);
   if (!store.ok) return refuse(store.error.code);
-  gone.value = store.value.readOnly();
+  const { stands, readOnly } = store.value;
+  document.addEventListener('visibilitychange', stands);
+  gone.value = readOnly();
   const sample = async () => (await fetch(sampleUrl)).text();
-  const bench = await makeBench(store.value, { sample, planning, looking, gone, froze }).catch(
-    () => undefined,
-  );
+  const bench = await makeBench(store.value, { sample, planning, looking, gone }).catch(() => undefined);
   if (!bench) return refuse('no-storage');
   const { left } = bench;
   const here = left ? besides(left) : location.hash || bench.settings.value.here;

@@ -36,15 +36,10 @@ export type Around = {
   readonly looking: Promise<typeof import('./looking')>;
   /** A newer page has the database. */
   readonly gone: ReadonlySignal<boolean>;
-  /** The last start froze over the screen it opened: neither that nor its job is opened again by itself. */
-  readonly froze: boolean;
 };
 
 /** The bench over an open store: everything a screen reads or does, in one place. */
-export async function makeBench(
-  store: Store,
-  { sample, planning, looking, gone, froze }: Around,
-): Promise<Bench> {
+export async function makeBench(store: Store, { sample, planning, looking, gone }: Around): Promise<Bench> {
   const [lines, aside] = await Promise.all([store.jobs(), store.aside()]);
   const jobs = signal<readonly JobLine[]>(lines);
   const laying = makeLaying();
@@ -218,7 +213,8 @@ export async function makeBench(
   const alive = jobs.value.filter((line) => line.deleted === undefined);
   const last = alive.find((line) => line.id === settings.value.job) ?? alive[0];
   // a job that cannot be read leaves the others
-  if (last && !froze)
+  // nor is one opened again by itself over which the last start froze
+  if (last && !store.froze)
     await load(last.id).catch((error: unknown) =>
       noteTrouble('The last job', saveError(error), () => load(last.id)),
     );
@@ -235,7 +231,7 @@ export async function makeBench(
     .catch(() => undefined); // tried again at the next start
 
   return {
-    left: froze ? location.hash || settings.value.here || '#/' : undefined,
+    left: store.froze ? location.hash || settings.value.here || '#/' : undefined,
     route,
     job,
     plan,

@@ -11,7 +11,7 @@ import type { Row } from './journal/row';
 import { aloneNameOf, type Here, isOurs, type Keeper, keeperOf } from './keeper';
 import { keepAct, keepEntries, keepValue } from './keeping';
 import type { Aside } from './migrations';
-import { nameKey } from './own-keys';
+import { nameKey, openingKey } from './own-keys';
 import { pagesOn } from './pages';
 import { isId } from './paths';
 import type { JobLine, Loaded } from './reads';
@@ -66,6 +66,10 @@ export type Store = {
   /** How many copies of the last change there are. */
   readonly keptIn: () => KeptIn;
   readonly onKeptIn: (heard: (now: KeptIn) => void) => void;
+  /** The last start never came to stand. */
+  readonly froze: boolean;
+  /** The screen stands, or the page is left by hand: a frozen one gets to neither. */
+  readonly stands: () => void;
   /** A newer version of the app has the database: nothing is written any more. */
   readonly readOnly: () => boolean;
   readonly aside: () => Promise<readonly Aside[]>;
@@ -112,11 +116,17 @@ async function storeAt(
   { randomId, now, name = 'knifeline' }: StoreOptions,
 ): Promise<Result<Store, OpenError>> {
   try {
-    const device = connection.readOnly() ? randomId() : await nameOfPhone(connection, keeper, randomId);
+    const { device, left } = connection.readOnly()
+      ? { device: randomId() }
+      : await nameOfPhone(connection, keeper, randomId);
+    const at = now();
+    // not waited for, and refused where there is no room: a start has no need of it
+    if (!connection.readOnly())
+      void connection.write((db) => db.put('settings', at, openingKey)).catch(() => undefined);
     const aloneName = aloneNameOf(device, randomId());
     const here = { connection, device, aloneName, now, pages: pagesOn(name), ...keeper };
     if (toFill) keeper.fillWith(fillBehind(here, toFill));
-    return ok(storeOn(here));
+    return ok(storeOn(here, frozen(left, at)));
   } catch (error) {
     connection.close();
     return err({ code: 'no-storage', name: nameOf(error) });
@@ -169,39 +179,45 @@ function soon<T>(asked: Promise<T>): Promise<T | undefined> {
   });
 }
 
-/** The phone's own name; a new one goes to the journal too. */
+/** The phone's own name, and what the last start left, where it never came to its screen. */
+type Begun = { readonly device: string; readonly left?: Json | undefined };
+
+/** A new name goes to the journal too. */
 async function nameOfPhone(
   { write }: Connection,
   { journal, sawStamp }: Keeper,
   randomId: () => string,
-): Promise<string> {
+): Promise<Begun> {
   let made: string | undefined;
   const make = () => {
     made ??= randomId();
     return made;
   };
-  const device = await write((db) => deviceOf(db, make, sawStamp));
-  if (device === made) await journal?.append([['settings', nameKey, device]]);
-  return device;
+  const begun = await write((db) => begin(db, make, sawStamp));
+  if (begun.device === made) await journal?.append([['settings', nameKey, begun.device]]);
+  return begun;
 }
 
-async function deviceOf(
-  db: Database,
-  randomId: () => string,
-  sawStamp: (at: string) => void,
-): Promise<string> {
+async function begin(db: Database, randomId: () => string, sawStamp: (at: string) => void): Promise<Begun> {
   const tx = db.transaction(valueStores, 'readwrite', strict);
   return whole(tx, async () => {
     sawStamp(latestOf(await stampedIn(tx)));
     const settings = tx.objectStore('settings');
     const found = await settings.get(nameKey);
+    const left = await settings.get(openingKey);
     const device = typeof found === 'string' && isId(found) ? found : randomId();
     if (found !== device) await settings.put(device, nameKey);
-    return device;
+    return { device, left };
   });
 }
 
-function storeOn(here: Here): Store {
+/** Another page that starts at the same time is no start that froze. Milliseconds. */
+const grace = 3000;
+
+const frozen = (left: Json | undefined, now: string): boolean =>
+  typeof left === 'string' && Date.parse(now) - Date.parse(left) > grace;
+
+function storeOn(here: Here, froze: boolean): Store {
   const { device, pages } = here;
   const act = (act: NewAct) => keepAct(here, act);
   return {
@@ -221,6 +237,11 @@ function storeOn(here: Here): Store {
     secure: async () => {
       await keepEven(here);
       return here.journal === undefined || here.keptIn() === 'both';
+    },
+    froze,
+    stands: () => {
+      if (!here.connection.readOnly())
+        void here.connection.write((db) => db.delete('settings', openingKey)).catch(() => undefined);
     },
     readOnly: here.connection.readOnly,
     keptIn: here.keptIn,

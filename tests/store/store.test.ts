@@ -425,3 +425,33 @@ describe('jobs', () => {
     expect((await store.load('j1')).entries).toHaveLength(0);
   });
 });
+
+describe('a start that never came to its screen', () => {
+  const openAt = async (seconds: number): Promise<Store> => {
+    const now = () => new Date(Date.UTC(2026, 10, 29) + seconds * 1000).toISOString();
+    const store = await openStore({ name: 'test', randomId: () => `id${++ids}`, now });
+    if (!store.ok) throw new Error(store.error.code);
+    return store.value;
+  };
+
+  test('a first start, and one after a start that stood, are after none that froze', async () => {
+    const first = await openAt(0);
+    first.stands();
+    await first.settings(); // after what was asked before it
+    expect([first.froze, (await openAt(60)).froze]).toEqual([false, false]);
+  });
+
+  test('a start after one that never stood is; the one after that is not', async () => {
+    await openAt(0);
+    const second = await openAt(60);
+    second.stands();
+    await second.settings();
+    expect([second.froze, (await openAt(120)).froze]).toEqual([true, false]);
+  });
+
+  test('two pages that start at one time are no start that froze; the note goes into no copy', async () => {
+    const first = await openAt(60);
+    expect((await openAt(62)).froze).toBe(false);
+    expect(Object.keys(await first.settings())).not.toContain('opening');
+  });
+});
