@@ -75,9 +75,7 @@ function Screen({ route, bench }: ScreenProps) {
 /** A file of the app did not come through: it is asked for again by opening the page again. */
 const Missing = () => (
   <div class="refusal">
-    <p>
-      A part of the app did not come through, so not every page can be shown. What is kept here is untouched.
-    </p>
+    <p>A part of the app did not come through: not every page can be shown. What is kept is untouched.</p>
     <button type="button" class="btn main" onClick={() => location.reload()}>
       Open again
     </button>

@@ -66,7 +66,7 @@ export type Store = {
   /** How many copies of the last change there are. */
   readonly keptIn: () => KeptIn;
   readonly onKeptIn: (heard: (now: KeptIn) => void) => void;
-  /** The last start never came to stand. */
+  /** The last two starts never came to stand. */
   readonly froze: boolean;
   /** The screen stands, or the page is left by hand: a frozen one gets to neither. */
   readonly stands: () => void;
@@ -120,13 +120,16 @@ async function storeAt(
       ? { device: randomId() }
       : await nameOfPhone(connection, keeper, randomId);
     const at = now();
+    const before = unended(left, at);
     // not waited for, and refused where there is no room: a start has no need of it
     if (!connection.readOnly())
-      void connection.write((db) => db.put('settings', at, openingKey)).catch(() => undefined);
+      void connection
+        .write((db) => db.put('settings', before ? `${at} ${again}` : at, openingKey))
+        .catch(() => undefined);
     const aloneName = aloneNameOf(device, randomId());
     const here = { connection, device, aloneName, now, pages: pagesOn(name), ...keeper };
     if (toFill) keeper.fillWith(fillBehind(here, toFill));
-    return ok(storeOn(here, frozen(left, at)));
+    return ok(storeOn(here, before?.endsWith(again) ?? false));
   } catch (error) {
     connection.close();
     return err({ code: 'no-storage', name: nameOf(error) });
@@ -214,8 +217,12 @@ async function begin(db: Database, randomId: () => string, sawStamp: (at: string
 /** Another page that starts at the same time is no start that froze. Milliseconds. */
 const grace = 3000;
 
-const frozen = (left: Json | undefined, now: string): boolean =>
-  typeof left === 'string' && Date.parse(now) - Date.parse(left) > grace;
+/** The note of the start before, where that never came to its screen. One may have been killed: two in a row froze. */
+const unended = (left: Json | undefined, at: string): string | undefined =>
+  typeof left === 'string' && Date.parse(at) - Date.parse(left.split(' ')[0] ?? '') > grace
+    ? left
+    : undefined;
+const again = 'again';
 
 function storeOn(here: Here, froze: boolean): Store {
   const { device, pages } = here;

@@ -426,7 +426,7 @@ describe('jobs', () => {
   });
 });
 
-describe('a start that never came to its screen', () => {
+describe('starts that never came to their screen', () => {
   const openAt = async (seconds: number): Promise<Store> => {
     const now = () => new Date(Date.UTC(2026, 10, 29) + seconds * 1000).toISOString();
     const store = await openStore({ name: 'test', randomId: () => `id${++ids}`, now });
@@ -441,12 +441,13 @@ describe('a start that never came to its screen', () => {
     expect([first.froze, (await openAt(60)).froze]).toEqual([false, false]);
   });
 
-  test('a start after one that never stood is; the one after that is not', async () => {
+  test('one may have been killed: a start after two that never stood is, and the one after that is not', async () => {
     await openAt(0);
-    const second = await openAt(60);
-    second.stands();
-    await second.settings();
-    expect([second.froze, (await openAt(120)).froze]).toEqual([true, false]);
+    expect((await openAt(60)).froze).toBe(false);
+    const third = await openAt(120);
+    third.stands();
+    await third.settings();
+    expect([third.froze, (await openAt(180)).froze]).toEqual([true, false]);
   });
 
   test('two pages that start at one time are no start that froze; the note goes into no copy', async () => {

@@ -9,9 +9,9 @@ export function LeftClosed({ bench: { left, job } }: { readonly bench: Bench }) 
   };
   return (
     <p class="pad-x note" role="status">
-      The screen you were at did not come up at the last start, so it stays closed.{' '}
+      Your screen did not come up at the last two starts.{' '}
       <button type="button" class="chip" onClick={again}>
-        Try it all the same
+        Try it again
       </button>
     </p>
   );
