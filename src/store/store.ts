@@ -226,6 +226,7 @@ const again = 'again';
 
 function storeOn(here: Here, froze: boolean): Store {
   const { device, pages } = here;
+  let stood = false;
   const act = (act: NewAct) => keepAct(here, act);
   return {
     ...viewOf(here),
@@ -247,8 +248,9 @@ function storeOn(here: Here, froze: boolean): Store {
     },
     froze,
     stands: () => {
-      if (!here.connection.readOnly())
-        void here.connection.write((db) => db.delete('settings', openingKey)).catch(() => undefined);
+      if (stood || here.connection.readOnly()) return;
+      stood = true; // once: a page that is left writes nothing more
+      void here.connection.write((db) => db.delete('settings', openingKey)).catch(() => undefined);
     },
     readOnly: here.connection.readOnly,
     keptIn: here.keptIn,

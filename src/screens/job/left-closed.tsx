@@ -8,8 +8,8 @@ export function LeftClosed({ bench: { left, job } }: { readonly bench: Bench }) 
     location.reload();
   };
   return (
-    <p class="pad-x note" role="status">
-      Your screen did not come up at the last two starts.{' '}
+    <p class="note">
+      Your screen did not come up twice.{' '}
       <button type="button" class="chip" onClick={again}>
         Try it again
       </button>
