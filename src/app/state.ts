@@ -212,8 +212,7 @@ export async function makeBench(store: Store, { sample, planning, looking, gone 
 
   const alive = jobs.value.filter((line) => line.deleted === undefined);
   const last = alive.find((line) => line.id === settings.value.job) ?? alive[0];
-  // a job that cannot be read leaves the others
-  // nor is one opened again by itself over which the last start froze
+  // a job that cannot be read leaves the others, and so does one over which two starts froze
   if (last && !store.froze)
     await load(last.id).catch((error: unknown) =>
       noteTrouble('The last job', saveError(error), () => load(last.id)),
