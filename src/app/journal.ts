@@ -1,10 +1,10 @@
-import type { Journal, JournalAsked, JournalTold } from '../store/journal/journal';
+import type { Journal, JournalAsked, JournalTold, StartAsked } from '../store/journal/journal';
 
 /**
  * An answer that takes longer is none: a phone that sleeps may never give it. The whole of a long log takes its time, but a start
  * that waits for it is given up after 36 s. Milliseconds.
  */
-const patience = { append: 5000, summary: 60_000, rows: 30_000 };
+const patience = { append: 5000, summary: 60_000, rows: 30_000, starting: 2000, stood: 2000 };
 
 /** One that gave no answer in time last time is not waited for so long again: a tap stands on it. Milliseconds. */
 const shortly = 1000;
@@ -26,7 +26,9 @@ export function openJournal(): Journal | undefined {
     broken = true;
     for (const settle of waiting.values()) settle(undefined);
   };
-  const ask = (asked: Omit<JournalAsked, 'no'>): Promise<JournalTold | undefined> => {
+  const ask = (
+    asked: Omit<JournalAsked, 'no'> | Omit<StartAsked, 'no'>,
+  ): Promise<JournalTold | undefined> => {
     no += 1;
     const own = no;
     if (broken) return Promise.resolve(undefined);
@@ -44,7 +46,7 @@ export function openJournal(): Journal | undefined {
         silent && asked.what === 'append' ? shortly : patience[asked.what],
       );
       waiting.set(own, settle);
-      worker.postMessage({ no: own, ...asked } satisfies JournalAsked);
+      worker.postMessage({ no: own, ...asked } satisfies JournalAsked | StartAsked);
     });
   };
   return {
@@ -54,6 +56,8 @@ export function openJournal(): Journal | undefined {
     },
     summary: async () => (await ask({ what: 'summary' }))?.summary,
     rows: async () => (await ask({ what: 'rows' }))?.rows,
+    starting: async () => (await ask({ what: 'starting' }))?.froze,
+    stood: () => void ask({ what: 'stood' }),
     close: () => worker.terminate(),
   };
 }

@@ -40,3 +40,4 @@ export { StockScreen } from '../screens/stock/stock';
 export { openCodeReader } from './code-reader';
 export { copiesOf } from './copies';
 export { takeIncoming } from './incoming';
+export { goOffline, startUpdate } from './offline';

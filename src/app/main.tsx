@@ -20,7 +20,6 @@ import { guardTouches } from '../ui/touch';
 import { App, bringLater } from './app';
 import { later } from './bring-later';
 import { openJournal } from './journal';
-import { goOffline } from './offline';
 import { besides } from './opening';
 import { randomId } from './random';
 import { makeBench } from './state';
@@ -59,7 +58,7 @@ async function start(at: HTMLElement): Promise<void> {
   render(<App bench={bench} />, at);
   await rest;
   setTimeout(stands); // what came with the rest is on the screen by then
-  goOffline();
+  later.peek()?.goOffline();
   void bench.evenOut();
   await later.peek()?.takeIncoming(bench);
 }

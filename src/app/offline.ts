@@ -1,13 +1,7 @@
-import { signal } from '@preact/signals';
 import { Workbox } from 'workbox-window';
 import type { UpdateHeld } from '../screens/bench';
 import { entryLock, sawLock } from '../ui/hold';
-
-/** A newer version is saved and waits; it starts the next time every page of the app is closed. */
-export const updateWaiting = signal(false);
-
-/** The page is served from the phone: a service worker has it. On a plain-http address there is none. */
-export const servedHere = signal(Boolean(globalThis.navigator?.serviceWorker?.controller));
+import { servedHere, updateWaiting } from './served';
 
 let workbox: Workbox | undefined;
 let asked = false;

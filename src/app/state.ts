@@ -18,8 +18,8 @@ import { homeScreen } from './home-screen';
 import { keepDrafts } from './keep-drafts';
 import { makeLaying } from './laying';
 import { logInHand } from './log-in-hand';
-import { servedHere, startUpdate, updateWaiting } from './offline';
 import { randomId } from './random';
+import { servedHere, updateWaiting } from './served';
 import { shareFile } from './share';
 import { undoingOf } from './undoing';
 import { valueNames } from './value-names';
@@ -212,7 +212,7 @@ export async function makeBench(store: Store, { sample, planning, looking, gone 
 
   const alive = jobs.value.filter((line) => line.deleted === undefined);
   const last = alive.find((line) => line.id === settings.value.job) ?? alive[0];
-  // a job that cannot be read leaves the others, and so does one over which two starts froze
+  // a job that cannot be read leaves the others, and so does one over which a start froze
   if (last && !store.froze)
     await load(last.id).catch((error: unknown) =>
       noteTrouble('The last job', saveError(error), () => load(last.id)),
@@ -292,7 +292,7 @@ export async function makeBench(store: Store, { sample, planning, looking, gone 
       copies.value?.letGo();
     },
     laying,
-    startUpdate: () => startUpdate(() => store.secure().catch(() => false)),
+    startUpdate: async () => later.peek()?.startUpdate(() => store.secure().catch(() => false)),
     holdSaw: () => hold(sawLock),
     copies,
     home: homeScreen(),

@@ -66,7 +66,7 @@ export type Store = {
   /** How many copies of the last change there are. */
   readonly keptIn: () => KeptIn;
   readonly onKeptIn: (heard: (now: KeptIn) => void) => void;
-  /** The last two starts never came to stand. */
+  /** The start before took long and never came to stand, or the last two never did. */
   readonly froze: boolean;
   /** The screen stands, or the page is left by hand: a frozen one gets to neither. */
   readonly stands: () => void;
@@ -121,6 +121,7 @@ async function storeAt(
       : await nameOfPhone(connection, keeper, randomId);
     const at = now();
     const before = unended(left, at);
+    const slow = keeper.journal?.starting();
     // not waited for, and refused where there is no room: a start has no need of it
     if (!connection.readOnly())
       void connection
@@ -129,7 +130,8 @@ async function storeAt(
     const aloneName = aloneNameOf(device, randomId());
     const here = { connection, device, aloneName, now, pages: pagesOn(name), ...keeper };
     if (toFill) keeper.fillWith(fillBehind(here, toFill));
-    return ok(storeOn(here, before?.endsWith(again) ?? false));
+    const froze = before !== undefined && ((slow && (await soon(slow))) || before.endsWith(again));
+    return ok(storeOn(here, froze));
   } catch (error) {
     connection.close();
     return err({ code: 'no-storage', name: nameOf(error) });
@@ -217,7 +219,10 @@ async function begin(db: Database, randomId: () => string, sawStamp: (at: string
 /** Another page that starts at the same time is no start that froze. Milliseconds. */
 const grace = 3000;
 
-/** The note of the start before, where that never came to its screen. One may have been killed: two in a row froze. */
+/**
+ * The note of the start before, where that never came to its screen. It may have been killed: it froze if the journal saw that it
+ * took long; where nobody saw it, two in a row did.
+ */
 const unended = (left: Json | undefined, at: string): string | undefined =>
   typeof left === 'string' && Date.parse(at) - Date.parse(left.split(' ')[0] ?? '') > grace
     ? left
@@ -250,6 +255,7 @@ function storeOn(here: Here, froze: boolean): Store {
     stands: () => {
       if (stood || here.connection.readOnly()) return;
       stood = true; // once: a page that is left writes nothing more
+      here.journal?.stood();
       void here.connection.write((db) => db.delete('settings', openingKey)).catch(() => undefined);
     },
     readOnly: here.connection.readOnly,

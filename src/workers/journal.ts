@@ -1,7 +1,8 @@
 import { type Folder, findJournal, needsTidying } from '../store/journal/files';
-import type { JournalAsked, JournalTold } from '../store/journal/journal';
+import type { JournalAsked, JournalTold, StartAsked } from '../store/journal/journal';
 import { standingIn } from '../store/journal/lines';
 import { type Open, open } from '../store/journal/serve';
+import { watchOfStart } from '../store/journal/starting';
 
 /**
  * The journal in the origin's own file system, which a killed browser leaves whole where it may wipe the database. A file is
@@ -11,8 +12,8 @@ let opened: Promise<Open> | undefined;
 
 /** Opened at the first asking; after a failure, again at the next. */
 function openedNow(): Promise<Open> {
-  opened ??= findFolder()
-    .then(openFolder)
+  opened ??= findDirectory()
+    .then((directory) => openFolder(folderIn(directory)))
     .catch((error: unknown) => {
       opened = undefined;
       throw error;
@@ -20,15 +21,23 @@ function openedNow(): Promise<Open> {
   return opened;
 }
 
-async function findFolder(): Promise<Folder> {
+async function findDirectory(): Promise<FileSystemDirectoryHandle> {
   const root = await navigator.storage.getDirectory();
-  const folder = await root.getDirectoryHandle('knifeline', { create: true });
+  return root.getDirectoryHandle('knifeline', { create: true });
+}
+
+async function hold(directory: FileSystemDirectoryHandle, name: string): Promise<FileSystemSyncAccessHandle> {
+  const file = await (await directory.getFileHandle(name, { create: true })).createSyncAccessHandle();
+  // before Safari 16.4 these calls answer later: no ground to write on
+  if (typeof file.getSize() === 'number') return file;
+  file.close();
+  throw new DOMException('too old', 'NotSupportedError');
+}
+
+function folderIn(directory: FileSystemDirectoryHandle): Folder {
   const held = async <T>(name: string, work: (file: FileSystemSyncAccessHandle) => T): Promise<T> => {
-    const handle = await folder.getFileHandle(name, { create: true });
-    const file = await handle.createSyncAccessHandle();
+    const file = await hold(directory, name);
     try {
-      // before Safari 16.4 these calls answer later: no ground to write on
-      if (typeof file.getSize() !== 'number') throw new DOMException('too old', 'NotSupportedError');
       return work(file);
     } finally {
       file.close();
@@ -100,16 +109,30 @@ const answer = async (asked: JournalAsked): Promise<Omit<JournalTold, 'no'>> => 
   return alone(() => serve(asked));
 };
 
+const watch = watchOfStart(async () => hold(await findDirectory(), 'starting'));
+
+async function answerOfStart({ what }: StartAsked): Promise<Omit<JournalTold, 'no'>> {
+  if (what === 'starting') return { froze: await watch.starting() };
+  await watch.stood();
+  return {};
+}
+
 /** After the page has its answer: a large file takes its time. */
 async function tidyWhenDue(): Promise<void> {
   const { due, tidy } = await openedNow();
   if (due()) await alone(() => tidyUnlessHeld(tidy));
 }
 
-addEventListener('message', ({ data }: MessageEvent<JournalAsked>) => {
+const isOfStart = (asked: JournalAsked | StartAsked): asked is StartAsked =>
+  asked.what === 'starting' || asked.what === 'stood';
+
+addEventListener('message', ({ data }: MessageEvent<JournalAsked | StartAsked>) => {
   const tell = (told: Omit<JournalTold, 'no'>) => postMessage({ no: data.no, ...told } satisfies JournalTold);
-  answer(data)
-    .then(tell, (error: unknown) => tell({ error: error instanceof Error ? error.name : 'Error' }))
-    .then(tidyWhenDue)
-    .catch(() => undefined); // as it was: tried again once as much more is written over
+  const fail = (error: unknown) => tell({ error: error instanceof Error ? error.name : 'Error' });
+  if (isOfStart(data)) answerOfStart(data).then(tell, fail);
+  else
+    answer(data)
+      .then(tell, fail)
+      .then(tidyWhenDue)
+      .catch(() => undefined); // as it was: tried again once as much more is written over
 });

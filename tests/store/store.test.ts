@@ -9,6 +9,8 @@ import { asideOf, compareWith } from '../../src/store/file';
 import { fold, undoable, undoOf } from '../../src/store/log';
 import { schemaVersion } from '../../src/store/migrations';
 import { openStore, type Store } from '../../src/store/store';
+import { memoryFolder } from './journal/memory-folder';
+import { memoryJournal } from './journal/memory-journal';
 import { purged } from './page-of-phone';
 import { versionOne } from './version-one';
 
@@ -427,9 +429,11 @@ describe('jobs', () => {
 });
 
 describe('starts that never came to their screen', () => {
-  const openAt = async (seconds: number): Promise<Store> => {
+  const openAt = async (seconds: number, froze?: boolean): Promise<Store> => {
     const now = () => new Date(Date.UTC(2026, 10, 29) + seconds * 1000).toISOString();
-    const store = await openStore({ name: 'test', randomId: () => `id${++ids}`, now });
+    const journal =
+      froze === undefined ? undefined : { ...memoryJournal(memoryFolder()), starting: async () => froze };
+    const store = await openStore({ name: 'test', randomId: () => `id${++ids}`, now, journal });
     if (!store.ok) throw new Error(store.error.code);
     return store.value;
   };
@@ -448,6 +452,15 @@ describe('starts that never came to their screen', () => {
     third.stands();
     await third.settings();
     expect([third.froze, (await openAt(180)).froze]).toEqual([true, false]);
+  });
+
+  test('one that took long, by the journal, froze at once; one that stood did not', async () => {
+    const first = await openAt(0, false);
+    const second = await openAt(60, true);
+    second.stands();
+    await second.settings();
+    const third = await openAt(120, true);
+    expect([first.froze, second.froze, third.froze]).toEqual([false, true, false]);
   });
 
   test('two pages that start at one time are no start that froze; the note goes into no copy', async () => {

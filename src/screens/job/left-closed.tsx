@@ -1,6 +1,6 @@
 import type { Bench } from '../bench';
 
-/** Why this page stands and not the screen where one was: that one never came up at the last start. A tap starts with it all the same; a job opened by hand ends it. */
+/** Why this page stands and not the screen where one was: that one never came up. A tap starts with it all the same; a job opened by hand ends it. */
 export function LeftClosed({ bench: { left, job } }: { readonly bench: Bench }) {
   if (left === undefined || job.value) return null;
   const again = () => {
@@ -9,7 +9,7 @@ export function LeftClosed({ bench: { left, job } }: { readonly bench: Bench }) 
   };
   return (
     <p class="note">
-      Your screen did not come up twice.{' '}
+      Your screen did not come up last time.{' '}
       <button type="button" class="chip" onClick={again}>
         Try it again
       </button>

@@ -18,6 +18,10 @@ export type Journal = {
   readonly summary: () => Promise<Summary | undefined>;
   /** Every row that stands, none superseded. */
   readonly rows: () => Promise<readonly Row[] | undefined>;
+  /** The page is on its way to its screen. True where the start before took long and never came to it. */
+  readonly starting: () => Promise<boolean | undefined>;
+  /** The page stands. */
+  readonly stood: () => void;
   readonly close: () => void;
 };
 
@@ -28,10 +32,14 @@ export type JournalAsked = {
   readonly rows?: readonly Row[];
 };
 
+/** What the worker is told of the page's start. */
+export type StartAsked = { readonly no: number; readonly what: 'starting' | 'stood' };
+
 export type JournalTold = {
   readonly no: number;
   readonly summary?: Summary;
   readonly rows?: readonly Row[];
+  readonly froze?: boolean;
   /** What went wrong, by its name. */
   readonly error?: string;
 };
