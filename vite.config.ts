@@ -50,5 +50,6 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     environment: 'node',
     testTimeout: 60_000,
+    maxWorkers: 3, // many tests wait: one worker a core leaves cores idle
   },
 });

@@ -116,3 +116,8 @@ export async function nextStop(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Next stop' }).click();
   await pastBounce(page);
 }
+
+/** A picture for people to look at, where they are asked for: they take a while. */
+export async function shot(page: Page, name: string): Promise<void> {
+  if (process.env.KNIFELINE_SHOTS) await page.screenshot({ path: `e2e/shots/${name}.png` });
+}

@@ -1,5 +1,5 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { openSample, standing } from './app';
+import { openSample, shot, standing } from './app';
 import { keptHere } from './kept';
 
 // alike: whoever is free takes the next
@@ -64,7 +64,7 @@ async function standsThere(page: Page, name: string): Promise<void> {
       return saw ? saw.scrollHeight - saw.clientHeight : 0;
     });
     expect.soft(scrolls, `${at}: the saw scrolls by`).toBeLessThanOrEqual(0);
-    await page.screenshot({ path: `e2e/shots/caution-${name}-${size.name}.png` });
+    await shot(page, `caution-${name}-${size.name}`);
   }
 }
 
@@ -157,21 +157,25 @@ test('in Cuts, on the card of every machine and step: in sight at three sizes, a
   await openSample(first);
   const met = new Set<string>();
   await first.goto('./#/cuts');
-  await first.locator('.build').first().waitFor();
-  const builds = await first.locator('.build').count();
-  for (let k = 0; k < builds; k++) {
-    // a page of its own: one turned about so often may stop drawing, and a tap then waits for ever
-    const page = await context.newPage();
-    await page.goto('./#/cuts');
-    await page.locator('.build').nth(k).locator('button.nextset').first().click();
-    await page.locator('.piece').first().waitFor();
-    const says = await wordsOf(page);
+  const builds = first.locator('.build');
+  await builds.first().waitFor();
+  for (let k = 0; k < (await builds.count()); k++) {
+    await builds.nth(k).locator('button.nextset').first().click();
+    await first.locator('.piece').first().waitFor();
+    const says = await wordsOf(first);
     if (!met.has(says)) {
       met.add(says);
+      // a page of its own: one turned about so often may stop drawing, and a tap then waits for ever
+      const page = await context.newPage();
+      await page.goto(first.url());
+      await page.locator('.caution').waitFor();
       await standsThere(page, `card-${met.size}`);
       await leadsThereAndBack(page);
+      await page.close();
+      await first.bringToFront();
     }
-    await page.close();
+    await first.goto('./#/cuts');
+    await builds.first().waitFor();
   }
   // rip, crosscut, sled, fence, rabbet, dovetails, sticks, jig, and the nine steps of the bench
   expect(met.size).toBe(17);

@@ -10,7 +10,7 @@ import {
   test,
 } from '@playwright/test';
 import { afterWake } from '../src/ui/touch';
-import { goBy, openSample, readyOffline } from './app';
+import { goBy, openSample, readyOffline, shot } from './app';
 import { chromiumArgs, chromiumPath } from './browser';
 import { film, shots } from './film';
 
@@ -70,7 +70,7 @@ test('changes go over as one still code, by a photo of it, with no signal; twice
   await handOver(page);
   await expect(page.getByRole('button', { name: / new$/ })).toHaveAttribute('aria-pressed', 'true');
   await expect(page.getByRole('img', { name: 'One code' })).toBeVisible();
-  await page.screenshot({ path: 'e2e/shots/handover-one.png' });
+  await shot(page, 'handover-one');
   const photo = photos([await page.locator(code).screenshot()]);
 
   const other = await otherPhone(browser, baseURL, openSample);
@@ -117,7 +117,7 @@ test('a whole job goes over as a set of codes, by photos taken at random moments
   await offline(page, context);
   await handOver(page);
   await expect(page.getByRole('img', { name: /codes in turn/ })).toBeVisible();
-  await page.screenshot({ path: 'e2e/shots/handover-set.png' });
+  await shot(page, 'handover-set');
   const other = await otherPhone(browser, baseURL);
   await other.goto('./#/takein');
   const noCode = await other.screenshot();
@@ -128,7 +128,7 @@ test('a whole job goes over as a set of codes, by photos taken at random moments
     await expect(
       other.getByRole('alert').or(other.getByRole('button', { name: 'Take it in' })),
     ).toBeVisible();
-    if (k === 0) await other.screenshot({ path: 'e2e/shots/takein-part.png' });
+    if (k === 0) await shot(other, 'takein-part');
   }
   await other.getByRole('button', { name: 'Take it in' }).click();
   await expect(other.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
@@ -190,7 +190,7 @@ test('a whole job goes over by the camera: a film of the codes, turned, grainy a
     await other.goto('./#/import');
     await other.getByRole('link', { name: 'Read codes off another phone' }).click();
     await expect(other.getByRole('progressbar')).toBeVisible();
-    await other.screenshot({ path: 'e2e/shots/takein-camera.png' });
+    await shot(other, 'takein-camera');
     await expect(other.getByRole('button', { name: 'Take it in' })).toBeVisible({ timeout: 60_000 });
     expect(await camerasOn(other)).toBe(0); // let go as soon as its screen is left
     await other.getByRole('button', { name: 'Take it in' }).click();
@@ -228,7 +228,7 @@ test('a camera that is not allowed is said plainly, and a photo does as well', a
     const other = await (await refusing.newContext({ ...phone, baseURL: baseURL ?? '' })).newPage();
     await other.goto('./#/takein');
     await expect(other.getByRole('status')).toContainText('The camera is not allowed here.');
-    await other.screenshot({ path: 'e2e/shots/takein-refused.png' });
+    await shot(other, 'takein-refused');
   } finally {
     await refusing.close();
   }

@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { keys, openSample, painted } from './app';
+import { keys, openSample, painted, shot } from './app';
 import { violations } from './axe';
 import { screens } from './screens';
 
@@ -58,7 +58,7 @@ async function still(page: Page): Promise<void> {
 
 async function check(page: Page, name: string, what: Axe): Promise<void> {
   await still(page);
-  await page.screenshot({ path: `e2e/shots/${name}.png` });
+  await shot(page, `${name}`);
   const wide = await page.evaluate(
     () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
   );
@@ -98,7 +98,7 @@ test('text at twice the size reflows: nothing is cut off or runs sideways', asyn
   for (const { name, hash, ready } of screens) {
     await page.goto(`./${hash}`);
     await page.locator(ready).first().waitFor();
-    await page.screenshot({ path: `e2e/shots/${name}-text200.png` });
+    await shot(page, `${name}-text200`);
     const wide = await page.evaluate(
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
     );
@@ -116,5 +116,5 @@ test('the saw turned sideways keeps the figure, the ticks and the bar in sight',
   const tick = await page.locator('.bigtick').nth(1).boundingBox();
   const bar = await page.locator('.knuckle .main').boundingBox();
   expect((tick?.y ?? 0) + (tick?.height ?? 0)).toBeLessThanOrEqual(bar?.y ?? 0);
-  await page.screenshot({ path: 'e2e/shots/saw-landscape.png' });
+  await shot(page, 'saw-landscape');
 });

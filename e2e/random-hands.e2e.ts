@@ -28,6 +28,8 @@ type Hand = {
   /** Asked for, and the page has not said yet that all of it is kept. */
   waiting: Asked[];
   full: boolean;
+  /** The control it touched last. */
+  touched?: string;
 };
 
 /** What may be shown of each thing: what was acknowledged last, or what was asked for since. */
@@ -70,11 +72,18 @@ async function makeRoom(hand: Hand): Promise<void> {
 
 type Act = (hand: Hand, no: number) => Promise<Asked | undefined>;
 
-const reading: Act = async ({ page }, no) => {
+/** A touch on the control touched last waits until it is no glove bounce. */
+async function ready(hand: Hand, name: string): Promise<void> {
+  if (hand.touched === name) await pastBounce(hand.page);
+  hand.touched = name;
+}
+
+const reading: Act = async (hand, no) => {
+  const { page } = hand;
   await sheet(page);
+  await ready(hand, 'another');
   await another(page).click();
   await typed(page, `0.${500 + no}`);
-  await pastBounce(page);
   return { key: `reading ${500 + no}`, value: 'kept' };
 };
 
@@ -93,13 +102,14 @@ const line: Act = async ({ page, full }, no) => {
   return { key: `line ${500 + no}`, value: 'kept' };
 };
 
-const tick: Act = async ({ page, parity }, no) => {
+const tick: Act = async (hand, no) => {
+  const { page, parity } = hand;
   await marks(page);
   const nth = 2 * (no % 12) + parity;
   const box = boxes(page).nth(nth);
+  await ready(hand, `tick ${nth}`);
   const was = await box.getAttribute('aria-checked');
   await box.click();
-  await pastBounce(page);
   return { key: `tick ${nth}`, value: was === 'true' ? none : 'kept' };
 };
 

@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { keys, openSample, pastBounce } from './app';
+import { keys, openSample, pastBounce, shot } from './app';
 import { violations } from './axe';
 
 type Sheet = { handed?: string | undefined };
@@ -100,18 +100,18 @@ test('two phones change one reading and tick different cuts: both readings stand
   for (const page of [anna, ben]) {
     await page.goto('./#/');
     await expect(line(page)).toBeVisible();
-    await page.screenshot({ path: `e2e/shots/double-job-${page === anna ? 'a' : 'b'}.png` });
+    await shot(page, `double-job-${page === anna ? 'a' : 'b'}`);
   }
   await line(anna).click();
   await expect(anna.locator('.pick')).toHaveCount(2);
   await expect(anna.locator('.pick', { hasText: 'this phone' })).toContainText('17');
   await expect(anna.locator('.pick', { hasText: 'the other phone' })).toContainText('18');
-  await anna.screenshot({ path: 'e2e/shots/double.png' });
+  await shot(anna, 'double');
   await anna.setViewportSize({ width: 360, height: 640 });
   expect(await violations(anna)).toEqual([]);
   for (const box of await anna.locator('.pick').evaluateAll((all) => all.map((b) => b.clientHeight)))
     expect(box).toBeGreaterThanOrEqual(60);
-  await anna.screenshot({ path: 'e2e/shots/double-small.png' });
+  await shot(anna, 'double-small');
 
   await anna.locator('.pick', { hasText: 'this phone' }).click();
   await expect(anna.getByText('Nothing stands double')).toBeVisible();
