@@ -1,7 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
-import { writeBackup } from '../src/store/backup';
-import type { Entry } from '../src/store/entry';
-import { writeJobFile } from '../src/store/file';
+import { writeBackup } from '../src/job/backup';
+import type { Entry } from '../src/job/entry';
+import { writeJobFile } from '../src/job/file';
 import { openSample } from './app';
 
 /** A job of like boards, as few entries say it. */

@@ -1,10 +1,10 @@
 import { effect, type Signal, signal } from '@preact/signals';
+import { type Backup, isBackup, readBackup, writeBackup } from '../job/backup';
+import { type JobNews, newsOf, type Ways } from '../job/backup-news';
+import { editJob } from '../job/edits';
+import { asideOf, compareWith, type JobFile } from '../job/file';
+import { fold, over } from '../job/log';
 import type { Copies, WentOut } from '../screens/copies';
-import { type Backup, isBackup, readBackup, writeBackup } from '../store/backup';
-import { type JobNews, newsOf, type Ways } from '../store/backup-news';
-import { editJob } from '../store/edits';
-import { asideOf, compareWith, type JobFile } from '../store/file';
-import { fold, over } from '../store/log';
 import type { JobLine, Store } from '../store/store';
 import { copyCount } from './copy-count';
 import { handOut } from './hand-out';

@@ -1,5 +1,5 @@
+import { mostInBackup } from '../job/backup';
 import type { Bench } from '../screens/bench';
-import { mostInBackup } from '../store/backup';
 import { onItsOwn } from './home-screen';
 
 /** Same name in src/sw.ts: a job file shared to the app waits there. */

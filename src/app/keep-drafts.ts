@@ -1,4 +1,4 @@
-import type { Json } from '../store/entry';
+import type { Json } from '../job/entry';
 import type { Store } from '../store/store';
 import { type Drafts, drafts, readDrafts } from '../ui/drafts';
 

@@ -1,6 +1,6 @@
 import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
-import type { Change, Entry } from '../store/entry';
-import { extend, type Folded, fold, merge, over, withChanges } from '../store/log';
+import type { Change, Entry } from '../job/entry';
+import { extend, type Folded, fold, merge, over, withChanges } from '../job/log';
 import type { NewAct, Store } from '../store/store';
 import { makeUnsaved, type UnsavedBox } from './unsaved';
 

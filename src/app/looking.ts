@@ -1,13 +1,13 @@
 export { figuresFor } from './sample-figures';
 
+import type { Entry, Json } from '../job/entry';
+import { compareWith } from '../job/file';
+import { jobOf } from '../job/job';
+import { fold, merge } from '../job/log';
 import type { Offered } from '../screens/bench';
 import { type TooMuch, tooMuchOf } from '../screens/plan';
-import type { Entry, Json } from '../store/entry';
-import { compareWith } from '../store/file';
 import { type HandedError, knownBy, readHanded, standing } from '../store/handover/handed';
 import { handedOf, type Known, together, withHanded } from '../store/handover/known';
-import { jobOf } from '../store/job';
-import { fold, merge } from '../store/log';
 import type { Shop } from '../trade/grooves/board';
 
 type Here = {

@@ -1,8 +1,8 @@
-import { writeBackup } from '../store/backup';
-import type { Entry } from '../store/entry';
+import { writeBackup } from '../job/backup';
+import type { Entry } from '../job/entry';
+import { readShop } from '../job/shop-rows';
 import type { Journal } from '../store/journal/journal';
 import { keptOf } from '../store/journal/row';
-import { readShop } from '../store/shop-rows';
 import { pairsIn } from '../store/values';
 import { likesOf } from './ways';
 

@@ -1,8 +1,8 @@
 import text from '../../demo-data/shop-figures.json?raw';
+import type { Json } from '../job/entry';
+import type { Settings } from '../job/settings';
 import type { Length } from '../length/length';
 import { fromStored } from '../length/stored';
-import type { Json } from '../store/entry';
-import type { Settings } from '../store/settings';
 import type { Shop } from '../trade/grooves/board';
 
 type Kept = { readonly shop: Readonly<Partial<Record<keyof Shop, string>>>; readonly lists: Json };

@@ -1,5 +1,5 @@
 import { computed } from '@preact/signals';
-import { undoable, undoOf } from '../store/log';
+import { undoable, undoOf } from '../job/log';
 import type { LogInHand } from './log-in-hand';
 
 /** What can be taken back of the log in hand, and which of its ticks are on their way. */

@@ -1,6 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
+import type { Change, Entry } from '../job/entry';
 import type { SaveError } from '../store/db';
-import type { Change, Entry } from '../store/entry';
 import type { NewAct } from '../store/store';
 import { prepareAct } from '../store/writes';
 import { randomId } from './random';

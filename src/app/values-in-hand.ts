@@ -1,9 +1,9 @@
 import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
+import type { Json } from '../job/entry';
+import { readSettings, type Settings, shelfKey } from '../job/settings';
 import type { Length } from '../length/length';
 import type { Result } from '../length/result';
 import type { SaveError } from '../store/db';
-import type { Json } from '../store/entry';
-import { readSettings, type Settings, shelfKey } from '../store/settings';
 import type { Store } from '../store/store';
 import type { Shop } from '../trade/grooves/board';
 import type { UnsavedBox } from './unsaved';

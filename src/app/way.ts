@@ -1,6 +1,6 @@
 import { type Signal, signal } from '@preact/signals';
+import type { Settings } from '../job/settings';
 import { type Route, readRoute, writeRoute } from '../screens/routes';
-import type { Settings } from '../store/settings';
 
 export type Way = {
   /** The screen the address names. */

@@ -1,9 +1,9 @@
+import { type Likes, likings } from '../job/backup';
+import { type News, waysToTake } from '../job/backup-news';
+import type { Json } from '../job/entry';
+import { readSettings } from '../job/settings';
+import { readLists, shelfChanges, writeLists } from '../job/shop-lists';
 import { figureWhole } from '../screens/figure/figure.kept';
-import { type Likes, likings } from '../store/backup';
-import { type News, waysToTake } from '../store/backup-news';
-import type { Json } from '../store/entry';
-import { readSettings } from '../store/settings';
-import { readLists, shelfChanges, writeLists } from '../store/shop-lists';
 import type { Store } from '../store/store';
 import type { Shop } from '../trade/grooves/board';
 

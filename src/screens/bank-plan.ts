@@ -1,8 +1,8 @@
+import type { InDrawer, Job } from '../job/job';
 import { absolute, isNegative, type Length, shortest, zero } from '../length/length';
 import type { Result } from '../length/result';
 import { isMetric, markAt } from '../length/tape';
 import { writeLength, writeMark } from '../length/write';
-import type { InDrawer, Job } from '../store/job';
 import { boxParts, boxRoles, drawerPart, frontParts } from '../trade/boxes/bank-parts';
 import { type DrawersProblem, drawersOf, stockOfBank, type WorkedDrawers } from '../trade/boxes/drawers';
 import { leastFronts } from '../trade/boxes/least';

@@ -1,6 +1,6 @@
 import type { ReadonlySignal } from '@preact/signals';
-import type { BackupError } from '../store/backup';
-import type { News } from '../store/backup-news';
+import type { BackupError } from '../job/backup';
+import type { News } from '../job/backup-news';
 
 /** What became of a copy that was to go out: a file where it was put, or handed on, or nothing. */
 export type WentOut = 'file' | 'shared' | 'downloaded' | 'left' | 'not-written' | 'no-check';

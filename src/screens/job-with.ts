@@ -1,6 +1,6 @@
-import type { Change, Json } from '../store/entry';
-import { type Job, jobOf } from '../store/job';
-import type { Folded } from '../store/log';
+import type { Change, Json } from '../job/entry';
+import { type Job, jobOf } from '../job/job';
+import type { Folded } from '../job/log';
 
 /** The job as it would be with some edits: what a drawing shows while a blank is filled, what a reading would change. */
 export function jobWith(folded: Folded, id: string, changes: readonly Change[]): Job {

@@ -1,6 +1,6 @@
+import type { Job, Stock } from '../job/job';
 import { longest } from '../length/length';
 import type { Result } from '../length/result';
-import type { Job, Stock } from '../store/job';
 import type { Cutting } from '../trade/carcass/boards';
 import { byHand } from '../trade/carcass/by-hand';
 import type { Stuff } from '../trade/carcass/case';

@@ -1,4 +1,4 @@
-import type { Job } from '../store/job';
+import type { Job } from '../job/job';
 
 /** By copy of a part, how often it was spoiled and cut again. */
 export const recutsOf = (job: Job, part: string): Readonly<Record<string, number>> =>

@@ -1,4 +1,4 @@
-import type { Job } from '../store/job';
+import type { Job } from '../job/job';
 import type { Part } from '../trade/carcass/part';
 import type { Lies } from '../trade/sheets/pieces';
 import type { RoughAt } from '../trade/sheets/rough';

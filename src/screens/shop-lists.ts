@@ -1,4 +1,4 @@
-import { readLists, type ShopLists, shelfChanges } from '../store/shop-lists';
+import { readLists, type ShopLists, shelfChanges } from '../job/shop-lists';
 import type { Bench } from './bench';
 
 /** What lies in the shop's drawers. */

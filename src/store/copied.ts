@@ -1,4 +1,4 @@
-import type { Json } from './entry';
+import type { Json } from '../job/entry';
 
 /** What this phone remembers of its copies. Kept among the settings; no copy carries it. */
 export type Copied = {

@@ -1,12 +1,6 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
-import type { Entry, Json } from './entry';
-
-export type Aside = {
-  readonly id?: number;
-  readonly from: string;
-  readonly why: string;
-  readonly row: unknown;
-};
+import type { Entry, Json } from '../job/entry';
+import type { Aside } from '../job/rows';
 
 /** What is kept on the phone. */
 export type Schema = DBSchema & {

@@ -1,10 +1,10 @@
 import type { IDBPIndex, StoreNames } from 'idb';
+import type { Entry } from '../job/entry';
+import { fold, inOrder } from '../job/log';
+import { readEntry } from '../job/rows';
 import { type Database, saveError } from './db';
-import type { Entry } from './entry';
-import { fold, inOrder } from './log';
 import type { Schema } from './migrations';
 import { behindKey } from './own-keys';
-import { readEntry } from './rows';
 import { reading, sent, strict, whole } from './whole';
 
 export type JobLine = {

@@ -1,5 +1,5 @@
+import type { Json } from '../job/entry';
 import type { Database } from './db';
-import type { Json } from './entry';
 import { isOwn, nameKey, stampKey } from './own-keys';
 import { reading, sent, strict, whole } from './whole';
 

@@ -1,10 +1,10 @@
+import type { Entry, Json } from '../job/entry';
+import { fold, inOrder, merge } from '../job/log';
+import { readShop } from '../job/shop-rows';
+import type { Store } from './contract';
 import type { Database } from './db';
-import type { Entry, Json } from './entry';
-import type { Here } from './keeper';
-import { fold, inOrder, merge } from './log';
 import { type JobLine, lastFirst, lineFields, listJobs, load, readable, since } from './reads';
-import { readShop } from './shop-rows';
-import type { Store } from './store';
+import type { StoreContext } from './store-context';
 import { pairsIn, type Stamped, takeLater, type ValueStore, valuesOf } from './values';
 import { reading } from './whole';
 
@@ -14,7 +14,7 @@ type View = Pick<Store, 'load' | 'since' | 'jobs' | 'aside' | 'setting' | 'setti
  * What is kept, as the screens read it: the database, and over it what the journal alone has yet. That is looked at first: should
  * the database get it meanwhile, it is there twice, not never.
  */
-export function viewOf({ connection, ahead, seen }: Here): View {
+export function viewOf({ connection, ahead, seen }: StoreContext): View {
   const read = <T>(work: (db: Database) => Promise<T>, none: T, how?: 'long'): Promise<T> =>
     ahead.all() ? Promise.resolve(none) : connection.use(work, how);
 

@@ -1,13 +1,14 @@
 import type { IDBPObjectStore, StoreNames } from 'idb';
+import type { Change, Entry } from '../job/entry';
+import { canonical } from '../job/file';
+import { takesAway } from '../job/gone';
+import { fold, keyOf, over } from '../job/log';
+import type { Aside } from '../job/rows';
+import { readEntry } from '../job/rows';
 import { err, ok, type Result } from '../length/result';
 import type { Database, SaveError } from './db';
-import type { Change, Entry } from './entry';
-import { canonical } from './file';
-import { takesAway } from './gone';
-import { fold, keyOf, over } from './log';
-import type { Aside, Schema } from './migrations';
+import type { Schema } from './migrations';
 import { byCount, byKey, readable } from './reads';
-import { readEntry } from './rows';
 import { reading, sent, strict, whole } from './whole';
 
 export type NewAct = {

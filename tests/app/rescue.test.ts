@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { rescue } from '../../src/app/rescue';
-import { readBackup } from '../../src/store/backup';
-import type { Entry } from '../../src/store/entry';
+import { readBackup } from '../../src/job/backup';
+import type { Entry } from '../../src/job/entry';
 import { memoryFolder } from '../store/journal/memory-folder';
 import { memoryJournal } from '../store/journal/memory-journal';
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { logInHand } from '../../src/app/log-in-hand';
 import { undoingOf } from '../../src/app/undoing';
-import { editReading, editStock } from '../../src/store/edits';
-import { jobOf } from '../../src/store/job';
+import { editReading, editStock } from '../../src/job/edits';
+import { jobOf } from '../../src/job/job';
 import type { Store } from '../../src/store/store';
 import { begun, eachAnew } from '../store/page-of-phone';
 import { l, w } from '../trade/grooves/sample';

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Stock } from '../../src/job/job';
 import {
   add,
   atMost,
@@ -15,7 +16,6 @@ import { roundTo } from '../../src/length/round';
 import { writeDecimal } from '../../src/length/write';
 import { stuffOf } from '../../src/screens/plan';
 import { sheetOf } from '../../src/screens/stock/sheets';
-import type { Stock } from '../../src/store/job';
 import { clearances, type Fit, fitFrom, leastSpreadToWarn } from '../../src/trade/grooves/fit';
 import { l, w } from '../trade/grooves/sample';
 

@@ -1,5 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { editBank, editBoard, editStock } from '../../src/job/edits';
+import type { Change, Entry } from '../../src/job/entry';
+import { readJobFile } from '../../src/job/file';
+import { jobOf } from '../../src/job/job';
+import { type Folded, fold } from '../../src/job/log';
 import { ratio } from '../../src/length/length';
 import { type BuyView, buyOp, buyView, gotChanges, type Row, tickChanges } from '../../src/screens/buy/view';
 import {
@@ -12,11 +17,6 @@ import {
   whyText,
 } from '../../src/screens/buy/words';
 import { type Plan, planOf } from '../../src/screens/plan';
-import { editBank, editBoard, editStock } from '../../src/store/edits';
-import type { Change, Entry } from '../../src/store/entry';
-import { readJobFile } from '../../src/store/file';
-import { jobOf } from '../../src/store/job';
-import { type Folded, fold } from '../../src/store/log';
 import type { SheetNeed } from '../../src/trade/buying/need';
 import { screwFor } from '../../src/trade/install/screw';
 import { l } from '../trade/grooves/sample';

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { editBank, editColumn, editFitted, editThing } from '../../src/job/edits';
+import type { Change, Entry } from '../../src/job/entry';
+import { readJobFile, writeJobFile } from '../../src/job/file';
+import { jobOf } from '../../src/job/job';
+import { fold } from '../../src/job/log';
 import { subtract } from '../../src/length/length';
 import { type Plan, planOf } from '../../src/screens/plan';
-import { editBank, editColumn, editFitted, editThing } from '../../src/store/edits';
-import type { Change, Entry } from '../../src/store/entry';
-import { readJobFile, writeJobFile } from '../../src/store/file';
-import { jobOf } from '../../src/store/job';
-import { fold } from '../../src/store/log';
 import { drawersWarnings } from '../../src/trade/boxes/drawer-warnings';
 import { stickWarnings } from '../../src/trade/boxes/sticks';
 import { gapWarning } from '../../src/trade/fronts/fitted';

@@ -1,5 +1,5 @@
-import { editCase, editInside, editJob, editStock } from '../../src/store/edits';
-import type { Change } from '../../src/store/entry';
+import { editCase, editInside, editJob, editStock } from '../../src/job/edits';
+import type { Change } from '../../src/job/entry';
 import { l } from '../length/write-figures';
 
 /** The case of the carried cabinet (demo-data/README.md), and the stuff its drawers are of. */

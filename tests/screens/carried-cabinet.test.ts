@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { editStock } from '../../src/job/edits';
+import type { Change, Entry } from '../../src/job/entry';
+import { readJobFile, writeJobFile } from '../../src/job/file';
+import { jobOf } from '../../src/job/job';
+import { type Folded, fold } from '../../src/job/log';
 import { subtract } from '../../src/length/length';
 import { fromStored, toStored } from '../../src/length/stored';
 import { type Plan, planOf } from '../../src/screens/plan';
-import { editStock } from '../../src/store/edits';
-import type { Change, Entry } from '../../src/store/entry';
-import { readJobFile, writeJobFile } from '../../src/store/file';
-import { jobOf } from '../../src/store/job';
-import { type Folded, fold } from '../../src/store/log';
 import { partitionFace } from '../../src/trade/carcass/boards';
 import type { Inside } from '../../src/trade/carcass/case';
 import { frameOf } from '../../src/trade/carcass/frame';

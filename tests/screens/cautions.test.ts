@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { readJobFile } from '../../src/job/file';
+import { jobOf } from '../../src/job/job';
+import { fold } from '../../src/job/log';
 import { grooveCaution } from '../../src/screens/cautions/groove-words';
 import { type Part, partOf, parts, partWords } from '../../src/screens/cautions/parts';
 import { cautionWords } from '../../src/screens/cautions/words';
 import { planOf } from '../../src/screens/plan';
 import { readRoute, writeRoute } from '../../src/screens/routes';
-import { readJobFile } from '../../src/store/file';
-import { jobOf } from '../../src/store/job';
-import { fold } from '../../src/store/log';
 import { type Caution, cautionOf, cautions } from '../../src/trade/cautions/caution';
 import type { Machine } from '../../src/trade/grooves/board';
 import { machines as grooveMachines } from '../../src/trade/grooves/machines';

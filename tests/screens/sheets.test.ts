@@ -1,6 +1,19 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
+import {
+  editCase,
+  editOffcut,
+  editPart,
+  editSheet,
+  editStock,
+  spoilPiece,
+  tickOf,
+} from '../../src/job/edits';
+import type { Change, Entry } from '../../src/job/entry';
+import { readJobFile, writeJobFile } from '../../src/job/file';
+import { jobOf } from '../../src/job/job';
+import { fold } from '../../src/job/log';
 import { add, equals, inches, type Length, subtract } from '../../src/length/length';
 import { writeLength } from '../../src/length/write';
 import { planOf } from '../../src/screens/plan';
@@ -25,19 +38,6 @@ import {
   useIn,
 } from '../../src/screens/sheets/view';
 import { cannotWords, problemWords, proofWords, useWords } from '../../src/screens/sheets/words';
-import {
-  editCase,
-  editOffcut,
-  editPart,
-  editSheet,
-  editStock,
-  spoilPiece,
-  tickOf,
-} from '../../src/store/edits';
-import type { Change, Entry } from '../../src/store/entry';
-import { readJobFile, writeJobFile } from '../../src/store/file';
-import { jobOf } from '../../src/store/job';
-import { fold } from '../../src/store/log';
 import { laidSheetsOf } from '../../src/trade/sheets/laid-sheet';
 import { layProblemOf } from '../../src/trade/sheets/lay-problem';
 import { solve } from '../../src/trade/sheets/solve';

@@ -1,11 +1,11 @@
 import type { ComponentChildren, VNode } from 'preact';
 import { describe, expect, test } from 'vitest';
+import type { Entry } from '../../src/job/entry';
+import { jobOf } from '../../src/job/job';
 import { inches, ratio } from '../../src/length/length';
 import { spokenNumber } from '../../src/length/write';
 import { Said } from '../../src/screens/double/value';
 import { type Ask, AskBlank } from '../../src/screens/marks/ask';
-import type { Entry } from '../../src/store/entry';
-import { jobOf } from '../../src/store/job';
 
 /** What a reader says of a component that has no state: its text without what is hidden from readers. */
 function said(node: ComponentChildren): string {

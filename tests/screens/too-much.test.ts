@@ -2,13 +2,13 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { lookAt } from '../../src/app/looking';
+import { editBoard, editRun } from '../../src/job/edits';
+import type { Change, Entry } from '../../src/job/entry';
+import { writeJobFile } from '../../src/job/file';
+import { type Job, jobOf } from '../../src/job/job';
+import { fold } from '../../src/job/log';
 import { fileText } from '../../src/screens/job/file-words';
 import { planOf, tooMuchOf } from '../../src/screens/plan';
-import { editBoard, editRun } from '../../src/store/edits';
-import type { Change, Entry } from '../../src/store/entry';
-import { writeJobFile } from '../../src/store/file';
-import { type Job, jobOf } from '../../src/store/job';
-import { fold } from '../../src/store/log';
 import { leastOperations, mostOperations } from '../../src/trade/setups/most';
 import { l } from '../length/write-figures';
 

@@ -1,11 +1,11 @@
 import { IDBFactory as Factory } from 'fake-indexeddb';
 import { openDB } from 'idb';
 import { describe, expect, test } from 'vitest';
+import { editJob } from '../../src/job/edits';
+import type { Entry } from '../../src/job/entry';
+import { fold, over } from '../../src/job/log';
 import { inches } from '../../src/length/length';
-import { editJob } from '../../src/store/edits';
-import type { Entry } from '../../src/store/entry';
 import type { Row } from '../../src/store/journal/row';
-import { fold, over } from '../../src/store/log';
 import { schemaVersion } from '../../src/store/migrations';
 import type { Store } from '../../src/store/store';
 import { memoryFolder } from './journal/memory-folder';

@@ -1,11 +1,11 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory as Factory } from 'fake-indexeddb';
 import { afterEach, describe, expect, test } from 'vitest';
+import { editJob } from '../../src/job/edits';
+import type { Change, Entry } from '../../src/job/entry';
+import { fold } from '../../src/job/log';
 import { inches } from '../../src/length/length';
 import type { Result } from '../../src/length/result';
-import { editJob } from '../../src/store/edits';
-import type { Change, Entry } from '../../src/store/entry';
-import { fold } from '../../src/store/log';
 import { openStore, type Store } from '../../src/store/store';
 import { type Fault, type Faults, failAt } from './faults';
 import { type MemoryFolder, memoryFolder } from './journal/memory-folder';

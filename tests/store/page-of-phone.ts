@@ -1,10 +1,10 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory as Factory } from 'fake-indexeddb';
 import { afterEach, beforeEach } from 'vitest';
-import { editJob } from '../../src/store/edits';
-import type { Change } from '../../src/store/entry';
+import { editJob } from '../../src/job/edits';
+import type { Change } from '../../src/job/entry';
+import { fold } from '../../src/job/log';
 import type { Journal } from '../../src/store/journal/journal';
-import { fold } from '../../src/store/log';
 import { openStore, type Store } from '../../src/store/store';
 import { type Faults, failAt } from './faults';
 import type { MemoryFolder } from './journal/memory-folder';

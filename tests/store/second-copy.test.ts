@@ -1,14 +1,14 @@
 import { IDBFactory as Factory } from 'fake-indexeddb';
 import { describe, expect, test } from 'vitest';
 import { logInHand } from '../../src/app/log-in-hand';
+import { editJob } from '../../src/job/edits';
+import type { Change, Entry } from '../../src/job/entry';
+import { fold, over, undoable, undoOf } from '../../src/job/log';
 import { inches } from '../../src/length/length';
-import { editJob } from '../../src/store/edits';
-import type { Change, Entry } from '../../src/store/entry';
 import { findJournal, tidied } from '../../src/store/journal/files';
 import type { Journal } from '../../src/store/journal/journal';
 import { bytesOf } from '../../src/store/journal/lines';
 import { keptOf, type Row } from '../../src/store/journal/row';
-import { fold, over, undoable, undoOf } from '../../src/store/log';
 import type { Store } from '../../src/store/store';
 import { type MemoryFolder, memoryFolder } from './journal/memory-folder';
 import { memoryJournal } from './journal/memory-journal';

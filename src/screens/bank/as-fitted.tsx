@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
+import { editBank, editFitted } from '../../job/edits';
 import { equals, isNegative, type Length, negate, subtract } from '../../length/length';
 import { isMetric, markAt, type Tape } from '../../length/tape';
-import { editBank, editFitted } from '../../store/edits';
 import { type Bank, columnNo, fittedNo } from '../../trade/fronts/bank';
 import { gapWarning } from '../../trade/fronts/fitted';
 import { fitOrder } from '../../trade/fronts/stands';

@@ -1,6 +1,6 @@
+import { editBank, editFront } from '../../job/edits';
+import type { Job } from '../../job/job';
 import type { Length, Ratio } from '../../length/length';
-import { editBank, editFront } from '../../store/edits';
-import type { Job } from '../../store/job';
 import { stockOfBank } from '../../trade/boxes/drawers';
 import type { Bank, BankStock } from '../../trade/fronts/bank';
 import { frontNo } from '../../trade/fronts/bank';

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { editBank } from '../../store/edits';
-import type { Change } from '../../store/entry';
+import { editBank } from '../../job/edits';
+import type { Change } from '../../job/entry';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';

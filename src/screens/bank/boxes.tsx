@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
+import type { Change } from '../../job/entry';
 import { forDrawing, type Length } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
-import type { Change } from '../../store/entry';
 import type { Drawer, WorkedDrawers } from '../../trade/boxes/drawers';
 import { frameOf } from '../../trade/carcass/frame';
 import { frontNo } from '../../trade/fronts/bank';

@@ -1,6 +1,6 @@
+import { editFitted, tickOf } from '../../job/edits';
+import type { Change } from '../../job/entry';
 import { add, isPositive, type Length, less, longest, negate, subtract, zero } from '../../length/length';
-import { editFitted, tickOf } from '../../store/edits';
-import type { Change } from '../../store/entry';
 import { drawerPart } from '../../trade/boxes/bank-parts';
 import type { Bank } from '../../trade/fronts/bank';
 import { columnNo, type Fitted, fittedNo } from '../../trade/fronts/bank';

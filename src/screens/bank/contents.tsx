@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
+import { editThing } from '../../job/edits';
+import type { InDrawer } from '../../job/job';
 import { inches, type Length, longest, type Ratio, ratio, zero } from '../../length/length';
-import { editThing } from '../../store/edits';
-import type { InDrawer } from '../../store/job';
 import { acidRound } from '../../trade/boxes/acid';
 import { loadOf, loadSays, tallestIn, whatDoesNotFit } from '../../trade/boxes/contents';
 import { drawerWeight } from '../../trade/boxes/drawer-weight';

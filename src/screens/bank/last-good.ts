@@ -1,5 +1,5 @@
-import { jobOf } from '../../store/job';
-import { fold } from '../../store/log';
+import { jobOf } from '../../job/job';
+import { fold } from '../../job/log';
 import type { WorkedFronts } from '../../trade/fronts/worked';
 import type { Bench } from '../bench';
 import { partsOfJob } from '../plan';

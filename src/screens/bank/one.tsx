@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { editFront, tickOf } from '../../store/edits';
+import { editFront, tickOf } from '../../job/edits';
 import { frontNo } from '../../trade/fronts/bank';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
+import { editColumn, editFitted } from '../../job/edits';
+import type { Change } from '../../job/entry';
 import { absolute, equals, inches, type Length, less, subtract } from '../../length/length';
 import { isMetric, type Tape } from '../../length/tape';
 import { remainder } from '../../length/write';
-import { editColumn, editFitted } from '../../store/edits';
-import type { Change } from '../../store/entry';
 import { type Bank, type Column, columnNo, fittedNo } from '../../trade/fronts/bank';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import { Bar } from '../../ui/bar';

@@ -1,6 +1,6 @@
+import { editBank, editFitted, editFront } from '../../job/edits';
+import type { Change } from '../../job/entry';
 import { ratio } from '../../length/length';
-import { editBank, editFitted, editFront } from '../../store/edits';
-import type { Change } from '../../store/entry';
 import { type Bank, type BankStock, frontNo, usualBank } from '../../trade/fronts/bank';
 import { revealsOf } from '../../trade/fronts/reveals';
 import { frontNumbers } from '../../trade/fronts/stands';

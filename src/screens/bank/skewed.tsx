@@ -1,6 +1,6 @@
+import { editBank } from '../../job/edits';
 import { equals, isNegative, type Length, negate, subtract } from '../../length/length';
 import type { Tape } from '../../length/tape';
-import { editBank } from '../../store/edits';
 import { dumpedAtEnd, planedLast, skewOf } from '../../trade/fronts/skew';
 import { skewIn } from '../../trade/fronts/stands';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';

@@ -1,4 +1,4 @@
-import type { Change } from '../../store/entry';
+import type { Change } from '../../job/entry';
 import type { SheetNeed } from '../../trade/buying/need';
 import { screwFor } from '../../trade/install/screw';
 import { Bar } from '../../ui/bar';

@@ -1,9 +1,9 @@
+import { tickOf } from '../../job/edits';
+import type { Change } from '../../job/entry';
+import type { Job } from '../../job/job';
+import type { Folded } from '../../job/log';
 import { asInches, asNumber, type Length, less, type Ratio } from '../../length/length';
 import { fromStored } from '../../length/stored';
-import { tickOf } from '../../store/edits';
-import type { Change } from '../../store/entry';
-import type { Job } from '../../store/job';
-import type { Folded } from '../../store/log';
 import { drawersWarnings } from '../../trade/boxes/drawer-warnings';
 import { type BuyingBank, buyingOf } from '../../trade/buying/buying';
 import { type BuyingLine, type Group, groups, type NotListed } from '../../trade/buying/line';

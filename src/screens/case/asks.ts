@@ -1,7 +1,7 @@
+import { editBay, editCase, editInside } from '../../job/edits';
+import type { Change } from '../../job/entry';
+import type { Job } from '../../job/job';
 import type { Length } from '../../length/length';
-import { editBay, editCase, editInside } from '../../store/edits';
-import type { Change } from '../../store/entry';
-import type { Job } from '../../store/job';
 import type { Case, Inside, Stock } from '../../trade/carcass/case';
 import type { CaseField } from '../../trade/carcass/problems';
 import type { Ask } from '../marks/ask';

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { editBuilt } from '../../job/edits';
 import {
   absolute,
   inches,
@@ -10,7 +11,6 @@ import {
   subtract,
 } from '../../length/length';
 import { remainder } from '../../length/write';
-import { editBuilt } from '../../store/edits';
 import type { Built } from '../../trade/carcass/case';
 import { frameOf } from '../../trade/carcass/frame';
 import type { Worked } from '../../trade/carcass/parts';

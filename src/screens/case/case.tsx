@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
+import { editCase, editInside } from '../../job/edits';
+import type { Change } from '../../job/entry';
+import { type Job, jobOf } from '../../job/job';
+import { fold } from '../../job/log';
 import { writeLength } from '../../length/write';
-import { editCase, editInside } from '../../store/edits';
-import type { Change } from '../../store/entry';
-import { type Job, jobOf } from '../../store/job';
-import { fold } from '../../store/log';
 import type { Worked } from '../../trade/carcass/parts';
 import { Bar, Segment } from '../../ui/bar';
 import { CaseDrawing } from '../../ui/case-drawing';

@@ -1,7 +1,7 @@
+import type { Job } from '../../job/job';
 import type { Length } from '../../length/length';
 import { isMetric, markAt, type Tape } from '../../length/tape';
 import { isTapeFraction } from '../../length/write';
-import type { Job } from '../../store/job';
 import type { Case } from '../../trade/carcass/case';
 import { checkOf } from '../../trade/carcass/check';
 import type { Worked } from '../../trade/carcass/parts';

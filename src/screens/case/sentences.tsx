@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
+import { editCase, editInside } from '../../job/edits';
+import type { Change } from '../../job/entry';
+import type { Job } from '../../job/job';
 import { half } from '../../length/length';
-import { editCase, editInside } from '../../store/edits';
-import type { Change } from '../../store/entry';
-import type { Job } from '../../store/job';
 import type { Case, Inside, Stock } from '../../trade/carcass/case';
 import type { CaseField } from '../../trade/carcass/problems';
 import { usual } from '../../trade/carcass/usual';

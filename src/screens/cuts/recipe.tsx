@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
+import { editRecipe } from '../../job/edits';
 import type { Length } from '../../length/length';
-import { editRecipe } from '../../store/edits';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';

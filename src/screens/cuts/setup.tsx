@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
+import { editJob, letAheadOf, tickOf } from '../../job/edits';
+import type { Change } from '../../job/entry';
 import { equals } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
-import { editJob, letAheadOf, tickOf } from '../../store/edits';
-import type { Change } from '../../store/entry';
 import { cautionOf } from '../../trade/cautions/caution';
 import { jointOf } from '../../trade/setups/changes';
 import type { Card } from '../../trade/setups/checklist';

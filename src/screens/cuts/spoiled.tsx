@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
+import { editOffcut, spoilPiece } from '../../job/edits';
+import type { Change } from '../../job/entry';
 import { writeLength } from '../../length/write';
-import { editOffcut, spoilPiece } from '../../store/edits';
-import type { Change } from '../../store/entry';
 import type { Part } from '../../trade/carcass/part';
 import { copyOf } from '../../trade/grooves/copies';
 import type { Card } from '../../trade/setups/checklist';

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import type { Change } from '../../store/entry';
+import type { Change } from '../../job/entry';
 import { wouldChange } from '../../trade/setups/changes';
 import type { Bench } from '../bench';
 import { jobWith } from '../job-with';

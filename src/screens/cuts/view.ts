@@ -1,5 +1,5 @@
+import type { Folded } from '../../job/log';
 import { fromStored } from '../../length/stored';
-import type { Folded } from '../../store/log';
 import { backOf } from '../../trade/fronts/bank';
 import { type CutTo, noLongerFit } from '../../trade/setups/changes';
 import {

@@ -1,7 +1,7 @@
-import type { Doubled } from '../../store/doubled';
-import type { Entry } from '../../store/entry';
-import { standing } from '../../store/heads';
-import type { Job } from '../../store/job';
+import type { Doubled } from '../../job/doubled';
+import type { Entry } from '../../job/entry';
+import { standing } from '../../job/heads';
+import type { Job } from '../../job/job';
 import { Bar } from '../../ui/bar';
 import type { Bench } from '../bench';
 import { UndoButton } from '../undo-button';

@@ -1,9 +1,9 @@
+import type { Entry, Json } from '../../job/entry';
+import { said } from '../../job/heads';
+import type { Job } from '../../job/job';
+import { amount } from '../../job/kinds';
+import { fieldAt } from '../../job/paths';
 import { fromStored } from '../../length/stored';
-import type { Entry, Json } from '../../store/entry';
-import { said } from '../../store/heads';
-import type { Job } from '../../store/job';
-import { amount } from '../../store/kinds';
-import { fieldAt } from '../../store/paths';
 import { Bare, Given } from '../../ui/mixed';
 
 type SaidProps = { readonly entry: Entry; readonly job: Job };

@@ -1,6 +1,6 @@
-import type { Doubled } from '../../store/doubled';
-import type { Entry } from '../../store/entry';
-import type { Job } from '../../store/job';
+import type { Doubled } from '../../job/doubled';
+import type { Entry } from '../../job/entry';
+import type { Job } from '../../job/job';
 import { setupTitle } from '../cuts/words';
 import type { Plan } from '../plan';
 

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
+import type { Json } from '../../job/entry';
 import { type Expr, ops } from '../../length/expr';
-import type { Json } from '../../store/entry';
 import { type Before, emptyFigure, type FigureState, mostLines, undoDepth } from './figure.model';
 import type { Line } from './lines';
 

@@ -5,7 +5,7 @@ import { writeLength } from '../../length/write';
 import { guidePlaces } from '../../trade/sheets/guide';
 import { type StripsError, stripsOf } from '../../trade/sheets/strips';
 import { Marked, Wrong } from './sum-results';
-import type { SumRule } from './sums';
+import type { SumRule } from './sum-rule';
 
 export const stripsSum: SumRule = {
   title: 'Strips ripped from a sheet',

@@ -9,7 +9,7 @@ import { fromOtherEnd, grainOf, markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import { Mixed, Remainder, Sign } from '../../ui/mixed';
 import { counted } from '../counted';
-import type { SumRule } from './sums';
+import type { SumRule } from './sum-rule';
 
 export const Marked = ({
   value,

@@ -1,6 +1,4 @@
-import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import type { Length } from '../../length/length';
 import { fromStored, toStored } from '../../length/stored';
 import type { Tape } from '../../length/tape';
 import { Bar, BarButton } from '../../ui/bar';
@@ -14,6 +12,7 @@ import type { Desk } from './desk';
 import { type FigureState, fillBlank, undoFigure } from './figure.model';
 import { guideSum, stripsSum } from './sheet-sums';
 import { burnedSum, diagonalSum, otherEndSum, partsSum, squareSum } from './sum-results';
+import type { Blanks, Piece, SumRule } from './sum-rule';
 
 export type Sum = 'other-end' | 'parts' | 'diagonal' | 'square' | 'burned' | 'strips' | 'guide';
 
@@ -36,21 +35,6 @@ export const SumsDock = ({
 }) => (
   <ChoiceDock title="Quick sums" choices={kinds} chosen={undefined} onChoose={onChoose} onClose={onClose} />
 );
-
-/** A sentence in pieces: words, and blanks by name. */
-export type Piece = string | { readonly blank: string; readonly label: string; readonly count?: boolean };
-
-/** What a quick sum is: its sentence, and what its blanks come to. */
-export type SumRule = {
-  readonly title: string;
-  readonly sentence: readonly Piece[];
-  readonly result: (blanks: Blanks, tape: Tape) => ComponentChildren;
-};
-
-export type Blanks = {
-  readonly length: (name: string) => Length | undefined;
-  readonly count: (name: string) => number | undefined;
-};
 
 const rules: Record<Sum, SumRule> = {
   'other-end': otherEndSum,

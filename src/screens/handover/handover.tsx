@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
+import type { Job } from '../../job/job';
 import type { Codes } from '../../store/handover/cut';
 import { handedOf, knownIn, together, withHanded } from '../../store/handover/known';
-import type { Job } from '../../store/job';
 import { Bar, Segment } from '../../ui/bar';
 import { CodeDrawing } from '../../ui/code-drawing';
 import { Icon } from '../../ui/icon';

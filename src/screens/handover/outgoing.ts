@@ -1,5 +1,5 @@
-import type { Entry } from '../../store/entry';
-import { writeJobFile } from '../../store/file';
+import type { Entry } from '../../job/entry';
+import { writeJobFile } from '../../job/file';
 import { pack } from '../../store/handover/bundle';
 import { type Codes, cut, type Fineness } from '../../store/handover/cut';
 import { compact, writeChanges } from '../../store/handover/handed';

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
+import type { BackupError } from '../../job/backup';
+import type { News, Place } from '../../job/backup-news';
 import { assertNever } from '../../length/result';
-import type { BackupError } from '../../store/backup';
-import type { News, Place } from '../../store/backup-news';
 import type { Bench } from '../bench';
 import { counted } from '../counted';
 import { shopFields } from '../marks/words';

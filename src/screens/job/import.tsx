@@ -1,6 +1,6 @@
-import { mostInBackup } from '../../store/backup';
-import { jobOf } from '../../store/job';
-import { fold } from '../../store/log';
+import { mostInBackup } from '../../job/backup';
+import { jobOf } from '../../job/job';
+import { fold } from '../../job/log';
 import { Bar } from '../../ui/bar';
 import type { Bench, Offered } from '../bench';
 import { counted } from '../counted';

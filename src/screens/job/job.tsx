@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
+import { editJob } from '../../job/edits';
+import type { Job } from '../../job/job';
 import { isMetric, type Tape, tapes } from '../../length/tape';
-import { editJob } from '../../store/edits';
-import type { Job } from '../../store/job';
 import { Bar, BarButton } from '../../ui/bar';
 import { ChoiceDock } from '../../ui/dock';
 import { Icon } from '../../ui/icon';

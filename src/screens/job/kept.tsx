@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Job } from '../../store/job';
+import type { Job } from '../../job/job';
 import { Icon } from '../../ui/icon';
 import type { Bench, UpdateHeld } from '../bench';
 import { wordFor } from '../counted';

@@ -1,5 +1,5 @@
-import { editBank, editCase } from '../../store/edits';
-import type { Job } from '../../store/job';
+import { editBank, editCase } from '../../job/edits';
+import type { Job } from '../../job/job';
 import { BarButton } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';

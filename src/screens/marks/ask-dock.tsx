@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Change } from '../../job/entry';
 import { asInches, asNumber, type Length } from '../../length/length';
 import type { Tape } from '../../length/tape';
-import type { Change } from '../../store/entry';
 import { cutTo } from '../../ui/cut-text';
 import { ChoiceDock, Dock } from '../../ui/dock';
 import { draftPlace, drafts, noteDraft } from '../../ui/drafts';

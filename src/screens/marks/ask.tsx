@@ -1,5 +1,5 @@
+import type { Change } from '../../job/entry';
 import type { Length, Ratio } from '../../length/length';
-import type { Change } from '../../store/entry';
 import { Blank } from '../../ui/blank';
 import { Bare, Given } from '../../ui/mixed';
 

@@ -1,5 +1,5 @@
+import { editBoard, editPlace, editRun, editWide } from '../../job/edits';
 import type { Length } from '../../length/length';
-import { editBoard, editPlace, editRun, editWide } from '../../store/edits';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
 import type { Ask } from './ask';
 import { editHow } from './machine-ask';

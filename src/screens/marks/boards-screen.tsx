@@ -1,5 +1,5 @@
+import { editBoard, editRun } from '../../job/edits';
 import { inches } from '../../length/length';
-import { editBoard, editRun } from '../../store/edits';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { StoryStick } from '../../ui/story-stick';

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
+import { editBoard, editRun, editWide } from '../../job/edits';
+import type { Change } from '../../job/entry';
 import { forDrawing } from '../../length/length';
 import { markAt } from '../../length/tape';
-import { editBoard, editRun, editWide } from '../../store/edits';
-import type { Change } from '../../store/entry';
 import type { Board } from '../../trade/grooves/board';
 import { layOut } from '../../trade/grooves/lay-out';
 import { Bar } from '../../ui/bar';

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
+import { editRun } from '../../job/edits';
 import { inches } from '../../length/length';
 import { writeDecimal, writeLength } from '../../length/write';
-import { editRun } from '../../store/edits';
 import { clearances, type Fit, fitFrom } from '../../trade/grooves/fit';
 import { Bar } from '../../ui/bar';
 import { Blank } from '../../ui/blank';

@@ -1,4 +1,4 @@
-import { editBoard, editPart } from '../../store/edits';
+import { editBoard, editPart } from '../../job/edits';
 import type { Board } from '../../trade/grooves/board';
 import type { Ask } from './ask';
 import { machineNames } from './words';

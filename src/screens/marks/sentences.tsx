@@ -1,5 +1,5 @@
-import { editPlace, editRun, editWide } from '../../store/edits';
-import type { Change } from '../../store/entry';
+import { editPlace, editRun, editWide } from '../../job/edits';
+import type { Change } from '../../job/entry';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
 import type { Bench } from '../bench';
 import { wordFor } from '../counted';

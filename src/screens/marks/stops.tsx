@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
+import { jointCut, tickOf } from '../../job/edits';
 import { isZero } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
-import { jointCut, tickOf } from '../../store/edits';
 import { ChoiceDock } from '../../ui/dock';
 import { Icon } from '../../ui/icon';
 import { Inline, Mixed, Remainder } from '../../ui/mixed';

@@ -1,7 +1,7 @@
+import type { Change, Entry } from '../../job/entry';
+import { jobOf } from '../../job/job';
+import { type Folded, fold, type TickState } from '../../job/log';
 import type { Tape } from '../../length/tape';
-import type { Change, Entry } from '../../store/entry';
-import { jobOf } from '../../store/job';
-import { type Folded, fold, type TickState } from '../../store/log';
 import type { Board, Shop } from '../../trade/grooves/board';
 import { type Copy, copiesOf, cutOp, markOp } from '../../trade/grooves/copies';
 import { type Layout, layOut } from '../../trade/grooves/lay-out';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { editWork } from '../../store/edits';
+import { editWork } from '../../job/edits';
 import type { Part } from '../../trade/carcass/part';
 import type { HandWork as Work } from '../../trade/setups/operations';
 import { Icon } from '../../ui/icon';

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
+import { editPiece } from '../../job/edits';
 import { equals, forDrawing } from '../../length/length';
 import { writeLength } from '../../length/write';
-import { editPiece } from '../../store/edits';
 import type { Part, Size } from '../../trade/carcass/part';
 import { layOut } from '../../trade/grooves/lay-out';
 import { piecesOf } from '../../trade/setups/part-operations';

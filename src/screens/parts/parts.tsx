@@ -1,4 +1,4 @@
-import { editBoard } from '../../store/edits';
+import { editBoard } from '../../job/edits';
 import type { Part } from '../../trade/carcass/part';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';

@@ -1,5 +1,5 @@
-import { jointCut, tickOf } from '../../store/edits';
-import type { Change } from '../../store/entry';
+import { jointCut, tickOf } from '../../job/edits';
+import type { Change } from '../../job/entry';
 import type { Setting } from '../../trade/grooves/settings';
 import type { Bench } from '../bench';
 import type { Row, View } from '../marks/view';

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
+import { tickOf } from '../../job/edits';
+import type { PlanSheet } from '../../job/job';
 import { forDrawing } from '../../length/length';
 import { writeLength } from '../../length/write';
-import { tickOf } from '../../store/edits';
-import type { PlanSheet } from '../../store/job';
 import type { Caution as CautionCode } from '../../trade/cautions/caution';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { placesOf } from '../../trade/sheets/tree';

@@ -1,4 +1,4 @@
-import type { PlanSheet } from '../../store/job';
+import type { PlanSheet } from '../../job/job';
 import type { SheetStock } from '../../trade/sheets/stock';
 import type { Rect } from '../../trade/sheets/tree';
 import { Icon } from '../../ui/icon';

@@ -1,5 +1,5 @@
+import type { PlanSheet } from '../../job/job';
 import { atMost, type Length } from '../../length/length';
-import type { PlanSheet } from '../../store/job';
 import type { SheetNeed } from '../../trade/buying/need';
 import { layProblemOf } from '../../trade/sheets/lay-problem';
 import type { RoughPiece } from '../../trade/sheets/pieces';

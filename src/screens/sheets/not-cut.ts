@@ -1,7 +1,7 @@
-import { editOffcut } from '../../store/edits';
-import type { Change } from '../../store/entry';
-import type { Job, PlanSheet } from '../../store/job';
-import type { Folded } from '../../store/log';
+import { editOffcut } from '../../job/edits';
+import type { Change } from '../../job/entry';
+import type { Job, PlanSheet } from '../../job/job';
+import type { Folded } from '../../job/log';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { placesOf } from '../../trade/sheets/tree';
 import { offcutId } from './offcut-id';

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
+import { editJob, editPart } from '../../job/edits';
 import { ratio } from '../../length/length';
-import { editJob, editPart } from '../../store/edits';
 import type { LayNotes, Lies, RoughPiece } from '../../trade/sheets/pieces';
 import { usualSheets } from '../../trade/sheets/stock';
 import { Bar } from '../../ui/bar';

@@ -1,4 +1,4 @@
-import type { PlanSheet } from '../../store/job';
+import type { PlanSheet } from '../../job/job';
 import { laidSheetsOf } from '../../trade/sheets/laid-sheet';
 import { layProblemOf } from '../../trade/sheets/lay-problem';
 import { piecesIn, placesOf } from '../../trade/sheets/tree';

@@ -1,5 +1,5 @@
-import type { Job, PlanSheet } from '../../store/job';
-import type { Folded } from '../../store/log';
+import type { Job, PlanSheet } from '../../job/job';
+import type { Folded } from '../../job/log';
 import { placesOf } from '../../trade/sheets/tree';
 
 /** Id of the cut of a sheet at a path. */

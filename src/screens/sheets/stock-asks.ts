@@ -1,6 +1,6 @@
+import { editBadPlace, editStock } from '../../job/edits';
+import type { Job, Stock } from '../../job/job';
 import type { Length } from '../../length/length';
-import { editBadPlace, editStock } from '../../store/edits';
-import type { Job, Stock } from '../../store/job';
 import { type Grain, usualSheets } from '../../trade/sheets/stock';
 import type { Ask } from '../marks/ask';
 

@@ -1,5 +1,5 @@
-import { editBadPlace, editStock } from '../../store/edits';
-import type { Stock } from '../../store/job';
+import { editBadPlace, editStock } from '../../job/edits';
+import type { Stock } from '../../job/job';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../marks/ask';

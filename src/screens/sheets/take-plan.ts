@@ -1,7 +1,7 @@
+import { editLayout, editOffcut, editSheet } from '../../job/edits';
+import type { Change } from '../../job/entry';
+import type { Job, PlanSheet } from '../../job/job';
 import type { Length } from '../../length/length';
-import { editLayout, editOffcut, editSheet } from '../../store/edits';
-import type { Change } from '../../store/entry';
-import type { Job, PlanSheet } from '../../store/job';
 import { liftedFirst } from '../../trade/sheets/carry';
 import { type LaidSheet, laidSheetsOf, wasteNamed } from '../../trade/sheets/laid-sheet';
 import { type LayProblem, layProblemOf, sheetCost } from '../../trade/sheets/lay-problem';

@@ -1,6 +1,6 @@
+import type { Job, PlanProof, PlanSheet, Stock } from '../../job/job';
+import type { Folded } from '../../job/log';
 import { equals, isPositive, type Length, longest, type Ratio, ratio, zero } from '../../length/length';
-import type { Job, PlanProof, PlanSheet, Stock } from '../../store/job';
-import type { Folded } from '../../store/log';
 import type { Shop } from '../../trade/grooves/board';
 import { checkPool } from '../../trade/sheets/check-pool';
 import { type CutStep, cutSteps } from '../../trade/sheets/cut-steps';

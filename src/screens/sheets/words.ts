@@ -1,8 +1,8 @@
+import type { PlanSheet } from '../../job/job';
 import { equals, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
-import type { PlanSheet } from '../../store/job';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import type { Lies, RoughPiece } from '../../trade/sheets/pieces';
 import type { PoolProblem } from '../../trade/sheets/pool';

@@ -1,7 +1,7 @@
+import { editSheet, tickOf } from '../../job/edits';
+import type { PlanSheet } from '../../job/job';
 import { type Length, longest, subtract, zero } from '../../length/length';
 import { writeLength } from '../../length/write';
-import { editSheet, tickOf } from '../../store/edits';
-import type { PlanSheet } from '../../store/job';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { placesOf, withBranch } from '../../trade/sheets/tree';
 import {

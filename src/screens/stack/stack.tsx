@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
+import { editRecipe } from '../../job/edits';
 import { add, type Length, subtract, zero } from '../../length/length';
 import { writeDecimal } from '../../length/write';
-import { editRecipe } from '../../store/edits';
 import { leastBuried } from '../../trade/joints/rabbets';
 import { type StackStock, setIn } from '../../trade/stacks/pieces';
 import { spreadShims } from '../../trade/stacks/spread';

@@ -1,7 +1,7 @@
+import { editStock } from '../../job/edits';
+import type { Stock } from '../../job/job';
 import { equals, type Length, longest } from '../../length/length';
 import { writeDecimal } from '../../length/write';
-import { editStock } from '../../store/edits';
-import type { Stock } from '../../store/job';
 import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { TakeUp } from '../cuts/take-up';

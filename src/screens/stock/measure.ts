@@ -1,4 +1,4 @@
-import { editStock } from '../../store/edits';
+import { editStock } from '../../job/edits';
 import type { Bench } from '../bench';
 
 /** A new sheet, named by the next free letter. */

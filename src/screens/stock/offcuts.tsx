@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { editOffcut } from '../../store/edits';
-import type { Offcut, Stock } from '../../store/job';
+import { editOffcut } from '../../job/edits';
+import type { Offcut, Stock } from '../../job/job';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';

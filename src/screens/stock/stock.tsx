@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
+import { editReading, editStock } from '../../job/edits';
+import type { Stock } from '../../job/job';
 import { less, longest } from '../../length/length';
 import { writeDecimal, writeLength } from '../../length/write';
-import { editReading, editStock } from '../../store/edits';
-import type { Stock } from '../../store/job';
 import { leastSpreadToWarn } from '../../trade/grooves/fit';
 import { Bar, BarButton, Segment } from '../../ui/bar';
 import { Icon } from '../../ui/icon';

@@ -1,5 +1,5 @@
+import { mostBytes } from '../../job/file';
 import { err, ok, type Result } from '../../length/result';
-import { mostBytes } from '../file';
 
 /** Version of the bundle: its first byte. */
 const version = 1;

@@ -1,8 +1,8 @@
+import type { Entry } from '../../job/entry';
+import { type FileError, type JobFile, mostBytes, readJobFile, writeJobFile } from '../../job/file';
+import { keyOf } from '../../job/log';
+import { isId } from '../../job/paths';
 import { err, ok, type Result } from '../../length/result';
-import type { Entry } from '../entry';
-import { type FileError, type JobFile, mostBytes, readJobFile, writeJobFile } from '../file';
-import { keyOf } from '../log';
-import { isId } from '../paths';
 import { beyond, type Known, knownIn, together } from './known';
 
 /** Version of the text that carries changes alone. */

@@ -1,4 +1,4 @@
-import type { Entry, Json } from '../entry';
+import type { Entry, Json } from '../../job/entry';
 
 /** What a phone has of a job: by the phone that wrote it, the greatest count up to which it has all. */
 export type Known = ReadonlyMap<string, number>;

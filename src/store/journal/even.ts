@@ -1,6 +1,6 @@
+import type { Entry } from '../../job/entry';
+import type { Aside } from '../../job/rows';
 import type { Connection, Database } from '../db';
-import type { Entry } from '../entry';
-import type { Aside } from '../migrations';
 import { aloneKey, behindKey } from '../own-keys';
 import { evenValues, stampedIn, type ValueRow, type ValueStore, type Values } from '../values';
 import { reading, sent, strict, whole } from '../whole';

@@ -1,7 +1,7 @@
 import { unwrap } from 'idb';
+import type { Entry } from '../../job/entry';
+import type { Aside } from '../../job/rows';
 import type { Database } from '../db';
-import type { Entry } from '../entry';
-import type { Aside } from '../migrations';
 import { takeValues } from '../values';
 import { sent, strict, whole } from '../whole';
 import { keptOf, type Row, rowKey, valueRows } from './row';

@@ -1,5 +1,5 @@
-import type { Entry, Json } from '../entry';
-import type { Aside } from '../migrations';
+import type { Entry, Json } from '../../job/entry';
+import type { Aside } from '../../job/rows';
 import { type Stamped, takeLater, type ValueRow, type ValueStore, type Values } from '../values';
 
 /**

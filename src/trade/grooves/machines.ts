@@ -4,7 +4,15 @@ import type { Board, Machine } from './board';
 import { cutterFor, type Job } from './cutter';
 import type { Mark } from './marks';
 import type { Pass } from './passes';
-import type { Measures } from './settings';
+
+/** What the figure of a setting is measured between. */
+export type Measures =
+  | 'stop-to-near-teeth'
+  | 'other-stop-to-teeth'
+  | 'fence-scale'
+  | 'guide-edge'
+  | 'spacer'
+  | 'fence-mark';
 
 type Context = {
   /** Near teeth of the pass, from the reference end, standing on the rounded mark. */

@@ -15,18 +15,9 @@ import type { Board, Shop } from './board';
 import { cutterFor, type Job } from './cutter';
 import type { Layout } from './lay-out';
 import type { Groove } from './layout';
-import { machines, ridesAtFence } from './machines';
+import { type Measures, machines, ridesAtFence } from './machines';
 import { type Mark, marksOf } from './marks';
 import { type Pass, type PassError, passesFor, type Wall } from './passes';
-
-/** What the figure of a setting is measured between. */
-export type Measures =
-  | 'stop-to-near-teeth'
-  | 'other-stop-to-teeth'
-  | 'fence-scale'
-  | 'guide-edge'
-  | 'spacer'
-  | 'fence-mark';
 
 /** One machine setting: one pass of one groove. Its id is the operation's, whatever is changed round it. */
 export type Setting = {

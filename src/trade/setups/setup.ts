@@ -1,6 +1,6 @@
 import type { Length } from '../../length/length';
 import type { Rounded } from '../../length/round';
-import type { Measures } from '../grooves/settings';
+import type { Measures } from '../grooves/machines';
 
 /** What stands ready: a machine as it is used. `fence` and `rabbet` are the table saw with a stack. */
 export type SetupMachine =

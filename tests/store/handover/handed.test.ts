@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Entry } from '../../../src/store/entry';
-import { writeJobFile } from '../../../src/store/file';
+import type { Entry } from '../../../src/job/entry';
+import { writeJobFile } from '../../../src/job/file';
+import { merge } from '../../../src/job/log';
 import { compact, knownBy, readHanded, standing, writeChanges } from '../../../src/store/handover/handed';
 import { handedOf, knownIn, together, withHanded } from '../../../src/store/handover/known';
-import { merge } from '../../../src/store/log';
 import { runs } from '../../runs';
 
 const entry = (device: string, count: number): Entry => ({

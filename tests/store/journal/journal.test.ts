@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Entry } from '../../../src/job/entry';
 import { crc32 } from '../../../src/store/crc32';
-import type { Entry } from '../../../src/store/entry';
 import { findJournal, tidied } from '../../../src/store/journal/files';
 import { bytesOf, readLines } from '../../../src/store/journal/lines';
 import { keptOf, type Row, rowKey, rowsOf, sumOf } from '../../../src/store/journal/row';

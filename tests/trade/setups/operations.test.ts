@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { newBoard } from '../../../src/job/job';
 import { equals, type Length, zero } from '../../../src/length/length';
-import { newBoard } from '../../../src/store/job';
 import { byHand as boardByHand } from '../../../src/trade/carcass/by-hand';
 import type { Case } from '../../../src/trade/carcass/case';
 import { newCase } from '../../../src/trade/carcass/case';

@@ -3,8 +3,7 @@ import { editJob } from './edits';
 import type { Entry } from './entry';
 import { jobOf } from './job';
 import { fold, inOrder, keyOf, over } from './log';
-import type { Aside } from './migrations';
-import { readEntry } from './rows';
+import { type Aside, readEntry } from './rows';
 
 /** Newest version of the job file this app writes and reads: its entries say what they are over. */
 export const fileVersion = 2;

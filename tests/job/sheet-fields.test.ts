@@ -1,8 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Json } from '../../src/job/entry';
+import { branchField } from '../../src/job/sheet-fields';
 import { inches } from '../../src/length/length';
-import type { Json } from '../../src/store/entry';
-import { branchField } from '../../src/store/sheet-fields';
 import type { Branch } from '../../src/trade/sheets/tree';
 import { runs } from '../runs';
 

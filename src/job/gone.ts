@@ -1,6 +1,6 @@
 import type { Change, Entry } from './entry';
+import type { Folded } from './folded';
 import { keyOf, said } from './heads';
-import type { Folded } from './log';
 import { fieldAt } from './paths';
 
 /** Whether a place says that a thing is taken away; what the app takes away by itself needs no second look. */

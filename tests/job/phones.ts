@@ -1,6 +1,6 @@
-import type { Change, Entry } from '../../src/store/entry';
-import { readJobFile, writeJobFile } from '../../src/store/file';
-import { type Folded, fold, inOrder, merge, over, undoable, undoOf } from '../../src/store/log';
+import type { Change, Entry } from '../../src/job/entry';
+import { readJobFile, writeJobFile } from '../../src/job/file';
+import { type Folded, fold, inOrder, merge, over, undoable, undoOf } from '../../src/job/log';
 
 export type Log = readonly Entry[];
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readLists, shelfChanges, usualLists, writeLists } from '../../src/store/shop-lists';
+import { readLists, shelfChanges, usualLists, writeLists } from '../../src/job/shop-lists';
 import { l } from '../trade/grooves/sample';
 import { testSet } from '../trade/stacks/test-set';
 

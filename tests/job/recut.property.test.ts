@@ -1,19 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { editCase, editInside, editJob, editStock, spoilPiece, tickOf as tickAt } from '../../src/job/edits';
+import type { Change, Entry } from '../../src/job/entry';
+import { jobOf } from '../../src/job/job';
+import { type Folded, fold, inOrder, merge, undoable, undoOf } from '../../src/job/log';
 import { equals } from '../../src/length/length';
 import { fromStored, toStored } from '../../src/length/stored';
 import { planOf } from '../../src/screens/plan';
-import {
-  editCase,
-  editInside,
-  editJob,
-  editStock,
-  spoilPiece,
-  tickOf as tickAt,
-} from '../../src/store/edits';
-import type { Change, Entry } from '../../src/store/entry';
-import { jobOf } from '../../src/store/job';
-import { type Folded, fold, inOrder, merge, undoable, undoOf } from '../../src/store/log';
 import { jointOf, noLongerFit, wouldChange } from '../../src/trade/setups/changes';
 import type { Operation } from '../../src/trade/setups/operation';
 import { l } from '../length/write-figures';

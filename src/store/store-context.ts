@@ -1,9 +1,9 @@
-import { type Ahead, makeAhead } from './ahead';
+import type { Entry } from '../job/entry';
+import type { KeptIn } from './contract';
 import type { Connection } from './db';
-import type { Entry } from './entry';
 import type { Journal } from './journal/journal';
+import { type Ahead, makeAhead } from './journal-overlay';
 import type { Pages } from './pages';
-import type { KeptIn } from './store';
 import { laterThan } from './values';
 
 /** How the database and the journal beside it stand, as one page knows it. */
@@ -34,7 +34,7 @@ export type Keeper = {
 };
 
 /** An open store's parts: the database, the journal beside it, and how the two stand. */
-export type Here = {
+export type StoreContext = {
   readonly connection: Connection;
   readonly device: string;
   /** The name a change goes by that the journal alone takes: see `aloneNameOf`. */

@@ -5,6 +5,14 @@ import { mostOver } from './heads';
 import { isMoment } from './kinds';
 import { fieldAt, isId } from './paths';
 
+/** A row that could not be read, set aside whole. */
+export type Aside = {
+  readonly id?: number;
+  readonly from: string;
+  readonly why: string;
+  readonly row: unknown;
+};
+
 const word = (most: number) => v.pipe(v.string(), v.minLength(1), v.maxLength(most));
 const id = v.pipe(
   v.string(),

@@ -1,16 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Length, ratio } from '../../src/length/length';
-import { planOf } from '../../src/screens/plan';
-import {
-  bankFields,
-  columnFields,
-  fittedFields,
-  frontFields,
-  thingFields,
-} from '../../src/store/bank-fields';
-import * as edits from '../../src/store/edits';
-import type { Change, Entry, Json } from '../../src/store/entry';
+import { bankFields, columnFields, fittedFields, frontFields, thingFields } from '../../src/job/bank-fields';
+import * as edits from '../../src/job/edits';
+import type { Change, Entry, Json } from '../../src/job/entry';
 import {
   boardFields,
   builtFields,
@@ -30,11 +22,13 @@ import {
   wideFields,
   widthFields,
   workFields,
-} from '../../src/store/fields';
-import * as job from '../../src/store/job';
-import { fold } from '../../src/store/log';
-import { fieldAt } from '../../src/store/paths';
-import { readEntry } from '../../src/store/rows';
+} from '../../src/job/fields';
+import * as job from '../../src/job/job';
+import { fold } from '../../src/job/log';
+import { fieldAt } from '../../src/job/paths';
+import { readEntry } from '../../src/job/rows';
+import { type Length, ratio } from '../../src/length/length';
+import { planOf } from '../../src/screens/plan';
 import { l } from '../length/write-figures';
 import { runs } from '../runs';
 

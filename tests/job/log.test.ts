@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Change, Entry } from '../../src/store/entry';
-import { extend, type Folded, fold, inOrder, merge, undoable, undoDepth, undoOf } from '../../src/store/log';
+import type { Change, Entry } from '../../src/job/entry';
+import { extend, type Folded, fold, inOrder, merge, undoable, undoDepth, undoOf } from '../../src/job/log';
 import { runs } from '../runs';
 
 const change = fc.oneof(

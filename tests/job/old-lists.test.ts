@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { editBadPlace, editPlace, editReading } from '../../src/job/edits';
+import { readJobFile, writeJobFile } from '../../src/job/file';
+import { jobOf } from '../../src/job/job';
+import { fold, merge } from '../../src/job/log';
 import { toStored } from '../../src/length/stored';
 import { planOf } from '../../src/screens/plan';
-import { editBadPlace, editPlace, editReading } from '../../src/store/edits';
-import { readJobFile, writeJobFile } from '../../src/store/file';
-import { jobOf } from '../../src/store/job';
-import { fold, merge } from '../../src/store/log';
 import { l } from '../trade/grooves/sample';
 import { type Log, tap } from './phones';
 

@@ -2,14 +2,14 @@ import { evenOut } from './journal/even';
 import type { Journal } from './journal/journal';
 import { restore } from './journal/restore';
 import type { Row } from './journal/row';
-import type { Here } from './keeper';
 import { layBy } from './reserve';
+import type { StoreContext } from './store-context';
 
 /**
  * Only when both copies hold the same: a job may have been brought back in one of them alone. In a file of its own, for the first
  * screen has no need of it: where that does not come, the next start looks.
  */
-export const purgeJobs = (here: Here, now: string): Promise<void> =>
+export const purgeJobs = (here: StoreContext, now: string): Promise<void> =>
   inTurn(here, async () => {
     const [{ purge }] = await Promise.all([import('./purge'), evenNow(here)]);
     const { connection, journal } = here;
@@ -18,20 +18,20 @@ export const purgeJobs = (here: Here, now: string): Promise<void> =>
     if (gone.length > 0) await journal?.append(gone.map((job): Row => ['purge', job]));
   });
 
-const under = new WeakMap<Here, Promise<unknown>>();
+const under = new WeakMap<StoreContext, Promise<unknown>>();
 
 /** One after the other: what compares the copies must not meet a purge halfway through them. */
-function inTurn<T>(here: Here, work: () => Promise<T>): Promise<T> {
+function inTurn<T>(here: StoreContext, work: () => Promise<T>): Promise<T> {
   const next = (under.get(here) ?? Promise.resolve()).catch(() => undefined).then(work);
   under.set(here, next);
   return next;
 }
 
 /** Asked for and not begun yet: one serves all who ask meanwhile. */
-const waiting = new WeakMap<Here, Promise<number>>();
+const waiting = new WeakMap<StoreContext, Promise<number>>();
 
 /** Database and journal brought to hold the same, and the reserve laid by; says how many entries the database had lost. */
-export function keepEven(here: Here): Promise<number> {
+export function keepEven(here: StoreContext): Promise<number> {
   const next =
     waiting.get(here) ??
     inTurn(here, () => {
@@ -42,7 +42,7 @@ export function keepEven(here: Here): Promise<number> {
   return next;
 }
 
-async function evenNow(here: Here): Promise<number> {
+async function evenNow(here: StoreContext): Promise<number> {
   const { connection, journal, ahead } = here;
   if (connection.readOnly()) return 0;
   await here.filled();
@@ -75,14 +75,17 @@ async function evenNow(here: Here): Promise<number> {
 }
 
 /** The database takes nothing: what the journal alone has is shown all the same. */
-function showBeside(here: Here): void {
+function showBeside(here: StoreContext): void {
   here.setKeptIn('journal');
   here.tookValues();
   here.restored(0);
 }
 
 /** What the journal gave back is written into the emptied database while it is shown already. */
-export async function fillBehind({ ahead, connection, ...here }: Here, rows: readonly Row[]): Promise<void> {
+export async function fillBehind(
+  { ahead, connection, ...here }: StoreContext,
+  rows: readonly Row[],
+): Promise<void> {
   here.restored(rows.filter(([kind]) => kind === 'log').length);
   try {
     await connection.write((db) => restore(db, rows), 'long');
@@ -95,7 +98,7 @@ export async function fillBehind({ ahead, connection, ...here }: Here, rows: rea
 }
 
 /** The database was found empty while the journal did not answer; undefined while it still does not. */
-async function fill(here: Here, journal: Journal): Promise<number | undefined> {
+async function fill(here: StoreContext, journal: Journal): Promise<number | undefined> {
   const rows = await journal.rows();
   if (!rows) return undefined;
   const back = await here.connection.write((db) => restore(db, rows), 'long');

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { doubledIn } from '../../src/store/doubled';
-import type { Change, Entry } from '../../src/store/entry';
-import { readJobFile, writeJobFile } from '../../src/store/file';
-import { said } from '../../src/store/heads';
-import { extend, fold, merge, undoable } from '../../src/store/log';
-import { readEntry } from '../../src/store/rows';
+import { doubledIn } from '../../src/job/doubled';
+import type { Change, Entry } from '../../src/job/entry';
+import { readJobFile, writeJobFile } from '../../src/job/file';
+import { said } from '../../src/job/heads';
+import { extend, fold, merge, undoable } from '../../src/job/log';
+import { readEntry } from '../../src/job/rows';
 import { type Log, passed, state, takenBack, tap } from './phones';
 
 const at = 'boards/side/length';

@@ -1,11 +1,11 @@
+import type { Entry, Json } from '../job/entry';
 import { err, ok, type Result } from '../length/result';
 import { type Database, type SaveError, saveError } from './db';
-import type { Entry, Json } from './entry';
-import { keepEven } from './evening';
 import type { Row } from './journal/row';
-import type { Here } from './keeper';
 import { aloneKey, behindKey } from './own-keys';
+import { keepEven } from './reconcile';
 import { freed } from './reserve';
+import type { StoreContext } from './store-context';
 import { putValue, type ValueRow, type ValueStore } from './values';
 import { sent, strict, whole } from './whole';
 import {
@@ -37,7 +37,7 @@ type Keep<T> = {
  * Keeps a change in both copies, the database first: what it refuses is in neither. Where the database does not answer at all
  * the journal takes the change alone.
  */
-async function kept<T>(here: Here, keep: Keep<T>): Promise<Result<T, SaveError>> {
+async function kept<T>(here: StoreContext, keep: Keep<T>): Promise<Result<T, SaveError>> {
   const { tell, rows, note, alone } = keep;
   if (here.connection.readOnly()) return err({ code: 'read-only' });
   await here.filled();
@@ -62,7 +62,7 @@ async function kept<T>(here: Here, keep: Keep<T>): Promise<Result<T, SaveError>>
 }
 
 /** The journal missed something: noted in the database, for a start that finds both of the same length. */
-function missed(here: Here): void {
+function missed(here: StoreContext): void {
   here.setKeptIn('database');
   here.ahead.missed();
   if (here.journal)
@@ -75,7 +75,7 @@ async function note(db: Database, key: string, at: string): Promise<void> {
 }
 
 /** In the database; where that fails, what a try that ended unheard may have kept. */
-async function tried<T>(here: Here, { work, how, after }: Keep<T>): Promise<Done<T>> {
+async function tried<T>(here: StoreContext, { work, how, after }: Keep<T>): Promise<Done<T>> {
   const done = await inDatabase(here, work, how);
   if (!('broken' in done) && done.ok) return done;
   const late = after && (await here.connection.use(after).catch(() => undefined));
@@ -84,7 +84,11 @@ async function tried<T>(here: Here, { work, how, after }: Keep<T>): Promise<Done
 
 type Done<T> = Result<T, SaveError> | { readonly broken: SaveError };
 
-async function inDatabase<T>(here: Here, work: Keep<T>['work'], how: Keep<T>['how']): Promise<Done<T>> {
+async function inDatabase<T>(
+  here: StoreContext,
+  work: Keep<T>['work'],
+  how: Keep<T>['how'],
+): Promise<Done<T>> {
   try {
     return await here.connection.write(work, how);
   } catch (error) {
@@ -96,7 +100,7 @@ async function inDatabase<T>(here: Here, work: Keep<T>['work'], how: Keep<T>['ho
 }
 
 /** With the reserve given up, once more. */
-async function again<T>(here: Here, work: Keep<T>['work'], how: Keep<T>['how']): Promise<Done<T>> {
+async function again<T>(here: StoreContext, work: Keep<T>['work'], how: Keep<T>['how']): Promise<Done<T>> {
   try {
     return await here.connection.write(work, how);
   } catch (error) {
@@ -113,10 +117,10 @@ const triesOf = new WeakMap<NewAct, (readonly Entry[])[]>();
 const aloneOf = new WeakMap<NewAct, { readonly ok: true; readonly value: readonly Entry[] }>();
 
 /** The last act of each job that is on its way. */
-const onTheWay = new WeakMap<Here, Map<string, Promise<unknown>>>();
+const onTheWay = new WeakMap<StoreContext, Map<string, Promise<unknown>>>();
 
 /** Acts of a job one after the other: one that is tried again must not land over what was done after it. */
-export function keepAct(here: Here, act: NewAct): Promise<Result<readonly Entry[], SaveError>> {
+export function keepAct(here: StoreContext, act: NewAct): Promise<Result<readonly Entry[], SaveError>> {
   const jobs = onTheWay.get(here) ?? new Map<string, Promise<unknown>>();
   onTheWay.set(here, jobs);
   const next = (jobs.get(act.job) ?? Promise.resolve()).catch(() => undefined).then(() => keepNow(here, act));
@@ -124,7 +128,7 @@ export function keepAct(here: Here, act: NewAct): Promise<Result<readonly Entry[
   return next;
 }
 
-async function keepNow(here: Here, act: NewAct): Promise<Result<readonly Entry[], SaveError>> {
+async function keepNow(here: StoreContext, act: NewAct): Promise<Result<readonly Entry[], SaveError>> {
   const tries = triesOf.get(act) ?? [];
   triesOf.set(act, tries);
   const done = await kept(here, {
@@ -153,7 +157,10 @@ async function keepNow(here: Here, act: NewAct): Promise<Result<readonly Entry[]
   return done;
 }
 
-export async function keepEntries(here: Here, incoming: Incoming): Promise<Result<number, SaveError>> {
+export async function keepEntries(
+  here: StoreContext,
+  incoming: Incoming,
+): Promise<Result<number, SaveError>> {
   const tries: Added[] = [];
   const done = await kept(here, {
     tell: `reload ${incoming.job}`,
@@ -172,11 +179,11 @@ export async function keepEntries(here: Here, incoming: Incoming): Promise<Resul
 }
 
 /** Of each setting and figure the word asked for last. */
-const asked = new WeakMap<Here, Map<string, Json>>();
+const asked = new WeakMap<StoreContext, Map<string, Json>>();
 
 /** One tried again writes the word asked for last: never an older over a newer. */
 export async function keepValue(
-  here: Here,
+  here: StoreContext,
   [store, key, value]: readonly [ValueStore, string, Json],
 ): Promise<Result<null, SaveError>> {
   const name = `${store} ${key}`;

@@ -1,6 +1,6 @@
-import type { Entry } from './entry';
+import type { Entry } from '../job/entry';
+import type { Aside } from '../job/rows';
 import { type Row, rowKey } from './journal/row';
-import type { Aside } from './migrations';
 import { isOwn, nameKey } from './own-keys';
 import { type Stamped, takeLater, type ValueStore } from './values';
 

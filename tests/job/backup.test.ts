@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { type Backup, backupVersion, isBackup, readBackup, writeBackup } from '../../src/job/backup';
+import { newsOf, waysToTake } from '../../src/job/backup-news';
+import { compareWith, readJobFile } from '../../src/job/file';
 import { inches } from '../../src/length/length';
 import { ok } from '../../src/length/result';
-import { type Backup, backupVersion, isBackup, readBackup, writeBackup } from '../../src/store/backup';
-import { newsOf, waysToTake } from '../../src/store/backup-news';
-import { compareWith, readJobFile } from '../../src/store/file';
 import { runs } from '../runs';
 
 const sample = readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8');

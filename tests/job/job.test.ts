@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { editBoard, editJob, editRun, editStock, editWide } from '../../src/job/edits';
+import type { Change, Json } from '../../src/job/entry';
+import { jobOf } from '../../src/job/job';
+import { isMoment } from '../../src/job/kinds';
+import { fieldAt } from '../../src/job/paths';
 import { inches } from '../../src/length/length';
-import { editBoard, editJob, editRun, editStock, editWide } from '../../src/store/edits';
-import type { Change, Json } from '../../src/store/entry';
-import { jobOf } from '../../src/store/job';
-import { isMoment } from '../../src/store/kinds';
-import { fieldAt } from '../../src/store/paths';
 
 const valuesOf = (changes: readonly Change[]): Map<string, Json> => {
   const values = new Map<string, Json>();

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inches } from '../../src/length/length';
 import {
   editBadPlace,
   editBay,
@@ -9,10 +8,11 @@ import {
   editReading,
   editRun,
   editStock,
-} from '../../src/store/edits';
-import type { Change } from '../../src/store/entry';
-import { type Job, jobOf } from '../../src/store/job';
-import { fold, merge } from '../../src/store/log';
+} from '../../src/job/edits';
+import type { Change } from '../../src/job/entry';
+import { type Job, jobOf } from '../../src/job/job';
+import { fold, merge } from '../../src/job/log';
+import { inches } from '../../src/length/length';
 import { layOut } from '../../src/trade/grooves/lay-out';
 import { runs } from '../runs';
 import { board, l, w } from '../trade/grooves/sample';

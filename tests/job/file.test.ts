@@ -2,9 +2,9 @@ import 'fake-indexeddb/auto';
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Entry } from '../../src/store/entry';
-import { compareWith, mostBytes, readJobFile, secondCopy, writeJobFile } from '../../src/store/file';
-import { fold } from '../../src/store/log';
+import type { Entry } from '../../src/job/entry';
+import { compareWith, mostBytes, readJobFile, secondCopy, writeJobFile } from '../../src/job/file';
+import { fold } from '../../src/job/log';
 import { openStore } from '../../src/store/store';
 import { runs } from '../runs';
 

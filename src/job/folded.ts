@@ -1,0 +1,24 @@
+import type { Entry, Json } from './entry';
+
+export type TickState = { readonly figure: string; readonly at: string; readonly device: string };
+
+/** One place of a job: everything written to it in order, and what of that still stands. */
+export type Place = { readonly trail: readonly Entry[]; readonly heads: readonly Entry[] };
+
+/** What a log comes to. Kept as it grows: a tick on a long log costs one step, not the whole log. */
+export type Folded = {
+  /** Path → the value that stands. A value taken away is absent. */
+  readonly values: ReadonlyMap<string, Json>;
+  /** Operation → its tick; absent when not ticked. */
+  readonly ticks: ReadonlyMap<string, TickState>;
+  /** By path or operation. */
+  readonly places: ReadonlyMap<string, Place>;
+  /** Places where different readings stand beside each other. */
+  readonly doubled: ReadonlySet<string>;
+  /** Places that took a thing away which another phone was still at work on → the last of that: the thing stands. */
+  readonly kept: ReadonlyMap<string, Entry>;
+  /** Places that ever said a thing is taken away. */
+  readonly goneAt: ReadonlySet<string>;
+  /** The last entry folded; later entries can be added without folding again. */
+  readonly last?: Entry;
+};
