@@ -7,10 +7,11 @@ const sees: Readonly<Record<string, readonly string[]>> = {
   length: [],
   trade: ['length'],
   job: ['length', 'trade'],
+  plan: ['length', 'trade', 'job'],
   store: ['length', 'trade', 'job'],
   ui: ['length', 'trade'],
-  screens: ['length', 'trade', 'job', 'store', 'ui'],
-  app: ['length', 'trade', 'job', 'store', 'ui', 'screens'],
+  screens: ['length', 'trade', 'job', 'plan', 'store', 'ui'],
+  app: ['length', 'trade', 'job', 'plan', 'store', 'ui', 'screens'],
   workers: ['length', 'trade', 'job', 'store'],
 };
 

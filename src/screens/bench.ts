@@ -6,6 +6,7 @@ import type { Job } from '../job/job';
 import type { Folded } from '../job/log';
 import type { Settings } from '../job/settings';
 import type { Length } from '../length/length';
+import type { Plan, TooMuch } from '../plan/plan';
 import type { SaveError } from '../store/db';
 import type { HandedError } from '../store/handover/handed';
 import type { Known } from '../store/handover/known';
@@ -14,7 +15,6 @@ import type { JobLine, KeptIn } from '../store/store';
 import type { Shop } from '../trade/grooves/board';
 import type { Copies } from './copies';
 import type { Home } from './home';
-import type { Plan, TooMuch } from './plan';
 import type { Route } from './routes';
 import type { LayingBench } from './sheets/laying';
 

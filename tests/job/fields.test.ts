@@ -28,7 +28,7 @@ import { fold } from '../../src/job/log';
 import { fieldAt } from '../../src/job/paths';
 import { readEntry } from '../../src/job/rows';
 import { type Length, ratio } from '../../src/length/length';
-import { planOf } from '../../src/screens/plan';
+import { planOf } from '../../src/plan/plan';
 import { l } from '../length/write-figures';
 import { runs } from '../runs';
 

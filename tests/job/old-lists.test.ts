@@ -6,7 +6,7 @@ import { readJobFile, writeJobFile } from '../../src/job/file';
 import { jobOf } from '../../src/job/job';
 import { fold, merge } from '../../src/job/log';
 import { toStored } from '../../src/length/stored';
-import { planOf } from '../../src/screens/plan';
+import { planOf } from '../../src/plan/plan';
 import { l } from '../trade/grooves/sample';
 import { type Log, tap } from './phones';
 

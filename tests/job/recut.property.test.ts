@@ -6,7 +6,7 @@ import { jobOf } from '../../src/job/job';
 import { type Folded, fold, inOrder, merge, undoable, undoOf } from '../../src/job/log';
 import { equals } from '../../src/length/length';
 import { fromStored, toStored } from '../../src/length/stored';
-import { planOf } from '../../src/screens/plan';
+import { planOf } from '../../src/plan/plan';
 import { jointOf, noLongerFit, wouldChange } from '../../src/trade/setups/changes';
 import type { Operation } from '../../src/trade/setups/operation';
 import { l } from '../length/write-figures';

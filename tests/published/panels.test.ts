@@ -14,8 +14,8 @@ import {
 import { readLength } from '../../src/length/read';
 import { roundTo } from '../../src/length/round';
 import { writeDecimal } from '../../src/length/write';
-import { stuffOf } from '../../src/screens/plan';
-import { sheetOf } from '../../src/screens/stock/sheets';
+import { sheetOf } from '../../src/plan/measured-sheets';
+import { stuffOf } from '../../src/plan/plan';
 import { clearances, type Fit, fitFrom, leastSpreadToWarn } from '../../src/trade/grooves/fit';
 import { l, w } from '../trade/grooves/sample';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { newBoard, newRun } from '../../src/job/job';
+import { viewOf } from '../../src/plan/board-layout';
 import { plainLines } from '../../src/screens/marks/plain-lines';
-import { viewOf } from '../../src/screens/marks/view';
 import { problemText, settingProblemText, warningText } from '../../src/screens/marks/words';
 import type { Board, Run } from '../../src/trade/grooves/board';
 import { l } from '../length/write-figures';

@@ -1,13 +1,13 @@
 import { useState } from 'preact/hooks';
 import { editBank } from '../../job/edits';
 import type { Change } from '../../job/entry';
+import { jobWith } from '../../plan/job-with';
+import { partsOfJob } from '../../plan/plan';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { jobWith } from '../job-with';
 import type { Ask } from '../marks/ask';
 import { AskDock } from '../marks/ask-dock';
-import { partsOfJob } from '../plan';
 import { UndoButton } from '../undo-button';
 import { bankIn } from './column-of';
 import { Asks } from './facts';

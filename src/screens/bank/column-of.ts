@@ -1,6 +1,10 @@
 import { editFitted, tickOf } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import { add, isPositive, type Length, less, longest, negate, subtract, zero } from '../../length/length';
+import type { BankPlan } from '../../plan/bank-plan';
+import { jobWith } from '../../plan/job-with';
+import { type Plan, partsOfJob } from '../../plan/plan';
+import { recutsOf } from '../../plan/recuts';
 import { drawerPart } from '../../trade/boxes/bank-parts';
 import type { Bank } from '../../trade/fronts/bank';
 import { columnNo, type Fitted, fittedNo } from '../../trade/fronts/bank';
@@ -10,11 +14,7 @@ import { type Trims, trimsFor } from '../../trade/fronts/trims';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import { copyId } from '../../trade/grooves/copies';
 import { opId } from '../../trade/setups/operation';
-import type { BankPlan } from '../bank-plan';
 import type { Bench } from '../bench';
-import { jobWith } from '../job-with';
-import { type Plan, partsOfJob } from '../plan';
-import { recutsOf } from '../recuts';
 
 /** A bank of the job in hand, worked out. */
 export function bankIn(plan: Plan | undefined, id: string): BankPlan | undefined {

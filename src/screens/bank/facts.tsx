@@ -1,6 +1,6 @@
+import type { BankPlan } from '../../plan/bank-plan';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { Icon } from '../../ui/icon';
-import type { BankPlan } from '../bank-plan';
 import type { Bench } from '../bench';
 import { drawersProblemText, frontsProblemText } from './words';
 import { worthOf } from './worth';

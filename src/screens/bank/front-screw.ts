@@ -1,5 +1,5 @@
 import { inches, zero } from '../../length/length';
-import { type BankPlan, thickIn } from '../bank-plan';
+import { type BankPlan, thickIn } from '../../plan/bank-plan';
 import type { Bench } from '../bench';
 
 /** Least bite in the face of a front, and what must stay in front of the tip. Common practice, no source. */

@@ -1,10 +1,10 @@
 import { markAt, type Tape } from '../../length/tape';
 import { writeMark } from '../../length/write';
+import { type BankPlan, holeMark, pullPlan } from '../../plan/bank-plan';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
 import { jigCheck, pullHoles } from '../../trade/boxes/pulls';
 import { screwFor } from '../../trade/install/screw';
 import { Mixed } from '../../ui/mixed';
-import { type BankPlan, holeMark, pullPlan } from '../bank-plan';
 import type { Bench } from '../bench';
 import { listsOf } from '../shop-lists';
 import { frontScrew } from './front-screw';

@@ -1,8 +1,8 @@
 import { jobOf } from '../../job/job';
 import { fold } from '../../job/log';
+import { partsOfJob } from '../../plan/plan';
 import type { WorkedFronts } from '../../trade/fronts/worked';
 import type { Bench } from '../bench';
-import { partsOfJob } from '../plan';
 
 const farthestBack = 40;
 

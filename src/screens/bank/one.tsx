@@ -1,12 +1,12 @@
 import { useEffect, useState } from 'preact/hooks';
 import { editFront, tickOf } from '../../job/edits';
+import type { BankPlan } from '../../plan/bank-plan';
 import { frontNo } from '../../trade/fronts/bank';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed, Remainder } from '../../ui/mixed';
 import { StoryStick } from '../../ui/story-stick';
 import { BigTick } from '../../ui/tick-box';
-import type { BankPlan } from '../bank-plan';
 import type { Bench } from '../bench';
 import { Caution } from '../cautions/caution';
 import { useWake } from '../saw/use-wake';

@@ -1,11 +1,11 @@
 import { editBank, editFitted, editFront } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import { ratio } from '../../length/length';
+import type { BankPlan } from '../../plan/bank-plan';
 import { type Bank, type BankStock, frontNo, usualBank } from '../../trade/fronts/bank';
 import { revealsOf } from '../../trade/fronts/reveals';
 import { frontNumbers } from '../../trade/fronts/stands';
 import { Icon } from '../../ui/icon';
-import type { BankPlan } from '../bank-plan';
 import type { Bench } from '../bench';
 import { wordFor } from '../counted';
 import { type Ask, AskBlank } from '../marks/ask';

@@ -11,6 +11,7 @@ import {
 } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
+import type { BankPlan } from '../../plan/bank-plan';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
 import { nextCut } from '../../trade/boxes/sticks';
 import { type Bank, frontNo } from '../../trade/fronts/bank';
@@ -18,7 +19,6 @@ import { storyStick } from '../../trade/fronts/marks';
 import { fitOrder } from '../../trade/fronts/stands';
 import type { WorkedFronts } from '../../trade/fronts/worked';
 import { opId } from '../../trade/setups/operation';
-import type { BankPlan } from '../bank-plan';
 import type { Bench } from '../bench';
 import { askShims } from '../stack/words';
 import { plannedReach } from './column-of';

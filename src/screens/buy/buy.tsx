@@ -1,18 +1,18 @@
 import type { Change } from '../../job/entry';
+import type { BankPlan } from '../../plan/bank-plan';
+import { breakdownOf } from '../../plan/breakdown';
+import { type BuyView, buyView, type Gone, gotChanges, type Row, tickChanges } from '../../plan/buying';
+import { needsOf } from '../../plan/needs';
+import type { Plan } from '../../plan/plan';
 import type { SheetNeed } from '../../trade/buying/need';
 import { screwFor } from '../../trade/install/screw';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { TickBox } from '../../ui/tick-box';
 import { frontScrew } from '../bank/front-screw';
-import type { BankPlan } from '../bank-plan';
 import type { Bench } from '../bench';
-import type { Plan } from '../plan';
-import { needsOf } from '../sheets/needs';
-import { breakdownOf } from '../sheets/view';
 import { listsOf } from '../shop-lists';
 import { UndoButton } from '../undo-button';
-import { type BuyView, buyView, type Gone, gotChanges, type Row, tickChanges } from './view';
 import { amountWords, changedText, goneText, groupWords, lineName, notText, whyText } from './words';
 
 /** What to buy, by group, each line with why so many; what is got goes down to the end. Works with no signal. */

@@ -12,10 +12,10 @@ import {
 import { assertNever } from '../../length/result';
 import { toWhole } from '../../length/round';
 import { fromStored } from '../../length/stored';
+import type { Gone, Row, ScrewsNotSaid } from '../../plan/buying';
 import type { BoardFeet, BuyingLine, Group, NotListed, Unit, Why } from '../../trade/buying/line';
 import type { SheetNeed } from '../../trade/buying/need';
 import { screwText, w } from '../bank/words';
-import type { Gone, Row, ScrewsNotSaid } from './view';
 
 export const groupWords: Record<Group, string> = {
   sheets: 'Sheets',

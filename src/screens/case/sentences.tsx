@@ -3,12 +3,12 @@ import { editCase, editInside } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import type { Job } from '../../job/job';
 import { half } from '../../length/length';
+import { stuffOf } from '../../plan/plan';
 import type { Case, Inside, Stock } from '../../trade/carcass/case';
 import type { CaseField } from '../../trade/carcass/problems';
 import { usual } from '../../trade/carcass/usual';
 import { wordFor } from '../counted';
 import { type Ask, AskBlank } from '../marks/ask';
-import { stuffOf } from '../plan';
 import * as asks from './asks';
 
 export type CasePart = {

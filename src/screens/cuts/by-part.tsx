@@ -1,7 +1,7 @@
+import type { Checklist } from '../../plan/checklist';
 import { Icon } from '../../ui/icon';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
-import type { Checklist } from './view';
 
 /** The same ticks by part: what each still wants. */
 export function ByPart({ list, bench }: { readonly list: Checklist; readonly bench: Bench }) {

@@ -1,4 +1,14 @@
 import { useState } from 'preact/hooks';
+import {
+  type Checklist,
+  checklistOf,
+  cutCount,
+  groupsOf,
+  isDone,
+  misfits,
+  standingCard,
+} from '../../plan/checklist';
+import { breakdownCount } from '../../plan/progress';
 import type { Card } from '../../trade/setups/checklist';
 import { Bar, Segment } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
@@ -6,12 +16,10 @@ import { Mixed } from '../../ui/mixed';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
 import { counted } from '../counted';
-import { breakdownCount } from '../sheets/progress';
 import { TooManyOperations } from '../too-many';
 import { UndoButton } from '../undo-button';
 import { ByPart } from './by-part';
 import { plainCuts } from './plain';
-import { type Checklist, checklistOf, cutCount, groupsOf, isDone, misfits, standingCard } from './view';
 import { buildWords, setupTitle } from './words';
 
 /** The checklist: sorted by what stands on the machine, never by part, unless a part is asked for. */

@@ -1,5 +1,5 @@
 import { writeLength } from '../../length/write';
-import { type Checklist, cutCount } from './view';
+import { type Checklist, cutCount } from '../../plan/checklist';
 import { buildWords, onWords, setupTitle, whatWords } from './words';
 
 /** The checklist as plain lines, for a helper: setups in order, pieces under each, boxes to tick. */

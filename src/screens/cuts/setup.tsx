@@ -4,6 +4,7 @@ import type { Change } from '../../job/entry';
 import { equals } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
+import { blocks, type Checklist, checklistOf, groupsOf, isDone } from '../../plan/checklist';
 import { cautionOf } from '../../trade/cautions/caution';
 import { jointOf } from '../../trade/setups/changes';
 import type { Card } from '../../trade/setups/checklist';
@@ -20,7 +21,6 @@ import { UndoButton } from '../undo-button';
 import { LastCall } from './last-call';
 import { Recipe } from './recipe';
 import { SpoiledDock } from './spoiled';
-import { blocks, type Checklist, checklistOf, groupsOf, isDone } from './view';
 import { buildWords, onWords, setupTitle, whatWords } from './words';
 
 /** One setup: its figure giant, a box for every piece, what still wants it before it is left. */

@@ -2,6 +2,8 @@ import { useState } from 'preact/hooks';
 import { editOffcut, spoilPiece } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import { writeLength } from '../../length/write';
+import type { Checklist } from '../../plan/checklist';
+import { liesIn, roughAt } from '../../plan/rough-at';
 import type { Part } from '../../trade/carcass/part';
 import { copyOf } from '../../trade/grooves/copies';
 import type { Card } from '../../trade/setups/checklist';
@@ -9,8 +11,6 @@ import type { Operation } from '../../trade/setups/operation';
 import { type Leftover, recutOf } from '../../trade/setups/recut';
 import { Dock } from '../../ui/dock';
 import type { Bench } from '../bench';
-import { liesIn, roughAt } from '../rough-at';
-import type { Checklist } from './view';
 import { setupTitle } from './words';
 
 type SpoiledProps = {

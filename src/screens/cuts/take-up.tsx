@@ -1,12 +1,12 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Change } from '../../job/entry';
+import { checklistOf } from '../../plan/checklist';
+import { jobWith } from '../../plan/job-with';
+import { planOf } from '../../plan/plan';
 import { wouldChange } from '../../trade/setups/changes';
 import type { Bench } from '../bench';
-import { jobWith } from '../job-with';
-import { planOf } from '../plan';
 import { ChangeList } from './change-list';
-import { checklistOf } from './view';
 
 type TakeUpProps = {
   readonly bench: Bench;

@@ -1,6 +1,6 @@
 import { type Tape, tapes } from '../../length/tape';
+import { sheetsOf } from '../../plan/measured-sheets';
 import { ChoiceDock } from '../../ui/dock';
-import { sheetsOf } from '../stock/sheets';
 import type { Desk } from './desk';
 import { useFigure } from './figure.model';
 import { NameDock } from './name-dock';

@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import { isMetric } from '../../length/tape';
+import { sheetsOf } from '../../plan/measured-sheets';
 import { Bar, BarButton } from '../../ui/bar';
 import { type Came, useInHand } from '../../ui/in-hand';
 import type { Bench } from '../bench';
-import { sheetsOf } from '../stock/sheets';
 import type { Desk } from './desk';
 import { Docks, type Open } from './docks';
 import { figureChanges, readFigure } from './figure.kept';

@@ -1,13 +1,13 @@
 import { useState } from 'preact/hooks';
 import { fromStored, toStored } from '../../length/stored';
 import type { Tape } from '../../length/tape';
+import { sheetsOf } from '../../plan/measured-sheets';
 import { Bar, BarButton } from '../../ui/bar';
 import { Blank } from '../../ui/blank';
 import { useClose } from '../../ui/close';
 import { ChoiceDock } from '../../ui/dock';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
-import { sheetsOf } from '../stock/sheets';
 import type { Desk } from './desk';
 import { type FigureState, fillBlank, undoFigure } from './figure.model';
 import { guideSum, stripsSum } from './sheet-sums';

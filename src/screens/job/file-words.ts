@@ -1,7 +1,7 @@
 import { assertNever } from '../../length/result';
+import type { TooMuch } from '../../plan/plan';
 import type { HandedError } from '../../store/handover/handed';
 import type { CameBy } from '../bench';
-import type { TooMuch } from '../plan';
 import { operationsText, tooManyText } from '../too-much-words';
 
 /** Why a file, or what came by codes, is not taken. */

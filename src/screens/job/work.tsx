@@ -1,14 +1,14 @@
 import { editBank, editCase } from '../../job/edits';
 import type { Job } from '../../job/job';
+import { checklistOf, cutCount, isDone, misfits, standingCard } from '../../plan/checklist';
+import type { Plan } from '../../plan/plan';
 import { BarButton } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
 import { counted } from '../counted';
-import { checklistOf, cutCount, isDone, misfits, standingCard } from '../cuts/view';
 import { setupTitle } from '../cuts/words';
-import type { Plan } from '../plan';
 import { TooManyOperations } from '../too-many';
 import { useFinished } from './copy-line';
 

@@ -1,6 +1,6 @@
+import { recutsOf } from '../../plan/recuts';
 import type { Board } from '../../trade/grooves/board';
 import type { Bench } from '../bench';
-import { recutsOf } from '../recuts';
 
 /** A board by its id: laid out by hand, or a part of a case. The whole plan is worked out only for the latter. */
 export function boardOf(bench: Bench, id: string): Board | undefined {

@@ -1,5 +1,6 @@
 import { editBoard, editRun } from '../../job/edits';
 import { inches } from '../../length/length';
+import { rowsOf, viewOf } from '../../plan/board-layout';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { StoryStick } from '../../ui/story-stick';
@@ -7,7 +8,6 @@ import type { Bench } from '../bench';
 import { counted } from '../counted';
 import { UndoButton } from '../undo-button';
 import { allBoards } from './board-of';
-import { rowsOf, viewOf } from './view';
 
 /** The boards of the job in hand. */
 export function BoardsScreen({ bench }: { readonly bench: Bench }) {

@@ -3,6 +3,8 @@ import { editBoard, editRun, editWide } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import { forDrawing } from '../../length/length';
 import { markAt } from '../../length/tape';
+import { lastGood, tried } from '../../plan/board-layout';
+import { sheetsOf } from '../../plan/measured-sheets';
 import type { Board } from '../../trade/grooves/board';
 import { layOut } from '../../trade/grooves/lay-out';
 import { Bar } from '../../ui/bar';
@@ -11,7 +13,6 @@ import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { counted } from '../counted';
-import { sheetsOf } from '../stock/sheets';
 import { UndoButton } from '../undo-button';
 import type { Ask } from './ask';
 import { AskDock } from './ask-dock';
@@ -27,7 +28,6 @@ import {
   RunSentence,
   WideSentence,
 } from './sentences';
-import { lastGood, tried } from './view';
 
 /** What goes in: one sentence with blanks, read aloud like an order slip. The drawing follows each key. */
 export function ChangeScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {

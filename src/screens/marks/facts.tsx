@@ -13,6 +13,7 @@ import {
 } from '../../length/length';
 import { grainOf, markAt } from '../../length/tape';
 import { spoken, writeDecimal, writeLength } from '../../length/write';
+import type { View } from '../../plan/board-layout';
 import { fenceMarkShift } from '../../trade/grooves/fence-marks';
 import { thinnestWeb } from '../../trade/grooves/lands';
 import { spacerFor } from '../../trade/grooves/lay-out';
@@ -26,7 +27,6 @@ import { Given, Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { useLength } from '../stays';
 import { webText } from './fit-words';
-import type { View } from './view';
 import { callGroove, droppedText, warningText } from './words';
 
 type FactsProps = { readonly view: View; readonly bench: Bench; readonly show: 'marks' | 'stops' };

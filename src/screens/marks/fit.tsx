@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { editRun } from '../../job/edits';
 import { inches } from '../../length/length';
 import { writeDecimal, writeLength } from '../../length/write';
+import { sheetsOf } from '../../plan/measured-sheets';
 import { clearances, type Fit, fitFrom } from '../../trade/grooves/fit';
 import { Bar } from '../../ui/bar';
 import { Blank } from '../../ui/blank';
@@ -10,7 +11,6 @@ import { KeySheet } from '../../ui/key-sheet';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { useLength, useLengths, useStays } from '../stays';
-import { sheetsOf } from '../stock/sheets';
 import { fitErrorText } from './fit-words';
 import { NoBoard } from './no-board';
 

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { equals, forDrawing } from '../../length/length';
 import { fromStored, toStored } from '../../length/stored';
 import { isTapeFraction, writeDecimal, writeLength } from '../../length/write';
+import { cutGrooves, isMarked, lastGood, rowsOf, type View, viewOf } from '../../plan/board-layout';
 import type { Face } from '../../trade/grooves/board';
 import { markOp } from '../../trade/grooves/copies';
 import type { Mark } from '../../trade/grooves/marks';
@@ -21,7 +22,6 @@ import { plainLines } from './plain-lines';
 import { Problems } from './problems';
 import { spread } from './spread';
 import { StopList } from './stops';
-import { cutGrooves, isMarked, lastGood, rowsOf, type View, viewOf } from './view';
 
 type MarksProps = {
   readonly bench: Bench;

@@ -1,5 +1,5 @@
 import { writeLength, writeMark } from '../../length/write';
-import type { View } from './view';
+import type { View } from '../../plan/board-layout';
 import { callGroove, measuresText, passText, setWords } from './words';
 
 /** A board's marks and settings as plain lines, for a helper or a scrap of paper. */

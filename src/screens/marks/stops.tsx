@@ -3,6 +3,7 @@ import { jointCut, tickOf } from '../../job/edits';
 import { isZero } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
+import { type Row, rowsOf, type View } from '../../plan/board-layout';
 import { ChoiceDock } from '../../ui/dock';
 import { Icon } from '../../ui/icon';
 import { Inline, Mixed, Remainder } from '../../ui/mixed';
@@ -11,7 +12,6 @@ import type { Bench } from '../bench';
 import { grooveCaution } from '../cautions/groove-words';
 import { CautionLine } from '../cautions/line';
 import { boardMachine } from './machine-ask';
-import { type Row, rowsOf, type View } from './view';
 import { machineNames, measuresText, passText, settingProblemText, settingWarningText } from './words';
 
 type StopListProps = { readonly view: View; readonly bench: Bench; readonly still: boolean };

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { inches, type Length, subtract, zero } from '../../length/length';
 import { markAt } from '../../length/tape';
 import { writeLength } from '../../length/write';
+import { viewOf } from '../../plan/board-layout';
 import { trayFor } from '../../trade/grooves/tray';
 import { Bar } from '../../ui/bar';
 import { Blank } from '../../ui/blank';
@@ -11,7 +12,6 @@ import type { Bench } from '../bench';
 import { useLength } from '../stays';
 import { trayErrorText } from './fit-words';
 import { NoBoard } from './no-board';
-import { viewOf } from './view';
 
 type Name = 'opening' | 'slack' | 'bow' | 'part';
 const titles: Record<Name, string> = {

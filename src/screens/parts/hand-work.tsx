@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import { editWork } from '../../job/edits';
+import type { Plan } from '../../plan/plan';
 import type { Part } from '../../trade/carcass/part';
 import type { HandWork as Work } from '../../trade/setups/operations';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../marks/ask';
 import { AskDock } from '../marks/ask-dock';
-import type { Plan } from '../plan';
 
 type Machine = 'rip' | 'crosscut' | 'stop' | 'fence' | 'router' | 'saw' | 'hand' | 'bench';
 

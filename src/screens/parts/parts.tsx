@@ -1,10 +1,10 @@
 import { editBoard } from '../../job/edits';
+import type { Plan } from '../../plan/plan';
 import type { Part } from '../../trade/carcass/part';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import type { Plan } from '../plan';
 import { UndoButton } from '../undo-button';
 
 /** Every part of the job by the stock it comes out of, at the size it is cut to. */

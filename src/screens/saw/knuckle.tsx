@@ -1,8 +1,8 @@
 import { jointCut, tickOf } from '../../job/edits';
 import type { Change } from '../../job/entry';
+import type { Row, View } from '../../plan/board-layout';
 import type { Setting } from '../../trade/grooves/settings';
 import type { Bench } from '../bench';
-import type { Row, View } from '../marks/view';
 import { callGroove } from '../marks/words';
 
 /** The tick, or its taking back, of one operation at a setting. */

@@ -1,12 +1,12 @@
 import type { PlanSheet } from '../../job/job';
+import { leftoversOf } from '../../plan/breakdown';
+import { offcutId } from '../../plan/offcut-id';
+import type { Plan } from '../../plan/plan';
+import { keepLeftover } from '../../plan/take-plan';
 import type { SheetStock } from '../../trade/sheets/stock';
 import type { Rect } from '../../trade/sheets/tree';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import type { Plan } from '../plan';
-import { offcutId } from './offcut-id';
-import { keepLeftover } from './take-plan';
-import { leftoversOf } from './view';
 import { sizeWords } from './words';
 
 type LeftoversProps = {

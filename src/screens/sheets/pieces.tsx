@@ -1,6 +1,8 @@
 import { useState } from 'preact/hooks';
 import { editJob, editPart } from '../../job/edits';
 import { ratio } from '../../length/length';
+import { breakdownOf } from '../../plan/breakdown';
+import type { Plan } from '../../plan/plan';
 import type { LayNotes, Lies, RoughPiece } from '../../trade/sheets/pieces';
 import { usualSheets } from '../../trade/sheets/stock';
 import { Bar } from '../../ui/bar';
@@ -8,10 +10,8 @@ import { Given, Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../marks/ask';
 import { AskDock } from '../marks/ask-dock';
-import type { Plan } from '../plan';
 import { UndoButton } from '../undo-button';
 import { StockSlip } from './stock-slip';
-import { breakdownOf } from './view';
 import { liesWords } from './words';
 
 /** What is laid out: the sheets it comes out of, what is over on each piece, and how each may lie. */

@@ -1,15 +1,15 @@
 import type { PlanSheet } from '../../job/job';
+import { type Breakdown, isSettled, type PoolView, useIn } from '../../plan/breakdown';
+import type { Plan } from '../../plan/plan';
+import { layOp } from '../../plan/progress';
+import { isCurrent, isProved, leastSheets, sheetCount, takePlan } from '../../plan/take-plan';
 import { laidSheetsOf } from '../../trade/sheets/laid-sheet';
 import { layProblemOf } from '../../trade/sheets/lay-problem';
 import { piecesIn, placesOf } from '../../trade/sheets/tree';
 import { Icon } from '../../ui/icon';
 import { SheetThumb } from '../../ui/sheet-drawing';
 import type { Bench } from '../bench';
-import type { Plan } from '../plan';
 import type { Laying } from './laying';
-import { layOp } from './progress';
-import { isCurrent, isProved, leastSheets, sheetCount, takePlan } from './take-plan';
-import { type Breakdown, isSettled, type PoolView, useIn } from './view';
 import {
   cannotWords,
   listed,

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { breakdownOf } from '../../plan/breakdown';
 import { Bar, BarButton } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
@@ -6,7 +7,6 @@ import type { Bench } from '../bench';
 import { Caution } from '../cautions/caution';
 import { UndoButton } from '../undo-button';
 import { PoolCard } from './pool-card';
-import { breakdownOf } from './view';
 import { listed, plural } from './words';
 
 /** Every sheet and stick of the job: what is laid out on them, and how far it is cut. */

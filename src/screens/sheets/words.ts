@@ -3,6 +3,7 @@ import { equals, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
+import type { Breakdown, PoolView } from '../../plan/breakdown';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import type { Lies, RoughPiece } from '../../trade/sheets/pieces';
 import type { PoolProblem } from '../../trade/sheets/pool';
@@ -10,7 +11,6 @@ import type { StickUse } from '../../trade/sheets/stick-use';
 import type { SheetStock } from '../../trade/sheets/stock';
 import { type Branch, piecesIn, type Rect } from '../../trade/sheets/tree';
 import type { TwoDError } from '../../trade/sheets/two-d/two-d';
-import type { Breakdown, PoolView } from './view';
 
 /** `64 1/2 × 17 3/4`. */
 export const sizeWords = ({ long, wide }: Rect, tape: Tape): string =>

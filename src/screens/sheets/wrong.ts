@@ -2,6 +2,11 @@ import { editSheet, tickOf } from '../../job/edits';
 import type { PlanSheet } from '../../job/job';
 import { type Length, longest, subtract, zero } from '../../length/length';
 import { writeLength } from '../../length/write';
+import type { Breakdown } from '../../plan/breakdown';
+import { takenFrom } from '../../plan/not-cut';
+import type { Plan } from '../../plan/plan';
+import { layOp } from '../../plan/progress';
+import { readyBranch } from '../../plan/take-plan';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { placesOf, withBranch } from '../../trade/sheets/tree';
 import {
@@ -13,11 +18,6 @@ import {
   wrongCutProblem,
 } from '../../trade/sheets/wrong-cut';
 import type { Bench } from '../bench';
-import type { Plan } from '../plan';
-import { takenFrom } from './not-cut';
-import { layOp } from './progress';
-import { readyBranch } from './take-plan';
-import type { Breakdown } from './view';
 
 type WrongOn = {
   readonly bench: Bench;

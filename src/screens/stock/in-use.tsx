@@ -2,10 +2,10 @@ import { editStock } from '../../job/edits';
 import type { Stock } from '../../job/job';
 import { equals, type Length, longest } from '../../length/length';
 import { writeDecimal } from '../../length/write';
+import { stuffOf } from '../../plan/plan';
 import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { TakeUp } from '../cuts/take-up';
-import { stuffOf } from '../plan';
 
 type InUseProps = { readonly bench: Bench; readonly stock: Stock; readonly onPlanned: () => void };
 

@@ -3,6 +3,8 @@ import { editReading, editStock } from '../../job/edits';
 import type { Stock } from '../../job/job';
 import { less, longest } from '../../length/length';
 import { writeDecimal, writeLength } from '../../length/write';
+import { sheetOf } from '../../plan/measured-sheets';
+import { isBegun } from '../../plan/progress';
 import { leastSpreadToWarn } from '../../trade/grooves/fit';
 import { Bar, BarButton, Segment } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
@@ -12,12 +14,10 @@ import type { Bench } from '../bench';
 import { Caution } from '../cautions/caution';
 import type { Ask } from '../marks/ask';
 import { AskDock, TextDock } from '../marks/ask-dock';
-import { isBegun } from '../sheets/progress';
 import { StockSlip } from '../sheets/stock-slip';
 import { UndoButton } from '../undo-button';
 import { InUse } from './in-use';
 import { Offcuts } from './offcuts';
-import { sheetOf } from './sheets';
 
 /** A sheet as measured: a set of readings, not one number. */
 export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {

@@ -6,7 +6,8 @@ import { readJobFile } from '../../src/job/file';
 import { jobOf } from '../../src/job/job';
 import { type Folded, fold } from '../../src/job/log';
 import { ratio } from '../../src/length/length';
-import { type BuyView, buyOp, buyView, gotChanges, type Row, tickChanges } from '../../src/screens/buy/view';
+import { type BuyView, buyOp, buyView, gotChanges, type Row, tickChanges } from '../../src/plan/buying';
+import { type Plan, planOf } from '../../src/plan/plan';
 import {
   amountWords,
   changedText,
@@ -16,7 +17,6 @@ import {
   notText,
   whyText,
 } from '../../src/screens/buy/words';
-import { type Plan, planOf } from '../../src/screens/plan';
 import type { SheetNeed } from '../../src/trade/buying/need';
 import { screwFor } from '../../src/trade/install/screw';
 import { l } from '../trade/grooves/sample';

@@ -1,18 +1,18 @@
-import { tickOf } from '../../job/edits';
-import type { Change } from '../../job/entry';
-import type { Job } from '../../job/job';
-import type { Folded } from '../../job/log';
-import { asInches, asNumber, type Length, less, type Ratio } from '../../length/length';
-import { fromStored } from '../../length/stored';
-import { drawersWarnings } from '../../trade/boxes/drawer-warnings';
-import { type BuyingBank, buyingOf } from '../../trade/buying/buying';
-import { type BuyingLine, type Group, groups, type NotListed } from '../../trade/buying/line';
-import type { SheetNeed } from '../../trade/buying/need';
-import type { ScrewSchedule } from '../../trade/buying/screws';
-import type { BuyingStock } from '../../trade/buying/solid';
-import type { Screw } from '../../trade/install/screw';
-import { type BankPlan, thickIn } from '../bank-plan';
-import { type Plan, stuffOf } from '../plan';
+import { tickOf } from '../job/edits';
+import type { Change } from '../job/entry';
+import type { Job } from '../job/job';
+import type { Folded } from '../job/log';
+import { asInches, asNumber, type Length, less, type Ratio } from '../length/length';
+import { fromStored } from '../length/stored';
+import { drawersWarnings } from '../trade/boxes/drawer-warnings';
+import { type BuyingBank, buyingOf } from '../trade/buying/buying';
+import { type BuyingLine, type Group, groups, type NotListed } from '../trade/buying/line';
+import type { SheetNeed } from '../trade/buying/need';
+import type { ScrewSchedule } from '../trade/buying/screws';
+import type { BuyingStock } from '../trade/buying/solid';
+import type { Screw } from '../trade/install/screw';
+import { type BankPlan, thickIn } from './bank-plan';
+import { type Plan, stuffOf } from './plan';
 
 /** A line with its tick: what was ticked, and whether the line has changed since. */
 export type Row = {

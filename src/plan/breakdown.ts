@@ -1,20 +1,20 @@
-import type { Job, PlanProof, PlanSheet, Stock } from '../../job/job';
-import type { Folded } from '../../job/log';
-import { equals, isPositive, type Length, longest, type Ratio, ratio, zero } from '../../length/length';
-import type { Shop } from '../../trade/grooves/board';
-import { checkPool } from '../../trade/sheets/check-pool';
-import { type CutStep, cutSteps } from '../../trade/sheets/cut-steps';
-import { type RoughPiece, roughPieces } from '../../trade/sheets/pieces';
-import { type Pool, type PoolProblem, poolsOf } from '../../trade/sheets/pool';
-import { restsOn } from '../../trade/sheets/rests-on';
-import { type Standing, standingOf } from '../../trade/sheets/standing';
-import { type StickUse, useOf } from '../../trade/sheets/stick-use';
-import { type LeftPiece, type SheetStock, usualSheets } from '../../trade/sheets/stock';
-import { type Place, placesOf } from '../../trade/sheets/tree';
-import { type Plan, stuffOf } from '../plan';
-import { recutsOf } from '../recuts';
-import { roughAt } from '../rough-at';
+import type { Job, PlanProof, PlanSheet, Stock } from '../job/job';
+import type { Folded } from '../job/log';
+import { equals, isPositive, type Length, longest, type Ratio, ratio, zero } from '../length/length';
+import type { Shop } from '../trade/grooves/board';
+import { checkPool } from '../trade/sheets/check-pool';
+import { type CutStep, cutSteps } from '../trade/sheets/cut-steps';
+import { type RoughPiece, roughPieces } from '../trade/sheets/pieces';
+import { type Pool, type PoolProblem, poolsOf } from '../trade/sheets/pool';
+import { restsOn } from '../trade/sheets/rests-on';
+import { type Standing, standingOf } from '../trade/sheets/standing';
+import { type StickUse, useOf } from '../trade/sheets/stick-use';
+import { type LeftPiece, type SheetStock, usualSheets } from '../trade/sheets/stock';
+import { type Place, placesOf } from '../trade/sheets/tree';
+import { type Plan, stuffOf } from './plan';
 import { isBegun, layOp, standingSheets } from './progress';
+import { recutsOf } from './recuts';
+import { roughAt } from './rough-at';
 
 /** A pool as it stands: what keeps it from being laid out, its sheets, and what still wants a place. */
 export type PoolView = {

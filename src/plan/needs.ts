@@ -1,13 +1,13 @@
-import type { PlanSheet } from '../../job/job';
-import { atMost, type Length } from '../../length/length';
-import type { SheetNeed } from '../../trade/buying/need';
-import { layProblemOf } from '../../trade/sheets/lay-problem';
-import type { RoughPiece } from '../../trade/sheets/pieces';
-import type { SheetStock } from '../../trade/sheets/stock';
-import { piecesIn, placesOf, type Rect } from '../../trade/sheets/tree';
-import { lowerBound } from '../../trade/sheets/two-d/bound';
+import type { PlanSheet } from '../job/job';
+import { atMost, type Length } from '../length/length';
+import type { SheetNeed } from '../trade/buying/need';
+import { layProblemOf } from '../trade/sheets/lay-problem';
+import type { RoughPiece } from '../trade/sheets/pieces';
+import type { SheetStock } from '../trade/sheets/stock';
+import { piecesIn, placesOf, type Rect } from '../trade/sheets/tree';
+import { lowerBound } from '../trade/sheets/two-d/bound';
+import { type Breakdown, isSettled, type PoolView } from './breakdown';
 import { leastSheets } from './take-plan';
-import { type Breakdown, isSettled, type PoolView } from './view';
 
 /** What sheets and sticks the job takes, by stock: as laid out, else at least so many. */
 export const needsOf = ({ pools, kerf }: Breakdown): readonly SheetNeed[] =>

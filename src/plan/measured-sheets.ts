@@ -1,6 +1,6 @@
-import type { Job, Stock } from '../../job/job';
-import { type Length, longest, shortest, subtract } from '../../length/length';
-import { writeDecimal } from '../../length/write';
+import type { Job, Stock } from '../job/job';
+import { type Length, longest, shortest, subtract } from '../length/length';
+import { writeDecimal } from '../length/write';
 
 export type Sheet = {
   readonly id: string;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf } from '../../src/job/job';
 import { inches } from '../../src/length/length';
-import { liesIn, roughAt } from '../../src/screens/rough-at';
+import { liesIn, roughAt } from '../../src/plan/rough-at';
 import { part, plainCase, work } from '../trade/carcass/sample-case';
 
 const side = part(work(plainCase), 'left');

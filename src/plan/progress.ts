@@ -1,6 +1,6 @@
-import type { Job, PlanSheet } from '../../job/job';
-import type { Folded } from '../../job/log';
-import { placesOf } from '../../trade/sheets/tree';
+import type { Job, PlanSheet } from '../job/job';
+import type { Folded } from '../job/log';
+import { placesOf } from '../trade/sheets/tree';
 
 /** Id of the cut of a sheet at a path. */
 export const layOp = (sheet: string, path: string): string => `lay/${sheet}/${path}`;

@@ -1,9 +1,9 @@
-import { editOffcut } from '../../job/edits';
-import type { Change } from '../../job/entry';
-import type { Job, PlanSheet } from '../../job/job';
-import type { Folded } from '../../job/log';
-import type { CutStep } from '../../trade/sheets/cut-steps';
-import { placesOf } from '../../trade/sheets/tree';
+import { editOffcut } from '../job/edits';
+import type { Change } from '../job/entry';
+import type { Job, PlanSheet } from '../job/job';
+import type { Folded } from '../job/log';
+import type { CutStep } from '../trade/sheets/cut-steps';
+import { placesOf } from '../trade/sheets/tree';
 import { offcutId } from './offcut-id';
 import { isBegun, layOp } from './progress';
 

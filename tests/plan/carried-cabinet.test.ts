@@ -6,7 +6,7 @@ import { jobOf } from '../../src/job/job';
 import { type Folded, fold } from '../../src/job/log';
 import { subtract } from '../../src/length/length';
 import { fromStored, toStored } from '../../src/length/stored';
-import { type Plan, planOf } from '../../src/screens/plan';
+import { type Plan, planOf } from '../../src/plan/plan';
 import { partitionFace } from '../../src/trade/carcass/boards';
 import type { Inside } from '../../src/trade/carcass/case';
 import { frameOf } from '../../src/trade/carcass/frame';

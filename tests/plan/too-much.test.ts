@@ -7,8 +7,8 @@ import type { Change, Entry } from '../../src/job/entry';
 import { writeJobFile } from '../../src/job/file';
 import { type Job, jobOf } from '../../src/job/job';
 import { fold } from '../../src/job/log';
+import { planOf, tooMuchOf } from '../../src/plan/plan';
 import { fileText } from '../../src/screens/job/file-words';
-import { planOf, tooMuchOf } from '../../src/screens/plan';
 import { leastOperations, mostOperations } from '../../src/trade/setups/most';
 import { l } from '../length/write-figures';
 

@@ -1,15 +1,15 @@
-import { editLayout, editOffcut, editSheet } from '../../job/edits';
-import type { Change } from '../../job/entry';
-import type { Job, PlanSheet } from '../../job/job';
-import type { Length } from '../../length/length';
-import { liftedFirst } from '../../trade/sheets/carry';
-import { type LaidSheet, laidSheetsOf, wasteNamed } from '../../trade/sheets/laid-sheet';
-import { type LayProblem, layProblemOf, sheetCost } from '../../trade/sheets/lay-problem';
-import { restsOn } from '../../trade/sheets/rests-on';
-import type { SheetStock } from '../../trade/sheets/stock';
-import { type Branch, type CutBranch, halvesOf, type Rect } from '../../trade/sheets/tree';
-import type { Laid } from '../../trade/sheets/two-d/two-d';
-import { carryOf, type PoolView } from './view';
+import { editLayout, editOffcut, editSheet } from '../job/edits';
+import type { Change } from '../job/entry';
+import type { Job, PlanSheet } from '../job/job';
+import type { Length } from '../length/length';
+import { liftedFirst } from '../trade/sheets/carry';
+import { type LaidSheet, laidSheetsOf, wasteNamed } from '../trade/sheets/laid-sheet';
+import { type LayProblem, layProblemOf, sheetCost } from '../trade/sheets/lay-problem';
+import { restsOn } from '../trade/sheets/rests-on';
+import type { SheetStock } from '../trade/sheets/stock';
+import { type Branch, type CutBranch, halvesOf, type Rect } from '../trade/sheets/tree';
+import type { Laid } from '../trade/sheets/two-d/two-d';
+import { carryOf, type PoolView } from './breakdown';
 
 /**
  * The fewest whole sheets any plan takes: of the bound, what pieces left over could make up at most is taken off. Not

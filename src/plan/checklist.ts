@@ -1,18 +1,11 @@
-import type { Folded } from '../../job/log';
-import { fromStored } from '../../length/stored';
-import { backOf } from '../../trade/fronts/bank';
-import { type CutTo, noLongerFit } from '../../trade/setups/changes';
-import {
-  type Blocked,
-  blockedBy,
-  type Card,
-  cardsOf,
-  type Doing,
-  lastCall,
-} from '../../trade/setups/checklist';
-import type { Operation } from '../../trade/setups/operation';
-import { withStack } from '../../trade/setups/setup';
-import type { Plan } from '../plan';
+import type { Folded } from '../job/log';
+import { fromStored } from '../length/stored';
+import { backOf } from '../trade/fronts/bank';
+import { type CutTo, noLongerFit } from '../trade/setups/changes';
+import { type Blocked, blockedBy, type Card, cardsOf, type Doing, lastCall } from '../trade/setups/checklist';
+import type { Operation } from '../trade/setups/operation';
+import { withStack } from '../trade/setups/setup';
+import type { Plan } from './plan';
 
 /** The checklist for the screen: cards in order, and what is ticked, blocked and still wanted. */
 export type Checklist = {

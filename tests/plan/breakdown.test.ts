@@ -16,11 +16,12 @@ import { jobOf } from '../../src/job/job';
 import { fold } from '../../src/job/log';
 import { add, equals, inches, type Length, subtract } from '../../src/length/length';
 import { writeLength } from '../../src/length/write';
-import { planOf } from '../../src/screens/plan';
-import { needsOf } from '../../src/screens/sheets/needs';
-import { begunBelow, notCut } from '../../src/screens/sheets/not-cut';
-import { offcutId } from '../../src/screens/sheets/offcut-id';
-import { layOp } from '../../src/screens/sheets/progress';
+import { breakdownOf, isSettled, leftoversOf, type PoolView, stepsOf, useIn } from '../../src/plan/breakdown';
+import { needsOf } from '../../src/plan/needs';
+import { begunBelow, notCut } from '../../src/plan/not-cut';
+import { offcutId } from '../../src/plan/offcut-id';
+import { planOf } from '../../src/plan/plan';
+import { layOp } from '../../src/plan/progress';
 import {
   isCurrent,
   isProved,
@@ -28,15 +29,7 @@ import {
   leastSheets,
   sheetCount,
   takePlan,
-} from '../../src/screens/sheets/take-plan';
-import {
-  breakdownOf,
-  isSettled,
-  leftoversOf,
-  type PoolView,
-  stepsOf,
-  useIn,
-} from '../../src/screens/sheets/view';
+} from '../../src/plan/take-plan';
 import { cannotWords, problemWords, proofWords, useWords } from '../../src/screens/sheets/words';
 import { laidSheetsOf } from '../../src/trade/sheets/laid-sheet';
 import { layProblemOf } from '../../src/trade/sheets/lay-problem';

@@ -5,7 +5,7 @@ import { readJobFile, writeJobFile } from '../../src/job/file';
 import { jobOf } from '../../src/job/job';
 import { fold } from '../../src/job/log';
 import { subtract } from '../../src/length/length';
-import { type Plan, planOf } from '../../src/screens/plan';
+import { type Plan, planOf } from '../../src/plan/plan';
 import { drawersWarnings } from '../../src/trade/boxes/drawer-warnings';
 import { stickWarnings } from '../../src/trade/boxes/sticks';
 import { gapWarning } from '../../src/trade/fronts/fitted';
