@@ -72,6 +72,19 @@ test('no files import each other in a circle', () => {
   expect(circleIn(imports())).toBeUndefined();
 });
 
+test('no folder of a screen knows another’s: what several need is shared', () => {
+  const folderOf = (file: string) => /^screens\/([^/]+)\//.exec(file)?.[1];
+  const across = [...imports()].flatMap(([file, to]) =>
+    to
+      .filter(
+        (at) => folderOf(at) !== undefined && folderOf(at) !== folderOf(file) && folderOf(at) !== 'shared',
+      )
+      .filter(() => file.startsWith('screens/'))
+      .map((at) => `${file} → ${at}`),
+  );
+  expect(across).toEqual([]);
+});
+
 /** What of the store a screen may know: what the bench is made of, and handing over. */
 test('screens know no store but through the bench, and hand over', () => {
   const known = [...imports()]

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import type { Laying, LayingBench } from '../screens/sheets/laying';
+import type { Laying, LayingBench } from '../screens/shared/laying';
 import type { Asked, Told } from '../trade/sheets/asked';
 import type { LayProblem } from '../trade/sheets/lay-problem';
 import type { Refit } from '../trade/sheets/solve';

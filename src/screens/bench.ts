@@ -16,7 +16,7 @@ import type { Shop } from '../trade/grooves/board';
 import type { Copies } from './copies';
 import type { Home } from './home';
 import type { Route } from './routes';
-import type { LayingBench } from './sheets/laying';
+import type { LayingBench } from './shared/laying';
 
 /** A file looked at before anything of it is taken. */
 export type Offered = {

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { ratio } from '../../src/length/length';
 import { gapText, pileText, sidesText } from '../../src/screens/bank/gap-words';
-import { frontsProblemText, grooveText, lb, tailsErrorText, w } from '../../src/screens/bank/words';
+import { frontsProblemText, grooveText, lb, tailsErrorText } from '../../src/screens/bank/words';
+import { exactlyOrMetric as w } from '../../src/screens/shared/exact-words';
 import { tailsOf } from '../../src/trade/boxes/tails';
 import { pileFor } from '../../src/trade/stacks/pile';
 import { l } from '../trade/grooves/sample';

@@ -5,7 +5,7 @@ import { jobOf } from '../../src/job/job';
 import { inches, ratio } from '../../src/length/length';
 import { spokenNumber } from '../../src/length/write';
 import { Said } from '../../src/screens/double/value';
-import { type Ask, AskBlank } from '../../src/screens/marks/ask';
+import { type Ask, AskBlank } from '../../src/screens/shared/ask';
 
 /** What a reader says of a component that has no state: its text without what is hidden from readers. */
 function said(node: ComponentChildren): string {

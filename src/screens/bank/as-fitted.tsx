@@ -11,12 +11,12 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { askShims } from '../stack/words';
+import { exactlyOrMetric as w } from '../shared/exact-words';
+import { askShims } from '../shared/stack-words';
 import { goesChoices } from './asks';
 import { plannedReach, readingOf, type Taken, takenOff, takenUp } from './column-of';
 import { pileText, sidesText } from './gap-words';
 import { noShims, pileBefore } from './piles';
-import { w } from './words';
 
 type FittedProps = {
   readonly bench: Bench;

@@ -4,7 +4,7 @@ import type { Length, Ratio } from '../../length/length';
 import { stockOfBank } from '../../trade/boxes/drawers';
 import type { Bank, BankStock } from '../../trade/fronts/bank';
 import { frontNo } from '../../trade/fronts/bank';
-import type { Ask } from '../marks/ask';
+import type { Ask } from '../shared/ask';
 import { type BankLength, bankFieldNames, bankStockNames } from './words';
 
 export const bankLength = (bank: Bank, field: BankLength, usual?: Length): Ask => ({

@@ -5,8 +5,8 @@ import { blankFor } from '../../trade/fronts/blank';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { Inline, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { exactlyOrMetric as w } from '../shared/exact-words';
 import { blankErrorText } from './blank-words';
-import { w } from './words';
 
 type BlankProps = {
   readonly bench: Bench;

@@ -1,6 +1,6 @@
 import { assertNever } from '../../length/result';
 import type { BlankError } from '../../trade/fronts/blank';
-import { w } from './words';
+import { exactlyOrMetric as w } from '../shared/exact-words';
 
 /** What keeps the fronts of a column from coming out of one blank. */
 export function blankErrorText(error: BlankError): string {

@@ -10,17 +10,18 @@ import { Icon } from '../../ui/icon';
 import { Inline, Mixed } from '../../ui/mixed';
 import { TailDrawing } from '../../ui/tail-drawing';
 import type { Bench } from '../bench';
-import { Why } from '../case/why';
-import { counted } from '../counted';
-import { type Ask, AskBlank } from '../marks/ask';
-import { AskDock } from '../marks/ask-dock';
-import { UndoButton } from '../undo-button';
+import { type Ask, AskBlank } from '../shared/ask';
+import { AskDock } from '../shared/ask-dock';
+import { counted } from '../shared/counted';
+import { exactlyOrMetric as w } from '../shared/exact-words';
+import { UndoButton } from '../shared/undo-button';
+import { Why } from '../shared/why';
 import { boxHigh } from './asks';
 import { bankIn } from './column-of';
 import { Asks } from './facts';
 import { NoBank } from './fronts';
 import { Pulls, Screws } from './holes';
-import { grooveText, standText, tailsErrorText, w } from './words';
+import { grooveText, standText, tailsErrorText } from './words';
 import { drawersWorth } from './worth';
 
 /** The boxes of a bank, their joint drawn, the sticks their slides stand on, and the holes for the pulls. */

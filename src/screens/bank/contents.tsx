@@ -13,14 +13,15 @@ import { frontNumbers } from '../../trade/fronts/stands';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { Caution } from '../cautions/caution';
-import { type Ask, AskBlank } from '../marks/ask';
-import { AskDock } from '../marks/ask-dock';
-import { UndoButton } from '../undo-button';
+import { type Ask, AskBlank } from '../shared/ask';
+import { AskDock } from '../shared/ask-dock';
+import { Caution } from '../shared/caution';
+import { exactlyOrMetric as w } from '../shared/exact-words';
+import { UndoButton } from '../shared/undo-button';
 import { acidText } from './acid-words';
 import { bankIn } from './column-of';
 import { NoBank } from './fronts';
-import { lb, w } from './words';
+import { lb } from './words';
 
 /** What goes into the drawers: tall, long, heavy, how many; what each front must be for it, and what each pair carries. */
 export function ContentsScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {

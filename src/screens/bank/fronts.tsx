@@ -8,9 +8,10 @@ import { Bar, BarButton, Segment } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { WhyRow } from '../case/why-row';
-import { counted } from '../counted';
-import { UndoButton } from '../undo-button';
+import { counted } from '../shared/counted';
+import { exactlyOrMetric as w } from '../shared/exact-words';
+import { UndoButton } from '../shared/undo-button';
+import { WhyRow } from '../shared/why-row';
 import { AsFitted } from './as-fitted';
 import { BlankList } from './blank-list';
 import { bankIn, nextFront } from './column-of';
@@ -19,7 +20,6 @@ import { lastGood } from './last-good';
 import { type From, MarkList, MarksBeside } from './marks-beside';
 import { ShimList } from './shim-list';
 import { Skewed } from './skewed';
-import { w } from './words';
 
 /** The fronts of a bank: drawn to scale with their marks, and as fitted. */
 export function FrontsScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {

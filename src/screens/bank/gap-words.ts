@@ -3,7 +3,7 @@ import { isMetric, markAt, type Tape } from '../../length/tape';
 import { remainder, writeLength } from '../../length/write';
 import { gapWarning } from '../../trade/fronts/fitted';
 import type { Pile } from '../../trade/stacks/pile';
-import { w } from './words';
+import { exactlyOrMetric as w } from '../shared/exact-words';
 
 /** A gap in words: at the sixty-fourth with what is left, tight or wide, or by how much it binds. */
 export function gapText(each: Length, tape: Tape): string {

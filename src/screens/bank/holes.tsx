@@ -6,9 +6,11 @@ import { jigCheck, pullHoles } from '../../trade/boxes/pulls';
 import { screwFor } from '../../trade/install/screw';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { listsOf } from '../shop-lists';
-import { frontScrew } from './front-screw';
-import { pullsErrorText, screwText, w } from './words';
+import { exactlyOrMetric as w } from '../shared/exact-words';
+import { frontScrew } from '../shared/front-screw';
+import { screwText } from '../shared/screw-words';
+import { listsOf } from '../shared/shop-lists';
+import { pullsErrorText } from './words';
 
 type Props = { readonly worked: WorkedDrawers; readonly tape: Tape };
 

@@ -10,11 +10,12 @@ import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { TakeUp } from '../cuts/take-up';
-import { UndoButton } from '../undo-button';
+import { exactlyOrMetric as w } from '../shared/exact-words';
+import { TakeUp } from '../shared/take-up';
+import { UndoButton } from '../shared/undo-button';
 import { bankIn, frontIsCut } from './column-of';
 import { NoBank } from './fronts';
-import { frontsProblemText, w } from './words';
+import { frontsProblemText } from './words';
 
 const places = ['left', 'right', 'front', 'back'] as const;
 type Place = (typeof places)[number];

@@ -4,7 +4,7 @@ import { shimSchedule } from '../../trade/fronts/shims';
 import { fitOrder } from '../../trade/fronts/stands';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import type { Bench } from '../bench';
-import { listsOf } from '../shop-lists';
+import { listsOf } from '../shared/shop-lists';
 import type { Piles } from './gap-words';
 
 /** So much short of a gap a pile may be. Common practice, no source. */

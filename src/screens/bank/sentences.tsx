@@ -7,8 +7,8 @@ import { revealsOf } from '../../trade/fronts/reveals';
 import { frontNumbers } from '../../trade/fronts/stands';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { wordFor } from '../counted';
-import { type Ask, AskBlank } from '../marks/ask';
+import { type Ask, AskBlank } from '../shared/ask';
+import { wordFor } from '../shared/counted';
 import * as asks from './asks';
 import type { BankLength } from './words';
 

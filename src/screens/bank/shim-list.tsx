@@ -3,8 +3,8 @@ import type { Tape } from '../../length/tape';
 import { shimSchedule } from '../../trade/fronts/shims';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import type { Bench } from '../bench';
-import { listsOf } from '../shop-lists';
-import { askShims } from '../stack/words';
+import { listsOf } from '../shared/shop-lists';
+import { askShims } from '../shared/stack-words';
 import { pileOf, sidesText } from './gap-words';
 import { tol } from './piles';
 

@@ -5,8 +5,8 @@ import { dumpedAtEnd, planedLast, skewOf } from '../../trade/fronts/skew';
 import { skewIn } from '../../trade/fronts/stands';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import type { Bench } from '../bench';
+import { exactlyOrMetric as w } from '../shared/exact-words';
 import { gapText } from './gap-words';
-import { w } from './words';
 
 type SkewedProps = {
   readonly bench: Bench;

@@ -20,11 +20,12 @@ import { fitOrder } from '../../trade/fronts/stands';
 import type { WorkedFronts } from '../../trade/fronts/worked';
 import { opId } from '../../trade/setups/operation';
 import type { Bench } from '../bench';
-import { askShims } from '../stack/words';
+import { exactlyOrMetric as w } from '../shared/exact-words';
+import { askShims } from '../shared/stack-words';
 import { plannedReach } from './column-of';
 import { pileText, sidesText } from './gap-words';
 import { gapBefore, noShims, pileBefore } from './piles';
-import { standText, w } from './words';
+import { standText } from './words';
 
 /** What is done one number at a time. */
 export type OneWhat = 'marks' | 'fit' | 'sticks';

@@ -1,15 +1,13 @@
-import { absolute, fromMillimetres, isZero, type Length, type Ratio } from '../../length/length';
+import { absolute, isZero, type Length, type Ratio } from '../../length/length';
 import { assertNever } from '../../length/result';
-import { roundTo } from '../../length/round';
 import { markAt } from '../../length/tape';
-import { writeDecimal, writeLength, writeMillimetres } from '../../length/write';
 import type { BoxError, BoxWarning } from '../../trade/boxes/box';
 import type { DrawersProblem, DrawersWarning, WorkedDrawers } from '../../trade/boxes/drawers';
 import type { PullsError } from '../../trade/boxes/pulls';
 import { grooveRoom, type Tails, type TailsError } from '../../trade/boxes/tails';
 import type { Bank, BankStock } from '../../trade/fronts/bank';
 import type { FrontsProblem } from '../../trade/fronts/worked';
-import type { Screw } from '../../trade/install/screw';
+import { exactlyOrMetric as w } from '../shared/exact-words';
 
 export type BankLength = {
   [K in keyof Bank]-?: NonNullable<Bank[K]> extends Length
@@ -18,14 +16,6 @@ export type BankLength = {
       : never
     : never;
 }[keyof Bank];
-
-const hundredth = fromMillimetres(1n, 100n);
-
-/** Exact where a tape or a rule could show it, else thousandths; millimetres for what comes from them. */
-export function w(x: Length): string {
-  if (x.d % 127n === 0n) return writeMillimetres(roundTo(x, hundredth, 'halfExpand').value);
-  return x.d > 128n ? writeDecimal(x) : writeLength(x);
-}
 
 /** A number of pounds, to the nearest quarter. */
 export const lb = (x: Ratio): string => {
@@ -213,25 +203,6 @@ export function pullsErrorText(error: PullsError): string {
       return `The two pulls run into each other by ${w(error.by)}: nearer the ends, or one pull.`;
     default:
       return assertNever(error);
-  }
-}
-
-/** Why no screw on the shelf does. */
-export function screwText({ least, most, fails }: Screw): string {
-  const range = `between ${w(least)} and ${w(most)}`;
-  switch (fails) {
-    case 'no-room':
-      return 'Front and box front are too thin for a screw to bite and stay in: glue it, or thicker stuff.';
-    case 'too-short':
-      return `Every screw on the shelf is too short to bite: one ${range} is wanted.`;
-    case 'too-long':
-      return `Every screw on the shelf would come through: one ${range} is wanted.`;
-    case 'no-wood':
-      return 'A thickness is nothing or less: measure the front and the box front.';
-    case 'no-list':
-      return `No screws on the list: one ${range} is wanted. See Shop figures.`;
-    default:
-      return `None on the shelf does: one ${range} is wanted.`;
   }
 }
 

@@ -11,7 +11,8 @@ import { revealStackUp } from '../../trade/fronts/shims';
 import { skewOf, skewWarnings } from '../../trade/fronts/skew';
 import { skewIn } from '../../trade/fronts/stands';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
-import { boxWarningText, drawersWarningText, grooveText, standText, tailsErrorText, w } from './words';
+import { exactlyOrMetric as w } from '../shared/exact-words';
+import { boxWarningText, drawersWarningText, grooveText, standText, tailsErrorText } from './words';
 
 /** How near a shim is; a front is cut to half a thirty-second. Common practice, no source. */
 const shimTol = inches(1n, 1000n);

@@ -9,10 +9,10 @@ import { screwFor } from '../../trade/install/screw';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { TickBox } from '../../ui/tick-box';
-import { frontScrew } from '../bank/front-screw';
 import type { Bench } from '../bench';
-import { listsOf } from '../shop-lists';
-import { UndoButton } from '../undo-button';
+import { frontScrew } from '../shared/front-screw';
+import { listsOf } from '../shared/shop-lists';
+import { UndoButton } from '../shared/undo-button';
 import { amountWords, changedText, goneText, groupWords, lineName, notText, whyText } from './words';
 
 /** What to buy, by group, each line with why so many; what is got goes down to the end. Works with no signal. */

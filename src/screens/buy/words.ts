@@ -15,7 +15,8 @@ import { fromStored } from '../../length/stored';
 import type { Gone, Row, ScrewsNotSaid } from '../../plan/buying';
 import type { BoardFeet, BuyingLine, Group, NotListed, Unit, Why } from '../../trade/buying/line';
 import type { SheetNeed } from '../../trade/buying/need';
-import { screwText, w } from '../bank/words';
+import { exactlyOrMetric as w } from '../shared/exact-words';
+import { screwText } from '../shared/screw-words';
 
 export const groupWords: Record<Group, string> = {
   sheets: 'Sheets',

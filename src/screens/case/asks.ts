@@ -4,7 +4,7 @@ import type { Job } from '../../job/job';
 import type { Length } from '../../length/length';
 import type { Case, Inside, Stock } from '../../trade/carcass/case';
 import type { CaseField } from '../../trade/carcass/problems';
-import type { Ask } from '../marks/ask';
+import type { Ask } from '../shared/ask';
 import { caseFieldNames, stockNames } from './words';
 
 type LengthFields = Exclude<CaseField, undefined>;

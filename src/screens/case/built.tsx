@@ -18,10 +18,10 @@ import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Inline, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { Caution } from '../cautions/caution';
-import { TakeUp } from '../cuts/take-up';
-import { UndoButton } from '../undo-button';
-import { w } from './words';
+import { Caution } from '../shared/caution';
+import { exactly as w } from '../shared/exact-words';
+import { TakeUp } from '../shared/take-up';
+import { UndoButton } from '../shared/undo-button';
 
 /** Differences over this are lit. Common practice, no source. */
 const lit = inches(1n, 32n);

@@ -11,9 +11,10 @@ import { Bar, Segment } from '../../ui/bar';
 import { CaseDrawing } from '../../ui/case-drawing';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import type { Ask } from '../marks/ask';
-import { AskDock } from '../marks/ask-dock';
-import { UndoButton } from '../undo-button';
+import type { Ask } from '../shared/ask';
+import { AskDock } from '../shared/ask-dock';
+import { UndoButton } from '../shared/undo-button';
+import { WhyRow } from '../shared/why-row';
 import { frontOf, sectionOf } from './drawn';
 import { Problems, SelfCheck, Worth } from './facts';
 import {
@@ -25,7 +26,6 @@ import {
   SizeSentence,
   StockSentence,
 } from './sentences';
-import { WhyRow } from './why-row';
 
 /** A case as one order slip: sizes, stock, joints, what stands in it; drawn to scale as it is said. */
 export function CaseScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {

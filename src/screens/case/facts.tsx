@@ -1,7 +1,4 @@
 import type { Job } from '../../job/job';
-import type { Length } from '../../length/length';
-import { isMetric, markAt, type Tape } from '../../length/tape';
-import { isTapeFraction } from '../../length/write';
 import type { Case } from '../../trade/carcass/case';
 import { checkOf } from '../../trade/carcass/check';
 import type { Worked } from '../../trade/carcass/parts';
@@ -9,24 +6,12 @@ import type { CaseProblem } from '../../trade/carcass/problems';
 import { warningsOf } from '../../trade/carcass/warnings';
 import { layOut } from '../../trade/grooves/lay-out';
 import { Icon } from '../../ui/icon';
-import { Inline, Mixed, Remainder } from '../../ui/mixed';
+import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { problemText, warningText } from '../marks/words';
-import { measureSheet } from '../stock/measure';
-import { Why } from './why';
+import { problemText, warningText } from '../shared/layout-words';
+import { measureSheet } from '../shared/measure-sheet';
+import { Why } from '../shared/why';
 import { caseProblemText, caseWarningText } from './words';
-
-/** Exact where a tape can show it, else the mark and what rounding left. */
-export function ExactOrMark({ value, tape }: { readonly value: Length; readonly tape: Tape }) {
-  if (!isMetric(tape) && isTapeFraction(value)) return <Mixed value={value} tape="1/64" />;
-  const mark = markAt(value, tape);
-  return (
-    <>
-      <Mixed value={mark.value} rest={mark.rest} tape={tape} />
-      <Remainder rest={mark.rest} tape={tape} by={false} />
-    </>
-  );
-}
 
 /** What is asked for next, or what is wrong, by how much and what would fit. */
 export function Problems({

@@ -7,8 +7,8 @@ import { stuffOf } from '../../plan/plan';
 import type { Case, Inside, Stock } from '../../trade/carcass/case';
 import type { CaseField } from '../../trade/carcass/problems';
 import { usual } from '../../trade/carcass/usual';
-import { wordFor } from '../counted';
-import { type Ask, AskBlank } from '../marks/ask';
+import { type Ask, AskBlank } from '../shared/ask';
+import { wordFor } from '../shared/counted';
 import * as asks from './asks';
 
 export type CasePart = {

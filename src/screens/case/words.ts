@@ -1,11 +1,8 @@
 import { absolute, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
-import { writeDecimal, writeLength } from '../../length/write';
 import type { Case, Stock } from '../../trade/carcass/case';
 import type { CaseField, CaseProblem, CaseWarning } from '../../trade/carcass/problems';
-
-/** Exact where a tape or a rule could show it, else thousandths. */
-export const w = (x: Length): string => (x.d > 128n ? writeDecimal(x) : writeLength(x));
+import { exactly as w } from '../shared/exact-words';
 
 export const caseFieldNames: Record<CaseField, string> = {
   width: 'Outside width',

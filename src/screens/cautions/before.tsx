@@ -2,10 +2,10 @@ import { useEffect } from 'preact/hooks';
 import { type Caution, cautions } from '../../trade/cautions/caution';
 import { Bar } from '../../ui/bar';
 import type { Bench } from '../bench';
-import { leave } from '../leave';
 import { readRoute } from '../routes';
+import { cautionWords } from '../shared/caution-words';
+import { leave } from '../shared/leave';
 import { type Part, partOf, parts, partWords } from './parts';
-import { cautionWords } from './words';
 
 type BeforeProps = {
   readonly bench: Bench;

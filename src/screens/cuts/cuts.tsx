@@ -15,12 +15,12 @@ import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
-import { counted } from '../counted';
-import { TooManyOperations } from '../too-many';
-import { UndoButton } from '../undo-button';
+import { counted } from '../shared/counted';
+import { buildWords, setupTitle } from '../shared/cut-words';
+import { TooManyOperations } from '../shared/too-many';
+import { UndoButton } from '../shared/undo-button';
 import { ByPart } from './by-part';
 import { plainCuts } from './plain';
-import { buildWords, setupTitle } from './words';
 
 /** The checklist: sorted by what stands on the machine, never by part, unless a part is asked for. */
 export function CutsScreen({ bench }: { readonly bench: Bench }) {

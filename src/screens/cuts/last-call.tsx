@@ -2,7 +2,7 @@ import { writeLength } from '../../length/write';
 import { blocks, type Checklist, callFor } from '../../plan/checklist';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
-import { buildWords } from './words';
+import { buildWords } from '../shared/cut-words';
 
 /** What still wants what stands: this figure, and this blade or stack, with what is blocked for now, and a spare. */
 export function LastCall({ list, card }: { readonly list: Checklist; readonly card: Card }) {

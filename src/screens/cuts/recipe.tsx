@@ -4,8 +4,8 @@ import type { Length } from '../../length/length';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { TextDock } from '../marks/ask-dock';
-import { sizeWords } from '../stack/words';
+import { TextDock } from '../shared/ask-dock';
+import { sizeWords } from '../shared/stack-words';
 
 const fields = {
   scale: 'What the scale read',

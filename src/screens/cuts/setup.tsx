@@ -15,13 +15,13 @@ import { ChoiceDock } from '../../ui/dock';
 import { Mixed, Remainder } from '../../ui/mixed';
 import { LetterTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
-import { Caution } from '../cautions/caution';
-import { useWake } from '../saw/use-wake';
-import { UndoButton } from '../undo-button';
+import { Caution } from '../shared/caution';
+import { buildWords, onWords, setupTitle, whatWords } from '../shared/cut-words';
+import { SpoiledDock } from '../shared/spoiled';
+import { UndoButton } from '../shared/undo-button';
+import { useWake } from '../shared/use-wake';
 import { LastCall } from './last-call';
 import { Recipe } from './recipe';
-import { SpoiledDock } from './spoiled';
-import { buildWords, onWords, setupTitle, whatWords } from './words';
 
 /** One setup: its figure giant, a box for every piece, what still wants it before it is left. */
 export function SetupScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {

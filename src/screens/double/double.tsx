@@ -4,7 +4,7 @@ import { standing } from '../../job/heads';
 import type { Job } from '../../job/job';
 import { Bar } from '../../ui/bar';
 import type { Bench } from '../bench';
-import { UndoButton } from '../undo-button';
+import { UndoButton } from '../shared/undo-button';
 import { Said } from './value';
 import { aboutPlace, whenSaid, whoWrote } from './words';
 

@@ -2,7 +2,7 @@ import type { Doubled } from '../../job/doubled';
 import type { Entry } from '../../job/entry';
 import type { Job } from '../../job/job';
 import type { Plan } from '../../plan/plan';
-import { setupTitle } from '../cuts/words';
+import { setupTitle } from '../shared/cut-words';
 
 /** What a value is about, as it is called in the shop: the thing, and which figure of it. */
 export type About = { readonly thing: string; readonly what: string };

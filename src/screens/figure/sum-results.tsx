@@ -8,7 +8,7 @@ import type { Rounded } from '../../length/round';
 import { fromOtherEnd, grainOf, markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import { Mixed, Remainder, Sign } from '../../ui/mixed';
-import { counted } from '../counted';
+import { counted } from '../shared/counted';
 import type { SumRule } from './sum-rule';
 
 export const Marked = ({

@@ -6,7 +6,7 @@ import { Bar, Segment } from '../../ui/bar';
 import { CodeDrawing } from '../../ui/code-drawing';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { useWake } from '../saw/use-wake';
+import { useWake } from '../shared/use-wake';
 import { codesOf, freshIn, shows, textOf, type What } from './outgoing';
 
 /** One job to another phone, by codes on this screen: no signal, no file. */

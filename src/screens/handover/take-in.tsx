@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Bar } from '../../ui/bar';
 import type { Bench } from '../bench';
-import { useWake } from '../saw/use-wake';
+import { useWake } from '../shared/use-wake';
 import { type CameraState, openCamera } from './camera';
 import { frameOf, photoOf } from './picture';
 import type { CodeReader } from './reader';

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Bench } from '../bench';
-import { counted } from '../counted';
+import { counted } from '../shared/counted';
 import { type WentOut, wentText } from './copy-words';
 
 /** Time for a copy: one quiet line with one tap, gone once it is done or put off. What came of the tap stays said. */

@@ -2,7 +2,7 @@ import { assertNever } from '../../length/result';
 import type { TooMuch } from '../../plan/plan';
 import type { HandedError } from '../../store/handover/handed';
 import type { CameBy } from '../bench';
-import { operationsText, tooManyText } from '../too-much-words';
+import { operationsText, tooManyText } from '../shared/too-much-words';
 
 /** Why a file, or what came by codes, is not taken. */
 export function fileText(error: HandedError | TooMuch): string {

@@ -3,8 +3,8 @@ import type { BackupError } from '../../job/backup';
 import type { News, Place } from '../../job/backup-news';
 import { assertNever } from '../../length/result';
 import type { Bench } from '../bench';
-import { counted } from '../counted';
-import { shopFields } from '../marks/words';
+import { counted } from '../shared/counted';
+import { shopFields } from '../shared/layout-words';
 import { fileText } from './file-words';
 
 /** A copy of everything looked at: what is new, and whose figures stand where the two differ. */

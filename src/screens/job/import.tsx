@@ -3,7 +3,7 @@ import { jobOf } from '../../job/job';
 import { fold } from '../../job/log';
 import { Bar } from '../../ui/bar';
 import type { Bench, Offered } from '../bench';
-import { counted } from '../counted';
+import { counted } from '../shared/counted';
 import { cameText, fileText } from './file-words';
 import { backupText, LookAll } from './import-all';
 

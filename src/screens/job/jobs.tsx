@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { Bar, BarButton } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { TextDock } from '../marks/ask-dock';
+import { TextDock } from '../shared/ask-dock';
 import { CopyOut } from './copy-out';
 import { LeftClosed } from './left-closed';
 

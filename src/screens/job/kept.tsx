@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Job } from '../../job/job';
 import { Icon } from '../../ui/icon';
 import type { Bench, UpdateHeld } from '../bench';
-import { wordFor } from '../counted';
+import { wordFor } from '../shared/counted';
 import { CopyLine } from './copy-line';
 
 /** In how many places the last change is kept. */

@@ -4,9 +4,9 @@ import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { leave } from '../leave';
-import { shopFields } from '../marks/words';
-import { StackBox } from '../stack/stack-box';
+import { shopFields } from '../shared/layout-words';
+import { leave } from '../shared/leave';
+import { StackBox } from '../shared/stack-box';
 
 const groups: readonly { readonly title: string; readonly fields: readonly ShopField[] }[] = [
   { title: 'Table saw', fields: ['single', 'block', 'capacity'] },

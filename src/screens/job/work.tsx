@@ -7,9 +7,9 @@ import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
-import { counted } from '../counted';
-import { setupTitle } from '../cuts/words';
-import { TooManyOperations } from '../too-many';
+import { counted } from '../shared/counted';
+import { setupTitle } from '../shared/cut-words';
+import { TooManyOperations } from '../shared/too-many';
 import { useFinished } from './copy-line';
 
 /** A new case in the job in hand, or in a new one. */

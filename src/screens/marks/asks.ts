@@ -1,7 +1,7 @@
 import { editBoard, editPlace, editRun, editWide } from '../../job/edits';
 import type { Length } from '../../length/length';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
-import type { Ask } from './ask';
+import type { Ask } from '../shared/ask';
 import { editHow } from './machine-ask';
 
 type LengthOf<T> = {

@@ -12,13 +12,13 @@ import { BoardLying } from '../../ui/boards';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { counted } from '../counted';
-import { UndoButton } from '../undo-button';
-import type { Ask } from './ask';
-import { AskDock } from './ask-dock';
-import { boardOf, isByHand } from './board-of';
-import { drawn } from './drawn';
-import { NoBoard } from './no-board';
+import type { Ask } from '../shared/ask';
+import { AskDock } from '../shared/ask-dock';
+import { boardOf, isByHand } from '../shared/board-of';
+import { counted } from '../shared/counted';
+import { drawn } from '../shared/drawn-board';
+import { NoBoard } from '../shared/no-board';
+import { UndoButton } from '../shared/undo-button';
 import { Problems } from './problems';
 import {
   BoardSentence,

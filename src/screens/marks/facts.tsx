@@ -25,9 +25,9 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { useLength } from '../stays';
+import { callGroove, droppedText, warningText } from '../shared/layout-words';
+import { useLength } from '../shared/stays';
 import { webText } from './fit-words';
-import { callGroove, droppedText, warningText } from './words';
 
 type FactsProps = { readonly view: View; readonly bench: Bench; readonly show: 'marks' | 'stops' };
 

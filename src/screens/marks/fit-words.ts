@@ -5,7 +5,7 @@ import type { FitError } from '../../trade/grooves/fit';
 import type { Web } from '../../trade/grooves/lands';
 import type { Layout } from '../../trade/grooves/lay-out';
 import type { TrayError } from '../../trade/grooves/tray';
-import { callGroove } from './words';
+import { callGroove } from '../shared/layout-words';
 
 /** The thinnest wood a layout leaves. @example 'The grooves leave 17/32 of 23/32.' */
 export function webText(

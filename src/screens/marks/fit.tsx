@@ -10,9 +10,9 @@ import { ChoiceDock } from '../../ui/dock';
 import { KeySheet } from '../../ui/key-sheet';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { useLength, useLengths, useStays } from '../stays';
+import { NoBoard } from '../shared/no-board';
+import { useLength, useLengths, useStays } from '../shared/stays';
 import { fitErrorText } from './fit-words';
-import { NoBoard } from './no-board';
 
 const kinds = [
   { value: 'gluedSnug', label: 'glued, snug', hint: '0.003 over the thickest' },

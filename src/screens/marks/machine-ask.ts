@@ -1,7 +1,7 @@
 import { editBoard, editPart } from '../../job/edits';
 import type { Board } from '../../trade/grooves/board';
-import type { Ask } from './ask';
-import { machineNames } from './words';
+import type { Ask } from '../shared/ask';
+import { machineNames } from '../shared/layout-words';
 
 /** How a board is cut is its own even where its layout comes from a case: kept with the part. */
 export const editHow = (board: Board, patch: Parameters<typeof editPart>[1]) =>

@@ -1,6 +1,6 @@
 import { writeLength, writeMark } from '../../length/write';
 import type { View } from '../../plan/board-layout';
-import { callGroove, measuresText, passText, setWords } from './words';
+import { callGroove, measuresText, passText, setWords } from '../shared/layout-words';
 
 /** A board's marks and settings as plain lines, for a helper or a scrap of paper. */
 export function plainLines({ board, layout, marks, settings, tape }: View): string {

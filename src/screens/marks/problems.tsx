@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { Board } from '../../trade/grooves/board';
 import type { Layout } from '../../trade/grooves/lay-out';
 import { Icon } from '../../ui/icon';
-import { problemText } from './words';
+import { problemText } from '../shared/layout-words';
 
 type ProblemsProps = {
   readonly board: Board;

@@ -2,8 +2,8 @@ import { editPlace, editRun, editWide } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
 import type { Bench } from '../bench';
-import { wordFor } from '../counted';
-import { type Ask, AskBlank } from './ask';
+import { type Ask, AskBlank } from '../shared/ask';
+import { wordFor } from '../shared/counted';
 import * as asks from './asks';
 import { boardMachine } from './machine-ask';
 

@@ -9,10 +9,16 @@ import { Icon } from '../../ui/icon';
 import { Inline, Mixed, Remainder } from '../../ui/mixed';
 import { TickBox } from '../../ui/tick-box';
 import type { Bench } from '../bench';
-import { grooveCaution } from '../cautions/groove-words';
-import { CautionLine } from '../cautions/line';
+import { CautionLine } from '../shared/caution-line';
+import { grooveCaution } from '../shared/groove-caution';
+import {
+  machineNames,
+  measuresText,
+  passText,
+  settingProblemText,
+  settingWarningText,
+} from '../shared/layout-words';
 import { boardMachine } from './machine-ask';
-import { machineNames, measuresText, passText, settingProblemText, settingWarningText } from './words';
 
 type StopListProps = { readonly view: View; readonly bench: Bench; readonly still: boolean };
 

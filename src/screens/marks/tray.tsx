@@ -9,9 +9,9 @@ import { Blank } from '../../ui/blank';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { useLength } from '../stays';
+import { NoBoard } from '../shared/no-board';
+import { useLength } from '../shared/stays';
 import { trayErrorText } from './fit-words';
-import { NoBoard } from './no-board';
 
 type Name = 'opening' | 'slack' | 'bow' | 'part';
 const titles: Record<Name, string> = {

@@ -5,8 +5,8 @@ import type { Part } from '../../trade/carcass/part';
 import type { HandWork as Work } from '../../trade/setups/operations';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { type Ask, AskBlank } from '../marks/ask';
-import { AskDock } from '../marks/ask-dock';
+import { type Ask, AskBlank } from '../shared/ask';
+import { AskDock } from '../shared/ask-dock';
 
 type Machine = 'rip' | 'crosscut' | 'stop' | 'fence' | 'router' | 'saw' | 'hand' | 'bench';
 

@@ -13,12 +13,12 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { Why } from '../case/why';
-import { w } from '../case/words';
-import { SpoiledDock } from '../cuts/spoiled';
-import { setupTitle, whatWords } from '../cuts/words';
-import { drawn } from '../marks/drawn';
-import { UndoButton } from '../undo-button';
+import { setupTitle, whatWords } from '../shared/cut-words';
+import { drawn } from '../shared/drawn-board';
+import { exactly as w } from '../shared/exact-words';
+import { SpoiledDock } from '../shared/spoiled';
+import { UndoButton } from '../shared/undo-button';
+import { Why } from '../shared/why';
 import { HandWork } from './hand-work';
 
 /** One part: its drawing from the reference end, its sizes with their sums, and its own operations. */

@@ -5,7 +5,7 @@ import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { UndoButton } from '../undo-button';
+import { UndoButton } from '../shared/undo-button';
 
 /** Every part of the job by the stock it comes out of, at the size it is cut to. */
 export function PartsScreen({ bench }: { readonly bench: Bench }) {

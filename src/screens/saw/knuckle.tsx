@@ -3,7 +3,7 @@ import type { Change } from '../../job/entry';
 import type { Row, View } from '../../plan/board-layout';
 import type { Setting } from '../../trade/grooves/settings';
 import type { Bench } from '../bench';
-import { callGroove } from '../marks/words';
+import { callGroove } from '../shared/layout-words';
 
 /** The tick, or its taking back, of one operation at a setting. */
 export const change = (op: string, done: boolean, { figure, groove }: Setting): readonly Change[] =>

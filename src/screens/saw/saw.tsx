@@ -16,16 +16,16 @@ import { Inline, Mixed, Remainder } from '../../ui/mixed';
 import { StoryStick } from '../../ui/story-stick';
 import { BigTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
-import { grooveCaution } from '../cautions/groove-words';
-import { CautionLine } from '../cautions/line';
-import { counted } from '../counted';
-import { boardOf } from '../marks/board-of';
-import { drawn } from '../marks/drawn';
-import { NoBoard } from '../marks/no-board';
-import { callGroove, faceText, measuresText, passText, setWords } from '../marks/words';
+import { boardOf } from '../shared/board-of';
+import { CautionLine } from '../shared/caution-line';
+import { counted } from '../shared/counted';
+import { drawn } from '../shared/drawn-board';
+import { grooveCaution } from '../shared/groove-caution';
+import { callGroove, faceText, measuresText, passText, setWords } from '../shared/layout-words';
+import { NoBoard } from '../shared/no-board';
+import { useWake } from '../shared/use-wake';
+import type { Wake } from '../shared/wake';
 import { change, Knuckle, keys } from './knuckle';
-import { useWake } from './use-wake';
-import type { Wake } from './wake';
 
 type SawProps = { readonly bench: Bench; readonly id: string; readonly setting: string | undefined };
 

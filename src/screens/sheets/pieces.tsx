@@ -8,10 +8,10 @@ import { usualSheets } from '../../trade/sheets/stock';
 import { Bar } from '../../ui/bar';
 import { Given, Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { type Ask, AskBlank } from '../marks/ask';
-import { AskDock } from '../marks/ask-dock';
-import { UndoButton } from '../undo-button';
-import { StockSlip } from './stock-slip';
+import { type Ask, AskBlank } from '../shared/ask';
+import { AskDock } from '../shared/ask-dock';
+import { StockSlip } from '../shared/stock-slip';
+import { UndoButton } from '../shared/undo-button';
 import { liesWords } from './words';
 
 /** What is laid out: the sheets it comes out of, what is over on each piece, and how each may lie. */

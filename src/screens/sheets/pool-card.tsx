@@ -9,7 +9,7 @@ import { piecesIn, placesOf } from '../../trade/sheets/tree';
 import { Icon } from '../../ui/icon';
 import { SheetThumb } from '../../ui/sheet-drawing';
 import type { Bench } from '../bench';
-import type { Laying } from './laying';
+import type { Laying } from '../shared/laying';
 import {
   cannotWords,
   listed,

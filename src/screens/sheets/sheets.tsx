@@ -4,8 +4,8 @@ import { Bar, BarButton } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import type { Bench } from '../bench';
-import { Caution } from '../cautions/caution';
-import { UndoButton } from '../undo-button';
+import { Caution } from '../shared/caution';
+import { UndoButton } from '../shared/undo-button';
 import { PoolCard } from './pool-card';
 import { listed, plural } from './words';
 

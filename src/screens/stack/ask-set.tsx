@@ -1,8 +1,8 @@
 import { setIn } from '../../trade/stacks/pieces';
 import type { Bench } from '../bench';
-import { listsOf } from '../shop-lists';
-import { SetRows } from './set-rows';
-import { askSet } from './words';
+import { SetRows } from '../shared/set-rows';
+import { listsOf } from '../shared/shop-lists';
+import { askSet } from '../shared/stack-words';
 
 type AskProps = { readonly bench: Bench; readonly onDone: () => void };
 

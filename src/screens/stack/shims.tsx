@@ -7,12 +7,12 @@ import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { Caution } from '../cautions/caution';
-import { leave } from '../leave';
-import { listsOf } from '../shop-lists';
-import { useLength } from '../stays';
-import { ShimDrawer } from './shim-drawer';
-import { pileErrorText } from './words';
+import { Caution } from '../shared/caution';
+import { leave } from '../shared/leave';
+import { ShimDrawer } from '../shared/shim-drawer';
+import { listsOf } from '../shared/shop-lists';
+import { pileErrorText } from '../shared/stack-words';
+import { useLength } from '../shared/stays';
 
 /** Within this of the gap is good enough under a foot. Common practice, no source. */
 const tolerance = inches(20n, 1000n);

@@ -12,14 +12,21 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { Caution } from '../cautions/caution';
-import { buildWords } from '../cuts/words';
-import { leave } from '../leave';
-import { keepLists, listsOf } from '../shop-lists';
-import { useLength, useStays } from '../stays';
-import { UndoButton } from '../undo-button';
+import { Caution } from '../shared/caution';
+import { buildWords } from '../shared/cut-words';
+import { leave } from '../shared/leave';
+import { keepLists, listsOf } from '../shared/shop-lists';
+import {
+  askSet,
+  correctionText,
+  errorWords,
+  pieceWords,
+  sizeWords,
+  stackErrorText,
+} from '../shared/stack-words';
+import { useLength, useStays } from '../shared/stays';
+import { UndoButton } from '../shared/undo-button';
 import { AskSet } from './ask-set';
-import { askSet, correctionText, errorWords, pieceWords, sizeWords, stackErrorText } from './words';
 
 /** The stack for a groove, out of the box as it is; then its test cut. Kept as the recipe of that build. */
 export function StackScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {

@@ -5,7 +5,7 @@ import { writeDecimal } from '../../length/write';
 import { stuffOf } from '../../plan/plan';
 import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { TakeUp } from '../cuts/take-up';
+import { TakeUp } from '../shared/take-up';
 
 type InUseProps = { readonly bench: Bench; readonly stock: Stock; readonly onPlanned: () => void };
 

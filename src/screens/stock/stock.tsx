@@ -11,11 +11,11 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { Caution } from '../cautions/caution';
-import type { Ask } from '../marks/ask';
-import { AskDock, TextDock } from '../marks/ask-dock';
-import { StockSlip } from '../sheets/stock-slip';
-import { UndoButton } from '../undo-button';
+import type { Ask } from '../shared/ask';
+import { AskDock, TextDock } from '../shared/ask-dock';
+import { Caution } from '../shared/caution';
+import { StockSlip } from '../shared/stock-slip';
+import { UndoButton } from '../shared/undo-button';
 import { InUse } from './in-use';
 import { Offcuts } from './offcuts';
 

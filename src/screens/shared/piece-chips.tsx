@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Length } from '../../length/length';
 import { type Piece, withCount } from '../../trade/stacks/pieces';
 import { KeySheet } from '../../ui/key-sheet';
-import { sizeWords } from './words';
+import { sizeWords } from './stack-words';
 
 type ChipsProps = {
   readonly pieces: readonly Piece[];

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Tape } from '../../length/tape';
 import type { Sum } from '../../trade/carcass/sum';
-import { ExactOrMark } from './facts';
+import { ExactOrMark } from './exact-or-mark';
 import { Why } from './why';
 
 type RowProps = { readonly words: string; readonly sum: Sum; readonly tape: Tape };

@@ -1,6 +1,6 @@
 import { assertNever } from '../../length/result';
 import type { Machine } from '../../trade/grooves/board';
-import type { CautionWords } from './line';
+import type { CautionWords } from './caution-line';
 
 /** Cautions of the machines that cut grooves: with the first screens, where the saw is. Common practice, no source. */
 export function grooveCaution(machine: Machine): CautionWords {

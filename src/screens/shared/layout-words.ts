@@ -1,14 +1,11 @@
-import type { Length } from '../../length/length';
 import { assertNever } from '../../length/result';
-import { writeDecimal, writeLength } from '../../length/write';
 import type { Board, Machine } from '../../trade/grooves/board';
 import type { Layout } from '../../trade/grooves/lay-out';
 import type { BoardField, Dropped, GrooveField, Problem, Warning } from '../../trade/grooves/layout';
 import type { Measures } from '../../trade/grooves/machines';
 import type { Setting, SettingProblem, SettingWarning, ShopField } from '../../trade/grooves/settings';
-import { tooManyText } from '../too-much-words';
-
-const w = (x: Length): string => (x.d > 128n ? `${writeDecimal(x)}` : writeLength(x));
+import { exactly as w } from './exact-words';
+import { tooManyText } from './too-much-words';
 
 const fields: Record<BoardField | GrooveField, string> = {
   length: 'the length of the board',

@@ -2,7 +2,7 @@ import { editBadPlace, editStock } from '../../job/edits';
 import type { Job, Stock } from '../../job/job';
 import type { Length } from '../../length/length';
 import { type Grain, usualSheets } from '../../trade/sheets/stock';
-import type { Ask } from '../marks/ask';
+import type { Ask } from './ask';
 
 const titles = {
   long: 'How long it is',

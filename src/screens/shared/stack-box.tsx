@@ -4,9 +4,9 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { keepLists, listsOf } from '../shop-lists';
 import { SetRows } from './set-rows';
 import { ShimDrawer } from './shim-drawer';
+import { keepLists, listsOf } from './shop-lists';
 
 /** What lies in the shop's drawers: the dado set, shims for gaps, screws on the shelf. */
 export function StackBox({ bench }: { readonly bench: Bench }) {

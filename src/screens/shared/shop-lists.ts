@@ -1,5 +1,5 @@
-import { readLists, type ShopLists, shelfChanges } from '../job/shop-lists';
-import type { Bench } from './bench';
+import { readLists, type ShopLists, shelfChanges } from '../../job/shop-lists';
+import type { Bench } from '../bench';
 
 /** What lies in the shop's drawers. */
 export const listsOf = (bench: Bench): ShopLists =>

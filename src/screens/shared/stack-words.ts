@@ -5,7 +5,7 @@ import type { Piece } from '../../trade/stacks/pieces';
 import type { PileError } from '../../trade/stacks/pile';
 import type { StackError } from '../../trade/stacks/stack';
 import type { Correction } from '../../trade/stacks/test-cut';
-import { wordFor } from '../counted';
+import { wordFor } from './counted';
 
 /** Asked once, before a stack is built. */
 export const askSet = {

@@ -1,5 +1,5 @@
-import { mostOperations } from '../trade/setups/most';
-import { Icon } from '../ui/icon';
+import { mostOperations } from '../../trade/setups/most';
+import { Icon } from '../../ui/icon';
 import { operationsText } from './too-much-words';
 
 /** In place of the operations, where there are more than are worked out. */

@@ -2,7 +2,7 @@ import { editBadPlace, editStock } from '../../job/edits';
 import type { Stock } from '../../job/job';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { type Ask, AskBlank } from '../marks/ask';
+import { type Ask, AskBlank } from './ask';
 import * as asks from './stock-asks';
 
 type SlipProps = {

@@ -1,5 +1,5 @@
-import { BarButton } from '../ui/bar';
-import type { Bench } from './bench';
+import { BarButton } from '../../ui/bar';
+import type { Bench } from '../bench';
 
 /** Takes back the last act of this phone, by name; fifty deep, over restarts. */
 export function UndoButton({ bench, wordless }: { readonly bench: Bench; readonly wordless?: boolean }) {

@@ -1,7 +1,7 @@
 import { assertNever } from '../../length/result';
 import type { Caution } from '../../trade/cautions/caution';
-import { grooveCaution } from './groove-words';
-import type { CautionWords } from './line';
+import type { CautionWords } from './caution-line';
+import { grooveCaution } from './groove-caution';
 
 /** The words of each caution: general, common practice, no source. The tool's own manual comes first. */
 export function cautionWords(caution: Caution): CautionWords {

@@ -1,7 +1,7 @@
 import type { Bench } from '../bench';
-import { keepLists, listsOf } from '../shop-lists';
 import { PieceChips } from './piece-chips';
-import { askShims } from './words';
+import { keepLists, listsOf } from './shop-lists';
+import { askShims } from './stack-words';
 
 /** The shims for gaps that lie in the drawer, as typed. */
 export function ShimDrawer({ bench }: { readonly bench: Bench }) {

@@ -1,7 +1,7 @@
 import type { Tape } from '../../length/tape';
 import type { Change } from '../../trade/setups/changes';
 import { Inline } from '../../ui/mixed';
-import { whatWords } from './words';
+import { whatWords } from './cut-words';
 
 const mostShown = 10;
 

@@ -1,4 +1,4 @@
-import type { Problem } from '../trade/grooves/layout';
+import type { Problem } from '../../trade/grooves/layout';
 import { counted } from './counted';
 
 /** More cuts than one layout takes, by how many, and what would fit. */

@@ -1,7 +1,7 @@
 import { useRef } from 'preact/hooks';
-import type { Length } from '../length/length';
-import { fromStored, toStored } from '../length/stored';
-import { draftPlace, drafts, noteDraft } from '../ui/drafts';
+import type { Length } from '../../length/length';
+import { fromStored, toStored } from '../../length/stored';
+import { draftPlace, drafts, noteDraft } from '../../ui/drafts';
 
 type Staying<T> = readonly [T, (value: T) => void];
 

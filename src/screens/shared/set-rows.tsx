@@ -5,8 +5,8 @@ import { offered, type Piece, type StackBox, withCount } from '../../trade/stack
 import { KeySheet } from '../../ui/key-sheet';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { keepLists, listsOf } from '../shop-lists';
 import { PieceChips } from './piece-chips';
+import { keepLists, listsOf } from './shop-lists';
 
 const counts = [1, 2, 3, 4, 5, 6];
 
