@@ -16,7 +16,7 @@ import { Mixed } from '../../ui/mixed';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
 import { counted } from '../shared/counted';
-import { buildWords, setupTitle } from '../shared/cut-words';
+import { buildWords, setupTitle, whichWords } from '../shared/cut-words';
 import { TooManyOperations } from '../shared/too-many';
 import { UndoButton } from '../shared/undo-button';
 import { ByPart } from './by-part';
@@ -112,7 +112,7 @@ function OrderLine({ list }: { readonly list: Checklist }) {
   if (!order.ok) {
     const names = order.error.ring.map((id) => {
       const op = byId.get(id);
-      return op ? `${op.name}, ${op.which || op.what}` : id;
+      return op ? `${op.name}, ${whichWords(op) || op.what}` : id;
     });
     return (
       <p class="wrongline pad-x">
@@ -146,7 +146,7 @@ function Misfits({ list, bench }: { readonly list: Checklist; readonly bench: Be
               <span class="grow">
                 <b>{op.name}</b>
                 <span class="s muted block">
-                  {op.which || op.what}
+                  {whichWords(op) || op.what}
                   {width ? ', how wide' : depth ? ', how deep' : ''}: recut, or make its mates match
                 </span>
               </span>

@@ -2,7 +2,7 @@ import type { Doubled } from '../../job/doubled';
 import type { Entry } from '../../job/entry';
 import type { Job } from '../../job/job';
 import type { Plan } from '../../plan/plan';
-import { setupTitle } from '../shared/cut-words';
+import { setupTitle, whichWords } from '../shared/cut-words';
 
 /** What a value is about, as it is called in the shop: the thing, and which figure of it. */
 export type About = { readonly thing: string; readonly what: string };
@@ -56,7 +56,7 @@ export function aboutPlace(place: string, { job, plan }: Where): About {
   if (op)
     return {
       thing: op.name,
-      what: [setupTitle(op).replace(/ at$/, ''), op.which].filter(Boolean).join(', '),
+      what: [setupTitle(op).replace(/ at$/, ''), whichWords(op)].filter(Boolean).join(', '),
     };
   const [table = '', id = '', ...rest] = place.split('/');
   if (rest.length === 0 && id === '') return { thing: job.name || 'This job', what: figureName(table) };

@@ -13,7 +13,7 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { setupTitle, whatWords } from '../shared/cut-words';
+import { setupTitle, sideWords, whatWords } from '../shared/cut-words';
 import { drawn } from '../shared/drawn-board';
 import { exactly as w } from '../shared/exact-words';
 import { SpoiledDock } from '../shared/spoiled';
@@ -143,14 +143,14 @@ function PartDrawing({ part }: { readonly part: Part }) {
     done: false,
   }));
   const ends = part.rabbets
-    .filter((r) => r.along !== 'back edge')
+    .filter((r) => r.along.at === 'end')
     .map((r) => ({
       id: r.id,
-      near: r.along === 'top end' ? length - forDrawing(r.width) : 0,
+      near: r.along.named === 'top' ? length - forDrawing(r.width) : 0,
       width: forDrawing(r.width),
       done: false,
     }));
-  const edges = part.rabbets.filter((r) => r.along === 'back edge' && !r.from);
+  const edges = part.rabbets.filter((r) => r.along.at === 'edge' && !r.from);
   const [edge] = edges;
   return (
     <div class="pad-x drawing">
@@ -213,7 +213,7 @@ function Joints({ part }: { readonly part: Part }) {
   const lines = [
     ...part.rabbets.map(
       (r) =>
-        `Rabbet ${r.words}: ${w(r.width)} wide along the ${r.along}, ${w(r.depth)} deep${r.from && r.to ? `, stopped: ${w(r.from)} to ${w(r.to)} from the ${part.end} end` : ''}.`,
+        `Rabbet ${r.words}: ${w(r.width)} wide along the ${sideWords(r.along)}, ${w(r.depth)} deep${r.from && r.to ? `, stopped: ${w(r.from)} to ${w(r.to)} from the ${part.end} end` : ''}.`,
     ),
     ...part.notches.map(
       (n) =>

@@ -1,6 +1,7 @@
 import { assertNever } from '../../length/result';
 import { isMetric, markAt, type Tape } from '../../length/tape';
 import { writeDecimal, writeLength } from '../../length/write';
+import type { On, Side, TailsBy } from '../../trade/setups/on';
 import type { Operation, What } from '../../trade/setups/operation';
 import type { Sets, Setup, SetupMachine } from '../../trade/setups/setup';
 
@@ -76,11 +77,47 @@ export function buildWords({ machine, cutter, height }: Setup, tape: Tape = '1/6
   return [machineWords[machine], width, deep].filter(Boolean).join(', ');
 }
 
+/** An end or an edge of a part. @example sideWords({ at: 'edge', named: 'back' }) // 'back edge' */
+export const sideWords = ({ at, named }: Side): string => `${named} ${at}`;
+
+const isBackEnd = (on: On): boolean => on.at === 'end' && on.named === 'back';
+
+const tailsWords: Record<TailsBy, string> = { template: 'by template', 'laid-out': 'laid out' };
+
+const bareWords = {
+  nothing: '',
+  'true-edge': 'true edge',
+  strip: 'strip',
+  'squared-end': 'squared end',
+  'other-end': 'other end',
+  'end-of-front': 'end of the front',
+} as const;
+
+function onWord(on: On): string {
+  switch (on.at) {
+    case 'end':
+    case 'edge':
+      return sideWords(on);
+    case 'points':
+      return `${on.named} end`;
+    case 'tails':
+      return `${tailsWords[on.by]}, tails ${writeLength(on.long)} long`;
+    case 'own':
+      return '';
+    default:
+      return bareWords[on.at];
+  }
+}
+
+/** Which of its kind on the part. */
+export const whichWords = ({ what, which, setup }: Operation): string =>
+  what === 'tails' || what === 'pins' ? onWord(setup.on) : which;
+
 /** What stands on stop, fence or guide. */
 export function onWords(setup: Setup): string {
   switch (setup.machine) {
     case 'rip':
-      return setup.on === 'strip'
+      return setup.on.at === 'strip'
         ? 'strip off the true edge, fence to the near face of the teeth'
         : 'true edge on the fence, fence to the near face of the teeth';
     case 'crosscut':
@@ -88,25 +125,25 @@ export function onWords(setup: Setup): string {
     case 'mitre':
       return 'measured to the long points';
     case 'rabbet':
-      return `${setup.on} against the sacrificial fence`;
+      return `${onWord(setup.on)} against the sacrificial fence`;
     case 'notch':
-      return `parts clamped as one, ${setup.on} on the stop`;
+      return `parts clamped as one, ${onWord(setup.on)} on the stop`;
     case 'lap':
-      return `${setup.on} on the stop, cut both shoulders, then between`;
+      return `${onWord(setup.on)} on the stop, cut both shoulders, then between`;
     case 'fence':
-      return setup.on === 'back end'
+      return isBackEnd(setup.on)
         ? 'back end on the fence, kept square by a wide push block'
-        : `${setup.on} on the fence`;
+        : `${onWord(setup.on)} on the fence`;
     case 'router':
     case 'saw':
-      return `from the ${setup.on.split(',')[0]} to the guide`;
+      return `from the ${onWord(setup.on)} to the guide`;
     case 'stop':
     case 'spacers':
-      return `${setup.on} on the stop, to the near teeth`;
+      return `${onWord(setup.on)} on the stop, to the near teeth`;
     case 'index':
-      return `${setup.on} on the pencil mark, mark to the near teeth`;
+      return `${onWord(setup.on)} on the pencil mark, mark to the near teeth`;
     case 'dovetail':
-      return `${setup.on}, inside face in, bottom edge to the stop`;
+      return `${onWord(setup.on)}, inside face in, bottom edge to the stop`;
     case 'stick':
       return setup.figure ? 'case bottom to the lower edge of the slide' : '';
     case 'jig':
@@ -126,7 +163,7 @@ export function whatWords(op: Operation): string {
   if (op.what === 'slide') return op.which;
   const bench = benchWords[op.what];
   if (bench) return `${bench.toLowerCase()}: ${op.which}`;
-  if (op.what === 'along') return `${op.setup.on === 'back end' ? 'dado' : 'groove'} ${op.which}`;
+  if (op.what === 'along') return `${isBackEnd(op.setup.on) ? 'dado' : 'groove'} ${op.which}`;
   if (op.what === 'groove' && op.fits) return `dado for the ${op.which}`;
-  return [op.what, op.which].filter(Boolean).join(' ');
+  return [op.what, whichWords(op)].filter(Boolean).join(' ');
 }

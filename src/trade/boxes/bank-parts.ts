@@ -1,6 +1,5 @@
 import { type Length, subtract, times, zero } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
-import { writeLength } from '../../length/write';
 import { type Along, type Part, sizeAt } from '../carcass/part';
 import { given, minus, plus, type Sum, sumOf } from '../carcass/sum';
 import { type BankStock, backOf, usualBank } from '../fronts/bank';
@@ -156,7 +155,7 @@ function boxPart({ fronts }: WorkedDrawers, drawer: Drawer, at: BankPartsAt): re
   const groove: Along = {
     id: 'bottom',
     words: 'for the bottom',
-    edge: 'bottom edge',
+    edge: { at: 'edge', named: 'bottom' },
     near: plan.groove.up,
     width: box.grooveWide,
     depth: plan.groove.deep,
@@ -165,17 +164,15 @@ function boxPart({ fronts }: WorkedDrawers, drawer: Drawer, at: BankPartsAt): re
   const dado: Along = {
     id: 'back',
     words: 'for the back',
-    edge: 'back end',
+    edge: { at: 'end', named: 'back' },
     near: plan.behind,
     width: sumOf(plus('back', plan.back), plus('fit', plan.groove.fit)).value,
     depth: plan.backDado,
     fits: stockOfBank(bank, 'boxBack'),
   };
-  const how =
-    bank.tailsHow === 'template'
-      ? `by template, tails ${writeLength(markAt(box.tail, '1/64').value)} long`
-      : `laid out, tails ${writeLength(markAt(box.tail, '1/64').value)} long`;
-  const dovetail = (cuts: 'tails' | 'pins') => ({ dovetail: { cuts, how, long: box.tail } });
+  const by = bank.tailsHow === 'template' ? 'template' : 'laid-out';
+  const mark = markAt(box.tail, '1/64').value;
+  const dovetail = (cuts: 'tails' | 'pins') => ({ dovetail: { cuts, by, long: box.tail, mark } as const });
   const make = (role: string, words: string, own: Omit<New, 'id' | 'name'>) =>
     part(fronts, at, { id: drawerPart(bank.id, drawer, role), name: `${name}, ${words}`, ...own });
   const captured = bank.bottomHow === 'captured';

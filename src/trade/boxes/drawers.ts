@@ -15,6 +15,7 @@ export type Drawer = {
   readonly no: number;
   readonly column: number;
   readonly name: string;
+  readonly frontName: string;
   readonly front: Length;
   /** The highest its box may be under what is over it; the height it is cut to. */
   readonly most: Length;
@@ -163,8 +164,9 @@ function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem>
     long: box.value.tail,
     groove: { up: plan.groove.up, wide: box.value.grooveWide },
   });
-  const name = bank.across > 1 ? `Drawer ${no}, column ${column.no}` : `Drawer ${no}`;
-  return ok({ no, column: column.no, name, front, most, high, plan, box: box.value, tails });
+  const place = bank.across > 1 ? `${no}, column ${column.no}` : `${no}`;
+  const names = { name: `Drawer ${place}`, frontName: `Front ${place}` };
+  return ok({ no, column: column.no, ...names, front, most, high, plan, box: box.value, tails });
 }
 
 /** As high as may be, down to the tape; with a template down to whole pitches, where at least one goes. */

@@ -100,7 +100,7 @@ function sideRabbets(sizes: Sizes): readonly Rabbet[] {
   const top: Rabbet = {
     id: 'top',
     words: 'for the top',
-    along: 'top end',
+    along: { at: 'end', named: 'top' },
     width: thick('top'),
     depth: joints.topRabbet,
     fits: stockOf(c, 'top'),
@@ -108,7 +108,7 @@ function sideRabbets(sizes: Sizes): readonly Rabbet[] {
   const bottom: Rabbet = {
     id: 'bottom',
     words: 'for the bottom',
-    along: 'bottom end',
+    along: { at: 'end', named: 'bottom' },
     width: thick('bottom'),
     depth: joints.dado,
     fits: stockOf(c, 'bottom'),
@@ -116,7 +116,7 @@ function sideRabbets(sizes: Sizes): readonly Rabbet[] {
   const back: Rabbet = {
     id: 'back',
     words: 'for the back',
-    along: 'back edge',
+    along: { at: 'edge', named: 'back' },
     width: joints.backWide,
     depth: joints.backDeep,
     fits: stockOf(c, 'back'),
@@ -125,7 +125,7 @@ function sideRabbets(sizes: Sizes): readonly Rabbet[] {
     ({ near, long }, k, all): Rabbet => ({
       id: `cleat${k + 1}`,
       words: all.length === 1 ? 'for the cleat' : `for cleat ${k + 1}`,
-      along: 'back edge',
+      along: { at: 'edge', named: 'back' },
       width: add(c.cleatRabbetWide ?? thick('cleat'), c.hasBack ? joints.backWide : zero),
       depth: joints.cleatRabbet,
       fits: stockOf(c, 'cleat'),

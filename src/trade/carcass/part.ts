@@ -2,6 +2,7 @@ import type { Length } from '../../length/length';
 import type { Rounded, Rounding } from '../../length/round';
 import { markAt, type Tape } from '../../length/tape';
 import type { Board } from '../grooves/board';
+import type { Side, TailsBy } from '../setups/on';
 import type { Stock } from './case';
 import type { Sum } from './sum';
 
@@ -17,7 +18,7 @@ export type Size = {
 export type Rabbet = {
   readonly id: string;
   readonly words: string;
-  readonly along: 'top end' | 'bottom end' | 'back edge';
+  readonly along: Side;
   /** The stock that lies in it: its width wants that measured. */
   readonly fits?: string | undefined;
   readonly width: Length;
@@ -43,7 +44,7 @@ export type Lap = Notch;
 export type Along = {
   readonly id: string;
   readonly words: string;
-  readonly edge: string;
+  readonly edge: Side;
   readonly near: Length;
   readonly width: Length;
   readonly depth: Length;
@@ -53,9 +54,10 @@ export type Along = {
 /** Dovetails at an end: what this piece has of them, and how they are laid out. */
 export type Dovetail = {
   readonly cuts: 'tails' | 'pins';
-  readonly how: string;
-  /** How far the tails reach. Inches. */
+  readonly by: TailsBy;
+  /** How far the tails reach, and the mark of that. Inches. */
   readonly long: Length;
+  readonly mark: Length;
 };
 
 /** When a part is cut: with the carcass, or once the dry-fit has been measured. */

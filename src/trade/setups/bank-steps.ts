@@ -8,8 +8,9 @@ import { setupOf } from './setup';
 export type DrawerWork = {
   readonly no: number;
   readonly column: number;
-  /** `Drawer 3`, or `Drawer 3, column 2`. */
+  /** `Drawer 3`, or `Drawer 3, column 2`; and its front: `Front 3`. */
   readonly name: string;
+  readonly frontName: string;
   /** Parts of its box; the part that is its front. */
   readonly box: readonly string[];
   readonly front: string;
@@ -58,7 +59,7 @@ const step = ({ bank, cut, copy, ...rest }: Step): Operation => ({
   id: opId(`${bank.id}~bench`, cut, copy),
   part: `${bank.id}~bench`,
   copy,
-  setup: setupOf({ machine: 'bench', on: `${bank.id} ${rest.what}` }),
+  setup: setupOf({ machine: 'bench', on: { at: 'own', id: `${bank.id} ${rest.what}` } }),
   figure: zero,
   ...rest,
 });
@@ -118,7 +119,7 @@ function marksOf(bank: BankWork): readonly Operation[] {
       which: mark.words,
       after: readyFor(bank.of, bank.framed),
     }),
-    setup: setupOf({ machine: 'stick', on: `${bank.id} story stick` }),
+    setup: setupOf({ machine: 'stick', on: { at: 'own', id: `${bank.id} story stick` } }),
     figure: mark.at,
     opening: bank.id,
   }));
@@ -131,7 +132,12 @@ function slidesOf(bank: BankWork): readonly Operation[] {
   let before: readonly string[] = ready;
   return bank.sticks.flatMap(({ drawer, length }) => {
     const after = before;
-    const setup = setupOf({ machine: 'stick', sets: 'stick-length', figure: length, on: bank.id });
+    const setup = setupOf({
+      machine: 'stick',
+      sets: 'stick-length',
+      figure: length,
+      on: { at: 'own', id: bank.id },
+    });
     const own = bank.drawers
       .filter((d) => d.no === drawer)
       .flatMap((d) =>
@@ -199,7 +205,7 @@ function fronts(bank: BankWork, cuts: ReadonlyMap<string, readonly string[]>): r
         bank,
         cut: 'fronton',
         copy: copyOf(drawer),
-        name: drawer.name.replace('Drawer', 'Front'),
+        name: drawer.frontName,
         what: 'front-on',
         which: 'on its shims, screwed from inside; then measure its far edge',
         after: [levelId(bank), ...own, ...before],
@@ -218,12 +224,12 @@ function drilled(bank: BankWork, drawer: DrawerWork, after: string): readonly Op
     bank,
     cut: 'pulls',
     copy: copyOf(drawer),
-    name: drawer.name.replace('Drawer', 'Front'),
+    name: drawer.frontName,
     what: 'pulls',
     which: words,
     after: [after],
   });
-  const setup = setupOf({ machine: 'jig', sets: 'from-end', figure: x, on: 'end of the front' });
+  const setup = setupOf({ machine: 'jig', sets: 'from-end', figure: x, on: { at: 'end-of-front' } });
   return [{ ...own, setup, figure: x.value }];
 }
 

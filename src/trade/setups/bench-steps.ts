@@ -27,7 +27,7 @@ export function benchSteps(
     name: c.name || 'Case',
     what,
     which: words,
-    setup: setupOf({ machine: 'bench', on: `${c.id} ${what}` }),
+    setup: setupOf({ machine: 'bench', on: { at: 'own', id: `${c.id} ${what}` } }),
     figure: zero,
     after,
   });

@@ -110,7 +110,7 @@ function handWork(part: Part, job: JobWork, at: Cutting): readonly Operation[] {
         figure,
         cutter: h.cutter,
         height: h.height,
-        on: figure ? '' : h.id,
+        on: figure ? { at: 'nothing' } : { at: 'own', id: h.id },
       });
       return {
         id: opId(part.id, `h~${h.id}`, piece.id),

@@ -4,10 +4,11 @@ import { isMetric, markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { Lap, Notch, Part, Rabbet } from '../carcass/part';
 import type { Shop } from '../grooves/board';
-import { copiesOf, copyId, copyOf } from '../grooves/copies';
+import { type Copy, called, copiesOf, copyId, copyOf } from '../grooves/copies';
 import { cutterFor } from '../grooves/cutter';
 import { layOut } from '../grooves/lay-out';
 import { type Setting, settingsFor } from '../grooves/settings';
+import type { On } from './on';
 import { type Operation, opId } from './operation';
 import { type Setup, type SetupMachine, setupOf } from './setup';
 
@@ -33,7 +34,7 @@ export function piecesOf(part: Part, recuts: Readonly<Record<string, number>>): 
     const again = recuts[own] ?? 0;
     const name =
       part.copies === 1 ? part.name : part.pair ? handed(part.name, own) : numbered(part.name, own);
-    return { id: copyId(own, again), name: again === 0 ? name : `${name}, recut`, again };
+    return { id: copyId(own, again), name: called(name, again), again };
   });
 }
 
@@ -99,7 +100,7 @@ function ripOf(part: Part, piece: Piece): Operation {
     machine: 'rip',
     sets: 'rip-fence',
     figure,
-    on: part.strip ? 'strip' : 'true edge',
+    on: { at: part.strip ? 'strip' : 'true-edge' },
   });
   return { ...base(part, piece, 'rip'), what: 'rip', which: '', setup, figure: figure.value };
 }
@@ -113,11 +114,16 @@ function lengthOf(
   const own = base(part, piece, 'len');
   if (part.longPoint) {
     const figure = markAt(part.longPoint.value, tape);
-    const setup = setupOf({ machine: 'mitre', sets: 'long-point', figure, on: part.end });
+    const setup = setupOf({
+      machine: 'mitre',
+      sets: 'long-point',
+      figure,
+      on: { at: 'points', named: part.end },
+    });
     return { ...own, what: 'mitre', which: 'to the long points', setup, figure: figure.value, after };
   }
   const figure = part.length.mark;
-  const setup = setupOf({ machine: 'crosscut', sets: 'length-stop', figure, on: 'squared end' });
+  const setup = setupOf({ machine: 'crosscut', sets: 'length-stop', figure, on: { at: 'squared-end' } });
   return { ...own, what: 'length', which: '', setup, figure: figure.value, after };
 }
 
@@ -138,9 +144,9 @@ function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cu
         id: opId(board.id, setting.id, copy.id),
         part: part.id,
         copy: copy.id,
-        name: nameOf(part, copy.name),
+        name: nameOf(part, copy),
         what: 'groove',
-        which: called(part, setting),
+        which: calledIn(part, setting),
         setup,
         figure: setting.figure.value,
         after: [],
@@ -153,25 +159,23 @@ function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cu
   return [...cuts, ...waiting];
 }
 
-const nameOf = (part: Part, copy: string): string =>
-  copy.startsWith('This board')
-    ? copy.replace('This board', part.name)
-    : copy.startsWith(part.name)
-      ? copy
-      : `${part.name}, ${copy.charAt(0).toLowerCase()}${copy.slice(1)}`;
+const nameOf = (part: Part, copy: Copy): string =>
+  copy.only
+    ? called(part.name, copy.again)
+    : `${part.name}, ${copy.name.charAt(0).toLowerCase()}${copy.name.slice(1)}`;
 
 /** Grooves that cannot be set yet stand as one, so that nothing goes ahead as if they were not there. */
 const notYet = (part: Part, piece: Piece, machine: SetupMachine): Operation => ({
   ...base(part, piece, 'grooves'),
   what: 'groove',
   which: 'not set out yet: see Marks',
-  setup: setupOf({ machine, on: `${part.id} not set out` }),
+  setup: setupOf({ machine, on: { at: 'own', id: `${part.id} not set out` } }),
   figure: zero,
   cannot: true,
 });
 
 /** What a groove is called on its part: what stands in it, or its number. */
-function called(part: Part, { groove, wall }: Setting): string {
+function calledIn(part: Part, { groove, wall }: Setting): string {
   const named = groove.wide ? seatNamed(groove.id) : `no. ${groove.no}`;
   const face = part.board?.made === 'partition' ? `, face ${groove.face}` : '';
   return `${named}${wall === 'only' ? '' : `, ${wall} wall`}${face}`;
@@ -183,15 +187,20 @@ const seatNamed = (id: string): string =>
 function grooveSetup(part: Part, setting: Setting, { shop, tape }: Cutting): Setup {
   const board = part.board;
   const cutter = board ? cutterFor(setting.groove, { board, shop, tape }) : setting.groove.width;
-  const on = board?.machine === 'stop' && board.against === 'other' ? `other end` : `${part.end} end`;
   return setupOf({
     machine: board?.machine ?? 'stop',
     cutter,
     height: setting.groove.depth,
     sets: setting.measures,
     figure: setting.figure,
-    on: board?.machine === 'router' || board?.machine === 'saw' ? `${on}, ${board.guide}` : on,
+    on: onFor(part),
   });
+}
+
+function onFor({ board, end }: Part): On {
+  if (board?.machine === 'stop' && board.against === 'other') return { at: 'other-end' };
+  const guided = board?.machine === 'router' || board?.machine === 'saw';
+  return { at: 'end', named: end, ...(guided ? { guide: board.guide } : {}) };
 }
 
 function rabbetsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
@@ -252,9 +261,9 @@ function alongOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
 
 function dovetailOf(part: Part, piece: Piece, after: readonly string[]): readonly Operation[] {
   if (!part.dovetail) return [];
-  const { cuts, how, long } = part.dovetail;
-  const setup = setupOf({ machine: 'dovetail', height: long, on: how });
-  return [{ ...base(part, piece, cuts), what: cuts, which: how, setup, figure: long, after }];
+  const { cuts, by, long, mark } = part.dovetail;
+  const setup = setupOf({ machine: 'dovetail', height: long, on: { at: 'tails', by, long: mark } });
+  return [{ ...base(part, piece, cuts), what: cuts, which: '', setup, figure: long, after }];
 }
 
 /** Notches and laps: cut from shoulder to shoulder, the near one set off the reference end. */
@@ -267,7 +276,7 @@ function shouldersOf(part: Part, piece: Piece, tape: Tape): readonly Operation[]
       height: cut.deep,
       sets: 'near-shoulder',
       figure,
-      on: `${part.end} end`,
+      on: { at: 'end', named: part.end },
     });
     const own = base(part, piece, `${what}~${cut.id}`);
     return { ...own, what, which, setup, figure: figure.value, fits: cut.fits };

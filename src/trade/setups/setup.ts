@@ -1,6 +1,7 @@
 import type { Length } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import type { Measures } from '../grooves/machines';
+import { type On, spelled } from './on';
 
 /** What stands ready: a machine as it is used. `fence` and `rabbet` are the table saw with a stack. */
 export type SetupMachine =
@@ -47,8 +48,7 @@ export type Setup = {
   readonly height?: Length | undefined;
   readonly sets?: Sets | undefined;
   readonly figure?: Rounded | undefined;
-  /** What is on the stop, fence or guide: an end or edge, or a word of the bench. */
-  readonly on: string;
+  readonly on: On;
 };
 
 /** A length as a piece of a key: exact, letters and digits. @example keyed(inches(-21n, 32n)) // 'm21d32' */
@@ -59,10 +59,11 @@ type Made = Omit<Setup, 'key' | 'build'>;
 /**
  * A setup with its keys: no two setups have one key, no two builds one name.
  *
- * @example setupOf({ machine: 'rip', sets: 'rip-fence', figure, on: 'true edge' }).build // 'rip'
+ * @example setupOf({ machine: 'rip', sets: 'rip-fence', figure, on: { at: 'true-edge' } }).build // 'rip'
  */
 export function setupOf(made: Made): Setup {
-  const { machine, cutter, height, sets, figure, on } = made;
+  const { machine, cutter, height, sets, figure } = made;
+  const on = spelled(made.on);
   const build = fitting([
     machine,
     ...(cutter ? [`c${keyed(cutter)}`] : []),

@@ -211,7 +211,7 @@ describe('a case that stands on the floor', () => {
     const side = part(c, 'left');
     expect(side.rabbets.map((r) => [r.id, r.along, w(r.width), w(r.depth)])[0]).toEqual([
       'bottom',
-      'bottom end',
+      { at: 'end', named: 'bottom' },
       '23/32',
       '9/32',
     ]);

@@ -499,8 +499,10 @@ test('grooves wait for their stock by its id', () => {
   expect(fits('c1~left', 'no. 1')).toBeUndefined();
 });
 
+const own = (id: string) => ({ at: 'own', id }) as const;
+
 describe('keys of setups', () => {
-  const on = 'bottom end';
+  const on = { at: 'end', named: 'bottom' } as const;
   const stop = (cutter: string, height: string) =>
     setupOf({
       machine: 'stop',
@@ -514,13 +516,13 @@ describe('keys of setups', () => {
   test.each([
     [stop('1', '63/64'), stop('1/16', '3/64')],
     [
-      setupOf({ machine: 'stop', cutter: l('1/2'), on: 'a' }),
-      setupOf({ machine: 'stop', height: l('1/2'), on: 'a' }),
+      setupOf({ machine: 'stop', cutter: l('1/2'), on: own('a') }),
+      setupOf({ machine: 'stop', height: l('1/2'), on: own('a') }),
     ],
-    [setupOf({ machine: 'hand', on: 'Сверлить' }), setupOf({ machine: 'hand', on: 'Шлифовать' })],
+    [setupOf({ machine: 'hand', on: own('Сверлить') }), setupOf({ machine: 'hand', on: own('Шлифовать') })],
     [
-      setupOf({ machine: 'bench', on: `${'x'.repeat(70)}1` }),
-      setupOf({ machine: 'bench', on: `${'x'.repeat(70)}2` }),
+      setupOf({ machine: 'bench', on: own(`${'x'.repeat(70)}1`) }),
+      setupOf({ machine: 'bench', on: own(`${'x'.repeat(70)}2`) }),
     ],
   ])('two setups have two keys and two builds: %#', (a, b) => {
     expect(a.key).not.toBe(b.key);
@@ -552,7 +554,7 @@ describe('keys of setups', () => {
     cutter: fc.option(size, { nil: undefined }),
     height: fc.option(size, { nil: undefined }),
     set: fc.option(fc.tuple(sets, size), { nil: undefined }),
-    on: fc.constantFrom(...words, ...other),
+    on: fc.constantFrom(...[...words, ...other].map(own)),
   });
 
   test('whatever differs makes another key, what is alike makes the same; a setup is of one build', () => {
@@ -655,18 +657,23 @@ describe('a board laid out by hand', () => {
 });
 
 test('work by hand whose id looks like a figure, or a cutter, is a setup of its own', () => {
-  const own = setupOf({ machine: 'hand', on: 'a3d1' });
-  const set = setupOf({ machine: 'hand', on: '', sets: 'as-said', figure: { value: l('3'), rest: zero } });
+  const byHand = setupOf({ machine: 'hand', on: own('a3d1') });
+  const set = setupOf({
+    machine: 'hand',
+    on: { at: 'nothing' },
+    sets: 'as-said',
+    figure: { value: l('3'), rest: zero },
+  });
   const cutter = setupOf({
     machine: 'hand',
-    on: '',
+    on: { at: 'nothing' },
     sets: 'as-said',
     figure: { value: l('3'), rest: zero },
     cutter: l('1/2'),
   });
-  const named = setupOf({ machine: 'hand', on: 'c1d2' });
-  expect(new Set([own, set, cutter, named].map((s) => s.key)).size).toBe(4);
-  expect(own.build).not.toBe(set.build);
+  const named = setupOf({ machine: 'hand', on: own('c1d2') });
+  expect(new Set([byHand, set, cutter, named].map((s) => s.key)).size).toBe(4);
+  expect(byHand.build).not.toBe(set.build);
   expect(named.build).not.toBe(cutter.build);
 });
 

@@ -1,0 +1,52 @@
+import type { Length } from '../../length/length';
+import { writeLength } from '../../length/write';
+import type { Board } from '../grooves/board';
+
+/** An end or an edge of a part, by its own name: `bottom`, `left`. */
+export type Side = { readonly at: 'end' | 'edge'; readonly named: string };
+
+/** How dovetails are laid out. */
+export type TailsBy = 'template' | 'laid-out';
+
+/** What is on the stop, fence or guide. What is said of it stands in the screens. */
+export type On =
+  | { readonly at: 'nothing' | 'true-edge' | 'strip' | 'squared-end' | 'other-end' | 'end-of-front' }
+  | (Side & { readonly guide?: Board['guide'] })
+  /** A mitred end, measured to its long points. */
+  | { readonly at: 'points'; readonly named: string }
+  /** Tails so long, inches. */
+  | { readonly at: 'tails'; readonly by: TailsBy; readonly long: Length }
+  /** A thing of the job's own: work by hand, a step of the bench, a stick of a bank. */
+  | { readonly at: 'own'; readonly id: string };
+
+const bare = {
+  nothing: '',
+  'true-edge': 'true edge',
+  strip: 'strip',
+  'squared-end': 'squared end',
+  'other-end': 'other end',
+  'end-of-front': 'end of the front',
+} as const;
+
+const tailsBy: Record<TailsBy, string> = { template: 'by template', 'laid-out': 'laid out' };
+
+/**
+ * How it is spelled in the key of a setup. Notes are kept under these keys: no spelling is ever changed.
+ *
+ * @example spelled({ at: 'end', named: 'bottom' }) // 'bottom end'
+ */
+export function spelled(on: On): string {
+  switch (on.at) {
+    case 'end':
+    case 'edge':
+      return `${on.named} ${on.at}${on.guide ? `, ${on.guide}` : ''}`;
+    case 'points':
+      return on.named;
+    case 'tails':
+      return `${tailsBy[on.by]}, tails ${writeLength(on.long)} long`;
+    case 'own':
+      return on.id;
+    default:
+      return bare[on.at];
+  }
+}
