@@ -1,9 +1,9 @@
 import { mostInBackup } from '../job/backup';
-import type { Bench } from '../screens/bench';
+import type { Bench, Incoming } from '../screens/bench';
 import { onItsOwn } from './home-screen';
 
 /** Same name in src/sw.ts: a job file shared to the app waits there. */
-const incoming = 'knifeline-incoming';
+const waitingRoom = 'knifeline-incoming';
 
 type Launch = { readonly files?: readonly FileSystemFileHandle[] };
 type LaunchQueue = { setConsumer(consumer: (launch: Launch) => void): void };
@@ -11,19 +11,21 @@ type LaunchQueue = { setConsumer(consumer: (launch: Launch) => void): void };
 /** The text of a file, or as much of it as shows that it is too long. */
 const textOf = (file: Blob): Promise<string> => file.slice(0, mostInBackup + 1).text();
 
+type At = Pick<Bench, 'go'> & { readonly incoming: Pick<Incoming, 'offer'> };
+
 /** Looks at what the phone hands to the app: files opened with it, and a file shared to it. */
-export async function takeIncoming(bench: Pick<Bench, 'offer' | 'go'>): Promise<void> {
+export async function takeIncoming({ go, incoming: { offer } }: At): Promise<void> {
   const queue = (self as { launchQueue?: LaunchQueue }).launchQueue;
   queue?.setConsumer(async ({ files }) => {
     for (const handle of files ?? []) {
-      await bench.offer(await textOf(await handle.getFile()), 'opened');
-      bench.go({ at: 'import' });
+      await offer(await textOf(await handle.getFile()), 'opened');
+      go({ at: 'import' });
     }
   });
   const shared = await takeShared();
   if (shared === undefined) return;
-  await bench.offer(shared, 'shared');
-  bench.go({ at: 'import' });
+  await offer(shared, 'shared');
+  go({ at: 'import' });
 }
 
 /**
@@ -35,8 +37,8 @@ export async function takeShared(): Promise<string | undefined> {
   if (name !== null) history.replaceState(history.state, '', location.pathname + location.hash);
   if (!('caches' in self)) return undefined;
   const found =
-    name !== null && onItsOwn() ? await (await caches.open(incoming)).match(`./${name}`) : undefined;
+    name !== null && onItsOwn() ? await (await caches.open(waitingRoom)).match(`./${name}`) : undefined;
   const text = found && (await textOf(await found.blob()));
-  await caches.delete(incoming);
+  await caches.delete(waitingRoom);
   return text;
 }

@@ -50,7 +50,7 @@ async function start(at: HTMLElement): Promise<void> {
   const sample = async () => (await fetch(sampleUrl)).text();
   const bench = await makeBench(store.value, { sample, planning, looking, gone }).catch(() => undefined);
   if (!bench) return refuse('no-storage');
-  const { left } = bench;
+  const { left } = bench.phone;
   const here = left ? besides(left) : location.hash || bench.settings.value.here;
   if (here) history.replaceState(null, '', here);
   bench.arrive();
@@ -59,7 +59,7 @@ async function start(at: HTMLElement): Promise<void> {
   await rest;
   setTimeout(stands); // what came with the rest is on the screen by then
   later.peek()?.goOffline();
-  void bench.evenOut();
+  void bench.phone.evenOut();
   await later.peek()?.takeIncoming(bench);
 }
 

@@ -6,8 +6,8 @@ import type { SaveError } from '../store/db';
 /** What keeps a change from being kept, or what was brought back: a line above everything, until it is mended or seen. */
 export function Trouble({ bench }: { readonly bench: Bench }) {
   const unsaved = bench.unsaved.value;
-  const restored = bench.restored.value;
-  if (bench.readOnly.value)
+  const restored = bench.phone.restored.value;
+  if (bench.phone.readOnly.value)
     return (
       <Line says="A newer Knifeline has what is kept on this phone. This page shows it and keeps nothing more.">
         <button type="button" class="icon box" onClick={() => location.reload()}>
@@ -17,7 +17,7 @@ export function Trouble({ bench }: { readonly bench: Bench }) {
     );
   const [first] = unsaved;
   if (first) return <NotSaved bench={bench} why={first.why} labels={unsaved.map(({ label }) => label)} />;
-  if (bench.keptIn.value === 'journal')
+  if (bench.phone.keptIn.value === 'journal')
     return (
       <Line says="The phone’s database does not answer. Changes are kept in the second copy alone and come back when the app is opened again.">
         <button type="button" class="icon box" onClick={() => location.reload()}>
@@ -29,9 +29,9 @@ export function Trouble({ bench }: { readonly bench: Bench }) {
     return (
       <Line
         calm
-        says={`The browser had lost ${restored === 1 ? 'an entry' : `${restored} entries`}. Restored ${restored === 1 ? 'it' : 'them'} from the second copy.${unread(bench.setAside.value)}`}
+        says={`The browser had lost ${restored === 1 ? 'an entry' : `${restored} entries`}. Restored ${restored === 1 ? 'it' : 'them'} from the second copy.${unread(bench.phone.setAside.value)}`}
       >
-        <button type="button" class="icon box" onClick={bench.seenRestored}>
+        <button type="button" class="icon box" onClick={bench.phone.seenRestored}>
           Good
         </button>
       </Line>
@@ -60,7 +60,7 @@ function NotSaved({ bench, why, labels }: NotSavedProps) {
       <button
         type="button"
         class="icon box"
-        onClick={() => void bench.share(bench.job.value?.name || 'Job', bench.jobFile())}
+        onClick={() => void bench.phone.share(bench.job.value?.name || 'Job', bench.shelf.jobFile())}
       >
         Share the job out
       </button>

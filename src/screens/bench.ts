@@ -32,17 +32,62 @@ export type CameBy = 'chosen' | 'opened' | 'shared';
 /** Why a newer version may not start just now. */
 export type UpdateHeld = 'at-the-saw' | 'entry-open' | 'not-secured';
 
-/** What every screen stands on: the job in hand, this phone's figures, and what can be done. App makes it. */
-export type Bench = {
+/** The jobs kept here: opened, made, put away and brought back. */
+export type Shelf = {
+  readonly jobs: ReadonlySignal<readonly JobLine[]>;
+  readonly newJob: (name: string) => Promise<void>;
+  readonly openJob: (id: string) => Promise<void>;
+  readonly deleteJob: () => Promise<void>;
+  readonly bringBack: (id: string) => Promise<void>;
+  readonly jobFile: () => string;
+};
+
+/** What comes in from outside: looked at first, then taken or let go. */
+export type Incoming = {
+  readonly offered: ReadonlySignal<Offered | HandedError | TooMuch | undefined>;
+  /** How what is offered came here. */
+  readonly cameBy: ReadonlySignal<CameBy>;
+  readonly offer: (text: string, by?: CameBy) => Promise<void>;
+  readonly take: (how: 'merge' | 'keep-both') => Promise<void>;
+  readonly letGo: () => void;
+  readonly openSample: () => Promise<void>;
+  /** Everything in one file, out and in; undefined until the second file of the app is there. */
+  readonly copies: ReadonlySignal<Copies | undefined>;
+};
+
+/** This phone: what it keeps and how safely, the version of the app, what it hands to others. */
+export type ThisPhone = {
   /** The screen the last start froze over, as a hash route: left closed. */
   readonly left: string | undefined;
+  readonly keptIn: ReadonlySignal<KeptIn>;
+  /** Entries the browser had lost and the second copy gave back. */
+  readonly restored: ReadonlySignal<number>;
+  readonly seenRestored: () => void;
+  readonly kept: ReadonlySignal<Kept>;
+  /** Rows that could not be read and were set aside. */
+  readonly setAside: ReadonlySignal<number>;
+  readonly asideFile: () => Promise<string>;
+  /** Brings database and second copy to hold the same. */
+  readonly evenOut: () => Promise<void>;
+  readonly updateWaiting: ReadonlySignal<boolean>;
+  /** The app is served from the phone: it works with no signal. */
+  readonly servedHere: ReadonlySignal<boolean>;
+  /** Starts the waiting version; what holds it, when it may not. */
+  readonly startUpdate: () => Promise<UpdateHeld | undefined>;
+  readonly home: Home;
+  readonly share: (name: string, text: string) => Promise<'shared' | 'saved' | 'left'>;
+  /** A newer page has what is kept here: this one only shows. */
+  readonly readOnly: ReadonlySignal<boolean>;
+};
+
+/** What every screen stands on: the job in hand, this phone's figures, and what can be done. App makes it. */
+export type Bench = {
   readonly route: ReadonlySignal<Route>;
   readonly job: ReadonlySignal<Job | undefined>;
   /** Everything worked out from the job: parts, operations, the order of setups. */
   readonly plan: ReadonlySignal<Plan | undefined>;
   readonly folded: ReadonlySignal<Folded>;
   readonly entries: ReadonlySignal<readonly Entry[]>;
-  readonly jobs: ReadonlySignal<readonly JobLine[]>;
   readonly shop: ReadonlySignal<Shop>;
   readonly settings: ReadonlySignal<Settings>;
   /** Places where readings of two phones stand beside each other, until one is picked. */
@@ -55,22 +100,8 @@ export type Bench = {
   readonly unsaved: ReadonlySignal<readonly { readonly label: string; readonly why: SaveError }[]>;
   /** Whether anything keyed or tapped is on its way to storage. */
   readonly underWay: ReadonlySignal<boolean>;
-  readonly keptIn: ReadonlySignal<KeptIn>;
-  /** Entries the browser had lost and the second copy gave back. */
-  readonly restored: ReadonlySignal<number>;
-  /** A newer page has what is kept here: this one only shows. */
-  readonly readOnly: ReadonlySignal<boolean>;
   /** Operations written to storage and not yet confirmed. */
   readonly saving: ReadonlySignal<ReadonlySet<string>>;
-  readonly kept: ReadonlySignal<Kept>;
-  /** Rows that could not be read and were set aside. */
-  readonly setAside: ReadonlySignal<number>;
-  readonly updateWaiting: ReadonlySignal<boolean>;
-  /** The app is served from the phone: it works with no signal. */
-  readonly servedHere: ReadonlySignal<boolean>;
-  readonly offered: ReadonlySignal<Offered | HandedError | TooMuch | undefined>;
-  /** How what is offered came here. */
-  readonly cameBy: ReadonlySignal<CameBy>;
 
   /** Looks at the address again: the screen shown is the one it names. */
   readonly arrive: () => void;
@@ -78,11 +109,6 @@ export type Bench = {
   readonly act: (label: string, changes: readonly Change[]) => Promise<boolean>;
   readonly undo: () => Promise<void>;
   readonly newId: () => string;
-  readonly newJob: (name: string) => Promise<void>;
-  readonly openJob: (id: string) => Promise<void>;
-  readonly openSample: () => Promise<void>;
-  readonly deleteJob: () => Promise<void>;
-  readonly bringBack: (id: string) => Promise<void>;
   readonly keep: (patch: Partial<Settings>) => Promise<void>;
   /** Things of the shop's drawers, each by its own key. */
   readonly keepOnShelf: (patch: Readonly<Record<string, Json>>) => Promise<void>;
@@ -90,22 +116,11 @@ export type Bench = {
   /** Figure as it is kept: see `figure.kept.ts`. */
   readonly figure: ReadonlySignal<Readonly<Record<string, Json>>>;
   readonly keepFigure: (rows: Readonly<Record<string, Json>>) => void;
-  readonly share: (name: string, text: string) => Promise<'shared' | 'saved' | 'left'>;
-  readonly jobFile: () => string;
   readonly tryAgain: () => Promise<void>;
   readonly letUnsavedGo: () => void;
-  readonly seenRestored: () => void;
-  /** Brings database and second copy to hold the same. */
-  readonly evenOut: () => Promise<void>;
-  readonly asideFile: () => Promise<string>;
-  readonly offer: (text: string, by?: CameBy) => Promise<void>;
-  readonly take: (how: 'merge' | 'keep-both') => Promise<void>;
-  readonly letGo: () => void;
   readonly laying: LayingBench;
-  /** Starts the waiting version; what holds it, when it may not. */
-  readonly startUpdate: () => Promise<UpdateHeld | undefined>;
   readonly holdSaw: () => () => void;
-  /** Everything in one file, out and in; undefined until the second file of the app is there. */
-  readonly copies: ReadonlySignal<Copies | undefined>;
-  readonly home: Home;
+  readonly shelf: Shelf;
+  readonly incoming: Incoming;
+  readonly phone: ThisPhone;
 };

@@ -66,7 +66,7 @@ export function CutsScreen({ bench }: { readonly bench: Bench }) {
           <button
             type="button"
             class="btn quiet"
-            onClick={() => void bench.share(`${plan.job.name || 'Job'} cuts`, plainCuts(list))}
+            onClick={() => void bench.phone.share(`${plan.job.name || 'Job'} cuts`, plainCuts(list))}
           >
             <Icon name="share" />
             Copy out as text

@@ -46,7 +46,7 @@ export function Strip({ desk, why, leave }: StripProps) {
           disabled={state.undo.length === 0}
           onTap={() => set(undoFigure(state))}
         />
-        <BarButton label="Share" boxed onTap={() => void bench.share('Strip', asText(state, tape))} />
+        <BarButton label="Share" boxed onTap={() => void bench.phone.share('Strip', asText(state, tape))} />
       </Bar>
       <main class="page strippage">
         <h1 class="sr">Strip</h1>

@@ -53,7 +53,7 @@ function Out({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
           <button type="button" class="btn" onClick={() => setSize(size === 'fine' ? 'large' : 'fine')}>
             {size === 'fine' ? 'Larger squares' : 'Fewer codes'}
           </button>
-          <button type="button" class="btn" onClick={() => void bench.share(fileName(job, what), text)}>
+          <button type="button" class="btn" onClick={() => void bench.phone.share(fileName(job, what), text)}>
             <Icon name="share" />
             As a file
           </button>

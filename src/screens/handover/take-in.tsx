@@ -17,7 +17,7 @@ export function TakeInScreen({ bench, openReader }: TakeInProps) {
   const [camera, setCamera] = useState<CameraState>('asking');
   const [{ reader, take }] = useState(() => ({
     reader: openReader(),
-    take: taking((text) => void bench.offer(text).then(() => bench.go({ at: 'import' }, true))),
+    take: taking((text) => void bench.incoming.offer(text).then(() => bench.go({ at: 'import' }, true))),
   }));
   useEffect(() => {
     const at = video.current;

@@ -5,7 +5,7 @@ import { type WentOut, wentText } from './copy-words';
 
 /** Time for a copy: one quiet line with one tap, gone once it is done or put off. What came of the tap stays said. */
 export function CopyLine({ bench }: { readonly bench: Bench }) {
-  const copies = bench.copies.value;
+  const copies = bench.incoming.copies.value;
   const [went, setWent] = useState<WentOut>();
   if (!copies || !(copies.due.value || went)) return null;
   return (
@@ -27,7 +27,7 @@ export function CopyLine({ bench }: { readonly bench: Bench }) {
 
 /** Says, once it is so, that everything of the job is cut. */
 export function useFinished(bench: Bench, all: boolean): void {
-  const copies = bench.copies.value;
+  const copies = bench.incoming.copies.value;
   useEffect(() => {
     if (all) copies?.finished();
   }, [all, copies]);

@@ -6,7 +6,7 @@ import { type WentOut, wentText } from './copy-words';
 /** One tap for everything, and what came of it. */
 export function CopyOut({ bench, main = false }: { readonly bench: Bench; readonly main?: boolean }) {
   const [went, setWent] = useState<WentOut>();
-  const copies = bench.copies.value;
+  const copies = bench.incoming.copies.value;
   if (!copies) return null;
   return (
     <>
@@ -27,7 +27,7 @@ export function CopyOut({ bench, main = false }: { readonly bench: Bench; readon
 
 /** When everything was last copied out, in words. */
 export function LastCopied({ bench }: { readonly bench: Bench }) {
-  const copies = bench.copies.value;
+  const copies = bench.incoming.copies.value;
   const at = copies?.at.value;
   if (!copies) return null;
   const since = copies.since.value;

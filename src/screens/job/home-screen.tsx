@@ -4,7 +4,7 @@ import type { Bench } from '../bench';
 /** Putting the app on the home screen: where that starts it empty, the copy goes out first. */
 export function HomeScreen({ bench }: { readonly bench: Bench }) {
   const [asked, setAsked] = useState(false);
-  const { home } = bench;
+  const { home } = bench.phone;
   const at = home.at();
   if (at === 'home-screen') return null;
   return (
@@ -13,7 +13,7 @@ export function HomeScreen({ bench }: { readonly bench: Bench }) {
       {at === 'iphone-browser' ? (
         <OnIphone />
       ) : (
-        <p>It opens like any app{bench.servedHere.value ? ', and works with no signal' : ''}.</p>
+        <p>It opens like any app{bench.phone.servedHere.value ? ', and works with no signal' : ''}.</p>
       )}
       {home.canPut() && !asked && (
         <button

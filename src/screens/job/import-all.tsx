@@ -11,9 +11,9 @@ import { fileText } from './file-words';
 export function LookAll({ news, bench }: { readonly news: News; readonly bench: Bench }) {
   const [short, setShort] = useState<string>();
   const take = async (whose: 'ours' | 'theirs') => {
-    const came = await bench.copies.value?.take(whose);
+    const came = await bench.incoming.copies.value?.take(whose);
     if (bench.route.value.at !== 'import') return;
-    if (!bench.copies.value?.offered.value) bench.go({ at: 'job' });
+    if (!bench.incoming.copies.value?.offered.value) bench.go({ at: 'job' });
     else if (came)
       setShort(`${came.jobs} of ${counted(came.of, 'job', 'jobs')} came in, then the phone took no more.`);
   };

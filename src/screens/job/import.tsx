@@ -9,12 +9,12 @@ import { backupText, LookAll } from './import-all';
 
 /** A job file looked at before anything of it is taken: nothing is overwritten unseen. */
 export function ImportScreen({ bench }: { readonly bench: Bench }) {
-  const one = bench.offered.value;
-  const all = bench.copies.value?.offered.value;
+  const one = bench.incoming.offered.value;
+  const all = bench.incoming.copies.value?.offered.value;
   const offered = one ?? all;
-  const came = offered && cameText(bench.cameBy.value);
+  const came = offered && cameText(bench.incoming.cameBy.value);
   const leave = () => {
-    bench.letGo();
+    bench.incoming.letGo();
     bench.go({ at: 'job' });
   };
   return (
@@ -29,7 +29,7 @@ export function ImportScreen({ bench }: { readonly bench: Bench }) {
             accept=".json,.txt,application/json,text/plain"
             onChange={async (event) => {
               const file = event.currentTarget.files?.[0];
-              if (file) await bench.offer(await file.slice(0, mostInBackup + 1).text());
+              if (file) await bench.incoming.offer(await file.slice(0, mostInBackup + 1).text());
             }}
           />
         </label>
@@ -63,7 +63,7 @@ function Look({ offered, bench }: { readonly offered: Offered; readonly bench: B
   const state = fold(file.entries);
   const job = jobOf(file.job, state.values);
   const take = async (how: 'merge' | 'keep-both') => {
-    await bench.take(how);
+    await bench.incoming.take(how);
     // whoever has gone elsewhere meanwhile stays there
     if (bench.route.value.at === 'import') bench.go({ at: 'job' });
   };

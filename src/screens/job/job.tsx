@@ -40,7 +40,7 @@ function First({ bench }: { readonly bench: Bench }) {
         Measuring and marking in the shop. Figures are exact, every mark says from which end, and nothing
         needs a signal.
       </p>
-      {bench.home.at() === 'home-screen' && bench.jobs.value.length === 0 && (
+      {bench.phone.home.at() === 'home-screen' && bench.shelf.jobs.value.length === 0 && (
         <p class="bring">
           Used in the browser before? On an iPhone nothing of it is here yet.
           <a class="btn" href="#/import">
@@ -60,7 +60,7 @@ function First({ bench }: { readonly bench: Bench }) {
         <Icon name="marks" />
         Lay out a board
       </button>
-      <button type="button" class="btn big" onClick={() => void bench.openSample()}>
+      <button type="button" class="btn big" onClick={() => void bench.incoming.openSample()}>
         <Icon name="job" />
         Open the sample job
       </button>
@@ -131,7 +131,7 @@ function Standing({ bench, job, TextDock }: JobProps & { readonly job: Job }) {
           <button
             type="button"
             class="btn"
-            onClick={() => void bench.share(job.name || 'Job', bench.jobFile())}
+            onClick={() => void bench.phone.share(job.name || 'Job', bench.shelf.jobFile())}
           >
             <Icon name="share" />
             Share out

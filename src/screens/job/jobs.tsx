@@ -9,11 +9,11 @@ import { LeftClosed } from './left-closed';
 /** All jobs on this phone, and the deleted ones that can still come back. */
 export function JobsScreen({ bench }: { readonly bench: Bench }) {
   const [naming, setNaming] = useState(false);
-  const lines = bench.jobs.value;
+  const lines = bench.shelf.jobs.value;
   const alive = lines.filter((line) => line.deleted === undefined);
   const deleted = lines.filter((line) => line.deleted !== undefined);
   const open = async (id: string) => {
-    await bench.openJob(id);
+    await bench.shelf.openJob(id);
     bench.go({ at: 'job' });
   };
   return (
@@ -45,11 +45,11 @@ export function JobsScreen({ bench }: { readonly bench: Bench }) {
             Bring a job file in
           </button>
           <CopyOut bench={bench} />
-          <button type="button" class="btn" onClick={() => void bench.openSample()}>
+          <button type="button" class="btn" onClick={() => void bench.incoming.openSample()}>
             Open the sample job
           </button>
           {bench.job.value && (
-            <button type="button" class="btn quiet" onClick={() => void bench.deleteJob()}>
+            <button type="button" class="btn quiet" onClick={() => void bench.shelf.deleteJob()}>
               Delete “{bench.job.value.name || 'this job'}”
             </button>
           )}
@@ -67,7 +67,7 @@ export function JobsScreen({ bench }: { readonly bench: Bench }) {
                   <button
                     type="button"
                     class="chip"
-                    onClick={() => void bench.bringBack(line.id).then(() => bench.go({ at: 'job' }))}
+                    onClick={() => void bench.shelf.bringBack(line.id).then(() => bench.go({ at: 'job' }))}
                   >
                     <Icon name="undo" />
                     Bring back
@@ -83,7 +83,7 @@ export function JobsScreen({ bench }: { readonly bench: Bench }) {
           title="Name of the new job"
           now=""
           most={120}
-          onDone={(name) => void bench.newJob(name).then(() => bench.go({ at: 'job' }))}
+          onDone={(name) => void bench.shelf.newJob(name).then(() => bench.go({ at: 'job' }))}
           onClose={() => setNaming(false)}
         />
       )}

@@ -9,8 +9,8 @@ import { CopyLine } from './copy-line';
 export const KeptLine = ({ bench }: { readonly bench: Bench }) => (
   <p class="kept">
     <Icon name="phone" />
-    Kept on this phone{bench.keptIn.value === 'both' ? ', in two copies' : ', in a single copy'}.
-    {bench.servedHere.value && ' Works with no signal.'}
+    Kept on this phone{bench.phone.keptIn.value === 'both' ? ', in two copies' : ', in a single copy'}.
+    {bench.phone.servedHere.value && ' Works with no signal.'}
   </p>
 );
 
@@ -22,7 +22,7 @@ const heldWords: Readonly<Record<UpdateHeld, string>> = {
 
 /** What is kept of the job, what could not be read, and a newer version that waits. */
 export function Kept({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
-  const kept = bench.kept.value;
+  const kept = bench.phone.kept.value;
   const [held, setHeld] = useState<UpdateHeld>();
   return (
     <div class="pad-x keptbox">
@@ -41,24 +41,24 @@ export function Kept({ bench, job }: { readonly bench: Bench; readonly job: Job 
             : `${job.unread.length} values could not be read and stand at their usual figures.`}
         </p>
       )}
-      {bench.setAside.value > 0 && (
+      {bench.phone.setAside.value > 0 && (
         <p class="note">
-          {bench.setAside.value === 1
+          {bench.phone.setAside.value === 1
             ? 'One entry could not be read. It is set aside, whole.'
-            : `${bench.setAside.value} entries could not be read. They are set aside, whole.`}{' '}
+            : `${bench.phone.setAside.value} entries could not be read. They are set aside, whole.`}{' '}
           <button
             type="button"
             class="chip"
-            onClick={() => void bench.asideFile().then((text) => bench.share('Set aside', text))}
+            onClick={() => void bench.phone.asideFile().then((text) => bench.phone.share('Set aside', text))}
           >
-            Share {wordFor(bench.setAside.value, 'it', 'them')} out
+            Share {wordFor(bench.phone.setAside.value, 'it', 'them')} out
           </button>
         </p>
       )}
-      {bench.updateWaiting.value && (
+      {bench.phone.updateWaiting.value && (
         <p class="note">
           Newer version saved. It starts next time you open it.{' '}
-          <button type="button" class="chip" onClick={async () => setHeld(await bench.startUpdate())}>
+          <button type="button" class="chip" onClick={async () => setHeld(await bench.phone.startUpdate())}>
             Start it now
           </button>
           {held && heldWords[held]}

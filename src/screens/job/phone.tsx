@@ -12,12 +12,12 @@ export function PhoneScreen({ bench }: { readonly bench: Bench }) {
     'may-be-cleared':
       'The browser may clear what is kept here when space runs short. Putting the app on the home screen helps; so does a copy of everything.',
     unknown: 'The browser has not said whether it keeps this when space runs short.',
-  }[bench.kept.value];
+  }[bench.phone.kept.value];
   const keptIn = {
     both: 'Every change is kept twice: in the browser’s database and in a journal beside it.',
     database: 'Kept in a single copy: this browser has no place for the journal, or it does not answer.',
     journal: 'The database does not answer: changes are kept in the journal alone.',
-  }[bench.keptIn.value];
+  }[bench.phone.keptIn.value];
   return (
     <>
       <Bar title="This phone" leave={{ label: 'Job', onTap: () => bench.go({ at: 'job' }) }} />

@@ -14,7 +14,7 @@ import { useFinished } from './copy-line';
 
 /** A new case in the job in hand, or in a new one. */
 export async function newCaseIn(bench: Bench): Promise<void> {
-  if (!bench.job.value) await bench.newJob('New job');
+  if (!bench.job.value) await bench.shelf.newJob('New job');
   const id = bench.newId();
   const n = (bench.job.value?.cases.length ?? 0) + 1;
   const made = await bench.act(

@@ -107,7 +107,7 @@ function CopyLines({ view, bench }: { readonly view: View; readonly bench: Bench
       await navigator.clipboard.writeText(plainLines(view));
       setCopied(true);
     } catch {
-      await bench.share(view.board.name || 'Board', plainLines(view));
+      await bench.phone.share(view.board.name || 'Board', plainLines(view));
     }
   };
   return (

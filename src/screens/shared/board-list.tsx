@@ -50,7 +50,7 @@ export function BoardList({ bench, byHand }: { readonly bench: Bench; readonly b
 
 /** A new board with one empty run, in the job in hand or in a new one. */
 export async function layOutBoard(bench: Bench): Promise<void> {
-  if (!bench.job.value) await bench.newJob('Bench work');
+  if (!bench.job.value) await bench.shelf.newJob('Bench work');
   const id = bench.newId();
   const n = (bench.job.value?.boards.length ?? 0) + 1;
   const made = await bench.act('A new board', [
