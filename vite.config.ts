@@ -25,7 +25,11 @@ export default defineConfig({
     sourcemap: true,
     modulePreload: { polyfill: false },
   },
-  worker: { format: 'es', plugins: () => [gather()] },
+  worker: {
+    format: 'es',
+    plugins: () => [gather()],
+    rolldownOptions: { output: { comments: { annotation: false } } }, // of no use once built
+  },
   plugins: [
     policyOff,
     preact(),

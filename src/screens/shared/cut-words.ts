@@ -84,29 +84,10 @@ const isBackEnd = (on: On): boolean => on.at === 'end' && on.named === 'back';
 
 const tailsWords: Record<TailsBy, string> = { template: 'by template', 'laid-out': 'laid out' };
 
-const bareWords = {
-  nothing: '',
-  'true-edge': 'true edge',
-  strip: 'strip',
-  'squared-end': 'squared end',
-  'other-end': 'other end',
-  'end-of-front': 'end of the front',
-} as const;
-
 function onWord(on: On): string {
-  switch (on.at) {
-    case 'end':
-    case 'edge':
-      return sideWords(on);
-    case 'points':
-      return `${on.named} end`;
-    case 'tails':
-      return `${tailsWords[on.by]}, tails ${writeLength(on.long)} long`;
-    case 'own':
-      return '';
-    default:
-      return bareWords[on.at];
-  }
+  if (on.at === 'end' || on.at === 'edge') return sideWords(on);
+  if (on.at === 'tails') return `${tailsWords[on.by]}, tails ${writeLength(on.long)} long`;
+  return on.at === 'other-end' ? 'other end' : '';
 }
 
 /** Which of its kind on the part. */
