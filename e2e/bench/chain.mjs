@@ -22,13 +22,13 @@ function dice(seed) {
 }
 
 const modules = {
-  edits: 'store/edits',
-  job: 'store/job',
+  edits: 'job/edits',
+  job: 'job/job',
   length: 'length/length',
   operations: 'trade/setups/operations',
   order: 'trade/setups/order',
-  plan: 'screens/plan',
-  recuts: 'screens/recuts',
+  plan: 'plan/plan',
+  recuts: 'plan/recuts',
 };
 
 /** The modules as the app ships them: bundled together, so that no import is looked up in the loops. */

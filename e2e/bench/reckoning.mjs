@@ -51,13 +51,13 @@ function each(items, work) {
 
 /** The 30-groove board of the sample job and what it takes to lay it out. */
 async function sampleBoard(from) {
-  const { readJobFile } = await from('store/file');
-  const { fold } = await from('store/log');
-  const { jobOf } = await from('store/job');
+  const { readJobFile } = await from('job/file');
+  const { fold } = await from('job/log');
+  const { jobOf } = await from('job/job');
   const text = readFileSync(`${root}/demo-data/mineral-and-shell-cabinet.json`, 'utf8');
   const file = readJobFile(text);
   if (!file.ok) throw new Error(file.error.code);
-  const { partsOfJob } = await from('screens/plan');
+  const { partsOfJob } = await from('plan/plan');
   const job = jobOf(file.value.job, fold(file.value.entries).values);
   return { tape: job.tape, board: partsOfJob(job, {}).parts.find((p) => p.id === 'case~left').board };
 }

@@ -1,5 +1,5 @@
 // Runs in the browser: a log of many ticks in a database of its own, opened and ticked by the app's own store.
-import { extend, fold, over } from '../../../src/store/log';
+import { extend, fold, over } from '../../../src/job/log';
 import { openStore } from '../../../src/store/store';
 
 const job = 'longlog';
