@@ -6,9 +6,9 @@ import { asideOf, compareWith, type JobFile } from '../job/file';
 import { fold, over } from '../job/log';
 import type { Copies, WentOut } from '../screens/copies';
 import type { JobLine, Store } from '../store/store';
+import { likesOf, takeWays } from './backup-preferences';
 import { copyCount } from './copy-count';
 import { handOut } from './hand-out';
-import { likesOf, takeWays } from './ways';
 
 /** What copying needs of the bench. */
 export type CopyHands = {

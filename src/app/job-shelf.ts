@@ -6,15 +6,15 @@ import type { Shelf } from '../screens/bench';
 import type { JobLine, Store } from '../store/store';
 import type { LogInHand } from './log-in-hand';
 import { randomId } from './random';
+import type { Router } from './router';
 import type { ValuesInHand } from './values-in-hand';
-import type { Way } from './way';
 
 /** What the shelf of jobs needs. */
 export type ShelfHands = {
   readonly store: Pick<Store, 'jobs' | 'makeJob' | 'load' | 'append'>;
   readonly log: Pick<LogInHand, 'jobId' | 'entries' | 'unsaved' | 'load'>;
   readonly values: Pick<ValuesInHand, 'settings' | 'keep'>;
-  readonly go: Way['go'];
+  readonly go: Router['go'];
   /** Asks the browser to keep what is here: there is something worth keeping. */
   readonly askToKeep: () => void;
 };

@@ -9,8 +9,8 @@ import type { Store } from '../store/store';
 import type { JobShelf } from './job-shelf';
 import type { LogInHand } from './log-in-hand';
 import { randomId } from './random';
+import type { Router } from './router';
 import type { ValuesInHand } from './values-in-hand';
-import type { Way } from './way';
 
 type Looking = typeof import('./looking');
 
@@ -25,7 +25,7 @@ export type OfferHands = {
   readonly looking: Promise<Looking>;
   /** The text of the sample job. */
   readonly sample: () => Promise<string>;
-  readonly go: Way['go'];
+  readonly go: Router['go'];
   readonly askToKeep: () => void;
 };
 

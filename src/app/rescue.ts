@@ -4,7 +4,7 @@ import { readShop } from '../job/shop-rows';
 import type { Journal } from '../store/journal/journal';
 import { keptOf } from '../store/journal/row';
 import { pairsIn } from '../store/values';
-import { likesOf } from './ways';
+import { likesOf } from './backup-preferences';
 
 export { shareFile } from './share';
 

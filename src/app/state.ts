@@ -15,11 +15,11 @@ import { type LogInHand, logInHand } from './log-in-hand';
 import { makeOffers } from './offers';
 import { type Planning, planInHand } from './plan-in-hand';
 import { randomId } from './random';
+import { makeRouter } from './router';
 import { makePhone, type PhoneInHand } from './this-phone';
 import { undoingOf } from './undoing';
 import { valueNames } from './value-names';
 import { type ValuesInHand, valuesInHand } from './values-in-hand';
-import { makeWay } from './way';
 
 export type Around = {
   /** The text of the sample job. */
@@ -41,7 +41,7 @@ export async function makeBench(store: Store, { sample, planning, looking, gone 
   const { settings, shop, keep } = values;
   const left = store.froze ? location.hash || settings.value.here || '#/' : undefined;
   const phone = makePhone(store, { gone, setAside: log.setAside, left });
-  const { route, go, arrived: arrive } = makeWay(settings, keep);
+  const { route, go, arrived: arrive } = makeRouter(settings, keep);
   const { askToKeep } = phone;
   const shelf = makeShelf(lines, { store, log, values, go, askToKeep });
   const job = jobIn(log);

@@ -30,7 +30,7 @@ export const isOver = (entry: Entry, earlier: Entry): boolean =>
 type Drops = (entry: Entry) => boolean;
 
 /**
- * What still stands of all that was written to one place: what nothing else there is over. An entry that is dropped
+ * The heads of one place: the entries written to it that no other entry of that place is over. An entry that is dropped
  * stands for nothing and replaces nothing by itself, yet whatever replaced it replaced what it was over too.
  *
  * @param trail the entries of one place, in order

@@ -2,6 +2,7 @@ import type { Json } from '../job/entry';
 import { isId } from '../job/paths';
 import { err, ok, type Result } from '../length/result';
 import { toStored } from '../length/stored';
+import { viewOf } from './combined-reads';
 import type { Store, StoreOptions } from './contract';
 import { type Connection, connect, type Database, nameOf, type OpenError } from './db';
 import { restore } from './journal/restore';
@@ -12,7 +13,6 @@ import { fillBehind, keepEven, purgeJobs } from './reconcile';
 import { keepAct, keepEntries, keepValue } from './save';
 import { aloneNameOf, isOurs, type Keeper, keeperOf, type StoreContext } from './store-context';
 import { latestOf, stampedIn, valueStores } from './values';
-import { viewOf } from './view';
 import { reading, strict, whole } from './whole';
 import type { NewAct } from './writes';
 

@@ -41,7 +41,7 @@ export function OneScreen({ bench, id, what, step }: OneProps) {
   const now = steps[at];
   if (!found) return <NoBank bench={bench} />;
   if (!now) return <Nothing bench={bench} id={id} />;
-  return <Standing {...{ bench, found, kind, steps, done, at, now, wake }} />;
+  return <StepInHand {...{ bench, found, kind, steps, done, at, now, wake }} />;
 }
 
 const Nothing = ({ bench, id }: { readonly bench: Bench; readonly id: string }) => (
@@ -53,7 +53,7 @@ const Nothing = ({ bench, id }: { readonly bench: Bench; readonly id: string }) 
   </main>
 );
 
-type StandingProps = {
+type StepInHandProps = {
   readonly bench: Bench;
   readonly found: BankPlan;
   readonly kind: OneWhat;
@@ -72,7 +72,7 @@ const kindWords: Record<OneWhat, string> = {
 
 const cautionAt = { marks: 'marks', fit: 'front-on', sticks: 'stick' } as const;
 
-function Standing({ bench, found, kind, steps, done, at, now, wake }: StandingProps) {
+function StepInHand({ bench, found, kind, steps, done, at, now, wake }: StepInHandProps) {
   const { bank } = found;
   const tape = bench.job.value?.tape ?? '1/32';
   const undo = bench.undoLabel.value;
@@ -183,7 +183,7 @@ function Stays({ bench, found, drawer }: StaysProps) {
   );
 }
 
-type KnuckleProps = Omit<StandingProps, 'found' | 'wake'> & {
+type KnuckleProps = Omit<StepInHandProps, 'found' | 'wake'> & {
   readonly bank: BankPlan;
   readonly goTo: (k: number) => void;
 };

@@ -30,7 +30,7 @@ export function SetupScreen({ bench, id }: { readonly bench: Bench; readonly id:
   const card = list?.cards.find((c) => c.id === id);
   const first = card?.operations[0];
   if (!list || !card || !first) return <Gone bench={bench} id={id} />;
-  return <Standing {...{ bench, list, card, first }} />;
+  return <SetupInHand {...{ bench, list, card, first }} />;
 }
 
 /** The figure of a setup changes with the readings; its recipe stays under the figure it had. */
@@ -48,14 +48,14 @@ function Gone({ bench, id }: { readonly bench: Bench; readonly id: string }) {
   );
 }
 
-type StandingProps = {
+type SetupInHandProps = {
   readonly bench: Bench;
   readonly list: Checklist;
   readonly card: Card;
   readonly first: Operation;
 };
 
-function Standing({ bench, list, card, first }: StandingProps) {
+function SetupInHand({ bench, list, card, first }: SetupInHandProps) {
   const [spoiling, setSpoiling] = useState(false);
   const [asked, setAsked] = useState<Operation>();
   const wake = useWake(bench);

@@ -10,8 +10,8 @@ import { figureChanges, readFigure } from './figure.kept';
 import { type FigureState, type Pressed, pressKey, takeReading, undoFigure } from './figure.model';
 import { refusedText } from './figure.words';
 import { Pad, typedKey } from './pad';
-import { Standing, StripAbove } from './standing';
 import { Strip } from './strip';
+import { StripAbove, SumInHand } from './sum-in-hand';
 import { type Sum, SumPage } from './sums';
 import { Typed } from './typed';
 
@@ -77,7 +77,7 @@ function Keys({ desk, why, onPage }: KeysProps) {
         {state.typing ? (
           <Typed desk={desk} why={why} />
         ) : (
-          <Standing
+          <SumInHand
             state={state}
             tape={tape}
             why={why}

@@ -28,7 +28,7 @@ type JobProps = {
 /** The job in hand: the next thing to do with its figure, stock as measured, boards. Before any job: four things to tap. */
 export function JobScreen({ bench, TextDock }: JobProps) {
   const job = bench.job.value;
-  return job ? <Standing {...{ bench, job, TextDock }} /> : <First bench={bench} />;
+  return job ? <JobInHand {...{ bench, job, TextDock }} /> : <First bench={bench} />;
 }
 
 function First({ bench }: { readonly bench: Bench }) {
@@ -75,7 +75,7 @@ function First({ bench }: { readonly bench: Bench }) {
 
 type Open = 'name' | 'place' | 'tape' | undefined;
 
-function Standing({ bench, job, TextDock }: JobProps & { readonly job: Job }) {
+function JobInHand({ bench, job, TextDock }: JobProps & { readonly job: Job }) {
   const [open, setOpen] = useState<Open>();
   const dark = document.documentElement.dataset.theme === 'blued';
   return (

@@ -76,7 +76,7 @@ export function MarksScreen({ bench, id, show, Facts }: MarksProps) {
         {(!broken || before) && (
           <div class={broken ? 'stale' : undefined}>
             {show === 'marks' ? (
-              <Standing view={view} bench={bench} still={broken} />
+              <BoardInHand view={view} bench={bench} still={broken} />
             ) : (
               <StopList view={view} bench={bench} still={broken} />
             )}
@@ -123,9 +123,9 @@ function madeText({ board }: View): string {
   return board.copies === 1 ? 'One board' : `${board.copies} alike`;
 }
 
-type StandingProps = { readonly view: View; readonly bench: Bench; readonly still: boolean };
+type BoardInHandProps = { readonly view: View; readonly bench: Bench; readonly still: boolean };
 
-function Standing({ view, bench, still }: StandingProps) {
+function BoardInHand({ view, bench, still }: BoardInHandProps) {
   const [face, setFace] = useState<Face>('A');
   const [part, setPart] = useState<'board' | 'mate'>('board');
   const { board, layout } = view;

@@ -36,12 +36,12 @@ export function PartScreen({ bench, id }: { readonly bench: Bench; readonly id: 
       </>
     );
   }
-  return <Standing {...{ bench, part, list: checklistOf(plan, bench.folded.value) }} />;
+  return <PartInHand {...{ bench, part, list: checklistOf(plan, bench.folded.value) }} />;
 }
 
-type StandingProps = { readonly bench: Bench; readonly part: Part; readonly list: Checklist };
+type PartInHandProps = { readonly bench: Bench; readonly part: Part; readonly list: Checklist };
 
-function Standing({ bench, part, list }: StandingProps) {
+function PartInHand({ bench, part, list }: PartInHandProps) {
   const [spoiling, setSpoiling] = useState(false);
   const { plan } = list;
   const ops = plan.operations.filter((op) => op.part === part.id);
@@ -236,7 +236,7 @@ function Joints({ part }: { readonly part: Part }) {
 }
 
 /** A piece that came out otherwise than wanted: its true size, and what to do about it. */
-function AsCut({ bench, part, list }: StandingProps) {
+function AsCut({ bench, part, list }: PartInHandProps) {
   const [open, setOpen] = useState<{ readonly copy: string; readonly field: 'asLength' | 'asWidth' }>();
   const notes = list.plan.job.parts[part.id]?.pieces;
   const pieces = piecesOf(part, recutsOf(list.plan.job, part.id)).slice(0, 12);

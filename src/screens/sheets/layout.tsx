@@ -49,10 +49,10 @@ export function LayoutScreen({
       </>
     );
   }
-  return <Standing key={id} {...{ bench, plan, found, sheet, view, path }} />;
+  return <SheetInHand key={id} {...{ bench, plan, found, sheet, view, path }} />;
 }
 
-type StandingProps = {
+type SheetInHandProps = {
   readonly bench: Bench;
   readonly plan: Plan;
   readonly found: Breakdown;
@@ -67,7 +67,7 @@ const grains = {
   none: 'no grain',
 } as const;
 
-function Standing(props: StandingProps) {
+function SheetInHand(props: SheetInHandProps) {
   const { bench, plan, found, sheet, view, path } = props;
   const { tape } = plan.job;
   useWake(bench);

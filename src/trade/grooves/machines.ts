@@ -1,7 +1,7 @@
 import { add, half, type Length, longest, subtract, sum, zero } from '../../length/length';
 import { markAt } from '../../length/tape';
 import type { Board, Machine } from './board';
-import { cutterFor, type Job } from './cutter';
+import { type CutContext, cutterFor } from './cutter';
 import type { Mark } from './marks';
 import type { Pass } from './passes';
 
@@ -21,7 +21,7 @@ type Context = {
   readonly cutter: Length;
   readonly mark: Mark;
   readonly marks: readonly Mark[];
-  readonly job: Job;
+  readonly job: CutContext;
 };
 
 type Set = {
@@ -63,7 +63,7 @@ export const machines: Record<Machine, Rule> = {
   index: { order: asGiven, set: ({ near }) => ({ measures: 'fence-mark', figure: near }) },
 };
 
-const roundedLength = ({ board, tape }: Job): Length => markAt(board.length ?? zero, tape).value;
+const roundedLength = ({ board, tape }: CutContext): Length => markAt(board.length ?? zero, tape).value;
 
 /**
  * Scale reading: teeth to fence, plus what rides along: the stand-off block, and what the stack grew toward the fence
@@ -74,7 +74,7 @@ function fenceScale({ near, cutter, job }: Context): Set {
 }
 
 /** What a fence scale reads over the distance from teeth to work, whichever end is on the fence. Inches. */
-export function ridesAtFence(cutter: Length, { board, shop }: Job): Length {
+export function ridesAtFence(cutter: Length, { board, shop }: CutContext): Length {
   const { block = zero, single = zero } = shop;
   return board.grows === 'toward' ? add(block, subtract(cutter, single)) : block;
 }
@@ -113,7 +113,7 @@ function sawGuide({ near, job }: Context): Set {
 }
 
 /** The stop stands for the farthest cut; a board with the spacer between is that much nearer. */
-function farthest(marks: readonly Mark[], job: Job): Length {
+function farthest(marks: readonly Mark[], job: CutContext): Length {
   return marks.reduce((most, { near, groove }) => {
     const last = add(near.value, longest(zero, subtract(groove.width, cutterFor(groove, job))));
     return longest(most, last);

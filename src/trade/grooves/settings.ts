@@ -12,7 +12,7 @@ import {
 import type { Rounded } from '../../length/round';
 import { fromOtherEnd, markAt } from '../../length/tape';
 import type { Board, Shop } from './board';
-import { cutterFor, type Job } from './cutter';
+import { type CutContext, cutterFor } from './cutter';
 import type { Layout } from './lay-out';
 import type { Groove } from './layout';
 import { type Measures, machines, ridesAtFence } from './machines';
@@ -92,7 +92,7 @@ const usualOverlap = inches(1n, 16n);
  * @param layout without problems; figures of a layout with problems are not for cutting
  * @example settingsFor(layOut(board), { board, shop, tape: '1/32' }).settings[0].figure.value
  */
-export function settingsFor(layout: Layout, job: Job): Settings {
+export function settingsFor(layout: Layout, job: CutContext): Settings {
   const { board, shop, tape } = job;
   const absent = needed(board).filter((field) => !isMeasured(shop[field]));
   const problems: SettingProblem[] = absent.map((field) => ({ code: 'shop-figure-missing', field }));
@@ -146,7 +146,7 @@ type Cut = {
   readonly passes: readonly Pass[];
   readonly cutter: Length;
   readonly marks: readonly Mark[];
-  readonly job: Job;
+  readonly job: CutContext;
 };
 
 function settingsOf(mark: Mark, cut: Cut): readonly Setting[] {
@@ -185,7 +185,7 @@ function nameOf(pass: Pass, passes: readonly Pass[]): string {
 const onMark = (figure: Length, pass: Pass, mark: Mark): boolean =>
   pass.offset.n === 0n && figure.equals(mark.near.value);
 
-function outOfReach(s: Setting, job: Job): readonly SettingProblem[] {
+function outOfReach(s: Setting, job: CutContext): readonly SettingProblem[] {
   if (s.measures === 'guide-edge') return offTheBoard(s, job.board.length ?? zero);
   // one stop for all the spacers, standing for the farthest cut, the one without
   if (s.measures === 'spacer' && !isZero(s.figure.value)) return [];
@@ -210,7 +210,7 @@ function offTheBoard({ groove, figure, otherGuide }: Setting, length: Length): r
 }
 
 /** The same cut set off the end not on the stop or fence now; one stop with spacers has no such place. */
-function otherReach(s: Setting, job: Job): Length | undefined {
+function otherReach(s: Setting, job: CutContext): Length | undefined {
   if (s.measures === 'spacer') return undefined;
   if (s.measures === 'other-stop-to-teeth') return s.nearTeeth.value;
   const { board, tape } = job;
@@ -219,7 +219,7 @@ function otherReach(s: Setting, job: Job): Length | undefined {
   return markAt(add(teeth, rides), tape).value;
 }
 
-function warningsFor(settings: readonly Setting[], { board }: Job): readonly SettingWarning[] {
+function warningsFor(settings: readonly Setting[], { board }: CutContext): readonly SettingWarning[] {
   const offOther = board.machine === 'stop' && board.against === 'other';
   const across = board.machine === 'fence' ? board.across : undefined;
   const narrow = across && settings.find((s) => less(across, s.nearTeeth.value));

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { perHold, shareUp } from '../../../src/trade/sheets/share';
-import { leastCostQuick } from '../../../src/trade/sheets/two-d/cover';
+import { leastCostQuick } from '../../../src/trade/sheets/two-d/sheet-count-bound';
 
 const whole = (max: number) => fc.integer({ min: 1, max });
 

@@ -1,5 +1,5 @@
-import { type Holder, leastCost, leastCostQuick } from './cover';
 import { type Dual, dualsFor } from './dual';
+import { type Holder, leastCost, leastCostQuick } from './sheet-count-bound';
 import type { TwoD } from './two-d';
 
 type Way = { readonly w: number; readonly h: number };

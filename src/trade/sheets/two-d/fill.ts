@@ -1,4 +1,4 @@
-import { type Lay, putIn } from './lay';
+import { type Packing, putIn } from './packing';
 import { openSheet, type State, touch } from './state';
 
 /** The best place met so far for one piece; `score` is what it leaves, less is better. */
@@ -7,7 +7,7 @@ type Spot = { place: number; slot: number; turned: boolean; score: number };
 /** So often a place is overlooked, so that the search does not go in circles. Tuned on samples, no source. */
 const overlooked = 0.01;
 
-function look(lay: Lay, w: number, h: number, spot: Spot): number {
+function look(lay: Packing, w: number, h: number, spot: Spot): number {
   const { rx, ry, n } = lay;
   let slot = -1;
   let least = spot.score;

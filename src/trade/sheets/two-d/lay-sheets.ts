@@ -1,10 +1,10 @@
 import { err, ok, type Result } from '../../../length/result';
-import { aim, dropTo } from './aim';
 import { areaBound, lowerBound, waysOf } from './bound';
 import { diceOf } from './dice';
 import { better, leftStep, measuresOf } from './measures';
 import { costOf, sheetsOf } from './plan';
 import { polish, starts } from './polish';
+import { dropTo, searchWithin } from './search';
 import { emptyState, restore, type State, saved } from './state';
 import { kindsOf, stockOf } from './stock';
 import { stripBound } from './strip-bound';
@@ -91,7 +91,7 @@ function* lessCost(
     if (best) state.budget = best.cost * (1 - hair);
     if (best) dropTo(state, state.budget);
     const stop = best ? Math.min(until, state.work + quiet) : until;
-    if (!(yield* aim(state, stop))) break;
+    if (!(yield* searchWithin(state, stop))) break;
     best = laidOf(run);
     kept = saved(state);
     yield best;
@@ -133,7 +133,7 @@ function* whyNot(run: Run): Generator<undefined, TwoDError> {
   for (const together of state.stock.groups) {
     const pieces = problem.pieces.map((p) => (p.together === together ? p : { ...p, count: 0 }));
     const alone = emptyState(stockOf({ ...problem, pieces }), state.kinds, diceOf(1));
-    if (!(yield* aim(alone, until / 8))) return { code: 'together-too-large', together };
+    if (!(yield* searchWithin(alone, until / 8))) return { code: 'together-too-large', together };
   }
   return { code: 'sheets-run-out', left: state.least };
 }

@@ -1,9 +1,9 @@
-import { aim } from './aim';
 import { fill } from './fill';
 import { better, leftStep, measuresOf, type Rank } from './measures';
 import { kindsIn, type Narrowing, narrowed } from './narrow';
 import { orders, sortLoose } from './order';
 import { costOf, sheetsOf } from './plan';
+import { searchWithin } from './search';
 import { stage, stripWays } from './staged';
 import { clearAll, emptyState, restore, type Saved, type State, saved } from './state';
 import type { Kind } from './stock';
@@ -77,7 +77,7 @@ function* fits(
   { laid, until }: { readonly laid: Laid; readonly until: number },
 ): Generator<undefined, boolean> {
   if (yield* bestStart(state, problem, laid)) return true;
-  return yield* aim(state, until);
+  return yield* searchWithin(state, until);
 }
 
 /** Keeps an ever larger strip of one sheet whole; returns the state with the largest it got. */

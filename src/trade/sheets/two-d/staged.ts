@@ -1,6 +1,6 @@
 import { kindFor, mayTake, settle } from './fill';
-import { alongX, alongY, type Lay } from './lay';
 import { type Order, sortLoose } from './order';
+import { alongX, alongY, type Packing } from './packing';
 import { openSheet, type State } from './state';
 
 /**
@@ -37,12 +37,12 @@ function lyingWays(state: State, piece: number, { across, long }: Strips): reado
 }
 
 /** The node is a strip of its sheet: the whole while there is one strip, else what stands in the first row. */
-function isStrip(lay: Lay, k: number, stacked: number): boolean {
+function isStrip(lay: Packing, k: number, stacked: number): boolean {
   return lay.what[0] === stacked && lay.n > 1 ? lay.up[k] === 0 : k === 0;
 }
 
 function inStrip(
-  lay: Lay,
+  lay: Packing,
   place: number,
   { along, over, turned }: Lying,
   across: boolean,
@@ -63,7 +63,7 @@ function inStrip(
 }
 
 function newStrip(
-  lay: Lay,
+  lay: Packing,
   place: number,
   { along, over, turned }: Lying,
   across: boolean,

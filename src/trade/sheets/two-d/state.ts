@@ -1,5 +1,5 @@
 import type { Dice } from './dice';
-import { copyLay, emptyLay, emptyStrike, type Lay, openLay, type Strike, strike } from './lay';
+import { copyLay, emptyPacking, emptyStrike, openLay, type Packing, type Strike, strike } from './packing';
 import type { Kind, Stock } from './stock';
 
 /** What can be taken back besides the sheets. */
@@ -25,8 +25,8 @@ export type State = Books & {
   readonly kinds: readonly Kind[];
   readonly dice: Dice;
   budget: number;
-  readonly lays: Lay[];
-  readonly twins: Lay[];
+  readonly lays: Packing[];
+  readonly twins: Packing[];
   readonly touched: Uint8Array;
   readonly touchedList: Int32Array;
   touchedCount: number;
@@ -129,8 +129,8 @@ export function openSheet(state: State, kind: number): number {
   const found = state.lays.findIndex((lay) => lay.kind < 0);
   const place = found < 0 ? state.lays.length : found;
   if (found < 0) {
-    state.lays.push(emptyLay(16));
-    state.twins.push(emptyLay(16));
+    state.lays.push(emptyPacking(16));
+    state.twins.push(emptyPacking(16));
   }
   touch(state, place);
   const lay = state.lays[place];
@@ -142,7 +142,7 @@ export function openSheet(state: State, kind: number): number {
   return place;
 }
 
-function closeIfEmpty(state: State, lay: Lay): void {
+function closeIfEmpty(state: State, lay: Packing): void {
   if (lay.n > 0 || lay.kind < 0) return;
   state.used[lay.kind] = (state.used[lay.kind] ?? 0) - 1;
   state.cost -= state.kinds[lay.kind]?.cost ?? 0;
@@ -193,14 +193,14 @@ export function clearAll(state: State): void {
 }
 
 /** Sheets and books set aside. */
-export type Saved = { readonly lays: readonly Lay[]; readonly books: Books };
+export type Saved = { readonly lays: readonly Packing[]; readonly books: Books };
 
 /** A copy of everything as it lies. */
 export function saved(state: State): Saved {
   const books = emptyBooks(state.stock, state.kinds.length);
   copyBooks(state, books);
   const lays = state.lays.map((lay) => {
-    const copy = emptyLay(lay.n);
+    const copy = emptyPacking(lay.n);
     copyLay(lay, copy);
     return copy;
   });

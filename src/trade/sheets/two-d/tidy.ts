@@ -1,8 +1,8 @@
-import { breakEvery } from './aim';
 import { fill } from './fill';
 import { addUpTallies, better, type Rank, type Tally, tallyOf } from './measures';
 import { orders, sortLoose } from './order';
 import { ruin } from './ruin';
+import { breakEvery } from './search';
 import { begin, type State, takeBack } from './state';
 import { treeOf } from './tree';
 import type { TwoD } from './two-d';

@@ -1,10 +1,10 @@
-import { alongX, type Lay } from './lay';
+import { alongX, type Packing } from './packing';
 import type { Tree } from './two-d';
 
 type Size = { readonly w: number; readonly h: number };
 
 /** Numbers of the nodes that stand in row k. */
-function childrenOf(lay: Lay, k: number): readonly number[] {
+function childrenOf(lay: Packing, k: number): readonly number[] {
   const children: number[] = [];
   for (let j = k + 1; j < lay.n && (lay.up[j] ?? 0) >= k; j += 1) if (lay.up[j] === k) children.push(j);
   return children;
@@ -36,7 +36,7 @@ function trimmed(room: Size, inner: Tree): Tree {
 }
 
 /** A row from its first piece to its last: each is cut off what is still there, the last is what remains or is left. */
-function chain(lay: Lay, k: number, room: Size): Tree {
+function chain(lay: Packing, k: number, room: Size): Tree {
   const x = lay.what[k] === alongX;
   const size = (j: number): number => (x ? lay.nw[j] : lay.nh[j]) ?? 0;
   const piece = (along: number): Size => (x ? { w: along, h: room.h } : { w: room.w, h: along });
@@ -55,7 +55,7 @@ function chain(lay: Lay, k: number, room: Size): Tree {
  * A row in its room. What is left at its end comes off last, so that equal pieces share a setting; it comes off first only
  * where that leaves a larger rectangle whole.
  */
-function rowIn(lay: Lay, k: number, room: Size): Tree {
+function rowIn(lay: Packing, k: number, room: Size): Tree {
   const w = lay.nw[k] ?? 0;
   const h = lay.nh[k] ?? 0;
   const x = lay.what[k] === alongX;
@@ -68,7 +68,7 @@ function rowIn(lay: Lay, k: number, room: Size): Tree {
   return trimmed(room, chain(lay, k, x ? { w: room.w, h } : { w, h: room.h }));
 }
 
-function branch(lay: Lay, k: number, room: Size): Tree {
+function branch(lay: Packing, k: number, room: Size): Tree {
   const what = lay.what[k] ?? 0;
   if (what < 0) return rowIn(lay, k, room);
   const size = { w: lay.nw[k] ?? 0, h: lay.nh[k] ?? 0 };
@@ -81,6 +81,6 @@ function branch(lay: Lay, k: number, room: Size): Tree {
  * @param size the whole sheet, no smaller than what is laid on it
  * @example treeOf(lay, { w: 96, h: 48 }).is // 'cut'
  */
-export function treeOf(lay: Lay, size: Size): Tree {
+export function treeOf(lay: Packing, size: Size): Tree {
   return lay.n === 0 ? left(size) : branch(lay, 0, size);
 }

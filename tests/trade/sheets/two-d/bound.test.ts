@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { lowerBound } from '../../../../src/trade/sheets/two-d/bound';
-import { leastCost, leastCostQuick } from '../../../../src/trade/sheets/two-d/cover';
 import { counted, type Dual, dropped, dualsFor, steps } from '../../../../src/trade/sheets/two-d/dual';
+import { leastCost, leastCostQuick } from '../../../../src/trade/sheets/two-d/sheet-count-bound';
 import { runs } from '../../../runs';
 
 const one = (w: number, h: number) => [{ w, h, cost: 1 }];

@@ -2,7 +2,7 @@ import { type Signal, signal } from '@preact/signals';
 import type { Settings } from '../job/settings';
 import { type Route, readRoute, writeRoute } from '../screens/routes';
 
-export type Way = {
+export type Router = {
   /** The screen the address names. */
   readonly route: Signal<Route>;
   readonly go: (to: Route, replace?: boolean) => void;
@@ -11,7 +11,10 @@ export type Way = {
 };
 
 /** Where the user is: in the address, and kept for the next start. */
-export function makeWay(settings: Signal<Settings>, keep: (patch: Partial<Settings>) => Promise<void>): Way {
+export function makeRouter(
+  settings: Signal<Settings>,
+  keep: (patch: Partial<Settings>) => Promise<void>,
+): Router {
   const route = signal<Route>(readRoute(location.hash));
 
   function arrived(): void {

@@ -1,6 +1,6 @@
 import { fill } from './fill';
+import { lateAcceptanceFrom, step } from './late-acceptance';
 import { orders, sortLoose } from './order';
-import { seekFrom, step } from './seek';
 import { clearAll, type State, takeOff, widenMarks } from './state';
 
 /** Steps without gain after which the search begins anew. */
@@ -40,15 +40,15 @@ function anew(state: State): void {
  *
  * @returns true when all pieces have a place
  */
-export function* aim(state: State, until: number): Generator<undefined, boolean> {
-  let seek = seekFrom(state);
+export function* searchWithin(state: State, until: number): Generator<undefined, boolean> {
+  let seek = lateAcceptanceFrom(state);
   let pause = state.work + breakEvery;
   while (state.work < until && state.looseCount > 0) {
     if (step(state, seek)) return true;
     state.least = Math.min(state.least, state.looseCount);
     if (seek.since > patience) {
       anew(state);
-      seek = seekFrom(state);
+      seek = lateAcceptanceFrom(state);
     }
     if (state.work < pause) continue;
     yield undefined;

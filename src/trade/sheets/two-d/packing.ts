@@ -4,7 +4,7 @@
  * the room left over in a row, or around it, can be had by whatever is added there. Everything in it is mutable: it is the
  * inside of the search and never leaves it.
  */
-export type Lay = {
+export type Packing = {
   kind: number;
   /** Usable size; narrowed while the search keeps a leftover whole. */
   w: number;
@@ -32,7 +32,7 @@ export const alongX = -1;
 export const alongY = -2;
 
 /** An empty sheet; kind -1 is a place kept for one. */
-export function emptyLay(nodes: number): Lay {
+export function emptyPacking(nodes: number): Packing {
   const f = () => new Float64Array(nodes + 1);
   const i = () => new Int32Array(nodes + 1);
   const sizes = { nw: f(), nh: f(), aw: f(), ah: f(), rx: f(), ry: f() };
@@ -40,9 +40,9 @@ export function emptyLay(nodes: number): Lay {
 }
 
 /** Room for so many nodes, and one slot more. */
-function widen(lay: Lay, nodes: number): void {
+function widen(lay: Packing, nodes: number): void {
   if (lay.what.length > nodes) return;
-  const larger = emptyLay(2 * nodes + 4);
+  const larger = emptyPacking(2 * nodes + 4);
   larger.what.set(lay.what);
   larger.up.set(lay.up);
   larger.nw.set(lay.nw);
@@ -58,7 +58,7 @@ function widen(lay: Lay, nodes: number): void {
 }
 
 /** Makes an empty sheet of a kind of the place. */
-export function openLay(lay: Lay, kind: number, size: { readonly w: number; readonly h: number }): void {
+export function openLay(lay: Packing, kind: number, size: { readonly w: number; readonly h: number }): void {
   lay.kind = kind;
   lay.w = size.w;
   lay.h = size.h;
@@ -68,7 +68,7 @@ export function openLay(lay: Lay, kind: number, size: { readonly w: number; read
   lay.ry[0] = size.h;
 }
 
-export function copyLay(from: Lay, to: Lay): void {
+export function copyLay(from: Packing, to: Packing): void {
   to.kind = from.kind;
   to.w = from.w;
   to.h = from.h;
@@ -90,7 +90,7 @@ export function copyLay(from: Lay, to: Lay): void {
 }
 
 /** What each row needs, from the pieces up. */
-function addUp({ n, what, up, nw, nh }: Lay): void {
+function addUp({ n, what, up, nw, nh }: Packing): void {
   for (let k = 0; k < n; k += 1) {
     if ((what[k] ?? 0) >= 0) continue;
     nw[k] = 0;
@@ -113,7 +113,7 @@ function addUp({ n, what, up, nw, nh }: Lay): void {
 }
 
 /** What each node could take, from the sheet down, and with it the room in the slots. */
-function shareOut(lay: Lay): void {
+function shareOut(lay: Packing): void {
   const { n, what, up, nw, nh, aw, ah, rx, ry } = lay;
   for (let k = 0; k < n; k += 1) {
     const row = up[k] ?? 0;
@@ -135,13 +135,13 @@ function shareOut(lay: Lay): void {
   ry[n] = rootX || n <= 1 ? lay.h - (n > 0 ? (nh[0] ?? 0) : 0) : lay.h;
 }
 
-function refresh(lay: Lay): void {
+function refresh(lay: Packing): void {
   addUp(lay);
   shareOut(lay);
 }
 
 /** Moves the nodes from `from` on by so many places. */
-function shift(lay: Lay, from: number, by: number): void {
+function shift(lay: Packing, from: number, by: number): void {
   const { what, up, nw, nh } = lay;
   for (let k = lay.n - 1; k >= from; k -= 1) {
     const row = up[k] ?? 0;
@@ -156,7 +156,7 @@ function shift(lay: Lay, from: number, by: number): void {
 /** What is to be put in: `what` as in the tree, and the size it lies in. */
 export type Put = { readonly what: number; readonly w: number; readonly h: number };
 
-function set(lay: Lay, k: number, up: number, { what, w, h }: Put): void {
+function set(lay: Packing, k: number, up: number, { what, w, h }: Put): void {
   lay.what[k] = what;
   lay.up[k] = up;
   lay.nw[k] = w;
@@ -166,7 +166,7 @@ function set(lay: Lay, k: number, up: number, { what, w, h }: Put): void {
 const row = (what: number): Put => ({ what, w: 0, h: 0 });
 
 /** Everything there becomes the first of a row across the way it lies in, the new piece the second. */
-function putAcross(lay: Lay, put: Put, slot: number): void {
+function putAcross(lay: Packing, put: Put, slot: number): void {
   const across = lay.n === 1 ? (slot === 0 ? alongX : alongY) : lay.what[0] === alongX ? alongY : alongX;
   shift(lay, 0, 1);
   lay.up[1] = 0;
@@ -176,7 +176,7 @@ function putAcross(lay: Lay, put: Put, slot: number): void {
 }
 
 /** The piece of the slot and the new one become a row across the row they are in. */
-function putBeside(lay: Lay, put: Put, slot: number): void {
+function putBeside(lay: Packing, put: Put, slot: number): void {
   const { what, nw, nh, up } = lay;
   const inRow = up[slot] ?? 0;
   const was = { what: what[slot] ?? 0, w: nw[slot] ?? 0, h: nh[slot] ?? 0 };
@@ -187,7 +187,7 @@ function putBeside(lay: Lay, put: Put, slot: number): void {
 }
 
 /** The new piece is the last in the row of the slot. */
-function putInRow(lay: Lay, put: Put, slot: number): void {
+function putInRow(lay: Packing, put: Put, slot: number): void {
   let end = slot + 1;
   while (end < lay.n && (lay.up[end] ?? 0) >= slot) end += 1;
   shift(lay, end, 1);
@@ -195,7 +195,7 @@ function putInRow(lay: Lay, put: Put, slot: number): void {
 }
 
 /** Puts a piece into a slot that has room for it. */
-export function putIn(lay: Lay, slot: number, put: Put): void {
+export function putIn(lay: Packing, slot: number, put: Put): void {
   widen(lay, lay.n + 3);
   if (lay.n === 0) {
     lay.n = 1;
@@ -215,7 +215,7 @@ export const emptyStrike = (nodes: number): Strike => ({
   to: new Int32Array(nodes),
 });
 
-function countStaying({ n, what, up }: Lay, gone: Uint8Array, stay: Int32Array): void {
+function countStaying({ n, what, up }: Packing, gone: Uint8Array, stay: Int32Array): void {
   stay.fill(0, 0, n);
   for (let k = n - 1; k >= 0; k -= 1) {
     const leaf = (what[k] ?? 0) >= 0;
@@ -228,7 +228,7 @@ function countStaying({ n, what, up }: Lay, gone: Uint8Array, stay: Int32Array):
 }
 
 /** Takes the marked pieces out; a row of one is no row, and a row in a row of the same way is part of it. */
-export function strike(lay: Lay, gone: Uint8Array, { stay, to }: Strike): void {
+export function strike(lay: Packing, gone: Uint8Array, { stay, to }: Strike): void {
   const { what, up, nw, nh } = lay;
   countStaying(lay, gone, stay);
   let n = 0;

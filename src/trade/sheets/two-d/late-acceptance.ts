@@ -9,7 +9,7 @@ const roughness = 0.1;
 const roomTogether = 0.02;
 
 /** Late acceptance: a step is taken when it is no worse than where the search was so many steps ago, or than now. */
-export type Seek = {
+export type LateAcceptance = {
   readonly history: Float64Array;
   now: number;
   best: number;
@@ -18,7 +18,7 @@ export type Seek = {
 };
 
 /** A search that begins where the state is. */
-export function seekFrom(state: State): Seek {
+export function lateAcceptanceFrom(state: State): LateAcceptance {
   const now = value(state);
   return { history: new Float64Array(lookBack).fill(now), now, best: now, steps: 0, since: 0 };
 }
@@ -33,7 +33,7 @@ function value(state: State): number {
 }
 
 /** One step: take some off, put all back as well as it goes; true when nothing is loose any more. */
-export function step(state: State, seek: Seek): boolean {
+export function step(state: State, seek: LateAcceptance): boolean {
   begin(state);
   ruin(state);
   sortLoose(state, orders[state.dice.next(orders.length)] ?? 'area', roughness);

@@ -37,7 +37,7 @@ export function StripAbove({ state, tape, onUse }: StripAboveProps) {
   );
 }
 
-type StandingProps = {
+type SumInHandProps = {
   readonly state: FigureState;
   readonly tape: Tape;
   readonly why: string | undefined;
@@ -48,7 +48,7 @@ type StandingProps = {
 };
 
 /** The sum in hand and what it comes to. */
-export function Standing(props: StandingProps) {
+export function SumInHand(props: SumInHandProps) {
   const { state, tape, why } = props;
   const seen = lookAt(state);
   const call = (id: string) => callIt(state.lines, id);
@@ -83,7 +83,7 @@ export function Standing(props: StandingProps) {
 }
 
 /** The one thing to do with the figure in hand: swap its kind, take a sheet's thickness, name the line. */
-function Chip({ state, onName, onSwap, onSheets }: StandingProps) {
+function Chip({ state, onName, onSwap, onSheets }: SumInHandProps) {
   const { takenAs, done } = lookAt(state);
   if (takenAs)
     return (
