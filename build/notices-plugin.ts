@@ -24,8 +24,8 @@ function read(folder: string): Bundled {
 }
 
 /**
- * `gather` notes the packages of a bundle; `write` puts the notices of all bundles so far into notices.txt. It stands in
- * the service worker's bundle: that is the last one, and made before the list of files to keep on the phone.
+ * `gather` notes the packages of a bundle; `write` puts the notices of all bundles so far into notices.txt. It stands
+ * in the service worker's bundle: that is the last one, and made before the list of files to keep on the phone.
  */
 export function notices(): { readonly gather: () => Plugin; readonly write: () => Plugin } {
   const folders = new Set<string>();

@@ -1,4 +1,5 @@
-// The headers a host should send: read from public/_headers as it lies in the build, so every server here sends the same.
+// The headers a host should send: read from public/_headers as it lies in the build, so every server here sends the
+// same.
 import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 

@@ -20,8 +20,8 @@ const wordsOf = (page: Page, prefix: string): Promise<Readonly<Record<string, un
   }, prefix);
 
 /**
- * Until a setting is kept so. The screen shows it at once; it goes into the database, then into the second copy, so from
- * then on a kill takes it from neither.
+ * Until a setting is kept so. The screen shows it at once; it goes into the database, then into the second copy, so
+ * from then on a kill takes it from neither.
  */
 export async function keptSetting(page: Page, name: string, word: string): Promise<void> {
   await expect.poll(async () => (await wordsOf(page, name))[name]).toBe(word);

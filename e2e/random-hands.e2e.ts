@@ -165,10 +165,11 @@ async function step(hand: Hand, ledger: Ledger, roll: () => number): Promise<voi
 const waits = process.env.KNIFELINE_NIGHTLY ? [0, 0, 300, 1500] : [0, 0, 0, 300, 700];
 
 /**
- * Readings, marks ticked and unticked and lines of the strip on two pages, storage slow, full or ended by force, at random.
+ * Readings, marks ticked and unticked and lines of the strip on two pages, storage slow, full or ended by force, at
+ * random.
  *
- * @returns how many things were acknowledged; and each that stands at the end neither as it was acknowledged last nor as it was
- * asked for since
+ * @returns how many things were acknowledged; and each that stands at the end neither as it was acknowledged last nor
+ * as it was asked for since
  */
 async function hands(context: BrowserContext, roll: () => number, count: number) {
   const pages = [await context.newPage(), await context.newPage()];

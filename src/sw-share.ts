@@ -16,9 +16,9 @@ const field = 'job';
 export const shareAddress = (scope: string): string => new URL(action, scope).href;
 
 /**
- * Whether a POST can be the launch of the app by a share. Such a launch is the navigation of a whole window that no page
- * started: it has no referrer (or that of a phone app), and its origin is absent, opaque or, in older browsers, the
- * app's own. Sec-Fetch headers are added after the worker, so they say nothing here.
+ * Whether a POST can be the launch of the app by a share. Such a launch is the navigation of a whole window that no
+ * page started: it has no referrer (or that of a phone app), and its origin is absent, opaque or, in older browsers,
+ * the app's own. Sec-Fetch headers are added after the worker, so they say nothing here.
  *
  * A page elsewhere that hides its referrer looks the same. That one lands in a browser tab, not in a window of the
  * installed app; src/app/incoming.ts looks at that.

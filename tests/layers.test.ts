@@ -2,7 +2,10 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 
-/** What each folder may see. The compiler breaks on a wrong import (each is a project of its own); this names the rule. */
+/**
+ * What each folder may see. The compiler breaks on a wrong import (each is a project of its own); this names the
+ * rule.
+ */
 const sees: Readonly<Record<string, readonly string[]>> = {
   length: [],
   trade: ['length'],

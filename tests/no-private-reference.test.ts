@@ -3,8 +3,8 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 
 /**
- * Whoever has the project has all it stands on. A number of a paper that is not in it tells a reader nothing, so what is
- * worked out elsewhere stands in a README as a numbered example, and that is what code and tests cite.
+ * Whoever has the project has all it stands on. A number of a paper that is not in it tells a reader nothing, so what
+ * is worked out elsewhere stands in a README as a numbered example, and that is what code and tests cite.
  */
 const root = path.resolve(import.meta.dirname, '..');
 const left = new Set(['node_modules', 'dist', '.git', 'test-results', 'package-lock.json', 'e2e/shots']);

@@ -17,7 +17,10 @@ const inColumns = (app, beside, unit, name) =>
 
 export const head = inColumns('this app', 'beside', '', '');
 
-/** One row `{ name, app, beside, unit }`; `beside` is what the name says it is. A row that measured nothing is a mistake. */
+/**
+ * One row `{ name, app, beside, unit }`; `beside` is what the name says it is. A row that measured nothing is a
+ * mistake.
+ */
 export function rowLine({ name, app, beside, unit }) {
   if (!Number.isFinite(app)) throw new Error(`${name}: nothing was measured`);
   return inColumns(figure(app), figure(beside), unit, name);

@@ -1,8 +1,9 @@
-// Laying pieces of published instances on sheets: sheets in all beside the fewest known, how often they are met, how often
-// proved, the mean gap and the time; and beside a plain first-fit-decreasing packer in shelves.
-// node e2e/bench/sheets.mjs runs it alone. KNIFELINE_PACKING names a folder with more instances of the same form; otherwise
-// those of tests/published/data, whose `evidence` says which of the fewest known are published and which were found when the
-// instances were gathered. KNIFELINE_EFFORT: units each (2000), KNIFELINE_EACH: only every so many-th instance.
+// Laying pieces of published instances on sheets: sheets in all beside the fewest known, how often they are met, how
+// often proved, the mean gap and the time; and beside a plain first-fit-decreasing packer in shelves. node
+// e2e/bench/sheets.mjs runs it alone. KNIFELINE_PACKING names a folder with more instances of the same form;
+// otherwise those of tests/published/data, whose `evidence` says which of the fewest known are published and which
+// were found when the instances were gathered. KNIFELINE_EFFORT: units each (2000), KNIFELINE_EACH: only every so
+// many-th instance.
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';

@@ -1,8 +1,9 @@
 // Filling sticks from published instances: how often with the fewest, how often proved, and how long it took, beside
-// plain first-fit-decreasing, and beside HiGHS where all sticks can be listed (3000 at most, 2 s at most). node e2e/bench/sticks.mjs runs it alone.
-// KNIFELINE_PACKING names a folder of 1d_*.json files, else the subset the tests keep. KNIFELINE_EFFORT is the work an
-// instance may cost (about a millisecond each; else 1000, Hard28 2000), KNIFELINE_SEED the seed, KNIFELINE_SET a part of
-// a file's name, KNIFELINE_EVERY takes each n-th instance, KNIFELINE_SAY names those short of the optimum, unproved or slow.
+// plain first-fit-decreasing, and beside HiGHS where all sticks can be listed (3000 at most, 2 s at most). node
+// e2e/bench/sticks.mjs runs it alone. KNIFELINE_PACKING names a folder of 1d_*.json files, else the subset the tests
+// keep. KNIFELINE_EFFORT is the work an instance may cost (about a millisecond each; else 1000, Hard28 2000),
+// KNIFELINE_SEED the seed, KNIFELINE_SET a part of a file's name, KNIFELINE_EVERY takes each n-th instance,
+// KNIFELINE_SAY names those short of the optimum, unproved or slow.
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';

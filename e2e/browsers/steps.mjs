@@ -1,4 +1,5 @@
-// The main way through the app with no network, in whatever browser a hand drives. Each step says in words what it proves.
+// The main way through the app with no network, in whatever browser a hand drives. Each step says in words what it
+// proves.
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { root } from '../tools/install.mjs';

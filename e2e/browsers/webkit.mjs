@@ -1,5 +1,5 @@
-// WebKitGTK by its own driver. Its sessions are private and end with the browser, so it cannot be ended and opened again
-// here; what it keeps over kills is the work of e2e/kills.
+// WebKitGTK by its own driver. Its sessions are private and end with the browser, so it cannot be ended and opened
+// again here; what it keeps over kills is the work of e2e/kills.
 import { spawn } from 'node:child_process';
 import { createServer } from 'node:net';
 import { Builder, By, Capabilities, until } from 'selenium-webdriver';

@@ -11,7 +11,9 @@ const patience = 45_000;
 
 const wait = (ms) => new Promise((done) => setTimeout(done, ms));
 
-/** Opens the page on a profile; resolves once the store is open with what it has. Acts go to the ledger as they come. */
+/**
+ * Opens the page on a profile; resolves once the store is open with what it has. Acts go to the ledger as they come.
+ */
 async function launch({ site, lane, ledger }, { folder, run, query }) {
   let heardAll;
   const opened = new Promise((resolve) => {
@@ -62,7 +64,8 @@ async function killed(how, { name, times, pick }) {
 }
 
 /**
- * @param how `{ site, lane, work, seed, longest, rest, say, sofar }`: milliseconds of writing before a kill at most `longest`
+ * @param how `{ site, lane, work, seed, longest, rest, say, sofar }`: milliseconds of writing before a kill at most
+ * `longest`
  * @returns the sums of all kills of a lane
  */
 export async function kills(how, times) {

@@ -34,9 +34,9 @@ export function newLedger() {
 
 /**
  * @param kept what the ledger holds @param has what an opened store has: `{ entries, figures, setAside }`
- * @returns `lost` acknowledged and not there (entries, and figures gone back); `changed` of those, how many have another
- *   entry in their place; `torn` acts of which a part is there; `twice` acts there two times; `unsaid` acts refused and
- *   kept all the same
+ * @returns `lost` acknowledged and not there (entries, and figures gone back); `changed` of those, how many have
+ * another entry in their place; `torn` acts of which a part is there; `twice` acts there two times; `unsaid` acts
+ * refused and kept all the same
  */
 function compare(kept, has) {
   const there = new Set(has.entries.map(textOf));

@@ -1,4 +1,5 @@
-// How often each is done: a share with every change, the whole at night. KNIFELINE_KILLS="chromium=50,tabs=1000" sets a few.
+// How often each is done: a share with every change, the whole at night. KNIFELINE_KILLS="chromium=50,tabs=1000" sets
+// a few.
 const share = {
   chromium: 8,
   'chromium-sqlite': 6,

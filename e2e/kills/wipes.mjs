@@ -92,8 +92,8 @@ const kinds = {
 /**
  * @param how `{ site, work, chromium, seed, say }`
  * @param of `{ kind, times }`: `between` two visits, `under` a page that writes, `damaged` log file, a `long` log
- * @returns the sums of the trials, the `slowest` opening after a wipe and the `slowest fill` behind it in milliseconds, and whether
- *   there were two copies
+ * @returns the sums of the trials, the `slowest` opening after a wipe and the `slowest fill` behind it in
+ * milliseconds, and whether there were two copies
  */
 export async function wipes(how, { kind, times }) {
   const pick = chance(how.seed);

@@ -13,8 +13,8 @@ export type HandedOut = 'file' | 'shared' | 'downloaded' | 'left' | 'not-written
 const isLeft = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';
 
 /**
- * Writes a text to a file of the user's choosing where the browser lets one be chosen; else hands it to the share sheet,
- * else downloads it. The picker comes first, in the tap: the text may take longer than a tap counts.
+ * Writes a text to a file of the user's choosing where the browser lets one be chosen; else hands it to the share
+ * sheet, else downloads it. The picker comes first, in the tap: the text may take longer than a tap counts.
  */
 export async function handOut(name: string, text: () => Promise<string>): Promise<HandedOut> {
   const chosen = await choose(name);

@@ -14,7 +14,10 @@ const iPhone = (): { readonly standalone: boolean } | undefined =>
     ? { standalone: navigator.standalone }
     : undefined;
 
-/** How the app stands to the home screen. The browser's offer comes at its own time, so it is listened for from the start. */
+/**
+ * How the app stands to the home screen. The browser's offer comes at its own time, so it is listened for from the
+ * start.
+ */
 export function homeScreen(): Home {
   const offer = signal<InstallOffer | undefined>(undefined);
   addEventListener('beforeinstallprompt', (event) => {

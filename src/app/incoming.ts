@@ -30,7 +30,8 @@ export async function takeIncoming({ go, incoming: { offer } }: At): Promise<voi
 
 /**
  * The text of the file this page was opened for, once. Undefined in a tab of the browser: the phone opens a share in a
- * window of the installed app, a page elsewhere that posts a form opens a tab. What waits for another page is thrown away.
+ * window of the installed app, a page elsewhere that posts a form opens a tab. What waits for another page is thrown
+ * away.
  */
 export async function takeShared(): Promise<string | undefined> {
   const name = new URLSearchParams(location.search).get('shared');

@@ -26,7 +26,10 @@ export type JobShelf = Shelf & {
   readonly setDeleted: (id: string, deleted: string | undefined, label: string) => Promise<void>;
 };
 
-/** @param job the one that is in hand, or was at the last start; @returns it, where it is there, else the first that is */
+/**
+ * @param job the one that is in hand, or was at the last start;
+ * @returns it, where it is there, else the first that is
+ */
 export const standingJob = (lines: readonly JobLine[], job: string | undefined): JobLine | undefined => {
   const alive = lines.filter((line) => line.deleted === undefined);
   return alive.find((line) => line.id === job) ?? alive[0];

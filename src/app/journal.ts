@@ -1,8 +1,8 @@
 import type { Journal, JournalAsked, JournalTold, StartAsked } from '../store/journal/journal';
 
 /**
- * An answer that takes longer is none: a phone that sleeps may never give it. The whole of a long log takes its time, but a start
- * that waits for it is given up after 36 s. Milliseconds.
+ * An answer that takes longer is none: a phone that sleeps may never give it. The whole of a long log takes its time,
+ * but a start that waits for it is given up after 36 s. Milliseconds.
  */
 const patience = { append: 5000, summary: 60_000, rows: 30_000, starting: 2000, stood: 2000 };
 

@@ -4,7 +4,10 @@ import { type Drafts, drafts, readDrafts } from '../ui/drafts';
 
 const prefix = 'draft/';
 
-/** Drafts of blanks as they were kept, and each kept under a key of its own from now on: pages do not write over each other. */
+/**
+ * Drafts of blanks as they were kept, and each kept under a key of its own from now on: pages do not write over each
+ * other.
+ */
 export function keepDrafts(store: Pick<Store, 'keep'>, kept: Readonly<Record<string, Json>>): void {
   const found = Object.entries(kept).filter(([key]) => key.startsWith(prefix));
   drafts.value = readDrafts(Object.fromEntries(found.map(([key, one]) => [key.slice(prefix.length), one])));

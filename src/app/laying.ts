@@ -4,7 +4,10 @@ import type { Asked, Told } from '../trade/sheets/asked';
 import type { LayProblem } from '../trade/sheets/lay-problem';
 import type { Refit } from '../trade/sheets/solve';
 
-/** How long it looks at most, in units of about a millisecond of a desktop core: half a minute there, minutes on a phone. */
+/**
+ * How long it looks at most, in units of about a millisecond of a desktop core: half a minute there, minutes on a
+ * phone.
+ */
 const effort = 30_000;
 
 const newWorker = (): Worker =>

@@ -17,8 +17,8 @@ type Here = {
 };
 
 /**
- * A job file, or changes to a job, looked at: all of it as one whole job, beside what is here. What would be too much to be worked
- * out, once it is taken in, is refused.
+ * A job file, or changes to a job, looked at: all of it as one whole job, beside what is here. What would be too much
+ * to be worked out, once it is taken in, is refused.
  */
 export async function lookAt(text: string, { logOf, shop }: Here): Promise<Offered | HandedError | TooMuch> {
   const read = readHanded(text);

@@ -6,8 +6,8 @@ import type { Shop } from '../trade/grooves/board';
 export type Planning = Promise<Pick<typeof import('./planning'), 'planOf'>>;
 
 /**
- * Everything worked out from the job in hand. What works it out comes in a file of its own: `planned` ends when it is here, or
- * did not come; then a page that needs it says so.
+ * Everything worked out from the job in hand. What works it out comes in a file of its own: `planned` ends when it is
+ * here, or did not come; then a page that needs it says so.
  */
 export function planInHand(
   job: ReadonlySignal<Job | undefined>,

@@ -12,8 +12,8 @@ export { shareFile } from './share';
 export type Rescued = { readonly text: string; readonly lost: readonly string[] };
 
 /**
- * Everything the second copy holds as one text, for when the database does not open; undefined when it holds nothing, or does
- * not answer either.
+ * Everything the second copy holds as one text, for when the database does not open; undefined when it holds nothing,
+ * or does not answer either.
  */
 export async function rescue(journal: Journal): Promise<Rescued | undefined> {
   const { log, settings, shop, aside } = keptOf((await journal.rows()) ?? []);

@@ -7,7 +7,10 @@ import type { Shop } from '../trade/grooves/board';
 
 type Kept = { readonly shop: Readonly<Partial<Record<keyof Shop, string>>>; readonly lists: Json };
 
-/** What the sample brings of a shop, where this phone has nothing: figures by field, and the lists of what lies in the drawers. */
+/**
+ * What the sample brings of a shop, where this phone has nothing: figures by field, and the lists of what lies in the
+ * drawers.
+ */
 export function figuresFor(
   shop: Shop,
   { lists, shelf }: Pick<Settings, 'lists' | 'shelf'>,

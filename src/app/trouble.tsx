@@ -3,7 +3,9 @@ import { assertNever } from '../length/result';
 import type { Bench } from '../screens/bench';
 import type { SaveError } from '../store/db';
 
-/** What keeps a change from being kept, or what was brought back: a line above everything, until it is mended or seen. */
+/**
+ * What keeps a change from being kept, or what was brought back: a line above everything, until it is mended or seen.
+ */
 export function Trouble({ bench }: { readonly bench: Bench }) {
   const unsaved = bench.unsaved.value;
   const restored = bench.phone.restored.value;

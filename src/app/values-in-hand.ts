@@ -80,8 +80,8 @@ export async function valuesInHand(
   let writes = 0;
 
   /**
-   * Shown at once; refused, it is as it was, and named until it is kept after all. One that comes to an end after a later one of
-   * its key says nothing any more: a write that was tried again must not put an older word over a newer.
+   * Shown at once; refused, it is as it was, and named until it is kept after all. One that comes to an end after a
+   * later one of its key says nothing any more: a write that was tried again must not put an older word over a newer.
    */
   async function keepRow(row: Row, write: () => Promise<Result<null, SaveError>>): Promise<boolean> {
     writes += 1;

@@ -37,7 +37,8 @@ export function newsOf(backup: Backup, jobs: readonly JobNews[], here: Ways): Ne
     entries: jobs.reduce((sum, job) => sum + freshIn(job), 0),
     touched: jobs.filter((job) => freshIn(job) > 0).length,
     differing: jobs.reduce((sum, { against }) => sum + (against?.differing.length ?? 0), 0),
-    // the strip of Figure is work in hand, not a way of doing things: it fills an empty one and never writes over another
+    // the strip of Figure is work in hand, not a way of doing things: it fills an empty one and never writes over
+    // another
     places: both.filter((place) => place !== 'figure' && ours.get(place) !== theirs.get(place)),
     lacking: [...theirs.keys()].filter((place) => !ours.has(place)),
   };

@@ -2,7 +2,9 @@ import { inches, type Length, numerator, type Ratio, ratio } from '../length/len
 import { fromStored, toStored } from '../length/stored';
 import type { Json } from './entry';
 
-/** How one field of a job is kept: read back to its value, or not readable. One table serves reading, writing, import. */
+/**
+ * How one field of a job is kept: read back to its value, or not readable. One table serves reading, writing, import.
+ */
 export type Field<T> = {
   readonly read: (json: Json) => T | undefined;
   readonly write: (value: T) => Json;

@@ -28,7 +28,10 @@ export function readingsOf(list: readonly Length[], own: Own) {
   return { readings: there.map(({ size }) => size), readingIds: there.map(({ id }) => id) };
 }
 
-/** Places given one by one. One taken away leaves a gap: the others keep their numbers. Once in a list, the number is the id. */
+/**
+ * Places given one by one. One taken away leaves a gap: the others keep their numbers. Once in a list, the number is
+ * the id.
+ */
 export function placesOf(list: readonly (Length | undefined)[], own: Own) {
   const places = new Map(list.map((at, k) => [`${k + 1}`, at]));
   for (const [id, node] of own) {
@@ -57,7 +60,9 @@ export function badPlacesOf(list: readonly Length[], own: Own): readonly BadPlac
   return [...places].map(([id, { from, to }]) => ({ id, ...(from && { from }), ...(to && { to }) }));
 }
 
-/** Bays with a width of their own, from the left; once in one list, and `open` where that width was taken away again. */
+/**
+ * Bays with a width of their own, from the left; once in one list, and `open` where that width was taken away again.
+ */
 export function baysOf(list: readonly (Length | undefined)[], own: Own): readonly (Length | undefined)[] {
   const bays = [...list];
   for (const [id, node] of own) {

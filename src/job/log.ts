@@ -37,7 +37,10 @@ const nothing = (): Building => ({
   goneAt: new Set(),
 });
 
-/** Adds entries in order. One that replaces all that stood is a single step; other places are worked out once, at the end. */
+/**
+ * Adds entries in order. One that replaces all that stood is a single step; other places are worked out once, at the
+ * end.
+ */
 function add(state: Building, sorted: readonly Entry[]): void {
   const tangled = new Set<string>();
   for (const entry of sorted) {
@@ -153,7 +156,10 @@ export type Act = { readonly act: string; readonly label: string; readonly entri
 /** How many acts can be taken back. */
 export const undoDepth = 50;
 
-/** This phone's acts not yet taken back, newest first, at most 50. @param own whether entries by a name are this phone's */
+/**
+ * This phone's acts not yet taken back, newest first, at most 50.
+ * @param own whether entries by a name are this phone's
+ */
 export function undoable(entries: readonly Entry[], own: (device: string) => boolean): readonly Act[] {
   const undone = new Set<string>();
   const acts = new Map<string, Entry[]>();

@@ -18,7 +18,10 @@ export type Settings = {
   readonly saw?: string;
   /** Lists of the shop: stack pieces, shims, screws. */
   readonly lists?: Json;
-  /** What lies in the shop's drawers, thing by thing, over the lists as they were once kept whole. By key, see `shelfKey`. */
+  /**
+   * What lies in the shop's drawers, thing by thing, over the lists as they were once kept whole. By key, see
+   * `shelfKey`.
+   */
   readonly shelf: Readonly<Record<string, Json>>;
   /** Shop figures that came with the sample and nobody has called their own yet. */
   readonly figuresFrom?: 'sample' | 'own';

@@ -60,7 +60,10 @@ export const sheetFields = {
   gone: silent(flag),
 };
 
-/** What the search said of the plan of a stock: the fewest sheets any plan takes, whether this one takes no more, and what it rests on. */
+/**
+ * What the search said of the plan of a stock: the fewest sheets any plan takes, whether this one takes no more, and
+ * what it rests on.
+ */
 export const layoutFields = {
   least: silent(count),
   proved: silent(flag),

@@ -14,7 +14,10 @@ export type ShopLists = {
 const sizes = (list: readonly (readonly [bigint, bigint])[]): readonly Length[] =>
   list.map(([n, d]) => inches(n, d));
 
-/** Until the shop says otherwise: no set and no shims, which are asked for, and screws of the usual lengths. Common practice, no source. */
+/**
+ * Until the shop says otherwise: no set and no shims, which are asked for, and screws of the usual lengths. Common
+ * practice, no source.
+ */
 export const usualLists: ShopLists = {
   stack: { pieces: [] },
   shims: [],
@@ -65,7 +68,10 @@ const singles = ['outer', 'arbor', 'correction'] as const;
 const singlesOf = (of: (name: string) => Length | undefined): Omit<StackBox, 'pieces'> =>
   Object.fromEntries(singles.flatMap((name) => (of(name) ? [[name, of(name)]] : [])));
 
-/** What lies in the drawers, thing by thing: `set/outer` → a length, or empty for none; `screw/3~4` → how many, or whether any. */
+/**
+ * What lies in the drawers, thing by thing: `set/outer` → a length, or empty for none; `screw/3~4` → how many, or
+ * whether any.
+ */
 export type Shelf = Readonly<Record<string, Json>>;
 
 const inKey = (size: Length): string => toStored(size).replace('/', '~');

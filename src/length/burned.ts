@@ -12,7 +12,8 @@ export type TrueReading = {
 /**
  * What a tape really says: reading less the burned start, plus the tape's own body for an inside measure.
  *
- * @param reading inches; @param burned inches the tape was started at, >= 0; @param body length of the tape case, inches, >= 0
+ * @param reading inches; @param burned inches the tape was started at, >= 0; @param body length of the tape case,
+ * inches, >= 0
  * @throws RangeError if burned or body is negative: no blank takes such a figure
  * @example trueReading(inches(25n), { burned: inches(1n) }) // 24
  */

@@ -72,7 +72,10 @@ export function over(a: Length, k: bigint | Ratio): Length {
   return a.div(k) as Length;
 }
 
-/** How many times b goes into a, exactly. @throws RangeError if b is 0. @example howMany(inches(9n), inches(2n)) // 9/2 */
+/**
+ * How many times b goes into a, exactly. @throws RangeError if b is 0.
+ * @example howMany(inches(9n), inches(2n)) // 9/2
+ */
 export function howMany(a: Length, b: Length): Ratio {
   if (isZero(b)) throw new RangeError('division by no length');
   return a.div(b) as Ratio;

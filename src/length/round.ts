@@ -1,6 +1,9 @@
 import { howMany, isPositive, type Length, numerator, type Ratio, ratio, subtract, times } from './length';
 
-/** `halfExpand`: nearest, an exact half away from zero; `floor`/`ceil`: toward -∞/+∞. Names from ECMA-402 `roundingMode`. */
+/**
+ * `halfExpand`: nearest, an exact half away from zero; `floor`/`ceil`: toward -∞/+∞. Names from ECMA-402
+ * `roundingMode`.
+ */
 export type Rounding = 'halfExpand' | 'floor' | 'ceil';
 
 /** A mark and what rounding left: rest = exact - value, > 0 strong, < 0 scant. */

@@ -36,7 +36,8 @@ export function markAt(x: Length, tape: Tape, mode: Rounding = 'halfExpand'): Ro
  *
  * @param length exact length of the part, inches
  * @param mark a position as marked: rounded, with what that left
- * @returns the figure, and what it leaves of the exact distance from the other end: rest = (length - exact position) - value
+ * @returns the figure, and what it leaves of the exact distance from the other end: rest = (length - exact position)
+ * - value
  * @example fromOtherEnd(inches(257n, 4n), markAt(inches(685n, 32n), '1/16'), '1/16') // 42 13/16, strong by 1/32: Example 5 of length
  */
 export function fromOtherEnd(length: Length, mark: Rounded, tape: Tape): Rounded {

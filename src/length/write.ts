@@ -53,7 +53,10 @@ function writeThousandths(k: bigint): string {
   return `${sign}${digits.slice(0, -3)}.${digits.slice(-3)}`;
 }
 
-/** Whether a tape or rule can show it: halves, quarters … sixty-fourths. @example isTapeFraction(inches(1n, 50n)) // false */
+/**
+ * Whether a tape or rule can show it: halves, quarters … sixty-fourths.
+ * @example isTapeFraction(inches(1n, 50n)) // false
+ */
 export const isTapeFraction = (x: Length): boolean => 64n % x.d === 0n;
 
 /** A length in thousandths of an inch, nearest: for calipers and cutters. @example '0.734' */
@@ -90,7 +93,10 @@ function hundredths(x: Length): string {
   return `${k / 100n}.${`${k % 100n}`.padStart(2, '0')} mm`;
 }
 
-/** A mark with what rounding left, as a list writes it. @example writeMark({ value: 13 7/16, rest: .008 }, '1/16') // '13 7/16 (strong 0.008)' */
+/**
+ * A mark with what rounding left, as a list writes it.
+ * @example writeMark({ value: 13 7/16, rest: .008 }, '1/16') // '13 7/16 (strong 0.008)'
+ */
 export function writeMark({ value, rest }: Rounded, tape: Tape): string {
   const left = remainder(rest, tape);
   const told = left ? ` (${left.word}${left.by ? ` ${left.by}` : ''})` : '';

@@ -18,7 +18,10 @@ export type View = {
   readonly tape: Tape;
 };
 
-/** Everything a board's screens show, from the board, the shop and the tape. Settings only of a layout that can be cut. */
+/**
+ * Everything a board's screens show, from the board, the shop and the tape. Settings only of a layout that can be
+ * cut.
+ */
 export function viewOf(board: Board, shop: Shop, tape: Tape): View {
   const layout = layOut(board);
   const cuttable = layout.problems.length === 0;

@@ -12,7 +12,10 @@ export type Sheet = {
   readonly says: string;
 };
 
-/** The job's sheets that have been measured. A thickness is a set of readings: the greatest for the stack, the least for the glue line. */
+/**
+ * The job's sheets that have been measured. A thickness is a set of readings: the greatest for the stack, the least
+ * for the glue line.
+ */
 export const sheetsOf = (job: Job | undefined): readonly Sheet[] => (job?.stock ?? []).flatMap(sheetOf);
 
 export function sheetOf(stock: Stock): readonly Sheet[] {

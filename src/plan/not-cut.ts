@@ -36,8 +36,8 @@ export function begunBelow(
 }
 
 /**
- * A cut taken back, and with it those of the pieces it made; an offcut nothing is cut of is in the rack again, and those
- * kept of what the cut left are not.
+ * A cut taken back, and with it those of the pieces it made; an offcut nothing is cut of is in the rack again, and
+ * those kept of what the cut left are not.
  */
 export function notCut(step: CutStep, at: NotCutAt): readonly Change[] {
   const { sheet, done, job } = at;

@@ -11,8 +11,9 @@ import { reading } from './whole';
 type View = Pick<Store, 'load' | 'since' | 'jobs' | 'aside' | 'setting' | 'settings' | 'shop'>;
 
 /**
- * What is kept, as the screens read it: the rows of the database, and over them the rows that only the journal has yet. The journal
- * is read first. A row that reaches the database between the two reads is then read twice; in the other order it would be missed.
+ * What is kept, as the screens read it: the rows of the database, and over them the rows that only the journal has
+ * yet. The journal is read first. A row that reaches the database between the two reads is then read twice; in the
+ * other order it would be missed.
  */
 export function viewOf({ connection, ahead, seen }: StoreContext): View {
   const read = <T>(work: (db: Database) => Promise<T>, none: T, how?: 'long'): Promise<T> =>

@@ -37,7 +37,10 @@ export type Store = {
     entries: readonly Entry[],
     aside?: readonly Aside[],
   ) => Promise<Result<number, SaveError>>;
-  /** Once a start: removes for good what was deleted long ago, by this reading of the clock (ISO 8601) and those of starts before. */
+  /**
+   * Once a start: removes for good what was deleted long ago, by this reading of the clock (ISO 8601) and those of
+   * starts before.
+   */
   readonly purge: (now: string) => Promise<void>;
   /** Entries the database had lost and the journal gave back, so far. */
   readonly restored: () => number;

@@ -22,8 +22,8 @@ type Use = <T>(work: (db: Database) => Promise<T>, how?: 'long') => Promise<T>;
 
 export type Connection = {
   /**
-   * Runs work on an open database. What does not answer in time, or was broken off, is tried again on a new connection, three
-   * times at most: work must come to the same when it has been done before.
+   * Runs work on an open database. What does not answer in time, or was broken off, is tried again on a new
+   * connection, three times at most: work must come to the same when it has been done before.
    */
   readonly use: Use;
   /** The same for work that writes: on a database of a later version it throws `ReadOnlyError`. */
@@ -36,7 +36,9 @@ export type ConnectOptions = {
   readonly name: string;
   /** A newer page wants the database: from now on this one only shows. */
   readonly onGone: () => void;
-  /** Fills a database the browser emptied, before anything else is done with it: also one emptied under an open page. */
+  /**
+   * Fills a database the browser emptied, before anything else is done with it: also one emptied under an open page.
+   */
   readonly refill: (db: Database) => Promise<void>;
   /** How long a tap's work may take, milliseconds. */
   readonly patience: number;
@@ -177,8 +179,8 @@ const isDomException = (error: unknown): error is { name: string } =>
   typeof error === 'object' && error !== null && 'name' in error && typeof error.name === 'string';
 
 /**
- * The phone closed the connection behind our back, broke off a transaction in it, or does not answer: after sleep, under
- * memory pressure, on clearing site data. Work that looks whether it was done before may be tried again.
+ * The phone closed the connection behind our back, broke off a transaction in it, or does not answer: after sleep,
+ * under memory pressure, on clearing site data. Work that looks whether it was done before may be tried again.
  */
 const isLost = (error: unknown): boolean => lostNames.includes(nameOf(error));
 const lostNames = [

@@ -17,7 +17,7 @@ export const isOwn = (key: string): boolean =>
   [reserveKey, behindKey, aloneKey, watchKey, openingKey].includes(key) || /^(at|alone|behind)\//.test(key);
 
 /**
- * The phone's own name does not come back: should the journal have missed its newest entries, their places in the log must not be
- * taken again with other content.
+ * The phone's own name does not come back: should the journal have missed its newest entries, their places in the log
+ * must not be taken again with other content.
  */
 export const nameKey = 'device';

@@ -7,8 +7,8 @@ import { sent, strict, whole } from './whole';
 const day = 24 * 3600 * 1000;
 
 /**
- * Removes for good the jobs deleted long enough ago, and says which. What this start sees is noted, and whether a job still is
- * deleted is read in the same transaction: another page may have brought it back.
+ * Removes for good the jobs deleted long enough ago, and says which. What this start sees is noted, and whether a job
+ * still is deleted is read in the same transaction: another page may have brought it back.
  *
  * @param now reading of the clock, ISO 8601
  */

@@ -1,4 +1,6 @@
-/** A place in the life of this phone: the day by its clock (days since 1970), and how many entries all its logs hold. */
+/**
+ * A place in the life of this phone: the day by its clock (days since 1970), and how many entries all its logs hold.
+ */
 type Mark = readonly [day: number, entries: number];
 
 /** What starts have seen so far; kept as JSON. */
@@ -32,10 +34,10 @@ const areNumbers = (list: unknown): list is readonly number[] =>
   Array.isArray(list) && list.every((n) => Number.isFinite(n));
 
 /**
- * One more start looks at the deletions that stand. A clock is believed only as far as later starts bear it out: the reading of
- * this start counts at the next on a later day, one that a later start goes back behind is dropped, and a leap forward counts as a
- * week. So it takes eight starts or more, on days that go forward, and
- * work in between; one wild clock makes it no earlier than 30 days.
+ * One more start looks at the deletions that stand. A clock is believed only as far as later starts bear it out: the
+ * reading of this start counts at the next on a later day, one that a later start goes back behind is dropped, and a
+ * leap forward counts as a week. So it takes eight starts or more, on days that go forward, and work in between; one
+ * wild clock makes it no earlier than 30 days.
  *
  * @param now this start's day, and the entries the phone holds
  * @param deletions a name for each; one deleted again, or worked on since, has another name

@@ -6,8 +6,8 @@ import { layBy } from './reserve';
 import type { StoreContext } from './store-context';
 
 /**
- * Only when both copies hold the same: a job may have been brought back in one of them alone. In a file of its own, for the first
- * screen has no need of it: where that does not come, the next start looks.
+ * Only when both copies hold the same: a job may have been brought back in one of them alone. In a file of its own,
+ * for the first screen has no need of it: where that does not come, the next start looks.
  */
 export const purgeJobs = (here: StoreContext, now: string): Promise<void> =>
   inTurn(here, async () => {
@@ -30,7 +30,10 @@ function inTurn<T>(here: StoreContext, work: () => Promise<T>): Promise<T> {
 /** Asked for and not begun yet: one serves all who ask meanwhile. */
 const waiting = new WeakMap<StoreContext, Promise<number>>();
 
-/** Database and journal brought to hold the same, and the reserve laid by; says how many entries the database had lost. */
+/**
+ * Database and journal brought to hold the same, and the reserve laid by; says how many entries the database had
+ * lost.
+ */
 export function keepEven(here: StoreContext): Promise<number> {
   const next =
     waiting.get(here) ??

@@ -34,8 +34,8 @@ type Keep<T> = {
 };
 
 /**
- * Keeps a change in both copies, the database first: what it refuses is in neither. Where the database does not answer at all
- * the journal takes the change alone.
+ * Keeps a change in both copies, the database first: what it refuses is in neither. Where the database does not
+ * answer at all the journal takes the change alone.
  */
 async function kept<T>(here: StoreContext, keep: Keep<T>): Promise<Result<T, SaveError>> {
   const { tell, rows, note, alone } = keep;

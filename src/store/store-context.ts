@@ -46,8 +46,8 @@ export type StoreContext = {
 const more = 8;
 
 /**
- * The name a change of one page goes by that the journal alone takes: nobody else takes its places in the log, and all of this phone
- * know it again.
+ * The name a change of one page goes by that the journal alone takes: nobody else takes its places in the log, and
+ * all of this phone know it again.
  */
 export const aloneNameOf = (device: string, random: string): string =>
   `${device}${random.padStart(more, '0').slice(-more)}`;

@@ -64,8 +64,8 @@ async function storeAt(
 }
 
 /**
- * An empty database is new, or the browser emptied it: what the journal holds comes back first. At the start it is shown at once
- * and written behind the screens; ten thousand rows take a database some seconds.
+ * An empty database is new, or the browser emptied it: what the journal holds comes back first. At the start it is
+ * shown at once and written behind the screens; ten thousand rows take a database some seconds.
  */
 function filler(keeper: Keeper) {
   const { journal, ahead, restored, unfilled, sawStamp } = keeper;
@@ -145,8 +145,8 @@ async function begin(db: Database, randomId: () => string, sawStamp: (at: string
 const grace = 3000;
 
 /**
- * The note of the start before, where that never came to its screen. It may have been killed: it froze if the journal saw that it
- * took long; where nobody saw it, two in a row did.
+ * The note of the start before, where that never came to its screen. It may have been killed: it froze if the journal
+ * saw that it took long; where nobody saw it, two in a row did.
  */
 const unended = (left: Json | undefined, at: string): string | undefined =>
   typeof left === 'string' && Date.parse(at) - Date.parse(left.split(' ')[0] ?? '') > grace

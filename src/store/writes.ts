@@ -77,7 +77,10 @@ async function isThere(log: Rows, [first]: readonly Entry[]): Promise<boolean> {
   return found !== undefined && canonical(found) === canonical(first);
 }
 
-/** The entries of an act that follow a count, or why they would not read back: such are refused now, not set aside later. */
+/**
+ * The entries of an act that follow a count, or why they would not read back: such are refused now, not set aside
+ * later.
+ */
 export function prepareAct(
   { device, now }: Writer,
   act: NewAct,

@@ -1,6 +1,6 @@
 /**
- * A text cut to so many units at most, between two signs as a person counts them: an emoji of several parts goes whole or
- * not at all.
+ * A text cut to so many units at most, between two signs as a person counts them: an emoji of several parts goes
+ * whole or not at all.
  *
  * @example cutTo('ab👨‍👩‍👧', 4) // 'ab'
  */

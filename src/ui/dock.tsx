@@ -18,12 +18,16 @@ export const docksOpen = signal(0);
 
 const settled = 150;
 
-/** A panel of controls docked at the bottom; the page above stays live. Escape and back close it and keep what was typed. */
+/**
+ * A panel of controls docked at the bottom; the page above stays live. Escape and back close it and keep what was
+ * typed.
+ */
 export function Dock({ title, onClose, onKey, children }: DockProps) {
   const box = useRef<HTMLElement>(null);
   useClose(onClose);
   useEntryHeld();
-  // as it comes to stand, not after it is painted: a focus that came later would take what is being typed from its field
+  // as it comes to stand, not after it is painted: a focus that came later would take what is being typed from its
+  // field
   useLayoutEffect(() => {
     const before = document.activeElement;
     const page = document.documentElement.style;

@@ -48,8 +48,8 @@ const mostDigits = 3;
 const words = ['mm', 'scant', 'strong', 'feet'] as const;
 
 /**
- * Keys docked below to fill one blank. A caliper that types its reading is heard too. However it is left, what reads as a
- * figure is taken; what does not read stays a draft of its blank.
+ * Keys docked below to fill one blank. A caliper that types its reading is heard too. However it is left, what reads
+ * as a figure is taken; what does not read stays a draft of its blank.
  */
 export function KeySheet(props: KeySheetProps) {
   const lengths = props.fill !== 'count';
@@ -115,7 +115,10 @@ export function KeySheet(props: KeySheetProps) {
     props.onClose();
   };
   const field = useRef<HTMLInputElement>(null);
-  /** Calipers say what a hand would say and then Done: what is wanted is taken at once, what looks odd stays to be seen. */
+  /**
+   * Calipers say what a hand would say and then Done: what is wanted is taken at once, what looks odd stays to be
+   * seen.
+   */
   const came = ({ text, unit }: TypedReading): Came => {
     const read = readLength(text, { unit: unit ?? (isMetric(props.tape) ? 'mm' : 'in') });
     if (props.fill !== 'length' || !read.ok) {

@@ -111,7 +111,10 @@ export function Remainder({ rest, tape, by = true }: RemainderProps) {
   );
 }
 
-/** What rounding left, where a list has no room for it in words: + strong, − scant, nothing on the mark. The spoken figure says it whole. */
+/**
+ * What rounding left, where a list has no room for it in words: + strong, − scant, nothing on the mark. The spoken
+ * figure says it whole.
+ */
 export function Sign({ rest, tape }: { readonly rest: Length; readonly tape: Tape }) {
   const left = remainder(rest, tape);
   return left?.by ? (

@@ -41,8 +41,8 @@ function frameOf(size: Rect, wide: number, stick: boolean) {
 }
 
 /**
- * A sheet upright, long side down the page, measured from its left edge and its top: pieces in birch with their lengths,
- * what is left hatched, rips numbered over the sheet and crosscuts at the kerf. The cut to be made is red.
+ * A sheet upright, long side down the page, measured from its left edge and its top: pieces in birch with their
+ * lengths, what is left hatched, rips numbered over the sheet and crosscuts at the kerf. The cut to be made is red.
  */
 export function SheetDrawing(props: SheetProps) {
   const { size, places, cuts, tape, label, piece, wide, stick = false } = props;

@@ -5,8 +5,8 @@ import { type Open, open } from '../store/journal/serve';
 import { watchOfStart } from '../store/journal/starting';
 
 /**
- * The journal in the origin's own file system, which a killed browser leaves whole where it may wipe the database. A file is
- * held only while it is written, under a lock that all pages share.
+ * The journal in the origin's own file system, which a killed browser leaves whole where it may wipe the database. A
+ * file is held only while it is written, under a lock that all pages share.
  */
 let opened: Promise<Open> | undefined;
 
@@ -87,8 +87,8 @@ const alone = <T>(work: () => Promise<T>): Promise<T> =>
   navigator.locks ? navigator.locks.request('knifeline-journal', work) : work();
 
 /**
- * Begins the files anew unless a page of an older version has the journal open: it takes them to stay as it found them. Such a
- * page holds this for as long as it lives. Where a browser has no locks nothing is begun anew.
+ * Begins the files anew unless a page of an older version has the journal open: it takes them to stay as it found
+ * them. Such a page holds this for as long as it lives. Where a browser has no locks nothing is begun anew.
  */
 async function tidyUnlessHeld(tidy: () => Promise<unknown>): Promise<void> {
   await navigator.locks?.request('knifeline-journal-open', { ifAvailable: true }, async (lock) => {

@@ -2,8 +2,8 @@ import type { Asked, Told } from '../trade/sheets/asked';
 import { refit, solve } from '../trade/sheets/solve';
 
 /**
- * The search for plans, off the page's thread: a tap never waits for it. It says each better plan as it finds it, and is
- * stopped by ending the worker: what it said stays.
+ * The search for plans, off the page's thread: a tap never waits for it. It says each better plan as it finds it, and
+ * is stopped by ending the worker: what it said stays.
  */
 const tell = (told: Told): void => postMessage(told);
 

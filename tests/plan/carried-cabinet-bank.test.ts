@@ -15,8 +15,8 @@ import { l, w } from '../trade/grooves/sample';
 import { caseDecided } from './carried-cabinet-case';
 
 /**
- * Steps 3 to 9 of the carried cabinet (demo-data/README.md): the drawer bank, from a job file to figures. Every figure was
- * worked by hand, not by this code.
+ * Steps 3 to 9 of the carried cabinet (demo-data/README.md): the drawer bank, from a job file to figures. Every
+ * figure was worked by hand, not by this code.
  */
 const bank: readonly Change[] = editBank('bank', {
   name: 'Drawers',

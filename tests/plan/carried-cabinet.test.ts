@@ -17,8 +17,8 @@ import { l, w } from '../length/write-figures';
 import { caseDecided } from './carried-cabinet-case';
 
 /**
- * Steps 1, 2 and 10 of the carried cabinet (demo-data/README.md), from a job file to figures. Every figure was worked by hand,
- * not by this code.
+ * Steps 1, 2 and 10 of the carried cabinet (demo-data/README.md), from a job file to figures. Every figure was worked
+ * by hand, not by this code.
  */
 const entriesOf = (changes: readonly Change[], from = 1): readonly Entry[] =>
   changes.map((change, k) => ({

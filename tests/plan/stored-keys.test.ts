@@ -45,7 +45,10 @@ const jobs = (): Readonly<Record<string, Job>> => {
   };
 };
 
-/** Notes to a setup and the place a phone stands at are kept under its key: what it is made of may change, its spelling may not. */
+/**
+ * Notes to a setup and the place a phone stands at are kept under its key: what it is made of may change, its
+ * spelling may not.
+ */
 test('every setup has the key it had when the first notes were kept under it', () => {
   const keys = Object.fromEntries(
     Object.entries(jobs()).map(([way, job]) => [

@@ -21,16 +21,17 @@ const value = <T>(found: { ok: true; value: T } | { ok: false; error: { code: st
 };
 
 // Sources, all seen; they do not agree: a range, not a rule.
-// - The Boy Mechanic, Laying Out a Dovetail Joint (chestofbooks.com/crafts/popular-mechanics/The-Boy-Mechanic-1000-Things-for-
-//   Boys-to-Do/Laying-Out-a-Dovetail-Joint.html; date not read): "With the bevel square, set to a bevel of 1 in. in 3".
-// - George Alexander Ross, Elementary Course in Woodwork, first edition, A. Flanagan Company, copyright 1901 (title page)
-//   (bitlit.ru/page/en/george-alexander-ross/elementary-course-in-woodwork-designed-for-use-in-high-and-technical-schools-with-
-//   one-hundred-and-thirty-four-illustrations-first-edition/43): "with the bevel set at a taper of 1 inch to 4 inches".
-// - Dovetailing, www.furnituremaking.us/making-3/dovetailing.html (book and date not read): "rise of 1 in 5,1 in 6, 1 in 7.
-//   etc.. whereas the slope of a machine-cut dovetail is usually standardized at 20°".
-// - Fine Woodworking, Building Furniture, 2007 (issuhub.com/view/index?id=5674&pageIndex=85): "The angle should be
-//   approximately a 1:6 to 1:8 ratio."
-// 1 in 2.747 for 20 degrees is worked. Side, tails, pins and length are ours.
+// - The Boy Mechanic, Laying Out a Dovetail Joint
+// (chestofbooks.com/crafts/popular-mechanics/The-Boy-Mechanic-1000-Things-for-
+// Boys-to-Do/Laying-Out-a-Dovetail-Joint.html; date not read): "With the bevel square, set to a bevel of 1 in. in 3".
+// - George Alexander Ross, Elementary Course in Woodwork, first edition, A. Flanagan Company, copyright 1901 (title
+// page)
+// (bitlit.ru/page/en/george-alexander-ross/elementary-course-in-woodwork-designed-for-use-in-high-and-technical-schools-with-
+// one-hundred-and-thirty-four-illustrations-first-edition/43): "with the bevel set at a taper of 1 inch to 4 inches".
+// - Dovetailing, www.furnituremaking.us/making-3/dovetailing.html (book and date not read): "rise of 1 in 5,1 in 6, 1
+// in 7.   etc.. whereas the slope of a machine-cut dovetail is usually standardized at 20°". - Fine Woodworking,
+// Building Furniture, 2007 (issuhub.com/view/index?id=5674&pageIndex=85): "The angle should be   approximately a 1:6
+// to 1:8 ratio." 1 in 2.747 for 20 degrees is worked. Side, tails, pins and length are ours.
 const slopes: readonly (readonly [string, Ratio])[] = [
   ['1 in 3', ratio(3n)],
   ['20 degrees by machine', ratio(2747n, 1000n)],
@@ -85,9 +86,10 @@ describe('dovetails over the slopes in print', () => {
   });
 });
 
-// Source: Fine Woodworking, Building Furniture, 2007 (issuhub.com/view/index/5674?pageIndex=84, seen; the scan breaks its lines
-// and raises its numerators): the lap of the drawer front should be 3/32 to 3/16, a lap thinner than that can be weak; if the
-// drawer front is 3/4 thick, the gauge is set to 9/16, which leaves a lap of 3/16. The rest of the box is ours.
+// Source: Fine Woodworking, Building Furniture, 2007 (issuhub.com/view/index/5674?pageIndex=84, seen; the scan breaks
+// its lines and raises its numerators): the lap of the drawer front should be 3/32 to 3/16, a lap thinner than that
+// can be weak; if the drawer front is 3/4 thick, the gauge is set to 9/16, which leaves a lap of 3/16. The rest of
+// the box is ours.
 describe('the lap of a half-blind front', () => {
   const plan = {
     opening: l('17'),
@@ -118,10 +120,10 @@ describe('the lap of a half-blind front', () => {
   });
 });
 
-// Source: Ira S. Griffith, Essentials of Woodworking, Peoria, The Manual Arts Press, copyright 1908 (title page), section 104
-// (bitlit.ru/page/en/ira-samuel-griffith/essentials-of-woodworking/78). Seen: "The groove for the drawer bottom having been
-// cut, or its position marked on the end of the front, lay out on the end the half tenons at both edges so that the groove
-// shall come wholly within a tail mortise." All sizes are ours.
+// Source: Ira S. Griffith, Essentials of Woodworking, Peoria, The Manual Arts Press, copyright 1908 (title page),
+// section 104 (bitlit.ru/page/en/ira-samuel-griffith/essentials-of-woodworking/78). Seen: "The groove for the drawer
+// bottom having been cut, or its position marked on the end of the front, lay out on the end the half tenons at both
+// edges so that the groove shall come wholly within a tail mortise." All sizes are ours.
 describe("Griffith's groove, wholly within a tail mortise", () => {
   const groove = (up: string, wide = '17/64') => ({ up: l(up), wide: l(wide) });
 

@@ -33,12 +33,11 @@ const ours: BoxPlan = {
 };
 
 // Source: Edwin W. Foster, Carpentry and Woodwork, Garden City, Doubleday, Page & Company 1911 (title page), p. 120 of
-// bitlit.ru/page/en/edwin-w-foster/carpentry-and-woodwork/120. Seen: "The total width of the drawers in each tier was 1⁄8 inch
-// less than the space. This gave clearance, so that they could be moved in or out easily." and "Later, when all twelve drawers
-// were finished".
-// Worked from it: the space, 24 1/8, as in foster-cabinet.test.ts; the total, 24. Not on the page, and ours: how many drawers
-// stand in a tier, that they are equally wide (four in each of three tiers would make the twelve), and that the 1/8 is shared
-// by all their sides.
+// bitlit.ru/page/en/edwin-w-foster/carpentry-and-woodwork/120. Seen: "The total width of the drawers in each tier was
+// 1⁄8 inch less than the space. This gave clearance, so that they could be moved in or out easily." and "Later, when
+// all twelve drawers were finished". Worked from it: the space, 24 1/8, as in foster-cabinet.test.ts; the total, 24.
+// Not on the page, and ours: how many drawers stand in a tier, that they are equally wide (four in each of three
+// tiers would make the twelve), and that the 1/8 is shared by all their sides.
 describe("Foster's drawers side by side in a tier", () => {
   const space = l('24 1/8');
   const inchTapes = tapes.filter((tape) => tape !== '1 mm' && tape !== '1/2 mm');
@@ -57,11 +56,12 @@ describe("Foster's drawers side by side in a tier", () => {
   );
 });
 
-// Source: Carpenters' Guide, Cases And Cupboards, p. 53 (chestofbooks.com/home-improvement/woodworking/Carpenters-Guide/
-// Cases-And-Cupboards.html; author and date not read). Seen: 'Make the draw fronts of 13/16" boards, rabbet the end 3/8" deep
-// and the width of the sides of the draw, allowing for the front to lap over the opening 3/8" to close the crack, then plow the
-// sides and front 3/8" above the bottom, 3/8" wide for the draw bottom.' All else is ours; 7/16, 15 9/16, 3/4 and 4 1/4 are
-// worked from these.
+// Source: Carpenters' Guide, Cases And Cupboards, p. 53
+// (chestofbooks.com/home-improvement/woodworking/Carpenters-Guide/ Cases-And-Cupboards.html; author and date not
+// read). Seen: 'Make the draw fronts of 13/16" boards, rabbet the end 3/8" deep and the width of the sides of the
+// draw, allowing for the front to lap over the opening 3/8" to close the crack, then plow the sides and front 3/8"
+// above the bottom, 3/8" wide for the draw bottom.' All else is ours; 7/16, 15 9/16, 3/4 and 4 1/4 are worked from
+// these.
 describe("the drawer of the Carpenters' Guide", () => {
   const front = l('13/16');
   const rabbet = l('3/8');
@@ -88,9 +88,9 @@ describe("the drawer of the Carpenters' Guide", () => {
   });
 });
 
-// Source: Ira S. Griffith, Essentials of Woodworking, Peoria, The Manual Arts Press, copyright 1908 (title page), section 103
-// (bitlit.ru/page/en/ira-samuel-griffith/essentials-of-woodworking/78). Seen: "Line across the face side of the drawer front
-// at a distance from the end equal to the thickness of the drawer sides". The sizes are ours.
+// Source: Ira S. Griffith, Essentials of Woodworking, Peoria, The Manual Arts Press, copyright 1908 (title page),
+// section 103 (bitlit.ru/page/en/ira-samuel-griffith/essentials-of-woodworking/78). Seen: "Line across the face side
+// of the drawer front at a distance from the end equal to the thickness of the drawer sides". The sizes are ours.
 describe("Griffith's rabbeted corner", () => {
   test.each(['1/2', '15/32', '12 mm'])(
     'a front between two rabbets as wide as sides of %s is the inside',
@@ -104,11 +104,11 @@ describe("Griffith's rabbeted corner", () => {
   );
 });
 
-// Source: ANSI/KCMA A161.1, Performance and Construction Standard for Kitchen and Vanity Cabinets; its 2012 issue, approved
-// January 27, 2012, lists 7.1 Drawer Operation (pdfcoffee.com/2012-kcma-standard-pdf-free.html, contents seen). The test is
-// told second-hand by www.timberpart.com/support/regulation-knowledge/kcma-drawer-operation/ (date not read): "Load drawer
-// uniformly at 718Pa(15 pounds per square foot)", "Operate drawer through 25000 cycles." The drawer is ours, and so is its pair
-// of slides that carries 75 lb.
+// Source: ANSI/KCMA A161.1, Performance and Construction Standard for Kitchen and Vanity Cabinets; its 2012 issue,
+// approved January 27, 2012, lists 7.1 Drawer Operation (pdfcoffee.com/2012-kcma-standard-pdf-free.html, contents
+// seen). The test is told second-hand by www.timberpart.com/support/regulation-knowledge/kcma-drawer-operation/ (date
+// not read): "Load drawer uniformly at 718Pa(15 pounds per square foot)", "Operate drawer through 25000 cycles." The
+// drawer is ours, and so is its pair of slides that carries 75 lb.
 describe('a drawer loaded as the printed test loads it', () => {
   test('stays within three quarters of a 75 lb pair, its own weight among it', () => {
     const [wide, deep] = [l('15 5/32'), l('14 15/32')];
@@ -123,9 +123,9 @@ describe('a drawer loaded as the printed test loads it', () => {
 });
 
 describe('weights behind a drawer’s load', () => {
-  // Source: class PlywoodPanel of the open finite-element library xc (github.com/xcfem/xc, python_modules/materials/awc_nds),
-  // "rho= 577.941243312 # density kg/m3", there said to be taken from table C of a design text: seen second-hand, date not
-  // read. 0.3048 m to the foot and 0.45359237 kg to the pound are exact.
+  // Source: class PlywoodPanel of the open finite-element library xc (github.com/xcfem/xc,
+  // python_modules/materials/awc_nds), "rho= 577.941243312 # density kg/m3", there said to be taken from table C of a
+  // design text: seen second-hand, date not read. 0.3048 m to the foot and 0.45359237 kg to the pound are exact.
   test('our 2.2 lb a square foot of 23/32 ply is within four in a hundred of the printed density', () => {
     const pounds = (577.941243312 * 0.3048 ** 3) / 0.45359237;
     const inch = sheetWeight({ long: l('12'), wide: l('12'), thick: l('1') }).valueOf();

@@ -4,11 +4,11 @@ import { layOut } from '../../src/trade/grooves/lay-out';
 import { board, l, run, w } from '../trade/grooves/sample';
 
 // Source: Edwin W. Foster, Carpentry and Woodwork, Garden City, Doubleday, Page & Company 1911 (title page), p. 120 of
-// bitlit.ru/page/en/edwin-w-foster/carpentry-and-woodwork/120. Seen: "4 pcs. 245⁄8 × 12 × 1⁄2 shelves", "2 pcs. 14 × 12 × 1⁄2
-// ends", "1 pcs. 251⁄8 × 14 × 1⁄4 back"; the shelves "were gained into the sides", and the top and bottom were to be rabbeted
-// into them. The text runs whole numbers and fractions together: 24 5/8, 25 1/8.
-// Worked from it: the depth of the grooves, from the back, which covers the outside of the ends; two shelves, the four less top
-// and bottom; 13 between top and bottom.
+// bitlit.ru/page/en/edwin-w-foster/carpentry-and-woodwork/120. Seen: "4 pcs. 245⁄8 × 12 × 1⁄2 shelves", "2 pcs. 14 ×
+// 12 × 1⁄2 ends", "1 pcs. 251⁄8 × 14 × 1⁄4 back"; the shelves "were gained into the sides", and the top and bottom
+// were to be rabbeted into them. The text runs whole numbers and fractions together: 24 5/8, 25 1/8. Worked from it:
+// the depth of the grooves, from the back, which covers the outside of the ends; two shelves, the four less top and
+// bottom; 13 between top and bottom.
 describe("Foster's cabinet", () => {
   const [shelf, end, back] = [l('24 5/8'), l('1/2'), l('25 1/8')];
 

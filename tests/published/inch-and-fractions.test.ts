@@ -8,8 +8,8 @@ import { writeDecimal } from '../../src/length/write';
 
 describe('the inch', () => {
   // Source: “Refinement of Values for the Yard and the Pound.”, Federal Register, July 1, 1959, as told second-hand by
-  // sizes.com/units/yard_international.htm (date not read): "effective July 1, 1959, 1 international yard = 0.9144 meter
-  // exactly." So 1 inch = 25.4 mm exactly. Row 1 is ten yards; the others are worked from it.
+  // sizes.com/units/yard_international.htm (date not read): "effective July 1, 1959, 1 international yard = 0.9144
+  // meter exactly." So 1 inch = 25.4 mm exactly. Row 1 is ten yards; the others are worked from it.
   test.each([
     [9144n, inches(360n)],
     [254n, inches(10n)],
@@ -19,9 +19,11 @@ describe('the inch', () => {
 });
 
 describe('sixty-fourths in decimals', () => {
-  // Source: John Joseph Cosgrove, Principles and Practice of Plumbing, table LXIII, Decimal Equivalents Of Fractions Of An Inch
-  // (chestofbooks.com/home-improvement/construction/plumbing/Principle-Practice/Decimal-Equivalents-Of-An-Inch.html; date not
-  // read): the 64ths, seen. The table prints 3/62 for 3/64, beside the right decimal; a nought is put before each point here.
+  // Source: John Joseph Cosgrove, Principles and Practice of Plumbing, table LXIII, Decimal Equivalents Of Fractions
+  // Of An Inch
+  // (chestofbooks.com/home-improvement/construction/plumbing/Principle-Practice/Decimal-Equivalents-Of-An-Inch.html;
+  // date not read): the 64ths, seen. The table prints 3/62 for 3/64, beside the right decimal; a nought is put before
+  // each point here.
   const printed =
     '1 0.015625; 3 0.046875; 5 0.078125; 7 0.109375; 9 0.140625; 11 0.171875; 13 0.203125; 15 0.234375; 17 0.265625; ' +
     '19 0.296875; 21 0.328125; 23 0.359375; 25 0.390625; 27 0.421875; 29 0.453125; 31 0.484375; 33 0.515625; ' +
@@ -41,8 +43,8 @@ describe('sixty-fourths in decimals', () => {
 });
 
 describe('3-4-5', () => {
-  // Source: Euclid, Elements I.47, from memory; sides 3 and 4 make a diagonal of 5. To square up by it is common practice, no
-  // source.
+  // Source: Euclid, Elements I.47, from memory; sides 3 and 4 make a diagonal of 5. To square up by it is common
+  // practice, no source.
   test.each(tapes)('on a %s tape 3 and 4 feet make 5, exactly', (tape) => {
     const [w, h] = [inches(36n), inches(48n)];
     const square = squareOf(w, h);
@@ -52,11 +54,12 @@ describe('3-4-5', () => {
 });
 
 describe('a sheet out of square', () => {
-  // Source: Voluntary Product Standard PS 1-19, Structural Plywood, effective December 1, 2019, as told second-hand by the makers'
-  // association (test.apawood-europe.org/products-trademarks/plywood/concrete-formwork-2/tolerances-4/; date not read):
-  // "Squareness: 1/64″ (0.4mm) per nominal foot or 1.3mm per lineal metre of the longest edge: ±1/8″ (±3mm) difference in the
-  // diagonal measurement of an 8′ x 4′ (2440 x 1220mm) panel." The push is worked from it: A² - B² = 4 W s, both diagonals near
-  // 107 21/64.
+  // Source: Voluntary Product Standard PS 1-19, Structural Plywood, effective December 1, 2019, as told second-hand
+  // by the makers' association
+  // (test.apawood-europe.org/products-trademarks/plywood/concrete-formwork-2/tolerances-4/; date not read):
+  // "Squareness: 1/64″ (0.4mm) per nominal foot or 1.3mm per lineal metre of the longest edge: ±1/8″ (±3mm)
+  // difference in the diagonal measurement of an 8′ x 4′ (2440 x 1220mm) panel." The push is worked from it: A² - B²
+  // = 4 W s, both diagonals near 107 21/64.
   test('the 1/8 that a 4 by 8 sheet may show between its diagonals is a lean of 0.140 over its length', () => {
     const middle = diagonal(inches(48n), inches(96n), inches(1n, 64n));
     const [a, b] = [add(middle, inches(1n, 16n)), subtract(middle, inches(1n, 16n))];

@@ -10,10 +10,10 @@ const value = <T>(found: { ok: true; value: T } | { ok: false; error: { code: st
 };
 
 // Source: Hull Maintenance Technician, US Navy training text NAVEDTRA 14119, figure 3-24 and its text
-// (enginemechanics.tpub.com/14119/Figure-3-24-Gross-Half-Lap-Joint-71.html; date not read). Seen, in a text of two columns whose
-// lines stand mixed: "Lay off one-half the width of a member on either side of the center lines", "gauge one-half the thickness
-// of a member", "set the table saw blade above the table a distance equal to one-half the thickness of a member". It prints no
-// sizes: those below are ours.
+// (enginemechanics.tpub.com/14119/Figure-3-24-Gross-Half-Lap-Joint-71.html; date not read). Seen, in a text of two
+// columns whose lines stand mixed: "Lay off one-half the width of a member on either side of the center lines",
+// "gauge one-half the thickness of a member", "set the table saw blade above the table a distance equal to one-half
+// the thickness of a member". It prints no sizes: those below are ours.
 describe('half-laps after the Navy text', () => {
   test.each(['3/4', '23/32', '1 17/32', '18 mm'])(
     '%s set to half its thickness closes without a step',
@@ -39,9 +39,9 @@ describe('half-laps after the Navy text', () => {
   );
 });
 
-// Source: Ira S. Griffith, Essentials of Woodworking, Peoria, The Manual Arts Press, copyright 1908 (title page), section 103
-// (bitlit.ru/page/en/ira-samuel-griffith/essentials-of-woodworking/78). Seen: "Line across the face side of the drawer front
-// at a distance from the end equal to the thickness of the drawer sides". The sizes are ours.
+// Source: Ira S. Griffith, Essentials of Woodworking, Peoria, The Manual Arts Press, copyright 1908 (title page),
+// section 103 (bitlit.ru/page/en/ira-samuel-griffith/essentials-of-woodworking/78). Seen: "Line across the face side
+// of the drawer front at a distance from the end equal to the thickness of the drawer sides". The sizes are ours.
 describe("Griffith's drawer rabbet", () => {
   test.each(['1/2', '15/32', '12 mm'])('a side of %s lies in a rabbet as wide', (side) => {
     const plan = { thickness: l('3/4'), lying: l(side), depth: l('3/8'), stack: l('13/16') };
@@ -49,9 +49,10 @@ describe("Griffith's drawer rabbet", () => {
   });
 });
 
-// Source: Carpenters' Guide, Cases And Cupboards, p. 53 (chestofbooks.com/home-improvement/woodworking/Carpenters-Guide/
-// Cases-And-Cupboards.html; author and date not read). Seen: 'Make the draw fronts of 13/16" boards, rabbet the end 3/8" deep'.
-// The 7/16 left is worked from the two, side and stack are ours.
+// Source: Carpenters' Guide, Cases And Cupboards, p. 53
+// (chestofbooks.com/home-improvement/woodworking/Carpenters-Guide/ Cases-And-Cupboards.html; author and date not
+// read). Seen: 'Make the draw fronts of 13/16" boards, rabbet the end 3/8" deep'. The 7/16 left is worked from the
+// two, side and stack are ours.
 describe("the drawer front of the Carpenters' Guide", () => {
   test('13/16 with a rabbet 3/8 deep keeps 7/16, more than the third it must', () => {
     const plan = { thickness: l('13/16'), lying: l('1/2'), depth: l('3/8'), stack: l('3/4') };

@@ -19,12 +19,13 @@ import { stuffOf } from '../../src/plan/plan';
 import { clearances, type Fit, fitFrom, leastSpreadToWarn } from '../../src/trade/grooves/fit';
 import { l, w } from '../trade/grooves/sample';
 
-// Source: Voluntary Product Standard PS 1, Structural Plywood (PS 1-19 effective December 1, 2019, title page seen), as told
-// second-hand by the makers' association: Performance Category and Thickness (apawood-europe.org/products-trademarks/plywood/
-// trademarks/performance-category/; date not read). Table: "Thickness Requirements for Unsanded, Touch Sanded and Overlaid
-// Grades", category, minimum and maximum in inches and (mm), recommended thickness label. Seen, every cell as printed. Its
-// note 1: "Thickness requirements are based on a tolerance of 1/32 or ±0.8mm for panels with Performance Categories of 13/16 and
-// less, and ±5% for panels with Performance Categories greater than 13/16."
+// Source: Voluntary Product Standard PS 1, Structural Plywood (PS 1-19 effective December 1, 2019, title page seen),
+// as told second-hand by the makers' association: Performance Category and Thickness
+// (apawood-europe.org/products-trademarks/plywood/ trademarks/performance-category/; date not read). Table:
+// "Thickness Requirements for Unsanded, Touch Sanded and Overlaid Grades", category, minimum and maximum in inches
+// and (mm), recommended thickness label. Seen, every cell as printed. Its note 1: "Thickness requirements are based
+// on a tolerance of 1/32 or ±0.8mm for panels with Performance Categories of 13/16 and less, and ±5% for panels with
+// Performance Categories greater than 13/16."
 const printed: readonly (readonly [string, string, string, string, string, string])[] = [
   ['1/4', '0.219', '5.56', '0.281', '7.14', '0.225'],
   ['11/32', '0.313', '7.94', '0.375', '9.53', '0.322'],
@@ -68,7 +69,8 @@ const toleranceOf = (category: Length): Length =>
   atMost(category, l('13/16')) ? l('1/32') : (times(category, 1n).div(20n) as Length);
 
 describe('the app writes a thickness as the table prints it', () => {
-  // Worked from note 1: category less or plus its tolerance, to the thousandth of an inch and the hundredth of a millimetre.
+  // Worked from note 1: category less or plus its tolerance, to the thousandth of an inch and the hundredth of a
+  // millimetre.
   const mm = (x: Length) =>
     toMillimetres(roundTo(x, fromMillimetres(1n, 100n), 'halfExpand').value).valueOf();
 
@@ -134,9 +136,10 @@ describe('readings within the printed band of a category', () => {
 });
 
 // Source: PS 1-19, as told second-hand by the makers' association (test.apawood-europe.org/products-trademarks/plywood/
-// concrete-formwork-2/tolerances-4/; date not read). Seen: "two different sanded plywood panels with a Performance Category of
-// ¾ in, but both within manufacturing tolerances, can form a joint with a 1/32″ (0.8mm) variation in surface level between the
-// panels", "Sanded Plyform : ¾” (19mm): ±1/64″ (0.4mm); ≥ ¾” (19mm): ± 3%". The readings are worked from it; the clearance is ours.
+// concrete-formwork-2/tolerances-4/; date not read). Seen: "two different sanded plywood panels with a Performance
+// Category of ¾ in, but both within manufacturing tolerances, can form a joint with a 1/32″ (0.8mm) variation in
+// surface level between the panels", "Sanded Plyform : ¾” (19mm): ±1/64″ (0.4mm); ≥ ¾” (19mm): ± 3%". The readings
+// are worked from it; the clearance is ours.
 describe('two sanded 3/4 panels within the printed tolerance', () => {
   const [thin, thick] = [subtract(l('3/4'), l('1/64')), add(l('3/4'), l('1/64'))];
   const both = fitted([thin, thick, thin, thick]);

@@ -5,19 +5,19 @@ import { faultsOf } from '../trade/sheets/two-d/verify';
 
 // The 118 instances are published: J.O. Berkey, P.Y. Wang, J. Oper. Res. Soc. 38 (1987) 423-429; S. Martello, D. Vigo,
 // Management Science 44 (1998) 388-399; R. Alvarez-Valdes, A. Parajon, J.M. Tamarit, Computers & OR 29 (2002) 925-947;
-// M. Hifi 1997 and others; B.-E. Bengtsson, Computer J. 25 (1982) 353-357, J.E. Beasley 1985. Sources and licences stand in
-// each file.
+// M. Hifi 1997 and others; B.-E. Bengtsson, Computer J. 25 (1982) 353-357, J.E. Beasley 1985. Sources and licences
+// stand in each file.
 //
 // Their values are of two kinds, and each row's `evidence` says which it has:
-// - `published`: 60 rows, the best known value a public list of results prints, for no more than three stages of cuts (the
-//   lists stand in each file's `values`; read). Any plan in three stages is one here too, where stages are not counted.
-// - found here, when the instances were gathered, by a program that is not the app's: every `bound`, and `best_known` in 59
-//   rows: 57 with nothing published, and 2 where the value found is a sheet under the published one. The one row left, ATP38
-//   with turning, has the published value without turning. For 116 of the 118 that program had a plan with `best_known`
-//   sheets; for ATP38, turned or not, there is the published value alone.
+// - `published`: 60 rows, the best known value a public list of results prints, for no more than three stages of cuts
+// (the   lists stand in each file's `values`; read). Any plan in three stages is one here too, where stages are not
+// counted. - found here, when the instances were gathered, by a program that is not the app's: every `bound`, and
+// `best_known` in 59   rows: 57 with nothing published, and 2 where the value found is a sheet under the published
+// one. The one row left, ATP38   with turning, has the published value without turning. For 116 of the 118 that
+// program had a plan with `best_known`   sheets; for ATP38, turned or not, there is the published value alone.
 //
-// Columns: instances, published values among them, and how many at least are laid on `best_known` sheets, and how many on no
-// more than the published ones, with little effort. The last two are the app's, not published.
+// Columns: instances, published values among them, and how many at least are laid on `best_known` sheets, and how
+// many on no more than the published ones, with little effort. The last two are the app's, not published.
 describe.each([
   ['2d-berkey-wang-1-6', 24, 24, 22, 22],
   ['2d-martello-vigo-7-10', 16, 16, 14, 14],

@@ -4,8 +4,8 @@ import { expectFewest, expectSameValue, provable, writtenOut } from '../trade/sh
 import { instancesIn } from '../trade/sheets/one-d/instances';
 
 // The instances are published (sources in sticks.test.ts); the values beside them are not printed anywhere: HiGHS, a
-// published solver, works them out at every run (source in tests/trade/sheets/one-d/beside-highs.ts). Only instances whose
-// full sticks are few enough to be written out one by one are compared.
+// published solver, works them out at every run (source in tests/trade/sheets/one-d/beside-highs.ts). Only instances
+// whose full sticks are few enough to be written out one by one are compared.
 const written = writtenOut(instancesIn(path.join(import.meta.dirname, 'data')));
 
 describe('published instances, beside HiGHS', () => {

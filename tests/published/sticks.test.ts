@@ -9,8 +9,9 @@ import { run } from '../trade/sheets/one-d/verify';
 //
 // Source of the fewest sticks: R. F. F. da Silva, R. C. S. Schouery, INFORMS Journal on Computing 2025, doi
 // 10.1287/ijoc.2023.0399, its solution files at github.com/INFORMSJoC/2023.0399, results/CSP-10min, lines "Z:" and
-// "Status: Optimal". Read there for 25 of the 26; of u120_01 no file is kept where they were read, and its 49 is noted from an
-// earlier reading. BPPLIB (M. Delorme, M. Iori, S. Martello, Optimization Letters 12, 2018) is noted to have the same bounds.
+// "Status: Optimal". Read there for 25 of the 26; of u120_01 no file is kept where they were read, and its 49 is
+// noted from an earlier reading. BPPLIB (M. Delorme, M. Iori, S. Martello, Optimization Letters 12, 2018) is noted to
+// have the same bounds.
 const instances = instancesIn(path.join(import.meta.dirname, 'data'));
 
 describe('published instances', () => {

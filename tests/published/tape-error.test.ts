@@ -3,11 +3,11 @@ import { fromMillimetres, toMillimetres } from '../../src/length/length';
 import { tapeError } from '../../src/trade/tolerance/tape-error';
 
 describe('tapeError', () => {
-  // Source: The Measuring Instruments Regulations 2016 (UK SI 2016/1153), schedule 1I, inserted 31 December 2020 by SI 2019/696,
-  // paragraph 2 (legislation.gov.uk/uksi/2016/1153/schedule/1I/data.html). Seen: "The MPE, positive or negative in mm, between
-  // two non-consecutive scale marks is (a + bL)", "L is the value of the length rounded up to the next whole metre"; table 1,
-  // a, b and c: I 0.1, 0.1, 0.1; II 0.3, 0.2, 0.2; III 0.6, 0.4, 0.3.
-  // The rows are printed in a second text, a supplier's guide to tapes (at.rs-online.com/web/content/discovery-portal/
+  // Source: The Measuring Instruments Regulations 2016 (UK SI 2016/1153), schedule 1I, inserted 31 December 2020 by
+  // SI 2019/696, paragraph 2 (legislation.gov.uk/uksi/2016/1153/schedule/1I/data.html). Seen: "The MPE, positive or
+  // negative in mm, between two non-consecutive scale marks is (a + bL)", "L is the value of the length rounded up to
+  // the next whole metre"; table 1, a, b and c: I 0.1, 0.1, 0.1; II 0.3, 0.2, 0.2; III 0.6, 0.4, 0.3. The rows are
+  // printed in a second text, a supplier's guide to tapes (at.rs-online.com/web/content/discovery-portal/
   // produktratgeber/massbaender-leitfaden; date not read), "3 m" "0,40" "0,90" "1,80" and so on: seen; they agree.
   test.each([
     [2n, 'I', '0.3'],
@@ -29,9 +29,9 @@ describe('tapeError', () => {
     expect(toMillimetres(tapeError(tape, fromMillimetres(metres * 1000n), false)).toString()).toBe(mm);
   });
 
-  // Same source, paragraph 2: "When a terminal interval is bounded by a surface, the MPE for any distance beginning at this point
-  // is increased by the value c given in Table 1." The panel is ours:
-  // 2.44 m begins its third metre, 0.3 + 3 · 0.2 = 0.9, and 0.2 from the hook.
+  // Same source, paragraph 2: "When a terminal interval is bounded by a surface, the MPE for any distance beginning
+  // at this point is increased by the value c given in Table 1." The panel is ours: 2.44 m begins its third metre,
+  // 0.3 + 3 · 0.2 = 0.9, and 0.2 from the hook.
   test.each([
     ['I', false, '0.4'],
     ['I', true, '0.5'],

@@ -67,7 +67,10 @@ export function shown(x: unknown): string {
   return String(x);
 }
 
-/** Whether what was found is what the README wants: `.7145` and `1429/2000` are one figure, words are compared by letter. */
+/**
+ * Whether what was found is what the README wants: `.7145` and `1429/2000` are one figure, words are compared by
+ * letter.
+ */
 export function sameFigure(found: string, want: string): boolean {
   const [a, b] = [found.split(', '), want.split(', ')];
   return a.length === b.length && a.every((x, k) => same(x, b[k] ?? ''));

@@ -39,7 +39,9 @@ function code<T>(found: Result<T, unknown>): unknown {
   return errors.map((error) => error.code);
 }
 
-/** What an example may name: `l('3 1/2')`, `value` and `code` of a result, what its own folder exports, then the rest. */
+/**
+ * What an example may name: `l('3 1/2')`, `value` and `code` of a result, what its own folder exports, then the rest.
+ */
 const scopeOf = (folder: string): Module => ({
   ...exportsOf('src/trade'),
   ...exportsOf('src/length'),

@@ -14,7 +14,10 @@ import { machines as grooveMachines } from '../../src/trade/grooves/machines';
 import type { What } from '../../src/trade/setups/operation';
 import type { SetupMachine } from '../../src/trade/setups/setup';
 
-/** Every machine there is, and the caution of a cut on it. A machine that is added does not compile until it stands here. */
+/**
+ * Every machine there is, and the caution of a cut on it. A machine that is added does not compile until it stands
+ * here.
+ */
 const atMachine: Record<SetupMachine, Caution> = {
   rip: 'rip',
   crosscut: 'crosscut',

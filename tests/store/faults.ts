@@ -1,6 +1,7 @@
 /**
- * How the k-th call into the database goes wrong: it throws as on a closed connection; its transaction ends as on a full disk
- * after the request has succeeded; the transaction is broken off; or it never answers, and is carried out all the same.
+ * How the k-th call into the database goes wrong: it throws as on a closed connection; its transaction ends as on a
+ * full disk after the request has succeeded; the transaction is broken off; or it never answers, and is carried out
+ * all the same.
  */
 export type Fault = 'closed' | 'full' | 'broken off' | 'silent';
 

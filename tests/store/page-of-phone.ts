@@ -84,7 +84,10 @@ export const reopened = async (folder: MemoryFolder) => {
   return store;
 };
 
-/** Seven starts of the app a week apart, with work in another job: what was deleted before the first may go at the last after them. */
+/**
+ * Seven starts of the app a week apart, with work in another job: what was deleted before the first may go at the
+ * last after them.
+ */
 export async function aging(store: Store, last: string): Promise<void> {
   const week = 7 * 24 * 3600 * 1000;
   for (let k = 7; k > 0; k -= 1) {

@@ -105,8 +105,8 @@ export type Taken = {
 };
 
 /**
- * A fitted front's measure taken up: it and all that are on keep their heights; those still to go keep theirs or give, as
- * chosen; the front counts as on.
+ * A fitted front's measure taken up: it and all that are on keep their heights; those still to go keep theirs or
+ * give, as chosen; the front counts as on.
  */
 export function takenUp(
   bench: Bench,

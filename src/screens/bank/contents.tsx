@@ -23,7 +23,10 @@ import { bankIn } from './column-of';
 import { NoBank } from './fronts';
 import { lb } from './words';
 
-/** What goes into the drawers: tall, long, heavy, how many; what each front must be for it, and what each pair carries. */
+/**
+ * What goes into the drawers: tall, long, heavy, how many; what each front must be for it, and what each pair
+ * carries.
+ */
 export function ContentsScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
   const [open, setOpen] = useState<Ask>();
   const found = bankIn(bench.plan.value, id);

@@ -9,8 +9,8 @@ import { Mixed, Sign } from '../../ui/mixed';
 export type From = 'top' | 'bottom';
 
 /**
- * An edge at the tape. It is rounded once, from the end the fronts are fitted from; from the other end it is the opening
- * less that mark, so that the two always meet.
+ * An edge at the tape. It is rounded once, from the end the fronts are fitted from; from the other end it is the
+ * opening less that mark, so that the two always meet.
  */
 export function edgeMark(
   exact: Length,

@@ -1,13 +1,5 @@
 import { useState } from 'preact/hooks';
-import {
-  type Checklist,
-  checklistOf,
-  cutCount,
-  groupsOf,
-  isDone,
-  misfits,
-  standingCard,
-} from '../../plan/checklist';
+import { type Checklist, checklistOf, cutCount, groupsOf, isDone, standingCard } from '../../plan/checklist';
 import { breakdownCount } from '../../plan/progress';
 import type { Card } from '../../trade/setups/checklist';
 import { Bar, Segment } from '../../ui/bar';
@@ -20,6 +12,7 @@ import { buildWords, setupTitle, whichWords } from '../shared/cut-words';
 import { TooManyOperations } from '../shared/too-many';
 import { UndoButton } from '../shared/undo-button';
 import { ByPart } from './by-part';
+import { Misfits } from './misfits';
 import { plainCuts } from './plain';
 
 /** The checklist: sorted by what stands on the machine, never by part, unless a part is asked for. */
@@ -129,36 +122,6 @@ function OrderLine({ list }: { readonly list: Checklist }) {
       {counted(runs.length, 'setting', 'settings')} in {counted(order.value.builds, 'set-up', 'set-ups')} of
       blade, stack or bench; {bound}.
     </p>
-  );
-}
-
-/** Cut parts that no longer fit are named, never changed. */
-function Misfits({ list, bench }: { readonly list: Checklist; readonly bench: Bench }) {
-  const found = misfits(list);
-  if (found.length === 0) return null;
-  return (
-    <section class="misfits" aria-label="Cut, and no longer wanted at that figure">
-      <h2>Cut, and now wanted otherwise</h2>
-      <ul>
-        {found.slice(0, 12).map(({ op, was, now, width, depth }) => (
-          <li key={op.id}>
-            <button type="button" class="nextset" onClick={() => bench.go({ at: 'part', id: op.part })}>
-              <span class="grow">
-                <b>{op.name}</b>
-                <span class="s muted block">
-                  {whichWords(op) || op.what}
-                  {width ? ', how wide' : depth ? ', how deep' : ''}: recut, or make its mates match
-                </span>
-              </span>
-              <Mixed value={was} tape={width ? '0.001' : list.plan.job.tape} />
-              <span aria-hidden="true">→</span>
-              <Mixed value={now} tape={width ? '0.001' : list.plan.job.tape} />
-            </button>
-          </li>
-        ))}
-      </ul>
-      {found.length > 12 && <p class="note pad-x">and {found.length - 12} more</p>}
-    </section>
   );
 }
 

@@ -62,8 +62,9 @@ const figure = v.object({
 });
 
 /**
- * Figure as it is kept: `figure` is the half sum and all that is this page's own, `strip/…` each a line of the strip, `undo/…`
- * each a step back, in a ring of fifty. So a key writes the half sum and its own step, however many steps there are.
+ * Figure as it is kept: `figure` is the half sum and all that is this page's own, `strip/…` each a line of the strip,
+ * `undo/…` each a step back, in a ring of fifty. So a key writes the half sum and its own step, however many steps
+ * there are.
  */
 export type FigureRows = Readonly<Record<string, Json>>;
 
@@ -148,8 +149,8 @@ const keptLines = (rows: FigureRows): ReadonlyMap<string, KeptLine> =>
   );
 
 /**
- * What is to be kept for Figure to stand like this: new steps back and the lines that differ, each by itself, then the half sum.
- * What another page has put on the strip meanwhile is not touched.
+ * What is to be kept for Figure to stand like this: new steps back and the lines that differ, each by itself, then
+ * the half sum. What another page has put on the strip meanwhile is not touched.
  *
  * @param shown the lines that stood before the change: of them those that are not in the state were taken away
  */

@@ -119,7 +119,10 @@ export function undoFigure(state: FigureState): FigureState {
   };
 }
 
-/** A key pressed. Equals writes the line to the strip, or, when one is being changed, over it: what is built on it follows. */
+/**
+ * A key pressed. Equals writes the line to the strip, or, when one is being changed, over it: what is built on it
+ * follows.
+ */
 export function pressKey(state: FigureState, key: Key, tape: Tape): Pressed {
   const changing = state.current !== '' && !state.keys.done;
   if (changing && key.key === 'line' && ringsBack(state, key.id))

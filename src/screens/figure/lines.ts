@@ -8,7 +8,9 @@ export type Line = { readonly id: string; readonly name: string; readonly text: 
 
 type Worth = Result<Quantity, ReckonError>;
 
-/** Lines never change in place, so what they come to is worked out once: a line built on many is not worked for each. */
+/**
+ * Lines never change in place, so what they come to is worked out once: a line built on many is not worked for each.
+ */
 const worked = new WeakMap<readonly Line[], Map<string, Worth>>();
 
 function worthsOf(lines: readonly Line[]): Map<string, Worth> {

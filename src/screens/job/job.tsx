@@ -25,7 +25,10 @@ type JobProps = {
   readonly TextDock: typeof Typing | undefined;
 };
 
-/** The job in hand: the next thing to do with its figure, stock as measured, boards. Before any job: four things to tap. */
+/**
+ * The job in hand: the next thing to do with its figure, stock as measured, boards. Before any job: four things to
+ * tap.
+ */
 export function JobScreen({ bench, TextDock }: JobProps) {
   const job = bench.job.value;
   return job ? <JobInHand {...{ bench, job, TextDock }} /> : <First bench={bench} />;

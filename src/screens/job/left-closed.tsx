@@ -1,6 +1,9 @@
 import type { Bench } from '../bench';
 
-/** Why this page stands and not the screen where one was: that one never came up. A tap starts with it all the same; a job opened by hand ends it. */
+/**
+ * Why this page stands and not the screen where one was: that one never came up. A tap starts with it all the same; a
+ * job opened by hand ends it.
+ */
 export function LeftClosed({ bench: { phone, job } }: { readonly bench: Bench }) {
   const { left } = phone;
   if (left === undefined || job.value) return null;

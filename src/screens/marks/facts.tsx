@@ -94,7 +94,9 @@ function EndForEnd({ view }: { readonly view: View }) {
   );
 }
 
-/** What stepping would cost beside absolute marks, shown before the choice; the tape's own error; the pitch as found. */
+/**
+ * What stepping would cost beside absolute marks, shown before the choice; the tape's own error; the pitch as found.
+ */
 function Stepping({ view, bench }: { readonly view: View; readonly bench: Bench }) {
   const [open, setOpen] = useState<'step' | 'found'>();
   const [found, setFound] = useLength(`found ${view.board.id}`);

@@ -7,7 +7,10 @@ export type CautionWords = readonly [short: string, more: string];
 
 type LineProps = { readonly bench: Bench; readonly code: string; readonly words: CautionWords };
 
-/** A line of caution. It shortens where room is short and is never hidden; tapped, it opens *Before you cut* at its part. */
+/**
+ * A line of caution. It shortens where room is short and is never hidden; tapped, it opens *Before you cut* at its
+ * part.
+ */
 export const CautionLine = ({ bench, code, words: [short, more] }: LineProps) => (
   <button
     type="button"

@@ -238,7 +238,9 @@ function SheetInHand(props: SheetInHandProps) {
   );
 }
 
-/** So wide the sheet is drawn, pixels: what the phone has beside the other sheets, and so that most of it is in sight. */
+/**
+ * So wide the sheet is drawn, pixels: what the phone has beside the other sheets, and so that most of it is in sight.
+ */
 function drawnWide(
   { size }: PlanSheet,
   { stick, alone }: { readonly stick: boolean; readonly alone: boolean },

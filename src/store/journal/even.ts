@@ -74,8 +74,8 @@ function lackingOf(entries: readonly Entry[], asides: readonly Aside[], theirs: 
 }
 
 /**
- * Logs so long are compared by their count alone, unless one copy is known to have taken something without the other: reading
- * every key would hold the screen up.
+ * Logs so long are compared by their count alone, unless one copy is known to have taken something without the other:
+ * reading every key would hold the screen up.
  */
 const long = 20_000;
 
@@ -131,8 +131,8 @@ export type Evening = {
 };
 
 /**
- * Brings database and journal to hold the same: each gets what it lacks of the other, and of a figure both have the later word
- * stands in both.
+ * Brings database and journal to hold the same: each gets what it lacks of the other, and of a figure both have the
+ * later word stands in both.
  */
 export async function evenOut({ connection, journal, show }: Evening): Promise<Evened> {
   const summary = await journal.summary();

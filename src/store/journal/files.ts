@@ -24,11 +24,17 @@ export type Found = {
   /** How often it was begun anew. */
   readonly turn: number;
   readonly bytes: number;
-  /** Bytes written to it since it was begun that nothing stands on any more, about: words of figures and settings, purged jobs. */
+  /**
+   * Bytes written to it since it was begun that nothing stands on any more, about: words of figures and settings,
+   * purged jobs.
+   */
   readonly over: number;
   /** More rows were written since it was begun than it began with. */
   readonly grown: boolean;
-  /** How often the journal had been begun anew when the other file was: a page that finds it changed looks at both again. */
+  /**
+   * How often the journal had been begun anew when the other file was: a page that finds it changed looks at both
+   * again.
+   */
   readonly beside: number;
 };
 
@@ -102,20 +108,24 @@ export const valueBytes = (rows: readonly Row[]): number =>
 /** Bytes written over at least before a file is begun anew. */
 const roomy = 1 << 18;
 
-/** So much is written over that the files are worth beginning anew: a quarter of what they began with, and a quarter megabyte. */
+/**
+ * So much is written over that the files are worth beginning anew: a quarter of what they began with, and a quarter
+ * megabyte.
+ */
 export const isDue = ({ over, bytes }: Pick<Found, 'over' | 'bytes'>): boolean =>
   over > Math.max(roomy, bytes / 4);
 
 /**
- * Nothing is begun yet, something was damaged, much is written over, or the file has so grown that the other holds little of it. Not
- * where a later version wrote.
+ * Nothing is begun yet, something was damaged, much is written over, or the file has so grown that the other holds
+ * little of it. Not where a later version wrote.
  */
 export const needsTidying = (found: Found): boolean =>
   !found.later && (found.turn === 0 || found.bad || isDue(found) || (found.bytes > roomy && found.grown));
 
 /**
- * Begins the other file anew with what the rows come to, where that is due. The file it takes the place of stays as it is until
- * the next time. Where a later version wrote, nothing is begun anew: what this one does not know would be lost by it.
+ * Begins the other file anew with what the rows come to, where that is due. The file it takes the place of stays as
+ * it is until the next time. Where a later version wrote, nothing is begun anew: what this one does not know would be
+ * lost by it.
  *
  * @returns what was found, with the file to write on
  */

@@ -9,8 +9,8 @@ export type Summary = {
 };
 
 /**
- * The second copy of everything kept, in a file beside the database. Every call settles: `undefined` or false when the file
- * did not answer.
+ * The second copy of everything kept, in a file beside the database. Every call settles: `undefined` or false when
+ * the file did not answer.
  */
 export type Journal = {
   /** True once the rows are on the phone's disk. */

@@ -14,9 +14,9 @@ function lineOf(row: Row): string {
 }
 
 /**
- * What a file holds: rows whose check holds, in order; the text of lines that are damaged past mending; how many were mended; how
- * many are whole but of a kind that only a later version of the app knows. A last line without its end was never
- * acknowledged: it is none of these.
+ * What a file holds: rows whose check holds, in order; the text of lines that are damaged past mending; how many were
+ * mended; how many are whole but of a kind that only a later version of the app knows. A last line without its end
+ * was never acknowledged: it is none of these.
  */
 export type Read = {
   readonly rows: readonly Row[];
@@ -26,8 +26,8 @@ export type Read = {
 };
 
 /**
- * Reads lines back. One with a single turned byte is mended by its check; one damaged more is left out, and those after it are
- * read all the same: each stands for itself.
+ * Reads lines back. One with a single turned byte is mended by its check; one damaged more is left out, and those
+ * after it are read all the same: each stands for itself.
  *
  * @example readLines(bytesOf(rows)).rows
  */
@@ -80,7 +80,9 @@ export function standingIn(bytes: Uint8Array): number {
   return torn.length === 0 || readLine(torn, new TextDecoder()) ? bytes.length : bytes.length - torn.length;
 }
 
-/** What one turned byte made of a line put right: in the line, its end that joined two, or an end that cut one in two. */
+/**
+ * What one turned byte made of a line put right: in the line, its end that joined two, or an end that cut one in two.
+ */
 function mend(
   line: Uint8Array,
   next: Uint8Array | undefined,

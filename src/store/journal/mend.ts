@@ -22,9 +22,9 @@ function stepsBack() {
 }
 
 /**
- * Bytes with the one byte put right that was turned since their check was written; undefined where no single byte, or more
- * than one, would do. The check is linear: what it is off by, followed back byte by byte from the end, shows at one place
- * as what one turned byte does there.
+ * Bytes with the one byte put right that was turned since their check was written; undefined where no single byte, or
+ * more than one, would do. The check is linear: what it is off by, followed back byte by byte from the end, shows at
+ * one place as what one turned byte does there.
  *
  * @param check CRC-32 as it was written
  */

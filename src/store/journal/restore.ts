@@ -9,8 +9,8 @@ import { keptOf, type Row, rowKey, valueRows } from './row';
 export const stores = ['jobs', 'log', 'settings', 'shop', 'aside'] as const;
 
 /**
- * Puts into the database what the journal has and it lacks, in one transaction; what the database has stands, but for a setting or
- * figure of which the journal has a later word. Entries set aside stay aside.
+ * Puts into the database what the journal has and it lacks, in one transaction; what the database has stands, but for
+ * a setting or figure of which the journal has a later word. Entries set aside stay aside.
  *
  * @returns how many entries came back
  */

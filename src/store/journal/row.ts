@@ -3,9 +3,10 @@ import type { Aside } from '../../job/rows';
 import { type Stamped, takeLater, type ValueRow, type ValueStore, type Values } from '../values';
 
 /**
- * A row of the journal: what was written, in the order it was. A setting or shop figure says when it was written, and the later
- * stands; `null` was taken away; `purge` takes a job out for good. `begin` opens a file, `whole` says that everything kept before it stands above. What a kind means is
- * never changed: a row that says something else takes a kind of its own, which older code leaves in its place.
+ * A row of the journal: what was written, in the order it was. A setting or shop figure says when it was written, and
+ * the later stands; `null` was taken away; `purge` takes a job out for good. `begin` opens a file, `whole` says that
+ * everything kept before it stands above. What a kind means is never changed: a row that says something else takes a
+ * kind of its own, which older code leaves in its place.
  */
 export type Row =
   | readonly ['log', Entry]
@@ -72,7 +73,7 @@ export const rowsOf = ({ log, settings, shop, aside }: Kept): readonly Row[] => 
   ...[...log.values()].map((entry): Row => ['log', entry]),
 ];
 
-/** How many entries, and a number that two different sets of them hardly share, whatever their order. */
+/** How many entries there are, and a hash of their keys that does not depend on their order. */
 export type Sum = { readonly count: number; readonly hash: string };
 
 /** @param keys of `rowKey` @example sumOf([]).count // 0 */

@@ -11,8 +11,8 @@ type Handle = {
 export const long = 4000;
 
 /**
- * Watches a start from off the page's thread, which may stand still: a file is held from `starting` to `stood`, and a start that
- * takes long leaves a byte in it.
+ * Watches a start from off the page's thread, which may stand still: a file is held from `starting` to `stood`, and a
+ * start that takes long leaves a byte in it.
  */
 export function watchOfStart(hold: () => Promise<Handle>) {
   let held: Promise<{ readonly file: Handle; readonly late: ReturnType<typeof setTimeout> }> | undefined;

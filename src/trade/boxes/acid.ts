@@ -14,8 +14,8 @@ export type AcidRound = {
 };
 
 /**
- * Which stuffs a bank or its case is made of give off acid, where things of shell or lime go in. It goes by names alone:
- * a stuff called oak or chestnut, a thing called by a word of shell or lime.
+ * Which stuffs a bank or its case is made of give off acid, where things of shell or lime go in. It goes by names
+ * alone: a stuff called oak or chestnut, a thing called by a word of shell or lime.
  *
  * @param stuffs names of what stands round the things; @param things names of what goes in
  * @returns one a stuff, in order; none where either is missing

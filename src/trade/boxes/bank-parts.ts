@@ -67,8 +67,8 @@ function part(fronts: WorkedFronts, at: BankPartsAt, made: New): Part {
 }
 
 /**
- * The fronts of a bank as parts: as long as they are wide in their opening, ripped to their heights. Out of one blank they
- * come off it one after another, from the top.
+ * The fronts of a bank as parts: as long as they are wide in their opening, ripped to their heights. Out of one blank
+ * they come off it one after another, from the top.
  */
 export function frontParts(fronts: WorkedFronts, at: BankPartsAt): readonly Part[] {
   return fronts.columns.flatMap((column) => {

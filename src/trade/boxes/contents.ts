@@ -19,7 +19,10 @@ import { whole } from '../../length/round';
 export type Room = {
   /** How high the front is. */
   readonly front: Length;
-  /** Gap between the fronts; for the top drawer, or one under a rail, the reveal over it, below 0 where the front covers. */
+  /**
+   * Gap between the fronts; for the top drawer, or one under a rail, the reveal over it, below 0 where the front
+   * covers.
+   */
   readonly over: Length;
   readonly underRail: boolean;
   /** Lower edge of the box over that of its front. */
@@ -83,8 +86,8 @@ const product = (...factors: readonly Ratio[]): Ratio =>
 export type Load = { readonly contents: Ratio; readonly unweighed: number };
 
 /**
- * What the things of a drawer weigh together; those nobody weighed, and those said to weigh nothing or less, add nothing
- * and are counted.
+ * What the things of a drawer weigh together; those nobody weighed, and those said to weigh nothing or less, add
+ * nothing and are counted.
  *
  * @returns pounds
  * @example loadOf([{ id: 'a', name: 'Quartz', heavy: ratio(5n, 2n), count: 4 }]).contents // 10
@@ -173,7 +176,8 @@ export type NotIn = {
 };
 
 /**
- * Things that do not go in, and by how much; what was not said of a thing is not checked, nor a size of nothing or less.
+ * Things that do not go in, and by how much; what was not said of a thing is not checked, nor a size of nothing or
+ * less.
  *
  * @param at tallest as `tallestIn` has it; longest: the longer way inside, lying flat. Inches
  * @returns by thing as listed, inches

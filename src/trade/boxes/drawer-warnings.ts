@@ -29,7 +29,10 @@ function deep({ drawers, slides }: WorkedDrawers): readonly DrawersWarning[] {
   return box && over && isPositive(over) ? [{ code: 'box-too-deep', deep: box, over }] : [];
 }
 
-/** The lowest box must clear what is under it by the play: the lower edge of its opening, or a little less than nothing. */
+/**
+ * The lowest box must clear what is under it by the play: the lower edge of its opening, or a little less than
+ * nothing.
+ */
 function low({ fronts, slides }: WorkedDrawers): readonly DrawersWarning[] {
   const last = fronts.marks[fronts.marks.length - 1];
   if (!last) return [];

@@ -93,8 +93,8 @@ export function slidesOf({ bank, columns }: WorkedFronts, at: DrawersAt): Slides
 }
 
 /**
- * The boxes of a bank from its fronts: width from the least opening, height under what is over it, tails round the groove,
- * sticks from the front bottoms.
+ * The boxes of a bank from its fronts: width from the least opening, height under what is over it, tails round the
+ * groove, sticks from the front bottoms.
  *
  * @returns or everything that keeps them from being cut, one line for each kind
  */

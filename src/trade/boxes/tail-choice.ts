@@ -17,8 +17,8 @@ type Side = {
 };
 
 /**
- * The tails of a box side: as many as said; else the odd number nearest to one every inch and a quarter whose groove lies
- * inside a tail. By template the pitch decides.
+ * The tails of a box side: as many as said; else the odd number nearest to one every inch and a quarter whose groove
+ * lies inside a tail. By template the pitch decides.
  */
 export function tailsFor(bank: Bank, _front: Front, side: Side): TailChoice {
   const slope = bank.slope ?? usualBank.slope;

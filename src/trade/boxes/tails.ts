@@ -207,8 +207,8 @@ export function templateHeights(
 }
 
 /**
- * The layout a template makes: its pitch is fixed, so many tails as go into the height, at least one; half pins are what is
- * left at both edges. Under a pitch they can come out negative: `tailsOf` refuses that.
+ * The layout a template makes: its pitch is fixed, so many tails as go into the height, at least one; half pins are
+ * what is left at both edges. Under a pitch they can come out negative: `tailsOf` refuses that.
  *
  * @param at.pitch centre to centre, inches, > 0; at.pin at the end line, less than the pitch
  * @returns a plan, inches

@@ -7,7 +7,10 @@ export type SheetNeed = {
   readonly kind: 'sheet' | 'stick';
   readonly long: Length;
   readonly wide?: Length;
-  /** So many it takes; `how`: laid out and proved fewest, laid out, or not laid out yet: at least so many, by the bound. */
+  /**
+   * So many it takes; `how`: laid out and proved fewest, laid out, or not laid out yet: at least so many, by the
+   * bound.
+   */
   readonly count: number;
   readonly how: 'proved' | 'laid' | 'least';
   /** Pieces that come out of them. */

@@ -14,8 +14,8 @@ export const toBuy = ({ count, have }: Pick<SheetNeed, 'count' | 'have'>): numbe
   Math.max(0, count - have);
 
 /**
- * Whether one sheet more is worth offering: a part's worth of scrap is wanted for test cuts. Not where a piece is left, nor
- * where a whole sheet stays at hand, nor while nothing is laid out: what is left is then not known.
+ * Whether one sheet more is worth offering: a part's worth of scrap is wanted for test cuts. Not where a piece is
+ * left, nor where a whole sheet stays at hand, nor while nothing is laid out: what is left is then not known.
  *
  * @param need counts whole, >= 0
  * @example wantsTestSheet({ ...need, count: 2, have: 0, how: 'laid' }) // true: no spare in what is left

@@ -167,11 +167,17 @@ export function flatBoard(
   return boardFrom(at.blank, { wides }, at.cutting);
 }
 
-/** Near face of a partition from the inner face of the left side, inches. @example partitionFace(sizes, 1) // 18 7/64: Example 2 of carcass */
+/**
+ * Near face of a partition from the inner face of the left side, inches.
+ * @example partitionFace(sizes, 1) // 18 7/64: Example 2 of carcass
+ */
 export const partitionFace = (sizes: Sizes, k: number): Length =>
   subtract(bayStart(sizes, k + 1), sizes.thick('partition'));
 
-/** Panel ends of the top stand this far outside the clear width. @example topBeyond(sizes) // the depth of its rabbet */
+/**
+ * Panel ends of the top stand this far outside the clear width.
+ * @example topBeyond(sizes) // the depth of its rabbet
+ */
 export const topBeyond = (sizes: Sizes): Length => subtract(sizes.thick('side'), topSeat(sizes));
 
 /** The slack of a run of trays, usual where none is said. Inches. */

@@ -8,8 +8,8 @@ const size = (words: string, value: Length | undefined, tape: Tape): Size =>
   sizeAt(given(words, value ?? zero), tape);
 
 /**
- * A board laid out by hand is a part like any other: ripped and cut to length where its sizes are given, grooved as laid
- * out. A size not given is 0, and is not cut.
+ * A board laid out by hand is a part like any other: ripped and cut to length where its sizes are given, grooved as
+ * laid out. A size not given is 0, and is not cut.
  *
  * @example byHand(board, { tape: '1/32' }).copies // 2 for a pair
  */

@@ -89,7 +89,10 @@ export type Case = {
   readonly hasEdging: boolean;
   readonly hasToe: boolean;
   readonly hasBase: boolean;
-  /** Dado depth in the sides, in bottom and top for partitions (and in partition faces for shelves), rabbet for the top. */
+  /**
+   * Dado depth in the sides, in bottom and top for partitions (and in partition faces for shelves), rabbet for the
+   * top.
+   */
   readonly dado?: Length | undefined;
   readonly partitionDado?: Length | undefined;
   readonly topRabbet?: Length | undefined;

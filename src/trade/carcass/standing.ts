@@ -107,7 +107,10 @@ function middleRail(making: Making, i: Inside): Part {
   return { ...part, strip: true };
 }
 
-/** Height of the frame opening over the highest middle rail of a bay. Inches. @example openingOver(sizes, 2) // 25 7/16 */
+/**
+ * Height of the frame opening over the highest middle rail of a bay. Inches.
+ * @example openingOver(sizes, 2) // 25 7/16
+ */
 export function openingOver(sizes: Making['sizes'], bay: number): Length {
   const frame = frameOf(sizes);
   const rails = sizes.case.inside.filter((i) => i.kind === 'rail' && i.bay === bay);

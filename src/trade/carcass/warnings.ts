@@ -72,7 +72,10 @@ function bearing({ case: c }: Sizes): readonly CaseWarning[] {
 
 type Wider = Extract<CaseWarning, { code: 'trays-wider' }>;
 
-/** Every frame piece over the trays of a bay comes off: then the others stand outside the groove floors, and trays pass. */
+/**
+ * Every frame piece over the trays of a bay comes off: then the others stand outside the groove floors, and trays
+ * pass.
+ */
 function opens(warnings: readonly CaseWarning[], bay: number): boolean {
   const over = warnings.filter((x) => x.code === 'trays-locked' && x.bay === bay);
   return over.length > 0 && over.every((x) => x.code === 'trays-locked' && x.comesOff);

@@ -41,11 +41,16 @@ export type Column = {
 /** What a piece of a drawer is of. */
 export type BankStock = 'front' | 'side' | 'boxFront' | 'boxBack' | 'boxBottom';
 
-/** A bank of drawers as decided. What is not said is `undefined`: a usual figure stands in, or it is asked for. Inches. */
+/**
+ * A bank of drawers as decided. What is not said is `undefined`: a usual figure stands in, or it is asked for.
+ * Inches.
+ */
 export type Bank = {
   readonly id: string;
   readonly name: string;
-  /** The case it stands in, its first bay from the left, and what it stands on there: a middle rail or a fixed shelf. */
+  /**
+   * The case it stands in, its first bay from the left, and what it stands on there: a middle rail or a fixed shelf.
+   */
   readonly of?: string | undefined;
   readonly bay: number;
   readonly over?: string | undefined;
@@ -58,7 +63,9 @@ export type Bank = {
   readonly sill?: Length | undefined;
   readonly fit: 'inset' | 'overlay';
   readonly count: number;
-  /** Reveals. Overlay: `top`, `bottom` and `side` are how far the front covers, `gap` between fronts over a partition. */
+  /**
+   * Reveals. Overlay: `top`, `bottom` and `side` are how far the front covers, `gap` between fronts over a partition.
+   */
   readonly top?: Length | undefined;
   readonly between?: Length | undefined;
   readonly bottom?: Length | undefined;

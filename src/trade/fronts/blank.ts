@@ -51,8 +51,8 @@ export function blankFor(heights: readonly Length[], at: BlankAt): Result<Blank,
 }
 
 /**
- * A spoiled front of a blank: the lowest is cut anew from the offcut and the run holds; a higher one breaks it, unless all
- * below it are cut again too.
+ * A spoiled front of a blank: the lowest is cut anew from the offcut and the run holds; a higher one breaks it,
+ * unless all below it are cut again too.
  *
  * @param no from the top, 1 to `count`; @param count of the column, >= 1
  * @returns whether the run breaks, and the numbers to cut again to keep it

@@ -26,8 +26,8 @@ type FairAt = {
 /**
  * Heights rounded together to whole grains, never one by one: every shared one is rounded down, and the grains that are
  * missing go to the largest remainders, a tie to the lower front. One that falls under its least has a grain from one
- * that can spare it over its own, first from one that was given a missing grain: what goes into a drawer must go in. Only
- * then may a front be off by a grain or more, or the order of two near heights turn.
+ * that can spare it over its own, first from one that was given a missing grain: what goes into a drawer must go in.
+ * Only then may a front be off by a grain or more, or the order of two near heights turn.
  *
  * @param exact heights from the top, inches, > 0, none under its least, their sum `total` when any is shared
  * @param at.total what they come to together, inches; @param at.grain inches, > 0
@@ -94,8 +94,8 @@ export function alike(
 }
 
 /**
- * So much taken off in all, shared in equal parts of whole grains: the total rounded up, the larger shares off the lower
- * fronts.
+ * So much taken off in all, shared in equal parts of whole grains: the total rounded up, the larger shares off the
+ * lower fronts.
  *
  * @param trim inches, >= 0; @param count fronts that give, whole, >= 1; @param grain inches, > 0
  * @returns by front from the top, inches

@@ -15,8 +15,8 @@ import {
 } from '../../length/length';
 
 /**
- * What is still to go at one side, the fitting going down from the top or up from the bottom: `reach` runs from the edge it
- * began at to the far edge of the last front fitted. Inches.
+ * What is still to go at one side, the fitting going down from the top or up from the bottom: `reach` runs from the
+ * edge it began at to the far edge of the last front fitted. Inches.
  */
 export type Ahead = {
   readonly opening: Length;
@@ -31,11 +31,12 @@ export type Ahead = {
 export type Gaps = { readonly space: Length; readonly gaps: number; readonly each: Length };
 
 /**
- * What is left for the gaps: space = O - y; alike (space - Σh)/(remaining + 1), or with the end held (space - r_b - Σh)/remaining.
+ * What is left for the gaps: space = O - y; alike (space - Σh)/(remaining + 1), or with the end held (space - r_b -
+ * Σh)/remaining.
  *
  * @param ahead lengths in inches, opening and heights > 0; a reach beyond the opening binds and is not refused
- * @returns inches; none to go and the end not held: one gap, all the space; none to go and the end held: nothing, for no gap
- *   is left to share
+ * @returns inches; none to go and the end not held: one gap, all the space; none to go and the end held: nothing, for
+ * no gap is left to share
  * @example gapsAhead({ opening, reach: inches(249n, 16n), heights }).each // 1/12
  */
 export function gapsAhead({ opening, reach, heights, hold }: Ahead): Gaps | undefined {
@@ -69,8 +70,8 @@ export function gapWarning(each: Length): GapWarning | undefined {
 }
 
 /**
- * What must come off in all so that every gap is as wanted: gaps × wanted - what is left; negative: the fronts may be so
- * much taller.
+ * What must come off in all so that every gap is as wanted: gaps × wanted - what is left; negative: the fronts may be
+ * so much taller.
  *
  * @param gaps as `gapsAhead` found them; @param wanted gap, inches, >= 0
  * @returns inches, all the fronts still to go together

@@ -66,13 +66,13 @@ export const isCountOfFronts = (count: number): boolean =>
 /**
  * Exact heights of the fronts of a column, from the top. Given ones stand; the rule shares what they leave among the
  * others in their order. One that comes out under its least is held there and the rest share again, the one farthest
- * under first and one at a time: a step or a ratio closes up over the front that is held, which can lift another over its
- * least, so the rule stands for more of them than if all were held at once.
+ * under first and one at a time: a step or a ratio closes up over the front that is held, which can lift another over
+ * its least, so the rule stands for more of them than if all were held at once.
  *
  * @param h.total inches; @param h.count whole, 1 to 24; @param h.share `step` any sign, ratio and weights > 0
  * @param h.given inches, > 0; @param h.least inches, 0 or less asks for nothing
- * @returns inches, > 0, with the exact sum `total` when any is shared; when all are given their sum may be less. Or what
- *   is wrong, `by` and `most` in inches, `by` 0 when the shared ones are left just nothing
+ * @returns inches, > 0, with the exact sum `total` when any is shared; when all are given their sum may be less. Or
+ * what is wrong, `by` and `most` in inches, `by` 0 when the shared ones are left just nothing
  * @example heightsOf({ total: inches(923n, 32n), count: 5, share: { kind: 'step', step: inches(11n, 16n) } })
  */
 export function heightsOf(h: Heights): Result<readonly Length[], HeightsError> {
@@ -172,6 +172,9 @@ function byWeight(weights: readonly Length[], left: Length): readonly Length[] {
 /** Under this there is hardly room for a box and a pull. Common practice, no source. Inches. */
 export const lowFront = inches(5n, 2n);
 
-/** Numbers of the fronts under `lowFront`, from the top, 1 the first; heights in inches. @example lowWarnings([inches(2n)]) // [1] */
+/**
+ * Numbers of the fronts under `lowFront`, from the top, 1 the first; heights in inches.
+ * @example lowWarnings([inches(2n)]) // [1]
+ */
 export const lowWarnings = (heights: readonly Length[]): readonly number[] =>
   heights.flatMap((h, k) => (less(h, lowFront) ? [k + 1] : []));

@@ -103,7 +103,9 @@ function inCase(bank: Bank, column: number, worked: Worked | undefined): Planned
     : [{ code: 'closed', by: subtract(zero, planned.high.value) }];
 }
 
-/** What the bank stands on in a bay: the rail or shelf said, or one of its kind at the same height in the bays beside. */
+/**
+ * What the bank stands on in a bay: the rail or shelf said, or one of its kind at the same height in the bays beside.
+ */
 function floorIn(bank: Bank, bay: number, sizes: Sizes) {
   const said = sizes.case.inside.find((i) => i.id === bank.over);
   if (!said || said.bay !== bank.bay || (said.kind !== 'rail' && said.kind !== 'fixed')) return undefined;
@@ -193,7 +195,10 @@ function inCarcass(sizes: Sizes, bay: number, over: string | undefined): Planned
   };
 }
 
-/** What was measured stands in place of what was planned, where it is taken up: the lesser of front and back, of left and right. */
+/**
+ * What was measured stands in place of what was planned, where it is taken up: the lesser of front and back, of left
+ * and right.
+ */
 function asUsed(planned: Planned, column: Column): Opening {
   const { usedFront, usedBack, usedLeft, usedRight } = column;
   const wide = usedFront ? given('opening as measured in front', usedFront) : planned.wide;

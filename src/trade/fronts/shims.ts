@@ -11,8 +11,9 @@ export type GapPiles = {
 };
 
 /**
- * A pile for every gap, left and right apart, from the shims at hand: never over, within the tolerance where that can be.
- * Fronts are shimmed and screwed one after another, so each gap may draw on the whole drawer: the shims come back.
+ * A pile for every gap, left and right apart, from the shims at hand: never over, within the tolerance where that can
+ * be. Fronts are shimmed and screwed one after another, so each gap may draw on the whole drawer: the shims come
+ * back.
  *
  * @param gaps inches, >= 0, the first first; @param at.shims all in the drawer
  * @param at.tol how much short is good enough, inches, >= 0

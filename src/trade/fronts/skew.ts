@@ -12,8 +12,8 @@ import {
 } from '../../length/length';
 
 /**
- * A column in an opening that is higher at one side; fronts stay square. Inches. The last front is the last fitted, its end
- * gap the bottom one: for a column fitted from the bottom up, turn `heights` and `ends` round.
+ * A column in an opening that is higher at one side; fronts stay square. Inches. The last front is the last fitted,
+ * its end gap the bottom one: for a column fitted from the bottom up, turn `heights` and `ends` round.
  */
 export type Skew = {
   /** Height of the opening at either side, > 0. */
@@ -41,7 +41,8 @@ const free = ({ heights, ends }: Skew, opening: Length): Length =>
  * (O - r_t - r_b - Σh)/(n - 1).
  *
  * @param skew inches
- * @returns inches, a gap negative where the fronts bind; nothing when there is no gap to share it: one front with both ends held
+ * @returns inches, a gap negative where the fronts bind; nothing when there is no gap to share it: one front with
+ * both ends held
  * @example skewOf({ left, right, heights }).taper // Example 5 of fronts: 1/48
  */
 export function skewOf(skew: Skew): Skewed | undefined {
@@ -67,12 +68,13 @@ export function dumpedAtEnd(skew: Skew, wanted: Length): { readonly left: Length
 }
 
 /**
- * The last front planed to follow the opening, so that its end gap comes as wanted (or as held) where there is too little
- * room. It is never made taller: at a side with room to spare nothing comes off, and the gap there is what is left.
+ * The last front planed to follow the opening, so that its end gap comes as wanted (or as held) where there is too
+ * little room. It is never made taller: at a side with room to spare nothing comes off, and the gap there is what is
+ * left.
  *
  * @param skew inches; @param wanted gap, inches, >= 0
- * @returns inches: height of the last front at either side, not positive where it would be planed away, and the most that
- *   is planed off, >= 0
+ * @returns inches: height of the last front at either side, not positive where it would be planed away, and the most
+ * that is planed off, >= 0
  * @example planedLast(skew, inches(5n, 64n)) // Example 5 of fronts: 7 5/32 left, 7 1/16 right, 3/32 planed
  */
 export function planedLast(

@@ -91,8 +91,8 @@ const ahead = (at: Side) =>
   });
 
 /**
- * Before any is fitted: gaps as wanted, what is left over at the end; all gaps alike when the opening is out of square, or
- * when all fronts are cut alike.
+ * Before any is fitted: gaps as wanted, what is left over at the end; all gaps alike when the opening is out of
+ * square, or when all fronts are cut alike.
  */
 function planned(at: Side): readonly { readonly near: Length; readonly far: Length }[] {
   const { bank, heights, opening, reveals } = at;

@@ -13,9 +13,9 @@ export type Trims = {
 };
 
 /**
- * So much taken off the fronts still to go, in equal parts at a sixty-fourth, the larger shares off the lower ones. Fronts
- * that are cut keep their size while there are others to give; when all are cut they are planed. What is not cut may be
- * made taller instead: rounded down, so that no gap gets less than is wanted.
+ * So much taken off the fronts still to go, in equal parts at a sixty-fourth, the larger shares off the lower ones.
+ * Fronts that are cut keep their size while there are others to give; when all are cut they are planed. What is not
+ * cut may be made taller instead: rounded down, so that no gap gets less than is wanted.
  *
  * @param trim in all, inches; negative: the fronts may be so much taller
  * @param fronts still to go, from the top

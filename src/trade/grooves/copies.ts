@@ -12,8 +12,8 @@ export type Copy = {
 };
 
 /**
- * What one setting of a groove cuts: left and right of a pair, so many alike, or the one face of a partition. A copy cut
- * again has an id of its own, so that no tick of the spoiled one stands for it.
+ * What one setting of a groove cuts: left and right of a pair, so many alike, or the one face of a partition. A copy
+ * cut again has an id of its own, so that no tick of the spoiled one stands for it.
  *
  * @example copiesOf(pair, groove).map((c) => c.name) // Left, Right
  */

@@ -101,7 +101,10 @@ export function webs(
   return { problems, warnings };
 }
 
-/** The thinnest wood a layout leaves: behind groove `a`, or between it and `b` opposite. Inches; 0 or less: cut through. */
+/**
+ * The thinnest wood a layout leaves: behind groove `a`, or between it and `b` opposite. Inches; 0 or less: cut
+ * through.
+ */
 export type Web = { readonly web: Length; readonly a: string; readonly b?: string };
 
 /**

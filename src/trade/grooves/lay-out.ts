@@ -58,8 +58,8 @@ export function layOut(board: Board): Layout {
 const nothing = { grooves: [], dropped: [], warnings: [], endForEndSafe: false };
 
 /**
- * The most cuts of one layout that are worked out, its grooves on all its boards. 2,000 take 0.2 s with their operations on a desk; a
- * thousand boards of twenty took 11 s.
+ * The most cuts of one layout that are worked out, its grooves on all its boards. 2,000 take 0.2 s with their
+ * operations on a desk; a thousand boards of twenty took 11 s.
  */
 export const mostCuts = 2000;
 

@@ -64,7 +64,10 @@ export type Problem =
       readonly by: Length;
       /** How many of the run do fit, counting those a wide groove displaced. */
       readonly fits: number;
-      /** Where the run would have to start, given as its start is given (from the datum, by its point); negative when no start lets all fit. */
+      /**
+       * Where the run would have to start, given as its start is given (from the datum, by its point); negative when
+       * no start lets all fit.
+       */
       readonly startAt: Length;
     }
   | { readonly code: 'none-fit'; readonly in: string; readonly short: Length }

@@ -103,7 +103,10 @@ function routerGuide({ near, pass, cutter, mark, job }: Context): Set {
   return { measures: 'guide-edge', figure: beyond, otherGuide: here, strip: rest };
 }
 
-/** Guide lying on the reference side: teeth less the shoe. On the far side: teeth plus kerf plus the shoe's other edge. */
+/**
+ * Guide lying on the reference side: teeth less the shoe. On the far side: teeth plus kerf plus the shoe's other
+ * edge.
+ */
 function sawGuide({ near, job }: Context): Set {
   const { kerf = zero, shoeKeep, shoeWaste } = job.shop;
   const here = shoeKeep && subtract(near, shoeKeep);

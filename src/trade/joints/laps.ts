@@ -68,7 +68,10 @@ export type FlushLap = {
   /** How long the lap is along each member: the width of the other. */
   readonly longUnder: Length;
   readonly longOver: Length;
-  /** What the back of the under member stands out past the other (< 0: stands back). Not 0: measure from the show face. */
+  /**
+   * What the back of the under member stands out past the other (< 0: stands back). Not 0: measure from the show
+   * face.
+   */
   readonly backStep: Length;
 };
 
@@ -146,7 +149,8 @@ export type FrameError =
 const mostCrosses = 1000;
 
 /**
- * A lapped frame: clear = (long - n cross)/(n - 1), near edges k (clear + cross). The rails are marked clamped together.
+ * A lapped frame: clear = (long - n cross)/(n - 1), near edges k (clear + cross). The rails are marked clamped
+ * together.
  *
  * @param frame lengths in inches, > 0; count whole, 2 to 1000; setBack >= 0, < rail
  * @returns inches, exact; or by how much the cross members overlap, and how many fit

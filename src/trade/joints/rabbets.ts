@@ -161,7 +161,9 @@ function notPositive({
   return undefined;
 }
 
-/** Where a cleat does not lie flush: which rabbet or notch (from 0), and by how much it stands proud or sunk, inches. */
+/**
+ * Where a cleat does not lie flush: which rabbet or notch (from 0), and by how much it stands proud or sunk, inches.
+ */
 export type Mismatch = {
   readonly where: 'rabbet' | 'notch';
   readonly at: number;

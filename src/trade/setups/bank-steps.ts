@@ -65,8 +65,8 @@ const step = ({ bank, cut, copy, ...rest }: Step): Operation => ({
 });
 
 /**
- * What is done to banks of drawers beside their cuts: story stick, boxes glued, slides on sticks longest first, boxes hung,
- * the case levelled and anchored, fronts fitted one after another, pulls drilled.
+ * What is done to banks of drawers beside their cuts: story stick, boxes glued, slides on sticks longest first, boxes
+ * hung, the case levelled and anchored, fronts fitted one after another, pulls drilled.
  *
  * @param all operations on the parts, by which each step knows what comes first
  */

@@ -34,8 +34,8 @@ function otherJoint(op: Operation, was: Joint): readonly Change[] {
 }
 
 /**
- * Pieces already cut whose figure, or whose joint's width or depth, has since changed: what the tick kept beside what it
- * would be now. They are named, never rewritten.
+ * Pieces already cut whose figure, or whose joint's width or depth, has since changed: what the tick kept beside what
+ * it would be now. They are named, never rewritten.
  *
  * @param cutTo what a tick kept; nothing when not ticked
  */
@@ -47,7 +47,9 @@ export const noLongerFit = (operations: readonly Operation[], cutTo: CutTo): rea
     return otherJoint(op, was).slice(0, 1);
   });
 
-/** What is not cut yet and would change: the figure, the stack or the height it stands at, and the one it would have. */
+/**
+ * What is not cut yet and would change: the figure, the stack or the height it stands at, and the one it would have.
+ */
 export function wouldChange(
   before: readonly Operation[],
   after: readonly Operation[],

@@ -3,14 +3,14 @@ import type { Part } from '../carcass/part';
 import { layOut } from '../grooves/lay-out';
 
 /**
- * The most operations of one job that are worked out and put in order. 10,000 take 0.5 s on a desk, so two or three on a phone;
- * 20,000 took 1.2 s, and 900,000 did not come back. A large real job has some hundreds.
+ * The most operations of one job that are worked out and put in order. 10,000 take 0.5 s on a desk, so two or three
+ * on a phone; 20,000 took 1.2 s, and 900,000 did not come back. A large real job has some hundreds.
  */
 export const mostOperations = 10_000;
 
 /**
- * How many operations a part comes to, at least: each piece ripped, cut to length and joined, each groove once. A wide groove cut in
- * passes comes to more. Works none of them out.
+ * How many operations a part comes to, at least: each piece ripped, cut to length and joined, each groove once. A
+ * wide groove cut in passes comes to more. Works none of them out.
  *
  * @param part with its sizes and joints
  * @returns a whole number, 0 or more

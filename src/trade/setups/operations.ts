@@ -16,7 +16,9 @@ export type HandWork = {
   readonly figure?: Length | undefined;
   readonly cutter?: Length | undefined;
   readonly height?: Length | undefined;
-  /** A cut of the same part (`rip`, `len`), or another operation by hand, that comes first; its length when not said. */
+  /**
+   * A cut of the same part (`rip`, `len`), or another operation by hand, that comes first; its length when not said.
+   */
   readonly after?: string | undefined;
 };
 

@@ -37,7 +37,10 @@ export function inTurn({ before, after }: Waits): number[] {
   return order;
 }
 
-/** The shortest way from k back to k, shorter than `most`, by what comes after; none: empty. Counts the looks it takes. */
+/**
+ * The shortest way from k back to k, shorter than `most`, by what comes after; none: empty. Counts the looks it
+ * takes.
+ */
 function wayBack(
   after: Waits['after'],
   k: number,

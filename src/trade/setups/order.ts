@@ -83,7 +83,8 @@ function graphOf(listed: Listed) {
  * can. The same steps always give the same order.
  *
  * @param steps in a sensible order of the trade; an `after` that is not among them counts as done
- * @param effort states opened at most, a whole number >= 0; when they are spent, the best found so far is given, not proved
+ * @param effort states opened at most, a whole number >= 0; when they are spent, the best found so far is given, not
+ * proved
  * @returns the runs; or the shortest ring of `after`
  * @throws RangeError if two steps have one id, or a setup has two builds: mistakes in the program
  * @example orderSetups([{ id: 'rip', build: 'saw', setup: 'fence', after: [] }]) // one run, proved

@@ -16,8 +16,8 @@ export const liftable = (size: Rect, carry: Carry): boolean => weightOf(size, ca
 /**
  * The same pieces with a sheet too heavy to carry cut first where it falls into halves one can lift: a row of cuts the
  * same way can be made in any order, pieces that lie in a grid can be cut the other way first. As laid out
- * where that makes two one can lift, else the cut that leaves the lighter heavier half; a half still too heavy is cut by the same rule. Below that it is cut as before, from
- * the edge on.
+ * where that makes two one can lift, else the cut that leaves the lighter heavier half; a half still too heavy is cut
+ * by the same rule. Below that it is cut as before, from the edge on.
  *
  * @param sheet its size and tree; @param carry thickness, pounds, kerf
  * @example liftedFirst(sheet, carry).is // 'cut'
@@ -58,8 +58,8 @@ function splitAfter({ way, items, rest }: Row, k: number, kerf: Length): CutBran
 }
 
 /**
- * A row of rows cut alike is a grid: it can be cut across first. What is left after the rows is then left after each part of
- * them; where a piece is what remains, there is no grid.
+ * A row of rows cut alike is a grid: it can be cut across first. What is left after the rows is then left after each
+ * part of them; where a piece is what remains, there is no grid.
  */
 function gridOf(tree: CutBranch, kerf: Length): readonly Row[] {
   const outer = rowOf(tree, kerf);

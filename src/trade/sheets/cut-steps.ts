@@ -20,7 +20,10 @@ export type CutStep = {
   readonly figure: Rounded;
   /** The side of the line that is kept as measured; the kerf goes on the other. */
   readonly keep: 'near' | 'far';
-  /** Edge of the guide from the edge measured from: lying on what is kept, lying on the waste; off the sheet is undefined. */
+  /**
+   * Edge of the guide from the edge measured from: lying on what is kept, lying on the waste; off the sheet is
+   * undefined.
+   */
   readonly onKeep?: Rounded | undefined;
   readonly onWaste?: Rounded | undefined;
   /** What is cut, and the two it makes. */
@@ -52,8 +55,8 @@ export type CutsAt = {
 const usualCapacity = inches(24n);
 
 /**
- * The cuts of a sheet in order: what must come apart first, then as few settings as go; at each setting every piece that
- * wants it.
+ * The cuts of a sheet in order: what must come apart first, then as few settings as go; at each setting every piece
+ * that wants it.
  *
  * @param sheet its size and tree; @param at kerf > 0, tape, shop figures, pounds for one person
  * @example cutSteps(sheet, at)[0].figure.value

@@ -2,8 +2,9 @@ import { howMany, inches, type Length, times } from '../../length/length';
 import { toWhole } from '../../length/round';
 
 /**
- * A step all lengths of a layout are whole numbers of, so that the search can count. Inches. Exact while the lengths have
- * a common step that is not too fine; else pieces go up and sheets down to the step, and no piece comes out short.
+ * A step all lengths of a layout are whole numbers of, so that the search can count. Inches. Exact while the lengths
+ * have a common step that is not too fine; else pieces go up and sheets down to the step, and no piece comes out
+ * short.
  */
 export type Grid = { readonly step: Length; readonly exact: boolean };
 

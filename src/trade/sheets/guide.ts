@@ -5,8 +5,8 @@ import type { Shop } from '../grooves/board';
 export type GuidePlaces = { readonly onKeep?: Length; readonly onWaste?: Length };
 
 /**
- * A circular saw along a guide: what is kept ends at the line, the kerf goes on the other side of it. On the keep piece the
- * guide lies back from the line by the shoe, on the waste beyond the kerf by the shoe.
+ * A circular saw along a guide: what is kept ends at the line, the kerf goes on the other side of it. On the keep
+ * piece the guide lies back from the line by the shoe, on the waste beyond the kerf by the shoe.
  *
  * @param line from the edge measured from, inches; `keep`: `near` keeps 0 … line, `far` keeps what is beyond it
  * @param at.kerf inches, > 0; @param at.shop its shoe edges to the nearer tooth face

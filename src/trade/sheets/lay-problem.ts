@@ -79,7 +79,9 @@ const apart = (ground: Ground): readonly Ground[] =>
 const takesAny = ({ usable }: Ground, { kind, pieces }: Pool): boolean =>
   kind === 'sheet' || pieces.some((p) => atMost(p.long, usable.long) && atMost(p.wide, usable.wide));
 
-/** Whether pieces of a stick lie one after the other only: every stick takes the widest, none takes two side by side. */
+/**
+ * Whether pieces of a stick lie one after the other only: every stick takes the widest, none takes two side by side.
+ */
 function isInLine({ kind, pieces }: Pool, grounds: readonly Ground[], kerf: Length): boolean {
   if (kind !== 'stick') return false;
   const widths = pieces.map((p) => p.wide);

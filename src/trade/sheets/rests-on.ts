@@ -6,8 +6,8 @@ import type { Pool } from './pool';
 const exact = (x: Length | undefined): string => (x ? `${x.s * x.n}/${x.d}` : '');
 
 /**
- * What a plan rests on, as a short word: sizes, trims and grain of its stocks, the kerf, and the pieces as they must lie.
- * Another word, and the plan was made for something else. A piece cut again is the same piece.
+ * What a plan rests on, as a short word: sizes, trims and grain of its stocks, the kerf, and the pieces as they must
+ * lie. Another word, and the plan was made for something else. A piece cut again is the same piece.
  *
  * @example restsOn(pool, kerf) === restsOn(pool, kerf) // true
  */

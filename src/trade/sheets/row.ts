@@ -39,8 +39,8 @@ export const chainOf = (items: Row['items'], rest: Branch, way: Row['way']): Bra
   items.reduceRight<Branch>((far, { at, branch }) => ({ is: 'cut', way, at, near: branch, far }), rest);
 
 /**
- * The same pieces with every row cut one item after the other, each at its own size: alike ones share a setting, where a
- * cut after two of them would want one of its own.
+ * The same pieces with every row cut one item after the other, each at its own size: alike ones share a setting,
+ * where a cut after two of them would want one of its own.
  *
  * @example straightened(sheet, kerf).is
  */

@@ -95,8 +95,8 @@ export function freed(
 }
 
 /**
- * A rectangle of which one part is kept: the edges measured from are cut true first, the other two only where a piece ends
- * on them.
+ * A rectangle of which one part is kept: the edges measured from are cut true first, the other two only where a piece
+ * ends on them.
  *
  * @param kept where it lies, and what is cut of it
  * @example trimmedTo(whole, { from, size, tree }, kerf).is

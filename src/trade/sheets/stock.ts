@@ -4,8 +4,8 @@ import { inches, type Length, type Ratio } from '../../length/length';
 export type Grain = 'long' | 'wide' | 'none';
 
 /**
- * What parts are cut out of: a sheet of one size and thickness, or a stick. `long` along the longer side, `trim` cut off
- * every edge of a sheet and both ends of a stick. Inches.
+ * What parts are cut out of: a sheet of one size and thickness, or a stick. `long` along the longer side, `trim` cut
+ * off every edge of a sheet and both ends of a stick. Inches.
  */
 export type SheetStock = {
   readonly id: string;
@@ -38,8 +38,8 @@ export type LeftPiece = {
 };
 
 /**
- * Sizes and figures until they are said. Sheet 96 by 48, sticks 96 long and 6 wide, no trim, 1/4 over on each way of a piece of
- * sheet, nothing over on the length of a stick, and 50 pounds for one person: common practice, no source.
+ * Sizes and figures until they are said. Sheet 96 by 48, sticks 96 long and 6 wide, no trim, 1/4 over on each way of
+ * a piece of sheet, nothing over on the length of a stick, and 50 pounds for one person: common practice, no source.
  */
 export const usualSheets = {
   long: inches(96n),

@@ -7,8 +7,8 @@ export type Rect = { readonly long: Length; readonly wide: Length };
 export type Way = 'rip' | 'cross';
 
 /**
- * How a sheet falls apart, in cuts from edge to edge. `at`: what is kept between the edge measured from and the kerf; `far`
- * is what lies beyond the kerf. A piece fills its rectangle; `turned`: its length lies across the sheet.
+ * How a sheet falls apart, in cuts from edge to edge. `at`: what is kept between the edge measured from and the kerf;
+ * `far` is what lies beyond the kerf. A piece fills its rectangle; `turned`: its length lies across the sheet.
  */
 export type Branch =
   | {

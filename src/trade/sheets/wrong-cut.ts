@@ -47,8 +47,8 @@ const turnsSides = ({ stock, offcut }: Pick<At, 'stock' | 'offcut'>): boolean =>
 const along = (size: Rect, at: At): Rect => (turnsSides(at) ? { long: size.wide, wide: size.long } : size);
 
 /**
- * The cut as it came out, with everything behind it as planned, when each piece still has a final cut's worth over, or all
- * it was to have.
+ * The cut as it came out, with everything behind it as planned, when each piece still has a final cut's worth over,
+ * or all it was to have.
  *
  * @returns undefined when a piece does not
  * @example stillGood(wrong, at)?.at // as it came out
@@ -101,8 +101,8 @@ function halves({ cut, size, from, at: came }: WrongCut, at: At) {
 }
 
 /**
- * The rest of a sheet after a wrong cut as a problem of its own: what is sound of two rectangles, and the pieces that were to
- * come out of them.
+ * The rest of a sheet after a wrong cut as a problem of its own: what is sound of two rectangles, and the pieces that
+ * were to come out of them.
  *
  * @example wrongCutProblem(wrong, at).two.sheets.length // 2
  */

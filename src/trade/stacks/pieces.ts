@@ -27,7 +27,10 @@ export const usualMargin: Margin = { under: inches(1n, 1000n), over: inches(2n, 
 /** A set as far as the shop has said what lies in its box; nothing stands in for what is not said. Inches. */
 export type StackBox = Omit<StackStock, 'outer'> & { readonly outer?: Length };
 
-/** What is asked with one tap when a box is first written down: the sizes a width is made of. Common practice, no source. */
+/**
+ * What is asked with one tap when a box is first written down: the sizes a width is made of. Common practice, no
+ * source.
+ */
 export const offered = { outer: inches(1n, 8n), chippers: [inches(1n, 8n), inches(1n, 16n)] } as const;
 
 /**

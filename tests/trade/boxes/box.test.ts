@@ -25,7 +25,10 @@ import {
 import { runs } from '../../runs';
 import { codes, l, w } from '../grooves/sample';
 
-/** Example 1 of boxes. It gives neither the back's thickness nor the fit: 5/8 and 15/32 for front and back lead to its inside 14 15/32. */
+/**
+ * Example 1 of boxes. It gives neither the back's thickness nor the fit: 5/8 and 15/32 for front and back lead to its
+ * inside 14 15/32.
+ */
 const asPlanned: BoxPlan = {
   opening: l('17 3/32'),
   clearance: l('1/2'),

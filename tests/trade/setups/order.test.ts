@@ -123,7 +123,10 @@ describe('orderSetups', () => {
     ]);
   });
 
-  /** Parts ripped, cut to length and grooved four times, by a few fences and stops; each kind of setup feeds only the next. */
+  /**
+   * Parts ripped, cut to length and grooved four times, by a few fences and stops; each kind of setup feeds only the
+   * next.
+   */
   const parts = (count: number, name: string, ...after: readonly string[]): readonly Step[] =>
     Array.from({ length: count }, (_, k) => [
       step(`${name}${k} rip`, 'saw', `fence ${(k * 7) % 23}`, ...after),

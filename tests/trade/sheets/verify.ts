@@ -19,8 +19,8 @@ export type Found = {
 };
 
 /**
- * Cuts a sheet apart on its own terms, sharing no code with what planned it: every cut runs from edge to edge of what it
- * cuts and takes one kerf; what it leaves is cut on. Throws at a cut that lies off its rectangle.
+ * Cuts a sheet apart on its own terms, sharing no code with what planned it: every cut runs from edge to edge of what
+ * it cuts and takes one kerf; what it leaves is cut on. Throws at a cut that lies off its rectangle.
  */
 export function cutApart(
   sheet: { readonly size: Rect; readonly tree: Branch },

@@ -1,6 +1,9 @@
 import { checkOneD, type Kinds, kindsOf, type OneD } from './kinds';
 
-/** A whole number that is at least n/d, without a float's error: n ≥ 0, d > 0, both exact. @example ceilDiv(7, 3) // 3 */
+/**
+ * A whole number that is at least n/d, without a float's error: n ≥ 0, d > 0, both exact.
+ * @example ceilDiv(7, 3) // 3
+ */
 export function ceilDiv(n: number, d: number): number {
   const rest = n % d;
   return (n - rest) / d + (rest > 0 ? 1 : 0);

@@ -68,7 +68,10 @@ type Solving = {
   readonly until?: number;
 };
 
-/** Solves the programme of what is left; new sticks go back to the pool. @example solvePart(part, left, { pool, meter }).next() */
+/**
+ * Solves the programme of what is left; new sticks go back to the pool.
+ * @example solvePart(part, left, { pool, meter }).next()
+ */
 export function* solvePart(
   part: Part,
   left: Int32Array,

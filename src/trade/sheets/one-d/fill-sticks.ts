@@ -18,7 +18,9 @@ import type { Master } from './master';
 import { isOver, type Meter, markOf, meterOf } from './meter';
 import { reduce } from './reduce';
 
-/** A plan: its sticks, a bound no plan is below, and whether it is proved to have the fewest (sticks.length = bound). */
+/**
+ * A plan: its sticks, a bound no plan is below, and whether it is proved to have the fewest (sticks.length = bound).
+ */
 export type Filled = { readonly sticks: readonly Fill[]; readonly bound: number; readonly proved: boolean };
 
 /** `seed`: any whole number; `effort`: units of work, 1 ≈ a millisecond of a desktop core. */
@@ -88,8 +90,8 @@ function* bySolving(s: Search, seed: number): Searching {
 }
 
 /**
- * Cuts all pieces from as few equal sticks as it finds. Yields a better plan each time one is found (the first at once),
- * and `undefined` now and then, so that the caller can stop; the same seed and effort give the same plan.
+ * Cuts all pieces from as few equal sticks as it finds. Yields a better plan each time one is found (the first at
+ * once), and `undefined` now and then, so that the caller can stop; the same seed and effort give the same plan.
  *
  * @param problem sizes and capacity in whole grid steps, kerf already added to both
  * @param filling `seed`: any whole number; `effort`: units of work, ≥ 0 (1 ≈ a millisecond of a desktop core)

@@ -2,7 +2,8 @@ import type { Kinds, Stick } from './kinds';
 
 /**
  * The linear programme over the sticks known so far: fewest sticks, in fractions, so that each kind is cut at least as
- * often as wanted. `basis` holds a stick, or the number of a kind cut too often. Floats: a help to the search, no proof.
+ * often as wanted. `basis` holds a stick, or the number of a kind cut too often. Floats: a help to the search, no
+ * proof.
  */
 export type Master = {
   readonly size: number;

@@ -1,7 +1,10 @@
 import { perHold, shareUp } from '../share';
 import type { OneD } from './kinds';
 
-/** Sticks of several lengths: what one costs, > 0, and how many there are, any number when absent. Pieces as in `OneD`. */
+/**
+ * Sticks of several lengths: what one costs, > 0, and how many there are, any number when absent. Pieces as in
+ * `OneD`.
+ */
 export type Mix = {
   readonly sticks: readonly { readonly capacity: number; readonly cost: number; readonly count?: number }[];
   readonly items: OneD['items'];
@@ -36,8 +39,8 @@ const stepsAtMost = 1_000_000;
 const sizeAt = ({ mix }: Hunt, k: number): number => mix.items[k]?.size ?? 0;
 
 /**
- * What the rest costs at least, a whole number: its length out of the cheapest sticks still there, cut as if it could be
- * poured. Costs are whole, so the last share counts up to the next whole number.
+ * What the rest costs at least, a whole number: its length out of the cheapest sticks still there, cut as if it could
+ * be poured. Costs are whole, so the last share counts up to the next whole number.
  */
 function restCost(h: Hunt): number {
   let sum = h.left.reduce((s, n, k) => s + n * sizeAt(h, k), 0);

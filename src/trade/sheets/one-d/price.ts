@@ -5,8 +5,8 @@ import type { Meter } from './meter';
 export type Priced = { readonly stick: Stick; readonly others: readonly Stick[]; readonly most: number };
 
 /**
- * Finds the stick worth most; no kind more often than wanted. Prices are whole, ≥ 0; a stick is paid for from `scale` on,
- * and one worth less may be passed over.
+ * Finds the stick worth most; no kind more often than wanted. Prices are whole, ≥ 0; a stick is paid for from `scale`
+ * on, and one worth less may be passed over.
  */
 export type Pricer = (
   prices: Float64Array,
@@ -184,7 +184,9 @@ function hunt(
   return coarse;
 }
 
-/** For sticks too long for a table: a search under a coarse table. What is worth less than `scale` is of no interest. */
+/**
+ * For sticks too long for a table: a search under a coarse table. What is worth less than `scale` is of no interest.
+ */
 function bySearch(kinds: Kinds, meter: Meter, rows: number): Pricer {
   const cells = new Float64Array(coarseCells + coarseMost + 2 * rows + 2);
   return (prices, { wanted, scale }) => {

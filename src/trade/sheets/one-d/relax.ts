@@ -85,7 +85,8 @@ function learn(
  * @param kinds what is wanted, at least one of each kind
  * @param generating `pool`: sticks known so far, added to; `meter`: counts the work
  * @param price a finder made for these kinds
- * @returns the programme, and a bound no plan is below; `done` false when the work ran out or prices were not searched whole
+ * @returns the programme, and a bound no plan is below; `done` false when the work ran out or prices were not
+ * searched whole
  * @example generate(kinds, { pool: [], meter: meterOf(100) }, pricerOf(kinds, meter)).next()
  */
 export function* generate(

@@ -14,7 +14,10 @@ export function waysOf(problem: TwoD, piece: TwoD['pieces'][number]): readonly W
   return ways.filter((way) => problem.sheets.some((s) => (s.count ?? 1) > 0 && way.w <= s.w && way.h <= s.h));
 }
 
-/** Values of every way along one side, piece by piece: [as it is, turned]; a way not allowed is left out of both lists. */
+/**
+ * Values of every way along one side, piece by piece: [as it is, turned]; a way not allowed is left out of both
+ * lists.
+ */
 type Sides = { readonly x: Float64Array; readonly y: Float64Array };
 
 /** The list of ways, flat: way k is of piece `of[k]`, ways of one piece next to each other. */
@@ -95,14 +98,14 @@ function bestOf(problem: TwoD, flat: Flat): number {
 }
 
 /**
- * No plan costs less: areas, and areas of sizes replaced by dual feasible functions; a piece that may be turned counts as it
- * lies where it comes to least. Cuts of any kind, not only from edge to edge, obey it.
+ * No plan costs less: areas, and areas of sizes replaced by dual feasible functions; a piece that may be turned
+ * counts as it lies where it comes to least. Cuts of any kind, not only from edge to edge, obey it.
  *
  * @param problem whole numbers, one unit, kerf added
  * @returns cost, >= 0; Infinity when a piece fits no sheet or the sheets there are cannot do
  * @example lowerBound({ sheets: [{ w: 4, h: 4, cost: 1 }], pieces: [{ w: 3, h: 3, count: 2, turn: false }] }) // 2
- * Source: S. P. Fekete, J. Schepers, "A general framework for bounds for higher-dimensional orthogonal packing problems",
- * Math. Methods of OR 60 (2004): dual feasible functions of the sides are conservative scales.
+ * Source: S. P. Fekete, J. Schepers, "A general framework for bounds for higher-dimensional orthogonal packing
+ * problems", Math. Methods of OR 60 (2004): dual feasible functions of the sides are conservative scales.
  */
 export function lowerBound(problem: TwoD): number {
   const flat = flatten(problem);

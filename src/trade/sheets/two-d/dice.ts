@@ -1,4 +1,6 @@
-/** Numbers from a seed: the same ones on every machine. `next(n)` is a whole number from 0 up to but not including n. */
+/**
+ * Numbers from a seed: the same ones on every machine. `next(n)` is a whole number from 0 up to but not including n.
+ */
 export type Dice = { readonly next: (n: number) => number; readonly part: () => number };
 
 /**

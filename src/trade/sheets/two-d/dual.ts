@@ -1,6 +1,7 @@
 /**
- * A dual feasible function for a sheet `room` wide, in whole numbers: sizes that add up to no more than x have values that
- * add up to no more than its value at x (it is superadditive), so its values may stand for sizes in an area bound.
+ * A dual feasible function for a sheet `room` wide, in whole numbers: sizes that add up to no more than x have values
+ * that add up to no more than its value at x (it is superadditive), so its values may stand for sizes in an area
+ * bound.
  */
 export type Dual = (x: number) => number;
 
@@ -13,7 +14,8 @@ export const plainly: Dual = (x) => x;
  * @param room > 0
  * @param k whole, >= 1
  * @example steps(10, 1)(6) // 10: more than half takes all the room
- * Source: S. P. Fekete, J. Schepers, "New classes of fast lower bounds for bin packing problems", Math. Program. 91 (2001).
+ * Source: S. P. Fekete, J. Schepers, "New classes of fast lower bounds for bin packing problems", Math. Program. 91
+ * (2001).
  */
 export function steps(room: number, k: number): Dual {
   return (x) => (((k + 1) * x) % room === 0 ? k * x : room * Math.floor(((k + 1) * x) / room));

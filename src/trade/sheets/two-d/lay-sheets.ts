@@ -101,8 +101,8 @@ function* lessCost(
 }
 
 /**
- * A plan of less cost where one is soon found, made good to cut by; then the rest of the work goes into one of less cost
- * still, so that whoever stops early has a plan to be cut by.
+ * A plan of less cost where one is soon found, made good to cut by; then the rest of the work goes into one of less
+ * cost still, so that whoever stops early has a plan to be cut by.
  */
 function* bestPlan(run: Run, first: Laid | undefined): Generator<Laid | undefined, Laid | undefined> {
   const { state, problem, until } = run;
@@ -139,9 +139,9 @@ function* whyNot(run: Run): Generator<undefined, TwoDError> {
 }
 
 /**
- * Lays pieces on sheets that are cut apart from edge to edge: at least cost, then with one large leftover kept whole, then
- * with few fence settings, then with few cuts. Every sheet's tree is what a saw can do; the same seed and effort give the
- * same plan everywhere.
+ * Lays pieces on sheets that are cut apart from edge to edge: at least cost, then with one large leftover kept whole,
+ * then with few fence settings, then with few cuts. Every sheet's tree is what a saw can do; the same seed and effort
+ * give the same plan everywhere.
  *
  * @param problem sizes in whole numbers of one unit, > 0, at most 2^31, kerf added; areas at most 2^53
  * @param options `seed`: any whole number; `effort`: > 0, about milliseconds of a desktop core

@@ -1,8 +1,8 @@
 import type { Laid, Tree, TwoD } from './two-d';
 
 /**
- * What a plan comes to besides its cost: `left`, area of the largest rectangle left whole; `settings`, fence settings: how
- * many different sizes are cut off, along and across counted apart; `cuts`, all cuts.
+ * What a plan comes to besides its cost: `left`, area of the largest rectangle left whole; `settings`, fence
+ * settings: how many different sizes are cut off, along and across counted apart; `cuts`, all cuts.
  */
 export type Measures = { readonly left: number; readonly settings: number; readonly cuts: number };
 
@@ -66,7 +66,8 @@ export function leftStep({ sheets }: TwoD): number {
 export type Rank = Measures & { readonly cost: number };
 
 /**
- * Whether plan `a` is better than `b`: cheaper; else a leftover larger by whole steps; else fewer settings; else fewer cuts.
+ * Whether plan `a` is better than `b`: cheaper; else a leftover larger by whole steps; else fewer settings; else
+ * fewer cuts.
  *
  * @param step as of `leftStep`, > 0
  * @example better({ cost: 1, left: 0, settings: 2, cuts: 9 }, { cost: 1, left: 1, settings: 3, cuts: 9 }, 2) // true

@@ -1,8 +1,8 @@
 /**
- * One sheet while it is being laid: a tree of rows, in the order met from the top down, in flat arrays. A row holds what
- * stands side by side along x or along y and is no larger than that needs; nothing says where in the sheet it lies, so all
- * the room left over in a row, or around it, can be had by whatever is added there. Everything in it is mutable: it is the
- * inside of the search and never leaves it.
+ * One sheet while it is being laid: a tree of rows, in the order met from the top down, in flat arrays. A row holds
+ * what stands side by side along x or along y and is no larger than that needs; nothing says where in the sheet it
+ * lies, so all the room left over in a row, or around it, can be had by whatever is added there. Everything in it is
+ * mutable: it is the inside of the search and never leaves it.
  */
 export type Packing = {
   kind: number;

@@ -20,7 +20,9 @@ function markBranch(state: State, place: number, k: number): number {
   return marked;
 }
 
-/** Marks the rest of each group of which a piece is marked: half the time, so that a group may move to another sheet. */
+/**
+ * Marks the rest of each group of which a piece is marked: half the time, so that a group may move to another sheet.
+ */
 function markGroups(state: State, place: number): void {
   const lay = state.lays[place];
   if (!lay || state.stock.groups.length === 0) return;

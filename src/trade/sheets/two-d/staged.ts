@@ -101,7 +101,9 @@ function onNewSheet(state: State, piece: number, strips: Strips): Place | undefi
   return lay && ways.map((way) => newStrip(lay, place, way, strips.across)).find((p) => p !== undefined);
 }
 
-/** Lays the loose pieces in strips from edge to edge, cut apart crosswise; a narrower piece is trimmed by a third cut. */
+/**
+ * Lays the loose pieces in strips from edge to edge, cut apart crosswise; a narrower piece is trimmed by a third cut.
+ */
 export function stage(state: State, strips: Strips): void {
   sortLoose(state, strips.order, 0);
   const pieces = state.loose.slice(0, state.looseCount);

@@ -1,6 +1,9 @@
 import type { TwoD } from './two-d';
 
-/** A kind of sheet as the search sees it: `of` is its number in what was given, for a kind may be split to narrow one sheet. */
+/**
+ * A kind of sheet as the search sees it: `of` is its number in what was given, for a kind may be split to narrow one
+ * sheet.
+ */
 export type Kind = {
   readonly of: number;
   readonly w: number;
@@ -9,7 +12,10 @@ export type Kind = {
   readonly cost: number;
 };
 
-/** The pieces as flat lists by number. `turn`: 1 when the other way is allowed and is another way. `group`: -1 for none. */
+/**
+ * The pieces as flat lists by number. `turn`: 1 when the other way is allowed and is another way. `group`: -1 for
+ * none.
+ */
 export type Stock = {
   readonly w: Float64Array;
   readonly h: Float64Array;

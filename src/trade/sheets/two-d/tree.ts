@@ -52,8 +52,8 @@ function chain(lay: Packing, k: number, room: Size): Tree {
 }
 
 /**
- * A row in its room. What is left at its end comes off last, so that equal pieces share a setting; it comes off first only
- * where that leaves a larger rectangle whole.
+ * A row in its room. What is left at its end comes off last, so that equal pieces share a setting; it comes off first
+ * only where that leaves a larger rectangle whole.
  */
 function rowIn(lay: Packing, k: number, room: Size): Tree {
   const w = lay.nw[k] ?? 0;
