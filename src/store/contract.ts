@@ -55,7 +55,7 @@ export type Store = {
   /** How many copies of the last change there are. */
   readonly keptIn: () => KeptIn;
   readonly onKeptIn: (heard: (now: KeptIn) => void) => void;
-  /** The start before took long and never came to stand, or the last two never did. */
+  /** The start before never came to stand, and the journal does not know that it was short. */
   readonly froze: boolean;
   /** The screen stands, or the page is left by hand: a frozen one gets to neither. */
   readonly stands: () => void;

@@ -41,21 +41,13 @@ async function storeAt(
   { randomId, now, name = 'knifeline' }: StoreOptions,
 ): Promise<Result<Store, OpenError>> {
   try {
-    const { device, left } = connection.readOnly()
-      ? { device: randomId() }
-      : await nameOfPhone(connection, keeper, randomId);
-    const at = now();
-    const before = unended(left, at);
-    const slow = connection.readOnly() ? undefined : keeper.journal?.starting(); // one that only shows never stands
-    // not waited for, and refused where there is no room: a start has no need of it
-    if (!connection.readOnly())
-      void connection
-        .write((db) => db.put('settings', before ? `${at} ${again}` : at, openingKey))
-        .catch(() => undefined);
+    // a page that only shows what a newer version keeps names no phone, and is never taken to stand
+    const { device, froze } = connection.readOnly()
+      ? { device: randomId(), froze: false }
+      : await beginStart(connection, keeper, { randomId, now });
     const aloneName = aloneNameOf(device, randomId());
     const here = { connection, device, aloneName, now, pages: pagesOn(name), ...keeper };
     if (toFill) keeper.fillWith(fillBehind(here, toFill));
-    const froze = before !== undefined && ((slow && (await soon(slow))) || before.endsWith(again));
     return ok(storeOn(here, froze));
   } catch (error) {
     connection.close();
@@ -112,6 +104,20 @@ function soon<T>(asked: Promise<T>): Promise<T | undefined> {
 /** The phone's own name, and what the last start left, where it never came to its screen. */
 type Begun = { readonly device: string; readonly left?: Json | undefined };
 
+/** Names the phone, notes that a start is on its way, and says whether the one before it froze. */
+async function beginStart(
+  connection: Connection,
+  keeper: Keeper,
+  { randomId, now }: Pick<StoreOptions, 'randomId' | 'now'>,
+): Promise<{ readonly device: string; readonly froze: boolean }> {
+  const { device, left } = await nameOfPhone(connection, keeper, randomId);
+  const at = now();
+  const tookLong = keeper.journal?.starting();
+  // not waited for, and refused where there is no room: a start has no need of it
+  void connection.write((db) => db.put('settings', at, openingKey)).catch(() => undefined);
+  return { device, froze: isUnended(left, at) && (tookLong && (await soon(tookLong))) !== false };
+}
+
 /** A new name goes to the journal too. */
 async function nameOfPhone(
   { write }: Connection,
@@ -145,14 +151,11 @@ async function begin(db: Database, randomId: () => string, sawStamp: (at: string
 const grace = 3000;
 
 /**
- * The note of the start before, where that never came to its screen. It may have been killed: it froze if the journal
- * saw that it took long; where nobody saw it, two in a row did.
+ * Whether the start before left a note: it never came to its screen. It may only have been killed: that is for the
+ * journal to say, which saw how long it took; where nobody saw it, it froze.
  */
-const unended = (left: Json | undefined, at: string): string | undefined =>
-  typeof left === 'string' && Date.parse(at) - Date.parse(left.split(' ')[0] ?? '') > grace
-    ? left
-    : undefined;
-const again = 'again';
+const isUnended = (left: Json | undefined, at: string): boolean =>
+  typeof left === 'string' && Date.parse(at) - Date.parse(left) > grace;
 
 function storeOn(here: StoreContext, froze: boolean): Store {
   const { device, pages } = here;
