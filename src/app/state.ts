@@ -118,7 +118,7 @@ function copiesIn({ store, log, values, shelf, phone }: Hands): ReadonlySignal<C
   async function refresh(): Promise<void> {
     await values.load();
     await shelf.lookAgain();
-    const open = log.jobId.value ?? standingJob(shelf.jobs.value, undefined)?.id;
+    const open = jobToShow(log, shelf);
     if (open !== undefined) await shelf.openJob(open);
     phone.askToKeep();
   }
@@ -128,6 +128,10 @@ function copiesIn({ store, log, values, shelf, phone }: Hands): ReadonlySignal<C
   });
   return copies;
 }
+
+/** The job in hand; where there is none, the first that is not deleted. */
+const jobToShow = ({ jobId }: LogInHand, { jobs }: JobShelf): string | undefined =>
+  jobId.value ?? standingJob(jobs.value, undefined)?.id;
 
 /** Another page changed what is kept, or a copy gave something back: it is looked at again. */
 function hearOthers(hands: Hands): void {
@@ -150,7 +154,7 @@ async function cameBack({ store, log, shelf, phone }: Hands, entries: number): P
   phone.restored.value += entries;
   const [, aside] = await Promise.all([shelf.lookAgain(), store.aside()]);
   log.setAside.value = Math.max(log.setAside.value, aside.length);
-  const open = log.jobId.value ?? standingJob(shelf.jobs.value, undefined)?.id;
+  const open = jobToShow(log, shelf);
   if (open !== undefined) await log.load(open);
 }
 

@@ -15,7 +15,9 @@ export async function handsOver(store: Store, sample = '') {
   const log = logInHand(store, { setAside: 0, onOther: () => undefined });
   const values = await valuesInHand(store, log.unsaved, { shop: (field) => field, setting: (key) => key });
   const around = {
-    ...{ store, log, values },
+    store,
+    log,
+    values,
     go: (route: Route) => void went.push(route),
     askToKeep: () => {
       asked += 1;
@@ -27,7 +29,8 @@ export async function handsOver(store: Store, sample = '') {
   );
   const offers = makeOffers({
     ...around,
-    ...{ shelf, job },
+    shelf,
+    job,
     copies: signal<Copies | undefined>(undefined),
     looking: import('../../src/app/looking'),
     sample: async () => sample,

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { writeJobFile } from '../../src/job/file';
+import { inches } from '../../src/length/length';
 import { begun, cut, eachAnew, open } from '../store/page-of-phone';
 import { handsOver } from './hands';
 
@@ -79,7 +80,7 @@ test('what storage refuses waits by name and is taken when tried again', async (
 test('the sample brings its shop figures where there are none, and no other’s are touched', async () => {
   const store = await open();
   const { offers, values, job, went } = await handsOver(store, sample);
-  const own = await import('../../src/length/length').then(({ inches }) => inches(3n, 32n));
+  const own = inches(3n, 32n);
   await values.keepShop('kerf', own);
   await offers.openSample();
   expect(job.value?.name).toBe('Mineral and shell cabinet');
