@@ -1,3 +1,4 @@
+import { tapes } from '../length/tape';
 import {
   amount,
   count,
@@ -21,7 +22,7 @@ export const jobFields = {
   name: text(120),
   place: text(200),
   note: text(4000),
-  tape: oneOf('1/16', '1/32', '1/64', '1 mm', '1/2 mm', '0.001'),
+  tape: oneOf(...tapes),
   deleted: silent(moment),
   /** Key of the setup that stands on its machine. */
   standing: silent(text(80)),

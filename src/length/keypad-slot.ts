@@ -1,6 +1,7 @@
 import { add, fromMillimetres, inches, isNegative, type Length, subtract, times, zero } from './length';
 import { err, ok, type Result } from './result';
-import { isMetric, type Tape } from './tape';
+import { type Tape, unitsOf } from './tape';
+import type { Units } from './units';
 import { writeLength } from './write';
 
 /** One figure being keyed: two slots, whole and fraction, filled in any order. Plain JSON. */
@@ -9,7 +10,7 @@ export type Slot = {
   readonly digits: string;
   /** Sixty-fourths of an inch: a chosen sixteenth, moved by scant and strong. */
   readonly sixtyFourths?: number;
-  readonly unit: 'in' | 'mm';
+  readonly unit: Units;
   /** On a metric tape a bare number is millimetres, and the unit key says inches. */
   readonly home?: 'mm';
   /** Set when the user swapped what the figure counts as. */
@@ -20,7 +21,7 @@ export const emptySlot: Slot = { digits: '', unit: 'in' };
 
 /** An empty figure in the unit of the tape: a bare number is never guessed from its size. */
 export const emptySlotOn = (tape: Tape): Slot =>
-  isMetric(tape) ? { digits: '', unit: 'mm', home: 'mm' } : emptySlot;
+  unitsOf(tape) === 'mm' ? { digits: '', unit: 'mm', home: 'mm' } : emptySlot;
 
 export type SlotKey =
   | { readonly key: 'digit'; readonly digit: number }

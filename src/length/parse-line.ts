@@ -2,6 +2,7 @@ import { combine, type Expr, isBare, type Op, readsAsCount, type Token } from '.
 import { startsWithFigure, startsWithFraction } from './fraction-signs';
 import { type ReadError, readLength } from './read';
 import { err, ok, type Result } from './result';
+import type { Units } from './units';
 
 export type ParseError =
   | { readonly code: 'empty' }
@@ -42,7 +43,7 @@ const signs: Record<string, Op> = {
  * @param unit of a bare number that measures
  * @example parseLine('27 5/8 - 47/64 / 2') // 27 5/8 − (47/64 ÷ 2)
  */
-export function parseLine(text: string, unit: 'in' | 'mm' = 'in'): Result<Expr, ParseError> {
+export function parseLine(text: string, unit: Units = 'in'): Result<Expr, ParseError> {
   if (text.trim() === '') return err({ code: 'empty' });
   if (text.length > longest) return err({ code: 'too-long', most: longest });
   const reader = { tokens: lex(text), k: 0, end: text.length, depth: 0 };

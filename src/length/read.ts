@@ -12,6 +12,7 @@ import {
   zero,
 } from './length';
 import { err, ok, type Result } from './result';
+import type { Units } from './units';
 import { writeLength } from './write';
 
 export type Unit = 'in' | 'mm' | 'cm' | 'ft';
@@ -48,7 +49,7 @@ export type ReadCode =
 /** Why a text is no length, and where in it. */
 export type ReadError = { readonly code: ReadCode; readonly text: string; readonly at: number };
 
-export type ReadOptions = { readonly unit?: 'in' | 'mm'; readonly expect?: 'thickness' };
+export type ReadOptions = { readonly unit?: Units; readonly expect?: 'thickness' };
 
 /** Most characters a length may have, and figures a number, so hostile text cannot stall the phone. */
 const longest = 60;
@@ -174,7 +175,7 @@ const isNumber = (p: Piece | undefined): p is Num => p !== undefined && p.is !==
 /** feet? then whole? fraction? (or a decimal) then a unit mark. */
 function assemble(
   pieces: readonly Piece[],
-  bareUnit: 'in' | 'mm',
+  bareUnit: Units,
 ): Result<Assembled, { code: ReadCode; at: number }> {
   const firstMark = pieces.findIndex((p) => p.is === 'mark');
   const mark = pieces[firstMark];
@@ -205,10 +206,7 @@ function withFeet(pieces: readonly Piece[], k: number): Result<Assembled, { code
   });
 }
 
-function plain(
-  pieces: readonly Piece[],
-  bareUnit: 'in' | 'mm',
-): Result<Assembled, { code: ReadCode; at: number }> {
+function plain(pieces: readonly Piece[], bareUnit: Units): Result<Assembled, { code: ReadCode; at: number }> {
   const numbers = pieces.filter(isNumber);
   const marks = pieces.slice(numbers.length);
   const shape = shapeError(pieces, numbers, marks);

@@ -1,23 +1,64 @@
 import { fromMillimetres, inches, type Length, subtract } from './length';
 import { type Rounded, type Rounding, roundTo } from './round';
+import type { Units } from './units';
 
-/** The marks a job is laid out in. Cutter widths are also read in thousandths. */
+/**
+ * The graduations a job can be marked in, each of one unit system (`units.ts`); the names stand in kept jobs. Cutter
+ * widths are also read in thousandths.
+ */
 export const tapes = ['1/16', '1/32', '1/64', '1 mm', '1/2 mm', '0.001'] as const;
 export type Tape = (typeof tapes)[number];
 
-const grains: Record<Tape, Length> = {
-  '1/16': inches(1n, 16n),
-  '1/32': inches(1n, 32n),
-  '1/64': inches(1n, 64n),
-  '1 mm': fromMillimetres(1n),
-  '1/2 mm': fromMillimetres(1n, 2n),
-  '0.001': inches(1n, 1000n),
+type Graduation = {
+  /** The distance between two marks. Inches. */
+  readonly grain: Length;
+  readonly units: Units;
+  readonly decimal: boolean;
+  /** What is read closer than the tape is shown on: a hole, a gap, a fit. */
+  readonly fine: Tape;
+  /** What a cutter's depth and width are shown on. */
+  readonly cutter: Tape;
+};
+
+const inch = (d: bigint, decimal = false): Graduation => ({
+  grain: inches(1n, d),
+  units: 'in',
+  decimal,
+  fine: '1/64',
+  cutter: '1/64',
+});
+
+const metric = (fine: Tape, d: bigint): Graduation => ({
+  grain: fromMillimetres(1n, d),
+  units: 'mm',
+  decimal: true,
+  fine,
+  cutter: '1/2 mm',
+});
+
+const graduations: Record<Tape, Graduation> = {
+  '1/16': inch(16n),
+  '1/32': inch(32n),
+  '1/64': inch(64n),
+  '1 mm': metric('1 mm', 1n),
+  '1/2 mm': metric('1/2 mm', 2n),
+  '0.001': inch(1000n, true),
 };
 
 /** The distance between two marks of a tape, inches. */
-export const grainOf = (tape: Tape): Length => grains[tape];
+export const grainOf = (tape: Tape): Length => graduations[tape].grain;
 
-export const isMetric = (tape: Tape): boolean => tape === '1 mm' || tape === '1/2 mm';
+/** The unit system of a tape: what a bare number on it is. @example unitsOf('1/2 mm') // 'mm' */
+export const unitsOf = (tape: Tape): Units => graduations[tape].units;
+
+/** Whether its figures are decimals, not fractions. @example showsDecimals('0.001') // true */
+export const showsDecimals = (tape: Tape): boolean => graduations[tape].decimal;
+
+/** The tape for what is read closer than marks: a hole, a gap, a fit. @example fineOf('1/16') // '1/64' */
+export const fineOf = (tape: Tape): Tape => graduations[tape].fine;
+
+/** The tape for a cutter's depth and width. @example cutterTape('1 mm') // '1/2 mm' */
+export const cutterTape = (tape: Tape): Tape => graduations[tape].cutter;
 
 /**
  * The mark for a position: nearest unless its purpose says otherwise.
@@ -28,7 +69,7 @@ export const isMetric = (tape: Tape): boolean => tape === '1 mm' || tape === '1/
  * @example markAt(inches(1175n, 64n), '1/16').value // 18 3/8: 18 23/64, nearest 16th
  */
 export function markAt(x: Length, tape: Tape, mode: Rounding = 'halfExpand'): Rounded {
-  return roundTo(x, grains[tape], mode);
+  return roundTo(x, grainOf(tape), mode);
 }
 
 /**

@@ -11,7 +11,8 @@ import {
   toMillimetres,
 } from './length';
 import { type Rounded, roundTo } from './round';
-import { isMetric, type Tape } from './tape';
+import { showsDecimals, type Tape, unitsOf } from './tape';
+import type { Units } from './units';
 
 /** A length taken apart for the eye: sign, whole inches, fraction. `n` is 0n when whole. */
 export type Mixed = {
@@ -31,7 +32,10 @@ export function mixed(x: Length | Ratio): Mixed {
  * A metric tape writes exact millimetres when they are whole or halves: `18 mm`.
  */
 export function writeLength(x: Length, tape: Tape = '1/64'): string {
-  if (isMetric(tape)) return writeMillimetres(x);
+  return writing[unitsOf(tape)].exact(x);
+}
+
+function writeFraction(x: Length): string {
   const { negative, whole, n, d } = mixed(x);
   const fraction = n === 0n ? '' : `${n}/${d}`;
   const text = [whole === 0n && fraction ? '' : `${whole}`, fraction].filter(Boolean).join(' ');
@@ -64,6 +68,9 @@ export function writeDecimal(x: Length): string {
   return writeThousandths(numerator(roundTo(x, inches(1n, 1000n), 'halfExpand').value.mul(1000n) as Length));
 }
 
+/** A length as a tape that shows decimals has it. @example writeDecimals(inches(1n, 8n), '0.001') // '0.125' */
+export const writeDecimals = (x: Length, tape: Tape): string => writing[unitsOf(tape)].decimal(x);
+
 export type Remainder = {
   readonly word: 'strong' | 'scant' | 'on the mark';
   /** Three decimals, without sign; empty on the mark. */
@@ -80,11 +87,10 @@ export type Remainder = {
  */
 export function remainder(rest: Length, tape: Tape = '1/64'): Remainder | undefined {
   if (isZero(rest)) return undefined;
-  const metric = isMetric(tape);
+  const { onTheMark, left } = writing[unitsOf(tape)];
   const size = absolute(rest);
-  if (less(size, metric ? fromMillimetres(2n, 100n) : inches(8n, 10000n)))
-    return { word: 'on the mark', by: '' };
-  return { word: isNegative(rest) ? 'scant' : 'strong', by: metric ? hundredths(size) : writeDecimal(size) };
+  if (less(size, onTheMark)) return { word: 'on the mark', by: '' };
+  return { word: isNegative(rest) ? 'scant' : 'strong', by: left(size) };
 }
 
 /** Millimetres to two places: `0.36 mm`. */
@@ -107,9 +113,8 @@ export function writeMark({ value, rest }: Rounded, tape: Tape): string {
 export function spoken(x: Length, rest?: Length, tape: Tape = '1/64'): string {
   const left = rest && remainder(rest, tape);
   const tail = left ? `, ${left.word}${left.by ? ` by ${left.by}` : ''}` : '';
-  if (isMetric(tape)) return `${writeMillimetres(x)}${tail}`;
-  if (tape === '0.001') return `${writeDecimal(x)} inches${tail}`;
-  return `${spokenNumber(x)} inches${tail}`;
+  const figure = showsDecimals(tape) ? writeDecimals(x, tape) : spokenNumber(x);
+  return `${figure}${writing[unitsOf(tape)].unitSpoken}${tail}`;
 }
 
 /** A number without a unit, spoken: pounds, a ratio, a count. @example spokenNumber(ratio(5n, 4n)) // '1 and 1/4' */
@@ -118,3 +123,32 @@ export function spokenNumber(x: Length | Ratio): string {
   const parts = [whole > 0n || n === 0n ? `${whole}` : '', n > 0n ? `${n}/${d}` : ''].filter(Boolean);
   return `${negative ? 'minus ' : ''}${parts.join(' and ')}`;
 }
+
+/** How lengths are written in a unit system. */
+type Writing = {
+  readonly exact: (x: Length) => string;
+  readonly decimal: (x: Length) => string;
+  /** What is said after a figure, where the figure does not say it. */
+  readonly unitSpoken: string;
+  /** What rounding left, without its sign. */
+  readonly left: (size: Length) => string;
+  /** Less than this is on the mark: nobody can set it. Inches. */
+  readonly onTheMark: Length;
+};
+
+const writing: Record<Units, Writing> = {
+  in: {
+    exact: writeFraction,
+    decimal: writeDecimal,
+    unitSpoken: ' inches',
+    left: writeDecimal,
+    onTheMark: inches(8n, 10000n),
+  },
+  mm: {
+    exact: writeMillimetres,
+    decimal: writeMillimetres,
+    unitSpoken: '',
+    left: hundredths,
+    onTheMark: fromMillimetres(2n, 100n),
+  },
+};

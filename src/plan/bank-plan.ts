@@ -1,7 +1,7 @@
 import type { InDrawer, Job } from '../job/job';
 import { absolute, isNegative, type Length, shortest, zero } from '../length/length';
 import type { Result } from '../length/result';
-import { isMetric, markAt } from '../length/tape';
+import { fineOf, markAt } from '../length/tape';
 import { writeLength, writeMark } from '../length/write';
 import { boxParts, boxRoles, drawerPart, frontParts } from '../trade/boxes/bank-parts';
 import { type DrawersProblem, drawersOf, stockOfBank, type WorkedDrawers } from '../trade/boxes/drawers';
@@ -109,7 +109,7 @@ function pullsOf({ fronts }: WorkedDrawers, tape: Job['tape']): BankWork['pulls'
 }
 
 /** Holes are set finer than cuts: a sixty-fourth on an inch tape. */
-export const holeMark = (x: Length, tape: Job['tape']) => markAt(x, isMetric(tape) ? tape : '1/64');
+export const holeMark = (x: Length, tape: Job['tape']) => markAt(x, fineOf(tape));
 
 const lowest = (heights: readonly Length[]): Length => {
   const [first, ...rest] = heights;

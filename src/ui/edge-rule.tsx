@@ -1,5 +1,5 @@
 import { forDrawing, type Length } from '../length/length';
-import { isMetric, type Tape } from '../length/tape';
+import { type Tape, unitsOf } from '../length/tape';
 
 type EdgeRuleProps = {
   readonly tape: Tape;
@@ -83,7 +83,7 @@ function FractionKey({
 
 /** Fine ticks follow the tape: sixteenths alone, thirty-seconds, sixty-fourths. */
 function Graduations({ tape }: { readonly tape: Tape }) {
-  const parts = tape === '1/16' ? 16 : tape === '1/32' || isMetric(tape) ? 32 : 64;
+  const parts = tape === '1/16' ? 16 : tape === '1/32' || unitsOf(tape) === 'mm' ? 32 : 64;
   const ticks = Array.from({ length: parts - 1 }, (_, k) => ((k + 1) * 64) / parts);
   return (
     <svg aria-hidden="true">

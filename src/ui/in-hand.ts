@@ -1,7 +1,8 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import type { Units } from '../length/units';
 
 /** A reading as calipers typed it; without a unit it is in that of the tape. */
-export type TypedReading = { readonly text: string; readonly unit?: 'in' | 'mm' | undefined };
+export type TypedReading = { readonly text: string; readonly unit?: Units | undefined };
 
 /** What came of a reading: kept at once, put into the field to be looked at, or not wanted there. */
 export type Came = 'taken' | 'shown' | 'not-above-zero' | 'no-length-wanted';

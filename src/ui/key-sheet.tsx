@@ -11,7 +11,7 @@ import {
 } from '../length/keypad-slot';
 import { isNegative, isPositive, type Length } from '../length/length';
 import { readLength } from '../length/read';
-import { isMetric, type Tape } from '../length/tape';
+import { type Tape, unitsOf } from '../length/tape';
 import { Dock } from './dock';
 import { draftPlace, drafts, noteDraft } from './drafts';
 import { EdgeRule, FoldKey } from './edge-rule';
@@ -120,7 +120,7 @@ export function KeySheet(props: KeySheetProps) {
    * seen.
    */
   const came = ({ text, unit }: TypedReading): Came => {
-    const read = readLength(text, { unit: unit ?? (isMetric(props.tape) ? 'mm' : 'in') });
+    const read = readLength(text, { unit: unit ?? unitsOf(props.tape) });
     if (props.fill !== 'length' || !read.ok) {
       setSlot(slot);
       setTouched(touched);
@@ -196,7 +196,7 @@ export function KeySheet(props: KeySheetProps) {
           <Wedge
             text={typing}
             onText={type}
-            metric={isMetric(props.tape)}
+            units={unitsOf(props.tape)}
             signed={props.signed ?? false}
             onReading={take}
             field={field}
@@ -242,7 +242,7 @@ function startOf({ fill, tape }: KeySheetProps, digits: string): Slot {
 }
 
 function readTyped(text: string, { tape, signed = false }: KeySheetProps): Length | undefined {
-  const read = readLength(text, { unit: isMetric(tape) ? 'mm' : 'in' });
+  const read = readLength(text, { unit: unitsOf(tape) });
   return read.ok && (signed || !isNegative(read.value.value)) ? read.value.value : undefined;
 }
 

@@ -1,6 +1,6 @@
 import { forDrawing, isNegative, type Length } from '../length/length';
-import { grainOf, isMetric, type Tape } from '../length/tape';
-import { mixed, spoken, writeDecimal, writeMillimetres } from '../length/write';
+import { grainOf, showsDecimals, type Tape } from '../length/tape';
+import { mixed, spoken, writeDecimals } from '../length/write';
 
 type LensProps = {
   readonly mark: Length;
@@ -63,13 +63,11 @@ function Graduation({ x, at, tape, main }: GraduationProps) {
   const size = main ? 18 : 15.5;
   const ink = main ? 'f-ink' : 'f-ink2';
   const tall = main ? 14 : d <= 8n ? 13 : d <= 16n ? 11 : 8;
-  const label = isMetric(tape)
-    ? writeMillimetres(at).replace(' mm', '')
-    : tape === '0.001'
-      ? writeDecimal(at)
-      : n === 0n
-        ? `${whole}`
-        : undefined;
+  const label = showsDecimals(tape)
+    ? writeDecimals(at, tape).replace(' mm', '')
+    : n === 0n
+      ? `${whole}`
+      : undefined;
   return (
     <>
       <line class="k-ink" x1={x} x2={x} y1="50" y2={50 - tall} stroke-width={main ? 6 : 2} />

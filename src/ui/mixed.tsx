@@ -1,5 +1,5 @@
 import { asInches, type Length, type Ratio } from '../length/length';
-import { isMetric, type Tape } from '../length/tape';
+import { showsDecimals, type Tape } from '../length/tape';
 import {
   isTapeFraction,
   mixed,
@@ -7,8 +7,7 @@ import {
   remainder,
   spoken,
   spokenNumber,
-  writeDecimal,
-  writeMillimetres,
+  writeDecimals,
 } from '../length/write';
 
 export type Size = 'hand' | 'bench' | 'arm' | 'result' | 'setting' | 'huge';
@@ -26,7 +25,7 @@ export function Mixed({ value, size = 'hand', tape = '1/32', rest }: MixedProps)
   return (
     <>
       <span
-        class={inDecimals(tape) ? `mx ${size} decimal` : `mx ${size}`}
+        class={showsDecimals(tape) ? `mx ${size} decimal` : `mx ${size}`}
         aria-hidden="true"
         style={size === 'huge' ? giantSize(value, tape) : undefined}
       >
@@ -49,11 +48,8 @@ export function Bare({ value, size = 'hand' }: { readonly value: Ratio; readonly
   );
 }
 
-const inDecimals = (tape: Tape): boolean => isMetric(tape) || tape === '0.001';
-
 function Stack({ value, tape }: { readonly value: Length; readonly tape: Tape }) {
-  if (isMetric(tape)) return <WithUnit text={writeMillimetres(value)} />;
-  if (tape === '0.001') return <span class="w">{writeDecimal(value)}</span>;
+  if (showsDecimals(tape)) return <WithUnit text={writeDecimals(value, tape)} />;
   const { negative, whole, n, d } = mixed(value);
   const sign = negative ? '−' : '';
   if (n === 0n) return <span class="w">{`${sign}${whole}`}</span>;
@@ -73,14 +69,14 @@ function WithUnit({ text }: { readonly text: string }) {
   return (
     <>
       <span class="w">{figure?.replace('-', '−')}</span>
-      <span class="u">{unit}</span>
+      {unit && <span class="u">{unit}</span>}
     </>
   );
 }
 
 /** As large as the screen allows: the figure's own width in em decides. */
 function giantSize(value: Length, tape: Tape) {
-  const em = inDecimals(tape) ? 0.6 * 7 : widthInEm(mixed(value));
+  const em = showsDecimals(tape) ? 0.6 * 7 : widthInEm(mixed(value));
   return { fontSize: `min(var(--giant), calc((100vw - 2 * var(--edge)) / ${em.toFixed(2)}))` };
 }
 
@@ -138,8 +134,7 @@ export const Given = ({ value }: { readonly value: Length }) => (
 
 /** A length in a sentence, diagonal: only for figures shown large elsewhere, or in lists held in the hand. */
 export function Inline({ value, tape = '1/32' }: { readonly value: Length; readonly tape?: Tape }) {
-  if (isMetric(tape)) return <span class="dec">{writeMillimetres(value).replace('-', '−')}</span>;
-  if (tape === '0.001') return <span class="dec">{writeDecimal(value)}</span>;
+  if (showsDecimals(tape)) return <span class="dec">{writeDecimals(value, tape).replace('-', '−')}</span>;
   const { negative, whole, n, d } = mixed(value);
   const sign = negative ? '−' : '';
   return (

@@ -1,11 +1,12 @@
 import type { Ref } from 'preact';
 import { isNegative, type Length } from '../length/length';
 import { readLength } from '../length/read';
+import type { Units } from '../length/units';
 
 type WedgeProps = {
   readonly text: string;
   readonly onText: (text: string) => void;
-  readonly metric: boolean;
+  readonly units: Units;
   /** A figure below nothing is one too. */
   readonly signed: boolean;
   readonly onReading: (value: Length) => void;
@@ -13,8 +14,8 @@ type WedgeProps = {
 };
 
 /** Typed entry: `18-7/64`, `146 mm`, and calipers that send their reading with Enter. */
-export function Wedge({ text, onText, metric, signed, onReading, field }: WedgeProps) {
-  const read = readLength(text, { unit: metric ? 'mm' : 'in' });
+export function Wedge({ text, onText, units, signed, onReading, field }: WedgeProps) {
+  const read = readLength(text, { unit: units });
   const below = read.ok && !signed && isNegative(read.value.value);
   const wrong = text.trim() !== '' && (!read.ok || below);
   return (

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { editBank, editFitted } from '../../job/edits';
 import { equals, isNegative, type Length, negate, subtract } from '../../length/length';
-import { isMetric, markAt, type Tape } from '../../length/tape';
+import { fineOf, markAt, type Tape } from '../../length/tape';
 import { type Bank, columnNo, fittedNo } from '../../trade/fronts/bank';
 import { gapWarning } from '../../trade/fronts/fitted';
 import { fitOrder } from '../../trade/fronts/stands';
@@ -211,8 +211,8 @@ function Difference({ bench, bank, taken, tape, onGoes }: DifferenceProps) {
                 Front {no} {isNegative(off) ? 'taller by' : 'gives'} {w(isNegative(off) ? negate(off) : off)}
               </span>
               <span class="nb">
-                <Inline value={heights[no - 1] ?? off} tape={isMetric(tape) ? tape : '1/64'} /> →{' '}
-                <Inline value={taken.trims.heights.get(no) ?? off} tape={isMetric(tape) ? tape : '1/64'} />
+                <Inline value={heights[no - 1] ?? off} tape={fineOf(tape)} /> →{' '}
+                <Inline value={taken.trims.heights.get(no) ?? off} tape={fineOf(tape)} />
               </span>
             </li>
           ))}

@@ -1,5 +1,5 @@
 import { equals, isNegative, isZero, type Length, negate } from '../../length/length';
-import { isMetric, markAt, type Tape } from '../../length/tape';
+import { fineOf, markAt, type Tape } from '../../length/tape';
 import { remainder, writeLength } from '../../length/write';
 import { gapWarning } from '../../trade/fronts/fitted';
 import type { Pile } from '../../trade/stacks/pile';
@@ -8,7 +8,7 @@ import { exactlyOrMetric as w } from '../shared/exact-words';
 /** A gap in words: at the sixty-fourth with what is left, tight or wide, or by how much it binds. */
 export function gapText(each: Length, tape: Tape): string {
   if (isNegative(each)) return `binds by ${w(negate(each))}`;
-  const mark = markAt(each, isMetric(tape) ? tape : '1/64');
+  const mark = markAt(each, fineOf(tape));
   const left = isZero(mark.rest) ? undefined : remainder(mark.rest, tape);
   const warning = gapWarning(each);
   const judged = warning?.code === 'tight' ? ', tight' : warning?.code === 'wide' ? ', wide' : '';

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { editColumn, editFitted } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import { absolute, equals, inches, type Length, less, subtract } from '../../length/length';
-import { isMetric, type Tape } from '../../length/tape';
+import { fineOf } from '../../length/tape';
 import { remainder } from '../../length/write';
 import { type Bank, type Column, columnNo, fittedNo } from '../../trade/fronts/bank';
 import type { WorkedColumn } from '../../trade/fronts/worked';
@@ -35,8 +35,6 @@ const used = {
 } as const;
 
 /** As fine as the tape goes, in its own unit. */
-const fine = (tape: Tape): Tape => (isMetric(tape) ? tape : '1/64');
-
 /** Differences over this are lit. Common practice, no source. */
 const lit = inches(1n, 32n);
 
@@ -118,8 +116,8 @@ function Rows({ bench, bank, no, all, onOpen }: RowsProps) {
         <h2 class="sec">{name}</h2>
         {column && (
           <span class="s muted">
-            reckoned <Inline value={column.opening.wide.value} tape={fine(tape)} /> ×{' '}
-            <Inline value={column.opening.high.value} tape={fine(tape)} />
+            reckoned <Inline value={column.opening.wide.value} tape={fineOf(tape)} /> ×{' '}
+            <Inline value={column.opening.high.value} tape={fineOf(tape)} />
           </span>
         )}
       </div>

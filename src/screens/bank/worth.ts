@@ -1,5 +1,5 @@
-import { fromMillimetres, inches, isNegative, less, negate } from '../../length/length';
-import { grainOf, isMetric, type Tape } from '../../length/tape';
+import { inches, isNegative, less, negate } from '../../length/length';
+import { cutterTape, grainOf, type Tape } from '../../length/tape';
 import { boxWarnings } from '../../trade/boxes/box';
 import { drawersWarnings } from '../../trade/boxes/drawer-warnings';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
@@ -86,7 +86,7 @@ function plannedWorth(fronts: WorkedFronts, column: WorkedColumn, tape: Tape): r
 
 /** What each front and shim may be off lands in the last gap. */
 function stackUpText({ bank, reveals }: WorkedFronts, tape: Tape): string {
-  const frontTol = isMetric(tape) ? fromMillimetres(1n, 2n) : inches(1n, 64n);
+  const frontTol = grainOf(cutterTape(tape));
   const up = revealStackUp({
     fronts: bank.count,
     frontTol,

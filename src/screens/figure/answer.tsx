@@ -3,7 +3,7 @@ import { countAndLeft, evaluate, type Lookup, type Quantity } from '../../length
 import type { Expr } from '../../length/expr';
 import { asNumber, isNegative, isZero, type Length, less, negate, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
-import { fromOtherEnd, isMetric, markAt, type Tape } from '../../length/tape';
+import { fromOtherEnd, markAt, type Tape, unitsOf } from '../../length/tape';
 import { spoken, writeLength } from '../../length/write';
 import { Lens } from '../../ui/lens';
 import { Bare, Inline, Mixed, Remainder, Sign } from '../../ui/mixed';
@@ -61,7 +61,7 @@ function LengthAnswer({ value, tape, whole, from }: AnswerProps & { readonly val
 
 /** The exact value: a fraction while its denominator can be read, else thousandths, which say so. */
 function Exact({ value, tape }: { readonly value: Length; readonly tape: Tape }) {
-  if (isMetric(tape)) return null; // the rest in hundredths says it
+  if (unitsOf(tape) === 'mm') return null; // the rest in hundredths says it
   const [says, as] = value.d < 1000n ? (['exactly', '1/64'] as const) : (['about', '0.001'] as const);
   if (says === 'about' && tape === '0.001') return null;
   return (

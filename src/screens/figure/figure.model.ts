@@ -6,6 +6,7 @@ import type { Length } from '../../length/length';
 import { parseLine } from '../../length/parse-line';
 import { readLength } from '../../length/read';
 import type { Tape } from '../../length/tape';
+import type { Units } from '../../length/units';
 import { builtOn, type Line, lineValue, sumOfLengths } from './lines';
 
 /**
@@ -189,7 +190,7 @@ const onKeys = (state: FigureState, expr: Expr): FigureState => ({
 });
 
 /** A typed line, once read, goes to the strip like a keyed one. */
-export function takeTyped(state: FigureState, unit: 'in' | 'mm'): Pressed {
+export function takeTyped(state: FigureState, unit: Units): Pressed {
   const expr = parseLine(state.typed, unit);
   if (!expr.ok) return { state };
   return written(state, { ...onKeys(state, expr.value), typed: '' }, writeExpr(expr.value));
@@ -198,7 +199,7 @@ export function takeTyped(state: FigureState, unit: 'in' | 'mm'): Pressed {
 /** A reading typed by calipers: it stands as the figure in hand, whatever was being keyed, and is always a length. */
 export function takeReading(
   state: FigureState,
-  { text, unit }: { readonly text: string; readonly unit: 'in' | 'mm' },
+  { text, unit }: { readonly text: string; readonly unit: Units },
   tape: Tape,
 ): Pressed {
   let keys: Keypad = state.keys.done ? state.keys : { ...state.keys, slot: emptySlot };

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { isMetric } from '../../length/tape';
+import { unitsOf } from '../../length/tape';
 import { sheetsOf } from '../../plan/measured-sheets';
 import { Bar, BarButton } from '../../ui/bar';
 import { type Came, useInHand } from '../../ui/in-hand';
@@ -101,7 +101,7 @@ function Calipered({ desk: { bench, set, take } }: { readonly desk: Desk }) {
     begin: () => {
       const before = stateNow(bench);
       return ({ text, unit }): Came => {
-        const sound = unit ?? (isMetric(tape) ? 'mm' : 'in');
+        const sound = unit ?? unitsOf(tape);
         const came = text.startsWith('-') ? undefined : takeReading(before, { text, unit: sound }, tape);
         if (!came || came.refused) set(before);
         if (came?.refused) take(came);

@@ -4,7 +4,7 @@ import type { Key } from '../../length/keypad';
 import { isEmpty } from '../../length/keypad-slot';
 import { howMany, inches, subtract } from '../../length/length';
 import { wholePart } from '../../length/round';
-import { isMetric, markAt, type Tape } from '../../length/tape';
+import { markAt, type Tape, unitsOf } from '../../length/tape';
 import { EdgeRule, FoldKey, walkRule } from '../../ui/edge-rule';
 import { Icon } from '../../ui/icon';
 import { type FigureState, lookAt } from './figure.model';
@@ -114,7 +114,7 @@ export function Pad({ state, tape, press, undo }: PadProps) {
 /** The unit a figure is not in: on a metric tape a bare number is millimetres and the key makes it inches. */
 function unitKey(state: FigureState, tape: Tape): string {
   const { unit } = state.keys.slot;
-  if (!isMetric(tape)) return 'mm';
+  if (unitsOf(tape) === 'in') return 'mm';
   return unit === 'in' && !isEmpty(state.keys.slot) ? 'mm' : 'inch';
 }
 

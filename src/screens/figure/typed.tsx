@@ -3,7 +3,7 @@ import { evaluate } from '../../length/evaluate';
 import { type Expr, tokensOf } from '../../length/expr';
 import { parseLine } from '../../length/parse-line';
 import { readLength } from '../../length/read';
-import { isMetric } from '../../length/tape';
+import { unitsOf } from '../../length/tape';
 import { useInHand } from '../../ui/in-hand';
 import { Answer } from './answer';
 import type { Desk } from './desk';
@@ -20,7 +20,7 @@ const chips = ["'", '"', '/', ' mm', '(', ')', ' × ', ' ÷ '];
 export function Typed({ desk, why }: TypedProps) {
   const { state, bench, set, take } = desk;
   const field = useRef<HTMLInputElement>(null);
-  const unit = isMetric(bench.settings.value.tape) ? 'mm' : 'in';
+  const unit = unitsOf(bench.settings.value.tape);
   const expr = parseLine(state.typed, unit);
   const wrong = expr.ok ? why : parseText(expr.error, state.typed);
   useInHand({

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { editJob } from '../../job/edits';
 import type { Job } from '../../job/job';
-import { isMetric, type Tape, tapes } from '../../length/tape';
+import { type Tape, tapes, unitsOf } from '../../length/tape';
 import { rowsOf, viewOf } from '../../plan/board-layout';
 import { sheetOf } from '../../plan/measured-sheets';
 import { Bar, BarButton } from '../../ui/bar';
@@ -153,7 +153,7 @@ function JobInHand({ bench, job, TextDock }: JobProps & { readonly job: Job }) {
           title="Marks of this job, to the nearest"
           choices={tapes
             .filter((t) => t !== '0.001')
-            .map((value) => ({ value, label: isMetric(value) ? value : `${value} in` }))}
+            .map((value) => ({ value, label: unitsOf(value) === 'mm' ? value : `${value} in` }))}
           chosen={job.tape}
           onChoose={(tape: Tape) => {
             void bench.act(`Marks to ${tape}`, editJob({ tape }));

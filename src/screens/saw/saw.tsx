@@ -2,7 +2,7 @@ import { useEffect } from 'preact/hooks';
 import { equals, forDrawing, subtract, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { fromStored } from '../../length/stored';
-import { isMetric, type Tape } from '../../length/tape';
+import { showsDecimals, type Tape } from '../../length/tape';
 import { remainder, writeLength } from '../../length/write';
 import { cutGrooves, type Row, rowsOf, type View, viewOf } from '../../plan/board-layout';
 import type { Board } from '../../trade/grooves/board';
@@ -164,7 +164,7 @@ function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
       </p>
       <div class="pictures">
         <Sled view={view} rows={rows} setting={setting} />
-        {!isMetric(tape) && tape !== '0.001' && (
+        {!showsDecimals(tape) && (
           <div class="lensbox">
             <Lens mark={setting.figure.value} rest={setting.figure.rest} tape={tape} />
           </div>

@@ -1,6 +1,6 @@
 import { assertNever } from '../../length/result';
-import { isMetric, markAt, type Tape } from '../../length/tape';
-import { writeDecimal, writeLength } from '../../length/write';
+import { cutterTape, markAt, type Tape, unitsOf } from '../../length/tape';
+import { writeDecimals, writeLength } from '../../length/write';
 import type { On, Side, TailsBy } from '../../trade/setups/on';
 import type { Operation, What } from '../../trade/setups/operation';
 import type { Sets, Setup, SetupMachine } from '../../trade/setups/setup';
@@ -71,7 +71,7 @@ export function buildWords({ machine, cutter, height }: Setup, tape: Tape = '1/6
   const width = cutter
     ? cuts === 'long'
       ? `${writeLength(cutter, tape)} long`
-      : `${cuts} ${isMetric(tape) ? writeLength(markAt(cutter, '1/2 mm').value, tape) : writeDecimal(cutter)}`
+      : `${cuts} ${writeDecimals(unitsOf(tape) === 'mm' ? markAt(cutter, cutterTape(tape)).value : cutter, tape)}`
     : '';
   const deep = height ? `${writeLength(height, tape)} high` : '';
   return [machineWords[machine], width, deep].filter(Boolean).join(', ');

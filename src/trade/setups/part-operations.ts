@@ -1,6 +1,6 @@
 import { isPositive, type Length, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
-import { isMetric, markAt, type Tape } from '../../length/tape';
+import { cutterTape, markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { Lap, Notch, Part, Rabbet } from '../carcass/part';
 import type { Shop } from '../grooves/board';
@@ -233,7 +233,7 @@ function rabbetWords({ words, from, to }: Rabbet, end: string, tape: Tape): stri
 }
 
 /** Widths of cutters are set finer than marks: a sixty-fourth on an inch tape. */
-const cutterMark = (x: Length, tape: Tape): Rounded => markAt(x, isMetric(tape) ? '1/2 mm' : '1/64');
+const cutterMark = (x: Length, tape: Tape): Rounded => markAt(x, cutterTape(tape));
 
 /** Grooves along an edge: one stack and one height serve all of them, only the fence moves. */
 function alongOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
