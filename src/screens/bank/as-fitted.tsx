@@ -167,7 +167,7 @@ function isFresh(bank: Bank, column: number, no: number): boolean {
 
 function Piles({ bench, bank, column, no }: FittedProps & { readonly no: number }) {
   const piles = pileBefore(bench, bank, column, no);
-  if (!piles) return noShims(bench) ? askShims.beside : null;
+  if (!piles) return noShims(bench.settings.value) ? askShims.beside : null;
   return <>. Shims before it: {pileText(piles)}</>;
 }
 

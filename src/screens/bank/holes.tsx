@@ -64,9 +64,9 @@ function PullsOf({ bank, column, tape, named }: PullsProps) {
 
 /** The screw that holds a front from inside its box. */
 export function Screws({ bench, found }: { readonly bench: Bench; readonly found: BankPlan }) {
-  const plan = frontScrew(bench, found);
+  const plan = frontScrew(found, bench.plan.value);
   if (!plan) return null;
-  const screw = screwFor({ ...plan, lengths: listsOf(bench).screws });
+  const screw = screwFor({ ...plan, lengths: listsOf(bench.settings.value).screws });
   return (
     <section aria-label="Screws">
       <h2 class="sec pad-x">Screw from inside</h2>

@@ -1,3 +1,4 @@
+import type { Settings } from '../../job/settings';
 import { inches, isNegative, subtract, zero } from '../../length/length';
 import type { Bank } from '../../trade/fronts/bank';
 import { shimSchedule } from '../../trade/fronts/shims';
@@ -24,13 +25,13 @@ export function gapBefore(bank: Bank, column: WorkedColumn, no: number) {
 }
 
 /** Whether no shims are written down yet, so that no pile can be named. */
-export const noShims = (bench: Bench): boolean => listsOf(bench).shims.length === 0;
+export const noShims = (settings: Settings): boolean => listsOf(settings).shims.length === 0;
 
 /** The piles of shims for that gap, from the shims really in the drawer. */
 export function pileBefore(bench: Bench, bank: Bank, column: WorkedColumn, no: number): Piles | undefined {
   const gap = gapBefore(bank, column, no);
   if (isNegative(gap.left) || isNegative(gap.right)) return undefined;
-  const [piles] = shimSchedule([gap], { shims: listsOf(bench).shims, tol });
+  const [piles] = shimSchedule([gap], { shims: listsOf(bench.settings.value).shims, tol });
   if (!piles?.left.ok) return undefined;
   const right = piles.right?.ok ? piles.right.value : undefined;
   return { left: piles.left.value, ...(right ? { right } : {}) };

@@ -13,7 +13,7 @@ type ShimProps = { readonly bench: Bench; readonly column: WorkedColumn; readonl
 /** The gap over every front and under the last, at both sides, with the pile of shims for it out of the drawer. */
 export function ShimList({ bench, column, tape }: ShimProps) {
   const gaps = gapsOf(column).filter(({ left, right }) => !isNegative(left) && !isNegative(right));
-  const { shims } = listsOf(bench);
+  const { shims } = listsOf(bench.settings.value);
   const piles = shimSchedule(gaps, { shims, tol });
   return (
     <section aria-label="Shims, gap by gap">

@@ -91,7 +91,7 @@ function fitting(bench: Bench, { bank, columns }: WorkedFronts, tape: Tape): rea
         title: `Front ${no}${where}, ${edge} edge`,
         figure: mark.value,
         rest: mark.rest,
-        says: `From the ${end} of the opening${sides}. ${gapSays(gap, tape)}${piles ? `: shims ${pileText(piles)}` : noShims(bench) ? askShims.beside : ''}.`,
+        says: `From the ${end} of the opening${sides}. ${gapSays(gap, tape)}${piles ? `: shims ${pileText(piles)}` : noShims(bench.settings.value) ? askShims.beside : ''}.`,
         ticks: [
           {
             op: benchOp(bank, 'fronton', `c${column.no}d${no}`),

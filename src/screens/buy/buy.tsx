@@ -51,8 +51,8 @@ export function BuyScreen({ bench }: { readonly bench: Bench }) {
 
 function viewOf(bench: Bench, plan: Plan, needs: readonly SheetNeed[]): BuyView {
   const screw = (bank: BankPlan) => {
-    const own = frontScrew(bench, bank);
-    return own && screwFor({ ...own, lengths: listsOf(bench).screws });
+    const own = frontScrew(bank, bench.plan.value);
+    return own && screwFor({ ...own, lengths: listsOf(bench.settings.value).screws });
   };
   return buyView({
     plan,

@@ -37,7 +37,7 @@ export function ChangeScreen({ bench, id }: { readonly bench: Bench; readonly id
   const board = boardOf(bench, id);
   if (!job || !board) return <NoBoard bench={bench} />;
   const tape = job.tape;
-  const byHand = isByHand(bench, id);
+  const byHand = isByHand(bench.job.value, id);
   const inHand = (byHand && trying && tried(bench.folded.value, job.id, id, trying)) || board;
   const layout = layOut(inHand);
   const good = layout.problems.length === 0 ? inHand : lastGood(bench.entries.value, job.id, id);

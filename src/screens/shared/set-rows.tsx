@@ -23,7 +23,7 @@ type RowsProps = { readonly bench: Bench; readonly singles: readonly Single[] };
 /** A dado set as it lies in its box: outers and chippers at a tap, shims as typed. Nothing stands there unasked. */
 export function SetRows({ bench, singles }: RowsProps) {
   const [open, setOpen] = useState<Single>();
-  const { stack } = listsOf(bench);
+  const { stack } = listsOf(bench.settings.value);
   const keep = (patch: Partial<StackBox>) => keepLists(bench, { stack: { ...stack, ...patch } });
   const keepPieces = (pieces: readonly Piece[]) => keep({ pieces });
   const keepSingle = (what: Single, value: Length | undefined) => {

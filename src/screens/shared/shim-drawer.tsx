@@ -5,7 +5,7 @@ import { askShims } from './stack-words';
 
 /** The shims for gaps that lie in the drawer, as typed. */
 export function ShimDrawer({ bench }: { readonly bench: Bench }) {
-  const { shims } = listsOf(bench);
+  const { shims } = listsOf(bench.settings.value);
   return (
     <section aria-label={askShims.title}>
       <div class="sechead">

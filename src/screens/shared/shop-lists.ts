@@ -1,10 +1,12 @@
+import type { Settings } from '../../job/settings';
 import { readLists, type ShopLists, shelfChanges } from '../../job/shop-lists';
 import type { Bench } from '../bench';
 
 /** What lies in the shop's drawers. */
-export const listsOf = (bench: Bench): ShopLists =>
-  readLists(bench.settings.value.lists, bench.settings.value.shelf);
+export const listsOf = ({ lists, shelf }: Settings): ShopLists => readLists(lists, shelf);
 
 /** Keeps what differs, thing by thing: what another page adds meanwhile is not touched. */
-export const keepLists = (bench: Bench, patch: Partial<ShopLists>): void =>
-  void bench.keepOnShelf(shelfChanges(listsOf(bench), { ...listsOf(bench), ...patch }));
+export function keepLists(bench: Bench, patch: Partial<ShopLists>): void {
+  const lists = listsOf(bench.settings.value);
+  void bench.keepOnShelf(shelfChanges(lists, { ...lists, ...patch }));
+}

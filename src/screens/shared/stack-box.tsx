@@ -26,7 +26,7 @@ export function StackBox({ bench }: { readonly bench: Bench }) {
 
 function ScrewShelf({ bench }: { readonly bench: Bench }) {
   const [open, setOpen] = useState(false);
-  const { screws } = listsOf(bench);
+  const { screws } = listsOf(bench.settings.value);
   return (
     <section>
       <div class="sechead">

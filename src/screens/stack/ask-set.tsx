@@ -8,7 +8,7 @@ type AskProps = { readonly bench: Bench; readonly onDone: () => void };
 
 /** Asked once, before anything is reckoned with the dado set: what really lies in its box. */
 export function AskSet({ bench, onDone }: AskProps) {
-  const ready = setIn(listsOf(bench).stack) !== undefined;
+  const ready = setIn(listsOf(bench.settings.value).stack) !== undefined;
   return (
     <section aria-label={askSet.title}>
       <div class="sechead">

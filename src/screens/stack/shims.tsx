@@ -23,7 +23,7 @@ export function ShimsScreen({ bench }: { readonly bench: Bench }) {
   const [gap, setGap] = useLength('shims gap');
   const [thick, setThick] = useLength('lap thick');
   const [deep, setDeep] = useLength('lap deep');
-  const pile = gap && pileFor(gap, listsOf(bench).shims, tolerance);
+  const pile = gap && pileFor(gap, listsOf(bench.settings.value).shims, tolerance);
   const lap = thick && deep && lapPair(thick, deep);
   const rows = { gap: [gap, setGap], thick: [thick, setThick], deep: [deep, setDeep] } as const;
   const row = (field: keyof typeof rows, words: string) => (

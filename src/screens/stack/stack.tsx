@@ -34,7 +34,7 @@ export function StackScreen({ bench, id }: { readonly bench: Bench; readonly id:
   const ops = plan?.operations.filter((op) => op.setup.build === id) ?? [];
   const [first] = ops;
   const back = { label: 'Back', onTap: () => leave(bench, { at: 'setup', id }) };
-  const set = setIn(listsOf(bench).stack);
+  const set = setIn(listsOf(bench.settings.value).stack);
   const [asking, setAsking] = useState(!set);
   if (!plan || !first) {
     return (
@@ -256,7 +256,7 @@ function Learn({
 }) {
   const found = learnCorrection(stack, got);
   if (!found.ok) return null;
-  const lists = listsOf(bench);
+  const lists = listsOf(bench.settings.value);
   const now = lists.stack.correction ?? zero;
   const says = `${found.value.s < 0n ? '−' : '+'}${writeDecimal(found.value).replace('-', '')}`;
   if (subtract(now, found.value).n === 0n)
