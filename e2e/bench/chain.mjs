@@ -26,7 +26,7 @@ const modules = {
   job: 'job/job',
   length: 'length/length',
   operations: 'trade/setups/operations',
-  order: 'trade/setups/order',
+  order: 'trade/setups/order/order',
   plan: 'plan/plan',
   recuts: 'plan/recuts',
 };

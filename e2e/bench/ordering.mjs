@@ -97,7 +97,7 @@ async function shipped(entry) {
 
 /** Each job drawn: its size, the order found, and how long it took the first time and in the middle of several. */
 async function* orderings({ parts: wanted, turns }) {
-  const { orderSetups } = await shipped(`${root}/src/trade/setups/order.ts`);
+  const { orderSetups } = await shipped(`${root}/src/trade/setups/order/order.ts`);
   for (const drawn of jobs.filter(({ parts }) => wanted.includes(parts))) {
     const steps = job(drawn);
     const setups = new Set(steps.map((s) => s.setup)).size;

@@ -13,7 +13,7 @@ import type { Problem } from '../trade/grooves/layout';
 import { leastOperations, mostOperations } from '../trade/setups/most';
 import type { Operation } from '../trade/setups/operation';
 import { operationsOf } from '../trade/setups/operations';
-import { type Order, type OrderError, orderSetups } from '../trade/setups/order';
+import { type Order, type OrderError, orderSetups } from '../trade/setups/order/order';
 import { type BankPlan, bankPlanOf } from './bank-plan';
 import { recutsOf } from './recuts';
 

@@ -46,7 +46,7 @@ test('kept as a second job it leaves the first as it was', async () => {
   expect([log.jobId.value === 'j1', log.folded.value.ticks.size]).toEqual([false, 1]);
 });
 
-test('a job deleted here and taken in by hand is wanted: it comes back', async () => {
+test('M17: a job deleted here and taken in by hand is wanted: it comes back', async () => {
   const store = await begun();
   const text = await fileOf(store);
   const { offers, shelf, job } = await handsOver(store);

@@ -98,7 +98,7 @@ describe('readJobFile', () => {
 describe('taking a file in', () => {
   const at = { name: 'files', randomId: () => 'me', now: () => '2026-11-25T10:00:00.000Z' };
 
-  test('merge adds what is new, twice changes nothing, and what differs is set aside', async () => {
+  test('M1, M3: merge adds what is new, twice changes nothing, and what differs is set aside', async () => {
     const store = await openStore(at);
     if (!store.ok) throw new Error(store.error.code);
     const { job, entries } = read(sample);

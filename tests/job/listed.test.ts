@@ -42,7 +42,7 @@ describe('readings, each under a path of its own', () => {
     ]);
   });
 
-  test('two phones that each write a first, then a second reading have four together, and nobody is asked', () => {
+  test('M15: two phones that each write a first, then a second reading have four together, and nobody is asked', () => {
     const start = tap([], 'anna', editStock('s1', { name: 'A' }));
     let [anna, ben] = [start, start];
     for (const [k, size] of ['.708', '.714'].entries()) {
@@ -119,7 +119,7 @@ describe('places given one by one', () => {
     expect(ids(tap(log, 'anna', editPlace(of, 'x', { gone: true })))).toEqual(['1 r1~1', '3 r1~3', '5 r1~y']);
   });
 
-  test('two phones that add one each add two; their ticks stay with their own', () => {
+  test('M15: two phones that add one each add two; their ticks stay with their own', () => {
     const anna = tap(old, 'anna', editPlace(of, 'x', { at: l('20') }));
     const ben = tap(old, 'ben', editPlace(of, 'y', { at: l('30') }));
     const both = merge(anna, ben);
@@ -143,7 +143,7 @@ describe('bad places of a stick and bays of a case', () => {
     ]);
   });
 
-  test('two bays given by two hands stand both; one emptied shares again, also where the list had it', () => {
+  test('M15: two bays given by two hands stand both; one emptied shares again, also where the list had it', () => {
     const bays = (log: Log) => jobAt(log).cases[0]?.bays.map(w);
     const old = tap([], 'anna', editCase('c1', { partitions: 2, bays: [l('10'), undefined, undefined] }));
     const anna = tap(old, 'anna', editBay('c1', 2, l('11')));

@@ -39,7 +39,7 @@ const state = ({ values, ticks }: Folded) => [[...values].sort(), [...ticks].sor
 const isAnna = (name: string) => name === 'anna';
 
 describe('fold and merge', () => {
-  test('two copies come to the same state whichever is taken in first, and again changes nothing', () => {
+  test('M1: two copies come to the same state whichever is taken in first, and again changes nothing', () => {
     fc.assert(
       fc.property(
         log,
@@ -72,7 +72,7 @@ describe('fold and merge', () => {
     );
   });
 
-  test('adding the newest entry comes to what folding the whole comes to', () => {
+  test('M18: adding the newest entry comes to what folding the whole comes to', () => {
     fc.assert(
       fc.property(log, (all) => {
         const sorted = [...all].sort(inOrder);
@@ -150,7 +150,7 @@ describe('undo', () => {
     expect([back.values.get('name'), back.ticks.size]).toEqual(['n1', 0]);
   });
 
-  test('another phone’s acts are not ours to take back', () => {
+  test('M10: another phone’s acts are not ours to take back', () => {
     expect(undoable([entry(1, 'edit', { device: 'ben' })], isAnna)).toHaveLength(0);
   });
 
@@ -162,7 +162,7 @@ describe('undo', () => {
     expect(fold(entries).values.get('name')).toBe('n30');
   });
 
-  test('what another phone wrote since stands, and the act counts as taken back', () => {
+  test('M10: what another phone wrote since stands, and the act counts as taken back', () => {
     const log = [entry(1, 'edit'), entry(2, 'edit'), entry(3, 'edit', { device: 'ben', act: 'ben.3' })];
     const back = undo(log);
     expect(fold(back).values.get('name')).toBe('n3');

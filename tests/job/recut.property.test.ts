@@ -203,7 +203,7 @@ describe('ticks, spoiled pieces, readings and undo on two phones', () => {
   );
   const sideAt = (log: Log) => planAt(log).operations.filter((op) => op.part === 'c~left');
 
-  test('whichever makings of a piece either phone spoils, knowing or not, no tick of one of them comes back', () => {
+  test('M16: whichever makings of a piece either phone spoils, knowing or not, no tick of one of them comes back', () => {
     fc.assert(
       fc.property(fc.array(side, { maxLength: 14 }), (steps) => {
         const logs: Record<string, Log> = { anna: start, ben: start };
@@ -239,7 +239,7 @@ describe('ticks, spoiled pieces, readings and undo on two phones', () => {
     expect(new Set(sideAt(both).map((op) => op.copy))).toEqual(new Set(['1~2']));
   });
 
-  test('both phones spoil the same piece: it is cut again once', () => {
+  test('M16: both phones spoil the same piece: it is cut again once', () => {
     const anna = tap(start, 'anna', spoilPiece('c~left', '1', 1));
     const ben = tap(start, 'ben', spoilPiece('c~left', '1', 1));
     const copies = new Set(
@@ -249,7 +249,7 @@ describe('ticks, spoiled pieces, readings and undo on two phones', () => {
   });
 });
 
-describe('trap 19: what is cut keeps its figure', () => {
+describe('what is cut keeps its figure', () => {
   const reckoned = fc.array(edit, { minLength: 1, maxLength: 6 });
 
   test('whatever readings are accepted after, every tick stands at the figure it was cut to', () => {

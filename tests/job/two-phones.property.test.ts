@@ -113,7 +113,7 @@ function gathered(phones: Phones, order: readonly string[]): Log {
 const orders = fc.shuffledSubarray([...names, ...names], { minLength: 6 });
 
 describe('three phones that write, take back, pick and hand over in any order', () => {
-  test('come to one state with the same readings standing, whatever the order, clocks off by ten years either way', () => {
+  test('M1, M2, M18: come to one state with the same readings standing, whatever the order, clocks off by ten years either way', () => {
     fc.assert(
       fc.property(acts(30), orders, orders, (all, p, q) => {
         const phones = lived(all);
@@ -127,7 +127,7 @@ describe('three phones that write, take back, pick and hand over in any order', 
     );
   }, 3_000_000);
 
-  test('nothing acknowledged disappears, and taking a log in again changes nothing', () => {
+  test('M1: nothing acknowledged disappears, and taking a log in again changes nothing', () => {
     fc.assert(
       fc.property(acts(30), orders, (all, p) => {
         const phones = lived(all);
@@ -142,7 +142,7 @@ describe('three phones that write, take back, pick and hand over in any order', 
     );
   }, 3_000_000);
 
-  test('what is picked stays picked: only what was written without having seen it can stand beside it', () => {
+  test('M8: what is picked stays picked: only what was written without having seen it can stand beside it', () => {
     fc.assert(
       fc.property(acts(24), orders, name, (all, p, who) => {
         const phones = lived(all);
@@ -162,7 +162,7 @@ describe('three phones that write, take back, pick and hand over in any order', 
     );
   }, 3_000_000);
 
-  test('what stands is what no one who had it before them wrote over, as a witness of all three would say', () => {
+  test('M4: what stands is what no one who had it before them wrote over, as a witness of all three would say', () => {
     fc.assert(
       fc.property(acts(30), orders, (all, p) => {
         const saw = new Map<string, ReadonlySet<string>>();
@@ -174,7 +174,7 @@ describe('three phones that write, take back, pick and hand over in any order', 
     );
   }, 3_000_000);
 
-  test('a phone that takes back all it did leaves what the others wrote, with what stood double', () => {
+  test('M10: a phone that takes back all it did leaves what the others wrote, with what stood double', () => {
     fc.assert(
       fc.property(acts(16), (all) => {
         const alone = all.filter((d) => d.does !== 'pass' && d.does !== 'pick');

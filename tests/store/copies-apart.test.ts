@@ -31,7 +31,7 @@ describe('settings and figures of which each copy missed something', () => {
     throw new Error('no');
   };
 
-  test('one taken away while the journal was away stays away', async () => {
+  test('D9: one taken away while the journal was away stays away', async () => {
     const folder = memoryFolder();
     const store = await begun(folder);
     await store.keepShop('kerf', inches(3n, 32n));
@@ -104,7 +104,7 @@ describe('settings and figures of which each copy missed something', () => {
     expect(await kerfOf(await reopened(folder))).toEqual(inches(1n, 8n));
   });
 
-  test('a write broken off and tried again does not land over a newer one', async () => {
+  test('D7: a write broken off and tried again does not land over a newer one', async () => {
     const store = await begun();
     const seen = fold((await store.load('j1')).entries);
     const name = (text: string) =>

@@ -149,7 +149,7 @@ describe.each<Fault>(['closed', 'full', 'broken off', 'silent'])(
       ['once, with no second copy', false, false],
       ['for ever, with no second copy', true, false],
     ] as const)(
-      '%s: what was said to be saved is there, what was not is not',
+      'D1, D2, D4: %s: what was said to be saved is there, what was not is not',
       async (_, forEver, second) => {
         await everyCall(fault, forEver, second);
       },
@@ -163,7 +163,7 @@ describe('the journal, call by call', () => {
     ['once', false],
     ['for ever', true],
   ] as const)(
-    'failing %s: nothing said to be saved is lost, and a single copy is said',
+    'D1: failing %s: nothing said to be saved is lost, and a single copy is said',
     async (_, forEver) => {
       let failures = 1;
       for (let k = 0; failures > 0; k += 1) {
@@ -188,7 +188,7 @@ describe('the journal, call by call', () => {
     },
   );
 
-  test('says how many copies there are, and says so again once both are there', async () => {
+  test('D5: says how many copies there are, and says so again once both are there', async () => {
     globalThis.indexedDB = new Factory();
     const folder = memoryFolder();
     const opened = await open(folder);
@@ -217,7 +217,7 @@ describe('the journal, call by call', () => {
   });
 });
 
-test('a figure the journal took alone is the newer one, also where nothing else differs', async () => {
+test('D9: a figure the journal took alone is the newer one, also where nothing else differs', async () => {
   globalThis.indexedDB = new Factory();
   const folder = memoryFolder();
   const opened = await open(folder);
@@ -246,7 +246,7 @@ test('a figure the journal took alone is the newer one, also where nothing else 
 });
 
 describe('a full phone', () => {
-  test('gives up its reserve for the last change, once; it is laid by again when there is room', async () => {
+  test('D4: gives up its reserve for the last change, once; it is laid by again when there is room', async () => {
     globalThis.indexedDB = new Factory();
     const opened = await open(memoryFolder());
     if (!opened.ok) throw new Error(opened.error.code);
@@ -311,7 +311,7 @@ describe('the database wiped', () => {
     return { folder, rows, device: store.device };
   }
 
-  test('comes back whole before anything is shown: jobs, figures, settings; the phone takes a new name', async () => {
+  test('D8: comes back whole before anything is shown: jobs, figures, settings; the phone takes a new name', async () => {
     const { folder, rows, device } = await filled(500);
     globalThis.indexedDB = new Factory();
     const again = await open(folder);
@@ -329,7 +329,7 @@ describe('the database wiped', () => {
     store.close();
   });
 
-  test('emptied under an open page, it is filled again before that page writes, and counts go on', async () => {
+  test('D8: emptied under an open page, it is filled again before that page writes, and counts go on', async () => {
     const { folder, rows } = await filled(20);
     const opened = await open(folder);
     if (!opened.ok) throw new Error(opened.error.code);
@@ -349,7 +349,7 @@ describe('the database wiped', () => {
     store.close();
   });
 
-  test('rows gone one by one come back too, and how many is said', async () => {
+  test('D9: rows gone one by one come back too, and how many is said', async () => {
     const { folder, rows } = await filled(40);
     const again = await open(folder);
     if (!again.ok) throw new Error(again.error.code);

@@ -21,7 +21,7 @@ const on = (...days: readonly number[]): readonly Start[] =>
 const daily = Array.from({ length: 50 }, (_, k) => k);
 
 describe('watched', () => {
-  test('a start every day lets a job go after 30 days and a week', () =>
+  test('D15: a start every day lets a job go after 30 days and a week', () =>
     expect(goesAt(on(...daily))).toBe(38));
   test('one every week, after six weeks', () => expect(goesAt(on(0, 7, 14, 21, 28, 35, 42, 49))).toBe(7));
   test('one every two months, after as many', () =>
@@ -57,7 +57,7 @@ describe('watched', () => {
     expect(readWatch(JSON.parse(JSON.stringify(watch)))).toEqual(watch);
   });
 
-  test('no run of clocks lets a job go on fewer than eight starts, less work, or a leap believed for more than a week', () => {
+  test('D15: no run of clocks lets a job go on fewer than eight starts, less work, or a leap believed for more than a week', () => {
     const start = fc.tuple(fc.integer({ min: 0, max: 400 }), fc.integer({ min: 0, max: 12 }));
     fc.assert(
       fc.property(fc.array(start, { maxLength: 40 }), (moves) => {

@@ -39,7 +39,7 @@ describe('a database of every version shipped', () => {
   test.each([
     [1, versionOne],
     [2, versionTwo],
-  ])('version %i opens equal, row for row', async (version, make) => {
+  ])('D14: version %i opens equal, row for row', async (version, make) => {
     await make('kept');
     const before = await everything(version);
     const store = await open();
@@ -69,7 +69,7 @@ describe('writing', () => {
   const job = 'cabinet';
   const length = (value: string) => ({ kind: 'edit', path: 'boards/side/length', value }) as const;
 
-  test('a change that does not say what it is over is over all that stands on the phone', async () => {
+  test('M9: a change that does not say what it is over is over all that stands on the phone', async () => {
     await versionTwo('kept');
     const store = await open();
     await store.append({ job, label: 'Length', changes: [length('65')] });
@@ -78,7 +78,7 @@ describe('writing', () => {
     expect(fold(entries).doubled.size).toBe(0);
   });
 
-  test('one that says so is over that alone: what another page took in meanwhile stands beside it', async () => {
+  test('M9: one that says so is over that alone: what another page took in meanwhile stands beside it', async () => {
     await versionTwo('kept');
     const store = await open();
     await store.append({ job, label: 'Length', changes: [{ ...length('65'), over: ['2.phone1'] }] });

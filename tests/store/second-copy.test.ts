@@ -31,7 +31,7 @@ import {
 eachAnew();
 
 describe('what the journal takes alone', () => {
-  test('two taps at once are two acts', async () => {
+  test('D3: two taps at once are two acts', async () => {
     const folder = memoryFolder();
     const store = await begun(folder);
     const said = await broken(() => Promise.all([cut(store, 'a'), cut(store, 'b')]));
@@ -93,7 +93,7 @@ describe('what the journal takes alone', () => {
 });
 
 describe('while the database takes nothing', () => {
-  test('what the journal alone has is read as if it stood there, on a job opened again too', async () => {
+  test('D6: what the journal alone has is read as if it stood there, on a job opened again too', async () => {
     const folder = memoryFolder();
     const store = await begun(folder);
     await store.makeJob({ job: 'j2', label: 'New', changes: editJob({ name: 'Bench' }) });
@@ -179,7 +179,7 @@ describe('an emptied database', () => {
     globalThis.indexedDB = new Factory();
   };
 
-  test('is shown whole before it is filled, and a tap made meanwhile follows', async () => {
+  test('D8: is shown whole before it is filled, and a tap made meanwhile follows', async () => {
     const folder = memoryFolder();
     await wiped(folder);
     const store = await open(folder);
@@ -228,7 +228,7 @@ describe('a job deleted long ago', () => {
     expect(await ticks(store)).toEqual(['after', 'mine']);
   });
 
-  test('and brought back in one copy alone is not thrown out of both', async () => {
+  test('D15: and brought back in one copy alone is not thrown out of both', async () => {
     const folder = memoryFolder();
     const store = await begun(folder);
     await cut(store, 'mine');
@@ -274,7 +274,7 @@ describe('a job deleted long ago', () => {
       expect(await there(store)).toBe(true);
     });
 
-    test('on eight starts that bear each other out it goes, with those deleted with it alone', async () => {
+    test('D15: on eight starts that bear each other out it goes, with those deleted with it alone', async () => {
       const store = await begun(memoryFolder());
       await deleted(store);
       await purged(store, days(80));
@@ -349,7 +349,7 @@ describe('a journal in trouble', () => {
 });
 
 describe('tried again', () => {
-  test('an act that was kept unheard is there once', async () => {
+  test('D7: an act that was kept unheard is there once', async () => {
     const store = await openWith(undefined, 20);
     await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
     const own = IDBDatabase.prototype.transaction;

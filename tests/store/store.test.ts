@@ -33,7 +33,7 @@ async function open(name = 'test', over: { readonly onGone?: () => void } = {}):
 const tick = (op: string): Change => ({ kind: 'tick', op: `cut/b1/${op}/1`, figure: '3/4' });
 
 describe('append', () => {
-  test('what was acknowledged is there after the app is closed and opened', async () => {
+  test('D1: what was acknowledged is there after the app is closed and opened', async () => {
     const store = await open();
     await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
     const done = await store.append({ job: 'j1', label: 'Cut', changes: [tick('s1'), tick('s2')] });
@@ -49,7 +49,7 @@ describe('append', () => {
     expect((await again.jobs())[0]).toMatchObject({ id: 'j1', name: 'Case' });
   });
 
-  test('two pages writing at once never take the same place and lose nothing', async () => {
+  test('D3: two pages writing at once never take the same place and lose nothing', async () => {
     const [a, b] = [await open(), await open()];
     await a.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
     await Promise.all(
@@ -74,7 +74,7 @@ describe('append', () => {
     b.close();
   });
 
-  test('a full disk shows only when the transaction ends: nothing of the change is kept, and it is said', async () => {
+  test('D4: a full disk shows only when the transaction ends: nothing of the change is kept, and it is said', async () => {
     const store = await open();
     await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
     const add = vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementation(function (
@@ -140,7 +140,7 @@ describe('append', () => {
     for (const job of ['j1', 'j2']) expect((await store.load(job)).entries).toHaveLength(2);
   });
 
-  test('an act that breaks off after its first entry leaves none of it', async () => {
+  test('D2: an act that breaks off after its first entry leaves none of it', async () => {
     const store = await open();
     await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
     const real = IDBObjectStore.prototype.add;
@@ -239,7 +239,7 @@ describe('append', () => {
 });
 
 describe('load', () => {
-  test('a row that cannot be read is set aside whole, never deleted, and counted', async () => {
+  test('D13: a row that cannot be read is set aside whole, never deleted, and counted', async () => {
     const store = await open();
     await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
     const db = await openDB('test', schemaVersion);
@@ -252,7 +252,7 @@ describe('load', () => {
     expect((await store.load('j1')).setAside).toBe(0);
   });
 
-  test('on a full disk such a row stays where it is, and the job opens without it', async () => {
+  test('D13: on a full disk such a row stays where it is, and the job opens without it', async () => {
     const store = await open();
     await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
     const db = await openDB('test', schemaVersion);
@@ -361,7 +361,7 @@ describe('opening', () => {
     newer.close();
   });
 
-  test('what a newer version has is shown and not written: an old page goes read-only', async () => {
+  test('D14: what a newer version has is shown and not written: an old page goes read-only', async () => {
     const old = await open('test');
     await old.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
     const newer = await openDB('test', schemaVersion + 1, { upgrade: () => undefined });
@@ -445,7 +445,7 @@ describe('starts that never came to their screen', () => {
     expect([first.froze, (await openAt(60)).froze]).toEqual([false, false]);
   });
 
-  test('where nobody watched, one that never stood froze; the one after it is after one that stood', async () => {
+  test('D16: where nobody watched, one that never stood froze; the one after it is after one that stood', async () => {
     await openAt(0);
     const second = await openAt(60);
     second.stands();

@@ -28,7 +28,7 @@ describe('lines', () => {
     expect(readLines(bytesOf(rows))).toEqual({ rows, damaged: [], mended: 0, later: 0 });
   });
 
-  test('one byte turned, whichever and to whatever, is put right: nothing is lost', () => {
+  test('D10: one byte turned, whichever and to whatever, is put right: nothing is lost', () => {
     const rows = [logged(1), logged(2), logged(3)];
     const good = bytesOf(rows);
     for (let at = 0; at < good.length - 1; at += 1)
@@ -42,7 +42,7 @@ describe('lines', () => {
       }
   });
 
-  test('more than one byte turned in a line: it is set aside, never read as something else', () => {
+  test('D10: more than one byte turned in a line: it is set aside, never read as something else', () => {
     const rows = [logged(1), logged(2), logged(3)];
     const good = bytesOf(rows);
     const [first = 0] = rows.map((row) => bytesOf([row]).length);
@@ -78,7 +78,7 @@ describe('lines', () => {
     });
   });
 
-  test('a damaged line is kept with the rows set aside, by the label of its act, also where the file is begun anew', async () => {
+  test('D10: a damaged line is kept with the rows set aside, by the label of its act, also where the file is begun anew', async () => {
     const folder = memoryFolder();
     const first = await tidied(folder, await findJournal(folder));
     await folder.append(first.current, bytesOf([logged(1), ['log', entry(2, 'j1', 'Cut: Left 3" rail')]]));
@@ -118,7 +118,7 @@ describe('lines', () => {
   });
 });
 
-test('rows of a kind only a later version knows stay in the files, however large or damaged these are', async () => {
+test('D12: rows of a kind only a later version knows stay in the files, however large or damaged these are', async () => {
   const folder = memoryFolder();
   const first = await tidied(folder, await findJournal(folder));
   const json = '["photo","j1",7]';
@@ -172,7 +172,7 @@ describe('files', () => {
   const keys = async (folder: ReturnType<typeof memoryFolder>) =>
     [...keptOf((await findJournal(folder)).rows).log.keys()].sort();
 
-  test('killed at any byte of any write, every row acknowledged before is there at the next start', async () => {
+  test('D11: killed at any byte of any write, every row acknowledged before is there at the next start', async () => {
     await fc.assert(
       fc.asyncProperty(
         fc.array(fc.constantFrom('add', 'add', 'add', 'open', 'big'), { minLength: 1, maxLength: 25 }),
@@ -216,7 +216,7 @@ describe('files', () => {
     );
   });
 
-  test('a file lost whole or damaged takes with it only what was written since the other was begun', async () => {
+  test('D11: a file lost whole or damaged takes with it only what was written since the other was begun', async () => {
     const folder = memoryFolder();
     const first = await opened(folder);
     await folder.append(first.current, bytesOf(Array.from({ length: 3000 }, (_, k) => logged((k % 3) + 1))));

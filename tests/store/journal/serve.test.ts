@@ -92,7 +92,7 @@ test('a log that grows is not written anew again and again: nothing of it is wri
   expect(written).toBe(0);
 });
 
-test('two pages killed at any call, and started again: every acknowledged row is there', async () => {
+test('D11: two pages killed at any call, and started again: every acknowledged row is there', async () => {
   await fc.assert(
     fc.asyncProperty(
       fc.array(fc.tuple(fc.constantFrom(0, 1), fc.boolean()), { maxLength: 40 }),

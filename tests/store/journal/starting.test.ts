@@ -45,7 +45,7 @@ test('a start that stands in time, or late, leaves nothing', async () => {
   expect(await watchOfStart(page(2).hold).starting()).toBe(false);
 });
 
-test('one killed on its way is no start that froze; one that took long and never stood is, until a start stands', async () => {
+test('D16: one killed on its way is no start that froze; one that took long and never stood is, until a start stands', async () => {
   const page = makeFile();
   const quick = page(0);
   await watchOfStart(quick.hold).starting();

@@ -6,7 +6,7 @@ import { noLongerFit, wouldChange } from '../../../src/trade/setups/changes';
 import { blockedBy, cardsOf, type Doing, lastCall } from '../../../src/trade/setups/checklist';
 import type { Operation } from '../../../src/trade/setups/operation';
 import { operationsOf } from '../../../src/trade/setups/operations';
-import { orderSetups } from '../../../src/trade/setups/order';
+import { orderSetups } from '../../../src/trade/setups/order/order';
 import { type Leftover, recutOf } from '../../../src/trade/setups/recut';
 import { type Lies, roughPieces } from '../../../src/trade/sheets/pieces';
 import type { RoughAt } from '../../../src/trade/sheets/rough';

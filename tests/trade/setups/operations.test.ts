@@ -12,7 +12,7 @@ import { layOut } from '../../../src/trade/grooves/lay-out';
 import { settingsFor } from '../../../src/trade/grooves/settings';
 import type { Operation } from '../../../src/trade/setups/operation';
 import { type HandWork, operationsOf } from '../../../src/trade/setups/operations';
-import { orderSetups } from '../../../src/trade/setups/order';
+import { orderSetups } from '../../../src/trade/setups/order/order';
 import { type Sets, type SetupMachine, setupOf, withStack } from '../../../src/trade/setups/setup';
 import { l, w } from '../../length/write-figures';
 import { runs } from '../../runs';

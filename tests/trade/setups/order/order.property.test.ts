@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Order, orderSetups, type Step } from '../../../src/trade/setups/order';
-import { runs } from '../../runs';
+import { type Order, orderSetups, type Step } from '../../../../src/trade/setups/order/order';
+import { runs } from '../../../runs';
 
 /** Steps drawn so that none waits on a later one: there is no ring. Setup 0 and 1 are of build 0, and so on. */
 function drawn(most: number, setups: number, builds: number): fc.Arbitrary<readonly Step[]> {

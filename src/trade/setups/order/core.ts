@@ -1,5 +1,5 @@
-import { at, drop, emptyRows, has, join, members, put, type Rows, within } from './order-bits';
-import type { Graph } from './order-graph';
+import { at, drop, emptyRows, has, join, members, put, type Rows, within } from './bits';
+import type { Graph } from './graph';
 
 /** A graph with all that follows from it worked out: who must come before whom, near or far, in other setups. */
 export type Core = {

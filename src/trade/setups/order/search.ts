@@ -1,4 +1,4 @@
-import { better, type Cost, type Field, keyOf, open, type State, start } from './order-state';
+import { better, type Cost, type Field, keyOf, open, type State, start } from './state';
 
 /** States still to be opened, over all searches of one question. */
 export type Purse = { left: number };

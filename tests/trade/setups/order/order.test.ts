@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Order, orderSetups, type Step } from '../../../src/trade/setups/order';
+import { type Order, orderSetups, type Step } from '../../../../src/trade/setups/order/order';
 
 const step = (id: string, build: string, setup: string, ...after: readonly string[]): Step => ({
   id,

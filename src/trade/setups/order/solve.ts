@@ -1,7 +1,7 @@
-import { backwards, byBuild, bySetup, type Graph, merged, only, split } from './order-graph';
-import { type Purse, search, sweep } from './order-search';
-import { better, type Cost, type Field, fieldOf, type State } from './order-state';
-import { visitsOf } from './order-visits';
+import { backwards, byBuild, bySetup, type Graph, merged, only, split } from './graph';
+import { type Purse, search, sweep } from './search';
+import { better, type Cost, type Field, fieldOf, type State } from './state';
+import { visitsOf } from './visits';
 
 /** Setups in the order they are run. `least`: no order has fewer builds, and none fewer runs. */
 export type Solved = {

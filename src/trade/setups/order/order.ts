@@ -1,7 +1,7 @@
-import { err, ok, type Result } from '../../length/result';
-import { costOf, type Listed, layOutRuns } from './order-lay';
-import { inTurn, ringIn } from './order-ring';
-import { solve } from './order-solve';
+import { err, ok, type Result } from '../../../length/result';
+import { costOf, type Listed, layOutRuns } from './lay-out';
+import { inTurn, ringIn } from './ring';
+import { solve } from './solve';
 
 /**
  * One operation to be put in order. `build` is the dear part of a setup (machine, cutter or stack, height); `setup`

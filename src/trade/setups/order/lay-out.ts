@@ -1,5 +1,5 @@
-import { insert, inTurn, type Waits } from './order-ring';
-import { better, type Cost } from './order-state';
+import { insert, inTurn, type Waits } from './ring';
+import { better, type Cost } from './state';
 
 /** Steps by their place in the list given. */
 export type Listed = Waits & { readonly setupOf: readonly number[]; readonly buildOf: readonly number[] };

@@ -1,5 +1,5 @@
-import { at, has, type Rows } from './order-bits';
-import type { Core } from './order-core';
+import { at, has, type Rows } from './bits';
+import type { Core } from './core';
 
 /**
  * An order of builds, and for each setup the visits to its build it may be run in. Every operation has an earliest and

@@ -1,7 +1,7 @@
-import { at, has } from './order-bits';
-import { type Layer, layerOf } from './order-bound';
-import { type Core, coreOf } from './order-core';
-import type { Graph } from './order-graph';
+import { at, has } from './bits';
+import { type Layer, layerOf } from './bound';
+import { type Core, coreOf } from './core';
+import type { Graph } from './graph';
 
 /** A core with both its layers, ready to be searched. */
 export type Field = { readonly core: Core; readonly setups: Layer; readonly builds: Layer };

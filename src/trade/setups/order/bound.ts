@@ -1,5 +1,5 @@
-import { at, emptyRows, join, members, put, type Rows } from './order-bits';
-import type { Core } from './order-core';
+import { at, emptyRows, join, members, put, type Rows } from './bits';
+import type { Core } from './core';
 
 /**
  * One layer of a setup (the whole setup, or its build) seen as a colour of each operation, with what it forces.
