@@ -1,4 +1,3 @@
-import type { ComponentChildren, VNode } from 'preact';
 import { describe, expect, test } from 'vitest';
 import type { Entry } from '../../src/job/entry';
 import { jobOf } from '../../src/job/job';
@@ -6,15 +5,7 @@ import { inches, ratio } from '../../src/length/length';
 import { spokenNumber } from '../../src/length/write';
 import { Said } from '../../src/screens/double/value';
 import { type Ask, AskBlank } from '../../src/screens/shared/ask';
-
-/** What a reader says of a component that has no state: its text without what is hidden from readers. */
-function said(node: ComponentChildren): string {
-  if (Array.isArray(node)) return node.map(said).join('');
-  if (typeof node !== 'object' || node === null) return typeof node === 'boolean' ? '' : String(node ?? '');
-  const { type, props } = node as VNode<Record<string, unknown> & { children?: ComponentChildren }>;
-  if (typeof type === 'function') return said((type as (p: unknown) => ComponentChildren)(props));
-  return props['aria-hidden'] ? '' : said(props.children);
-}
+import { said } from './said';
 
 const blank = (ask: Ask) => said(<AskBlank ask={ask} open={undefined} onOpen={() => undefined} />);
 

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { newBoard, newRun } from '../../src/job/job';
 import { viewOf } from '../../src/plan/board-layout';
 import { plainLines } from '../../src/screens/marks/plain-lines';
-import { problemText, settingProblemText, warningText } from '../../src/screens/shared/layout-words';
+import { problemText, settingProblemText } from '../../src/screens/shared/layout-words';
+import { warningText } from '../../src/screens/shared/warning-words';
 import type { Board, Run } from '../../src/trade/grooves/board';
 import { l } from '../length/write-figures';
 

@@ -1,15 +1,16 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { editFront, tickOf } from '../../job/edits';
 import type { BankPlan } from '../../plan/bank-plan';
 import { frontNo } from '../../trade/fronts/bank';
-import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given, Mixed, Remainder } from '../../ui/mixed';
-import { StoryStick } from '../../ui/story-stick';
+import { Given } from '../../ui/mixed';
 import { BigTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { Caution } from '../shared/caution';
+import { OneNumber } from '../shared/one-number';
+import { nextNotDone, stepToShow, useStepInAddress } from '../shared/steps-in-row';
 import { useWake } from '../shared/use-wake';
+import type { Wake } from '../shared/wake';
 import { bankIn } from './column-of';
 import { NoBank } from './fronts';
 import { type OneStep, type OneWhat, stepsOf } from './steps';
@@ -30,14 +31,9 @@ export function OneScreen({ bench, id, what, step }: OneProps) {
   const kind = whats[what] ?? 'marks';
   const steps = found ? stepsOf(bench, found, kind) : [];
   const done = steps.map((s) => s.ticks.every((t) => bench.folded.value.ticks.has(t.op)));
-  const asked = steps.findIndex((s) => s.id === step);
-  const open = done.indexOf(false);
-  const at = asked >= 0 ? asked : open >= 0 ? open : steps.length - 1;
-  const stood = steps[at]?.id;
-  // A number once shown stands in the address: nothing but a tap changes the figure.
-  useEffect(() => {
-    if (stood !== undefined && stood !== step) bench.go({ at: 'one', id, what: kind, step: stood }, true);
-  }, [stood, step]);
+  const ids = steps.map((s) => s.id);
+  const at = stepToShow(ids, done, step);
+  useStepInAddress(ids[at], step, (to) => bench.go({ at: 'one', id, what: kind, step: to }, true));
   const now = steps[at];
   if (!found) return <NoBank bench={bench} />;
   if (!now) return <Nothing bench={bench} id={id} />;
@@ -61,7 +57,7 @@ type StepInHandProps = {
   readonly done: readonly boolean[];
   readonly at: number;
   readonly now: OneStep;
-  readonly wake: string;
+  readonly wake: Wake;
 };
 
 const kindWords: Record<OneWhat, string> = {
@@ -74,64 +70,45 @@ const cautionAt = { marks: 'marks', fit: 'front-on', sticks: 'stick' } as const;
 
 function StepInHand({ bench, found, kind, steps, done, at, now, wake }: StepInHandProps) {
   const { bank } = found;
-  const tape = bench.job.value?.tape ?? '1/32';
-  const undo = bench.undoLabel.value;
+  const leave = () => bench.go({ at: kind === 'sticks' ? 'boxes' : 'fronts', id: bank.id });
   const goTo = (k: number) => {
     const to = steps[k];
     if (to) bench.go({ at: 'one', id: bank.id, what: kind, step: to.id }, true);
   };
+  const next = nextNotDone({ done, at });
+  const tick = now.ticks.find((t) => !bench.folded.value.ticks.has(t.op));
+  const press = () => {
+    if (tick) {
+      navigator.vibrate?.(10);
+      act(bench, now, tick);
+    } else if (kind === 'fit' || next === undefined) leave();
+    else goTo(next);
+  };
   return (
-    <main class={now.ticks.length > 1 ? 'saw crowded' : 'saw'} tabIndex={-1}>
-      <h1 class="sr">
-        {kindWords[kind]}, {bank.name || 'drawers'}
-      </h1>
-      <header class="bar">
-        <button
-          type="button"
-          class="icon back"
-          aria-label="Leave"
-          onClick={() => bench.go({ at: kind === 'sticks' ? 'boxes' : 'fronts', id: bank.id })}
-        >
-          <Icon name="back" />
-          Leave
-        </button>
-        <span class="row barright">
-          <span class="icon stays" role="status">
-            <Icon name="light" />
-            {wake === 'on' ? 'Stays on' : 'May sleep'}
-          </span>
-          <button
-            type="button"
-            class="icon"
-            aria-label={undo ? `Undo: ${undo}` : 'Undo'}
-            aria-disabled={undo === undefined}
-            onClick={() => void bench.undo()}
-          >
-            <Icon name="undo" />
-            <span class="word-label">Undo</span>
-          </button>
-        </span>
-      </header>
-      <div class="prog">
-        <StoryStick done={done} now={at} label={`${done.filter(Boolean).length} of ${steps.length} done`} />
-      </div>
-      <div class="what">
-        <span>{now.title}</span>
-        <span class="muted">
-          {at + 1} of {steps.length}
-        </span>
-      </div>
-      <div class="giant" aria-live="polite">
-        <Mixed value={now.figure} rest={now.rest} size="huge" tape={tape} />
-        <Remainder tape={tape} rest={now.rest} />
-      </div>
+    <OneNumber
+      {...{ bench, wake, goTo }}
+      heading={`${kindWords[kind]}, ${bank.name || 'drawers'}`}
+      leave={{ label: 'Leave', onTap: leave }}
+      row={{ done, at }}
+      progress={`${done.filter(Boolean).length} of ${steps.length} done`}
+      title={now.title}
+      figure={{ value: now.figure, rest: now.rest }}
+      tape={bench.job.value?.tape ?? '1/32'}
+      crowded={now.ticks.length > 1}
+      main={{ label: tick ? tickWords(kind, tick.label) : onWords(kind, next), onTap: press }}
+    >
       <p class="ends pad-x">{now.says}</p>
       {now.stick !== undefined && <Stays bench={bench} found={found} drawer={now.stick} />}
       <Caution bench={bench} code={cautionAt[kind]} />
       {now.ticks.length > 1 && <Ticks bench={bench} now={now} />}
-      <Knuckle {...{ bench, bank: found, kind, steps, done, at, now, goTo }} />
-    </main>
+    </OneNumber>
   );
+}
+
+/** What the big bar says once all of a step is done. */
+function onWords(kind: OneWhat, next: number | undefined): string {
+  if (kind === 'fit') return 'Measure it';
+  return next === undefined ? 'All done' : 'Next';
 }
 
 const act = (bench: Bench, now: OneStep, tick: OneStep['ticks'][number]) => {
@@ -179,43 +156,6 @@ function Stays({ bench, found, drawer }: StaysProps) {
           onClose={() => setOpen(false)}
         />
       )}
-    </div>
-  );
-}
-
-type KnuckleProps = Omit<StepInHandProps, 'found' | 'wake'> & {
-  readonly bank: BankPlan;
-  readonly goTo: (k: number) => void;
-};
-
-function Knuckle({ bench, bank, kind, steps, done, at, now, goTo }: KnuckleProps) {
-  const tick = now.ticks.find((t) => !bench.folded.value.ticks.has(t.op));
-  const after = done.findIndex((d, k) => k > at && !d);
-  const next = after >= 0 ? after : done.indexOf(false);
-  const leave = () => bench.go({ at: kind === 'sticks' ? 'boxes' : 'fronts', id: bank.bank.id });
-  const press = () => {
-    if (tick) {
-      navigator.vibrate?.(10);
-      act(bench, now, tick);
-    } else if (kind === 'fit' || next < 0) leave();
-    else goTo(next);
-  };
-  return (
-    <div class="knuckle">
-      <button type="button" class="btn" aria-disabled={at === 0} onClick={() => goTo(at - 1)}>
-        Back
-      </button>
-      <button
-        type="button"
-        class="btn skip"
-        aria-disabled={at >= steps.length - 1}
-        onClick={() => goTo(at + 1)}
-      >
-        Skip
-      </button>
-      <button type="button" class="btn main" onClick={press}>
-        {tick ? tickWords(kind, tick.label) : kind === 'fit' ? 'Measure it' : next < 0 ? 'All done' : 'Next'}
-      </button>
     </div>
   );
 }

@@ -8,8 +8,9 @@ import { layOut } from '../../trade/grooves/lay-out';
 import { Icon } from '../../ui/icon';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { problemText, warningText } from '../shared/layout-words';
+import { problemText } from '../shared/layout-words';
 import { measureSheet } from '../shared/measure-sheet';
+import { warningText } from '../shared/warning-words';
 import { Why } from '../shared/why';
 import { caseProblemText, caseWarningText } from './words';
 

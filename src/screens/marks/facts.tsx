@@ -25,9 +25,10 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { callGroove, droppedText, warningText } from '../shared/layout-words';
+import { callGroove } from '../shared/layout-words';
 import { useLength } from '../shared/stays';
-import { webText } from './fit-words';
+import { warningText } from '../shared/warning-words';
+import { droppedText, webText } from './facts-words';
 
 type FactsProps = { readonly view: View; readonly bench: Bench; readonly show: 'marks' | 'stops' };
 

@@ -1,21 +1,7 @@
-import type { Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import { writeLength as w } from '../../length/write';
 import type { FitError } from '../../trade/grooves/fit';
-import type { Web } from '../../trade/grooves/lands';
-import type { Layout } from '../../trade/grooves/lay-out';
 import type { TrayError } from '../../trade/grooves/tray';
-import { callGroove } from '../shared/layout-words';
-
-/** The thinnest wood a layout leaves. @example 'The grooves leave 17/32 of 23/32.' */
-export function webText(
-  found: Web,
-  { layout, thickness }: { readonly layout: Layout; readonly thickness: Length },
-): string {
-  if (found.b === undefined) return `Behind the deepest groove ${w(found.web)} of ${w(thickness)} is left.`;
-  const [a, b] = [callGroove(layout, found.a), callGroove(layout, found.b)];
-  return `Between ${a} and ${b} on the other face ${w(found.web)} of ${w(thickness)} is left.`;
-}
 
 /** What keeps a tray from being made for its grooves. */
 export function trayErrorText(error: TrayError): string {

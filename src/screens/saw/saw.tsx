@@ -1,31 +1,28 @@
-import { useEffect } from 'preact/hooks';
-import { equals, forDrawing, subtract, zero } from '../../length/length';
+import { forDrawing, subtract, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
-import { fromStored } from '../../length/stored';
 import { showsDecimals, type Tape } from '../../length/tape';
-import { remainder, writeLength } from '../../length/write';
+import { remainder } from '../../length/write';
 import { cutGrooves, type Row, rowsOf, type View, viewOf } from '../../plan/board-layout';
 import type { Board } from '../../trade/grooves/board';
-import { copyOf } from '../../trade/grooves/copies';
-import { leadingEdgeOf } from '../../trade/grooves/leading';
 import type { Setting } from '../../trade/grooves/settings';
 import { BoardOnSled } from '../../ui/boards';
 import { Icon } from '../../ui/icon';
 import { Lens } from '../../ui/lens';
-import { Inline, Mixed, Remainder } from '../../ui/mixed';
-import { StoryStick } from '../../ui/story-stick';
-import { BigTick } from '../../ui/tick-box';
+import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { boardOf } from '../shared/board-of';
 import { CautionLine } from '../shared/caution-line';
-import { counted } from '../shared/counted';
 import { drawn } from '../shared/drawn-board';
 import { grooveCaution } from '../shared/groove-caution';
-import { callGroove, faceText, measuresText, passText, setWords } from '../shared/layout-words';
+import { callGroove, setWords } from '../shared/layout-words';
 import { NoBoard } from '../shared/no-board';
+import { OneNumber } from '../shared/one-number';
+import { stepToShow, useStepInAddress } from '../shared/steps-in-row';
 import { useWake } from '../shared/use-wake';
 import type { Wake } from '../shared/wake';
-import { change, Knuckle, keys } from './knuckle';
+import { Copies } from './copies';
+import { deskKeys, press } from './cutting';
+import * as words from './words';
 
 type SawProps = { readonly bench: Bench; readonly id: string; readonly setting: string | undefined };
 
@@ -46,35 +43,26 @@ type SawOfProps = SawProps & { readonly board: Board; readonly tape: Tape; reado
 function SawOf({ bench, id, setting, board, tape, wake }: SawOfProps) {
   const view = viewOf(board, bench.shop.value, tape);
   const rows = rowsOf(view, bench.folded.value.ticks);
-  const open = rows.findIndex((r) => !r.done);
-  const asked = rows.findIndex((r) => r.setting.id === setting);
-  const at = asked >= 0 ? asked : open >= 0 ? open : rows.length - 1;
+  const ids = rows.map((r) => r.setting.id);
+  const done = rows.map((r) => r.done);
+  const at = stepToShow(ids, done, setting);
   const row = rows[at];
-  const stood = row?.setting.id;
-  // A setting once shown stands in the address: nothing but a tap changes the figure.
-  useEffect(() => {
-    if (stood !== undefined && stood !== setting) bench.go({ at: 'saw', board: id, setting: stood }, true);
-  }, [stood, setting]);
+  useStepInAddress(ids[at], setting, (to) => bench.go({ at: 'saw', board: id, setting: to }, true));
   if (!row) return <NothingToCut bench={bench} view={view} />;
   return <AtTheSaw {...{ bench, view, rows, at, row, wake }} />;
 }
 
 function NothingToCut({ bench, view }: { readonly bench: Bench; readonly view: View }) {
+  const broken = view.layout.problems.length > 0;
   return (
     <main class="page nothing">
-      <p>
-        {view.layout.problems.length > 0
-          ? 'This board cannot be cut as it stands.'
-          : 'The machine wants a figure first.'}
-      </p>
+      <p>{broken ? words.cannotBeCut : words.figureWanted}</p>
       <button
         type="button"
         class="btn main"
-        onClick={() =>
-          bench.go({ at: view.layout.problems.length > 0 ? 'change' : 'stops', board: view.board.id })
-        }
+        onClick={() => bench.go({ at: broken ? 'change' : 'stops', board: view.board.id })}
       >
-        See what is missing
+        {words.seeMissing}
       </button>
     </main>
   );
@@ -90,77 +78,31 @@ type AtProps = {
 };
 
 function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
-  const { board, tape } = view;
+  const { board, tape, layout } = view;
   const { setting } = row;
-  const dark = document.documentElement.dataset.theme === 'blued';
-  const undo = bench.undoLabel.value;
   const goTo = (k: number) => {
     const to = rows[k];
     if (to) bench.go({ at: 'saw', board: board.id, setting: to.setting.id }, true);
   };
-  const done = rows.map((r) => r.done);
-  const count = done.filter(Boolean).length;
+  const inHand = { bench, view, rows, at, goTo };
   return (
-    <main class="saw" onKeyDown={(event) => keys(event, { bench, rows, at, goTo })} tabIndex={-1}>
-      <h1 class="sr">
-        At the {board.machine === 'router' ? 'router' : 'saw'}: {board.name}
-      </h1>
-      <header class="bar">
-        <button
-          type="button"
-          class="icon back"
-          aria-label={`Leave the ${board.machine === 'router' ? 'router' : 'saw'}`}
-          onClick={() => bench.go({ at: 'stops', board: board.id })}
-        >
-          <Icon name="back" />
-          Leave
-        </button>
-        <span class="row barright">
-          <span class="icon stays" role="status">
-            <Icon name="light" />
-            {wake === 'on' ? 'Stays on' : 'May sleep'}
-          </span>
-          <button
-            type="button"
-            class="icon"
-            aria-label={dark ? 'Bright' : 'Dim'}
-            onClick={() => void bench.keep({ theme: dark ? 'satin' : 'blued' })}
-          >
-            <Icon name="dim" />
-          </button>
-          <button
-            type="button"
-            class="icon"
-            aria-label={undo ? `Undo: ${undo}` : 'Undo'}
-            aria-disabled={undo === undefined}
-            onClick={() => void bench.undo()}
-          >
-            <Icon name="undo" />
-            <span class="word-label">Undo</span>
-          </button>
-        </span>
-      </header>
-      <div class="prog">
-        <StoryStick
-          done={done}
-          now={at}
-          label={`${count} of ${counted(rows.length, 'setting', 'settings')} cut`}
-        />
-      </div>
-      <div class="what">
-        <span>{setWords[setting.measures]}</span>
-        <span class="muted">
-          {at + 1} of {rows.length}
-        </span>
-      </div>
-      <div class="giant" aria-live="polite">
-        <Mixed value={setting.figure.value} rest={setting.figure.rest} size="huge" tape={tape} />
-        <Remainder tape={tape} rest={setting.figure.rest} />
-      </div>
+    <OneNumber
+      {...{ bench, wake, tape, goTo }}
+      heading={words.atMachine(board)}
+      leave={{
+        label: words.leaveMachine(board),
+        onTap: () => bench.go({ at: 'stops', board: board.id }),
+      }}
+      tool={<FinishButton bench={bench} />}
+      row={{ done: rows.map((r) => r.done), at }}
+      progress={words.progress(rows)}
+      title={setWords[setting.measures]}
+      figure={setting.figure}
+      main={{ label: words.mainAction(rows, at), onTap: () => press(inHand) }}
+      onKeyDown={(event) => deskKeys(event, inHand)}
+    >
       <p class="ends pad-x">
-        {callGroove(view.layout, setting.groove.id)}
-        {passText(setting) && `, ${passText(setting)}`}: {measuresText(setting, board)},{' '}
-        {faceText(setting, board)}. <Secondary setting={setting} view={view} />
+        {words.whatIsSet(setting, board, layout)} <Secondary setting={setting} tape={tape} />
       </p>
       <div class="pictures">
         <Sled view={view} rows={rows} setting={setting} />
@@ -172,43 +114,49 @@ function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
       </div>
       <CautionLine bench={bench} code={board.machine} words={grooveCaution(board.machine)} />
       <Copies row={row} view={view} bench={bench} />
-      <Knuckle {...{ bench, rows, at, row, goTo, view }} />
-    </main>
+    </OneNumber>
+  );
+}
+
+function FinishButton({ bench }: { readonly bench: Pick<Bench, 'keep'> }) {
+  const dark = document.documentElement.dataset.theme === 'blued';
+  return (
+    <button
+      type="button"
+      class="icon"
+      aria-label={words.finishChange(dark)}
+      onClick={() => void bench.keep({ theme: dark ? 'satin' : 'blued' })}
+    >
+      <Icon name="dim" />
+    </button>
   );
 }
 
 /** Far teeth and the other end's figure, small: the second figures of the setting. */
-function Secondary({ setting, view }: { readonly setting: Setting; readonly view: View }) {
-  const { tape } = view;
+function Secondary({ setting, tape }: { readonly setting: Setting; readonly tape: Tape }) {
   const small = ({ value, rest }: Rounded) => {
     const left = remainder(rest, tape);
     return (
       <>
-        <Inline value={value} tape={small64(tape)} />
+        <Inline value={value} tape={tape === '0.001' ? '1/64' : tape} />
         {left?.by && ` ${left.word} ${left.by}`}
       </>
     );
   };
   return (
     <span class="seconds">
-      {setting.measures !== 'stop-to-near-teeth' && <>near teeth {small(setting.nearTeeth)}, </>}
-      far teeth {small(setting.farTeeth)}, other end {small(setting.otherEnd)}
+      <words.Teeth
+        near={setting.measures !== 'stop-to-near-teeth' && small(setting.nearTeeth)}
+        far={small(setting.farTeeth)}
+        other={small(setting.otherEnd)}
+      />
     </span>
   );
 }
 
-const small64 = (tape: Tape): Tape => (tape === '0.001' ? '1/64' : tape);
+type SledProps = { readonly view: View; readonly rows: readonly Row[]; readonly setting: Setting };
 
-function Sled({
-  view,
-  rows,
-  setting,
-}: {
-  readonly view: View;
-  readonly rows: readonly Row[];
-  readonly setting: Setting;
-}) {
-  const { board, layout } = view;
+function Sled({ view: { board, layout }, rows, setting }: SledProps) {
   const length = board.length ?? zero;
   const fromOther = board.machine === 'stop' && board.against === 'other';
   const flipped = layout.grooves
@@ -221,45 +169,8 @@ function Sled({
         length={forDrawing(length)}
         grooves={drawn(flipped, { done: cutGrooves(rows) })}
         blade={forDrawing(blade)}
-        label={`Board with its ${fromOther ? 'other' : board.end} end against the stop, teeth at ${callGroove(layout, setting.groove.id)}`}
+        label={words.sledDrawn(fromOther ? 'other' : board.end, callGroove(layout, setting.groove.id))}
       />
     </div>
   );
-}
-
-function Copies({ row, view, bench }: { readonly row: Row; readonly view: View; readonly bench: Bench }) {
-  const shown = row.copies.length > 6 ? row.copies.filter((c) => !c.done).slice(0, 6) : row.copies;
-  return (
-    <div class="ticks">
-      {shown.map((copy) => {
-        const tick = bench.folded.value.ticks.get(copy.op);
-        const was = tick && fromStored(tick.figure);
-        const moved =
-          was?.ok && !equals(was.value, row.setting.figure.value) ? writeLength(was.value, view.tape) : '';
-        return (
-          <BigTick
-            key={copy.id}
-            label={copy.name}
-            note={moved ? `cut at ${moved}` : edgeText(view, copy.id)}
-            ticked={copy.done}
-            saving={bench.saving.value.has(copy.op)}
-            onTap={() =>
-              void bench.act(
-                `${copy.done ? 'Not cut' : 'Cut'}: ${copy.name}`,
-                change(copy.op, copy.done, row.setting),
-              )
-            }
-          />
-        );
-      })}
-    </div>
-  );
-}
-
-/** Which edge leads into the cut: the only thing that changes between left and right. */
-function edgeText({ board }: View, copy: string): string {
-  const own = copyOf(copy);
-  const hand = board.hand ?? (board.made === 'pair' && (own === 'left' || own === 'right') ? own : undefined);
-  if (!hand || board.machine === 'router' || board.machine === 'saw') return '';
-  return `${leadingEdgeOf(board, hand)} edge leads`;
 }

@@ -1,7 +1,7 @@
 import { assertNever } from '../../length/result';
 import type { Board, Machine } from '../../trade/grooves/board';
 import type { Layout } from '../../trade/grooves/lay-out';
-import type { BoardField, Dropped, GrooveField, Problem, Warning } from '../../trade/grooves/layout';
+import type { BoardField, GrooveField, Problem } from '../../trade/grooves/layout';
 import type { Measures } from '../../trade/grooves/machines';
 import type { Setting, SettingProblem, SettingWarning, ShopField } from '../../trade/grooves/settings';
 import { exactly as w } from './exact-words';
@@ -75,33 +75,6 @@ export function problemText(problem: Problem, board: Board, layout: Layout): str
     default:
       return assertNever(problem);
   }
-}
-
-/** What is worth a look. Limits are common practice. */
-export function warningText(warning: Warning, layout: Layout): string {
-  const call = (id: string) => callGroove(layout, id);
-  switch (warning.code) {
-    case 'end-land':
-      return `Only ${w(warning.land)} of wood ${warning.end === 'reference' ? 'before' : 'after'} ${call(warning.at)}: short grain breaks under ${w(warning.least)}.`;
-    case 'land':
-      return `Only ${w(warning.land)} of wood between ${call(warning.a)} and ${call(warning.b)}: under ${w(warning.least)} it breaks.`;
-    case 'web': {
-      const remedy = warning.b
-        ? 'Stagger them, cut shallower, or take thicker stuff.'
-        : 'Cut shallower, or take thicker stuff.';
-      return `Only ${w(warning.web)} left between ${call(warning.a)} and ${warning.b ? call(warning.b) : 'the other face'}: leave ${w(warning.least)}. ${remedy}`;
-    }
-    case 'deep':
-      return `${w(warning.depth)} deep is more than half of ${w(warning.thickness)}.`;
-    default:
-      return assertNever(warning);
-  }
-}
-
-export function droppedText({ groove, by, why, amount }: Dropped): string {
-  const reason =
-    why === 'overlap' ? `runs ${w(amount)} into` : `would leave only ${w(amount)} of wood beside`;
-  return `No. ${groove.no} is left out: it ${reason} the wide ${by.no}. Leave the same number out of the facing board.`;
 }
 
 /** What a groove is called: its number, and its run or face where that is needed. */
