@@ -24,6 +24,8 @@ export default defineConfig({
     target: ['es2022', 'safari16'],
     sourcemap: true,
     modulePreload: { polyfill: false },
+    // the words of a screen stand in a file of their own: built, each goes back to where it is said
+    rolldownOptions: { optimization: { inlineConst: { mode: 'all', pass: 1 } } },
   },
   worker: {
     format: 'es',

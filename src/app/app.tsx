@@ -47,7 +47,7 @@ function Screen({ route, bench }: ScreenProps) {
   switch (route.at) {
     case 'job':
     case 'last':
-      return <JobScreen bench={bench} TextDock={later.value?.TextDock} />;
+      return <JobScreen bench={bench} later={later.value} />;
     case 'boards':
       return <BoardsScreen bench={bench} />;
     case 'marks':

@@ -18,6 +18,8 @@ import type { Home } from './home';
 import type { Route } from './routes';
 import type { LayingBench } from './shared/laying';
 
+export type { JobLine, Kept, KeptIn };
+
 /** A file looked at before anything of it is taken. */
 export type Offered = {
   readonly file: JobFile;

@@ -8,7 +8,7 @@ import { writeJobFile } from '../../src/job/file';
 import { type Job, jobOf } from '../../src/job/job';
 import { fold } from '../../src/job/log';
 import { planOf, tooMuchOf } from '../../src/plan/plan';
-import { fileText } from '../../src/screens/job/file-words';
+import { fileText } from '../../src/screens/job/import-words';
 import { leastOperations, mostOperations } from '../../src/trade/setups/most';
 import { l } from '../length/write-figures';
 

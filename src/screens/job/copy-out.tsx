@@ -1,22 +1,20 @@
 import { useState } from 'preact/hooks';
 import { Icon } from '../../ui/icon';
-import type { Bench } from '../bench';
-import { type WentOut, wentText } from './copy-words';
+import type { Copies, WentOut } from '../copies';
+import { copyOut, wentText } from './copy-words';
+import { lastCopied } from './phone-words';
+
+type CopiesProps = { readonly copies: Copies | undefined };
 
 /** One tap for everything, and what came of it. */
-export function CopyOut({ bench, main = false }: { readonly bench: Bench; readonly main?: boolean }) {
+export function CopyOut({ copies }: CopiesProps) {
   const [went, setWent] = useState<WentOut>();
-  const copies = bench.incoming.copies.value;
   if (!copies) return null;
   return (
     <>
-      <button
-        type="button"
-        class={main ? 'btn main full' : 'btn'}
-        onClick={async () => setWent(await copies.out())}
-      >
+      <button type="button" class="btn" onClick={async () => setWent(await copies.out())}>
         <Icon name="share" />
-        Copy everything out
+        {copyOut}
       </button>
       <p class="note went" role="status">
         {went && wentText[went]}
@@ -25,18 +23,9 @@ export function CopyOut({ bench, main = false }: { readonly bench: Bench; readon
   );
 }
 
-/** When everything was last copied out, in words. */
-export function LastCopied({ bench }: { readonly bench: Bench }) {
-  const copies = bench.incoming.copies.value;
-  const at = copies?.at.value;
+/** When everything was last copied out. */
+export function LastCopied({ copies }: CopiesProps) {
   if (!copies) return null;
-  const since = copies.since.value;
-  const changes = since === 1 ? 'One change' : `${since} changes`;
-  return (
-    <p>
-      {at === undefined
-        ? `Not copied out yet. ${changes} made here.`
-        : `Last copied out on ${new Date(at).toLocaleDateString()}. ${since === 0 ? 'Nothing has changed since.' : `${changes} since.`}`}
-    </p>
-  );
+  const at = copies.at.value;
+  return <p>{lastCopied(at === undefined ? undefined : new Date(at), copies.since.value)}</p>;
 }

@@ -1,6 +1,6 @@
 import type { WentOut } from '../copies';
 
-export type { WentOut };
+export const copyOut = 'Copy everything out';
 
 /** What became of a copy that was to go out. */
 export const wentText: Readonly<Record<WentOut, string>> = {

@@ -1,20 +1,16 @@
 import { useState } from 'preact/hooks';
-import type { Bench } from '../bench';
+import type { ThisPhone } from '../bench';
+import * as words from './phone-words';
 
 /** Putting the app on the home screen: where that starts it empty, the copy goes out first. */
-export function HomeScreen({ bench }: { readonly bench: Bench }) {
+export function HomeScreen({ phone: { home, servedHere } }: { readonly phone: ThisPhone }) {
   const [asked, setAsked] = useState(false);
-  const { home } = bench.phone;
   const at = home.at();
   if (at === 'home-screen') return null;
   return (
     <>
-      <h2 class="sec">On the home screen</h2>
-      {at === 'iphone-browser' ? (
-        <OnIphone />
-      ) : (
-        <p>It opens like any app{bench.phone.servedHere.value ? ', and works with no signal' : ''}.</p>
-      )}
+      <h2 class="sec">{words.homeScreen}</h2>
+      {at === 'iphone-browser' ? <OnIphone /> : <p>{words.opensLikeAnApp(servedHere.value)}</p>}
       {home.canPut() && !asked && (
         <button
           type="button"
@@ -24,7 +20,7 @@ export function HomeScreen({ bench }: { readonly bench: Bench }) {
             setAsked(true);
           }}
         >
-          Put it on the home screen
+          {words.putThere}
         </button>
       )}
     </>
@@ -33,11 +29,11 @@ export function HomeScreen({ bench }: { readonly bench: Bench }) {
 
 const OnIphone = () => (
   <>
-    <p>On an iPhone the app on the home screen starts empty: what is kept here stays here.</p>
+    <p>{words.startsEmpty}</p>
     <ol class="steps">
-      <li>Copy everything out, above.</li>
-      <li>Share, then Add to Home Screen.</li>
-      <li>Open it there and bring the copy in.</li>
+      {words.iphoneSteps.map((step) => (
+        <li key={step}>{step}</li>
+      ))}
     </ol>
   </>
 );

@@ -1,92 +1,106 @@
 import { useState } from 'preact/hooks';
 import { Bar, BarButton } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
-import type { Bench } from '../bench';
+import type { Bench, JobLine } from '../bench';
 import { TextDock } from '../shared/ask-dock';
 import { CopyOut } from './copy-out';
+import * as words from './jobs-words';
 import { LeftClosed } from './left-closed';
 
 /** All jobs on this phone, and the deleted ones that can still come back. */
 export function JobsScreen({ bench }: { readonly bench: Bench }) {
   const [naming, setNaming] = useState(false);
-  const lines = bench.shelf.jobs.value;
-  const alive = lines.filter((line) => line.deleted === undefined);
-  const deleted = lines.filter((line) => line.deleted !== undefined);
-  const open = async (id: string) => {
-    await bench.shelf.openJob(id);
-    bench.go({ at: 'job' });
-  };
+  const { jobs, newJob, openJob, bringBack } = bench.shelf;
+  const alive = jobs.value.filter((line) => line.deleted === undefined);
+  const deleted = jobs.value.filter((line) => line.deleted !== undefined);
+  const toJob = () => bench.go({ at: 'job' });
   return (
     <>
-      <Bar title="All jobs">
-        <BarButton icon="plus" label="New job" boxed onTap={() => setNaming(true)} />
+      <Bar title={words.title}>
+        <BarButton icon="plus" label={words.newJob} boxed onTap={() => setNaming(true)} />
       </Bar>
       <main class="page">
         <LeftClosed bench={bench} />
-        {alive.length === 0 && <p class="pad-x empty-line">No job yet. A job can be one board.</p>}
-        <ul>
-          {alive.map((line) => (
-            <li key={line.id}>
-              <button
-                type="button"
-                class="sect"
-                aria-current={line.id === bench.job.value?.id}
-                onClick={() => void open(line.id)}
-              >
-                <b>{line.name || 'A job without a name'}</b>
-                <span class="muted s">{line.id === bench.job.value?.id ? 'in hand' : ''}</span>
-                {line.place && <span class="muted s">{line.place}</span>}
-              </button>
-            </li>
-          ))}
-        </ul>
-        <div class="pad-x adds">
-          <button type="button" class="btn" onClick={() => bench.go({ at: 'import' })}>
-            Bring a job file in
-          </button>
-          <CopyOut bench={bench} />
-          <button type="button" class="btn" onClick={() => void bench.incoming.openSample()}>
-            Open the sample job
-          </button>
-          {bench.job.value && (
-            <button type="button" class="btn quiet" onClick={() => void bench.shelf.deleteJob()}>
-              Delete “{bench.job.value.name || 'this job'}”
-            </button>
-          )}
-        </div>
+        {alive.length === 0 && <p class="pad-x empty-line">{words.none}</p>}
+        <Alive lines={alive} inHand={bench.job.value?.id} onOpen={(id) => void openJob(id).then(toJob)} />
+        <Adds bench={bench} />
         {deleted.length > 0 && (
-          <>
-            <div class="sechead">
-              <h2 class="sec">Deleted</h2>
-            </div>
-            <p class="pad-x note">They come back for 30 days at least.</p>
-            <ul>
-              {deleted.map((line) => (
-                <li key={line.id} class="sect">
-                  <b>{line.name || 'A job without a name'}</b>
-                  <button
-                    type="button"
-                    class="chip"
-                    onClick={() => void bench.shelf.bringBack(line.id).then(() => bench.go({ at: 'job' }))}
-                  >
-                    <Icon name="undo" />
-                    Bring back
-                  </button>
-                </li>
-              ))}
-            </ul>
-          </>
+          <Deleted lines={deleted} onBringBack={(id) => void bringBack(id).then(toJob)} />
         )}
       </main>
       {naming && (
         <TextDock
-          title="Name of the new job"
+          title={words.newName}
           now=""
           most={120}
-          onDone={(name) => void bench.shelf.newJob(name).then(() => bench.go({ at: 'job' }))}
+          onDone={(name) => void newJob(name).then(toJob)}
           onClose={() => setNaming(false)}
         />
       )}
     </>
   );
 }
+
+type AliveProps = {
+  readonly lines: readonly JobLine[];
+  /** Id of the job in hand. */
+  readonly inHand: string | undefined;
+  readonly onOpen: (id: string) => void;
+};
+
+const Alive = ({ lines, inHand, onOpen }: AliveProps) => (
+  <ul>
+    {lines.map(({ id, name, place }) => (
+      <li key={id}>
+        <button type="button" class="sect" aria-current={id === inHand} onClick={() => onOpen(id)}>
+          <b>{name || words.nameless}</b>
+          <span class="muted s">{id === inHand ? words.inHand : ''}</span>
+          {place && <span class="muted s">{place}</span>}
+        </button>
+      </li>
+    ))}
+  </ul>
+);
+
+/** What can be done beside opening one. */
+function Adds({ bench }: { readonly bench: Bench }) {
+  const job = bench.job.value;
+  return (
+    <div class="pad-x adds">
+      <button type="button" class="btn" onClick={() => bench.go({ at: 'import' })}>
+        {words.bringIn}
+      </button>
+      <CopyOut copies={bench.incoming.copies.value} />
+      <button type="button" class="btn" onClick={() => void bench.incoming.openSample()}>
+        {words.openSample}
+      </button>
+      {job && (
+        <button type="button" class="btn quiet" onClick={() => void bench.shelf.deleteJob()}>
+          {words.deleteJob(job.name)}
+        </button>
+      )}
+    </div>
+  );
+}
+
+type DeletedProps = { readonly lines: readonly JobLine[]; readonly onBringBack: (id: string) => void };
+
+const Deleted = ({ lines, onBringBack }: DeletedProps) => (
+  <>
+    <div class="sechead">
+      <h2 class="sec">{words.deleted}</h2>
+    </div>
+    <p class="pad-x note">{words.comeBack}</p>
+    <ul>
+      {lines.map(({ id, name }) => (
+        <li key={id} class="sect">
+          <b>{name || words.nameless}</b>
+          <button type="button" class="chip" onClick={() => onBringBack(id)}>
+            <Icon name="undo" />
+            {words.bringBack}
+          </button>
+        </li>
+      ))}
+    </ul>
+  </>
+);

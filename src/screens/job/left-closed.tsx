@@ -1,10 +1,11 @@
 import type { Bench } from '../bench';
+import * as words from './words';
 
 /**
  * Why this page stands and not the screen where one was: that one never came up. A tap starts with it all the same; a
  * job opened by hand ends it.
  */
-export function LeftClosed({ bench: { phone, job } }: { readonly bench: Bench }) {
+export function LeftClosed({ bench: { phone, job } }: { readonly bench: Pick<Bench, 'phone' | 'job'> }) {
   const { left } = phone;
   if (left === undefined || job.value) return null;
   const again = () => {
@@ -13,9 +14,9 @@ export function LeftClosed({ bench: { phone, job } }: { readonly bench: Bench })
   };
   return (
     <p class="note">
-      Your screen did not come up last time.{' '}
+      {words.notUp}{' '}
       <button type="button" class="chip" onClick={again}>
-        Try it again
+        {words.tryAgain}
       </button>
     </p>
   );

@@ -1,108 +1,100 @@
+import type { Settings } from '../../job/settings';
 import { Bar, Segment } from '../../ui/bar';
 import type { Bench } from '../bench';
 import { CopyOut, LastCopied } from './copy-out';
 import { HomeScreen } from './home-screen';
 import { LeftClosed } from './left-closed';
+import * as words from './phone-words';
 
 /** How this phone likes things: finish, hand, text. */
 export function PhoneScreen({ bench }: { readonly bench: Bench }) {
-  const { theme, hand, text, calipers } = bench.settings.value;
-  const kept = {
-    kept: 'The browser has promised not to clear what is kept here.',
-    'may-be-cleared':
-      'The browser may clear what is kept here when space runs short. Putting the app on the home screen helps; so does a copy of everything.',
-    unknown: 'The browser has not said whether it keeps this when space runs short.',
-  }[bench.phone.kept.value];
-  const keptIn = {
-    both: 'Every change is kept twice: in the browser’s database and in a journal beside it.',
-    database: 'Kept in a single copy: this browser has no place for the journal, or it does not answer.',
-    journal: 'The database does not answer: changes are kept in the journal alone.',
-  }[bench.phone.keptIn.value];
+  const copies = bench.incoming.copies.value;
   return (
     <>
-      <Bar title="This phone" leave={{ label: 'Job', onTap: () => bench.go({ at: 'job' }) }} />
+      <Bar title={words.title} leave={{ label: words.back, onTap: () => bench.go({ at: 'job' }) }} />
       <main class="page prefs pad-x">
         <LeftClosed bench={bench} />
-        <h2 class="sec">Finish</h2>
-        <Segment
-          label="Finish"
-          choices={[
-            {
-              label: 'As the phone',
-              chosen: theme === 'phone',
-              onTap: () => void bench.keep({ theme: 'phone' }),
-            },
-            { label: 'Satin', chosen: theme === 'satin', onTap: () => void bench.keep({ theme: 'satin' }) },
-            { label: 'Blued', chosen: theme === 'blued', onTap: () => void bench.keep({ theme: 'blued' }) },
-          ]}
-        />
-        <p class="note">Satin for daylight and glare, Blued for a dim shop.</p>
-        <h2 class="sec">Hand</h2>
-        <Segment
-          label="Hand"
-          choices={[
-            { label: 'Left', chosen: hand === 'left', onTap: () => void bench.keep({ hand: 'left' }) },
-            { label: 'Right', chosen: hand === 'right', onTap: () => void bench.keep({ hand: 'right' }) },
-          ]}
-        />
-        <h2 class="sec">Text</h2>
-        <Segment
-          label="Text"
-          choices={[
-            {
-              label: 'As the phone',
-              chosen: text === 'phone',
-              onTap: () => void bench.keep({ text: 'phone' }),
-            },
-            {
-              label: 'Twice the size',
-              chosen: text === 'large',
-              onTap: () => void bench.keep({ text: 'large' }),
-            },
-          ]}
-        />
-        <h2 class="sec">Calipers type</h2>
-        <Segment
-          label="Calipers type"
-          choices={[
-            {
-              label: 'As the tape',
-              chosen: calipers === 'tape',
-              onTap: () => void bench.keep({ calipers: 'tape' }),
-            },
-            { label: 'Inches', chosen: calipers === 'in', onTap: () => void bench.keep({ calipers: 'in' }) },
-            { label: 'mm', chosen: calipers === 'mm', onTap: () => void bench.keep({ calipers: 'mm' }) },
-          ]}
-        />
-        <p class="note">
-          Calipers that act as a keyboard send figures without a unit: set here what their own button is set
-          to.
-        </p>
-        <h2 class="sec">Cautions</h2>
+        <Likings settings={bench.settings.value} keep={bench.keep} />
+        <h2 class="sec">{words.cautions}</h2>
         <button type="button" class="btn" onClick={() => bench.go({ at: 'before' })}>
-          Before you cut
+          {words.beforeYouCut}
         </button>
-        <h2 class="sec">A copy of everything</h2>
-        <LastCopied bench={bench} />
-        <CopyOut bench={bench} />
+        <h2 class="sec">{words.copy}</h2>
+        <LastCopied copies={copies} />
+        <CopyOut copies={copies} />
         <a class="btn" href="#/import">
-          Bring a copy in
+          {words.bringIn}
         </a>
-        <HomeScreen bench={bench} />
-        <h2 class="sec">What is kept</h2>
-        <p>{kept}</p>
-        <p>{keptIn}</p>
-        <p class="note">
-          Jobs, figures and settings stay on this phone and go nowhere by themselves. A copy of everything is
-          one file; keep it somewhere else than on this phone.
-        </p>
-        <p class="note">
-          The typeface is Encode Sans, under the SIL Open Font License: fonts-OFL.txt beside this page.
-        </p>
+        <HomeScreen phone={bench.phone} />
+        <h2 class="sec">{words.whatIsKept}</h2>
+        <p>{words.kept[bench.phone.kept.value]}</p>
+        <p>{words.keptIn[bench.phone.keptIn.value]}</p>
+        <p class="note">{words.staysHere}</p>
+        <p class="note">{words.typeface}</p>
         <a class="btn" href="./notices.txt">
-          Licences of the libraries used
+          {words.licences}
         </a>
       </main>
     </>
   );
 }
+
+type LikingsProps = { readonly settings: Settings; readonly keep: Bench['keep'] };
+
+const Likings = ({ settings, keep }: LikingsProps) => (
+  <>
+    <Liking
+      title={words.finish}
+      names={words.finishes}
+      order={['phone', 'satin', 'blued']}
+      now={settings.theme}
+      onPick={(theme) => void keep({ theme })}
+    />
+    <p class="note">{words.finishNote}</p>
+    <Liking
+      title={words.hand}
+      names={words.hands}
+      order={['left', 'right']}
+      now={settings.hand}
+      onPick={(hand) => void keep({ hand })}
+    />
+    <Liking
+      title={words.text}
+      names={words.texts}
+      order={['phone', 'large']}
+      now={settings.text}
+      onPick={(text) => void keep({ text })}
+    />
+    <Liking
+      title={words.calipers}
+      names={words.caliperUnits}
+      order={['tape', 'in', 'mm']}
+      now={settings.calipers}
+      onPick={(calipers) => void keep({ calipers })}
+    />
+    <p class="note">{words.calipersNote}</p>
+  </>
+);
+
+type LikingProps<T extends string> = {
+  readonly title: string;
+  readonly names: Readonly<Record<T, string>>;
+  readonly order: readonly T[];
+  readonly now: T;
+  readonly onPick: (value: T) => void;
+};
+
+/** One of a few, under its heading. */
+const Liking = <T extends string>({ title, names, order, now, onPick }: LikingProps<T>) => (
+  <>
+    <h2 class="sec">{title}</h2>
+    <Segment
+      label={title}
+      choices={order.map((value) => ({
+        label: names[value],
+        chosen: value === now,
+        onTap: () => onPick(value),
+      }))}
+    />
+  </>
+);

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { Shop } from '../../trade/grooves/board';
 import type { ShopField } from '../../trade/grooves/settings';
 import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
@@ -7,15 +8,7 @@ import type { Bench } from '../bench';
 import { shopFields } from '../shared/layout-words';
 import { leave } from '../shared/leave';
 import { StackBox } from '../shared/stack-box';
-
-const groups: readonly { readonly title: string; readonly fields: readonly ShopField[] }[] = [
-  { title: 'Table saw', fields: ['single', 'block', 'capacity'] },
-  { title: 'Crosscut', fields: ['stopReach', 'stepError'] },
-  { title: 'Router', fields: ['routerBase', 'bit'] },
-  { title: 'Circular saw', fields: ['kerf', 'shoeKeep', 'shoeWaste'] },
-  { title: 'Passes', fields: ['overlap'] },
-  { title: 'Slides', fields: ['slideThickness', 'slideHeight', 'slideLength'] },
-];
+import * as words from './shop-words';
 
 /** Figures of the shop's own tools: measured once, used by every job. */
 export function ShopScreen({ bench }: { readonly bench: Bench }) {
@@ -24,41 +17,22 @@ export function ShopScreen({ bench }: { readonly bench: Bench }) {
   return (
     <>
       <Bar
-        title="Shop figures"
-        sub="measured once, for every job"
-        leave={{ label: 'Back', onTap: () => leave(bench, { at: 'job' }) }}
+        title={words.title}
+        sub={words.under}
+        leave={{ label: words.back, onTap: () => leave(bench, { at: 'job' }) }}
       />
       <main class={open ? 'page docked' : 'page'}>
         {bench.settings.value.figuresFrom === 'sample' && (
           <p class="pad-x note">
-            Figures came with the sample job where this phone had none. Measure your own before you cut by
-            them.{' '}
+            {words.cameWithSample}{' '}
             <button type="button" class="chip" onClick={() => void bench.keep({ figuresFrom: 'own' })}>
-              They are mine
+              {words.mine}
             </button>
           </p>
         )}
         <StackBox bench={bench} />
-        {groups.map(({ title, fields }) => (
-          <section key={title}>
-            <div class="sechead">
-              <h2 class="sec">{title}</h2>
-            </div>
-            <ul>
-              {fields.map((field) => (
-                <li key={field}>
-                  <button type="button" class="nextset" onClick={() => setOpen(field)}>
-                    <span class="grow">{shopFields[field]}</span>
-                    {shop[field] ? (
-                      <Given value={shop[field]} />
-                    ) : (
-                      <span class="muted">{field === 'overlap' ? '1/16, usual' : 'not measured'}</span>
-                    )}
-                  </button>
-                </li>
-              ))}
-            </ul>
-          </section>
+        {words.groups.map(({ title, fields }) => (
+          <Group key={title} title={title} fields={fields} shop={shop} onOpen={setOpen} />
         ))}
       </main>
       {open && (
@@ -76,3 +50,33 @@ export function ShopScreen({ bench }: { readonly bench: Bench }) {
     </>
   );
 }
+
+type GroupProps = {
+  readonly title: string;
+  readonly fields: readonly ShopField[];
+  readonly shop: Shop;
+  readonly onOpen: (field: ShopField) => void;
+};
+
+/** The figures of one machine. */
+const Group = ({ title, fields, shop, onOpen }: GroupProps) => (
+  <section>
+    <div class="sechead">
+      <h2 class="sec">{title}</h2>
+    </div>
+    <ul>
+      {fields.map((field) => (
+        <li key={field}>
+          <button type="button" class="nextset" onClick={() => onOpen(field)}>
+            <span class="grow">{shopFields[field]}</span>
+            {shop[field] ? (
+              <Given value={shop[field]} />
+            ) : (
+              <span class="muted">{words.notMeasured(field)}</span>
+            )}
+          </button>
+        </li>
+      ))}
+    </ul>
+  </section>
+);

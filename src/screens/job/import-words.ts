@@ -2,7 +2,34 @@ import { assertNever } from '../../length/result';
 import type { TooMuch } from '../../plan/plan';
 import type { HandedError } from '../../store/handover/handed';
 import type { CameBy } from '../bench';
+import { counted, wordFor } from '../shared/counted';
 import { operationsText, tooManyText } from '../shared/too-much-words';
+
+export const title = 'Bring in';
+export const back = 'Job';
+export const choose = 'Choose a file';
+export const another = 'Another file';
+export const readCodes = 'Read codes off another phone';
+export const whatComes =
+  'A job shared out from Knifeline, or a copy of everything, as .json or .txt. It is checked whole before any of it is taken.';
+export const refused = (why: string): string => `${why} Nothing was changed.`;
+
+export const nameless = 'A job without a name';
+export const takeIn = 'Take it in';
+export const merge = 'Merge into the one here';
+export const keepBoth = 'Keep both';
+
+type Holds = Readonly<Record<'boards' | 'stocks' | 'ticks' | 'entries', number>>;
+
+/** What a job file holds. */
+export const holds = ({ boards, stocks, ticks, entries }: Holds): string =>
+  `${counted(boards, 'board', 'boards')}, ${counted(stocks, 'stock', 'stocks')}, ${counted(ticks, 'tick', 'ticks')}, in ${counted(entries, 'entry', 'entries')}.`;
+
+/** What is new in a job that is here already, and how many entries would be set aside. */
+export function hereAlready(fresh: number, differing: number): string {
+  const aside = `; ${differing} ${wordFor(differing, 'differs', 'differ')} from the ones here, and would be set aside`;
+  return `This job is here already. ${fresh} of these entries ${wordFor(fresh, 'is', 'are')} new${differing > 0 ? aside : ''}.`;
+}
 
 /** Why a file, or what came by codes, is not taken. */
 export function fileText(error: HandedError | TooMuch): string {

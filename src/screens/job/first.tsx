@@ -1,0 +1,47 @@
+import { Icon } from '../../ui/icon';
+import type { Bench } from '../bench';
+import { layOutBoard } from '../shared/board-list';
+import { newCaseIn } from './cases';
+import { KeptLine } from './kept';
+import { LeftClosed } from './left-closed';
+import * as words from './words';
+
+/** Before any job: four things to tap. */
+export function First({ bench }: { readonly bench: Bench }) {
+  return (
+    <main class="page first">
+      <h1>{words.app}</h1>
+      <LeftClosed bench={bench} />
+      <p>{words.purpose}</p>
+      {bench.phone.home.at() === 'home-screen' && bench.shelf.jobs.value.length === 0 && (
+        <p class="bring">
+          {words.usedInBrowser}
+          <a class="btn" href="#/import">
+            {words.bringCopyIn}
+          </a>
+        </p>
+      )}
+      <a class="btn main big" href="#/figure">
+        <Icon name="figure" />
+        {words.sum}
+      </a>
+      <button type="button" class="btn big" onClick={() => void newCaseIn(bench)}>
+        <Icon name="job" />
+        {words.workOutCase}
+      </button>
+      <button type="button" class="btn big" onClick={() => void layOutBoard(bench)}>
+        <Icon name="marks" />
+        {words.layOutBoard}
+      </button>
+      <button type="button" class="btn big" onClick={() => void bench.incoming.openSample()}>
+        <Icon name="job" />
+        {words.openSample}
+      </button>
+      <KeptLine phone={bench.phone} />
+      <p class="note">
+        <a href="#/import">{words.bringJobIn}</a> · <a href="#/jobs">{words.allJobs}</a> ·{' '}
+        <a href="#/phone">{words.thisPhone}</a>
+      </p>
+    </main>
+  );
+}

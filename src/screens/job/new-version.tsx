@@ -1,0 +1,17 @@
+import { useState } from 'preact/hooks';
+import type { ThisPhone, UpdateHeld } from '../bench';
+import * as words from './later-words';
+
+/** A newer version waits: it can be started now, or what holds it is said. */
+export function NewVersion({ phone }: { readonly phone: ThisPhone }) {
+  const [held, setHeld] = useState<UpdateHeld>();
+  return (
+    <p class="note">
+      {words.newVersion}{' '}
+      <button type="button" class="chip" onClick={async () => setHeld(await phone.startUpdate())}>
+        {words.startNow}
+      </button>
+      {held && ` ${words.held[held]}`}
+    </p>
+  );
+}
