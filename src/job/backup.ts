@@ -77,8 +77,8 @@ export const shopRows = (shop: Shop): readonly (readonly [keyof Shop, string])[]
   });
 
 /**
- * The check: SHA-256, in hex, of the contents without the blanks and line ends between them, so that a post that
- * changes those changes nothing.
+ * The check: SHA-256, in hex, of the contents as JSON without blanks, so that a mail program may change blanks and line
+ * ends.
  */
 async function sumOf({ shop, likes, jobs }: Body): Promise<string | undefined> {
   const { subtle } = globalThis.crypto;
@@ -140,7 +140,7 @@ function readFigures(json: unknown): Result<Shop, BackupError> {
   return ok(read as Shop);
 }
 
-/** What a liking may be is looked at where it is used; one nobody knows is refused, so that nothing is lost unseen. */
+/** An unknown liking is refused, so that nothing is lost unseen. Its value is checked where it is used. */
 function readLikes(json: unknown): Result<Likes, BackupError> {
   if (!isRecord(json)) return err({ code: 'not-a-copy' });
   const stranger = Object.keys(json).find((key) => !likings.some((known) => known === key));

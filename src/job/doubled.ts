@@ -9,8 +9,7 @@ export type Doubled = { readonly place: string; readonly readings: readonly Entr
 
 /**
  * What a person has to settle: readings, decisions and ticks that two phones wrote, neither knowing of the other's.
- * What the app itself keeps is not asked about: there the last word stands. Nor of a thing that is
- * away.
+ * Silent fields are not asked about (M14), nor is anything of a thing that is away.
  */
 export const doubledIn = ({ doubled, places, kept, values }: Folded): readonly Doubled[] =>
   [...doubled].flatMap((place) =>
@@ -28,7 +27,7 @@ const differing = (heads: readonly Entry[]): readonly Entry[] => [
   ...new Map(heads.map((head) => [JSON.stringify(said(head)), head])).values(),
 ];
 
-/** Work on a thing that was taken away elsewhere says, of that, that it stays. */
+/** Work that a tombstone had not seen counts as the reading “not gone”. */
 const worked = (place: string, work: Entry | undefined): readonly Entry[] => {
   if (!work) return [];
   const { job, device, count, at, act, label } = work;

@@ -29,8 +29,8 @@ export type Change = (
   | { readonly kind: 'untick'; readonly op: string }
 ) & {
   /**
-   * Keys of what stood at this place when the change was made: it replaces those and no others. Entries without it
-   * were written by code that could not read one with it.
+   * Keys of the heads of this place when the change was made: it replaces those and no others (M4). Entries of version
+   * 1 have none (M13).
    */
   readonly over?: readonly string[];
 };

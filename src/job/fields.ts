@@ -83,7 +83,9 @@ export const wideFields = { face: oneOf('A', 'B'), near: length, width: length, 
 export const stockFields = {
   name: text(120),
   kind: oneOf('sheet', 'stick'),
-  /** As they were once kept, whole; each has a path of its own now. So also `bad`, the places of a run and the bays. */
+  /**
+   * Read from old jobs only: each reading has a path of its own now. So have `bad`, the places of a run and the bays.
+   */
   readings: lengths,
   /** Thickness reckoned with until it is measured. */
   planned: length,
@@ -211,7 +213,7 @@ export const partFields = {
 /** One copy of a part: what it came to when its size is not the one wanted. */
 export const pieceFields = { asLength: length, asWidth: length };
 
-/** Which making of a copy was spoiled is a thing of its own: two phones never count one for the other. */
+/** Which making of a copy was spoiled (M16). */
 export const spoilFields = { spoiled: flag };
 
 /** How wide a groove was cut for what stands in it, and how deep, beside the tick that keeps where. */

@@ -5,15 +5,15 @@ import { jobOf } from './job';
 import { fold, inOrder, keyOf, over } from './log';
 import { type Aside, readEntry } from './rows';
 
-/** Newest version of the job file this app writes and reads: its entries say what they are over. */
+/** Newest version of the job file this app writes and reads; since 2 entries have `over`. */
 export const fileVersion = 2;
-/** A log in which none says so goes out as what it always was, and an older app can still read it. */
+/** A log without any `over` is written as version 1, which an older app can still read. */
 const versionOf = (entries: readonly Entry[]): number =>
   entries.some((entry) => entry.over !== undefined) ? fileVersion : 1;
 /** Room for the longest log that is taken: what goes out must come back in. Characters. */
 export const mostBytes = 64 * 1024 * 1024;
 const mostEntries = 200_000;
-/** Counts go up by one; a leap would use up the room that later entries need. Far wider than any gap in a real log. */
+/** Widest gap between counts, far wider than any in a real log: a leap would use up the counts later entries need. */
 const widestGap = 1_000_000;
 
 export type JobFile = { readonly job: string; readonly entries: readonly Entry[] };
@@ -112,7 +112,7 @@ function readEntries(job: string, rows: readonly unknown[]): Result<JobFile, Fil
 export type Comparison = {
   readonly fresh: readonly Entry[];
   readonly same: number;
-  /** Same place in the log, other content: ours stay, theirs are set aside. */
+  /** Same key, other content: ours stay, theirs are set aside (M3). */
   readonly differing: readonly Entry[];
 };
 

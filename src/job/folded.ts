@@ -5,7 +5,7 @@ export type TickState = { readonly figure: string; readonly at: string; readonly
 /** One place of a job: everything written to it in order, and what of that still stands. */
 export type Place = { readonly trail: readonly Entry[]; readonly heads: readonly Entry[] };
 
-/** What a log comes to. Kept as it grows: a tick on a long log costs one step, not the whole log. */
+/** A log folded. It grows in place: a tick on a long log costs one step, not the whole log. */
 export type Folded = {
   /** Path → the value that stands. A value taken away is absent. */
   readonly values: ReadonlyMap<string, Json>;
@@ -15,9 +15,9 @@ export type Folded = {
   readonly places: ReadonlyMap<string, Place>;
   /** Places where different readings stand beside each other. */
   readonly doubled: ReadonlySet<string>;
-  /** Places that took a thing away which another phone was still at work on → the last of that: the thing stands. */
+  /** By path of a tombstone: the last work on its thing that no tombstone had seen. The thing stands (M11). */
   readonly kept: ReadonlyMap<string, Entry>;
-  /** Places that ever said a thing is taken away. */
+  /** Places that ever held a tombstone. */
   readonly goneAt: ReadonlySet<string>;
   /** The last entry folded; later entries can be added without folding again. */
   readonly last?: Entry;

@@ -3,7 +3,7 @@ import type { Folded } from './folded';
 import { keyOf, said } from './heads';
 import { fieldAt } from './paths';
 
-/** Whether a place says that a thing is taken away; what the app takes away by itself needs no second look. */
+/** Whether a place is that of a tombstone, other than those the app writes by itself. */
 export const saysGone = (place: string): boolean => place.endsWith('/gone') && !fieldAt(place)?.silent;
 
 /** Tables kept by part, and the ticks of its cuts: a part is named by its board, or begins with its case or bank. */
@@ -26,7 +26,7 @@ export function goneOver(place: string): readonly string[] {
   return found.filter((at) => at !== place);
 }
 
-/** Keys of the last that was seen of each phone: so much did whoever took a thing away know of. */
+/** Keys of the last entry seen of every phone: what the writer of a tombstone knew of (M11). */
 export function lastOfEach({ places }: Pick<Folded, 'places'>): readonly string[] {
   const last = new Map<string, Entry>();
   for (const { trail } of places.values())
@@ -35,7 +35,7 @@ export function lastOfEach({ places }: Pick<Folded, 'places'>): readonly string[
   return [...last.values()].map(keyOf);
 }
 
-/** Keys of what took the thing of a place away, where it is away: who writes there all the same has seen it. */
+/** Keys of the tombstones by which the thing of a place is away: whoever writes there has seen them (M12). */
 export const awayOver = ({ values, places }: Pick<Folded, 'values' | 'places'>, place: string) =>
   goneOver(place).flatMap((at) => (values.get(at) === true ? (places.get(at)?.heads ?? []).map(keyOf) : []));
 
@@ -43,7 +43,7 @@ export const awayOver = ({ values, places }: Pick<Folded, 'values' | 'places'>, 
 export const takesAway = (change: Change): boolean =>
   change.kind === 'edit' && change.value === true && saysGone(change.path);
 
-/** Whether an entry is work on a thing by someone who, like the one that took it away, did not know of the other. */
+/** Whether a tombstone and an entry of work on its thing had not seen each other. */
 export function unseenBy(gone: Entry, entry: Entry): boolean {
   if (gone.over === undefined || entry.device === gone.device || said(entry) === null) return false;
   if (entry.over?.includes(keyOf(gone))) return false;

@@ -12,16 +12,15 @@ export const keyOf = ({ count, device }: Pick<Entry, 'count' | 'device'>): strin
 /** The path or operation a change is about. No operation is spelled like a path. */
 export const placeOf = (change: Change): string => (change.kind === 'edit' ? change.path : change.op);
 
-/** More heads than this are replaced in several goes: a row stays of a size. */
+/** Most keys in one `over`, so that a row stays small; more heads are replaced by several entries. */
 export const mostOver = 100;
 
 /** Keys of the heads that a change made now replaces. */
 export const overAt = (heads: readonly Entry[]): readonly string[] => heads.slice(-mostOver).map(keyOf);
 
 /**
- * Whether an entry replaces an earlier one of its place: it says so, or it is of the same phone, or neither says
- * anything and order alone speaks, as it did when they were written. Such a row never replaces one that does say:
- * the code that wrote it could not have read the other.
+ * Whether an entry replaces an earlier one of its place: its `over` names it (M4), or both are of one phone (M5), or
+ * neither has an `over` and the order decides (M13).
  */
 export const isOver = (entry: Entry, earlier: Entry): boolean =>
   entry.device === earlier.device ||
@@ -30,8 +29,8 @@ export const isOver = (entry: Entry, earlier: Entry): boolean =>
 type Drops = (entry: Entry) => boolean;
 
 /**
- * The heads of one place: the entries written to it that no other entry of that place is over. An entry that is dropped
- * stands for nothing and replaces nothing by itself, yet whatever replaced it replaced what it was over too.
+ * The heads of one place: its entries that no other entry of it replaces (M6). A dropped entry is no head and replaces
+ * nothing by itself; but whatever replaced it replaced what it was over too.
  *
  * @param trail the entries of one place, in order
  * @example two phones that write over one reading, neither having seen the other: both of theirs
@@ -67,8 +66,8 @@ function behindEach(trail: readonly Entry[]): readonly (readonly string[])[] {
 }
 
 /**
- * What is dropped of a place because it was taken back: the act and its undo, both, so that all stands as if neither
- * had been. Acts written before entries said what they are over are taken back by an edit like any other.
+ * Tells the entries of one place to drop because they were taken back: an act and its undo both, as if neither had been
+ * written (M10). Acts without `over` are taken back by an ordinary edit (M13).
  *
  * @param trail the entries of one place, in order
  */
@@ -92,8 +91,8 @@ export const said = (entry: Entry): Json =>
   entry.kind === 'edit' ? entry.value : entry.kind === 'tick' ? entry.figure : null;
 
 /**
- * The head that is reckoned with meanwhile: the last in order that says something. What one phone took away and
- * another wrote anew, not knowing, is there: putting logs together takes nothing away and unticks no cut.
+ * The head to reckon with while a place is double: the last in order that says something, so that a merge takes nothing
+ * away and unticks no cut (M7).
  */
 export const standing = (heads: readonly Entry[]): Entry | undefined =>
   heads.filter((head) => said(head) !== null).pop() ?? heads[heads.length - 1];

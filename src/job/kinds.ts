@@ -3,12 +3,13 @@ import { fromStored, toStored } from '../length/stored';
 import type { Json } from './entry';
 
 /**
- * How one field of a job is kept: read back to its value, or not readable. One table serves reading, writing, import.
+ * How one field of a job is read and written; what does not read is undefined. One table serves reading, writing,
+ * import.
  */
 export type Field<T> = {
   readonly read: (json: Json) => T | undefined;
   readonly write: (value: T) => Json;
-  /** Kept by the app itself: where two phones differ the last word stands, and nobody is asked. */
+  /** Kept by the app itself: where two phones differ the last entry stands, and nobody is asked (M14). */
   readonly silent?: boolean;
 };
 
@@ -66,7 +67,7 @@ export const count: Field<number> = {
   write: (value) => value,
 };
 
-/** A handful: so many partitions or cleats nobody makes. */
+/** A count up to 24: nobody makes more partitions or cleats. */
 export const few: Field<number> = {
   read: (json) =>
     typeof json === 'number' && Number.isInteger(json) && json >= 0 && json <= 24 ? json : undefined,

@@ -2,10 +2,10 @@ import type { Length } from '../length/length';
 import { badFields, bayFields, placeFields, readingFields } from './fields';
 import { pick, type Tree } from './tree';
 
-/** The things of a list, each under a path of its own: two hands that add one at the same time add two. */
+/** The things of a list, each under a path of its own (M15). */
 type Own = readonly (readonly [string, Tree])[];
 
-/** Names for lengths that were kept in one list: by what they say, so that none is taken for another when one goes. */
+/** Ids for the lengths of an old list, made of their values: an id stays the same when another length goes. */
 function idsBySize(list: readonly Length[]): readonly string[] {
   const seen = new Map<string, number>();
   return list.map(({ n, d }) => {
@@ -16,7 +16,7 @@ function idsBySize(list: readonly Length[]): readonly string[] {
   });
 }
 
-/** Thicknesses read, in the order they were, each with the id it is kept by. */
+/** Thickness readings in the order they were taken, and the id each is kept by. */
 export function readingsOf(list: readonly Length[], own: Own) {
   const sizes = new Map(idsBySize(list).map((id, k) => [id, list[k]]));
   for (const [id, node] of own) {
@@ -29,8 +29,8 @@ export function readingsOf(list: readonly Length[], own: Own) {
 }
 
 /**
- * Places given one by one. One taken away leaves a gap: the others keep their numbers. Once in a list, the number is
- * the id.
+ * Places given one by one. One taken away leaves a gap, so that the others keep their numbers. In an old list the
+ * number is the id.
  */
 export function placesOf(list: readonly (Length | undefined)[], own: Own) {
   const places = new Map(list.map((at, k) => [`${k + 1}`, at]));
@@ -46,7 +46,7 @@ export type BadPlace = { readonly id: string; readonly from?: Length; readonly t
 
 type Ends = { readonly from: Length | undefined; readonly to: Length | undefined };
 
-/** Bad places of a stick: once from, to, from, to … in one list. */
+/** Bad places of a stick. An old list holds from, to, from, to … */
 export function badPlacesOf(list: readonly Length[], own: Own): readonly BadPlace[] {
   const pairs = list.flatMap((from, k) => (k % 2 === 0 ? [{ from, to: list[k + 1] }] : []));
   const ids = idsBySize(pairs.map(({ from }) => from));
@@ -60,9 +60,7 @@ export function badPlacesOf(list: readonly Length[], own: Own): readonly BadPlac
   return [...places].map(([id, { from, to }]) => ({ id, ...(from && { from }), ...(to && { to }) }));
 }
 
-/**
- * Bays with a width of their own, from the left; once in one list, and `open` where that width was taken away again.
- */
+/** Bays with a width of their own, from the left, read over an old list; `open` takes a width away. */
 export function baysOf(list: readonly (Length | undefined)[], own: Own): readonly (Length | undefined)[] {
   const bays = [...list];
   for (const [id, node] of own) {

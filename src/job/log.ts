@@ -23,7 +23,7 @@ type Building = {
   places: Map<string, { trail: Entry[]; heads: readonly Entry[] }>;
   doubled: Set<string>;
   kept: Map<string, Entry>;
-  /** Places that ever said a thing is taken away. */
+  /** Places that ever held a tombstone. */
   goneAt: Set<string>;
   last?: Entry;
 };
@@ -38,8 +38,8 @@ const nothing = (): Building => ({
 });
 
 /**
- * Adds entries in order. One that replaces all that stood is a single step; other places are worked out once, at the
- * end.
+ * Adds entries in log order. An entry over all heads of its place takes one step; any other place is worked out anew,
+ * once, at the end.
  */
 function add(state: Building, sorted: readonly Entry[]): void {
   const tangled = new Set<string>();
@@ -64,7 +64,7 @@ function add(state: Building, sorted: readonly Entry[]): void {
   keepThings(state, sorted);
 }
 
-/** A thing taken away stands all the same while there is work on it that whoever took it away had not seen. */
+/** Keeps a thing taken away while there is work on it that none of its tombstones had seen (M11). */
 function keepThings(state: Building, fresh: readonly Entry[]): void {
   if (state.goneAt.size === 0) return;
   const away = (at: string) => state.values.get(at) === true || state.kept.has(at);
@@ -105,7 +105,7 @@ function settle(state: Building, at: string): void {
   else state.doubled.delete(at);
 }
 
-/** What a log comes to, whatever order its entries are given in and whatever the clocks say. */
+/** Folds a log, whatever order its entries are given in and whatever the clocks say (M1, M2). */
 export function fold(entries: readonly Entry[]): Folded {
   const state = nothing();
   add(state, [...entries].sort(inOrder));
@@ -113,8 +113,8 @@ export function fold(entries: readonly Entry[]): Folded {
 }
 
 /**
- * Adds entries that all come after what was folded; undefined when one does not: fold again. The maps grow in place,
- * so a tick on a log of 100,000 costs one step; the state given in must not be used after.
+ * Adds entries to a fold when all of them come after its last entry; else undefined: fold the whole log (M18). The maps
+ * grow in place, so a tick on a log of 100,000 costs one step; the fold given in must not be used afterwards.
  */
 export function extend(folded: Folded, entries: readonly Entry[]): Folded | undefined {
   const sorted = [...entries].sort(inOrder);
@@ -126,7 +126,7 @@ export function extend(folded: Folded, entries: readonly Entry[]): Folded | unde
   return state;
 }
 
-/** What a log comes to once these edits are kept: new places stand last. Places and ticks are those that are kept. */
+/** A fold with the values of these edits added, new paths last; places and ticks stay as they are. */
 export function withChanges(folded: Folded, changes: readonly Change[]): Folded {
   const values = new Map(folded.values);
   for (const change of changes) {
@@ -137,7 +137,7 @@ export function withChanges(folded: Folded, changes: readonly Change[]): Folded 
   return { ...folded, values };
 }
 
-/** Changes as made by someone who sees this state of the log: each says what stood at its place. */
+/** Gives each change the keys of the heads it replaces, as this fold shows them (M9). */
 export const over = (seen: Folded, changes: readonly Change[]): readonly Change[] =>
   changes.map((change) => {
     const here = overAt(seen.places.get(placeOf(change))?.heads ?? []);

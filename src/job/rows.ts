@@ -37,7 +37,7 @@ const key = /^([1-9]\d{0,12})\.[a-z0-9]{1,24}$/;
 
 type Saying = { readonly count: number; readonly over?: readonly string[] | undefined };
 
-/** What an entry is over was there before it: lower counts, each said once. So no two are over each other. */
+/** `over` names earlier entries, of lower counts, each once; so no two entries are over each other. */
 const overEarlier = ({ count, over = [] }: Saying): boolean =>
   new Set(over).size === over.length && over.every((word) => Number(key.exec(word)?.[1] ?? count) < count);
 

@@ -55,9 +55,9 @@ export type Store = {
   /** How many copies of the last change there are. */
   readonly keptIn: () => KeptIn;
   readonly onKeptIn: (heard: (now: KeptIn) => void) => void;
-  /** The start before never came to stand, and the journal does not know that it was short. */
+  /** The start before froze: it never stood, and the journal does not know that it was short (D16). */
   readonly froze: boolean;
-  /** The screen stands, or the page is left by hand: a frozen one gets to neither. */
+  /** Called once the screen stands, or the page is left by hand: a frozen page gets to neither. */
   readonly stands: () => void;
   /** A newer version of the app has the database: nothing is written any more. */
   readonly readOnly: () => boolean;

@@ -4,28 +4,28 @@ import { type Row, rowKey } from './journal/row';
 import { isOwn, nameKey } from './own-keys';
 import { type Stamped, takeLater, type ValueStore } from './values';
 
-/** What the journal holds and the database does not have yet: it is read as if it stood there. */
+/** The overlay: rows the journal has and the database lacks, read as if they stood in the database (D6). */
 export type Ahead = {
-  /** What came out of the journal, until the database has it; says whether nothing had been shown before. */
+  /** Adds rows read from the journal. True when they are the first in the overlay. */
   readonly show: (rows: readonly Row[], how?: 'all') => boolean;
-  /** What this page wrote into the journal alone. */
+  /** Adds rows this page wrote into the journal alone. */
   readonly take: (rows: readonly Row[]) => void;
-  /** The database is empty and everything is in here: nothing is asked of it until it is filled. */
+  /** Whether the overlay has everything, the database being empty: it is not read until it is filled. */
   readonly all: () => boolean;
   readonly jobs: () => readonly string[];
   readonly log: (job: string) => readonly Entry[];
   readonly asides: () => readonly Aside[];
-  /** Settings or figures of the shop by key, with when: the database may have a later word. */
+  /** Settings or figures of the shop by key, each with its moment: the database may have a later one. */
   readonly values: (of: ValueStore) => ReadonlyMap<string, Stamped>;
-  /** The database took a newer word of these. */
+  /** Drops settings and figures of which the database took newer values. */
   readonly overtaken: (rows: readonly Row[]) => void;
-  /** Goes up each time this page writes into one copy alone. */
+  /** How often this page wrote into one copy alone. */
   readonly turn: () => number;
-  /** The journal did not take what the database took. */
+  /** Counts a write that the journal did not take. */
   readonly missed: () => void;
-  /** The database has it now, unless more was taken since that turn: then it stays until the next time. */
+  /** Empties the overlay once the database has its rows, unless more were taken since that turn. */
   readonly clear: (turn: number) => void;
-  /** The database cannot be filled: what it has is read all the same, beside this. */
+  /** The database could not be filled: it is read all the same, with the overlay. */
   readonly beside: () => void;
 };
 

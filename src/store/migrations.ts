@@ -34,7 +34,7 @@ export const steps: readonly Step[] = [
     db.createObjectStore('shop');
     db.createObjectStore('aside', { keyPath: 'id', autoIncrement: true });
   },
-  // rows say what they are over: nothing is made anew, but code of version 1 would not read them and must not try
+  // entries have `over`: no store changes, but code of version 1 cannot read them and must not try
   () => undefined,
 ];
 

@@ -1,6 +1,4 @@
-/**
- * A place in the life of this phone: the day by its clock (days since 1970), and how many entries all its logs hold.
- */
+/** A moment of this phone: the day by its clock (days since 1970), and how many entries all its logs hold. */
 type Mark = readonly [day: number, entries: number];
 
 /** What starts have seen so far; kept as JSON. */

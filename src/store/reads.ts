@@ -18,7 +18,7 @@ export type JobLine = {
 
 export type Loaded = { readonly entries: readonly Entry[]; readonly setAside: number };
 
-/** A job's rows by count; by key, so that a row with a damaged count is in it too. */
+/** A job's rows by count, and by key: the second also finds a row with a damaged count. */
 export const byCount = (job: string, from = 0) =>
   IDBKeyRange.bound([job, from], [job, Number.POSITIVE_INFINITY]);
 export const byKey = (job: string) => IDBKeyRange.bound([job], [job, []]);
@@ -46,7 +46,7 @@ function unlessFull(error: unknown): void {
 
 type Bad = { readonly row: unknown; readonly why: string };
 
-/** In one transaction: kept, never in the way. */
+/** Moves rows that cannot be read out of the log, in one transaction (D13). */
 async function setAside(db: Database, job: string, bad: readonly Bad[]): Promise<void> {
   const tx = db.transaction(['log', 'aside', 'settings'], 'readwrite', strict);
   const [log, aside] = [tx.objectStore('log'), tx.objectStore('aside')];

@@ -6,8 +6,9 @@ import { layBy } from './reserve';
 import type { StoreContext } from './store-context';
 
 /**
- * Only when both copies hold the same: a job may have been brought back in one of them alone. In a file of its own,
- * for the first screen has no need of it: where that does not come, the next start looks.
+ * Purges old deleted jobs, but only when both copies hold the same: one alone may know that a job was brought back
+ * (D15). The rules are loaded apart, since the first screen has no need of them; where they do not come, the next start
+ * looks.
  */
 export const purgeJobs = (here: StoreContext, now: string): Promise<void> =>
   inTurn(here, async () => {
@@ -20,18 +21,18 @@ export const purgeJobs = (here: StoreContext, now: string): Promise<void> =>
 
 const under = new WeakMap<StoreContext, Promise<unknown>>();
 
-/** One after the other: what compares the copies must not meet a purge halfway through them. */
+/** Runs one after the other: comparing the copies must not meet half a purge. */
 function inTurn<T>(here: StoreContext, work: () => Promise<T>): Promise<T> {
   const next = (under.get(here) ?? Promise.resolve()).catch(() => undefined).then(work);
   under.set(here, next);
   return next;
 }
 
-/** Asked for and not begun yet: one serves all who ask meanwhile. */
+/** A comparison asked for and not begun yet: it serves all who ask meanwhile. */
 const waiting = new WeakMap<StoreContext, Promise<number>>();
 
 /**
- * Database and journal brought to hold the same, and the reserve laid by; says how many entries the database had
+ * Brings database and journal to hold the same, and lays the reserve by. Returns how many entries the database had
  * lost.
  */
 export function keepEven(here: StoreContext): Promise<number> {
@@ -68,7 +69,7 @@ async function evenNow(here: StoreContext): Promise<number> {
     // what the journal took alone meanwhile waits for the next time
     if (ahead.turn() === turn) here.setKeptIn(both ? 'both' : 'database');
     if (values || refilled) here.tookValues();
-    // whoever asked for it, the screen hears
+    // the screen hears of it, whoever asked
     if (back + restored > 0) here.restored(back + restored);
     return back + restored;
   } catch (error) {
@@ -77,14 +78,14 @@ async function evenNow(here: StoreContext): Promise<number> {
   }
 }
 
-/** The database takes nothing: what the journal alone has is shown all the same. */
+/** Shows what the journal alone has while the database takes nothing. */
 function showBeside(here: StoreContext): void {
   here.setKeptIn('journal');
   here.tookValues();
   here.restored(0);
 }
 
-/** What the journal gave back is written into the emptied database while it is shown already. */
+/** Writes what the journal gave back into the emptied database, while the screens show it already (D8). */
 export async function fillBehind(
   { ahead, connection, ...here }: StoreContext,
   rows: readonly Row[],
@@ -100,7 +101,7 @@ export async function fillBehind(
   }
 }
 
-/** The database was found empty while the journal did not answer; undefined while it still does not. */
+/** Fills a database found empty while the journal did not answer; undefined while it still does not. */
 async function fill(here: StoreContext, journal: Journal): Promise<number | undefined> {
   const rows = await journal.rows();
   if (!rows) return undefined;

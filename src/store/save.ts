@@ -22,20 +22,20 @@ type Keep<T> = {
   /** What the other pages are told once it is kept. */
   readonly tell: string;
   readonly work: (db: Database) => Promise<Result<T, SaveError>>;
-  /** Thousands of rows take their time. */
+  /** Patience for thousands of rows. */
   readonly how?: 'long';
   readonly rows: (value: T) => readonly Row[];
-  /** What the journal notes besides when it takes the change alone. */
+  /** Rows the journal adds when it takes the change alone. */
   readonly note?: () => readonly Row[];
-  /** What an earlier try of it that ended unheard has kept after all. */
+  /** The result of an earlier try that nobody answered, if it was kept after all. */
   readonly after?: (db: Database) => Promise<T | undefined>;
-  /** What it comes to without the database; undefined where it cannot be had so. */
+  /** The result without the database; undefined where there can be none. */
   readonly alone?: () => T | undefined;
 };
 
 /**
- * Keeps a change in both copies, the database first: what it refuses is in neither. Where the database does not
- * answer at all the journal takes the change alone.
+ * Keeps a change in both copies, the database first: what it refuses is in neither (D4, D5). Where the database does
+ * not answer at all the journal takes the change alone (D6).
  */
 async function kept<T>(here: StoreContext, keep: Keep<T>): Promise<Result<T, SaveError>> {
   const { tell, rows, note, alone } = keep;
@@ -56,12 +56,12 @@ async function kept<T>(here: StoreContext, keep: Keep<T>): Promise<Result<T, Sav
   here.ahead.overtaken(rows(done.value));
   const second = (await here.journal?.append(rows(done.value))) ?? false;
   if (!second) missed(here);
-  // both take changes again: each may lack what the other took alone
+  // both take changes again, and each may lack what the other took alone
   else if (here.keptIn() !== 'both') void keepEven(here).catch(() => undefined);
   return done;
 }
 
-/** The journal missed something: noted in the database, for a start that finds both of the same length. */
+/** Notes in the database that the journal missed rows: a start then compares the copies, even of equal length. */
 function missed(here: StoreContext): void {
   here.setKeptIn('database');
   here.ahead.missed();
@@ -74,7 +74,7 @@ async function note(db: Database, key: string, at: string): Promise<void> {
   await whole(tx, async () => sent(tx.store.put(at, key)));
 }
 
-/** In the database; where that fails, what a try that ended unheard may have kept. */
+/** Writes into the database; where that fails, looks whether a try that nobody answered was kept after all. */
 async function tried<T>(here: StoreContext, { work, how, after }: Keep<T>): Promise<Done<T>> {
   const done = await inDatabase(here, work, how);
   if (!('broken' in done) && done.ok) return done;
@@ -99,7 +99,7 @@ async function inDatabase<T>(
   }
 }
 
-/** With the reserve given up, once more. */
+/** Tries once more, with the reserve given up. */
 async function again<T>(here: StoreContext, work: Keep<T>['work'], how: Keep<T>['how']): Promise<Done<T>> {
   try {
     return await here.connection.write(work, how);
@@ -110,16 +110,16 @@ async function again<T>(here: StoreContext, work: Keep<T>['work'], how: Keep<T>[
 
 const logRows = (entries: readonly Entry[]): readonly Row[] => entries.map((entry): Row => ['log', entry]);
 
-/** What was written of an act before, also by an earlier call: tried again, it is there once. */
+/** Entries that every try of an act has written, over all calls: an act tried again is kept once (D7). */
 const triesOf = new WeakMap<NewAct, (readonly Entry[])[]>();
 
-/** What the journal was given of an act to take alone: it may have it, though it did not say so in time. */
+/** Entries the journal was given to take alone: it may have them although it did not answer in time. */
 const aloneOf = new WeakMap<NewAct, { readonly ok: true; readonly value: readonly Entry[] }>();
 
-/** The last act of each job that is on its way. */
+/** The last act of each job that is being written. */
 const onTheWay = new WeakMap<StoreContext, Map<string, Promise<unknown>>>();
 
-/** Acts of a job one after the other: one that is tried again must not land over what was done after it. */
+/** Writes the acts of a job one after the other: one tried again must not land over a later one (D7). */
 export function keepAct(here: StoreContext, act: NewAct): Promise<Result<readonly Entry[], SaveError>> {
   const jobs = onTheWay.get(here) ?? new Map<string, Promise<unknown>>();
   onTheWay.set(here, jobs);
@@ -178,10 +178,10 @@ export async function keepEntries(
   return done.ok ? ok(done.value.entries.length) : done;
 }
 
-/** Of each setting and figure the word asked for last. */
+/** The value asked for last, by setting or figure. */
 const asked = new WeakMap<StoreContext, Map<string, Json>>();
 
-/** One tried again writes the word asked for last: never an older over a newer. */
+/** Every try writes the value asked for last, never an older one over a newer (D7). */
 export async function keepValue(
   here: StoreContext,
   [store, key, value]: readonly [ValueStore, string, Json],

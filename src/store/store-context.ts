@@ -6,17 +6,17 @@ import { type Ahead, makeAhead } from './journal-overlay';
 import type { Pages } from './pages';
 import { laterThan } from './values';
 
-/** How the database and the journal beside it stand, as one page knows it. */
+/** What one page knows of the two copies and how they stand. */
 export type Keeper = {
   readonly journal: Journal | undefined;
   readonly ahead: Ahead;
-  /** A moment later than any seen in either copy, ISO 8601: a clock set back makes nothing older than it is. */
+  /** Now, ISO 8601, but later than any moment seen in either copy: a clock set back makes no new value older. */
   readonly stamp: () => string;
   readonly sawStamp: (at: string) => void;
-  /** Ends when an emptied database is filled, or cannot be: before that nothing is written. */
+  /** Resolves when an emptied database is filled, or cannot be; nothing is written before that (D8). */
   readonly filled: () => Promise<void>;
   readonly fillWith: (filling: Promise<void>) => void;
-  /** The database was empty and the journal did not answer: nothing is compared before it has. */
+  /** Whether the database was empty and the journal did not answer: nothing is compared until it has. */
   readonly unfilled: (now?: boolean) => boolean;
   /** Values the journal had taken alone are in the database now. */
   readonly tookValues: () => void;
@@ -37,7 +37,7 @@ export type Keeper = {
 export type StoreContext = {
   readonly connection: Connection;
   readonly device: string;
-  /** The name a change goes by that the journal alone takes: see `aloneNameOf`. */
+  /** Device name of changes that the journal takes alone: see `aloneNameOf`. */
   readonly aloneName: string;
   readonly now: () => string;
   readonly pages: Pages;
@@ -46,8 +46,8 @@ export type StoreContext = {
 const more = 8;
 
 /**
- * The name a change of one page goes by that the journal alone takes: nobody else takes its places in the log, and
- * all of this phone know it again.
+ * Device name of changes that the journal takes alone. It is one page's, so nobody else takes its places in the log
+ * (D3), and begins with the phone's, so that all its pages know the entries as theirs.
  */
 export const aloneNameOf = (device: string, random: string): string =>
   `${device}${random.padStart(more, '0').slice(-more)}`;

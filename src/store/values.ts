@@ -20,13 +20,13 @@ type ReadStore = {
 };
 type Stores = { readonly objectStore: (name: ValueStore) => unknown };
 
-/** Of two words the later stands; of two that do not say when, the one given last. */
+/** Keeps the later of two values; of two without a moment, the one given last. */
 export function takeLater(values: Map<string, Stamped>, key: string, now: Stamped): void {
   const before = values.get(key);
   if (!before || before.at <= now.at) values.set(key, now);
 }
 
-/** Values as screens read them: none that was taken away. */
+/** Values as screens read them, without those taken away. */
 export const pairsIn = (values: Values): ReadonlyMap<string, Json> =>
   new Map([...values].flatMap(([key, { value }]) => (value === null ? [] : [[key, value] as const])));
 
@@ -38,7 +38,7 @@ async function allIn(tx: Stores, name: ValueStore): Promise<ReadonlyMap<string, 
   return new Map(keys.map((key, k) => [key, (all[k] ?? null) as Json]));
 }
 
-/** What the database has, in a transaction over both stores, with when; also what was taken away. */
+/** All values of the database with their moments, also those taken away; in a transaction over both stores. */
 export async function stampedIn(tx: Stores): Promise<Readonly<Record<ValueStore, Values>>> {
   const settings = await allIn(tx, 'settings');
   const shop = await allIn(tx, 'shop');
@@ -69,14 +69,14 @@ export function latestOf(all: Readonly<Record<ValueStore, Values>>): string {
   return stamps.sort()[stamps.length - 1] ?? '';
 }
 
-/** A moment, but later than another: a clock set back makes nothing older than it is. */
+/** `now`, or just after `before` when the clock was set back. */
 export const laterThan = (before: string, now: string): string => {
   if (before < now) return now;
   const next = Date.parse(before) + 1;
   return Number.isNaN(next) ? now : new Date(next).toISOString();
 };
 
-/** Keeps one setting or figure of the shop; null takes it away. Says it with its stamp. */
+/** Keeps one setting or figure of the shop; null takes it away. Returns its row with its moment. */
 export async function putValue(
   db: Database,
   store: ValueStore,
@@ -104,7 +104,7 @@ function write(tx: Writing, [store, key, value, at]: ValueRow): void {
   if (at !== '') sent((tx.objectStore('settings') as WriteStore).put(at, stampKey(store, key)));
 }
 
-/** Takes in what the journal has, where it is the later word; in a transaction over both stores. */
+/** Writes the journal's values that are later than the database's; in a transaction over both stores. */
 export async function takeValues(tx: Writing, rows: readonly ValueRow[]): Promise<void> {
   const here = await stampedIn(tx);
   for (const row of rows) {
@@ -114,7 +114,7 @@ export async function takeValues(tx: Writing, rows: readonly ValueRow[]): Promis
   }
 }
 
-/** What each copy lacks of the other: the later word of each stands; where nobody knows, the database's. */
+/** What each copy lacks of the other: the later value stands, and without moments the database's (D9). */
 export function evenValues(
   store: ValueStore,
   database: Values,

@@ -28,7 +28,7 @@ async function findDirectory(): Promise<FileSystemDirectoryHandle> {
 
 async function hold(directory: FileSystemDirectoryHandle, name: string): Promise<FileSystemSyncAccessHandle> {
   const file = await (await directory.getFileHandle(name, { create: true })).createSyncAccessHandle();
-  // before Safari 16.4 these calls answer later: no ground to write on
+  // before Safari 16.4 these calls are asynchronous: they cannot be used here
   if (typeof file.getSize() === 'number') return file;
   file.close();
   throw new DOMException('too old', 'NotSupportedError');

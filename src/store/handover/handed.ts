@@ -81,8 +81,8 @@ function readSince(json: unknown): Since | undefined {
 }
 
 /**
- * Changes with the log they stand on put under them, so that they are a whole job like any other; what they stand on
- * must be here. A whole job stays as it is.
+ * Lays changes over this phone's log, so that they are a whole job like any other; what they stand on must be here. A
+ * whole job is returned as it is.
  *
  * @param ours this phone's log of the job; undefined when the job is not here
  */

@@ -10,18 +10,18 @@ import { keptOf, type Row, rowKey, type Sum, sumOf } from './row';
 
 /** How the copies differ. */
 export type Difference = {
-  /** Of both copies' settings and figures the later word, where the other lacks it. */
+  /** Settings and figures of which the other copy has the later value. */
   readonly toDatabase: readonly ValueRow[];
   readonly toJournal: readonly ValueRow[];
-  /** Rows of logs and rows set aside of either copy, given the journal's; undefined when both hold the same. */
+  /** Given the journal's rows: log rows and rows set aside that each copy lacks; undefined when both hold the same. */
   readonly rows: ((theirs: readonly Row[]) => Lacking) | undefined;
-  /** What stood at `behindKey`. */
+  /** The value of `behindKey`. */
   readonly noted: unknown;
 };
 
 type Lacking = { readonly toDatabase: readonly Row[]; readonly toJournal: readonly Row[] };
 
-/** What each copy lacks of the other, by comparing counts and keys first. */
+/** Compares counts and keys, and says what each copy lacks of the other. */
 export async function differenceOf(db: Database, summary: Summary): Promise<Difference> {
   const tx = reading(db.transaction(stores));
   const ours = await stampedIn(tx);
@@ -45,7 +45,9 @@ export async function differenceOf(db: Database, summary: Summary): Promise<Diff
   return { ...values, noted, rows: (theirs) => lackingOf(entries, asides, theirs) };
 }
 
-/** Before lines said when they were written, a note said of which the database had not taken the last word. */
+/**
+ * Lines of an earlier version have no moment. A note (`alone/…`) marks those the database did not take: they are later.
+ */
 function asNoted(of: ValueStore, summary: Summary): Values {
   const isNoted = (key: string) => (summary.settings.get(`alone/${of}/${key}`)?.value ?? null) !== null;
   return new Map(
@@ -90,7 +92,7 @@ type Ours = {
   readonly whole: boolean;
 };
 
-/** Rows that were moved out of the log count with it: the journal holds them where they were. */
+/** Whether both logs have the same count and keys. Rows set aside count with the log: the journal has them in it. */
 async function holdsThe(sum: Sum, { log, asides, jobs, whole }: Ours): Promise<boolean> {
   const count = await log.count();
   const moved = asides.filter(({ from }) => jobs.has(from)).flatMap(({ row }) => keyOfRow(row));
@@ -114,7 +116,7 @@ export type Evened = {
   readonly values: boolean;
 };
 
-/** Nothing is missing from the journal any more, unless another page noted something since. */
+/** Takes away the note that the journal lacks rows, unless another page has written it anew since. */
 async function forget(db: Database, seen: unknown): Promise<void> {
   const tx = db.transaction('settings', 'readwrite', strict);
   await whole(tx, async () => {
@@ -131,8 +133,8 @@ export type Evening = {
 };
 
 /**
- * Brings database and journal to hold the same: each gets what it lacks of the other, and of a figure both have the
- * later word stands in both.
+ * Brings database and journal to hold the same: each gets what it lacks of the other, and of a value both have the
+ * later stands in both (D9).
  */
 export async function evenOut({ connection, journal, show }: Evening): Promise<Evened> {
   const summary = await journal.summary();

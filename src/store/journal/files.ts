@@ -24,17 +24,11 @@ export type Found = {
   /** How often it was begun anew. */
   readonly turn: number;
   readonly bytes: number;
-  /**
-   * Bytes written to it since it was begun that nothing stands on any more, about: words of figures and settings,
-   * purged jobs.
-   */
+  /** Superseded bytes written to it since it was begun, about: values of settings and figures, purged jobs. */
   readonly over: number;
   /** More rows were written since it was begun than it began with. */
   readonly grown: boolean;
-  /**
-   * How often the journal had been begun anew when the other file was: a page that finds it changed looks at both
-   * again.
-   */
+  /** The turn the other file was begun with: a page that finds it changed reads both files again. */
   readonly beside: number;
 };
 
@@ -44,7 +38,7 @@ export type Found = {
  */
 export async function findJournal(folder: Folder): Promise<Found> {
   const files = await Promise.all(names.map((name) => readFile(folder, name)));
-  // one left half written says nothing newer than the one it was to take the place of
+  // a file left half written says nothing newer than the one it was to replace
   const inTurn = [...files].sort((a, b) => Number(a.whole) - Number(b.whole) || a.turn - b.turn);
   const whole = inTurn.filter((file) => file.whole);
   const current = whole[whole.length - 1];
@@ -61,7 +55,7 @@ export async function findJournal(folder: Folder): Promise<Found> {
   };
 }
 
-/** More than the first line has. */
+/** More bytes than the first line has. */
 const headRead = 64;
 
 /** Whether no other page has begun the files anew since they were found. */
@@ -101,23 +95,20 @@ function whyDamaged(line: string): string {
   return label === undefined ? 'a damaged line' : `a damaged line of “${label.replaceAll('\\"', '"')}”`;
 }
 
-/** Of rows, the bytes of figures and settings: of those a later word takes the place of most. */
+/** Bytes of the settings and figures among rows: most of these are superseded later. */
 export const valueBytes = (rows: readonly Row[]): number =>
   bytesOf(rows.filter(([kind]) => kind === 'settings' || kind === 'shop')).length;
 
-/** Bytes written over at least before a file is begun anew. */
+/** Superseded bytes, at least, before a file is begun anew. */
 const roomy = 1 << 18;
 
-/**
- * So much is written over that the files are worth beginning anew: a quarter of what they began with, and a quarter
- * megabyte.
- */
+/** Whether superseded bytes come to more than a quarter megabyte and a quarter of the file. */
 export const isDue = ({ over, bytes }: Pick<Found, 'over' | 'bytes'>): boolean =>
   over > Math.max(roomy, bytes / 4);
 
 /**
- * Nothing is begun yet, something was damaged, much is written over, or the file has so grown that the other holds
- * little of it. Not where a later version wrote.
+ * Whether a file is to be begun anew: there is none yet, a line was damaged, much is superseded, or the file has so
+ * grown that the other holds little of it. Never where a later version wrote (D12).
  */
 export const needsTidying = (found: Found): boolean =>
   !found.later && (found.turn === 0 || found.bad || isDue(found) || (found.bytes > roomy && found.grown));

@@ -72,8 +72,8 @@ function linesOf(bytes: Uint8Array): { readonly lines: readonly Uint8Array[]; re
 }
 
 /**
- * How many of these bytes stand: a line whose write was cut off does not, unless only its end is missing. It was never
- * acknowledged, and what is added next takes its place.
+ * How many of these bytes are whole lines. A line whose write was cut off does not count, unless only its end is
+ * missing: it was never acknowledged, and what is added next takes its place.
  */
 export function standingIn(bytes: Uint8Array): number {
   const { torn } = linesOf(bytes);
@@ -81,14 +81,15 @@ export function standingIn(bytes: Uint8Array): number {
 }
 
 /**
- * What one turned byte made of a line put right: in the line, its end that joined two, or an end that cut one in two.
+ * Puts right what one turned byte can do: change a line, join two lines, or cut one in two. Returns the rows and how
+ * many lines they take.
  */
 function mend(
   line: Uint8Array,
   next: Uint8Array | undefined,
   decoder: TextDecoder,
 ): readonly [rows: readonly (readonly unknown[])[], lines: number] {
-  // its first or its last sign turned into an end leaves an empty line beside it
+  // a first or last byte turned into a line end leaves an empty line beside it
   for (const one of [line, new Uint8Array([10, ...line]), new Uint8Array([...line, 10])]) {
     const row = mendLine(one, decoder);
     if (row) return [[row], 1];

@@ -1,6 +1,6 @@
 import { crc32 } from '../crc32';
 
-/** By its upper byte, where a step of the check comes from: no two entries of the table of CRC-32 share one. */
+/** The table of CRC-32. No two entries share an upper byte, so that a step of the check can be undone. */
 const tableOf = (): Uint32Array =>
   Uint32Array.from({ length: 256 }, (_, n) => {
     let c = n;

@@ -3,10 +3,10 @@ import type { Aside } from '../../job/rows';
 import { type Stamped, takeLater, type ValueRow, type ValueStore, type Values } from '../values';
 
 /**
- * A row of the journal: what was written, in the order it was. A setting or shop figure says when it was written, and
- * the later stands; `null` was taken away; `purge` takes a job out for good. `begin` opens a file, `whole` says that
- * everything kept before it stands above. What a kind means is never changed: a row that says something else takes a
- * kind of its own, which older code leaves in its place.
+ * A row of the journal; rows stand in the order they were written. A setting or shop figure has its moment, and the
+ * later one stands; `null` takes it away; `purge` takes a job out for good. `begin` opens a file, and `whole` says that
+ * all that was kept before the file stands above. The meaning of a kind never changes: a row that says something new
+ * takes a new kind, which older code leaves in its place (D12).
  */
 export type Row =
   | readonly ['log', Entry]

@@ -7,7 +7,7 @@ import { keptOf, rowsOf, sumOf } from './row';
 export type Open = {
   /** Does what the page asks; what other pages wrote since is in every answer. */
   readonly serve: (asked: Omit<JournalAsked, 'no'>) => Promise<Omit<JournalTold, 'no'>>;
-  /** Figures and settings were written over so often that the files are worth beginning anew. */
+  /** Whether so many settings and figures were superseded that the files are worth beginning anew. */
   readonly due: () => boolean;
   /** Begins them anew, with the last word of each. */
   readonly tidy: () => Promise<void>;

@@ -27,7 +27,7 @@ export function watchOfStart(hold: () => Promise<Handle>) {
   }
 
   return {
-    /** @returns whether the start before left one, or a page that is still on its way holds the file */
+    /** @returns whether the start before left a byte, or a page still on its way holds the file */
     starting: async (): Promise<boolean> => {
       held = begin();
       try {

@@ -79,9 +79,7 @@ export function setupOf(made: Made): Setup {
   return { ...made, build, key };
 }
 
-/**
- * Letters and digits alone, a blank as 0; what is left out makes itself felt in a number, so that two words stay two.
- */
+/** Letters and digits alone, a blank as 0; a number stands for what is left out, so that two words stay two. */
 function plain(words: string): string {
   const kept = words.replaceAll(' ', '0').replace(/[^A-Za-z0-9]/g, '');
   return kept.length === words.length ? kept : `${kept}${folded(words)}`;

@@ -14,10 +14,10 @@ export const weightOf = (size: Rect, { thick }: Pick<Carry, 'thick'>): Ratio =>
 export const liftable = (size: Rect, carry: Carry): boolean => weightOf(size, carry).lte(carry.most);
 
 /**
- * The same pieces with a sheet too heavy to carry cut first where it falls into halves one can lift: a row of cuts the
- * same way can be made in any order, pieces that lie in a grid can be cut the other way first. As laid out
- * where that makes two one can lift, else the cut that leaves the lighter heavier half; a half still too heavy is cut
- * by the same rule. Below that it is cut as before, from the edge on.
+ * Reorders the cuts of a sheet too heavy to carry, so that it first falls into halves one person can lift. The cuts of
+ * a row can be made in any order, and a grid can be cut the other way first. The first cut as laid out stays where both
+ * its halves can be lifted; else the cut whose heavier half is lightest comes first. A half still too heavy is cut by
+ * the same rule; one that can be lifted is cut as laid out, from the edge on.
  *
  * @param sheet its size and tree; @param carry thickness, pounds, kerf
  * @example liftedFirst(sheet, carry).is // 'cut'

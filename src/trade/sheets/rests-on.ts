@@ -6,8 +6,8 @@ import type { Pool } from './pool';
 const exact = (x: Length | undefined): string => (x ? `${x.s * x.n}/${x.d}` : '');
 
 /**
- * What a plan rests on, as a short word: sizes, trims and grain of its stocks, the kerf, and the pieces as they must
- * lie. Another word, and the plan was made for something else. A piece cut again is the same piece.
+ * A hash of what a plan rests on: sizes, trims and grain of its stocks, the kerf, and the pieces as they must lie. A
+ * plan with another hash was made for something else. A piece cut again is the same piece.
  *
  * @example restsOn(pool, kerf) === restsOn(pool, kerf) // true
  */
@@ -32,7 +32,7 @@ export function restsOn({ stocks, pieces }: Pool, kerf: Length): string {
   return `${folded(all, 5381)}${folded(all, 52711)}`;
 }
 
-/** A text as a number: two of them differ for all texts met in a shop. */
+/** A 32-bit hash of a text, in base 36. */
 function folded(text: string, from: number): string {
   let n = from;
   for (let k = 0; k < text.length; k += 1) n = (Math.imul(n, 33) ^ text.charCodeAt(k)) >>> 0;

@@ -1,9 +1,9 @@
 import { at, drop, emptyRows, has, join, members, put, type Rows, within } from './bits';
 import type { Graph } from './graph';
 
-/** A graph with all that follows from it worked out: who must come before whom, near or far, in other setups. */
+/** A graph with its transitive closure between setups: which operations must come before which. */
 export type Core = {
-  /** Numbers in use, and how many operations are left of them. */
+  /** Operations of the graph, and how many of them are left after folding. */
   readonly size: number;
   readonly count: number;
   /** Setup and build of each operation, numbered within this core; the names lead back to the numbers given. */
@@ -50,7 +50,7 @@ function related(graph: Graph): Loose {
   return { before, after, gone: new Uint8Array(size), grown: new Uint8Array(size) };
 }
 
-/** Order within one setup does not matter to runs: see `foldPair`. */
+/** Leaves out precedence within one setup: it costs no run (see `foldPair`). */
 function leaveOut(group: readonly number[], before: Rows, after: Rows): void {
   const mates = emptyRows(1, before.words * 32);
   for (const k of group) put(mates, 0, k);

@@ -11,7 +11,7 @@ export type Found = { readonly best: State | undefined; readonly proved: boolean
 
 type Entry = { readonly state: State; readonly hope: Cost; readonly serial: number };
 
-/** A hope below the floor is idle: states that hope for less than can be are as good as each other. */
+/** Raises a hope to the floor: states that hope for less than any order costs are as good as each other. */
 const raised = ({ hope }: State, floor: Cost): Cost => ({
   builds: Math.max(hope.builds, floor.builds),
   runs: Math.max(hope.runs, floor.runs),

@@ -4,7 +4,9 @@ import { openSheet, type State, touch } from './state';
 /** The best place met so far for one piece; `score` is what it leaves, less is better. */
 type Spot = { place: number; slot: number; turned: boolean; score: number };
 
-/** So often a place is overlooked, so that the search does not go in circles. Tuned on samples, no source. */
+/**
+ * How often a place is passed over at random, so that the search does not go in circles. Tuned on samples, no source.
+ */
 const overlooked = 0.01;
 
 function look(lay: Packing, w: number, h: number, spot: Spot): number {

@@ -3,10 +3,7 @@ import { orders, sortLoose } from './order';
 import { ruin } from './ruin';
 import { begin, type State, takeBack } from './state';
 
-/**
- * How many steps ago the search looks back to, how rough its orders are, and what room left together counts for.
- * Tuned on samples.
- */
+/** Length of the history, noise in the orders, and the weight of room left together. Tuned on samples. */
 const lookBack = 30;
 const roughness = 0.1;
 const roomTogether = 0.02;

@@ -93,7 +93,7 @@ export function emptyState(stock: Stock, kinds: readonly Kind[], dice: Dice): St
   };
 }
 
-/** From here on what is done can be taken back at once. */
+/** Begins a step that `takeBack` can undo. */
 export function begin(state: State): void {
   for (let k = 0; k < state.touchedCount; k += 1) state.touched[state.touchedList[k] ?? 0] = 0;
   state.touchedCount = 0;
@@ -192,7 +192,7 @@ export function clearAll(state: State): void {
   }
 }
 
-/** Sheets and books set aside. */
+/** A saved state. */
 export type Saved = { readonly lays: readonly Packing[]; readonly books: Books };
 
 /** A copy of everything as it lies. */
@@ -207,7 +207,7 @@ export function saved(state: State): Saved {
   return { lays, books };
 }
 
-/** Everything lies again as it did. */
+/** Brings a saved state back. */
 export function restore(state: State, { lays, books }: Saved): void {
   for (const [place, lay] of state.lays.entries()) {
     const from = lays[place];
