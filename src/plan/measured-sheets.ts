@@ -8,7 +8,7 @@ export type Sheet = {
   readonly thickest: Length;
   readonly thinnest: Length;
   readonly spread: Length;
-  /** In a line: `0.709 to 0.712, four readings`. */
+  /** In a line: `0.709 to 0.712, 4 readings`. */
   readonly says: string;
 };
 

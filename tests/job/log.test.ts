@@ -219,3 +219,35 @@ describe('undo', () => {
     );
   });
 });
+
+/** A map that counts each place looked up, and all of them where it is gone through. */
+class Watched<K, V> extends Map<K, V> {
+  looks = 0;
+  override get(key: K): V | undefined {
+    this.looks += 1;
+    return super.get(key);
+  }
+  override [Symbol.iterator]() {
+    this.looks += this.size;
+    return super[Symbol.iterator]();
+  }
+}
+
+test('M18: one tick on a long log looks at its own place and no other', () => {
+  const stamp = { job: 'j', device: 'anna', at: '', label: 'x' };
+  const cut = (count: number, op: string): Entry => ({
+    ...stamp,
+    count,
+    act: `anna.${count}`,
+    kind: 'tick',
+    op,
+    figure: '1',
+    over: [],
+  });
+  const long = fold(Array.from({ length: 1000 }, (_, k) => cut(k + 1, `cut/side/c${k}/1`)));
+  const places = new Watched(long.places);
+  places.looks = 0;
+  const grown = extend({ ...long, places }, [cut(1001, 'cut/side/c7/1')]);
+  expect(grown?.ticks.size).toBe(1000);
+  expect(places.looks).toBeLessThan(10);
+});

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { rootTo } from '../../src/length/diagonal';
 import {
   absolute,
   add,
@@ -13,6 +14,7 @@ import {
   isNegative,
   isPositive,
   isZero,
+  type Length,
   less,
   longest,
   negate,
@@ -243,4 +245,15 @@ describe('stored lengths', () => {
     '“%s” is no stored length',
     (text) => expect(fromStored(text).ok).toBe(false),
   );
+});
+
+test('rootTo: a square below nothing has no root, and a grain is more than nothing', () => {
+  expect(() => rootTo(ratio(-25n), inches(1n, 64n))).toThrow(RangeError);
+  expect(() => rootTo(ratio(25n), inches(0n))).toThrow(RangeError);
+  expect(rootTo(ratio(0n), inches(1n, 64n)).equals(0n)).toBe(true);
+});
+
+test('fractions of a run add up whatever their denominators', () => {
+  const parts: readonly Length[] = ['1/3', '1/7', '11/21', '18 mm', '109/127'].map(l);
+  expect(w(sum(parts))).toBe('2 72/127');
 });

@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import {
   editCase,
@@ -10,104 +8,21 @@ import {
   spoilPiece,
   tickOf,
 } from '../../src/job/edits';
-import type { Change, Entry } from '../../src/job/entry';
-import { readJobFile, writeJobFile } from '../../src/job/file';
-import { jobOf } from '../../src/job/job';
-import { fold } from '../../src/job/log';
+import type { Change } from '../../src/job/entry';
 import { add, equals, inches, type Length, subtract } from '../../src/length/length';
 import { writeLength } from '../../src/length/write';
-import { breakdownOf, isSettled, leftoversOf, type PoolView, stepsOf, useIn } from '../../src/plan/breakdown';
+import { isSettled, stepsOf, useIn } from '../../src/plan/breakdown';
 import { needsOf } from '../../src/plan/needs';
-import { begunBelow, notCut } from '../../src/plan/not-cut';
-import { offcutId } from '../../src/plan/offcut-id';
-import { planOf } from '../../src/plan/plan';
 import { layOp } from '../../src/plan/progress';
-import {
-  isCurrent,
-  isProved,
-  keepLeftover,
-  leastSheets,
-  sheetCount,
-  takePlan,
-} from '../../src/plan/take-plan';
-import { cannotWords, problemWords, proofWords, useWords } from '../../src/screens/sheets/words';
+import { isProved, leastSheets, sheetCount } from '../../src/plan/take-plan';
+import { problemWords, proofWords, useWords } from '../../src/screens/sheets/words';
 import { laidSheetsOf } from '../../src/trade/sheets/laid-sheet';
-import { layProblemOf } from '../../src/trade/sheets/lay-problem';
-import { solve } from '../../src/trade/sheets/solve';
 import { piecesIn, placesOf, withBranch } from '../../src/trade/sheets/tree';
 import type { Laid } from '../../src/trade/sheets/two-d/two-d';
 import { stillGood } from '../../src/trade/sheets/wrong-cut';
 import { l } from '../length/write-figures';
 import { faultsOf } from '../trade/sheets/verify';
-
-const sample = readFileSync(
-  path.resolve(import.meta.dirname, '../../demo-data/mineral-and-shell-cabinet.json'),
-  'utf8',
-);
-const opened = readJobFile(sample);
-if (!opened.ok) throw new Error('the sample does not open');
-const { job: jobId } = opened.value;
-/** The sample before anything was laid out. */
-const sampleLog = opened.value.entries.filter(
-  (e) => e.kind !== 'edit' || !/^(sheets|layouts)\//.test(e.path),
-);
-
-const kerf = inches(1n, 8n);
-const shop = { kerf };
-
-/** The log with more done to it, as one phone would. */
-function withMore(entries: readonly Entry[], changes: readonly Change[]): readonly Entry[] {
-  const from = Math.max(0, ...entries.map((e) => e.count));
-  return [
-    ...entries,
-    ...changes.map(
-      (change, k): Entry => ({
-        ...change,
-        job: jobId,
-        device: 'test',
-        count: from + 1 + k,
-        at: '2026-11-02T08:30:00.000Z',
-        act: `test.${from + 1}`,
-        label: 'test',
-      }),
-    ),
-  ];
-}
-
-function at(entries: readonly Entry[]) {
-  const folded = fold(entries);
-  const job = jobOf(jobId, folded.values);
-  const plan = planOf(job, shop);
-  return { folded, job, plan, found: breakdownOf(plan, shop, folded) };
-}
-
-const poolOf = (entries: readonly Entry[], id: string): PoolView => {
-  const view = at(entries).found.pools.find((v) => v.pool.id === id);
-  if (!view) throw new Error(`no pool ${id}`);
-  return view;
-};
-
-function searched(view: PoolView, effort = 60) {
-  const problem = layProblemOf(view.toLay, kerf);
-  const search = solve(problem.two, { seed: 1, effort });
-  for (;;) {
-    const { value, done } = search.next();
-    if (!done) continue;
-    if (!value.ok) throw new Error(value.error.code);
-    return { laid: value.value, problem };
-  }
-}
-
-let made = 0;
-function takenUp(entries: readonly Entry[], id: string): readonly Entry[] {
-  const { found, job } = at(entries);
-  const view = poolOf(entries, id);
-  const newId = () => {
-    made += 1;
-    return `s${made}`;
-  };
-  return withMore(entries, takePlan(view, searched(view), { job, stocks: found.stocks, newId }));
-}
+import { at, kerf, opened, poolOf, sampleLog, searched, shop, takenUp, withMore } from './laid-sample';
 
 describe('the sample job', () => {
   test('every stock lays out without a fault, cut apart by another hand', () => {
@@ -147,86 +62,9 @@ describe('the sample job', () => {
   });
 });
 
-describe('a plan taken up', () => {
-  const planned = takenUp(sampleLog, 'sheeta');
-
-  test('survives a job file to the letter, and settles its pool', () => {
-    const text = writeJobFile({ job: jobId, entries: planned });
-    const again = readJobFile(text);
-    expect(again.ok && writeJobFile(again.value)).toBe(text);
-    expect(again.ok && isSettled(poolOf(again.value.entries, 'sheeta'))).toBe(true);
-  });
-
-  test('stays when nothing of it is cut and is replaced by a new one', () => {
-    const twice = takenUp(planned, 'sheeta');
-    const standing = (entries: readonly Entry[]) => at(entries).job.sheets.filter((s) => !s.gone).length;
-    expect([standing(planned), standing(twice)]).toEqual([1, 1]);
-  });
-
-  test('names what a changed case no longer agrees with', () => {
-    const wider = withMore(planned, editCase('case', { depth: l('18') }));
-    const { standing } = poolOf(wider, 'sheeta');
-    expect(standing.misfits.map((m) => [m.piece.name, m.short])).toEqual([
-      ['Left side', true],
-      ['Right side', true],
-    ]);
-  });
-
-  test('a sheet begun stays; what is spoiled out of it is laid on the rest alone', () => {
-    const [sheet] = at(planned).job.sheets;
-    if (!sheet) throw new Error('no sheet');
-    const { folded, job, found } = at(planned);
-    const steps = stepsOf(sheet, job, { stocks: found.stocks, shop });
-    expect(folded.ticks.size).toBe(fold(sampleLog).ticks.size);
-    const cut = withMore(
-      planned,
-      steps.flatMap((s) => tickOf(layOp(sheet.id, s.path), s.figure.value)),
-    );
-    const spoiled = withMore(cut, spoilPiece('case~left', '1', 1));
-    const view = poolOf(spoiled, 'sheeta');
-    expect(view.standing.missing.map((p) => p.id)).toEqual(['case~left/1~2']);
-    expect(view.toLay.pieces.map((p) => p.id)).toEqual(['case~left/1~2']);
-    const again = at(takenUp(spoiled, 'sheeta')).job.sheets;
-    expect(again.map((s) => s.no)).toEqual([1, 2]);
-    expect(again[0]?.id).toBe(sheet.id);
-  });
-
-  test('an offcut in the register is used before a sheet, and is not offered twice', () => {
-    const withOffcut = withMore(
-      sampleLog,
-      editOffcut('off1', { stock: 'backply', length: l('61'), width: l('38') }),
-    );
-    const used = takenUp(withOffcut, 'backply');
-    expect(at(used).job.sheets.map((s) => s.left)).toEqual(['off1']);
-    expect(poolOf(used, 'backply').pool.lefts).toEqual([]);
-    expect(needsOf(at(used).found).find((n) => n.stock === 'backply')).toBeUndefined();
-  });
-
-  test('the buying list counts its sheets, and says what is proved', () => {
-    const need = needsOf(at(planned).found).find((n) => n.stock === 'sheeta');
-    expect([need?.count, need?.how, need?.pieces]).toEqual([1, 'proved', 2]);
-    expect(needsOf(at(sampleLog).found).find((n) => n.stock === 'trayply')?.how).toBe('least');
-  });
-
-  test('sheets at hand are not bought, and when no more are to be had and they do not do, it is said', () => {
-    const few = withMore(sampleLog, editStock('trayply', { have: 1, noMore: true }));
-    const view = poolOf(few, 'trayply');
-    const problem = layProblemOf(view.toLay, kerf);
-    const search = solve(problem.two, { seed: 1, effort: 20 });
-    let end = search.next();
-    while (!end.done) end = search.next();
-    const result = end.value as { ok: false; error: Parameters<typeof cannotWords>[0] };
-    expect(result.ok).toBe(false);
-    expect(cannotWords(result.error, view, problem.alike)).toMatch(
-      /^\d+ pieces found no place on what is at hand/,
-    );
-  });
-});
-
 test('the plans of the sample are plans: cut apart they give every piece', () => {
-  if (!opened.ok) return;
   for (const id of ['sheeta', 'maple']) {
-    const view = poolOf(opened.value.entries, id);
+    const view = poolOf(opened.entries, id);
     expect(isSettled(view)).toBe(true);
     if (view.pool.kind === 'sheet')
       expect(faultsOf(view.sheets, view.pool.pieces, { kerf, grain: 'long', exact: true })).toEqual([]);
@@ -318,74 +156,6 @@ describe('a cut a little out', () => {
       const view = poolOf(log, 'sheeta');
       expect([isSettled(view), view.outgrown, view.toLay.pieces]).toEqual([true, [], []]);
     }
-  });
-});
-
-describe('a cut taken back', () => {
-  const planned = takenUp(sampleLog, 'sheeta');
-  const { job, found } = at(planned);
-  const [sheet] = job.sheets;
-  if (!sheet) throw new Error('no sheet');
-  const steps = stepsOf(sheet, job, { stocks: found.stocks, shop });
-  const cut = withMore(
-    planned,
-    steps.flatMap((s) => tickOf(layOp(sheet.id, s.path), s.figure.value)),
-  );
-  const [left] = leftoversOf(sheet, () => true);
-  if (!left) throw new Error('nothing left');
-  const id = offcutId(sheet.id, left.path);
-  const kept = withMore(cut, keepLeftover(id, sheet, left.size));
-  const root = steps.find((s) => s.path === 'r');
-  if (!root) throw new Error('no first cut');
-
-  test('takes the offcut kept of it out of the rack', () => {
-    expect(at(kept).job.offcuts.map((o) => o.id)).toEqual([id]);
-    const back = withMore(kept, notCut(root, { sheet, done: steps, job: at(kept).job }));
-    expect(at(back).job.offcuts).toEqual([]);
-    expect([...at(back).folded.ticks.keys()].filter((op) => op.startsWith('lay/'))).toEqual([]);
-  });
-
-  test('is held back while that offcut is itself begun', () => {
-    const other = editSheet('other', {
-      stock: 'sheeta',
-      no: 1,
-      left: id,
-      long: left.size.long,
-      wide: left.size.wide,
-      kerf,
-      tree: { is: 'cut', way: 'rip', at: l('1'), near: { is: 'left' }, far: { is: 'left' } },
-    });
-    const laid = withMore(kept, other);
-    const begun = withMore(laid, tickOf(layOp('other', 'r'), l('1')));
-    const below = (log: readonly Entry[]) =>
-      begunBelow(root, { sheet, job: at(log).job, folded: at(log).folded })?.id;
-    expect([below(kept), below(laid), below(begun)]).toEqual([undefined, undefined, 'other']);
-  });
-});
-
-describe('a search still under way', () => {
-  const view = poolOf(sampleLog, 'sheeta');
-  const { problem } = searched(view);
-  test('answers while nothing has changed', () => {
-    expect(isCurrent(view, problem, kerf)).toBe(true);
-  });
-  test.each<[string, readonly Change[]]>([
-    ['its sheets are another size', editStock('sheeta', { long: l('80') })],
-    ['they are trimmed', editStock('sheeta', { trim: l('1') })],
-    ['their grain runs the other way', editStock('sheeta', { grain: 'wide' })],
-    ['no more are to be had', editStock('sheeta', { have: 1, noMore: true })],
-    [
-      'an offcut has come to the rack',
-      editOffcut('o1', { stock: 'sheeta', length: l('70'), width: l('20') }),
-    ],
-    ['a part is larger', editCase('case', { depth: l('18') })],
-    ['a part is spoiled', spoilPiece('case~left', '1', 1)],
-  ])('does not once %s', (_, changes) => {
-    expect(isCurrent(poolOf(withMore(sampleLog, changes), 'sheeta'), problem, kerf)).toBe(false);
-  });
-  test('does not once the kerf is another, or unknown', () => {
-    expect(isCurrent(view, problem, inches(3n, 32n))).toBe(false);
-    expect(isCurrent(view, problem, undefined)).toBe(false);
   });
 });
 

@@ -1,16 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fromMillimetres, inches, less, sum } from '../../../src/length/length';
+import { inches, less, sum } from '../../../src/length/length';
 import { stackUp } from '../../../src/trade/tolerance/stack-up';
-import { tapeError } from '../../../src/trade/tolerance/tape-error';
 import { runs } from '../../runs';
 
 const thousandths = (...n: bigint[]) => n.map((k) => inches(k, 1000n));
-
-test('tapeError: a reach below nothing is a mistake in the program', () => {
-  expect(() => tapeError('II', inches(-1n), false)).toThrow(RangeError);
-  expect(tapeError('II', inches(0n), false).equals(fromMillimetres(3n, 10n))).toBe(true);
-});
 
 describe('stackUp', () => {
   test('of nothing is nothing', () => {
@@ -31,13 +25,5 @@ describe('stackUp', () => {
       for (const part of parts) expect(less(likely, part)).toBe(false);
     });
     fc.assert(property, { numRuns: runs(300) });
-  });
-});
-
-describe('tapeError', () => {
-  test('grows by whole metres begun, not in proportion', () => {
-    const at = (mm: bigint) => tapeError('II', fromMillimetres(mm), false).toFraction();
-    expect(at(2001n)).toBe(at(3000n));
-    expect(at(3001n)).not.toBe(at(3000n));
   });
 });

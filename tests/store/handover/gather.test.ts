@@ -1,22 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fromBase45, toBase45 } from '../../../src/store/handover/base45';
 import { type Codes, cut } from '../../../src/store/handover/cut';
-import { readFrame, writeFrame } from '../../../src/store/handover/frame';
+import { readFrame } from '../../../src/store/handover/frame';
 import { type Gathered, gathering } from '../../../src/store/handover/gather';
-import { mixOf } from '../../../src/store/handover/mixes';
 import { runs } from '../../runs';
+import { bytesOf, hex } from './codes';
 
-const bytesOf = (length: number, seed: number): Uint8Array =>
-  Uint8Array.from(
-    { length },
-    (_, k) => (Math.imul(k + 1, Math.imul(seed + 1, 0x9e3779b1) | 1) >>> 13) & 0xff,
-  );
 const bundles = fc
   .tuple(fc.integer({ min: 5, max: 6000 }), fc.nat())
   .map(([length, seed]) => bytesOf(length, seed));
-/** Bytes as text: two runs of thousands are compared at once. */
-const hex = (bytes: Uint8Array | undefined): string => Buffer.from(bytes ?? []).toString('hex');
+
 const fine = { still: 600, passing: 400 };
 
 const codesOf = (bundle: Uint8Array, fineness = fine): Codes => {
@@ -35,96 +28,6 @@ function show(texts: readonly string[]): Gathered | undefined {
   }
   return state;
 }
-
-describe('toBase45 and fromBase45', () => {
-  test('any bytes come back the same', () => {
-    fc.assert(
-      fc.property(fc.uint8Array({ maxLength: 300, size: 'max' }), (bytes) => {
-        expect(hex(fromBase45(toBase45(bytes)))).toBe(hex(bytes));
-      }),
-      { numRuns: runs(200) },
-    );
-  }, 600_000);
-
-  test.each([['A'], ['BB8A'], ['bb8'], ['B_8'], [':::'], ['::'], ['GGX'], ['U5X'], ['BB8 é']])(
-    '%j is no such text',
-    (text) => expect(fromBase45(text)).toBeUndefined(),
-  );
-
-  test('the greatest group of three and of two are taken, one more is not', () => {
-    expect(fromBase45('FGW')).toEqual(new Uint8Array([255, 255]));
-    expect(fromBase45('GGW')).toBeUndefined();
-    expect(fromBase45('U5')).toEqual(new Uint8Array([255]));
-    expect(fromBase45('V5')).toBeUndefined();
-  });
-});
-
-describe('writeFrame and readFrame', () => {
-  const frame = { bundle: 0xfedcba98, length: 70_000, count: 200, number: 65_535, block: bytesOf(350, 3) };
-
-  test('a frame comes back the same', () => {
-    expect(readFrame(writeFrame(frame))).toEqual({ ok: true, value: frame });
-  });
-
-  test('holds only what codes write in five and a half bits a character', () => {
-    expect(writeFrame(frame)).toMatch(/^[0-9A-Z $%*+\-./:]+$/);
-  });
-
-  test.each([
-    ['', 'not-ours'],
-    ['https://example.org', 'not-ours'],
-    ['KL:BB8', 'not-ours'],
-    ['kl1:BB8', 'not-ours'],
-    ['KL0:BB8', 'not-ours'],
-    ['KL1:', 'misread'],
-    ['KL1:BB8', 'misread'],
-    [writeFrame({ ...frame, count: 0 }), 'misread'],
-    [writeFrame({ ...frame, count: 513 }), 'misread'],
-    [writeFrame({ ...frame, count: 199 }), 'misread'],
-    [writeFrame({ ...frame, block: new Uint8Array() }), 'misread'],
-    ['KL2:WHATEVER', 'newer-code'],
-    ['KL10:WHATEVER', 'newer-code'],
-  ])('%.20s is refused', (text, code) => {
-    const read = readFrame(text);
-    expect(read.ok ? 'taken' : read.error.code).toBe(code);
-  });
-
-  test('with any characters changed, taken out or put in it is thrown away', () => {
-    const text = writeFrame(frame);
-    const spot = fc.record({
-      at: fc.nat(text.length - 1),
-      cut: fc.nat(3),
-      put: fc.stringMatching(/^[0-9A-Z $%*+\-./:]{0,3}$/),
-    });
-    fc.assert(
-      fc.property(fc.array(spot, { minLength: 1, maxLength: 4 }), (spots) => {
-        const bad = spots.reduce((t, { at, cut, put }) => t.slice(0, at) + put + t.slice(at + cut), text);
-        const read = readFrame(bad);
-        expect(read.ok).toBe(bad === text);
-      }),
-      { numRuns: runs(200) },
-    );
-  }, 600_000);
-});
-
-describe('mixOf', () => {
-  test('the first pass carries each block by itself', () => {
-    for (let k = 0; k < 9; k += 1)
-      expect([...mixOf(k, 9)].map((on, i) => (on ? i : -1)).filter((i) => i >= 0)).toEqual([k]);
-  });
-
-  test('a later code carries about half, and never nothing', () => {
-    let blocks = 0;
-    for (let k = 40; k < 1040; k += 1) {
-      const mix = [...mixOf(k, 40)].filter((on) => on === 1).length;
-      expect(mix).toBeGreaterThan(0);
-      blocks += mix;
-    }
-    expect(blocks / 1000).toBeGreaterThan(19);
-    expect(blocks / 1000).toBeLessThan(21);
-    for (let k = 1; k < 3000; k += 1) expect(mixOf(k, 1)).toEqual(new Uint8Array([1]));
-  });
-});
 
 describe('cut and gathering', () => {
   test('a small bundle is one code', () => {

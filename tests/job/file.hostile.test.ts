@@ -10,8 +10,8 @@ import { asideOf, compareWith, readJobFile, writeJobFile } from '../../src/job/f
 import { merge } from '../../src/job/log';
 import { schemaVersion } from '../../src/store/migrations';
 import { openStore, type Store } from '../../src/store/store';
-import { type Log, tap } from '../job/phones';
 import { runs } from '../runs';
+import { type Log, tap } from './phones';
 
 const sample = readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8');
 const job = 'mineralshell';
