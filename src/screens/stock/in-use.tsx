@@ -6,6 +6,7 @@ import { stuffOf } from '../../plan/plan';
 import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { TakeUp } from '../shared/take-up';
+import * as words from './words';
 
 type InUseProps = { readonly bench: Bench; readonly stock: Stock; readonly onPlanned: () => void };
 
@@ -14,21 +15,19 @@ export function InUse({ bench, stock, onPlanned }: InUseProps) {
   const [first, ...rest] = stock.readings;
   const read = first && longest(first, ...rest);
   const [stuff] = stuffOf(stock);
-  const pending = read && stuff && !equals(read, stuff.thickness) ? read : undefined;
+  const takes = read && stuff && (!stuff.measured || !equals(read, stuff.thickness));
   return (
-    <section aria-label="In use">
+    <section aria-label={words.inUse}>
       <button type="button" class="nextset" onClick={onPlanned}>
-        <span class="grow">Planned, until it is measured</span>
-        {stock.planned ? <Given value={stock.planned} /> : <span class="muted">not said</span>}
+        <span class="grow">{words.planned}</span>
+        {stock.planned ? <Given value={stock.planned} /> : <span class="muted">{words.notSaid}</span>}
       </button>
       {stuff && (
         <p class="pad-x note">
-          Parts of it are reckoned at <b class="dec">{writeDecimal(stuff.thickness)}</b>
-          {stuff.measured ? ', as measured.' : ', as planned.'}
+          {words.reckonedAt(<b class="dec">{writeDecimal(stuff.thickness)}</b>, stuff.measured)}
         </p>
       )}
-      {pending && <TakeReading {...{ bench, stock }} read={pending} />}
-      {!pending && read && stuff && !stuff.measured && <TakeReading {...{ bench, stock }} read={read} />}
+      {takes && <TakeReading {...{ bench, stock, read }} />}
     </section>
   );
 }
@@ -39,9 +38,9 @@ type TakeProps = { readonly bench: Bench; readonly stock: Stock; readonly read: 
 const TakeReading = ({ bench, stock, read }: TakeProps) => (
   <TakeUp
     bench={bench}
-    label={`Taken up: ${stock.name} ${writeDecimal(read)}`}
+    label={words.takenUp(stock.name, writeDecimal(read))}
     changes={editStock(stock.id, { used: read })}
   >
-    See what <Mixed value={read} tape="0.001" /> would change
+    {words.wouldChange(<Mixed value={read} tape="0.001" />)}
   </TakeUp>
 );

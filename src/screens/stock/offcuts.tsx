@@ -1,64 +1,57 @@
 import { useState } from 'preact/hooks';
 import { editOffcut } from '../../job/edits';
 import type { Offcut, Stock } from '../../job/job';
+import type { Length } from '../../length/length';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import * as words from './words';
 
-type OffcutsProps = { readonly bench: Bench; readonly stock: Stock };
+type OffcutsProps = {
+  readonly bench: Bench;
+  readonly stock: Stock;
+  /** Those of the whole job. */
+  readonly offcuts: readonly Offcut[];
+};
+type Size = 'length' | 'width';
 
 /** What is left over of this sheet: a recut looks here first. */
-export function Offcuts({ bench, stock }: OffcutsProps) {
-  const [open, setOpen] = useState<{ readonly o: Offcut; readonly field: 'length' | 'width' }>();
-  const own = (bench.job.value?.offcuts ?? []).filter((o) => o.stock === stock.id);
+export function Offcuts({ bench, stock, offcuts }: OffcutsProps) {
+  const [open, setOpen] = useState<{ readonly id: string; readonly size: Size }>();
+  const own = offcuts.filter((o) => o.stock === stock.id);
   const add = async () => {
     const id = bench.newId();
-    const done = await bench.act('An offcut', editOffcut(id, { stock: stock.id }));
-    if (done) setOpen({ o: { id, stock: stock.id }, field: 'length' });
+    const done = await bench.act(words.anOffcut, editOffcut(id, { stock: stock.id }));
+    if (done) setOpen({ id, size: 'length' });
   };
-  const size = (o: Offcut, field: 'length' | 'width', word: string) => (
-    <button type="button" class="chip" onClick={() => setOpen({ o, field })}>
-      {word} {o[field] ? <Given value={o[field]} /> : '····'}
-    </button>
-  );
+  const take = (id: string) => void bench.act(words.offcutGone, editOffcut(id, { gone: true }));
   return (
-    <section aria-label="Offcuts">
-      <h2 class="sec pad-x">Offcuts of it</h2>
+    <section aria-label={words.offcuts}>
+      <h2 class="sec pad-x">{words.offcutsOfIt}</h2>
       <ul>
         {own.map((o) => (
-          <li key={o.id} class="nextset ascut">
-            {size(o, 'length', 'long')}
-            {size(o, 'width', 'wide')}
-            <button
-              type="button"
-              class="chip"
-              onClick={() => void bench.act('Offcut taken off the list', editOffcut(o.id, { gone: true }))}
-            >
-              Gone
-            </button>
-          </li>
+          <OffcutLine
+            key={o.id}
+            offcut={o}
+            onSize={(size) => setOpen({ id: o.id, size })}
+            onGone={() => take(o.id)}
+          />
         ))}
       </ul>
       <div class="pad-x adds">
         <button type="button" class="btn quiet" onClick={() => void add()}>
           <Icon name="plus" />
-          An offcut
+          {words.anOffcut}
         </button>
       </div>
       {open && (
-        <KeySheet
-          key={`${open.o.id}${open.field}`}
-          title={
-            open.field === 'length'
-              ? 'How long it is, along the face grain'
-              : 'How wide it is, across the grain'
-          }
-          tape="1/64"
-          fill="length"
-          now={own.find((o) => o.id === open.o.id)?.[open.field]}
+        <SizeSheet
+          key={`${open.id}${open.size}`}
+          size={open.size}
+          now={own.find((o) => o.id === open.id)?.[open.size]}
           onLength={(value) =>
-            void bench.act('Offcut measured', editOffcut(open.o.id, { [open.field]: value }))
+            void bench.act(words.offcutMeasured, editOffcut(open.id, { [open.size]: value }))
           }
           onClose={() => setOpen(undefined)}
         />
@@ -66,3 +59,33 @@ export function Offcuts({ bench, stock }: OffcutsProps) {
     </section>
   );
 }
+
+type LineProps = {
+  readonly offcut: Offcut;
+  readonly onSize: (size: Size) => void;
+  readonly onGone: () => void;
+};
+
+const OffcutLine = ({ offcut, onSize, onGone }: LineProps) => (
+  <li class="nextset ascut">
+    {(['length', 'width'] as const).map((size) => (
+      <button key={size} type="button" class="chip" onClick={() => onSize(size)}>
+        {words.sizes[size]} {offcut[size] ? <Given value={offcut[size]} /> : '····'}
+      </button>
+    ))}
+    <button type="button" class="chip" onClick={onGone}>
+      {words.gone}
+    </button>
+  </li>
+);
+
+type SheetProps = {
+  readonly size: Size;
+  readonly now: Length | undefined;
+  readonly onLength: (value: Length | undefined) => void;
+  readonly onClose: () => void;
+};
+
+const SizeSheet = ({ size, ...rest }: SheetProps) => (
+  <KeySheet title={words.sizeAsked[size]} tape="1/64" fill="length" {...rest} />
+);

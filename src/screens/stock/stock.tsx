@@ -1,15 +1,10 @@
 import { useState } from 'preact/hooks';
-import { editReading, editStock } from '../../job/edits';
-import type { Stock } from '../../job/job';
-import { less, longest } from '../../length/length';
-import { writeDecimal, writeLength } from '../../length/write';
+import { editStock } from '../../job/edits';
+import type { Job, Stock } from '../../job/job';
 import { sheetOf } from '../../plan/measured-sheets';
 import { isBegun } from '../../plan/progress';
-import { leastSpreadToWarn } from '../../trade/grooves/fit';
 import { Bar, BarButton, Segment } from '../../ui/bar';
-import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
-import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import type { Ask } from '../shared/ask';
 import { AskDock, TextDock } from '../shared/ask-dock';
@@ -18,169 +13,118 @@ import { StockSlip } from '../shared/stock-slip';
 import { UndoButton } from '../shared/undo-button';
 import { InUse } from './in-use';
 import { Offcuts } from './offcuts';
+import { type Reading, ReadingSheet, Readings, Spread } from './readings';
+import * as words from './words';
 
 /** A sheet as measured: a set of readings, not one number. */
 export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
-  const [open, setOpen] = useState<'name' | 'planned' | Reading | Ask>();
   const job = bench.job.value;
   const stock = job?.stock.find((s) => s.id === id);
-  const leave = () => bench.go({ at: 'job' });
   if (!job || !stock) {
-    return <Bar title="Sheet" leave={{ label: 'Job', word: true, onTap: leave }} />;
+    const leave = () => bench.go({ at: 'job' });
+    return <Bar title={words.sheet} leave={{ label: words.back, word: true, onTap: leave }} />;
   }
+  return <Sheet bench={bench} job={job} stock={stock} />;
+}
+
+/** What is keyed in below: a name, a thickness, a reading, or a blank of the slip. */
+type Open = 'name' | 'planned' | Reading | Ask;
+
+type SheetProps = { readonly bench: Bench; readonly job: Job; readonly stock: Stock };
+
+function Sheet({ bench, job, stock }: SheetProps) {
+  const [open, setOpen] = useState<Open>();
   const [sheet] = sheetOf(stock);
-  const begun = job.sheets.some((s) => s.stock === id && isBegun(s, bench.folded.value));
-  const { readings, readingIds } = stock;
-  const next = (): Reading => ({ id: bench.newId(), no: readings.length + 1 });
+  const begun = job.sheets.some((s) => s.stock === stock.id && isBegun(s, bench.folded.value));
+  const leave = () => bench.go({ at: 'job' });
+  const ask = typeof open === 'object' && 'as' in open ? open : undefined;
   return (
     <>
-      <Bar title={stock.name || 'Sheet'} sub="by calipers" leave={{ label: 'Job', onTap: leave }}>
+      <Bar title={stock.name || words.sheet} sub={words.under} leave={{ label: words.back, onTap: leave }}>
         <UndoButton bench={bench} wordless />
-        <BarButton label="Name" boxed onTap={() => setOpen('name')} />
+        <BarButton label={words.name} boxed onTap={() => setOpen('name')} />
       </Bar>
       <main class={open === undefined ? 'page' : 'page docked'}>
-        <p class="pad-x empty-line">
-          Put calipers on the sheet you will cut, near two corners and the middle: four places at least.
-        </p>
+        <p class="pad-x empty-line">{words.how}</p>
         <Caution bench={bench} code="old-finish" />
-        <ol class="readings">
-          {readings.map((reading, k) => (
-            <li key={readingIds[k]}>
-              <button
-                type="button"
-                class="nextset"
-                onClick={() => setOpen({ id: readingIds[k] ?? '', no: k + 1 })}
-              >
-                <b class="grow">Reading {k + 1}</b>
-                <span class="dec reading-big">{writeDecimal(reading)}</span>
-              </button>
-            </li>
-          ))}
-        </ol>
-        <div class="pad-x">
-          <button
-            type="button"
-            class={readings.length < 4 ? 'btn main full' : 'btn full'}
-            onClick={() => setOpen(next())}
-          >
-            <Icon name="measure" />
-            {readings.length === 0 ? 'First reading' : 'Another reading'}
-          </button>
-        </div>
-        {sheet && (
-          <section class="pad-x facts">
-            <div class="marked">
-              <span class="note">Thickest: parts and stacks go by this</span>
-              <Mixed value={sheet.thickest} size="arm" tape="0.001" />
-            </div>
-            <p class="fact">
-              Thinnest {writeDecimal(sheet.thinnest)}, spread {writeDecimal(sheet.spread)}.
-            </p>
-            {less(leastSpreadToWarn, sheet.spread) && (
-              <p class="fact warn">
-                <Icon name="warn" />A spread over {writeLength(leastSpreadToWarn)} is two lots, perhaps, or
-                measured over fuzz.
-              </p>
-            )}
-          </section>
-        )}
-        <div class="pad-x segs">
-          <Segment
-            label="What it is"
-            choices={(['sheet', 'stick'] as const).map((kind) => ({
-              label: kind === 'sheet' ? 'A sheet' : 'A stick or board',
-              chosen: stock.kind === kind,
-              onTap: () => void bench.act(`${stock.name} is a ${kind}`, editStock(id, { kind })),
-            }))}
-          />
-        </div>
-        <StockSlip
-          {...{
-            bench,
-            stock,
-            open: typeof open === 'object' && 'as' in open ? open : undefined,
-            onOpen: setOpen,
-          }}
-        />
+        <Readings stock={stock} newId={bench.newId} onOpen={setOpen} />
+        {sheet && <Spread sheet={sheet} />}
+        <Kind stock={stock} act={bench.act} />
+        <StockSlip bench={bench} stock={stock} open={ask} onOpen={setOpen} />
         <InUse bench={bench} stock={stock} onPlanned={() => setOpen('planned')} />
-        <Offcuts bench={bench} stock={stock} />
-        <div class="pad-x adds">
-          {begun ? (
-            <p class="note">Sheets of it are being cut: it stays on the list.</p>
-          ) : (
-            <button
-              type="button"
-              class="btn quiet"
-              onClick={() => {
-                void bench.act(`${stock.name || 'Sheet'} removed`, editStock(id, { gone: true }));
-                leave();
-              }}
-            >
-              Remove this sheet
-            </button>
-          )}
-        </div>
+        <Offcuts bench={bench} stock={stock} offcuts={job.offcuts} />
+        <Remove stock={stock} begun={begun} act={bench.act} leave={leave} />
       </main>
-      {open === 'name' && (
-        <TextDock
-          title="Name of the sheet"
-          now={stock.name}
-          onDone={(name) => void bench.act('Sheet named', editStock(id, { name }))}
-          onClose={() => setOpen(undefined)}
-        />
-      )}
-      {open === 'planned' && (
-        <KeySheet
-          title="Planned thickness, until it is measured"
-          tape="1/64"
-          fill="length"
-          now={stock.planned}
-          onLength={(planned) => void bench.act('Planned thickness', editStock(id, { planned }))}
-          onClose={() => setOpen(undefined)}
-        />
-      )}
-      {typeof open === 'object' && 'as' in open && (
-        <AskDock
-          key={open.title}
-          ask={open}
-          tape={job.tape}
-          onSave={(changes) => void bench.act(open.title, changes)}
-          onClose={() => setOpen(undefined)}
-        />
-      )}
-      {typeof open === 'object' && 'no' in open && (
-        <ReadingSheet key={open.id} {...{ bench, stock }} reading={open} onClose={() => setOpen(undefined)} />
-      )}
+      <Docks {...{ bench, job, stock, open }} onClose={() => setOpen(undefined)} />
     </>
   );
 }
 
-/** A reading is kept by an id of its own: what is added or changed beside it is not touched. */
-type Reading = { readonly id: string; readonly no: number };
+type ActProps = { readonly stock: Stock; readonly act: Bench['act'] };
 
-type ReadingProps = {
-  readonly bench: Bench;
-  readonly stock: Stock;
-  readonly reading: Reading;
-  readonly onClose: () => void;
-};
+const Kind = ({ stock, act }: ActProps) => (
+  <div class="pad-x segs">
+    <Segment
+      label={words.whatItIs}
+      choices={(['sheet', 'stick'] as const).map((kind) => ({
+        label: words.kinds[kind],
+        chosen: stock.kind === kind,
+        onTap: () => void act(words.kindChosen(stock.name, kind), editStock(stock.id, { kind })),
+      }))}
+    />
+  </div>
+);
 
-function ReadingSheet({ bench, stock, reading: { id, no }, onClose }: ReadingProps) {
+type RemoveProps = ActProps & { readonly begun: boolean; readonly leave: () => void };
+
+/** Taking it off the list, as long as none of its sheets is being cut. */
+const Remove = ({ stock, begun, act, leave }: RemoveProps) => (
+  <div class="pad-x adds">
+    {begun ? (
+      <p class="note">{words.staysListed}</p>
+    ) : (
+      <button
+        type="button"
+        class="btn quiet"
+        onClick={() => {
+          void act(words.removed(stock.name), editStock(stock.id, { gone: true }));
+          leave();
+        }}
+      >
+        {words.remove}
+      </button>
+    )}
+  </div>
+);
+
+type DocksProps = SheetProps & { readonly open: Open | undefined; readonly onClose: () => void };
+
+function Docks({ bench: { act }, job, stock, open, onClose }: DocksProps) {
+  const { id } = stock;
+  if (open === undefined) return null;
+  if (open === 'name') {
+    const keep = (name: string) => void act(words.named, editStock(id, { name }));
+    return <TextDock title={words.nameOfSheet} now={stock.name} onDone={keep} onClose={onClose} />;
+  }
+  if (open === 'planned') {
+    return (
+      <KeySheet
+        title={words.plannedThickness}
+        tape="1/64"
+        fill="length"
+        now={stock.planned}
+        onLength={(planned) => void act(words.plannedGiven, editStock(id, { planned }))}
+        onClose={onClose}
+      />
+    );
+  }
+  if ('no' in open) return <ReadingSheet key={open.id} {...{ stock, act, onClose }} reading={open} />;
   return (
-    <KeySheet
-      title={`Reading ${no}`}
-      tape="1/64"
-      fill="length"
-      now={stock.readings[stock.readingIds.indexOf(id)]}
-      onLength={(size) =>
-        void bench.act(`Reading ${no}`, [
-          ...editReading(stock.id, id, size ? { size } : { gone: true }),
-          // the first reading of a sheet nothing was planned for changes nothing: it is taken up at once
-          ...(size && !stock.used && !stock.planned
-            ? editStock(stock.id, { used: longest(size, ...stock.readings) })
-            : []),
-        ])
-      }
+    <AskDock
+      key={open.title}
+      ask={open}
+      tape={job.tape}
+      onSave={(changes) => void act(open.title, changes)}
       onClose={onClose}
     />
   );

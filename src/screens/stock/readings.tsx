@@ -1,0 +1,96 @@
+import { editReading, editStock } from '../../job/edits';
+import type { Stock } from '../../job/job';
+import { less, longest } from '../../length/length';
+import { writeDecimal, writeLength } from '../../length/write';
+import type { Sheet } from '../../plan/measured-sheets';
+import { leastSpreadToWarn } from '../../trade/grooves/fit';
+import { Icon } from '../../ui/icon';
+import { KeySheet } from '../../ui/key-sheet';
+import { Mixed } from '../../ui/mixed';
+import type { Bench } from '../bench';
+import * as words from './words';
+
+/** A reading is kept by an id of its own: what is added or changed beside it is not touched. */
+export type Reading = { readonly id: string; readonly no: number };
+
+type ReadingsProps = {
+  readonly stock: Stock;
+  readonly newId: () => string;
+  readonly onOpen: (reading: Reading) => void;
+};
+
+/** The readings of a sheet, each to be put right, and the way to one more. */
+export const Readings = ({ stock: { readings, readingIds }, newId, onOpen }: ReadingsProps) => (
+  <>
+    <ol class="readings">
+      {readings.map((reading, k) => (
+        <li key={readingIds[k]}>
+          <button
+            type="button"
+            class="nextset"
+            onClick={() => onOpen({ id: readingIds[k] ?? '', no: k + 1 })}
+          >
+            <b class="grow">{words.reading(k + 1)}</b>
+            <span class="dec reading-big">{writeDecimal(reading)}</span>
+          </button>
+        </li>
+      ))}
+    </ol>
+    <div class="pad-x">
+      <button
+        type="button"
+        class={readings.length < 4 ? 'btn main full' : 'btn full'}
+        onClick={() => onOpen({ id: newId(), no: readings.length + 1 })}
+      >
+        <Icon name="measure" />
+        {words.readOnce(readings.length)}
+      </button>
+    </div>
+  </>
+);
+
+/** What the readings come to. */
+export const Spread = ({ sheet: { thickest, thinnest, spread } }: { readonly sheet: Sheet }) => (
+  <section class="pad-x facts">
+    <div class="marked">
+      <span class="note">{words.thickest}</span>
+      <Mixed value={thickest} size="arm" tape="0.001" />
+    </div>
+    <p class="fact">{words.thinnest(writeDecimal(thinnest), writeDecimal(spread))}</p>
+    {less(leastSpreadToWarn, spread) && (
+      <p class="fact warn">
+        <Icon name="warn" />
+        {words.twoLots(writeLength(leastSpreadToWarn))}
+      </p>
+    )}
+  </section>
+);
+
+type SheetProps = {
+  readonly stock: Stock;
+  readonly reading: Reading;
+  readonly act: Bench['act'];
+  readonly onClose: () => void;
+};
+
+/** Where a reading is keyed in. */
+export function ReadingSheet({ stock, reading: { id, no }, act, onClose }: SheetProps) {
+  return (
+    <KeySheet
+      title={words.reading(no)}
+      tape="1/64"
+      fill="length"
+      now={stock.readings[stock.readingIds.indexOf(id)]}
+      onLength={(size) =>
+        void act(words.reading(no), [
+          ...editReading(stock.id, id, size ? { size } : { gone: true }),
+          // the first reading of a sheet nothing was planned for changes nothing: it is taken up at once
+          ...(size && !stock.used && !stock.planned
+            ? editStock(stock.id, { used: longest(size, ...stock.readings) })
+            : []),
+        ])
+      }
+      onClose={onClose}
+    />
+  );
+}
