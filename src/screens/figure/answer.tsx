@@ -7,6 +7,7 @@ import { fromOtherEnd, markAt, type Tape, unitsOf } from '../../length/tape';
 import { spoken, writeLength } from '../../length/write';
 import { Lens } from '../../ui/lens';
 import { Bare, Inline, Mixed, Remainder, Sign } from '../../ui/mixed';
+import * as words from './words';
 
 type AnswerProps = {
   readonly quantity: Quantity;
@@ -25,11 +26,7 @@ export function Answer(props: AnswerProps) {
   if (quantity.kind === 'length') return <LengthAnswer {...props} value={quantity.value} />;
   const exact = quantity.value as unknown as Length;
   if (quantity.kind === 'area') {
-    return (
-      <Plain figure={<Mixed value={exact} size="bench" tape="1/64" />}>
-        square inches: an area, not a mark
-      </Plain>
-    );
+    return <Plain figure={<Mixed value={exact} size="bench" tape="1/64" />}>{words.anArea}</Plain>;
   }
   return <CountAnswer {...props} exact={exact} />;
 }
@@ -43,7 +40,7 @@ function LengthAnswer({ value, tape, whole, from }: AnswerProps & { readonly val
         <Mixed value={mark.value} rest={mark.rest} size="result" tape={tape} />
         {whole && (
           <div class="read">
-            {short && <span class="rem">less than nothing</span>}
+            {short && <span class="rem">{words.underNothing}</span>}
             {!short && <Remainder tape={tape} rest={mark.rest} />}
             {!isZero(mark.rest) && <Exact value={value} tape={tape} />}
           </div>
@@ -62,11 +59,11 @@ function LengthAnswer({ value, tape, whole, from }: AnswerProps & { readonly val
 /** The exact value: a fraction while its denominator can be read, else thousandths, which say so. */
 function Exact({ value, tape }: { readonly value: Length; readonly tape: Tape }) {
   if (unitsOf(tape) === 'mm') return null; // the rest in hundredths says it
-  const [says, as] = value.d < 1000n ? (['exactly', '1/64'] as const) : (['about', '0.001'] as const);
-  if (says === 'about' && tape === '0.001') return null;
+  const readable = value.d < 1000n;
+  if (!readable && tape === '0.001') return null;
   return (
     <div class="exact">
-      {says} <Mixed value={value} tape={as} />
+      {readable ? words.exactly : words.about} <Mixed value={value} tape={readable ? '1/64' : '0.001'} />
     </div>
   );
 }
@@ -85,9 +82,9 @@ function OtherEnd({
   const past = isNegative(other);
   return (
     <p class="other-end">
-      <span class="s">from the other end of {writeLength(from, tape)}</span>
+      <span class="s">{words.otherEndOf(writeLength(from, tape))}</span>
       {past ? (
-        <span class="rem">past it by {writeLength(negate(other), tape)}</span>
+        <span class="rem">{words.pastIt(writeLength(negate(other), tape))}</span>
       ) : (
         <span>
           <Mixed value={other} rest={rest} size="hand" tape={tape} />
@@ -104,11 +101,11 @@ function CountAnswer({ exact, expr, lookup, tape }: AnswerProps & { readonly exa
     <Plain figure={<Bare value={asNumber(left ? (exact.floor() as Length) : exact)} size="result" />}>
       {left ? (
         <>
-          times, and <Inline value={left} tape={tape === '0.001' ? '1/64' : tape} /> left over
+          {words.timesAnd(<Inline value={left} tape={tape === '0.001' ? '1/64' : tape} />)}
           <span class="sr">{spoken(left)}</span>
         </>
       ) : (
-        'a count, not a mark'
+        words.aCount
       )}
     </Plain>
   );

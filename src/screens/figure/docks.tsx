@@ -5,6 +5,7 @@ import type { Desk } from './desk';
 import { useFigure } from './figure.model';
 import { NameDock } from './name-dock';
 import { type Sum, SumsDock } from './sums';
+import * as words from './words';
 
 /** What is docked below the keys, if anything. */
 export type Open = 'tape' | 'sums' | 'name' | 'sheets' | undefined;
@@ -27,15 +28,12 @@ export function Docks({ desk, open, onSum, onClose }: DocksProps) {
 
 type OneDockProps = { readonly desk: Desk; readonly onClose: () => void };
 
-const tapeChoices = tapes.map((value) => ({
-  value,
-  label: value === '0.001' ? '0.001 in, for cutters' : value.includes('mm') ? value : `${value} in`,
-}));
+const tapeChoices = tapes.map((value) => ({ value, label: words.tapeChoice(value) }));
 
 function TapeDock({ desk: { bench }, onClose }: OneDockProps) {
   return (
     <ChoiceDock
-      title="Read to the nearest"
+      title={words.tapeTitle}
       choices={tapeChoices}
       chosen={bench.settings.value.tape}
       onChoose={(tape: Tape) => {
@@ -51,7 +49,7 @@ function SheetsDock({ desk: { state, bench, take }, onClose }: OneDockProps) {
   const sheets = sheetsOf(bench.job.value);
   return (
     <ChoiceDock
-      title="Thickness of a sheet, as measured"
+      title={words.sheetsTitle}
       choices={sheets.map((s) => ({ value: s.id, label: s.name, hint: s.says }))}
       chosen={undefined}
       onChoose={(id: string) => {

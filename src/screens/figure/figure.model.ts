@@ -1,13 +1,15 @@
 import { noLines } from '../../length/evaluate';
 import { type Expr, writeExpr } from '../../length/expr';
 import { blank, type Key, type Keypad, type KeypadLook, look, press, resumed } from '../../length/keypad';
-import { emptySlot, type Refused } from '../../length/keypad-slot';
+import { emptySlot } from '../../length/keypad-slot';
 import type { Length } from '../../length/length';
 import { parseLine } from '../../length/parse-line';
 import { readLength } from '../../length/read';
 import type { Tape } from '../../length/tape';
 import type { Units } from '../../length/units';
 import { builtOn, type Line, lineValue, sumOfLengths } from './lines';
+import type { NotDone } from './not-done';
+import { theLot } from './words';
 
 /**
  * What takes one change of the strip back: lines it added, and lines as they were with their places. Lines another page
@@ -67,8 +69,6 @@ export const undoDepth = 50;
 /** A strip of sixty can still be added up in one line. */
 export const mostLines = 60;
 
-/** Why Figure did nothing: the keys' own reasons, and those of the strip. */
-export type NotDone = Refused | 'built-on-itself' | 'strip-full' | 'sum-too-long';
 export type Pressed = { readonly state: FigureState; readonly refused?: NotDone };
 
 export const lookAt = (state: FigureState): KeypadLook =>
@@ -255,7 +255,7 @@ export const newStrip = (state: FigureState): FigureState =>
 /** The strip totalled: one more line, built on all the others that are lengths. */
 export function addTheLot(state: FigureState): Pressed {
   const sum = sumOfLengths(state.lines);
-  return sum ? written(state, onKeys(state, sum), writeExpr(sum), 'The lot') : { state };
+  return sum ? written(state, onKeys(state, sum), writeExpr(sum), theLot) : { state };
 }
 
 /** Answers measured back from a length too; from nothing when the text is empty. */

@@ -8,12 +8,12 @@ import type { Desk } from './desk';
 import { Docks, type Open } from './docks';
 import { figureChanges, readFigure } from './figure.kept';
 import { type FigureState, type Pressed, pressKey, takeReading, undoFigure } from './figure.model';
-import { refusedText } from './figure.words';
 import { Pad, typedKey } from './pad';
 import { Strip } from './strip';
 import { StripAbove, SumInHand } from './sum-in-hand';
 import { type Sum, SumPage } from './sums';
 import { Typed } from './typed';
+import * as words from './words';
 
 /** Sets the lines this page makes apart from those of other pages. */
 const pageTag = Array.from(
@@ -40,7 +40,8 @@ export function FigureScreen({ bench }: { readonly bench: Bench }) {
     madeHere = Math.max(madeHere, next.made);
     bench.keepFigure(figureChanges(bench.figure.value, next, state.lines));
   };
-  const take = ({ state: next, refused }: Pressed) => (refused ? setWhy(refusedText(refused)) : set(next));
+  const take = ({ state: next, refused }: Pressed) =>
+    refused ? setWhy(words.refusedText(refused)) : set(next);
   const desk = { state, bench, set, take };
   const leave = () => setPage('keys');
   if (page === 'keys') return <Keys desk={desk} why={why} onPage={setPage} />;
@@ -72,7 +73,7 @@ function Keys({ desk, why, onPage }: KeysProps) {
     <div class="calc">
       <TopBar desk={desk} onOpen={setOpen} onStrip={() => onPage('strip')} />
       <main class="display">
-        <h1 class="sr">Figure</h1>
+        <h1 class="sr">{words.title}</h1>
         <StripAbove state={state} tape={tape} onUse={use} />
         {state.typing ? (
           <Typed desk={desk} why={why} />
@@ -122,15 +123,20 @@ type TopBarProps = {
 function TopBar({ desk: { state, bench, set }, onOpen, onStrip }: TopBarProps) {
   const { tape } = bench.settings.value;
   return (
-    <Bar leave={{ label: 'Job', word: true, onTap: () => bench.go({ at: 'job' }) }}>
-      <BarButton label="Sums" boxed onTap={() => onOpen('sums')} />
-      <BarButton label="Strip" boxed onTap={onStrip} />
-      <button type="button" class="icon box" aria-label={`Read to ${tape}`} onClick={() => onOpen('tape')}>
-        to <span class={tape === '0.001' ? 'dec' : 'frac-inline'}>{tape}</span>
+    <Bar leave={{ label: words.back, word: true, onTap: () => bench.go({ at: 'job' }) }}>
+      <BarButton label={words.sums} boxed onTap={() => onOpen('sums')} />
+      <BarButton label={words.strip} boxed onTap={onStrip} />
+      <button
+        type="button"
+        class="icon box"
+        aria-label={words.tapeButton(tape)}
+        onClick={() => onOpen('tape')}
+      >
+        {words.toTape(<span class={tape === '0.001' ? 'dec' : 'frac-inline'}>{tape}</span>)}
       </button>
       <BarButton
         icon={state.typing ? 'figure' : 'keys'}
-        label={state.typing ? 'Keys' : 'Type'}
+        label={state.typing ? words.keys : words.type}
         boxed
         wordless
         onTap={() => set({ ...state, typing: !state.typing })}

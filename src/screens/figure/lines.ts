@@ -2,6 +2,7 @@ import { evaluate, type Quantity, type ReckonError } from '../../length/evaluate
 import { type Expr, linesIn } from '../../length/expr';
 import { parseLine } from '../../length/parse-line';
 import { err, type Result } from '../../length/result';
+import { lineCalled, lineGone } from './words';
 
 /** A line of the strip: its working as text, built on figures and on other lines. */
 export type Line = { readonly id: string; readonly name: string; readonly text: string };
@@ -68,6 +69,5 @@ export function sumOfLengths(lines: readonly Line[]): Expr | undefined {
 export function callIt(lines: readonly Line[], id: string): string {
   const k = lines.findIndex((l) => l.id === id);
   const line = lines[k];
-  if (!line) return 'a line that is gone';
-  return line.name || `line ${k + 1}`;
+  return line ? lineCalled(line.name, k + 1) : lineGone;
 }

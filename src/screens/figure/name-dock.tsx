@@ -1,8 +1,7 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
-import { cutTo } from '../../ui/cut-text';
 import { Dock } from '../../ui/dock';
-import { draftPlace, drafts, noteDraft } from '../../ui/drafts';
+import { useTypedText } from '../shared/use-typed-text';
 import { type FigureState, nameLine } from './figure.model';
+import * as words from './words';
 
 type NameDockProps = {
   readonly state: FigureState;
@@ -11,57 +10,38 @@ type NameDockProps = {
   readonly onClose: () => void;
 };
 
-const most = 60;
-const usual = ['Opening', 'Inside width', 'Side', 'Shelf', 'One bay', 'Reveal'];
-
 /** A name for a line of the strip: typed, or one of the usual. However it is left, what was typed is kept. */
 export function NameDock({ state, id, set, onClose }: NameDockProps) {
-  const place = useRef(draftPlace(`Name ${id}`)).current;
-  const now = state.lines.find((l) => l.id === id)?.name ?? '';
-  const [name, setName] = useState(drafts.peek()[place]?.text ?? now);
-  const given = useRef(false);
-  const keep = (text: string) => {
-    if (given.current) return;
-    given.current = true;
-    noteDraft(place, '', '');
-    if (text.trim() !== now) set(nameLine(state, id, cutTo(text.trim(), most)));
-  };
-  const leaving = useRef(() => keep(name));
-  leaving.current = () => keep(name);
-  useEffect(() => () => leaving.current(), []);
-  const done = (text: string) => {
-    keep(text);
+  const { text, onInput, keep } = useTypedText({
+    place: `Name ${id}`,
+    title: words.draftName,
+    now: state.lines.find((l) => l.id === id)?.name ?? '',
+    most: 60,
+    onDone: (name) => set(nameLine(state, id, name)),
+  });
+  const done = (name: string) => {
+    keep(name);
     onClose();
   };
   return (
-    <Dock title="Name this line" onClose={onClose}>
+    <Dock title={words.nameLine} onClose={onClose}>
       <form
         class="body"
         onSubmit={(event) => {
           event.preventDefault();
-          done(name);
+          done(text);
         }}
       >
-        <input
-          class="field-text"
-          aria-label="Name"
-          value={name}
-          onInput={(event) => {
-            const typed = cutTo(event.currentTarget.value, most);
-            if (typed !== event.currentTarget.value) event.currentTarget.value = typed;
-            setName(typed);
-            noteDraft(place, 'Name of a line', typed);
-          }}
-        />
+        <input class="field-text" aria-label={words.lineName} value={text} onInput={onInput} />
         <div class="chips usual">
-          {usual.map((word) => (
-            <button key={word} type="button" class="chip" onClick={() => done(word)}>
-              {word}
+          {words.usualNames.map((name) => (
+            <button key={name} type="button" class="chip" onClick={() => done(name)}>
+              {name}
             </button>
           ))}
         </div>
         <button type="submit" class="btn main full">
-          Name it
+          {words.nameIt}
         </button>
       </form>
     </Dock>

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Op } from '../../length/expr';
 import type { Key } from '../../length/keypad';
@@ -8,6 +9,7 @@ import { markAt, type Tape, unitsOf } from '../../length/tape';
 import { EdgeRule, FoldKey, walkRule } from '../../ui/edge-rule';
 import { Icon } from '../../ui/icon';
 import { type FigureState, lookAt } from './figure.model';
+import * as words from './words';
 
 type PadProps = {
   readonly state: FigureState;
@@ -17,85 +19,21 @@ type PadProps = {
 };
 
 /** Eight rows of keys against eight eighths of an inch. */
-export function Pad({ state, tape, press, undo }: PadProps) {
+export function Pad(props: PadProps) {
+  const { state, tape, press } = props;
   const [folded, setFolded] = useState(true);
   const { chosen, foot } = onTheRule(state, tape);
-  const step = tape === '1/16' || tape === '1/32' ? '1/32' : '1/64';
-  const op = (sign: Op, label: string) => (
-    <button type="button" class="key op" aria-label={label} onClick={() => press({ key: 'op', op: sign })}>
-      {sign}
-    </button>
-  );
-  const digit = (d: number) => (
-    <button key={d} type="button" data-quick class="key" onClick={() => press({ key: 'digit', digit: d })}>
-      {d}
-    </button>
-  );
   return (
     <section
       class={folded ? 'pad' : 'pad rule-open'}
-      aria-label="Keys"
+      aria-label={words.keys}
       onMouseDown={(event) => event.preventDefault()}
     >
       <div class="keys">
-        <button type="button" class="key op" aria-label="brackets" onClick={() => press({ key: 'bracket' })}>
-          ( )
-        </button>
-        <button
-          type="button"
-          data-quick
-          class="key op"
-          aria-label="undo"
-          aria-disabled={state.undo.length === 0}
-          onClick={undo}
-        >
-          <Icon name="undo" />
-        </button>
-        <button
-          type="button"
-          data-quick
-          class="key op"
-          aria-label="erase"
-          onClick={() => press({ key: 'erase' })}
-        >
-          <Icon name="erase" />
-        </button>
-        {[7, 8, 9, 4, 5, 6, 1, 2, 3].map(digit)}
-        <button type="button" class="key" aria-label="point" onClick={() => press({ key: 'point' })}>
-          .
-        </button>
-        {digit(0)}
-        <button type="button" class="key word" onClick={() => press({ key: 'feet' })}>
-          feet
-        </button>
-        <button type="button" class="key word" onClick={() => press({ key: 'mm' })}>
-          {unitKey(state, tape)}
-        </button>
-        <button
-          type="button"
-          data-quick
-          class="key word"
-          aria-label={`scant, less ${step}`}
-          onClick={() => press({ key: 'scant' })}
-        >
-          scant<small class="frac-inline">−{step}</small>
-        </button>
-        <button
-          type="button"
-          data-quick
-          class="key word"
-          aria-label={`strong, more ${step}`}
-          onClick={() => press({ key: 'strong' })}
-        >
-          strong<small class="frac-inline">+{step}</small>
-        </button>
-        {op('×', 'times')}
-        {op('÷', 'divided by')}
-        <button type="button" class="key eq" aria-label="equals" onClick={() => press({ key: 'equals' })}>
-          =
-        </button>
-        {op('−', 'minus')}
-        {op('+', 'plus')}
+        <TopKeys {...props} />
+        <DigitKeys press={press} />
+        <UnitKeys {...props} />
+        <SignKeys press={press} />
         <FoldKey folded={folded} onTap={() => setFolded(!folded)} />
       </div>
       <EdgeRule
@@ -111,11 +49,110 @@ export function Pad({ state, tape, press, undo }: PadProps) {
   );
 }
 
+type PadKeyProps = {
+  readonly kind?: 'op' | 'word' | 'eq';
+  /** What it says to a reader, where that is more than what it shows. */
+  readonly says?: string;
+  /** Two quick taps of it are meant: 11. */
+  readonly quick?: true;
+  readonly disabled?: boolean;
+  readonly onTap: () => void;
+  readonly children: ComponentChildren;
+};
+
+const PadKey = ({ kind, says, quick, disabled, onTap, children }: PadKeyProps) => (
+  <button
+    type="button"
+    data-quick={quick}
+    class={kind ? `key ${kind}` : 'key'}
+    aria-label={says}
+    aria-disabled={disabled}
+    onClick={onTap}
+  >
+    {children}
+  </button>
+);
+
+const TopKeys = ({ state, press, undo }: PadProps) => (
+  <>
+    <PadKey kind="op" says={words.brackets} onTap={() => press({ key: 'bracket' })}>
+      ( )
+    </PadKey>
+    <PadKey kind="op" quick says={words.undoKey} disabled={state.undo.length === 0} onTap={undo}>
+      <Icon name="undo" />
+    </PadKey>
+    <PadKey kind="op" quick says={words.erase} onTap={() => press({ key: 'erase' })}>
+      <Icon name="erase" />
+    </PadKey>
+  </>
+);
+
+type PressProps = Pick<PadProps, 'press'>;
+
+function DigitKeys({ press }: PressProps) {
+  const digit = (d: number) => (
+    <PadKey key={d} quick onTap={() => press({ key: 'digit', digit: d })}>
+      {d}
+    </PadKey>
+  );
+  return (
+    <>
+      {[7, 8, 9, 4, 5, 6, 1, 2, 3].map(digit)}
+      <PadKey says={words.point} onTap={() => press({ key: 'point' })}>
+        .
+      </PadKey>
+      {digit(0)}
+    </>
+  );
+}
+
+/** The unit of the figure in hand, and one step of the tape less or more. */
+function UnitKeys({ state, tape, press }: PadProps) {
+  const step = tape === '1/16' || tape === '1/32' ? '1/32' : '1/64';
+  return (
+    <>
+      <PadKey kind="word" onTap={() => press({ key: 'feet' })}>
+        {words.feet}
+      </PadKey>
+      <PadKey kind="word" onTap={() => press({ key: 'mm' })}>
+        {words.unitKey[otherUnit(state, tape)]}
+      </PadKey>
+      <PadKey kind="word" quick says={words.scantBy(step)} onTap={() => press({ key: 'scant' })}>
+        {words.scant}
+        <small class="frac-inline">−{step}</small>
+      </PadKey>
+      <PadKey kind="word" quick says={words.strongBy(step)} onTap={() => press({ key: 'strong' })}>
+        {words.strong}
+        <small class="frac-inline">+{step}</small>
+      </PadKey>
+    </>
+  );
+}
+
+function SignKeys({ press }: PressProps) {
+  const sign = (op: Op) => (
+    <PadKey kind="op" says={words.signs[op]} onTap={() => press({ key: 'op', op })}>
+      {op}
+    </PadKey>
+  );
+  return (
+    <>
+      {sign('×')}
+      {sign('÷')}
+      <PadKey kind="eq" says={words.equals} onTap={() => press({ key: 'equals' })}>
+        =
+      </PadKey>
+      {sign('−')}
+      {sign('+')}
+    </>
+  );
+}
+
 /** The unit a figure is not in: on a metric tape a bare number is millimetres and the key makes it inches. */
-function unitKey(state: FigureState, tape: Tape): string {
-  const { unit } = state.keys.slot;
+function otherUnit(state: FigureState, tape: Tape): 'in' | 'mm' {
+  const { slot } = state.keys;
   if (unitsOf(tape) === 'in') return 'mm';
-  return unit === 'in' && !isEmpty(state.keys.slot) ? 'mm' : 'inch';
+  return slot.unit === 'in' && !isEmpty(slot) ? 'mm' : 'in';
 }
 
 /** What the rule shows: the fraction in hand; after equals the nearest sixteenth, and the true place in its inch. */

@@ -4,8 +4,8 @@ import { spoken } from '../../length/write';
 import { Inline } from '../../ui/mixed';
 import { Answer } from './answer';
 import { type FigureState, fromLength, lookAt } from './figure.model';
-import { reckonText } from './figure.words';
 import { callIt, lineValue } from './lines';
+import * as words from './words';
 import { Working } from './working';
 
 type StripAboveProps = {
@@ -18,13 +18,13 @@ type StripAboveProps = {
 export function StripAbove({ state, tape, onUse }: StripAboveProps) {
   const shown = state.lines.filter((line) => line.id !== state.current).reverse();
   return (
-    <ol class="strip" aria-label="Lines above">
+    <ol class="strip" aria-label={words.linesAbove}>
       {shown.slice(0, 12).map(({ id }) => {
         const worth = lineValue(state.lines, id);
         const name = callIt(state.lines, id);
         return (
           <li key={id}>
-            <button type="button" onClick={() => onUse(id)} aria-label={`Use ${name}`}>
+            <button type="button" onClick={() => onUse(id)} aria-label={words.use(name)}>
               <span class="nm">{name}</span>
               {worth.ok && worth.value.kind === 'length' && (
                 <Inline value={markAt(worth.value.value, tape).value} tape={tape} />
@@ -71,12 +71,12 @@ export function SumInHand(props: SumInHandProps) {
           lookup={(id) => lineValue(state.lines, id)}
         />
       )}
-      {seen.result && !seen.result.ok && <p class="wrongline">{reckonText(seen.result.error, call)}</p>}
+      {seen.result && !seen.result.ok && <p class="wrongline">{words.reckonText(seen.result.error, call)}</p>}
       <p class="sr" role="status">
         {seen.done && said(state, tape)}
       </p>
       <p class="why" role="status">
-        {why ?? (changing && `Changing ${call(state.current)}: = writes over it.`)}
+        {why ?? (changing && words.changing(call(state.current)))}
       </p>
     </>
   );
@@ -88,19 +88,19 @@ function Chip({ state, onName, onSwap, onSheets }: SumInHandProps) {
   if (takenAs)
     return (
       <button type="button" class="chip" onClick={onSwap}>
-        {takenAs === 'count' ? 'counts' : 'measures'}
+        {words.takenAs[takenAs]}
       </button>
     );
   if (!done)
     return onSheets ? (
-      <button type="button" class="chip" aria-label="t, a measured sheet" onClick={onSheets}>
-        t
+      <button type="button" class="chip" aria-label={words.thicknessSaid} onClick={onSheets}>
+        {words.thickness}
       </button>
     ) : null;
   const name = state.lines.find((l) => l.id === state.current)?.name;
   return state.current === '' ? null : (
     <button type="button" class="chipname" onClick={onName}>
-      <span>{name || 'Name it'}</span>
+      <span>{name || words.nameIt}</span>
     </button>
   );
 }
@@ -109,11 +109,11 @@ function Chip({ state, onName, onSwap, onSheets }: SumInHandProps) {
 function said(state: FigureState, tape: Tape): string | undefined {
   const { result } = lookAt(state);
   if (!result) return undefined;
-  if (!result.ok) return reckonText(result.error, (id) => callIt(state.lines, id));
+  if (!result.ok) return words.reckonText(result.error, (id) => callIt(state.lines, id));
   if (result.value.kind !== 'length') return result.value.value.toFraction(true);
   const mark = markAt(result.value.value, tape);
   const from = fromLength(state);
   const other = from && fromOtherEnd(from, mark, tape);
-  const back = other && `; from the other end ${spoken(other.value, other.rest, tape)}`;
-  return `${spoken(mark.value, mark.rest, tape)}${back ?? ''}`;
+  const here = spoken(mark.value, mark.rest, tape);
+  return other ? words.spokenBack(here, spoken(other.value, other.rest, tape)) : here;
 }

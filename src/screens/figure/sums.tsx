@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { Length } from '../../length/length';
 import { fromStored, toStored } from '../../length/stored';
 import type { Tape } from '../../length/tape';
 import { sheetsOf } from '../../plan/measured-sheets';
@@ -13,28 +14,11 @@ import { type FigureState, fillBlank, undoFigure } from './figure.model';
 import { guideSum, stripsSum } from './sheet-sums';
 import { burnedSum, diagonalSum, otherEndSum, partsSum, squareSum } from './sum-results';
 import type { Blanks, Piece, SumRule } from './sum-rule';
+import { back, list } from './sum-words';
+import { undo } from './words';
 
-export type Sum = 'other-end' | 'parts' | 'diagonal' | 'square' | 'burned' | 'strips' | 'guide';
-
-const kinds: readonly { readonly value: Sum; readonly label: string; readonly hint: string }[] = [
-  { value: 'other-end', label: 'From the other end', hint: 'the same mark, measured back' },
-  { value: 'parts', label: 'Equal parts', hint: 'with dividers, or kerfs, between' },
-  { value: 'diagonal', label: 'Diagonal', hint: 'of a width and a height' },
-  { value: 'square', label: 'Square up', hint: 'two diagonals: push how much, till what' },
-  { value: 'strips', label: 'Strips ripped from a sheet', hint: 'how many, and what is over' },
-  { value: 'guide', label: 'Guide for the saw', hint: 'where its edge goes, on either side of the line' },
-  { value: 'burned', label: 'Burned tape', hint: 'started at an inch, or the tape’s own body' },
-];
-
-export const SumsDock = ({
-  onChoose,
-  onClose,
-}: {
-  readonly onChoose: (kind: Sum) => void;
-  readonly onClose: () => void;
-}) => (
-  <ChoiceDock title="Quick sums" choices={kinds} chosen={undefined} onChoose={onChoose} onClose={onClose} />
-);
+const kinds = ['other-end', 'parts', 'diagonal', 'square', 'strips', 'guide', 'burned'] as const;
+export type Sum = (typeof kinds)[number];
 
 const rules: Record<Sum, SumRule> = {
   'other-end': otherEndSum,
@@ -46,6 +30,14 @@ const rules: Record<Sum, SumRule> = {
   guide: guideSum,
 };
 
+const choices = kinds.map((value) => ({ value, label: rules[value].title, hint: rules[value].hint }));
+
+type SumsDockProps = { readonly onChoose: (kind: Sum) => void; readonly onClose: () => void };
+
+export const SumsDock = ({ onChoose, onClose }: SumsDockProps) => (
+  <ChoiceDock title={list} choices={choices} chosen={undefined} onChoose={onChoose} onClose={onClose} />
+);
+
 type SumPageProps = {
   readonly kind: Sum;
   readonly desk: Desk;
@@ -56,59 +48,90 @@ type SumPageProps = {
 export function SumPage({ kind, desk: { state, bench, set }, leave }: SumPageProps) {
   const rule = rules[kind];
   const { tape } = bench.settings.value;
-  const [open, setOpen] = useState<Exclude<Piece, string>>();
+  const [open, setOpen] = useState<BlankPiece>();
   const at = (name: string) => `${kind}.${name}`;
   const blanks = blanksOf(state, at);
-  const put = (name: string, text: string | undefined) => set(fillBlank(state, at(name), text));
   useClose(leave);
   return (
     <>
-      <Bar title={rule.title} leave={{ label: 'Figure', onTap: leave }}>
+      <Bar title={rule.title} leave={{ label: back, onTap: leave }}>
         <BarButton
           icon="undo"
-          label="Undo"
+          label={undo}
           disabled={state.undo.length === 0}
           onTap={() => set(undoFigure(state))}
         />
       </Bar>
       <main class="page sum">
-        <p class="fillin">
-          {rule.sentence.map((piece) =>
-            typeof piece === 'string' ? (
-              piece
-            ) : (
-              <Blank
-                key={piece.blank}
-                label={piece.label}
-                open={open?.blank === piece.blank}
-                onTap={() => setOpen(piece)}
-              >
-                {shown(blanks, piece, tape)}
-              </Blank>
-            ),
-          )}
-        </p>
+        <Sentence sentence={rule.sentence} blanks={blanks} open={open} onOpen={setOpen} />
         <div class="pad-x result" aria-live="polite">
           {rule.result(blanks, tape)}
         </div>
       </main>
       {open && (
-        <KeySheet
+        <BlankSheet
           key={open.blank}
-          title={open.label}
-          tape={tape}
-          fill={open.count ? 'count' : 'length'}
-          now={open.count ? undefined : blanks.length(open.blank)}
-          nowCount={open.count ? blanks.count(open.blank) : undefined}
+          {...{ open, blanks, tape }}
           sheets={sheetsOf(bench.job.value).map((s) => ({ name: s.name, thickness: s.thickest }))}
-          onLength={(value) => put(open.blank, value && toStored(value))}
-          onCount={(value) => put(open.blank, value === undefined ? undefined : `${value}`)}
+          put={(text) => set(fillBlank(state, at(open.blank), text))}
           onClose={() => setOpen(undefined)}
         />
       )}
     </>
   );
 }
+
+type BlankPiece = Exclude<Piece, string>;
+
+type SentenceProps = {
+  readonly sentence: readonly Piece[];
+  readonly blanks: Blanks;
+  readonly open: BlankPiece | undefined;
+  readonly onOpen: (piece: BlankPiece) => void;
+};
+
+const Sentence = ({ sentence, blanks, open, onOpen }: SentenceProps) => (
+  <p class="fillin">
+    {sentence.map((piece) =>
+      typeof piece === 'string' ? (
+        piece
+      ) : (
+        <Blank
+          key={piece.blank}
+          label={piece.label}
+          open={open?.blank === piece.blank}
+          onTap={() => onOpen(piece)}
+        >
+          {shown(blanks, piece)}
+        </Blank>
+      ),
+    )}
+  </p>
+);
+
+type BlankSheetProps = {
+  readonly open: BlankPiece;
+  readonly blanks: Blanks;
+  readonly tape: Tape;
+  readonly sheets: readonly { readonly name: string; readonly thickness: Length }[];
+  readonly put: (text: string | undefined) => void;
+  readonly onClose: () => void;
+};
+
+/** The keys a blank is filled by. */
+const BlankSheet = ({ open, blanks, tape, sheets, put, onClose }: BlankSheetProps) => (
+  <KeySheet
+    title={open.label}
+    tape={tape}
+    fill={open.count ? 'count' : 'length'}
+    now={open.count ? undefined : blanks.length(open.blank)}
+    nowCount={open.count ? blanks.count(open.blank) : undefined}
+    sheets={sheets}
+    onLength={(value) => put(value && toStored(value))}
+    onCount={(value) => put(value === undefined ? undefined : `${value}`)}
+    onClose={onClose}
+  />
+);
 
 function blanksOf(state: FigureState, at: (name: string) => string): Blanks {
   return {
@@ -123,8 +146,8 @@ function blanksOf(state: FigureState, at: (name: string) => string): Blanks {
   };
 }
 
-function shown(blanks: Blanks, piece: Exclude<Piece, string>, _tape: Tape) {
-  if (piece.count) return blanks.count(piece.blank);
-  const value = blanks.length(piece.blank);
+function shown(blanks: Blanks, { blank, count }: BlankPiece) {
+  if (count) return blanks.count(blank);
+  const value = blanks.length(blank);
   return value && <Given value={value} />;
 }

@@ -1,3 +1,4 @@
+import type { RefObject } from 'preact';
 import { useRef } from 'preact/hooks';
 import { evaluate } from '../../length/evaluate';
 import { type Expr, tokensOf } from '../../length/expr';
@@ -8,13 +9,13 @@ import { useInHand } from '../../ui/in-hand';
 import { Answer } from './answer';
 import type { Desk } from './desk';
 import { fromLength, takeTyped } from './figure.model';
-import { noteText, parseText, reckonText } from './figure.words';
 import { callIt, lineValue } from './lines';
+import * as words from './words';
 import { Working } from './working';
 
 type TypedProps = { readonly desk: Desk; readonly why: string | undefined };
 
-const chips = ["'", '"', '/', ' mm', '(', ')', ' × ', ' ÷ '];
+const signs = ["'", '"', '/', ' mm', '(', ')', ' × ', ' ÷ '];
 
 /** A sum typed as one would write it; how it was read is shown before it counts. */
 export function Typed({ desk, why }: TypedProps) {
@@ -22,7 +23,8 @@ export function Typed({ desk, why }: TypedProps) {
   const field = useRef<HTMLInputElement>(null);
   const unit = unitsOf(bench.settings.value.tape);
   const expr = parseLine(state.typed, unit);
-  const wrong = expr.ok ? why : parseText(expr.error, state.typed);
+  const wrong = expr.ok ? why : words.parseText(expr.error, state.typed);
+  const put = (typed: string) => set({ ...state, typed: typed.slice(0, 400) });
   useInHand({
     field: () => field.current,
     begin: () => {
@@ -33,7 +35,6 @@ export function Typed({ desk, why }: TypedProps) {
       };
     },
   });
-  const put = (typed: string) => set({ ...state, typed: typed.slice(0, 400) });
   return (
     <form
       class="typing"
@@ -42,43 +43,57 @@ export function Typed({ desk, why }: TypedProps) {
         take(takeTyped(state, unit));
       }}
     >
-      <label class="s muted" for="typed-sum">
-        Type it as you would write it
-      </label>
-      <input
-        ref={field}
-        id="typed-sum"
-        class="typed"
-        value={state.typed}
-        autocomplete="off"
-        enterkeyhint="done"
-        aria-invalid={wrong !== undefined}
-        aria-describedby="typed-wrong"
-        onInput={(event) => put(event.currentTarget.value)}
-      />
-      <p id="typed-wrong" class="wrongline" role="status">
-        {wrong}
-      </p>
+      <Field field={field} typed={state.typed} wrong={wrong} put={put} />
       {expr.ok && <ReadAs desk={desk} expr={expr.value} />}
-      <div class="chips" onMouseDown={(event) => event.preventDefault()}>
-        {chips.map((chip) => (
-          <button
-            key={chip}
-            type="button"
-            data-quick
-            class="chip"
-            onClick={() => put(typedInto(field.current, state.typed, chip))}
-          >
-            {chip.trim()}
-          </button>
-        ))}
-        <button type="submit" class="btn main" aria-disabled={!expr.ok}>
-          To the strip
-        </button>
-      </div>
+      <Chips reads={expr.ok} onSign={(sign) => put(typedInto(field.current, state.typed, sign))} />
     </form>
   );
 }
+
+type FieldProps = {
+  readonly field: RefObject<HTMLInputElement | null>;
+  readonly typed: string;
+  readonly wrong: string | undefined;
+  readonly put: (typed: string) => void;
+};
+
+const Field = ({ field, typed, wrong, put }: FieldProps) => (
+  <>
+    <label class="s muted" for="typed-sum">
+      {words.typeIt}
+    </label>
+    <input
+      ref={field}
+      id="typed-sum"
+      class="typed"
+      value={typed}
+      autocomplete="off"
+      enterkeyhint="done"
+      aria-invalid={wrong !== undefined}
+      aria-describedby="typed-wrong"
+      onInput={(event) => put(event.currentTarget.value)}
+    />
+    <p id="typed-wrong" class="wrongline" role="status">
+      {wrong}
+    </p>
+  </>
+);
+
+type ChipsProps = { readonly reads: boolean; readonly onSign: (sign: string) => void };
+
+/** Signs a phone's keyboard hides, and the way to the strip. */
+const Chips = ({ reads, onSign }: ChipsProps) => (
+  <div class="chips" onMouseDown={(event) => event.preventDefault()}>
+    {signs.map((sign) => (
+      <button key={sign} type="button" data-quick class="chip" onClick={() => onSign(sign)}>
+        {sign.trim()}
+      </button>
+    ))}
+    <button type="submit" class="btn main" aria-disabled={!reads}>
+      {words.toStrip}
+    </button>
+  </div>
+);
 
 const caretIn = (field: HTMLInputElement | null, typed: string): number =>
   field && document.activeElement === field ? (field.selectionStart ?? typed.length) : typed.length;
@@ -97,7 +112,7 @@ function ReadAs({ desk: { state, bench }, expr }: { readonly desk: Desk; readonl
   const notes = notesOn(expr);
   return (
     <>
-      <p class="s muted">Read as</p>
+      <p class="s muted">{words.readAs}</p>
       <div class="expr">
         <Working tokens={tokensOf(expr)} call={call} />
       </div>
@@ -116,7 +131,7 @@ function ReadAs({ desk: { state, bench }, expr }: { readonly desk: Desk; readonl
           lookup={lookup}
         />
       ) : (
-        <p class="wrongline">{reckonText(value.error, call)}</p>
+        <p class="wrongline">{words.reckonText(value.error, call)}</p>
       )}
     </>
   );
@@ -126,6 +141,6 @@ function ReadAs({ desk: { state, bench }, expr }: { readonly desk: Desk; readonl
 function notesOn(expr: Expr): readonly string[] {
   return tokensOf(expr).flatMap((token) => {
     const read = token.is === 'length' ? readLength(token.text) : undefined;
-    return read?.ok ? read.value.notes.map((note) => noteText(note, read.value.echo)) : [];
+    return read?.ok ? read.value.notes.map((note) => words.noteText(note, read.value.echo)) : [];
   });
 }

@@ -17,15 +17,9 @@ export const Working = ({ tokens, call, small }: WorkingProps) => (
   </span>
 );
 
-function Shown({
-  token,
-  call,
-  small,
-}: {
-  readonly token: Token;
-  readonly call: (id: string) => string;
-  readonly small: boolean;
-}) {
+type ShownProps = { readonly token: Token; readonly call: (id: string) => string; readonly small: boolean };
+
+function Shown({ token, call, small }: ShownProps) {
   if (token.is === 'line') return <span class="ref">{call(token.id)}</span>;
   if (token.is === 'op' || token.is === 'bracket')
     return <span class="sign">{token.text === '-' ? '−' : token.text}</span>;

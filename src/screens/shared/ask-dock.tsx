@@ -1,12 +1,10 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Change } from '../../job/entry';
 import { asInches, asNumber, type Length } from '../../length/length';
 import type { Tape } from '../../length/tape';
-import { cutTo } from '../../ui/cut-text';
 import { ChoiceDock, Dock } from '../../ui/dock';
-import { draftPlace, drafts, noteDraft } from '../../ui/drafts';
 import { KeySheet } from '../../ui/key-sheet';
 import type { Ask } from './ask';
+import { useTypedText } from './use-typed-text';
 
 type AskDockProps = {
   readonly ask: Ask;
@@ -95,15 +93,7 @@ type TextDockProps = {
 
 /** A name or a note: however it is left, what was typed is kept; ended by force, it is there again. */
 export function TextDock({ title, now, most = 80, onDone, onClose }: TextDockProps) {
-  const place = useRef(draftPlace(title)).current;
-  const [text, setText] = useState(drafts.peek()[place]?.text ?? now);
-  const keep = () => {
-    noteDraft(place, title, '');
-    if (text.trim() !== now) onDone(text.trim());
-  };
-  const leaving = useRef(keep);
-  leaving.current = keep;
-  useEffect(() => () => leaving.current(), []);
+  const { text, onInput } = useTypedText({ place: title, title, now, most, onDone });
   return (
     <Dock title={title} onClose={onClose}>
       <form
@@ -113,17 +103,7 @@ export function TextDock({ title, now, most = 80, onDone, onClose }: TextDockPro
           onClose();
         }}
       >
-        <input
-          class="field-text"
-          aria-label={title}
-          value={text}
-          onInput={(event) => {
-            const typed = cutTo(event.currentTarget.value, most);
-            if (typed !== event.currentTarget.value) event.currentTarget.value = typed;
-            setText(typed);
-            noteDraft(place, title, typed);
-          }}
-        />
+        <input class="field-text" aria-label={title} value={text} onInput={onInput} />
         <button type="submit" class="btn main full">
           Done
         </button>

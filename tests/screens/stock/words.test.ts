@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest';
 import * as words from '../../../src/screens/stock/words';
-import { textOf } from '../text-of';
+import { said } from '../said';
 
 test('the first reading of a sheet is called the first', () =>
   expect([0, 1, 4].map(words.readOnce)).toEqual(['First reading', 'Another reading', 'Another reading']));
 
 test('the thickness parts are reckoned with is measured, or only planned', () => {
-  expect(textOf(words.reckonedAt('0.709', true))).toBe('Parts of it are reckoned at 0.709, as measured.');
-  expect(textOf(words.reckonedAt('0.719', false))).toBe('Parts of it are reckoned at 0.719, as planned.');
+  expect(said(words.reckonedAt('0.709', true))).toBe('Parts of it are reckoned at 0.709, as measured.');
+  expect(said(words.reckonedAt('0.719', false))).toBe('Parts of it are reckoned at 0.719, as planned.');
 });
 
 test('what is done to a sheet names it, also when it has no name', () => {

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import type { Key } from '../../src/length/keypad';
-import { inches } from '../../src/length/length';
+import type { Key } from '../../../src/length/keypad';
+import { inches } from '../../../src/length/length';
 import {
   type FigureRows,
   figureChanges,
   figureWhole,
   readFigure,
-} from '../../src/screens/figure/figure.kept';
+} from '../../../src/screens/figure/figure.kept';
 import {
   addTheLot,
   changeLine,
@@ -25,8 +25,8 @@ import {
   undoDepth,
   undoFigure,
   useFigure,
-} from '../../src/screens/figure/figure.model';
-import { builtOn, callIt, lineValue } from '../../src/screens/figure/lines';
+} from '../../../src/screens/figure/figure.model';
+import { builtOn, callIt, lineValue } from '../../../src/screens/figure/lines';
 
 const press = (state: FigureState, ...keys: readonly Key[]): FigureState =>
   keys.reduce((at, key) => pressKey(at, key, '1/64').state, state);

@@ -1,8 +1,103 @@
+import type { ComponentChildren } from 'preact';
 import type { Kind, ReckonError } from '../../length/evaluate';
 import type { ParseError } from '../../length/parse-line';
 import type { Note, ReadError } from '../../length/read';
 import { assertNever } from '../../length/result';
-import type { NotDone } from './figure.model';
+import type { Tape } from '../../length/tape';
+import type { NotDone } from './not-done';
+
+export const title = 'Figure';
+export const back = 'Job';
+export const undo = 'Undo';
+export const sums = 'Sums';
+export const keys = 'Keys';
+export const type = 'Type';
+export const tapeTitle = 'Read to the nearest';
+export const tapeButton = (tape: Tape): string => `Read to ${tape}`;
+export const toTape = (tape: ComponentChildren) => <>to {tape}</>;
+
+/** A graduation in the list of them. */
+export const tapeChoice = (tape: Tape): string =>
+  tape === '0.001' ? '0.001 in, for cutters' : tape.includes('mm') ? tape : `${tape} in`;
+
+// The sum in hand.
+
+export const linesAbove = 'Lines above';
+export const use = (line: string): string => `Use ${line}`;
+export const changing = (line: string): string => `Changing ${line}: = writes over it.`;
+export const takenAs = { count: 'counts', length: 'measures' } as const;
+export const thickness = 't';
+export const thicknessSaid = 't, a measured sheet';
+export const sheetsTitle = 'Thickness of a sheet, as measured';
+export const nameIt = 'Name it';
+export const spokenBack = (mark: string, other: string): string => `${mark}; from the other end ${other}`;
+
+// What it comes to.
+
+export const anArea = 'square inches: an area, not a mark';
+export const aCount = 'a count, not a mark';
+export const timesAnd = (left: ComponentChildren) => <>times, and {left} left over</>;
+export const underNothing = 'less than nothing';
+export const exactly = 'exactly';
+export const about = 'about';
+export const otherEndOf = (length: string): string => `from the other end of ${length}`;
+export const pastIt = (by: string): string => `past it by ${by}`;
+
+// The keys, as they are spoken.
+
+export const brackets = 'brackets';
+export const undoKey = 'undo';
+export const erase = 'erase';
+export const point = 'point';
+export const feet = 'feet';
+export const equals = 'equals';
+export const signs = { '×': 'times', '÷': 'divided by', '−': 'minus', '+': 'plus' } as const;
+export const scant = 'scant';
+export const scantBy = (step: string): string => `scant, less ${step}`;
+export const strong = 'strong';
+export const strongBy = (step: string): string => `strong, more ${step}`;
+
+/** The key of the unit a figure is not in. */
+export const unitKey = { mm: 'mm', in: 'inch' } as const;
+
+// A sum typed.
+
+export const typeIt = 'Type it as you would write it';
+export const toStrip = 'To the strip';
+export const readAs = 'Read as';
+
+// The strip of lines.
+
+export const strip = 'Strip';
+export const share = 'Share';
+export const stripHint = (lines: number): string =>
+  lines === 0
+    ? 'Each sum you finish with = stands here.'
+    : 'Tap a line to use it in the next one. Change a line and every line built on it follows.';
+export const newStrip = 'New strip';
+export const addTheLot = 'Add the lot';
+export const measuredBack = 'answers are measured back from it';
+
+export const useIt = 'Use it in the sum';
+export const measureBack = (on: boolean): string =>
+  on ? 'Stop measuring back from it' : 'Measure answers back from it too';
+
+/** To change a line, and how many lines that are built on it follow. */
+export const changeIt = (followers: number): string =>
+  followers === 0
+    ? 'Change it'
+    : `Change it: ${followers === 1 ? 'one line follows' : `${followers} lines follow`}`;
+export const strikeOut = 'Strike it out';
+
+export const nameLine = 'Name this line';
+export const lineName = 'Name';
+export const draftName = 'Name of a line';
+export const usualNames = ['Opening', 'Inside width', 'Side', 'Shelf', 'One bay', 'Reveal'] as const;
+
+/** What a line is called where it is used: its name, else its place in the strip. */
+export const lineCalled = (name: string, no: number): string => name || `line ${no}`;
+export const lineGone = 'a line that is gone';
+export const theLot = 'The lot';
 
 /** Why a key did nothing, and what would. */
 export function refusedText(why: NotDone): string {
@@ -87,7 +182,8 @@ export function parseText(error: ParseError, typed: string): string | undefined 
   }
 }
 
-export function readText(error: ReadError): string | undefined {
+/** Why a figure is not read; nothing for an empty one. */
+function readText(error: ReadError): string | undefined {
   const { text } = error;
   switch (error.code) {
     case 'empty':
