@@ -10,59 +10,24 @@ export type DrawnGroove = {
   readonly behind?: boolean;
 };
 
-type BoardProps = {
+export type BoardProps = {
   readonly length: number;
   readonly grooves: readonly DrawnGroove[];
   readonly label: string;
   /** Figures of an earlier state, while what was typed does not fit. */
   readonly stale?: boolean;
-  /** A rabbet along the far edge, as a share of the board's width. */
-  readonly edge?: number;
 };
 
-/** The board lying down, reference end left against the blue block, red near edges, an X in each waste. */
-export function BoardLying({ length, grooves, label, stale, edge = 0 }: BoardProps) {
-  const scale = 343 / Math.max(length, 0.001);
-  return (
-    <svg class={stale ? 'lying stale' : 'lying'} viewBox="0 -8 356 66" role="img" aria-label={label}>
-      <rect class="f-birch" x="10" y="0" width="343" height="50" />
-      {edge > 0 && (
-        <rect class="f-notch" x="10" y="0" width="343" height={50 * Math.min(1, edge)} opacity=".5" />
-      )}
-      {grooves.map((g) => (
-        <LyingGroove key={g.id} x={10 + g.near * scale} w={g.width * scale} groove={g} />
-      ))}
-      <rect class="k-onbirch" x="10" y="0" width="343" height="50" stroke-width="1.5" />
-      <rect class="f-blue" x="0" y="-6" width="10" height="62" />
-    </svg>
-  );
-}
-
-function LyingGroove({
+/** An X in the waste of a groove. */
+export const Cross = ({
   x,
-  w,
-  groove,
+  y,
+  reach,
 }: {
   readonly x: number;
-  readonly w: number;
-  readonly groove: DrawnGroove;
-}) {
-  if (groove.behind) {
-    return (
-      <rect class="k-onbirch" x={x} y="3" width={w} height="44" stroke-width="1.25" stroke-dasharray="3 3" />
-    );
-  }
-  return (
-    <>
-      <rect class="f-notch" x={x} y="0" width={w} height="50" opacity={groove.done ? 1 : 0.5} />
-      <line class="k-red" x1={x} x2={x} y1="-5" y2="50" stroke-width={groove.current ? 4 : 2.5} />
-      <line class="k-onbirch" x1={x + w} x2={x + w} y1="0" y2="50" stroke-width="1" />
-      {!groove.done && w >= 3 && <Cross x={x + w / 2} y={25} reach={Math.min(w * 0.36, 6)} />}
-    </>
-  );
-}
-
-const Cross = ({ x, y, reach }: { readonly x: number; readonly y: number; readonly reach: number }) => (
+  readonly y: number;
+  readonly reach: number;
+}) => (
   <path
     class="k-onbirch"
     d={`M${x - reach} ${y - reach}L${x + reach} ${y + reach}M${x + reach} ${y - reach}L${x - reach} ${y + reach}`}
@@ -171,57 +136,6 @@ export function BoardOnSled({ length, grooves, blade, label }: SledProps) {
       <rect class="k-onbirch" x="22" y="8" width="328" height="38" stroke-width="1.5" />
       <rect class="f-blue" x="2" y="2" width="20" height="50" rx="2" />
       <line class="k-red" x1={22 + blade * scale} x2={22 + blade * scale} y1="0" y2="54" stroke-width="4" />
-    </svg>
-  );
-}
-
-type OpenBookProps = {
-  readonly length: number;
-  readonly across: number;
-  readonly grooves: readonly (DrawnGroove & { readonly stopped?: number })[];
-  readonly label: string;
-};
-
-const page = 128;
-const tall = 150;
-
-/**
- * Left and right side as an open book, insides toward you, fronts outward, both on their reference end: the figures
- * are the same, only the front changes sides.
- */
-export function OpenBook({ length, across, grooves, label }: OpenBookProps) {
-  const y = (inches: number) => tall - (inches / Math.max(length, 0.001)) * tall;
-  const short = (g: { readonly stopped?: number }) => ((g.stopped ?? 0) / Math.max(across, 0.001)) * page;
-  return (
-    <svg class="open-book" viewBox={`0 0 ${2 * page + 24} ${tall + 30}`} role="img" aria-label={label}>
-      {[0, page + 24].map((x, k) => (
-        <g key={x}>
-          <rect class="f-birch" x={x} y="0" width={page} height={tall} />
-          {grooves.map((g) => (
-            <rect
-              key={g.id}
-              class="f-notch"
-              x={x + (k === 0 ? short(g) : 0)}
-              y={y(g.near + g.width)}
-              width={page - short(g)}
-              height={Math.max(1.5, y(g.near) - y(g.near + g.width))}
-            />
-          ))}
-          <rect class="k-onbirch" x={x} y="0" width={page} height={tall} stroke-width="1.5" />
-          <rect class="f-blue" x={x} y={tall} width={page} height="7" />
-          <text class="f-ink w" x={x + page / 2} y={tall + 25} font-size="15" text-anchor="middle">
-            {k === 0 ? 'Left' : 'Right'}
-          </text>
-          <text
-            class="f-onbirch w"
-            font-size="13"
-            text-anchor="middle"
-            transform={`translate(${k === 0 ? x + 12 : x + page - 4} ${tall / 2}) rotate(-90)`}
-          >
-            front
-          </text>
-        </g>
-      ))}
     </svg>
   );
 }

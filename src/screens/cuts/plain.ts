@@ -1,6 +1,7 @@
 import { writeLength } from '../../length/write';
 import { type Checklist, cutCount } from '../../plan/checklist';
-import { buildWords, onWords, setupTitle, whatWords } from '../shared/cut-words';
+import { buildWords, onWords, whatWords } from '../shared/cut-words';
+import { setupTitle } from '../shared/setup-title';
 
 /** The checklist as plain lines, for a helper: setups in order, pieces under each, boxes to tick. */
 export function plainCuts(list: Checklist): string {

@@ -2,7 +2,8 @@ import type { Doubled } from '../../job/doubled';
 import type { Entry } from '../../job/entry';
 import type { Job } from '../../job/job';
 import type { Plan } from '../../plan/plan';
-import { setupTitle, whichWords } from '../shared/cut-words';
+import { whichWords } from '../shared/cut-words';
+import { setupTitle } from '../shared/setup-title';
 
 /** What a value is about, as it is called in the shop: the thing, and which figure of it. */
 export type About = { readonly thing: string; readonly what: string };

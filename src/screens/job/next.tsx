@@ -7,8 +7,8 @@ import { checklistOf, standingCard } from '../../plan/checklist';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { setupTitle } from '../shared/cut-words';
 import { callGroove, setWords } from '../shared/layout-words';
+import { setupTitle } from '../shared/setup-title';
 import { useFinished } from './use-finished';
 import * as words from './words';
 

@@ -4,27 +4,26 @@ import type { Bench } from '../bench';
 import { BoardList, layOutBoard } from '../shared/board-list';
 import { allBoards } from '../shared/board-of';
 import { UndoButton } from '../shared/undo-button';
+import * as words from './words';
 
 /** The boards of the job in hand. */
 export function BoardsScreen({ bench }: { readonly bench: Bench }) {
   const job = bench.job.value;
   return (
     <>
-      <Bar title="Marks" sub={job?.name ?? ''}>
+      <Bar title={words.marks} sub={job?.name ?? ''}>
         <UndoButton bench={bench} />
       </Bar>
       <main class="page">
         {allBoards(bench).length === 0 ? (
-          <p class="pad-x empty-line">
-            No board laid out yet. Measure one end to end, then say where its grooves go.
-          </p>
+          <p class="pad-x empty-line">{words.noBoardYet}</p>
         ) : (
           <BoardList bench={bench} />
         )}
         <div class="pad-x">
           <button type="button" class="btn main full" onClick={() => void layOutBoard(bench)}>
             <Icon name="plus" />
-            Lay out a board
+            {words.layOutBoard}
           </button>
         </div>
       </main>

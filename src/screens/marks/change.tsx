@@ -8,7 +8,7 @@ import { sheetsOf } from '../../plan/measured-sheets';
 import type { Board } from '../../trade/grooves/board';
 import { layOut } from '../../trade/grooves/lay-out';
 import { Bar } from '../../ui/bar';
-import { BoardLying } from '../../ui/boards';
+import { BoardLying } from '../../ui/board-lying';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';

@@ -4,6 +4,7 @@ import type { Layout } from '../../trade/grooves/lay-out';
 import type { BoardField, GrooveField, Problem } from '../../trade/grooves/layout';
 import type { Measures } from '../../trade/grooves/machines';
 import type { Setting, SettingProblem, SettingWarning, ShopField } from '../../trade/grooves/settings';
+import { capital } from './capital';
 import { exactly as w } from './exact-words';
 import { tooManyText } from './too-much-words';
 
@@ -45,9 +46,9 @@ export function problemText(problem: Problem, board: Board, layout: Layout): str
     case 'missing':
       return `Say ${fields[problem.field]}${where(board, problem.in)}.`;
     case 'not-positive':
-      return `${sentence(fields[problem.field])}${where(board, problem.in)} must be more than nothing.`;
+      return `${capital(fields[problem.field])}${where(board, problem.in)} must be more than nothing.`;
     case 'negative':
-      return `${sentence(fields[problem.field])}${where(board, problem.in)} is ${w(problem.by)} under nothing: nothing or more.`;
+      return `${capital(fields[problem.field])}${where(board, problem.in)} is ${w(problem.by)} under nothing: nothing or more.`;
     case 'too-many':
       return tooManyText(problem);
     case 'count-not-whole':
@@ -190,8 +191,6 @@ export function settingWarningText(warning: SettingWarning): string {
       return assertNever(warning);
   }
 }
-
-const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** Which face goes where: into the table for a stack below, up for a cutter above. */
 export function faceText(setting: Setting, board: Board): string {

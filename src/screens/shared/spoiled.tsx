@@ -11,7 +11,7 @@ import type { Operation } from '../../trade/setups/operation';
 import { type Leftover, recutOf } from '../../trade/setups/recut';
 import { Dock } from '../../ui/dock';
 import type { Bench } from '../bench';
-import { setupTitle } from './cut-words';
+import { setupTitle } from './setup-title';
 
 type SpoiledProps = {
   readonly bench: Bench;
