@@ -1,11 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { newBoard, newRun } from '../../src/job/job';
-import { viewOf } from '../../src/plan/board-layout';
-import { plainLines } from '../../src/screens/marks/plain-lines';
-import { problemText, settingProblemText } from '../../src/screens/shared/layout-words';
-import { warningText } from '../../src/screens/shared/warning-words';
-import type { Board, Run } from '../../src/trade/grooves/board';
-import { l } from '../length/write-figures';
+import { newBoard, newRun } from '../../../src/job/job';
+import { viewOf } from '../../../src/plan/board-layout';
+import { problemText, settingProblemText } from '../../../src/screens/shared/layout-words';
+import { warningText } from '../../../src/screens/shared/warning-words';
+import type { Board, Run } from '../../../src/trade/grooves/board';
+import { l } from '../../length/write-figures';
 
 const board = (over: Partial<Board>, run: Partial<Run> = {}): Board => ({
   ...newBoard('b'),
@@ -87,20 +86,5 @@ describe('what is wrong is said by how much, and what would fit', () => {
     expect(says(b).join(' ')).toContain(
       'meet through the board, 1/32 over. Stagger them, cut shallower, or take thicker stuff.',
     );
-  });
-});
-
-describe('plainLines', () => {
-  test('a board goes out as lines a helper can read', () => {
-    const text = plainLines(viewOf(board({}, { count: 2 }), {}, '1/32'));
-    expect(text.split('\n')).toEqual([
-      'Side, 34 1/2 long. Measure from the bottom end.',
-      'Near edges:',
-      'no. 1: 3, 3/4 wide, from the other end 31 1/2',
-      'no. 2: 9, 3/4 wide, from the other end 25 1/2',
-      'Settings: bottom end on the stop, to the near teeth',
-      'no. 1, Stop block at 3',
-      'no. 2, Stop block at 9',
-    ]);
   });
 });

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { spread } from '../../src/screens/marks/spread';
-import { readRoute, writeRoute } from '../../src/screens/routes';
-import { runs } from '../runs';
+import { spread } from '../../../src/screens/marks/spread';
+import { runs } from '../../runs';
 
 describe('spread', () => {
   test('rows of figures keep their order, never touch, and stay beside the board', () => {
@@ -24,22 +23,4 @@ describe('spread', () => {
     const { height, rows } = spread([5, 15, 25], 34.5);
     expect(rows.map((y) => Math.round(((y - 10) / (height - 10)) * 34.5))).toEqual([5, 15, 25]);
   });
-});
-
-describe('routes', () => {
-  test.each([
-    '#/',
-    '#/figure',
-    '#/marks/b1',
-    '#/saw/b1',
-    '#/saw/b1/r1~3~near',
-    '#/fit/b1/r1',
-    '#/stock/s1',
-    '#/import',
-  ])('%s reads and writes back', (hash) => expect(writeRoute(readRoute(hash))).toBe(hash));
-
-  test.each(['', '#', '#/nowhere', '#/marks', '#/saw/', '#/%E0%A4%A', '#/__proto__'])(
-    '“%s” leads to the job',
-    (hash) => expect(readRoute(hash)).toEqual({ at: 'job' }),
-  );
 });
