@@ -25,7 +25,10 @@ export function viewOf({ connection, ahead, seen }: StoreContext): View {
     return { entries: merge(entries, more), setAside };
   }
 
-  /** A job's line from its log; of a log that is all in the journal only what the line says is checked. */
+  /**
+   * A job's line of the list, from its log. Of a log that only the journal has, only the fields of the line are
+   * checked.
+   */
   async function lineOf(id: string): Promise<JobLine> {
     const entries = ahead.all() ? ahead.log(id) : (await loadAll(id)).entries;
     const own = entries.filter((entry) => entry.kind === 'edit' && lineFields.includes(entry.path));

@@ -77,7 +77,7 @@ function filler(keeper: Keeper) {
       if (stands) return restored(await restore(db, found));
       rows = found;
     },
-    /** The store stands: what is to be filled in, once it is shown. */
+    /** Called when the store is open: shows the rows the database is to be filled with, and returns them. */
     toFill: () => {
       stands = true;
       if (rows) ahead.show(rows, 'all');

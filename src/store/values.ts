@@ -6,10 +6,7 @@ import { reading, sent, strict, whole } from './whole';
 export type ValueStore = 'settings' | 'shop';
 export const valueStores = ['settings', 'shop'] as const;
 
-/**
- * A setting or figure of the shop and when it was written, ISO 8601, empty where nobody knows; null is one taken
- * away.
- */
+/** A setting or figure of the shop, null when taken away, and its moment, ISO 8601, empty where not known. */
 export type Stamped = { readonly value: Json; readonly at: string };
 export type Values = ReadonlyMap<string, Stamped>;
 export type ValueRow = readonly [ValueStore, string, Json, string];

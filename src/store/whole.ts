@@ -23,7 +23,7 @@ function abort(tx: Transaction): void {
   }
 }
 
-/** A transaction that only reads: how it ends says nothing that its requests have not said. */
+/** A transaction that only reads: its requests tell of every failure, so its end is not listened to. */
 export function reading<T extends Pick<Transaction, 'done'>>(tx: T): T {
   tx.done.catch(() => undefined);
   return tx;

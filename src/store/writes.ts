@@ -132,7 +132,7 @@ export type Incoming = {
 /** What was new; of all tries together, as one that ended unheard may have been kept. */
 export type Added = { readonly entries: readonly Entry[]; readonly aside: readonly Aside[] };
 
-/** Adds entries we do not have; one we have stays as it is. Taken in twice, nothing changes. Says what was new. */
+/** Adds entries we do not have; one we have stays as it is. Taken in twice, nothing changes. Returns what was new. */
 export async function addEntries(
   db: Database,
   { job, entries, aside, now }: Incoming & { readonly now: string },

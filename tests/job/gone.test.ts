@@ -39,7 +39,7 @@ describe('a thing taken away on one phone', () => {
     expect([value(again, gone), readings(again)]).toEqual([stands, []]);
   });
 
-  test('the other thing of that name’s beginning is not meant', () => {
+  test('a thing whose id only begins the same is not meant', () => {
     const met = merge(tap(start, 'anna', [away]), tap(start, 'ben', [edit('65', 'boards/side2/length')]));
     expect([value(met, gone), readings(met)]).toEqual([true, []]);
   });

@@ -42,7 +42,7 @@ describe('two phones that change one reading', () => {
     expect([value(back), readings(back)]).toEqual(['66', [[at, '65', '66']]]);
   });
 
-  test('M10: one of them taken back leaves the other, and no question', () => {
+  test('M10: one of two readings taken back leaves the other, and no question', () => {
     const back = takenBack(both, 'ben');
     expect([value(back), readings(back)]).toEqual(['65', []]);
   });
@@ -56,7 +56,7 @@ describe('two phones that change one reading', () => {
     expect(readings(merge(anna, tap(start, 'ben', [edit('65')])))).toEqual([]);
   });
 
-  test('M4: one that had seen the other is no question', () => {
+  test('M4: a reading written by someone who had seen the other is no question', () => {
     expect(readings(tap(passed(anna, start), 'ben', [edit('66')]))).toEqual([]);
   });
 
@@ -118,18 +118,18 @@ describe('logs of older phones', () => {
     ...edit(value),
   });
 
-  test('M13: rows that say nothing of what they are over replace all such rows before them, in order', () => {
+  test('M13: rows without `over` replace all such rows before them, in order', () => {
     const old = [plain('anna', 1, '1'), plain('ben', 2, '2'), plain('anna', 2, '3')];
     expect([value(old), readings(old)]).toEqual(['2', []]);
   });
 
-  test('M13: such a row never replaces one that does say: its phone could not have read it', () => {
+  test('M13: a row without `over` never replaces one that has it: its phone could not have read it', () => {
     const old = [plain('anna', 1, '1')];
     const met = merge(tap(old, 'anna', [edit('2')]), [...old, plain('ben', 9, '3')]);
     expect(readings(met)).toEqual([[at, '2', '3']]);
   });
 
-  test('M13: acts of before can be taken back', () => {
+  test('M13: acts of version 1 can be taken back', () => {
     const old = [plain('anna', 1, '1'), plain('anna', 2, '2')];
     const once = takenBack(old, 'anna');
     expect(value(once)).toBe('1');

@@ -54,7 +54,7 @@ describe('readings, each under a path of its own', () => {
     expect(fold(both).doubled.size).toBe(0);
   });
 
-  test('a phone that still writes the whole list loses nothing of what has paths, nor it of the list', () => {
+  test('an old phone that writes whole lists and a new one that writes paths lose nothing of each other', () => {
     const mine = tap(old, 'anna', editReading('s1', 'x', { size: l('.721') }));
     const theirs = tap(
       old,

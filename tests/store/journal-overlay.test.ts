@@ -33,7 +33,7 @@ describe('what the journal takes alone', () => {
     expect(heard).toEqual([1]);
   });
 
-  test('so are those of two pages, and of one opened again in between', async () => {
+  test('what the journal took alone from two pages, one opened again in between, is heard of too', async () => {
     const folder = memoryFolder();
     const store = await begun(folder);
     const page = await open(folder);
@@ -132,7 +132,7 @@ describe('while the database takes nothing', () => {
     expect(left.map(({ label }) => label)).toEqual(['New']);
   });
 
-  test('a figure is the newer word, and no longer one once the database took another', async () => {
+  test('a figure the journal took alone stands until the database takes a newer one', async () => {
     const folder = memoryFolder();
     const store = await begun(folder);
     await broken(() => store.keepShop('kerf', inches(3n, 32n)));

@@ -74,7 +74,7 @@ describe('settings and figures of which each copy missed something', () => {
     expect(await kerfOf(await reopened(folder))).toEqual(inches(1n, 8n));
   });
 
-  test('those of an emptied database that could not be filled at once stay in the journal', async () => {
+  test('values stay in the journal while an emptied database cannot be filled', async () => {
     for (const jobs of [true, false]) {
       globalThis.indexedDB = new Factory();
       const folder = memoryFolder();
@@ -91,7 +91,7 @@ describe('settings and figures of which each copy missed something', () => {
     }
   });
 
-  test('nor does a journal that did not answer at the start lose them to a job begun meanwhile', async () => {
+  test('a journal that did not answer at the start keeps its values, also when a job was begun meanwhile', async () => {
     const folder = memoryFolder();
     const store = await open(folder);
     await store.keepShop('kerf', inches(1n, 8n));
@@ -130,7 +130,7 @@ describe('settings and figures of which each copy missed something', () => {
 });
 
 describe('what else the copies are told apart by', () => {
-  test('both is not said of a change the journal missed while they were compared', async () => {
+  test('a change the journal missed while the copies were compared is said to be in the database alone', async () => {
     const folder = memoryFolder();
     const store = await begun(folder);
     await broken(() => cut(store, 'x'));
@@ -153,7 +153,7 @@ describe('what else the copies are told apart by', () => {
     expect(again.keptIn()).toBe('database');
   });
 
-  test('rows set aside while the journal was away are in it at last', async () => {
+  test('rows set aside while the journal did not answer come into it later', async () => {
     const folder = memoryFolder();
     const store = await begun(folder);
     folder.fail = () => {
@@ -167,7 +167,7 @@ describe('what else the copies are told apart by', () => {
     expect(await (await reopened(folder)).aside()).toHaveLength(1);
   });
 
-  test('a row moved out of the log is no difference ever after', async () => {
+  test('a row set aside does not make the copies differ at every comparison', async () => {
     const folder = memoryFolder();
     const store = await begun(folder);
     store.close();

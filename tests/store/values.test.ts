@@ -96,7 +96,7 @@ describe('values that come into the database late are on the screen', () => {
     }
   });
 
-  test('and another page that moves about does not take them off it', async () => {
+  test('another page that moves about does not take late values off the screen', async () => {
     const folder = memoryFolder();
     const store = await begun(folder);
     await store.keepShop('kerf', eighth);
@@ -112,7 +112,7 @@ describe('values that come into the database late are on the screen', () => {
 describe('a clock set back', () => {
   const [noon, before] = ['2026-11-26T12:00:00.000Z', '2026-11-26T11:00:00.000Z'];
 
-  test('makes no figure older that was kept after, whichever copy took it', async () => {
+  test('makes no later figure older, whichever copy took it', async () => {
     for (const alone of ['first', 'second'] as const) {
       globalThis.indexedDB = new Factory();
       const folder = memoryFolder();

@@ -25,7 +25,7 @@ describe('writing', () => {
     expect(fold(entries).doubled.size).toBe(0);
   });
 
-  test('M9: one that says so is over that alone: what another page took in meanwhile stands beside it', async () => {
+  test('M9: a change that says what it is over replaces that alone: what another page took in meanwhile stands beside it', async () => {
     await versionTwo('kept');
     const store = await open();
     await store.append({ job, label: 'Length', changes: [{ ...length('65'), over: ['2.phone1'] }] });

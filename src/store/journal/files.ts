@@ -5,9 +5,9 @@ import { keptOf, type Row, rowsOf } from './row';
 export type Folder = {
   /** @param from bytes left out at the beginning @param most bytes read, all that follow unless told */
   readonly read: (name: string, from?: number, most?: number) => Promise<Uint8Array>;
-  /** Adds at the end, on the disk once it resolves; in place of a last line whose write was cut off. */
+  /** Adds bytes at the end, in place of a last line whose write was cut off; on the disk once it resolves. */
   readonly append: (name: string, bytes: Uint8Array) => Promise<void>;
-  /** Everything anew, on the disk once it resolves. */
+  /** Replaces the whole file; on the disk once it resolves. */
   readonly write: (name: string, bytes: Uint8Array) => Promise<void>;
 };
 

@@ -26,7 +26,7 @@ export async function restore(db: Database, rows: readonly Row[]): Promise<numbe
     const away = new Set(asides.map(({ row }) => JSON.stringify(row)));
     const isAway = (entry: Entry) => away.size > 0 && away.has(JSON.stringify(entry));
     const fresh = [...kept.log].flatMap(([key, entry]) => (have.has(key) || isAway(entry) ? [] : [entry]));
-    // ten thousand requests nobody listens to one by one: the transaction's end tells
+    // no promise for each of ten thousand requests: the end of the transaction tells whether they failed
     const plain = unwrap(log);
     for (const entry of fresh) plain.put(entry);
     const jobsMade = new Set(made);

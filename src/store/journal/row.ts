@@ -15,7 +15,7 @@ export type Row =
   | readonly ['purge', string]
   | readonly ['begin' | 'whole', number];
 
-/** What rows come to: the last word of each. */
+/** What rows come to: the latest of each key. */
 export type Kept = {
   readonly log: ReadonlyMap<string, Entry>;
   /** With those taken away. */

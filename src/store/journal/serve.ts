@@ -9,7 +9,7 @@ export type Open = {
   readonly serve: (asked: Omit<JournalAsked, 'no'>) => Promise<Omit<JournalTold, 'no'>>;
   /** Whether so many settings and figures were superseded that the files are worth beginning anew. */
   readonly due: () => boolean;
-  /** Begins them anew, with the last word of each. */
+  /** Begins them anew, with the latest row of each key. */
   readonly tidy: () => Promise<void>;
 };
 

@@ -67,7 +67,7 @@ describe('what keeps a stock from being laid out', () => {
     expect(plan(own).sheets.map((s) => s.left)).toEqual(['o']);
   });
 
-  test('thirty alike are one fault', () => {
+  test('thirty pieces alike are named once', () => {
     const trays = Array.from({ length: 30 }, (_, k) =>
       piece('tray', n(97), n(20), { id: `tray/${k}`, copy: `${k}` }),
     );

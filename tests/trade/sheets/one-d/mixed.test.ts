@@ -82,7 +82,7 @@ describe('a few pieces from sticks of several lengths', () => {
     expect(exactMixed(mix)).toMatchObject({ cost: 1001, whole: true });
   });
 
-  test('cost what trying every way finds, or go nowhere', () => {
+  test('cost the least that trying every way finds, or have no place', () => {
     fc.assert(
       fc.property(mixes, (mix) => {
         const found = exactMixed(mix);
@@ -95,7 +95,7 @@ describe('a few pieces from sticks of several lengths', () => {
   });
 
   // 44/5 of 3,000,000,000 is 26,400,000,000; worked in floats it comes out a hair more
-  test('a hair a float is off does not hide what costs one less', () => {
+  test('a plan that costs one less is found where floats could not tell the two apart', () => {
     const mix = {
       sticks: [
         { capacity: 5, cost: 3_000_000_001 },
@@ -118,7 +118,7 @@ describe('a few pieces from sticks of several lengths', () => {
     });
   });
 
-  test('nothing dearer than what can be had already is looked for', () => {
+  test('a plan dearer than the one in hand is not looked for', () => {
     const mix = { sticks: [{ capacity: 10, cost: 5 }], items: [{ size: 6, count: 2 }] };
     expect(exactMixed(mix, 10)).toMatchObject({ sticks: undefined, cost: 10, whole: true });
     expect(exactMixed(mix, 11)).toMatchObject({ cost: 10, whole: true });

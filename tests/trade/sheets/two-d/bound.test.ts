@@ -74,7 +74,7 @@ describe('leastCost', () => {
     expect(leastCost(kinds, 12)).toBe(6);
   });
 
-  test('it is what trying every number of each kind finds, and the quick one is never above it', () => {
+  test('it is the least that trying every number of each kind finds, and the quick bound is never above it', () => {
     const kind = fc.record({
       holds: fc.integer({ min: 0, max: 9 }),
       count: fc.integer({ min: 0, max: 3 }),

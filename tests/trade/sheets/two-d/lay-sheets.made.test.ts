@@ -32,7 +32,7 @@ describe('workshop sheets cut up', () => {
   });
 });
 
-test('a sheet used to less than 0.95 is always met', () => {
+test('instances that use less than 95 % of their sheets are all laid on the fewest', () => {
   const easy = made.filter((i) => Number(/_u([\d.]+)_/.exec(i.name)?.[1]) < 0.95);
   expect(easy).toHaveLength(15);
   for (const instance of easy)
