@@ -5,7 +5,6 @@ import { editJob } from '../../src/job/edits';
 import type { Entry } from '../../src/job/entry';
 import { fold, over } from '../../src/job/log';
 import { inches } from '../../src/length/length';
-import type { Row } from '../../src/store/journal/row';
 import { schemaVersion } from '../../src/store/migrations';
 import type { Store } from '../../src/store/store';
 import { memoryFolder } from './journal/memory-folder';
@@ -249,24 +248,4 @@ describe('what else the copies are told apart by', () => {
     expect([store.keptIn(), summaries]).toEqual(['both', expect.any(Number)]);
     expect(summaries).toBeLessThan(6);
   });
-
-  test('many jobs shown from the journal are listed as fast as from the database', async () => {
-    const folder = memoryFolder();
-    const journal = memoryJournal(folder);
-    const rows = Array.from({ length: 30_000 }, (_, k): Row => {
-      const [job, count] = [`j${Math.floor(k / 100)}`, 1 + (k % 100)];
-      const place = { job, device: 'd', count, at, act: `d.${count}`, label: 'x' };
-      return ['log', { ...place, kind: 'tick', op: `cut/b1/o${count}/1`, figure: '3/4' }];
-    });
-    await journal.append(rows);
-    const store = await open(folder, 60_000);
-    const from = performance.now();
-    expect(await store.jobs()).toHaveLength(300);
-    const shown = performance.now() - from;
-    await store.evenOut();
-    const again = performance.now();
-    expect(await store.jobs()).toHaveLength(300);
-    // going over every row once for each job took forty times as long
-    expect(shown).toBeLessThan(3 * (performance.now() - again));
-  }, 120_000);
 });
