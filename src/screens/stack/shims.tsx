@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import { inches } from '../../length/length';
+import { absolute, inches, isPositive, isZero, type Length } from '../../length/length';
 import { writeDecimal, writeLength } from '../../length/write';
-import { lapPair } from '../../trade/joints/laps';
-import { pileFor } from '../../trade/stacks/pile';
+import { type LapPair, lapPair } from '../../trade/joints/laps';
+import { pileFor, type Shim } from '../../trade/stacks/pile';
 import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed } from '../../ui/mixed';
@@ -13,62 +13,44 @@ import { ShimDrawer } from '../shared/shim-drawer';
 import { listsOf } from '../shared/shop-lists';
 import { pileErrorText } from '../shared/stack-words';
 import { useLength } from '../shared/stays';
+import * as words from './words';
 
 /** Within this of the gap is good enough under a foot. Common practice, no source. */
 const tolerance = inches(20n, 1000n);
 
+type Field = 'gap' | 'thick' | 'deep';
+
 /** Two small sums of the bench: a pile of shims for a gap, and a half-lap put right. */
 export function ShimsScreen({ bench }: { readonly bench: Bench }) {
-  const [open, setOpen] = useState<'gap' | 'thick' | 'deep'>();
-  const [gap, setGap] = useLength('shims gap');
-  const [thick, setThick] = useLength('lap thick');
-  const [deep, setDeep] = useLength('lap deep');
-  const pile = gap && pileFor(gap, listsOf(bench.settings.value).shims, tolerance);
-  const lap = thick && deep && lapPair(thick, deep);
-  const rows = { gap: [gap, setGap], thick: [thick, setThick], deep: [deep, setDeep] } as const;
-  const row = (field: keyof typeof rows, words: string) => (
-    <button type="button" class="nextset" onClick={() => setOpen(field)}>
-      <span class="grow">{words}</span>
-      {rows[field][0] ? <Given value={rows[field][0]} /> : <span class="muted">····</span>}
-    </button>
+  const [open, setOpen] = useState<Field>();
+  const rows = {
+    gap: useLength('shims gap'),
+    thick: useLength('lap thick'),
+    deep: useLength('lap deep'),
+  };
+  const { shims } = listsOf(bench.settings.value);
+  const row = (field: Field) => (
+    <Row label={words.asks[field]} value={rows[field][0]} onTap={() => setOpen(field)} />
   );
   return (
     <>
-      <Bar title="Shims and laps" leave={{ label: 'Back', onTap: () => leave(bench, { at: 'job' }) }} />
+      <Bar title={words.shimsTitle} leave={{ label: words.back, onTap: () => leave(bench, { at: 'job' }) }} />
       <main class={open ? 'page docked' : 'page'}>
-        <h2 class="sec pad-x">Shims for a gap</h2>
+        <h2 class="sec pad-x">{words.shimsForGap}</h2>
         <Caution bench={bench} code="shims" />
-        {row('gap', 'The gap')}
-        {pile?.ok && (
-          <div class="pad-x verdict">
-            <Mixed value={pile.value.height} size="bench" tape="1/64" />
-            <p>
-              {pile.value.chosen.map((s) => `${s.count} × ${writeLength(s.size)}`).join(' + ') ||
-                'No shim goes in'}
-              {pile.value.short.n === 0n ? ', exactly' : `, short by ${writeDecimal(pile.value.short)}`}
-              {!pile.value.within && ': no pile of these comes nearer without going over'}.
-            </p>
-          </div>
-        )}
-        {pile && !pile.ok && <p class="pad-x note">{pileErrorText(pile.error)}</p>}
+        {row('gap')}
+        {rows.gap[0] && <PileFor gap={rows.gap[0]} shims={shims} />}
         <ShimDrawer bench={bench} />
-        <h2 class="sec pad-x">Half-lap, faces step</h2>
+        <h2 class="sec pad-x">{words.halfLap}</h2>
         <Caution bench={bench} code="lap" />
-        {row('thick', 'Thickness of both')}
-        {row('deep', 'Depth as cut')}
-        {lap?.ok && (
-          <p class="pad-x verdict">
-            {lap.value.step.n === 0n
-              ? 'The faces are flush.'
-              : `The faces step by ${writeLength(lap.value.step)}${lap.value.warn ? ', enough to feel' : ''}. Both still uncut: ${lap.value.step.s > 0n ? 'deepen' : 'make shallower'} each by ${writeLength(lap.value.deepenEach).replace('-', '')}. One set cut: the other to ${writeLength(lap.value.otherDepth)}.`}
-          </p>
-        )}
-        {lap && !lap.ok && <p class="pad-x note">That depth goes through: less than the thickness.</p>}
+        {row('thick')}
+        {row('deep')}
+        {rows.thick[0] && rows.deep[0] && <Lap thick={rows.thick[0]} deep={rows.deep[0]} />}
       </main>
       {open && (
         <KeySheet
           key={open}
-          title={{ gap: 'The gap', thick: 'Thickness of both', deep: 'Depth as cut' }[open]}
+          title={words.asks[open]}
           tape="1/64"
           fill="length"
           now={rows[open][0]}
@@ -78,4 +60,54 @@ export function ShimsScreen({ bench }: { readonly bench: Bench }) {
       )}
     </>
   );
+}
+
+type RowProps = {
+  readonly label: string;
+  readonly value: Length | undefined;
+  readonly onTap: () => void;
+};
+
+const Row = ({ label, value, onTap }: RowProps) => (
+  <button type="button" class="nextset" onClick={onTap}>
+    <span class="grow">{label}</span>
+    {value ? <Given value={value} /> : <span class="muted">····</span>}
+  </button>
+);
+
+type PileProps = { readonly gap: Length; readonly shims: readonly Shim[] };
+
+/** The pile that fills a gap nearest without going over. */
+function PileFor({ gap, shims }: PileProps) {
+  const found = pileFor(gap, shims, tolerance);
+  if (!found.ok) return <p class="pad-x note">{pileErrorText(found.error)}</p>;
+  const { height, chosen, short, within } = found.value;
+  const pieces = chosen.map((s) => words.shims(s.count, writeLength(s.size)));
+  return (
+    <div class="pad-x verdict">
+      <Mixed value={height} size="bench" tape="1/64" />
+      <p>{words.pile({ pieces, within, short: isZero(short) ? undefined : writeDecimal(short) })}</p>
+    </div>
+  );
+}
+
+/** A half-lap whose faces step, put right. */
+function Lap({ thick, deep }: { readonly thick: Length; readonly deep: Length }) {
+  const lap = lapPair(thick, deep);
+  return lap.ok ? (
+    <p class="pad-x verdict">{lapText(lap.value)}</p>
+  ) : (
+    <p class="pad-x note">{words.goesThrough}</p>
+  );
+}
+
+function lapText({ step, warn, deepenEach, otherDepth }: LapPair): string {
+  if (isZero(step)) return words.flush;
+  return words.step({
+    by: writeLength(step),
+    felt: warn,
+    deepen: isPositive(step),
+    each: writeLength(absolute(deepenEach)),
+    other: writeLength(otherDepth),
+  });
 }
