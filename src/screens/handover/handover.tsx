@@ -8,6 +8,7 @@ import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { useWake } from '../shared/use-wake';
 import { codesOf, freshIn, shows, textOf, type What } from './outgoing';
+import * as words from './words';
 
 /** One job to another phone, by codes on this screen: no signal, no file. */
 export function HandOverScreen({ bench }: { readonly bench: Bench }) {
@@ -15,23 +16,29 @@ export function HandOverScreen({ bench }: { readonly bench: Bench }) {
   const leave = () => bench.go({ at: 'job' });
   return (
     <>
-      <Bar title="Hand over" {...(job ? { sub: job.name } : {})} leave={{ label: 'Job', onTap: leave }} />
+      <Bar
+        title={words.handOver}
+        {...(job ? { sub: job.name } : {})}
+        leave={{ label: words.toJob, onTap: leave }}
+      />
       {job ? (
         <Out key={job.id} bench={bench} job={job} />
       ) : (
-        <p class="page pad-x empty-line">No job in hand. Open one first.</p>
+        <p class="page pad-x empty-line">{words.noJob}</p>
       )}
     </>
   );
 }
 
-function Out({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
+type OutProps = { readonly bench: Bench; readonly job: Job };
+
+function Out({ bench, job }: OutProps) {
   const wake = useWake(bench);
   const entries = bench.entries.value;
   const known = handedOf(bench.settings.value.handed, job.id);
   const fresh = freshIn(entries, known);
   const [what, setWhat] = useState<What>(known && fresh > 0 ? 'changes' : 'whole');
-  const [size, setSize] = useState<keyof typeof shows>('fine');
+  const [size, setSize] = useState<Size>('fine');
   const text = textOf({ job: job.id, entries }, what, known) ?? '';
   const codes = useCodes(text, size);
   const arrived = async () => {
@@ -45,22 +52,15 @@ function Out({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
       <div class="pad-x handwords">
         <p class="handlead">{leadOf(codes)}</p>
         {known && <Choice what={what} fresh={fresh} onChoose={setWhat} />}
-        <p class="note">
-          On that phone: Bring a job file in, then Read codes.{' '}
-          {wake === 'on' ? 'This screen stays on.' : 'This screen may sleep: tap it now and then.'}
-        </p>
-        <div class="adds">
-          <button type="button" class="btn" onClick={() => setSize(size === 'fine' ? 'large' : 'fine')}>
-            {size === 'fine' ? 'Larger squares' : 'Fewer codes'}
-          </button>
-          <button type="button" class="btn" onClick={() => void bench.phone.share(fileName(job, what), text)}>
-            <Icon name="share" />
-            As a file
-          </button>
-        </div>
+        <p class="note">{words.there(wake === 'on')}</p>
+        <Adds
+          size={size}
+          onSize={setSize}
+          onFile={() => void bench.phone.share(words.fileName(job.name, what), text)}
+        />
         <div class="arrived">
           <button type="button" class="btn main full" onClick={() => void arrived()}>
-            It has arrived
+            {words.arrived}
           </button>
         </div>
       </div>
@@ -68,13 +68,30 @@ function Out({ bench, job }: { readonly bench: Bench; readonly job: Job }) {
   );
 }
 
-const fileName = (job: Job, what: What): string =>
-  `${job.name || 'Job'}${what === 'changes' ? ', changes' : ''}`;
+type Size = keyof typeof shows;
+type AddsProps = {
+  readonly size: Size;
+  readonly onSize: (size: Size) => void;
+  readonly onFile: () => void;
+};
+
+/** Codes of another size, or a file in place of them. */
+const Adds = ({ size, onSize, onFile }: AddsProps) => (
+  <div class="adds">
+    <button type="button" class="btn" onClick={() => onSize(size === 'fine' ? 'large' : 'fine')}>
+      {words.otherSize[size]}
+    </button>
+    <button type="button" class="btn" onClick={onFile}>
+      <Icon name="share" />
+      {words.asFile}
+    </button>
+  </div>
+);
 
 type Making = Codes | 'too-long' | undefined;
 
 /** The codes of a text, once they are made. */
-function useCodes(text: string, size: keyof typeof shows): Making {
+function useCodes(text: string, size: Size): Making {
   const [codes, setCodes] = useState<Making>();
   useEffect(() => {
     let current = true;
@@ -89,11 +106,8 @@ function useCodes(text: string, size: keyof typeof shows): Making {
   return codes;
 }
 
-function leadOf(codes: Making): string {
-  if (codes === 'too-long') return 'This is too long for codes. Hand it over as a file.';
-  if (!codes || codes.count === 1) return 'Hold the other phone over this one.';
-  return `Hold the other phone over this one until it has all ${codes.count} parts.`;
-}
+const leadOf = (codes: Making): string =>
+  codes === 'too-long' ? words.tooLong : words.lead(codes?.count ?? 1);
 
 function Shown({ codes, stands }: { readonly codes: Making; readonly stands: number }) {
   const [number, setNumber] = useState(0);
@@ -107,9 +121,7 @@ function Shown({ codes, stands }: { readonly codes: Making; readonly stands: num
   }, [codes]);
   if (codes === 'too-long') return null;
   if (!codes) return <div class="codebox" />;
-  return (
-    <CodeDrawing text={codes.text(number)} label={count === 1 ? 'One code' : `${count} codes in turn`} />
-  );
+  return <CodeDrawing text={codes.text(number)} label={words.shown(count)} />;
 }
 
 type ChoiceProps = {
@@ -120,13 +132,13 @@ type ChoiceProps = {
 
 /** Once a job has been handed over, what is new since is enough. */
 function Choice({ what, fresh, onChoose }: ChoiceProps) {
-  if (fresh === 0) return <p class="note">Nothing new since it was last handed over.</p>;
+  if (fresh === 0) return <p class="note">{words.nothingNew}</p>;
   return (
     <Segment
-      label="What to hand over"
+      label={words.whatGoes}
       choices={[
-        { label: `${fresh} new`, chosen: what === 'changes', onTap: () => onChoose('changes') },
-        { label: 'Whole job', chosen: what === 'whole', onTap: () => onChoose('whole') },
+        { label: words.fresh(fresh), chosen: what === 'changes', onTap: () => onChoose('changes') },
+        { label: words.wholeJob, chosen: what === 'whole', onTap: () => onChoose('whole') },
       ]}
     />
   );

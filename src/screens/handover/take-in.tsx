@@ -6,57 +6,67 @@ import { type CameraState, openCamera } from './camera';
 import { frameOf, photoOf } from './picture';
 import type { CodeReader } from './reader';
 import { type Progress, type Taking, taking } from './taking';
-import { cameraText, codeText } from './words';
+import * as words from './words';
 
 type TakeInProps = { readonly bench: Bench; readonly openReader: () => CodeReader };
 
 /** A job off another phone's screen, by the camera or by photos. When it is whole it is looked at like any file. */
 export function TakeInScreen({ bench, openReader }: TakeInProps) {
   useWake(bench);
-  const video = useRef<HTMLVideoElement>(null);
-  const [camera, setCamera] = useState<CameraState>('asking');
   const [{ reader, take }] = useState(() => ({
     reader: openReader(),
     take: taking((text) => void bench.incoming.offer(text).then(() => bench.go({ at: 'import' }, true))),
   }));
-  useEffect(() => {
-    const at = video.current;
-    if (!at) return;
-    const camera = openCamera(at, setCamera);
-    const stop = watch(at, reader, take);
-    return () => {
-      stop();
-      camera.stop();
-      reader.close();
-    };
-  }, []);
+  const { video, camera } = useCamera(reader, take);
+  const looks = camera === 'on' || camera === 'asking';
   const progress = take.progress.value;
-  const trouble = take.trouble.value;
   return (
     <>
-      <Bar title="Read codes" leave={{ label: 'Back', onTap: () => bench.go({ at: 'import' }) }} />
+      <Bar title={words.readCodes} leave={{ label: words.back, onTap: () => bench.go({ at: 'import' }) }} />
       <main class="page takein">
         <video
           ref={video}
           class={camera === 'on' ? 'view' : 'view off'}
-          hidden={camera !== 'on' && camera !== 'asking'}
+          hidden={!looks}
           playsInline
           muted
-          aria-label="What the camera sees"
+          aria-label={words.whatCameraSees}
         />
         <div class="pad-x handwords">
           <HowFar progress={progress} />
           <p class="handlead" role="status">
-            {trouble ? codeText(trouble) : progress ? 'Hold it there.' : cameraText(camera)}
+            {leadOf(camera, take)}
           </p>
-          <Photos reader={reader} take={take} main={camera !== 'on' && camera !== 'asking'} />
-          <p class="note">
-            On the other phone: the job, then Hand over. Nothing is taken before it is whole and looked at.
-          </p>
+          <Photos reader={reader} take={take} main={!looks} />
+          <p class="note">{words.onOther}</p>
         </div>
       </main>
     </>
   );
+}
+
+/** What went wrong with the codes, else that they come, else what the camera is at. */
+function leadOf(camera: CameraState, { trouble, progress }: Taking): string {
+  if (trouble.value) return words.codeText(trouble.value);
+  return progress.value ? words.holdThere : words.cameraText(camera);
+}
+
+/** The camera, and what it shows looked at, as long as the screen stands. */
+function useCamera(reader: CodeReader, take: Taking) {
+  const video = useRef<HTMLVideoElement>(null);
+  const [camera, setCamera] = useState<CameraState>('asking');
+  useEffect(() => {
+    const at = video.current;
+    if (!at) return;
+    const open = openCamera(at, setCamera);
+    const stop = watch(at, reader, take);
+    return () => {
+      stop();
+      open.stop();
+      reader.close();
+    };
+  }, []);
+  return { video, camera };
 }
 
 /** The one figure of this screen: how many parts of how many. */
@@ -67,12 +77,12 @@ function HowFar({ progress }: { readonly progress: Progress | undefined }) {
     <p
       class="howfar"
       role="progressbar"
-      aria-label="Parts read"
+      aria-label={words.partsRead}
       aria-valuemin={0}
       aria-valuemax={count}
       aria-valuenow={have}
     >
-      {have} <small>of {count}</small>
+      {have} <small>{words.ofParts(count)}</small>
     </p>
   );
 }
@@ -112,7 +122,7 @@ function Photos({ reader, take, main }: PhotosProps) {
   return (
     <>
       <label class={main ? 'btn main file' : 'btn file'}>
-        Take a photo of it
+        {words.photo}
         <input
           class="sr"
           type="file"
@@ -128,8 +138,7 @@ function Photos({ reader, take, main }: PhotosProps) {
       </label>
       {unread > 0 && (
         <p class="wrongline" role="alert">
-          {unread === 1 ? 'No code could be read' : `On ${unread} photos no code could be read`}. Hold the
-          phone straight over it, so that it fills the picture.
+          {words.unreadPhotos(unread)}
         </p>
       )}
     </>

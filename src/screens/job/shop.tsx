@@ -7,8 +7,8 @@ import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { shopFields } from '../shared/layout-words';
 import { leave } from '../shared/leave';
-import { StackBox } from '../shared/stack-box';
 import * as words from './shop-words';
+import { StackBox } from './stack-box';
 
 /** Figures of the shop's own tools: measured once, used by every job. */
 export function ShopScreen({ bench }: { readonly bench: Bench }) {

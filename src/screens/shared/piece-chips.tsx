@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Length } from '../../length/length';
 import { type Piece, withCount } from '../../trade/stacks/pieces';
 import { KeySheet } from '../../ui/key-sheet';
+import * as words from './drawer-words';
 import { sizeWords } from './stack-words';
 
 type ChipsProps = {
@@ -21,7 +22,7 @@ type Open = { readonly kind: Piece['kind'] } | { readonly piece: Piece } | undef
 /** Pieces with how many of each; tapped, the count changes; none left takes it off the list. */
 export function PieceChips({ pieces, onPieces, add, not = () => false }: ChipsProps) {
   const [open, setOpen] = useState<Open>();
-  const close = () => setOpen(undefined);
+  const onClose = () => setOpen(undefined);
   return (
     <>
       <div class="pad-x chips wrap setpieces">
@@ -30,39 +31,43 @@ export function PieceChips({ pieces, onPieces, add, not = () => false }: ChipsPr
           .map((piece, k) => (
             <button key={k} type="button" class="chip" onClick={() => setOpen({ piece })}>
               {sizeWords(piece.size)} <b>× {piece.count}</b>
-              <span class="sr"> {piece.kind}, how many</span>
+              <span class="sr"> {words.howMany(piece.kind)}</span>
             </button>
           ))}
         {add.map(({ label, kind }) => (
           <button key={label} type="button" class="chip" onClick={() => setOpen({ kind })}>
-            + {label}
+            {words.more(label)}
           </button>
         ))}
       </div>
-      {open && 'piece' in open && (
-        <KeySheet
-          title={`How many of ${sizeWords(open.piece.size)}, none to take it off`}
-          tape="1/64"
-          fill="count"
-          nowCount={open.piece.count}
-          onCount={(count) =>
-            onPieces(withCount(pieces, { ...open.piece, count: Math.min(count ?? 0, most) }))
-          }
-          onClose={close}
-        />
-      )}
-      {open && 'kind' in open && (
-        <KeySheet
-          title={`How thick is the ${open.kind}`}
-          tape="1/64"
-          fill="length"
-          onLength={(size) => size && onPieces(oneMore(pieces, { size, kind: open.kind }))}
-          onClose={close}
-        />
-      )}
+      {open && 'piece' in open && <CountSheet {...{ pieces, onPieces, onClose }} piece={open.piece} />}
+      {open && 'kind' in open && <SizeSheet {...{ pieces, onPieces, onClose }} kind={open.kind} />}
     </>
   );
 }
+
+type SheetProps = Pick<ChipsProps, 'pieces' | 'onPieces'> & { readonly onClose: () => void };
+
+const CountSheet = ({ pieces, onPieces, onClose, piece }: SheetProps & { readonly piece: Piece }) => (
+  <KeySheet
+    title={words.howManyOf(sizeWords(piece.size))}
+    tape="1/64"
+    fill="count"
+    nowCount={piece.count}
+    onCount={(count) => onPieces(withCount(pieces, { ...piece, count: Math.min(count ?? 0, most) }))}
+    onClose={onClose}
+  />
+);
+
+const SizeSheet = ({ pieces, onPieces, onClose, kind }: SheetProps & { readonly kind: Piece['kind'] }) => (
+  <KeySheet
+    title={words.howThick(kind)}
+    tape="1/64"
+    fill="length"
+    onLength={(size) => size && onPieces(oneMore(pieces, { size, kind }))}
+    onClose={onClose}
+  />
+);
 
 /** One more of a size: another of those there are, or the first. */
 function oneMore(pieces: readonly Piece[], one: { readonly size: Length; readonly kind: Piece['kind'] }) {

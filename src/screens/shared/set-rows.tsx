@@ -5,18 +5,13 @@ import { offered, type Piece, type StackBox, withCount } from '../../trade/stack
 import { KeySheet } from '../../ui/key-sheet';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import * as words from './drawer-words';
 import { PieceChips } from './piece-chips';
 import { keepLists, listsOf } from './shop-lists';
 
 const counts = [1, 2, 3, 4, 5, 6];
 
-type Single = 'outer' | 'arbor' | 'correction';
-
-const words: Record<Single, { readonly row: string; readonly sheet: string }> = {
-  outer: { row: 'One outer cuts', sheet: 'What one outer cuts' },
-  arbor: { row: 'The arbor carries at most', sheet: 'The most the arbor carries' },
-  correction: { row: 'This set cuts over its marks', sheet: 'What this set cuts over its marks' },
-};
+type Single = keyof typeof words.singles;
 
 type RowsProps = { readonly bench: Bench; readonly singles: readonly Single[] };
 
@@ -25,7 +20,6 @@ export function SetRows({ bench, singles }: RowsProps) {
   const [open, setOpen] = useState<Single>();
   const { stack } = listsOf(bench.settings.value);
   const keep = (patch: Partial<StackBox>) => keepLists(bench, { stack: { ...stack, ...patch } });
-  const keepPieces = (pieces: readonly Piece[]) => keep({ pieces });
   const keepSingle = (what: Single, value: Length | undefined) => {
     const { [what]: _, ...rest } = stack;
     keepLists(bench, { stack: value ? { ...rest, [what]: value } : rest });
@@ -37,23 +31,12 @@ export function SetRows({ bench, singles }: RowsProps) {
         onTap={() => setOpen('outer')}
         onOffer={() => keep({ outer: offered.outer })}
       />
-      {offered.chippers.map((size) => (
-        <Chippers key={writeLength(size)} size={size} pieces={stack.pieces} onPieces={keepPieces} />
-      ))}
-      <PieceChips
-        pieces={stack.pieces}
-        onPieces={keepPieces}
-        not={(piece) => piece.kind === 'chipper' && offered.chippers.some((size) => equals(size, piece.size))}
-        add={[
-          { label: 'Shim', kind: 'shim' },
-          { label: 'Other chipper', kind: 'chipper' },
-        ]}
-      />
+      <Pieces pieces={stack.pieces} onPieces={(pieces) => keep({ pieces })} />
       <ul>
         {singles.map((what) => (
           <li key={what}>
             <button type="button" class="nextset" onClick={() => setOpen(what)}>
-              <span class="grow">{words[what].row}</span>
+              <span class="grow">{words.singles[what].row}</span>
               <Known now={stack[what]} />
             </button>
           </li>
@@ -62,7 +45,7 @@ export function SetRows({ bench, singles }: RowsProps) {
       {open && (
         <KeySheet
           key={open}
-          title={words[open].sheet}
+          title={words.singles[open].sheet}
           tape="1/64"
           fill="length"
           now={stack[open]}
@@ -76,7 +59,11 @@ export function SetRows({ bench, singles }: RowsProps) {
 }
 
 const Known = ({ now }: { readonly now: Length | undefined }) =>
-  now ? <Inline value={now} tape={now.d > 64n ? '0.001' : '1/64'} /> : <span class="muted">not said</span>;
+  now ? (
+    <Inline value={now} tape={now.d > 64n ? '0.001' : '1/64'} />
+  ) : (
+    <span class="muted">{words.notSaid}</span>
+  );
 
 type OuterProps = {
   readonly now: Length | undefined;
@@ -88,14 +75,14 @@ type OuterProps = {
 const Outer = ({ now, onTap, onOffer }: OuterProps) => (
   <div class="setrow">
     <button type="button" class="nextset" onClick={onTap}>
-      <span class="grow">{words.outer.row}</span>
+      <span class="grow">{words.singles.outer.row}</span>
       <Known now={now} />
     </button>
     {!now && (
       <button
         type="button"
         class="chip"
-        aria-label={`One outer cuts ${writeLength(offered.outer)}`}
+        aria-label={words.outerCuts(writeLength(offered.outer))}
         onClick={onOffer}
       >
         {writeLength(offered.outer)}
@@ -104,18 +91,40 @@ const Outer = ({ now, onTap, onOffer }: OuterProps) => (
   </div>
 );
 
-type ChipperProps = {
-  readonly size: Length;
+type PiecesProps = {
   readonly pieces: readonly Piece[];
   readonly onPieces: (pieces: readonly Piece[]) => void;
 };
+
+const isOffered = ({ kind, size }: Piece): boolean =>
+  kind === 'chipper' && offered.chippers.some((usual) => equals(usual, size));
+
+/** Chippers of the usual sizes at a tap, all other pieces as typed. */
+const Pieces = ({ pieces, onPieces }: PiecesProps) => (
+  <>
+    {offered.chippers.map((size) => (
+      <Chippers key={writeLength(size)} size={size} pieces={pieces} onPieces={onPieces} />
+    ))}
+    <PieceChips
+      pieces={pieces}
+      onPieces={onPieces}
+      not={isOffered}
+      add={[
+        { label: words.shim, kind: 'shim' },
+        { label: words.otherChipper, kind: 'chipper' },
+      ]}
+    />
+  </>
+);
+
+type ChipperProps = PiecesProps & { readonly size: Length };
 
 /** How many chippers of one size, at a tap; the count tapped again takes them off. */
 function Chippers({ size, pieces, onPieces }: ChipperProps) {
   const now = pieces
     .filter((p) => p.kind === 'chipper' && equals(p.size, size))
     .reduce((sum, p) => sum + p.count, 0);
-  const label = `Chippers of ${writeLength(size)}`;
+  const label = words.chippersOf(writeLength(size));
   return (
     <div class="pad-x setcounts" role="group" aria-label={label}>
       <span>{label}</span>

@@ -1,4 +1,5 @@
 import type { Bench } from '../bench';
+import { shim } from './drawer-words';
 import { PieceChips } from './piece-chips';
 import { keepLists, listsOf } from './shop-lists';
 import { askShims } from './stack-words';
@@ -15,7 +16,7 @@ export function ShimDrawer({ bench }: { readonly bench: Bench }) {
       <PieceChips
         pieces={shims}
         onPieces={(now) => keepLists(bench, { shims: now })}
-        add={[{ label: 'Shim', kind: 'shim' }]}
+        add={[{ label: shim, kind: 'shim' }]}
       />
     </section>
   );

@@ -4,9 +4,10 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { SetRows } from './set-rows';
-import { ShimDrawer } from './shim-drawer';
-import { keepLists, listsOf } from './shop-lists';
+import * as words from '../shared/drawer-words';
+import { SetRows } from '../shared/set-rows';
+import { ShimDrawer } from '../shared/shim-drawer';
+import { keepLists, listsOf } from '../shared/shop-lists';
 
 /** What lies in the shop's drawers: the dado set, shims for gaps, screws on the shelf. */
 export function StackBox({ bench }: { readonly bench: Bench }) {
@@ -14,7 +15,7 @@ export function StackBox({ bench }: { readonly bench: Bench }) {
     <>
       <section>
         <div class="sechead">
-          <h2 class="sec">Stack, as it lies in its box</h2>
+          <h2 class="sec">{words.stack}</h2>
         </div>
         <SetRows bench={bench} singles={['arbor', 'correction']} />
       </section>
@@ -30,7 +31,7 @@ function ScrewShelf({ bench }: { readonly bench: Bench }) {
   return (
     <section>
       <div class="sechead">
-        <h2 class="sec">Screws on the shelf, lengths</h2>
+        <h2 class="sec">{words.screws}</h2>
       </div>
       <div class="pad-x chips wrap">
         {screws.map((x, k) => (
@@ -38,19 +39,19 @@ function ScrewShelf({ bench }: { readonly bench: Bench }) {
             key={k}
             type="button"
             class="chip"
-            aria-label={`Take the ${writeDecimal(x)} screw off the list`}
+            aria-label={words.takeScrew(writeDecimal(x))}
             onClick={() => keepLists(bench, { screws: screws.filter((_, j) => j !== k) })}
           >
             <Given value={x} /> <Icon name="cross" />
           </button>
         ))}
         <button type="button" class="chip" onClick={() => setOpen(true)}>
-          + Screw
+          {words.more(words.screw)}
         </button>
       </div>
       {open && (
         <KeySheet
-          title="How long is the screw"
+          title={words.screwLength}
           tape="1/64"
           fill="length"
           onLength={(value) =>

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { codesOf, shows } from '../../src/screens/handover/outgoing';
-import { taking } from '../../src/screens/handover/taking';
-import { runs } from '../runs';
+import { codesOf, shows } from '../../../src/screens/handover/outgoing';
+import { taking } from '../../../src/screens/handover/taking';
+import { runs } from '../../runs';
 
 const json = JSON.stringify({
   words: Array.from({ length: 400 }, (_, k) => `${(k * 7919) % 1009} ${k * k}`),
