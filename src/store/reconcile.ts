@@ -1,4 +1,4 @@
-import { evenOut } from './journal/even';
+import { evenOut } from './journal/difference';
 import type { Journal } from './journal/journal';
 import { restore } from './journal/restore';
 import type { Row } from './journal/row';
