@@ -65,3 +65,13 @@ test.each(guides)('every link of %s leads to a file and a heading that are there
     if (heading !== undefined) expect(anchorsOf(read(target)), link).toContain(heading);
   }
 });
+
+/** Files a guide names from the root of the project, in backticks. */
+const namedIn = (text: string): readonly string[] =>
+  [...text.matchAll(/`((?:src|tests|e2e|build|public|demo-data)\/[\w./-]+\.\w+)`/g)].map(
+    ([, file = '']) => file,
+  );
+
+test.each(guides)('every file that %s names is there', (guide) => {
+  expect(namedIn(read(guide)).filter((file) => !existsSync(path.join(root, file)))).toEqual([]);
+});
