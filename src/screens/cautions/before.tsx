@@ -5,7 +5,8 @@ import type { Bench } from '../bench';
 import { readRoute } from '../routes';
 import { cautionWords } from '../shared/caution-words';
 import { leave } from '../shared/leave';
-import { type Part, partOf, parts, partWords } from './parts';
+import { type Part, partOf, parts } from './parts';
+import * as words from './words';
 
 type BeforeProps = {
   readonly bench: Bench;
@@ -17,7 +18,7 @@ type BeforeProps = {
 /** *Before you cut*: all cautions by machine and by moment. It opens at the part of the caution that was tapped. */
 export function BeforeScreen({ bench, caution, from }: BeforeProps) {
   const code = cautions.find((c) => c === caution);
-  const open = code && partOf(code);
+  const open = code && partOf[code];
   useEffect(() => {
     const part = document.getElementById(`before-${open}`);
     part?.scrollIntoView();
@@ -27,12 +28,9 @@ export function BeforeScreen({ bench, caution, from }: BeforeProps) {
   const back = () => leave(bench, from === undefined ? { at: 'phone' } : readRoute(from));
   return (
     <>
-      <Bar title="Before you cut" leave={{ label: 'Back', word: true, onTap: back }} />
+      <Bar title={words.title} leave={{ label: words.back, word: true, onTap: back }} />
       <main class="page before">
-        <p class="pad-x first-words">
-          The tool’s own manual, local codes and licensed practice come first. What stands here are general
-          words. No figure of this app ever asks you to pass a guard.
-        </p>
+        <p class="pad-x first-words">{words.manualFirst}</p>
         {parts.map((part) => (
           <PartOf key={part} part={part} tapped={part === open ? code : undefined} />
         ))}
@@ -42,7 +40,7 @@ export function BeforeScreen({ bench, caution, from }: BeforeProps) {
 }
 
 function PartOf({ part, tapped }: { readonly part: Part; readonly tapped: Caution | undefined }) {
-  const { title, lines } = partWords(part);
+  const { title, lines } = words.partWords[part];
   return (
     <section id={`before-${part}`} class="pad-x" tabIndex={-1}>
       <h2 class="sec">{title}</h2>

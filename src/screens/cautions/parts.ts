@@ -1,4 +1,3 @@
-import { assertNever } from '../../length/result';
 import type { Caution } from '../../trade/cautions/caution';
 
 /** Parts of *Before you cut*, as they follow one another: by machine, then by moment. */
@@ -22,194 +21,38 @@ export const parts = [
 export type Part = (typeof parts)[number];
 
 /** The part that belongs to a caution: where the page opens when its line is tapped. */
-export function partOf(caution: Caution): Part {
-  switch (caution) {
-    case 'rip':
-    case 'fence':
-    case 'rabbet':
-    case 'notch':
-    case 'lap':
-    case 'stack':
-      return 'table-saw';
-    case 'crosscut':
-    case 'mitre':
-    case 'stop':
-    case 'spacers':
-    case 'index':
-      return 'crosscut-saw';
-    case 'saw':
-    case 'sheet-cut':
-      return 'circular-saw';
-    case 'router':
-      return 'router';
-    case 'dovetail':
-      return 'dovetails';
-    case 'stick':
-    case 'stick-cut':
-      return 'small-pieces';
-    case 'jig':
-    case 'frame-on':
-    case 'front-on':
-      return 'fasteners';
-    case 'hand':
-    case 'marks':
-    case 'dry-fit':
-    case 'glue-up':
-    case 'box-up':
-    case 'as-built':
-      return 'bench';
-    case 'old-finish':
-      return 'old-finishes';
-    case 'carry':
-    case 'shims':
-      return 'lifting';
-    case 'hang':
-    case 'level':
-      return 'tall-units';
-    case 'finish-inside':
-      return 'finish';
-    case 'load':
-      return 'loads';
-    default:
-      return assertNever(caution);
-  }
-}
-
-export type PartWords = { readonly title: string; readonly lines: readonly string[] };
-
-/** What is said in each part. General words: common practice, no source. */
-export function partWords(part: Part): PartWords {
-  switch (part) {
-    case 'all-cutting':
-      return {
-        title: 'All cutting',
-        lines: [
-          'Read and follow the manual of the tool.',
-          'Cover eyes and ears; draw off the dust, mask for the rest.',
-          'No gloves, loose sleeves or long hair at a machine that runs.',
-          'Unplug before you change a blade, stack, shim or bit.',
-          'Stop the machine before you touch the phone or the stop.',
-        ],
-      };
-    case 'table-saw':
-      return {
-        title: 'Table saw, and with a stack',
-        lines: [
-          'Guard and riving knife usually come off for a stack. They go straight back on after that cut.',
-          'An insert that fits, push blocks, nothing freehand.',
-          'A part too narrow along the fence to run steady is cut another way.',
-          'Never fence and mitre gauge together on a cut that goes through: use a stand-off block.',
-          'Blades come off with the saw unplugged, held by the plate. Turn the arbor by hand before the plug goes in.',
-        ],
-      };
-    case 'crosscut-saw':
-      return {
-        title: 'Radial or sliding saw, sled and stop',
-        lines: [
-          'A radial saw can pull itself along toward you.',
-          'Hands outside the line, work tight to the fence, long work held level.',
-          'Stop clear of chips.',
-          'Saw returned and stopped before you reach in.',
-        ],
-      };
-    case 'circular-saw':
-      return {
-        title: 'Circular saw and guide',
-        lines: [
-          'Hold up both halves, so that the kerf cannot close.',
-          'Set the depth just past the sheet, or to the groove.',
-          'Cord and hands behind; never over the knee.',
-        ],
-      };
-    case 'router':
-      return {
-        title: 'Router',
-        lines: [
-          'Feed against the turn of the bit; no light pass the climbing way.',
-          'Clamp the guide and the work.',
-          'Bit stopped before you lift it.',
-        ],
-      };
-    case 'dovetails':
-      return {
-        title: 'Dovetail template',
-        lines: [
-          'Do not raise the router inside the fingers of the template: slide it out.',
-          'Clamps tried, scrap behind.',
-          'Push a chisel away from the hand that holds.',
-        ],
-      };
-    case 'small-pieces':
-      return {
-        title: 'Small pieces, short sticks, narrow rips',
-        lines: [
-          'Cut them from long stock, held with a block, not fingers.',
-          'Leave an offcut where it lies until the blade stands.',
-        ],
-      };
-    case 'fasteners':
-      return {
-        title: 'Brads, screws, holes',
-        lines: [
-          'Hand a hand’s length off: a brad follows the grain and comes out at the side.',
-          'Pilot first. Hand clear of where a tip or bit comes through.',
-          'Look for pipes, wires and heating tubes before any fastener goes into a floor or wall.',
-          'Plug strips, sockets, wiring: by a licensed electrician or to one’s satisfaction, and to local code.',
-        ],
-      };
-    case 'bench':
-      return {
-        title: 'Dry-fit, glue-up, work by hand',
-        lines: [
-          'A dry case stands by its clamps alone.',
-          'Fingers out of joints as they close; clamps let off slowly.',
-          'Work clamped, both hands behind the edge of knife or chisel.',
-        ],
-      };
-    case 'old-finishes':
-      return {
-        title: 'Old finishes, used wood',
-        lines: [
-          'They may hold lead. Test before you cut, sand or strip; work wet and masked; waste by local rule.',
-          'Nails and screws out before a blade goes in.',
-        ],
-      };
-    case 'lifting':
-      return {
-        title: 'Lifting, rolling, tilting',
-        lines: [
-          'Weigh first: two people over 50 lb. Path cleared, nobody below.',
-          'Never climb under a load held by hand: a ledger or a jack holds it.',
-        ],
-      };
-    case 'tall-units':
-      return {
-        title: 'Tall units and drawers',
-        lines: [
-          'Anchor to a stud or a solid fixing before anything is loaded, never through the thin back alone.',
-          'Drawers out while it is moved, levelled and anchored. Until then one loaded drawer at a time.',
-          'To a child open drawers are a ladder. A unit that tips can kill.',
-        ],
-      };
-    case 'finish':
-      return {
-        title: 'Finish, and before specimens go in',
-        lines: [
-          'Fresh air; no flames or sparks.',
-          'Oily rags can heat and burn by themselves: flat or under water, by local rule.',
-          'Let finish and glue cure before specimens are closed in.',
-          'Oak, fresh glue and oil finishes give off acid that attacks shell and lime minerals. Ask a conservator.',
-        ],
-      };
-    case 'loads':
-      return {
-        title: 'Loads, sag, tipping',
-        lines: [
-          'These figures are estimates, with no engineer’s judgment in them.',
-          'In a museum or public place ask who is responsible.',
-        ],
-      };
-    default:
-      return assertNever(part);
-  }
-}
+export const partOf: Readonly<Record<Caution, Part>> = {
+  rip: 'table-saw',
+  fence: 'table-saw',
+  rabbet: 'table-saw',
+  notch: 'table-saw',
+  lap: 'table-saw',
+  stack: 'table-saw',
+  crosscut: 'crosscut-saw',
+  mitre: 'crosscut-saw',
+  stop: 'crosscut-saw',
+  spacers: 'crosscut-saw',
+  index: 'crosscut-saw',
+  saw: 'circular-saw',
+  'sheet-cut': 'circular-saw',
+  router: 'router',
+  dovetail: 'dovetails',
+  stick: 'small-pieces',
+  'stick-cut': 'small-pieces',
+  jig: 'fasteners',
+  'frame-on': 'fasteners',
+  'front-on': 'fasteners',
+  hand: 'bench',
+  marks: 'bench',
+  'dry-fit': 'bench',
+  'glue-up': 'bench',
+  'box-up': 'bench',
+  'as-built': 'bench',
+  'old-finish': 'old-finishes',
+  carry: 'lifting',
+  shims: 'lifting',
+  hang: 'tall-units',
+  level: 'tall-units',
+  'finish-inside': 'finish',
+  load: 'loads',
+};

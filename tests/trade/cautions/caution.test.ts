@@ -1,0 +1,112 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { readJobFile } from '../../../src/job/file';
+import { jobOf } from '../../../src/job/job';
+import { fold } from '../../../src/job/log';
+import { planOf } from '../../../src/plan/plan';
+import { type Caution, cautionOf, cautions } from '../../../src/trade/cautions/caution';
+import type { What } from '../../../src/trade/setups/operation';
+import type { SetupMachine } from '../../../src/trade/setups/setup';
+
+/**
+ * Every machine there is, and the caution of a cut on it. A machine that is added does not compile until it stands
+ * here.
+ */
+const atMachine: Record<SetupMachine, Caution> = {
+  rip: 'rip',
+  crosscut: 'crosscut',
+  mitre: 'mitre',
+  stop: 'stop',
+  fence: 'fence',
+  router: 'router',
+  saw: 'saw',
+  spacers: 'spacers',
+  index: 'index',
+  rabbet: 'rabbet',
+  notch: 'notch',
+  lap: 'lap',
+  dovetail: 'dovetail',
+  stick: 'stick',
+  jig: 'jig',
+  hand: 'hand',
+  bench: 'hand',
+};
+
+/** Everything that is done: a step with a caution of its own, or a cut that has its machine's. */
+const atWhat: Record<What, Caution | 'of its machine'> = {
+  rip: 'of its machine',
+  length: 'of its machine',
+  groove: 'of its machine',
+  rabbet: 'of its machine',
+  notch: 'of its machine',
+  lap: 'of its machine',
+  mitre: 'of its machine',
+  along: 'of its machine',
+  tails: 'of its machine',
+  pins: 'of its machine',
+  test: 'of its machine',
+  hand: 'of its machine',
+  slide: 'of its machine',
+  pulls: 'of its machine',
+  'dry-fit': 'dry-fit',
+  'finish-inside': 'finish-inside',
+  'glue-up': 'glue-up',
+  'frame-on': 'frame-on',
+  marks: 'marks',
+  'box-up': 'box-up',
+  hang: 'hang',
+  level: 'level',
+  'front-on': 'front-on',
+};
+
+const keysOf = <K extends string>(table: Readonly<Record<K, unknown>>): readonly K[] =>
+  Object.keys(table) as K[];
+const rows = keysOf(atWhat).flatMap((what) => keysOf(atMachine).map((machine) => [what, machine] as const));
+
+describe('cautionOf', () => {
+  test.each(rows)('%s on %s', (what, machine) => {
+    const own = atWhat[what];
+    expect(cautionOf({ what, setup: { machine } })).toBe(own === 'of its machine' ? atMachine[machine] : own);
+  });
+
+  test('is, on every kind of operation of the sample job, the one of this table', () => {
+    const file = readJobFile(readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8'));
+    if (!file.ok) throw new Error(file.error.code);
+    const { operations } = planOf(jobOf(file.value.job, fold(file.value.entries).values), {});
+    const found = new Set(operations.map((op) => `${op.what} on ${op.setup.machine}: ${cautionOf(op)}`));
+    expect([...found].sort()).toEqual([
+      'along on fence: fence',
+      'box-up on bench: box-up',
+      'dry-fit on bench: dry-fit',
+      'finish-inside on bench: finish-inside',
+      'frame-on on bench: frame-on',
+      'front-on on bench: front-on',
+      'glue-up on bench: glue-up',
+      'groove on stop: stop',
+      'hang on bench: hang',
+      'length on crosscut: crosscut',
+      'level on bench: level',
+      'marks on stick: marks',
+      'pins on dovetail: dovetail',
+      'pulls on jig: jig',
+      'rabbet on rabbet: rabbet',
+      'rip on rip: rip',
+      'slide on stick: stick',
+      'tails on dovetail: dovetail',
+      'test on fence: fence',
+      'test on rabbet: rabbet',
+      'test on stop: stop',
+    ]);
+  });
+});
+
+describe('cautions', () => {
+  // stands in addresses, which phones keep
+  test('is spelled so, for ever', () => {
+    expect(cautions.join(' ')).toBe(
+      'rip crosscut mitre stop fence router saw spacers index rabbet notch lap dovetail stick jig hand ' +
+        'dry-fit finish-inside glue-up frame-on marks box-up hang level front-on ' +
+        'sheet-cut stick-cut carry stack shims as-built load old-finish',
+    );
+  });
+});
