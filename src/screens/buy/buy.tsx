@@ -13,7 +13,7 @@ import type { Bench } from '../bench';
 import { frontScrew } from '../shared/front-screw';
 import { listsOf } from '../shared/shop-lists';
 import { UndoButton } from '../shared/undo-button';
-import { amountWords, changedText, goneText, groupWords, lineName, notText, whyText } from './words';
+import * as words from './words';
 
 /** What to buy, by group, each line with why so many; what is got goes down to the end. Works with no signal. */
 export function BuyScreen({ bench }: { readonly bench: Bench }) {
@@ -25,16 +25,12 @@ export function BuyScreen({ bench }: { readonly bench: Bench }) {
   const of = open + view.got.length;
   return (
     <>
-      <BuyBar bench={bench} sub={of === 0 ? '' : `${view.got.length} of ${of} got`} />
+      <BuyBar bench={bench} sub={words.gotOf(view.got.length, of)} />
       <main class="page">
-        {open === 0 && (
-          <p class="pad-x empty-line">
-            {of > 0 ? 'Everything on the list is got.' : 'Nothing to buy of what is counted here.'}
-          </p>
-        )}
+        {open === 0 && <p class="pad-x empty-line">{words.noneOpen(of)}</p>}
         {view.open.map(({ group, rows }) => (
-          <section key={group} aria-label={groupWords[group]}>
-            <h2 class="sec pad-x">{groupWords[group]}</h2>
+          <section key={group} aria-label={words.groupWords[group]}>
+            <h2 class="sec pad-x">{words.groupWords[group]}</h2>
             <ul>
               {rows.map((row) => (
                 <BuyRow key={row.op} row={row} bench={bench} />
@@ -68,7 +64,7 @@ const isBare = ({ open, got, gone, not, sheets }: BuyView): boolean =>
   !sheets && [open, got, gone, not].every((list) => list.length === 0);
 
 const BuyBar = ({ bench, sub }: { readonly bench: Bench; readonly sub: string }) => (
-  <Bar title="To buy" sub={sub} leave={{ label: 'Sheets', onTap: () => bench.go({ at: 'sheets' }) }}>
+  <Bar title={words.title} sub={sub} leave={{ label: words.back, onTap: () => bench.go({ at: 'sheets' }) }}>
     <UndoButton bench={bench} />
   </Bar>
 );
@@ -77,12 +73,10 @@ const Empty = ({ bench }: { readonly bench: Bench }) => (
   <>
     <BuyBar bench={bench} sub={bench.job.value?.name ?? ''} />
     <main class="page">
-      <p class="pad-x empty-line">
-        Nothing to buy yet. Give a case its outside sizes, and say what its parts are of.
-      </p>
+      <p class="pad-x empty-line">{words.nothingYet}</p>
       <div class="pad-x">
         <button type="button" class="btn main full" onClick={() => bench.go({ at: 'job' })}>
-          To the job
+          {words.toJob}
         </button>
       </div>
     </main>
@@ -92,11 +86,12 @@ const Empty = ({ bench }: { readonly bench: Bench }) => (
 /** The count huge, its unit small; what it is and why so many; the box where the thumb is. */
 function BuyRow({ row, bench }: { readonly row: Row; readonly bench: Bench }) {
   const { line, op, ticked, now } = row;
-  const { figure, unit } = amountWords(line);
-  const name = lineName(line);
-  const changed = changedText(row);
+  const { figure, unit } = words.amountWords(line);
+  const name = words.lineName(line);
+  const changed = words.changedText(row);
   const got = row.now === 'got' || row.now === 'fewer';
-  const act = (label: string, changes: readonly Change[]) => void bench.act(`${label}: ${name}`, changes);
+  const act = (label: string, changes: readonly Change[]) =>
+    void bench.act(words.actOn(label, name), changes);
   return (
     <li class={got ? 'buyline got' : 'buyline'}>
       <p class="many">
@@ -105,21 +100,21 @@ function BuyRow({ row, bench }: { readonly row: Row; readonly bench: Bench }) {
       <div class="grow">
         <b>{name}</b>
         {changed && <p class={now === 'more' ? 'wrongline' : 's lit'}>{changed}</p>}
-        <p class="note">{whyText(line.why)}</p>
+        <p class="note">{words.whyText(line.why)}</p>
         <div class="runacts">
           {now === 'more' && (
-            <button type="button" class="chip" onClick={() => act('Got the rest', gotChanges(row))}>
-              Got the rest
+            <button type="button" class="chip" onClick={() => act(words.gotRest, gotChanges(row))}>
+              {words.gotRest}
             </button>
           )}
           <Readings row={row} bench={bench} />
         </div>
       </div>
       <TickBox
-        label={`${figure} ${unit}, ${name}`}
+        label={words.boxLabel(figure, unit, name)}
         ticked={ticked !== undefined}
         saving={bench.saving.value.has(op)}
-        onTap={() => act(ticked ? 'Not got' : 'Got', tickChanges(row))}
+        onTap={() => act(ticked ? words.notGot : words.got, tickChanges(row))}
       />
     </li>
   );
@@ -133,22 +128,22 @@ function Readings({ row, bench }: { readonly row: Row; readonly bench: Bench }) 
   return (
     <button type="button" class="chip" onClick={() => bench.go({ at: 'stock', id: stock })}>
       <Icon name="measure" />
-      Readings
+      {words.readings}
     </button>
   );
 }
 
 /** What the job asks for and the list cannot count: never left out unsaid. */
 const NotCounted = ({ view }: { readonly view: BuyView }) => (
-  <section aria-label="Not counted">
-    <h2 class="sec pad-x">Not counted</h2>
+  <section aria-label={words.notCounted}>
+    <h2 class="sec pad-x">{words.notCounted}</h2>
     <ul class="problems pad-x">
       {view.not.map((not, k) => (
         <li key={k} class="note">
-          {notText(not)}
+          {words.notText(not)}
         </li>
       ))}
-      <li class="note">Glue, finish and pulls are not reckoned.</li>
+      <li class="note">{words.notReckoned}</li>
     </ul>
   </section>
 );
@@ -156,22 +151,22 @@ const NotCounted = ({ view }: { readonly view: BuyView }) => (
 function Got({ view, bench }: { readonly view: BuyView; readonly bench: Bench }) {
   if (view.got.length + view.gone.length === 0) return null;
   const stocks = bench.job.value?.stock ?? [];
-  const words = (gone: Gone) => goneText(gone, (id) => stocks.find((s) => s.id === id)?.name);
+  const said = (gone: Gone) => words.goneText(gone, (id) => stocks.find((s) => s.id === id)?.name);
   return (
-    <section aria-label="Got">
-      <h2 class="sec pad-x">Got</h2>
+    <section aria-label={words.got}>
+      <h2 class="sec pad-x">{words.got}</h2>
       <ul>
         {view.got.map((row) => (
           <BuyRow key={row.op} row={row} bench={bench} />
         ))}
         {view.gone.map((gone) => (
           <li key={gone.op} class="buyline got">
-            <p class="grow s">{words(gone)}</p>
+            <p class="grow s">{said(gone)}</p>
             <TickBox
-              label={words(gone)}
+              label={said(gone)}
               ticked
               saving={bench.saving.value.has(gone.op)}
-              onTap={() => void bench.act('Not got', [{ kind: 'untick', op: gone.op }])}
+              onTap={() => void bench.act(words.notGot, [{ kind: 'untick', op: gone.op }])}
             />
           </li>
         ))}

@@ -15,8 +15,29 @@ import { fromStored } from '../../length/stored';
 import type { Gone, Row, ScrewsNotSaid } from '../../plan/buying';
 import type { BoardFeet, BuyingLine, Group, NotListed, Unit, Why } from '../../trade/buying/line';
 import type { SheetNeed } from '../../trade/buying/need';
+import { counted, wordFor } from '../shared/counted';
 import { exactlyOrMetric as w } from '../shared/exact-words';
 import { screwText } from '../shared/screw-words';
+
+export const title = 'To buy';
+export const back = 'Sheets';
+export const nothingYet = 'Nothing to buy yet. Give a case its outside sizes, and say what its parts are of.';
+export const toJob = 'To the job';
+export const gotOf = (got: number, all: number): string => (all === 0 ? '' : `${got} of ${all} got`);
+
+/** Where no line is open: all are got, or there was none. */
+export const noneOpen = (lines: number): string =>
+  lines > 0 ? 'Everything on the list is got.' : 'Nothing to buy of what is counted here.';
+export const got = 'Got';
+export const notGot = 'Not got';
+export const gotRest = 'Got the rest';
+export const readings = 'Readings';
+export const notCounted = 'Not counted';
+export const notReckoned = 'Glue, finish and pulls are not reckoned.';
+
+/** What is done with a line, as undo names it. */
+export const actOn = (act: string, line: string): string => `${act}: ${line}`;
+export const boxLabel = (figure: string, unit: string, line: string): string => `${figure} ${unit}, ${line}`;
 
 export const groupWords: Record<Group, string> = {
   sheets: 'Sheets',
@@ -47,8 +68,6 @@ export function decimal(x: Ratio, places: number): string {
 }
 
 const percent = (share: Ratio): string => `${decimal(asNumber(times(asInches(share), 100n)), 1)}\u00a0%`;
-
-const counted = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
 
 /** The figure and its unit, apart: the one is huge, the other small. */
 export function amountWords({ amount, unit, why }: BuyingLine): {
@@ -96,7 +115,7 @@ export function whyText(why: Why): string {
     case 'board-feet':
       return solidText(why.solid);
     case 'band':
-      return `${counted(why.fronts, 'front')}, ${feet(why.around)} round their edges, and ${percent(why.more)} over.`;
+      return `${counted(why.fronts, 'front', 'fronts')}, ${feet(why.around)} round their edges, and ${percent(why.more)} over.`;
     case 'slides':
       return slidesText(why);
     case 'screws':
@@ -114,16 +133,16 @@ function layoutText(need: SheetNeed, solid: BoardFeet | undefined): string {
 }
 
 function howText({ how, kind, count, pieces }: SheetNeed): string {
-  const taken = counted(count, kind);
-  const one = pieces === 1;
-  const come = `${counted(pieces, 'piece')} ${one ? 'comes' : 'come'} out of ${taken}`;
+  const taken = counted(count, kind, `${kind}s`);
+  const all = counted(pieces, 'piece', 'pieces');
+  const come = `${all} ${wordFor(pieces, 'comes', 'come')} out of ${taken}`;
   switch (how) {
     case 'proved':
       return `${come}; no layout takes fewer`;
     case 'laid':
       return `${come} as laid out; whether fewer would do is not proved`;
     case 'least':
-      return `${counted(pieces, 'piece')} not laid out yet: ${taken} at least`;
+      return `${all} not laid out yet: ${taken} at least`;
     default:
       return assertNever(how);
   }
@@ -142,7 +161,7 @@ const thickWords = {
 } as const;
 
 function solidText({ pieces, net, waste, thick, as }: BoardFeet): string {
-  const hold = `${counted(pieces, 'piece')} ${pieces === 1 ? 'holds' : 'hold'} ${decimal(net, 2)}`;
+  const hold = `${counted(pieces, 'piece', 'pieces')} ${wordFor(pieces, 'holds', 'hold')} ${decimal(net, 2)}`;
   const more = isZero(asInches(waste)) ? 'nothing for waste' : `${percent(waste)} for waste`;
   return `${hold}, and ${more}. ${thickWords[as](w(thick))}`;
 }
@@ -152,7 +171,7 @@ const instead = ({ buy, waste, thick, as }: BoardFeet): string =>
   `Or ${decimal(buy, 1)} board ft instead, ${percent(waste)} for waste in it, ${w(thick)} thick ${as === 'rough' ? 'rough' : `as ${as}`}.`;
 
 function slidesText({ drawers, banks, long, tooLong }: Extract<Why, { readonly code: 'slides' }>): string {
-  const own = `One pair a drawer: ${counted(drawers, 'drawer')} (${banks.join(', ')}).`;
+  const own = `One pair a drawer: ${counted(drawers, 'drawer', 'drawers')} (${banks.join(', ')}).`;
   return tooLong
     ? `${own} At ${w(long)} they are ${w(tooLong)} too long for the depth there is, less an eighth: shorter ones, or a deeper case.`
     : own;
@@ -208,13 +227,13 @@ function ownName(
 export function notText(not: NotListed | ScrewsNotSaid): string {
   switch (not.code) {
     case 'not-laid-out':
-      return `${not.name}: ${counted(not.pieces, 'piece')}, and no sheets counted for ${not.pieces === 1 ? 'it' : 'them'} yet.`;
+      return `${not.name}: ${counted(not.pieces, 'piece', 'pieces')}, and no sheets counted for ${wordFor(not.pieces, 'it', 'them')} yet.`;
     case 'no-stock':
-      return `${counted(not.pieces, 'piece')} of no stock (${someOf(not.names)}): nothing is counted for ${not.pieces === 1 ? 'it' : 'them'}.`;
+      return `${counted(not.pieces, 'piece', 'pieces')} of no stock (${someOf(not.names)}): nothing is counted for ${wordFor(not.pieces, 'it', 'them')}.`;
     case 'bank-not-worked':
       return `${not.name} does not work out yet: no slides and no band counted for it.`;
     case 'slides-not-said':
-      return `${not.name}: say how long the slides are. ${counted(not.drawers, 'pair')}, if they run on slides.`;
+      return `${not.name}: say how long the slides are. ${counted(not.drawers, 'pair', 'pairs')}, if they run on slides.`;
     case 'screws-not-said':
       return screwsNotText(not);
     default:
@@ -228,7 +247,7 @@ const someOf = (names: readonly string[]): string =>
     : names.map((name) => name || 'no name').join(', ');
 
 function screwsNotText({ name, fronts, screw }: ScrewsNotSaid): string {
-  const held = `${counted(fronts, 'front')} of ${name} screwed on from inside`;
+  const held = `${counted(fronts, 'front', 'fronts')} of ${name} screwed on from inside`;
   return screw.pick
     ? `${held}, screws ${w(screw.pick)} long: how many a front, nobody has said.`
     : `${held}. ${screwText(screw)}`;

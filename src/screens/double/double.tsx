@@ -6,7 +6,7 @@ import { Bar } from '../../ui/bar';
 import type { Bench } from '../bench';
 import { UndoButton } from '../shared/undo-button';
 import { Said } from './value';
-import { aboutPlace, whenSaid, whoWrote } from './words';
+import * as words from './words';
 
 /** Readings two phones wrote, neither knowing of the other's: both stand until one is picked, with one tap. */
 export function DoubleScreen({ bench }: { readonly bench: Bench }) {
@@ -14,19 +14,13 @@ export function DoubleScreen({ bench }: { readonly bench: Bench }) {
   const doubled = bench.doubled.value;
   return (
     <>
-      <Bar title="Standing double" leave={{ label: 'Job', onTap: () => bench.go({ at: 'job' }) }}>
+      <Bar title={words.title} leave={{ label: words.back, onTap: () => bench.go({ at: 'job' }) }}>
         <UndoButton bench={bench} wordless />
       </Bar>
       <main class="page">
-        {doubled.length === 0 && (
-          <p class="pad-x empty-line">
-            Nothing stands double. What two phones say differently is shown here.
-          </p>
-        )}
+        {doubled.length === 0 && <p class="pad-x empty-line">{words.none}</p>}
         {job && doubled.map((one) => <Question key={one.place} one={one} job={job} bench={bench} />)}
-        {doubled.length > 0 && (
-          <p class="pad-x note">Tap the one that is right. Until then the one in use is reckoned with.</p>
-        )}
+        {doubled.length > 0 && <p class="pad-x note">{words.tapRight}</p>}
       </main>
     </>
   );
@@ -36,7 +30,8 @@ type QuestionProps = { readonly one: Doubled; readonly job: Job; readonly bench:
 
 function Question({ one, job, bench }: QuestionProps) {
   const stands = standing(one.readings);
-  const { thing, what } = aboutPlace(one.place, { job, plan: bench.plan.value });
+  const about = words.aboutPlace(one.place, { job, plan: bench.plan.value });
+  const { thing, what } = about;
   return (
     <section class="double" aria-label={`${thing}, ${what}`}>
       <h2>
@@ -48,15 +43,12 @@ function Question({ one, job, bench }: QuestionProps) {
           key={`${entry.count}.${entry.device}`}
           type="button"
           class="pick"
-          onClick={() => void bench.act(`Picked: ${thing}, ${what}`.slice(0, 200), [picked(entry)])}
+          onClick={() => void bench.act(words.pickedAs(about), [picked(entry)])}
         >
           <Said entry={entry} job={job} />
           <span class="who">
-            <b>{whoWrote(entry, bench.own, bench.doubled.value)}</b>
-            <span class="muted">
-              {whenSaid(entry.at)}
-              {entry === stands && ', in use'}
-            </span>
+            <b>{words.whoWrote(entry, bench.own, bench.doubled.value)}</b>
+            <span class="muted">{words.whenText(entry.at, entry === stands)}</span>
           </span>
         </button>
       ))}

@@ -5,8 +5,27 @@ import type { Plan } from '../../plan/plan';
 import { whichWords } from '../shared/cut-words';
 import { setupTitle } from '../shared/setup-title';
 
+export const title = 'Standing double';
+export const back = 'Job';
+export const none = 'Nothing stands double. What two phones say differently is shown here.';
+export const tapRight = 'Tap the one that is right. Until then the one in use is reckoned with.';
+export const pickedAs = ({ thing, what }: About): string => `Picked: ${thing}, ${what}`.slice(0, 200);
+
+/** When a reading was written, and whether it is the one in use. */
+export const whenText = (at: string, inUse: boolean): string => `${whenSaid(at)}${inUse ? ', in use' : ''}`;
+
+// What was said, where it is no figure.
+
+export const takenAway = 'taken away';
+export const notCut = 'not cut';
+export const stays = 'stays';
+export const yes = 'yes';
+export const no = 'no';
+export const nothing = 'nothing';
+export const noItems = 'none';
+
 /** What a value is about, as it is called in the shop: the thing, and which figure of it. */
-export type About = { readonly thing: string; readonly what: string };
+type About = { readonly thing: string; readonly what: string };
 
 /** Figures whose names in the log are no words. */
 const figures: Readonly<Record<string, string>> = {
@@ -43,7 +62,7 @@ const figures: Readonly<Record<string, string>> = {
 };
 
 /** @example figureName('partitionStock') // 'partition stock' */
-export const figureName = (field: string): string =>
+const figureName = (field: string): string =>
   figures[field] ??
   field.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`).replace(/^has /, 'with ');
 
@@ -153,7 +172,7 @@ export function whoWrote(entry: Entry, own: Own, doubled: readonly Doubled[]): s
 }
 
 /** Wall clock as that phone had it, for the eye only. @example whenSaid('2026-11-02T08:30:00.000Z') */
-export const whenSaid = (at: string): string =>
+const whenSaid = (at: string): string =>
   new Date(at).toLocaleString(undefined, {
     month: 'short',
     day: 'numeric',
