@@ -1,6 +1,5 @@
 import { useSignalEffect } from '@preact/signals';
 import { useLayoutEffect } from 'preact/hooks';
-import { assertNever } from '../length/result';
 import type { Bench } from '../screens/bench';
 import { JobScreen } from '../screens/job/job';
 import { BoardsScreen } from '../screens/marks/boards-screen';
@@ -8,7 +7,7 @@ import { MarksScreen } from '../screens/marks/marks';
 import type { Route } from '../screens/routes';
 import { SawScreen } from '../screens/saw/saw';
 import { type Tab, Tabs } from '../ui/bar';
-import { type Later, later, laterMissing } from './bring-later';
+import { later, laterMissing } from './bring-later';
 import { Trouble } from './trouble';
 
 export { bringLater } from './bring-later';
@@ -64,11 +63,7 @@ function Screen({ route, bench }: ScreenProps) {
     case 'saw':
       return <SawScreen key={route.board} bench={bench} id={route.board} setting={route.setting} />;
     default:
-      return later.value ? (
-        <LaterScreen from={later.value} route={route} bench={bench} />
-      ) : (
-        <main class="page" />
-      );
+      return later.value ? <later.value.LaterScreen route={route} bench={bench} /> : <main class="page" />;
   }
 }
 
@@ -81,85 +76,6 @@ const Missing = () => (
     </button>
   </div>
 );
-
-type LaterRoute = Exclude<Route, { readonly at: 'job' | 'last' | 'boards' | 'marks' | 'stops' | 'saw' }>;
-
-function LaterScreen({
-  from,
-  route,
-  bench,
-}: {
-  readonly from: Later;
-  readonly route: LaterRoute;
-  readonly bench: Bench;
-}) {
-  switch (route.at) {
-    case 'figure':
-      return <from.FigureScreen bench={bench} />;
-    case 'before':
-      return <from.BeforeScreen bench={bench} caution={route.caution} from={route.from} />;
-    case 'jobs':
-      return <from.JobsScreen bench={bench} />;
-    case 'phone':
-      return <from.PhoneScreen bench={bench} />;
-    case 'shop':
-      return <from.ShopScreen bench={bench} />;
-    case 'import':
-      return <from.ImportScreen bench={bench} />;
-    case 'handover':
-      return <from.HandOverScreen bench={bench} />;
-    case 'takein':
-      return <from.TakeInScreen bench={bench} openReader={from.openCodeReader} />;
-    case 'double':
-      return <from.DoubleScreen bench={bench} />;
-    case 'sheets':
-      return <from.SheetsScreen bench={bench} />;
-    case 'layout':
-      return <from.LayoutScreen key={route.id} bench={bench} id={route.id} path={route.path} />;
-    case 'pieces':
-      return <from.PiecesScreen key={route.id} bench={bench} id={route.id} />;
-    case 'buy':
-      return <from.BuyScreen bench={bench} />;
-    case 'stock':
-      return <from.StockScreen key={route.id} bench={bench} id={route.id} />;
-    case 'cuts':
-      return <from.CutsScreen bench={bench} />;
-    case 'setup':
-      return <from.SetupScreen key={route.id} bench={bench} id={route.id} />;
-    case 'stack':
-      return <from.StackScreen key={route.id} bench={bench} id={route.id} />;
-    case 'shims':
-      return <from.ShimsScreen bench={bench} />;
-    case 'parts':
-      return <from.PartsScreen bench={bench} />;
-    case 'part':
-      return <from.PartScreen key={route.id} bench={bench} id={route.id} />;
-    case 'case':
-      return <from.CaseScreen key={route.id} bench={bench} id={route.id} />;
-    case 'built':
-      return <from.BuiltScreen key={route.id} bench={bench} id={route.id} />;
-    case 'fronts':
-      return <from.FrontsScreen key={route.id} bench={bench} id={route.id} />;
-    case 'bank':
-      return <from.BankScreen key={route.id} bench={bench} id={route.id} />;
-    case 'opening':
-      return <from.OpeningScreen key={route.id} bench={bench} id={route.id} />;
-    case 'boxes':
-      return <from.BoxesScreen key={route.id} bench={bench} id={route.id} />;
-    case 'contents':
-      return <from.ContentsScreen key={route.id} bench={bench} id={route.id} />;
-    case 'one':
-      return <from.OneScreen bench={bench} id={route.id} what={route.what} step={route.step} />;
-    case 'change':
-      return <from.ChangeScreen key={route.board} bench={bench} id={route.board} />;
-    case 'tray':
-      return <from.TrayScreen key={route.board} bench={bench} id={route.board} />;
-    case 'fit':
-      return <from.FitScreen key={route.groove} bench={bench} id={route.board} groove={route.groove} />;
-    default:
-      return assertNever(route);
-  }
-}
 
 /** Bottom bar on the pages one wanders between; a page that does one thing has none. */
 function tabsFor(route: Route): readonly Tab[] | undefined {

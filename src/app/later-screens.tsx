@@ -1,0 +1,133 @@
+import { assertNever } from '../length/result';
+import { BankScreen } from '../screens/bank/bank';
+import { BoxesScreen } from '../screens/bank/boxes';
+import { ContentsScreen } from '../screens/bank/contents';
+import { FrontsScreen } from '../screens/bank/fronts';
+import { OneScreen } from '../screens/bank/one';
+import { OpeningScreen } from '../screens/bank/opening';
+import type { Bench } from '../screens/bench';
+import { BuyScreen } from '../screens/buy/buy';
+import { BuiltScreen } from '../screens/case/built';
+import { CaseScreen } from '../screens/case/case';
+import { BeforeScreen } from '../screens/cautions/before';
+import { CutsScreen } from '../screens/cuts/cuts';
+import { SetupScreen } from '../screens/cuts/setup';
+import { DoubleScreen } from '../screens/double/double';
+import { FigureScreen } from '../screens/figure/figure';
+import { HandOverScreen } from '../screens/handover/handover';
+import { TakeInScreen } from '../screens/handover/take-in';
+import { ImportScreen } from '../screens/job/import';
+import { JobsScreen } from '../screens/job/jobs';
+import { PhoneScreen } from '../screens/job/phone';
+import { ShopScreen } from '../screens/job/shop';
+import { ChangeScreen } from '../screens/marks/change';
+import { FitScreen } from '../screens/marks/fit';
+import { TrayScreen } from '../screens/marks/tray';
+import { PartScreen } from '../screens/parts/part';
+import { PartsScreen } from '../screens/parts/parts';
+import type { Route } from '../screens/routes';
+import { LayoutScreen } from '../screens/sheets/layout';
+import { PiecesScreen } from '../screens/sheets/pieces';
+import { SheetsScreen } from '../screens/sheets/sheets';
+import { ShimsScreen } from '../screens/stack/shims';
+import { StackScreen } from '../screens/stack/stack';
+import { StockScreen } from '../screens/stock/stock';
+import { openCodeReader } from './code-reader';
+
+type FirstAt = 'job' | 'last' | 'boards' | 'marks' | 'stops' | 'saw';
+type LaterRoute = Exclude<Route, { readonly at: FirstAt }>;
+
+type ScreenProps = { readonly route: LaterRoute; readonly bench: Bench };
+
+/** A screen that is not the first thing seen. */
+export function LaterScreen({ route, bench }: ScreenProps) {
+  switch (route.at) {
+    case 'figure':
+      return <FigureScreen bench={bench} />;
+    case 'before':
+      return <BeforeScreen bench={bench} caution={route.caution} from={route.from} />;
+    case 'jobs':
+      return <JobsScreen bench={bench} />;
+    case 'phone':
+      return <PhoneScreen bench={bench} />;
+    case 'shop':
+      return <ShopScreen bench={bench} />;
+    case 'import':
+      return <ImportScreen bench={bench} />;
+    case 'handover':
+      return <HandOverScreen bench={bench} />;
+    case 'takein':
+      return <TakeInScreen bench={bench} openReader={openCodeReader} />;
+    case 'double':
+      return <DoubleScreen bench={bench} />;
+    case 'change':
+      return <ChangeScreen key={route.board} bench={bench} id={route.board} />;
+    case 'tray':
+      return <TrayScreen key={route.board} bench={bench} id={route.board} />;
+    case 'fit':
+      return <FitScreen key={route.groove} bench={bench} id={route.board} groove={route.groove} />;
+    default:
+      return pieceScreen(route, bench);
+  }
+}
+
+type CaseAt = 'case' | 'built' | 'fronts' | 'bank' | 'opening' | 'boxes' | 'contents' | 'one';
+type CaseRoute = Extract<Route, { readonly at: CaseAt }>;
+
+type StockAt = 'stock' | 'sheets' | 'layout' | 'pieces' | 'buy';
+type CutsAt = 'cuts' | 'setup' | 'stack' | 'shims' | 'parts' | 'part';
+type PieceRoute = CaseRoute | Extract<Route, { readonly at: StockAt | CutsAt }>;
+
+/** Stock, its layout, and the cuts of parts. */
+function pieceScreen(route: PieceRoute, bench: Bench) {
+  switch (route.at) {
+    case 'stock':
+      return <StockScreen key={route.id} bench={bench} id={route.id} />;
+    case 'sheets':
+      return <SheetsScreen bench={bench} />;
+    case 'layout':
+      return <LayoutScreen key={route.id} bench={bench} id={route.id} path={route.path} />;
+    case 'pieces':
+      return <PiecesScreen key={route.id} bench={bench} id={route.id} />;
+    case 'buy':
+      return <BuyScreen bench={bench} />;
+    case 'cuts':
+      return <CutsScreen bench={bench} />;
+    case 'setup':
+      return <SetupScreen key={route.id} bench={bench} id={route.id} />;
+    case 'stack':
+      return <StackScreen key={route.id} bench={bench} id={route.id} />;
+    case 'shims':
+      return <ShimsScreen bench={bench} />;
+    case 'parts':
+      return <PartsScreen bench={bench} />;
+    case 'part':
+      return <PartScreen key={route.id} bench={bench} id={route.id} />;
+    default:
+      return caseScreen(route, bench);
+  }
+}
+
+/** A case and its drawers. */
+function caseScreen(route: CaseRoute, bench: Bench) {
+  switch (route.at) {
+    case 'case':
+      return <CaseScreen key={route.id} bench={bench} id={route.id} />;
+    case 'built':
+      return <BuiltScreen key={route.id} bench={bench} id={route.id} />;
+    case 'fronts':
+      return <FrontsScreen key={route.id} bench={bench} id={route.id} />;
+    case 'bank':
+      return <BankScreen key={route.id} bench={bench} id={route.id} />;
+    case 'opening':
+      return <OpeningScreen key={route.id} bench={bench} id={route.id} />;
+    case 'boxes':
+      return <BoxesScreen key={route.id} bench={bench} id={route.id} />;
+    case 'contents':
+      return <ContentsScreen key={route.id} bench={bench} id={route.id} />;
+    case 'one':
+      return <OneScreen bench={bench} id={route.id} what={route.what} step={route.step} />;
+    default:
+      return assertNever(route);
+  }
+}
