@@ -14,9 +14,9 @@ import { acidText } from '../src/screens/bank/acid-words';
 import { acidRound } from '../src/trade/boxes/acid';
 import { checkOf } from '../src/trade/carcass/check';
 import { warningsOf } from '../src/trade/carcass/warnings';
-import type { Shop } from '../src/trade/grooves/board';
 import { spacerFor } from '../src/trade/grooves/lay-out';
 import { trayFor } from '../src/trade/grooves/tray';
+import type { Shop } from '../src/trade/machines/shop';
 import { l } from './length/write-figures';
 
 const file = readJobFile(readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8'));

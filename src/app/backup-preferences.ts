@@ -5,7 +5,7 @@ import { readSettings } from '../job/settings';
 import { readLists, shelfChanges, writeLists } from '../job/shop-lists';
 import { figureWhole } from '../screens/figure/figure.kept';
 import type { Store } from '../store/store';
-import type { Shop } from '../trade/grooves/board';
+import type { Shop } from '../trade/machines/shop';
 
 /** Of all that is kept among the settings, what a copy carries. */
 export function likesOf(kept: Readonly<Record<string, Json>>): Likes {

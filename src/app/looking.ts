@@ -8,7 +8,7 @@ import { type TooMuch, tooMuchOf } from '../plan/plan';
 import type { Offered } from '../screens/bench';
 import { type HandedError, knownBy, readHanded, standing } from '../store/handover/handed';
 import { handedOf, type Known, together, withHanded } from '../store/handover/known';
-import type { Shop } from '../trade/grooves/board';
+import type { Shop } from '../trade/machines/shop';
 
 type Here = {
   /** This phone's log of a job, where it has it. */

@@ -1,7 +1,7 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { Job } from '../job/job';
 import type { Plan } from '../plan/plan';
-import type { Shop } from '../trade/grooves/board';
+import type { Shop } from '../trade/machines/shop';
 
 export type Planning = Promise<Pick<typeof import('./planning'), 'planOf'>>;
 

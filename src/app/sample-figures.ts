@@ -3,7 +3,7 @@ import type { Json } from '../job/entry';
 import type { Settings } from '../job/settings';
 import type { Length } from '../length/length';
 import { fromStored } from '../length/stored';
-import type { Shop } from '../trade/grooves/board';
+import type { Shop } from '../trade/machines/shop';
 
 type Kept = { readonly shop: Readonly<Partial<Record<keyof Shop, string>>>; readonly lists: Json };
 

@@ -5,7 +5,7 @@ import type { Length } from '../length/length';
 import type { Result } from '../length/result';
 import type { SaveError } from '../store/db';
 import type { Store } from '../store/store';
-import type { Shop } from '../trade/grooves/board';
+import type { Shop } from '../trade/machines/shop';
 import type { UnsavedBox } from './unsaved';
 
 /** This phone's ways and the shop's figures: as kept, and over that what is on its way. */

@@ -1,4 +1,4 @@
-import type { Shop } from '../trade/grooves/board';
+import type { Shop } from '../trade/machines/shop';
 import { type Backup, type Likes, type Liking, likings, shopRows } from './backup';
 import { type Comparison, canonical, type JobFile } from './file';
 

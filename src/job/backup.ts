@@ -1,6 +1,6 @@
 import { err, ok, type Result } from '../length/result';
 import { fromStored, toStored } from '../length/stored';
-import type { Shop } from '../trade/grooves/board';
+import type { Shop } from '../trade/machines/shop';
 import type { Json } from './entry';
 import { type FileError, type JobFile, readJobFile, writeJobFile } from './file';
 

@@ -1,4 +1,6 @@
 import { tapes } from '../length/tape';
+import { grooveMachineIds } from '../trade/machines/groove-machines';
+import { handMachineIds } from '../trade/machines/machines';
 import {
   amount,
   count,
@@ -48,7 +50,7 @@ export const boardFields = {
   datum: length,
   mate: length,
   mateName: text(80),
-  machine: oneOf('stop', 'fence', 'router', 'saw', 'spacers', 'index'),
+  machine: oneOf(...grooveMachineIds),
   against: oneOf('reference', 'other'),
   grows: oneOf('toward', 'away'),
   guide: oneOf('reference', 'far'),
@@ -223,7 +225,7 @@ export const widthFields = { width: length, depth: length };
 export const workFields = {
   part: text(60),
   name: text(80),
-  machine: oneOf('rip', 'crosscut', 'stop', 'fence', 'router', 'saw', 'hand', 'bench'),
+  machine: oneOf(...handMachineIds),
   figure: length,
   cutter: length,
   height: length,

@@ -1,5 +1,5 @@
 import { fromStored } from '../length/stored';
-import type { Shop } from '../trade/grooves/board';
+import type { Shop } from '../trade/machines/shop';
 
 /** The shop's figures as they are kept, by field; one that does not read is left out. */
 export function readShop(rows: Iterable<readonly [string, unknown]>): Shop {

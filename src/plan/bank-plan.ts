@@ -14,7 +14,7 @@ import { type Bank, type BankStock, usualBank } from '../trade/fronts/bank';
 import { storyStick } from '../trade/fronts/marks';
 import { fitOrder } from '../trade/fronts/stands';
 import { type FrontsProblem, frontsOf, type WorkedColumn, type WorkedFronts } from '../trade/fronts/worked';
-import type { Shop } from '../trade/grooves/board';
+import type { Shop } from '../trade/machines/shop';
 import { type BankWork, readyFor } from '../trade/setups/bank-steps';
 
 /** A bank worked out: fronts, then drawers behind them; its parts, and its steps at the bench. */

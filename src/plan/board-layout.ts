@@ -2,11 +2,12 @@ import type { Change, Entry } from '../job/entry';
 import { jobOf } from '../job/job';
 import { type Folded, fold, type TickState } from '../job/log';
 import type { Tape } from '../length/tape';
-import type { Board, Shop } from '../trade/grooves/board';
+import type { Board } from '../trade/grooves/board';
 import { type Copy, copiesOf, cutOp, markOp } from '../trade/grooves/copies';
 import { type Layout, layOut } from '../trade/grooves/lay-out';
 import { type Mark, marksOf } from '../trade/grooves/marks';
 import { type Setting, type Settings, settingsFor } from '../trade/grooves/settings';
+import type { Shop } from '../trade/machines/shop';
 import { jobWith } from './job-with';
 
 /** A board worked out for the screen. */

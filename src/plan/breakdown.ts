@@ -1,7 +1,7 @@
 import type { Job, PlanProof, PlanSheet, Stock } from '../job/job';
 import type { Folded } from '../job/log';
 import { equals, isPositive, type Length, longest, type Ratio, ratio, zero } from '../length/length';
-import type { Shop } from '../trade/grooves/board';
+import type { Shop } from '../trade/machines/shop';
 import { checkPool } from '../trade/sheets/check-pool';
 import { type CutStep, cutSteps } from '../trade/sheets/cut-steps';
 import { type RoughPiece, roughPieces } from '../trade/sheets/pieces';

@@ -1,10 +1,10 @@
 import type { Folded } from '../job/log';
 import { fromStored } from '../length/stored';
 import { backOf } from '../trade/fronts/bank';
+import { isTested, machineAt } from '../trade/machines/machines';
 import { type CutTo, noLongerFit } from '../trade/setups/changes';
 import { type Blocked, blockedBy, type Card, cardsOf, type Doing, lastCall } from '../trade/setups/checklist';
 import type { Operation } from '../trade/setups/operation';
-import { withStack } from '../trade/setups/setup';
 import type { Plan } from './plan';
 
 /** The checklist for the screen: cards in order, and what is ticked, blocked and still wanted. */
@@ -67,7 +67,7 @@ export function callFor(list: Checklist, card: Card) {
   const [first] = card.operations;
   if (!first) return { sameSetup: [], sameBuild: [], spare: false };
   const call = lastCall(first.setup, list.plan.operations, list.doing.done);
-  return { ...call, spare: withStack(first.setup.machine) };
+  return { ...call, spare: isTested(machineAt(first.setup.machine)) };
 }
 
 /** Pieces cut to a figure they no longer want. */

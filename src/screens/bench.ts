@@ -12,7 +12,7 @@ import type { HandedError } from '../store/handover/handed';
 import type { Known } from '../store/handover/known';
 import type { Kept } from '../store/persisted';
 import type { JobLine, KeptIn } from '../store/store';
-import type { Shop } from '../trade/grooves/board';
+import type { Shop } from '../trade/machines/shop';
 import type { Copies } from './copies';
 import type { Home } from './home';
 import type { Route } from './routes';

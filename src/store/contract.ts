@@ -2,7 +2,7 @@ import type { Entry, Json } from '../job/entry';
 import type { Aside } from '../job/rows';
 import type { Length } from '../length/length';
 import type { Result } from '../length/result';
-import type { Shop } from '../trade/grooves/board';
+import type { Shop } from '../trade/machines/shop';
 import type { SaveError } from './db';
 import type { Journal } from './journal/journal';
 import type { JobLine, Loaded } from './reads';

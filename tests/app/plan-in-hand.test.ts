@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { planInHand } from '../../src/app/plan-in-hand';
 import type { Job } from '../../src/job/job';
 import type { Plan } from '../../src/plan/plan';
-import type { Shop } from '../../src/trade/grooves/board';
+import type { Shop } from '../../src/trade/machines/shop';
 
 const job = { id: 'j1' } as Job;
 const planOf = (of: Job, shop: Shop) => ({ job: of, shop }) as unknown as Plan;

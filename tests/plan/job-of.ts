@@ -3,7 +3,7 @@ import { jobOf } from '../../src/job/job';
 import { fold } from '../../src/job/log';
 import { breakdownOf } from '../../src/plan/breakdown';
 import { planOf } from '../../src/plan/plan';
-import type { Shop } from '../../src/trade/grooves/board';
+import type { Shop } from '../../src/trade/machines/shop';
 
 /** The log of one phone that made these changes, one after the other. */
 export const logOf = (changes: readonly Change[]): readonly Entry[] =>

@@ -7,7 +7,7 @@ import { type Job, jobOf } from '../../src/job/job';
 import { fold } from '../../src/job/log';
 import { inches } from '../../src/length/length';
 import { planOf } from '../../src/plan/plan';
-import type { Shop } from '../../src/trade/grooves/board';
+import type { Shop } from '../../src/trade/machines/shop';
 
 const read = (file: string): string => readFileSync(path.resolve(import.meta.dirname, file), 'utf8');
 

@@ -3,9 +3,10 @@ import { type Caution, cautions } from '../../trade/cautions/caution';
 import { Bar } from '../../ui/bar';
 import type { Bench } from '../bench';
 import { readRoute } from '../routes';
+import { type Part, parts } from '../shared/caution-parts';
 import { cautionWords } from '../shared/caution-words';
 import { leave } from '../shared/leave';
-import { type Part, partOf, parts } from './parts';
+import { partOf } from './parts';
 import * as words from './words';
 
 type BeforeProps = {
@@ -18,7 +19,7 @@ type BeforeProps = {
 /** *Before you cut*: all cautions by machine and by moment. It opens at the part of the caution that was tapped. */
 export function BeforeScreen({ bench, caution, from }: BeforeProps) {
   const code = cautions.find((c) => c === caution);
-  const open = code && partOf[code];
+  const open = code && partOf(code);
   useEffect(() => {
     const part = document.getElementById(`before-${open}`);
     part?.scrollIntoView();

@@ -1,48 +1,14 @@
 import type { Caution } from '../../trade/cautions/caution';
+import type { OwnCaution } from '../../trade/machines/machines';
+import type { Part } from '../shared/caution-parts';
+import { isOfMachine, machineWords } from '../shared/machines/machine-words';
 
-/** Parts of *Before you cut*, as they follow one another: by machine, then by moment. */
-export const parts = [
-  'all-cutting',
-  'table-saw',
-  'crosscut-saw',
-  'circular-saw',
-  'router',
-  'dovetails',
-  'small-pieces',
-  'fasteners',
-  'bench',
-  'old-finishes',
-  'lifting',
-  'tall-units',
-  'finish',
-  'loads',
-] as const;
-
-export type Part = (typeof parts)[number];
-
-/** The part that belongs to a caution: where the page opens when its line is tapped. */
-export const partOf: Readonly<Record<Caution, Part>> = {
-  rip: 'table-saw',
-  fence: 'table-saw',
-  rabbet: 'table-saw',
-  notch: 'table-saw',
-  lap: 'table-saw',
+const atStep: Readonly<Record<Exclude<Caution, OwnCaution>, Part>> = {
   stack: 'table-saw',
-  crosscut: 'crosscut-saw',
-  mitre: 'crosscut-saw',
-  stop: 'crosscut-saw',
-  spacers: 'crosscut-saw',
-  index: 'crosscut-saw',
-  saw: 'circular-saw',
   'sheet-cut': 'circular-saw',
-  router: 'router',
-  dovetail: 'dovetails',
-  stick: 'small-pieces',
   'stick-cut': 'small-pieces',
-  jig: 'fasteners',
   'frame-on': 'fasteners',
   'front-on': 'fasteners',
-  hand: 'bench',
   marks: 'bench',
   'dry-fit': 'bench',
   'glue-up': 'bench',
@@ -56,3 +22,7 @@ export const partOf: Readonly<Record<Caution, Part>> = {
   'finish-inside': 'finish',
   load: 'loads',
 };
+
+/** The part that belongs to a caution: where the page opens when its line is tapped. */
+export const partOf = (caution: Caution): Part =>
+  isOfMachine(caution) ? machineWords[caution].part : atStep[caution];

@@ -1,4 +1,4 @@
-import type { Part } from './parts';
+import type { Part } from '../shared/caution-parts';
 
 export const title = 'Before you cut';
 export const back = 'Back';

@@ -1,14 +1,14 @@
 import { writeLength } from '../../length/write';
 import { blocks, type Checklist, callFor } from '../../plan/checklist';
 import type { Card } from '../../trade/setups/checklist';
-import type { Operation } from '../../trade/setups/operation';
+import { isStep, type Operation } from '../../trade/setups/operation';
 import { buildWords } from '../shared/cut-words';
 
 /** What still wants what stands: this figure, and this blade or stack, with what is blocked for now, and a spare. */
 export function LastCall({ list, card }: { readonly list: Checklist; readonly card: Card }) {
   const { sameSetup, sameBuild, spare } = callFor(list, card);
   const [first] = card.operations;
-  if (!first || first.setup.machine === 'bench' || sameSetup.length + sameBuild.length === 0) return null;
+  if (!first || isStep(first) || sameSetup.length + sameBuild.length === 0) return null;
   const figure = first.setup.figure ? writeLength(first.setup.figure.value, list.plan.job.tape) : '';
   const later = sameSetup.filter((op) => !card.operations.includes(op));
   const waiting = sameSetup.filter((op) => blocks(list, op).length > 0);

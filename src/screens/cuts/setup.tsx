@@ -6,10 +6,10 @@ import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import { blocks, type Checklist, checklistOf, groupsOf, isDone } from '../../plan/checklist';
 import { cautionOf } from '../../trade/cautions/caution';
+import { machineAt } from '../../trade/machines/machines';
 import { jointOf } from '../../trade/setups/changes';
 import type { Card } from '../../trade/setups/checklist';
-import type { Operation } from '../../trade/setups/operation';
-import { withStack } from '../../trade/setups/setup';
+import { isStep, type Operation } from '../../trade/setups/operation';
 import { Bar } from '../../ui/bar';
 import { ChoiceDock } from '../../ui/dock';
 import { Mixed, Remainder } from '../../ui/mixed';
@@ -61,6 +61,7 @@ function SetupInHand({ bench, list, card, first }: SetupInHandProps) {
   const [asked, setAsked] = useState<Operation>();
   const wake = useWake(bench);
   const { setup } = first;
+  const machine = machineAt(setup.machine);
   const { tape } = list.plan.job;
   const at = list.cards.indexOf(card);
   const next =
@@ -97,7 +98,7 @@ function SetupInHand({ bench, list, card, first }: SetupInHandProps) {
             {buildWords(setup, tape)}
             {onWords(setup) && `: ${onWords(setup)}`}.{stackFor(list, card)}
           </p>
-          {withStack(setup.machine) && setup.machine !== 'notch' && setup.machine !== 'lap' && (
+          {machine.cuts === 'stack' && (
             <div class="pad-x runacts">
               <button type="button" class="chip" onClick={() => bench.go({ at: 'stack', id: setup.build })}>
                 Stack and test cut
@@ -142,7 +143,7 @@ function SetupInHand({ bench, list, card, first }: SetupInHandProps) {
           ))}
           <LastCall list={list} card={card} />
         </section>
-        {setup.machine !== 'stick' && <Recipe bench={bench} id={setup.key} build={setup.build} />}
+        {!machine.noRecipe && <Recipe bench={bench} id={setup.key} build={setup.build} />}
         {next && (
           <button type="button" class="nextset" onClick={() => bench.go({ at: 'setup', id: next.id }, true)}>
             <span class="grow">
@@ -237,7 +238,7 @@ const titleOf = (card: Card, tape?: Tape): string => {
 
 function doneWords(op: Operation): string {
   if (op.what === 'test') return 'Test cut fits';
-  if (op.setup.machine === 'bench') return `${setupTitle(op)}: done`;
+  if (isStep(op)) return `${setupTitle(op)}: done`;
   return `${op.name} is cut`;
 }
 
@@ -256,7 +257,7 @@ function blockWords(list: Checklist, op: Operation): string {
         ? 'its grooves cannot be set out yet, see Marks'
         : b.by === 'opening'
           ? `its opening, not measured ${b.bank.endsWith('~back') ? 'front and back' : 'yet'}`
-          : `${b.op.name}, ${b.op.setup.machine === 'bench' ? setupTitle(b.op).toLowerCase() : whatWords(b.op)}`,
+          : `${b.op.name}, ${isStep(b.op) ? setupTitle(b.op).toLowerCase() : whatWords(b.op)}`,
   );
   return words.length > 2 ? `${words[0]} and ${words.length - 1} more` : words.join(' and ');
 }
@@ -265,7 +266,7 @@ function blockWords(list: Checklist, op: Operation): string {
 function pieceNote(list: Checklist, ops: readonly Operation[]): string {
   const off = ops.find((op) => {
     const was = list.cutTo(op.id)?.figure;
-    return was && !equals(was, op.figure) && op.what !== 'test' && op.setup.machine !== 'bench';
+    return was && !equals(was, op.figure) && op.what !== 'test' && !isStep(op);
   });
   const was = off && list.cutTo(off.id)?.figure;
   if (was)

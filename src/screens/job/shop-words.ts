@@ -1,4 +1,4 @@
-import type { ShopField } from '../../trade/grooves/settings';
+import type { ShopField } from '../../trade/machines/shop';
 
 export const title = 'Shop figures';
 export const under = 'measured once, for every job';

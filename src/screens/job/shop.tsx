@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Shop } from '../../trade/grooves/board';
-import type { ShopField } from '../../trade/grooves/settings';
+import type { Shop, ShopField } from '../../trade/machines/shop';
 import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';

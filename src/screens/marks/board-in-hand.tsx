@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { forDrawing } from '../../length/length';
 import { cutGrooves, isMarked, rowsOf, type View } from '../../plan/board-layout';
-import type { Board, Face } from '../../trade/grooves/board';
+import type { Board } from '../../trade/grooves/board';
+import type { Face } from '../../trade/grooves/layout';
 import type { Mark } from '../../trade/grooves/marks';
 import { Segment } from '../../ui/bar';
 import { BoardStanding } from '../../ui/boards';

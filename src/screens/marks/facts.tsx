@@ -18,6 +18,7 @@ import { fenceMarkShift } from '../../trade/grooves/fence-marks';
 import { thinnestWeb } from '../../trade/grooves/lands';
 import { spacerFor } from '../../trade/grooves/lay-out';
 import { centredStart, drift, realPitch } from '../../trade/grooves/place';
+import { machineFor } from '../../trade/machines/groove-machines';
 import { tapeError } from '../../trade/tolerance/tape-error';
 import { Blank } from '../../ui/blank';
 import { Icon } from '../../ui/icon';
@@ -35,6 +36,7 @@ type FactsProps = { readonly view: View; readonly bench: Bench; readonly show: '
 /** What is worth knowing of a layout: what was left out, thin wood, which end is safe, how stepping would drift. */
 export function Facts({ view, bench, show }: FactsProps) {
   const { board, layout } = view;
+  const { still } = machineFor(board.machine);
   const spacer = board.mate ? spacerFor(board.datum ?? zero, board.mate) : undefined;
   return (
     <section class="facts pad-x" aria-label="Worth knowing">
@@ -59,10 +61,8 @@ export function Facts({ view, bench, show }: FactsProps) {
       {board.made === 'pair' && <Pair view={view} />}
       <WebLeft view={view} />
       <EndForEnd view={view} />
-      {board.machine === 'index' && <Rebuilt view={view} />}
-      {(board.machine === 'index' || board.machine === 'spacers' || show === 'marks') && (
-        <Stepping view={view} bench={bench} />
-      )}
+      {still === 'pencil' && <Rebuilt view={view} />}
+      {(still || show === 'marks') && <Stepping view={view} bench={bench} />}
     </section>
   );
 }

@@ -1,7 +1,7 @@
 import { editBoard, editPart } from '../../job/edits';
 import type { Board } from '../../trade/grooves/board';
 import type { Ask } from '../shared/ask';
-import { machineNames } from '../shared/layout-words';
+import { grooveWords } from '../shared/machines/groove-words';
 
 /** How a board is cut is its own even where its layout comes from a case: kept with the part. */
 export const editHow = (board: Board, patch: Parameters<typeof editPart>[1]) =>
@@ -14,6 +14,6 @@ export const boardMachine = (board: Board): Choice => ({
   as: 'choice',
   title: 'What they are cut on',
   now: board.machine,
-  choices: Object.entries(machineNames).map(([value, { label, hint }]) => ({ value, label, hint })),
+  choices: Object.entries(grooveWords).map(([value, { label, hint }]) => ({ value, label, hint })),
   save: (machine) => editHow(board, { machine: machine as Board['machine'] }),
 });

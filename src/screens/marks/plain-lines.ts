@@ -1,6 +1,7 @@
 import { writeLength, writeMark } from '../../length/write';
 import type { View } from '../../plan/board-layout';
-import { callGroove, measuresText, passText, setWords } from '../shared/layout-words';
+import { callGroove, passText } from '../shared/layout-words';
+import { setWords, wordsAt } from '../shared/machines/groove-words';
 import * as words from './words';
 
 /** A board's marks and settings as plain lines, for a helper or a scrap of paper. */
@@ -20,6 +21,6 @@ export function plainLines({ board, layout, marks, settings, tape }: View): stri
       .join(', '),
   );
   const [first] = settings.settings;
-  const how = first ? [words.linesOfSettings(measuresText(first, board)), ...set] : [];
+  const how = first ? [words.linesOfSettings(wordsAt(board).measured(first, board)), ...set] : [];
   return [words.lineOfBoard(board), words.linesOfMarks, ...near, ...how].join('\n');
 }

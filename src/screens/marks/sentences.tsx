@@ -4,8 +4,10 @@ import type { Board, Run, Wide } from '../../trade/grooves/board';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { wordFor } from '../shared/counted';
+import { wordsAt } from '../shared/machines/groove-words';
 import * as asks from './asks';
 import { boardMachine } from './machine-ask';
+import { machineSentence } from './machine-sentence';
 
 type Open = (ask: Ask) => void;
 /** What a sentence stands on: its board, the blank that is open, and what can be done. */
@@ -195,51 +197,7 @@ export function MachineSentence({ board, open, onOpen }: Part) {
   return (
     <section class="fillin run" aria-label="Machine">
       Cut them on the {blank(boardMachine(board))}
-      <MachineMore board={board} blank={blank} />
+      {machineSentence(wordsAt(board), board).map((part) => (typeof part === 'string' ? part : blank(part)))}
     </section>
   );
-}
-
-function MachineMore({
-  board,
-  blank,
-}: {
-  readonly board: Board;
-  readonly blank: (ask: Ask) => preact.JSX.Element;
-}) {
-  const cutter = (what: string) =>
-    blank(asks.boardLength(board, 'cutter', `Width of the ${what}, the groove’s own when blank`));
-  switch (board.machine) {
-    case 'stop':
-      return (
-        <>
-          , the {blank(asks.boardAgainst(board))} on the stop, {blank(asks.boardStopSide(board))}, with a
-          stack {cutter('stack')} wide.
-        </>
-      );
-    case 'fence':
-      return (
-        <>
-          , a stack {cutter('stack')} wide that grows {blank(asks.boardGrows(board))}, the board{' '}
-          {blank(asks.boardLength(board, 'across', 'How wide the board is along the fence'))} along it.
-        </>
-      );
-    case 'router':
-      return (
-        <>
-          {' '}
-          on the {blank(asks.boardGuide(board))}, with a bit {cutter('bit')} wide.
-        </>
-      );
-    case 'saw':
-      return <> on the {blank(asks.boardGuide(board))}.</>;
-    case 'spacers':
-      return <>, with a stack {cutter('stack')} wide.</>;
-    case 'index':
-      return (
-        <>
-          , with a stack {cutter('stack')} wide that grows {blank(asks.boardGrows(board))}.
-        </>
-      );
-  }
 }

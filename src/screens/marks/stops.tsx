@@ -4,13 +4,14 @@ import type { Tape } from '../../length/tape';
 import { type Row, rowsOf, type View } from '../../plan/board-layout';
 import type { Board } from '../../trade/grooves/board';
 import type { Setting, Settings } from '../../trade/grooves/settings';
+import { machineFor } from '../../trade/machines/groove-machines';
 import { ChoiceDock } from '../../ui/dock';
 import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { CautionLine } from '../shared/caution-line';
-import { grooveCaution } from '../shared/groove-caution';
-import { measuresText, settingProblemText, settingWarningText } from '../shared/layout-words';
+import { settingProblemText, settingWarningText } from '../shared/layout-words';
+import { wordsAt } from '../shared/machines/groove-words';
 import { boardMachine } from './machine-ask';
 import { StopRow } from './stop-row';
 import * as words from './words';
@@ -26,9 +27,11 @@ export function StopList({ view, bench, still }: StopListProps) {
   return (
     <>
       <MachineRow board={board} first={settings.settings[0]} onTap={() => setOpen(true)} />
-      <CautionLine bench={bench} code={board.machine} words={grooveCaution(board.machine)} />
+      <CautionLine bench={bench} code={board.machine} words={wordsAt(board).caution} />
       <Found settings={settings} onShop={() => bench.go({ at: 'shop' })} />
-      {board.machine === 'spacers' && <StopForAll rows={rows} tape={tape} end={board.end} />}
+      {machineFor(board.machine).still === 'spacers' && (
+        <StopForAll rows={rows} tape={tape} end={board.end} />
+      )}
       <ol>
         {rows.map((row, k) => (
           <li key={row.setting.id} class={row.done ? 'stop done' : k === now ? 'stop now' : 'stop'}>
@@ -58,7 +61,7 @@ const MachineRow = ({ board, first, onTap }: MachineRowProps) => (
     </svg>
     <span class="grow">
       <b>{words.machine(board)}</b>
-      {first && <span class="s muted block">{measuresText(first, board)}</span>}
+      {first && <span class="s muted block">{wordsAt(board).measured(first, board)}</span>}
     </span>
     <Icon name="down" />
   </button>

@@ -1,13 +1,12 @@
 import type { Length } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { isTapeFraction, writeDecimal, writeLength } from '../../length/write';
-import type { Board, Face } from '../../trade/grooves/board';
-import type { Groove } from '../../trade/grooves/layout';
+import type { Board } from '../../trade/grooves/board';
+import type { Face, Groove } from '../../trade/grooves/layout';
 import type { Setting } from '../../trade/grooves/settings';
 import { capital } from '../shared/capital';
 import { counted } from '../shared/counted';
-import { machineNames } from '../shared/layout-words';
-import { machineWord } from '../shared/machine-word';
+import { wordsAt } from '../shared/machines/groove-words';
 
 export const marks = 'Marks';
 export const boards = 'Boards';
@@ -20,7 +19,7 @@ export const knifeMarks = 'Knife marks';
 export const settings = 'Settings';
 export const fromBefore = 'The figures below are from before this change.';
 export const copyLines = (copied: boolean): string => (copied ? 'Copied' : 'Copy as lines');
-export const toMachine = ({ machine }: Board): string => `To the ${machineWord(machine)}`;
+export const toMachine = (board: Board): string => `To the ${wordsAt(board).at}`;
 
 export const boardName = ({ name }: Board): string => name || 'Board';
 
@@ -63,7 +62,7 @@ export const markTick = ({ no }: Groove): string => `Marked ${no}`;
 export const marking = ({ wide, no }: Groove, ticked: boolean): string =>
   `${ticked ? 'Not marked' : 'Marked'}: ${wide ? '' : 'no. '}${no}`;
 
-export const machine = (board: Board): string => capital(machineNames[board.machine].label);
+export const machine = (board: Board): string => capital(wordsAt(board).label);
 export const shopFigures = 'Shop figures';
 export const oneStop = (end: string): string => `One stop for all, ${end} end on it, to the near teeth`;
 export const facingAt = (at: Length): string => `facing part ${writeLength(at)}`;

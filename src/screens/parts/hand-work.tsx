@@ -2,26 +2,19 @@ import { useState } from 'preact/hooks';
 import { editWork } from '../../job/edits';
 import type { Plan } from '../../plan/plan';
 import type { Part } from '../../trade/carcass/part';
+import { handMachineIds } from '../../trade/machines/machines';
 import type { HandWork as Work } from '../../trade/setups/operations';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
+import { machineWords } from '../shared/machines/machine-words';
 
-type Machine = 'rip' | 'crosscut' | 'stop' | 'fence' | 'router' | 'saw' | 'hand' | 'bench';
+const machines = Object.entries(machineWords).flatMap(([value, { forHandWork: label }]) =>
+  label ? [{ value, label }] : [],
+);
 
-const machines: readonly { readonly value: Machine; readonly label: string }[] = [
-  { value: 'hand', label: 'by hand' },
-  { value: 'rip', label: 'at the table saw, rip fence' },
-  { value: 'crosscut', label: 'at the crosscut stop' },
-  { value: 'stop', label: 'on the sled, with a stack' },
-  { value: 'fence', label: 'at the fence, with a stack' },
-  { value: 'router', label: 'with the router' },
-  { value: 'saw', label: 'with the circular saw' },
-  { value: 'bench', label: 'at the bench' },
-];
-
-const machineOf = (word: string): Machine => machines.find((m) => m.value === word)?.value ?? 'hand';
+const machineOf = (word: string) => handMachineIds.find((id) => id === word) ?? 'hand';
 
 type HandProps = { readonly bench: Bench; readonly part: Part; readonly plan: Plan };
 

@@ -5,6 +5,8 @@ import { remainder } from '../../length/write';
 import { cutGrooves, type Row, rowsOf, type View, viewOf } from '../../plan/board-layout';
 import type { Board } from '../../trade/grooves/board';
 import type { Setting } from '../../trade/grooves/settings';
+import { machineFor } from '../../trade/machines/groove-machines';
+import { isOtherEndOn } from '../../trade/machines/reach';
 import { BoardOnSled } from '../../ui/boards';
 import { Icon } from '../../ui/icon';
 import { Lens } from '../../ui/lens';
@@ -13,8 +15,8 @@ import type { Bench } from '../bench';
 import { boardOf } from '../shared/board-of';
 import { CautionLine } from '../shared/caution-line';
 import { drawn } from '../shared/drawn-board';
-import { grooveCaution } from '../shared/groove-caution';
-import { callGroove, setWords } from '../shared/layout-words';
+import { callGroove } from '../shared/layout-words';
+import { setWords, wordsAt } from '../shared/machines/groove-words';
 import { NoBoard } from '../shared/no-board';
 import { OneNumber } from '../shared/one-number';
 import { stepToShow, useStepInAddress } from '../shared/steps-in-row';
@@ -112,7 +114,7 @@ function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
           </div>
         )}
       </div>
-      <CautionLine bench={bench} code={board.machine} words={grooveCaution(board.machine)} />
+      <CautionLine bench={bench} code={board.machine} words={wordsAt(board).caution} />
       <Copies row={row} view={view} bench={bench} />
     </OneNumber>
   );
@@ -158,7 +160,7 @@ type SledProps = { readonly view: View; readonly rows: readonly Row[]; readonly 
 
 function Sled({ view: { board, layout }, rows, setting }: SledProps) {
   const length = board.length ?? zero;
-  const fromOther = board.machine === 'stop' && board.against === 'other';
+  const fromOther = isOtherEndOn(machineFor(board.machine), board);
   const flipped = layout.grooves
     .filter((g) => g.face === setting.groove.face)
     .map((g) => (fromOther ? { ...g, near: subtract(subtract(length, g.near), g.width) } : g));

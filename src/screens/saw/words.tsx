@@ -4,16 +4,16 @@ import type { Board } from '../../trade/grooves/board';
 import type { Layout } from '../../trade/grooves/lay-out';
 import type { Setting } from '../../trade/grooves/settings';
 import { counted } from '../shared/counted';
-import { callGroove, faceText, measuresText, passText } from '../shared/layout-words';
-import { machineWord } from '../shared/machine-word';
+import { callGroove, faceText, passText } from '../shared/layout-words';
+import { wordsAt } from '../shared/machines/groove-words';
 import { nextNotDone } from '../shared/steps-in-row';
 
 export const cannotBeCut = 'This board cannot be cut as it stands.';
 export const figureWanted = 'The machine wants a figure first.';
 export const seeMissing = 'See what is missing';
 
-export const atMachine = ({ machine, name }: Board): string => `At the ${machineWord(machine)}: ${name}`;
-export const leaveMachine = ({ machine }: Board): string => `Leave the ${machineWord(machine)}`;
+export const atMachine = (board: Board): string => `At the ${wordsAt(board).at}: ${board.name}`;
+export const leaveMachine = (board: Board): string => `Leave the ${wordsAt(board).at}`;
 
 /** The button that changes the finish of the screen, by what a tap makes of it. */
 export const finishChange = (dark: boolean): string => (dark ? 'Bright' : 'Dim');
@@ -24,8 +24,9 @@ export const progress = (rows: readonly Row[]): string =>
 /** What is cut, from where to where it is measured, and which face lies where. */
 export function whatIsSet(setting: Setting, board: Board, layout: Layout): string {
   const pass = passText(setting);
+  const measured = wordsAt(board).measured(setting, board);
   const groove = callGroove(layout, setting.groove.id);
-  return `${groove}${pass && `, ${pass}`}: ${measuresText(setting, board)}, ${faceText(setting, board)}.`;
+  return `${groove}${pass && `, ${pass}`}: ${measured}, ${faceText(setting, board)}.`;
 }
 
 type TeethProps = { readonly near: VNode | false; readonly far: VNode; readonly other: VNode };

@@ -1,50 +1,10 @@
 import type { Caution } from '../../trade/cautions/caution';
-import type { Machine } from '../../trade/grooves/board';
+import type { OwnCaution } from '../../trade/machines/machines';
 import type { CautionWords } from './caution-line';
-import { grooveCaution } from './groove-caution';
+import { isOfMachine, machineWords } from './machines/machine-words';
 
-/** Cautions beside those of the machines that cut grooves. Common practice, no source. */
-const words: Readonly<Record<Exclude<Caution, Machine>, CautionWords>> = {
-  rip: [
-    'Guard and knife on, push block at hand.',
-    'A narrow piece is pushed with it, or falls on the free side off a stop clear of the blade.',
-  ],
-  crosscut: [
-    'Hands outside the line the blade runs.',
-    'Both ends held level, stop clear of chips. A radial saw pulls itself along: stopped before you reach in.',
-  ],
-  mitre: [
-    'Work held fast, hands outside the line.',
-    'At an angle it creeps along the fence: clamp or stop, never freehand.',
-  ],
-  rabbet: [
-    'Push block or feather board, no fingers.',
-    'Wide insert, sacrificial fence fast, nothing freehand. Guard and knife go straight back on after.',
-  ],
-  notch: [
-    'Parts clamped as one, hands held high.',
-    'Against a tall fence or on a carriage, with a wide insert. Guard and knife go straight back on after.',
-  ],
-  lap: [
-    'Held to the mitre gauge or the sled.',
-    'No fence touches the end as it is cut through. Wide insert; guard and knife go straight back on after.',
-  ],
-  dovetail: [
-    'Clamps tried, scrap behind the work.',
-    'By template: the router slides out, it is never raised among the fingers. By hand: chisel away from the hand that holds.',
-  ],
-  stick: [
-    'Hold a short stick with a block.',
-    'Cut it from a long one. The offcut lies until the blade stands.',
-  ],
-  jig: [
-    'Front and jig clamped, scrap behind.',
-    'Hand clear of where the bit comes through. No gloves or loose sleeves at the drill.',
-  ],
-  hand: [
-    'Work clamped, hands behind the edge.',
-    'Unplug before you change a bit or blade. Old paint may hold lead: test before you sand or scrape it.',
-  ],
+/** Cautions at a step or a moment. Common practice, no source. */
+const words: Readonly<Record<Exclude<Caution, OwnCaution>, CautionWords>> = {
   'dry-fit': [
     'Clamped before you let go of it.',
     'Nothing stands by a dry joint alone. Fingers out of joints as they close; two people over 50 lb.',
@@ -115,8 +75,6 @@ const words: Readonly<Record<Exclude<Caution, Machine>, CautionWords>> = {
   ],
 };
 
-const isOther = (caution: Caution): caution is keyof typeof words => caution in words;
-
 /** The words of each caution: general, common practice, no source. The tool's own manual comes first. */
 export const cautionWords = (caution: Caution): CautionWords =>
-  isOther(caution) ? words[caution] : grooveCaution(caution);
+  isOfMachine(caution) ? machineWords[caution].caution : words[caution];

@@ -1,27 +1,32 @@
-import { assertNever } from '../../length/result';
+import type { Length } from '../../length/length';
 import { cutterTape, markAt, type Tape, unitsOf } from '../../length/tape';
 import { writeDecimals, writeLength } from '../../length/write';
+import type { Machine } from '../../trade/machines/machine';
+import { machineAt } from '../../trade/machines/machines';
 import type { On, Side, TailsBy } from '../../trade/setups/on';
 import type { Operation } from '../../trade/setups/operation';
 import type { Setup } from '../../trade/setups/setup';
-import { benchWords, machineWords } from './setup-title';
+import { cutterNamed } from './machines/groove-words';
+import { machineNames } from './machines/machine-names';
+import { isBackEnd, wordsOf } from './machines/machine-words';
+import { benchWords } from './setup-title';
 
 /** The dear part: machine, cutter, height. */
 export function buildWords({ machine, cutter, height }: Setup, tape: Tape = '1/64'): string {
-  const cuts = machine === 'notch' || machine === 'lap' ? 'long' : machine === 'router' ? 'bit' : 'stack';
-  const width = cutter
-    ? cuts === 'long'
-      ? `${writeLength(cutter, tape)} long`
-      : `${cuts} ${writeDecimals(unitsOf(tape) === 'mm' ? markAt(cutter, cutterTape(tape)).value : cutter, tape)}`
-    : '';
+  const width = cutter ? cutterWords(machineAt(machine), cutter, tape) : '';
   const deep = height ? `${writeLength(height, tape)} high` : '';
-  return [machineWords[machine], width, deep].filter(Boolean).join(', ');
+  return [machineNames[machine], width, deep].filter(Boolean).join(', ');
+}
+
+/** How wide the cutter is, or how long the cut a stack makes from shoulder to shoulder. */
+function cutterWords({ cuts }: Machine, width: Length, tape: Tape): string {
+  if (cuts === 'shoulders') return `${writeLength(width, tape)} long`;
+  const size = unitsOf(tape) === 'mm' ? markAt(width, cutterTape(tape)).value : width;
+  return `${cutterNamed(cuts)} ${writeDecimals(size, tape)}`;
 }
 
 /** An end or an edge of a part. @example sideWords({ at: 'edge', named: 'back' }) // 'back edge' */
 export const sideWords = ({ at, named }: Side): string => `${named} ${at}`;
-
-const isBackEnd = (on: On): boolean => on.at === 'end' && on.named === 'back';
 
 const tailsWords: Record<TailsBy, string> = { template: 'by template', 'laid-out': 'laid out' };
 
@@ -36,47 +41,7 @@ export const whichWords = ({ what, which, setup }: Operation): string =>
   what === 'tails' || what === 'pins' ? onWord(setup.on) : which;
 
 /** What stands on stop, fence or guide. */
-export function onWords(setup: Setup): string {
-  switch (setup.machine) {
-    case 'rip':
-      return setup.on.at === 'strip'
-        ? 'strip off the true edge, fence to the near face of the teeth'
-        : 'true edge on the fence, fence to the near face of the teeth';
-    case 'crosscut':
-      return 'squared end on the stop, stop to the near teeth';
-    case 'mitre':
-      return 'measured to the long points';
-    case 'rabbet':
-      return `${onWord(setup.on)} against the sacrificial fence`;
-    case 'notch':
-      return `parts clamped as one, ${onWord(setup.on)} on the stop`;
-    case 'lap':
-      return `${onWord(setup.on)} on the stop, cut both shoulders, then between`;
-    case 'fence':
-      return isBackEnd(setup.on)
-        ? 'back end on the fence, kept square by a wide push block'
-        : `${onWord(setup.on)} on the fence`;
-    case 'router':
-    case 'saw':
-      return `from the ${onWord(setup.on)} to the guide`;
-    case 'stop':
-    case 'spacers':
-      return `${onWord(setup.on)} on the stop, to the near teeth`;
-    case 'index':
-      return `${onWord(setup.on)} on the pencil mark, mark to the near teeth`;
-    case 'dovetail':
-      return `${onWord(setup.on)}, inside face in, bottom edge to the stop`;
-    case 'stick':
-      return setup.figure ? 'case bottom to the lower edge of the slide' : '';
-    case 'jig':
-      return 'end stop to the middle of the hole';
-    case 'hand':
-    case 'bench':
-      return '';
-    default:
-      return assertNever(setup.machine);
-  }
-}
+export const onWords = (setup: Setup): string => wordsOf(setup.machine).held?.(onWord(setup.on), setup) ?? '';
 
 /** What is done, for a list: `rip`, `groove no. 7`, `rabbet for the top`. */
 export function whatWords(op: Operation): string {

@@ -1,6 +1,5 @@
 import { forDrawing } from '../../length/length';
-import type { Face } from '../../trade/grooves/board';
-import type { Groove } from '../../trade/grooves/layout';
+import type { Face, Groove } from '../../trade/grooves/layout';
 import type { DrawnGroove } from '../../ui/boards';
 
 /** Grooves as numbers for a picture: those of the other face dashed. */

@@ -1,9 +1,10 @@
 import { assertNever } from '../../length/result';
-import type { Board, Machine } from '../../trade/grooves/board';
+import type { Board } from '../../trade/grooves/board';
 import type { Layout } from '../../trade/grooves/lay-out';
 import type { BoardField, GrooveField, Problem } from '../../trade/grooves/layout';
-import type { Measures } from '../../trade/grooves/machines';
-import type { Setting, SettingProblem, SettingWarning, ShopField } from '../../trade/grooves/settings';
+import type { Setting, SettingProblem, SettingWarning } from '../../trade/grooves/settings';
+import { isGuided } from '../../trade/machines/groove-machines';
+import type { ShopField } from '../../trade/machines/shop';
 import { capital } from './capital';
 import { exactly as w } from './exact-words';
 import { tooManyText } from './too-much-words';
@@ -88,47 +89,6 @@ export function callGroove(layout: Layout, id: string): string {
   return groove.wide ? `wide ${groove.no}${face}` : `no. ${groove.no}${face}`;
 }
 
-export const machineNames: Record<Machine, { readonly label: string; readonly hint: string }> = {
-  stop: { label: 'sled with a stop', hint: 'crosscut saw or table-saw sled, a stop block for the end' },
-  fence: { label: 'table-saw fence', hint: 'the end against the fence, stack in the table' },
-  router: { label: 'router and guide', hint: 'a straight guide clamped across' },
-  saw: { label: 'circular saw and guide', hint: 'the guide sets both walls; clear what stands between' },
-  spacers: { label: 'one stop and spacers', hint: 'the stop stands for the farthest, spacers for the rest' },
-  index: { label: 'fence pencil marks', hint: 'the end brought to a pencil mark for each groove' },
-};
-
-/** What to set, in the order of the hand. */
-export const setWords: Record<Measures, string> = {
-  'stop-to-near-teeth': 'Stop block at',
-  'other-stop-to-teeth': 'Stop block at',
-  'fence-scale': 'Fence scale at',
-  'guide-edge': 'Guide edge at',
-  spacer: 'Spacer in the stop',
-  'fence-mark': 'Fence pencil mark at',
-};
-
-/** From where to where the figure is measured. */
-export function measuresText(setting: Setting, board: Board): string {
-  switch (setting.measures) {
-    case 'stop-to-near-teeth':
-      return `${board.end} end on the stop, to the near teeth`;
-    case 'other-stop-to-teeth':
-      return `other end on the stop, to the nearer teeth`;
-    case 'fence-scale':
-      return `${board.end} end on the fence, read on the scale`;
-    case 'guide-edge':
-      return `from the ${board.end} end to the guide, lying on ${board.guide === 'reference' ? `the ${board.end} side` : 'the far side'}`;
-    case 'spacer':
-      return setting.figure.value.n === 0n
-        ? 'none: straight on the stop'
-        : `between the stop and the ${board.end} end`;
-    case 'fence-mark':
-      return `near teeth to the pencil mark, ${board.end} end on it`;
-    default:
-      return assertNever(setting.measures);
-  }
-}
-
 export const passText = ({ wall, pass, passes, strip }: Setting): string => {
   if (passes === 1) return '';
   const which = { near: 'near wall', far: 'far wall', between: 'between the walls', only: '' }[wall];
@@ -200,5 +160,5 @@ export function faceText(setting: Setting, board: Board): string {
       : board.made === 'pair'
         ? 'inside'
         : 'grooved face';
-  return `${face} ${board.machine === 'router' || board.machine === 'saw' ? 'up' : 'down'}`;
+  return `${face} ${isGuided(board.machine) ? 'up' : 'down'}`;
 }

@@ -1,7 +1,7 @@
 import type { Ratio } from '../../length/length';
 import { toWhole } from '../../length/round';
 import type { Tape } from '../../length/tape';
-import type { Shop } from '../../trade/grooves/board';
+import type { Shop } from '../../trade/machines/shop';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { Icon } from '../../ui/icon';
 import { Inline, Mixed, Remainder } from '../../ui/mixed';

@@ -3,7 +3,7 @@ import { err, ok, type Result } from '../../length/result';
 import { markAt, type Tape } from '../../length/tape';
 import { type Bank, type BankStock, frontNo, usualBank } from '../fronts/bank';
 import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
-import type { Shop } from '../grooves/board';
+import type { Shop } from '../machines/shop';
 import { type Box, type BoxError, type BoxPlan, boxOf } from './box';
 import { boxHeightMost } from './contents';
 import { type Stick, type StickError, setBack, sticksOf } from './sticks';

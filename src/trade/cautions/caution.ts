@@ -1,26 +1,8 @@
-import { assertNever } from '../../length/result';
+import { cautionCode, type MachineId, machineAt, machineIds, type OwnCaution } from '../machines/machines';
 import type { Operation } from '../setups/operation';
 
-/** Every caution, by a spelling that stands in addresses: one may be added, none is ever spelled otherwise. */
-export const cautions = [
-  // at a machine, spelled as the machine
-  'rip',
-  'crosscut',
-  'mitre',
-  'stop',
-  'fence',
-  'router',
-  'saw',
-  'spacers',
-  'index',
-  'rabbet',
-  'notch',
-  'lap',
-  'dovetail',
-  'stick',
-  'jig',
-  'hand',
-  // at a step of the bench, spelled as the step
+/** Steps of the bench that can hurt in a way of their own: spelled as the step. */
+const steps = [
   'dry-fit',
   'finish-inside',
   'glue-up',
@@ -30,7 +12,10 @@ export const cautions = [
   'hang',
   'level',
   'front-on',
-  // at a moment that is no operation
+] as const satisfies readonly Operation['what'][];
+
+/** Moments that are no operation. */
+const moments = [
   'sheet-cut',
   'stick-cut',
   'carry',
@@ -40,6 +25,12 @@ export const cautions = [
   'load',
   'old-finish',
 ] as const;
+
+const hasOwn = (id: MachineId): id is OwnCaution => machineAt(id).caution === undefined;
+const atMachines = machineIds.filter(hasOwn);
+
+/** Every caution, by a spelling that stands in addresses: one may be added, none is ever spelled otherwise. */
+export const cautions = [...atMachines, ...steps, ...moments];
 
 /** What can hurt at an operation or a moment of the work: a code, whose words are the screen's. */
 export type Caution = (typeof cautions)[number];
@@ -51,36 +42,12 @@ export type Caution = (typeof cautions)[number];
  * @returns its code
  * @example cautionOf({ what: 'groove', setup: { machine: 'router' } }) // 'router'
  */
-export function cautionOf({ what, setup }: Asked): Caution {
-  switch (what) {
-    case 'dry-fit':
-    case 'finish-inside':
-    case 'glue-up':
-    case 'frame-on':
-    case 'marks':
-    case 'box-up':
-    case 'hang':
-    case 'level':
-    case 'front-on':
-      return what;
-    case 'rip':
-    case 'length':
-    case 'groove':
-    case 'rabbet':
-    case 'notch':
-    case 'lap':
-    case 'mitre':
-    case 'along':
-    case 'tails':
-    case 'pins':
-    case 'test':
-    case 'hand':
-    case 'slide':
-    case 'pulls':
-      return setup.machine === 'bench' ? 'hand' : setup.machine;
-    default:
-      return assertNever(what);
-  }
-}
+export const cautionOf = ({ what, setup: { machine } }: Asked): Caution =>
+  steps.find((step) => step === what) ?? cautionAt(machine);
+
+const cautionAt = (id: MachineId): OwnCaution => {
+  const code = cautionCode(id, machineAt(id));
+  return atMachines.find((own) => own === code) ?? 'hand';
+};
 
 type Asked = Pick<Operation, 'what'> & { readonly setup: Pick<Operation['setup'], 'machine'> };

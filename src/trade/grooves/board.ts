@@ -1,7 +1,7 @@
 import type { Length } from '../../length/length';
-
-/** The face a groove is cut into. A partition has both. */
-export type Face = 'A' | 'B';
+import type { GrooveMachineId } from '../machines/groove-machines';
+import type { Held } from '../machines/machine';
+import type { Face } from './layout';
 
 /** Where the figure given for the first groove stands on that groove. */
 export type Point = 'near' | 'centre' | 'far';
@@ -65,24 +65,16 @@ export type Wide = {
  */
 export type Made = 'alike' | 'pair' | 'partition';
 
-/** How the grooves are cut. `index` is the stored code for fence pencil marks. */
-export type Machine = 'stop' | 'fence' | 'router' | 'saw' | 'spacers' | 'index';
-
 /** A board to be grooved, as decided. Positions are measured from the reference end. Inches. */
-export type Board = {
+export type Board = Held & {
   readonly id: string;
   readonly name: string;
   readonly made: Made;
   /** `alike`: how many. */
   readonly copies: number;
-  readonly length?: Length | undefined;
   readonly thickness?: Length | undefined;
   /** Id of the stuff it is cut out of, where that is said. */
   readonly stock?: string | undefined;
-  /** How wide the board is across the grooves: what rides along a fence. */
-  readonly across?: Length | undefined;
-  /** Which end touches the stop or fence, as the user calls it: bottom, top, left, right, front, back. */
-  readonly end: string;
   /** Reference end to datum face; the runs are given from the datum. 0 when not said. */
   readonly datum?: Length | undefined;
   /** The facing part's own reference end to the same datum, when one layout serves both. */
@@ -91,47 +83,10 @@ export type Board = {
   readonly mateName: string;
   readonly runs: readonly Run[];
   readonly wides: readonly Wide[];
-  readonly machine: Machine;
-  /** `stop`: which end is on the stop. */
-  readonly against: 'reference' | 'other';
-  /** `stop`: which side of the blade the stop stands. */
-  readonly stopSide: 'left' | 'right';
-  /** Which way the stack grows from the standing arbor face, along the work. */
-  readonly grows: 'toward' | 'away';
-  /** `router`, `saw`: which side of the groove the guide lies on. */
-  readonly guide: 'reference' | 'far';
-  /** Width of stack or bit; the groove width when not said. */
-  readonly cutter?: Length | undefined;
+  /** What the grooves are cut on. */
+  readonly machine: GrooveMachineId;
   /** Which side of a case it is, as you face it: which edge leads. */
   readonly hand?: 'left' | 'right' | undefined;
   /** By copy, how often it was spoiled and cut again. A recut inherits no tick. */
   readonly recuts?: Readonly<Record<string, number>>;
-};
-
-/** Figures of the shop's own tools, kept from job to job. What is not yet measured is `undefined`. Inches. */
-export type Shop = {
-  /** Single blade the fence scale is zeroed to. */
-  readonly single?: Length | undefined;
-  /** Stand-off block between fence and work. */
-  readonly block?: Length | undefined;
-  /** Largest setting of the table-saw fence. */
-  readonly capacity?: Length | undefined;
-  /** Farthest a stop can stand from the teeth on the crosscut fence. */
-  readonly stopReach?: Length | undefined;
-  /** Router base edge to cutter centre. */
-  readonly routerBase?: Length | undefined;
-  readonly bit?: Length | undefined;
-  /** Circular saw shoe edge to the nearer tooth face: guide lying on the keep piece. */
-  readonly shoeKeep?: Length | undefined;
-  /** Circular saw shoe edge to the nearer tooth face: guide lying on the waste. */
-  readonly shoeWaste?: Length | undefined;
-  readonly kerf?: Length | undefined;
-  /** Overlap of passes. Common practice 1/16, no source. */
-  readonly overlap?: Length | undefined;
-  /** Error of one step when stepping by a pin or blocks. */
-  readonly stepError?: Length | undefined;
-  /** Drawer slides: how thick, high and long one is. */
-  readonly slideThickness?: Length | undefined;
-  readonly slideHeight?: Length | undefined;
-  readonly slideLength?: Length | undefined;
 };

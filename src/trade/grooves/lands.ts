@@ -12,8 +12,7 @@ import {
   shortest,
   subtract,
 } from '../../length/length';
-import type { Face } from './board';
-import type { Groove, Problem, Warning } from './layout';
+import type { Face, Groove, Problem, Warning } from './layout';
 
 /** Least wood left between grooves, and between a groove and an end. Common practice, no source. */
 export const leastLand = inches(1n, 4n);

@@ -10,9 +10,9 @@ import {
   subtract,
   zero,
 } from '../../length/length';
-import type { Board, Face, Run } from './board';
+import type { Board, Run } from './board';
 import { depths, farOf, landWarnings, onFace, overlaps, webs } from './lands';
-import type { BoardField, Dropped, Groove, Problem, Warning } from './layout';
+import type { BoardField, Dropped, Face, Groove, Problem, Warning } from './layout';
 import { groovesOf, placeRun, type RunFacts } from './runs';
 import { dropFor, wideGrooves } from './wide';
 

@@ -1,5 +1,7 @@
 import type { Length } from '../../length/length';
-import type { Face } from './board';
+
+/** The face a groove is cut into. A partition has both. */
+export type Face = 'A' | 'B';
 
 /** One groove as it will be cut. Near edge from the reference end, inches. */
 export type Groove = {

@@ -1,4 +1,6 @@
 import { type Length, subtract } from '../../length/length';
+import { machineFor } from '../machines/groove-machines';
+import { isOtherEndOn } from '../machines/reach';
 import type { Board } from './board';
 
 export type Hand = 'left' | 'right';
@@ -26,7 +28,7 @@ export function leadingEdge(side: Hand, stop: Hand): 'front' | 'back' {
  * @example leadingEdgeOf({ ...side, end: 'bottom', against: 'other' }, 'left') // 'front'
  */
 export function leadingEdgeOf(board: Board, side: Hand): 'front' | 'back' {
-  const turned = board.machine === 'stop' && board.against === 'other';
+  const turned = isOtherEndOn(machineFor(board.machine), board);
   const topOnStop = (board.end === 'top') !== turned;
   const edge = leadingEdge(side, board.stopSide);
   if (!topOnStop) return edge;

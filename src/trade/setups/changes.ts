@@ -1,5 +1,5 @@
 import { equals, type Length } from '../../length/length';
-import type { Operation } from './operation';
+import { isStep, type Operation } from './operation';
 
 /** A figure that is not what it was: where it is cut, or how wide. Inches. */
 export type Change = {
@@ -65,4 +65,4 @@ export function wouldChange(
 }
 
 /** Test cuts and steps at the bench have no figure to compare. */
-const sized = (op: Operation): boolean => op.what !== 'test' && op.setup.machine !== 'bench';
+const sized = (op: Operation): boolean => op.what !== 'test' && !isStep(op);

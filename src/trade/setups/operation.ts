@@ -1,4 +1,5 @@
 import type { Length } from '../../length/length';
+import { machineAt } from '../machines/machines';
 import type { Setup } from './setup';
 
 /** What is done to a part. */
@@ -54,6 +55,9 @@ export type Operation = {
   /** A groove laid out on a board: where its mark stands. */
   readonly groove?: { readonly board: string; readonly setting: string } | undefined;
 };
+
+/** A step at the bench: nothing is cut at it. */
+export const isStep = ({ setup }: Operation): boolean => machineAt(setup.machine).cuts === 'none';
 
 /** Id of an operation. @example opId('c1~left', 'rip', '1') // 'cut/c1~left/rip/1' */
 export const opId = (part: string, cut: string, copy: string): string => `cut/${part}/${cut}/${copy}`;

@@ -1,18 +1,19 @@
 import { compare, type Length, zero } from '../../length/length';
 import { markAt } from '../../length/tape';
 import type { Part } from '../carcass/part';
+import { isTested, type MachineId, machineAt } from '../machines/machines';
 import { type BankWork, bankSteps, pinsLast } from './bank-steps';
 import { benchSteps, dryFitId } from './bench-steps';
 import { type Operation, opId } from './operation';
 import { type Cutting, partOperations, piecesOf } from './part-operations';
-import { type SetupMachine, setupOf, withStack } from './setup';
+import { setupOf } from './setup';
 
 /** An operation added by hand to a part. Inches. */
 export type HandWork = {
   readonly id: string;
   readonly part: string;
   readonly name: string;
-  readonly machine: SetupMachine;
+  readonly machine: MachineId;
   readonly figure?: Length | undefined;
   readonly cutter?: Length | undefined;
   readonly height?: Length | undefined;
@@ -76,7 +77,7 @@ function withTests(ops: readonly Operation[]): readonly Operation[] {
   const tests = new Map<string, Operation>();
   for (const op of ops) {
     const { setup } = op;
-    if (!withStack(setup.machine) || op.cannot || tests.has(setup.build)) continue;
+    if (!isTested(machineAt(setup.machine)) || op.cannot || tests.has(setup.build)) continue;
     tests.set(setup.build, {
       id: opId('test', setup.build, '1'),
       part: 'test',
@@ -93,7 +94,7 @@ function withTests(ops: readonly Operation[]): readonly Operation[] {
   return [
     ...tests.values(),
     ...ops.map((op) => {
-      const test = withStack(op.setup.machine) ? tests.get(op.setup.build) : undefined;
+      const test = isTested(machineAt(op.setup.machine)) ? tests.get(op.setup.build) : undefined;
       return test ? { ...op, after: [...op.after, test.id] } : op;
     }),
   ];

@@ -3,14 +3,17 @@ import type { Rounded } from '../../length/round';
 import { cutterTape, markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { Lap, Notch, Part, Rabbet } from '../carcass/part';
-import type { Shop } from '../grooves/board';
 import { type Copy, called, copiesOf, copyId, copyOf } from '../grooves/copies';
-import { cutterFor } from '../grooves/cutter';
 import { layOut } from '../grooves/lay-out';
 import { type Setting, settingsFor } from '../grooves/settings';
+import { cutterOn } from '../machines/cutter';
+import { isGuided, machineFor } from '../machines/groove-machines';
+import type { MachineId } from '../machines/machines';
+import { isOtherEndOn } from '../machines/reach';
+import type { Shop } from '../machines/shop';
 import type { On } from './on';
 import { type Operation, opId } from './operation';
-import { type Setup, type SetupMachine, setupOf } from './setup';
+import { type Setup, setupOf } from './setup';
 
 export type Cutting = { readonly shop: Shop; readonly tape: Tape };
 
@@ -165,7 +168,7 @@ const nameOf = (part: Part, copy: Copy): string =>
     : `${part.name}, ${copy.name.charAt(0).toLowerCase()}${copy.name.slice(1)}`;
 
 /** Grooves that cannot be set yet stand as one, so that nothing goes ahead as if they were not there. */
-const notYet = (part: Part, piece: Piece, machine: SetupMachine): Operation => ({
+const notYet = (part: Part, piece: Piece, machine: MachineId): Operation => ({
   ...base(part, piece, 'grooves'),
   what: 'groove',
   which: 'not set out yet: see Marks',
@@ -184,12 +187,12 @@ function calledIn(part: Part, { groove, wall }: Setting): string {
 const seatNamed = (id: string): string =>
   id === 'bottom' ? 'bottom' : /^p\d+$/.test(id) ? `partition ${id.slice(1)}` : 'shelf';
 
-function grooveSetup(part: Part, setting: Setting, { shop, tape }: Cutting): Setup {
-  const board = part.board;
-  const cutter = board ? cutterFor(setting.groove, { board, shop, tape }) : setting.groove.width;
+function grooveSetup(part: Part, setting: Setting, { shop }: Cutting): Setup {
+  const { board } = part;
+  const { width } = setting.groove;
   return setupOf({
     machine: board?.machine ?? 'stop',
-    cutter,
+    cutter: board ? cutterOn(machineFor(board.machine), width, { board, shop }) : width,
     height: setting.groove.depth,
     sets: setting.measures,
     figure: setting.figure,
@@ -198,9 +201,9 @@ function grooveSetup(part: Part, setting: Setting, { shop, tape }: Cutting): Set
 }
 
 function onFor({ board, end }: Part): On {
-  if (board?.machine === 'stop' && board.against === 'other') return { at: 'other-end' };
-  const guided = board?.machine === 'router' || board?.machine === 'saw';
-  return { at: 'end', named: end, ...(guided ? { guide: board.guide } : {}) };
+  if (!board) return { at: 'end', named: end };
+  if (isOtherEndOn(machineFor(board.machine), board)) return { at: 'other-end' };
+  return { at: 'end', named: end, ...(isGuided(board.machine) ? { guide: board.guide } : {}) };
 }
 
 function rabbetsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {

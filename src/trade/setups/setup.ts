@@ -1,39 +1,8 @@
 import type { Length } from '../../length/length';
 import type { Rounded } from '../../length/round';
-import type { Measures } from '../grooves/machines';
+import { type Gauge, gauges } from '../machines/gauges';
+import type { MachineId } from '../machines/machines';
 import { type On, spelled } from './on';
-
-/** What stands ready: a machine as it is used. `fence` and `rabbet` are the table saw with a stack. */
-export type SetupMachine =
-  | 'rip'
-  | 'crosscut'
-  | 'mitre'
-  | 'stop'
-  | 'fence'
-  | 'router'
-  | 'saw'
-  | 'spacers'
-  | 'index'
-  | 'rabbet'
-  | 'notch'
-  | 'lap'
-  | 'dovetail'
-  | 'stick'
-  | 'jig'
-  | 'hand'
-  | 'bench';
-
-/** What the figure of a setup is set on. */
-export type Sets =
-  | Measures
-  | 'rip-fence'
-  | 'length-stop'
-  | 'long-point'
-  | 'exposed'
-  | 'near-shoulder'
-  | 'stick-length'
-  | 'from-end'
-  | 'as-said';
 
 /** One state of one machine, dear to cheap: machine, cutter, height, then the figure. Inches. */
 export type Setup = {
@@ -41,12 +10,13 @@ export type Setup = {
   readonly key: string;
   /** The dear part: what is lost when the cutter or the height is changed. */
   readonly build: string;
-  readonly machine: SetupMachine;
+  readonly machine: MachineId;
   /** Width of stack or bit; none for a single blade. */
   readonly cutter?: Length | undefined;
   /** Height of the cutter: the depth of the cut. */
   readonly height?: Length | undefined;
-  readonly sets?: Sets | undefined;
+  /** What the figure is set on. */
+  readonly sets?: Gauge | undefined;
   readonly figure?: Rounded | undefined;
   readonly on: On;
 };
@@ -73,7 +43,7 @@ export function setupOf(made: Made): Setup {
   const key = fitting([
     build,
     ...(figure
-      ? [`${sets ? short[sets] : ''}${keyed(figure.value)}`, ...(on === '' ? [] : [`w${plain(on)}`])]
+      ? [`${sets ? gauges[sets] : ''}${keyed(figure.value)}`, ...(on === '' ? [] : [`w${plain(on)}`])]
       : []),
   ]);
   return { ...made, build, key };
@@ -100,31 +70,3 @@ function folded(text: string): string {
     sum = (sum * 1_000_003n + BigInt(sign.codePointAt(0) ?? 0)) % 9_007_199_254_740_881n;
   return sum.toString(36);
 }
-
-/** Kept short: keys stand in the log. */
-const short: Record<Sets, string> = {
-  'stop-to-near-teeth': 's',
-  'other-stop-to-teeth': 'o',
-  'fence-scale': 'f',
-  'guide-edge': 'g',
-  spacer: 'p',
-  'fence-mark': 'i',
-  'rip-fence': 'r',
-  'length-stop': 'l',
-  'long-point': 'm',
-  exposed: 'x',
-  'near-shoulder': 'n',
-  'stick-length': 'k',
-  'from-end': 'j',
-  'as-said': 'a',
-};
-
-/** Machines that cut with a stack: a test cut comes before the first real one. */
-export const withStack = (machine: SetupMachine): boolean =>
-  machine === 'stop' ||
-  machine === 'fence' ||
-  machine === 'spacers' ||
-  machine === 'index' ||
-  machine === 'rabbet' ||
-  machine === 'notch' ||
-  machine === 'lap';

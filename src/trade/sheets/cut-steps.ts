@@ -1,7 +1,7 @@
 import { add, atMost, inches, isNegative, type Length, less, type Ratio } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { markAt, type Tape } from '../../length/tape';
-import type { Shop } from '../grooves/board';
+import type { Shop } from '../machines/shop';
 import { weightOf } from './carry';
 import { guidePlaces } from './guide';
 import { type Branch, type CutBranch, halvesOf, type Place, placesOf, type Rect, type Way } from './tree';

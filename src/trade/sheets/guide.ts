@@ -1,5 +1,5 @@
 import { add, isPositive, type Length, subtract } from '../../length/length';
-import type { Shop } from '../grooves/board';
+import type { Shop } from '../machines/shop';
 
 /** Where the guide's edge goes, from the edge measured from; not known without the shoe of that side. Inches. */
 export type GuidePlaces = { readonly onKeep?: Length; readonly onWaste?: Length };

@@ -1,20 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { type Part, partOf, parts } from '../../../src/screens/cautions/parts';
+import { partOf } from '../../../src/screens/cautions/parts';
 import { partWords } from '../../../src/screens/cautions/words';
 import { readRoute, writeRoute } from '../../../src/screens/routes';
+import { type Part, parts } from '../../../src/screens/shared/caution-parts';
 import { cautionWords } from '../../../src/screens/shared/caution-words';
-import { grooveCaution } from '../../../src/screens/shared/groove-caution';
+import { grooveWords } from '../../../src/screens/shared/machines/groove-words';
 import { cautions } from '../../../src/trade/cautions/caution';
-import type { Machine } from '../../../src/trade/grooves/board';
-import { machines as grooveMachines } from '../../../src/trade/grooves/machines';
+import { grooveMachineIds } from '../../../src/trade/machines/groove-machines';
 
 describe('a caution', () => {
-  test.each(Object.keys(grooveMachines) as readonly Machine[])(
-    'of the machine %s has words in the first file',
-    (machine) => {
-      expect(cautionWords(machine)).toEqual(grooveCaution(machine));
-    },
-  );
+  test.each(grooveMachineIds)('of the machine %s is the same at the saw and on a card', (machine) => {
+    expect(cautionWords(machine)).toEqual(grooveWords[machine].caution);
+  });
 
   test.each(cautions.map((c) => [c]))(
     '%s: one short line of a sentence, then more; plain, not shouting',
@@ -66,7 +63,7 @@ describe('a caution', () => {
 
 describe('Before you cut', () => {
   test('has a part for each caution, and none but that of all cutting without one', () => {
-    const reached = new Set<Part>(cautions.map((caution) => partOf[caution]));
+    const reached = new Set<Part>(cautions.map(partOf));
     expect(parts.filter((part) => !reached.has(part))).toEqual(['all-cutting']);
   });
 

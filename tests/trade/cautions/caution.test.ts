@@ -5,14 +5,14 @@ import { jobOf } from '../../../src/job/job';
 import { fold } from '../../../src/job/log';
 import { planOf } from '../../../src/plan/plan';
 import { type Caution, cautionOf, cautions } from '../../../src/trade/cautions/caution';
+import type { MachineId } from '../../../src/trade/machines/machines';
 import type { What } from '../../../src/trade/setups/operation';
-import type { SetupMachine } from '../../../src/trade/setups/setup';
 
 /**
  * Every machine there is, and the caution of a cut on it. A machine that is added does not compile until it stands
  * here.
  */
-const atMachine: Record<SetupMachine, Caution> = {
+const atMachine: Record<MachineId, Caution> = {
   rip: 'rip',
   crosscut: 'crosscut',
   mitre: 'mitre',

@@ -1,9 +1,10 @@
 import type { Length } from '../../../src/length/length';
 import { readLength } from '../../../src/length/read';
 import type { Tape } from '../../../src/length/tape';
-import type { Board, Run, Shop, Wide } from '../../../src/trade/grooves/board';
+import type { Board, Run, Wide } from '../../../src/trade/grooves/board';
 import { type Layout, layOut } from '../../../src/trade/grooves/lay-out';
 import { settingsFor } from '../../../src/trade/grooves/settings';
+import type { Shop } from '../../../src/trade/machines/shop';
 
 /** A length as it is written: `13 7/16`. */
 export function l(text: string): Length {

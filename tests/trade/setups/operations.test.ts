@@ -6,14 +6,16 @@ import { byHand as boardByHand } from '../../../src/trade/carcass/by-hand';
 import type { Case } from '../../../src/trade/carcass/case';
 import { newCase } from '../../../src/trade/carcass/case';
 import { partsOf } from '../../../src/trade/carcass/parts';
-import type { Shop } from '../../../src/trade/grooves/board';
 import { copiesOf, cutOp } from '../../../src/trade/grooves/copies';
 import { layOut } from '../../../src/trade/grooves/lay-out';
 import { settingsFor } from '../../../src/trade/grooves/settings';
+import type { Gauge } from '../../../src/trade/machines/gauges';
+import { isTested, type MachineId, machineAt } from '../../../src/trade/machines/machines';
+import type { Shop } from '../../../src/trade/machines/shop';
 import type { Operation } from '../../../src/trade/setups/operation';
 import { type HandWork, operationsOf } from '../../../src/trade/setups/operations';
 import { orderSetups } from '../../../src/trade/setups/order/order';
-import { type Sets, type SetupMachine, setupOf, withStack } from '../../../src/trade/setups/setup';
+import { setupOf } from '../../../src/trade/setups/setup';
 import { l, w } from '../../length/write-figures';
 import { runs } from '../../runs';
 import { framedCase, part, plainCase, sheets, work } from '../carcass/sample-case';
@@ -142,7 +144,7 @@ describe('operationsOf: test cuts', () => {
 
   test('each stack build has one, and its first cut waits for it', () => {
     const builds = new Set(
-      operations.filter((op) => withStack(op.setup.machine)).map((op) => op.setup.build),
+      operations.filter((op) => isTested(machineAt(op.setup.machine))).map((op) => op.setup.build),
     );
     expect(builds.size).toBeGreaterThan(2);
     expect(new Set(tests.map((op) => op.setup.build))).toEqual(builds);
@@ -157,7 +159,9 @@ describe('operationsOf: test cuts', () => {
   test('every cut of a stack names its own test, and rips and lengths name none', () => {
     for (const op of operations.filter((x) => x.what !== 'test')) {
       const named = op.after.flatMap((id) => byId.get(id) ?? []).filter((x) => x.what === 'test');
-      expect(named.map((x) => x.setup.build)).toEqual(withStack(op.setup.machine) ? [op.setup.build] : []);
+      expect(named.map((x) => x.setup.build)).toEqual(
+        isTested(machineAt(op.setup.machine)) ? [op.setup.build] : [],
+      );
     }
   });
 
@@ -544,8 +548,8 @@ describe('keys of setups', () => {
     'c1 glue-up',
   ];
   const other = ['Сверлить', 'Шлифовать', '左端', '', 'a'.repeat(80), `${'a'.repeat(80)}b`];
-  const machine = fc.constantFrom<SetupMachine>('rip', 'crosscut', 'stop', 'fence', 'saw', 'hand', 'bench');
-  const sets = fc.constantFrom<Sets>('rip-fence', 'length-stop', 'stop-to-near-teeth', 'as-said');
+  const machine = fc.constantFrom<MachineId>('rip', 'crosscut', 'stop', 'fence', 'saw', 'hand', 'bench');
+  const sets = fc.constantFrom<Gauge>('rip-fence', 'length-stop', 'stop-to-near-teeth', 'as-said');
   const size = fc
     .tuple(fc.bigInt(1n, 10n ** 7n), fc.constantFrom(1n, 64n, 800n, 127n, 12_700n, 10n ** 12n))
     .map(([n, d]) => l('1').mul(n).div(d) as Length);

@@ -1,0 +1,113 @@
+import type { Board } from '../../../trade/grooves/board';
+import type { Setting } from '../../../trade/grooves/settings';
+import type { GrooveGauge } from '../../../trade/machines/gauges';
+import type { GrooveMachineId } from '../../../trade/machines/groove-machines';
+import type { Cuts } from '../../../trade/machines/machine';
+import type { CautionWords } from '../caution-line';
+
+/** How a machine that cuts grooves reads on the first screens. */
+export type GrooveWords = {
+  /** As it is offered, and a line more on what that is. */
+  readonly label: string;
+  readonly hint: string;
+  /** What one stands at: "To the router". */
+  readonly at: string;
+  /** What follows "Cut them on the …". A blank stands in braces: what of `Held` it asks for. */
+  readonly sentence: string;
+  /** From where to where a figure of it is measured. */
+  readonly measured: (setting: Pick<Setting, 'measures' | 'figure'>, board: Board) => string;
+  /** General words: common practice, no source. */
+  readonly caution: CautionWords;
+};
+
+const toGuide: GrooveWords['measured'] = (_, { end, guide }) =>
+  `from the ${end} end to the guide, lying on ${guide === 'reference' ? `the ${end} side` : 'the far side'}`;
+
+export const grooveWords: Readonly<Record<GrooveMachineId, GrooveWords>> = {
+  stop: {
+    label: 'sled with a stop',
+    hint: 'crosscut saw or table-saw sled, a stop block for the end',
+    at: 'saw',
+    sentence: ', the {against} on the stop, {stopSide}, with a stack {cutter} wide.',
+    measured: ({ measures }, { end }) =>
+      measures === 'other-stop-to-teeth'
+        ? 'other end on the stop, to the nearer teeth'
+        : `${end} end on the stop, to the near teeth`,
+    caution: [
+      'Hands outside the line the blade runs.',
+      'Work level and tight to the fence, stop clear of chips. A radial saw pulls itself along.',
+    ],
+  },
+  fence: {
+    label: 'table-saw fence',
+    hint: 'the end against the fence, stack in the table',
+    at: 'saw',
+    sentence: ', a stack {cutter} wide that grows {grows}, the board {across} along it.',
+    measured: (_, { end }) => `${end} end on the fence, read on the scale`,
+    caution: [
+      'Push blocks; guard back on right after.',
+      'Wide insert, nothing freehand. Fence and mitre gauge never together on a cut that goes through.',
+    ],
+  },
+  router: {
+    label: 'router and guide',
+    hint: 'a straight guide clamped across',
+    at: 'router',
+    sentence: ' on the {guide}, with a bit {cutter} wide.',
+    measured: toGuide,
+    caution: [
+      'Feed so the bit draws into the guide.',
+      'Guide and work clamped. No light pass on the climbing side. Bit stopped before you lift it.',
+    ],
+  },
+  saw: {
+    label: 'circular saw and guide',
+    hint: 'the guide sets both walls; clear what stands between',
+    at: 'saw',
+    sentence: ' on the {guide}.',
+    measured: toGuide,
+    caution: [
+      'Both halves held up, hands behind.',
+      'The kerf may not close. Depth set to the cut, cord behind, never over the knee.',
+    ],
+  },
+  spacers: {
+    label: 'one stop and spacers',
+    hint: 'the stop stands for the farthest, spacers for the rest',
+    at: 'saw',
+    sentence: ', with a stack {cutter} wide.',
+    measured: ({ figure }, { end }) =>
+      figure.value.n === 0n ? 'none: straight on the stop' : `between the stop and the ${end} end`,
+    caution: [
+      'Spacers flat, hands outside the line.',
+      'Stop clear of chips, work tight to the fence. A radial saw pulls itself along; stopped before you reach in.',
+    ],
+  },
+  index: {
+    label: 'fence pencil marks',
+    hint: 'the end brought to a pencil mark for each groove',
+    at: 'saw',
+    sentence: ', with a stack {cutter} wide that grows {grows}.',
+    measured: (_, { end }) => `near teeth to the pencil mark, ${end} end on it`,
+    caution: [
+      'Work held level, hands outside the line.',
+      'These pencil marks belong to one stack. A radial saw pulls itself along; stopped before you reach in.',
+    ],
+  },
+};
+
+/** @example wordsAt(board).at // 'saw' */
+export const wordsAt = ({ machine }: Pick<Board, 'machine'>): GrooveWords => grooveWords[machine];
+
+/** What its cutter is called. */
+export const cutterNamed = (cuts: Cuts): string => (cuts === 'bit' ? 'bit' : 'stack');
+
+/** What is set for a groove, in the order of the hand. */
+export const setWords: Readonly<Record<GrooveGauge, string>> = {
+  'stop-to-near-teeth': 'Stop block at',
+  'other-stop-to-teeth': 'Stop block at',
+  'fence-scale': 'Fence scale at',
+  'guide-edge': 'Guide edge at',
+  spacer: 'Spacer in the stop',
+  'fence-mark': 'Fence pencil mark at',
+};

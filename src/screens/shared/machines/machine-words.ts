@@ -1,0 +1,158 @@
+import type { MachineId, OwnCaution } from '../../../trade/machines/machines';
+import type { On } from '../../../trade/setups/on';
+import type { Setup } from '../../../trade/setups/setup';
+import type { CautionWords } from '../caution-line';
+import type { Part } from '../caution-parts';
+import { grooveWords } from './groove-words';
+
+/** How a machine reads on a card. */
+export type MachineWords = {
+  /** What stands on its stop, fence or guide; nothing where left out. `on` is an end or an edge in words. */
+  readonly held?: (on: string, setup: Pick<Setup, 'on' | 'figure'>) => string;
+  /** As it is offered for work that is added by hand. */
+  readonly forHandWork?: string;
+};
+
+/** What is said at a machine that has a caution of its own, and the part of *Before you cut* it opens. */
+type Cautioned = { readonly caution: CautionWords; readonly part: Part };
+
+type Words = Readonly<Record<MachineId, MachineWords> & Record<OwnCaution, Cautioned>>;
+
+const toTeeth = (on: string): string => `${on} on the stop, to the near teeth`;
+const toGuide = (on: string): string => `from the ${on} to the guide`;
+
+/** The short side of a drawer, which a fence alone does not keep square. */
+export const isBackEnd = (on: On): boolean => on.at === 'end' && on.named === 'back';
+
+/** Every machine, in the order in which they are offered for work by hand. */
+export const machineWords: Words = {
+  hand: {
+    forHandWork: 'by hand',
+    caution: [
+      'Work clamped, hands behind the edge.',
+      'Unplug before you change a bit or blade. Old paint may hold lead: test before you sand or scrape it.',
+    ],
+    part: 'bench',
+  },
+  rip: {
+    held: (_, { on }) =>
+      on.at === 'strip'
+        ? 'strip off the true edge, fence to the near face of the teeth'
+        : 'true edge on the fence, fence to the near face of the teeth',
+    forHandWork: 'at the table saw, rip fence',
+    caution: [
+      'Guard and knife on, push block at hand.',
+      'A narrow piece is pushed with it, or falls on the free side off a stop clear of the blade.',
+    ],
+    part: 'table-saw',
+  },
+  crosscut: {
+    held: () => 'squared end on the stop, stop to the near teeth',
+    forHandWork: 'at the crosscut stop',
+    caution: [
+      'Hands outside the line the blade runs.',
+      'Both ends held level, stop clear of chips. A radial saw pulls itself along: stopped before you reach in.',
+    ],
+    part: 'crosscut-saw',
+  },
+  mitre: {
+    held: () => 'measured to the long points',
+    caution: [
+      'Work held fast, hands outside the line.',
+      'At an angle it creeps along the fence: clamp or stop, never freehand.',
+    ],
+    part: 'crosscut-saw',
+  },
+  stop: {
+    held: toTeeth,
+    forHandWork: 'on the sled, with a stack',
+    caution: grooveWords.stop.caution,
+    part: 'crosscut-saw',
+  },
+  fence: {
+    held: (words, { on }) =>
+      isBackEnd(on) ? 'back end on the fence, kept square by a wide push block' : `${words} on the fence`,
+    forHandWork: 'at the fence, with a stack',
+    caution: grooveWords.fence.caution,
+    part: 'table-saw',
+  },
+  router: {
+    held: toGuide,
+    forHandWork: 'with the router',
+    caution: grooveWords.router.caution,
+    part: 'router',
+  },
+  saw: {
+    held: toGuide,
+    forHandWork: 'with the circular saw',
+    caution: grooveWords.saw.caution,
+    part: 'circular-saw',
+  },
+  spacers: {
+    held: toTeeth,
+    caution: grooveWords.spacers.caution,
+    part: 'crosscut-saw',
+  },
+  index: {
+    held: (on) => `${on} on the pencil mark, mark to the near teeth`,
+    caution: grooveWords.index.caution,
+    part: 'crosscut-saw',
+  },
+  rabbet: {
+    held: (on) => `${on} against the sacrificial fence`,
+    caution: [
+      'Push block or feather board, no fingers.',
+      'Wide insert, sacrificial fence fast, nothing freehand. Guard and knife go straight back on after.',
+    ],
+    part: 'table-saw',
+  },
+  notch: {
+    held: (on) => `parts clamped as one, ${on} on the stop`,
+    caution: [
+      'Parts clamped as one, hands held high.',
+      'Against a tall fence or on a carriage, with a wide insert. Guard and knife go straight back on after.',
+    ],
+    part: 'table-saw',
+  },
+  lap: {
+    held: (on) => `${on} on the stop, cut both shoulders, then between`,
+    caution: [
+      'Held to the mitre gauge or the sled.',
+      'No fence touches the end as it is cut through. Wide insert; guard and knife go straight back on after.',
+    ],
+    part: 'table-saw',
+  },
+  dovetail: {
+    held: (on) => `${on}, inside face in, bottom edge to the stop`,
+    caution: [
+      'Clamps tried, scrap behind the work.',
+      'By template: the router slides out, it is never raised among the fingers. By hand: chisel away from the hand that holds.',
+    ],
+    part: 'dovetails',
+  },
+  stick: {
+    held: (_, { figure }) => (figure ? 'case bottom to the lower edge of the slide' : ''),
+    caution: [
+      'Hold a short stick with a block.',
+      'Cut it from a long one. The offcut lies until the blade stands.',
+    ],
+    part: 'small-pieces',
+  },
+  jig: {
+    held: () => 'end stop to the middle of the hole',
+    caution: [
+      'Front and jig clamped, scrap behind.',
+      'Hand clear of where the bit comes through. No gloves or loose sleeves at the drill.',
+    ],
+    part: 'fasteners',
+  },
+  bench: {
+    forHandWork: 'at the bench',
+  },
+};
+
+/** @example wordsOf('hand').forHandWork // 'by hand' */
+export const wordsOf = (id: MachineId): MachineWords => machineWords[id];
+
+/** A caution that is spelled as its machine. */
+export const isOfMachine = (code: string): code is OwnCaution => Object.hasOwn(machineWords, code);

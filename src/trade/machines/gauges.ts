@@ -1,0 +1,28 @@
+/** Gauges a groove is set on. */
+const grooveGauges = {
+  'stop-to-near-teeth': 's',
+  'other-stop-to-teeth': 'o',
+  'fence-scale': 'f',
+  'guide-edge': 'g',
+  spacer: 'p',
+  'fence-mark': 'i',
+} as const;
+
+/**
+ * What the figure of a setup can be set on, and how each is spelled in the key of a setup. Notes are kept under these
+ * keys: no spelling is ever changed, none is used twice.
+ */
+export const gauges = {
+  ...grooveGauges,
+  'rip-fence': 'r',
+  'length-stop': 'l',
+  'long-point': 'm',
+  exposed: 'x',
+  'near-shoulder': 'n',
+  'stick-length': 'k',
+  'from-end': 'j',
+  'as-said': 'a',
+} as const;
+
+export type Gauge = keyof typeof gauges;
+export type GrooveGauge = keyof typeof grooveGauges;

@@ -1,0 +1,49 @@
+import { grooveMachines } from './groove-machines';
+import type { Machine } from './machine';
+
+/**
+ * Every machine as it stands ready for a setup. The ids are stored and stand in keys and addresses: none is ever
+ * spelled otherwise. `rip`, `fence` and `rabbet` are the table saw: with a single blade, a stack, a stack in a
+ * sacrificial fence.
+ */
+export const machines = {
+  rip: { cuts: 'blade', forHandWork: true },
+  crosscut: { cuts: 'blade', forHandWork: true },
+  mitre: { cuts: 'blade' },
+  ...grooveMachines,
+  rabbet: { cuts: 'stack' },
+  notch: { cuts: 'shoulders' },
+  lap: { cuts: 'shoulders' },
+  dovetail: { cuts: 'tool' },
+  stick: { cuts: 'blade', noRecipe: true },
+  jig: { cuts: 'tool' },
+  hand: { cuts: 'tool', forHandWork: true },
+  bench: { cuts: 'none', forHandWork: true, caution: 'hand' },
+} as const satisfies Readonly<Record<string, Machine>>;
+
+export type MachineId = keyof typeof machines;
+
+/** Machines that have a caution of their own: it is spelled as the machine. */
+export type OwnCaution = {
+  [K in MachineId]: (typeof machines)[K] extends { readonly caution: string } ? never : K;
+}[MachineId];
+
+export const machineIds = Object.keys(machines) as readonly MachineId[];
+
+/** Machines offered for work that is added by hand. */
+export const handMachineIds = machineIds.filter((id) => machineAt(id).forHandWork);
+
+/** @example machineAt('lap').cuts // 'shoulders' */
+export function machineAt(id: MachineId): Machine {
+  return machines[id];
+}
+
+/** Machines that cut with a stack: a test cut comes before the first real one. */
+export const isTested = ({ cuts }: Machine): boolean => cuts === 'stack' || cuts === 'shoulders';
+
+/**
+ * The caution said at a machine: its own, spelled as its id, or that of another machine.
+ *
+ * @example cautionCode('bench', machineAt('bench')) // 'hand'
+ */
+export const cautionCode = (id: string, { caution = id }: Machine): string => caution;

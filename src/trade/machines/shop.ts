@@ -1,0 +1,32 @@
+import type { Length } from '../../length/length';
+
+/** Figures of the shop's own tools, kept from job to job. What is not yet measured is `undefined`. Inches. */
+export type Shop = {
+  /** Single blade the fence scale is zeroed to. */
+  readonly single?: Length | undefined;
+  /** Stand-off block between fence and work. */
+  readonly block?: Length | undefined;
+  /** Largest setting of the table-saw fence. */
+  readonly capacity?: Length | undefined;
+  /** Farthest a stop can stand from the teeth on the crosscut fence. */
+  readonly stopReach?: Length | undefined;
+  /** Router base edge to cutter centre. */
+  readonly routerBase?: Length | undefined;
+  readonly bit?: Length | undefined;
+  /** Circular saw shoe edge to the nearer tooth face: guide lying on the keep piece. */
+  readonly shoeKeep?: Length | undefined;
+  /** Circular saw shoe edge to the nearer tooth face: guide lying on the waste. */
+  readonly shoeWaste?: Length | undefined;
+  readonly kerf?: Length | undefined;
+  /** Overlap of passes. Common practice 1/16, no source. */
+  readonly overlap?: Length | undefined;
+  /** Error of one step when stepping by a pin or blocks. */
+  readonly stepError?: Length | undefined;
+  /** Drawer slides: how thick, high and long one is. */
+  readonly slideThickness?: Length | undefined;
+  readonly slideHeight?: Length | undefined;
+  readonly slideLength?: Length | undefined;
+};
+
+/** The name of one of them: it is kept under it. */
+export type ShopField = keyof Shop;
