@@ -12,7 +12,7 @@ import { problemText } from '../shared/layout-words';
 import { measureSheet } from '../shared/measure-sheet';
 import { warningText } from '../shared/warning-words';
 import { Why } from '../shared/why';
-import { caseProblemText, caseWarningText } from './words';
+import { caseProblemText, caseWarningText, checkWords } from './words';
 
 /** What is asked for next, or what is wrong, by how much and what would fit. */
 export function Problems({
@@ -92,9 +92,9 @@ export function SelfCheck({ worked, job }: { readonly worked: Worked; readonly j
       <h2 class="sec pad-x">Adds back up</h2>
       <ul>
         {checkOf(worked).map((line) => (
-          <li key={line.words} class="nextset checkline">
+          <li key={line.way} class="nextset checkline">
             <span class="grow">
-              <b>{line.words}</b>
+              <b>{checkWords[line.way]}</b>
               <Why sum={line.sum} tape={job.tape} />
             </span>
             <span>

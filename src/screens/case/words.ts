@@ -1,8 +1,18 @@
 import { absolute, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { Case, Stock } from '../../trade/carcass/case';
+import type { Way } from '../../trade/carcass/check';
 import type { CaseField, CaseProblem, CaseWarning } from '../../trade/carcass/problems';
 import { exactly as w } from '../shared/exact-words';
+
+/** The lines that add the parts back up. */
+export const checkWords: Record<Way, string> = {
+  bottom: 'Across at the bottom',
+  bays: 'Across by the bays',
+  top: 'Across at the top',
+  side: 'Up a side',
+  partition: 'Up a partition',
+};
 
 export const caseFieldNames: Record<CaseField, string> = {
   width: 'Outside width',

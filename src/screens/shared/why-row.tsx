@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Tape } from '../../length/tape';
-import type { Sum } from '../../trade/carcass/sum';
+import type { Sum } from '../../trade/sums/sum';
 import { ExactOrMark } from './exact-or-mark';
 import { Why } from './why';
 

@@ -1,13 +1,14 @@
 import { useState } from 'preact/hooks';
 import { absolute } from '../../length/length';
 import type { Tape } from '../../length/tape';
-import type { Sum } from '../../trade/carcass/sum';
-import { takesOff } from '../../trade/carcass/sum';
+import type { Sum } from '../../trade/sums/sum';
+import { takesOff } from '../../trade/sums/sum';
 import { Inline, tapeGiven } from '../../ui/mixed';
+import { termWords } from './sum-words';
 
 type WhyProps = { readonly sum: Sum; readonly tape: Tape };
 
-/** The sum a figure comes from, in trade words; a line that is itself worked out can be opened. */
+/** The sum a figure comes from, in words; a line that is itself worked out can be opened. */
 export function Why({ sum, tape }: WhyProps) {
   return (
     <ul class="why">
@@ -30,7 +31,7 @@ function Line({
 }) {
   const [open, setOpen] = useState(false);
   const from = term.from && term.from.terms.length > 1 ? term.from : undefined;
-  const words = `${first && !takesOff(term) ? '' : takesOff(term) ? 'less ' : 'plus '}${term.words}`;
+  const words = `${first && !takesOff(term) ? '' : takesOff(term) ? 'less ' : 'plus '}${termWords(term.what)}`;
   return (
     <li>
       {from ? (

@@ -1,12 +1,12 @@
 import { type Length, subtract, times, zero } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import { type Along, type Part, sizeAt } from '../carcass/part';
-import { given, minus, plus, type Sum, sumOf } from '../carcass/sum';
 import { type BankStock, backOf, usualBank } from '../fronts/bank';
 import { blankFor } from '../fronts/blank';
 import { frontNumbers } from '../fronts/stands';
 import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
 import { opId } from '../setups/operation';
+import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import { type Drawer, stockOfBank, type WorkedDrawers } from './drawers';
 
 export type BankPartsAt = {
@@ -87,10 +87,9 @@ function frontPart(
   at: BankPartsAt & { readonly high: Length; readonly no: number },
 ): Part {
   const band = fronts.bank.fromBlank ? times(fronts.bank.band ?? usualBank.band, 2n) : zero;
-  const banded = (sum: Sum) => sumOf(plus('front', sum.value, sum), minus('a band at each end', band));
+  const banded = (sum: Sum) => sumOf(plus('front', sum.value, sum), minus('end-bands', band));
   const high = subtract(at.high, band);
-  const core = (x: Length) =>
-    sumOf(plus('its share of the fronts together', x), minus('a band at each edge', band));
+  const core = (x: Length) => sumOf(plus('share-of-fronts', x), minus('edge-bands', band));
   const made = part(fronts, at, {
     id: drawerPart(fronts.bank.id, { column: column.no, no: at.no }, 'front'),
     name: `Front ${at.no}${called(fronts, column)}`,
@@ -126,7 +125,7 @@ function blankPart(fronts: WorkedFronts, column: WorkedColumn, at: BankPartsAt):
     name: `Blank for the fronts${called(fronts, column)}`,
     stock: 'front',
     length: column.width.sum,
-    width: given('fronts, kerfs and trims', blank.value.length),
+    width: given('fronts-kerfs-trims', blank.value.length),
     end: 'left',
   });
 }
@@ -150,7 +149,7 @@ export function boxParts(worked: WorkedDrawers, at: BankPartsAt): readonly Part[
 function boxPart({ fronts }: WorkedDrawers, drawer: Drawer, at: BankPartsAt): readonly Part[] {
   const { bank } = fronts;
   const { box, plan, name } = drawer;
-  const height = given('box height', drawer.high);
+  const height = given('box-height', drawer.high);
   const fits = stockOfBank(bank, 'boxBottom');
   const groove: Along = {
     id: 'bottom',

@@ -15,7 +15,7 @@ import {
 import { err, ok, type Result } from '../../length/result';
 import type { Rounded } from '../../length/round';
 import { markAt, type Tape } from '../../length/tape';
-import { given, minus, plus, type Sum, sumOf } from '../carcass/sum';
+import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 
 /** A drawer box as decided: half-blind front, back housed in the sides. Inches, thicknesses as measured. */
 export type BoxPlan = {
@@ -149,19 +149,19 @@ function through(plan: BoxPlan): BoxError | undefined {
 
 function work(plan: BoxPlan): Box {
   const { groove } = plan;
-  const sum = sumOf(plus('opening', plan.opening), minus('a slide at each side', times(plan.clearance, 2n)));
+  const sum = sumOf(plus('opening', plan.opening), minus('side-slides', times(plan.clearance, 2n)));
   const mark = markAt(sum.value, plan.tape, 'floor');
-  const width = plus('box width', mark.value, sum);
-  const insideWide = sumOf(width, minus('two sides', times(plan.side, 2n)));
-  const inside = plus('inside width', insideWide.value, insideWide);
+  const width = plus('box-width', mark.value, sum);
+  const insideWide = sumOf(width, minus('two-sides', times(plan.side, 2n)));
+  const inside = plus('inside-width', insideWide.value, insideWide);
   return {
     width: { sum, mark },
-    side: sumOf(plus('box depth', plan.depth), minus('lap of the front', plan.lap)),
+    side: sumOf(plus('box-depth', plan.depth), minus('front-lap', plan.lap)),
     tail: subtract(plan.front, plan.lap),
     front: sumOf(width),
-    back: sumOf(inside, plus('into both sides', times(plan.backDado, 2n))),
+    back: sumOf(inside, plus('back-dadoes', times(plan.backDado, 2n))),
     insideWide,
-    bottomWide: sumOf(inside, plus('two groove depths', times(groove.deep, 2n)), minus('ease', plan.ease)),
+    bottomWide: sumOf(inside, plus('two-groove-depths', times(groove.deep, 2n)), minus('ease', plan.ease)),
     grooveWide: add(plan.bottom, groove.fit),
     ...frontToBack(plan),
   };
@@ -170,33 +170,33 @@ function work(plan: BoxPlan): Box {
 function frontToBack(plan: BoxPlan): Pick<Box, 'insideDeep' | 'bottomDeep' | 'backHeight'> {
   const { height, groove, bottom } = plan;
   const insideDeep = sumOf(
-    plus('box depth', plan.depth),
+    plus('box-depth', plan.depth),
     minus('front', plan.front),
     minus('back', plan.back),
-    minus('behind the back', plan.behind),
+    minus('behind-back', plan.behind),
   );
   return plan.bottomHow === 'captured'
-    ? { insideDeep, bottomDeep: captured(plan, insideDeep), backHeight: given('box height', height) }
+    ? { insideDeep, bottomDeep: captured(plan, insideDeep), backHeight: given('box-height', height) }
     : {
         insideDeep,
         bottomDeep: slidIn(plan, insideDeep),
-        backHeight: sumOf(plus('box height', height), minus('groove up', groove.up), minus('bottom', bottom)),
+        backHeight: sumOf(plus('box-height', height), minus('groove-up', groove.up), minus('bottom', bottom)),
       };
 }
 
 const captured = ({ groove, ease }: BoxPlan, inside: Sum): Sum =>
   sumOf(
-    plus('inside depth', inside.value, inside),
-    plus('two groove depths', times(groove.deep, 2n)),
+    plus('inside-depth', inside.value, inside),
+    plus('two-groove-depths', times(groove.deep, 2n)),
     minus('ease', ease),
   );
 
 const slidIn = ({ groove, back, behind, ease }: BoxPlan, inside: Sum): Sum =>
   sumOf(
-    plus('inside depth', inside.value, inside),
-    plus('groove in the front', groove.deep),
-    plus('under the back', back),
-    plus('behind the back', behind),
+    plus('inside-depth', inside.value, inside),
+    plus('front-groove', groove.deep),
+    plus('under-back', back),
+    plus('behind-back', behind),
     minus('ease', ease),
   );
 

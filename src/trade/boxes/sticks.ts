@@ -11,7 +11,7 @@ import {
   zero,
 } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
-import { minus, plus, type Sum, sumOf } from '../carcass/sum';
+import { minus, plus, type Sum, sumOf } from '../sums/sum';
 
 /** What the length of a stick is reckoned from. Inches. */
 export type StickPlan = {
@@ -47,10 +47,10 @@ export function sticksOf(plan: StickPlan): Result<readonly Stick[], StickError> 
   const sticks = plan.bottoms.map((bottom, k): Stick => {
     const made = sumOf(
       plus('sill', plan.sill),
-      plus('lower edge of the front', bottom),
-      plus('box over it', plan.boxUp),
-      plus('middle of the slide up the box', plan.centre),
-      minus('half the slide', half(plan.slide)),
+      plus('front-lower-edge', bottom),
+      plus('box-up', plan.boxUp),
+      plus('slide-centre', plan.centre),
+      minus('half-slide', half(plan.slide)),
     );
     return { drawer: k + 1, length: made.value, sum: made };
   });

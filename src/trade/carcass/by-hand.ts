@@ -1,11 +1,11 @@
 import { type Length, zero } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import type { Board } from '../grooves/board';
+import { given } from '../sums/sum';
 import { type Part, type Size, sizeAt } from './part';
-import { given } from './sum';
 
-const size = (words: string, value: Length | undefined, tape: Tape): Size =>
-  sizeAt(given(words, value ?? zero), tape);
+const size = (what: 'length-given' | 'width-given', value: Length | undefined, tape: Tape): Size =>
+  sizeAt(given(what, value ?? zero), tape);
 
 /**
  * A board laid out by hand is a part like any other: ripped and cut to length where its sizes are given, grooved as
@@ -21,8 +21,8 @@ export const byHand = (board: Board, { tape }: { readonly tape: Tape }): Part =>
   stock: undefined,
   stuff: board.stock || undefined,
   thickness: board.thickness,
-  length: size('length given', board.length, tape),
-  width: size('width given', board.across, tape),
+  length: size('length-given', board.length, tape),
+  width: size('width-given', board.across, tape),
   end: board.end,
   stage: 'carcass',
   board,

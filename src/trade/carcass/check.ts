@@ -1,17 +1,20 @@
 import { equals, type Length, sum, times, zero } from '../../length/length';
+import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import type { Worked } from './parts';
-import { minus, plus, type Sum, sumOf } from './sum';
+
+/** Where parts are added back: across at the bottom, by the bays, at the top; up a side, up a partition. */
+export type Way = 'bottom' | 'bays' | 'top' | 'side' | 'partition';
 
 /** A line that adds parts back to an outside size. */
 export type CheckLine = {
-  readonly words: string;
+  readonly way: Way;
   readonly sum: Sum;
   readonly wanted: Length;
   readonly meets: boolean;
 };
 
-const line = (words: string, added: Sum, wanted: Length): CheckLine => ({
-  words,
+const line = (way: Way, added: Sum, wanted: Length): CheckLine => ({
+  way,
   sum: added,
   wanted,
   meets: equals(added.value, wanted),
@@ -23,51 +26,48 @@ const line = (words: string, added: Sum, wanted: Length): CheckLine => ({
  * @example checkOf(worked).every((line) => line.meets) // Example 3 of carcass
  */
 export function checkOf(worked: Worked): readonly CheckLine[] {
-  const { sizes } = worked;
-  const { thick, joints, width, height } = sizes;
-  const size = (role: string) =>
-    worked.parts.find((p) => p.id === `${sizes.case.id}~${role}`)?.length.sum.value;
-  const bottom = size('bottom') ?? zero;
+  const { width, height, case: c } = worked.sizes;
+  const size = (role: string) => worked.parts.find((p) => p.id === `${c.id}~${role}`)?.length.sum.value;
   const top = size('top');
   const partition = size('partition1');
-  const side = thick('side');
-  const across = sumOf(
-    plus('bottom', bottom),
-    plus('two sides', times(side, 2n)),
-    minus('two dado depths', times(joints.dado, 2n)),
-  );
-  const bays = sumOf(
-    plus('bays', sum(sizes.bays.map((b) => b.value))),
-    plus('partitions', times(thick('partition'), BigInt(sizes.case.partitions))),
-    plus('two sides', times(side, 2n)),
-  );
   return [
-    line('Across at the bottom', across, width.value),
-    line('Across by the bays', bays, width.value),
-    ...(top
-      ? [
-          line(
-            'Across at the top',
-            sumOf(
-              plus('top', top),
-              plus('two sides', times(side, 2n)),
-              minus('two rabbet depths', times(joints.topRabbet, 2n)),
-            ),
-            width.value,
-          ),
-        ]
-      : []),
-    line('Up a side', upSide(worked), height.value),
-    ...(partition ? [line('Up a partition', upPartition(worked, partition), height.value)] : []),
+    line('bottom', acrossBottom(worked, size('bottom') ?? zero), width.value),
+    line('bays', byBays(worked), width.value),
+    ...(top ? [line('top', acrossTop(worked, top), width.value)] : []),
+    line('side', upSide(worked), height.value),
+    ...(partition ? [line('partition', upPartition(worked, partition), height.value)] : []),
   ];
 }
+
+const acrossBottom = ({ sizes: { thick, joints } }: Worked, bottom: Length): Sum =>
+  sumOf(
+    plus('bottom', bottom),
+    plus('two-sides', times(thick('side'), 2n)),
+    minus('two-dado-depths', times(joints.dado, 2n)),
+  );
+
+function byBays({ sizes: { bays, thick, case: c } }: Worked): Sum {
+  const count = c.partitions;
+  return sumOf(
+    plus('bays', sum(bays.map((b) => b.value))),
+    plus({ code: 'partitions', count }, times(thick('partition'), BigInt(count))),
+    plus('two-sides', times(thick('side'), 2n)),
+  );
+}
+
+const acrossTop = ({ sizes: { thick, joints } }: Worked, top: Length): Sum =>
+  sumOf(
+    plus('top', top),
+    plus('two-sides', times(thick('side'), 2n)),
+    minus('two-rabbet-depths', times(joints.topRabbet, 2n)),
+  );
 
 function upSide({ sizes }: Worked): Sum {
   const { thick, case: c } = sizes;
   return sumOf(
-    plus('floor to the case', c.feet ?? zero),
+    plus('floor-to-case', c.feet ?? zero),
     plus('bottom', thick('bottom')),
-    plus('clear height', sizes.clearHeight.value),
+    plus('clear-height', sizes.clearHeight.value),
     plus('top', c.hasTop ? thick('top') : zero),
   );
 }
@@ -76,10 +76,10 @@ function upPartition({ sizes }: Worked, partition: Length): Sum {
   const { thick, joints, case: c } = sizes;
   const seats = times(joints.partitionDado, c.hasTop ? 2n : 1n);
   return sumOf(
-    plus('floor to the case', c.feet ?? zero),
+    plus('floor-to-case', c.feet ?? zero),
     plus('bottom', thick('bottom')),
     plus('partition', partition),
-    minus('its dado depths', seats),
+    minus('own-dado-depths', seats),
     plus('top', c.hasTop ? thick('top') : zero),
   );
 }

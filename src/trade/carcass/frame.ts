@@ -10,9 +10,9 @@ import {
   times,
   zero,
 } from '../../length/length';
+import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import type { CaseProblem, CaseWarning } from './problems';
 import type { Sizes } from './sizes';
-import { given, minus, plus, type Sum, sumOf } from './sum';
 import { usual } from './usual';
 
 /** The face frame of a case. Inches, each with its sum. */
@@ -49,28 +49,28 @@ export function frameOf(sizes: Sizes): Frame {
   const top = c.topRail ?? usual.rail;
   const bottom = c.bottomRail ?? usual.rail;
   const width = sumOf(
-    plus('outside width', sizes.width.value, sizes.width),
-    plus('two overhangs', times(over, 2n)),
+    plus('outside-width', sizes.width.value, sizes.width),
+    plus('two-overhangs', times(over, 2n)),
   );
   const height = sumOf(
-    plus('outside height', sizes.height.value, sizes.height),
-    minus('floor to the case', c.feet ?? zero),
+    plus('outside-height', sizes.height.value, sizes.height),
+    minus('floor-to-case', c.feet ?? zero),
   );
   const side = sumOf(plus('stile', stile), minus('overhang', over), minus('side', thick('side')));
   const between = {
     value: half(subtract(middle, thick('partition'))),
-    terms: [plus('middle stile', middle), minus('partition', thick('partition'))],
+    terms: [plus('middle-stile', middle), minus('partition', thick('partition'))],
     shares: 2,
   };
   const last = c.partitions;
   return {
     width,
     height,
-    rails: sumOf(plus('frame width', width.value, width), minus('two stiles', times(stile, 2n))),
+    rails: sumOf(plus('frame-width', width.value, width), minus('two-stiles', times(stile, 2n))),
     middles: sumOf(
-      plus('frame height', height.value, height),
-      minus('top rail', top),
-      minus('bottom rail', bottom),
+      plus('frame-height', height.value, height),
+      minus('top-rail', top),
+      minus('bottom-rail', bottom),
     ),
     openings: sizes.bays.map((_, k) => {
       const [left, right] = [k === 0 ? side : between, k === last ? side : between];
@@ -80,16 +80,16 @@ export function frameOf(sizes: Sizes): Frame {
         left,
         right,
         wide: built
-          ? given('frame opening as built', built)
+          ? given('frame-opening-as-built', built)
           : sumOf(
               plus('bay', bay.value, bay),
-              minus('covered at the left', left.value, left),
-              minus('covered at the right', right.value, right),
+              minus('covered-left', left.value, left),
+              minus('covered-right', right.value, right),
             ),
       };
     }),
-    sill: sumOf(plus('bottom rail', bottom), minus('bottom of the case', thick('bottom'))),
-    head: sumOf(plus('top rail', top), minus('top of the case', c.hasTop ? thick('top') : zero)),
+    sill: sumOf(plus('bottom-rail', bottom), minus('case-bottom', thick('bottom'))),
+    head: sumOf(plus('top-rail', top), minus('case-top', c.hasTop ? thick('top') : zero)),
     pieces: { stile, middle, top, bottom },
   };
 }

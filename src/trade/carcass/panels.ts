@@ -1,11 +1,11 @@
 import { add, type Length, longest, over, subtract, sum, times, zero } from '../../length/length';
 import type { Rounding } from '../../length/round';
 import type { Tape } from '../../length/tape';
+import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { type Cutting, flatBoard, partitionBoard, sideBoard, standsOnFloor } from './boards';
 import type { Stock } from './case';
 import { type Notch, type Part, type Rabbet, sizeAt } from './part';
 import { type Sizes, stockOf } from './sizes';
-import { minus, plus, type Sum, sumOf } from './sum';
 import { usual } from './usual';
 
 /** What parts are made in: the sizes of the case, the tape, and how each part's grooves are cut. */
@@ -147,13 +147,13 @@ function flat(making: Making, which: 'bottom' | 'top'): Part {
   const length =
     which === 'bottom'
       ? sumOf(
-          plus('clear width', sizes.clearWidth.value, sizes.clearWidth),
-          plus('two dado depths', times(joints.dado, 2n)),
+          plus('clear-width', sizes.clearWidth.value, sizes.clearWidth),
+          plus('two-dado-depths', times(joints.dado, 2n)),
         )
       : sumOf(
-          plus('outside width', sizes.width.value, sizes.width),
-          minus('two sides', times(thick('side'), 2n)),
-          plus('two rabbet depths', times(joints.topRabbet, 2n)),
+          plus('outside-width', sizes.width.value, sizes.width),
+          minus('two-sides', times(thick('side'), 2n)),
+          plus('two-rabbet-depths', times(joints.topRabbet, 2n)),
         );
   const part = partOf(making, {
     role: which,
@@ -179,8 +179,8 @@ function partition(making: Making, k: number): Part {
     name: c.partitions === 1 ? 'Partition' : `Partition ${k}`,
     stock: 'partition',
     length: sumOf(
-      plus('clear height', sizes.clearHeight.value, sizes.clearHeight),
-      plus(ends.length === 2 ? 'dado depths, bottom and top' : 'dado depth, bottom', sum(ends)),
+      plus('clear-height', sizes.clearHeight.value, sizes.clearHeight),
+      plus(ends.length === 2 ? 'bottom-and-top-dado-depths' : 'bottom-dado-depth', sum(ends)),
     ),
     width: sizes.inner,
     between: true,

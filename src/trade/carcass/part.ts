@@ -3,8 +3,8 @@ import type { Rounded, Rounding } from '../../length/round';
 import { markAt, type Tape } from '../../length/tape';
 import type { Board } from '../grooves/board';
 import type { Side, TailsBy } from '../setups/on';
+import type { Sum } from '../sums/sum';
 import type { Stock } from './case';
-import type { Sum } from './sum';
 
 /** A size of a part: exact, with its sum, and the mark it is cut to. */
 export type Size = {

@@ -1,9 +1,9 @@
 import { isPositive, type Length, subtract, times, zero } from '../../length/length';
 import { flushLaps, lappedFrame } from '../joints/laps';
+import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import { frameOf } from './frame';
 import { type Making, partOf } from './panels';
 import type { Lap, Part } from './part';
-import { given, minus, plus, type Sum, sumOf } from './sum';
 import { usual } from './usual';
 
 /** Back, cleats, face frame, toe board, loose top, edging and base frame: what goes round the carcass. */
@@ -29,18 +29,18 @@ function back(making: Making): Part {
   const wide = c.built.backw?.used;
   const high = c.built.backh?.used;
   const width = wide
-    ? sumOf(plus('rabbet to rabbet, as built', wide), minus('room', joints.ease))
+    ? sumOf(plus('back-width-as-built', wide), minus('room', joints.ease))
     : sumOf(
-        plus('outside width', sizes.width.value, sizes.width),
-        minus('two sides', times(thick('side'), 2n)),
-        plus('two rabbet depths', times(joints.backDeep, 2n)),
+        plus('outside-width', sizes.width.value, sizes.width),
+        minus('two-sides', times(thick('side'), 2n)),
+        plus('two-rabbet-depths', times(joints.backDeep, 2n)),
         minus('room', joints.ease),
       );
   const length = high
-    ? sumOf(plus('height to cover, as built', high), minus('room', joints.ease))
+    ? sumOf(plus('back-height-as-built', high), minus('room', joints.ease))
     : sumOf(
-        plus('outside height', sizes.height.value, sizes.height),
-        minus('floor to the case', c.feet ?? zero),
+        plus('outside-height', sizes.height.value, sizes.height),
+        minus('floor-to-case', c.feet ?? zero),
         minus('room', joints.ease),
       );
   return partOf(making, {
@@ -63,9 +63,9 @@ function cleat(making: Making): Part {
     name: 'Cleat',
     stock: 'cleat',
     length: sumOf(
-      plus('outside width', sizes.width.value, sizes.width),
-      minus('two sides', times(thick('side'), 2n)),
-      plus('two rabbet depths', times(joints.cleatRabbet, 2n)),
+      plus('outside-width', sizes.width.value, sizes.width),
+      minus('two-sides', times(thick('side'), 2n)),
+      plus('two-rabbet-depths', times(joints.cleatRabbet, 2n)),
     ),
     width: given('cleat', c.cleatWide ?? usual.cleatWide),
     copies: c.cleats,
@@ -98,8 +98,8 @@ function framePieces(making: Making): readonly Part[] {
       },
       c.stilesOff,
     ),
-    strip({ role: 'railtop', name: 'Top rail', width: given('top rail', top), ...rail }),
-    strip({ role: 'railbottom', name: 'Bottom rail', width: given('bottom rail', bottom), ...rail }),
+    strip({ role: 'railtop', name: 'Top rail', width: given('top-rail', top), ...rail }),
+    strip({ role: 'railbottom', name: 'Bottom rail', width: given('bottom-rail', bottom), ...rail }),
     ...(c.partitions > 0
       ? [
           strip(
@@ -108,7 +108,7 @@ function framePieces(making: Making): readonly Part[] {
               name: 'Middle stile',
               copies: c.partitions,
               length: frame.middles,
-              width: given('middle stile', middle),
+              width: given('middle-stile', middle),
               end: 'bottom',
               ...of,
             },
@@ -125,8 +125,8 @@ function toe(making: Making): Part {
     role: 'toe',
     name: 'Toe board',
     stock: 'toe',
-    length: sumOf(plus('clear width', sizes.clearWidth.value, sizes.clearWidth)),
-    width: given('floor to the case', sizes.case.feet ?? zero),
+    length: sumOf(plus('clear-width', sizes.clearWidth.value, sizes.clearWidth)),
+    width: given('floor-to-case', sizes.case.feet ?? zero),
     enters: true,
     end: 'left',
     ...late,
@@ -140,13 +140,13 @@ function topSizes({ sizes }: Making): { readonly long: Sum; readonly deep: Sum }
   const front = c.looseFront ?? usual.looseOver;
   return {
     long: sumOf(
-      plus('outside width', sizes.width.value, sizes.width),
-      plus('past each side', times(side, 2n)),
+      plus('outside-width', sizes.width.value, sizes.width),
+      plus('past-each-side', times(side, 2n)),
     ),
     deep: sumOf(
-      plus('depth of the case', sizes.depth.value),
-      plus('face frame', c.hasFrame ? thick('frame') : zero),
-      plus('past the front', front),
+      plus('case-depth', sizes.depth.value),
+      plus('face-frame', c.hasFrame ? thick('frame') : zero),
+      plus('past-front', front),
     ),
   };
 }
@@ -170,15 +170,15 @@ function edging(making: Making): readonly Part[] {
   const { case: c, thick } = sizes;
   const { long, deep } = topSizes(making);
   const width = sumOf(
-    plus(c.hasLooseTop ? 'loose top' : 'top', c.hasLooseTop ? thick('loose') : thick('top')),
-    plus('base frame', c.hasBase ? thick('base') : zero),
+    plus(c.hasLooseTop ? 'loose-top' : 'top', c.hasLooseTop ? thick('loose') : thick('top')),
+    plus('base-frame', c.hasBase ? thick('base') : zero),
     plus('lip', c.lip ?? zero),
   );
   const piece = (role: string, name: string, edge: Sum, mitres: number): Part => {
     const strip = partOf(making, { role, name, stock: 'edging', length: edge, width, end: 'left', ...late });
     const point = sumOf(
       plus('edge', edge.value, edge),
-      plus(mitres === 1 ? 'a mitred end' : 'two mitred ends', times(thick('edging'), BigInt(mitres))),
+      plus({ code: 'mitred-ends', count: mitres }, times(thick('edging'), BigInt(mitres))),
     );
     return mitres === 0 ? { ...strip, strip: true } : { ...strip, strip: true, longPoint: point };
   };
@@ -206,13 +206,13 @@ function base(making: Making): readonly Part[] {
     under: { thickness: thick('base'), width: wide },
     over: { thickness: thick('cross'), width: wide },
   });
-  const of = { width: given('as wide as said', wide), ...late } as const;
+  const of = { width: given('width-said', wide), ...late } as const;
   const rail = partOf(making, {
     role: 'baserail',
     name: 'Base rail',
     stock: 'base',
     copies: 2,
-    length: sumOf(plus('outside width', sizes.width.value, sizes.width)),
+    length: sumOf(plus('outside-width', sizes.width.value, sizes.width)),
     end: 'left',
     ...of,
   });

@@ -12,9 +12,9 @@ import {
   zero,
 } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
+import { given, minus, plus, type Sum, sharedBy, sumOf } from '../sums/sum';
 import type { Case, Stock, Stuff } from './case';
 import type { CaseField, CaseProblem } from './problems';
-import { given, minus, plus, type Sum, sharedBy, sumOf } from './sum';
 import { type Joints, jointsOf } from './usual';
 
 /** What every part of a case is worked out from. Inches, each with its sum. */
@@ -75,14 +75,14 @@ function work(c: Case, thick: Sizes['thick']): Sizes {
   const joints = jointsOf(c, thick('side'), c.hasBack ? thick('back') : undefined);
   const across = c.hold === 'outside' ? acrossFromOutside(c, thick) : acrossFromOpenings(c, thick);
   const up = c.hold === 'outside' ? upFromOutside(c, thick) : upFromOpenings(c, thick);
-  const depth = given('depth of the case', c.depth ?? zero);
+  const depth = given('case-depth', c.depth ?? zero);
   const inner = c.hasBack
-    ? sumOf(plus('depth of the case', depth.value), minus('back rabbet', joints.backWide))
+    ? sumOf(plus('case-depth', depth.value), minus('back-rabbet', joints.backWide))
     : depth;
-  const datum = sumOf(plus('floor to the case', c.feet ?? zero), plus('bottom', thick('bottom')));
+  const datum = sumOf(plus('floor-to-case', c.feet ?? zero), plus('bottom', thick('bottom')));
   const real = (bay: number): Sum => {
     const used = c.built[`bay${bay}`]?.used;
-    return used ? given('bay as built', used) : (across.bays[bay - 1] ?? given('bay', zero));
+    return used ? given('bay-as-built', used) : (across.bays[bay - 1] ?? given('bay', zero));
   };
   return { case: c, thick, joints, depth, inner, datum, real, ...across, ...up };
 }
@@ -90,23 +90,26 @@ function work(c: Case, thick: Sizes['thick']): Sizes {
 type Across = Pick<Sizes, 'width' | 'clearWidth' | 'bays'>;
 
 function acrossFromOutside(c: Case, thick: Sizes['thick']): Across {
-  const width = given('outside width', c.width ?? zero);
-  const clearWidth = sumOf(plus('outside width', width.value), minus('two sides', times(thick('side'), 2n)));
+  const width = given('outside-width', c.width ?? zero);
+  const clearWidth = sumOf(plus('outside-width', width.value), minus('two-sides', times(thick('side'), 2n)));
   return { width, clearWidth, bays: baysOf(c, thick, clearWidth) };
 }
 
 function acrossFromOpenings(c: Case, thick: Sizes['thick']): Across {
-  const one = given('bay, held', c.opening ?? zero);
+  const one = given('bay-held', c.opening ?? zero);
   const bays = Array.from({ length: c.partitions + 1 }, (_, k) => {
     const own = c.bays[k];
-    return own ? given('bay, given', own) : one;
+    return own ? given('bay-given', own) : one;
   });
   const all = sum(bays.map((b) => b.value));
   const partitions = times(thick('partition'), BigInt(c.partitions));
-  const clearWidth = sumOf(plus('bays together', all), plus('partitions', partitions));
+  const clearWidth = sumOf(
+    plus('bays-together', all),
+    plus({ code: 'partitions', count: c.partitions }, partitions),
+  );
   const width = sumOf(
-    plus('clear width', clearWidth.value, clearWidth),
-    plus('two sides', times(thick('side'), 2n)),
+    plus('clear-width', clearWidth.value, clearWidth),
+    plus('two-sides', times(thick('side'), 2n)),
   );
   return { width, clearWidth, bays };
 }
@@ -117,36 +120,36 @@ function baysOf(c: Case, thick: Sizes['thick'], clearWidth: Sum): readonly Sum[]
   const own = c.bays.slice(0, n).filter((b) => b !== undefined);
   const rest = sharedBy(
     Math.max(1, n - own.length),
-    plus('clear width', clearWidth.value, clearWidth),
-    minus(`${c.partitions === 1 ? 'a partition' : 'partitions'}`, times(thick('partition'), BigInt(n - 1))),
-    minus('bays given', sum(own)),
+    plus('clear-width', clearWidth.value, clearWidth),
+    minus({ code: 'partitions', count: c.partitions }, times(thick('partition'), BigInt(n - 1))),
+    minus('bays-given', sum(own)),
   );
   return Array.from({ length: n }, (_, k) => {
     const fixed = c.bays[k];
-    return fixed ? given('bay, given', fixed) : rest;
+    return fixed ? given('bay-given', fixed) : rest;
   });
 }
 
 const topOf = (c: Case, thick: Sizes['thick']): Length => (c.hasTop ? thick('top') : zero);
 
 function upFromOutside(c: Case, thick: Sizes['thick']): Pick<Sizes, 'height' | 'clearHeight'> {
-  const height = given('outside height', c.height ?? zero);
+  const height = given('outside-height', c.height ?? zero);
   const clearHeight = sumOf(
-    plus('outside height', height.value),
+    plus('outside-height', height.value),
     minus('top', topOf(c, thick)),
-    minus('floor to the case', c.feet ?? zero),
+    minus('floor-to-case', c.feet ?? zero),
     minus('bottom', thick('bottom')),
   );
   return { height, clearHeight };
 }
 
 function upFromOpenings(c: Case, thick: Sizes['thick']): Pick<Sizes, 'height' | 'clearHeight'> {
-  const clearHeight = given('clear height, held', c.clear ?? zero);
+  const clearHeight = given('clear-height-held', c.clear ?? zero);
   const height = sumOf(
-    plus('clear height, held', clearHeight.value),
+    plus('clear-height-held', clearHeight.value),
     plus('top', topOf(c, thick)),
     plus('bottom', thick('bottom')),
-    plus('floor to the case', c.feet ?? zero),
+    plus('floor-to-case', c.feet ?? zero),
   );
   return { height, clearHeight };
 }

@@ -1,11 +1,11 @@
 import { add, type Length, sum, times, zero } from '../../length/length';
 import { layOut } from '../grooves/lay-out';
+import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { slackOf } from './boards';
 import type { Inside } from './case';
 import { frameOf } from './frame';
 import { type Making, partOf } from './panels';
 import type { Part } from './part';
-import { minus, plus, type Sum, sumOf } from './sum';
 import { usual } from './usual';
 
 /** Shelves, trays and middle rails: what stands in the bays, cut once the dry-fit has been measured. */
@@ -37,7 +37,7 @@ function fixedShelf(making: Making, i: Inside): Part {
     role: i.id,
     name: `Fixed shelf${inBay(making, i.bay)}`,
     stock: 'shelf',
-    length: sumOf(plus('bay', bay.value, bay), plus('left dado', left), plus('right dado', right)),
+    length: sumOf(plus('bay', bay.value, bay), plus('left-dado', left), plus('right-dado', right)),
     width: making.sizes.inner,
     between: true,
     end: 'left',
@@ -65,7 +65,7 @@ export function trayWidth({ sizes }: Making, i: Inside): Sum {
   const bay = sizes.real(i.bay);
   return sumOf(
     plus('bay', bay.value, bay),
-    plus('two groove depths', times(i.depth ?? zero, 2n)),
+    plus('two-groove-depths', times(i.depth ?? zero, 2n)),
     minus('slack', slackOf(i)),
   );
 }
@@ -99,7 +99,7 @@ function middleRail(making: Making, i: Inside): Part {
     role: i.id,
     name: `Middle rail${inBay(making, i.bay)}`,
     stock: 'frame',
-    length: sumOf(plus('frame opening', opening.value, opening)),
+    length: sumOf(plus('frame-opening', opening.value, opening)),
     width: sumOf(plus('rail', i.wide ?? usual.rail)),
     end: 'left',
     stage: 'after dry-fit',

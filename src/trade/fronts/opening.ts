@@ -2,8 +2,8 @@ import { add, equals, isPositive, type Length, less, shortest, subtract, zero } 
 import { frameOf } from '../carcass/frame';
 import type { Worked } from '../carcass/parts';
 import type { Sizes } from '../carcass/sizes';
-import { given, minus, plus, type Sum, sumOf } from '../carcass/sum';
 import { usual } from '../carcass/usual';
+import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import { type Bank, type Column, columnNo } from './bank';
 
 /** What the fronts of a column stand in. Inches, each with its sum. */
@@ -82,9 +82,9 @@ function asSaid(bank: Bank): Planned | readonly OpeningProblem[] {
   return {
     wide: given('opening', bank.width ?? zero),
     high: given('opening', bank.height ?? zero),
-    sill: given('lower edge over the bottom', bank.sill ?? zero),
+    sill: given('lower-edge', bank.sill ?? zero),
     stand: 'bottom',
-    deep: given('depth to the back', bank.depth ?? zero),
+    deep: given('depth-to-back', bank.depth ?? zero),
     edges: {},
   };
 }
@@ -133,19 +133,15 @@ function inFrame(sizes: Sizes, bay: number, over: string | undefined): Planned {
   const floor = under ? add(under.low, under.thick) : zero;
   const next = rails.find((r) => floor.compare(r.low) < 0);
   const top = next?.low ?? frame.middles.value;
-  const { wide } = frame.openings[bay - 1] ?? { wide: given('frame opening', zero) };
+  const { wide } = frame.openings[bay - 1] ?? { wide: given('frame-opening', zero) };
   const inner = sizes.inner;
   return {
-    wide: sumOf(plus('frame opening', wide.value, wide)),
+    wide: sumOf(plus('frame-opening', wide.value, wide)),
     high: next
-      ? sumOf(plus('bottom rail to the rail over it', next.low), minus('rail it stands on', floor))
-      : sumOf(plus('frame opening, high', top, frame.middles), minus('rail it stands on', floor)),
-    ...standIn(
-      sizes,
-      bay,
-      sumOf(plus('sill', frame.sill.value, frame.sill), plus('rail it stands on', floor)),
-    ),
-    deep: sumOf(plus('frame', sizes.thick('frame')), plus('case to the back', inner.value, inner)),
+      ? sumOf(plus('rail-to-rail', next.low), minus('rail-under', floor))
+      : sumOf(plus('frame-opening-height', top, frame.middles), minus('rail-under', floor)),
+    ...standIn(sizes, bay, sumOf(plus('sill', frame.sill.value, frame.sill), plus('rail-under', floor))),
+    deep: sumOf(plus('frame', sizes.thick('frame')), plus('case-to-back', inner.value, inner)),
     edges: {
       left: bay === 1 ? frame.pieces.stile : frame.pieces.middle,
       right: bay === sizes.bays.length ? frame.pieces.stile : frame.pieces.middle,
@@ -164,7 +160,7 @@ function standIn(sizes: Sizes, bay: number, sill: Sum): Pick<Planned, 'sill' | '
   const top = below[below.length - 1];
   return top
     ? {
-        sill: sumOf(plus('over the bottom', sill.value, sill), minus('shelf it stands on', top)),
+        sill: sumOf(plus('over-bottom', sill.value, sill), minus('shelf-under', top)),
         stand: 'shelf',
       }
     : { sill, stand: 'bottom' };
@@ -180,11 +176,11 @@ function inCarcass(sizes: Sizes, bay: number, over: string | undefined): Planned
   return {
     wide: sumOf(plus('bay', wide.value, wide)),
     high: next
-      ? sumOf(plus('bottom to the shelf over it', next.low), minus('shelf it stands on', floor))
-      : sumOf(plus('clear height', clearHeight.value, clearHeight), minus('shelf it stands on', floor)),
-    sill: given(under ? 'on the shelf' : 'on the bottom', zero),
+      ? sumOf(plus('bottom-to-shelf', next.low), minus('shelf-under', floor))
+      : sumOf(plus('clear-height', clearHeight.value, clearHeight), minus('shelf-under', floor)),
+    sill: given(under ? 'on-shelf' : 'on-bottom', zero),
     stand: under ? 'shelf' : 'bottom',
-    deep: sumOf(plus('case to the back', inner.value, inner)),
+    deep: sumOf(plus('case-to-back', inner.value, inner)),
     edges: {
       left: thick(bay === 1 ? 'side' : 'partition'),
       right: thick(bay === sizes.bays.length ? 'side' : 'partition'),
@@ -201,7 +197,7 @@ function inCarcass(sizes: Sizes, bay: number, over: string | undefined): Planned
  */
 function asUsed(planned: Planned, column: Column): Opening {
   const { usedFront, usedBack, usedLeft, usedRight } = column;
-  const wide = usedFront ? given('opening as measured in front', usedFront) : planned.wide;
+  const wide = usedFront ? given('opening-measured-front', usedFront) : planned.wide;
   const lesser = (a: Length, b: Length | undefined) => (b ? shortest(a, b) : a);
   const left = usedLeft ?? usedRight ?? planned.high.value;
   const right = usedRight ?? usedLeft ?? planned.high.value;
@@ -210,10 +206,10 @@ function asUsed(planned: Planned, column: Column): Opening {
   return {
     ...planned,
     wide,
-    narrow: usedBack && narrow === usedBack ? given('opening as measured at the back', narrow) : wide,
+    narrow: usedBack && narrow === usedBack ? given('opening-measured-back', narrow) : wide,
     left,
     right,
-    high: usedLeft || usedRight ? given('opening as measured, the lesser side', low) : planned.high,
+    high: usedLeft || usedRight ? given('opening-measured-lesser', low) : planned.high,
     measured: usedFront !== undefined && (usedLeft ?? usedRight) !== undefined,
     backMeasured: usedBack !== undefined,
     front: usedFront,

@@ -1,5 +1,5 @@
 import { equals, type Length, negate, times } from '../../length/length';
-import { minus, plus, type Sum, sumOf } from '../carcass/sum';
+import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { type Bank, usualBank } from './bank';
 
 /** Gaps round the fronts of a column; where a front covers the case a reveal is negative. Inches. */
@@ -44,12 +44,12 @@ export function revealsOf(bank: Bank): Reveals {
  */
 export function frontsTotal(opening: Sum, count: number, reveals: Reveals): Sum {
   const { top, between, bottom } = reveals;
-  const line = (words: string, covers: string, x: Length) =>
-    x.s < 0n ? plus(covers, negate(x)) : minus(words, x);
+  const line = (at: 'top' | 'bottom', x: Length) =>
+    x.s < 0n ? plus({ code: 'cover', at }, negate(x)) : minus({ code: 'reveal', at }, x);
   return sumOf(
     plus('opening', opening.value, opening),
-    line('reveal at the top', 'covers at the top', top),
-    line('reveal at the bottom', 'covers at the bottom', bottom),
-    minus(count === 2 ? 'one gap between' : `${count - 1} gaps between`, times(between, BigInt(count - 1))),
+    line('top', top),
+    line('bottom', bottom),
+    minus({ code: 'gaps', count: count - 1 }, times(between, BigInt(count - 1))),
   );
 }

@@ -11,7 +11,8 @@ import {
   zero,
 } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
-import { minus, plus, type Sum, sumOf, type Term } from '../carcass/sum';
+import { minus, plus, type Sum, sumOf, type Term } from '../sums/sum';
+import type { SideOf } from '../sums/term-code';
 
 /** What a front meets at a side. Inches. */
 export type Edge =
@@ -68,18 +69,17 @@ function covers(edge: Edge): Length {
 
 function terms(left: Edge, right: Edge): readonly Term[] {
   const [l, r] = [covers(left), covers(right)];
-  if (left.kind === right.kind && equals(l, r)) return [line(left, 'both sides', times(l, 2n))];
-  return [line(left, 'the left', l), line(right, 'the right', r)];
+  if (left.kind === right.kind && equals(l, r)) return [line(left, 'both', times(l, 2n))];
+  return [line(left, 'left', l), line(right, 'right', r)];
 }
 
-function line(edge: Edge, where: string, x: Length): Term {
-  if (edge.kind === 'inset')
-    return minus(where === 'both sides' ? 'two side reveals' : `reveal at ${where}`, negate(x));
+function line(edge: Edge, at: SideOf, x: Length): Term {
+  if (edge.kind === 'inset') return minus({ code: 'reveal', at }, negate(x));
   if (edge.kind === 'shared')
     return isNegative(x)
-      ? minus(`short of the partition at ${where}`, negate(x))
-      : plus(`half the partition less the gap at ${where}`, x);
-  return plus(`covers at ${where}`, x);
+      ? minus({ code: 'short-of-partition', at }, negate(x))
+      : plus({ code: 'half-partition', at }, x);
+  return plus({ code: 'cover', at }, x);
 }
 
 const past = (side: 'left' | 'right', edge: Edge): readonly WidthWarning[] =>

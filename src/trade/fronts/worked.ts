@@ -14,7 +14,7 @@ import { err, ok, type Result } from '../../length/result';
 import type { Rounded } from '../../length/round';
 import { grainOf, markAt, type Tape } from '../../length/tape';
 import type { Worked } from '../carcass/parts';
-import type { Sum } from '../carcass/sum';
+import type { Sum } from '../sums/sum';
 import { type Bank, columnNo, fittedNo, frontNo, usualBank } from './bank';
 import { alike, fairRound } from './fair';
 import { bothAhead, type Gaps } from './fitted';

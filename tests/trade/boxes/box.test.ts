@@ -105,16 +105,16 @@ describe('boxOf', () => {
     ]);
   });
 
-  test('a figure tells its sum in the words of the trade', () => {
+  test('a figure tells its sum, and the sums of what is in it', () => {
     const { bottomWide } = made();
-    expect(bottomWide.terms.map((t) => `${t.words} ${w(t.value)}`)).toEqual([
-      'inside width 15 5/32',
-      'two groove depths 3/8',
-      'ease -1/16',
+    expect(bottomWide.terms.map((t) => [t.what, w(t.value)])).toEqual([
+      ['inside-width', '15 5/32'],
+      ['two-groove-depths', '3/8'],
+      ['ease', '-1/16'],
     ]);
-    expect(bottomWide.terms[0]?.from?.terms[0]?.from?.terms.map((t) => t.words)).toEqual([
+    expect(bottomWide.terms[0]?.from?.terms[0]?.from?.terms.map((t) => t.what)).toEqual([
       'opening',
-      'a slide at each side',
+      'side-slides',
     ]);
   });
 

@@ -36,13 +36,13 @@ describe('sticksOf', () => {
     expect(found.map((s) => w(s.length))).toEqual(['26 27/32', '21 45/64', '15 7/8', '9 21/64', '2 3/32']);
   });
 
-  test('a stick says its sum in trade words', () => {
-    expect(sticks()[4]?.sum.terms.map((t) => [t.words, w(t.value)])).toEqual([
+  test('a stick says its sum, line by line', () => {
+    expect(sticks()[4]?.sum.terms.map((t) => [t.what, w(t.value)])).toEqual([
       ['sill', '29/32'],
-      ['lower edge of the front', '5/64'],
-      ['box over it', '3/8'],
-      ['middle of the slide up the box', '1 5/8'],
-      ['half the slide', '-57/64'],
+      ['front-lower-edge', '5/64'],
+      ['box-up', '3/8'],
+      ['slide-centre', '1 5/8'],
+      ['half-slide', '-57/64'],
     ]);
   });
 

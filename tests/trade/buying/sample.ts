@@ -2,9 +2,9 @@ import type { Length, Ratio } from '../../../src/length/length';
 import type { SheetNeed } from '../../../src/trade/buying/need';
 import type { BuyingStock } from '../../../src/trade/buying/solid';
 import type { Part } from '../../../src/trade/carcass/part';
-import { given } from '../../../src/trade/carcass/sum';
 import { type Bank, newBank } from '../../../src/trade/fronts/bank';
 import { frontsOf, type WorkedFronts } from '../../../src/trade/fronts/worked';
+import { given } from '../../../src/trade/sums/sum';
 import { l } from '../grooves/sample';
 
 export const n = (x: Length | Ratio | undefined): string => x?.toFraction(true) ?? 'none';
@@ -36,7 +36,7 @@ export const oak: BuyingStock = {
 };
 
 const size = (x: Length) =>
-  ({ sum: given('as said', x), mark: { value: x, rest: l('0') }, mode: 'floor' }) as const;
+  ({ sum: given('width-said', x), mark: { value: x, rest: l('0') }, mode: 'floor' }) as const;
 
 export const part = (over: Partial<Part> & { readonly long: string; readonly wide: string }): Part => {
   const { long, wide, ...rest } = over;

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { asInches, inches, less, ratio } from '../../../src/length/length';
 import { boardFeet, piecesOf, type SolidPiece, solidOf } from '../../../src/trade/buying/solid';
-import { given } from '../../../src/trade/carcass/sum';
+import { given } from '../../../src/trade/sums/sum';
 import { runs } from '../../runs';
 import { l } from '../grooves/sample';
 import { n, oak, part } from './sample';
@@ -107,7 +107,7 @@ describe('piecesOf', () => {
   });
 
   test('a mitred piece is as long as its long points', () => {
-    const edge = part({ long: '38', wide: '1', longPoint: given('edge and two mitred ends', l('39 1/2')) });
+    const edge = part({ long: '38', wide: '1', longPoint: given('edge', l('39 1/2')) });
     expect(piecesOf([edge], 'oak').map((p) => n(p.long))).toEqual(['39 1/2']);
   });
 

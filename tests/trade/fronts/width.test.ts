@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { add, equals, inches, subtract, sum, times } from '../../../src/length/length';
 import { type Edge, frontWidth } from '../../../src/trade/fronts/width';
+import type { TermCode } from '../../../src/trade/sums/term-code';
 import { runs } from '../../runs';
 import { l, w } from '../grooves/sample';
 
@@ -13,8 +14,9 @@ const width = (opening: string, left: Edge, right: Edge) => {
   if (!made.ok) throw new Error(made.error.code);
   return made.value;
 };
+const said = (what: TermCode) => (typeof what === 'string' ? what : Object.values(what).join(' '));
 const lines = (opening: string, left: Edge, right: Edge) =>
-  width(opening, left, right).width.terms.map((t) => `${t.words} ${w(t.value)}`);
+  width(opening, left, right).width.terms.map((t) => `${said(t.what)} ${w(t.value)}`);
 
 describe('frontWidth', () => {
   test('Example 3 of fronts: over 18 7/64, covering 9/16 and half a partition less its gap: 18 127/128', () => {
@@ -41,26 +43,22 @@ describe('frontWidth', () => {
   });
 
   test('the sum names what is added and taken off, two reveals alike in one line', () => {
-    expect(lines('17', inset, inset)).toEqual(['opening 17', 'two side reveals -5/32']);
+    expect(lines('17', inset, inset)).toEqual(['opening 17', 'reveal both -5/32']);
     expect(lines('17', inset, { kind: 'inset', reveal: l('1/16') })).toEqual([
       'opening 17',
-      'reveal at the left -5/64',
-      'reveal at the right -1/16',
+      'reveal left -5/64',
+      'reveal right -1/16',
     ]);
-    expect(lines('17', inset, outer)).toEqual([
-      'opening 17',
-      'reveal at the left -5/64',
-      'covers at the right 9/16',
-    ]);
+    expect(lines('17', inset, outer)).toEqual(['opening 17', 'reveal left -5/64', 'cover right 9/16']);
   });
 
   test('two covers alike are one line, unless one is of a partition', () => {
     const alike: Edge = { kind: 'overlay', over: l('41/128') };
-    expect(lines('17', alike, alike)).toEqual(['opening 17', 'covers at both sides 41/64']);
+    expect(lines('17', alike, alike)).toEqual(['opening 17', 'cover both 41/64']);
     expect(lines('17', alike, shared)).toEqual([
       'opening 17',
-      'covers at the left 41/128',
-      'half the partition less the gap at the right 41/128',
+      'cover left 41/128',
+      'half-partition right 41/128',
     ]);
     expect(lines('17', shared, shared).length).toBe(2);
   });
@@ -68,7 +66,7 @@ describe('frontWidth', () => {
   test('no reveal, no line', () => {
     expect(lines('17', { kind: 'inset', reveal: l('0') }, inset)).toEqual([
       'opening 17',
-      'reveal at the right -5/64',
+      'reveal right -5/64',
     ]);
   });
 
@@ -76,7 +74,7 @@ describe('frontWidth', () => {
     const wide: Edge = { kind: 'shared', partition: l('1/4'), gap: l('3/8') };
     const made = width('18', outer, wide);
     expect([w(made.right), w(made.width.value)]).toEqual(['-1/16', '18 1/2']);
-    expect(made.width.terms.at(-1)?.words).toBe('short of the partition at the right');
+    expect(made.width.terms.at(-1)?.what).toEqual({ code: 'short-of-partition', at: 'right' });
     expect(w(width('18', outer, { ...wide, gap: l('1/4') }).right)).toBe('0');
   });
 

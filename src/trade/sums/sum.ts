@@ -1,7 +1,8 @@
 import { isNegative, type Length, negate, over, sum } from '../../length/length';
+import type { TermCode } from './term-code';
 
-/** One line of a sum in trade words: what it is, and what it adds (negative: takes off). Inches. */
-export type Term = { readonly words: string; readonly value: Length; readonly from?: Sum | undefined };
+/** One line of a sum: what it is, and what it adds (negative: takes off). Inches. */
+export type Term = { readonly what: TermCode; readonly value: Length; readonly from?: Sum | undefined };
 
 /** A figure with the sum it comes from: the answer to "why?". Value = terms added, shared by `shares`. Inches. */
 export type Sum = {
@@ -11,12 +12,12 @@ export type Sum = {
   readonly shares?: number;
 };
 
-/** A line that adds. @example plus('width', inches(3n)) */
-export const plus = (words: string, value: Length, from?: Sum): Term => ({ words, value, from });
+/** A line that adds. @example plus('outside-width', inches(3n)) */
+export const plus = (what: TermCode, value: Length, from?: Sum): Term => ({ what, value, from });
 
-/** A line that takes off; the value is given without its sign. @example minus('two sides', inches(3n, 2n)) */
-export const minus = (words: string, value: Length, from?: Sum): Term => ({
-  words,
+/** A line that takes off; the value is given without its sign. @example minus('two-sides', inches(3n, 2n)) */
+export const minus = (what: TermCode, value: Length, from?: Sum): Term => ({
+  what,
   value: negate(value),
   from,
 });
@@ -25,7 +26,7 @@ export const minus = (words: string, value: Length, from?: Sum): Term => ({
  * Lines added up; lines of nothing are left out, unless there is no other.
  *
  * @returns the figure with its lines, inches
- * @example sumOf(plus('width', inches(3n)), minus('two sides', inches(1n))).value // 2
+ * @example sumOf(plus('outside-width', inches(3n)), minus('two-sides', inches(1n))).value // 2
  */
 export function sumOf(...terms: readonly Term[]): Sum {
   const said = terms.filter((t, k) => k === 0 || t.value.n !== 0n);
@@ -36,7 +37,7 @@ export function sumOf(...terms: readonly Term[]): Sum {
  * Lines added up and shared equally.
  *
  * @param shares whole, >= 1
- * @example sharedBy(2, plus('clear width', inches(9n))).value // 4 1/2
+ * @example sharedBy(2, plus('clear-width', inches(9n))).value // 4 1/2
  */
 export function sharedBy(shares: number, ...terms: readonly Term[]): Sum {
   const whole = sumOf(...terms);
@@ -44,7 +45,7 @@ export function sharedBy(shares: number, ...terms: readonly Term[]): Sum {
 }
 
 /** A figure given, not worked out. */
-export const given = (words: string, value: Length): Sum => ({ value, terms: [plus(words, value)] });
+export const given = (what: TermCode, value: Length): Sum => ({ value, terms: [plus(what, value)] });
 
 /** Whether a line takes off. */
 export const takesOff = (term: Term): boolean => isNegative(term.value);
