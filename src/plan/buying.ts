@@ -115,7 +115,7 @@ const frontsIn = ({ fronts }: BankPlan): number =>
 function schedulesOf(found: BankPlan, at: BuyingAt): readonly ScrewSchedule[] {
   const long = at.frontScrew(found)?.pick;
   const each = at.screwsEach?.(found);
-  return long && each ? [{ words: `fronts of ${nameOf(found)}`, long, pieces: frontsIn(found), each }] : [];
+  return long && each ? [{ bank: nameOf(found), long, pieces: frontsIn(found), each }] : [];
 }
 
 function screwsNotSaid(found: BankPlan, at: BuyingAt): readonly ScrewsNotSaid[] {

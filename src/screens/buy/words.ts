@@ -51,7 +51,7 @@ export const groupWords: Record<Group, string> = {
 const unitWords: Record<Unit, readonly [string, string]> = {
   sheet: ['sheet', 'sheets'],
   stick: ['stick', 'sticks'],
-  'board foot': ['board ft', 'board ft'],
+  'board-foot': ['board ft', 'board ft'],
   foot: ['ft', 'ft'],
   pair: ['pair', 'pairs'],
   screw: ['screw', 'screws'],
@@ -178,7 +178,9 @@ function slidesText({ drawers, banks, long, tooLong }: Extract<Why, { readonly c
 }
 
 function screwsText({ uses, count, boxes }: Extract<Why, { readonly code: 'screws' }>): string {
-  const each = uses.map((u) => `${u.pieces} ${u.words} at ${u.each} each`).join(', ');
+  const each = uses
+    .map((u) => `${counted(u.pieces, 'front', 'fronts')} of ${u.bank} at ${u.each} each`)
+    .join(', ');
   const sold = [
     ...(boxes.hundreds > 0 ? [`${boxes.hundreds} of a hundred`] : []),
     ...(boxes.fifties > 0 ? [`${boxes.fifties} of fifty`] : []),
@@ -195,7 +197,7 @@ export function changedText({ line, ticked, now }: Row): string | undefined {
 const ofGroup: Record<Group, Unit> = {
   sheets: 'sheet',
   sticks: 'stick',
-  solid: 'board foot',
+  solid: 'board-foot',
   edging: 'foot',
   slides: 'pair',
   screws: 'screw',

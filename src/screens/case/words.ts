@@ -128,8 +128,8 @@ export function caseWarningText(warning: CaseWarning, c: Case): string {
       return `${caseFieldNames[warning.field]}: ${w(warning.depth)} is more than half of ${w(warning.thickness)}.`;
     case 'trays-locked':
       return warning.comesOff
-        ? `The ${warning.piece} stands over the trays of bay ${warning.bay}: it is held by screws and comes off for them.`
-        : `Trays in bay ${warning.bay} are locked in by the ${warning.piece}: it must come off, held by screws, or be no wider than ${w(warning.widest)}${warning.free ? `, ${w(warning.free)} if it is set off centre` : ''} (it is ${w(warning.wide)}).`;
+        ? `The ${warning.stile} stile stands over the trays of bay ${warning.bay}: it is held by screws and comes off for them.`
+        : `Trays in bay ${warning.bay} are locked in by the ${warning.stile} stile: it must come off, held by screws, or be no wider than ${w(warning.widest)}${warning.free ? `, ${w(warning.free)} if it is set off centre` : ''} (it is ${w(warning.wide)}).`;
     case 'trays-wider':
       return `A tray ${w(warning.tray)} wide does not pass the frame opening of ${w(warning.opening)} in bay ${warning.bay}.`;
     case 'sill':

@@ -52,7 +52,7 @@ function part(fronts: WorkedFronts, at: BankPartsAt, made: New): Part {
     length: sizeAt(made.length, at.tape, mode),
     width: sizeAt(made.width, at.tape, mode),
     end: made.end,
-    stage: 'after dry-fit',
+    stage: 'after-dry-fit',
     rabbets: [],
     notches: [],
     laps: [],

@@ -76,7 +76,7 @@ function solidLines(
     if (!solid || inSticks.has(stock.id)) return [];
     const { buy: amount } = solid;
     const why = { code: 'board-feet', solid } as const;
-    return [{ id: `solid/${stock.id}`, group: 'solid', name: stock.name, amount, unit: 'board foot', why }];
+    return [{ id: `solid/${stock.id}`, group: 'solid', name: stock.name, amount, unit: 'board-foot', why }];
   });
 }
 

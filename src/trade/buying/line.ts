@@ -5,7 +5,7 @@ import type { SheetNeed } from './need';
 export const groups = ['sheets', 'sticks', 'solid', 'edging', 'slides', 'screws'] as const;
 export type Group = (typeof groups)[number];
 
-export type Unit = 'sheet' | 'stick' | 'board foot' | 'foot' | 'pair' | 'screw';
+export type Unit = 'sheet' | 'stick' | 'board-foot' | 'foot' | 'pair' | 'screw';
 
 /** Solid parts of one stock by the board foot. */
 export type BoardFeet = {
@@ -51,7 +51,7 @@ export type Why =
       readonly code: 'screws';
       readonly long: Length;
       readonly count: number;
-      readonly uses: readonly { readonly words: string; readonly pieces: number; readonly each: number }[];
+      readonly uses: readonly { readonly bank: string; readonly pieces: number; readonly each: number }[];
       readonly boxes: Boxes;
     };
 

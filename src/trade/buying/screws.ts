@@ -4,8 +4,8 @@ import { type Boxes, type BuyingLine, idOf } from './line';
 
 /** Screws of one length where the job states how many. Inches; counts whole, >= 0. */
 export type ScrewSchedule = {
-  /** What they hold: `fronts of Drawers`. */
-  readonly words: string;
+  /** The bank whose fronts they hold, by name. */
+  readonly bank: string;
   readonly long: Length;
   readonly pieces: number;
   /** In each piece. */
@@ -31,7 +31,7 @@ export const screwsIn = ({ hundreds, fifties }: Boxes): number => 100 * hundreds
  * A line for each length of screw, every schedule of that length in it, up to whole boxes.
  *
  * @param schedules inches; counts whole, >= 0
- * @example screwLines([{ words: 'fronts', long: inches(1n), pieces: 5, each: 4 }])[0].amount // 50
+ * @example screwLines([{ bank: 'Drawers', long: inches(1n), pieces: 5, each: 4 }])[0].amount // 50
  */
 export function screwLines(schedules: readonly ScrewSchedule[]): readonly BuyingLine[] {
   const byLength = new Map<string, ScrewSchedule[]>();
@@ -45,12 +45,12 @@ function lineOf(key: string, own: readonly ScrewSchedule[]): readonly BuyingLine
   if (!first) return [];
   const count = own.reduce((n, s) => n + s.pieces * s.each, 0);
   const boxes = boxesFor(count);
-  const uses = own.map(({ words, pieces, each }) => ({ words, pieces, each }));
+  const uses = own.map(({ bank, pieces, each }) => ({ bank, pieces, each }));
   return [
     {
       id: `screws/${key}`,
       group: 'screws',
-      name: own.map((s) => s.words).join(', '),
+      name: own.map((s) => s.bank).join(', '),
       amount: whole(screwsIn(boxes)),
       unit: 'screw',
       why: { code: 'screws', long: first.long, count, uses, boxes },

@@ -139,11 +139,10 @@ function lockedTrays(sizes: Sizes, frame: Frame): readonly CaseWarning[] {
         const free = outer ? undefined : subtract(subtract(thick('partition'), depth), other);
         const wide = outer ? frame.pieces.stile : frame.pieces.middle;
         if (!less(widest, wide)) return [];
-        const piece = outer ? (`${side} stile` as const) : 'middle stile';
         return [
           {
             code: 'trays-locked',
-            piece,
+            stile: outer ? side : 'middle',
             bay: i.bay,
             widest,
             ...(free ? { free } : {}),

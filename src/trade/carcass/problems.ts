@@ -55,10 +55,10 @@ export type CaseWarning =
       readonly depth: Length;
       readonly thickness: Length;
     }
-  /** A frame piece stands over tray grooves: no wider than `widest`, or it must come off. */
+  /** A stile of the frame stands over tray grooves: no wider than `widest`, or it must come off. */
   | {
       readonly code: 'trays-locked';
-      readonly piece: 'left stile' | 'right stile' | 'middle stile';
+      readonly stile: 'left' | 'right' | 'middle';
       readonly bay: number;
       readonly widest: Length;
       /** A middle stile set off centre, just clear of the grooves. */

@@ -20,7 +20,7 @@ export function roundIt(making: Making): readonly Part[] {
   ];
 }
 
-const late = { stage: 'after dry-fit' } as const;
+const late = { stage: 'after-dry-fit' } as const;
 
 /** Sides and top are rabbeted for it; it covers the case from the underside of the bottom to the top. */
 function back(making: Making): Part {

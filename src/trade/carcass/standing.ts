@@ -41,7 +41,7 @@ function fixedShelf(making: Making, i: Inside): Part {
     width: making.sizes.inner,
     between: true,
     end: 'left',
-    stage: 'after dry-fit',
+    stage: 'after-dry-fit',
   });
 }
 
@@ -56,7 +56,7 @@ function looseShelf(making: Making, i: Inside): Part {
     enters: true,
     copies: i.count ?? 1,
     end: 'left',
-    stage: 'after dry-fit',
+    stage: 'after-dry-fit',
   });
 }
 
@@ -80,7 +80,7 @@ function tray(making: Making, i: Inside, panels: readonly Part[]): Part {
     enters: true,
     copies: Math.max(1, grooves(making, i, panels)),
     end: 'left',
-    stage: 'after dry-fit',
+    stage: 'after-dry-fit',
   });
 }
 
@@ -102,7 +102,7 @@ function middleRail(making: Making, i: Inside): Part {
     length: sumOf(plus('frame-opening', opening.value, opening)),
     width: sumOf(plus('rail', i.wide ?? usual.rail)),
     end: 'left',
-    stage: 'after dry-fit',
+    stage: 'after-dry-fit',
   });
   return { ...part, strip: true };
 }

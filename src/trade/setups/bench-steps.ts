@@ -34,7 +34,7 @@ export function benchSteps(
   const carcass = of((p) => p.stage === 'carcass');
   if (carcass.length === 0) return [];
   const fit = step('dry-fit', carcass, 'square it, and measure each opening as built');
-  const inside = of((p) => p.stage === 'after dry-fit' && (p.seated || p.stock === 'back'));
+  const inside = of((p) => p.stage === 'after-dry-fit' && (p.seated || p.stock === 'back'));
   const finish = step('finish-inside', [fit.id, ...inside], 'inner faces and back; joints masked');
   const glue = step('glue-up', [finish.id], 'try the back first; diagonals before the glue grips');
   const strips = of((p) => p.inFrame);

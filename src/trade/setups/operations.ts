@@ -42,7 +42,7 @@ export type JobWork = {
 export function operationsOf(job: JobWork, at: Cutting): readonly Operation[] {
   const byPart = job.parts.map((part) => {
     const own = partOperations(part, job.recuts(part.id), at);
-    const late = part.stage === 'after dry-fit' && job.cases.some((c) => c.id === part.of);
+    const late = part.stage === 'after-dry-fit' && job.cases.some((c) => c.id === part.of);
     const first = [...(late ? [dryFitId(part.of)] : []), ...(part.waits ?? [])];
     return { part, own: first.length > 0 || part.opening ? own.map((op) => waits(op, first, part)) : own };
   });

@@ -29,7 +29,7 @@ describe('buyingOf', () => {
           slideLong: l('16'),
         },
       ],
-      screws: [{ words: 'fronts', long: l('1'), pieces: 2, each: 4 }],
+      screws: [{ bank: 'Drawers', long: l('1'), pieces: 2, each: 4 }],
     });
     expect(all).toEqual([
       ['sheets/a', '2'],

@@ -19,9 +19,9 @@ describe('screwLines', () => {
 
   test('every schedule of one length is counted before the boxes: 20 and 36 are one of a hundred', () => {
     const lines = screwLines([
-      { words: 'fronts of Left', long: l('1'), pieces: 5, each: 4 },
-      { words: 'fronts of Right', long: l('1'), pieces: 9, each: 4 },
-      { words: 'cleats', long: l('2 1/2'), pieces: 1, each: 9 },
+      { bank: 'Left', long: l('1'), pieces: 5, each: 4 },
+      { bank: 'Right', long: l('1'), pieces: 9, each: 4 },
+      { bank: 'Low', long: l('2 1/2'), pieces: 1, each: 9 },
     ]);
     expect(lines.map((x) => [x.id, n(x.amount)])).toEqual([
       ['screws/1', '100'],
@@ -30,8 +30,8 @@ describe('screwLines', () => {
   });
 
   test('a schedule of none is no line', () => {
-    expect(screwLines([{ words: 'fronts', long: l('1'), pieces: 0, each: 4 }])).toEqual([]);
-    expect(screwLines([{ words: 'fronts', long: l('1'), pieces: 4, each: 0 }])).toEqual([]);
+    expect(screwLines([{ bank: 'Left', long: l('1'), pieces: 0, each: 4 }])).toEqual([]);
+    expect(screwLines([{ bank: 'Left', long: l('1'), pieces: 4, each: 0 }])).toEqual([]);
   });
 
   test('never fewer than counted, and never a box too many', () => {

@@ -191,7 +191,7 @@ describe('operationsOf: the dry-fit', () => {
 
   test('everything cut after it waits for it, and nothing of the carcass does', () => {
     const { operations, worked, byId } = made(framedCase);
-    const late = new Set(worked.parts.filter((p) => p.stage === 'after dry-fit').map((p) => p.id));
+    const late = new Set(worked.parts.filter((p) => p.stage === 'after-dry-fit').map((p) => p.id));
     expect(late.has('c1~fixed1') && late.has('c1~trays') && late.has('c1~back') && late.has('c1~stile')).toBe(
       true,
     );
