@@ -2,6 +2,7 @@ import { editBoard, editPlace, editRun, editWide } from '../../job/edits';
 import type { Length } from '../../length/length';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
 import type { Ask } from '../shared/ask';
+import * as words from './change-words';
 import { editHow } from './machine-ask';
 
 type LengthOf<T> = {
@@ -18,46 +19,44 @@ export const boardLength = (board: Board, field: LengthOf<Board>, title: string)
     field === 'cutter' ? editHow(board, { cutter: value }) : editBoard(board.id, { [field]: value }),
 });
 
-export const runLength = (board: Board, run: Run, field: LengthOf<Run>, title: string): Ask => ({
+/** A run of a board. */
+export type RunOf = { readonly board: Board; readonly run: Run };
+
+/** A length of a run as a blank; the title says what it is in the sentence it stands in. */
+export const runLength = (
+  { board, run }: RunOf,
+  field: LengthOf<Run>,
+  title: words.RunTitle = field,
+): Ask => ({
   as: 'length',
-  title: `${title}${numbered(board, run)}`,
+  title: words.runTitle(board, run, title),
   now: run[field],
   signed: field === 'first',
   save: (value) => editRun(board.id, run.id, { [field]: value }),
 });
 
-const numbered = (board: Board, run: Run): string =>
-  board.runs.length > 1 ? `, run ${board.runs.indexOf(run) + 1}` : '';
-
-export const wideLength = (board: Board, wide: Wide, field: LengthOf<Wide>, title: string): Ask => ({
+export const wideLength = (board: Board, wide: Wide, field: LengthOf<Wide>): Ask => ({
   as: 'length',
-  title: `${title}, wide groove ${board.wides.indexOf(wide) + 1}`,
+  title: words.wideTitle(field, board.wides.indexOf(wide)),
   now: wide[field],
   signed: field === 'near',
   save: (value) => editWide(board.id, wide.id, { [field]: value }),
 });
 
-export const runCount = (board: Board, run: Run): Ask => ({
+export const runCount = ({ board, run }: RunOf): Ask => ({
   as: 'count',
-  title: `How many grooves${numbered(board, run)}`,
+  title: words.runTitle(board, run, 'count'),
   now: run.count,
   save: (count) => editRun(board.id, run.id, { count }),
 });
 
-export const runSpacing = (board: Board, run: Run): Ask => ({
+export const runSpacing = ({ board, run }: RunOf): Ask => ({
   as: 'choice',
-  title: `How they are spaced${numbered(board, run)}`,
+  title: words.runTitle(board, run, 'spacing'),
   now: run.spacing,
-  choices: [
-    { value: 'pitch', label: 'so far apart', hint: 'so many, at one pitch' },
-    { value: 'fill', label: 'as many as fit', hint: 'at one pitch, up to the room left at the end' },
-    { value: 'openings', label: 'equal openings', hint: 'clear between the parts, both ends included' },
-    { value: 'given', label: 'places given', hint: 'each one where you say' },
-  ],
+  choices: words.spacings,
   save: (spacing) => editRun(board.id, run.id, { spacing: spacing as Run['spacing'] }),
 });
-
-type RunOf = { readonly board: Board; readonly run: Run };
 
 /** The id a place of a run is kept by. */
 export const placeId = (run: Run, k: number): string => run.ids?.[k] ?? `${k + 1}`;
@@ -70,7 +69,7 @@ const placed =
 
 export const runPlace = (of: RunOf, k: number, at: Length): Ask => ({
   as: 'length',
-  title: `Where no. ${k + 1} goes`,
+  title: words.placeTitle(k + 1),
   now: at,
   signed: true,
   save: placed(of, placeId(of.run, k)),
@@ -79,69 +78,49 @@ export const runPlace = (of: RunOf, k: number, at: Length): Ask => ({
 /** @param id one nobody has yet: two hands that add a place add two */
 export const nextPlace = (of: RunOf, id: string): Ask => ({
   as: 'length',
-  title: 'Where the next one goes',
+  title: words.nextPlaceTitle,
   now: undefined,
   signed: true,
   save: (value) => (value ? placed(of, id)(value) : []),
 });
 
-export const runPoint = (board: Board, run: Run): Ask => ({
+export const runPoint = ({ board, run }: RunOf): Ask => ({
   as: 'choice',
-  title: `Which point of the groove is given${numbered(board, run)}`,
+  title: words.runTitle(board, run, 'point'),
   now: run.point,
-  choices: [
-    { value: 'near', label: 'near edge' },
-    { value: 'centre', label: 'centre' },
-    { value: 'far', label: 'far edge' },
-  ],
+  choices: words.points,
   save: (point) => editRun(board.id, run.id, { point: point as Run['point'] }),
 });
 
-export const runCentred = (board: Board, run: Run): Ask => ({
+export const runCentred = ({ board, run }: RunOf): Ask => ({
   as: 'choice',
-  title: `What is left over${numbered(board, run)}`,
+  title: words.runTitle(board, run, 'centred'),
   now: run.centred ? 'both' : 'far',
-  choices: [
-    { value: 'far', label: 'at the far end' },
-    { value: 'both', label: 'shared by both ends', hint: 'the run moves half of it in' },
-  ],
+  choices: words.overs,
   save: (where) => editRun(board.id, run.id, { centred: where === 'both' }),
 });
 
-export const runFace = (board: Board, run: Run): Ask => ({
+export const runFace = ({ board, run }: RunOf): Ask => ({
   as: 'choice',
-  title: `Which face${numbered(board, run)}`,
+  title: words.runTitle(board, run, 'face'),
   now: run.face,
-  choices: faces,
+  choices: words.faces,
   save: (face) => editRun(board.id, run.id, { face: face as Run['face'] }),
 });
 
 export const wideFace = (board: Board, wide: Wide): Ask => ({
   as: 'choice',
-  title: `Which face, wide groove ${board.wides.indexOf(wide) + 1}`,
+  title: words.wideTitle('face', board.wides.indexOf(wide)),
   now: wide.face,
-  choices: faces,
+  choices: words.faces,
   save: (face) => editWide(board.id, wide.id, { face: face as Wide['face'] }),
 });
 
-const faces = [
-  { value: 'A', label: 'face A' },
-  { value: 'B', label: 'face B' },
-];
-
 export const boardMade = (board: Board): Ask => ({
   as: 'choice',
-  title: 'What is cut from this layout',
+  title: words.boardTitles.made,
   now: board.made,
-  choices: [
-    { value: 'alike', label: 'one board', hint: 'or several, all alike' },
-    {
-      value: 'pair',
-      label: 'a left and right pair',
-      hint: 'mirrored: same figures from the same end, the other edge leads',
-    },
-    { value: 'partition', label: 'a partition', hint: 'one board, grooved on both faces' },
-  ],
+  choices: words.makings,
   save: (made) => editBoard(board.id, { made: made as Board['made'] }),
 });
 
@@ -151,18 +130,18 @@ export const boardStock = (
   stocks: readonly { readonly id: string; readonly name: string }[],
 ): Ask => ({
   as: 'choice',
-  title: 'What it is cut out of',
+  title: words.boardTitles.stock,
   now: board.stock ?? '',
   choices: [
-    ...stocks.map(({ id, name }) => ({ value: id, label: name || 'a sheet without a name' })),
-    { value: '', label: 'not said', hint: 'it is laid out on no sheet' },
+    ...stocks.map(({ id, name }) => ({ value: id, label: words.stockName(name) })),
+    { value: '', ...words.noStock },
   ],
   save: (stock) => editBoard(board.id, { stock: stock || undefined }),
 });
 
 export const boardCopies = (board: Board): Ask => ({
   as: 'count',
-  title: 'How many boards alike',
+  title: words.boardTitles.copies,
   now: board.copies,
   save: (copies) => editBoard(board.id, { copies: copies ?? 1 }),
 });
@@ -171,7 +150,7 @@ const ends = ['bottom', 'top', 'left', 'right', 'front', 'back'].map((value) => 
 
 export const boardEnd = (board: Board): Ask => ({
   as: 'choice',
-  title: 'Which end everything is measured from',
+  title: words.boardTitles.end,
   now: board.end,
   choices: ends,
   save: (end) => editBoard(board.id, { end }),
@@ -179,66 +158,46 @@ export const boardEnd = (board: Board): Ask => ({
 
 export const boardAgainst = (board: Board): Ask => ({
   as: 'choice',
-  title: 'Which end is on the stop',
+  title: words.boardTitles.against,
   now: board.against,
-  choices: [
-    { value: 'reference', label: `${board.end} end` },
-    { value: 'other', label: 'other end', hint: 'only when all boards came off one stop' },
-  ],
+  choices: words.stopEnds(board.end),
   save: (against) => editHow(board, { against: against as Board['against'] }),
 });
 
 export const boardStopSide = (board: Board): Ask => ({
   as: 'choice',
-  title: 'Which side of the blade the stop stands',
+  title: words.boardTitles.stopSide,
   now: board.stopSide,
-  choices: [
-    { value: 'left', label: 'left of the blade' },
-    { value: 'right', label: 'right of the blade' },
-  ],
+  choices: words.stopSides,
   save: (side) => editHow(board, { stopSide: side as Board['stopSide'] }),
 });
 
 export const boardGrows = (board: Board): Ask => ({
   as: 'choice',
-  title: 'Which way the stack grows',
+  title: words.boardTitles.grows,
   now: board.grows,
-  choices: [
-    {
-      value: 'away',
-      label: `away from the ${board.end} end`,
-      hint: 'the standing arbor face is on that side',
-    },
-    {
-      value: 'toward',
-      label: `toward the ${board.end} end`,
-      hint: 'the near teeth move when the stack is rebuilt',
-    },
-  ],
+  choices: words.growths(board.end),
   save: (grows) => editHow(board, { grows: grows as Board['grows'] }),
 });
 
 export const boardGuide = (board: Board): Ask => ({
   as: 'choice',
-  title: 'Which side the guide lies on',
+  title: words.boardTitles.guide,
   now: board.guide,
-  choices: [
-    { value: 'reference', label: `${board.end} side` },
-    { value: 'far', label: 'far side' },
-  ],
+  choices: words.guideSides(board.end),
   save: (guide) => editHow(board, { guide: guide as Board['guide'] }),
 });
 
 export const boardName = (board: Board): Ask => ({
   as: 'text',
-  title: 'Name of the board',
+  title: words.boardTitles.name,
   now: board.name,
   save: (name) => editBoard(board.id, { name }),
 });
 
 export const boardMateName = (board: Board): Ask => ({
   as: 'text',
-  title: 'What the facing part is called',
+  title: words.boardTitles.mateName,
   now: board.mateName,
   save: (mateName) => editBoard(board.id, { mateName }),
 });

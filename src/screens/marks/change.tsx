@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import { editBoard, editRun, editWide } from '../../job/edits';
 import type { Change } from '../../job/entry';
+import type { Job } from '../../job/job';
 import { forDrawing } from '../../length/length';
-import { markAt } from '../../length/tape';
 import { lastGood, tried } from '../../plan/board-layout';
 import { sheetsOf } from '../../plan/measured-sheets';
 import type { Board } from '../../trade/grooves/board';
@@ -10,135 +10,190 @@ import { layOut } from '../../trade/grooves/lay-out';
 import { Bar } from '../../ui/bar';
 import { BoardLying } from '../../ui/board-lying';
 import { Icon } from '../../ui/icon';
-import { Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import type { Ask } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { boardOf, isByHand } from '../shared/board-of';
-import { counted } from '../shared/counted';
 import { drawn } from '../shared/drawn-board';
 import { NoBoard } from '../shared/no-board';
 import { UndoButton } from '../shared/undo-button';
+import * as words from './change-words';
+import { Openings } from './openings';
 import { Problems } from './problems';
-import {
-  BoardSentence,
-  DatumSentence,
-  MachineSentence,
-  type Part,
-  RunSentence,
-  WideSentence,
-} from './sentences';
+import { RunSentence } from './run-sentence';
+import { BoardSentence, DatumSentence, MachineSentence, type Slip, WideSentence } from './sentences';
 
 /** What goes in: one sentence with blanks, read aloud like an order slip. The drawing follows each key. */
 export function ChangeScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
-  const [open, setOpen] = useState<Ask>();
-  const [trying, setTrying] = useState<readonly Change[]>();
   const job = bench.job.value;
   const board = boardOf(bench, id);
   if (!job || !board) return <NoBoard bench={bench} />;
-  const tape = job.tape;
-  const byHand = isByHand(bench.job.value, id);
+  return <BoardSlip {...{ bench, job, board }} />;
+}
+
+type SlipProps = { readonly bench: Bench; readonly job: Job; readonly board: Board };
+
+function BoardSlip({ bench, job, board }: SlipProps) {
+  const [open, setOpen] = useState<Ask>();
+  const [trying, setTrying] = useState<readonly Change[]>();
+  const { id } = board;
+  const byHand = isByHand(job, id);
   const inHand = (byHand && trying && tried(bench.folded.value, job.id, id, trying)) || board;
   const layout = layOut(inHand);
-  const good = layout.problems.length === 0 ? inHand : lastGood(bench.entries.value, job.id, id);
   const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
-  const part: Part = { board, open, onOpen: setOpen, act };
+  const slip: Slip = { board, open, onOpen: setOpen, act };
   const close = () => {
     setOpen(undefined);
     setTrying(undefined);
   };
+  const toMarks = () => bench.go({ at: 'marks', board: id });
   return (
     <>
       <Bar
-        title={board.name || 'Board'}
-        sub="What goes in"
-        leave={{ label: 'Back to marks', onTap: () => bench.go({ at: 'marks', board: id }) }}
+        title={words.boardName(board.name)}
+        sub={words.whatGoesIn}
+        leave={{ label: words.backToMarks, onTap: toMarks }}
       >
         <UndoButton bench={bench} />
       </Bar>
       <main class={open ? 'page docked' : 'page'}>
-        {good?.length && (
-          <div class="pad-x drawing">
-            <BoardLying
-              length={forDrawing(good.length)}
-              grooves={drawn(layOut(good).grooves)}
-              stale={layout.problems.length > 0}
-              label={`Board to scale, ${board.end} end at the left`}
-            />
-            {layout.problems.length > 0 && <p class="note">before this change</p>}
-          </div>
-        )}
-        <Problems board={inHand} layout={layout} />
-        {!byHand && (
-          <p class="pad-x note">
-            Its grooves are laid out by the case. How they are cut is set here.{' '}
-            <button
-              type="button"
-              class="chip"
-              onClick={() => bench.go({ at: 'case', id: board.id.split('~')[0] ?? '' })}
-            >
-              Change the case
-            </button>
-          </p>
-        )}
-        {byHand && <BoardSentence {...part} bench={bench} />}
-        {byHand && board.runs.map((run) => <RunSentence key={run.id} {...part} run={run} bench={bench} />)}
-        {byHand && board.wides.map((wide) => <WideSentence key={wide.id} {...part} wide={wide} />)}
-        {byHand && <DatumSentence {...part} />}
-        <MachineSentence {...part} />
-        {byHand && (
-          <div class="pad-x adds">
-            <AddButton label="Another run" onTap={() => act('Another run', newRun(board, bench))} />
-            <AddButton
-              label="A wide groove"
-              onTap={() => act('A wide groove', editWide(board.id, bench.newId(), { face: 'A' }))}
-            />
-            <button type="button" class="btn quiet" onClick={() => bench.go({ at: 'tray', board: id })}>
-              Tray for these grooves
-            </button>
-            <button
-              type="button"
-              class="btn quiet"
-              onClick={() => {
-                act(`${board.name || 'Board'} removed`, editBoard(id, { gone: true }));
-                bench.go({ at: 'boards' });
-              }}
-            >
-              Remove this board
-            </button>
-          </div>
-        )}
-        <Openings board={inHand} tape={tape} />
-      </main>
-      <div class="fixedbar">
-        <button type="button" class="btn main" onClick={() => bench.go({ at: 'marks', board: id })}>
-          Show the marks <Icon name="next" />
-        </button>
-      </div>
-      {open && (
-        <AskDock
-          key={open.title}
-          ask={open}
-          tape={tape}
-          sheets={sheetsOf(job).map((s) => ({ name: s.name, thickness: s.thickest }))}
-          onSave={(changes) => act(open.title, changes)}
-          onTry={setTrying}
-          onClose={close}
+        <Drawing
+          board={layout.problems.length === 0 ? inHand : lastGood(bench.entries.value, job.id, id)}
+          end={board.end}
+          stale={layout.problems.length > 0}
         />
-      )}
+        <Problems board={inHand} layout={layout} />
+        {byHand ? <ByHand {...{ bench, job, slip }} /> : <ByCase bench={bench} slip={slip} />}
+        <Openings board={inHand} tape={job.tape} />
+      </main>
+      <ToMarks onTap={toMarks} />
+      {open && <SlipDock {...{ job, open, act }} onTry={setTrying} onClose={close} />}
     </>
   );
 }
 
-export const newRun = (board: Board, bench: Bench): readonly Change[] => {
-  const last = board.runs[board.runs.length - 1];
-  return editRun(board.id, bench.newId(), {
+const ToMarks = ({ onTap }: { readonly onTap: () => void }) => (
+  <div class="fixedbar">
+    <button type="button" class="btn main" onClick={onTap}>
+      {words.showMarks} <Icon name="next" />
+    </button>
+  </div>
+);
+
+type DockProps = {
+  readonly job: Job;
+  readonly open: Ask;
+  readonly act: Slip['act'];
+  readonly onTry: (changes: readonly Change[] | undefined) => void;
+  readonly onClose: () => void;
+};
+
+/** What docks below for a blank of the slip; sheets that are measured can be tapped. */
+const SlipDock = ({ job, open, act, onTry, onClose }: DockProps) => (
+  <AskDock
+    key={open.title}
+    ask={open}
+    tape={job.tape}
+    sheets={sheetsOf(job).map((s) => ({ name: s.name, thickness: s.thickest }))}
+    onSave={(changes) => act(open.title, changes)}
+    onTry={onTry}
+    onClose={onClose}
+  />
+);
+
+type DrawingProps = {
+  /** As it can be cut, or last could be. */
+  readonly board: Board | undefined;
+  readonly end: string;
+  readonly stale: boolean;
+};
+
+function Drawing({ board, end, stale }: DrawingProps) {
+  if (!board?.length) return null;
+  return (
+    <div class="pad-x drawing">
+      <BoardLying
+        length={forDrawing(board.length)}
+        grooves={drawn(layOut(board).grooves)}
+        stale={stale}
+        label={words.drawnLying(end)}
+      />
+      {stale && <p class="note">{words.beforeChange}</p>}
+    </div>
+  );
+}
+
+type ByHandProps = { readonly bench: Bench; readonly job: Job; readonly slip: Slip };
+
+/** The sentences of a board whose layout is its own, and what can be added to it. */
+const ByHand = ({ bench, job, slip }: ByHandProps) => (
+  <>
+    <BoardSentence {...slip} stock={job.stock} />
+    {slip.board.runs.map((run) => (
+      <RunSentence key={run.id} {...slip} run={run} bench={bench} />
+    ))}
+    {slip.board.wides.map((wide) => (
+      <WideSentence key={wide.id} {...slip} wide={wide} />
+    ))}
+    <DatumSentence {...slip} />
+    <MachineSentence {...slip} />
+    <Adds {...{ bench }} board={slip.board} act={slip.act} />
+  </>
+);
+
+type ByCaseProps = { readonly bench: Pick<Bench, 'go'>; readonly slip: Slip };
+
+/** A board of a case is laid out there; only how it is cut is its own. */
+const ByCase = ({ bench, slip }: ByCaseProps) => (
+  <>
+    <p class="pad-x note">
+      {words.byCase}{' '}
+      <button
+        type="button"
+        class="chip"
+        onClick={() => bench.go({ at: 'case', id: slip.board.id.split('~')[0] ?? '' })}
+      >
+        {words.changeCase}
+      </button>
+    </p>
+    <MachineSentence {...slip} />
+  </>
+);
+
+type AddsProps = Pick<Slip, 'board' | 'act'> & { readonly bench: Pick<Bench, 'go' | 'newId'> };
+
+/** What can be added to a board laid out by hand, and its removal. */
+function Adds({ bench, board, act }: AddsProps) {
+  const { id, name } = board;
+  const newWide = () => act(words.wideGroove, editWide(id, bench.newId(), { face: 'A' }));
+  const remove = () => {
+    act(words.boardRemoved(name), editBoard(id, { gone: true }));
+    bench.go({ at: 'boards' });
+  };
+  return (
+    <div class="pad-x adds">
+      <AddButton label={words.anotherRun} onTap={() => act(words.anotherRun, newRun(board, bench.newId()))} />
+      <AddButton label={words.wideGroove} onTap={newWide} />
+      <button type="button" class="btn quiet" onClick={() => bench.go({ at: 'tray', board: id })}>
+        {words.tray}
+      </button>
+      <button type="button" class="btn quiet" onClick={remove}>
+        {words.removeBoard}
+      </button>
+    </div>
+  );
+}
+
+/** Another run, as wide and as deep as the last and on its face. */
+function newRun({ id, runs }: Board, run: string): readonly Change[] {
+  const last = runs[runs.length - 1];
+  return editRun(id, run, {
     spacing: 'pitch',
     face: last?.face ?? 'A',
     width: last?.width,
     depth: last?.depth,
   });
-};
+}
 
 const AddButton = ({ label, onTap }: { readonly label: string; readonly onTap: () => void }) => (
   <button type="button" class="btn" onClick={onTap}>
@@ -146,46 +201,3 @@ const AddButton = ({ label, onTap }: { readonly label: string; readonly onTap: (
     {label}
   </button>
 );
-
-/** What the spacing comes to: each opening, or what is left over. */
-function Openings({
-  board,
-  tape,
-}: {
-  readonly board: Board;
-  readonly tape: import('../../length/tape').Tape;
-}) {
-  const { facts } = layOut(board);
-  const rows = facts.flatMap(({ run, opening, leftOver, nears }) => [
-    ...(opening
-      ? [{ id: `${run}o`, label: 'Each opening', note: `${nears.length + 1} of them`, value: opening }]
-      : []),
-    ...(leftOver
-      ? [
-          {
-            id: `${run}l`,
-            label: 'Left over',
-            note: counted(nears.length, 'groove fits', 'grooves fit'),
-            value: leftOver,
-          },
-        ]
-      : []),
-  ]);
-  return (
-    <>
-      {rows.map(({ id, label, note, value }) => {
-        const mark = markAt(value, tape);
-        return (
-          <div key={id} class="nextset">
-            <div class="grow">
-              <b>{label}</b>
-              <p class="s muted">{note}</p>
-            </div>
-            <Mixed value={mark.value} rest={mark.rest} tape={tape} />
-            <Remainder tape={tape} rest={mark.rest} by={false} />
-          </div>
-        );
-      })}
-    </>
-  );
-}

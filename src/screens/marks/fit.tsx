@@ -1,199 +1,116 @@
 import { useState } from 'preact/hooks';
 import { editRun } from '../../job/edits';
-import { inches } from '../../length/length';
-import { writeDecimal, writeLength } from '../../length/write';
-import { sheetsOf } from '../../plan/measured-sheets';
-import { clearances, type Fit, fitFrom } from '../../trade/grooves/fit';
+import type { Length } from '../../length/length';
+import { writeDecimal } from '../../length/write';
+import type { Sheet } from '../../plan/measured-sheets';
+import type { Board } from '../../trade/grooves/board';
+import { type Fit, fitFrom } from '../../trade/grooves/fit';
 import { Bar } from '../../ui/bar';
 import { Blank } from '../../ui/blank';
-import { ChoiceDock } from '../../ui/dock';
-import { KeySheet } from '../../ui/key-sheet';
-import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { NoBoard } from '../shared/no-board';
-import { useLength, useLengths, useStays } from '../shared/stays';
-import { fitErrorText } from './fit-words';
+import { FitDock, type Open } from './fit-dock';
+import { FitFound } from './fit-found';
+import { type Given, here, useGiven } from './fit-given';
+import * as words from './fit-words';
 
-const kinds = [
-  { value: 'gluedSnug', label: 'glued, snug', hint: '0.003 over the thickest' },
-  { value: 'glued', label: 'glued', hint: '0.005 over' },
-  { value: 'gluedEasy', label: 'glued, easy', hint: '0.008 over' },
-  { value: 'slides', label: 'slides', hint: '1/32 over: trays' },
-  { value: 'slidesEasy', label: 'slides easily', hint: '1/16 over; after finish add two films' },
-] as const;
-
-type Kind = (typeof kinds)[number]['value'];
-/** Stands among the ids of sheets for readings given on this screen. */
-const here = '-';
-type Open = 'sheet' | 'kind' | 'other' | number | undefined;
+type FitProps = { readonly bench: Bench; readonly id: string; readonly groove: string };
 
 /** Groove width from a sheet as measured: the thickest reading and a clearance. */
-export function FitScreen({
-  bench,
-  id,
-  groove,
-}: {
-  readonly bench: Bench;
-  readonly id: string;
-  readonly groove: string;
-}) {
+export function FitScreen({ bench, id, groove }: FitProps) {
   const job = bench.job.value;
+  const given = useGiven(groove, job);
   const board = job?.boards.find((b) => b.id === id);
-  const run = board?.runs.find((r) => r.id === groove);
-  const sheets = sheetsOf(job);
-  const [sheet, setSheet] = useStays(
-    `fit sheet ${groove}`,
-    [here, ...sheets.map((s) => s.id)],
-    sheets[0]?.id ?? here,
-  );
-  const [own, setOwn] = useLengths(`fit readings ${groove}`);
-  const [kind, setKind] = useStays<Kind>(
-    `fit kind ${groove}`,
-    kinds.map(({ value }) => value),
-    'glued',
-  );
-  const [other, setOther] = useLength(`fit clearance ${groove}`);
+  if (!job || !board?.runs.some((r) => r.id === groove)) return <NoBoard bench={bench} />;
+  return <FitInHand {...{ bench, board, groove, given }} />;
+}
+
+type InHandProps = {
+  readonly bench: Pick<Bench, 'go' | 'act'>;
+  readonly board: Board;
+  readonly groove: string;
+  readonly given: Given;
+};
+
+function FitInHand({ bench, board, groove, given }: InHandProps) {
   const [open, setOpen] = useState<Open>();
-  if (!job || !board || !run) return <NoBoard bench={bench} />;
-  const readings = job.stock.find((s) => s.id === sheet)?.readings ?? own;
-  const clearance = other ?? clearances[kind];
+  const { readings, clearance, kind } = given;
   const fit = fitFrom(readings, clearance, kind.startsWith('glued'));
-  const back = () => bench.go({ at: 'change', board: id });
+  const back = () => bench.go({ at: 'change', board: board.id });
+  const take = ({ width }: Fit) =>
+    void bench.act(words.widthFromSheet, editRun(board.id, groove, { width })).then(back);
   return (
     <>
-      <Bar title="Fit to a sheet" sub={board.name} leave={{ label: 'Back', onTap: back }} />
+      <Bar title={words.fitToSheet} sub={board.name} leave={{ label: words.back, onTap: back }} />
       <main class={open ? 'page docked' : 'page'}>
-        <div class="fillin">
-          The parts are from{' '}
-          <Blank label="Which sheet" choice open={open === 'sheet'} onTap={() => setOpen('sheet')}>
-            {sheets.find((s) => s.id === sheet)?.name ?? 'readings here'}
-          </Blank>
-          {sheet === here && (
-            <>
-              {' '}
-              reading{' '}
-              {[...own, undefined].map((reading, k) => (
-                <Blank
-                  key={k}
-                  label={reading ? `Reading ${k + 1}` : 'Another reading'}
-                  open={open === k}
-                  onTap={() => setOpen(k)}
-                >
-                  {reading && writeDecimal(reading)}
-                </Blank>
-              ))}
-            </>
-          )}
-          . They are{' '}
-          <Blank label="How they fit" choice open={open === 'kind'} onTap={() => setOpen('kind')}>
-            {kinds.find((k) => k.value === kind)?.label}
-          </Blank>
-          , with{' '}
-          <Blank label="Clearance over the thickest" open={open === 'other'} onTap={() => setOpen('other')}>
-            {writeDecimal(clearance)}
-          </Blank>{' '}
-          of clearance.
-        </div>
-        {fit.ok ? <FitFound fit={fit.value} /> : <p class="pad-x note">{fitErrorText(fit.error)}</p>}
+        <FitSlip given={given} open={open} onOpen={setOpen} />
+        {fit.ok ? <FitFound fit={fit.value} /> : <p class="pad-x note">{words.errorText(fit.error)}</p>}
       </main>
       <div class="fixedbar">
         <button
           type="button"
           class="btn main"
           aria-disabled={!fit.ok}
-          onClick={() => {
-            if (!fit.ok) return;
-            void bench
-              .act('Groove width from the sheet', editRun(id, groove, { width: fit.value.width }))
-              .then(back);
-          }}
+          onClick={() => fit.ok && take(fit.value)}
         >
-          {fit.ok ? `Cut grooves ${writeDecimal(fit.value.width)} wide` : 'Give a reading first'}
+          {words.useWidth(fit.ok ? fit.value.width : undefined)}
         </button>
       </div>
-      {open === 'sheet' && (
-        <ChoiceDock
-          title="Which sheet"
-          choices={[
-            ...sheets.map((s) => ({ value: s.id, label: s.name, hint: s.says })),
-            { value: here, label: 'readings given here' },
-          ]}
-          chosen={sheet}
-          onChoose={(value: string) => {
-            setSheet(value);
-            setOpen(undefined);
-          }}
-          onClose={() => setOpen(undefined)}
-        />
-      )}
-      {open === 'kind' && (
-        <ChoiceDock
-          title="How the parts fit (common practice)"
-          choices={kinds}
-          chosen={kind}
-          onChoose={(value) => {
-            setKind(value);
-            setOther(undefined);
-            setOpen(undefined);
-          }}
-          onClose={() => setOpen(undefined)}
-        />
-      )}
-      {open === 'other' && (
-        <KeySheet
-          title="Clearance over the thickest"
-          tape="1/64"
-          fill="length"
-          now={clearance}
-          onLength={setOther}
-          onClose={() => setOpen(undefined)}
-        />
-      )}
-      {typeof open === 'number' && (
-        <KeySheet
-          key={open}
-          title={own[open] ? `Reading ${open + 1}` : 'Another reading'}
-          tape="1/64"
-          fill="length"
-          now={own[open]}
-          onLength={(value) =>
-            setOwn([...own.slice(0, open), ...(value ? [value] : []), ...own.slice(open + 1)])
-          }
-          onClose={() => setOpen(undefined)}
-        />
-      )}
+      {open !== undefined && <FitDock given={given} open={open} onClose={() => setOpen(undefined)} />}
     </>
   );
 }
 
-function FitFound({ fit }: { readonly fit: Fit }) {
+type SlipProps = {
+  readonly given: Given;
+  readonly open: Open | undefined;
+  readonly onOpen: (open: Open) => void;
+};
+
+/** What the parts are from, how they fit, and with how much clearance. */
+function FitSlip({ given, open, onOpen }: SlipProps) {
+  const { sheets, sheet, own, kind, clearance } = given;
   return (
-    <section class="pad-x facts" aria-live="polite">
-      <div class="marked">
-        <span class="note">Groove, for the stack</span>
-        <Mixed value={fit.width} size="arm" tape="0.001" />
-        <span class="note">
-          For a mark, nearest 64th: {writeLength(fit.nearest64.value)}. Never set a stack from the 64th.
-        </span>
-      </div>
-      <p class="fact">
-        At the thinnest, {writeDecimal(fit.thinnest)}, the play is {writeDecimal(fit.loosest)}.
-      </p>
-      {fit.wideSpread && (
-        <p class="fact warn">
-          The readings spread by {writeDecimal(fit.spread)}, more than {writeLength(inches(1n, 64n))}: two
-          lots, perhaps, or measured over fuzz.
-        </p>
-      )}
-      {fit.weakGlueLine && !fit.groups && (
-        <p class="fact warn">Play over 0.015 makes a weak glue line: take less clearance.</p>
-      )}
-      {fit.groups && (
-        <p class="fact warn">
-          Play over 0.015 makes a weak glue line. Two stacks would do better: one for{' '}
-          {fit.groups[0].map(writeDecimal).join(', ')}, one for {fit.groups[1].map(writeDecimal).join(', ')}.
-        </p>
-      )}
-    </section>
+    <div class="fillin">
+      <words.Slip
+        sheet={
+          <Blank label={words.whichSheet} choice open={open === 'sheet'} onTap={() => onOpen('sheet')}>
+            {nameOf(sheets, sheet)}
+          </Blank>
+        }
+        readings={sheet === here && <Readings {...{ own, open, onOpen }} />}
+        kind={
+          <Blank label={words.howTheyFit} choice open={open === 'kind'} onTap={() => onOpen('kind')}>
+            {words.kinds.find((k) => k.value === kind)?.label}
+          </Blank>
+        }
+        clearance={
+          <Blank label={words.clearanceTitle} open={open === 'other'} onTap={() => onOpen('other')}>
+            {writeDecimal(clearance)}
+          </Blank>
+        }
+      />
+    </div>
   );
 }
+
+const nameOf = (sheets: readonly Sheet[], id: string): string =>
+  sheets.find((s) => s.id === id)?.name ?? words.readHere.inSentence;
+
+type ReadingsProps = Omit<SlipProps, 'given'> & { readonly own: readonly Length[] };
+
+/** The readings given here, and a blank for the next. */
+const Readings = ({ own, open, onOpen }: ReadingsProps) => (
+  <>
+    {[...own, undefined].map((reading, k) => (
+      <Blank
+        key={k}
+        label={words.reading(k, reading !== undefined)}
+        open={open === k}
+        onTap={() => onOpen(k)}
+      >
+        {reading && writeDecimal(reading)}
+      </Blank>
+    ))}
+  </>
+);

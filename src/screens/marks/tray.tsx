@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
+import type { Job } from '../../job/job';
 import { inches, type Length, subtract, zero } from '../../length/length';
-import { markAt } from '../../length/tape';
-import { writeLength } from '../../length/write';
-import { viewOf } from '../../plan/board-layout';
-import { trayFor } from '../../trade/grooves/tray';
+import { markAt, type Tape } from '../../length/tape';
+import type { Board, Run } from '../../trade/grooves/board';
+import { layOut } from '../../trade/grooves/lay-out';
+import { type Tray, trayFor } from '../../trade/grooves/tray';
 import { Bar } from '../../ui/bar';
 import { Blank } from '../../ui/blank';
 import { KeySheet } from '../../ui/key-sheet';
@@ -11,82 +12,74 @@ import { Given, Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { NoBoard } from '../shared/no-board';
 import { useLength } from '../shared/stays';
-import { trayErrorText } from './fit-words';
+import * as words from './tray-words';
 
-type Name = 'opening' | 'slack' | 'bow' | 'part';
-const titles: Record<Name, string> = {
-  opening: 'Clear opening between the sides',
-  slack: 'Slack, both sides together',
-  bow: 'Bow: extra opening at the worst place',
-  part: 'Thickness of the trays',
-};
+type Name = keyof typeof words.titles;
 
 /** A loose tray for the grooves of a board: its width, and what still sits in the groove when all goes one way. */
 export function TrayScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
-  const stays = {
-    opening: useLength(`tray opening ${id}`),
-    slack: useLength(`tray slack ${id}`, inches(3n, 64n)),
-    bow: useLength(`tray bow ${id}`),
-    part: useLength(`tray thick ${id}`),
-  };
-  const given = { opening: stays.opening[0], slack: stays.slack[0], bow: stays.bow[0], part: stays.part[0] };
-  const [open, setOpen] = useState<Name>();
   const job = bench.job.value;
   const board = job?.boards.find((b) => b.id === id);
+  const given = useGiven(id);
   if (!job || !board) return <NoBoard bench={bench} />;
-  const view = viewOf(board, bench.shop.value, job.tape);
+  const leave = {
+    label: words.back,
+    onTap: () => bench.go({ at: 'change', board: id }),
+  };
+  return <TrayInHand {...{ job, board, given, leave }} />;
+}
+
+/** What was given on the screen; it stays for this board. */
+const useGiven = (id: string) => ({
+  opening: useLength(`tray opening ${id}`),
+  slack: useLength(`tray slack ${id}`, inches(3n, 64n)),
+  bow: useLength(`tray bow ${id}`),
+  part: useLength(`tray thick ${id}`),
+});
+
+type InHandProps = {
+  readonly job: Job;
+  readonly board: Board;
+  readonly given: ReturnType<typeof useGiven>;
+  readonly leave: { readonly label: string; readonly onTap: () => void };
+};
+
+function TrayInHand({ job: { tape }, board, given, leave }: InHandProps) {
+  const [open, setOpen] = useState<Name>();
   const run = board.runs.find((r) => r.depth);
-  const pitch = view.layout.facts.find((f) => f.run === run?.id)?.pitch;
-  const tray =
-    given.opening && run?.depth
-      ? trayFor(given.opening, run.depth, {
-          slack: given.slack ?? zero,
-          bow: given.bow ?? zero,
-          tape: job.tape,
-        })
-      : undefined;
+  const [opening] = given.opening;
   const blank = (name: Name) => (
-    <Blank label={titles[name]} open={open === name} onTap={() => setOpen(name)}>
-      {given[name] && <Given value={given[name]} />}
+    <Blank label={words.titles[name]} open={open === name} onTap={() => setOpen(name)}>
+      {given[name][0] && <Given value={given[name][0]} />}
     </Blank>
   );
   return (
     <>
-      <Bar
-        title="Tray for these grooves"
-        sub={board.name}
-        leave={{ label: 'Back', onTap: () => bench.go({ at: 'change', board: id }) }}
-      />
+      <Bar title={words.trayForGrooves} sub={board.name} leave={leave} />
       <main class={open ? 'page docked' : 'page'}>
         <div class="fillin">
-          Between sides {blank('opening')} apart, in grooves {run?.depth ? writeLength(run.depth) : '—'} deep,
-          a tray {blank('part')} thick with {blank('slack')} of slack, the sides bowed out by {blank('bow')}.
+          <words.Slip
+            opening={blank('opening')}
+            depth={run?.depth}
+            part={blank('part')}
+            slack={blank('slack')}
+            bow={blank('bow')}
+          />
         </div>
-        {!run?.depth && <p class="pad-x wrongline">Say how deep the grooves are first.</p>}
-        {tray?.ok && (
-          <section class="pad-x facts" aria-live="polite">
-            <div class="marked">
-              <span class="note">Tray wide, down to the tape: it must enter</span>
-              <Mixed value={tray.value.cut.value} rest={tray.value.cut.rest} size="arm" tape={job.tape} />
-              <Remainder tape={job.tape} rest={tray.value.cut.rest} />
-            </div>
-            <p class={tray.value.thinBearing ? 'fact warn' : 'fact'}>
-              Shoved to one side it still sits {writeLength(tray.value.bearing)} in the far groove
-              {tray.value.thinBearing ? ': under 1/8 it may drop out.' : '.'}
-            </p>
-            {pitch && given.part && <ClearBetween pitch={pitch} part={given.part} />}
-          </section>
+        {!run?.depth ? (
+          <p class="pad-x wrongline">{words.depthFirst}</p>
+        ) : (
+          opening && <TrayFound {...{ opening, given, tape, board, run }} depth={run.depth} />
         )}
-        {tray && !tray.ok && <p class="pad-x wrongline">{trayErrorText(tray.error)}</p>}
       </main>
       {open && (
         <KeySheet
           key={open}
-          title={titles[open]}
-          tape={job.tape}
+          title={words.titles[open]}
+          tape={tape}
           fill="length"
-          now={given[open]}
-          onLength={stays[open][1]}
+          now={given[open][0]}
+          onLength={given[open][1]}
           onClose={() => setOpen(undefined)}
         />
       )}
@@ -94,13 +87,35 @@ export function TrayScreen({ bench, id }: { readonly bench: Bench; readonly id: 
   );
 }
 
-/** Loose trays drop to the lower edge of their grooves: clear between them is pitch less tray, whatever the groove. */
-function ClearBetween({ pitch, part }: { readonly pitch: Length; readonly part: Length }) {
-  const clear = subtract(pitch, part);
-  const mark = markAt(clear, '1/64');
+type FoundProps = Pick<InHandProps, 'given' | 'board'> & {
+  readonly opening: Length;
+  /** The run of grooves the tray goes in, and how deep it is. */
+  readonly run: Run;
+  readonly depth: Length;
+  readonly tape: Tape;
+};
+
+/** The tray that fits, or what keeps one from being made. */
+function TrayFound({ given, opening, board, run, depth, tape }: FoundProps) {
+  const [[slack = zero], [bow = zero], [part]] = [given.slack, given.bow, given.part];
+  const tray = trayFor(opening, depth, { slack, bow, tape });
+  if (!tray.ok) return <p class="pad-x wrongline">{words.errorText(tray.error)}</p>;
+  const pitch = layOut(board).facts.find((f) => f.run === run.id)?.pitch;
   return (
-    <p class="fact">
-      They drop to the lower edge: {writeLength(mark.value)} clear between trays, however wide the grooves.
-    </p>
+    <section class="pad-x facts" aria-live="polite">
+      <TrayWide tray={tray.value} tape={tape} />
+      {pitch && part && <p class="fact">{words.clearBetween(markAt(subtract(pitch, part), '1/64').value)}</p>}
+    </section>
   );
 }
+
+const TrayWide = ({ tray, tape }: { readonly tray: Tray; readonly tape: Tape }) => (
+  <>
+    <div class="marked">
+      <span class="note">{words.trayWide}</span>
+      <Mixed value={tray.cut.value} rest={tray.cut.rest} size="arm" tape={tape} />
+      <Remainder tape={tape} rest={tray.cut.rest} />
+    </div>
+    <p class={tray.thinBearing ? 'fact warn' : 'fact'}>{words.bearing(tray.bearing, tray.thinBearing)}</p>
+  </>
+);

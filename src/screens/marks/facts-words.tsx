@@ -1,0 +1,126 @@
+import type { ComponentChildren } from 'preact';
+import { absolute, isNegative, isPositive, isZero, type Length } from '../../length/length';
+import type { Tape } from '../../length/tape';
+import { writeDecimal, writeLength } from '../../length/write';
+import type { Web } from '../../trade/grooves/lands';
+import type { Layout } from '../../trade/grooves/lay-out';
+import type { Dropped } from '../../trade/grooves/layout';
+import { exactly as w } from '../shared/exact-words';
+import { callGroove } from '../shared/layout-words';
+
+export const worthKnowing = 'Worth knowing';
+
+/** A groove that gives way to a wide one, and why. */
+export function droppedText({ groove, by, why, amount }: Dropped): string {
+  const reason =
+    why === 'overlap' ? `runs ${w(amount)} into` : `would leave only ${w(amount)} of wood beside`;
+  return `No. ${groove.no} is left out: it ${reason} the wide ${by.no}. Leave the same number out of the facing board.`;
+}
+
+/** The thinnest wood a layout leaves. @example 'Behind the deepest groove 17/32 of 23/32 is left.' */
+export function webText(
+  found: Web,
+  { layout, thickness }: { readonly layout: Layout; readonly thickness: Length },
+): string {
+  const left = `${writeLength(found.web)} of ${writeLength(thickness)} is left.`;
+  if (found.b === undefined) return `Behind the deepest groove ${left}`;
+  const [a, b] = [callGroove(layout, found.a), callGroove(layout, found.b)];
+  return `Between ${a} and ${b} on the other face ${left}`;
+}
+
+type OneStopProps = {
+  /** The part the stop is set for, and the one that takes the spacer. */
+  readonly set: string;
+  readonly spaced: string;
+  readonly spacer: ComponentChildren;
+};
+
+export const OneStop = ({ set, spaced, spacer }: OneStopProps) => (
+  <>
+    One stop for both: set it for the {set}, and put a {spacer} spacer between the stop and the {spaced}.
+  </>
+);
+
+export const partName = (name: string): string => name || 'board';
+
+export const endForEnd = 'End-for-end safe: turned round, the same grooves fall in the same places.';
+export const notEndForEnd = (start: Length): string =>
+  `Not end-for-end safe. Started at ${writeLength(start)} from the end it would be, and one mistake fewer could be made.`;
+
+export const openBook =
+  'Left and right side as an open book, fronts outward, both standing on the reference end';
+
+/** What changes between left and right; more where the grooves are stopped. */
+export const pair = (stopped: boolean): string =>
+  `Same figures from the same end on both; the front edge leads on one and trails on the other.${
+    stopped ? ' These grooves stop short of the front, so the stop for their length changes sides.' : ''
+  }`;
+
+/** How far off the last of some steps is, and which way. @example '0.094, past its place' */
+export function offText(off: Length): string {
+  const way = isZero(off) ? '' : isNegative(off) ? ', short of its place' : ', past its place';
+  return `${writeDecimal(off)}${way}`;
+}
+
+type SteppingProps = {
+  /** The most a mark from one end is off. */
+  readonly within: Length;
+  readonly step: Length;
+  readonly tape: Tape;
+  /** What each step is off by, and the last of them. */
+  readonly each: Length;
+  readonly off: Length;
+  readonly tooMuch: boolean;
+};
+
+/** What stepping would cost beside absolute marks. */
+export const Stepping = ({ within, step, tape, each, off, tooMuch }: SteppingProps) => (
+  <>
+    <b>Marked off one end</b>, each groove is within {writeLength(within, '1/64')}. <b>Stepped</b> at{' '}
+    {writeLength(step, tape)}, each step off by {writeDecimal(each)}, the last is off by <b>{offText(off)}</b>
+    {tooMuch && <span class="rem"> over 1/64: lay out from one end</span>}.
+  </>
+);
+
+type Blank = { readonly blank: ComponentChildren };
+
+export const stepTitle = 'Error of one step';
+export const StepOff = ({ blank }: Blank) => <>One step of a pin or block is off by {blank}</>;
+
+/** What tapes of the three classes may be out by over a length. */
+export const tapeText = (over: string, [one, two, three]: readonly [Length, Length, Length]): string =>
+  `Over ${over} a class I tape may be out by ${writeDecimal(one)}, class II by ${writeDecimal(two)}, class III by ${writeDecimal(three)}, hook included. One tape for the whole job.`;
+
+export const readTitle = 'Near edge of the last groove, as read';
+export const AsRead = ({ groove, blank }: Blank & { readonly groove: string }) => (
+  <>
+    As found, {groove} reads {blank}
+  </>
+);
+
+export const readTooLittle = (first: Length): string =>
+  `The first groove starts at ${writeLength(first)}: the last reads more than that.`;
+
+export const realPitch = 'Real pitch';
+export const lastIsOff = (off: Length): string =>
+  `the last is ${writeDecimal(absolute(off))} ${isNegative(off) ? 'short' : 'past'}; cut the mate to this pitch`;
+
+export const nextStackTitle = 'Width of the next stack';
+
+type RebuiltProps = Blank & { readonly now: Length; readonly moves: string };
+
+/** Pencil marks for another stack: the blank takes its width, then it is said how the marks move. */
+export const Rebuilt = ({ now, blank, moves }: RebuiltProps) => (
+  <>
+    These pencil marks belong to a stack {writeDecimal(now)} wide. Rebuilt to {blank}
+    {moves && ` ${moves}`}
+  </>
+);
+
+/** How far all pencil marks move for the next stack, and which way; nothing until it is known. */
+export function marksMove(shift: Length | undefined, end: string): string {
+  if (!shift) return '';
+  if (isZero(shift)) return 'they stay where they are.';
+  const way = isPositive(shift) ? `away from the blade, toward the ${end} end` : 'back toward the blade';
+  return `every mark moves ${writeDecimal(absolute(shift))} ${way}.`;
+}
