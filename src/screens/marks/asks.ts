@@ -1,16 +1,26 @@
 import { editBoard, editPlace, editRun, editWide } from '../../job/edits';
 import type { Length } from '../../length/length';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
+import { machineFor } from '../../trade/machines/groove-machines';
 import type { Ask } from '../shared/ask';
+import { cutterNamed } from '../shared/machines/groove-words';
 import * as words from './change-words';
-import { editHow } from './machine-ask';
+import { boardMachine, editHow } from './machine-ask';
 
 type LengthOf<T> = {
   [K in keyof T]-?: NonNullable<T[K]> extends Length ? K : never;
 }[keyof T];
 
-/** A length of the board as a blank. */
-export const boardLength = (board: Board, field: LengthOf<Board>, title: string): Ask => ({
+/** What can be asked in a sentence, by the name of its blank. */
+export type Asks = Readonly<Record<string, Ask>>;
+
+type Choices = Extract<Ask, { readonly as: 'choice' }>['choices'];
+
+const boardLength = (
+  board: Board,
+  field: LengthOf<Board>,
+  title: string = words.boardTitles[field],
+): Ask => ({
   as: 'length',
   title,
   now: board[field],
@@ -19,15 +29,79 @@ export const boardLength = (board: Board, field: LengthOf<Board>, title: string)
     field === 'cutter' ? editHow(board, { cutter: value }) : editBoard(board.id, { [field]: value }),
 });
 
+const boardText = (board: Board, field: 'name' | 'mateName'): Ask => ({
+  as: 'text',
+  title: words.boardTitles[field],
+  now: board[field],
+  save: (text) => editBoard(board.id, { [field]: text }),
+});
+
+const boardChoice = (board: Board, field: 'made' | 'end' | 'stock', choices: Choices): Ask => ({
+  as: 'choice',
+  title: words.boardTitles[field],
+  now: board[field] ?? '',
+  choices,
+  save: (value) => editBoard(board.id, { [field]: value || undefined }),
+});
+
+const boardCopies = (board: Board): Ask => ({
+  as: 'count',
+  title: words.boardTitles.copies,
+  now: board.copies,
+  save: (copies) => editBoard(board.id, { copies: copies ?? 1 }),
+});
+
+const ends = ['bottom', 'top', 'left', 'right', 'front', 'back'].map((value) => ({ value, label: value }));
+
+type Named = { readonly id: string; readonly name: string };
+
+/** What is asked of a board laid out by hand. @param stocks what it may be cut out of */
+export const boardAsks = (board: Board, stocks: readonly Named[]): Asks => ({
+  name: boardText(board, 'name'),
+  made: boardChoice(board, 'made', words.makings),
+  copies: boardCopies(board),
+  length: boardLength(board, 'length'),
+  across: boardLength(board, 'across'),
+  thickness: boardLength(board, 'thickness'),
+  stock: boardChoice(board, 'stock', [
+    ...stocks.map(({ id, name }) => ({ value: id, label: words.stockName(name) })),
+    { value: '', ...words.noStock },
+  ]),
+  end: boardChoice(board, 'end', ends),
+  datum: boardLength(board, 'datum'),
+  mateName: boardText(board, 'mateName'),
+  mate: boardLength(board, 'mate'),
+});
+
+/** How the board lies at its machine: kept with the part where its layout comes from a case. */
+const howChoice = (
+  board: Board,
+  field: 'against' | 'stopSide' | 'grows' | 'guide',
+  choices: Choices,
+): Ask => ({
+  as: 'choice',
+  title: words.boardTitles[field],
+  now: board[field],
+  choices,
+  save: (value) => editHow(board, { [field]: value }),
+});
+
+/** What is asked of how a board is cut; which of it depends on the machine. */
+export const machineAsks = (board: Board): Asks => ({
+  machine: boardMachine(board),
+  against: howChoice(board, 'against', words.stopEnds(board.end)),
+  stopSide: howChoice(board, 'stopSide', words.stopSides),
+  grows: howChoice(board, 'grows', words.growths(board.end)),
+  guide: howChoice(board, 'guide', words.guideSides(board.end)),
+  cutter: boardLength(board, 'cutter', words.cutterTitle(cutterNamed(machineFor(board.machine).cuts))),
+  across: boardLength(board, 'across', words.alongFence),
+});
+
 /** A run of a board. */
 export type RunOf = { readonly board: Board; readonly run: Run };
 
 /** A length of a run as a blank; the title says what it is in the sentence it stands in. */
-export const runLength = (
-  { board, run }: RunOf,
-  field: LengthOf<Run>,
-  title: words.RunTitle = field,
-): Ask => ({
+const runLength = ({ board, run }: RunOf, field: LengthOf<Run>, title: words.RunTitle = field): Ask => ({
   as: 'length',
   title: words.runTitle(board, run, title),
   now: run[field],
@@ -35,27 +109,48 @@ export const runLength = (
   save: (value) => editRun(board.id, run.id, { [field]: value }),
 });
 
-export const wideLength = (board: Board, wide: Wide, field: LengthOf<Wide>): Ask => ({
-  as: 'length',
-  title: words.wideTitle(field, board.wides.indexOf(wide)),
-  now: wide[field],
-  signed: field === 'near',
-  save: (value) => editWide(board.id, wide.id, { [field]: value }),
-});
-
-export const runCount = ({ board, run }: RunOf): Ask => ({
+const runCount = ({ board, run }: RunOf): Ask => ({
   as: 'count',
   title: words.runTitle(board, run, 'count'),
   now: run.count,
   save: (count) => editRun(board.id, run.id, { count }),
 });
 
-export const runSpacing = ({ board, run }: RunOf): Ask => ({
+const runChoice = ({ board, run }: RunOf, field: 'spacing' | 'point' | 'face', choices: Choices): Ask => ({
   as: 'choice',
-  title: words.runTitle(board, run, 'spacing'),
-  now: run.spacing,
-  choices: words.spacings,
-  save: (spacing) => editRun(board.id, run.id, { spacing: spacing as Run['spacing'] }),
+  title: words.runTitle(board, run, field),
+  now: run[field],
+  choices,
+  save: (value) => editRun(board.id, run.id, { [field]: value }),
+});
+
+const runCentred = ({ board, run }: RunOf): Ask => ({
+  as: 'choice',
+  title: words.runTitle(board, run, 'centred'),
+  now: run.centred ? 'both' : 'far',
+  choices: words.overs,
+  save: (where) => editRun(board.id, run.id, { centred: where === 'both' }),
+});
+
+export const runStopped = (of: RunOf): Ask => runLength(of, 'stopped');
+
+/** What is asked of a run of grooves; which of it depends on how they are spaced. */
+export const runAsks = (of: RunOf): Asks => ({
+  count: runCount(of),
+  width: runLength(of, 'width'),
+  depth: runLength(of, 'depth'),
+  face: runChoice(of, 'face', words.faces),
+  spacing: runChoice(of, 'spacing', words.spacings),
+  point: runChoice(of, 'point', words.points),
+  first: runLength(of, 'first'),
+  spanFrom: runLength(of, 'first', 'spanFrom'),
+  pitch: runLength(of, 'pitch'),
+  endRoom: runLength(of, 'endRoom'),
+  span: runLength(of, 'span'),
+  shared: runLength(of, 'span', 'shared'),
+  part: runLength(of, 'part'),
+  centred: runCentred(of),
+  stopped: runStopped(of),
 });
 
 /** The id a place of a run is kept by. */
@@ -84,120 +179,24 @@ export const nextPlace = (of: RunOf, id: string): Ask => ({
   save: (value) => (value ? placed(of, id)(value) : []),
 });
 
-export const runPoint = ({ board, run }: RunOf): Ask => ({
-  as: 'choice',
-  title: words.runTitle(board, run, 'point'),
-  now: run.point,
-  choices: words.points,
-  save: (point) => editRun(board.id, run.id, { point: point as Run['point'] }),
+const wideLength = (board: Board, wide: Wide, field: LengthOf<Wide>): Ask => ({
+  as: 'length',
+  title: words.wideTitle(field, board.wides.indexOf(wide)),
+  now: wide[field],
+  signed: field === 'near',
+  save: (value) => editWide(board.id, wide.id, { [field]: value }),
 });
 
-export const runCentred = ({ board, run }: RunOf): Ask => ({
-  as: 'choice',
-  title: words.runTitle(board, run, 'centred'),
-  now: run.centred ? 'both' : 'far',
-  choices: words.overs,
-  save: (where) => editRun(board.id, run.id, { centred: where === 'both' }),
-});
-
-export const runFace = ({ board, run }: RunOf): Ask => ({
-  as: 'choice',
-  title: words.runTitle(board, run, 'face'),
-  now: run.face,
-  choices: words.faces,
-  save: (face) => editRun(board.id, run.id, { face: face as Run['face'] }),
-});
-
-export const wideFace = (board: Board, wide: Wide): Ask => ({
-  as: 'choice',
-  title: words.wideTitle('face', board.wides.indexOf(wide)),
-  now: wide.face,
-  choices: words.faces,
-  save: (face) => editWide(board.id, wide.id, { face: face as Wide['face'] }),
-});
-
-export const boardMade = (board: Board): Ask => ({
-  as: 'choice',
-  title: words.boardTitles.made,
-  now: board.made,
-  choices: words.makings,
-  save: (made) => editBoard(board.id, { made: made as Board['made'] }),
-});
-
-/** Which sheet or stick of the job a board is cut out of. */
-export const boardStock = (
-  board: Board,
-  stocks: readonly { readonly id: string; readonly name: string }[],
-): Ask => ({
-  as: 'choice',
-  title: words.boardTitles.stock,
-  now: board.stock ?? '',
-  choices: [
-    ...stocks.map(({ id, name }) => ({ value: id, label: words.stockName(name) })),
-    { value: '', ...words.noStock },
-  ],
-  save: (stock) => editBoard(board.id, { stock: stock || undefined }),
-});
-
-export const boardCopies = (board: Board): Ask => ({
-  as: 'count',
-  title: words.boardTitles.copies,
-  now: board.copies,
-  save: (copies) => editBoard(board.id, { copies: copies ?? 1 }),
-});
-
-const ends = ['bottom', 'top', 'left', 'right', 'front', 'back'].map((value) => ({ value, label: value }));
-
-export const boardEnd = (board: Board): Ask => ({
-  as: 'choice',
-  title: words.boardTitles.end,
-  now: board.end,
-  choices: ends,
-  save: (end) => editBoard(board.id, { end }),
-});
-
-export const boardAgainst = (board: Board): Ask => ({
-  as: 'choice',
-  title: words.boardTitles.against,
-  now: board.against,
-  choices: words.stopEnds(board.end),
-  save: (against) => editHow(board, { against: against as Board['against'] }),
-});
-
-export const boardStopSide = (board: Board): Ask => ({
-  as: 'choice',
-  title: words.boardTitles.stopSide,
-  now: board.stopSide,
-  choices: words.stopSides,
-  save: (side) => editHow(board, { stopSide: side as Board['stopSide'] }),
-});
-
-export const boardGrows = (board: Board): Ask => ({
-  as: 'choice',
-  title: words.boardTitles.grows,
-  now: board.grows,
-  choices: words.growths(board.end),
-  save: (grows) => editHow(board, { grows: grows as Board['grows'] }),
-});
-
-export const boardGuide = (board: Board): Ask => ({
-  as: 'choice',
-  title: words.boardTitles.guide,
-  now: board.guide,
-  choices: words.guideSides(board.end),
-  save: (guide) => editHow(board, { guide: guide as Board['guide'] }),
-});
-
-export const boardName = (board: Board): Ask => ({
-  as: 'text',
-  title: words.boardTitles.name,
-  now: board.name,
-  save: (name) => editBoard(board.id, { name }),
-});
-
-export const boardMateName = (board: Board): Ask => ({
-  as: 'text',
-  title: words.boardTitles.mateName,
-  now: board.mateName,
-  save: (mateName) => editBoard(board.id, { mateName }),
+/** What is asked of a wide groove. */
+export const wideAsks = (board: Board, wide: Wide): Asks => ({
+  width: wideLength(board, wide, 'width'),
+  depth: wideLength(board, wide, 'depth'),
+  near: wideLength(board, wide, 'near'),
+  face: {
+    as: 'choice',
+    title: words.wideTitle('face', board.wides.indexOf(wide)),
+    now: wide.face,
+    choices: words.faces,
+    save: (face) => editWide(board.id, wide.id, { face: face as Wide['face'] }),
+  },
 });

@@ -9,6 +9,7 @@ import type { Board } from '../../trade/grooves/board';
 import { layOut } from '../../trade/grooves/lay-out';
 import { Bar } from '../../ui/bar';
 import { BoardLying } from '../../ui/board-lying';
+import { Button, Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import type { Ask } from '../shared/ask';
@@ -148,13 +149,10 @@ const ByCase = ({ bench, slip }: ByCaseProps) => (
   <>
     <p class="pad-x note">
       {words.byCase}{' '}
-      <button
-        type="button"
-        class="chip"
-        onClick={() => bench.go({ at: 'case', id: slip.board.id.split('~')[0] ?? '' })}
-      >
-        {words.changeCase}
-      </button>
+      <Chip
+        label={words.changeCase}
+        onTap={() => bench.go({ at: 'case', id: slip.board.id.split('~')[0] ?? '' })}
+      />
     </p>
     <MachineSentence {...slip} />
   </>
@@ -172,14 +170,10 @@ function Adds({ bench, board, act }: AddsProps) {
   };
   return (
     <div class="pad-x adds">
-      <AddButton label={words.anotherRun} onTap={() => act(words.anotherRun, newRun(board, bench.newId()))} />
-      <AddButton label={words.wideGroove} onTap={newWide} />
-      <button type="button" class="btn quiet" onClick={() => bench.go({ at: 'tray', board: id })}>
-        {words.tray}
-      </button>
-      <button type="button" class="btn quiet" onClick={remove}>
-        {words.removeBoard}
-      </button>
+      <Button label={words.anotherRun} onTap={() => act(words.anotherRun, newRun(board, bench.newId()))} />
+      <Button label={words.wideGroove} icon="plus" onTap={newWide} />
+      <Button label={words.tray} look="quiet" onTap={() => bench.go({ at: 'tray', board: id })} />
+      <Button label={words.removeBoard} look="quiet" onTap={remove} />
     </div>
   );
 }
@@ -194,10 +188,3 @@ function newRun({ id, runs }: Board, run: string): readonly Change[] {
     depth: last?.depth,
   });
 }
-
-const AddButton = ({ label, onTap }: { readonly label: string; readonly onTap: () => void }) => (
-  <button type="button" class="btn" onClick={onTap}>
-    <Icon name="plus" />
-    {label}
-  </button>
-);

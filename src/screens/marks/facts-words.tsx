@@ -28,14 +28,8 @@ export function webText(
   return `Between ${a} and ${b} on the other face ${left}`;
 }
 
-type OneStopProps = {
-  /** The part the stop is set for, and the one that takes the spacer. */
-  readonly set: string;
-  readonly spaced: string;
-  readonly spacer: ComponentChildren;
-};
-
-export const OneStop = ({ set, spaced, spacer }: OneStopProps) => (
+/** One stop for a board and its facing part: it is set for one, and the other takes the spacer. */
+export const oneStop = (set: string, spaced: string, spacer: ComponentChildren) => (
   <>
     One stop for both: set it for the {set}, and put a {spacer} spacer between the stop and the {spaced}.
   </>
@@ -82,17 +76,15 @@ export const Stepping = ({ within, step, tape, each, off, tooMuch }: SteppingPro
   </>
 );
 
-type Blank = { readonly blank: ComponentChildren };
-
 export const stepTitle = 'Error of one step';
-export const StepOff = ({ blank }: Blank) => <>One step of a pin or block is off by {blank}</>;
+export const stepOff = (blank: ComponentChildren) => <>One step of a pin or block is off by {blank}</>;
 
 /** What tapes of the three classes may be out by over a length. */
 export const tapeText = (over: string, [one, two, three]: readonly [Length, Length, Length]): string =>
   `Over ${over} a class I tape may be out by ${writeDecimal(one)}, class II by ${writeDecimal(two)}, class III by ${writeDecimal(three)}, hook included. One tape for the whole job.`;
 
 export const readTitle = 'Near edge of the last groove, as read';
-export const AsRead = ({ groove, blank }: Blank & { readonly groove: string }) => (
+export const asRead = (groove: string, blank: ComponentChildren) => (
   <>
     As found, {groove} reads {blank}
   </>
@@ -107,10 +99,8 @@ export const lastIsOff = (off: Length): string =>
 
 export const nextStackTitle = 'Width of the next stack';
 
-type RebuiltProps = Blank & { readonly now: Length; readonly moves: string };
-
 /** Pencil marks for another stack: the blank takes its width, then it is said how the marks move. */
-export const Rebuilt = ({ now, blank, moves }: RebuiltProps) => (
+export const rebuilt = (now: Length, blank: ComponentChildren, moves: string) => (
   <>
     These pencil marks belong to a stack {writeDecimal(now)} wide. Rebuilt to {blank}
     {moves && ` ${moves}`}

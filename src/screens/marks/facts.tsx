@@ -59,10 +59,10 @@ function OneStop({ board }: { readonly board: Board }) {
   const found = board.mate && spacerFor(board.datum ?? zero, board.mate);
   if (!found || !isPositive(found.spacer)) return null;
   const [own, mate] = [words.partName(board.name), board.mateName];
-  const [set, spaced] = found.at === 'mate' ? [own, mate] : [mate, own];
+  const spacer = <Given value={found.spacer} />;
   return (
     <p class="fact">
-      <words.OneStop {...{ set, spaced }} spacer={<Given value={found.spacer} />} />
+      {found.at === 'mate' ? words.oneStop(own, mate, spacer) : words.oneStop(mate, own, spacer)}
     </p>
   );
 }
@@ -122,15 +122,13 @@ function Rebuilt({ view }: { readonly view: View }) {
   return (
     <div class="fact stepping">
       <p>
-        <words.Rebuilt
-          now={now}
-          moves={words.marksMove(shift, board.end)}
-          blank={
-            <Blank label={words.nextStackTitle} open={open} onTap={() => setOpen(true)}>
-              {next && writeDecimal(next)}
-            </Blank>
-          }
-        />
+        {words.rebuilt(
+          now,
+          <Blank label={words.nextStackTitle} open={open} onTap={() => setOpen(true)}>
+            {next && writeDecimal(next)}
+          </Blank>,
+          words.marksMove(shift, board.end),
+        )}
       </p>
       {open && (
         <KeySheet

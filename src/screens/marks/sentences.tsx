@@ -1,14 +1,14 @@
-import type { VNode } from 'preact';
+import type { ComponentChildren } from 'preact';
 import { editWide } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import type { Stock } from '../../job/job';
 import type { Board, Wide } from '../../trade/grooves/board';
+import { Chip } from '../../ui/button';
 import { type Ask, AskBlank } from '../shared/ask';
+import { filled } from '../shared/filled';
 import { wordsAt } from '../shared/machines/groove-words';
 import * as asks from './asks';
 import * as words from './change-words';
-import { boardMachine } from './machine-ask';
-import { machineSentence } from './machine-sentence';
 
 /** What a sentence of the slip stands on: its board, the blank that is open, and what can be done. */
 export type Slip = {
@@ -18,78 +18,43 @@ export type Slip = {
   readonly act: (label: string, changes: readonly Change[]) => void;
 };
 
-/** Puts a blank of the slip. */
-export const blankOf =
-  ({ open, onOpen }: Slip) =>
-  (ask: Ask): VNode => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
+/** Puts the blanks of a sentence by their names. */
+export const blanks =
+  ({ open, onOpen }: Slip, of: asks.Asks) =>
+  (name: string): ComponentChildren => {
+    const ask = of[name];
+    return ask && <AskBlank ask={ask} open={open} onOpen={onOpen} />;
+  };
 
-export function BoardSentence({ stock, ...slip }: Slip & { readonly stock: readonly Stock[] }) {
-  const { board } = slip;
-  const blank = blankOf(slip);
-  const length = (field: 'length' | 'across' | 'thickness') =>
-    blank(asks.boardLength(board, field, words.boardTitles[field]));
-  return (
-    <div class="fillin">
-      <words.BoardSlip
-        name={blank(asks.boardName(board))}
-        made={blank(asks.boardMade(board))}
-        copies={board.made === 'alike' && blank(asks.boardCopies(board))}
-        long={length('length')}
-        wide={length('across')}
-        thick={length('thickness')}
-        stock={blank(asks.boardStock(board, stock))}
-        end={blank(asks.boardEnd(board))}
-      />
-    </div>
-  );
-}
+export const BoardSentence = ({ stock, ...slip }: Slip & { readonly stock: readonly Stock[] }) => (
+  <div class="fillin">
+    {filled(words.boardSlip(slip.board), blanks(slip, asks.boardAsks(slip.board, stock)))}
+  </div>
+);
 
 export function WideSentence({ wide, ...slip }: Slip & { readonly wide: Wide }) {
   const { board, act } = slip;
-  const blank = blankOf(slip);
   return (
     <section class="fillin run" aria-label={words.wideNo(board.wides.indexOf(wide))}>
-      <words.WideSlip
-        wide={blank(asks.wideLength(board, wide, 'width'))}
-        deep={blank(asks.wideLength(board, wide, 'depth'))}
-        near={blank(asks.wideLength(board, wide, 'near'))}
-        face={board.made === 'partition' && blank(asks.wideFace(board, wide))}
-      />
+      {filled(words.wideSlip(board), blanks(slip, asks.wideAsks(board, wide)))}
       <span class="runacts">
-        <button
-          type="button"
-          class="chip"
-          onClick={() => act(words.wideRemoved, editWide(board.id, wide.id, { gone: true }))}
-        >
-          {words.remove}
-        </button>
+        <Chip
+          label={words.remove}
+          onTap={() => act(words.wideRemoved, editWide(board.id, wide.id, { gone: true }))}
+        />
       </span>
     </section>
   );
 }
 
-export function DatumSentence(slip: Slip) {
-  const { board } = slip;
-  const blank = blankOf(slip);
-  return (
-    <section class="fillin run" aria-label={words.datum}>
-      <words.DatumSlip
-        datum={blank(asks.boardLength(board, 'datum', words.boardTitles.datum))}
-        end={board.end}
-        mateName={blank(asks.boardMateName(board))}
-        mate={blank(asks.boardLength(board, 'mate', words.boardTitles.mate))}
-      />
-    </section>
-  );
-}
+export const DatumSentence = (slip: Slip) => (
+  <section class="fillin run" aria-label={words.datum}>
+    {filled(words.datumSlip(slip.board), blanks(slip, asks.boardAsks(slip.board, [])))}
+  </section>
+);
 
-export function MachineSentence(slip: Slip) {
-  const { board } = slip;
-  const blank = blankOf(slip);
-  return (
-    <section class="fillin run" aria-label={words.machine}>
-      <words.CutOn machine={blank(boardMachine(board))} />
-      {machineSentence(wordsAt(board), board).map((part) => (typeof part === 'string' ? part : blank(part)))}
-    </section>
-  );
-}
+export const MachineSentence = (slip: Slip) => (
+  <section class="fillin run" aria-label={words.machine}>
+    {filled(words.machineSlip(wordsAt(slip.board).sentence), blanks(slip, asks.machineAsks(slip.board)))}
+  </section>
+);

@@ -40,16 +40,9 @@ export function Stepping({ view, stepError, keepShop }: SteppingProps) {
   return (
     <div class="fact stepping">
       <Drift tape={view.tape} pitch={pitch} n={n} stepError={stepError} />
-      <p class="note">
-        <words.StepOff blank={blank('step', stepError && writeDecimal(stepError))} />
-      </p>
+      <p class="note">{words.stepOff(blank('step', stepError && writeDecimal(stepError)))}</p>
       <p class="note">{tapeText(reach, view.tape)}</p>
-      <p>
-        <words.AsRead
-          groove={callGroove(view.layout, last)}
-          blank={blank('found', found && <Given value={found} />)}
-        />
-      </p>
+      <p>{words.asRead(callGroove(view.layout, last), blank('found', found && <Given value={found} />))}</p>
       {found && <AsFound found={found} first={first} wanted={reach} n={n} />}
       {open && (
         <KeySheet

@@ -22,11 +22,7 @@ export function TrayScreen({ bench, id }: { readonly bench: Bench; readonly id: 
   const board = job?.boards.find((b) => b.id === id);
   const given = useGiven(id);
   if (!job || !board) return <NoBoard bench={bench} />;
-  const leave = {
-    label: words.back,
-    onTap: () => bench.go({ at: 'change', board: id }),
-  };
-  return <TrayInHand {...{ job, board, given, leave }} />;
+  return <TrayInHand {...{ bench, job, board, given }} />;
 }
 
 /** What was given on the screen; it stays for this board. */
@@ -41,30 +37,23 @@ type InHandProps = {
   readonly job: Job;
   readonly board: Board;
   readonly given: ReturnType<typeof useGiven>;
-  readonly leave: { readonly label: string; readonly onTap: () => void };
+  readonly bench: Pick<Bench, 'go'>;
 };
 
-function TrayInHand({ job: { tape }, board, given, leave }: InHandProps) {
+function TrayInHand({ bench, job: { tape }, board, given }: InHandProps) {
   const [open, setOpen] = useState<Name>();
   const run = board.runs.find((r) => r.depth);
   const [opening] = given.opening;
-  const blank = (name: Name) => (
-    <Blank label={words.titles[name]} open={open === name} onTap={() => setOpen(name)}>
-      {given[name][0] && <Given value={given[name][0]} />}
-    </Blank>
-  );
   return (
     <>
-      <Bar title={words.trayForGrooves} sub={board.name} leave={leave} />
+      <Bar
+        title={words.trayForGrooves}
+        sub={board.name}
+        leave={{ label: words.back, onTap: () => bench.go({ at: 'change', board: board.id }) }}
+      />
       <main class={open ? 'page docked' : 'page'}>
         <div class="fillin">
-          <words.Slip
-            opening={blank('opening')}
-            depth={run?.depth}
-            part={blank('part')}
-            slack={blank('slack')}
-            bow={blank('bow')}
-          />
+          <TraySlip {...{ given, open }} depth={run?.depth} onOpen={setOpen} />
         </div>
         {!run?.depth ? (
           <p class="pad-x wrongline">{words.depthFirst}</p>
@@ -84,6 +73,30 @@ function TrayInHand({ job: { tape }, board, given, leave }: InHandProps) {
         />
       )}
     </>
+  );
+}
+
+type SlipProps = Pick<InHandProps, 'given'> & {
+  readonly depth: Length | undefined;
+  readonly open: Name | undefined;
+  readonly onOpen: (open: Name) => void;
+};
+
+/** What the tray goes between, and how much slack it has. */
+function TraySlip({ given, depth, open, onOpen }: SlipProps) {
+  const blank = (name: Name) => (
+    <Blank label={words.titles[name]} open={open === name} onTap={() => onOpen(name)}>
+      {given[name][0] && <Given value={given[name][0]} />}
+    </Blank>
+  );
+  return (
+    <words.Slip
+      opening={blank('opening')}
+      depth={depth}
+      part={blank('part')}
+      slack={blank('slack')}
+      bow={blank('bow')}
+    />
   );
 }
 

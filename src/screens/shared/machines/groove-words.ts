@@ -12,7 +12,7 @@ export type GrooveWords = {
   readonly hint: string;
   /** What one stands at: "To the router". */
   readonly at: string;
-  /** What follows "Cut them on the …". A blank stands in braces: what of `Held` it asks for. */
+  /** What follows "Cut them on the …". A blank stands in braces: what is asked by that name in `marks/asks.ts`. */
   readonly sentence: string;
   /** From where to where a figure of it is measured. */
   readonly measured: (setting: Pick<Setting, 'measures' | 'figure'>, board: Board) => string;

@@ -1,9 +1,5 @@
-import type { ComponentChildren } from 'preact';
 import type { Board, Run } from '../../trade/grooves/board';
 import { counted, wordFor } from '../shared/counted';
-
-/** Blanks of a sentence, by name. */
-type Blanks<K extends string> = { readonly [P in K]: ComponentChildren };
 
 export const whatGoesIn = 'What goes in';
 export const backToMarks = 'Back to marks';
@@ -24,100 +20,38 @@ export const openings = (n: number): string => `${n} of them`;
 export const leftOver = 'Left over';
 export const groovesFit = (n: number): string => counted(n, 'groove fits', 'grooves fit');
 
-/** What a board is and how large: the first sentence of its slip. */
-export const BoardSlip = (
-  b: Blanks<'name' | 'made' | 'copies' | 'long' | 'wide' | 'thick' | 'stock' | 'end'>,
-) => (
-  <>
-    {b.name} is {b.made}
-    {b.copies && <>, {b.copies} alike</>}. It is {b.long} long, {b.wide} wide and {b.thick} thick, cut out of{' '}
-    {b.stock}. Measure from the {b.end}.
-  </>
-);
-
-type RunSlipProps = Blanks<'count' | 'wide' | 'deep' | 'face' | 'spacing' | 'places'> & {
-  readonly run: Run;
-};
+/**
+ * The sentences of the slip. A name in braces is a blank.
+ */
+export const boardSlip = ({ made }: Board): string =>
+  `{name} is {made}${made === 'alike' ? ', {copies} alike' : ''}. It is {length} long, {across} wide and {thickness} thick, cut out of {stock}. Measure from the {end}.`;
 
 /** Whether the number of grooves is given; else it comes of their places. */
 export const isCounted = ({ spacing }: Run): boolean => spacing === 'pitch' || spacing === 'openings';
 
 /** A run of grooves: how many, their section, and where they go. */
-export const RunSlip = ({ run, ...b }: RunSlipProps) => (
-  <>
-    Cut {b.count} {wordFor(isCounted(run) ? run.count : undefined, 'groove', 'grooves')} {b.wide} wide and{' '}
-    {b.deep} deep
-    {b.face && <> on {b.face}</>}, {b.spacing}
-    {run.spacing === 'fill' ? ' ' : ': '}
-    {b.places}
-  </>
-);
+export function runSlip({ made }: Board, run: Run): string {
+  const many = isCounted(run) ? `{count} ${wordFor(run.count, 'groove', 'grooves')}` : 'grooves';
+  const face = made === 'partition' ? ' on {face}' : '';
+  const stopped = run.stopped ? ' They stop {stopped} short of the front.' : '';
+  return `Cut ${many} {width} wide and {depth} deep${face}, {spacing}${spaced[run.spacing]}${stopped}`;
+}
 
-export const AtPitch = (b: Blanks<'point' | 'first' | 'pitch'>) => (
-  <>
-    the {b.point} of the first at {b.first}, then every {b.pitch}.
-  </>
-);
+const spaced: Record<Run['spacing'], string> = {
+  pitch: ': the {point} of the first at {first}, then every {pitch}.',
+  fill: ' every {pitch}, the {point} of the first at {first}, leaving {endRoom} clear at the far end of {span}, what is over {centred}.',
+  openings: ': over {shared} from {spanFrom}, for parts {part} thick.',
+  given: ': the {point} at {places}.',
+};
 
-export const Filling = (b: Blanks<'pitch' | 'point' | 'first' | 'room' | 'span' | 'over'>) => (
-  <>
-    every {b.pitch}, the {b.point} of the first at {b.first}, leaving {b.room} clear at the far end of{' '}
-    {b.span}, what is over {b.over}.
-  </>
-);
+export const wideSlip = ({ made }: Board): string =>
+  `A wide one, {width} by {depth} deep, near edge at {near}${made === 'partition' ? ' on {face}' : ''}.`;
 
-export const InOpenings = (b: Blanks<'span' | 'first' | 'part'>) => (
-  <>
-    over {b.span} from {b.first}, for parts {b.part} thick.
-  </>
-);
+export const datumSlip = ({ end }: Board): string =>
+  `Places are given from the datum face, {datum} from the ${end} end. The facing {mateName} has it {mate} from its own.`;
 
-export const AtPlaces = (b: Blanks<'point' | 'places'>) => (
-  <>
-    the {b.point} at {b.places}.
-  </>
-);
-
-export const Stopped = (b: Blanks<'short'>) => <> They stop {b.short} short of the front.</>;
-
-export const WideSlip = (b: Blanks<'wide' | 'deep' | 'near' | 'face'>) => (
-  <>
-    A wide one, {b.wide} by {b.deep} deep, near edge at {b.near}
-    {b.face && <> on {b.face}</>}.
-  </>
-);
-
-export const DatumSlip = (b: Blanks<'datum' | 'end' | 'mateName' | 'mate'>) => (
-  <>
-    Places are given from the datum face, {b.datum} from the {b.end} end. The facing {b.mateName} has it{' '}
-    {b.mate} from its own.
-  </>
-);
-
-export const CutOn = (b: Blanks<'machine'>) => <>Cut them on the {b.machine}</>;
-export const OnStop = (b: Blanks<'end' | 'side' | 'stack'>) => (
-  <>
-    , the {b.end} on the stop, {b.side}, with a stack {b.stack} wide.
-  </>
-);
-export const OnFence = (b: Blanks<'stack' | 'grows' | 'across'>) => (
-  <>
-    , a stack {b.stack} wide that grows {b.grows}, the board {b.across} along it.
-  </>
-);
-export const WithBit = (b: Blanks<'side' | 'bit'>) => (
-  <>
-    {' '}
-    on the {b.side}, with a bit {b.bit} wide.
-  </>
-);
-export const WithGuide = (b: Blanks<'side'>) => <> on the {b.side}.</>;
-export const WithStack = (b: Blanks<'stack'>) => <>, with a stack {b.stack} wide.</>;
-export const WithGrowingStack = (b: Blanks<'stack' | 'grows'>) => (
-  <>
-    , with a stack {b.stack} wide that grows {b.grows}.
-  </>
-);
+/** @param sentence of the machine: what follows its name */
+export const machineSlip = (sentence: string): string => `Cut them on the {machine}${sentence}`;
 
 export const runNo = (at: number): string => `Run ${at + 1}`;
 export const wideNo = (at: number): string => `Wide groove ${at + 1}`;
@@ -142,7 +76,6 @@ export const boardTitles = {
   copies: 'How many boards alike',
   length: 'Length of the board',
   across: 'How wide the board is',
-  alongFence: 'How wide the board is along the fence',
   thickness: 'Thickness of the board',
   stock: 'What it is cut out of',
   end: 'Which end everything is measured from',
@@ -153,11 +86,13 @@ export const boardTitles = {
   stopSide: 'Which side of the blade the stop stands',
   grows: 'Which way the stack grows',
   guide: 'Which side the guide lies on',
+  cutter: 'Width of the cutter',
 } as const;
 
+export const alongFence = 'How wide the board is along the fence';
+
 /** The blank of a cutter: what it is called depends on the machine. */
-export const cutterTitle = (cutter: 'stack' | 'bit'): string =>
-  `Width of the ${cutter}, the groove’s own when blank`;
+export const cutterTitle = (cutter: string): string => `Width of the ${cutter}, the groove’s own when blank`;
 
 /** Titles of the blanks of a run. */
 const runTitles = {
