@@ -7,6 +7,7 @@ import type { Plan } from '../../plan/plan';
 import type { SheetNeed } from '../../trade/buying/need';
 import { screwFor } from '../../trade/install/screw';
 import { Bar } from '../../ui/bar';
+import { Button, Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { TickBox } from '../../ui/tick-box';
 import type { Bench } from '../bench';
@@ -75,9 +76,7 @@ const Empty = ({ bench }: { readonly bench: Bench }) => (
     <main class="page">
       <p class="pad-x empty-line">{words.nothingYet}</p>
       <div class="pad-x">
-        <button type="button" class="btn main full" onClick={() => bench.go({ at: 'job' })}>
-          {words.toJob}
-        </button>
+        <Button label={words.toJob} look="main full" onTap={() => bench.go({ at: 'job' })} />
       </div>
     </main>
   </>
@@ -102,11 +101,7 @@ function BuyRow({ row, bench }: { readonly row: Row; readonly bench: Bench }) {
         {changed && <p class={now === 'more' ? 'wrongline' : 's lit'}>{changed}</p>}
         <p class="note">{words.whyText(line.why)}</p>
         <div class="runacts">
-          {now === 'more' && (
-            <button type="button" class="chip" onClick={() => act(words.gotRest, gotChanges(row))}>
-              {words.gotRest}
-            </button>
-          )}
+          {now === 'more' && <Chip label={words.gotRest} onTap={() => act(words.gotRest, gotChanges(row))} />}
           <Readings row={row} bench={bench} />
         </div>
       </div>

@@ -3,6 +3,7 @@ import { tokensOf } from '../../length/expr';
 import { parseLine } from '../../length/parse-line';
 import { markAt, type Tape } from '../../length/tape';
 import { Bar, BarButton } from '../../ui/bar';
+import { Button } from '../../ui/button';
 import { useClose } from '../../ui/close';
 import { Mixed, Remainder } from '../../ui/mixed';
 import type { Desk } from './desk';
@@ -44,12 +45,8 @@ export function Strip({ desk, why, leave }: StripProps) {
         </p>
       </main>
       <div class="fixedbar">
-        <button type="button" class="btn" onClick={() => set(newStrip(state))}>
-          {words.newStrip}
-        </button>
-        <button type="button" class="btn main" onClick={() => take(addTheLot(state))}>
-          {words.addTheLot}
-        </button>
+        <Button label={words.newStrip} onTap={() => set(newStrip(state))} />
+        <Button label={words.addTheLot} look="main" onTap={() => take(addTheLot(state))} />
       </div>
       {line && (
         <LineDock key={line.id} line={line} desk={desk} leave={leave} onClose={() => setChosen(undefined)} />

@@ -3,8 +3,8 @@ import type { Job } from '../../job/job';
 import type { Codes } from '../../store/handover/cut';
 import { handedOf, knownIn, together, withHanded } from '../../store/handover/known';
 import { Bar, Segment } from '../../ui/bar';
+import { Button } from '../../ui/button';
 import { CodeDrawing } from '../../ui/code-drawing';
-import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { useWake } from '../shared/use-wake';
 import { codesOf, freshIn, shows, textOf, type What } from './outgoing';
@@ -59,9 +59,7 @@ function Out({ bench, job }: OutProps) {
           onFile={() => void bench.phone.share(words.fileName(job.name, what), text)}
         />
         <div class="arrived">
-          <button type="button" class="btn main full" onClick={() => void arrived()}>
-            {words.arrived}
-          </button>
+          <Button label={words.arrived} look="main full" onTap={() => void arrived()} />
         </div>
       </div>
     </main>
@@ -78,13 +76,8 @@ type AddsProps = {
 /** Codes of another size, or a file in place of them. */
 const Adds = ({ size, onSize, onFile }: AddsProps) => (
   <div class="adds">
-    <button type="button" class="btn" onClick={() => onSize(size === 'fine' ? 'large' : 'fine')}>
-      {words.otherSize[size]}
-    </button>
-    <button type="button" class="btn" onClick={onFile}>
-      <Icon name="share" />
-      {words.asFile}
-    </button>
+    <Button label={words.otherSize[size]} onTap={() => onSize(size === 'fine' ? 'large' : 'fine')} />
+    <Button label={words.asFile} icon="share" onTap={onFile} />
   </div>
 );
 

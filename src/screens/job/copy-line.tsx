@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { Chip } from '../../ui/button';
 import type { Copies, WentOut } from '../copies';
 import { copyOut, wentText } from './copy-words';
 import * as words from './later-words';
@@ -12,12 +13,8 @@ export function CopyLine({ copies }: { readonly copies: Copies | undefined }) {
       {went ? wentText[went] : words.sinceCopy(copies.since.value)}{' '}
       {copies.due.value && (
         <>
-          <button type="button" class="chip" onClick={async () => setWent(await copies.out())}>
-            {copyOut}
-          </button>{' '}
-          <button type="button" class="chip" onClick={copies.putOff}>
-            {words.later}
-          </button>
+          <Chip label={copyOut} onTap={async () => setWent(await copies.out())} />{' '}
+          <Chip label={words.later} onTap={copies.putOff} />
         </>
       )}
     </p>

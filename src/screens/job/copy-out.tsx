@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { Icon } from '../../ui/icon';
+import { Button } from '../../ui/button';
 import type { Copies, WentOut } from '../copies';
 import { copyOut, wentText } from './copy-words';
 import { lastCopied } from './phone-words';
@@ -12,10 +12,7 @@ export function CopyOut({ copies }: CopiesProps) {
   if (!copies) return null;
   return (
     <>
-      <button type="button" class="btn" onClick={async () => setWent(await copies.out())}>
-        <Icon name="share" />
-        {copyOut}
-      </button>
+      <Button label={copyOut} icon="share" onTap={async () => setWent(await copies.out())} />
       <p class="note went" role="status">
         {went && wentText[went]}
       </p>

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { Button } from '../../ui/button';
 import type { ThisPhone } from '../bench';
 import * as words from './phone-words';
 
@@ -12,16 +13,13 @@ export function HomeScreen({ phone: { home, servedHere } }: { readonly phone: Th
       <h2 class="sec">{words.homeScreen}</h2>
       {at === 'iphone-browser' ? <OnIphone /> : <p>{words.opensLikeAnApp(servedHere.value)}</p>}
       {home.canPut() && !asked && (
-        <button
-          type="button"
-          class="btn"
-          onClick={() => {
+        <Button
+          label={words.putThere}
+          onTap={() => {
             home.put();
             setAsked(true);
           }}
-        >
-          {words.putThere}
-        </button>
+        />
       )}
     </>
   );

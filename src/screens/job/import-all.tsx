@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { News, Place } from '../../job/backup-news';
+import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
 import * as words from './import-all-words';
 
@@ -23,9 +24,11 @@ export function LookAll({ news, bench }: { readonly news: News; readonly bench: 
         </p>
       )}
       {news.places.length === 0 ? (
-        <button type="button" class="btn main full" onClick={() => void take('ours')}>
-          {nothing ? words.toJob : words.takeIn}
-        </button>
+        <Button
+          label={nothing ? words.toJob : words.takeIn}
+          look="main full"
+          onTap={() => void take('ours')}
+        />
       ) : (
         <Whose places={news.places} onTake={(whose) => void take(whose)} />
       )}
@@ -39,12 +42,8 @@ const Whose = ({ places, onTake }: WhoseProps) => (
   <>
     <p>{words.differIn(places)}</p>
     <div class="acts">
-      <button type="button" class="btn main" onClick={() => onTake('ours')}>
-        {words.keepOurs}
-      </button>
-      <button type="button" class="btn" onClick={() => onTake('theirs')}>
-        {words.takeTheirs}
-      </button>
+      <Button label={words.keepOurs} look="main" onTap={() => onTake('ours')} />
+      <Button label={words.takeTheirs} onTap={() => onTake('theirs')} />
     </div>
   </>
 );

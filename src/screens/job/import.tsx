@@ -2,6 +2,7 @@ import { mostInBackup } from '../../job/backup';
 import { jobOf } from '../../job/job';
 import { fold } from '../../job/log';
 import { Bar } from '../../ui/bar';
+import { Button } from '../../ui/button';
 import type { Bench, Incoming, Offered } from '../bench';
 import { LookAll } from './import-all';
 import { backupText } from './import-all-words';
@@ -82,18 +83,12 @@ function Look({ offered, bench }: { readonly offered: Offered; readonly bench: B
         <>
           <p>{words.hereAlready(against.fresh.length, against.differing.length)}</p>
           <div class="acts">
-            <button type="button" class="btn main" onClick={() => void take('merge')}>
-              {words.merge}
-            </button>
-            <button type="button" class="btn" onClick={() => void take('keep-both')}>
-              {words.keepBoth}
-            </button>
+            <Button label={words.merge} look="main" onTap={() => void take('merge')} />
+            <Button label={words.keepBoth} onTap={() => void take('keep-both')} />
           </div>
         </>
       ) : (
-        <button type="button" class="btn main full" onClick={() => void take('merge')}>
-          {words.takeIn}
-        </button>
+        <Button label={words.takeIn} look="main full" onTap={() => void take('merge')} />
       )}
     </section>
   );

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Job } from '../../job/job';
 import { Bar, BarButton } from '../../ui/bar';
+import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { BoardList, layOutBoard } from '../shared/board-list';
@@ -112,14 +113,11 @@ const Adds = ({ bench, job, onOpen }: OpenProps & { readonly bench: Bench }) => 
     <a class="btn" href="#/shop">
       {words.shopFigures}
     </a>
-    <button
-      type="button"
-      class="btn"
-      onClick={() => void bench.phone.share(job.name || words.shareName, bench.shelf.jobFile())}
-    >
-      <Icon name="share" />
-      {words.shareOut}
-    </button>
+    <Button
+      label={words.shareOut}
+      icon="share"
+      onTap={() => void bench.phone.share(job.name || words.shareName, bench.shelf.jobFile())}
+    />
     <a class="btn" href="#/handover">
       {words.handOver}
     </a>

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { Bar, BarButton } from '../../ui/bar';
+import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench, JobLine } from '../bench';
 import { TextDock } from '../shared/ask-dock';
@@ -67,17 +68,11 @@ function Adds({ bench }: { readonly bench: Bench }) {
   const job = bench.job.value;
   return (
     <div class="pad-x adds">
-      <button type="button" class="btn" onClick={() => bench.go({ at: 'import' })}>
-        {words.bringIn}
-      </button>
+      <Button label={words.bringIn} onTap={() => bench.go({ at: 'import' })} />
       <CopyOut copies={bench.incoming.copies.value} />
-      <button type="button" class="btn" onClick={() => void bench.incoming.openSample()}>
-        {words.openSample}
-      </button>
+      <Button label={words.openSample} onTap={() => void bench.incoming.openSample()} />
       {job && (
-        <button type="button" class="btn quiet" onClick={() => void bench.shelf.deleteJob()}>
-          {words.deleteJob(job.name)}
-        </button>
+        <Button label={words.deleteJob(job.name)} look="quiet" onTap={() => void bench.shelf.deleteJob()} />
       )}
     </div>
   );

@@ -1,4 +1,5 @@
 import type { Job } from '../../job/job';
+import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench, ThisPhone } from '../bench';
 import type { JobLater } from './later';
@@ -34,9 +35,7 @@ function SetAside({ phone }: PhoneProps) {
   return (
     <p class="note">
       {words.setAside(phone.setAside.value)}{' '}
-      <button type="button" class="chip" onClick={() => void share()}>
-        {words.shareAside(phone.setAside.value)}
-      </button>
+      <Chip label={words.shareAside(phone.setAside.value)} onTap={() => void share()} />
     </p>
   );
 }

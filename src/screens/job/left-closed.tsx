@@ -1,3 +1,4 @@
+import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
 import * as words from './words';
 
@@ -14,10 +15,7 @@ export function LeftClosed({ bench: { phone, job } }: { readonly bench: Pick<Ben
   };
   return (
     <p class="note">
-      {words.notUp}{' '}
-      <button type="button" class="chip" onClick={again}>
-        {words.tryAgain}
-      </button>
+      {words.notUp} <Chip label={words.tryAgain} onTap={again} />
     </p>
   );
 }

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { Chip } from '../../ui/button';
 import type { ThisPhone, UpdateHeld } from '../bench';
 import * as words from './later-words';
 
@@ -8,9 +9,7 @@ export function NewVersion({ phone }: { readonly phone: ThisPhone }) {
   return (
     <p class="note">
       {words.newVersion}{' '}
-      <button type="button" class="chip" onClick={async () => setHeld(await phone.startUpdate())}>
-        {words.startNow}
-      </button>
+      <Chip label={words.startNow} onTap={async () => setHeld(await phone.startUpdate())} />
       {held && ` ${words.held[held]}`}
     </p>
   );

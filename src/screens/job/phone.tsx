@@ -1,5 +1,6 @@
 import type { Settings } from '../../job/settings';
 import { Bar, Segment } from '../../ui/bar';
+import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
 import { CopyOut, LastCopied } from './copy-out';
 import { HomeScreen } from './home-screen';
@@ -16,9 +17,7 @@ export function PhoneScreen({ bench }: { readonly bench: Bench }) {
         <LeftClosed bench={bench} />
         <Likings settings={bench.settings.value} keep={bench.keep} />
         <h2 class="sec">{words.cautions}</h2>
-        <button type="button" class="btn" onClick={() => bench.go({ at: 'before' })}>
-          {words.beforeYouCut}
-        </button>
+        <Button label={words.beforeYouCut} onTap={() => bench.go({ at: 'before' })} />
         <h2 class="sec">{words.copy}</h2>
         <LastCopied copies={copies} />
         <CopyOut copies={copies} />

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Shop, ShopField } from '../../trade/machines/shop';
 import { Bar } from '../../ui/bar';
+import { Chip } from '../../ui/button';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
@@ -24,9 +25,7 @@ export function ShopScreen({ bench }: { readonly bench: Bench }) {
         {bench.settings.value.figuresFrom === 'sample' && (
           <p class="pad-x note">
             {words.cameWithSample}{' '}
-            <button type="button" class="chip" onClick={() => void bench.keep({ figuresFrom: 'own' })}>
-              {words.mine}
-            </button>
+            <Chip label={words.mine} onTap={() => void bench.keep({ figuresFrom: 'own' })} />
           </p>
         )}
         <StackBox bench={bench} />

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { writeDecimal } from '../../length/write';
+import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
@@ -45,9 +46,7 @@ function ScrewShelf({ bench }: { readonly bench: Bench }) {
             <Given value={x} /> <Icon name="cross" />
           </button>
         ))}
-        <button type="button" class="chip" onClick={() => setOpen(true)}>
-          {words.more(words.screw)}
-        </button>
+        <Chip label={words.more(words.screw)} onTap={() => setOpen(true)} />
       </div>
       {open && (
         <KeySheet

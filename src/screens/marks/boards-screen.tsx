@@ -1,5 +1,5 @@
 import { Bar } from '../../ui/bar';
-import { Icon } from '../../ui/icon';
+import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
 import { BoardList, layOutBoard } from '../shared/board-list';
 import { allBoards } from '../shared/board-of';
@@ -21,10 +21,12 @@ export function BoardsScreen({ bench }: { readonly bench: Bench }) {
           <BoardList bench={bench} />
         )}
         <div class="pad-x">
-          <button type="button" class="btn main full" onClick={() => void layOutBoard(bench)}>
-            <Icon name="plus" />
-            {words.layOutBoard}
-          </button>
+          <Button
+            label={words.layOutBoard}
+            look="main full"
+            icon="plus"
+            onTap={() => void layOutBoard(bench)}
+          />
         </div>
       </main>
     </>

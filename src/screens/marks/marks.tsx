@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { lastGood, type View, viewOf } from '../../plan/board-layout';
 import type { Board } from '../../trade/grooves/board';
 import { Bar, BarButton, Segment } from '../../ui/bar';
+import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench, ThisPhone } from '../bench';
 import { boardOf } from '../shared/board-of';
@@ -112,9 +113,5 @@ function CopyLines({ view, share }: CopyProps) {
       await share(words.boardName(view.board), plainLines(view));
     }
   };
-  return (
-    <button type="button" class="btn" onClick={() => void copy()}>
-      {words.copyLines(copied)}
-    </button>
-  );
+  return <Button label={words.copyLines(copied)} onTap={() => void copy()} />;
 }

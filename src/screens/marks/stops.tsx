@@ -5,6 +5,7 @@ import { type Row, rowsOf, type View } from '../../plan/board-layout';
 import type { Board } from '../../trade/grooves/board';
 import type { Setting, Settings } from '../../trade/grooves/settings';
 import { machineFor } from '../../trade/machines/groove-machines';
+import { Button } from '../../ui/button';
 import { ChoiceDock } from '../../ui/dock';
 import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
@@ -103,10 +104,7 @@ const Found = ({ settings: { problems, warnings }, onShop }: FoundProps) => (
     ))}
     {problems.some((p) => p.code === 'shop-figure-missing') && (
       <li>
-        <button type="button" class="btn" onClick={onShop}>
-          <Icon name="measure" />
-          {words.shopFigures}
-        </button>
+        <Button label={words.shopFigures} icon="measure" onTap={onShop} />
       </li>
     )}
     {warnings.map((warning, k) => (

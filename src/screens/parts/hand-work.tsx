@@ -4,7 +4,7 @@ import type { Plan } from '../../plan/plan';
 import type { Part } from '../../trade/carcass/part';
 import { handMachineIds } from '../../trade/machines/machines';
 import type { HandWork as Work } from '../../trade/setups/operations';
-import { Icon } from '../../ui/icon';
+import { Button, Chip } from '../../ui/button';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
@@ -28,19 +28,17 @@ export function HandWork({ bench, part, plan }: HandProps) {
         <Sentence key={h.id} {...{ bench, part, plan, h, open }} onOpen={setOpen} />
       ))}
       <div class="pad-x adds">
-        <button
-          type="button"
-          class="btn quiet"
-          onClick={() =>
+        <Button
+          label="Another operation"
+          look="quiet"
+          icon="plus"
+          onTap={() =>
             void bench.act(
               'An operation by hand',
               editWork(bench.newId(), { part: part.id, name: 'Extra cut', machine: 'hand' }),
             )
           }
-        >
-          <Icon name="plus" />
-          Another operation
-        </button>
+        />
       </div>
       {open && (
         <AskDock
@@ -100,13 +98,10 @@ function Sentence({ bench, part, plan, h, open, onOpen }: SentenceProps) {
       })}
       , after {blank(after)}.
       <span class="runacts">
-        <button
-          type="button"
-          class="chip"
-          onClick={() => void bench.act(`${h.name} taken away`, editWork(h.id, { gone: true }))}
-        >
-          Remove
-        </button>
+        <Chip
+          label="Remove"
+          onTap={() => void bench.act(`${h.name} taken away`, editWork(h.id, { gone: true }))}
+        />
       </span>
     </div>
   );

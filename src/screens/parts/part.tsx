@@ -9,6 +9,7 @@ import { layOut } from '../../trade/grooves/lay-out';
 import { piecesOf } from '../../trade/setups/part-operations';
 import { Bar } from '../../ui/bar';
 import { BoardLying } from '../../ui/board-lying';
+import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed, Remainder } from '../../ui/mixed';
@@ -70,10 +71,11 @@ function PartInHand({ bench, part, list }: PartInHandProps) {
         {part.comesOff && <p class="pad-x note">Held by screws alone: it comes off again.</p>}
         {part.board && (
           <div class="pad-x adds">
-            <button type="button" class="btn" onClick={() => bench.go({ at: 'marks', board: part.id })}>
-              <Icon name="marks" />
-              Its grooves, marked out
-            </button>
+            <Button
+              label="Its grooves, marked out"
+              icon="marks"
+              onTap={() => bench.go({ at: 'marks', board: part.id })}
+            />
           </div>
         )}
         <Joints part={part} />
@@ -111,9 +113,7 @@ function PartInHand({ bench, part, list }: PartInHandProps) {
         <HandWork bench={bench} part={part} plan={plan} />
       </main>
       <div class="fixedbar">
-        <button type="button" class="btn" onClick={() => setSpoiling(true)}>
-          Spoiled
-        </button>
+        <Button label="Spoiled" onTap={() => setSpoiling(true)} />
         <button type="button" class="btn main" onClick={() => bench.go({ at: 'cuts' })}>
           To the cuts <Icon name="next" />
         </button>

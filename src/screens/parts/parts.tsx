@@ -2,7 +2,7 @@ import { editBoard } from '../../job/edits';
 import type { Plan } from '../../plan/plan';
 import type { Part } from '../../trade/carcass/part';
 import { Bar } from '../../ui/bar';
-import { Icon } from '../../ui/icon';
+import { Button } from '../../ui/button';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { UndoButton } from '../shared/undo-button';
@@ -37,9 +37,7 @@ export function PartsScreen({ bench }: { readonly bench: Bench }) {
           </p>
         )}
         <div class="pad-x adds">
-          <button type="button" class="btn quiet" onClick={() => void byHand(bench)}>
-            <Icon name="plus" />A part by hand
-          </button>
+          <Button label="A part by hand" look="quiet" icon="plus" onTap={() => void byHand(bench)} />
         </div>
       </main>
     </>

@@ -8,6 +8,7 @@ import type { Setting } from '../../trade/grooves/settings';
 import { machineFor } from '../../trade/machines/groove-machines';
 import { isOtherEndOn } from '../../trade/machines/reach';
 import { BoardOnSled } from '../../ui/boards';
+import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { Lens } from '../../ui/lens';
 import { Inline } from '../../ui/mixed';
@@ -59,13 +60,11 @@ function NothingToCut({ bench, view }: { readonly bench: Bench; readonly view: V
   return (
     <main class="page nothing">
       <p>{broken ? words.cannotBeCut : words.figureWanted}</p>
-      <button
-        type="button"
-        class="btn main"
-        onClick={() => bench.go({ at: broken ? 'change' : 'stops', board: view.board.id })}
-      >
-        {words.seeMissing}
-      </button>
+      <Button
+        label={words.seeMissing}
+        look="main"
+        onTap={() => bench.go({ at: broken ? 'change' : 'stops', board: view.board.id })}
+      />
     </main>
   );
 }

@@ -1,4 +1,5 @@
 import { Bar } from '../../ui/bar';
+import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
 
 /** A board that is not there: removed, or an address from another job. */
@@ -7,9 +8,7 @@ export const NoBoard = ({ bench }: { readonly bench: Bench }) => (
     <Bar title="Marks" leave={{ label: 'Boards', onTap: () => bench.go({ at: 'boards' }) }} />
     <main class="page nothing">
       <p>This board is not in the job in hand. Undo brings a removed one back.</p>
-      <button type="button" class="btn main" onClick={() => bench.go({ at: 'boards' })}>
-        To the boards
-      </button>
+      <Button label="To the boards" look="main" onTap={() => bench.go({ at: 'boards' })} />
     </main>
   </>
 );

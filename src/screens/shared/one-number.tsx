@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Rounded } from '../../length/round';
 import type { Tape } from '../../length/tape';
+import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import { StoryStick } from '../../ui/story-stick';
@@ -103,9 +104,7 @@ function Knuckle({ row: { at, done }, goTo, main }: OneNumberProps) {
       >
         {words.skip}
       </button>
-      <button type="button" class="btn main" onClick={main.onTap}>
-        {main.label}
-      </button>
+      <Button label={main.label} look="main" onTap={main.onTap} />
     </div>
   );
 }

@@ -9,6 +9,7 @@ import { copyOf } from '../../trade/grooves/copies';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
 import { type Leftover, recutOf } from '../../trade/setups/recut';
+import { Button } from '../../ui/button';
 import { Dock } from '../../ui/dock';
 import type { Bench } from '../bench';
 import { setupTitle } from './setup-title';
@@ -103,9 +104,7 @@ function Again({ bench, list, part, copy, onClose }: AgainProps) {
             Spoiled. Recut from the offcut {o.length && w(o.length)} × {o.width && w(o.width)}
           </button>
         ))}
-        <button type="button" class="btn main full" onClick={() => spoil()}>
-          Spoiled. Put it back on the list
-        </button>
+        <Button label="Spoiled. Put it back on the list" look="main full" onTap={() => spoil()} />
       </div>
     </Dock>
   );

@@ -1,5 +1,6 @@
 import { editBadPlace, editStock } from '../../job/edits';
 import type { Stock } from '../../job/job';
+import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from './ask';
@@ -48,13 +49,10 @@ function BadPlaces({ bench, stock, open, onOpen }: SlipProps) {
       {stock.badPlaces.map(({ id }) => (
         <p key={id} class="fillin bare">
           Bad from {blank(id, 'from')} to {blank(id, 'to')} off its squared end{' '}
-          <button
-            type="button"
-            class="chip"
-            onClick={() => void bench.act('Sound after all', editBadPlace(stock.id, id, { gone: true }))}
-          >
-            Sound after all
-          </button>
+          <Chip
+            label="Sound after all"
+            onTap={() => void bench.act('Sound after all', editBadPlace(stock.id, id, { gone: true }))}
+          />
         </p>
       ))}
       <button type="button" class="btn quiet" onClick={() => void badPlace(bench, stock, onOpen)}>

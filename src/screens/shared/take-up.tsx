@@ -5,6 +5,7 @@ import { checklistOf } from '../../plan/checklist';
 import { jobWith } from '../../plan/job-with';
 import { planOf } from '../../plan/plan';
 import { wouldChange } from '../../trade/setups/changes';
+import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
 import { ChangeList } from './change-list';
 
@@ -40,9 +41,11 @@ export function TakeUp({ bench, label, changes, children }: TakeUpProps) {
           tape={plan.job.tape}
         />
       )}
-      <button type="button" class="btn main full" onClick={() => void bench.act(label, changes)}>
-        Use it for what is not cut
-      </button>
+      <Button
+        label="Use it for what is not cut"
+        look="main full"
+        onTap={() => void bench.act(label, changes)}
+      />
     </div>
   );
 }

@@ -11,6 +11,7 @@ import type { Caution as CautionCode } from '../../trade/cautions/caution';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { placesOf } from '../../trade/sheets/tree';
 import { Bar } from '../../ui/bar';
+import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { SheetDrawing, SheetThumb } from '../../ui/sheet-drawing';
@@ -190,35 +191,30 @@ function SheetInHand(props: SheetInHandProps) {
             Back
           </button>
           {now && !done(now) && !after && (
-            <button
-              type="button"
-              class="btn"
-              onClick={() => {
+            <Button
+              label="Cut wrong"
+              onTap={() => {
                 setSays(undefined);
                 setWrong(now);
               }}
-            >
-              Cut wrong
-            </button>
+            />
           )}
           {now ? (
-            <button
-              type="button"
-              class="btn main"
-              onClick={() => (after ? at(after.path) : done(now) && next ? at(undefined) : void tick(now))}
-            >
-              {after
-                ? `First cut ${after.no}`
-                : done(now)
-                  ? next
-                    ? 'To the next cut'
-                    : 'Not cut after all'
-                  : `${cutDone(now)}, next`}
-            </button>
+            <Button
+              label={
+                after
+                  ? `First cut ${after.no}`
+                  : done(now)
+                    ? next
+                      ? 'To the next cut'
+                      : 'Not cut after all'
+                    : `${cutDone(now)}, next`
+              }
+              look="main"
+              onTap={() => (after ? at(after.path) : done(now) && next ? at(undefined) : void tick(now))}
+            />
           ) : (
-            <button type="button" class="btn main" onClick={() => bench.go({ at: 'sheets' })}>
-              To the sheets
-            </button>
+            <Button label="To the sheets" look="main" onTap={() => bench.go({ at: 'sheets' })} />
           )}
         </div>
       </div>

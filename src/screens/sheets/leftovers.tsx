@@ -5,6 +5,7 @@ import type { Plan } from '../../plan/plan';
 import { keepLeftover } from '../../plan/take-plan';
 import type { SheetStock } from '../../trade/sheets/stock';
 import type { Rect } from '../../trade/sheets/tree';
+import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { sizeWords } from './words';
@@ -39,15 +40,12 @@ export function Leftovers({ bench, plan, sheet, stock, done }: LeftoversProps) {
                   <Icon name="tick" /> {used ? 'in the plan' : 'kept'}
                 </span>
               ) : (
-                <button
-                  type="button"
-                  class="chip"
-                  onClick={() =>
+                <Chip
+                  label="Keep as offcut"
+                  onTap={() =>
                     void bench.act(`Offcut kept: ${sizeWords(own, tape)}`, keepLeftover(id, sheet, own))
                   }
-                >
-                  Keep as offcut
-                </button>
+                />
               )}
             </li>
           );

@@ -6,6 +6,7 @@ import type { Plan } from '../../plan/plan';
 import type { LayNotes, Lies, RoughPiece } from '../../trade/sheets/pieces';
 import { usualSheets } from '../../trade/sheets/stock';
 import { Bar } from '../../ui/bar';
+import { Button, Chip } from '../../ui/button';
 import { Given, Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
@@ -90,9 +91,7 @@ export function PiecesScreen({ bench, id }: { readonly bench: Bench; readonly id
         <PieceList bench={bench} plan={plan} pieces={view.pool.pieces} stick={stick} onOpen={setOpen} />
       </main>
       <div class="fixedbar">
-        <button type="button" class="btn main" onClick={() => bench.go({ at: 'sheets' })}>
-          To the sheets
-        </button>
+        <Button label="To the sheets" look="main" onTap={() => bench.go({ at: 'sheets' })} />
       </div>
       {open && (
         <AskDock
@@ -140,12 +139,8 @@ function PieceList({ bench, plan, pieces, stick, onOpen }: ListProps) {
             </button>
             {!stick && (
               <div class="runacts">
-                <button type="button" class="chip" onClick={() => onOpen(liesAsk(part, name, first.lies))}>
-                  {liesWords[first.lies]}
-                </button>
-                <button type="button" class="chip" onClick={() => onOpen(shareAsk(part, name, notes))}>
-                  {shareWords(first, notes)}
-                </button>
+                <Chip label={liesWords[first.lies]} onTap={() => onOpen(liesAsk(part, name, first.lies))} />
+                <Chip label={shareWords(first, notes)} onTap={() => onOpen(shareAsk(part, name, notes))} />
               </div>
             )}
           </li>

@@ -6,6 +6,7 @@ import { isCurrent, isProved, leastSheets, sheetCount, takePlan } from '../../pl
 import { laidSheetsOf } from '../../trade/sheets/laid-sheet';
 import { layProblemOf } from '../../trade/sheets/lay-problem';
 import { piecesIn, placesOf } from '../../trade/sheets/tree';
+import { Button, Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { SheetThumb } from '../../ui/sheet-drawing';
 import type { Bench } from '../bench';
@@ -38,9 +39,10 @@ export function PoolCard(props: PoolProps) {
     <section class="pool" aria-label={view.name}>
       <div class="sechead">
         <h2 class="sec">{view.name}</h2>
-        <button type="button" class="chip" onClick={() => bench.go({ at: 'pieces', id: view.pool.id })}>
-          {plural(view.pool.pieces.length, 'piece')}
-        </button>
+        <Chip
+          label={plural(view.pool.pieces.length, 'piece')}
+          onTap={() => bench.go({ at: 'pieces', id: view.pool.id })}
+        />
       </div>
       {laying ? <Search {...props} laying={laying} /> : <Taken {...props} />}
       {found.kerf && view.problems.length > 0 && (
@@ -86,11 +88,7 @@ function Taken(props: PoolProps) {
                   proved: proof.proved === true,
                 })}
               </p>
-              {toLay.pieces.length > 0 && view.problems.length === 0 && (
-                <button type="button" class="chip" onClick={begin}>
-                  Again
-                </button>
-              )}
+              {toLay.pieces.length > 0 && view.problems.length === 0 && <Chip label="Again" onTap={begin} />}
             </div>
           )}
         </>
@@ -144,13 +142,17 @@ function Taken(props: PoolProps) {
       )}
       {!settled && toLay.pieces.length > 0 && view.problems.length === 0 && (
         <div class="pad-x adds">
-          <button type="button" class="btn main full" onClick={begin}>
-            {sheets.length === 0
-              ? 'Lay out'
-              : view.fresh.length === sheets.length
-                ? 'Lay out again'
-                : 'Lay out the rest'}
-          </button>
+          <Button
+            label={
+              sheets.length === 0
+                ? 'Lay out'
+                : view.fresh.length === sheets.length
+                  ? 'Lay out again'
+                  : 'Lay out the rest'
+            }
+            look="main full"
+            onTap={begin}
+          />
         </div>
       )}
     </>
@@ -230,29 +232,18 @@ function Search(props: PoolProps & { readonly laying: Laying }) {
       </p>
       <div class="pad-x adds two">
         {running ? (
-          <button type="button" class="btn" onClick={() => bench.laying.stop(id)}>
-            Stop
-          </button>
+          <Button label="Stop" onTap={() => bench.laying.stop(id)} />
         ) : (
-          <button
-            type="button"
-            class="btn"
-            onClick={() => (best ? bench.laying.goOn(id) : bench.laying.letGo(id))}
-          >
-            {best ? 'Look further' : 'Leave it'}
-          </button>
+          <Button
+            label={best ? 'Look further' : 'Leave it'}
+            onTap={() => (best ? bench.laying.goOn(id) : bench.laying.letGo(id))}
+          />
         )}
-        {best && current && (
-          <button type="button" class="btn main" onClick={() => void take()}>
-            Cut by this plan
-          </button>
-        )}
+        {best && current && <Button label="Cut by this plan" look="main" onTap={() => void take()} />}
       </div>
       {best && !running && (
         <div class="pad-x adds">
-          <button type="button" class="btn quiet" onClick={() => bench.laying.letGo(id)}>
-            Leave this plan
-          </button>
+          <Button label="Leave this plan" look="quiet" onTap={() => bench.laying.letGo(id)} />
         </div>
       )}
     </>

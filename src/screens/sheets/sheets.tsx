@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { breakdownOf } from '../../plan/breakdown';
 import { Bar, BarButton } from '../../ui/bar';
+import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import type { Bench } from '../bench';
@@ -28,10 +29,7 @@ export function SheetsScreen({ bench }: { readonly bench: Bench }) {
               Every cut takes the saw’s kerf, and it is not measured yet. Cut into scrap with the blade you
               will use and measure the slot.
             </p>
-            <button type="button" class="btn main full" onClick={() => setAsking(true)}>
-              <Icon name="measure" />
-              The kerf
-            </button>
+            <Button label="The kerf" look="main full" icon="measure" onTap={() => setAsking(true)} />
           </section>
         )}
         {found && found.pools.length > 0 ? (

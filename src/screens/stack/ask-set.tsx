@@ -1,4 +1,5 @@
 import { setIn } from '../../trade/stacks/pieces';
+import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
 import { SetRows } from '../shared/set-rows';
 import { listsOf } from '../shared/shop-lists';
@@ -18,9 +19,7 @@ export function AskSet({ bench, onDone }: AskProps) {
       <SetRows bench={bench} singles={['arbor']} />
       {ready ? (
         <div class="pad-x adds">
-          <button type="button" class="btn main" onClick={onDone}>
-            {askSet.done}
-          </button>
+          <Button label={askSet.done} look="main" onTap={onDone} />
         </div>
       ) : (
         <p class="pad-x note">{askSet.lacks}</p>

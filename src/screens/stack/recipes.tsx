@@ -5,6 +5,7 @@ import { writeDecimal } from '../../length/write';
 import type { StackStock } from '../../trade/stacks/pieces';
 import { spreadShims } from '../../trade/stacks/spread';
 import { type Stack, stackFor } from '../../trade/stacks/stack';
+import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
@@ -98,9 +99,7 @@ function StackRows({ title, stack, onKeep }: RowsProps) {
       </ol>
       {ridges.length > 0 && <p class="pad-x note">{words.ridges(ridges.map((r) => r.gap))}</p>}
       <div class="pad-x adds">
-        <button type="button" class="btn" onClick={() => onKeep(stack)}>
-          {words.keep}
-        </button>
+        <Button label={words.keep} onTap={() => onKeep(stack)} />
       </div>
     </section>
   );

@@ -6,6 +6,7 @@ import type { StackStock } from '../../trade/stacks/pieces';
 import { type Stack, stackFor } from '../../trade/stacks/stack';
 import { correct, learnCorrection, type TestCut } from '../../trade/stacks/test-cut';
 import { Segment } from '../../ui/bar';
+import { Button } from '../../ui/button';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
@@ -114,13 +115,10 @@ function Learn({ bench, stack, got }: LearnProps) {
   if (subtract(now, found.value).n === 0n) return <p class="pad-x note">{words.reckoned(says)}</p>;
   return (
     <div class="pad-x adds">
-      <button
-        type="button"
-        class="btn"
-        onClick={() => keepLists(bench, { stack: { ...lists.stack, correction: found.value } })}
-      >
-        {words.remember(says)}
-      </button>
+      <Button
+        label={words.remember(says)}
+        onTap={() => keepLists(bench, { stack: { ...lists.stack, correction: found.value } })}
+      />
     </div>
   );
 }

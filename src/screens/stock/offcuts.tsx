@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { editOffcut } from '../../job/edits';
 import type { Offcut, Stock } from '../../job/job';
 import type { Length } from '../../length/length';
-import { Icon } from '../../ui/icon';
+import { Button, Chip } from '../../ui/button';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
@@ -40,10 +40,7 @@ export function Offcuts({ bench, stock, offcuts }: OffcutsProps) {
         ))}
       </ul>
       <div class="pad-x adds">
-        <button type="button" class="btn quiet" onClick={() => void add()}>
-          <Icon name="plus" />
-          {words.anOffcut}
-        </button>
+        <Button label={words.anOffcut} look="quiet" icon="plus" onTap={() => void add()} />
       </div>
       {open && (
         <SizeSheet
@@ -73,9 +70,7 @@ const OffcutLine = ({ offcut, onSize, onGone }: LineProps) => (
         {words.sizes[size]} {offcut[size] ? <Given value={offcut[size]} /> : '····'}
       </button>
     ))}
-    <button type="button" class="chip" onClick={onGone}>
-      {words.gone}
-    </button>
+    <Chip label={words.gone} onTap={onGone} />
   </li>
 );
 

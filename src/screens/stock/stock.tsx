@@ -4,6 +4,7 @@ import type { Job, Stock } from '../../job/job';
 import { sheetOf } from '../../plan/measured-sheets';
 import { isBegun } from '../../plan/progress';
 import { Bar, BarButton, Segment } from '../../ui/bar';
+import { Button } from '../../ui/button';
 import { KeySheet } from '../../ui/key-sheet';
 import type { Bench } from '../bench';
 import type { Ask } from '../shared/ask';
@@ -83,16 +84,14 @@ const Remove = ({ stock, begun, act, leave }: RemoveProps) => (
     {begun ? (
       <p class="note">{words.staysListed}</p>
     ) : (
-      <button
-        type="button"
-        class="btn quiet"
-        onClick={() => {
+      <Button
+        label={words.remove}
+        look="quiet"
+        onTap={() => {
           void act(words.removed(stock.name), editStock(stock.id, { gone: true }));
           leave();
         }}
-      >
-        {words.remove}
-      </button>
+      />
     )}
   </div>
 );
