@@ -52,24 +52,7 @@ export function BankDrawing({ opening, fronts, tape, label, stale, fromTop, besi
     <div class={`bank${stale ? ' stale' : ''}${fromTop ? ' fromtop' : ''}`} style={{ height: `${tall}px` }}>
       <div class="bankbox" role="group" aria-label={label} ref={box}>
         {fronts.map((f) => (
-          <button
-            key={f.no}
-            type="button"
-            class={`bankfront ${f.state}`}
-            style={{
-              top: `${at(f.top)}px`,
-              height: `${Math.max(2, at(f.bottom) - at(f.top))}px`,
-              fontSize: `${Math.min(38, (at(f.bottom) - at(f.top)) * 0.5)}px`,
-            }}
-            onClick={() => onFront?.(f.no)}
-          >
-            <span class="sr">Front {f.no}: </span>
-            <span class="no" aria-hidden="true">
-              {f.no}
-            </span>
-            <Mixed value={f.height} tape={tape} />
-            {f.state === 'fitted' && <small>as built</small>}
-          </button>
+          <Front key={f.no} front={f} at={at} tape={tape} onTap={() => onFront?.(f.no)} />
         ))}
       </div>
       {gaps.map((y, k) => (
@@ -81,6 +64,33 @@ export function BankDrawing({ opening, fronts, tape, label, stale, fromTop, besi
         </div>
       ))}
     </div>
+  );
+}
+
+type FrontProps = {
+  readonly front: DrawnFront;
+  /** Where an edge is drawn, pixels from the top of the opening. */
+  readonly at: (x: Length) => number;
+  readonly tape: Tape;
+  readonly onTap: () => void;
+};
+
+function Front({ front: { no, height, top, bottom, state }, at, tape, onTap }: FrontProps) {
+  const high = at(bottom) - at(top);
+  const place = {
+    top: `${at(top)}px`,
+    height: `${Math.max(2, high)}px`,
+    fontSize: `${Math.min(38, high * 0.5)}px`,
+  };
+  return (
+    <button type="button" class={`bankfront ${state}`} style={place} onClick={onTap}>
+      <span class="sr">Front {no}: </span>
+      <span class="no" aria-hidden="true">
+        {no}
+      </span>
+      <Mixed value={height} tape={tape} />
+      {state === 'fitted' && <small>as built</small>}
+    </button>
   );
 }
 

@@ -51,26 +51,39 @@ export function CaseDrawing({ wide, high, pieces, label, across, up, stale, onPa
           onClick={() => onPart?.(p.part)}
         />
       ))}
-      <line class="k-ink" x1={left - 8} x2={left + w + 8} y1={h} y2={h} stroke-width="2" />
-      <path
-        class="k-ink"
-        d={`M${left} ${h + 5}v6M${left + w} ${h + 5}v6M${left} ${h + 8}h${w}`}
-        stroke-width="1.25"
-      />
-      <text class="dim" x={left + w / 2} y={h + 25} text-anchor="middle">
-        {across}
-      </text>
-      <path
-        class="k-ink"
-        d={`M${left + w + 6} 0h6M${left + w + 6} ${h}h6M${left + w + 9} 0v${h}`}
-        stroke-width="1.25"
-      />
-      <text class="dim" transform={`translate(${left + w + 26} ${h / 2}) rotate(-90)`} text-anchor="middle">
-        {up}
-      </text>
+      <Sizes left={left} w={w} h={h} across={across} up={up} />
     </svg>
   );
 }
+
+type SizesProps = Pick<DrawingProps, 'across' | 'up'> & {
+  readonly left: number;
+  readonly w: number;
+  readonly h: number;
+};
+
+/** The floor, and the outside sizes along width and height. */
+const Sizes = ({ left, w, h, across, up }: SizesProps) => (
+  <>
+    <line class="k-ink" x1={left - 8} x2={left + w + 8} y1={h} y2={h} stroke-width="2" />
+    <path
+      class="k-ink"
+      d={`M${left} ${h + 5}v6M${left + w} ${h + 5}v6M${left} ${h + 8}h${w}`}
+      stroke-width="1.25"
+    />
+    <text class="dim" x={left + w / 2} y={h + 25} text-anchor="middle">
+      {across}
+    </text>
+    <path
+      class="k-ink"
+      d={`M${left + w + 6} 0h6M${left + w + 6} ${h}h6M${left + w + 9} 0v${h}`}
+      stroke-width="1.25"
+    />
+    <text class="dim" transform={`translate(${left + w + 26} ${h / 2}) rotate(-90)`} text-anchor="middle">
+      {up}
+    </text>
+  </>
+);
 
 const fills: Record<Piece['kind'], string> = {
   ply: 'f-birch',

@@ -21,18 +21,8 @@ const control = (target: EventTarget | null): HTMLElement | null =>
  */
 export function guardTouches(root: Document): void {
   const held = new Map<number, Held>();
-  let woke = Number.NEGATIVE_INFINITY;
+  const mayAct = actsOn(root);
   let scrolled = Number.NEGATIVE_INFINITY;
-  let acted: Held | undefined;
-
-  /** Whether the control may act now, and if so, that it did. */
-  function mayAct(on: HTMLElement, begun: number): boolean {
-    const now = performance.now();
-    const wait = on.dataset.quick === undefined ? bounce : quickBounce;
-    if (begun - woke < afterWake || (acted?.on === on && now - acted.at < wait)) return false;
-    acted = { on, at: now };
-    return true;
-  }
 
   function lifted(event: TouchEvent): void {
     for (const touch of event.changedTouches) {
@@ -59,22 +49,35 @@ export function guardTouches(root: Document): void {
     event.stopImmediatePropagation();
   }
 
-  root.addEventListener('visibilitychange', () => {
-    if (root.visibilityState === 'visible') woke = performance.now();
-  });
-  root.addEventListener(
-    'scroll',
-    () => {
-      scrolled = performance.now();
-    },
-    { capture: true, passive: true },
-  );
+  const moved = () => {
+    scrolled = performance.now();
+  };
+  root.addEventListener('scroll', moved, { capture: true, passive: true });
   root.addEventListener('touchstart', began, { capture: true, passive: true });
   root.addEventListener('touchend', lifted, { capture: true, passive: false });
   root.addEventListener('touchcancel', ({ changedTouches }) => {
     for (const { identifier } of changedTouches) held.delete(identifier);
   });
   root.addEventListener('click', clicked, { capture: true });
+}
+
+/**
+ * Whether a control may act now that was touched at a time, and if so, that it did. Milliseconds of the page's own
+ * clock.
+ */
+function actsOn(root: Document): (on: HTMLElement, begun: number) => boolean {
+  let woke = Number.NEGATIVE_INFINITY;
+  let acted: Held | undefined;
+  root.addEventListener('visibilitychange', () => {
+    if (root.visibilityState === 'visible') woke = performance.now();
+  });
+  return (on, begun) => {
+    const now = performance.now();
+    const wait = on.dataset.quick === undefined ? bounce : quickBounce;
+    if (begun - woke < afterWake || (acted?.on === on && now - acted.at < wait)) return false;
+    acted = { on, at: now };
+    return true;
+  };
 }
 
 function near(element: HTMLElement, { clientX, clientY }: Touch): boolean {
