@@ -30,7 +30,10 @@ export default defineConfig({
   worker: {
     format: 'es',
     plugins: () => [gather()],
-    rolldownOptions: { output: { comments: { annotation: false } } }, // of no use once built
+    rolldownOptions: {
+      output: { comments: { annotation: false } }, // of no use once built
+      optimization: { inlineConst: { mode: 'all', pass: 1 } },
+    },
   },
   plugins: [
     policyOff,

@@ -4,7 +4,7 @@ import { type JobNews, newsOf, type Ways } from '../job/backup-news';
 import { editJob } from '../job/edits';
 import { asideOf, compareWith, type JobFile } from '../job/file';
 import { fold, over } from '../job/log';
-import type { Copies, WentOut } from '../screens/copies';
+import type { CameIn, Copies, WentOut } from '../screens/copies';
 import type { JobLine, Store } from '../store/store';
 import { likesOf, takeWays } from './backup-preferences';
 import { copyCount } from './copy-count';
@@ -20,69 +20,81 @@ export type CopyHands = {
 };
 
 /** Everything of this phone, out and in. */
-export function copiesOf({ store, acted, refresh }: CopyHands): Copies {
-  const offered = signal<Copies['offered']['value']>(undefined);
+export function copiesOf(hands: CopyHands): Copies {
+  const { store, acted } = hands;
+  const offered: Offered = signal(undefined);
   const counted = copyCount(store);
   let last = 0; // what was done before this file came counts too
   effect(() => {
     counted.add(acted.value - last);
     last = acted.value;
   });
-
-  async function out(): Promise<WentOut> {
-    const upTo = counted.since.peek();
-    let failed = false;
-    const text = async () => {
-      const written = await writeBackup(await everything(store));
-      if (!written.ok) failed = true;
-      return written.ok ? written.value : '';
-    };
-    if (!globalThis.crypto.subtle) return 'no-check';
-    const went = await handOut(`Knifeline ${day(new Date())}`, text);
-    if (failed) return 'no-check';
-    if (went !== 'left' && went !== 'not-written') await counted.copied(upTo);
-    return went;
-  }
-
-  async function offer(text: string): Promise<void> {
-    const read = await readBackup(text);
-    if (!read.ok) {
-      offered.value = read.error;
-      return;
-    }
-    const jobs = await Promise.all(read.value.jobs.map(besideOurs(store, await store.jobs())));
-    offered.value = newsOf(read.value, jobs, await waysOf(store));
-  }
-
-  async function take(whose: 'ours' | 'theirs') {
-    const news = offered.peek();
-    if (!news || 'code' in news) return { jobs: 0, of: 0 };
-    let jobs = 0;
-    const lines = await store.jobs();
-    for (const { file, against } of news.jobs) {
-      const here = lines.find(({ id }) => id === file.job);
-      const done = await store.addEntries(file.job, file.entries, asideOf(against?.differing ?? []));
-      if (!done.ok) break;
-      if (here && here.deleted === undefined) await aliveAgain(store, file.job);
-      jobs += 1;
-    }
-    const whole = jobs === news.jobs.length && (await takeWays(store, news, whose));
-    await refresh();
-    if (whole) offered.value = undefined;
-    return { jobs, of: news.jobs.length };
-  }
-
   return {
     ...counted,
-    out,
+    out: async () => {
+      const upTo = counted.since.peek();
+      const went = await handAllOut(store);
+      if (went !== 'left' && went !== 'not-written' && went !== 'no-check') await counted.copied(upTo);
+      return went;
+    },
     offered,
-    offer,
-    take,
+    offer: (text) => lookAtCopy(store, offered, text),
+    take: (whose) => takeCopy(hands, offered, whose),
     knows: isBackup,
     letGo: () => {
       offered.value = undefined;
     },
   };
+}
+
+type Offered = Signal<Copies['offered']['value']>;
+
+async function handAllOut(store: Store): Promise<WentOut> {
+  if (!globalThis.crypto.subtle) return 'no-check';
+  let failed = false;
+  const text = async () => {
+    const written = await writeBackup(await everything(store));
+    if (!written.ok) failed = true;
+    return written.ok ? written.value : '';
+  };
+  const went = await handOut(`Knifeline ${day(new Date())}`, text);
+  return failed ? 'no-check' : went;
+}
+
+async function lookAtCopy(store: Store, offered: Offered, text: string): Promise<void> {
+  const read = await readBackup(text);
+  if (!read.ok) {
+    offered.value = read.error;
+    return;
+  }
+  const jobs = await Promise.all(read.value.jobs.map(besideOurs(store, await store.jobs())));
+  offered.value = newsOf(read.value, jobs, await waysOf(store));
+}
+
+async function takeCopy(
+  { store, refresh }: CopyHands,
+  offered: Offered,
+  whose: 'ours' | 'theirs',
+): Promise<CameIn> {
+  const news = offered.peek();
+  if (!news || 'code' in news) return { jobs: 0, of: 0 };
+  const jobs = await takeJobs(store, news.jobs);
+  const whole = jobs === news.jobs.length && (await takeWays(store, news, whose));
+  await refresh();
+  if (whole) offered.value = undefined;
+  return { jobs, of: news.jobs.length };
+}
+
+/** Takes jobs in, one after the other; says how many, where the phone stops taking. */
+async function takeJobs(store: Store, news: readonly JobNews[]): Promise<number> {
+  const lines = await store.jobs();
+  for (const [k, { file, against }] of news.entries()) {
+    const here = lines.find(({ id }) => id === file.job);
+    const done = await store.addEntries(file.job, file.entries, asideOf(against?.differing ?? []));
+    if (!done.ok) return k;
+    if (here && here.deleted === undefined) await aliveAgain(store, file.job);
+  }
+  return news.length;
 }
 
 /** A job that stands here goes on standing, though the copy says it was deleted. */

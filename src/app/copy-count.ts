@@ -12,6 +12,10 @@ type CopyCount = Pick<Copies, 'since' | 'at' | 'due' | 'putOff' | 'finished'> & 
   readonly copied: (upTo: number) => Promise<void>;
 };
 
+/** Calls when the page is hidden: nobody says when it is ended. */
+const onHidden = (then: () => void): void =>
+  document.addEventListener('visibilitychange', () => document.visibilityState === 'hidden' && then());
+
 /** How much has changed since everything was last copied out, kept over restarts and added up over pages. */
 export function copyCount(store: Store): CopyCount {
   const kept = signal<Copied>(readCopied(undefined));
@@ -35,9 +39,7 @@ export function copyCount(store: Store): CopyCount {
     return next.catch(() => undefined); // a reminder that is not kept is no trouble worth a word
   }
 
-  document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'hidden' && more.peek() > 0) void keep((copied) => copied);
-  });
+  onHidden(() => more.peek() > 0 && void keep((copied) => copied));
   return {
     since: computed(() => now.value.since),
     at: computed(() => now.value.at),

@@ -14,6 +14,24 @@ export function openJournal(): Journal | undefined {
   if (!('storage' in navigator) || !navigator.storage.getDirectory || !('Worker' in self)) return undefined;
   const worker = workerNow();
   if (!worker) return undefined;
+  const ask = askedOf(worker);
+  return {
+    append: async (rows) => {
+      const told = await ask({ what: 'append', rows });
+      return told !== undefined && told.error === undefined;
+    },
+    summary: async () => (await ask({ what: 'summary' }))?.summary,
+    rows: async () => (await ask({ what: 'rows' }))?.rows,
+    starting: async () => (await ask({ what: 'starting' }))?.froze,
+    stood: () => void ask({ what: 'stood' }),
+    close: () => worker.terminate(),
+  };
+}
+
+type Question = Omit<JournalAsked, 'no'> | Omit<StartAsked, 'no'>;
+
+/** Asks the worker; undefined when it is broken, or gives no answer in time. */
+function askedOf(worker: Worker): (asked: Question) => Promise<JournalTold | undefined> {
   const waiting = new Map<number, (told: JournalTold | undefined) => void>();
   let no = 0;
   let broken = false;
@@ -26,9 +44,7 @@ export function openJournal(): Journal | undefined {
     broken = true;
     for (const settle of waiting.values()) settle(undefined);
   };
-  const ask = (
-    asked: Omit<JournalAsked, 'no'> | Omit<StartAsked, 'no'>,
-  ): Promise<JournalTold | undefined> => {
+  return (asked) => {
     no += 1;
     const own = no;
     if (broken) return Promise.resolve(undefined);
@@ -38,27 +54,15 @@ export function openJournal(): Journal | undefined {
         waiting.delete(own);
         resolve(told);
       };
-      const late = setTimeout(
-        () => {
-          silent = true;
-          settle(undefined);
-        },
-        silent && asked.what === 'append' ? shortly : patience[asked.what],
-      );
+      const giveUp = () => {
+        silent = true;
+        settle(undefined);
+      };
+      const wait = silent && asked.what === 'append' ? shortly : patience[asked.what];
+      const late = setTimeout(giveUp, wait);
       waiting.set(own, settle);
       worker.postMessage({ no: own, ...asked } satisfies JournalAsked | StartAsked);
     });
-  };
-  return {
-    append: async (rows) => {
-      const told = await ask({ what: 'append', rows });
-      return told !== undefined && told.error === undefined;
-    },
-    summary: async () => (await ask({ what: 'summary' }))?.summary,
-    rows: async () => (await ask({ what: 'rows' }))?.rows,
-    starting: async () => (await ask({ what: 'starting' }))?.froze,
-    stood: () => void ask({ what: 'stood' }),
-    close: () => worker.terminate(),
   };
 }
 

@@ -27,65 +27,98 @@ export type LogInHand = {
   readonly append: (act: NewAct) => Promise<boolean>;
 };
 
+/** The log's own signals; `kept` is what the log comes to, without what is on its way. */
+type Log = Pick<LogInHand, 'jobId' | 'entries' | 'folded' | 'decided' | 'unsaved' | 'setAside' | 'acted'> & {
+  readonly kept: Signal<Folded>;
+  readonly underWay: Signal<readonly NewAct[]>;
+};
+
 /** @param at rows set aside before, and what is done when another job is opened */
 export function logInHand(
   store: Store,
   at: { readonly setAside: number; readonly onOther: () => void },
 ): LogInHand {
+  const log = logSignals(at.setAside);
+  const { append, settled } = appending(log, store);
+
+  async function write(label: string, changes: readonly Change[], undoes?: string): Promise<boolean> {
+    const id = log.jobId.value;
+    if (id === undefined || changes.length === 0) return false;
+    // over what this page shows: what another page took in meanwhile was not seen, and stands beside it
+    const seen = undoes === undefined ? { changes: over(log.kept.value, changes) } : { changes, undoes };
+    return append({ job: id, label, ...seen });
+  }
+
+  return {
+    ...log,
+    settled,
+    load: async (id) => {
+      const loaded = await store.load(id);
+      if (id !== log.jobId.value) at.onOther();
+      opened(log, id, loaded);
+    },
+    catchUp: () => catchUp(log, store),
+    write,
+    append,
+  };
+}
+
+function logSignals(before: number): Log {
   const jobId = signal<string | undefined>(undefined);
   const entries = signal<readonly Entry[]>([]);
   const kept = signal<Folded>(fold([]));
-  const decided = signal(0);
   const underWay = signal<readonly NewAct[]>([]);
-  const flying = new Set<Promise<unknown>>();
   const folded = computed<Folded>(() => {
     const edits = underWay.value.flatMap(({ job, changes }) => (job === jobId.value ? changes : []));
     return edits.some(({ kind }) => kind === 'edit') ? withChanges(kept.value, edits) : kept.value;
   });
   const unsaved = makeUnsaved();
-  const setAside = signal(at.setAside);
-  const acted = signal(0);
+  const [decided, setAside, acted] = [signal(0), signal(before), signal(0)];
+  return { jobId, entries, kept, underWay, folded, unsaved, decided, setAside, acted };
+}
 
-  function took(fresh: readonly Entry[]): void {
-    const next = extend(kept.value, fresh);
-    const all = next ? [...entries.value, ...fresh] : merge(entries.value, fresh);
-    batch(() => {
-      entries.value = all;
-      kept.value = next ?? fold(all);
-      if (!next || fresh.some((e) => e.kind === 'edit')) decided.value += 1;
-    });
-  }
+/** The log goes on with entries that were kept. */
+function took({ kept, entries, decided }: Log, fresh: readonly Entry[]): void {
+  const next = extend(kept.value, fresh);
+  const all = next ? [...entries.value, ...fresh] : merge(entries.value, fresh);
+  batch(() => {
+    entries.value = all;
+    kept.value = next ?? fold(all);
+    if (!next || fresh.some((e) => e.kind === 'edit')) decided.value += 1;
+  });
+}
 
-  async function load(id: string): Promise<void> {
-    const loaded = await store.load(id);
-    if (id !== jobId.value) at.onOther();
-    batch(() => {
-      // what was acknowledged while it was read, or is in the journal alone, stays
-      const all = id === jobId.peek() ? merge(loaded.entries, entries.peek()) : loaded.entries;
-      jobId.value = id;
-      entries.value = all;
-      kept.value = fold(all);
-      decided.value += 1;
-      setAside.value += loaded.setAside;
-    });
-  }
+type Loaded = Awaited<ReturnType<Store['load']>>;
 
-  async function catchUp(): Promise<void> {
-    const id = jobId.value;
-    if (id === undefined) return;
-    const have = new Set(entries.value.map((e) => `${e.count}.${e.device}`));
-    const from = Math.max(1, (entries.value[entries.value.length - 1]?.count ?? 0) - 200);
-    const fresh = (await store.since(id, from)).filter((e) => !have.has(`${e.count}.${e.device}`));
-    if (fresh.length > 0 && jobId.value === id) took(fresh);
-  }
+/** A job is in hand as it was read. */
+function opened({ jobId, entries, kept, decided, setAside }: Log, id: string, loaded: Loaded): void {
+  batch(() => {
+    // what was acknowledged while it was read, or is in the journal alone, stays
+    const all = id === jobId.peek() ? merge(loaded.entries, entries.peek()) : loaded.entries;
+    jobId.value = id;
+    entries.value = all;
+    kept.value = fold(all);
+    decided.value += 1;
+    setAside.value += loaded.setAside;
+  });
+}
 
-  async function write(label: string, changes: readonly Change[], undoes?: string): Promise<boolean> {
-    const id = jobId.value;
-    if (id === undefined || changes.length === 0) return false;
-    // over what this page shows: what another page took in meanwhile was not seen, and stands beside it
-    const seen = undoes === undefined ? { changes: over(kept.value, changes) } : { changes, undoes };
-    return append({ job: id, label, ...seen });
-  }
+const placeOf = ({ count, device }: Entry): string => `${count}.${device}`;
+
+async function catchUp(log: Log, store: Store): Promise<void> {
+  const { jobId, entries } = log;
+  const id = jobId.value;
+  if (id === undefined) return;
+  const have = new Set(entries.value.map(placeOf));
+  const from = Math.max(1, (entries.value[entries.value.length - 1]?.count ?? 0) - 200);
+  const fresh = (await store.since(id, from)).filter((e) => !have.has(placeOf(e)));
+  if (fresh.length > 0 && jobId.value === id) took(log, fresh);
+}
+
+/** Acts on their way to storage: shown at once, then kept, or named among what could not be. */
+function appending(log: Log, store: Store): Pick<LogInHand, 'append' | 'settled'> {
+  const { underWay, decided, unsaved, jobId, acted } = log;
+  const flying = new Set<Promise<unknown>>();
 
   async function append(act: NewAct): Promise<boolean> {
     const decides = act.changes.some(({ kind }) => kind === 'edit');
@@ -102,7 +135,7 @@ export function logInHand(
       mark(underWay.value.filter((one) => one !== act));
       if (done.ok) unsaved.saved({ act });
       else unsaved.failed({ label: act.label, why: done.error, act, again: () => append(act) });
-      if (done.ok && jobId.value === act.job) took(done.value);
+      if (done.ok && jobId.value === act.job) took(log, done.value);
       if (done.ok) acted.value += 1;
     });
     return done.ok;
@@ -111,20 +144,5 @@ export function logInHand(
   async function settled(): Promise<void> {
     while (flying.size > 0) await Promise.allSettled(flying);
   }
-
-  return {
-    jobId,
-    entries,
-    folded,
-    decided,
-    underWay,
-    settled,
-    unsaved,
-    setAside,
-    acted,
-    load,
-    catchUp,
-    write,
-    append,
-  };
+  return { append, settled };
 }

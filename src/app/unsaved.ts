@@ -70,14 +70,16 @@ export function makeUnsaved(): UnsavedBox {
           return now.value.every(({ key }) => key !== label);
         },
       }),
-    entriesOf: (job, last) => {
-      const writer = { device: randomId(), now: () => new Date().toISOString() };
-      const made: Entry[] = [];
-      for (const { act } of now.value) {
-        const more = act?.job === job ? prepareAct(writer, act, last + made.length) : undefined;
-        if (more?.ok) made.push(...more.value);
-      }
-      return made;
-    },
+    entriesOf: (job, last) => entriesOf(now.value, job, last),
   };
+}
+
+function entriesOf(all: readonly Unsaved[], job: string, last: number): readonly Entry[] {
+  const writer = { device: randomId(), now: () => new Date().toISOString() };
+  const made: Entry[] = [];
+  for (const { act } of all) {
+    const more = act?.job === job ? prepareAct(writer, act, last + made.length) : undefined;
+    if (more?.ok) made.push(...more.value);
+  }
+  return made;
 }

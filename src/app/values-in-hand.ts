@@ -1,4 +1,4 @@
-import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
+import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Json } from '../job/entry';
 import { readSettings, type Settings, shelfKey } from '../job/settings';
 import type { Length } from '../length/length';
@@ -54,6 +54,13 @@ const isFigure = (key: string): boolean => key === 'figure' || isLine(key) || is
 const shared = (key: string): boolean =>
   key === 'lists' || key === 'handed' || shelfKey(key) !== undefined || isLine(key);
 
+/** As kept, and what is on its way over it. */
+type Held = {
+  readonly shop: Signal<Shop>;
+  readonly settings: Signal<Rows>;
+  readonly waiting: Signal<readonly Row[]>;
+};
+
 export async function valuesInHand(
   store: Store,
   unsaved: Pick<UnsavedBox, 'failed' | 'saved'>,
@@ -61,20 +68,76 @@ export async function valuesInHand(
 ): Promise<ValuesInHand> {
   const read = () => Promise.all([store.shop(), store.settings()]);
   const [figures, found] = await read();
-  const keptShop = signal<Shop>(figures);
-  const kept = signal<Readonly<Record<string, Json>>>(found);
-  const waiting = signal<readonly Row[]>([]);
+  const held: Held = { shop: signal(figures), settings: signal(found), waiting: signal([]) };
+  const { keepRow, since } = writesInto(held, unsaved, names);
+
+  async function keepAll(patch: Rows): Promise<void> {
+    await Promise.all(
+      Object.entries(patch).map(([key, value]) =>
+        keepRow({ of: 'settings', key, value }, () => store.keep(key, value)),
+      ),
+    );
+  }
+
+  /** What is kept, read now; what came to be kept meanwhile the reading may not have seen. */
+  async function readOver(takes: (key: string) => boolean): Promise<void> {
+    const isFresh = since();
+    const [figures, now] = await read();
+    batch(() => {
+      held.shop.value = { ...figures, ...only(held.shop.value as Rows, isFresh('shop')) };
+      const taken = (key: string) => takes(key) && !isFresh('settings')(key);
+      held.settings.value = { ...only(held.settings.value, (key) => !taken(key)), ...only(now, taken) };
+    });
+  }
+
+  return {
+    ...shown(held),
+    keep: (patch) => keepAll(patch as Rows),
+    keepShop: async (key, value) => {
+      await keepRow({ of: 'shop', key, value }, () => store.keepShop(key, value));
+    },
+    keepOnShelf: keepAll,
+    keepFigure: (rows) => void keepAll(rows),
+    load: () => readOver(() => true),
+    catchUp: () => readOver(shared),
+  };
+}
+
+type Shown = Pick<ValuesInHand, 'settings' | 'shop' | 'figure' | 'underWay'>;
+
+/** What the screens are shown. */
+function shown({ shop, settings, waiting }: Held): Shown {
   const all = computed(() => ({
-    ...kept.value,
+    ...settings.value,
     ...Object.fromEntries(waiting.value.flatMap((row) => (row.of === 'shop' ? [] : [[row.key, row.value]]))),
   }));
-  const settings = computed(() => readSettings(all.value));
-  const shop = computed<Shop>(() => ({
-    ...keptShop.value,
-    ...Object.fromEntries(waiting.value.flatMap((row) => (row.of === 'shop' ? [[row.key, row.value]] : []))),
-  }));
-  const figure = computed(() => only(all.value, isFigure));
+  return {
+    settings: computed(() => readSettings(all.value)),
+    shop: computed<Shop>(() => ({
+      ...shop.value,
+      ...Object.fromEntries(
+        waiting.value.flatMap((row) => (row.of === 'shop' ? [[row.key, row.value]] : [])),
+      ),
+    })),
+    figure: computed(() => only(all.value, isFigure)),
+    underWay: computed(() =>
+      waiting.value.some(({ of, key }) => of === 'shop' || shelfKey(key) !== undefined || isFigure(key)),
+    ),
+  };
+}
 
+type Writes = {
+  readonly keepRow: (row: Row, write: () => Promise<Result<null, SaveError>>) => Promise<boolean>;
+  /** From now on: whether a row was on its way, or came to be kept since. */
+  readonly since: () => (of: Row['of']) => (key: string) => boolean;
+};
+
+/** Writes to storage: shown at once, then kept, or named among what could not be. */
+function writesInto(
+  { shop, settings, waiting }: Held,
+  unsaved: Pick<UnsavedBox, 'failed' | 'saved'>,
+  names: ValueNames,
+): Writes {
   /** Of each key, which of all writes was the last that came to an end. */
   const ended = new Map<string, number>();
   let writes = 0;
@@ -83,7 +146,7 @@ export async function valuesInHand(
    * Shown at once; refused, it is as it was, and named until it is kept after all. One that comes to an end after a
    * later one of its key says nothing any more: a write that was tried again must not put an older word over a newer.
    */
-  async function keepRow(row: Row, write: () => Promise<Result<null, SaveError>>): Promise<boolean> {
+  const keepRow: Writes['keepRow'] = async (row, write) => {
     writes += 1;
     const no = writes;
     waiting.value = [...waiting.value, row];
@@ -96,8 +159,8 @@ export async function valuesInHand(
       if ((ended.get(key) ?? 0) > no) return;
       ended.set(key, no);
       if (done.ok) {
-        if (row.of === 'shop') keptShop.value = { ...keptShop.value, [row.key]: row.value };
-        else kept.value = { ...kept.value, [row.key]: row.value };
+        if (row.of === 'shop') shop.value = { ...shop.value, [row.key]: row.value };
+        else settings.value = { ...settings.value, [row.key]: row.value };
         unsaved.saved({ key });
       } else if (!quiet.includes(row.key) && !isStepBack(row.key)) {
         const label = row.of === 'shop' ? names.shop(row.key) : names.setting(row.key);
@@ -105,48 +168,13 @@ export async function valuesInHand(
       }
     });
     return done.ok;
-  }
+  };
 
-  const keepSetting = (key: string, value: Json) =>
-    keepRow({ of: 'settings', key, value }, () => store.keep(key, value));
-
-  async function keepAll(patch: Readonly<Record<string, Json>>): Promise<void> {
-    await Promise.all(Object.entries(patch).map(([key, value]) => keepSetting(key, value)));
-  }
-
-  async function keepShop(field: keyof Shop, value: Length | undefined): Promise<void> {
-    await keepRow({ of: 'shop', key: field, value }, () => store.keepShop(field, value));
-  }
-
-  /** What is kept, read now; what came to be kept meanwhile the reading may not have seen. */
-  async function readOver(takes: (key: string) => boolean): Promise<void> {
+  const since = () => {
     const from = writes;
     const under = waiting.value;
-    const [figures, now] = await read();
-    const fresh = (of: Row['of']) => (key: string) =>
+    return (of: Row['of']) => (key: string) =>
       (ended.get(`${of} ${key}`) ?? 0) > from || under.some((row) => row.of === of && row.key === key);
-    batch(() => {
-      keptShop.value = { ...figures, ...only(keptShop.value as Rows, fresh('shop')) };
-      const taken = (key: string) => takes(key) && !fresh('settings')(key);
-      kept.value = { ...only(kept.value, (key) => !taken(key)), ...only(now, taken) };
-    });
-  }
-
-  const load = () => readOver(() => true);
-  const catchUp = () => readOver(shared);
-
-  return {
-    settings,
-    shop,
-    figure,
-    underWay: computed(() =>
-      waiting.value.some(({ of, key }) => of === 'shop' || shelfKey(key) !== undefined || isFigure(key)),
-    ),
-    keep: (patch) => keepAll(patch as Readonly<Record<string, Json>>),
-    keepShop,
-    keepOnShelf: keepAll,
-    keepFigure: (rows) => void keepAll(rows),
-    load,
-    catchUp,
   };
+  return { keepRow, since };
 }

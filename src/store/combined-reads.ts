@@ -25,24 +25,8 @@ export function viewOf({ connection, ahead, seen }: StoreContext): View {
     return { entries: merge(entries, more), setAside };
   }
 
-  /**
-   * A job's line of the list, from its log. Of a log that only the journal has, only the fields of the line are
-   * checked.
-   */
-  async function lineOf(id: string): Promise<JobLine> {
-    const entries = ahead.all() ? ahead.log(id) : (await loadAll(id)).entries;
-    const own = entries.filter((entry) => entry.kind === 'edit' && lineFields.includes(entry.path));
-    const { values } = fold(readable(own));
-    const [name = '', place = '', deleted = ''] = lineFields.map((path) => {
-      const value = values.get(path);
-      return typeof value === 'string' ? value : '';
-    });
-    const newest = entries.reduce<Entry | undefined>(
-      (last, entry) => (last && inOrder(entry, last) < 0 ? last : entry),
-      undefined,
-    );
-    return { id, name, place, last: newest?.at ?? '', ...(deleted ? { deleted } : {}) };
-  }
+  const lineOf = async (id: string): Promise<JobLine> =>
+    lineFrom(id, ahead.all() ? ahead.log(id) : (await loadAll(id)).entries);
 
   const values = async (of: ValueStore): Promise<ReadonlyMap<string, Json>> => {
     const more = ahead.values(of);
@@ -77,4 +61,22 @@ export function viewOf({ connection, ahead, seen }: StoreContext): View {
     settings: async () => Object.fromEntries(await values('settings')),
     shop: async () => readShop(await values('shop')),
   };
+}
+
+/**
+ * A job's line of the list, from its log. Of a log that only the journal has, only the fields of the line are
+ * checked.
+ */
+function lineFrom(id: string, entries: readonly Entry[]): JobLine {
+  const own = entries.filter((entry) => entry.kind === 'edit' && lineFields.includes(entry.path));
+  const { values } = fold(readable(own));
+  const [name = '', place = '', deleted = ''] = lineFields.map((path) => {
+    const value = values.get(path);
+    return typeof value === 'string' ? value : '';
+  });
+  const newest = entries.reduce<Entry | undefined>(
+    (last, entry) => (last && inOrder(entry, last) < 0 ? last : entry),
+    undefined,
+  );
+  return { id, name, place, last: newest?.at ?? '', ...(deleted ? { deleted } : {}) };
 }

@@ -54,58 +54,14 @@ type Opened = { readonly db: Database; readonly readOnly: boolean };
 /** Opens the phone's database, brought up to this version step by step; one of a later version, for reading alone. */
 export async function connect(options: ConnectOptions): Promise<Result<Connection, OpenError>> {
   let gone = false;
-  const open = () =>
-    openNow(options.name, () => {
-      gone = true;
-      options.onGone();
-    });
-  const filled = async (): Promise<Result<Opened, OpenError>> => {
-    const opened = await open();
-    if (!opened.ok || opened.value.readOnly) return opened;
-    try {
-      await within(options.refill(opened.value.db), longer * options.patience);
-      return opened;
-    } catch (error) {
-      opened.value.db.close();
-      return err({ code: 'no-storage', name: nameOf(error) });
-    }
-  };
-  const opens = async () => {
-    for (let turn = 0; ; turn += 1) {
-      const opened = await filled();
-      const again = !opened.ok && opened.error.code === 'no-storage' && lostNames.includes(opened.error.name);
-      if (!again || turn === retries) return opened;
-    }
-  };
-  const first = await opens();
+  const open = openerOf(options, () => {
+    gone = true;
+    options.onGone();
+  });
+  const first = await openInTurns(open);
   if (!first.ok) return first;
-  let { db, readOnly } = first.value;
-  let opening: Promise<void> | undefined;
-  const reopen = (lost: Database, error: unknown): Promise<void> => {
-    opening ??= filled()
-      .then((again) => {
-        if (!again.ok) throw error;
-        lost.close();
-        ({ db, readOnly } = again.value);
-      })
-      .finally(() => {
-        opening = undefined;
-      });
-    return opening;
-  };
-  const use: Use = async (work, how) => {
-    const patience = how === 'long' ? longer * options.patience : options.patience;
-    for (let turn = 0; ; turn += 1) {
-      const used = db;
-      try {
-        return await within(work(used), patience);
-      } catch (error) {
-        if (!isLost(error) || turn === retries) throw error;
-        if (db === used) await reopen(used, error); // else another call has
-      }
-    }
-  };
-  const isReadOnly = () => readOnly || gone;
+  const { use, readOnly, close } = held(first.value, open, options.patience);
+  const isReadOnly = () => readOnly() || gone;
   const writable = (db: Database) => {
     if (isReadOnly()) throw new DOMException('a newer version has it', 'ReadOnlyError');
     return db;
@@ -114,8 +70,65 @@ export async function connect(options: ConnectOptions): Promise<Result<Connectio
     use,
     write: (work, how) => use(async (db) => work(writable(db)), how),
     readOnly: isReadOnly,
-    close: () => db.close(),
+    close,
   });
+}
+
+type Open = () => Promise<Result<Opened, OpenError>>;
+
+/** Opens the database, and fills it where the browser emptied it. */
+function openerOf({ name, refill, patience }: ConnectOptions, onGone: () => void): Open {
+  return async () => {
+    const opened = await openNow(name, onGone);
+    if (!opened.ok || opened.value.readOnly) return opened;
+    try {
+      await within(refill(opened.value.db), longer * patience);
+      return opened;
+    } catch (error) {
+      opened.value.db.close();
+      return err({ code: 'no-storage', name: nameOf(error) });
+    }
+  };
+}
+
+/** Opens it, and again where a connection was lost on the way. */
+async function openInTurns(open: Open): Promise<Result<Opened, OpenError>> {
+  for (let turn = 0; ; turn += 1) {
+    const opened = await open();
+    const again = !opened.ok && opened.error.code === 'no-storage' && lostNames.includes(opened.error.name);
+    if (!again || turn === retries) return opened;
+  }
+}
+
+/** The connection as it stands: opened anew where it was lost, for all who use it at once. */
+function held(first: Opened, open: Open, tap: number): Pick<Connection, 'use' | 'readOnly' | 'close'> {
+  let now = first;
+  let opening: Promise<void> | undefined;
+  const reopen = (lost: Database, error: unknown): Promise<void> => {
+    opening ??= open()
+      .then((again) => {
+        if (!again.ok) throw error;
+        lost.close();
+        now = again.value;
+      })
+      .finally(() => {
+        opening = undefined;
+      });
+    return opening;
+  };
+  const use: Use = async (work, how) => {
+    const patience = how === 'long' ? longer * tap : tap;
+    for (let turn = 0; ; turn += 1) {
+      const used = now.db;
+      try {
+        return await within(work(used), patience);
+      } catch (error) {
+        if (!isLost(error) || turn === retries) throw error;
+        if (now.db === used) await reopen(used, error); // else another call has
+      }
+    }
+  };
+  return { use, readOnly: () => now.readOnly, close: () => now.db.close() };
 }
 
 function within<T>(work: Promise<T>, patience: number): Promise<T> {

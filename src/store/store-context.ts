@@ -57,25 +57,18 @@ export const isOurs = (device: string, name: string): boolean =>
   name === device || (name.length === device.length + more && name.startsWith(device));
 
 export function keeperOf(journal: Journal | undefined, now: () => string): Keeper {
-  let latest = '';
   let keptIn: KeptIn = journal ? 'both' : 'database';
-  const heard: ((keptIn: KeptIn) => void)[] = [];
-  const counts = new Map<string, number>();
   let back = 0;
-  const hearBack: ((entries: number) => void)[] = [];
-  const hearValues: (() => void)[] = [];
   let unfilled = false;
   let filling = Promise.resolve();
+  const kept = hearers<KeptIn>();
+  const restored = hearers<number>();
+  const values = hearers<void>();
   return {
     journal,
     ahead: makeAhead(),
-    stamp: () => {
-      latest = laterThan(latest, now());
-      return latest;
-    },
-    sawStamp: (at) => {
-      if (at > latest) latest = at;
-    },
+    ...clock(now),
+    ...greatestCounts(),
     filled: () => filling,
     fillWith: (now) => {
       filling = now;
@@ -84,27 +77,59 @@ export function keeperOf(journal: Journal | undefined, now: () => string): Keepe
       unfilled = now;
       return unfilled;
     },
-    tookValues: () => {
-      for (const hear of hearValues) hear();
-    },
-    onValues: (hear) => void hearValues.push(hear),
+    tookValues: values.tell,
+    onValues: values.hear,
     keptIn: () => keptIn,
-    onKeptIn: (hear) => void heard.push(hear),
+    onKeptIn: kept.hear,
     setKeptIn: (now) => {
       if (now === keptIn) return;
       keptIn = now;
-      for (const hear of heard) hear(now);
+      kept.tell(now);
     },
     restored: (entries) => {
       back += entries;
-      for (const hear of hearBack) hear(entries);
+      restored.tell(entries);
     },
     howMany: () => back,
-    onRestored: (hear) => void hearBack.push(hear),
-    last: (job) => counts.get(job) ?? 0,
-    seen: (job, entries) => {
-      const most = entries.reduce((n, { count }) => Math.max(n, count), counts.get(job) ?? 0);
-      counts.set(job, most);
+    onRestored: restored.hear,
+  };
+}
+
+type Hearers<T> = { readonly hear: (heard: (now: T) => void) => void; readonly tell: (now: T) => void };
+
+/** Those who want to hear of something, in the order they said so. */
+function hearers<T>(): Hearers<T> {
+  const all: ((now: T) => void)[] = [];
+  return {
+    hear: (heard) => void all.push(heard),
+    tell: (now) => {
+      for (const heard of all) heard(now);
     },
+  };
+}
+
+function clock(now: () => string): Pick<Keeper, 'stamp' | 'sawStamp'> {
+  let latest = '';
+  return {
+    stamp: () => {
+      latest = laterThan(latest, now());
+      return latest;
+    },
+    sawStamp: (at) => {
+      if (at > latest) latest = at;
+    },
+  };
+}
+
+function greatestCounts(): Pick<Keeper, 'last' | 'seen'> {
+  const counts = new Map<string, number>();
+  const last = (job: string) => counts.get(job) ?? 0;
+  return {
+    last,
+    seen: (job, entries) =>
+      void counts.set(
+        job,
+        entries.reduce((n, { count }) => Math.max(n, count), last(job)),
+      ),
   };
 }
