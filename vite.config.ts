@@ -3,6 +3,7 @@ import preact from '@preact/preset-vite';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { notices } from './build/notices-plugin.ts';
+import { shortElements } from './build/short-elements.ts';
 import { manifest } from './src/app/manifest.ts';
 
 const { gather, write } = notices();
@@ -38,6 +39,7 @@ export default defineConfig({
   plugins: [
     policyOff,
     preact(),
+    shortElements,
     gather(),
     VitePWA({
       strategies: 'injectManifest',
