@@ -8,6 +8,9 @@ import type { StoreContext } from './store-context';
 import { pairsIn, type Stamped, takeLater, type ValueStore, valuesOf } from './values';
 import { reading } from './whole';
 
+/** Reads the database, or takes `none` while the journal alone is shown. */
+type Read = <T>(work: (db: Database) => Promise<T>, none: T, how?: 'long') => Promise<T>;
+
 type View = Pick<Store, 'load' | 'since' | 'jobs' | 'aside' | 'setting' | 'settings' | 'shop'>;
 
 /**
@@ -16,8 +19,7 @@ type View = Pick<Store, 'load' | 'since' | 'jobs' | 'aside' | 'setting' | 'setti
  * other order it would be missed.
  */
 export function viewOf({ connection, ahead, seen }: StoreContext): View {
-  const read = <T>(work: (db: Database) => Promise<T>, none: T, how?: 'long'): Promise<T> =>
-    ahead.all() ? Promise.resolve(none) : connection.use(work, how);
+  const read: Read = (work, none, how) => (ahead.all() ? Promise.resolve(none) : connection.use(work, how));
 
   async function loadAll(job: string) {
     const more = readable(ahead.log(job));
@@ -25,14 +27,12 @@ export function viewOf({ connection, ahead, seen }: StoreContext): View {
     return { entries: merge(entries, more), setAside };
   }
 
-  const lineOf = async (id: string): Promise<JobLine> =>
+  const lineOf = async (id: string) =>
     lineFrom(id, ahead.all() ? ahead.log(id) : (await loadAll(id)).entries);
 
   const values = async (of: ValueStore): Promise<ReadonlyMap<string, Json>> => {
     const more = ahead.values(of);
-    const kept = new Map(await read((db) => valuesOf(db, of), new Map<string, Stamped>()));
-    for (const [key, one] of more) takeLater(kept, key, one);
-    return pairsIn(kept);
+    return pairsIn(withLater(await read((db) => valuesOf(db, of), new Map()), more));
   };
 
   return {
@@ -55,7 +55,7 @@ export function viewOf({ connection, ahead, seen }: StoreContext): View {
     },
     aside: async () => {
       const more = ahead.asides();
-      return [...(await read((db) => reading(db.transaction('aside')).store.getAll(), [])), ...more];
+      return [...(await read(allAsides, [])), ...more];
     },
     setting: async (key) => (await values('settings')).get(key),
     settings: async () => Object.fromEntries(await values('settings')),
@@ -79,4 +79,15 @@ function lineFrom(id: string, entries: readonly Entry[]): JobLine {
     undefined,
   );
   return { id, name, place, last: newest?.at ?? '', ...(deleted ? { deleted } : {}) };
+}
+
+const allAsides = (db: Database) => reading(db.transaction('aside')).store.getAll();
+
+type Stampeds = ReadonlyMap<string, Stamped>;
+
+/** Of each key the later word. */
+function withLater(kept: Stampeds, more: Stampeds): Stampeds {
+  const both = new Map(kept);
+  for (const [key, one] of more) takeLater(both, key, one);
+  return both;
 }

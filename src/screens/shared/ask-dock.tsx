@@ -18,46 +18,15 @@ type AskDockProps = {
 };
 
 /** What docks below when a blank is tapped. */
-export function AskDock({ ask, tape, sheets = [], onSave, onTry = () => undefined, onClose }: AskDockProps) {
+export function AskDock(props: AskDockProps) {
+  const { ask, onSave, onClose } = props;
   switch (ask.as) {
     case 'length':
-      return (
-        <KeySheet
-          title={ask.title}
-          tape={tape}
-          fill="length"
-          now={ask.now}
-          signed={ask.signed}
-          sheets={sheets}
-          onLength={(value) => onSave(ask.save(value))}
-          onTry={(value) => onTry(ask.save(typeof value === 'number' ? undefined : value))}
-          onClose={onClose}
-        />
-      );
+      return <LengthDock {...props} ask={ask} />;
     case 'amount':
-      return (
-        <KeySheet
-          title={ask.title}
-          tape="1/64"
-          fill="amount"
-          now={ask.now && asInches(ask.now)}
-          onLength={(value) => onSave(ask.save(value && asNumber(value)))}
-          onTry={(value) => onTry(ask.save(value && typeof value !== 'number' ? asNumber(value) : undefined))}
-          onClose={onClose}
-        />
-      );
+      return <AmountDock {...props} ask={ask} />;
     case 'count':
-      return (
-        <KeySheet
-          title={ask.title}
-          tape={tape}
-          fill="count"
-          nowCount={ask.now}
-          onCount={(value) => onSave(ask.save(value))}
-          onTry={(value) => onTry(ask.save(typeof value === 'number' ? value : undefined))}
-          onClose={onClose}
-        />
-      );
+      return <CountDock {...props} ask={ask} />;
     case 'choice':
       return (
         <ChoiceDock
@@ -82,6 +51,46 @@ export function AskDock({ ask, tape, sheets = [], onSave, onTry = () => undefine
       );
   }
 }
+
+type DockProps<As extends Ask['as']> = AskDockProps & { readonly ask: Extract<Ask, { readonly as: As }> };
+
+const LengthDock = ({ ask, tape, sheets = [], onSave, onTry, onClose }: DockProps<'length'>) => (
+  <KeySheet
+    title={ask.title}
+    tape={tape}
+    fill="length"
+    now={ask.now}
+    signed={ask.signed}
+    sheets={sheets}
+    onLength={(value) => onSave(ask.save(value))}
+    onTry={(value) => onTry?.(ask.save(typeof value === 'number' ? undefined : value))}
+    onClose={onClose}
+  />
+);
+
+const AmountDock = ({ ask, onSave, onTry, onClose }: DockProps<'amount'>) => (
+  <KeySheet
+    title={ask.title}
+    tape="1/64"
+    fill="amount"
+    now={ask.now && asInches(ask.now)}
+    onLength={(value) => onSave(ask.save(value && asNumber(value)))}
+    onTry={(value) => onTry?.(ask.save(value && typeof value !== 'number' ? asNumber(value) : undefined))}
+    onClose={onClose}
+  />
+);
+
+const CountDock = ({ ask, tape, onSave, onTry, onClose }: DockProps<'count'>) => (
+  <KeySheet
+    title={ask.title}
+    tape={tape}
+    fill="count"
+    nowCount={ask.now}
+    onCount={(value) => onSave(ask.save(value))}
+    onTry={(value) => onTry?.(ask.save(typeof value === 'number' ? value : undefined))}
+    onClose={onClose}
+  />
+);
 
 type TextDockProps = {
   readonly title: string;

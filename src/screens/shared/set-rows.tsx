@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { equals, type Length } from '../../length/length';
 import { writeLength } from '../../length/write';
-import { offered, type Piece, type StackBox, withCount } from '../../trade/stacks/pieces';
+import { offered, type Piece, withCount } from '../../trade/stacks/pieces';
 import { KeySheet } from '../../ui/key-sheet';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
@@ -19,7 +19,6 @@ type RowsProps = { readonly bench: Bench; readonly singles: readonly Single[] };
 export function SetRows({ bench, singles }: RowsProps) {
   const [open, setOpen] = useState<Single>();
   const { stack } = listsOf(bench.settings.value);
-  const keep = (patch: Partial<StackBox>) => keepLists(bench, { stack: { ...stack, ...patch } });
   const keepSingle = (what: Single, value: Length | undefined) => {
     const { [what]: _, ...rest } = stack;
     keepLists(bench, { stack: value ? { ...rest, [what]: value } : rest });
@@ -29,16 +28,16 @@ export function SetRows({ bench, singles }: RowsProps) {
       <Outer
         now={stack.outer}
         onTap={() => setOpen('outer')}
-        onOffer={() => keep({ outer: offered.outer })}
+        onOffer={() => keepSingle('outer', offered.outer)}
       />
-      <Pieces pieces={stack.pieces} onPieces={(pieces) => keep({ pieces })} />
+      <Pieces
+        pieces={stack.pieces}
+        onPieces={(pieces) => keepLists(bench, { stack: { ...stack, pieces } })}
+      />
       <ul>
         {singles.map((what) => (
           <li key={what}>
-            <button type="button" class="nextset" onClick={() => setOpen(what)}>
-              <span class="grow">{words.singles[what].row}</span>
-              <Known now={stack[what]} />
-            </button>
+            <SingleRow what={what} now={stack[what]} onTap={() => setOpen(what)} />
           </li>
         ))}
       </ul>
@@ -65,19 +64,25 @@ const Known = ({ now }: { readonly now: Length | undefined }) =>
     <span class="muted">{words.notSaid}</span>
   );
 
-type OuterProps = {
+type SingleProps = {
+  readonly what: Single;
   readonly now: Length | undefined;
   readonly onTap: () => void;
-  readonly onOffer: () => void;
 };
+
+const SingleRow = ({ what, now, onTap }: SingleProps) => (
+  <button type="button" class="nextset" onClick={onTap}>
+    <span class="grow">{words.singles[what].row}</span>
+    <Known now={now} />
+  </button>
+);
+
+type OuterProps = Omit<SingleProps, 'what'> & { readonly onOffer: () => void };
 
 /** What one outer cuts: the usual size at a tap until it is said, any other typed. */
 const Outer = ({ now, onTap, onOffer }: OuterProps) => (
   <div class="setrow">
-    <button type="button" class="nextset" onClick={onTap}>
-      <span class="grow">{words.singles.outer.row}</span>
-      <Known now={now} />
-    </button>
+    <SingleRow what="outer" now={now} onTap={onTap} />
     {!now && (
       <button
         type="button"

@@ -25,18 +25,12 @@ export function Offcuts({ bench, stock, offcuts }: OffcutsProps) {
     const done = await bench.act(words.anOffcut, editOffcut(id, { stock: stock.id }));
     if (done) setOpen({ id, size: 'length' });
   };
-  const take = (id: string) => void bench.act(words.offcutGone, editOffcut(id, { gone: true }));
   return (
     <section aria-label={words.offcuts}>
       <h2 class="sec pad-x">{words.offcutsOfIt}</h2>
       <ul>
         {own.map((o) => (
-          <OffcutLine
-            key={o.id}
-            offcut={o}
-            onSize={(size) => setOpen({ id: o.id, size })}
-            onGone={() => take(o.id)}
-          />
+          <OffcutLine key={o.id} offcut={o} onSize={(size) => setOpen({ id: o.id, size })} act={bench.act} />
         ))}
       </ul>
       <div class="pad-x adds">
@@ -60,17 +54,20 @@ export function Offcuts({ bench, stock, offcuts }: OffcutsProps) {
 type LineProps = {
   readonly offcut: Offcut;
   readonly onSize: (size: Size) => void;
-  readonly onGone: () => void;
+  readonly act: Bench['act'];
 };
 
-const OffcutLine = ({ offcut, onSize, onGone }: LineProps) => (
+const OffcutLine = ({ offcut, onSize, act }: LineProps) => (
   <li class="nextset ascut">
     {(['length', 'width'] as const).map((size) => (
       <button key={size} type="button" class="chip" onClick={() => onSize(size)}>
         {words.sizes[size]} {offcut[size] ? <Given value={offcut[size]} /> : '····'}
       </button>
     ))}
-    <Chip label={words.gone} onTap={onGone} />
+    <Chip
+      label={words.gone}
+      onTap={() => void act(words.offcutGone, editOffcut(offcut.id, { gone: true }))}
+    />
   </li>
 );
 
