@@ -87,7 +87,8 @@ describe('the drawers of the sample job', () => {
   test('every groove for a bottom runs out inside a tail', () => {
     const drawers = bank?.drawers?.ok ? bank.drawers.value.drawers : [];
     expect(drawers).toHaveLength(5);
-    for (const { tails } of drawers) expect(tails.tails.ok && tails.tails.value.groove?.inside).toBe(true);
+    for (const { joint } of drawers)
+      expect(joint.kind === 'tails' && joint.tails.ok && joint.tails.value.groove?.inside).toBe(true);
   });
 
   test('all that goes in goes in: no thing is taller than its drawer takes', () => {

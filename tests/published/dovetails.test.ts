@@ -9,7 +9,8 @@ import {
   subtract,
   times,
 } from '../../src/length/length';
-import { boxOf, boxWarnings, leastLap } from '../../src/trade/boxes/box';
+import { boxOf, boxWarnings } from '../../src/trade/boxes/box';
+import { leastLap } from '../../src/trade/boxes/joints/half-blind';
 import { tailsFor } from '../../src/trade/boxes/tail-choice';
 import { grooveRoom, type TailPlan, type Tails, tailsOf, tailsWarnings } from '../../src/trade/boxes/tails';
 import { newBank, usualBank } from '../../src/trade/fronts/bank';
@@ -109,7 +110,7 @@ describe('the lap of a half-blind front', () => {
   } as const;
 
   test('3/16 left of a front 3/4 thick: the tails reach 9/16', () => {
-    expect(w(value(boxOf({ ...plan, lap: l('3/16') })).tail)).toBe('9/16');
+    expect(w(value(boxOf({ ...plan, lap: l('3/16') })).reach)).toBe('9/16');
   });
 
   test('the app asks for 1/8, within the printed range: what the range calls weak is warned of', () => {
@@ -141,8 +142,8 @@ describe("Griffith's groove, wholly within a tail mortise", () => {
   test.each(heights.flatMap((height) => ups.map((up) => [height, up] as const)))(
     'a side %s high, the groove %s up: the tails are laid out so that one takes it',
     (height, up) => {
-      const side = { height: l(height), long: l('9/16'), groove: groove(up) };
-      const tails = value(tailsFor(newBank('b1'), {}, side).tails);
+      const side = { height: l(height), reach: l('9/16'), groove: groove(up) };
+      const tails = value(tailsFor(newBank('b1'), side).tails);
       expect(tails.groove).toEqual({ inside: true, tail: takes(tails, side.groove), cuts: 'none' });
       expect(tails.groove?.tail).toBeDefined();
     },

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { equalParts } from '../../src/length/equal-parts';
 import { equals, forDrawing, over, ratio, subtract, times } from '../../src/length/length';
 import { tapes } from '../../src/length/tape';
-import { type BoxPlan, boxOf } from '../../src/trade/boxes/box';
+import { boxOf } from '../../src/trade/boxes/box';
+import type { BoxPlan } from '../../src/trade/boxes/box-plan';
 import { contentsByFill, loadSays, sheetWeight } from '../../src/trade/boxes/contents';
 import { frontWidth } from '../../src/trade/fronts/width';
 import { rabbetFor } from '../../src/trade/joints/rabbets';
@@ -70,7 +71,7 @@ describe("the drawer of the Carpenters' Guide", () => {
 
   test('sides that run into a rabbet 3/8 deep stop 7/16 behind the face of the front', () => {
     const box = value(boxOf(plan));
-    expect(equals(box.tail, rabbet)).toBe(true);
+    expect(equals(box.reach, rabbet)).toBe(true);
     expect([subtract(plan.depth, box.side.value), box.side.value].map(w)).toEqual(['7/16', '15 9/16']);
   });
 

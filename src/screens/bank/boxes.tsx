@@ -168,9 +168,10 @@ function BoxDetail({ drawer, tape }: { readonly drawer: Drawer; readonly tape: T
 }
 
 function Joint({ drawer }: { readonly drawer: Drawer }) {
-  const { tails, plan, box } = drawer;
-  if (!tails.tails.ok) return <p class="wrongline">{tailsErrorText(tails.tails.error)}</p>;
-  const { value } = tails.tails;
+  const { joint, plan, box } = drawer;
+  if (joint.kind === 'plain') return null;
+  if (!joint.tails.ok) return <p class="wrongline">{tailsErrorText(joint.tails.error)}</p>;
+  const { value } = joint.tails;
   const d = forDrawing;
   const inside = value.groove?.inside ?? true;
   const where = inside
@@ -180,7 +181,7 @@ function Joint({ drawer }: { readonly drawer: Drawer }) {
     <>
       <TailDrawing
         height={d(plan.height)}
-        long={d(box.tail)}
+        long={d(box.reach)}
         tails={value.tails.map((t) => ({
           near: d(t.near),
           far: d(t.far),

@@ -1,7 +1,7 @@
 import { absolute, isZero, type Length, type Ratio } from '../../length/length';
 import { assertNever } from '../../length/result';
 import { markAt } from '../../length/tape';
-import type { BoxError, BoxWarning } from '../../trade/boxes/box';
+import type { BoxError, BoxWarning } from '../../trade/boxes/box-plan';
 import type { DrawersProblem, DrawersWarning, WorkedDrawers } from '../../trade/boxes/drawers';
 import type { PullsError } from '../../trade/boxes/pulls';
 import { grooveRoom, type Tails, type TailsError } from '../../trade/boxes/tails';

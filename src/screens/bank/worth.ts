@@ -111,20 +111,20 @@ export function drawersWorth(worked: WorkedDrawers): readonly string[] {
       ];
   return [
     ...drawersWarnings(worked).map(drawersWarningText),
-    ...(first ? boxWarnings(first.plan).map(boxWarningText) : []),
+    ...(first ? boxWarnings(first.plan, worked.joint).map(boxWarningText) : []),
     ...sticks,
     ...tailLines(worked),
   ];
 }
 
 function tailLines({ drawers }: WorkedDrawers): readonly string[] {
-  return drawers.flatMap(({ no, column, tails }) => {
-    if (column > 1) return [];
-    if (!tails.tails.ok) return [`Drawer ${no}: ${tailsErrorText(tails.tails.error)}`];
-    const { groove } = tails.tails.value;
-    const at = tails.plan.groove;
-    const cut = at && groove && !groove.inside ? [`Drawer ${no}: ${grooveText(tails.tails.value, at)}`] : [];
-    const thin = tailsWarnings(tails.plan).map((x) =>
+  return drawers.flatMap(({ no, column, joint }) => {
+    if (column > 1 || joint.kind === 'plain') return [];
+    if (!joint.tails.ok) return [`Drawer ${no}: ${tailsErrorText(joint.tails.error)}`];
+    const { groove } = joint.tails.value;
+    const at = joint.plan.groove;
+    const cut = at && groove && !groove.inside ? [`Drawer ${no}: ${grooveText(joint.tails.value, at)}`] : [];
+    const thin = tailsWarnings(joint.plan).map((x) =>
       x.code === 'half-pin-thin'
         ? `Drawer ${no}: a half pin under ${w(x.least)} is weak.`
         : `Drawer ${no}: tails ${w(x.tail)} at the baseline are narrower than the cutter.`,

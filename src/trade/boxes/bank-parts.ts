@@ -1,5 +1,5 @@
 import { type Length, subtract, times, zero } from '../../length/length';
-import { markAt, type Tape } from '../../length/tape';
+import type { Tape } from '../../length/tape';
 import { type Along, type Part, sizeAt } from '../carcass/part';
 import { type BankStock, backOf, usualBank } from '../fronts/bank';
 import { blankFor } from '../fronts/blank';
@@ -140,13 +140,13 @@ const afterBlank = (own: Part, before: Part | undefined): Part =>
       }
     : own;
 
-/** The box of every drawer as parts: sides as a pair, front, back, bottom, with their grooves and dovetails. */
+/** The box of every drawer as parts: sides as a pair, front, back, bottom, with their grooves and joints. */
 export function boxParts(worked: WorkedDrawers, at: BankPartsAt): readonly Part[] {
   const opening = backOf(worked.fronts.bank.id);
   return worked.drawers.flatMap((drawer) => boxPart(worked, drawer, at).map((p) => ({ ...p, opening })));
 }
 
-function boxPart({ fronts }: WorkedDrawers, drawer: Drawer, at: BankPartsAt): readonly Part[] {
+function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankPartsAt): readonly Part[] {
   const { bank } = fronts;
   const { box, plan, name } = drawer;
   const height = given('box-height', drawer.high);
@@ -169,11 +169,10 @@ function boxPart({ fronts }: WorkedDrawers, drawer: Drawer, at: BankPartsAt): re
     depth: plan.backDado,
     fits: stockOfBank(bank, 'boxBack'),
   };
-  const by = bank.tailsHow === 'template' ? 'template' : 'laid-out';
-  const mark = markAt(box.tail, '1/64').value;
-  const dovetail = (cuts: 'tails' | 'pins') => ({ dovetail: { cuts, by, long: box.tail, mark } as const });
+  const id = (role: string) => drawerPart(bank.id, drawer, role);
+  const cuts = joint.cuts(bank, { reach: box.reach, side: id('side') });
   const make = (role: string, words: string, own: Omit<New, 'id' | 'name'>) =>
-    part(fronts, at, { id: drawerPart(bank.id, drawer, role), name: `${name}, ${words}`, ...own });
+    part(fronts, at, { id: id(role), name: `${name}, ${words}`, ...own });
   const captured = bank.bottomHow === 'captured';
   return [
     {
@@ -181,12 +180,12 @@ function boxPart({ fronts }: WorkedDrawers, drawer: Drawer, at: BankPartsAt): re
       copies: 2,
       pair: true,
       along: [groove, dado],
-      ...dovetail('tails'),
+      endCut: cuts.side,
     },
     {
       ...make('boxfront', 'box front', { stock: 'boxFront', length: box.front, width: height, end: 'left' }),
       along: [groove],
-      ...dovetail('pins'),
+      endCut: cuts.front,
     },
     {
       ...make('boxback', 'back', {

@@ -14,40 +14,19 @@ import {
 } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import type { Rounded } from '../../length/round';
-import { markAt, type Tape } from '../../length/tape';
+import { markAt } from '../../length/tape';
 import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
-
-/** A drawer box as decided: half-blind front, back housed in the sides. Inches, thicknesses as measured. */
-export type BoxPlan = {
-  /** The least of front and back, and what a slide takes at each side. */
-  readonly opening: Length;
-  readonly clearance: Length;
-  readonly tape: Tape;
-  readonly depth: Length;
-  readonly height: Length;
-  readonly side: Length;
-  readonly front: Length;
-  readonly back: Length;
-  readonly bottom: Length;
-  /** Left of the front over the side ends. */
-  readonly lap: Length;
-  /** How far the back is let into the sides, and how far they run on behind it. */
-  readonly backDado: Length;
-  readonly behind: Length;
-  /** `up` from the lower edge; `fit` over the bottom. */
-  readonly groove: { readonly deep: Length; readonly up: Length; readonly fit: Length };
-  /** Bottom less than groove floor to groove floor. */
-  readonly ease: Length;
-  readonly bottomHow: 'captured' | 'slid-in';
-};
+import type { BoxAllowance, BoxError, BoxPlan, BoxSize, BoxWarning } from './box-plan';
+import { halfBlind } from './joints/half-blind';
+import type { DrawerJoint } from './joints/joint';
 
 /** A drawer box worked out. Inches, each with its sum. */
 export type Box = {
   /** Rounded down: too narrow can be packed, too wide binds. Everything else stands on the mark. */
   readonly width: { readonly sum: Sum; readonly mark: Rounded };
   readonly side: Sum;
-  /** How far the tails reach. */
-  readonly tail: Length;
+  /** How far side and front reach into each other. */
+  readonly reach: Length;
   readonly front: Sum;
   readonly back: Sum;
   readonly backHeight: Sum;
@@ -58,46 +37,18 @@ export type Box = {
   readonly grooveWide: Length;
 };
 
-/** What must be more than nothing. */
-type Size =
-  | 'opening'
-  | 'depth'
-  | 'height'
-  | 'side'
-  | 'front'
-  | 'back'
-  | 'bottom'
-  | 'groove-deep'
-  | 'groove-up';
-/** What may be nothing, but not less. With an ease under nothing the bottom is larger than its grooves allow. */
-type Allowance = 'clearance' | 'lap' | 'back-dado' | 'behind' | 'groove-fit' | 'ease';
-
-export type BoxError =
-  | { readonly code: 'not-positive'; readonly field: Size | Allowance }
-  | { readonly code: 'lap-too-deep'; readonly lap: Length; readonly front: Length }
-  /** The groove for the bottom, or the dado for the back, is as deep as what it is cut in. */
-  | {
-      readonly code: 'groove-through';
-      readonly which: 'side' | 'front' | 'back';
-      readonly deep: Length;
-      readonly thickness: Length;
-    }
-  | { readonly code: 'inside-gone'; readonly by: Length }
-  | { readonly code: 'inside-depth-gone'; readonly by: Length }
-  /** Bottom and what is under it take the whole height. */
-  | { readonly code: 'back-gone'; readonly by: Length };
-
 /**
- * The pieces of a drawer box. Only the width is rounded; all that stands on it stands on the mark.
+ * The pieces of a drawer box, its front joined to the sides as said. Only the width is rounded; all that stands on it
+ * stands on the mark.
  *
- * @param plan inches; sizes > 0, allowances >= 0, lap < front, groove and back dado less deep than what they are cut in
+ * @param plan inches; sizes > 0, allowances >= 0, groove and back dado less deep than what they are cut in
  * @returns sizes in inches, or what keeps it from being made: the first fault found
  * @example boxOf(plan).value.side.value // Example 1 of boxes: 15 27/32
  */
-export function boxOf(plan: BoxPlan): Result<Box, BoxError> {
-  const wrong = faultOf(plan);
+export function boxOf(plan: BoxPlan, joint: DrawerJoint = halfBlind): Result<Box, BoxError> {
+  const wrong = faultOf(plan, joint);
   if (wrong) return err(wrong);
-  const box = work(plan);
+  const box = work(plan, joint);
   if (!isPositive(box.insideWide.value))
     return err({ code: 'inside-gone', by: negate(box.insideWide.value) });
   if (!isPositive(box.insideDeep.value))
@@ -107,23 +58,21 @@ export function boxOf(plan: BoxPlan): Result<Box, BoxError> {
   return ok(box);
 }
 
-function faultOf(plan: BoxPlan): BoxError | undefined {
+function faultOf(plan: BoxPlan, joint: DrawerJoint): BoxError | undefined {
   const field = notPositive(plan);
-  if (field) return { code: 'not-positive', field };
-  if (!less(plan.lap, plan.front)) return { code: 'lap-too-deep', lap: plan.lap, front: plan.front };
-  return through(plan);
+  return field ? { code: 'not-positive', field } : (joint.fault(plan) ?? through(plan));
 }
 
-function notPositive(plan: BoxPlan): Size | Allowance | undefined {
+function notPositive(plan: BoxPlan): BoxSize | BoxAllowance | undefined {
   const { groove } = plan;
-  const sizes: readonly (readonly [Size, Length])[] = [
+  const sizes: readonly (readonly [BoxSize, Length])[] = [
     ...(['opening', 'depth', 'height', 'side', 'front', 'back', 'bottom'] as const).map(
       (f) => [f, plan[f]] as const,
     ),
     ['groove-deep', groove.deep],
     ['groove-up', groove.up],
   ];
-  const allowances: readonly (readonly [Allowance, Length])[] = [
+  const allowances: readonly (readonly [BoxAllowance, Length])[] = [
     ['clearance', plan.clearance],
     ['lap', plan.lap],
     ['back-dado', plan.backDado],
@@ -147,7 +96,7 @@ function through(plan: BoxPlan): BoxError | undefined {
   return cut && { code: 'groove-through', ...cut, thickness: plan[cut.which] };
 }
 
-function work(plan: BoxPlan): Box {
+function work(plan: BoxPlan, joint: DrawerJoint): Box {
   const { groove } = plan;
   const sum = sumOf(plus('opening', plan.opening), minus('side-slides', times(plan.clearance, 2n)));
   const mark = markAt(sum.value, plan.tape, 'floor');
@@ -156,9 +105,9 @@ function work(plan: BoxPlan): Box {
   const inside = plus('inside-width', insideWide.value, insideWide);
   return {
     width: { sum, mark },
-    side: sumOf(plus('box-depth', plan.depth), minus('front-lap', plan.lap)),
-    tail: subtract(plan.front, plan.lap),
-    front: sumOf(width),
+    side: joint.side(plan),
+    reach: joint.reach(plan),
+    front: joint.front(plan, { width, insideWide }),
     back: sumOf(inside, plus('back-dadoes', times(plan.backDado, 2n))),
     insideWide,
     bottomWide: sumOf(inside, plus('two-groove-depths', times(groove.deep, 2n)), minus('ease', plan.ease)),
@@ -200,26 +149,19 @@ const slidIn = ({ groove, back, behind, ease }: BoxPlan, inside: Sum): Sum =>
     minus('ease', ease),
   );
 
-export type BoxWarning =
-  | { readonly code: 'lap-thin'; readonly lap: Length }
-  | { readonly code: 'groove-deep'; readonly deep: Length; readonly half: Length };
-
-/** A lap under this is thin. Common practice, no source. Inches. */
-export const leastLap = inches(1n, 8n);
-
 /**
- * What is worth a look in a box that can be made: a lap under an eighth, a groove past half the side. Limits are common
- * practice, no source.
+ * What is worth a look in a box that can be made: what its joint warns of, a groove past half the side. Limits are
+ * common practice, no source.
  *
  * @param plan inches
  * @example boxWarnings(plan) // a lap of 3/32: lap-thin
  */
-export function boxWarnings({ lap, groove, side }: BoxPlan): readonly BoxWarning[] {
-  const thin: readonly BoxWarning[] = less(lap, leastLap) ? [{ code: 'lap-thin', lap }] : [];
+export function boxWarnings(plan: BoxPlan, joint: DrawerJoint = halfBlind): readonly BoxWarning[] {
+  const { groove, side } = plan;
   const deep: readonly BoxWarning[] = less(half(side), groove.deep)
     ? [{ code: 'groove-deep', deep: groove.deep, half: half(side) }]
     : [];
-  return [...thin, ...deep];
+  return [...joint.warnings(plan), ...deep];
 }
 
 /** What a slide leaves free at the back. Common practice, no source. Inches. */

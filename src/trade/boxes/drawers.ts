@@ -1,14 +1,15 @@
-import { add, isPositive, type Length, less, longest, subtract, zero } from '../../length/length';
+import { add, type Length, less, longest, subtract, zero } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import { markAt, type Tape } from '../../length/tape';
 import { type Bank, type BankStock, frontNo, usualBank } from '../fronts/bank';
 import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
 import type { Shop } from '../machines/shop';
-import { type Box, type BoxError, type BoxPlan, boxOf } from './box';
+import { type Box, boxOf } from './box';
+import type { BoxError, BoxPlan } from './box-plan';
 import { boxHeightMost } from './contents';
+import { drawerJointOf } from './joints/drawer-joints';
+import type { DrawerJoint, JointLayout, JointProblem } from './joints/joint';
 import { type Stick, type StickError, setBack, sticksOf } from './sticks';
-import { type TailChoice, tailsFor } from './tail-choice';
-import { templateHeights } from './tails';
 
 /** One drawer of a bank: its box, and how high that may be. Inches. */
 export type Drawer = {
@@ -22,7 +23,8 @@ export type Drawer = {
   readonly high: Length;
   readonly plan: BoxPlan;
   readonly box: Box;
-  readonly tails: TailChoice;
+  /** Its joint as it lies on the front end of a side. */
+  readonly joint: JointLayout;
 };
 
 /** The figures of the slides of a bank: its own, else the shop's, else the usual. Inches. */
@@ -39,6 +41,7 @@ export type Slides = {
 
 export type WorkedDrawers = {
   readonly fronts: WorkedFronts;
+  readonly joint: DrawerJoint;
   readonly drawers: readonly Drawer[];
   readonly slides: Slides;
   readonly sticks: Result<readonly Stick[], StickError>;
@@ -48,8 +51,7 @@ export type DrawersProblem =
   | { readonly code: 'missing-stock'; readonly stock: BankStock }
   /** How deep the box is: neither said nor known from the slides. */
   | { readonly code: 'missing-depth' }
-  /** A template without a pitch. */
-  | { readonly code: 'pitch-not-positive' }
+  | JointProblem
   /** Nothing is left for a box behind this front: `by` how much. */
   | { readonly code: 'no-box'; readonly drawer: number; readonly by: Length }
   | ({ readonly drawer: number } & BoxError);
@@ -93,7 +95,7 @@ export function slidesOf({ bank, columns }: WorkedFronts, at: DrawersAt): Slides
 }
 
 /**
- * The boxes of a bank from its fronts: width from the least opening, height under what is over it, tails round the
+ * The boxes of a bank from its fronts: width from the least opening, height under what is over it, the joint round the
  * groove, sticks from the front bottoms.
  *
  * @returns or everything that keeps them from being cut, one line for each kind
@@ -101,6 +103,7 @@ export function slidesOf({ bank, columns }: WorkedFronts, at: DrawersAt): Slides
 export function drawersOf(
   fronts: WorkedFronts,
   at: DrawersAt,
+  joint: DrawerJoint = drawerJointOf(fronts.bank),
 ): Result<WorkedDrawers, readonly DrawersProblem[]> {
   const { bank } = fronts;
   const slides = slidesOf(fronts, at);
@@ -108,18 +111,17 @@ export function drawersOf(
   const problems: readonly DrawersProblem[] = [
     ...missing.map((stock) => ({ code: 'missing-stock', stock }) as const),
     ...((bank.boxDeep ?? slides.long) ? [] : [{ code: 'missing-depth' } as const]),
-    ...(bank.tailsHow === 'template' && bank.pitch && !isPositive(bank.pitch)
-      ? [{ code: 'pitch-not-positive' } as const]
-      : []),
+    ...joint.problems(bank),
   ];
   if (problems.length > 0) return err(problems);
   const made = fronts.columns.flatMap((column) =>
-    column.untrimmed.map((_, k) => drawerOf({ fronts, column, slides, no: k + 1 }, at)),
+    column.untrimmed.map((_, k) => drawerOf({ fronts, joint, column, slides, no: k + 1 }, at)),
   );
   const wrong = made.flatMap((d) => (d.ok ? [] : [d.error]));
   if (wrong.length > 0) return err(wrong.filter((p, k) => wrong.findIndex((q) => q.code === p.code) === k));
   return ok({
     fronts,
+    joint,
     drawers: made.flatMap((d) => (d.ok ? [d.value] : [])),
     slides,
     sticks: sticksOf({
@@ -134,6 +136,7 @@ export function drawersOf(
 
 type Making = {
   readonly fronts: WorkedFronts;
+  readonly joint: DrawerJoint;
   readonly column: WorkedColumn;
   readonly slides: Slides;
   readonly no: number;
@@ -144,7 +147,7 @@ export const overDrawer = ({ reveals }: WorkedFronts, no: number) =>
   ({ over: no === 1 ? reveals.top : reveals.between, underRail: no === 1 }) as const;
 
 function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem> {
-  const { fronts, column, slides, no } = making;
+  const { fronts, joint, column, slides, no } = making;
   const { bank } = fronts;
   const front = column.untrimmed[no - 1] ?? zero;
   const most = boxHeightMost({
@@ -155,25 +158,18 @@ function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem>
   });
   if (!less(zero, most)) return err({ code: 'no-box', drawer: no, by: subtract(zero, most) });
   const own = frontNo(bank, no);
-  const high = own.boxHigh ?? usualHigh(bank, most, at.tape);
+  const high = own.boxHigh ?? joint.height(bank, markAt(most, at.tape, 'floor').value);
   const plan = planFor(making, { ...at, high });
-  const box = boxOf(plan);
+  const box = boxOf(plan, joint);
   if (!box.ok) return err({ drawer: no, ...box.error });
-  const tails = tailsFor(bank, own, {
+  const laid = joint.layOut(bank, {
     height: high,
-    long: box.value.tail,
+    reach: box.value.reach,
     groove: { up: plan.groove.up, wide: box.value.grooveWide },
   });
   const place = bank.across > 1 ? `${no}, column ${column.no}` : `${no}`;
   const names = { name: `Drawer ${place}`, frontName: `Front ${place}` };
-  return ok({ no, column: column.no, ...names, front, most, high, plan, box: box.value, tails });
-}
-
-/** As high as may be, down to the tape; with a template down to whole pitches, where at least one goes. */
-function usualHigh(bank: Bank, most: Length, tape: Tape): Length {
-  const high = markAt(most, tape, 'floor').value;
-  if (bank.tailsHow !== 'template') return high;
-  return templateHeights(high, bank.pitch ?? usualBank.pitch).below ?? high;
+  return ok({ no, column: column.no, ...names, front, most, high, plan, box: box.value, joint: laid });
 }
 
 function planFor({ fronts, column, slides }: Making, at: DrawersAt & { readonly high: Length }): BoxPlan {

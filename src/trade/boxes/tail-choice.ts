@@ -1,7 +1,7 @@
 import { howMany, inches, isPositive, type Length } from '../../length/length';
 import type { Result } from '../../length/result';
 import { toWhole } from '../../length/round';
-import { type Bank, type Front, usualBank } from '../fronts/bank';
+import { type Bank, usualBank } from '../fronts/bank';
 import { type TailPlan, type Tails, type TailsError, tailsOf, templateTails } from './tails';
 
 /** The tails of a box as laid out, and the plan they follow. Inches. */
@@ -10,9 +10,10 @@ export type TailChoice = { readonly plan: TailPlan; readonly tails: Result<Tails
 /** A tail about so wide looks right and is quick to cut. Common practice, no source. */
 const about = inches(5n, 4n);
 
-type Side = {
+/** The front end of a side: how high, how far the joint reaches, where the groove for the bottom runs out. Inches. */
+export type SideEnd = {
   readonly height: Length;
-  readonly long: Length;
+  readonly reach: Length;
   readonly groove: { readonly up: Length; readonly wide: Length };
 };
 
@@ -20,15 +21,15 @@ type Side = {
  * The tails of a box side: as many as said; else the odd number nearest to one every inch and a quarter whose groove
  * lies inside a tail. By template the pitch decides.
  */
-export function tailsFor(bank: Bank, _front: Front, side: Side): TailChoice {
+export function tailsFor(bank: Bank, { height, reach: long, groove }: SideEnd): TailChoice {
   const slope = bank.slope ?? usualBank.slope;
   const pin = bank.pin ?? usualBank.pin;
-  const base = { height: side.height, pin, slope, long: side.long, groove: side.groove };
+  const base = { height, pin, slope, long, groove };
   if (bank.tailsHow === 'template')
     return laid(templateTails({ ...base, pitch: bank.pitch ?? usualBank.pitch }));
   const halfPin = bank.halfPin ?? usualBank.halfPin;
   const free = (tails: number) => laid({ ...base, halfPin, tails });
-  return bank.tails > 0 ? free(bank.tails) : (fitting(side.height).map(free).find(clear) ?? free(3));
+  return bank.tails > 0 ? free(bank.tails) : (fitting(height).map(free).find(clear) ?? free(3));
 }
 
 const laid = (plan: TailPlan): TailChoice => ({ plan, tails: tailsOf(plan) });

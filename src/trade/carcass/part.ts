@@ -2,7 +2,9 @@ import type { Length } from '../../length/length';
 import type { Rounded, Rounding } from '../../length/round';
 import { markAt, type Tape } from '../../length/tape';
 import type { Board } from '../grooves/board';
-import type { Side, TailsBy } from '../setups/on';
+import type { MachineId } from '../machines/machines';
+import type { On, Side } from '../setups/on';
+import type { What } from '../setups/operation';
 import type { Sum } from '../sums/sum';
 import type { Stock } from './case';
 
@@ -51,13 +53,14 @@ export type Along = {
   readonly fits?: string | undefined;
 };
 
-/** Dovetails at an end: what this piece has of them, and how they are laid out. */
-export type Dovetail = {
-  readonly cuts: 'tails' | 'pins';
-  readonly by: TailsBy;
-  /** How far the tails reach, and the mark of that. Inches. */
-  readonly long: Length;
-  readonly mark: Length;
+/** What is cut at an end of a part to join it, all of it at one setup: so deep into it, inches. */
+export type EndCut = {
+  readonly what: What;
+  readonly machine: MachineId;
+  readonly height: Length;
+  readonly on: On;
+  /** The part whose own end is cut first: this one is marked from it. */
+  readonly markedFrom?: string | undefined;
 };
 
 /** When a part is cut: with the carcass, or once the dry-fit has been measured. */
@@ -84,9 +87,9 @@ export type Part = {
   readonly rabbets: readonly Rabbet[];
   readonly notches: readonly Notch[];
   readonly laps: readonly Lap[];
-  /** Grooves along its edges, cut off a fence before any dovetail. */
+  /** Grooves along its edges, cut off a fence before any end. */
   readonly along?: readonly Along[];
-  readonly dovetail?: Dovetail;
+  readonly endCut?: EndCut | undefined;
   /** Its two copies are a left and a right one. */
   readonly pair?: boolean;
   /** Operations of others that come before its first cut. */

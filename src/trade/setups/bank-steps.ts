@@ -232,16 +232,3 @@ function drilled(bank: BankWork, drawer: DrawerWork, after: string): readonly Op
   const setup = setupOf({ machine: 'jig', sets: 'from-end', figure: x, on: { at: 'end-of-front' } });
   return [{ ...own, setup, figure: x.value }];
 }
-
-/** Tails before pins: the pins of a drawer are cut to its tails. Both belong to one drawer by their part. */
-export function pinsLast(ops: readonly Operation[]): readonly Operation[] {
-  const drawerOf = (part: string) => part.replace(/(side|boxfront)$/, '');
-  const tails = new Map<string, string[]>();
-  for (const op of ops) {
-    const own = tails.get(drawerOf(op.part)) ?? [];
-    if (op.what === 'tails') tails.set(drawerOf(op.part), [...own, op.id]);
-  }
-  return ops.map((op) =>
-    op.what === 'pins' ? { ...op, after: [...op.after, ...(tails.get(drawerOf(op.part)) ?? [])] } : op,
-  );
-}

@@ -24,7 +24,7 @@ export function leastOperations(part: Part): number {
     part.notches.length +
     part.laps.length +
     (part.along ?? []).length +
-    (part.dovetail ? 1 : 0);
+    (part.endCut ? 1 : 0);
   return part.copies * (rip + length + joints + groovesOf(part));
 }
 

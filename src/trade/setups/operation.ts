@@ -52,6 +52,8 @@ export type Operation = {
   readonly opening?: string | undefined;
   /** It cannot be set yet: its layout, or a figure of the shop, is missing. */
   readonly cannot?: boolean | undefined;
+  /** It joins an end: cut after that of the part it is marked from. */
+  readonly end?: { readonly markedFrom?: string | undefined } | undefined;
   /** A groove laid out on a board: where its mark stands. */
   readonly groove?: { readonly board: string; readonly setting: string } | undefined;
 };

@@ -2,7 +2,7 @@ import { compare, type Length, zero } from '../../length/length';
 import { markAt } from '../../length/tape';
 import type { Part } from '../carcass/part';
 import { isTested, type MachineId, machineAt } from '../machines/machines';
-import { type BankWork, bankSteps, pinsLast } from './bank-steps';
+import { type BankWork, bankSteps } from './bank-steps';
 import { benchSteps, dryFitId } from './bench-steps';
 import { type Operation, opId } from './operation';
 import { type Cutting, partOperations, piecesOf } from './part-operations';
@@ -51,7 +51,7 @@ export function operationsOf(job: JobWork, at: Cutting): readonly Operation[] {
   const all = [...cut, ...byHand];
   const steps = job.cases.flatMap((c) => benchSteps(c, job.parts, all));
   const banks = bankSteps(job.banks ?? [], all);
-  return widestFirst(known(once([...pinsLast(withTests(all)), ...steps, ...banks])));
+  return widestFirst(known(once([...marked(withTests(all)), ...steps, ...banks])));
 }
 
 /** A rip is what a piece begins with: it waits, and what follows waits with it. */
@@ -98,6 +98,15 @@ function withTests(ops: readonly Operation[]): readonly Operation[] {
       return test ? { ...op, after: [...op.after, test.id] } : op;
     }),
   ];
+}
+
+/** An end that is marked from that of another part is cut after it. */
+function marked(ops: readonly Operation[]): readonly Operation[] {
+  const ends = ops.filter((op) => op.end);
+  const idsOf = (part: string) => ends.filter((op) => op.part === part).map((op) => op.id);
+  return ops.map((op) =>
+    op.end?.markedFrom ? { ...op, after: [...op.after, ...idsOf(op.end.markedFrom)] } : op,
+  );
 }
 
 /** Operations by hand, one for each piece of their part. */

@@ -70,13 +70,7 @@ export function partOperations(
       ...shouldersOf(part, piece, at.tape),
       ...alongOf(part, piece, at.tape),
     ].map((op) => ({ ...op, after: ready }));
-    return [
-      ...rip,
-      ...length,
-      ...own,
-      ...last,
-      ...dovetailOf(part, piece, last.length > 0 ? ids(last) : ready),
-    ];
+    return [...rip, ...length, ...own, ...last, ...endOf(part, piece, last.length > 0 ? ids(last) : ready)];
   });
 }
 
@@ -262,11 +256,12 @@ function alongOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
   });
 }
 
-function dovetailOf(part: Part, piece: Piece, after: readonly string[]): readonly Operation[] {
-  if (!part.dovetail) return [];
-  const { cuts, by, long, mark } = part.dovetail;
-  const setup = setupOf({ machine: 'dovetail', height: long, on: { at: 'tails', by, long: mark } });
-  return [{ ...base(part, piece, cuts), what: cuts, which: '', setup, figure: long, after }];
+/** What joins an end comes last on its piece. */
+function endOf(part: Part, piece: Piece, after: readonly string[]): readonly Operation[] {
+  if (!part.endCut) return [];
+  const { what, machine, height, on, markedFrom } = part.endCut;
+  const setup = setupOf({ machine, height, on });
+  return [{ ...base(part, piece, what), what, which: '', setup, figure: height, after, end: { markedFrom } }];
 }
 
 /** Notches and laps: cut from shoulder to shoulder, the near one set off the reference end. */

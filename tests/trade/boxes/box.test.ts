@@ -14,14 +14,8 @@ import {
   times,
 } from '../../../src/length/length';
 import { grainOf, tapes } from '../../../src/length/tape';
-import {
-  type Box,
-  type BoxPlan,
-  boxOf,
-  boxWarnings,
-  openingFor,
-  slideFits,
-} from '../../../src/trade/boxes/box';
+import { type Box, boxOf, boxWarnings, openingFor, slideFits } from '../../../src/trade/boxes/box';
+import type { BoxPlan } from '../../../src/trade/boxes/box-plan';
 import { runs } from '../../runs';
 import { codes, l, w } from '../grooves/sample';
 
@@ -71,7 +65,7 @@ describe('boxOf', () => {
       '16 3/32',
       '15 19/32',
     ]);
-    expect(w(box.tail)).toBe('15/32');
+    expect(w(box.reach)).toBe('15/32');
     expect([box.insideWide, box.insideDeep].map((s) => w(s.value))).toEqual(['15 5/32', '14 15/32']);
     expect([box.bottomWide, box.bottomDeep].map((s) => w(s.value))).toEqual(['15 15/32', '14 25/32']);
     expect([w(box.backHeight.value), w(box.grooveWide)]).toEqual(['4 1/8', '23/64']);
@@ -128,7 +122,7 @@ describe('boxOf', () => {
       ease: none,
       ...groove({ fit: none }),
     });
-    expect([box.tail, box.side.value, box.width.mark.value].map(w)).toEqual(['5/8', '16', '17 3/32']);
+    expect([box.reach, box.side.value, box.width.mark.value].map(w)).toEqual(['5/8', '16', '17 3/32']);
     expect(equals(box.back.value, box.insideWide.value)).toBe(true);
   });
 });
@@ -280,9 +274,9 @@ describe('a box of any size', () => {
   });
 
   test('adds up front to back, from the face of the front to the ends of the sides', () => {
-    holds((plan, { side, insideDeep, tail }) => {
+    holds((plan, { side, insideDeep, reach }) => {
       const through = sum([plan.front, insideDeep.value, plan.back, plan.behind]);
-      return equals(through, plan.depth) && equals(add(side.value, subtract(plan.front, tail)), plan.depth);
+      return equals(through, plan.depth) && equals(add(side.value, subtract(plan.front, reach)), plan.depth);
     });
   });
 

@@ -1,0 +1,59 @@
+import type { Length } from '../../length/length';
+import type { Tape } from '../../length/tape';
+
+/** A drawer box as decided: back housed in the sides. Inches, thicknesses as measured. */
+export type BoxPlan = {
+  /** The least of front and back, and what a slide takes at each side. */
+  readonly opening: Length;
+  readonly clearance: Length;
+  readonly tape: Tape;
+  readonly depth: Length;
+  readonly height: Length;
+  readonly side: Length;
+  readonly front: Length;
+  readonly back: Length;
+  readonly bottom: Length;
+  /** Left of the front over the side ends, where the joint laps. */
+  readonly lap: Length;
+  /** How far the back is let into the sides, and how far they run on behind it. */
+  readonly backDado: Length;
+  readonly behind: Length;
+  /** `up` from the lower edge; `fit` over the bottom. */
+  readonly groove: { readonly deep: Length; readonly up: Length; readonly fit: Length };
+  /** Bottom less than groove floor to groove floor. */
+  readonly ease: Length;
+  readonly bottomHow: 'captured' | 'slid-in';
+};
+
+/** What must be more than nothing. */
+export type BoxSize =
+  | 'opening'
+  | 'depth'
+  | 'height'
+  | 'side'
+  | 'front'
+  | 'back'
+  | 'bottom'
+  | 'groove-deep'
+  | 'groove-up';
+/** What may be nothing, but not less. With an ease under nothing the bottom is larger than its grooves allow. */
+export type BoxAllowance = 'clearance' | 'lap' | 'back-dado' | 'behind' | 'groove-fit' | 'ease';
+
+export type BoxError =
+  | { readonly code: 'not-positive'; readonly field: BoxSize | BoxAllowance }
+  | { readonly code: 'lap-too-deep'; readonly lap: Length; readonly front: Length }
+  /** The groove for the bottom, or the dado for the back, is as deep as what it is cut in. */
+  | {
+      readonly code: 'groove-through';
+      readonly which: 'side' | 'front' | 'back';
+      readonly deep: Length;
+      readonly thickness: Length;
+    }
+  | { readonly code: 'inside-gone'; readonly by: Length }
+  | { readonly code: 'inside-depth-gone'; readonly by: Length }
+  /** Bottom and what is under it take the whole height. */
+  | { readonly code: 'back-gone'; readonly by: Length };
+
+export type BoxWarning =
+  | { readonly code: 'lap-thin'; readonly lap: Length }
+  | { readonly code: 'groove-deep'; readonly deep: Length; readonly half: Length };
