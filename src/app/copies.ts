@@ -11,7 +11,7 @@ import { copyCount } from './copy-count';
 import { handOut } from './hand-out';
 
 /** What copying needs of the bench. */
-export type CopyHands = {
+type CopyHands = {
   readonly store: Store;
   /** Goes up with each act of this page. */
   readonly acted: Signal<number>;

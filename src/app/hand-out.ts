@@ -8,7 +8,7 @@ type SaveAs = (options: {
 const saveAs = (): SaveAs | undefined =>
   (globalThis as { readonly showSaveFilePicker?: SaveAs }).showSaveFilePicker?.bind(globalThis);
 
-export type HandedOut = 'file' | 'shared' | 'downloaded' | 'left' | 'not-written';
+type HandedOut = 'file' | 'shared' | 'downloaded' | 'left' | 'not-written';
 
 const isLeft = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';
 

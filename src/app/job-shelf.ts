@@ -10,7 +10,7 @@ import type { Router } from './router';
 import type { ValuesInHand } from './values-in-hand';
 
 /** What the shelf of jobs needs. */
-export type ShelfHands = {
+type ShelfHands = {
   readonly store: Pick<Store, 'jobs' | 'makeJob' | 'load' | 'append'>;
   readonly log: Pick<LogInHand, 'jobId' | 'entries' | 'unsaved' | 'load'>;
   readonly values: Pick<ValuesInHand, 'settings' | 'keep'>;

@@ -15,7 +15,7 @@ import type { ValuesInHand } from './values-in-hand';
 type Looking = typeof import('./looking');
 
 /** What is needed to take in what comes from outside. */
-export type OfferHands = {
+type OfferHands = {
   readonly store: Pick<Store, 'device' | 'load' | 'addEntries'>;
   readonly shelf: JobShelf;
   readonly log: Pick<LogInHand, 'load' | 'unsaved'>;

@@ -9,7 +9,7 @@ import { likesOf } from './backup-preferences';
 export { shareFile } from './share';
 
 /** `lost`: what is known of lines that could not be read. */
-export type Rescued = { readonly text: string; readonly lost: readonly string[] };
+type Rescued = { readonly text: string; readonly lost: readonly string[] };
 
 /**
  * Everything the second copy holds as one text, for when the database does not open; undefined when it holds nothing,

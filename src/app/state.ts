@@ -21,7 +21,7 @@ import { undoingOf } from './undoing';
 import { valueNames } from './value-names';
 import { type ValuesInHand, valuesInHand } from './values-in-hand';
 
-export type Around = {
+type Around = {
   /** The text of the sample job. */
   readonly sample: () => Promise<string>;
   /** What works a job out; it comes in a file of its own. */

@@ -6,7 +6,7 @@ import { prepareAct } from '../store/writes';
 import { randomId } from './random';
 
 /** A change that could not be kept, and why: it is named until it is saved, done anew, or let go. */
-export type Unsaved = {
+type Unsaved = {
   readonly label: string;
   readonly why: SaveError;
   /** Of a job; else a figure or a setting of the phone, by its key. */

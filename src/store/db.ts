@@ -32,7 +32,7 @@ export type Connection = {
   readonly close: () => void;
 };
 
-export type ConnectOptions = {
+type ConnectOptions = {
   readonly name: string;
   /** A newer page wants the database: from now on this one only shows. */
   readonly onGone: () => void;

@@ -21,7 +21,7 @@ export type NewAct = {
 
 type Writer = { readonly device: string; readonly now: () => string };
 
-export type Trying = {
+type Trying = {
   readonly act: NewAct;
   /** What was written of it before, when that broke off unheard: it may have been kept after all. */
   readonly tried: (readonly Entry[])[];

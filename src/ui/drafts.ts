@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 
 /** What is keyed or typed and not taken yet, as text. */
-export type Draft = { readonly title: string; readonly text: string };
+type Draft = { readonly title: string; readonly text: string };
 /** By place: the address of the page, and the blank there. */
 export type Drafts = Readonly<Record<string, Draft>>;
 

@@ -4,7 +4,7 @@ import type { Place, Rect } from '../trade/sheets/tree';
 import { Mixed } from './mixed';
 
 /** A cut as drawn: where it lies, its number, and how it stands. */
-export type DrawnCut = {
+type DrawnCut = {
   readonly path: string;
   readonly no: number;
   readonly state: 'done' | 'now' | 'planned';

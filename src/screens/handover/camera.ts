@@ -1,7 +1,7 @@
 /** What the camera is at. `refused`: not allowed here. `none`: there is none. `busy`: another app has it. */
 export type CameraState = 'asking' | 'on' | 'refused' | 'none' | 'busy';
 
-export type Camera = { readonly stop: () => void };
+type Camera = { readonly stop: () => void };
 
 /** The camera on the back, as sharp as a code needs and no sharper: more is slower to read. */
 const wanted: MediaStreamConstraints = {

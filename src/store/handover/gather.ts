@@ -8,7 +8,7 @@ export type Gathered = {
   readonly bundle?: Uint8Array;
 };
 
-export type Gathering = {
+type Gathering = {
   /** Takes a code in, whatever the order, as often as it comes; says how far its bundle is. */
   readonly add: (frame: Frame) => Gathered;
 };

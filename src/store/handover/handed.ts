@@ -9,10 +9,10 @@ import { beyond, type Known, knownIn, together } from './known';
 const changesVersion = 1;
 
 /** What the changes stand on: by the phone that wrote it, up to which count, and how many entries that is. */
-export type Since = ReadonlyMap<string, readonly [upTo: number, entries: number]>;
+type Since = ReadonlyMap<string, readonly [upTo: number, entries: number]>;
 
 /** What was handed over: a job, or the changes to one and what they stand on. */
-export type Handed = { readonly file: JobFile; readonly since?: Since };
+type Handed = { readonly file: JobFile; readonly since?: Since };
 
 export type HandedError =
   | FileError

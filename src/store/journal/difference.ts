@@ -22,7 +22,7 @@ export type Difference = {
 type Lacking = { readonly toDatabase: readonly Row[]; readonly toJournal: readonly Row[] };
 
 /** Compares counts and keys, and says what each copy lacks of the other. */
-export async function differenceOf(db: Database, summary: Summary): Promise<Difference> {
+async function differenceOf(db: Database, summary: Summary): Promise<Difference> {
   const tx = reading(db.transaction(stores));
   const ours = await stampedIn(tx);
   const [settings, shop] = [
@@ -108,7 +108,7 @@ function keyOfRow(row: unknown): readonly string[] {
   return is ? [rowKey({ job, device, count })] : [];
 }
 
-export type Evened = {
+type Evened = {
   /** Entries the database had lost. */
   readonly restored: number;
   readonly both: boolean;
@@ -125,7 +125,7 @@ async function forget(db: Database, seen: unknown): Promise<void> {
   });
 }
 
-export type Evening = {
+type Evening = {
   readonly connection: Connection;
   readonly journal: Journal;
   /** Called with what is on its way into the database, before it is written there. */
