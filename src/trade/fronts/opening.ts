@@ -1,4 +1,5 @@
 import { add, equals, isPositive, type Length, less, shortest, subtract, zero } from '../../length/length';
+import { err, ok, type Result } from '../../length/result';
 import { frameOf } from '../carcass/frame';
 import type { Worked } from '../carcass/parts';
 import type { Sizes } from '../carcass/sizes';
@@ -56,51 +57,44 @@ type Planned = Pick<Opening, 'wide' | 'high' | 'sill' | 'stand' | 'deep' | 'edge
  *
  * @param column from the left, 1 the first
  * @param worked the case it stands in
+ * @returns sizes in inches, or everything that keeps it from being known
+ * @example openingOf(newBank('b'), 1, undefined).error[0].code // missing
  */
-export function openingOf(
-  bank: Bank,
-  column: number,
-  worked: Worked | undefined,
-): Opening | readonly OpeningProblem[] {
+export function openingOf(bank: Bank, column: number, worked: Worked | undefined): Found<Opening> {
   const planned = bank.of === undefined ? asSaid(bank) : inCase(bank, column, worked);
-  if (isProblem(planned)) return planned;
-  const used = asUsed(planned, columnNo(bank, column));
+  if (!planned.ok) return planned;
+  const used = asUsed(planned.value, columnNo(bank, column));
   // what is said of an opening in no case is what was measured
-  return bank.of === undefined ? { ...used, measured: true, backMeasured: true } : used;
+  return ok(bank.of === undefined ? { ...used, measured: true, backMeasured: true } : used);
 }
 
-const isProblem = (found: Planned | readonly OpeningProblem[]): found is readonly OpeningProblem[] =>
-  Array.isArray(found);
+type Found<T> = Result<T, readonly OpeningProblem[]>;
 
-/** Whether an opening is known. */
-export const isOpening = (found: Opening | readonly OpeningProblem[]): found is Opening =>
-  !Array.isArray(found);
-
-function asSaid(bank: Bank): Planned | readonly OpeningProblem[] {
+function asSaid(bank: Bank): Found<Planned> {
   const missing = (['width', 'height', 'depth'] as const).filter((f) => !isPositive(bank[f] ?? zero));
-  if (missing.length > 0) return missing.map((field) => ({ code: 'missing', field }) as const);
-  return {
+  if (missing.length > 0) return err(missing.map((field) => ({ code: 'missing', field })));
+  return ok({
     wide: given('opening', bank.width ?? zero),
     high: given('opening', bank.height ?? zero),
     sill: given('lower-edge', bank.sill ?? zero),
     stand: 'bottom',
     deep: given('depth-to-back', bank.depth ?? zero),
     edges: {},
-  };
+  });
 }
 
-function inCase(bank: Bank, column: number, worked: Worked | undefined): Planned | readonly OpeningProblem[] {
-  if (!worked) return [{ code: 'no-case' }];
+function inCase(bank: Bank, column: number, worked: Worked | undefined): Found<Planned> {
+  if (!worked) return err([{ code: 'no-case' }]);
   const { sizes } = worked;
   const bay = bank.bay + column - 1;
   const bays = sizes.bays.length;
-  if (bay < 1 || bay > bays) return [{ code: 'no-bay', bay, bays }];
+  if (bay < 1 || bay > bays) return err([{ code: 'no-bay', bay, bays }]);
   const under = floorIn(bank, bay, sizes);
-  if (bank.over !== undefined && !under) return [{ code: 'no-floor' }];
+  if (bank.over !== undefined && !under) return err([{ code: 'no-floor' }]);
   const planned = sizes.case.hasFrame ? inFrame(sizes, bay, under?.id) : inCarcass(sizes, bay, under?.id);
   return isPositive(planned.high.value)
-    ? planned
-    : [{ code: 'closed', by: subtract(zero, planned.high.value) }];
+    ? ok(planned)
+    : err([{ code: 'closed', by: subtract(zero, planned.high.value) }]);
 }
 
 /**

@@ -20,7 +20,7 @@ import { alike, fairRound } from './fair';
 import { bothAhead, type Gaps } from './fitted';
 import { type HeightsError, heightsOf, isCountOfFronts, type Share } from './heights';
 import { type FrontMark, marksOf } from './marks';
-import { isOpening, type Opening, type OpeningProblem, openingOf } from './opening';
+import { type Opening, type OpeningProblem, openingOf } from './opening';
 import { frontsTotal, type Reveals, revealsOf } from './reveals';
 import { aheadOf, fittedIn, frontNumbers, type Stands, standing } from './stands';
 import { type Edge, frontWidth, type WidthError, type WidthWarning } from './width';
@@ -108,10 +108,10 @@ export function frontsOf(bank: Bank, at: FrontsAt): Result<WorkedFronts, readonl
   const below = bankRooms.find((field) => isNegative(bank[field] ?? zero));
   if (below) return err([{ code: 'bank-negative', field: below, by: negate(bank[below] ?? zero) }]);
   const found = columnNumbers(bank).map((no) => openingOf(bank, no, at.worked));
-  const openings = found.filter(isOpening);
+  const openings = found.flatMap((f) => (f.ok ? [f.value] : []));
   const [first, ...rest] = openings;
   if (!first || openings.length < found.length)
-    return err(found.flatMap((f) => (isOpening(f) ? [] : f)).slice(0, 3));
+    return err(found.flatMap((f) => (f.ok ? [] : f.error)).slice(0, 3));
   const reveals = revealsOf(bank);
   const under = negativeGap(bank, reveals);
   if (under) return err([{ code: 'gap-negative', gap: under }]);
