@@ -5,11 +5,10 @@ import type { Length } from '../../length/length';
 import type { Case, Inside, Stock } from '../../trade/carcass/case';
 import type { CaseField } from '../../trade/carcass/problems';
 import type { Ask } from '../shared/ask';
+import * as words from './ask-words';
 import { caseFieldNames, stockNames } from './words';
 
-type LengthFields = Exclude<CaseField, undefined>;
-
-export const caseLength = (c: Case, field: LengthFields, usual?: Length): Ask => ({
+export const caseLength = (c: Case, field: CaseField, usual?: Length): Ask => ({
   as: 'length',
   title: caseFieldNames[field],
   now: c[field],
@@ -30,18 +29,18 @@ export const caseCount = (
 
 export const caseName = (c: Case): Ask => ({
   as: 'text',
-  title: 'Name of the case',
+  title: words.name,
   now: c.name,
   save: (name) => editCase(c.id, { name }),
 });
 
 export const caseHold = (c: Case): Ask => ({
   as: 'choice',
-  title: 'What is held when the stuff measures thin',
+  title: words.hold,
   now: c.hold,
   choices: [
-    { value: 'outside', label: 'outside sizes held', hint: 'for an alcove: the openings give' },
-    { value: 'openings', label: 'openings held', hint: 'for bought slides or boxes: the outside gives' },
+    { value: 'outside', ...words.holds.outside },
+    { value: 'openings', ...words.holds.openings },
   ],
   save: (hold) => editCase(c.id, { hold: hold as Case['hold'] }),
 });
@@ -49,11 +48,11 @@ export const caseHold = (c: Case): Ask => ({
 /** Which stock a piece is of: any that the job has measured or planned. */
 export const caseStock = (c: Case, stock: Stock, job: Job): Ask => ({
   as: 'choice',
-  title: `What ${stockNames[stock]} of`,
+  title: words.stockOf(stockNames[stock]),
   now: c.stocks[stock] ?? '',
   choices: [
-    ...job.stock.map((s) => ({ value: s.id, label: s.name || 'Sheet' })),
-    ...(c.stocks[stock] ? [{ value: '', label: 'as the sides' }] : []),
+    ...job.stock.map((s) => ({ value: s.id, label: s.name || words.sheet })),
+    ...(c.stocks[stock] ? [{ value: '', label: words.asSides }] : []),
   ],
   save: (id) => editCase(c.id, { [`${stock}Stock`]: id === '' ? undefined : id }),
 });
@@ -61,7 +60,7 @@ export const caseStock = (c: Case, stock: Stock, job: Job): Ask => ({
 /** A bay's own clear width; the others share the rest. */
 export const caseBay = (c: Case, k: number): Ask => ({
   as: 'length',
-  title: `Clear width of bay ${k + 1}, shared out when blank`,
+  title: words.bayWidth(k + 1),
   now: c.bays[k],
   save: (value) => editBay(c.id, k + 1, value),
 });
@@ -90,9 +89,12 @@ export const insideCount = (c: Case, i: Inside, title: string): Ask => ({
 
 export const insideBay = (c: Case, i: Inside): Ask => ({
   as: 'choice',
-  title: 'Which bay, from the left as you face it',
+  title: words.whichBay,
   now: `${i.bay}`,
-  choices: Array.from({ length: c.partitions + 1 }, (_, k) => ({ value: `${k + 1}`, label: `bay ${k + 1}` })),
+  choices: Array.from({ length: c.partitions + 1 }, (_, k) => ({
+    value: `${k + 1}`,
+    label: words.bay(k + 1),
+  })),
   save: (bay) => editInside(c.id, i.id, { bay: Number(bay) }),
 });
 
@@ -101,8 +103,8 @@ export const caseFlag = (c: Case, field: 'stilesOff' | 'middleOff', title: strin
   title,
   now: c[field] ? 'off' : 'fixed',
   choices: [
-    { value: 'fixed', label: 'glued', hint: 'stays for good' },
-    { value: 'off', label: 'held by screws', hint: 'comes off again' },
+    { value: 'fixed', ...words.held.fixed },
+    { value: 'off', ...words.held.off },
   ],
   save: (how): readonly Change[] => editCase(c.id, { [field]: how === 'off' }),
 });

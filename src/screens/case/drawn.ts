@@ -1,6 +1,6 @@
 import { add, forDrawing, type Length, negate, subtract, sum, zero } from '../../length/length';
 import { partitionFace } from '../../trade/carcass/boards';
-import { frameOf } from '../../trade/carcass/frame';
+import { type Frame, frameOf } from '../../trade/carcass/frame';
 import type { Worked } from '../../trade/carcass/parts';
 import { bayStart, type Sizes } from '../../trade/carcass/sizes';
 import { layOut } from '../../trade/grooves/lay-out';
@@ -105,112 +105,90 @@ function shelves({ sizes, parts }: Worked, piece: Make): readonly DrawnPiece[] {
   });
 }
 
+/** Stiles, rails and middle stiles of the face frame, and rails in its bays. */
 function frame(sizes: Sizes, piece: Make): readonly DrawnPiece[] {
-  const { case: c, thick } = sizes;
   const f = frameOf(sizes);
-  const feet = c.feet ?? zero;
-  const over = c.overhang ?? zero;
-  const left = negate(over);
-  const railX = add(left, f.pieces.stile);
-  const middleY = add(feet, f.pieces.bottom);
-  const side = thick('side');
-  const rails = c.inside
-    .filter((i) => i.kind === 'rail')
-    .map((i) =>
-      piece(
-        i.id,
-        {
-          x: sum([side, bayStart(sizes, i.bay), f.openings[i.bay - 1]?.left.value ?? zero]),
-          y: add(middleY, i.at ?? zero),
-          w: f.openings[i.bay - 1]?.wide.value ?? zero,
-          h: i.wide ?? zero,
-        },
-        'frame',
-      ),
-    );
+  const feet = sizes.case.feet ?? zero;
+  const left = negate(sizes.case.overhang ?? zero);
+  const stile = (x: Length) => piece('stile', { x, y: feet, w: f.pieces.stile, h: f.height.value }, 'frame');
+  const rail = (role: string, y: Length, h: Length) =>
+    piece(role, { x: add(left, f.pieces.stile), y, w: f.rails.value, h }, 'frame');
   return [
-    piece('stile', { x: left, y: feet, w: f.pieces.stile, h: f.height.value }, 'frame'),
-    piece(
-      'stile',
-      {
-        x: sum([left, f.width.value, negate(f.pieces.stile)]),
-        y: feet,
-        w: f.pieces.stile,
-        h: f.height.value,
-      },
-      'frame',
-    ),
-    piece('railbottom', { x: railX, y: feet, w: f.rails.value, h: f.pieces.bottom }, 'frame'),
-    piece(
-      'railtop',
-      { x: railX, y: sum([feet, f.height.value, negate(f.pieces.top)]), w: f.rails.value, h: f.pieces.top },
-      'frame',
-    ),
-    ...Array.from({ length: c.partitions }, (_, k) =>
-      piece(
-        'middle',
-        {
-          x: sum([side, partitionFace(sizes, k + 1), negate(f.openings[k]?.right.value ?? zero)]),
-          y: middleY,
-          w: f.pieces.middle,
-          h: f.middles.value,
-        },
-        'frame',
-      ),
-    ),
-    ...rails,
+    stile(left),
+    stile(sum([left, f.width.value, negate(f.pieces.stile)])),
+    rail('railbottom', feet, f.pieces.bottom),
+    rail('railtop', sum([feet, f.height.value, negate(f.pieces.top)]), f.pieces.top),
+    ...middles(sizes, f, piece),
+    ...bayRails(sizes, f, piece),
   ];
 }
+
+const overBottomRail = (sizes: Sizes, f: Frame): Length => add(sizes.case.feet ?? zero, f.pieces.bottom);
+
+const middles = (sizes: Sizes, f: Frame, piece: Make): readonly DrawnPiece[] =>
+  Array.from({ length: sizes.case.partitions }, (_, k) => {
+    const covered = negate(f.openings[k]?.right.value ?? zero);
+    const x = sum([sizes.thick('side'), partitionFace(sizes, k + 1), covered]);
+    const y = overBottomRail(sizes, f);
+    return piece('middle', { x, y, w: f.pieces.middle, h: f.middles.value }, 'frame');
+  });
+
+const bayRails = (sizes: Sizes, f: Frame, piece: Make): readonly DrawnPiece[] =>
+  sizes.case.inside
+    .filter((i) => i.kind === 'rail')
+    .map((i) => {
+      const opening = f.openings[i.bay - 1];
+      const x = sum([sizes.thick('side'), bayStart(sizes, i.bay), opening?.left.value ?? zero]);
+      const y = add(overBottomRail(sizes, f), i.at ?? zero);
+      return piece(i.id, { x, y, w: opening?.wide.value ?? zero, h: i.wide ?? zero }, 'frame');
+    });
 
 /** The case cut through from front to back, seen from the right: front at the left. */
 export function sectionOf(worked: Worked): Drawing {
   const { sizes } = worked;
-  const { case: c, thick, height, depth, inner, datum, clearHeight, joints } = sizes;
-  const feet = c.feet ?? zero;
-  const front = c.hasFrame ? thick('frame') : zero;
+  const front = sizes.case.hasFrame ? sizes.thick('frame') : zero;
   const piece = maker(worked);
-  const f = c.hasFrame ? frameOf(sizes) : undefined;
-  const shelf = c.inside.filter((i) => i.kind === 'fixed');
   return {
-    wide: d(add(depth.value, front)),
-    high: d(height.value),
+    wide: d(add(sizes.depth.value, front)),
+    high: d(sizes.height.value),
     pieces: [
-      piece('bottom', { x: front, y: feet, w: inner.value, h: thick('bottom') }),
-      ...(c.hasTop
-        ? [
-            piece('top', {
-              x: front,
-              y: add(datum.value, clearHeight.value),
-              w: inner.value,
-              h: thick('top'),
-            }),
-          ]
-        : []),
-      ...shelf.map((i) =>
-        piece(i.id, { x: front, y: add(datum.value, i.at ?? zero), w: inner.value, h: thick('shelf') }),
-      ),
-      ...(c.hasBack
-        ? [
-            piece(
-              'back',
-              { x: add(front, inner.value), y: feet, w: joints.backWide, h: subtract(height.value, feet) },
-              'back',
-            ),
-          ]
-        : []),
-      ...(c.hasToe && c.feet
-        ? [piece('toe', { x: add(front, c.toeBack ?? zero), y: zero, w: thick('toe'), h: feet })]
-        : []),
-      ...(f
-        ? [
-            piece('railbottom', { x: zero, y: feet, w: front, h: f.pieces.bottom }, 'frame'),
-            piece(
-              'railtop',
-              { x: zero, y: sum([feet, f.height.value, negate(f.pieces.top)]), w: front, h: f.pieces.top },
-              'frame',
-            ),
-          ]
-        : []),
+      ...levels(sizes, front, piece),
+      ...behindAndBelow(sizes, front, piece),
+      ...(sizes.case.hasFrame ? railsCut(sizes, front, piece) : []),
     ],
   };
+}
+
+/** Bottom, top and fixed shelves, cut through. */
+function levels(sizes: Sizes, front: Length, piece: Make): readonly DrawnPiece[] {
+  const { case: c, thick, inner, datum, clearHeight } = sizes;
+  const level = (role: string, y: Length, h: Length) => piece(role, { x: front, y, w: inner.value, h });
+  return [
+    level('bottom', c.feet ?? zero, thick('bottom')),
+    ...(c.hasTop ? [level('top', add(datum.value, clearHeight.value), thick('top'))] : []),
+    ...c.inside
+      .filter((i) => i.kind === 'fixed')
+      .map((i) => level(i.id, add(datum.value, i.at ?? zero), thick('shelf'))),
+  ];
+}
+
+function behindAndBelow(sizes: Sizes, front: Length, piece: Make): readonly DrawnPiece[] {
+  const { case: c, thick, height, inner, joints } = sizes;
+  const feet = c.feet ?? zero;
+  const back = { x: add(front, inner.value), y: feet, w: joints.backWide, h: subtract(height.value, feet) };
+  const toe = { x: add(front, c.toeBack ?? zero), y: zero, w: thick('toe'), h: feet };
+  return [
+    ...(c.hasBack ? [piece('back', back, 'back')] : []),
+    ...(c.hasToe && c.feet ? [piece('toe', toe)] : []),
+  ];
+}
+
+function railsCut(sizes: Sizes, front: Length, piece: Make): readonly DrawnPiece[] {
+  const f = frameOf(sizes);
+  const feet = sizes.case.feet ?? zero;
+  const top = sum([feet, f.height.value, negate(f.pieces.top)]);
+  return [
+    piece('railbottom', { x: zero, y: feet, w: front, h: f.pieces.bottom }, 'frame'),
+    piece('railtop', { x: zero, y: top, w: front, h: f.pieces.top }, 'frame'),
+  ];
 }

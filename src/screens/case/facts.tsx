@@ -12,7 +12,8 @@ import { problemText } from '../shared/layout-words';
 import { measureSheet } from '../shared/measure-sheet';
 import { warningText } from '../shared/warning-words';
 import { Why } from '../shared/why';
-import { caseProblemText, caseWarningText, checkWords } from './words';
+import { caseProblemText, caseWarningText } from './problem-words';
+import * as words from './words';
 
 /** What is asked for next, or what is wrong, by how much and what would fit. */
 export function Problems({
@@ -39,7 +40,7 @@ export function Problems({
         <li>
           <button type="button" class="btn" onClick={() => void measureSheet(bench)}>
             <Icon name="measure" />
-            Measure a sheet
+            {words.measureSheet}
           </button>
         </li>
       )}
@@ -66,8 +67,8 @@ export function Worth({ worked, c }: { readonly worked: Worked; readonly c: Case
   const faults = layoutFaults(worked);
   if (warnings.length + faults.length === 0) return null;
   return (
-    <section aria-label="Worth a look">
-      <h2 class="sec pad-x">Worth a look</h2>
+    <section aria-label={words.worthLook}>
+      <h2 class="sec pad-x">{words.worthLook}</h2>
       <ul class="problems pad-x">
         {faults.map(({ text, stops }) => (
           <li key={text} class={stops ? 'wrongline' : 'note'}>
@@ -88,13 +89,13 @@ export function Worth({ worked, c }: { readonly worked: Worked; readonly c: Case
 /** The parts added back to the outside sizes, exactly. */
 export function SelfCheck({ worked, job }: { readonly worked: Worked; readonly job: Job }) {
   return (
-    <section aria-label="Adds back up">
-      <h2 class="sec pad-x">Adds back up</h2>
+    <section aria-label={words.addsUp}>
+      <h2 class="sec pad-x">{words.addsUp}</h2>
       <ul>
         {checkOf(worked).map((line) => (
           <li key={line.way} class="nextset checkline">
             <span class="grow">
-              <b>{checkWords[line.way]}</b>
+              <b>{words.checkWords[line.way]}</b>
               <Why sum={line.sum} tape={job.tape} />
             </span>
             <span>

@@ -1,0 +1,16 @@
+export const name = 'Name of the case';
+export const hold = 'What is held when the stuff measures thin';
+export const holds = {
+  outside: { label: 'outside sizes held', hint: 'for an alcove: the openings give' },
+  openings: { label: 'openings held', hint: 'for bought slides or boxes: the outside gives' },
+} as const;
+export const stockOf = (piece: string): string => `What ${piece} of`;
+export const sheet = 'Sheet';
+export const asSides = 'as the sides';
+export const bayWidth = (no: number): string => `Clear width of bay ${no}, shared out when blank`;
+export const whichBay = 'Which bay, from the left as you face it';
+export const bay = (no: number): string => `bay ${no}`;
+export const held = {
+  fixed: { label: 'glued', hint: 'stays for good' },
+  off: { label: 'held by screws', hint: 'comes off again' },
+} as const;

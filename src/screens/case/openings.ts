@@ -1,0 +1,41 @@
+import { inches, type Length, subtract } from '../../length/length';
+import { frameOf } from '../../trade/carcass/frame';
+import type { Worked } from '../../trade/carcass/parts';
+import { openingName } from './built-words';
+
+/** An opening that is measured once the case is dry-fitted. Inches. */
+export type Opening = {
+  /** What its readings are kept under. */
+  readonly key: string;
+  readonly name: string;
+  readonly planned: Length;
+  /** Its places are low and high; else left and right. */
+  readonly across: boolean;
+};
+
+/** The openings of a case to be measured, in the order they are shown. */
+export function openingsOf({ sizes }: Worked): readonly Opening[] {
+  const { case: c, bays, clearHeight } = sizes;
+  const opening = (key: string, planned: Length, across = true): Opening => ({
+    key,
+    name: openingName(key, bays.length),
+    planned,
+    across,
+  });
+  const frame = c.hasFrame ? frameOf(sizes) : undefined;
+  const back = [
+    opening('backw', backWide(sizes)),
+    opening('backh', subtract(sizes.height.value, c.feet ?? inches(0n)), false),
+  ];
+  return [
+    ...bays.map((bay, k) => opening(`bay${k + 1}`, bay.value)),
+    opening('clear', clearHeight.value, false),
+    ...(c.hasBack ? back : []),
+    ...(frame?.openings.map((o, k) => opening(`frame${k + 1}w`, o.wide.value)) ?? []),
+  ];
+}
+
+const backWide = ({ width, thick, joints }: Worked['sizes']): Length => {
+  const seat = subtract(thick('side'), joints.backDeep);
+  return subtract(subtract(width.value, seat), seat);
+};

@@ -1,0 +1,81 @@
+import type { ComponentChildren as Blank } from 'preact';
+import type { Case } from '../../trade/carcass/case';
+import { wordFor } from '../shared/counted';
+
+/** What may go round a case: its name, what putting it in and taking it out are called, in the log too. */
+export const options = {
+  back: { name: 'Back', add: 'A back', off: 'No back' },
+  cleats: { name: 'Cleats', add: 'Cleats', off: 'No cleats' },
+  frame: { name: 'Face frame', add: 'A face frame', off: 'No face frame' },
+  loose: { name: 'Loose top', add: 'A loose top', off: 'No loose top' },
+  edging: { name: 'Edging', add: 'Edging', off: 'No edging' },
+  toe: { name: 'Toe board', add: 'A toe board', off: 'No toe board' },
+  base: { name: 'Base frame', add: 'A lapped frame', off: 'No base frame' },
+} as const;
+
+export const remove = (name: string): string => `Remove the ${name.toLowerCase()}`;
+export const adds = (label: string): string => `+ ${label}`;
+
+export const howMany = {
+  partitions: 'How many partitions',
+  cleats: 'How many cleats',
+  mitres: 'Mitred ends',
+  crosses: 'How many cross members',
+} as const;
+export const stilesHeld = 'How the stiles are held';
+export const middleHeld = 'How the middle stile is held';
+
+type At<K extends string> = Readonly<Record<K, Blank>>;
+
+export const back = (at: At<'stock' | 'deep' | 'wide' | 'room'>) => (
+  <>
+    A back of {at.stock} in a rabbet {at.deep} deep and {at.wide} wide, {at.room} room.
+  </>
+);
+
+export const cleats = (c: Case, at: At<'count' | 'stock' | 'wide' | 'deep' | 'across' | 'notch'>) => (
+  <>
+    {at.count} {wordFor(c.cleats, 'cleat', 'cleats')} of {at.stock}, {at.wide} wide, in rabbets {at.deep} deep
+    and {at.across} wide, notches {at.notch} deep.
+  </>
+);
+
+export const frame = (
+  c: Case,
+  at: At<'stock' | 'past' | 'stile' | 'stilesOff' | 'middle' | 'middleOff' | 'top' | 'bottom'>,
+) => (
+  <>
+    A face frame of {at.stock}, {at.past} past the sides. Stiles {at.stile}, {at.stilesOff}
+    {c.partitions > 0 && (
+      <>
+        ; middle {at.middle}, {at.middleOff}
+      </>
+    )}
+    ; rails {at.top} at the top, {at.bottom} at the bottom.
+  </>
+);
+
+export const looseTop = (at: At<'stock' | 'front' | 'side'>) => (
+  <>
+    A loose top of {at.stock}, {at.front} past the front and {at.side} past each side.
+  </>
+);
+
+export const edging = (c: Case, at: At<'stock' | 'lip' | 'mitres'>) => (
+  <>
+    Edging of {at.stock} hanging {at.lip} below, {at.mitres} {wordFor(c.mitres, 'end', 'ends')} mitred.
+  </>
+);
+
+export const toe = (at: At<'stock' | 'back'>) => (
+  <>
+    A toe board of {at.stock} between the sides, {at.back} back.
+  </>
+);
+
+export const base = (c: Case, at: At<'stock' | 'crosses' | 'cross' | 'wide'>) => (
+  <>
+    A lapped frame of {at.stock} with {at.crosses} {wordFor(c.crosses, 'cross member', 'cross members')} of{' '}
+    {at.cross}, {at.wide} wide.
+  </>
+);

@@ -1,0 +1,101 @@
+import { absolute, type Length } from '../../length/length';
+import { assertNever } from '../../length/result';
+import type { Case } from '../../trade/carcass/case';
+import type { CaseProblem, CaseWarning } from '../../trade/carcass/problems';
+import { capital } from '../shared/capital';
+import { exactly as w } from '../shared/exact-words';
+import { caseFieldNames, stockNames } from './words';
+
+const insideWords = {
+  at: 'where it stands',
+  first: 'where the first groove goes',
+  pitch: 'how far apart the grooves are',
+  width: 'how wide the grooves are',
+  depth: 'how deep the grooves are',
+  count: 'how many',
+  endRoom: 'the room at the top',
+  slack: 'the slack of the trays',
+  wide: 'how wide it is',
+} as const;
+
+const insideName = (c: Case, id: string): string => {
+  const i = c.inside.find((x) => x.id === id);
+  const kind = { trays: 'trays', fixed: 'fixed shelf', loose: 'loose shelves', rail: 'middle rail' };
+  return i ? `the ${kind[i.kind]} in bay ${i.bay}` : 'what stands in the bay';
+};
+
+/** What keeps the case from being cut, by how much, and what would fit. */
+export function caseProblemText(problem: CaseProblem, c: Case): string {
+  switch (problem.code) {
+    case 'missing':
+      return `Say: ${lower(caseFieldNames[problem.field])}.`;
+    case 'missing-inside':
+      return `Say ${insideWords[problem.field]} for ${insideName(c, problem.in)}.`;
+    case 'missing-stock':
+      return `Say what ${stockNames[problem.stock]} of, and how thick.`;
+    case 'not-positive':
+      return `${caseFieldNames[problem.field]} must be more than nothing.`;
+    case 'negative':
+      return `${caseFieldNames[problem.field]} is ${w(problem.by)} under nothing: nothing or more.`;
+    case 'negative-inside':
+      return `${capital(insideWords[problem.field])} is ${w(problem.by)} under nothing for ${insideName(c, problem.in)}: nothing or more.`;
+    case 'no-opening':
+      return problem.across
+        ? `The sides and partitions alone are ${w(problem.by)} over what there is between. Go wider by more than that.`
+        : `Feet, bottom and top alone are ${w(problem.by)} over the height. Go higher by more than that.`;
+    case 'bays-off':
+      return `The bays given are ${w(absolute(problem.by))} ${problem.by.s < 0n ? 'short of' : 'over'} the clear width together. Leave one blank: it takes what is left.`;
+    case 'through':
+      return `${caseFieldNames[problem.field]}: ${w(problem.depth)} goes through stuff ${w(problem.thickness)} thick. Leave a third of it.`;
+    case 'back-too-wide':
+      return `A back rabbet ${w(problem.wide)} wide takes the whole depth of ${w(problem.depth)}.`;
+    case 'no-bay':
+      return `There is no bay ${problem.bay}: the case has ${problem.bays}.`;
+    case 'above-the-top':
+      return `${capital(insideName(c, problem.in))} runs ${w(problem.by)} past the room there is. At most ${w(problem.most)}.`;
+    case 'frame-closed':
+      return `The frame closes bay ${problem.bay} by ${w(problem.by)}. Narrower stiles, or a wider bay.`;
+    case 'crosses-overlap':
+      return `The cross members overlap by ${w(problem.by)}. ${problem.fit} fit.`;
+    case 'rails-meet':
+      return `The two rails of the base meet, ${w(problem.by)} over. Narrower ones.`;
+    case 'crosses-count':
+      return 'A base frame has two cross members at least, in whole numbers.';
+    default:
+      return assertNever(problem);
+  }
+}
+
+/** What is worth a look. Limits are common practice. */
+export function caseWarningText(warning: CaseWarning, c: Case): string {
+  switch (warning.code) {
+    case 'deep':
+      return `${caseFieldNames[warning.field]}: ${w(warning.depth)} is more than half of ${w(warning.thickness)}.`;
+    case 'trays-locked':
+      return warning.comesOff
+        ? `The ${warning.stile} stile stands over the trays of bay ${warning.bay}: it is held by screws and comes off for them.`
+        : `Trays in bay ${warning.bay} are locked in by the ${warning.stile} stile: it must come off, held by screws, or be no wider than ${w(warning.widest)}${warning.free ? `, ${w(warning.free)} if it is set off centre` : ''} (it is ${w(warning.wide)}).`;
+    case 'trays-wider':
+      return `A tray ${w(warning.tray)} wide does not pass the frame opening of ${w(warning.opening)} in bay ${warning.bay}.`;
+    case 'sill':
+      return `The bottom rail stands ${w(warning.sill)} over the case bottom: drawer heights start there.`;
+    case 'packing':
+      return `Slides in bay ${warning.bay} want packing behind the frame: ${packed(warning.left)} at the left, ${packed(warning.right)} at the right.`;
+    case 'cleat-proud': {
+      const sunk = warning.by.s < 0n;
+      const how = `${sunk ? 'lies sunk' : 'stands proud'} by ${w(absolute(warning.by))}`;
+      return `The cleat ${how} in the ${warning.where === 'side' ? 'sides' : 'partitions'}: rabbet, notch and cleat are one figure.`;
+    }
+    case 'notch-deep':
+      return `Notches ${w(warning.deep)} deep take more than half of the partition (${w(warning.half)}).`;
+    case 'small-bearing':
+      return `Pushed to one side ${insideName(c, warning.in)} bear only ${w(warning.bearing)}: keep ${w(warning.least)}.`;
+    case 'two-thicknesses':
+      return 'Sides and partitions are of two thicknesses: each is taken at its own.';
+    default:
+      return assertNever(warning);
+  }
+}
+
+const packed = (x: Length): string => (x.s > 0n && x.n > 0n ? w(x) : 'none');
+const lower = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);

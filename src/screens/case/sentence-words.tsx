@@ -1,0 +1,135 @@
+import type { ComponentChildren as Blank } from 'preact';
+import type { Case, Inside } from '../../trade/carcass/case';
+import { wordFor } from '../shared/counted';
+
+export const sizes = 'Sizes';
+export const stock = 'Stock';
+export const joints = 'Joints';
+export const inBays = (no: number): string => `In the bays, ${no}`;
+
+export const size = (
+  c: Case,
+  at: {
+    readonly name: Blank;
+    readonly hold: Blank;
+    readonly wide: Blank;
+    readonly high: Blank;
+    readonly deep: Blank;
+    readonly feet: Blank;
+    readonly partitions: Blank;
+    readonly bays: Blank;
+  },
+) => (
+  <>
+    {at.name} with {at.hold}:{' '}
+    {c.hold === 'outside' ? (
+      <>
+        {at.wide} wide, {at.high} high
+      </>
+    ) : (
+      <>
+        bays {at.wide} wide, {at.high} clear inside
+      </>
+    )}{' '}
+    and {at.deep} deep, {at.feet} off the floor. It has {at.partitions}{' '}
+    {wordFor(c.partitions, 'partition', 'partitions')}
+    {at.bays}.
+  </>
+);
+
+export const bays = (each: Blank) => <>, bays {each}</>;
+
+export const stocks = (
+  c: Case,
+  of: (stock: 'side' | 'bottom' | 'top' | 'partition' | 'shelf' | 'tray') => Blank,
+) => {
+  const kinds = new Set(c.inside.map((i) => i.kind));
+  return (
+    <>
+      Sides of {of('side')}, bottom of {of('bottom')}
+      {c.hasTop && <>, top of {of('top')}</>}
+      {c.partitions > 0 && <>, partitions of {of('partition')}</>}
+      {(kinds.has('fixed') || kinds.has('loose')) && <>, shelves of {of('shelf')}</>}
+      {kinds.has('trays') && <>, trays of {of('tray')}</>}.
+    </>
+  );
+};
+
+export const joint = (
+  c: Case,
+  at: { readonly dado: Blank; readonly partition: Blank; readonly fit: Blank; readonly top: Blank },
+) => (
+  <>
+    Dadoes {at.dado} deep in the sides
+    {c.partitions > 0 && <>, {at.partition} for partitions</>}, each {at.fit} over its sheet.{' '}
+    {c.hasTop && <>The top in a rabbet {at.top} deep.</>}
+  </>
+);
+
+export const topChip = (has: boolean): string => (has ? 'No top' : 'Add a top');
+export const topChanged = 'Top';
+
+// What stands in the bays.
+
+export const add = {
+  fixed: 'A fixed shelf',
+  loose: 'Loose shelves',
+  trays: 'Trays in grooves',
+  rail: 'A middle rail',
+} as const;
+
+export const takeOut = 'Remove';
+export const takenOut = 'Taken out of the bay';
+export const inBay = (bay: Blank) => <> in {bay}</>;
+
+export const insideTitles = {
+  shelf: 'Case bottom to the shelf',
+  rail: 'How wide the rail is',
+  under: 'Clear opening under the rail',
+  width: 'How wide the grooves are',
+  depth: 'How deep they are',
+  first: 'First groove over the bottom',
+  pitch: 'Groove to groove',
+  room: 'Room at the top',
+  slack: 'How much narrower than floor to floor',
+} as const;
+
+export const whichInside = (title: string, kind: Inside['kind'], no: number): string =>
+  `${title}, ${kind} ${no}`;
+export const howManyLoose = (no: number): string => `How many loose shelves, ${no}`;
+
+export const fixed = (bay: Blank, at: Blank) => (
+  <>
+    A fixed shelf{bay}, its lower face {at} over the bottom.
+  </>
+);
+
+export const loose = (bay: Blank, count: Blank) => (
+  <>
+    {count} loose shelves
+    {bay}.
+  </>
+);
+
+export const rail = (bay: Blank, wide: Blank, under: Blank) => (
+  <>
+    A middle rail{bay}, {wide} wide, over an opening of {under}.
+  </>
+);
+
+export const trays = (
+  bay: Blank,
+  at: {
+    readonly width: Blank;
+    readonly depth: Blank;
+    readonly first: Blank;
+    readonly pitch: Blank;
+    readonly room: Blank;
+    readonly slack: Blank;
+  },
+) => (
+  <>
+    Tray grooves{bay}, {at.width} wide and {at.depth} deep, the first {at.first} over the bottom, {at.pitch}{' '}
+    apart, leaving {at.room} at the top. Trays {at.slack} slack.
+  </>
+);

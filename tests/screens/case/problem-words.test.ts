@@ -1,0 +1,50 @@
+import { describe, expect, test } from 'vitest';
+import { caseProblemText, caseWarningText } from '../../../src/screens/case/problem-words';
+import { l } from '../../length/write-figures';
+import { framedCase } from '../../trade/carcass/sample-case';
+
+const problem = (p: Parameters<typeof caseProblemText>[0]) => caseProblemText(p, framedCase);
+const warning = (x: Parameters<typeof caseWarningText>[0]) => caseWarningText(x, framedCase);
+
+describe('what keeps a case from being cut says by how much and what would fit', () => {
+  test('asks for what is missing by the name of its blank', () => {
+    expect(problem({ code: 'missing', field: 'width' })).toBe('Say: outside width.');
+    expect(problem({ code: 'missing-stock', stock: 'side' })).toBe(
+      'Say what the sides are of, and how thick.',
+    );
+    expect(problem({ code: 'missing-inside', field: 'at', in: 'fixed1' })).toBe(
+      'Say where it stands for the fixed shelf in bay 2.',
+    );
+  });
+
+  test('a joint that goes through', () =>
+    expect(problem({ code: 'through', field: 'dado', depth: l('3/4'), thickness: l('23/32') })).toBe(
+      'Depth of the dadoes in the sides: 3/4 goes through stuff 23/32 thick. Leave a third of it.',
+    ));
+
+  test('bays short and over', () => {
+    expect(problem({ code: 'bays-off', by: l('-1/8') })).toContain('1/8 short of the clear width');
+    expect(problem({ code: 'bays-off', by: l('1/8') })).toContain('1/8 over the clear width');
+  });
+});
+
+describe('what is worth a look', () => {
+  const locked = { code: 'trays-locked', bay: 1, widest: l('23/32'), wide: l('1 11/16') } as const;
+  test('a stile over the trays: it comes off, or it must', () => {
+    expect(warning({ ...locked, stile: 'left', comesOff: true })).toBe(
+      'The left stile stands over the trays of bay 1: it is held by screws and comes off for them.',
+    );
+    expect(warning({ ...locked, stile: 'middle', comesOff: false, free: l('17/32') })).toBe(
+      'Trays in bay 1 are locked in by the middle stile: it must come off, held by screws, or be no wider than 23/32, 17/32 if it is set off centre (it is 1 11/16).',
+    );
+  });
+
+  test('a cleat sunk or proud', () => {
+    expect(warning({ code: 'cleat-proud', by: l('-1/32'), where: 'side' })).toContain(
+      'lies sunk by 1/32 in the sides',
+    );
+    expect(warning({ code: 'cleat-proud', by: l('1/32'), where: 'partition' })).toContain(
+      'stands proud by 1/32 in the partitions',
+    );
+  });
+});
