@@ -39,7 +39,7 @@ export function CaseList({ bench, job }: ListProps) {
   const list = plan && checklistOf(plan, bench.folded.value);
   const off = list ? misfits(list).length : 0;
   const count = list && cutCount(list);
-  useFinished(bench, count !== undefined && count.of > 0 && count.cut === count.of);
+  useFinished(bench.incoming.copies.value, count !== undefined && count.of > 0 && count.cut === count.of);
   return (
     <>
       <div class="sechead">

@@ -9,7 +9,7 @@ import * as words from './later-words';
 /** What is asked for below the job's page. */
 export type Open = 'name' | 'place' | 'tape' | undefined;
 
-type DockProps = { readonly bench: Bench; readonly job: Job; readonly onClose: () => void };
+type DockProps = { readonly act: Bench['act']; readonly job: Job; readonly onClose: () => void };
 
 /** Where the job's name, its place and its marks are given. */
 export function JobDocks({ open, ...props }: DockProps & { readonly open: Open }) {
@@ -17,20 +17,20 @@ export function JobDocks({ open, ...props }: DockProps & { readonly open: Open }
   return open && <NameDock {...props} what={open} />;
 }
 
-function NameDock({ bench, job, what, onClose }: DockProps & { readonly what: 'name' | 'place' }) {
+function NameDock({ act, job, what, onClose }: DockProps & { readonly what: 'name' | 'place' }) {
   const name = what === 'name';
   return (
     <TextDock
       title={name ? words.jobName : words.place}
       now={job[what]}
       most={120}
-      onDone={(text) => void bench.act(name ? words.jobNamed : words.placeGiven, editJob({ [what]: text }))}
+      onDone={(text) => void act(name ? words.jobNamed : words.placeGiven, editJob({ [what]: text }))}
       onClose={onClose}
     />
   );
 }
 
-const TapeDock = ({ bench, job, onClose }: DockProps) => (
+const TapeDock = ({ act, job, onClose }: DockProps) => (
   <ChoiceDock
     title={words.tapeTitle}
     choices={tapes
@@ -38,7 +38,7 @@ const TapeDock = ({ bench, job, onClose }: DockProps) => (
       .map((value) => ({ value, label: unitsOf(value) === 'mm' ? value : words.inInches(value) }))}
     chosen={job.tape}
     onChoose={(tape: Tape) => {
-      void bench.act(words.tapeChosen(tape), editJob({ tape }));
+      void act(words.tapeChosen(tape), editJob({ tape }));
       onClose();
     }}
     onClose={onClose}

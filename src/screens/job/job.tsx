@@ -51,7 +51,7 @@ function JobInHand({ bench, job, later }: JobProps & { readonly job: Job }) {
         <Adds bench={bench} job={job} onOpen={setOpen} />
         <Kept bench={bench} job={job} later={later} />
       </main>
-      {later && <later.JobDocks {...{ bench, job, open }} onClose={() => setOpen(undefined)} />}
+      {later && <later.JobDocks {...{ job, open }} act={bench.act} onClose={() => setOpen(undefined)} />}
     </>
   );
 }

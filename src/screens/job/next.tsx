@@ -42,7 +42,7 @@ export function NextGroove({ bench, job }: NextProps) {
   const views = job.boards.map((board) => viewOf(board, bench.shop.value, job.tape));
   const rows = views.map((view) => rowsOf(view, ticks));
   const all = rows.some((own) => own.length > 0) && rows.flat().every((row) => row.done);
-  useFinished(bench, all);
+  useFinished(bench.incoming.copies.value, all);
   const open = views.flatMap((view, k) => {
     const row = rows[k]?.find((r) => !r.done);
     return row ? [{ view, setting: row.setting }] : [];

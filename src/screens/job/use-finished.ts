@@ -1,9 +1,8 @@
 import { useEffect } from 'preact/hooks';
-import type { Bench } from '../bench';
+import type { Copies } from '../copies';
 
 /** Says, once it is so, that everything of the job is cut. */
-export function useFinished(bench: Bench, all: boolean): void {
-  const copies = bench.incoming.copies.value;
+export function useFinished(copies: Copies | undefined, all: boolean): void {
   useEffect(() => {
     if (all) copies?.finished();
   }, [all, copies]);

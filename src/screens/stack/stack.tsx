@@ -65,7 +65,7 @@ function StackPage({ bench, plan, build, ops, first: { setup } }: PageProps) {
       ) : (
         <>
           <Recipes job={plan.job} act={bench.act} {...{ build, want, set }} />
-          <Test {...{ bench, build, want, set }} height={setup.height} />
+          <Test job={plan.job} {...{ bench, build, want, set }} height={setup.height} />
         </>
       )}
       <div class="pad-x adds">

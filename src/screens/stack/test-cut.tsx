@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { editRecipe } from '../../job/edits';
+import type { Job } from '../../job/job';
 import { type Length, subtract, zero } from '../../length/length';
 import { writeDecimal } from '../../length/write';
 import type { StackStock } from '../../trade/stacks/pieces';
@@ -19,6 +20,7 @@ const cuts: readonly TestCut[] = ['stack', 'one-wall', 'slot-both-sides', 'wood-
 
 type TestProps = {
   readonly bench: Bench;
+  readonly job: Job;
   readonly build: string;
   /** Width wanted, inches. */
   readonly want: Length;
@@ -28,8 +30,8 @@ type TestProps = {
 };
 
 /** Reads X, wants Y: how much, and which way. */
-export function Test({ bench, build, want, set, height }: TestProps) {
-  const own = `${bench.job.value?.id} ${build}`;
+export function Test({ bench, job, build, want, set, height }: TestProps) {
+  const own = `${job.id} ${build}`;
   const [cut, setCut] = useStays(`test cut ${own}`, cuts, 'stack');
   const [open, setOpen] = useState<'got' | 'want'>();
   const [got, setGot] = useLength(`test cut measures ${own}`);
