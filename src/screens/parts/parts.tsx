@@ -6,6 +6,8 @@ import { Button } from '../../ui/button';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { UndoButton } from '../shared/undo-button';
+import { byStock } from './by-stock';
+import * as words from './words';
 
 /** Every part of the job by the stock it comes out of, at the size it is cut to. */
 export function PartsScreen({ bench }: { readonly bench: Bench }) {
@@ -13,15 +15,15 @@ export function PartsScreen({ bench }: { readonly bench: Bench }) {
   return (
     <>
       <Bar
-        title="Parts"
+        title={words.parts}
         sub={plan?.job.name ?? ''}
-        leave={{ label: 'Job', onTap: () => bench.go({ at: 'job' }) }}
+        leave={{ label: words.job, onTap: () => bench.go({ at: 'job' }) }}
       >
         <UndoButton bench={bench} />
       </Bar>
       <main class="page">
         {plan && plan.parts.length > 0 ? (
-          byStock(plan).map(({ name, parts }) => (
+          byStock(plan).map(({ name = words.byHand, parts }) => (
             <section key={name} aria-label={name}>
               <h2 class="sec pad-x">{name}</h2>
               <ul>
@@ -32,12 +34,10 @@ export function PartsScreen({ bench }: { readonly bench: Bench }) {
             </section>
           ))
         ) : (
-          <p class="pad-x empty-line">
-            No parts yet. Give a case its outside sizes, or lay out a board by hand.
-          </p>
+          <p class="pad-x empty-line">{words.none}</p>
         )}
         <div class="pad-x adds">
-          <Button label="A part by hand" look="quiet" icon="plus" onTap={() => void byHand(bench)} />
+          <Button label={words.partByHand} look="quiet" icon="plus" onTap={() => void byHand(bench)} />
         </div>
       </main>
     </>
@@ -45,28 +45,21 @@ export function PartsScreen({ bench }: { readonly bench: Bench }) {
 }
 
 /** A part with nothing cut in it yet: its sizes are asked for first, grooves may follow. */
-async function byHand(bench: Bench): Promise<void> {
+async function byHand(bench: Pick<Bench, 'newId' | 'act' | 'go'>): Promise<void> {
   const id = bench.newId();
-  const made = await bench.act('A part by hand', editBoard(id, { name: 'Part', made: 'alike' }));
+  const made = await bench.act(words.partByHand, editBoard(id, { name: words.part, made: 'alike' }));
   if (made) bench.go({ at: 'change', board: id });
 }
 
-function byStock(plan: Plan): readonly { readonly name: string; readonly parts: readonly Part[] }[] {
-  const groups = new Map<string, Part[]>();
-  for (const part of plan.parts) {
-    const name = plan.stuff.find((s) => s.id === part.stuff)?.name ?? 'By hand';
-    groups.set(name, [...(groups.get(name) ?? []), part]);
-  }
-  return [...groups].map(([name, parts]) => ({ name, parts }));
-}
-
-type RowProps = { readonly part: Part; readonly plan: Plan; readonly bench: Bench };
+type RowProps = {
+  readonly part: Part;
+  readonly plan: Plan;
+  readonly bench: Pick<Bench, 'go' | 'folded'>;
+};
 
 function PartRow({ part, plan, bench }: RowProps) {
   const ticks = bench.folded.value.ticks;
   const ops = plan.operations.filter((op) => op.part === part.id);
-  const cut = ops.filter((op) => ticks.has(op.id)).length;
-  const state = cut === 0 ? '' : cut === ops.length ? ' · all cut' : ` · ${cut} of ${ops.length} cut`;
   const { tape } = plan.job;
   return (
     <li>
@@ -74,8 +67,7 @@ function PartRow({ part, plan, bench }: RowProps) {
         <span class="grow">
           <b>{part.name}</b>
           <span class="s muted block">
-            {part.copies > 1 ? `${part.copies} of them` : 'one'}
-            {state}
+            {words.state(part, ops.filter((op) => ticks.has(op.id)).length, ops.length)}
           </span>
         </span>
         <span class="pairsize">

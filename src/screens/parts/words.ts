@@ -1,0 +1,110 @@
+import type { Length } from '../../length/length';
+import type { Rounding } from '../../length/round';
+import type { Stuff } from '../../trade/carcass/case';
+import type { Part } from '../../trade/carcass/part';
+import type { Operation } from '../../trade/setups/operation';
+import { sideWords, whatWords } from '../shared/cut-words';
+import { exactly as w } from '../shared/exact-words';
+
+export const parts = 'Parts';
+export const job = 'Job';
+export const part = 'Part';
+export const byHand = 'By hand';
+export const none = 'No parts yet. Give a case its outside sizes, or lay out a board by hand.';
+export const gone = 'This part is not in the job as it stands.';
+export const partByHand = 'A part by hand';
+
+/** How many of a part there are, and how much of all their cuts is made. */
+export function state({ copies }: Part, cut: number, of: number): string {
+  const done = cut === 0 ? '' : cut === of ? ' · all cut' : ` · ${cut} of ${of} cut`;
+  return `${copies > 1 ? `${copies} of them` : 'one'}${done}`;
+}
+
+/** How many of a part there are, and the stock it comes out of. */
+export const madeOf = ({ copies }: Part, stuff: Pick<Stuff, 'name' | 'thickness'> | undefined): string =>
+  `${copies > 1 ? `${copies} of them, ` : ''}${stuff ? `${stuff.name}, ${w(stuff.thickness)}` : 'by hand'}`;
+
+export const long = ({ end }: Part): string => (end === 'bottom' ? 'Long, bottom to top' : 'Long');
+export const wide = 'Wide';
+export const why = 'why?';
+export const exact = 'Exactly on the mark.';
+
+const modes: Record<Rounding, string> = {
+  floor: 'down: it must go in',
+  ceil: 'up: it must take something in',
+  halfExpand: 'to the nearest: a flush fit',
+};
+
+export const rounded = (mode: Rounding, value: Length): string =>
+  `Rounded ${modes[mode]}. Exact: ${w(value)}.`;
+
+export const longPoint = (at: Length): string => `Long point ${w(at)}: cut to it, never to the short one.`;
+export const comesOff = 'Held by screws alone: it comes off again.';
+export const grooves = 'Its grooves, marked out';
+
+export const drawnLying = ({ name, end }: Part): string => `${name} to scale, ${end} end at the left`;
+
+/** How the drawing lies. @param rabbet how wide the one along the back edge is, where there is one */
+export const lies = ({ end }: Part, rabbet: Length | undefined): string =>
+  `${end} end at the left, on the blue block.${rabbet ? ` The back edge lies at the top, its rabbet ${w(rabbet)} wide.` : ''}`;
+
+/** What is cut in a part beside its grooves, one line for each. */
+export function joints({ end, rabbets, notches, laps }: Part): readonly string[] {
+  const cut = ({ near, long, deep }: Part['laps'][number]) =>
+    `${w(near)} from the ${end} end: ${w(long)} long, ${w(deep)} deep`;
+  return [
+    ...rabbets.map(({ words, width, along, depth, from, to }) => {
+      const stopped = from && to ? `, stopped: ${w(from)} to ${w(to)} from the ${end} end` : '';
+      return `Rabbet ${words}: ${w(width)} wide along the ${sideWords(along)}, ${w(depth)} deep${stopped}.`;
+    }),
+    ...notches.map((notch) => `Notch ${cut(notch)}; all partitions clamped as one.`),
+    ...laps.map((lap) => `Lap ${cut(lap)}.`),
+  ];
+}
+
+export const cutsInOrder = 'Its cuts, in order';
+
+/** What an operation does, to which copy, and what it was cut to where that is no longer wanted. */
+export function operation(op: Operation, { copies }: Part, was: Length | undefined): string {
+  const which = copies > 1 ? `${op.name}: ` : '';
+  return `${which}${whatWords(op)}${was ? `; cut at ${w(was)}, now wants ${w(op.figure)}` : ''}`;
+}
+
+export const more = (n: number): string => `and ${n} more, on Cuts.`;
+export const spoiled = 'Spoiled';
+export const toCuts = 'To the cuts';
+
+export const asCut = 'As cut';
+export const asCutTitle = 'As cut, where it differs';
+export const cameOut = (pieces: readonly string[]): string =>
+  `${pieces.join(', ')} came out otherwise than wanted. Recut, or make the mates match this one.`;
+
+/** The two sizes of a piece as it was cut: as the chip has them, as a reader hears them, as the keys ask. */
+export const trueSize = {
+  asLength: { chip: 'long', says: 'true length', asks: 'True length' },
+  asWidth: { chip: 'wide', says: 'true width', asks: 'True width' },
+} as const;
+
+/** A true size that was given or taken away, as undo names it. */
+export const measured = ({ name }: Part, figure: string): string => `As cut: ${name} ${figure}`.trim();
+
+export const addedByHand = 'Added by hand';
+export const another = 'Another operation';
+export const newOperation = 'An operation by hand';
+export const extraCut = 'Extra cut';
+export const remove = 'Remove';
+export const takenAway = (name: string): string => `${name} taken away`;
+
+/** An operation by hand, each name in braces a blank. */
+export const handSlip = '{name} {machine}, set at {figure}, after {after}.';
+
+export const nameTitle = (part: string): string => `What is done to the ${part.toLowerCase()}`;
+export const machineTitle = (name: string): string => `Where: ${name}`;
+export const figureTitle = (name: string): string => `Set at: ${name}`;
+export const afterTitle = (name: string): string => `What comes before: ${name}`;
+
+/** What may come before an operation by hand: a cut every part has, or another by hand. */
+export const itsLength = 'its length';
+export const itsRip = 'its rip';
+export const otherByHand = (name: string): string => name || 'another by hand';
+export const somePart = 'a part';
