@@ -1,0 +1,89 @@
+import { describe, expect, test } from 'vitest';
+import * as words from '../../../src/screens/parts/words';
+import type { Part } from '../../../src/trade/carcass/part';
+import { l } from '../../length/write-figures';
+import { at, opened } from '../../plan/laid-sample';
+
+const { plan } = at(opened.entries);
+
+const partOf = (id: string): Part => {
+  const found = plan.parts.find((p) => p.id === id);
+  if (!found) throw new Error(`no part ${id}`);
+  return found;
+};
+
+const side = partOf('case~left');
+
+describe('how many of a part there are', () => {
+  test.each([
+    [1, 0, 6, 'one'],
+    [1, 2, 6, 'one · 2 of 6 cut'],
+    [3, 6, 6, '3 of them · all cut'],
+    [3, 0, 6, '3 of them'],
+  ])('%i with %i of %i cuts', (copies, cut, of, says) =>
+    expect(words.state({ ...side, copies }, cut, of)).toBe(says),
+  );
+
+  test('and what it comes out of, or that it is by hand', () => {
+    const stuff = { name: 'Birch', thickness: l('23/32') };
+    expect(words.madeOf({ ...side, copies: 1 }, stuff)).toBe('Birch, 23/32');
+    expect(words.madeOf({ ...side, copies: 2 }, undefined)).toBe('2 of them, by hand');
+  });
+});
+
+describe('a part in words', () => {
+  test('its length says where it stands, where that is the bottom', () => {
+    expect(words.long({ ...side, end: 'bottom' })).toBe('Long, bottom to top');
+    expect(words.long({ ...side, end: 'left' })).toBe('Long');
+  });
+
+  test('the drawing names the rabbet only where it shows', () => {
+    expect(words.lies(side, undefined)).toBe('bottom end at the left, on the blue block.');
+    expect(words.lies(side, l('3/8'))).toContain('The back edge lies at the top, its rabbet 3/8 wide.');
+  });
+
+  test('what is cut in it has a line each; a stopped rabbet says from where to where', () => {
+    const cut = { id: 'c', near: l('4'), long: l('3/4'), deep: l('3/8') };
+    const along = { at: 'edge', named: 'back' } as const;
+    const rabbet = { ...partOf('case~left').rabbets[0], id: 'r', along, width: l('1/2'), depth: l('1/4') };
+    const lines = words.joints({
+      ...side,
+      rabbets: [
+        { ...rabbet, words: 'for the back' },
+        { ...rabbet, words: 'for the back', from: l('2'), to: l('30') },
+      ] as Part['rabbets'],
+      notches: [cut],
+      laps: [cut],
+    });
+    expect(lines).toEqual([
+      expect.stringMatching(/1\/2 wide along the back edge, 1\/4 deep\.$/),
+      expect.stringContaining('stopped: 2 to 30 from the bottom end.'),
+      'Notch 4 from the bottom end: 3/4 long, 3/8 deep; all partitions clamped as one.',
+      'Lap 4 from the bottom end: 3/4 long, 3/8 deep.',
+    ]);
+  });
+
+  test('a size says which way it was rounded, and why', () => {
+    expect(words.rounded('floor', l('11 1/3'))).toMatch(/^Rounded down: it must go in\. Exact: 11/);
+    expect(words.rounded('ceil', l('1/2'))).toBe('Rounded up: it must take something in. Exact: 1/2.');
+  });
+});
+
+describe('a cut of a part', () => {
+  const [op] = plan.operations.filter((o) => o.part === side.id);
+  if (!op) throw new Error('a cut is wanted');
+
+  test('names its copy where there are several', () => {
+    expect(words.operation(op, { ...side, copies: 1 }, undefined)).not.toContain(op.name);
+    expect(words.operation(op, { ...side, copies: 2 }, undefined)).toMatch(new RegExp(`^${op.name}: `));
+  });
+
+  test('says what it was cut to where that is no longer wanted', () => {
+    expect(words.operation({ ...op, figure: l('30') }, side, l('29'))).toMatch(/; cut at 29, now wants 30$/);
+  });
+});
+
+test('a true size taken away leaves no blank at the end of its act', () => {
+  expect(words.measured({ ...side, name: 'Side' }, '34 1/2')).toBe('As cut: Side 34 1/2');
+  expect(words.measured({ ...side, name: 'Side' }, '')).toBe('As cut: Side');
+});
