@@ -8,7 +8,7 @@ import { isSettled, stepsOf } from '../../src/plan/breakdown';
 import { needsOf } from '../../src/plan/needs';
 import { layOp } from '../../src/plan/progress';
 import { isCurrent } from '../../src/plan/take-plan';
-import { cannotWords } from '../../src/screens/sheets/words';
+import { cannotWords } from '../../src/screens/sheets/problem-words';
 import { layProblemOf } from '../../src/trade/sheets/lay-problem';
 import { solve } from '../../src/trade/sheets/solve';
 import { l } from '../length/write-figures';

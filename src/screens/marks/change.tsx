@@ -170,7 +170,11 @@ function Adds({ bench, board, act }: AddsProps) {
   };
   return (
     <div class="pad-x adds">
-      <Button label={words.anotherRun} icon="plus" onTap={() => act(words.anotherRun, newRun(board, bench.newId()))} />
+      <Button
+        label={words.anotherRun}
+        icon="plus"
+        onTap={() => act(words.anotherRun, newRun(board, bench.newId()))}
+      />
       <Button label={words.wideGroove} icon="plus" onTap={newWide} />
       <Button label={words.tray} look="quiet" onTap={() => bench.go({ at: 'tray', board: id })} />
       <Button label={words.removeBoard} look="quiet" onTap={remove} />

@@ -2,7 +2,7 @@ import type { Tape } from '../../length/tape';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { Icon } from '../../ui/icon';
 import { Inline } from '../../ui/mixed';
-import { cutTitle } from './words';
+import * as words from './words';
 
 type CutListProps = {
   readonly steps: readonly CutStep[];
@@ -15,8 +15,8 @@ type CutListProps = {
 /** Every cut of a sheet in order; a tap stands at it. */
 export function CutList({ steps, now, done, tape, onCut }: CutListProps) {
   return (
-    <section aria-label="Cuts of this sheet">
-      <h2 class="sec pad-x">Cuts in order</h2>
+    <section aria-label={words.cutsOfSheet}>
+      <h2 class="sec pad-x">{words.cutsInOrder}</h2>
       <ol>
         {steps.map((step) => (
           <li key={step.path}>
@@ -27,9 +27,9 @@ export function CutList({ steps, now, done, tape, onCut }: CutListProps) {
               onClick={() => onCut(step.path)}
             >
               <b class="cutrank">{done(step) ? <Icon name="tick" /> : step.no}</b>
-              <span class="grow">{cutTitle(step)}</span>
+              <span class="grow">{words.cutTitle(step)}</span>
               <Inline value={step.figure.value} tape={tape} />
-              {done(step) && <span class="sr">cut</span>}
+              {done(step) && <span class="sr">{words.isCut}</span>}
             </button>
           </li>
         ))}

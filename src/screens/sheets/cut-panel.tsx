@@ -5,7 +5,8 @@ import type { Shop } from '../../trade/machines/shop';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { Icon } from '../../ui/icon';
 import { Inline, Mixed, Remainder } from '../../ui/mixed';
-import { cutTitle, fromWords, sideWords, sizeWords } from './words';
+import { capital } from '../shared/capital';
+import * as words from './words';
 
 type CutPanelProps = {
   readonly step: CutStep;
@@ -24,13 +25,13 @@ export function CutPanel({ step, done, tape, name, shop, stick }: CutPanelProps)
   const keptSize = keepNear ? step.near : step.far;
   const otherSize = keepNear ? step.far : step.near;
   return (
-    <section class="cutnow" aria-label={`Cut ${step.no}`}>
+    <section class="cutnow" aria-label={words.cutNo(step.no)}>
       <span class={done ? 'badge done' : 'badge'} aria-hidden="true">
         {done ? '✓' : step.no}
       </span>
       <div class="t">
-        {cutTitle(step)}
-        <span class="s muted block">{fromWords(step)}</span>
+        {words.cutTitle(step)}
+        <span class="s muted block">{words.fromWords(step)}</span>
       </div>
       <div class="fig">
         <Mixed value={step.figure.value} rest={step.figure.rest} size="arm" tape={tape} />
@@ -38,19 +39,20 @@ export function CutPanel({ step, done, tape, name, shop, stick }: CutPanelProps)
       </div>
       {step.tool === 'guide' && !stick && <GuideLine step={step} tape={tape} shop={shop} />}
       <p class="keeps">
-        <b>{capital(sideWords(kept, name))}</b> <span class="nb">{sizeWords(keptSize, tape)}</span> kept
-        {step.tool === 'guide' && `, kerf ${keepNear ? 'beyond' : 'before'} the line`}
+        <b>{capital(words.sideWords(kept, name))}</b>{' '}
+        <span class="nb">{words.sizeWords(keptSize, tape)}</span> {words.kept}
+        {step.tool === 'guide' && words.kerfSide(keepNear)}
         {other.is !== 'waste' && (
           <>
-            ; other side {sideWords(other, name)} <span class="nb">{sizeWords(otherSize, tape)}</span>
+            {words.otherSide(words.sideWords(other, name))}{' '}
+            <span class="nb">{words.sizeWords(otherSize, tape)}</span>
           </>
         )}
       </p>
       {step.heavy && step.weight && (
         <p class="fact warn">
           <Icon name="warn" />
-          About {pounds(step.weight)} lb: by two, or cut where it lies. Then {pounds(step.nearWeight)} and{' '}
-          {pounds(step.farWeight)} lb.
+          {words.heavy(pounds(step.weight), [pounds(step.nearWeight), pounds(step.farWeight)])}
         </p>
       )}
     </section>
@@ -58,8 +60,6 @@ export function CutPanel({ step, done, tape, name, shop, stick }: CutPanelProps)
 }
 
 const pounds = (x: Ratio | undefined): string => (x ? `${toWhole(x, 'halfExpand')}` : '0');
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** Second mark of a guided cut: the guide's edge, lying on what is kept or on the other side. */
 function GuideLine({
@@ -72,22 +72,16 @@ function GuideLine({
   readonly shop: Shop;
 }) {
   if (!onKeep && !onWaste)
-    return (
-      <p class="s keeps">
-        {shop.shoeKeep || shop.shoeWaste
-          ? 'The guide would lie off the sheet: lay a board of the same thickness beside it.'
-          : 'The guide’s place stands here once the saw’s shoe is in Shop figures.'}
-      </p>
-    );
+    return <p class="s keeps">{shop.shoeKeep || shop.shoeWaste ? words.guideOff : words.guideUnknown}</p>;
   return (
     <p class="keeps guideline">
-      Guide’s edge at{' '}
+      {words.guideAt}{' '}
       {onKeep && (
         <>
           <b>
             <Inline value={onKeep.value} tape={tape} />
           </b>{' '}
-          on what is kept
+          {words.onKept}
         </>
       )}
       {onKeep && onWaste && ', or '}
@@ -96,7 +90,7 @@ function GuideLine({
           <b>
             <Inline value={onWaste.value} tape={tape} />
           </b>{' '}
-          on the other side
+          {words.onOther}
         </>
       )}
     </p>

@@ -8,10 +8,10 @@ import type { Rect } from '../../trade/sheets/tree';
 import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { sizeWords } from './words';
+import * as words from './words';
 
 type LeftoversProps = {
-  readonly bench: Bench;
+  readonly bench: Pick<Bench, 'act'>;
   readonly plan: Plan;
   readonly sheet: PlanSheet;
   readonly stock: SheetStock | undefined;
@@ -24,8 +24,8 @@ export function Leftovers({ bench, plan, sheet, stock, done }: LeftoversProps) {
   const { tape } = plan.job;
   if (left.length === 0) return null;
   return (
-    <section aria-label="Left over">
-      <h2 class="sec pad-x">Left over</h2>
+    <section aria-label={words.leftOver}>
+      <h2 class="sec pad-x">{words.leftOver}</h2>
       <ul>
         {left.map(({ path, size }) => {
           const id = offcutId(sheet.id, path);
@@ -34,16 +34,16 @@ export function Leftovers({ bench, plan, sheet, stock, done }: LeftoversProps) {
           const own = alongGrain(size, sheet, stock);
           return (
             <li key={path} class="nextset ascut">
-              <b class="grow">{sizeWords(own, tape)}</b>
+              <b class="grow">{words.sizeWords(own, tape)}</b>
               {kept || used ? (
                 <span class="muted">
-                  <Icon name="tick" /> {used ? 'in the plan' : 'kept'}
+                  <Icon name="tick" /> {used ? words.inPlan : words.kept}
                 </span>
               ) : (
                 <Chip
-                  label="Keep as offcut"
+                  label={words.keepOffcut}
                   onTap={() =>
-                    void bench.act(`Offcut kept: ${sizeWords(own, tape)}`, keepLeftover(id, sheet, own))
+                    void bench.act(words.offcutKept(words.sizeWords(own, tape)), keepLeftover(id, sheet, own))
                   }
                 />
               )}

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { breakdownOf } from '../../plan/breakdown';
+import { type Breakdown, breakdownOf } from '../../plan/breakdown';
+import type { Plan } from '../../plan/plan';
 import { Bar, BarButton } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
@@ -8,7 +9,7 @@ import type { Bench } from '../bench';
 import { Caution } from '../shared/caution';
 import { UndoButton } from '../shared/undo-button';
 import { PoolCard } from './pool-card';
-import { listed, plural } from './words';
+import * as words from './words';
 
 /** Every sheet and stick of the job: what is laid out on them, and how far it is cut. */
 export function SheetsScreen({ bench }: { readonly bench: Bench }) {
@@ -17,41 +18,21 @@ export function SheetsScreen({ bench }: { readonly bench: Bench }) {
   const found = plan && breakdownOf(plan, bench.shop.value, bench.folded.value);
   return (
     <>
-      <Bar title="Sheets" sub={plan?.job.name ?? ''}>
+      <Bar title={words.sheets} sub={plan?.job.name ?? ''}>
         <UndoButton bench={bench} />
-        <BarButton label="Buy" boxed says="What to buy" onTap={() => bench.go({ at: 'buy' })} />
+        <BarButton label={words.buy} boxed says={words.whatToBuy} onTap={() => bench.go({ at: 'buy' })} />
       </Bar>
       <main class={asking ? 'page docked' : 'page'}>
-        {found && found.pools.length > 0 && <Caution bench={bench} code="carry" />}
-        {found && found.pools.length > 0 && !found.kerf && (
-          <section class="pad-x facts" aria-label="Kerf">
-            <p class="fact">
-              Every cut takes the saw’s kerf, and it is not measured yet. Cut into scrap with the blade you
-              will use and measure the slot.
-            </p>
-            <Button label="The kerf" look="main full" icon="measure" onTap={() => setAsking(true)} />
-          </section>
-        )}
         {found && found.pools.length > 0 ? (
-          found.pools.map((view) => <PoolCard key={view.pool.id} {...{ bench, view, found, plan }} />)
+          <Pools {...{ bench, plan, found }} onKerf={() => setAsking(true)} />
         ) : (
-          <p class="pad-x empty-line">
-            Nothing to cut yet. Give a case its sizes and say which sheets its parts come out of.
-          </p>
+          <p class="pad-x empty-line">{words.nothingYet}</p>
         )}
-        {found && found.homeless.length > 0 && (
-          <section class="pad-x facts" aria-label="Without a sheet">
-            <p class="fact warn">
-              <Icon name="warn" />
-              No sheet is said for {plural(found.homeless.length, 'piece')}:{' '}
-              {listed([...new Set(found.homeless.map((piece) => piece.name))])}.
-            </p>
-          </section>
-        )}
+        {found && <Homeless found={found} />}
       </main>
       {asking && (
         <KeySheet
-          title="Kerf of the saw that cuts the sheets"
+          title={words.kerfTitle}
           tape="1/64"
           fill="length"
           now={undefined}
@@ -60,5 +41,41 @@ export function SheetsScreen({ bench }: { readonly bench: Bench }) {
         />
       )}
     </>
+  );
+}
+
+type PoolsProps = {
+  readonly bench: Bench;
+  readonly plan: Plan;
+  readonly found: Breakdown;
+  readonly onKerf: () => void;
+};
+
+/** A card for each stock; before all of them the kerf, where it is not known. */
+const Pools = ({ bench, plan, found, onKerf }: PoolsProps) => (
+  <>
+    <Caution bench={bench} code="carry" />
+    {!found.kerf && (
+      <section class="pad-x facts" aria-label={words.kerf}>
+        <p class="fact">{words.kerfFirst}</p>
+        <Button label={words.theKerf} look="main full" icon="measure" onTap={onKerf} />
+      </section>
+    )}
+    {found.pools.map((view) => (
+      <PoolCard key={view.pool.id} {...{ bench, view, found, plan }} />
+    ))}
+  </>
+);
+
+/** Pieces no sheet is said for. */
+function Homeless({ found: { homeless } }: { readonly found: Breakdown }) {
+  if (homeless.length === 0) return null;
+  return (
+    <section class="pad-x facts" aria-label={words.withoutSheet}>
+      <p class="fact warn">
+        <Icon name="warn" />
+        {words.noSheetSaid(homeless)}
+      </p>
+    </section>
   );
 }

@@ -1,77 +1,24 @@
 import type { PlanSheet } from '../../job/job';
 import { equals, type Length } from '../../length/length';
-import { assertNever } from '../../length/result';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
-import type { Breakdown, PoolView } from '../../plan/breakdown';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import type { Lies, RoughPiece } from '../../trade/sheets/pieces';
-import type { PoolProblem } from '../../trade/sheets/pool';
+import type { Misfit } from '../../trade/sheets/standing';
 import type { StickUse } from '../../trade/sheets/stick-use';
 import type { SheetStock } from '../../trade/sheets/stock';
 import { type Branch, piecesIn, type Rect } from '../../trade/sheets/tree';
-import type { TwoDError } from '../../trade/sheets/two-d/two-d';
+import { counted } from '../shared/counted';
 
 /** `64 1/2 × 17 3/4`. */
 export const sizeWords = ({ long, wide }: Rect, tape: Tape): string =>
   `${writeLength(long, tape)} × ${writeLength(wide, tape)}`;
 
-export const plural = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
+export const pieceCount = (n: number): string => counted(n, 'piece', 'pieces');
 
 /** What a stock's pieces are called: one sheet, two sticks. */
 export const unitOf = (kind: SheetStock['kind'], n: number): string =>
-  plural(n, kind === 'stick' ? 'stick' : 'sheet');
-
-/** Every fault of a pool as a sentence: by how much, and what would fit. */
-export function problemWords(problem: PoolProblem, { stocks }: Breakdown, tape: Tape): string {
-  const w = (x: Length) => writeLength(x, tape);
-  switch (problem.code) {
-    case 'kerf-missing':
-      return 'The saw’s kerf is not known, and every cut takes it. Measure a cut in scrap, in Shop figures.';
-    case 'trim-negative':
-      return `A trim takes wood off: ${w(problem.trim)} would add some to ${stocks.get(problem.stock)?.name ?? 'the sheet'}.`;
-    case 'trim-eats-it':
-      return `Trimming ${w(problem.trim)} off both sides leaves nothing of ${w(problem.most)}: ${stocks.get(problem.stock)?.name ?? 'the sheet'}.`;
-    case 'too-large': {
-      const { long, wide } = problem.over;
-      const by = [long.n > 0n ? `${w(long)} too long` : '', wide.n > 0n ? `${w(wide)} too wide` : ''];
-      return `${problem.piece.name} is rough ${sizeWords(problem.piece, tape)}: ${by.filter(Boolean).join(' and ')}. The most that fits is ${sizeWords(problem.most, tape)}.`;
-    }
-    case 'grain-forbids':
-      return `${problem.piece.name} is rough ${sizeWords(problem.piece, tape)} and would fit turned, but its grain must run ${problem.piece.lies === 'across' ? 'across' : 'along'} it. Let it lie either way, or find a sheet ${w(problem.needs.long)} along its grain and ${w(problem.needs.wide)} across.`;
-    case 'too-long-for-stick':
-      return `${problem.piece.name} is ${w(problem.piece.long)} long, ${w(problem.by)} longer than the longest good stick, ${w(problem.most)}.`;
-    case 'wider-than-stick':
-      return `${problem.piece.name} is ${w(problem.piece.wide)} wide, ${w(problem.by)} wider than the stick, ${w(problem.most)}.`;
-    case 'sheets-run-out':
-      return `${plural(problem.left, 'piece')} found no place on what is at hand. Let more be bought, or free the grain.`;
-    case 'together-too-large':
-      return `${listed(problem.names)} are to come out of one sheet and do not go on one.`;
-    default:
-      return assertNever(problem);
-  }
-}
-
-/** What the search could not do. */
-export function cannotWords(
-  error: TwoDError,
-  view: PoolView,
-  pieces: readonly (readonly RoughPiece[])[],
-): string {
-  switch (error.code) {
-    case 'no-sheet-takes':
-      return `${pieces[error.piece]?.[0]?.name ?? 'A piece'} goes on none of the sheets.`;
-    case 'sheets-run-out':
-      return `${plural(error.left, 'piece')} found no place on what is at hand. Let more be bought, or let pieces lie either way.`;
-    case 'together-too-large': {
-      const groups = [...new Set(view.toLay.pieces.flatMap((p) => p.together ?? []))];
-      const names = view.toLay.pieces.filter((p) => p.together === groups[error.together]).map((p) => p.name);
-      return `${listed(names)} are to come out of one sheet and did not go on one. Let them lie anywhere.`;
-    }
-    default:
-      return assertNever(error);
-  }
-}
+  kind === 'stick' ? counted(n, 'stick', 'sticks') : counted(n, 'sheet', 'sheets');
 
 export const listed = (names: readonly string[]): string =>
   names.length > 4
@@ -126,7 +73,7 @@ export function sideWords(branch: Branch, name: (id: string) => string): string 
     ? `${names[0]}`
     : names.length <= 2
       ? listed(names)
-      : plural(piecesIn(branch).length, 'piece');
+      : pieceCount(piecesIn(branch).length);
 }
 
 /** What is done with a tap: `Ripped, next`. */
@@ -144,3 +91,174 @@ export function proofWords(at: {
   if (at.least === undefined) return `${n}.`;
   return at.least < at.count ? `${n}; no plan does with fewer than ${at.least}.` : `${n}.`;
 }
+
+export const sheets = 'Sheets';
+export const sheet = 'Sheet';
+export const toSheets = 'To the sheets';
+
+export const buy = 'Buy';
+export const whatToBuy = 'What to buy';
+export const kerf = 'Kerf';
+export const kerfFirst =
+  'Every cut takes the saw’s kerf, and it is not measured yet. Cut into scrap with the blade you will use and measure the slot.';
+export const theKerf = 'The kerf';
+export const kerfTitle = 'Kerf of the saw that cuts the sheets';
+export const nothingYet =
+  'Nothing to cut yet. Give a case its sizes and say which sheets its parts come out of.';
+export const withoutSheet = 'Without a sheet';
+export const noSheetSaid = (homeless: readonly RoughPiece[]): string =>
+  `No sheet is said for ${pieceCount(homeless.length)}: ${listed([...new Set(homeless.map((p) => p.name))])}.`;
+
+/** What stands for the pieces of a pool that have no sheet yet. */
+export const toLayOut = (n: number, kind: SheetStock['kind'], sizes: readonly string[]): string =>
+  `${pieceCount(n)} to lay out on ${kind === 'stick' ? 'sticks' : 'sheets'} ${listed(sizes)}.`;
+export const allCut = 'All cut.';
+export const again = 'Again';
+export const layOut = 'Lay out';
+export const layOutAgain = 'Lay out again';
+export const layOutRest = 'Lay out the rest';
+
+export const outdated =
+  'The plan was made for other sizes: a sheet, the kerf or a piece has changed since. Lay out again.';
+const names = (of: readonly { readonly name: string }[]): string => listed(of.map((p) => p.name));
+export const notLaid = (missing: readonly RoughPiece[]): string => `On no sheet yet: ${names(missing)}.`;
+export const laidTwice = (twice: readonly RoughPiece[]): string =>
+  `Laid out twice: ${names(twice)}. Two plans met; lay out again.`;
+export const unwanted = (n: number): string => `${pieceCount(n)} on the plan nobody wants any more.`;
+
+/** A piece laid at another size than it is wanted. @param out it is cut out of its sheet already */
+export function misfit({ piece, laid, short }: Misfit, out: boolean, tape: Tape): string {
+  const wants = `now wants ${sizeWords(piece, tape)}`;
+  const then = !out
+    ? `${wants}: lay out the rest.`
+    : short
+      ? `less than its finished ${sizeWords(piece.finished, tape)}: spoil it and cut another.`
+      : `${wants}.`;
+  return `${piece.name} lies at ${sizeWords(laid, tape)}, ${then}`;
+}
+
+/** How far a sheet is cut. */
+export function cutsDone(done: number, of: number): string {
+  if (done === 0) return counted(of, 'cut', 'cuts');
+  return done === of ? 'all cut' : `${done} of ${of}`;
+}
+
+export const noSearch = 'The search could not start on this phone.';
+export const layingOut = (n: number): string => `Laying out ${pieceCount(n)}.`;
+
+/** How a search with a plan in hand goes on, or what it leaves open. */
+export function searchState(running: boolean, proved: boolean): string {
+  if (running) return proved ? ' Looking for fewer settings and a larger offcut.' : ' Still looking.';
+  return proved ? '' : ' Not proved: a better one may exist.';
+}
+
+export const changedSince = ' Something was cut or changed since it was begun: leave it and lay out again.';
+export const stop = 'Stop';
+export const lookFurther = 'Look further';
+export const leaveIt = 'Leave it';
+export const cutByPlan = 'Cut by this plan';
+export const leavePlan = 'Leave this plan';
+export const planTaken = (pool: string, units: string): string => `${pool}: plan of ${units}`;
+
+/** A sheet in hand. */
+export const sheetGone = 'This sheet is no longer in the plan: it was laid out anew.';
+export const noLongerWanted = 'no longer wanted';
+export const grains = { long: 'grain up', wide: 'grain across', none: 'no grain' } as const;
+export const stickUse = (use: string): string => `This stick ${use}.`;
+export const drawn = (title: string, cuts: number): string => `${title}, ${counted(cuts, 'cut', 'cuts')}`;
+export const cutOf = (title: string, no: number): string => `${title}, cut ${no}`;
+export const cut = (which: string): string => `Cut: ${which}`;
+export const notCut = (which: string): string => `Not cut: ${which}`;
+export const begun = (title: string): string =>
+  `${title} came out of this cut and is begun: take its cuts back first.`;
+export const missing = (lost: readonly RoughPiece[]): string =>
+  `On no sheet any more: ${names(lost)}. Lay out the rest on Sheets.`;
+export const goodFaceDown = 'Good face down for a circular saw.';
+export const cutsOfSheet = 'Cuts of this sheet';
+export const cutsInOrder = 'Cuts in order';
+export const isCut = 'cut';
+export const cutNo = (no: number): string => `Cut ${no}`;
+export const nothingToCut = 'Nothing to cut: the piece is the sheet.';
+export const back = 'Back';
+export const wrongCut = 'Cut wrong';
+export const firstCut = (no: number): string => `First cut ${no}`;
+export const toNextCut = 'To the next cut';
+export const notAfterAll = 'Not cut after all';
+export const cutAndNext = (step: CutStep): string => `${cutDone(step)}, next`;
+export const cameOutTitle = ({ keep, figure }: CutStep, tape: Tape): string =>
+  `What is kept came out at, ${keep === 'near' ? 'instead of' : 'the trim off, instead of'} ${writeLength(figure.value, tape)}`;
+
+/** A cut that came out elsewhere. */
+export const noCut = 'A cut at nothing is no cut. Say where what is kept ends.';
+export const beyondSheet = (by: Length, most: Length, tape: Tape): string =>
+  `That is ${writeLength(by, tape)} beyond the sheet, which is ${writeLength(most, tape)} there.`;
+export const nothingChanged = 'The search could not start on this phone: nothing was changed. Try again.';
+export const cutWrongFor = (came: Length, wanted: Length, tape: Tape): string =>
+  `Cut wrong: ${writeLength(came, tape)} for ${writeLength(wanted, tape)}`;
+export const nearEnough = 'Near enough: every piece still has a final cut’s worth over.';
+export const allStillFit =
+  'Every piece still goes on what is left of this sheet: the cuts after this one are new.';
+
+export const leftOver = 'Left over';
+export const inPlan = 'in the plan';
+export const kept = 'kept';
+export const keepOffcut = 'Keep as offcut';
+export const offcutKept = (size: string): string => `Offcut kept: ${size}`;
+
+/** The cut in hand: which side is kept, and what the other is. */
+export const kerfSide = (near: boolean): string => `, kerf ${near ? 'beyond' : 'before'} the line`;
+export const otherSide = (side: string): string => `; other side ${side}`;
+
+/** More than one person carries. @param then what the two halves weigh */
+export const heavy = (pounds: string, then: readonly [near: string, far: string]): string =>
+  `About ${pounds} lb: by two, or cut where it lies. Then ${then[0]} and ${then[1]} lb.`;
+
+export const guideOff = 'The guide would lie off the sheet: lay a board of the same thickness beside it.';
+export const guideUnknown = 'The guide’s place stands here once the saw’s shoe is in Shop figures.';
+export const guideAt = 'Guide’s edge at';
+export const onKept = 'on what is kept';
+export const onOther = 'on the other side';
+
+export const piecesTitle = 'Pieces';
+export const nothingOut = 'Nothing comes out of this stock.';
+export const whatGoesIn = 'What goes in';
+export const howCut = 'How it is cut';
+
+/** How a pool is cut; each name in braces is a blank. */
+export const stickSlip = 'Each piece {over} over its length. ';
+export const sheetSlip =
+  'Each piece {over} over each way, cut with {guide}, and one person carries {carry} lb. ';
+export const kerfIs = 'The kerf is {kerf}.';
+export const kerfUnknown = 'The kerf is not measured yet: Shop figures.';
+
+export const overTitle = (stick: boolean): string =>
+  stick ? 'Over on the length of each stick' : 'Over on each way, for the final cuts';
+export const carryTitle = 'Pounds one person carries';
+export const guideTitle = 'What the sheets are cut with';
+export const guides = [
+  { value: 'both', label: 'a guide and a table saw', hint: 'what one person lifts goes to the fence' },
+  { value: 'guide', label: 'a circular saw along a guide' },
+];
+
+export const rough = (n: number): string => `${n === 1 ? 'one' : `${n} of them`}, rough`;
+
+/** Which sheet a piece must come out of. */
+export function shareWords(
+  { together }: { readonly together?: string | undefined },
+  share: string | undefined,
+): string {
+  if (share !== undefined && share !== 'anywhere') return `on one sheet with all of ${share}`;
+  return together === undefined ? 'on any sheet' : 'on one sheet with its mates';
+}
+
+export const grainTitle = (part: string): string => `Grain of ${part}`;
+export const shareTitle = (part: string): string => `What ${part} shares a sheet with`;
+export const shares = [
+  { value: '', label: 'its mates', hint: 'left and right, the fronts of a column' },
+  { value: 'anywhere', label: 'nothing: any sheet' },
+];
+export const shareLetter = (letter: string) => ({
+  value: letter,
+  label: `all of ${letter}`,
+  hint: 'every part given this letter',
+});

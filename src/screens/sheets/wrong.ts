@@ -1,7 +1,6 @@
 import { editSheet, tickOf } from '../../job/edits';
 import type { PlanSheet } from '../../job/job';
 import { type Length, longest, subtract, zero } from '../../length/length';
-import { writeLength } from '../../length/write';
 import type { Breakdown } from '../../plan/breakdown';
 import { takenFrom } from '../../plan/not-cut';
 import type { Plan } from '../../plan/plan';
@@ -18,6 +17,7 @@ import {
   wrongCutProblem,
 } from '../../trade/sheets/wrong-cut';
 import type { Bench } from '../bench';
+import * as words from './words';
 
 type WrongOn = {
   readonly bench: Bench;
@@ -37,14 +37,14 @@ export async function cutWrong(on: WrongOn, step: CutStep, came: Length): Promis
   const line = step.keep === 'far' ? longest(zero, subtract(came, sheet.kerf)) : came;
   const wrong: WrongCut = { cut, size, from, at: line };
   const error = wrongCutError(wrong);
-  const w = (x: Length) => writeLength(x, plan.job.tape);
-  if (error?.code === 'not-a-cut') return 'A cut at nothing is no cut. Say where what is kept ends.';
-  if (error) return `That is ${w(error.by)} beyond the sheet, which is ${w(error.most)} there.`;
+  const { tape } = plan.job;
+  if (error?.code === 'not-a-cut') return words.noCut;
+  if (error) return words.beyondSheet(error.by, error.most, tape);
   const { kerf } = sheet;
   const at = { stock, whole: sheet.size, kerf, wanted: found.pieces, offcut: sheet.left !== undefined };
   const good = stillGood(wrong, at);
   const again = good ? { branch: good, lost: 0 } : await replanned(bench, wrong, at).catch(() => undefined);
-  if (!again) return 'The search could not start on this phone: nothing was changed. Try again.';
+  if (!again) return words.nothingChanged;
   const branch = readyBranch(again.branch, {
     size,
     kerf,
@@ -52,15 +52,13 @@ export async function cutWrong(on: WrongOn, step: CutStep, came: Length): Promis
     job: plan.job,
     asItStands: good !== undefined,
   });
-  await bench.act(`Cut wrong: ${w(came)} for ${w(step.figure.value)}`, [
+  await bench.act(words.cutWrongFor(came, step.figure.value, tape), [
     ...editSheet(sheet.id, { tree: withBranch(sheet.tree, step.path, branch) }),
     ...tickOf(layOp(sheet.id, step.path), came),
     ...takenFrom(sheet),
   ]);
-  if (good) return 'Near enough: every piece still has a final cut’s worth over.';
-  return again.lost === 0
-    ? 'Every piece still goes on what is left of this sheet: the cuts after this one are new.'
-    : undefined;
+  if (good) return words.nearEnough;
+  return again.lost === 0 ? words.allStillFit : undefined;
 }
 
 type WrongAt = Parameters<typeof wrongCutProblem>[1];
