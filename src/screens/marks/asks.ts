@@ -98,7 +98,7 @@ export const machineAsks = (board: Board): Asks => ({
 });
 
 /** A run of a board. */
-export type RunOf = { readonly board: Board; readonly run: Run };
+type RunOf = { readonly board: Board; readonly run: Run };
 
 /** A length of a run as a blank; the title says what it is in the sentence it stands in. */
 const runLength = ({ board, run }: RunOf, field: LengthOf<Run>, title: words.RunTitle = field): Ask => ({

@@ -27,7 +27,7 @@ export const boardSlip = ({ made }: Board): string =>
   `{name} is {made}${made === 'alike' ? ', {copies} alike' : ''}. It is {length} long, {across} wide and {thickness} thick, cut out of {stock}. Measure from the {end}.`;
 
 /** Whether the number of grooves is given; else it comes of their places. */
-export const isCounted = ({ spacing }: Run): boolean => spacing === 'pitch' || spacing === 'openings';
+const isCounted = ({ spacing }: Run): boolean => spacing === 'pitch' || spacing === 'openings';
 
 /** A run of grooves: how many, their section, and where they go. */
 export function runSlip({ made }: Board, run: Run): string {
@@ -126,7 +126,7 @@ const wideTitles = {
   face: 'Which face',
 } as const;
 
-export type WideTitle = keyof typeof wideTitles;
+type WideTitle = keyof typeof wideTitles;
 
 export const wideTitle = (title: WideTitle, at: number): string =>
   `${wideTitles[title]}, wide groove ${at + 1}`;

@@ -2,7 +2,7 @@
 const row = 84;
 const foot = 10;
 
-export type Spread = {
+type Spread = {
   readonly height: number;
   /** Middle of each row from the bottom, px. */
   readonly rows: readonly number[];

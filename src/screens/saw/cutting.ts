@@ -12,7 +12,7 @@ export const tickChange = (op: string, done: boolean, { figure, groove }: Settin
   done ? [{ kind: 'untick', op }] : tickOf(op, figure.value, jointCut(groove));
 
 /** The settings of a board, the one in hand, and the way to another. */
-export type InHand = {
+type InHand = {
   readonly bench: Bench;
   readonly view: View;
   readonly rows: readonly Row[];

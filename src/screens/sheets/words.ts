@@ -77,7 +77,7 @@ export function sideWords(branch: Branch, name: (id: string) => string): string 
 }
 
 /** What is done with a tap: `Ripped, next`. */
-export const cutDone = (step: CutStep): string => (step.way === 'rip' ? 'Ripped' : 'Cut');
+const cutDone = (step: CutStep): string => (step.way === 'rip' ? 'Ripped' : 'Cut');
 
 /** What the search says of its plan. */
 export function proofWords(at: {
