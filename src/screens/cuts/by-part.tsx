@@ -2,9 +2,10 @@ import type { Checklist } from '../../plan/checklist';
 import { Icon } from '../../ui/icon';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
+import * as words from './words';
 
 /** The same ticks by part: what each still wants. */
-export function ByPart({ list, bench }: { readonly list: Checklist; readonly bench: Bench }) {
+export function ByPart({ list, go }: { readonly list: Checklist; readonly go: Bench['go'] }) {
   return (
     <ul>
       {list.plan.parts.map((part) => {
@@ -12,10 +13,10 @@ export function ByPart({ list, bench }: { readonly list: Checklist; readonly ben
         if (ops.length === 0) return null;
         const done = ops.map((op) => list.doing.done(op.id));
         const cut = done.filter(Boolean).length;
-        const says = cut === ops.length ? 'all cut' : `${cut} of ${ops.length} cut`;
+        const says = words.partCut(cut, ops.length);
         return (
           <li key={part.id}>
-            <button type="button" class="sect" onClick={() => bench.go({ at: 'part', id: part.id })}>
+            <button type="button" class="sect" onClick={() => go({ at: 'part', id: part.id })}>
               <b>{part.name}</b>
               <span>
                 {says} {cut === ops.length && <Icon name="tick" />}

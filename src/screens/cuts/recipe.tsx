@@ -1,17 +1,16 @@
 import { useState } from 'preact/hooks';
 import { editRecipe } from '../../job/edits';
+import type { Recipe as Kept } from '../../job/job';
 import type { Length } from '../../length/length';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { TextDock } from '../shared/ask-dock';
 import { sizeWords } from '../shared/stack-words';
+import * as words from './words';
 
-const fields = {
-  scale: 'What the scale read',
-  height: 'Height it was set to',
-  got: 'What the test cut measured',
-} as const;
+type Field = keyof typeof words.recipeFields;
+type Open = Field | 'note';
 
 type RecipeProps = {
   readonly bench: Bench;
@@ -22,60 +21,78 @@ type RecipeProps = {
 
 /** What was found out at a setup: it stays on the card for ever. */
 export function Recipe({ bench, id, build = id }: RecipeProps) {
-  const [open, setOpen] = useState<keyof typeof fields | 'note'>();
+  const [open, setOpen] = useState<Open>();
   const job = bench.job.value;
   if (!job) return null;
   const recipe = job.recipes[id] ?? {};
-  const stack = job.recipes[build]?.stack;
-  const given = (field: keyof typeof fields): Length | undefined => recipe[field];
   return (
-    <section class="recipe" aria-label="Kept with this setup">
-      <h2 class="sec pad-x">Kept with this setup</h2>
-      <ul>
-        {(['scale', 'height', 'got'] as const).map((field) => {
-          const value = given(field);
-          return (
-            <li key={field}>
-              <button type="button" class="nextset" onClick={() => setOpen(field)}>
-                <span class="grow">{fields[field]}</span>
-                {value ? <Given value={value} /> : <span class="muted">not noted</span>}
-              </button>
-            </li>
-          );
-        })}
-        {stack && (
-          <li class="nextset">
-            <span class="grow">Stack between the outers</span>
-            <span class="dec">{stack.map(sizeWords).join(' + ') || 'nothing'}</span>
-          </li>
-        )}
-        <li>
-          <button type="button" class="nextset" onClick={() => setOpen('note')}>
-            <span class="grow">Note</span>
-            <span class="muted">{recipe.note ?? 'none'}</span>
-          </button>
-        </li>
-      </ul>
-      {open && open !== 'note' && (
-        <KeySheet
-          key={open}
-          title={fields[open]}
-          tape="1/64"
-          fill="length"
-          now={given(open)}
-          onLength={(value) => void bench.act(fields[open], editRecipe(id, { [open]: value }))}
-          onClose={() => setOpen(undefined)}
-        />
-      )}
-      {open === 'note' && (
-        <TextDock
-          title="Note at this setup"
-          now={recipe.note ?? ''}
-          most={400}
-          onDone={(note) => void bench.act('Note at a setup', editRecipe(id, { note }))}
-          onClose={() => setOpen(undefined)}
-        />
-      )}
+    <section class="recipe" aria-label={words.kept}>
+      <h2 class="sec pad-x">{words.kept}</h2>
+      <Findings recipe={recipe} stack={job.recipes[build]?.stack} onOpen={setOpen} />
+      {open && <RecipeDock {...{ bench, id, recipe, open }} onClose={() => setOpen(undefined)} />}
     </section>
   );
 }
+
+type FindingsProps = {
+  readonly recipe: Kept;
+  readonly stack: readonly Length[] | undefined;
+  readonly onOpen: (field: Open) => void;
+};
+
+const Findings = ({ recipe, stack, onOpen }: FindingsProps) => (
+  <ul>
+    {(['scale', 'height', 'got'] as const).map((field) => {
+      const value = recipe[field];
+      return (
+        <li key={field}>
+          <button type="button" class="nextset" onClick={() => onOpen(field)}>
+            <span class="grow">{words.recipeFields[field]}</span>
+            {value ? <Given value={value} /> : <span class="muted">{words.notNoted}</span>}
+          </button>
+        </li>
+      );
+    })}
+    {stack && (
+      <li class="nextset">
+        <span class="grow">{words.stackBetween}</span>
+        <span class="dec">{stack.map(sizeWords).join(' + ') || words.noStack}</span>
+      </li>
+    )}
+    <li>
+      <button type="button" class="nextset" onClick={() => onOpen('note')}>
+        <span class="grow">{words.note}</span>
+        <span class="muted">{recipe.note ?? words.noNote}</span>
+      </button>
+    </li>
+  </ul>
+);
+
+type RecipeDockProps = {
+  readonly bench: Bench;
+  readonly id: string;
+  readonly recipe: Kept;
+  readonly open: Open;
+  readonly onClose: () => void;
+};
+
+const RecipeDock = ({ bench, id, recipe, open, onClose }: RecipeDockProps) =>
+  open === 'note' ? (
+    <TextDock
+      title={words.noteTitle}
+      now={recipe.note ?? ''}
+      most={400}
+      onDone={(note) => void bench.act(words.noteAct, editRecipe(id, { note }))}
+      onClose={onClose}
+    />
+  ) : (
+    <KeySheet
+      key={open}
+      title={words.recipeFields[open]}
+      tape="1/64"
+      fill="length"
+      now={recipe[open]}
+      onLength={(value) => void bench.act(words.recipeFields[open], editRecipe(id, { [open]: value }))}
+      onClose={onClose}
+    />
+  );
