@@ -1,6 +1,7 @@
 import { add, forDrawing, type Length, negate, subtract, sum, zero } from '../../length/length';
 import { partitionFace } from '../../trade/carcass/boards';
 import { type Frame, frameOf } from '../../trade/carcass/frame';
+import { seenOf } from '../../trade/carcass/meetings';
 import type { Worked } from '../../trade/carcass/parts';
 import { bayStart, type Sizes } from '../../trade/carcass/sizes';
 import { layOut } from '../../trade/grooves/lay-out';
@@ -40,26 +41,20 @@ const maker =
 /** The case from the front, to scale. */
 export function frontOf(worked: Worked): Drawing {
   const { sizes } = worked;
-  const { case: c, thick, width, height, clearWidth, clearHeight, joints } = sizes;
+  const { case: c, thick, width, height, clearWidth, clearHeight } = sizes;
   const side = thick('side');
   const feet = c.feet ?? zero;
   const piece = maker(worked);
-  const bottom = { x: side, y: feet, w: clearWidth.value, h: thick('bottom') };
+  const across = (field: 'dado' | 'topRabbet') => {
+    const seen = seenOf(sizes, field);
+    return { x: subtract(side, seen), w: sum([clearWidth.value, seen, seen]) };
+  };
   const topY = add(sizes.datum.value, clearHeight.value);
   const pieces = [
     piece('left', { x: zero, y: zero, w: side, h: height.value }),
     piece('right', { x: add(side, clearWidth.value), y: zero, w: side, h: height.value }),
-    piece('bottom', bottom),
-    ...(c.hasTop
-      ? [
-          piece('top', {
-            x: subtract(side, joints.topRabbet),
-            y: topY,
-            w: sum([clearWidth.value, joints.topRabbet, joints.topRabbet]),
-            h: thick('top'),
-          }),
-        ]
-      : []),
+    piece('bottom', { ...across('dado'), y: feet, h: thick('bottom') }),
+    ...(c.hasTop ? [piece('top', { ...across('topRabbet'), y: topY, h: thick('top') })] : []),
     ...Array.from({ length: c.partitions }, (_, k) =>
       piece(`partition${k + 1}`, {
         x: add(side, partitionFace(sizes, k + 1)),

@@ -1,7 +1,9 @@
-import { add, half, isPositive, type Length, negate, subtract, sum, zero } from '../../length/length';
-import type { Board, Run, Wide } from '../grooves/board';
-import type { Case, Inside, Stock } from './case';
-import { bayStart, type Sizes, stockOf, topSeat } from './sizes';
+import { add, isPositive, type Length, negate, subtract, zero } from '../../length/length';
+import type { Board, Run } from '../grooves/board';
+import { cutsFor, type Met, type Seat } from '../joints/joint';
+import type { Inside, Stock } from './case';
+import { type JointField, meetings, reachOf } from './meetings';
+import { bayStart, type Sizes, stockOf } from './sizes';
 import { usual } from './usual';
 
 /** How a part's grooves are cut, where that is not the usual way: the fields of a board that say so. */
@@ -32,25 +34,26 @@ const boardFrom = (blank: Blank, own: Partial<Board>, cutting: Cutting): Board =
   ...cutting,
 });
 
-/** The dado for a part of this thickness: near edge of the groove from that of the part, inches. */
-const dadoNear = (partNear: Length, part: Length, width: Length): Length =>
-  subtract(partNear, half(subtract(width, part)));
-
-const dadoWidth = ({ joints }: Sizes, part: Length): Length => add(part, joints.fit);
-
-function dado(id: string, sizes: Sizes, cut: Omit<Wide, 'id' | 'width'> & { readonly part: Stock }): Wide {
-  const { part, near = zero, ...rest } = cut;
-  const thickness = sizes.thick(part);
-  const width = dadoWidth(sizes, thickness);
+/** A part let in across another, centred in its dado. */
+const housed = (
+  id: string,
+  { thick, joints, case: c }: Sizes,
+  seat: { readonly part: Stock; readonly field: JointField } & Pick<Seat, 'face' | 'near'>,
+): Met => {
+  const { part, field, ...at } = seat;
   return {
-    id,
-    ...rest,
-    width,
-    near: dadoNear(near, thickness, width),
-    fits: stockOf(sizes.case, part),
-    called: part,
+    joint: meetings[field].joint,
+    seat: {
+      id,
+      ...at,
+      called: part,
+      fits: stockOf(c, part),
+      thick: thick(part),
+      room: joints.fit,
+      depth: joints[field],
+    },
   };
-}
+};
 
 /** What stands against a wall: the bay on one side of it. */
 const against = (sizes: Sizes, bay: number, kind: Inside['kind']): readonly Inside[] =>
@@ -76,23 +79,20 @@ function trayRuns(sizes: Sizes, bay: number, face: 'A' | 'B'): readonly Run[] {
   }));
 }
 
-function shelfDadoes(
-  sizes: Sizes,
-  bay: number,
-  cut: { readonly face: 'A' | 'B'; readonly depth: Length },
-): readonly Wide[] {
-  return against(sizes, bay, 'fixed').map((i) =>
-    dado(cut.face === 'A' ? i.id : `${i.id}b`, sizes, {
-      face: cut.face,
-      depth: cut.depth,
-      near: i.at ?? zero,
-      part: 'shelf',
-    }),
+/** Shelves fixed in a bay, in the wall that says how deep. */
+const shelves = (sizes: Sizes, bay: number, face: 'A' | 'B', field: JointField): readonly Met[] =>
+  against(sizes, bay, 'fixed').map((i) =>
+    housed(face === 'A' ? i.id : `${i.id}b`, sizes, { part: 'shelf', field, face, near: i.at ?? zero }),
   );
-}
 
-/** A bottom flush with the ends of the sides lies in a rabbet: a dado there would have no wood under it. */
-export const standsOnFloor = (c: Case): boolean => !c.feet || !isPositive(c.feet);
+/** The bottom in a side: just under the datum, flush with the end of the side where the case stands on it. */
+export function bottomIn(sizes: Sizes): Met {
+  const { feet } = sizes.case;
+  const near = negate(sizes.thick('bottom'));
+  const { joint, seat } = housed('bottom', sizes, { part: 'bottom', field: 'dado', near });
+  if (feet && isPositive(feet)) return { joint, seat };
+  return { joint, seat: { ...seat, flush: { at: 'end', named: 'bottom' } } };
+}
 
 /** A side: the bottom's dado just under the datum, shelves and trays of the bay beside it above. */
 export function sideBoard(
@@ -100,14 +100,8 @@ export function sideBoard(
   blank: Blank,
   cutting: Cutting & { readonly hand: 'left' | 'right' },
 ): Board {
-  const { joints, thick, datum, case: c } = sizes;
+  const { datum, case: c } = sizes;
   const bay = cutting.hand === 'left' ? 1 : c.partitions + 1;
-  const bottom = dado('bottom', sizes, {
-    face: 'A',
-    depth: joints.dado,
-    near: negate(thick('bottom')),
-    part: 'bottom',
-  });
   const runs = trayRuns(sizes, bay, 'A');
   const shared = c.partitions > 0 && runs.length > 0;
   return boardFrom(
@@ -115,11 +109,8 @@ export function sideBoard(
     {
       datum: datum.value,
       runs,
-      wides: [
-        ...(standsOnFloor(c) ? [] : [bottom]),
-        ...shelfDadoes(sizes, bay, { face: 'A', depth: joints.dado }),
-      ],
-      ...(shared ? { mate: joints.partitionDado } : {}),
+      wides: cutsFor([bottomIn(sizes), ...shelves(sizes, bay, 'A', 'dado')]).wides,
+      ...(shared ? { mate: reachOf(sizes, 'partitionDado') } : {}),
     },
     cutting,
   );
@@ -131,18 +122,14 @@ export function partitionBoard(
   k: number,
   at: { readonly blank: Blank; readonly cutting: Cutting },
 ): Board {
-  const { joints } = sizes;
-  const depth = joints.partitionDado;
+  const seats = [...shelves(sizes, k, 'A', 'partitionDado'), ...shelves(sizes, k + 1, 'B', 'partitionDado')];
   return boardFrom(
     at.blank,
     {
       made: 'partition',
-      datum: depth,
+      datum: reachOf(sizes, 'partitionDado'),
       runs: [...trayRuns(sizes, k, 'A'), ...trayRuns(sizes, k + 1, 'B')],
-      wides: [
-        ...shelfDadoes(sizes, k, { face: 'A', depth }),
-        ...shelfDadoes(sizes, k + 1, { face: 'B', depth }),
-      ],
+      wides: cutsFor(seats).wides,
     },
     at.cutting,
   );
@@ -154,17 +141,15 @@ export function flatBoard(
   which: 'bottom' | 'top',
   at: { readonly blank: Blank; readonly cutting: Cutting },
 ): Board {
-  const { joints, case: c } = sizes;
-  const beyond = which === 'bottom' ? joints.dado : joints.topRabbet;
-  const wides = Array.from({ length: c.partitions }, (_, k) =>
-    dado(`p${k + 1}`, sizes, {
-      face: 'A',
-      depth: joints.partitionDado,
-      near: sum([beyond, partitionFace(sizes, k + 1)]),
+  const beyond = reachOf(sizes, which === 'bottom' ? 'dado' : 'topRabbet');
+  const seats = Array.from({ length: sizes.case.partitions }, (_, k) =>
+    housed(`p${k + 1}`, sizes, {
       part: 'partition',
+      field: 'partitionDado',
+      near: add(beyond, partitionFace(sizes, k + 1)),
     }),
   );
-  return boardFrom(at.blank, { wides }, at.cutting);
+  return boardFrom(at.blank, { wides: cutsFor(seats).wides }, at.cutting);
 }
 
 /**
@@ -173,12 +158,6 @@ export function flatBoard(
  */
 export const partitionFace = (sizes: Sizes, k: number): Length =>
   subtract(bayStart(sizes, k + 1), sizes.thick('partition'));
-
-/**
- * Panel ends of the top stand this far outside the clear width.
- * @example topBeyond(sizes) // the depth of its rabbet
- */
-export const topBeyond = (sizes: Sizes): Length => subtract(sizes.thick('side'), topSeat(sizes));
 
 /** The slack of a run of trays, usual where none is said. Inches. */
 export const slackOf = (i: Inside): Length => i.slack ?? usual.slack;

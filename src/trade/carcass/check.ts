@@ -1,5 +1,6 @@
 import { equals, type Length, sum, times, zero } from '../../length/length';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
+import { reachOf } from './meetings';
 import type { Worked } from './parts';
 
 /** Where parts are added back: across at the bottom, by the bays, at the top; up a side, up a partition. */
@@ -39,11 +40,11 @@ export function checkOf(worked: Worked): readonly CheckLine[] {
   ];
 }
 
-const acrossBottom = ({ sizes: { thick, joints } }: Worked, bottom: Length): Sum =>
+const acrossBottom = ({ sizes }: Worked, bottom: Length): Sum =>
   sumOf(
     plus('bottom', bottom),
-    plus('two-sides', times(thick('side'), 2n)),
-    minus('two-dado-depths', times(joints.dado, 2n)),
+    plus('two-sides', times(sizes.thick('side'), 2n)),
+    minus('two-dado-depths', times(reachOf(sizes, 'dado'), 2n)),
   );
 
 function byBays({ sizes: { bays, thick, case: c } }: Worked): Sum {
@@ -55,11 +56,11 @@ function byBays({ sizes: { bays, thick, case: c } }: Worked): Sum {
   );
 }
 
-const acrossTop = ({ sizes: { thick, joints } }: Worked, top: Length): Sum =>
+const acrossTop = ({ sizes }: Worked, top: Length): Sum =>
   sumOf(
     plus('top', top),
-    plus('two-sides', times(thick('side'), 2n)),
-    minus('two-rabbet-depths', times(joints.topRabbet, 2n)),
+    plus('two-sides', times(sizes.thick('side'), 2n)),
+    minus('two-rabbet-depths', times(reachOf(sizes, 'topRabbet'), 2n)),
   );
 
 function upSide({ sizes }: Worked): Sum {
@@ -73,8 +74,8 @@ function upSide({ sizes }: Worked): Sum {
 }
 
 function upPartition({ sizes }: Worked, partition: Length): Sum {
-  const { thick, joints, case: c } = sizes;
-  const seats = times(joints.partitionDado, c.hasTop ? 2n : 1n);
+  const { thick, case: c } = sizes;
+  const seats = times(reachOf(sizes, 'partitionDado'), c.hasTop ? 2n : 1n);
   return sumOf(
     plus('floor-to-case', c.feet ?? zero),
     plus('bottom', thick('bottom')),

@@ -1,10 +1,13 @@
 import { add, type Length, longest, over, subtract, sum, times, zero } from '../../length/length';
 import type { Rounding } from '../../length/round';
 import type { Tape } from '../../length/tape';
+import { cutsFor, type Met, type Seat } from '../joints/joint';
+import { notch } from '../joints/joints';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
-import { type Cutting, flatBoard, partitionBoard, sideBoard, standsOnFloor } from './boards';
+import { bottomIn, type Cutting, flatBoard, partitionBoard, sideBoard } from './boards';
 import type { Stock } from './case';
-import { type Notch, type Part, type Rabbet, sizeAt } from './part';
+import { type JointField, meetings, reachOf } from './meetings';
+import { type Part, sizeAt } from './part';
 import { type Sizes, stockOf } from './sizes';
 import { usual } from './usual';
 
@@ -87,73 +90,58 @@ function side(making: Making, hand: 'left' | 'right'): Part {
     end: 'bottom',
     stage: 'carcass',
   });
+  const { joint, seat } = bottomIn(sizes);
+  const bottom = { joint, seat: { ...seat, words: 'for the bottom' } };
   return {
     ...part,
     board: sideBoard(sizes, blankOf(part), { ...cutting(part.id), hand }),
-    rabbets: sideRabbets(sizes),
+    rabbets: cutsFor([bottom, ...alongSide(sizes)]).rabbets,
     mates: [`${sizes.case.id}~${hand === 'left' ? 'right' : 'left'}`],
   };
 }
 
-function sideRabbets(sizes: Sizes): readonly Rabbet[] {
-  const { case: c, thick, joints } = sizes;
-  const top: Rabbet = {
-    id: 'top',
-    words: 'for the top',
-    along: { at: 'end', named: 'top' },
-    width: thick('top'),
-    depth: joints.topRabbet,
-    fits: stockOf(c, 'top'),
-  };
-  const bottom: Rabbet = {
-    id: 'bottom',
-    words: 'for the bottom',
-    along: { at: 'end', named: 'bottom' },
-    width: thick('bottom'),
-    depth: joints.dado,
-    fits: stockOf(c, 'bottom'),
-  };
-  const back: Rabbet = {
-    id: 'back',
-    words: 'for the back',
-    along: { at: 'edge', named: 'back' },
-    width: joints.backWide,
-    depth: joints.backDeep,
-    fits: stockOf(c, 'back'),
-  };
-  const cleats = cleatPlaces(sizes).map(
-    ({ near, long }, k, all): Rabbet => ({
+/** What lies along the ends and edges of a side: the top, the back, and cleats let in for their own length. */
+function alongSide(sizes: Sizes): readonly Met[] {
+  const { case: c, thick, joints, datum } = sizes;
+  const met = (field: JointField, part: Stock, seat: Omit<Seat, 'called' | 'fits' | 'depth'>): Met => ({
+    joint: meetings[field].joint,
+    seat: { ...seat, called: part, fits: stockOf(c, part), depth: joints[field] },
+  });
+  const back = { at: 'edge', named: 'back' } as const;
+  const cleats = cleatPlaces(sizes).map(({ near, long }, k, all) =>
+    met('cleatRabbet', 'cleat', {
       id: `cleat${k + 1}`,
       words: all.length === 1 ? 'for the cleat' : `for cleat ${k + 1}`,
-      along: { at: 'edge', named: 'back' },
-      width: add(c.cleatRabbetWide ?? thick('cleat'), c.hasBack ? joints.backWide : zero),
-      depth: joints.cleatRabbet,
-      fits: stockOf(c, 'cleat'),
-      from: add(sizes.datum.value, near),
-      to: sum([sizes.datum.value, near, long]),
+      flush: back,
+      thick: c.cleatRabbetWide ?? thick('cleat'),
+      room: c.hasBack ? joints.backWide : zero,
+      from: add(datum.value, near),
+      to: sum([datum.value, near, long]),
     }),
   );
+  const top = { id: 'top', words: 'for the top', flush: { at: 'end', named: 'top' } } as const;
   return [
-    ...(standsOnFloor(c) ? [bottom] : []),
-    ...(c.hasTop ? [top] : []),
-    ...(c.hasBack ? [back] : []),
+    ...(c.hasTop ? [met('topRabbet', 'top', { ...top, thick: thick('top') })] : []),
+    ...(c.hasBack
+      ? [met('backDeep', 'back', { id: 'back', words: 'for the back', flush: back, thick: joints.backWide })]
+      : []),
     ...cleats,
   ];
 }
 
 function flat(making: Making, which: 'bottom' | 'top'): Part {
   const { sizes, cutting } = making;
-  const { thick, joints } = sizes;
+  const { thick } = sizes;
   const length =
     which === 'bottom'
       ? sumOf(
           plus('clear-width', sizes.clearWidth.value, sizes.clearWidth),
-          plus('two-dado-depths', times(joints.dado, 2n)),
+          plus('two-dado-depths', times(reachOf(sizes, 'dado'), 2n)),
         )
       : sumOf(
           plus('outside-width', sizes.width.value, sizes.width),
           minus('two-sides', times(thick('side'), 2n)),
-          plus('two-rabbet-depths', times(joints.topRabbet, 2n)),
+          plus('two-rabbet-depths', times(reachOf(sizes, 'topRabbet'), 2n)),
         );
   const part = partOf(making, {
     role: which,
@@ -170,17 +158,15 @@ function flat(making: Making, which: 'bottom' | 'top'): Part {
 
 function partition(making: Making, k: number): Part {
   const { sizes, cutting } = making;
-  const { joints, case: c } = sizes;
-  const ends: readonly Length[] = c.hasTop
-    ? [joints.partitionDado, joints.partitionDado]
-    : [joints.partitionDado];
+  const { case: c } = sizes;
+  const seats = times(reachOf(sizes, 'partitionDado'), c.hasTop ? 2n : 1n);
   const part = partOf(making, {
     role: `partition${k}`,
     name: c.partitions === 1 ? 'Partition' : `Partition ${k}`,
     stock: 'partition',
     length: sumOf(
       plus('clear-height', sizes.clearHeight.value, sizes.clearHeight),
-      plus(ends.length === 2 ? 'bottom-and-top-dado-depths' : 'bottom-dado-depth', sum(ends)),
+      plus(c.hasTop ? 'bottom-and-top-dado-depths' : 'bottom-dado-depth', seats),
     ),
     width: sizes.inner,
     between: true,
@@ -190,7 +176,7 @@ function partition(making: Making, k: number): Part {
   return {
     ...part,
     board: partitionBoard(sizes, k, { blank: blankOf(part), cutting: cutting(part.id) }),
-    notches: notchesOf(sizes),
+    notches: cutsFor(cleatsIn(sizes)).notches,
     mates: Array.from({ length: c.partitions }, (_, n) => `${c.id}~partition${n + 1}`).filter(
       (id) => id !== part.id,
     ),
@@ -208,14 +194,18 @@ function cleatPlaces({ case: c, joints, clearHeight }: Sizes) {
 }
 
 /** All partitions are notched clamped as one; what is housed in the bottom stands below the datum. */
-function notchesOf(sizes: Sizes): readonly Notch[] {
-  const { case: c, thick, joints } = sizes;
+function cleatsIn(sizes: Sizes): readonly Met[] {
+  const { case: c, thick } = sizes;
   return cleatPlaces(sizes).map(({ near, long }, k) => ({
-    id: `cleat${k + 1}`,
-    near: add(near, joints.partitionDado),
-    long,
-    deep: c.notchDeep ?? thick('cleat'),
-    fits: stockOf(c, 'cleat'),
+    joint: notch,
+    seat: {
+      id: `cleat${k + 1}`,
+      called: 'cleat',
+      near: add(near, reachOf(sizes, 'partitionDado')),
+      thick: long,
+      depth: c.notchDeep ?? thick('cleat'),
+      fits: stockOf(c, 'cleat'),
+    },
   }));
 }
 

@@ -1,5 +1,6 @@
 import type { Length } from '../../length/length';
 import type { Case, Stock } from './case';
+import type { JointField } from './meetings';
 
 /** A figure of the case or of something standing in it. */
 export type CaseField = {
@@ -51,7 +52,7 @@ export type CaseProblem =
 export type CaseWarning =
   | {
       readonly code: 'deep';
-      readonly field: 'dado' | 'partitionDado' | 'topRabbet' | 'backDeep' | 'cleatRabbet';
+      readonly field: JointField;
       readonly depth: Length;
       readonly thickness: Length;
     }

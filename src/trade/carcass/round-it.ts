@@ -1,9 +1,12 @@
 import { isPositive, type Length, subtract, times, zero } from '../../length/length';
+import { cutsFor } from '../joints/joint';
+import { lap } from '../joints/joints';
 import { flushLaps, lappedFrame } from '../joints/laps';
 import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import { frameOf } from './frame';
+import { reachOf } from './meetings';
 import { type Making, partOf } from './panels';
-import type { Lap, Part } from './part';
+import type { Part } from './part';
 import { usual } from './usual';
 
 /** Back, cleats, face frame, toe board, loose top, edging and base frame: what goes round the carcass. */
@@ -33,7 +36,7 @@ function back(making: Making): Part {
     : sumOf(
         plus('outside-width', sizes.width.value, sizes.width),
         minus('two-sides', times(thick('side'), 2n)),
-        plus('two-rabbet-depths', times(joints.backDeep, 2n)),
+        plus('two-rabbet-depths', times(reachOf(sizes, 'backDeep'), 2n)),
         minus('room', joints.ease),
       );
   const length = high
@@ -57,7 +60,7 @@ function back(making: Making): Part {
 
 function cleat(making: Making): Part {
   const { sizes } = making;
-  const { thick, joints, case: c } = sizes;
+  const { thick, case: c } = sizes;
   return partOf(making, {
     role: 'cleat',
     name: 'Cleat',
@@ -65,7 +68,7 @@ function cleat(making: Making): Part {
     length: sumOf(
       plus('outside-width', sizes.width.value, sizes.width),
       minus('two-sides', times(thick('side'), 2n)),
-      plus('two-rabbet-depths', times(joints.cleatRabbet, 2n)),
+      plus('two-rabbet-depths', times(reachOf(sizes, 'cleatRabbet'), 2n)),
     ),
     width: given('cleat', c.cleatWide ?? usual.cleatWide),
     copies: c.cleats,
@@ -225,21 +228,25 @@ function base(making: Making): readonly Part[] {
     end: 'front',
     ...of,
   });
-  const lapAt =
-    (deep: Length, mate: Part) =>
-    (near: Length, k: number): Lap => ({ id: `lap${k + 1}`, near, long: wide, deep, fits: mate.stuff });
+  const lapsAt = (nears: readonly Length[], depth: Length, mate: Part) =>
+    cutsFor(
+      nears.map((near, k) => ({
+        joint: lap,
+        seat: { id: `lap${k + 1}`, called: mate.name, near, thick: wide, depth, fits: mate.stuff },
+      })),
+    ).laps;
   const nears = plan.ok ? plan.value.nears : [];
   const ends = [zero, subtract(sizes.depth.value, wide)];
   return [
     {
       ...rail,
-      laps: laps.ok ? nears.map(lapAt(laps.value.depthUnder, cross)) : [],
+      laps: laps.ok ? lapsAt(nears, laps.value.depthUnder, cross) : [],
       mates: [cross.id],
       strip: true,
     },
     {
       ...cross,
-      laps: laps.ok ? ends.map(lapAt(laps.value.depthOver, rail)) : [],
+      laps: laps.ok ? lapsAt(ends, laps.value.depthOver, rail) : [],
       mates: [rail.id],
       strip: true,
     },

@@ -1,5 +1,4 @@
 import {
-  atMost,
   isNegative,
   isPositive,
   isZero,
@@ -14,6 +13,7 @@ import {
 import { err, ok, type Result } from '../../length/result';
 import { given, minus, plus, type Sum, sharedBy, sumOf } from '../sums/sum';
 import type { Case, Stock, Stuff } from './case';
+import { jointFields, meetings } from './meetings';
 import type { CaseField, CaseProblem } from './problems';
 import { type Joints, jointsOf } from './usual';
 
@@ -256,16 +256,11 @@ function noOpening({ bays, clearHeight }: Sizes): readonly CaseProblem[] {
 
 /** Joints that would come out at the other face, and a back rabbet that takes the whole depth. */
 function through({ case: c, thick, joints, depth }: Sizes): readonly CaseProblem[] {
-  const cuts: readonly (readonly [CaseField, Length, Stock, boolean])[] = [
-    ['dado', joints.dado, 'side', true],
-    ['partitionDado', joints.partitionDado, 'bottom', c.partitions > 0],
-    ['topRabbet', joints.topRabbet, 'side', c.hasTop],
-    ['backDeep', joints.backDeep, 'side', c.hasBack],
-    ['cleatRabbet', joints.cleatRabbet, 'side', c.cleats > 0],
-  ];
-  const found: CaseProblem[] = cuts
-    .filter(([, cut, stock, there]) => there && atMost(thick(stock), cut))
-    .map(([field, cut, stock]) => ({ code: 'through', field, depth: cut, thickness: thick(stock) }));
+  const found: CaseProblem[] = jointFields(c).flatMap((field) => {
+    const { joint, into } = meetings[field];
+    const [cut, thickness] = [joints[field], thick(into)];
+    return joint.goesThrough(cut, thickness) ? [{ code: 'through', field, depth: cut, thickness }] : [];
+  });
   const wide = joints.backWide;
   return c.hasBack && !less(wide, depth.value)
     ? [...found, { code: 'back-too-wide', wide, depth: depth.value }]
@@ -277,6 +272,3 @@ export function bayStart({ bays, thick }: Sizes, bay: number): Length {
   const before = bays.slice(0, bay - 1).map((b) => b.value);
   return sum([...before, times(thick('partition'), BigInt(bay - 1))]);
 }
-
-/** How much a side's face is let in by the top. */
-export const topSeat = ({ thick, joints }: Sizes): Length => subtract(thick('side'), joints.topRabbet);

@@ -4,6 +4,7 @@ import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { slackOf } from './boards';
 import type { Inside } from './case';
 import { frameOf } from './frame';
+import { reachOf } from './meetings';
 import { type Making, partOf } from './panels';
 import type { Part } from './part';
 import { usual } from './usual';
@@ -23,10 +24,9 @@ const inBay = ({ sizes }: Making, bay: number): string => (sizes.case.partitions
 
 /** How deep a shelf is let into either wall of its bay. */
 function seats({ sizes }: Making, bay: number): readonly [Length, Length] {
-  const { joints, case: c } = sizes;
   return [
-    bay === 1 ? joints.dado : joints.partitionDado,
-    bay === c.partitions + 1 ? joints.dado : joints.partitionDado,
+    reachOf(sizes, bay === 1 ? 'dado' : 'partitionDado'),
+    reachOf(sizes, bay === sizes.case.partitions + 1 ? 'dado' : 'partitionDado'),
   ];
 }
 

@@ -1,7 +1,7 @@
 import { equals, half, inches, isZero, type Length, less, subtract, sum } from '../../length/length';
 import { slackOf } from './boards';
-import type { Stock } from './case';
 import { frameOf, frameWarnings } from './frame';
+import { jointFields, meetings } from './meetings';
 import type { Worked } from './parts';
 import type { CaseWarning } from './problems';
 
@@ -29,19 +29,13 @@ export function warningsOf({ sizes }: Worked): readonly CaseWarning[] {
 
 type Sizes = Worked['sizes'];
 
-/** Half is where a dado or rabbet begins to weaken the piece it is cut in. */
-function deep({ case: c, thick, joints }: Sizes): readonly CaseWarning[] {
-  const cuts: readonly (readonly [Extract<CaseWarning, { code: 'deep' }>['field'], Stock, boolean])[] = [
-    ['dado', 'side', true],
-    ['partitionDado', 'bottom', c.partitions > 0],
-    ['topRabbet', 'side', c.hasTop],
-    ['backDeep', 'side', c.hasBack],
-    ['cleatRabbet', 'side', c.cleats > 0],
-  ];
-  return cuts
-    .filter(([field, stock, there]) => there && less(half(thick(stock)), joints[field]))
-    .map(([field, stock]) => ({ code: 'deep', field, depth: joints[field], thickness: thick(stock) }));
-}
+/** Joints so deep that they begin to weaken the piece they are cut in. */
+const deep = ({ case: c, thick, joints }: Sizes): readonly CaseWarning[] =>
+  jointFields(c).flatMap((field) => {
+    const { joint, into } = meetings[field];
+    const [depth, thickness] = [joints[field], thick(into)];
+    return joint.weakens(depth, thickness) ? [{ code: 'deep', field, depth, thickness }] : [];
+  });
 
 /** Rabbet width, notch depth and cleat thickness are one figure, or the cleat stands proud. */
 function cleats({ case: c, thick, inner }: Sizes): readonly CaseWarning[] {

@@ -1,0 +1,60 @@
+import { add, atMost, half, type Length, less, subtract, zero } from '../../length/length';
+import type { Notch } from '../carcass/part';
+import type { Joint, Seat } from './joint';
+
+const limits: Pick<Joint, 'goesThrough' | 'weakens'> = {
+  goesThrough: (depth, thickness) => atMost(thickness, depth),
+  // half is where a cut begins to weaken the piece. Common practice, no source
+  weakens: (depth, thickness) => less(half(thickness), depth),
+};
+
+const width = ({ thick, room = zero }: Seat): Length => add(thick, room);
+
+/** What goes in lies in a rabbet along an end or an edge, whole or stopped. */
+export const rabbet: Joint = {
+  ...limits,
+  reach: (depth) => depth,
+  seen: true,
+  cut: (seat) => {
+    const { id, words = '', flush, depth, fits, from, to } = seat;
+    return flush ? { rabbets: [{ id, words, along: flush, width: width(seat), depth, fits, from, to }] } : {};
+  },
+};
+
+/**
+ * What goes in is centred in a dado across the part. Flush with the end there is no wood for the far wall: it is then
+ * cut as a rabbet, as wide as what lies in it.
+ */
+export const dado: Joint = {
+  ...limits,
+  reach: (depth) => depth,
+  seen: false,
+  cut: (seat) => {
+    if (seat.flush) return rabbet.cut({ ...seat, room: zero });
+    const { id, face = 'A', near = zero, room = zero, depth, fits, called } = seat;
+    return {
+      wides: [{ id, face, near: subtract(near, half(room)), width: width(seat), depth, fits, called }],
+    };
+  },
+};
+
+const shouldered = (seat: Seat): Notch => {
+  const { id, near = zero, depth: deep, fits } = seat;
+  return { id, near, long: width(seat), deep, fits };
+};
+
+/** What goes in passes by in a notch of the edge: its length is its own. */
+export const notch: Joint = {
+  ...limits,
+  reach: () => zero,
+  seen: true,
+  cut: (seat) => ({ notches: [shouldered(seat)] }),
+};
+
+/** Each of two that cross is cut for the other: their lengths are their own. */
+export const lap: Joint = {
+  ...limits,
+  reach: () => zero,
+  seen: true,
+  cut: (seat) => ({ laps: [shouldered(seat)] }),
+};
