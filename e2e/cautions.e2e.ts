@@ -45,7 +45,7 @@ async function standsThere(page: Page, name: string): Promise<void> {
       '.giant .rem',
       '.setting > .mx',
       '.setting .rem',
-      '.cutnow .fig',
+      '.cutnow .cutfig',
       '.btn.main',
     ]) {
       const shown = page.locator(`${part}:visible`).first();

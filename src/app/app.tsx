@@ -9,6 +9,7 @@ import { SawScreen } from '../screens/saw/saw';
 import { type Tab, Tabs } from '../ui/bar';
 import { later, laterMissing } from './bring-later';
 import { Trouble } from './trouble';
+import './app.css';
 
 export { bringLater } from './bring-later';
 

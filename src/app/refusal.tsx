@@ -2,6 +2,7 @@ import { render } from 'preact';
 import type { OpenError } from '../store/db';
 import type { Journal } from '../store/journal/journal';
 import { rescue, shareFile } from './rescue';
+import './app.css';
 
 /** Says why nothing can be opened, and shares out what the second copy holds, where it holds anything. */
 export async function refuse(

@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { assertNever } from '../length/result';
 import type { Bench } from '../screens/bench';
 import type { SaveError } from '../store/db';
+import '../screens/shared/half-done.css';
 
 /**
  * What keeps a change from being kept, or what was brought back: a line above everything, until it is mended or seen.

@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { forDrawing, type Length } from '../length/length';
 import type { Tape } from '../length/tape';
 import { Mixed } from './mixed';
+import './bank-drawing.css';
 
 /** A front as drawn: edges from the top of the opening, inches. */
 export type DrawnFront = {

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { Icon, type IconName } from './icon';
+import './bar.css';
 
 type BarProps = {
   readonly title?: string;

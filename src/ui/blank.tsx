@@ -2,6 +2,8 @@ import type { ComponentChildren } from 'preact';
 import { readLength } from '../length/read';
 import { draftPlace, drafts } from './drafts';
 import { Icon } from './icon';
+import './blank.css';
+import './mixed.css';
 
 type BlankProps = {
   /** What the blank is for, spoken: "Length of the board". */

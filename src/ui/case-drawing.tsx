@@ -1,3 +1,5 @@
+import './case-drawing.css';
+
 /** A piece as drawn: from the left and the floor, in plain numbers; for pictures only. */
 type Piece = {
   readonly part: string;

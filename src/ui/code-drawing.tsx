@@ -1,5 +1,6 @@
 import { correction, generate, mode } from 'lean-qr';
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import './code-drawing.css';
 
 /** Squares left white round a code. Source: ISO/IEC 18004:2015, 5.3.8: four modules wide (from memory). */
 const quiet = 4;

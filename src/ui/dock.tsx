@@ -4,6 +4,7 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 import { useClose } from './close';
 import { useEntryHeld } from './hold';
 import { Icon } from './icon';
+import './dock.css';
 
 type DockProps = {
   readonly title: string;

@@ -1,5 +1,8 @@
 import { forDrawing, type Length } from '../length/length';
 import { type Tape, unitsOf } from '../length/tape';
+import './edge-rule.css';
+import './mixed.css';
+import './keys.css';
 
 type EdgeRuleProps = {
   readonly tape: Tape;

@@ -1,3 +1,5 @@
+import './icon.css';
+
 const paths = {
   back: 'M15 4 7 12l8 8',
   down: 'm4 9 8 8 8-8',

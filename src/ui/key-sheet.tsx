@@ -13,6 +13,7 @@ import { nextBlank } from './next-blank';
 import { strokes } from './strokes';
 import { cameBy, type KeyedProps, useKeyed } from './use-keyed';
 import { Wedge } from './wedge';
+import './key-sheet.css';
 
 type KeySheetProps = KeyedProps & {
   /** Sheets measured: one tap takes a thickness. */

@@ -1,6 +1,7 @@
 import { forDrawing, isNegative, type Length } from '../length/length';
 import { grainOf, showsDecimals, type Tape } from '../length/tape';
 import { mixed, spoken, writeDecimals } from '../length/write';
+import './lens.css';
 
 type LensProps = {
   readonly mark: Length;

@@ -9,6 +9,7 @@ import {
   spokenNumber,
   writeDecimals,
 } from '../length/write';
+import './mixed.css';
 
 export type Size = 'hand' | 'bench' | 'arm' | 'result' | 'setting' | 'huge';
 

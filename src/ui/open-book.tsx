@@ -1,4 +1,5 @@
 import type { DrawnGroove } from './boards';
+import './open-book.css';
 
 type OpenBookProps = {
   readonly length: number;

@@ -2,6 +2,7 @@ import { forDrawing, type Length } from '../length/length';
 import type { Tape } from '../length/tape';
 import type { Place, Rect } from '../trade/sheets/tree';
 import { Mixed } from './mixed';
+import './sheet-drawing.css';
 
 /** A cut as drawn: where it lies, its number, and how it stands. */
 type DrawnCut = {
@@ -95,7 +96,7 @@ function Patch({ place: { branch, from, size }, frame, tape, piece }: PatchProps
     );
   const own = piece(branch.piece);
   return (
-    <div class={`sheetpart piece${room}${tall < 62 ? ' low' : ''}`} style={style}>
+    <div class={`sheetpart wood${room}${tall < 62 ? ' low' : ''}`} style={style}>
       {own && (
         <>
           <span

@@ -1,3 +1,5 @@
+import './story-stick.css';
+
 type StoryStickProps = {
   readonly done: readonly boolean[];
   /** Place of the one in hand; none when all are done. */

@@ -1,3 +1,5 @@
+import './tail-drawing.css';
+
 /** A side of a drawer at its front end, in plain numbers: for pictures only. Heights up from its lower edge. */
 type TailProps = {
   readonly height: number;

@@ -1,4 +1,5 @@
 import { Icon } from './icon';
+import './tick-box.css';
 
 type TickProps = {
   readonly label: string;

@@ -2,6 +2,8 @@ import type { Ref } from 'preact';
 import { isNegative, type Length } from '../length/length';
 import { readLength } from '../length/read';
 import type { Units } from '../length/units';
+import './wedge.css';
+import './mixed.css';
 
 type WedgeProps = {
   readonly text: string;

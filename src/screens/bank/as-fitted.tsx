@@ -17,6 +17,8 @@ import { goesChoices } from './asks';
 import { plannedReach, readingOf, type Taken, takenOff, takenUp } from './column-of';
 import { pileText, sidesText } from './gap-words';
 import { noShims, pileBefore } from './piles';
+import './bank.css';
+import '../shared/change-list.css';
 
 type FittedProps = {
   readonly bench: Bench;

@@ -7,6 +7,7 @@ import { Inline, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { exactlyOrMetric as w } from '../shared/exact-words';
 import { blankErrorText } from './blank-words';
+import './bank.css';
 
 type BlankProps = {
   readonly bench: Bench;

@@ -11,6 +11,7 @@ import { frontScrew } from '../shared/front-screw';
 import { screwText } from '../shared/screw-words';
 import { listsOf } from '../shared/shop-lists';
 import { pullsErrorText } from './words';
+import './bank.css';
 
 type Props = { readonly worked: WorkedDrawers; readonly tape: Tape };
 

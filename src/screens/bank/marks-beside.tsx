@@ -4,6 +4,7 @@ import { fromOtherEnd, markAt, type Tape } from '../../length/tape';
 import type { Bank } from '../../trade/fronts/bank';
 import type { Stands } from '../../trade/fronts/stands';
 import { Mixed, Sign } from '../../ui/mixed';
+import './bank.css';
 
 /** Which end of the opening figures are read from. */
 export type From = 'top' | 'bottom';

@@ -16,6 +16,7 @@ import { UndoButton } from '../shared/undo-button';
 import { bankIn, frontIsCut } from './column-of';
 import { NoBank } from './fronts';
 import { frontsProblemText } from './words';
+import '../shared/places.css';
 
 const places = ['left', 'right', 'front', 'back'] as const;
 type Place = (typeof places)[number];

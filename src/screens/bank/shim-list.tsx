@@ -7,6 +7,7 @@ import { listsOf } from '../shared/shop-lists';
 import { askShims } from '../shared/stack-words';
 import { pileOf, sidesText } from './gap-words';
 import { tol } from './piles';
+import './bank.css';
 
 type ShimProps = { readonly bench: Bench; readonly column: WorkedColumn; readonly tape: Tape };
 

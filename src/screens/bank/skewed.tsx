@@ -7,6 +7,7 @@ import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import type { Bench } from '../bench';
 import { exactlyOrMetric as w } from '../shared/exact-words';
 import { gapText } from './gap-words';
+import './bank.css';
 
 type SkewedProps = {
   readonly bench: Bench;

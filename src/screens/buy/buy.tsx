@@ -15,6 +15,8 @@ import { frontScrew } from '../shared/front-screw';
 import { listsOf } from '../shared/shop-lists';
 import { UndoButton } from '../shared/undo-button';
 import * as words from './words';
+import './buy.css';
+import '../../ui/mixed.css';
 
 /** What to buy, by group, each line with why so many; what is got goes down to the end. Works with no signal. */
 export function BuyScreen({ bench }: { readonly bench: Bench }) {

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Bench } from '../bench';
 import { listen } from './listen';
 import { cameText, type Said } from './words';
+import './calipers.css';
 
 /**
  * Calipers that act as a keyboard, heard on every page. What came of a reading is spoken and stands in one quiet line

@@ -14,6 +14,7 @@ import { warningText } from '../shared/warning-words';
 import { Why } from '../shared/why';
 import { caseProblemText, caseWarningText } from './problem-words';
 import * as words from './words';
+import './case.css';
 
 /** What is asked for next, or what is wrong, by how much and what would fit. */
 export function Problems({

@@ -17,6 +17,7 @@ import { exactly as w } from '../shared/exact-words';
 import { TakeUp } from '../shared/take-up';
 import * as words from './built-words';
 import type { Opening } from './openings';
+import '../shared/places.css';
 
 /** Differences over this are lit. Common practice, no source. */
 const lit = inches(1n, 32n);

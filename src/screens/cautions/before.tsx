@@ -8,6 +8,7 @@ import { cautionWords } from '../shared/caution-words';
 import { leave } from '../shared/leave';
 import { partOf } from './parts';
 import * as words from './words';
+import './before.css';
 
 type BeforeProps = {
   readonly bench: Bench;

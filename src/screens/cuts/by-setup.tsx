@@ -7,6 +7,7 @@ import type { Bench } from '../bench';
 import { buildWords } from '../shared/cut-words';
 import { setupTitle } from '../shared/setup-title';
 import * as words from './words';
+import './cuts.css';
 
 type BySetupProps = {
   readonly list: Checklist;

@@ -14,6 +14,7 @@ import { BySetup } from './by-setup';
 import { Misfits } from './misfits';
 import { plainCuts } from './plain';
 import * as words from './words';
+import './cuts.css';
 
 /** The checklist: sorted by what stands on the machine, never by part, unless a part is asked for. */
 export function CutsScreen({ bench }: { readonly bench: Bench }) {

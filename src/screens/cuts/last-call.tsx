@@ -3,6 +3,7 @@ import { blocks, type Checklist, callFor } from '../../plan/checklist';
 import type { Card } from '../../trade/setups/checklist';
 import { isStep } from '../../trade/setups/operation';
 import * as words from './words';
+import './cuts.css';
 
 /** What still wants what stands: this figure, and this blade or stack, with what is blocked for now, and a spare. */
 export function LastCall({ list, card }: { readonly list: Checklist; readonly card: Card }) {

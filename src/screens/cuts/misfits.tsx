@@ -2,6 +2,7 @@ import { type Checklist, misfits } from '../../plan/checklist';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import * as words from './words';
+import './cuts.css';
 
 const mostShown = 12;
 

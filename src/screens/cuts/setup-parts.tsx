@@ -9,6 +9,8 @@ import { LetterTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { pieceNote, readyOn, stocksFitted } from './card-state';
 import * as words from './words';
+import './setup.css';
+import '../shared/set-rows.css';
 
 type SettingProps = { readonly list: Checklist; readonly card: Card; readonly setup: Setup };
 

@@ -20,6 +20,7 @@ import { LastCall } from './last-call';
 import { Recipe } from './recipe';
 import { OneAtATime, Pieces, Setting, StackChips } from './setup-parts';
 import * as words from './words';
+import './setup.css';
 
 /** One setup: its figure giant, a box for every piece, what still wants it before it is left. */
 export function SetupScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {

@@ -7,6 +7,7 @@ import type { Bench } from '../bench';
 import { UndoButton } from '../shared/undo-button';
 import { Said } from './value';
 import * as words from './words';
+import './double.css';
 
 /** Readings two phones wrote, neither knowing of the other's: both stand until one is picked, with one tap. */
 export function DoubleScreen({ bench }: { readonly bench: Bench }) {

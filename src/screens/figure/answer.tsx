@@ -8,6 +8,7 @@ import { spoken, writeLength } from '../../length/write';
 import { Lens } from '../../ui/lens';
 import { Bare, Inline, Mixed, Remainder, Sign } from '../../ui/mixed';
 import * as words from './words';
+import './figure.css';
 
 type AnswerProps = {
   readonly quantity: Quantity;

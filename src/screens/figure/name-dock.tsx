@@ -2,6 +2,8 @@ import { Dock } from '../../ui/dock';
 import { useTypedText } from '../shared/use-typed-text';
 import { type FigureState, nameLine } from './figure.model';
 import * as words from './words';
+import '../../ui/wedge.css';
+import '../shared/ask.css';
 
 type NameDockProps = {
   readonly state: FigureState;

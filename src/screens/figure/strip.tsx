@@ -13,6 +13,7 @@ import { callIt, type Line, lineValue } from './lines';
 import { stripText } from './strip-text';
 import * as words from './words';
 import { Working } from './working';
+import './figure.css';
 
 type StripProps = {
   readonly desk: Desk;
@@ -40,7 +41,7 @@ export function Strip({ desk, why, leave }: StripProps) {
           ))}
         </ol>
         <p class="pad-x muted s hint">{words.stripHint(state.lines.length)}</p>
-        <p class="pad-x why" role="status">
+        <p class="pad-x calc-why" role="status">
           {why}
         </p>
       </main>

@@ -7,6 +7,7 @@ import { type FigureState, fromLength, lookAt } from './figure.model';
 import { callIt, lineValue } from './lines';
 import * as words from './words';
 import { Working } from './working';
+import './figure.css';
 
 type StripAboveProps = {
   readonly state: FigureState;
@@ -75,7 +76,7 @@ export function SumInHand(props: SumInHandProps) {
       <p class="sr" role="status">
         {seen.done && said(state, tape)}
       </p>
-      <p class="why" role="status">
+      <p class="calc-why" role="status">
         {why ?? (changing && words.changing(call(state.current)))}
       </p>
     </>

@@ -9,6 +9,7 @@ import { writeLength } from '../../length/write';
 import { Mixed, Remainder, Sign } from '../../ui/mixed';
 import type { SumRule } from './sum-rule';
 import * as words from './sum-words';
+import './figure.css';
 
 type MarkedProps = { readonly value: Length; readonly tape: Tape; readonly label: string };
 

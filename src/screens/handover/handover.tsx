@@ -9,6 +9,7 @@ import type { Bench } from '../bench';
 import { useWake } from '../shared/use-wake';
 import { codesOf, freshIn, shows, textOf, type What } from './outgoing';
 import * as words from './words';
+import './handover.css';
 
 /** One job to another phone, by codes on this screen: no signal, no file. */
 export function HandOverScreen({ bench }: { readonly bench: Bench }) {

@@ -7,6 +7,7 @@ import { frameOf, photoOf } from './picture';
 import type { CodeReader } from './reader';
 import { type Progress, type Taking, taking } from './taking';
 import * as words from './words';
+import './handover.css';
 
 type TakeInProps = { readonly bench: Bench; readonly openReader: () => CodeReader };
 

@@ -3,6 +3,7 @@ import { Button } from '../../ui/button';
 import type { Copies, WentOut } from '../copies';
 import { copyOut, wentText } from './copy-words';
 import { lastCopied } from './phone-words';
+import './phone.css';
 
 type CopiesProps = { readonly copies: Copies | undefined };
 

@@ -5,6 +5,7 @@ import { newCaseIn } from './cases';
 import { KeptLine } from './kept';
 import { LeftClosed } from './left-closed';
 import * as words from './words';
+import './job.css';
 
 /** Before any job: four things to tap. */
 export function First({ bench }: { readonly bench: Bench }) {

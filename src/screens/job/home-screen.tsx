@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../ui/button';
 import type { ThisPhone } from '../bench';
 import * as words from './phone-words';
+import './job.css';
 
 /** Putting the app on the home screen: where that starts it empty, the copy goes out first. */
 export function HomeScreen({ phone: { home, servedHere } }: { readonly phone: ThisPhone }) {

@@ -4,6 +4,7 @@ import { Icon } from '../../ui/icon';
 import type { Bench, ThisPhone } from '../bench';
 import type { JobLater } from './later';
 import * as words from './words';
+import './phone.css';
 
 type PhoneProps = { readonly phone: ThisPhone };
 

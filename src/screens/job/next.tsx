@@ -12,6 +12,7 @@ import { setWords } from '../shared/machines/groove-words';
 import { setupTitle } from '../shared/setup-title';
 import { useFinished } from './use-finished';
 import * as words from './words';
+import './job.css';
 
 type NextProps = { readonly bench: Bench; readonly job: Job };
 

@@ -5,6 +5,7 @@ import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { measureSheet } from '../shared/measure-sheet';
 import * as words from './words';
+import './job.css';
 
 /** The sheets of the job, each with its thickness as measured or as planned. */
 export const StockList = ({ bench, job }: { readonly bench: Bench; readonly job: Job }) => (

@@ -7,6 +7,7 @@ import type { Layout } from '../../trade/grooves/lay-out';
 import type { Dropped } from '../../trade/grooves/layout';
 import { exactly as w } from '../shared/exact-words';
 import { callGroove } from '../shared/layout-words';
+import '../../ui/mixed.css';
 
 export const worthKnowing = 'Worth knowing';
 

@@ -8,6 +8,7 @@ import { Mixed, Remainder, Sign } from '../../ui/mixed';
 import { TickBox } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import * as words from './words';
+import './marks.css';
 
 type MarkRowProps = {
   readonly mark: Mark;

@@ -7,6 +7,7 @@ import { TickBox } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { passText } from '../shared/layout-words';
 import * as words from './words';
+import './stops.css';
 
 type StopRowProps = {
   readonly row: Row;

@@ -8,6 +8,7 @@ import type { Bench } from '../bench';
 import { UndoButton } from '../shared/undo-button';
 import { byStock } from './by-stock';
 import * as words from './words';
+import './parts.css';
 
 /** Every part of the job by the stock it comes out of, at the size it is cut to. */
 export function PartsScreen({ bench }: { readonly bench: Bench }) {

@@ -5,6 +5,7 @@ import type { Size } from '../../trade/carcass/part';
 import { Mixed, Remainder } from '../../ui/mixed';
 import { Why } from '../shared/why';
 import * as words from './words';
+import './parts.css';
 
 type RowProps = { readonly label: string; readonly size: Size; readonly tape: Tape };
 

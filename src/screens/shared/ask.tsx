@@ -2,6 +2,7 @@ import type { Change } from '../../job/entry';
 import type { Length, Ratio } from '../../length/length';
 import { Blank } from '../../ui/blank';
 import { Bare, Given } from '../../ui/mixed';
+import './ask.css';
 
 /** A blank of a sentence: what it holds now, and the edits that filling it makes. */
 export type Ask =

@@ -1,6 +1,7 @@
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { writeRoute } from '../routes';
+import './caution-line.css';
 
 /** One short line for any screen, and what more is said where there is room. */
 export type CautionWords = readonly [short: string, more: string];

@@ -2,6 +2,7 @@ import type { Tape } from '../../length/tape';
 import type { Change } from '../../trade/setups/changes';
 import { Inline } from '../../ui/mixed';
 import { whatWords } from './cut-words';
+import './change-list.css';
 
 const mostShown = 10;
 

@@ -1,6 +1,7 @@
 import { docksOpen } from '../../ui/dock';
 import { drafts, noteDraft, pageOfDrafts } from '../../ui/drafts';
 import type { Bench } from '../bench';
+import './half-done.css';
 
 /** What was typed on this page, was left and does not count yet: said in words, until it is taken or left out. */
 export function HalfDone({ bench }: { readonly bench: Bench }) {

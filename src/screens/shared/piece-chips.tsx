@@ -4,6 +4,7 @@ import { type Piece, withCount } from '../../trade/stacks/pieces';
 import { KeySheet } from '../../ui/key-sheet';
 import * as words from './drawer-words';
 import { sizeWords } from './stack-words';
+import './set-rows.css';
 
 type ChipsProps = {
   readonly pieces: readonly Piece[];

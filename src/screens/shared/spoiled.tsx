@@ -13,6 +13,7 @@ import { Button } from '../../ui/button';
 import { Dock } from '../../ui/dock';
 import type { Bench } from '../bench';
 import { setupTitle } from './setup-title';
+import './spoiled.css';
 
 type SpoiledProps = {
   readonly bench: Bench;

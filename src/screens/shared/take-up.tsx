@@ -8,6 +8,7 @@ import { wouldChange } from '../../trade/setups/changes';
 import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
 import { ChangeList } from './change-list';
+import './take-up.css';
 
 type TakeUpProps = {
   readonly bench: Bench;

@@ -5,6 +5,7 @@ import type { Sum } from '../../trade/sums/sum';
 import { takesOff } from '../../trade/sums/sum';
 import { Inline, tapeGiven } from '../../ui/mixed';
 import { termWords } from './sum-words';
+import './why.css';
 
 type WhyProps = { readonly sum: Sum; readonly tape: Tape };
 

@@ -8,6 +8,7 @@ import { Caution } from '../shared/caution';
 import { CutPanel } from './cut-panel';
 import type { Cuts } from './use-cuts';
 import * as words from './words';
+import './layout.css';
 
 type BarProps = {
   readonly bench: Bench;

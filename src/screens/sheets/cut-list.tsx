@@ -3,6 +3,7 @@ import type { CutStep } from '../../trade/sheets/cut-steps';
 import { Icon } from '../../ui/icon';
 import { Inline } from '../../ui/mixed';
 import * as words from './words';
+import './sheets.css';
 
 type CutListProps = {
   readonly steps: readonly CutStep[];

@@ -7,6 +7,7 @@ import { Icon } from '../../ui/icon';
 import { Inline, Mixed, Remainder } from '../../ui/mixed';
 import { capital } from '../shared/capital';
 import * as words from './words';
+import './layout.css';
 
 type CutPanelProps = {
   readonly step: CutStep;
@@ -33,7 +34,7 @@ export function CutPanel({ step, done, tape, name, shop, stick }: CutPanelProps)
         {words.cutTitle(step)}
         <span class="s muted block">{words.fromWords(step)}</span>
       </div>
-      <div class="fig">
+      <div class="cutfig">
         <Mixed value={step.figure.value} rest={step.figure.rest} size="arm" tape={tape} />
         <Remainder rest={step.figure.rest} tape={tape} by={false} />
       </div>

@@ -21,6 +21,7 @@ import { tickCut } from './tick-cut';
 import { useCuts } from './use-cuts';
 import * as words from './words';
 import { cutWrong } from './wrong';
+import './layout.css';
 
 type LayoutProps = {
   readonly bench: Bench;

@@ -6,6 +6,7 @@ import type { Bench } from '../bench';
 import type { Ask } from '../shared/ask';
 import { liesAsk, shareAsk } from './asks';
 import * as words from './words';
+import './sheets.css';
 
 type ListProps = {
   readonly bench: Pick<Bench, 'go'>;

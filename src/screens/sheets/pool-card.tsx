@@ -7,6 +7,7 @@ import { PoolSearch } from './pool-search';
 import { problemWords } from './problem-words';
 import { Warned } from './warned';
 import * as words from './words';
+import './sheets.css';
 
 type CardProps = {
   readonly bench: Bench;

@@ -10,6 +10,7 @@ import { SheetThumb } from '../../ui/sheet-drawing';
 import type { Bench } from '../bench';
 import { Warned } from './warned';
 import * as words from './words';
+import './sheets.css';
 
 type PlanProps = {
   readonly bench: Bench;

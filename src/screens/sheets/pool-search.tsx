@@ -9,6 +9,7 @@ import type { Bench } from '../bench';
 import type { Laying } from '../shared/laying';
 import { cannotWords } from './problem-words';
 import * as words from './words';
+import './sheets.css';
 
 type SearchProps = {
   readonly bench: Pick<Bench, 'act' | 'newId' | 'laying'>;

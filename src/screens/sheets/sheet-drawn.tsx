@@ -7,6 +7,8 @@ import { SheetDrawing, SheetThumb } from '../../ui/sheet-drawing';
 import type { Bench } from '../bench';
 import type { Cuts } from './use-cuts';
 import * as words from './words';
+import './layout.css';
+import './sheets.css';
 
 type DrawnProps = {
   readonly bench: Pick<Bench, 'go'>;

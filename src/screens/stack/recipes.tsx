@@ -11,6 +11,7 @@ import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { askSet, errorWords, pieceWords, sizeWords, stackErrorText } from '../shared/stack-words';
 import * as words from './words';
+import '../shared/set-rows.css';
 
 type RecipesProps = {
   readonly job: Job;

@@ -14,6 +14,7 @@ import { listsOf } from '../shared/shop-lists';
 import { pileErrorText } from '../shared/stack-words';
 import { useLength } from '../shared/stays';
 import * as words from './words';
+import './stack.css';
 
 /** Within this of the gap is good enough under a foot. Common practice, no source. */
 const tolerance = inches(20n, 1000n);

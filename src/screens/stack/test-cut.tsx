@@ -15,6 +15,7 @@ import { keepLists, listsOf } from '../shared/shop-lists';
 import { correctionText } from '../shared/stack-words';
 import { useLength, useStays } from '../shared/stays';
 import * as words from './words';
+import './stack.css';
 
 const cuts: readonly TestCut[] = ['stack', 'one-wall', 'slot-both-sides', 'wood-both-sides', 'depth'];
 

@@ -9,6 +9,7 @@ import { KeySheet } from '../../ui/key-sheet';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import * as words from './words';
+import './stock.css';
 
 /** A reading is kept by an id of its own: what is added or changed beside it is not touched. */
 export type Reading = { readonly id: string; readonly no: number };
