@@ -85,3 +85,10 @@ test('what a file draws never stands unstyled: the sheets of its classes come wi
     });
   expect(late).toEqual([]);
 });
+
+test('a size of type has a name, said once in the tokens', () => {
+  const raw = rules.flatMap(({ file, selector, body }) =>
+    file === 'ui/tokens.css' || !/font(-size)?:[^;]*\d(px|rem)/.test(body) ? [] : [`${file}: ${selector}`],
+  );
+  expect(raw).toEqual([]);
+});
