@@ -14,6 +14,7 @@ import { stripText } from './strip-text';
 import * as words from './words';
 import { Working } from './working';
 import './figure.css';
+import './sums.css';
 
 type StripProps = {
   readonly desk: Desk;

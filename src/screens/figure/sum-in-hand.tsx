@@ -8,6 +8,7 @@ import { callIt, lineValue } from './lines';
 import * as words from './words';
 import { Working } from './working';
 import './figure.css';
+import './sums.css';
 
 type StripAboveProps = {
   readonly state: FigureState;

@@ -10,6 +10,7 @@ import { Mixed, Remainder, Sign } from '../../ui/mixed';
 import type { SumRule } from './sum-rule';
 import * as words from './sum-words';
 import './figure.css';
+import './sums.css';
 
 type MarkedProps = { readonly value: Length; readonly tape: Tape; readonly label: string };
 

@@ -16,6 +16,7 @@ import { burnedSum, diagonalSum, otherEndSum, partsSum, squareSum } from './sum-
 import type { Blanks, Piece, SumRule } from './sum-rule';
 import { back, list } from './sum-words';
 import { undo } from './words';
+import './sums.css';
 
 const kinds = ['other-end', 'parts', 'diagonal', 'square', 'strips', 'guide', 'burned'] as const;
 export type Sum = (typeof kinds)[number];

@@ -12,6 +12,7 @@ import { fromLength, takeTyped } from './figure.model';
 import { callIt, lineValue } from './lines';
 import * as words from './words';
 import { Working } from './working';
+import './sums.css';
 
 type TypedProps = { readonly desk: Desk; readonly why: string | undefined };
 

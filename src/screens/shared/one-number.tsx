@@ -9,6 +9,7 @@ import type { Bench } from '../bench';
 import * as words from './one-number-words';
 import type { InRow } from './steps-in-row';
 import type { Wake } from './wake';
+import './knuckle.css';
 import './one-number.css';
 import '../../ui/bar.css';
 
