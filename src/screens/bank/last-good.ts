@@ -1,18 +1,13 @@
-import { jobOf } from '../../job/job';
-import { fold } from '../../job/log';
-import { partsOfJob } from '../../plan/plan';
 import type { WorkedFronts } from '../../trade/fronts/worked';
 import type { Bench } from '../bench';
+import * as shared from '../shared/last-good';
 
-const farthestBack = 40;
-
-/** The fronts as they last could be cut: what is said wrong never takes the good figures away. */
-export function lastGood(bench: Bench, id: string): WorkedFronts | undefined {
-  const entries = bench.entries.value.filter((e) => e.kind === 'edit');
-  for (let back = 1; back <= Math.min(farthestBack, entries.length - 1); back += 1) {
-    const job = jobOf(bench.job.value?.id ?? '', fold(entries.slice(0, entries.length - back)).values);
-    const found = partsOfJob(job, bench.shop.value).banks.get(id)?.fronts;
-    if (found?.ok) return found.value;
-  }
-  return undefined;
-}
+/** The fronts of a bank as they last could be cut; undefined where that is too far back, or never was. */
+export const lastGood = (
+  { entries, job, shop }: Pick<Bench, 'entries' | 'job' | 'shop'>,
+  id: string,
+): WorkedFronts | undefined =>
+  shared.lastGood(entries.value, { job: job.value?.id ?? '', shop: shop.value }, ({ banks }) => {
+    const fronts = banks.get(id)?.fronts;
+    return fronts?.ok ? fronts.value : undefined;
+  });
