@@ -8,21 +8,6 @@ const files = readdirSync(trade, { recursive: true, encoding: 'utf8' }).filter((
   file.endsWith('.ts'),
 );
 
-/** Where words are still to leave: names of parts and of operations. */
-const toLeave = [
-  'boxes/bank-parts.ts',
-  'boxes/drawers.ts',
-  'carcass/by-hand.ts',
-  'carcass/frame.ts',
-  'carcass/panels.ts',
-  'carcass/round-it.ts',
-  'carcass/standing.ts',
-  'grooves/copies.ts',
-  'setups/bank-steps.ts',
-  'setups/bench-steps.ts',
-  'setups/operations.ts',
-  'setups/part-operations.ts',
-];
 /** Spellings of keys: no eye reads them. */
 const spellings = ['setups/on.ts', 'sheets/pieces.ts'];
 
@@ -53,7 +38,7 @@ const forPeople = (quoted: string): boolean => {
 test('the trade says nothing in words: it has codes with data, and the screens the words', () => {
   expect(files.length).toBeGreaterThan(100);
   const words = files
-    .filter((file) => !toLeave.includes(file) && !spellings.includes(file))
+    .filter((file) => !spellings.includes(file))
     .flatMap((file) =>
       written(readFileSync(path.join(trade, file), 'utf8'))
         .filter(forPeople)

@@ -1,8 +1,7 @@
 import type { InDrawer, Job } from '../job/job';
-import { absolute, isNegative, type Length, shortest, zero } from '../length/length';
+import { type Length, shortest, zero } from '../length/length';
 import type { Result } from '../length/result';
 import { fineOf, markAt } from '../length/tape';
-import { writeLength, writeMark } from '../length/write';
 import { boxParts, boxRoles, drawerPart, frontParts } from '../trade/boxes/bank-parts';
 import { type DrawersProblem, drawersOf, stockOfBank, type WorkedDrawers } from '../trade/boxes/drawers';
 import { leastFronts } from '../trade/boxes/least';
@@ -71,9 +70,7 @@ function workOf({ tape }: Job, worked: WorkedDrawers, framed: boolean): BankWork
   const end = bank.order === 'down' ? 'top' : 'bottom';
   const stick = storyStick(marks, end).map(({ front, edge, at: exact }) => {
     const mark = markAt(exact, tape).value;
-    const far = writeLength(absolute(mark), tape);
-    const words = `${edge} edge, ${far} ${isNegative(mark) ? `past the ${end}` : `from the ${end}`}`;
-    return { id: `f${front}${edge}`, name: `Front ${front}`, words, at: mark };
+    return { id: `f${front}${edge}`, front, edge, at: mark, end } as const;
   });
   const drawers = worked.drawers.map((drawer) => ({
     ...drawer,
@@ -82,7 +79,6 @@ function workOf({ tape }: Job, worked: WorkedDrawers, framed: boolean): BankWork
   }));
   return {
     id: bank.id,
-    name: bank.name || 'Drawers',
     of: bank.of,
     framed,
     marks: stick,
@@ -103,8 +99,8 @@ function pullsOf({ fronts }: WorkedDrawers, tape: Job['tape']): BankWork['pulls'
     const holes = pullHoles(pullPlan(bank, column));
     const [first] = holes.ok ? holes.value : [];
     if (!first) return [];
-    const words = `${writeMark(markAt(first.y, tape), tape)} down${bank.centres || bank.pulls > 1 ? ', from both ends' : ''}`;
-    return [{ column: column.no, x: holeMark(first.x, tape), words }];
+    const bothEnds = bank.centres !== undefined || bank.pulls > 1;
+    return [{ column: column.no, x: holeMark(first.x, tape), down: markAt(first.y, tape), bothEnds }];
   });
 }
 

@@ -1,5 +1,6 @@
 import type { Folded } from '../job/log';
 import { fromStored } from '../length/stored';
+import type { WorkName } from '../trade/carcass/part-name';
 import { backOf } from '../trade/fronts/bank';
 import { isTested, machineAt } from '../trade/machines/machines';
 import { type CutTo, noLongerFit } from '../trade/setups/changes';
@@ -76,32 +77,29 @@ export const misfits = (list: Checklist) => noLongerFit(list.plan.operations, li
 /** Operations of a card gathered by part, each piece with its letter. */
 export type Group = {
   readonly part: string;
-  readonly name: string;
+  readonly name: WorkName;
   readonly pieces: readonly { readonly op: Operation; readonly letter: string }[];
 };
 
 export function groupsOf(card: Card, plan: Plan): readonly Group[] {
   const groups = new Map<string, Operation[]>();
   for (const op of card.operations) groups.set(groupKey(op), [...(groups.get(groupKey(op)) ?? []), op]);
-  return [...groups].map(([key, ops]) => {
+  return [...groups].flatMap(([key, ops]) => {
     const [first] = ops;
-    const part = plan.parts.find((p) => p.id === first?.part);
+    if (!first) return [];
+    const part = plan.parts.find((p) => p.id === first.part);
     const single = ops.length === 1;
     return {
       part: key,
-      name: single ? nameOf(first) : (part?.name ?? first?.name ?? ''),
+      name: single || !part ? first.name : { of: part.name },
       pieces: ops.map((op, k) => ({ op, letter: single ? '' : letterOf(op.copy, k) })),
     };
   });
 }
 
-/** A mark on the story stick has its figure in its name. */
-const nameOf = (op: Operation | undefined): string =>
-  op?.what === 'marks' ? `${op.name}, ${op.which}` : (op?.name ?? '');
-
 /** Steps at the bench stand alone: each has a name of its own. */
 const groupKey = (op: Operation): string =>
-  op.part.endsWith('~bench') ? op.id : `${op.part}|${op.what === 'groove' ? op.which : op.what}`;
+  op.part.endsWith('~bench') ? op.id : `${op.part}|${op.groove?.setting ?? op.what}`;
 
 /** A copy's letter: a, b … z, then its number. @example letterOf('3', 2) // 'c' */
 export function letterOf(copy: string, k: number): string {

@@ -103,7 +103,7 @@ describe('what a plan rests on', () => {
     const both = withMore(there, tickOf(layOp(sheet.id, 'r'), l('1')));
     const { standing, sheets } = poolOf(both, 'sheeta');
     expect(sheets.some((s) => s.id === sheet.id)).toBe(true);
-    expect(standing.twice.map((p) => p.name)).toEqual(['Left side', 'Right side']);
+    expect(standing.twice.map((p) => p.part)).toEqual(['case~left', 'case~right']);
   });
 
   test('a piece that grew on a sheet begun is laid elsewhere, and its old place is left over', () => {

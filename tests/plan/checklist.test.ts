@@ -94,6 +94,6 @@ describe('groupsOf', () => {
       name,
       pieces.map((p) => p.letter),
     ]);
-    expect(groups).toEqual([['Shelf', ['a', 'b']]]);
+    expect(groups).toEqual([[{ of: { role: 'board', named: 'Shelf' } }, ['a', 'b']]]);
   });
 });

@@ -147,7 +147,9 @@ describe('the carried cabinet, from job file to figures', () => {
       };
       expect(sides.every((op) => folded.ticks.has(op.id))).toBe(true);
       expect(noLongerFit(thin.operations, cutTo)).toEqual([]);
-      const dado = thin.operations.find((op) => op.part === 'case~left' && op.which === 'bottom');
+      const dado = thin.operations.find(
+        (op) => op.part === 'case~left' && op.which?.is === 'groove' && op.which.seat.in === 'bottom',
+      );
       expect(dado?.fits).toBe('sheetb');
       expect(w(dado?.setup.cutter ?? l('0'))).toBe(w(l('18 mm').add(l('1/200')) as ReturnType<typeof l>));
     });

@@ -33,9 +33,9 @@ describe('a plan taken up', () => {
   test('names what a changed case no longer agrees with', () => {
     const wider = withMore(planned, editCase('case', { depth: l('18') }));
     const { standing } = poolOf(wider, 'sheeta');
-    expect(standing.misfits.map((m) => [m.piece.name, m.short])).toEqual([
-      ['Left side', true],
-      ['Right side', true],
+    expect(standing.misfits.map((m) => [m.piece.part, m.short])).toEqual([
+      ['case~left', true],
+      ['case~right', true],
     ]);
   });
 

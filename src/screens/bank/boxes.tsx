@@ -14,6 +14,7 @@ import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { counted } from '../shared/counted';
 import { exactlyOrMetric as w } from '../shared/exact-words';
+import { partWord } from '../shared/part-words';
 import { UndoButton } from '../shared/undo-button';
 import { Why } from '../shared/why';
 import { boxHigh } from './asks';
@@ -103,7 +104,7 @@ function Boxes({ worked, tape, open, onOpen }: BoxesProps) {
         {worked.drawers.map((drawer) => (
           <li key={`${drawer.column}~${drawer.no}`} class="drawerrow">
             <div class="kv">
-              <b>{drawer.name}</b>
+              <b>{partWord({ role: 'drawer', ...drawer.place })}</b>
               <span class="nb">
                 <Inline value={drawer.box.width.mark.value} tape={tape} /> wide
               </span>

@@ -6,6 +6,7 @@ import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import { BigTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
+import { capital } from '../shared/capital';
 import { Caution } from '../shared/caution';
 import { OneNumber } from '../shared/one-number';
 import { nextNotDone, stepToShow, useStepInAddress } from '../shared/steps-in-row';
@@ -124,7 +125,7 @@ const Ticks = ({ bench, now }: { readonly bench: Bench; readonly now: OneStep })
     {now.ticks.map((tick) => (
       <BigTick
         key={tick.op}
-        label={tick.label.charAt(0).toUpperCase() + tick.label.slice(1)}
+        label={capital(tick.label)}
         ticked={bench.folded.value.ticks.has(tick.op)}
         saving={bench.saving.value.has(tick.op)}
         onTap={() => act(bench, now, tick)}
@@ -161,4 +162,4 @@ function Stays({ bench, found, drawer }: StaysProps) {
 }
 
 const tickWords = (kind: OneWhat, label: string): string =>
-  kind === 'sticks' ? `${label.charAt(0).toUpperCase()}${label.slice(1)} slide is on` : label;
+  kind === 'sticks' ? `${capital(label)} slide is on` : label;

@@ -17,6 +17,7 @@ import type { BoardFeet, BuyingLine, Group, NotListed, Unit, Why } from '../../t
 import type { SheetNeed } from '../../trade/buying/need';
 import { counted, wordFor } from '../shared/counted';
 import { exactlyOrMetric as w } from '../shared/exact-words';
+import { partWord } from '../shared/part-words';
 import { screwText } from '../shared/screw-words';
 
 export const title = 'To buy';
@@ -231,7 +232,7 @@ export function notText(not: NotListed | ScrewsNotSaid): string {
     case 'not-laid-out':
       return `${not.name}: ${counted(not.pieces, 'piece', 'pieces')}, and no sheets counted for ${wordFor(not.pieces, 'it', 'them')} yet.`;
     case 'no-stock':
-      return `${counted(not.pieces, 'piece', 'pieces')} of no stock (${someOf(not.names)}): nothing is counted for ${wordFor(not.pieces, 'it', 'them')}.`;
+      return `${counted(not.pieces, 'piece', 'pieces')} of no stock (${someOf(not.names.map((name) => partWord(name)))}): nothing is counted for ${wordFor(not.pieces, 'it', 'them')}.`;
     case 'bank-not-worked':
       return `${not.name} does not work out yet: no slides and no band counted for it.`;
     case 'slides-not-said':

@@ -5,6 +5,7 @@ import { seenOf } from '../../trade/carcass/meetings';
 import type { Worked } from '../../trade/carcass/parts';
 import { bayStart, type Sizes } from '../../trade/carcass/sizes';
 import { layOut } from '../../trade/grooves/lay-out';
+import { partWord } from '../shared/part-words';
 
 /** A piece as drawn: from the left and the floor, inches as plain numbers, for pictures only. */
 export type DrawnPiece = {
@@ -34,7 +35,8 @@ const maker =
   ({ sizes, parts }: Worked): Make =>
   (role, at, kind = 'ply') => {
     const part = `${sizes.case.id}~${role}`;
-    const name = parts.find((p) => p.id === part)?.name ?? '';
+    const own = parts.find((p) => p.id === part);
+    const name = own ? partWord(own.name) : '';
     return { part, name, x: d(at.x), y: d(at.y), w: d(at.w), h: d(at.h), kind };
   };
 

@@ -2,6 +2,7 @@ import type { Checklist } from '../../plan/checklist';
 import { Icon } from '../../ui/icon';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
+import { partWord } from '../shared/part-words';
 import * as words from './words';
 
 /** The same ticks by part: what each still wants. */
@@ -17,7 +18,7 @@ export function ByPart({ list, go }: { readonly list: Checklist; readonly go: Be
         return (
           <li key={part.id}>
             <button type="button" class="sect" onClick={() => go({ at: 'part', id: part.id })}>
-              <b>{part.name}</b>
+              <b>{partWord(part.name)}</b>
               <span>
                 {says} {cut === ops.length && <Icon name="tick" />}
               </span>

@@ -79,7 +79,7 @@ function CardRow({ card, list, go, now }: CardRowProps) {
   const [op] = card.operations;
   if (!op) return null;
   const cut = card.operations.filter((o) => list.doing.done(o.id)).length;
-  const names = groupsOf(card, list.plan).map((g) => g.name);
+  const names = groupsOf(card, list.plan).map((g) => words.groupName(g, list.plan.job.tape));
   const { figure } = op.setup;
   return (
     <button

@@ -43,7 +43,7 @@ export function blockWords(list: Checklist, op: Operation): string {
       case 'opening':
         return words.openingNotMeasured(b.bank.endsWith('~back'));
       default:
-        return words.otherFirst(b.op);
+        return words.otherFirst(b.op, list.plan.job.tape);
     }
   });
   return words.blockers(each);
@@ -64,5 +64,5 @@ export function pieceNote(list: Checklist, ops: readonly Operation[]): string {
   const [first] = ops;
   const done = ops.filter((op) => list.doing.done(op.id)).length;
   if (done > 0 && done < ops.length) return words.someDone(done, ops.length);
-  return first ? whatWords(first) : '';
+  return first ? whatWords(first, list.plan.job.tape) : '';
 }

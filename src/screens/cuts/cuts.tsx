@@ -116,7 +116,7 @@ function OrderLine({ list }: { readonly list: Checklist }) {
   if (!order.ok) {
     const names = order.error.ring.map((id) => {
       const op = byId.get(id);
-      return op ? words.ringMember(op) : id;
+      return op ? words.ringMember(op, list.plan.job.tape) : id;
     });
     return (
       <p class="wrongline pad-x">

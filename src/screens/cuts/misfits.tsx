@@ -1,6 +1,7 @@
 import { type Checklist, misfits } from '../../plan/checklist';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { workWord } from '../shared/part-words';
 import * as words from './words';
 import './cuts.css';
 
@@ -18,9 +19,9 @@ export function Misfits({ list, go }: { readonly list: Checklist; readonly go: B
           <li key={op.id}>
             <button type="button" class="nextset" onClick={() => go({ at: 'part', id: op.part })}>
               <span class="grow">
-                <b>{op.name}</b>
+                <b>{workWord(op.name)}</b>
                 <span class="s muted block">
-                  {words.misfit(op, width ? 'width' : depth ? 'depth' : 'place')}
+                  {words.misfit(op, width ? 'width' : depth ? 'depth' : 'place', list.plan.job.tape)}
                 </span>
               </span>
               <Mixed value={was} tape={width ? '0.001' : list.plan.job.tape} />

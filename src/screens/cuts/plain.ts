@@ -8,7 +8,7 @@ export function plainCuts(list: Checklist): string {
   const cards = list.cards.map((card, k) => {
     const [first] = card.operations;
     if (!first) return '';
-    const lines = card.operations.map((op) => words.plainTick(op, doing.done(op.id)));
+    const lines = card.operations.map((op) => words.plainTick(op, doing.done(op.id), plan.job.tape));
     return [words.plainHead(first, k + 1, plan.job.tape), ...lines].join('\n');
   });
   return [words.plainTitle(plan.job.name, cut, of), ...cards].join('\n\n');

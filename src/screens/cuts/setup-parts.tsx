@@ -86,11 +86,11 @@ export const Pieces = ({ card, ...ticking }: Ticking & { readonly card: Card }) 
 );
 
 function PiecesOf({ group, list, saving, onTick, onBlocked }: Ticking & { readonly group: Group }) {
-  const { name, pieces } = group;
+  const { pieces } = group;
   return (
     <div class="piece">
       <div class="nm">
-        {name}
+        {words.groupName(group, list.plan.job.tape)}
         <span>
           {pieceNote(
             list,
@@ -105,7 +105,7 @@ function PiecesOf({ group, list, saving, onTick, onBlocked }: Ticking & { readon
             <LetterTick
               key={op.id}
               letter={letter}
-              label={words.pieceTick(op)}
+              label={words.pieceTick(op, list.plan.job.tape)}
               ticked={list.doing.done(op.id)}
               blocked={blocked}
               saving={saving.has(op.id)}

@@ -11,6 +11,7 @@ import { ChoiceDock } from '../../ui/dock';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { Caution } from '../shared/caution';
+import { workWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';
 import { SpoiledDock } from '../shared/spoiled';
 import { UndoButton } from '../shared/undo-button';
@@ -101,7 +102,7 @@ function Then({ list, card, go }: ThenProps) {
     <button type="button" class="nextset" onClick={() => go({ at: 'setup', id: next.id }, true)}>
       <span class="grow">
         <b>{words.comesNext(op)}</b>
-        <span class="s muted block">{op.name}</span>
+        <span class="s muted block">{workWord(op.name)}</span>
       </span>
       {figure && <Mixed value={figure.value} tape={list.plan.job.tape} />}
     </button>

@@ -1,10 +1,12 @@
 import type { Length } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
+import type { Group } from '../../plan/checklist';
 import { isStep, type Operation } from '../../trade/setups/operation';
 import type { Setup } from '../../trade/setups/setup';
 import { counted } from '../shared/counted';
 import { buildWords, onWords, whatWords, whichWords } from '../shared/cut-words';
+import { workWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';
 
 export const cuts = 'Cuts';
@@ -23,7 +25,8 @@ export const nothingToCut =
 export const toJob = 'To the job';
 
 /** An operation in a ring of operations that wait for one another. */
-export const ringMember = (op: Operation): string => `${op.name}, ${whichWords(op) || op.what}`;
+export const ringMember = (op: Operation, tape: Tape): string =>
+  `${workWord(op.name)}, ${whichWords(op, tape) || op.what}`;
 
 export const ring = (members: readonly string[]): string =>
   `These wait for one another in a ring, so none can begin: ${members.join(' → ')} → ${members[0]}. Take one “after” away.`;
@@ -64,9 +67,9 @@ export const misfits = 'Cut, and now wanted otherwise';
 export const moreMisfits = (n: number): string => `and ${n} more`;
 
 /** A cut piece that no longer fits: what was cut, and what of it is off. */
-export function misfit(op: Operation, off: 'width' | 'depth' | 'place'): string {
+export function misfit(op: Operation, off: 'width' | 'depth' | 'place', tape: Tape): string {
   const how = { width: ', how wide', depth: ', how deep', place: '' };
-  return `${whichWords(op) || op.what}${how[off]}: recut, or make its mates match`;
+  return `${whichWords(op, tape) || op.what}${how[off]}: recut, or make its mates match`;
 }
 
 export const lastCall = 'Last call';
@@ -75,7 +78,7 @@ const want = (n: number): string => (n === 1 ? 'wants' : 'want');
 
 /** Names of operations, each once; of more than four the first three. */
 export function namesOf(ops: readonly Operation[]): string {
-  const names = [...new Set(ops.map((op) => op.name))];
+  const names = [...new Set(ops.map((op) => workWord(op.name)))];
   return names.length > 4 ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more` : names.join(', ');
 }
 
@@ -110,7 +113,8 @@ export const stackAndTest = 'Stack and test cut';
 export const oneAtSaw = 'One at a time at the saw';
 export const oneAtATime = 'One at a time';
 export const frontsDrawn = 'The fronts, drawn';
-export const pieceTick = (op: Operation): string => `${op.name}, ${whatWords(op)}`;
+export const pieceTick = (op: Operation, tape: Tape): string =>
+  `${workWord(op.name)}, ${whatWords(op, tape)}`;
 export const comesNext = (next: Operation): string => `Then: ${setupTitle(next)}`;
 export const spoiled = 'Spoiled';
 export const leave = 'Leave';
@@ -120,7 +124,7 @@ export const allCut = 'All cut. Back to Cuts';
 /** What a tap on the big button says is done. */
 export function isDone(op: Operation): string {
   if (op.what === 'test') return 'Test cut fits';
-  return isStep(op) ? `${setupTitle(op)}: done` : `${op.name} is cut`;
+  return isStep(op) ? `${setupTitle(op)}: done` : `${workWord(op.name)} is cut`;
 }
 
 /** A setup with its figure, in one line. */
@@ -132,10 +136,10 @@ export function setupLine(op: Operation, tape: Tape): string {
 export const nowAt = (op: Operation | undefined, tape: Tape): string =>
   `Now at: ${op ? setupLine(op, tape) : ''}`;
 export const tickAct = (op: Operation, wasDone: boolean): string =>
-  `${wasDone ? 'Not cut' : 'Cut'}: ${op.name}`;
-export const aheadAct = (op: Operation): string => `Let go ahead: ${op.name}`;
+  `${wasDone ? 'Not cut' : 'Cut'}: ${workWord(op.name)}`;
+export const aheadAct = (op: Operation): string => `Let go ahead: ${workWord(op.name)}`;
 
-export const waitsFor = (op: Operation, what: string): string => `${op.name} waits for: ${what}`;
+export const waitsFor = (op: Operation, what: string): string => `${workWord(op.name)} waits for: ${what}`;
 
 /** Why a blocked cut may go ahead: kept with it. */
 export const reasons = [
@@ -149,8 +153,8 @@ export const notMeasured = (stock: string | undefined): string => `${stock ?? 't
 export const noLayout = 'its grooves cannot be set out yet, see Marks';
 export const openingNotMeasured = (back: boolean): string =>
   `its opening, not measured ${back ? 'front and back' : 'yet'}`;
-export const otherFirst = (op: Operation): string =>
-  `${op.name}, ${isStep(op) ? setupTitle(op).toLowerCase() : whatWords(op)}`;
+export const otherFirst = (op: Operation, tape: Tape): string =>
+  `${workWord(op.name)}, ${isStep(op) ? setupTitle(op).toLowerCase() : whatWords(op, tape)}`;
 export const blockers = (words: readonly string[]): string =>
   words.length > 2 ? `${words[0]} and ${words.length - 1} more` : words.join(' and ');
 
@@ -164,8 +168,8 @@ export function plainHead(op: Operation, no: number, tape: Tape): string {
   const on = onWords(op.setup);
   return `${no}. ${setupLine(op, tape)}\n   ${buildWords(op.setup, tape)}${on ? `; ${on}` : ''}`;
 }
-export const plainTick = (op: Operation, ticked: boolean): string =>
-  `   [${ticked ? 'x' : ' '}] ${op.name}: ${whatWords(op)}`;
+export const plainTick = (op: Operation, ticked: boolean, tape: Tape): string =>
+  `   [${ticked ? 'x' : ' '}] ${workWord(op.name)}: ${whatWords(op, tape)}`;
 export const plainTitle = (job: string, cut: number, of: number): string =>
   `${job || 'Job'}, ${cutOf(cut, of)}`;
 
@@ -182,3 +186,9 @@ export const note = 'Note';
 export const noNote = 'none';
 export const noteTitle = 'Note at this setup';
 export const noteAct = 'Note at a setup';
+
+/** What stands over the boxes of a group. A mark on the story stick has its figure in its name. */
+export function groupName({ name, pieces }: Group, tape: Tape): string {
+  const op = pieces[0]?.op;
+  return op?.what === 'marks' ? `${workWord(name)}, ${whichWords(op, tape)}` : workWord(name);
+}

@@ -3,7 +3,9 @@ import type { Entry } from '../../job/entry';
 import type { Job } from '../../job/job';
 import type { Plan } from '../../plan/plan';
 import { whichWords } from '../shared/cut-words';
+import { partWord, workWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';
+import { whichAlone } from '../shared/which-words';
 
 export const title = 'Standing double';
 export const back = 'Job';
@@ -66,6 +68,9 @@ const figureName = (field: string): string =>
   figures[field] ??
   field.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`).replace(/^has /, 'with ');
 
+const partsOf = (plan: Plan | undefined) =>
+  (plan?.parts ?? []).map(({ id, name }) => ({ id, name: partWord(name) }));
+
 type Where = { readonly job: Job; readonly plan: Plan | undefined };
 const called = (list: readonly { readonly id: string; readonly name: string }[], id: string | undefined) =>
   list.find((one) => one.id === id)?.name;
@@ -75,8 +80,8 @@ export function aboutPlace(place: string, { job, plan }: Where): About {
   const op = plan?.byId.get(place);
   if (op)
     return {
-      thing: op.name,
-      what: [setupTitle(op).replace(/ at$/, ''), whichWords(op)].filter(Boolean).join(', '),
+      thing: workWord(op.name),
+      what: [setupTitle(op).replace(/ at$/, ''), whichWords(op, job.tape)].filter(Boolean).join(', '),
     };
   const [table = '', id = '', ...rest] = place.split('/');
   if (rest.length === 0 && id === '') return { thing: job.name || 'This job', what: figureName(table) };
@@ -84,7 +89,7 @@ export function aboutPlace(place: string, { job, plan }: Where): About {
   if (said !== undefined) return { thing: workedOn(table, id, { job, plan }), what: said };
   const field = figureName(rest[rest.length - 1] ?? '');
   const cut = plan?.byId.get(`cut/${[id, ...rest.slice(0, 2)].join('/')}`);
-  if (cut) return { thing: cut.name, what: `${cut.which || 'cut'}, ${field}` };
+  if (cut) return { thing: workWord(cut.name), what: `${whichAlone(cut, job.tape) || 'cut'}, ${field}` };
   return {
     thing: thingName(table, id, { job, plan }),
     what: [...within(rest.slice(0, -1)), field].join(', '),
@@ -103,7 +108,7 @@ function workedOn(table: string, id: string, { job, plan }: Where): string {
   if (table === 'buy') return 'Buying';
   const sheet = table === 'lay' ? job.sheets.find((s) => s.id === id) : undefined;
   if (sheet) return `${called(job.stock, sheet.stock) || 'Sheet'}, no. ${sheet.no}`;
-  return called(plan?.parts ?? [], id) || called(job.boards, id) || id.replaceAll('~', ' ');
+  return called(partsOf(plan), id) || called(job.boards, id) || id.replaceAll('~', ' ');
 }
 
 function thingName(table: string, id: string, { job, plan }: Where): string {
@@ -114,7 +119,7 @@ function thingName(table: string, id: string, { job, plan }: Where): string {
     banks: job.banks.map((bank) => ({ id: bank.id, name: bank.name ?? '' })),
     things: job.things,
     work: job.work,
-    parts: plan?.parts ?? [],
+    parts: partsOf(plan),
   };
   return called(lists[table] ?? [], id) || (nouns[table] ?? id.replaceAll('~', ' '));
 }

@@ -4,6 +4,7 @@ import type { ParseError } from '../../length/parse-line';
 import type { Note, ReadError } from '../../length/read';
 import { assertNever } from '../../length/result';
 import type { Tape } from '../../length/tape';
+import { capital } from '../shared/capital';
 import type { NotDone } from './not-done';
 
 export const title = 'Figure';
@@ -145,11 +146,11 @@ export function reckonText(error: ReckonError, call: (id: string) => string): st
     case 'divide-by-nothing':
       return 'Nothing goes into it: that divides by zero.';
     case 'kinds':
-      return `${sentence(kinds[error.a])} ${verbs[error.op]} ${kinds[error.b]} is nothing to mark. A bare number after × or ÷ counts; swap it if it should measure.`;
+      return `${capital(kinds[error.a])} ${verbs[error.op]} ${kinds[error.b]} is nothing to mark. A bare number after × or ÷ counts; swap it if it should measure.`;
     case 'unknown-line':
       return 'A line this is built on is gone. Undo brings it back.';
     case 'ring':
-      return `${sentence(call(error.id))} is built on itself.`;
+      return `${capital(call(error.id))} is built on itself.`;
     case 'bad-figure':
       return `“${error.text}” is not a length.`;
     default:
@@ -158,7 +159,6 @@ export function reckonText(error: ReckonError, call: (id: string) => string): st
 }
 
 const verbs = { '+': 'plus', '−': 'less', '×': 'times', '÷': 'over' };
-const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** Why a typed line is not read yet; nothing for an empty one. */
 export function parseText(error: ParseError, typed: string): string | undefined {

@@ -9,6 +9,7 @@ import { Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { callGroove } from '../shared/layout-words';
 import { setWords } from '../shared/machines/groove-words';
+import { boardWord, workWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';
 import { useFinished } from './use-finished';
 import * as words from './words';
@@ -28,7 +29,7 @@ export function NextSetup({ bench, job }: NextProps) {
   const setup = setupTitle(op).replace(/ at$/, '').toLowerCase();
   return (
     <Next
-      lead={words.nextSetup(setup, left[0]?.name ?? op.name, left.length - 1)}
+      lead={words.nextSetup(setup, workWord((left[0] ?? op).name), left.length - 1)}
       figure={op.setup.figure}
       tape={job.tape}
       pickUp={words.pickUp}
@@ -54,7 +55,7 @@ export function NextGroove({ bench, job }: NextProps) {
   const { board } = view;
   return (
     <Next
-      lead={words.nextGroove(callGroove(view.layout, setting.groove.id), board.name || words.aBoard)}
+      lead={words.nextGroove(callGroove(view.layout, setting.groove.id), boardWord(board, words.aBoard))}
       figure={setting.figure}
       tape={job.tape}
       beside={

@@ -17,6 +17,7 @@ import { AskDock } from '../shared/ask-dock';
 import { boardOf, isByHand } from '../shared/board-of';
 import { drawn } from '../shared/drawn-board';
 import { NoBoard } from '../shared/no-board';
+import { boardWord } from '../shared/part-words';
 import { UndoButton } from '../shared/undo-button';
 import * as words from './change-words';
 import { Openings } from './openings';
@@ -51,7 +52,7 @@ function BoardSlip({ bench, job, board }: SlipProps) {
   return (
     <>
       <Bar
-        title={words.boardName(board.name)}
+        title={words.boardName(boardWord(board))}
         sub={words.whatGoesIn}
         leave={{ label: words.backToMarks, onTap: toMarks }}
       >

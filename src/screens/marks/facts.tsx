@@ -14,6 +14,7 @@ import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import { OpenBook } from '../../ui/open-book';
 import type { Bench } from '../bench';
+import { boardWord } from '../shared/part-words';
 import { useLength } from '../shared/stays';
 import { warningText } from '../shared/warning-words';
 import * as words from './facts-words';
@@ -58,7 +59,7 @@ export function Facts({ view, bench, show }: FactsProps) {
 function OneStop({ board }: { readonly board: Board }) {
   const found = board.mate && spacerFor(board.datum ?? zero, board.mate);
   if (!found || !isPositive(found.spacer)) return null;
-  const [own, mate] = [words.partName(board.name), board.mateName];
+  const [own, mate] = [words.partName(boardWord(board)), board.mateName];
   const spacer = <Given value={found.spacer} />;
   return (
     <p class="fact">

@@ -9,6 +9,7 @@ import { Bar } from '../../ui/bar';
 import { Blank } from '../../ui/blank';
 import type { Bench } from '../bench';
 import { NoBoard } from '../shared/no-board';
+import { boardWord } from '../shared/part-words';
 import { FitDock, type Open } from './fit-dock';
 import { FitFound } from './fit-found';
 import { type Given, here, useGiven } from './fit-given';
@@ -41,7 +42,7 @@ function FitInHand({ bench, board, groove, given }: InHandProps) {
     void bench.act(words.widthFromSheet, editRun(board.id, groove, { width })).then(back);
   return (
     <>
-      <Bar title={words.fitToSheet} sub={board.name} leave={{ label: words.back, onTap: back }} />
+      <Bar title={words.fitToSheet} sub={boardWord(board)} leave={{ label: words.back, onTap: back }} />
       <main class={open ? 'page docked' : 'page'}>
         <FitSlip given={given} open={open} onOpen={setOpen} />
         {fit.ok ? <FitFound fit={fit.value} /> : <p class="pad-x note">{words.errorText(fit.error)}</p>}

@@ -11,6 +11,7 @@ import { KeySheet } from '../../ui/key-sheet';
 import { Given, Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { NoBoard } from '../shared/no-board';
+import { boardWord } from '../shared/part-words';
 import { useLength } from '../shared/stays';
 import * as words from './tray-words';
 
@@ -48,7 +49,7 @@ function TrayInHand({ bench, job: { tape }, board, given }: InHandProps) {
     <>
       <Bar
         title={words.trayForGrooves}
-        sub={board.name}
+        sub={boardWord(board)}
         leave={{ label: words.back, onTap: () => bench.go({ at: 'change', board: board.id }) }}
       />
       <main class={open ? 'page docked' : 'page'}>

@@ -7,6 +7,7 @@ import type { Setting } from '../../trade/grooves/settings';
 import { capital } from '../shared/capital';
 import { counted } from '../shared/counted';
 import { wordsAt } from '../shared/machines/groove-words';
+import { boardWord } from '../shared/part-words';
 
 export const marks = 'Marks';
 export const boards = 'Boards';
@@ -21,7 +22,7 @@ export const fromBefore = 'The figures below are from before this change.';
 export const copyLines = (copied: boolean): string => (copied ? 'Copied' : 'Copy as lines');
 export const toMachine = (board: Board): string => `To the ${wordsAt(board).at}`;
 
-export const boardName = ({ name }: Board): string => name || 'Board';
+export const boardName = (board: Board): string => boardWord(board, 'Board');
 
 /** What is cut from one layout. */
 export function made({ made, copies }: Board): string {
@@ -33,7 +34,7 @@ export function made({ made, copies }: Board): string {
 export const face = 'Face';
 export const faceName = (which: Face): string => `Face ${which}`;
 export const part = 'Part';
-export const ownPart = ({ name }: Board): string => name || 'This board';
+export const ownPart = (board: Board): string => boardWord(board, 'This board');
 export const facingPart = ({ mateName }: Board): string => `Facing ${mateName}`;
 
 const long = ({ length }: Board): string => `${length ? writeLength(length) : ''} long`;

@@ -10,6 +10,7 @@ import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { workWord } from '../shared/part-words';
 import * as words from './words';
 
 const mostShown = 12;
@@ -24,7 +25,7 @@ export function AsCut({ bench, part, job }: AsCutProps) {
   const [open, setOpen] = useState<Open>();
   const notes = job.parts[part.id]?.pieces;
   const pieces = piecesOf(part, recutsOf(job, part.id)).slice(0, mostShown);
-  const off = pieces.filter((p) => isOff(part, notes?.[p.id])).map((p) => p.name);
+  const off = pieces.filter((p) => isOff(part, notes?.[p.id])).map((p) => workWord(p.name));
   const save = ({ copy, field }: Open, value: Length | undefined) =>
     void bench.act(
       words.measured(part, value ? writeLength(value) : ''),
@@ -38,7 +39,7 @@ export function AsCut({ bench, part, job }: AsCutProps) {
         {pieces.map(({ id, name }) => (
           <PieceRow
             key={id}
-            name={name}
+            name={workWord(name)}
             sizes={notes?.[id]}
             onTap={(field) => setOpen({ copy: id, field })}
           />

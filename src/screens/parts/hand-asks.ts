@@ -5,6 +5,7 @@ import { handMachineIds } from '../../trade/machines/machines';
 import type { HandWork as Work } from '../../trade/setups/operations';
 import type { Ask } from '../shared/ask';
 import { machineWords } from '../shared/machines/machine-words';
+import { partWord } from '../shared/part-words';
 import * as words from './words';
 
 const machines = Object.entries(machineWords).flatMap(([value, { forHandWork: label }]) =>
@@ -17,7 +18,7 @@ const machineOf = (word: string) => handMachineIds.find((id) => id === word) ?? 
 export const handAsks = (work: Work, part: Part, plan: Plan): Readonly<Record<string, Ask>> => ({
   name: {
     as: 'text',
-    title: words.nameTitle(part.name),
+    title: words.nameTitle(partWord(part.name)),
     now: work.name,
     save: (name) => editWork(work.id, { name }),
   },
@@ -51,8 +52,11 @@ export const handAsks = (work: Work, part: Part, plan: Plan): Readonly<Record<st
 const others = ({ id }: Work, { job, parts }: Plan) =>
   job.work
     .filter((other) => other.id !== id)
-    .map((other) => ({
-      value: other.id,
-      label: words.otherByHand(other.name),
-      hint: parts.find((p) => p.id === other.part)?.name ?? words.somePart,
-    }));
+    .map((other) => {
+      const part = parts.find((p) => p.id === other.part);
+      return {
+        value: other.id,
+        label: words.otherByHand(other.name),
+        hint: part ? partWord(part.name) : words.somePart,
+      };
+    });

@@ -33,6 +33,8 @@ export const PartOperations = ({ operations, ...row }: ListProps) => (
 
 /** One cut: a tap leads to its setup. */
 function OperationRow({ bench, part, list, op }: RowProps & { readonly op: Operation }) {
+  const { copies } = part;
+  const { tape } = list.plan.job;
   const card = list.cards.find((c) => c.operations.includes(op));
   const was = op.what === 'test' ? undefined : list.cutTo(op.id)?.figure;
   const off = was && !equals(was, op.figure) ? was : undefined;
@@ -43,9 +45,9 @@ function OperationRow({ bench, part, list, op }: RowProps & { readonly op: Opera
           <b>
             {list.doing.done(op.id) && <Icon name="tick" />} {setupTitle(op)}
           </b>
-          <span class="s muted block">{words.operation(op, part, off)}</span>
+          <span class="s muted block">{words.operation(op, { copies, tape }, off)}</span>
         </span>
-        {op.setup.figure && <Mixed value={op.setup.figure.value} tape={list.plan.job.tape} />}
+        {op.setup.figure && <Mixed value={op.setup.figure.value} tape={tape} />}
       </button>
     </li>
   );

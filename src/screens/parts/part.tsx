@@ -6,6 +6,7 @@ import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { GonePage } from '../shared/gone-page';
+import { partWord } from '../shared/part-words';
 import { SpoiledDock } from '../shared/spoiled';
 import { UndoButton } from '../shared/undo-button';
 import { AsCut } from './as-cut';
@@ -38,7 +39,7 @@ function PartInHand({ bench, part, leave, list }: PartInHandProps) {
   const stuff = plan.stuff.find((s) => s.id === part.stuff);
   return (
     <>
-      <Bar title={part.name} sub={words.madeOf(part, stuff)} leave={leave}>
+      <Bar title={partWord(part.name)} sub={words.madeOf(part, stuff)} leave={leave}>
         <UndoButton bench={bench} />
       </Bar>
       <main class="page">

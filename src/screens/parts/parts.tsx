@@ -5,6 +5,7 @@ import { Bar } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { partWord } from '../shared/part-words';
 import { UndoButton } from '../shared/undo-button';
 import { byStock } from './by-stock';
 import * as words from './words';
@@ -66,7 +67,7 @@ function PartRow({ part, plan, bench }: RowProps) {
     <li>
       <button type="button" class="nextset" onClick={() => bench.go({ at: 'part', id: part.id })}>
         <span class="grow">
-          <b>{part.name}</b>
+          <b>{partWord(part.name)}</b>
           <span class="s muted block">
             {words.state(part, ops.filter((op) => ticks.has(op.id)).length, ops.length)}
           </span>

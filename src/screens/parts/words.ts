@@ -1,10 +1,13 @@
 import type { Length } from '../../length/length';
 import type { Rounding } from '../../length/round';
+import type { Tape } from '../../length/tape';
 import type { Stuff } from '../../trade/carcass/case';
 import type { Part } from '../../trade/carcass/part';
 import type { Operation } from '../../trade/setups/operation';
 import { sideWords, whatWords } from '../shared/cut-words';
 import { exactly as w } from '../shared/exact-words';
+import { partWord, workWord } from '../shared/part-words';
+import { takesWords } from '../shared/which-words';
 
 export const parts = 'Parts';
 export const job = 'Job';
@@ -42,7 +45,8 @@ export const longPoint = (at: Length): string => `Long point ${w(at)}: cut to it
 export const comesOff = 'Held by screws alone: it comes off again.';
 export const grooves = 'Its grooves, marked out';
 
-export const drawnLying = ({ name, end }: Part): string => `${name} to scale, ${end} end at the left`;
+export const drawnLying = ({ name, end }: Part): string =>
+  `${partWord(name)} to scale, ${end} end at the left`;
 
 /** How the drawing lies. @param rabbet how wide the one along the back edge is, where there is one */
 export const lies = ({ end }: Part, rabbet: Length | undefined): string =>
@@ -53,9 +57,9 @@ export function joints({ end, rabbets, notches, laps }: Part): readonly string[]
   const cut = ({ near, long, deep }: Part['laps'][number]) =>
     `${w(near)} from the ${end} end: ${w(long)} long, ${w(deep)} deep`;
   return [
-    ...rabbets.map(({ words, width, along, depth, from, to }) => {
+    ...rabbets.map(({ takes, width, along, depth, from, to }) => {
       const stopped = from && to ? `, stopped: ${w(from)} to ${w(to)} from the ${end} end` : '';
-      return `Rabbet ${words}: ${w(width)} wide along the ${sideWords(along)}, ${w(depth)} deep${stopped}.`;
+      return `Rabbet ${takesWords(takes)}: ${w(width)} wide along the ${sideWords(along)}, ${w(depth)} deep${stopped}.`;
     }),
     ...notches.map((notch) => `Notch ${cut(notch)}; all partitions clamped as one.`),
     ...laps.map((lap) => `Lap ${cut(lap)}.`),
@@ -64,10 +68,12 @@ export function joints({ end, rabbets, notches, laps }: Part): readonly string[]
 
 export const cutsInOrder = 'Its cuts, in order';
 
+type OperationAt = Pick<Part, 'copies'> & { readonly tape: Tape };
+
 /** What an operation does, to which copy, and what it was cut to where that is no longer wanted. */
-export function operation(op: Operation, { copies }: Part, was: Length | undefined): string {
-  const which = copies > 1 ? `${op.name}: ` : '';
-  return `${which}${whatWords(op)}${was ? `; cut at ${w(was)}, now wants ${w(op.figure)}` : ''}`;
+export function operation(op: Operation, at: OperationAt, was: Length | undefined): string {
+  const which = at.copies > 1 ? `${workWord(op.name)}: ` : '';
+  return `${which}${whatWords(op, at.tape)}${was ? `; cut at ${w(was)}, now wants ${w(op.figure)}` : ''}`;
 }
 
 export const more = (n: number): string => `and ${n} more, on Cuts.`;
@@ -86,7 +92,8 @@ export const trueSize = {
 } as const;
 
 /** A true size that was given or taken away, as undo names it. */
-export const measured = ({ name }: Part, figure: string): string => `As cut: ${name} ${figure}`.trim();
+export const measured = ({ name }: Part, figure: string): string =>
+  `As cut: ${partWord(name)} ${figure}`.trim();
 
 export const addedByHand = 'Added by hand';
 export const another = 'Another operation';

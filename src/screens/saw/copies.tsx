@@ -7,6 +7,7 @@ import { leadingEdgeOf } from '../../trade/grooves/leading';
 import { isGuided } from '../../trade/machines/groove-machines';
 import { BigTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
+import { copyOfBoard } from '../shared/part-words';
 import { tickChange } from './cutting';
 import * as words from './words';
 
@@ -29,18 +30,19 @@ export function Copies({ row, view, bench }: CopiesProps) {
 
 function CopyTick({ row, view, bench, copy }: CopiesProps & { readonly copy: Row['copies'][number] }) {
   const { setting } = row;
+  const name = copyOfBoard(copy, view.board);
   const tick = bench.folded.value.ticks.get(copy.op);
   const was = tick && fromStored(tick.figure);
   const moved = was?.ok && !equals(was.value, setting.figure.value);
   return (
     <BigTick
-      label={copy.name}
+      label={name}
       note={moved ? words.cutAt(writeLength(was.value, view.tape)) : edgeText(view, copy.id)}
       ticked={copy.done}
       saving={bench.saving.value.has(copy.op)}
       onTap={() =>
         void bench.act(
-          copy.done ? words.notCut(copy.name) : words.cut(copy.name),
+          copy.done ? words.notCut(name) : words.cut(name),
           tickChange(copy.op, copy.done, setting),
         )
       }

@@ -4,6 +4,7 @@ import type { Row, View } from '../../plan/board-layout';
 import type { Setting } from '../../trade/grooves/settings';
 import type { Bench } from '../bench';
 import { callGroove } from '../shared/layout-words';
+import { copyOfBoard } from '../shared/part-words';
 import { nextNotDone } from '../shared/steps-in-row';
 import * as words from './words';
 
@@ -26,7 +27,7 @@ export function press({ bench, view, rows, at, goTo }: InHand): void {
   const copy = row?.copies.find((c) => !c.done);
   if (row && copy) {
     navigator.vibrate?.(10);
-    const label = words.cut(copy.name, callGroove(view.layout, row.setting.groove.id));
+    const label = words.cut(copyOfBoard(copy, view.board), callGroove(view.layout, row.setting.groove.id));
     void bench.act(label, tickChange(copy.op, false, row.setting));
     return;
   }
@@ -36,12 +37,12 @@ export function press({ bench, view, rows, at, goTo }: InHand): void {
 }
 
 /** Desk keys: Space ticks, N next, B back, U undo. */
-export function deskKeys(event: KeyboardEvent, { bench, rows, at, goTo }: InHand): void {
+export function deskKeys(event: KeyboardEvent, { bench, view, rows, at, goTo }: InHand): void {
   if (event.target instanceof HTMLButtonElement && (event.key === ' ' || event.key === 'Enter')) return;
   const row = rows[at];
   const copy = row?.copies.find((c) => !c.done);
   if (event.key === ' ' && row && copy)
-    void bench.act(words.cut(copy.name), tickChange(copy.op, false, row.setting));
+    void bench.act(words.cut(copyOfBoard(copy, view.board)), tickChange(copy.op, false, row.setting));
   else if (event.key === 'n') goTo(at + 1);
   else if (event.key === 'b') goTo(at - 1);
   else if (event.key === 'u') void bench.undo();

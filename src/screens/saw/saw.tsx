@@ -99,7 +99,7 @@ function AtTheSaw({ bench, view, rows, at, row, wake }: AtProps) {
       progress={words.progress(rows)}
       title={setWords[setting.measures]}
       figure={setting.figure}
-      main={{ label: words.mainAction(rows, at), onTap: () => press(inHand) }}
+      main={{ label: words.mainAction(rows, at, board), onTap: () => press(inHand) }}
       onKeyDown={(event) => deskKeys(event, inHand)}
     >
       <p class="ends pad-x">

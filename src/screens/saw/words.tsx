@@ -6,13 +6,14 @@ import type { Setting } from '../../trade/grooves/settings';
 import { counted } from '../shared/counted';
 import { callGroove, faceText, passText } from '../shared/layout-words';
 import { wordsAt } from '../shared/machines/groove-words';
+import { boardWord, copyOfBoard } from '../shared/part-words';
 import { nextNotDone } from '../shared/steps-in-row';
 
 export const cannotBeCut = 'This board cannot be cut as it stands.';
 export const figureWanted = 'The machine wants a figure first.';
 export const seeMissing = 'See what is missing';
 
-export const atMachine = (board: Board): string => `At the ${wordsAt(board).at}: ${board.name}`;
+export const atMachine = (board: Board): string => `At the ${wordsAt(board).at}: ${boardWord(board)}`;
 export const leaveMachine = (board: Board): string => `Leave the ${wordsAt(board).at}`;
 
 /** The button that changes the finish of the screen, by what a tap makes of it. */
@@ -50,10 +51,10 @@ export const cut = (copy: string, groove?: string): string => `Cut: ${copy}${gro
 export const notCut = (copy: string): string => `Not cut: ${copy}`;
 
 /** The big bar: the copy to be cut, else the next setting, else that all is cut. */
-export function mainAction(rows: readonly Row[], at: number): string {
+export function mainAction(rows: readonly Row[], at: number, board: Board): string {
   const { copies } = rows[at] ?? { copies: [] };
   const copy = copies.find((c) => !c.done);
-  if (copy) return copies.length === 1 ? 'It is cut' : `${copy.name} is cut`;
+  if (copy) return copies.length === 1 ? 'It is cut' : `${copyOfBoard(copy, board)} is cut`;
   return nextNotDone({ done: rows.map((r) => r.done), at }) === undefined
     ? `All ${rows.length} cut. Back to the marks`
     : 'Next stop';

@@ -5,6 +5,7 @@ import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
 import { allBoards } from './board-of';
 import { counted } from './counted';
+import { boardWord } from './part-words';
 
 /** Boards with their story sticks. */
 export function BoardList({ bench, byHand }: { readonly bench: Bench; readonly byHand?: boolean }) {
@@ -31,7 +32,7 @@ export function BoardList({ bench, byHand }: { readonly bench: Bench; readonly b
                 bench.go({ at: view.layout.problems.length > 0 ? 'change' : 'marks', board: board.id })
               }
             >
-              <b>{board.name || 'Board'}</b>
+              <b>{boardWord(board, 'Board')}</b>
               <span>{says}</span>
               {done > 0 && (
                 <StoryStick

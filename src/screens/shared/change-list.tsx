@@ -3,6 +3,7 @@ import type { Change } from '../../trade/setups/changes';
 import { Inline } from '../../ui/mixed';
 import { whatWords } from './cut-words';
 import './change-list.css';
+import { workWord } from './part-words';
 
 const mostShown = 10;
 
@@ -16,7 +17,7 @@ export function ChangeList({ changes, tape }: { readonly changes: readonly Chang
         {lines.slice(0, mostShown).map(({ change, more }) => (
           <li key={change.op.id}>
             <span class="grow">
-              {change.op.name}, {whatWords(change.op)}
+              {workWord(change.op.name)}, {whatWords(change.op, tape)}
               {change.width ? ', how wide' : change.depth ? ', how deep' : ''}
               {more > 0 && ` and ${more} like it`}
             </span>

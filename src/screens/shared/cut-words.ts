@@ -10,6 +10,7 @@ import { cutterNamed } from './machines/groove-words';
 import { machineNames } from './machines/machine-names';
 import { isBackEnd, wordsOf } from './machines/machine-words';
 import { benchWords } from './setup-title';
+import { whichAlone } from './which-words';
 
 /** The dear part: machine, cutter, height. */
 export function buildWords({ machine, cutter, height }: Setup, tape: Tape = '1/64'): string {
@@ -36,21 +37,21 @@ function onWord(on: On): string {
   return on.at === 'other-end' ? 'other end' : '';
 }
 
-/** Which of its kind on the part. */
-export const whichWords = ({ what, which, setup }: Operation): string =>
-  what === 'tails' || what === 'pins' ? onWord(setup.on) : which;
+/** Which of its kind on the part, or what is minded at the bench; of a dovetail how it is laid out. */
+export const whichWords = (op: Operation, tape: Tape): string =>
+  op.what === 'tails' || op.what === 'pins' ? onWord(op.setup.on) : whichAlone(op, tape);
 
 /** What stands on stop, fence or guide. */
 export const onWords = (setup: Setup): string => wordsOf(setup.machine).held?.(onWord(setup.on), setup) ?? '';
 
 /** What is done, for a list: `rip`, `groove no. 7`, `rabbet for the top`. */
-export function whatWords(op: Operation): string {
-  if (op.what === 'hand') return op.which;
+export function whatWords(op: Operation, tape: Tape): string {
+  const which = whichWords(op, tape);
+  if (op.what === 'hand' || op.what === 'slide') return which;
   if (op.what === 'test') return 'test cut';
-  if (op.what === 'slide') return op.which;
   const bench = benchWords[op.what];
-  if (bench) return `${bench.toLowerCase()}: ${op.which}`;
-  if (op.what === 'along') return `${isBackEnd(op.setup.on) ? 'dado' : 'groove'} ${op.which}`;
-  if (op.what === 'groove' && op.fits) return `dado for the ${op.which}`;
-  return [op.what, whichWords(op)].filter(Boolean).join(' ');
+  if (bench) return `${bench.toLowerCase()}: ${which}`;
+  if (op.what === 'along') return `${isBackEnd(op.setup.on) ? 'dado' : 'groove'} ${which}`;
+  if (op.what === 'groove' && op.fits) return `dado for the ${which}`;
+  return [op.what, which].filter(Boolean).join(' ');
 }

@@ -35,7 +35,7 @@ export const benchWords: Partial<Record<What, string>> = {
 /** Heading of a setup: `Rip fence at`, `Dry-fit`, or what was said by hand. */
 export function setupTitle(op: Operation): string {
   const { setup } = op;
-  if (op.what === 'hand') return setup.figure ? `${op.which}, set at` : op.which;
+  if (op.which?.is === 'own') return setup.figure ? `${op.which.said}, set at` : op.which.said;
   if (setup.sets) return gaugeWords[setup.sets];
   return benchWords[op.what] ?? machineNames[setup.machine];
 }

@@ -12,6 +12,7 @@ import { type Leftover, recutOf } from '../../trade/setups/recut';
 import { Button } from '../../ui/button';
 import { Dock } from '../../ui/dock';
 import type { Bench } from '../bench';
+import { partWord, workWord } from './part-words';
 import { setupTitle } from './setup-title';
 import './spoiled.css';
 
@@ -35,7 +36,7 @@ export function SpoiledDock({ bench, list, card, onClose }: SpoiledProps) {
         {pieces.map((op) => (
           <li key={op.id}>
             <button type="button" onClick={() => setChosen(op)}>
-              <b>{op.name}</b>
+              <b>{workWord(op.name)}</b>
             </button>
           </li>
         ))}
@@ -71,15 +72,17 @@ function Again({ bench, list, part, copy, onClose }: AgainProps) {
   });
   const rebuild = recut.builds.filter((b) => !b.stands).length;
   const w = (x: Parameters<typeof writeLength>[0]) => writeLength(x, job.tape);
-  const mates = recut.mates.flatMap((id) => list.plan.parts.find((p) => p.id === id)?.name ?? []);
+  const mates = recut.mates.flatMap((id) =>
+    list.plan.parts.filter((p) => p.id === id).map((p) => partWord(p.name)),
+  );
   const making = (job.parts[part.id]?.pieces[copy]?.recuts ?? 0) + 1;
   const spoil = (from?: Leftover) => {
     const taken: readonly Change[] = from ? editOffcut(from.id, { gone: true }) : [];
-    void bench.act(`Spoiled: ${part.name}`, [...spoilPiece(part.id, copy, making), ...taken]);
+    void bench.act(`Spoiled: ${partWord(part.name)}`, [...spoilPiece(part.id, copy, making), ...taken]);
     onClose();
   };
   return (
-    <Dock title={`${part.name} again`} onClose={onClose}>
+    <Dock title={`${partWord(part.name)} again`} onClose={onClose}>
       <div class="body spoil">
         <p>
           {recut.operations.length === 0

@@ -5,6 +5,7 @@ import type { CutStep } from '../../trade/sheets/cut-steps';
 import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
 import { Caution } from '../shared/caution';
+import { workWord } from '../shared/part-words';
 import { CutPanel } from './cut-panel';
 import type { Cuts } from './use-cuts';
 import * as words from './words';
@@ -27,7 +28,10 @@ type BarProps = {
 export function CutBar(props: BarProps) {
   const { bench, found, tape, stick, cuts, says } = props;
   const { steps, now, done } = cuts;
-  const name = (piece: string) => found.pieces.get(piece)?.name ?? words.noLongerWanted;
+  const name = (piece: string) => {
+    const own = found.pieces.get(piece);
+    return own ? workWord(own.name) : words.noLongerWanted;
+  };
   return (
     <div class="cutbar">
       {says && (

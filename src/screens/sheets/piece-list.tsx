@@ -4,6 +4,7 @@ import { Chip } from '../../ui/button';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import type { Ask } from '../shared/ask';
+import { partWord } from '../shared/part-words';
 import { liesAsk, shareAsk } from './asks';
 import * as words from './words';
 import './sheets.css';
@@ -36,7 +37,7 @@ type RowProps = Omit<ListProps, 'pieces'> & {
 function PartRow({ bench, plan, stick, onOpen, part, first, count }: RowProps) {
   const { tape } = plan.job;
   const notes: LayNotes = plan.job.parts[part] ?? {};
-  const name = plan.parts.find((p) => p.id === part)?.name ?? first.name;
+  const name = partWord(first.name.of);
   return (
     <li class="piecerow">
       <button type="button" class="nextset" onClick={() => bench.go({ at: 'part', id: part })}>

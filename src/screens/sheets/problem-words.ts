@@ -6,6 +6,7 @@ import type { Breakdown, PoolView } from '../../plan/breakdown';
 import type { RoughPiece } from '../../trade/sheets/pieces';
 import type { PoolProblem } from '../../trade/sheets/pool';
 import type { TwoDError } from '../../trade/sheets/two-d/two-d';
+import { workWord } from '../shared/part-words';
 import { listed, pieceCount, sizeWords } from './words';
 
 /** Every fault of a pool as a sentence: by how much, and what would fit. */
@@ -21,18 +22,18 @@ export function problemWords(problem: PoolProblem, { stocks }: Breakdown, tape: 
     case 'too-large': {
       const { long, wide } = problem.over;
       const by = [long.n > 0n ? `${w(long)} too long` : '', wide.n > 0n ? `${w(wide)} too wide` : ''];
-      return `${problem.piece.name} is rough ${sizeWords(problem.piece, tape)}: ${by.filter(Boolean).join(' and ')}. The most that fits is ${sizeWords(problem.most, tape)}.`;
+      return `${workWord(problem.piece.name)} is rough ${sizeWords(problem.piece, tape)}: ${by.filter(Boolean).join(' and ')}. The most that fits is ${sizeWords(problem.most, tape)}.`;
     }
     case 'grain-forbids':
-      return `${problem.piece.name} is rough ${sizeWords(problem.piece, tape)} and would fit turned, but its grain must run ${problem.piece.lies === 'across' ? 'across' : 'along'} it. Let it lie either way, or find a sheet ${w(problem.needs.long)} along its grain and ${w(problem.needs.wide)} across.`;
+      return `${workWord(problem.piece.name)} is rough ${sizeWords(problem.piece, tape)} and would fit turned, but its grain must run ${problem.piece.lies === 'across' ? 'across' : 'along'} it. Let it lie either way, or find a sheet ${w(problem.needs.long)} along its grain and ${w(problem.needs.wide)} across.`;
     case 'too-long-for-stick':
-      return `${problem.piece.name} is ${w(problem.piece.long)} long, ${w(problem.by)} longer than the longest good stick, ${w(problem.most)}.`;
+      return `${workWord(problem.piece.name)} is ${w(problem.piece.long)} long, ${w(problem.by)} longer than the longest good stick, ${w(problem.most)}.`;
     case 'wider-than-stick':
-      return `${problem.piece.name} is ${w(problem.piece.wide)} wide, ${w(problem.by)} wider than the stick, ${w(problem.most)}.`;
+      return `${workWord(problem.piece.name)} is ${w(problem.piece.wide)} wide, ${w(problem.by)} wider than the stick, ${w(problem.most)}.`;
     case 'sheets-run-out':
       return `${pieceCount(problem.left)} found no place on what is at hand. Let more be bought, or free the grain.`;
     case 'together-too-large':
-      return `${listed(problem.names)} are to come out of one sheet and do not go on one.`;
+      return `${listed(problem.names.map(workWord))} are to come out of one sheet and do not go on one.`;
     default:
       return assertNever(problem);
   }
@@ -45,13 +46,17 @@ export function cannotWords(
   pieces: readonly (readonly RoughPiece[])[],
 ): string {
   switch (error.code) {
-    case 'no-sheet-takes':
-      return `${pieces[error.piece]?.[0]?.name ?? 'A piece'} goes on none of the sheets.`;
+    case 'no-sheet-takes': {
+      const piece = pieces[error.piece]?.[0];
+      return `${piece ? workWord(piece.name) : 'A piece'} goes on none of the sheets.`;
+    }
     case 'sheets-run-out':
       return `${pieceCount(error.left)} found no place on what is at hand. Let more be bought, or let pieces lie either way.`;
     case 'together-too-large': {
       const groups = [...new Set(view.toLay.pieces.flatMap((p) => p.together ?? []))];
-      const names = view.toLay.pieces.filter((p) => p.together === groups[error.together]).map((p) => p.name);
+      const names = view.toLay.pieces
+        .filter((p) => p.together === groups[error.together])
+        .map((p) => workWord(p.name));
       return `${listed(names)} are to come out of one sheet and did not go on one. Let them lie anywhere.`;
     }
     default:

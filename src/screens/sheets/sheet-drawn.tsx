@@ -5,6 +5,7 @@ import type { Breakdown, PoolView } from '../../plan/breakdown';
 import { placesOf } from '../../trade/sheets/tree';
 import { SheetDrawing, SheetThumb } from '../../ui/sheet-drawing';
 import type { Bench } from '../bench';
+import { workWord } from '../shared/part-words';
 import type { Cuts } from './use-cuts';
 import * as words from './words';
 import './layout.css';
@@ -35,7 +36,7 @@ export function SheetDrawn(props: DrawnProps) {
         label={words.drawn(title, cuts.steps.length)}
         piece={(piece) => {
           const own = found.pieces.get(piece);
-          return own && { name: own.name, long: own.long };
+          return own && { name: workWord(own.name), long: own.long };
         }}
         wide={drawnWide(sheet, { stick, alone: others.length === 0 })}
         stick={stick}

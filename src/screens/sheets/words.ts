@@ -9,6 +9,7 @@ import type { StickUse } from '../../trade/sheets/stick-use';
 import type { SheetStock } from '../../trade/sheets/stock';
 import { type Branch, piecesIn, type Rect } from '../../trade/sheets/tree';
 import { counted } from '../shared/counted';
+import { workWord } from '../shared/part-words';
 
 /** `64 1/2 × 17 3/4`. */
 export const sizeWords = ({ long, wide }: Rect, tape: Tape): string =>
@@ -107,7 +108,7 @@ export const nothingYet =
   'Nothing to cut yet. Give a case its sizes and say which sheets its parts come out of.';
 export const withoutSheet = 'Without a sheet';
 export const noSheetSaid = (homeless: readonly RoughPiece[]): string =>
-  `No sheet is said for ${pieceCount(homeless.length)}: ${listed([...new Set(homeless.map((p) => p.name))])}.`;
+  `No sheet is said for ${pieceCount(homeless.length)}: ${listed([...new Set(homeless.map((p) => workWord(p.name)))])}.`;
 
 /** What stands for the pieces of a pool that have no sheet yet. */
 export const toLayOut = (n: number, kind: SheetStock['kind'], sizes: readonly string[]): string =>
@@ -120,7 +121,7 @@ export const layOutRest = 'Lay out the rest';
 
 export const outdated =
   'The plan was made for other sizes: a sheet, the kerf or a piece has changed since. Lay out again.';
-const names = (of: readonly { readonly name: string }[]): string => listed(of.map((p) => p.name));
+const names = (of: readonly RoughPiece[]): string => listed(of.map((p) => workWord(p.name)));
 export const notLaid = (missing: readonly RoughPiece[]): string => `On no sheet yet: ${names(missing)}.`;
 export const laidTwice = (twice: readonly RoughPiece[]): string =>
   `Laid out twice: ${names(twice)}. Two plans met; lay out again.`;
@@ -134,7 +135,7 @@ export function misfit({ piece, laid, short }: Misfit, out: boolean, tape: Tape)
     : short
       ? `less than its finished ${sizeWords(piece.finished, tape)}: spoil it and cut another.`
       : `${wants}.`;
-  return `${piece.name} lies at ${sizeWords(laid, tape)}, ${then}`;
+  return `${workWord(piece.name)} lies at ${sizeWords(laid, tape)}, ${then}`;
 }
 
 /** How far a sheet is cut. */

@@ -1,6 +1,7 @@
 import { type Length, subtract, times, zero } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { type Along, type Part, sizeAt } from '../carcass/part';
+import type { BoxRole, PartName } from '../carcass/part-name';
 import { type BankStock, backOf, usualBank } from '../fronts/bank';
 import { blankFor } from '../fronts/blank';
 import { frontNumbers } from '../fronts/stands';
@@ -25,11 +26,11 @@ export const drawerPart = (
 ): string => `${bank}~c${column}d${no}${role}`;
 
 /** The pieces of a box, as their part ids end. */
-export const boxRoles = ['side', 'boxfront', 'boxback', 'boxbottom'] as const;
+export const boxRoles: readonly BoxRole[] = ['side', 'boxfront', 'boxback', 'boxbottom'];
 
 type New = {
   readonly id: string;
-  readonly name: string;
+  readonly name: PartName;
   readonly stock: BankStock;
   readonly length: Sum;
   readonly width: Sum;
@@ -78,8 +79,8 @@ export function frontParts(fronts: WorkedFronts, at: BankPartsAt): readonly Part
   });
 }
 
-const called = (fronts: WorkedFronts, column: WorkedColumn): string =>
-  fronts.bank.across > 1 ? `, column ${column.no}` : '';
+/** Which column, where there are several. */
+const inColumn = ({ bank }: WorkedFronts, column: number) => (bank.across > 1 ? { column } : {});
 
 function frontPart(
   fronts: WorkedFronts,
@@ -92,7 +93,7 @@ function frontPart(
   const core = (x: Length) => sumOf(plus('share-of-fronts', x), minus('edge-bands', band));
   const made = part(fronts, at, {
     id: drawerPart(fronts.bank.id, { column: column.no, no: at.no }, 'front'),
-    name: `Front ${at.no}${called(fronts, column)}`,
+    name: { role: 'front', no: at.no, ...inColumn(fronts, column.no) },
     stock: 'front',
     length: banded(column.width.sum),
     width: core(at.high),
@@ -122,7 +123,7 @@ function blankPart(fronts: WorkedFronts, column: WorkedColumn, at: BankPartsAt):
   if (!blank.ok) return undefined;
   return part(fronts, at, {
     id: `${bank.id}~c${column.no}blank`,
-    name: `Blank for the fronts${called(fronts, column)}`,
+    name: { role: 'blank', ...inColumn(fronts, column.no) },
     stock: 'front',
     length: column.width.sum,
     width: given('fronts-kerfs-trims', blank.value.length),
@@ -148,12 +149,12 @@ export function boxParts(worked: WorkedDrawers, at: BankPartsAt): readonly Part[
 
 function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankPartsAt): readonly Part[] {
   const { bank } = fronts;
-  const { box, plan, name } = drawer;
+  const { box, plan, place } = drawer;
   const height = given('box-height', drawer.high);
   const fits = stockOfBank(bank, 'boxBottom');
   const groove: Along = {
     id: 'bottom',
-    words: 'for the bottom',
+    takes: { part: 'bottom' },
     edge: { at: 'edge', named: 'bottom' },
     near: plan.groove.up,
     width: box.grooveWide,
@@ -162,33 +163,33 @@ function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankParts
   };
   const dado: Along = {
     id: 'back',
-    words: 'for the back',
+    takes: { part: 'back' },
     edge: { at: 'end', named: 'back' },
     near: plan.behind,
     width: sumOf(plus('back', plan.back), plus('fit', plan.groove.fit)).value,
     depth: plan.backDado,
     fits: stockOfBank(bank, 'boxBack'),
   };
-  const id = (role: string) => drawerPart(bank.id, drawer, role);
+  const id = (role: BoxRole) => drawerPart(bank.id, drawer, role);
   const cuts = joint.cuts(bank, { reach: box.reach, side: id('side') });
-  const make = (role: string, words: string, own: Omit<New, 'id' | 'name'>) =>
-    part(fronts, at, { id: id(role), name: `${name}, ${words}`, ...own });
+  const make = (role: BoxRole, own: Omit<New, 'id' | 'name'>) =>
+    part(fronts, at, { id: id(role), name: { role, ...place }, ...own });
   const captured = bank.bottomHow === 'captured';
   return [
     {
-      ...make('side', 'side', { stock: 'side', length: box.side, width: height, end: 'back' }),
+      ...make('side', { stock: 'side', length: box.side, width: height, end: 'back' }),
       copies: 2,
       pair: true,
       along: [groove, dado],
       endCut: cuts.side,
     },
     {
-      ...make('boxfront', 'box front', { stock: 'boxFront', length: box.front, width: height, end: 'left' }),
+      ...make('boxfront', { stock: 'boxFront', length: box.front, width: height, end: 'left' }),
       along: [groove],
       endCut: cuts.front,
     },
     {
-      ...make('boxback', 'back', {
+      ...make('boxback', {
         stock: 'boxBack',
         length: box.back,
         width: captured ? height : box.backHeight,
@@ -197,7 +198,7 @@ function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankParts
       }),
       along: captured ? [groove] : [],
     },
-    make('boxbottom', 'bottom', {
+    make('boxbottom', {
       stock: 'boxBottom',
       length: box.bottomWide,
       width: box.bottomDeep,

@@ -1,6 +1,7 @@
 import { add, type Length, less, longest, subtract, zero } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import { markAt, type Tape } from '../../length/tape';
+import type { DrawerPlace } from '../carcass/part-name';
 import { type Bank, type BankStock, frontNo, usualBank } from '../fronts/bank';
 import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
 import type { Shop } from '../machines/shop';
@@ -15,8 +16,8 @@ import { type Stick, type StickError, setBack, sticksOf } from './sticks';
 export type Drawer = {
   readonly no: number;
   readonly column: number;
-  readonly name: string;
-  readonly frontName: string;
+  /** How it is told from the others. */
+  readonly place: DrawerPlace;
   readonly front: Length;
   /** The highest its box may be under what is over it; the height it is cut to. */
   readonly most: Length;
@@ -167,9 +168,8 @@ function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem>
     reach: box.value.reach,
     groove: { up: plan.groove.up, wide: box.value.grooveWide },
   });
-  const place = bank.across > 1 ? `${no}, column ${column.no}` : `${no}`;
-  const names = { name: `Drawer ${place}`, frontName: `Front ${place}` };
-  return ok({ no, column: column.no, ...names, front, most, high, plan, box: box.value, joint: laid });
+  const place = bank.across > 1 ? { no, column: column.no } : { no };
+  return ok({ no, column: column.no, place, front, most, high, plan, box: box.value, joint: laid });
 }
 
 function planFor({ fronts, column, slides }: Making, at: DrawersAt & { readonly high: Length }): BoxPlan {

@@ -1,4 +1,5 @@
 import type { Length, Ratio } from '../../length/length';
+import type { PartName } from '../carcass/part-name';
 import type { SheetNeed } from './need';
 
 /** Where a line of the list stands, in the order of the list. */
@@ -73,7 +74,7 @@ export type NotListed =
   /** Sheet parts of a stock nobody handed a layout or a bound for. */
   | { readonly code: 'not-laid-out'; readonly name: string; readonly pieces: number }
   /** Parts of no stock. */
-  | { readonly code: 'no-stock'; readonly pieces: number; readonly names: readonly string[] }
+  | { readonly code: 'no-stock'; readonly pieces: number; readonly names: readonly PartName[] }
   /** Its fronts do not work out, so neither slides nor band are counted. */
   | { readonly code: 'bank-not-worked'; readonly name: string }
   /** Nobody said how long its slides are. */

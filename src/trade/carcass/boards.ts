@@ -19,10 +19,11 @@ const usualCutting = {
   guide: 'reference',
 } as const;
 
-type Blank = Pick<Board, 'id' | 'name' | 'length' | 'thickness' | 'across' | 'end'>;
+type Blank = Pick<Board, 'id' | 'part' | 'length' | 'thickness' | 'across' | 'end'>;
 
 /** Grooves are laid out afresh from the case each time; only how they are cut is the board's own. */
 const boardFrom = (blank: Blank, own: Partial<Board>, cutting: Cutting): Board => ({
+  name: '',
   made: 'alike',
   copies: 1,
   mateName: 'partition',

@@ -16,7 +16,7 @@ const size = (what: 'length-given' | 'width-given', value: Length | undefined, t
 export const byHand = (board: Board, { tape }: { readonly tape: Tape }): Part => ({
   id: board.id,
   of: '',
-  name: board.name || 'Board',
+  name: { role: 'board', named: board.name },
   copies: board.made === 'pair' ? 2 : board.made === 'partition' ? 1 : board.copies,
   stock: undefined,
   stuff: board.stock || undefined,

@@ -8,6 +8,7 @@ import { bottomIn, type Cutting, flatBoard, partitionBoard, sideBoard } from './
 import type { Stock } from './case';
 import { type JointField, meetings, reachOf } from './meetings';
 import { type Part, sizeAt } from './part';
+import type { PartName, SingleRole } from './part-name';
 import { type Sizes, stockOf } from './sizes';
 import { usual } from './usual';
 
@@ -18,17 +19,22 @@ export type Making = {
   readonly cutting: (part: string) => Cutting;
 };
 
-type New = Pick<Part, 'name' | 'stage' | 'end'> & {
-  readonly role: string;
-  readonly stock: Stock;
-  readonly length: Sum;
-  readonly width: Sum;
-  /** It must enter an opening: rounded down. */
-  readonly enters?: boolean;
-  /** Its length stands between two housings: rounded down. */
-  readonly between?: boolean;
-  readonly copies?: number;
-};
+/** What a part is: by the end of its id, or by a name of its own. */
+type Named =
+  | { readonly role: SingleRole; readonly name?: never }
+  | { readonly role: string; readonly name: PartName };
+
+type New = Pick<Part, 'stage' | 'end'> &
+  Named & {
+    readonly stock: Stock;
+    readonly length: Sum;
+    readonly width: Sum;
+    /** It must enter an opening: rounded down. */
+    readonly enters?: boolean;
+    /** Its length stands between two housings: rounded down. */
+    readonly between?: boolean;
+    readonly copies?: number;
+  };
 
 /** A part with nothing cut in it yet. */
 export function partOf({ sizes, tape }: Making, part: New): Part {
@@ -37,7 +43,7 @@ export function partOf({ sizes, tape }: Making, part: New): Part {
   return {
     id: `${c.id}~${part.role}`,
     of: c.id,
-    name: part.name,
+    name: part.name ?? { role: part.role },
     copies: part.copies ?? 1,
     stock: part.stock,
     stuff: stockOf(c, part.stock),
@@ -59,7 +65,7 @@ export function partOf({ sizes, tape }: Making, part: New): Part {
 
 const blankOf = (part: Part) => ({
   id: part.id,
-  name: part.name,
+  part: part.name,
   length: part.length.sum.value,
   thickness: part.thickness,
   across: part.width.sum.value,
@@ -83,19 +89,16 @@ function side(making: Making, hand: 'left' | 'right'): Part {
   const { sizes, cutting } = making;
   const part = partOf(making, {
     role: hand,
-    name: hand === 'left' ? 'Left side' : 'Right side',
     stock: 'side',
     length: sizes.height,
     width: sizes.depth,
     end: 'bottom',
     stage: 'carcass',
   });
-  const { joint, seat } = bottomIn(sizes);
-  const bottom = { joint, seat: { ...seat, words: 'for the bottom' } };
   return {
     ...part,
     board: sideBoard(sizes, blankOf(part), { ...cutting(part.id), hand }),
-    rabbets: cutsFor([bottom, ...alongSide(sizes)]).rabbets,
+    rabbets: cutsFor([bottomIn(sizes), ...alongSide(sizes)]).rabbets,
     mates: [`${sizes.case.id}~${hand === 'left' ? 'right' : 'left'}`],
   };
 }
@@ -111,7 +114,7 @@ function alongSide(sizes: Sizes): readonly Met[] {
   const cleats = cleatPlaces(sizes).map(({ near, long }, k, all) =>
     met('cleatRabbet', 'cleat', {
       id: `cleat${k + 1}`,
-      words: all.length === 1 ? 'for the cleat' : `for cleat ${k + 1}`,
+      no: all.length === 1 ? undefined : k + 1,
       flush: back,
       thick: c.cleatRabbetWide ?? thick('cleat'),
       room: c.hasBack ? joints.backWide : zero,
@@ -119,12 +122,10 @@ function alongSide(sizes: Sizes): readonly Met[] {
       to: sum([datum.value, near, long]),
     }),
   );
-  const top = { id: 'top', words: 'for the top', flush: { at: 'end', named: 'top' } } as const;
+  const top = { id: 'top', flush: { at: 'end', named: 'top' } } as const;
   return [
     ...(c.hasTop ? [met('topRabbet', 'top', { ...top, thick: thick('top') })] : []),
-    ...(c.hasBack
-      ? [met('backDeep', 'back', { id: 'back', words: 'for the back', flush: back, thick: joints.backWide })]
-      : []),
+    ...(c.hasBack ? [met('backDeep', 'back', { id: 'back', flush: back, thick: joints.backWide })] : []),
     ...cleats,
   ];
 }
@@ -145,7 +146,6 @@ function flat(making: Making, which: 'bottom' | 'top'): Part {
         );
   const part = partOf(making, {
     role: which,
-    name: which === 'bottom' ? 'Bottom' : 'Top',
     stock: which,
     length,
     width: sizes.inner,
@@ -162,7 +162,7 @@ function partition(making: Making, k: number): Part {
   const seats = times(reachOf(sizes, 'partitionDado'), c.hasTop ? 2n : 1n);
   const part = partOf(making, {
     role: `partition${k}`,
-    name: c.partitions === 1 ? 'Partition' : `Partition ${k}`,
+    name: { role: 'partition', ...(c.partitions === 1 ? {} : { no: k }) },
     stock: 'partition',
     length: sumOf(
       plus('clear-height', sizes.clearHeight.value, sizes.clearHeight),

@@ -7,6 +7,7 @@ import type { On, Side } from '../setups/on';
 import type { What } from '../setups/operation';
 import type { Sum } from '../sums/sum';
 import type { Stock } from './case';
+import type { PartName, Takes } from './part-name';
 
 /** A size of a part: exact, with its sum, and the mark it is cut to. */
 export type Size = {
@@ -19,7 +20,7 @@ export type Size = {
 /** A rabbet: `width` across the face from the edge or end, `depth` into it. Inches. */
 export type Rabbet = {
   readonly id: string;
-  readonly words: string;
+  readonly takes: Takes;
   readonly along: Side;
   /** The stock that lies in it: its width wants that measured. */
   readonly fits?: string | undefined;
@@ -45,7 +46,7 @@ export type Lap = Notch;
 /** A groove along an edge or end: its near wall from that edge, so wide, so deep. Inches. */
 export type Along = {
   readonly id: string;
-  readonly words: string;
+  readonly takes: Takes;
   readonly edge: Side;
   readonly near: Length;
   readonly width: Length;
@@ -71,7 +72,7 @@ export type Part = {
   /** Where it comes from: stable whatever its size. */
   readonly id: string;
   readonly of: string;
-  readonly name: string;
+  readonly name: PartName;
   /** How many alike; a part that has its own name stands alone. */
   readonly copies: number;
   readonly stock: Stock | undefined;

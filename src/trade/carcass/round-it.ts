@@ -7,6 +7,7 @@ import { frameOf } from './frame';
 import { reachOf } from './meetings';
 import { type Making, partOf } from './panels';
 import type { Part } from './part';
+import type { SingleRole } from './part-name';
 import { usual } from './usual';
 
 /** Back, cleats, face frame, toe board, loose top, edging and base frame: what goes round the carcass. */
@@ -48,7 +49,6 @@ function back(making: Making): Part {
       );
   return partOf(making, {
     role: 'back',
-    name: 'Back',
     stock: 'back',
     length,
     width,
@@ -63,7 +63,6 @@ function cleat(making: Making): Part {
   const { thick, case: c } = sizes;
   return partOf(making, {
     role: 'cleat',
-    name: 'Cleat',
     stock: 'cleat',
     length: sumOf(
       plus('outside-width', sizes.width.value, sizes.width),
@@ -92,7 +91,6 @@ function framePieces(making: Making): readonly Part[] {
     strip(
       {
         role: 'stile',
-        name: 'Stile',
         copies: 2,
         length: frame.height,
         width: given('stile', stile),
@@ -101,14 +99,13 @@ function framePieces(making: Making): readonly Part[] {
       },
       c.stilesOff,
     ),
-    strip({ role: 'railtop', name: 'Top rail', width: given('top-rail', top), ...rail }),
-    strip({ role: 'railbottom', name: 'Bottom rail', width: given('bottom-rail', bottom), ...rail }),
+    strip({ role: 'railtop', width: given('top-rail', top), ...rail }),
+    strip({ role: 'railbottom', width: given('bottom-rail', bottom), ...rail }),
     ...(c.partitions > 0
       ? [
           strip(
             {
               role: 'middle',
-              name: 'Middle stile',
               copies: c.partitions,
               length: frame.middles,
               width: given('middle-stile', middle),
@@ -126,7 +123,6 @@ function toe(making: Making): Part {
   const { sizes } = making;
   return partOf(making, {
     role: 'toe',
-    name: 'Toe board',
     stock: 'toe',
     length: sumOf(plus('clear-width', sizes.clearWidth.value, sizes.clearWidth)),
     width: given('floor-to-case', sizes.case.feet ?? zero),
@@ -158,7 +154,6 @@ function looseTop(making: Making): Part {
   const { long, deep } = topSizes(making);
   return partOf(making, {
     role: 'loose',
-    name: 'Loose top',
     stock: 'loose',
     length: long,
     width: deep,
@@ -177,8 +172,8 @@ function edging(making: Making): readonly Part[] {
     plus('base-frame', c.hasBase ? thick('base') : zero),
     plus('lip', c.lip ?? zero),
   );
-  const piece = (role: string, name: string, edge: Sum, mitres: number): Part => {
-    const strip = partOf(making, { role, name, stock: 'edging', length: edge, width, end: 'left', ...late });
+  const piece = (role: SingleRole, edge: Sum, mitres: number): Part => {
+    const strip = partOf(making, { role, stock: 'edging', length: edge, width, end: 'left', ...late });
     const point = sumOf(
       plus('edge', edge.value, edge),
       plus({ code: 'mitred-ends', count: mitres }, times(thick('edging'), BigInt(mitres))),
@@ -189,13 +184,8 @@ function edging(making: Making): readonly Part[] {
   const shortEdge = c.hasLooseTop ? deep : sizes.depth;
   const front = c.hasLooseTop ? long : sizes.width;
   return [
-    piece('edgefront', 'Front edging', front, c.mitres),
-    ...(c.mitres > 0
-      ? [
-          piece('edgeleft', 'Left edging', shortEdge, ends),
-          piece('edgeright', 'Right edging', shortEdge, ends),
-        ]
-      : []),
+    piece('edgefront', front, c.mitres),
+    ...(c.mitres > 0 ? [piece('edgeleft', shortEdge, ends), piece('edgeright', shortEdge, ends)] : []),
   ];
 }
 
@@ -212,7 +202,6 @@ function base(making: Making): readonly Part[] {
   const of = { width: given('width-said', wide), ...late } as const;
   const rail = partOf(making, {
     role: 'baserail',
-    name: 'Base rail',
     stock: 'base',
     copies: 2,
     length: sumOf(plus('outside-width', sizes.width.value, sizes.width)),
@@ -221,7 +210,6 @@ function base(making: Making): readonly Part[] {
   });
   const cross = partOf(making, {
     role: 'basecross',
-    name: 'Cross member',
     stock: 'cross',
     copies: c.crosses,
     length: sizes.depth,
@@ -232,7 +220,14 @@ function base(making: Making): readonly Part[] {
     cutsFor(
       nears.map((near, k) => ({
         joint: lap,
-        seat: { id: `lap${k + 1}`, called: mate.name, near, thick: wide, depth, fits: mate.stuff },
+        seat: {
+          id: `lap${k + 1}`,
+          called: mate.stock ?? 'cross',
+          near,
+          thick: wide,
+          depth,
+          fits: mate.stuff,
+        },
       })),
     ).laps;
   const nears = plan.ok ? plan.value.nears : [];

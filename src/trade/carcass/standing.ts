@@ -7,6 +7,7 @@ import { frameOf } from './frame';
 import { reachOf } from './meetings';
 import { type Making, partOf } from './panels';
 import type { Part } from './part';
+import type { PartName } from './part-name';
 import { usual } from './usual';
 
 /** Shelves, trays and middle rails: what stands in the bays, cut once the dry-fit has been measured. */
@@ -20,7 +21,12 @@ export function standing(making: Making, panels: readonly Part[]): readonly Part
   return making.sizes.case.inside.map((i) => make[i.kind](i));
 }
 
-const inBay = ({ sizes }: Making, bay: number): string => (sizes.case.partitions === 0 ? '' : `, bay ${bay}`);
+/** What it is; its bay where there are several. */
+const nameOf = ({ sizes }: Making, { kind, bay }: Inside): PartName => ({
+  role: 'inside',
+  kind,
+  ...(sizes.case.partitions === 0 ? {} : { bay }),
+});
 
 /** How deep a shelf is let into either wall of its bay. */
 function seats({ sizes }: Making, bay: number): readonly [Length, Length] {
@@ -35,7 +41,7 @@ function fixedShelf(making: Making, i: Inside): Part {
   const [left, right] = seats(making, i.bay);
   return partOf(making, {
     role: i.id,
-    name: `Fixed shelf${inBay(making, i.bay)}`,
+    name: nameOf(making, i),
     stock: 'shelf',
     length: sumOf(plus('bay', bay.value, bay), plus('left-dado', left), plus('right-dado', right)),
     width: making.sizes.inner,
@@ -49,7 +55,7 @@ function looseShelf(making: Making, i: Inside): Part {
   const bay = making.sizes.real(i.bay);
   return partOf(making, {
     role: i.id,
-    name: `Loose shelf${inBay(making, i.bay)}`,
+    name: nameOf(making, i),
     stock: 'shelf',
     length: sumOf(plus('bay', bay.value, bay), minus('play', usual.shelfPlay)),
     width: making.sizes.inner,
@@ -73,7 +79,7 @@ export function trayWidth({ sizes }: Making, i: Inside): Sum {
 function tray(making: Making, i: Inside, panels: readonly Part[]): Part {
   return partOf(making, {
     role: i.id,
-    name: `Tray${inBay(making, i.bay)}`,
+    name: nameOf(making, i),
     stock: 'tray',
     length: trayWidth(making, i),
     width: making.sizes.inner,
@@ -97,7 +103,7 @@ function middleRail(making: Making, i: Inside): Part {
   const opening = frame.openings[i.bay - 1]?.wide ?? sumOf(plus('opening', zero));
   const part = partOf(making, {
     role: i.id,
-    name: `Middle rail${inBay(making, i.bay)}`,
+    name: nameOf(making, i),
     stock: 'frame',
     length: sumOf(plus('frame-opening', opening.value, opening)),
     width: sumOf(plus('rail', i.wide ?? usual.rail)),

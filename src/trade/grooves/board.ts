@@ -1,4 +1,5 @@
 import type { Length } from '../../length/length';
+import type { PartName } from '../carcass/part-name';
 import type { GrooveMachineId } from '../machines/groove-machines';
 import type { Held } from '../machines/machine';
 import type { Face } from './layout';
@@ -68,7 +69,10 @@ export type Made = 'alike' | 'pair' | 'partition';
 /** A board to be grooved, as decided. Positions are measured from the reference end. Inches. */
 export type Board = Held & {
   readonly id: string;
+  /** As the user calls it; nothing where it is a part of a case. */
   readonly name: string;
+  /** The part of a case it is. */
+  readonly part?: PartName;
   readonly made: Made;
   /** `alike`: how many. */
   readonly copies: number;

@@ -1,38 +1,35 @@
+import type { CopyName } from '../carcass/part-name';
 import type { Board } from './board';
 import type { Groove } from './layout';
 
-/** One physical thing the same setting cuts: its id in operations, and what it is called. */
+/** One physical thing the same setting cuts: its id in operations, and which one it is. */
 export type Copy = {
   readonly id: string;
-  readonly name: string;
+  /** Nothing where there is no other of its kind: it is the part itself. */
+  readonly name?: CopyName;
   /** Cut again so many times. */
   readonly again: number;
-  /** There is no other of its kind: it is the part itself. */
-  readonly only: boolean;
 };
 
 /**
  * What one setting of a groove cuts: left and right of a pair, so many alike, or the one face of a partition. A copy
  * cut again has an id of its own, so that no tick of the spoiled one stands for it.
  *
- * @example copiesOf(pair, groove).map((c) => c.name) // Left, Right
+ * @example copiesOf(pair, groove).map((c) => c.id) // left, right
  */
 export function copiesOf(board: Board, groove: Groove): readonly Copy[] {
-  if (board.made === 'pair') return [recut(board, 'left', 'Left'), recut(board, 'right', 'Right')];
+  if (board.made === 'pair') return (['left', 'right'] as const).map((hand) => copyFrom(board, hand));
   if (board.made === 'partition') {
     const again = board.recuts?.['1'] ?? 0;
-    return [
-      { id: copyId(groove.face, again), name: called(`Face ${groove.face}`, again), again, only: false },
-    ];
+    return [{ id: copyId(groove.face, again), name: groove.face, again }];
   }
-  if (board.copies === 1)
-    return [{ ...recut(board, '1', board.hand ? board.name : 'This board'), only: true }];
-  return Array.from({ length: board.copies }, (_, k) => recut(board, `${k + 1}`, `No. ${k + 1}`));
+  const alike = Array.from({ length: board.copies }, (_, k) => copyFrom(board, k + 1));
+  return board.copies === 1 ? alike.map(({ id, again }) => ({ id, again })) : alike;
 }
 
-const recut = (board: Board, id: string, name: string): Copy => {
-  const again = board.recuts?.[id] ?? 0;
-  return { id: copyId(id, again), name: called(name, again), again, only: false };
+const copyFrom = (board: Board, name: CopyName): Copy => {
+  const again = board.recuts?.[`${name}`] ?? 0;
+  return { id: copyId(`${name}`, again), name, again };
 };
 
 /** Id of a copy cut again so many times. @example copyId('left', 1) // 'left~2' */
@@ -40,9 +37,6 @@ export const copyId = (id: string, again: number): string => (again === 0 ? id :
 
 /** The copy an id stands for, however often it was cut again. @example copyOf('left~2') // 'left' */
 export const copyOf = (id: string): string => id.split('~')[0] ?? id;
-
-/** What a piece is called, cut again so many times. */
-export const called = (name: string, again: number): string => (again === 0 ? name : `${name}, recut`);
 
 /** The operation of cutting one copy at one setting. The same tick shows wherever the operation does. */
 export const cutOp = (board: string, setting: string, copy: string): string =>

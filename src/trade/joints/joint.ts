@@ -1,4 +1,5 @@
 import type { Length } from '../../length/length';
+import type { Stock } from '../carcass/case';
 import type { Lap, Notch, Rabbet } from '../carcass/part';
 import type { Wide } from '../grooves/board';
 import type { Face } from '../grooves/layout';
@@ -7,9 +8,9 @@ import type { Side } from '../setups/on';
 /** A place of a part that another goes into. Inches. */
 export type Seat = {
   readonly id: string;
-  /** What goes in: what it is called there, its stock, and how thick it lies along the part. */
-  readonly called: string;
-  readonly words?: string;
+  /** What goes in: which part, of several its number, its stock, and how thick it lies along the part. */
+  readonly called: Stock;
+  readonly no?: number | undefined;
   readonly fits?: string | undefined;
   readonly thick: Length;
   /** So much wider than that it is cut; nothing where left out. */

@@ -16,8 +16,10 @@ export const rabbet: Joint = {
   reach: (depth) => depth,
   seen: true,
   cut: (seat) => {
-    const { id, words = '', flush, depth, fits, from, to } = seat;
-    return flush ? { rabbets: [{ id, words, along: flush, width: width(seat), depth, fits, from, to }] } : {};
+    const { id, called, no, flush, depth, fits, from, to } = seat;
+    if (!flush) return {};
+    const takes = { part: called, no };
+    return { rabbets: [{ id, takes, along: flush, width: width(seat), depth, fits, from, to }] };
   },
 };
 

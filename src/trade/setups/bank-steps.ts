@@ -1,16 +1,17 @@
 import type { Length } from '../../length/length';
 import { zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
+import type { DrawerPlace, Thing } from '../carcass/part-name';
 import { type Operation, opId, type What } from './operation';
 import { setupOf } from './setup';
+import type { Which } from './which';
 
 /** A drawer as its steps at the bench know it. */
 export type DrawerWork = {
   readonly no: number;
   readonly column: number;
-  /** `Drawer 3`, or `Drawer 3, column 2`; and its front: `Front 3`. */
-  readonly name: string;
-  readonly frontName: string;
+  /** How it is told from the others. */
+  readonly place: DrawerPlace;
   /** Parts of its box; the part that is its front. */
   readonly box: readonly string[];
   readonly front: string;
@@ -19,24 +20,29 @@ export type DrawerWork = {
 /** What the steps of a bank of drawers are made of. Inches. */
 export type BankWork = {
   readonly id: string;
-  readonly name: string;
   /** The case it stands in, and whether that has a face frame. */
   readonly of?: string | undefined;
   readonly framed: boolean;
-  /** Edges on the story stick: id, words with the figure, and the figure. */
+  /** Edges on the story stick, as marked from its `end`. */
   readonly marks: readonly {
     readonly id: string;
-    readonly name: string;
-    readonly words: string;
+    readonly front: number;
+    readonly edge: 'top' | 'bottom';
     readonly at: Length;
+    readonly end: 'top' | 'bottom';
   }[];
   readonly drawers: readonly DrawerWork[];
   /** By drawer, longest first. */
   readonly sticks: readonly { readonly drawer: number; readonly length: Rounded }[];
   /** Numbers of the fronts in the order they are fitted. */
   readonly fitOrder: readonly number[];
-  /** By column: first hole from the end stop of the jig, and what is said beside it. */
-  readonly pulls: readonly { readonly column: number; readonly x: Rounded; readonly words: string }[];
+  /** By column: first hole from the end stop of the jig, and down; from both ends or from one. */
+  readonly pulls: readonly {
+    readonly column: number;
+    readonly x: Rounded;
+    readonly down: Rounded;
+    readonly bothEnds: boolean;
+  }[];
 };
 
 /** What must be done to the case before its openings can be measured for a bank. */
@@ -49,16 +55,17 @@ type Step = {
   readonly bank: BankWork;
   readonly cut: string;
   readonly copy: string;
-  readonly name: string;
+  readonly on: Thing;
   readonly what: What;
-  readonly which: string;
+  readonly which?: Which;
   readonly after: readonly string[];
 };
 
-const step = ({ bank, cut, copy, ...rest }: Step): Operation => ({
+const step = ({ bank, cut, copy, on, ...rest }: Step): Operation => ({
   id: opId(`${bank.id}~bench`, cut, copy),
   part: `${bank.id}~bench`,
   copy,
+  name: { of: on },
   setup: setupOf({ machine: 'bench', on: { at: 'own', id: `${bank.id} ${rest.what}` } }),
   figure: zero,
   ...rest,
@@ -84,9 +91,8 @@ function untilHung(bank: BankWork, cuts: ReadonlyMap<string, readonly string[]>)
       bank,
       cut: 'boxup',
       copy: copyOf(drawer),
-      name: drawer.name,
+      on: { role: 'drawer', ...drawer.place },
       what: 'box-up',
-      which: 'dry, then glue; diagonals before it grips',
       after: drawer.box.flatMap((part) => cuts.get(part) ?? []),
     }),
   );
@@ -96,9 +102,8 @@ function untilHung(bank: BankWork, cuts: ReadonlyMap<string, readonly string[]>)
       bank,
       cut: 'hang',
       copy: copyOf(drawer),
-      name: drawer.name,
+      on: { role: 'drawer', ...drawer.place },
       what: 'hang',
-      which: 'runs free, full out and home',
       after: [
         opId(`${bank.id}~bench`, 'boxup', copyOf(drawer)),
         ...slides.filter((s) => s.copy.startsWith(`${copyOf(drawer)}h`)).map((s) => s.id),
@@ -114,12 +119,12 @@ function marksOf(bank: BankWork): readonly Operation[] {
       bank,
       cut: `mark~${mark.id}`,
       copy: '1',
-      name: mark.name,
+      on: { role: 'front', no: mark.front },
       what: 'marks',
-      which: mark.words,
+      which: { is: 'edge', edge: mark.edge, at: mark.at, end: mark.end },
       after: readyFor(bank.of, bank.framed),
     }),
-    setup: setupOf({ machine: 'stick', on: { at: 'own', id: `${bank.id} story stick` } }),
+    setup: setupOf({ machine: 'stick', on: { at: 'story-stick', of: bank.id } }),
     figure: mark.at,
     opening: bank.id,
   }));
@@ -147,9 +152,8 @@ function slidesOf(bank: BankWork): readonly Operation[] {
               bank,
               cut: 'slide',
               copy: `${copyOf(d)}h${hand}`,
-              name: `${d.name}, ${hand} slide`,
+              on: { role: 'slide', hand, ...d.place },
               what: 'slide',
-              which: 'rests on the stick',
               after,
             }),
             setup,
@@ -179,9 +183,8 @@ function levelled(hung: readonly Hung[]): readonly Operation[] {
               bank: { ...first.bank, id: first.bank.of ?? first.bank.id },
               cut: 'level',
               copy: '1',
-              name: 'Case',
+              on: { role: 'case', named: '' },
               what: 'level',
-              which: 'shims under the low feet, anchored, then tried again',
               after: [first, ...rest].flatMap(({ steps }) =>
                 steps.filter((s) => s.what === 'hang').map((s) => s.id),
               ),
@@ -205,9 +208,8 @@ function fronts(bank: BankWork, cuts: ReadonlyMap<string, readonly string[]>): r
         bank,
         cut: 'fronton',
         copy: copyOf(drawer),
-        name: drawer.frontName,
+        on: { role: 'front', ...drawer.place },
         what: 'front-on',
-        which: 'on its shims, screwed from inside; then measure its far edge',
         after: [levelId(bank), ...own, ...before],
       });
       before = [on.id];
@@ -219,14 +221,14 @@ function fronts(bank: BankWork, cuts: ReadonlyMap<string, readonly string[]>): r
 function drilled(bank: BankWork, drawer: DrawerWork, after: string): readonly Operation[] {
   const pull = bank.pulls.find((p) => p.column === drawer.column);
   if (!pull) return [];
-  const { x, words } = pull;
+  const { x, down, bothEnds } = pull;
   const own = step({
     bank,
     cut: 'pulls',
     copy: copyOf(drawer),
-    name: drawer.frontName,
+    on: { role: 'front', ...drawer.place },
     what: 'pulls',
-    which: words,
+    which: { is: 'holes', down, bothEnds },
     after: [after],
   });
   const setup = setupOf({ machine: 'jig', sets: 'from-end', figure: x, on: { at: 'end-of-front' } });

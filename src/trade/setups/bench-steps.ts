@@ -20,25 +20,23 @@ export function benchSteps(
     const ids = new Set(parts.filter((p) => p.of === c.id && wanted(p)).map((p) => p.id));
     return all.filter((op) => ids.has(op.part)).map((op) => op.id);
   };
-  const step = (what: What, after: readonly string[], words: string): Operation => ({
+  const step = (what: What, after: readonly string[]): Operation => ({
     id: opId(`${c.id}~bench`, what.replaceAll('-', ''), '1'),
     part: `${c.id}~bench`,
     copy: '1',
-    name: c.name || 'Case',
+    name: { of: { role: 'case', named: c.name } },
     what,
-    which: words,
     setup: setupOf({ machine: 'bench', on: { at: 'own', id: `${c.id} ${what}` } }),
     figure: zero,
     after,
   });
   const carcass = of((p) => p.stage === 'carcass');
   if (carcass.length === 0) return [];
-  const fit = step('dry-fit', carcass, 'square it, and measure each opening as built');
+  const fit = step('dry-fit', carcass);
   const inside = of((p) => p.stage === 'after-dry-fit' && (p.seated || p.stock === 'back'));
-  const finish = step('finish-inside', [fit.id, ...inside], 'inner faces and back; joints masked');
-  const glue = step('glue-up', [finish.id], 'try the back first; diagonals before the glue grips');
+  const finish = step('finish-inside', [fit.id, ...inside]);
+  const glue = step('glue-up', [finish.id]);
   const strips = of((p) => p.inFrame);
-  const frame =
-    strips.length > 0 ? [step('frame-on', [glue.id, ...strips], 'then measure its openings')] : [];
+  const frame = strips.length > 0 ? [step('frame-on', [glue.id, ...strips])] : [];
   return [fit, finish, glue, ...frame];
 }

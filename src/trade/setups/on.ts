@@ -17,7 +17,9 @@ export type On =
   /** Tails so long, inches. */
   | { readonly at: 'tails'; readonly by: TailsBy; readonly long: Length }
   /** A thing of the job's own: work by hand, a step of the bench, a stick of a bank. */
-  | { readonly at: 'own'; readonly id: string };
+  | { readonly at: 'own'; readonly id: string }
+  /** The story stick of a bank; a part whose grooves cannot be set yet. */
+  | { readonly at: 'story-stick' | 'not-set-out'; readonly of: string };
 
 const bare = {
   nothing: '',
@@ -46,6 +48,10 @@ export function spelled(on: On): string {
       return `${tailsBy[on.by]}, tails ${writeLength(on.long)} long`;
     case 'own':
       return on.id;
+    case 'story-stick':
+      return `${on.of} story stick`;
+    case 'not-set-out':
+      return `${on.of} not set out`;
     default:
       return bare[on.at];
   }

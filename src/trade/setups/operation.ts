@@ -1,6 +1,8 @@
 import type { Length } from '../../length/length';
+import type { WorkName } from '../carcass/part-name';
 import { machineAt } from '../machines/machines';
 import type { Setup } from './setup';
+import type { Which } from './which';
 
 /** What is done to a part. */
 export type What =
@@ -34,11 +36,10 @@ export type Operation = {
   readonly id: string;
   readonly part: string;
   readonly copy: string;
-  /** Part and copy as they are called: "Left side", "Tray no. 4". */
-  readonly name: string;
+  readonly name: WorkName;
   readonly what: What;
-  /** Which one: "no. 7", "for the top". */
-  readonly which: string;
+  /** Nothing where its kind says it all. */
+  readonly which?: Which;
   readonly setup: Setup;
   /** What a tick keeps: the figure it was cut to. Inches. */
   readonly figure: Length;

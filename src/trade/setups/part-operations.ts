@@ -1,9 +1,9 @@
 import { isPositive, type Length, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { cutterTape, markAt, type Tape } from '../../length/tape';
-import { writeLength } from '../../length/write';
 import type { Lap, Notch, Part, Rabbet } from '../carcass/part';
-import { type Copy, called, copiesOf, copyId, copyOf } from '../grooves/copies';
+import type { CopyName, PieceName, Takes } from '../carcass/part-name';
+import { copiesOf, copyId, copyOf } from '../grooves/copies';
 import { layOut } from '../grooves/lay-out';
 import { type Setting, settingsFor } from '../grooves/settings';
 import { cutterOn } from '../machines/cutter';
@@ -14,32 +14,29 @@ import type { Shop } from '../machines/shop';
 import type { On } from './on';
 import { type Operation, opId } from './operation';
 import { type Setup, setupOf } from './setup';
+import type { Seat, Which } from './which';
 
 export type Cutting = { readonly shop: Shop; readonly tape: Tape };
 
-/** A part's copy, and how it is called. */
-export type Piece = { readonly id: string; readonly name: string; readonly again: number };
-
-/** `Tray, bay 1` is called `Tray 4, bay 1`. */
-const numbered = (name: string, own: string): string => {
-  const [first = '', ...rest] = name.split(', ');
-  return [`${first} ${own}`, ...rest].join(', ');
-};
-
-/** `Drawer 3, side` is called `Drawer 3, left side`. */
-const handed = (name: string, hand: string): string => name.replace(/(\S+)$/, `${hand} $1`);
+/** A piece of a part: its copy, and what it is. */
+export type Piece = { readonly id: string; readonly name: PieceName };
 
 /** The pieces of a part that are to be made; one spoiled is replaced by its recut. */
 export function piecesOf(part: Part, recuts: Readonly<Record<string, number>>): readonly Piece[] {
   const pair = part.pair ?? part.board?.made === 'pair';
   return Array.from({ length: part.copies }, (_, k) => {
-    const own = pair ? (k === 0 ? 'left' : 'right') : `${k + 1}`;
+    const copy: CopyName = pair ? (k === 0 ? 'left' : 'right') : k + 1;
+    const own = `${copy}`;
     const again = recuts[own] ?? 0;
-    const name =
-      part.copies === 1 ? part.name : part.pair ? handed(part.name, own) : numbered(part.name, own);
-    return { id: copyId(own, again), name: called(name, again), again };
+    return { id: copyId(own, again), name: pieceOf(part, part.copies === 1 ? undefined : copy, again) };
   });
 }
+
+const pieceOf = (part: Part, copy: CopyName | undefined, again: number): PieceName => ({
+  of: part.name,
+  copy,
+  recut: again > 0,
+});
 
 /**
  * Every operation of a part, in trade order: rip to width, cut to length, grooves, then rabbets, notches and laps.
@@ -99,7 +96,7 @@ function ripOf(part: Part, piece: Piece): Operation {
     figure,
     on: { at: part.strip ? 'strip' : 'true-edge' },
   });
-  return { ...base(part, piece, 'rip'), what: 'rip', which: '', setup, figure: figure.value };
+  return { ...base(part, piece, 'rip'), what: 'rip', setup, figure: figure.value };
 }
 
 function lengthOf(
@@ -117,11 +114,11 @@ function lengthOf(
       figure,
       on: { at: 'points', named: part.end },
     });
-    return { ...own, what: 'mitre', which: 'to the long points', setup, figure: figure.value, after };
+    return { ...own, what: 'mitre', which: { is: 'long-points' }, setup, figure: figure.value, after };
   }
   const figure = part.length.mark;
   const setup = setupOf({ machine: 'crosscut', sets: 'length-stop', figure, on: { at: 'squared-end' } });
-  return { ...own, what: 'length', which: '', setup, figure: figure.value, after };
+  return { ...own, what: 'length', setup, figure: figure.value, after };
 }
 
 function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cutting): readonly Operation[] {
@@ -141,9 +138,9 @@ function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cu
         id: opId(board.id, setting.id, copy.id),
         part: part.id,
         copy: copy.id,
-        name: nameOf(part, copy),
+        name: { ...pieceOf(part, copy.name, copy.again), grooved: true },
         what: 'groove',
-        which: calledIn(part, setting),
+        which: grooveOn(part, setting),
         setup,
         figure: setting.figure.value,
         after: [],
@@ -156,30 +153,29 @@ function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cu
   return [...cuts, ...waiting];
 }
 
-const nameOf = (part: Part, copy: Copy): string =>
-  copy.only
-    ? called(part.name, copy.again)
-    : `${part.name}, ${copy.name.charAt(0).toLowerCase()}${copy.name.slice(1)}`;
-
 /** Grooves that cannot be set yet stand as one, so that nothing goes ahead as if they were not there. */
 const notYet = (part: Part, piece: Piece, machine: MachineId): Operation => ({
   ...base(part, piece, 'grooves'),
   what: 'groove',
-  which: 'not set out yet: see Marks',
-  setup: setupOf({ machine, on: { at: 'own', id: `${part.id} not set out` } }),
+  which: { is: 'not-set-out' },
+  setup: setupOf({ machine, on: { at: 'not-set-out', of: part.id } }),
   figure: zero,
   cannot: true,
 });
 
-/** What a groove is called on its part: what stands in it, or its number. */
-function calledIn(part: Part, { groove, wall }: Setting): string {
-  const named = groove.wide ? seatNamed(groove.id) : `no. ${groove.no}`;
-  const face = part.board?.made === 'partition' ? `, face ${groove.face}` : '';
-  return `${named}${wall === 'only' ? '' : `, ${wall} wall`}${face}`;
-}
+/** Which groove of its part: what stands in it, or its number. */
+const grooveOn = (part: Part, { groove, wall }: Setting): Which => ({
+  is: 'groove',
+  seat: groove.wide ? seatOf(groove.id) : { in: 'run', no: groove.no },
+  ...(wall === 'only' ? {} : { wall }),
+  ...(part.board?.made === 'partition' ? { face: groove.face } : {}),
+});
 
-const seatNamed = (id: string): string =>
-  id === 'bottom' ? 'bottom' : /^p\d+$/.test(id) ? `partition ${id.slice(1)}` : 'shelf';
+function seatOf(id: string): Seat {
+  const partition = /^p(\d+)$/.exec(id)?.[1];
+  if (partition) return { in: 'partition', no: partition };
+  return { in: id === 'bottom' ? 'bottom' : 'shelf' };
+}
 
 function grooveSetup(part: Part, setting: Setting, { shop }: Cutting): Setup {
   const { board } = part;
@@ -214,7 +210,7 @@ function rabbetsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
     return {
       ...own,
       what: 'rabbet',
-      which: rabbetWords(rabbet, part.end, tape),
+      which: { is: 'takes', takes: rabbet.takes, ...stoppedAt(rabbet, part.end, tape) },
       setup,
       figure: figure.value,
       fits: rabbet.fits,
@@ -222,12 +218,9 @@ function rabbetsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
   });
 }
 
-/** What lies in it, and where it begins and ends when it does not run through. */
-function rabbetWords({ words, from, to }: Rabbet, end: string, tape: Tape): string {
-  if (!from || !to) return words;
-  const [a, b] = [from, to].map((x) => writeLength(markAt(x, tape).value, tape));
-  return `${words}, stopped: ${a} to ${b} from the ${end} end`;
-}
+/** Where a rabbet begins and ends when it does not run through. */
+const stoppedAt = ({ from, to }: Rabbet, end: string, tape: Tape) =>
+  from && to ? { stopped: { from: markAt(from, tape).value, to: markAt(to, tape).value, end } } : {};
 
 /** Widths of cutters are set finer than marks: a sixty-fourth on an inch tape. */
 const cutterMark = (x: Length, tape: Tape): Rounded => markAt(x, cutterTape(tape));
@@ -247,7 +240,7 @@ function alongOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
     return {
       ...base(part, piece, `along~${groove.id}`),
       what: 'along',
-      which: groove.words,
+      which: { is: 'takes', takes: groove.takes },
       setup,
       figure: figure.value,
       fits: groove.fits,
@@ -261,12 +254,12 @@ function endOf(part: Part, piece: Piece, after: readonly string[]): readonly Ope
   if (!part.endCut) return [];
   const { what, machine, height, on, markedFrom } = part.endCut;
   const setup = setupOf({ machine, height, on });
-  return [{ ...base(part, piece, what), what, which: '', setup, figure: height, after, end: { markedFrom } }];
+  return [{ ...base(part, piece, what), what, setup, figure: height, after, end: { markedFrom } }];
 }
 
 /** Notches and laps: cut from shoulder to shoulder, the near one set off the reference end. */
 function shouldersOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
-  const one = (what: 'notch' | 'lap', cut: Notch | Lap, which: string): Operation => {
+  const one = (what: 'notch' | 'lap', cut: Notch | Lap, which: Which): Operation => {
     const figure = markAt(cut.near, tape);
     const setup = setupOf({
       machine: what,
@@ -279,9 +272,12 @@ function shouldersOf(part: Part, piece: Piece, tape: Tape): readonly Operation[]
     const own = base(part, piece, `${what}~${cut.id}`);
     return { ...own, what, which, setup, figure: figure.value, fits: cut.fits };
   };
-  const single = part.notches.length === 1;
+  const cleat = (k: number): Takes => ({
+    part: 'cleat',
+    ...(part.notches.length === 1 ? {} : { no: k + 1 }),
+  });
   return [
-    ...part.notches.map((cut, k) => one('notch', cut, single ? 'for the cleat' : `for cleat ${k + 1}`)),
-    ...part.laps.map((cut, k) => one('lap', cut, `no. ${k + 1}`)),
+    ...part.notches.map((cut, k) => one('notch', cut, { is: 'takes', takes: cleat(k) })),
+    ...part.laps.map((cut, k) => one('lap', cut, { is: 'lap', no: k + 1 })),
   ];
 }

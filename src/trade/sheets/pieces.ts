@@ -1,5 +1,6 @@
 import { add, atMost, inches, isPositive, type Length, shortest } from '../../length/length';
 import type { Part } from '../carcass/part';
+import type { PieceName } from '../carcass/part-name';
 import { piecesOf } from '../setups/part-operations';
 import { type RoughAt, roughOf } from './rough';
 import type { Rect } from './tree';
@@ -20,7 +21,7 @@ export type RoughPiece = {
   readonly id: string;
   readonly part: string;
   readonly copy: string;
-  readonly name: string;
+  readonly name: PieceName;
   readonly stuff: string | undefined;
   readonly thickness: Length | undefined;
   readonly finished: Rect;
@@ -88,7 +89,10 @@ export function givesPiece(own: Rect, piece: RoughPiece): boolean {
   return atMost(least.long, own.long) && atMost(least.wide, own.wide);
 }
 
-/** Left and right, the two of a pair, the fronts of a column: grain and thickness must match, so they share a sheet. */
+/**
+ * Left and right, the two of a pair, the fronts of a column: grain and thickness must match, so they share a sheet. It
+ * is kept in what a plan rests on, so the spelling never changes.
+ */
 function togetherOf(part: Part, share: string | undefined): string | undefined {
   if (share === 'anywhere') return undefined;
   if (share) return `as said ${share}`;

@@ -1,4 +1,5 @@
 import { add, equals, isPositive, type Length, less, longest, subtract, times } from '../../length/length';
+import type { PieceName } from '../carcass/part-name';
 import type { RoughPiece } from './pieces';
 import type { LeftPiece, SheetStock } from './stock';
 import type { Rect } from './tree';
@@ -77,7 +78,7 @@ export type PoolProblem =
       readonly most: Length;
     }
   | { readonly code: 'sheets-run-out'; readonly left: number }
-  | { readonly code: 'together-too-large'; readonly names: readonly string[] };
+  | { readonly code: 'together-too-large'; readonly names: readonly PieceName[] };
 
 /** What may be laid on: usable size, and what it is of. */
 export type Ground = {

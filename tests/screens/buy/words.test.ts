@@ -32,7 +32,8 @@ describe('one of a thing', () => {
   });
 
   test('of no stock nothing is counted for it, or for them', () => {
-    const not = (pieces: number) => words.notText({ code: 'no-stock', pieces, names: ['Side'] });
+    const not = (pieces: number) =>
+      words.notText({ code: 'no-stock', pieces, names: [{ role: 'board', named: 'Side' }] });
     expect(not(1)).toBe('1 piece of no stock (Side): nothing is counted for it.');
     expect(not(2)).toBe('2 pieces of no stock (Side): nothing is counted for them.');
   });

@@ -51,7 +51,7 @@ describe('the parts on a card', () => {
 
 describe('the last call', () => {
   test('says the figure where there is one, and one cut in the singular', () => {
-    expect(words.stillWant([rip], '12')).toBe(`One cut still wants 12: ${rip.name}.`);
+    expect(words.stillWant([rip], '12')).toBe(`One cut still wants 12: Shelf 1.`);
     expect(words.stillWant(rips.slice(0, 2), '')).toMatch(/^2 cuts still want this: /);
     expect(words.stillWant([], '')).toBe('Nothing more wants this figure.');
     expect(words.stillWant([], '12')).toBe('Nothing more wants 12.');
@@ -82,8 +82,8 @@ describe('a setup', () => {
   });
 
   test('a tick and taking it back are told apart', () => {
-    expect(words.tickAct(rip, false)).toBe(`Cut: ${rip.name}`);
-    expect(words.tickAct(rip, true)).toBe(`Not cut: ${rip.name}`);
+    expect(words.tickAct(rip, false)).toBe(`Cut: Shelf 1`);
+    expect(words.tickAct(rip, true)).toBe(`Not cut: Shelf 1`);
   });
 });
 
@@ -95,7 +95,7 @@ test('what stands in the way: two are named, of three the first', () => {
 });
 
 test('a piece that no longer fits says what of it is off', () => {
-  expect(words.misfit(rip, 'width')).toContain(', how wide: recut');
-  expect(words.misfit(rip, 'depth')).toContain(', how deep: recut');
-  expect(words.misfit(rip, 'place')).not.toContain(', how');
+  expect(words.misfit(rip, 'width', '1/32')).toContain(', how wide: recut');
+  expect(words.misfit(rip, 'depth', '1/32')).toContain(', how deep: recut');
+  expect(words.misfit(rip, 'place', '1/32')).not.toContain(', how');
 });

@@ -17,7 +17,7 @@ const asks = handAsks(work, part, plan);
 test('every blank of the sentence is asked for', () => {
   const names = [...words.handSlip.matchAll(/\{(\w+)\}/g)].map((m) => m[1] ?? '');
   expect(names.map((name) => asks[name]?.title)).toEqual([
-    `What is done to the ${part.name.toLowerCase()}`,
+    'What is done to the left side',
     'Where: Hole',
     'Set at: Hole',
     'What comes before: Hole',

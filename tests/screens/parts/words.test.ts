@@ -49,8 +49,8 @@ describe('a part in words', () => {
     const lines = words.joints({
       ...side,
       rabbets: [
-        { ...rabbet, words: 'for the back' },
-        { ...rabbet, words: 'for the back', from: l('2'), to: l('30') },
+        { ...rabbet, takes: { part: 'back' } },
+        { ...rabbet, takes: { part: 'back' }, from: l('2'), to: l('30') },
       ] as Part['rabbets'],
       notches: [cut],
       laps: [cut],
@@ -74,16 +74,20 @@ describe('a cut of a part', () => {
   if (!op) throw new Error('a cut is wanted');
 
   test('names its copy where there are several', () => {
-    expect(words.operation(op, { ...side, copies: 1 }, undefined)).not.toContain(op.name);
-    expect(words.operation(op, { ...side, copies: 2 }, undefined)).toMatch(new RegExp(`^${op.name}: `));
+    expect(words.operation(op, { copies: 1, tape: '1/32' }, undefined)).toBe('rip');
+    expect(words.operation(op, { copies: 2, tape: '1/32' }, undefined)).toBe('Left side: rip');
   });
 
   test('says what it was cut to where that is no longer wanted', () => {
-    expect(words.operation({ ...op, figure: l('30') }, side, l('29'))).toMatch(/; cut at 29, now wants 30$/);
+    expect(words.operation({ ...op, figure: l('30') }, { copies: 1, tape: '1/32' }, l('29'))).toMatch(
+      /; cut at 29, now wants 30$/,
+    );
   });
 });
 
 test('a true size taken away leaves no blank at the end of its act', () => {
-  expect(words.measured({ ...side, name: 'Side' }, '34 1/2')).toBe('As cut: Side 34 1/2');
-  expect(words.measured({ ...side, name: 'Side' }, '')).toBe('As cut: Side');
+  expect(words.measured({ ...side, name: { role: 'board', named: 'Side' } }, '34 1/2')).toBe(
+    'As cut: Side 34 1/2',
+  );
+  expect(words.measured({ ...side, name: { role: 'board', named: 'Side' } }, '')).toBe('As cut: Side');
 });

@@ -31,7 +31,9 @@ describe('the big bar says the next true thing', () => {
     ['the other of the pair', { made: 'pair' }, 1, 0, 'Right is cut'],
     ['all cut here: the next setting', {}, 1, 0, 'Next stop'],
     ['all cut: back', {}, 2, 1, 'All 2 cut. Back to the marks'],
-  ] as const)('%s', (_, over, cut, at, says) => expect(words.mainAction(rowsWith(over, cut), at)).toBe(says));
+  ] as const)('%s', (_, over, cut, at, says) =>
+    expect(words.mainAction(rowsWith(over, cut), at, board(over))).toBe(says),
+  );
 });
 
 describe('what is said at the saw', () => {

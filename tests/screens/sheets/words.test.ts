@@ -6,7 +6,8 @@ import { at, opened } from '../../plan/laid-sample';
 const { found } = at(opened.entries);
 const [piece] = [...found.pieces.values()];
 if (!piece) throw new Error('a piece is wanted');
-const named = (...names: readonly string[]) => names.map((name) => ({ ...piece, name }));
+const named = (...names: readonly string[]) =>
+  names.map((named) => ({ ...piece, name: { of: { role: 'board', named } } as const }));
 
 describe('how many of a thing', () => {
   test.each([
@@ -34,7 +35,12 @@ describe('names in a row', () => {
 });
 
 describe('a piece laid at another size than it is wanted', () => {
-  const rough = { ...piece, name: 'Shelf', long: l('30'), wide: l('12') };
+  const rough = {
+    ...piece,
+    name: { of: { role: 'board', named: 'Shelf' } } as const,
+    long: l('30'),
+    wide: l('12'),
+  };
   const misfit = { sheet: 's', piece: rough, laid: { long: l('29'), wide: l('12') } };
 
   test.each([

@@ -64,8 +64,26 @@ describe('buyingOf', () => {
   });
 
   test('parts of no stock, and of one that is gone, are named as not counted', () => {
-    const parts = [part({ long: '34', wide: '11', stuff: undefined, copies: 2, name: 'Shell case' }), board];
-    expect(of({ parts }).not).toEqual([{ code: 'no-stock', pieces: 3, names: ['Shell case', 'Piece'] }]);
+    const parts = [
+      part({
+        long: '34',
+        wide: '11',
+        stuff: undefined,
+        copies: 2,
+        name: { role: 'board', named: 'Shell case' },
+      }),
+      board,
+    ];
+    expect(of({ parts }).not).toEqual([
+      {
+        code: 'no-stock',
+        pieces: 3,
+        names: [
+          { role: 'board', named: 'Shell case' },
+          { role: 'board', named: 'Piece' },
+        ],
+      },
+    ]);
   });
 
   test('a bank that does not work out, or says no slides, is named as not counted', () => {

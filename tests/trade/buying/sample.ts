@@ -43,7 +43,7 @@ export const part = (over: Partial<Part> & { readonly long: string; readonly wid
   return {
     id: `case~${long.replace(/\W/g, 'x')}`,
     of: 'case',
-    name: 'Piece',
+    name: { role: 'board', named: 'Piece' },
     copies: 1,
     stock: undefined,
     stuff: 'oak',

@@ -67,16 +67,16 @@ describe('stoppedGroove', () => {
 });
 
 describe('copiesOf', () => {
-  const names = (over: Parameters<typeof board>[0]) => {
+  const ids = (over: Parameters<typeof board>[0]) => {
     const b = board({ length: l('20'), runs: [one('5', '1/2', { face: 'B' })], ...over });
-    return layOut(b).grooves.flatMap((g) => copiesOf(b, g).map((c) => c.name));
+    return layOut(b).grooves.flatMap((g) => copiesOf(b, g).map((c) => c.id));
   };
 
   test('of a pair are left and right; of a partition the face; of boards alike their numbers', () => {
-    expect(names({ made: 'pair' })).toEqual(['Left', 'Right']);
-    expect(names({ made: 'partition' })).toEqual(['Face B']);
-    expect(names({ copies: 1 })).toEqual(['This board']);
-    expect(names({ copies: 3 })).toEqual(['No. 1', 'No. 2', 'No. 3']);
+    expect(ids({ made: 'pair' })).toEqual(['left', 'right']);
+    expect(ids({ made: 'partition' })).toEqual(['B']);
+    expect(ids({ copies: 1 })).toEqual(['1']);
+    expect(ids({ copies: 3 })).toEqual(['1', '2', '3']);
   });
 });
 

@@ -222,7 +222,7 @@ describe('noLongerFit and wouldChange', () => {
   test('a dado cut for 23/32 is named when what stands in it measures 3/4, though it stands where it stood', () => {
     const thicker = made(plainCase, { b: '3/4' }).operations;
     const dado = (ops: readonly Operation[]) =>
-      ops.find((op) => op.part === 'c1~left' && op.which === 'bottom');
+      ops.find((op) => op.part === 'c1~left' && op.which?.is === 'groove' && op.which.seat.in === 'bottom');
     const was = dado(before);
     if (!was?.width) throw new Error('no dado');
     const kept = { figure: dado(thicker)?.figure ?? was.figure, width: was.width };

@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { newBoard } from '../../../src/job/job';
@@ -16,6 +17,7 @@ import type { Operation } from '../../../src/trade/setups/operation';
 import { type HandWork, operationsOf } from '../../../src/trade/setups/operations';
 import { orderSetups } from '../../../src/trade/setups/order/order';
 import { setupOf } from '../../../src/trade/setups/setup';
+import type { Seat } from '../../../src/trade/setups/which';
 import { l, w } from '../../length/write-figures';
 import { runs } from '../../runs';
 import { framedCase, part, plainCase, sheets, work } from '../carcass/sample-case';
@@ -391,7 +393,9 @@ describe('operationsOf: work added by hand', () => {
 
   test('two of one id are one tick: the first stands, and the order is worked out', () => {
     const { operations } = made(plainCase, { hand: [byHand('x1', { name: 'Drill' }), byHand('x1')] });
-    expect(operations.filter((op) => op.what === 'hand').map((op) => op.which)).toEqual(['Drill']);
+    expect(operations.filter((op) => op.what === 'hand').map((op) => op.which)).toEqual([
+      { is: 'own', said: 'Drill' },
+    ]);
     expect(ordered(operations).ok).toBe(true);
   });
 
@@ -496,11 +500,13 @@ test('a case without parts has no operation, not even at the bench', () => {
 
 test('grooves wait for their stock by its id', () => {
   const { operations } = made(plainCase);
-  const fits = (id: string, which: string) =>
-    operations.find((op) => op.part === id && op.which.startsWith(which))?.fits;
-  expect(fits('c1~left', 'bottom')).toBe('b');
-  expect(fits('c1~top', 'partition 1')).toBe('b');
-  expect(fits('c1~left', 'no. 1')).toBeUndefined();
+  const fits = (id: string, seat: Seat) =>
+    operations.find(
+      ({ part, which }) => part === id && which?.is === 'groove' && isDeepStrictEqual(which.seat, seat),
+    )?.fits;
+  expect(fits('c1~left', { in: 'bottom' })).toBe('b');
+  expect(fits('c1~top', { in: 'partition', no: '1' })).toBe('b');
+  expect(fits('c1~left', { in: 'run', no: '1' })).toBeUndefined();
 });
 
 const own = (id: string) => ({ at: 'own', id }) as const;
@@ -694,7 +700,7 @@ test('a bit too wide for some of the grooves leaves those blocked, not forgotten
   );
   const left = operations.filter((op) => op.part === 'c1~left' && op.what === 'groove');
   // the tray grooves are 13/32, the bottom's dado 23/32 and a glue line
-  expect(left.some((op) => op.which.startsWith('bottom'))).toBe(true);
+  expect(left.some((op) => op.which?.is === 'groove' && op.which.seat.in === 'bottom')).toBe(true);
   expect(left.filter((op) => op.cannot).map((op) => op.id)).toEqual(['cut/c1~left/grooves/1']);
   expect(operations.find((op) => op.what === 'dry-fit')?.after).toContain('cut/c1~left/grooves/1');
 });

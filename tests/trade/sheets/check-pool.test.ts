@@ -18,11 +18,11 @@ describe('what keeps a stock from being laid out', () => {
     const [problem] = checkPool(pool([piece('p', n(97, 1, 2), n(20))]), eighth);
     expect(
       problem?.code === 'too-large' && [
-        problem.piece.name,
+        problem.piece.id,
         writeLength(problem.over.long),
         writeLength(problem.most.long),
       ],
-    ).toEqual(['p', '1 1/2', '96']);
+    ).toEqual(['p/1', '1 1/2', '96']);
     expect(codes(pool([piece('p', n(96), n(48))]))).toEqual([]);
   });
 

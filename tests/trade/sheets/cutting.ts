@@ -35,7 +35,7 @@ export const piece = (id: string, long: Length, wide: Length): RoughPiece => ({
   id: `${id}/1`,
   part: id,
   copy: '1',
-  name: id,
+  name: { of: { role: 'board', named: id } },
   stuff: 'a',
   thickness: undefined,
   finished: { long: subtract(long, n(0, 1, 4)), wide: subtract(wide, n(0, 1, 4)) },

@@ -30,7 +30,7 @@ export const piece = (id: string, long: Length, wide: Length, own: Partial<Rough
   id: `${id}/1`,
   part: id,
   copy: '1',
-  name: id,
+  name: { of: { role: 'board', named: id } },
   stuff: 'a',
   thickness: n(0, 23, 32),
   finished: { long, wide },

@@ -75,7 +75,7 @@ test('wherever any cut comes out, no piece lies in a trim or on a bad place, non
             id: `${id}/1`,
             part: id,
             copy: '1',
-            name: id,
+            name: { of: { role: 'board', named: id } },
             stuff: 'a',
             thickness: undefined,
             finished,

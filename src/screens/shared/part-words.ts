@@ -1,0 +1,117 @@
+import type { Inside } from '../../trade/carcass/case';
+import type {
+  BoxRole,
+  CopyName,
+  DrawerPlace,
+  SingleRole,
+  Thing,
+  WorkName,
+} from '../../trade/carcass/part-name';
+import type { Board } from '../../trade/grooves/board';
+import type { Copy } from '../../trade/grooves/copies';
+import { capital } from './capital';
+
+const words: Readonly<Record<SingleRole, string>> = {
+  left: 'Left side',
+  right: 'Right side',
+  bottom: 'Bottom',
+  top: 'Top',
+  back: 'Back',
+  cleat: 'Cleat',
+  stile: 'Stile',
+  middle: 'Middle stile',
+  railtop: 'Top rail',
+  railbottom: 'Bottom rail',
+  toe: 'Toe board',
+  loose: 'Loose top',
+  edgefront: 'Front edging',
+  edgeleft: 'Left edging',
+  edgeright: 'Right edging',
+  baserail: 'Base rail',
+  basecross: 'Cross member',
+};
+
+const insideWords: Readonly<Record<Inside['kind'], string>> = {
+  trays: 'Tray',
+  fixed: 'Fixed shelf',
+  loose: 'Loose shelf',
+  rail: 'Middle rail',
+};
+
+const boxWords: Readonly<Record<BoxRole, string>> = {
+  side: 'side',
+  boxfront: 'box front',
+  boxback: 'back',
+  boxbottom: 'bottom',
+};
+
+/** Which one, where there are several. */
+const some = (before: string, which: CopyName | undefined): string =>
+  which === undefined ? '' : `${before}${which}`;
+
+const inColumn = (column: number | undefined): string => some(', column ', column);
+
+const drawer = ({ no, column }: DrawerPlace): string => `Drawer ${no}${inColumn(column)}`;
+
+/** A board's number stands before what the user said after a comma: `Shelf 2, top`. */
+const numbered = (named: string, copy: CopyName | undefined): string =>
+  named.replace(/(?=, |$)/, some(' ', copy));
+
+/**
+ * What a part is called, and one copy of it.
+ *
+ * @example partWord({ role: 'inside', kind: 'trays', bay: 1 }, 4) // 'Tray 4, bay 1'
+ */
+export function partWord(name: Thing, copy?: CopyName): string {
+  switch (name.role) {
+    case 'board':
+      return numbered(name.named || 'Board', copy);
+    case 'partition':
+      return `Partition${some(' ', name.no)}`;
+    case 'inside':
+      return `${insideWords[name.kind]}${some(' ', copy)}${some(', bay ', name.bay)}`;
+    case 'front':
+      return `Front ${name.no}${inColumn(name.column)}`;
+    case 'blank':
+      return `Blank for the fronts${inColumn(name.column)}`;
+    case 'drawer':
+      return drawer(name);
+    case 'slide':
+      return `${drawer(name)}, ${name.hand} slide`;
+    case 'side':
+    case 'boxfront':
+    case 'boxback':
+    case 'boxbottom':
+      return `${drawer(name)},${some(' ', copy)} ${boxWords[name.role]}`;
+    case 'case':
+      return name.named || 'Case';
+    case 'scrap':
+      return 'Test piece';
+    default:
+      return `${words[name.role]}${some(' ', copy)}`;
+  }
+}
+
+const copyWord = (copy: CopyName): string =>
+  typeof copy === 'number' ? `no. ${copy}` : copy.length === 1 ? `face ${copy}` : copy;
+
+/**
+ * What is worked on: a piece with its copy, and whether it is made again.
+ *
+ * @example workWord({ of: { role: 'stile' }, copy: 2, recut: true }) // 'Stile 2, recut'
+ */
+export function workWord({ of, copy, recut, grooved }: WorkName): string {
+  const piece = grooved && copy ? `${partWord(of)}, ${copyWord(copy)}` : partWord(of, copy);
+  return recut ? `${piece}, recut` : piece;
+}
+
+/** What a board is called: the part it is, else as the user calls it. */
+export const boardWord = ({ part, name }: Pick<Board, 'part' | 'name'>, unnamed = ''): string =>
+  part ? partWord(part) : name || unnamed;
+
+/** A copy of a board where the board itself is named above: `Left`, `No. 3`. */
+export function copyOfBoard({ name, again }: Copy, board: Board): string {
+  const only = board.hand && board.part ? partWord(board.part) : 'This board';
+  const copy = name && copyWord(name);
+  return `${copy ? capital(copy) : only}${again > 0 ? ', recut' : ''}`;
+}

@@ -1,0 +1,63 @@
+import { absolute, isNegative } from '../../length/length';
+import { assertNever } from '../../length/result';
+import type { Tape } from '../../length/tape';
+import { writeLength, writeMark } from '../../length/write';
+import type { Takes } from '../../trade/carcass/part-name';
+import type { Operation, What } from '../../trade/setups/operation';
+import type { Seat, Which } from '../../trade/setups/which';
+
+/** What is minded in a step at the bench. */
+const benchSays: Partial<Record<What, string>> = {
+  'dry-fit': 'square it, and measure each opening as built',
+  'finish-inside': 'inner faces and back; joints masked',
+  'glue-up': 'try the back first; diagonals before the glue grips',
+  'frame-on': 'then measure its openings',
+  'box-up': 'dry, then glue; diagonals before it grips',
+  slide: 'rests on the stick',
+  hang: 'runs free, full out and home',
+  level: 'shims under the low feet, anchored, then tried again',
+  'front-on': 'on its shims, screwed from inside; then measure its far edge',
+};
+
+/** What lies in a joint. @example takesWords({ part: 'cleat', no: 2 }) // 'for cleat 2' */
+export const takesWords = (takes: Takes): string =>
+  takes.no === undefined ? `for the ${takes.part}` : `for ${takes.part} ${takes.no}`;
+
+const seatWords = (seat: Seat): string =>
+  seat.in === 'run' ? `no. ${seat.no}` : seat.in === 'partition' ? `partition ${seat.no}` : seat.in;
+
+function whichOf(which: Which, tape: Tape): string {
+  switch (which.is) {
+    case 'groove': {
+      const face = which.face ? `, face ${which.face}` : '';
+      return `${seatWords(which.seat)}${which.wall ? `, ${which.wall} wall` : ''}${face}`;
+    }
+    case 'not-set-out':
+      return 'not set out yet: see Marks';
+    case 'takes': {
+      if (!which.stopped) return takesWords(which.takes);
+      const { from, to, end } = which.stopped;
+      return `${takesWords(which.takes)}, stopped: ${writeLength(from, tape)} to ${writeLength(to, tape)} from the ${end} end`;
+    }
+    case 'lap':
+      return `no. ${which.no}`;
+    case 'long-points':
+      return 'to the long points';
+    case 'scrap':
+      return 'scrap of the same sheet';
+    case 'own':
+      return which.said;
+    case 'edge': {
+      const far = writeLength(absolute(which.at), tape);
+      return `${which.edge} edge, ${far} ${isNegative(which.at) ? 'past' : 'from'} the ${which.end}`;
+    }
+    case 'holes':
+      return `${writeMark(which.down, tape)} down${which.bothEnds ? ', from both ends' : ''}`;
+    default:
+      return assertNever(which);
+  }
+}
+
+/** Which of its kind on the part, or what is minded at the bench; of a rip, a length or a dovetail nothing. */
+export const whichAlone = ({ what, which }: Operation, tape: Tape): string =>
+  which ? whichOf(which, tape) : (benchSays[what] ?? '');

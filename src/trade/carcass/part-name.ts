@@ -1,0 +1,70 @@
+import type { Face } from '../grooves/layout';
+import type { Inside, Stock } from './case';
+
+type Hand = 'left' | 'right';
+
+/** The end of a part's id, where that says what it is: there is one of its kind, or its pieces are numbered. */
+export type SingleRole =
+  | Hand
+  | 'bottom'
+  | 'top'
+  | 'back'
+  | 'cleat'
+  | 'stile'
+  | 'middle'
+  | 'railtop'
+  | 'railbottom'
+  | 'toe'
+  | 'loose'
+  | 'edgefront'
+  | 'edgeleft'
+  | 'edgeright'
+  | 'baserail'
+  | 'basecross';
+
+/** A piece of a drawer's box, as its id ends. */
+export type BoxRole = 'side' | 'boxfront' | 'boxback' | 'boxbottom';
+
+/** A drawer by its number from the top; its column where there are several. */
+export type DrawerPlace = { readonly no: number; readonly column?: number };
+
+/** What a part is, as a code: what is said of it stands in the screens. */
+export type PartName =
+  | { readonly role: SingleRole }
+  /** From the left; the only one has no number. */
+  | { readonly role: 'partition'; readonly no?: number }
+  /** What stands in a bay; the only bay has no number. */
+  | { readonly role: 'inside'; readonly kind: Inside['kind']; readonly bay?: number }
+  | (DrawerPlace & { readonly role: 'front' | BoxRole })
+  /** What the fronts of a column are cut out of. */
+  | { readonly role: 'blank'; readonly column?: number }
+  /** A board laid out by hand, as the user calls it. */
+  | { readonly role: 'board'; readonly named: string };
+
+/** Which of the pieces of a part: of a pair its hand, else its number. A partition's faces are told apart. */
+export type CopyName = Hand | Face | number;
+
+/** One piece of a part: which copy where there are several, and whether it takes the place of a spoiled one. */
+export type PieceName = {
+  readonly of: PartName;
+  readonly copy?: CopyName | undefined;
+  readonly recut?: boolean;
+};
+
+/** What else is worked on: the drawer as a whole, a slide of it, a case, and scrap for a test cut. */
+export type Thing =
+  | PartName
+  | (DrawerPlace & { readonly role: 'drawer' })
+  | (DrawerPlace & { readonly role: 'slide'; readonly hand: Hand })
+  | { readonly role: 'case'; readonly named: string }
+  | { readonly role: 'scrap' };
+
+/** What an operation is done to. */
+export type WorkName = Omit<PieceName, 'of'> & {
+  readonly of: Thing;
+  /** Its grooves: where the same setting cuts several, its copy stands apart. */
+  readonly grooved?: true;
+};
+
+/** What lies in a rabbet, notch or groove; of several cleats, which. */
+export type Takes = { readonly part: Stock; readonly no?: number | undefined };

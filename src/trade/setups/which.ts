@@ -1,0 +1,37 @@
+import type { Length } from '../../length/length';
+import type { Rounded } from '../../length/round';
+import type { Takes } from '../carcass/part-name';
+import type { Face } from '../grooves/layout';
+import type { Wall } from '../grooves/passes';
+
+/** What stands in a groove; one of a run has its number. */
+export type Seat =
+  | { readonly in: 'run' | 'partition'; readonly no: string }
+  | { readonly in: 'bottom' | 'shelf' };
+
+/** Which of its kind an operation is on its part, as a code: what is said of it stands in the screens. Inches. */
+export type Which =
+  /** Grooves that cannot be set yet stand as one. */
+  | { readonly is: 'not-set-out' }
+  /** `wall` where it is cut in passes; `face` of a partition. */
+  | { readonly is: 'groove'; readonly seat: Seat; readonly wall?: Wall; readonly face?: Face }
+  /** What lies in a rabbet, notch or groove; stopped, its ends as marked from the `end` of the part. */
+  | {
+      readonly is: 'takes';
+      readonly takes: Takes;
+      readonly stopped?: { readonly from: Length; readonly to: Length; readonly end: string };
+    }
+  | { readonly is: 'lap'; readonly no: number }
+  | { readonly is: 'long-points' }
+  | { readonly is: 'scrap' }
+  /** As whoever added it by hand called it. */
+  | { readonly is: 'own'; readonly said: string }
+  /** An edge on the story stick, as marked from its `end`; below 0 it stands past it. */
+  | {
+      readonly is: 'edge';
+      readonly edge: 'top' | 'bottom';
+      readonly at: Length;
+      readonly end: 'top' | 'bottom';
+    }
+  /** Holes for a pull, so far down as marked; from both ends or from one. */
+  | { readonly is: 'holes'; readonly down: Rounded; readonly bothEnds: boolean };

@@ -1,0 +1,67 @@
+import { describe, expect, test } from 'vitest';
+import { whatWords, whichWords } from '../../../src/screens/shared/cut-words';
+import { takesWords } from '../../../src/screens/shared/which-words';
+import { type Operation, opId, type What } from '../../../src/trade/setups/operation';
+import { setupOf } from '../../../src/trade/setups/setup';
+import type { Which } from '../../../src/trade/setups/which';
+import { l } from '../../length/write-figures';
+
+const operation = (what: What, which?: Which): Operation => ({
+  id: opId('side', what, '1'),
+  part: 'side',
+  copy: '1',
+  name: { of: { role: 'left' } },
+  what,
+  ...(which ? { which } : {}),
+  setup: setupOf({ machine: 'hand', on: { at: 'nothing' } }),
+  figure: l('1'),
+  after: [],
+});
+
+describe('takesWords', () => {
+  test('numbers a cleat only where there are several', () => {
+    expect(takesWords({ part: 'cleat' })).toBe('for the cleat');
+    expect(takesWords({ part: 'cleat', no: 2 })).toBe('for cleat 2');
+    expect(takesWords({ part: 'back' })).toBe('for the back');
+  });
+});
+
+describe('whatWords', () => {
+  const said = (what: What, which?: Which) => whatWords(operation(what, which), '1/32');
+
+  test('of a rip nothing more is said', () => {
+    expect(said('rip')).toBe('rip');
+    expect(whichWords(operation('rip'), '1/32')).toBe('');
+  });
+
+  test('a groove is called by its number or by what stands in it, its wall and its face', () => {
+    expect(said('groove', { is: 'groove', seat: { in: 'run', no: '7' } })).toBe('groove no. 7');
+    const shelf = { is: 'groove', seat: { in: 'shelf' }, wall: 'near', face: 'B' } as const;
+    expect(said('groove', shelf)).toBe('groove shelf, near wall, face B');
+    expect(whatWords({ ...operation('groove', shelf), fits: 'ply' }, '1/32')).toBe(
+      'dado for the shelf, near wall, face B',
+    );
+  });
+
+  test('a stopped rabbet says from where to where', () => {
+    const stopped = { from: l('3 1/2'), to: l('9'), end: 'bottom' };
+    expect(said('rabbet', { is: 'takes', takes: { part: 'top' } })).toBe('rabbet for the top');
+    expect(said('rabbet', { is: 'takes', takes: { part: 'cleat' }, stopped })).toBe(
+      'rabbet for the cleat, stopped: 3 1/2 to 9 from the bottom end',
+    );
+  });
+
+  test('work by hand keeps the words of whoever added it', () => {
+    expect(said('hand', { is: 'own', said: 'Drill' })).toBe('Drill');
+  });
+
+  test('an edge over the end of the story stick stands past it', () => {
+    const edge = (at: string): Which => ({ is: 'edge', edge: 'top', at: l(at), end: 'bottom' });
+    expect(said('marks', edge('4 1/2'))).toBe('mark the story stick: top edge, 4 1/2 from the bottom');
+    expect(said('marks', edge('-1/4'))).toBe('mark the story stick: top edge, 1/4 past the bottom');
+  });
+
+  test('a step at the bench says what is minded in it', () => {
+    expect(said('hang')).toBe('hang the boxes: runs free, full out and home');
+  });
+});
