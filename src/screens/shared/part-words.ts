@@ -38,12 +38,8 @@ const insideWords: Readonly<Record<Inside['kind'], string>> = {
   rail: 'Middle rail',
 };
 
-const boxWords: Readonly<Record<BoxRole, string>> = {
-  side: 'side',
-  boxfront: 'box front',
-  boxback: 'back',
-  boxbottom: 'bottom',
-};
+/** A piece of a box; its front is told from the drawer's. */
+const boxWord = (role: BoxRole): string => (role === 'boxfront' ? 'box front' : role.replace('box', ''));
 
 /** Which one, where there are several. */
 const some = (before: string, which: CopyName | undefined): string =>
@@ -53,10 +49,6 @@ const inColumn = (column: number | undefined): string => some(', column ', colum
 
 const drawer = ({ no, column }: DrawerPlace): string => `Drawer ${no}${inColumn(column)}`;
 
-/** A board's number stands before what the user said after a comma: `Shelf 2, top`. */
-const numbered = (named: string, copy: CopyName | undefined): string =>
-  named.replace(/(?=, |$)/, some(' ', copy));
-
 /**
  * What a part is called, and one copy of it.
  *
@@ -65,7 +57,8 @@ const numbered = (named: string, copy: CopyName | undefined): string =>
 export function partWord(name: Thing, copy?: CopyName): string {
   switch (name.role) {
     case 'board':
-      return numbered(name.named || 'Board', copy);
+      // the number stands before what the user said after a comma: `Shelf 2, top`
+      return (name.named || 'Board').replace(/(?=, |$)/, some(' ', copy));
     case 'partition':
       return `Partition${some(' ', name.no)}`;
     case 'inside':
@@ -82,7 +75,7 @@ export function partWord(name: Thing, copy?: CopyName): string {
     case 'boxfront':
     case 'boxback':
     case 'boxbottom':
-      return `${drawer(name)},${some(' ', copy)} ${boxWords[name.role]}`;
+      return `${drawer(name)},${some(' ', copy)} ${boxWord(name.role)}`;
     case 'case':
       return name.named || 'Case';
     case 'scrap':
@@ -95,6 +88,8 @@ export function partWord(name: Thing, copy?: CopyName): string {
 const copyWord = (copy: CopyName): string =>
   typeof copy === 'number' ? `no. ${copy}` : copy.length === 1 ? `face ${copy}` : copy;
 
+const recutWord = (piece: string, recut: boolean | undefined): string => (recut ? `${piece}, recut` : piece);
+
 /**
  * What is worked on: a piece with its copy, and whether it is made again.
  *
@@ -102,7 +97,7 @@ const copyWord = (copy: CopyName): string =>
  */
 export function workWord({ of, copy, recut, grooved }: WorkName): string {
   const piece = grooved && copy ? `${partWord(of)}, ${copyWord(copy)}` : partWord(of, copy);
-  return recut ? `${piece}, recut` : piece;
+  return recutWord(piece, recut);
 }
 
 /** What a board is called: the part it is, else as the user calls it. */
@@ -110,8 +105,7 @@ export const boardWord = ({ part, name }: Pick<Board, 'part' | 'name'>, unnamed 
   part ? partWord(part) : name || unnamed;
 
 /** A copy of a board where the board itself is named above: `Left`, `No. 3`. */
-export function copyOfBoard({ name, again }: Copy, board: Board): string {
-  const only = board.hand && board.part ? partWord(board.part) : 'This board';
-  const copy = name && copyWord(name);
-  return `${copy ? capital(copy) : only}${again > 0 ? ', recut' : ''}`;
+export function copyOfBoard({ name, again }: Copy, { hand, part }: Board): string {
+  const only = hand && part ? partWord(part) : 'This board';
+  return recutWord(name ? capital(copyWord(name)) : only, again > 0);
 }

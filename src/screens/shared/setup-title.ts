@@ -34,8 +34,8 @@ export const benchWords: Partial<Record<What, string>> = {
 
 /** Heading of a setup: `Rip fence at`, `Dry-fit`, or what was said by hand. */
 export function setupTitle(op: Operation): string {
-  const { setup } = op;
-  if (op.which?.is === 'own') return setup.figure ? `${op.which.said}, set at` : op.which.said;
+  const { setup, which, what } = op;
+  if (which?.is === 'own') return setup.figure ? `${which.said}, set at` : which.said;
   if (setup.sets) return gaugeWords[setup.sets];
-  return benchWords[op.what] ?? machineNames[setup.machine];
+  return benchWords[what] ?? machineNames[setup.machine];
 }

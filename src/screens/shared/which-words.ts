@@ -23,8 +23,8 @@ const benchSays: Partial<Record<What, string>> = {
 export const takesWords = (takes: Takes): string =>
   takes.no === undefined ? `for the ${takes.part}` : `for ${takes.part} ${takes.no}`;
 
-const seatWords = (seat: Seat): string =>
-  seat.in === 'run' ? `no. ${seat.no}` : seat.in === 'partition' ? `partition ${seat.no}` : seat.in;
+const seatWords = ({ in: what, no }: Seat): string =>
+  `${what === 'run' ? 'no.' : what}${no === undefined ? '' : ` ${no}`}`;
 
 function whichOf(which: Which, tape: Tape): string {
   switch (which.is) {

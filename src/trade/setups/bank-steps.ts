@@ -121,7 +121,7 @@ function marksOf(bank: BankWork): readonly Operation[] {
       copy: '1',
       on: { role: 'front', no: mark.front },
       what: 'marks',
-      which: { is: 'edge', edge: mark.edge, at: mark.at, end: mark.end },
+      which: { is: 'edge', ...mark },
       after: readyFor(bank.of, bank.framed),
     }),
     setup: setupOf({ machine: 'stick', on: { at: 'story-stick', of: bank.id } }),

@@ -7,7 +7,7 @@ import type { Wall } from '../grooves/passes';
 /** What stands in a groove; one of a run has its number. */
 export type Seat =
   | { readonly in: 'run' | 'partition'; readonly no: string }
-  | { readonly in: 'bottom' | 'shelf' };
+  | { readonly in: 'bottom' | 'shelf'; readonly no?: never };
 
 /** Which of its kind an operation is on its part, as a code: what is said of it stands in the screens. Inches. */
 export type Which =
