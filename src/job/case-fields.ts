@@ -1,4 +1,4 @@
-import { type Built, type Case, type Inside, newCase, type Stock as Of } from '../trade/carcass/case';
+import { type Built, type Case, type Inside, newCase, type StockRole as Of } from '../trade/carcass/case';
 
 type Read = Readonly<Record<string, unknown>>;
 

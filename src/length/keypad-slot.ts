@@ -51,7 +51,7 @@ export type Refused =
 const most = 9;
 
 /** Scant and strong move one step: 1/64 on a tape read in 64ths, thousandths or millimetres, else 1/32. In 64ths. */
-export const stepOf = (tape: Tape): number => (tape === '1/16' || tape === '1/32' ? 2 : 1);
+export const nudgeOf = (tape: Tape): number => (tape === '1/16' || tape === '1/32' ? 2 : 1);
 
 /**
  * A key pressed while a figure is keyed.
@@ -69,9 +69,9 @@ export function pressSlot(slot: Slot, key: SlotKey, tape: Tape): Result<Slot, Re
     case 'fraction':
       return fraction(slot, key.sixteenths * 4);
     case 'scant':
-      return moved(slot, -stepOf(tape));
+      return moved(slot, -nudgeOf(tape));
     case 'strong':
-      return moved(slot, stepOf(tape));
+      return moved(slot, nudgeOf(tape));
     case 'feet':
       return feet(slot);
     case 'mm':

@@ -5,7 +5,7 @@ import { layProblemOf } from '../trade/sheets/lay-problem';
 import type { RoughPiece } from '../trade/sheets/pieces';
 import type { SheetStock } from '../trade/sheets/stock';
 import { piecesIn, placesOf, type Rect } from '../trade/sheets/tree';
-import { lowerBound } from '../trade/sheets/two-d/bound';
+import { sheetLowerBound } from '../trade/sheets/two-d/bound';
 import { type Breakdown, isSettled, type PoolView } from './breakdown';
 import { leastSheets } from './take-plan';
 
@@ -61,6 +61,6 @@ function leastNeed({ pool, problems, toLay }: PoolView, kerf: Length | undefined
   if (!kerf || !stock || problems.length > 0 || toLay.pieces.length === 0) return [];
   const all = { ...pool, lefts: [] };
   const problem = layProblemOf(all, kerf);
-  const least = leastSheets({ bound: lowerBound(problem.two) }, problem) ?? 1;
+  const least = leastSheets({ bound: sheetLowerBound(problem.two) }, problem) ?? 1;
   return [{ ...needOf(stock), count: Math.max(1, least), how: 'least', pieces: pool.pieces.length }];
 }

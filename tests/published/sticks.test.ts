@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { lowerBound } from '../../src/trade/sheets/one-d/bounds';
+import { stickLowerBound } from '../../src/trade/sheets/one-d/bounds';
 import { instancesIn } from '../trade/sheets/one-d/instances';
 import { run } from '../trade/sheets/one-d/verify';
 
@@ -21,6 +21,6 @@ describe('published instances', () => {
     const { sticks, bound } = run(problem, { seed: 1, effort: 1500 });
     expect(sticks.length).toBe(optimum);
     expect(bound).toBeLessThanOrEqual(optimum);
-    expect(lowerBound(problem)).toBeLessThanOrEqual(bound);
+    expect(stickLowerBound(problem)).toBeLessThanOrEqual(bound);
   });
 });

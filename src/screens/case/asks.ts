@@ -2,7 +2,7 @@ import { editBay, editCase, editInside } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import type { Job } from '../../job/job';
 import type { Length } from '../../length/length';
-import type { Case, Inside, Stock } from '../../trade/carcass/case';
+import type { Case, Inside, StockRole } from '../../trade/carcass/case';
 import type { CaseField } from '../../trade/carcass/problems';
 import type { Ask } from '../shared/ask';
 import * as words from './ask-words';
@@ -46,7 +46,7 @@ export const caseHold = (c: Case): Ask => ({
 });
 
 /** Which stock a piece is of: any that the job has measured or planned. */
-export const caseStock = (c: Case, stock: Stock, job: Job): Ask => ({
+export const caseStock = (c: Case, stock: StockRole, job: Job): Ask => ({
   as: 'choice',
   title: words.stockOf(stockNames[stock]),
   now: c.stocks[stock] ?? '',

@@ -2,7 +2,7 @@ import type { Change } from '../../job/entry';
 import type { Job } from '../../job/job';
 import type { Length } from '../../length/length';
 import { stuffOf } from '../../plan/plan';
-import type { Case, Stock } from '../../trade/carcass/case';
+import type { Case, StockRole } from '../../trade/carcass/case';
 import type { CaseField } from '../../trade/carcass/problems';
 import { type Ask, AskBlank } from '../shared/ask';
 import * as asks from './asks';
@@ -21,8 +21,8 @@ export const blanks = ({ c, job, open, onOpen }: CasePart) => {
   return {
     blank,
     length: (field: CaseField, stands?: Length) => blank(asks.caseLength(c, field, stands)),
-    of: (stock: Stock) => blank(asks.caseStock(c, stock, job)),
-    thick: (stock: Stock) =>
+    of: (stock: StockRole) => blank(asks.caseStock(c, stock, job)),
+    thick: (stock: StockRole) =>
       job.stock.filter((s) => s.id === (c.stocks[stock] ?? c.stocks.side)).flatMap(stuffOf)[0]?.thickness,
   };
 };

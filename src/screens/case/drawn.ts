@@ -1,6 +1,6 @@
 import { add, forDrawing, type Length, negate, subtract, sum, zero } from '../../length/length';
 import { partitionFace } from '../../trade/carcass/boards';
-import { type Frame, frameOf } from '../../trade/carcass/frame';
+import { type FaceFrame, frameOf } from '../../trade/carcass/frame';
 import { seenOf } from '../../trade/carcass/meetings';
 import type { Worked } from '../../trade/carcass/parts';
 import { bayStart, type Sizes } from '../../trade/carcass/sizes';
@@ -120,9 +120,9 @@ function frame(sizes: Sizes, piece: Make): readonly DrawnPiece[] {
   ];
 }
 
-const overBottomRail = (sizes: Sizes, f: Frame): Length => add(sizes.case.feet ?? zero, f.pieces.bottom);
+const overBottomRail = (sizes: Sizes, f: FaceFrame): Length => add(sizes.case.feet ?? zero, f.pieces.bottom);
 
-const middles = (sizes: Sizes, f: Frame, piece: Make): readonly DrawnPiece[] =>
+const middles = (sizes: Sizes, f: FaceFrame, piece: Make): readonly DrawnPiece[] =>
   Array.from({ length: sizes.case.partitions }, (_, k) => {
     const covered = negate(f.openings[k]?.right.value ?? zero);
     const x = sum([sizes.thick('side'), partitionFace(sizes, k + 1), covered]);
@@ -130,7 +130,7 @@ const middles = (sizes: Sizes, f: Frame, piece: Make): readonly DrawnPiece[] =>
     return piece('middle', { x, y, w: f.pieces.middle, h: f.middles.value }, 'frame');
   });
 
-const bayRails = (sizes: Sizes, f: Frame, piece: Make): readonly DrawnPiece[] =>
+const bayRails = (sizes: Sizes, f: FaceFrame, piece: Make): readonly DrawnPiece[] =>
   sizes.case.inside
     .filter((i) => i.kind === 'rail')
     .map((i) => {

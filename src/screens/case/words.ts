@@ -1,4 +1,4 @@
-import type { Stock } from '../../trade/carcass/case';
+import type { StockRole } from '../../trade/carcass/case';
 import type { Way } from '../../trade/carcass/check';
 import type { CaseField } from '../../trade/carcass/problems';
 
@@ -70,7 +70,7 @@ export const caseFieldNames: Record<CaseField, string> = {
   crossWide: 'How wide rails and cross members are',
 };
 
-export const stockNames: Record<Stock, string> = {
+export const stockNames: Record<StockRole, string> = {
   side: 'the sides are',
   bottom: 'the bottom is',
   top: 'the top is',

@@ -5,7 +5,7 @@ import { equals, type Length } from '../../length/length';
 import { writeLength } from '../../length/write';
 import { recutsOf } from '../../plan/recuts';
 import type { Part } from '../../trade/carcass/part';
-import { piecesOf } from '../../trade/setups/part-operations';
+import { piecesToCut } from '../../trade/setups/part-operations';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
@@ -24,7 +24,7 @@ type AsCutProps = { readonly bench: Pick<Bench, 'act'>; readonly part: Part; rea
 export function AsCut({ bench, part, job }: AsCutProps) {
   const [open, setOpen] = useState<Open>();
   const notes = job.parts[part.id]?.pieces;
-  const pieces = piecesOf(part, recutsOf(job, part.id)).slice(0, mostShown);
+  const pieces = piecesToCut(part, recutsOf(job, part.id)).slice(0, mostShown);
   const off = pieces.filter((p) => isOff(part, notes?.[p.id])).map((p) => workWord(p.name));
   const save = ({ copy, field }: Open, value: Length | undefined) =>
     void bench.act(

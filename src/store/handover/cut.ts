@@ -1,4 +1,4 @@
-import { blockSize, type Frame, mostBlocks, numbers, writeFrame } from './frame';
+import { blockSize, type CodeFrame, mostBlocks, numbers, writeFrame } from './frame';
 import { mixOf, xorInto } from './mixes';
 
 /** How much goes on one code, bytes: a single still one may be finer than those of a set that goes by. */
@@ -20,7 +20,7 @@ export function cut(bundle: Uint8Array, { still, passing }: Fineness): Codes | u
     padded(bundle.subarray(k * size, (k + 1) * size), size),
   );
   const same = { bundle: nameOf(bundle), length: bundle.length, count };
-  const frame = (number: number): Frame => ({ ...same, number, block: mixed(blocks, number) });
+  const frame = (number: number): CodeFrame => ({ ...same, number, block: mixed(blocks, number) });
   return { count, text: (number) => writeFrame(frame(number % numbers)) };
 }
 

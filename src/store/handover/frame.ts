@@ -13,7 +13,7 @@ export const mostBlocks = 512;
 export const numbers = 0x10000;
 
 /** One code: a block of a bundle, or a mix of blocks. */
-export type Frame = {
+export type CodeFrame = {
   /** First bytes of the bundle's SHA-256: which bundle this is a piece of. */
   readonly bundle: number;
   /** Length of the whole bundle, bytes. */
@@ -37,7 +37,7 @@ export type FrameError =
 export const blockSize = (length: number, count: number): number => Math.ceil(length / count);
 
 /** The text a code shows: readable by any reader, told apart by its beginning, checked by its end. */
-export function writeFrame({ bundle, length, count, number, block }: Frame): string {
+export function writeFrame({ bundle, length, count, number, block }: CodeFrame): string {
   const bytes = new Uint8Array(around + block.length);
   const view = new DataView(bytes.buffer);
   view.setUint32(0, bundle);
@@ -51,7 +51,7 @@ export function writeFrame({ bundle, length, count, number, block }: Frame): str
 }
 
 /** Reads the text of a code; what is not ours to the last bit is refused. */
-export function readFrame(text: string): Result<Frame, FrameError> {
+export function readFrame(text: string): Result<CodeFrame, FrameError> {
   const version = Number(anyMark.exec(text)?.[1] ?? 0);
   if (version > 1) return err({ code: 'newer-code', version });
   if (!text.startsWith(mark)) return err({ code: 'not-ours' });
@@ -60,7 +60,7 @@ export function readFrame(text: string): Result<Frame, FrameError> {
   return frame ? ok(frame) : err({ code: 'misread' });
 }
 
-function frameOf(bytes: Uint8Array): Frame | undefined {
+function frameOf(bytes: Uint8Array): CodeFrame | undefined {
   if (bytes.length <= around) return undefined;
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.length);
   if (view.getUint32(bytes.length - 4) !== crc32(bytes.subarray(0, -4))) return undefined;

@@ -1,4 +1,4 @@
-import { blockSize, type Frame } from './frame';
+import { blockSize, type CodeFrame } from './frame';
 import { mixOf, xorInto } from './mixes';
 
 /** How far a bundle has come; `bundle` once it is whole. */
@@ -10,7 +10,7 @@ export type Gathered = {
 
 type Gathering = {
   /** Takes a code in, whatever the order, as often as it comes; says how far its bundle is. */
-  readonly add: (frame: Frame) => Gathered;
+  readonly add: (frame: CodeFrame) => Gathered;
 };
 
 /** Sets kept side by side: one more than this pushes out the one seen longest ago. */
@@ -39,7 +39,7 @@ export function gathering(): Gathering {
 type Rows = Map<number, Uint8Array>;
 
 /** Gauss's elimination, a row at a time: what a row shares with the rows before is taken off it. */
-function take(rows: Rows, { number, count, block }: Frame): void {
+function take(rows: Rows, { number, count, block }: CodeFrame): void {
   const row = new Uint8Array(count + block.length);
   row.set(mixOf(number, count));
   row.set(block, count);
@@ -54,7 +54,7 @@ function take(rows: Rows, { number, count, block }: Frame): void {
   }
 }
 
-function stateOf(rows: Rows, { count, length }: Frame): Gathered {
+function stateOf(rows: Rows, { count, length }: CodeFrame): Gathered {
   if (rows.size < count) return { have: rows.size, count };
   return { have: count, count, bundle: solved(rows, count, length) };
 }

@@ -7,7 +7,7 @@ import type { SheetNeed } from './need';
 import { type ScrewSchedule, screwLines } from './screws';
 import { layoutLines } from './sheets';
 import { slideLines } from './slides';
-import { type BuyingStock, piecesOf, solidOf } from './solid';
+import { type BuyingStock, solidOf, solidPiecesOf } from './solid';
 
 /** A bank as the list buys for it. Inches. */
 export type BuyingBank = {
@@ -47,7 +47,7 @@ export function buyingOf(what: BuyingFor): Buying {
   const { needs, parts, stocks } = what;
   const feet = new Map<string, BoardFeet>();
   for (const stock of stocks.filter((s) => s.kind === 'stick')) {
-    const solid = solidOf(piecesOf(parts, stock.id), stock, what.waste);
+    const solid = solidOf(solidPiecesOf(parts, stock.id), stock, what.waste);
     if (solid) feet.set(stock.id, solid);
   }
   const laidOut = layoutLines(needs, (stock) => feet.get(stock));
@@ -100,7 +100,7 @@ const count = (pieces: readonly { readonly count: number }[]): number =>
 function notListed({ needs, stocks, parts, banks }: BuyingFor): readonly NotListed[] {
   const laidOut = new Set(needs.map((n) => n.stock));
   const sheets = stocks.flatMap((stock): readonly NotListed[] => {
-    const pieces = count(piecesOf(parts, stock.id));
+    const pieces = count(solidPiecesOf(parts, stock.id));
     const open = stock.kind === 'sheet' && pieces > 0 && !laidOut.has(stock.id);
     return open ? [{ code: 'not-laid-out', name: stock.name, pieces }] : [];
   });

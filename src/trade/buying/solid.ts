@@ -90,9 +90,9 @@ export function solidOf(
  *
  * @param parts every part of the job
  * @param stock id of the stock
- * @example piecesOf(parts, 'oak') // the pieces of the face frame
+ * @example solidPiecesOf(parts, 'oak') // the pieces of the face frame
  */
-export function piecesOf(parts: readonly Part[], stock: string): readonly SolidPiece[] {
+export function solidPiecesOf(parts: readonly Part[], stock: string): readonly SolidPiece[] {
   const ids = new Set(parts.map((p) => p.id));
   return parts
     .filter((p) => p.stuff === stock && !ids.has(blankOf(p.id)))

@@ -1,7 +1,7 @@
 import { add, isPositive, type Length, negate, subtract, zero } from '../../length/length';
 import type { Board, Run } from '../grooves/board';
 import { cutsFor, type Met, type Seat } from '../joints/joint';
-import type { Inside, Stock } from './case';
+import type { Inside, StockRole } from './case';
 import { type JointField, meetings, reachOf } from './meetings';
 import { bayStart, type Sizes, stockOf } from './sizes';
 import { usual } from './usual';
@@ -39,7 +39,7 @@ const boardFrom = (blank: Blank, own: Partial<Board>, cutting: Cutting): Board =
 const housed = (
   id: string,
   { thick, joints, case: c }: Sizes,
-  seat: { readonly part: Stock; readonly field: JointField } & Pick<Seat, 'face' | 'near'>,
+  seat: { readonly part: StockRole; readonly field: JointField } & Pick<Seat, 'face' | 'near'>,
 ): Met => {
   const { part, field, ...at } = seat;
   return {

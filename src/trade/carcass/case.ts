@@ -11,7 +11,7 @@ export type Stuff = {
 };
 
 /** What a piece is of: each may come out of a sheet of its own. */
-export type Stock =
+export type StockRole =
   | 'side'
   | 'bottom'
   | 'top'
@@ -81,7 +81,7 @@ export type Case = {
   /** Clear widths given for single bays, from the left; the others share the rest. */
   readonly bays: readonly (Length | undefined)[];
   /** Which stock each piece is of. */
-  readonly stocks: Partial<Readonly<Record<Stock, string>>>;
+  readonly stocks: Partial<Readonly<Record<StockRole, string>>>;
   readonly hasTop: boolean;
   readonly hasBack: boolean;
   readonly hasFrame: boolean;

@@ -16,7 +16,7 @@ import type { Sizes } from './sizes';
 import { usual } from './usual';
 
 /** The face frame of a case. Inches, each with its sum. */
-export type Frame = {
+export type FaceFrame = {
   readonly width: Sum;
   /** Stiles run the full height of the frame. */
   readonly height: Sum;
@@ -41,7 +41,7 @@ export type Frame = {
  * @param sizes of a case with a frame
  * @example frameOf(sizes).rails.value // 35 3/8: Example 6 of carcass
  */
-export function frameOf(sizes: Sizes): Frame {
+export function frameOf(sizes: Sizes): FaceFrame {
   const { case: c, thick } = sizes;
   const over = c.overhang ?? usual.overhang;
   const stile = c.stile ?? usual.stile;
@@ -95,14 +95,14 @@ export function frameOf(sizes: Sizes): Frame {
 }
 
 /** A frame that leaves no opening. */
-export function frameProblems(frame: Frame): readonly CaseProblem[] {
+export function frameProblems(frame: FaceFrame): readonly CaseProblem[] {
   return frame.openings.flatMap(({ wide }, k) =>
     isPositive(wide.value) ? [] : [{ code: 'frame-closed', bay: k + 1, by: negate(wide.value) } as const],
   );
 }
 
 /** Sill over the bottom, and packing under slides where the frame stands into a bay. */
-export function frameWarnings(sizes: Sizes, frame: Frame): readonly CaseWarning[] {
+export function frameWarnings(sizes: Sizes, frame: FaceFrame): readonly CaseWarning[] {
   const sill: readonly CaseWarning[] = isPositive(frame.sill.value)
     ? [{ code: 'sill', sill: frame.sill.value }]
     : [];
@@ -118,7 +118,7 @@ export function frameWarnings(sizes: Sizes, frame: Frame): readonly CaseWarning[
  * A tray is wider than its bay: a frame piece may stand no farther in than the groove floor, at each side, and the
  * frame's opening must pass the tray.
  */
-function lockedTrays(sizes: Sizes, frame: Frame): readonly CaseWarning[] {
+function lockedTrays(sizes: Sizes, frame: FaceFrame): readonly CaseWarning[] {
   const { case: c, thick } = sizes;
   const over = c.overhang ?? usual.overhang;
   return c.inside

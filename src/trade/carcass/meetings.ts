@@ -1,13 +1,13 @@
 import { type Length, zero } from '../../length/length';
 import type { Joint } from '../joints/joint';
 import { dado, rabbet } from '../joints/joints';
-import type { Case, Stock } from './case';
+import type { Case, StockRole } from './case';
 
 /** Fields of a case that say how deep one part goes into another. */
 export type JointField = 'dado' | 'partitionDado' | 'topRabbet' | 'backDeep' | 'cleatRabbet';
 
 /** By which joint, and what it is cut in. */
-export const meetings: Readonly<Record<JointField, { readonly joint: Joint; readonly into: Stock }>> = {
+export const meetings: Readonly<Record<JointField, { readonly joint: Joint; readonly into: StockRole }>> = {
   dado: { joint: dado, into: 'side' },
   partitionDado: { joint: dado, into: 'bottom' },
   topRabbet: { joint: rabbet, into: 'side' },

@@ -5,7 +5,7 @@ import { cutsFor, type Met, type Seat } from '../joints/joint';
 import { notch } from '../joints/joints';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { bottomIn, type Cutting, flatBoard, partitionBoard, sideBoard } from './boards';
-import type { Stock } from './case';
+import type { StockRole } from './case';
 import { type JointField, meetings, reachOf } from './meetings';
 import { type Part, sizeAt } from './part';
 import type { PartName, SingleRole } from './part-name';
@@ -26,7 +26,7 @@ type Named =
 
 type New = Pick<Part, 'stage' | 'end'> &
   Named & {
-    readonly stock: Stock;
+    readonly stock: StockRole;
     readonly length: Sum;
     readonly width: Sum;
     /** It must enter an opening: rounded down. */
@@ -106,7 +106,7 @@ function side(making: Making, hand: 'left' | 'right'): Part {
 /** What lies along the ends and edges of a side: the top, the back, and cleats let in for their own length. */
 function alongSide(sizes: Sizes): readonly Met[] {
   const { case: c, thick, joints, datum } = sizes;
-  const met = (field: JointField, part: Stock, seat: Omit<Seat, 'called' | 'fits' | 'depth'>): Met => ({
+  const met = (field: JointField, part: StockRole, seat: Omit<Seat, 'called' | 'fits' | 'depth'>): Met => ({
     joint: meetings[field].joint,
     seat: { ...seat, called: part, fits: stockOf(c, part), depth: joints[field] },
   });

@@ -1,5 +1,5 @@
 import type { Face } from '../grooves/layout';
-import type { Inside, Stock } from './case';
+import type { Inside, StockRole } from './case';
 
 type Hand = 'left' | 'right';
 
@@ -67,4 +67,4 @@ export type WorkName = Omit<PieceName, 'of'> & {
 };
 
 /** What lies in a rabbet, notch or groove; of several cleats, which. */
-export type Takes = { readonly part: Stock; readonly no?: number | undefined };
+export type Takes = { readonly part: StockRole; readonly no?: number | undefined };

@@ -6,7 +6,7 @@ import type { MachineId } from '../machines/machines';
 import type { On, Side } from '../setups/on';
 import type { What } from '../setups/operation';
 import type { Sum } from '../sums/sum';
-import type { Stock } from './case';
+import type { StockRole } from './case';
 import type { PartName, Takes } from './part-name';
 
 /** A size of a part: exact, with its sum, and the mark it is cut to. */
@@ -75,7 +75,7 @@ export type Part = {
   readonly name: PartName;
   /** How many alike; a part that has its own name stands alone. */
   readonly copies: number;
-  readonly stock: Stock | undefined;
+  readonly stock: StockRole | undefined;
   readonly stuff: string | undefined;
   readonly thickness: Length | undefined;
   readonly length: Size;

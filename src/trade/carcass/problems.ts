@@ -1,5 +1,5 @@
 import type { Length } from '../../length/length';
-import type { Case, Stock } from './case';
+import type { Case, StockRole } from './case';
 import type { JointField } from './meetings';
 
 /** A figure of the case or of something standing in it. */
@@ -15,7 +15,7 @@ export type CaseProblem =
       readonly in: string;
       readonly field: 'at' | 'first' | 'pitch' | 'width' | 'depth' | 'count';
     }
-  | { readonly code: 'missing-stock'; readonly stock: Stock }
+  | { readonly code: 'missing-stock'; readonly stock: StockRole }
   | { readonly code: 'not-positive'; readonly field: CaseField }
   | { readonly code: 'negative'; readonly field: CaseField; readonly by: Length }
   | {

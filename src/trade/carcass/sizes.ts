@@ -12,7 +12,7 @@ import {
 } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import { given, minus, plus, type Sum, sharedBy, sumOf } from '../sums/sum';
-import type { Case, Stock, Stuff } from './case';
+import type { Case, StockRole, Stuff } from './case';
 import { jointFields, meetings } from './meetings';
 import type { CaseField, CaseProblem } from './problems';
 import { type Joints, jointsOf } from './usual';
@@ -20,7 +20,7 @@ import { type Joints, jointsOf } from './usual';
 /** What every part of a case is worked out from. Inches, each with its sum. */
 export type Sizes = {
   readonly case: Case;
-  readonly thick: (stock: Stock) => Length;
+  readonly thick: (stock: StockRole) => Length;
   readonly joints: Joints;
   readonly width: Sum;
   readonly height: Sum;
@@ -38,7 +38,7 @@ export type Sizes = {
 };
 
 /** The stock a piece falls back on when none is said for it. */
-const likewise: Partial<Record<Stock, Stock>> = {
+const likewise: Partial<Record<StockRole, StockRole>> = {
   bottom: 'side',
   top: 'side',
   partition: 'side',
@@ -51,7 +51,7 @@ const likewise: Partial<Record<Stock, Stock>> = {
 };
 
 /** Which stock a piece is of: its own, else that of the piece it follows. @example stockOf(c, 'bottom') */
-export function stockOf(c: Case, stock: Stock): string | undefined {
+export function stockOf(c: Case, stock: StockRole): string | undefined {
   const next = likewise[stock];
   return c.stocks[stock] ?? (next ? stockOf(c, next) : undefined);
 }
@@ -63,7 +63,8 @@ export function stockOf(c: Case, stock: Stock): string | undefined {
  * @example sizesOf(c, stuff) // clear 36 15/16, bays 18 7/64: Example 1 of carcass
  */
 export function sizesOf(c: Case, stuff: readonly Stuff[]): Result<Sizes, readonly CaseProblem[]> {
-  const thick = (stock: Stock): Length => stuff.find((s) => s.id === stockOf(c, stock))?.thickness ?? zero;
+  const thick = (stock: StockRole): Length =>
+    stuff.find((s) => s.id === stockOf(c, stock))?.thickness ?? zero;
   const problems = [...missingFields(c), ...missingStock(c, thick), ...notPositive(c), ...negative(c)];
   if (problems.length > 0) return err(problems);
   const sizes = work(c, thick);
@@ -165,7 +166,7 @@ function missingFields(c: Case): readonly CaseProblem[] {
 }
 
 /** The stock a case cannot do without, in the order it is asked for. */
-function wanted(c: Case): readonly Stock[] {
+function wanted(c: Case): readonly StockRole[] {
   const kinds = new Set(c.inside.map((i) => i.kind));
   return [
     'side',

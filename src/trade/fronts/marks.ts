@@ -18,9 +18,9 @@ export type FrontMark = {
  * @param heights from the top; @param at.opening > 0; @param at.top reveal over the first, negative where it covers;
  *   @param at.between reveal between two; all inches
  * @returns inches, numbered from the top, 1 the first; `top + topUp` is the opening
- * @example marksOf(heights, { opening, top: inches(5n, 64n), between: inches(5n, 64n) })[1].top // 4 17/32
+ * @example frontMarksOf(heights, { opening, top: inches(5n, 64n), between: inches(5n, 64n) })[1].top // 4 17/32
  */
-export function marksOf(
+export function frontMarksOf(
   heights: readonly Length[],
   at: { readonly opening: Length; readonly top: Length; readonly between: Length },
 ): readonly FrontMark[] {

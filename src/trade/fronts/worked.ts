@@ -19,7 +19,7 @@ import { type Bank, columnNo, fittedNo, frontNo, usualBank } from './bank';
 import { alike, fairRound } from './fair';
 import { bothAhead, type Gaps } from './fitted';
 import { type HeightsError, heightsOf, isCountOfFronts, type Share } from './heights';
-import { type FrontMark, marksOf } from './marks';
+import { type FrontMark, frontMarksOf } from './marks';
 import { type Opening, type OpeningProblem, openingOf } from './opening';
 import { frontsTotal, type Reveals, revealsOf } from './reveals';
 import { aheadOf, fittedIn, frontNumbers, type Stands, standing } from './stands';
@@ -123,7 +123,7 @@ export function frontsOf(bank: Bank, at: FrontsAt): Result<WorkedFronts, readonl
   const columns = openings.map((opening, k) => columnOf(bank, { opening, no: k + 1, ...made }, at.tape));
   const wrong = columns.flatMap((c) => (c.ok ? [] : [c.error]));
   if (wrong.length > 0) return err(wrong);
-  const marks = marksOf(rows.value.heights, {
+  const marks = frontMarksOf(rows.value.heights, {
     opening: least.high.value,
     ...spread(bank, reveals, rows.value.left),
   });

@@ -67,9 +67,9 @@ export function passesFor(
  * How far each pass moves: (w - c)/(passes - 1); 0 for a single pass.
  *
  * @param width, cutter inches; @param passes whole, >= 1
- * @example stepOf(inches(45n, 16n), inches(5n, 8n), 5) // 35/64
+ * @example passStep(inches(45n, 16n), inches(5n, 8n), 5) // 35/64
  */
-export function stepOf(width: Length, cutter: Length, passes: number): Length {
+export function passStep(width: Length, cutter: Length, passes: number): Length {
   return passes < 2 ? zero : over(subtract(width, cutter), BigInt(passes - 1));
 }
 

@@ -1,5 +1,5 @@
 import type { Length } from '../../length/length';
-import type { Stock } from '../carcass/case';
+import type { StockRole } from '../carcass/case';
 import type { Lap, Notch, Rabbet } from '../carcass/part';
 import type { Wide } from '../grooves/board';
 import type { Face } from '../grooves/layout';
@@ -9,7 +9,7 @@ import type { Side } from '../setups/on';
 export type Seat = {
   readonly id: string;
   /** What goes in: which part, of several its number, its stock, and how thick it lies along the part. */
-  readonly called: Stock;
+  readonly called: StockRole;
   readonly no?: number | undefined;
   readonly fits?: string | undefined;
   readonly thick: Length;

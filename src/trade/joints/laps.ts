@@ -112,7 +112,7 @@ export function flushLaps({
 }
 
 /** A frame of two rails and cross members lapped into them, the outer two flush with the rails' ends. Inches. */
-export type Frame = {
+export type LappedFramePlan = {
   /** Along the rails, which run full length. */
   readonly long: Length;
   /** Across, outside to outside of the rails. */
@@ -156,7 +156,7 @@ const mostCrosses = 1000;
  * @returns inches, exact; or by how much the cross members overlap, and how many fit
  * @example lappedFrame(frame) // clear 9 7/24, shoulders 12 1/4: Example 4 of joints
  */
-export function lappedFrame(frame: Frame): Result<LappedFrame, FrameError> {
+export function lappedFrame(frame: LappedFramePlan): Result<LappedFrame, FrameError> {
   const { long, deep, cross, count, rail = cross, setBack = zero } = frame;
   const refused = frameRefusal({ long, deep, cross, count, rail, setBack });
   if (refused) return err(refused);
@@ -170,7 +170,14 @@ export function lappedFrame(frame: Frame): Result<LappedFrame, FrameError> {
   });
 }
 
-function frameRefusal({ long, deep, cross, count, rail, setBack }: Required<Frame>): FrameError | undefined {
+function frameRefusal({
+  long,
+  deep,
+  cross,
+  count,
+  rail,
+  setBack,
+}: Required<LappedFramePlan>): FrameError | undefined {
   for (const [what, x] of [
     ['long', long],
     ['deep', deep],

@@ -31,7 +31,7 @@ export type RabbetPlan = {
   readonly stack: Length;
 };
 
-export type Rabbet = {
+export type RabbetSetting = {
   /** Across the face. */
   readonly width: Length;
   /** Teeth standing out of the sacrificial fence: the width. */
@@ -61,7 +61,7 @@ export function rabbetFor({
   allowance = zero,
   depth,
   stack,
-}: RabbetPlan): Result<Rabbet, RabbetError> {
+}: RabbetPlan): Result<RabbetSetting, RabbetError> {
   const width = add(lying, allowance);
   const sizes = [
     ['thickness', thickness],

@@ -5,7 +5,7 @@ import { isTested, type MachineId, machineAt } from '../machines/machines';
 import { type BankWork, bankSteps } from './bank-steps';
 import { benchSteps, dryFitId } from './bench-steps';
 import { type Operation, opId } from './operation';
-import { type Cutting, partOperations, piecesOf } from './part-operations';
+import { type Cutting, partOperations, piecesToCut } from './part-operations';
 import { setupOf } from './setup';
 
 /** An operation added by hand to a part. Inches. */
@@ -112,7 +112,7 @@ function marked(ops: readonly Operation[]): readonly Operation[] {
 /** Operations by hand, one for each piece of their part. */
 function handWork(part: Part, job: JobWork, at: Cutting): readonly Operation[] {
   const own = job.hand.filter((h) => h.part === part.id);
-  const pieces = piecesOf(part, job.recuts(part.id));
+  const pieces = piecesToCut(part, job.recuts(part.id));
   return own.flatMap((h) =>
     pieces.map((piece): Operation => {
       const figure = h.figure ? markAt(h.figure, at.tape) : undefined;
@@ -148,7 +148,7 @@ function afterOf(h: HandWork, { part, piece, job }: Here): readonly string[] {
   if (other.part === part.id) return [opId(part.id, `h~${other.id}`, piece)];
   const theirs = job.parts.find((p) => p.id === other.part);
   return theirs
-    ? piecesOf(theirs, job.recuts(theirs.id)).map((x) => opId(theirs.id, `h~${other.id}`, x.id))
+    ? piecesToCut(theirs, job.recuts(theirs.id)).map((x) => opId(theirs.id, `h~${other.id}`, x.id))
     : [];
 }
 

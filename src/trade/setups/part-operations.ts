@@ -22,7 +22,7 @@ export type Cutting = { readonly shop: Shop; readonly tape: Tape };
 export type Piece = { readonly id: string; readonly name: PieceName };
 
 /** The pieces of a part that are to be made; one spoiled is replaced by its recut. */
-export function piecesOf(part: Part, recuts: Readonly<Record<string, number>>): readonly Piece[] {
+export function piecesToCut(part: Part, recuts: Readonly<Record<string, number>>): readonly Piece[] {
   const pair = part.pair ?? part.board?.made === 'pair';
   return Array.from({ length: part.copies }, (_, k) => {
     const copy: CopyName = pair ? (k === 0 ? 'left' : 'right') : k + 1;
@@ -51,7 +51,7 @@ export function partOperations(
   at: Cutting,
 ): readonly Operation[] {
   const grooves = byCopy(part, grooveCuts(part, recuts, at));
-  return piecesOf(part, recuts).flatMap((piece) => {
+  return piecesToCut(part, recuts).flatMap((piece) => {
     const rip = isPositive(part.width.sum.value) ? [ripOf(part, piece)] : [];
     const length =
       isPositive(part.length.sum.value) && (rip.length > 0 || part.of === '')
@@ -130,7 +130,7 @@ function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cu
   const open = set
     ? layout.grooves.some((g) => !settled.has(g.id))
     : board.runs.length + board.wides.length > 0;
-  const waiting = open ? piecesOf(part, recuts).map((piece) => notYet(part, piece, board.machine)) : [];
+  const waiting = open ? piecesToCut(part, recuts).map((piece) => notYet(part, piece, board.machine)) : [];
   const cuts = (set?.settings ?? []).flatMap((setting) =>
     copiesOf(board, setting.groove).map((copy): Operation => {
       const setup = grooveSetup(part, setting, at);

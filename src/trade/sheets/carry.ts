@@ -37,7 +37,7 @@ export function liftedFirst(sheet: { readonly size: Rect; readonly tree: Branch 
 
 /** Every first cut the sheet can have without another piece coming out of it; as laid out first. */
 function splitsOf(tree: CutBranch, { kerf }: Carry): readonly [CutBranch, ...CutBranch[]] {
-  const rows = [rowOf(tree, kerf), ...gridOf(tree, kerf)];
+  const rows = [rowOf(tree, kerf), ...crossedGrid(tree, kerf)];
   const splits = rows.flatMap((row) => row.items.flatMap((_, k) => splitAfter(row, k + 1, kerf) ?? []));
   return [tree, ...splits];
 }
@@ -61,7 +61,7 @@ function splitAfter({ way, items, rest }: Row, k: number, kerf: Length): CutBran
  * A row of rows cut alike is a grid: it can be cut across first. What is left after the rows is then left after each
  * part of them; where a piece is what remains, there is no grid.
  */
-function gridOf(tree: CutBranch, kerf: Length): readonly Row[] {
+function crossedGrid(tree: CutBranch, kerf: Length): readonly Row[] {
   const outer = rowOf(tree, kerf);
   const inner = outer.items.map(({ branch }) => (branch.is === 'cut' ? rowOf(branch, kerf) : undefined));
   const [first] = inner;

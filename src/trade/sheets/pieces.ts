@@ -1,7 +1,7 @@
 import { add, atMost, inches, isPositive, type Length, shortest } from '../../length/length';
 import type { Part } from '../carcass/part';
 import type { PieceName } from '../carcass/part-name';
-import { piecesOf } from '../setups/part-operations';
+import { piecesToCut } from '../setups/part-operations';
 import { type RoughAt, roughOf } from './rough';
 import type { Rect } from './tree';
 
@@ -57,7 +57,7 @@ function piecesFrom(part: Part, at: PiecesAt): readonly RoughPiece[] {
   const stick = part.stuff !== undefined && at.stick(part.stuff);
   const { lies = 'along', share } = at.notes(part.id);
   const together = togetherOf(part, share);
-  return piecesOf(part, at.recuts(part.id)).map((piece) => ({
+  return piecesToCut(part, at.recuts(part.id)).map((piece) => ({
     id: `${part.id}/${piece.id}`,
     part: part.id,
     copy: piece.id,

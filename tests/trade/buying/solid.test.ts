@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { asInches, inches, less, ratio } from '../../../src/length/length';
-import { boardFeet, piecesOf, type SolidPiece, solidOf } from '../../../src/trade/buying/solid';
+import { boardFeet, type SolidPiece, solidOf, solidPiecesOf } from '../../../src/trade/buying/solid';
 import { given } from '../../../src/trade/sums/sum';
 import { runs } from '../../runs';
 import { l } from '../grooves/sample';
@@ -103,12 +103,12 @@ describe('solidOf', () => {
 describe('piecesOf', () => {
   test('takes the parts of one stock, every copy', () => {
     const parts = [part({ long: '17', wide: '2', copies: 3 }), part({ long: '18', wide: '2', stuff: 'ply' })];
-    expect(piecesOf(parts, 'oak').map((p) => [n(p.long), p.count])).toEqual([['17', 3]]);
+    expect(solidPiecesOf(parts, 'oak').map((p) => [n(p.long), p.count])).toEqual([['17', 3]]);
   });
 
   test('a mitred piece is as long as its long points', () => {
     const edge = part({ long: '38', wide: '1', longPoint: given('edge', l('39 1/2')) });
-    expect(piecesOf([edge], 'oak').map((p) => n(p.long))).toEqual(['39 1/2']);
+    expect(solidPiecesOf([edge], 'oak').map((p) => n(p.long))).toEqual(['39 1/2']);
   });
 
   test('fronts off one blank are in the blank, and not counted twice; those off none are', () => {
@@ -118,6 +118,6 @@ describe('piecesOf', () => {
       part({ id: 'b~c1d12front', long: '17', wide: '15' }),
       part({ id: 'b~c2d1front', long: '17', wide: '16' }),
     ];
-    expect(piecesOf(parts, 'oak').map((p) => n(p.wide))).toEqual(['30', '16']);
+    expect(solidPiecesOf(parts, 'oak').map((p) => n(p.wide))).toEqual(['30', '16']);
   });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { add, compare, inches, less, zero } from '../../../src/length/length';
-import { passEnd, passesFor, stepOf } from '../../../src/trade/grooves/passes';
+import { passEnd, passesFor, passStep } from '../../../src/trade/grooves/passes';
 import { runs } from '../../runs';
 import { l, w } from './sample';
 
@@ -19,7 +19,7 @@ describe('passesFor', () => {
       ['between', '1 3/32'],
       ['between', '1 41/64'],
     ]);
-    expect(w(stepOf(l('2 13/16'), l('5/8'), 5))).toBe('35/64');
+    expect(w(passStep(l('2 13/16'), l('5/8'), 5))).toBe('35/64');
   });
 
   test.each(['0', '-1/8'])('a cutter of %s makes no pass', (cutter) => {
@@ -28,7 +28,7 @@ describe('passesFor', () => {
 
   test('a cutter as wide as the groove makes it in one', () => {
     expect(passes('1/2', '1/2')).toEqual({ ok: true, value: [{ wall: 'only', offset: zero }] });
-    expect(w(stepOf(l('1/2'), l('1/2'), 1))).toBe('0');
+    expect(w(passStep(l('1/2'), l('1/2'), 1))).toBe('0');
   });
 
   test.each([

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { add, half, inches, subtract, times } from '../../../src/length/length';
-import { type Frame, flushLaps, lapPair, lappedFrame } from '../../../src/trade/joints/laps';
+import { flushLaps, type LappedFramePlan, lapPair, lappedFrame } from '../../../src/trade/joints/laps';
 import { runs } from '../../runs';
 import { l, w } from '../grooves/sample';
 
@@ -131,13 +131,13 @@ describe('flushLaps', () => {
 });
 
 describe('lappedFrame', () => {
-  const base: Frame = { long: l('38 3/8'), deep: l('17 1/2'), cross: l('2 5/8'), count: 4 };
-  const frame = (more: Partial<Frame> = {}) => {
+  const base: LappedFramePlan = { long: l('38 3/8'), deep: l('17 1/2'), cross: l('2 5/8'), count: 4 };
+  const frame = (more: Partial<LappedFramePlan> = {}) => {
     const found = lappedFrame({ ...base, ...more });
     if (!found.ok) throw new Error(found.error.code);
     return found.value;
   };
-  const refused = (more: Partial<Frame>) => {
+  const refused = (more: Partial<LappedFramePlan>) => {
     const found = lappedFrame({ ...base, ...more });
     if (found.ok) throw new Error('expected a refusal');
     return found.error;

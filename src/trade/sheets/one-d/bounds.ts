@@ -60,7 +60,7 @@ const shared =
     return 2 * size === capacity ? Math.floor(capacity / l) : 2 * Math.floor(size / l);
   };
 
-/** The same as `lowerBound`, of kinds. @example boundOf(kindsOf(problem)) */
+/** The same as `stickLowerBound`, of kinds. @example boundOf(kindsOf(problem)) */
 export function boundOf(kinds: Kinds): number {
   const { capacity } = kinds;
   let best = ceilDiv(
@@ -96,9 +96,9 @@ export function boundOf(kinds: Kinds): number {
  * @param problem sizes and capacity in whole grid steps, kerf already added to both
  * @returns sticks, whole, ≥ 0
  * @throws RangeError if the problem is not one (see `checkOneD`)
- * @example lowerBound({ capacity: 10, items: [{ size: 6, count: 3 }] }) // 3
+ * @example stickLowerBound({ capacity: 10, items: [{ size: 6, count: 3 }] }) // 3
  */
-export function lowerBound(problem: OneD): number {
+export function stickLowerBound(problem: OneD): number {
   checkOneD(problem);
   return boundOf(kindsOf(problem));
 }

@@ -1,7 +1,7 @@
 import type { Dice } from './dice';
 import { exactly } from './exact';
 import { quickPlan } from './greedy';
-import { type Kinds, piecesOf, type Stick } from './kinds';
+import { type Kinds, pieceCount, type Stick } from './kinds';
 import { amountsOf, costOf, type Master } from './master';
 import { isOver, type Meter } from './meter';
 import { pricerOf } from './price';
@@ -143,7 +143,7 @@ const steps = 6000;
 function finish(part: Part, most: number, meter: Meter): readonly Stick[] | undefined {
   const quick = quickPlan(part.kinds, { steps: 400, meter });
   if (quick.length <= most) return quick.map((s) => whole(s, part));
-  if (piecesOf(part.kinds) > few) return undefined;
+  if (pieceCount(part.kinds) > few) return undefined;
   return exactly(part.kinds, { target: most, steps, meter }).plan?.map((s) => whole(s, part));
 }
 

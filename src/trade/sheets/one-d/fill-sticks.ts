@@ -11,7 +11,7 @@ import {
   type Kinds,
   kindsOf,
   type OneD,
-  piecesOf,
+  pieceCount,
   type Stick,
 } from './kinds';
 import type { Master } from './master';
@@ -112,7 +112,7 @@ export function* fillSticks(problem: OneD, { seed, effort }: Filling): Generator
     return { sticks: fillsOf(problem, plan), bound, proved: plan.length === bound };
   };
   yield told();
-  if (piecesOf(kinds) <= few) for (const found of tryAll(s, 30_000)) yield found && told();
+  if (pieceCount(kinds) <= few) for (const found of tryAll(s, 30_000)) yield found && told();
   if (s.best.length > s.bound) for (const found of bySolving(s, seed)) yield found && told();
   return told();
 }

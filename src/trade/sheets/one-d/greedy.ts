@@ -1,4 +1,4 @@
-import { type Kinds, piecesOf, type Stick } from './kinds';
+import { type Kinds, pieceCount, type Stick } from './kinds';
 import type { Meter } from './meter';
 
 const inOrder = (a: number, b: number): number => a - b;
@@ -91,6 +91,6 @@ export function leastSlack(
 /** The shortest plan of the quick ways. @example quickPlan(kinds, { steps: 1000, meter }) */
 export function quickPlan(kinds: Kinds, options: { steps: number; meter: Meter }): readonly Stick[] {
   const plans = [longestFirst(kinds, 'first'), longestFirst(kinds, 'best'), leastSlack(kinds, options)];
-  options.meter.spent += piecesOf(kinds) * (plans[0]?.length ?? 0) * 2;
+  options.meter.spent += pieceCount(kinds) * (plans[0]?.length ?? 0) * 2;
   return plans.reduce((a, b) => (b.length < a.length ? b : a));
 }

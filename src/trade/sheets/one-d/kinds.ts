@@ -89,8 +89,8 @@ export function lengthOf({ sizes }: Kinds, stick: Stick): number {
   return sum;
 }
 
-/** How many pieces are wanted in all. @example piecesOf(kinds) // 3 */
-export const piecesOf = ({ wanted }: Kinds): number => wanted.reduce((s, n) => s + n, 0);
+/** How many pieces are wanted in all. @example pieceCount(kinds) // 3 */
+export const pieceCount = ({ wanted }: Kinds): number => wanted.reduce((s, n) => s + n, 0);
 
 /** The same kinds with other numbers wanted. @example withWanted(kinds, Int32Array.of(1)) */
 export const withWanted = (kinds: Kinds, wanted: Int32Array): Kinds => ({ ...kinds, wanted });

@@ -103,11 +103,11 @@ function bestOf(problem: TwoD, flat: Flat): number {
  *
  * @param problem whole numbers, one unit, kerf added
  * @returns cost, >= 0; Infinity when a piece fits no sheet or the sheets there are cannot do
- * @example lowerBound({ sheets: [{ w: 4, h: 4, cost: 1 }], pieces: [{ w: 3, h: 3, count: 2, turn: false }] }) // 2
+ * @example sheetLowerBound({ sheets: [{ w: 4, h: 4, cost: 1 }], pieces: [{ w: 3, h: 3, count: 2, turn: false }] }) // 2
  * Source: S. P. Fekete, J. Schepers, "A general framework for bounds for higher-dimensional orthogonal packing
  * problems", Math. Methods of OR 60 (2004): dual feasible functions of the sides are conservative scales.
  */
-export function lowerBound(problem: TwoD): number {
+export function sheetLowerBound(problem: TwoD): number {
   const flat = flatten(problem);
   if (!flat) return Number.POSITIVE_INFINITY;
   return flat.of.length === 0 ? 0 : bestOf(problem, flat);
@@ -116,7 +116,7 @@ export function lowerBound(problem: TwoD): number {
 /**
  * The bound of plain areas, in no time: for a first plan.
  *
- * @returns cost, >= 0; never above `lowerBound`
+ * @returns cost, >= 0; never above `sheetLowerBound`
  * @example areaBound({ sheets: [{ w: 4, h: 4, cost: 1 }], pieces: [{ w: 4, h: 3, count: 2, turn: false }] }) // 2
  */
 export function areaBound({ sheets, pieces }: TwoD): number {

@@ -1,5 +1,5 @@
 import { err, ok, type Result } from '../../../length/result';
-import { areaBound, lowerBound, waysOf } from './bound';
+import { areaBound, sheetLowerBound, waysOf } from './bound';
 import { diceOf } from './dice';
 import { better, leftStep, measuresOf } from './measures';
 import { costOf, sheetsOf } from './plan';
@@ -162,7 +162,7 @@ export function* laySheets(
   const until = effort * workPerUnit;
   const quick: Run = { problem, state, until, bound: areaBound(problem) };
   const first = yield* firstPlan(quick);
-  const run: Run = { ...quick, bound: lowerBound(problem) };
+  const run: Run = { ...quick, bound: sheetLowerBound(problem) };
   const bounded = first && withBound(first, run.bound);
   if (bounded && bounded.bound > (first?.bound ?? 0)) yield bounded;
   const closer = bounded && !bounded.proved ? yield* raisedBound(run) : run;

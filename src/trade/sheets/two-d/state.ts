@@ -1,6 +1,6 @@
 import type { Dice } from './dice';
 import { copyLay, emptyPacking, emptyStrike, openLay, type Packing, type Strike, strike } from './packing';
-import type { Kind, Stock } from './stock';
+import type { Kind, PieceTable } from './stock';
 
 /** What can be taken back besides the sheets. */
 type Books = {
@@ -21,7 +21,7 @@ type Books = {
  * `budget`: what the sheets may cost together.
  */
 export type State = Books & {
-  readonly stock: Stock;
+  readonly stock: PieceTable;
   readonly kinds: readonly Kind[];
   readonly dice: Dice;
   budget: number;
@@ -39,7 +39,7 @@ export type State = Books & {
   least: number;
 };
 
-function emptyBooks(stock: Stock, kinds: number): Books {
+function emptyBooks(stock: PieceTable, kinds: number): Books {
   const groups = stock.groups.length;
   return {
     loose: new Int32Array(stock.total),
@@ -65,7 +65,7 @@ function copyBooks(from: Books, to: Books): void {
 }
 
 /** Everything loose, no sheet open. */
-export function emptyState(stock: Stock, kinds: readonly Kind[], dice: Dice): State {
+export function emptyState(stock: PieceTable, kinds: readonly Kind[], dice: Dice): State {
   const books = emptyBooks(stock, kinds.length);
   for (const [piece, count] of stock.count.entries()) {
     for (let k = 0; k < count; k += 1) {

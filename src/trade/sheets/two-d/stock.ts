@@ -16,7 +16,7 @@ export type Kind = {
  * The pieces as flat lists by number. `turn`: 1 when the other way is allowed and is another way. `group`: -1 for
  * none.
  */
-export type Stock = {
+export type PieceTable = {
   readonly w: Float64Array;
   readonly h: Float64Array;
   readonly area: Float64Array;
@@ -35,7 +35,7 @@ export type Stock = {
  *
  * @example stockOf(problem).total // pieces in all
  */
-export function stockOf({ pieces }: TwoD): Stock {
+export function stockOf({ pieces }: TwoD): PieceTable {
   const groups = [...new Set(pieces.flatMap((p) => (p.together === undefined ? [] : [p.together])))];
   const group = Int32Array.from(pieces, (p) => (p.together === undefined ? -1 : groups.indexOf(p.together)));
   return {

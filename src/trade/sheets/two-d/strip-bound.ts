@@ -57,7 +57,7 @@ function* sticksNeeded(
  * @param beaten sheets known to be needed
  * @returns cost, >= 0; 0 where it does not apply
  * @example [...stripBound(problem, 3)]
- * Source: S. P. Fekete, J. Schepers (2004), as `lowerBound`: any two conservative scales bound an area.
+ * Source: S. P. Fekete, J. Schepers (2004), as `sheetLowerBound`: any two conservative scales bound an area.
  */
 export function* stripBound(problem: TwoD, beaten: number): Generator<undefined, number> {
   const [sheet, ...others] = problem.sheets.filter((s) => (s.count ?? 1) > 0);

@@ -1,6 +1,6 @@
 import highs from 'highs';
 import { expect } from 'vitest';
-import { lowerBound } from '../../../../src/trade/sheets/one-d/bounds';
+import { stickLowerBound } from '../../../../src/trade/sheets/one-d/bounds';
 import { kindsOf, type OneD } from '../../../../src/trade/sheets/one-d/kinds';
 import { relaxation } from '../../../../src/trade/sheets/one-d/relax';
 import { run } from './verify';
@@ -71,7 +71,7 @@ export function expectSameValue({ problem, full }: Written): void {
   const { Status, ObjectiveValue } = solver.solve(model(problem, full, false));
   expect(Status).toBe('Optimal');
   expect(Math.abs(relaxation(problem) - ObjectiveValue)).toBeLessThan(1e-6);
-  expect(lowerBound(problem)).toBeLessThanOrEqual(Math.ceil(ObjectiveValue - 1e-6));
+  expect(stickLowerBound(problem)).toBeLessThanOrEqual(Math.ceil(ObjectiveValue - 1e-6));
 }
 
 /** The app's plan takes the fewest sticks HiGHS proves, and no bound is above them. */

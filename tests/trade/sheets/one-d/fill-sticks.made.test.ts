@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { lowerBound } from '../../../../src/trade/sheets/one-d/bounds';
+import { stickLowerBound } from '../../../../src/trade/sheets/one-d/bounds';
 import type { OneD } from '../../../../src/trade/sheets/one-d/kinds';
 import { expectFewest, expectSameValue, provable, writtenOut } from './beside-highs';
 import { instancesIn } from './instances';
@@ -16,7 +16,7 @@ describe('sticks cut up at random', () => {
     const { sticks, bound } = run(problem, { seed: 1, effort: 1500 });
     expect(sticks.length).toBe(optimum);
     expect(bound).toBeLessThanOrEqual(optimum);
-    expect(lowerBound(problem)).toBeLessThanOrEqual(bound);
+    expect(stickLowerBound(problem)).toBeLessThanOrEqual(bound);
   });
 });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { lowerBound } from '../../../../src/trade/sheets/one-d/bounds';
+import { stickLowerBound } from '../../../../src/trade/sheets/one-d/bounds';
 import { fillSticks } from '../../../../src/trade/sheets/one-d/fill-sticks';
 import type { OneD } from '../../../../src/trade/sheets/one-d/kinds';
 import { relaxation } from '../../../../src/trade/sheets/one-d/relax';
@@ -49,7 +49,7 @@ const larger = fc
 describe('fillSticks', () => {
   test('Example 3 of sheets takes 3 sticks of 96, which is the bound', () => {
     const { sticks, bound, proved } = run(stick8c, { seed: 1, effort: 50 });
-    expect([sticks.length, bound, proved, lowerBound(stick8c)]).toEqual([3, 3, true, 3]);
+    expect([sticks.length, bound, proved, stickLowerBound(stick8c)]).toEqual([3, 3, true, 3]);
   });
 
   test('Example 3 of sheets with 1/2 off each end takes 4, though the length alone would say 3', () => {
@@ -81,7 +81,7 @@ describe('fillSticks', () => {
     [{ capacity: Number.NaN, items: [] }],
   ])('%j is a mistake of the caller', (problem) => {
     expect(() => fillSticks(problem, { seed: 1, effort: 1 }).next()).toThrow(RangeError);
-    expect(() => lowerBound(problem)).toThrow(RangeError);
+    expect(() => stickLowerBound(problem)).toThrow(RangeError);
     expect(() => relaxation(problem)).toThrow(RangeError);
   });
 
@@ -103,7 +103,7 @@ describe('fillSticks', () => {
     fc.assert(
       fc.property(larger, fc.integer(), (problem, seed) => {
         const { sticks, bound } = run(problem, { seed, effort: 30 });
-        expect(lowerBound(problem)).toBeLessThanOrEqual(bound);
+        expect(stickLowerBound(problem)).toBeLessThanOrEqual(bound);
         expect(bound).toBeLessThanOrEqual(sticks.length);
         expect(relaxation(problem)).toBeLessThanOrEqual(sticks.length + 1e-6);
       }),
@@ -139,18 +139,18 @@ describe('fillSticks', () => {
   });
 });
 
-describe('lowerBound', () => {
+describe('stickLowerBound', () => {
   test('is never above the fewest sticks there can be', () => {
     fc.assert(
       fc.property(small, (problem) => {
-        expect(lowerBound(problem)).toBeLessThanOrEqual(fewest(problem));
+        expect(stickLowerBound(problem)).toBeLessThanOrEqual(fewest(problem));
       }),
       { numRuns: runs(200) },
     );
   });
 
   test('pieces longer than half a stick need a stick each', () => {
-    expect(lowerBound({ capacity: 10, items: [{ size: 6, count: 3 }] })).toBe(3);
+    expect(stickLowerBound({ capacity: 10, items: [{ size: 6, count: 3 }] })).toBe(3);
   });
 });
 

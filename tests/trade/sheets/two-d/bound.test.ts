@@ -1,27 +1,27 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { lowerBound } from '../../../../src/trade/sheets/two-d/bound';
+import { sheetLowerBound } from '../../../../src/trade/sheets/two-d/bound';
 import { counted, type Dual, dropped, dualsFor, steps } from '../../../../src/trade/sheets/two-d/dual';
 import { leastCost, leastCostQuick } from '../../../../src/trade/sheets/two-d/sheet-count-bound';
 import { runs } from '../../../runs';
 
 const one = (w: number, h: number) => [{ w, h, cost: 1 }];
 
-describe('lowerBound', () => {
+describe('sheetLowerBound', () => {
   test('the area says two sheets', () => {
-    expect(lowerBound({ sheets: one(4, 4), pieces: [{ w: 4, h: 3, count: 2, turn: false }] })).toBe(2);
+    expect(sheetLowerBound({ sheets: one(4, 4), pieces: [{ w: 4, h: 3, count: 2, turn: false }] })).toBe(2);
   });
 
   test('two pieces of more than half each way share no sheet though their area would fit', () => {
-    expect(lowerBound({ sheets: one(10, 10), pieces: [{ w: 6, h: 6, count: 2, turn: true }] })).toBe(2);
+    expect(sheetLowerBound({ sheets: one(10, 10), pieces: [{ w: 6, h: 6, count: 2, turn: true }] })).toBe(2);
   });
 
   test('a piece that fits no sheet has no bound, nor have sheets that cannot hold all', () => {
-    expect(lowerBound({ sheets: one(4, 4), pieces: [{ w: 5, h: 1, count: 1, turn: true }] })).toBe(
+    expect(sheetLowerBound({ sheets: one(4, 4), pieces: [{ w: 5, h: 1, count: 1, turn: true }] })).toBe(
       Number.POSITIVE_INFINITY,
     );
     const sheets = [{ w: 4, h: 4, count: 1, cost: 1 }];
-    expect(lowerBound({ sheets, pieces: [{ w: 4, h: 4, count: 2, turn: false }] })).toBe(
+    expect(sheetLowerBound({ sheets, pieces: [{ w: 4, h: 4, count: 2, turn: false }] })).toBe(
       Number.POSITIVE_INFINITY,
     );
   });
@@ -31,7 +31,7 @@ describe('lowerBound', () => {
       { w: 4, h: 4, count: 1, cost: 1 },
       { w: 4, h: 4, cost: 10 },
     ];
-    expect(lowerBound({ sheets, pieces: [{ w: 4, h: 4, count: 3, turn: false }] })).toBe(21);
+    expect(sheetLowerBound({ sheets, pieces: [{ w: 4, h: 4, count: 3, turn: false }] })).toBe(21);
   });
 });
 

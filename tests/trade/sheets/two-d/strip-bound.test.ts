@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { lowerBound } from '../../../../src/trade/sheets/two-d/bound';
+import { sheetLowerBound } from '../../../../src/trade/sheets/two-d/bound';
 import { laySheets } from '../../../../src/trade/sheets/two-d/lay-sheets';
 import { stripBound } from '../../../../src/trade/sheets/two-d/strip-bound';
 import type { TwoD } from '../../../../src/trade/sheets/two-d/two-d';
@@ -34,7 +34,7 @@ const trays: TwoD = {
 
 describe('a bound by strips', () => {
   test('ten trays fill a sheet but for strips no bottom goes in: three sheets do not do, and four are proved', () => {
-    expect(lowerBound(trays)).toBe(3);
+    expect(sheetLowerBound(trays)).toBe(3);
     expect(bounded(trays, 3)).toBe(4);
     expect(laid(trays, 60)).toMatchObject({ cost: 4, bound: 4, proved: true });
   });
