@@ -2,7 +2,7 @@ import { type Length, subtract, times, zero } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { type Along, type Part, sizeAt } from '../carcass/part';
 import type { BoxRole, PartName } from '../carcass/part-name';
-import { type BankStock, backOf, usualBank } from '../fronts/bank';
+import { type Bank, type BankStock, backOf, usualBank } from '../fronts/bank';
 import { blankFor } from '../fronts/blank';
 import { frontNumbers } from '../fronts/stands';
 import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
@@ -147,29 +147,31 @@ export function boxParts(worked: WorkedDrawers, at: BankPartsAt): readonly Part[
   return worked.drawers.flatMap((drawer) => boxPart(worked, drawer, at).map((p) => ({ ...p, opening })));
 }
 
+const bottomGroove = (bank: Bank, { box, plan }: Drawer): Along => ({
+  id: 'bottom',
+  takes: { part: 'bottom' },
+  edge: { at: 'edge', named: 'bottom' },
+  near: plan.groove.up,
+  width: box.grooveWide,
+  depth: plan.groove.deep,
+  fits: stockOfBank(bank, 'boxBottom'),
+});
+
+const backDado = (bank: Bank, { plan }: Drawer): Along => ({
+  id: 'back',
+  takes: { part: 'back' },
+  edge: { at: 'end', named: 'back' },
+  near: plan.behind,
+  width: sumOf(plus('back', plan.back), plus('fit', plan.groove.fit)).value,
+  depth: plan.backDado,
+  fits: stockOfBank(bank, 'boxBack'),
+});
+
 function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankPartsAt): readonly Part[] {
   const { bank } = fronts;
-  const { box, plan, place } = drawer;
+  const { box, place } = drawer;
   const height = given('box-height', drawer.high);
-  const fits = stockOfBank(bank, 'boxBottom');
-  const groove: Along = {
-    id: 'bottom',
-    takes: { part: 'bottom' },
-    edge: { at: 'edge', named: 'bottom' },
-    near: plan.groove.up,
-    width: box.grooveWide,
-    depth: plan.groove.deep,
-    fits,
-  };
-  const dado: Along = {
-    id: 'back',
-    takes: { part: 'back' },
-    edge: { at: 'end', named: 'back' },
-    near: plan.behind,
-    width: sumOf(plus('back', plan.back), plus('fit', plan.groove.fit)).value,
-    depth: plan.backDado,
-    fits: stockOfBank(bank, 'boxBack'),
-  };
+  const groove = bottomGroove(bank, drawer);
   const id = (role: BoxRole) => drawerPart(bank.id, drawer, role);
   const cuts = joint.cuts(bank, { reach: box.reach, side: id('side') });
   const make = (role: BoxRole, own: Omit<New, 'id' | 'name'>) =>
@@ -180,7 +182,7 @@ function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankParts
       ...make('side', { stock: 'side', length: box.side, width: height, end: 'back' }),
       copies: 2,
       pair: true,
-      along: [groove, dado],
+      along: [groove, backDado(bank, drawer)],
       endCut: cuts.side,
     },
     {

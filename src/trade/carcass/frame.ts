@@ -11,6 +11,7 @@ import {
   zero,
 } from '../../length/length';
 import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
+import type { Case } from './case';
 import type { CaseProblem, CaseWarning } from './problems';
 import type { Sizes } from './sizes';
 import { usual } from './usual';
@@ -44,10 +45,8 @@ export type FaceFrame = {
 export function frameOf(sizes: Sizes): FaceFrame {
   const { case: c, thick } = sizes;
   const over = c.overhang ?? usual.overhang;
-  const stile = c.stile ?? usual.stile;
-  const middle = c.middle ?? usual.stile;
-  const top = c.topRail ?? usual.rail;
-  const bottom = c.bottomRail ?? usual.rail;
+  const pieces = framePieces(c);
+  const { stile, top, bottom } = pieces;
   const width = sumOf(
     plus('outside-width', sizes.width.value, sizes.width),
     plus('two-overhangs', times(over, 2n)),
@@ -56,13 +55,6 @@ export function frameOf(sizes: Sizes): FaceFrame {
     plus('outside-height', sizes.height.value, sizes.height),
     minus('floor-to-case', c.feet ?? zero),
   );
-  const side = sumOf(plus('stile', stile), minus('overhang', over), minus('side', thick('side')));
-  const between = {
-    value: half(subtract(middle, thick('partition'))),
-    terms: [plus('middle-stile', middle), minus('partition', thick('partition'))],
-    shares: 2,
-  };
-  const last = c.partitions;
   return {
     width,
     height,
@@ -72,26 +64,44 @@ export function frameOf(sizes: Sizes): FaceFrame {
       minus('top-rail', top),
       minus('bottom-rail', bottom),
     ),
-    openings: sizes.bays.map((_, k) => {
-      const [left, right] = [k === 0 ? side : between, k === last ? side : between];
-      const bay = sizes.real(k + 1);
-      const built = c.built[`frame${k + 1}w`]?.used;
-      return {
-        left,
-        right,
-        wide: built
-          ? given('frame-opening-as-built', built)
-          : sumOf(
-              plus('bay', bay.value, bay),
-              minus('covered-left', left.value, left),
-              minus('covered-right', right.value, right),
-            ),
-      };
-    }),
+    openings: frameOpenings(sizes, over, pieces),
     sill: sumOf(plus('bottom-rail', bottom), minus('case-bottom', thick('bottom'))),
     head: sumOf(plus('top-rail', top), minus('case-top', c.hasTop ? thick('top') : zero)),
-    pieces: { stile, middle, top, bottom },
+    pieces,
   };
+}
+
+const framePieces = (c: Case): FaceFrame['pieces'] => ({
+  stile: c.stile ?? usual.stile,
+  middle: c.middle ?? usual.stile,
+  top: c.topRail ?? usual.rail,
+  bottom: c.bottomRail ?? usual.rail,
+});
+
+/** What is left of each bay between the stiles: as built where that is taken up. */
+function frameOpenings(
+  sizes: Sizes,
+  over: Length,
+  { stile, middle }: FaceFrame['pieces'],
+): FaceFrame['openings'] {
+  const { case: c, thick } = sizes;
+  const side = sumOf(plus('stile', stile), minus('overhang', over), minus('side', thick('side')));
+  const between = {
+    value: half(subtract(middle, thick('partition'))),
+    terms: [plus('middle-stile', middle), minus('partition', thick('partition'))],
+    shares: 2,
+  };
+  return sizes.bays.map((_, k) => {
+    const [left, right] = [k === 0 ? side : between, k === c.partitions ? side : between];
+    const bay = sizes.real(k + 1);
+    const built = c.built[`frame${k + 1}w`]?.used;
+    const reckoned = sumOf(
+      plus('bay', bay.value, bay),
+      minus('covered-left', left.value, left),
+      minus('covered-right', right.value, right),
+    );
+    return { left, right, wide: built ? given('frame-opening-as-built', built) : reckoned };
+  });
 }
 
 /** A frame that leaves no opening. */

@@ -80,42 +80,19 @@ function framePieces(making: Making): readonly Part[] {
   const { case: c } = making.sizes;
   const frame = frameOf(making.sizes);
   const { stile, middle, top, bottom } = frame.pieces;
-  const strip = (piece: Parameters<typeof partOf>[1], comesOff = false): Part => ({
-    ...partOf(making, piece),
+  const strip = (piece: Omit<Parameters<typeof partOf>[1], 'stock' | 'stage'>, comesOff = false): Part => ({
+    ...partOf(making, { stock: 'frame', ...late, ...piece }),
     strip: true,
     comesOff,
   });
-  const of = { stock: 'frame', ...late } as const;
-  const rail = { length: frame.rails, end: 'left', ...of };
+  const rail = { length: frame.rails, end: 'left' };
+  const upright = { role: 'stile', copies: 2, length: frame.height, end: 'bottom' } as const;
+  const inner = { role: 'middle', copies: c.partitions, length: frame.middles, end: 'bottom' } as const;
   return [
-    strip(
-      {
-        role: 'stile',
-        copies: 2,
-        length: frame.height,
-        width: given('stile', stile),
-        end: 'bottom',
-        ...of,
-      },
-      c.stilesOff,
-    ),
-    strip({ role: 'railtop', width: given('top-rail', top), ...rail }),
-    strip({ role: 'railbottom', width: given('bottom-rail', bottom), ...rail }),
-    ...(c.partitions > 0
-      ? [
-          strip(
-            {
-              role: 'middle',
-              copies: c.partitions,
-              length: frame.middles,
-              width: given('middle-stile', middle),
-              end: 'bottom',
-              ...of,
-            },
-            c.middleOff,
-          ),
-        ]
-      : []),
+    strip({ ...upright, width: given('stile', stile) }, c.stilesOff),
+    strip({ ...rail, role: 'railtop', width: given('top-rail', top) }),
+    strip({ ...rail, role: 'railbottom', width: given('bottom-rail', bottom) }),
+    ...(c.partitions > 0 ? [strip({ ...inner, width: given('middle-stile', middle) }, c.middleOff)] : []),
   ];
 }
 
@@ -192,13 +169,8 @@ function edging(making: Making): readonly Part[] {
 /** Lapped frame: rails the full width, cross members the full depth, let into each other flush on the show face. */
 function base(making: Making): readonly Part[] {
   const { sizes } = making;
-  const { case: c, thick } = sizes;
+  const { case: c } = sizes;
   const wide = c.crossWide ?? usual.crossWide;
-  const plan = lappedFrame(basePlan(sizes));
-  const laps = flushLaps({
-    under: { thickness: thick('base'), width: wide },
-    over: { thickness: thick('cross'), width: wide },
-  });
   const of = { width: given('width-said', wide), ...late } as const;
   const rail = partOf(making, {
     role: 'baserail',
@@ -216,6 +188,25 @@ function base(making: Making): readonly Part[] {
     end: 'front',
     ...of,
   });
+  const { inRails, inCross } = baseLaps(sizes, wide, { rail, cross });
+  return [
+    { ...rail, laps: inRails, mates: [cross.id], strip: true },
+    { ...cross, laps: inCross, mates: [rail.id], strip: true },
+  ];
+}
+
+/** The laps of rails and cross members in each other. */
+function baseLaps(
+  sizes: Making['sizes'],
+  wide: Length,
+  { rail, cross }: { readonly rail: Part; readonly cross: Part },
+): { readonly inRails: Part['laps']; readonly inCross: Part['laps'] } {
+  const plan = lappedFrame(basePlan(sizes));
+  const laps = flushLaps({
+    under: { thickness: sizes.thick('base'), width: wide },
+    over: { thickness: sizes.thick('cross'), width: wide },
+  });
+  if (!laps.ok) return { inRails: [], inCross: [] };
   const lapsAt = (nears: readonly Length[], depth: Length, mate: Part) =>
     cutsFor(
       nears.map((near, k) => ({
@@ -230,22 +221,11 @@ function base(making: Making): readonly Part[] {
         },
       })),
     ).laps;
-  const nears = plan.ok ? plan.value.nears : [];
   const ends = [zero, subtract(sizes.depth.value, wide)];
-  return [
-    {
-      ...rail,
-      laps: laps.ok ? lapsAt(nears, laps.value.depthUnder, cross) : [],
-      mates: [cross.id],
-      strip: true,
-    },
-    {
-      ...cross,
-      laps: laps.ok ? lapsAt(ends, laps.value.depthOver, rail) : [],
-      mates: [rail.id],
-      strip: true,
-    },
-  ];
+  return {
+    inRails: lapsAt(plan.ok ? plan.value.nears : [], laps.value.depthUnder, cross),
+    inCross: lapsAt(ends, laps.value.depthOver, rail),
+  };
 }
 
 /** The base frame's outline, as its laps are reckoned from. Inches. */
