@@ -6,13 +6,14 @@ import { jobWith } from '../../plan/job-with';
 import { partsOfJob } from '../../plan/plan';
 import type { Case } from '../../trade/carcass/case';
 import { Bar } from '../../ui/bar';
+import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import type { Ask } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { UndoButton } from '../shared/undo-button';
+import { Add } from './add';
 import type { CasePart } from './blanks';
-import { Add } from './chip';
 import { DrawnCase } from './drawn-case';
 import { Problems, SelfCheck, Worth } from './facts';
 import { InsideSentence } from './inside';
@@ -119,27 +120,21 @@ const AddInside = ({ part: { c, act }, newId }: AddProps) => (
 /** To what was built of it, and out of the job. */
 const Aside = ({ bench, part: { c, act } }: Omit<SlipProps, 'inHand'>) => (
   <div class="pad-x adds">
-    <button type="button" class="btn quiet" onClick={() => bench.go({ at: 'built', id: c.id })}>
-      {words.built}
-    </button>
-    <button
-      type="button"
-      class="btn quiet"
-      onClick={() => {
+    <Button look="quiet" label={words.built} onTap={() => bench.go({ at: 'built', id: c.id })} />
+    <Button
+      look="quiet"
+      label={words.remove}
+      onTap={() => {
         act(words.removed(c.name), editCase(c.id, { gone: true }));
         bench.go({ at: 'job' });
       }}
-    >
-      {words.remove}
-    </button>
+    />
   </div>
 );
 
 const Onward = ({ bench }: { readonly bench: Bench }) => (
   <div class="fixedbar">
-    <button type="button" class="btn" onClick={() => bench.go({ at: 'parts' })}>
-      {words.parts}
-    </button>
+    <Button label={words.parts} onTap={() => bench.go({ at: 'parts' })} />
     <button type="button" class="btn main" onClick={() => bench.go({ at: 'cuts' })}>
       {words.toCuts} <Icon name="next" />
     </button>

@@ -3,9 +3,9 @@ import { editInside } from '../../job/edits';
 import type { Length } from '../../length/length';
 import type { Inside } from '../../trade/carcass/case';
 import { usual } from '../../trade/carcass/usual';
+import { Chip } from '../../ui/button';
 import * as asks from './asks';
 import { blanks, type CasePart } from './blanks';
-import { Chip } from './chip';
 import * as words from './sentence-words';
 
 type InsidePart = CasePart & { readonly i: Inside };

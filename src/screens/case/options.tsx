@@ -3,51 +3,40 @@ import { editCase } from '../../job/edits';
 import { half } from '../../length/length';
 import type { Case } from '../../trade/carcass/case';
 import { usual } from '../../trade/carcass/usual';
+import { Chip } from '../../ui/button';
+import { Add } from './add';
 import * as asks from './asks';
 import { blanks, type CasePart } from './blanks';
-import { Add, Chip } from './chip';
 import * as words from './option-words';
 
-type Patch = Parameters<typeof editCase>[1];
-type Name = keyof typeof words.options;
-
-/** What may go round a case: when it is there, how it is put in and taken out, and its sentence. */
+/** What may go round a case: the field that says it is there, and its sentence. */
 type Option = {
-  readonly name: Name;
-  readonly has: (c: Case) => boolean;
-  /** Not offered where there is no room for it. */
-  readonly fits?: (c: Case) => boolean;
-  readonly add: Patch;
-  readonly off: Patch;
-  readonly sentence: (part: CasePart) => ComponentChildren;
+  readonly name: keyof typeof words.options;
+  readonly field: 'hasBack' | 'cleats' | 'hasFrame' | 'hasLooseTop' | 'hasEdging' | 'hasToe' | 'hasBase';
+  readonly sentence: (c: Case, blanks: Blanks) => ComponentChildren;
 };
+
+type Blanks = ReturnType<typeof blanks>;
 
 const back: Option = {
   name: 'back',
-  has: (c) => c.hasBack,
-  add: { hasBack: true },
-  off: { hasBack: false },
-  sentence: (part) => {
-    const { length, of } = blanks(part);
-    return words.back({
+  field: 'hasBack',
+  sentence: (_, { length, of }) =>
+    words.back({
       stock: of('back'),
       deep: length('backDeep', usual.backDeep),
       wide: length('backWide'),
       room: length('ease', usual.ease),
-    });
-  },
+    }),
 };
 
 const cleats: Option = {
   name: 'cleats',
-  has: (c) => c.cleats > 0,
-  add: { cleats: 1 },
-  off: { cleats: 0 },
-  sentence: (part) => {
-    const { blank, length, of, thick } = blanks(part);
+  field: 'cleats',
+  sentence: (c, { blank, length, of, thick }) => {
     const side = thick('side');
-    return words.cleats(part.c, {
-      count: blank(asks.caseCount(part.c, 'cleats', words.howMany.cleats)),
+    return words.cleats(c, {
+      count: blank(asks.caseCount(c, 'cleats', words.howMany.cleats)),
       stock: of('cleat'),
       wide: length('cleatWide', usual.cleatWide),
       deep: length('cleatRabbet', side && half(side)),
@@ -59,110 +48,94 @@ const cleats: Option = {
 
 const frame: Option = {
   name: 'frame',
-  has: (c) => c.hasFrame,
-  add: { hasFrame: true },
-  off: { hasFrame: false },
-  sentence: (part) => {
-    const { blank, length, of } = blanks(part);
-    return words.frame(part.c, {
+  field: 'hasFrame',
+  sentence: (c, { blank, length, of }) =>
+    words.frame(c, {
       stock: of('frame'),
       past: length('overhang', usual.overhang),
       stile: length('stile', usual.stile),
-      stilesOff: blank(asks.caseFlag(part.c, 'stilesOff', words.stilesHeld)),
+      stilesOff: blank(asks.caseFlag(c, 'stilesOff', words.stilesHeld)),
       middle: length('middle', usual.stile),
-      middleOff: blank(asks.caseFlag(part.c, 'middleOff', words.middleHeld)),
+      middleOff: blank(asks.caseFlag(c, 'middleOff', words.middleHeld)),
       top: length('topRail', usual.rail),
       bottom: length('bottomRail', usual.rail),
-    });
-  },
+    }),
 };
 
 const loose: Option = {
   name: 'loose',
-  has: (c) => c.hasLooseTop,
-  add: { hasLooseTop: true },
-  off: { hasLooseTop: false },
-  sentence: (part) => {
-    const { length, of } = blanks(part);
-    return words.looseTop({
+  field: 'hasLooseTop',
+  sentence: (_, { length, of }) =>
+    words.looseTop({
       stock: of('loose'),
       front: length('looseFront', usual.looseOver),
       side: length('looseSide', usual.looseOver),
-    });
-  },
+    }),
 };
 
 const edging: Option = {
   name: 'edging',
-  has: (c) => c.hasEdging,
-  add: { hasEdging: true },
-  off: { hasEdging: false },
-  sentence: (part) => {
-    const { blank, length, of } = blanks(part);
-    return words.edging(part.c, {
+  field: 'hasEdging',
+  sentence: (c, { blank, length, of }) =>
+    words.edging(c, {
       stock: of('edging'),
       lip: length('lip'),
-      mitres: blank(asks.caseCount(part.c, 'mitres', words.howMany.mitres)),
-    });
-  },
+      mitres: blank(asks.caseCount(c, 'mitres', words.howMany.mitres)),
+    }),
 };
 
 const toe: Option = {
   name: 'toe',
-  has: (c) => c.hasToe,
-  fits: (c) => c.feet !== undefined,
-  add: { hasToe: true },
-  off: { hasToe: false },
-  sentence: (part) => {
-    const { length, of } = blanks(part);
-    return words.toe({ stock: of('toe'), back: length('toeBack', usual.toeBack) });
-  },
+  field: 'hasToe',
+  sentence: (_, { length, of }) => words.toe({ stock: of('toe'), back: length('toeBack', usual.toeBack) }),
 };
 
 const base: Option = {
   name: 'base',
-  has: (c) => c.hasBase,
-  add: { hasBase: true },
-  off: { hasBase: false },
-  sentence: (part) => {
-    const { blank, length, of } = blanks(part);
-    return words.base(part.c, {
+  field: 'hasBase',
+  sentence: (c, { blank, length, of }) =>
+    words.base(c, {
       stock: of('base'),
-      crosses: blank(asks.caseCount(part.c, 'crosses', words.howMany.crosses)),
+      crosses: blank(asks.caseCount(c, 'crosses', words.howMany.crosses)),
       cross: of('cross'),
       wide: length('crossWide', usual.crossWide),
-    });
-  },
+    }),
 };
 
 const said = [back, cleats, frame, loose, edging, toe, base];
 const offered = [back, frame, cleats, loose, edging, toe, base];
 
+/** A toe board stands under a case with feet. */
+const fits = (c: Case, { name }: Option): boolean => name !== 'toe' || c.feet !== undefined;
+
 /** What may go round a case, each in or out. */
 export function Options(part: CasePart) {
   const { c, act } = part;
-  const put = (label: string, patch: Patch) => () => act(label, editCase(c.id, patch));
+  const own = blanks(part);
+  const put =
+    (label: string, { field }: Option, on: boolean) =>
+    () =>
+      act(label, editCase(c.id, { [field]: field === 'cleats' ? Number(on) : on }));
   return (
     <>
-      {said
-        .filter(({ has }) => has(c))
-        .map(({ name, off, sentence }) => (
-          <section key={name} class="fillin run" aria-label={words.options[name].name}>
-            {sentence(part)}
+      {said.map((option) => {
+        const { name, off } = words.options[option.name];
+        return c[option.field] ? (
+          <section key={name} class="fillin run" aria-label={name}>
+            {option.sentence(c, own)}
             <span class="runacts">
-              <Chip
-                label={words.remove(words.options[name].name)}
-                onTap={put(words.options[name].off, off)}
-              />
+              <Chip label={words.remove(name)} onTap={put(off, option, false)} />
             </span>
           </section>
-        ))}
+        ) : null;
+      })}
       <div class="pad-x adds">
-        {offered
-          .filter(({ has, fits = () => true }) => !has(c) && fits(c))
-          .map(({ name, add }) => (
-            <Add key={name} label={words.options[name].add} onTap={put(words.options[name].add, add)} />
-          ))}
+        {offered.map((option) => {
+          const { add } = words.options[option.name];
+          return c[option.field] || !fits(c, option) ? null : (
+            <Add key={add} label={add} onTap={put(add, option, true)} />
+          );
+        })}
       </div>
     </>
   );

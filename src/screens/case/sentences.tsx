@@ -1,9 +1,9 @@
 import { editCase } from '../../job/edits';
 import { half } from '../../length/length';
 import { usual } from '../../trade/carcass/usual';
+import { Chip } from '../../ui/button';
 import * as asks from './asks';
 import { blanks, type CasePart } from './blanks';
-import { Chip } from './chip';
 import * as options from './option-words';
 import * as words from './sentence-words';
 
