@@ -2,8 +2,10 @@
 import preact from '@preact/preset-vite';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { compactJson } from './build/compact-json.ts';
 import { notices } from './build/notices-plugin.ts';
 import { shortElements } from './build/short-elements.ts';
+import { shortProperties } from './build/short-properties.ts';
 import { manifest } from './src/app/manifest.ts';
 
 const { gather, write } = notices();
@@ -40,6 +42,8 @@ export default defineConfig({
     policyOff,
     preact(),
     shortElements,
+    shortProperties(),
+    compactJson,
     gather(),
     VitePWA({
       strategies: 'injectManifest',
