@@ -1,10 +1,11 @@
-import { editBank, editFront } from '../../job/edits';
-import type { Job } from '../../job/job';
+import { editBank, editFront, editThing } from '../../job/edits';
+import type { InDrawer, Job } from '../../job/job';
 import type { Length, Ratio } from '../../length/length';
 import { stockOfBank } from '../../trade/boxes/drawers';
 import type { Bank, BankStock } from '../../trade/fronts/bank';
 import { frontNo } from '../../trade/fronts/bank';
 import type { Ask } from '../shared/ask';
+import * as things from './contents-words';
 import { type BankLength, bankFieldNames, bankStockNames } from './words';
 
 export const bankLength = (bank: Bank, field: BankLength, usual?: Length): Ask => ({
@@ -200,4 +201,41 @@ export const boxHigh = (bank: Bank, no: number, most?: Length): Ask => ({
   usual: most,
   word: 'at most',
   save: (value) => editFront(bank.id, no, { boxHigh: value }),
+});
+
+// A thing that goes into a drawer.
+
+export const thingTall = (thing: InDrawer): Ask => ({
+  as: 'length',
+  title: things.howTall(thing),
+  now: thing.tall,
+  save: (tall) => editThing(thing.id, { tall }),
+});
+
+export const thingLong = (thing: InDrawer): Ask => ({
+  as: 'length',
+  title: things.howLong(thing),
+  now: thing.long,
+  save: (long) => editThing(thing.id, { long }),
+});
+
+export const thingCount = (thing: InDrawer): Ask => ({
+  as: 'count',
+  title: things.howMany(thing),
+  now: thing.count,
+  save: (count) => editThing(thing.id, { count: count ?? 1 }),
+});
+
+export const thingName = (thing: InDrawer): Ask => ({
+  as: 'text',
+  title: things.what(thing),
+  now: thing.name,
+  save: (name) => editThing(thing.id, { name }),
+});
+
+export const thingHeavy = (thing: InDrawer): Ask => ({
+  as: 'amount',
+  title: things.howHeavy(thing),
+  now: thing.heavy,
+  save: (heavy) => editThing(thing.id, { heavy }),
 });

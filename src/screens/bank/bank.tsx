@@ -3,6 +3,7 @@ import { editBank } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import { jobWith } from '../../plan/job-with';
 import { partsOfJob } from '../../plan/plan';
+import type { Bank } from '../../trade/fronts/bank';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
@@ -22,6 +23,7 @@ import {
   type Slip,
   TailSentence,
 } from './sentences';
+import * as words from './words';
 
 /** What goes into a bank, as one order slip: its opening, fronts, boxes, slides and pulls. */
 export function BankScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
@@ -30,47 +32,27 @@ export function BankScreen({ bench, id }: { readonly bench: Bench; readonly id: 
   const job = bench.job.value;
   const found = bankIn(bench.plan.value, id);
   if (!job || !found) return <NoBank bench={bench} />;
-  const shown = trying
-    ? (partsOfJob(jobWith(bench.folded.value, job.id, trying), bench.shop.value).banks.get(id) ?? found)
-    : found;
-  const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
-  const slip: Slip = { bench, found, open, onOpen: setOpen, act };
+  const shown = trying ? (tried(bench, job.id, trying).get(id) ?? found) : found;
+  const close = () => {
+    setOpen(undefined);
+    setTrying(undefined);
+  };
+  const act: Slip['act'] = (label, changes) => void bench.act(label, changes);
   return (
     <>
       <Bar
-        title={found.bank.name || 'Drawers'}
-        sub="What goes in"
-        leave={{ label: 'Fronts', onTap: () => bench.go({ at: 'fronts', id }) }}
+        title={words.nameOf(found.bank)}
+        sub={words.whatGoesIn}
+        leave={{ label: words.toFronts, onTap: () => bench.go({ at: 'fronts', id }) }}
       >
         <UndoButton bench={bench} />
       </Bar>
       <main class={open ? 'page docked' : 'page'}>
         <Asks bench={bench} bank={shown} />
-        <OpeningSentence {...slip} />
-        <FrontsSentence {...slip} />
-        <HeightsList {...slip} />
-        <BoxSentence {...slip} />
-        <TailSentence {...slip} />
-        <SlideSentence {...slip} />
-        <PullSentence {...slip} />
-        <div class="pad-x adds">
-          <button
-            type="button"
-            class="btn quiet"
-            onClick={() => {
-              act(`${found.bank.name || 'Drawers'} removed`, editBank(id, { gone: true }));
-              bench.go({ at: 'job' });
-            }}
-          >
-            Remove these drawers
-          </button>
-        </div>
+        <Sentences {...{ bench, found, open, act }} onOpen={setOpen} />
+        <Remove bench={bench} bank={found.bank} />
       </main>
-      <div class="fixedbar">
-        <button type="button" class="btn main" onClick={() => bench.go({ at: 'fronts', id })}>
-          To the fronts <Icon name="next" />
-        </button>
-      </div>
+      <OnToFronts onTap={() => bench.go({ at: 'fronts', id })} />
       {open && (
         <AskDock
           key={open.title}
@@ -78,12 +60,47 @@ export function BankScreen({ bench, id }: { readonly bench: Bench; readonly id: 
           tape={job.tape}
           onSave={(changes) => act(open.title, changes)}
           onTry={setTrying}
-          onClose={() => {
-            setOpen(undefined);
-            setTrying(undefined);
-          }}
+          onClose={close}
         />
       )}
     </>
+  );
+}
+
+/** The banks as they would be with a change that is not kept yet. */
+const tried = ({ folded, shop }: Pick<Bench, 'folded' | 'shop'>, job: string, changes: readonly Change[]) =>
+  partsOfJob(jobWith(folded.value, job, changes), shop.value).banks;
+
+const Sentences = (slip: Slip) => (
+  <>
+    <OpeningSentence {...slip} />
+    <FrontsSentence {...slip} />
+    <HeightsList {...slip} />
+    <BoxSentence {...slip} />
+    <TailSentence {...slip} />
+    <SlideSentence {...slip} />
+    <PullSentence {...slip} />
+  </>
+);
+
+const OnToFronts = ({ onTap }: { readonly onTap: () => void }) => (
+  <div class="fixedbar">
+    <button type="button" class="btn main" onClick={onTap}>
+      {words.onToFronts} <Icon name="next" />
+    </button>
+  </div>
+);
+
+function Remove({ bench, bank }: { readonly bench: Pick<Bench, 'act' | 'go'>; readonly bank: Bank }) {
+  const remove = () => {
+    void bench.act(words.removed(bank), editBank(bank.id, { gone: true }));
+    bench.go({ at: 'job' });
+  };
+  return (
+    <div class="pad-x adds">
+      <button type="button" class="btn quiet" onClick={remove}>
+        {words.removeThese}
+      </button>
+    </div>
   );
 }

@@ -2,7 +2,7 @@ import type { BankPlan } from '../../plan/bank-plan';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { drawersProblemText, frontsProblemText } from './words';
+import { drawersProblemText, frontsProblemText, worthALook } from './words';
 import { worthOf } from './worth';
 
 /** What is asked for next, or what is wrong, by how much and what would fit. */
@@ -42,8 +42,8 @@ export function Worth({ bench, fronts, column }: WorthProps) {
   const lines = worthOf({ fronts, column, drawers: worked }, bench.job.value?.tape ?? '1/32');
   if (lines.length === 0) return null;
   return (
-    <section aria-label="Worth a look">
-      <h2 class="sec pad-x">Worth a look</h2>
+    <section aria-label={worthALook}>
+      <h2 class="sec pad-x">{worthALook}</h2>
       <ul class="problems pad-x">
         {lines.map((text) => (
           <li key={text} class="note">

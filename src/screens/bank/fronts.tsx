@@ -1,25 +1,35 @@
 import { useState } from 'preact/hooks';
 import { equals } from '../../length/length';
+import type { Tape } from '../../length/tape';
 import type { Bank } from '../../trade/fronts/bank';
-import type { Opening } from '../../trade/fronts/opening';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { BankDrawing, type DrawnFront } from '../../ui/bank-drawing';
 import { Bar, BarButton, Segment } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { counted } from '../shared/counted';
-import { exactlyOrMetric as w } from '../shared/exact-words';
 import { UndoButton } from '../shared/undo-button';
 import { WhyRow } from '../shared/why-row';
 import { AsFitted } from './as-fitted';
 import { BlankList } from './blank-list';
 import { bankIn, nextFront } from './column-of';
 import { Asks, Worth } from './facts';
+import * as words from './fronts-words';
 import { lastGood } from './last-good';
 import { type From, MarkList, MarksBeside } from './marks-beside';
 import { ShimList } from './shim-list';
 import { Skewed } from './skewed';
+import {
+  boxesSlidesPulls,
+  change,
+  column as columnName,
+  drawers,
+  nameOf,
+  notInJob,
+  openingMeasured,
+  toJob,
+  whatGoesIn,
+} from './words';
 
 /** The fronts of a bank: drawn to scale with their marks, and as fitted. */
 export function FrontsScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
@@ -30,12 +40,12 @@ export function FrontsScreen({ bench, id }: { readonly bench: Bench; readonly id
   return (
     <>
       <Bar
-        title={found.bank.name || 'Drawers'}
-        sub={good ? subOf(good) : 'What goes in'}
-        leave={{ label: 'Job', onTap: () => bench.go({ at: 'job' }) }}
+        title={nameOf(found.bank)}
+        sub={good ? subOf(good) : whatGoesIn}
+        leave={{ label: toJob, onTap: () => bench.go({ at: 'job' }) }}
       >
         <UndoButton bench={bench} wordless />
-        <BarButton boxed label="Change" onTap={() => bench.go({ at: 'bank', id })} />
+        <BarButton boxed label={change} onTap={() => bench.go({ at: 'bank', id })} />
       </Bar>
       <main class="page">
         <Asks bench={bench} bank={found} />
@@ -47,24 +57,22 @@ export function FrontsScreen({ bench, id }: { readonly bench: Bench; readonly id
 
 export const NoBank = ({ bench }: { readonly bench: Bench }) => (
   <>
-    <Bar title="Drawers" leave={{ label: 'Job', word: true, onTap: () => bench.go({ at: 'job' }) }} />
+    <Bar title={drawers} leave={{ label: toJob, word: true, onTap: () => bench.go({ at: 'job' }) }} />
     <main class="page">
-      <p class="pad-x empty-line">These drawers are not in the job.</p>
+      <p class="pad-x empty-line">{notInJob}</p>
     </main>
   </>
 );
 
-const subOf = ({ columns, reveals }: WorkedFronts): string => {
-  const high = columns[0]?.opening.high.value;
-  return `${high ? `${w(high)} high, ` : ''}${w(reveals.between)} gaps`;
-};
+const subOf = ({ columns, reveals }: WorkedFronts): string =>
+  words.sub(columns[0]?.opening.high.value, reveals.between);
 
 type ColumnsProps = { readonly bench: Bench; readonly fronts: WorkedFronts; readonly stale: boolean };
 
 function Columns({ bench, fronts, stale }: ColumnsProps) {
   const { bank } = fronts;
   const [no, setNo] = useState(() => fronts.columns.find((c) => nextFront(bank, c))?.no ?? 1);
-  const [side, setSide] = useState<'left' | 'right'>('left');
+  const [side, setSide] = useState<Side>('left');
   const [from, setFrom] = useState<From>(bank.order === 'down' ? 'top' : 'bottom');
   const [picked, setPicked] = useState<number>();
   const tape = bench.job.value?.tape ?? '1/32';
@@ -73,80 +81,117 @@ function Columns({ bench, fronts, stale }: ColumnsProps) {
   const uneven = !same(column);
   const shown = uneven ? side : 'left';
   const now = picked ?? nextFront(bank, column);
+  const onColumn = (to: number) => {
+    setNo(to);
+    setPicked(undefined);
+  };
   return (
     <>
       <div class="seglines">
-        {fronts.columns.length > 1 && (
-          <Segment
-            label="Column"
-            choices={fronts.columns.map((c) => ({
-              label: `Column ${c.no}`,
-              chosen: c.no === column.no,
-              onTap: () => {
-                setNo(c.no);
-                setPicked(undefined);
-              },
-            }))}
-          />
-        )}
-        {uneven && (
-          <Segment
-            label="Upright"
-            choices={(['left', 'right'] as const).map((x) => ({
-              label: x === 'left' ? 'Left upright' : 'Right upright',
-              chosen: x === shown,
-              onTap: () => setSide(x),
-            }))}
-          />
-        )}
-        <Segment
-          label="Figures from"
-          choices={(['top', 'bottom'] as const).map((x) => ({
-            label: `From the ${x}`,
-            chosen: x === from,
-            onTap: () => setFrom(x),
-          }))}
-        />
+        {fronts.columns.length > 1 && <WhichColumn {...{ fronts, column }} onColumn={onColumn} />}
+        {uneven && <WhichSide side={shown} onSide={setSide} />}
+        <WhichEnd from={from} onFrom={setFrom} />
       </div>
-      <div class="markhead">
-        <span>Front ends</span>
-        <span>Next starts</span>
-      </div>
-      <Drawn {...{ bench, bank, column, from, now, stale }} side={shown} onFront={setPicked} />
-      <MarkList stands={column[shown]} at={{ bank, opening: column.opening[shown], tape, from }} />
-      <p class="s muted pad-x">
-        Edges from the {from} of the opening, as wide as{' '}
-        <Inline value={column.width.mark.value} tape={tape} /> fronts go. <b class="rem">+</b> strong,{' '}
-        <b class="rem">−</b> scant.
-      </p>
-      <ul class="bays pad-x">
-        <WhyRow words="Fronts together" sum={fronts.total} tape={tape} />
-        <WhyRow words="Wide" sum={column.width.sum} tape={tape} />
-        <WhyRow words="Lower edge over the bottom" sum={column.opening.sill} tape={tape} />
-      </ul>
+      <Marks {...{ bank, column, from, now, stale, tape }} side={shown} onFront={setPicked} />
+      <Facts {...{ fronts, column, tape }} />
       <Skewed {...{ bench, fronts, column, tape }} />
       <Worth bench={bench} fronts={fronts} column={column} />
       <BlankList {...{ bench, fronts, column, tape }} />
       <ShimList {...{ bench, column, tape }} />
-      <div class="pad-x adds">
-        <button type="button" class="btn" onClick={() => bench.go({ at: 'opening', id: bank.id })}>
-          <Icon name="measure" />
-          {column.opening.measured ? 'Opening, as measured' : 'Measure the opening'}
-        </button>
-        <button type="button" class="btn" onClick={() => bench.go({ at: 'one', id: bank.id, what: 'marks' })}>
-          Mark one at a time
-        </button>
-        <button type="button" class="btn" onClick={() => bench.go({ at: 'boxes', id: bank.id })}>
-          Boxes, slides, pulls
-        </button>
-        <button type="button" class="btn" onClick={() => bench.go({ at: 'contents', id: bank.id })}>
-          What goes in them
-        </button>
-      </div>
+      <Ways bench={bench} id={bank.id} measured={column.opening.measured} />
       {!stale && <AsFitted key={`${column.no}~${now}`} {...{ bench, bank, column }} no={now} />}
     </>
   );
 }
+
+type WhichColumnProps = {
+  readonly fronts: WorkedFronts;
+  readonly column: WorkedColumn;
+  readonly onColumn: (no: number) => void;
+};
+
+const WhichColumn = ({ fronts, column, onColumn }: WhichColumnProps) => (
+  <Segment
+    label={words.columns}
+    choices={fronts.columns.map(({ no }) => ({
+      label: columnName(no),
+      chosen: no === column.no,
+      onTap: () => onColumn(no),
+    }))}
+  />
+);
+
+type Side = 'left' | 'right';
+
+const WhichSide = ({ side, onSide }: { readonly side: Side; readonly onSide: (side: Side) => void }) => (
+  <Segment
+    label={words.uprights}
+    choices={(['left', 'right'] as const).map((x) => ({
+      label: words.upright[x],
+      chosen: x === side,
+      onTap: () => onSide(x),
+    }))}
+  />
+);
+
+const WhichEnd = ({ from, onFrom }: { readonly from: From; readonly onFrom: (from: From) => void }) => (
+  <Segment
+    label={words.figuresFrom}
+    choices={(['top', 'bottom'] as const).map((x) => ({
+      label: words.from[x],
+      chosen: x === from,
+      onTap: () => onFrom(x),
+    }))}
+  />
+);
+
+/** The column to scale, its marks, and from where they are measured. */
+function Marks(drawn: DrawnProps) {
+  const { bank, column, side, from, tape } = drawn;
+  return (
+    <>
+      <div class="markhead">
+        <span>{words.frontEnds}</span>
+        <span>{words.nextStarts}</span>
+      </div>
+      <Drawn {...drawn} />
+      <MarkList stands={column[side]} at={{ bank, opening: column.opening[side], tape, from }} />
+      <p class="s muted pad-x">{words.edges(from, <Inline value={column.width.mark.value} tape={tape} />)}</p>
+    </>
+  );
+}
+
+type FactsProps = Pick<DrawnProps, 'column' | 'tape'> & { readonly fronts: WorkedFronts };
+
+/** The sums that hold for the whole column. */
+const Facts = ({ fronts, column, tape }: FactsProps) => (
+  <ul class="bays pad-x">
+    <WhyRow words={words.together} sum={fronts.total} tape={tape} />
+    <WhyRow words={words.wide} sum={column.width.sum} tape={tape} />
+    <WhyRow words={words.sill} sum={column.opening.sill} tape={tape} />
+  </ul>
+);
+
+type WaysProps = { readonly bench: Pick<Bench, 'go'>; readonly id: string; readonly measured: boolean };
+
+/** The ways on from here. */
+const Ways = ({ bench, id, measured }: WaysProps) => (
+  <div class="pad-x adds">
+    <button type="button" class="btn" onClick={() => bench.go({ at: 'opening', id })}>
+      <Icon name="measure" />
+      {measured ? openingMeasured : words.measure}
+    </button>
+    <button type="button" class="btn" onClick={() => bench.go({ at: 'one', id, what: 'marks' })}>
+      {words.oneAtATime}
+    </button>
+    <button type="button" class="btn" onClick={() => bench.go({ at: 'boxes', id })}>
+      {boxesSlidesPulls}
+    </button>
+    <button type="button" class="btn" onClick={() => bench.go({ at: 'contents', id })}>
+      {words.contents}
+    </button>
+  </div>
+);
 
 const same = ({ left, right }: WorkedColumn): boolean =>
   left.every((x, k) => {
@@ -155,18 +200,17 @@ const same = ({ left, right }: WorkedColumn): boolean =>
   });
 
 type DrawnProps = {
-  readonly bench: Bench;
   readonly bank: Bank;
   readonly column: WorkedColumn;
-  readonly side: 'left' | 'right';
+  readonly side: Side;
   readonly from: From;
+  readonly tape: Tape;
   readonly now: number | undefined;
   readonly stale: boolean;
   readonly onFront: (no: number) => void;
 };
 
-function Drawn({ bench, bank, column, side, from, now, stale, onFront }: DrawnProps) {
-  const tape = bench.job.value?.tape ?? '1/32';
+function Drawn({ bank, column, side, from, tape, now, stale, onFront }: DrawnProps) {
   const stands = column[side];
   const fronts: readonly DrawnFront[] = stands.map((at, k) => ({
     no: k + 1,
@@ -177,27 +221,21 @@ function Drawn({ bench, bank, column, side, from, now, stale, onFront }: DrawnPr
   return (
     <>
       <BankDrawing
-        opening={openingAt(column.opening, side)}
+        opening={column.opening[side]}
         fronts={fronts}
         tape={tape}
         stale={stale}
         fromTop={from === 'top'}
-        label={`Column of ${counted(fronts.length, 'front', 'fronts')}, to scale`}
+        label={words.drawing(fronts.length)}
         beside={(gap) => (
-          <MarksBeside
-            stands={stands}
-            gap={gap}
-            at={{ bank, opening: openingAt(column.opening, side), tape, from }}
-          />
+          <MarksBeside stands={stands} gap={gap} at={{ bank, opening: column.opening[side], tape, from }} />
         )}
         onFront={onFront}
       />
-      {stale && <p class="note pad-x">before this change</p>}
+      {stale && <p class="note pad-x">{words.before}</p>}
     </>
   );
 }
-
-const openingAt = (opening: Opening, side: 'left' | 'right') => opening[side];
 
 /** Fitted fronts are the first of the order. */
 function isFitted(bank: Bank, column: WorkedColumn, no: number): boolean {

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import { editColumn, editFitted } from '../../job/edits';
 import type { Change } from '../../job/entry';
-import { absolute, equals, inches, type Length, less, subtract } from '../../length/length';
-import { fineOf } from '../../length/tape';
+import { absolute, equals, inches, isZero, type Length, less, subtract } from '../../length/length';
+import { fineOf, type Tape } from '../../length/tape';
 import { remainder } from '../../length/write';
 import { type Bank, type Column, columnNo, fittedNo } from '../../trade/fronts/bank';
 import type { WorkedColumn } from '../../trade/fronts/worked';
@@ -10,23 +10,16 @@ import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { exactlyOrMetric as w } from '../shared/exact-words';
 import { TakeUp } from '../shared/take-up';
 import { UndoButton } from '../shared/undo-button';
 import { bankIn, frontIsCut } from './column-of';
 import { NoBank } from './fronts';
-import { frontsProblemText } from './words';
+import type { Place } from './opening-words';
+import * as words from './opening-words';
+import { column as columnName, frontsProblemText, nameOf, openingMeasured, toFronts } from './words';
 import '../shared/places.css';
 
-const places = ['left', 'right', 'front', 'back'] as const;
-type Place = (typeof places)[number];
-
-const placeNames: Record<Place, string> = {
-  left: 'high, at the left',
-  right: 'high, at the right',
-  front: 'wide, in front',
-  back: 'wide, at the back',
-};
+const places = ['left', 'right', 'front', 'back'] as const satisfies readonly Place[];
 
 const used = {
   left: 'usedLeft',
@@ -35,64 +28,65 @@ const used = {
   back: 'usedBack',
 } as const;
 
-/** As fine as the tape goes, in its own unit. */
 /** Differences over this are lit. Common practice, no source. */
 const lit = inches(1n, 32n);
 
 /** The opening of every column as measured; nothing moves until it is used. */
 export function OpeningScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
-  const [open, setOpen] = useState<{ readonly column: number; readonly place: Place }>();
+  const [open, setOpen] = useState<Asked>();
   const found = bankIn(bench.plan.value, id);
   if (!found) return <NoBank bench={bench} />;
   const { bank, fronts } = found;
-  const columns = fronts.ok ? fronts.value.columns : [];
   return (
     <>
       <Bar
-        title="Opening, as measured"
-        sub={bank.name || 'Drawers'}
-        leave={{ label: 'Fronts', onTap: () => bench.go({ at: 'fronts', id }) }}
+        title={openingMeasured}
+        sub={nameOf(bank)}
+        leave={{ label: toFronts, onTap: () => bench.go({ at: 'fronts', id }) }}
       >
         <UndoButton bench={bench} />
       </Bar>
       <main class={open ? 'page docked' : 'page'}>
-        <p class="pad-x empty-line">
-          Measure once the case stands square and the frame is on. Nothing changes until you use it.
-        </p>
-        {!fronts.ok && (
-          <p class="pad-x wrongline">
-            {fronts.error.map(frontsProblemText).join(' ')} Measure it again here.
-          </p>
-        )}
+        <p class="pad-x empty-line">{words.when}</p>
+        {!fronts.ok && <p class="pad-x wrongline">{words.again(fronts.error.map(frontsProblemText))}</p>}
         {Array.from({ length: Math.max(1, bank.across) }, (_, k) => (
           <Rows
             key={k}
             {...{ bench, bank }}
             no={k + 1}
-            all={columns}
+            all={fronts.ok ? fronts.value.columns : []}
             onOpen={(place) => setOpen({ column: k + 1, place })}
           />
         ))}
       </main>
-      {open && (
-        <KeySheet
-          key={`${open.column}${open.place}`}
-          title={`Opening, ${placeNames[open.place]}`}
-          tape={bench.job.value?.tape ?? '1/32'}
-          fill="length"
-          now={columnNo(bank, open.column)[open.place]}
-          onLength={(value) =>
-            void bench.act(
-              `Opening measured: ${placeNames[open.place]}`,
-              editColumn(id, open.column, { [open.place]: value }),
-            )
-          }
-          onClose={() => setOpen(undefined)}
-        />
-      )}
+      {open && <Reading {...{ bench, bank }} at={open} onClose={() => setOpen(undefined)} />}
     </>
   );
 }
+
+type Asked = { readonly column: number; readonly place: Place };
+
+type ReadingProps = {
+  readonly bench: Bench;
+  readonly bank: Bank;
+  readonly at: Asked;
+  readonly onClose: () => void;
+};
+
+/** The keys for one reading. */
+const Reading = ({ bench, bank, at: { column, place }, onClose }: ReadingProps) => (
+  <KeySheet
+    key={`${column}${place}`}
+    title={words.ask(place)}
+    tape={bench.job.value?.tape ?? '1/32'}
+    fill="length"
+    now={columnNo(bank, column)[place]}
+    onLength={(value) =>
+      void bench.act(words.measured(place), editColumn(bank.id, column, { [place]: value }))
+    }
+    onClose={onClose}
+  />
+);
 
 type RowsProps = {
   readonly bench: Bench;
@@ -104,56 +98,73 @@ type RowsProps = {
 };
 
 function Rows({ bench, bank, no, all, onOpen }: RowsProps) {
-  const tape = bench.job.value?.tape ?? '1/32';
   const column = all.find((c) => c.no === no);
   const read = columnNo(bank, no);
   const changes = takeUp(bench, bank, { no, all });
-  const planned = (place: Place): Length | undefined =>
-    place === 'left' || place === 'right' ? column?.opening[place] : column?.opening.wide.value;
-  const name = bank.across > 1 ? `Column ${no}` : 'Opening';
+  const name = bank.across > 1 ? columnName(no) : words.opening;
   return (
     <section class="opening" aria-label={name}>
       <div class="sechead">
         <h2 class="sec">{name}</h2>
-        {column && (
-          <span class="s muted">
-            reckoned <Inline value={column.opening.wide.value} tape={fineOf(tape)} /> ×{' '}
-            <Inline value={column.opening.high.value} tape={fineOf(tape)} />
-          </span>
-        )}
+        {column && <Reckoned column={column} tape={fineOf(bench.job.value?.tape ?? '1/32')} />}
       </div>
       <div class="pad-x places">
-        {places.map((place) => {
-          const value = read[place];
-          return (
-            <button key={place} type="button" class="chip place-chip" onClick={() => onOpen(place)}>
-              <span class="s">{placeNames[place]}</span>
-              {value ? <Given value={value} /> : <span class="dots">····</span>}
-              {value && <Difference value={value} planned={planned(place)} taken={read[used[place]]} />}
-            </button>
-          );
-        })}
+        {places.map((place) => (
+          <PlaceChip key={place} {...{ place, read, column }} onTap={() => onOpen(place)} />
+        ))}
       </div>
-      {read.left && read.right && !equals(read.left, read.right) && (
-        <p class="pad-x note">
-          Out of square by {w(absolute(subtract(read.left, read.right)))}: heights are shared out of the
-          lesser.
-        </p>
-      )}
-      {read.front && read.back && less(lit, absolute(subtract(read.front, read.back))) && (
-        <p class="pad-x note">
-          Front and back differ by {w(absolute(subtract(read.front, read.back)))}: pack the slides parallel
-          before you trust a box. Boxes are made to the lesser.
-        </p>
-      )}
+      <Uneven read={read} />
       {changes.length > 0 && (
-        <TakeUp bench={bench} label="Opening taken up" changes={changes}>
-          See what this would change
+        <TakeUp bench={bench} label={words.takenUp} changes={changes}>
+          {words.seeChange}
         </TakeUp>
       )}
     </section>
   );
 }
+
+const Reckoned = ({ column, tape }: { readonly column: WorkedColumn; readonly tape: Tape }) => (
+  <span class="s muted">
+    {words.reckoned(
+      <Inline value={column.opening.wide.value} tape={tape} />,
+      <Inline value={column.opening.high.value} tape={tape} />,
+    )}
+  </span>
+);
+
+type PlaceProps = {
+  readonly place: Place;
+  readonly read: Column;
+  readonly column: WorkedColumn | undefined;
+  readonly onTap: () => void;
+};
+
+/** What was read at one place, or dots for it, and how far it is from what was planned. */
+function PlaceChip({ place, read, column, onTap }: PlaceProps) {
+  const value = read[place];
+  const planned = place === 'left' || place === 'right' ? column?.opening[place] : column?.opening.wide.value;
+  return (
+    <button type="button" class="chip place-chip" onClick={onTap}>
+      <span class="s">{words.placeNames[place]}</span>
+      {value ? <Given value={value} /> : <span class="dots">····</span>}
+      {value && <Difference value={value} planned={planned} taken={read[used[place]]} />}
+    </button>
+  );
+}
+
+/** What two readings that should be the same differ by. */
+function Uneven({ read: { left, right, front, back } }: { readonly read: Column }) {
+  const [high, wide] = [apart(left, right), apart(front, back)];
+  return (
+    <>
+      {high && !isZero(high) && <p class="pad-x note">{words.outOfSquare(high)}</p>}
+      {wide && less(lit, wide) && <p class="pad-x note">{words.notParallel(wide)}</p>}
+    </>
+  );
+}
+
+const apart = (a: Length | undefined, b: Length | undefined): Length | undefined =>
+  a && b && absolute(subtract(a, b));
 
 /** What was read and is not used yet; fronts already cut keep their size, the others share what is left. */
 function takeUp(
@@ -187,10 +198,10 @@ type DifferenceProps = {
 
 /** Signed, in words; over a thirty-second it is lit. */
 function Difference({ value, planned, taken }: DifferenceProps) {
-  if (taken && equals(taken, value)) return <span class="s">in use</span>;
+  if (taken && equals(taken, value)) return <span class="s">{words.inUse}</span>;
   if (!planned) return null;
   const off = subtract(value, planned);
   const says = remainder(off);
-  if (!says) return <span class="s">as planned</span>;
-  return <span class={less(lit, absolute(off)) ? 'rem lit' : 's'}>{`${says.word} ${says.by}`}</span>;
+  if (!says) return <span class="s">{words.asPlanned}</span>;
+  return <span class={less(lit, absolute(off)) ? 'rem lit' : 's'}>{words.off(says)}</span>;
 }

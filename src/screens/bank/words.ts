@@ -17,6 +17,25 @@ export type BankLength = {
     : never;
 }[keyof Bank];
 
+// What several screens of these drawers say.
+
+export const drawers = 'Drawers';
+export const nameOf = (bank: Pick<Bank, 'name'>): string => bank.name || drawers;
+export const toJob = 'Job';
+export const toFronts = 'Fronts';
+export const whatGoesIn = 'What goes in';
+export const boxesSlidesPulls = 'Boxes, slides, pulls';
+export const change = 'Change';
+export const worthALook = 'Worth a look';
+export const openingMeasured = 'Opening, as measured';
+export const column = (no: number): string => `Column ${no}`;
+export const drawer = (no: number): string => `Drawer ${no}`;
+
+export const notInJob = 'These drawers are not in the job.';
+export const removeThese = 'Remove these drawers';
+export const removed = (bank: Pick<Bank, 'name'>): string => `${nameOf(bank)} removed`;
+export const onToFronts = 'To the fronts';
+
 /** A number of pounds, to the nearest quarter. */
 export const lb = (x: Ratio): string => {
   const tenths = x.mul(10n).round();

@@ -1,0 +1,64 @@
+import type { ComponentChildren as Blank } from 'preact';
+import type { Length, Ratio } from '../../length/length';
+import type { LoadSays } from '../../trade/boxes/contents';
+import { exactlyOrMetric as w } from '../shared/exact-words';
+import { lb } from './words';
+
+export const say = (contentsFirst: boolean): string =>
+  `Say the tallest, longest and heaviest for each drawer. ${
+    contentsFirst
+      ? 'No front comes out less than its things ask for.'
+      : 'Turn on Contents first, and no front comes out less than its things ask for.'
+  }`;
+
+export const thing = 'Thing';
+export const addThing = 'A thing';
+export const added = 'A thing for a drawer';
+export const takeOut = 'Take it out';
+
+type Named = { readonly name: string };
+
+const nameOf = ({ name }: Named): string => name || thing;
+export const takenOut = (x: Named): string => `${nameOf(x)} taken out`;
+export const howTall = (x: Named): string => `${nameOf(x)}: how tall`;
+export const howLong = (x: Named): string => `${nameOf(x)}: how long`;
+export const howMany = (x: Named): string => `${nameOf(x)}: how many`;
+export const howHeavy = (x: Named): string => `${nameOf(x)}: pounds, one of them`;
+export const what = ({ name }: Named): string => `What it is: ${name || 'a thing'}`;
+
+type ThingBlanks = Readonly<Record<'many' | 'name' | 'tall' | 'long' | 'heavy', Blank>>;
+
+export const line = ({ many, name, tall, long, heavy }: ThingBlanks) => (
+  <>
+    {many} {name}, {tall} tall, {long} long, {heavy} lb
+  </>
+);
+
+/** What a drawer takes, behind a front so high. */
+export const room = (front: Length, most: { readonly tall: Length; readonly long: Length }): string =>
+  `Front ${w(front)}, takes things up to ${w(most.tall)} tall and ${w(most.long)} long.`;
+
+export const asks = (front: Length): string => `The tallest asks for a front of ${w(front)} at least.`;
+
+export const unfit = (
+  name: string | undefined,
+  { code, by }: { readonly code: 'too-tall' | 'too-long'; readonly by: Length },
+): string => `${name || addThing} is ${w(by)} ${code === 'too-tall' ? 'too tall' : 'too long'}.`;
+
+const verdicts = { over: ': too much', near: ': near it', within: '' } as const;
+
+/** What a drawer weighs with what is in it, beside what its slides carry. */
+export const load = (at: {
+  readonly total: Ratio;
+  readonly things: Ratio;
+  readonly own: Ratio;
+  readonly unweighed: number;
+  readonly says: LoadSays['code'];
+  /** A whole per cent of what the pair carries; none where that is not said. */
+  readonly share: number | undefined;
+}): string => {
+  const not = at.unweighed > 0 ? `, ${at.unweighed} not weighed` : '';
+  const weighs = `About ${lb(at.total)}: things ${lb(at.things)}, box and front ${lb(at.own)}${not}.`;
+  if (at.says === 'rating-missing') return `${weighs} Say what a pair of slides carries.`;
+  return `${weighs} ${at.share}\u00a0% of what the pair carries${verdicts[at.says]}.`;
+};
