@@ -2,9 +2,10 @@ import { useState } from 'preact/hooks';
 import type { Change } from '../../job/entry';
 import { forDrawing, type Length } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
+import type { Plan } from '../../plan/plan';
 import type { Drawer, WorkedDrawers } from '../../trade/boxes/drawers';
 import { frameOf } from '../../trade/carcass/frame';
-import { frontNo } from '../../trade/fronts/bank';
+import { type Bank, frontNo } from '../../trade/fronts/bank';
 import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import { Inline, Mixed } from '../../ui/mixed';
@@ -12,17 +13,25 @@ import { TailDrawing } from '../../ui/tail-drawing';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
-import { counted } from '../shared/counted';
-import { exactlyOrMetric as w } from '../shared/exact-words';
 import { partWord } from '../shared/part-words';
 import { UndoButton } from '../shared/undo-button';
 import { Why } from '../shared/why';
 import { boxHigh } from './asks';
+import * as words from './boxes-words';
 import { bankIn } from './column-of';
 import { Asks } from './facts';
 import { NoBank } from './fronts';
 import { Pulls, Screws } from './holes';
-import { grooveText, standText, tailsErrorText } from './words';
+import {
+  boxesSlidesPulls,
+  change,
+  drawer as drawerName,
+  grooveText,
+  nameOf,
+  tailsErrorText,
+  toFronts,
+  worthALook,
+} from './words';
 import { drawersWorth } from './worth';
 
 /** The boxes of a bank, their joint drawn, the sticks their slides stand on, and the holes for the pulls. */
@@ -35,9 +44,9 @@ export function BoxesScreen({ bench, id }: { readonly bench: Bench; readonly id:
   return (
     <>
       <Bar
-        title="Boxes, slides, pulls"
-        sub={found.bank.name || 'Drawers'}
-        leave={{ label: 'Fronts', onTap: () => bench.go({ at: 'fronts', id }) }}
+        title={boxesSlidesPulls}
+        sub={nameOf(found.bank)}
+        leave={{ label: toFronts, onTap: () => bench.go({ at: 'fronts', id }) }}
       >
         <UndoButton bench={bench} />
       </Bar>
@@ -53,14 +62,7 @@ export function BoxesScreen({ bench, id }: { readonly bench: Bench; readonly id:
           </>
         )}
       </main>
-      <div class="fixedbar">
-        <button type="button" class="btn" onClick={() => bench.go({ at: 'bank', id })}>
-          Change
-        </button>
-        <button type="button" class="btn main" onClick={() => bench.go({ at: 'cuts' })}>
-          To the cuts <Icon name="next" />
-        </button>
-      </div>
+      <Ways bench={bench} id={id} />
       {open && (
         <AskDock
           key={open.title}
@@ -74,11 +76,22 @@ export function BoxesScreen({ bench, id }: { readonly bench: Bench; readonly id:
   );
 }
 
+const Ways = ({ bench, id }: { readonly bench: Pick<Bench, 'go'>; readonly id: string }) => (
+  <div class="fixedbar">
+    <button type="button" class="btn" onClick={() => bench.go({ at: 'bank', id })}>
+      {change}
+    </button>
+    <button type="button" class="btn main" onClick={() => bench.go({ at: 'cuts' })}>
+      {words.toCuts} <Icon name="next" />
+    </button>
+  </div>
+);
+
 function Worth({ worked }: { readonly worked: WorkedDrawers }) {
   const lines = drawersWorth(worked);
   if (lines.length === 0) return null;
   return (
-    <ul class="problems pad-x" aria-label="Worth a look">
+    <ul class="problems pad-x" aria-label={worthALook}>
       {lines.map((text) => (
         <li key={text} class="note">
           {text}
@@ -98,24 +111,24 @@ type BoxesProps = {
 function Boxes({ worked, tape, open, onOpen }: BoxesProps) {
   const { bank } = worked.fronts;
   return (
-    <section aria-label="Boxes">
-      <h2 class="sec pad-x">Boxes</h2>
+    <section aria-label={words.boxes}>
+      <h2 class="sec pad-x">{words.boxes}</h2>
       <ul>
         {worked.drawers.map((drawer) => (
           <li key={`${drawer.column}~${drawer.no}`} class="drawerrow">
             <div class="kv">
               <b>{partWord({ role: 'drawer', ...drawer.place })}</b>
-              <span class="nb">
-                <Inline value={drawer.box.width.mark.value} tape={tape} /> wide
-              </span>
+              <span class="nb">{words.wide(<Inline value={drawer.box.width.mark.value} tape={tape} />)}</span>
             </div>
             {drawer.column === 1 && (
               <div class="kv">
                 <span>
-                  high <AskBlank ask={boxHigh(bank, drawer.no, drawer.high)} open={open} onOpen={onOpen} />
+                  {words.high(
+                    <AskBlank ask={boxHigh(bank, drawer.no, drawer.high)} open={open} onOpen={onOpen} />,
+                  )}
                 </span>
                 {frontNo(bank, drawer.no).boxHigh && (
-                  <span class="s muted">at most {w(markAt(drawer.most, tape, 'floor').value)}</span>
+                  <span class="s muted">{words.atMost(markAt(drawer.most, tape, 'floor').value)}</span>
                 )}
               </div>
             )}
@@ -132,29 +145,33 @@ function BoxDetail({ drawer, tape }: { readonly drawer: Drawer; readonly tape: T
   const [open, setOpen] = useState(false);
   const { box, plan } = drawer;
   const lines: readonly (readonly [string, Length, Parameters<typeof Why>[0]['sum']])[] = [
-    ['Sides, long', box.side.value, box.side],
-    ['Back, long', box.back.value, box.back],
-    ['Back, high', plan.bottomHow === 'captured' ? plan.height : box.backHeight.value, box.backHeight],
-    ['Bottom, wide', box.bottomWide.value, box.bottomWide],
-    ['Bottom, deep', box.bottomDeep.value, box.bottomDeep],
-    ['Inside, wide', box.insideWide.value, box.insideWide],
-    ['Inside, deep', box.insideDeep.value, box.insideDeep],
+    [words.sizes.side, box.side.value, box.side],
+    [words.sizes.back, box.back.value, box.back],
+    [
+      words.sizes.backHeight,
+      plan.bottomHow === 'captured' ? plan.height : box.backHeight.value,
+      box.backHeight,
+    ],
+    [words.sizes.bottomWide, box.bottomWide.value, box.bottomWide],
+    [words.sizes.bottomDeep, box.bottomDeep.value, box.bottomDeep],
+    [words.sizes.insideWide, box.insideWide.value, box.insideWide],
+    [words.sizes.insideDeep, box.insideDeep.value, box.insideDeep],
   ];
   return (
     <>
       <button type="button" class="whyrow" aria-expanded={open} onClick={() => setOpen(!open)}>
         <span class="grow">
-          Sizes and joint <span class="s muted">why?</span>
+          {words.sizesAndJoint} <span class="s muted">{words.why}</span>
         </span>
         <Icon name="down" />
       </button>
       {open && (
         <>
           <ul>
-            {lines.map(([words, value, sum]) => (
-              <li key={words}>
+            {lines.map(([name, value, sum]) => (
+              <li key={name}>
                 <div class="kv">
-                  <span>{words}</span>
+                  <span>{name}</span>
                   <Mixed value={markAt(value, tape).value} rest={markAt(value, tape).rest} tape={tape} />
                 </div>
                 <Why sum={sum} tape={tape} />
@@ -176,7 +193,7 @@ function Joint({ drawer }: { readonly drawer: Drawer }) {
   const d = forDrawing;
   const inside = value.groove?.inside ?? true;
   const where = inside
-    ? `the groove runs out inside tail ${value.groove?.tail ?? ''} from the lower edge, out of sight`
+    ? words.groovePlace(value.groove?.tail)
     : grooveText(value, { up: plan.groove.up, wide: box.grooveWide });
   return (
     <>
@@ -190,56 +207,49 @@ function Joint({ drawer }: { readonly drawer: Drawer }) {
           baseFar: d(t.baseFar),
         }))}
         groove={{ up: d(plan.groove.up), wide: d(box.grooveWide), clear: inside }}
-        label={`Front end of a side with ${counted(value.tails.length, 'tail', 'tails')}: ${where}`}
+        label={words.joint(value, where)}
       />
-      <p class={inside ? 's' : 'wrongline'}>
-        {counted(value.tails.length, 'tail', 'tails')} {w(value.tail)} wide at the end line,{' '}
-        {w(value.baseTail)} at the baseline, pins {w(value.basePin)} there: {where}.
-      </p>
+      <p class={inside ? 's' : 'wrongline'}>{words.tails(value, where)}</p>
     </>
   );
 }
 
-/** Where a face frame stands into the bay the slides are packed out to it. */
-function packingText(bench: Bench, { fronts }: WorkedDrawers): string {
-  const { bank } = fronts;
-  const found = bench.plan.value?.worked.get(bank.of ?? '');
-  if (!found?.ok || !found.value.sizes.case.hasFrame) return '';
-  const at = frameOf(found.value.sizes).openings[bank.bay - 1];
-  if (!at) return '';
-  const [left, right] = [at.left.value, at.right.value];
-  return ` Pack them out behind the frame: ${w(left)} at the left, ${w(right)} at the right.`;
+/** Where a face frame stands into the bay the slides are packed out to it, by so much left and right. */
+function packingOf(plan: Plan | undefined, { of, bay }: Bank) {
+  const found = plan?.worked.get(of ?? '');
+  if (!found?.ok || !found.value.sizes.case.hasFrame) return undefined;
+  const at = frameOf(found.value.sizes).openings[bay - 1];
+  return at && { left: at.left.value, right: at.right.value };
 }
 
-type SticksProps = { readonly bench: Bench; readonly worked: WorkedDrawers; readonly tape: Tape };
+type SticksProps = {
+  readonly bench: Pick<Bench, 'go' | 'plan'>;
+  readonly worked: WorkedDrawers;
+  readonly tape: Tape;
+};
 
 function Sticks({ bench, worked, tape }: SticksProps) {
-  const { sticks, slides } = worked;
+  const { sticks } = worked;
+  const { bank } = worked.fronts;
   if (!sticks.ok) return null;
   return (
-    <section aria-label="Sticks for the slides">
+    <section aria-label={words.sticks}>
       <div class="sechead">
-        <h2 class="sec">Sticks for the slides</h2>
+        <h2 class="sec">{words.sticks}</h2>
       </div>
       <ul class="marklist pad-x">
         {sticks.value.map((stick) => (
           <StickRow key={stick.drawer} stick={stick} tape={tape} />
         ))}
       </ul>
-      <p class="note pad-x">
-        From the {standText(worked)} to the lower edge of the slide, the longest first.{' '}
-        {slides.setBack.n === 0n
-          ? 'Slides flush with the front edge.'
-          : `Slides set back ${w(slides.setBack)}, the front’s thickness.`}
-        {packingText(bench, worked)}
-      </p>
+      <p class="note pad-x">{words.stand(worked, packingOf(bench.plan.value, bank))}</p>
       <div class="pad-x adds">
         <button
           type="button"
           class="btn"
-          onClick={() => bench.go({ at: 'one', id: worked.fronts.bank.id, what: 'sticks' })}
+          onClick={() => bench.go({ at: 'one', id: bank.id, what: 'sticks' })}
         >
-          Hang slides one at a time
+          {words.hang}
         </button>
       </div>
     </section>
@@ -263,7 +273,7 @@ function StickRow({
     <li class="block">
       <button type="button" class="whyrow bare" aria-expanded={open} onClick={() => setOpen(!open)}>
         <span class="grow">
-          Drawer {stick.drawer} <span class="s muted">why?</span>
+          {drawerName(stick.drawer)} <span class="s muted">{words.why}</span>
         </span>
         <Mixed value={mark.value} rest={mark.rest} tape={tape} />
       </button>

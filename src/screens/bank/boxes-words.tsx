@@ -1,0 +1,55 @@
+import type { ComponentChildren as Blank } from 'preact';
+import { isZero, type Length } from '../../length/length';
+import type { WorkedDrawers } from '../../trade/boxes/drawers';
+import type { Tails } from '../../trade/boxes/tails';
+import { counted } from '../shared/counted';
+import { exactlyOrMetric as w } from '../shared/exact-words';
+import { standText } from './words';
+
+export const toCuts = 'To the cuts';
+export const boxes = 'Boxes';
+export const wide = (width: Blank) => <>{width} wide</>;
+export const high = (height: Blank) => <>high {height}</>;
+export const atMost = (most: Length): string => `at most ${w(most)}`;
+
+export const sizesAndJoint = 'Sizes and joint';
+export const why = 'why?';
+export const sizes = {
+  side: 'Sides, long',
+  back: 'Back, long',
+  backHeight: 'Back, high',
+  bottomWide: 'Bottom, wide',
+  bottomDeep: 'Bottom, deep',
+  insideWide: 'Inside, wide',
+  insideDeep: 'Inside, deep',
+} as const;
+
+/** Where a groove that no one sees runs out. */
+export const groovePlace = (tail: number | undefined): string =>
+  `the groove runs out inside tail ${tail ?? ''} from the lower edge, out of sight`;
+
+const tailsOf = ({ tails }: Tails): string => counted(tails.length, 'tail', 'tails');
+
+export const joint = (made: Tails, where: string): string =>
+  `Front end of a side with ${tailsOf(made)}: ${where}`;
+
+export const tails = (made: Tails, where: string): string =>
+  `${tailsOf(made)} ${w(made.tail)} wide at the end line, ${w(made.baseTail)} at the baseline, pins ${w(made.basePin)} there: ${where}.`;
+
+export const sticks = 'Sticks for the slides';
+export const hang = 'Hang slides one at a time';
+
+/** How sticks are used, and where the slides stand. `packing`: room beside a face frame, left and right. */
+export function stand(
+  worked: WorkedDrawers,
+  packing: { readonly left: Length; readonly right: Length } | undefined,
+): string {
+  const { setBack } = worked.slides;
+  const back = isZero(setBack)
+    ? 'Slides flush with the front edge.'
+    : `Slides set back ${w(setBack)}, the front’s thickness.`;
+  const pack = packing
+    ? ` Pack them out behind the frame: ${w(packing.left)} at the left, ${w(packing.right)} at the right.`
+    : '';
+  return `From the ${standText(worked)} to the lower edge of the slide, the longest first. ${back}${pack}`;
+}
