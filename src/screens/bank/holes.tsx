@@ -2,7 +2,9 @@ import { markAt, type Tape } from '../../length/tape';
 import { writeMark } from '../../length/write';
 import { type BankPlan, holeMark, pullPlan } from '../../plan/bank-plan';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
-import { jigCheck, pullHoles } from '../../trade/boxes/pulls';
+import { type Hole, jigCheck, pullHoles } from '../../trade/boxes/pulls';
+import type { Bank } from '../../trade/fronts/bank';
+import type { WorkedColumn } from '../../trade/fronts/worked';
 import { screwFor } from '../../trade/install/screw';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
@@ -10,6 +12,7 @@ import { exactlyOrMetric as w } from '../shared/exact-words';
 import { frontScrew } from '../shared/front-screw';
 import { screwText } from '../shared/screw-words';
 import { listsOf } from '../shared/shop-lists';
+import * as words from './hole-words';
 import { pullsErrorText } from './words';
 import './bank.css';
 
@@ -20,8 +23,8 @@ export function Pulls({ worked, tape }: Props) {
   const { bank, columns } = worked.fronts;
   if (bank.pulls === 0) return null;
   return (
-    <section aria-label="Pulls">
-      <h2 class="sec pad-x">Pulls</h2>
+    <section aria-label={words.pulls}>
+      <h2 class="sec pad-x">{words.pulls}</h2>
       {columns.map((column) => (
         <PullsOf key={column.no} {...{ bank, column, tape }} named={columns.length > 1} />
       ))}
@@ -30,8 +33,8 @@ export function Pulls({ worked, tape }: Props) {
 }
 
 type PullsProps = {
-  readonly bank: WorkedDrawers['fronts']['bank'];
-  readonly column: WorkedDrawers['fronts']['columns'][number];
+  readonly bank: Bank;
+  readonly column: WorkedColumn;
   readonly tape: Tape;
   readonly named: boolean;
 };
@@ -45,43 +48,33 @@ function PullsOf({ bank, column, tape, named }: PullsProps) {
       <ul class="marklist pad-x">
         {holes.value.map((hole, k) => (
           <li key={k}>
-            <span>
-              {named && `Column ${column.no}, `}hole {k + 1}, from the left end
-            </span>
+            <span>{words.hole(k + 1, named ? column.no : undefined)}</span>
             <Mixed value={holeMark(hole.x, tape).value} rest={holeMark(hole.x, tape).rest} tape={tape} />
           </li>
         ))}
       </ul>
-      {first && (
-        <p class="note pad-x">
-          {writeMark(markAt(first.y, tape), tape)} down from the top edge.
-          {holes.value.length > 1 &&
-            ` Jig with an end stop, TOP written on it, from both ends: its outer holes come ${w(jigCheck(column.width.mark.value, holeMark(first.x, tape).value))} apart. What the jig is off shows doubled.`}
-        </p>
-      )}
+      {first && <p class="note pad-x">{downText(first, holes.value.length > 1, { column, tape })}</p>}
     </>
   );
 }
 
+function downText(first: Hole, several: boolean, { column, tape }: Pick<PullsProps, 'column' | 'tape'>) {
+  const apart = several ? jigCheck(column.width.mark.value, holeMark(first.x, tape).value) : undefined;
+  return words.down(writeMark(markAt(first.y, tape), tape), apart);
+}
+
+type ScrewsProps = { readonly bench: Pick<Bench, 'plan' | 'settings'>; readonly found: BankPlan };
+
 /** The screw that holds a front from inside its box. */
-export function Screws({ bench, found }: { readonly bench: Bench; readonly found: BankPlan }) {
+export function Screws({ bench, found }: ScrewsProps) {
   const plan = frontScrew(found, bench.plan.value);
   if (!plan) return null;
   const screw = screwFor({ ...plan, lengths: listsOf(bench.settings.value).screws });
+  const { least, most, pick, bite } = screw;
   return (
-    <section aria-label="Screws">
-      <h2 class="sec pad-x">Screw from inside</h2>
-      <p class="pad-x note">
-        {screw.pick ? (
-          <>
-            Through the box front into the front: {w(screw.least)} to {w(screw.most)}. Take{' '}
-            <b>{w(screw.pick)}</b>
-            {screw.bite && <>, it bites {w(screw.bite)}</>}. Pilot first; try one in scrap.
-          </>
-        ) : (
-          screwText(screw)
-        )}
-      </p>
+    <section aria-label={words.screws}>
+      <h2 class="sec pad-x">{words.fromInside}</h2>
+      <p class="pad-x note">{pick ? words.take({ least, most, pick: w(pick), bite }) : screwText(screw)}</p>
     </section>
   );
 }

@@ -4,6 +4,7 @@ import { fromOtherEnd, markAt, type Tape } from '../../length/tape';
 import type { Bank } from '../../trade/fronts/bank';
 import type { Stands } from '../../trade/fronts/stands';
 import { Mixed, Sign } from '../../ui/mixed';
+import * as words from './edge-words';
 import './bank.css';
 
 /** Which end of the opening figures are read from. */
@@ -18,7 +19,7 @@ export function edgeMark(
   at: { readonly bank: Bank; readonly opening: Length; readonly tape: Tape; readonly from: From },
 ): Rounded {
   const { bank, opening, tape, from } = at;
-  const own: From = bank.order === 'down' ? 'top' : 'bottom';
+  const own = words.endFrom[bank.order];
   const fromOwn = own === 'top' ? exact : subtract(opening, exact);
   const mark = markAt(fromOwn, tape);
   if (own === from) return mark;
@@ -36,7 +37,7 @@ export function MarksBeside({ stands, gap, at }: BesideProps) {
   const over = stands[gap - 1]?.bottom;
   const under = stands[gap]?.top;
   const [first, second] = at.from === 'top' ? [over, under] : [under, over];
-  const end = gap === 0 ? 'top' : 'bottom';
+  const end = words.ends[gap === 0 ? 'top' : 'bottom'];
   return (
     <span class="marks2">
       {first ? <One mark={edgeMark(first, at)} tape={at.tape} /> : <span class="s muted">{end}</span>}
@@ -60,9 +61,7 @@ export const MarkList = ({ stands, at }: Omit<BesideProps, 'gap'>) => (
     {stands.flatMap((s, k) =>
       (['top', 'bottom'] as const).map((edge) => (
         <li key={`${k}${edge}`}>
-          <span>
-            Front {k + 1}, {edge}
-          </span>
+          <span>{words.edgeOfFront(k + 1, edge)}</span>
           <One mark={edgeMark(s[edge], at)} tape={at.tape} />
         </li>
       )),

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { editFront, tickOf } from '../../job/edits';
 import type { BankPlan } from '../../plan/bank-plan';
-import { frontNo } from '../../trade/fronts/bank';
+import { type Bank, frontNo } from '../../trade/fronts/bank';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import { BigTick } from '../../ui/tick-box';
@@ -9,12 +9,14 @@ import type { Bench } from '../bench';
 import { capital } from '../shared/capital';
 import { Caution } from '../shared/caution';
 import { OneNumber } from '../shared/one-number';
+import { listsOf } from '../shared/shop-lists';
 import { nextNotDone, stepToShow, useStepInAddress } from '../shared/steps-in-row';
 import { useWake } from '../shared/use-wake';
 import type { Wake } from '../shared/wake';
 import { bankIn } from './column-of';
 import { NoBank } from './fronts';
-import { type OneStep, type OneWhat, stepsOf } from './steps';
+import * as words from './one-words';
+import { type OneStep, type OneWhat, type StepsAt, stepsOf } from './steps';
 
 type OneProps = {
   readonly bench: Bench;
@@ -30,22 +32,28 @@ export function OneScreen({ bench, id, what, step }: OneProps) {
   const wake = useWake(bench);
   const found = bankIn(bench.plan.value, id);
   const kind = whats[what] ?? 'marks';
-  const steps = found ? stepsOf(bench, found, kind) : [];
+  const steps = found ? stepsOf(found, kind, stepsAt(bench)) : [];
   const done = steps.map((s) => s.ticks.every((t) => bench.folded.value.ticks.has(t.op)));
   const ids = steps.map((s) => s.id);
   const at = stepToShow(ids, done, step);
   useStepInAddress(ids[at], step, (to) => bench.go({ at: 'one', id, what: kind, step: to }, true));
   const now = steps[at];
   if (!found) return <NoBank bench={bench} />;
-  if (!now) return <Nothing bench={bench} id={id} />;
+  if (!now) return <Nothing onSee={() => bench.go({ at: 'bank', id })} />;
   return <StepInHand {...{ bench, found, kind, steps, done, at, now, wake }} />;
 }
 
-const Nothing = ({ bench, id }: { readonly bench: Bench; readonly id: string }) => (
+const stepsAt = ({ job, shop, settings }: Pick<Bench, 'job' | 'shop' | 'settings'>): StepsAt => ({
+  tape: job.value?.tape ?? '1/32',
+  shims: listsOf(settings.value).shims,
+  kerf: shop.value.kerf ?? shop.value.single,
+});
+
+const Nothing = ({ onSee }: { readonly onSee: () => void }) => (
   <main class="page nothing">
-    <p>The drawers do not work out yet.</p>
-    <button type="button" class="btn main" onClick={() => bench.go({ at: 'bank', id })}>
-      See what is missing
+    <p>{words.notYet}</p>
+    <button type="button" class="btn main" onClick={onSee}>
+      {words.seeMissing}
     </button>
   </main>
 );
@@ -59,12 +67,6 @@ type StepInHandProps = {
   readonly at: number;
   readonly now: OneStep;
   readonly wake: Wake;
-};
-
-const kindWords: Record<OneWhat, string> = {
-  marks: 'Story stick',
-  fit: 'Fitting fronts',
-  sticks: 'Slides on sticks',
 };
 
 const cautionAt = { marks: 'marks', fit: 'front-on', sticks: 'stick' } as const;
@@ -88,39 +90,38 @@ function StepInHand({ bench, found, kind, steps, done, at, now, wake }: StepInHa
   return (
     <OneNumber
       {...{ bench, wake, goTo }}
-      heading={`${kindWords[kind]}, ${bank.name || 'drawers'}`}
-      leave={{ label: 'Leave', onTap: leave }}
+      heading={words.heading(kind, bank.name)}
+      leave={{ label: words.leave, onTap: leave }}
       row={{ done, at }}
-      progress={`${done.filter(Boolean).length} of ${steps.length} done`}
+      progress={words.progress(done.filter(Boolean).length, steps.length)}
       title={now.title}
       figure={{ value: now.figure, rest: now.rest }}
       tape={bench.job.value?.tape ?? '1/32'}
       crowded={now.ticks.length > 1}
-      main={{ label: tick ? tickWords(kind, tick.label) : onWords(kind, next), onTap: press }}
+      main={{
+        label: tick ? words.toTick(kind, tick.label) : words.onward(kind, next === undefined),
+        onTap: press,
+      }}
     >
       <p class="ends pad-x">{now.says}</p>
-      {now.stick !== undefined && <Stays bench={bench} found={found} drawer={now.stick} />}
+      {now.stick !== undefined && <Stays bench={bench} bank={bank} drawer={now.stick} />}
       <Caution bench={bench} code={cautionAt[kind]} />
       {now.ticks.length > 1 && <Ticks bench={bench} now={now} />}
     </OneNumber>
   );
 }
 
-/** What the big bar says once all of a step is done. */
-function onWords(kind: OneWhat, next: number | undefined): string {
-  if (kind === 'fit') return 'Measure it';
-  return next === undefined ? 'All done' : 'Next';
-}
+type TickBench = Pick<Bench, 'act' | 'folded' | 'saving'>;
 
-const act = (bench: Bench, now: OneStep, tick: OneStep['ticks'][number]) => {
+const act = (bench: TickBench, now: OneStep, tick: OneStep['ticks'][number]) => {
   const ticked = bench.folded.value.ticks.has(tick.op);
   void bench.act(
-    `${ticked ? 'Not yet' : 'Done'}: ${now.title}, ${tick.label.toLowerCase()}`,
+    words.tickAct(ticked, now.title, tick.label),
     ticked ? [{ kind: 'untick', op: tick.op }] : tickOf(tick.op, tick.figure),
   );
 };
 
-const Ticks = ({ bench, now }: { readonly bench: Bench; readonly now: OneStep }) => (
+const Ticks = ({ bench, now }: { readonly bench: TickBench; readonly now: OneStep }) => (
   <div class="ticks">
     {now.ticks.map((tick) => (
       <BigTick
@@ -134,32 +135,31 @@ const Ticks = ({ bench, now }: { readonly bench: Bench; readonly now: OneStep })
   </div>
 );
 
-type StaysProps = { readonly bench: Bench; readonly found: BankPlan; readonly drawer: number };
+type StaysProps = {
+  readonly bench: Pick<Bench, 'act' | 'job'>;
+  readonly bank: Bank;
+  readonly drawer: number;
+};
 
 /** What the stick measures: the next cut is reckoned from it. */
-function Stays({ bench, found, drawer }: StaysProps) {
+function Stays({ bench, bank, drawer }: StaysProps) {
   const [open, setOpen] = useState(false);
-  const now = frontNo(found.bank, drawer).stick;
+  const now = frontNo(bank, drawer).stick;
   return (
     <div class="pad-x stays-row">
       <button type="button" class="chip" onClick={() => setOpen(true)}>
-        This stick measures {now ? <Given value={now} /> : <span class="dots">····</span>}
+        {words.stickMeasures(now ? <Given value={now} /> : <span class="dots">{words.notMeasured}</span>)}
       </button>
       {open && (
         <KeySheet
-          title={`What the stick of drawer ${drawer} measures`}
+          title={words.stickTitle(drawer)}
           tape={bench.job.value?.tape ?? '1/32'}
           fill="length"
           now={now}
-          onLength={(stick) =>
-            void bench.act(`Stick of drawer ${drawer} measured`, editFront(found.bank.id, drawer, { stick }))
-          }
+          onLength={(stick) => void bench.act(words.stickAct(drawer), editFront(bank.id, drawer, { stick }))}
           onClose={() => setOpen(false)}
         />
       )}
     </div>
   );
 }
-
-const tickWords = (kind: OneWhat, label: string): string =>
-  kind === 'sticks' ? `${capital(label)} slide is on` : label;

@@ -1,11 +1,9 @@
-import type { Settings } from '../../job/settings';
 import { inches, isNegative, subtract, zero } from '../../length/length';
 import type { Bank } from '../../trade/fronts/bank';
 import { shimSchedule } from '../../trade/fronts/shims';
 import { fitOrder } from '../../trade/fronts/stands';
 import type { WorkedColumn } from '../../trade/fronts/worked';
-import type { Bench } from '../bench';
-import { listsOf } from '../shared/shop-lists';
+import type { Shim } from '../../trade/stacks/pile';
 import type { Piles } from './gap-words';
 
 /** So much short of a gap a pile may be. Common practice, no source. */
@@ -24,14 +22,16 @@ export function gapBefore(bank: Bank, column: WorkedColumn, no: number) {
   return { left: at('left'), right: at('right') };
 }
 
-/** Whether no shims are written down yet, so that no pile can be named. */
-export const noShims = (settings: Settings): boolean => listsOf(settings).shims.length === 0;
-
-/** The piles of shims for that gap, from the shims really in the drawer. */
-export function pileBefore(bench: Bench, bank: Bank, column: WorkedColumn, no: number): Piles | undefined {
-  const gap = gapBefore(bank, column, no);
+/**
+ * The piles of shims for a gap.
+ *
+ * @param gap inches, any sign
+ * @param shims all in the drawer
+ * @returns `right` only where it differs; undefined where the fronts bind, or no shims are written down
+ */
+export function pilesFor(gap: ReturnType<typeof gapBefore>, shims: readonly Shim[]): Piles | undefined {
   if (isNegative(gap.left) || isNegative(gap.right)) return undefined;
-  const [piles] = shimSchedule([gap], { shims: listsOf(bench.settings.value).shims, tol });
+  const [piles] = shimSchedule([gap], { shims, tol });
   if (!piles?.left.ok) return undefined;
   const right = piles.right?.ok ? piles.right.value : undefined;
   return { left: piles.left.value, ...(right ? { right } : {}) };

@@ -1,15 +1,21 @@
-import { isNegative, subtract, zero } from '../../length/length';
+import { isNegative } from '../../length/length';
 import type { Tape } from '../../length/tape';
-import { shimSchedule } from '../../trade/fronts/shims';
+import { type GapPiles, shimSchedule } from '../../trade/fronts/shims';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import type { Bench } from '../bench';
 import { listsOf } from '../shared/shop-lists';
 import { askShims } from '../shared/stack-words';
 import { pileOf, sidesText } from './gap-words';
+import { gapsOf, type NamedGap } from './gaps-of';
 import { tol } from './piles';
+import * as words from './shim-words';
 import './bank.css';
 
-type ShimProps = { readonly bench: Bench; readonly column: WorkedColumn; readonly tape: Tape };
+type ShimProps = {
+  readonly bench: Pick<Bench, 'settings'>;
+  readonly column: WorkedColumn;
+  readonly tape: Tape;
+};
 
 /** The gap over every front and under the last, at both sides, with the pile of shims for it out of the drawer. */
 export function ShimList({ bench, column, tape }: ShimProps) {
@@ -17,63 +23,54 @@ export function ShimList({ bench, column, tape }: ShimProps) {
   const { shims } = listsOf(bench.settings.value);
   const piles = shimSchedule(gaps, { shims, tol });
   return (
-    <section aria-label="Shims, gap by gap">
-      <h2 class="sec pad-x">Shims, gap by gap</h2>
+    <section aria-label={words.heading}>
+      <h2 class="sec pad-x">{words.heading}</h2>
       <ul class="marklist pad-x">
-        {piles.map(({ gap, left, right }, k) => {
-          const own = gaps[k];
-          if (!own || (!left.ok && left.error.code !== 'no-pieces')) return null;
-          const apart = left.ok && right?.ok && pileOf(right.value) !== pileOf(left.value);
-          return (
-            <li key={gap}>
-              <span>
-                {own.name}
-                <span class="s muted block">{sidesText(own.left, own.right, tape)}</span>
-              </span>
-              <b class="piles">
-                {apart && 'left '}
-                {left.ok && pileOf(left.value)}
-                {apart && right.ok && (
-                  <>
-                    <br />
-                    right {pileOf(right.value)}
-                  </>
-                )}
-              </b>
-            </li>
-          );
-        })}
+        {gaps.map((gap, k) => (
+          <GapLine key={k + 1} gap={gap} piles={piles[k]} tape={tape} />
+        ))}
       </ul>
-      {shims.length === 0 ? (
-        <p class="note pad-x">
-          {askShims.how}
-          <a class="btn quiet" href="#/shims">
-            {askShims.link}
-          </a>
-        </p>
-      ) : (
-        <p class="note pad-x">
-          Fronts go on one after another, so the shims come back. What is in the drawer: Shop figures.
-        </p>
-      )}
+      {shims.length === 0 ? <NoShims /> : <p class="note pad-x">{words.comeBack}</p>}
     </section>
   );
 }
 
-function gapsOf({ left, right, opening }: WorkedColumn) {
-  const over = left.map((stands, k) => ({
-    name: k === 0 ? 'Over front 1' : `Between ${k} and ${k + 1}`,
-    left: subtract(stands.top, left[k - 1]?.bottom ?? zero),
-    right: subtract(right[k]?.top ?? stands.top, right[k - 1]?.bottom ?? zero),
-  }));
-  const [l, r] = [left[left.length - 1], right[right.length - 1]];
-  if (!l || !r) return over;
-  return [
-    ...over,
-    {
-      name: `Under front ${left.length}`,
-      left: subtract(opening.left, l.bottom),
-      right: subtract(opening.right, r.bottom),
-    },
-  ];
+type LineProps = { readonly gap: NamedGap; readonly piles: GapPiles | undefined; readonly tape: Tape };
+
+function GapLine({ gap, piles, tape }: LineProps) {
+  if (!piles || (!piles.left.ok && piles.left.error.code !== 'no-pieces')) return null;
+  return (
+    <li>
+      <span>
+        {gap.name}
+        <span class="s muted block">{sidesText(gap.left, gap.right, tape)}</span>
+      </span>
+      <b class="piles">
+        <PilesOf {...piles} />
+      </b>
+    </li>
+  );
 }
+
+/** The pile of a gap; at both sides where they differ. */
+function PilesOf({ left, right }: Pick<GapPiles, 'left' | 'right'>) {
+  if (!left.ok) return null;
+  const own = pileOf(left.value);
+  if (!right?.ok || pileOf(right.value) === own) return <>{own}</>;
+  return (
+    <>
+      {words.left(own)}
+      <br />
+      {words.right(pileOf(right.value))}
+    </>
+  );
+}
+
+const NoShims = () => (
+  <p class="note pad-x">
+    {askShims.how}
+    <a class="btn quiet" href="#/shims">
+      {askShims.link}
+    </a>
+  </p>
+);

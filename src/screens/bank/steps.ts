@@ -5,7 +5,6 @@ import {
   isPositive,
   isZero,
   type Length,
-  negate,
   subtract,
   zero,
 } from '../../length/length';
@@ -13,18 +12,19 @@ import { markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { BankPlan } from '../../plan/bank-plan';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
-import { nextCut } from '../../trade/boxes/sticks';
+import { nextCut, type Stick } from '../../trade/boxes/sticks';
 import { type Bank, frontNo } from '../../trade/fronts/bank';
 import { storyStick } from '../../trade/fronts/marks';
 import { fitOrder } from '../../trade/fronts/stands';
-import type { WorkedFronts } from '../../trade/fronts/worked';
+import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { opId } from '../../trade/setups/operation';
-import type { Bench } from '../bench';
-import { exactlyOrMetric as w } from '../shared/exact-words';
+import type { Shim } from '../../trade/stacks/pile';
 import { askShims } from '../shared/stack-words';
 import { plannedReach } from './column-of';
-import { pileText, sidesText } from './gap-words';
-import { gapBefore, noShims, pileBefore } from './piles';
+import { endFrom } from './edge-words';
+import { pileText } from './gap-words';
+import { gapBefore, pilesFor } from './piles';
+import * as words from './step-words';
 import { standText } from './words';
 
 /** What is done one number at a time. */
@@ -43,128 +43,120 @@ export type OneStep = {
   readonly stick?: number;
 };
 
+/** What the numbers depend on besides the bank. */
+export type StepsAt = {
+  readonly tape: Tape;
+  /** All shims in the drawer. */
+  readonly shims: readonly Shim[];
+  /** Inches; undefined until it is said. */
+  readonly kerf: Length | undefined;
+};
+
 const benchOp = (bank: Bank, cut: string, copy: string): string => opId(`${bank.id}~bench`, cut, copy);
 
 /** The numbers of one kind, in the order they are wanted. */
-export function stepsOf(bench: Bench, found: BankPlan, what: OneWhat): readonly OneStep[] {
-  const tape = bench.job.value?.tape ?? '1/32';
-  if (!found.fronts.ok) return [];
-  if (what === 'marks') return marks(found.bank, found.fronts.value, tape);
-  if (what === 'fit') return fitting(bench, found.fronts.value, tape);
-  return found.drawers?.ok ? sticks(bench, found.drawers.value, tape) : [];
+export function stepsOf({ fronts, drawers }: BankPlan, what: OneWhat, at: StepsAt): readonly OneStep[] {
+  if (!fronts.ok) return [];
+  if (what === 'marks') return marks(fronts.value, at.tape);
+  if (what === 'fit') return fitting(fronts.value, at);
+  return drawers?.ok ? sticks(drawers.value, at) : [];
 }
 
 /** Every edge on one story stick, from the end the fronts go on from: carried to both uprights. */
-function marks(bank: Bank, { marks: edges, columns }: WorkedFronts, tape: Tape): readonly OneStep[] {
+function marks({ bank, marks: edges, columns }: WorkedFronts, tape: Tape): readonly OneStep[] {
   const skewed = columns.find((c) => !equals(c.opening.left, c.opening.right))?.opening;
-  const more = skewed && w(absolute(subtract(skewed.left, skewed.right)));
-  const [end, far] = bank.order === 'down' ? (['top', 'bottom'] as const) : (['bottom', 'top'] as const);
-  const aside = more
-    ? ` One side is ${more} higher: the stick keeps the gaps as wanted and leaves that at the ${far}. For gaps that taper, mark each upright from the fronts as drawn.`
-    : '';
-  return storyStick(edges, end).map(({ front, edge, at }): OneStep => {
+  const higher = skewed && absolute(subtract(skewed.left, skewed.right));
+  return storyStick(edges, endFrom[bank.order]).map(({ front, edge, at }): OneStep => {
     const mark = markAt(at, tape);
-    const past = isNegative(mark.value) ? `, past the ${end} of the opening` : '';
+    const op = benchOp(bank, `mark~f${front}${edge}`, '1');
     return {
       id: `f${front}${edge}`,
-      title: `Front ${front}, ${edge} edge${past}`,
+      title: words.edgeTitle({ front, edge }, bank.order, isNegative(mark.value)),
       figure: absolute(mark.value),
       rest: mark.rest,
-      says: `On the story stick, from its ${end} end. Mark once, carry to both uprights.${aside}`,
-      ticks: [{ op: benchOp(bank, `mark~f${front}${edge}`, '1'), label: 'Marked', figure: mark.value }],
+      says: words.edgeSays(bank.order, higher),
+      ticks: [{ op, label: words.marked, figure: mark.value }],
     };
   });
 }
 
-function fitting(bench: Bench, { bank, columns }: WorkedFronts, tape: Tape): readonly OneStep[] {
-  const [edge, end] = bank.order === 'down' ? ['lower', 'top'] : ['upper', 'bottom'];
+function fitting({ bank, columns }: WorkedFronts, at: StepsAt): readonly OneStep[] {
+  const several = columns.length > 1;
   return columns.flatMap((column) =>
     fitOrder(bank).map((no): OneStep => {
-      const mark = markAt(plannedReach(bank, column, { no, side: 'left' }), tape);
-      const right = markAt(plannedReach(bank, column, { no, side: 'right' }), tape).value;
-      const sides = equals(mark.value, right) ? '' : ` at the left, ${writeLength(right, tape)} at the right`;
-      const gap = gapBefore(bank, column, no);
-      const piles = pileBefore(bench, bank, column, no);
-      const where = columns.length > 1 ? `, column ${column.no}` : '';
+      const id = `c${column.no}d${no}`;
+      const mark = markAt(plannedReach(bank, column, { no, side: 'left' }), at.tape);
       return {
-        id: `c${column.no}d${no}`,
-        title: `Front ${no}${where}, ${edge} edge`,
+        id,
+        title: words.frontTitle(no, several ? column.no : undefined, bank.order),
         figure: mark.value,
         rest: mark.rest,
-        says: `From the ${end} of the opening${sides}. ${gapSays(gap, tape)}${piles ? `: shims ${pileText(piles)}` : noShims(bench.settings.value) ? askShims.beside : ''}.`,
-        ticks: [
-          {
-            op: benchOp(bank, 'fronton', `c${column.no}d${no}`),
-            label: `Front ${no} is on`,
-            figure: zero,
-          },
-        ],
+        says: fitText(bank, column, { ...at, no, left: mark.value }),
+        ticks: [{ op: benchOp(bank, 'fronton', id), label: words.isOn(no), figure: zero }],
       };
     }),
   );
 }
 
-/** The gap before a front; where the first one covers the case, by how much it does. */
-const gapSays = ({ left, right }: { readonly left: Length; readonly right: Length }, tape: Tape): string =>
-  isNegative(left) && isNegative(right)
-    ? `It stands ${w(negate(left))} past that`
-    : `Gap before it ${sidesText(left, right, tape)}`;
+type FitAt = StepsAt & { readonly no: number; readonly left: Length };
+
+/** Where a front is measured from, the gap before it, and the shims for that. */
+function fitText(bank: Bank, column: WorkedColumn, { no, left, tape, shims }: FitAt): string {
+  const right = markAt(plannedReach(bank, column, { no, side: 'right' }), tape).value;
+  const gap = gapBefore(bank, column, no);
+  const piles = pilesFor(gap, shims);
+  const none = shims.length === 0 ? askShims.beside : '';
+  return words.frontSays(bank.order, {
+    right: equals(left, right) ? undefined : writeLength(right, tape),
+    gap: words.gapSays(gap, tape),
+    shims: piles ? words.shims(pileText(piles)) : none,
+  });
+}
 
 /** One stick, longest first: what comes off is reckoned from what the stick before measured. */
-function sticks(bench: Bench, worked: WorkedDrawers, tape: Tape): readonly OneStep[] {
+function sticks(worked: WorkedDrawers, at: StepsAt): readonly OneStep[] {
   if (!worked.sticks.ok) return [];
-  const { bank } = worked.fronts;
   const list = worked.sticks.value;
-  const stand = standText(worked);
+  const { bank } = worked.fronts;
   return list.map(({ drawer, length }, k): OneStep => {
-    const mark = markAt(length, tape);
+    const mark = markAt(length, at.tape);
     const before = list[k - 1];
-    const own = worked.drawers.filter((d) => d.no === drawer);
     return {
       id: `d${drawer}`,
-      title: `Drawer ${drawer}, stick`,
+      title: words.stickTitle(drawer),
       figure: mark.value,
       rest: mark.rest,
       says: before
-        ? cutText(bench, bank, {
-            before: { ...before, mark: markAt(before.length, tape).value },
-            mark: mark.value,
-            tape,
-          })
-        : `The longest first. Stand it on the ${stand}, rest the slide on it, one at each side.`,
-      ticks: own.flatMap((d) =>
-        (['left', 'right'] as const).map((hand) => ({
-          op: benchOp(bank, 'slide', `c${d.column}d${d.no}h${hand}`),
-          label: `${own.length > 1 ? `Column ${d.column}, ` : ''}${hand}`,
-          figure: mark.value,
-        })),
-      ),
+        ? cutText(bank, before, { ...at, mark: mark.value })
+        : words.longestFirst(standText(worked)),
+      ticks: slides(worked, drawer, mark.value),
       stick: drawer,
     };
   });
 }
 
-type Cut = {
-  readonly before: { readonly drawer: number; readonly mark: Length };
-  readonly mark: Length;
-  readonly tape: Tape;
-};
+/** The slides of one height: two a drawer, of every column. */
+function slides({ fronts, drawers }: WorkedDrawers, no: number, figure: Length): OneStep['ticks'] {
+  const own = drawers.filter((d) => d.no === no);
+  return own.flatMap(({ column }) =>
+    (['left', 'right'] as const).map((hand) => ({
+      op: benchOp(fronts.bank, 'slide', `c${column}d${no}h${hand}`),
+      label: words.slide(hand, own.length > 1 ? column : undefined),
+      figure,
+    })),
+  );
+}
+
+type CutAt = StepsAt & { readonly mark: Length };
 
 /** What comes off the stick before: from what it measures, not from what it should. */
-function cutText(bench: Bench, bank: Bank, { before, mark, tape }: Cut): string {
-  const kerf = bench.shop.value.kerf ?? bench.shop.value.single;
-  const measured = frontNo(bank, before.drawer).stick ?? before.mark;
-  if (!kerf)
-    return `Cut the stick of drawer ${before.drawer} down. Say the kerf in Shop figures, and what comes off is said here. Then measure what stays.`;
+function cutText(bank: Bank, before: Stick, { mark, tape, kerf }: CutAt): string {
+  if (!kerf) return words.noKerf(before.drawer);
+  const planned = markAt(before.length, tape).value;
+  const measured = frontNo(bank, before.drawer).stick ?? planned;
   const { offcut, short } = nextCut(measured, mark, kerf);
-  if (short) return `The stick of drawer ${before.drawer} is ${w(short)} too short for it: cut a new one.`;
+  if (short) return words.tooShort(before.drawer, short);
   const off = subtract(measured, mark);
-  if (!isPositive(offcut))
-    return isZero(off)
-      ? 'The stick before is just as long: use it as it is.'
-      : `Only ${w(off)} has to come off the stick before, less than a kerf: plane or sand it. Measure what stays.`;
-  const from = isZero(subtract(measured, before.mark))
-    ? ''
-    : `, from the ${writeLength(measured, tape)} it measures`;
-  return `${writeLength(markAt(offcut, tape).value, tape)} comes off the stick before${from}, kerf apart. Measure what stays, not what fell.`;
+  if (!isPositive(offcut)) return isZero(off) ? words.justAsLong : words.lessThanKerf(off);
+  return words.comesOff(markAt(offcut, tape).value, equals(measured, planned) ? undefined : measured, tape);
 }

@@ -1,0 +1,158 @@
+import { useState } from 'preact/hooks';
+import { editBank, editFitted } from '../../job/edits';
+import { equals, type Length } from '../../length/length';
+import { markAt, type Tape } from '../../length/tape';
+import type { Bank } from '../../trade/fronts/bank';
+import { fitOrder } from '../../trade/fronts/stands';
+import type { WorkedColumn } from '../../trade/fronts/worked';
+import type { Shim } from '../../trade/stacks/pile';
+import { ChoiceDock } from '../../ui/dock';
+import { KeySheet } from '../../ui/key-sheet';
+import { Given, Inline } from '../../ui/mixed';
+import type { Bench } from '../bench';
+import { listsOf } from '../shared/shop-lists';
+import { askShims } from '../shared/stack-words';
+import { goesChoices } from './asks';
+import { plannedReach, type Reading, readingOf, takenOff, takenUp } from './column-of';
+import { Difference } from './difference';
+import * as words from './fit-words';
+import { isFresh } from './fitted-reading';
+import { pileText } from './gap-words';
+import { gapBefore, pilesFor } from './piles';
+import './bank.css';
+
+type Side = 'left' | 'right';
+
+type FrontProps = {
+  readonly bank: Bank;
+  readonly column: WorkedColumn;
+  readonly no: number;
+  readonly tape: Tape;
+};
+
+/** The calipers round one front: what was planned, what was read, and what the difference comes to. */
+export function Calipers({ bench, ...front }: FrontProps & { readonly bench: Bench }) {
+  const { bank, column, no, tape } = front;
+  const [open, setOpen] = useState<Side | 'goes'>();
+  const reading = readingOf(bank, column.no, no);
+  const on = fitOrder(bank).indexOf(no) < column.fitted;
+  const taken = isFresh(bank, column.no, no) ? takenUp(bench, bank, { column: column.no, no }) : undefined;
+  const { shims } = listsOf(bench.settings.value);
+  return (
+    <>
+      <section class="asbuilt" aria-label={words.frontAsBuilt(no)}>
+        <h2>{words.heading(no, bank.order)}</h2>
+        <Planned {...front}>{taken ? '' : on ? words.inUse : shimsText(front, shims)}</Planned>
+        <Jaws reading={reading} onOpen={setOpen} />
+        {taken ? (
+          <Difference {...{ bank, taken, tape }} act={bench.act} onGoes={() => setOpen('goes')} />
+        ) : (
+          <Acts {...{ bench, bank, on }} at={{ column: column.no, no }} />
+        )}
+      </section>
+      {(open === 'left' || open === 'right') && (
+        <Keys {...front} act={bench.act} side={open} now={reading[open]} onClose={() => setOpen(undefined)} />
+      )}
+      {open === 'goes' && <Goes bank={bank} act={bench.act} onClose={() => setOpen(undefined)} />}
+    </>
+  );
+}
+
+/** The shims for the gap before a front; where none are written down, that they are not. */
+function shimsText({ bank, column, no }: FrontProps, shims: readonly Shim[]): string {
+  const piles = pilesFor(gapBefore(bank, column, no), shims);
+  if (piles) return words.shimsBefore(pileText(piles));
+  return shims.length === 0 ? askShims.beside : '';
+}
+
+function Planned({ bank, column, no, tape, children }: FrontProps & { readonly children: string }) {
+  const at = (side: Side) => markAt(plannedReach(bank, column, { no, side }), tape).value;
+  const [left, right] = [at('left'), at('right')];
+  const apart = equals(left, right) ? {} : { right: <Inline value={right} tape={tape} /> };
+  return (
+    <p class="s muted pad8">
+      {words.planned({ left: <Inline value={left} tape={tape} />, ...apart, state: children })}
+    </p>
+  );
+}
+
+type JawsProps = { readonly reading: Reading; readonly onOpen: (side: Side) => void };
+
+const Jaws = ({ reading, onOpen }: JawsProps) => (
+  <div class="jaws">
+    {(['left', 'right'] as const).map((side) => (
+      <button key={side} type="button" class="val" onClick={() => onOpen(side)}>
+        <span class="s">{words.sides[side]}</span>
+        {reading[side] ? <Given value={reading[side]} /> : <span class="dots">{words.notRead}</span>}
+      </button>
+    ))}
+  </div>
+);
+
+type ActsProps = {
+  readonly bench: Pick<Bench, 'act' | 'go'>;
+  readonly bank: Bank;
+  readonly at: { readonly column: number; readonly no: number };
+  readonly on: boolean;
+};
+
+/** What can be done with a front that has nothing new read. */
+const Acts = ({ bench, bank, at, on }: ActsProps) => (
+  <span class="runacts">
+    {on && (
+      <button
+        type="button"
+        class="btn"
+        onClick={() => void bench.act(words.takenOff(at.no), takenOff(bank, at))}
+      >
+        {words.takeOff}
+      </button>
+    )}
+    <button
+      type="button"
+      class="btn main grow"
+      onClick={() => bench.go({ at: 'one', id: bank.id, what: 'fit' })}
+    >
+      {words.oneAtATime}
+    </button>
+  </span>
+);
+
+type KeysProps = FrontProps & {
+  readonly act: Bench['act'];
+  readonly side: Side;
+  readonly now: Length | undefined;
+  readonly onClose: () => void;
+};
+
+const Keys = ({ bank, column, no, tape, act, side, now, onClose }: KeysProps) => (
+  <KeySheet
+    key={side}
+    title={words.keysTitle(no, side, bank.order)}
+    tape={tape}
+    fill="length"
+    now={now}
+    onLength={(value) =>
+      void act(
+        words.readAct(no, side),
+        editFitted({ bank: bank.id, column: column.no, front: no }, { [side]: value }),
+      )
+    }
+    onClose={onClose}
+  />
+);
+
+type GoesProps = { readonly bank: Bank; readonly act: Bench['act']; readonly onClose: () => void };
+
+const Goes = ({ bank, act, onClose }: GoesProps) => (
+  <ChoiceDock
+    title={words.goes}
+    choices={goesChoices}
+    chosen={bank.goes}
+    onChoose={(goes: Bank['goes']) => {
+      void act(words.goes, editBank(bank.id, { goes }));
+      onClose();
+    }}
+    onClose={onClose}
+  />
+);

@@ -1,0 +1,34 @@
+import type { ComponentChildren as Blank } from 'preact';
+import { capital } from '../shared/capital';
+import type { OneWhat } from './steps';
+
+export const notYet = 'The drawers do not work out yet.';
+export const seeMissing = 'See what is missing';
+export const leave = 'Leave';
+
+const kinds: Record<OneWhat, string> = {
+  marks: 'Story stick',
+  fit: 'Fitting fronts',
+  sticks: 'Slides on sticks',
+};
+
+export const heading = (kind: OneWhat, bank: string): string => `${kinds[kind]}, ${bank || 'drawers'}`;
+export const progress = (done: number, of: number): string => `${done} of ${of} done`;
+
+/** What the big bar says while something of a step is not ticked yet. */
+export const toTick = (kind: OneWhat, label: string): string =>
+  kind === 'sticks' ? `${capital(label)} slide is on` : label;
+
+/** What it says once all of a step is done. */
+export function onward(kind: OneWhat, last: boolean): string {
+  if (kind === 'fit') return 'Measure it';
+  return last ? 'All done' : 'Next';
+}
+
+export const tickAct = (ticked: boolean, title: string, label: string): string =>
+  `${ticked ? 'Not yet' : 'Done'}: ${title}, ${label.toLowerCase()}`;
+
+export const stickMeasures = (length: Blank) => <>This stick measures {length}</>;
+export const notMeasured = '····';
+export const stickTitle = (drawer: number): string => `What the stick of drawer ${drawer} measures`;
+export const stickAct = (drawer: number): string => `Stick of drawer ${drawer} measured`;
