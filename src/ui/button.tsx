@@ -22,3 +22,10 @@ export const Button = ({ label, look, icon, onTap }: ButtonProps) => (
     {label}
   </button>
 );
+
+/** To the page that comes next. */
+export const Onward = ({ label, onTap }: ChipProps) => (
+  <button type="button" class="btn main" onClick={onTap}>
+    {label} <Icon name="next" />
+  </button>
+);

@@ -1,7 +1,7 @@
 import type { Tape } from '../../length/tape';
 import type { Bank } from '../../trade/fronts/bank';
 import type { WorkedColumn } from '../../trade/fronts/worked';
-import { Icon } from '../../ui/icon';
+import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
 import { Calipers } from './calipers';
 import * as words from './fit-words';
@@ -30,10 +30,7 @@ const NotMeasured = ({ onMeasure }: { readonly onMeasure: () => void }) => (
   <section class="asbuilt" aria-label={words.asBuilt}>
     <h2>{words.notMeasured}</h2>
     <p class="pad8">{words.measureHow}</p>
-    <button type="button" class="btn main full" onClick={onMeasure}>
-      <Icon name="measure" />
-      {words.measure}
-    </button>
+    <Button look="main full" icon="measure" label={words.measure} onTap={onMeasure} />
   </section>
 );
 
@@ -50,9 +47,7 @@ function AllOn({ bank, column, tape, onPulls }: AllOnProps) {
     <section class="asbuilt" aria-label={words.asBuilt}>
       <h2>{words.allOn(bank.count)}</h2>
       {bank.fit === 'inset' && <p>{words.lastGap(gap)}</p>}
-      <button type="button" class="btn main full" onClick={onPulls}>
-        {words.toPulls}
-      </button>
+      <Button look="main full" label={words.toPulls} onTap={onPulls} />
     </section>
   );
 }

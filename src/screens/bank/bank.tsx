@@ -5,7 +5,7 @@ import { jobWith } from '../../plan/job-with';
 import { partsOfJob } from '../../plan/plan';
 import type { Bank } from '../../trade/fronts/bank';
 import { Bar } from '../../ui/bar';
-import { Icon } from '../../ui/icon';
+import { Button, Onward } from '../../ui/button';
 import type { Bench } from '../bench';
 import type { Ask } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
@@ -85,9 +85,7 @@ const Sentences = (slip: Slip) => (
 
 const OnToFronts = ({ onTap }: { readonly onTap: () => void }) => (
   <div class="fixedbar">
-    <button type="button" class="btn main" onClick={onTap}>
-      {words.onToFronts} <Icon name="next" />
-    </button>
+    <Onward label={words.onToFronts} onTap={onTap} />
   </div>
 );
 
@@ -98,9 +96,7 @@ function Remove({ bench, bank }: { readonly bench: Pick<Bench, 'act' | 'go'>; re
   };
   return (
     <div class="pad-x adds">
-      <button type="button" class="btn quiet" onClick={remove}>
-        {words.removeThese}
-      </button>
+      <Button look="quiet" label={words.removeThese} onTap={remove} />
     </div>
   );
 }

@@ -7,6 +7,7 @@ import type { Drawer, WorkedDrawers } from '../../trade/boxes/drawers';
 import { frameOf } from '../../trade/carcass/frame';
 import { type Bank, frontNo } from '../../trade/fronts/bank';
 import { Bar } from '../../ui/bar';
+import { Button, Onward } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { Inline, Mixed } from '../../ui/mixed';
 import { TailDrawing } from '../../ui/tail-drawing';
@@ -78,12 +79,8 @@ export function BoxesScreen({ bench, id }: { readonly bench: Bench; readonly id:
 
 const Ways = ({ bench, id }: { readonly bench: Pick<Bench, 'go'>; readonly id: string }) => (
   <div class="fixedbar">
-    <button type="button" class="btn" onClick={() => bench.go({ at: 'bank', id })}>
-      {change}
-    </button>
-    <button type="button" class="btn main" onClick={() => bench.go({ at: 'cuts' })}>
-      {words.toCuts} <Icon name="next" />
-    </button>
+    <Button label={change} onTap={() => bench.go({ at: 'bank', id })} />
+    <Onward label={words.toCuts} onTap={() => bench.go({ at: 'cuts' })} />
   </div>
 );
 
@@ -244,13 +241,7 @@ function Sticks({ bench, worked, tape }: SticksProps) {
       </ul>
       <p class="note pad-x">{words.stand(worked, packingOf(bench.plan.value, bank))}</p>
       <div class="pad-x adds">
-        <button
-          type="button"
-          class="btn"
-          onClick={() => bench.go({ at: 'one', id: bank.id, what: 'sticks' })}
-        >
-          {words.hang}
-        </button>
+        <Button label={words.hang} onTap={() => bench.go({ at: 'one', id: bank.id, what: 'sticks' })} />
       </div>
     </section>
   );

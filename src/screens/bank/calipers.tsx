@@ -6,6 +6,7 @@ import type { Bank } from '../../trade/fronts/bank';
 import { fitOrder } from '../../trade/fronts/stands';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import type { Shim } from '../../trade/stacks/pile';
+import { Button } from '../../ui/button';
 import { ChoiceDock } from '../../ui/dock';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Inline } from '../../ui/mixed';
@@ -100,13 +101,7 @@ type ActsProps = {
 const Acts = ({ bench, bank, at, on }: ActsProps) => (
   <span class="runacts">
     {on && (
-      <button
-        type="button"
-        class="btn"
-        onClick={() => void bench.act(words.takenOff(at.no), takenOff(bank, at))}
-      >
-        {words.takeOff}
-      </button>
+      <Button label={words.takeOff} onTap={() => void bench.act(words.takenOff(at.no), takenOff(bank, at))} />
     )}
     <button
       type="button"

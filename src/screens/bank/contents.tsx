@@ -12,6 +12,7 @@ import { leastFronts } from '../../trade/boxes/least';
 import { type Bank, usualBank } from '../../trade/fronts/bank';
 import { frontNumbers } from '../../trade/fronts/stands';
 import { Bar } from '../../ui/bar';
+import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
@@ -135,9 +136,7 @@ function ThingLine({ bench, thing, open, onOpen }: ThingProps) {
         heavy: blank(asks.thingHeavy(thing)),
       })}
       <span class="runacts">
-        <button type="button" class="chip" onClick={takeOut}>
-          {words.takeOut}
-        </button>
+        <Chip label={words.takeOut} onTap={takeOut} />
       </span>
     </p>
   );

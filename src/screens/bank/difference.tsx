@@ -1,6 +1,7 @@
 import { fineOf, type Tape } from '../../length/tape';
 import type { Bank } from '../../trade/fronts/bank';
 import { gapWarning } from '../../trade/fronts/fitted';
+import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
@@ -35,13 +36,11 @@ export function Difference({ bank, taken, tape, act, onGoes }: DifferenceProps) 
           {words.refusals[taken.refused]}
         </p>
       ) : (
-        <button
-          type="button"
-          class="btn main full"
-          onClick={() => void act(words.fittedAct(bank.name), taken.changes)}
-        >
-          {words.use(toGo)}
-        </button>
+        <Button
+          look="main full"
+          label={words.use(toGo)}
+          onTap={() => void act(words.fittedAct(bank.name), taken.changes)}
+        />
       )}
     </>
   );

@@ -5,7 +5,7 @@ import type { Bank } from '../../trade/fronts/bank';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { BankDrawing, type DrawnFront } from '../../ui/bank-drawing';
 import { Bar, BarButton, Segment } from '../../ui/bar';
-import { Icon } from '../../ui/icon';
+import { Button } from '../../ui/button';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { UndoButton } from '../shared/undo-button';
@@ -177,19 +177,14 @@ type WaysProps = { readonly bench: Pick<Bench, 'go'>; readonly id: string; reado
 /** The ways on from here. */
 const Ways = ({ bench, id, measured }: WaysProps) => (
   <div class="pad-x adds">
-    <button type="button" class="btn" onClick={() => bench.go({ at: 'opening', id })}>
-      <Icon name="measure" />
-      {measured ? openingMeasured : words.measure}
-    </button>
-    <button type="button" class="btn" onClick={() => bench.go({ at: 'one', id, what: 'marks' })}>
-      {words.oneAtATime}
-    </button>
-    <button type="button" class="btn" onClick={() => bench.go({ at: 'boxes', id })}>
-      {boxesSlidesPulls}
-    </button>
-    <button type="button" class="btn" onClick={() => bench.go({ at: 'contents', id })}>
-      {words.contents}
-    </button>
+    <Button
+      icon="measure"
+      label={measured ? openingMeasured : words.measure}
+      onTap={() => bench.go({ at: 'opening', id })}
+    />
+    <Button label={words.oneAtATime} onTap={() => bench.go({ at: 'one', id, what: 'marks' })} />
+    <Button label={boxesSlidesPulls} onTap={() => bench.go({ at: 'boxes', id })} />
+    <Button label={words.contents} onTap={() => bench.go({ at: 'contents', id })} />
   </div>
 );
 

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { editFront, tickOf } from '../../job/edits';
 import type { BankPlan } from '../../plan/bank-plan';
 import { type Bank, frontNo } from '../../trade/fronts/bank';
+import { Button } from '../../ui/button';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import { BigTick } from '../../ui/tick-box';
@@ -52,9 +53,7 @@ const stepsAt = ({ job, shop, settings }: Pick<Bench, 'job' | 'shop' | 'settings
 const Nothing = ({ onSee }: { readonly onSee: () => void }) => (
   <main class="page nothing">
     <p>{words.notYet}</p>
-    <button type="button" class="btn main" onClick={onSee}>
-      {words.seeMissing}
-    </button>
+    <Button look="main" label={words.seeMissing} onTap={onSee} />
   </main>
 );
 

@@ -6,8 +6,7 @@ import { jobWith } from '../../plan/job-with';
 import { partsOfJob } from '../../plan/plan';
 import type { Case } from '../../trade/carcass/case';
 import { Bar } from '../../ui/bar';
-import { Button } from '../../ui/button';
-import { Icon } from '../../ui/icon';
+import { Button, Onward } from '../../ui/button';
 import type { Bench } from '../bench';
 import type { Ask } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
@@ -54,7 +53,7 @@ function CaseInHand({ bench, job, kept }: InHandProps) {
         <UndoButton bench={bench} />
       </Bar>
       <Slip bench={bench} part={part} inHand={inHand} />
-      <Onward bench={bench} />
+      <ToPartsAndCuts bench={bench} />
       {open && (
         <AskDock
           key={open.title}
@@ -132,12 +131,10 @@ const Aside = ({ bench, part: { c, act } }: Omit<SlipProps, 'inHand'>) => (
   </div>
 );
 
-const Onward = ({ bench }: { readonly bench: Bench }) => (
+const ToPartsAndCuts = ({ bench }: { readonly bench: Bench }) => (
   <div class="fixedbar">
     <Button label={words.parts} onTap={() => bench.go({ at: 'parts' })} />
-    <button type="button" class="btn main" onClick={() => bench.go({ at: 'cuts' })}>
-      {words.toCuts} <Icon name="next" />
-    </button>
+    <Onward label={words.toCuts} onTap={() => bench.go({ at: 'cuts' })} />
   </div>
 );
 

@@ -5,6 +5,7 @@ import type { Worked } from '../../trade/carcass/parts';
 import type { CaseProblem } from '../../trade/carcass/problems';
 import { warningsOf } from '../../trade/carcass/warnings';
 import { layOut } from '../../trade/grooves/lay-out';
+import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
@@ -39,10 +40,7 @@ export function Problems({
       ))}
       {next?.code === 'missing-stock' && (
         <li>
-          <button type="button" class="btn" onClick={() => void measureSheet(bench)}>
-            <Icon name="measure" />
-            {words.measureSheet}
-          </button>
+          <Button icon="measure" label={words.measureSheet} onTap={() => void measureSheet(bench)} />
         </li>
       )}
     </ul>

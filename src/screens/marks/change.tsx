@@ -9,8 +9,7 @@ import type { Board } from '../../trade/grooves/board';
 import { layOut } from '../../trade/grooves/lay-out';
 import { Bar } from '../../ui/bar';
 import { BoardLying } from '../../ui/board-lying';
-import { Button, Chip } from '../../ui/button';
-import { Icon } from '../../ui/icon';
+import { Button, Chip, Onward } from '../../ui/button';
 import type { Bench } from '../bench';
 import type { Ask } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
@@ -76,9 +75,7 @@ function BoardSlip({ bench, job, board }: SlipProps) {
 
 const ToMarks = ({ onTap }: { readonly onTap: () => void }) => (
   <div class="fixedbar">
-    <button type="button" class="btn main" onClick={onTap}>
-      {words.showMarks} <Icon name="next" />
-    </button>
+    <Onward label={words.showMarks} onTap={onTap} />
   </div>
 );
 

@@ -2,8 +2,7 @@ import { useState } from 'preact/hooks';
 import { type Checklist, checklistOf } from '../../plan/checklist';
 import type { Part } from '../../trade/carcass/part';
 import { Bar } from '../../ui/bar';
-import { Button } from '../../ui/button';
-import { Icon } from '../../ui/icon';
+import { Button, Onward } from '../../ui/button';
 import type { Bench } from '../bench';
 import { GonePage } from '../shared/gone-page';
 import { partWord } from '../shared/part-words';
@@ -53,9 +52,7 @@ function PartInHand({ bench, part, leave, list }: PartInHandProps) {
       </main>
       <div class="fixedbar">
         <Button label={words.spoiled} onTap={() => setSpoiling(true)} />
-        <button type="button" class="btn main" onClick={() => bench.go({ at: 'cuts' })}>
-          {words.toCuts} <Icon name="next" />
-        </button>
+        <Onward label={words.toCuts} onTap={() => bench.go({ at: 'cuts' })} />
       </div>
       {spoiling && (
         <SpoiledDock {...{ bench, list }} card={{ operations }} onClose={() => setSpoiling(false)} />
