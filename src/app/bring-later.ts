@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 
-export type Later = typeof import('./later');
+type Later = typeof import('./later');
 
 /** Everything that is not the first thing seen, once it is there. */
 export const later = signal<Later | undefined>(undefined);

@@ -6,7 +6,7 @@ import { fold, inOrder, keyOf, over } from './log';
 import { type Aside, readEntry } from './rows';
 
 /** Newest version of the job file this app writes and reads; since 2 entries have `over`. */
-export const fileVersion = 2;
+const fileVersion = 2;
 /** A log without any `over` is written as version 1, which an older app can still read. */
 const versionOf = (entries: readonly Entry[]): number =>
   entries.some((entry) => entry.over !== undefined) ? fileVersion : 1;

@@ -3,7 +3,7 @@ import type { Entry, Json } from './entry';
 export type TickState = { readonly figure: string; readonly at: string; readonly device: string };
 
 /** One place of a job: everything written to it in order, and what of that still stands. */
-export type Place = { readonly trail: readonly Entry[]; readonly heads: readonly Entry[] };
+type Place = { readonly trail: readonly Entry[]; readonly heads: readonly Entry[] };
 
 /** A log folded. It grows in place: a tick on a long log costs one step, not the whole log. */
 export type Folded = {

@@ -151,7 +151,7 @@ export function merge(ours: readonly Entry[], theirs: readonly Entry[]): readonl
   return [...ours, ...theirs.filter((e) => !have.has(keyOf(e)))].sort(inOrder);
 }
 
-export type Act = { readonly act: string; readonly label: string; readonly entries: readonly Entry[] };
+type Act = { readonly act: string; readonly label: string; readonly entries: readonly Entry[] };
 
 /** How many acts can be taken back. */
 export const undoDepth = 50;

@@ -63,7 +63,7 @@ const rowSchema = v.variant('kind', [
 ]);
 
 /** A row of the log. Strict: a key nobody knows makes the row unreadable, so nothing is lost unseen. */
-export const entrySchema = v.pipe(
+const entrySchema = v.pipe(
   rowSchema,
   v.check((row) => overEarlier(row), 'over: not earlier entries, each once'),
 );

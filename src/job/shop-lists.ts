@@ -72,7 +72,7 @@ const singlesOf = (of: (name: string) => Length | undefined): Omit<StackBox, 'pi
  * What lies in the drawers, thing by thing: `set/outer` → a length, or empty for none; `screw/3~4` → how many, or
  * whether any.
  */
-export type Shelf = Readonly<Record<string, Json>>;
+type Shelf = Readonly<Record<string, Json>>;
 
 const inKey = (size: Length): string => toStored(size).replace('/', '~');
 const ofPieces = (drawer: 'set' | 'shims', pieces: readonly Piece[]) =>

@@ -5,7 +5,7 @@ import { fieldAt } from './paths';
 /** Values by path as a tree. A map keeps the order things were made in, whatever their ids look like. */
 export type Tree = ReadonlyMap<string, Json | Tree>;
 type Growing = Map<string, Json | Growing>;
-export type Read<T extends object> = { [K in keyof T]?: T[K] extends Field<infer V> ? V : never };
+type Read<T extends object> = { [K in keyof T]?: T[K] extends Field<infer V> ? V : never };
 
 /** Values as a tree, in the order they were first written; unreadable ones are named and left out. */
 export function grow(values: ReadonlyMap<string, Json>, unread: string[]): Tree {

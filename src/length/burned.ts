@@ -1,9 +1,9 @@
 import { add, isNegative, type Length, subtract, zero } from './length';
 import { err, ok, type Result } from './result';
 
-export type BurnedError = { readonly code: 'less-than-burned'; readonly by: Length };
+type BurnedError = { readonly code: 'less-than-burned'; readonly by: Length };
 
-export type TrueReading = {
+type TrueReading = {
   readonly value: Length;
   /** Burning an inch and adding the tape body are seldom both meant. */
   readonly both: boolean;

@@ -1,7 +1,7 @@
 import { add, isNegative, isPositive, type Length, over, subtract, times } from './length';
 import { err, ok, type Result } from './result';
 
-export type Parts = {
+type Parts = {
   readonly each: Length;
   /** Near edge of each divider, exact; with no divider thickness, the division lines. */
   readonly nears: readonly Length[];

@@ -95,7 +95,7 @@ function join(op: Op, a: Quantity, b: Quantity): Result<Quantity, ReckonError> {
   return ok({ kind, value } as Quantity);
 }
 
-export type CountAndLeft = { readonly count: bigint; readonly left: Length };
+type CountAndLeft = { readonly count: bigint; readonly left: Length };
 
 /**
  * How many whole times b goes into a, and what is left over.

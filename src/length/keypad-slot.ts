@@ -51,7 +51,7 @@ export type Refused =
 const most = 9;
 
 /** Scant and strong move one step: 1/64 on a tape read in 64ths, thousandths or millimetres, else 1/32. In 64ths. */
-export const nudgeOf = (tape: Tape): number => (tape === '1/16' || tape === '1/32' ? 2 : 1);
+const nudgeOf = (tape: Tape): number => (tape === '1/16' || tape === '1/32' ? 2 : 1);
 
 /**
  * A key pressed while a figure is keyed.

@@ -15,7 +15,7 @@ import { err, ok, type Result } from './result';
 import type { Units } from './units';
 import { writeLength } from './write';
 
-export type Unit = 'in' | 'mm' | 'cm' | 'ft';
+type Unit = 'in' | 'mm' | 'cm' | 'ft';
 
 /** A reading that is taken, but worth a look. */
 export type Note =
@@ -27,7 +27,7 @@ export type Note =
   | { readonly code: 'looks-like-mm' }
   | { readonly code: 'looks-like-inches' };
 
-export type Reading = {
+type Reading = {
   readonly value: Length;
   /** How it was read: `5 ft 3 3/4`, `18 mm`, `1 17/16 = 2 1/16`. */
   readonly echo: string;
@@ -35,7 +35,7 @@ export type Reading = {
   readonly notes: readonly Note[];
 };
 
-export type ReadCode =
+type ReadCode =
   | 'empty'
   | 'not-a-length'
   | 'zero-denominator'
@@ -49,7 +49,7 @@ export type ReadCode =
 /** Why a text is no length, and where in it. */
 export type ReadError = { readonly code: ReadCode; readonly text: string; readonly at: number };
 
-export type ReadOptions = { readonly unit?: Units; readonly expect?: 'thickness' };
+type ReadOptions = { readonly unit?: Units; readonly expect?: 'thickness' };
 
 /** Most characters a length may have, and figures a number, so hostile text cannot stall the phone. */
 const longest = 60;

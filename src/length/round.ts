@@ -44,7 +44,7 @@ export function toWhole(x: Ratio, mode: Rounding): bigint {
 export const wholePart = (x: Ratio): bigint => toWhole(x, 'floor');
 
 /** n/d rounded toward -∞; d > 0. */
-export function floorDivide(n: bigint, d: bigint): bigint {
+function floorDivide(n: bigint, d: bigint): bigint {
   const q = n / d;
   return n % d < 0n ? q - 1n : q;
 }

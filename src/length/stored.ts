@@ -8,7 +8,7 @@ export function toStored(x: Length): string {
 
 const shape = /^(-?)(0|[1-9]\d{0,59})(?:\/([1-9]\d{0,59}))?$/;
 
-export type StoredError = { readonly code: 'not-a-stored-length'; readonly text: string };
+type StoredError = { readonly code: 'not-a-stored-length'; readonly text: string };
 
 /**
  * Reads what `toStored` wrote. At most 60 digits each, so a hostile file cannot make a number that stalls the phone.

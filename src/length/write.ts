@@ -71,7 +71,7 @@ export function writeDecimal(x: Length): string {
 /** A length as a tape that shows decimals has it. @example writeDecimals(inches(1n, 8n), '0.001') // '0.125' */
 export const writeDecimals = (x: Length, tape: Tape): string => writing[unitsOf(tape)].decimal(x);
 
-export type Remainder = {
+type Remainder = {
   readonly word: 'strong' | 'scant' | 'on the mark';
   /** Three decimals, without sign; empty on the mark. */
   readonly by: string;

@@ -26,7 +26,7 @@ export type BankPlan = {
   readonly work: BankWork | undefined;
 };
 
-export type BankAt = {
+type BankAt = {
   readonly stuff: readonly Stuff[];
   readonly worked: Worked | undefined;
   readonly shop: Shop;

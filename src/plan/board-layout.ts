@@ -63,7 +63,7 @@ export function tried(
   return jobWith(folded, job, changes).boards.find((b) => b.id === id);
 }
 
-export type Ticks = ReadonlyMap<string, TickState>;
+type Ticks = ReadonlyMap<string, TickState>;
 
 /** A setting with its copies and how many of them are cut. */
 export type Row = {

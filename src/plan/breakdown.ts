@@ -44,7 +44,7 @@ export type Breakdown = {
 };
 
 /** A stock as the layout sees it; what is not said is the usual. */
-export function sheetStock(stock: Stock): SheetStock {
+function sheetStock(stock: Stock): SheetStock {
   const long = stock.long ?? usualSheets.long;
   // one whose end is not said yet runs to the end of the stick
   const bad = stock.badPlaces.flatMap(({ from = zero, to = long }) => [from, to]);
@@ -80,7 +80,7 @@ function asWideAsNeeded(stock: SheetStock, job: Job, pieces: readonly RoughPiece
 }
 
 /** The kerf a layout reckons with: the widest blade that may make a cut of it. Inches; not measured is undefined. */
-export function layKerf(job: Job, shop: Shop): Length | undefined {
+function layKerf(job: Job, shop: Shop): Length | undefined {
   const blades = [shop.kerf, job.guideOnly ? undefined : shop.single].filter((x) => x && isPositive(x));
   const [first, ...rest] = blades.filter((x) => x !== undefined);
   return first && longest(first, ...rest);

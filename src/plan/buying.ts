@@ -41,7 +41,7 @@ export type BuyView = {
   readonly sheets: boolean;
 };
 
-export type BuyingAt = {
+type BuyingAt = {
   readonly plan: Plan;
   readonly needs: readonly SheetNeed[];
   readonly ticks: Folded['ticks'];

@@ -102,7 +102,7 @@ const groupKey = (op: Operation): string =>
   op.part.endsWith('~bench') ? op.id : `${op.part}|${op.groove?.setting ?? op.what}`;
 
 /** A copy's letter: a, b … z, then its number. @example letterOf('3', 2) // 'c' */
-export function letterOf(copy: string, k: number): string {
+function letterOf(copy: string, k: number): string {
   const own = copy.split('~')[0] ?? '';
   const n = /^\d+$/.test(own) ? Number(own) : k + 1;
   return n <= 26 ? String.fromCharCode(96 + n) : `${n}`;

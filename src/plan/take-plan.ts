@@ -40,7 +40,7 @@ type At = {
 };
 
 /** A tree as it will be cut: what is too heavy is halved first, what is too small to keep is waste. */
-export function readyTree(sheet: LaidSheet, problem: LayProblem, { job, stocks }: Omit<At, 'newId'>): Branch {
+function readyTree(sheet: LaidSheet, problem: LayProblem, { job, stocks }: Omit<At, 'newId'>): Branch {
   const stock = stocks.get(sheet.stock);
   return stock ? ready(sheet, { kerf: problem.kerf, stock, job }) : sheet.tree;
 }

@@ -16,7 +16,7 @@ import { latestOf, stampedIn, valueStores } from './values';
 import { reading, strict, whole } from './whole';
 import type { NewAct } from './writes';
 
-export type { KeptIn, Store, StoreOptions } from './contract';
+export type { KeptIn, Store } from './contract';
 export type { JobLine } from './reads';
 export type { NewAct } from './writes';
 

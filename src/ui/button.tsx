@@ -10,8 +10,8 @@ export const Chip = ({ label, onTap }: ChipProps) => (
 );
 
 type ButtonProps = ChipProps & {
-  /** `main` is what the screen is for; `quiet` has no frame. */
-  readonly look?: 'main' | 'main full' | 'quiet' | 'full';
+  /** `main` is what the screen is for; `quiet` has no frame; `big` stands alone. */
+  readonly look?: 'main' | 'main full' | 'quiet' | 'full' | 'big';
   readonly icon?: IconName;
 };
 

@@ -4,7 +4,7 @@ export type Stroke = { readonly key: string; readonly at: number; readonly repea
 /** Strokes that came faster than a hand types. */
 export type Burst = { readonly text: string; readonly first: number; readonly last: number };
 
-export type Heard = {
+type Heard = {
   readonly burst: Burst | undefined;
   /** The stroke began a burst: whatever it may spoil can still be noted. */
   readonly began?: true;

@@ -30,7 +30,7 @@ export type Keyed = {
 };
 
 /** What a blank is left with. `unread`: what was typed reads as no figure. */
-export type Given =
+type Given =
   | { readonly is: 'length'; readonly value: Length | undefined }
   | { readonly is: 'count'; readonly value: number | undefined }
   | { readonly is: 'nothing' | 'unread' };

@@ -11,7 +11,7 @@ import {
 } from '../length/write';
 import './mixed.css';
 
-export type Size = 'hand' | 'bench' | 'arm' | 'result' | 'setting' | 'huge';
+type Size = 'hand' | 'bench' | 'arm' | 'result' | 'setting' | 'huge';
 
 type MixedProps = {
   readonly value: Length;

@@ -137,23 +137,24 @@ function Boxes({ worked, tape, open, onOpen }: BoxesProps) {
   );
 }
 
-/** One drawer for its glue-up: every size with its sum, and the joint. */
-function BoxDetail({ drawer, tape }: { readonly drawer: Drawer; readonly tape: Tape }) {
-  const [open, setOpen] = useState(false);
-  const { box, plan } = drawer;
-  const lines: readonly (readonly [string, Length, Parameters<typeof Why>[0]['sum']])[] = [
+type Line = readonly [string, Length, Parameters<typeof Why>[0]['sum']];
+
+function sizesOf({ box, plan }: Drawer): readonly Line[] {
+  const backHigh = plan.bottomHow === 'captured' ? plan.height : box.backHeight.value;
+  return [
     [words.sizes.side, box.side.value, box.side],
     [words.sizes.back, box.back.value, box.back],
-    [
-      words.sizes.backHeight,
-      plan.bottomHow === 'captured' ? plan.height : box.backHeight.value,
-      box.backHeight,
-    ],
+    [words.sizes.backHeight, backHigh, box.backHeight],
     [words.sizes.bottomWide, box.bottomWide.value, box.bottomWide],
     [words.sizes.bottomDeep, box.bottomDeep.value, box.bottomDeep],
     [words.sizes.insideWide, box.insideWide.value, box.insideWide],
     [words.sizes.insideDeep, box.insideDeep.value, box.insideDeep],
   ];
+}
+
+/** One drawer for its glue-up: every size with its sum, and the joint. */
+function BoxDetail({ drawer, tape }: { readonly drawer: Drawer; readonly tape: Tape }) {
+  const [open, setOpen] = useState(false);
   return (
     <>
       <button type="button" class="whyrow" aria-expanded={open} onClick={() => setOpen(!open)}>
@@ -165,7 +166,7 @@ function BoxDetail({ drawer, tape }: { readonly drawer: Drawer; readonly tape: T
       {open && (
         <>
           <ul>
-            {lines.map(([name, value, sum]) => (
+            {sizesOf(drawer).map(([name, value, sum]) => (
               <li key={name}>
                 <div class="kv">
                   <span>{name}</span>

@@ -21,7 +21,7 @@ export function bankIn(plan: Plan | undefined, id: string): BankPlan | undefined
   return plan?.banks.get(id);
 }
 
-export const columnIn = (bank: BankPlan | undefined, no: number): WorkedColumn | undefined =>
+const columnIn = (bank: BankPlan | undefined, no: number): WorkedColumn | undefined =>
   bank?.fronts.ok ? bank.fronts.value.columns.find((c) => c.no === no) : undefined;
 
 /** The front to go on next in a column; undefined when all are on. */

@@ -58,31 +58,48 @@ export function OpeningSentence(slip: Slip) {
 }
 
 export function FrontsSentence(slip: Slip) {
-  const { found, act } = slip;
+  const { found } = slip;
   const { bank } = found;
   const { blank, length, of } = blanks(slip);
-  const { top, between, bottom, side, gap } = revealsOf(bank);
-  const over = bank.fit === 'overlay';
   // a front's measure is from the end the fitting began at
   const begun = found.fronts.ok && found.fronts.value.columns.some((c) => c.fitted > 0);
   return (
     <section class="fillin run" aria-label="Fronts">
       {blank(asks.bankCount(bank, 'count', 'How many fronts'))} {wordFor(bank.count, 'front', 'fronts')} of{' '}
       {of('front')}, {blank(asks.bankFit(bank))}, {blank(asks.bankShare(bank))}
-      {bank.share === 'step' && <>: {length('step', usualBank.step)} each</>}
-      {bank.share === 'ratio' && (
+      <Shared {...slip} />. <Gaps {...slip} /> They go on{' '}
+      {begun ? (bank.order === 'down' ? 'top down' : 'bottom up') : blank(asks.bankOrder(bank))}; a difference
+      goes to {blank(asks.bankGoes(bank))}.
+      <FrontToggles {...slip} />
+      {bank.fromBlank && (
         <>
-          : times{' '}
-          {blank(
-            asks.bankAmount(bank, 'ratio', {
-              title: 'How many times the one above',
-              usual: usualBank.ratio,
-            }),
-          )}
+          {' '}
+          Trim {length('trim', usualBank.trim)} at each end, band {length('band', usualBank.band)} on each
+          edge.
         </>
       )}
-      . Gaps {length('between', between)} between
-      {over ? (
+    </section>
+  );
+}
+
+/** How heights differ from front to front. */
+function Shared(slip: Slip) {
+  const { bank } = slip.found;
+  const { blank, length } = blanks(slip);
+  if (bank.share === 'step') return <>: {length('step', usualBank.step)} each</>;
+  if (bank.share !== 'ratio') return null;
+  const ratio = { title: 'How many times the one above', usual: usualBank.ratio };
+  return <>: times {blank(asks.bankAmount(bank, 'ratio', ratio))}</>;
+}
+
+function Gaps(slip: Slip) {
+  const { bank } = slip.found;
+  const { length } = blanks(slip);
+  const { top, between, bottom, side, gap } = revealsOf(bank);
+  return (
+    <>
+      Gaps {length('between', between)} between
+      {bank.fit === 'overlay' ? (
         <>
           , covering {length('top', top.abs() as typeof top)} at the top,{' '}
           {length('bottom', bottom.abs() as typeof top)} at the bottom, {length('side', side)} at the sides
@@ -93,36 +110,25 @@ export function FrontsSentence(slip: Slip) {
           , {length('top', top)} at the top, {length('bottom', bottom)} at the bottom, {length('side', side)}{' '}
           at each side.
         </>
-      )}{' '}
-      They go on {begun ? (bank.order === 'down' ? 'top down' : 'bottom up') : blank(asks.bankOrder(bank))}; a
-      difference goes to {blank(asks.bankGoes(bank))}.
-      <span class="runacts">
-        <Toggle
-          on={bank.contentsFirst}
-          label="Contents first"
-          onTap={() => act('Contents first', editBank(bank.id, { contentsFirst: !bank.contentsFirst }))}
-        />
-        {bank.share === 'equal' && (
-          <Toggle
-            on={bank.alike}
-            label="All cut alike"
-            onTap={() => act('All cut alike', editBank(bank.id, { alike: !bank.alike }))}
-          />
-        )}
-        <Toggle
-          on={bank.fromBlank}
-          label="Out of one blank"
-          onTap={() => act('Out of one blank', editBank(bank.id, { fromBlank: !bank.fromBlank }))}
-        />
-      </span>
-      {bank.fromBlank && (
-        <>
-          {' '}
-          Trim {length('trim', usualBank.trim)} at each end, band {length('band', usualBank.band)} on each
-          edge.
-        </>
       )}
-    </section>
+    </>
+  );
+}
+
+function FrontToggles({ found: { bank }, act }: Slip) {
+  const toggle = (label: string, field: 'contentsFirst' | 'alike' | 'fromBlank') => (
+    <Toggle
+      on={bank[field]}
+      label={label}
+      onTap={() => act(label, editBank(bank.id, { [field]: !bank[field] }))}
+    />
+  );
+  return (
+    <span class="runacts">
+      {toggle('Contents first', 'contentsFirst')}
+      {bank.share === 'equal' && toggle('All cut alike', 'alike')}
+      {toggle('Out of one blank', 'fromBlank')}
+    </span>
   );
 }
 
@@ -153,7 +159,6 @@ export function HeightsList(slip: Slip) {
   const { bank, fronts } = found;
   const { blank } = blanks(slip);
   const given = frontNumbers(bank).some((no) => frontNo(bank, no).high);
-  const kept = lettingGo(bank);
   return (
     <section class="fillin run" aria-label="Heights">
       From the top:{' '}
@@ -165,32 +170,33 @@ export function HeightsList(slip: Slip) {
         </span>
       ))}
       .
-      {kept.length > 0 && (
-        <span class="runacts">
-          <Toggle
-            on={false}
-            label="Heights are held since they were cut or fitted: let them go"
-            onTap={() => act('Heights let go', kept)}
-          />
-        </span>
-      )}
-      {given && (
-        <span class="runacts">
-          <Toggle
-            on={false}
-            label="Share them all out"
-            onTap={() =>
-              act(
-                'Heights shared out',
-                frontNumbers(bank).flatMap((no) => editFront(bank.id, no, { high: undefined })),
-              )
-            }
-          />
-        </span>
-      )}
+      <Freed
+        label="Heights are held since they were cut or fitted: let them go"
+        changes={lettingGo(bank)}
+        onTap={(changes) => act('Heights let go', changes)}
+      />
+      <Freed
+        label="Share them all out"
+        changes={given ? frontNumbers(bank).flatMap((no) => editFront(bank.id, no, { high: undefined })) : []}
+        onTap={(changes) => act('Heights shared out', changes)}
+      />
     </section>
   );
 }
+
+type FreedProps = {
+  readonly label: string;
+  readonly changes: readonly Change[];
+  readonly onTap: (changes: readonly Change[]) => void;
+};
+
+/** Lets go what is held; nothing where nothing is. */
+const Freed = ({ label, changes, onTap }: FreedProps) =>
+  changes.length > 0 ? (
+    <span class="runacts">
+      <Toggle on={false} label={label} onTap={() => onTap(changes)} />
+    </span>
+  ) : null;
 
 export function BoxSentence(slip: Slip) {
   const { found } = slip;

@@ -18,7 +18,7 @@ import { boxWarningText, drawersWarningText, grooveText, standText, tailsErrorTe
 const shimTol = inches(1n, 1000n);
 
 /** What is worth a look in the fronts of a column, before they are cut and while they go on. */
-export function frontsWorth(fronts: WorkedFronts, column: WorkedColumn, tape: Tape): readonly string[] {
+function frontsWorth(fronts: WorkedFronts, column: WorkedColumn, tape: Tape): readonly string[] {
   const { bank } = fronts;
   const low = lowWarnings(column.heights);
   return [

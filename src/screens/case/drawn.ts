@@ -8,7 +8,7 @@ import { layOut } from '../../trade/grooves/lay-out';
 import { partWord } from '../shared/part-words';
 
 /** A piece as drawn: from the left and the floor, inches as plain numbers, for pictures only. */
-export type DrawnPiece = {
+type DrawnPiece = {
   readonly part: string;
   readonly name: string;
   readonly x: number;
@@ -18,7 +18,7 @@ export type DrawnPiece = {
   readonly kind: 'ply' | 'frame' | 'groove' | 'back';
 };
 
-export type Drawing = {
+type Drawing = {
   readonly wide: number;
   readonly high: number;
   readonly pieces: readonly DrawnPiece[];

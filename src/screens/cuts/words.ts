@@ -77,7 +77,7 @@ const someCuts = (n: number): string => (n === 1 ? 'One cut' : `${n} cuts`);
 const want = (n: number): string => (n === 1 ? 'wants' : 'want');
 
 /** Names of operations, each once; of more than four the first three. */
-export function namesOf(ops: readonly Operation[]): string {
+function namesOf(ops: readonly Operation[]): string {
   const names = [...new Set(ops.map((op) => workWord(op.name)))];
   return names.length > 4 ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more` : names.join(', ');
 }

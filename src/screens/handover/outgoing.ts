@@ -8,7 +8,7 @@ import { beyond, type Known } from '../../store/handover/known';
 export type What = 'whole' | 'changes';
 
 /** How fine the codes are, and how long each of a set stands, milliseconds. */
-export type Show = Fineness & { readonly stands: number };
+type Show = Fineness & { readonly stands: number };
 
 /**
  * Bytes a code, by what a camera makes out: 600 bytes are 105 squares across, 400 are 89, 160 are 61; a phone's

@@ -1,3 +1,4 @@
+import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { layOutBoard } from '../shared/board-list';
@@ -26,18 +27,9 @@ export function First({ bench }: { readonly bench: Bench }) {
         <Icon name="figure" />
         {words.sum}
       </a>
-      <button type="button" class="btn big" onClick={() => void newCaseIn(bench)}>
-        <Icon name="job" />
-        {words.workOutCase}
-      </button>
-      <button type="button" class="btn big" onClick={() => void layOutBoard(bench)}>
-        <Icon name="marks" />
-        {words.layOutBoard}
-      </button>
-      <button type="button" class="btn big" onClick={() => void bench.incoming.openSample()}>
-        <Icon name="job" />
-        {words.openSample}
-      </button>
+      <Button look="big" icon="job" label={words.workOutCase} onTap={() => void newCaseIn(bench)} />
+      <Button look="big" icon="marks" label={words.layOutBoard} onTap={() => void layOutBoard(bench)} />
+      <Button look="big" icon="job" label={words.openSample} onTap={() => void bench.incoming.openSample()} />
       <KeptLine phone={bench.phone} />
       <p class="note">
         <a href="#/import">{words.bringJobIn}</a> · <a href="#/jobs">{words.allJobs}</a> ·{' '}

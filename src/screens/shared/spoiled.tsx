@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { editOffcut, spoilPiece } from '../../job/edits';
 import type { Change } from '../../job/entry';
+import type { Length } from '../../length/length';
 import { writeLength } from '../../length/write';
 import type { Checklist } from '../../plan/checklist';
 import { liesIn, roughAt } from '../../plan/rough-at';
@@ -8,10 +9,11 @@ import type { Part } from '../../trade/carcass/part';
 import { copyOf } from '../../trade/grooves/copies';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
-import { type Leftover, recutOf } from '../../trade/setups/recut';
+import { type Leftover, type Recut, recutOf } from '../../trade/setups/recut';
 import { Button } from '../../ui/button';
 import { Dock } from '../../ui/dock';
 import type { Bench } from '../bench';
+import { counted } from './counted';
 import { partWord, workWord } from './part-words';
 import { setupTitle } from './setup-title';
 import './spoiled.css';
@@ -70,8 +72,7 @@ function Again({ bench, list, part, copy, onClose }: AgainProps) {
     lies: liesIn(job, part),
     standing: job.standing,
   });
-  const rebuild = recut.builds.filter((b) => !b.stands).length;
-  const w = (x: Parameters<typeof writeLength>[0]) => writeLength(x, job.tape);
+  const w = (x: Length) => writeLength(x, job.tape);
   const mates = recut.mates.flatMap((id) =>
     list.plan.parts.filter((p) => p.id === id).map((p) => partWord(p.name)),
   );
@@ -84,20 +85,7 @@ function Again({ bench, list, part, copy, onClose }: AgainProps) {
   return (
     <Dock title={`${partWord(part.name)} again`} onClose={onClose}>
       <div class="body spoil">
-        <p>
-          {recut.operations.length === 0
-            ? 'Nothing was cut on it yet: a fresh piece starts from its rip.'
-            : `Its own ${recut.operations.length === 1 ? 'cut' : `${recut.operations.length} cuts`} again, ${rebuild} to set up:`}
-        </p>
-        <ul class="again">
-          {recut.builds.map(({ op, places, stands }) => (
-            <li key={op.id}>
-              {setupTitle(op)} {op.setup.figure ? w(op.setup.figure.value) : ''}
-              {places > 1 && ` and ${places - 1} more places`}
-              {stands && ', stands now'}
-            </li>
-          ))}
-        </ul>
+        <CutsAgain recut={recut} w={w} />
         <p>
           Rough piece {w(recut.rough.long)} × {w(recut.rough.wide)}.
           {recut.offcuts.length === 0 && ' No offcut of that sheet on the list is big enough.'}
@@ -113,6 +101,28 @@ function Again({ bench, list, part, copy, onClose }: AgainProps) {
     </Dock>
   );
 }
+
+type CutsProps = { readonly recut: Recut; readonly w: (x: Length) => string };
+
+/** What of it is cut again, by the set-ups that takes. */
+const CutsAgain = ({ recut: { operations, builds }, w }: CutsProps) => (
+  <>
+    <p>
+      {operations.length === 0
+        ? 'Nothing was cut on it yet: a fresh piece starts from its rip.'
+        : `Its own ${operations.length === 1 ? 'cut' : `${operations.length} cuts`} again, ${builds.filter((b) => !b.stands).length} to set up:`}
+    </p>
+    <ul class="again">
+      {builds.map(({ op, places, stands }) => (
+        <li key={op.id}>
+          {setupTitle(op)} {op.setup.figure ? w(op.setup.figure.value) : ''}
+          {places > 1 && ` and ${counted(places - 1, 'more place', 'more places')}`}
+          {stands && ', stands now'}
+        </li>
+      ))}
+    </ul>
+  </>
+);
 
 /** A mirrored piece is cut against its mate; a front out of a blank breaks the run of the grain below it. */
 const matesText = (part: string, mates: readonly string[]): string =>

@@ -9,7 +9,7 @@ import { restore, stores, withoutId } from './restore';
 import { keptOf, type Row, rowKey, type Sum, sumOf } from './row';
 
 /** How the copies differ. */
-export type Difference = {
+type Difference = {
   /** Settings and figures of which the other copy has the later value. */
   readonly toDatabase: readonly ValueRow[];
   readonly toJournal: readonly ValueRow[];

@@ -18,7 +18,7 @@ function lineOf(row: Row): string {
  * mended; how many are whole but of a kind that only a later version of the app knows. A last line without its end
  * was never acknowledged: it is none of these.
  */
-export type Read = {
+type Read = {
   readonly rows: readonly Row[];
   readonly damaged: readonly string[];
   readonly mended: number;

@@ -16,7 +16,7 @@ export type Row =
   | readonly ['begin' | 'whole', number];
 
 /** What rows come to: the latest of each key. */
-export type Kept = {
+type Kept = {
   readonly log: ReadonlyMap<string, Entry>;
   /** With those taken away. */
   readonly settings: Values;

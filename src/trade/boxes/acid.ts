@@ -1,6 +1,6 @@
 /** Woods whose vapours are acid enough to harm shell and lime. Common practice, no source: ask a conservator. */
 const acidWoods = ['oak', 'chestnut'] as const;
-export type AcidWood = (typeof acidWoods)[number];
+type AcidWood = (typeof acidWoods)[number];
 
 /** What is of shell or lime, by a word of its name. Common practice, no source. */
 const lime =

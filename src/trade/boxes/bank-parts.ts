@@ -10,7 +10,7 @@ import { opId } from '../setups/operation';
 import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import { type Drawer, stockOfBank, type WorkedDrawers } from './drawers';
 
-export type BankPartsAt = {
+type BankPartsAt = {
   readonly tape: Tape;
   readonly thick: (stock: BankStock) => Length | undefined;
   /** What must be done to the case before its openings can be measured. */
@@ -167,6 +167,9 @@ const backDado = (bank: Bank, { plan }: Drawer): Along => ({
   fits: stockOfBank(bank, 'boxBack'),
 });
 
+/** It goes in between the sides. */
+const entering = { enters: true, end: 'left' } as const;
+
 function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankPartsAt): readonly Part[] {
   const { bank } = fronts;
   const { box, place } = drawer;
@@ -177,6 +180,7 @@ function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankParts
   const make = (role: BoxRole, own: Omit<New, 'id' | 'name'>) =>
     part(fronts, at, { id: id(role), name: { role, ...place }, ...own });
   const captured = bank.bottomHow === 'captured';
+  const backHigh = captured ? height : box.backHeight;
   return [
     {
       ...make('side', { stock: 'side', length: box.side, width: height, end: 'back' }),
@@ -191,21 +195,9 @@ function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankParts
       endCut: cuts.front,
     },
     {
-      ...make('boxback', {
-        stock: 'boxBack',
-        length: box.back,
-        width: captured ? height : box.backHeight,
-        enters: true,
-        end: 'left',
-      }),
+      ...make('boxback', { stock: 'boxBack', length: box.back, width: backHigh, ...entering }),
       along: captured ? [groove] : [],
     },
-    make('boxbottom', {
-      stock: 'boxBottom',
-      length: box.bottomWide,
-      width: box.bottomDeep,
-      enters: true,
-      end: 'left',
-    }),
+    make('boxbottom', { stock: 'boxBottom', length: box.bottomWide, width: box.bottomDeep, ...entering }),
   ];
 }

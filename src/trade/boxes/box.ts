@@ -165,7 +165,7 @@ export function boxWarnings(plan: BoxPlan, joint: DrawerJoint = halfBlind): read
 }
 
 /** What a slide leaves free at the back. Common practice, no source. Inches. */
-export const slideRoom = inches(1n, 8n);
+const slideRoom = inches(1n, 8n);
 
 /**
  * Whether a slide goes in: no longer than the room less an eighth.

@@ -83,7 +83,7 @@ const product = (...factors: readonly Ratio[]): Ratio =>
   asNumber(factors.reduce((so, k) => times(so, k), inches(1n)));
 
 /** Pounds, and how many things nobody weighed. */
-export type Load = { readonly contents: Ratio; readonly unweighed: number };
+type Load = { readonly contents: Ratio; readonly unweighed: number };
 
 /**
  * What the things of a drawer weigh together; those nobody weighed, and those said to weigh nothing or less, add
@@ -169,7 +169,7 @@ export function sheetWeight(at: {
 }
 
 /** `by`: how much it is too tall or too long. Inches. */
-export type NotIn = {
+type NotIn = {
   readonly code: 'too-tall' | 'too-long';
   readonly thing: string;
   readonly by: Length;

@@ -29,7 +29,7 @@ export type Drawer = {
 };
 
 /** The figures of the slides of a bank: its own, else the shop's, else the usual. Inches. */
-export type Slides = {
+type Slides = {
   readonly long?: Length | undefined;
   readonly high: Length;
   readonly clearance: Length;
@@ -80,7 +80,7 @@ export function boxUpOf(bank: Bank): Length {
 }
 
 /** What the boxes and slides of a bank stand on. */
-export function slidesOf({ bank, columns }: WorkedFronts, at: DrawersAt): Slides {
+function slidesOf({ bank, columns }: WorkedFronts, at: DrawersAt): Slides {
   const front = at.thick('front') ?? zero;
   const back = setBack(bank.fit, front);
   const deep = columns[0]?.opening.deep.value ?? zero;

@@ -60,9 +60,9 @@ export function sticksOf(plan: StickPlan): Result<readonly Stick[], StickError> 
 }
 
 /** Shorter is too short to hold at a saw. Common practice, no source. Inches. */
-export const leastStick = inches(3n);
+const leastStick = inches(3n);
 
-export type StickWarning = {
+type StickWarning = {
   readonly code: 'too-short';
   readonly drawer: number;
   readonly length: Length;

@@ -37,7 +37,7 @@ export type TailPlan = {
 };
 
 /** One tail, heights up from the lower edge of the side. Inches. */
-export type Tail = {
+type Tail = {
   readonly no: number;
   readonly near: Length;
   readonly far: Length;
@@ -46,7 +46,7 @@ export type Tail = {
   readonly baseFar: Length;
 };
 
-export type GrooveIn = {
+type GrooveIn = {
   readonly inside: boolean;
   /** The tail it runs out in. */
   readonly tail?: number;
@@ -75,7 +75,7 @@ export type TailsError =
   | { readonly code: 'pins-eat-tails'; readonly by: Length };
 
 /** More are a slip of the keys. Common practice, no source. */
-export const mostTails = 40;
+const mostTails = 40;
 
 /**
  * Tails equal, half pins at both edges; the groove for the bottom must lie wholly inside one tail at its narrowest.
@@ -152,9 +152,9 @@ export function grooveRoom(
 }
 
 /** A half pin under this is weak. Common practice, no source. Inches. */
-export const leastHalfPin = inches(3n, 16n);
+const leastHalfPin = inches(3n, 16n);
 
-export type TailsWarning =
+type TailsWarning =
   | { readonly code: 'half-pin-thin'; readonly halfPin: Length; readonly least: Length }
   | { readonly code: 'tail-under-cutter'; readonly tail: Length; readonly cutter: Length };
 

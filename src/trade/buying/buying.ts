@@ -32,7 +32,7 @@ export type BuyingFor = {
 };
 
 /** What to buy, and what the job asks for that is not counted in it. */
-export type Buying = { readonly lines: readonly BuyingLine[]; readonly not: readonly NotListed[] };
+type Buying = { readonly lines: readonly BuyingLine[]; readonly not: readonly NotListed[] };
 
 /**
  * What a job needs from the yard, each line with why so many. Nothing is listed that the job does not state.

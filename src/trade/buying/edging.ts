@@ -16,7 +16,7 @@ import type { WorkedFronts } from '../fronts/worked';
 import { type BuyingLine, idOf } from './line';
 
 /** A bank whose fronts work out, and how thick those are. Inches. */
-export type Banded = { readonly name: string; readonly fronts: WorkedFronts; readonly thick: Length };
+type Banded = { readonly name: string; readonly fronts: WorkedFronts; readonly thick: Length };
 
 /** Band bought over what the edges take. Common practice, no source. */
 const more = ratio(1n, 10n);

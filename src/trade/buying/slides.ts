@@ -3,7 +3,7 @@ import { whole } from '../../length/round';
 import { type BuyingLine, idOf } from './line';
 
 /** The drawers of a bank that run on slides. Inches. */
-export type OnSlides = {
+type OnSlides = {
   readonly name: string;
   /** Whole, >= 0: over all columns. */
   readonly drawers: number;

@@ -35,7 +35,7 @@ export type SolidPiece = { readonly long: Length; readonly wide: Length; readonl
 const cubicInches = 144n;
 
 /** Bought over what the parts hold: 15 to 20 %. Common practice, no source. */
-export const usualWaste = ratio(1n, 5n);
+const usualWaste = ratio(1n, 5n);
 
 const tenth = inches(1n, 10n);
 

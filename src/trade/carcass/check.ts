@@ -7,7 +7,7 @@ import type { Worked } from './parts';
 export type Way = 'bottom' | 'bays' | 'top' | 'side' | 'partition';
 
 /** A line that adds parts back to an outside size. */
-export type CheckLine = {
+type CheckLine = {
   readonly way: Way;
   readonly sum: Sum;
   readonly wanted: Length;

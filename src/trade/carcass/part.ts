@@ -65,7 +65,7 @@ export type EndCut = {
 };
 
 /** When a part is cut: with the carcass, or once the dry-fit has been measured. */
-export type Stage = 'carcass' | 'after-dry-fit';
+type Stage = 'carcass' | 'after-dry-fit';
 
 /** A part of the job, and everything cut in it. Inches. */
 export type Part = {

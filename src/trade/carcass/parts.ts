@@ -13,7 +13,7 @@ import { type Sizes, sizesOf } from './sizes';
 import { standing } from './standing';
 import { usual } from './usual';
 
-export type CaseOptions = {
+type CaseOptions = {
   readonly stuff: readonly Stuff[];
   readonly tape: Tape;
   /** How the grooves of a part are cut, where that is not the usual way. */

@@ -67,7 +67,7 @@ function looseShelf(making: Making, i: Inside): Part {
 }
 
 /** Width of a loose tray: bay, plus a groove depth each side, less its slack. Inches, with its sum. */
-export function trayWidth({ sizes }: Making, i: Inside): Sum {
+function trayWidth({ sizes }: Making, i: Inside): Sum {
   const bay = sizes.real(i.bay);
   return sumOf(
     plus('bay', bay.value, bay),

@@ -1,7 +1,7 @@
 import { inches, type Length, type Ratio, ratio } from '../../length/length';
 
 /** A front of a bank, 1 the top one, as decided. Inches. */
-export type Front = {
+type Front = {
   /** Height given: never altered. */
   readonly high?: Length | undefined;
   /** `weights`: its share beside the others; 1 when not said. */

@@ -48,10 +48,10 @@ export function gapsAhead({ opening, reach, heights, hold }: Ahead): Gaps | unde
 }
 
 /** A gap under this is tight, over the other wide. Common practice, no source. Inches. */
-export const tightGap = inches(1n, 16n);
-export const wideGap = inches(5n, 32n);
+const tightGap = inches(1n, 16n);
+const wideGap = inches(5n, 32n);
 
-export type GapWarning =
+type GapWarning =
   | { readonly code: 'tight'; readonly each: Length; readonly least: Length }
   | { readonly code: 'wide'; readonly each: Length; readonly most: Length }
   | { readonly code: 'binds'; readonly by: Length };
@@ -81,7 +81,7 @@ export const trimTotal = ({ gaps, each }: Gaps, wanted: Length): Length =>
   times(subtract(wanted, each), BigInt(gaps));
 
 /** `gaps`: all that are left share alike. `last`: each as wanted, what is left over in the last. */
-export type Goes = 'gaps' | 'last';
+type Goes = 'gaps' | 'last';
 
 /**
  * Where the fronts still to go come. The end gap is not listed: it is what the last far edge leaves of the opening.
@@ -103,7 +103,7 @@ export function edgesAhead(
   });
 }
 
-export type BothAhead = {
+type BothAhead = {
   readonly left: Gaps | undefined;
   readonly right: Gaps | undefined;
   /** How much a gap differs from side to side, >= 0; 0 where a side has no gap to share. */

@@ -32,7 +32,7 @@ export type Share =
   /** A share for each front; 1 where none is said. */
   | { readonly kind: 'weights'; readonly weights: readonly Ratio[] };
 
-export type Heights = {
+type Heights = {
   /** What the fronts come to together, inches. */
   readonly total: Length;
   readonly count: number;
@@ -170,7 +170,7 @@ function byWeight(weights: readonly Length[], left: Length): readonly Length[] {
 }
 
 /** Under this there is hardly room for a box and a pull. Common practice, no source. Inches. */
-export const lowFront = inches(5n, 2n);
+const lowFront = inches(5n, 2n);
 
 /**
  * Numbers of the fronts under `lowFront`, from the top, 1 the first; heights in inches.

@@ -39,7 +39,7 @@ export function frontMarksOf(
 }
 
 /** An edge on the story stick. */
-export type StickEdge = { readonly front: number; readonly edge: 'top' | 'bottom'; readonly at: Length };
+type StickEdge = { readonly front: number; readonly edge: 'top' | 'bottom'; readonly at: Length };
 
 /**
  * Every edge on one story stick in reading order from one end of the opening; where two meet, the nearer front's first.

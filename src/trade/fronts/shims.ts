@@ -40,7 +40,7 @@ export function shimSchedule(
 }
 
 /** What the last gap may come to. Inches. */
-export type RevealStackUp = {
+type RevealStackUp = {
   /** Every front and shim off the same way. */
   readonly worst: Length;
   /** Root of the sum of squares, to 1/10,000 and never over the worst: independent errors. */

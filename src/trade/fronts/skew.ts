@@ -25,7 +25,7 @@ export type Skew = {
   readonly ends?: { readonly top: Length; readonly bottom: Length };
 };
 
-export type Skewed = {
+type Skewed = {
   readonly gapLeft: Length;
   readonly gapRight: Length;
   /** How much wider a gap is at one side than at the other. */
@@ -93,10 +93,10 @@ export function planedLast(
 }
 
 /** A taper over this shows; a gap under the other closes. Common practice, no source. Inches. */
-export const seenTaper = inches(1n, 32n);
-export const leastGap = inches(1n, 32n);
+const seenTaper = inches(1n, 32n);
+const leastGap = inches(1n, 32n);
 
-export type SkewWarning =
+type SkewWarning =
   | { readonly code: 'taper-seen'; readonly taper: Length; readonly most: Length }
   | {
       readonly code: 'gap-closes';

@@ -28,7 +28,7 @@ export function fittedIn(bank: Bank, column: number): readonly number[] {
 }
 
 /** One side of a column. */
-export type Side = {
+type Side = {
   readonly bank: Bank;
   readonly no: number;
   readonly heights: readonly Length[];

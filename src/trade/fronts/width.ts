@@ -33,7 +33,7 @@ export type WidthWarning = {
   readonly edge: Length;
 };
 
-export type Width = {
+type Width = {
   readonly width: Sum;
   /** How far it covers the opening's edge at either side; negative: stands short of it. */
   readonly left: Length;

@@ -88,9 +88,9 @@ const bankRooms = [
   'boxUp',
   'play',
 ] as const satisfies readonly (keyof Bank)[];
-export type BankRoom = (typeof bankRooms)[number];
+type BankRoom = (typeof bankRooms)[number];
 
-export type FrontsAt = {
+type FrontsAt = {
   readonly worked: Worked | undefined;
   readonly tape: Tape;
   /** Least heights by front, from what goes into the drawers; used when contents come first. */

@@ -13,7 +13,7 @@ export type Point = 'near' | 'centre' | 'far';
  * - `openings`: equal clear openings between so many parts over a span.
  * - `given`: near edges (or centres, or far edges) as listed.
  */
-export type Spacing = 'pitch' | 'fill' | 'openings' | 'given';
+type Spacing = 'pitch' | 'fill' | 'openings' | 'given';
 
 /** A run of like grooves. What is not yet said is `undefined`; `layOut` names it as missing. Inches. */
 export type Run = {
@@ -64,7 +64,7 @@ export type Wide = {
  * - `pair`: left and right, mirrored: same figures from the same end, the other edge leading.
  * - `partition`: one board grooved on both faces.
  */
-export type Made = 'alike' | 'pair' | 'partition';
+type Made = 'alike' | 'pair' | 'partition';
 
 /** A board to be grooved, as decided. Positions are measured from the reference end. Inches. */
 export type Board = Held & {

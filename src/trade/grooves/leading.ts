@@ -3,7 +3,7 @@ import { machineFor } from '../machines/groove-machines';
 import { isOtherEndOn } from '../machines/reach';
 import type { Board } from './board';
 
-export type Hand = 'left' | 'right';
+type Hand = 'left' | 'right';
 
 /**
  * Which edge of a case side goes first into the cut, inside face down, reference (bottom) end on the stop.

@@ -38,7 +38,7 @@ export function atPitch(first: Length, pitch: Length, n: number): readonly Lengt
   return Array.from({ length: n }, (_, k) => add(first, times(pitch, BigInt(k))));
 }
 
-export type Fill = {
+type Fill = {
   readonly count: number;
   /** Room not used between the last groove and the end room, inches, >= 0; negative when none fits. */
   readonly leftOver: Length;
@@ -57,7 +57,7 @@ export function fill(room: Length, pitch: Length): Fill {
   return { count: Number(steps) + 1, leftOver: subtract(room, times(pitch, steps)) };
 }
 
-export type Openings = { readonly opening: Length; readonly nears: readonly Length[] };
+type Openings = { readonly opening: Length; readonly nears: readonly Length[] };
 
 /**
  * Equal clear openings between the faces of n parts over a span: (span - n parts)/(n + 1).

@@ -12,7 +12,7 @@ import { type Mark, marksOf } from './marks';
 import { type Pass, type PassError, passesFor, type Wall } from './passes';
 
 /** What settings are worked out for: the board, the shop's own figures, the marks of the job. */
-export type CutContext = { readonly board: Board; readonly shop: Shop; readonly tape: Tape };
+type CutContext = { readonly board: Board; readonly shop: Shop; readonly tape: Tape };
 
 /** One machine setting: one pass of one groove. Its id is the operation's, whatever is changed round it. */
 export type Setting = Figures & {

@@ -27,7 +27,7 @@ export type Seat = {
 };
 
 /** What is cut in the part that another goes into. */
-export type JointCut = {
+type JointCut = {
   readonly wides?: readonly Wide[];
   readonly rabbets?: readonly Rabbet[];
   readonly notches?: readonly Notch[];

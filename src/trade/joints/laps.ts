@@ -17,9 +17,9 @@ import { err, ok, type Result } from '../../length/result';
 import { wholePart } from '../../length/round';
 
 /** Faces that step by more than this are put right before the glue. Common practice, no source. */
-export const mostStep = inches(1n, 64n);
+const mostStep = inches(1n, 64n);
 
-export type LapError =
+type LapError =
   | { readonly code: 'not-positive'; readonly what: 'thickness' | 'depth' | 'width' }
   /** The lap goes through, or leaves nothing: by how much it is too deep. */
   | { readonly code: 'depth-through'; readonly part: 'under' | 'over' | 'both'; readonly by: Length };
@@ -60,9 +60,9 @@ export function lapPair(thickness: Length, depth: Length): Result<LapPair, LapEr
 }
 
 /** A member as measured, never nominal. Inches, > 0. */
-export type Member = { readonly thickness: Length; readonly width: Length };
+type Member = { readonly thickness: Length; readonly width: Length };
 
-export type FlushLap = {
+type FlushLap = {
   readonly depthUnder: Length;
   readonly depthOver: Length;
   /** How long the lap is along each member: the width of the other. */
@@ -127,7 +127,7 @@ export type LappedFramePlan = {
   readonly setBack?: Length;
 };
 
-export type LappedFrame = {
+type LappedFrame = {
   /** Between two cross members. */
   readonly clear: Length;
   /** Near edges along the rails, exact. The lap runs from here for the width of the cross member. */
@@ -137,7 +137,7 @@ export type LappedFrame = {
   readonly shoulders: Length;
 };
 
-export type FrameError =
+type FrameError =
   | { readonly code: 'count-not-whole' }
   | { readonly code: 'not-positive'; readonly what: 'long' | 'deep' | 'cross' | 'rail' }
   /** The cross members take more than the rails are long. */

@@ -31,7 +31,7 @@ export type RabbetPlan = {
   readonly stack: Length;
 };
 
-export type RabbetSetting = {
+type RabbetSetting = {
   /** Across the face. */
   readonly width: Length;
   /** Teeth standing out of the sacrificial fence: the width. */
@@ -42,7 +42,7 @@ export type RabbetSetting = {
   readonly warnings: readonly ('little-buried' | 'thin-tongue')[];
 };
 
-export type RabbetError =
+type RabbetError =
   | { readonly code: 'not-positive'; readonly what: 'thickness' | 'lying' | 'width' | 'depth' | 'stack' }
   | { readonly code: 'depth-through'; readonly by: Length }
   /** A wider stack, or two passes. */
@@ -100,7 +100,7 @@ export type CleatPlan = {
   readonly partition?: Length;
 };
 
-export type Cleat = {
+type Cleat = {
   readonly length: Length;
   /** Along the partition's edge, and into it. Cut with the partitions clamped as one, or at one stop pair. */
   readonly notch: { readonly long: Length; readonly deep: Length };
@@ -108,7 +108,7 @@ export type Cleat = {
   readonly deepNotch: boolean;
 };
 
-export type CleatError =
+type CleatError =
   | {
       readonly code: 'not-positive';
       readonly what: 'outside' | 'side' | 'rabbetDepth' | 'width' | 'thickness' | 'partition';
@@ -164,7 +164,7 @@ function notPositive({
 /**
  * Where a cleat does not lie flush: which rabbet or notch (from 0), and by how much it stands proud or sunk, inches.
  */
-export type Mismatch = {
+type Mismatch = {
   readonly where: 'rabbet' | 'notch';
   readonly at: number;
   readonly stands: 'proud' | 'sunk';

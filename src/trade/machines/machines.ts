@@ -6,7 +6,7 @@ import type { Machine } from './machine';
  * spelled otherwise. `rip`, `fence` and `rabbet` are the table saw: with a single blade, a stack, a stack in a
  * sacrificial fence.
  */
-export const machines = {
+const machines = {
   rip: { cuts: 'blade', forHandWork: true },
   crosscut: { cuts: 'blade', forHandWork: true },
   mitre: { cuts: 'blade' },

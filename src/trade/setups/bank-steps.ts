@@ -7,7 +7,7 @@ import { setupOf } from './setup';
 import type { Which } from './which';
 
 /** A drawer as its steps at the bench know it. */
-export type DrawerWork = {
+type DrawerWork = {
   readonly no: number;
   readonly column: number;
   /** How it is told from the others. */

@@ -23,7 +23,7 @@ export type HandWork = {
   readonly after?: string | undefined;
 };
 
-export type JobWork = {
+type JobWork = {
   readonly parts: readonly Part[];
   readonly cases: readonly { readonly id: string; readonly name: string }[];
   readonly hand: readonly HandWork[];

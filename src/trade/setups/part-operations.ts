@@ -19,7 +19,7 @@ import type { Seat, Which } from './which';
 export type Cutting = { readonly shop: Shop; readonly tape: Tape };
 
 /** A piece of a part: its copy, and what it is. */
-export type Piece = { readonly id: string; readonly name: PieceName };
+type Piece = { readonly id: string; readonly name: PieceName };
 
 /** The pieces of a part that are to be made; one spoiled is replaced by its recut. */
 export function piecesToCut(part: Part, recuts: Readonly<Record<string, number>>): readonly Piece[] {

@@ -22,7 +22,7 @@ export type Setup = {
 };
 
 /** A length as a piece of a key: exact, letters and digits. @example keyed(inches(-21n, 32n)) // 'm21d32' */
-export const keyed = (x: Length): string => `${x.s < 0n ? 'm' : ''}${x.n}d${x.d}`;
+const keyed = (x: Length): string => `${x.s < 0n ? 'm' : ''}${x.n}d${x.d}`;
 
 type Made = Omit<Setup, 'key' | 'build'>;
 

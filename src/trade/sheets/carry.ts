@@ -4,7 +4,7 @@ import { chainOf, type Row, rowOf } from './row';
 import { type Branch, type CutBranch, halvesOf, type Rect } from './tree';
 
 /** What there is to carry: thickness of the sheet, inches, and pounds one person may. */
-export type Carry = { readonly thick: Length; readonly most: Ratio; readonly kerf: Length };
+type Carry = { readonly thick: Length; readonly most: Ratio; readonly kerf: Length };
 
 /** What a rectangle of sheet weighs, pounds: an estimate. */
 export const weightOf = (size: Rect, { thick }: Pick<Carry, 'thick'>): Ratio =>

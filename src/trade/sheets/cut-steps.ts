@@ -7,7 +7,7 @@ import { guidePlaces } from './guide';
 import { type Branch, type CutBranch, halvesOf, type Place, placesOf, type Rect, type Way } from './tree';
 
 /** What a cut is made with: a circular saw along a guide or line, the table-saw fence, the stop of a crosscut saw. */
-export type CutTool = 'guide' | 'fence' | 'stop';
+type CutTool = 'guide' | 'fence' | 'stop';
 
 /** One cut of a sheet or stick, at what it is set to. Inches, pounds. */
 export type CutStep = {

@@ -2,7 +2,7 @@ import { add, isPositive, type Length, subtract } from '../../length/length';
 import type { Shop } from '../machines/shop';
 
 /** Where the guide's edge goes, from the edge measured from; not known without the shoe of that side. Inches. */
-export type GuidePlaces = { readonly onKeep?: Length; readonly onWaste?: Length };
+type GuidePlaces = { readonly onKeep?: Length; readonly onWaste?: Length };
 
 /**
  * A circular saw along a guide: what is kept ends at the line, the kerf goes on the other side of it. On the keep

@@ -30,7 +30,7 @@ export type LaidSheet = {
  * Less than this is not worth a place in the rack: of a sheet either way, of a stick its length, and its width unless
  * the whole stick is narrower. Common practice, no source. Inches.
  */
-export const leastKept = { sheet: 3, stick: 12, stickWide: 1 };
+const leastKept = { sheet: 3, stick: 12, stickWide: 1 };
 
 /**
  * What the search found, as sheets with their cuts in exact inches.

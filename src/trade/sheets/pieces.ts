@@ -32,7 +32,7 @@ export type RoughPiece = {
   readonly together?: string;
 };
 
-export type PiecesAt = RoughAt & {
+type PiecesAt = RoughAt & {
   readonly notes: (part: string) => LayNotes;
   readonly recuts: (part: string) => Readonly<Record<string, number>>;
 };

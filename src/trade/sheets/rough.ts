@@ -14,7 +14,7 @@ export type RoughAt = {
 };
 
 /** A piece as it is cut out of its sheet or stick, and what is made of it. Inches. */
-export type Rough = Rect & { readonly finished: Rect };
+type Rough = Rect & { readonly finished: Rect };
 
 /**
  * The size a piece is cut out at: the finished size and what is over, up to the next mark of the tape. A mitred end

@@ -8,7 +8,7 @@ import type { Laid, Tree, TwoD, TwoDError } from './two-d/two-d';
 export type Effort = { readonly seed: number; readonly effort: number };
 
 /** Better plans as they are found, and `undefined` now and then so that the caller can stop; the best at the end. */
-export type Solving = Generator<Laid | undefined, Result<Laid, TwoDError>>;
+type Solving = Generator<Laid | undefined, Result<Laid, TwoDError>>;
 
 /** Sticks of one kind, as many as it takes: the search for sticks; everything else the one for sheets. */
 const oneKind = (two: TwoD): boolean =>

@@ -9,7 +9,7 @@ export type Spot = { readonly from: Rect; readonly size: Rect };
 
 type Span = { readonly from: Length; readonly to: Length };
 
-export type SoundAt = {
+type SoundAt = {
   readonly stock: SheetStock;
   /** Size of the whole sheet or stick. */
   readonly whole: Rect;
@@ -66,7 +66,7 @@ export function isSound(spot: Spot, at: SoundAt): boolean {
 }
 
 /** A stretch of a rectangle that is kept, what is cut of it, and whether what lies beyond it comes off. */
-export type Stretch = Span & { readonly tree: Branch; readonly past: boolean };
+type Stretch = Span & { readonly tree: Branch; readonly past: boolean };
 
 /**
  * A rectangle of which stretches are kept, in order: what lies between them is cut away.

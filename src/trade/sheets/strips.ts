@@ -13,7 +13,7 @@ import { err, ok, type Result } from '../../length/result';
 import { wholePart } from '../../length/round';
 
 /** How many strips come out of a sheet, and what is over. Inches. */
-export type Strips = { readonly usable: Length; readonly count: number; readonly offcut: Length };
+type Strips = { readonly usable: Length; readonly count: number; readonly offcut: Length };
 
 export type StripsError =
   | { readonly code: 'kerf-missing' }

@@ -17,7 +17,7 @@ export type WrongCut = {
   readonly at: Length;
 };
 
-export type WrongCutError =
+type WrongCutError =
   | { readonly code: 'not-a-cut' }
   /** Beyond the sheet that was cut. */
   | { readonly code: 'off-the-sheet'; readonly by: Length; readonly most: Length };

@@ -17,9 +17,9 @@ import type { Stack } from './stack';
 export const mostInOneGap = inches(20n, 1000n);
 
 /** One thing on the arbor. Size in inches. */
-export type OnArbor = { readonly kind: 'outer' | Piece['kind']; readonly size: Length };
+type OnArbor = { readonly kind: 'outer' | Piece['kind']; readonly size: Length };
 
-export type Spread = {
+type Spread = {
   /** As it goes on the arbor, from one outer to the other. */
   readonly order: readonly OnArbor[];
   /** The gaps, from 1, that cannot but hold more than about .020, and what they hold, inches. */

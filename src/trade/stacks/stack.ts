@@ -42,9 +42,9 @@ export type Stack = {
 };
 
 /** The margin is narrower than the least change one shim makes, so what lies in it lies there by luck. */
-export type NarrowMargin = { readonly code: 'margin-too-narrow'; readonly step: Length };
+type NarrowMargin = { readonly code: 'margin-too-narrow'; readonly step: Length };
 
-export type Stacks = {
+type Stacks = {
   readonly fewest: Stack;
   /** Nearer what is wanted, for more pieces. */
   readonly closest?: Stack;

@@ -16,7 +16,7 @@ export type TooManyWays = { readonly code: 'too-many-ways' };
 const mostSums = 200_000;
 
 /** The least and the greatest thickness looked for, inches, both included. */
-export type Range = { readonly from: Length; readonly to: Length };
+type Range = { readonly from: Length; readonly to: Length };
 
 /** A way to make a sum: how many of each kind, larger kinds first. */
 type Way = { readonly pieces: number; readonly shims: number; readonly counts: readonly number[] };

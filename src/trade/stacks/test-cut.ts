@@ -13,7 +13,7 @@ import { err, ok, type Result } from '../../length/result';
 import type { Stack } from './stack';
 
 /** Farther from what the setting should give than this, it is not the setting. Common practice, no source. */
-export const farthestFromRecipe = inches(1n, 32n);
+const farthestFromRecipe = inches(1n, 32n);
 
 /**
  * What a test cut put right:
@@ -25,7 +25,7 @@ export const farthestFromRecipe = inches(1n, 32n);
  */
 export type TestCut = 'stack' | 'one-wall' | 'wood-both-sides' | 'slot-both-sides' | 'depth';
 
-export type Direction =
+type Direction =
   | 'add-to-stack'
   | 'take-from-stack'
   | 'away-from-blade'
@@ -45,7 +45,7 @@ export type Correction = {
   readonly suspicion?: 'check-the-stack';
 };
 
-export type TestCutError = { readonly code: 'not-positive'; readonly what: 'want' | 'got' };
+type TestCutError = { readonly code: 'not-positive'; readonly what: 'want' | 'got' };
 
 /** What a measure too small, and one too great, ask for; and whether each move counts twice. */
 const rules: Record<

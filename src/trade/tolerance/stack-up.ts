@@ -1,7 +1,7 @@
 import { rootTo } from '../../length/diagonal';
 import { absolute, inches, type Length, type Ratio, ratio, sum } from '../../length/length';
 
-export type StackUp = {
+type StackUp = {
   /** Every error at its worst and the same way: the sum. */
   readonly worst: Length;
   /**

@@ -10,7 +10,7 @@ import {
 } from '../../length/length';
 import { toWhole } from '../../length/round';
 
-export type TapeClass = 'I' | 'II' | 'III';
+type TapeClass = 'I' | 'II' | 'III';
 
 /**
  * Greatest error a tape of a class may have over a reach: a + b L millimetres, L rounded up to the next whole metre,

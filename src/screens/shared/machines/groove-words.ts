@@ -6,7 +6,7 @@ import type { Cuts } from '../../../trade/machines/machine';
 import type { CautionWords } from '../caution-line';
 
 /** How a machine that cuts grooves reads on the first screens. */
-export type GrooveWords = {
+type GrooveWords = {
   /** As it is offered, and a line more on what that is. */
   readonly label: string;
   readonly hint: string;

@@ -6,7 +6,7 @@ import type { Part } from '../caution-parts';
 import { grooveWords } from './groove-words';
 
 /** How a machine reads on a card. */
-export type MachineWords = {
+type MachineWords = {
   /** What stands on its stop, fence or guide; nothing where left out. `on` is an end or an edge in words. */
   readonly held?: (on: string, setup: Pick<Setup, 'on' | 'figure'>) => string;
   /** As it is offered for work that is added by hand. */

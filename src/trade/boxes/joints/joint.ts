@@ -9,7 +9,7 @@ import type { SideEnd, TailChoice } from '../tail-choice';
 export type JointLayout = ({ readonly kind: 'tails' } & TailChoice) | { readonly kind: 'plain' };
 
 /** What is cut at the ends of the pieces; nothing where they meet as they are ripped. */
-export type JointCuts = { readonly side?: EndCut; readonly front?: EndCut };
+type JointCuts = { readonly side?: EndCut; readonly front?: EndCut };
 
 /** How the front of a drawer box is joined to its sides. Lengths are inches. */
 export type DrawerJoint = {

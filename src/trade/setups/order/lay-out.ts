@@ -5,7 +5,7 @@ import { better, type Cost } from './state';
 export type Listed = Waits & { readonly setupOf: readonly number[]; readonly buildOf: readonly number[] };
 
 /** Unbroken runs of one setup: steps by number. */
-export type Runs = readonly (readonly number[])[];
+type Runs = readonly (readonly number[])[];
 
 /** Unbroken runs of one build, and of one setup. @example costOf(listed, [[0, 2], [1]]) */
 export function costOf({ setupOf, buildOf }: Listed, runs: Runs): Cost {
@@ -29,7 +29,7 @@ function grouped<T>(items: readonly T[], colour: (item: T) => number | undefined
 }
 
 /** The list as given, moved only where a step would come before one it waits on. @example asGiven(listed) */
-export const asGiven = (listed: Listed): Runs => grouped(inTurn(listed), (k) => listed.setupOf[k]);
+const asGiven = (listed: Listed): Runs => grouped(inTurn(listed), (k) => listed.setupOf[k]);
 
 /**
  * Runs these setups one after the other, doing in each everything that is ready, in the order given.
@@ -37,7 +37,7 @@ export const asGiven = (listed: Listed): Runs => grouped(inTurn(listed), (k) => 
  * @param sequence setups by number; one too many is left out
  * @example runAll(listed, [0, 1])
  */
-export function runAll(listed: Listed, sequence: readonly number[]): Runs {
+function runAll(listed: Listed, sequence: readonly number[]): Runs {
   const waiting = listed.before.map((list) => list.length);
   const ready = new Map<number, number[]>();
   const offer = (k: number) => {

@@ -15,7 +15,7 @@ export type Step = {
 };
 
 /** An unbroken run of one setup: its steps in an order that keeps every `after`. */
-export type Run = { readonly setup: string; readonly build: string; readonly steps: readonly string[] };
+type Run = { readonly setup: string; readonly build: string; readonly steps: readonly string[] };
 
 export type Order = {
   readonly runs: readonly Run[];

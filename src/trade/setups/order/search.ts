@@ -4,10 +4,10 @@ import { better, type Cost, type Field, keyOf, open, type State, start } from '.
 export type Purse = { left: number };
 
 /** What is known beforehand: no order costs less than `floor`; one that costs `beat` is in hand. */
-export type Known = { readonly floor: Cost; readonly beat: Cost };
+type Known = { readonly floor: Cost; readonly beat: Cost };
 
 /** `least`: no order of the field costs less. `best`: an order better than the one in hand. */
-export type Found = { readonly best: State | undefined; readonly proved: boolean; readonly least: Cost };
+type Found = { readonly best: State | undefined; readonly proved: boolean; readonly least: Cost };
 
 type Entry = { readonly state: State; readonly hope: Cost; readonly serial: number };
 

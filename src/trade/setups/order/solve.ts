@@ -4,7 +4,7 @@ import { better, type Cost, type Field, fieldOf, type State } from './state';
 import { visitsOf } from './visits';
 
 /** Setups in the order they are run. `least`: no order has fewer builds, and none fewer runs. */
-export type Solved = {
+type Solved = {
   readonly sequence: readonly number[];
   readonly cost: Cost;
   readonly least: Cost;

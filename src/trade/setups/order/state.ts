@@ -10,7 +10,7 @@ export type Field = { readonly core: Core; readonly setups: Layer; readonly buil
 export type Cost = { readonly builds: number; readonly runs: number };
 
 /** The runs so far, last first. */
-export type Trail = { readonly setup: number; readonly before: Trail | undefined };
+type Trail = { readonly setup: number; readonly before: Trail | undefined };
 
 /**
  * What is done, and what stands in the machine; `hope` is a cost that nothing from here can beat. Written to only while

@@ -115,7 +115,7 @@ function settleSome(
   return settled;
 }
 
-export type Diving = {
+type Diving = {
   readonly pool: Pool;
   readonly meter: Meter;
   readonly dice: Dice;

@@ -2,7 +2,7 @@ import type { Kinds, Stick } from './kinds';
 import type { Meter } from './meter';
 
 /** A plan of so few sticks; `none`: there is no such plan; neither: the steps ran out first. */
-export type Answer = { readonly plan: readonly Stick[] | undefined; readonly none: boolean };
+type Answer = { readonly plan: readonly Stick[] | undefined; readonly none: boolean };
 
 type Trial = {
   readonly pieces: readonly number[];

@@ -11,7 +11,7 @@ const inOrder = (a: number, b: number): number => a - b;
  * @returns sticks that hold every piece wanted
  * @example longestFirst(kindsOf({ capacity: 10, items: [{ size: 6, count: 2 }] }), 'first') // [[0], [0]]
  */
-export function longestFirst({ sizes, wanted, capacity }: Kinds, how: 'first' | 'best'): readonly Stick[] {
+function longestFirst({ sizes, wanted, capacity }: Kinds, how: 'first' | 'best'): readonly Stick[] {
   const sticks: number[][] = [];
   const room: number[] = [];
   for (let k = 0; k < sizes.length; k += 1) {
@@ -66,10 +66,7 @@ function deepen(kinds: Kinds, to: Filling, now: { picked: number[]; room: number
  * @returns sticks that hold every piece wanted
  * @example leastSlack(kinds, { steps: 1000, meter: meterOf(10) })
  */
-export function leastSlack(
-  kinds: Kinds,
-  { steps, meter }: { steps: number; meter: Meter },
-): readonly Stick[] {
+function leastSlack(kinds: Kinds, { steps, meter }: { steps: number; meter: Meter }): readonly Stick[] {
   const left = Int32Array.from(kinds.wanted);
   const sticks: Stick[] = [];
   for (let k = 0; k < left.length; ) {

@@ -83,7 +83,7 @@ export function fillsOf(problem: OneD, sticks: readonly Stick[]): readonly Fill[
 }
 
 /** How long the pieces of a stick are together. @example lengthOf(kinds, [0, 0]) */
-export function lengthOf({ sizes }: Kinds, stick: Stick): number {
+function lengthOf({ sizes }: Kinds, stick: Stick): number {
   let sum = 0;
   for (const k of stick) sum += sizes[k] ?? 0;
   return sum;
@@ -91,9 +91,6 @@ export function lengthOf({ sizes }: Kinds, stick: Stick): number {
 
 /** How many pieces are wanted in all. @example pieceCount(kinds) // 3 */
 export const pieceCount = ({ wanted }: Kinds): number => wanted.reduce((s, n) => s + n, 0);
-
-/** The same kinds with other numbers wanted. @example withWanted(kinds, Int32Array.of(1)) */
-export const withWanted = (kinds: Kinds, wanted: Int32Array): Kinds => ({ ...kinds, wanted });
 
 /** True when the sticks hold each piece wanted once, and none is over its capacity. @example isPlan(kinds, [[0, 0]]) */
 export function isPlan(kinds: Kinds, sticks: readonly Stick[]): boolean {

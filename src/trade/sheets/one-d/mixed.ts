@@ -11,7 +11,7 @@ export type Mix = {
 };
 
 /** A stick of a plan: which length, and indices into the items, one entry a piece. */
-export type MixedStick = { readonly kind: number; readonly items: readonly number[] };
+type MixedStick = { readonly kind: number; readonly items: readonly number[] };
 
 /** The cheapest plan met, if any; `whole` when no way was left out: then nothing costs less, or nothing goes at all. */
 export type MixedFound = {

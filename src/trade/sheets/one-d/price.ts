@@ -2,7 +2,7 @@ import type { Kinds, Stick } from './kinds';
 import type { Meter } from './meter';
 
 /** The stick worth most at whole prices. `most`: no stick is worth more; `others`: good ones met on the way. */
-export type Priced = { readonly stick: Stick; readonly others: readonly Stick[]; readonly most: number };
+type Priced = { readonly stick: Stick; readonly others: readonly Stick[]; readonly most: number };
 
 /**
  * Finds the stick worth most; no kind more often than wanted. Prices are whole, ≥ 0; a stick is paid for from `scale`

@@ -1,7 +1,7 @@
 import type { Kinds, Stick } from './kinds';
 
 /** Sticks settled beforehand, and what is left to plan: some best plan holds these sticks. */
-export type Reduced = { readonly sticks: readonly Stick[]; readonly left: Int32Array };
+type Reduced = { readonly sticks: readonly Stick[]; readonly left: Int32Array };
 
 /**
  * Pairs that fill a stick to the end: whatever lies beside one of them can change places with the other.

@@ -5,9 +5,9 @@ import { isDue, isOver, type Meter, meterOf } from './meter';
 import { type Pricer, pricerOf } from './price';
 
 /** The programme solved: its plan in fractions, and a bound proved in whole numbers. */
-export type Relaxed = { readonly master: Master; readonly bound: number; readonly done: boolean };
+type Relaxed = { readonly master: Master; readonly bound: number; readonly done: boolean };
 
-export type Generating = {
+type Generating = {
   readonly pool: Stick[];
   readonly meter: Meter;
   /** Go on to the optimum, even when the whole number above it is already known. */

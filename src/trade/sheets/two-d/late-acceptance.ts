@@ -9,7 +9,7 @@ const roughness = 0.1;
 const roomTogether = 0.02;
 
 /** Late acceptance: a step is taken when it is no worse than where the search was so many steps ago, or than now. */
-export type LateAcceptance = {
+type LateAcceptance = {
   readonly history: Float64Array;
   now: number;
   best: number;

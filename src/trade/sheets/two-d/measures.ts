@@ -4,7 +4,7 @@ import type { Laid, Tree, TwoD } from './two-d';
  * What a plan comes to besides its cost: `left`, area of the largest rectangle left whole; `settings`, fence
  * settings: how many different sizes are cut off, along and across counted apart; `cuts`, all cuts.
  */
-export type Measures = { readonly left: number; readonly settings: number; readonly cuts: number };
+type Measures = { readonly left: number; readonly settings: number; readonly cuts: number };
 
 /** What one sheet adds to the measures; settings as keys, minus for across. */
 export type Tally = { readonly left: number; readonly settings: readonly number[]; readonly cuts: number };

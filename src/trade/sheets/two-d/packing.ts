@@ -154,7 +154,7 @@ function shift(lay: Packing, from: number, by: number): void {
 }
 
 /** What is to be put in: `what` as in the tree, and the size it lies in. */
-export type Put = { readonly what: number; readonly w: number; readonly h: number };
+type Put = { readonly what: number; readonly w: number; readonly h: number };
 
 function set(lay: Packing, k: number, up: number, { what, w, h }: Put): void {
   lay.what[k] = what;

@@ -11,7 +11,7 @@ import { tidy } from './tidy';
 import type { Laid, TwoD } from './two-d';
 
 /** The work of one planning: how much there is of it, and what has been done. */
-export type Work = { readonly until: number; readonly patience: number; readonly problem: TwoD };
+type Work = { readonly until: number; readonly patience: number; readonly problem: TwoD };
 
 const rankOf = (laid: Laid): Rank => ({ ...measuresOf(laid.sheets), cost: laid.cost });
 
@@ -81,7 +81,7 @@ function* fits(
 }
 
 /** Keeps an ever larger strip of one sheet whole; returns the state with the largest it got. */
-export function* keepWhole(from: State, first: Laid, work: Work): Generator<Laid | undefined, State> {
+function* keepWhole(from: State, first: Laid, work: Work): Generator<Laid | undefined, State> {
   const { problem } = work;
   const kinds = kindsIn(problem, first.sheets);
   const step = leftStep(problem);

@@ -7,7 +7,7 @@ import { openSheet, type State } from './state';
  * How strips are laid: `across`: they run along x and lie above each other, otherwise along y, side by side; `long`: a
  * piece that may be turned lies with its long side along the strip, otherwise across it.
  */
-export type Strips = { readonly across: boolean; readonly long: boolean; readonly order: Order };
+type Strips = { readonly across: boolean; readonly long: boolean; readonly order: Order };
 
 /** Every way worth trying. */
 export const stripWays: readonly Strips[] = [true, false].flatMap((across) =>

@@ -44,7 +44,7 @@ function change(state: State, problem: TwoD, tallies: Tallies): Rank | undefined
 }
 
 /** Work without gain after which there is nothing more to be had. */
-export type Limits = { readonly until: number; readonly patience: number; readonly step: number };
+type Limits = { readonly until: number; readonly patience: number; readonly step: number };
 
 /**
  * Changes a plan in which all pieces lie, a little at a time, and keeps what is no worse: a larger leftover, fewer
