@@ -112,10 +112,10 @@ async function beginStart(
 ): Promise<{ readonly device: string; readonly froze: boolean }> {
   const { device, left } = await nameOfPhone(connection, keeper, randomId);
   const at = now();
-  const tookLong = keeper.journal?.starting();
+  const killed = keeper.journal?.starting(at);
   // not waited for, and refused where there is no room: a start has no need of it
   void connection.write((db) => db.put('settings', at, openingKey)).catch(() => undefined);
-  return { device, froze: isUnended(left, at) && (tookLong && (await soon(tookLong))) !== false };
+  return { device, froze: isUnended(left, at) && (killed && (await soon(killed))) !== left };
 }
 
 /** A new name goes to the journal too. */
@@ -152,7 +152,7 @@ const grace = 3000;
 
 /**
  * Whether the start before left a note: it never came to its screen. It may only have been killed: that is for the
- * journal to say, which saw how long it took; where nobody saw it, it froze.
+ * journal to say, by the note, which saw how long it took; where nobody saw it, it froze.
  */
 const isUnended = (left: Json | undefined, at: string): boolean =>
   typeof left === 'string' && Date.parse(at) - Date.parse(left) > grace;

@@ -111,8 +111,8 @@ const answer = async (asked: JournalAsked): Promise<Omit<JournalTold, 'no'>> => 
 
 const watch = watchOfStart(async () => hold(await findDirectory(), 'starting'));
 
-async function answerOfStart({ what }: StartAsked): Promise<Omit<JournalTold, 'no'>> {
-  if (what === 'starting') return { froze: await watch.starting() };
+async function answerOfStart({ what, at = '' }: StartAsked): Promise<Omit<JournalTold, 'no'>> {
+  if (what === 'starting') return { killed: await watch.starting(at) };
   await watch.stood();
   return {};
 }

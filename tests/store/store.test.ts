@@ -429,10 +429,13 @@ describe('jobs', () => {
 });
 
 describe('starts that never came to their screen', () => {
-  const openAt = async (seconds: number, froze?: boolean): Promise<Store> => {
-    const now = () => new Date(Date.UTC(2026, 10, 29) + seconds * 1000).toISOString();
+  const timeAt = (seconds: number) => new Date(Date.UTC(2026, 10, 29) + seconds * 1000).toISOString();
+  /** `killed`: the start the journal saw end before it was long, by its second; undefined without a journal. */
+  const openAt = async (seconds: number, killed?: number | 'nobody watched'): Promise<Store> => {
+    const named = typeof killed === 'number' ? timeAt(killed) : '';
     const journal =
-      froze === undefined ? undefined : { ...memoryJournal(memoryFolder()), starting: async () => froze };
+      killed === undefined ? undefined : { ...memoryJournal(memoryFolder()), starting: async () => named };
+    const now = () => timeAt(seconds);
     const store = await openStore({ name: 'test', randomId: () => `id${++ids}`, now, journal });
     if (!store.ok) throw new Error(store.error.code);
     return store.value;
@@ -454,15 +457,22 @@ describe('starts that never came to their screen', () => {
   });
 
   test('one that was only killed, by the journal, did not freeze, however often', async () => {
-    for (const seconds of [0, 60, 120]) expect((await openAt(seconds, false)).froze).toBe(false);
+    await openAt(0, 'nobody watched');
+    for (const seconds of [60, 120, 180]) expect((await openAt(seconds, seconds - 60)).froze).toBe(false);
+  });
+
+  test('D16: the journal naming another start has not watched this one: it froze', async () => {
+    await openAt(0, 'nobody watched');
+    await openAt(60, 0);
+    expect((await openAt(120, 0)).froze).toBe(true);
   });
 
   test('one that took long, by the journal, froze at once; one that stood did not', async () => {
-    const first = await openAt(0, false);
-    const second = await openAt(60, true);
+    const first = await openAt(0, 'nobody watched');
+    const second = await openAt(60, 'nobody watched');
     second.stands();
     await second.settings();
-    const third = await openAt(120, true);
+    const third = await openAt(120, 'nobody watched');
     expect([first.froze, second.froze, third.froze]).toEqual([false, true, false]);
   });
 

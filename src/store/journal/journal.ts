@@ -18,8 +18,8 @@ export type Journal = {
   readonly summary: () => Promise<Summary | undefined>;
   /** Every row that stands, none superseded. */
   readonly rows: () => Promise<readonly Row[] | undefined>;
-  /** The page is on its way to its screen. True where the start before took long and never came to it. */
-  readonly starting: () => Promise<boolean | undefined>;
+  /** The page is on its way to its screen since `at`. Names the start before it where that was only killed. */
+  readonly starting: (at: string) => Promise<string | undefined>;
   /** The page stands. */
   readonly stood: () => void;
   readonly close: () => void;
@@ -33,13 +33,18 @@ export type JournalAsked = {
 };
 
 /** What the worker is told of the page's start. */
-export type StartAsked = { readonly no: number; readonly what: 'starting' | 'stood' };
+export type StartAsked = {
+  readonly no: number;
+  readonly what: 'starting' | 'stood';
+  readonly at?: string;
+};
 
 export type JournalTold = {
   readonly no: number;
   readonly summary?: Summary;
   readonly rows?: readonly Row[];
-  readonly froze?: boolean;
+  /** The start before, where it was only killed. */
+  readonly killed?: string;
   /** What went wrong, by its name. */
   readonly error?: string;
 };

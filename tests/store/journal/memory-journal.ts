@@ -21,7 +21,7 @@ export function memoryJournal(folder: MemoryFolder): Journal {
     append: async (rows) => (await ask({ what: 'append', rows })) !== undefined,
     summary: async () => (await ask({ what: 'summary' }))?.summary,
     rows: async () => (await ask({ what: 'rows' }))?.rows,
-    starting: async () => false,
+    starting: async () => undefined,
     stood: () => undefined,
     close: () => undefined,
   };

@@ -6,22 +6,29 @@ afterEach(() => vi.useRealTimers());
 
 /** A file of a browser: one page holds it, and a page that is gone lets it go. */
 function makeFile() {
-  let bytes = 0;
+  let bytes = new Uint8Array();
   let heldBy: number | undefined;
   return (pageNo: number) => ({
     hold: async () => {
       if (heldBy !== undefined) throw new DOMException('held', 'NoModificationAllowedError');
       heldBy = pageNo;
+      const own = <T>(work: () => T, otherwise: T): T => (heldBy === pageNo ? work() : otherwise);
       return {
-        getSize: () => bytes,
-        write: () => {
-          if (heldBy === pageNo) bytes = 1;
-          return 1;
+        getSize: () => bytes.length,
+        read: (into: Uint8Array) => {
+          into.set(bytes);
+          return bytes.length;
         },
+        write: (from: Uint8Array<ArrayBuffer>) =>
+          own(() => {
+            bytes = from;
+            return from.length;
+          }, 0),
         flush: () => undefined,
-        truncate: () => {
-          bytes = 0;
-        },
+        truncate: () =>
+          own(() => {
+            bytes = new Uint8Array();
+          }, undefined),
         close: () => {
           heldBy = undefined;
         },
@@ -33,50 +40,55 @@ function makeFile() {
   });
 }
 
-test('a start that stands in time, or late, leaves nothing', async () => {
+test('a start that stands in time, or late, is not named', async () => {
   const page = makeFile();
   for (const [no, wait] of [long / 2, long * 2].entries()) {
     const watch = watchOfStart(page(no).hold);
-    expect(await watch.starting()).toBe(false);
+    expect(await watch.starting(`start ${no}`)).toBe('');
     await vi.advanceTimersByTimeAsync(wait);
     await watch.stood();
     await vi.advanceTimersByTimeAsync(long);
   }
-  expect(await watchOfStart(page(2).hold).starting()).toBe(false);
+  expect(await watchOfStart(page(2).hold).starting('start 2')).toBe('');
 });
 
-test('D16: one killed on its way is no start that froze; one that took long and never stood is, until a start stands', async () => {
+test('D16: one killed on its way is named by the next, one that took long and never stood is not', async () => {
   const page = makeFile();
   const quick = page(0);
-  await watchOfStart(quick.hold).starting();
+  await watchOfStart(quick.hold).starting('quick');
   quick.killed();
   const frozen = page(1);
-  expect(await watchOfStart(frozen.hold).starting()).toBe(false);
+  expect(await watchOfStart(frozen.hold).starting('frozen')).toBe('quick');
   await vi.advanceTimersByTimeAsync(long);
   frozen.killed();
-  const next = watchOfStart(page(2).hold);
-  expect(await next.starting()).toBe(true);
-  await next.stood();
-  expect(await watchOfStart(page(3).hold).starting()).toBe(false);
+  expect(await watchOfStart(page(2).hold).starting('next')).toBe('');
 });
 
-test('a page that still stands frozen beside it is one that froze', async () => {
+test('a page that still stands frozen beside it is not named', async () => {
   const page = makeFile();
-  await watchOfStart(page(0).hold).starting();
-  expect(await watchOfStart(page(1).hold).starting()).toBe(true);
+  await watchOfStart(page(0).hold).starting('first');
+  expect(await watchOfStart(page(1).hold).starting('second')).toBe('');
 });
 
-test('a screen that stands before the file is held leaves nothing either', async () => {
+test('D16: a page that froze before its worker ran leaves the name of the start before it', async () => {
+  const page = makeFile();
+  const quick = page(0);
+  await watchOfStart(quick.hold).starting('quick');
+  quick.killed();
+  expect(await watchOfStart(page(2).hold).starting('third')).toBe('quick');
+});
+
+test('a screen that stands before the file is held is not named either', async () => {
   const page = makeFile();
   const watch = watchOfStart(page(0).hold);
-  const asked = watch.starting();
+  const asked = watch.starting('first');
   await Promise.all([asked, watch.stood()]);
   await vi.advanceTimersByTimeAsync(long * 2);
-  expect(await watchOfStart(page(1).hold).starting()).toBe(false);
+  expect(await watchOfStart(page(1).hold).starting('second')).toBe('');
 });
 
 test('a browser without such files fails, and says neither', async () => {
   const watch = watchOfStart(() => Promise.reject(new DOMException('too old', 'NotSupportedError')));
-  await expect(watch.starting()).rejects.toThrow('too old');
+  await expect(watch.starting('first')).rejects.toThrow('too old');
   await watch.stood();
 });
