@@ -53,16 +53,7 @@ export function BankScreen({ bench, id }: { readonly bench: Bench; readonly id: 
         <Remove bench={bench} bank={found.bank} />
       </main>
       <OnToFronts onTap={() => bench.go({ at: 'fronts', id })} />
-      {open && (
-        <AskDock
-          key={open.title}
-          ask={open}
-          tape={job.tape}
-          onSave={(changes) => act(open.title, changes)}
-          onTry={setTrying}
-          onClose={close}
-        />
-      )}
+      <AskDock ask={open} tape={job.tape} act={act} onTry={setTrying} onClose={close} />
     </>
   );
 }

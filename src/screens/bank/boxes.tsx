@@ -1,5 +1,4 @@
 import { useState } from 'preact/hooks';
-import type { Change } from '../../job/entry';
 import { forDrawing, type Length } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import type { Plan } from '../../plan/plan';
@@ -64,15 +63,7 @@ export function BoxesScreen({ bench, id }: { readonly bench: Bench; readonly id:
         )}
       </main>
       <Ways bench={bench} id={id} />
-      {open && (
-        <AskDock
-          key={open.title}
-          ask={open}
-          tape={job.tape}
-          onSave={(changes: readonly Change[]) => void bench.act(open.title, changes)}
-          onClose={() => setOpen(undefined)}
-        />
-      )}
+      <AskDock ask={open} tape={job.tape} act={bench.act} onClose={() => setOpen(undefined)} />
     </>
   );
 }

@@ -53,15 +53,7 @@ export function ContentsScreen({ bench, id }: { readonly bench: Bench; readonly 
           <InOne key={no} {...{ bench, job, found, no, open }} onOpen={setOpen} />
         ))}
       </main>
-      {open && (
-        <AskDock
-          key={open.title}
-          ask={open}
-          tape={job.tape}
-          onSave={(changes) => void bench.act(open.title, changes)}
-          onClose={() => setOpen(undefined)}
-        />
-      )}
+      <AskDock ask={open} tape={job.tape} act={bench.act} onClose={() => setOpen(undefined)} />
     </>
   );
 }

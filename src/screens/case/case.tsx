@@ -54,16 +54,7 @@ function CaseInHand({ bench, job, kept }: InHandProps) {
       </Bar>
       <Slip bench={bench} part={part} inHand={inHand} />
       <ToPartsAndCuts bench={bench} />
-      {open && (
-        <AskDock
-          key={open.title}
-          ask={open}
-          tape={job.tape}
-          onSave={(changes) => act(open.title, changes)}
-          onTry={setTrying}
-          onClose={close}
-        />
-      )}
+      <AskDock ask={open} tape={job.tape} act={act} onTry={setTrying} onClose={close} />
     </>
   );
 }

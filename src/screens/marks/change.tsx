@@ -68,7 +68,14 @@ function BoardSlip({ bench, job, board }: SlipProps) {
         <Openings board={inHand} tape={job.tape} />
       </main>
       <ToMarks onTap={toMarks} />
-      {open && <SlipDock {...{ job, open, act }} onTry={setTrying} onClose={close} />}
+      <AskDock
+        ask={open}
+        tape={job.tape}
+        sheets={sheetsOf(job).map((s) => ({ name: s.name, thickness: s.thickest }))}
+        act={act}
+        onTry={setTrying}
+        onClose={close}
+      />
     </>
   );
 }
@@ -77,27 +84,6 @@ const ToMarks = ({ onTap }: { readonly onTap: () => void }) => (
   <div class="fixedbar">
     <Onward label={words.showMarks} onTap={onTap} />
   </div>
-);
-
-type DockProps = {
-  readonly job: Job;
-  readonly open: Ask;
-  readonly act: Slip['act'];
-  readonly onTry: (changes: readonly Change[] | undefined) => void;
-  readonly onClose: () => void;
-};
-
-/** What docks below for a blank of the slip; sheets that are measured can be tapped. */
-const SlipDock = ({ job, open, act, onTry, onClose }: DockProps) => (
-  <AskDock
-    key={open.title}
-    ask={open}
-    tape={job.tape}
-    sheets={sheetsOf(job).map((s) => ({ name: s.name, thickness: s.thickest }))}
-    onSave={(changes) => act(open.title, changes)}
-    onTry={onTry}
-    onClose={onClose}
-  />
 );
 
 type DrawingProps = {

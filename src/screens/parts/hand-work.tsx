@@ -34,15 +34,7 @@ export function HandWork({ bench, part, plan }: HandProps) {
       <div class="pad-x adds">
         <Button label={words.another} look="quiet" icon="plus" onTap={add} />
       </div>
-      {open && (
-        <AskDock
-          key={open.title}
-          ask={open}
-          tape={plan.job.tape}
-          onSave={(changes) => void bench.act(open.title, changes)}
-          onClose={() => setOpen(undefined)}
-        />
-      )}
+      <AskDock ask={open} tape={plan.job.tape} act={bench.act} onClose={() => setOpen(undefined)} />
     </section>
   );
 }

@@ -17,8 +17,17 @@ type AskDockProps = {
   readonly onClose: () => void;
 };
 
-/** What docks below when a blank is tapped. */
-export function AskDock(props: AskDockProps) {
+type OpenProps = Omit<AskDockProps, 'ask' | 'onSave'> & {
+  readonly ask: Ask | undefined;
+  /** Keeps what was said, under the name of the blank. */
+  readonly act: (label: string, changes: readonly Change[]) => unknown;
+};
+
+/** What docks below when a blank is tapped; nothing while none is. */
+export const AskDock = ({ ask, act, ...at }: OpenProps) =>
+  ask ? <DockOf key={ask.title} {...at} ask={ask} onSave={(changes) => act(ask.title, changes)} /> : null;
+
+function DockOf(props: AskDockProps) {
   const { ask, onSave, onClose } = props;
   switch (ask.as) {
     case 'length':

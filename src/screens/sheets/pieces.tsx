@@ -55,15 +55,7 @@ function PiecesInHand({ bench, plan, found, view, leave }: PiecesProps) {
       <div class="fixedbar">
         <Button label={words.toSheets} look="main" onTap={leave.onTap} />
       </div>
-      {open && (
-        <AskDock
-          key={open.title}
-          ask={open}
-          tape={job.tape}
-          onSave={(changes) => void bench.act(open.title, changes)}
-          onClose={() => setOpen(undefined)}
-        />
-      )}
+      <AskDock ask={open} tape={job.tape} act={bench.act} onClose={() => setOpen(undefined)} />
     </>
   );
 }

@@ -118,13 +118,5 @@ function Docks({ bench: { act }, job, stock, open, onClose }: DocksProps) {
     );
   }
   if ('no' in open) return <ReadingSheet key={open.id} {...{ stock, act, onClose }} reading={open} />;
-  return (
-    <AskDock
-      key={open.title}
-      ask={open}
-      tape={job.tape}
-      onSave={(changes) => void act(open.title, changes)}
-      onClose={onClose}
-    />
-  );
+  return <AskDock ask={open} tape={job.tape} act={act} onClose={onClose} />;
 }
