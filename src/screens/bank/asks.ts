@@ -3,12 +3,13 @@ import type { InDrawer, Job } from '../../job/job';
 import type { Length, Ratio } from '../../length/length';
 import { stockOfBank } from '../../trade/boxes/drawers';
 import type { Bank, BankStock } from '../../trade/fronts/bank';
-import { frontNo } from '../../trade/fronts/bank';
+import { frontNo, usualBank } from '../../trade/fronts/bank';
 import type { Ask } from '../shared/ask';
+import * as words from './ask-words';
 import * as things from './contents-words';
 import { type BankLength, bankFieldNames, bankStockNames } from './words';
 
-export const bankLength = (bank: Bank, field: BankLength, usual?: Length): Ask => ({
+const bankLength = (bank: Bank, field: BankLength, usual?: Length): Ask => ({
   as: 'length',
   title: bankFieldNames[field],
   now: bank[field],
@@ -17,25 +18,17 @@ export const bankLength = (bank: Bank, field: BankLength, usual?: Length): Ask =
   save: (value) => editBank(bank.id, { [field]: value }),
 });
 
-export const bankAmount = (
-  bank: Bank,
-  field: 'ratio' | 'slope' | 'rating',
-  at: { readonly title: string; readonly usual?: Ratio },
-): Ask => ({
+const bankAmount = (bank: Bank, field: keyof typeof words.amounts): Ask => ({
   as: 'amount',
-  title: at.title,
+  title: words.amounts[field],
   now: bank[field],
-  usual: at.usual,
+  usual: field === 'rating' ? undefined : usualBank[field],
   save: (value) => editBank(bank.id, { [field]: value }),
 });
 
-export const bankCount = (
-  bank: Bank,
-  field: 'count' | 'across' | 'bay' | 'pulls' | 'tails' | 'frontScrews',
-  title: string,
-): Ask => ({
+const bankCount = (bank: Bank, field: keyof typeof words.counts): Ask => ({
   as: 'count',
-  title,
+  title: words.counts[field],
   now: bank[field],
   save: (value) =>
     editBank(bank.id, {
@@ -43,22 +36,19 @@ export const bankCount = (
     }),
 });
 
-export const bankName = (bank: Bank): Ask => ({
+const bankName = (bank: Bank): Ask => ({
   as: 'text',
-  title: 'Name of these drawers',
+  title: words.name,
   now: bank.name,
   save: (name) => editBank(bank.id, { name }),
 });
 
 /** The case they stand in; none: an opening of its own. */
-export const bankCase = (bank: Bank, job: Job): Ask => ({
+const bankCase = (bank: Bank, job: Job): Ask => ({
   as: 'choice',
-  title: 'What the drawers go into',
+  title: words.into,
   now: bank.of ?? '',
-  choices: [
-    ...job.cases.map((c) => ({ value: c.id, label: c.name || 'Case' })),
-    { value: '', label: 'an opening measured', hint: 'in no case of this job' },
-  ],
+  choices: [...job.cases.map((c) => ({ value: c.id, label: c.name || words.aCase })), words.ownOpening],
   save: (of) =>
     editBank(bank.id, {
       of: of === '' ? undefined : of,
@@ -68,127 +58,82 @@ export const bankCase = (bank: Bank, job: Job): Ask => ({
 });
 
 /** What the bank stands on in its bay. */
-export const bankOver = (bank: Bank, job: Job): Ask => {
+const bankOver = (bank: Bank, job: Job): Ask => {
   const c = job.cases.find((x) => x.id === bank.of);
   const kind = c?.hasFrame ? 'rail' : 'fixed';
   const floors = (c?.inside ?? []).filter((i) => i.bay === bank.bay && i.kind === kind);
   return {
     as: 'choice',
-    title: 'What the drawers stand on',
+    title: words.standOn,
     now: bank.over ?? '',
     choices: [
-      { value: '', label: c?.hasFrame ? 'the bottom rail' : 'the bottom' },
+      { value: '', label: words.bottom(c?.hasFrame === true) },
       ...floors.map((i, k) => ({
         value: i.id,
-        label: `${kind === 'rail' ? 'middle rail' : 'fixed shelf'}${floors.length > 1 ? ` ${k + 1}` : ''}`,
+        label: words.floor(kind, k + 1, floors.length),
       })),
     ],
     save: (over) => editBank(bank.id, { over: over === '' ? undefined : over }),
   };
 };
 
-type Choice<K extends keyof Bank> = readonly {
-  readonly value: Bank[K] & string;
-  readonly label: string;
-  readonly hint?: string;
-}[];
-
-const choice = <K extends 'fit' | 'share' | 'order' | 'goes' | 'bottomHow' | 'tailsHow'>(
-  bank: Bank,
-  field: K,
-  at: { readonly title: string; readonly choices: Choice<K> },
-): Ask => ({
+const choice = (bank: Bank, field: keyof typeof words.choices): Ask => ({
   as: 'choice',
-  title: at.title,
+  title: words.choices[field].title,
   now: bank[field],
-  choices: at.choices,
+  choices: words.choices[field].choices,
   save: (value) => editBank(bank.id, { [field]: value }),
 });
 
-export const bankFit = (bank: Bank): Ask =>
-  choice(bank, 'fit', {
-    title: 'How the fronts sit',
-    choices: [
-      { value: 'inset', label: 'inset', hint: 'in the opening, a gap all round' },
-      { value: 'overlay', label: 'overlay', hint: 'over the edges of the case' },
-    ],
-  });
-
-export const bankShare = (bank: Bank): Ask =>
-  choice(bank, 'share', {
-    title: 'How the heights go',
-    choices: [
-      { value: 'equal', label: 'all equal' },
-      { value: 'step', label: 'by a step', hint: 'each so much higher than the one above' },
-      { value: 'ratio', label: 'by a ratio', hint: 'each so many times the one above' },
-      { value: 'weights', label: 'by shares', hint: 'a share for each front' },
-    ],
-  });
-
-export const bankOrder = (bank: Bank): Ask =>
-  choice(bank, 'order', {
-    title: 'Which front goes on first',
-    choices: [
-      { value: 'down', label: 'top down', hint: 'what is left over comes at the floor' },
-      { value: 'up', label: 'bottom up', hint: 'each rests on the shims of the one below' },
-    ],
-  });
-
-export const bankGoes = (bank: Bank): Ask =>
-  choice(bank, 'goes', {
-    title: 'Where a difference goes',
-    choices: goesChoices,
-  });
-
-export const goesChoices: Choice<'goes'> = [
-  { value: 'gaps', label: 'the other gaps', hint: 'all that are left share it alike' },
-  { value: 'fronts', label: 'the other fronts', hint: 'trimmed, so that the gaps stay as wanted' },
-  { value: 'last', label: 'the last gap', hint: 'the others stay as wanted' },
-];
-
-export const bankBottom = (bank: Bank): Ask =>
-  choice(bank, 'bottomHow', {
-    title: 'How the bottom goes in',
-    choices: [
-      { value: 'captured', label: 'captured', hint: 'in a groove all round, during the glue-up' },
-      { value: 'slid-in', label: 'slid in', hint: 'under a short back' },
-    ],
-  });
-
-export const bankTails = (bank: Bank): Ask =>
-  choice(bank, 'tailsHow', {
-    title: 'How the tails are laid out',
-    choices: [
-      { value: 'free', label: 'freely', hint: 'any number, any pin' },
-      { value: 'template', label: 'by a template', hint: 'its pitch decides; heights in whole pitches' },
-    ],
-  });
-
-export const bankStock = (bank: Bank, stock: BankStock, job: Job): Ask => ({
+const bankStock = (bank: Bank, stock: BankStock, job: Job): Ask => ({
   as: 'choice',
-  title: `What the ${bankStockNames[stock]} are of`,
+  title: words.stockOf(bankStockNames[stock]),
   now: stockOfBank(bank, stock) ?? '',
   choices: [
-    ...job.stock.map((s) => ({ value: s.id, label: s.name || 'Sheet' })),
+    ...job.stock.map((s) => ({ value: s.id, label: s.name || words.sheet })),
     ...(bank.stocks[stock] && stock.startsWith('box') && stock !== 'boxBottom'
-      ? [{ value: '', label: 'as the sides' }]
+      ? [{ value: '', label: words.asSides }]
       : []),
   ],
   save: (id) => editBank(bank.id, { [`${stock}Stock`]: id === '' ? undefined : id }),
 });
 
+type At = { readonly bank: Bank; readonly job: Job; readonly usual: Usual };
+
+/** What stands in where nothing is said, by the name of the blank. */
+export type Usual = Readonly<Partial<Record<BankLength, Length | undefined>>>;
+
+const isIn = <T extends object>(table: T, name: string): name is keyof T & string =>
+  Object.hasOwn(table, name);
+
+/**
+ * The blank of a sentence, by the name it has there: a field of the bank, `of` a stock, or what the drawers are in and
+ * on.
+ *
+ * @example askOf('pulls', at).title // 'Pulls on each front'
+ */
+export function askOf(name: string, { bank, job, usual }: At): Ask {
+  const [, stock] = name.split('of ');
+  if (stock && isIn(bankStockNames, stock)) return bankStock(bank, stock, job);
+  if (isIn(words.counts, name)) return bankCount(bank, name);
+  if (isIn(words.amounts, name)) return bankAmount(bank, name);
+  if (isIn(words.choices, name)) return choice(bank, name);
+  if (isIn(bankFieldNames, name)) return bankLength(bank, name, usual[name]);
+  return name === 'into' ? bankCase(bank, job) : name === 'floor' ? bankOver(bank, job) : bankName(bank);
+}
+
 export const frontHigh = (bank: Bank, no: number, shared?: Length): Ask => ({
   as: 'length',
-  title: `Height of front ${no}, shared out when blank`,
+  title: words.frontHigh(no),
   now: frontNo(bank, no).high,
   usual: shared,
-  word: 'shared',
+  word: words.shared,
   save: (high) => editFront(bank.id, no, { high }),
 });
 
 export const frontWeight = (bank: Bank, no: number, usual: Ratio): Ask => ({
   as: 'amount',
-  title: `Share of front ${no} beside the others`,
+  title: words.frontShare(no),
   now: frontNo(bank, no).weight,
   usual,
   save: (weight) => editFront(bank.id, no, { weight }),
@@ -196,10 +141,10 @@ export const frontWeight = (bank: Bank, no: number, usual: Ratio): Ask => ({
 
 export const boxHigh = (bank: Bank, no: number, most?: Length): Ask => ({
   as: 'length',
-  title: `Height of the box of drawer ${no}`,
+  title: words.boxHigh(no),
   now: frontNo(bank, no).boxHigh,
   usual: most,
-  word: 'at most',
+  word: words.atMost,
   save: (value) => editFront(bank.id, no, { boxHigh: value }),
 });
 

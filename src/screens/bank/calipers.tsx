@@ -13,7 +13,7 @@ import { Given, Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { listsOf } from '../shared/shop-lists';
 import { askShims } from '../shared/stack-words';
-import { goesChoices } from './asks';
+import { choices } from './ask-words';
 import { plannedReach, type Reading, readingOf, takenOff, takenUp } from './column-of';
 import { Difference } from './difference';
 import * as words from './fit-words';
@@ -21,6 +21,7 @@ import { isFresh } from './fitted-reading';
 import { pileText } from './gap-words';
 import { gapBefore, pilesFor } from './piles';
 import './bank.css';
+import { Acts } from '../shared/sentence';
 
 type Side = 'left' | 'right';
 
@@ -48,7 +49,7 @@ export function Calipers({ bench, ...front }: FrontProps & { readonly bench: Ben
         {taken ? (
           <Difference {...{ bank, taken, tape }} act={bench.act} onGoes={() => setOpen('goes')} />
         ) : (
-          <Acts {...{ bench, bank, on }} at={{ column: column.no, no }} />
+          <FrontActs {...{ bench, bank, on }} at={{ column: column.no, no }} />
         )}
       </section>
       {(open === 'left' || open === 'right') && (
@@ -98,8 +99,8 @@ type ActsProps = {
 };
 
 /** What can be done with a front that has nothing new read. */
-const Acts = ({ bench, bank, at, on }: ActsProps) => (
-  <span class="runacts">
+const FrontActs = ({ bench, bank, at, on }: ActsProps) => (
+  <Acts>
     {on && (
       <Button label={words.takeOff} onTap={() => void bench.act(words.takenOff(at.no), takenOff(bank, at))} />
     )}
@@ -110,7 +111,7 @@ const Acts = ({ bench, bank, at, on }: ActsProps) => (
     >
       {words.oneAtATime}
     </button>
-  </span>
+  </Acts>
 );
 
 type KeysProps = FrontProps & {
@@ -142,7 +143,7 @@ type GoesProps = { readonly bank: Bank; readonly act: Bench['act']; readonly onC
 const Goes = ({ bank, act, onClose }: GoesProps) => (
   <ChoiceDock
     title={words.goes}
-    choices={goesChoices}
+    choices={choices.goes.choices}
     chosen={bank.goes}
     onChoose={(goes: Bank['goes']) => {
       void act(words.goes, editBank(bank.id, { goes }));

@@ -18,6 +18,7 @@ import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { Caution } from '../shared/caution';
+import { Acts } from '../shared/sentence';
 import { UndoButton } from '../shared/undo-button';
 import { acidText } from './acid-words';
 import * as asks from './asks';
@@ -127,9 +128,9 @@ function ThingLine({ bench, thing, open, onOpen }: ThingProps) {
         long: blank(asks.thingLong(thing)),
         heavy: blank(asks.thingHeavy(thing)),
       })}
-      <span class="runacts">
+      <Acts>
         <Chip label={words.takeOut} onTap={takeOut} />
-      </span>
+      </Acts>
     </p>
   );
 }

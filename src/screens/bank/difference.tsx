@@ -5,7 +5,7 @@ import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { goesChoices } from './asks';
+import { choices } from './ask-words';
 import type { Taken } from './column-of';
 import * as words from './fit-words';
 import { sidesText } from './gap-words';
@@ -19,7 +19,7 @@ type DifferenceProps = TakenProps & { readonly act: Bench['act']; readonly onGoe
 /** What is left for the gaps, what would hold them as wanted, and the one tap that uses it. */
 export function Difference({ bank, taken, tape, act, onGoes }: DifferenceProps) {
   const toGo = bank.count - taken.column.fitted;
-  const shown = goesChoices.find((c) => c.value === bank.goes)?.label;
+  const shown = choices.goes.choices.find((c) => c.value === bank.goes)?.label;
   return (
     <>
       <GapsLeft {...{ bank, taken, tape }} />

@@ -8,6 +8,7 @@ import { Bar, BarButton, Segment } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { GonePage } from '../shared/gone-page';
 import { UndoButton } from '../shared/undo-button';
 import { WhyRow } from '../shared/why-row';
 import { AsFitted } from './as-fitted';
@@ -56,12 +57,11 @@ export function FrontsScreen({ bench, id }: { readonly bench: Bench; readonly id
 }
 
 export const NoBank = ({ bench }: { readonly bench: Bench }) => (
-  <>
-    <Bar title={drawers} leave={{ label: toJob, word: true, onTap: () => bench.go({ at: 'job' }) }} />
-    <main class="page">
-      <p class="pad-x empty-line">{notInJob}</p>
-    </main>
-  </>
+  <GonePage
+    title={drawers}
+    leave={{ label: toJob, word: true, onTap: () => bench.go({ at: 'job' }) }}
+    says={notInJob}
+  />
 );
 
 const subOf = ({ columns, reveals }: WorkedFronts): string =>

@@ -11,8 +11,8 @@ import { revealStackUp } from '../../trade/fronts/shims';
 import { skewOf, skewWarnings } from '../../trade/fronts/skew';
 import { skewIn } from '../../trade/fronts/stands';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
-import { exactlyOrMetric as w } from '../shared/exact-words';
 import { boxWarningText, drawersWarningText, grooveText, standText, tailsErrorText } from './words';
+import * as words from './worth-words';
 
 /** How near a shim is; a front is cut to half a thirty-second. Common practice, no source. */
 const shimTol = inches(1n, 1000n);
@@ -22,14 +22,8 @@ function frontsWorth(fronts: WorkedFronts, column: WorkedColumn, tape: Tape): re
   const { bank } = fronts;
   const low = lowWarnings(column.heights);
   return [
-    ...(low.length > 0
-      ? [
-          `${low.length === 1 ? 'Front' : 'Fronts'} ${low.join(', ')} under ${w(inches(5n, 2n))}: hardly room for a box and a pull.`,
-        ]
-      : []),
-    ...column.warnings.map(
-      (x) => `At the ${x.side} the front covers ${w(x.over)} of an edge ${w(x.edge)} wide: it hangs past.`,
-    ),
+    ...(low.length > 0 ? [words.low(low)] : []),
+    ...column.warnings.map((x) => words.hangsPast(x.side, x.over, x.edge)),
     ...coverWorth(fronts, column),
     ...skewWorth(fronts, column),
     ...(column.fitted > 0 ? gapWorth(column) : plannedWorth(fronts, column, tape)),
@@ -42,9 +36,7 @@ function coverWorth({ bank, reveals }: WorkedFronts, { opening }: WorkedColumn):
   if (bank.fit === 'inset') return [];
   return (['top', 'bottom'] as const).flatMap((end) => {
     const [cover, edge] = [negate(reveals[end]), opening.edges[end]];
-    return edge && less(edge, cover)
-      ? [`At the ${end} the front covers ${w(cover)} of an edge ${w(edge)} high: it hangs past.`]
-      : [];
+    return edge && less(edge, cover) ? [words.hangsPast(end, cover, edge)] : [];
   });
 }
 
@@ -53,11 +45,9 @@ function skewWorth(fronts: WorkedFronts, column: WorkedColumn): readonly string[
   const skew = left.equals(right) ? undefined : skewOf(skewIn(fronts, column));
   if (!skew) return [];
   const lines = skewWarnings(skew).map((x) =>
-    x.code === 'taper-seen'
-      ? `Each gap tapers ${w(x.taper)} from side to side, which shows.`
-      : `At the ${x.side} a gap closes to ${w(x.gap)}.`,
+    x.code === 'taper-seen' ? words.taper(x.taper, true) : words.closes(x.side, x.gap),
   );
-  return lines.length > 0 ? lines : [`Each gap tapers ${w(skew.taper)} from side to side: not seen.`];
+  return lines.length > 0 ? lines : [words.taper(skew.taper, false)];
 }
 
 function gapWorth({ ahead }: WorkedColumn): readonly string[] {
@@ -65,23 +55,18 @@ function gapWorth({ ahead }: WorkedColumn): readonly string[] {
     const each = ahead?.[side]?.each;
     const warning = each && gapWarning(each);
     if (!warning) return [];
-    if (warning.code === 'binds') return [`At the ${side} the fronts left bind by ${w(warning.by)}.`];
-    return [`At the ${side} the gaps left are ${w(warning.each)}: ${warning.code}.`];
+    if (warning.code === 'binds') return [words.bind(side, warning.by)];
+    return [words.gapsLeft(side, warning.each, warning.code)];
   });
 }
 
 /** A left-over that no front can take at the tape. */
 function plannedWorth(fronts: WorkedFronts, column: WorkedColumn, tape: Tape): readonly string[] {
   const { left, bank } = fronts;
-  if (isNegative(left))
-    return [`The heights are ${w(negate(left))} over what the opening leaves: the last gap closes by that.`];
+  if (isNegative(left)) return [words.tooHigh(negate(left))];
   if (left.n === 0n || column.heights.length === 0) return [];
-  if (bank.alike && bank.share === 'equal')
-    return [`Cut alike, ${w(left)} is left over: it goes into the gaps.`];
-  const where = `in the gap at the ${bank.order === 'down' ? 'bottom' : 'top'}`;
-  return less(left, grainOf(tape))
-    ? [`Under one mark is left over: ${w(left)}, ${where}.`]
-    : [`The heights given leave ${w(left)} over, ${where}.`];
+  if (bank.alike && bank.share === 'equal') return [words.cutAlike(left)];
+  return [words.leftOver(left, bank.order, less(left, grainOf(tape)))];
 }
 
 /** What each front and shim may be off lands in the last gap. */
@@ -94,21 +79,15 @@ function stackUpText({ bank, reveals }: WorkedFronts, tape: Tape): string {
     shimTol,
     wanted: reveals.between,
   });
-  const binds = isNegative(up.least) ? ', and could bind' : '';
-  return `If every front is off by ${w(frontTol)} the same way, the last gap is off by ${w(up.worst)}${binds}; likely ${w(up.likely)}. Fit and measure as you go.`;
+  return words.stackUp({ ...up, frontTol, binds: isNegative(up.least) });
 }
 
 /** What is worth a look in the boxes and slides. */
 export function drawersWorth(worked: WorkedDrawers): readonly string[] {
   const [first] = worked.drawers;
   const sticks = worked.sticks.ok
-    ? stickWarnings(worked.sticks.value).map(
-        (x) =>
-          `The stick of drawer ${x.drawer}, ${w(x.length)}, is too short to hold at a saw: cut it from a long strip.`,
-      )
-    : [
-        `Drawer ${worked.sticks.error.drawer}: its slide would sit ${w(worked.sticks.error.by)} below the ${standText(worked)}.`,
-      ];
+    ? stickWarnings(worked.sticks.value).map((x) => words.shortStick(x.drawer, x.length))
+    : [words.slideBelow(worked.sticks.error, standText(worked))];
   return [
     ...drawersWarnings(worked).map(drawersWarningText),
     ...(first ? boxWarnings(first.plan, worked.joint).map(boxWarningText) : []),
@@ -120,14 +99,12 @@ export function drawersWorth(worked: WorkedDrawers): readonly string[] {
 function tailLines({ drawers }: WorkedDrawers): readonly string[] {
   return drawers.flatMap(({ no, column, joint }) => {
     if (column > 1 || joint.kind === 'plain') return [];
-    if (!joint.tails.ok) return [`Drawer ${no}: ${tailsErrorText(joint.tails.error)}`];
+    if (!joint.tails.ok) return [words.ofDrawer(no, tailsErrorText(joint.tails.error))];
     const { groove } = joint.tails.value;
     const at = joint.plan.groove;
-    const cut = at && groove && !groove.inside ? [`Drawer ${no}: ${grooveText(joint.tails.value, at)}`] : [];
+    const cut = at && groove && !groove.inside ? [words.ofDrawer(no, grooveText(joint.tails.value, at))] : [];
     const thin = tailsWarnings(joint.plan).map((x) =>
-      x.code === 'half-pin-thin'
-        ? `Drawer ${no}: a half pin under ${w(x.least)} is weak.`
-        : `Drawer ${no}: tails ${w(x.tail)} at the baseline are narrower than the cutter.`,
+      words.ofDrawer(no, x.code === 'half-pin-thin' ? words.weakPin(x.least) : words.thinTails(x.tail)),
     );
     return [...cut, ...thin];
   });

@@ -6,6 +6,7 @@ import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import type { Bench } from '../bench';
 import { Caution } from '../shared/caution';
+import { GonePage } from '../shared/gone-page';
 import { UndoButton } from '../shared/undo-button';
 import * as words from './built-words';
 import { OpeningRows, type Place } from './opening-rows';
@@ -18,14 +19,7 @@ export function BuiltScreen({ bench, id }: { readonly bench: Bench; readonly id:
   const found = plan?.worked.get(id);
   const c = plan?.job.cases.find((x) => x.id === id);
   if (c && found?.ok) return <BuiltInHand bench={bench} c={c} worked={found.value} />;
-  return (
-    <>
-      <Bar title={built} leave={leaveTo(bench, id)} />
-      <main class="page">
-        <p class="pad-x empty-line">{words.toWorkOut}</p>
-      </main>
-    </>
-  );
+  return <GonePage title={built} leave={leaveTo(bench, id)} says={words.toWorkOut} />;
 }
 
 const leaveTo = (bench: Bench, id: string) => ({

@@ -10,6 +10,7 @@ import { Button, Onward } from '../../ui/button';
 import type { Bench } from '../bench';
 import type { Ask } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
+import { GonePage } from '../shared/gone-page';
 import { UndoButton } from '../shared/undo-button';
 import { Add } from './add';
 import type { CasePart } from './blanks';
@@ -130,13 +131,9 @@ const ToPartsAndCuts = ({ bench }: { readonly bench: Bench }) => (
 );
 
 const NoCase = ({ bench }: { readonly bench: Bench }) => (
-  <>
-    <Bar
-      title={words.title}
-      leave={{ label: words.back, word: true, onTap: () => bench.go({ at: 'job' }) }}
-    />
-    <main class="page">
-      <p class="pad-x empty-line">{words.noCase}</p>
-    </main>
-  </>
+  <GonePage
+    title={words.title}
+    leave={{ label: words.back, word: true, onTap: () => bench.go({ at: 'job' }) }}
+    says={words.noCase}
+  />
 );

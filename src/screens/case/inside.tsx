@@ -4,6 +4,7 @@ import type { Length } from '../../length/length';
 import type { Inside } from '../../trade/carcass/case';
 import { usual } from '../../trade/carcass/usual';
 import { Chip } from '../../ui/button';
+import { Acts, Sentence } from '../shared/sentence';
 import * as asks from './asks';
 import { blanks, type CasePart } from './blanks';
 import * as words from './sentence-words';
@@ -14,15 +15,15 @@ type InsidePart = CasePart & { readonly i: Inside };
 export function InsideSentence(part: InsidePart) {
   const { c, i, act } = part;
   return (
-    <section class="fillin run" aria-label={words.inBays(numberOf(part))}>
+    <Sentence label={words.inBays(numberOf(part))}>
       {sentence(part)}
-      <span class="runacts">
+      <Acts>
         <Chip
           label={words.takeOut}
           onTap={() => act(words.takenOut, editInside(c.id, i.id, { gone: true }))}
         />
-      </span>
-    </section>
+      </Acts>
+    </Sentence>
   );
 }
 

@@ -4,6 +4,7 @@ import { half } from '../../length/length';
 import type { Case } from '../../trade/carcass/case';
 import { usual } from '../../trade/carcass/usual';
 import { Chip } from '../../ui/button';
+import { Acts, Sentence } from '../shared/sentence';
 import { Add } from './add';
 import * as asks from './asks';
 import { blanks, type CasePart } from './blanks';
@@ -121,12 +122,12 @@ export function Options(part: CasePart) {
       {said.map((option) => {
         const { name, off } = words.options[option.name];
         return c[option.field] ? (
-          <section key={name} class="fillin run" aria-label={name}>
+          <Sentence key={name} label={name}>
             {option.sentence(c, own)}
-            <span class="runacts">
+            <Acts>
               <Chip label={words.remove(name)} onTap={put(off, option, false)} />
-            </span>
-          </section>
+            </Acts>
+          </Sentence>
         ) : null;
       })}
       <div class="pad-x adds">

@@ -2,6 +2,7 @@ import { editCase } from '../../job/edits';
 import { half } from '../../length/length';
 import { usual } from '../../trade/carcass/usual';
 import { Chip } from '../../ui/button';
+import { Acts, Sentence } from '../shared/sentence';
 import * as asks from './asks';
 import { blanks, type CasePart } from './blanks';
 import * as options from './option-words';
@@ -41,11 +42,7 @@ function Bays(part: CasePart) {
 }
 
 export function StockSentence(part: CasePart) {
-  return (
-    <section class="fillin run" aria-label={words.stock}>
-      {words.stocks(part.c, blanks(part).of)}
-    </section>
-  );
+  return <Sentence label={words.stock}>{words.stocks(part.c, blanks(part).of)}</Sentence>;
 }
 
 export function JointSentence(part: CasePart) {
@@ -53,19 +50,19 @@ export function JointSentence(part: CasePart) {
   const { length, thick } = blanks(part);
   const side = thick('side');
   return (
-    <section class="fillin run" aria-label={words.joints}>
+    <Sentence label={words.joints}>
       {words.joint(c, {
         dado: length('dado', usual.dado),
         partition: length('partitionDado', c.dado ?? usual.dado),
         fit: length('fit', usual.fit),
         top: length('topRabbet', side && half(side)),
       })}
-      <span class="runacts">
+      <Acts>
         <Chip
           label={words.topChip(c.hasTop)}
           onTap={() => act(words.topChanged, editCase(c.id, { hasTop: !c.hasTop }))}
         />
-      </span>
-    </section>
+      </Acts>
+    </Sentence>
   );
 }

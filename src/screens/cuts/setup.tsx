@@ -11,6 +11,7 @@ import { ChoiceDock } from '../../ui/dock';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { Caution } from '../shared/caution';
+import { GonePage } from '../shared/gone-page';
 import { workWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';
 import { SpoiledDock } from '../shared/spoiled';
@@ -36,16 +37,13 @@ export function SetupScreen({ bench, id }: { readonly bench: Bench; readonly id:
 /** The figure of a setup changes with the readings; its recipe stays under the figure it had. */
 function Gone({ bench, id }: { readonly bench: Bench; readonly id: string }) {
   return (
-    <>
-      <Bar
-        title={words.setup}
-        leave={{ label: words.cuts, word: true, onTap: () => bench.go({ at: 'cuts' }) }}
-      />
-      <main class="page">
-        <p class="pad-x empty-line">{words.setupGone}</p>
-        <Recipe bench={bench} id={id.split('~~')[0] ?? id} />
-      </main>
-    </>
+    <GonePage
+      title={words.setup}
+      leave={{ label: words.cuts, word: true, onTap: () => bench.go({ at: 'cuts' }) }}
+      says={words.setupGone}
+    >
+      <Recipe bench={bench} id={id.split('~~')[0] ?? id} />
+    </GonePage>
   );
 }
 

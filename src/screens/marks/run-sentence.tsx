@@ -4,6 +4,7 @@ import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
 import { AskBlank } from '../shared/ask';
 import { filled } from '../shared/filled';
+import { Acts, Sentence } from '../shared/sentence';
 import * as asks from './asks';
 import * as words from './change-words';
 import { blanks, type Slip } from './sentences';
@@ -15,11 +16,11 @@ export function RunSentence(props: RunProps) {
   const { board, run } = props;
   const blank = blanks(props, asks.runAsks(props));
   return (
-    <section class="fillin run" aria-label={words.runNo(board.runs.indexOf(run))}>
+    <Sentence label={words.runNo(board.runs.indexOf(run))}>
       {filled(words.runSlip(board, run), (name) => (name === 'places' ? <Places {...props} /> : blank(name)))}
       {run.spacing === 'given' && <LastAway {...props} />}
       <RunActs {...props} />
-    </section>
+    </Sentence>
   );
 }
 
@@ -57,7 +58,7 @@ function RunActs(props: RunProps) {
   const change = (label: string, patch: Parameters<typeof editRun>[2]) =>
     act(label, editRun(board.id, run.id, patch));
   return (
-    <span class="runacts">
+    <Acts>
       <Chip label={words.fitToSheet} onTap={() => bench.go({ at: 'fit', board: board.id, groove: run.id })} />
       <Chip
         label={run.stopped ? words.runThrough : words.stopShort}
@@ -70,6 +71,6 @@ function RunActs(props: RunProps) {
       {board.runs.length + board.wides.length > 1 && (
         <Chip label={words.remove} onTap={() => change(words.runRemoved, { gone: true })} />
       )}
-    </span>
+    </Acts>
   );
 }

@@ -7,6 +7,7 @@ import { Chip } from '../../ui/button';
 import { type Ask, AskBlank } from '../shared/ask';
 import { filled } from '../shared/filled';
 import { wordsAt } from '../shared/machines/groove-words';
+import { Acts, Sentence } from '../shared/sentence';
 import * as asks from './asks';
 import * as words from './change-words';
 
@@ -35,26 +36,26 @@ export const BoardSentence = ({ stock, ...slip }: Slip & { readonly stock: reado
 export function WideSentence({ wide, ...slip }: Slip & { readonly wide: Wide }) {
   const { board, act } = slip;
   return (
-    <section class="fillin run" aria-label={words.wideNo(board.wides.indexOf(wide))}>
+    <Sentence label={words.wideNo(board.wides.indexOf(wide))}>
       {filled(words.wideSlip(board), blanks(slip, asks.wideAsks(board, wide)))}
-      <span class="runacts">
+      <Acts>
         <Chip
           label={words.remove}
           onTap={() => act(words.wideRemoved, editWide(board.id, wide.id, { gone: true }))}
         />
-      </span>
-    </section>
+      </Acts>
+    </Sentence>
   );
 }
 
 export const DatumSentence = (slip: Slip) => (
-  <section class="fillin run" aria-label={words.datum}>
+  <Sentence label={words.datum}>
     {filled(words.datumSlip(slip.board), blanks(slip, asks.boardAsks(slip.board, [])))}
-  </section>
+  </Sentence>
 );
 
 export const MachineSentence = (slip: Slip) => (
-  <section class="fillin run" aria-label={words.machine}>
+  <Sentence label={words.machine}>
     {filled(words.machineSlip(wordsAt(slip.board).sentence), blanks(slip, asks.machineAsks(slip.board)))}
-  </section>
+  </Sentence>
 );

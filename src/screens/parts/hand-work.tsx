@@ -8,6 +8,7 @@ import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { filled } from '../shared/filled';
+import { Acts } from '../shared/sentence';
 import { handAsks } from './hand-asks';
 import * as words from './words';
 
@@ -54,12 +55,12 @@ function Sentence({ bench, part, plan, work, open, onOpen }: SentenceProps) {
         const ask = asks[name];
         return ask && <AskBlank ask={ask} open={open} onOpen={onOpen} />;
       })}
-      <span class="runacts">
+      <Acts>
         <Chip
           label={words.remove}
           onTap={() => void bench.act(words.takenAway(work.name), editWork(work.id, { gone: true }))}
         />
-      </span>
+      </Acts>
     </div>
   );
 }

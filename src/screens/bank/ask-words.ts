@@ -1,0 +1,91 @@
+/** Titles and choices of the blanks of these drawers; a choice has its value, its word and what it means. */
+
+export const name = 'Name of these drawers';
+
+export const into = 'What the drawers go into';
+export const aCase = 'Case';
+export const ownOpening = {
+  value: '',
+  label: 'an opening measured',
+  hint: 'in no case of this job',
+} as const;
+
+export const standOn = 'What the drawers stand on';
+export const bottom = (framed: boolean): string => (framed ? 'the bottom rail' : 'the bottom');
+/** The floors of a bay are counted where there are several. */
+export const floor = (kind: 'rail' | 'fixed', no: number, of: number): string =>
+  `${kind === 'rail' ? 'middle rail' : 'fixed shelf'}${of > 1 ? ` ${no}` : ''}`;
+
+/** Choices by the field they fill. */
+export const choices = {
+  fit: {
+    title: 'How the fronts sit',
+    choices: [
+      { value: 'inset', label: 'inset', hint: 'in the opening, a gap all round' },
+      { value: 'overlay', label: 'overlay', hint: 'over the edges of the case' },
+    ],
+  },
+  share: {
+    title: 'How the heights go',
+    choices: [
+      { value: 'equal', label: 'all equal' },
+      { value: 'step', label: 'by a step', hint: 'each so much higher than the one above' },
+      { value: 'ratio', label: 'by a ratio', hint: 'each so many times the one above' },
+      { value: 'weights', label: 'by shares', hint: 'a share for each front' },
+    ],
+  },
+  order: {
+    title: 'Which front goes on first',
+    choices: [
+      { value: 'down', label: 'top down', hint: 'what is left over comes at the floor' },
+      { value: 'up', label: 'bottom up', hint: 'each rests on the shims of the one below' },
+    ],
+  },
+  goes: {
+    title: 'Where a difference goes',
+    choices: [
+      { value: 'gaps', label: 'the other gaps', hint: 'all that are left share it alike' },
+      { value: 'fronts', label: 'the other fronts', hint: 'trimmed, so that the gaps stay as wanted' },
+      { value: 'last', label: 'the last gap', hint: 'the others stay as wanted' },
+    ],
+  },
+  bottomHow: {
+    title: 'How the bottom goes in',
+    choices: [
+      { value: 'captured', label: 'captured', hint: 'in a groove all round, during the glue-up' },
+      { value: 'slid-in', label: 'slid in', hint: 'under a short back' },
+    ],
+  },
+  tailsHow: {
+    title: 'How the tails are laid out',
+    choices: [
+      { value: 'free', label: 'freely', hint: 'any number, any pin' },
+      { value: 'template', label: 'by a template', hint: 'its pitch decides; heights in whole pitches' },
+    ],
+  },
+} as const;
+
+export const stockOf = (pieces: string): string => `What the ${pieces} are of`;
+export const sheet = 'Sheet';
+export const asSides = 'as the sides';
+
+export const frontHigh = (no: number): string => `Height of front ${no}, shared out when blank`;
+export const shared = 'shared';
+export const frontShare = (no: number): string => `Share of front ${no} beside the others`;
+export const boxHigh = (no: number): string => `Height of the box of drawer ${no}`;
+export const atMost = 'at most';
+
+export const counts = {
+  bay: 'Which bay, from the left as you face it',
+  across: 'Columns side by side',
+  count: 'How many fronts',
+  tails: 'How many tails; nought, and it is worked out',
+  frontScrews: 'Screws that hold each front',
+  pulls: 'Pulls on each front',
+} as const;
+
+export const amounts = {
+  ratio: 'How many times the one above',
+  slope: 'Slope of the tails: one in',
+  rating: 'What a pair carries, pounds, by its maker',
+} as const;

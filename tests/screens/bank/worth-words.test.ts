@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+import * as words from '../../../src/screens/bank/worth-words';
+import { l } from '../../length/write-figures';
+
+test('one low front, and several', () => {
+  expect(words.low([3])).toMatch(/^Front 3 under 2 1\/2:/);
+  expect(words.low([3, 4])).toMatch(/^Fronts 3, 4 under 2 1\/2:/);
+});
+
+test('an edge is wide at a side, high at an end', () => {
+  expect(words.hangsPast('left', l('5/8'), l('1/2'))).toBe(
+    'At the left the front covers 5/8 of an edge 1/2 wide: it hangs past.',
+  );
+  expect(words.hangsPast('top', l('5/8'), l('1/2'))).toContain('1/2 high');
+});
+
+test('what is left over comes at the end the fronts go on last', () => {
+  expect(words.leftOver(l('1/64'), 'down', true)).toBe(
+    'Under one mark is left over: 1/64, in the gap at the bottom.',
+  );
+  expect(words.leftOver(l('1/4'), 'up', false)).toBe(
+    'The heights given leave 1/4 over, in the gap at the top.',
+  );
+});
+
+test('errors that could close the last gap are said to bind', () => {
+  const errors = { frontTol: l('1/64'), worst: l('3/32'), likely: l('1/32') };
+  expect(words.stackUp({ ...errors, binds: true })).toContain('off by 3/32, and could bind; likely 1/32');
+  expect(words.stackUp({ ...errors, binds: false })).toContain('off by 3/32; likely 1/32');
+});
+
+test('a taper is seen or not', () => {
+  expect(words.taper(l('1/16'), true)).toContain('which shows');
+  expect(words.taper(l('1/64'), false)).toContain('not seen');
+});
