@@ -1,8 +1,8 @@
 import type { Entry } from './entry';
-import { goneOver } from './gone';
-import { said } from './heads';
 import type { Folded } from './log';
+import { said } from './merge';
 import { fieldAt } from './paths';
+import { goneOver } from './tombstones';
 
 /** One place with its readings that stand beside each other; of several that say the same, the last. In order. */
 export type Doubled = { readonly place: string; readonly readings: readonly Entry[] };

@@ -1,6 +1,5 @@
 import type { Change, Entry, Json } from './entry';
 import type { Folded, TickState } from './folded';
-import { awayOver, goneOver, lastOfEach, saysGone, takesAway, unseenBy } from './gone';
 import {
   headsOf,
   inOrder,
@@ -12,10 +11,11 @@ import {
   placeOf,
   standing,
   undoneIn,
-} from './heads';
+} from './merge';
+import { awayOver, goneOver, lastOfEach, saysGone, takesAway, unseenBy } from './tombstones';
 
 export type { Folded, TickState } from './folded';
-export { inOrder, keyOf } from './heads';
+export { inOrder, keyOf } from './merge';
 
 type Building = {
   values: Map<string, Json>;

@@ -1,8 +1,8 @@
 import * as v from 'valibot';
 import { fromStored } from '../length/stored';
 import type { Entry, Json } from './entry';
-import { mostOver } from './heads';
 import { isMoment } from './kinds';
+import { mostOver } from './merge';
 import { fieldAt, isId } from './paths';
 
 /** A row that could not be read, set aside whole. */

@@ -9,7 +9,7 @@ import { restore } from './journal/restore';
 import type { Row } from './journal/row';
 import { nameKey, openingKey } from './own-keys';
 import { pagesOn } from './pages';
-import { fillBehind, keepEven, purgeJobs } from './reconcile';
+import { fillBehind, keepEven, purgeJobs } from './reconcile-copies';
 import { keepAct, keepEntries, keepValue } from './save';
 import { aloneNameOf, isOurs, type Keeper, keeperOf, type StoreContext } from './store-context';
 import { latestOf, stampedIn, valueStores } from './values';

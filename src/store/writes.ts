@@ -1,10 +1,10 @@
 import type { IDBPObjectStore, StoreNames } from 'idb';
 import type { Change, Entry } from '../job/entry';
 import { canonical } from '../job/file';
-import { takesAway } from '../job/gone';
 import { fold, keyOf, over } from '../job/log';
 import type { Aside } from '../job/rows';
 import { readEntry } from '../job/rows';
+import { takesAway } from '../job/tombstones';
 import { err, ok, type Result } from '../length/result';
 import type { Database, SaveError } from './db';
 import type { Schema } from './migrations';

@@ -1,7 +1,7 @@
 import { doubledIn } from '../../src/job/doubled';
 import type { Change } from '../../src/job/entry';
-import { said } from '../../src/job/heads';
 import { fold } from '../../src/job/log';
+import { said } from '../../src/job/merge';
 import { type Log, tap } from './phones';
 
 export const at = 'boards/side/length';

@@ -3,8 +3,8 @@ import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { doubledIn } from '../../src/job/doubled';
 import { editBoard } from '../../src/job/edits';
-import { said } from '../../src/job/heads';
 import { fold } from '../../src/job/log';
+import { said } from '../../src/job/merge';
 import { open } from './schema';
 import { versionTwo } from './version-two';
 

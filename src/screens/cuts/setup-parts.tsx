@@ -7,7 +7,7 @@ import { Chip } from '../../ui/button';
 import { Mixed, Remainder } from '../../ui/mixed';
 import { LetterTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
-import { pieceNote, readyOn, stocksFitted } from './card-state';
+import { pieceNote, readyOn, stocksFitted } from './setup-card';
 import * as words from './words';
 import './setup.css';
 import '../shared/set-rows.css';

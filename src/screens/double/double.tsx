@@ -1,7 +1,7 @@
 import type { Doubled } from '../../job/doubled';
 import type { Entry } from '../../job/entry';
-import { standing } from '../../job/heads';
 import type { Job } from '../../job/job';
+import { standing } from '../../job/merge';
 import { Bar } from '../../ui/bar';
 import type { Bench } from '../bench';
 import { UndoButton } from '../shared/undo-button';

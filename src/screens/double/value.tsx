@@ -1,7 +1,7 @@
 import type { Entry, Json } from '../../job/entry';
-import { said } from '../../job/heads';
 import type { Job } from '../../job/job';
 import { amount } from '../../job/kinds';
+import { said } from '../../job/merge';
 import { fieldAt } from '../../job/paths';
 import { fromStored } from '../../length/stored';
 import { Bare, Given } from '../../ui/mixed';

@@ -8,7 +8,7 @@ import { isGuided } from '../../trade/machines/groove-machines';
 import { BigTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { copyOfBoard } from '../shared/part-words';
-import { tickChange } from './cutting';
+import { tickChange } from './card-in-hand';
 import * as words from './words';
 
 const mostShown = 6;

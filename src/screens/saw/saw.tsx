@@ -23,8 +23,8 @@ import { OneNumber } from '../shared/one-number';
 import { stepToShow, useStepInAddress } from '../shared/steps-in-row';
 import { useWake } from '../shared/use-wake';
 import type { Wake } from '../shared/wake';
+import { deskKeys, press } from './card-in-hand';
 import { Copies } from './copies';
-import { deskKeys, press } from './cutting';
 import * as words from './words';
 
 type SawProps = { readonly bench: Bench; readonly id: string; readonly setting: string | undefined };

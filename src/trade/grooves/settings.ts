@@ -9,7 +9,7 @@ import type { Board } from './board';
 import type { Layout } from './lay-out';
 import type { Groove } from './layout';
 import { type Mark, marksOf } from './marks';
-import { type Pass, type PassError, passesFor, type Wall } from './passes';
+import { type Pass, type PassError, passesFor, type Wall } from './wall-passes';
 
 /** What settings are worked out for: the board, the shop's own figures, the marks of the job. */
 type CutContext = { readonly board: Board; readonly shop: Shop; readonly tape: Tape };

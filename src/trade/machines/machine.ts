@@ -1,7 +1,7 @@
 import type { Length } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import type { Tape } from '../../length/tape';
-import type { Pass } from '../grooves/passes';
+import type { Pass } from '../grooves/wall-passes';
 import type { GrooveGauge } from './gauges';
 import type { Shop, ShopField } from './shop';
 

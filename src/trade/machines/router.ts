@@ -1,5 +1,5 @@
 import { half, subtract, sum, zero } from '../../length/length';
-import type { Pass } from '../grooves/passes';
+import type { Pass } from '../grooves/wall-passes';
 import type { Cut, GrooveMachine, Held, SetTo } from './machine';
 
 /** Router along a straight guide clamped across the board. */

@@ -2,7 +2,7 @@ import type { Length } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import type { Takes } from '../carcass/part-name';
 import type { Face } from '../grooves/layout';
-import type { Wall } from '../grooves/passes';
+import type { Wall } from '../grooves/wall-passes';
 
 /** What stands in a groove; one of a run has its number. */
 export type Seat =

@@ -1,6 +1,6 @@
 import type { Change, Entry } from './entry';
 import type { Folded } from './folded';
-import { keyOf, said } from './heads';
+import { keyOf, said } from './merge';
 import { fieldAt } from './paths';
 
 /** Whether a place is that of a tombstone, other than those the app writes by itself. */

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Change, Entry } from '../../src/job/entry';
 import { canonical } from '../../src/job/file';
-import { placeOf, said } from '../../src/job/heads';
 import { extend, type Folded, fold, keyOf, merge } from '../../src/job/log';
+import { placeOf, said } from '../../src/job/merge';
 import { runs } from '../runs';
 import { type Log, passed, state, takenBack, tap } from './phones';
 

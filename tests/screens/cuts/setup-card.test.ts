@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { editBoard, editJob, letAheadOf, tickOf } from '../../../src/job/edits';
 import type { Change } from '../../../src/job/entry';
 import { checklistOf } from '../../../src/plan/checklist';
-import { blockWords, nextCard, pieceNote, readyOn, tickChanges } from '../../../src/screens/cuts/card-state';
 import { plainCuts } from '../../../src/screens/cuts/plain';
+import { blockWords, nextCard, pieceNote, readyOn, tickChanges } from '../../../src/screens/cuts/setup-card';
 import { l } from '../../length/write-figures';
 import { worked } from '../../plan/job-of';
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { newBoard, newRun } from '../../../src/job/job';
 import { viewOf } from '../../../src/plan/board-layout';
-import { tickChange } from '../../../src/screens/saw/cutting';
+import { tickChange } from '../../../src/screens/saw/card-in-hand';
 import { l } from '../../length/write-figures';
 
 test('tickChange keeps the figure it was cut to, and takes a tick back without one', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { add, compare, inches, less, zero } from '../../../src/length/length';
-import { passEnd, passesFor, passStep } from '../../../src/trade/grooves/passes';
+import { passEnd, passesFor, passStep } from '../../../src/trade/grooves/wall-passes';
 import { runs } from '../../runs';
 import { l, w } from './sample';
 
