@@ -17,6 +17,8 @@ const policyOff: Plugin = {
   transformIndexHtml: (html) => html.replace(/<meta\s+http-equiv="Content-Security-Policy"[^>]*>/, ''),
 };
 
+const pureTests = ['tests/{length,trade,plan,published,readmes}/**/*.test.{ts,tsx}'];
+
 export default defineConfig({
   root: 'src',
   publicDir: '../public',
@@ -62,10 +64,14 @@ export default defineConfig({
   ],
   test: {
     root: import.meta.dirname,
-    include: ['tests/**/*.test.{ts,tsx}'],
     environment: 'node',
     testTimeout: 60_000,
     pool: 'threads', // a quarter less time than processes of their own
     maxWorkers: 3, // many tests wait: one worker a core leaves cores idle
+    projects: [
+      // nothing there touches a global: the modules are read once for all files
+      { extends: true, test: { name: 'pure', include: pureTests, isolate: false } },
+      { extends: true, test: { name: 'others', include: ['tests/**/*.test.{ts,tsx}'], exclude: pureTests } },
+    ],
   },
 });

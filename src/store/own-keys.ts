@@ -6,7 +6,7 @@ export const reserveKey = 'reserve';
 export const behindKey = 'behind';
 /** Set in the journal when it took entries alone. */
 export const aloneKey = 'alone';
-/** In the database: what starts have seen of deleted jobs, see `purging.ts`. */
+/** In the database: what starts have seen of deleted jobs, see `purge-rule.ts`. */
 export const watchKey = 'watch';
 /** In the database: when a start began that has not come to its screen. */
 export const openingKey = 'opening';

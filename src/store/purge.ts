@@ -1,6 +1,6 @@
 import type { Database } from './db';
 import { watchKey } from './own-keys';
-import { readWatch, watched } from './purging';
+import { readWatch, watched } from './purge-rule';
 import { byKey, readable, textAt } from './reads';
 import { sent, strict, whole } from './whole';
 

@@ -45,6 +45,18 @@ describe('bytes of the built app', () => {
   });
 });
 
+describe('the style sheets', () => {
+  const css = (file: string) => readFileSync(path.join(dist, 'assets', file), 'utf8');
+  const layersOf = (text: string) => [...new Set([...text.matchAll(/@layer ([\w-]+)\{/g)].map((m) => m[1]))];
+
+  test('the first one names every layer in its order: a later sheet cannot bring one in before another', () => {
+    const first = /href="\.\/assets\/([^"]+\.css)"/.exec(page)?.[1] ?? '';
+    expect(layersOf(css(first))).toEqual(['base', 'kit', 'shared', 'screens']);
+    for (const file of readdirSync(path.join(dist, 'assets')).filter((name) => name.endsWith('.css')))
+      expect(['base', 'kit', 'shared', 'screens']).toEqual(expect.arrayContaining(layersOf(css(file))));
+  });
+});
+
 describe('the page', () => {
   test('names no other origin, and runs no script or style of its own writing', () => {
     expect(page).not.toMatch(/https?:\/\//);

@@ -140,18 +140,6 @@ describe('stackFor', () => {
       { numRuns: runs(100) },
     );
   });
-
-  test('answers within 20 ms on the set of the examples, whether or not it fits', () => {
-    const wants = Array.from({ length: 100 }, (_, k) => inches(2505n + 56n * BigInt(k), 10000n));
-    for (const want of wants.slice(0, 10)) stackFor(testSet, want); // warm
-    const times = wants.map((want) => {
-      const start = performance.now();
-      stackFor(testSet, want);
-      return performance.now() - start;
-    });
-    // The middle one: a machine busy with something else may stretch any single run.
-    expect(times.sort((a, b) => a - b)[50]).toBeLessThan(20);
-  });
 });
 
 describe('pileFor', () => {

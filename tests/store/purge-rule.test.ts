@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readWatch, type Watch, watched } from '../../src/store/purging';
+import { readWatch, type Watch, watched } from '../../src/store/purge-rule';
 import { runs } from '../runs';
 
 const today = 20_786;
