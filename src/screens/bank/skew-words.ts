@@ -9,7 +9,9 @@ export const heading = (by: Length): string => `Out of square by ${w(by)}`;
 export const columns = ['What gives', 'Left', 'Right'] as const;
 export const everyGap = 'every gap, tapering';
 export const lastGap = 'the last gap alone';
-export const planed = (no: number): string => `front ${no} planed`;
+export const planed = (no: number): string => `front ${no} planed to fit`;
+export const ripTaller = (no: number, to: Length, planned: Length): string =>
+  `To plane front ${no} to fit, rip it to ${w(to)} first, not ${w(planned)}.`;
 export const high = (at: Length): string => `${w(at)} high`;
 
 /** The last gap, or how far a covering front covers there. */

@@ -11,6 +11,7 @@ import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { problemText } from '../shared/layout-words';
 import { measureSheet } from '../shared/measure-sheet';
+import { partWord } from '../shared/part-words';
 import { warningText } from '../shared/warning-words';
 import { Why } from '../shared/why';
 import { caseProblemText, caseWarningText } from './problem-words';
@@ -53,8 +54,11 @@ function layoutFaults({ parts }: Worked): readonly { readonly text: string; read
     if (!board) return [];
     const layout = layOut(board);
     return [
-      ...layout.problems.map((p) => ({ text: `${name}: ${problemText(p, board, layout)}`, stops: true })),
-      ...layout.warnings.map((x) => ({ text: `${name}: ${warningText(x, layout)}`, stops: false })),
+      ...layout.problems.map((p) => ({
+        text: `${partWord(name)}: ${problemText(p, board, layout)}`,
+        stops: true,
+      })),
+      ...layout.warnings.map((x) => ({ text: `${partWord(name)}: ${warningText(x, layout)}`, stops: false })),
     ];
   });
   return all.filter((x, k) => all.findIndex((y) => y.text === x.text) === k);

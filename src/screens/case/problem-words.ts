@@ -2,6 +2,7 @@ import { absolute, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { Case } from '../../trade/carcass/case';
 import type { CaseProblem, CaseWarning } from '../../trade/carcass/problems';
+import { numberOf } from '../../trade/carcass/stands-as';
 import { capital } from '../shared/capital';
 import { exactly as w } from '../shared/exact-words';
 import { caseFieldNames, stockNames } from './words';
@@ -18,10 +19,14 @@ const insideWords = {
   wide: 'how wide it is',
 } as const;
 
+const kinds = { trays: 'trays', fixed: 'fixed shelf', loose: 'loose shelves', rail: 'middle rail' } as const;
+
 const insideName = (c: Case, id: string): string => {
   const i = c.inside.find((x) => x.id === id);
-  const kind = { trays: 'trays', fixed: 'fixed shelf', loose: 'loose shelves', rail: 'middle rail' };
-  return i ? `the ${kind[i.kind]} in bay ${i.bay}` : 'what stands in the bay';
+  if (!i) return 'what stands in the bay';
+  const no = numberOf(c, i);
+  const bay = c.partitions === 0 ? '' : ` in bay ${i.bay}`;
+  return no === undefined ? `the ${kinds[i.kind]}${bay}` : `${kinds[i.kind]} ${no}${bay}`;
 };
 
 /** What keeps the case from being cut, by how much, and what would fit. */
@@ -53,6 +58,8 @@ export function caseProblemText(problem: CaseProblem, c: Case): string {
       return `There is no bay ${problem.bay}: the case has ${problem.bays}.`;
     case 'above-the-top':
       return `${capital(insideName(c, problem.in))} runs ${w(problem.by)} past the room there is. At most ${w(problem.most)}.`;
+    case 'overlap':
+      return `${capital(insideName(c, problem.in))} stands ${w(problem.by)} in ${insideName(c, problem.with)}.${clears(problem)}`;
     case 'frame-closed':
       return `The frame closes bay ${problem.bay} by ${w(problem.by)}. Narrower stiles, or a wider bay.`;
     case 'crosses-overlap':
@@ -64,6 +71,13 @@ export function caseProblemText(problem: CaseProblem, c: Case): string {
     default:
       return assertNever(problem);
   }
+}
+
+/** Where its lower face clears the other. */
+function clears({ under, over }: Extract<CaseProblem, { code: 'overlap' }>): string {
+  if (under && over) return ` It clears it at ${w(under)} or lower, or at ${w(over)} or higher.`;
+  if (under) return ` It clears it at ${w(under)} or lower.`;
+  return over ? ` It clears it at ${w(over)} or higher.` : '';
 }
 
 /** What is worth a look. Limits are common practice. */

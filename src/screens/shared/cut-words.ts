@@ -44,6 +44,9 @@ export const whichWords = (op: Operation, tape: Tape): string =>
 /** What stands on stop, fence or guide. */
 export const onWords = (setup: Setup): string => wordsOf(setup.machine).held?.(onWord(setup.on), setup) ?? '';
 
+/** Of several, which: it is then called by its number alone. */
+const numbered = ({ which }: Operation): boolean => which?.is === 'groove' && which.seat.no !== undefined;
+
 /** What is done, for a list: `rip`, `groove no. 7`, `rabbet for the top`. */
 export function whatWords(op: Operation, tape: Tape): string {
   const which = whichWords(op, tape);
@@ -52,6 +55,6 @@ export function whatWords(op: Operation, tape: Tape): string {
   const bench = benchWords[op.what];
   if (bench) return `${bench.toLowerCase()}: ${which}`;
   if (op.what === 'along') return `${isBackEnd(op.setup.on) ? 'dado' : 'groove'} ${which}`;
-  if (op.what === 'groove' && op.fits) return `dado for the ${which}`;
+  if (op.what === 'groove' && op.fits) return numbered(op) ? `dado for ${which}` : `dado for the ${which}`;
   return [op.what, which].filter(Boolean).join(' ');
 }

@@ -85,7 +85,11 @@ export function callGroove(layout: Layout, id: string): string {
   if (!groove) return 'a groove';
   const twins = layout.grooves.some((g) => g.no === groove.no && g.id !== groove.id);
   const face = twins && layout.grooves.some((g) => g.face !== groove.face) ? ` on face ${groove.face}` : '';
-  if (groove.wide && groove.called) return `${groove.no}, the ${groove.called}’s dado${face}`;
+  if (groove.wide && groove.called) {
+    const which =
+      groove.calledNo === undefined ? `the ${groove.called}` : `${groove.called} ${groove.calledNo}`;
+    return `${groove.no}, ${which}’s dado${face}`;
+  }
   return groove.wide ? `wide ${groove.no}${face}` : `no. ${groove.no}${face}`;
 }
 

@@ -45,6 +45,17 @@ const boxWord = (role: BoxRole): string => (role === 'boxfront' ? 'box front' : 
 const some = (before: string, which: CopyName | undefined): string =>
   which === undefined ? '' : `${before}${which}`;
 
+/**
+ * Which of its kind in its bay. Loose shelves and trays come in lots: beside another a lot has a letter, and its
+ * pieces keep their numbers.
+ */
+const insideNo = ({ kind, no }: InsideName, copy: CopyName | undefined): string => {
+  const lots = no !== undefined && (kind === 'loose' || kind === 'trays');
+  return lots ? ` ${String.fromCharCode(64 + no)}${some('', copy)}` : some(' ', no ?? copy);
+};
+
+type InsideName = Extract<Thing, { readonly role: 'inside' }>;
+
 const inColumn = (column: number | undefined): string => some(', column ', column);
 
 const drawer = ({ no, column }: DrawerPlace): string => `Drawer ${no}${inColumn(column)}`;
@@ -62,7 +73,7 @@ export function partWord(name: Thing, copy?: CopyName): string {
     case 'partition':
       return `Partition${some(' ', name.no)}`;
     case 'inside':
-      return `${insideWords[name.kind]}${some(' ', copy)}${some(', bay ', name.bay)}`;
+      return `${insideWords[name.kind]}${insideNo(name, copy)}${some(', bay ', name.bay)}`;
     case 'front':
       return `Front ${name.no}${inColumn(name.column)}`;
     case 'blank':

@@ -4,6 +4,7 @@ import { cutsFor, type Met, type Seat } from '../joints/joint';
 import type { Inside, StockRole } from './case';
 import { type JointField, meetings, reachOf } from './meetings';
 import { bayStart, type Sizes, stockOf } from './sizes';
+import { numberOf } from './stands-as';
 import { usual } from './usual';
 
 /** How a part's grooves are cut, where that is not the usual way: the fields of a board that say so. */
@@ -39,7 +40,7 @@ const boardFrom = (blank: Blank, own: Partial<Board>, cutting: Cutting): Board =
 const housed = (
   id: string,
   { thick, joints, case: c }: Sizes,
-  seat: { readonly part: StockRole; readonly field: JointField } & Pick<Seat, 'face' | 'near'>,
+  seat: { readonly part: StockRole; readonly field: JointField } & Pick<Seat, 'face' | 'near' | 'no'>,
 ): Met => {
   const { part, field, ...at } = seat;
   return {
@@ -83,7 +84,13 @@ function trayRuns(sizes: Sizes, bay: number, face: 'A' | 'B'): readonly Run[] {
 /** Shelves fixed in a bay, in the wall that says how deep. */
 const shelves = (sizes: Sizes, bay: number, face: 'A' | 'B', field: JointField): readonly Met[] =>
   against(sizes, bay, 'fixed').map((i) =>
-    housed(face === 'A' ? i.id : `${i.id}b`, sizes, { part: 'shelf', field, face, near: i.at ?? zero }),
+    housed(face === 'A' ? i.id : `${i.id}b`, sizes, {
+      part: 'shelf',
+      no: numberOf(sizes.case, i),
+      field,
+      face,
+      near: i.at ?? zero,
+    }),
   );
 
 /** The bottom in a side: just under the datum, flush with the end of the side where the case stands on it. */

@@ -111,13 +111,16 @@ export function frameProblems(frame: FaceFrame): readonly CaseProblem[] {
   );
 }
 
-/** Sill over the bottom, and packing under slides where the frame stands into a bay. */
-export function frameWarnings(sizes: Sizes, frame: FaceFrame): readonly CaseWarning[] {
-  const sill: readonly CaseWarning[] = isPositive(frame.sill.value)
-    ? [{ code: 'sill', sill: frame.sill.value }]
-    : [];
+/** Where there are drawers the sill over the bottom, and packing under slides where the frame stands into a bay. */
+export function frameWarnings(
+  sizes: Sizes,
+  frame: FaceFrame,
+  drawers: ReadonlySet<number>,
+): readonly CaseWarning[] {
+  const sill: readonly CaseWarning[] =
+    drawers.size > 0 && isPositive(frame.sill.value) ? [{ code: 'sill', sill: frame.sill.value }] : [];
   const packing = frame.openings.flatMap(({ left, right }, k): readonly CaseWarning[] =>
-    less(zero, left.value) || less(zero, right.value)
+    drawers.has(k + 1) && (less(zero, left.value) || less(zero, right.value))
       ? [{ code: 'packing', bay: k + 1, left: left.value, right: right.value }]
       : [],
   );

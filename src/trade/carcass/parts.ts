@@ -5,13 +5,14 @@ import { lappedFrame } from '../joints/laps';
 import type { Cutting } from './boards';
 import type { Case, Inside, Stuff } from './case';
 import { frameOf, frameProblems } from './frame';
+import { acrossOf, overlaps } from './overlaps';
 import { type Making, panels } from './panels';
 import type { Part } from './part';
 import type { CaseProblem } from './problems';
 import { basePlan, roundIt } from './round-it';
+import { withShelfPlaces } from './shelf-places';
 import { type Sizes, sizesOf } from './sizes';
 import { standing } from './standing';
-import { usual } from './usual';
 
 type CaseOptions = {
   readonly stuff: readonly Stuff[];
@@ -31,22 +32,24 @@ export type Worked = { readonly sizes: Sizes; readonly parts: readonly Part[] };
  * @example partsOf(c, { stuff, tape: '1/32' })
  */
 export function partsOf(c: Case, options: CaseOptions): Result<Worked, readonly CaseProblem[]> {
-  const sizes = sizesOf(c, options.stuff);
-  if (!sizes.ok) return sizes;
+  const found = sizesOf(c, options.stuff);
+  if (!found.ok) return found;
+  const sizes = withShelfPlaces(found.value, options.tape);
   const problems = [
-    ...insideProblems(sizes.value),
-    ...(c.hasFrame ? frameProblems(frameOf(sizes.value)) : []),
-    ...baseProblems(sizes.value),
+    ...insideProblems(sizes),
+    ...overlaps(sizes),
+    ...(c.hasFrame ? frameProblems(frameOf(sizes)) : []),
+    ...baseProblems(sizes),
   ];
   if (problems.length > 0) return err(problems);
   const making: Making = {
-    sizes: sizes.value,
+    sizes,
     tape: options.tape,
     cutting: options.cutting ?? (() => ({})),
   };
   const carcass = panels(making);
   return ok({
-    sizes: sizes.value,
+    sizes,
     parts: [...carcass, ...standing(making, carcass), ...roundIt(making)],
   });
 }
@@ -72,7 +75,7 @@ function insideProblems(sizes: Sizes): readonly CaseProblem[] {
 /** A shelf or a rail must leave its own thickness under the top. */
 function tooHigh(sizes: Sizes, i: Inside): readonly CaseProblem[] {
   if (i.at === undefined) return [];
-  const own = i.kind === 'fixed' ? sizes.thick('shelf') : (i.wide ?? usual.rail);
+  const own = acrossOf(sizes, i);
   const room = i.kind === 'rail' ? frameOf(sizes).middles.value : sizes.clearHeight.value;
   const over = subtract(add(i.at, own), room);
   const most = subtract(room, own);

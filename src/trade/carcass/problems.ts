@@ -43,6 +43,16 @@ export type CaseProblem =
       /** The highest its lower face can stand. */
       readonly most: Length;
     }
+  /** Two shelves, or two rails, of one bay that stand in each other: `in` is the one said last. */
+  | {
+      readonly code: 'overlap';
+      readonly in: string;
+      readonly with: string;
+      readonly by: Length;
+      /** Where it clears the other: its lower face at most, or at least; left out where there is no room there. */
+      readonly under?: Length | undefined;
+      readonly over?: Length | undefined;
+    }
   | { readonly code: 'frame-closed'; readonly bay: number; readonly by: Length }
   | { readonly code: 'crosses-overlap'; readonly by: Length; readonly fit: number }
   | { readonly code: 'rails-meet'; readonly by: Length }

@@ -8,6 +8,7 @@ import { reachOf } from './meetings';
 import { type Making, partOf } from './panels';
 import type { Part } from './part';
 import type { PartName } from './part-name';
+import { numberOf } from './stands-as';
 import { usual } from './usual';
 
 /** Shelves, trays and middle rails: what stands in the bays, cut once the dry-fit has been measured. */
@@ -21,12 +22,16 @@ export function standing(making: Making, panels: readonly Part[]): readonly Part
   return making.sizes.case.inside.map((i) => make[i.kind](i));
 }
 
-/** What it is; its bay where there are several. */
-const nameOf = ({ sizes }: Making, { kind, bay }: Inside): PartName => ({
-  role: 'inside',
-  kind,
-  ...(sizes.case.partitions === 0 ? {} : { bay }),
-});
+/** What it is; its bay where there are several, and its number where its bay has several of its kind. */
+function nameOf({ sizes: { case: c } }: Making, i: Inside): PartName {
+  const no = numberOf(c, i);
+  return {
+    role: 'inside',
+    kind: i.kind,
+    ...(c.partitions === 0 ? {} : { bay: i.bay }),
+    ...(no === undefined ? {} : { no }),
+  };
+}
 
 /** How deep a shelf is let into either wall of its bay. */
 function seats({ sizes }: Making, bay: number): readonly [Length, Length] {

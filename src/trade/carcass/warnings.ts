@@ -1,4 +1,15 @@
-import { equals, half, inches, isZero, type Length, less, subtract, sum } from '../../length/length';
+import {
+  equals,
+  half,
+  inches,
+  isZero,
+  type Length,
+  less,
+  over,
+  subtract,
+  sum,
+  times,
+} from '../../length/length';
 import { slackOf } from './boards';
 import { frameOf, frameWarnings } from './frame';
 import { jointFields, meetings } from './meetings';
@@ -11,12 +22,16 @@ const leastBearing = inches(1n, 8n);
 /**
  * What is worth a look in a case that can be cut. Limits are common practice, no source.
  *
+ * @param drawers the bays that drawers stand in: only there are sill and packing of any use
  * @example warningsOf(worked).map((w) => w.code)
  */
-export function warningsOf({ sizes }: Worked): readonly CaseWarning[] {
+export function warningsOf(
+  { sizes }: Worked,
+  drawers: ReadonlySet<number> = new Set(),
+): readonly CaseWarning[] {
   const { case: c } = sizes;
   const frame = c.hasFrame ? frameOf(sizes) : undefined;
-  const framed = frame ? frameWarnings(sizes, frame) : [];
+  const framed = frame ? frameWarnings(sizes, frame, drawers) : [];
   return [
     ...deep(sizes),
     ...cleats(sizes),
@@ -29,12 +44,16 @@ export function warningsOf({ sizes }: Worked): readonly CaseWarning[] {
 
 type Sizes = Worked['sizes'];
 
-/** Joints so deep that they begin to weaken the piece they are cut in. */
+/**
+ * Joints so deep that they begin to weaken the piece they are cut in. A usual depth nobody said is told only where it
+ * leaves less than a third.
+ */
 const deep = ({ case: c, thick, joints }: Sizes): readonly CaseWarning[] =>
   jointFields(c).flatMap((field) => {
     const { joint, into } = meetings[field];
     const [depth, thickness] = [joints[field], thick(into)];
-    return joint.weakens(depth, thickness) ? [{ code: 'deep', field, depth, thickness }] : [];
+    const usual = c[field] === undefined && !less(over(times(thickness, 2n), 3n), depth);
+    return joint.weakens(depth, thickness) && !usual ? [{ code: 'deep', field, depth, thickness }] : [];
   });
 
 /** Rabbet width, notch depth and cleat thickness are one figure, or the cleat stands proud. */

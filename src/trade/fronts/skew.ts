@@ -1,10 +1,12 @@
 import {
   absolute,
   inches,
-  isNegative,
   type Length,
   less,
+  longest,
+  negate,
   over,
+  shortest,
   subtract,
   sum,
   times,
@@ -68,28 +70,27 @@ export function dumpedAtEnd(skew: Skew, wanted: Length): { readonly left: Length
 }
 
 /**
- * The last front planed to follow the opening, so that its end gap comes as wanted (or as held) where there is too
- * little room. It is never made taller: at a side with room to spare nothing comes off, and the gap there is what is
- * left.
+ * The last front follows the opening: as high at either side as leaves its end gap as wanted (or as held) there. Not
+ * cut yet, it is ripped to its higher side and planed down to the other. Cut already it is never made taller: at a side
+ * with room to spare nothing comes off, and the gap there is what is left.
  *
- * @param skew inches; @param wanted gap, inches, >= 0
+ * @param skew inches; @param at.wanted gap, inches, >= 0; @param at.cut whether the last front has its height already
  * @returns inches: height of the last front at either side, not positive where it would be planed away, and the most
  * that is planed off, >= 0
- * @example planedLast(skew, inches(5n, 64n)) // Example 5 of fronts: 7 5/32 left, 7 1/16 right, 3/32 planed
+ * @example planedLast(skew, { wanted, cut: false }) // Example 5 of fronts: 7 3/16 left, 7 1/16 right, 1/8 planed
  */
 export function planedLast(
   skew: Skew,
-  wanted: Length,
+  at: { readonly wanted: Length; readonly cut: boolean },
 ): { readonly left: Length; readonly right: Length; readonly plane: Length } {
   const last = skew.heights[skew.heights.length - 1] ?? zero;
-  const end = skew.ends?.bottom ?? wanted;
-  const gap = dumpedAtEnd(skew, wanted);
-  const off = (has: Length): Length => {
-    const lacking = subtract(end, has);
-    return isNegative(lacking) ? zero : lacking;
-  };
-  const [l, r] = [off(gap.left), off(gap.right)];
-  return { left: subtract(last, l), right: subtract(last, r), plane: less(l, r) ? r : l };
+  const end = skew.ends?.bottom ?? at.wanted;
+  const gap = dumpedAtEnd(skew, at.wanted);
+  const fits = (has: Length): Length => sum([last, has, negate(end)]);
+  const kept = (high: Length): Length => (at.cut ? shortest(high, last) : high);
+  const [left, right] = [kept(fits(gap.left)), kept(fits(gap.right))];
+  const from = at.cut ? last : longest(left, right);
+  return { left, right, plane: subtract(from, shortest(left, right)) };
 }
 
 /** A taper over this shows; a gap under the other closes. Common practice, no source. Inches. */

@@ -55,8 +55,9 @@ export type Wide = {
   readonly depth?: Length | undefined;
   /** What stands in it, by its stock: its width wants that measured. */
   readonly fits?: string | undefined;
-  /** What that is called: bottom, shelf. */
+  /** What that is called: bottom, shelf; of several which. */
   readonly called?: string | undefined;
+  readonly calledNo?: number | undefined;
 };
 
 /**

@@ -18,6 +18,7 @@ export type Groove = {
   readonly stopped?: Length;
   readonly fits?: string;
   readonly called?: string;
+  readonly calledNo?: number;
 };
 
 /** A narrow groove a wide one displaced: by overlap, or because the land left was too small. */

@@ -27,7 +27,7 @@ function missing(wide: Wide): readonly Problem[] {
 
 function placed(wide: Wide, k: number, datum: Length): readonly Groove[] {
   if (!wide.near || !wide.width) return [];
-  const { id, face, width, depth, fits, called } = wide;
+  const { id, face, width, depth, fits, called, calledNo } = wide;
   const near = add(wide.near, datum);
   return [
     {
@@ -40,6 +40,7 @@ function placed(wide: Wide, k: number, datum: Length): readonly Groove[] {
       ...(depth ? { depth } : {}),
       ...(fits ? { fits } : {}),
       ...(called ? { called } : {}),
+      ...(calledNo === undefined ? {} : { calledNo }),
     },
   ];
 }

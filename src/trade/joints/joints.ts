@@ -33,10 +33,9 @@ export const dado: Joint = {
   seen: false,
   cut: (seat) => {
     if (seat.flush) return rabbet.cut({ ...seat, room: zero });
-    const { id, face = 'A', near = zero, room = zero, depth, fits, called } = seat;
-    return {
-      wides: [{ id, face, near: subtract(near, half(room)), width: width(seat), depth, fits, called }],
-    };
+    const { id, face = 'A', near = zero, room = zero, depth, fits, called, no } = seat;
+    const at = { near: subtract(near, half(room)), width: width(seat), depth };
+    return { wides: [{ id, face, ...at, fits, called, ...(no === undefined ? {} : { calledNo: no }) }] };
   },
 };
 

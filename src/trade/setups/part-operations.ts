@@ -166,15 +166,16 @@ const notYet = (part: Part, piece: Piece, machine: MachineId): Operation => ({
 /** Which groove of its part: what stands in it, or its number. */
 const grooveOn = (part: Part, { groove, wall }: Setting): Which => ({
   is: 'groove',
-  seat: groove.wide ? seatOf(groove.id) : { in: 'run', no: groove.no },
+  seat: groove.wide ? seatOf(groove) : { in: 'run', no: groove.no },
   ...(wall === 'only' ? {} : { wall }),
   ...(part.board?.made === 'partition' ? { face: groove.face } : {}),
 });
 
-function seatOf(id: string): Seat {
+function seatOf({ id, calledNo }: Setting['groove']): Seat {
   const partition = /^p(\d+)$/.exec(id)?.[1];
   if (partition) return { in: 'partition', no: partition };
-  return { in: id === 'bottom' ? 'bottom' : 'shelf' };
+  if (id === 'bottom') return { in: 'bottom' };
+  return { in: 'shelf', ...(calledNo === undefined ? {} : { no: `${calledNo}` }) };
 }
 
 function grooveSetup(part: Part, setting: Setting, { shop }: Cutting): Setup {

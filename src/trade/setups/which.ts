@@ -4,10 +4,10 @@ import type { Takes } from '../carcass/part-name';
 import type { Face } from '../grooves/layout';
 import type { Wall } from '../grooves/wall-passes';
 
-/** What stands in a groove; one of a run has its number. */
+/** What stands in a groove; one of a run has its number, a shelf where there are several. */
 export type Seat =
   | { readonly in: 'run' | 'partition'; readonly no: string }
-  | { readonly in: 'bottom' | 'shelf'; readonly no?: never };
+  | { readonly in: 'bottom' | 'shelf'; readonly no?: string };
 
 /** Which of its kind an operation is on its part, as a code: what is said of it stands in the screens. Inches. */
 export type Which =

@@ -22,6 +22,19 @@ describe('what keeps a case from being cut says by how much and what would fit',
       'Depth of the dadoes in the sides: 3/4 goes through stuff 23/32 thick. Leave a third of it.',
     ));
 
+  test('two shelves in each other: by how much, and where the one said last clears the other', () => {
+    const shelf = (id: string, at: string) => ({ id, kind: 'fixed', bay: 1, at: l(at) }) as const;
+    const c = { ...framedCase, partitions: 0, inside: [shelf('a', '10'), shelf('b', '10 1/4')] };
+    const overlap = { code: 'overlap', in: 'b', with: 'a', by: l('15/32') } as const;
+    const at = { under: l('9 9/32'), over: l('10 23/32') };
+    expect(caseProblemText({ ...overlap, ...at }, c)).toBe(
+      'Fixed shelf 2 stands 15/32 in fixed shelf 1. It clears it at 9 9/32 or lower, or at 10 23/32 or higher.',
+    );
+    expect(caseProblemText({ ...overlap, over: at.over }, c)).toContain(
+      '1. It clears it at 10 23/32 or higher.',
+    );
+  });
+
   test('bays short and over', () => {
     expect(problem({ code: 'bays-off', by: l('-1/8') })).toContain('1/8 short of the clear width');
     expect(problem({ code: 'bays-off', by: l('1/8') })).toContain('1/8 over the clear width');

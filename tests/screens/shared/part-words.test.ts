@@ -15,6 +15,9 @@ describe('partWord', () => {
   test('says which of several: its number, its bay, its column, its hand', () => {
     expect(partWord({ role: 'partition', no: 2 })).toBe('Partition 2');
     expect(partWord({ role: 'inside', kind: 'fixed', bay: 2 })).toBe('Fixed shelf, bay 2');
+    expect(partWord({ role: 'inside', kind: 'fixed', bay: 2, no: 1 })).toBe('Fixed shelf 1, bay 2');
+    expect(partWord({ role: 'inside', kind: 'loose', no: 2 }, 3)).toBe('Loose shelf B3');
+    expect(partWord({ role: 'inside', kind: 'loose' }, 3)).toBe('Loose shelf 3');
     expect(partWord({ role: 'boxback', no: 2, column: 1 })).toBe('Drawer 2, column 1, back');
     expect(partWord({ role: 'left' })).toBe('Left side');
   });

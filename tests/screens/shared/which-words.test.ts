@@ -43,6 +43,11 @@ describe('whatWords', () => {
     );
   });
 
+  test('of two shelves the dado says which', () => {
+    const second = operation('groove', { is: 'groove', seat: { in: 'shelf', no: '2' } });
+    expect(whatWords({ ...second, fits: 'ply' }, '1/32')).toBe('dado for shelf 2');
+  });
+
   test('a stopped rabbet says from where to where', () => {
     const stopped = { from: l('3 1/2'), to: l('9'), end: 'bottom' };
     expect(said('rabbet', { is: 'takes', takes: { part: 'top' } })).toBe('rabbet for the top');

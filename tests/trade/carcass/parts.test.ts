@@ -199,6 +199,15 @@ describe('frameOf', () => {
     expect(codes({ stilesOff: true })).toContain('trays-wider');
   });
 
+  test('sill and packing are told where drawers stand, and nowhere else', () => {
+    const codes = (...bays: readonly number[]) =>
+      warningsOf(work(framedCase), new Set(bays)).flatMap((x) =>
+        x.code === 'packing' ? [`packing ${x.bay}`] : x.code === 'sill' ? ['sill'] : [],
+      );
+    expect(codes()).toEqual([]);
+    expect(codes(2)).toEqual(['sill', 'packing 2']);
+  });
+
   test('a stile no wider than the tray groove floor locks nothing at that side', () => {
     const narrow = warningsOf(work({ ...framedCase, stile: l('23/32') }));
     expect(narrow.flatMap((x) => (x.code === 'trays-locked' ? [x.stile] : []))).toEqual(['middle']);
@@ -286,6 +295,20 @@ describe('what stops a case', () => {
       code: 'deep',
       field: 'dado',
     });
+  });
+
+  test('a usual depth nobody said is told as deep only where it leaves less than a third', () => {
+    const deep = (side: string, backDeep?: string) => {
+      const c = { ...plainCase, dado: l('1/8'), partitionDado: l('1/8'), topRabbet: l('1/8') };
+      const own = { ...c, backDeep: backDeep === undefined ? undefined : l(backDeep) };
+      const [, ...rest] = sheets();
+      return warningsOf(work(own, [sheet('a', side), ...rest])).flatMap((x) =>
+        x.code === 'deep' ? [x.field] : [],
+      );
+    };
+    expect(deep('0.714')).toEqual([]); // the usual 3/8 leaves .339 of .714
+    expect(deep('0.714', '3/8')).toEqual(['backDeep']); // said, it is over half
+    expect(deep('1/2')).toEqual(['backDeep']); // the usual leaves 1/8 of 1/2
   });
 
   test('a shelf over the top says how high it may stand', () => {

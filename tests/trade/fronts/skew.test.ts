@@ -75,26 +75,41 @@ describe('dumpedAtEnd', () => {
 });
 
 describe('planedLast', () => {
-  const planed = (more: Partial<Skew> = {}) => {
-    const { left, right, plane } = planedLast({ ...skew, ...more }, wanted);
+  const planed = (cut: boolean, more: Partial<Skew> = {}) => {
+    const { left, right, plane } = planedLast({ ...skew, ...more }, { wanted, cut });
     return [w(left), w(right), w(plane)];
   };
 
-  test('Example 5 of fronts: 3/32 comes off at the right, nothing at the left where there is room', () => {
-    expect(planed()).toEqual(['7 5/32', '7 1/16', '3/32']);
+  // Example 5: the four above take 21 21/32 and five gaps of 5/64; 29 5/16 less 22 3/64 less 5/64 is 7 3/16
+  test('Example 5 of fronts: not cut yet it is ripped to 7 3/16 and planed to 7 1/16 at the right', () => {
+    expect(planed(false)).toEqual(['7 3/16', '7 1/16', '1/8']);
+  });
+
+  test('Example 5 of fronts: cut to 7 5/32, 3/32 comes off at the right, nothing at the left', () => {
+    expect(planed(true)).toEqual(['7 5/32', '7 1/16', '3/32']);
+  });
+
+  // four fronts of 7 1/4 with five gaps of 3/32 fill 29 15/32 at the right; the left has a sixteenth more
+  test('shared out of the lesser side, the last is as much higher at the other as the opening is', () => {
+    const four = ['7 1/4', '7 1/4', '7 1/4', '7 1/4'].map(l);
+    const at = { left: l('29 17/32'), right: l('29 15/32'), heights: four };
+    const { left, right } = planedLast(at, { wanted: l('3/32'), cut: false });
+    expect([w(left), w(right)]).toEqual(['7 5/16', '7 1/4']);
   });
 
   test('short of room at both sides it is planed at both, and stays a taper', () => {
-    expect(planed({ left: l('29 7/32') })).toEqual(['7 3/32', '7 1/16', '3/32']);
+    expect(planed(true, { left: l('29 7/32') })).toEqual(['7 3/32', '7 1/16', '3/32']);
   });
 
-  test('room to spare at both sides: nothing comes off and nothing is added', () => {
-    expect(planed({ left: l('29 1/2'), right: l('29 3/8') })).toEqual(['7 5/32', '7 5/32', '0']);
+  test('cut, with room to spare at both sides: nothing comes off and nothing is added', () => {
+    expect(planed(true, { left: l('29 1/2'), right: l('29 3/8') })).toEqual(['7 5/32', '7 5/32', '0']);
   });
 
   test('a held end is followed as it is held: covering 1/2, the front goes on past the opening', () => {
     const ends = { top: wanted, bottom: l('-1/2') };
-    expect(planed({ ends, left: l('28 3/4'), right: l('28 5/8') })).toEqual(['7 5/32', '7 5/64', '5/64']);
+    const held = { ends, left: l('28 3/4'), right: l('28 5/8') };
+    expect(planed(true, held)).toEqual(['7 5/32', '7 5/64', '5/64']);
+    expect(planed(false, held)).toEqual(['7 13/64', '7 5/64', '1/8']);
   });
 });
 
@@ -177,10 +192,21 @@ describe('fronts in an opening out of square', () => {
     });
   });
 
-  test('a planed front is never taller, and its end gap is as wanted wherever anything came off', () => {
+  test('cut to follow the opening, the end gap is as wanted at both sides, and the front out by what it is', () => {
     holds((s) => {
       const high = s.heights[s.heights.length - 1] ?? zero;
-      const [before, after] = [dumpedAtEnd(s, wanted), planedLast(s, wanted)];
+      const [before, after] = [dumpedAtEnd(s, wanted), planedLast(s, { wanted, cut: false })];
+      for (const side of ['left', 'right'] as const)
+        expect(equals(add(before[side], subtract(high, after[side])), s.ends?.bottom ?? wanted)).toBe(true);
+      expect(equals(subtract(after.left, after.right), subtract(s.left, s.right))).toBe(true);
+      expect(equals(after.plane, absolute(subtract(s.left, s.right)))).toBe(true);
+    });
+  });
+
+  test('one already cut is never taller, and its end gap is as wanted wherever anything came off', () => {
+    holds((s) => {
+      const high = s.heights[s.heights.length - 1] ?? zero;
+      const [before, after] = [dumpedAtEnd(s, wanted), planedLast(s, { wanted, cut: true })];
       const asked = s.ends?.bottom ?? wanted;
       for (const side of ['left', 'right'] as const) {
         const off = subtract(high, after[side]);
@@ -200,8 +226,9 @@ describe('fronts in an opening out of square', () => {
         w(other?.gapLeft),
         w(other?.taper),
       ]);
-      for (const told of [dumpedAtEnd, planedLast]) {
-        const [a, b] = [told(s, wanted), told(turned(s), wanted)];
+      const planed = (cut: boolean) => (x: Skew) => planedLast(x, { wanted, cut });
+      for (const told of [(x: Skew) => dumpedAtEnd(x, wanted), planed(true), planed(false)]) {
+        const [a, b] = [told(s), told(turned(s))];
         expect([w(a.left), w(a.right)]).toEqual([w(b.right), w(b.left)]);
       }
     });

@@ -1,0 +1,54 @@
+import {
+  add,
+  isNegative,
+  isPositive,
+  type Length,
+  less,
+  longest,
+  shortest,
+  subtract,
+} from '../../length/length';
+import type { Inside } from './case';
+import { frameOf } from './frame';
+import type { CaseProblem } from './problems';
+import type { Sizes } from './sizes';
+import { usual } from './usual';
+
+/** How high what stands across a bay is itself: a shelf its thickness, a rail its width. Inches. */
+export const acrossOf = (sizes: Sizes, i: Inside): Length =>
+  i.kind === 'rail' ? (i.wide ?? usual.rail) : sizes.thick('shelf');
+
+/**
+ * Shelves of a bay that stand in each other, and rails: each named by the one said last.
+ *
+ * @returns by how much, and where its lower face would clear the other, inches
+ */
+export function overlaps(sizes: Sizes): readonly CaseProblem[] {
+  const { inside } = sizes.case;
+  return inside.flatMap((own, k) =>
+    inside
+      .slice(0, k)
+      .filter((other) => other.kind === own.kind && other.bay === own.bay)
+      .flatMap((other) => overlap(sizes, own, other)),
+  );
+}
+
+function overlap(sizes: Sizes, own: Inside, other: Inside): readonly CaseProblem[] {
+  if (own.at === undefined || other.at === undefined) return [];
+  const [high, otherHigh] = [acrossOf(sizes, own), acrossOf(sizes, other)];
+  const [top, otherTop] = [add(own.at, high), add(other.at, otherHigh)];
+  const by = subtract(shortest(top, otherTop), longest(own.at, other.at));
+  if (!isPositive(by)) return [];
+  const under = subtract(other.at, high);
+  const room = own.kind === 'rail' ? frameOf(sizes).middles.value : sizes.clearHeight.value;
+  return [
+    {
+      code: 'overlap',
+      in: own.id,
+      with: other.id,
+      by,
+      ...(isNegative(under) ? {} : { under }),
+      ...(less(room, add(otherTop, high)) ? {} : { over: otherTop }),
+    },
+  ];
+}
