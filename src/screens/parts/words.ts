@@ -4,9 +4,10 @@ import type { Tape } from '../../length/tape';
 import type { Stuff } from '../../trade/carcass/case';
 import type { Part } from '../../trade/carcass/part';
 import type { Operation } from '../../trade/setups/operation';
-import { sideWords, whatWords } from '../shared/cut-words';
+import { whatWords } from '../shared/cut-words';
 import { exactly as w } from '../shared/exact-words';
 import { partWord, workWord } from '../shared/part-words';
+import { sideWords } from '../shared/placing-words';
 import { takesWords } from '../shared/which-words';
 
 export const parts = 'Parts';

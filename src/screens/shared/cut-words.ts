@@ -3,12 +3,13 @@ import { cutterTape, markAt, type Tape, unitsOf } from '../../length/tape';
 import { writeDecimals, writeLength } from '../../length/write';
 import type { Machine } from '../../trade/machines/machine';
 import { machineAt } from '../../trade/machines/machines';
-import type { On, Side, TailsBy } from '../../trade/setups/on';
+import type { On, TailsBy } from '../../trade/setups/on';
 import type { Operation } from '../../trade/setups/operation';
 import type { Setup } from '../../trade/setups/setup';
 import { cutterNamed } from './machines/groove-words';
 import { machineNames } from './machines/machine-names';
 import { isBackEnd, wordsOf } from './machines/machine-words';
+import { sideWords } from './placing-words';
 import { benchWords } from './setup-title';
 import { whichAlone } from './which-words';
 
@@ -25,9 +26,6 @@ function cutterWords({ cuts }: Machine, width: Length, tape: Tape): string {
   const size = unitsOf(tape) === 'mm' ? markAt(width, cutterTape(tape)).value : width;
   return `${cutterNamed(cuts)} ${writeDecimals(size, tape)}`;
 }
-
-/** An end or an edge of a part. @example sideWords({ at: 'edge', named: 'back' }) // 'back edge' */
-export const sideWords = ({ at, named }: Side): string => `${named} ${at}`;
 
 const tailsWords: Record<TailsBy, string> = { template: 'by template', 'laid-out': 'laid out' };
 

@@ -232,5 +232,5 @@ function drilled(bank: BankWork, drawer: DrawerWork, after: string): readonly Op
     after: [after],
   });
   const setup = setupOf({ machine: 'jig', sets: 'from-end', figure: x, on: { at: 'end-of-front' } });
-  return [{ ...own, setup, figure: x.value }];
+  return [{ ...own, setup, figure: x.value, placing: { face: { named: 'good', lies: 'up' } } }];
 }

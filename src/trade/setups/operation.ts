@@ -1,6 +1,7 @@
 import type { Length } from '../../length/length';
 import type { WorkName } from '../carcass/part-name';
 import { machineAt } from '../machines/machines';
+import type { Placing } from './placing';
 import type { Setup } from './setup';
 import type { Which } from './which';
 
@@ -57,6 +58,8 @@ export type Operation = {
   readonly end?: { readonly markedFrom?: string | undefined } | undefined;
   /** A groove laid out on a board: where its mark stands. */
   readonly groove?: { readonly board: string; readonly setting: string } | undefined;
+  /** How the piece lies on the machine: see `placingOf`. */
+  readonly placing?: Placing | undefined;
 };
 
 /** A step at the bench: nothing is cut at it. */

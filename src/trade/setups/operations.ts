@@ -4,8 +4,10 @@ import type { Part } from '../carcass/part';
 import { isTested, type MachineId, machineAt } from '../machines/machines';
 import { type BankWork, bankSteps } from './bank-steps';
 import { benchSteps, dryFitId } from './bench-steps';
+import { crosscut, ripped } from './lies';
 import { type Operation, opId } from './operation';
 import { type Cutting, partOperations, piecesToCut } from './part-operations';
+import { placingOf, withStopAt } from './placing';
 import { setupOf } from './setup';
 
 /** An operation added by hand to a part. Inches. */
@@ -51,12 +53,25 @@ export function operationsOf(job: JobWork, at: Cutting): readonly Operation[] {
   const all = [...cut, ...byHand];
   const steps = job.cases.flatMap((c) => benchSteps(c, job.parts, all));
   const banks = bankSteps(job.banks ?? [], all);
-  return widestFirst(known(once([...marked(withTests(all)), ...steps, ...banks])));
+  return widestFirst(known(once([...marked(withTests(oneStop(all))), ...steps, ...banks])));
 }
 
 /** A rip is what a piece begins with: it waits, and what follows waits with it. */
 const waits = (op: Operation, on: readonly string[], { opening }: Part): Operation =>
   op.what === 'rip' ? { ...op, after: [...op.after, ...on], ...(opening ? { opening } : {}) } : op;
+
+/** One setup has one stop: all its pieces lie as for the side on which that of its first stands. */
+function oneStop(ops: readonly Operation[]): readonly Operation[] {
+  const stands = new Map<string, 'left' | 'right'>();
+  return ops.map((op) => {
+    const { key } = op.setup;
+    const own = placingOf(op).stop;
+    const stop = stands.get(key) ?? own;
+    if (!op.placing || !stop) return op;
+    stands.set(key, stop);
+    return stop === own ? op : { ...op, placing: withStopAt(op.placing, stop) };
+  });
+}
 
 /** Notches are cut with their parts clamped as one: none before all of them are to length. */
 function gang(ops: readonly Operation[]): readonly Operation[] {
@@ -133,6 +148,7 @@ function handWork(part: Part, job: JobWork, at: Cutting): readonly Operation[] {
         which: { is: 'own', said: h.name },
         setup,
         figure: figure?.value ?? zero,
+        placing: h.machine === 'rip' ? ripped : h.machine === 'crosscut' ? crosscut(part) : undefined,
         after: afterOf(h, { part, piece: piece.id, job }),
       };
     }),

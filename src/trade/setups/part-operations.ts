@@ -11,6 +11,7 @@ import { isGuided, machineFor } from '../machines/groove-machines';
 import type { MachineId } from '../machines/machines';
 import { isOtherEndOn } from '../machines/reach';
 import type { Shop } from '../machines/shop';
+import { alongFence, crosscut, dovetailed, grooved, lapped, mitred, notched, ripped } from './lies';
 import type { On } from './on';
 import { type Operation, opId } from './operation';
 import { type Setup, setupOf } from './setup';
@@ -96,7 +97,7 @@ function ripOf(part: Part, piece: Piece): Operation {
     figure,
     on: { at: part.strip ? 'strip' : 'true-edge' },
   });
-  return { ...base(part, piece, 'rip'), what: 'rip', setup, figure: figure.value };
+  return { ...base(part, piece, 'rip'), what: 'rip', setup, figure: figure.value, placing: ripped };
 }
 
 function lengthOf(
@@ -114,11 +115,12 @@ function lengthOf(
       figure,
       on: { at: 'points', named: part.end },
     });
-    return { ...own, what: 'mitre', which: { is: 'long-points' }, setup, figure: figure.value, after };
+    const which = { is: 'long-points' } as const;
+    return { ...own, what: 'mitre', which, setup, figure: figure.value, after, placing: mitred(part) };
   }
   const figure = part.length.mark;
   const setup = setupOf({ machine: 'crosscut', sets: 'length-stop', figure, on: { at: 'squared-end' } });
-  return { ...own, what: 'length', setup, figure: figure.value, after };
+  return { ...own, what: 'length', setup, figure: figure.value, after, placing: crosscut(part) };
 }
 
 function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cutting): readonly Operation[] {
@@ -147,6 +149,7 @@ function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cu
         fits: setting.groove.fits,
         width: setting.groove.fits === undefined ? undefined : setting.groove.width,
         groove: { board: board.id, setting: setting.id },
+        placing: grooved(part, setting, copy.name),
       };
     }),
   );
@@ -215,6 +218,7 @@ function rabbetsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
       setup,
       figure: figure.value,
       fits: rabbet.fits,
+      placing: alongFence(part, rabbet.along, piece.name.copy),
     };
   });
 }
@@ -246,6 +250,7 @@ function alongOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
       figure: figure.value,
       fits: groove.fits,
       width: groove.width,
+      placing: alongFence(part, groove.edge, piece.name.copy),
     };
   });
 }
@@ -255,7 +260,8 @@ function endOf(part: Part, piece: Piece, after: readonly string[]): readonly Ope
   if (!part.endCut) return [];
   const { what, machine, height, on, markedFrom } = part.endCut;
   const setup = setupOf({ machine, height, on });
-  return [{ ...base(part, piece, what), what, setup, figure: height, after, end: { markedFrom } }];
+  const own = { ...base(part, piece, what), what, setup, figure: height, after, end: { markedFrom } };
+  return [{ ...own, placing: dovetailed(part) }];
 }
 
 /** Notches and laps: cut from shoulder to shoulder, the near one set off the reference end. */
@@ -271,7 +277,8 @@ function shouldersOf(part: Part, piece: Piece, tape: Tape): readonly Operation[]
       on: { at: 'end', named: part.end },
     });
     const own = base(part, piece, `${what}~${cut.id}`);
-    return { ...own, what, which, setup, figure: figure.value, fits: cut.fits };
+    const placing = what === 'notch' ? notched(part) : lapped(part);
+    return { ...own, what, which, setup, figure: figure.value, fits: cut.fits, placing };
   };
   const cleat = (k: number): Takes => ({
     part: 'cleat',

@@ -1,0 +1,181 @@
+import type { Part } from '../carcass/part';
+import type { CopyName } from '../carcass/part-name';
+import type { Board } from '../grooves/board';
+import type { Face } from '../grooves/layout';
+import type { Setting } from '../grooves/settings';
+import { machineFor } from '../machines/groove-machines';
+import { isOtherEndOn } from '../machines/reach';
+import type { Side } from './on';
+import type { FaceName, Hand, Placing } from './placing';
+import { farSide, opposite, type Toward, towardOf } from './turn';
+
+/** The face that is cut into: what it is called, and toward what it looks in the case. */
+type Looks = { readonly named: FaceName; readonly toward?: Toward | undefined };
+
+/** Which piece of a part, and of a partition which face of it. */
+type Which = { readonly copy: CopyName | undefined; readonly face?: Face };
+
+const handed = (hand: CopyName | undefined): Toward | undefined =>
+  hand === 'left' ? 'right' : hand === 'right' ? 'left' : undefined;
+
+/** The face of a part that is grooved, rabbeted or lapped. */
+function faceOf({ name, board }: Part, { copy, face = 'A' }: Which): Looks {
+  switch (name.role) {
+    case 'left':
+    case 'right':
+      return { named: 'inside', toward: handed(name.role) };
+    case 'bottom':
+      return { named: 'upper', toward: 'top' };
+    case 'top':
+      return { named: 'under', toward: 'bottom' };
+    case 'partition':
+      return face === 'A' ? { named: 'left', toward: 'left' } : { named: 'right', toward: 'right' };
+    case 'side':
+      return { named: 'inside', toward: handed(copy) };
+    case 'boxfront':
+      return { named: 'inside', toward: 'back' };
+    case 'boxback':
+      return { named: 'inside', toward: 'front' };
+    default:
+      return board ? byHand(board, { copy, face }) : { named: 'grooved' };
+  }
+}
+
+/**
+ * A board laid out by hand. Of a pair the left one looks right, like the left side of a case; one whose reference end
+ * is its left or right looks down instead, like a top. What is alike has no hand.
+ */
+function byHand({ made, end }: Board, { copy, face }: Required<Which>): Looks {
+  const flat = end === 'left' || end === 'right';
+  const turned = (toward: Toward | undefined): Toward | undefined =>
+    flat && toward ? (toward === 'right' ? 'bottom' : 'top') : toward;
+  if (made === 'pair') return { named: 'inside', toward: turned(handed(copy)) };
+  if (made === 'partition') return { named: face, toward: turned(face === 'A' ? 'left' : 'right') };
+  return { named: 'grooved' };
+}
+
+const edge = (named: string): Side => ({ at: 'edge', named });
+const end = (named: string): Side => ({ at: 'end', named });
+
+/** Ripped off its true edge, good face up. The rip fence stands right of the blade: common practice, no source. */
+export const ripped: Placing = {
+  face: { named: 'good', lies: 'up' },
+  onFence: edge('true'),
+  stop: 'right',
+};
+
+/** Cut to length off its squared end, true edge on the fence. */
+export const crosscut = (part: Part): Placing => ({
+  face: { named: 'good', lies: 'up' },
+  onFence: edge('true'),
+  toStop: end('squared'),
+  stop: part.board?.stopSide ?? 'left',
+  fence: 'near',
+});
+
+/** What lies near and far on a machine; both left out where the piece is not told apart. */
+function nearAndFar(
+  looks: Looks,
+  on: { readonly lies: 'up' | 'down'; readonly to: Side; readonly at: Hand },
+): { readonly near?: Side; readonly far?: Side } {
+  const against = towardOf(on.to.named);
+  if (!looks.toward || !against) return {};
+  const away = farSide({ face: looks.toward, lies: on.lies, end: against, endAt: on.at });
+  if (!away) return {};
+  const at = on.to.at === 'end' ? 'edge' : 'end';
+  return { near: { at, named: opposite(away) }, far: { at, named: away } };
+}
+
+/**
+ * A board at the machine that cuts its grooves. On a sled the stack is below and the fence at your side; off a rip
+ * fence, right of the stack, its end runs along the fence; under a guide the groove is up and cut away from you, the
+ * guide at your left, so that the bit draws into it.
+ */
+export function grooved(part: Part, setting: Setting, copy: CopyName | undefined): Placing {
+  const { board } = part;
+  if (!board) return {};
+  const looks = faceOf(part, { copy, face: setting.groove.face });
+  const { stopped } = setting.groove;
+  const short = stopped ? { stopped } : {};
+  const machine = machineFor(board.machine);
+  const reference = towardOf(board.end);
+  const other = isOtherEndOn(machine, board);
+  const to = end(other ? (reference ? opposite(reference) : 'other') : board.end);
+  const lie = (lies: 'up' | 'down', at: Hand) => nearAndFar(looks, { lies, to, at });
+  const face = (lies: 'up' | 'down') => ({ face: { named: looks.named, lies }, ...short });
+  if (machine.holds === 'guide') {
+    const at = board.guide === 'reference' ? 'left' : 'right';
+    const { near } = lie('up', at);
+    return { ...face('up'), measured: to, stop: at, ...(near ? { toYou: near, leads: near } : {}) };
+  }
+  if (machine.holds === 'fence') {
+    const { far } = lie('down', 'right');
+    return { ...face('down'), onFence: to, stop: 'right', ...(far ? { leads: far } : {}) };
+  }
+  const sled = { ...face('down'), toStop: to, stop: board.stopSide, fence: 'near' } as const;
+  const { near, far } = lie('down', board.stopSide);
+  if (near && far) return { ...sled, onFence: near, leads: far };
+  // a board alike its others is told by no edge: the same one each time
+  return stopped ? sled : { ...sled, onFence: edge('true') };
+}
+
+/** Along a fence right of the cutter, the cut face down: rabbets, and grooves along an edge. */
+export function alongFence(part: Part, along: Side, copy: CopyName | undefined): Placing {
+  const looks = faceOf(part, { copy });
+  const { far } = nearAndFar(looks, { lies: 'down', to: along, at: 'right' });
+  return {
+    face: { named: looks.named, lies: 'down' },
+    onFence: along,
+    stop: 'right',
+    ...(far ? { leads: far } : {}),
+  };
+}
+
+const offStop = (part: Part): Placing => ({ toStop: end(part.end), stop: 'left', fence: 'near' });
+
+/** Notched in the back edge, clamped as one and stood on it. */
+export const notched = (part: Part): Placing => ({ stands: edge('back'), ...offStop(part) });
+
+/** Half-lapped: rails in their show face, what crosses them in the other. */
+export const lapped = (part: Part): Placing => ({
+  face: { named: 'show', lies: part.name.role === 'basecross' ? 'up' : 'down' },
+  onFence: edge('true'),
+  ...offStop(part),
+});
+
+/**
+ * Mitred with the outside up, so that the long point is seen. A strip with one mitre, at its front, has its back end
+ * on the stop; the left and the right one lie on opposite edges.
+ */
+export function mitred(part: Part): Placing {
+  const face = { named: 'outside', lies: 'up' } as const;
+  const { role } = part.name;
+  const toward = role === 'edgeleft' ? 'left' : role === 'edgeright' ? 'right' : undefined;
+  if (!toward) return { face };
+  const to = end('back');
+  const { near, far } = nearAndFar({ named: 'outside', toward }, { lies: 'up', to, at: 'left' });
+  return {
+    face,
+    toStop: to,
+    stop: 'left',
+    fence: 'near',
+    ...(near && far ? { onFence: near, leads: far } : {}),
+  };
+}
+
+/**
+ * Dovetails. In a template both pieces stand inside out: the side upright with its inside toward you, the front flat
+ * with its inside up, bottom edges to the stops (common practice, no source; the template's own sheet first). Laid out
+ * by hand, tails are sawn to lines on the outside.
+ */
+export function dovetailed({ endCut }: Part): Placing {
+  if (!endCut) return {};
+  const template = endCut.on.at === 'tails' && endCut.on.by === 'template';
+  if (endCut.what === 'pins') {
+    const face = { named: 'inside', lies: 'up' } as const;
+    return template ? { face, toStop: edge('bottom') } : { face };
+  }
+  return template
+    ? { face: { named: 'inside', lies: 'out' }, toStop: edge('bottom') }
+    : { face: { named: 'outside', lies: 'out' } };
+}

@@ -1,0 +1,285 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { newBoard, newRun } from '../../../src/job/job';
+import { byHand } from '../../../src/trade/carcass/by-hand';
+import type { Case } from '../../../src/trade/carcass/case';
+import { partsOf } from '../../../src/trade/carcass/parts';
+import type { Board } from '../../../src/trade/grooves/board';
+import { type GrooveMachineId, grooveMachineIds } from '../../../src/trade/machines/groove-machines';
+import type { Shop } from '../../../src/trade/machines/shop';
+import type { Operation } from '../../../src/trade/setups/operation';
+import { isStep } from '../../../src/trade/setups/operation';
+import { operationsOf } from '../../../src/trade/setups/operations';
+import { placingOf, withStopAt } from '../../../src/trade/setups/placing';
+import { l } from '../../length/write-figures';
+import { runs } from '../../runs';
+import { framedCase, plainCase, sheets } from '../carcass/sample-case';
+
+const shop: Shop = {
+  kerf: l('1/8'),
+  single: l('1/8'),
+  bit: l('1/4'),
+  routerBase: l('3'),
+  shoeKeep: l('5'),
+  shoeWaste: l('1 1/2'),
+};
+type Held = Pick<Board, 'machine' | 'stopSide' | 'against' | 'guide'>;
+const usual: Held = { machine: 'stop', stopSide: 'left', against: 'reference', guide: 'reference' };
+
+/** Operations of a case whose boards are all held so. */
+function ofCase(c: Case, held: (part: string) => Partial<Held>): readonly Operation[] {
+  const worked = partsOf(c, { stuff: sheets(), tape: '1/32', cutting: (id) => ({ ...usual, ...held(id) }) });
+  if (!worked.ok) throw new Error('no case');
+  const { parts } = worked.value;
+  return operationsOf({ parts, cases: [c], hand: [], recuts: () => ({}) }, { shop, tape: '1/32' });
+}
+
+const topped: Case = {
+  ...plainCase,
+  hasTop: true,
+  partitions: 1,
+  cleats: 1,
+  stocks: { ...plainCase.stocks, cleat: 'a', top: 'b' },
+};
+
+const held = (machine: GrooveMachineId, stopSide: 'left' | 'right', guide: Held['guide'] = 'reference') => ({
+  machine,
+  stopSide,
+  guide,
+});
+
+const inPart = (ops: readonly Operation[], part: string, what = 'groove') =>
+  ops.filter((op) => op.part === `c1~${part}` && op.what === what);
+
+/** What tells a piece from its mirror image on a machine. */
+const edgeOf = ({ placing = {} }: Operation) => placing.toYou ?? placing.leads;
+
+/**
+ * Rows: the part and the face that is cut. Columns: off a rip fence what leads, on a sled what is on its fence, under
+ * a guide what is toward you. Worked by hand from the picture of an opened case; the turning itself is held in
+ * `turn.test.ts`.
+ */
+describe('placingOf: grooves of a case', () => {
+  test.each([
+    ['left', 'inside', 'front', 'back', 'front'],
+    ['right', 'inside', 'back', 'front', 'back'],
+    ['bottom', 'upper', 'back', 'front', 'back'],
+    ['top', 'under', 'front', 'back', 'front'],
+  ])('%s, %s face down', (part, face, leadsAtFence, onFenceStopRight, onFenceStopLeft) => {
+    const at = (machine: GrooveMachineId, side: 'left' | 'right') =>
+      placingOf(
+        inPart(
+          ofCase(topped, () => held(machine, side)),
+          part,
+        )[0] ?? {},
+      );
+    expect(at('fence', 'left')).toMatchObject({
+      face: { named: face, lies: 'down' },
+      leads: { at: 'edge', named: leadsAtFence },
+      stop: 'right',
+    });
+    expect(at('stop', 'right')).toMatchObject({
+      face: { named: face, lies: 'down' },
+      onFence: { at: 'edge', named: onFenceStopRight },
+      stop: 'right',
+      fence: 'near',
+    });
+    expect(at('stop', 'left').onFence?.named).toBe(onFenceStopLeft);
+    expect(at('index', 'left').onFence?.named).toBe(onFenceStopLeft);
+    expect(at('router', 'left').face?.lies).toBe('up');
+  });
+
+  // guide at the left, so that the bit draws into it as the router is pushed away
+  test.each([
+    ['reference', 'left', 'left', 'back'],
+    ['reference', 'right', 'left', 'front'],
+    ['far', 'left', 'right', 'front'],
+    ['far', 'right', 'right', 'back'],
+  ] as const)(
+    'router, guide on the %s side, %s side of the case: bottom end on your %s, %s edge toward you',
+    (guide, part, at, edge) => {
+      const [op] = inPart(
+        ofCase(plainCase, () => held('router', 'left', guide)),
+        part,
+      );
+      expect(placingOf(op ?? {})).toMatchObject({
+        measured: { at: 'end', named: 'bottom' },
+        stop: at,
+        toYou: { at: 'edge', named: edge },
+      });
+    },
+  );
+
+  test('both faces of a partition want opposite edges', () => {
+    const ops = inPart(
+      ofCase(plainCase, () => ({})),
+      'partition1',
+    );
+    const edges = (face: string) =>
+      new Set(ops.filter((op) => op.copy === face).map((op) => op.placing?.onFence?.named));
+    expect([edges('A'), edges('B')]).toEqual([new Set(['back']), new Set(['front'])]);
+  });
+
+  test('with the other end on the stop that end is named, and the edges change places', () => {
+    const ops = ofCase(plainCase, () => ({ against: 'other' }) as const);
+    expect(placingOf(inPart(ops, 'left')[0] ?? {})).toMatchObject({
+      toStop: { at: 'end', named: 'top' },
+      onFence: { at: 'edge', named: 'back' },
+      leads: { at: 'edge', named: 'front' },
+    });
+  });
+});
+
+describe('placingOf: other cuts', () => {
+  const ops = ofCase({ ...topped, partitions: 2 }, () => ({}));
+  const first = (part: string, what: string) => placingOf(inPart(ops, part, what)[0] ?? {});
+
+  test('a rip has its true edge on the fence, a crosscut its squared end on the stop; the good face is up', () => {
+    expect(first('left', 'rip')).toMatchObject({
+      onFence: { at: 'edge', named: 'true' },
+      face: { lies: 'up' },
+    });
+    expect(first('left', 'length')).toMatchObject({
+      onFence: { at: 'edge', named: 'true' },
+      toStop: { at: 'end', named: 'squared' },
+    });
+  });
+
+  test('rabbets lie inside face down off the edge or end they run along', () => {
+    const of = (part: string) =>
+      inPart(ops, part, 'rabbet').map(({ placing }) => [placing?.onFence, placing?.leads]);
+    expect(of('left')).toContainEqual([
+      { at: 'end', named: 'top' },
+      { at: 'edge', named: 'back' },
+    ]);
+    expect(of('right')).toContainEqual([
+      { at: 'end', named: 'top' },
+      { at: 'edge', named: 'front' },
+    ]);
+    expect(of('left').filter(([on]) => on?.named === 'back')).not.toEqual([]);
+  });
+
+  test('partitions are notched stood on the back edge', () =>
+    expect(first('partition1', 'notch')).toMatchObject({
+      stands: { at: 'edge', named: 'back' },
+      toStop: { at: 'end', named: 'bottom' },
+    }));
+
+  test('every cut of a piece says which face or edge is down and what it lies against', () => {
+    for (const op of [...ops, ...ofCase(framedCase, () => ({}))]) {
+      if (isStep(op) || op.what === 'test') continue;
+      const { face, stands, onFence, toStop } = placingOf(op);
+      expect(face ?? stands, op.id).toBeDefined();
+      expect(onFence ?? toStop, op.id).toBeDefined();
+    }
+  });
+});
+
+describe('placingOf: boards laid out by hand', () => {
+  const board = (own: Partial<Board>): Board => ({
+    ...newBoard('b1'),
+    length: l('30'),
+    across: l('12'),
+    thickness: l('3/4'),
+    runs: [
+      {
+        ...newRun('r1'),
+        count: 2,
+        first: l('5'),
+        pitch: l('6'),
+        width: l('3/8'),
+        depth: l('1/4'),
+        stopped: l('3/4'),
+      },
+    ],
+    ...own,
+  });
+  const grooves = (own: Partial<Board>) =>
+    operationsOf(
+      { parts: [byHand(board(own), { tape: '1/32' })], cases: [], hand: [], recuts: () => ({}) },
+      { shop, tape: '1/32' },
+    ).filter((op) => op.what === 'groove');
+
+  const pair = (own: Partial<Board>) => {
+    const ops = grooves({ made: 'pair', ...own });
+    return ['left', 'right'].map((hand) => ops.find((op) => op.copy === hand));
+  };
+
+  test('a stopped groove begins behind the front edge on one of a pair and ends before it on the other', () => {
+    const [left, right] = pair({});
+    expect([left?.placing?.leads?.named, right?.placing?.leads?.named]).toEqual(['back', 'front']);
+    expect(left?.placing?.stopped).toEqual(l('3/4'));
+  });
+
+  test.each(['bottom', 'top', 'left', 'right', 'front', 'back'])(
+    'the two of a pair with its %s end on the stop lie on opposite edges',
+    (end) => {
+      const [left, right] = pair({ end });
+      expect(left?.placing?.onFence).toBeDefined();
+      expect(right?.placing?.onFence).toEqual(left?.placing?.leads);
+      expect(right?.placing?.leads).toEqual(left?.placing?.onFence);
+    },
+  );
+
+  test('boards all alike say the face and the end; no edge is named where it is not known which is the front', () => {
+    const [one] = grooves({ copies: 2 });
+    expect(one?.placing).toMatchObject({
+      face: { named: 'grooved', lies: 'down' },
+      toStop: { at: 'end', named: 'bottom' },
+    });
+    expect(one?.placing?.onFence).toBeUndefined();
+  });
+
+  test('an end somebody called otherwise is said as it was, with no edge made up for it', () =>
+    expect(grooves({ made: 'pair', end: 'stamped' })[0]?.placing).toMatchObject({
+      toStop: { at: 'end', named: 'stamped' },
+    }));
+});
+
+/** By setup the operations in it that are the same cut on left and on right. */
+function mirrored(ops: readonly Operation[]): readonly (readonly [Operation, Operation])[] {
+  const key = (op: Operation) => `${op.setup.key} ${op.id.split('/')[2]}`;
+  return inAny(ops, 'left').flatMap((left) =>
+    inAny(ops, 'right')
+      .filter((right) => key(right) === key(left))
+      .map((right) => [left, right] as const),
+  );
+}
+const inAny = (ops: readonly Operation[], part: string) =>
+  ops.filter((op) => op.part === `c1~${part}` && (op.what === 'groove' || op.what === 'rabbet'));
+
+test('left and right at one setup: same face, same end, the other edge, whatever the machine and its stop', () => {
+  const anyHeld = fc.record({
+    machine: fc.constantFrom(...grooveMachineIds),
+    stopSide: fc.constantFrom('left' as const, 'right' as const),
+    against: fc.constantFrom('reference' as const, 'other' as const),
+    guide: fc.constantFrom('reference' as const, 'far' as const),
+  });
+  fc.assert(
+    fc.property(anyHeld, anyHeld, fc.boolean(), (one, other, alike) => {
+      const ops = ofCase(plainCase, (id) => (alike || id.endsWith('left') ? one : other));
+      const pairs = mirrored(ops);
+      if (alike) expect(pairs.length).toBeGreaterThan(1);
+      for (const [left, right] of pairs) {
+        const [a, b] = [placingOf(left), placingOf(right)];
+        expect([b.face, b.toStop, b.stop, b.measured]).toEqual([a.face, a.toStop, a.stop, a.measured]);
+        expect(edgeOf(left)).toBeDefined();
+        expect(edgeOf(right)).not.toEqual(edgeOf(left));
+        if (a.toStop) expect([b.onFence, b.leads]).toEqual([a.leads, a.onFence]);
+        else expect(b.onFence).toEqual(a.onFence);
+      }
+    }),
+    { numRuns: runs(60) },
+  );
+});
+
+test('withStopAt turns a piece half round, and back again', () => {
+  const [op] = inPart(
+    ofCase(plainCase, () => ({})),
+    'left',
+  );
+  const placing = placingOf(op ?? {});
+  const turned = withStopAt(placing, 'right');
+  expect([turned.onFence, turned.leads]).toEqual([placing.leads, placing.onFence]);
+  expect(withStopAt(turned, 'left')).toEqual(placing);
+});
