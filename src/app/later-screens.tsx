@@ -118,7 +118,7 @@ function caseScreen(route: CaseRoute, bench: Bench) {
     case 'fronts':
       return <FrontsScreen key={route.id} bench={bench} id={route.id} />;
     case 'bank':
-      return <BankScreen key={route.id} bench={bench} id={route.id} />;
+      return <BankScreen key={route.id} bench={bench} id={route.id} page={route.page} />;
     case 'opening':
       return <OpeningScreen key={route.id} bench={bench} id={route.id} />;
     case 'boxes':

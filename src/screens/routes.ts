@@ -25,7 +25,7 @@ export type Route =
   | { readonly at: 'setup'; readonly id: string }
   | { readonly at: 'stack'; readonly id: string }
   | { readonly at: 'fronts'; readonly id: string }
-  | { readonly at: 'bank'; readonly id: string }
+  | { readonly at: 'bank'; readonly id: string; readonly page?: string }
   | { readonly at: 'opening'; readonly id: string }
   | { readonly at: 'boxes'; readonly id: string }
   | { readonly at: 'contents'; readonly id: string }
@@ -82,6 +82,7 @@ export function readRoute(hash: string): Route {
     .map(decode);
   if (has(plain, at)) return { at };
   if (has(ofBoard, at) && id) return { at, board: id };
+  if (at === 'bank' && id && rest) return { at, id, page: rest };
   if (has(ofId, at) && id) return { at, id };
   if (at === 'fit' && id && rest) return { at, board: id, groove: rest };
   if (at === 'before') return rest ? { at, caution: id, from: rest } : { at };

@@ -11,6 +11,8 @@ describe('routes', () => {
     '#/fit/b1/r1',
     '#/stock/s1',
     '#/import',
+    '#/bank/b1',
+    '#/bank/b1/wood',
   ])('%s reads and writes back', (hash) => expect(writeRoute(readRoute(hash))).toBe(hash));
 
   test.each(['', '#', '#/nowhere', '#/marks', '#/saw/', '#/%E0%A4%A', '#/__proto__'])(

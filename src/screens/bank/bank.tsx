@@ -1,10 +1,10 @@
-import { useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { editBank } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import { jobWith } from '../../plan/job-with';
 import { partsOfJob } from '../../plan/plan';
 import type { Bank } from '../../trade/fronts/bank';
-import { Bar } from '../../ui/bar';
+import { Bar, Segment } from '../../ui/bar';
 import { Button, Onward } from '../../ui/button';
 import type { Bench } from '../bench';
 import type { Ask } from '../shared/ask';
@@ -12,23 +12,25 @@ import { AskDock } from '../shared/ask-dock';
 import { UndoButton } from '../shared/undo-button';
 import { bankIn } from './column-of';
 import { Asks } from './facts';
+import { type FormPage, formPages, pageNamed } from './form-pages';
 import { NoBank } from './fronts';
-import {
-  BoxSentence,
-  FrontsSentence,
-  HeightsList,
-  OpeningSentence,
-  PullSentence,
-  SlideSentence,
-  type Slip,
-  TailSentence,
-} from './sentences';
+import { onward, pages, pagesLabel } from './sentence-words';
+import { Folded, PageSentences, type Slip } from './sentences';
 import * as words from './words';
+import './bank.css';
 
-/** What goes into a bank, as one order slip: its opening, fronts, boxes, slides and pulls. */
-export function BankScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
+type BankProps = { readonly bench: Bench; readonly id: string; readonly page?: string | undefined };
+
+/** What goes into a bank, on three short pages: its opening and fronts, its boxes and slides, its wood and joints. */
+export function BankScreen({ bench, id, page: named }: BankProps) {
+  const page = pageNamed(named);
   const [open, setOpen] = useState<Ask>();
   const [trying, setTrying] = useState<readonly Change[]>();
+  useLayoutEffect(() => {
+    setOpen(undefined);
+    setTrying(undefined);
+    scrollTo(0, 0);
+  }, [page]);
   const job = bench.job.value;
   const found = bankIn(bench.plan.value, id);
   if (!job || !found) return <NoBank bench={bench} />;
@@ -38,21 +40,28 @@ export function BankScreen({ bench, id }: { readonly bench: Bench; readonly id: 
     setTrying(undefined);
   };
   const act: Slip['act'] = (label, changes) => void bench.act(label, changes);
+  const slip: Slip = { bench, found, open, act, onOpen: setOpen };
+  const Sentences = PageSentences[page];
   return (
     <>
       <Bar
         title={words.nameOf(found.bank)}
-        sub={words.whatGoesIn}
+        sub={pages[page]}
         leave={{ label: words.toFronts, onTap: () => bench.go({ at: 'fronts', id }) }}
       >
         <UndoButton bench={bench} />
       </Bar>
       <main class={open ? 'page docked' : 'page'}>
-        <Asks bench={bench} bank={shown} />
-        <Sentences {...{ bench, found, open, act }} onOpen={setOpen} />
-        <Remove bench={bench} bank={found.bank} />
+        <WhichPage page={page} onPage={(to) => bench.go({ at: 'bank', id, page: to })} />
+        <Asks bench={bench} bank={shown} page={page} />
+        <Sentences {...slip} />
+        <Folded key={page} page={page} slip={slip} />
+        {page === 'fronts' && <Remove bench={bench} bank={found.bank} />}
       </main>
-      <OnToFronts onTap={() => bench.go({ at: 'fronts', id })} />
+      <OnToNext
+        page={page}
+        onPage={(to) => bench.go(to ? { at: 'bank', id, page: to } : { at: 'fronts', id })}
+      />
       <AskDock ask={open} tape={job.tape} act={act} onTry={setTrying} onClose={close} />
     </>
   );
@@ -62,21 +71,23 @@ export function BankScreen({ bench, id }: { readonly bench: Bench; readonly id: 
 const tried = ({ folded, shop }: Pick<Bench, 'folded' | 'shop'>, job: string, changes: readonly Change[]) =>
   partsOfJob(jobWith(folded.value, job, changes), shop.value).banks;
 
-const Sentences = (slip: Slip) => (
-  <>
-    <OpeningSentence {...slip} />
-    <FrontsSentence {...slip} />
-    <HeightsList {...slip} />
-    <BoxSentence {...slip} />
-    <TailSentence {...slip} />
-    <SlideSentence {...slip} />
-    <PullSentence {...slip} />
-  </>
+type PageProps = { readonly page: FormPage; readonly onPage: (page: FormPage) => void };
+
+const WhichPage = ({ page, onPage }: PageProps) => (
+  <div class="seglines">
+    <Segment
+      label={pagesLabel}
+      choices={formPages.map((to) => ({ label: pages[to], chosen: to === page, onTap: () => onPage(to) }))}
+    />
+  </div>
 );
 
-const OnToFronts = ({ onTap }: { readonly onTap: () => void }) => (
+type OnToProps = { readonly page: FormPage; readonly onPage: (page: FormPage | undefined) => void };
+
+/** To the next page by its name; from the last to the fronts. */
+const OnToNext = ({ page, onPage }: OnToProps) => (
   <div class="fixedbar">
-    <Onward label={words.onToFronts} onTap={onTap} />
+    <Onward label={onward[page]} onTap={() => onPage(formPages[formPages.indexOf(page) + 1])} />
   </div>
 );
 

@@ -70,7 +70,7 @@ export function BoxesScreen({ bench, id }: { readonly bench: Bench; readonly id:
 
 const Ways = ({ bench, id }: { readonly bench: Pick<Bench, 'go'>; readonly id: string }) => (
   <div class="fixedbar">
-    <Button label={change} onTap={() => bench.go({ at: 'bank', id })} />
+    <Button label={change} onTap={() => bench.go({ at: 'bank', id, page: 'boxes' })} />
     <Onward label={words.toCuts} onTap={() => bench.go({ at: 'cuts' })} />
   </div>
 );

@@ -2,27 +2,34 @@ import type { BankPlan } from '../../plan/bank-plan';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { drawersProblemText, frontsProblemText, worthALook } from './words';
+import { askedOf, type FormPage } from './form-pages';
+import { worthALook } from './words';
 import { worthOf } from './worth';
 
-/** What is asked for next, or what is wrong, by how much and what would fit. */
-export function Asks({ bench, bank }: { readonly bench: Bench; readonly bank: BankPlan }) {
-  const fronts = bank.fronts.ok ? [] : bank.fronts.error.map(frontsProblemText);
-  const boxes = bank.drawers && !bank.drawers.ok ? bank.drawers.error.map(drawersProblemText) : [];
-  if (fronts.length + boxes.length === 0) return null;
+type AsksProps = {
+  readonly bench: Pick<Bench, 'go'>;
+  readonly bank: BankPlan;
+  /** The page of the form this stands on: what has its blank elsewhere is not said here. */
+  readonly page?: FormPage;
+};
+
+/** What is asked for next, or what is wrong, by how much and what would fit; elsewhere a tap leads to its blank. */
+export function Asks({ bench, bank, page }: AsksProps) {
+  const asked = askedOf(bank, page);
+  if (asked.length === 0) return null;
+  const { id } = bank.bank;
   return (
     <ul class="problems pad-x">
-      {fronts.map((text) => (
-        <li key={text} class="wrongline">
-          <Icon name="warn" />
-          {text}
-        </li>
-      ))}
-      {boxes.map((text) => (
-        <li key={text} class="nextblank">
-          <button type="button" class="linklike" onClick={() => bench.go({ at: 'bank', id: bank.bank.id })}>
-            {text}
-          </button>
+      {asked.map(({ text, missing, page: own }) => (
+        <li key={text} class={missing ? 'nextblank' : 'wrongline'}>
+          {!missing && <Icon name="warn" />}
+          {page ? (
+            text
+          ) : (
+            <button type="button" class="linklike" onClick={() => bench.go({ at: 'bank', id, page: own })}>
+              {text}
+            </button>
+          )}
         </li>
       ))}
     </ul>

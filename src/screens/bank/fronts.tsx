@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { equals } from '../../length/length';
 import type { Tape } from '../../length/tape';
+import type { BankPlan } from '../../plan/bank-plan';
 import type { Bank } from '../../trade/fronts/bank';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { BankDrawing, type DrawnFront } from '../../ui/bank-drawing';
@@ -49,8 +50,8 @@ export function FrontsScreen({ bench, id }: { readonly bench: Bench; readonly id
         <BarButton boxed label={change} onTap={() => bench.go({ at: 'bank', id })} />
       </Bar>
       <main class="page">
-        <Asks bench={bench} bank={found} />
-        {good && <Columns bench={bench} fronts={good} stale={!found.fronts.ok} />}
+        {!found.fronts.ok && <Asks bench={bench} bank={found} />}
+        {good && <Columns bench={bench} found={found} fronts={good} />}
       </main>
     </>
   );
@@ -67,10 +68,16 @@ export const NoBank = ({ bench }: { readonly bench: Bench }) => (
 const subOf = ({ columns, reveals }: WorkedFronts): string =>
   words.sub(columns[0]?.opening.high.value, reveals.between);
 
-type ColumnsProps = { readonly bench: Bench; readonly fronts: WorkedFronts; readonly stale: boolean };
+type ColumnsProps = {
+  readonly bench: Bench;
+  readonly found: BankPlan;
+  /** As they are; while they do not work out, as they last were. */
+  readonly fronts: WorkedFronts;
+};
 
-function Columns({ bench, fronts, stale }: ColumnsProps) {
+function Columns({ bench, found, fronts }: ColumnsProps) {
   const { bank } = fronts;
+  const stale = !found.fronts.ok;
   const [no, setNo] = useState(() => fronts.columns.find((c) => nextFront(bank, c))?.no ?? 1);
   const [side, setSide] = useState<Side>('left');
   const [from, setFrom] = useState<From>(bank.order === 'down' ? 'top' : 'bottom');
@@ -94,6 +101,7 @@ function Columns({ bench, fronts, stale }: ColumnsProps) {
       </div>
       <Marks {...{ bank, column, from, now, stale, tape }} side={shown} onFront={setPicked} />
       <Facts {...{ fronts, column, tape }} />
+      {!stale && <Asks bench={bench} bank={found} />}
       <Skewed {...{ bench, fronts, column, tape }} />
       <Worth bench={bench} fronts={fronts} column={column} />
       <BlankList {...{ bench, fronts, column, tape }} />

@@ -40,7 +40,7 @@ export function OneScreen({ bench, id, what, step }: OneProps) {
   useStepInAddress(ids[at], step, (to) => bench.go({ at: 'one', id, what: kind, step: to }, true));
   const now = steps[at];
   if (!found) return <NoBank bench={bench} />;
-  if (!now) return <Nothing onSee={() => bench.go({ at: 'bank', id })} />;
+  if (!now) return <Nothing onSee={() => bench.go({ at: kind === 'sticks' ? 'boxes' : 'fronts', id })} />;
   return <StepInHand {...{ bench, found, kind, steps, done, at, now, wake }} />;
 }
 

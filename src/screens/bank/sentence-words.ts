@@ -1,35 +1,74 @@
 import type { Bank } from '../../trade/fronts/bank';
 import { wordFor } from '../shared/counted';
+import type { FormPage } from './form-pages';
 
 /** The sentences of the slip of these drawers. What stands in braces is a blank, by the name `askOf` knows it by. */
+
+export const pages: Readonly<Record<FormPage, string>> = {
+  fronts: 'Opening and fronts',
+  boxes: 'Boxes and slides',
+  wood: 'Wood and joints',
+};
+export const pagesLabel = 'Page';
+
+/** The way on from a page: the next one by its name. */
+export const onward: Readonly<Record<FormPage, string>> = {
+  fronts: 'Next: boxes and slides',
+  boxes: 'Next: wood and joints',
+  wood: 'To the fronts',
+};
+
+/** What lies folded below a page, at its usual figures until it is opened. */
+export const more: Readonly<Record<FormPage, string>> = {
+  fronts: 'More: which goes first, single heights',
+  boxes: 'More: where the slide sits, air over a box',
+  wood: 'More: depths, groove, dovetails',
+};
 
 export const labels = {
   opening: 'Opening',
   fronts: 'Fronts',
+  ends: 'Gaps and order',
   heights: 'Heights',
-  boxes: 'Boxes',
+  wood: 'Wood',
+  joint: 'Joints',
   tails: 'Dovetails',
   slides: 'Slides',
+  seat: 'Slide on the box',
   pulls: 'Screws and pulls',
 } as const;
 
 /** Of a case, or measured by itself. */
 export const opening = (bank: Bank): string =>
   bank.of === undefined
-    ? '{name} in {into} {width} wide, {height} high and {depth} deep, its lower edge {sill} over the bottom.'
+    ? '{name} in {into} {width} wide, {height} high and {depth} deep.'
     : `{name} in {into}, bay {bay}, on {floor}, {across} ${wordFor(bank.across, 'column', 'columns')} wide.`;
 
-/** Which front goes on first is settled once the fitting has `begun`. */
-export function fronts(bank: Bank, begun: boolean): string {
-  const by = { step: ': {step} each', ratio: ': times {ratio}', equal: '', weights: '' }[bank.share];
-  const order = begun ? { down: 'top down', up: 'bottom up' }[bank.order] : '{order}';
-  return `{count} ${wordFor(bank.count, 'front', 'fronts')} of {of front}, {fit}, {share}${by}. ${gaps(bank)} They go on ${order}; a difference goes to {goes}.`;
+export const fronts = (bank: Bank): string => {
+  const by = {
+    step: ', each {step} higher than the one above',
+    ratio: ', each {ratio} times the one above',
+    equal: '',
+    weights: '',
+  }[bank.share];
+  return `{count} ${wordFor(bank.count, 'front', 'fronts')}, {fit}, {share}${by}. ${gaps(bank)}`;
+};
+
+/** Gaps at the ends follow the ones between until they are said. */
+function gaps({ fit, across, top, bottom, side }: Bank): string {
+  if (fit === 'inset')
+    return top || bottom || side ? 'Gaps {between} between them.' : 'Gaps {between} all round.';
+  return `Gaps {between} between, covering {top} at the top, {bottom} at the bottom, {side} at the sides${across > 1 ? ', {gap} over a partition' : ''}.`;
 }
 
-const gaps = ({ fit, across }: Bank): string =>
-  fit === 'inset'
-    ? 'Gaps {between} between, {top} at the top, {bottom} at the bottom, {side} at each side.'
-    : `Gaps {between} between, covering {top} at the top, {bottom} at the bottom, {side} at the sides${across > 1 ? ', {gap} over a partition' : ''}.`;
+/** Gaps at the ends, which front goes on first once the fitting has not `begun`, where a difference goes. */
+export function ends({ fit, of, order }: Bank, begun: boolean): string {
+  const own = fit === 'inset' ? 'Gaps {top} at the top, {bottom} at the bottom, {side} at each side. ' : '';
+  const first = begun ? { down: 'top down', up: 'bottom up' }[order] : '{order}';
+  const lower =
+    of === undefined ? ' The lower edge of the opening is {sill} above what the sticks stand on.' : '';
+  return `${own}Fit them ${first}; any difference goes to {goes}.${lower}`;
+}
 
 export const toggles = {
   contentsFirst: 'Contents first',
@@ -39,15 +78,27 @@ export const toggles = {
 
 export const blank = ' Trim {trim} at each end, band {band} on each edge.';
 
-export const fromTop = 'From the top:';
+export const fromTop = 'Heights from the top:';
 export const shareOf = 'share';
 export const letGo = 'Heights are held since they were cut or fitted: let them go';
 export const wereLetGo = 'Heights let go';
 export const shareOut = 'Share them all out';
 export const sharedOut = 'Heights shared out';
 
-export const boxes =
-  'Box sides of {of side}, fronts of {of boxFront}, backs of {of boxBack}, bottoms of {of boxBottom} {bottomHow}. {boxDeep} deep; a lap of {lap} before the side ends; backs let {backDado} into the sides, {behind} from their ends. Groove {grooveDeep} deep, {grooveUp} up, {grooveFit} over its bottom; bottoms {ease} easy.';
+export const slides =
+  'Slides {slideLong} long and {slideHigh} high, needing {clearance} at each side; a pair carries {rating} lb. Boxes {boxDeep} deep.';
+
+export const seat =
+  'The middle of the slide sits {centre} up the box. The box starts {boxUp} above the lower edge of its front, with {play} of air over it.';
+
+export const pulls = ({ frontScrews, pulls: count }: Bank): string =>
+  `Each front is held from inside by {frontScrews} ${wordFor(frontScrews, 'screw', 'screws')}. {pulls} ${wordFor(count, 'pull', 'pulls')} a front${count > 0 ? ', screws {centres} apart, {fromTop} down' : ''}${count > 1 ? ', {fromEnd} in from each end' : ''}.`;
+
+export const wood =
+  'Fronts of {of front}. Box sides of {of side}, box fronts of {of boxFront}, backs of {of boxBack}, bottoms of {of boxBottom}, {bottomHow}.';
+
+export const joint =
+  'The box front laps {lap} over the side ends. Backs are let {backDado} into the sides, {behind} from their ends. The groove for the bottom is {grooveDeep} deep and {grooveUp} up, {grooveFit} wider than the bottom; the bottom is cut {ease} small.';
 
 export const tails = ({ tailsHow, tails: count }: Bank): string =>
   `Tails laid out {tailsHow}, ${
@@ -55,9 +106,3 @@ export const tails = ({ tailsHow, tails: count }: Bank): string =>
       ? 'pitch {pitch}, pins {pin} at the end line'
       : `half pins {halfPin} and pins {pin} at the end line, {tails} ${wordFor(count, 'tail', 'tails')}`
   }, sloping one in {slope}.`;
-
-export const slides =
-  'Slides {slideLong} long, {slideHigh} high, taking {clearance} at each side; their middle {centre} up the box, the box {boxUp} over the lower edge of its front, {play} air over it. A pair carries {rating} lb.';
-
-export const pulls = ({ frontScrews, pulls: count }: Bank): string =>
-  `Each front is held from inside by {frontScrews} ${wordFor(frontScrews, 'screw', 'screws')}. {pulls} ${wordFor(count, 'pull', 'pulls')} a front${count > 0 ? ', screws {centres} apart, {fromTop} down' : ''}${count > 1 ? ', {fromEnd} in from each end' : ''}.`;

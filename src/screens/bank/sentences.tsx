@@ -1,8 +1,10 @@
+import type { VNode } from 'preact';
+import { useState } from 'preact/hooks';
 import { editBank, editFitted, editFront } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import { absolute, type Length, ratio } from '../../length/length';
 import type { BankPlan } from '../../plan/bank-plan';
-import { type Bank, frontNo, usualBank } from '../../trade/fronts/bank';
+import { type Bank, frontNo, newBank, usualBank } from '../../trade/fronts/bank';
 import { revealsOf } from '../../trade/fronts/reveals';
 import { frontNumbers } from '../../trade/fronts/stands';
 import { Icon } from '../../ui/icon';
@@ -11,6 +13,7 @@ import { type Ask, AskBlank } from '../shared/ask';
 import { filled } from '../shared/filled';
 import { Acts, Sentence } from '../shared/sentence';
 import * as asks from './asks';
+import type { FormPage } from './form-pages';
 import * as words from './sentence-words';
 
 export type Slip = {
@@ -56,19 +59,87 @@ function Said({ slip, says }: { readonly slip: Slip; readonly says: string }) {
   );
 }
 
-export const OpeningSentence = (slip: Slip) => (
-  <section class="fillin" aria-label={words.labels.opening}>
-    <Said slip={slip} says={words.opening(slip.found.bank)} />
-  </section>
+type PartProps = { readonly slip: Slip; readonly label: string; readonly says: string };
+
+const Part = ({ slip, label, says }: PartProps) => (
+  <Sentence label={label}>
+    <Said slip={slip} says={says} />
+  </Sentence>
 );
 
-export function FrontsSentence(slip: Slip) {
+/** The sentences of a page: what is decided for every bank. */
+export const PageSentences: Readonly<Record<FormPage, (slip: Slip) => VNode>> = {
+  fronts: (slip) => (
+    <>
+      <section class="fillin" aria-label={words.labels.opening}>
+        <Said slip={slip} says={words.opening(slip.found.bank)} />
+      </section>
+      <Part slip={slip} label={words.labels.fronts} says={words.fronts(slip.found.bank)} />
+      {slip.found.bank.share === 'weights' && <HeightsList {...slip} />}
+    </>
+  ),
+  boxes: (slip) => (
+    <>
+      <Part slip={slip} label={words.labels.slides} says={words.slides} />
+      <Part slip={slip} label={words.labels.pulls} says={words.pulls(slip.found.bank)} />
+    </>
+  ),
+  wood: (slip) => <Part slip={slip} label={words.labels.wood} says={words.wood} />,
+};
+
+/** What is usual in most banks: folded until it is wanted. */
+const FoldedSentences: Readonly<Record<FormPage, (slip: Slip) => VNode>> = {
+  fronts: (slip) => (
+    <>
+      <EndsSentence {...slip} />
+      {slip.found.bank.share !== 'weights' && <HeightsList {...slip} />}
+    </>
+  ),
+  boxes: (slip) => <Part slip={slip} label={words.labels.seat} says={words.seat} />,
+  wood: (slip) => (
+    <>
+      <Part slip={slip} label={words.labels.joint} says={words.joint} />
+      <Part slip={slip} label={words.labels.tails} says={words.tails(slip.found.bank)} />
+    </>
+  ),
+};
+
+const folds: Readonly<Record<FormPage, (bank: Bank) => string>> = {
+  fronts: (bank) => words.ends(bank, false) + words.blank,
+  boxes: () => words.seat,
+  wood: (bank) => words.joint + words.tails(bank),
+};
+
+/** Whether anything of the folded part is not as it was before anything was said. */
+function isSaid(bank: Bank, page: FormPage): boolean {
+  const fresh: Bank = { ...newBank(bank.id), of: bank.of, tailsHow: bank.tailsHow };
+  const fields = folds[page](bank).match(/\w+(?=})/g) ?? [];
+  const own = fields.some((field) => bank[field as keyof Bank] !== fresh[field as keyof Bank]);
+  if (page !== 'fronts') return own;
+  return own || frontNumbers(bank).some((no) => frontNo(bank, no).high) || lettingGo(bank).length > 0;
+}
+
+/** The rest of a page: open from the start where something of it was said. */
+export function Folded({ page, slip }: { readonly page: FormPage; readonly slip: Slip }) {
+  const [open, setOpen] = useState(() => isSaid(slip.found.bank, page));
+  return (
+    <>
+      <button type="button" class="nextset more" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <span class="grow">{words.more[page]}</span>
+        <Icon name="down" />
+      </button>
+      {open && FoldedSentences[page](slip)}
+    </>
+  );
+}
+
+function EndsSentence(slip: Slip) {
   const { bank, fronts } = slip.found;
   // a front's measure is from the end the fitting began at
   const begun = fronts.ok && fronts.value.columns.some((c) => c.fitted > 0);
   return (
-    <Sentence label={words.labels.fronts}>
-      <Said slip={slip} says={words.fronts(bank, begun)} />
+    <Sentence label={words.labels.ends}>
+      <Said slip={slip} says={words.ends(bank, begun)} />
       <FrontToggles {...slip} />
       {bank.fromBlank && <Said slip={slip} says={words.blank} />}
     </Sentence>
@@ -114,7 +185,7 @@ const lettingGo = (bank: Bank): readonly Change[] =>
   );
 
 /** A height given to a front stays; the others share what is left. */
-export function HeightsList(slip: Slip) {
+function HeightsList(slip: Slip) {
   const { found, open, onOpen, act } = slip;
   const { bank, fronts } = found;
   const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
@@ -163,27 +234,3 @@ const Freed = ({ label, changes, onTap }: FreedProps) =>
       <Toggle on={false} label={label} onTap={() => onTap(changes)} />
     </Acts>
   ) : null;
-
-export const BoxSentence = (slip: Slip) => (
-  <Sentence label={words.labels.boxes}>
-    <Said slip={slip} says={words.boxes} />
-  </Sentence>
-);
-
-export const TailSentence = (slip: Slip) => (
-  <Sentence label={words.labels.tails}>
-    <Said slip={slip} says={words.tails(slip.found.bank)} />
-  </Sentence>
-);
-
-export const SlideSentence = (slip: Slip) => (
-  <Sentence label={words.labels.slides}>
-    <Said slip={slip} says={words.slides} />
-  </Sentence>
-);
-
-export const PullSentence = (slip: Slip) => (
-  <Sentence label={words.labels.pulls}>
-    <Said slip={slip} says={words.pulls(slip.found.bank)} />
-  </Sentence>
-);

@@ -34,7 +34,6 @@ export const drawer = (no: number): string => `Drawer ${no}`;
 export const notInJob = 'These drawers are not in the job.';
 export const removeThese = 'Remove these drawers';
 export const removed = (bank: Pick<Bank, 'name'>): string => `${nameOf(bank)} removed`;
-export const onToFronts = 'To the fronts';
 
 /** A number of pounds, to the nearest quarter. */
 export const lb = (x: Ratio): string => {

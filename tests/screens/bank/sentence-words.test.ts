@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf } from '../../../src/job/job';
+import { inches } from '../../../src/length/length';
 import { askOf } from '../../../src/screens/bank/asks';
+import { type FormPage, formPages } from '../../../src/screens/bank/form-pages';
 import * as words from '../../../src/screens/bank/sentence-words';
 import { type Bank, newBank } from '../../../src/trade/fronts/bank';
 
@@ -16,15 +18,12 @@ const banks = (['inset', 'overlay'] as const).flatMap((fit) =>
     ),
   ),
 );
-const sentences = banks.flatMap((b) => [
-  words.opening(b),
-  words.fronts(b, false),
-  words.blank,
-  words.boxes,
-  words.tails(b),
-  words.slides,
-  words.pulls(b),
-]);
+const pagesOf = (b: Bank): Readonly<Record<FormPage, readonly string[]>> => ({
+  fronts: [words.opening(b), words.fronts(b), words.ends(b, false), words.blank],
+  boxes: [words.slides, words.seat, words.pulls(b)],
+  wood: [words.wood, words.joint, words.tails(b)],
+});
+const sentences = banks.flatMap((b) => formPages.flatMap((page) => pagesOf(b)[page]));
 const blanksOf = (sentence: string) => [...sentence.matchAll(/\{([^}]*)\}/g)].map(([, name = '']) => name);
 
 test('each blank of each sentence asks something of its own', () => {
@@ -35,28 +34,61 @@ test('each blank of each sentence asks something of its own', () => {
   }
 });
 
+test('a page shows ten blanks at most before it is unfolded, of a covering bank fourteen', () => {
+  for (const b of banks.map((x) => ({ ...x, pulls: 0 }))) {
+    const most = b.fit === 'inset' ? 10 : 14;
+    const shown = {
+      fronts: [words.opening(b), words.fronts(b)],
+      boxes: [words.slides, words.pulls(b)],
+      wood: [words.wood],
+    };
+    for (const page of formPages) expect(shown[page].flatMap(blanksOf).length).toBeLessThanOrEqual(most);
+  }
+});
+
+test('no blank stands on two pages', () => {
+  for (const b of banks) {
+    const all = formPages.flatMap((page) => [...new Set(pagesOf(b)[page].flatMap(blanksOf))]);
+    expect(new Set(all).size).toBe(all.length);
+  }
+});
+
+test('the way on names the next page', () => {
+  expect(words.onward.fronts.toLowerCase()).toContain(words.pages.boxes.toLowerCase());
+  expect(words.onward.boxes.toLowerCase()).toContain(words.pages.wood.toLowerCase());
+  expect(words.onward.wood).toBe('To the fronts');
+});
+
 describe('the sentence of the fronts', () => {
   test('one is a front, two are fronts', () => {
-    expect(words.fronts(bank({ count: 1 }), false)).toContain('{count} front of');
-    expect(words.fronts(bank({ count: 2 }), false)).toContain('{count} fronts of');
+    expect(words.fronts(bank({ count: 1 }))).toContain('{count} front,');
+    expect(words.fronts(bank({ count: 2 }))).toContain('{count} fronts,');
   });
 
   test('says the step or the ratio where heights go by one', () => {
-    expect(words.fronts(bank({ share: 'step' }), false)).toContain('{share}: {step} each.');
-    expect(words.fronts(bank({ share: 'ratio' }), false)).toContain('{share}: times {ratio}.');
-    expect(words.fronts(bank({ share: 'equal' }), false)).toContain('{share}. Gaps');
+    expect(words.fronts(bank({ share: 'step' }))).toContain(
+      '{share}, each {step} higher than the one above.',
+    );
+    expect(words.fronts(bank({ share: 'ratio' }))).toContain('{share}, each {ratio} times the one above.');
+    expect(words.fronts(bank({ share: 'equal' }))).toContain('{share}. Gaps');
+  });
+
+  test('the gap is the same all round until one at an end is said', () => {
+    expect(words.fronts(bank())).toContain('Gaps {between} all round.');
+    expect(words.fronts(bank({ bottom: inches(1n, 4n) }))).toContain('Gaps {between} between them.');
   });
 
   test('a covering front has no gap at the end, and one more over a partition', () => {
-    expect(words.fronts(bank({ fit: 'overlay', across: 1 }), false)).not.toContain('{gap}');
-    expect(words.fronts(bank({ fit: 'overlay', across: 2 }), false)).toContain(
+    expect(words.fronts(bank({ fit: 'overlay', across: 1 }))).not.toContain('{gap}');
+    expect(words.fronts(bank({ fit: 'overlay', across: 2 }))).toContain(
       'covering {top} at the top, {bottom} at the bottom, {side} at the sides, {gap} over a partition.',
     );
+    expect(words.ends(bank({ fit: 'overlay' }), false)).not.toContain('{top}');
   });
 
   test('once the fitting has begun the order is no blank', () => {
-    expect(words.fronts(bank({ order: 'up' }), true)).toContain('They go on bottom up;');
-    expect(words.fronts(bank({ order: 'up' }), false)).toContain('They go on {order};');
+    expect(words.ends(bank({ order: 'up' }), true)).toContain('Fit them bottom up;');
+    expect(words.ends(bank({ order: 'up' }), false)).toContain('Fit them {order};');
   });
 });
 
@@ -66,6 +98,11 @@ test('a pull has two screws apart; two pulls stand in from each end; none has ne
     /\{pulls\} pull a front, screws \{centres\} apart, \{fromTop\} down\.$/,
   );
   expect(words.pulls(bank({ pulls: 2 }))).toMatch(/down, \{fromEnd\} in from each end\.$/);
+});
+
+test('only an opening of its own asks how high its lower edge is', () => {
+  expect(words.ends(bank(), false)).toContain('{sill}');
+  expect(words.ends(bank({ of: 'case' }), false)).not.toContain('{sill}');
 });
 
 test('in a case it says which bay and how many columns, else its own size', () => {
