@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { editBank, editColumn, editFitted, editThing } from '../../src/job/edits';
+import { editBank, editColumn, editFitted, editFront, editThing } from '../../src/job/edits';
 import type { Change, Entry } from '../../src/job/entry';
 import { readJobFile, writeJobFile } from '../../src/job/file';
 import { jobOf } from '../../src/job/job';
@@ -289,6 +289,22 @@ describe('a bank in Cuts', () => {
     const third = at.operations.filter((o) => o.what === 'slide' && o.id.includes('c1d3'));
     expect(third.map((o) => o.copy)).toEqual(['c1d3hleft', 'c1d3hright']);
     expect(new Set(third.map((o) => o.setup.key)).size).toBe(1);
+  });
+
+  test('a rip waits for the opening only where its width is shared out of it: not a box or a front of given height', () => {
+    const given = plan(...editFront('bank', 2, { high: l('5'), boxHigh: l('4') }));
+    const waits = (part: string, cut: string, copy = '1') =>
+      given.byId.get(`cut/bank~c1${part}/${cut}/${copy}`)?.opening !== undefined;
+    expect([waits('d1side', 'rip', 'left'), waits('d1boxfront', 'rip'), waits('d1front', 'rip')]).toEqual(
+      Array(3).fill(true),
+    );
+    expect([waits('d2side', 'rip', 'left'), waits('d2boxback', 'rip'), waits('d2front', 'rip')]).toEqual(
+      Array(3).fill(false),
+    );
+    expect([waits('d2side', 'len', 'left'), waits('d2boxback', 'len'), waits('d2front', 'len')]).toEqual(
+      Array(3).fill(true),
+    );
+    expect([waits('d1boxbottom', 'rip'), waits('d1boxbottom', 'len')]).toEqual([false, true]);
   });
 
   test('out of one blank the fronts come off it one after another, from the top', () => {

@@ -1,8 +1,8 @@
 import { type Length, subtract, times, zero } from '../../length/length';
 import type { Tape } from '../../length/tape';
-import { type Along, type Part, sizeAt } from '../carcass/part';
+import { type Along, type Fitted, type Part, sizeAt } from '../carcass/part';
 import type { BoxRole, PartName } from '../carcass/part-name';
-import { type Bank, type BankStock, backOf, usualBank } from '../fronts/bank';
+import { type Bank, type BankStock, backOf, frontNo, usualBank } from '../fronts/bank';
 import { blankFor } from '../fronts/blank';
 import { frontNumbers } from '../fronts/stands';
 import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
@@ -36,6 +36,7 @@ type New = {
   readonly width: Sum;
   /** It must enter: rounded down both ways; else to the nearest. */
   readonly enters?: boolean;
+  readonly fitted: Fitted;
   readonly end: string;
 };
 
@@ -54,13 +55,13 @@ function part(fronts: WorkedFronts, at: BankPartsAt, made: New): Part {
     width: sizeAt(made.width, at.tape, mode),
     end: made.end,
     stage: 'after-dry-fit',
+    fitted: made.fitted,
     rabbets: [],
     notches: [],
     laps: [],
     mates: [],
     strip: false,
     comesOff: false,
-    seated: false,
     inFrame: false,
     waits: at.waits,
     opening: bank.id,
@@ -98,6 +99,8 @@ function frontPart(
     length: banded(column.width.sum),
     width: core(at.high),
     enters: fronts.bank.fit === 'inset',
+    // a height given, not shared out of the opening, is ripped ahead; what comes off a blank comes off it last
+    fitted: fronts.bank.fromBlank || !frontNo(fronts.bank, at.no).high ? 'both' : 'length',
     end: 'left',
   });
   // heights are rounded together, never one by one
@@ -127,6 +130,7 @@ function blankPart(fronts: WorkedFronts, column: WorkedColumn, at: BankPartsAt):
     stock: 'front',
     length: column.width.sum,
     width: given('fronts-kerfs-trims', blank.value.length),
+    fitted: 'both',
     end: 'left',
   });
 }
@@ -170,6 +174,9 @@ const backDado = (bank: Bank, { plan }: Drawer): Along => ({
 /** It goes in between the sides. */
 const entering = { enters: true, end: 'left' } as const;
 
+/** How high a box stands follows from its opening, unless it was given. */
+const boxFitted = (bank: Bank, { no }: Drawer): Fitted => (frontNo(bank, no).boxHigh ? 'length' : 'both');
+
 function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankPartsAt): readonly Part[] {
   const { bank } = fronts;
   const { box, place } = drawer;
@@ -177,8 +184,9 @@ function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankParts
   const groove = bottomGroove(bank, drawer);
   const id = (role: BoxRole) => drawerPart(bank.id, drawer, role);
   const cuts = joint.cuts(bank, { reach: box.reach, side: id('side') });
-  const make = (role: BoxRole, own: Omit<New, 'id' | 'name'>) =>
-    part(fronts, at, { id: id(role), name: { role, ...place }, ...own });
+  const fitted = boxFitted(bank, drawer);
+  const make = (role: BoxRole, own: Omit<New, 'id' | 'name' | 'fitted'> & Partial<Pick<New, 'fitted'>>) =>
+    part(fronts, at, { id: id(role), name: { role, ...place }, fitted, ...own });
   const captured = bank.bottomHow === 'captured';
   const backHigh = captured ? height : box.backHeight;
   return [
@@ -198,6 +206,12 @@ function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankParts
       ...make('boxback', { stock: 'boxBack', length: box.back, width: backHigh, ...entering }),
       along: captured ? [groove] : [],
     },
-    make('boxbottom', { stock: 'boxBottom', length: box.bottomWide, width: box.bottomDeep, ...entering }),
+    make('boxbottom', {
+      stock: 'boxBottom',
+      length: box.bottomWide,
+      width: box.bottomDeep,
+      ...entering,
+      fitted: 'length',
+    }),
   ];
 }

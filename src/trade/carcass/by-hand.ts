@@ -32,6 +32,5 @@ export const byHand = (board: Board, { tape }: { readonly tape: Tape }): Part =>
   mates: board.made === 'pair' ? [board.id] : [],
   strip: false,
   comesOff: false,
-  seated: false,
   inFrame: false,
 });

@@ -24,7 +24,7 @@ type Named =
   | { readonly role: SingleRole; readonly name?: never }
   | { readonly role: string; readonly name: PartName };
 
-type New = Pick<Part, 'stage' | 'end'> &
+type New = Pick<Part, 'stage' | 'end' | 'fitted'> &
   Named & {
     readonly stock: StockRole;
     readonly length: Sum;
@@ -52,13 +52,13 @@ export function partOf({ sizes, tape }: Making, part: New): Part {
     width: sizeAt(part.width, tape, mode),
     end: part.end,
     stage: part.stage,
+    ...(part.fitted ? { fitted: part.fitted } : {}),
     rabbets: [],
     notches: [],
     laps: [],
     mates: [],
     strip: false,
     comesOff: false,
-    seated: part.stock === 'shelf' && part.enters !== true,
     inFrame: part.stock === 'frame',
   };
 }

@@ -64,8 +64,11 @@ export type EndCut = {
   readonly markedFrom?: string | undefined;
 };
 
-/** When a part is cut: with the carcass, or once the dry-fit has been measured. */
-type Stage = 'carcass' | 'after-dry-fit';
+/** When a part is cut: for the dry-fit, fitted to what the dry-fit shows, or whenever it suits. */
+type Stage = 'carcass' | 'after-dry-fit' | 'any-time';
+
+/** What of a part is fitted to an opening as built: its length alone, or its width as well. */
+export type Fitted = 'length' | 'both';
 
 /** A part of the job, and everything cut in it. Inches. */
 export type Part = {
@@ -83,6 +86,8 @@ export type Part = {
   /** The end everything is measured from. */
   readonly end: string;
   readonly stage: Stage;
+  /** Where something must come before: the last cut waits, and the rip only where its width is fitted too. */
+  readonly fitted?: Fitted;
   /** Grooves across it, laid out as a board. */
   readonly board?: Board | undefined;
   readonly rabbets: readonly Rabbet[];
@@ -93,9 +98,9 @@ export type Part = {
   readonly endCut?: EndCut | undefined;
   /** Its two copies are a left and a right one. */
   readonly pair?: boolean;
-  /** Operations of others that come before its first cut. */
+  /** Operations of others that come before its first fitted cut. */
   readonly waits?: readonly string[];
-  /** The opening it must pass, by its bank: not cut before that is measured. */
+  /** The opening it must pass, by its bank: not cut to fit before that is measured. */
   readonly opening?: string;
   /** The part whose piece it is cut out of: it needs none of its own. */
   readonly outOf?: string;
@@ -107,8 +112,6 @@ export type Part = {
   readonly strip: boolean;
   /** Held by screws alone, to come off again. */
   readonly comesOff: boolean;
-  /** Housed in the carcass: in place before the glue. */
-  readonly seated: boolean;
   /** A piece of the face frame. */
   readonly inFrame: boolean;
 };

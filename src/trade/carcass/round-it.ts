@@ -24,7 +24,10 @@ export function roundIt(making: Making): readonly Part[] {
   ];
 }
 
-const late = { stage: 'after-dry-fit' } as const;
+/** Fitted in length alone, or both ways; or to no opening at all. */
+const toLength = { stage: 'after-dry-fit', fitted: 'length' } as const;
+const bothWays = { stage: 'after-dry-fit', fitted: 'both' } as const;
+const anyTime = { stage: 'any-time' } as const;
 
 /** Sides and top are rabbeted for it; it covers the case from the underside of the bottom to the top. */
 function back(making: Making): Part {
@@ -54,7 +57,7 @@ function back(making: Making): Part {
     width,
     enters: true,
     end: 'bottom',
-    ...late,
+    ...bothWays,
   });
 }
 
@@ -81,7 +84,7 @@ function framePieces(making: Making): readonly Part[] {
   const frame = frameOf(making.sizes);
   const { stile, middle, top, bottom } = frame.pieces;
   const strip = (piece: Omit<Parameters<typeof partOf>[1], 'stock' | 'stage'>, comesOff = false): Part => ({
-    ...partOf(making, { stock: 'frame', ...late, ...piece }),
+    ...partOf(making, { stock: 'frame', ...toLength, ...piece }),
     strip: true,
     comesOff,
   });
@@ -105,7 +108,7 @@ function toe(making: Making): Part {
     width: given('floor-to-case', sizes.case.feet ?? zero),
     enters: true,
     end: 'left',
-    ...late,
+    ...toLength,
   });
 }
 
@@ -135,7 +138,7 @@ function looseTop(making: Making): Part {
     length: long,
     width: deep,
     end: 'left',
-    ...late,
+    ...anyTime,
   });
 }
 
@@ -150,7 +153,7 @@ function edging(making: Making): readonly Part[] {
     plus('lip', c.lip ?? zero),
   );
   const piece = (role: SingleRole, edge: Sum, mitres: number): Part => {
-    const strip = partOf(making, { role, stock: 'edging', length: edge, width, end: 'left', ...late });
+    const strip = partOf(making, { role, stock: 'edging', length: edge, width, end: 'left', ...anyTime });
     const point = sumOf(
       plus('edge', edge.value, edge),
       plus({ code: 'mitred-ends', count: mitres }, times(thick('edging'), BigInt(mitres))),
@@ -171,7 +174,7 @@ function base(making: Making): readonly Part[] {
   const { sizes } = making;
   const { case: c } = sizes;
   const wide = c.crossWide ?? usual.crossWide;
-  const of = { width: given('width-said', wide), ...late } as const;
+  const of = { width: given('width-said', wide), ...anyTime } as const;
   const rail = partOf(making, {
     role: 'baserail',
     stock: 'base',

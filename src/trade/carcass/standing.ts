@@ -1,6 +1,6 @@
 import { add, type Length, sum, times, zero } from '../../length/length';
 import { layOut } from '../grooves/lay-out';
-import { minus, plus, type Sum, sumOf } from '../sums/sum';
+import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import { slackOf } from './boards';
 import type { Inside } from './case';
 import { frameOf } from './frame';
@@ -11,7 +11,10 @@ import type { PartName } from './part-name';
 import { numberOf } from './stands-as';
 import { usual } from './usual';
 
-/** Shelves, trays and middle rails: what stands in the bays, cut once the dry-fit has been measured. */
+/**
+ * Shelves, trays and middle rails: what stands in the bays. A fixed shelf is part of the dry-fit; the others are cut to
+ * length once that has been measured.
+ */
 export function standing(making: Making, panels: readonly Part[]): readonly Part[] {
   const make: Record<Inside['kind'], (i: Inside) => Part> = {
     fixed: (i) => fixedShelf(making, i),
@@ -21,6 +24,9 @@ export function standing(making: Making, panels: readonly Part[]): readonly Part
   };
   return making.sizes.case.inside.map((i) => make[i.kind](i));
 }
+
+/** Fitted to its bay or opening in length alone: it is ripped with the rest. */
+const toLength = { stage: 'after-dry-fit', fitted: 'length' } as const;
 
 /** What it is; its bay where there are several, and its number where its bay has several of its kind. */
 function nameOf({ sizes: { case: c } }: Making, i: Inside): PartName {
@@ -42,7 +48,7 @@ function seats({ sizes }: Making, bay: number): readonly [Length, Length] {
 }
 
 function fixedShelf(making: Making, i: Inside): Part {
-  const bay = making.sizes.real(i.bay);
+  const bay = making.sizes.bays[i.bay - 1] ?? given('bay', zero);
   const [left, right] = seats(making, i.bay);
   return partOf(making, {
     role: i.id,
@@ -52,7 +58,7 @@ function fixedShelf(making: Making, i: Inside): Part {
     width: making.sizes.inner,
     between: true,
     end: 'left',
-    stage: 'after-dry-fit',
+    stage: 'carcass',
   });
 }
 
@@ -67,7 +73,7 @@ function looseShelf(making: Making, i: Inside): Part {
     enters: true,
     copies: i.count ?? 1,
     end: 'left',
-    stage: 'after-dry-fit',
+    ...toLength,
   });
 }
 
@@ -91,7 +97,7 @@ function tray(making: Making, i: Inside, panels: readonly Part[]): Part {
     enters: true,
     copies: Math.max(1, grooves(making, i, panels)),
     end: 'left',
-    stage: 'after-dry-fit',
+    ...toLength,
   });
 }
 
@@ -113,7 +119,7 @@ function middleRail(making: Making, i: Inside): Part {
     length: sumOf(plus('frame-opening', opening.value, opening)),
     width: sumOf(plus('rail', i.wide ?? usual.rail)),
     end: 'left',
-    stage: 'after-dry-fit',
+    ...toLength,
   });
   return { ...part, strip: true };
 }

@@ -33,7 +33,7 @@ export function benchSteps(
   const carcass = of((p) => p.stage === 'carcass');
   if (carcass.length === 0) return [];
   const fit = step('dry-fit', carcass);
-  const inside = of((p) => p.stage === 'after-dry-fit' && (p.seated || p.stock === 'back'));
+  const inside = of((p) => p.stage === 'after-dry-fit' && p.stock === 'back');
   const finish = step('finish-inside', [fit.id, ...inside]);
   const glue = step('glue-up', [finish.id]);
   const strips = of((p) => p.inFrame);

@@ -56,9 +56,11 @@ export function operationsOf(job: JobWork, at: Cutting): readonly Operation[] {
   return widestFirst(known(once([...marked(withTests(oneStop(all))), ...steps, ...banks])));
 }
 
-/** A rip is what a piece begins with: it waits, and what follows waits with it. */
-const waits = (op: Operation, on: readonly string[], { opening }: Part): Operation =>
-  op.what === 'rip' ? { ...op, after: [...op.after, ...on], ...(opening ? { opening } : {}) } : op;
+/** The first cut that is fitted waits, and what follows waits with it. A rip waits only where its width is fitted. */
+const waits = (op: Operation, on: readonly string[], { opening, fitted }: Part): Operation =>
+  (fitted === 'length' ? op.what === 'length' || op.what === 'mitre' : op.what === 'rip')
+    ? { ...op, after: [...op.after, ...on], ...(opening ? { opening } : {}) }
+    : op;
 
 /** One setup has one stop: all its pieces lie as for the side on which that of its first stands. */
 function oneStop(ops: readonly Operation[]): readonly Operation[] {

@@ -58,7 +58,6 @@ export const part = (over: Partial<Part> & { readonly long: string; readonly wid
     mates: [],
     strip: false,
     comesOff: false,
-    seated: false,
     inFrame: false,
     ...rest,
   };

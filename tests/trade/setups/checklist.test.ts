@@ -189,12 +189,25 @@ describe('cardsOf', () => {
     expect(new Set(cards.map((card) => card.id)).size).toBe(cards.length);
   });
 
-  test('a setup visited twice has two cards: the fence of the bottom comes again for the shelf', () => {
-    const { key } = one(operations, 'cut/c1~bottom/rip/1').setup;
-    const own = cards.filter((card) => card.operations[0]?.setup.key === key);
+  test('a setup visited twice has two cards: a back as wide as the bottom is fitted, and comes to its fence again', () => {
+    // 37 27/32 − 9/32 and 38 3/8 − 2 × (23/32 − 11/32) − 1/16: both 37 9/16
+    const deep = made({ ...plainCase, depth: l('37 27/32') });
+    const found = orderSetups(
+      deep.operations.map((op) => ({
+        id: op.id,
+        build: op.setup.build,
+        setup: op.setup.key,
+        after: op.after,
+      })),
+    );
+    if (!found.ok) throw new Error('a ring');
+    const { key } = one(deep.operations, 'cut/c1~bottom/rip/1').setup;
+    const own = cardsOf(found.value.runs, deep.byId).filter((card) => card.operations[0]?.setup.key === key);
     expect(own.map((card) => card.id)).toEqual([key, `${key}~~2`]);
-    expect(own[0]?.operations.map((op) => op.part)).toEqual(['c1~bottom', 'c1~top', 'c1~partition1']);
-    expect(new Set(own[1]?.operations.map((op) => op.part))).toEqual(new Set(['c1~fixed1', 'c1~trays']));
+    expect(new Set(own[0]?.operations.map((op) => op.part))).toEqual(
+      new Set(['c1~bottom', 'c1~top', 'c1~partition1', 'c1~fixed1', 'c1~trays']),
+    );
+    expect(own[1]?.operations.map((op) => op.part)).toEqual(['c1~back']);
   });
 
   test('a third visit is numbered too, and a step that is gone is left out', () => {

@@ -191,15 +191,39 @@ describe('operationsOf: the dry-fit', () => {
     expect(cuts.filter((op) => !before.has(op.id))).toEqual([]);
   });
 
-  test('everything cut after it waits for it, and nothing of the carcass does', () => {
-    const { operations, worked, byId } = made(framedCase);
-    const late = new Set(worked.parts.filter((p) => p.stage === 'after-dry-fit').map((p) => p.id));
-    expect(late.has('c1~fixed1') && late.has('c1~trays') && late.has('c1~back') && late.has('c1~stile')).toBe(
-      true,
-    );
-    for (const op of operations) {
-      if (op.part === 'c1~bench' || op.part === 'test') continue;
-      expect(waitsFor(op.id, byId).has(dryFit), op.id).toBe(late.has(op.part));
+  test('what is fitted to an opening waits for it with its last cut; no rip does but that of the back', () => {
+    const { operations, byId } = made({
+      ...framedCase,
+      hasToe: true,
+      inside: [...framedCase.inside, { id: 'loose1', kind: 'loose', bay: 2, count: 2 }],
+    });
+    const waiting = operations.filter((op) => op.part !== 'c1~bench' && waitsFor(op.id, byId).has(dryFit));
+    const fitted = ['trays', 'loose1', 'back', 'stile', 'middle', 'railtop', 'railbottom', 'toe'];
+    expect(new Set(waiting.map((op) => op.part))).toEqual(new Set(fitted.map((role) => `c1~${role}`)));
+    expect(waiting.filter((op) => op.what === 'rip').map((op) => op.part)).toEqual(['c1~back']);
+    const last = waiting.filter((op) => op.what === 'length' || op.what === 'mitre');
+    expect(new Set(last.map((op) => op.part)).size).toBe(fitted.length);
+  });
+
+  test('a fixed shelf stands in its dadoes: the dry-fit waits for it', () => {
+    const { byId } = made(plainCase);
+    expect(waitsFor(dryFit, byId)).toContain('cut/c1~fixed1/rip/1');
+    expect(waitsFor(dryFit, byId)).toContain('cut/c1~fixed1/len/1');
+  });
+
+  test('what is fitted to no opening neither waits for it nor keeps it waiting', () => {
+    const { operations, byId } = made({
+      ...plainCase,
+      hasLooseTop: true,
+      hasBase: true,
+      hasEdging: true,
+      stocks: { ...plainCase.stocks, base: 'a', edging: 'a' },
+    });
+    const free = operations.filter((op) => /~(loose|baserail|basecross|edge\w+)$/.test(op.part));
+    expect(new Set(free.map((op) => op.part)).size).toBeGreaterThan(3);
+    for (const op of free) {
+      expect(waitsFor(op.id, byId).has(dryFit), op.id).toBe(false);
+      expect(waitsFor(dryFit, byId).has(op.id), op.id).toBe(false);
     }
   });
 
@@ -351,12 +375,12 @@ describe('operationsOf: work added by hand', () => {
 
   test('one of the carcass that waits for a part cut after the dry-fit is refused: the ring names the dry-fit', () => {
     const { operations } = made(plainCase, {
-      hand: [byHand('x1', { after: 'x2' }), byHand('x2', { part: 'c1~fixed1', after: 'rip' })],
+      hand: [byHand('x1', { after: 'x2' }), byHand('x2', { part: 'c1~back', after: 'rip' })],
     });
     const order = ordered(operations);
     if (order.ok) throw new Error('no ring');
     expect([...order.error.ring].sort()).toEqual(
-      [dryFit, 'cut/c1~left/h~x1/1', 'cut/c1~fixed1/h~x2/1', 'cut/c1~fixed1/rip/1'].sort(),
+      [dryFit, 'cut/c1~left/h~x1/1', 'cut/c1~back/h~x2/1', 'cut/c1~back/rip/1'].sort(),
     );
   });
 
@@ -378,11 +402,14 @@ describe('operationsOf: work added by hand', () => {
     expect(ordered(operations).ok).toBe(true);
   });
 
-  test('the dry-fit waits for one on the carcass; one on a shelf waits for the dry-fit', () => {
-    const { byId } = made(plainCase, { hand: [byHand('x1'), byHand('x2', { part: 'c1~fixed1' })] });
+  test('the dry-fit waits for one on the carcass; one on the back waits for the dry-fit', () => {
+    const { byId } = made(plainCase, {
+      hand: [byHand('x1'), byHand('x2', { part: 'c1~back' }), byHand('x3', { part: 'c1~fixed1' })],
+    });
     expect(waitsFor(dryFit, byId)).toContain('cut/c1~left/h~x1/1');
-    expect(waitsFor(dryFit, byId)).not.toContain('cut/c1~fixed1/h~x2/1');
-    expect(waitsFor('cut/c1~fixed1/h~x2/1', byId)).toContain(dryFit);
+    expect(waitsFor(dryFit, byId)).toContain('cut/c1~fixed1/h~x3/1');
+    expect(waitsFor(dryFit, byId)).not.toContain('cut/c1~back/h~x2/1');
+    expect(waitsFor('cut/c1~back/h~x2/1', byId)).toContain(dryFit);
   });
 
   test('on a recut it follows the length of the recut', () => {
@@ -478,14 +505,20 @@ describe('Example 1 of setups, as the setups of real operations', () => {
     expect(new Set(dadoed)).toEqual(new Set(['test', 'c1~left', 'c1~right', 'c1~bottom', 'c1~top']));
   });
 
-  test('a shelf as wide as the bottom, cut as built, takes its fence a second time: A, B, A is 3, as in Example 2 of setups', () => {
-    const shelved = made({ ...plainCase, inside: plainCase.inside.filter((i) => i.kind === 'fixed') });
+  test('shelves and trays as wide as the bottom are ripped with it: no fence stands twice', () => {
+    const shelved = made({
+      ...framedCase,
+      inside: [...framedCase.inside, { id: 'loose1', kind: 'loose', bay: 2, count: 1 }],
+    });
     const fence = shelved.byId.get('cut/c1~bottom/rip/1')?.setup.key;
-    const runs = orderOf(shelved.operations).runs.filter((run) => run.setup === fence);
-    expect(runs.map((run) => run.steps.map((id) => id.split('/')[1]))).toEqual([
-      ['c1~bottom', 'c1~top', 'c1~partition1'],
-      ['c1~fixed1'],
-    ]);
+    const runs = orderOf(shelved.operations).runs;
+    const atFence = runs.filter((run) => run.setup === fence);
+    expect(atFence).toHaveLength(1);
+    const ripped = new Set(atFence.flatMap(({ steps }) => steps.map((id) => id.split('/')[1])));
+    const wide = ['bottom', 'top', 'partition1', 'fixed1', 'loose1', 'trays'];
+    expect(ripped).toEqual(new Set(wide.map((role) => `c1~${role}`)));
+    const rips = runs.filter(({ steps }) => shelved.byId.get(steps[0] ?? '')?.what === 'rip');
+    expect(new Set(rips.map((run) => run.setup)).size).toBe(rips.length);
   });
 });
 
