@@ -30,6 +30,17 @@ const shopFields = [
   'slideThickness',
   'slideHeight',
   'slideLength',
+  'tableHeight',
+  'sledCross',
+  'slidingCross',
+  'slidingStop',
+  'slidingHeight',
+  'slidingStack',
+  'routerReach',
+  'routerPass',
+  'routerGuide',
+  'circularDepth',
+  'circularGuide',
 ] as const satisfies readonly (keyof Shop)[];
 
 export type Backup = { readonly jobs: readonly JobFile[]; readonly shop: Shop; readonly likes: Likes };

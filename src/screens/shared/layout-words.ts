@@ -115,6 +115,17 @@ export const shopFields: Record<ShopField, string> = {
   slideThickness: 'How thick a slide is',
   slideHeight: 'How high a slide is',
   slideLength: 'How long the slides are',
+  tableHeight: 'Highest the blade stands',
+  sledCross: 'Widest board on the sled',
+  slidingCross: 'Widest board across the sliding saw',
+  slidingStop: 'Farthest its stop can stand',
+  slidingHeight: 'Thickest board it cuts through',
+  slidingStack: 'Widest stack on its arbor',
+  routerReach: 'Deepest the bit reaches',
+  routerPass: 'Most the router takes at a pass',
+  routerGuide: 'Longest router guide',
+  circularDepth: 'Deepest the circular saw cuts',
+  circularGuide: 'Longest circular saw guide',
 };
 
 export function settingProblemText(problem: SettingProblem): string {

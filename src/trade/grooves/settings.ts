@@ -1,6 +1,7 @@
-import { inches, isNegative, isPositive, type Length, less, zero } from '../../length/length';
+import { isNegative, isPositive, type Length, less, zero } from '../../length/length';
 import { fromOtherEnd, markAt, type Tape } from '../../length/tape';
 import { cutterOn } from '../machines/cutter';
+import { usualOverlap } from '../machines/depths';
 import { machineFor } from '../machines/groove-machines';
 import type { Figures, GrooveMachine, Place } from '../machines/machine';
 import { isOtherEndOn, type OutOfReach, outOfReach } from '../machines/reach';
@@ -43,9 +44,6 @@ export type Settings = {
   readonly problems: readonly SettingProblem[];
   readonly warnings: readonly SettingWarning[];
 };
-
-/** Overlap of passes when the shop has not said: common practice, no source. */
-const usualOverlap = inches(1n, 16n);
 
 /**
  * Every setting a laid-out board needs on its machine, in order of working: along the board, and for a groove wider

@@ -10,6 +10,25 @@ export type Shop = {
   readonly capacity?: Length | undefined;
   /** Farthest a stop can stand from the teeth on the crosscut fence. */
   readonly stopReach?: Length | undefined;
+  /** Highest the table saw's blade or stack stands over the table. */
+  readonly tableHeight?: Length | undefined;
+  /** Widest board the sled takes between its fence and the end of its stroke. */
+  readonly sledCross?: Length | undefined;
+  /**
+   * Sliding or radial saw: widest crosscut, farthest its stop stands, thickest it parts; widest stack of its arbor,
+   * nothing where it takes none.
+   */
+  readonly slidingCross?: Length | undefined;
+  readonly slidingStop?: Length | undefined;
+  readonly slidingHeight?: Length | undefined;
+  readonly slidingStack?: Length | undefined;
+  /** Deepest the router's bit reaches below its base, most at one pass, longest guide. */
+  readonly routerReach?: Length | undefined;
+  readonly routerPass?: Length | undefined;
+  readonly routerGuide?: Length | undefined;
+  /** Circular saw: deepest cut, longest guide. */
+  readonly circularDepth?: Length | undefined;
+  readonly circularGuide?: Length | undefined;
   /** Router base edge to cutter centre. */
   readonly routerBase?: Length | undefined;
   readonly bit?: Length | undefined;

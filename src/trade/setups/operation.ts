@@ -56,8 +56,8 @@ export type Operation = {
   readonly cannot?: boolean | undefined;
   /** It joins an end: cut after that of the part it is marked from. */
   readonly end?: { readonly markedFrom?: string | undefined } | undefined;
-  /** A groove laid out on a board: where its mark stands. */
-  readonly groove?: { readonly board: string; readonly setting: string } | undefined;
+  /** A groove laid out on a board: where its mark stands, its near teeth from the reference end. Inches. */
+  readonly groove?: { readonly board: string; readonly setting: string; readonly teeth: Length } | undefined;
   /** How the piece lies on the machine: see `placingOf`. */
   readonly placing?: Placing | undefined;
 };

@@ -148,7 +148,7 @@ function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cu
         after: [],
         fits: setting.groove.fits,
         width: setting.groove.fits === undefined ? undefined : setting.groove.width,
-        groove: { board: board.id, setting: setting.id },
+        groove: { board: board.id, setting: setting.id, teeth: setting.nearTeeth.value },
         placing: grooved(part, setting, copy.name),
       };
     }),

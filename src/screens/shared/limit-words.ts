@@ -1,0 +1,114 @@
+import type { Length } from '../../length/length';
+import { assertNever } from '../../length/result';
+import { markAt, type Tape } from '../../length/tape';
+import { writeMark } from '../../length/write';
+import type { TooSmall } from '../../trade/machines/least-sizes';
+import type { Lack, Need, Remedy, Way } from '../../trade/machines/limits';
+import type { ShopField } from '../../trade/machines/shop';
+import type { Tool } from '../../trade/machines/tools';
+import { capital } from './capital';
+import { shopFields } from './layout-words';
+
+const toolNames: Readonly<Record<Tool, string>> = {
+  fence: 'Rip fence',
+  sled: 'Sled',
+  sliding: 'Sliding saw',
+  router: 'Router and guide',
+  circular: 'Circular saw and guide',
+};
+
+const at = (x: Length, tape: Tape): string => writeMark(markAt(x, tape), tape);
+
+/** A figure of the shop that is short, by how much. */
+const short: Partial<Record<ShopField, (by: string) => string>> = {
+  capacity: (by) => `the rip fence is ${by} short`,
+  tableHeight: (by) => `the blade stands ${by} too low`,
+  sledCross: (by) => `the piece is ${by} too wide for the sled`,
+  stopReach: (by) => `the stop of the sled is ${by} short`,
+  slidingCross: (by) => `the piece is ${by} too wide for the sliding saw`,
+  slidingStop: (by) => `the stop of the sliding saw is ${by} short`,
+  slidingHeight: (by) => `the piece is ${by} too thick for the sliding saw`,
+  routerReach: (by) => `the bit reaches ${by} too little`,
+  routerGuide: (by) => `the router guide is ${by} short`,
+  circularDepth: (by) => `the circular saw cuts ${by} too shallow`,
+  circularGuide: (by) => `the saw guide is ${by} short`,
+};
+
+function lackWords(lack: Lack, tape: Tape): string {
+  switch (lack.code) {
+    case 'short':
+      return short[lack.field]?.(at(lack.by, tape)) ?? '';
+    case 'cutter-too-wide':
+      return `the bit is ${at(lack.by, tape)} too wide`;
+    case 'unsteady':
+      return `the piece turns at the fence, ${at(lack.by, tape)} too little lies along it`;
+    case 'no-stack':
+      return 'the sliding saw takes no stack';
+    default:
+      return assertNever(lack);
+  }
+}
+
+/** What a machine lacks for a cut; nothing where it lacks nothing. @example 'The rip fence is 4 short.' */
+export function lacksText({ lacks }: Way, tape: Tape): string {
+  const each = lacks.map((lack) => lackWords(lack, tape));
+  return each.length === 0 ? '' : `${capital(each.join('; '))}.`;
+}
+
+/** What is not known of a machine, to be measured once. */
+export const asksText = ({ asks }: Way): string =>
+  asks.length === 0
+    ? ''
+    : `Measure once for the shop: ${asks.map((field) => shopFields[field].toLowerCase()).join(', ')}.`;
+
+const fromOther: Readonly<Record<Need['cut'], string>> = {
+  rip: ', the rest of the sheet on the fence,',
+  crosscut: ', the other piece on the stop,',
+  groove: ', the other end on it,',
+};
+
+/** The machine that can, with its figure and passes. @example 'Sled, the other piece on the stop, at 29 3/8' */
+export function wayText(way: Way, need: Need, tape: Tape): string {
+  const other = way.from === 'other' ? fromOther[need.cut] : '';
+  const figure = way.figure ? ` at ${at(way.figure, tape)}` : '';
+  const lines = way.lines > 1 ? `, ${way.lines} passes side by side` : '';
+  const depths = way.depths > 1 ? `, ${way.depths} depths` : '';
+  return `${toolNames[way.tool]}${other}${figure}${lines}${depths}`;
+}
+
+/** What would do where no machine of the shop can. */
+export function remedyText(remedy: Remedy, tape: Tape): string {
+  switch (remedy.code) {
+    case 'both-faces':
+      return `Cut from both faces, ${at(remedy.each, tape)} deep each.`;
+    case 'relief-cut':
+      return 'Cut it rough first with the circular saw, then to size.';
+    case 'block':
+      return `Use the mitre gauge off a block on the fence: pieces up to ${at(remedy.longest, tape)}.`;
+    case 'bit':
+      return `Take a bit no wider than ${at(remedy.most, tape)} that reaches ${at(remedy.reach, tape)}.`;
+    case 'template':
+      return 'Use a template, or a plunge router along a guide.';
+    default:
+      return assertNever(remedy);
+  }
+}
+
+/** A piece that is small for its machine: by how much, and what to do. The tool's manual comes first. */
+export function tooSmallText(small: TooSmall, tape: Tape): string {
+  const least = at(small.least, tape);
+  switch (small.code) {
+    case 'short-along-fence':
+      return `Under ${least} along the fence, by ${at(small.by, tape)}: cut it from a longer piece, or on the sled. The tool’s manual first.`;
+    case 'push-block':
+      return `Narrower than ${least}: push it with a block. The tool’s manual first.`;
+    case 'narrow-strip':
+      return `Under ${least} wide, by ${at(small.by, tape)}: let the strip fall free on the far side, or cut it from wide stock. The tool’s manual first.`;
+    case 'short-on-sled':
+      return `Under ${least} long, by ${at(small.by, tape)}: clamp it, hands well clear, or cut it from long stock. The tool’s manual first.`;
+    case 'under-base':
+      return `Narrower than the router’s base, by ${at(small.by, tape)}: lay a strip as thick beside it. The tool’s manual first.`;
+    default:
+      return assertNever(small);
+  }
+}

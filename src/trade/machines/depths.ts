@@ -1,0 +1,26 @@
+import { howMany, inches, isPositive, type Length, over, shortest } from '../../length/length';
+import { toWhole } from '../../length/round';
+
+/** Overlap of passes when the shop has not said: common practice 1/16, no source. Inches. */
+export const usualOverlap = inches(1n, 16n);
+
+/** Most a router takes at a pass, usual where not said. Source: two router manuals, 1/8 a pass. Inches. */
+const usualPass = inches(1n, 8n);
+/** Never more at a pass, whatever is said. Common practice, no source. Inches. */
+const mostPass = inches(1n, 4n);
+
+/**
+ * A groove deeper than a router takes at once: so many equal passes.
+ *
+ * @param depth inches, > 0; @param pass most at a pass, inches, > 0; usual where not said
+ * @example depthPasses(inches(11n, 32n), inches(1n, 8n)) // 3, each 11/96: Example 6 of machines
+ */
+export function depthPasses(
+  depth: Length,
+  pass: Length = usualPass,
+): { readonly count: number; readonly each: Length } {
+  const most = isPositive(pass) ? shortest(pass, mostPass) : usualPass;
+  const count = toWhole(howMany(depth, most), 'ceil');
+  const n = count > 1n ? count : 1n;
+  return { count: Number(n), each: over(depth, n) };
+}

@@ -1,0 +1,276 @@
+import {
+  add,
+  inches,
+  isPositive,
+  type Length,
+  less,
+  over,
+  shortest,
+  subtract,
+  zero,
+} from '../../length/length';
+import { passesFor } from '../grooves/wall-passes';
+import { depthPasses, usualOverlap } from './depths';
+import type { Shop, ShopField } from './shop';
+import { type Tool, toolsOf } from './tools';
+
+/** What a cut wants of a machine. What is not said of a piece puts no limit to it. Inches. */
+export type Need =
+  /** Along the rip fence; `rest` is what its other edge would be set to, kerf off, while the sheet is whole. */
+  | (Piece & { readonly cut: 'rip' })
+  /** Off a stop; `rest` is the other piece, kerf off, where that may be on the stop instead. */
+  | (Piece & { readonly cut: 'crosscut' })
+  | {
+      readonly cut: 'groove';
+      /** Near wall from the end that is brought to stop or fence. */
+      readonly near: Length;
+      readonly width: Length;
+      readonly depth?: Length | undefined;
+      /** The part along which it is laid out, and across: what lies along a fence. */
+      readonly length?: Length | undefined;
+      readonly across?: Length | undefined;
+      /** What the fence scale reads over the distance from teeth to work: a block, a stack that grows. */
+      readonly rides?: Length | undefined;
+    };
+
+type Piece = {
+  readonly length?: Length | undefined;
+  readonly width?: Length | undefined;
+  readonly thickness?: Length | undefined;
+  readonly rest?: Length | undefined;
+};
+
+/** The shop's figures, and the most its arbor carries. */
+export type Reach = Shop & { readonly arbor?: Length | undefined };
+
+/** What a machine lacks for a cut, by how much. Inches. */
+export type Lack =
+  /** A figure of the shop is less than the cut wants. */
+  | { readonly code: 'short'; readonly field: ShopField; readonly by: Length }
+  | { readonly code: 'cutter-too-wide'; readonly by: Length }
+  /** The board lies shorter along the fence than its far teeth stand from it: it turns. */
+  | { readonly code: 'unsteady'; readonly by: Length }
+  /** Nothing says that its arbor takes a stack. */
+  | { readonly code: 'no-stack' };
+
+/** How a machine would make a cut: what it lacks, and what is not known of it and must be asked. */
+export type Way = {
+  readonly tool: Tool;
+  /** Off which end or edge; the other of a rip or a crosscut is that of the rest. */
+  readonly from: 'reference' | 'other';
+  /** Fence or stop, to the near teeth; nothing under a guide. */
+  readonly figure?: Length | undefined;
+  readonly lacks: readonly Lack[];
+  readonly asks: readonly ShopField[];
+  /** Passes side by side, and one below the other. */
+  readonly lines: number;
+  readonly depths: number;
+};
+
+type Found = { readonly lacks: readonly Lack[]; readonly asks: readonly ShopField[] };
+const none: Found = { lacks: [], asks: [] };
+
+const all = (found: readonly Found[]): Found => ({
+  lacks: found.flatMap((f) => f.lacks),
+  asks: found.flatMap((f) => f.asks),
+});
+
+/** A blank figure is asked, never assumed. */
+function within(shop: Reach, field: ShopField, wants: Length | undefined): Found {
+  if (!wants) return none;
+  const has = shop[field];
+  if (!has) return { lacks: [], asks: [field] };
+  return less(has, wants) ? { lacks: [{ code: 'short', field, by: subtract(wants, has) }], asks: [] } : none;
+}
+
+/** A blade stands this far through what it parts. Common practice, no source. Inches. */
+const through = inches(1n, 8n);
+const throughOf = (thickness: Length | undefined): Length | undefined => thickness && add(thickness, through);
+
+/**
+ * What a machine lacks for a cut, set from the end or edge that lacks least.
+ *
+ * @param need of the cut; @param tool of the shop; @param shop its figures: a blank one is asked
+ * @example lacksOf(rip34off48, 'fence', shop).figure // 13 7/8, off the other edge: Example 4 of machines
+ */
+export function lacksOf(need: Need, tool: Tool, shop: Reach): Way {
+  const ways = (
+    [
+      ['reference', false],
+      ['other', true],
+    ] as const
+  ).flatMap(([from, other]) => {
+    const way = wayFrom(need, { tool, shop, other });
+    return way ? [{ tool, from, lines: 1, depths: 1, ...way }] : [];
+  });
+  const [first, second] = ways;
+  if (!first) return { tool, from: 'reference', lines: 1, depths: 1, ...none };
+  return second && lacksLess(second, first) ? second : first;
+}
+
+type At = { readonly tool: Tool; readonly shop: Reach; readonly other: boolean };
+type Own = Found & Partial<Pick<Way, 'figure' | 'lines' | 'depths'>>;
+
+function wayFrom(need: Need, at: At): Own | undefined {
+  if (need.cut === 'groove') return grooveWay(need, at);
+  if (at.tool === 'circular') return at.other ? undefined : circularWay(need, at.shop);
+  const figure = at.other ? need.rest : need.cut === 'rip' ? need.width : need.length;
+  if (at.other && !(figure && isPositive(figure))) return undefined;
+  return { figure, ...(need.cut === 'rip' ? ripped(need, figure, at.shop) : crosscut(need, figure, at)) };
+}
+
+const ripped = ({ thickness }: Piece, figure: Length | undefined, shop: Reach): Found =>
+  all([within(shop, 'capacity', figure), within(shop, 'tableHeight', throughOf(thickness))]);
+
+function crosscut({ width, thickness }: Piece, figure: Length | undefined, { tool, shop }: At): Found {
+  return tool === 'sliding'
+    ? all([
+        within(shop, 'slidingCross', width),
+        within(shop, 'slidingStop', figure),
+        within(shop, 'slidingHeight', thickness),
+      ])
+    : all([
+        within(shop, 'sledCross', width),
+        within(shop, 'stopReach', figure),
+        within(shop, 'tableHeight', throughOf(thickness)),
+      ]);
+}
+
+function circularWay(
+  { cut, length, width, thickness }: Piece & { readonly cut: string },
+  shop: Reach,
+): Found {
+  return all([
+    within(shop, 'circularGuide', cut === 'rip' ? length : width),
+    within(shop, 'circularDepth', throughOf(thickness)),
+  ]);
+}
+
+type GrooveNeed = Need & { readonly cut: 'groove' };
+
+function grooveWay(need: GrooveNeed, { tool, shop, other }: At): Own | undefined {
+  const { near, width, depth, length, across, rides = zero } = need;
+  if (tool === 'router') return other ? undefined : routed(need, shop);
+  if (tool === 'circular')
+    return other
+      ? undefined
+      : all([within(shop, 'circularDepth', depth), within(shop, 'circularGuide', across)]);
+  if (other && !length) return undefined;
+  const from = other && length ? subtract(subtract(length, near), width) : near;
+  if (tool === 'fence') {
+    const figure = add(from, rides);
+    const off = across ? subtract(add(from, width), across) : zero;
+    const turns: Found = isPositive(off) ? { lacks: [{ code: 'unsteady', by: off }], asks: [] } : none;
+    const rest = all([within(shop, 'capacity', figure), within(shop, 'tableHeight', depth), turns]);
+    return { figure, ...rest, ...stacked(width, shop.arbor, shop) };
+  }
+  const [cross, stop, height] =
+    tool === 'sled'
+      ? (['sledCross', 'stopReach', 'tableHeight'] as const)
+      : (['slidingCross', 'slidingStop', 'slidingHeight'] as const);
+  const arbor = tool === 'sled' ? shop.arbor : shop.slidingStack;
+  const bare: Found = tool === 'sliding' && !arbor ? { lacks: [{ code: 'no-stack' }], asks: [] } : none;
+  const rest = all([
+    within(shop, cross, across),
+    within(shop, stop, from),
+    within(shop, height, depth),
+    bare,
+  ]);
+  return { figure: from, ...rest, ...stacked(width, arbor, shop) };
+}
+
+/** A groove wider than the arbor carries is cut in passes. */
+function stacked(width: Length, arbor: Length | undefined, shop: Reach): Pick<Way, 'lines'> {
+  const passes = arbor && isPositive(arbor) ? linesOf(width, shortest(width, arbor), shop) : 1;
+  return { lines: passes };
+}
+
+function linesOf(width: Length, cutter: Length, { overlap = usualOverlap }: Reach): number {
+  const passes = passesFor(width, cutter, overlap);
+  return passes.ok ? passes.value.length : 1;
+}
+
+function routed({ width, depth, across }: GrooveNeed, shop: Reach): Own {
+  const { bit } = shop;
+  const wide: Found = !bit
+    ? { lacks: [], asks: ['bit'] }
+    : less(width, bit)
+      ? { lacks: [{ code: 'cutter-too-wide', by: subtract(bit, width) }], asks: [] }
+      : none;
+  return {
+    ...all([wide, within(shop, 'routerReach', depth), within(shop, 'routerGuide', across)]),
+    lines: bit && isPositive(bit) && !less(width, bit) ? linesOf(width, bit, shop) : 1,
+    depths: depth ? depthPasses(depth, shop.routerPass).count : 1,
+  };
+}
+
+/** Fewer things lacking; of as many, less of them in all. */
+function lacksLess(a: Way, b: Way): boolean {
+  if (a.lacks.length !== b.lacks.length) return a.lacks.length < b.lacks.length;
+  return less(missing(a), missing(b));
+}
+const missing = ({ lacks }: Way): Length =>
+  lacks.reduce((by, lack) => (lack.code === 'no-stack' ? by : add(by, lack.by)), zero);
+
+const makes: Readonly<Record<Need['cut'], readonly Tool[]>> = {
+  rip: ['fence', 'circular'],
+  crosscut: ['sled', 'sliding', 'circular'],
+  groove: ['fence', 'sled', 'sliding', 'router'],
+};
+
+/**
+ * Every way a shop has to make a cut: first on the machine it is planned for, then on the others that are in the shop.
+ *
+ * @example waysFor(need, 'sled', shop).find(isClear)?.tool // the first that lacks nothing
+ */
+export function waysFor(need: Need, planned: Tool | undefined, shop: Reach): readonly Way[] {
+  const others = makes[need.cut].filter((tool) => tool !== planned && toolsOf(shop).includes(tool));
+  return [...(planned ? [planned] : []), ...others].map((tool) => lacksOf(need, tool, shop));
+}
+
+/** Nothing is lacking and nothing is left to ask. */
+export const isClear = ({ lacks, asks }: Way): boolean => lacks.length === 0 && asks.length === 0;
+
+/** What would do where no machine of the shop can. Inches. */
+export type Remedy =
+  /** From either face, half the depth each. */
+  | { readonly code: 'both-faces'; readonly each: Length }
+  /** Rough, first, by the circular saw; then by fence or stop. */
+  | { readonly code: 'relief-cut' }
+  /** The mitre gauge off a block clamped to the fence: the longest piece that makes. */
+  | { readonly code: 'block'; readonly longest: Length }
+  | { readonly code: 'bit'; readonly most: Length; readonly reach: Length }
+  | { readonly code: 'template' };
+
+/**
+ * What would make a cut that no machine of the shop makes; never a hand tool.
+ *
+ * @example remediesFor(groove, shop) // a bit no wider than 7/16 that reaches 15/16: Example 5 of machines
+ */
+export function remediesFor(need: Need, shop: Reach): readonly Remedy[] {
+  if (need.cut === 'groove') return grooveRemedies(need, shop);
+  const deep = throughOf(need.thickness);
+  const faces =
+    deep && shop.circularDepth && less(shop.circularDepth, deep) && !less(shop.circularDepth, over(deep, 2n))
+      ? [{ code: 'both-faces', each: over(deep, 2n) } as const]
+      : [];
+  const longest = blockLongest(shop);
+  const block =
+    need.cut === 'crosscut' && longest && need.length && !less(longest, need.length)
+      ? [{ code: 'block', longest } as const]
+      : [];
+  return [...faces, ...block, { code: 'relief-cut' }];
+}
+
+function grooveRemedies({ width, depth, across }: GrooveNeed, shop: Reach): readonly Remedy[] {
+  const { bit, routerReach: reach, routerGuide: guide } = shop;
+  const wanted = depth ?? zero;
+  const bitOff = (bit && less(width, bit)) || (reach && less(reach, wanted));
+  if (bitOff && guide && across && !less(guide, across)) return [{ code: 'bit', most: width, reach: wanted }];
+  return [{ code: 'template' }];
+}
+
+/** A gauge with a block clamped to the fence is a sled that reaches what the fence does, less the block. */
+function blockLongest({ capacity, block }: Reach): Length | undefined {
+  return capacity && block && isPositive(block) ? subtract(capacity, block) : undefined;
+}

@@ -1,0 +1,49 @@
+import { describe, expect, test } from 'vitest';
+import {
+  asksText,
+  lacksText,
+  remedyText,
+  tooSmallText,
+  wayText,
+} from '../../../src/screens/shared/limit-words';
+import { lacksOf, type Need } from '../../../src/trade/machines/limits';
+import { l } from '../../length/write-figures';
+
+const shop = { capacity: l('30'), tableHeight: l('3'), sledCross: l('22'), stopReach: l('32') };
+const rip: Need = { cut: 'rip', width: l('34'), thickness: l('3/4') };
+const cross: Need = { cut: 'crosscut', length: l('66 1/2'), width: l('24'), thickness: l('3/4') };
+
+describe('what a machine cannot take, in words', () => {
+  test('what is lacking, by how much', () => {
+    expect(lacksText(lacksOf(rip, 'fence', shop), '1/32')).toBe('The rip fence is 4 short.');
+    expect(lacksText(lacksOf(cross, 'sled', shop), '1/32')).toBe(
+      'The piece is 2 too wide for the sled; the stop of the sled is 34 1/2 short.',
+    );
+    expect(lacksText(lacksOf({ ...rip, width: l('20') }, 'fence', shop), '1/32')).toBe('');
+  });
+
+  test('what is not measured is asked once', () =>
+    expect(asksText(lacksOf(rip, 'fence', {}))).toBe(
+      'Measure once for the shop: largest fence setting, highest the blade stands.',
+    ));
+
+  test('the machine that can, with its figure', () => {
+    const other: Need = { ...cross, width: l('18 3/4'), rest: l('29 3/8') };
+    expect(wayText(lacksOf(other, 'sled', shop), other, '1/32')).toBe(
+      'Sled, the other piece on the stop, at 29 3/8',
+    );
+    const groove: Need = { cut: 'groove', near: l('5'), width: l('23/32'), depth: l('1/4') };
+    expect(wayText(lacksOf(groove, 'router', { bit: l('1/2') }), groove, '1/32')).toBe(
+      'Router and guide, 2 passes side by side, 2 depths',
+    );
+  });
+
+  test('remedies and small pieces are whole sentences with their figures', () => {
+    expect(remedyText({ code: 'both-faces', each: l('1 5/16') }, '1/32')).toBe(
+      'Cut from both faces, 1 5/16 deep each.',
+    );
+    expect(tooSmallText({ code: 'short-on-sled', by: l('1 1/2'), least: l('6') }, '1/32')).toBe(
+      'Under 6 long, by 1 1/2: clamp it, hands well clear, or cut it from long stock. The tool’s manual first.',
+    );
+  });
+});
