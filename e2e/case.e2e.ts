@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { quickBounce } from '../src/ui/touch';
-import { choose, fillBlank, goBy, openSample, pastBounce, readyOffline } from './app';
+import { blankOf, fillBlank, goBy, openSample, pastBounce, readyOffline } from './app';
 import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
@@ -49,7 +49,7 @@ test('a case from outside sizes to a recut, offline, killed midway', async () =>
     await server.stop(); // from here on there is no network at all
 
     // outside sizes; what is missing is asked for one thing at a time
-    await expect(page.getByText('Say: outside width.')).toBeVisible();
+    await expect(page.getByRole('button', { name: 'Next: outside width' })).toBeVisible();
     await fillBlank(page, /Outside width/, '38 3/8');
     await fillBlank(page, /Outside height/, '64 1/4');
     await fillBlank(page, /Depth, without a face frame/, '17 1/2');
@@ -59,13 +59,18 @@ test('a case from outside sizes to a recut, offline, killed midway', async () =>
       .getByRole('button', { name: /How many partitions/ })
       .click();
     await press(page, ['1']);
-    await expect(page.getByText('Say what the sides are of, and how thick.')).toBeVisible();
-    await page.getByRole('button', { name: 'Measure a sheet' }).click();
+    // no stock yet: the tray of the sides has a sheet measured, they are of it, and the page comes back
+    await page
+      .locator('main')
+      .getByRole('button', { name: /What the sides are of/ })
+      .click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Measure a sheet' }).click();
     await row(page, /Planned, until it is measured/).click();
     await press(page, ['3/4']);
-    await page.getByRole('button', { name: 'Job', exact: true }).click();
-    await row(page, /^Case/).click();
-    await choose(page, /What the sides are of/, 'Sheet A');
+    await page.getByRole('button', { name: 'Back to case' }).click();
+    await expect(page.locator('main').getByRole('button', { name: /What the sides are of/ })).toContainText(
+      'Sheet A',
+    );
 
     // (38 3/8 less two sides, less a partition) shared by two, in 3/4
     await expect(page.locator('.whyrow').first()).toContainText('18 and 1/16 inches');
@@ -192,13 +197,64 @@ test('an as-built measure is seen beside the plan, and taken up by a tap', async
   await expect(page.locator('.sizerow').first()).toContainText('18 and 3/8 inches'); // 18 25/64, rounded down
 });
 
-test('what is typed wrong says by how much, and the last good drawing stays', async ({ page }) => {
+test('what is typed wrong says by how much at its blank, and the last good drawing stays', async ({
+  page,
+}) => {
   await openSample(page);
   await page.goto('./#/case/case');
-  await fillBlank(page, /Outside width/, '2');
-  await expect(page.locator('.wrongline')).toContainText('5/32 over what there is between');
+  await blankOf(page, /Outside width/).click();
+  const dock = page.getByRole('dialog');
+  await dock.getByRole('button', { name: '2', exact: true }).click();
+  await expect(dock.locator('.says')).toContainText('5/32 over what there is between'); // as it is keyed
+  await dock.getByRole('button', { name: 'Done' }).click();
+  const sizes = page.getByRole('region', { name: 'Sizes' });
+  await expect(sizes.locator('.wrongline')).toContainText('5/32 over what there is between');
+  await expect(page.getByRole('button', { name: 'Does not fit: outside width' })).toBeVisible();
   await expect(page.locator('.casedraw.stale')).toBeVisible();
   await expect(page.getByText('before this change')).toBeVisible();
   await page.getByRole('button', { name: /^Undo/ }).click();
   await expect(page.locator('.wrongline')).toHaveCount(0);
+});
+
+test('shelves with no place stand evenly, each by a name of its own; two in each other say so beside the keys', async ({
+  page,
+}) => {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Work out a case' }).click();
+  const dock = page.getByRole('dialog');
+  const keyed = async (names: readonly string[]) => {
+    for (const name of names) {
+      await dock.getByRole('button', { name, exact: true }).click();
+      await pastBounce(page);
+    }
+  };
+  // the keys for the width stand open; Next goes on to height and depth
+  await keyed(['3', '0', 'Next', '4', '8', 'Next', '1', '1', 'Done']);
+  await page.getByRole('button', { name: 'Measure a sheet' }).click();
+  await page.getByRole('button', { name: 'First reading' }).click();
+  await press(page, ['3/4']);
+  await page.getByRole('button', { name: 'Back to case' }).click();
+  for (let k = 0; k < 2; k += 1) {
+    await page.getByRole('button', { name: '+ A fixed shelf' }).click();
+    await pastBounce(page);
+  }
+  // 48 less top and bottom of 3/4 is 46 1/2; less two shelves, in three: 15
+  const shelf = (no: number) => blankOf(page, new RegExp(`Case bottom to the shelf \\(${no}\\)`));
+  await expect(shelf(1)).toContainText('15 inches');
+  await expect(shelf(2)).toContainText('30 and 3/4');
+
+  await shelf(2).click();
+  await keyed(['1', '5', '1/2']);
+  // the first moves to the middle of what the second leaves over it: nothing is wrong
+  await expect(dock.locator('.says')).toBeEmpty();
+  await keyed(['Done']);
+  await shelf(1).click();
+  await keyed(['1', '5']);
+  await expect(dock.locator('.says')).toContainText('stands 1/4 in');
+  await keyed(['Done']);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(page.locator('.wrongline')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Parts', exact: true }).click();
+  await expect(page.getByText('Fixed shelf 1')).toBeVisible();
+  await expect(page.getByText('Fixed shelf 2')).toBeVisible();
 });

@@ -82,7 +82,7 @@ type PieceRoute = CaseRoute | Extract<Route, { readonly at: StockAt | CutsAt }>;
 function pieceScreen(route: PieceRoute, bench: Bench) {
   switch (route.at) {
     case 'stock':
-      return <StockScreen key={route.id} bench={bench} id={route.id} />;
+      return <StockScreen key={route.id} bench={bench} id={route.id} of={route.of} />;
     case 'sheets':
       return <SheetsScreen bench={bench} />;
     case 'layout':

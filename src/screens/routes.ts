@@ -18,7 +18,8 @@ export type Route =
   | { readonly at: 'buy' }
   | { readonly at: 'pieces'; readonly id: string }
   | { readonly at: 'layout'; readonly id: string; readonly path?: string }
-  | { readonly at: 'stock'; readonly id: string }
+  /** `of`: the case it is measured for, which the page comes back to. */
+  | { readonly at: 'stock'; readonly id: string; readonly of?: string }
   | { readonly at: 'case'; readonly id: string }
   | { readonly at: 'built'; readonly id: string }
   | { readonly at: 'part'; readonly id: string }
@@ -83,6 +84,7 @@ export function readRoute(hash: string): Route {
   if (has(plain, at)) return { at };
   if (has(ofBoard, at) && id) return { at, board: id };
   if (at === 'bank' && id && rest) return { at, id, page: rest };
+  if (at === 'stock' && id && rest) return { at, id, of: rest };
   if (has(ofId, at) && id) return { at, id };
   if (at === 'fit' && id && rest) return { at, board: id, groove: rest };
   if (at === 'before') return rest ? { at, caution: id, from: rest } : { at };

@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { Button } from './button';
 import { useClose } from './close';
 import { useEntryHeld } from './hold';
 import { Icon } from './icon';
@@ -67,6 +68,8 @@ type ChoiceDockProps<T extends string> = {
   readonly title: string;
   readonly choices: readonly { readonly value: T; readonly label: string; readonly hint?: string }[];
   readonly chosen: T | undefined;
+  /** What else may be done where none of them will do. */
+  readonly more?: { readonly label: string; readonly onTap: () => void } | undefined;
   readonly onChoose: (value: T) => void;
   readonly onClose: () => void;
 };
@@ -76,6 +79,7 @@ export function ChoiceDock<T extends string>({
   title,
   choices,
   chosen,
+  more,
   onChoose,
   onClose,
 }: ChoiceDockProps<T>) {
@@ -94,6 +98,11 @@ export function ChoiceDock<T extends string>({
           </li>
         ))}
       </ul>
+      {more && (
+        <div class="body">
+          <Button look="full" icon="measure" label={more.label} onTap={more.onTap} />
+        </div>
+      )}
     </Dock>
   );
 }

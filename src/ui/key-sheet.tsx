@@ -16,6 +16,8 @@ import { Wedge } from './wedge';
 import './key-sheet.css';
 
 type KeySheetProps = KeyedProps & {
+  /** What is wrong with the figure as it is keyed. */
+  readonly says?: readonly string[] | undefined;
   /** Sheets measured: one tap takes a thickness. */
   readonly sheets?: readonly { readonly name: string; readonly thickness: Length }[];
 };
@@ -46,6 +48,7 @@ export function KeySheet(props: KeySheetProps) {
   const lengths = props.fill !== 'count';
   return (
     <Dock title={props.title} onClose={leave} onKey={(event) => strokes(event, press, done, field.current)}>
+      <Says says={props.says ?? []} />
       <div class="key-sheet">
         <Reading keyed={keyed} now={props.now} nowCount={props.nowCount} />
         {lengths && <Sheets sheets={props.sheets ?? []} onTake={take} />}
@@ -64,6 +67,17 @@ export function KeySheet(props: KeySheetProps) {
     </Dock>
   );
 }
+
+const Says = ({ says }: { readonly says: readonly string[] }) => (
+  <ul class="says" aria-live="polite">
+    {says.map((text) => (
+      <li key={text} class="wrongline">
+        <Icon name="warn" />
+        {text}
+      </li>
+    ))}
+  </ul>
+);
 
 type ReadingProps = Pick<KeySheetProps, 'now' | 'nowCount'> & { readonly keyed: Keyed };
 

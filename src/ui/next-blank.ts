@@ -1,3 +1,9 @@
+/** Opens the blank of that name. */
+export const openBlank = (name: string): void =>
+  [...document.querySelectorAll<HTMLElement>('.blank')]
+    .find((blank) => (blank.getAttribute('aria-label') ?? blank.textContent ?? '').startsWith(`${name}:`))
+    ?.click();
+
 /**
  * Opens the next empty blank after the one in hand, the first of the page after the last; none where no other is empty.
  * The one in hand is looked for as the panel comes to stand.

@@ -6,9 +6,11 @@ export const holds = {
 } as const;
 export const stockOf = (piece: string): string => `What ${piece} of`;
 export const sheet = 'Sheet';
+export const measureSheet = 'Measure a sheet';
+export const measureStick = 'Measure a stick';
 export const asSides = 'as the sides';
+export const asRails = 'as the rails';
 export const bayWidth = (no: number): string => `Clear width of bay ${no}, shared out when blank`;
-export const whichBay = 'Which bay, from the left as you face it';
 export const bay = (no: number): string => `bay ${no}`;
 export const held = {
   fixed: { label: 'glued', hint: 'stays for good' },

@@ -4,8 +4,10 @@ import type { Job } from '../../job/job';
 import type { Length } from '../../length/length';
 import type { Case, Inside, StockRole } from '../../trade/carcass/case';
 import type { CaseField } from '../../trade/carcass/problems';
+import { follows } from '../../trade/carcass/sizes';
 import type { Ask } from '../shared/ask';
 import * as words from './ask-words';
+import { insideTitle, type insideTitles } from './sentence-words';
 import { caseFieldNames, stockNames } from './words';
 
 export const caseLength = (c: Case, field: CaseField, usual?: Length): Ask => ({
@@ -45,17 +47,29 @@ export const caseHold = (c: Case): Ask => ({
   save: (hold) => editCase(c.id, { hold: hold as Case['hold'] }),
 });
 
-/** Which stock a piece is of: any that the job has measured or planned. */
-export const caseStock = (c: Case, stock: StockRole, job: Job): Ask => ({
+type StockFrom = { readonly job: Job; readonly onMeasure: (stock: StockRole) => void };
+
+/** Which stock a piece is of: any that the job has measured or planned, or one to be measured now. */
+export const caseStock = (c: Case, stock: StockRole, { job, onMeasure }: StockFrom): Ask => ({
   as: 'choice',
   title: words.stockOf(stockNames[stock]),
   now: c.stocks[stock] ?? '',
   choices: [
     ...job.stock.map((s) => ({ value: s.id, label: s.name || words.sheet })),
-    ...(c.stocks[stock] ? [{ value: '', label: words.asSides }] : []),
+    ...(follows(stock) ? [{ value: '', label: stock === 'cross' ? words.asRails : words.asSides }] : []),
   ],
-  save: (id) => editCase(c.id, { [`${stock}Stock`]: id === '' ? undefined : id }),
+  more: { label: measureWord(stock), onTap: () => onMeasure(stock) },
+  save: (id) => editCase(c.id, stockIs(stock, id)),
 });
+
+/** What is sawn out of solid wood comes in sticks. */
+export const ofSticks = (stock: StockRole): boolean => stock === 'frame' || stock === 'edging';
+
+export const measureWord = (stock: StockRole): string =>
+  ofSticks(stock) ? words.measureStick : words.measureSheet;
+
+/** A piece of that stock; none: of that of the sides. */
+export const stockIs = (stock: StockRole, id: string) => ({ [`${stock}Stock`]: id === '' ? undefined : id });
 
 /** A bay's own clear width; the others share the rest. */
 export const caseBay = (c: Case, k: number): Ask => ({
@@ -65,31 +79,32 @@ export const caseBay = (c: Case, k: number): Ask => ({
   save: (value) => editBay(c.id, k + 1, value),
 });
 
-type InsideLength = 'at' | 'first' | 'pitch' | 'endRoom' | 'width' | 'depth' | 'slack' | 'wide';
+/** A blank of what stands in a bay, the title it has, and what stands in while nothing is said. */
+export type InsideLengthAt = {
+  readonly field: 'at' | 'first' | 'pitch' | 'endRoom' | 'width' | 'depth' | 'slack' | 'wide';
+  readonly title: keyof typeof insideTitles;
+  readonly usual?: Length | undefined;
+  readonly word?: string;
+};
 
-export const insideLength = (
-  c: Case,
-  i: Inside,
-  field: InsideLength,
-  at: { readonly title: string; readonly usual?: Length },
-): Ask => ({
+export const insideLength = (c: Case, i: Inside, { field, title, ...stands }: InsideLengthAt): Ask => ({
   as: 'length',
-  title: at.title,
+  title: insideTitle(c, i.id, title),
   now: i[field],
-  usual: at.usual,
+  ...stands,
   save: (value) => editInside(c.id, i.id, { [field]: value }),
 });
 
-export const insideCount = (c: Case, i: Inside, title: string): Ask => ({
+export const insideCount = (c: Case, i: Inside): Ask => ({
   as: 'count',
-  title,
-  now: i.count,
+  title: insideTitle(c, i.id, 'count'),
+  now: i.count ?? 1,
   save: (count) => editInside(c.id, i.id, { count }),
 });
 
 export const insideBay = (c: Case, i: Inside): Ask => ({
   as: 'choice',
-  title: words.whichBay,
+  title: insideTitle(c, i.id, 'bay'),
   now: `${i.bay}`,
   choices: Array.from({ length: c.partitions + 1 }, (_, k) => ({
     value: `${k + 1}`,

@@ -3,19 +3,24 @@ import { editCase, editInside } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import type { Job } from '../../job/job';
 import { jobWith } from '../../plan/job-with';
-import { partsOfJob } from '../../plan/plan';
-import type { Case } from '../../trade/carcass/case';
+import { type Plan, partsOfJob } from '../../plan/plan';
+import type { Case, Inside, StockRole } from '../../trade/carcass/case';
+import type { Worked } from '../../trade/carcass/parts';
+import type { CaseProblem } from '../../trade/carcass/problems';
 import { Bar } from '../../ui/bar';
 import { Button, Onward } from '../../ui/button';
 import type { Bench } from '../bench';
 import type { Ask } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { GonePage } from '../shared/gone-page';
+import { measureSheet } from '../shared/measure-sheet';
 import { UndoButton } from '../shared/undo-button';
 import { Add } from './add';
-import type { CasePart } from './blanks';
+import { caseLength, insideCount, ofSticks, stockIs } from './asks';
+import { type CasePart, Said } from './blanks';
 import { DrawnCase } from './drawn-case';
-import { Problems, SelfCheck, Worth } from './facts';
+import { Next, SelfCheck } from './facts';
+import { type Fault, problemFaults, saysFor, workedFaults } from './faults';
 import { InsideSentence } from './inside';
 import { lastGoodCase } from './last-good';
 import { Options } from './options';
@@ -35,14 +40,25 @@ export function CaseScreen({ bench, id }: CaseProps) {
 type InHandProps = { readonly bench: Bench; readonly job: Job; readonly kept: Case };
 
 function CaseInHand({ bench, job, kept }: InHandProps) {
-  const [open, setOpen] = useState<Ask>();
+  const [open, setOpen] = useState<Ask | undefined>(() => firstAsk(kept));
   const [trying, setTrying] = useState<readonly Change[]>();
   const inHand = trying ? jobWith(bench.folded.value, job.id, trying) : job;
   const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
-  const part: CasePart = { c: kept, job, open, onOpen: setOpen, act };
   const close = () => {
     setOpen(undefined);
     setTrying(undefined);
+  };
+  const found = foundOf(inHand, kept, partsOfJob(inHand, bench.shop.value).worked);
+  const before = foundOf(job, kept, bench.plan.value?.worked ?? new Map());
+  const part: CasePart = {
+    c: kept,
+    worked: before.worked,
+    faults: found.faults,
+    job,
+    open,
+    onOpen: setOpen,
+    onMeasure: (stock) => void measureFor(bench, kept, stock),
+    act,
   };
   return (
     <>
@@ -53,42 +69,76 @@ function CaseInHand({ bench, job, kept }: InHandProps) {
       >
         <UndoButton bench={bench} />
       </Bar>
-      <Slip bench={bench} part={part} inHand={inHand} />
+      <Slip bench={bench} part={part} found={found} />
       <ToPartsAndCuts bench={bench} />
-      <AskDock ask={open} tape={job.tape} act={act} onTry={setTrying} onClose={close} />
+      <AskDock
+        ask={open}
+        tape={job.tape}
+        says={open ? saysFor(open, found.faults, before.faults) : []}
+        act={act}
+        onTry={setTrying}
+        onClose={close}
+      />
     </>
   );
 }
 
-type SlipProps = { readonly bench: Bench; readonly part: CasePart; readonly inHand: Job };
+/** A case nothing is said of yet begins with its width, the keys at hand. */
+const firstAsk = (c: Case): Ask | undefined =>
+  c.hold === 'outside' && !c.width && !c.height && !c.depth ? caseLength(c, 'width') : undefined;
+
+/** A sheet for a piece of the case, measured now: the piece is of it, and the page comes back here. */
+const measureFor = (bench: Bench, c: Case, stock: StockRole): Promise<void> =>
+  measureSheet(bench, {
+    of: c.id,
+    stick: ofSticks(stock),
+    takes: (id) => editCase(c.id, stockIs(stock, id)),
+  });
+
+/** What follows for the case of the job as it is being keyed. */
+type Found = {
+  readonly problems: readonly CaseProblem[];
+  readonly faults: readonly Fault[];
+  readonly worked: Worked | undefined;
+};
+
+function foundOf(job: Job, { id }: Case, worked: Plan['worked']): Found {
+  const c = job.cases.find((x) => x.id === id);
+  const found = worked.get(id);
+  if (!c || !found) return { problems: [], faults: [], worked: undefined };
+  return found.ok
+    ? { problems: [], faults: workedFaults(found.value, job.banks), worked: found.value }
+    : { problems: found.error, faults: problemFaults(found.error, c), worked: undefined };
+}
+
+type SlipProps = { readonly bench: Bench; readonly part: CasePart; readonly found: Found };
 
 /** The drawing, the sentences, and what follows of them for the job as it is being keyed. */
-function Slip({ bench, part, inHand }: SlipProps) {
-  const { c: kept, job } = part;
-  const shop = bench.shop.value;
-  const c = inHand.cases.find((x) => x.id === kept.id) ?? kept;
-  const found = partsOfJob(inHand, shop).worked.get(kept.id);
-  const good = found?.ok
-    ? found.value
-    : lastGoodCase(bench.entries.value, { job: job.id, id: kept.id, shop });
-  const problems = found && !found.ok ? found.error : [];
-  const sound = problems.length === 0;
+function Slip({ bench, part, found }: SlipProps) {
+  const { c, job, faults } = part;
+  const at = { job: job.id, id: c.id, shop: bench.shop.value };
+  const drawn = found.worked ?? lastGoodCase(bench.entries.value, at);
   return (
     <main class={part.open ? 'page docked' : 'page'}>
-      {good && (
-        <DrawnCase worked={good} job={job} stale={!sound} onPart={(id) => bench.go({ at: 'part', id })} />
+      {drawn && (
+        <DrawnCase
+          worked={drawn}
+          job={job}
+          stale={!found.worked}
+          onPart={(id) => bench.go({ at: 'part', id })}
+        />
       )}
-      <Problems problems={problems} c={c} bench={bench} />
+      <Next {...part} problems={found.problems} onStock={(id) => bench.go({ at: 'stock', id, of: c.id })} />
       <SizeSentence {...part} />
       <StockSentence {...part} />
       <JointSentence {...part} />
-      {kept.inside.map((i) => (
+      {c.inside.map((i) => (
         <InsideSentence key={i.id} {...part} i={i} />
       ))}
       <AddInside part={part} newId={bench.newId} />
       <Options {...part} />
-      {good && sound && <Worth worked={good} c={c} />}
-      {good && <SelfCheck worked={good} job={job} />}
+      <Said at="whole" faults={faults} />
+      {drawn && <SelfCheck worked={drawn} job={job} />}
       <Aside bench={bench} part={part} />
     </main>
   );
@@ -96,20 +146,26 @@ function Slip({ bench, part, inHand }: SlipProps) {
 
 type AddProps = { readonly part: CasePart; readonly newId: () => string };
 
-const AddInside = ({ part: { c, act }, newId }: AddProps) => (
-  <div class="pad-x adds">
-    {(['fixed', 'loose', 'trays', 'rail'] as const).map((kind) => (
-      <Add
-        key={kind}
-        label={add[kind]}
-        onTap={() => act(add[kind], editInside(c.id, newId(), { kind, bay: c.partitions + 1 }))}
-      />
-    ))}
-  </div>
-);
+function AddInside({ part: { c, act, onOpen }, newId }: AddProps) {
+  const put = (kind: Inside['kind']) => {
+    const own: Inside = { id: newId(), kind, bay: c.partitions + 1 };
+    act(add[kind], editInside(c.id, own.id, { kind, bay: own.bay }));
+    // how many is asked at once; where a shelf stands has a usual place
+    if (kind === 'loose') onOpen(insideCount({ ...c, inside: [...c.inside, own] }, own));
+  };
+  // a middle rail is one of the face frame
+  const kinds = ['fixed', 'loose', 'trays', ...(c.hasFrame ? (['rail'] as const) : [])] as const;
+  return (
+    <div class="pad-x adds">
+      {kinds.map((kind) => (
+        <Add key={kind} label={add[kind]} onTap={() => put(kind)} />
+      ))}
+    </div>
+  );
+}
 
 /** To what was built of it, and out of the job. */
-const Aside = ({ bench, part: { c, act } }: Omit<SlipProps, 'inHand'>) => (
+const Aside = ({ bench, part: { c, act } }: Omit<SlipProps, 'found'>) => (
   <div class="pad-x adds">
     <Button look="quiet" label={words.built} onTap={() => bench.go({ at: 'built', id: c.id })} />
     <Button

@@ -1,91 +1,67 @@
 import type { Job } from '../../job/job';
-import type { Case } from '../../trade/carcass/case';
+import type { Case, StockRole } from '../../trade/carcass/case';
 import { checkOf } from '../../trade/carcass/check';
 import type { Worked } from '../../trade/carcass/parts';
 import type { CaseProblem } from '../../trade/carcass/problems';
-import { warningsOf } from '../../trade/carcass/warnings';
-import { layOut } from '../../trade/grooves/lay-out';
+import { stockOf } from '../../trade/carcass/sizes';
 import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { Inline } from '../../ui/mixed';
-import type { Bench } from '../bench';
-import { problemText } from '../shared/layout-words';
-import { measureSheet } from '../shared/measure-sheet';
-import { partWord } from '../shared/part-words';
-import { warningText } from '../shared/warning-words';
+import { openBlank } from '../../ui/next-blank';
 import { Why } from '../shared/why';
-import { caseProblemText, caseWarningText } from './problem-words';
+import { measureWord } from './asks';
+import { type Fault, isMissing } from './faults';
+import { placeOf } from './places';
 import * as words from './words';
 import './case.css';
 
-/** What is asked for next, or what is wrong, by how much and what would fit. */
-export function Problems({
-  problems,
-  c,
-  bench,
-}: {
+type NextProps = {
   readonly problems: readonly CaseProblem[];
+  readonly faults: readonly Fault[];
   readonly c: Case;
-  readonly bench: Bench;
-}) {
-  const missing = problems.filter((p) => p.code === 'missing' || p.code === 'missing-stock');
-  const [next] = missing;
-  const shown = next ? [next] : problems;
+  readonly job: Job;
+  readonly onMeasure: (stock: StockRole) => void;
+  readonly onStock: (id: string) => void;
+};
+
+/** The next blank to fill, or those that do not fit: a tap goes there, where it is said what is wrong. */
+export function Next(props: NextProps) {
+  const { problems, faults, c } = props;
+  const next = problems.find(isMissing);
+  if (next?.code === 'missing-stock') return <NextStock {...props} stock={next.stock} />;
+  const [blank] = next ? placeOf(next, c).blanks : [];
+  const wrong = faults.filter((fault) => fault.stops).flatMap(({ blanks }) => blanks.slice(0, 1));
   return (
     <ul class="problems pad-x">
-      {shown.map((problem, k) => (
-        <li key={k} class={next ? 'nextblank' : 'wrongline'}>
-          {!next && <Icon name="warn" />}
-          {caseProblemText(problem, c)}
-        </li>
-      ))}
-      {next?.code === 'missing-stock' && (
-        <li>
-          <Button icon="measure" label={words.measureSheet} onTap={() => void measureSheet(bench)} />
-        </li>
-      )}
+      {blank && <Go words={words.nextBlank(blank)} to={blank} />}
+      {!blank && [...new Set(wrong)].map((name) => <Go key={name} words={words.seeBlank(name)} to={name} />)}
     </ul>
   );
 }
 
-/** What the grooves of the case's own boards come to: what cannot be cut, then what is worth a look. */
-function layoutFaults({ parts }: Worked): readonly { readonly text: string; readonly stops: boolean }[] {
-  const all = parts.flatMap(({ name, board }) => {
-    if (!board) return [];
-    const layout = layOut(board);
-    return [
-      ...layout.problems.map((p) => ({
-        text: `${partWord(name)}: ${problemText(p, board, layout)}`,
-        stops: true,
-      })),
-      ...layout.warnings.map((x) => ({ text: `${partWord(name)}: ${warningText(x, layout)}`, stops: false })),
-    ];
-  });
-  return all.filter((x, k) => all.findIndex((y) => y.text === x.text) === k);
-}
+const Go = ({ words: says, to }: { readonly words: string; readonly to: string }) => (
+  <li class="nextblank">
+    <button type="button" class="linklike" onClick={() => openBlank(to)}>
+      {says}
+    </button>
+  </li>
+);
 
-/** What is worth a look before anything is cut. */
-export function Worth({ worked, c }: { readonly worked: Worked; readonly c: Case }) {
-  const warnings = warningsOf(worked);
-  const faults = layoutFaults(worked);
-  if (warnings.length + faults.length === 0) return null;
+/** Stock that is not said or not measured: it is measured here and now. */
+function NextStock({ c, job, stock, onMeasure, onStock }: NextProps & { readonly stock: StockRole }) {
+  const own = job.stock.find((s) => s.id === stockOf(c, stock));
+  const [blank = ''] = placeOf({ code: 'missing-stock', stock }, c).blanks;
   return (
-    <section aria-label={words.worthLook}>
-      <h2 class="sec pad-x">{words.worthLook}</h2>
-      <ul class="problems pad-x">
-        {faults.map(({ text, stops }) => (
-          <li key={text} class={stops ? 'wrongline' : 'note'}>
-            {stops && <Icon name="warn" />}
-            {text}
-          </li>
-        ))}
-        {warnings.map((warning, k) => (
-          <li key={k} class="note">
-            {caseWarningText(warning, c)}
-          </li>
-        ))}
-      </ul>
-    </section>
+    <ul class="problems pad-x">
+      {(own ?? job.stock[0]) && <Go words={words.nextBlank(blank)} to={blank} />}
+      <li>
+        {own ? (
+          <Button icon="measure" label={words.measureIt(own.name)} onTap={() => onStock(own.id)} />
+        ) : (
+          <Button icon="measure" label={measureWord(stock)} onTap={() => onMeasure(stock)} />
+        )}
+      </li>
+    </ul>
   );
 }
 

@@ -1,12 +1,13 @@
 import type { ComponentChildren } from 'preact';
 import { editInside } from '../../job/edits';
 import type { Length } from '../../length/length';
+import { markAt } from '../../length/tape';
 import type { Inside } from '../../trade/carcass/case';
 import { usual } from '../../trade/carcass/usual';
 import { Chip } from '../../ui/button';
 import { Acts, Sentence } from '../shared/sentence';
 import * as asks from './asks';
-import { blanks, type CasePart } from './blanks';
+import { blanks, type CasePart, Said } from './blanks';
 import * as words from './sentence-words';
 
 type InsidePart = CasePart & { readonly i: Inside };
@@ -23,39 +24,47 @@ export function InsideSentence(part: InsidePart) {
           onTap={() => act(words.takenOut, editInside(c.id, i.id, { gone: true }))}
         />
       </Acts>
+      <Said {...part} at={`in ${i.id}`} />
     </Sentence>
   );
 }
 
 const numberOf = ({ c, i }: InsidePart): number => c.inside.indexOf(i) + 1;
 
+/** Where a shelf with no place said stands, as it is marked. */
+function evenly({ worked, job, i }: InsidePart): Length | undefined {
+  const at = worked?.sizes.case.inside.find((x) => x.id === i.id)?.at;
+  return at && markAt(at, job.tape).value;
+}
+
 function sentence(part: InsidePart): ComponentChildren {
   const { c, i } = part;
   const { blank } = blanks(part);
   const bay = c.partitions > 0 ? words.inBay(blank(asks.insideBay(c, i))) : null;
-  const length = (
-    field: Parameters<typeof asks.insideLength>[2],
-    title: keyof typeof words.insideTitles,
-    stands?: Length,
-  ) => {
-    const named = words.whichInside(words.insideTitles[title], i.kind, numberOf(part));
-    return blank(asks.insideLength(c, i, field, { title: named, ...(stands ? { usual: stands } : {}) }));
-  };
+  const length = (at: asks.InsideLengthAt) => blank(asks.insideLength(c, i, at));
   switch (i.kind) {
-    case 'fixed':
-      return words.fixed(bay, length('at', 'shelf'));
+    case 'fixed': {
+      return words.fixed(
+        bay,
+        length({ field: 'at', title: 'shelf', usual: evenly(part), word: words.evenly }),
+      );
+    }
     case 'loose':
-      return words.loose(bay, blank(asks.insideCount(c, i, words.howManyLoose(numberOf(part)))));
+      return words.loose(bay, blank(asks.insideCount(c, i)), i.count ?? 1);
     case 'rail':
-      return words.rail(bay, length('wide', 'rail', usual.rail), length('at', 'under'));
+      return words.rail(
+        bay,
+        length({ field: 'wide', title: 'rail', usual: usual.rail }),
+        length({ field: 'at', title: 'under' }),
+      );
     case 'trays':
       return words.trays(bay, {
-        width: length('width', 'width'),
-        depth: length('depth', 'depth'),
-        first: length('first', 'first'),
-        pitch: length('pitch', 'pitch'),
-        room: length('endRoom', 'room'),
-        slack: length('slack', 'slack', usual.slack),
+        width: length({ field: 'width', title: 'width' }),
+        depth: length({ field: 'depth', title: 'depth' }),
+        first: length({ field: 'first', title: 'first' }),
+        pitch: length({ field: 'pitch', title: 'pitch' }),
+        room: length({ field: 'endRoom', title: 'room' }),
+        slack: length({ field: 'slack', title: 'slack', usual: usual.slack }),
       });
   }
 }

@@ -7,7 +7,7 @@ import { Chip } from '../../ui/button';
 import { Acts, Sentence } from '../shared/sentence';
 import { Add } from './add';
 import * as asks from './asks';
-import { blanks, type CasePart } from './blanks';
+import { blanks, type CasePart, Said } from './blanks';
 import * as words from './option-words';
 
 /** What may go round a case: the field that says it is there, and its sentence. */
@@ -127,6 +127,7 @@ export function Options(part: CasePart) {
             <Acts>
               <Chip label={words.remove(name)} onTap={put(off, option, false)} />
             </Acts>
+            <Said {...part} at={option.name} />
           </Sentence>
         ) : null;
       })}

@@ -73,6 +73,9 @@ export function caseProblemText(problem: CaseProblem, c: Case): string {
   }
 }
 
+/** What the grooves of these parts come to. @example onParts(['Left side', 'Right side'], 'It runs off.') */
+export const onParts = (parts: readonly string[], text: string): string => `${parts.join(' and ')}: ${text}`;
+
 /** Where its lower face clears the other. */
 function clears({ under, over }: Extract<CaseProblem, { code: 'overlap' }>): string {
   if (under && over) return ` It clears it at ${w(under)} or lower, or at ${w(over)} or higher.`;

@@ -1,5 +1,5 @@
 import type { ComponentChildren as Blank } from 'preact';
-import type { Case, Inside } from '../../trade/carcass/case';
+import type { Case } from '../../trade/carcass/case';
 import { wordFor } from '../shared/counted';
 
 export const sizes = 'Sizes';
@@ -92,11 +92,15 @@ export const insideTitles = {
   pitch: 'Groove to groove',
   room: 'Room at the top',
   slack: 'How much narrower than floor to floor',
+  count: 'How many loose shelves',
+  bay: 'Which bay, from the left as you face it',
 } as const;
 
-export const whichInside = (title: string, kind: Inside['kind'], no: number): string =>
-  `${title}, ${kind} ${no}`;
-export const howManyLoose = (no: number): string => `How many loose shelves, ${no}`;
+/** A blank of one thing in the bays: with its place in the list where there are several. */
+export const insideTitle = (c: Case, id: string, title: keyof typeof insideTitles): string =>
+  c.inside.length === 1
+    ? insideTitles[title]
+    : `${insideTitles[title]} (${c.inside.findIndex((i) => i.id === id) + 1})`;
 
 export const fixed = (bay: Blank, at: Blank) => (
   <>
@@ -104,9 +108,11 @@ export const fixed = (bay: Blank, at: Blank) => (
   </>
 );
 
-export const loose = (bay: Blank, count: Blank) => (
+export const evenly = 'evenly spaced';
+
+export const loose = (bay: Blank, count: Blank, n: number) => (
   <>
-    {count} loose shelves
+    {count} {wordFor(n, 'loose shelf', 'loose shelves')}
     {bay}.
   </>
 );

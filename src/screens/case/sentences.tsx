@@ -4,7 +4,7 @@ import { usual } from '../../trade/carcass/usual';
 import { Chip } from '../../ui/button';
 import { Acts, Sentence } from '../shared/sentence';
 import * as asks from './asks';
-import { blanks, type CasePart } from './blanks';
+import { blanks, type CasePart, Said } from './blanks';
 import * as options from './option-words';
 import * as words from './sentence-words';
 
@@ -24,6 +24,7 @@ export function SizeSentence(part: CasePart) {
         partitions: blank(asks.caseCount(c, 'partitions', options.howMany.partitions)),
         bays: c.partitions > 0 && outside && <Bays {...part} />,
       })}
+      <Said {...part} at="sizes" />
     </section>
   );
 }
@@ -42,7 +43,12 @@ function Bays(part: CasePart) {
 }
 
 export function StockSentence(part: CasePart) {
-  return <Sentence label={words.stock}>{words.stocks(part.c, blanks(part).of)}</Sentence>;
+  return (
+    <Sentence label={words.stock}>
+      {words.stocks(part.c, blanks(part).of)}
+      <Said {...part} at="stock" />
+    </Sentence>
+  );
 }
 
 export function JointSentence(part: CasePart) {
@@ -63,6 +69,7 @@ export function JointSentence(part: CasePart) {
           onTap={() => act(words.topChanged, editCase(c.id, { hasTop: !c.hasTop }))}
         />
       </Acts>
+      <Said {...part} at="joints" />
     </Sentence>
   );
 }

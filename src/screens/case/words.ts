@@ -27,7 +27,10 @@ export const bayClear = (no: number, bays: number): string => (bays === 1 ? clea
 
 // What is asked for, worth a look, and adds back up.
 
-export const measureSheet = 'Measure a sheet';
+export const nextBlank = (blank: string): string => `Next: ${blank.charAt(0).toLowerCase()}${blank.slice(1)}`;
+export const seeBlank = (blank: string): string =>
+  `Does not fit: ${blank.charAt(0).toLowerCase()}${blank.slice(1)}`;
+export const measureIt = (stock: string): string => `Measure ${stock}`;
 export const worthLook = 'Worth a look';
 export const addsUp = 'Adds back up';
 

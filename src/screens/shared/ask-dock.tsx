@@ -12,6 +12,8 @@ type AskDockProps = {
   /** Thicknesses the stock reads at, to tap. */
   readonly sheets?: readonly { readonly name: string; readonly thickness: Length }[];
   readonly onSave: (changes: readonly Change[]) => void;
+  /** What is wrong with the figure as it is keyed. */
+  readonly says?: readonly string[];
   /** While it is being keyed. */
   readonly onTry?: (changes: readonly Change[] | undefined) => void;
   readonly onClose: () => void;
@@ -42,6 +44,7 @@ function DockOf(props: AskDockProps) {
           title={ask.title}
           choices={ask.choices}
           chosen={ask.now}
+          more={ask.more}
           onChoose={(value: string) => {
             onSave(ask.save(value));
             onClose();
@@ -63,13 +66,14 @@ function DockOf(props: AskDockProps) {
 
 type DockProps<As extends Ask['as']> = AskDockProps & { readonly ask: Extract<Ask, { readonly as: As }> };
 
-const LengthDock = ({ ask, tape, sheets = [], onSave, onTry, onClose }: DockProps<'length'>) => (
+const LengthDock = ({ ask, tape, says, sheets = [], onSave, onTry, onClose }: DockProps<'length'>) => (
   <KeySheet
     title={ask.title}
     tape={tape}
     fill="length"
     now={ask.now}
     signed={ask.signed}
+    says={says}
     sheets={sheets}
     onLength={(value) => onSave(ask.save(value))}
     onTry={(value) => onTry?.(ask.save(typeof value === 'number' ? undefined : value))}
@@ -89,12 +93,13 @@ const AmountDock = ({ ask, onSave, onTry, onClose }: DockProps<'amount'>) => (
   />
 );
 
-const CountDock = ({ ask, tape, onSave, onTry, onClose }: DockProps<'count'>) => (
+const CountDock = ({ ask, tape, says, onSave, onTry, onClose }: DockProps<'count'>) => (
   <KeySheet
     title={ask.title}
     tape={tape}
     fill="count"
     nowCount={ask.now}
+    says={says}
     onCount={(value) => onSave(ask.save(value))}
     onTry={(value) => onTry?.(ask.save(typeof value === 'number' ? value : undefined))}
     onClose={onClose}

@@ -42,6 +42,8 @@ export type Ask =
       readonly title: string;
       readonly now: string;
       readonly choices: readonly { readonly value: string; readonly label: string; readonly hint?: string }[];
+      /** What else may be done where none of them will do. */
+      readonly more?: { readonly label: string; readonly onTap: () => void };
       readonly save: (value: string) => readonly Change[];
     };
 

@@ -4,9 +4,10 @@ import type { Job, Stock } from '../../job/job';
 import { sheetOf } from '../../plan/measured-sheets';
 import { isBegun } from '../../plan/progress';
 import { Bar, BarButton, Segment } from '../../ui/bar';
-import { Button } from '../../ui/button';
+import { Button, Onward } from '../../ui/button';
 import { KeySheet } from '../../ui/key-sheet';
 import type { Bench } from '../bench';
+import type { Route } from '../routes';
 import type { Ask } from '../shared/ask';
 import { AskDock, TextDock } from '../shared/ask-dock';
 import { Caution } from '../shared/caution';
@@ -17,31 +18,51 @@ import { Offcuts } from './offcuts';
 import { type Reading, ReadingSheet, Readings, Spread } from './readings';
 import * as words from './words';
 
+type StockProps = {
+  readonly bench: Bench;
+  readonly id: string;
+  /** The case or drawers it is measured for: the page comes back to them. */
+  readonly of?: string | undefined;
+};
+
 /** A sheet as measured: a set of readings, not one number. */
-export function StockScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
+export function StockScreen({ bench, id, of }: StockProps) {
   const job = bench.job.value;
   const stock = job?.stock.find((s) => s.id === id);
   if (!job || !stock) {
     const leave = () => bench.go({ at: 'job' });
     return <Bar title={words.sheet} leave={{ label: words.back, word: true, onTap: leave }} />;
   }
-  return <Sheet bench={bench} job={job} stock={stock} />;
+  return <Sheet bench={bench} job={job} stock={stock} back={backTo(job, of)} />;
+}
+
+type Back = { readonly label: string; readonly form?: string; readonly route: Route };
+
+/** The form it is measured for, else the job. */
+function backTo({ cases, banks }: Job, of: string | undefined): Back {
+  const c = cases.find((x) => x.id === of);
+  if (c) return { label: words.toCase, form: words.backTo(c.name), route: { at: 'case', id: c.id } };
+  const bank = banks.find((x) => x.id === of);
+  if (bank)
+    return { label: words.toDrawers, form: words.backTo(bank.name), route: { at: 'bank', id: bank.id } };
+  return { label: words.back, route: { at: 'job' } };
 }
 
 /** What is keyed in below: a name, a thickness, a reading, or a blank of the slip. */
 type Open = 'name' | 'planned' | Reading | Ask;
 
 type SheetProps = { readonly bench: Bench; readonly job: Job; readonly stock: Stock };
+type PageProps = SheetProps & { readonly back: Back };
 
-function Sheet({ bench, job, stock }: SheetProps) {
+function Sheet({ bench, job, stock, back }: PageProps) {
   const [open, setOpen] = useState<Open>();
   const [sheet] = sheetOf(stock);
   const begun = job.sheets.some((s) => s.stock === stock.id && isBegun(s, bench.folded.value));
-  const leave = () => bench.go({ at: 'job' });
+  const leave = () => bench.go(back.route);
   const ask = typeof open === 'object' && 'as' in open ? open : undefined;
   return (
     <>
-      <Bar title={stock.name || words.sheet} sub={words.under} leave={{ label: words.back, onTap: leave }}>
+      <Bar title={stock.name || words.sheet} sub={words.under} leave={{ label: back.label, onTap: leave }}>
         <UndoButton bench={bench} wordless />
         <BarButton label={words.name} boxed onTap={() => setOpen('name')} />
       </Bar>
@@ -56,6 +77,11 @@ function Sheet({ bench, job, stock }: SheetProps) {
         <Offcuts bench={bench} stock={stock} offcuts={job.offcuts} />
         <Remove stock={stock} begun={begun} act={bench.act} leave={leave} />
       </main>
+      {back.form && (sheet || stock.planned) && (
+        <div class="fixedbar">
+          <Onward label={back.form} onTap={leave} />
+        </div>
+      )}
       <Docks {...{ bench, job, stock, open }} onClose={() => setOpen(undefined)} />
     </>
   );

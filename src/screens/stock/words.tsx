@@ -3,6 +3,9 @@ import type { Stock } from '../../job/job';
 
 export const sheet = 'Sheet';
 export const back = 'Job';
+export const toCase = 'Case';
+export const toDrawers = 'Drawers';
+export const backTo = (form: string): string => `Back to ${form.toLowerCase()}`;
 export const under = 'by calipers';
 export const name = 'Name';
 export const nameOfSheet = 'Name of the sheet';

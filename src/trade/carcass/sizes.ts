@@ -50,6 +50,9 @@ const likewise: Partial<Record<StockRole, StockRole>> = {
   cross: 'base',
 };
 
+/** Whether a piece is of the stock of another where none is said. @example follows('back') // false */
+export const follows = (stock: StockRole): boolean => likewise[stock] !== undefined;
+
 /** Which stock a piece is of: its own, else that of the piece it follows. @example stockOf(c, 'bottom') */
 export function stockOf(c: Case, stock: StockRole): string | undefined {
   const next = likewise[stock];

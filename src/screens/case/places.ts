@@ -1,0 +1,178 @@
+import { assertNever } from '../../length/result';
+import type { Case, Inside, StockRole } from '../../trade/carcass/case';
+import type { CaseField, CaseProblem, CaseWarning } from '../../trade/carcass/problems';
+import * as ask from './ask-words';
+import { howMany } from './option-words';
+import { insideTitle, type insideTitles } from './sentence-words';
+import { caseFieldNames, stockNames } from './words';
+
+/** A sentence of the page: what is wrong with a blank is said under the sentence it stands in. */
+export type Section =
+  | 'sizes'
+  | 'stock'
+  | 'joints'
+  | 'back'
+  | 'cleats'
+  | 'frame'
+  | 'loose'
+  | 'edging'
+  | 'toe'
+  | 'base'
+  | `in ${string}`;
+
+/** Where a thing is said: its sentence, and its blanks there by their names. */
+export type Place = { readonly at: Section | 'whole'; readonly blanks: readonly string[] };
+
+const sections: Readonly<Record<CaseField, Section>> = {
+  width: 'sizes',
+  height: 'sizes',
+  depth: 'sizes',
+  opening: 'sizes',
+  clear: 'sizes',
+  feet: 'sizes',
+  dado: 'joints',
+  partitionDado: 'joints',
+  topRabbet: 'joints',
+  fit: 'joints',
+  backDeep: 'back',
+  backWide: 'back',
+  ease: 'back',
+  cleatWide: 'cleats',
+  cleatRabbet: 'cleats',
+  cleatRabbetWide: 'cleats',
+  notchDeep: 'cleats',
+  overhang: 'frame',
+  stile: 'frame',
+  middle: 'frame',
+  topRail: 'frame',
+  bottomRail: 'frame',
+  looseFront: 'loose',
+  looseSide: 'loose',
+  lip: 'edging',
+  toeBack: 'toe',
+  crossWide: 'base',
+};
+
+const stockSections: Readonly<Record<StockRole, Section>> = {
+  side: 'stock',
+  bottom: 'stock',
+  top: 'stock',
+  partition: 'stock',
+  shelf: 'stock',
+  tray: 'stock',
+  back: 'back',
+  cleat: 'cleats',
+  frame: 'frame',
+  loose: 'loose',
+  edging: 'edging',
+  toe: 'toe',
+  base: 'base',
+  cross: 'base',
+};
+
+const whole: Place = { at: 'whole', blanks: [] };
+
+const atFields = (...fields: readonly [CaseField, ...CaseField[]]): Place => ({
+  at: sections[fields[0]],
+  blanks: fields.map((field) => caseFieldNames[field]),
+});
+
+type InsideField =
+  | 'at'
+  | 'first'
+  | 'pitch'
+  | 'width'
+  | 'depth'
+  | 'count'
+  | 'endRoom'
+  | 'slack'
+  | 'wide'
+  | 'bay';
+
+/** A blank of what stands in a bay. */
+function atInside(c: Case, id: string, field: InsideField): Place {
+  const i = c.inside.find((x) => x.id === id);
+  return i ? { at: `in ${id}`, blanks: [insideTitle(c, id, titleOf(i, field))] } : whole;
+}
+
+function titleOf({ kind }: Inside, field: InsideField): keyof typeof insideTitles {
+  switch (field) {
+    case 'at':
+      return kind === 'rail' ? 'under' : 'shelf';
+    case 'wide':
+      return 'rail';
+    case 'endRoom':
+      return 'room';
+    default:
+      return field;
+  }
+}
+
+/** The blank that makes a problem. */
+export function placeOf(problem: CaseProblem, c: Case): Place {
+  const outside = c.hold === 'outside';
+  switch (problem.code) {
+    case 'missing':
+    case 'not-positive':
+    case 'negative':
+    case 'through':
+      return atFields(problem.field);
+    case 'missing-inside':
+    case 'negative-inside':
+      return atInside(c, problem.in, problem.field);
+    case 'missing-stock':
+      return stockPlace(problem.stock);
+    case 'no-opening':
+      if (problem.across) return atFields(outside ? 'width' : 'opening');
+      return atFields(outside ? 'height' : 'clear');
+    case 'bays-off':
+      return { at: 'sizes', blanks: c.bays.flatMap((own, k) => (own ? [ask.bayWidth(k + 1)] : [])) };
+    case 'back-too-wide':
+      return atFields('backWide');
+    case 'no-bay':
+      return atInside(c, problem.in, 'bay');
+    case 'above-the-top':
+      return atInside(c, problem.in, 'at');
+    case 'overlap': {
+      const [own, other] = [atInside(c, problem.in, 'at'), atInside(c, problem.with, 'at')];
+      return { at: own.at, blanks: [...own.blanks, ...other.blanks] };
+    }
+    case 'frame-closed':
+      return c.partitions > 0 ? atFields('stile', 'middle') : atFields('stile');
+    case 'crosses-overlap':
+    case 'crosses-count':
+      return { at: 'base', blanks: [howMany.crosses] };
+    case 'rails-meet':
+      return atFields('crossWide');
+    default:
+      return assertNever(problem);
+  }
+}
+
+const stockPlace = (stock: StockRole): Place => ({
+  at: stockSections[stock],
+  blanks: [ask.stockOf(stockNames[stock])],
+});
+
+/** The blank that makes a thing worth a look; of some no single one. */
+export function placeOfWarning(warning: CaseWarning, c: Case): Place {
+  switch (warning.code) {
+    case 'deep':
+      return atFields(warning.field);
+    case 'trays-locked':
+      return atFields(warning.stile === 'middle' ? 'middle' : 'stile');
+    case 'cleat-proud':
+      return atFields(warning.where === 'side' ? 'cleatRabbetWide' : 'notchDeep');
+    case 'notch-deep':
+      return atFields('notchDeep');
+    case 'small-bearing':
+      return atInside(c, warning.in, 'depth');
+    case 'trays-wider':
+    case 'sill':
+    case 'packing':
+    case 'two-thicknesses':
+      return whole;
+    default:
+      return assertNever(warning);
+  }
+}
