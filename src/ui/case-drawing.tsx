@@ -3,12 +3,13 @@ import './case-drawing.css';
 /** A piece as drawn: from the left and the floor, in plain numbers; for pictures only. */
 type Piece = {
   readonly part: string;
-  readonly name: string;
   readonly x: number;
   readonly y: number;
   readonly w: number;
   readonly h: number;
-  readonly kind: 'ply' | 'frame' | 'groove' | 'back';
+  readonly kind: 'ply' | 'frame' | 'groove' | 'back' | 'toe' | 'loose';
+  /** Which of its kind, written beside it. */
+  readonly no?: number;
 };
 
 type DrawingProps = {
@@ -42,20 +43,48 @@ export function CaseDrawing({ wide, high, pieces, label, across, up, stale, onPa
       aria-label={label}
     >
       {pieces.map((p, k) => (
-        <rect
+        <Drawn
           key={k}
-          class={fills[p.kind]}
+          kind={p.kind}
+          no={p.no}
           x={left + p.x * scale}
           y={h - (p.y + p.h) * scale}
-          width={Math.max(0.5, p.w * scale)}
-          height={Math.max(0.5, p.h * scale)}
-          stroke-width="1"
-          onClick={() => onPart?.(p.part)}
+          w={Math.max(0.5, p.w * scale)}
+          h={Math.max(0.5, p.h * scale)}
+          onTap={() => onPart?.(p.part)}
         />
       ))}
       <Sizes left={left} w={w} h={h} across={across} up={up} />
     </svg>
   );
+}
+
+type DrawnProps = Pick<Piece, 'x' | 'y' | 'w' | 'h' | 'kind'> & {
+  readonly no: number | undefined;
+  readonly onTap: () => void;
+};
+
+/** One piece, pixels: solid wood with its grain along it. */
+const Drawn = ({ x, y, w, h, kind, no, onTap }: DrawnProps) => (
+  <>
+    <rect class={fills[kind]} x={x} y={y} width={w} height={h} stroke-width="1" onClick={onTap} />
+    {kind === 'frame' && <path class="grain" d={grainOf(x, y, w, h)} stroke-width="0.75" />}
+    {no !== undefined && (
+      <text class="dim" x={x + 6} y={y - 4}>
+        {no}
+      </text>
+    )}
+  </>
+);
+
+/** Two lines of grain the long way, where they can be told apart. */
+function grainOf(x: number, y: number, w: number, h: number): string {
+  if (Math.min(w, h) < 5) return '';
+  const at = (share: number, along: number, from: number) =>
+    h > w
+      ? `M${x + w * share} ${y + h * from}v${h * along}`
+      : `M${x + w * from} ${y + h * share}h${w * along}`;
+  return `${at(0.33, 0.55, 0.05)}${at(0.66, 0.5, 0.42)}`;
 }
 
 type SizesProps = Pick<DrawingProps, 'across' | 'up'> & {
@@ -92,4 +121,6 @@ const fills: Record<Piece['kind'], string> = {
   frame: 'f-birch2 through',
   groove: 'f-birch2',
   back: 'f-birch2',
+  toe: 'f-birch through',
+  loose: 'f-birch loose',
 };

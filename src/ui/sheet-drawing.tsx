@@ -1,6 +1,7 @@
 import { forDrawing, type Length } from '../length/length';
 import type { Tape } from '../length/tape';
 import type { Place, Rect } from '../trade/sheets/tree';
+import { fitName } from './fit-name';
 import { Mixed } from './mixed';
 import './sheet-drawing.css';
 
@@ -49,34 +50,57 @@ export function SheetDrawing(props: SheetProps) {
   const { size, places, cuts, tape, label, piece, wide, stick = false } = props;
   const { frame, tall } = frameOf(size, wide, stick);
   const byPath = new Map(cuts.map((cut) => [cut.path, cut]));
+  const keys = keysOf(props, frame);
   return (
-    <div class="sheet" style={{ width: `${wide}px`, height: `${tall}px` }} role="group" aria-label={label}>
-      {places.map((place) => (
-        <Patch key={place.path} {...{ place, frame, tape, piece }} />
-      ))}
-      <svg class="sheetlines" width={wide} height={tall} aria-hidden="true">
+    <div class="sheetkeyed">
+      <div
+        class={stick ? 'sheet stick' : 'sheet'}
+        style={{ width: `${wide}px`, height: `${tall}px` }}
+        role="group"
+        aria-label={label}
+      >
+        {places.map((place) => (
+          <Patch key={place.path} {...{ place, frame, tape, piece, keys }} />
+        ))}
+        <svg class="sheetlines" width={wide} height={tall} aria-hidden="true">
+          {places.map((place) => {
+            const cut = byPath.get(place.path);
+            return cut && <Line key={place.path} {...{ place, frame, cut }} />;
+          })}
+          <rect class="k-ink" x="0" y="0" width={wide} height={tall} stroke-width="3" />
+        </svg>
         {places.map((place) => {
           const cut = byPath.get(place.path);
-          return cut && <Line key={place.path} {...{ place, frame, cut }} />;
+          return cut && <Ball key={place.path} {...{ place, frame, cut }} />;
         })}
-        <rect class="k-ink" x="0" y="0" width={wide} height={tall} stroke-width="3" />
-      </svg>
-      {places.map((place) => {
-        const cut = byPath.get(place.path);
-        return cut && <Ball key={place.path} {...{ place, frame, cut }} />;
-      })}
+      </div>
+      {keys.size > 0 && <Key keys={[...keys.values()]} tape={tape} wide={wide} />}
     </div>
   );
 }
+
+type KeyProps = { readonly keys: readonly Keyed[]; readonly tape: Tape; readonly wide: number };
+
+/** What the numbered pieces are called, and how long they are. */
+const Key = ({ keys, tape, wide }: KeyProps) => (
+  <ol class="sheetkey" style={{ width: `${wide}px` }}>
+    {keys.map(({ no, name, long }) => (
+      <li key={no} value={no}>
+        <b>{no}</b> <span>{name}</span> <Mixed value={long} tape={tape} />
+      </li>
+    ))}
+  </ol>
+);
 
 type PatchProps = {
   readonly place: Place;
   readonly frame: Frame;
   readonly tape: Tape;
   readonly piece: SheetProps['piece'];
+  readonly keys: ReadonlyMap<string, Keyed>;
 };
 
-function Patch({ place: { branch, from, size }, frame, tape, piece }: PatchProps) {
+function Patch({ place: { branch, from, size }, frame, tape, piece, keys }: PatchProps) {
   if (branch.is === 'cut') return null;
   const wide = frame.x(size.wide);
   const tall = frame.y(size.long);
@@ -87,37 +111,40 @@ function Patch({ place: { branch, from, size }, frame, tape, piece }: PatchProps
     width: `${wide}px`,
     height: `${tall}px`,
   };
-  const room = wide >= 44 && tall >= 40 ? '' : tall >= 64 && wide >= 20 ? ' upright' : ' bare';
   if (branch.is !== 'piece')
     return (
-      <div class={`sheetpart ${branch.is}${room}`} style={style}>
-        {branch.is === 'left' && room === '' && tall >= 30 && wide >= 62 && <span>offcut</span>}
+      <div class={`sheetpart ${branch.is}`} style={style}>
+        {branch.is === 'left' && tall >= 30 && wide >= 62 && <span>offcut</span>}
       </div>
     );
   const own = piece(branch.piece);
+  if (!own) return <div class="sheetpart wood" style={style} />;
+  const key = keys.get(branch.piece)?.no;
+  const fit = key === undefined ? fitName(own.name, { wide, tall, figure }) : 'key';
   return (
-    <div class={`sheetpart wood${room}${tall < 62 ? ' low' : ''}`} style={style}>
-      {own && (
-        <>
-          <span
-            class="nm"
-            style={{
-              fontSize: `${room === ' upright' ? Math.min(wide * 0.7, nameSize(own.name.replace(/\s/g, '_'), tall)) : nameSize(own.name, wide)}px`,
-            }}
-          >
-            {own.name}
-          </span>
-          {room !== ' bare' && <Mixed value={own.long} tape={tape} />}
-        </>
-      )}
+    <div class={`sheetpart wood ${fit}${tall < low ? ' low' : ''}`} style={style}>
+      <span class="nm">{key ?? own.name}</span>
+      {fit === 'across' && <Mixed value={own.long} tape={tape} />}
     </div>
   );
 }
 
-/** A name no larger than its longest word lets it be, pixels. */
-function nameSize(name: string, room: number): number {
-  const longest = Math.max(...name.split(/\s+/).map((word) => word.length));
-  return Math.max(10, Math.min(16, ((room - 6) * 1.55) / longest));
+/** Height of a length under its name; a patch lower than that has both in one line. Pixels. */
+const figure = 40;
+const low = 62;
+
+type Keyed = { readonly no: number; readonly name: string; readonly long: Length };
+
+/** Pieces whose names do not go into their patch, by a number each, in the order they lie. */
+function keysOf({ places, piece }: SheetProps, frame: Frame): ReadonlyMap<string, Keyed> {
+  const found = places.flatMap(({ branch, size }) => {
+    const own = branch.is === 'piece' ? piece(branch.piece) : undefined;
+    const room = { wide: frame.x(size.wide), tall: frame.y(size.long), figure };
+    return branch.is === 'piece' && own && fitName(own.name, room) === 'key'
+      ? [{ id: branch.piece, ...own }]
+      : [];
+  });
+  return new Map(found.map(({ id, ...own }, k) => [id, { no: k + 1, ...own }]));
 }
 
 type LineProps = { readonly place: Place; readonly frame: Frame; readonly cut: DrawnCut };

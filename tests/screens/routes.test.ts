@@ -10,6 +10,7 @@ describe('routes', () => {
     '#/saw/b1/r1~3~near',
     '#/fit/b1/r1',
     '#/stock/s1',
+    '#/stock/s1/case',
     '#/import',
     '#/bank/b1',
     '#/bank/b1/wood',

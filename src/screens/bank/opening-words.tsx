@@ -1,6 +1,5 @@
 import type { ComponentChildren as Blank } from 'preact';
 import type { Length } from '../../length/length';
-import type { remainder } from '../../length/write';
 import { exactlyOrMetric as w } from '../shared/exact-words';
 
 /** Where the opening is measured: high at two sides, wide at two depths. */
@@ -28,10 +27,6 @@ export const notParallel = (by: Length): string =>
   `Front and back differ by ${w(by)}: pack the slides parallel before you trust a box. Boxes are made to the lesser.`;
 
 export const inUse = 'in use';
-export const asPlanned = 'as planned';
-/** How far a reading is from what was planned: the word first, then by how much. */
-export const off = ({ word, by }: NonNullable<ReturnType<typeof remainder>>): string => `${word} ${by}`;
-
 /** What the opening comes to by reckoning, wide by high. */
 export const reckoned = (wide: Blank, high: Blank) => (
   <>

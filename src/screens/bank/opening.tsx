@@ -3,13 +3,13 @@ import { editColumn, editFitted } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import { absolute, equals, inches, isZero, type Length, less, subtract } from '../../length/length';
 import { fineOf, type Tape } from '../../length/tape';
-import { remainder } from '../../length/write';
 import { type Bank, type Column, columnNo, fittedNo } from '../../trade/fronts/bank';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given, Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { againstPlan } from '../shared/plan-words';
 import { TakeUp } from '../shared/take-up';
 import { UndoButton } from '../shared/undo-button';
 import { bankIn, frontIsCut } from './column-of';
@@ -201,7 +201,5 @@ function Difference({ value, planned, taken }: DifferenceProps) {
   if (taken && equals(taken, value)) return <span class="s">{words.inUse}</span>;
   if (!planned) return null;
   const off = subtract(value, planned);
-  const says = remainder(off);
-  if (!says) return <span class="s">{words.asPlanned}</span>;
-  return <span class={less(lit, absolute(off)) ? 'rem lit' : 's'}>{words.off(says)}</span>;
+  return <span class={less(lit, absolute(off)) ? 'rem lit' : 's'}>{againstPlan(off)}</span>;
 }

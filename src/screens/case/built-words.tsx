@@ -21,9 +21,8 @@ export const placeNames = (across: boolean) =>
     : ({ frontA: 'front, left', frontB: 'front, right', backA: 'back, left', backB: 'back, right' } as const);
 
 export const placeOf = (opening: string, place: string): string => `${opening}, ${place}`;
-export const measured = (opening: string): string => `As built: ${opening}`;
+export const measured = (opening: string, place: string): string => `As built: ${placeOf(opening, place)}`;
 export const takenUp = (opening: string, least: string): string => `Taken up: ${opening} ${least}`;
-export const asPlanned = 'as planned';
 export const spread = (by: string): string => `Spread ${by}: square it again, or pack to the least.`;
 
 export const planned = (figure: ComponentChildren) => <>planned {figure}</>;

@@ -1,11 +1,13 @@
 import { useState } from 'preact/hooks';
 import { editBuilt } from '../../job/edits';
+import { fineOf } from '../../length/tape';
 import type { Built, Case } from '../../trade/carcass/case';
 import type { Worked } from '../../trade/carcass/parts';
 import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import type { Bench } from '../bench';
 import { Caution } from '../shared/caution';
+import { Diagonals } from '../shared/diagonals';
 import { GonePage } from '../shared/gone-page';
 import { UndoButton } from '../shared/undo-button';
 import * as words from './built-words';
@@ -40,6 +42,7 @@ function BuiltInHand({ bench, c, worked }: InHandProps) {
       <main class={open ? 'page docked' : 'page'}>
         <p class="pad-x empty-line">{words.how}</p>
         <Caution bench={bench} code="as-built" />
+        <Diagonals bench={bench} worked={worked} />
         {openingsOf(worked).map((opening) => (
           <OpeningRows
             key={opening.key}
@@ -53,12 +56,12 @@ function BuiltInHand({ bench, c, worked }: InHandProps) {
         <KeySheet
           key={`${open.opening.key}${open.place}`}
           title={words.placeOf(open.opening.name, words.placeNames(open.opening.across)[open.place])}
-          tape="1/64"
+          tape={fineOf(bench.job.value?.tape ?? '1/32')}
           fill="length"
           now={readings(open.opening)[open.place]}
           onLength={(value) =>
             void bench.act(
-              words.measured(open.opening.name),
+              words.measured(open.opening.name, words.placeNames(open.opening.across)[open.place]),
               editBuilt(c.id, open.opening.key, { [open.place]: value }),
             )
           }

@@ -1,21 +1,25 @@
 import { add, forDrawing, type Length, negate, subtract, sum, zero } from '../../length/length';
 import { partitionFace } from '../../trade/carcass/boards';
+import type { Case, Inside } from '../../trade/carcass/case';
 import { type FaceFrame, frameOf } from '../../trade/carcass/frame';
 import { seenOf } from '../../trade/carcass/meetings';
 import type { Worked } from '../../trade/carcass/parts';
 import { bayStart, type Sizes } from '../../trade/carcass/sizes';
+import { numberOf } from '../../trade/carcass/stands-as';
+import { usual } from '../../trade/carcass/usual';
 import { layOut } from '../../trade/grooves/lay-out';
-import { partWord } from '../shared/part-words';
+import { loosePlaces } from './drawn-shelves';
 
 /** A piece as drawn: from the left and the floor, inches as plain numbers, for pictures only. */
 type DrawnPiece = {
   readonly part: string;
-  readonly name: string;
   readonly x: number;
   readonly y: number;
   readonly w: number;
   readonly h: number;
-  readonly kind: 'ply' | 'frame' | 'groove' | 'back';
+  readonly kind: 'ply' | 'frame' | 'groove' | 'back' | 'toe' | 'loose';
+  /** Which of its kind, written beside it. */
+  readonly no?: number;
 };
 
 type Drawing = {
@@ -32,13 +36,15 @@ type Make = (role: string, at: At, kind?: DrawnPiece['kind']) => DrawnPiece;
 
 /** Makes pieces of a case: by their role, in plain numbers. */
 const maker =
-  ({ sizes, parts }: Worked): Make =>
-  (role, at, kind = 'ply') => {
-    const part = `${sizes.case.id}~${role}`;
-    const own = parts.find((p) => p.id === part);
-    const name = own ? partWord(own.name) : '';
-    return { part, name, x: d(at.x), y: d(at.y), w: d(at.w), h: d(at.h), kind };
-  };
+  ({ sizes }: Worked): Make =>
+  (role, at, kind = 'ply') => ({
+    part: `${sizes.case.id}~${role}`,
+    x: d(at.x),
+    y: d(at.y),
+    w: d(at.w),
+    h: d(at.h),
+    kind,
+  });
 
 /** The case from the front, to scale. */
 export function frontOf(worked: Worked): Drawing {
@@ -65,7 +71,9 @@ export function frontOf(worked: Worked): Drawing {
         h: clearHeight.value,
       }),
     ),
+    ...(c.hasToe && c.feet ? [piece('toe', { x: side, y: zero, w: clearWidth.value, h: feet }, 'toe')] : []),
     ...shelves(worked, piece),
+    ...loose(worked),
     ...(c.hasFrame ? frame(sizes, piece) : []),
   ];
   const over = c.hasFrame ? d(c.overhang ?? zero) : 0;
@@ -76,14 +84,50 @@ export function frontOf(worked: Worked): Drawing {
   };
 }
 
+/** Left edge of a bay. */
+const leftOf =
+  (sizes: Sizes) =>
+  (bay: number): Length =>
+    add(sizes.thick('side'), bayStart(sizes, bay));
+
+function numbered(c: Case, i: Inside, piece: DrawnPiece): DrawnPiece {
+  const no = numberOf(c, i);
+  return no === undefined ? piece : { ...piece, no };
+}
+
+/** Loose shelves, where they might stand. */
+function loose({ sizes }: Worked): readonly DrawnPiece[] {
+  const [datum, thick] = [d(sizes.datum.value), d(sizes.thick('shelf'))];
+  return sizes.bays.flatMap((bay, k) =>
+    loosePlaces(sizes, k + 1).map((y) => ({
+      ...looseOf(sizes, k + 1),
+      x: d(leftOf(sizes)(k + 1)),
+      y: datum + y,
+      w: d(bay.value),
+      h: thick,
+    })),
+  );
+}
+
+const looseOf = ({ case: c }: Sizes, bay: number) => ({
+  part: `${c.id}~${c.inside.find((i) => i.kind === 'loose' && i.bay === bay)?.id ?? ''}`,
+  kind: 'loose' as const,
+});
+
 function shelves({ sizes, parts }: Worked, piece: Make): readonly DrawnPiece[] {
   const { case: c, thick, bays, datum } = sizes;
-  const left = (bay: number) => add(thick('side'), bayStart(sizes, bay));
+  const left = leftOf(sizes);
   return c.inside.flatMap((i) => {
     const w = bays[i.bay - 1]?.value;
     if (!w) return [];
     if (i.kind === 'fixed')
-      return [piece(i.id, { x: left(i.bay), y: add(datum.value, i.at ?? zero), w, h: thick('shelf') })];
+      return [
+        numbered(
+          c,
+          i,
+          piece(i.id, { x: left(i.bay), y: add(datum.value, i.at ?? zero), w, h: thick('shelf') }),
+        ),
+      ];
     if (i.kind !== 'trays') return [];
     const wall = parts.find(
       (p) => p.id === `${c.id}~${i.bay === 1 ? 'left' : `partition${i.bay - 1}`}`,
@@ -150,6 +194,7 @@ export function sectionOf(worked: Worked): Drawing {
     high: d(sizes.height.value),
     pieces: [
       ...levels(sizes, front, piece),
+      ...looseLevels(sizes, front),
       ...behindAndBelow(sizes, front, piece),
       ...(sizes.case.hasFrame ? railsCut(sizes, front, piece) : []),
     ],
@@ -169,14 +214,26 @@ function levels(sizes: Sizes, front: Length, piece: Make): readonly DrawnPiece[]
   ];
 }
 
+/** Loose shelves, cut through; each bay's, as if one stood before the other. */
+const looseLevels = (sizes: Sizes, front: Length): readonly DrawnPiece[] =>
+  sizes.bays.flatMap((_, k) =>
+    loosePlaces(sizes, k + 1).map((y) => ({
+      ...looseOf(sizes, k + 1),
+      x: d(front),
+      y: d(sizes.datum.value) + y,
+      w: d(sizes.inner.value),
+      h: d(sizes.thick('shelf')),
+    })),
+  );
+
 function behindAndBelow(sizes: Sizes, front: Length, piece: Make): readonly DrawnPiece[] {
   const { case: c, thick, height, inner, joints } = sizes;
   const feet = c.feet ?? zero;
   const back = { x: add(front, inner.value), y: feet, w: joints.backWide, h: subtract(height.value, feet) };
-  const toe = { x: add(front, c.toeBack ?? zero), y: zero, w: thick('toe'), h: feet };
+  const toe = { x: add(front, c.toeBack ?? usual.toeBack), y: zero, w: thick('toe'), h: feet };
   return [
     ...(c.hasBack ? [piece('back', back, 'back')] : []),
-    ...(c.hasToe && c.feet ? [piece('toe', toe)] : []),
+    ...(c.hasToe && c.feet ? [piece('toe', toe, 'toe')] : []),
   ];
 }
 

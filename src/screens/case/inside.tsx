@@ -3,6 +3,7 @@ import { editInside } from '../../job/edits';
 import type { Length } from '../../length/length';
 import { markAt } from '../../length/tape';
 import type { Inside } from '../../trade/carcass/case';
+import { numberOf } from '../../trade/carcass/stands-as';
 import { usual } from '../../trade/carcass/usual';
 import { Chip } from '../../ui/button';
 import { Acts, Sentence } from '../shared/sentence';
@@ -16,7 +17,7 @@ type InsidePart = CasePart & { readonly i: Inside };
 export function InsideSentence(part: InsidePart) {
   const { c, i, act } = part;
   return (
-    <Sentence label={words.inBays(numberOf(part))}>
+    <Sentence label={words.inBays(placeInList(part))}>
       {sentence(part)}
       <Acts>
         <Chip
@@ -29,7 +30,7 @@ export function InsideSentence(part: InsidePart) {
   );
 }
 
-const numberOf = ({ c, i }: InsidePart): number => c.inside.indexOf(i) + 1;
+const placeInList = ({ c, i }: InsidePart): number => c.inside.indexOf(i) + 1;
 
 /** Where a shelf with no place said stands, as it is marked. */
 function evenly({ worked, job, i }: InsidePart): Length | undefined {
@@ -43,12 +44,12 @@ function sentence(part: InsidePart): ComponentChildren {
   const bay = c.partitions > 0 ? words.inBay(blank(asks.insideBay(c, i))) : null;
   const length = (at: asks.InsideLengthAt) => blank(asks.insideLength(c, i, at));
   switch (i.kind) {
-    case 'fixed': {
+    case 'fixed':
       return words.fixed(
         bay,
         length({ field: 'at', title: 'shelf', usual: evenly(part), word: words.evenly }),
+        numberOf(part.worked?.sizes.case ?? c, i),
       );
-    }
     case 'loose':
       return words.loose(bay, blank(asks.insideCount(c, i)), i.count ?? 1);
     case 'rail':

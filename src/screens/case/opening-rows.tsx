@@ -9,11 +9,11 @@ import {
   shortest,
   subtract,
 } from '../../length/length';
-import { remainder } from '../../length/write';
 import type { Built } from '../../trade/carcass/case';
 import { Given, Inline, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { exactly as w } from '../shared/exact-words';
+import { againstPlan } from '../shared/plan-words';
 import { TakeUp } from '../shared/take-up';
 import * as words from './built-words';
 import type { Opening } from './openings';
@@ -77,12 +77,10 @@ function Places({ opening, built, onOpen }: Omit<RowsProps, 'bench' | 'id'>) {
   );
 }
 
-/** Signed, in words; over a thirty-second it is lit. */
+/** In words; over a thirty-second it is lit. */
 function Difference({ value, planned }: { readonly value: Length; readonly planned: Length }) {
   const off = subtract(value, planned);
-  const says = remainder(off);
-  if (!says) return <span class="s">{words.asPlanned}</span>;
-  return <span class={less(lit, absolute(off)) ? 'rem lit' : 's'}>{`${says.word} ${says.by}`}</span>;
+  return <span class={less(lit, absolute(off)) ? 'rem lit' : 's'}>{againstPlan(off)}</span>;
 }
 
 type TakeProps = Omit<RowsProps, 'built' | 'onOpen'> & { readonly least: Length };

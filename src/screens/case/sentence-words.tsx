@@ -102,9 +102,11 @@ export const insideTitle = (c: Case, id: string, title: keyof typeof insideTitle
     ? insideTitles[title]
     : `${insideTitles[title]} (${c.inside.findIndex((i) => i.id === id) + 1})`;
 
-export const fixed = (bay: Blank, at: Blank) => (
+/** Of several in its bay which, from the bottom up: as its part is called, and as it is drawn. */
+export const fixed = (bay: Blank, at: Blank, no?: number) => (
   <>
-    A fixed shelf{bay}, its lower face {at} over the bottom.
+    {no === undefined ? 'A fixed shelf' : `Fixed shelf ${no}`}
+    {bay}, its lower face {at} over the bottom.
   </>
 );
 

@@ -7,6 +7,7 @@ import type { Rounded } from '../../length/round';
 import { fromOtherEnd, grainOf, markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import { Mixed, Remainder, Sign } from '../../ui/mixed';
+import * as squareWords from '../shared/square-words';
 import type { SumRule } from './sum-rule';
 import * as words from './sum-words';
 import './figure.css';
@@ -112,15 +113,15 @@ export const squareSum: SumRule = {
     return found.ok ? (
       <Push racking={found.value} tape={tape} />
     ) : (
-      <Wrong>{words.rackingText(found.error)}</Wrong>
+      <Wrong>{squareWords.rackingText(found.error)}</Wrong>
     );
   },
 };
 
 function Push({ racking, tape }: { readonly racking: Racking; readonly tape: Tape }) {
-  const cannotBe = !racking.agree && <Wrong>{words.cannotAgree}</Wrong>;
+  const cannotBe = !racking.agree && <Wrong>{squareWords.cannotAgree}</Wrong>;
   if (racking.long === 'neither') {
-    return cannotBe || <p class="note">{words.equalDiagonals}</p>;
+    return cannotBe || <p class="note">{squareWords.equalDiagonals}</p>;
   }
   return (
     <>

@@ -1,6 +1,5 @@
 import type { PartsError } from '../../length/equal-parts';
 import { isZero } from '../../length/length';
-import type { RackingError } from '../../length/racking';
 import { assertNever } from '../../length/result';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
@@ -95,24 +94,8 @@ export const square: SumWords = {
 };
 
 export const allFour = 'Measure all four: equal diagonals alone do not prove square.';
-export const cannotAgree =
-  'These four figures cannot all be right: measure again, and measure all four sides.';
-export const equalDiagonals =
-  'The diagonals are equal. With both widths and both heights equal too, it is square.';
 export const push = 'Push the top, squeezing the corners on the long diagonal, by';
 export const until = 'until each diagonal reads';
-
-/** Why a case cannot be squared up. */
-export function rackingText(error: RackingError): string {
-  switch (error.code) {
-    case 'not-positive':
-      return 'Each of the four is more than nothing.';
-    case 'cannot-be':
-      return `That diagonal cannot be: with this width and height it lies between ${writeLength(error.least)} and ${writeLength(error.most)}.`;
-    default:
-      return assertNever(error);
-  }
-}
 
 export const strips: SumWords = {
   title: 'Strips ripped from a sheet',

@@ -34,7 +34,7 @@ function StockLine({ stock, onTap }: LineProps) {
   const [sheet] = sheetOf(stock);
   return (
     <button type="button" class="mat" onClick={onTap}>
-      <Plies />
+      {stock.kind === 'stick' ? <Solid /> : <Plies />}
       <span>
         <b>{stock.name || words.sheet}</b>
         <span class="s muted dec">{sheet?.says ?? (stock.planned ? words.planned : words.noReading)}</span>
@@ -53,6 +53,19 @@ const Plies = () => (
     {[0, 1, 2, 3, 4, 5, 6].map((k) => (
       <rect key={k} class={k % 2 === 0 ? 'f-birch' : 'f-birch2'} x="0" y={k * 5.4} width="64" height="5.6" />
     ))}
+    <rect class="k-onbirch" x="0" y="0" width="64" height="38" stroke-width="1.25" />
+  </svg>
+);
+
+/** The end of a stick, its rings across it. */
+const Solid = () => (
+  <svg viewBox="-1 -1 66 40" aria-hidden="true">
+    <rect class="f-birch" x="0" y="0" width="64" height="38" />
+    <path
+      class="k-onbirch"
+      d="M0 12Q32 0 64 12M0 22Q32 10 64 22M0 32Q32 20 64 32M12 38Q32 30 52 38"
+      stroke-width="1"
+    />
     <rect class="k-onbirch" x="0" y="0" width="64" height="38" stroke-width="1.25" />
   </svg>
 );

@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { remainder } from '../../../src/length/write';
 import * as words from '../../../src/screens/bank/opening-words';
 import { l } from '../../trade/grooves/sample';
 import { said } from '../said';
@@ -14,15 +13,6 @@ test('every place of an opening has a name of its own, in the question and in th
 test('what is uneven is said by how much', () => {
   expect(words.outOfSquare(l('1/16'))).toMatch(/^Out of square by 1\/16: .*the lesser\.$/);
   expect(words.notParallel(l('3/64'))).toMatch(/^Front and back differ by 3\/64: /);
-});
-
-test('a reading over what was planned is told apart from one under it', () => {
-  const off = (by: string) => {
-    const says = remainder(l(by));
-    return says && words.off(says);
-  };
-  expect(off('1/16')).not.toBe(off('-1/16'));
-  expect(off('0')).toBeUndefined();
 });
 
 test('problems and the way out of them make one line; the reckoned opening is wide by high', () => {

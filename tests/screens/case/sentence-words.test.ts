@@ -50,4 +50,6 @@ test('the bay of a thing is said where there is more than one', () => {
   expect(said(words.fixed(words.inBay('bay 2'), '30'))).toBe(
     'A fixed shelf in bay 2, its lower face 30 over the bottom.',
   );
+  expect(said(words.fixed(null, '30', 2))).toBe('Fixed shelf 2, its lower face 30 over the bottom.');
+  expect(said(words.loose(null, '1', 1))).toBe('1 loose shelf.');
 });

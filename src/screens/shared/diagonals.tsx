@@ -1,0 +1,104 @@
+import { useState } from 'preact/hooks';
+import { editBuilt } from '../../job/edits';
+import type { Change } from '../../job/entry';
+import type { Length } from '../../length/length';
+import { squareUp } from '../../length/racking';
+import { grainOf, markAt, type Tape } from '../../length/tape';
+import { jobWith } from '../../plan/job-with';
+import type { Case } from '../../trade/carcass/case';
+import type { Worked } from '../../trade/carcass/parts';
+import { Mixed, Remainder } from '../../ui/mixed';
+import type { Bench } from '../bench';
+import { type Ask, AskBlank } from './ask';
+import { AskDock } from './ask-dock';
+import { ExactOrMark } from './exact-or-mark';
+import * as words from './square-words';
+import './rows.css';
+
+type DiagonalsProps = { readonly bench: Bench; readonly worked: Worked };
+
+/** The key the readings of both diagonals are kept under. */
+const key = 'diagonals';
+
+/** The diagonals of a case as dry-fitted, and what squares it: its width and height are known. */
+export function Diagonals({ bench, worked }: DiagonalsProps) {
+  const [open, setOpen] = useState<Ask>();
+  const [trying, setTrying] = useState<readonly Change[]>();
+  const { case: kept, width, height } = worked.sizes;
+  const job = bench.job.value;
+  if (!job) return null;
+  const inHand = trying ? jobWith(bench.folded.value, job.id, trying) : job;
+  const { frontA, frontB } = inHand.cases.find((c) => c.id === kept.id)?.built[key] ?? {};
+  const blank = (place: 'frontA' | 'frontB') => (
+    <AskBlank ask={askFor(kept, place)} open={open} onOpen={setOpen} />
+  );
+  const close = () => {
+    setOpen(undefined);
+    setTrying(undefined);
+  };
+  return (
+    <section class="fillin run" aria-label={words.diagonals}>
+      {words.slip({
+        wide: <ExactOrMark value={width.value} tape={job.tape} />,
+        high: <ExactOrMark value={height.value} tape={job.tape} />,
+        frontA: blank('frontA'),
+        frontB: blank('frontB'),
+      })}
+      {frontA && frontB && (
+        <Push frame={{ w: width.value, h: height.value, a: frontA, b: frontB }} tape={job.tape} />
+      )}
+      <AskDock
+        ask={open}
+        tape={job.tape}
+        act={(label, changes) => void bench.act(label, changes)}
+        onTry={setTrying}
+        onClose={close}
+      />
+    </section>
+  );
+}
+
+const askFor = (c: Case, place: 'frontA' | 'frontB'): Ask => ({
+  as: 'length',
+  title: words.diagonalNames[place],
+  now: c.built[key]?.[place],
+  save: (value) => editBuilt(c.id, key, { [place]: value }),
+});
+
+type PushProps = {
+  readonly frame: { readonly w: Length; readonly h: Length; readonly a: Length; readonly b: Length };
+  readonly tape: Tape;
+};
+
+/** How far the top goes, which way, and what both diagonals then read. */
+function Push({ frame, tape }: PushProps) {
+  const found = squareUp(frame, grainOf(tape));
+  if (!found.ok) return <p class="wrongline">{words.rackingText(found.error)}</p>;
+  const { push, until, long, agree } = found.value;
+  return (
+    <div class="pushed">
+      {!agree && <p class="wrongline">{words.cannotAgree}</p>}
+      {agree && long === 'neither' && <p class="note">{words.equalDiagonals}</p>}
+      {long !== 'neither' && (
+        <>
+          {/* the long diagonal has its upper end on the side the top leans to */}
+          <Figure label={words.pushTo(long === 'A' ? 'left' : 'right')} value={push} tape={tape} />
+          <Figure label={words.untilEach} value={until} tape={tape} />
+        </>
+      )}
+    </div>
+  );
+}
+
+type FigureProps = { readonly label: string; readonly value: Length; readonly tape: Tape };
+
+function Figure({ label, value, tape }: FigureProps) {
+  const mark = markAt(value, tape);
+  return (
+    <div class="marked">
+      <span class="note">{label}</span>
+      <Mixed value={mark.value} rest={mark.rest} size="arm" tape={tape} />
+      <Remainder tape={tape} rest={mark.rest} />
+    </div>
+  );
+}

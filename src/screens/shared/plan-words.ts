@@ -1,0 +1,13 @@
+import { absolute, isNegative, isZero, type Length } from '../../length/length';
+import { exactlyOrMetric } from './exact-words';
+
+export const asPlanned = 'as planned';
+
+/**
+ * How far a reading is from the plan. @example againstPlan(inches(-1n, 16n)) // '1/16 under plan'
+ * @param off reading less plan, inches
+ */
+export const againstPlan = (off: Length): string =>
+  isZero(off)
+    ? asPlanned
+    : `${exactlyOrMetric(absolute(off))} ${isNegative(off) ? 'under plan' : 'over plan'}`;
