@@ -4,7 +4,7 @@ import { writeLength } from '../../length/write';
 import type { Row, View } from '../../plan/board-layout';
 import { copyOf } from '../../trade/grooves/copies';
 import { leadingEdgeOf } from '../../trade/grooves/leading';
-import { isGuided } from '../../trade/machines/groove-machines';
+import { isGuided, machineFor } from '../../trade/machines/groove-machines';
 import { BigTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { copyOfBoard } from '../shared/part-words';
@@ -54,6 +54,6 @@ function CopyTick({ row, view, bench, copy }: CopiesProps & { readonly copy: Row
 function edgeText({ board }: View, copy: string): string {
   const own = copyOf(copy);
   const hand = board.hand ?? (board.made === 'pair' && (own === 'left' || own === 'right') ? own : undefined);
-  if (!hand || isGuided(board.machine)) return '';
+  if (!hand || isGuided(board.machine) || machineFor(board.machine).above) return '';
   return words.edgeLeads(leadingEdgeOf(board, hand));
 }

@@ -3,7 +3,7 @@ import type { Board } from '../../trade/grooves/board';
 import type { Layout } from '../../trade/grooves/lay-out';
 import type { BoardField, GrooveField, Problem } from '../../trade/grooves/layout';
 import type { Setting, SettingProblem, SettingWarning } from '../../trade/grooves/settings';
-import { isGuided } from '../../trade/machines/groove-machines';
+import { machineFor } from '../../trade/machines/groove-machines';
 import type { ShopField } from '../../trade/machines/shop';
 import { capital } from './capital';
 import { exactly as w } from './exact-words';
@@ -175,5 +175,6 @@ export function faceText(setting: Setting, board: Board): string {
       : board.made === 'pair'
         ? 'inside'
         : 'grooved face';
-  return `${face} ${isGuided(board.machine) ? 'up' : 'down'}`;
+  const { holds, above } = machineFor(board.machine);
+  return `${face} ${holds === 'guide' || above ? 'up' : 'down'}`;
 }

@@ -3,11 +3,12 @@ import type { GrooveMachine } from './machine';
 import { pencilMarks } from './pencil-marks';
 import { router } from './router';
 import { saw } from './saw';
+import { sliding } from './sliding';
 import { spacers } from './spacers';
 import { stop } from './stop';
 
 /** Machines that cut the grooves of a board, as they are offered. The ids are stored: no spelling is ever changed. */
-export const grooveMachines = { stop, fence, router, saw, spacers, index: pencilMarks };
+export const grooveMachines = { stop, fence, router, saw, spacers, index: pencilMarks, sliding };
 
 export type GrooveMachineId = keyof typeof grooveMachines;
 

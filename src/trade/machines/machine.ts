@@ -93,6 +93,8 @@ export type GrooveMachine = Machine & {
   readonly holds: 'stop' | 'fence' | 'guide';
   /** Either end may be on the stop: `Held.against` counts. */
   readonly eitherEnd?: true;
+  /** It cuts from above: the grooved face is up, and the fence at the far side. */
+  readonly above?: true;
   /** Nothing is moved between cuts: spacers at one stop, or pencil marks that belong to one stack. */
   readonly still?: 'spacers' | 'pencil';
   /** Figures of the shop without which nothing can be set. */

@@ -37,12 +37,17 @@ export function outOfReach(s: Figures, on: On): OutOfReach | undefined {
   const spaced = machine.still === 'spacers';
   if (spaced && !isZero(s.figure.value)) return undefined;
   const figure = spaced ? s.nearTeeth.value : s.figure.value;
-  const capacity = machine.holds === 'fence' ? job.shop.capacity : job.shop.stopReach;
+  const capacity = reachOf(machine, job.shop);
   if (isNegative(figure)) return { code: 'behind-fence', figure };
   if (!capacity || !less(capacity, figure)) return undefined;
   const other = spaced ? undefined : fromOther(s, on);
   const fits = other && isPositive(other) && !less(capacity, other);
   return { code: 'beyond-fence', figure, capacity, ...(fits ? { fromOther: other } : {}) };
+}
+
+function reachOf({ holds, above }: GrooveMachine, shop: CutContext['shop']): Length | undefined {
+  if (holds === 'fence') return shop.capacity;
+  return above ? shop.slidingStop : shop.stopReach;
 }
 
 function offTheBoard({ figure: { value: figure }, otherGuide }: Figures, length: Length) {

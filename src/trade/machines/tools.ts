@@ -13,6 +13,7 @@ const toolOfMachine: Partial<Record<MachineId, Tool>> = {
   stop: 'sled',
   spacers: 'sled',
   index: 'sled',
+  sliding: 'sliding',
   lap: 'sled',
   notch: 'sled',
   router: 'router',

@@ -87,9 +87,9 @@ function nearAndFar(
 }
 
 /**
- * A board at the machine that cuts its grooves. On a sled the stack is below and the fence at your side; off a rip
- * fence, right of the stack, its end runs along the fence; under a guide the groove is up and cut away from you, the
- * guide at your left, so that the bit draws into it.
+ * A board at the machine that cuts its grooves. On a sled the stack is below and the fence at your side; a sliding
+ * saw comes from above and has its fence at the far side; off a rip fence, right of the stack, its end runs along the
+ * fence; under a guide the groove is up and cut away from you, the guide at your left, so that the bit draws into it.
  */
 export function grooved(part: Part, setting: Setting, copy: CopyName | undefined): Placing {
   const { board } = part;
@@ -112,7 +112,12 @@ export function grooved(part: Part, setting: Setting, copy: CopyName | undefined
     const { far } = lie('down', 'right');
     return { ...face('down'), onFence: to, stop: 'right', ...(far ? { leads: far } : {}) };
   }
-  const sled = { ...face('down'), toStop: to, stop: board.stopSide, fence: 'near' } as const;
+  const off = { toStop: to, stop: board.stopSide } as const;
+  if (machine.above) {
+    const { far } = lie('up', board.stopSide);
+    return { ...face('up'), ...off, fence: 'far', ...(far ? { onFence: far } : {}) };
+  }
+  const sled = { ...face('down'), ...off, fence: 'near' } as const;
   const { near, far } = lie('down', board.stopSide);
   if (near && far) return { ...sled, onFence: near, leads: far };
   // a board alike its others is told by no edge: the same one each time

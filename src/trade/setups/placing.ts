@@ -1,5 +1,6 @@
 import type { Length } from '../../length/length';
 import type { Side } from './on';
+import { opposite, towardOf } from './turn';
 
 /**
  * A face of a part. `show` and `good` are the one that is seen, `grooved` that of a board that is told by nothing
@@ -57,6 +58,15 @@ export const placingOf = ({ placing }: { readonly placing?: Placing | undefined 
 export function withStopAt(placing: Placing, stop: Hand): Placing {
   const { toStop, onFence, leads } = placing;
   if (!toStop || !placing.stop || placing.stop === stop) return placing;
-  if (!onFence || !leads) return { ...placing, stop };
-  return { ...placing, stop, onFence: leads, leads: onFence };
+  return {
+    ...placing,
+    stop,
+    ...(onFence ? { onFence: turned(onFence) } : {}),
+    ...(leads ? { leads: turned(leads) } : {}),
+  };
 }
+
+const turned = ({ at, named }: Side): Side => {
+  const toward = towardOf(named);
+  return { at, named: toward ? opposite(toward) : named };
+};

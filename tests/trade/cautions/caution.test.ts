@@ -22,6 +22,7 @@ const atMachine: Record<MachineId, Caution> = {
   saw: 'saw',
   spacers: 'spacers',
   index: 'index',
+  sliding: 'sliding',
   rabbet: 'rabbet',
   notch: 'notch',
   lap: 'lap',
@@ -104,7 +105,7 @@ describe('cautions', () => {
   // stands in addresses, which phones keep
   test('is spelled so, for ever', () => {
     expect(cautions.join(' ')).toBe(
-      'rip crosscut mitre stop fence router saw spacers index rabbet notch lap dovetail stick jig hand ' +
+      'rip crosscut mitre stop fence router saw spacers index sliding rabbet notch lap dovetail stick jig hand ' +
         'dry-fit finish-inside glue-up frame-on marks box-up hang level front-on ' +
         'sheet-cut stick-cut carry stack shims as-built load old-finish',
     );

@@ -28,6 +28,7 @@ const cutsOf: Record<MachineId, Cuts> = {
   saw: 'blade',
   spacers: 'stack',
   index: 'stack',
+  sliding: 'stack',
   rabbet: 'stack',
   notch: 'shoulders',
   lap: 'shoulders',
@@ -82,8 +83,10 @@ describe('what a job keeps', () => {
   });
 
   test('takes what phones keep of either', () => {
-    expect(grooveMachineIds.join(' ')).toBe('stop fence router saw spacers index');
-    expect([...handMachineIds].sort().join(' ')).toBe('bench crosscut fence hand rip router saw stop');
+    expect(grooveMachineIds.join(' ')).toBe('stop fence router saw spacers index sliding');
+    expect([...handMachineIds].sort().join(' ')).toBe(
+      'bench crosscut fence hand rip router saw sliding stop',
+    );
   });
 });
 

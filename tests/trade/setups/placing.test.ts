@@ -52,7 +52,7 @@ const inPart = (ops: readonly Operation[], part: string, what = 'groove') =>
   ops.filter((op) => op.part === `c1~${part}` && op.what === what);
 
 /** What tells a piece from its mirror image on a machine. */
-const edgeOf = ({ placing = {} }: Operation) => placing.toYou ?? placing.leads;
+const edgeOf = ({ placing = {} }: Operation) => placing.toYou ?? placing.leads ?? placing.onFence;
 
 /**
  * Rows: the part and the face that is cut. Columns: off a rip fence what leads, on a sled what is on its fence, under
@@ -87,6 +87,16 @@ describe('placingOf: grooves of a case', () => {
     expect(at('stop', 'left').onFence?.named).toBe(onFenceStopLeft);
     expect(at('index', 'left').onFence?.named).toBe(onFenceStopLeft);
     expect(at('router', 'left').face?.lies).toBe('up');
+    // turned over, and its fence at the far side: the same edge as on a sled
+    for (const [side, named] of [
+      ['left', onFenceStopLeft],
+      ['right', onFenceStopRight],
+    ] as const)
+      expect(at('sliding', side)).toMatchObject({
+        face: { named: face, lies: 'up' },
+        onFence: { at: 'edge', named },
+        fence: 'far',
+      });
   });
 
   // guide at the left, so that the bit draws into it as the router is pushed away
@@ -265,7 +275,8 @@ test('left and right at one setup: same face, same end, the other edge, whatever
         expect([b.face, b.toStop, b.stop, b.measured]).toEqual([a.face, a.toStop, a.stop, a.measured]);
         expect(edgeOf(left)).toBeDefined();
         expect(edgeOf(right)).not.toEqual(edgeOf(left));
-        if (a.toStop) expect([b.onFence, b.leads]).toEqual([a.leads, a.onFence]);
+        if (a.toStop && a.leads) expect([b.onFence, b.leads]).toEqual([a.leads, a.onFence]);
+        else if (a.toStop) expect(b.onFence).not.toEqual(a.onFence);
         else expect(b.onFence).toEqual(a.onFence);
       }
     }),

@@ -23,16 +23,18 @@ type GrooveWords = {
 const toGuide: GrooveWords['measured'] = (_, { end, guide }) =>
   `from the ${end} end to the guide, lying on ${guide === 'reference' ? `the ${end} side` : 'the far side'}`;
 
+const toTeeth: GrooveWords['measured'] = ({ measures }, { end }) =>
+  measures === 'other-stop-to-teeth'
+    ? 'other end on the stop, to the nearer teeth'
+    : `${end} end on the stop, to the near teeth`;
+
 export const grooveWords: Readonly<Record<GrooveMachineId, GrooveWords>> = {
   stop: {
     label: 'sled with a stop',
     hint: 'crosscut saw or table-saw sled, a stop block for the end',
     at: 'saw',
     sentence: ', the {against} on the stop, {stopSide}, with a stack {cutter} wide.',
-    measured: ({ measures }, { end }) =>
-      measures === 'other-stop-to-teeth'
-        ? 'other end on the stop, to the nearer teeth'
-        : `${end} end on the stop, to the near teeth`,
+    measured: toTeeth,
     caution: [
       'Hands outside the line the blade runs.',
       'Work level and tight to the fence, stop clear of chips. A radial saw pulls itself along.',
@@ -92,6 +94,17 @@ export const grooveWords: Readonly<Record<GrooveMachineId, GrooveWords>> = {
     caution: [
       'Work held level, hands outside the line.',
       'These pencil marks belong to one stack. A radial saw pulls itself along; stopped before you reach in.',
+    ],
+  },
+  sliding: {
+    label: 'sliding or radial saw',
+    hint: 'the stack comes down from above, a stop for the end',
+    at: 'saw',
+    sentence: ', the {against} on the stop, {stopSide}, with a stack {cutter} wide.',
+    measured: toTeeth,
+    caution: [
+      'Hands well clear; it pulls itself along.',
+      'Only a stack its manual allows. Work tight to the far fence, stopped before you reach in.',
     ],
   },
 };

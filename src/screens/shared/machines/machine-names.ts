@@ -11,6 +11,7 @@ export const machineNames: Readonly<Record<MachineId, string>> = {
   saw: 'Circular saw and guide',
   spacers: 'Stop and spacers',
   index: 'Fence pencil marks',
+  sliding: 'Sliding saw and stop',
   rabbet: 'Table saw, sacrificial fence',
   notch: 'Notches, on edge',
   lap: 'Laps, face down',

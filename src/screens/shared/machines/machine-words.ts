@@ -98,6 +98,12 @@ export const machineWords: Words = {
     caution: grooveWords.index.caution,
     part: 'crosscut-saw',
   },
+  sliding: {
+    held: toTeeth,
+    forHandWork: 'at the sliding saw, with a stack',
+    caution: grooveWords.sliding.caution,
+    part: 'crosscut-saw',
+  },
   rabbet: {
     held: (on) => `${on} against the sacrificial fence`,
     caution: [
@@ -123,7 +129,7 @@ export const machineWords: Words = {
     part: 'table-saw',
   },
   dovetail: {
-    held: (on) => `${on}, inside face in, bottom edge to the stop`,
+    held: (on) => `${on}, bottom edge to the stop`,
     caution: [
       'Clamps tried, scrap behind the work.',
       'By template: the router slides out, it is never raised among the fingers. By hand: chisel away from the hand that holds.',
