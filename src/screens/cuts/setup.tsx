@@ -13,6 +13,7 @@ import type { Bench } from '../bench';
 import { Caution } from '../shared/caution';
 import { GonePage } from '../shared/gone-page';
 import { workWord } from '../shared/part-words';
+import { ReachLines } from '../shared/reach-lines';
 import { setupTitle } from '../shared/setup-title';
 import { SpoiledDock } from '../shared/spoiled';
 import { UndoButton } from '../shared/undo-button';
@@ -73,6 +74,7 @@ function SetupInHand({ bench, list, card, first }: SetupInHandProps) {
       <main class="page">
         <section class="setup">
           <Setting list={list} card={card} setup={setup} />
+          <ReachLines bench={bench} operations={card.operations} />
           <StackChips list={list} card={card} setup={setup} go={bench.go} />
           <OneAtATime go={bench.go} op={first} />
           <Pieces list={list} card={card} saving={bench.saving.value} onTick={tick} onBlocked={setAsked} />

@@ -3,9 +3,10 @@ import type { Length } from '../../length/length';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
 import { machineFor } from '../../trade/machines/groove-machines';
 import type { Ask } from '../shared/ask';
+import { editHow } from '../shared/edit-how';
 import { cutterNamed } from '../shared/machines/groove-words';
 import * as words from './change-words';
-import { boardMachine, editHow } from './machine-ask';
+import { boardMachine } from './machine-ask';
 
 type LengthOf<T> = {
   [K in keyof T]-?: NonNullable<T[K]> extends Length ? K : never;

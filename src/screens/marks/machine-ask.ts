@@ -1,11 +1,7 @@
-import { editBoard, editPart } from '../../job/edits';
 import type { Board } from '../../trade/grooves/board';
 import type { Ask } from '../shared/ask';
+import { editHow } from '../shared/edit-how';
 import { grooveWords } from '../shared/machines/groove-words';
-
-/** How a board is cut is its own even where its layout comes from a case: kept with the part. */
-export const editHow = (board: Board, patch: Parameters<typeof editPart>[1]) =>
-  board.id.includes('~') ? editPart(board.id, patch) : editBoard(board.id, patch);
 
 type Choice = Extract<Ask, { readonly as: 'choice' }>;
 

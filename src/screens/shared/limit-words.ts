@@ -76,6 +76,11 @@ export function wayText(way: Way, need: Need, tape: Tape): string {
   return `${toolNames[way.tool]}${other}${figure}${lines}${depths}`;
 }
 
+/** The button that moves the grooves of a setting there, and the act as undo names it. */
+export const moveTo = (way: Way, need: Need, tape: Tape): string =>
+  `Cut it there: ${wayText(way, need, tape)}`;
+export const moved = ({ tool }: Way): string => `Cut on another machine: ${toolNames[tool]}`;
+
 /** What would do where no machine of the shop can. */
 export function remedyText(remedy: Remedy, tape: Tape): string {
   switch (remedy.code) {

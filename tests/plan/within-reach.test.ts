@@ -1,0 +1,39 @@
+import { expect, test } from 'vitest';
+import { withinReach } from '../../src/plan/within-reach';
+import { partsOf } from '../../src/trade/carcass/parts';
+import { operationsOf } from '../../src/trade/setups/operations';
+import { l } from '../length/write-figures';
+import { plainCase, sheets } from '../trade/carcass/sample-case';
+
+const worked = partsOf(plainCase, { stuff: sheets(), tape: '1/32' });
+if (!worked.ok) throw new Error('no case');
+const { parts } = worked.value;
+const ops = operationsOf(
+  { parts, cases: [plainCase], hand: [], recuts: () => ({}) },
+  { shop: {}, tape: '1/32' },
+);
+const at = (id: string, reach: Parameters<typeof withinReach>[2]) => {
+  const op = ops.find((o) => o.id === id);
+  return op && withinReach(op, parts, reach);
+};
+
+const sled = { sledCross: l('22'), stopReach: l('32'), tableHeight: l('3') };
+const sideLength = 'cut/c1~left/len/1';
+
+test('a side 64 1/4 long is beyond a stop at 32, and goes to the circular saw where the shop has one', () => {
+  const alone = at(sideLength, sled);
+  expect(alone?.own.lacks).toEqual([{ code: 'short', field: 'stopReach', by: l('32 1/4') }]);
+  expect(alone?.can).toBeUndefined();
+  expect(alone?.remedies.length).toBeGreaterThan(0);
+  const saw = { ...sled, circularDepth: l('2'), circularGuide: l('100') };
+  expect(at(sideLength, saw)?.can?.tool).toBe('circular');
+});
+
+test('a cut within reach names no other machine, and a blank figure is asked', () => {
+  const wide = { ...sled, stopReach: l('72') };
+  expect(at(sideLength, wide)).toMatchObject({ own: { lacks: [], asks: [] }, remedies: [] });
+  expect(at(sideLength, {})?.own.asks).toEqual(['sledCross', 'stopReach', 'tableHeight']);
+});
+
+test('a step at the bench wants nothing of a machine', () =>
+  expect(at('cut/c1~bench/dryfit/1', sled)).toBeUndefined());
