@@ -3,7 +3,7 @@ import { assertNever } from '../../length/result';
 import { markAt, type Tape } from '../../length/tape';
 import { writeMark } from '../../length/write';
 import type { TooSmall } from '../../trade/machines/least-sizes';
-import type { Lack, Need, Remedy, Way } from '../../trade/machines/limits';
+import type { Ask, Lack, Need, Remedy, Way } from '../../trade/machines/limits';
 import type { ShopField } from '../../trade/machines/shop';
 import type { Tool } from '../../trade/machines/tools';
 import { capital } from './capital';
@@ -56,10 +56,10 @@ export function lacksText({ lacks }: Way, tape: Tape): string {
 }
 
 /** What is not known of a machine, to be measured once. */
-export const asksText = ({ asks }: Way): string =>
+export const asksText = (asks: readonly Ask[]): string =>
   asks.length === 0
     ? ''
-    : `Measure once for the shop: ${asks.map((field) => shopFields[field].toLowerCase()).join(', ')}.`;
+    : `Measure once for the shop: ${asks.map(({ field }) => shopFields[field].toLowerCase()).join(', ')}`;
 
 const fromOther: Readonly<Record<Need['cut'], string>> = {
   rip: ', the rest of the sheet on the fence,',

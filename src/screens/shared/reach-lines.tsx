@@ -1,6 +1,7 @@
 import type { Change } from '../../job/entry';
 import { withinReach } from '../../plan/within-reach';
 import type { GrooveMachineId } from '../../trade/machines/groove-machines';
+import { isDoubtful } from '../../trade/machines/small-shop';
 import type { Tool } from '../../trade/machines/tools';
 import type { Operation } from '../../trade/setups/operation';
 import { Chip } from '../../ui/button';
@@ -34,6 +35,7 @@ export function ReachLines({ bench, operations }: ReachProps) {
   const { tape } = plan.job;
   const { need, own, can, remedies, small } = found;
   const lacks = lacksText(own, tape);
+  const asks = own.asks.filter(isDoubtful);
   const boards = [...new Set(operations.flatMap((o) => o.groove?.board ?? []))];
   const to = can && boards.length > 0 ? machineOf[can.tool] : undefined;
   const move = (machine: GrooveMachineId): readonly Change[] =>
@@ -51,7 +53,7 @@ export function ReachLines({ bench, operations }: ReachProps) {
       {small.map((one) => (
         <p key={one.code}>{tooSmallText(one, tape)}</p>
       ))}
-      {own.asks.length > 0 && <Chip label={asksText(own)} onTap={() => bench.go({ at: 'shop' })} />}
+      {asks.length > 0 && <Chip label={asksText(asks)} onTap={() => bench.go({ at: 'shop' })} />}
     </div>
   );
 }

@@ -53,6 +53,9 @@ export type Lack =
   /** Nothing says that its arbor takes a stack. */
   | { readonly code: 'no-stack' };
 
+/** A figure of the shop that is blank, and what the cut wants of it. Inches. */
+export type Ask = { readonly field: ShopField; readonly wants: Length };
+
 /** How a machine would make a cut: what it lacks, and what is not known of it and must be asked. */
 export type Way = {
   readonly tool: Tool;
@@ -61,13 +64,13 @@ export type Way = {
   /** Fence or stop, to the near teeth; nothing under a guide. */
   readonly figure?: Length | undefined;
   readonly lacks: readonly Lack[];
-  readonly asks: readonly ShopField[];
+  readonly asks: readonly Ask[];
   /** Passes side by side, and one below the other. */
   readonly lines: number;
   readonly depths: number;
 };
 
-type Found = { readonly lacks: readonly Lack[]; readonly asks: readonly ShopField[] };
+type Found = { readonly lacks: readonly Lack[]; readonly asks: readonly Ask[] };
 const none: Found = { lacks: [], asks: [] };
 
 const all = (found: readonly Found[]): Found => ({
@@ -79,7 +82,7 @@ const all = (found: readonly Found[]): Found => ({
 function within(shop: Reach, field: ShopField, wants: Length | undefined): Found {
   if (!wants) return none;
   const has = shop[field];
-  if (!has) return { lacks: [], asks: [field] };
+  if (!has) return { lacks: [], asks: [{ field, wants }] };
   return less(has, wants) ? { lacks: [{ code: 'short', field, by: subtract(wants, has) }], asks: [] } : none;
 }
 
@@ -193,7 +196,7 @@ function linesOf(width: Length, cutter: Length, { overlap = usualOverlap }: Reac
 function routed({ width, depth, across }: GrooveNeed, shop: Reach): Own {
   const { bit } = shop;
   const wide: Found = !bit
-    ? { lacks: [], asks: ['bit'] }
+    ? { lacks: [], asks: [{ field: 'bit', wants: width }] }
     : less(width, bit)
       ? { lacks: [{ code: 'cutter-too-wide', by: subtract(bit, width) }], asks: [] }
       : none;

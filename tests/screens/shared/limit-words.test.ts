@@ -23,8 +23,8 @@ describe('what a machine cannot take, in words', () => {
   });
 
   test('what is not measured is asked once', () =>
-    expect(asksText(lacksOf(rip, 'fence', {}))).toBe(
-      'Measure once for the shop: largest fence setting, highest the blade stands.',
+    expect(asksText(lacksOf(rip, 'fence', {}).asks)).toBe(
+      'Measure once for the shop: largest fence setting, highest the blade stands',
     ));
 
   test('the machine that can, with its figure', () => {

@@ -129,14 +129,17 @@ describe('waysFor', () => {
   test('a figure that is blank is asked, and no machine with one takes the cut', () => {
     const need: Need = { cut: 'rip', width: l('20'), thickness: l('23/32') };
     const { tableHeight: _, ...blank } = shop;
-    expect(lacksOf(need, 'fence', blank)).toMatchObject({ lacks: [], asks: ['tableHeight'] });
+    expect(lacksOf(need, 'fence', blank)).toMatchObject({
+      lacks: [],
+      asks: [{ field: 'tableHeight', wants: l('27/32') }],
+    });
     expect(waysFor(need, 'fence', { capacity: l('30') }).find(isClear)).toBeUndefined();
   });
 
   test('a machine of which the shop says nothing is not offered; the planned one is, with what it asks', () => {
     const need: Need = { cut: 'crosscut', length: l('20'), width: l('10'), thickness: l('3/4') };
     const ways = waysFor(need, 'sled', {});
-    expect(ways.map(({ tool, asks }) => [tool, asks])).toEqual([
+    expect(ways.map(({ tool, asks }) => [tool, asks.map((ask) => ask.field)])).toEqual([
       ['sled', ['sledCross', 'stopReach', 'tableHeight']],
     ]);
   });
