@@ -6,7 +6,7 @@ const line = 18;
 const letter = 0.58;
 
 /** How a name stands in a patch of a drawing: across it, up it, or as a number with its name in a key below. */
-export type NameFit = 'across' | 'upright' | 'key';
+type NameFit = 'across' | 'upright' | 'key';
 
 /**
  * A name is shown whole or not at all.

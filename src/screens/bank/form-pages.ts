@@ -12,7 +12,7 @@ export const pageNamed = (name: string | undefined): FormPage =>
   formPages.find((page) => page === name) ?? 'fronts';
 
 /** What is asked for next or is wrong, and the page that has its blank. */
-export type Asked = { readonly page: FormPage; readonly text: string; readonly missing: boolean };
+type Asked = { readonly page: FormPage; readonly text: string; readonly missing: boolean };
 
 /** The page that has the blank a fault of the boxes comes from. */
 function pageOf(problem: DrawersProblem): FormPage {

@@ -67,8 +67,8 @@ const fromOther: Readonly<Record<Need['cut'], string>> = {
   groove: ', the other end on it,',
 };
 
-/** The machine that can, with its figure and passes. @example 'Sled, the other piece on the stop, at 29 3/8' */
-export function wayText(way: Way, need: Need, tape: Tape): string {
+/** A machine with its figure and passes. @example 'Sled, the other piece on the stop, at 29 3/8' */
+function wayText(way: Way, need: Need, tape: Tape): string {
   const other = way.from === 'other' ? fromOther[need.cut] : '';
   const figure = way.figure ? ` at ${at(way.figure, tape)}` : '';
   const lines = way.lines > 1 ? `, ${way.lines} passes side by side` : '';
@@ -76,9 +76,9 @@ export function wayText(way: Way, need: Need, tape: Tape): string {
   return `${toolNames[way.tool]}${other}${figure}${lines}${depths}`;
 }
 
-/** The button that moves the grooves of a setting there, and the act as undo names it. */
-export const moveTo = (way: Way, need: Need, tape: Tape): string =>
-  `Cut it there: ${wayText(way, need, tape)}`;
+/** The machine that can, as a line or the button that moves the cut there; the act as undo names it. */
+export const insteadText = (way: Way, need: Need, tape: Tape): string =>
+  `Use instead: ${wayText(way, need, tape)}`;
 export const moved = ({ tool }: Way): string => `Cut on another machine: ${toolNames[tool]}`;
 
 /** What would do where no machine of the shop can. */

@@ -1,7 +1,7 @@
 import { absolute, isNegative, isZero, type Length } from '../../length/length';
 import { exactlyOrMetric } from './exact-words';
 
-export const asPlanned = 'as planned';
+const asPlanned = 'as planned';
 
 /**
  * How far a reading is from the plan. @example againstPlan(inches(-1n, 16n)) // '1/16 under plan'

@@ -7,7 +7,7 @@ import type { Operation } from '../../trade/setups/operation';
 import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
 import { editHow } from './edit-how';
-import { asksText, lacksText, moved, moveTo, remedyText, tooSmallText, wayText } from './limit-words';
+import { asksText, insteadText, lacksText, moved, remedyText, tooSmallText } from './limit-words';
 import { listsOf } from './shop-lists';
 
 /** The machine that cuts grooves with a tool of the shop. */
@@ -27,10 +27,11 @@ type ReachProps = { readonly bench: Bench; readonly operations: readonly Operati
  */
 export function ReachLines({ bench, operations }: ReachProps) {
   const plan = bench.plan.value;
-  const [op] = operations;
-  if (!plan || !op) return null;
+  if (!plan) return null;
   const { arbor } = listsOf(bench.settings.value).stack;
-  const found = withinReach(op, plan.parts, { ...bench.shop.value, arbor });
+  const reach = { ...bench.shop.value, arbor };
+  const each = operations.flatMap((op) => withinReach(op, plan.parts, reach) ?? []);
+  const found = each.find(({ own }) => own.lacks.length > 0) ?? each[0];
   if (!found) return null;
   const { tape } = plan.job;
   const { need, own, can, remedies, small } = found;
@@ -44,9 +45,9 @@ export function ReachLines({ bench, operations }: ReachProps) {
     <div class="pad-x">
       {lacks && <p>{lacks}</p>}
       {can && to && (
-        <Chip label={moveTo(can, need, tape)} onTap={() => void bench.act(moved(can), move(to))} />
+        <Chip label={insteadText(can, need, tape)} onTap={() => void bench.act(moved(can), move(to))} />
       )}
-      {can && !to && <p>{wayText(can, need, tape)}.</p>}
+      {can && !to && <p>{insteadText(can, need, tape)}</p>}
       {remedies.map((remedy) => (
         <p key={remedy.code}>{remedyText(remedy, tape)}</p>
       ))}

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import {
   asksText,
+  insteadText,
   lacksText,
   remedyText,
   tooSmallText,
-  wayText,
 } from '../../../src/screens/shared/limit-words';
 import { lacksOf, type Need } from '../../../src/trade/machines/limits';
 import { l } from '../../length/write-figures';
@@ -29,12 +29,12 @@ describe('what a machine cannot take, in words', () => {
 
   test('the machine that can, with its figure', () => {
     const other: Need = { ...cross, width: l('18 3/4'), rest: l('29 3/8') };
-    expect(wayText(lacksOf(other, 'sled', shop), other, '1/32')).toBe(
-      'Sled, the other piece on the stop, at 29 3/8',
+    expect(insteadText(lacksOf(other, 'sled', shop), other, '1/32')).toBe(
+      'Use instead: Sled, the other piece on the stop, at 29 3/8',
     );
     const groove: Need = { cut: 'groove', near: l('5'), width: l('23/32'), depth: l('1/4') };
-    expect(wayText(lacksOf(groove, 'router', { bit: l('1/2') }), groove, '1/32')).toBe(
-      'Router and guide, 2 passes side by side, 2 depths',
+    expect(insteadText(lacksOf(groove, 'router', { bit: l('1/2') }), groove, '1/32')).toBe(
+      'Use instead: Router and guide, 2 passes side by side, 2 depths',
     );
   });
 
