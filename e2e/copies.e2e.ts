@@ -143,7 +143,7 @@ test('a choice left, or a file that takes nothing, is no copy', async ({ page })
   await openSample(page);
   await page.goto('./#/phone');
   await page.getByRole('button', { name: 'Copy everything out' }).click();
-  await expect(page.getByText('Nothing was copied: the choice was left.')).toBeVisible();
+  await expect(page.getByText('Cancelled; nothing saved.')).toBeVisible();
   await pastBounce(page);
   await page.getByRole('button', { name: 'Copy everything out' }).click();
   await expect(page.getByText('The file could not be written whole.')).toBeVisible();

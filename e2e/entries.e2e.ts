@@ -114,10 +114,10 @@ test('places given one after the other are all kept, storage slow', async ({ pag
   await slowStorage(page);
   await openSample(page);
   await page.goto('./#/change/shellcase');
-  await choose(page, /^How they are spaced/, 'places given');
+  await choose(page, /^How they are spaced/, 'one by one');
   await storageTakes(page, 700);
   for (const place of ['4', '8', '12']) {
-    await page.getByRole('button', { name: /^Where the next one goes/ }).click();
+    await page.getByRole('button', { name: /^Where does the next one go/ }).click();
     await typed(page, place);
     await pastBounce(page);
   }

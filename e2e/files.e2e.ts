@@ -89,6 +89,6 @@ test('a deleted job comes back', async ({ page }) => {
   await openSample(page);
   await page.goto('./#/jobs');
   await page.getByRole('button', { name: /^Delete/ }).click();
-  await page.getByRole('button', { name: 'Bring back' }).click();
+  await page.getByRole('button', { name: 'Restore' }).click();
   await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
 });

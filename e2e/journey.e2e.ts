@@ -78,8 +78,8 @@ test('first visit to cut grooves, offline, killed, and everything still there', 
 
 /** Says where the next groove goes: it is then that number's place. */
 async function addPlace(page: Page, no: number, place: string): Promise<void> {
-  await keyIn(page, /Where the next one goes/, place);
-  await expect(blankOf(page, `Where no. ${no} goes`)).toBeVisible();
+  await keyIn(page, /Where does the next one go/, place);
+  await expect(blankOf(page, `Where does no. ${no} go?`)).toBeVisible();
 }
 
 /** Milliseconds until a panel that was closed has brought its blank in sight again: see `src/ui/dock.tsx`. */
@@ -198,13 +198,13 @@ test('a new board asks for one thing at a time, and a blank just filled stays in
   await fillBlank(page, /Length of the board/, '24 1/2');
   await expect(page.locator('.nextblank')).toHaveText('Say how wide the grooves are.');
   await fillBlank(page, /How wide the grooves are/, '3/4');
-  await choose(page, /How they are spaced/, 'places given');
+  await choose(page, /How they are spaced/, 'one by one');
   for (const [k, place] of ['4', '10 5/8', '16'].entries()) {
     await addPlace(page, k + 1, place);
     await goBy(page, settled);
     const blank = await page
       .locator('main')
-      .getByRole('button', { name: /Where the next one goes/ })
+      .getByRole('button', { name: /Where does the next one go/ })
       .boundingBox();
     const bar = await page.locator('.bar').boundingBox();
     expect(blank?.y ?? 0).toBeGreaterThanOrEqual((bar?.y ?? 0) + (bar?.height ?? 0));
@@ -219,7 +219,7 @@ test('erase empties a filled blank; the other places keep their numbers and tick
   await page.getByRole('button', { name: 'Lay out a board' }).click();
   await fillBlank(page, /Length of the board/, '24 1/2');
   await fillBlank(page, /How wide the grooves are/, '3/4');
-  await choose(page, /How they are spaced/, 'places given');
+  await choose(page, /How they are spaced/, 'one by one');
   for (const [k, place] of ['4', '10 5/8', '16'].entries()) await addPlace(page, k + 1, place);
   await page.getByRole('button', { name: 'Show the marks' }).click();
   await page.getByRole('checkbox', { name: 'Marked 3' }).click();
@@ -227,7 +227,7 @@ test('erase empties a filled blank; the other places keep their numbers and tick
   await page.getByRole('button', { name: 'Change' }).click();
   await page
     .locator('main')
-    .getByRole('button', { name: /Where no. 2 goes/ })
+    .getByRole('button', { name: /Where does no. 2 go/ })
     .click();
   await page.getByRole('dialog').getByRole('button', { name: 'erase' }).click();
   await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();

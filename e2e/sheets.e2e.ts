@@ -42,7 +42,7 @@ test('the sample job laid out, a sheet ticked through cut by cut, its offcut kep
 
     await toSheets(page);
     await laidOut(page, 'Back, birch ply');
-    await expect(pool(page, 'Back, birch ply')).toContainText('1 sheet. Proved: no plan uses fewer.');
+    await expect(pool(page, 'Back, birch ply')).toContainText('1 sheet. Fewest sheets possible.');
     await laidOut(page, 'Sheet B, birch ply');
     await pool(page, 'Sheet B, birch ply').locator('button.thumb').first().click();
 
@@ -129,7 +129,7 @@ test('a search is stopped, gone on with, and never keeps a tap waiting', async (
   expect(Math.max(...(await workOfFrames(page, 30)))).toBeLessThan(200);
   await expect(says).toContainText('Still looking.');
   await trays.getByRole('button', { name: 'Stop' }).click();
-  await expect(says).toContainText('Not proved: a better one may exist.');
+  await expect(says).toContainText('There may be a better one.');
   await pastBounce(page);
   await trays.getByRole('button', { name: 'Look further' }).click();
   await expect(says).toContainText('Still looking.');

@@ -187,12 +187,18 @@ describe('what is said', () => {
 
   test('proved is said of what is proved alone', () => {
     expect(proofWords({ kind: 'sheet', count: 1, least: 1, proved: true })).toBe(
-      '1 sheet. Proved: no plan uses fewer.',
+      '1 sheet. Fewest sheets possible.',
     );
     expect(proofWords({ kind: 'sheet', count: 4, least: 3, proved: false })).toBe(
-      '4 sheets; no plan does with fewer than 3.',
+      '4 sheets; at least 3 are needed.',
     );
     expect(proofWords({ kind: 'stick', count: 3, least: undefined, proved: false })).toBe('3 sticks.');
+  });
+
+  test('while the width of a stick is not said nothing is proved: a wider one may take two side by side', () => {
+    const words = proofWords({ kind: 'stick', count: 2, least: 2, proved: true, asWide: '1 1/2' });
+    expect(words).toContain('2 sticks, taken as wide as the widest piece, 1 1/2.');
+    expect(words).not.toContain('possible');
   });
 
   test('what a stick is used up to is said of the whole, or of what is usable of it', () => {

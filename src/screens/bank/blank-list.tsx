@@ -2,8 +2,8 @@ import { markAt, type Tape } from '../../length/tape';
 import { usualBank } from '../../trade/fronts/bank';
 import { type Blank, blankFor } from '../../trade/fronts/blank';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
-import { Inline, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { InlineMark, MarkAndRest } from '../shared/mark-and-rest';
 import * as words from './blank-words';
 import './bank.css';
 
@@ -46,8 +46,8 @@ const LaidOut = ({ blank, width, tape }: LaidOutProps) => (
   <>
     <p class="pad-x note">
       {words.size(
-        <Inline value={markAt(blank.length, tape, 'ceil').value} tape={tape} />,
-        <Inline value={width.mark.value} tape={tape} />,
+        <InlineMark mark={markAt(blank.length, tape, 'ceil')} tape={tape} />,
+        <InlineMark mark={width.mark} tape={tape} />,
       )}
     </p>
     <ul class="marklist pad-x">
@@ -60,14 +60,13 @@ const LaidOut = ({ blank, width, tape }: LaidOutProps) => (
 );
 
 function Core({ core, tape }: { readonly core: Blank['cores'][number]; readonly tape: Tape }) {
-  const mark = markAt(core.near, tape);
   return (
     <li>
       <span>
         {words.front(core.no)}
         <span class="s muted block">{words.high(core.high)}</span>
       </span>
-      <Mixed value={mark.value} rest={mark.rest} tape={tape} />
+      <MarkAndRest mark={markAt(core.near, tape)} tape={tape} />
     </li>
   );
 }

@@ -1,18 +1,20 @@
 import { useState } from 'preact/hooks';
 import { forDrawing, type Length } from '../../length/length';
+import type { Rounded, Rounding } from '../../length/round';
 import { markAt, type Tape } from '../../length/tape';
 import type { Plan } from '../../plan/plan';
 import type { Drawer, WorkedDrawers } from '../../trade/boxes/drawers';
 import { frameOf } from '../../trade/carcass/frame';
 import { type Bank, frontNo } from '../../trade/fronts/bank';
+import { given, type Sum } from '../../trade/sums/sum';
 import { Bar } from '../../ui/bar';
 import { Button, Onward } from '../../ui/button';
 import { Icon } from '../../ui/icon';
-import { Inline, Mixed } from '../../ui/mixed';
 import { TailDrawing } from '../../ui/tail-drawing';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
+import { InlineMark, MarkAndRest } from '../shared/mark-and-rest';
 import { partWord } from '../shared/part-words';
 import { UndoButton } from '../shared/undo-button';
 import { Why } from '../shared/why';
@@ -106,7 +108,7 @@ function Boxes({ worked, tape, open, onOpen }: BoxesProps) {
           <li key={`${drawer.column}~${drawer.no}`} class="drawerrow">
             <div class="kv">
               <b>{partWord({ role: 'drawer', ...drawer.place })}</b>
-              <span class="nb">{words.wide(<Inline value={drawer.box.width.mark.value} tape={tape} />)}</span>
+              <span>{words.wide(<InlineMark mark={drawer.box.width.mark} tape={tape} />)}</span>
             </div>
             {drawer.column === 1 && (
               <div class="kv">
@@ -128,18 +130,24 @@ function Boxes({ worked, tape, open, onOpen }: BoxesProps) {
   );
 }
 
-type Line = readonly [string, Length, Parameters<typeof Why>[0]['sum']];
+type Line = readonly [string, Rounded, Sum];
 
-function sizesOf({ box, plan }: Drawer): readonly Line[] {
-  const backHigh = plan.bottomHow === 'captured' ? plan.height : box.backHeight.value;
+/** The sizes of a box as its parts are cut to them: what must go in between the sides is rounded down. */
+function sizesOf({ box, plan }: Drawer, tape: Tape): readonly Line[] {
+  const { sizes } = words;
+  const line = (name: string, sum: Sum, mode?: Rounding): Line => [name, markAt(sum.value, tape, mode), sum];
   return [
-    [words.sizes.side, box.side.value, box.side],
-    [words.sizes.back, box.back.value, box.back],
-    [words.sizes.backHeight, backHigh, box.backHeight],
-    [words.sizes.bottomWide, box.bottomWide.value, box.bottomWide],
-    [words.sizes.bottomDeep, box.bottomDeep.value, box.bottomDeep],
-    [words.sizes.insideWide, box.insideWide.value, box.insideWide],
-    [words.sizes.insideDeep, box.insideDeep.value, box.insideDeep],
+    line(sizes.side, box.side),
+    line(sizes.back, box.back, 'floor'),
+    line(
+      sizes.backHeight,
+      plan.bottomHow === 'captured' ? given('box-height', plan.height) : box.backHeight,
+      'floor',
+    ),
+    line(sizes.bottomWide, box.bottomWide, 'floor'),
+    line(sizes.bottomDeep, box.bottomDeep, 'floor'),
+    line(sizes.insideWide, box.insideWide),
+    line(sizes.insideDeep, box.insideDeep),
   ];
 }
 
@@ -157,11 +165,11 @@ function BoxDetail({ drawer, tape }: { readonly drawer: Drawer; readonly tape: T
       {open && (
         <>
           <ul>
-            {sizesOf(drawer).map(([name, value, sum]) => (
+            {sizesOf(drawer, tape).map(([name, mark, sum]) => (
               <li key={name}>
                 <div class="kv">
                   <span>{name}</span>
-                  <Mixed value={markAt(value, tape).value} rest={markAt(value, tape).rest} tape={tape} />
+                  <MarkAndRest mark={mark} tape={tape} />
                 </div>
                 <Why sum={sum} tape={tape} />
               </li>
@@ -246,19 +254,18 @@ function StickRow({
   readonly stick: {
     readonly drawer: number;
     readonly length: Length;
-    readonly sum: Parameters<typeof Why>[0]['sum'];
+    readonly sum: Sum;
   };
   readonly tape: Tape;
 }) {
   const [open, setOpen] = useState(false);
-  const mark = markAt(stick.length, tape);
   return (
     <li class="block">
       <button type="button" class="whyrow bare" aria-expanded={open} onClick={() => setOpen(!open)}>
         <span class="grow">
           {drawerName(stick.drawer)} <span class="s muted">{words.why}</span>
         </span>
-        <Mixed value={mark.value} rest={mark.rest} tape={tape} />
+        <MarkAndRest mark={markAt(stick.length, tape)} tape={tape} />
       </button>
       {open && <Why sum={stick.sum} tape={tape} />}
     </li>

@@ -9,10 +9,10 @@ import type { Shim } from '../../trade/stacks/pile';
 import { Button } from '../../ui/button';
 import { ChoiceDock } from '../../ui/dock';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given, Inline } from '../../ui/mixed';
+import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { InlineMark } from '../shared/mark-and-rest';
 import { listsOf } from '../shared/shop-lists';
-import { askShims } from '../shared/stack-words';
 import { choices } from './ask-words';
 import { plannedReach, type Reading, readingOf, takenOff, takenUp } from './column-of';
 import { Difference } from './difference';
@@ -60,20 +60,19 @@ export function Calipers({ bench, ...front }: FrontProps & { readonly bench: Ben
   );
 }
 
-/** The shims for the gap before a front; where none are written down, that they are not. */
+/** The shims for the gap before a front; nothing where none are written down: the list of gaps says so. */
 function shimsText({ bank, column, no }: FrontProps, shims: readonly Shim[]): string {
   const piles = pilesFor(gapBefore(bank, column, no), shims);
-  if (piles) return words.shimsBefore(pileText(piles));
-  return shims.length === 0 ? askShims.beside : '';
+  return piles ? words.shimsBefore(pileText(piles)) : '';
 }
 
 function Planned({ bank, column, no, tape, children }: FrontProps & { readonly children: string }) {
-  const at = (side: Side) => markAt(plannedReach(bank, column, { no, side }), tape).value;
+  const at = (side: Side) => markAt(plannedReach(bank, column, { no, side }), tape);
   const [left, right] = [at('left'), at('right')];
-  const apart = equals(left, right) ? {} : { right: <Inline value={right} tape={tape} /> };
+  const apart = equals(left.value, right.value) ? {} : { right: <InlineMark mark={right} tape={tape} /> };
   return (
     <p class="s muted pad8">
-      {words.planned({ left: <Inline value={left} tape={tape} />, ...apart, state: children })}
+      {words.planned({ left: <InlineMark mark={left} tape={tape} />, ...apart, state: children })}
     </p>
   );
 }

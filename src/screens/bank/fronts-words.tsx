@@ -22,14 +22,13 @@ export const before = 'before this change';
 
 export const edges = (end: 'top' | 'bottom', wide: Blank) => (
   <>
-    Edges from the {end} of the opening, as wide as {wide} fronts go. <b class="rem">+</b> strong,{' '}
-    <b class="rem">−</b> scant.
+    Edges from the {end}. Fronts are {wide} wide. <b class="rem">+</b> strong, <b class="rem">−</b> scant.
   </>
 );
 
 export const together = 'Fronts together';
 export const wide = 'Wide';
-export const sill = 'Lower edge over the bottom';
+export const sill = 'Lower edge above the bottom';
 
 export const measure = 'Measure the opening';
 export const oneAtATime = 'Mark one at a time';

@@ -7,9 +7,9 @@ import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { BankDrawing, type DrawnFront } from '../../ui/bank-drawing';
 import { Bar, BarButton, Segment } from '../../ui/bar';
 import { Button } from '../../ui/button';
-import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { GonePage } from '../shared/gone-page';
+import { InlineMark } from '../shared/mark-and-rest';
 import { UndoButton } from '../shared/undo-button';
 import { WhyRow } from '../shared/why-row';
 import { AsFitted } from './as-fitted';
@@ -100,6 +100,7 @@ function Columns({ bench, found, fronts }: ColumnsProps) {
         <WhichEnd from={from} onFrom={setFrom} />
       </div>
       <Marks {...{ bank, column, from, now, stale, tape }} side={shown} onFront={setPicked} />
+      {!stale && <AsFitted key={`${column.no}~${now}`} {...{ bench, bank, column }} no={now} />}
       <Facts {...{ fronts, column, tape }} />
       {!stale && <Asks bench={bench} bank={found} />}
       <Skewed {...{ bench, fronts, column, tape }} />
@@ -107,7 +108,6 @@ function Columns({ bench, found, fronts }: ColumnsProps) {
       <BlankList {...{ bench, fronts, column, tape }} />
       <ShimList {...{ bench, column, tape }} />
       <Ways bench={bench} id={bank.id} measured={column.opening.measured} />
-      {!stale && <AsFitted key={`${column.no}~${now}`} {...{ bench, bank, column }} no={now} />}
     </>
   );
 }
@@ -164,7 +164,7 @@ function Marks(drawn: DrawnProps) {
       </div>
       <Drawn {...drawn} />
       <MarkList stands={column[side]} at={{ bank, opening: column.opening[side], tape, from }} />
-      <p class="s muted pad-x">{words.edges(from, <Inline value={column.width.mark.value} tape={tape} />)}</p>
+      <p class="s muted pad-x">{words.edges(from, <InlineMark mark={column.width.mark} tape={tape} />)}</p>
     </>
   );
 }

@@ -1,4 +1,4 @@
-import { markAt, type Tape } from '../../length/tape';
+import { fineOf, markAt, type Tape } from '../../length/tape';
 import { writeMark } from '../../length/write';
 import { type BankPlan, holeMark, pullPlan } from '../../plan/bank-plan';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
@@ -6,10 +6,10 @@ import { type Hole, jigCheck, pullHoles } from '../../trade/boxes/pulls';
 import type { Bank } from '../../trade/fronts/bank';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import { screwFor } from '../../trade/install/screw';
-import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { exactlyOrMetric as w } from '../shared/exact-words';
 import { frontScrew } from '../shared/front-screw';
+import { MarkAndRest } from '../shared/mark-and-rest';
 import { screwText } from '../shared/screw-words';
 import { listsOf } from '../shared/shop-lists';
 import * as words from './hole-words';
@@ -49,7 +49,7 @@ function PullsOf({ bank, column, tape, named }: PullsProps) {
         {holes.value.map((hole, k) => (
           <li key={k}>
             <span>{words.hole(k + 1, named ? column.no : undefined)}</span>
-            <Mixed value={holeMark(hole.x, tape).value} rest={holeMark(hole.x, tape).rest} tape={tape} />
+            <MarkAndRest mark={holeMark(hole.x, tape)} tape={fineOf(tape)} />
           </li>
         ))}
       </ul>

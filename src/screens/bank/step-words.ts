@@ -1,6 +1,7 @@
 import { isNegative, type Length, negate } from '../../length/length';
+import type { Rounded } from '../../length/round';
 import type { Tape } from '../../length/tape';
-import { writeLength } from '../../length/write';
+import { writeLength, writeMark } from '../../length/write';
 import type { Bank } from '../../trade/fronts/bank';
 import { exactlyOrMetric as w } from '../shared/exact-words';
 import { edgeRead, endFrom, farEnd } from './edge-words';
@@ -70,5 +71,5 @@ export const lessThanKerf = (off: Length): string =>
   `Only ${w(off)} has to come off the stick before, less than a kerf: plane or sand it. Measure what stays.`;
 
 /** `from`: what the stick before was measured to be, where that is not what it should be. */
-export const comesOff = (off: Length, from: Length | undefined, tape: Tape): string =>
-  `${writeLength(off, tape)} comes off the stick before${from ? `, from the ${writeLength(from, tape)} it measures` : ''}, kerf apart. Measure what stays, not what fell.`;
+export const comesOff = (off: Rounded, from: Length | undefined, tape: Tape): string =>
+  `${writeMark(off, tape)} and the kerf come off the stick before${from ? `, which measures ${writeLength(from, tape)}` : ''}. Measure what stays, not what fell.`;

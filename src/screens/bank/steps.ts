@@ -9,7 +9,7 @@ import {
   zero,
 } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
-import { writeLength } from '../../length/write';
+import { writeMark } from '../../length/write';
 import type { BankPlan } from '../../plan/bank-plan';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
 import { nextCut, type Stick } from '../../trade/boxes/sticks';
@@ -102,12 +102,12 @@ type FitAt = StepsAt & { readonly no: number; readonly left: Length };
 
 /** Where a front is measured from, the gap before it, and the shims for that. */
 function fitText(bank: Bank, column: WorkedColumn, { no, left, tape, shims }: FitAt): string {
-  const right = markAt(plannedReach(bank, column, { no, side: 'right' }), tape).value;
+  const right = markAt(plannedReach(bank, column, { no, side: 'right' }), tape);
   const gap = gapBefore(bank, column, no);
   const piles = pilesFor(gap, shims);
   const none = shims.length === 0 ? askShims.beside : '';
   return words.frontSays(bank.order, {
-    right: equals(left, right) ? undefined : writeLength(right, tape),
+    right: equals(left, right.value) ? undefined : writeMark(right, tape),
     gap: words.gapSays(gap, tape),
     shims: piles ? words.shims(pileText(piles)) : none,
   });
@@ -158,5 +158,5 @@ function cutText(bank: Bank, before: Stick, { mark, tape, kerf }: CutAt): string
   if (short) return words.tooShort(before.drawer, short);
   const off = subtract(measured, mark);
   if (!isPositive(offcut)) return isZero(off) ? words.justAsLong : words.lessThanKerf(off);
-  return words.comesOff(markAt(offcut, tape).value, equals(measured, planned) ? undefined : measured, tape);
+  return words.comesOff(markAt(offcut, tape), equals(measured, planned) ? undefined : measured, tape);
 }

@@ -9,5 +9,5 @@ export const openSample = 'Open the sample job';
 export const deleteJob = (name: string): string => `Delete “${name || 'this job'}”`;
 
 export const deleted = 'Deleted';
-export const comeBack = 'They come back for 30 days at least.';
-export const bringBack = 'Bring back';
+export const comeBack = 'Can be restored for 30 days.';
+export const bringBack = 'Restore';

@@ -23,8 +23,8 @@ export const tryAgain = 'Try it again';
 
 // The job in hand: its head, and what can be done with it.
 
-export const bright = 'Bright';
-export const dim = 'Dim';
+export const bright = 'Screen: bright';
+export const dim = 'Screen: dim';
 export const nameJob = 'Name this job';
 export const whereItGoes = 'Where it goes';
 export const shareName = 'Job';
@@ -84,7 +84,7 @@ export const cuts = 'Cuts';
 export const cutOf = (cut: number, all: number): string => `${cut} of ${all} cut`;
 export const settingsDone = 'Settings done';
 export const cutOtherwise = (n: number): string =>
-  `${n === 1 ? 'One cut piece is' : `${n} cut pieces are`} now wanted otherwise: see Cuts.`;
+  `${n === 1 ? 'One piece is' : `${n} pieces are`} already cut, new size differs: see Cuts.`;
 export const parts = 'Parts';
 export const pieces = (n: number): string => counted(n, 'piece', 'pieces');
 

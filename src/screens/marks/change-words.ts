@@ -61,13 +61,13 @@ export const fitToSheet = 'Fit to a sheet';
 export const runThrough = 'Run them through';
 export const stopShort = 'Stop them short';
 export const remove = 'Remove';
-export const takeAway = (no: number): string => `Take no. ${no} away`;
+export const takeAway = (no: number): string => `Remove no. ${no}`;
 
 /** Acts as undo names them. */
 export const groovesRunThrough = 'Grooves run through';
 export const runRemoved = 'Run removed';
 export const wideRemoved = 'Wide groove removed';
-export const takenAway = (no: number): string => `No. ${no} taken away`;
+export const takenAway = (no: number): string => `No. ${no} removed`;
 
 /** Titles of the blanks of a board. */
 export const boardTitles = {
@@ -92,7 +92,7 @@ export const boardTitles = {
 export const alongFence = 'How wide the board is along the fence';
 
 /** The blank of a cutter: what it is called depends on the machine. */
-export const cutterTitle = (cutter: string): string => `Width of the ${cutter}, the groove’s own when blank`;
+export const cutterTitle = (cutter: string): string => `Width of the ${cutter}; blank takes the groove’s`;
 
 /** Titles of the blanks of a run. */
 const runTitles = {
@@ -106,10 +106,10 @@ const runTitles = {
   spanFrom: 'Where that length starts',
   pitch: 'How far apart, centre to centre',
   endRoom: 'Room left clear at the far end',
-  span: 'Length to fill, the rest of the board when blank',
-  shared: 'Length shared out, the rest of the board when blank',
-  part: 'Thickness of the parts, the groove’s own when blank',
-  centred: 'What is left over',
+  span: 'Length to fill; blank takes the rest of the board',
+  shared: 'Length shared out; blank takes the rest of the board',
+  part: 'Thickness of the parts; blank takes the groove’s width',
+  centred: 'Where the leftover goes',
   stopped: 'Stopped how far short of the front',
 } as const;
 
@@ -120,25 +120,24 @@ export const runTitle = (board: Board, run: Run, title: RunTitle): string =>
   `${runTitles[title]}${board.runs.length > 1 ? `, run ${board.runs.indexOf(run) + 1}` : ''}`;
 
 const wideTitles = {
-  width: 'How wide',
-  depth: 'How deep',
-  near: 'Where its near edge goes',
-  face: 'Which face',
-} as const;
+  width: (no) => `How wide is wide groove ${no}?`,
+  depth: (no) => `How deep is wide groove ${no}?`,
+  near: (no) => `Where does wide groove ${no} go?`,
+  face: (no) => `Which face is wide groove ${no} on?`,
+} as const satisfies Record<string, (no: number) => string>;
 
 type WideTitle = keyof typeof wideTitles;
 
-export const wideTitle = (title: WideTitle, at: number): string =>
-  `${wideTitles[title]}, wide groove ${at + 1}`;
+export const wideTitle = (title: WideTitle, at: number): string => wideTitles[title](at + 1);
 
-export const placeTitle = (no: number): string => `Where no. ${no} goes`;
-export const nextPlaceTitle = 'Where the next one goes';
+export const placeTitle = (no: number): string => `Where does no. ${no} go?`;
+export const nextPlaceTitle = 'Where does the next one go?';
 
 export const spacings = [
-  { value: 'pitch', label: 'so far apart', hint: 'so many, at one pitch' },
-  { value: 'fill', label: 'as many as fit', hint: 'at one pitch, up to the room left at the end' },
+  { value: 'pitch', label: 'evenly spaced', hint: 'a set number, centre to centre' },
+  { value: 'fill', label: 'as many as fit', hint: 'evenly spaced, up to the room left at the end' },
   { value: 'openings', label: 'equal openings', hint: 'clear between the parts, both ends included' },
-  { value: 'given', label: 'places given', hint: 'each one where you say' },
+  { value: 'given', label: 'one by one', hint: 'you say where each one goes' },
 ];
 
 export const points = [
@@ -169,7 +168,7 @@ export const makings = [
 ];
 
 export const stockName = (name: string): string => name || 'a sheet without a name';
-export const noStock = { label: 'not said', hint: 'it is laid out on no sheet' };
+export const noStock = { label: 'no sheet', hint: 'it is not laid out on one' };
 
 /** Which end of the board lies on the stop. */
 export const stopEnds = (end: string) => [

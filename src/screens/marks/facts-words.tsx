@@ -40,7 +40,7 @@ export const partName = (name: string): string => name || 'board';
 
 export const endForEnd = 'End-for-end safe: turned round, the same grooves fall in the same places.';
 export const notEndForEnd = (start: Length): string =>
-  `Not end-for-end safe. Started at ${writeLength(start)} from the end it would be, and one mistake fewer could be made.`;
+  `Not end-for-end safe. Start ${writeLength(start)} from the end and it would be: one less mistake to make.`;
 
 export const openBook =
   'Left and right side as an open book, fronts outward, both standing on the reference end';

@@ -27,7 +27,7 @@ export const Slip = ({ opening, depth, part, slack, bow }: SlipProps) => (
 );
 
 export const depthFirst = 'Say how deep the grooves are first.';
-export const trayWide = 'Tray wide, down to the tape: it must enter';
+export const trayWide = 'Tray width, rounded down so that it goes in';
 
 /** How far the tray still sits in the far groove once it is shoved to one side. */
 export const bearing = (bearing: Length, thin: boolean): string =>
@@ -42,13 +42,11 @@ export function errorText(error: TrayError): string {
     case 'no-width':
       return `The slack takes ${writeLength(error.by)} more than there is.`;
     case 'not-positive':
-      return error.what === 'opening'
-        ? 'The sides stand more than nothing apart.'
-        : 'The grooves are more than nothing deep.';
+      return error.what === 'opening' ? 'The sides must stand apart.' : 'The grooves must have a depth.';
     case 'slack-negative':
-      return `Slack ${writeLength(error.by)} under nothing would have the tray stick. Nothing or more.`;
+      return `Slack ${writeLength(error.by)} below 0 would make the tray stick. Make it 0 or more.`;
     case 'bow-negative':
-      return `A bow is nothing or more: sides that come in by ${writeLength(error.by)} make the opening less.`;
+      return `A bow is 0 or more: if the sides come in by ${writeLength(error.by)}, make the opening that much less.`;
     default:
       return assertNever(error);
   }

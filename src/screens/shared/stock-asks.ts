@@ -87,5 +87,6 @@ export const badPlace = (stock: Stock, id: string, end: 'from' | 'to'): Ask => {
   };
 };
 
-export const usualOf = (stock: Stock, field: 'long' | 'wide' | 'trim'): Length =>
-  field === 'wide' && stock.kind === 'stick' ? usualSheets.stickWide : usualSheets[field];
+/** What stands in for a size; none for the width of a stick, which is reckoned as wide as its widest piece. */
+export const usualOf = (stock: Stock, field: 'long' | 'wide' | 'trim'): Length | undefined =>
+  field === 'wide' && stock.kind === 'stick' ? undefined : usualSheets[field];

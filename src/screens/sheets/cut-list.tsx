@@ -1,7 +1,7 @@
 import type { Tape } from '../../length/tape';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { Icon } from '../../ui/icon';
-import { Inline } from '../../ui/mixed';
+import { InlineMark } from '../shared/mark-and-rest';
 import * as words from './words';
 import './sheets.css';
 
@@ -29,7 +29,7 @@ export function CutList({ steps, now, done, tape, onCut }: CutListProps) {
             >
               <b class="cutrank">{done(step) ? <Icon name="tick" /> : step.no}</b>
               <span class="grow">{words.cutTitle(step)}</span>
-              <Inline value={step.figure.value} tape={tape} />
+              <InlineMark mark={step.figure} tape={tape} />
               {done(step) && <span class="sr">{words.isCut}</span>}
             </button>
           </li>

@@ -4,8 +4,9 @@ import type { Tape } from '../../length/tape';
 import type { Shop } from '../../trade/machines/shop';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { Icon } from '../../ui/icon';
-import { Inline, Mixed, Remainder } from '../../ui/mixed';
+import { Mixed, Remainder } from '../../ui/mixed';
 import { capital } from '../shared/capital';
+import { InlineMark } from '../shared/mark-and-rest';
 import * as words from './words';
 import './layout.css';
 
@@ -73,14 +74,22 @@ function GuideLine({
   readonly shop: Shop;
 }) {
   if (!onKeep && !onWaste)
-    return <p class="s keeps">{shop.shoeKeep || shop.shoeWaste ? words.guideOff : words.guideUnknown}</p>;
+    return shop.shoeKeep || shop.shoeWaste ? (
+      <p class="s keeps">{words.guideOff}</p>
+    ) : (
+      <p class="keeps">
+        <a class="linklike" href="#/shop">
+          {words.guideUnknown}
+        </a>
+      </p>
+    );
   return (
     <p class="keeps guideline">
       {words.guideAt}{' '}
       {onKeep && (
         <>
           <b>
-            <Inline value={onKeep.value} tape={tape} />
+            <InlineMark mark={onKeep} tape={tape} />
           </b>{' '}
           {words.onKept}
         </>
@@ -89,7 +98,7 @@ function GuideLine({
       {onWaste && (
         <>
           <b>
-            <Inline value={onWaste.value} tape={tape} />
+            <InlineMark mark={onWaste} tape={tape} />
           </b>{' '}
           {words.onOther}
         </>

@@ -1,5 +1,6 @@
-import type { PlanSheet } from '../../job/job';
+import type { Job, PlanSheet } from '../../job/job';
 import type { Tape } from '../../length/tape';
+import { writeLength } from '../../length/write';
 import { type Breakdown, isSettled, type PoolView, useIn } from '../../plan/breakdown';
 import type { Plan } from '../../plan/plan';
 import { layOp } from '../../plan/progress';
@@ -35,7 +36,9 @@ export function PoolPlan(props: PlanProps) {
           ))}
         </div>
       )}
-      {sheets.length > 0 && settled && <Proof view={view} onAgain={canLay ? begin : undefined} />}
+      {sheets.length > 0 && settled && (
+        <Proof view={view} job={plan.job} onAgain={canLay ? begin : undefined} />
+      )}
       {sheets.length === 0 && <p class="pad-x note">{noPlanText(view, plan.job.tape)}</p>}
       {sheets.length > 0 && !settled && <Lacks view={view} tape={plan.job.tape} />}
       {!settled && canLay && (
@@ -47,15 +50,32 @@ export function PoolPlan(props: PlanProps) {
   );
 }
 
-type ProofProps = { readonly view: PoolView; readonly onAgain: (() => void) | undefined };
+type ProofProps = { readonly view: PoolView; readonly job: Job; readonly onAgain: (() => void) | undefined };
+
+/** How wide the sticks of a pool are taken to be where their width is not said; undefined where it is. */
+export function asWide({ pool }: PoolView, job: Job): string | undefined {
+  const unsaid = pool.stocks.find(
+    ({ id, kind }) => kind === 'stick' && job.stock.some((s) => s.id === id && s.wide === undefined),
+  );
+  return unsaid && writeLength(unsaid.wide, job.tape);
+}
 
 /** What is known of the plan in hand, and the way to look again. */
-function Proof({ view: { pool, sheets, proof }, onAgain }: ProofProps) {
+function Proof({ view, job, onAgain }: ProofProps) {
+  const { pool, sheets, proof } = view;
   const count = new Set(sheets.filter((s) => !s.left).map((s) => `${s.stock} ${s.no}`)).size;
   const { least, proved } = proof;
   return (
     <div class="pad-x proof">
-      <p class="note">{words.proofWords({ kind: pool.kind, count, least, proved: proved === true })}</p>
+      <p class="note">
+        {words.proofWords({
+          kind: pool.kind,
+          count,
+          least,
+          proved: proved === true,
+          asWide: asWide(view, job),
+        })}
+      </p>
       {onAgain && <Chip label={words.again} onTap={onAgain} />}
     </div>
   );

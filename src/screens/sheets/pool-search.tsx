@@ -1,3 +1,4 @@
+import type { Job } from '../../job/job';
 import type { Breakdown, PoolView } from '../../plan/breakdown';
 import type { Plan } from '../../plan/plan';
 import { isCurrent, isProved, leastSheets, sheetCount, takePlan } from '../../plan/take-plan';
@@ -7,6 +8,7 @@ import { Button } from '../../ui/button';
 import { SheetThumb } from '../../ui/sheet-drawing';
 import type { Bench } from '../bench';
 import type { Laying } from '../shared/laying';
+import { asWide } from './pool-plan';
 import { cannotWords } from './problem-words';
 import * as words from './words';
 import './sheets.css';
@@ -21,7 +23,7 @@ type SearchProps = {
 
 /** A search under way or over: the best plan so far, and what is known of a better one. */
 export function PoolSearch(props: SearchProps) {
-  const { bench, view, found, laying } = props;
+  const { bench, plan, view, found, laying } = props;
   const { best, problem, state } = laying;
   const { id } = view.pool;
   const current = isCurrent(view, problem, found.kerf);
@@ -29,7 +31,7 @@ export function PoolSearch(props: SearchProps) {
     <>
       {best && <Best view={view} laying={laying} best={best} />}
       <p class="pad-x note" role="status">
-        {stateText(view, laying)}
+        {stateText(view, plan.job, laying)}
         {!current && words.changedSince}
       </p>
       <div class="pad-x adds two">
@@ -74,13 +76,16 @@ const Best = ({ view, laying: { problem }, best }: BestProps) => (
 );
 
 /** How the search stands: what it found, whether that is proved, what it could not do. */
-function stateText(view: PoolView, { best, problem, state, error }: Laying): string {
+function stateText(view: PoolView, job: Job, { best, problem, state, error }: Laying): string {
   if (best) {
     const { kind } = view.pool;
     const proved = isProved(best, problem);
     const [count, least] = [sheetCount(best, problem), leastSheets(best, problem)];
-    const found = words.proofWords({ kind, count, least, proved });
-    return `${failure(view, { problem, state, error })}${found}${words.searchState(state === 'running', proved)}`;
+    const wide = asWide(view, job);
+    const found = words.proofWords({ kind, count, least, proved, asWide: wide });
+    const open =
+      state !== 'running' && wide !== undefined ? '' : words.searchState(state === 'running', proved);
+    return `${failure(view, { problem, state, error })}${found}${open}`;
   }
   if (state === 'running') return words.layingOut(view.toLay.pieces.length);
   return failure(view, { problem, state, error });

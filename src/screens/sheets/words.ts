@@ -8,7 +8,7 @@ import type { Misfit } from '../../trade/sheets/standing';
 import type { StickUse } from '../../trade/sheets/stick-use';
 import type { SheetStock } from '../../trade/sheets/stock';
 import { type Branch, piecesIn, type Rect } from '../../trade/sheets/tree';
-import { counted } from '../shared/counted';
+import { counted, wordFor } from '../shared/counted';
 import { workWord } from '../shared/part-words';
 
 /** `64 1/2 × 17 3/4`. */
@@ -86,11 +86,15 @@ export function proofWords(at: {
   readonly count: number;
   readonly least: number | undefined;
   readonly proved: boolean;
+  /** How wide sticks are taken to be while nobody has said it: then nothing is proved of wider ones. */
+  readonly asWide?: string | undefined;
 }): string {
   const n = unitOf(at.kind, at.count);
-  if (at.proved) return `${n}. Proved: no plan ${at.least === undefined ? 'costs less' : 'uses fewer'}.`;
+  if (at.asWide !== undefined)
+    return `${n}, taken as wide as the widest piece, ${at.asWide}. Say how wide yours are: a wider one may hold two side by side.`;
+  if (at.proved) return `${n}. ${at.least === undefined ? 'Lowest cost' : `Fewest ${at.kind}s`} possible.`;
   if (at.least === undefined) return `${n}.`;
-  return at.least < at.count ? `${n}; no plan does with fewer than ${at.least}.` : `${n}.`;
+  return at.least < at.count ? `${n}; at least ${at.least} are needed.` : `${n}.`;
 }
 
 export const sheets = 'Sheets';
@@ -108,7 +112,7 @@ export const nothingYet =
   'Nothing to cut yet. Give a case its sizes and say which sheets its parts come out of.';
 export const withoutSheet = 'Without a sheet';
 export const noSheetSaid = (homeless: readonly RoughPiece[]): string =>
-  `No sheet is said for ${pieceCount(homeless.length)}: ${listed([...new Set(homeless.map((p) => workWord(p.name)))])}.`;
+  `No sheet chosen for ${pieceCount(homeless.length)}: ${listed([...new Set(homeless.map((p) => workWord(p.name)))])}.`;
 
 /** What stands for the pieces of a pool that have no sheet yet. */
 export const toLayOut = (n: number, kind: SheetStock['kind'], sizes: readonly string[]): string =>
@@ -125,17 +129,18 @@ const names = (of: readonly RoughPiece[]): string => listed(of.map((p) => workWo
 export const notLaid = (missing: readonly RoughPiece[]): string => `On no sheet yet: ${names(missing)}.`;
 export const laidTwice = (twice: readonly RoughPiece[]): string =>
   `Laid out twice: ${names(twice)}. Two plans met; lay out again.`;
-export const unwanted = (n: number): string => `${pieceCount(n)} on the plan nobody wants any more.`;
+export const unwanted = (n: number): string =>
+  `${pieceCount(n)} on the plan ${wordFor(n, 'is', 'are')} no longer needed.`;
 
 /** A piece laid at another size than it is wanted. @param out it is cut out of its sheet already */
 export function misfit({ piece, laid, short }: Misfit, out: boolean, tape: Tape): string {
-  const wants = `now wants ${sizeWords(piece, tape)}`;
+  const wants = `now needs ${sizeWords(piece, tape)}`;
   const then = !out
     ? `${wants}: lay out the rest.`
     : short
       ? `less than its finished ${sizeWords(piece.finished, tape)}: spoil it and cut another.`
       : `${wants}.`;
-  return `${workWord(piece.name)} lies at ${sizeWords(laid, tape)}, ${then}`;
+  return `${workWord(piece.name)} is laid out at ${sizeWords(laid, tape)}, ${then}`;
 }
 
 /** How far a sheet is cut. */
@@ -150,10 +155,10 @@ export const layingOut = (n: number): string => `Laying out ${pieceCount(n)}.`;
 /** How a search with a plan in hand goes on, or what it leaves open. */
 export function searchState(running: boolean, proved: boolean): string {
   if (running) return proved ? ' Looking for fewer settings and a larger offcut.' : ' Still looking.';
-  return proved ? '' : ' Not proved: a better one may exist.';
+  return proved ? '' : ' There may be a better one.';
 }
 
-export const changedSince = ' Something was cut or changed since it was begun: leave it and lay out again.';
+export const changedSince = ' Something has been cut or changed since: leave this and lay out again.';
 export const stop = 'Stop';
 export const lookFurther = 'Look further';
 export const leaveIt = 'Leave it';
@@ -179,7 +184,7 @@ export const cutsOfSheet = 'Cuts of this sheet';
 export const cutsInOrder = 'Cuts in order';
 export const isCut = 'cut';
 export const cutNo = (no: number): string => `Cut ${no}`;
-export const nothingToCut = 'Nothing to cut: the piece is the sheet.';
+export const nothingToCut = 'Nothing to cut: the piece is the whole sheet.';
 export const back = 'Back';
 export const wrongCut = 'Cut wrong';
 export const firstCut = (no: number): string => `First cut ${no}`;
@@ -187,10 +192,10 @@ export const toNextCut = 'To the next cut';
 export const notAfterAll = 'Not cut after all';
 export const cutAndNext = (step: CutStep): string => `${cutDone(step)}, next`;
 export const cameOutTitle = ({ keep, figure }: CutStep, tape: Tape): string =>
-  `What is kept came out at, ${keep === 'near' ? 'instead of' : 'the trim off, instead of'} ${writeLength(figure.value, tape)}`;
+  `The kept piece ends at, ${keep === 'near' ? 'instead of' : 'the trim off, instead of'} ${writeLength(figure.value, tape)}`;
 
 /** A cut that came out elsewhere. */
-export const noCut = 'A cut at nothing is no cut. Say where what is kept ends.';
+export const noCut = 'A cut at 0 is no cut. Enter where the kept piece ends.';
 export const beyondSheet = (by: Length, most: Length, tape: Tape): string =>
   `That is ${writeLength(by, tape)} beyond the sheet, which is ${writeLength(most, tape)} there.`;
 export const nothingChanged = 'The search could not start on this phone: nothing was changed. Try again.';
@@ -212,12 +217,12 @@ export const otherSide = (side: string): string => `; other side ${side}`;
 
 /** More than one person carries. @param then what the two halves weigh */
 export const heavy = (pounds: string, then: readonly [near: string, far: string]): string =>
-  `About ${pounds} lb: by two, or cut where it lies. Then ${then[0]} and ${then[1]} lb.`;
+  `About ${pounds} lb: two people, or cut it where it lies. Then ${then[0]} and ${then[1]} lb.`;
 
 export const guideOff = 'The guide would lie off the sheet: lay a board of the same thickness beside it.';
-export const guideUnknown = 'The guide’s place stands here once the saw’s shoe is in Shop figures.';
+export const guideUnknown = 'Enter the shoe offset to see the guide mark';
 export const guideAt = 'Guide’s edge at';
-export const onKept = 'on what is kept';
+export const onKept = 'on the piece you keep';
 export const onOther = 'on the other side';
 
 export const piecesTitle = 'Pieces';
@@ -226,14 +231,14 @@ export const whatGoesIn = 'What goes in';
 export const howCut = 'How it is cut';
 
 /** How a pool is cut; each name in braces is a blank. */
-export const stickSlip = 'Each piece {over} over its length. ';
+export const stickSlip = 'Cut each piece {over} over length. ';
 export const sheetSlip =
-  'Each piece {over} over each way, cut with {guide}, and one person carries {carry} lb. ';
+  'Cut each piece {over} oversize each way, with {guide}; one person carries {carry} lb. ';
 export const kerfIs = 'The kerf is {kerf}.';
-export const kerfUnknown = 'The kerf is not measured yet: Shop figures.';
+export const kerfUnknown = 'The kerf is not measured yet: see Shop figures.';
 
 export const overTitle = (stick: boolean): string =>
-  stick ? 'Over on the length of each stick' : 'Over on each way, for the final cuts';
+  stick ? 'Over length, each piece' : 'Oversize each way, for the final cuts';
 export const carryTitle = 'Pounds one person carries';
 export const guideTitle = 'What the sheets are cut with';
 export const guides = [

@@ -38,8 +38,9 @@ export type LeftPiece = {
 };
 
 /**
- * Sizes and figures until they are said. Sheet 96 by 48, sticks 96 long and 6 wide, no trim, 1/4 over on each way of
+ * Sizes and figures until they are said. Sheet 96 by 48, sticks 96 long, no trim, 1/4 over on each way of
  * a piece of sheet, nothing over on the length of a stick, and 50 pounds for one person: common practice, no source.
+ * A stick is as wide as its widest piece; one that no piece is of counts as `stickWide`.
  */
 export const usualSheets = {
   long: inches(96n),

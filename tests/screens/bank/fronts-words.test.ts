@@ -15,6 +15,6 @@ test('a column of one front is not a column of fronts', () => {
 
 test('edges say which end they are read from, and what strong and scant look like', () => {
   expect(said(words.edges('bottom', '17 3/8'))).toBe(
-    'Edges from the bottom of the opening, as wide as 17 3/8 fronts go. + strong, − scant.',
+    'Edges from the bottom. Fronts are 17 3/8 wide. + strong, − scant.',
   );
 });

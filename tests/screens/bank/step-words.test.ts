@@ -33,10 +33,14 @@ test('a front that covers the case stands past its opening', () =>
   expect(words.gapSays({ left: l('-1/2'), right: l('-1/2') }, '1/32')).toBe('It stands 1/2 past that'));
 
 test('what comes off a stick says what it was measured to be only where that is another length', () => {
-  expect(words.comesOff(l('5'), undefined, '1/32')).toMatch(/^5 comes off the stick before, kerf apart\./);
-  expect(words.comesOff(l('5'), l('20 1/16'), '1/32')).toContain(
-    'before, from the 20 1/16 it measures, kerf',
-  );
+  const five = { value: l('5'), rest: l('0') };
+  expect(words.comesOff(five, undefined, '1/32')).toMatch(/^5 and the kerf come off the stick before\./);
+  expect(words.comesOff(five, l('20 1/16'), '1/32')).toContain('before, which measures 20 1/16.');
+});
+
+test('what comes off a stick is told with what rounding left', () => {
+  const off = { value: l('5 1/16'), rest: l('1/64') };
+  expect(words.comesOff(off, undefined, '1/16')).toMatch(/^5 1\/16 \(strong 0\.016\) and the kerf/);
 });
 
 test('a slide names its column where there are several', () => {

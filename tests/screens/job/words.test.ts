@@ -24,8 +24,8 @@ describe('what the job holds', () => {
     expect(words.pieces(2)).toBe('2 pieces');
     expect(words.double(1)).toBe('One reading stands double');
     expect(words.double(2)).toBe('2 readings stand double');
-    expect(words.cutOtherwise(1)).toBe('One cut piece is now wanted otherwise: see Cuts.');
-    expect(words.cutOtherwise(2)).toBe('2 cut pieces are now wanted otherwise: see Cuts.');
+    expect(words.cutOtherwise(1)).toBe('One piece is already cut, new size differs: see Cuts.');
+    expect(words.cutOtherwise(2)).toBe('2 pieces are already cut, new size differs: see Cuts.');
   });
 
   test('fronts are counted until the first one is on, then those that are', () => {

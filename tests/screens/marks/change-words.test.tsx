@@ -38,7 +38,7 @@ describe('the sentence of a board', () => {
     const { stock } = asks.boardAsks(board(), [{ id: 's', name: '' }]);
     expect(stock?.as === 'choice' && stock.choices.map((c) => c.label)).toEqual([
       'a sheet without a name',
-      'not said',
+      'no sheet',
     ]);
   });
 });
@@ -49,7 +49,7 @@ describe('the sentence of a run', () => {
     ['fill', 'leaving <Room left clear at the far end> clear at the far end'],
     [
       'openings',
-      'over <Length shared out, the rest of the board when blank> from <Where that length starts>',
+      'over <Length shared out; blank takes the rest of the board> from <Where that length starts>',
     ],
     ['given', 'the <Which point of the groove is given> at {places}.'],
   ] as const)('spaced by %s asks for what that needs', (spacing, says) =>
@@ -114,9 +114,9 @@ test('a wide groove says which it is, and its face on a partition alone', () => 
     return reads(words.wideSlip(b), asks.wideAsks(b, wide));
   };
   expect(says('alike')).toBe(
-    'A wide one, <How wide, wide groove 1> by <How deep, wide groove 1> deep, near edge at <Where its near edge goes, wide groove 1>.',
+    'A wide one, <How wide is wide groove 1?> by <How deep is wide groove 1?> deep, near edge at <Where does wide groove 1 go?>.',
   );
-  expect(says('partition')).toContain(' on <Which face, wide groove 1>.');
+  expect(says('partition')).toContain(' on <Which face is wide groove 1 on?>.');
 });
 
 test('what the spacing comes to is counted, one or several', () => {

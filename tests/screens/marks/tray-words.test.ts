@@ -19,9 +19,9 @@ test('a tray that sits too little in its groove is told of', () => {
 describe('what keeps a tray from being made is said by how much', () => {
   test.each([
     [{ code: 'no-width', by: l('1/8') }, 'takes 1/8 more'],
-    [{ code: 'slack-negative', by: l('1/64') }, 'Slack 1/64 under nothing'],
+    [{ code: 'slack-negative', by: l('1/64') }, 'Slack 1/64 below 0'],
     [{ code: 'bow-negative', by: l('1/32') }, 'come in by 1/32'],
-    [{ code: 'not-positive', what: 'opening' }, 'more than nothing apart'],
-    [{ code: 'not-positive', what: 'depth' }, 'more than nothing deep'],
+    [{ code: 'not-positive', what: 'opening' }, 'must stand apart'],
+    [{ code: 'not-positive', what: 'depth' }, 'must have a depth'],
   ] as const)('%o', (error, says) => expect(words.errorText(error)).toContain(says));
 });

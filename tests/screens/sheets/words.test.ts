@@ -19,7 +19,7 @@ describe('how many of a thing', () => {
     [words.cutsDone(0, 4), '4 cuts'],
     [words.cutsDone(2, 4), '2 of 4'],
     [words.cutsDone(4, 4), 'all cut'],
-    [words.unwanted(1), '1 piece on the plan nobody wants any more.'],
+    [words.unwanted(1), '1 piece on the plan is no longer needed.'],
     [words.rough(1), 'one, rough'],
     [words.rough(2), '2 of them, rough'],
   ])('%s is “%s”', (says, expected) => expect(says).toBe(expected));
@@ -44,19 +44,19 @@ describe('a piece laid at another size than it is wanted', () => {
   const misfit = { sheet: 's', piece: rough, laid: { long: l('29'), wide: l('12') } };
 
   test.each([
-    ['still on its sheet: the rest is laid out anew', false, false, 'now wants 30 × 12: lay out the rest.'],
-    ['cut out and larger than finished: it is said alone', true, false, 'now wants 30 × 12.'],
+    ['still on its sheet: the rest is laid out anew', false, false, 'now needs 30 × 12: lay out the rest.'],
+    ['cut out and larger than finished: it is said alone', true, false, 'now needs 30 × 12.'],
     ['cut out and too small for its finished size: it is spoiled', true, true, 'spoil it and cut another.'],
   ])('%s', (_, out, short, says) => {
     const text = words.misfit({ ...misfit, short }, out, '1/32');
-    expect(text).toMatch(/^Shelf lies at 29 × 12, /);
+    expect(text).toMatch(/^Shelf is laid out at 29 × 12, /);
     expect(text).toContain(says);
   });
 });
 
 test('pieces without a sheet are named once each and counted', () => {
   expect(words.noSheetSaid(named('Shelf', 'Shelf', 'Rail'))).toBe(
-    'No sheet is said for 3 pieces: Shelf and Rail.',
+    'No sheet chosen for 3 pieces: Shelf and Rail.',
   );
 });
 
@@ -64,7 +64,7 @@ describe('a search', () => {
   test.each([
     [true, true, 'Looking for fewer settings'],
     [true, false, 'Still looking.'],
-    [false, false, 'Not proved'],
+    [false, false, 'may be a better one'],
   ])('running %s, proved %s', (running, proved, says) =>
     expect(words.searchState(running, proved)).toContain(says),
   );
@@ -85,6 +85,6 @@ describe('which sheet a piece must come out of', () => {
 
 test('a cut too heavy for one says what its halves weigh', () => {
   expect(words.heavy('80', ['50', '30'])).toBe(
-    'About 80 lb: by two, or cut where it lies. Then 50 and 30 lb.',
+    'About 80 lb: two people, or cut it where it lies. Then 50 and 30 lb.',
   );
 });
