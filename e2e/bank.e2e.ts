@@ -82,8 +82,8 @@ test('an opening measured out of square, five fronts, three fitted, what is left
     // tight at the right: the fronts left give, the larger share off the lower one
     await expect(page.getByText(/3 gaps to go/)).toContainText('tight');
     await choose(page, /Difference goes to/, 'the other fronts');
-    await expect(page.getByText('Front 4 gives 1/32')).toBeVisible();
-    await expect(page.getByText('Front 5 gives 3/64')).toBeVisible();
+    await expect(page.getByText('Take 1/32 off front 4')).toBeVisible();
+    await expect(page.getByText('Take 3/64 off front 5')).toBeVisible();
     await page.getByRole('button', { name: 'Use it, next front' }).click();
     await expect(page.locator('.bankfront.fitted')).toHaveCount(3);
     await expect(page.locator('.bankfront').nth(3)).toContainText('6 and 7/16 inches');
@@ -127,12 +127,12 @@ test('drawers in an opening of their own: asked for one thing at a time, said wr
   await page.getByRole('button', { name: 'Work out a case' }).click();
   await page.getByRole('button', { name: 'Job', exact: true }).click();
   await page.getByRole('button', { name: 'New drawers' }).click();
-  await choose(page, /What the drawers go into/, 'an opening measured');
+  await choose(page, /What the drawers go into/, 'a measured opening');
   await expect(page.getByText('Say how wide the opening is.')).toBeVisible();
   await read(page, /How wide the opening is/, '18');
   await read(page, /How high the opening is/, '24');
   await read(page, /How deep it is/, '20');
-  await choose(page, /How the heights go/, 'by a step');
+  await choose(page, /How the heights are shared/, 'by a step');
   await read(page, /How much higher each is/, '12');
   await expect(page.getByText(/With that step a front comes to nothing/)).toBeVisible();
   await read(page, /How much higher each is/, '1/2');

@@ -61,7 +61,7 @@ async function sayDeep(page: Page, figure: string): Promise<void> {
   await expect(page.getByRole('dialog')).toBeHidden();
 }
 
-const line = (page: Page) => page.getByRole('link', { name: 'One reading stands double' });
+const line = (page: Page) => page.getByRole('link', { name: 'Phones disagree in one place' });
 
 test('two phones change one reading and tick different cuts: both readings stand until one is picked, on both phones', async ({
   page: anna,
@@ -114,12 +114,12 @@ test('two phones change one reading and tick different cuts: both readings stand
   await shot(anna, 'double-small');
 
   await anna.locator('.pick', { hasText: 'this phone' }).click();
-  await expect(anna.getByText('Nothing stands double')).toBeVisible();
+  await expect(anna.getByText('The phones agree.')).toBeVisible();
   await anna.getByRole('button', { name: /^Undo: Picked/ }).click();
   await expect(anna.locator('.pick')).toHaveCount(2);
   await pastBounce(anna);
   await anna.locator('.pick', { hasText: 'this phone' }).click();
-  await expect(anna.getByText('Nothing stands double')).toBeVisible();
+  await expect(anna.getByText('The phones agree.')).toBeVisible();
 
   await takeIn(ben, await shareOut(anna));
   await expect(line(ben)).toBeHidden();

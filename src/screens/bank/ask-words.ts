@@ -6,8 +6,8 @@ export const into = 'What the drawers go into';
 export const aCase = 'Case';
 export const ownOpening = {
   value: '',
-  label: 'an opening measured',
-  hint: 'in no case of this job',
+  label: 'a measured opening',
+  hint: 'not in a case of this job',
 } as const;
 
 export const standOn = 'What the drawers stand on';
@@ -26,33 +26,33 @@ export const choices = {
     ],
   },
   share: {
-    title: 'How the heights go',
+    title: 'How the heights are shared',
     choices: [
       { value: 'equal', label: 'all equal' },
-      { value: 'step', label: 'by a step', hint: 'each so much higher than the one above' },
-      { value: 'ratio', label: 'by a ratio', hint: 'each so many times the one above' },
+      { value: 'step', label: 'by a step', hint: 'each higher than the one above by the same amount' },
+      { value: 'ratio', label: 'by a ratio', hint: 'each the same number of times the one above' },
       { value: 'weights', label: 'by shares', hint: 'a share for each front' },
     ],
   },
   order: {
     title: 'Which front goes on first',
     choices: [
-      { value: 'down', label: 'top down', hint: 'what is left over comes at the floor' },
+      { value: 'down', label: 'top down', hint: 'what is left over ends up at the bottom' },
       { value: 'up', label: 'bottom up', hint: 'each rests on the shims of the one below' },
     ],
   },
   goes: {
     title: 'Where a difference goes',
     choices: [
-      { value: 'gaps', label: 'the other gaps', hint: 'all that are left share it alike' },
-      { value: 'fronts', label: 'the other fronts', hint: 'trimmed, so that the gaps stay as wanted' },
-      { value: 'last', label: 'the last gap', hint: 'the others stay as wanted' },
+      { value: 'gaps', label: 'the other gaps', hint: 'shared evenly by the gaps still to go' },
+      { value: 'fronts', label: 'the other fronts', hint: 'trimmed, so that the gaps stay as planned' },
+      { value: 'last', label: 'the last gap', hint: 'the others stay as planned' },
     ],
   },
   bottomHow: {
     title: 'How the bottom goes in',
     choices: [
-      { value: 'captured', label: 'captured', hint: 'in a groove all round, during the glue-up' },
+      { value: 'captured', label: 'captured', hint: 'in a groove all round, put in at the glue-up' },
       { value: 'slid-in', label: 'slid in', hint: 'under a short back' },
     ],
   },
@@ -69,17 +69,17 @@ export const stockOf = (pieces: string): string => `What the ${pieces} are of`;
 export const sheet = 'Sheet';
 export const asSides = 'as the sides';
 
-export const frontHigh = (no: number): string => `Height of front ${no}, shared out when blank`;
+export const frontHigh = (no: number): string => `Height of front ${no}; blank takes an even share`;
 export const shared = 'shared';
 export const frontShare = (no: number): string => `Share of front ${no} beside the others`;
 export const boxHigh = (no: number): string => `Height of the box of drawer ${no}`;
 export const atMost = 'at most';
 
 export const counts = {
-  bay: 'Which bay, from the left as you face it',
+  bay: 'Which bay, counted from the left',
   across: 'Columns side by side',
   count: 'How many fronts',
-  tails: 'How many tails; nought, and it is worked out',
+  tails: 'How many tails; 0 works it out',
   frontScrews: 'Screws that hold each front',
   pulls: 'Pulls on each front',
 } as const;
@@ -87,5 +87,5 @@ export const counts = {
 export const amounts = {
   ratio: 'How many times the one above',
   slope: 'Slope of the tails: one in',
-  rating: 'What a pair carries, pounds, by its maker',
+  rating: 'What a pair of slides carries, pounds',
 } as const;

@@ -26,11 +26,11 @@ export const slips = (slip: Length): string =>
 export function blankErrorText(error: BlankError): string {
   switch (error.code) {
     case 'kerf-missing':
-      return 'Say the kerf of the blade in Shop figures: it is lost at every cut.';
+      return 'Enter the kerf of the blade in Shop figures: every cut loses it.';
     case 'core-gone':
       return `The bands leave nothing of front ${error.front}: ${w(error.by)} too thick.`;
     case 'negative':
-      return `The ${blankFields[error.what]} is ${w(error.by)} under nothing: nothing or more.`;
+      return `The ${blankFields[error.what]} is ${w(error.by)} below 0. Make it 0 or more.`;
     default:
       return assertNever(error);
   }

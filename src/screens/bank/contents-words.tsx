@@ -5,10 +5,10 @@ import { exactlyOrMetric as w } from '../shared/exact-words';
 import { lb } from './words';
 
 export const say = (contentsFirst: boolean): string =>
-  `Say the tallest, longest and heaviest for each drawer. ${
+  `Enter the tallest, longest and heaviest thing for each drawer. ${
     contentsFirst
-      ? 'No front comes out less than its things ask for.'
-      : 'Turn on Contents first, and no front comes out less than its things ask for.'
+      ? 'No front comes out lower than its things need.'
+      : 'Turn on Contents first, and no front comes out lower than its things need.'
   }`;
 
 export const thing = 'Thing';
@@ -36,9 +36,9 @@ export const line = ({ many, name, tall, long, heavy }: ThingBlanks) => (
 
 /** What a drawer takes, behind a front so high. */
 export const room = (front: Length, most: { readonly tall: Length; readonly long: Length }): string =>
-  `Front ${w(front)}, takes things up to ${w(most.tall)} tall and ${w(most.long)} long.`;
+  `Front ${w(front)}: takes things up to ${w(most.tall)} tall and ${w(most.long)} long.`;
 
-export const asks = (front: Length): string => `The tallest asks for a front of ${w(front)} at least.`;
+export const asks = (front: Length): string => `The tallest needs a front of at least ${w(front)}.`;
 
 export const unfit = (
   name: string | undefined,
@@ -59,6 +59,6 @@ export const load = (at: {
 }): string => {
   const not = at.unweighed > 0 ? `, ${at.unweighed} not weighed` : '';
   const weighs = `About ${lb(at.total)}: things ${lb(at.things)}, box and front ${lb(at.own)}${not}.`;
-  if (at.says === 'rating-missing') return `${weighs} Say what a pair of slides carries.`;
+  if (at.says === 'rating-missing') return `${weighs} Enter what a pair of slides carries.`;
   return `${weighs} ${at.share}\u00a0% of what the pair carries${verdicts[at.says]}.`;
 };

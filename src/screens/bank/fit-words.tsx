@@ -11,7 +11,7 @@ export const frontAsBuilt = (no: number): string => `Front ${no}, as built`;
 // Before the first front, and after the last.
 
 export const notMeasured = 'Opening not measured yet';
-export const measureHow = 'High at both uprights, wide in front and at the back, once the case stands.';
+export const measureHow = 'Measure its height at both uprights and its width at front and back, once the case stands.';
 export const measure = 'Measure the opening';
 export const allOn = (count: number): string =>
   count === 1 ? 'The front is on' : `All ${count} fronts are on`;
@@ -59,7 +59,7 @@ export const gapsLeft = (at: {
 
 /** What a front gives up; one that may be higher grows. */
 export const gives = (no: number, off: Length): string =>
-  isNegative(off) ? `Front ${no} taller by ${w(negate(off))}` : `Front ${no} gives ${w(off)}`;
+  isNegative(off) ? `Front ${no} may be ${w(negate(off))} taller` : `Take ${w(off)} off front ${no}`;
 
 export const heightChange = (before: Blank, after: Blank) => (
   <>
@@ -70,8 +70,8 @@ export const heightChange = (before: Blank, after: Blank) => (
 /** What would keep the gaps as wanted; negative: the fronts may be so much higher. */
 export const trimInAll = (trim: Length): string =>
   isNegative(trim)
-    ? `The fronts left may be ${w(negate(trim))} taller in all.`
-    : `To keep the gaps as wanted, take ${w(trim)} in all off the fronts left.`;
+    ? `The fronts still to go may be ${w(negate(trim))} taller in all.`
+    : `To keep the gaps as planned, take ${w(trim)} in all off the fronts still to go.`;
 
 export const goes = 'Where the difference goes';
 export const goesTo = (what: Blank) => (
@@ -81,10 +81,10 @@ export const goesTo = (what: Blank) => (
 );
 
 export const refusals = {
-  'past-the-end': 'That lies past the opening: read it again.',
-  behind: 'That lies before the front already on: read it again.',
+  'past-the-end': 'That is past the opening: measure it again.',
+  behind: 'That is before the front already on: measure it again.',
   'no-front':
-    'So much cannot come off: nothing of a front would be left. Read it again, or let the gaps give.',
+    'That much cannot come off: nothing of a front would be left. Measure it again, or let the gaps take it.',
 } as const;
 
 export const use = (toGo: number): string => (toGo > 0 ? 'Use it, next front' : 'Use it, all are on');

@@ -11,7 +11,7 @@ export const hole = (no: number, column: number | undefined): string =>
 /** How far down the holes are; `apart`: the outer holes of a jig used from both ends, where there are several. */
 export const down = (at: string, apart: Length | undefined): string =>
   apart
-    ? `${at} down from the top edge. Jig with an end stop, TOP written on it, from both ends: its outer holes come ${w(apart)} apart. What the jig is off shows doubled.`
+    ? `${at} down from the top edge. Use a jig with an end stop, marked TOP, from both ends: the outer holes come ${w(apart)} apart. An error in the jig shows doubled.`
     : `${at} down from the top edge.`;
 
 export const screws = 'Screws';

@@ -2,7 +2,7 @@ import type { ComponentChildren as Blank } from 'preact';
 import { capital } from '../shared/capital';
 import type { OneWhat } from './steps';
 
-export const notYet = 'The drawers do not work out yet.';
+export const notYet = 'These drawers cannot be worked out yet.';
 export const seeMissing = 'See what is missing';
 export const leave = 'Leave';
 

@@ -22,9 +22,9 @@ export const takenUp = 'Opening taken up';
 export const seeChange = 'See what this would change';
 
 export const outOfSquare = (by: Length): string =>
-  `Out of square by ${w(by)}: heights are shared out of the lesser.`;
+  `Out of square by ${w(by)}: heights are worked out from the lower side.`;
 export const notParallel = (by: Length): string =>
-  `Front and back differ by ${w(by)}: pack the slides parallel before you trust a box. Boxes are made to the lesser.`;
+  `Front and back differ by ${w(by)}: pack the slides parallel before you trust a box. Boxes are made to the narrower.`;
 
 export const inUse = 'in use';
 /** What the opening comes to by reckoning, wide by high. */

@@ -22,7 +22,7 @@ export const edgeTitle = (
 export function edgeSays(order: Order, higher: Length | undefined): string {
   const says = `On the story stick, from its ${endFrom[order]} end. Mark once, carry to both uprights.`;
   return higher
-    ? `${says} One side is ${w(higher)} higher: the stick keeps the gaps as wanted and leaves that at the ${farEnd[order]}. For gaps that taper, mark each upright from the fronts as drawn.`
+    ? `${says} One side is ${w(higher)} higher: the stick keeps the gaps as planned and leaves that at the ${farEnd[order]}. For gaps that taper, mark each upright from the fronts as drawn.`
     : says;
 }
 
@@ -63,7 +63,7 @@ export const slide = (hand: 'left' | 'right', column: number | undefined): strin
   column === undefined ? hand : `Column ${column}, ${hand}`;
 
 export const noKerf = (drawer: number): string =>
-  `Cut the stick of drawer ${drawer} down. Say the kerf in Shop figures, and what comes off is said here. Then measure what stays.`;
+  `Cut the stick of drawer ${drawer} down. Enter the kerf in Shop figures to see how much comes off. Then measure what stays.`;
 export const tooShort = (drawer: number, by: Length): string =>
   `The stick of drawer ${drawer} is ${w(by)} too short for it: cut a new one.`;
 export const justAsLong = 'The stick before is just as long: use it as it is.';

@@ -45,7 +45,7 @@ export const bankFieldNames: Record<BankLength, string> = {
   width: 'How wide the opening is',
   height: 'How high the opening is',
   depth: 'How deep it is, front to back',
-  sill: 'Its lower edge over the bottom the sticks stand on',
+  sill: 'Its lower edge above what the sticks stand on',
   top: 'Gap over the top front, or how far it covers',
   between: 'Gap between the fronts',
   bottom: 'Gap under the lowest front, or how far it covers',
@@ -56,17 +56,17 @@ export const bankFieldNames: Record<BankLength, string> = {
   band: 'Band on each edge',
   slideLong: 'How long the slides are',
   slideHigh: 'How high a slide is',
-  clearance: 'What a slide takes at each side',
-  centre: 'Middle of the slide up the box',
-  boxUp: 'Box over the lower edge of its front',
+  clearance: 'Room a slide needs at each side',
+  centre: 'Middle of the slide, up the box',
+  boxUp: 'Box above the lower edge of its front',
   boxDeep: 'How deep the boxes are, front to back',
   lap: 'Lap left over the side ends',
   backDado: 'How far the back is let into the sides',
   behind: 'How far the sides run on behind the back',
   grooveDeep: 'How deep the groove for the bottom is',
   grooveUp: 'Groove up from the lower edge',
-  grooveFit: 'A groove over its bottom',
-  ease: 'Bottom less than groove floor to groove floor',
+  grooveFit: 'How much wider the groove is than the bottom',
+  ease: 'How much smaller the bottom is than its grooves',
   play: 'Air over a box or a thing',
   halfPin: 'Half pin at each edge, at the end line',
   pin: 'Pins between the tails, at the end line',
@@ -98,29 +98,29 @@ export function frontsProblemText(problem: FrontsProblem): string {
     case 'no-floor':
       return 'What the drawers stand on is not in that bay.';
     case 'closed':
-      return `Nothing is left over it: ${w(problem.by)} too high.`;
+      return `No room is left above it: ${w(problem.by)} too high.`;
     case 'count-not-whole':
       return 'Say how many fronts: one to twenty-four.';
     case 'nothing-left':
       return `The gaps alone are ${w(problem.by)} over the opening. Fewer fronts, or smaller gaps.`;
     case 'given-not-positive':
-      return `Front ${problem.front} is given a height of nothing or less: more than nothing, or leave it blank.`;
+      return `Front ${problem.front} needs a height above 0, or leave it blank.`;
     case 'given-too-high':
-      return `The heights given leave nothing: ${w(problem.by)} over. Take that off, or leave one blank.`;
+      return `The heights given are ${w(problem.by)} too much. Take that off, or leave one blank.`;
     case 'least-too-high':
-      return `What goes in asks for ${w(problem.by)} more than the opening has. Fewer drawers, or the tall things lie down.`;
+      return `What goes in needs ${w(problem.by)} more than the opening has. Use fewer drawers, or lay the tall things down.`;
     case 'step-too-big':
       return `With that step a front comes to nothing. It must stay under ${w(problem.most)}, up or down.`;
     case 'ratio-not-positive':
-      return 'A ratio must be more than nothing.';
+      return 'A ratio must be more than 0.';
     case 'weight-not-positive':
-      return `The share of front ${problem.front} must be more than nothing.`;
+      return `The share of front ${problem.front} must be more than 0.`;
     case 'bank-negative':
-      return `${bankFieldNames[problem.field]}: ${w(problem.by)} under nothing. Nothing or more.`;
+      return `${bankFieldNames[problem.field]}: ${w(problem.by)} below 0. Make it 0 or more.`;
     case 'gap-negative':
-      return `A gap of ${w(problem.gap)} would have the fronts in each other: nothing or more.`;
+      return `A gap of ${w(problem.gap)} would push the fronts into each other. Make it 0 or more.`;
     case 'side-negative':
-      return `A reveal at the side is ${w(problem.by)} under nothing: the front would be wider than its opening. Nothing or more.`;
+      return `A gap at the side is ${w(problem.by)} below 0: the front would be wider than its opening. Make it 0 or more.`;
     case 'no-width':
       return `The gaps at the sides take the whole width: ${w(problem.by)} over.`;
     default:
@@ -162,7 +162,7 @@ function boxErrorText(problem: BoxError & { readonly drawer: number }): string {
     case 'groove-through':
       return `Cut ${w(problem.deep)} deep, a groove or dado goes through a ${problem.which} ${w(problem.thickness)} thick.`;
     case 'not-positive':
-      return `Drawer ${problem.drawer}: the ${boxFields[problem.field]} must be ${mayBeNothing.includes(problem.field) ? 'nothing or more' : 'more than nothing'}.`;
+      return `Drawer ${problem.drawer}: the ${boxFields[problem.field]} must be ${mayBeNothing.includes(problem.field) ? '0 or more' : 'more than 0'}.`;
     default:
       return assertNever(problem);
   }
@@ -174,15 +174,15 @@ export function tailsErrorText(error: TailsError): string {
     case 'count-not-whole':
       return 'Say how many tails.';
     case 'too-many':
-      return `More than ${error.most} tails nobody cuts.`;
+      return `No more than ${error.most} tails.`;
     case 'slope-not-positive':
-      return 'The slope must be more than nothing: one in six, one in eight.';
+      return 'The slope must be more than 0: one in six, or one in eight.';
     case 'not-positive':
       return 'The side must have a height and the tails a length.';
     case 'pin-negative':
-      return `The side is ${w(error.by)} too low for this layout: a higher box, or fewer tails.`;
+      return `The side is ${w(error.by)} too low for this layout: make the box higher, or use fewer tails.`;
     case 'pins-eat-tails':
-      return `The pins eat the tails, ${w(error.by)} over: fewer tails, or thinner pins.`;
+      return `The pins leave nothing of the tails, ${w(error.by)} over: use fewer tails, or thinner pins.`;
     default:
       return assertNever(error);
   }
@@ -212,7 +212,7 @@ export function pullsErrorText(error: PullsError): string {
   const by = isZero(error.by) ? 'right on the edge' : `${w(error.by)} past it`;
   switch (error.code) {
     case 'centres-negative':
-      return `The screws of a pull stand ${w(error.by)} under nothing apart: nothing for a knob, or more.`;
+      return `The screws of a pull cannot be ${w(error.by)} below 0 apart. Make it 0 for a knob, or more.`;
     case 'centres-too-wide':
       return `The screws stand too far apart for the front: a hole comes ${by}.`;
     case 'off-the-front':
@@ -234,11 +234,11 @@ export function drawersProblemText(problem: DrawersProblem): string {
     case 'missing-stock':
       return `Say what the ${bankStockNames[problem.stock]} are of, and how thick.`;
     case 'pitch-not-positive':
-      return 'The pitch of the template must be more than nothing.';
+      return 'The pitch of the template must be more than 0.';
     case 'missing-depth':
       return 'Say how long the slides are, or how deep the boxes.';
     case 'no-box':
-      return `Behind front ${problem.drawer} nothing is left for a box: ${w(problem.by)} short.`;
+      return `There is no room for a box behind front ${problem.drawer}: ${w(problem.by)} short.`;
     default:
       return boxErrorText(problem);
   }
@@ -266,9 +266,9 @@ export function drawersWarningText(warning: DrawersWarning): string {
     case 'box-low':
       return `The lowest box would stand ${w(warning.by)} in what is under it: at least ${w(warning.least)} over the lower edge of its front.`;
     case 'columns-differ':
-      return `Column ${warning.column} is ${w(warning.by)} higher than the least: its fronts keep the line from the top, so its sticks want ${w(warning.by)} more.`;
+      return `Column ${warning.column} is ${w(warning.by)} higher than the lowest: its fronts line up from the top, so its sticks need ${w(warning.by)} more.`;
     case 'pack-slides':
-      return `Front and back of the opening differ by ${w(absolute(warning.off))}: pack the slides parallel before you trust a box. Boxes are made to the lesser.`;
+      return `Front and back of the opening differ by ${w(absolute(warning.off))}: pack the slides parallel before you trust a box. Boxes are made to the narrower.`;
     default:
       return assertNever(warning);
   }

@@ -13,9 +13,9 @@ export const taper = (by: Length, seen: boolean): string =>
   `Each gap tapers ${w(by)} from side to side${seen ? ', which shows' : ': not seen'}.`;
 export const closes = (side: string, gap: Length): string => `At the ${side} a gap closes to ${w(gap)}.`;
 
-export const bind = (side: string, by: Length): string => `At the ${side} the fronts left bind by ${w(by)}.`;
+export const bind = (side: string, by: Length): string => `At the ${side} the fronts still to go bind by ${w(by)}.`;
 export const gapsLeft = (side: string, each: Length, how: string): string =>
-  `At the ${side} the gaps left are ${w(each)}: ${how}.`;
+  `At the ${side} the gaps still to go are ${w(each)}: ${how}.`;
 
 export const tooHigh = (by: Length): string =>
   `The heights are ${w(by)} over what the opening leaves: the last gap closes by that.`;
@@ -26,7 +26,7 @@ export const cutAlike = (left: Length): string =>
 export function leftOver(left: Length, order: 'down' | 'up', underOneMark: boolean): string {
   const where = `in the gap at the ${order === 'down' ? 'bottom' : 'top'}`;
   return underOneMark
-    ? `Under one mark is left over: ${w(left)}, ${where}.`
+    ? `Less than one mark is left over: ${w(left)}, ${where}.`
     : `The heights given leave ${w(left)} over, ${where}.`;
 }
 

@@ -28,13 +28,13 @@ export const gotOf = (got: number, all: number): string => (all === 0 ? '' : `${
 
 /** Where no line is open: all are got, or there was none. */
 export const noneOpen = (lines: number): string =>
-  lines > 0 ? 'Everything on the list is got.' : 'Nothing to buy of what is counted here.';
+  lines > 0 ? 'Everything on the list is bought.' : 'Nothing here to buy.';
 export const got = 'Got';
 export const notGot = 'Not got';
 export const gotRest = 'Got the rest';
 export const readings = 'Readings';
 export const notCounted = 'Not counted';
-export const notReckoned = 'Glue, finish and pulls are not reckoned.';
+export const notReckoned = 'Glue, finish and pulls are not on the list.';
 
 /** What is done with a line, as undo names it. */
 export const actOn = (act: string, line: string): string => `${act}: ${line}`;
@@ -139,9 +139,9 @@ function howText({ how, kind, count, pieces }: SheetNeed): string {
   const come = `${all} ${wordFor(pieces, 'comes', 'come')} out of ${taken}`;
   switch (how) {
     case 'proved':
-      return `${come}; no layout takes fewer`;
+      return `${come}, the fewest possible`;
     case 'laid':
-      return `${come} as laid out; whether fewer would do is not proved`;
+      return `${come} as laid out; fewer might do`;
     case 'least':
       return `${all} not laid out yet: ${taken} at least`;
     default:
@@ -152,13 +152,13 @@ function howText({ how, kind, count, pieces }: SheetNeed): string {
 function spareText({ kind, how, spare }: SheetNeed): string {
   if (kind === 'stick') return '';
   if (spare) return `What is left holds a piece of ${byWords(spare.long, spare.wide)} for test cuts.`;
-  return how === 'least' ? 'Whether a piece for test cuts is left, the layout will say.' : '';
+  return how === 'least' ? 'The layout will show whether a piece is left for test cuts.' : '';
 }
 
 const thickWords = {
   rough: (t: string) => `${t} thick, rough.`,
-  measured: (t: string) => `Reckoned ${t} thick, as measured; sold rough it counts thicker.`,
-  planned: (t: string) => `Reckoned ${t} thick, as planned; sold rough it counts thicker.`,
+  measured: (t: string) => `Counted ${t} thick, as measured; sold rough it counts thicker.`,
+  planned: (t: string) => `Counted ${t} thick, as planned; sold rough it counts thicker.`,
 } as const;
 
 function solidText({ pieces, net, waste, thick, as }: BoardFeet): string {
@@ -234,7 +234,7 @@ export function notText(not: NotListed | ScrewsNotSaid): string {
     case 'no-stock':
       return `${counted(not.pieces, 'piece', 'pieces')} of no stock (${someOf(not.names.map((name) => partWord(name)))}): nothing is counted for ${wordFor(not.pieces, 'it', 'them')}.`;
     case 'bank-not-worked':
-      return `${not.name} does not work out yet: no slides and no band counted for it.`;
+      return `${not.name} cannot be worked out yet: no slides or band counted for it.`;
     case 'slides-not-said':
       return `${not.name}: say how long the slides are. ${counted(not.drawers, 'pair', 'pairs')}, if they run on slides.`;
     case 'screws-not-said':
@@ -252,6 +252,6 @@ const someOf = (names: readonly string[]): string =>
 function screwsNotText({ name, fronts, screw }: ScrewsNotSaid): string {
   const held = `${counted(fronts, 'front', 'fronts')} of ${name} screwed on from inside`;
   return screw.pick
-    ? `${held}, screws ${w(screw.pick)} long: how many a front, nobody has said.`
+    ? `${held}, screws ${w(screw.pick)} long: say how many a front.`
     : `${held}. ${screwText(screw)}`;
 }

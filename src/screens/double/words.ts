@@ -7,10 +7,10 @@ import { partWord, workWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';
 import { whichAlone } from '../shared/which-words';
 
-export const title = 'Standing double';
+export const title = 'Phones disagree';
 export const back = 'Job';
-export const none = 'Nothing stands double. What two phones say differently is shown here.';
-export const tapRight = 'Tap the one that is right. Until then the one in use is reckoned with.';
+export const none = 'The phones agree. Where two of them say different things, it shows here.';
+export const tapRight = 'Tap the one that is right. Until then the one in use counts.';
 export const pickedAs = ({ thing, what }: About): string => `Picked: ${thing}, ${what}`.slice(0, 200);
 
 /** When a reading was written, and whether it is the one in use. */

@@ -50,9 +50,9 @@ export function partsText(error: PartsError): string {
     case 'count-not-whole':
       return 'Parts are counted in whole numbers, one to a thousand.';
     case 'length-not-positive':
-      return 'The length must be more than nothing.';
+      return 'The length must be more than 0.';
     case 'divider-negative':
-      return 'A divider has no less than no thickness.';
+      return 'A divider cannot be thinner than 0.';
     case 'dividers-fill-it':
       return isZero(error.over)
         ? `The dividers alone fill the length. ${counted(error.most, 'part', 'parts')} would fit.`
@@ -79,7 +79,7 @@ export const markIs = (side: number): string => (side === 0 ? '' : side > 0 ? 's
 
 export const square: SumWords = {
   title: 'Square up',
-  hint: 'two diagonals: push how much, till what',
+  hint: 'two diagonals: how far to push, until they read what',
   sentence: [
     'A case ',
     { blank: 'w', label: 'Width, the side that slides' },
@@ -124,7 +124,7 @@ export function stripsText(error: StripsError, tape: Tape): string {
     case 'kerf-missing':
       return 'Every cut takes the kerf. Measure a cut in scrap.';
     case 'no-width':
-      return 'A ripped strip is wider than nothing.';
+      return 'A ripped strip must be wider than 0.';
     case 'trim-negative':
       return `A trim takes wood off: ${writeLength(error.trim, tape)} would add some.`;
     case 'trim-eats-it':
@@ -152,7 +152,7 @@ export const guide: SumWords = {
   ],
 };
 
-export const guideWants = 'The line and the kerf, and one side of the shoe.';
+export const guideWants = 'Give the line, the kerf, and one side of the shoe.';
 export const onKeep = 'Guide’s edge, lying on what is kept';
 export const offEdge = (by: string): string => `On what is kept the guide would lie ${by} off the edge.`;
 export const onWaste = 'Guide’s edge, lying on the waste';

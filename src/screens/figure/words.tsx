@@ -38,7 +38,7 @@ export const spokenBack = (mark: string, other: string): string => `${mark}; fro
 export const anArea = 'square inches: an area, not a mark';
 export const aCount = 'a count, not a mark';
 export const timesAnd = (left: ComponentChildren) => <>times, and {left} left over</>;
-export const underNothing = 'less than nothing';
+export const underNothing = 'less than 0';
 export const exactly = 'exactly';
 export const about = 'about';
 export const otherEndOf = (length: string): string => `from the other end of ${length}`;
@@ -144,7 +144,7 @@ const kinds: Record<Kind, string> = { length: 'a length', number: 'a count', are
 export function reckonText(error: ReckonError, call: (id: string) => string): string {
   switch (error.code) {
     case 'divide-by-nothing':
-      return 'Nothing goes into it: that divides by zero.';
+      return 'That divides by zero.';
     case 'kinds':
       return `${capital(kinds[error.a])} ${verbs[error.op]} ${kinds[error.b]} is nothing to mark. A bare number after × or ÷ counts; swap it if it should measure.`;
     case 'unknown-line':
@@ -215,7 +215,7 @@ export function noteText(note: Note, figure: string): string {
     case 'odd-denominator':
       return `${figure}: parts of ${note.denominator} stand on no tape.`;
     case 'negative':
-      return `${figure} is less than nothing.`;
+      return `${figure} is less than 0.`;
     case 'comma-of-thousands':
       return `${figure}: the comma is a decimal point here. For a thousand leave it out.`;
     case 'over-120-inches':

@@ -59,7 +59,7 @@ export function cameraText(state: CameraState): string {
     case 'refused':
       return 'The camera is not allowed here. Allow it in the browser’s settings for this page, or take a photo of the code.';
     case 'none':
-      return 'There is no camera to be had here. A photo of the code does as well.';
+      return 'There is no camera here. A photo of the code works too.';
     case 'busy':
       return 'Another app has the camera. Close it and come back, or take a photo of the code.';
     default:
@@ -71,14 +71,14 @@ export function cameraText(state: CameraState): string {
 export function codeText(error: FrameError | BundleError): string {
   switch (error.code) {
     case 'not-ours':
-      return 'That is a code, but none of Knifeline.';
+      return 'That is a code, but not one of Knifeline’s.';
     case 'newer-code':
     case 'newer-bundle':
       return 'That code comes from a newer Knifeline. Bring this one up to date first.';
     case 'misread':
-      return 'That code could not be read whole.';
+      return 'That code could not be read.';
     case 'torn':
-      return 'What came together is not what was sent. Nothing was changed; it begins again.';
+      return 'What arrived is not what was sent. Nothing was changed; it starts again.';
     default:
       return assertNever(error);
   }

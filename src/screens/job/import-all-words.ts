@@ -17,7 +17,7 @@ export const cameShort = (came: number, all: number): string =>
 
 /** Where this phone and a copy have it otherwise. */
 export const differIn = (places: readonly Place[]): string =>
-  `Figures of the shop and ways of this phone differ in ${places.length === 1 ? 'one place' : `${places.length} places`}: ${places.map(placeText).join(', ')}.`;
+  `Shop figures and settings of this phone differ in ${places.length === 1 ? 'one place' : `${places.length} places`}: ${places.map(placeText).join(', ')}.`;
 
 const jobs = (n: number): string => (n === 1 ? 'one job' : `${n} jobs`);
 const entries = (n: number): string => (n === 1 ? 'One entry' : `${n} entries`);
@@ -55,17 +55,17 @@ export function backupText(error: BackupError): string {
     case 'too-big':
       return `The file is larger than a copy can be (${Math.round(error.most / 1024 / 1024)} MB).`;
     case 'not-a-copy':
-      return 'This is no copy of everything.';
+      return 'This is not a copy of everything.';
     case 'newer-copy':
       return `The copy was written by a newer Knifeline (version ${error.version}). Bring this one up to date first.`;
     case 'torn':
-      return 'The copy was cut short or changed on its way: its check does not fit. Fetch it again.';
+      return 'The copy was cut short or changed on its way. Fetch it again.';
     case 'no-check':
       return 'This page did not come over https, so a copy cannot be checked.';
     case 'bad-job':
       return `Job ${error.at + 1} of the copy: ${fileText(error.error)}`;
     case 'job-twice':
-      return `Job ${error.at + 1} stands in the copy twice.`;
+      return `Job ${error.at + 1} is in the copy twice.`;
     case 'bad-figure':
       return `“${error.field}” in the copy cannot be read.`;
     default:

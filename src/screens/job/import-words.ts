@@ -11,7 +11,7 @@ export const choose = 'Choose a file';
 export const another = 'Another file';
 export const readCodes = 'Read codes off another phone';
 export const whatComes =
-  'A job shared out from Knifeline, or a copy of everything, as .json or .txt. It is checked whole before any of it is taken.';
+  'A job shared out from Knifeline, or a copy of everything, as .json or .txt. All of it is checked before any of it is taken in.';
 export const refused = (why: string): string => `${why} Nothing was changed.`;
 
 export const nameless = 'A job without a name';
@@ -37,10 +37,10 @@ export function fileText(error: HandedError | TooMuch): string {
     case 'too-big':
       return `The file is larger than a job can be (${Math.round(error.most / 1024 / 1024)} MB).`;
     case 'not-json':
-      return 'This is no job file: it cannot be read as one, or it was cut short.';
+      return 'This is not a job file, or it was cut short.';
     case 'not-a-job-file':
     case 'not-changes':
-      return 'This is no job file of Knifeline.';
+      return 'This is not a job file of Knifeline.';
     case 'newer-file':
     case 'newer-changes':
       return `The file was written by a newer Knifeline (file version ${error.version}). Bring this one up to date first.`;
@@ -55,9 +55,9 @@ export function fileText(error: HandedError | TooMuch): string {
     case 'earlier-missing':
       return `These changes follow ${error.entries} earlier ${error.entries === 1 ? 'entry' : 'entries'} that never reached this phone. On the other phone, hand over the whole job.`;
     case 'too-many-cuts':
-      return `${error.board || 'A board'} of this job is too much to be worked out. ${tooManyText(error.problem)}`;
+      return `${error.board || 'A board'} of this job is too much to work out. ${tooManyText(error.problem)}`;
     case 'too-many-operations':
-      return `The job would be too much to be worked out. ${operationsText(error.operations, error.most)}`;
+      return `The job would be too much to work out. ${operationsText(error.operations, error.most)}`;
     default:
       return assertNever(error);
   }

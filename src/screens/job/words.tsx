@@ -34,7 +34,7 @@ export const handOver = 'Hand over';
 export const marksTo = (tape: ComponentChildren) => <>Marks to {tape}</>;
 
 export const double = (n: number): string =>
-  n === 1 ? 'One reading stands double' : `${n} readings stand double`;
+  n === 1 ? 'Phones disagree in one place' : `Phones disagree in ${n} places`;
 
 // The next thing to do.
 

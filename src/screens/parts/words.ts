@@ -84,7 +84,7 @@ export const toCuts = 'To the cuts';
 export const asCut = 'As cut';
 export const asCutTitle = 'As cut, where it differs';
 export const cameOut = (pieces: readonly string[]): string =>
-  `${pieces.join(', ')} came out otherwise than wanted. Recut, or make the mates match this one.`;
+  `${pieces.join(', ')} came out a different size. Recut, or make the mates match this one.`;
 
 /** The two sizes of a piece as it was cut: as the chip has them, as a reader hears them, as the keys ask. */
 export const trueSize = {

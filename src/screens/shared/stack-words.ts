@@ -10,17 +10,17 @@ import { wordFor } from './counted';
 /** Asked once, before a stack is built. */
 export const askSet = {
   title: 'What lies in the box?',
-  how: 'The set is asked for once. Outers and chippers go in at a tap, shims as thick as they read.',
-  lacks: 'The outers, and one chipper or shim, are the least a stack is built of.',
+  how: 'You are asked once. Tap in the outers and chippers; enter shims as thick as they measure.',
+  lacks: 'A stack needs at least the outers and one chipper or shim.',
   done: 'That is all of it',
-  noArbor: 'The saw’s manual says what its arbor carries. Until it is said here, no stack is too wide.',
+  noArbor: 'The saw’s manual says what its arbor carries. Until you enter it here, no stack counts as too wide.',
 } as const;
 
 export const askShims = {
   title: 'Shims in the drawer',
-  how: 'No shims are written down yet. Say which lie in the drawer: each as thick as it reads, and how many.',
-  beside: ', its shims not written down yet: Shop figures',
-  link: 'Say which shims lie in the drawer',
+  how: 'No shims entered yet. Enter the ones in the drawer: how thick each measures, and how many.',
+  beside: '; no shims entered yet, see Shop figures',
+  link: 'Enter the shims in the drawer',
 } as const;
 
 /** A piece as it is marked: a chipper in its fraction, a shim in thousandths. */
@@ -45,11 +45,11 @@ export function stackErrorText(error: StackError): string {
     case 'not-a-count':
       return 'A piece on the list has no size, or a count that is not whole.';
     case 'too-many-ways':
-      return 'There are too many pieces on the list to try them all. Take off what this cut cannot want.';
+      return 'There are too many pieces on the list to try them all. Take off what this cut cannot use.';
     case 'not-positive':
       return 'A stack has a width, and its outers cut something.';
     case 'margin-negative':
-      return 'The margin is less than nothing.';
+      return 'The margin is below 0.';
     case 'single-blade':
       return `The two outers alone cut ${writeDecimal(error.least)}. Take a single blade, or the router.`;
     case 'over-arbor':
@@ -65,16 +65,16 @@ export function stackErrorText(error: StackError): string {
 export function pileErrorText(error: PileError): string {
   switch (error.code) {
     case 'no-pieces':
-      return 'No pile yet: no shims are written down.';
+      return 'No pile yet: no shims entered.';
     case 'piece-not-positive':
     case 'not-a-count':
       return 'A shim on the list has no thickness, or a count that is not whole.';
     case 'too-many-ways':
-      return 'There are too many shims on the list to try them all. Take off what this gap cannot want.';
+      return 'There are too many shims on the list to try them all. Take off what this gap cannot use.';
     case 'gap-negative':
-      return 'A gap is nothing or more.';
+      return 'A gap is 0 or more.';
     case 'tolerance-negative':
-      return 'A tolerance is nothing or more.';
+      return 'A tolerance is 0 or more.';
     default:
       return assertNever(error);
   }

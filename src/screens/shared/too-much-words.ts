@@ -7,4 +7,4 @@ export const tooManyText = ({ grooves, copies, most }: Problem & { readonly code
 
 /** More operations than a job takes, by how many. */
 export const operationsText = (operations: number, most: number): string =>
-  `It comes to at least ${operations} operations, ${operations - most} over the ${most} that one job takes. Share it out over several jobs.`;
+  `It comes to at least ${operations} operations, ${operations - most} over the ${most} that one job takes. Split it into several jobs.`;

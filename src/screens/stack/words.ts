@@ -2,7 +2,7 @@
 
 export const title = 'Stack';
 export const back = 'Back';
-export const notWanted = 'No cut wants this stack any more.';
+export const notWanted = 'No cut needs this stack any more.';
 export const inTheBox = 'What lies in the box';
 export const shimsForGap = 'Shims for a gap';
 
@@ -42,7 +42,7 @@ export const measures = 'It measures';
 export const notMeasured = 'not measured';
 export const asked = { got: 'The test cut measures', want: 'What is wanted' } as const;
 export const measured = 'Test cut measured';
-export const reckoned = (by: string): string => `This set cuts ${by}: every stack is reckoned with it.`;
+export const reckoned = (by: string): string => `This set cuts ${by}: every stack allows for it.`;
 export const remember = (by: string): string => `Remember: this set cuts ${by}`;
 
 // A pile of shims for a gap, and a half-lap put right.
@@ -67,7 +67,7 @@ export const shims = (count: number, size: string): string => `${count} × ${siz
 
 export const halfLap = 'Half-lap, faces step';
 export const flush = 'The faces are flush.';
-export const goesThrough = 'That depth goes through: less than the thickness.';
+export const goesThrough = 'That depth goes right through: make it less than the thickness.';
 
 type Step = {
   readonly by: string;

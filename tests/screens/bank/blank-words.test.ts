@@ -8,9 +8,9 @@ test('the figure runs true, or slips by so much', () => {
 });
 
 test('what keeps fronts from one blank is said by how much', () => {
-  expect(blankErrorText({ code: 'kerf-missing' })).toContain('Say the kerf');
+  expect(blankErrorText({ code: 'kerf-missing' })).toContain('Enter the kerf');
   expect(blankErrorText({ code: 'core-gone', front: 2, by: l('1/4') })).toContain('front 2: 1/4 too thick');
   expect(blankErrorText({ code: 'negative', what: 'between', by: l('1/16') })).toContain(
-    'gap between the fronts is 1/16 under nothing',
+    'gap between the fronts is 1/16 below 0',
   );
 });

@@ -17,7 +17,7 @@ describe('what a drawer weighs', () => {
 
   test('asks for what they carry where that is not known, and tells what was not weighed', () => {
     const says = words.load({ ...at, unweighed: 2, says: 'rating-missing', share: undefined });
-    expect(says).toMatch(/8 lb, 2 not weighed\. Say what a pair of slides carries\.$/);
+    expect(says).toMatch(/8 lb, 2 not weighed\. Enter what a pair of slides carries\.$/);
     expect(says).not.toContain('%');
   });
 });

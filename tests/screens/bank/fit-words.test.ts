@@ -28,8 +28,8 @@ test('one gap, several gaps, and the last gap', () => {
 });
 
 test('a front gives, or may be taller', () => {
-  expect(words.gives(3, l('1/32'))).toBe('Front 3 gives 1/32');
-  expect(words.gives(3, l('-1/32'))).toBe('Front 3 taller by 1/32');
+  expect(words.gives(3, l('1/32'))).toBe('Take 1/32 off front 3');
+  expect(words.gives(3, l('-1/32'))).toBe('Front 3 may be 1/32 taller');
   expect(words.trimInAll(l('1/16'))).toContain('take 1/16 in all off');
   expect(words.trimInAll(l('-1/16'))).toContain('may be 1/16 taller in all');
   expect(said(words.heightChange('5', '4 31/32'))).toBe('5 → 4 31/32');

@@ -10,7 +10,7 @@ test('a hole names its column only where there are several', () => {
 
 test('a jig is spoken of only where there are holes from both ends', () => {
   expect(words.down('2', undefined)).toBe('2 down from the top edge.');
-  expect(words.down('2', l('3 3/4'))).toContain('its outer holes come 3 3/4 apart');
+  expect(words.down('2', l('3 3/4'))).toContain('the outer holes come 3 3/4 apart');
 });
 
 test('the screw to take is named, and its bite where it is known', () => {

@@ -11,7 +11,7 @@ test('every place of an opening has a name of its own, in the question and in th
 });
 
 test('what is uneven is said by how much', () => {
-  expect(words.outOfSquare(l('1/16'))).toMatch(/^Out of square by 1\/16: .*the lesser\.$/);
+  expect(words.outOfSquare(l('1/16'))).toMatch(/^Out of square by 1\/16: .*the lower side\.$/);
   expect(words.notParallel(l('3/64'))).toMatch(/^Front and back differ by 3\/64: /);
 });
 

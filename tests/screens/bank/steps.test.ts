@@ -29,7 +29,7 @@ test('fronts are fitted in their order, each with the gap before it and its shim
 
 test('with no shims written down it says where to write them', () => {
   const [first] = stepsOf(planned(twoFronts), 'fit', { ...at, shims: [] });
-  expect(first?.says).toMatch(/its shims not written down yet: Shop figures\.$/);
+  expect(first?.says).toMatch(/; no shims entered yet, see Shop figures\.$/);
 });
 
 test('one stick is cut down from the highest drawer to the lowest: what comes off leaves the kerf out', () => {
@@ -54,6 +54,6 @@ test('a stick that was measured is cut from its measure; one too short is not cu
 });
 
 test('with no kerf said it asks for one; with no drawers worked out there are no sticks', () => {
-  expect(sticks({}, { kerf: undefined })[1]?.says).toContain('Say the kerf in Shop figures');
+  expect(sticks({}, { kerf: undefined })[1]?.says).toContain('Enter the kerf in Shop figures');
   expect(stepsOf({ ...planned(twoFronts), drawers: undefined }, 'sticks', at)).toEqual([]);
 });

@@ -12,7 +12,7 @@ describe('words of a bank', () => {
   });
 
   test('what is wrong is said by how much, and what would fit', () => {
-    expect(frontsProblemText({ code: 'given-too-high', by: l('5/32') })).toContain('5/32 over');
+    expect(frontsProblemText({ code: 'given-too-high', by: l('5/32') })).toContain('5/32 too much');
     expect(frontsProblemText({ code: 'step-too-big', most: l('2 57/64') })).toContain('under 2 57/64');
     expect(tailsErrorText({ code: 'pins-eat-tails', by: l('1/8') })).toContain('1/8 over');
   });

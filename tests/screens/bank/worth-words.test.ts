@@ -16,7 +16,7 @@ test('an edge is wide at a side, high at an end', () => {
 
 test('what is left over comes at the end the fronts go on last', () => {
   expect(words.leftOver(l('1/64'), 'down', true)).toBe(
-    'Under one mark is left over: 1/64, in the gap at the bottom.',
+    'Less than one mark is left over: 1/64, in the gap at the bottom.',
   );
   expect(words.leftOver(l('1/4'), 'up', false)).toBe(
     'The heights given leave 1/4 over, in the gap at the top.',

@@ -11,8 +11,8 @@ describe('the head of the list', () => {
   });
 
   test('with no line open all is got, or there was nothing', () => {
-    expect(words.noneOpen(3)).toBe('Everything on the list is got.');
-    expect(words.noneOpen(0)).toBe('Nothing to buy of what is counted here.');
+    expect(words.noneOpen(3)).toBe('Everything on the list is bought.');
+    expect(words.noneOpen(0)).toBe('Nothing here to buy.');
   });
 });
 

@@ -31,9 +31,9 @@ describe('what a copy would bring', () => {
 });
 
 test('where phone and copy differ: one place, or more, by their names', () => {
-  expect(differIn(['hand'])).toBe('Figures of the shop and ways of this phone differ in one place: hand.');
+  expect(differIn(['hand'])).toBe('Shop figures and settings of this phone differ in one place: hand.');
   expect(differIn(['hand', 'text'])).toBe(
-    'Figures of the shop and ways of this phone differ in 2 places: hand, size of text.',
+    'Shop figures and settings of this phone differ in 2 places: hand, size of text.',
   );
 });
 
@@ -43,7 +43,7 @@ test('a phone that ran full says how many of how many came in', () => {
 });
 
 test('a bad job of a copy is named by its place, counted from one, and by what is wrong with it', () => {
-  expect(backupText({ code: 'job-twice', at: 1 })).toBe('Job 2 stands in the copy twice.');
+  expect(backupText({ code: 'job-twice', at: 1 })).toBe('Job 2 is in the copy twice.');
   expect(backupText({ code: 'bad-job', at: 0, error: { code: 'empty' } })).toBe(
     'Job 1 of the copy: The file holds no entries.',
   );

@@ -22,8 +22,8 @@ describe('what the job holds', () => {
   test('one of a thing stands in the singular', () => {
     expect(words.pieces(1)).toBe('1 piece');
     expect(words.pieces(2)).toBe('2 pieces');
-    expect(words.double(1)).toBe('One reading stands double');
-    expect(words.double(2)).toBe('2 readings stand double');
+    expect(words.double(1)).toBe('Phones disagree in one place');
+    expect(words.double(2)).toBe('Phones disagree in 2 places');
     expect(words.cutOtherwise(1)).toBe('One piece is already cut, new size differs: see Cuts.');
     expect(words.cutOtherwise(2)).toBe('2 pieces are already cut, new size differs: see Cuts.');
   });
