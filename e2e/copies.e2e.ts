@@ -146,7 +146,7 @@ test('a choice left, or a file that takes nothing, is no copy', async ({ page })
   await expect(page.getByText('Cancelled; nothing saved.')).toBeVisible();
   await pastBounce(page);
   await page.getByRole('button', { name: 'Copy everything out' }).click();
-  await expect(page.getByText('The file could not be written whole.')).toBeVisible();
+  await expect(page.getByText('The file could not be written in full.')).toBeVisible();
   await expect(page.getByText('Not copied out yet.')).toBeVisible();
 });
 

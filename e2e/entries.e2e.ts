@@ -123,7 +123,7 @@ test('places given one after the other are all kept, storage slow', async ({ pag
   }
   for (const place of ['4', '8', '12'])
     await expect(
-      page.getByRole('button', { name: new RegExp(`^Where no\\. \\d+ goes: ${place}\\b`) }),
+      page.getByRole('button', { name: new RegExp(`^Where does no\\. \\d+ go\\?: ${place}\\b`) }),
     ).toBeVisible();
   await settled(page);
 });

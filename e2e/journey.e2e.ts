@@ -30,7 +30,7 @@ test('first visit to cut grooves, offline, killed, and everything still there', 
     await page.goto(`${server.url}#/boards`);
     await page.getByRole('button', { name: 'Lay out a board' }).click();
     await fillBlank(page, /Length of the board/, '30');
-    await choose(page, /How they are spaced/, 'so far apart');
+    await choose(page, /How they are spaced/, 'evenly spaced');
     await fillBlank(page, /How many grooves/, '4');
     await fillBlank(page, /How wide the grooves are/, '3/4');
     await fillBlank(page, /Where the first one goes/, '3 1/8');
@@ -91,7 +91,7 @@ const boardOf = async (page: Page): Promise<string> =>
 test('a wrong figure says by how much, and the last good marks stay', async ({ page }) => {
   await openSample(page);
   await page.goto('#/change/shellcase');
-  await choose(page, /How they are spaced/, 'so far apart');
+  await choose(page, /How they are spaced/, 'evenly spaced');
   await fillBlank(page, /Where the first one goes/, '3');
   await fillBlank(page, /How far apart/, '9');
   await expect(page.getByText('No. 5 runs 5 15/64 past the end. 4 fit.')).toBeVisible();

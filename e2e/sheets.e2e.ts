@@ -124,7 +124,7 @@ test('a search is stopped, gone on with, and never keeps a tap waiting', async (
   await page.getByRole('button', { name: 'To the sheets' }).click();
   await trays.getByRole('button', { name: 'Lay out' }).click();
   const says = trays.getByRole('status');
-  await expect(says).toContainText('6 sheets; no plan does with fewer than 5. Still looking.');
+  await expect(says).toContainText('6 sheets; at least 5 are needed. Still looking.');
   // while it runs, nothing keeps the page from answering at once
   expect(Math.max(...(await workOfFrames(page, 30)))).toBeLessThan(200);
   await expect(says).toContainText('Still looking.');
