@@ -134,20 +134,19 @@ type Line = readonly [string, Rounded, Sum];
 
 /** The sizes of a box as its parts are cut to them: what must go in between the sides is rounded down. */
 function sizesOf({ box, plan }: Drawer, tape: Tape): readonly Line[] {
-  const { sizes } = words;
   const line = (name: string, sum: Sum, mode?: Rounding): Line => [name, markAt(sum.value, tape, mode), sum];
   return [
-    line(sizes.side, box.side),
-    line(sizes.back, box.back, 'floor'),
+    line(words.sizes.side, box.side),
+    line(words.sizes.back, box.back, 'floor'),
     line(
-      sizes.backHeight,
+      words.sizes.backHeight,
       plan.bottomHow === 'captured' ? given('box-height', plan.height) : box.backHeight,
       'floor',
     ),
-    line(sizes.bottomWide, box.bottomWide, 'floor'),
-    line(sizes.bottomDeep, box.bottomDeep, 'floor'),
-    line(sizes.insideWide, box.insideWide),
-    line(sizes.insideDeep, box.insideDeep),
+    line(words.sizes.bottomWide, box.bottomWide, 'floor'),
+    line(words.sizes.bottomDeep, box.bottomDeep, 'floor'),
+    line(words.sizes.insideWide, box.insideWide),
+    line(words.sizes.insideDeep, box.insideDeep),
   ];
 }
 

@@ -11,7 +11,8 @@ export const frontAsBuilt = (no: number): string => `Front ${no}, as built`;
 // Before the first front, and after the last.
 
 export const notMeasured = 'Opening not measured yet';
-export const measureHow = 'Measure its height at both uprights and its width at front and back, once the case stands.';
+export const measureHow =
+  'Measure its height at both uprights and its width at front and back, once the case stands.';
 export const measure = 'Measure the opening';
 export const allOn = (count: number): string =>
   count === 1 ? 'The front is on' : `All ${count} fronts are on`;

@@ -13,7 +13,8 @@ export const taper = (by: Length, seen: boolean): string =>
   `Each gap tapers ${w(by)} from side to side${seen ? ', which shows' : ': not seen'}.`;
 export const closes = (side: string, gap: Length): string => `At the ${side} a gap closes to ${w(gap)}.`;
 
-export const bind = (side: string, by: Length): string => `At the ${side} the fronts still to go bind by ${w(by)}.`;
+export const bind = (side: string, by: Length): string =>
+  `At the ${side} the fronts still to go bind by ${w(by)}.`;
 export const gapsLeft = (side: string, each: Length, how: string): string =>
   `At the ${side} the gaps still to go are ${w(each)}: ${how}.`;
 
