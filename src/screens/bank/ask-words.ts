@@ -75,6 +75,8 @@ export const frontShare = (no: number): string => `Share of front ${no} beside t
 export const boxHigh = (no: number): string => `Height of the box of drawer ${no}`;
 export const atMost = 'at most';
 
+export const workedOut = 'worked out';
+
 export const counts = {
   bay: 'Which bay, counted from the left',
   across: 'Columns side by side',

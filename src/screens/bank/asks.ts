@@ -29,7 +29,8 @@ const bankAmount = (bank: Bank, field: keyof typeof words.amounts): Ask => ({
 const bankCount = (bank: Bank, field: keyof typeof words.counts): Ask => ({
   as: 'count',
   title: words.counts[field],
-  now: bank[field],
+  // no number of tails is said: they are worked out
+  ...(field === 'tails' ? { now: bank.tails || undefined, word: words.workedOut } : { now: bank[field] }),
   save: (value) =>
     editBank(bank.id, {
       [field]: value === undefined ? undefined : Math.min(value, field === 'pulls' ? 2 : 24),

@@ -104,5 +104,5 @@ export const tails = ({ tailsHow, tails: count }: Bank): string =>
   `Tails laid out {tailsHow}, ${
     tailsHow === 'template'
       ? 'pitch {pitch}, pins {pin} at the end line'
-      : `half pins {halfPin} and pins {pin} at the end line, {tails} ${wordFor(count, 'tail', 'tails')}`
+      : `half pins {halfPin} and pins {pin} at the end line, ${count === 0 ? 'tails {tails}' : `{tails} ${wordFor(count, 'tail', 'tails')}`}`
   }, sloping one in {slope}.`;

@@ -25,7 +25,7 @@ export type Slip = {
 };
 
 /** What stands in while nothing is said: as is usual, as the shop has it, or as it follows from what is said. */
-function usualOf({ bench, found: { bank, drawers } }: Slip): asks.Usual {
+function usualOf({ bench, found: { bank } }: Slip): asks.Usual {
   const shop = bench.shop.value;
   const { top, bottom, ...reveals } = revealsOf(bank);
   return {
@@ -34,7 +34,7 @@ function usualOf({ bench, found: { bank, drawers } }: Slip): asks.Usual {
     top: absoluteOf(bank, top),
     bottom: absoluteOf(bank, bottom),
     sill: usualBank.band,
-    boxDeep: drawers?.ok ? drawers.value.slides?.long : undefined,
+    boxDeep: bank.slideLong ?? shop.slideLength,
     slideLong: shop.slideLength,
     slideHigh: shop.slideHeight ?? usualBank.slideHigh,
     clearance: shop.slideThickness ?? usualBank.clearance,

@@ -39,11 +39,11 @@ export function caseProblemText(problem: CaseProblem, c: Case): string {
     case 'missing-stock':
       return `Say what ${stockNames[problem.stock]} of, and how thick.`;
     case 'not-positive':
-      return `${caseFieldNames[problem.field]} must be more than nothing.`;
+      return `${caseFieldNames[problem.field]} must be more than 0.`;
     case 'negative':
-      return `${caseFieldNames[problem.field]} is ${w(problem.by)} under nothing: nothing or more.`;
+      return `${caseFieldNames[problem.field]} is ${w(problem.by)} below 0. Make it 0 or more.`;
     case 'negative-inside':
-      return `${capital(insideWords[problem.field])} is ${w(problem.by)} under nothing for ${insideName(c, problem.in)}: nothing or more.`;
+      return `${capital(insideWords[problem.field])} is ${w(problem.by)} below 0 for ${insideName(c, problem.in)}. Make it 0 or more.`;
     case 'no-opening':
       return problem.across
         ? `The sides and partitions alone are ${w(problem.by)} over what there is between. Go wider by more than that.`

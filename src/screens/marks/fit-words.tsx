@@ -67,9 +67,9 @@ export function errorText(error: FitError): string {
     case 'no-readings':
       return 'Put calipers on the sheet you will cut, near two corners and the middle, and give each reading.';
     case 'not-positive':
-      return 'A thickness is more than nothing.';
+      return 'A thickness must be more than 0.';
     case 'clearance-negative':
-      return `The groove would be ${writeLength(error.by)} narrower than the sheet. A clearance is nothing or more.`;
+      return `The groove would be ${writeLength(error.by)} narrower than the sheet. A clearance is 0 or more.`;
     default:
       return assertNever(error);
   }

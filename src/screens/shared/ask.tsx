@@ -29,6 +29,8 @@ export type Ask =
       readonly as: 'count';
       readonly title: string;
       readonly now: number | undefined;
+      /** What stands in while nothing is said. */
+      readonly word?: string;
       readonly save: (value: number | undefined) => readonly Change[];
     }
   | {
@@ -94,6 +96,6 @@ function shown(ask: Ask) {
     case 'text':
       return ask.now || undefined;
     case 'count':
-      return ask.now;
+      return ask.now ?? (ask.word && <span class="usual">{ask.word}</span>);
   }
 }

@@ -47,9 +47,9 @@ export function problemText(problem: Problem, board: Board, layout: Layout): str
     case 'missing':
       return `Say ${fields[problem.field]}${where(board, problem.in)}.`;
     case 'not-positive':
-      return `${capital(fields[problem.field])}${where(board, problem.in)} must be more than nothing.`;
+      return `${capital(fields[problem.field])}${where(board, problem.in)} must be more than 0.`;
     case 'negative':
-      return `${capital(fields[problem.field])}${where(board, problem.in)} is ${w(problem.by)} under nothing: nothing or more.`;
+      return `${capital(fields[problem.field])}${where(board, problem.in)} is ${w(problem.by)} below 0. Make it 0 or more.`;
     case 'too-many':
       return tooManyText(problem);
     case 'count-not-whole':
@@ -137,7 +137,7 @@ export function settingProblemText(problem: SettingProblem): string {
     case 'cutter-too-wide':
       return `No. ${problem.groove.no}: a cutter ${w(problem.cutter)} wide cannot make a groove ${w(problem.width)} wide. Take one no wider.`;
     case 'overlap-negative':
-      return `Passes ${w(problem.by)} short of each other leave wood standing. Overlap by nothing or more.`;
+      return `Passes ${w(problem.by)} short of each other leave wood standing. Overlap by 0 or more.`;
     case 'overlap-too-big':
       return `Passes overlap by ${w(problem.overlap)}, as wide as the cutter (${w(problem.cutter)}). Overlap less.`;
     case 'beyond-fence':

@@ -12,7 +12,7 @@ export function screwText({ least, most, fails }: Screw): string {
     case 'too-long':
       return `Every screw on the shelf would come through: one ${range} is wanted.`;
     case 'no-wood':
-      return 'A thickness is nothing or less: measure the front and the box front.';
+      return 'A thickness is 0 or less: measure the front and the box front.';
     case 'no-list':
       return `No screws on the list: one ${range} is wanted. See Shop figures.`;
     default:

@@ -13,7 +13,8 @@ export const askSet = {
   how: 'You are asked once. Tap in the outers and chippers; enter shims as thick as they measure.',
   lacks: 'A stack needs at least the outers and one chipper or shim.',
   done: 'That is all of it',
-  noArbor: 'The saw’s manual says what its arbor carries. Until you enter it here, no stack counts as too wide.',
+  noArbor:
+    'The saw’s manual says what its arbor carries. Until you enter it here, no stack counts as too wide.',
 } as const;
 
 export const askShims = {

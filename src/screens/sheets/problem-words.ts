@@ -14,7 +14,7 @@ export function problemWords(problem: PoolProblem, { stocks }: Breakdown, tape: 
   const w = (x: Length) => writeLength(x, tape);
   switch (problem.code) {
     case 'kerf-missing':
-      return 'The saw’s kerf is not known, and every cut takes it. Measure a cut in scrap, in Shop figures.';
+      return 'The saw’s kerf is not known, and every cut takes it. Measure a cut in scrap and enter it in Shop figures.';
     case 'trim-negative':
       return `A trim takes wood off: ${w(problem.trim)} would add some to ${stocks.get(problem.stock)?.name ?? 'the sheet'}.`;
     case 'trim-eats-it':
