@@ -34,7 +34,7 @@ export const equalDiagonals =
 export function rackingText(error: RackingError): string {
   switch (error.code) {
     case 'not-positive':
-      return 'Each of the four is more than nothing.';
+      return 'All four must be more than 0.';
     case 'cannot-be':
       return `That diagonal cannot be: with this width and height it lies between ${writeLength(error.least)} and ${writeLength(error.most)}.`;
     default:
