@@ -1,4 +1,6 @@
+import { equals } from '../../length/length';
 import type { Bank } from '../../trade/fronts/bank';
+import { revealsOf } from '../../trade/fronts/reveals';
 import { wordFor } from '../shared/counted';
 import type { FormPage } from './form-pages';
 
@@ -55,10 +57,13 @@ export const fronts = (bank: Bank): string => {
 };
 
 /** Gaps at the ends follow the ones between until they are said. */
-function gaps({ fit, across, top, bottom, side }: Bank): string {
-  if (fit === 'inset')
-    return top || bottom || side ? 'Gaps {between} between them.' : 'Gaps {between} all round.';
-  return `Gaps {between} between, covering {top} at the top, {bottom} at the bottom, {side} at the sides${across > 1 ? ', {gap} over a partition' : ''}.`;
+function gaps(bank: Bank): string {
+  const { top, between, bottom, side } = revealsOf(bank);
+  if (bank.fit === 'inset')
+    return [top, bottom, side].every((gap) => equals(gap, between))
+      ? 'Gaps {between} all round.'
+      : 'Gaps {between} between them.';
+  return `Gaps {between} between, covering {top} at the top, {bottom} at the bottom, {side} at the sides${bank.across > 1 ? ', {gap} over a partition' : ''}.`;
 }
 
 /** Gaps at the ends, which front goes on first once the fitting has not `begun`, where a difference goes. */
