@@ -102,18 +102,41 @@ export async function choose(page: Page, blank: string | RegExp, choice: string)
 /** The figure that stands at the saw, as it is spoken. */
 export const standing = (page: Page) => page.locator('.giant .sr').first();
 
+/** What is ticked of the setting or step in hand. */
+export const ticksHere = (page: Page) => page.locator('.saw [role="checkbox"][aria-checked="true"]');
+
+/** Takes the change of stack, and says of what comes first that it is done: then the setting can be cut. */
+export async function makeReady(page: Page): Promise<void> {
+  const set = page.getByRole('button', { name: /^It is set/ });
+  const bar = page.locator('.knuckle .main');
+  await expect(bar).toBeVisible();
+  if (await set.isVisible()) await set.click();
+  await expect(set).toBeHidden();
+  const done = page.getByRole('button', { name: /done already$/ });
+  while (await done.first().isVisible()) {
+    const before = await page.locator('.mblocked').count();
+    await done.first().click();
+    await expect(page.locator('.mblocked')).not.toHaveCount(before);
+    await pastBounce(page);
+  }
+}
+
 /** Cuts what the big bar says is next. */
 export async function cutNext(page: Page): Promise<void> {
   const bar = page.locator('.knuckle .main');
   await expect(bar).toContainText('cut');
-  const before = await page.locator('.bigtick[aria-checked="true"]').count();
+  const before = await ticksHere(page).count();
   await bar.click();
-  await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(before + 1);
+  await expect(ticksHere(page)).toHaveCount(before + 1);
   await pastBounce(page);
 }
 
-export async function nextStop(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Next stop' }).click();
+/** To the next setting of the run, by the big bar. */
+export async function nextSetting(page: Page): Promise<void> {
+  await page
+    .locator('.knuckle')
+    .getByRole('button', { name: /^Next: / })
+    .click();
   await pastBounce(page);
 }
 

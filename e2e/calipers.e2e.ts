@@ -1,5 +1,5 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { keys, openSample, painted } from './app';
+import { keys, makeReady, openSample, painted, ticksHere } from './app';
 
 /**
  * Types as calipers do: a key every 10 ms, Enter at the end. The strokes carry their own times, so that a busy machine
@@ -150,12 +150,12 @@ test('with no blank open a reading does nothing but say so, even on a button in 
   await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
 
   await page.goto('./#/saw/shellcase');
-  await expect(page.locator('.giant .mx')).toBeVisible();
+  await makeReady(page);
   await page.locator('.knuckle .main').focus();
-  const before = await page.locator('.bigtick[aria-checked="true"]').count();
+  const before = await ticksHere(page).count();
   await calipers(page, '18.25');
   await expect(line(page)).toHaveText('Calipers: no blank is open.'); // one figure only at the saw
-  await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(before);
+  await expect(ticksHere(page)).toHaveCount(before);
 });
 
 test('a scanner’s letters, two commas, 12 digits and a lone Enter are no reading', async ({ page }) => {

@@ -1,17 +1,17 @@
 import { expect, type Page, test } from '@playwright/test';
 import { quickBounce } from '../src/ui/touch';
-import { blankOf, fillBlank, goBy, openSample, pastBounce, readyOffline } from './app';
+import { blankOf, fillBlank, goBy, openSample, pastBounce, readyOffline, ticksHere } from './app';
 import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
 
 /** The figure of the setup on the screen, as it is spoken. */
-const figure = (page: Page) => page.locator('.setting .sr').first();
-const main = (page: Page) => page.locator('.fixedbar .main');
+const figure = (page: Page) => page.locator('.giant .sr').first();
+const main = (page: Page) => page.locator('.knuckle .main');
 
 async function tapMain(page: Page, words: string): Promise<void> {
-  const cut = page.locator('.tick[aria-checked="true"]');
-  await expect(main(page)).toHaveText(words);
+  const cut = ticksHere(page);
+  await expect(main(page)).toContainText(words);
   const before = await cut.count();
   await main(page).click();
   await expect(cut).toHaveCount(before + 1);
@@ -82,9 +82,6 @@ test('a case from outside sizes to a recut, offline, killed midway', async () =>
     await expect(figure(page)).toHaveText('17 and 1/2 inches');
     await tapMain(page, 'Left side is cut');
     await tapMain(page, 'Right side is cut');
-    await expect(page.locator('.lastcall')).toContainText(
-      '3 cuts still want 17 1/2: Bottom, Top, Partition.',
-    );
     await tapMain(page, 'Bottom is cut');
 
     await keptHere(page);
@@ -93,9 +90,12 @@ test('a case from outside sizes to a recut, offline, killed midway', async () =>
     page = context.pages()[0] ?? (await context.newPage());
     await page.goto(server.url); // cold start: server gone, nothing in memory
     await expect(figure(page)).toHaveText('17 and 1/2 inches'); // the same setup
-    await expect(page.locator('.tick[aria-checked="true"]')).toHaveCount(3); // every acknowledged tick
-    await expect(page.locator('.lastcall')).toContainText('2 cuts still want 17 1/2: Top, Partition.');
+    await expect(ticksHere(page)).toHaveCount(3); // every acknowledged tick
     await page.getByRole('button', { name: 'Leave' }).click(); // left with two uncut: said, and let go
+    await expect(page.locator('.lastcall')).toContainText('2 more pieces want this figure:');
+    await expect(page.locator('.lastcall li')).toHaveText(['Top, rip', 'Partition, rip']);
+    await page.getByRole('button', { name: 'Leave, 2 to come back for' }).click();
+    await expect(page.getByRole('heading', { name: 'Cuts', exact: true })).toBeVisible(); // and goes nowhere else
     await openCuts(page, server.url);
     await row(page, /Crosscut, stop at.*Bottom/).click();
     await expect(figure(page)).toHaveText('37 and 3/8 inches');
@@ -132,10 +132,10 @@ test('a case from outside sizes to a recut, offline, killed midway', async () =>
     await row(page, /Crosscut, stop at.*Bottom, recut/).click();
     await expect(figure(page)).toHaveText(/37 and 15\/32 inches/);
     await tapMain(page, 'Bottom, recut is cut');
-    await expect(page.locator('.tick[aria-checked="true"]')).toHaveCount(1);
+    await expect(ticksHere(page)).toHaveCount(1);
 
     await page.getByRole('button', { name: /^Undo/ }).click(); // undo takes back the tick, by name
-    await expect(page.locator('.tick[aria-checked="true"]')).toHaveCount(0);
+    await expect(ticksHere(page)).toHaveCount(0);
   } finally {
     await profile.kill();
     profile.remove();
@@ -147,26 +147,47 @@ test('a blocked cut says what blocks it, and goes ahead with a reason', async ({
   await openSample(page);
   await page.goto('./#/cuts');
   await row(page, /Crosscut, stop at.*Left side/).click();
-  const box = page.getByRole('checkbox', { name: /Left side, length/ });
-  await expect(page.locator('.piece').first()).toContainText('blocked by Left side, rip');
-  await box.click();
-  await expect(box).not.toBeChecked();
-  await page.getByRole('button', { name: 'Go ahead: already done elsewhere' }).click();
-  await expect(page.locator('.piece').first()).not.toContainText('blocked');
+  const pieces = page.locator('.mpiece');
+  await expect(pieces.first()).toContainText('Blocked: Left side, rip, comes first');
+  await expect(pieces.first().getByRole('checkbox')).toHaveCount(0); // nothing to tick
+  await page.getByRole('button', { name: 'measured another way' }).first().click();
+  await expect(pieces.first()).not.toContainText('Blocked');
+  await expect(pieces.first()).toContainText('measured another way'); // kept with the cut
   await pastBounce(page);
-  await box.click();
-  await expect(box).toBeChecked();
+  await pieces.first().click();
+  await expect(pieces.first()).toBeChecked();
 });
 
-test('the same tick stands on the card, on the marks of the part and at the saw', async ({ page }) => {
+test('one setting has one screen: from the marks of a part and from Cuts, blocked alike and ticked once', async ({
+  page,
+}) => {
   await openSample(page);
   await page.goto('./#/saw/case~left');
+  await expect(page.locator('.giant .mx').first()).toBeVisible();
+  await page.getByRole('button', { name: /^It is set/ }).click();
   await expect(page.locator('.giant .sr')).toContainText('4 and 1/8');
-  await page.locator('.knuckle .main').click();
-  await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(1);
+  await expect(page.locator('.mpiece')).toContainText(['Test piece', 'Left side', 'Right side']);
+  for (const blocked of await page.locator('.mpiece').all()) await expect(blocked).toContainText('Blocked:');
+  await page.getByRole('button', { name: 'I know what I’m doing' }).first().click();
+  await pastBounce(page);
+  await expect(main(page)).toContainText('Test cut fits');
+  await main(page).click();
+  await expect(page.locator('.mpiece')).toHaveCount(2); // it has nothing more to say
+  for (const side of ['Left side', 'Right side']) {
+    const blocked = page.locator('.mpiece.waits').filter({ hasText: side });
+    await blocked.getByRole('button', { name: 'I know what I’m doing' }).click();
+    await expect(blocked).toHaveCount(0);
+    await pastBounce(page);
+  }
+  const pair = page.locator('.mpiece');
+  await expect(pair).toHaveCount(2);
+  await expect(pair.nth(0)).toContainText('Front edge on fence');
+  await expect(pair.nth(1)).toContainText('Back edge on fence');
+  await tapMain(page, 'Left side is cut');
   await page.goto('./#/part/case~left');
   await row(page, /Stop block at.*dado for the bottom/).click();
-  await expect(page.getByRole('checkbox', { name: /Left side, dado for the bottom/ })).toBeChecked();
+  await expect(page.getByRole('checkbox', { name: /^Left side/ })).toBeChecked();
+  await expect(page.getByRole('checkbox', { name: /^Right side/ })).not.toBeChecked();
 });
 
 test('the stack for a sheet, and what a test cut asks for', async ({ page }) => {

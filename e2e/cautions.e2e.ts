@@ -1,5 +1,5 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { openSample, shot, standing } from './app';
+import { makeReady, openSample, shot, standing } from './app';
 import { keptHere } from './kept';
 
 // alike: whoever is free takes the next
@@ -111,6 +111,7 @@ test('at the saw, on every machine: in sight at three sizes, and back to the sam
     await expect(page.locator('.caution')).toBeVisible();
     await page.getByRole('button', { name: /^To the (saw|router)/ }).click();
     await page.locator('.giant').waitFor();
+    await makeReady(page);
     await page.getByRole('button', { name: 'Skip' }).click();
     await standsThere(page, `saw-${k}`);
     const before = await standing(page).textContent();
@@ -161,7 +162,7 @@ test('in Cuts, on the card of every machine and step: in sight at three sizes, a
   await builds.first().waitFor();
   for (let k = 0; k < (await builds.count()); k++) {
     await builds.nth(k).locator('button.nextset').first().click();
-    await first.locator('.piece').first().waitFor();
+    await first.locator('.knuckle').first().waitFor();
     const says = await wordsOf(first);
     if (!met.has(says)) {
       met.add(says);
@@ -216,6 +217,7 @@ test('Before you cut says first what comes first; the phone’s own back and a s
   await expect(page.getByRole('heading', { name: 'This phone' })).toBeVisible();
 
   await page.goto('./#/saw/shellcase');
+  await makeReady(page);
   await page.getByRole('button', { name: 'Skip' }).click();
   const [address, before] = [page.url(), await standing(page).textContent()];
   await page.locator('.caution').click();

@@ -7,11 +7,13 @@ import {
   fillBlank,
   goBy,
   keyIn,
-  nextStop,
+  makeReady,
+  nextSetting,
   openSample,
   pastBounce,
   readyOffline,
   standing,
+  ticksHere,
 } from './app';
 import { keptHere } from './kept';
 import { newProfile } from './profile';
@@ -44,13 +46,16 @@ test('first visit to cut grooves, offline, killed, and everything still there', 
     await expect(page.getByRole('checkbox', { name: 'Marked 1' })).toBeChecked();
 
     await page.getByRole('button', { name: 'To the saw' }).click();
+    await makeReady(page);
+    const board = await boardOf(page);
     await expect(standing(page)).toHaveText('3 and 1/8 inches');
     await cutNext(page);
     await expect(standing(page)).toHaveText('3 and 1/8 inches'); // no figure changes by itself
-    await nextStop(page);
+    await nextSetting(page);
     await expect(standing(page)).toHaveText('9 and 7/16 inches');
+    await makeReady(page);
     await cutNext(page);
-    await nextStop(page);
+    await nextSetting(page);
     await expect(standing(page)).toHaveText('15 and 3/4 inches');
 
     await keptHere(page);
@@ -60,7 +65,7 @@ test('first visit to cut grooves, offline, killed, and everything still there', 
     await page.goto(server.url); // cold start: server gone, nothing in memory
     await expect(standing(page)).toHaveText('15 and 3/4 inches'); // the same setting
     await expect(page.getByText('3 of 4')).toBeVisible();
-    await page.goto(`${server.url}#/stops/${await boardOf(page)}`);
+    await page.goto(`${server.url}#/stops/${board}`);
     await expect(page.locator('.tick[aria-checked="true"]')).toHaveCount(2); // every acknowledged tick
     await page.getByRole('button', { name: 'Knife marks' }).click();
     await expect(page.getByRole('checkbox', { name: 'Marked 1' })).toBeChecked();
@@ -134,12 +139,12 @@ test('two pages on one job lose no tick and follow each other', async ({ page, c
 test('glove bounce ticks once, and a wiping thumb after waking ticks nothing', async ({ page }) => {
   await openSample(page);
   await page.goto('./#/saw/shellcase');
-  await expect(page.locator('.knuckle .main')).toBeVisible();
+  await makeReady(page);
   // the page's own clock is held, so that a slow machine cannot turn a bounce into a second tap
   await page.clock.install();
   await page.clock.pauseAt(Date.now() + 60_000);
   await page.locator('.knuckle .main').dblclick({ delay: 10 });
-  await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(1);
+  await expect(ticksHere(page)).toHaveCount(1);
   await page.evaluate(() => {
     Object.defineProperty(document, 'visibilityState', { value: 'visible', configurable: true });
     document.dispatchEvent(new Event('visibilitychange'));
@@ -152,13 +157,13 @@ test('glove bounce ticks once, and a wiping thumb after waking ticks nothing', a
     });
   });
   await page.clock.runFor(afterWake - 10);
-  await page.locator('.bigtick').nth(1).click();
+  await page.locator('.mpiece').nth(1).click();
   await expect(page.locator('html')).toHaveAttribute('data-reached', '0');
-  await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(1);
+  await expect(ticksHere(page)).toHaveCount(1);
   await page.clock.runFor(60);
-  await page.locator('.bigtick').nth(1).click();
+  await page.locator('.mpiece').nth(1).click();
   await expect(page.locator('html')).toHaveAttribute('data-reached', '1');
-  await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(2);
+  await expect(ticksHere(page)).toHaveCount(2);
 });
 
 test('started anew on a page, Back goes to the one it is reached from', async ({ page }) => {

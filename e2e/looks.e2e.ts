@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { keys, openSample, painted, shot } from './app';
+import { keys, makeReady, openSample, painted, shot } from './app';
 import { violations } from './axe';
 import { screens } from './screens';
 
@@ -110,10 +110,11 @@ test('the saw turned sideways keeps the figure, the ticks and the bar in sight',
   await openSample(page);
   await page.setViewportSize({ width: 844, height: 390 });
   await page.goto('./#/saw/shellcase');
-  for (const part of ['.giant .mx', '.bigtick >> nth=1', '.knuckle .main']) {
+  await makeReady(page);
+  for (const part of ['.giant .mx', '.mpiece >> nth=0', '.knuckle .main']) {
     await expect(page.locator(part)).toBeInViewport({ ratio: 0.95 });
   }
-  const tick = await page.locator('.bigtick').nth(1).boundingBox();
+  const tick = await page.locator('.mpiece').first().boundingBox();
   const bar = await page.locator('.knuckle .main').boundingBox();
   expect((tick?.y ?? 0) + (tick?.height ?? 0)).toBeLessThanOrEqual(bar?.y ?? 0);
   await shot(page, 'saw-landscape');

@@ -17,7 +17,7 @@ export const screens: readonly { readonly name: string; readonly hash: string; r
   { name: 'parts', hash: '#/parts', ready: '.pairsize' },
   { name: 'part', hash: '#/part/case~left', ready: '.sizerow' },
   { name: 'cuts', hash: '#/cuts', ready: '.build' },
-  { name: 'setup', hash: '#/setup/rip~r35d2~wtrue0edge', ready: '.piece' },
+  { name: 'setup', hash: '#/setup/rip~r35d2~wtrue0edge', ready: '.mpiece' },
   { name: 'stack', hash: '#/stack/stop~c13d32~h3d16', ready: '.stackbox' },
   { name: 'shims', hash: '#/shims', ready: '.nextset' },
   { name: 'fronts', hash: '#/fronts/drawers', ready: '.asbuilt' },

@@ -98,9 +98,11 @@ export function stepsOf({ hand, at, more }) {
       async () => {
         await hand.go(`${at.url}#/saw/shellcase`);
         await hand.see('//*[contains(@class,"giant")]//*[contains(@class,"mx")]');
-        const before = await hand.run(`document.querySelectorAll('.bigtick[aria-checked="true"]').length`);
+        await hand.tap(button('It is set'));
+        await hand.tap(button('The length is done already'));
+        await hand.see('//*[contains(@class,"knuckle")]//button[contains(., "is cut")]');
         await hand.tap('//*[contains(@class,"knuckle")]//*[contains(@class,"main")]');
-        await hand.until('.bigtick[aria-checked="true"]', before + 1);
+        await hand.until('.mpiece[aria-checked="true"]', 1);
       },
     ],
     [

@@ -5,7 +5,6 @@ import { JobScreen } from '../screens/job/job';
 import { BoardsScreen } from '../screens/marks/boards-screen';
 import { MarksScreen } from '../screens/marks/marks';
 import type { Route } from '../screens/routes';
-import { SawScreen } from '../screens/saw/saw';
 import { type Tab, Tabs } from '../ui/bar';
 import { later, laterMissing } from './bring-later';
 import { Trouble } from './trouble';
@@ -61,8 +60,6 @@ function Screen({ route, bench }: ScreenProps) {
           Facts={later.value?.Facts}
         />
       );
-    case 'saw':
-      return <SawScreen key={route.board} bench={bench} id={route.board} setting={route.setting} />;
     default:
       return later.value ? <later.value.LaterScreen route={route} bench={bench} /> : <main class="page" />;
   }

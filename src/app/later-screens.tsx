@@ -11,7 +11,6 @@ import { BuiltScreen } from '../screens/case/built';
 import { CaseScreen } from '../screens/case/case';
 import { BeforeScreen } from '../screens/cautions/before';
 import { CutsScreen } from '../screens/cuts/cuts';
-import { SetupScreen } from '../screens/cuts/setup';
 import { DoubleScreen } from '../screens/double/double';
 import { FigureScreen } from '../screens/figure/figure';
 import { HandOverScreen } from '../screens/handover/handover';
@@ -20,6 +19,7 @@ import { ImportScreen } from '../screens/job/import';
 import { JobsScreen } from '../screens/job/jobs';
 import { PhoneScreen } from '../screens/job/phone';
 import { ShopScreen } from '../screens/job/shop';
+import { GrooveScreen, MachineScreen } from '../screens/machine/machine';
 import { ChangeScreen } from '../screens/marks/change';
 import { FitScreen } from '../screens/marks/fit';
 import { TrayScreen } from '../screens/marks/tray';
@@ -34,7 +34,7 @@ import { StackScreen } from '../screens/stack/stack';
 import { StockScreen } from '../screens/stock/stock';
 import { openCodeReader } from './code-reader';
 
-type FirstAt = 'job' | 'last' | 'boards' | 'marks' | 'stops' | 'saw';
+type FirstAt = 'job' | 'last' | 'boards' | 'marks' | 'stops';
 type LaterRoute = Exclude<Route, { readonly at: FirstAt }>;
 
 type ScreenProps = { readonly route: LaterRoute; readonly bench: Bench };
@@ -62,6 +62,8 @@ export function LaterScreen({ route, bench }: ScreenProps) {
       return <DoubleScreen bench={bench} />;
     case 'change':
       return <ChangeScreen key={route.board} bench={bench} id={route.board} />;
+    case 'saw':
+      return <GrooveScreen bench={bench} board={route.board} setting={route.setting} />;
     case 'tray':
       return <TrayScreen key={route.board} bench={bench} id={route.board} />;
     case 'fit':
@@ -94,7 +96,7 @@ function pieceScreen(route: PieceRoute, bench: Bench) {
     case 'cuts':
       return <CutsScreen bench={bench} />;
     case 'setup':
-      return <SetupScreen key={route.id} bench={bench} id={route.id} />;
+      return <MachineScreen key={route.id} bench={bench} id={route.id} />;
     case 'stack':
       return <StackScreen key={route.id} bench={bench} id={route.id} />;
     case 'shims':

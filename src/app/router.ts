@@ -23,7 +23,8 @@ export function makeRouter(
     route.value = readRoute(location.hash);
     const here = writeRoute(route.value);
     if (here === settings.value.here) return;
-    void keep(route.value.at === 'saw' ? { here, saw: here } : { here });
+    const atMachine = route.value.at === 'saw' || route.value.at === 'setup';
+    void keep(atMachine ? { here, saw: here } : { here });
   }
 
   function go(to: Route, replace = false): void {

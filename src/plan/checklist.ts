@@ -2,9 +2,8 @@ import type { Folded } from '../job/log';
 import { fromStored } from '../length/stored';
 import type { WorkName } from '../trade/carcass/part-name';
 import { backOf } from '../trade/fronts/bank';
-import { isTested, machineAt } from '../trade/machines/machines';
 import { type CutTo, noLongerFit } from '../trade/setups/changes';
-import { type Blocked, blockedBy, type Card, cardsOf, type Doing, lastCall } from '../trade/setups/checklist';
+import { type Blocked, blockedBy, type Card, cardsOf, type Doing } from '../trade/setups/checklist';
 import type { Operation } from '../trade/setups/operation';
 import type { Plan } from './plan';
 
@@ -61,14 +60,6 @@ export function standingCard(list: Checklist): Card | undefined {
   const ready = (card: Card) =>
     card.operations.some((op) => !list.doing.done(op.id) && blocks(list, op).length === 0);
   return (stands && ready(stands) ? stands : undefined) ?? open.find(ready) ?? open[0];
-}
-
-/** What still wants a card's setup, here or later, and what wants its cutter and height at another figure. */
-export function callFor(list: Checklist, card: Card) {
-  const [first] = card.operations;
-  if (!first) return { sameSetup: [], sameBuild: [], spare: false };
-  const call = lastCall(first.setup, list.plan.operations, list.doing.done);
-  return { ...call, spare: isTested(machineAt(first.setup.machine)) };
 }
 
 /** Pieces cut to a figure they no longer want. */

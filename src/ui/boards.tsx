@@ -106,36 +106,3 @@ function StandingGroove({ groove, near, far, row }: StandingGrooveProps) {
     </>
   );
 }
-
-type SledProps = {
-  readonly length: number;
-  readonly grooves: readonly DrawnGroove[];
-  /** Teeth of the setting in hand, from the end that is on the stop. */
-  readonly blade: number;
-  readonly label: string;
-};
-
-/** The board on the sled: stop block, blade, grooves cut solid and to be cut dashed. */
-export function BoardOnSled({ length, grooves, blade, label }: SledProps) {
-  const scale = 328 / Math.max(length, 0.001);
-  return (
-    <svg viewBox="0 0 358 54" class="sled-board" role="img" aria-label={label}>
-      <rect class="f-birch" x="22" y="8" width="328" height="38" />
-      {grooves.map((g) => (
-        <rect
-          key={g.id}
-          class={g.done ? 'f-notch' : 'k-onbirch'}
-          x={22 + g.near * scale}
-          y="8"
-          width={Math.max(1.5, g.width * scale)}
-          height="38"
-          stroke-width={g.done ? 0 : 1.25}
-          stroke-dasharray={g.done ? undefined : '3 3'}
-        />
-      ))}
-      <rect class="k-onbirch" x="22" y="8" width="328" height="38" stroke-width="1.5" />
-      <rect class="f-blue" x="2" y="2" width="20" height="50" rx="2" />
-      <line class="k-red" x1={22 + blade * scale} x2={22 + blade * scale} y1="0" y2="54" stroke-width="4" />
-    </svg>
-  );
-}

@@ -3,7 +3,6 @@ import { editBoard, editJob, tickOf } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import {
   blocks,
-  callFor,
   checklistOf,
   cutCount,
   groupsOf,
@@ -66,15 +65,6 @@ describe('standingCard', () => {
 
   test('is none when everything is cut', () => {
     expect(standingCard(at([...ripped, ...ticked(long.operations.map(({ id }) => id))]))).toBeUndefined();
-  });
-});
-
-describe('callFor', () => {
-  test('names what still wants the fence where it stands', () => {
-    const [one, other] = rip.operations;
-    const call = callFor(at([...shelves, ...ticked([one?.id ?? ''])]), rip);
-    expect(call.sameSetup.map(({ id }) => id)).toEqual([other?.id]);
-    expect(call.spare).toBe(false);
   });
 });
 

@@ -1,10 +1,15 @@
 import { useState } from 'preact/hooks';
+import { cutterTape, markAt } from '../../length/tape';
+import { writeLength } from '../../length/write';
 import { type Checklist, groupsOf, isDone } from '../../plan/checklist';
+import { runsOfBuild, standingOn } from '../../plan/run';
+import { machineAt } from '../../trade/machines/machines';
 import type { Card } from '../../trade/setups/checklist';
+import type { Setup } from '../../trade/setups/setup';
 import { Icon } from '../../ui/icon';
-import { Mixed } from '../../ui/mixed';
+import { Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { buildWords } from '../shared/cut-words';
+import { machineNames } from '../shared/machines/machine-names';
 import { setupTitle } from '../shared/setup-title';
 import * as words from './words';
 import './cuts.css';
@@ -32,15 +37,17 @@ export function BySetup({ list, stand, go }: BySetupProps) {
 /** So many rows of one build are shown; of more, all but the last few are behind a tap. */
 const mostShown = 6;
 
-/** The cards at one build, under its name. */
+/** The cards at one build: its machine, the change to it, its settings. */
 function Build({ cards, list, stand, go }: BySetupProps & { readonly cards: readonly Card[] }) {
   const [unfolded, setUnfolded] = useState(false);
-  const op = cards[0]?.operations[0];
+  const [first] = cards;
+  const op = first?.operations[0];
   if (!op) return null;
   const all = cards.length <= mostShown || unfolded;
   return (
     <div class="build">
-      <h2 class="sec pad-x">{buildWords(op.setup, list.plan.job.tape)}</h2>
+      <h2 class="sec pad-x">{machineNames[op.setup.machine]}</h2>
+      <ChangeRow card={first} {...{ list, go }} />
       {(all ? cards : cards.slice(0, mostShown - 1)).map((card) => (
         <CardRow key={card.id} {...{ card, list, go }} now={card === stand} />
       ))}
@@ -51,6 +58,23 @@ function Build({ cards, list, stand, go }: BySetupProps & { readonly cards: read
         </button>
       )}
     </div>
+  );
+}
+
+type RowProps = Omit<BySetupProps, 'stand'> & { readonly card: Card };
+
+/** A change of stack, bit or height: a row of its own before the settings it serves. */
+function ChangeRow({ card, list, go }: RowProps) {
+  const [op] = card.operations;
+  const { cuts } = machineAt(op?.setup.machine ?? 'hand');
+  if (!op?.setup.cutter || cuts === 'tool' || standingOn(list)?.setup.build === op.setup.build) return null;
+  return (
+    <button type="button" class="changerow" onClick={() => go({ at: 'setup', id: card.id })}>
+      <span class="grow">
+        <b>{words.changeTo(op.setup, list.plan.job.tape)}</b>
+      </span>
+      <Icon name="next" />
+    </button>
   );
 }
 
@@ -73,37 +97,45 @@ function Done({ cards, list, go }: DoneProps) {
   );
 }
 
-type CardRowProps = Omit<BySetupProps, 'stand'> & { readonly card: Card; readonly now: boolean };
-
-function CardRow({ card, list, go, now }: CardRowProps) {
+/** A setting in three columns: stack over height, pieces over how they lie, figure over remainder. */
+function CardRow({ card, list, go, now }: RowProps & { readonly now: boolean }) {
   const [op] = card.operations;
   if (!op) return null;
+  const { tape } = list.plan.job;
   const cut = card.operations.filter((o) => list.doing.done(o.id)).length;
-  const names = groupsOf(card, list.plan).map((g) => words.groupName(g, list.plan.job.tape));
+  const names = groupsOf(card, list.plan).map((g) => words.groupName(g, tape));
   const { figure } = op.setup;
   return (
     <button
       type="button"
-      class={now ? 'nextset now' : 'nextset'}
+      class={now ? 'nextset cutrow now' : 'nextset cutrow'}
       onClick={() => go({ at: 'setup', id: card.id })}
     >
+      <OnArbor setup={op.setup} list={list} />
+      <span class="sr">{setupTitle(op)}</span>
       <span class="grow">
-        <b>{setupTitle(op)}</b>
-        <span class="s muted block">{words.cardParts(names, cut, card.operations.length)}</span>
+        <b>{words.cardParts(names, cut, card.operations.length)}</b>
+        <span class="s muted block">{words.cardSays(list, card)}</span>
       </span>
-      {figure && <Mixed value={figure.value} rest={figure.rest} tape={list.plan.job.tape} />}
+      {figure && (
+        <span class="set-to">
+          <Mixed value={figure.value} rest={figure.rest} tape={tape} />
+          <Remainder rest={figure.rest} tape={tape} by={false} />
+        </span>
+      )}
     </button>
   );
 }
 
-/** Cards that follow one another at one build. */
-function runsOfBuild(cards: readonly Card[]): readonly (readonly Card[])[] {
-  const runs: Card[][] = [];
-  for (const card of cards) {
-    const last = runs[runs.length - 1];
-    const build = card.operations[0]?.setup.build;
-    if (last && last[0]?.operations[0]?.setup.build === build) last.push(card);
-    else runs.push([card]);
-  }
-  return runs;
+/** Stack over height, with the table between them. */
+function OnArbor({ setup: { cutter, height }, list }: { readonly setup: Setup; readonly list: Checklist }) {
+  const { tape } = list.plan.job;
+  if (!cutter && !height) return null;
+  const fine = cutterTape(tape);
+  return (
+    <span class="on-arbor">
+      <span>{cutter ? writeLength(markAt(cutter, fine).value, fine) : ' '}</span>
+      <span>{height ? words.raised(writeLength(height, tape)) : ' '}</span>
+    </span>
+  );
 }

@@ -3,7 +3,6 @@ import type { Board } from '../../trade/grooves/board';
 import type { Layout } from '../../trade/grooves/lay-out';
 import type { BoardField, GrooveField, Problem } from '../../trade/grooves/layout';
 import type { Setting, SettingProblem, SettingWarning } from '../../trade/grooves/settings';
-import { machineFor } from '../../trade/machines/groove-machines';
 import type { ShopField } from '../../trade/machines/shop';
 import { capital } from './capital';
 import { exactly as w } from './exact-words';
@@ -165,16 +164,4 @@ export function settingWarningText(warning: SettingWarning): string {
     default:
       return assertNever(warning);
   }
-}
-
-/** Which face goes where: into the table for a stack below, up for a cutter above. */
-export function faceText(setting: Setting, board: Board): string {
-  const face =
-    board.made === 'partition'
-      ? `face ${setting.groove.face}`
-      : board.made === 'pair'
-        ? 'inside'
-        : 'grooved face';
-  const { holds, above } = machineFor(board.machine);
-  return `${face} ${holds === 'guide' || above ? 'up' : 'down'}`;
 }

@@ -46,52 +46,8 @@ describe('the parts on a card', () => {
   test('three are named, the others counted', () => {
     expect(words.cardParts(['a', 'b', 'c'], 0, 1)).toBe('a, b, c');
     expect(words.cardParts(['a', 'b', 'c', 'd', 'e'], 2, 5)).toBe('a, b, c and 2 more · 2 of 5');
+    expect(words.cardParts(['a', 'b'], 0, 2)).toBe('a, b');
   });
-});
-
-describe('the last call', () => {
-  test('says the figure where there is one, and one cut in the singular', () => {
-    expect(words.stillWant([rip], '12')).toBe(`One cut still wants 12: Shelf 1.`);
-    expect(words.stillWant(rips.slice(0, 2), '')).toMatch(/^2 cuts still want this: /);
-    expect(words.stillWant([], '')).toBe('Nothing more wants this figure.');
-    expect(words.stillWant([], '12')).toBe('Nothing more wants 12.');
-  });
-
-  test('one is blocked, two are; of five three are named', () => {
-    expect(words.blockedForNow([rip])).toContain(' is blocked for now');
-    expect(words.blockedForNow(rips.slice(0, 2))).toContain(' are blocked for now');
-    expect(words.blockedForNow(rips)).toContain(' and 2 more are blocked');
-  });
-
-  test('one more at the same blade wants it, two want it', () => {
-    expect(words.sameBuild(rip.setup, 1, '1/32')).toMatch(/one cut wants it\.$/);
-    expect(words.sameBuild(rip.setup, 2, '1/32')).toMatch(/2 cuts want it\.$/);
-  });
-});
-
-describe('a setup', () => {
-  test('names the stocks its stack is built for, and nothing where it is built for none', () => {
-    expect(words.standsOn(rip.setup, '1/32', ['Sheet A', 'Sheet B'])).toMatch(
-      / Build the stack for Sheet A and Sheet B\.$/,
-    );
-    expect(words.standsOn(rip.setup, '1/32', [])).not.toContain('Build');
-  });
-
-  test('its line ends in its figure', () => {
-    expect(words.setupLine(rip, '1/32')).toMatch(/ 12$/);
-  });
-
-  test('a tick and taking it back are told apart', () => {
-    expect(words.tickAct(rip, false)).toBe(`Cut: Shelf 1`);
-    expect(words.tickAct(rip, true)).toBe(`Not cut: Shelf 1`);
-  });
-});
-
-test('what stands in the way: two are named, of three the first', () => {
-  expect(words.blockers(['a', 'b'])).toBe('a and b');
-  expect(words.blockers(['a', 'b', 'c'])).toBe('a and 2 more');
-  expect(words.notMeasured(undefined)).toBe('the sheet is not measured');
-  expect(words.openingNotMeasured(true)).toContain('front and back');
 });
 
 test('a piece that no longer fits says what of it is off', () => {

@@ -2,8 +2,13 @@ import { expect, test } from 'vitest';
 import { editBoard, editJob, letAheadOf, tickOf } from '../../../src/job/edits';
 import type { Change } from '../../../src/job/entry';
 import { checklistOf } from '../../../src/plan/checklist';
-import { plainCuts } from '../../../src/screens/cuts/plain';
-import { blockWords, nextCard, pieceNote, readyOn, tickChanges } from '../../../src/screens/cuts/setup-card';
+import {
+  cutOtherwise,
+  nextCard,
+  readyOn,
+  standChanges,
+  tickChanges,
+} from '../../../src/screens/machine/setting-in-hand';
 import { l } from '../../length/write-figures';
 import { worked } from '../../plan/job-of';
 
@@ -24,37 +29,33 @@ function at(...more: readonly Change[]) {
 }
 const ticked = at().rip.operations.flatMap((op) => tickOf(op.id, op.figure));
 
-test('after the rip comes the length; after the last setup what is still open', () => {
+test('after the rip comes the length; after the last setting what is still open; after all, nothing', () => {
   const { list, rip, long } = at();
   expect(nextCard(list, rip)).toBe(long);
   expect(nextCard(list, long)).toBe(rip);
+  const all = at(...ticked, ...long.operations.flatMap((op) => tickOf(op.id, op.figure)));
+  expect(nextCard(all.list, all.rip)).toBeUndefined();
 });
 
-test('a length is ready once its piece is ripped, and until then says what it waits for', () => {
+test('a length is ready once its piece is ripped, or once it is let go ahead', () => {
   const before = at();
   const [first] = before.long.operations;
   if (!first) throw new Error('no operation');
   expect(readyOn(before.list, before.long)).toBeUndefined();
-  expect(blockWords(before.list, first)).toContain('rip');
-  expect(pieceNote(before.list, [first])).toMatch(/^blocked by /);
   const after = at(...ticked);
   expect(readyOn(after.list, after.long)?.id).toBe(first.id);
-});
-
-test('what was let go ahead says why; what is cut in part says how much', () => {
-  const { list, long } = at(...ticked);
-  const [first] = long.operations;
-  if (!first) throw new Error('no operation');
-  const ahead = at(...ticked, ...letAheadOf(first.id, 'already done'));
-  expect(pieceNote(ahead.list, ahead.long.operations)).toBe('already done');
-  const one = at(...ticked, ...tickOf(first.id, first.figure));
-  expect(pieceNote(one.list, one.long.operations)).toBe('1 of 2');
-  expect(pieceNote(list, list.cards[0]?.operations ?? [])).not.toContain('of 2');
+  const ahead = at(...letAheadOf(first.id, 'measured another way'));
+  expect(readyOn(ahead.list, ahead.long)?.id).toBe(first.id);
 });
 
 test('a piece cut to another figure says both', () => {
   const { list, rip } = at(...ticked, ...editBoard('shelf', { across: l('11 1/2') }));
-  expect(pieceNote(list, rip.operations)).toBe('cut at 12, now wants 11 1/2');
+  expect(rip.operations.map((op) => cutOtherwise(list, op))).toEqual([
+    'cut at 12, now wants 11 1/2',
+    'cut at 12, now wants 11 1/2',
+  ]);
+  const same = at(...ticked);
+  expect(same.rip.operations.map((op) => cutOtherwise(same.list, op))).toEqual(['', '']);
 });
 
 test('a tick says what stands on the machine, once; a second tap takes the tick back', () => {
@@ -63,14 +64,8 @@ test('a tick says what stands on the machine, once; a second tap takes the tick 
   if (!op) throw new Error('no operation');
   expect(tickChanges(list, rip, op)).toContainEqual(editJob({ standing: rip.id })[0]);
   const standing = at(...editJob({ standing: rip.id }));
+  expect(standChanges(standing.list, standing.rip)).toEqual([]);
   expect(tickChanges(standing.list, standing.rip, op)).toHaveLength(1);
   const done = at(...ticked);
   expect(tickChanges(done.list, done.rip, op)).toEqual([{ kind: 'untick', op: op.id }]);
-});
-
-test('the plain list has a box for every piece, crossed where it is cut', () => {
-  const text = plainCuts(at(...ticked).list);
-  expect(text.split('\n')[0]).toBe('Cabinet, 2 of 4 cut');
-  expect(text.match(/\[x\]/g)).toHaveLength(2);
-  expect(text.match(/\[ \]/g)).toHaveLength(2);
 });

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { editRecipe } from '../../job/edits';
 import type { Recipe as Kept } from '../../job/job';
 import type { Length } from '../../length/length';
+import { type MachineId, machineAt } from '../../trade/machines/machines';
 import { KeySheet } from '../../ui/key-sheet';
 import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
@@ -17,13 +18,15 @@ type RecipeProps = {
   readonly id: string;
   /** Where the stack is kept: it serves every figure it is set to. */
   readonly build?: string;
+  /** Where nothing is found out, nothing is asked. */
+  readonly machine?: MachineId;
 };
 
 /** What was found out at a setup: it stays on the card for ever. */
-export function Recipe({ bench, id, build = id }: RecipeProps) {
+export function Recipe({ bench, id, build = id, machine }: RecipeProps) {
   const [open, setOpen] = useState<Open>();
   const job = bench.job.value;
-  if (!job) return null;
+  if (!job || (machine && machineAt(machine).noRecipe)) return null;
   const recipe = job.recipes[id] ?? {};
   return (
     <section class="recipe" aria-label={words.kept}>

@@ -1,0 +1,40 @@
+import { forDrawing } from '../../length/length';
+import type { Plan } from '../../plan/plan';
+import type { Operation } from '../../trade/setups/operation';
+import type { Placing } from '../../trade/setups/placing';
+import type { OnMachine } from '../../ui/piece-on-machine';
+
+/**
+ * How a piece lies on its machine, for the picture: made of the same answer as the words. Nothing where it is not known
+ * which side of the cut the stop, fence or guide is, or where nothing is set to a figure.
+ */
+export function laidOut(placing: Placing, op: Operation, plan: Plan): OnMachine | undefined {
+  const part = plan.parts.find((p) => p.id === op.part);
+  const { figure } = op.setup;
+  const { stop } = placing;
+  if (!part || !figure || !stop) return undefined;
+  const across = op.what === 'rip' || op.what === 'along' || op.what === 'rabbet';
+  const whole = forDrawing((across ? part.width : part.length).sum.value);
+  const band = bandOf(placing);
+  if (whole <= 0 || !band) return undefined;
+  return {
+    block: stop,
+    ...band,
+    fence: placing.fence,
+    blade: Math.min(1, Math.max(0, forDrawing(figure.value) / whole)),
+  };
+}
+
+/** The edge that is named, and where it lies seen from above: the front one where it can be told. */
+function bandOf({ fence, onFence, leads, toYou }: Placing): Pick<OnMachine, 'band' | 'word'> | undefined {
+  const near = toYou ?? (fence === 'near' ? onFence : undefined);
+  if (near)
+    return near.named === 'back' && leads?.named === 'front'
+      ? far('front')
+      : { band: 'near', word: near.named };
+  if (fence === 'far' && onFence) return far(onFence.named);
+  if (leads) return far(leads.named);
+  return onFence && { band: 'block', word: onFence.named };
+}
+
+const far = (word: string) => ({ band: 'far', word }) as const;

@@ -1,0 +1,125 @@
+import { useState } from 'preact/hooks';
+import { type Checklist, isDone } from '../../plan/checklist';
+import { runOf, unmadeAt } from '../../plan/run';
+import { cautionOf } from '../../trade/cautions/caution';
+import type { Card } from '../../trade/setups/checklist';
+import type { Operation } from '../../trade/setups/operation';
+import { placingOf } from '../../trade/setups/placing';
+import type { Bench } from '../bench';
+import { Caution } from '../shared/caution';
+import { onWords } from '../shared/cut-words';
+import { leave } from '../shared/leave';
+import { OneNumber } from '../shared/one-number';
+import { placingWords } from '../shared/placing-words';
+import { ReachLines } from '../shared/reach-lines';
+import { setupTitle } from '../shared/setup-title';
+import { SpoiledDock } from '../shared/spoiled';
+import { useWake } from '../shared/use-wake';
+import { Finish } from './finish';
+import { LastCall } from './last-call';
+import { OtherFigures } from './other-figures';
+import { Pieces } from './pieces';
+import { Recipe } from './recipe';
+import { nextCard, readyOn, tickChanges } from './setting-in-hand';
+import { Strip } from './strip';
+import { Ways } from './ways';
+import * as words from './words';
+
+type SettingProps = { readonly bench: Bench; readonly list: Checklist; readonly card: Card };
+
+/** One figure on the machine, and all that is cut at it. */
+export function SettingInHand({ bench, list, card }: SettingProps) {
+  const [spoiling, setSpoiling] = useState(false);
+  const [calling, setCalling] = useState<() => void>();
+  const wake = useWake(bench);
+  const [first] = card.operations;
+  if (!first) return null;
+  const { tape } = list.plan.job;
+  const run = runOf(list, card);
+  const unmade = unmadeAt(list, card);
+  /** Nothing is left with something begun and unmade but by a tap that says so. */
+  const away = (go: () => void) => (unmade.length > 0 ? setCalling(() => go) : go());
+  const toCard = (to: Card | undefined) =>
+    to ? bench.go({ at: 'setup', id: to.id }, true) : leave(bench, { at: 'cuts' });
+  const inHand: InHand = { bench, list, card, toCard: (to) => away(() => toCard(to)) };
+  return (
+    <OneNumber
+      {...{ bench, wake, tape }}
+      heading={words.heading(first, tape)}
+      leave={{ label: words.leave, onTap: () => away(() => leave(bench, { at: 'cuts' })) }}
+      tool={<Finish bench={bench} />}
+      strip={<Strip {...{ list, card, first }} />}
+      row={{ done: run.map((c) => isDone(list, c)), at: run.indexOf(card) }}
+      progress={words.progress(run.filter((c) => isDone(list, c)).length, run.length)}
+      title={setupTitle(first)}
+      figure={first.setup.figure}
+      scrolls={<Caution bench={bench} code={cautionOf(first)} />}
+      goTo={(k) => inHand.toCard(run[k])}
+      main={mainAction(inHand)}
+      instead={
+        calling && (
+          <LastCall
+            {...{ list, card, unmade }}
+            onStay={() => setCalling(undefined)}
+            onLeave={() => {
+              setCalling(undefined);
+              calling();
+            }}
+          />
+        )
+      }
+      onKeyDown={(event) => deskKeys(event, inHand)}
+    >
+      <ReachLines bench={bench} operations={card.operations} />
+      <Pieces {...{ bench, list, card }} onTick={(op) => tick(inHand, op)} />
+      <p class="pad-x note">{onWords(first.setup)}</p>
+      <OtherFigures bench={bench} op={readyOn(list, card) ?? first} />
+      <Ways {...{ bench, card, first }} onSpoiled={() => setSpoiling(true)} />
+      <Recipe bench={bench} id={first.setup.key} build={first.setup.build} machine={first.setup.machine} />
+      {spoiling && <SpoiledDock bench={bench} list={list} card={card} onClose={() => setSpoiling(false)} />}
+    </OneNumber>
+  );
+}
+
+type InHand = SettingProps & { readonly toCard: (to: Card | undefined) => void };
+
+const tick = ({ bench, list, card }: InHand, op: Operation): void =>
+  void bench.act(words.tickAct(op, list.doing.done(op.id)), tickChanges(list, card, op));
+
+/** The big bar: the piece to be cut, else the next setting, else that all is cut. */
+function mainAction(inHand: InHand) {
+  const { list, card, toCard } = inHand;
+  const ready = readyOn(list, card);
+  if (ready) {
+    const onTap = () => {
+      navigator.vibrate?.(10);
+      tick(inHand, ready);
+    };
+    return {
+      label: words.isDone(ready),
+      sub: placingWords(placingOf(ready), list.plan.job.tape).edge,
+      onTap,
+    };
+  }
+  const next = nextCard(list, card);
+  return {
+    label: next ? words.nextSetting(next, list) : words.allCut,
+    sub: words.cutBoth(list, card),
+    onTap: () => toCard(next),
+  };
+}
+
+/** Desk keys: Space ticks, N next, B back, U undo. */
+function deskKeys(event: KeyboardEvent, inHand: InHand): void {
+  const { bench, list, card, toCard } = inHand;
+  if (event.target instanceof HTMLButtonElement && (event.key === ' ' || event.key === 'Enter')) return;
+  const run = runOf(list, card);
+  const ready = readyOn(list, card);
+  const beside = (by: number) => run[run.indexOf(card) + by];
+  if (event.key === ' ' && ready) tick(inHand, ready);
+  else if (event.key === 'n' && beside(1)) toCard(beside(1));
+  else if (event.key === 'b' && beside(-1)) toCard(beside(-1));
+  else if (event.key === 'u') void bench.undo();
+  else return;
+  event.preventDefault();
+}

@@ -1,0 +1,37 @@
+import { machineAt } from '../../trade/machines/machines';
+import type { Card } from '../../trade/setups/checklist';
+import type { Operation } from '../../trade/setups/operation';
+import { Chip } from '../../ui/button';
+import type { Bench } from '../bench';
+import * as words from './words';
+
+type WaysProps = {
+  readonly bench: Pick<Bench, 'go'>;
+  readonly card: Card;
+  readonly first: Operation;
+  readonly onSpoiled: () => void;
+};
+
+const oneByOne: Partial<Record<Operation['what'], string>> = {
+  marks: 'marks',
+  slide: 'sticks',
+  'front-on': 'fit',
+};
+
+const isPiece = (op: Operation) => op.part !== 'test' && !op.part.endsWith('~bench');
+
+/** What else is done at a setting: a spoiled piece, the stack and its test cut, a bank's steps one at a time. */
+export function Ways({ bench: { go }, card, first, onSpoiled }: WaysProps) {
+  const what = oneByOne[first.what];
+  const bank = first.part.replace(/~bench$/, '');
+  return (
+    <div class="pad-x runacts">
+      {card.operations.some(isPiece) && <Chip label={words.spoiled} onTap={onSpoiled} />}
+      {machineAt(first.setup.machine).cuts === 'stack' && (
+        <Chip label={words.stackAndTest} onTap={() => go({ at: 'stack', id: first.setup.build })} />
+      )}
+      {what && <Chip label={words.oneAtATime} onTap={() => go({ at: 'one', id: bank, what })} />}
+      {what && <Chip label={words.frontsDrawn} onTap={() => go({ at: 'fronts', id: bank })} />}
+    </div>
+  );
+}

@@ -1,0 +1,201 @@
+import type { Length } from '../../length/length';
+import { cutterTape, markAt, type Tape } from '../../length/tape';
+import { writeLength } from '../../length/write';
+import type { Checklist, Group } from '../../plan/checklist';
+import { isDone as allDone } from '../../plan/checklist';
+import type { Cuts } from '../../trade/machines/machine';
+import { type MachineId, machineAt } from '../../trade/machines/machines';
+import type { Card } from '../../trade/setups/checklist';
+import { isStep, type Operation } from '../../trade/setups/operation';
+import { capital } from '../shared/capital';
+import { buildWords, whatWords, whichWords } from '../shared/cut-words';
+import { workWord } from '../shared/part-words';
+import { setupTitle } from '../shared/setup-title';
+
+export const setup = 'Setup';
+export const cuts = 'Cuts';
+export const setupGone =
+  'Nothing wants this setup any more: a size has changed since. What was found out at it is kept.';
+export const inRing = 'The cuts of this job wait for one another in a ring, so none has its turn.';
+export const toCuts = 'See it in Cuts';
+export const cannotBeCut = 'This board cannot be cut as it stands.';
+export const figureWanted = 'The machine wants a figure first.';
+export const seeMissing = 'See what is missing';
+
+export const leave = 'Leave';
+export const heading = (op: Operation, tape: Tape): string =>
+  `${buildWords(op.setup, tape)}: ${setupTitle(op)}`;
+export const progress = (done: number, of: number): string =>
+  of === 1
+    ? 'The only setting with this cutter and height'
+    : `${done} of ${of} settings cut with this cutter and height`;
+
+/** The button that changes the finish of the screen, by what a tap makes of it. */
+export const finishChange = (dark: boolean): string => `Screen: ${dark ? 'bright' : 'dim'}`;
+
+// What stands on the machine.
+
+export const machine = 'Machine';
+export const for_ = (stocks: readonly string[]): string => `For ${stocks.join(' and ')}`;
+export const high = 'High';
+const cutterNames: Record<Cuts, string> = {
+  blade: 'Blade',
+  stack: 'Stack',
+  shoulders: 'Shoulders',
+  bit: 'Bit',
+  tool: 'Tool',
+  none: '',
+};
+export const cutter = (kind: Cuts, now: boolean): string => `${cutterNames[kind]}${now ? ' now' : ''}`;
+
+// Pieces.
+
+/** A piece by its name, and which of its cuts this is. */
+export const pieceName = (op: Operation, tape: Tape): string =>
+  op.what === 'test'
+    ? 'Test piece'
+    : isStep(op) && op.what === 'marks'
+      ? `${workWord(op.name)}, ${whichWords(op, tape)}`
+      : workWord(op.name);
+const setupTitleOf = (op: Operation): string => (isStep(op) ? setupTitle(op) : capital(plainWhat(op)));
+const plainWhat = (op: Operation): string =>
+  op.what === 'length' ? 'the length' : op.what === 'rip' ? 'the rip' : 'that cut';
+export const pieceTick = (op: Operation, tape: Tape): string =>
+  `${workWord(op.name)}, ${whatWords(op, tape)}`;
+export const blocked = 'Blocked:';
+export const anyway = 'Cut it anyway';
+export const because = 'or cut it anyway, because';
+/** That what comes first is done: said once for all that waits for it. */
+export const alreadyDone = (before: readonly Operation[]): string =>
+  before.length === 1 && before[0]
+    ? `${setupTitleOf(before[0])} is done already`
+    : 'All that is done already';
+export const alreadyAct = (before: readonly Operation[]): string =>
+  `Done already: ${before.length === 1 && before[0] ? workWord(before[0].name) : `${before.length} cuts`}`;
+export const aheadAct = (op: Operation): string => `Cut anyway: ${workWord(op.name)}`;
+export const cutAt = (was: Length, now: Length, tape: Tape): string =>
+  `cut at ${writeLength(was, tape)}, now wants ${writeLength(now, tape)}`;
+
+/** What stands over the boxes of a group. A mark on the story stick has its figure in its name. */
+export function groupName({ name, pieces }: Group, tape: Tape): string {
+  const op = pieces[0]?.op;
+  return op?.what === 'marks' ? `${workWord(name)}, ${whichWords(op, tape)}` : workWord(name);
+}
+
+export const nearTeeth = 'near teeth';
+export const farTeeth = 'far teeth';
+export const otherEnd = 'from the other end';
+
+// The bar.
+
+/** What a tap on the big bar says is done. */
+export function isDone(op: Operation): string {
+  if (op.what === 'test') return 'Test cut fits';
+  return isStep(op) ? `${setupTitle(op)}: done` : `${workWord(op.name)} is cut`;
+}
+export const tickAct = (op: Operation, wasDone: boolean): string =>
+  `${wasDone ? 'Not cut' : 'Cut'}: ${workWord(op.name)}`;
+export const allCut = 'All cut. Back to Cuts';
+
+/** The setting that comes next, with what it is set to. */
+export function nextSetting(card: Card, { plan }: Checklist): string {
+  const [op] = card.operations;
+  if (!op) return 'Next setting';
+  const figure = op.setup.figure ? ` ${writeLength(op.setup.figure.value, plan.job.tape)}` : '';
+  return `Next: ${setupTitle(op).toLowerCase()}${figure}`;
+}
+
+/** What shows that two pieces that mirror each other were cut so. */
+export const cutBoth = (list: Checklist, card: Card): string | undefined =>
+  card.operations.length === 2 && card.operations.every((op) => op.groove) && allDone(list, card)
+    ? 'Both cut. Hold them inside to inside: the dadoes meet'
+    : undefined;
+
+// A change of stack, bit or height.
+
+const changes: Partial<Record<Cuts, string>> = {
+  stack: 'Change the stack',
+  shoulders: 'Set the stack',
+  bit: 'Change the bit',
+  blade: 'Put the blade on',
+};
+export const change = (kind: Cuts): string => changes[kind] ?? 'Change the cutter';
+export const changeTo = (op: Operation, tape: Tape): string => `Change to ${buildWords(op.setup, tape)}`;
+export const buildOf = (no: number, of: number): string => `Build ${no} of ${of}`;
+export const wide = (decimals: string): string => `${decimals} wide`;
+export const raiseTo = 'Raise to';
+export const offTheTable = (machine: MachineId): string => (machine === 'router' ? 'deep' : 'off the table');
+export const notYet = 'Not yet';
+export const isSet = 'It is set';
+
+const cutterOf = ({ setup: { machine, cutter: width } }: Operation, tape: Tape): string => {
+  const kind = cutterNames[machineAt(machine).cuts].toLowerCase();
+  if (!width) return kind;
+  return `${writeLength(markAt(width, cutterTape(tape)).value, cutterTape(tape))} ${kind}`;
+};
+
+/** What the bar sums up: what is on, how high, and whether it was tested. */
+export const setSays = (op: Operation, tape: Tape, tested: boolean): string =>
+  [
+    `${cutterOf(op, tape)} on`,
+    ...(op.setup.height ? [`${writeLength(op.setup.height, tape)} high`] : []),
+    ...(tested ? ['tested'] : []),
+  ].join(', ');
+export const setAct = (op: Operation, tape: Tape): string => `Set: ${buildWords(op.setup, tape)}`;
+
+/** The first step: what comes off and what goes on. */
+export function offAndOn(from: Operation | undefined, to: Operation, tape: Tape): string {
+  const sameCutter =
+    from && from.setup.machine === to.setup.machine && from.setup.cutter?.equals(to.setup.cutter ?? 0n);
+  if (sameCutter) return `Unplug. The ${cutterOf(to, tape)} stays on; only its height is changed.`;
+  const off = from ? `${cutterOf(from, tape)} off, ` : '';
+  return `Unplug. ${off}${cutterOf(to, tape)} on.`;
+}
+export const onArbor = (pieces: readonly string[]): string =>
+  pieces.length === 0 ? 'The two outers alone.' : `Outer, ${pieces.join(' + ')}, outer; flange first.`;
+export const testOn = (stocks: readonly string[]): string =>
+  stocks.length > 0 ? `Test on scrap of ${stocks.join(' and ')}.` : 'Test on scrap of the same stuff.';
+export const measured = 'It measured';
+export const buildStack = 'Build the stack';
+
+/** Cards passed by with the cutter that stands: what goes with it. */
+export function passedBy(cards: readonly Card[], tape: Tape): string {
+  const each = cards.flatMap(({ operations: [op] }) =>
+    op
+      ? [`${workWord(op.name)}${op.setup.figure ? ` at ${writeLength(op.setup.figure.value, tape)}` : ''}`]
+      : [],
+  );
+  return `Skipped with what is on now: ${each.join('; ')}. Not yet goes back to it.`;
+}
+
+// The last call.
+
+export const lastCall = 'Last call';
+export const stillWant = (n: number): string =>
+  n === 1 ? 'One more piece wants this figure:' : `${n} more pieces want this figure:`;
+export const unmade = (op: Operation, isBlocked: boolean, tape: Tape): string =>
+  `${workWord(op.name)}, ${whatWords(op, tape)}${isBlocked ? ' (blocked for now)' : ''}`;
+export const stay = (op: Operation | undefined, tape: Tape): string =>
+  op ? `Stay, cut ${pieceName(op, tape)}` : 'Stay';
+export const leaveWith = (n: number): string => `Leave, ${n === 1 ? 'one' : n} to come back for`;
+
+// Ways on, and what was found out.
+
+export const spoiled = 'Spoiled';
+export const stackAndTest = 'Stack and test cut';
+export const oneAtATime = 'One at a time';
+export const frontsDrawn = 'The fronts, drawn';
+
+export const kept = 'Kept with this setup';
+export const recipeFields = {
+  scale: 'What the scale read',
+  height: 'Height it was set to',
+  got: 'What the test cut measured',
+} as const;
+export const notNoted = 'not noted';
+export const stackBetween = 'Stack between the outers';
+export const noStack = 'nothing';
+export const note = 'Note';
+export const noNote = 'none';
+export const noteTitle = 'Note at this setup';
+export const noteAct = 'Note at a setup';
