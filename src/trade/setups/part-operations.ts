@@ -174,7 +174,9 @@ const grooveOn = (part: Part, { groove, wall }: Setting): Which => ({
   ...(part.board?.made === 'partition' ? { face: groove.face } : {}),
 });
 
-function seatOf({ id, calledNo }: Setting['groove']): Seat {
+/** On a board laid out by hand nobody has said what stands in it: it has its number there, as in Marks. */
+function seatOf({ id, no, called, calledNo }: Setting['groove']): Seat {
+  if (called === undefined) return { in: 'run', no };
   const partition = /^p(\d+)$/.exec(id)?.[1];
   if (partition) return { in: 'partition', no: partition };
   if (id === 'bottom') return { in: 'bottom' };

@@ -697,6 +697,15 @@ describe('a board laid out by hand', () => {
     expect(cuts({ length: undefined })).toEqual(['cut/b1/rip/1']);
     expect(cuts({ length: undefined, across: undefined })).toEqual([]);
   });
+
+  test('a wide groove has its number in Marks: what stands in it was never said', () => {
+    const wide = { id: 'w1', face: 'A', near: l('9'), width: l('3/4'), depth: l('1/4') } as const;
+    const [groove] = operationsOf(
+      { parts: [byBoard({ wides: [wide] })], cases: [], hand: [], recuts: () => ({}) },
+      { shop: {}, tape: '1/32' },
+    ).filter((op) => op.what === 'groove');
+    expect(groove?.which).toEqual({ is: 'groove', seat: { in: 'run', no: 'W1' } });
+  });
 });
 
 test('work by hand whose id looks like a figure, or a cutter, is a setup of its own', () => {
