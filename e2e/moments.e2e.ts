@@ -89,6 +89,18 @@ moment(5, { at: '#/cuts', before: toDado }, async (page, hand) => {
   await hand.tap(fewest.getByRole('button', { name: 'This one is on the arbor' }));
 });
 
+// 38 3/8 × 64 1/4 is known: 74 31/32 and 74 23/32 push the top a quarter, until each reads 74 27/32
+moment(7, { at: '#/built/case' }, async (page, hand) => {
+  const diagonals = page.getByRole('region', { name: 'Diagonals' });
+  await hand.tap(diagonals.getByRole('button', { name: /low left to high right/ }));
+  await hand.figure('74 15/16 strong');
+  await hand.tap(dock(page, /^Next/));
+  await hand.figure('74 11/16 strong');
+  const pushed = diagonals.locator('.pushed .marked');
+  await expect(pushed.nth(0)).toContainText('1/4');
+  await expect(pushed.nth(1)).toContainText('74 and 27/32');
+});
+
 moment(8, { at: '#/opening/drawers', before: twoFrontsOn }, async (page, hand) => {
   await hand.tap(main(page, /^Left (?!upright)/));
   await hand.figure('15 1/2');

@@ -3,11 +3,13 @@ import type { Plan } from '../../plan/plan';
 import type { Part } from '../../trade/carcass/part';
 import { Bar } from '../../ui/bar';
 import { Button } from '../../ui/button';
+import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { partWord } from '../shared/part-words';
 import { UndoButton } from '../shared/undo-button';
 import { byStock } from './by-stock';
+import { casesWithout } from './not-worked';
 import * as words from './words';
 import './parts.css';
 
@@ -38,6 +40,7 @@ export function PartsScreen({ bench }: { readonly bench: Bench }) {
         ) : (
           <p class="pad-x empty-line">{words.none}</p>
         )}
+        {plan && <Without plan={plan} go={bench.go} />}
         <div class="pad-x adds">
           <Button label={words.partByHand} look="quiet" icon="plus" onTap={() => void byHand(bench)} />
         </div>
@@ -45,6 +48,20 @@ export function PartsScreen({ bench }: { readonly bench: Bench }) {
     </>
   );
 }
+
+type WithoutProps = { readonly plan: Plan; readonly go: Bench['go'] };
+
+/** What is wrong with a case stands on its own page, at the blank that makes it: the way there. */
+const Without = ({ plan, go }: WithoutProps) => (
+  <>
+    {casesWithout(plan).map(({ id, name }) => (
+      <button key={id} type="button" class="sect" onClick={() => go({ at: 'case', id })}>
+        <b>{words.notWorked(name)}</b>
+        <Icon name="next" />
+      </button>
+    ))}
+  </>
+);
 
 /** A part with nothing cut in it yet: its sizes are asked for first, grooves may follow. */
 async function byHand(bench: Pick<Bench, 'newId' | 'act' | 'go'>): Promise<void> {

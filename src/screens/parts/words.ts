@@ -15,6 +15,8 @@ export const job = 'Job';
 export const part = 'Part';
 export const byHand = 'By hand';
 export const none = 'No parts yet. Give a case its outside sizes, or lay out a board by hand.';
+export const notWorked = (name: string): string =>
+  `${name || 'The case'} has no parts yet: see what it still wants`;
 export const gone = 'This part is not in the job as it stands.';
 export const partByHand = 'A part by hand';
 
