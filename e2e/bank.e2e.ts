@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { choose, openSample, pastBounce, readyOffline, typeInto } from './app';
+import { choose, openSample, pastBounce, readyOffline, typed, typeInto } from './app';
 import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
@@ -150,5 +150,12 @@ test('drawers in an opening of their own: asked for one thing at a time, said wr
   await expect(page.locator('.bankfront')).toHaveCount(4);
   await expect(page.locator('.nextblank')).toHaveCount(1);
   await page.getByRole('button', { name: 'Say what the fronts are of, and how thick.' }).click();
-  await expect(page.getByRole('button', { name: /What the fronts are of/ })).toBeInViewport();
+  // a sheet is measured from the tray, and the page comes back
+  await page.getByRole('button', { name: /What the fronts are of/ }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Measure a sheet' }).click();
+  await page.getByRole('button', { name: 'First reading' }).click();
+  await typed(page, '.71');
+  await page.getByRole('button', { name: 'Back to drawers' }).click();
+  await expect(page.getByRole('button', { name: /What the fronts are of/ })).toContainText('Sheet A');
+  await expect(page.getByText('Say what the box sides are of, and how thick.')).toBeVisible();
 });

@@ -67,6 +67,7 @@ export const choices = {
 
 export const stockOf = (pieces: string): string => `What the ${pieces} are of`;
 export const sheet = 'Sheet';
+export const measureSheet = 'Measure a sheet';
 export const asSides = 'as the sides';
 
 export const frontHigh = (no: number): string => `Height of front ${no}; blank takes an even share`;

@@ -86,7 +86,15 @@ const choice = (bank: Bank, field: keyof typeof words.choices): Ask => ({
   save: (value) => editBank(bank.id, { [field]: value }),
 });
 
-const bankStock = (bank: Bank, stock: BankStock, job: Job): Ask => ({
+type At = {
+  readonly bank: Bank;
+  readonly job: Job;
+  readonly usual: Usual;
+  /** Measures a sheet there is not yet, for this piece. */
+  readonly onMeasure?: (stock: BankStock) => void;
+};
+
+const bankStock = (stock: BankStock, { bank, job, onMeasure }: At): Ask => ({
   as: 'choice',
   title: words.stockOf(bankStockNames[stock]),
   now: stockOfBank(bank, stock) ?? '',
@@ -96,10 +104,9 @@ const bankStock = (bank: Bank, stock: BankStock, job: Job): Ask => ({
       ? [{ value: '', label: words.asSides }]
       : []),
   ],
+  ...(onMeasure ? { more: { label: words.measureSheet, onTap: () => onMeasure(stock) } } : {}),
   save: (id) => editBank(bank.id, { [`${stock}Stock`]: id === '' ? undefined : id }),
 });
-
-type At = { readonly bank: Bank; readonly job: Job; readonly usual: Usual };
 
 /** What stands in where nothing is said, by the name of the blank. */
 export type Usual = Readonly<Partial<Record<BankLength, Length | undefined>>>;
@@ -113,9 +120,10 @@ const isIn = <T extends object>(table: T, name: string): name is keyof T & strin
  *
  * @example askOf('pulls', at).title // 'Pulls on each front'
  */
-export function askOf(name: string, { bank, job, usual }: At): Ask {
+export function askOf(name: string, at: At): Ask {
+  const { bank, job, usual } = at;
   const [, stock] = name.split('of ');
-  if (stock && isIn(bankStockNames, stock)) return bankStock(bank, stock, job);
+  if (stock && isIn(bankStockNames, stock)) return bankStock(stock, at);
   if (isIn(words.counts, name)) return bankCount(bank, name);
   if (isIn(words.amounts, name)) return bankAmount(bank, name);
   if (isIn(words.choices, name)) return choice(bank, name);

@@ -1,6 +1,7 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { editBank } from '../../job/edits';
 import type { Change } from '../../job/entry';
+import type { BankPlan } from '../../plan/bank-plan';
 import { jobWith } from '../../plan/job-with';
 import { partsOfJob } from '../../plan/plan';
 import type { Bank } from '../../trade/fronts/bank';
@@ -12,7 +13,7 @@ import { AskDock } from '../shared/ask-dock';
 import { UndoButton } from '../shared/undo-button';
 import { bankIn } from './column-of';
 import { Asks } from './facts';
-import { type FormPage, formPages, pageNamed } from './form-pages';
+import { askedOf, type FormPage, formPages, pageNamed } from './form-pages';
 import { NoBank } from './fronts';
 import { onward, pages, pagesLabel } from './sentence-words';
 import { Folded, PageSentences, type Slip } from './sentences';
@@ -62,10 +63,21 @@ export function BankScreen({ bench, id, page: named }: BankProps) {
         page={page}
         onPage={(to) => bench.go(to ? { at: 'bank', id, page: to } : { at: 'fronts', id })}
       />
-      <AskDock ask={open} tape={job.tape} act={act} onTry={setTrying} onClose={close} />
+      <AskDock
+        ask={open}
+        tape={job.tape}
+        says={trying ? wrongOf(shown, page) : []}
+        act={act}
+        onTry={setTrying}
+        onClose={close}
+      />
     </>
   );
 }
+
+/** What is wrong on a page, beside the keys: what is only missing yet is no fault of the figure being keyed. */
+const wrongOf = (bank: BankPlan, page: FormPage): readonly string[] =>
+  askedOf(bank, page).flatMap(({ text, missing }) => (missing ? [] : [text]));
 
 /** The banks as they would be with a change that is not kept yet. */
 const tried = ({ folded, shop }: Pick<Bench, 'folded' | 'shop'>, job: string, changes: readonly Change[]) =>

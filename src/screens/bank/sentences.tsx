@@ -4,13 +4,14 @@ import { editBank, editFitted, editFront } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import { absolute, type Length, ratio } from '../../length/length';
 import type { BankPlan } from '../../plan/bank-plan';
-import { type Bank, frontNo, newBank, usualBank } from '../../trade/fronts/bank';
+import { type Bank, type BankStock, frontNo, newBank, usualBank } from '../../trade/fronts/bank';
 import { revealsOf } from '../../trade/fronts/reveals';
 import { frontNumbers } from '../../trade/fronts/stands';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { filled } from '../shared/filled';
+import { measureSheet } from '../shared/measure-sheet';
 import { Acts, Sentence } from '../shared/sentence';
 import * as asks from './asks';
 import type { FormPage } from './form-pages';
@@ -49,7 +50,14 @@ function Said({ slip, says }: { readonly slip: Slip; readonly says: string }) {
   const { bench, found, open, onOpen } = slip;
   const job = bench.job.value;
   if (!job) return null;
-  const at = { bank: found.bank, job, usual: usualOf(slip) };
+  const { bank } = found;
+  const onMeasure = (stock: BankStock) =>
+    void measureSheet(bench, {
+      of: bank.id,
+      stick: false,
+      takes: (id) => editBank(bank.id, { [`${stock}Stock`]: id }),
+    });
+  const at = { bank, job, usual: usualOf(slip), onMeasure };
   return (
     <>
       {filled(says, (name) => (

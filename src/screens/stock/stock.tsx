@@ -44,7 +44,11 @@ function backTo({ cases, banks }: Job, of: string | undefined): Back {
   if (c) return { label: words.toCase, form: words.backTo(c.name), route: { at: 'case', id: c.id } };
   const bank = banks.find((x) => x.id === of);
   if (bank)
-    return { label: words.toDrawers, form: words.backTo(bank.name), route: { at: 'bank', id: bank.id } };
+    return {
+      label: words.toDrawers,
+      form: words.backTo(bank.name),
+      route: { at: 'bank', id: bank.id, page: 'wood' },
+    };
   return { label: words.back, route: { at: 'job' } };
 }
 
