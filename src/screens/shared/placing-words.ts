@@ -110,7 +110,17 @@ export function placingShort(pieces: readonly Placed[]): string {
     const side = placing.onFence ?? placing.stands ?? placing.toYou;
     return side ? [`${letterOf(name)} ${side.named}`] : [];
   });
-  return [down.join(' or '), ...(edges.length > 1 ? once(each) : edges)].filter(Boolean).join(', ');
+  const how = edges.length > 1 ? once(each) : [...edges, ...handsLead(pieces)];
+  return [down.join(' or '), ...how].filter(Boolean).join(', ');
+}
+
+/** Off one end or edge a left and a right are told by what leads. */
+function handsLead(pieces: readonly Placed[]): readonly string[] {
+  const leads = once(
+    pieces.map(({ name, placing }) => placing.leads && `${letterOf(name)} ${placing.leads.named} leads`),
+  );
+  const hands = once(pieces.map(({ name }) => letterOf(name)));
+  return hands.length > 1 && hands.every((hand) => hand === 'L' || hand === 'R') ? leads : [];
 }
 
 const shortFace = (named: FaceName): string => faces[named].replace(/ face$/, '');

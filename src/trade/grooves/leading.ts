@@ -28,9 +28,11 @@ export function leadingEdge(side: Hand, stop: Hand): 'front' | 'back' {
  * @example leadingEdgeOf({ ...side, end: 'bottom', against: 'other' }, 'left') // 'front'
  */
 export function leadingEdgeOf(board: Board, side: Hand): 'front' | 'back' {
-  const turned = isOtherEndOn(machineFor(board.machine), board);
+  const machine = machineFor(board.machine);
+  const turned = isOtherEndOn(machine, board);
   const topOnStop = (board.end === 'top') !== turned;
-  const edge = leadingEdge(side, board.stopSide);
+  // a rip fence stands right of the cutter: common practice, no source
+  const edge = leadingEdge(side, machine.holds === 'fence' ? 'right' : board.stopSide);
   if (!topOnStop) return edge;
   return edge === 'front' ? 'back' : 'front';
 }

@@ -63,6 +63,11 @@ describe('placingShort', () => {
   const side = (role: 'left' | 'right', placing: Placing) => ({ name: { of: { role } }, placing });
   test('left and right by their letter, each with its edge', () =>
     expect(placingShort([side('left', left), side('right', right)])).toBe('inside down, L front, R back'));
+  test('off one end they are told by what leads', () => {
+    const onEnd = { at: 'end', named: 'top' } as const;
+    const pair = [side('left', { ...left, onFence: onEnd }), side('right', { ...right, onFence: onEnd })];
+    expect(placingShort(pair)).toBe('inside down, top end on fence, L back leads, R front leads');
+  });
   test('one edge for all is said once', () =>
     expect(placingShort([side('left', left)])).toBe('inside down, front edge on fence'));
 });

@@ -44,7 +44,8 @@ describe('leadingEdgeOf', () => {
 
   test('minds which end is against the stop only where there is a choice of ends', () => {
     const fence = board({ machine: 'fence', against: 'other', end: 'bottom' });
-    expect(leadingEdgeOf(fence, 'left')).toBe(leadingEdge('left', 'left'));
+    // the rip fence stands right of the cutter, whatever side a stop stood on
+    expect(leadingEdgeOf(fence, 'left')).toBe(leadingEdge('left', 'right'));
   });
 });
 
