@@ -185,6 +185,26 @@ describe('placingOf: other cuts', () => {
   });
 });
 
+type Vector = readonly [number, number, number];
+
+const cross = ([a, b, c]: Vector, [d, e, f]: Vector): Vector => [b * f - c * e, c * d - a * f, a * e - b * d];
+const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+
+/**
+ * The same by coordinates: x to the right, y away from you, z up; work is fed away from you. A board is only ever
+ * turned, never mirrored, so inside, end and front keep their handedness.
+ */
+function turnedOnTable(side: 'left' | 'right', end: 'bottom' | 'top', stop: 'left' | 'right') {
+  const standing = {
+    inside: [side === 'left' ? 1 : -1, 0, 0],
+    end: [0, 0, end === 'bottom' ? -1 : 1],
+    front: [0, -1, 0],
+  } satisfies Record<string, Vector>;
+  const hand = dot(cross(standing.inside, standing.end), standing.front);
+  const front = cross([0, 0, -1], [stop === 'left' ? -1 : 1, 0, 0]);
+  return front[1] * hand > 0 ? 'front' : 'back';
+}
+
 describe('placingOf: boards laid out by hand', () => {
   const board = (own: Partial<Board>): Board => ({
     ...newBoard('b1'),
@@ -230,6 +250,19 @@ describe('placingOf: boards laid out by hand', () => {
       expect(right?.placing?.leads).toEqual(left?.placing?.onFence);
     },
   );
+
+  test('what leads is what is away from you once the side is turned inside down with that end on the stop', () => {
+    for (const stopSide of ['left', 'right'] as const)
+      for (const end of ['bottom', 'top'] as const)
+        for (const against of ['reference', 'other'] as const) {
+          const onStop = (end === 'bottom') === (against === 'reference') ? 'bottom' : 'top';
+          const leads = pair({ stopSide, end, against }).map((op) => op?.placing?.leads?.named);
+          expect(leads).toEqual([
+            turnedOnTable('left', onStop, stopSide),
+            turnedOnTable('right', onStop, stopSide),
+          ]);
+        }
+  });
 
   test('boards all alike say the face and the end; no edge is named where it is not known which is the front', () => {
     const [one] = grooves({ copies: 2 });
