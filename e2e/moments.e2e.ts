@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { openSample, pastBounce, standing, typeInto } from './app';
+import { cutNext, makeReady, openSample, pastBounce, standing, ticksHere, typeInto } from './app';
 import { type Hand, handOn } from './hand';
 
 /** A moment in the shop: what is wanted, and in how many taps a hand must have it, or pencil and scrap are quicker. */
@@ -70,9 +70,9 @@ moment(2, { at: '#/saw/case~left' }, async (page) => {
   await expect(page.getByText(/other end/i).first()).toContainText('60 1/8');
 });
 
-moment(3, { at: '#/saw/shellcase' }, async (page, hand) => {
+moment(3, { at: '#/saw/shellcase', before: makeReady }, async (page, hand) => {
   await hand.tap(page.locator('.knuckle .main'));
-  await expect(page.locator('.bigtick[aria-checked="true"]')).toHaveCount(1);
+  await expect(ticksHere(page)).toHaveCount(1);
 });
 
 moment(4, { at: '#/stack/stop~c13d32~h3d16' }, async (page, hand) => {
@@ -83,7 +83,7 @@ moment(4, { at: '#/stack/stop~c13d32~h3d16' }, async (page, hand) => {
 });
 
 moment(5, { at: '#/cuts', before: toDado }, async (page, hand) => {
-  await hand.tap(button(page, 'Stack and test cut'));
+  await hand.tap(button(page, 'Build the stack'));
   const fewest = page.getByRole('region', { name: 'Between the outers' });
   await expect(fewest).toContainText('cuts 0.');
   await hand.tap(fewest.getByRole('button', { name: 'This one is on the arbor' }));
@@ -108,7 +108,7 @@ moment(8, { at: '#/opening/drawers', before: twoFrontsOn }, async (page, hand) =
   await expect(page.getByText(/gaps to go/)).toBeVisible();
 });
 
-moment(9, { at: '#/setup/rip~r35d2~wtrue0edge' }, async (page, hand) => {
+moment(9, { at: '#/setup/rip~r35d2~wtrue0edge', before: cutNext }, async (page, hand) => {
   await hand.tap(button(page, 'Leave'));
   await expect(page.locator('.lastcall')).toContainText('Last call');
 });
@@ -122,6 +122,7 @@ moment(10, { at: '#/setup/rip~r35d2~wtrue0edge' }, async (page, hand) => {
 /** At the setting of a dado. */
 async function toDado(page: Page): Promise<void> {
   await main(page, /Stop block at/).click();
+  await expect(page.getByRole('button', { name: /^It is set/ })).toBeVisible();
 }
 
 /** The opening measured, and two fronts fitted: the third is in hand. */
