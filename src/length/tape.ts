@@ -81,7 +81,16 @@ export function markAt(x: Length, tape: Tape, mode: Rounding = 'halfExpand'): Ro
  * - value
  * @example fromOtherEnd(inches(257n, 4n), markAt(inches(685n, 32n), '1/16'), '1/16') // 42 13/16, strong by 1/32: Example 5 of length
  */
-export function fromOtherEnd(length: Length, mark: Rounded, tape: Tape): Rounded {
-  const whole = markAt(length, tape);
-  return { value: subtract(whole.value, mark.value), rest: subtract(whole.rest, mark.rest) };
-}
+export const fromOtherEnd = (length: Length, mark: Rounded, tape: Tape): Rounded =>
+  restOfLength(markAt(length, tape), mark);
+
+/**
+ * As `fromOtherEnd`, of a length that is rounded already, by its own purpose.
+ *
+ * @param whole the length as marked; @param mark a position as marked. Both with what that left
+ * @example restOfLength(markAt(length, '1/16', 'floor'), mark)
+ */
+export const restOfLength = (whole: Rounded, mark: Rounded): Rounded => ({
+  value: subtract(whole.value, mark.value),
+  rest: subtract(whole.rest, mark.rest),
+});

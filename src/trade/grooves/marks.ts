@@ -1,11 +1,15 @@
-import { add, half, subtract, zero } from '../../length/length';
+import { add, half, type Length, subtract, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
-import { fromOtherEnd, markAt, type Tape } from '../../length/tape';
+import { markAt, restOfLength, type Tape } from '../../length/tape';
+import type { Held } from '../machines/machine';
 import type { Board } from './board';
 import type { Layout } from './lay-out';
 import type { Groove } from './layout';
 
-/** The figures of one groove at the tape. Every figure but the mate's stands on the rounded near mark. */
+/**
+ * The figures of one groove at the tape. Every figure but the mate's stands on the rounded near mark, and what it leaves
+ * is told from its exact place: by the marks, or with all that is left, its walls stand as far apart.
+ */
 export type Mark = {
   readonly groove: Groove;
   readonly near: Rounded;
@@ -24,17 +28,25 @@ export type Mark = {
  * @example marksOf(board, layOut(board), '1/32')[0].near.value
  */
 export function marksOf(board: Board, layout: Layout, tape: Tape): readonly Mark[] {
-  const length = board.length ?? zero;
+  const length = lengthMark(board, tape);
   return layout.grooves.map((groove) => {
     const near = markAt(groove.near, tape);
     const mate = board.mate && subtract(add(groove.near, board.mate), board.datum ?? zero);
+    const past = (part: Length): Rounded => {
+      const { value, rest } = markAt(add(near.value, part), tape);
+      return { value, rest: add(rest, near.rest) };
+    };
     return {
       groove,
       near,
-      centre: markAt(add(near.value, half(groove.width)), tape),
-      far: markAt(add(near.value, groove.width), tape),
-      other: fromOtherEnd(length, near, tape),
+      centre: past(half(groove.width)),
+      far: past(groove.width),
+      other: restOfLength(length, near),
       ...(mate ? { mate: markAt(mate, tape) } : {}),
     };
   });
 }
+
+/** The length of a board as it is cut: rounded by its own purpose where it has one, else to the nearest mark. */
+export const lengthMark = ({ length = zero, lengthMark: own }: Held, tape: Tape): Rounded =>
+  own ?? markAt(length, tape);

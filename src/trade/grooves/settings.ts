@@ -1,15 +1,28 @@
-import { isNegative, isPositive, type Length, less, zero } from '../../length/length';
-import { fromOtherEnd, markAt, type Tape } from '../../length/tape';
+import {
+  absolute,
+  add,
+  inches,
+  isNegative,
+  isPositive,
+  type Length,
+  less,
+  negate,
+  subtract,
+  zero,
+} from '../../length/length';
+import type { Rounded } from '../../length/round';
+import { toStored } from '../../length/stored';
+import { markAt, restOfLength, type Tape } from '../../length/tape';
 import { cutterOn } from '../machines/cutter';
 import { usualOverlap } from '../machines/depths';
 import { machineFor } from '../machines/groove-machines';
-import type { Figures, GrooveMachine, Place } from '../machines/machine';
+import type { Figures, GrooveMachine, Place, SetTo } from '../machines/machine';
 import { isOtherEndOn, type OutOfReach, outOfReach } from '../machines/reach';
 import type { Shop, ShopField } from '../machines/shop';
 import type { Board } from './board';
 import type { Layout } from './lay-out';
 import type { Groove } from './layout';
-import { type Mark, marksOf } from './marks';
+import { lengthMark, type Mark, marksOf } from './marks';
 import { type Pass, type PassError, passesFor, type Wall } from './wall-passes';
 
 /** What settings are worked out for: the board, the shop's own figures, the marks of the job. */
@@ -22,7 +35,12 @@ export type Setting = Figures & {
   readonly pass: number;
   readonly passes: number;
   readonly wall: Wall;
+  /** The far wall where it is set by a figure of its own. */
+  readonly second?: SecondMark;
 };
+
+/** What a second wall is set by, inches: best a spacer, beside which the mark alone makes the groove `off` too wide. */
+export type SecondMark = { readonly spacer: Length; readonly off: Length };
 
 export type SettingProblem =
   | { readonly code: 'shop-figure-missing'; readonly field: ShopField }
@@ -37,7 +55,9 @@ export type SettingWarning =
       readonly groove: Groove;
       readonly reach: Length;
       readonly across: Length;
-    };
+    }
+  /** Its second wall set by the mark alone, without what is left of it, spoils the fit. */
+  | ({ readonly code: 'second-mark'; readonly groove: Groove } & SecondMark);
 
 export type Settings = {
   readonly settings: readonly Setting[];
@@ -45,10 +65,14 @@ export type Settings = {
   readonly warnings: readonly SettingWarning[];
 };
 
+/** Off by no more than this, a groove still fits: common practice, no source. */
+const fitOff = inches(3n, 1000n);
+
 /**
  * Every setting a laid-out board needs on its machine, in order of working: along the board, and for a groove wider
  * than the cutter both walls before what is between. Each figure stands on the rounded near mark, so the setting and
- * the knife line agree; it is rounded once more for the scale it is read on, and says by how much.
+ * the knife line agree; it is rounded once more for the scale it is read on. What it leaves is told from the exact
+ * place, so that all figures of a groove carry the one remainder of its near mark and its walls stay so far apart.
  *
  * @param layout without problems; figures of a layout with problems are not for cutting
  * @example settingsFor(layOut(board), { board, shop, tape: '1/32' }).settings[0].figure.value
@@ -65,20 +89,29 @@ export function settingsOn(machine: GrooveMachine, layout: Layout, job: CutConte
   if (problems.length > 0) return { settings: [], problems, warnings: [] };
   const settings: Setting[] = [];
   const marks = marksOf(board, layout, tape);
-  const all = marks.map(({ near, groove: { width } }): Place => {
-    return { near: near.value, width, cutter: cutterOn(machine, width, job) };
+  const length = lengthMark(board, tape);
+  const placed = (near: (mark: Mark) => Length, long: Length): Placed => ({
+    length: long,
+    all: marks.map((mark): Place => {
+      const { width } = mark.groove;
+      return { near: near(mark), width, cutter: cutterOn(machine, width, job) };
+    }),
   });
+  const marked = placed((mark) => mark.near.value, length.value);
+  const exact = placed((mark) => mark.groove.near, add(length.value, length.rest));
   marks.forEach((mark, k) => {
-    const place = all[k];
-    if (!place) return;
+    const place = marked.all[k];
+    const real = exact.all[k];
+    if (!place || !real) return;
     const { width, cutter } = place;
     // less than none would leave wood standing between passes
     const passes = passesFor(width, cutter, shop.overlap ?? usualOverlap);
     if (passes.ok) {
-      const own = settingsOf(mark, { place, all, passes: passes.value, machine, job });
+      const stands = { marked: { ...marked, ...place }, exact: { ...exact, ...real } };
+      const own = settingsOf(mark, { ...stands, passes: passes.value, machine, job });
       settings.push(...own);
       // one word for a groove, however many passes it takes
-      const [far] = own.flatMap((s) => outOfReach(s, { machine, cutter, job }) ?? []);
+      const [far] = own.flatMap((s) => outOfReach(s, { machine, cutter, rest: mark.near.rest, job }) ?? []);
       if (far) problems.push({ groove: mark.groove, ...far });
     } else problems.push({ groove: mark.groove, ...passes.error });
   });
@@ -99,22 +132,29 @@ function wrongFigures(shop: Shop): readonly SettingProblem[] {
 
 const isMeasured = (figure: Length | undefined): boolean => figure !== undefined && isPositive(figure);
 
+/** The grooves of a board, and its length. Inches. */
+type Placed = { readonly length: Length; readonly all: readonly Place[] };
+
 type Cut = {
-  readonly place: Place;
-  readonly all: readonly Place[];
+  readonly marked: Place & Placed;
+  readonly exact: Place & Placed;
   readonly passes: readonly Pass[];
   readonly machine: GrooveMachine;
   readonly job: CutContext;
 };
 
-function settingsOf(mark: Mark, { place, all, passes, machine, job }: Cut): readonly Setting[] {
+function settingsOf(mark: Mark, { marked, exact, passes, machine, job }: Cut): readonly Setting[] {
   const { board, tape } = job;
-  const length = board.length ?? zero;
   const ordered = machine.order?.(passes, board) ?? passes;
+  const near: Pass = { wall: 'near', offset: zero };
+  const setAt = (place: Place & Placed, pass: Pass): SetTo =>
+    machine.set({ ...place, teeth: add(place.near, pass.offset), pass, job });
   return ordered.map((pass, k) => {
-    const teeth = place.near.add(pass.offset) as Length;
-    const set = machine.set({ ...place, teeth, pass, all, job });
-    const nearTeeth = pass.offset.n === 0n ? mark.near : markAt(teeth, tape);
+    const [set, real] = [setAt(marked, pass), setAt(exact, pass)];
+    const teeth = (past: Length) =>
+      shownAt(add(marked.near, add(pass.offset, past)), add(exact.near, add(pass.offset, past)), tape);
+    const figure = shownAt(set.figure, real.figure, tape);
+    const nearTeeth = teeth(zero);
     return {
       id: `${mark.groove.id}~${nameOf(pass, ordered)}`,
       groove: mark.groove,
@@ -122,14 +162,30 @@ function settingsOf(mark: Mark, { place, all, passes, machine, job }: Cut): read
       passes: ordered.length,
       wall: pass.wall,
       measures: set.measures,
-      figure: onMark(set.figure, pass, mark) ? mark.near : markAt(set.figure, tape),
+      figure,
       nearTeeth,
-      farTeeth: markAt(teeth.add(place.cutter) as Length, tape),
-      otherEnd: fromOtherEnd(length, nearTeeth, tape),
+      farTeeth: teeth(marked.cutter),
+      otherEnd: restOfLength(lengthMark(board, tape), nearTeeth),
       ...(set.strip ? { strip: set.strip } : {}),
-      ...(set.otherGuide ? { otherGuide: markAt(set.otherGuide, tape) } : {}),
+      ...(set.otherGuide && real.otherGuide
+        ? { otherGuide: shownAt(set.otherGuide, real.otherGuide, tape) }
+        : {}),
+      ...(pass.wall === 'far' && !set.strip
+        ? { second: { spacer: pass.offset, off: slip(figure, set, setAt(marked, near)) } }
+        : {}),
     };
   });
+}
+
+/** A figure off the near mark at the tape, and what that leaves of where it is by the drawing. */
+function shownAt(marked: Length, exact: Length, tape: Tape): Rounded {
+  const { value } = markAt(marked, tape);
+  return { value, rest: subtract(exact, value) };
+}
+/** How much too wide a groove comes out by the shown mark of its second wall: its figure may run toward the first. */
+function slip(shown: Rounded, { figure }: SetTo, first: SetTo): Length {
+  const off = subtract(shown.value, figure);
+  return less(first.figure, figure) ? off : negate(off);
 }
 
 /** A pass is named for what it cuts, not for when: a tick keeps its meaning when the machine changes the order. */
@@ -137,10 +193,6 @@ function nameOf(pass: Pass, passes: readonly Pass[]): string {
   if (pass.wall !== 'between') return pass.wall;
   return `b${passes.filter((p) => p.wall === 'between').indexOf(pass) + 1}`;
 }
-
-/** A figure that is the knife mark itself keeps the mark's own remainder. */
-const onMark = (figure: Length, pass: Pass, mark: Mark): boolean =>
-  pass.offset.n === 0n && figure.equals(mark.near.value);
 
 function warningsFor(
   settings: readonly Setting[],
@@ -154,5 +206,19 @@ function warningsFor(
     ...(narrow && across
       ? [{ code: 'narrow-at-fence', groove: narrow.groove, reach: narrow.nearTeeth.value, across } as const]
       : []),
+    ...secondMarks(settings),
   ];
+}
+
+/** The worst second mark of each spacer, where it is off by more than a fit bears. */
+function secondMarks(settings: readonly Setting[]): readonly SettingWarning[] {
+  const worst = new Map<string, SettingWarning & { readonly code: 'second-mark' }>();
+  for (const { groove, second } of settings) {
+    if (!second || !less(fitOff, absolute(second.off))) continue;
+    const key = toStored(second.spacer);
+    const before = worst.get(key);
+    if (!before || less(absolute(before.off), absolute(second.off)))
+      worst.set(key, { code: 'second-mark', groove, ...second });
+  }
+  return [...worst.values()];
 }

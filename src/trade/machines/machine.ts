@@ -30,6 +30,8 @@ export type Machine = {
 /** What of a board a machine is concerned with: its size, and how it is held. Inches. */
 export type Held = {
   readonly length?: Length | undefined;
+  /** Its length as it is cut, where that is not the nearest mark. */
+  readonly lengthMark?: Rounded | undefined;
   /** How wide the board is across the grooves: what rides along a fence. */
   readonly across?: Length | undefined;
   /** Which end touches the stop or fence, as the user calls it: bottom, top, left, right, front, back. */
@@ -49,7 +51,7 @@ export type Held = {
 /** What a setting is worked out for: the board as held, the shop's own figures, the marks of the job. */
 export type CutContext = { readonly board: Held; readonly shop: Shop; readonly tape: Tape };
 
-/** A groove to be cut: its near edge at its rounded mark, its width and that of its cutter, inches. */
+/** A groove to be cut: its near edge, its width and that of its cutter, inches. */
 export type Place = { readonly near: Length; readonly width: Length; readonly cutter: Length };
 
 /** One pass of one groove to be set, among all grooves of its board. */
@@ -58,6 +60,8 @@ export type Cut = Place & {
   readonly teeth: Length;
   readonly pass: Pass;
   readonly all: readonly Place[];
+  /** The length of the board, inches. */
+  readonly length: Length;
   readonly job: CutContext;
 };
 

@@ -1,5 +1,6 @@
 import { add, isNegative, isPositive, isZero, type Length, less, subtract, zero } from '../../length/length';
 import { markAt } from '../../length/tape';
+import { lengthMark } from '../grooves/marks';
 import type { CutContext, Figures, GrooveMachine } from './machine';
 
 /** A setting that its machine cannot be set to. Inches. */
@@ -21,7 +22,13 @@ export type OutOfReach =
       readonly neither: boolean;
     };
 
-type On = { readonly machine: GrooveMachine; readonly cutter: Length; readonly job: CutContext };
+type On = {
+  readonly machine: GrooveMachine;
+  readonly cutter: Length;
+  /** What the near mark of the groove left. Inches. */
+  readonly rest: Length;
+  readonly job: CutContext;
+};
 
 /**
  * Whether what holds the board can stand where a setting wants it: a stop or fence within its reach, a guide on the
@@ -64,10 +71,11 @@ function offTheBoard({ figure: { value: figure }, otherGuide }: Figures, length:
 }
 
 /** The same cut set off the end not on the stop or fence now. */
-function fromOther(s: Figures, { machine, cutter, job }: On): Length {
+function fromOther(s: Figures, { machine, cutter, rest, job }: On): Length {
   if (isOtherEndOn(machine, job.board)) return s.nearTeeth.value;
   const { board, tape } = job;
-  const teeth = subtract(markAt(board.length ?? zero, tape).value, add(s.farTeeth.value, s.farTeeth.rest));
+  const far = subtract(add(s.farTeeth.value, s.farTeeth.rest), rest);
+  const teeth = subtract(lengthMark(board, tape).value, far);
   return markAt(add(teeth, machine.rides?.(cutter, job) ?? zero), tape).value;
 }
 

@@ -1,6 +1,5 @@
-import { add, type Length, subtract, zero } from '../../length/length';
-import { markAt } from '../../length/tape';
-import type { CutContext, GrooveMachine } from './machine';
+import { add, subtract } from '../../length/length';
+import type { GrooveMachine } from './machine';
 
 /** Crosscut saw or sled with a stack: a stop block is moved for each cut. */
 export const stop: GrooveMachine = {
@@ -8,10 +7,8 @@ export const stop: GrooveMachine = {
   holds: 'stop',
   eitherEnd: true,
   forHandWork: true,
-  set: ({ teeth, cutter, job }) =>
+  set: ({ teeth, cutter, length, job }) =>
     job.board.against === 'reference'
       ? { measures: 'stop-to-near-teeth', figure: teeth }
-      : { measures: 'other-stop-to-teeth', figure: subtract(roundedLength(job), add(teeth, cutter)) },
+      : { measures: 'other-stop-to-teeth', figure: subtract(length, add(teeth, cutter)) },
 };
-
-const roundedLength = ({ board, tape }: CutContext): Length => markAt(board.length ?? zero, tape).value;

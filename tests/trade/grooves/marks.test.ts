@@ -25,15 +25,22 @@ describe('marksOf', () => {
     ]);
   });
 
-  test('a far edge stands on the rounded near mark and keeps its own remainder', () => {
+  test('a far edge off a near edge that is on its mark has its own remainder', () => {
     const { far } = first('19 11/16', '93/128', {}, '1/64');
     expect([w(far.value), w(far.rest)]).toEqual(['20 27/64', '-1/128']);
   });
 
-  test('centre and far edge stand on the rounded near mark, not on the exact place', () => {
+  test('centre and far edge stand on the rounded near mark, and carry what that left', () => {
     const { near, centre, far } = first('21 13/32', '1/2');
     expect([w(near.value), w(centre.value), w(far.value)]).toEqual(['21 7/16', '21 11/16', '21 15/16']);
-    expect([w(centre.rest), w(far.rest)]).toEqual(['0', '0']);
+    expect([w(near.rest), w(centre.rest), w(far.rest)]).toEqual(['-1/32', '-1/32', '-1/32']);
+  });
+
+  test('Example 22 of grooves: the far edge is told from its exact place', () => {
+    const { near, far } = first('20 45/128', '.7275', {}, '1/32');
+    expect([w(near.value), w(near.rest), w(far.value)]).toEqual(['20 11/32', '1/128', '21 1/16']);
+    // 20.3515625 + .7275 = 21.0790625
+    expect(w(add(far.value, far.rest))).toBe(w(l('21.0790625')));
   });
 
   test('gives the mate its own mark, off its own datum', () => {

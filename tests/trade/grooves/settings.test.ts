@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { add, inches, type Length } from '../../../src/length/length';
+import { add, inches, type Length, subtract } from '../../../src/length/length';
+import { markAt, tapes } from '../../../src/length/tape';
 import { fenceMarkShift } from '../../../src/trade/grooves/fence-marks';
 import { layOut } from '../../../src/trade/grooves/lay-out';
 import { marksOf } from '../../../src/trade/grooves/marks';
@@ -32,23 +33,32 @@ describe('settingsFor a stop', () => {
     expect(codes(found.warnings)).toEqual(['lengths-must-match']);
   });
 
-  test('on the knife mark keeps the remainder of the mark itself; past it, its own', () => {
+  test('all settings of a groove carry the one remainder of its near mark', () => {
     const found = set({ runs: [one('10 3/64', '3/4')], cutter: l('1/2') }, {}, '1/16').settings;
-    // 10 3/64 is 10 1/16 scant by 1/64; the far wall stands on the mark, 10 5/16 to the hair
+    // 10 3/64 is 10 1/16 scant by 1/64; the far wall, 1/4 on by both, is 10 5/16 scant by as much
     expect(found.map((s) => [w(s.figure.value), w(s.figure.rest), w(s.nearTeeth.rest)])).toEqual([
       ['10 1/16', '-1/64', '-1/64'],
-      ['10 5/16', '0', '0'],
+      ['10 5/16', '-1/64', '-1/64'],
     ]);
-    // from the other end 54 13/64 and, on the mark, 53 15/16
+    // from the other end 54 13/64 and 53 61/64
     expect(found.map((s) => [w(s.otherEnd.value), w(s.otherEnd.rest)])).toEqual([
       ['54 3/16', '1/64'],
-      ['53 15/16', '0'],
+      ['53 15/16', '1/64'],
     ]);
   });
 
   test('with the other end on it stands on the length as marked, so both figures meet', () => {
     const found = set({ runs: [one('10', '1/2')], against: 'other', length: l('64 17/64') }, {}, '1/16');
-    expect(found.settings.map((s) => [w(s.figure.value), w(s.figure.rest)])).toEqual([['53 3/4', '0']]);
+    // 64 17/64 is marked 64 1/4, strong by 1/64: as much is left of what stands off its end
+    expect(found.settings.map((s) => [w(s.figure.value), w(s.figure.rest)])).toEqual([['53 3/4', '1/64']]);
+  });
+
+  test('with the other end on it stands on the length as it is cut, down where that must enter', () => {
+    const length = l('64 15/64');
+    const down = markAt(length, '1/16', 'floor');
+    const found = set({ runs: [one('10', '1/2')], against: 'other', length, lengthMark: down }, {}, '1/16');
+    // 64 15/64 down is 64 3/16, strong by 3/64
+    expect(found.settings.map((s) => [w(s.figure.value), w(s.figure.rest)])).toEqual([['53 11/16', '3/64']]);
   });
 
   test('set for a groove wider than the stack takes both walls, then what stands between', () => {
@@ -314,7 +324,7 @@ describe('settingsFor any machine', () => {
     shoeWaste: l('1 7/16'),
   };
 
-  test('the figure leads back to the knife mark, whatever the machine', () => {
+  test('the figure with what it leaves leads back to the exact place, whatever the machine', () => {
     const property = fc.property(
       fc.constantFrom('stop', 'fence', 'router', 'saw', 'spacers', 'index' as const),
       fc.constantFrom('reference', 'far' as const),
@@ -331,8 +341,7 @@ describe('settingsFor any machine', () => {
         const { settings } = settingsFor(layout, { board: b, shop, tape: '1/32' });
         const s = settings.find((x) => x.wall === 'near' || x.wall === 'only');
         if (!s || !mark) throw new Error('no setting');
-        const figure =
-          machine === 'index' || machine === 'stop' ? s.figure.value : add(s.figure.value, s.figure.rest);
+        const figure = add(s.figure.value, s.figure.rest);
         const back = {
           stop: figure,
           index: figure,
@@ -341,11 +350,82 @@ describe('settingsFor any machine', () => {
           router: guide === 'reference' ? figure.add(l('2 29/32')) : figure.sub(l('2 29/32')).sub(l('1/2')),
           saw: guide === 'reference' ? figure.add(l('5 1/32')) : figure.sub(l('1 7/16')).sub(l('5/64')),
         }[machine];
-        expect(w(back as Length)).toBe(w(mark));
+        expect(w(back as Length)).toBe(w(inches(n, 13n)));
         expect(w(s.nearTeeth.value)).toBe(w(mark));
       },
     );
     fc.assert(property, { numRuns: runs(400) });
+  });
+
+  /** Where the near teeth of a pass cut, inches: the set-up read backwards, from the machine alone. */
+  const cutAt = (machine: string, figure: Length, at: { guide: string; cutter: Length; strip: Length }) => {
+    const { guide, cutter, strip } = at;
+    const back: Record<string, () => Length> = {
+      stop: () => figure,
+      index: () => figure,
+      other: () => subtract(subtract(long, figure), cutter),
+      fence: () => subtract(figure, add(shop.block, subtract(cutter, shop.single))),
+      spacers: () => subtract(l('80'), figure),
+      saw: () =>
+        guide === 'reference'
+          ? add(figure, shop.shoeKeep)
+          : subtract(subtract(figure, shop.shoeWaste), shop.kerf),
+      // the base rides against the guide, or against the strip that lies between
+      router: () =>
+        guide === 'reference'
+          ? subtract(add(add(figure, strip), shop.routerBase), inches(cutter.n, cutter.d * 2n))
+          : subtract(subtract(subtract(figure, strip), shop.routerBase), inches(cutter.n, cutter.d * 2n)),
+    };
+    return (back[machine] ?? back.stop)?.() ?? figure;
+  };
+  const long = l('96 5/128');
+
+  test('with every remainder kept both walls stand where they are drawn, so the groove is as wide as wanted', () => {
+    const property = fc.property(
+      fc.constantFrom('stop', 'other', 'fence', 'router', 'saw', 'spacers', 'index'),
+      fc.constantFrom('reference', 'far' as const),
+      fc.constantFrom(...tapes),
+      fc.bigInt(100n, 900n),
+      fc.bigInt(501n, 1500n),
+      (named, guide, tape, n, wide) => {
+        const [near, width] = [inches(n, 13n), inches(wide, 1000n)];
+        const b = board({
+          machine: named === 'other' ? 'stop' : (named as 'stop'),
+          against: named === 'other' ? 'other' : 'reference',
+          guide,
+          length: long,
+          // the last, at 80, is on a mark of every inch tape, and the only pass of its groove
+          runs: [run({ spacing: 'given', at: [near], width }), one('80', '1/4', { id: 'last' })],
+          ...(named === 'saw' || named === 'router' ? {} : { cutter: l('1/4') }),
+        });
+        const kerf = named === 'saw' ? shop.kerf : l('1/4');
+        const { settings } = settingsFor(layOut(b), { board: b, shop, tape });
+        const wall = (which: string) => {
+          const s = settings.find((x) => x.groove.run === 'r' && x.wall === which);
+          if (!s) throw new Error('no such wall');
+          const figure = add(s.figure.value, s.figure.rest);
+          return cutAt(named, figure, { guide, cutter: kerf, strip: s.strip ?? l('0') });
+        };
+        expect(w(wall('near'))).toBe(w(near));
+        expect(w(add(wall('far'), kerf))).toBe(w(add(near, width)));
+      },
+    );
+    fc.assert(property, { numRuns: runs(400) });
+  });
+
+  test('Example 22 of grooves: a second mark is told with its spacer, and by how much it spoils the groove', () => {
+    const found = set({ runs: [one('20 45/128', '.7275')], cutter: l('1/2') }, {}, '1/32');
+    const [, far] = found.settings;
+    expect([w(far?.figure.value), w(far?.second?.spacer), w(far?.second?.off)]).toEqual([
+      '20 9/16',
+      w(l('.2275')),
+      w(l('-.00875')),
+    ]);
+    expect(codes(found.warnings)).toEqual(['second-mark']);
+    // no more than .003 off is not worth a word
+    expect(set({ runs: [one('20', '.753')], cutter: l('1/2') }, {}, '1/32').warnings).toEqual([]);
+    const other = set({ runs: [one('20 45/128', '.7275')], cutter: l('1/2'), against: 'other' }, {}, '1/32');
+    expect(codes(other.warnings)).toEqual(['lengths-must-match', 'second-mark']);
   });
 
   test('every operation has an id of its own that does not depend on the sizes round it', () => {
