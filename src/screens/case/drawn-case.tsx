@@ -1,6 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { Job } from '../../job/job';
-import { writeLength } from '../../length/write';
+import type { Length } from '../../length/length';
+import { markAt } from '../../length/tape';
+import { writeMark } from '../../length/write';
 import type { Worked } from '../../trade/carcass/parts';
 import { Segment } from '../../ui/bar';
 import { CaseDrawing } from '../../ui/case-drawing';
@@ -21,6 +23,7 @@ export function DrawnCase({ worked, job, stale, onPart }: DrawnProps) {
   const drawing = view === 'front' ? frontOf(worked) : sectionOf(worked);
   const { width, height, depth } = worked.sizes;
   const across = view === 'front' ? width.value : depth.value;
+  const told = (x: Length) => writeMark(markAt(x, job.tape), job.tape);
   const choice = (to: 'front' | 'section') => ({
     label: words.views[to],
     chosen: view === to,
@@ -31,8 +34,8 @@ export function DrawnCase({ worked, job, stale, onPart }: DrawnProps) {
       <CaseDrawing
         {...drawing}
         stale={stale}
-        across={writeLength(across, job.tape)}
-        up={writeLength(height.value, job.tape)}
+        across={told(across)}
+        up={told(height.value)}
         label={words.drawn[view]}
         onPart={onPart}
       />

@@ -20,6 +20,8 @@ const plainWords: Record<PlainTerm, string> = {
   'past-each-side': 'past each side',
   'past-front': 'past the front',
   'width-said': 'as wide as said',
+  'bottom-mark': 'the bottom cut on its mark',
+  'side-mark': 'the sides cut on their mark',
   // bays
   bay: 'bay',
   'bay-held': 'bay, held',

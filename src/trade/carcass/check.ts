@@ -2,6 +2,7 @@ import { equals, type Length, sum, times, zero } from '../../length/length';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { reachOf } from './meetings';
 import type { Worked } from './parts';
+import { setBy } from './sizes';
 
 /** Where parts are added back: across at the bottom, by the bays, at the top; up a side, up a partition. */
 export type Way = 'bottom' | 'bays' | 'top' | 'side' | 'partition';
@@ -22,17 +23,22 @@ const line = (way: Way, added: Sum, wanted: Length): CheckLine => ({
 });
 
 /**
- * Adds the parts back up, across and up, from the parts' own sizes: each line must meet its outside size exactly.
+ * Adds the parts back up, across and up, from the parts' own sizes, one that sets the case from its mark: each line
+ * must meet the outside size that follows from the marks exactly.
  *
  * @example checkOf(worked).every((line) => line.meets) // Example 3 of carcass
  */
 export function checkOf(worked: Worked): readonly CheckLine[] {
   const { width, height, case: c } = worked.sizes;
-  const size = (role: string) => worked.parts.find((p) => p.id === `${c.id}~${role}`)?.length.sum.value;
-  const top = size('top');
-  const partition = size('partition1');
+  const size = (role: string, way: 'across' | 'up') => {
+    const long = worked.parts.find((p) => p.id === `${c.id}~${role}`)?.length.sum.value;
+    const { exact, mark } = setBy(worked.sizes, way);
+    return long && equals(long, exact) ? mark : long;
+  };
+  const top = size('top', 'across');
+  const partition = size('partition1', 'up');
   return [
-    line('bottom', acrossBottom(worked, size('bottom') ?? zero), width.value),
+    line('bottom', acrossBottom(worked, size('bottom', 'across') ?? zero), width.value),
     line('bays', byBays(worked), width.value),
     ...(top ? [line('top', acrossTop(worked, top), width.value)] : []),
     line('side', upSide(worked), height.value),

@@ -9,7 +9,7 @@ import type { StockRole } from './case';
 import { type JointField, meetings, reachOf } from './meetings';
 import { type Part, sizeAt } from './part';
 import type { PartName, SingleRole } from './part-name';
-import { type Sizes, stockOf } from './sizes';
+import { bottomLong, lengthIn, type Sizes, stockOf } from './sizes';
 import { usual } from './usual';
 
 /** What parts are made in: the sizes of the case, the tape, and how each part's grooves are cut. */
@@ -18,6 +18,9 @@ export type Making = {
   readonly tape: Tape;
   readonly cutting: (part: string) => Cutting;
 };
+
+/** The whole case across, up and deep; one bay; the frame between its stiles. */
+type Opening = 'across' | 'up' | 'deep' | 'frame' | `bay${number}`;
 
 /** What a part is: by the end of its id, or by a name of its own. */
 type Named =
@@ -33,6 +36,8 @@ type New = Pick<Part, 'stage' | 'end' | 'fitted'> &
     readonly enters?: boolean;
     /** Its length stands between two housings: rounded down. */
     readonly between?: boolean;
+    /** The openings its length and its width go across, and whether it sets them. */
+    readonly spans?: { readonly length?: Opening; readonly width?: Opening; readonly sets?: boolean };
     readonly copies?: number;
   };
 
@@ -40,6 +45,8 @@ type New = Pick<Part, 'stage' | 'end' | 'fitted'> &
 export function partOf({ sizes, tape }: Making, part: New): Part {
   const { case: c, thick } = sizes;
   const mode: Rounding = part.enters ? 'floor' : 'halfExpand';
+  const { length, width, sets = false } = part.spans ?? {};
+  const spans = (opening: Opening | undefined) => (opening ? { spans: { opening, sets } } : {});
   return {
     id: `${c.id}~${part.role}`,
     of: c.id,
@@ -48,8 +55,8 @@ export function partOf({ sizes, tape }: Making, part: New): Part {
     stock: part.stock,
     stuff: stockOf(c, part.stock),
     thickness: thick(part.stock),
-    length: sizeAt(part.length, tape, part.between ? 'floor' : mode),
-    width: sizeAt(part.width, tape, mode),
+    length: { ...sizeAt(part.length, tape, part.between ? 'floor' : mode), ...spans(length) },
+    width: { ...sizeAt(part.width, tape, mode), ...spans(width) },
     end: part.end,
     stage: part.stage,
     ...(part.fitted ? { fitted: part.fitted } : {}),
@@ -90,8 +97,9 @@ function side(making: Making, hand: 'left' | 'right'): Part {
   const part = partOf(making, {
     role: hand,
     stock: 'side',
-    length: sizes.height,
+    length: lengthIn(sizes, 'up', ({ height }) => height),
     width: sizes.depth,
+    spans: { length: 'up', width: 'deep', sets: true },
     end: 'bottom',
     stage: 'carcass',
   });
@@ -132,29 +140,30 @@ function alongSide(sizes: Sizes): readonly Met[] {
 
 function flat(making: Making, which: 'bottom' | 'top'): Part {
   const { sizes, cutting } = making;
-  const { thick } = sizes;
-  const length =
-    which === 'bottom'
-      ? sumOf(
-          plus('clear-width', sizes.clearWidth.value, sizes.clearWidth),
-          plus('two-dado-depths', times(reachOf(sizes, 'dado'), 2n)),
-        )
-      : sumOf(
-          plus('outside-width', sizes.width.value, sizes.width),
-          minus('two-sides', times(thick('side'), 2n)),
-          plus('two-rabbet-depths', times(reachOf(sizes, 'topRabbet'), 2n)),
-        );
   const part = partOf(making, {
     role: which,
     stock: which,
-    length,
+    length: lengthIn(
+      sizes,
+      'across',
+      which === 'bottom' ? bottomLong : (by) => rabbetToRabbet(by, 'topRabbet'),
+    ),
     width: sizes.inner,
+    spans: { length: 'across', width: 'deep', sets: true },
     end: 'left',
     stage: 'carcass',
   });
   if (sizes.case.partitions === 0) return part;
   return { ...part, board: flatBoard(sizes, which, { blank: blankOf(part), cutting: cutting(part.id) }) };
 }
+
+/** From the floor of a rabbet in one side to that in the other. */
+export const rabbetToRabbet = (sizes: Sizes, field: JointField): Sum =>
+  sumOf(
+    plus('outside-width', sizes.width.value, sizes.width),
+    minus('two-sides', times(sizes.thick('side'), 2n)),
+    plus('two-rabbet-depths', times(reachOf(sizes, field), 2n)),
+  );
 
 function partition(making: Making, k: number): Part {
   const { sizes, cutting } = making;
@@ -170,6 +179,7 @@ function partition(making: Making, k: number): Part {
     ),
     width: sizes.inner,
     between: true,
+    spans: { length: 'up', width: 'deep' },
     end: 'bottom',
     stage: 'carcass',
   });

@@ -15,7 +15,11 @@ export type Size = {
   readonly mark: Rounded;
   /** `floor`: it must enter an opening. `halfExpand`: a flush fit. */
   readonly mode: Rounding;
+  readonly spans?: Span;
 };
+
+/** The opening of its case a size goes across: equal lengths of one opening share a mark, that of what sets it. */
+export type Span = { readonly opening: string; readonly sets: boolean };
 
 /** A rabbet: `width` across the face from the edge or end, `depth` into it. Inches. */
 export type Rabbet = {

@@ -5,13 +5,14 @@ import { lappedFrame } from '../joints/laps';
 import type { Cutting } from './boards';
 import type { Case, Inside, Stuff } from './case';
 import { frameOf, frameProblems } from './frame';
+import { matched } from './matched';
 import { acrossOf, overlaps } from './overlaps';
 import { type Making, panels } from './panels';
 import type { Part } from './part';
 import type { CaseProblem } from './problems';
 import { basePlan, roundIt } from './round-it';
 import { withShelfPlaces } from './shelf-places';
-import { type Sizes, sizesOf } from './sizes';
+import { onMarks, type SetMarks, type Sizes, sizesOf } from './sizes';
 import { standing } from './standing';
 
 type CaseOptions = {
@@ -19,6 +20,8 @@ type CaseOptions = {
   readonly tape: Tape;
   /** How the grooves of a part are cut, where that is not the usual way. */
   readonly cutting?: (part: string) => Cutting;
+  /** Marks of bottom and sides that other parts are cut to already. */
+  readonly marks?: SetMarks;
 };
 
 /** A case worked out: its sizes, and every part in it. */
@@ -34,7 +37,7 @@ export type Worked = { readonly sizes: Sizes; readonly parts: readonly Part[] };
 export function partsOf(c: Case, options: CaseOptions): Result<Worked, readonly CaseProblem[]> {
   const found = sizesOf(c, options.stuff);
   if (!found.ok) return found;
-  const sizes = withShelfPlaces(found.value, options.tape);
+  const sizes = withShelfPlaces(onMarks(found.value, options.tape, options.marks), options.tape);
   const problems = [
     ...insideProblems(sizes),
     ...overlaps(sizes),
@@ -48,10 +51,8 @@ export function partsOf(c: Case, options: CaseOptions): Result<Worked, readonly 
     cutting: options.cutting ?? (() => ({})),
   };
   const carcass = panels(making);
-  return ok({
-    sizes,
-    parts: [...carcass, ...standing(making, carcass), ...roundIt(making)],
-  });
+  const parts = [...carcass, ...standing(making, carcass), ...roundIt(making)];
+  return ok({ sizes, parts: matched(parts, sizes, options.tape) });
 }
 
 const needs: Record<Inside['kind'], readonly ('at' | 'first' | 'pitch' | 'width' | 'depth')[]> = {

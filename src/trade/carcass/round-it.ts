@@ -4,10 +4,10 @@ import { lap } from '../joints/joints';
 import { flushLaps, lappedFrame } from '../joints/laps';
 import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import { frameOf } from './frame';
-import { reachOf } from './meetings';
-import { type Making, partOf } from './panels';
+import { type Making, partOf, rabbetToRabbet } from './panels';
 import type { Part } from './part';
 import type { SingleRole } from './part-name';
+import { lengthIn } from './sizes';
 import { usual } from './usual';
 
 /** Back, cleats, face frame, toe board, loose top, edging and base frame: what goes round the carcass. */
@@ -32,23 +32,19 @@ const anyTime = { stage: 'any-time' } as const;
 /** Sides and top are rabbeted for it; it covers the case from the underside of the bottom to the top. */
 function back(making: Making): Part {
   const { sizes } = making;
-  const { thick, joints, case: c } = sizes;
+  const { joints, case: c } = sizes;
   const wide = c.built.backw?.used;
   const high = c.built.backh?.used;
+  const room = minus('room', joints.ease);
   const width = wide
-    ? sumOf(plus('back-width-as-built', wide), minus('room', joints.ease))
-    : sumOf(
-        plus('outside-width', sizes.width.value, sizes.width),
-        minus('two-sides', times(thick('side'), 2n)),
-        plus('two-rabbet-depths', times(reachOf(sizes, 'backDeep'), 2n)),
-        minus('room', joints.ease),
-      );
+    ? sumOf(plus('back-width-as-built', wide), room)
+    : lengthIn(sizes, 'across', (by) => sumOf(...rabbetToRabbet(by, 'backDeep').terms, room));
   const length = high
-    ? sumOf(plus('back-height-as-built', high), minus('room', joints.ease))
+    ? sumOf(plus('back-height-as-built', high), room)
     : sumOf(
         plus('outside-height', sizes.height.value, sizes.height),
         minus('floor-to-case', c.feet ?? zero),
-        minus('room', joints.ease),
+        room,
       );
   return partOf(making, {
     role: 'back',
@@ -56,6 +52,7 @@ function back(making: Making): Part {
     length,
     width,
     enters: true,
+    spans: { length: 'up', width: 'across' },
     end: 'bottom',
     ...bothWays,
   });
@@ -63,15 +60,12 @@ function back(making: Making): Part {
 
 function cleat(making: Making): Part {
   const { sizes } = making;
-  const { thick, case: c } = sizes;
+  const { case: c } = sizes;
   return partOf(making, {
     role: 'cleat',
     stock: 'cleat',
-    length: sumOf(
-      plus('outside-width', sizes.width.value, sizes.width),
-      minus('two-sides', times(thick('side'), 2n)),
-      plus('two-rabbet-depths', times(reachOf(sizes, 'cleatRabbet'), 2n)),
-    ),
+    length: lengthIn(sizes, 'across', (by) => rabbetToRabbet(by, 'cleatRabbet')),
+    spans: { length: 'across' },
     width: given('cleat', c.cleatWide ?? usual.cleatWide),
     copies: c.cleats,
     end: 'left',
@@ -88,7 +82,7 @@ function framePieces(making: Making): readonly Part[] {
     strip: true,
     comesOff,
   });
-  const rail = { length: frame.rails, end: 'left' };
+  const rail = { length: frame.rails, spans: { length: 'frame', sets: true }, end: 'left' } as const;
   const upright = { role: 'stile', copies: 2, length: frame.height, end: 'bottom' } as const;
   const inner = { role: 'middle', copies: c.partitions, length: frame.middles, end: 'bottom' } as const;
   return [
@@ -107,6 +101,7 @@ function toe(making: Making): Part {
     length: sumOf(plus('clear-width', sizes.clearWidth.value, sizes.clearWidth)),
     width: given('floor-to-case', sizes.case.feet ?? zero),
     enters: true,
+    spans: { length: 'across' },
     end: 'left',
     ...toLength,
   });

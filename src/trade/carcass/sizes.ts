@@ -1,4 +1,6 @@
 import {
+  add,
+  equals,
   isNegative,
   isPositive,
   isZero,
@@ -11,9 +13,11 @@ import {
   zero,
 } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
-import { given, minus, plus, type Sum, sharedBy, sumOf } from '../sums/sum';
+import { markAt, type Tape } from '../../length/tape';
+import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import type { Case, StockRole, Stuff } from './case';
-import { jointFields, meetings } from './meetings';
+import { heldOf, type Over } from './held';
+import { jointFields, meetings, reachOf } from './meetings';
 import type { CaseField, CaseProblem } from './problems';
 import { type Joints, jointsOf } from './usual';
 
@@ -35,6 +39,10 @@ export type Sizes = {
   readonly real: (bay: number) => Sum;
   /** Floor to the upper face of the bottom: the datum of everything inside. */
   readonly datum: Sum;
+  /** What the marks of bottom and side add to the drawing. */
+  readonly over: Over;
+  /** The same by the drawing, where they add something. */
+  readonly drawn?: Sizes;
 };
 
 /** The stock a piece falls back on when none is said for it. */
@@ -75,10 +83,9 @@ export function sizesOf(c: Case, stuff: readonly Stuff[]): Result<Sizes, readonl
   return closed.length > 0 ? err(closed) : ok(sizes);
 }
 
-function work(c: Case, thick: Sizes['thick']): Sizes {
+function work(c: Case, thick: Sizes['thick'], over: Over = { across: zero, up: zero }): Sizes {
   const joints = jointsOf(c, thick('side'), c.hasBack ? thick('back') : undefined);
-  const across = c.hold === 'outside' ? acrossFromOutside(c, thick) : acrossFromOpenings(c, thick);
-  const up = c.hold === 'outside' ? upFromOutside(c, thick) : upFromOpenings(c, thick);
+  const { across, up } = heldOf(c, thick, over);
   const depth = given('case-depth', c.depth ?? zero);
   const inner = c.hasBack
     ? sumOf(plus('case-depth', depth.value), minus('back-rabbet', joints.backWide))
@@ -88,74 +95,51 @@ function work(c: Case, thick: Sizes['thick']): Sizes {
     const used = c.built[`bay${bay}`]?.used;
     return used ? given('bay-as-built', used) : (across.bays[bay - 1] ?? given('bay', zero));
   };
-  return { case: c, thick, joints, depth, inner, datum, real, ...across, ...up };
+  return { case: c, thick, joints, over, depth, inner, datum, real, ...across, ...up };
 }
 
-type Across = Pick<Sizes, 'width' | 'clearWidth' | 'bays'>;
+/** The bottom, which sets the case across: clear width and a dado depth at either end. */
+export const bottomLong = (sizes: Sizes): Sum =>
+  sumOf(
+    plus('clear-width', sizes.clearWidth.value, sizes.clearWidth),
+    plus('two-dado-depths', times(reachOf(sizes, 'dado'), 2n)),
+  );
 
-function acrossFromOutside(c: Case, thick: Sizes['thick']): Across {
-  const width = given('outside-width', c.width ?? zero);
-  const clearWidth = sumOf(plus('outside-width', width.value), minus('two-sides', times(thick('side'), 2n)));
-  return { width, clearWidth, bays: baysOf(c, thick, clearWidth) };
+/**
+ * The sizes as they follow from the marks of the bottom, across, and of the sides, up: what stands on a mark is
+ * reckoned from the mark, not from the drawing.
+ *
+ * @param drawn as `sizesOf` gives them; @param marks where one of them is cut already, or was: its length, inches
+ * @returns the same where both stand on their marks
+ * @example onMarks(sizes, '1/32').width.value // 43 5/8 strong by .0111: Example 14 of carcass
+ */
+export function onMarks(drawn: Sizes, tape: Tape, marks: SetMarks = {}): Sizes {
+  const { case: c, thick, height } = drawn;
+  const added = (exact: Length, mark = markAt(exact, tape).value) => subtract(mark, exact);
+  const over = { across: added(bottomLong(drawn).value, marks.across), up: added(height.value, marks.up) };
+  return isZero(over.across) && isZero(over.up) ? drawn : { ...work(c, thick, over), drawn };
 }
 
-function acrossFromOpenings(c: Case, thick: Sizes['thick']): Across {
-  const one = given('bay-held', c.opening ?? zero);
-  const bays = Array.from({ length: c.partitions + 1 }, (_, k) => {
-    const own = c.bays[k];
-    return own ? given('bay-given', own) : one;
-  });
-  const all = sum(bays.map((b) => b.value));
-  const partitions = times(thick('partition'), BigInt(c.partitions));
-  const clearWidth = sumOf(
-    plus('bays-together', all),
-    plus({ code: 'partitions', count: c.partitions }, partitions),
-  );
-  const width = sumOf(
-    plus('clear-width', clearWidth.value, clearWidth),
-    plus('two-sides', times(thick('side'), 2n)),
-  );
-  return { width, clearWidth, bays };
+/** Marks of what sets a case across and up, where they are not the nearest. Inches. */
+export type SetMarks = { readonly across?: Length; readonly up?: Length };
+
+/** A length of what sets a case, and the mark it is cut to. Inches. */
+export type SetBy = { readonly exact: Length; readonly mark: Length };
+
+/** What sets a case across, and what sets it up. */
+export function setBy(sizes: Sizes, way: keyof Over): SetBy {
+  const by = sizes.drawn ?? sizes;
+  const exact = way === 'across' ? bottomLong(by).value : by.height.value;
+  return { exact, mark: add(exact, sizes.over[way]) };
 }
 
-/** Bays not given share what is left of the clear width. */
-function baysOf(c: Case, thick: Sizes['thick'], clearWidth: Sum): readonly Sum[] {
-  const n = c.partitions + 1;
-  const own = c.bays.slice(0, n).filter((b) => b !== undefined);
-  const rest = sharedBy(
-    Math.max(1, n - own.length),
-    plus('clear-width', clearWidth.value, clearWidth),
-    minus({ code: 'partitions', count: c.partitions }, times(thick('partition'), BigInt(n - 1))),
-    minus('bays-given', sum(own)),
-  );
-  return Array.from({ length: n }, (_, k) => {
-    const fixed = c.bays[k];
-    return fixed ? given('bay-given', fixed) : rest;
-  });
-}
-
-const topOf = (c: Case, thick: Sizes['thick']): Length => (c.hasTop ? thick('top') : zero);
-
-function upFromOutside(c: Case, thick: Sizes['thick']): Pick<Sizes, 'height' | 'clearHeight'> {
-  const height = given('outside-height', c.height ?? zero);
-  const clearHeight = sumOf(
-    plus('outside-height', height.value),
-    minus('top', topOf(c, thick)),
-    minus('floor-to-case', c.feet ?? zero),
-    minus('bottom', thick('bottom')),
-  );
-  return { height, clearHeight };
-}
-
-function upFromOpenings(c: Case, thick: Sizes['thick']): Pick<Sizes, 'height' | 'clearHeight'> {
-  const clearHeight = given('clear-height-held', c.clear ?? zero);
-  const height = sumOf(
-    plus('clear-height-held', clearHeight.value),
-    plus('top', topOf(c, thick)),
-    plus('bottom', thick('bottom')),
-    plus('floor-to-case', c.feet ?? zero),
-  );
-  return { height, clearHeight };
+/**
+ * A length across or up a case. One that by the drawing is as long as what sets the case there has its sum, and
+ * shares its mark with what that leaves; any other follows from the mark.
+ */
+export function lengthIn(sizes: Sizes, way: keyof Over, of: (sizes: Sizes) => Sum): Sum {
+  const own = sizes.drawn && of(sizes.drawn);
+  return own && equals(own.value, setBy(sizes, way).exact) ? own : of(sizes);
 }
 
 function missingFields(c: Case): readonly CaseProblem[] {

@@ -1,6 +1,6 @@
 import { add, type Length, sum, times, zero } from '../../length/length';
 import { layOut } from '../grooves/lay-out';
-import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
+import { given, minus, plus, type Sum, sumOf, type Term } from '../sums/sum';
 import { slackOf } from './boards';
 import type { Inside } from './case';
 import { frameOf } from './frame';
@@ -8,6 +8,7 @@ import { reachOf } from './meetings';
 import { type Making, partOf } from './panels';
 import type { Part } from './part';
 import type { PartName } from './part-name';
+import { lengthIn, type Sizes } from './sizes';
 import { numberOf } from './stands-as';
 import { usual } from './usual';
 
@@ -47,14 +48,29 @@ function seats({ sizes }: Making, bay: number): readonly [Length, Length] {
   ];
 }
 
+/** A bay as planned: what is cut for the dry-fit knows no other. */
+const planned = ({ bays }: Sizes, bay: number): Sum => bays[bay - 1] ?? given('bay', zero);
+
+const asBuilt = ({ real }: Sizes, bay: number): Sum => real(bay);
+
+/** A length across a bay, and what it goes across: where the case is one bay, the whole of it. */
+function inBay({ sizes }: Making, bay: number, rest: readonly Term[], of = asBuilt) {
+  const long = (by: Sizes): Sum => {
+    const wide = of(by, bay);
+    return sumOf(plus('bay', wide.value, wide), ...rest);
+  };
+  return sizes.case.partitions === 0
+    ? ({ length: lengthIn(sizes, 'across', long), spans: { length: 'across', width: 'deep' } } as const)
+    : ({ length: long(sizes), spans: { length: `bay${bay}`, width: 'deep' } } as const);
+}
+
 function fixedShelf(making: Making, i: Inside): Part {
-  const bay = making.sizes.bays[i.bay - 1] ?? given('bay', zero);
   const [left, right] = seats(making, i.bay);
   return partOf(making, {
     role: i.id,
     name: nameOf(making, i),
     stock: 'shelf',
-    length: sumOf(plus('bay', bay.value, bay), plus('left-dado', left), plus('right-dado', right)),
+    ...inBay(making, i.bay, [plus('left-dado', left), plus('right-dado', right)], planned),
     width: making.sizes.inner,
     between: true,
     end: 'left',
@@ -63,12 +79,11 @@ function fixedShelf(making: Making, i: Inside): Part {
 }
 
 function looseShelf(making: Making, i: Inside): Part {
-  const bay = making.sizes.real(i.bay);
   return partOf(making, {
     role: i.id,
     name: nameOf(making, i),
     stock: 'shelf',
-    length: sumOf(plus('bay', bay.value, bay), minus('play', usual.shelfPlay)),
+    ...inBay(making, i.bay, [minus('play', usual.shelfPlay)]),
     width: making.sizes.inner,
     enters: true,
     copies: i.count ?? 1,
@@ -77,22 +92,15 @@ function looseShelf(making: Making, i: Inside): Part {
   });
 }
 
-/** Width of a loose tray: bay, plus a groove depth each side, less its slack. Inches, with its sum. */
-function trayWidth({ sizes }: Making, i: Inside): Sum {
-  const bay = sizes.real(i.bay);
-  return sumOf(
-    plus('bay', bay.value, bay),
-    plus('two-groove-depths', times(i.depth ?? zero, 2n)),
-    minus('slack', slackOf(i)),
-  );
-}
-
 function tray(making: Making, i: Inside, panels: readonly Part[]): Part {
   return partOf(making, {
     role: i.id,
     name: nameOf(making, i),
     stock: 'tray',
-    length: trayWidth(making, i),
+    ...inBay(making, i.bay, [
+      plus('two-groove-depths', times(i.depth ?? zero, 2n)),
+      minus('slack', slackOf(i)),
+    ]),
     width: making.sizes.inner,
     enters: true,
     copies: Math.max(1, grooves(making, i, panels)),
@@ -118,6 +126,7 @@ function middleRail(making: Making, i: Inside): Part {
     stock: 'frame',
     length: sumOf(plus('frame-opening', opening.value, opening)),
     width: sumOf(plus('rail', i.wide ?? usual.rail)),
+    spans: { length: making.sizes.case.partitions === 0 ? 'frame' : `bay${i.bay}` },
     end: 'left',
     ...toLength,
   });

@@ -17,6 +17,9 @@ export type PlainTerm =
   | 'past-each-side'
   | 'past-front'
   | 'width-said'
+  // what the mark of the bottom, or of a side, adds to the drawing
+  | 'bottom-mark'
+  | 'side-mark'
   // bays
   | 'bay'
   | 'bay-held'

@@ -5,6 +5,7 @@ import type { Case } from '../../../src/trade/carcass/case';
 import { checkOf } from '../../../src/trade/carcass/check';
 import { frameOf } from '../../../src/trade/carcass/frame';
 import { partsOf, type Worked } from '../../../src/trade/carcass/parts';
+import { sizesOf } from '../../../src/trade/carcass/sizes';
 import { warningsOf } from '../../../src/trade/carcass/warnings';
 import { layOut } from '../../../src/trade/grooves/lay-out';
 import { l, w } from '../../length/write-figures';
@@ -90,9 +91,10 @@ describe('partsOf', () => {
   });
 
   test('Example 4 of carcass: the same case of 18 mm: openings 18 253/2032, bottom 37 1057/2032', () => {
-    const metric = work({ ...plainCase, stocks: { side: 'b', back: 'k', tray: 't' } }, sheets('18 mm'));
-    expect(w(metric.sizes.bays[0]?.value ?? l('0'))).toBe('18 253/2032');
-    expect(w(part(metric, 'bottom').length.sum.value)).toBe('37 1057/2032');
+    const metric = { ...plainCase, stocks: { side: 'b', back: 'k', tray: 't' } };
+    const drawn = sizesOf(metric, sheets('18 mm'));
+    expect(drawn.ok && w(drawn.value.bays[0]?.value ?? l('0'))).toBe('18 253/2032');
+    expect(w(part(work(metric, sheets('18 mm')), 'bottom').length.sum.value)).toBe('37 1057/2032');
   });
 
   test('Example 5 of carcass: planned 3/4, got 23/32: outside held, each opening grows 3/64', () => {
