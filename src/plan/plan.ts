@@ -14,6 +14,7 @@ import { leastOperations, mostOperations } from '../trade/setups/most';
 import type { Operation } from '../trade/setups/operation';
 import { operationsOf } from '../trade/setups/operations';
 import { type Order, type OrderError, orderSetups } from '../trade/setups/order/order';
+import { stopsOf } from '../trade/setups/stops';
 import { type BankPlan, bankPlanOf } from './bank-plan';
 import { recutsOf } from './recuts';
 
@@ -104,10 +105,11 @@ function operationsIn(
 export function planOf(job: Job, shop: Shop): Plan {
   const work = workOf(job, shop);
   const { operations } = work;
+  const stops = stopsOf(operations);
   const steps = operations.map((op) => ({
     id: op.id,
     build: op.setup.build,
-    setup: op.setup.key,
+    setup: stops.get(op.id) ?? op.setup.key,
     after: op.after,
   }));
   return { job, ...work, byId: new Map(operations.map((op) => [op.id, op])), order: orderSetups(steps) };

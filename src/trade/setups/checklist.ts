@@ -1,4 +1,6 @@
 import type { Operation } from './operation';
+import type { Setup } from './setup';
+import { sameStop } from './stops';
 
 /** What has been ticked, and what was let go ahead though blocked. */
 export type Doing = {
@@ -64,13 +66,13 @@ export function cardsOf(
  * this very figure; `sameBuild` wants this cutter and height at another figure.
  */
 export function lastCall(
-  setup: { readonly key: string; readonly build: string },
+  setup: Pick<Setup, 'key' | 'build' | 'figure'>,
   operations: readonly Operation[],
   done: (op: string) => boolean,
 ): { readonly sameSetup: readonly Operation[]; readonly sameBuild: readonly Operation[] } {
   const open = operations.filter((op) => op.setup.build === setup.build && !done(op.id));
   return {
-    sameSetup: open.filter((op) => op.setup.key === setup.key),
-    sameBuild: open.filter((op) => op.setup.key !== setup.key),
+    sameSetup: open.filter((op) => sameStop(op.setup, setup)),
+    sameBuild: open.filter((op) => !sameStop(op.setup, setup)),
   };
 }
