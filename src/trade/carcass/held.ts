@@ -2,7 +2,7 @@ import { over as divided, type Length, sum, times, zero } from '../../length/len
 import { given, minus, plus, type Sum, sharedBy, sumOf } from '../sums/sum';
 import type { Case, StockRole } from './case';
 
-/** What the mark of what sets the case adds to its drawing, across by the bottom and up by the sides. Inches, any sign. */
+/** What the mark of the bottom adds to the drawing across, and that of the sides up. Inches, any sign. */
 export type Over = { readonly across: Length; readonly up: Length };
 
 type Across = { readonly width: Sum; readonly clearWidth: Sum; readonly bays: readonly Sum[] };

@@ -7,8 +7,8 @@ import type { Layout } from './lay-out';
 import type { Groove } from './layout';
 
 /**
- * The figures of one groove at the tape. Every figure but the mate's stands on the rounded near mark, and what it leaves
- * is told from its exact place: by the marks, or with all that is left, its walls stand as far apart.
+ * The figures of one groove at the tape. Every figure but the mate's stands on the rounded near mark, and what it
+ * leaves is told from its exact place: with all that is left, its walls stand exactly as far apart as wanted.
  */
 export type Mark = {
   readonly groove: Groove;
