@@ -1,0 +1,115 @@
+import { add, half, type Length, negate, subtract, zero } from '../../src/length/length';
+import type { Plan } from '../../src/plan/plan';
+import { layOut } from '../../src/trade/grooves/lay-out';
+import { settingsFor } from '../../src/trade/grooves/settings';
+import type { Shop } from '../../src/trade/machines/shop';
+import type { Operation } from '../../src/trade/setups/operation';
+import { placingOf } from '../../src/trade/setups/placing';
+
+/**
+ * The pieces of a plan as a careful hand would cut them: every printed figure with its remainder, every stack as wide
+ * and as high as it is printed, every machine read backwards from what it is. Nothing of the layout is looked at.
+ */
+export type CutGroove = { readonly lo: Length; readonly hi: Length; readonly deep: Length };
+
+export type CutPiece = {
+  readonly long: Length;
+  readonly wide: Length;
+  /** By the groove: what stands in it. From the reference end. */
+  readonly grooves: ReadonlyMap<string, CutGroove>;
+  /** Across the face from its edge or end, and into it. */
+  readonly rabbets: ReadonlyMap<string, { readonly wide: Length; readonly deep: Length }>;
+};
+
+/** A figure with all that its mark leaves. */
+const honoured = ({ setup }: Operation): Length =>
+  setup.figure ? add(setup.figure.value, setup.figure.rest) : zero;
+
+/** Ids end in the cut and the copy: `cut/c~left/len/1`. */
+const cutOf = ({ id, copy, part }: Operation): string =>
+  id.slice(`cut/${part}/`.length, id.length - copy.length - 1);
+
+export function cutPieces(plan: Plan, shop: Shop): ReadonlyMap<string, CutPiece> {
+  return new Map(
+    plan.parts.map((part) => {
+      // the two faces of a partition are two copies to the saw
+      const ops = plan.operations.filter((op) => op.part === part.id && /^[1AB]$/.test(op.copy));
+      const figure = (what: Operation['what']) => {
+        const op = ops.find((o) => o.what === what);
+        return op ? honoured(op) : zero;
+      };
+      const long = figure('length');
+      const grooves = new Map<string, CutGroove>();
+      for (const op of ops.filter((o) => o.what === 'groove')) {
+        const name = cutOf(op).replace(/~[^~]+$/, '');
+        const lo = nearTeeth(op, { plan, shop, long });
+        const hi = add(lo, op.setup.cutter ?? zero);
+        const before = grooves.get(name);
+        const deep = op.setup.height ?? zero;
+        grooves.set(name, {
+          lo: before && before.lo.compare(lo) < 0 ? before.lo : lo,
+          hi: before && before.hi.compare(hi) > 0 ? before.hi : hi,
+          deep,
+        });
+      }
+      const rabbets = new Map(
+        ops
+          .filter((o) => o.what === 'rabbet')
+          .map((o) => [
+            cutOf(o).slice('rabbet~'.length),
+            { wide: honoured(o), deep: o.setup.height ?? zero },
+          ]),
+      );
+      return [part.id, { long, wide: figure('rip'), grooves, rabbets }] as const;
+    }),
+  );
+}
+
+type At = { readonly plan: Plan; readonly shop: Shop; readonly long: Length };
+
+/** Where the near teeth of a pass stand from the reference end, by what the machine is set to. */
+function nearTeeth(op: Operation, { plan, shop, long }: At): Length {
+  const figure = honoured(op);
+  const cutter = op.setup.cutter ?? zero;
+  const board = plan.parts.find((p) => p.id === op.part)?.board;
+  if (!board) throw new Error('no board');
+  switch (op.setup.sets) {
+    case 'stop-to-near-teeth':
+    case 'fence-mark':
+      return figure;
+    case 'other-stop-to-teeth':
+      return subtract(subtract(long, figure), cutter);
+    case 'fence-scale': {
+      const grown = board.grows === 'toward' ? subtract(cutter, shop.single ?? zero) : zero;
+      return subtract(figure, grown);
+    }
+    case 'guide-edge': {
+      const { settings } = settingsFor(layOut(board), { board, shop, tape: plan.job.tape });
+      const strip = settings.find((s) => s.id === op.groove?.setting)?.strip ?? zero;
+      const centre = add(shop.routerBase ?? zero, strip);
+      const fromGuide = board.guide === 'reference' ? centre : negate(centre);
+      return subtract(add(figure, fromGuide), half(cutter));
+    }
+    default:
+      throw new Error(`not cut here: ${op.setup.sets}`);
+  }
+}
+
+/**
+ * Which of two mirror images a groove makes of its piece: reference end to other end, front to back, out of the grooved
+ * face, as the three axes lie on the machine. +1 or −1.
+ *
+ * You stand at it: X to your right, Y away from you, Z up. The end on the stop (fence, or measured) is at the stop's
+ * hand, so the piece runs from there to the other hand; what leads is away from you, what is toward you is not.
+ */
+export function handOnMachine(op: Operation, end: string): 1 | -1 {
+  const { face, leads, toYou, toStop, onFence, measured, stop } = placingOf(op);
+  const held = [toStop, onFence, measured].find((side) => side?.at === 'end');
+  if (!face || !held || !stop) throw new Error(`not placed: ${op.id}`);
+  const toRight = stop === 'left' ? 1 : -1;
+  const alongX = held.named === end ? toRight : -toRight;
+  const frontAway = toYou ? toYou.named !== 'front' : leads?.named === 'front';
+  const frontToBackY = frontAway ? -1 : 1;
+  const outZ = face.lies === 'up' ? 1 : -1;
+  return (alongX * frontToBackY * outZ) as 1 | -1;
+}
