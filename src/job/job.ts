@@ -76,7 +76,12 @@ export type InDrawer = Thing & { readonly bank?: string; readonly front?: number
 type Piece = { readonly recuts: number; readonly asLength?: Length; readonly asWidth?: Length };
 
 /** What is kept of a part beside its tick: how its grooves are cut, and its pieces by copy. */
-export type PartNotes = Partial<Board> & LayNotes & { readonly pieces: Readonly<Record<string, Piece>> };
+export type PartNotes = Partial<Board> &
+  LayNotes & {
+    readonly pieces: Readonly<Record<string, Piece>>;
+    /** The mark its length keeps: others are cut to it. */
+    readonly mark?: Length;
+  };
 
 /** A job as decided and measured: worked out from its log, never stored. */
 export type Job = {

@@ -16,7 +16,7 @@ import { operationsOf } from '../trade/setups/operations';
 import { type Order, type OrderError, orderSetups } from '../trade/setups/order/order';
 import { stopsOf } from '../trade/setups/stops';
 import { type BankPlan, bankPlanOf } from './bank-plan';
-import { recutsOf } from './recuts';
+import { keptMarks, recutsOf } from './recuts';
 
 /** Everything worked out from a job: its parts, their operations, and the order that spares re-setting. */
 export type Plan = {
@@ -53,7 +53,9 @@ function cuttingOf(job: Job, part: string): Cutting {
 export function partsOfJob(job: Job, shop: Shop): Pick<Plan, 'stuff' | 'worked' | 'banks' | 'parts'> {
   const stuff = job.stock.flatMap(stuffOf);
   const cutting = (part: string) => cuttingOf(job, part);
-  const worked = new Map(job.cases.map((c) => [c.id, partsOf(c, { stuff, tape: job.tape, cutting })]));
+  const worked = new Map(
+    job.cases.map((c) => [c.id, partsOf(c, { stuff, tape: job.tape, cutting, marks: keptMarks(job, c) })]),
+  );
   const own = [...worked.values()].flatMap((w) => (w.ok ? w.value.parts : []));
   const hand = job.boards.map((b) => byHand({ ...b, recuts: recutsOf(job, b.id) }, { tape: job.tape }));
   const banks = new Map(

@@ -206,7 +206,12 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
     { frontA: long, frontB: odd, backA: long, backB: odd, used: long },
     (p) => edits.editBuilt('c1', 'frame1w', p),
   ],
-  ['a part', partFields, { ...cutting, lies: 'free', share: 'A' }, (p) => edits.editPart('c1~left', p)],
+  [
+    'a part',
+    partFields,
+    { ...cutting, lies: 'free', share: 'A', mark: odd },
+    (p) => edits.editPart('c1~left', p),
+  ],
   ['a piece', pieceFields, { asLength: odd, asWidth: long }, (p) => edits.editPiece('c1~left', '1', p)],
   [
     'work by hand',

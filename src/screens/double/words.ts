@@ -57,6 +57,7 @@ const figures: Readonly<Record<string, string>> = {
   why: 'let go ahead because',
   asLength: 'length it came to',
   asWidth: 'width it came to',
+  mark: 'the mark it keeps',
   place: 'where it goes',
   high: 'height',
   heavy: 'pounds',

@@ -4,6 +4,7 @@ import type { Change } from '../../job/entry';
 import type { Length } from '../../length/length';
 import { writeLength } from '../../length/write';
 import type { Checklist } from '../../plan/checklist';
+import { keepMark } from '../../plan/kept-mark';
 import { liesIn, roughAt } from '../../plan/rough-at';
 import type { Part } from '../../trade/carcass/part';
 import { copyOf } from '../../trade/grooves/copies';
@@ -79,7 +80,8 @@ function Again({ bench, list, part, copy, onClose }: AgainProps) {
   const making = (job.parts[part.id]?.pieces[copy]?.recuts ?? 0) + 1;
   const spoil = (from?: Leftover) => {
     const taken: readonly Change[] = from ? editOffcut(from.id, { gone: true }) : [];
-    void bench.act(`Spoiled: ${partWord(part.name)}`, [...spoilPiece(part.id, copy, making), ...taken]);
+    const again = [...keepMark(list, part, copy), ...spoilPiece(part.id, copy, making)];
+    void bench.act(`Spoiled: ${partWord(part.name)}`, [...again, ...taken]);
     onClose();
   };
   return (

@@ -1,6 +1,9 @@
 import {
+  absolute,
   add,
+  atMost,
   equals,
+  inches,
   isNegative,
   isPositive,
   isZero,
@@ -105,6 +108,9 @@ export const bottomLong = (sizes: Sizes): Sum =>
     plus('two-dado-depths', times(reachOf(sizes, 'dado'), 2n)),
   );
 
+/** A mark kept farther than this from the drawing is of another case: the case was changed since. Our own. */
+const farthestKept = inches(1n, 8n);
+
 /**
  * The sizes as they follow from the marks of the bottom, across, and of the sides, up: what stands on a mark is
  * reckoned from the mark, not from the drawing.
@@ -115,7 +121,10 @@ export const bottomLong = (sizes: Sizes): Sum =>
  */
 export function onMarks(drawn: Sizes, tape: Tape, marks: SetMarks = {}): Sizes {
   const { case: c, thick, height } = drawn;
-  const added = (exact: Length, mark = markAt(exact, tape).value) => subtract(mark, exact);
+  const added = (exact: Length, kept: Length | undefined) => {
+    const by = kept && subtract(kept, exact);
+    return by && atMost(absolute(by), farthestKept) ? by : subtract(markAt(exact, tape).value, exact);
+  };
   const over = { across: added(bottomLong(drawn).value, marks.across), up: added(height.value, marks.up) };
   return isZero(over.across) && isZero(over.up) ? drawn : { ...work(c, thick, over), drawn };
 }
