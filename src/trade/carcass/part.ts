@@ -19,7 +19,7 @@ export type Size = {
 };
 
 /** The opening of its case a size goes across: equal lengths of one opening share a mark, that of what sets it. */
-export type Span = { readonly opening: string; readonly sets: boolean };
+type Span = { readonly opening: string; readonly sets: boolean };
 
 /** A rabbet: `width` across the face from the edge or end, `depth` into it. Inches. */
 export type Rabbet = {

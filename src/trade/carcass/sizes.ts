@@ -133,7 +133,7 @@ export function onMarks(drawn: Sizes, tape: Tape, marks: SetMarks = {}): Sizes {
 export type SetMarks = { readonly across?: Length; readonly up?: Length };
 
 /** A length of what sets a case, and the mark it is cut to. Inches. */
-export type SetBy = { readonly exact: Length; readonly mark: Length };
+type SetBy = { readonly exact: Length; readonly mark: Length };
 
 /** What sets a case across, and what sets it up. */
 export function setBy(sizes: Sizes, way: keyof Over): SetBy {

@@ -40,7 +40,7 @@ export type Setting = Figures & {
 };
 
 /** What a second wall is set by, inches: best a spacer, beside which the mark alone makes the groove `off` too wide. */
-export type SecondMark = { readonly spacer: Length; readonly off: Length };
+type SecondMark = { readonly spacer: Length; readonly off: Length };
 
 export type SettingProblem =
   | { readonly code: 'shop-figure-missing'; readonly field: ShopField }
