@@ -1,11 +1,14 @@
 import type { Rounded } from '../../length/round';
 import { showsDecimals, type Tape } from '../../length/tape';
 import { viewOf } from '../../plan/board-layout';
+import { spoilsFit } from '../../trade/grooves/second-mark';
 import type { Operation } from '../../trade/setups/operation';
 import { Lens } from '../../ui/lens';
 import { Inline, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { boardOf } from '../shared/board-of';
+import { capital } from '../shared/capital';
+import { passText } from '../shared/layout-words';
 import * as words from './words';
 
 type FiguresProps = { readonly bench: Bench; readonly op: Operation };
@@ -28,6 +31,10 @@ export function OtherFigures({ bench, op: { groove } }: FiguresProps) {
         <Second label={words.farTeeth} figure={setting.farTeeth} tape={tape} />
         <Second label={words.otherEnd} figure={setting.otherEnd} tape={tape} />
       </div>
+      {setting.strip && <p class="pad-x note">{capital(passText(setting))}</p>}
+      {setting.second && spoilsFit(setting.second) && (
+        <p class="pad-x note">{words.secondWall(setting.second)}</p>
+      )}
       {!showsDecimals(tape) && (
         <div class="lensbox">
           <Lens mark={setting.figure.value} rest={setting.figure.rest} tape={tape} />

@@ -1,14 +1,16 @@
-import type { Length } from '../../length/length';
+import { absolute, isNegative, type Length } from '../../length/length';
 import { cutterTape, markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { Checklist, Group } from '../../plan/checklist';
 import { isDone as allDone } from '../../plan/checklist';
+import type { SecondMark } from '../../trade/grooves/second-mark';
 import type { Cuts } from '../../trade/machines/machine';
 import { type MachineId, machineAt } from '../../trade/machines/machines';
 import type { Card } from '../../trade/setups/checklist';
 import { isStep, type Operation } from '../../trade/setups/operation';
 import { capital } from '../shared/capital';
 import { buildWords, whatWords, whichWords } from '../shared/cut-words';
+import { exactly } from '../shared/exact-words';
 import { workWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';
 
@@ -85,6 +87,9 @@ export function groupName({ name, pieces }: Group, tape: Tape): string {
 export const nearTeeth = 'near teeth';
 export const farTeeth = 'far teeth';
 export const otherEnd = 'from the other end';
+/** How the second wall of a groove is set best, and what its mark alone would make of the groove. */
+export const secondWall = ({ spacer, off }: SecondMark): string =>
+  `Second wall: put ${exactly(spacer)} between. By the mark alone the groove is ${exactly(absolute(off))} too ${isNegative(off) ? 'narrow' : 'wide'}.`;
 
 // The bar.
 

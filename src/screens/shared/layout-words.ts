@@ -1,4 +1,3 @@
-import { absolute, isNegative } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { Board } from '../../trade/grooves/board';
 import type { Layout } from '../../trade/grooves/lay-out';
@@ -162,8 +161,6 @@ export function settingWarningText(warning: SettingWarning): string {
       return 'The other end is on the stop: every error in length goes straight into the groove. Only for boards that all came off one stop.';
     case 'narrow-at-fence':
       return `The board is ${w(warning.across)} along the fence and reaches ${w(warning.reach)} from it: unsteady. Take a crosscut sled or the mitre gauge.`;
-    case 'second-mark':
-      return `No. ${warning.groove.no}: for the second wall put ${w(warning.spacer)} between. By its mark alone the groove is ${w(absolute(warning.off))} too ${isNegative(warning.off) ? 'narrow' : 'wide'}.`;
     default:
       return assertNever(warning);
   }

@@ -1,17 +1,5 @@
-import {
-  absolute,
-  add,
-  inches,
-  isNegative,
-  isPositive,
-  type Length,
-  less,
-  negate,
-  subtract,
-  zero,
-} from '../../length/length';
+import { add, isNegative, isPositive, type Length, less, negate, subtract, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
-import { toStored } from '../../length/stored';
 import { markAt, restOfLength, type Tape } from '../../length/tape';
 import { cutterOn } from '../machines/cutter';
 import { usualOverlap } from '../machines/depths';
@@ -23,6 +11,7 @@ import type { Board } from './board';
 import type { Layout } from './lay-out';
 import type { Groove } from './layout';
 import { lengthMark, type Mark, marksOf } from './marks';
+import type { SecondMark } from './second-mark';
 import { type Pass, type PassError, passesFor, type Wall } from './wall-passes';
 
 /** What settings are worked out for: the board, the shop's own figures, the marks of the job. */
@@ -39,9 +28,6 @@ export type Setting = Figures & {
   readonly second?: SecondMark;
 };
 
-/** What a second wall is set by, inches: best a spacer, beside which the mark alone makes the groove `off` too wide. */
-type SecondMark = { readonly spacer: Length; readonly off: Length };
-
 export type SettingProblem =
   | { readonly code: 'shop-figure-missing'; readonly field: ShopField }
   /** A figure of the shop that can be nothing at the least, or must be more. */
@@ -55,18 +41,13 @@ export type SettingWarning =
       readonly groove: Groove;
       readonly reach: Length;
       readonly across: Length;
-    }
-  /** Its second wall set by the mark alone, without what is left of it, spoils the fit. */
-  | ({ readonly code: 'second-mark'; readonly groove: Groove } & SecondMark);
+    };
 
 export type Settings = {
   readonly settings: readonly Setting[];
   readonly problems: readonly SettingProblem[];
   readonly warnings: readonly SettingWarning[];
 };
-
-/** Off by no more than this, a groove still fits: common practice, no source. */
-const fitOff = inches(3n, 1000n);
 
 /**
  * Every setting a laid-out board needs on its machine, in order of working: along the board, and for a groove wider
@@ -206,19 +187,5 @@ function warningsFor(
     ...(narrow && across
       ? [{ code: 'narrow-at-fence', groove: narrow.groove, reach: narrow.nearTeeth.value, across } as const]
       : []),
-    ...secondMarks(settings),
   ];
-}
-
-/** The worst second mark of each spacer, where it is off by more than a fit bears. */
-function secondMarks(settings: readonly Setting[]): readonly SettingWarning[] {
-  const worst = new Map<string, SettingWarning & { readonly code: 'second-mark' }>();
-  for (const { groove, second } of settings) {
-    if (!second || !less(fitOff, absolute(second.off))) continue;
-    const key = toStored(second.spacer);
-    const before = worst.get(key);
-    if (!before || less(absolute(before.off), absolute(second.off)))
-      worst.set(key, { code: 'second-mark', groove, ...second });
-  }
-  return [...worst.values()];
 }

@@ -5,6 +5,7 @@ import { markAt, tapes } from '../../../src/length/tape';
 import { fenceMarkShift } from '../../../src/trade/grooves/fence-marks';
 import { layOut } from '../../../src/trade/grooves/lay-out';
 import { marksOf } from '../../../src/trade/grooves/marks';
+import { spoilsFit } from '../../../src/trade/grooves/second-mark';
 import { settingsFor } from '../../../src/trade/grooves/settings';
 import { runs } from '../../runs';
 import { board, codes, l, one, run, set, w } from './sample';
@@ -421,11 +422,19 @@ describe('settingsFor any machine', () => {
       w(l('.2275')),
       w(l('-.00875')),
     ]);
-    expect(codes(found.warnings)).toEqual(['second-mark']);
-    // no more than .003 off is not worth a word
-    expect(set({ runs: [one('20', '.753')], cutter: l('1/2') }, {}, '1/32').warnings).toEqual([]);
+    expect(far?.second && spoilsFit(far.second)).toBe(true);
     const other = set({ runs: [one('20 45/128', '.7275')], cutter: l('1/2'), against: 'other' }, {}, '1/32');
-    expect(codes(other.warnings)).toEqual(['lengths-must-match', 'second-mark']);
+    // from the other end the figure runs toward the near wall: 64 1/4 − 20.57125 − 1/2 = 43.17875, marked 43 3/16
+    const [, toward] = other.settings;
+    expect([w(toward?.figure.value), w(toward?.second?.off)]).toEqual(['43 3/16', w(l('-.00875'))]);
+  });
+
+  test('a second mark off by no more than .003 is not worth a word, and one that has a strip has none', () => {
+    const [, far] = set({ runs: [one('20', '.753')], cutter: l('1/2') }, {}, '1/32').settings;
+    expect([w(far?.second?.off), far?.second && spoilsFit(far.second)]).toEqual([w(l('-.003')), false]);
+    const shop = { routerBase: l('3'), bit: l('1/2') };
+    const routed = set({ runs: [one('20', '.7275')], machine: 'router' }, shop, '1/32');
+    expect(routed.settings.every((s) => s.second === undefined)).toBe(true);
   });
 
   test('every operation has an id of its own that does not depend on the sizes round it', () => {
