@@ -202,31 +202,6 @@ test('the stack for a sheet, and what a test cut asks for', async ({ page }) => 
   await expect(page.locator('.verdict')).toHaveText('Take from the stack: 0.004.');
 });
 
-test('diagonals of a dry-fit, width and height known: which way the top goes, how far, till what', async ({
-  page,
-}) => {
-  await openSample(page);
-  await page.goto('./#/built/case');
-  const diagonals = page.getByRole('region', { name: 'Diagonals' });
-  let taps = 0;
-  const dock = page.getByRole('dialog');
-  const keyed = async (names: readonly string[]) => {
-    for (const name of names) {
-      await dock.getByRole('button', { name, exact: true }).click();
-      taps += 1;
-      await pastBounce(page);
-    }
-  };
-  await diagonals.getByRole('button', { name: /low left to high right/ }).click();
-  taps += 1;
-  await keyed(['7', '4', '15/16', 'strong', 'Next', '7', '4', '11/16', 'strong']);
-  // 38 3/8 × 64 1/4, read 74 31/32 and 74 23/32: (A² - B²) / 4W is 2395/9824, about 1/4, till both read 74 27/32
-  await expect(diagonals).toContainText('Push the top to the left by');
-  await expect(diagonals.locator('.pushed .marked').nth(0)).toContainText('1/4');
-  await expect(diagonals.locator('.pushed .marked').nth(1)).toContainText('74 and 27/32');
-  expect(taps).toBeLessThanOrEqual(10);
-});
-
 test('an as-built measure is seen beside the plan, and taken up by a tap', async ({ page }) => {
   await openSample(page);
   await page.goto('./#/built/case');
