@@ -74,7 +74,7 @@ test('a case from outside sizes to a recut, offline, killed midway', async () =>
 
     // (38 3/8 less two sides, less a partition) shared by two, in 3/4
     await expect(page.locator('.whyrow').first()).toContainText('18 and 1/16 inches');
-    await expect(page.locator('.checkline')).toHaveCount(5);
+    await expect(page.getByRole('region', { name: 'Adds back up' }).locator('li')).toHaveCount(5);
 
     // two sides ripped, the bottom ripped and cut to length
     await openCuts(page, server.url);

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { Job } from '../../job/job';
 import type { Case, StockRole } from '../../trade/carcass/case';
 import { checkOf } from '../../trade/carcass/check';
@@ -13,7 +14,6 @@ import { measureWord } from './asks';
 import { type Fault, isMissing } from './faults';
 import { placeOf } from './places';
 import * as words from './words';
-import './case.css';
 
 type NextProps = {
   readonly problems: readonly CaseProblem[];
@@ -65,25 +65,30 @@ function NextStock({ c, job, stock, onMeasure, onStock }: NextProps & { readonly
   );
 }
 
-/** The parts added back to the outside sizes, exactly. */
-export function SelfCheck({ worked, job }: { readonly worked: Worked; readonly job: Job }) {
+/** The parts added back to the outside sizes, exactly; a tap shows the sum. */
+export const SelfCheck = ({ worked, job }: { readonly worked: Worked; readonly job: Job }) => (
+  <section aria-label={words.addsUp}>
+    <h2 class="sec pad-x">{words.addsUp}</h2>
+    <ul class="pad-x">
+      {checkOf(worked).map((line) => (
+        <CheckLine key={line.way} line={line} job={job} />
+      ))}
+    </ul>
+  </section>
+);
+
+type LineProps = { readonly line: ReturnType<typeof checkOf>[number]; readonly job: Job };
+
+function CheckLine({ line: { way, sum, meets }, job }: LineProps) {
+  const [open, setOpen] = useState(!meets);
   return (
-    <section aria-label={words.addsUp}>
-      <h2 class="sec pad-x">{words.addsUp}</h2>
-      <ul>
-        {checkOf(worked).map((line) => (
-          <li key={line.way} class="nextset checkline">
-            <span class="grow">
-              <b>{words.checkWords[line.way]}</b>
-              <Why sum={line.sum} tape={job.tape} />
-            </span>
-            <span>
-              <Inline value={line.sum.value} tape={line.sum.value.d > 128n ? '0.001' : '1/64'} />{' '}
-              {line.meets ? <Icon name="tick" /> : <Icon name="warn" />}
-            </span>
-          </li>
-        ))}
-      </ul>
-    </section>
+    <li>
+      <button type="button" class="whyrow" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <span class="grow">{words.checkWords[way]}</span>
+        <Inline value={sum.value} tape={sum.value.d > 128n ? '0.001' : '1/64'} />
+        <Icon name={meets ? 'tick' : 'warn'} />
+      </button>
+      {open && <Why sum={sum} tape={job.tape} />}
+    </li>
   );
 }
