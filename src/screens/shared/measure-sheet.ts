@@ -15,6 +15,7 @@ export async function measureSheet(bench: Bench, form?: For): Promise<void> {
   const id = bench.newId();
   const letter = String.fromCharCode(65 + (bench.job.value?.stock.length ?? 0));
   const own = form?.stick ? { name: `Stick ${letter}`, kind: 'stick' as const } : { name: `Sheet ${letter}` };
-  const done = await bench.act('A sheet to measure', [...editStock(id, own), ...(form?.takes(id) ?? [])]);
+  const label = form?.stick ? 'A stick to measure' : 'A sheet to measure';
+  const done = await bench.act(label, [...editStock(id, own), ...(form?.takes(id) ?? [])]);
   if (done) bench.go({ at: 'stock', id, ...(form ? { of: form.of } : {}) });
 }

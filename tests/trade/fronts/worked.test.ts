@@ -1,9 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { equals, inches, type Length, subtract, sum } from '../../../src/length/length';
+import {
+  absolute,
+  add,
+  atMost,
+  equals,
+  inches,
+  type Length,
+  less,
+  subtract,
+  sum,
+  zero,
+} from '../../../src/length/length';
 import { partsOf } from '../../../src/trade/carcass/parts';
 import { type Bank, type Column, type Fitted, newBank } from '../../../src/trade/fronts/bank';
 import { openingOf } from '../../../src/trade/fronts/opening';
+import { planedLast } from '../../../src/trade/fronts/skew';
+import { skewIn } from '../../../src/trade/fronts/stands';
 import { frontsOf } from '../../../src/trade/fronts/worked';
 import { runs } from '../../runs';
 import { framedCase, plainCase, sheets } from '../carcass/sample-case';
@@ -243,6 +256,38 @@ describe('frontsOf', () => {
         },
       ),
       { numRuns: runs(200) },
+    );
+  });
+});
+
+describe('the last front of an opening out of square, heights shared out of the lesser side', () => {
+  const sixtyFourths = (min: bigint, max: bigint) => fc.bigInt({ min, max }).map((n) => inches(n, 64n));
+  const skewed = fc.record({
+    left: sixtyFourths(1200n, 1800n),
+    by: sixtyFourths(-24n, 24n),
+    count: fc.integer({ min: 1, max: 6 }),
+    order: fc.constantFrom('down' as const, 'up' as const),
+    fit: fc.constantFrom('inset' as const, 'overlay' as const),
+  });
+
+  test('planed to fit it leaves the lesser side as planned, within a mark, and the other higher by what is out', () => {
+    fc.assert(
+      fc.property(skewed, ({ left, by, ...of }) => {
+        const right = add(left, by);
+        const used = { left, right, usedLeft: left, usedRight: right };
+        const bank = worked(own({ ...of, columns: { 1: column(used) } }));
+        const [only] = bank.columns;
+        if (!only) throw new Error('no column');
+        const last = only.heights[of.order === 'down' ? of.count - 1 : 0] ?? zero;
+        const at = { wanted: bank.reveals.between, cut: false };
+        const planed = planedLast(skewIn(bank, only), at);
+        const [low, high] = less(left, right) ? [planed.left, planed.right] : [planed.right, planed.left];
+        expect(equals(subtract(high, low), absolute(by))).toBe(true);
+        // what rounding together left, under a mark, is in its end gap as planned: to fit, it is on the front
+        expect(atMost(last, low)).toBe(true);
+        expect(less(subtract(low, last), inches(1n, 32n))).toBe(true);
+      }),
+      { numRuns: runs(150) },
     );
   });
 });
