@@ -20,18 +20,23 @@ const oneByOne: Partial<Record<Operation['what'], string>> = {
 
 const isPiece = (op: Operation) => op.part !== 'test' && !op.part.endsWith('~bench');
 
-/** What else is done at a setting: a spoiled piece, the stack and its test cut, a bank's steps one at a time. */
+/**
+ * What else is done at a setting: a spoiled piece, the stack and its test cut, what a dry-fit is measured for, a bank's
+ * steps one at a time.
+ */
 export function Ways({ bench: { go }, card, first, onSpoiled }: WaysProps) {
   const what = oneByOne[first.what];
-  const bank = first.part.replace(/~bench$/, '');
+  /** The case or the drawers a step at the bench is of. */
+  const of = first.part.replace(/~bench$/, '');
   return (
     <div class="pad-x runacts">
       {card.operations.some(isPiece) && <Chip label={words.spoiled} onTap={onSpoiled} />}
       {machineAt(first.setup.machine).cuts === 'stack' && (
         <Chip label={words.stackAndTest} onTap={() => go({ at: 'stack', id: first.setup.build })} />
       )}
-      {what && <Chip label={words.oneAtATime} onTap={() => go({ at: 'one', id: bank, what })} />}
-      {what && <Chip label={words.frontsDrawn} onTap={() => go({ at: 'fronts', id: bank })} />}
+      {what && <Chip label={words.oneAtATime} onTap={() => go({ at: 'one', id: of, what })} />}
+      {what && <Chip label={words.frontsDrawn} onTap={() => go({ at: 'fronts', id: of })} />}
+      {first.what === 'dry-fit' && <Chip label={words.diagonals} onTap={() => go({ at: 'built', id: of })} />}
     </div>
   );
 }

@@ -189,6 +189,7 @@ export const leaveWith = (n: number): string => `Leave, ${n === 1 ? 'one' : n} t
 export const spoiled = 'Spoiled';
 export const stackAndTest = 'Stack and test cut';
 export const oneAtATime = 'One at a time';
+export const diagonals = 'Diagonals and openings';
 export const frontsDrawn = 'The fronts, drawn';
 
 export const kept = 'Kept with this setup';
