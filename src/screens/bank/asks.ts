@@ -2,6 +2,7 @@ import { editBank, editFront, editThing } from '../../job/edits';
 import type { InDrawer, Job } from '../../job/job';
 import type { Length, Ratio } from '../../length/length';
 import { stockOfBank } from '../../trade/boxes/drawers';
+import { numberOf } from '../../trade/carcass/stands-as';
 import type { Bank, BankStock } from '../../trade/fronts/bank';
 import { frontNo, usualBank } from '../../trade/fronts/bank';
 import type { Ask } from '../shared/ask';
@@ -71,7 +72,7 @@ const bankOver = (bank: Bank, job: Job): Ask => {
       { value: '', label: words.bottom(c?.hasFrame === true) },
       ...floors.map((i, k) => ({
         value: i.id,
-        label: words.floor(kind, k + 1, floors.length),
+        label: words.floor(kind, (c && numberOf(c, i)) ?? k + 1, floors.length),
       })),
     ],
     save: (over) => editBank(bank.id, { over: over === '' ? undefined : over }),
