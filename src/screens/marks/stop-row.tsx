@@ -2,7 +2,7 @@ import { jointCut, tickOf } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import { isZero } from '../../length/length';
 import type { Row, View } from '../../plan/board-layout';
-import { Inline, Mixed, Remainder } from '../../ui/mixed';
+import { Inline, Mixed, Remainder, Sign } from '../../ui/mixed';
 import { TickBox } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { passText } from '../shared/layout-words';
@@ -59,6 +59,7 @@ function Beside({ row: { setting, copies, done }, view }: Pick<StopRowProps, 'ro
       {setting.measures !== 'stop-to-near-teeth' && setting.measures !== 'fence-mark' && (
         <span class="s muted block">
           {words.teethAt} <Inline value={setting.nearTeeth.value} tape={tape} />
+          <Sign rest={setting.nearTeeth.rest} tape={tape} />
         </span>
       )}
       {facing && !isZero(facing.value) && <span class="sr">{words.facingAt(facing.value)}</span>}

@@ -48,7 +48,7 @@ export const measureFrom = (board: Board, mate: boolean): string =>
   `Measure from this end: the ${mate ? `${board.mateName}’s own` : board.end}`;
 
 export const blueFigures = ({ datum }: Board): string =>
-  `Blue figures are from the other end.${datum ? ` The datum is ${writeLength(datum)} in.` : ''}`;
+  `Blue figures are from the other end: + strong, − scant.${datum ? ` The datum is ${writeLength(datum)} in.` : ''}`;
 
 export const fromOtherEnd = 'from the other end';
 
