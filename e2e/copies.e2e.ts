@@ -74,7 +74,7 @@ test('everything goes out in one file and comes in on another phone; twice chang
 
   await other.goto('./#/import');
   await bringIn(other, text);
-  await expect(other.getByText('Its 2 jobs are here already, whole.')).toBeVisible();
+  await expect(other.getByText('Its 2 jobs are already here, complete.')).toBeVisible();
   await other.getByRole('button', { name: 'Go to the job' }).click();
   await other.goto('./#/phone');
   expect(JSON.parse(await copyOut(other))).toEqual(JSON.parse(text));
@@ -106,7 +106,7 @@ test('a torn copy is refused in words, and nothing of it is taken', async ({ pag
   await page.goto('./#/import');
   for (const bad of [text.slice(0, -40), text.replace('Bench hook', 'Bench book')]) {
     await bringIn(page, bad);
-    await expect(page.getByRole('alert')).toContainText('its check does not fit');
+    await expect(page.getByRole('alert')).toContainText('cut short or changed on its way');
     await expect(page.getByRole('alert')).toContainText('Nothing was changed.');
   }
   await bringIn(page, text.replace('"knifeline-all": 1', '"knifeline-all": 7'));

@@ -234,7 +234,7 @@ test('a camera that is not allowed is said plainly, and a photo does as well', a
   }
   await openSample(page); // no camera at all here
   await page.goto('./#/takein');
-  await expect(page.getByRole('status')).toContainText('There is no camera to be had here.');
+  await expect(page.getByRole('status')).toContainText('There is no camera here.');
   await page.setInputFiles('input[type=file]', photos([await page.screenshot()]));
   await expect(page.getByRole('alert')).toContainText('No code could be read');
 });

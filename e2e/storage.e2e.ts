@@ -177,12 +177,12 @@ test('a newer version has the database: an old page shows it, and keeps nothing'
         open.onblocked = () => reject(new Error('blocked'));
       }),
   );
-  await expect(page.getByText('A newer Knifeline has what is kept on this phone.')).toBeVisible();
+  await expect(page.getByText('A newer Knifeline is open on this phone.')).toBeVisible();
   await tick.click();
   await expect(tick).not.toBeChecked();
   await page.reload();
   await expect(page.locator('.tick').first()).toBeVisible();
-  await expect(page.getByText('A newer Knifeline has what is kept on this phone.')).toBeVisible();
+  await expect(page.getByText('A newer Knifeline is open on this phone.')).toBeVisible();
 });
 
 test('a database that does not open: what the second copy holds can be shared out whole', async ({

@@ -44,9 +44,7 @@ const bringIn = async (page: Page, text: string): Promise<void> => {
 test('a file of more cuts than are worked out is refused by the board and by how much', async ({ page }) => {
   await bringIn(page, writeJobFile({ job: 'big', entries: big(1, 1000, 900) }));
   const line = page.getByRole('alert');
-  await expect(line).toContainText(
-    'Board 1 of this job is too much to be worked out. 1000 boards of 900 grooves',
-  );
+  await expect(line).toContainText('Board 1 of this job is too much to work out. 1000 boards of 900 grooves');
   await expect(line).toContainText('Nothing was changed.');
   await expect(page.getByRole('button', { name: 'Take it in' })).toBeHidden();
 });

@@ -12,7 +12,7 @@ export function Trouble({ bench }: { readonly bench: Bench }) {
   const restored = bench.phone.restored.value;
   if (bench.phone.readOnly.value)
     return (
-      <Line says="A newer Knifeline has what is kept on this phone. This page shows it and keeps nothing more.">
+      <Line says="A newer Knifeline is open on this phone. This page only shows the job and saves nothing.">
         <button type="button" class="icon box" onClick={() => location.reload()}>
           Open again
         </button>
@@ -46,7 +46,7 @@ export function Trouble({ bench }: { readonly bench: Bench }) {
 const unread = (n: number): string =>
   n === 0
     ? ''
-    : ` ${n === 1 ? 'One line' : `${n} lines`} could not be read and ${n === 1 ? 'is' : 'are'} set aside, whole: see the job’s page.`;
+    : ` ${n === 1 ? 'One line' : `${n} lines`} could not be read and ${n === 1 ? 'is' : 'are'} set aside, unchanged: see the job’s page.`;
 
 type NotSavedProps = {
   readonly bench: Bench;
@@ -79,9 +79,9 @@ function reasons(why: SaveError): string {
     case 'full':
       return 'Phone storage is full.';
     case 'read-only':
-      return 'A newer Knifeline has what is kept here.';
+      return 'A newer Knifeline is open here.';
     case 'failed':
-      return `The phone did not keep it (${why.name}).`;
+      return `The phone did not save it (${why.name}).`;
     default:
       return assertNever(why);
   }

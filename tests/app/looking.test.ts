@@ -14,14 +14,14 @@ describe('lookAt', () => {
     const found = await lookAt(text(entriesOf(boardOf('b', 1000, 900))), nobody);
     expect(found).toMatchObject({ code: 'too-many-cuts', board: 'Board b' });
     expect('code' in found && fileText(found)).toBe(
-      'Board b of this job is too much to be worked out. 1000 boards of 900 grooves: 898000 cuts over the 2000 of one layout. At most 2 grooves each, or fewer boards.',
+      'Board b of this job is too much to work out. 1000 boards of 900 grooves: 898000 cuts over the 2000 of one layout. At most 2 grooves each, or fewer boards.',
     );
   });
 
   test('refuses a job of too many operations, by how many', async () => {
     const found = await lookAt(text(entriesOf(boards(11, 10, 100))), nobody);
     expect('code' in found && fileText(found)).toBe(
-      'The job would be too much to be worked out. It comes to at least 11110 operations, 1110 over the 10000 that one job takes. Share it out over several jobs.',
+      'The job would be too much to work out. It comes to at least 11110 operations, 1110 over the 10000 that one job takes. Split it into several jobs.',
     );
   });
 

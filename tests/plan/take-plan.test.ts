@@ -85,7 +85,7 @@ describe('a plan taken up', () => {
     const result = end.value as { ok: false; error: Parameters<typeof cannotWords>[0] };
     expect(result.ok).toBe(false);
     expect(cannotWords(result.error, view, problem.alike)).toMatch(
-      /^\d+ pieces found no place on what is at hand/,
+      /^\d+ pieces do not fit on what is at hand/,
     );
   });
 });

@@ -27,6 +27,6 @@ export const spread = (by: string): string => `Spread ${by}: square it again, or
 
 export const planned = (figure: ComponentChildren) => <>planned {figure}</>;
 export const reckonedFrom = (figure: ComponentChildren) => (
-  <>What is not cut yet is reckoned from {figure}.</>
+  <>What is not cut yet is worked out from {figure}.</>
 );
 export const seeChange = (figure: ComponentChildren) => <>See what {figure} would change</>;

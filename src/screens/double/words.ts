@@ -42,7 +42,7 @@ const figures: Readonly<Record<string, string>> = {
   long: 'length',
   wide: 'width',
   have: 'how many at hand',
-  noMore: 'no more to be had',
+  noMore: 'no more can be bought',
   like: 'may come out of',
   bad: 'bad places',
   at: 'where',

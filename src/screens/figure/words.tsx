@@ -128,7 +128,7 @@ export function refusedText(why: NotDone): string {
     case 'nothing-to-swap':
       return 'Only a bare number can count or measure.';
     case 'built-on-itself':
-      return 'That line is built on the one being changed, so it cannot stand in it.';
+      return 'That line is built on the one being changed, so it cannot be used in it.';
     case 'strip-full':
       return 'Sixty lines fill a strip. Start a new one: undo brings this one back.';
     case 'sum-too-long':

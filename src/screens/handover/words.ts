@@ -41,7 +41,7 @@ export const whatCameraSees = 'What the camera sees';
 export const holdThere = 'Hold it there.';
 export const photo = 'Take a photo of it';
 export const onOther =
-  'On the other phone: the job, then Hand over. Nothing is taken before it is whole and looked at.';
+  'On the other phone: open the job, then Hand over. Nothing is taken in before all of it is here and you have looked at it.';
 export const partsRead = 'Parts read';
 export const ofParts = (count: number): string => `of ${count}`;
 

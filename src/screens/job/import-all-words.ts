@@ -28,7 +28,7 @@ export function newsText({ jobs: all, entries: fresh, touched, differing, lackin
   if (all.length === 0) return `No job is in it.${figures}`;
   const brought =
     fresh === 0
-      ? `${all.length === 1 ? 'Its one job is' : `Its ${all.length} jobs are`} here already, whole.`
+      ? `${all.length === 1 ? 'Its one job is' : `Its ${all.length} jobs are`} already here, complete.`
       : `${entries(fresh)} new to this phone, in ${jobs(touched)} of ${all.length}.`;
   const aside = differing === 0 ? '' : ` ${entries(differing)} would be set aside: this phone has others.`;
   return `${brought}${aside}${figures}`;

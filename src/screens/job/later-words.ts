@@ -18,7 +18,7 @@ export const startNow = 'Start it now';
 export const held: Readonly<Record<UpdateHeld, string>> = {
   'at-the-saw': 'It starts once the setting that stands at the saw, on another page, is left.',
   'entry-open': 'It starts once the keys or the list open on another page are closed.',
-  'not-secured': 'It starts once both copies of what is kept here are whole.',
+  'not-secured': 'It starts once both copies kept here are complete.',
 };
 
 export const sinceCopy = (n: number): string => `${counted(n, 'change', 'changes')} since the last copy out.`;

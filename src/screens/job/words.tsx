@@ -105,7 +105,7 @@ export const unread = (n: number): string =>
     : `${n} values could not be read and stand at their usual figures.`;
 export const setAside = (n: number): string =>
   n === 1
-    ? 'One entry could not be read. It is set aside, whole.'
-    : `${n} entries could not be read. They are set aside, whole.`;
+    ? 'One entry could not be read. It is set aside, unchanged.'
+    : `${n} entries could not be read. They are set aside, unchanged.`;
 export const shareAside = (n: number): string => `Share ${wordFor(n, 'it', 'them')} out`;
 export const asideName = 'Set aside';

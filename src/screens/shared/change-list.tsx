@@ -9,7 +9,7 @@ const mostShown = 10;
 
 /** Old to new for each figure of what is not cut yet. Like figures of like pieces stand in one line. */
 export function ChangeList({ changes, tape }: { readonly changes: readonly Change[]; readonly tape: Tape }) {
-  if (changes.length === 0) return <p class="note">No figure of anything uncut would change at the tape.</p>;
+  if (changes.length === 0) return <p class="note">Nothing that is not cut yet would change by a mark.</p>;
   const lines = grouped(changes);
   return (
     <>

@@ -6,7 +6,7 @@ export function screwText({ least, most, fails }: Screw): string {
   const range = `between ${w(least)} and ${w(most)}`;
   switch (fails) {
     case 'no-room':
-      return 'Front and box front are too thin for a screw to bite and stay in: glue it, or thicker stuff.';
+      return 'Front and box front are too thin for a screw to bite and stay in: glue it, or use thicker wood.';
     case 'too-short':
       return `Every screw on the shelf is too short to bite: one ${range} is wanted.`;
     case 'too-long':

@@ -45,7 +45,7 @@ export const stockMore = (stock: Stock): Ask => ({
   now: stock.noMore ? 'no' : 'yes',
   choices: [
     { value: 'yes', label: 'more can be bought' },
-    { value: 'no', label: 'no more are to be had' },
+    { value: 'no', label: 'no more can be bought' },
   ],
   save: (more) => editStock(stock.id, { noMore: more === 'no' }),
 });

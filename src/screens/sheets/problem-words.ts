@@ -6,6 +6,7 @@ import type { Breakdown, PoolView } from '../../plan/breakdown';
 import type { RoughPiece } from '../../trade/sheets/pieces';
 import type { PoolProblem } from '../../trade/sheets/pool';
 import type { TwoDError } from '../../trade/sheets/two-d/two-d';
+import { wordFor } from '../shared/counted';
 import { workWord } from '../shared/part-words';
 import { listed, pieceCount, sizeWords } from './words';
 
@@ -31,9 +32,9 @@ export function problemWords(problem: PoolProblem, { stocks }: Breakdown, tape: 
     case 'wider-than-stick':
       return `${workWord(problem.piece.name)} is ${w(problem.piece.wide)} wide, ${w(problem.by)} wider than the stick, ${w(problem.most)}.`;
     case 'sheets-run-out':
-      return `${pieceCount(problem.left)} found no place on what is at hand. Let more be bought, or free the grain.`;
+      return `${pieceCount(problem.left)} ${wordFor(problem.left, 'does', 'do')} not fit on what is at hand. Buy more, or let pieces lie either way.`;
     case 'together-too-large':
-      return `${listed(problem.names.map(workWord))} are to come out of one sheet and do not go on one.`;
+      return `${listed(problem.names.map(workWord))} must come out of one sheet and do not fit on one.`;
     default:
       return assertNever(problem);
   }
@@ -48,16 +49,16 @@ export function cannotWords(
   switch (error.code) {
     case 'no-sheet-takes': {
       const piece = pieces[error.piece]?.[0];
-      return `${piece ? workWord(piece.name) : 'A piece'} goes on none of the sheets.`;
+      return `${piece ? workWord(piece.name) : 'A piece'} fits on none of the sheets.`;
     }
     case 'sheets-run-out':
-      return `${pieceCount(error.left)} found no place on what is at hand. Let more be bought, or let pieces lie either way.`;
+      return `${pieceCount(error.left)} ${wordFor(error.left, 'does', 'do')} not fit on what is at hand. Buy more, or let pieces lie either way.`;
     case 'together-too-large': {
       const groups = [...new Set(view.toLay.pieces.flatMap((p) => p.together ?? []))];
       const names = view.toLay.pieces
         .filter((p) => p.together === groups[error.together])
         .map((p) => workWord(p.name));
-      return `${listed(names)} are to come out of one sheet and did not go on one. Let them lie anywhere.`;
+      return `${listed(names)} must come out of one sheet and do not fit on one. Let them lie anywhere.`;
     }
     default:
       return assertNever(error);

@@ -167,7 +167,7 @@ export const leavePlan = 'Leave this plan';
 export const planTaken = (pool: string, units: string): string => `${pool}: plan of ${units}`;
 
 /** A sheet in hand. */
-export const sheetGone = 'This sheet is no longer in the plan: it was laid out anew.';
+export const sheetGone = 'This sheet is no longer in the plan: it was laid out again.';
 export const noLongerWanted = 'no longer wanted';
 export const grains = { long: 'grain up', wide: 'grain across', none: 'no grain' } as const;
 export const stickUse = (use: string): string => `This stick ${use}.`;

@@ -13,8 +13,8 @@ const news = (over: Partial<News>): News => ({
 
 describe('what a copy would bring', () => {
   test.each([
-    ['nothing, its one job', news({}), 'Its one job is here already, whole.'],
-    ['nothing, its jobs', news({ jobs: jobs(2) }), 'Its 2 jobs are here already, whole.'],
+    ['nothing, its one job', news({}), 'Its one job is already here, complete.'],
+    ['nothing, its jobs', news({ jobs: jobs(2) }), 'Its 2 jobs are already here, complete.'],
     ['one entry', news({ entries: 1, touched: 1 }), 'One entry new to this phone, in one job of 1.'],
     [
       'entries of some jobs',

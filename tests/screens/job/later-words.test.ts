@@ -10,5 +10,5 @@ test('changes since the last copy are counted', () =>
 test('what holds a newer version says what ends it', () => {
   expect(words.held['at-the-saw']).toMatch(/once the setting .* is left\.$/);
   expect(words.held['entry-open']).toMatch(/once the keys or the list .* are closed\.$/);
-  expect(words.held['not-secured']).toMatch(/once both copies .* are whole\.$/);
+  expect(words.held['not-secured']).toMatch(/once both copies .* are complete\.$/);
 });

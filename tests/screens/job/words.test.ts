@@ -50,10 +50,10 @@ describe('what is kept', () => {
     expect(words.unread(1)).toBe('One value could not be read and stands at its usual figure.');
     expect(words.unread(2)).toBe('2 values could not be read and stand at their usual figures.');
     expect(`${words.setAside(1)} ${words.shareAside(1)}`).toBe(
-      'One entry could not be read. It is set aside, whole. Share it out',
+      'One entry could not be read. It is set aside, unchanged. Share it out',
     );
     expect(`${words.setAside(2)} ${words.shareAside(2)}`).toBe(
-      '2 entries could not be read. They are set aside, whole. Share them out',
+      '2 entries could not be read. They are set aside, unchanged. Share them out',
     );
   });
 });
