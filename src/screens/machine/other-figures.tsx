@@ -31,7 +31,7 @@ export function OtherFigures({ bench, op: { groove } }: FiguresProps) {
         <Second label={words.farTeeth} figure={setting.farTeeth} tape={tape} />
         <Second label={words.otherEnd} figure={setting.otherEnd} tape={tape} />
       </div>
-      {setting.strip && <p class="pad-x note">{capital(passText(setting))}</p>}
+      {setting.strip && setting.passes > 1 && <p class="pad-x note">{capital(passText(setting))}</p>}
       {setting.second && spoilsFit(setting.second) && (
         <p class="pad-x note">{words.secondWall(setting.second)}</p>
       )}
