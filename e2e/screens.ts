@@ -22,6 +22,8 @@ export const screens: readonly { readonly name: string; readonly hash: string; r
   { name: 'shims', hash: '#/shims', ready: '.nextset' },
   { name: 'fronts', hash: '#/fronts/drawers', ready: '.asbuilt' },
   { name: 'bank', hash: '#/bank/drawers', ready: '.fillin' },
+  { name: 'bank-boxes', hash: '#/bank/drawers/boxes', ready: '.fillin' },
+  { name: 'bank-wood', hash: '#/bank/drawers/wood', ready: '.fillin' },
   { name: 'opening', hash: '#/opening/drawers', ready: '.place-chip' },
   { name: 'boxes', hash: '#/boxes/drawers', ready: '.drawerrow' },
   { name: 'contents', hash: '#/contents/drawers', ready: '.ratingbar' },

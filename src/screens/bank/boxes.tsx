@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import { forDrawing, type Length } from '../../length/length';
-import type { Rounded, Rounding } from '../../length/round';
 import { markAt, type Tape } from '../../length/tape';
+import type { BankPlan } from '../../plan/bank-plan';
 import type { Plan } from '../../plan/plan';
 import type { Drawer, WorkedDrawers } from '../../trade/boxes/drawers';
 import { frameOf } from '../../trade/carcass/frame';
 import { type Bank, frontNo } from '../../trade/fronts/bank';
-import { given, type Sum } from '../../trade/sums/sum';
+import type { Sum } from '../../trade/sums/sum';
 import { Bar } from '../../ui/bar';
 import { Button, Onward } from '../../ui/button';
 import { Icon } from '../../ui/icon';
@@ -19,6 +19,7 @@ import { partWord } from '../shared/part-words';
 import { UndoButton } from '../shared/undo-button';
 import { Why } from '../shared/why';
 import { boxHigh } from './asks';
+import { sizesOf } from './box-sizes';
 import * as words from './boxes-words';
 import { bankIn } from './column-of';
 import { Asks } from './facts';
@@ -57,7 +58,7 @@ export function BoxesScreen({ bench, id }: { readonly bench: Bench; readonly id:
         {worked && (
           <>
             <Worth worked={worked} />
-            <Boxes worked={worked} tape={job.tape} open={open} onOpen={setOpen} />
+            <Boxes found={found} worked={worked} tape={job.tape} open={open} onOpen={setOpen} />
             <Sticks bench={bench} worked={worked} tape={job.tape} />
             <Pulls worked={worked} tape={job.tape} />
             <Screws bench={bench} found={found} />
@@ -92,13 +93,14 @@ function Worth({ worked }: { readonly worked: WorkedDrawers }) {
 }
 
 type BoxesProps = {
+  readonly found: BankPlan;
   readonly worked: WorkedDrawers;
   readonly tape: Tape;
   readonly open: Ask | undefined;
   readonly onOpen: (ask: Ask) => void;
 };
 
-function Boxes({ worked, tape, open, onOpen }: BoxesProps) {
+function Boxes({ found, worked, tape, open, onOpen }: BoxesProps) {
   const { bank } = worked.fronts;
   return (
     <section aria-label={words.boxes}>
@@ -122,7 +124,7 @@ function Boxes({ worked, tape, open, onOpen }: BoxesProps) {
                 )}
               </div>
             )}
-            <BoxDetail drawer={drawer} tape={tape} />
+            <BoxDetail found={found} drawer={drawer} tape={tape} />
           </li>
         ))}
       </ul>
@@ -130,28 +132,10 @@ function Boxes({ worked, tape, open, onOpen }: BoxesProps) {
   );
 }
 
-type Line = readonly [string, Rounded, Sum];
-
-/** The sizes of a box as its parts are cut to them: what must go in between the sides is rounded down. */
-function sizesOf({ box, plan }: Drawer, tape: Tape): readonly Line[] {
-  const line = (name: string, sum: Sum, mode?: Rounding): Line => [name, markAt(sum.value, tape, mode), sum];
-  return [
-    line(words.sizes.side, box.side),
-    line(words.sizes.back, box.back, 'floor'),
-    line(
-      words.sizes.backHeight,
-      plan.bottomHow === 'captured' ? given('box-height', plan.height) : box.backHeight,
-      'floor',
-    ),
-    line(words.sizes.bottomWide, box.bottomWide, 'floor'),
-    line(words.sizes.bottomDeep, box.bottomDeep, 'floor'),
-    line(words.sizes.insideWide, box.insideWide),
-    line(words.sizes.insideDeep, box.insideDeep),
-  ];
-}
+type DetailProps = { readonly found: BankPlan; readonly drawer: Drawer; readonly tape: Tape };
 
 /** One drawer for its glue-up: every size with its sum, and the joint. */
-function BoxDetail({ drawer, tape }: { readonly drawer: Drawer; readonly tape: Tape }) {
+function BoxDetail({ found, drawer, tape }: DetailProps) {
   const [open, setOpen] = useState(false);
   return (
     <>
@@ -164,7 +148,7 @@ function BoxDetail({ drawer, tape }: { readonly drawer: Drawer; readonly tape: T
       {open && (
         <>
           <ul>
-            {sizesOf(drawer, tape).map(([name, mark, sum]) => (
+            {sizesOf(drawer, found, tape).map(({ name, mark, sum }) => (
               <li key={name}>
                 <div class="kv">
                   <span>{name}</span>
