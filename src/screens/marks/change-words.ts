@@ -135,7 +135,7 @@ export const nextPlaceTitle = 'Where does the next one go?';
 
 export const spacings = [
   { value: 'pitch', label: 'evenly spaced', hint: 'a set number, centre to centre' },
-  { value: 'fill', label: 'as many as fit', hint: 'evenly spaced, up to the room left at the end' },
+  { value: 'fill', label: 'as many as fit', hint: 'at one spacing, up to the room left at the end' },
   { value: 'openings', label: 'equal openings', hint: 'clear between the parts, both ends included' },
   { value: 'given', label: 'one by one', hint: 'you say where each one goes' },
 ];
