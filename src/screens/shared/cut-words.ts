@@ -1,5 +1,5 @@
 import type { Length } from '../../length/length';
-import { cutterTape, markAt, type Tape, unitsOf } from '../../length/tape';
+import type { Tape } from '../../length/tape';
 import { writeDecimals, writeLength } from '../../length/write';
 import type { Machine } from '../../trade/machines/machine';
 import { machineAt } from '../../trade/machines/machines';
@@ -23,8 +23,7 @@ export function buildWords({ machine, cutter, height }: Setup, tape: Tape = '1/6
 /** How wide the cutter is, or how long the cut a stack makes from shoulder to shoulder. */
 function cutterWords({ cuts }: Machine, width: Length, tape: Tape): string {
   if (cuts === 'shoulders') return `${writeLength(width, tape)} long`;
-  const size = unitsOf(tape) === 'mm' ? markAt(width, cutterTape(tape)).value : width;
-  return `${cutterNamed(cuts)} ${writeDecimals(size, tape)}`;
+  return `${cutterNamed(cuts)} ${writeDecimals(width, tape)}`;
 }
 
 const tailsWords: Record<TailsBy, string> = { template: 'by template', 'laid-out': 'laid out' };

@@ -96,31 +96,41 @@ const once = (words: readonly (string | undefined)[]): readonly string[] => [
   ...new Set(words.filter((word) => word !== undefined)),
 ];
 
+/** A side of each piece, by its letter: `L front`. */
+const each = (pieces: readonly Placed[], sideOf: (placing: Placing) => Side | undefined, does = '') =>
+  once(
+    pieces.map(({ name, placing }) => {
+      const side = sideOf(placing);
+      return side && `${letterOf(name)} ${side.named}${does}`;
+    }),
+  );
+
 /**
- * How all pieces of a row lie: the face, and the edge of each where they differ.
+ * How all pieces of a row lie: the face, the edge of each where they differ, what leads where no edge tells it, the
+ * end.
  *
- * @example placingShort(sides) // 'inside down, L front, R back'
+ * @example placingShort(sides) // 'inside down, L front, R back, bottom end to stop'
  */
 export function placingShort(pieces: readonly Placed[]): string {
-  const down = once(
-    pieces.map(({ placing: { face } }) => face && `${shortFace(face.named)} ${lies[face.lies]}`),
-  );
-  const edges = once(pieces.map(({ placing }) => edgeLine(placing)));
-  const each = pieces.flatMap(({ name, placing }) => {
-    const side = placing.onFence ?? placing.stands ?? placing.toYou;
-    return side ? [`${letterOf(name)} ${side.named}`] : [];
-  });
-  const how = edges.length > 1 ? once(each) : [...edges, ...handsLead(pieces)];
-  return [down.join(' or '), ...how].filter(Boolean).join(', ');
+  const lying = pieces.map(({ placing }) => placing);
+  const down = once(lying.map(({ face }) => face && `${shortFace(face.named)} ${lies[face.lies]}`));
+  const edges = once(lying.map(edgeLine));
+  const told = edges.length > 1 ? each(pieces, (p) => p.onFence ?? p.stands ?? p.toYou) : edges;
+  const ends = once(lying.map(shortEnd));
+  return [down.join(' or '), ...told, ...leadsShort(pieces, edges), ends.join(' or ')]
+    .filter(Boolean)
+    .join(', ');
 }
 
-/** Off one end or edge a left and a right are told by what leads. */
-function handsLead(pieces: readonly Placed[]): readonly string[] {
-  const leads = once(
-    pieces.map(({ name, placing }) => placing.leads && `${letterOf(name)} ${placing.leads.named} leads`),
-  );
-  const hands = once(pieces.map(({ name }) => letterOf(name)));
-  return hands.length > 1 && hands.every((hand) => hand === 'L' || hand === 'R') ? leads : [];
+/** What leads: of each piece where they differ, of all where an end is on the fence. With an edge on it, that tells. */
+function leadsShort(pieces: readonly Placed[], edges: readonly string[]): readonly string[] {
+  const leads = once(pieces.map(({ placing: { leads: first } }) => first && `${sideWords(first)} leads`));
+  if (edges.length > 1) return [];
+  if (leads.length > 1) return each(pieces, (p) => p.leads, ' leads');
+  return pieces.some(({ placing }) => placing.onFence?.at === 'end') ? leads : [];
 }
+
+const shortEnd = ({ toStop, measured }: Placing): string | undefined =>
+  toStop ? `${sideWords(toStop)} to stop` : measured && `guide from ${sideWords(measured)}`;
 
 const shortFace = (named: FaceName): string => faces[named].replace(/ face$/, '');

@@ -61,13 +61,34 @@ describe('how a piece lies, in words', () => {
 
 describe('placingShort', () => {
   const side = (role: 'left' | 'right', placing: Placing) => ({ name: { of: { role } }, placing });
-  test('left and right by their letter, each with its edge', () =>
-    expect(placingShort([side('left', left), side('right', right)])).toBe('inside down, L front, R back'));
-  test('off one end they are told by what leads', () => {
-    const onEnd = { at: 'end', named: 'top' } as const;
-    const pair = [side('left', { ...left, onFence: onEnd }), side('right', { ...right, onFence: onEnd })];
-    expect(placingShort(pair)).toBe('inside down, top end on fence, L back leads, R front leads');
-  });
+  test('left and right by their letter, each with its edge; the end on the stop', () =>
+    expect(placingShort([side('left', left), side('right', right)])).toBe(
+      'inside down, L front, R back, bottom end to stop',
+    ));
   test('one edge for all is said once', () =>
-    expect(placingShort([side('left', left)])).toBe('inside down, front edge on fence'));
+    expect(placingShort([side('left', left)])).toBe('inside down, front edge on fence, bottom end to stop'));
+  test('with one end on the fence for both, what leads tells left from right', () => {
+    const onEnd = (leads: string): Placing => ({
+      face: { named: 'inside', lies: 'down' },
+      onFence: { at: 'end', named: 'top' },
+      leads: { at: 'edge', named: leads },
+    });
+    expect(placingShort([side('left', onEnd('back')), side('right', onEnd('front'))])).toBe(
+      'inside down, top end on fence, L back leads, R front leads',
+    );
+    expect(placingShort([side('left', onEnd('back'))])).toBe(
+      'inside down, top end on fence, back edge leads',
+    );
+  });
+  test('under a guide, the end it is measured from', () =>
+    expect(
+      placingShort([
+        side('left', {
+          face: { named: 'inside', lies: 'up' },
+          measured: { at: 'end', named: 'bottom' },
+          toYou: { at: 'edge', named: 'back' },
+          leads: { at: 'edge', named: 'back' },
+        }),
+      ]),
+    ).toBe('inside up, back edge toward you, guide from bottom end'));
 });
