@@ -4,6 +4,7 @@ import type { Operation } from '../../trade/setups/operation';
 import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
 import * as words from './words';
+import './machine.css';
 
 type WaysProps = {
   readonly bench: Pick<Bench, 'go'>;
@@ -29,7 +30,7 @@ export function Ways({ bench: { go }, card, first, onSpoiled }: WaysProps) {
   /** The case or the drawers a step at the bench is of. */
   const of = first.part.replace(/~bench$/, '');
   return (
-    <div class="pad-x runacts">
+    <div class="pad-x chips ways">
       {card.operations.some(isPiece) && <Chip label={words.spoiled} onTap={onSpoiled} />}
       {machineAt(first.setup.machine).cuts === 'stack' && (
         <Chip label={words.stackAndTest} onTap={() => go({ at: 'stack', id: first.setup.build })} />
