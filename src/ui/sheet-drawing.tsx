@@ -120,18 +120,14 @@ function Patch({ place: { branch, from, size }, frame, tape, piece, keys }: Patc
   const own = piece(branch.piece);
   if (!own) return <div class="sheetpart wood" style={style} />;
   const key = keys.get(branch.piece)?.no;
-  const fit = key === undefined ? fitName(own.name, { wide, tall, figure }) : 'key';
+  const fit = key === undefined ? fitName(own.name, { wide, tall }) : 'key';
   return (
-    <div class={`sheetpart wood ${fit}${tall < low ? ' low' : ''}`} style={style}>
+    <div class={`sheetpart wood ${fit}`} style={style}>
       <span class="nm">{key ?? own.name}</span>
-      {fit === 'across' && <Mixed value={own.long} tape={tape} />}
+      {(fit === 'across' || fit === 'row') && <Mixed value={own.long} tape={tape} />}
     </div>
   );
 }
-
-/** Height of a length under its name; a patch lower than that has both in one line. Pixels. */
-const figure = 40;
-const low = 62;
 
 type Keyed = { readonly no: number; readonly name: string; readonly long: Length };
 
@@ -139,7 +135,7 @@ type Keyed = { readonly no: number; readonly name: string; readonly long: Length
 function keysOf({ places, piece }: SheetProps, frame: Frame): ReadonlyMap<string, Keyed> {
   const found = places.flatMap(({ branch, size }) => {
     const own = branch.is === 'piece' ? piece(branch.piece) : undefined;
-    const room = { wide: frame.x(size.wide), tall: frame.y(size.long), figure };
+    const room = { wide: frame.x(size.wide), tall: frame.y(size.long) };
     return branch.is === 'piece' && own && fitName(own.name, room) === 'key'
       ? [{ id: branch.piece, ...own }]
       : [];
