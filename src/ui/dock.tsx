@@ -34,11 +34,18 @@ export function Dock({ title, onClose, onKey, children }: DockProps) {
     const before = document.activeElement;
     const page = document.documentElement.style;
     const blank = document.querySelector('.blank[aria-expanded="true"]');
-    if (blank) page.setProperty('--docked', `${box.current?.offsetHeight ?? 0}px`);
-    blank?.scrollIntoView({ block: 'nearest' });
+    const inSight = () => {
+      if (blank) page.setProperty('--docked', `${box.current?.offsetHeight ?? 0}px`);
+      blank?.scrollIntoView({ block: 'nearest' });
+    };
+    inSight();
+    // what is said of a figure as it is keyed makes the panel higher
+    const higher = new ResizeObserver(inSight);
+    if (box.current) higher.observe(box.current);
     box.current?.focus({ preventScroll: true });
     docksOpen.value += 1;
     return () => {
+      higher.disconnect();
       docksOpen.value -= 1;
       page.removeProperty('--docked');
       if (before instanceof HTMLElement) before.focus({ preventScroll: true });

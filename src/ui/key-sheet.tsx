@@ -18,6 +18,8 @@ import './key-sheet.css';
 type KeySheetProps = KeyedProps & {
   /** What is wrong with the figure as it is keyed. */
   readonly says?: readonly string[] | undefined;
+  /** What comes of it: the page it stands on may be hidden. */
+  readonly tells?: string | undefined;
   /** Sheets measured: one tap takes a thickness. */
   readonly sheets?: readonly { readonly name: string; readonly thickness: Length }[];
 };
@@ -48,7 +50,7 @@ export function KeySheet(props: KeySheetProps) {
   const lengths = props.fill !== 'count';
   return (
     <Dock title={props.title} onClose={leave} onKey={(event) => strokes(event, press, done, field.current)}>
-      <Says says={props.says ?? []} />
+      <Says says={props.says ?? []} tells={props.tells} />
       <div class="key-sheet">
         <Reading keyed={keyed} now={props.now} nowCount={props.nowCount} />
         {lengths && <Sheets sheets={props.sheets ?? []} onTake={take} />}
@@ -68,7 +70,9 @@ export function KeySheet(props: KeySheetProps) {
   );
 }
 
-const Says = ({ says }: { readonly says: readonly string[] }) => (
+type SaysProps = { readonly says: readonly string[]; readonly tells: string | undefined };
+
+const Says = ({ says, tells }: SaysProps) => (
   <ul class="says" aria-live="polite">
     {says.map((text) => (
       <li key={text} class="wrongline">
@@ -76,6 +80,7 @@ const Says = ({ says }: { readonly says: readonly string[] }) => (
         {text}
       </li>
     ))}
+    {tells && <li>{tells}</li>}
   </ul>
 );
 

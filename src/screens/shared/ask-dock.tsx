@@ -14,6 +14,8 @@ type AskDockProps = {
   readonly onSave: (changes: readonly Change[]) => void;
   /** What is wrong with the figure as it is keyed. */
   readonly says?: readonly string[];
+  /** What comes of it. */
+  readonly tells?: string | undefined;
   /** While it is being keyed. */
   readonly onTry?: (changes: readonly Change[] | undefined) => void;
   readonly onClose: () => void;
@@ -66,7 +68,7 @@ function DockOf(props: AskDockProps) {
 
 type DockProps<As extends Ask['as']> = AskDockProps & { readonly ask: Extract<Ask, { readonly as: As }> };
 
-const LengthDock = ({ ask, tape, says, sheets = [], onSave, onTry, onClose }: DockProps<'length'>) => (
+const LengthDock = ({ ask, tape, says, tells, sheets = [], onSave, onTry, onClose }: DockProps<'length'>) => (
   <KeySheet
     title={ask.title}
     tape={tape}
@@ -74,6 +76,7 @@ const LengthDock = ({ ask, tape, says, sheets = [], onSave, onTry, onClose }: Do
     now={ask.now}
     signed={ask.signed}
     says={says}
+    tells={tells}
     sheets={sheets}
     onLength={(value) => onSave(ask.save(value))}
     onTry={(value) => onTry?.(ask.save(typeof value === 'number' ? undefined : value))}

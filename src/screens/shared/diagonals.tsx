@@ -4,6 +4,7 @@ import type { Change } from '../../job/entry';
 import type { Length } from '../../length/length';
 import { squareUp } from '../../length/racking';
 import { grainOf, markAt, type Tape } from '../../length/tape';
+import { writeLength, writeMark } from '../../length/write';
 import { jobWith } from '../../plan/job-with';
 import type { Case } from '../../trade/carcass/case';
 import type { Worked } from '../../trade/carcass/parts';
@@ -29,6 +30,7 @@ export function Diagonals({ bench, worked }: DiagonalsProps) {
   if (!job) return null;
   const inHand = trying ? jobWith(bench.folded.value, job.id, trying) : job;
   const { frontA, frontB } = inHand.cases.find((c) => c.id === kept.id)?.built[key] ?? {};
+  const frame = frontA && frontB && { w: width.value, h: height.value, a: frontA, b: frontB };
   const blank = (place: 'frontA' | 'frontB') => (
     <AskBlank ask={askFor(kept, place)} open={open} onOpen={setOpen} />
   );
@@ -44,12 +46,11 @@ export function Diagonals({ bench, worked }: DiagonalsProps) {
         frontA: blank('frontA'),
         frontB: blank('frontB'),
       })}
-      {frontA && frontB && (
-        <Push frame={{ w: width.value, h: height.value, a: frontA, b: frontB }} tape={job.tape} />
-      )}
+      {frame && <Push frame={frame} tape={job.tape} />}
       <AskDock
         ask={open}
         tape={job.tape}
+        tells={frame && told(frame, job.tape)}
         act={(label, changes) => void bench.act(label, changes)}
         onTry={setTrying}
         onClose={close}
@@ -65,10 +66,21 @@ const askFor = (c: Case, place: 'frontA' | 'frontB'): Ask => ({
   save: (value) => editBuilt(c.id, key, { [place]: value }),
 });
 
-type PushProps = {
-  readonly frame: { readonly w: Length; readonly h: Length; readonly a: Length; readonly b: Length };
-  readonly tape: Tape;
-};
+type Frame = { readonly w: Length; readonly h: Length; readonly a: Length; readonly b: Length };
+type PushProps = { readonly frame: Frame; readonly tape: Tape };
+
+/** The long diagonal has its upper end on the side the top leans to. */
+const wayOf = (long: 'A' | 'B'): 'left' | 'right' => (long === 'A' ? 'left' : 'right');
+
+/** The same in one line, beside the keys. */
+function told(frame: Frame, tape: Tape): string {
+  const found = squareUp(frame, grainOf(tape));
+  if (!found.ok) return words.rackingText(found.error);
+  const { push, until, long, agree } = found.value;
+  if (!agree) return words.cannotAgree;
+  if (long === 'neither') return words.equalDiagonals;
+  return words.pushAndUntil(wayOf(long), writeMark(markAt(push, tape), tape), writeLength(until, tape));
+}
 
 /** How far the top goes, which way, and what both diagonals then read. */
 function Push({ frame, tape }: PushProps) {
@@ -81,8 +93,7 @@ function Push({ frame, tape }: PushProps) {
       {agree && long === 'neither' && <p class="note">{words.equalDiagonals}</p>}
       {long !== 'neither' && (
         <>
-          {/* the long diagonal has its upper end on the side the top leans to */}
-          <Figure label={words.pushTo(long === 'A' ? 'left' : 'right')} value={push} tape={tape} />
+          <Figure label={words.pushTo(wayOf(long))} value={push} tape={tape} />
           <Figure label={words.untilEach} value={until} tape={tape} />
         </>
       )}

@@ -25,6 +25,8 @@ export const slip = (at: {
 
 export const pushTo = (way: 'left' | 'right'): string => `Push the top to the ${way} by`;
 export const untilEach = 'until each diagonal reads';
+export const pushAndUntil = (way: 'left' | 'right', push: string, until: string): string =>
+  `${pushTo(way)} ${push}, ${untilEach} ${until}.`;
 export const cannotAgree =
   'These four figures cannot all be right: measure again, and measure all four sides.';
 export const equalDiagonals =
