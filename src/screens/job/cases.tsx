@@ -9,15 +9,12 @@ import { TooManyOperations } from '../shared/too-many';
 import { useFinished } from './use-finished';
 import * as words from './words';
 
-/** A new case in the job in hand, or in a new one; of the sheet of the job where there is but one. */
+/** A new case in the job in hand, or in a new one. */
 export async function newCaseIn(bench: Bench): Promise<void> {
   if (!bench.job.value) await bench.shelf.newJob(words.firstJob);
   const id = bench.newId();
   const n = (bench.job.value?.cases.length ?? 0) + 1;
-  const [only, ...others] = (bench.job.value?.stock ?? []).filter((s) => s.kind === 'sheet');
-  const of = only && others.length === 0 ? { sideStock: only.id } : {};
-  const decided = { name: words.caseName(n), hold: 'outside' as const, ...of };
-  const made = await bench.act(words.caseMade, editCase(id, decided));
+  const made = await bench.act(words.caseMade, editCase(id, { name: words.caseName(n), hold: 'outside' }));
   if (made) bench.go({ at: 'case', id });
 }
 

@@ -34,7 +34,7 @@ function StockLine({ stock, onTap }: LineProps) {
   const [sheet] = sheetOf(stock);
   return (
     <button type="button" class="mat" onClick={onTap}>
-      {stock.kind === 'stick' ? <Solid /> : <Plies />}
+      <Edge solid={stock.kind === 'stick'} />
       <span>
         <b>{stock.name || words.sheet}</b>
         <span class="s muted dec">{sheet?.says ?? (stock.planned ? words.planned : words.noReading)}</span>
@@ -48,24 +48,20 @@ function StockLine({ stock, onTap }: LineProps) {
   );
 }
 
-const Plies = () => (
+/** The edge of a sheet with its plies, or the end of a stick with its rings. */
+const Edge = ({ solid }: { readonly solid: boolean }) => (
   <svg viewBox="-1 -1 66 40" aria-hidden="true">
     {[0, 1, 2, 3, 4, 5, 6].map((k) => (
-      <rect key={k} class={k % 2 === 0 ? 'f-birch' : 'f-birch2'} x="0" y={k * 5.4} width="64" height="5.6" />
+      <rect
+        key={k}
+        class={k % 2 === 0 || solid ? 'f-birch' : 'f-birch2'}
+        x="0"
+        y={k * 5.4}
+        width="64"
+        height="5.6"
+      />
     ))}
-    <rect class="k-onbirch" x="0" y="0" width="64" height="38" stroke-width="1.25" />
-  </svg>
-);
-
-/** The end of a stick, its rings across it. */
-const Solid = () => (
-  <svg viewBox="-1 -1 66 40" aria-hidden="true">
-    <rect class="f-birch" x="0" y="0" width="64" height="38" />
-    <path
-      class="k-onbirch"
-      d="M0 12Q32 0 64 12M0 22Q32 10 64 22M0 32Q32 20 64 32M12 38Q32 30 52 38"
-      stroke-width="1"
-    />
+    {solid && <path class="k-onbirch" d="M0 12q32-12 64 0M0 22q32-12 64 0M0 32q32-12 64 0" />}
     <rect class="k-onbirch" x="0" y="0" width="64" height="38" stroke-width="1.25" />
   </svg>
 );
