@@ -89,6 +89,16 @@ moment(5, { at: '#/cuts', before: toDado }, async (page, hand) => {
   await hand.tap(fewest.getByRole('button', { name: 'This one is on the arbor' }));
 });
 
+// sheet B was planned 23/32 and reads 18 mm: in use at once, and what that changed is listed
+moment(6, { at: '#/' }, async (page, hand) => {
+  await hand.tap(button(page, /Sheet B/));
+  await hand.tap(button(page, 'First reading'));
+  await hand.figure('18 mm');
+  await hand.tap(dock(page, 'Done'));
+  const changed = page.getByRole('status', { name: 'What the reading changed' });
+  await expect(changed.locator('.changes li').first()).toBeInViewport();
+});
+
 // 38 3/8 × 64 1/4 is known: 74 31/32 and 74 23/32 push the top a quarter, until each reads 74 27/32
 moment(7, { at: '#/built/case' }, async (page, hand) => {
   const diagonals = page.getByRole('region', { name: 'Diagonals' });

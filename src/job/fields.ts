@@ -93,6 +93,8 @@ export const stockFields = {
   planned: length,
   /** The reading taken up: what is not cut yet is reckoned with it. */
   used: length,
+  /** Nothing of it is cut: the greatest reading is in use as readings come, over what was planned or taken up. */
+  asRead: silent(flag),
   long: length,
   wide: length,
   /** Cut off every edge of a sheet, both ends of a stick. */

@@ -26,6 +26,8 @@ export type Stock = {
   readonly readingIds: readonly string[];
   readonly planned?: Length;
   readonly used?: Length;
+  /** The greatest reading is in use as readings come. */
+  readonly asRead?: boolean;
   readonly long?: Length;
   readonly wide?: Length;
   readonly trim?: Length;

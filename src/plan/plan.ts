@@ -1,5 +1,4 @@
 import type { Job, Stock } from '../job/job';
-import { longest } from '../length/length';
 import type { Result } from '../length/result';
 import type { Cutting } from '../trade/carcass/boards';
 import { byHand } from '../trade/carcass/by-hand';
@@ -16,7 +15,9 @@ import { operationsOf } from '../trade/setups/operations';
 import { type Order, type OrderError, orderSetups } from '../trade/setups/order/order';
 import { stopsOf } from '../trade/setups/stops';
 import { type BankPlan, bankPlanOf } from './bank-plan';
+import { greatestOf } from './measured-sheets';
 import { keptMarks, recutsOf } from './recuts';
+import { type Thinner, thinnerIn } from './thinner';
 
 /** Everything worked out from a job: its parts, their operations, and the order that spares re-setting. */
 export type Plan = {
@@ -31,15 +32,20 @@ export type Plan = {
   readonly over?: number;
   readonly byId: ReadonlyMap<string, Operation>;
   readonly order: Result<Order, OrderError>;
+  /** By operation: the stuffs its figure or its stack takes for thinner than they were read. */
+  readonly thinner: ReadonlyMap<string, readonly Thinner[]>;
 };
 
-/** What a stock is reckoned with: the reading taken up, else what is planned, else the greatest reading. */
+/**
+ * What a stock is reckoned with: the greatest reading where readings are in use as they come, else the reading taken
+ * up, else what is planned, else the greatest reading all the same.
+ */
 export function stuffOf(stock: Stock): readonly Stuff[] {
-  const [first, ...rest] = stock.readings;
-  const read = first && longest(first, ...rest);
-  const thickness = stock.used ?? stock.planned ?? read;
+  const read = greatestOf(stock);
+  const inUse = (stock.asRead ? read : undefined) ?? stock.used;
+  const thickness = inUse ?? stock.planned ?? read;
   if (!thickness) return [];
-  const measured = stock.used !== undefined || (stock.planned === undefined && read !== undefined);
+  const measured = inUse !== undefined || stock.planned === undefined;
   return [{ id: stock.id, name: stock.name || 'Sheet', thickness, measured }];
 }
 
@@ -114,7 +120,13 @@ export function planOf(job: Job, shop: Shop): Plan {
     setup: stops.get(op.id) ?? op.setup.key,
     after: op.after,
   }));
-  return { job, ...work, byId: new Map(operations.map((op) => [op.id, op])), order: orderSetups(steps) };
+  return {
+    job,
+    ...work,
+    byId: new Map(operations.map((op) => [op.id, op])),
+    order: orderSetups(steps),
+    thinner: thinnerIn(job, work, (as) => workOf(as, shop).operations),
+  };
 }
 
 /** Why a job is not taken in: more cuts than one layout takes, or more operations than a job. */

@@ -166,6 +166,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       readings: [odd, long],
       planned: long,
       used: odd,
+      asRead: true,
       long,
       wide: odd,
       trim: l('0'),

@@ -85,8 +85,8 @@ describe('the buying list of the sample job', () => {
 
   test('every line says why so many', () => {
     expect(rowsIn(view).map(says)).toEqual([
-      '2 sheets: Sheet A, birch ply, 96\u00a0×\u00a048. 2 pieces come out of 2 sheets; no layout takes fewer. What is left holds a piece of 30\u00a0×\u00a017\u00a01/2 for test cuts.',
-      '2.8 board ft: Maple, for the frame. 6 pieces hold 2.28, and 20\u00a0% for waste. Reckoned 3/4 thick, as measured; sold rough it counts thicker.',
+      '2 sheets: Sheet A, birch ply, 96\u00a0×\u00a048. 2 pieces come out of 2 sheets, the fewest possible. What is left holds a piece of 30\u00a0×\u00a017\u00a01/2 for test cuts.',
+      '2.8 board ft: Maple, for the frame. 6 pieces hold 2.28, and 20\u00a0% for waste. Counted 3/4 thick, as measured; sold rough it counts thicker.',
       '5 pairs: Slides 16 long. One pair a drawer: 5 drawers (Mineral drawers).',
     ]);
   });
@@ -123,7 +123,7 @@ describe('the buying list of the sample job', () => {
     const at = jobWith();
     const open = viewAt(at, { frontScrew: () => screw });
     expect(open.not.map(notText)).toContain(
-      '5 fronts of Mineral drawers screwed on from inside, screws 1 long: how many a front, nobody has said.',
+      '5 fronts of Mineral drawers screwed on from inside, screws 1 long: say how many a front.',
     );
     expect(rowsIn(open).some((r) => r.line.group === 'screws')).toBe(false);
     const said = viewAt(at, { frontScrew: () => screw, screwsEach: () => 4 });
@@ -199,8 +199,8 @@ describe('words of the list', () => {
   };
 
   test('how sure the count is: proved, laid out, or a bound', () => {
-    expect(layout({})).toContain('no layout takes fewer');
-    expect(layout({ how: 'laid' })).toContain('whether fewer would do is not proved');
+    expect(layout({})).toContain('the fewest possible');
+    expect(layout({ how: 'laid' })).toContain('fewer might do');
     expect(layout({ how: 'least', pieces: 1, count: 1 })).toContain(
       '1 piece not laid out yet: 1 sheet at least',
     );
@@ -225,7 +225,7 @@ describe('words of the list', () => {
   });
 
   test('what is at hand is said beside what is taken', () => {
-    expect(layout({ count: 3, have: 1 })).toContain('3 sheets; no layout takes fewer, 1 at hand.');
+    expect(layout({ count: 3, have: 1 })).toContain('3 sheets, the fewest possible, 1 at hand.');
   });
 
   test('the one more is for test cuts', () => {

@@ -6,7 +6,6 @@ import type { Ask } from './ask';
 
 const titles = {
   long: 'How long it is',
-  wide: 'How wide it is',
   trim: 'Trimmed off every edge',
   rough: 'Thickness it is bought in',
 } as const;
@@ -18,6 +17,16 @@ export const stockLength = (stock: Stock, field: keyof typeof titles, usual?: Le
   now: stock[field],
   usual,
   save: (value) => editStock(stock.id, { [field]: value }),
+});
+
+/** How wide a stock is; for a stick the widest piece stands in, since that is what it is laid out with. */
+export const stockWide = (stock: Stock, widest: Length | undefined): Ask => ({
+  as: 'length',
+  title: 'How wide it is',
+  now: stock.wide,
+  usual: stock.kind === 'stick' ? widest : usualSheets.wide,
+  ...(stock.kind === 'stick' ? { word: 'widest piece' } : {}),
+  save: (wide) => editStock(stock.id, { wide }),
 });
 
 export const stockGrain = (stock: Stock): Ask => ({
@@ -86,7 +95,3 @@ export const badPlace = (stock: Stock, id: string, end: 'from' | 'to'): Ask => {
     save: (value) => editBadPlace(stock.id, id, { from: now?.from, [end]: value }),
   };
 };
-
-/** What stands in for a size; none for the width of a stick, which is reckoned as wide as its widest piece. */
-export const usualOf = (stock: Stock, field: 'long' | 'wide' | 'trim'): Length | undefined =>
-  field === 'wide' && stock.kind === 'stick' ? undefined : usualSheets[field];

@@ -1,5 +1,9 @@
 import { editBadPlace, editStock } from '../../job/edits';
 import type { Stock } from '../../job/job';
+import type { Length } from '../../length/length';
+import { breakdownOf } from '../../plan/breakdown';
+import { stuffOf } from '../../plan/plan';
+import { usualSheets } from '../../trade/sheets/stock';
 import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
@@ -19,24 +23,31 @@ export function StockSlip(props: SlipProps) {
   const job = bench.job.value;
   if (!job) return null;
   const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
-  const length = (field: 'long' | 'wide' | 'trim') =>
-    blank(asks.stockLength(stock, field, asks.usualOf(stock, field)));
+  const length = (field: 'long' | 'trim') => blank(asks.stockLength(stock, field, usualSheets[field]));
+  const wide = asks.stockWide(stock, widestPiece(bench, stock));
   const stick = stock.kind === 'stick';
   const canLike = job.stock.some((s) => s.id !== stock.id && s.kind === stock.kind && s.like === undefined);
   return (
     <>
       <section class="fillin" aria-label={`Size of ${stock.name || 'the sheet'}`}>
-        {stick ? 'Sticks' : 'Sheets'} {length('long')} long and {length('wide')} wide, {length('trim')}{' '}
-        trimmed off {stick ? 'both ends' : 'every edge'}
+        {stick ? 'Sticks' : 'Sheets'} {length('long')} long and {blank(wide)} wide, {length('trim')} trimmed
+        off {stick ? 'both ends' : 'every edge'}
         {!stick && <>, face grain running {blank(asks.stockGrain(stock))}</>}. At hand{' '}
         {blank(asks.stockHave(stock))}; {blank(asks.stockMore(stock))}
         {!stock.noMore && <>, one at {blank(asks.stockPrice(stock))}</>}.
-        {stick && <> Bought {blank(asks.stockLength(stock, 'rough', stock.used))} thick.</>}
+        {stick && <> Bought {blank(asks.stockLength(stock, 'rough', stuffOf(stock)[0]?.thickness))} thick.</>}
         {canLike && <> The same stuff as {blank(asks.stockLike(stock, job))}.</>}
       </section>
       {stick && <BadPlaces {...props} />}
     </>
   );
+}
+
+/** A stick whose width is not said is reckoned as wide as its widest piece. */
+function widestPiece({ plan, shop, folded }: Bench, { id, kind, wide }: Stock): Length | undefined {
+  if (kind === 'sheet' || wide || !plan.value) return undefined;
+  const { pools } = breakdownOf(plan.value, shop.value, folded.value);
+  return pools.flatMap(({ pool }) => pool.stocks).find((stock) => stock.id === id)?.wide;
 }
 
 /** One stick with a bad place is two shorter ones: it is listed apart from the sound ones. */
@@ -70,8 +81,8 @@ async function badPlace(bench: Bench, stock: Stock, onOpen: (ask: Ask) => void):
     return;
   }
   const id = bench.newId();
-  const { name, planned, used, readings, long, wide, trim, rough } = stock;
-  const same = { planned, used, readings, long, wide, trim, rough };
+  const { name, planned, used, asRead, readings, long, wide, trim, rough } = stock;
+  const same = { planned, used, asRead, readings, long, wide, trim, rough };
   const made = await bench.act(
     'A stick with a bad place',
     editStock(id, {

@@ -1,19 +1,25 @@
 import { editStock } from '../../job/edits';
 import type { Stock } from '../../job/job';
-import { equals, type Length, longest } from '../../length/length';
+import { equals, type Length } from '../../length/length';
 import { writeDecimal } from '../../length/write';
+import { greatestOf } from '../../plan/measured-sheets';
 import { stuffOf } from '../../plan/plan';
 import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { TakeUp } from '../shared/take-up';
 import * as words from './words';
 
-type InUseProps = { readonly bench: Bench; readonly stock: Stock; readonly onPlanned: () => void };
+type InUseProps = {
+  readonly bench: Bench;
+  readonly stock: Stock;
+  /** Something of it is cut. */
+  readonly cut: boolean;
+  readonly onPlanned: () => void;
+};
 
 /** The thickness parts are reckoned with, and what the readings would change: nothing moves until it is taken up. */
-export function InUse({ bench, stock, onPlanned }: InUseProps) {
-  const [first, ...rest] = stock.readings;
-  const read = first && longest(first, ...rest);
+export function InUse({ bench, stock, cut, onPlanned }: InUseProps) {
+  const read = greatestOf(stock);
   const [stuff] = stuffOf(stock);
   const takes = read && stuff && (!stuff.measured || !equals(read, stuff.thickness));
   return (
@@ -27,6 +33,7 @@ export function InUse({ bench, stock, onPlanned }: InUseProps) {
           {words.reckonedAt(<b class="dec">{writeDecimal(stuff.thickness)}</b>, stuff.measured)}
         </p>
       )}
+      {takes && cut && <p class="pad-x note">{words.waits}</p>}
       {takes && <TakeReading {...{ bench, stock, read }} />}
     </section>
   );

@@ -1,8 +1,8 @@
-import { editReading, editStock } from '../../job/edits';
 import type { Stock } from '../../job/job';
-import { less, longest } from '../../length/length';
+import { less } from '../../length/length';
 import { writeDecimal, writeLength } from '../../length/write';
 import type { Sheet } from '../../plan/measured-sheets';
+import { readingTaken } from '../../plan/readings';
 import { leastSpreadToWarn } from '../../trade/grooves/fit';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
@@ -51,14 +51,14 @@ export const Readings = ({ stock: { readings, readingIds }, newId, onOpen }: Rea
 );
 
 /** What the readings come to. */
-export const Spread = ({ sheet: { thickest, thinnest, spread } }: { readonly sheet: Sheet }) => (
+export const Spread = ({ sheet, inUse }: { readonly sheet: Sheet; readonly inUse: boolean }) => (
   <section class="pad-x facts">
     <div class="marked">
-      <span class="note">{words.thickest}</span>
-      <Mixed value={thickest} size="arm" tape="0.001" />
+      <span class="note">{inUse ? words.thickest : words.thickestNotInUse}</span>
+      <Mixed value={sheet.thickest} size="arm" tape="0.001" />
     </div>
-    <p class="fact">{words.thinnest(writeDecimal(thinnest), writeDecimal(spread))}</p>
-    {less(leastSpreadToWarn, spread) && (
+    <p class="fact">{words.thinnest(writeDecimal(sheet.thinnest), writeDecimal(sheet.spread))}</p>
+    {less(leastSpreadToWarn, sheet.spread) && (
       <p class="fact warn">
         <Icon name="warn" />
         {words.twoLots(writeLength(leastSpreadToWarn))}
@@ -70,27 +70,21 @@ export const Spread = ({ sheet: { thickest, thinnest, spread } }: { readonly she
 type SheetProps = {
   readonly stock: Stock;
   readonly reading: Reading;
+  /** Something of it is cut. */
+  readonly cut: boolean;
   readonly act: Bench['act'];
   readonly onClose: () => void;
 };
 
 /** Where a reading is keyed in. */
-export function ReadingSheet({ stock, reading: { id, no }, act, onClose }: SheetProps) {
+export function ReadingSheet({ stock, reading: { id, no }, cut, act, onClose }: SheetProps) {
   return (
     <KeySheet
       title={words.reading(no)}
       tape="1/64"
       fill="length"
       now={stock.readings[stock.readingIds.indexOf(id)]}
-      onLength={(size) =>
-        void act(words.reading(no), [
-          ...editReading(stock.id, id, size ? { size } : { gone: true }),
-          // the first reading of a sheet nothing was planned for changes nothing: it is taken up at once
-          ...(size && !stock.used && !stock.planned
-            ? editStock(stock.id, { used: longest(size, ...stock.readings) })
-            : []),
-        ])
-      }
+      onLength={(size) => void act(words.reading(no), readingTaken(stock, { id, size }, cut))}
       onClose={onClose}
     />
   );

@@ -1,8 +1,11 @@
 import { useState } from 'preact/hooks';
 import { editStock } from '../../job/edits';
 import type { Job, Stock } from '../../job/job';
-import { sheetOf } from '../../plan/measured-sheets';
+import { equals } from '../../length/length';
+import { greatestOf, sheetOf } from '../../plan/measured-sheets';
+import { type Plan, stuffOf } from '../../plan/plan';
 import { isBegun } from '../../plan/progress';
+import { isCutOf } from '../../plan/readings';
 import { Bar, BarButton, Segment } from '../../ui/bar';
 import { Button, Onward } from '../../ui/button';
 import { KeySheet } from '../../ui/key-sheet';
@@ -15,6 +18,7 @@ import { StockSlip } from '../shared/stock-slip';
 import { UndoButton } from '../shared/undo-button';
 import { InUse } from './in-use';
 import { Offcuts } from './offcuts';
+import { ReadChanges } from './read-changes';
 import { type Reading, ReadingSheet, Readings, Spread } from './readings';
 import * as words from './words';
 
@@ -61,7 +65,12 @@ type PageProps = SheetProps & { readonly back: Back };
 function Sheet({ bench, job, stock, back }: PageProps) {
   const [open, setOpen] = useState<Open>();
   const [sheet] = sheetOf(stock);
-  const begun = job.sheets.some((s) => s.stock === stock.id && isBegun(s, bench.folded.value));
+  const cut = isAnyCut(bench, stock);
+  const [was, setWas] = useState<Plan>();
+  const openReading = (reading: Reading) => {
+    setWas(was ?? bench.plan.value);
+    setOpen(reading);
+  };
   const leave = () => bench.go(back.route);
   const ask = typeof open === 'object' && 'as' in open ? open : undefined;
   return (
@@ -71,24 +80,42 @@ function Sheet({ bench, job, stock, back }: PageProps) {
         <BarButton label={words.name} boxed onTap={() => setOpen('name')} />
       </Bar>
       <main class={open === undefined ? 'page' : 'page docked'}>
-        <p class="pad-x empty-line">{words.how}</p>
+        {stock.readings.length < 4 && <p class="pad-x empty-line">{words.how}</p>}
         <Caution bench={bench} code="old-finish" />
-        <Readings stock={stock} newId={bench.newId} onOpen={setOpen} />
-        {sheet && <Spread sheet={sheet} />}
+        <Readings stock={stock} newId={bench.newId} onOpen={openReading} />
+        {was && <ReadChanges {...{ bench, was }} stock={stock.id} />}
+        {sheet && <Spread sheet={sheet} inUse={isInUse(stock)} />}
+        <InUse bench={bench} stock={stock} cut={cut} onPlanned={() => setOpen('planned')} />
         <Kind stock={stock} act={bench.act} />
         <StockSlip bench={bench} stock={stock} open={ask} onOpen={setOpen} />
-        <InUse bench={bench} stock={stock} onPlanned={() => setOpen('planned')} />
         <Offcuts bench={bench} stock={stock} offcuts={job.offcuts} />
-        <Remove stock={stock} begun={begun} act={bench.act} leave={leave} />
+        <Remove stock={stock} begun={isAnyBegun(bench, job, stock)} act={bench.act} leave={leave} />
       </main>
-      {back.form && (sheet || stock.planned) && (
-        <div class="fixedbar">
-          <Onward label={back.form} onTap={leave} />
-        </div>
-      )}
-      <Docks {...{ bench, job, stock, open }} onClose={() => setOpen(undefined)} />
+      {back.form && (sheet || stock.planned) && <ToForm label={back.form} onTap={leave} />}
+      <Docks {...{ bench, job, stock, cut, open }} onClose={() => setOpen(undefined)} />
     </>
   );
+}
+
+/** On to the form that asked for the sheet. */
+const ToForm = (props: { readonly label: string; readonly onTap: () => void }) => (
+  <div class="fixedbar">
+    <Onward {...props} />
+  </div>
+);
+
+const isAnyBegun = ({ folded }: Bench, { sheets }: Job, { id }: Stock): boolean =>
+  sheets.some((sheet) => sheet.stock === id && isBegun(sheet, folded.value));
+
+/** Whether any cut is made of it. Before the plan is worked out nothing is known of its parts: any cut may be one. */
+const isAnyCut = ({ plan, folded }: Bench, { id }: Stock): boolean =>
+  plan.value ? isCutOf(id, plan.value, folded.value) : folded.value.ticks.size > 0;
+
+/** Whether the greatest reading is what parts go by. */
+function isInUse(stock: Stock): boolean {
+  const [stuff] = stuffOf(stock);
+  const read = greatestOf(stock);
+  return stuff !== undefined && read !== undefined && equals(stuff.thickness, read);
 }
 
 type ActProps = { readonly stock: Stock; readonly act: Bench['act'] };
@@ -126,9 +153,13 @@ const Remove = ({ stock, begun, act, leave }: RemoveProps) => (
   </div>
 );
 
-type DocksProps = SheetProps & { readonly open: Open | undefined; readonly onClose: () => void };
+type DocksProps = SheetProps & {
+  readonly cut: boolean;
+  readonly open: Open | undefined;
+  readonly onClose: () => void;
+};
 
-function Docks({ bench: { act }, job, stock, open, onClose }: DocksProps) {
+function Docks({ bench: { act }, job, stock, cut, open, onClose }: DocksProps) {
   const { id } = stock;
   if (open === undefined) return null;
   if (open === 'name') {
@@ -147,6 +178,6 @@ function Docks({ bench: { act }, job, stock, open, onClose }: DocksProps) {
       />
     );
   }
-  if ('no' in open) return <ReadingSheet key={open.id} {...{ stock, act, onClose }} reading={open} />;
+  if ('no' in open) return <ReadingSheet key={open.id} {...{ stock, cut, act, onClose }} reading={open} />;
   return <AskDock ask={open} tape={job.tape} act={act} onClose={onClose} />;
 }

@@ -18,6 +18,14 @@ export const how =
 export const reading = (no: number): string => `Reading ${no}`;
 export const readOnce = (readings: number): string => (readings === 0 ? 'First reading' : 'Another reading');
 export const thickest = 'Thickest: parts and stacks go by this';
+export const thickestNotInUse = 'Thickest: not in use yet';
+export const changed = 'What the reading changed';
+export const nowInUse = (now: string, before: string): string =>
+  `${now} is in use; it was ${before}. Changed with it:`;
+export const cutAlready = (pieces: number): string =>
+  pieces === 1
+    ? 'One cut made already no longer fits: Cuts says which.'
+    : `${pieces} cuts made already no longer fit: Cuts says which.`;
 export const thinnest = (thin: string, spread: string): string => `Thinnest ${thin}, spread ${spread}.`;
 export const twoLots = (over: string): string =>
   `A spread over ${over} is two lots, perhaps, or measured over fuzz.`;
@@ -41,6 +49,7 @@ export const reckonedAt = (thickness: ComponentChildren, measured: boolean) => (
     {measured ? ', as measured.' : ', as planned.'}
   </>
 );
+export const waits = 'Something of it is cut, so a reading changes nothing until you use it.';
 export const wouldChange = (thickness: ComponentChildren) => <>See what {thickness} would change</>;
 export const takenUp = (stock: string, thickness: string): string => `Taken up: ${stock} ${thickness}`;
 
