@@ -12,11 +12,6 @@ export type Sheet = {
   readonly says: string;
 };
 
-/** The greatest reading of a stock. @example greatestOf(stock) // .714 of .708 .714 .711 .709 */
-export function greatestOf({ readings: [first, ...rest] }: Pick<Stock, 'readings'>): Length | undefined {
-  return first && longest(first, ...rest);
-}
-
 /**
  * The job's sheets that have been measured. A thickness is a set of readings: the greatest for the stack, the least
  * for the glue line.
@@ -25,8 +20,8 @@ export const sheetsOf = (job: Job | undefined): readonly Sheet[] => (job?.stock 
 
 export function sheetOf(stock: Stock): readonly Sheet[] {
   const [first, ...rest] = stock.readings;
-  const thickest = greatestOf(stock);
-  if (!first || !thickest) return [];
+  if (!first) return [];
+  const thickest = longest(first, ...rest);
   const thinnest = shortest(first, ...rest);
   const n = stock.readings.length;
   const range = n === 1 ? writeDecimal(first) : `${writeDecimal(thinnest)} to ${writeDecimal(thickest)}`;

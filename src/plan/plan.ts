@@ -15,7 +15,7 @@ import { operationsOf } from '../trade/setups/operations';
 import { type Order, type OrderError, orderSetups } from '../trade/setups/order/order';
 import { stopsOf } from '../trade/setups/stops';
 import { type BankPlan, bankPlanOf } from './bank-plan';
-import { greatestOf } from './measured-sheets';
+import { greatestOf } from './greatest';
 import { keptMarks, recutsOf } from './recuts';
 import { type Thinner, thinnerIn } from './thinner';
 

@@ -4,7 +4,7 @@ import type { Job, Stock } from '../job/job';
 import type { Folded } from '../job/log';
 import type { Length } from '../length/length';
 import type { Part } from '../trade/carcass/part';
-import { greatestOf } from './measured-sheets';
+import { greatestOf } from './greatest';
 import { isBegun } from './progress';
 
 /** The part an operation is ticked for. */

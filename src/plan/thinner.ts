@@ -2,7 +2,7 @@ import type { Job } from '../job/job';
 import { type Length, less } from '../length/length';
 import type { Stuff } from '../trade/carcass/case';
 import type { Operation } from '../trade/setups/operation';
-import { greatestOf } from './measured-sheets';
+import { greatestOf } from './greatest';
 
 /** A stuff that is reckoned with at less than its greatest reading. Inches. */
 export type Thinner = {

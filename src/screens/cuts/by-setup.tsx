@@ -11,6 +11,7 @@ import { Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { machineNames } from '../shared/machines/machine-names';
 import { setupTitle } from '../shared/setup-title';
+import { ThinnerLines } from '../shared/thinner-lines';
 import * as words from './words';
 import './cuts.css';
 
@@ -116,6 +117,7 @@ function CardRow({ card, list, go, now }: RowProps & { readonly now: boolean }) 
       <span class="grow">
         <b>{words.cardParts(names, cut, card.operations.length)}</b>
         <span class="s muted block">{words.cardSays(list, card)}</span>
+        <ThinnerLines plan={list.plan} operations={card.operations} />
       </span>
       {figure && (
         <span class="set-to">

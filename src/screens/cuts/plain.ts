@@ -1,5 +1,6 @@
 import { blocks, type Checklist, cutCount } from '../../plan/checklist';
 import { blockWords } from '../shared/block-words';
+import { thinnerSays } from '../shared/thinner-words';
 import * as words from './words';
 
 /** The checklist as plain lines, for a helper: setups in order, pieces under each, boxes to tick. */
@@ -14,7 +15,8 @@ export function plainCuts(list: Checklist): string {
       const waits = blocks(list, op).length > 0 ? blockWords(list, op) : undefined;
       return words.plainTick(op, { ticked: doing.done(op.id), waits, tape });
     });
-    return [words.plainHead(first, k + 1, tape), ...lines].join('\n');
+    const thinner = thinnerSays(plan, card.operations).map((says) => `   ${says}`);
+    return [words.plainHead(first, k + 1, tape), ...thinner, ...lines].join('\n');
   });
   return [words.plainTitle(plan.job.name, cut, of), ...cards].join('\n\n');
 }

@@ -14,6 +14,7 @@ import { Caution } from '../shared/caution';
 import { leave } from '../shared/leave';
 import { OneNumber } from '../shared/one-number';
 import { sizeWords } from '../shared/stack-words';
+import { ThinnerLines } from '../shared/thinner-lines';
 import { useWake } from '../shared/use-wake';
 import { Blocked } from './blocked';
 import { Finish } from './finish';
@@ -62,6 +63,7 @@ export function ChangeOfBuild({ bench, list, card, change: { from, to } }: Chang
       }}
     >
       <Both {...{ list, to }} />
+      <ThinnerLines plan={list.plan} operations={card.operations} inset />
       <Steps {...{ bench, list, card, from, to }} />
       {test && !tested && <Blocked {...{ bench, list }} op={test} />}
       <PassedBy list={list} now={now} />

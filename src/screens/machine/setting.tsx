@@ -14,6 +14,7 @@ import { placingWords } from '../shared/placing-words';
 import { ReachLines } from '../shared/reach-lines';
 import { setupTitle } from '../shared/setup-title';
 import { SpoiledDock } from '../shared/spoiled';
+import { ThinnerLines } from '../shared/thinner-lines';
 import { useWake } from '../shared/use-wake';
 import { Finish } from './finish';
 import { LastCall } from './last-call';
@@ -71,6 +72,7 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
       onKeyDown={(event) => deskKeys(event, inHand)}
     >
       <ReachLines bench={bench} operations={card.operations} />
+      <ThinnerLines plan={list.plan} operations={card.operations} inset />
       <Pieces {...{ bench, list, card }} onTick={(op) => tick(inHand, op)} />
       <p class="pad-x note">{onWords(first.setup)}</p>
       <OtherFigures bench={bench} op={readyOn(list, card) ?? first} />

@@ -6,7 +6,7 @@ import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { setupTitle } from '../shared/setup-title';
-import { thinnerSays } from '../shared/thinner-words';
+import { ThinnerLines } from '../shared/thinner-lines';
 import * as words from './words';
 
 const mostShown = 40;
@@ -47,11 +47,7 @@ function OperationRow({ bench, part, list, op }: RowProps & { readonly op: Opera
             {list.doing.done(op.id) && <Icon name="tick" />} {setupTitle(op)}
           </b>
           <span class="s muted block">{words.operation(op, { copies, tape }, off)}</span>
-          {thinnerSays(list.plan, op).map((says) => (
-            <span key={says} class="s block">
-              <Icon name="warn" /> {says}
-            </span>
-          ))}
+          <ThinnerLines plan={list.plan} operations={[op]} />
         </span>
         {op.setup.figure && <Mixed value={op.setup.figure.value} tape={tape} />}
       </button>

@@ -2,7 +2,7 @@ import { editStock } from '../../job/edits';
 import type { Stock } from '../../job/job';
 import { equals, type Length } from '../../length/length';
 import { writeDecimal } from '../../length/write';
-import { greatestOf } from '../../plan/measured-sheets';
+import { greatestOf } from '../../plan/greatest';
 import { stuffOf } from '../../plan/plan';
 import { Given, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
