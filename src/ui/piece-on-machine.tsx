@@ -2,8 +2,9 @@ import './piece-on-machine.css';
 
 /** A piece on its machine, seen from above; plain numbers, for a picture only. */
 export type OnMachine = {
-  /** Side of the stop block, or of the rip fence. */
+  /** Side of the stop block, or of the rip fence; of the end that is measured from where a guide lies on the piece. */
   readonly block: 'left' | 'right';
+  readonly guided?: boolean | undefined;
   /** Where the fence of a sled is: at your side, or beyond the work. */
   readonly fence?: 'near' | 'far' | undefined;
   /** Where the edge that is named lies: at you, away from you, or against the block. */
@@ -22,7 +23,7 @@ const deep = 46;
 const thick = 8;
 
 /** Stop or fence solid, the blade red, and the named edge as a dark band with its word. */
-export function PieceOnMachine({ block, fence, band, blade, word }: OnMachine) {
+export function PieceOnMachine({ block, guided, fence, band, blade, word }: OnMachine) {
   const x = (share: number) => (block === 'left' ? left + share * length : wide - left - share * length);
   const bandAt = {
     near: { x: left, y: top + deep - thick, width: length, height: thick },
@@ -38,14 +39,16 @@ export function PieceOnMachine({ block, fence, band, blade, word }: OnMachine) {
       {fence && (
         <rect class="f-ink2" x="0" y={fence === 'near' ? top + deep : 2} width={wide} height={top - 2} />
       )}
-      <rect
-        class="f-blue"
-        x={block === 'left' ? 0 : wide - left}
-        y="4"
-        width={left}
-        height={deep + 16}
-        rx="2"
-      />
+      {!guided && (
+        <rect
+          class="f-blue"
+          x={block === 'left' ? 0 : wide - left}
+          y="4"
+          width={left}
+          height={deep + 16}
+          rx="2"
+        />
+      )}
       <line class="k-red" x1={x(blade)} x2={x(blade)} y1="0" y2={deep + 2 * top} stroke-width="4" />
       <text
         class="word"

@@ -2,6 +2,7 @@ import { forDrawing } from '../../length/length';
 import type { Plan } from '../../plan/plan';
 import type { Operation } from '../../trade/setups/operation';
 import type { Placing } from '../../trade/setups/placing';
+import { opposite, towardOf } from '../../trade/setups/turn';
 import type { OnMachine } from '../../ui/piece-on-machine';
 
 /**
@@ -19,22 +20,24 @@ export function laidOut(placing: Placing, op: Operation, plan: Plan): OnMachine 
   if (whole <= 0 || !band) return undefined;
   return {
     block: stop,
+    guided: placing.measured !== undefined,
     ...band,
     fence: placing.fence,
     blade: Math.min(1, Math.max(0, forDrawing(figure.value) / whole)),
   };
 }
 
-/** The edge that is named, and where it lies seen from above: the front one where it can be told. */
+/** What the dark band is, so that pieces that mirror each other differ by where it lies, not by its word. */
+const drawn: readonly string[] = ['front', 'bottom', 'left'];
+
+/** The edge that is named, and where it lies seen from above. */
 function bandOf({ fence, onFence, leads, toYou }: Placing): Pick<OnMachine, 'band' | 'word'> | undefined {
   const near = toYou ?? (fence === 'near' ? onFence : undefined);
-  if (near)
-    return near.named === 'back' && leads?.named === 'front'
-      ? far('front')
-      : { band: 'near', word: near.named };
-  if (fence === 'far' && onFence) return far(onFence.named);
-  if (leads) return far(leads.named);
-  return onFence && { band: 'block', word: onFence.named };
+  const away = near ? undefined : fence === 'far' ? onFence : leads;
+  const side = near ?? away;
+  if (!side) return onFence && { band: 'block', word: onFence.named };
+  const toward = towardOf(side.named);
+  const here = near ? 'near' : 'far';
+  if (!toward || drawn.includes(toward)) return { band: here, word: side.named };
+  return { band: near ? 'far' : 'near', word: opposite(toward) };
 }
-
-const far = (word: string) => ({ band: 'far', word }) as const;
