@@ -48,7 +48,7 @@ function benchOf(changes: Parameters<typeof worked>[0]) {
 /** A figure with its remainder, however written: `29 1/16 (scant 0.009)`, `29 and 1/16 inches, scant by 0.009`. */
 function figureIn(written: string): { readonly size: number; readonly rest: string } {
   const words = written.replace(/ and | by /g, ' ').replace(/ inches|[(),]/g, '');
-  const found = /^(-?[\d.]+(?: \d+\/\d+)?|-?\d+\/\d+)( mm)?(.*)$/.exec(words.trim());
+  const found = /^(-?\d+\/\d+|-?[\d.]+(?: \d+\/\d+)?)( mm)?(.*)$/.exec(words.trim());
   if (!found) throw new Error(`no figure: ${written}`);
   const size = (found[1] ?? '').split(' ').reduce((sum, part) => {
     const [n = '0', d = '1'] = part.split('/');
