@@ -30,6 +30,6 @@ export const inUse = 'in use';
 /** What the opening comes to by reckoning, wide by high. */
 export const reckoned = (wide: Blank, high: Blank) => (
   <>
-    reckoned {wide} × {high}
+    worked out {wide} × {high}
   </>
 );

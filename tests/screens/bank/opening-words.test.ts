@@ -19,5 +19,5 @@ test('problems and the way out of them make one line; the reckoned opening is wi
   expect(words.again(['Say how wide the opening is.', 'Say how high the opening is.'])).toBe(
     'Say how wide the opening is. Say how high the opening is. Measure it again here.',
   );
-  expect(said(words.reckoned('17 1/2', '30'))).toBe('reckoned 17 1/2 × 30');
+  expect(said(words.reckoned('17 1/2', '30'))).toBe('worked out 17 1/2 × 30');
 });
