@@ -1,5 +1,14 @@
 import fc from 'fast-check';
-import { editBoard, editCase, editInside, editJob, editRun, editStock, editWide } from '../../src/job/edits';
+import {
+  editBoard,
+  editCase,
+  editInside,
+  editJob,
+  editReading,
+  editRun,
+  editStock,
+  editWide,
+} from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import { add, inches, type Length } from '../../src/length/length';
 import { tapes } from '../../src/length/tape';
@@ -42,11 +51,14 @@ export const anyCase: fc.Arbitrary<readonly Change[]> = fc
     inside,
     machine: fc.constantFrom('stop', 'fence', 'router', 'saw', 'pencil'),
     stopSide: fc.constantFrom('left' as const, 'right' as const),
+    readThicker: fc.boolean(),
   })
-  .map(({ tape: marks, side, other, inside: within, machine: _, stopSide, ...own }) => [
+  .map(({ tape: marks, side, other, inside: within, machine: _, stopSide, readThicker, ...own }) => [
     ...editJob({ name: 'Any', tape: marks }),
     ...editStock('a', { name: 'Sheet A', used: side }),
     ...editStock('b', { name: 'Sheet B', used: other }),
+    // read since, and not taken up
+    ...(readThicker ? editReading('b', 'r1', { size: add(other, inches(1n, 50n)) }) : []),
     ...editStock('thin', { name: 'Thin', used: l('7/32') }),
     ...editStock('oak', { name: 'Oak', kind: 'stick', used: l('3/4') }),
     ...editCase('c', {

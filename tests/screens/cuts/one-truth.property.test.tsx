@@ -60,13 +60,16 @@ function figureIn(written: string): { readonly size: number; readonly rest: stri
 /** The card as it stands in plain text, which is what is printed too. */
 function plainOf(blocks: readonly string[], k: number) {
   const [head = '', build = '', ...lines] = (blocks[k + 1] ?? '').split('\n');
-  const pieces = lines.map((line) => {
+  const pieces = lines.filter(isPiece).map((line) => {
     const [, ticked, what = '', lies = '', waits] =
       /^ {3}\[(.)\] (.*?)(?:; (.*?))?(?: \(blocked: (.*)\))?$/.exec(line) ?? [];
     return { name: what.split(':')[0] ?? '', lies, ticked: ticked === 'x', blocked: waits !== undefined };
   });
-  return { head, build, pieces };
+  const worth = lines.filter((line) => !isPiece(line)).map((line) => line.trim());
+  return { head, build, pieces, worth };
 }
+
+const isPiece = (line: string): boolean => line.startsWith('   [');
 
 /** The same card as its row in the list: stack over height, how its pieces lie, its figure. */
 function rowOf(row: Parameters<typeof text>[0]) {
@@ -76,6 +79,7 @@ function rowOf(row: Parameters<typeof text>[0]) {
   const says = text(all(row?.inside ?? [], 'muted')[0]);
   const figure = all(row?.inside ?? [], 'set-to')[0];
   return {
+    whole: row ? texts(row.inside).join('') : '',
     stack: stack.trim(),
     high: high.replace('↑', '').trim(),
     lies: says.replace(/ · blocked$/, ''),
@@ -104,7 +108,7 @@ function machineOf(bench: never, list: Checklist, card: Card) {
     letters: all(box.inside, 'copies').flatMap(({ inside }) => inside),
     waits: all(box.inside, 'mblocked').length > 0,
   }));
-  return { strip, figure: figure && text(all(figure.inside, 'sr')[0]), boxes };
+  return { whole: texts(tree).join(''), strip, figure: figure && text(all(figure.inside, 'sr')[0]), boxes };
 }
 
 const lower = (line: string): string => line.charAt(0).toLowerCase() + line.slice(1);
@@ -160,6 +164,7 @@ function shortTells(short: string, piece: Lying, beside: readonly Lying[]): void
 }
 
 test('list, plain text, print and machine give one figure, remainder, stack, height and lie of every piece', () => {
+  let thinner = 0;
   fc.assert(
     fc.property(anyCase, fc.nat(), (changes, pick) => {
       const { list: fresh, bench } = benchOf(changes);
@@ -180,6 +185,17 @@ test('list, plain text, print and machine give one figure, remainder, stack, hei
       expect(figureIn(written).size).toBeCloseTo(figureIn(set).size, 3);
       expect(figureIn(written).rest).toBe(figureIn(set).rest);
 
+      // what stands on less than the thickest reading says so, everywhere or nowhere
+      for (const says of plain.worth) {
+        thinner += 1;
+        expect([row.whole, machine.whole]).toEqual([
+          expect.stringContaining(says),
+          expect.stringContaining(says),
+        ]);
+      }
+      const less = /Its thickest reading is/;
+      expect([less.test(row.whole), less.test(machine.whole)]).toEqual(Array(2).fill(plain.worth.length > 0));
+
       const high = machine.strip.get('High')?.join('') ?? '';
       expect(row.high).toBe(high);
       if (high) expect(plain.build).toContain(`, ${high} high`);
@@ -197,6 +213,7 @@ test('list, plain text, print and machine give one figure, remainder, stack, hei
     }),
     { numRuns: runs(40) },
   );
+  expect(thinner).toBeGreaterThan(0);
 });
 
 test('what is blocked is blocked everywhere: in the list, in plain text and print, at the machine', () => {
