@@ -87,7 +87,7 @@ function Both({ list, to: { setup } }: { readonly list: Checklist; readonly to: 
       )}
       {height && (
         <div>
-          <p>{words.raiseTo}</p>
+          <p>{words.raiseTo(machine)}</p>
           <Mixed value={height} size="setting" tape={tape} />
           <p>{words.offTheTable(machine)}</p>
         </div>

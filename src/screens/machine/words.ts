@@ -128,8 +128,11 @@ export const change = (kind: Cuts): string => changes[kind] ?? 'Change the cutte
 export const changeTo = (op: Operation, tape: Tape): string => `Change to ${buildWords(op.setup, tape)}`;
 export const buildOf = (no: number, of: number): string => `Build ${no} of ${of}`;
 export const wide = (decimals: string): string => `${decimals} wide`;
-export const raiseTo = 'Raise to';
-export const offTheTable = (machine: MachineId): string => (machine === 'router' ? 'deep' : 'off the table');
+/** What cuts from above is let down into the work; what stands in a table is raised out of it. */
+const fromAbove = (machine: MachineId): boolean =>
+  machine === 'router' || machine === 'saw' || machine === 'sliding';
+export const raiseTo = (machine: MachineId): string => (fromAbove(machine) ? 'Set to' : 'Raise to');
+export const offTheTable = (machine: MachineId): string => (fromAbove(machine) ? 'deep' : 'off the table');
 export const notYet = 'Not yet';
 export const isSet = 'It is set';
 
