@@ -249,8 +249,9 @@ test('shelves with no place stand evenly, each by a name of its own; two in each
       await pastBounce(page);
     }
   };
-  // the keys for the width stand open; Next goes on to height and depth
-  await keyed(['3', '0', 'Next', '4', '8', 'Next', '1', '1', 'Done']);
+  // the keys for the width stand open; Next names what it goes on to
+  await keyed(['3', '0', 'Next: outside height', '4', '8']);
+  await keyed(['Next: depth, without a face frame', '1', '1', 'Done']);
   await page.getByRole('button', { name: 'Measure a sheet' }).click();
   await page.getByRole('button', { name: 'First reading' }).click();
   await press(page, ['3/4']);

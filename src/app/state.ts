@@ -1,4 +1,4 @@
-import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import { doubledIn } from '../job/doubled';
 import { type Job, jobOf } from '../job/job';
 import type { Bench } from '../screens/bench';
@@ -7,6 +7,7 @@ import { saveError } from '../store/db';
 import type { Store } from '../store/store';
 import { draftsOf } from '../ui/drafts';
 import { hold, sawLock } from '../ui/hold';
+import { tapeInHand } from '../ui/unit-in-hand';
 import { later } from './bring-later';
 import { type JobShelf, makeShelf, standingJob } from './job-shelf';
 import { keepDrafts } from './keep-drafts';
@@ -45,6 +46,11 @@ export async function makeBench(store: Store, { sample, planning, looking, gone 
   const { askToKeep } = phone;
   const shelf = makeShelf(lines, { store, log, values, go, askToKeep });
   const job = jobIn(log);
+  // Figure has marks of its own; everything else is said in the unit of the job
+  effect(() => {
+    const own = route.value.at === 'figure' ? undefined : job.value?.tape;
+    tapeInHand.value = own ?? settings.value.tape;
+  });
   const { plan, planned } = planInHand(job, shop, planning);
   const hands: Hands = { store, log, values, shelf, phone };
   const copies = copiesIn(hands);

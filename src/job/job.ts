@@ -13,6 +13,7 @@ import { caseOf, newInside } from './case-fields';
 import type { Json } from './entry';
 import * as f from './fields';
 import { boardFields, jobFields, runFields, stockFields, wideFields } from './fields';
+import { inUnitsOf } from './in-units';
 import { type BadPlace, badPlacesOf, baysOf, placesOf, readingsOf } from './listed';
 import { children, grow, isTree, named, pick, type Tree } from './tree';
 
@@ -126,16 +127,17 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
   const unread: string[] = [];
   const tree = grow(values, unread);
   const own = pick(jobFields, tree);
+  const units = inUnitsOf(own.tape ?? '1/32');
   return {
     id,
     name: own.name ?? '',
     place: own.place ?? '',
     note: own.note ?? '',
     tape: own.tape ?? '1/32',
-    boards: children(tree, 'boards').flatMap(([key, node]) => board(key, node)),
+    boards: units(children(tree, 'boards').flatMap(([key, node]) => board(key, node))),
     stock: children(tree, 'stock').flatMap(([key, node]) => stock(key, node)),
-    cases: children(tree, 'cases').flatMap(([key, node]) => readCase(key, node)),
-    banks: children(tree, 'banks').flatMap(([key, node]) => readBank(key, node)),
+    cases: units(children(tree, 'cases').flatMap(([key, node]) => readCase(key, node))),
+    banks: units(children(tree, 'banks').flatMap(([key, node]) => readBank(key, node))),
     things: children(tree, 'things').flatMap(([key, node]) => thing(key, node)),
     offcuts: children(tree, 'offcuts').flatMap(([key, node]) => offcut(key, node)),
     sheets: children(tree, 'sheets').flatMap(([key, node]) => planSheet(key, node)),

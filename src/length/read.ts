@@ -1,16 +1,5 @@
 import { startsWithFigure, startsWithFraction, startsWithVulgar, vulgar } from './fraction-signs';
-import {
-  add,
-  fromMillimetres,
-  inches,
-  isNegative,
-  type Length,
-  less,
-  negate,
-  numerator,
-  times,
-  zero,
-} from './length';
+import { add, fromMillimetres, inches, isNegative, type Length, less, negate, times, zero } from './length';
 import { err, ok, type Result } from './result';
 import type { Units } from './units';
 import { writeLength } from './write';
@@ -23,15 +12,17 @@ export type Note =
   | { readonly code: 'negative' }
   /** `1,234`: read as a decimal, and may be a thousand. */
   | { readonly code: 'comma-of-thousands' }
-  | { readonly code: 'over-120-inches' }
-  | { readonly code: 'looks-like-mm' }
-  | { readonly code: 'looks-like-inches' };
+  | { readonly code: 'over-120-inches' };
 
 type Reading = {
   readonly value: Length;
   /** How it was read: `5 ft 3 3/4`, `18 mm`, `1 17/16 = 2 1/16`. */
   readonly echo: string;
   readonly unit: Unit;
+  /** No unit was written. */
+  readonly bare: boolean;
+  /** A fraction was written. */
+  readonly fraction: boolean;
   readonly notes: readonly Note[];
 };
 
@@ -49,7 +40,7 @@ type ReadCode =
 /** Why a text is no length, and where in it. */
 export type ReadError = { readonly code: ReadCode; readonly text: string; readonly at: number };
 
-type ReadOptions = { readonly unit?: Units; readonly expect?: 'thickness' };
+type ReadOptions = { readonly unit?: Units };
 
 /** Most characters a length may have, and figures a number, so hostile text cannot stall the phone. */
 const longest = 60;
@@ -65,7 +56,7 @@ type Piece = Mark | Num;
  * and its fraction, or after a foot mark, means "and"; any other is a minus, which no single length has inside it.
  *
  * @param text as typed
- * @param options `unit` of a bare number (inches when not said); `expect` adds a look at its size
+ * @param options `unit` of a bare number (inches when not said)
  * @example readLength('18-7/64') // 18 7/64
  */
 export function readLength(text: string, options: ReadOptions = {}): Result<Reading, ReadError> {
@@ -81,9 +72,10 @@ export function readLength(text: string, options: ReadOptions = {}): Result<Read
   const echo = `${sign < 0 ? '-' : ''}${read.value.echo}`;
   const notes: readonly Note[] = [
     ...(thousandsComma.test(text) ? ([{ code: 'comma-of-thousands' }] as const) : []),
-    ...notesOn(value, { ...read.value, expect: options.expect }),
+    ...notesOn(value, read.value),
   ];
-  return ok({ value, echo, unit: read.value.unit, notes });
+  const { unit, bare, fraction } = read.value;
+  return ok({ value, echo, unit, bare, fraction, notes });
 }
 
 function takeSign(text: string): { readonly body: string; readonly sign: number; readonly start: number } {
@@ -167,6 +159,7 @@ type Assembled = {
   readonly echo: string;
   readonly unit: Unit;
   readonly bare: boolean;
+  readonly fraction: boolean;
   readonly denominator: bigint;
 };
 
@@ -216,7 +209,15 @@ function plain(pieces: readonly Piece[], bareUnit: Units): Result<Assembled, { c
   const value = numbers.reduce((sum, p) => add(sum, scaled(p.text, unit)), zero);
   const last = numbers[numbers.length - 1];
   const denominator = last?.is === 'fraction' ? BigInt(last.text.split('/')[1] ?? '1') : 1n;
-  return ok({ value, echo: echoOf(numbers, value, unit), unit, bare: mark === undefined, denominator });
+  const fraction = last?.is === 'fraction';
+  return ok({
+    value,
+    echo: echoOf(numbers, value, unit),
+    unit,
+    bare: mark === undefined,
+    fraction,
+    denominator,
+  });
 }
 
 function shapeError(
@@ -263,18 +264,11 @@ function echoOf(numbers: readonly Num[], value: Length, unit: Unit): string {
 
 const usualDenominators: readonly bigint[] = [1n, 2n, 4n, 8n, 16n, 32n, 64n];
 
-function notesOn(
-  value: Length,
-  read: Assembled & { readonly expect: 'thickness' | undefined },
-): readonly Note[] {
+function notesOn(value: Length, read: Assembled): readonly Note[] {
   const notes: Note[] = [];
   if (!usualDenominators.includes(read.denominator))
     notes.push({ code: 'odd-denominator', denominator: read.denominator });
   if (isNegative(value)) notes.push({ code: 'negative' });
   if (less(inches(120n), value)) notes.push({ code: 'over-120-inches' });
-  if (read.expect === 'thickness' && numerator(value) > 0n) {
-    if (read.unit === 'in' && less(inches(3n), value)) notes.push({ code: 'looks-like-mm' });
-    if (read.unit === 'mm' && less(value, fromMillimetres(2n))) notes.push({ code: 'looks-like-inches' });
-  }
   return notes;
 }

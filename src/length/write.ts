@@ -28,11 +28,12 @@ export function mixed(x: Length | Ratio): Mixed {
 }
 
 /**
- * A length in words of the trade, exact, never rounded: `13 7/16`, `3/4`, `0`, `-1/8`.
- * A metric tape writes exact millimetres when they are whole or halves: `18 mm`.
+ * A length in words of the trade: `13 7/16`, `3/4`, `0`, `-1/8`. Without a tape it is exact to the last and reads back;
+ * on a tape it is written as a screen shows it.
  */
-export function writeLength(x: Length, tape: Tape = '1/64'): string {
-  return writing[unitsOf(tape)].exact(x);
+export function writeLength(x: Length, tape?: Tape): string {
+  if (!tape) return writeFraction(x);
+  return showsDecimals(tape) ? writeDecimals(x, tape) : writeShown(x, unitsOf(tape));
 }
 
 function writeFraction(x: Length): string {
@@ -42,13 +43,33 @@ function writeFraction(x: Length): string {
   return negative ? `-${text}` : text;
 }
 
-/** Exact millimetres as a decimal where they end within three places, else as a fraction: `18 mm`, `12.7 mm`. */
+/** Millimetres as a decimal: exact where they end within three places, else the nearest hundredth. */
 export function writeMillimetres(x: Length): string {
   const mm = toMillimetres(x);
   const thousandths = numerator(mm) * 1000n;
-  if (thousandths % mm.d !== 0n) return `${mm.toFraction(true)} mm`;
+  if (thousandths % mm.d !== 0n) return writeMillimetres(roundTo(x, hundredth, 'halfExpand').value);
   return `${writeThousandths(thousandths / mm.d).replace(/\.?0+$/, '')} mm`;
 }
+
+const hundredth = fromMillimetres(1n, 100n);
+
+/**
+ * A length on a screen, in a unit system. Inches are a fraction where a tape has it, millimetres where they were given
+ * in millimetres, else thousandths; a job in millimetres has everything in them. A fraction no tape has is never shown.
+ *
+ * @example writeShown(inches(177n, 500n), 'in') // '0.354'
+ */
+export function writeShown(x: Length, units: Units): string {
+  if (units === 'mm' || isMetric(x)) return writeMillimetres(x);
+  return writeNumber(x);
+}
+
+/** A number without a unit on a screen: a fraction where a tape has it, else three decimals. */
+export const writeNumber = (x: Length | Ratio): string =>
+  64n % x.d === 0n ? writeFraction(x as Length) : writeDecimal(x as Length);
+
+/** Whether it can only have been given in millimetres: hundredths of them, and no fraction of an inch. */
+export const isMetric = (x: Length): boolean => x.d % 127n === 0n && 100n % toMillimetres(x).d === 0n;
 
 /** Whole thousandths as a decimal with three places. @example writeThousandths(8n) // '0.008' */
 function writeThousandths(k: bigint): string {
@@ -68,7 +89,7 @@ export function writeDecimal(x: Length): string {
   return writeThousandths(numerator(roundTo(x, inches(1n, 1000n), 'halfExpand').value.mul(1000n) as Length));
 }
 
-/** A length as a tape that shows decimals has it. @example writeDecimals(inches(1n, 8n), '0.001') // '0.125' */
+/** A length as a tape that shows decimals has it, and as calipers read it. @example writeDecimals(inches(1n, 8n), '0.001') // '0.125' */
 export const writeDecimals = (x: Length, tape: Tape): string => writing[unitsOf(tape)].decimal(x);
 
 type Remainder = {
@@ -95,7 +116,7 @@ export function remainder(rest: Length, tape: Tape = '1/64'): Remainder | undefi
 
 /** Millimetres to two places: `0.36 mm`. */
 function hundredths(x: Length): string {
-  const k = numerator(roundTo(x, fromMillimetres(1n, 100n), 'halfExpand').value.mul(2540n) as Length);
+  const k = numerator(roundTo(x, hundredth, 'halfExpand').value.mul(2540n) as Length);
   return `${k / 100n}.${`${k % 100n}`.padStart(2, '0')} mm`;
 }
 
@@ -126,7 +147,6 @@ export function spokenNumber(x: Length | Ratio): string {
 
 /** How lengths are written in a unit system. */
 type Writing = {
-  readonly exact: (x: Length) => string;
   readonly decimal: (x: Length) => string;
   /** What is said after a figure, where the figure does not say it. */
   readonly unitSpoken: string;
@@ -138,14 +158,12 @@ type Writing = {
 
 const writing: Record<Units, Writing> = {
   in: {
-    exact: writeFraction,
     decimal: writeDecimal,
     unitSpoken: ' inches',
     left: writeDecimal,
     onTheMark: inches(8n, 10000n),
   },
   mm: {
-    exact: writeMillimetres,
     decimal: writeMillimetres,
     unitSpoken: '',
     left: hundredths,

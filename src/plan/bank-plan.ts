@@ -9,9 +9,10 @@ import { type PullPlan, pullHoles } from '../trade/boxes/pulls';
 import type { Stuff } from '../trade/carcass/case';
 import type { Part } from '../trade/carcass/part';
 import type { Worked } from '../trade/carcass/parts';
-import { type Bank, type BankStock, usualBank } from '../trade/fronts/bank';
+import type { Bank, BankStock } from '../trade/fronts/bank';
 import { storyStick } from '../trade/fronts/marks';
 import { fitOrder } from '../trade/fronts/stands';
+import { usualBank } from '../trade/fronts/usual-bank';
 import { type FrontsProblem, frontsOf, type WorkedColumn, type WorkedFronts } from '../trade/fronts/worked';
 import type { Shop } from '../trade/machines/shop';
 import { type BankWork, readyFor } from '../trade/setups/bank-steps';
@@ -119,5 +120,5 @@ export const pullPlan = (bank: Bank, column: WorkedColumn): PullPlan => ({
   pulls: bank.pulls > 1 ? 2 : 1,
   ...(bank.centres ? { centres: bank.centres } : {}),
   ...(bank.fromEnd ? { fromEnd: bank.fromEnd } : {}),
-  fromTop: bank.fromTop ?? usualBank.fromTop,
+  fromTop: bank.fromTop ?? usualBank(bank).fromTop,
 });

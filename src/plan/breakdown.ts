@@ -1,6 +1,7 @@
 import type { Job, PlanProof, PlanSheet, Stock } from '../job/job';
 import type { Folded } from '../job/log';
 import { equals, isPositive, type Length, longest, type Ratio, ratio, zero } from '../length/length';
+import { type Tape, unitsOf } from '../length/tape';
 import type { Shop } from '../trade/machines/shop';
 import { checkPool } from '../trade/sheets/check-pool';
 import { type CutStep, cutSteps } from '../trade/sheets/cut-steps';
@@ -44,8 +45,9 @@ export type Breakdown = {
 };
 
 /** A stock as the layout sees it; what is not said is the usual. */
-function sheetStock(stock: Stock): SheetStock {
-  const long = stock.long ?? usualSheets.long;
+function sheetStock(stock: Stock, tape: Tape): SheetStock {
+  const usual = usualSheets(unitsOf(tape));
+  const long = stock.long ?? usual.long;
   // one whose end is not said yet runs to the end of the stick
   const bad = stock.badPlaces.flatMap(({ from = zero, to = long }) => [from, to]);
   // a stick with a bad place is that one stick
@@ -56,8 +58,8 @@ function sheetStock(stock: Stock): SheetStock {
     kind: stock.kind,
     thickness: stuffOf(stock)[0]?.thickness,
     long,
-    wide: stock.wide ?? (stock.kind === 'stick' ? usualSheets.stickWide : usualSheets.wide),
-    trim: stock.trim ?? usualSheets.trim,
+    wide: stock.wide ?? (stock.kind === 'stick' ? usual.stickWide : usual.wide),
+    trim: stock.trim ?? usual.trim,
     grain: stock.grain ?? 'long',
     have: one ? 1 : (stock.have ?? 0),
     noMore: one || stock.noMore === true,
@@ -94,7 +96,7 @@ const leftPieces = (job: Job): readonly LeftPiece[] =>
 /** Everything the sheets screens show, from the plan and the ticks. */
 export function breakdownOf(plan: Plan, shop: Shop, folded: Folded): Breakdown {
   const { job } = plan;
-  const given = job.stock.map(sheetStock);
+  const given = job.stock.map((s) => sheetStock(s, job.tape));
   const pieces = roughPieces(plan.parts, {
     ...roughAt(job),
     notes: (part) => job.parts[part] ?? {},
@@ -214,7 +216,7 @@ export const useIn = (sheet: PlanSheet, stock: SheetStock | undefined): StickUse
   stock?.kind === 'stick' ? useOf({ ...sheet, stock, offcut: sheet.left !== undefined }) : undefined;
 
 /** Pounds one person carries. */
-export const carryOf = (job: Job): Ratio => job.carry ?? ratio(BigInt(usualSheets.carry));
+export const carryOf = (job: Job): Ratio => job.carry ?? ratio(BigInt(usualSheets('in').carry));
 
 /** What is left of a sheet once it is cut, worth keeping: its places whose cut is ticked. */
 export const leftoversOf = (sheet: PlanSheet, done: (path: string) => boolean): readonly Place[] =>

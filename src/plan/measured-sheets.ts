@@ -1,6 +1,7 @@
 import type { Job, Stock } from '../job/job';
 import { type Length, longest, shortest, subtract } from '../length/length';
-import { writeDecimal } from '../length/write';
+import type { Tape } from '../length/tape';
+import { writeDecimals } from '../length/write';
 
 export type Sheet = {
   readonly id: string;
@@ -16,15 +17,18 @@ export type Sheet = {
  * The job's sheets that have been measured. A thickness is a set of readings: the greatest for the stack, the least
  * for the glue line.
  */
-export const sheetsOf = (job: Job | undefined): readonly Sheet[] => (job?.stock ?? []).flatMap(sheetOf);
+export const sheetsOf = (job: Job | undefined): readonly Sheet[] =>
+  (job?.stock ?? []).flatMap((stock) => sheetOf(stock, job?.tape));
 
-export function sheetOf(stock: Stock): readonly Sheet[] {
+/** @param tape of the job: readings are said in its unit */
+export function sheetOf(stock: Stock, tape: Tape = '1/32'): readonly Sheet[] {
+  const read = (x: Length): string => writeDecimals(x, tape);
   const [first, ...rest] = stock.readings;
   if (!first) return [];
   const thickest = longest(first, ...rest);
   const thinnest = shortest(first, ...rest);
   const n = stock.readings.length;
-  const range = n === 1 ? writeDecimal(first) : `${writeDecimal(thinnest)} to ${writeDecimal(thickest)}`;
+  const range = n === 1 ? read(first) : `${read(thinnest)} to ${read(thickest)}`;
   const says = `${range}, ${n === 1 ? 'one reading' : `${n} readings`}`;
   return [
     {

@@ -1,4 +1,5 @@
 import type { Job } from '../job/job';
+import { unitsOf } from '../length/tape';
 import type { Part } from '../trade/carcass/part';
 import type { Lies } from '../trade/sheets/pieces';
 import type { RoughAt } from '../trade/sheets/rough';
@@ -7,8 +8,8 @@ import { usualSheets } from '../trade/sheets/stock';
 /** What the job cuts over the finished size; the usual until it is said. */
 export const roughAt = (job: Job): RoughAt => ({
   tape: job.tape,
-  over: job.over ?? usualSheets.over,
-  overStick: job.overStick ?? usualSheets.overStick,
+  over: job.over ?? usualSheets(unitsOf(job.tape)).over,
+  overStick: job.overStick ?? usualSheets(unitsOf(job.tape)).overStick,
   stick: (stock) => job.stock.some((s) => s.id === stock && s.kind === 'stick'),
 });
 

@@ -1,21 +1,22 @@
 import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { isEmpty, pressSlot, type Slot, type SlotKey, slotText } from '../length/keypad-slot';
+import type { Slot, SlotKey } from '../length/keypad-slot';
 import type { Length } from '../length/length';
-import { unitsOf } from '../length/tape';
 import { Dock } from './dock';
 import { EdgeRule, FoldKey } from './edge-rule';
+import { type EntryProps, Field, Odd } from './entry';
 import { Icon } from './icon';
 import { useInHand } from './in-hand';
-import type { Keyed } from './keyed';
-import { Inline, tapeGiven } from './mixed';
+import { type Keyed, pressed } from './keyed';
+import { Inline } from './mixed';
 import { nextBlank } from './next-blank';
+import * as words from './pad-words';
 import { strokes } from './strokes';
-import { cameBy, type KeyedProps, useKeyed } from './use-keyed';
-import { Wedge } from './wedge';
+import { shownOn } from './unit-in-hand';
+import { cameBy, useKeyed } from './use-keyed';
 import './key-sheet.css';
 
-type KeySheetProps = KeyedProps & {
+type KeySheetProps = EntryProps & {
   /** What is wrong with the figure as it is keyed. */
   readonly says?: readonly string[] | undefined;
   /** What comes of it: the page it stands on may be hidden. */
@@ -28,9 +29,10 @@ type KeySheetProps = KeyedProps & {
  * Keys docked below to fill one blank. A caliper that types its reading is heard too. However it is left, what reads
  * as a figure is taken; what does not read stays a draft of its blank.
  */
-export function KeySheet(props: KeySheetProps) {
+export function KeySheet(given: KeySheetProps) {
+  const props = { ...given, tape: shownOn(given.tape) };
   const hands = useKeyed(props);
-  const { keyed, press, type, give, take } = hands;
+  const { keyed, press, type, give, take, doubt } = hands;
   const field = useRef<HTMLInputElement>(null);
   const next = useRef(nextBlank()).current;
   useInHand({ field: () => field.current, begin: () => cameBy(props, keyed, hands) });
@@ -38,33 +40,24 @@ export function KeySheet(props: KeySheetProps) {
     give();
     props.onClose();
   };
-  /** What does not read stays to be seen. */
+  /** What does not read, and what cannot be meant, stays to be seen. */
   const done = () => {
     if (give()) props.onClose();
   };
   const goOn = () => {
     if (!give()) return;
     props.onClose();
-    next?.();
+    next?.open();
   };
   const lengths = props.fill !== 'count';
   return (
     <Dock title={props.title} onClose={leave} onKey={(event) => strokes(event, press, done, field.current)}>
       <Says says={props.says ?? []} tells={props.tells} />
       <div class="key-sheet">
-        <Reading keyed={keyed} now={props.now} nowCount={props.nowCount} />
         {lengths && <Sheets sheets={props.sheets ?? []} onTake={take} />}
-        <Pad {...{ props, keyed, press, done }} goOn={next && goOn} />
-        {lengths && (
-          <Wedge
-            text={keyed.typing}
-            onText={type}
-            units={unitsOf(props.tape)}
-            signed={props.signed ?? false}
-            onReading={take}
-            field={field}
-          />
-        )}
+        <Odd {...{ props, keyed, doubt, take }} />
+        <Field {...{ props, keyed, field }} onText={type} onEnter={done} />
+        <Pad {...{ props, keyed, press, done }} next={next && { name: next.name, goOn }} />
       </div>
     </Dock>
   );
@@ -84,20 +77,7 @@ const Says = ({ says, tells }: SaysProps) => (
   </ul>
 );
 
-type ReadingProps = Pick<KeySheetProps, 'now' | 'nowCount'> & { readonly keyed: Keyed };
-
-/** What is keyed; until a key is pressed, what the blank holds. */
-const Reading = (props: ReadingProps) => (
-  <output class="reading">
-    <Shown {...props} />
-  </output>
-);
-
-function Shown({ keyed: { slot, touched }, now, nowCount }: ReadingProps) {
-  if (touched && !isEmpty(slot)) return <b>{slotText(slot)}</b>;
-  if (!touched && now) return <Inline value={now} tape={tapeGiven(now)} />;
-  return <span class="muted">{(touched ? undefined : nowCount) ?? 'empty'}</span>;
-}
+type Next = { readonly name: string; readonly goOn: () => void };
 
 type PadProps = {
   readonly props: KeySheetProps;
@@ -105,29 +85,31 @@ type PadProps = {
   readonly press: (key: SlotKey) => void;
   readonly done: () => void;
   /** On to the next blank, where there is one. */
-  readonly goOn: (() => void) | undefined;
+  readonly next: Next | undefined;
 };
 
-/** The keys, and beside those of a length the edge rule. */
-function Pad({ props: { tape, fill, now, nowCount }, keyed, press, done, goOn }: PadProps) {
+/** The keys, and beside those of a length in inches the edge rule. */
+function Pad({ props, keyed, press, done, next }: PadProps) {
+  const { tape, fill, now, nowCount } = props;
   const { slot, touched } = keyed;
   const [folded, setFolded] = useState(true);
-  const lengths = fill !== 'count';
+  const ruled = fill !== 'count' && slot.unit === 'in';
   /** What the blank held before a key was pressed: erase empties it. */
   const standing = !touched && (now ?? nowCount) !== undefined;
   const key = (k: SlotKey): KeyProps => ({
-    out: !pressSlot(slot, k, tape).ok && !(k.key === 'erase' && standing),
+    out: !pressed(keyed, k, props) && !(k.key === 'erase' && standing),
     onTap: () => press(k),
   });
+  const shape = [fill === 'count' && 'count', !ruled && 'plain', !folded && 'rule-open'];
   return (
-    <div class={`mini-pad${lengths ? '' : ' count'}${folded ? '' : ' rule-open'}`}>
+    <div class={['mini-pad', ...shape].filter(Boolean).join(' ')}>
       <div class="keys" onMouseDown={keepFocus}>
-        <Digits lengths={lengths} of={key} />
+        <Digits lengths={fill !== 'count'} of={key} />
         {fill === 'length' && <Words slot={slot} of={key} />}
-        <EndKeys columns={lengths ? 2 : 3} done={done} goOn={goOn} />
-        {lengths && <FoldKey folded={folded} onTap={() => setFolded(!folded)} />}
+        <EndKeys columns={fill === 'count' || fill === 'amount' ? 3 : 2} done={done} next={next} />
+        {ruled && <FoldKey folded={folded} onTap={() => setFolded(!folded)} />}
       </div>
-      {lengths && (
+      {ruled && (
         <EdgeRule
           tape={tape}
           chosen={chosenOf(slot)}
@@ -158,11 +140,12 @@ const Digits = ({ lengths, of }: KeysProps & { readonly lengths: boolean }) => (
   </>
 );
 
-const words = ['mm', 'scant', 'strong', 'feet'] as const;
+const wordKeys = ['mm', 'scant', 'strong', 'feet'] as const;
 
+/** In millimetres there is the way to inches alone. */
 const Words = ({ slot, of }: KeysProps & { readonly slot: Slot }) => (
   <>
-    {words.map((word) => (
+    {(slot.unit === 'mm' ? wordKeys.slice(0, 1) : wordKeys).map((word) => (
       <Key key={word} label={wordFor(word, slot)} kind="word" {...of({ key: word })} />
     ))}
   </>
@@ -170,16 +153,21 @@ const Words = ({ slot, of }: KeysProps & { readonly slot: Slot }) => (
 
 const wide = ['', '', 'wide2', 'wide3'];
 
-/** *Next*, where there is a next blank, and *Done* as wide as what is left of its row. */
-const EndKeys = ({ columns, done, goOn }: Pick<PadProps, 'done' | 'goOn'> & { readonly columns: number }) => (
+type EndProps = Pick<PadProps, 'done' | 'next'> & { readonly columns: number };
+
+/** *Next*, with the name of the blank it goes to, and *Done* as wide as what is left of its row. */
+const EndKeys = ({ columns, done, next }: EndProps) => (
   <>
-    {goOn && (
-      <button type="button" class="key word" onClick={goOn}>
-        Next
+    {next && (
+      <button type="button" class="key word" aria-label={words.nextSays(next.name)} onClick={next.goOn}>
+        <span>
+          {words.next}
+          <small>{words.inSentence(next.name)}</small>
+        </span>
       </button>
     )}
-    <button type="button" class={`key eq ${wide[columns - (goOn ? 1 : 0)]}`} onClick={done}>
-      Done
+    <button type="button" class={`key eq ${wide[columns - (next ? 1 : 0)]}`} onClick={done}>
+      {words.done}
     </button>
   </>
 );
@@ -207,7 +195,7 @@ const chosenOf = (slot: Slot): number | undefined =>
   slot.sixtyFourths !== undefined && slot.sixtyFourths % 4 === 0 ? slot.sixtyFourths / 4 : undefined;
 
 /** On a metric tape a bare figure is millimetres, and the unit key goes over to inches. */
-const wordFor = (word: (typeof words)[number], slot: Slot): string =>
+const wordFor = (word: (typeof wordKeys)[number], slot: Slot): string =>
   word === 'mm' && slot.unit === 'mm' && slot.home === 'mm' ? 'inch' : word;
 
 type KeyProps = { readonly out: boolean; readonly onTap: () => void };

@@ -1,4 +1,4 @@
-import { asInches, type Length, type Ratio } from '../length/length';
+import type { Length } from '../length/length';
 import { showsDecimals, type Tape } from '../length/tape';
 import {
   isTapeFraction,
@@ -6,12 +6,12 @@ import {
   type Mixed as Parts,
   remainder,
   spoken,
-  spokenNumber,
   writeDecimals,
 } from '../length/write';
+import { shownOn } from './unit-in-hand';
 import './mixed.css';
 
-type Size = 'hand' | 'bench' | 'arm' | 'result' | 'setting' | 'huge';
+export type Size = 'hand' | 'bench' | 'arm' | 'result' | 'setting' | 'huge';
 
 type MixedProps = {
   readonly value: Length;
@@ -22,7 +22,8 @@ type MixedProps = {
 };
 
 /** A length to be used: the stack for the eye, one spoken form for the reader. */
-export function Mixed({ value, size = 'hand', tape = '1/32', rest }: MixedProps) {
+export function Mixed({ value, size = 'hand', tape: wanted = '1/32', rest }: MixedProps) {
+  const tape = writableOn(value, wanted);
   return (
     <>
       <span
@@ -37,19 +38,7 @@ export function Mixed({ value, size = 'hand', tape = '1/32', rest }: MixedProps)
   );
 }
 
-/** A number without a unit: pounds, a ratio, a count. It looks as a length does and is not spoken as inches. */
-export function Bare({ value, size = 'hand' }: { readonly value: Ratio; readonly size?: Size }) {
-  return (
-    <>
-      <span class={`mx ${size}`} aria-hidden="true">
-        <Stack value={asInches(value)} tape="1/64" />
-      </span>
-      <span class="sr">{spokenNumber(value)}</span>
-    </>
-  );
-}
-
-function Stack({ value, tape }: { readonly value: Length; readonly tape: Tape }) {
+export function Stack({ value, tape }: { readonly value: Length; readonly tape: Tape }) {
   if (showsDecimals(tape)) return <WithUnit text={writeDecimals(value, tape)} />;
   const { negative, whole, n, d } = mixed(value);
   const sign = negative ? '−' : '';
@@ -121,20 +110,15 @@ export function Sign({ rest, tape }: { readonly rest: Length; readonly tape: Tap
   ) : null;
 }
 
-/** The tape a given figure is shown on: one that was given in millimetres holds 127 in its inches. */
-export const tapeGiven = (value: Length): Tape => {
-  if (value.d % 127n === 0n) return '1 mm';
-  // .005 was said as a decimal: a two-hundredth is on no tape
-  return !isTapeFraction(value) && 1000n % value.d === 0n ? '0.001' : '1/64';
+/** The tape a figure is written on: in the unit of the job, and a fraction that no tape has as a decimal. */
+const writableOn = (value: Length, wanted: Tape): Tape => {
+  const tape = shownOn(wanted);
+  return showsDecimals(tape) || isTapeFraction(value) ? tape : '0.001';
 };
 
-/** A figure as it was given, exact. */
-export const Given = ({ value }: { readonly value: Length }) => (
-  <Mixed value={value} tape={tapeGiven(value)} />
-);
-
 /** A length in a sentence, diagonal: only for figures shown large elsewhere, or in lists held in the hand. */
-export function Inline({ value, tape = '1/32' }: { readonly value: Length; readonly tape?: Tape }) {
+export function Inline({ value, tape: on = '1/32' }: { readonly value: Length; readonly tape?: Tape }) {
+  const tape = writableOn(value, on);
   if (showsDecimals(tape)) return <span class="dec">{writeDecimals(value, tape).replace('-', '−')}</span>;
   const { negative, whole, n, d } = mixed(value);
   const sign = negative ? '−' : '';

@@ -14,7 +14,8 @@ export function strokes(
   else if (event.key === 'Backspace') press({ key: 'erase' });
   else if (event.key === 'Enter' && !(event.target instanceof HTMLButtonElement)) done();
   else if (field && /^[\d.,'"/-]$/.test(event.key)) {
-    field.focus(); // the stroke itself then lands in the field
+    field.focus(); // the stroke itself then lands at the end of the field
+    field.setSelectionRange(field.value.length, field.value.length);
     return;
   } else if (/^\d$/.test(event.key)) press({ key: 'digit', digit: Number(event.key) });
   else if (!walkRule(event)) return;

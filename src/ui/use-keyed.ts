@@ -1,24 +1,17 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { type BandKind, type Doubt, doubtOf } from '../length/bands';
 import type { SlotKey } from '../length/keypad-slot';
 import { isPositive, type Length } from '../length/length';
 import { readLength } from '../length/read';
 import { unitsOf } from '../length/tape';
 import { draftPlace, drafts, noteDraft } from './drafts';
 import type { Came, TypedReading } from './in-hand';
-import {
-  begun,
-  draftOf,
-  figureOf,
-  givenBy,
-  type Keyed,
-  leftOver,
-  pressed,
-  typed,
-  type Wanted,
-} from './keyed';
+import { begun, figureOf, givenBy, type Keyed, pressed, shownIn, typed, type Wanted } from './keyed';
 
 export type KeyedProps = Wanted & {
   readonly title: string;
+  /** What the blank is for, as far as it says how large a figure can be meant there. */
+  readonly kind?: BandKind | undefined;
   /** Shown until a key is pressed. */
   readonly now?: Length | undefined;
   readonly nowCount?: number | undefined;
@@ -29,29 +22,35 @@ export type KeyedProps = Wanted & {
   readonly onClose: () => void;
 };
 
-/** What a blank is being filled with. However it is left, what reads as a figure is taken once. */
+/** What a blank is being filled with. However it is left, what can be meant is taken once. */
 export function useKeyed(props: KeyedProps) {
   const draft = useDraft(props.title);
   const [keyed, set] = useState(() => begun(props, draft.found));
+  const [asked, setAsked] = useState(draft.found !== '');
   const given = useRef(false);
+  const doubt = doubtIn(keyed, props);
+  const stands = (next: Keyed) => {
+    set(next);
+    setAsked(false);
+    draft.note(shownIn(next));
+    // what cannot be meant leaves the drawing as it was
+    if (!doubtIn(next, props)) props.onTry?.(figureOf(next, props));
+  };
   const press = (key: SlotKey) => {
-    const next = pressed(keyed, key, { wanted: props, draft: draft.found });
-    if (next) set(next);
-    if (!next || next.slot === keyed.slot) return;
-    draft.note(draftOf(next, props));
-    props.onTry?.(figureOf(next, props));
+    const next = pressed(keyed, key, props);
+    if (next) stands(next);
   };
-  const type = (text: string) => {
-    set((now) => typed(now, text));
-    draft.note(text);
-  };
-  /** Takes what is there; false where it does not read. What was typed and not used stays a draft. */
+  const type = (text: string) => stands(typed(keyed, text));
+  /** Takes what is there; false where it does not read or cannot be meant: it stays in its blank, half done. */
   const give = (): boolean => {
     if (given.current) return true;
     const found = givenBy(keyed, props);
-    if (found.is === 'unread') return false;
+    if (found.is === 'unread' || doubt) {
+      setAsked(true);
+      return false;
+    }
     given.current = true;
-    draft.note(leftOver(keyed));
+    draft.note('');
     if (found.is === 'length') props.onLength?.(found.value);
     if (found.is === 'count') props.onCount?.(found.value);
     return true;
@@ -65,7 +64,20 @@ export function useKeyed(props: KeyedProps) {
   const leaving = useRef(give);
   leaving.current = give;
   useEffect(() => () => void leaving.current(), []);
-  return { keyed, set, press, type, give, take };
+  const shown = doubt && (asked || tooLarge(doubt, keyed, props)) ? doubt : undefined;
+  return { keyed, set: stands, press, type, give, take, doubt: shown };
+}
+
+function doubtIn(keyed: Keyed, props: KeyedProps): Doubt | undefined {
+  const given = givenBy(keyed, props);
+  if (props.fill !== 'length' || given.is !== 'length' || !given.figure) return undefined;
+  return doubtOf(given.figure, props.kind);
+}
+
+/** Over its band no further key makes it right; under it the figure may only be half keyed. */
+function tooLarge(doubt: Doubt, keyed: Keyed, props: KeyedProps): boolean {
+  const value = figureOf(keyed, props);
+  return doubt.code !== 'comma' && typeof value === 'object' && doubt.band?.most.lt(value) === true;
 }
 
 /** Where a draft was left, and where it is noted: at the page the panel was opened on. */
@@ -90,15 +102,17 @@ export function cameBy(props: KeyedProps, before: Keyed, { set, type, take }: Ha
     const read = readLength(text, { unit: unit ?? unitsOf(props.tape) });
     if (props.fill !== 'length' || !read.ok) {
       set(before);
-      type(before.typing);
       props.onTry?.(before.touched ? figureOf(before, props) : (props.now ?? props.nowCount));
       return 'no-length-wanted';
     }
-    if (isPositive(read.value.value)) {
+    // calipers have a decimal comma and never a thousand
+    const figure = text.replace(',', '.');
+    const said = unit && unit !== unitsOf(props.tape) ? `${figure} ${unit}` : figure;
+    if (isPositive(read.value.value) && !doubtIn(typed(before, said), props)) {
       take(read.value.value);
       return 'taken';
     }
-    type(text);
-    return 'not-above-zero';
+    type(said);
+    return isPositive(read.value.value) ? 'shown' : 'not-above-zero';
   };
 }

@@ -23,6 +23,7 @@ async function slow() {
   const log = logInHand({ ...store, append }, { setAside: 0, onOther: () => undefined });
   await log.load('j1');
   const answer = async (how: 'kept' | 'full') => {
+    while (held.length === 0) await new Promise((done) => setTimeout(done));
     held.shift()?.(how);
     await new Promise((done) => setTimeout(done, 20));
   };

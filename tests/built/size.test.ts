@@ -25,9 +25,9 @@ function precached(): readonly string[] {
 }
 
 describe('bytes of the built app', () => {
-  test('the scripts of the first load are at most 66 KB gzip', () => {
+  test('the scripts of the first load are at most 67 KB gzip', () => {
     expect(firstScripts().length).toBeGreaterThan(0);
-    expect(firstScripts().reduce((sum, file) => sum + zipped(file), 0)).toBeLessThanOrEqual(66 * 1024);
+    expect(firstScripts().reduce((sum, file) => sum + zipped(file), 0)).toBeLessThanOrEqual(67 * 1024);
   });
 
   test('everything kept on the phone is at most 1,000 KB, and is everything', () => {

@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { editBoard, editJob, editRun, editStock, editWide } from '../../src/job/edits';
+import { editBank, editBoard, editCase, editJob, editRun, editStock, editWide } from '../../src/job/edits';
 import type { Change, Json } from '../../src/job/entry';
 import { jobOf } from '../../src/job/job';
 import { isMoment } from '../../src/job/kinds';
 import { fieldAt } from '../../src/job/paths';
-import { inches } from '../../src/length/length';
+import { fromMillimetres, inches } from '../../src/length/length';
+import { usualOf } from '../../src/trade/carcass/usual';
+import { usualBank } from '../../src/trade/fronts/usual-bank';
 
 const valuesOf = (changes: readonly Change[]): Map<string, Json> => {
   const values = new Map<string, Json>();
@@ -47,6 +49,19 @@ describe('jobOf', () => {
     const job = jobOf('j', valuesOf(editRun('b1', 'r1', { at: [inches(1n), undefined] })));
     expect(job.boards[0]?.runs[0]?.at).toEqual([inches(1n), undefined]);
     expect(fieldAt('boards/b1/runs/r1/at')?.read(['1', 'x'])).toBeUndefined();
+  });
+
+  test('in a job in millimetres what stands in while nothing is said is round in them', () => {
+    const edits = [...editCase('c1', { name: 'Case' }), ...editBank('k1', { name: 'Bank' })];
+    const [metric, inch] = (['1 mm', '1/32'] as const).map((tape) =>
+      jobOf('j', valuesOf([...editJob({ tape }), ...edits])),
+    );
+    const usual = (job = metric) => [
+      job?.cases[0] && usualOf(job.cases[0]).dado,
+      job?.banks[0] && usualBank(job.banks[0]).reveal,
+    ];
+    expect(usual()).toEqual([fromMillimetres(6n), fromMillimetres(2n)]);
+    expect(usual(inch)).toEqual([inches(1n, 4n), inches(3n, 32n)]);
   });
 
   test('lengths are kept as exact text, never a decimal', () => {

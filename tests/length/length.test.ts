@@ -31,7 +31,7 @@ import {
 import { type Rounding, roundTo, toWhole } from '../../src/length/round';
 import { fromStored, toStored } from '../../src/length/stored';
 import { fromOtherEnd, grainOf, markAt, tapes } from '../../src/length/tape';
-import { remainder, spoken, writeDecimal, writeLength, writeMark } from '../../src/length/write';
+import { remainder, spoken, writeDecimal, writeLength, writeMark, writeShown } from '../../src/length/write';
 import { runs } from '../runs';
 import { l, w } from './write-figures';
 
@@ -211,6 +211,29 @@ describe('writing', () => {
   test('a metric tape writes millimetres', () => {
     expect(writeLength(fromMillimetres(18n), '1 mm')).toBe('18 mm');
     expect(writeLength(fromMillimetres(37n, 2n), '1/2 mm')).toBe('18.5 mm');
+  });
+
+  // 177/500 is on no tape: .354; 127 mm is 5 inches, and 23/32 of one is 18.25625 mm
+  test.each([
+    ['23/32', 'in', '23/32'],
+    ['177/500', 'in', '0.354'],
+    ['1/80', 'in', '0.013'],
+    ['1/128', 'in', '0.008'],
+    ['18 mm', 'in', '18 mm'],
+    ['5', 'mm', '127 mm'],
+    ['23/32', 'mm', '18.26 mm'],
+    ['18.2 mm', 'mm', '18.2 mm'],
+  ] as const)('%s on a screen in %s is %s', (x, units, text) => expect(writeShown(l(x), units)).toBe(text));
+
+  test('a screen shows no fraction that no tape has', () => {
+    fc.assert(
+      fc.property(fc.bigInt(1n, 4000n), fc.bigInt(1n, 4000n), (n, d) => {
+        const x = inches(n, d);
+        expect(writeShown(x, 'in')).toMatch(/^(\d+ )?(\d+\/(2|4|8|16|32|64)|\d+|\d+\.\d{3}|[\d.]+ mm)$/);
+        expect(writeShown(x, 'mm')).toMatch(/^[\d.]+ mm$/);
+      }),
+      { numRuns: runs(300) },
+    );
   });
 
   test('thousandths are the nearest', () => {

@@ -149,13 +149,6 @@ describe('readLength', () => {
     expect(read.ok && w(read.value.value)).toBe('1 117/500');
   });
 
-  test('18 in a thickness box is looked at twice, and so is 0.7 mm', () => {
-    const inch = readLength('18', { expect: 'thickness' });
-    const metric = readLength('0.7 mm', { expect: 'thickness' });
-    expect(inch.ok && inch.value.notes[0]?.code).toBe('looks-like-mm');
-    expect(metric.ok && metric.value.notes[0]?.code).toBe('looks-like-inches');
-  });
-
   test('what is written reads back, in inches and in millimetres', () => {
     fc.assert(
       fc.property(

@@ -13,7 +13,8 @@ import { boxOf, boxWarnings } from '../../src/trade/boxes/box';
 import { leastLap } from '../../src/trade/boxes/joints/half-blind';
 import { tailsFor } from '../../src/trade/boxes/tail-choice';
 import { grooveRoom, type TailPlan, type Tails, tailsOf, tailsWarnings } from '../../src/trade/boxes/tails';
-import { newBank, usualBank } from '../../src/trade/fronts/bank';
+import { newBank } from '../../src/trade/fronts/bank';
+import { usualBank } from '../../src/trade/fronts/usual-bank';
 import { l, w } from '../trade/grooves/sample';
 
 const value = <T>(found: { ok: true; value: T } | { ok: false; error: { code: string } }): T => {
@@ -83,7 +84,7 @@ describe('dovetails over the slopes in print', () => {
   });
 
   test('the slope that stands in until one is said lies in the printed range', () => {
-    expect(usualBank.slope.gte(3n) && usualBank.slope.lte(8n)).toBe(true);
+    expect(usualBank({}).slope.gte(3n) && usualBank({}).slope.lte(8n)).toBe(true);
   });
 });
 

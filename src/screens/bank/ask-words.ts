@@ -87,6 +87,17 @@ export const counts = {
   pulls: 'Pulls on each front',
 } as const;
 
+/** What is counted, beside its figure. */
+export const counted = {
+  bay: 'from the left',
+  across: 'columns',
+  count: 'fronts',
+  tails: 'tails',
+  frontScrews: 'screws',
+  pulls: 'pulls',
+} as const;
+export const pounds = 'lb';
+
 export const amounts = {
   ratio: 'How many times the one above',
   slope: 'Slope of the tails: one in',

@@ -1,18 +1,52 @@
 import { editBank, editFront, editThing } from '../../job/edits';
 import type { InDrawer, Job } from '../../job/job';
+import type { BandKind } from '../../length/bands';
 import type { Length, Ratio } from '../../length/length';
 import { stockOfBank } from '../../trade/boxes/drawers';
 import { numberOf } from '../../trade/carcass/stands-as';
 import type { Bank, BankStock } from '../../trade/fronts/bank';
-import { frontNo, usualBank } from '../../trade/fronts/bank';
+import { frontNo } from '../../trade/fronts/bank';
+import { usualBank } from '../../trade/fronts/usual-bank';
 import type { Ask } from '../shared/ask';
 import * as words from './ask-words';
 import * as things from './contents-words';
 import { type BankLength, bankFieldNames, bankStockNames } from './words';
 
+/** What a figure of a bank is for, as far as that says how large it can be. */
+const bankKinds: Partial<Record<BankLength, BandKind>> = {
+  width: 'length',
+  height: 'length',
+  depth: 'length',
+  top: 'gap',
+  between: 'gap',
+  bottom: 'gap',
+  side: 'gap',
+  gap: 'gap',
+  slideLong: 'length',
+  slideHigh: 'length',
+  clearance: 'gap',
+  centre: 'place',
+  boxUp: 'place',
+  boxDeep: 'length',
+  lap: 'place',
+  backDado: 'depth',
+  behind: 'place',
+  grooveDeep: 'depth',
+  grooveUp: 'place',
+  grooveFit: 'clearance',
+  ease: 'room',
+  halfPin: 'place',
+  pin: 'place',
+  pitch: 'place',
+  centres: 'place',
+  fromEnd: 'place',
+  fromTop: 'place',
+};
+
 const bankLength = (bank: Bank, field: BankLength, usual?: Length): Ask => ({
   as: 'length',
   title: bankFieldNames[field],
+  kind: bankKinds[field],
   now: bank[field],
   usual,
   signed: field === 'step' || field === 'sill',
@@ -22,14 +56,16 @@ const bankLength = (bank: Bank, field: BankLength, usual?: Length): Ask => ({
 const bankAmount = (bank: Bank, field: keyof typeof words.amounts): Ask => ({
   as: 'amount',
   title: words.amounts[field],
+  ...(field === 'rating' ? { unit: words.pounds } : {}),
   now: bank[field],
-  usual: field === 'rating' ? undefined : usualBank[field],
+  usual: field === 'rating' ? undefined : usualBank(bank)[field],
   save: (value) => editBank(bank.id, { [field]: value }),
 });
 
 const bankCount = (bank: Bank, field: keyof typeof words.counts): Ask => ({
   as: 'count',
   title: words.counts[field],
+  unit: words.counted[field],
   // no number of tails is said: they are worked out
   ...(field === 'tails' ? { now: bank.tails || undefined, word: words.workedOut } : { now: bank[field] }),
   save: (value) =>
@@ -135,6 +171,7 @@ export function askOf(name: string, at: At): Ask {
 export const frontHigh = (bank: Bank, no: number, shared?: Length): Ask => ({
   as: 'length',
   title: words.frontHigh(no),
+  kind: 'length',
   now: frontNo(bank, no).high,
   usual: shared,
   word: words.shared,
@@ -152,6 +189,7 @@ export const frontWeight = (bank: Bank, no: number, usual: Ratio): Ask => ({
 export const boxHigh = (bank: Bank, no: number, most?: Length): Ask => ({
   as: 'length',
   title: words.boxHigh(no),
+  kind: 'length',
   now: frontNo(bank, no).boxHigh,
   usual: most,
   word: words.atMost,
@@ -163,6 +201,7 @@ export const boxHigh = (bank: Bank, no: number, most?: Length): Ask => ({
 export const thingTall = (thing: InDrawer): Ask => ({
   as: 'length',
   title: things.howTall(thing),
+  kind: 'place',
   now: thing.tall,
   save: (tall) => editThing(thing.id, { tall }),
 });
@@ -170,6 +209,7 @@ export const thingTall = (thing: InDrawer): Ask => ({
 export const thingLong = (thing: InDrawer): Ask => ({
   as: 'length',
   title: things.howLong(thing),
+  kind: 'place',
   now: thing.long,
   save: (long) => editThing(thing.id, { long }),
 });
@@ -191,6 +231,7 @@ export const thingName = (thing: InDrawer): Ask => ({
 export const thingHeavy = (thing: InDrawer): Ask => ({
   as: 'amount',
   title: things.howHeavy(thing),
+  unit: words.pounds,
   now: thing.heavy,
   save: (heavy) => editThing(thing.id, { heavy }),
 });

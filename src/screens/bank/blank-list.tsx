@@ -1,6 +1,6 @@
 import { markAt, type Tape } from '../../length/tape';
-import { usualBank } from '../../trade/fronts/bank';
 import { type Blank, blankFor } from '../../trade/fronts/blank';
+import { usualBank } from '../../trade/fronts/usual-bank';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import type { Bench } from '../bench';
 import { InlineMark, MarkAndRest } from '../shared/mark-and-rest';
@@ -19,9 +19,9 @@ export function BlankList({ bench, fronts, column, tape }: BlankProps) {
   const { bank, reveals } = fronts;
   if (!bank.fromBlank) return null;
   const blank = blankFor(column.heights, {
-    trim: bank.trim ?? usualBank.trim,
+    trim: bank.trim ?? usualBank(bank).trim,
     kerf: bench.shop.value.kerf ?? bench.shop.value.single,
-    band: bank.band ?? usualBank.band,
+    band: bank.band ?? usualBank(bank).band,
     between: reveals.between,
   });
   return (

@@ -2,7 +2,7 @@ import type { ComponentChildren as Blank } from 'preact';
 import { isZero, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { BlankError } from '../../trade/fronts/blank';
-import { exactlyOrMetric as w } from '../shared/exact-words';
+import { exactly as w } from '../shared/exact-words';
 
 export const label = 'One blank';
 export const heading = 'Out of one blank';

@@ -3,7 +3,7 @@ import { isZero, type Length } from '../../length/length';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
 import type { Tails } from '../../trade/boxes/tails';
 import { counted } from '../shared/counted';
-import { exactlyOrMetric as w } from '../shared/exact-words';
+import { exactly as w } from '../shared/exact-words';
 import { standText } from './words';
 
 export const toCuts = 'To the cuts';

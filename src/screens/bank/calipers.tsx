@@ -6,10 +6,11 @@ import type { Bank } from '../../trade/fronts/bank';
 import { fitOrder } from '../../trade/fronts/stands';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import type { Shim } from '../../trade/stacks/pile';
+import { Dots } from '../../ui/blank';
 import { Button } from '../../ui/button';
 import { ChoiceDock } from '../../ui/dock';
+import { Given } from '../../ui/given';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { InlineMark } from '../shared/mark-and-rest';
 import { listsOf } from '../shared/shop-lists';
@@ -84,7 +85,7 @@ const Jaws = ({ reading, onOpen }: JawsProps) => (
     {(['left', 'right'] as const).map((side) => (
       <button key={side} type="button" class="val" onClick={() => onOpen(side)}>
         <span class="s">{words.sides[side]}</span>
-        {reading[side] ? <Given value={reading[side]} /> : <span class="dots">{words.notRead}</span>}
+        {reading[side] ? <Given value={reading[side]} /> : <Dots />}
       </button>
     ))}
   </div>
@@ -126,6 +127,7 @@ const Keys = ({ bank, column, no, tape, act, side, now, onClose }: KeysProps) =>
     title={words.keysTitle(no, side, bank.order)}
     tape={tape}
     fill="length"
+    kind="length"
     now={now}
     onLength={(value) =>
       void act(

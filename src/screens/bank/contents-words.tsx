@@ -1,7 +1,7 @@
 import type { ComponentChildren as Blank } from 'preact';
 import type { Length, Ratio } from '../../length/length';
 import type { LoadSays } from '../../trade/boxes/contents';
-import { exactlyOrMetric as w } from '../shared/exact-words';
+import { exactly as w } from '../shared/exact-words';
 import { lb } from './words';
 
 export const say = (contentsFirst: boolean): string =>

@@ -9,8 +9,9 @@ import { loadOf, loadSays, tallestIn, whatDoesNotFit } from '../../trade/boxes/c
 import { drawerWeight } from '../../trade/boxes/drawer-weight';
 import { type Drawer, overDrawer, type WorkedDrawers } from '../../trade/boxes/drawers';
 import { leastFronts } from '../../trade/boxes/least';
-import { type Bank, usualBank } from '../../trade/fronts/bank';
+import type { Bank } from '../../trade/fronts/bank';
 import { frontNumbers } from '../../trade/fronts/stands';
+import { usualBank } from '../../trade/fronts/usual-bank';
 import { Bar } from '../../ui/bar';
 import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
@@ -150,7 +151,7 @@ function Room({ worked, drawer, things }: RoomProps) {
     boxUp: slides.boxUp,
     grooveUp: drawer.plan.groove.up,
     bottom: drawer.plan.bottom,
-    play: fronts.bank.play ?? usualBank.play,
+    play: fronts.bank.play ?? usualBank(fronts.bank).play,
   });
   const least = leastFronts(fronts.bank, things, (stock) =>
     stock === 'boxBottom' ? drawer.plan.bottom : undefined,

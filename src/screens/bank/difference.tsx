@@ -4,6 +4,7 @@ import { gapWarning } from '../../trade/fronts/fitted';
 import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { Inline } from '../../ui/mixed';
+import { unitInHand } from '../../ui/unit-in-hand';
 import type { Bench } from '../bench';
 import { choices } from './ask-words';
 import type { Taken } from './column-of';
@@ -48,7 +49,7 @@ export function Difference({ bank, taken, tape, act, onGoes }: DifferenceProps) 
 
 /** Whether a gap still to come is tight, wide or binds, at either side. */
 const isOff = ({ column: { ahead } }: Taken): boolean =>
-  [ahead?.left, ahead?.right].some((gaps) => gaps && gapWarning(gaps.each));
+  [ahead?.left, ahead?.right].some((gaps) => gaps && gapWarning(gaps.each, unitInHand()));
 
 function GapsLeft({ bank, taken, tape }: TakenProps) {
   const { ahead, fitted } = taken.column;

@@ -2,7 +2,7 @@ import type { ComponentChildren as Blank } from 'preact';
 import { isNegative, type Length, negate } from '../../length/length';
 import type { Bank } from '../../trade/fronts/bank';
 import { counted } from '../shared/counted';
-import { exactlyOrMetric as w } from '../shared/exact-words';
+import { exactly as w } from '../shared/exact-words';
 import { edgeRead, endFrom } from './edge-words';
 
 export const asBuilt = 'As built';
@@ -27,7 +27,6 @@ export const heading = (no: number, order: Bank['order']): string => `Front ${no
 export const keysTitle = (no: number, side: 'left' | 'right', order: Bank['order']): string =>
   `Front ${no}, ${side}: ${where(order)}`;
 export const sides = { left: 'Left', right: 'Right' } as const;
-export const notRead = '····';
 export const readAct = (no: number, side: 'left' | 'right'): string => `Front ${no} measured, ${side}`;
 
 /** Where its edge is planned; at both sides where they differ. */

@@ -1,7 +1,7 @@
 import type { ComponentChildren as Blank } from 'preact';
 import type { Length } from '../../length/length';
 import { counted } from '../shared/counted';
-import { exactlyOrMetric as w } from '../shared/exact-words';
+import { exactly as w } from '../shared/exact-words';
 import '../../ui/mixed.css';
 
 /** Under the title: how high the opening is, where that is known, and its gaps. */

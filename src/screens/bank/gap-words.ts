@@ -3,14 +3,15 @@ import { fineOf, markAt, type Tape } from '../../length/tape';
 import { remainder, writeLength } from '../../length/write';
 import { gapWarning } from '../../trade/fronts/fitted';
 import type { Pile } from '../../trade/stacks/pile';
-import { exactlyOrMetric as w } from '../shared/exact-words';
+import { unitInHand } from '../../ui/unit-in-hand';
+import { exactly as w } from '../shared/exact-words';
 
 /** A gap in words: at the sixty-fourth with what is left, tight or wide, or by how much it binds. */
 export function gapText(each: Length, tape: Tape): string {
   if (isNegative(each)) return `binds by ${w(negate(each))}`;
   const mark = markAt(each, fineOf(tape));
   const left = isZero(mark.rest) ? undefined : remainder(mark.rest, tape);
-  const warning = gapWarning(each);
+  const warning = gapWarning(each, unitInHand());
   const judged = warning?.code === 'tight' ? ', tight' : warning?.code === 'wide' ? ', wide' : '';
   return `${writeLength(mark.value, tape)}${left?.by ? ` ${left.word} by ${left.by}` : ''}${judged}`;
 }

@@ -1,6 +1,6 @@
 import type { ComponentChildren as Blank } from 'preact';
 import type { Length } from '../../length/length';
-import { exactlyOrMetric as w } from '../shared/exact-words';
+import { exactly as w } from '../shared/exact-words';
 
 export const pulls = 'Pulls';
 

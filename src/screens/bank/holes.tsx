@@ -7,7 +7,7 @@ import type { Bank } from '../../trade/fronts/bank';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import { screwFor } from '../../trade/install/screw';
 import type { Bench } from '../bench';
-import { exactlyOrMetric as w } from '../shared/exact-words';
+import { exactly as w } from '../shared/exact-words';
 import { frontScrew } from '../shared/front-screw';
 import { MarkAndRest } from '../shared/mark-and-rest';
 import { screwText } from '../shared/screw-words';

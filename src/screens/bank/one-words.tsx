@@ -29,6 +29,5 @@ export const tickAct = (ticked: boolean, title: string, label: string): string =
   `${ticked ? 'Not yet' : 'Done'}: ${title}, ${label.toLowerCase()}`;
 
 export const stickMeasures = (length: Blank) => <>This stick measures {length}</>;
-export const notMeasured = '····';
 export const stickTitle = (drawer: number): string => `What the stick of drawer ${drawer} measures`;
 export const stickAct = (drawer: number): string => `Stick of drawer ${drawer} measured`;

@@ -2,9 +2,10 @@ import { useState } from 'preact/hooks';
 import { editFront, tickOf } from '../../job/edits';
 import type { BankPlan } from '../../plan/bank-plan';
 import { type Bank, frontNo } from '../../trade/fronts/bank';
+import { Dots } from '../../ui/blank';
 import { Button } from '../../ui/button';
+import { Given } from '../../ui/given';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given } from '../../ui/mixed';
 import { BigTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { capital } from '../shared/capital';
@@ -147,13 +148,14 @@ function Stays({ bench, bank, drawer }: StaysProps) {
   return (
     <div class="pad-x stays-row">
       <button type="button" class="chip" onClick={() => setOpen(true)}>
-        {words.stickMeasures(now ? <Given value={now} /> : <span class="dots">{words.notMeasured}</span>)}
+        {words.stickMeasures(now ? <Given value={now} /> : <Dots />)}
       </button>
       {open && (
         <KeySheet
           title={words.stickTitle(drawer)}
           tape={bench.job.value?.tape ?? '1/32'}
           fill="length"
+          kind="length"
           now={now}
           onLength={(stick) => void bench.act(words.stickAct(drawer), editFront(bank.id, drawer, { stick }))}
           onClose={() => setOpen(false)}

@@ -1,6 +1,6 @@
 import type { ComponentChildren as Blank } from 'preact';
 import type { Length } from '../../length/length';
-import { exactlyOrMetric as w } from '../shared/exact-words';
+import { exactly as w } from '../shared/exact-words';
 
 /** Where the opening is measured: high at two sides, wide at two depths. */
 export type Place = 'left' | 'right' | 'front' | 'back';

@@ -6,8 +6,10 @@ import { fineOf, type Tape } from '../../length/tape';
 import { type Bank, type Column, columnNo, fittedNo } from '../../trade/fronts/bank';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import { Bar } from '../../ui/bar';
+import { Dots } from '../../ui/blank';
+import { Given } from '../../ui/given';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given, Inline } from '../../ui/mixed';
+import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { againstPlan } from '../shared/plan-words';
 import { TakeUp } from '../shared/take-up';
@@ -80,6 +82,7 @@ const Reading = ({ bench, bank, at: { column, place }, onClose }: ReadingProps) 
     title={words.ask(place)}
     tape={bench.job.value?.tape ?? '1/32'}
     fill="length"
+    kind="length"
     now={columnNo(bank, column)[place]}
     onLength={(value) =>
       void bench.act(words.measured(place), editColumn(bank.id, column, { [place]: value }))
@@ -146,7 +149,7 @@ function PlaceChip({ place, read, column, onTap }: PlaceProps) {
   return (
     <button type="button" class="chip place-chip" onClick={onTap}>
       <span class="s">{words.placeNames[place]}</span>
-      {value ? <Given value={value} /> : <span class="dots">····</span>}
+      {value ? <Given value={value} /> : <Dots />}
       {value && <Difference value={value} planned={planned} taken={read[used[place]]} />}
     </button>
   );

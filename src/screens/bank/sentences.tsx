@@ -4,9 +4,10 @@ import { editBank, editFitted, editFront } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import { absolute, type Length, ratio } from '../../length/length';
 import type { BankPlan } from '../../plan/bank-plan';
-import { type Bank, type BankStock, frontNo, newBank, usualBank } from '../../trade/fronts/bank';
+import { type Bank, type BankStock, frontNo, newBank } from '../../trade/fronts/bank';
 import { revealsOf } from '../../trade/fronts/reveals';
 import { frontNumbers } from '../../trade/fronts/stands';
+import { usualBank } from '../../trade/fronts/usual-bank';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
@@ -30,15 +31,15 @@ function usualOf({ bench, found: { bank } }: Slip): asks.Usual {
   const shop = bench.shop.value;
   const { top, bottom, ...reveals } = revealsOf(bank);
   return {
-    ...usualBank,
+    ...usualBank(bank),
     ...reveals,
     top: absoluteOf(bank, top),
     bottom: absoluteOf(bank, bottom),
-    sill: usualBank.band,
+    sill: usualBank(bank).band,
     boxDeep: bank.slideLong ?? shop.slideLength,
     slideLong: shop.slideLength,
-    slideHigh: shop.slideHeight ?? usualBank.slideHigh,
-    clearance: shop.slideThickness ?? usualBank.clearance,
+    slideHigh: shop.slideHeight ?? usualBank(bank).slideHigh,
+    clearance: shop.slideThickness ?? usualBank(bank).clearance,
   };
 }
 

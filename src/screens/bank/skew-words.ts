@@ -1,7 +1,7 @@
 import { isNegative, type Length, negate } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import type { Bank } from '../../trade/fronts/bank';
-import { exactlyOrMetric as w } from '../shared/exact-words';
+import { exactly as w } from '../shared/exact-words';
 import { gapText } from './gap-words';
 
 export const outOfSquare = 'Out of square';

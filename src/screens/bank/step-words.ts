@@ -3,7 +3,7 @@ import type { Rounded } from '../../length/round';
 import type { Tape } from '../../length/tape';
 import { writeLength, writeMark } from '../../length/write';
 import type { Bank } from '../../trade/fronts/bank';
-import { exactlyOrMetric as w } from '../shared/exact-words';
+import { exactly as w } from '../shared/exact-words';
 import { edgeRead, endFrom, farEnd } from './edge-words';
 import { sidesText } from './gap-words';
 

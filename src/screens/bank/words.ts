@@ -7,7 +7,8 @@ import type { PullsError } from '../../trade/boxes/pulls';
 import { grooveRoom, type Tails, type TailsError } from '../../trade/boxes/tails';
 import type { Bank, BankStock } from '../../trade/fronts/bank';
 import type { FrontsProblem } from '../../trade/fronts/worked';
-import { exactlyOrMetric as w } from '../shared/exact-words';
+import { shownOn } from '../../ui/unit-in-hand';
+import { exactly as w } from '../shared/exact-words';
 
 export type BankLength = {
   [K in keyof Bank]-?: NonNullable<Bank[K]> extends Length
@@ -199,8 +200,8 @@ const cutWords = {
 export function grooveText(made: Tails, groove: { readonly up: Length; readonly wide: Length }): string {
   const room = grooveRoom(made, groove);
   // rounded into the tail, never out of it
-  const lower = room.lower && w(markAt(room.lower, '1/64', 'floor').value);
-  const higher = room.higher && w(markAt(room.higher, '1/64', 'ceil').value);
+  const lower = room.lower && w(markAt(room.lower, shownOn('1/64'), 'floor').value);
+  const higher = room.higher && w(markAt(room.higher, shownOn('1/64'), 'ceil').value);
   const places = [lower, higher].flatMap((x) => x ?? []);
   const to =
     places.length > 0 ? `Move it to ${places.join(' or ')} up, or change the tails.` : 'Change the tails.';

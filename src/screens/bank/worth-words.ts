@@ -1,5 +1,5 @@
 import { inches, type Length } from '../../length/length';
-import { exactlyOrMetric as w } from '../shared/exact-words';
+import { exactly as w } from '../shared/exact-words';
 
 /** Fronts so low, by their numbers. */
 export const low = (fronts: readonly number[]): string =>

@@ -11,6 +11,7 @@ import { revealStackUp } from '../../trade/fronts/shims';
 import { skewOf, skewWarnings } from '../../trade/fronts/skew';
 import { skewIn } from '../../trade/fronts/stands';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
+import { unitInHand } from '../../ui/unit-in-hand';
 import { boxWarningText, drawersWarningText, grooveText, standText, tailsErrorText } from './words';
 import * as words from './worth-words';
 
@@ -44,7 +45,7 @@ function skewWorth(fronts: WorkedFronts, column: WorkedColumn): readonly string[
   const { left, right } = column.opening;
   const skew = left.equals(right) ? undefined : skewOf(skewIn(fronts, column));
   if (!skew) return [];
-  const lines = skewWarnings(skew).map((x) =>
+  const lines = skewWarnings(skew, unitInHand()).map((x) =>
     x.code === 'taper-seen' ? words.taper(x.taper, true) : words.closes(x.side, x.gap),
   );
   return lines.length > 0 ? lines : [words.taper(skew.taper, false)];
@@ -53,7 +54,7 @@ function skewWorth(fronts: WorkedFronts, column: WorkedColumn): readonly string[
 function gapWorth({ ahead }: WorkedColumn): readonly string[] {
   return (['left', 'right'] as const).flatMap((side) => {
     const each = ahead?.[side]?.each;
-    const warning = each && gapWarning(each);
+    const warning = each && gapWarning(each, unitInHand());
     if (!warning) return [];
     if (warning.code === 'binds') return [words.bind(side, warning.by)];
     return [words.gapsLeft(side, warning.each, warning.code)];

@@ -2,6 +2,7 @@ import {
   asInches,
   asNumber,
   equals,
+  fromMillimetres,
   howMany,
   inches,
   isZero,
@@ -15,8 +16,9 @@ import { fromStored } from '../../length/stored';
 import type { Gone, Row, ScrewsNotSaid } from '../../plan/buying';
 import type { BoardFeet, BuyingLine, Group, NotListed, Unit, Why } from '../../trade/buying/line';
 import type { SheetNeed } from '../../trade/buying/need';
+import { unitInHand } from '../../ui/unit-in-hand';
 import { counted, wordFor } from '../shared/counted';
-import { exactlyOrMetric as w } from '../shared/exact-words';
+import { exactly as w } from '../shared/exact-words';
 import { partWord } from '../shared/part-words';
 import { screwText } from '../shared/screw-words';
 
@@ -78,6 +80,10 @@ export function amountWords({ amount, unit, why }: BuyingLine): {
   const [one, many] = unitWords[unit];
   const least = why.code === 'layout' && why.need.how === 'least';
   const words = isOne(amount) ? one : many;
+  if (unit === 'foot' && unitInHand() === 'mm') {
+    const metres = howMany(times(foot, amount), fromMillimetres(1000n));
+    return { figure: decimal(metres, 1), unit: least ? 'm, at least' : 'm' };
+  }
   return { figure: decimal(amount, 1), unit: least ? `${words}, at least` : words };
 }
 
@@ -126,7 +132,13 @@ export function whyText(why: Why): string {
   }
 }
 
-const feet = (x: Length): string => `${decimal(howMany(x, inches(12n)), 1)} ft`;
+/** How long a band is in all: feet, or metres in a job in millimetres. */
+const feet = (x: Length): string =>
+  unitInHand() === 'mm'
+    ? `${decimal(howMany(x, fromMillimetres(1000n)), 1)} m`
+    : `${decimal(howMany(x, foot), 1)} ft`;
+
+const foot = inches(12n);
 
 function layoutText(need: SheetNeed, solid: BoardFeet | undefined): string {
   const have = need.have > 0 ? `, ${need.have} at hand` : '';

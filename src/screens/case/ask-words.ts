@@ -16,3 +16,12 @@ export const held = {
   fixed: { label: 'glued', hint: 'stays for good' },
   off: { label: 'held by screws', hint: 'comes off again' },
 } as const;
+
+/** What is counted, beside its figure. */
+export const counted = {
+  partitions: 'partitions',
+  cleats: 'cleats',
+  mitres: 'mitres',
+  crosses: 'members',
+} as const;
+export const insideCounted = { trays: 'trays', fixed: 'shelves', loose: 'shelves', rail: 'rails' } as const;

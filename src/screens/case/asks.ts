@@ -1,6 +1,7 @@
 import { editBay, editCase, editInside } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import type { Job } from '../../job/job';
+import type { BandKind } from '../../length/bands';
 import type { Length } from '../../length/length';
 import type { Case, Inside, StockRole } from '../../trade/carcass/case';
 import type { CaseField } from '../../trade/carcass/problems';
@@ -10,21 +11,61 @@ import * as words from './ask-words';
 import { insideTitle, type insideTitles } from './sentence-words';
 import { caseFieldNames, stockNames } from './words';
 
+/** What a figure of a case is for, as far as that says how large it can be. */
+const caseKinds: Record<CaseField, BandKind> = {
+  width: 'length',
+  height: 'length',
+  depth: 'length',
+  opening: 'length',
+  clear: 'length',
+  feet: 'place',
+  dado: 'depth',
+  partitionDado: 'depth',
+  topRabbet: 'depth',
+  backDeep: 'depth',
+  backWide: 'depth',
+  ease: 'room',
+  fit: 'clearance',
+  cleatWide: 'length',
+  cleatRabbet: 'depth',
+  cleatRabbetWide: 'length',
+  notchDeep: 'depth',
+  overhang: 'place',
+  stile: 'length',
+  middle: 'length',
+  topRail: 'length',
+  bottomRail: 'length',
+  looseFront: 'place',
+  looseSide: 'place',
+  lip: 'place',
+  toeBack: 'place',
+  crossWide: 'length',
+};
+
+const insideKinds: Record<InsideLengthAt['field'], BandKind> = {
+  at: 'place',
+  first: 'place',
+  pitch: 'place',
+  endRoom: 'place',
+  width: 'groove',
+  depth: 'depth',
+  slack: 'room',
+  wide: 'length',
+};
+
 export const caseLength = (c: Case, field: CaseField, usual?: Length): Ask => ({
   as: 'length',
   title: caseFieldNames[field],
+  kind: caseKinds[field],
   now: c[field],
   usual,
   save: (value) => editCase(c.id, { [field]: value }),
 });
 
-export const caseCount = (
-  c: Case,
-  field: 'partitions' | 'cleats' | 'mitres' | 'crosses',
-  title: string,
-): Ask => ({
+export const caseCount = (c: Case, field: keyof typeof words.counted, title: string): Ask => ({
   as: 'count',
   title,
+  unit: words.counted[field],
   now: c[field],
   save: (value) => editCase(c.id, { [field]: value ?? 0 }),
 });
@@ -75,6 +116,7 @@ export const stockIs = (stock: StockRole, id: string) => ({ [`${stock}Stock`]: i
 export const caseBay = (c: Case, k: number): Ask => ({
   as: 'length',
   title: words.bayWidth(k + 1),
+  kind: 'length',
   now: c.bays[k],
   save: (value) => editBay(c.id, k + 1, value),
 });
@@ -90,6 +132,7 @@ export type InsideLengthAt = {
 export const insideLength = (c: Case, i: Inside, { field, title, ...stands }: InsideLengthAt): Ask => ({
   as: 'length',
   title: insideTitle(c, i.id, title),
+  kind: insideKinds[field],
   now: i[field],
   ...stands,
   save: (value) => editInside(c.id, i.id, { [field]: value }),
@@ -98,6 +141,7 @@ export const insideLength = (c: Case, i: Inside, { field, title, ...stands }: In
 export const insideCount = (c: Case, i: Inside): Ask => ({
   as: 'count',
   title: insideTitle(c, i.id, 'count'),
+  unit: words.insideCounted[i.kind],
   now: i.count ?? 1,
   save: (count) => editInside(c.id, i.id, { count }),
 });

@@ -5,6 +5,7 @@ import { stuffOf } from '../../plan/plan';
 import type { Case, StockRole } from '../../trade/carcass/case';
 import type { Worked } from '../../trade/carcass/parts';
 import type { CaseField } from '../../trade/carcass/problems';
+import { usualOf } from '../../trade/carcass/usual';
 import { Icon } from '../../ui/icon';
 import { type Ask, AskBlank } from '../shared/ask';
 import * as asks from './asks';
@@ -29,6 +30,8 @@ export const blanks = ({ c, job, faults, open, onOpen, onMeasure }: CasePart) =>
   const blank = (ask: Ask) => <AskBlank ask={ask} open={open} wrong={wrong(ask)} onOpen={onOpen} />;
   return {
     blank,
+    /** What stands in while nothing is said. */
+    usual: usualOf(c),
     length: (field: CaseField, stands?: Length) => blank(asks.caseLength(c, field, stands)),
     of: (stock: StockRole) => blank(asks.caseStock(c, stock, { job, onMeasure })),
     thick: (stock: StockRole) =>

@@ -6,6 +6,7 @@ import type { Worked } from '../../trade/carcass/parts';
 import { Bar } from '../../ui/bar';
 import { KeySheet } from '../../ui/key-sheet';
 import type { Bench } from '../bench';
+import type { Ask } from '../shared/ask';
 import { Caution } from '../shared/caution';
 import { Diagonals } from '../shared/diagonals';
 import { GonePage } from '../shared/gone-page';
@@ -31,8 +32,12 @@ const leaveTo = (bench: Bench, id: string) => ({
 
 type InHandProps = { readonly bench: Bench; readonly c: Case; readonly worked: Worked };
 
+/** What is keyed in below: a place of an opening, or a diagonal. */
+type Open = { readonly opening: Opening; readonly place: Place } | Ask;
+
 function BuiltInHand({ bench, c, worked }: InHandProps) {
-  const [open, setOpen] = useState<{ readonly opening: Opening; readonly place: Place }>();
+  const [open, setOpen] = useState<Open>();
+  const at = open && 'opening' in open ? open : undefined;
   const readings = (opening: Opening): Built => c.built[opening.key] ?? {};
   return (
     <>
@@ -42,7 +47,7 @@ function BuiltInHand({ bench, c, worked }: InHandProps) {
       <main class={open ? 'page docked' : 'page'}>
         <p class="pad-x empty-line">{words.how}</p>
         <Caution bench={bench} code="as-built" />
-        <Diagonals bench={bench} worked={worked} />
+        <Diagonals {...{ bench, worked }} open={open && 'as' in open ? open : undefined} onOpen={setOpen} />
         {openingsOf(worked).map((opening) => (
           <OpeningRows
             key={opening.key}
@@ -52,17 +57,18 @@ function BuiltInHand({ bench, c, worked }: InHandProps) {
           />
         ))}
       </main>
-      {open && (
+      {at && (
         <KeySheet
-          key={`${open.opening.key}${open.place}`}
-          title={words.placeOf(open.opening.name, words.placeNames(open.opening.across)[open.place])}
+          key={`${at.opening.key}${at.place}`}
+          title={words.placeOf(at.opening.name, words.placeNames(at.opening.across)[at.place])}
           tape={fineOf(bench.job.value?.tape ?? '1/32')}
           fill="length"
-          now={readings(open.opening)[open.place]}
+          kind="length"
+          now={readings(at.opening)[at.place]}
           onLength={(value) =>
             void bench.act(
-              words.measured(open.opening.name, words.placeNames(open.opening.across)[open.place]),
-              editBuilt(c.id, open.opening.key, { [open.place]: value }),
+              words.measured(at.opening.name, words.placeNames(at.opening.across)[at.place]),
+              editBuilt(c.id, at.opening.key, { [at.place]: value }),
             )
           }
           onClose={() => setOpen(undefined)}

@@ -6,7 +6,7 @@ import { seenOf } from '../../trade/carcass/meetings';
 import type { Worked } from '../../trade/carcass/parts';
 import { bayStart, type Sizes } from '../../trade/carcass/sizes';
 import { numberOf } from '../../trade/carcass/stands-as';
-import { usual } from '../../trade/carcass/usual';
+import { usualOf } from '../../trade/carcass/usual';
 import { layOut } from '../../trade/grooves/lay-out';
 import { loosePlaces } from './drawn-shelves';
 
@@ -230,7 +230,7 @@ function behindAndBelow(sizes: Sizes, front: Length, piece: Make): readonly Draw
   const { case: c, thick, height, inner, joints } = sizes;
   const feet = c.feet ?? zero;
   const back = { x: add(front, inner.value), y: feet, w: joints.backWide, h: subtract(height.value, feet) };
-  const toe = { x: add(front, c.toeBack ?? usual.toeBack), y: zero, w: thick('toe'), h: feet };
+  const toe = { x: add(front, c.toeBack ?? usualOf(c).toeBack), y: zero, w: thick('toe'), h: feet };
   return [
     ...(c.hasBack ? [piece('back', back, 'back')] : []),
     ...(c.hasToe && c.feet ? [piece('toe', toe, 'toe')] : []),

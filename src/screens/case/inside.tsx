@@ -4,7 +4,6 @@ import type { Length } from '../../length/length';
 import { markAt } from '../../length/tape';
 import type { Inside } from '../../trade/carcass/case';
 import { numberOf } from '../../trade/carcass/stands-as';
-import { usual } from '../../trade/carcass/usual';
 import { Chip } from '../../ui/button';
 import { Acts, Sentence } from '../shared/sentence';
 import * as asks from './asks';
@@ -40,7 +39,7 @@ function evenly({ worked, job, i }: InsidePart): Length | undefined {
 
 function sentence(part: InsidePart): ComponentChildren {
   const { c, i } = part;
-  const { blank } = blanks(part);
+  const { blank, usual } = blanks(part);
   const bay = c.partitions > 0 ? words.inBay(blank(asks.insideBay(c, i))) : null;
   const length = (at: asks.InsideLengthAt) => blank(asks.insideLength(c, i, at));
   switch (i.kind) {

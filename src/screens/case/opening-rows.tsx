@@ -10,7 +10,9 @@ import {
   subtract,
 } from '../../length/length';
 import type { Built } from '../../trade/carcass/case';
-import { Given, Inline, Mixed } from '../../ui/mixed';
+import { Dots } from '../../ui/blank';
+import { Given } from '../../ui/given';
+import { Inline, Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { exactly as w } from '../shared/exact-words';
 import { againstPlan } from '../shared/plan-words';
@@ -68,7 +70,7 @@ function Places({ opening, built, onOpen }: Omit<RowsProps, 'bench' | 'id'>) {
         return (
           <button key={place} type="button" class="chip place-chip" onClick={() => onOpen(place)}>
             <span class="s">{names[place]}</span>
-            {read ? <Given value={read} /> : <span class="dots">····</span>}
+            {read ? <Given value={read} /> : <Dots />}
             {read && <Difference value={read} planned={opening.planned} />}
           </button>
         );

@@ -2,7 +2,6 @@ import type { ComponentChildren } from 'preact';
 import { editCase } from '../../job/edits';
 import { half } from '../../length/length';
 import type { Case } from '../../trade/carcass/case';
-import { usual } from '../../trade/carcass/usual';
 import { Chip } from '../../ui/button';
 import { Acts, Sentence } from '../shared/sentence';
 import { Add } from './add';
@@ -22,7 +21,7 @@ type Blanks = ReturnType<typeof blanks>;
 const back: Option = {
   name: 'back',
   field: 'hasBack',
-  sentence: (_, { length, of }) =>
+  sentence: (_, { length, of, usual }) =>
     words.back({
       stock: of('back'),
       deep: length('backDeep', usual.backDeep),
@@ -34,7 +33,7 @@ const back: Option = {
 const cleats: Option = {
   name: 'cleats',
   field: 'cleats',
-  sentence: (c, { blank, length, of, thick }) => {
+  sentence: (c, { blank, length, of, thick, usual }) => {
     const side = thick('side');
     return words.cleats(c, {
       count: blank(asks.caseCount(c, 'cleats', words.howMany.cleats)),
@@ -50,7 +49,7 @@ const cleats: Option = {
 const frame: Option = {
   name: 'frame',
   field: 'hasFrame',
-  sentence: (c, { blank, length, of }) =>
+  sentence: (c, { blank, length, of, usual }) =>
     words.frame(c, {
       stock: of('frame'),
       past: length('overhang', usual.overhang),
@@ -66,7 +65,7 @@ const frame: Option = {
 const loose: Option = {
   name: 'loose',
   field: 'hasLooseTop',
-  sentence: (_, { length, of }) =>
+  sentence: (_, { length, of, usual }) =>
     words.looseTop({
       stock: of('loose'),
       front: length('looseFront', usual.looseOver),
@@ -88,13 +87,14 @@ const edging: Option = {
 const toe: Option = {
   name: 'toe',
   field: 'hasToe',
-  sentence: (_, { length, of }) => words.toe({ stock: of('toe'), back: length('toeBack', usual.toeBack) }),
+  sentence: (_, { length, of, usual }) =>
+    words.toe({ stock: of('toe'), back: length('toeBack', usual.toeBack) }),
 };
 
 const base: Option = {
   name: 'base',
   field: 'hasBase',
-  sentence: (c, { blank, length, of }) =>
+  sentence: (c, { blank, length, of, usual }) =>
     words.base(c, {
       stock: of('base'),
       crosses: blank(asks.caseCount(c, 'crosses', words.howMany.crosses)),

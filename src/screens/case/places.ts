@@ -115,6 +115,7 @@ export function placeOf(problem: CaseProblem, c: Case): Place {
     case 'missing':
     case 'not-positive':
     case 'negative':
+    case 'too-much':
     case 'through':
       return atFields(problem.field);
     case 'missing-inside':

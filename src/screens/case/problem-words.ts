@@ -42,12 +42,12 @@ export function caseProblemText(problem: CaseProblem, c: Case): string {
       return `${caseFieldNames[problem.field]} must be more than 0.`;
     case 'negative':
       return `${caseFieldNames[problem.field]} is ${w(problem.by)} below 0. Make it 0 or more.`;
+    case 'too-much':
+      return `${caseFieldNames[problem.field]} is ${w(problem.by)} too much. At most ${w(problem.most)}.`;
     case 'negative-inside':
       return `${capital(insideWords[problem.field])} is ${w(problem.by)} below 0 for ${insideName(c, problem.in)}. Make it 0 or more.`;
     case 'no-opening':
-      return problem.across
-        ? `The sides and partitions alone are ${w(problem.by)} over what there is between. Go wider by more than that.`
-        : `Feet, bottom and top alone are ${w(problem.by)} over the height. Go higher by more than that.`;
+      return closedText(problem.across, w(problem.by));
     case 'bays-off':
       return `The bays given are ${w(absolute(problem.by))} ${problem.by.s < 0n ? 'short of' : 'over'} the clear width together. Leave one blank: it takes what is left.`;
     case 'through':
@@ -75,6 +75,11 @@ export function caseProblemText(problem: CaseProblem, c: Case): string {
 
 /** What the grooves of these parts come to. @example onParts(['Left side', 'Right side'], 'It runs off.') */
 export const onParts = (parts: readonly string[], text: string): string => `${parts.join(' and ')}: ${text}`;
+
+const closedText = (across: boolean, by: string): string =>
+  across
+    ? `The sides and partitions alone are ${by} over what there is between. Go wider by more than that.`
+    : `Feet, bottom and top alone are ${by} over the height. Go higher by more than that.`;
 
 /** Where its lower face clears the other. */
 function clears({ under, over }: Extract<CaseProblem, { code: 'overlap' }>): string {

@@ -1,6 +1,5 @@
 import { editCase } from '../../job/edits';
 import { half } from '../../length/length';
-import { usual } from '../../trade/carcass/usual';
 import { Chip } from '../../ui/button';
 import { Acts, Sentence } from '../shared/sentence';
 import * as asks from './asks';
@@ -10,7 +9,7 @@ import * as words from './sentence-words';
 
 export function SizeSentence(part: CasePart) {
   const { c } = part;
-  const { blank, length } = blanks(part);
+  const { blank, length, usual } = blanks(part);
   const outside = c.hold === 'outside';
   return (
     <section class="fillin" aria-label={words.sizes}>
@@ -53,7 +52,7 @@ export function StockSentence(part: CasePart) {
 
 export function JointSentence(part: CasePart) {
   const { c, act } = part;
-  const { length, thick } = blanks(part);
+  const { length, thick, usual } = blanks(part);
   const side = thick('side');
   return (
     <Sentence label={words.joints}>

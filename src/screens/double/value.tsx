@@ -4,7 +4,7 @@ import { amount } from '../../job/kinds';
 import { said } from '../../job/merge';
 import { fieldAt } from '../../job/paths';
 import { fromStored } from '../../length/stored';
-import { Bare, Given } from '../../ui/mixed';
+import { Bare, Given } from '../../ui/given';
 import * as words from './words';
 
 type SaidProps = { readonly entry: Entry; readonly job: Job };

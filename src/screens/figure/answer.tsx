@@ -5,8 +5,9 @@ import { asNumber, isNegative, isZero, type Length, less, negate, zero } from '.
 import type { Rounded } from '../../length/round';
 import { fromOtherEnd, markAt, type Tape, unitsOf } from '../../length/tape';
 import { spoken, writeLength } from '../../length/write';
+import { Bare } from '../../ui/given';
 import { Lens } from '../../ui/lens';
-import { Bare, Inline, Mixed, Remainder, Sign } from '../../ui/mixed';
+import { Inline, Mixed, Remainder, Sign } from '../../ui/mixed';
 import * as words from './words';
 import './figure.css';
 
@@ -103,7 +104,7 @@ function CountAnswer({ exact, expr, lookup, tape }: AnswerProps & { readonly exa
       {left ? (
         <>
           {words.timesAnd(<Inline value={left} tape={tape === '0.001' ? '1/64' : tape} />)}
-          <span class="sr">{spoken(left)}</span>
+          <span class="sr">{spoken(left, undefined, tape === '0.001' ? '1/64' : tape)}</span>
         </>
       ) : (
         words.aCount

@@ -2,7 +2,7 @@ import { Dock } from '../../ui/dock';
 import { useTypedText } from '../shared/use-typed-text';
 import { type FigureState, nameLine } from './figure.model';
 import * as words from './words';
-import '../../ui/wedge.css';
+import '../../ui/field-text.css';
 import '../shared/ask.css';
 
 type NameDockProps = {

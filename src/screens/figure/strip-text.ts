@@ -1,7 +1,7 @@
 import { type Token, tokensOf } from '../../length/expr';
 import { parseLine } from '../../length/parse-line';
 import { markAt, type Tape } from '../../length/tape';
-import { remainder, writeLength } from '../../length/write';
+import { remainder, writeLength, writeNumber } from '../../length/write';
 import { callIt, type Line, lineValue } from './lines';
 
 /**
@@ -18,7 +18,7 @@ function lineText(lines: readonly Line[], line: Line, tape: Tape): string {
   const sum = `${callIt(lines, line.id)}: ${working}`;
   const worth = lineValue(lines, line.id);
   if (!worth.ok) return sum;
-  if (worth.value.kind !== 'length') return `${sum} = ${worth.value.value.toFraction(true)}`;
+  if (worth.value.kind !== 'length') return `${sum} = ${writeNumber(worth.value.value)}`;
   const mark = markAt(worth.value.value, tape);
   const left = remainder(mark.rest, tape);
   return `${sum} = ${writeLength(mark.value, tape)}${left ? ` ${left.word} ${left.by}`.trimEnd() : ''}`;

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { tokensOf } from '../../length/expr';
 import { parseLine } from '../../length/parse-line';
 import { markAt, type Tape } from '../../length/tape';
+import { writeNumber } from '../../length/write';
 import { Bar, BarButton } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import { useClose } from '../../ui/close';
@@ -96,9 +97,7 @@ function Row({ line, state, tape, onTap }: RowProps) {
         {!value.ok && <span class="rem">{words.reckonText(value.error, call)}</span>}
       </span>
       {mark && <Mixed value={mark.value} rest={mark.rest} tape={tape} />}
-      {value.ok && value.value.kind !== 'length' && (
-        <span class="dec">{value.value.value.toFraction(true)}</span>
-      )}
+      {value.ok && value.value.kind !== 'length' && <span class="dec">{writeNumber(value.value.value)}</span>}
       {mark && <Remainder tape={tape} rest={mark.rest} by={false} />}
     </button>
   );

@@ -1,6 +1,6 @@
 import { parseLine } from '../../length/parse-line';
 import { fromOtherEnd, markAt, type Tape } from '../../length/tape';
-import { spoken } from '../../length/write';
+import { spoken, writeNumber } from '../../length/write';
 import { Inline } from '../../ui/mixed';
 import { Answer } from './answer';
 import { type FigureState, fromLength, lookAt } from './figure.model';
@@ -112,7 +112,7 @@ function said(state: FigureState, tape: Tape): string | undefined {
   const { result } = lookAt(state);
   if (!result) return undefined;
   if (!result.ok) return words.reckonText(result.error, (id) => callIt(state.lines, id));
-  if (result.value.kind !== 'length') return result.value.value.toFraction(true);
+  if (result.value.kind !== 'length') return writeNumber(result.value.value);
   const mark = markAt(result.value.value, tape);
   const from = fromLength(state);
   const other = from && fromOtherEnd(from, mark, tape);

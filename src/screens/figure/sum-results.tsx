@@ -5,8 +5,8 @@ import { inches, type Length, less, subtract, zero } from '../../length/length';
 import { type Racking, squareUp } from '../../length/racking';
 import type { Rounded } from '../../length/round';
 import { fromOtherEnd, grainOf, markAt, type Tape } from '../../length/tape';
-import { writeLength } from '../../length/write';
 import { Mixed, Remainder, Sign } from '../../ui/mixed';
+import { exactly } from '../shared/exact-words';
 import * as squareWords from '../shared/square-words';
 import type { SumRule } from './sum-rule';
 import * as words from './sum-words';
@@ -46,7 +46,7 @@ export const otherEndSum: SumRule = {
     const [whole, mark] = [length('length'), length('mark')];
     if (!whole || !mark) return null;
     if (less(mark, zero)) return <Wrong>{words.beforeEnd}</Wrong>;
-    if (less(whole, mark)) return <Wrong>{words.pastEnd(writeLength(subtract(mark, whole)))}</Wrong>;
+    if (less(whole, mark)) return <Wrong>{words.pastEnd(exactly(subtract(mark, whole)))}</Wrong>;
     const at = markAt(mark, tape);
     return (
       <>
@@ -136,9 +136,9 @@ export const burnedSum: SumRule = {
   ...words.burned,
   result: ({ length }, tape) => {
     const reading = length('reading');
-    if (!reading) return <p class="note">{words.startsAt(writeLength(inches(1n)))}</p>;
+    if (!reading) return <p class="note">{words.startsAt(exactly(inches(1n)))}</p>;
     const found = trueReading(reading, { burned: length('burned') ?? zero, body: length('body') ?? zero });
-    if (!found.ok) return <Wrong>{words.lessThanStart(writeLength(found.error.by))}</Wrong>;
+    if (!found.ok) return <Wrong>{words.lessThanStart(exactly(found.error.by))}</Wrong>;
     return (
       <>
         <Marked value={found.value.value} tape={tape} label={words.really} />

@@ -5,6 +5,7 @@ import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { StripsError } from '../../trade/sheets/strips';
 import { counted, wordFor } from '../shared/counted';
+import { exactly } from '../shared/exact-words';
 import type { SumWords } from './sum-rule';
 
 export const list = 'Quick sums';
@@ -56,7 +57,7 @@ export function partsText(error: PartsError): string {
     case 'dividers-fill-it':
       return isZero(error.over)
         ? `The dividers alone fill the length. ${counted(error.most, 'part', 'parts')} would fit.`
-        : `The dividers alone run ${writeLength(error.over)} over the length. ${counted(error.most, 'part', 'parts')} would fit.`;
+        : `The dividers alone run ${exactly(error.over)} over the length. ${counted(error.most, 'part', 'parts')} would fit.`;
     default:
       return assertNever(error);
   }

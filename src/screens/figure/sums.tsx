@@ -7,8 +7,8 @@ import { Bar, BarButton } from '../../ui/bar';
 import { Blank } from '../../ui/blank';
 import { useClose } from '../../ui/close';
 import { ChoiceDock } from '../../ui/dock';
+import { Given } from '../../ui/given';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given } from '../../ui/mixed';
 import type { Desk } from './desk';
 import { type FigureState, fillBlank, undoFigure } from './figure.model';
 import { guideSum, stripsSum } from './sheet-sums';
@@ -99,6 +99,7 @@ const Sentence = ({ sentence, blanks, open, onOpen }: SentenceProps) => (
       ) : (
         <Blank
           key={piece.blank}
+          length={!piece.count}
           label={piece.label}
           open={open?.blank === piece.blank}
           onTap={() => onOpen(piece)}

@@ -220,10 +220,6 @@ export function noteText(note: Note, figure: string): string {
       return `${figure}: the comma is a decimal point here. For a thousand leave it out.`;
     case 'over-120-inches':
       return `${figure} is more than ten feet.`;
-    case 'looks-like-mm':
-      return `${figure} looks like millimetres.`;
-    case 'looks-like-inches':
-      return `${figure} looks like inches.`;
     default:
       return assertNever(note);
   }

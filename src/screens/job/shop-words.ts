@@ -1,4 +1,8 @@
+import type { Length } from '../../length/length';
+import { usualOverlap, usualPass } from '../../trade/machines/depths';
 import type { ShopField } from '../../trade/machines/shop';
+import { unitInHand } from '../../ui/unit-in-hand';
+import { exactly } from '../shared/exact-words';
 
 export const title = 'Shop figures';
 export const under = 'measured once, for every job';
@@ -21,11 +25,18 @@ export const groups: readonly { readonly title: string; readonly fields: readonl
   { title: 'Slides', fields: ['slideThickness', 'slideHeight', 'slideLength'] },
 ];
 
-const unsaid: Partial<Record<ShopField, string>> = {
-  overlap: '1/16, usual',
-  routerPass: '1/8, usual',
-  slidingStack: 'takes none',
-};
-
 /** What stands for a figure not measured: some have a usual one. */
-export const notMeasured = (field: ShopField): string => unsaid[field] ?? 'not measured';
+export function notMeasured(field: ShopField): string {
+  switch (field) {
+    case 'overlap':
+      return usually(usualOverlap[unitInHand()]);
+    case 'routerPass':
+      return usually(usualPass);
+    case 'slidingStack':
+      return 'takes none';
+    default:
+      return 'not measured';
+  }
+}
+
+const usually = (figure: Length): string => `${exactly(figure)}, usual`;

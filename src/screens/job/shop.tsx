@@ -1,14 +1,31 @@
 import { useState } from 'preact/hooks';
+import type { BandKind } from '../../length/bands';
 import type { Shop, ShopField } from '../../trade/machines/shop';
 import { Bar } from '../../ui/bar';
 import { Chip } from '../../ui/button';
+import { Given } from '../../ui/given';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { shopFields } from '../shared/layout-words';
 import { leave } from '../shared/leave';
 import * as words from './shop-words';
 import { StackBox } from './stack-box';
+
+/** What a figure is for, as far as that says how large it can be. */
+const kinds: Partial<Record<ShopField, BandKind>> = {
+  single: 'kerf',
+  kerf: 'kerf',
+  bit: 'cutter',
+  block: 'place',
+  capacity: 'place',
+  stopReach: 'place',
+  routerBase: 'place',
+  shoeKeep: 'place',
+  shoeWaste: 'place',
+  slideThickness: 'gap',
+  slideHeight: 'length',
+  slideLength: 'length',
+};
 
 /** Figures of the shop's own tools: measured once, used by every job. */
 export function ShopScreen({ bench }: { readonly bench: Bench }) {
@@ -39,6 +56,7 @@ export function ShopScreen({ bench }: { readonly bench: Bench }) {
           title={shopFields[open]}
           tape="1/64"
           fill="length"
+          kind={kinds[open]}
           now={shop[open]}
           signed={open === 'stepError'}
           onLength={(value) => void bench.keepShop(open, value)}

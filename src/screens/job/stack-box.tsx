@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
-import { writeDecimal } from '../../length/write';
 import { Chip } from '../../ui/button';
+import { Given } from '../../ui/given';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import * as words from '../shared/drawer-words';
+import { closely } from '../shared/exact-words';
 import { SetRows } from '../shared/set-rows';
 import { ShimDrawer } from '../shared/shim-drawer';
 import { keepLists, listsOf } from '../shared/shop-lists';
@@ -40,7 +40,7 @@ function ScrewShelf({ bench }: { readonly bench: Bench }) {
             key={k}
             type="button"
             class="chip"
-            aria-label={words.takeScrew(writeDecimal(x))}
+            aria-label={words.takeScrew(closely(x))}
             onClick={() => keepLists(bench, { screws: screws.filter((_, j) => j !== k) })}
           >
             <Given value={x} /> <Icon name="cross" />
@@ -53,6 +53,7 @@ function ScrewShelf({ bench }: { readonly bench: Bench }) {
           title={words.screwLength}
           tape="1/64"
           fill="length"
+          kind="screw"
           onLength={(value) =>
             value && keepLists(bench, { screws: [...screws, value].sort((a, b) => a.compare(b)) })
           }

@@ -2,6 +2,7 @@ import type { Job } from '../../job/job';
 import { sheetOf } from '../../plan/measured-sheets';
 import { BarButton } from '../../ui/bar';
 import { Mixed } from '../../ui/mixed';
+import { tapeInHand } from '../../ui/unit-in-hand';
 import type { Bench } from '../bench';
 import { measureSheet } from '../shared/measure-sheet';
 import * as words from './words';
@@ -31,7 +32,7 @@ export const StockList = ({ bench, job }: { readonly bench: Bench; readonly job:
 type LineProps = { readonly stock: Job['stock'][number]; readonly onTap: () => void };
 
 function StockLine({ stock, onTap }: LineProps) {
-  const [sheet] = sheetOf(stock);
+  const [sheet] = sheetOf(stock, tapeInHand.value);
   return (
     <button type="button" class="mat" onClick={onTap}>
       <Edge solid={stock.kind === 'stick'} />

@@ -1,4 +1,5 @@
 import { editBoard, editPlace, editRun, editWide } from '../../job/edits';
+import type { BandKind } from '../../length/bands';
 import type { Length } from '../../length/length';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
 import { machineFor } from '../../trade/machines/groove-machines';
@@ -17,6 +18,26 @@ export type Asks = Readonly<Record<string, Ask>>;
 
 type Choices = Extract<Ask, { readonly as: 'choice' }>['choices'];
 
+/** What a figure is for, as far as that says how large it can be; one that may be below nothing says little. */
+const boardKinds: Partial<Record<LengthOf<Board>, BandKind>> = {
+  length: 'length',
+  across: 'length',
+  thickness: 'thickness',
+  cutter: 'cutter',
+};
+
+const runKinds: Partial<Record<LengthOf<Run>, BandKind>> = {
+  width: 'groove',
+  depth: 'depth',
+  pitch: 'place',
+  endRoom: 'place',
+  span: 'place',
+  part: 'thickness',
+  stopped: 'place',
+};
+
+const wideKinds: Partial<Record<LengthOf<Wide>, BandKind>> = { width: 'place', depth: 'depth' };
+
 const boardLength = (
   board: Board,
   field: LengthOf<Board>,
@@ -24,6 +45,7 @@ const boardLength = (
 ): Ask => ({
   as: 'length',
   title,
+  kind: boardKinds[field],
   now: board[field],
   signed: field === 'datum' || field === 'mate',
   save: (value) =>
@@ -48,6 +70,7 @@ const boardChoice = (board: Board, field: 'made' | 'end' | 'stock', choices: Cho
 const boardCopies = (board: Board): Ask => ({
   as: 'count',
   title: words.boardTitles.copies,
+  unit: words.boards,
   now: board.copies,
   save: (copies) => editBoard(board.id, { copies: copies ?? 1 }),
 });
@@ -105,6 +128,7 @@ type RunOf = { readonly board: Board; readonly run: Run };
 const runLength = ({ board, run }: RunOf, field: LengthOf<Run>, title: words.RunTitle = field): Ask => ({
   as: 'length',
   title: words.runTitle(board, run, title),
+  kind: runKinds[field],
   now: run[field],
   signed: field === 'first',
   save: (value) => editRun(board.id, run.id, { [field]: value }),
@@ -113,6 +137,7 @@ const runLength = ({ board, run }: RunOf, field: LengthOf<Run>, title: words.Run
 const runCount = ({ board, run }: RunOf): Ask => ({
   as: 'count',
   title: words.runTitle(board, run, 'count'),
+  unit: words.grooves,
   now: run.count,
   save: (count) => editRun(board.id, run.id, { count }),
 });
@@ -183,6 +208,7 @@ export const nextPlace = (of: RunOf, id: string): Ask => ({
 const wideLength = (board: Board, wide: Wide, field: LengthOf<Wide>): Ask => ({
   as: 'length',
   title: words.wideTitle(field, board.wides.indexOf(wide)),
+  kind: wideKinds[field],
   now: wide[field],
   signed: field === 'near',
   save: (value) => editWide(board.id, wide.id, { [field]: value }),

@@ -70,6 +70,10 @@ export const wideRemoved = 'Wide groove removed';
 export const takenAway = (no: number): string => `No. ${no} removed`;
 
 /** Titles of the blanks of a board. */
+// What is counted, beside its figure.
+export const boards = 'boards';
+export const grooves = 'grooves';
+
 export const boardTitles = {
   name: 'Name of the board',
   made: 'What is cut from this layout',

@@ -1,11 +1,13 @@
 import type { ComponentChildren } from 'preact';
-import { absolute, isNegative, isPositive, isZero, type Length } from '../../length/length';
+import { absolute, inches, isNegative, isPositive, isZero, type Length } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import type { Tape } from '../../length/tape';
-import { writeDecimal, writeLength } from '../../length/write';
+import { writeLength } from '../../length/write';
 import type { Web } from '../../trade/grooves/lands';
 import type { Layout } from '../../trade/grooves/lay-out';
 import type { Dropped } from '../../trade/grooves/layout';
-import { exactly as w } from '../shared/exact-words';
+import { unitInHand } from '../../ui/unit-in-hand';
+import { closely, exactly as w } from '../shared/exact-words';
 import { callGroove } from '../shared/layout-words';
 import '../../ui/mixed.css';
 
@@ -23,7 +25,7 @@ export function webText(
   found: Web,
   { layout, thickness }: { readonly layout: Layout; readonly thickness: Length },
 ): string {
-  const left = `${writeLength(found.web)} of ${writeLength(thickness)} is left.`;
+  const left = `${w(found.web)} of ${w(thickness)} is left.`;
   if (found.b === undefined) return `Behind the deepest groove ${left}`;
   const [a, b] = [callGroove(layout, found.a), callGroove(layout, found.b)];
   return `Between ${a} and ${b} on the other face ${left}`;
@@ -40,7 +42,7 @@ export const partName = (name: string): string => name || 'board';
 
 export const endForEnd = 'End-for-end safe: turned round, the same grooves fall in the same places.';
 export const notEndForEnd = (start: Length): string =>
-  `Not end-for-end safe. Start ${writeLength(start)} from the end and it would be: one less mistake to make.`;
+  `Not end-for-end safe. Start ${w(start)} from the end and it would be: one less mistake to make.`;
 
 export const openBook =
   'Left and right side as an open book, fronts outward, both standing on the reference end';
@@ -54,7 +56,7 @@ export const pair = (stopped: boolean): string =>
 /** How far off the last of some steps is, and which way. @example '0.094, past its place' */
 export function offText(off: Length): string {
   const way = isZero(off) ? '' : isNegative(off) ? ', short of its place' : ', past its place';
-  return `${writeDecimal(off)}${way}`;
+  return `${closely(off)}${way}`;
 }
 
 type SteppingProps = {
@@ -68,12 +70,15 @@ type SteppingProps = {
   readonly tooMuch: boolean;
 };
 
+/** More than this adds up to a mark that is off. Common practice, no source. */
+export const mostOff = (): Length => figureIn(unitInHand(), inches(1n, 64n));
+
 /** What stepping would cost beside absolute marks. */
 export const Stepping = ({ within, step, tape, each, off, tooMuch }: SteppingProps) => (
   <>
-    <b>Marked off one end</b>, each groove is within {writeLength(within, '1/64')}. <b>Stepped</b> at{' '}
-    {writeLength(step, tape)}, each step off by {writeDecimal(each)}, the last is off by <b>{offText(off)}</b>
-    {tooMuch && <span class="rem"> over 1/64: lay out from one end</span>}.
+    <b>Marked off one end</b>, each groove is within {w(within)}. <b>Stepped</b> at {writeLength(step, tape)},
+    each step off by {closely(each)}, the last is off by <b>{offText(off)}</b>
+    {tooMuch && <span class="rem"> over {w(mostOff())}: lay out from one end</span>}.
   </>
 );
 
@@ -82,7 +87,7 @@ export const stepOff = (blank: ComponentChildren) => <>One step of a pin or bloc
 
 /** What tapes of the three classes may be out by over a length. */
 export const tapeText = (over: string, [one, two, three]: readonly [Length, Length, Length]): string =>
-  `Over ${over} a class I tape may be out by ${writeDecimal(one)}, class II by ${writeDecimal(two)}, class III by ${writeDecimal(three)}, hook included. One tape for the whole job.`;
+  `Over ${over} a class I tape may be out by ${closely(one)}, class II by ${closely(two)}, class III by ${closely(three)}, hook included. One tape for the whole job.`;
 
 export const readTitle = 'Near edge of the last groove, as read';
 export const asRead = (groove: string, blank: ComponentChildren) => (
@@ -92,18 +97,18 @@ export const asRead = (groove: string, blank: ComponentChildren) => (
 );
 
 export const readTooLittle = (first: Length): string =>
-  `The first groove starts at ${writeLength(first)}: the last reads more than that.`;
+  `The first groove starts at ${w(first)}: the last reads more than that.`;
 
 export const realPitch = 'Real pitch';
 export const lastIsOff = (off: Length): string =>
-  `the last is ${writeDecimal(absolute(off))} ${isNegative(off) ? 'short' : 'past'}; cut the mate to this pitch`;
+  `the last is ${closely(absolute(off))} ${isNegative(off) ? 'short' : 'past'}; cut the mate to this pitch`;
 
 export const nextStackTitle = 'Width of the next stack';
 
 /** Pencil marks for another stack: the blank takes its width, then it is said how the marks move. */
 export const rebuilt = (now: Length, blank: ComponentChildren, moves: string) => (
   <>
-    These pencil marks belong to a stack {writeDecimal(now)} wide. Rebuilt to {blank}
+    These pencil marks belong to a stack {closely(now)} wide. Rebuilt to {blank}
     {moves && ` ${moves}`}
   </>
 );
@@ -113,5 +118,5 @@ export function marksMove(shift: Length | undefined, end: string): string {
   if (!shift) return '';
   if (isZero(shift)) return 'they stay where they are.';
   const way = isPositive(shift) ? `away from the blade, toward the ${end} end` : 'back toward the blade';
-  return `every mark moves ${writeDecimal(absolute(shift))} ${way}.`;
+  return `every mark moves ${closely(absolute(shift))} ${way}.`;
 }

@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
 import { forDrawing, isPositive, zero } from '../../length/length';
-import { writeDecimal } from '../../length/write';
 import type { View } from '../../plan/board-layout';
 import type { Board } from '../../trade/grooves/board';
 import { fenceMarkShift } from '../../trade/grooves/fence-marks';
@@ -9,11 +8,12 @@ import { spacerFor } from '../../trade/grooves/lay-out';
 import { centredStart } from '../../trade/grooves/place';
 import { machineFor } from '../../trade/machines/groove-machines';
 import { Blank } from '../../ui/blank';
+import { Given } from '../../ui/given';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given } from '../../ui/mixed';
 import { OpenBook } from '../../ui/open-book';
 import type { Bench } from '../bench';
+import { closely } from '../shared/exact-words';
 import { boardWord } from '../shared/part-words';
 import { useLength } from '../shared/stays';
 import { warningText } from '../shared/warning-words';
@@ -125,8 +125,8 @@ function Rebuilt({ view }: { readonly view: View }) {
       <p>
         {words.rebuilt(
           now,
-          <Blank label={words.nextStackTitle} open={open} onTap={() => setOpen(true)}>
-            {next && writeDecimal(next)}
+          <Blank length label={words.nextStackTitle} open={open} onTap={() => setOpen(true)}>
+            {next && closely(next)}
           </Blank>,
           words.marksMove(shift, board.end),
         )}

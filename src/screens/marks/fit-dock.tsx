@@ -1,6 +1,9 @@
+import type { BandKind } from '../../length/bands';
 import type { Length } from '../../length/length';
+import { clearancesIn } from '../../trade/grooves/fit';
 import { ChoiceDock } from '../../ui/dock';
 import { KeySheet } from '../../ui/key-sheet';
+import { unitInHand } from '../../ui/unit-in-hand';
 import { type Given, here, type Kind } from './fit-given';
 import * as words from './fit-words';
 
@@ -21,6 +24,7 @@ export function FitDock({ given, open, onClose }: DockProps) {
   return (
     <LengthDock
       title={words.clearanceTitle}
+      kind="clearance"
       now={given.clearance}
       onLength={given.setOther}
       onClose={onClose}
@@ -48,7 +52,10 @@ const SheetDock = ({ given: { sheets, sheet, setSheet }, onClose }: DockProps) =
 const KindDock = ({ given: { kind, setKind, setOther }, onClose }: DockProps) => (
   <ChoiceDock
     title={words.kindsTitle}
-    choices={words.kinds}
+    choices={words.kinds.map((k) => ({
+      ...k,
+      hint: words.kindHint(k.value, clearancesIn(unitInHand())[k.value]),
+    }))}
     chosen={kind}
     onChoose={(value: Kind) => {
       setKind(value);
@@ -62,6 +69,7 @@ const KindDock = ({ given: { kind, setKind, setOther }, onClose }: DockProps) =>
 const ReadingDock = ({ given: { own, setOwn }, open: at, onClose }: DockProps<number>) => (
   <LengthDock
     title={words.reading(at, own[at] !== undefined)}
+    kind="thickness"
     now={own[at]}
     onLength={(value) => setOwn([...own.slice(0, at), ...(value ? [value] : []), ...own.slice(at + 1)])}
     onClose={onClose}
@@ -70,6 +78,7 @@ const ReadingDock = ({ given: { own, setOwn }, open: at, onClose }: DockProps<nu
 
 type LengthDockProps = {
   readonly title: string;
+  readonly kind: BandKind;
   readonly now: Length | undefined;
   readonly onLength: (value: Length | undefined) => void;
   readonly onClose: () => void;

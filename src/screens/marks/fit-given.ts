@@ -1,6 +1,7 @@
 import type { Job } from '../../job/job';
 import { sheetsOf } from '../../plan/measured-sheets';
-import { clearances } from '../../trade/grooves/fit';
+import { clearancesIn } from '../../trade/grooves/fit';
+import { unitInHand } from '../../ui/unit-in-hand';
 import { useLength, useLengths, useStays } from '../shared/stays';
 import * as words from './fit-words';
 
@@ -20,7 +21,7 @@ export function useGiven(groove: string, job: Job | undefined) {
   const [kind, setKind] = useStays<Kind>(`fit kind ${groove}`, kinds, 'glued');
   const [other, setOther] = useLength(`fit clearance ${groove}`);
   const readings = job?.stock.find((s) => s.id === sheet)?.readings ?? own;
-  const clearance = other ?? clearances[kind];
+  const clearance = other ?? clearancesIn(unitInHand())[kind];
   return { sheets, sheet, setSheet, readings, own, setOwn, kind, setKind, clearance, setOther };
 }
 

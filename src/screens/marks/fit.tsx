@@ -1,13 +1,14 @@
 import { useState } from 'preact/hooks';
 import { editRun } from '../../job/edits';
 import type { Length } from '../../length/length';
-import { writeDecimal } from '../../length/write';
 import type { Sheet } from '../../plan/measured-sheets';
 import type { Board } from '../../trade/grooves/board';
 import { type Fit, fitFrom } from '../../trade/grooves/fit';
 import { Bar } from '../../ui/bar';
 import { Blank } from '../../ui/blank';
+import { unitInHand } from '../../ui/unit-in-hand';
 import type { Bench } from '../bench';
+import { closely } from '../shared/exact-words';
 import { NoBoard } from '../shared/no-board';
 import { boardWord } from '../shared/part-words';
 import { FitDock, type Open } from './fit-dock';
@@ -36,7 +37,7 @@ type InHandProps = {
 function FitInHand({ bench, board, groove, given }: InHandProps) {
   const [open, setOpen] = useState<Open>();
   const { readings, clearance, kind } = given;
-  const fit = fitFrom(readings, clearance, kind.startsWith('glued'));
+  const fit = fitFrom(readings, clearance, kind.startsWith('glued'), unitInHand());
   const back = () => bench.go({ at: 'change', board: board.id });
   const take = ({ width }: Fit) =>
     void bench.act(words.widthFromSheet, editRun(board.id, groove, { width })).then(back);
@@ -86,8 +87,8 @@ function FitSlip({ given, open, onOpen }: SlipProps) {
           </Blank>
         }
         clearance={
-          <Blank label={words.clearanceTitle} open={open === 'other'} onTap={() => onOpen('other')}>
-            {writeDecimal(clearance)}
+          <Blank length label={words.clearanceTitle} open={open === 'other'} onTap={() => onOpen('other')}>
+            {closely(clearance)}
           </Blank>
         }
       />
@@ -105,12 +106,13 @@ const Readings = ({ own, open, onOpen }: ReadingsProps) => (
   <>
     {[...own, undefined].map((reading, k) => (
       <Blank
+        length
         key={k}
         label={words.reading(k, reading !== undefined)}
         open={open === k}
         onTap={() => onOpen(k)}
       >
-        {reading && writeDecimal(reading)}
+        {reading && closely(reading)}
       </Blank>
     ))}
   </>

@@ -1,5 +1,6 @@
-import { writeLength, writeMark } from '../../length/write';
+import { writeMark } from '../../length/write';
 import type { View } from '../../plan/board-layout';
+import { exactly } from '../shared/exact-words';
 import { callGroove, passText } from '../shared/layout-words';
 import { setWords, wordsAt } from '../shared/machines/groove-words';
 import * as words from './words';
@@ -11,7 +12,7 @@ export function plainLines({ board, layout, marks, settings, tape }: View): stri
     words.lineOfMark({
       groove: call(m.groove),
       near: writeMark(m.near, tape),
-      width: writeLength(m.groove.width),
+      width: exactly(m.groove.width),
       other: writeMark(m.other, tape),
     }),
   );

@@ -1,15 +1,18 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import { absolute, half, inches, type Length, less, subtract } from '../../length/length';
+import { absolute, half, type Length, less, subtract } from '../../length/length';
 import { grainOf, markAt, type Tape } from '../../length/tape';
-import { spoken, writeDecimal, writeLength } from '../../length/write';
+import { spoken, writeLength } from '../../length/write';
 import type { View } from '../../plan/board-layout';
 import { drift, realPitch } from '../../trade/grooves/place';
 import { tapeError } from '../../trade/tolerance/tape-error';
 import { Blank } from '../../ui/blank';
+import { Given } from '../../ui/given';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given, Mixed, Remainder } from '../../ui/mixed';
+import { Mixed, Remainder } from '../../ui/mixed';
+import { shownOn } from '../../ui/unit-in-hand';
 import type { Bench } from '../bench';
+import { closely } from '../shared/exact-words';
 import { callGroove } from '../shared/layout-words';
 import { useLength } from '../shared/stays';
 import * as words from './facts-words';
@@ -33,14 +36,14 @@ export function Stepping({ view, stepError, keepShop }: SteppingProps) {
   if (!row) return null;
   const { pitch, n, first, reach, last } = row;
   const blank = (what: keyof typeof titles, now: ComponentChildren) => (
-    <Blank label={titles[what]} open={open === what} onTap={() => setOpen(what)}>
+    <Blank length label={titles[what]} open={open === what} onTap={() => setOpen(what)}>
       {now}
     </Blank>
   );
   return (
     <div class="fact stepping">
       <Drift tape={view.tape} pitch={pitch} n={n} stepError={stepError} />
-      <p class="note">{words.stepOff(blank('step', stepError && writeDecimal(stepError)))}</p>
+      <p class="note">{words.stepOff(blank('step', stepError && closely(stepError)))}</p>
       <p class="note">{tapeText(reach, view.tape)}</p>
       <p>{words.asRead(callGroove(view.layout, last), blank('found', found && <Given value={found} />))}</p>
       {found && <AsFound found={found} first={first} wanted={reach} n={n} />}
@@ -92,7 +95,7 @@ function Drift({ tape, pitch, n, stepError }: DriftProps) {
       <words.Stepping
         {...{ step, tape, each, off }}
         within={half(grainOf(tape))}
-        tooMuch={less(inches(1n, 64n), absolute(off))}
+        tooMuch={less(words.mostOff(), absolute(off))}
       />
     </p>
   );
@@ -116,16 +119,17 @@ type AsFoundProps = {
 function AsFound({ found, first, wanted, n }: AsFoundProps) {
   if (!less(first, found)) return <p class="note rem">{words.readTooLittle(first)}</p>;
   const pitch = realPitch(first, found, n);
-  const mark = markAt(pitch, '1/64');
+  const tape = shownOn('1/64');
+  const mark = markAt(pitch, tape);
   return (
     <div class="nextset">
       <div class="grow">
         <b>{words.realPitch}</b>
         <p class="s muted">{words.lastIsOff(subtract(found, wanted))}</p>
-        <span class="sr">{spoken(pitch)}</span>
+        <span class="sr">{spoken(pitch, undefined, tape)}</span>
       </div>
-      <Mixed value={mark.value} tape="1/64" />
-      <Remainder tape="1/64" rest={mark.rest} by={false} />
+      <Mixed value={mark.value} tape={tape} />
+      <Remainder tape={tape} rest={mark.rest} by={false} />
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Job } from '../../job/job';
+import type { BandKind } from '../../length/bands';
 import { inches, type Length, subtract, zero } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import type { Board, Run } from '../../trade/grooves/board';
@@ -7,13 +8,21 @@ import { layOut } from '../../trade/grooves/lay-out';
 import { type Tray, trayFor } from '../../trade/grooves/tray';
 import { Bar } from '../../ui/bar';
 import { Blank } from '../../ui/blank';
+import { Given } from '../../ui/given';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given, Mixed, Remainder } from '../../ui/mixed';
+import { Mixed, Remainder } from '../../ui/mixed';
+import { shownOn } from '../../ui/unit-in-hand';
 import type { Bench } from '../bench';
 import { NoBoard } from '../shared/no-board';
 import { boardWord } from '../shared/part-words';
 import { useLength } from '../shared/stays';
 import * as words from './tray-words';
+
+const kinds: Partial<Record<keyof typeof words.titles, BandKind>> = {
+  opening: 'length',
+  slack: 'room',
+  part: 'thickness',
+};
 
 type Name = keyof typeof words.titles;
 
@@ -68,6 +77,7 @@ function TrayInHand({ bench, job: { tape }, board, given }: InHandProps) {
           title={words.titles[open]}
           tape={tape}
           fill="length"
+          kind={kinds[open]}
           now={given[open][0]}
           onLength={given[open][1]}
           onClose={() => setOpen(undefined)}
@@ -86,7 +96,7 @@ type SlipProps = Pick<InHandProps, 'given'> & {
 /** What the tray goes between, and how much slack it has. */
 function TraySlip({ given, depth, open, onOpen }: SlipProps) {
   const blank = (name: Name) => (
-    <Blank label={words.titles[name]} open={open === name} onTap={() => onOpen(name)}>
+    <Blank length label={words.titles[name]} open={open === name} onTap={() => onOpen(name)}>
       {given[name][0] && <Given value={given[name][0]} />}
     </Blank>
   );
@@ -118,7 +128,9 @@ function TrayFound({ given, opening, board, run, depth, tape }: FoundProps) {
   return (
     <section class="pad-x facts" aria-live="polite">
       <TrayWide tray={tray.value} tape={tape} />
-      {pitch && part && <p class="fact">{words.clearBetween(markAt(subtract(pitch, part), '1/64').value)}</p>}
+      {pitch && part && (
+        <p class="fact">{words.clearBetween(markAt(subtract(pitch, part), shownOn('1/64')).value)}</p>
+      )}
     </section>
   );
 }

@@ -1,11 +1,12 @@
 import type { Length } from '../../length/length';
 import type { Tape } from '../../length/tape';
-import { isTapeFraction, writeDecimal, writeLength } from '../../length/write';
+import { isTapeFraction, writeLength } from '../../length/write';
 import type { Board } from '../../trade/grooves/board';
 import type { Face, Groove } from '../../trade/grooves/layout';
 import type { Setting } from '../../trade/grooves/settings';
 import { capital } from '../shared/capital';
 import { counted } from '../shared/counted';
+import { closely, exactly } from '../shared/exact-words';
 import { wordsAt } from '../shared/machines/groove-words';
 import { boardWord } from '../shared/part-words';
 
@@ -37,7 +38,7 @@ export const part = 'Part';
 export const ownPart = (board: Board): string => boardWord(board, 'This board');
 export const facingPart = ({ mateName }: Board): string => `Facing ${mateName}`;
 
-const long = ({ length }: Board): string => `${length ? writeLength(length) : ''} long`;
+const long = ({ length }: Board): string => `${length ? exactly(length) : ''} long`;
 
 /** The drawing of a board on its end, in words. */
 export const standing = (board: Board, grooves: number): string =>
@@ -48,13 +49,13 @@ export const measureFrom = (board: Board, mate: boolean): string =>
   `Measure from this end: the ${mate ? `${board.mateName}’s own` : board.end}`;
 
 export const blueFigures = ({ datum }: Board): string =>
-  `Blue figures are from the other end: + strong, − scant.${datum ? ` The datum is ${writeLength(datum)} in.` : ''}`;
+  `Blue figures are from the other end: + strong, − scant.${datum ? ` The datum is ${exactly(datum)} in.` : ''}`;
 
 export const fromOtherEnd = 'from the other end';
 
 /** A wide groove: how wide, and what lies in it. */
 export const wideGroove = ({ width, called }: Groove): string =>
-  `${isTapeFraction(width) ? writeLength(width) : writeDecimal(width)} wide${called ? `, ${called}` : ''}`;
+  `${isTapeFraction(width) ? exactly(width) : closely(width)} wide${called ? `, ${called}` : ''}`;
 
 export const knifedAt = (was: Length, tape: Tape): string => `knifed at ${writeLength(was, tape)}`;
 export const markTick = ({ no }: Groove): string => `Marked ${no}`;
@@ -66,7 +67,7 @@ export const marking = ({ wide, no }: Groove, ticked: boolean): string =>
 export const machine = (board: Board): string => capital(wordsAt(board).label);
 export const shopFigures = 'Shop figures';
 export const oneStop = (end: string): string => `One stop for all, ${end} end on it, to the near teeth`;
-export const facingAt = (at: Length): string => `facing part ${writeLength(at)}`;
+export const facingAt = (at: Length): string => `facing part ${exactly(at)}`;
 export const copiesCut = (cut: number, of: number): string => `${cut} of ${of} cut`;
 export const teethAt = 'teeth at';
 

@@ -2,14 +2,15 @@ import { useState } from 'preact/hooks';
 import { editPiece } from '../../job/edits';
 import type { Job } from '../../job/job';
 import { equals, type Length } from '../../length/length';
-import { writeLength } from '../../length/write';
 import { recutsOf } from '../../plan/recuts';
 import type { Part } from '../../trade/carcass/part';
 import { piecesToCut } from '../../trade/setups/part-operations';
+import { Dots } from '../../ui/blank';
+import { Given } from '../../ui/given';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { exactly } from '../shared/exact-words';
 import { workWord } from '../shared/part-words';
 import * as words from './words';
 
@@ -28,7 +29,7 @@ export function AsCut({ bench, part, job }: AsCutProps) {
   const off = pieces.filter((p) => isOff(part, notes?.[p.id])).map((p) => workWord(p.name));
   const save = ({ copy, field }: Open, value: Length | undefined) =>
     void bench.act(
-      words.measured(part, value ? writeLength(value) : ''),
+      words.measured(part, value ? exactly(value) : ''),
       editPiece(part.id, copy, { [field]: value }),
     );
   return (
@@ -94,7 +95,7 @@ const PieceRow = ({ name, sizes, onTap }: PieceProps) => (
           aria-label={`${name}, ${words.trueSize[field].says}`}
           onClick={() => onTap(field)}
         >
-          {words.trueSize[field].chip} {value ? <Given value={value} /> : '····'}
+          {words.trueSize[field].chip} {value ? <Given value={value} /> : <Dots />}
         </button>
       );
     })}

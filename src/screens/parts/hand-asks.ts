@@ -32,6 +32,7 @@ export const handAsks = (work: Work, part: Part, plan: Plan): Readonly<Record<st
   figure: {
     as: 'length',
     title: words.figureTitle(work.name),
+    kind: 'place',
     now: work.figure,
     save: (figure) => editWork(work.id, { figure }),
   },

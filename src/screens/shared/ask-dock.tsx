@@ -3,6 +3,7 @@ import { asInches, asNumber, type Length } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { ChoiceDock, Dock } from '../../ui/dock';
 import { KeySheet } from '../../ui/key-sheet';
+import '../../ui/field-text.css';
 import type { Ask } from './ask';
 import { useTypedText } from './use-typed-text';
 
@@ -73,6 +74,7 @@ const LengthDock = ({ ask, tape, says, tells, sheets = [], onSave, onTry, onClos
     title={ask.title}
     tape={tape}
     fill="length"
+    kind={ask.kind}
     now={ask.now}
     signed={ask.signed}
     says={says}
@@ -89,6 +91,7 @@ const AmountDock = ({ ask, onSave, onTry, onClose }: DockProps<'amount'>) => (
     title={ask.title}
     tape="1/64"
     fill="amount"
+    unit={ask.unit}
     now={ask.now && asInches(ask.now)}
     onLength={(value) => onSave(ask.save(value && asNumber(value)))}
     onTry={(value) => onTry?.(ask.save(value && typeof value !== 'number' ? asNumber(value) : undefined))}
@@ -101,6 +104,7 @@ const CountDock = ({ ask, tape, says, onSave, onTry, onClose }: DockProps<'count
     title={ask.title}
     tape={tape}
     fill="count"
+    unit={ask.unit}
     nowCount={ask.now}
     says={says}
     onCount={(value) => onSave(ask.save(value))}

@@ -1,7 +1,8 @@
 import type { Change } from '../../job/entry';
+import type { BandKind } from '../../length/bands';
 import type { Length, Ratio } from '../../length/length';
 import { Blank } from '../../ui/blank';
-import { Bare, Given } from '../../ui/mixed';
+import { Bare, Given } from '../../ui/given';
 import './ask.css';
 
 /** A blank of a sentence: what it holds now, and the edits that filling it makes. */
@@ -10,6 +11,8 @@ export type Ask =
       readonly as: 'length';
       readonly title: string;
       readonly now: Length | undefined;
+      /** What it is for, as far as it says how large a figure can be meant. */
+      readonly kind?: BandKind | undefined;
       /** What stands in while nothing is said, and the word beside it: `usual` when not said. */
       readonly usual?: Length | undefined;
       readonly word?: string;
@@ -22,6 +25,8 @@ export type Ask =
       readonly as: 'amount';
       readonly title: string;
       readonly now: Ratio | undefined;
+      /** What it is in, said beside it. */
+      readonly unit?: string;
       readonly usual?: Ratio | undefined;
       readonly save: (value: Ratio | undefined) => readonly Change[];
     }
@@ -31,6 +36,8 @@ export type Ask =
       readonly now: number | undefined;
       /** What stands in while nothing is said. */
       readonly word?: string;
+      /** What is counted, where it is not pieces. */
+      readonly unit?: string;
       readonly save: (value: number | undefined) => readonly Change[];
     }
   | {
@@ -64,6 +71,7 @@ export function AskBlank({ ask, open, wrong, onOpen }: AskBlankProps) {
       open={open?.title === ask.title}
       wrong={wrong ?? false}
       choice={ask.as === 'choice'}
+      length={ask.as === 'length'}
       onTap={() => onOpen(ask)}
     >
       {shown(ask)}

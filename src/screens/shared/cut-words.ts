@@ -6,6 +6,7 @@ import { machineAt } from '../../trade/machines/machines';
 import type { On, TailsBy } from '../../trade/setups/on';
 import type { Operation } from '../../trade/setups/operation';
 import type { Setup } from '../../trade/setups/setup';
+import { exactly } from './exact-words';
 import { cutterNamed } from './machines/groove-words';
 import { machineNames } from './machines/machine-names';
 import { isBackEnd, wordsOf } from './machines/machine-words';
@@ -30,7 +31,7 @@ const tailsWords: Record<TailsBy, string> = { template: 'by template', 'laid-out
 
 function onWord(on: On): string {
   if (on.at === 'end' || on.at === 'edge') return sideWords(on);
-  if (on.at === 'tails') return `${tailsWords[on.by]}, tails ${writeLength(on.long)} long`;
+  if (on.at === 'tails') return `${tailsWords[on.by]}, tails ${exactly(on.long)} long`;
   return on.at === 'other-end' ? 'other end' : '';
 }
 

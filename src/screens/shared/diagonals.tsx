@@ -16,14 +16,19 @@ import { ExactOrMark } from './exact-or-mark';
 import * as words from './square-words';
 import './rows.css';
 
-type DiagonalsProps = { readonly bench: Bench; readonly worked: Worked };
+type DiagonalsProps = {
+  readonly bench: Bench;
+  readonly worked: Worked;
+  /** The blank that is open: the page has one panel at a time. */
+  readonly open: Ask | undefined;
+  readonly onOpen: (ask: Ask | undefined) => void;
+};
 
 /** The key the readings of both diagonals are kept under. */
 const key = 'diagonals';
 
 /** The diagonals of a case as dry-fitted, and what squares it: its width and height are known. */
-export function Diagonals({ bench, worked }: DiagonalsProps) {
-  const [open, setOpen] = useState<Ask>();
+export function Diagonals({ bench, worked, open, onOpen }: DiagonalsProps) {
   const [trying, setTrying] = useState<readonly Change[]>();
   const { case: kept, width, height } = worked.sizes;
   const job = bench.job.value;
@@ -32,10 +37,10 @@ export function Diagonals({ bench, worked }: DiagonalsProps) {
   const { frontA, frontB } = inHand.cases.find((c) => c.id === kept.id)?.built[key] ?? {};
   const frame = frontA && frontB && { w: width.value, h: height.value, a: frontA, b: frontB };
   const blank = (place: 'frontA' | 'frontB') => (
-    <AskBlank ask={askFor(kept, place)} open={open} onOpen={setOpen} />
+    <AskBlank ask={askFor(kept, place)} open={open} onOpen={onOpen} />
   );
   const close = () => {
-    setOpen(undefined);
+    onOpen(undefined);
     setTrying(undefined);
   };
   return (
@@ -62,6 +67,7 @@ export function Diagonals({ bench, worked }: DiagonalsProps) {
 const askFor = (c: Case, place: 'frontA' | 'frontB'): Ask => ({
   as: 'length',
   title: words.diagonalNames[place],
+  kind: 'length',
   now: c.built[key]?.[place],
   save: (value) => editBuilt(c.id, key, { [place]: value }),
 });

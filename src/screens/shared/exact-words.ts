@@ -1,12 +1,9 @@
-import { fromMillimetres, type Length } from '../../length/length';
-import { roundTo } from '../../length/round';
-import { writeDecimal, writeLength, writeMillimetres } from '../../length/write';
+import type { Length } from '../../length/length';
+import { writeDecimals, writeLength } from '../../length/write';
+import { tapeInHand } from '../../ui/unit-in-hand';
 
-/** A length in a sentence: exact where a tape or a rule could show it, else thousandths. */
-export const exactly = (x: Length): string => (x.d > 128n ? writeDecimal(x) : writeLength(x));
+/** A length in a sentence, in the unit of the job: exact where a tape has it, else a decimal. */
+export const exactly = (x: Length): string => writeLength(x, tapeInHand.value);
 
-const hundredth = fromMillimetres(1n, 100n);
-
-/** The same, and millimetres for what comes from them. */
-export const exactlyOrMetric = (x: Length): string =>
-  x.d % 127n === 0n ? writeMillimetres(roundTo(x, hundredth, 'halfExpand').value) : exactly(x);
+/** A length in a sentence as calipers read it: thousandths of an inch, hundredths of a millimetre. */
+export const closely = (x: Length): string => writeDecimals(x, tapeInHand.value);

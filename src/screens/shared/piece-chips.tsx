@@ -65,6 +65,7 @@ const SizeSheet = ({ pieces, onPieces, onClose, kind }: SheetProps & { readonly 
     title={words.howThick(kind)}
     tape="1/64"
     fill="length"
+    kind={kind === 'shim' ? 'shim' : 'kerf'}
     onLength={(size) => size && onPieces(oneMore(pieces, { size, kind }))}
     onClose={onClose}
   />

@@ -1,5 +1,5 @@
 import { absolute, isNegative, isZero, type Length } from '../../length/length';
-import { exactlyOrMetric } from './exact-words';
+import { exactly } from './exact-words';
 
 const asPlanned = 'as planned';
 
@@ -8,6 +8,4 @@ const asPlanned = 'as planned';
  * @param off reading less plan, inches
  */
 export const againstPlan = (off: Length): string =>
-  isZero(off)
-    ? asPlanned
-    : `${exactlyOrMetric(absolute(off))} ${isNegative(off) ? 'under plan' : 'over plan'}`;
+  isZero(off) ? asPlanned : `${exactly(absolute(off))} ${isNegative(off) ? 'under plan' : 'over plan'}`;

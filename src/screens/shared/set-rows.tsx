@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import { equals, type Length } from '../../length/length';
-import { writeLength } from '../../length/write';
 import { offered, type Piece, withCount } from '../../trade/stacks/pieces';
 import { KeySheet } from '../../ui/key-sheet';
 import { Inline } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import * as words from './drawer-words';
+import { exactly } from './exact-words';
 import { PieceChips } from './piece-chips';
 import { keepLists, listsOf } from './shop-lists';
 
@@ -87,10 +87,10 @@ const Outer = ({ now, onTap, onOffer }: OuterProps) => (
       <button
         type="button"
         class="chip"
-        aria-label={words.outerCuts(writeLength(offered.outer))}
+        aria-label={words.outerCuts(exactly(offered.outer))}
         onClick={onOffer}
       >
-        {writeLength(offered.outer)}
+        {exactly(offered.outer)}
       </button>
     )}
   </div>
@@ -108,7 +108,7 @@ const isOffered = ({ kind, size }: Piece): boolean =>
 const Pieces = ({ pieces, onPieces }: PiecesProps) => (
   <>
     {offered.chippers.map((size) => (
-      <Chippers key={writeLength(size)} size={size} pieces={pieces} onPieces={onPieces} />
+      <Chippers key={exactly(size)} size={size} pieces={pieces} onPieces={onPieces} />
     ))}
     <PieceChips
       pieces={pieces}
@@ -129,7 +129,7 @@ function Chippers({ size, pieces, onPieces }: ChipperProps) {
   const now = pieces
     .filter((p) => p.kind === 'chipper' && equals(p.size, size))
     .reduce((sum, p) => sum + p.count, 0);
-  const label = words.chippersOf(writeLength(size));
+  const label = words.chippersOf(exactly(size));
   return (
     <div class="pad-x setcounts" role="group" aria-label={label}>
       <span>{label}</span>

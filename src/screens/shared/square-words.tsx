@@ -1,7 +1,7 @@
 import type { ComponentChildren as Blank } from 'preact';
 import type { RackingError } from '../../length/racking';
 import { assertNever } from '../../length/result';
-import { writeLength } from '../../length/write';
+import { exactly } from './exact-words';
 
 export const diagonals = 'Diagonals';
 
@@ -38,7 +38,7 @@ export function rackingText(error: RackingError): string {
     case 'not-positive':
       return 'All four must be more than 0.';
     case 'cannot-be':
-      return `That diagonal cannot be: with this width and height it lies between ${writeLength(error.least)} and ${writeLength(error.most)}.`;
+      return `That diagonal cannot be: with this width and height it lies between ${exactly(error.least)} and ${exactly(error.most)}.`;
     default:
       return assertNever(error);
   }

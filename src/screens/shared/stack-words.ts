@@ -1,11 +1,12 @@
 import { isNegative, isZero, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
-import { isTapeFraction, writeDecimal, writeLength } from '../../length/write';
+import { isTapeFraction } from '../../length/write';
 import type { Piece } from '../../trade/stacks/pieces';
 import type { PileError } from '../../trade/stacks/pile';
 import type { StackError } from '../../trade/stacks/stack';
 import type { Correction } from '../../trade/stacks/test-cut';
 import { wordFor } from './counted';
+import { closely, exactly } from './exact-words';
 
 /** Asked once, before a stack is built. */
 export const askSet = {
@@ -25,15 +26,14 @@ export const askShims = {
 } as const;
 
 /** A piece as it is marked: a chipper in its fraction, a shim in thousandths. */
-export const sizeWords = (size: Length): string =>
-  isTapeFraction(size) ? writeLength(size) : writeDecimal(size);
+export const sizeWords = (size: Length): string => (isTapeFraction(size) ? exactly(size) : closely(size));
 
 export const pieceWords = ({ size, count, kind }: Piece): string =>
   `${count} × ${sizeWords(size)} ${kind === 'chipper' ? wordFor(count, 'chipper', 'chippers') : wordFor(count, 'shim', 'shims')}`;
 
 export const errorWords = (error: Length): string => {
   if (isZero(error)) return 'exact';
-  const by = writeDecimal(error).replace('-', '');
+  const by = closely(error).replace('-', '');
   return `${by === '0.000' ? 'under 0.001' : by} ${isNegative(error) ? 'narrow' : 'wide'}`;
 };
 
@@ -52,11 +52,11 @@ export function stackErrorText(error: StackError): string {
     case 'margin-negative':
       return 'The margin is below 0.';
     case 'single-blade':
-      return `The two outers alone cut ${writeDecimal(error.least)}. Take a single blade, or the router.`;
+      return `The two outers alone cut ${closely(error.least)}. Take a single blade, or the router.`;
     case 'over-arbor':
-      return `Past what the arbor carries, by ${writeDecimal(error.over)}. Cut it in two passes.`;
+      return `Past what the arbor carries, by ${closely(error.over)}. Cut it in two passes.`;
     case 'none-fits':
-      return `No set makes it: the nearest is ${errorWords(error.by)}. One piece of ${writeDecimal(error.fix.piece)} more would.`;
+      return `No set makes it: the nearest is ${errorWords(error.by)}. One piece of ${closely(error.fix.piece)} more would.`;
     default:
       return assertNever(error);
   }
@@ -95,8 +95,7 @@ const directions: Record<Correction['direction'], string> = {
 
 /** What to do after a test cut, and by how much. */
 export function correctionText({ by, direction, suspicion }: Correction): string {
-  const how =
-    direction === 'leave-it' ? directions[direction] : `${directions[direction]}: ${writeDecimal(by)}.`;
+  const how = direction === 'leave-it' ? directions[direction] : `${directions[direction]}: ${closely(by)}.`;
   return suspicion
     ? `${how} So far off that a chipper is missing, or the sheet is another lot: check the stack.`
     : how;

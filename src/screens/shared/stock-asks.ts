@@ -2,6 +2,7 @@ import { editBadPlace, editStock } from '../../job/edits';
 import type { Job, Stock } from '../../job/job';
 import type { Length } from '../../length/length';
 import { type Grain, usualSheets } from '../../trade/sheets/stock';
+import { unitInHand } from '../../ui/unit-in-hand';
 import type { Ask } from './ask';
 
 const titles = {
@@ -10,10 +11,13 @@ const titles = {
   rough: 'Thickness it is bought in',
 } as const;
 
+const kinds = { long: 'length', wide: 'length', trim: undefined, rough: 'thickness' } as const;
+
 /** A size of a stock; the usual stands in until it is measured. */
 export const stockLength = (stock: Stock, field: keyof typeof titles, usual?: Length): Ask => ({
   as: 'length',
   title: field === 'trim' && stock.kind === 'stick' ? 'Trimmed off both ends' : titles[field],
+  kind: kinds[field],
   now: stock[field],
   usual,
   save: (value) => editStock(stock.id, { [field]: value }),
@@ -23,8 +27,9 @@ export const stockLength = (stock: Stock, field: keyof typeof titles, usual?: Le
 export const stockWide = (stock: Stock, widest: Length | undefined): Ask => ({
   as: 'length',
   title: 'How wide it is',
+  kind: 'length',
   now: stock.wide,
-  usual: stock.kind === 'stick' ? widest : usualSheets.wide,
+  usual: stock.kind === 'stick' ? widest : usualSheets(unitInHand()).wide,
   ...(stock.kind === 'stick' ? { word: 'widest piece' } : {}),
   save: (wide) => editStock(stock.id, { wide }),
 });
@@ -44,6 +49,7 @@ export const stockGrain = (stock: Stock): Ask => ({
 export const stockHave = (stock: Stock): Ask => ({
   as: 'count',
   title: 'How many are at hand',
+  unit: stock.kind === 'stick' ? 'sticks' : 'sheets',
   now: stock.have ?? 0,
   save: (have) => editStock(stock.id, { have }),
 });
@@ -91,6 +97,7 @@ export const badPlace = (stock: Stock, id: string, end: 'from' | 'to'): Ask => {
       end === 'from'
         ? `Bad place ${no} begins, off the squared end`
         : `Bad place ${no} ends, off the same end`,
+    kind: 'place',
     now: now?.[end],
     save: (value) => editBadPlace(stock.id, id, { from: now?.from, [end]: value }),
   };

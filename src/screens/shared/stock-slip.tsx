@@ -6,6 +6,7 @@ import { stuffOf } from '../../plan/plan';
 import { usualSheets } from '../../trade/sheets/stock';
 import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
+import { unitInHand } from '../../ui/unit-in-hand';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from './ask';
 import * as asks from './stock-asks';
@@ -23,7 +24,8 @@ export function StockSlip(props: SlipProps) {
   const job = bench.job.value;
   if (!job) return null;
   const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
-  const length = (field: 'long' | 'trim') => blank(asks.stockLength(stock, field, usualSheets[field]));
+  const length = (field: 'long' | 'trim') =>
+    blank(asks.stockLength(stock, field, usualSheets(unitInHand())[field]));
   const wide = asks.stockWide(stock, widestPiece(bench, stock));
   const stick = stock.kind === 'stick';
   const canLike = job.stock.some((s) => s.id !== stock.id && s.kind === stock.kind && s.like === undefined);

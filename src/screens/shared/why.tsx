@@ -3,7 +3,8 @@ import { absolute } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import type { Sum } from '../../trade/sums/sum';
 import { takesOff } from '../../trade/sums/sum';
-import { Inline, tapeGiven } from '../../ui/mixed';
+import { tapeGiven } from '../../ui/given';
+import { Inline } from '../../ui/mixed';
 import { termWords } from './sum-words';
 import './why.css';
 

@@ -1,6 +1,7 @@
 import { editJob, editPart } from '../../job/edits';
 import type { Job } from '../../job/job';
 import { ratio } from '../../length/length';
+import { unitsOf } from '../../length/tape';
 import type { LayNotes, Lies } from '../../trade/sheets/pieces';
 import { usualSheets } from '../../trade/sheets/stock';
 import type { Ask } from '../shared/ask';
@@ -12,14 +13,15 @@ export const cuttingAsks = (job: Job, stick: boolean): Readonly<Record<string, A
     as: 'length',
     title: words.overTitle(stick),
     now: stick ? job.overStick : job.over,
-    usual: stick ? usualSheets.overStick : usualSheets.over,
+    usual: usualSheets(unitsOf(job.tape))[stick ? 'overStick' : 'over'],
     save: (value) => editJob(stick ? { overStick: value } : { over: value }),
   },
   carry: {
     as: 'amount',
     title: words.carryTitle,
+    unit: words.pounds,
     now: job.carry,
-    usual: ratio(BigInt(usualSheets.carry)),
+    usual: ratio(BigInt(usualSheets('in').carry)),
     save: (value) => editJob({ carry: value }),
   },
   guide: {

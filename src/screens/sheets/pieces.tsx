@@ -3,7 +3,7 @@ import { type Breakdown, breakdownOf, type PoolView } from '../../plan/breakdown
 import type { Plan } from '../../plan/plan';
 import { Bar } from '../../ui/bar';
 import { Button } from '../../ui/button';
-import { Given } from '../../ui/mixed';
+import { Given } from '../../ui/given';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';

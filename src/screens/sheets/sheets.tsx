@@ -35,6 +35,7 @@ export function SheetsScreen({ bench }: { readonly bench: Bench }) {
           title={words.kerfTitle}
           tape="1/64"
           fill="length"
+          kind="kerf"
           now={undefined}
           onLength={(kerf) => void bench.keepShop('kerf', kerf)}
           onClose={() => setAsking(false)}

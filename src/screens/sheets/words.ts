@@ -239,6 +239,7 @@ export const kerfUnknown = 'The kerf is not measured yet: see Shop figures.';
 
 export const overTitle = (stick: boolean): string =>
   stick ? 'Over length, each piece' : 'Oversize each way, for the final cuts';
+export const pounds = 'lb';
 export const carryTitle = 'Pounds one person carries';
 export const guideTitle = 'What the sheets are cut with';
 export const guides = [

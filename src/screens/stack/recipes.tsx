@@ -1,7 +1,6 @@
 import { editRecipe } from '../../job/edits';
 import type { Job } from '../../job/job';
 import type { Length } from '../../length/length';
-import { writeDecimal } from '../../length/write';
 import type { StackStock } from '../../trade/stacks/pieces';
 import { spreadShims } from '../../trade/stacks/spread';
 import { type Stack, stackFor } from '../../trade/stacks/stack';
@@ -9,6 +8,7 @@ import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { closely } from '../shared/exact-words';
 import { askSet, errorWords, pieceWords, sizeWords, stackErrorText } from '../shared/stack-words';
 import * as words from './words';
 import '../shared/set-rows.css';
@@ -88,7 +88,7 @@ function StackRows({ title, stack, onKeep }: RowsProps) {
     <section class="stackbox" aria-label={title}>
       <div class="sechead">
         <h2 class="sec">{title}</h2>
-        <span class="muted">{words.cuts(writeDecimal(stack.width), errorWords(stack.error))}</span>
+        <span class="muted">{words.cuts(closely(stack.width), errorWords(stack.error))}</span>
       </div>
       <p class="pad-x">{stack.chosen.map(pieceWords).join(', ') || words.outersAlone}</p>
       <ol class="arbor pad-x" aria-label={words.onArbor}>

@@ -1,13 +1,15 @@
 import { useState } from 'preact/hooks';
 import { absolute, inches, isPositive, isZero, type Length } from '../../length/length';
-import { writeDecimal, writeLength } from '../../length/write';
 import { type LapPair, lapPair } from '../../trade/joints/laps';
 import { pileFor, type Shim } from '../../trade/stacks/pile';
 import { Bar } from '../../ui/bar';
+import { Dots } from '../../ui/blank';
+import { Given } from '../../ui/given';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given, Mixed } from '../../ui/mixed';
+import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { Caution } from '../shared/caution';
+import { closely, exactly } from '../shared/exact-words';
 import { leave } from '../shared/leave';
 import { ShimDrawer } from '../shared/shim-drawer';
 import { listsOf } from '../shared/shop-lists';
@@ -72,7 +74,7 @@ type RowProps = {
 const Row = ({ label, value, onTap }: RowProps) => (
   <button type="button" class="nextset" onClick={onTap}>
     <span class="grow">{label}</span>
-    {value ? <Given value={value} /> : <span class="muted">····</span>}
+    {value ? <Given value={value} /> : <Dots />}
   </button>
 );
 
@@ -83,11 +85,11 @@ function PileFor({ gap, shims }: PileProps) {
   const found = pileFor(gap, shims, tolerance);
   if (!found.ok) return <p class="pad-x note">{pileErrorText(found.error)}</p>;
   const { height, chosen, short, within } = found.value;
-  const pieces = chosen.map((s) => words.shims(s.count, writeLength(s.size)));
+  const pieces = chosen.map((s) => words.shims(s.count, exactly(s.size)));
   return (
     <div class="pad-x verdict">
       <Mixed value={height} size="bench" tape="1/64" />
-      <p>{words.pile({ pieces, within, short: isZero(short) ? undefined : writeDecimal(short) })}</p>
+      <p>{words.pile({ pieces, within, short: isZero(short) ? undefined : closely(short) })}</p>
     </div>
   );
 }
@@ -105,10 +107,10 @@ function Lap({ thick, deep }: { readonly thick: Length; readonly deep: Length })
 function lapText({ step, warn, deepenEach, otherDepth }: LapPair): string {
   if (isZero(step)) return words.flush;
   return words.step({
-    by: writeLength(step),
+    by: exactly(step),
     felt: warn,
     deepen: isPositive(step),
-    each: writeLength(absolute(deepenEach)),
-    other: writeLength(otherDepth),
+    each: exactly(absolute(deepenEach)),
+    other: exactly(otherDepth),
   });
 }

@@ -2,15 +2,15 @@ import { useState } from 'preact/hooks';
 import { editRecipe } from '../../job/edits';
 import type { Job } from '../../job/job';
 import { type Length, subtract, zero } from '../../length/length';
-import { writeDecimal } from '../../length/write';
 import type { StackStock } from '../../trade/stacks/pieces';
 import { type Stack, stackFor } from '../../trade/stacks/stack';
 import { correct, learnCorrection, type TestCut } from '../../trade/stacks/test-cut';
 import { Segment } from '../../ui/bar';
 import { Button } from '../../ui/button';
+import { Given } from '../../ui/given';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { closely } from '../shared/exact-words';
 import { keepLists, listsOf } from '../shared/shop-lists';
 import { correctionText } from '../shared/stack-words';
 import { useLength, useStays } from '../shared/stays';
@@ -114,7 +114,7 @@ function Learn({ bench, stack, got }: LearnProps) {
   if (!found.ok) return null;
   const lists = listsOf(bench.settings.value);
   const now = lists.stack.correction ?? zero;
-  const says = `${found.value.s < 0n ? '−' : '+'}${writeDecimal(found.value).replace('-', '')}`;
+  const says = `${found.value.s < 0n ? '−' : '+'}${closely(found.value).replace('-', '')}`;
   if (subtract(now, found.value).n === 0n) return <p class="pad-x note">{words.reckoned(says)}</p>;
   return (
     <div class="pad-x adds">

@@ -1,11 +1,12 @@
 import { editStock } from '../../job/edits';
 import type { Stock } from '../../job/job';
 import { equals, type Length } from '../../length/length';
-import { writeDecimal } from '../../length/write';
 import { greatestOf } from '../../plan/greatest';
 import { stuffOf } from '../../plan/plan';
-import { Given, Mixed } from '../../ui/mixed';
+import { Given } from '../../ui/given';
+import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { closely } from '../shared/exact-words';
 import { TakeUp } from '../shared/take-up';
 import * as words from './words';
 
@@ -30,7 +31,7 @@ export function InUse({ bench, stock, cut, onPlanned }: InUseProps) {
       </button>
       {stuff && (
         <p class="pad-x note">
-          {words.reckonedAt(<b class="dec">{writeDecimal(stuff.thickness)}</b>, stuff.measured)}
+          {words.reckonedAt(<b class="dec">{closely(stuff.thickness)}</b>, stuff.measured)}
         </p>
       )}
       {takes && cut && <p class="pad-x note">{words.waits}</p>}
@@ -45,7 +46,7 @@ type TakeProps = { readonly bench: Bench; readonly stock: Stock; readonly read: 
 const TakeReading = ({ bench, stock, read }: TakeProps) => (
   <TakeUp
     bench={bench}
-    label={words.takenUp(stock.name, writeDecimal(read))}
+    label={words.takenUp(stock.name, closely(read))}
     changes={editStock(stock.id, { used: read })}
   >
     {words.wouldChange(<Mixed value={read} tape="0.001" />)}

@@ -2,9 +2,10 @@ import { useState } from 'preact/hooks';
 import { editOffcut } from '../../job/edits';
 import type { Offcut, Stock } from '../../job/job';
 import type { Length } from '../../length/length';
+import { Dots } from '../../ui/blank';
 import { Button, Chip } from '../../ui/button';
+import { Given } from '../../ui/given';
 import { KeySheet } from '../../ui/key-sheet';
-import { Given } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import * as words from './words';
 
@@ -61,7 +62,7 @@ const OffcutLine = ({ offcut, onSize, act }: LineProps) => (
   <li class="nextset ascut">
     {(['length', 'width'] as const).map((size) => (
       <button key={size} type="button" class="chip" onClick={() => onSize(size)}>
-        {words.sizes[size]} {offcut[size] ? <Given value={offcut[size]} /> : '····'}
+        {words.sizes[size]} {offcut[size] ? <Given value={offcut[size]} /> : <Dots />}
       </button>
     ))}
     <Chip
@@ -79,5 +80,5 @@ type SheetProps = {
 };
 
 const SizeSheet = ({ size, ...rest }: SheetProps) => (
-  <KeySheet title={words.sizeAsked[size]} tape="1/64" fill="length" {...rest} />
+  <KeySheet title={words.sizeAsked[size]} tape="1/64" fill="length" kind="length" {...rest} />
 );

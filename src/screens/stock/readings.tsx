@@ -1,13 +1,15 @@
 import type { Stock } from '../../job/job';
 import { less } from '../../length/length';
-import { writeDecimal, writeLength } from '../../length/write';
+import { figureIn } from '../../length/metric-figures';
 import type { Sheet } from '../../plan/measured-sheets';
 import { readingTaken } from '../../plan/readings';
 import { leastSpreadToWarn } from '../../trade/grooves/fit';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import { Mixed } from '../../ui/mixed';
+import { unitInHand } from '../../ui/unit-in-hand';
 import type { Bench } from '../bench';
+import { closely, exactly } from '../shared/exact-words';
 import * as words from './words';
 import './stock.css';
 
@@ -32,7 +34,7 @@ export const Readings = ({ stock: { readings, readingIds }, newId, onOpen }: Rea
             onClick={() => onOpen({ id: readingIds[k] ?? '', no: k + 1 })}
           >
             <b class="grow">{words.reading(k + 1)}</b>
-            <span class="dec reading-big">{writeDecimal(reading)}</span>
+            <span class="dec reading-big">{closely(reading)}</span>
           </button>
         </li>
       ))}
@@ -57,11 +59,11 @@ export const Spread = ({ sheet, inUse }: { readonly sheet: Sheet; readonly inUse
       <span class="note">{inUse ? words.thickest : words.thickestNotInUse}</span>
       <Mixed value={sheet.thickest} size="arm" tape="0.001" />
     </div>
-    <p class="fact">{words.thinnest(writeDecimal(sheet.thinnest), writeDecimal(sheet.spread))}</p>
-    {less(leastSpreadToWarn, sheet.spread) && (
+    <p class="fact">{words.thinnest(closely(sheet.thinnest), closely(sheet.spread))}</p>
+    {less(figureIn(unitInHand(), leastSpreadToWarn), sheet.spread) && (
       <p class="fact warn">
         <Icon name="warn" />
-        {words.twoLots(writeLength(leastSpreadToWarn))}
+        {words.twoLots(exactly(figureIn(unitInHand(), leastSpreadToWarn)))}
       </p>
     )}
   </section>
@@ -83,6 +85,7 @@ export function ReadingSheet({ stock, reading: { id, no }, cut, act, onClose }: 
       title={words.reading(no)}
       tape="1/64"
       fill="length"
+      kind="thickness"
       now={stock.readings[stock.readingIds.indexOf(id)]}
       onLength={(size) => void act(words.reading(no), readingTaken(stock, { id, size }, cut))}
       onClose={onClose}

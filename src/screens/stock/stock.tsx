@@ -65,7 +65,7 @@ type PageProps = SheetProps & { readonly back: Back };
 
 function Sheet({ bench, job, stock, back }: PageProps) {
   const [open, setOpen] = useState<Open>();
-  const [sheet] = sheetOf(stock);
+  const [sheet] = sheetOf(stock, job.tape);
   const cut = isAnyCut(bench, stock);
   const [was, setWas] = useState<Plan>();
   const openReading = (reading: Reading) => {
@@ -173,6 +173,7 @@ function Docks({ bench: { act }, job, stock, cut, open, onClose }: DocksProps) {
         title={words.plannedThickness}
         tape="1/64"
         fill="length"
+        kind="thickness"
         now={stock.planned}
         onLength={(planned) => void act(words.plannedGiven, editStock(id, { planned }))}
         onClose={onClose}

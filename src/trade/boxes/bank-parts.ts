@@ -2,9 +2,10 @@ import { type Length, subtract, times, zero } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { type Along, type Fitted, type Part, sizeAt } from '../carcass/part';
 import type { BoxRole, PartName } from '../carcass/part-name';
-import { type Bank, type BankStock, backOf, frontNo, usualBank } from '../fronts/bank';
+import { type Bank, type BankStock, backOf, frontNo } from '../fronts/bank';
 import { blankFor } from '../fronts/blank';
 import { frontNumbers } from '../fronts/stands';
+import { usualBank } from '../fronts/usual-bank';
 import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
 import { opId } from '../setups/operation';
 import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
@@ -88,7 +89,7 @@ function frontPart(
   column: WorkedColumn,
   at: BankPartsAt & { readonly high: Length; readonly no: number },
 ): Part {
-  const band = fronts.bank.fromBlank ? times(fronts.bank.band ?? usualBank.band, 2n) : zero;
+  const band = fronts.bank.fromBlank ? times(fronts.bank.band ?? usualBank(fronts.bank).band, 2n) : zero;
   const banded = (sum: Sum) => sumOf(plus('front', sum.value, sum), minus('end-bands', band));
   const high = subtract(at.high, band);
   const core = (x: Length) => sumOf(plus('share-of-fronts', x), minus('edge-bands', band));
@@ -118,9 +119,9 @@ function frontPart(
 function blankPart(fronts: WorkedFronts, column: WorkedColumn, at: BankPartsAt): Part | undefined {
   const { bank, reveals } = fronts;
   const blank = blankFor(column.heights, {
-    trim: bank.trim ?? usualBank.trim,
+    trim: bank.trim ?? usualBank(bank).trim,
     kerf: at.kerf,
-    band: bank.band ?? usualBank.band,
+    band: bank.band ?? usualBank(bank).band,
     between: reveals.between,
   });
   if (!blank.ok) return undefined;

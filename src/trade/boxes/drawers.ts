@@ -2,7 +2,8 @@ import { add, type Length, less, longest, subtract, zero } from '../../length/le
 import { err, ok, type Result } from '../../length/result';
 import { markAt, type Tape } from '../../length/tape';
 import type { DrawerPlace } from '../carcass/part-name';
-import { type Bank, type BankStock, frontNo, usualBank } from '../fronts/bank';
+import { type Bank, type BankStock, frontNo } from '../fronts/bank';
+import { usualBank } from '../fronts/usual-bank';
 import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
 import type { Shop } from '../machines/shop';
 import { type Box, boxOf } from './box';
@@ -75,8 +76,8 @@ export function stockOfBank(bank: Bank, stock: BankStock): string | undefined {
 /** How far a box stands over the lower edge of its front: clear of what a covering front covers, where none is said. */
 export function boxUpOf(bank: Bank): Length {
   if (bank.boxUp) return bank.boxUp;
-  if (bank.fit === 'inset') return usualBank.boxUp;
-  return longest(usualBank.boxUp, add(bank.bottom ?? usualBank.overlay, usualBank.play));
+  if (bank.fit === 'inset') return usualBank(bank).boxUp;
+  return longest(usualBank(bank).boxUp, add(bank.bottom ?? usualBank(bank).overlay, usualBank(bank).play));
 }
 
 /** What the boxes and slides of a bank stand on. */
@@ -86,9 +87,9 @@ function slidesOf({ bank, columns }: WorkedFronts, at: DrawersAt): Slides {
   const deep = columns[0]?.opening.deep.value ?? zero;
   return {
     long: bank.slideLong ?? at.shop.slideLength,
-    high: bank.slideHigh ?? at.shop.slideHeight ?? usualBank.slideHigh,
-    clearance: bank.clearance ?? at.shop.slideThickness ?? usualBank.clearance,
-    centre: bank.centre ?? usualBank.centre,
+    high: bank.slideHigh ?? at.shop.slideHeight ?? usualBank(bank).slideHigh,
+    clearance: bank.clearance ?? at.shop.slideThickness ?? usualBank(bank).clearance,
+    centre: bank.centre ?? usualBank(bank).centre,
     boxUp: boxUpOf(bank),
     room: subtract(deep, back),
     setBack: back,
@@ -155,7 +156,7 @@ function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem>
     front,
     ...overDrawer(fronts, no),
     boxUp: slides.boxUp,
-    play: bank.play ?? usualBank.play,
+    play: bank.play ?? usualBank(bank).play,
   });
   if (!less(zero, most)) return err({ code: 'no-box', drawer: no, by: subtract(zero, most) });
   const own = frontNo(bank, no);
@@ -185,15 +186,15 @@ function planFor({ fronts, column, slides }: Making, at: DrawersAt & { readonly 
     front: at.thick('boxFront') ?? side,
     back: at.thick('boxBack') ?? side,
     bottom: at.thick('boxBottom') ?? zero,
-    lap: bank.lap ?? usualBank.lap,
-    backDado: bank.backDado ?? usualBank.backDado,
-    behind: bank.behind ?? usualBank.behind,
+    lap: bank.lap ?? usualBank(bank).lap,
+    backDado: bank.backDado ?? usualBank(bank).backDado,
+    behind: bank.behind ?? usualBank(bank).behind,
     groove: {
-      deep: bank.grooveDeep ?? usualBank.grooveDeep,
-      up: bank.grooveUp ?? usualBank.grooveUp,
-      fit: bank.grooveFit ?? usualBank.grooveFit,
+      deep: bank.grooveDeep ?? usualBank(bank).grooveDeep,
+      up: bank.grooveUp ?? usualBank(bank).grooveUp,
+      fit: bank.grooveFit ?? usualBank(bank).grooveFit,
     },
-    ease: bank.ease ?? usualBank.ease,
+    ease: bank.ease ?? usualBank(bank).ease,
     bottomHow: bank.bottomHow,
   };
 }

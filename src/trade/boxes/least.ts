@@ -1,7 +1,8 @@
 import { isPositive, type Length, longest, zero } from '../../length/length';
-import { type Bank, type BankStock, usualBank } from '../fronts/bank';
+import type { Bank, BankStock } from '../fronts/bank';
 import { revealsOf } from '../fronts/reveals';
 import { frontNumbers } from '../fronts/stands';
+import { usualBank } from '../fronts/usual-bank';
 import { frontFor, type Thing } from './contents';
 import { boxUpOf } from './drawers';
 
@@ -28,9 +29,9 @@ export function leastFronts(
         over: no === 1 ? reveals.top : reveals.between,
         underRail: no === 1,
         boxUp: boxUpOf(bank),
-        grooveUp: bank.grooveUp ?? usualBank.grooveUp,
+        grooveUp: bank.grooveUp ?? usualBank(bank).grooveUp,
         bottom: thick('boxBottom') ?? zero,
-        play: bank.play ?? usualBank.play,
+        play: bank.play ?? usualBank(bank).play,
       })
     );
   });

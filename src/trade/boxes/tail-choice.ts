@@ -1,7 +1,8 @@
 import { howMany, inches, isPositive, type Length } from '../../length/length';
 import type { Result } from '../../length/result';
 import { toWhole } from '../../length/round';
-import { type Bank, usualBank } from '../fronts/bank';
+import type { Bank } from '../fronts/bank';
+import { usualBank } from '../fronts/usual-bank';
 import { type TailPlan, type Tails, type TailsError, tailsOf, templateTails } from './tails';
 
 /** The tails of a box as laid out, and the plan they follow. Inches. */
@@ -22,12 +23,12 @@ export type SideEnd = {
  * lies inside a tail. By template the pitch decides.
  */
 export function tailsFor(bank: Bank, { height, reach: long, groove }: SideEnd): TailChoice {
-  const slope = bank.slope ?? usualBank.slope;
-  const pin = bank.pin ?? usualBank.pin;
+  const slope = bank.slope ?? usualBank(bank).slope;
+  const pin = bank.pin ?? usualBank(bank).pin;
   const base = { height, pin, slope, long, groove };
   if (bank.tailsHow === 'template')
-    return laid(templateTails({ ...base, pitch: bank.pitch ?? usualBank.pitch }));
-  const halfPin = bank.halfPin ?? usualBank.halfPin;
+    return laid(templateTails({ ...base, pitch: bank.pitch ?? usualBank(bank).pitch }));
+  const halfPin = bank.halfPin ?? usualBank(bank).halfPin;
   const free = (tails: number) => laid({ ...base, halfPin, tails });
   return bank.tails > 0 ? free(bank.tails) : (fitting(height).map(free).find(clear) ?? free(3));
 }

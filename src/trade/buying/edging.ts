@@ -11,7 +11,7 @@ import {
   zero,
 } from '../../length/length';
 import { roundTo } from '../../length/round';
-import { usualBank } from '../fronts/bank';
+import { usualBank } from '../fronts/usual-bank';
 import type { WorkedFronts } from '../fronts/worked';
 import { type BuyingLine, idOf } from './line';
 
@@ -31,7 +31,7 @@ const foot = 12n;
  * @example aroundFronts(fronts) // one front 17 x 5: 44
  */
 export function aroundFronts({ bank, columns }: WorkedFronts): Length {
-  if (!bank.fromBlank || !isPositive(bank.band ?? usualBank.band)) return zero;
+  if (!bank.fromBlank || !isPositive(bank.band ?? usualBank(bank).band)) return zero;
   return sum(columns.flatMap((c) => c.heights.map((high) => times(add(c.width.mark.value, high), 2n))));
 }
 
@@ -60,7 +60,7 @@ export function bandLines(banks: readonly Banded[]): readonly BuyingLine[] {
   return [...byBand].flatMap(([key, own]) => lineOf(key, own));
 }
 
-const bandOf = ({ fronts }: Banded): Length => fronts.bank.band ?? usualBank.band;
+const bandOf = ({ fronts }: Banded): Length => fronts.bank.band ?? usualBank(fronts.bank).band;
 
 function lineOf(key: string, own: readonly Banded[]): readonly BuyingLine[] {
   const [first] = own;

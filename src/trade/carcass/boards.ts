@@ -1,11 +1,11 @@
 import { add, isPositive, type Length, negate, subtract, zero } from '../../length/length';
 import type { Board, Run } from '../grooves/board';
 import { cutsFor, type Met, type Seat } from '../joints/joint';
-import type { Inside, StockRole } from './case';
+import type { Case, Inside, StockRole } from './case';
 import { type JointField, meetings, reachOf } from './meetings';
 import { bayStart, type Sizes, stockOf } from './sizes';
 import { numberOf } from './stands-as';
-import { usual } from './usual';
+import { usualOf } from './usual';
 
 /** How a part's grooves are cut, where that is not the usual way: the fields of a board that say so. */
 export type Cutting = Partial<
@@ -20,7 +20,7 @@ const usualCutting = {
   guide: 'reference',
 } as const;
 
-type Blank = Pick<Board, 'id' | 'part' | 'length' | 'thickness' | 'across' | 'end'>;
+type Blank = Pick<Board, 'id' | 'units' | 'part' | 'length' | 'thickness' | 'across' | 'end'>;
 
 /** Grooves are laid out afresh from the case each time; only how they are cut is the board's own. */
 const boardFrom = (blank: Blank, own: Partial<Board>, cutting: Cutting): Board => ({
@@ -168,4 +168,4 @@ export const partitionFace = (sizes: Sizes, k: number): Length =>
   subtract(bayStart(sizes, k + 1), sizes.thick('partition'));
 
 /** The slack of a run of trays, usual where none is said. Inches. */
-export const slackOf = (i: Inside): Length => i.slack ?? usual.slack;
+export const slackOf = (c: Case, i: Inside): Length => i.slack ?? usualOf(c).slack;

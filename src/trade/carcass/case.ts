@@ -1,4 +1,5 @@
 import type { Length } from '../../length/length';
+import type { Units } from '../../length/units';
 
 /** A sheet or board of stock as the parts are worked out from it. Inches. */
 export type Stuff = {
@@ -65,6 +66,8 @@ export type Built = {
 /** A case as decided. What is not said is `undefined`: a usual figure stands in, or it is asked for. Inches. */
 export type Case = {
   readonly id: string;
+  /** The unit system of its job: what stands in while nothing is said is round in it. Inches when not said. */
+  readonly units?: Units | undefined;
   readonly name: string;
   /** What stays when the stuff measures thin: the outside sizes, or the openings. */
   readonly hold: 'outside' | 'openings';

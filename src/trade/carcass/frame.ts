@@ -14,7 +14,7 @@ import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import type { Case } from './case';
 import type { CaseProblem, CaseWarning } from './problems';
 import type { Sizes } from './sizes';
-import { usual } from './usual';
+import { usualOf } from './usual';
 
 /** The face frame of a case. Inches, each with its sum. */
 export type FaceFrame = {
@@ -44,7 +44,7 @@ export type FaceFrame = {
  */
 export function frameOf(sizes: Sizes): FaceFrame {
   const { case: c, thick } = sizes;
-  const over = c.overhang ?? usual.overhang;
+  const over = c.overhang ?? usualOf(c).overhang;
   const pieces = framePieces(c);
   const { stile, top, bottom } = pieces;
   const width = sumOf(
@@ -72,10 +72,10 @@ export function frameOf(sizes: Sizes): FaceFrame {
 }
 
 const framePieces = (c: Case): FaceFrame['pieces'] => ({
-  stile: c.stile ?? usual.stile,
-  middle: c.middle ?? usual.stile,
-  top: c.topRail ?? usual.rail,
-  bottom: c.bottomRail ?? usual.rail,
+  stile: c.stile ?? usualOf(c).stile,
+  middle: c.middle ?? usualOf(c).stile,
+  top: c.topRail ?? usualOf(c).rail,
+  bottom: c.bottomRail ?? usualOf(c).rail,
 });
 
 /** What is left of each bay between the stiles: as built where that is taken up. */
@@ -133,7 +133,7 @@ export function frameWarnings(
  */
 function lockedTrays(sizes: Sizes, frame: FaceFrame): readonly CaseWarning[] {
   const { case: c, thick } = sizes;
-  const over = c.overhang ?? usual.overhang;
+  const over = c.overhang ?? usualOf(c).overhang;
   return c.inside
     .filter((i) => i.kind === 'trays' && i.depth)
     .flatMap((i) => {

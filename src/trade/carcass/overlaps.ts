@@ -12,11 +12,11 @@ import type { Inside } from './case';
 import { frameOf } from './frame';
 import type { CaseProblem } from './problems';
 import type { Sizes } from './sizes';
-import { usual } from './usual';
+import { usualOf } from './usual';
 
 /** How high what stands across a bay is itself: a shelf its thickness, a rail its width. Inches. */
 export const acrossOf = (sizes: Sizes, i: Inside): Length =>
-  i.kind === 'rail' ? (i.wide ?? usual.rail) : sizes.thick('shelf');
+  i.kind === 'rail' ? (i.wide ?? usualOf(sizes.case).rail) : sizes.thick('shelf');
 
 /**
  * Shelves of a bay that stand in each other, and rails: each named by the one said last.

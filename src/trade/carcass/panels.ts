@@ -5,12 +5,12 @@ import { cutsFor, type Met, type Seat } from '../joints/joint';
 import { notch } from '../joints/joints';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { bottomIn, type Cutting, flatBoard, partitionBoard, sideBoard } from './boards';
-import type { StockRole } from './case';
+import type { Case, StockRole } from './case';
 import { type JointField, meetings, reachOf } from './meetings';
 import { type Part, sizeAt } from './part';
 import type { PartName, SingleRole } from './part-name';
 import { bottomLong, lengthIn, type Sizes, stockOf } from './sizes';
-import { usual } from './usual';
+import { usualOf } from './usual';
 
 /** What parts are made in: the sizes of the case, the tape, and how each part's grooves are cut. */
 export type Making = {
@@ -70,7 +70,8 @@ export function partOf({ sizes, tape }: Making, part: New): Part {
   };
 }
 
-const blankOf = (part: Part) => ({
+const blankOf = (part: Part, { units }: Case) => ({
+  ...(units ? { units } : {}),
   id: part.id,
   part: part.name,
   length: part.length.sum.value,
@@ -105,7 +106,7 @@ function side(making: Making, hand: 'left' | 'right'): Part {
   });
   return {
     ...part,
-    board: sideBoard(sizes, blankOf(part), { ...cutting(part.id), hand }),
+    board: sideBoard(sizes, blankOf(part, sizes.case), { ...cutting(part.id), hand }),
     rabbets: cutsFor([bottomIn(sizes), ...alongSide(sizes)]).rabbets,
     mates: [`${sizes.case.id}~${hand === 'left' ? 'right' : 'left'}`],
   };
@@ -154,7 +155,10 @@ function flat(making: Making, which: 'bottom' | 'top'): Part {
     stage: 'carcass',
   });
   if (sizes.case.partitions === 0) return part;
-  return { ...part, board: flatBoard(sizes, which, { blank: blankOf(part), cutting: cutting(part.id) }) };
+  return {
+    ...part,
+    board: flatBoard(sizes, which, { blank: blankOf(part, sizes.case), cutting: cutting(part.id) }),
+  };
 }
 
 /** From the floor of a rabbet in one side to that in the other. */
@@ -185,7 +189,7 @@ function partition(making: Making, k: number): Part {
   });
   return {
     ...part,
-    board: partitionBoard(sizes, k, { blank: blankOf(part), cutting: cutting(part.id) }),
+    board: partitionBoard(sizes, k, { blank: blankOf(part, sizes.case), cutting: cutting(part.id) }),
     notches: cutsFor(cleatsIn(sizes)).notches,
     mates: Array.from({ length: c.partitions }, (_, n) => `${c.id}~partition${n + 1}`).filter(
       (id) => id !== part.id,
@@ -195,7 +199,7 @@ function partition(making: Making, k: number): Part {
 
 /** Where cleats lie, from the datum up: right under the top and, from two on, evenly down to the bottom. */
 function cleatPlaces({ case: c, joints, clearHeight }: Sizes) {
-  const long = add(c.cleatWide ?? usual.cleatWide, joints.ease);
+  const long = add(c.cleatWide ?? usualOf(c).cleatWide, joints.ease);
   const highest = longest(zero, subtract(clearHeight.value, long));
   return Array.from({ length: c.cleats }, (_, k) => ({
     near: c.cleats === 1 ? highest : subtract(highest, share(highest, k, c.cleats - 1)),

@@ -18,6 +18,13 @@ export type CaseProblem =
   | { readonly code: 'missing-stock'; readonly stock: StockRole }
   | { readonly code: 'not-positive'; readonly field: CaseField }
   | { readonly code: 'negative'; readonly field: CaseField; readonly by: Length }
+  /** More than there is room for. */
+  | {
+      readonly code: 'too-much';
+      readonly field: CaseField;
+      readonly by: Length;
+      readonly most: Length;
+    }
   | {
       readonly code: 'negative-inside';
       readonly in: string;

@@ -8,7 +8,7 @@ import { type Making, partOf, rabbetToRabbet } from './panels';
 import type { Part } from './part';
 import type { SingleRole } from './part-name';
 import { lengthIn } from './sizes';
-import { usual } from './usual';
+import { usualOf } from './usual';
 
 /** Back, cleats, face frame, toe board, loose top, edging and base frame: what goes round the carcass. */
 export function roundIt(making: Making): readonly Part[] {
@@ -66,7 +66,7 @@ function cleat(making: Making): Part {
     stock: 'cleat',
     length: lengthIn(sizes, 'across', (by) => rabbetToRabbet(by, 'cleatRabbet')),
     spans: { length: 'across' },
-    width: given('cleat', c.cleatWide ?? usual.cleatWide),
+    width: given('cleat', c.cleatWide ?? usualOf(c).cleatWide),
     copies: c.cleats,
     end: 'left',
     stage: 'carcass',
@@ -110,8 +110,8 @@ function toe(making: Making): Part {
 /** Long and deep of the loose top, and what edging goes round where there is none: the case's own top. */
 function topSizes({ sizes }: Making): { readonly long: Sum; readonly deep: Sum } {
   const { case: c, thick } = sizes;
-  const side = c.looseSide ?? usual.looseOver;
-  const front = c.looseFront ?? usual.looseOver;
+  const side = c.looseSide ?? usualOf(c).looseOver;
+  const front = c.looseFront ?? usualOf(c).looseOver;
   return {
     long: sumOf(
       plus('outside-width', sizes.width.value, sizes.width),
@@ -168,7 +168,7 @@ function edging(making: Making): readonly Part[] {
 function base(making: Making): readonly Part[] {
   const { sizes } = making;
   const { case: c } = sizes;
-  const wide = c.crossWide ?? usual.crossWide;
+  const wide = c.crossWide ?? usualOf(c).crossWide;
   const of = { width: given('width-said', wide), ...anyTime } as const;
   const rail = partOf(making, {
     role: 'baserail',
@@ -230,6 +230,6 @@ function baseLaps(
 export const basePlan = ({ case: c, width, depth }: Making['sizes']) => ({
   long: width.value,
   deep: depth.value,
-  cross: c.crossWide ?? usual.crossWide,
+  cross: c.crossWide ?? usualOf(c).crossWide,
   count: c.crosses,
 });

@@ -82,7 +82,7 @@ export function sizesOf(c: Case, stuff: readonly Stuff[]): Result<Sizes, readonl
   const problems = [...missingFields(c), ...missingStock(c, thick), ...notPositive(c), ...negative(c)];
   if (problems.length > 0) return err(problems);
   const sizes = work(c, thick);
-  const closed = [...noOpening(sizes), ...baysOff(sizes), ...through(sizes)];
+  const closed = [...noOpening(sizes), ...baysOff(sizes), ...through(sizes), ...tooMuch(sizes)];
   return closed.length > 0 ? err(closed) : ok(sizes);
 }
 
@@ -263,6 +263,18 @@ function through({ case: c, thick, joints, depth }: Sizes): readonly CaseProblem
     ? [...found, { code: 'back-too-wide', wide, depth: depth.value }]
     : found;
 }
+
+/** A toe board behind its case, and a back that room on one side leaves outside its rabbet. */
+function tooMuch({ case: c, thick, joints, depth }: Sizes): readonly CaseProblem[] {
+  const toeMost = subtract(depth.value, thick('toe'));
+  return [
+    ...(c.hasToe && c.toeBack ? pastMost('toeBack', c.toeBack, toeMost) : []),
+    ...(c.hasBack ? pastMost('ease', joints.ease, joints.backDeep) : []),
+  ];
+}
+
+const pastMost = (field: CaseField, value: Length, most: Length): readonly CaseProblem[] =>
+  less(most, value) ? [{ code: 'too-much', field, by: subtract(value, most), most }] : [];
 
 /** Left edge of a bay from the inner face of the left side, planned. @example bayStart(sizes, 2) */
 export function bayStart({ bays, thick }: Sizes, bay: number): Length {

@@ -10,7 +10,7 @@ import type { Part } from './part';
 import type { PartName } from './part-name';
 import { lengthIn, type Sizes } from './sizes';
 import { numberOf } from './stands-as';
-import { usual } from './usual';
+import { usualOf } from './usual';
 
 /**
  * Shelves, trays and middle rails: what stands in the bays. A fixed shelf is part of the dry-fit; the others are cut to
@@ -83,7 +83,7 @@ function looseShelf(making: Making, i: Inside): Part {
     role: i.id,
     name: nameOf(making, i),
     stock: 'shelf',
-    ...inBay(making, i.bay, [minus('play', usual.shelfPlay)]),
+    ...inBay(making, i.bay, [minus('play', usualOf(making.sizes.case).shelfPlay)]),
     width: making.sizes.inner,
     enters: true,
     copies: i.count ?? 1,
@@ -99,7 +99,7 @@ function tray(making: Making, i: Inside, panels: readonly Part[]): Part {
     stock: 'tray',
     ...inBay(making, i.bay, [
       plus('two-groove-depths', times(i.depth ?? zero, 2n)),
-      minus('slack', slackOf(i)),
+      minus('slack', slackOf(making.sizes.case, i)),
     ]),
     width: making.sizes.inner,
     enters: true,
@@ -125,7 +125,7 @@ function middleRail(making: Making, i: Inside): Part {
     name: nameOf(making, i),
     stock: 'frame',
     length: sumOf(plus('frame-opening', opening.value, opening)),
-    width: sumOf(plus('rail', i.wide ?? usual.rail)),
+    width: sumOf(plus('rail', i.wide ?? usualOf(making.sizes.case).rail)),
     spans: { length: making.sizes.case.partitions === 0 ? 'frame' : `bay${i.bay}` },
     end: 'left',
     ...toLength,
@@ -140,6 +140,6 @@ function middleRail(making: Making, i: Inside): Part {
 export function openingOver(sizes: Making['sizes'], bay: number): Length {
   const frame = frameOf(sizes);
   const rails = sizes.case.inside.filter((i) => i.kind === 'rail' && i.bay === bay);
-  const taken = rails.map((i) => add(i.at ?? zero, i.wide ?? usual.rail));
+  const taken = rails.map((i) => add(i.at ?? zero, i.wide ?? usualOf(sizes.case).rail));
   return sum([frame.middles.value, times(sum(taken), -1n)]);
 }

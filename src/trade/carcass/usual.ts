@@ -1,8 +1,8 @@
 import { add, half, inches, type Length } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import type { Case } from './case';
 
-/** Figures that stand in until the user says otherwise. Common practice, no source. Inches. */
-export const usual = {
+const usual = {
   dado: inches(1n, 4n),
   backDeep: inches(3n, 8n),
   scribe: inches(1n, 16n),
@@ -19,6 +19,15 @@ export const usual = {
   crossWide: inches(5n, 2n),
 } as const;
 
+type Usual = Readonly<Record<keyof typeof usual, Length>>;
+
+const inMillimetres = Object.fromEntries(
+  Object.entries(usual).map(([name, figure]) => [name, figureIn('mm', figure)]),
+) as Usual;
+
+/** Figures that stand in until the user says otherwise, round in the unit of the job. Common practice, no source. */
+export const usualOf = ({ units }: Pick<Case, 'units'>): Usual => (units === 'mm' ? inMillimetres : usual);
+
 /**
  * The joints of a case with the usual figures where none is said: a partition's dado is as deep as a side's, the top's
  * rabbet half the side, the back's rabbet a sixteenth over the back.
@@ -28,6 +37,7 @@ export const usual = {
  * @example jointsOf(newCase('c'), inches(3n, 4n)).topRabbet // 3/8
  */
 export function jointsOf(c: Case, side: Length, back?: Length) {
+  const usual = usualOf(c);
   const dado = c.dado ?? usual.dado;
   return {
     dado,

@@ -10,6 +10,7 @@ import {
   sum,
   times,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import { slackOf } from './boards';
 import { frameOf, frameWarnings } from './frame';
 import { jointFields, meetings } from './meetings';
@@ -76,10 +77,9 @@ function cleats({ case: c, thick, inner }: Sizes): readonly CaseWarning[] {
 function bearing({ case: c }: Sizes): readonly CaseWarning[] {
   return c.inside.flatMap((i): readonly CaseWarning[] => {
     if (i.kind !== 'trays' || !i.depth) return [];
-    const bears = subtract(i.depth, slackOf(i));
-    return less(bears, leastBearing)
-      ? [{ code: 'small-bearing', in: i.id, bearing: bears, least: leastBearing }]
-      : [];
+    const least = figureIn(c.units, leastBearing);
+    const bears = subtract(i.depth, slackOf(c, i));
+    return less(bears, least) ? [{ code: 'small-bearing', in: i.id, bearing: bears, least }] : [];
   });
 }
 
@@ -98,7 +98,7 @@ function wider(sizes: Sizes, frame: ReturnType<typeof frameOf>): readonly Wider[
   return sizes.case.inside.flatMap((i): readonly Wider[] => {
     const opening = frame.openings[i.bay - 1]?.wide.value;
     if (i.kind !== 'trays' || !i.depth || !opening) return [];
-    const tray = subtract(sum([sizes.real(i.bay).value, i.depth, i.depth]), slackOf(i));
+    const tray = subtract(sum([sizes.real(i.bay).value, i.depth, i.depth]), slackOf(sizes.case, i));
     return less(opening, tray) ? [{ code: 'trays-wider', bay: i.bay, tray, opening }] : [];
   });
 }

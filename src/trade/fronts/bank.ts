@@ -1,4 +1,5 @@
-import { inches, type Length, type Ratio, ratio } from '../../length/length';
+import type { Length, Ratio } from '../../length/length';
+import type { Units } from '../../length/units';
 
 /** A front of a bank, 1 the top one, as decided. Inches. */
 type Front = {
@@ -47,6 +48,8 @@ export type BankStock = 'front' | 'side' | 'boxFront' | 'boxBack' | 'boxBottom';
  */
 export type Bank = {
   readonly id: string;
+  /** The unit system of its job; inches when not said. */
+  readonly units?: Units | undefined;
   readonly name: string;
   /**
    * The case it stands in, its first bay from the left, and what it stands on there: a middle rail or a fixed shelf.
@@ -148,34 +151,6 @@ export const newBank = (id: string): Bank => ({
   fronts: {},
   columns: {},
 });
-
-/** Figures that stand in until the user says otherwise. Common practice, no source. Inches; slope 1 in so many. */
-export const usualBank = {
-  reveal: inches(3n, 32n),
-  overlayGap: inches(1n, 8n),
-  overlay: inches(1n, 2n),
-  step: inches(1n, 2n),
-  ratio: ratio(5n, 4n),
-  trim: inches(1n, 4n),
-  band: inches(0n),
-  clearance: inches(1n, 2n),
-  centre: inches(3n, 2n),
-  slideHigh: inches(7n, 4n),
-  boxUp: inches(3n, 8n),
-  lap: inches(3n, 16n),
-  backDado: inches(1n, 4n),
-  behind: inches(1n, 2n),
-  grooveDeep: inches(1n, 4n),
-  grooveUp: inches(3n, 8n),
-  grooveFit: inches(1n, 100n),
-  ease: inches(1n, 16n),
-  play: inches(1n, 4n),
-  halfPin: inches(1n, 4n),
-  pin: inches(1n, 4n),
-  slope: ratio(8n),
-  pitch: inches(7n, 8n),
-  fromTop: inches(2n),
-} as const;
 
 /** A front as decided; nothing said of it yet is an empty one. */
 export const frontNo = (bank: Bank, no: number): Front => bank.fronts[no] ?? {};

@@ -13,6 +13,8 @@ import {
   times,
   zero,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
+import type { Units } from '../../length/units';
 
 /**
  * What is still to go at one side, the fitting going down from the top or up from the bottom: `reach` runs from the
@@ -63,10 +65,12 @@ type GapWarning =
  * @returns lengths in inches, `by` > 0; nothing when the gap is well
  * @example gapWarning(inches(5n, 96n)).code // 'tight'
  */
-export function gapWarning(each: Length): GapWarning | undefined {
+export function gapWarning(each: Length, units?: Units): GapWarning | undefined {
+  const least = figureIn(units, tightGap);
+  const most = figureIn(units, wideGap);
   if (isNegative(each)) return { code: 'binds', by: negate(each) };
-  if (less(each, tightGap)) return { code: 'tight', each, least: tightGap };
-  return less(wideGap, each) ? { code: 'wide', each, most: wideGap } : undefined;
+  if (less(each, least)) return { code: 'tight', each, least };
+  return less(most, each) ? { code: 'wide', each, most } : undefined;
 }
 
 /**

@@ -3,7 +3,7 @@ import { err, ok, type Result } from '../../length/result';
 import { frameOf } from '../carcass/frame';
 import type { Worked } from '../carcass/parts';
 import type { Sizes } from '../carcass/sizes';
-import { usual } from '../carcass/usual';
+import { usualOf } from '../carcass/usual';
 import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import { type Bank, type Column, columnNo } from './bank';
 
@@ -115,7 +115,7 @@ function across(sizes: Sizes, bay: number, kind: 'rail' | 'fixed') {
     .map((i) => ({
       id: i.id,
       low: i.at ?? zero,
-      thick: kind === 'rail' ? (i.wide ?? usual.rail) : sizes.thick('shelf'),
+      thick: kind === 'rail' ? (i.wide ?? usualOf(sizes.case).rail) : sizes.thick('shelf'),
     }))
     .sort((a, b) => a.low.compare(b.low));
 }

@@ -1,6 +1,7 @@
 import { equals, type Length, negate, times } from '../../length/length';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
-import { type Bank, usualBank } from './bank';
+import type { Bank } from './bank';
+import { usualBank } from './usual-bank';
 
 /** Gaps round the fronts of a column; where a front covers the case a reveal is negative. Inches. */
 export type Reveals = {
@@ -22,14 +23,15 @@ export type Reveals = {
  */
 export function revealsOf(bank: Bank): Reveals {
   const over = bank.fit === 'overlay';
-  const between = bank.between ?? (over ? usualBank.overlayGap : usualBank.reveal);
-  const end = (said: Length | undefined) => (over ? negate(said ?? usualBank.overlay) : (said ?? between));
+  const between = bank.between ?? (over ? usualBank(bank).overlayGap : usualBank(bank).reveal);
+  const end = (said: Length | undefined) =>
+    over ? negate(said ?? usualBank(bank).overlay) : (said ?? between);
   const [top, bottom] = [end(bank.top), end(bank.bottom)];
   return {
     top,
     between,
     bottom,
-    side: bank.side ?? (over ? usualBank.overlay : between),
+    side: bank.side ?? (over ? usualBank(bank).overlay : between),
     gap: bank.gap ?? between,
     endsHeld: over || !equals(top, between) || !equals(bottom, between),
   };

@@ -12,6 +12,8 @@ import {
   times,
   zero,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
+import type { Units } from '../../length/units';
 
 /**
  * A column in an opening that is higher at one side; fronts stay square. Inches. The last front is the last fitted,
@@ -113,16 +115,16 @@ type SkewWarning =
  * @returns the taper first, then each side whose gaps close, lengths in inches; none when all is well
  * @example skewWarnings(skewOf({ left, right, heights })) // Example 5 of fronts: none, 1/48 a gap is not seen
  */
-export function skewWarnings({ gapLeft, gapRight, taper }: Skewed): readonly SkewWarning[] {
-  const seen: readonly SkewWarning[] = less(seenTaper, taper)
-    ? [{ code: 'taper-seen', taper, most: seenTaper }]
-    : [];
+export function skewWarnings({ gapLeft, gapRight, taper }: Skewed, units?: Units): readonly SkewWarning[] {
+  const most = figureIn(units, seenTaper);
+  const least = figureIn(units, leastGap);
+  const seen: readonly SkewWarning[] = less(most, taper) ? [{ code: 'taper-seen', taper, most }] : [];
   const sides = [
     ['left', gapLeft],
     ['right', gapRight],
   ] as const;
   const closes = sides.flatMap(([side, gap]): readonly SkewWarning[] =>
-    less(gap, leastGap) ? [{ code: 'gap-closes', side, gap, least: leastGap }] : [],
+    less(gap, least) ? [{ code: 'gap-closes', side, gap, least }] : [],
   );
   return [...seen, ...closes];
 }

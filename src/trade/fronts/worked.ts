@@ -15,7 +15,7 @@ import type { Rounded } from '../../length/round';
 import { grainOf, markAt, type Tape } from '../../length/tape';
 import type { Worked } from '../carcass/parts';
 import type { Sum } from '../sums/sum';
-import { type Bank, columnNo, fittedNo, frontNo, usualBank } from './bank';
+import { type Bank, columnNo, fittedNo, frontNo } from './bank';
 import { alike, fairRound } from './fair';
 import { bothAhead, type Gaps } from './fitted';
 import { type HeightsError, heightsOf, isCountOfFronts, type Share } from './heights';
@@ -23,6 +23,7 @@ import { type FrontMark, frontMarksOf } from './marks';
 import { type Opening, type OpeningProblem, openingOf } from './opening';
 import { frontsTotal, type Reveals, revealsOf } from './reveals';
 import { aheadOf, fittedIn, frontNumbers, type Stands, standing } from './stands';
+import { usualBank } from './usual-bank';
 import { type Edge, frontWidth, type WidthError, type WidthWarning } from './width';
 
 /** The fronts of one column. Inches. */
@@ -195,9 +196,9 @@ function rowsOf(bank: Bank, total: Length, at: FrontsAt): Result<Rows, HeightsEr
 function shareOf(bank: Bank): Share {
   switch (bank.share) {
     case 'step':
-      return { kind: 'step', step: bank.step ?? usualBank.step };
+      return { kind: 'step', step: bank.step ?? usualBank(bank).step };
     case 'ratio':
-      return { kind: 'ratio', ratio: bank.ratio ?? usualBank.ratio };
+      return { kind: 'ratio', ratio: bank.ratio ?? usualBank(bank).ratio };
     case 'weights':
       return {
         kind: 'weights',

@@ -1,4 +1,5 @@
 import type { Length } from '../../length/length';
+import type { Units } from '../../length/units';
 import type { PartName } from '../carcass/part-name';
 import type { GrooveMachineId } from '../machines/groove-machines';
 import type { Held } from '../machines/machine';
@@ -70,6 +71,8 @@ type Made = 'alike' | 'pair' | 'partition';
 /** A board to be grooved, as decided. Positions are measured from the reference end. Inches. */
 export type Board = Held & {
   readonly id: string;
+  /** The unit system of its job; inches when not said. */
+  readonly units?: Units | undefined;
   /** As the user calls it; nothing where it is a part of a case. */
   readonly name: string;
   /** The part of a case it is. */

@@ -12,8 +12,10 @@ import {
   subtract,
   zero,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import { err, ok, type Result } from '../../length/result';
 import { type Rounded, roundTo } from '../../length/round';
+import type { Units } from '../../length/units';
 
 /** Clearances over the thickest reading, inches. Common practice, no source. */
 export const clearances = {
@@ -22,12 +24,21 @@ export const clearances = {
   gluedEasy: inches(8n, 1000n),
   slides: inches(1n, 32n),
   slidesEasy: inches(1n, 16n),
-} as const;
+};
+
+type Clearances = typeof clearances;
+
+const inMillimetres = Object.fromEntries(
+  Object.entries(clearances).map(([kind, clearance]) => [kind, figureIn('mm', clearance)]),
+) as Clearances;
+
+/** The same, round in the unit of the job. */
+export const clearancesIn = (units: Units): Clearances => (units === 'mm' ? inMillimetres : clearances);
 
 /** Readings that differ by more are two lots, not one. Common practice, no source. */
 export const leastSpreadToWarn = inches(1n, 64n);
 /** A glue line looser than this is weak. Common practice, no source. */
-const loosestGlueLine = inches(15n, 1000n);
+export const loosestGlueLine = inches(15n, 1000n);
 
 export type Fit = {
   /** For the stack: thickest reading plus clearance, exact. Never set a stack from the 64th. */
@@ -58,12 +69,14 @@ export type FitError =
  * @param readings thicknesses by calipers, inches, at least one, > 0
  * @param clearance over the thickest, inches, >= 0
  * @param glued whether a weak glue line is to be warned of
+ * @param units of the job: its limits are round in them
  * @example fitFrom(readings, inches(5n, 1000n), true) // .712 thickest: .717, Example 16 of grooves
  */
 export function fitFrom(
   readings: readonly Length[],
   clearance: Length,
   glued: boolean,
+  units?: Units,
 ): Result<Fit, FitError> {
   const [first, ...rest] = readings;
   if (!first) return err({ code: 'no-readings' });
@@ -75,7 +88,7 @@ export function fitFrom(
   const width = add(thickest, clearance);
   const loosest = subtract(width, thinnest);
   const spread = subtract(thickest, thinnest);
-  const weakGlueLine = glued && less(loosestGlueLine, loosest);
+  const weakGlueLine = glued && less(figureIn(units, loosestGlueLine), loosest);
   return ok({
     width,
     nearest64: roundTo(width, inches(1n, 64n), 'halfExpand'),
@@ -83,7 +96,7 @@ export function fitFrom(
     thickest,
     spread,
     loosest,
-    wideSpread: less(leastSpreadToWarn, spread),
+    wideSpread: less(figureIn(units, leastSpreadToWarn), spread),
     weakGlueLine,
     ...(weakGlueLine && isPositive(spread) ? { groups: twoGroups(readings) } : {}),
   });

@@ -1,5 +1,6 @@
 import {
   add,
+  fromMillimetres,
   half,
   inches,
   isNegative,
@@ -12,11 +13,14 @@ import {
   shortest,
   subtract,
 } from '../../length/length';
+import type { Units } from '../../length/units';
 import type { Face, Groove, Problem, Warning } from './layout';
 
 /** Least wood left between grooves, and between a groove and an end. Common practice, no source. */
-export const leastLand = inches(1n, 4n);
-const leastEndLand = inches(3n, 8n);
+const leastLand = { in: inches(1n, 4n), mm: fromMillimetres(6n) };
+const leastEndLand = { in: inches(3n, 8n), mm: fromMillimetres(10n) };
+/** In the unit system of the job. */
+export const leastLandIn = (units: Units = 'in'): Length => leastLand[units];
 
 /** Far edge of a groove, from the same end. */
 export const farOf = (g: Groove): Length => add(g.near, g.width);
@@ -33,14 +37,15 @@ export const onFace = (grooves: readonly Groove[], face: Face): readonly Groove[
  *
  * @param grooves of one face, ordered by near edge
  * @param length of the board, inches
+ * @param units of its job
  * @example landWarnings(onFace(layout.grooves, 'A'), inches(20n))
  */
-export function landWarnings(grooves: readonly Groove[], length: Length): readonly Warning[] {
+export function landWarnings(grooves: readonly Groove[], length: Length, units?: Units): readonly Warning[] {
   const first = grooves[0];
   const last = grooves[grooves.length - 1];
   const found: Warning[] = [];
   const end = (at: Groove, which: 'reference' | 'other', land: Length) => {
-    const least = orLess(leastEndLand, at.depth);
+    const least = orLess(leastEndLand[units ?? 'in'], at.depth);
     if (less(land, least)) found.push({ code: 'end-land', at: at.id, end: which, land, least });
   };
   if (first) end(first, 'reference', first.near);
@@ -49,7 +54,7 @@ export function landWarnings(grooves: readonly Groove[], length: Length): readon
     const a = grooves[k - 1];
     if (!a) return;
     const land = subtract(b.near, farOf(a));
-    const least = orLess(orLess(leastLand, a.depth), b.depth);
+    const least = orLess(orLess(leastLandIn(units), a.depth), b.depth);
     if (!isNegative(land) && less(land, least)) found.push({ code: 'land', a: a.id, b: b.id, land, least });
   });
   return found;
@@ -70,7 +75,12 @@ export function overlaps(grooves: readonly Groove[], face: Face): readonly Probl
 }
 
 /** Least web between the floors of grooves cut on two faces: the larger of t/3 and 3/16. Common practice, no source. */
-const leastWeb = (thickness: Length): Length => longest(over(thickness, 3n), inches(3n, 16n));
+const leastFloor = { in: inches(3n, 16n), mm: fromMillimetres(5n) };
+const leastWeb = ({ thickness, units }: Stuff): Length =>
+  longest(over(thickness, 3n), leastFloor[units ?? 'in']);
+
+/** What a board is of: how thick, inches, and the unit system of its job. */
+type Stuff = { readonly thickness: Length; readonly units?: Units | undefined };
 
 /** True where two grooves lie over each other along the board. */
 const opposed = (a: Groove, b: Groove): boolean => less(a.near, farOf(b)) && less(b.near, farOf(a));
@@ -78,17 +88,18 @@ const opposed = (a: Groove, b: Groove): boolean => less(a.near, farOf(b)) && les
 /**
  * Wood left between the floors of opposed grooves: web = t - depth A - depth B; behind one alone, t - depth.
  *
- * @param a grooves of face A; @param b of face B; @param thickness of the board, inches
- * @example webs(onFace(grooves, 'A'), onFace(grooves, 'B'), inches(23n, 32n)).warnings
+ * @param a grooves of face A; @param b of face B; @param stuff the board is of
+ * @example webs(onFace(grooves, 'A'), onFace(grooves, 'B'), { thickness: inches(23n, 32n) }).warnings
  */
 export function webs(
   a: readonly Groove[],
   b: readonly Groove[],
-  thickness: Length,
+  stuff: Stuff,
 ): { readonly problems: readonly Problem[]; readonly warnings: readonly Warning[] } {
   const problems: Problem[] = [];
-  const warnings: Warning[] = [...thinFloors(a, thickness), ...thinFloors(b, thickness)];
-  const least = leastWeb(thickness);
+  const warnings: Warning[] = [...thinFloors(a, stuff), ...thinFloors(b, stuff)];
+  const { thickness } = stuff;
+  const least = leastWeb(stuff);
   for (const x of a) {
     for (const y of b) {
       const web = webBetween(x, y, thickness)?.web;
@@ -131,8 +142,9 @@ function webBetween(a: Groove, b: Groove, thickness: Length): Web | undefined {
 }
 
 /** Wood left behind a groove with nothing opposite, once a run: web = t - depth. */
-function thinFloors(grooves: readonly Groove[], thickness: Length): readonly Warning[] {
-  const least = leastWeb(thickness);
+function thinFloors(grooves: readonly Groove[], stuff: Stuff): readonly Warning[] {
+  const { thickness } = stuff;
+  const least = leastWeb(stuff);
   const seen = new Set<string>();
   return grooves.flatMap((g): Warning[] => {
     const web = g.depth && subtract(thickness, g.depth);

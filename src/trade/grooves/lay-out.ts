@@ -42,7 +42,7 @@ export function layOut(board: Board): Layout {
   if (many.length > 0) return { ...nothing, facts, problems: [...boardProblems(board), ...many] };
   const wide = wideGrooves(board);
   const narrow = board.runs.flatMap((run, k) => groovesOf(run, facts[k] ?? blank(run), datum));
-  const { kept, dropped } = dropFor(narrow, wide.grooves);
+  const { kept, dropped } = dropFor(narrow, wide.grooves, board.units);
   const grooves = [...kept, ...wide.grooves].sort(along);
   const checked = check(board, grooves, [...narrow, ...wide.grooves]);
   const problems = [
@@ -102,18 +102,18 @@ const faces: readonly Face[] = ['A', 'B'];
 function check(board: Board, grooves: readonly Groove[], placed: readonly Groove[]) {
   const problems: Problem[] = [];
   const warnings: Warning[] = [];
-  const { length, thickness } = board;
+  const { length, thickness, units } = board;
   for (const face of faces) {
     const on = onFace(grooves, face);
     problems.push(...overlaps(on, face));
     if (!length) continue;
     problems.push(...offTheBoard(board, on, placed));
-    warnings.push(...landWarnings(on, length));
+    warnings.push(...landWarnings(on, length, units));
   }
   if (thickness && isPositive(thickness)) {
     for (const found of [
       depths(grooves, thickness),
-      webs(onFace(grooves, 'A'), onFace(grooves, 'B'), thickness),
+      webs(onFace(grooves, 'A'), onFace(grooves, 'B'), { thickness, units }),
     ]) {
       problems.push(...found.problems);
       warnings.push(...found.warnings);

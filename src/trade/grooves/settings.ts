@@ -1,6 +1,6 @@
 import { add, isNegative, isPositive, type Length, less, negate, subtract, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
-import { markAt, restOfLength, type Tape } from '../../length/tape';
+import { markAt, restOfLength, type Tape, unitsOf } from '../../length/tape';
 import { cutterOn } from '../machines/cutter';
 import { usualOverlap } from '../machines/depths';
 import { machineFor } from '../machines/groove-machines';
@@ -86,7 +86,7 @@ export function settingsOn(machine: GrooveMachine, layout: Layout, job: CutConte
     if (!place || !real) return;
     const { width, cutter } = place;
     // less than none would leave wood standing between passes
-    const passes = passesFor(width, cutter, shop.overlap ?? usualOverlap);
+    const passes = passesFor(width, cutter, shop.overlap ?? usualOverlap[unitsOf(tape)]);
     if (passes.ok) {
       const stands = { marked: { ...marked, ...place }, exact: { ...exact, ...real } };
       const own = settingsOf(mark, { ...stands, passes: passes.value, machine, job });

@@ -8,12 +8,16 @@ import {
   subtract,
   sum,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import { err, ok, type Result } from '../../length/result';
 import type { Rounded } from '../../length/round';
-import { markAt, type Tape } from '../../length/tape';
+import { markAt, type Tape, unitsOf } from '../../length/tape';
+import type { Units } from '../../length/units';
 
 /** A tray resting on less than this may drop out. Common practice, no source. */
 const leastBearing = inches(1n, 8n);
+/** In the unit system of the job. */
+export const leastBearingIn = (units: Units | undefined): Length => figureIn(units, leastBearing);
 
 export type Tray = {
   /** Exact width, and the same rounded down: a tray must enter. */
@@ -52,6 +56,6 @@ export function trayFor(
     width,
     cut: markAt(width, play.tape, 'floor'),
     bearing,
-    thinBearing: less(bearing, leastBearing),
+    thinBearing: less(bearing, leastBearingIn(unitsOf(play.tape))),
   });
 }

@@ -1,6 +1,7 @@
 import { add, isPositive, type Length, less, longest, negate, zero } from '../../length/length';
+import type { Units } from '../../length/units';
 import type { Board, Wide } from './board';
-import { leastLand, overlapOf } from './lands';
+import { leastLandIn, overlapOf } from './lands';
 import type { Dropped, Groove, Problem } from './layout';
 
 /** The wide grooves of a board, from the reference end, and what is missing from them. */
@@ -55,17 +56,18 @@ function placed(wide: Wide, k: number, datum: Length): readonly Groove[] {
 export function dropFor(
   narrow: readonly Groove[],
   wides: readonly Groove[],
+  units?: Units,
 ): { readonly kept: readonly Groove[]; readonly dropped: readonly Dropped[] } {
   const dropped: Dropped[] = [];
   const kept = narrow.filter((groove) => {
-    const lost = wides.map((by) => loses(groove, by)).find((d) => d !== undefined);
+    const lost = wides.map((by) => loses(groove, by, leastLandIn(units))).find((d) => d !== undefined);
     if (lost) dropped.push(lost);
     return lost === undefined;
   });
   return { kept, dropped };
 }
 
-function loses(groove: Groove, by: Groove): Dropped | undefined {
+function loses(groove: Groove, by: Groove, leastLand: Length): Dropped | undefined {
   if (groove.face !== by.face) return undefined;
   const shared = overlapOf(groove, by);
   if (isPositive(shared)) return { groove, by, why: 'overlap', amount: shared };

@@ -1,11 +1,19 @@
-import { howMany, inches, isPositive, type Length, over, shortest } from '../../length/length';
+import {
+  fromMillimetres,
+  howMany,
+  inches,
+  isPositive,
+  type Length,
+  over,
+  shortest,
+} from '../../length/length';
 import { toWhole } from '../../length/round';
 
-/** Overlap of passes when the shop has not said: common practice 1/16, no source. Inches. */
-export const usualOverlap = inches(1n, 16n);
+/** Overlap of passes when the shop has not said: common practice 1/16 or 1.5 mm, no source. */
+export const usualOverlap = { in: inches(1n, 16n), mm: fromMillimetres(3n, 2n) };
 
 /** Most a router takes at a pass, usual where not said. Source: two router manuals, 1/8 a pass. Inches. */
-const usualPass = inches(1n, 8n);
+export const usualPass = inches(1n, 8n);
 /** Never more at a pass, whatever is said. Common practice, no source. Inches. */
 const mostPass = inches(1n, 4n);
 

@@ -188,7 +188,7 @@ function stacked(width: Length, arbor: Length | undefined, shop: Reach): Pick<Wa
   return { lines: passes };
 }
 
-function linesOf(width: Length, cutter: Length, { overlap = usualOverlap }: Reach): number {
+function linesOf(width: Length, cutter: Length, { overlap = usualOverlap.in }: Reach): number {
   const passes = passesFor(width, cutter, overlap);
   return passes.ok ? passes.value.length : 1;
 }

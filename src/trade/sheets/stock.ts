@@ -1,4 +1,6 @@
 import { inches, type Length, type Ratio } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
+import type { Units } from '../../length/units';
 
 /** Which way the face grain runs on a sheet: with its long side, across it, or it does not matter. */
 export type Grain = 'long' | 'wide' | 'none';
@@ -42,7 +44,7 @@ export type LeftPiece = {
  * a piece of sheet, nothing over on the length of a stick, and 50 pounds for one person: common practice, no source.
  * A stick is as wide as its widest piece; one that no piece is of counts as `stickWide`.
  */
-export const usualSheets = {
+const usual = {
   long: inches(96n),
   wide: inches(48n),
   stickWide: inches(6n),
@@ -50,4 +52,17 @@ export const usualSheets = {
   over: inches(1n, 4n),
   overStick: inches(0n),
   carry: 50,
-} as const;
+};
+
+const inMillimetres: typeof usual = {
+  long: figureIn('mm', usual.long),
+  wide: figureIn('mm', usual.wide),
+  stickWide: figureIn('mm', usual.stickWide),
+  trim: usual.trim,
+  over: figureIn('mm', usual.over),
+  overStick: usual.overStick,
+  carry: usual.carry,
+};
+
+/** @param units of the job: a metric sheet is 2440 by 1220, with 6 mm over on each way of a piece */
+export const usualSheets = (units: Units): typeof usual => (units === 'mm' ? inMillimetres : usual);

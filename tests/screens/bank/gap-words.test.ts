@@ -21,6 +21,6 @@ describe('words of a gap', () => {
     };
     expect(pileText({ left: pile('5/64') })).toBe('1/16 and 1/64');
     expect(pileText({ left: pile('5/64'), right: pile('1/8') })).toBe('left 1/16 and 1/64; right 2 × 1/16');
-    expect(pileText({ left: pile('1/128') })).toBe('none thin enough, 1/128 short');
+    expect(pileText({ left: pile('1/128') })).toBe('none thin enough, 0.008 short');
   });
 });

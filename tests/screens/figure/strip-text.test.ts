@@ -12,7 +12,7 @@ describe('stripText', () => {
     const text = stripText(lines, '1/32').split('\n');
     expect(text[0]).toMatch(/^line 1: 3/);
     expect(text[1]).toBe('Rail: (line 1 + 2) × 2 = 10');
-    expect(text[2]).toBe('Times: Rail ÷ line 1 = 3 1/3');
+    expect(text[2]).toBe('Times: Rail ÷ line 1 = 3.333');
   });
 
   test('what rounding left is said', () =>

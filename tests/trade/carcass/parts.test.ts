@@ -272,6 +272,15 @@ describe('what stops a case', () => {
     expect(stopped({ ...plainCase, [field]: l('0') }).map((p) => p.code)).not.toContain('negative');
   });
 
+  // 11 1/4 deep, toe board 23/32: at most 10 17/32 back, and 20 is 9 15/32 too much
+  test('a toe board behind its case, and room of more than the rabbet, say the most', () => {
+    const deep = { ...plainCase, depth: l('11 1/4'), hasToe: true, feet: l('4'), hasBack: true };
+    expect(stopped({ ...deep, toeBack: l('20'), backDeep: l('3/8'), ease: l('40') })).toEqual([
+      { code: 'too-much', field: 'toeBack', by: l('9 15/32'), most: l('10 17/32') },
+      { code: 'too-much', field: 'ease', by: l('39 5/8'), most: l('3/8') },
+    ]);
+  });
+
   test('a shelf below the bottom and trays with less than no room at the top are named', () => {
     const inside: Case['inside'] = [
       { id: 's', kind: 'fixed', bay: 2, at: negate(l('1')) },

@@ -1,6 +1,7 @@
 import { inches, isPositive, less, subtract } from '../../../length/length';
 import { markAt } from '../../../length/tape';
-import { type Bank, usualBank } from '../../fronts/bank';
+import type { Bank } from '../../fronts/bank';
+import { usualBank } from '../../fronts/usual-bank';
 import { minus, plus, sumOf } from '../../sums/sum';
 import { tailsFor } from '../tail-choice';
 import { templateHeights } from '../tails';
@@ -22,7 +23,7 @@ export const halfBlind: DrawerJoint = {
     byTemplate(bank) && bank.pitch && !isPositive(bank.pitch) ? [{ code: 'pitch-not-positive' }] : [],
   // a template goes into a side in whole pitches, where at least one goes
   height: (bank, most) =>
-    (byTemplate(bank) && templateHeights(most, bank.pitch ?? usualBank.pitch).below) || most,
+    (byTemplate(bank) && templateHeights(most, bank.pitch ?? usualBank(bank).pitch).below) || most,
   layOut: (bank, end) => ({ kind: 'tails', ...tailsFor(bank, end) }),
   cuts: (bank, { reach, side }) => {
     const by = byTemplate(bank) ? 'template' : 'laid-out';
