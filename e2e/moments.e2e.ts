@@ -65,9 +65,9 @@ moment(1, { at: '#/figure' }, async (page, hand) => {
 });
 
 // the bottom's dado 4 1/8 up a side of 64 1/4: 60 1/8 from the top
-moment(2, { at: '#/saw/case~left' }, async (page) => {
+moment(2, { at: '#/saw/case~left', before: itIsSet }, async (page) => {
   await expect(standing(page)).toContainText('4 and 1/8');
-  await expect(page.getByText(/other end/i).first()).toContainText('60 1/8');
+  await expect(page.locator('.seconds p').filter({ hasText: 'from the other end' })).toContainText('60 1/8');
 });
 
 moment(3, { at: '#/saw/shellcase', before: makeReady }, async (page, hand) => {
@@ -128,6 +128,11 @@ moment(10, { at: '#/setup/rip~r35d2~wtrue0edge' }, async (page, hand) => {
   await hand.tap(dock(page, 'Left side'));
   await expect(page.getByRole('dialog')).toContainText('again');
 });
+
+/** The stack is on and set. */
+async function itIsSet(page: Page): Promise<void> {
+  await page.getByRole('button', { name: /^It is set/ }).click();
+}
 
 /** At the setting of a dado. */
 async function toDado(page: Page): Promise<void> {

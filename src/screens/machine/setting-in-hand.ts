@@ -22,6 +22,12 @@ export const nextCard = (list: Checklist, card: Card): Card | undefined => {
 export const readyOn = (list: Checklist, card: Card): Operation | undefined =>
   card.operations.find((op) => !list.doing.done(op.id) && blocks(list, op).length === 0);
 
+/** The piece whose further figures are shown: the one to be cut; while a test cut comes first, the first grooved. */
+export function figuresOf(list: Checklist, card: Card): Operation | undefined {
+  const ready = readyOn(list, card);
+  return ready?.groove ? ready : card.operations.find((op) => op.groove);
+}
+
 /** Names of the stocks a stack is built for: a dado fits its own sheet, whatever it is cut in. */
 export const stocksFitted = (list: Checklist, card: Card): readonly string[] => {
   const names = card.operations.flatMap(

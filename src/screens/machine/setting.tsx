@@ -21,7 +21,7 @@ import { LastCall } from './last-call';
 import { OtherFigures } from './other-figures';
 import { Pieces } from './pieces';
 import { Recipe } from './recipe';
-import { nextCard, readyOn, tickChanges } from './setting-in-hand';
+import { figuresOf, nextCard, readyOn, tickChanges } from './setting-in-hand';
 import { Strip } from './strip';
 import { Ways } from './ways';
 import * as words from './words';
@@ -75,7 +75,7 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
       <ThinnerLines plan={list.plan} operations={card.operations} inset />
       <Pieces {...{ bench, list, card }} onTick={(op) => tick(inHand, op)} />
       <p class="pad-x note">{onWords(first.setup)}</p>
-      <OtherFigures bench={bench} op={readyOn(list, card) ?? first} />
+      <OtherFigures bench={bench} op={figuresOf(list, card) ?? first} />
       <Ways {...{ bench, card, first }} onSpoiled={() => setSpoiling(true)} />
       <Recipe bench={bench} id={first.setup.key} build={first.setup.build} machine={first.setup.machine} />
       {spoiling && <SpoiledDock bench={bench} list={list} card={card} onClose={() => setSpoiling(false)} />}

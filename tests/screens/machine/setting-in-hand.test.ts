@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
-import { editBoard, editJob, letAheadOf, tickOf } from '../../../src/job/edits';
+import { editBoard, editJob, editRun, letAheadOf, tickOf } from '../../../src/job/edits';
 import type { Change } from '../../../src/job/entry';
 import { checklistOf } from '../../../src/plan/checklist';
 import {
   cutOtherwise,
+  figuresOf,
   nextCard,
   readyOn,
   standChanges,
@@ -68,4 +69,24 @@ test('a tick says what stands on the machine, once; a second tap takes the tick 
   expect(tickChanges(standing.list, standing.rip, op)).toHaveLength(1);
   const done = at(...ticked);
   expect(tickChanges(done.list, done.rip, op)).toEqual([{ kind: 'untick', op: op.id }]);
+});
+
+test('while the test cut of a groove comes first, the further figures are those of its first piece', () => {
+  const { plan, folded } = worked([
+    ...editJob({ name: 'Cabinet' }),
+    ...editBoard('side', { name: 'Side', length: l('30'), across: l('12') }),
+    ...editRun('side', 'r', {
+      spacing: 'pitch',
+      count: 1,
+      first: l('3'),
+      pitch: l('4'),
+      width: l('3/4'),
+      depth: l('1/4'),
+    }),
+  ]);
+  const list = checklistOf(plan, folded);
+  const card = list.cards.find(({ operations }) => operations.some((op) => op.groove));
+  if (!card) throw new Error('a card for the groove is wanted');
+  expect(card.operations[0]?.what).toBe('test');
+  expect(figuresOf(list, card)?.groove?.board).toBe('side');
 });
