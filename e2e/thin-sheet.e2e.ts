@@ -49,7 +49,7 @@ test('readings are in use as they come, the greatest of them, until something of
   // a rip of the bottom, which is of this sheet
   await page.goto('./#/cuts');
   await page.getByRole('button', { name: /^Rip fence at.*Bottom, Top/ }).click();
-  await page.getByRole('button', { name: /is cut$/ }).click();
+  await page.locator('.knuckle .main').click();
   await page.goto('./#/stock/sheetb');
   await read(page, another, ['.', '7', '1', '7']);
   await expect(page.getByText('Thickest: not in use yet')).toBeVisible();
@@ -61,6 +61,13 @@ test('readings are in use as they come, the greatest of them, until something of
     page.getByText('Goes by Sheet B, birch ply at 0.714. Its thickest reading is 0.717.').first(),
   ).toBeVisible();
   await shot(page, 'part-thinner-than-read');
+  await page.goto('./#/cuts');
+  await page
+    .getByRole('button', { name: /Goes by Sheet B, birch ply at 0.714/ })
+    .first()
+    .click();
+  await expect(page.locator('main')).toContainText('Its thickest reading is 0.717.');
+  await shot(page, 'machine-thinner-than-read');
 
   await page.goto('./#/stock/sheetb');
   await page.getByRole('button', { name: 'Use it for what is not cut' }).click();
