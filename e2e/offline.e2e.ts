@@ -13,12 +13,12 @@ test('a newer version waits: never swapped at the saw, started when asked elsewh
     release(site.folder);
     await page.goto(`${site.url}#/saw/shellcase`);
     await page.reload();
-    await expect(page.locator('.giant .mx')).toBeVisible();
+    await expect(page.locator('.giant .mx').first()).toBeVisible();
     await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
     await page.waitForFunction(async () => (await navigator.serviceWorker.getRegistration())?.waiting);
     const saw = await context.newPage();
     await saw.goto(`${site.url}#/saw/shellcase`);
-    await expect(saw.locator('.giant .mx')).toBeVisible();
+    await expect(saw.locator('.giant .mx').first()).toBeVisible();
     await page.evaluate(() => document.body.setAttribute('data-stood', 'at the saw'));
     await page.goto(`${site.url}#/`);
     await expect(page.getByText('Newer version saved. It starts next time you open it.')).toBeVisible();
@@ -109,10 +109,10 @@ test('the licences of the libraries open with no network, and back leads to the 
 test('the last setup and Figure open from the home screen’s shortcuts', async ({ page }) => {
   await openSample(page);
   await page.goto('./#/saw/shellcase');
-  await expect(page.locator('.giant .mx')).toBeVisible();
+  await expect(page.locator('.giant .mx').first()).toBeVisible();
   await page.goto('./#/jobs');
   await page.goto('./#/last');
-  await expect(page.locator('.giant .mx')).toBeVisible();
+  await expect(page.locator('.giant .mx').first()).toBeVisible();
   const manifest = await (await page.request.get('./manifest.webmanifest')).json();
   expect(manifest.shortcuts.map((s: { readonly url: string }) => s.url)).toEqual(['./#/figure', './#/last']);
   expect(manifest.icons.some((i: { readonly purpose: string }) => i.purpose === 'maskable')).toBe(true);

@@ -1,5 +1,5 @@
 import { cutterTape, markAt, type Tape } from '../../length/tape';
-import { writeLength, writeMark } from '../../length/write';
+import { writeDecimals, writeLength, writeMark } from '../../length/write';
 import { blocks, type Checklist, type Group } from '../../plan/checklist';
 import { machineAt } from '../../trade/machines/machines';
 import type { Card } from '../../trade/setups/checklist';
@@ -90,7 +90,8 @@ export function changeTo({ machine, cutter, height }: Setup, tape: Tape): string
   const fine = cutterTape(tape);
   const width = cutter ? `${writeLength(markAt(cutter, fine).value, fine)} ` : '';
   const high = height ? `, raise to ${writeLength(height, tape)}` : '';
-  return `Change to ${width}${cutterNamed(machineAt(machine).cuts)}${high}`;
+  const exact = cutter ? ` (${writeDecimals(cutter, tape)})` : '';
+  return `Change to ${width}${cutterNamed(machineAt(machine).cuts)}${exact}${high}`;
 }
 export const raised = (height: string): string => `↑${height}`;
 

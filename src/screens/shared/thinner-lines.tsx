@@ -13,8 +13,9 @@ type LinesProps = {
 export const ThinnerLines = ({ plan, operations, inset = false }: LinesProps) => (
   <>
     {thinnerSays(plan, operations).map((says) => (
-      <span key={says} class={inset ? 'block pad-x' : 's block'}>
-        <Icon name="warn" /> {says}
+      <span key={says} class={inset ? 'wrongline pad-x' : 's wrongline'}>
+        <Icon name="warn" />
+        {says}
       </span>
     ))}
   </>
