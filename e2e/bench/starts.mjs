@@ -12,7 +12,7 @@ async function visit(phone, profile, folder) {
   await page.getByRole('button', { name: 'Open the sample job' }).click();
   await page.getByRole('heading', { name: 'Mineral and shell cabinet' }).waitFor();
   await page.goto(`${served.url}#/saw/shellcase`);
-  await page.locator('.giant .mx').waitFor();
+  await page.locator('.giant .mx').first().waitFor();
   await page.evaluate(() => navigator.serviceWorker.ready);
   await context.close();
   await served.stop();
