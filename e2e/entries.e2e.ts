@@ -247,7 +247,8 @@ for (const [k, [name, come]] of Object.entries(asides).entries()) {
     const blanks = page.locator('main .blank:not(.choice), main button.nextset');
     await blanks.first().waitFor();
     let tried = 0;
-    for (let at = k % step; at < (await blanks.count()); at += step) {
+    // a short form is begun at its first
+    for (let at = k % Math.min(step, await blanks.count()); at < (await blanks.count()); at += step) {
       const blank = blanks.nth(at);
       await blank.click();
       await goBy(page, 60);
@@ -281,7 +282,8 @@ for (const [k, form] of forms.entries()) {
     const blanks = page.locator('main .blank:not(.choice), main button.nextset, main .place-chip');
     await blanks.first().waitFor();
     let tried = 0;
-    for (let at = k % step; at < (await blanks.count()); at += step) {
+    // a short form is begun at its first
+    for (let at = k % Math.min(step, await blanks.count()); at < (await blanks.count()); at += step) {
       const blank = blanks.nth(at);
       await blank.click();
       const dock = page.getByRole('dialog');
