@@ -55,17 +55,22 @@ for (const tape of tapes)
     }
   });
 
+/** A case from nothing, its first blank let be. */
+async function beginCase(page: Page): Promise<void> {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Work out a case' }).click();
+  await expect(page.getByRole('dialog')).toBeVisible(); // the keys for the width stand open
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('dialog')).toBeHidden();
+}
+
 const pad = (page: Page) => page.getByRole('dialog');
 const field = (page: Page) => pad(page).getByRole('textbox');
 
 test('in a job in millimetres pad and blank say so before a key is pressed, and the way on is named', async ({
   page,
 }) => {
-  await page.goto('./');
-  await page.getByRole('button', { name: 'Work out a case' }).click();
-  await expect(page.getByRole('dialog')).toBeVisible(); // the keys for the width stand open
-  await page.keyboard.press('Escape');
-  await expect(page.getByRole('dialog')).toBeHidden();
+  await beginCase(page);
   await marksTo(page, '1 mm');
   await page.getByRole('button', { name: /^Case/ }).first().click();
 
@@ -80,11 +85,7 @@ test('in a job in millimetres pad and blank say so before a key is pressed, and 
 test('what cannot be meant is asked about or refused by name, and nothing typed is lost', async ({
   page,
 }) => {
-  await page.goto('./');
-  await page.getByRole('button', { name: 'Work out a case' }).click();
-  await expect(page.getByRole('dialog')).toBeVisible(); // the keys for the width stand open
-  await page.keyboard.press('Escape');
-  await expect(page.getByRole('dialog')).toBeHidden();
+  await beginCase(page);
   const main = page.locator('main');
   const ask = async (label: RegExp, figure: string) => {
     await main.getByRole('button', { name: label }).first().click();

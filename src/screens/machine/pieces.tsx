@@ -64,6 +64,7 @@ function Piece({ op, bench, list, onTick, unfolded }: PieceProps) {
     return (
       <div class="mpiece waits">
         <b>{words.pieceName(op, tape)}</b>
+        <Lies placing={placingOf(op)} op={op} list={list} />
         <Blocked {...{ bench, list, op }} unfolded={unfolded} />
       </div>
     );
