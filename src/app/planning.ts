@@ -1,5 +1,5 @@
 /**
- * The whole chain from a job to its cuts. It comes in a file of its own, asked for as the page starts: a sum, or a
- * board by hand at the saw, never waits for it; a job with a case does.
+ * The whole chain from a job to its cuts. It comes in a file of its own, asked for as the page starts: a sum, or the
+ * marks of a board by hand, never wait for it; a case and the machine do.
  */
 export { planOf } from '../plan/plan';

@@ -24,7 +24,7 @@ export function Strip({ list, card, first: { setup }, now = false }: StripProps)
   const fitted = stocksFitted(list, card);
   return (
     <div class="mstrip">
-      <Cell label={fitted.length > 0 && !now ? words.for_(fitted) : words.machine}>
+      <Cell label={fitted.length > 0 && !now ? words.forStocks(fitted) : words.machine}>
         {machineNames[machine]}
       </Cell>
       {cutter && (

@@ -38,7 +38,7 @@ export const finishChange = (dark: boolean): string => `Screen: ${dark ? 'bright
 // What stands on the machine.
 
 export const machine = 'Machine';
-export const for_ = (stocks: readonly string[]): string => `For ${stocks.join(' and ')}`;
+export const forStocks = (stocks: readonly string[]): string => `For ${stocks.join(' and ')}`;
 export const high = 'High';
 const cutterNames: Record<Cuts, string> = {
   blade: 'Blade',
