@@ -230,7 +230,7 @@ const asides: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   'a tray': (page) => again(page, 'tray/shellcase'),
   ...Object.fromEntries(
     Array.from({ length: sums }, (_, k) => [`sum ${k + 1}`, sum(k)] as const).filter(
-      (_, k) => night || k % 6 === 0,
+      (_, k) => night || k % 3 === 0,
     ),
   ),
 };

@@ -21,6 +21,7 @@ const servedFromPhone = `navigator.serviceWorker.ready.then(() => navigator.serv
 
 const ticked = '.tick[aria-checked="true"]';
 const button = (name) => `//button[normalize-space(.)="${name}" or @aria-label="${name}"]`;
+const begins = (name) => `//button[starts-with(normalize-space(.), "${name}")]`;
 const heading = (name) => `//h1[contains(., "${name}")] | //h2[contains(., "${name}")]`;
 
 function same(what, got, wanted) {
@@ -98,11 +99,13 @@ export function stepsOf({ hand, at, more }) {
       async () => {
         await hand.go(`${at.url}#/saw/shellcase`);
         await hand.see('//*[contains(@class,"giant")]//*[contains(@class,"mx")]');
-        await hand.tap(button('It is set'));
-        await hand.tap(button('The length is done already'));
+        await hand.tap(begins('It is set')); // the first groove is cut on both sides: on to the next
+        await hand.tap(begins('Next: '));
+        await hand.tap(begins('The length is done already'));
         await hand.see('//*[contains(@class,"knuckle")]//button[contains(., "is cut")]');
+        const before = await hand.run(`document.querySelectorAll('.mpiece[aria-checked="true"]').length`);
         await hand.tap('//*[contains(@class,"knuckle")]//*[contains(@class,"main")]');
-        await hand.until('.mpiece[aria-checked="true"]', 1);
+        await hand.until('.mpiece[aria-checked="true"]', before + 1);
       },
     ],
     [
