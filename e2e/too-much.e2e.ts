@@ -83,7 +83,7 @@ test('a board that is too much opens, says by how much, and is put right at its 
   ).toBeVisible();
 });
 
-/** The start on its way as its file has it: held while it is watched, and named in it while it is short. */
+/** The start on its way as its file has it: held while it is watched. */
 const watched = (page: Page) =>
   page.evaluate(async () => {
     const folder = await (await navigator.storage.getDirectory()).getDirectoryHandle('knifeline');
@@ -92,8 +92,28 @@ const watched = (page: Page) =>
       (writable) => writable.abort().then(() => false),
       () => true,
     );
-    return { held, short: (await file.getFile()).size > 0 };
+    return { held, says: await (await file.getFile()).text() };
   });
+
+/** A page of a start whose working out never ends, closed once it was seen to be frozen; it hears nothing of that. */
+async function freeze(page: Page, later: number): Promise<true> {
+  const stuck = await page.context().newPage();
+  await stuck.clock.setSystemTime(Date.now() + later);
+  await stuck.addInitScript(() => {
+    const { set } = Map.prototype;
+    Map.prototype.set = function put(this: Map<unknown, unknown>, key, value) {
+      if (typeof key !== 'string' || !key.startsWith('cut/')) return set.call(this, key, value);
+      for (;;);
+    };
+  });
+  void stuck.goto('./#/cuts').catch(() => undefined);
+  try {
+    await expect.poll(() => watched(page), { timeout: 60_000 }).toEqual({ held: true, says: 'frozen' });
+    return true;
+  } finally {
+    await stuck.close();
+  }
+}
 
 test('a screen that froze is not gone into again by itself: the list of jobs, and a tap to try', async ({
   page,
@@ -103,23 +123,9 @@ test('a screen that froze is not gone into again by itself: the list of jobs, an
   await page.goto('./#/cuts');
   await expect(page.getByRole('heading', { name: 'Cuts' })).toBeVisible();
   await page.goto('./fonts-OFL.txt');
-  const stuck = await context.newPage();
-  await stuck.clock.setSystemTime(Date.now() + 60_000);
-  // working it out never ends
-  await stuck.addInitScript(() => {
-    const { set } = Map.prototype;
-    Map.prototype.set = function put(this: Map<unknown, unknown>, key, value) {
-      if (typeof key !== 'string' || !key.startsWith('cut/')) return set.call(this, key, value);
-      for (;;);
-    };
-  });
-  void stuck.goto('./#/cuts').catch(() => undefined);
-  // on a slow machine it may freeze before anybody watches: then the note in the database alone has to do
-  await expect
-    .poll(() => watched(page), { timeout: 60_000 })
-    .toEqual({ held: true, short: false })
-    .catch(async () => expect(await watched(page)).toEqual({ held: false, short: false }));
-  await stuck.close(); // it hears nothing of that any more
+  const seen = await freeze(page, 60_000).catch(() => undefined);
+  // on a slow machine it may freeze before anybody watches: then the second one in a row has to do
+  if (!seen) await freeze(page, 120_000).catch(() => undefined);
   const next = await context.newPage();
   await next.clock.setSystemTime(Date.now() + 180_000);
   await next.goto('./#/cuts');

@@ -26,11 +26,17 @@ async function walk(name, hand) {
     counts[kind] += 1;
     broken ||= kind === 'failed';
     console.log(`  ${result === 'passed' ? 'ok     ' : result} ${says}`);
+    if (kind === 'failed') console.log(`  on the screen: ${await shown(hand)}`);
   }
   await hand.close();
   await at.stop();
   console.log(`  ${((performance.now() - from) / 1000).toFixed(1)} s`);
 }
+
+const shown = (hand) =>
+  hand
+    .run('location.hash + " " + document.body.innerText.replace(/\\s+/g, " ").slice(0, 400)')
+    .catch(problem);
 
 const problem = (error) => `failed (${String(error?.message ?? error).split('\n')[0]})`;
 

@@ -22,7 +22,7 @@ export function openJournal(): Journal | undefined {
     },
     summary: async () => (await ask({ what: 'summary' }))?.summary,
     rows: async () => (await ask({ what: 'rows' }))?.rows,
-    starting: async (at) => (await ask({ what: 'starting', at }))?.killed,
+    starting: async (at) => (await ask({ what: 'starting', at }))?.seen,
     stood: () => void ask({ what: 'stood' }),
     close: () => worker.terminate(),
   };

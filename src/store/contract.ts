@@ -55,7 +55,7 @@ export type Store = {
   /** How many copies of the last change there are. */
   readonly keptIn: () => KeptIn;
   readonly onKeptIn: (heard: (now: KeptIn) => void) => void;
-  /** The start before froze: it never stood, and the journal does not know that it was short (D16). */
+  /** The start before froze: it never stood, and was seen to take long, or nobody saw it nor the one before (D16). */
   readonly froze: boolean;
   /** Called once the screen stands, or the page is left by hand: a frozen page gets to neither. */
   readonly stands: () => void;

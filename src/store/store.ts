@@ -7,6 +7,7 @@ import type { Store, StoreOptions } from './contract';
 import { type Connection, connect, type Database, nameOf, type OpenError } from './db';
 import { restore } from './journal/restore';
 import type { Row } from './journal/row';
+import { frozen } from './journal/starting';
 import { nameKey, openingKey } from './own-keys';
 import { pagesOn } from './pages';
 import { fillBehind, keepEven, purgeJobs } from './reconcile-copies';
@@ -112,11 +113,22 @@ async function beginStart(
 ): Promise<{ readonly device: string; readonly froze: boolean }> {
   const { device, left } = await nameOfPhone(connection, keeper, randomId);
   const at = now();
-  const killed = keeper.journal?.starting(at);
+  const asked = keeper.journal?.starting(at);
   // not waited for, and refused where there is no room: a start has no need of it
-  void connection.write((db) => db.put('settings', at, openingKey)).catch(() => undefined);
-  return { device, froze: isUnended(left, at) && (killed && (await soon(killed))) !== left };
+  const note = (text: string): void =>
+    void connection.write((db) => db.put('settings', text, openingKey)).catch(() => undefined);
+  note(at);
+  if (!isUnended(left, at)) return { device, froze: false };
+  const seen = asked && (await soon(asked));
+  if (seen === startOf(left)) return { device, froze: false };
+  note(at + unseen);
+  return { device, froze: seen === frozen || left.endsWith(unseen) };
 }
+
+/** After the note of a start: the one before it did not come to its screen either, and nobody saw why. */
+const unseen = ' again';
+
+const startOf = (note: string): string => note.replace(unseen, '');
 
 /** A new name goes to the journal too. */
 async function nameOfPhone(
@@ -152,10 +164,11 @@ const grace = 3000;
 
 /**
  * Whether the start before left a note: it never came to its screen. It may only have been killed: that is for the
- * journal to say, by the note, which saw how long it took; where nobody saw it, it froze.
+ * journal to say, by the note, which saw how long it took. Where nobody saw it, it froze if the one before it did not
+ * come to its screen either.
  */
-const isUnended = (left: Json | undefined, at: string): boolean =>
-  typeof left === 'string' && Date.parse(at) - Date.parse(left) > grace;
+const isUnended = (left: Json | undefined, at: string): left is string =>
+  typeof left === 'string' && Date.parse(at) - Date.parse(startOf(left)) > grace;
 
 function storeOn(here: StoreContext, froze: boolean): Store {
   const { device, pages } = here;

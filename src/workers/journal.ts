@@ -112,7 +112,7 @@ const answer = async (asked: JournalAsked): Promise<Omit<JournalTold, 'no'>> => 
 const watch = watchOfStart(async () => hold(await findDirectory(), 'starting'));
 
 async function answerOfStart({ what, at = '' }: StartAsked): Promise<Omit<JournalTold, 'no'>> {
-  if (what === 'starting') return { killed: await watch.starting(at) };
+  if (what === 'starting') return { seen: await watch.starting(at) };
   await watch.stood();
   return {};
 }

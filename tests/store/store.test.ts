@@ -7,6 +7,7 @@ import type { Change } from '../../src/job/entry';
 import { asideOf, compareWith } from '../../src/job/file';
 import { fold, undoable, undoOf } from '../../src/job/log';
 import { inches } from '../../src/length/length';
+import { frozen } from '../../src/store/journal/starting';
 import { schemaVersion } from '../../src/store/migrations';
 import { openStore, type Store } from '../../src/store/store';
 import { memoryFolder } from './journal/memory-folder';
@@ -430,11 +431,11 @@ describe('jobs', () => {
 
 describe('starts that never came to their screen', () => {
   const timeAt = (seconds: number) => new Date(Date.UTC(2026, 10, 29) + seconds * 1000).toISOString();
-  /** `killed`: the start the journal saw end before it was long, by its second; undefined without a journal. */
-  const openAt = async (seconds: number, killed?: number | 'nobody watched'): Promise<Store> => {
-    const named = typeof killed === 'number' ? timeAt(killed) : '';
+  /** `seen`: what the journal says of the start before, a short one by its second; undefined without a journal. */
+  const openAt = async (seconds: number, seen?: number | '' | typeof frozen): Promise<Store> => {
+    const said = typeof seen === 'number' ? timeAt(seen) : seen;
     const journal =
-      killed === undefined ? undefined : { ...memoryJournal(memoryFolder()), starting: async () => named };
+      said === undefined ? undefined : { ...memoryJournal(memoryFolder()), starting: async () => said };
     const now = () => timeAt(seconds);
     const store = await openStore({ name: 'test', randomId: () => `id${++ids}`, now, journal });
     if (!store.ok) throw new Error(store.error.code);
@@ -448,31 +449,51 @@ describe('starts that never came to their screen', () => {
     expect([first.froze, (await openAt(60)).froze]).toEqual([false, false]);
   });
 
-  test('D16: where nobody watched, one that never stood froze; the one after it is after one that stood', async () => {
+  test('D16: where nobody watched, two in a row that never stood froze; one alone may have been killed', async () => {
     await openAt(0);
     const second = await openAt(60);
+    const third = await openAt(120);
+    third.stands();
+    await third.settings();
+    expect([second.froze, third.froze, (await openAt(180)).froze]).toEqual([false, true, false]);
+  });
+
+  test('D16: nobody saw two, with one between them that stood: neither froze', async () => {
+    await openAt(0, '');
+    const second = await openAt(60, '');
     second.stands();
     await second.settings();
-    expect([second.froze, (await openAt(120)).froze]).toEqual([true, false]);
+    const third = await openAt(120, '');
+    const fourth = await openAt(180, '');
+    expect([second.froze, third.froze, fourth.froze]).toEqual([false, false, false]);
+    expect((await openAt(240, '')).froze).toBe(true);
   });
 
   test('one that was only killed, by the journal, did not freeze, however often', async () => {
-    await openAt(0, 'nobody watched');
+    await openAt(0, '');
     for (const seconds of [60, 120, 180]) expect((await openAt(seconds, seconds - 60)).froze).toBe(false);
   });
 
-  test('D16: the journal naming another start has not watched this one: it froze', async () => {
-    await openAt(0, 'nobody watched');
+  test('D16: the journal naming another start has not watched this one: twice, and it froze', async () => {
+    await openAt(0, '');
     await openAt(60, 0);
-    expect((await openAt(120, 0)).froze).toBe(true);
+    expect((await openAt(120, 0)).froze).toBe(false);
+    expect((await openAt(180, 0)).froze).toBe(true);
   });
 
-  test('one that took long, by the journal, froze at once; one that stood did not', async () => {
-    const first = await openAt(0, 'nobody watched');
-    const second = await openAt(60, 'nobody watched');
+  test('D16: a killed one after one nobody saw did not freeze', async () => {
+    await openAt(0, '');
+    await openAt(60, '');
+    expect((await openAt(120, 60)).froze).toBe(false);
+    expect((await openAt(180, '')).froze).toBe(false);
+  });
+
+  test('D16: one that took long, by the journal, froze at once; one that stood did not', async () => {
+    const first = await openAt(0, '');
+    const second = await openAt(60, frozen);
     second.stands();
     await second.settings();
-    const third = await openAt(120, 'nobody watched');
+    const third = await openAt(120, frozen);
     expect([first.froze, second.froze, third.froze]).toEqual([false, true, false]);
   });
 

@@ -18,7 +18,7 @@ export type Journal = {
   readonly summary: () => Promise<Summary | undefined>;
   /** Every row that stands, none superseded. */
   readonly rows: () => Promise<readonly Row[] | undefined>;
-  /** The page is on its way to its screen since `at`. Names the start before it where that was only killed. */
+  /** The page is on its way to its screen since `at`. Names the start before it where that was only killed, `frozen` where it froze. */
   readonly starting: (at: string) => Promise<string | undefined>;
   /** The page stands. */
   readonly stood: () => void;
@@ -43,8 +43,8 @@ export type JournalTold = {
   readonly no: number;
   readonly summary?: Summary;
   readonly rows?: readonly Row[];
-  /** The start before, where it was only killed. */
-  readonly killed?: string;
+  /** What was seen of the start before: see `watchOfStart`. */
+  readonly seen?: string;
   /** What went wrong, by its name. */
   readonly error?: string;
 };

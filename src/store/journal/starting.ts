@@ -11,9 +11,13 @@ type Handle = {
 /** A start that takes longer may never come to its screen. Milliseconds. */
 export const long = 4000;
 
+/** What is said of a start that was seen to take long, and never stood. */
+export const frozen = 'frozen';
+
 /**
  * Watches a start from off the page's thread, which may stand still. A file is held from `starting` to `stood`. It
  * names the start for as long as that is short: what is named in it when the next start comes was killed, not frozen.
+ * From then on it says `frozen`.
  */
 export function watchOfStart(hold: () => Promise<Handle>) {
   let held: ReturnType<typeof begin> | undefined;
@@ -21,28 +25,23 @@ export function watchOfStart(hold: () => Promise<Handle>) {
   async function begin(at: string) {
     const file = await hold();
     const before = textOf(file);
-    file.truncate(0);
-    file.write(new TextEncoder().encode(at), { at: 0 });
-    file.flush();
-    const late = setTimeout(() => {
-      file.truncate(0);
-      file.flush();
-    }, long);
+    put(file, at);
+    const late = setTimeout(() => put(file, frozen), long);
     return { file, late, before };
   }
 
   return {
     /**
      * @param at the start: when it began, as the database notes it
-     * @returns the start before, if it was watched and ended before it was long; empty where nobody saw that, or a page
-     * still on its way holds the file
+     * @returns the start before, if it was watched and ended before it was long; `frozen` if it was seen to be long, or
+     * its page still holds the file; empty where it stood, or nobody saw it
      */
     starting: async (at: string): Promise<string> => {
       held = begin(at);
       try {
         return (await held).before;
       } catch (error) {
-        if (error instanceof DOMException && error.name === 'NoModificationAllowedError') return '';
+        if (error instanceof DOMException && error.name === 'NoModificationAllowedError') return frozen;
         throw error;
       }
     },
@@ -55,6 +54,12 @@ export function watchOfStart(hold: () => Promise<Handle>) {
       begun.file.close();
     },
   };
+}
+
+function put(file: Handle, text: string): void {
+  file.truncate(0);
+  file.write(new TextEncoder().encode(text), { at: 0 });
+  file.flush();
 }
 
 function textOf(file: Handle): string {

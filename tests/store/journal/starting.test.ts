@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { long, watchOfStart } from '../../../src/store/journal/starting';
+import { frozen, long, watchOfStart } from '../../../src/store/journal/starting';
 
 beforeEach(() => vi.useFakeTimers());
 afterEach(() => vi.useRealTimers());
@@ -52,22 +52,22 @@ test('a start that stands in time, or late, is not named', async () => {
   expect(await watchOfStart(page(2).hold).starting('start 2')).toBe('');
 });
 
-test('D16: one killed on its way is named by the next, one that took long and never stood is not', async () => {
+test('D16: one killed on its way is named by the next, one that took long and never stood froze', async () => {
   const page = makeFile();
   const quick = page(0);
   await watchOfStart(quick.hold).starting('quick');
   quick.killed();
-  const frozen = page(1);
-  expect(await watchOfStart(frozen.hold).starting('frozen')).toBe('quick');
+  const stuck = page(1);
+  expect(await watchOfStart(stuck.hold).starting('stuck')).toBe('quick');
   await vi.advanceTimersByTimeAsync(long);
-  frozen.killed();
-  expect(await watchOfStart(page(2).hold).starting('next')).toBe('');
+  stuck.killed();
+  expect(await watchOfStart(page(2).hold).starting('next')).toBe(frozen);
 });
 
-test('a page that still stands frozen beside it is not named', async () => {
+test('a page that still stands frozen beside it froze', async () => {
   const page = makeFile();
   await watchOfStart(page(0).hold).starting('first');
-  expect(await watchOfStart(page(1).hold).starting('second')).toBe('');
+  expect(await watchOfStart(page(1).hold).starting('second')).toBe(frozen);
 });
 
 test('D16: a page that froze before its worker ran leaves the name of the start before it', async () => {
