@@ -1,4 +1,29 @@
-import { add, atMost, compare, isPositive, type Length, less, subtract } from '../../length/length';
+import {
+  absolute,
+  add,
+  atMost,
+  compare,
+  inches,
+  isNegative,
+  isPositive,
+  type Length,
+  less,
+  over,
+  ratio,
+  shortest,
+  subtract,
+  times,
+  zero,
+} from '../../length/length';
+
+/**
+ * How far a screw reaches square to the face for each inch of it, driven so many degrees off square: the cosine to two
+ * places. Source: any table of cosines; the angles, common practice.
+ */
+const reaches = { 0: ratio(1n), 20: ratio(94n, 100n), 30: ratio(87n, 100n), 45: ratio(71n, 100n) };
+
+/** Degrees off square. */
+export type Slant = keyof typeof reaches;
 
 /** A screw through one piece into another. Inches. */
 export type ScrewPlan = {
@@ -16,6 +41,10 @@ export type ScrewPlan = {
   readonly lengths: readonly Length[];
   /** Between parts the longest that goes; into walls and floors the shortest. */
   readonly pick?: 'longest' | 'shortest';
+  /** Under the head, >= 0; the same as so much less of `sunk`. */
+  readonly washer?: Length;
+  /** Driven off square: tip and bite are reckoned square to the face all the same. */
+  readonly slant?: Slant;
 };
 
 export type Screw = {
@@ -28,31 +57,53 @@ export type Screw = {
   /**
    * Why none on the shelf does. `no-room`: none could: the bite and the margin together are more than the wood.
    * `no-list`: nobody said what is on the shelf. `no-wood`: a thickness, the
-   * bite or the margin is nothing or less.
+   * bite or the margin is nothing or less, or a washer less than nothing.
    */
   readonly fails?: 'no-wood' | 'too-short' | 'too-long' | 'no-room' | 'none-between' | 'no-list';
+  /**
+   * How far the nearest screw on the shelf is off `least` or `most`; where there is no room, how much more wood bite
+   * and margin want.
+   */
+  readonly by?: Length;
+  /** Into a wall or floor: how much deeper than 1 1/2 the tip goes, where pipes and wires run. */
+  readonly deep?: Length;
 };
 
+/** Deeper than this behind the face of a wall's framing it is warned. Common practice, no source. */
+const pipes = inches(3n, 2n);
+
 /**
- * The screw that holds and does not come through: tip = length + sunk, bite = tip - through, and
- * least bite <= bite <= into - margin. Its length alone never says: a washer or a countersink moves the tip. Driven
- * square to the face.
+ * The screw that holds and does not come through: tip = length × reach + sunk - washer, bite = tip - through, and
+ * least bite <= bite <= into - margin. Its length alone never says: a washer, a countersink or a slant moves the tip.
  *
- * @param plan inches; all > 0 but `sunk`
+ * @param plan inches; all > 0 but `sunk`, and `washer`, which is >= 0
  * @returns inches; `pick` or `fails`, never both
  * @example screwFor(plan).pick // 1: Example 3 of install
  */
 export function screwFor(plan: ScrewPlan): Screw {
-  const { through, into, sunk, leastBite, margin, lengths } = plan;
-  const least = subtract(add(through, leastBite), sunk);
-  const most = subtract(subtract(add(through, into), margin), sunk);
-  if (![through, into, leastBite, margin].every(isPositive)) return { least, most, fails: 'no-wood' };
-  if (less(most, least)) return { least, most, fails: 'no-room' };
-  if (lengths.length === 0) return { least, most, fails: 'no-list' };
+  const { through, into, leastBite, margin, lengths, washer = zero } = plan;
+  const reach = reaches[plan.slant ?? 0];
+  const head = subtract(plan.sunk, washer);
+  const least = over(subtract(add(through, leastBite), head), reach);
+  const most = over(subtract(subtract(add(through, into), margin), head), reach);
+  const isWood = [through, into, leastBite, margin].every(isPositive) && !isNegative(washer);
+  if (!isWood) return { least, most, fails: 'no-wood' };
+  const lack = subtract(add(leastBite, margin), into);
+  if (isPositive(lack)) return { least, most, fails: 'no-room', by: lack };
   const fit = lengths.filter((x) => atMost(least, x) && atMost(x, most)).sort(compare);
   const pick = plan.pick === 'shortest' ? fit[0] : fit[fit.length - 1];
-  if (pick) return { least, most, pick, bite: subtract(add(pick, sunk), through) };
-  const allShort = lengths.every((x) => less(x, least));
-  const allLong = lengths.every((x) => less(most, x));
-  return { least, most, fails: allShort ? 'too-short' : allLong ? 'too-long' : 'none-between' };
+  if (!pick) return { least, most, ...whyNot(lengths, least, most) };
+  const bite = subtract(add(times(pick, reach), head), through);
+  const isDeep = plan.pick === 'shortest' && less(pipes, bite);
+  return { least, most, pick, bite, ...(isDeep ? { deep: subtract(bite, pipes) } : {}) };
+}
+
+/** Which limit the shelf fails, and by how much the nearest on it does. */
+function whyNot(lengths: readonly Length[], least: Length, most: Length): Pick<Screw, 'fails' | 'by'> {
+  const off = (x: Length): Length => shortest(absolute(subtract(x, least)), absolute(subtract(x, most)));
+  const [first, ...rest] = lengths.map(off);
+  if (!first) return { fails: 'no-list' };
+  const by = shortest(first, ...rest);
+  if (lengths.every((x) => less(x, least))) return { fails: 'too-short', by };
+  return { fails: lengths.every((x) => less(most, x)) ? 'too-long' : 'none-between', by };
 }

@@ -1,6 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { add, equals, inches, less, subtract } from '../../../src/length/length';
+import {
+  add,
+  equals,
+  inches,
+  type Length,
+  less,
+  ratio,
+  subtract,
+  times,
+  zero,
+} from '../../../src/length/length';
 import { type ScrewPlan, screwFor } from '../../../src/trade/install/screw';
 import { runs } from '../../runs';
 import { l, w } from '../grooves/sample';
@@ -86,6 +96,60 @@ describe('screwFor', () => {
     expect([fails, pick, bite]).toEqual([want, undefined, undefined]);
   });
 
+  test('by how much the nearest on the shelf fails, and how much wood bite and margin lack', () => {
+    // between 1 13/32 and 2 1/32: 1 is 13/32 short, 2 1/2 is 15/32 long; of 1 and 3 the 1 is nearer; bite 3/4 and
+    // margin 1/8 want 7/8, a 64th more than 55/64
+    const by = (more: Partial<ScrewPlan>) => w(screwFor(plan(more)).by);
+    expect([
+      by({ lengths: [l('3/4'), l('1')] }),
+      by({ lengths: [l('3'), l('2 1/2')] }),
+      by({ lengths: [l('1'), l('3')] }),
+      by({ into: l('55/64') }),
+      by({ lengths: [] }),
+      by({}),
+    ]).toEqual(['13/32', '15/32', '13/32', '1/64', 'none', 'none']);
+  });
+
+  test('a washer moves the tip back as much as a head that much less sunk', () => {
+    const thin = { through: l('7/32'), into: l('23/32'), leastBite: l('3/8') };
+    const said = screwFor(plan({ ...thin, sunk: l('0'), washer: l('1/16') }));
+    expect([w(said.least), w(said.most), w(said.pick), w(said.bite)]).toEqual([
+      '21/32',
+      '7/8',
+      '3/4',
+      '15/32',
+    ]);
+    expect(screwFor(plan({ washer: l('-1/64') })).fails).toBe('no-wood');
+  });
+
+  // Example 5 of install. 2 1/2 at 45 degrees: 2 1/2 × .71 = 1.775; + 1/4 - 3/4 = 1.275 = 1 11/40.
+  // 2 at 20 degrees: 1.88 + 1/4 - 3/4 = 1.38 = 1 19/50, against 1 3/8 of room: .005 too deep.
+  test('a slant takes off what a screw reaches, and what is too long square may go at a slant', () => {
+    const at = { through: l('3/4'), into: l('1 1/2'), sunk: l('1/4'), leastBite: l('1/2') };
+    const of = (slant: 0 | 20 | 30 | 45, long: string) =>
+      screwFor(plan({ ...at, slant, lengths: [l(long)] }));
+    expect([w(of(30, '2').bite), w(of(45, '2 1/2').bite)]).toEqual(['1 6/25', '1 11/40']);
+    expect([of(20, '2').fails, of(0, '2').fails, of(0, '1 3/4').fails]).toEqual([
+      'too-long',
+      'too-long',
+      undefined,
+    ]);
+    // most at 20 degrees = 1 7/8 ÷ .94 = 1 187/188: 2 is 1/188 over
+    expect(w(of(20, '2').by)).toBe('1/188');
+  });
+
+  test('into a wall a tip more than 1 1/2 into the stud is said, by how much; between parts it is not', () => {
+    // through 1/2 of wallboard and a cleat 3/4 = 1 1/4: 3 bites 1 3/4, 1/4 deeper; 2 3/4 bites just 1 1/2
+    const wall = { through: l('1 1/4'), into: l('3 1/2'), sunk: l('0'), leastBite: l('1 1/4') };
+    const deep = (long: string, pick: 'longest' | 'shortest') =>
+      w(screwFor(plan({ ...wall, pick, lengths: [l(long)] })).deep);
+    expect([deep('3', 'shortest'), deep('2 3/4', 'shortest'), deep('3', 'longest')]).toEqual([
+      '1/4',
+      'none',
+      'none',
+    ]);
+  });
+
   const x = fc.bigInt({ min: 1n, max: 160n }).map((n) => inches(n, 64n));
   const small = fc.bigInt({ min: 1n, max: 40n }).map((n) => inches(n, 64n));
   const sunk = fc.bigInt({ min: -16n, max: 16n }).map((n) => inches(n, 64n));
@@ -97,7 +161,13 @@ describe('screwFor', () => {
     margin: small,
     lengths: fc.array(x, { maxLength: 8 }),
     pick: fc.constantFrom('longest' as const, 'shortest' as const),
+    washer: fc.bigInt({ min: 0n, max: 16n }).map((n) => inches(n, 64n)),
+    slant: fc.constantFrom(0 as const, 20 as const, 30 as const, 45 as const),
   });
+  const reachOf = { 0: ratio(1n), 20: ratio(47n, 50n), 30: ratio(87n, 100n), 45: ratio(71n, 100n) };
+  /** Where the tip of a screw stands below the face. */
+  const tipOf = (long: Length, at: ScrewPlan): Length =>
+    subtract(add(times(long, reachOf[at.slant ?? 0]), at.sunk), at.washer ?? zero);
 
   test('a chosen screw bites enough and never comes nearer than the margin', () => {
     fc.assert(
@@ -105,7 +175,7 @@ describe('screwFor', () => {
         const { pick, bite, fails } = screwFor(at);
         expect(pick === undefined).toBe(fails !== undefined);
         if (!pick || !bite) return;
-        const tip = add(pick, at.sunk);
+        const tip = tipOf(pick, at);
         expect(equals(add(at.through, bite), tip)).toBe(true);
         expect(less(bite, at.leastBite)).toBe(false);
         expect(less(subtract(add(at.through, at.into), tip), at.margin)).toBe(false);
@@ -118,7 +188,7 @@ describe('screwFor', () => {
     fc.assert(
       fc.property(plans, (at) => {
         const goes = at.lengths.filter((length) => {
-          const bite = subtract(add(length, at.sunk), at.through);
+          const bite = subtract(tipOf(length, at), at.through);
           return !less(bite, at.leastBite) && !less(subtract(at.into, at.margin), bite);
         });
         const { pick } = screwFor(at);

@@ -1,0 +1,76 @@
+import { inches, isPositive, type Length, less, subtract } from '../../length/length';
+import { err, ok, type Result } from '../../length/result';
+
+/** How a case is to be fixed to a wall. Inches. */
+type AnchorPlan = {
+  readonly high: Length;
+  /** Solid sheathing takes a screw anywhere; other walls only in their framing. */
+  readonly wall: 'sheathing' | 'framing';
+  /** Whole, >= 0. */
+  readonly fixings: number;
+  /** What they go through at the back; none: the thin back alone. */
+  readonly cleat?: { readonly thick: Length; readonly wide: Length };
+  /** A washer under each head. */
+  readonly washers: boolean;
+};
+
+/** What stands on the card of every case, whatever else is known of it. */
+type AnchorFact =
+  | { readonly code: 'before-loading' }
+  | { readonly code: 'fixings'; readonly least: number; readonly where: 'framing' | 'anywhere' }
+  | { readonly code: 'cleat'; readonly thick: Length; readonly wide: Length }
+  | { readonly code: 'strip-between'; readonly past: Length }
+  | { readonly code: 'again-in-a-week' };
+
+/** What the plan lacks, and by how much. */
+type AnchorLack =
+  | { readonly code: 'too-few'; readonly by: number }
+  | { readonly code: 'back-alone' }
+  | { readonly code: 'cleat-thin' | 'cleat-narrow'; readonly by: Length }
+  | { readonly code: 'no-washers' };
+
+type AnchorError = { readonly code: 'high-not-positive' } | { readonly code: 'fixings-not-whole' };
+
+/** Source: Architectural Woodwork Standards, first edition, 2009, p. 281. */
+const cleat = { thick: inches(1n, 2n), wide: inches(5n, 2n) };
+const tall = inches(60n);
+/** Common practice, no source. */
+const leastFixings = 2;
+
+/**
+ * What an anchor card says: always the same facts, and what the plan lacks of them. What a fixing holds in a wall is
+ * not reckoned: that is for its maker and for whoever answers for the building.
+ *
+ * @param plan inches, > 0
+ * @example anchorCard(plan) // a case over 60 high has a strip between as well: Example 8 of install
+ */
+export function anchorCard(
+  plan: AnchorPlan,
+): Result<{ readonly facts: readonly AnchorFact[]; readonly lacks: readonly AnchorLack[] }, AnchorError> {
+  if (!isPositive(plan.high)) return err({ code: 'high-not-positive' });
+  if (!Number.isInteger(plan.fixings) || plan.fixings < 0) return err({ code: 'fixings-not-whole' });
+  const past = subtract(plan.high, tall);
+  const facts: readonly AnchorFact[] = [
+    { code: 'before-loading' },
+    { code: 'fixings', least: leastFixings, where: plan.wall === 'sheathing' ? 'anywhere' : 'framing' },
+    { code: 'cleat', ...cleat },
+    ...(isPositive(past) ? [{ code: 'strip-between', past } as const] : []),
+    { code: 'again-in-a-week' },
+  ];
+  return ok({ facts, lacks: lacksOf(plan) });
+}
+
+function lacksOf({ fixings, cleat: own, washers }: AnchorPlan): readonly AnchorLack[] {
+  const few = leastFixings - fixings;
+  const short = (code: 'cleat-thin' | 'cleat-narrow', size: Length, least: Length) =>
+    less(size, least) ? [{ code, by: subtract(least, size) }] : [];
+  const bears: readonly AnchorLack[] = own
+    ? [...short('cleat-thin', own.thick, cleat.thick), ...short('cleat-narrow', own.wide, cleat.wide)]
+    : [{ code: 'back-alone' }];
+  const isThin = !own || less(own.thick, cleat.thick);
+  return [
+    ...(few > 0 ? [{ code: 'too-few', by: few } as const] : []),
+    ...bears,
+    ...(isThin && !washers ? [{ code: 'no-washers' } as const] : []),
+  ];
+}
