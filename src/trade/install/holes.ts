@@ -13,7 +13,10 @@ const pilots: Record<Gauge, readonly [soft: Length, hard: Length]> = {
 
 const sixtyFourth = inches(1n, 64n);
 
-/** How thick the shank of a wood screw is: .060 + .013 × its number. Source: the ASME standard of wood screws, from memory. Inches. */
+/**
+ * How thick the shank of a wood screw is: .060 + .013 × its number. Inches. Source: the ASME standard of wood screws,
+ * from memory.
+ */
 const shankOf = (gauge: Gauge): Length => inches(60n + 13n * BigInt(gauge), 1000n);
 
 type ScrewHoles = {
