@@ -1,4 +1,16 @@
-import { inches, isPositive, type Length, type Ratio } from './length';
+import {
+  add,
+  howMany,
+  inches,
+  isPositive,
+  type Length,
+  less,
+  type Ratio,
+  subtract,
+  times,
+  zero,
+} from './length';
+import { toWhole } from './round';
 
 /** The whole number whose square is the largest not above n; n >= 0. @example isqrt(24n) // 4n */
 export function isqrt(n: bigint): bigint {
@@ -30,6 +42,34 @@ export function rootTo(square: Ratio, grain: Length): Length {
   const k = isqrt(n / d);
   const up = (2n * k + 1n) ** 2n * d <= 4n * n;
   return inches((up ? k + 1n : k) * grain.n, grain.d);
+}
+
+/**
+ * How much longer a root is than a length, √square - x, in whole grains one way or the other. Settled by squares: no
+ * float, so it cannot say that something fits which does not.
+ *
+ * @param square square inches, >= 0
+ * @param x inches, any sign
+ * @param at.grain inches, > 0; @param at.mode toward -∞ or +∞
+ * @returns inches, negative where the root is shorter
+ * @throws RangeError if the square is negative or the grain not positive: a mistake in the program
+ * @example rootLess(ratio(4212n), inches(257n, 4n), { grain: inches(1n, 16n), mode: 'floor' }) // 5/8
+ */
+export function rootLess(
+  square: Ratio,
+  x: Length,
+  at: { readonly grain: Length; readonly mode: 'floor' | 'ceil' },
+): Length {
+  const { grain } = at;
+  if (square.s < 0n) throw new RangeError('rootLess: square must be >= 0');
+  if (!isPositive(grain)) throw new RangeError('rootLess: grain must be > 0');
+  const grains = isqrt((square.n * grain.d * grain.d) / (square.d * grain.n * grain.n));
+  const below = times(grain, toWhole(howMany(subtract(times(grain, grains), x), grain), 'floor'));
+  const next = add(below, grain);
+  // the root lies less than a grain above so many grains, so only these two can be the last not above it
+  const down = less(zero, add(x, next)) && rootSide(square, add(x, next)) < 0 ? below : next;
+  const exact = !less(add(x, down), zero) && rootSide(square, add(x, down)) === 0;
+  return at.mode === 'floor' || exact ? down : add(down, grain);
 }
 
 /** W² + H², exactly, square inches. */
