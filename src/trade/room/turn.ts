@@ -31,7 +31,7 @@ export type Turn = {
   readonly goes: 'unturned' | 'turning' | 'jams';
   /** The longest case as wide as this one that goes, DOWN to the grain; none where it is too wide for a corridor. */
   readonly longest?: Length;
-  /** `longest` less its length; negative: so much too long. */
+  /** `longest` less its length, and 0 where it goes past that mark; negative: so much too long. */
   readonly spare?: Length;
   /** The narrower corridor less its width; negative: so much too wide. */
   readonly beside: Length;
@@ -114,9 +114,10 @@ export function roundTurn(
   const beside = subtract(shortest(corridors.a, corridors.b), wide);
   if (less(beside, inches(0n))) return ok({ goes: 'jams', beside });
   const most = longestOf(corridors, wide, grain);
-  const spare = subtract(most, long);
   const turning = turns(corridors, { long, wide }) ? 'turning' : 'jams';
   const goes = slides(corridors, { long, wide }) ? 'unturned' : turning;
+  // one that goes may be longer than the last mark that does
+  const spare = goes === 'jams' ? subtract(most, long) : longest(inches(0n), subtract(most, long));
   const want = figureIn(units, wanted);
   const least = shortest(spare, beside);
   const close = goes !== 'jams' && less(least, want);
