@@ -18,7 +18,7 @@ export type Level = {
   readonly heights: readonly AtSpot[];
   /** The least of the heights, of those reckoned and those measured. */
   readonly least: Length;
-  /** Room for a level box, on the high point of the floor under the low point of the ceiling: never more than `least`. */
+  /** Room for a level box, from the high point of the floor to the low point of the ceiling: at most `least`. */
   readonly height: Length;
   /** How much less that is than the least height. */
   readonly less: Length;

@@ -36,8 +36,8 @@ export function rootsWithin(p: Polynomial, { from, to }: Stretch): number {
 }
 
 /**
- * The polynomial whose roots, each once, are those that p has an odd number of times: there and only there p changes its
- * sign.
+ * The polynomial whose roots, each once, are those that p has an odd number of times: there and only there p changes
+ * its sign.
  *
  * @param p not 0
  */
