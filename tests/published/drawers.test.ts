@@ -4,9 +4,10 @@ import { equals, forDrawing, over, ratio, subtract, times } from '../../src/leng
 import { tapes } from '../../src/length/tape';
 import { boxOf } from '../../src/trade/boxes/box';
 import type { BoxPlan } from '../../src/trade/boxes/box-plan';
-import { contentsByFill, loadSays, sheetWeight } from '../../src/trade/boxes/contents';
+import { contentsByFill, loadSays } from '../../src/trade/boxes/contents';
 import { frontWidth } from '../../src/trade/fronts/width';
 import { rabbetFor } from '../../src/trade/joints/rabbets';
+import { slabWeight } from '../../src/trade/loads/stuff';
 import { l, w } from '../trade/grooves/sample';
 
 const value = <T>(found: { ok: true; value: T } | { ok: false; error: { code: string } }): T => {
@@ -129,7 +130,7 @@ describe('weights behind a drawer’s load', () => {
   // design text: seen second-hand, date not read. 0.3048 m to the foot and 0.45359237 kg to the pound are exact.
   test('our 2.2 lb a square foot of 23/32 ply is within four in a hundred of the printed density', () => {
     const pounds = (577.941243312 * 0.3048 ** 3) / 0.45359237;
-    const inch = sheetWeight({ long: l('12'), wide: l('12'), thick: l('1') }).valueOf();
+    const inch = slabWeight({ long: l('12'), wide: l('12'), thick: l('1') }).valueOf();
     expect(Math.abs(inch / (pounds / 12) - 1)).toBeLessThan(0.04);
   });
 

@@ -2,7 +2,6 @@ import {
   asInches,
   asNumber,
   howMany,
-  inches,
   isPositive,
   type Length,
   less,
@@ -14,6 +13,7 @@ import {
   zero,
 } from '../../length/length';
 import { whole } from '../../length/round';
+import { product } from '../loads/ratios';
 
 /** What bounds a thing in a drawer. Inches. */
 export type Room = {
@@ -79,9 +79,6 @@ export type Thing = {
   readonly count: number;
 };
 
-const product = (...factors: readonly Ratio[]): Ratio =>
-  asNumber(factors.reduce((so, k) => times(so, k), inches(1n)));
-
 /** Pounds, and how many things nobody weighed. */
 type Load = { readonly contents: Ratio; readonly unweighed: number };
 
@@ -145,28 +142,6 @@ type Volume = {
  */
 export const contentsByFill = ({ wide, deep, high, fill, gravity }: Volume): Ratio =>
   product(asNumber(wide), asNumber(deep), asNumber(high), fill, gravity, water);
-
-/** Birch ply 23/32 thick weighs 2.2 pounds a square foot, thinner in proportion. Common practice, no source. */
-const perFoot = ratio(22n, 10n);
-/** Square inches in a square foot. */
-const squareFoot = inches(144n);
-const atThick = inches(23n, 32n);
-
-/**
- * What a piece of sheet weighs, by area and thickness. An estimate.
- *
- * @param at inches, > 0
- * @returns pounds
- * @example sheetWeight({ long: inches(12n), wide: inches(12n), thick: inches(23n, 32n) }) // 2.2
- */
-export function sheetWeight(at: {
-  readonly long: Length;
-  readonly wide: Length;
-  readonly thick: Length;
-}): Ratio {
-  const feet = howMany(times(at.long, asNumber(at.wide)), squareFoot);
-  return product(feet, perFoot, howMany(at.thick, atThick));
-}
 
 /** `by`: how much it is too tall or too long. Inches. */
 type NotIn = {

@@ -1,5 +1,5 @@
 import { type Length, type Ratio, times } from '../../length/length';
-import { sheetWeight } from './contents';
+import { slabWeight } from '../loads/stuff';
 import type { Drawer } from './drawers';
 
 /**
@@ -18,5 +18,5 @@ export function drawerWeight(
     { long: box.bottomWide.value, wide: box.bottomDeep.value, thick: plan.bottom },
     { long: front.wide, wide: high, thick: front.thick },
   ];
-  return pieces.map(sheetWeight).reduce((a, b) => a.add(b) as Ratio);
+  return pieces.map(slabWeight).reduce((a, b) => a.add(b) as Ratio);
 }

@@ -1,5 +1,5 @@
 import { add, equals, type Length, type Ratio, zero } from '../../length/length';
-import { sheetWeight } from '../boxes/contents';
+import { slabWeight } from '../loads/stuff';
 import { chainOf, type Row, rowOf } from './row';
 import { type Branch, type CutBranch, halvesOf, type Rect } from './tree';
 
@@ -8,7 +8,7 @@ type Carry = { readonly thick: Length; readonly most: Ratio; readonly kerf: Leng
 
 /** What a rectangle of sheet weighs, pounds: an estimate. */
 export const weightOf = (size: Rect, { thick }: Pick<Carry, 'thick'>): Ratio =>
-  sheetWeight({ long: size.long, wide: size.wide, thick });
+  slabWeight({ long: size.long, wide: size.wide, thick });
 
 /** Whether one person can lift it. @example liftable(size, carry) */
 export const liftable = (size: Rect, carry: Carry): boolean => weightOf(size, carry).lte(carry.most);

@@ -17,7 +17,6 @@ import {
   loadOf,
   loadSays,
   type Room,
-  sheetWeight,
   type Thing,
   tallestIn,
   whatDoesNotFit,
@@ -189,33 +188,6 @@ describe('contentsByFill', () => {
 
   test('nothing in it weighs nothing', () => {
     expect(contentsByFill({ ...at, fill: ratio(0n) }).valueOf()).toBe(0);
-  });
-});
-
-describe('sheetWeight', () => {
-  const foot = { long: l('12'), wide: l('12'), thick: l('23/32') };
-  const pounds = (more: Partial<typeof foot>) => sheetWeight({ ...foot, ...more }).toFraction();
-
-  test('a square foot of 23/32 ply weighs 2.2 lb (common practice, no source)', () => {
-    expect(pounds({})).toBe('11/5');
-  });
-
-  test('half as thick, as long or as wide weighs half as much', () => {
-    expect([pounds({ thick: l('23/64') }), pounds({ long: l('6') }), pounds({ wide: l('6') })]).toEqual([
-      '11/10',
-      '11/10',
-      '11/10',
-    ]);
-  });
-
-  test('a piece cut in two weighs what it did', () => {
-    fc.assert(
-      fc.property(part, part, part, (a, b, wide) => {
-        const weigh = (long: typeof a) => asInches(sheetWeight({ ...foot, long, wide }));
-        expect(equals(add(weigh(a), weigh(b)), weigh(add(a, b)))).toBe(true);
-      }),
-      { numRuns: runs(100) },
-    );
   });
 });
 
