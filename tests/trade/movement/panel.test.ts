@@ -41,7 +41,8 @@ describe('panelOf', () => {
 
   // 1/8 - .0429 = .0821. Grooves of 13/32, 7/16, 15/32: (10.625 + .8125 - .0625) / 1.01476 = 11.2095, down to 11 3/16,
   // × .99262 = 11.1049, - 11.03125 = .0737; (10.625 + .875 - .0625) / 1.01476 = 11.2711, down to 11 1/4, × .99262 =
-  // 11.16698, - 11.0625 = .10448; 15/32: 11.5 / 1.01476 = 11.3327, down to 11 5/16, × .99262 = 11.2290, - 11.09375 = .1353
+  // 11.16698, - 11.0625 = .10448; 15/32: 11.5 / 1.01476 = 11.3327, down to 11 5/16, × .99262 = 11.2290,
+  // - 11.09375 = .1353
   test('pushed over it has too little left, by how much, and which groove would do, its own panel rounded', () => {
     expect([thou(found().pushedShort), w(found().deeper)]).toEqual([82, '15/32']);
     expect([found().pinnedShort, found({ groove: l('15/32') }).pushedShort]).toEqual([undefined, undefined]);
