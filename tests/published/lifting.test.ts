@@ -47,11 +47,11 @@ describe('the printed horizontal multipliers', () => {
   });
 });
 
-// Same publication, examples 1 to 3, pages 33 to 43. Pages second-hand; inputs and printed results from memory, so this
-// says that our sums are the manual's, not that its inputs are what stands here. Loads of one lift, FM 1.00. Printed:
-// 1, punch press stock: 16.3 and 14.5 lb, index 2.7 and 3.0; 2, supply rolls: 28.0 and 18.1, 1.3 and 1.9; 3, bags into
-// a hopper: 18.9, 2.1. In 1 the grip is fair; in 2 the end is 20 out and 10 up; in 3 the start alone counts. The
-// 1.3 is 35 / 28.03 = 1.249: the index is compared to within .052.
+// Same publication, examples 1 to 3, pages 33 to 43. Pages second-hand; inputs and printed results from memory, so
+// this says that our sums are the manual's, not that its inputs are what stands here. Loads of one lift, FM 1.00.
+// Printed: 1, punch press stock: 16.3 and 14.5 lb, index 2.7 and 3.0; 2, supply rolls: 28.0 and 18.1, 1.3 and 1.9; 3,
+// bags into a hopper: 18.9, 2.1. In 1 the grip is fair; in 2 the end is 20 out and 10 up; in 3 the start alone
+// counts. The 1.3 is 35 / 28.03 = 1.249: the index is compared to within .052.
 describe('the worked examples of the manual', () => {
   type Row = readonly [
     string,

@@ -67,14 +67,15 @@ describe('the coefficients from memory', () => {
 });
 
 describe('moisture in air', () => {
-  // Source: Wood Handbook, table 4-2, p. 4-4, the row of 70 °F (fliphtml5.com/kbpub/hdrb/Wood_Handbook, page 83): seen.
+  // Source: Wood Handbook, table 4-2, p. 4-4, the row of 70 °F (fliphtml5.com/kbpub/hdrb/Wood_Handbook, page 83):
+  // seen.
   const printed = [4.5, 5.4, 6.2, 6.9, 7.7, 8.5, 9.2, 10.1, 11.0, 12.0, 13.1, 14.4, 16.0, 17.9, 20.5, 23.9];
   test.each(printed.map((m, k) => [20 + 5 * k, m] as const))('%s %% at 70 °F: %s %%', (humidity, m) => {
     expect(moisture(humidity)).toBeCloseTo(m, 12);
   });
 
-  // Source: the same handbook, equation 4-5, of which p. 4-3 says the table is calculated: seen. Its coefficients in °C
-  // as code of an open library has them (BhavShah01/ConSciR, R/calcEMC_wood.R): second-hand. 70 °F is 21.11 °C.
+  // Source: the same handbook, equation 4-5, of which p. 4-3 says the table is calculated: seen. Its coefficients in
+  // °C as code of an open library has them (BhavShah01/ConSciR, R/calcEMC_wood.R): second-hand. 70 °F is 21.11 °C.
   test('the straight lines between them lie within a tenth of the printed equation, the last two within a quarter', () => {
     const t = ((70 - 32) * 5) / 9;
     const [W, K] = [349 + 1.29 * t + 0.0135 * t * t, 0.805 + 0.000736 * t - 0.00000273 * t * t];
@@ -104,9 +105,9 @@ test('the worked example of the handbook: 9.15 in of white fir grow .06725 to 9.
 });
 
 // Source: a course in timber design, problem 4.34 (web.mst.edu/jthomas/classes/5260/problem/04/034): seen: a piece
-// 13.25 deep from 19 to 10 % comes to 13.02, by Green's formula for dimension lumber (FPL-RP-489, 1989), or to 13.01 by
-// .2 % a 1 %. Ours for Douglas-fir, flat-sawn .00267 to quartersawn .00165: the printed figures lie between, though 19 %
-// is beyond the table, and is marked.
+// 13.25 deep from 19 to 10 % comes to 13.02, by Green's formula for dimension lumber (FPL-RP-489, 1989), or to 13.01
+// by .2 % a 1 %. Ours for Douglas-fir, flat-sawn .00267 to quartersawn .00165: the printed figures lie between,
+// though 19 % is beyond the table, and is marked.
 test('a second worked example lies between flat-sawn and quartersawn', () => {
   const at = (cut: 'flat' | 'quarter') => {
     const found = changeOf({

@@ -16,8 +16,9 @@ const spanOf = (stiff: number, thick: string, use: 'school' | 'other'): Length =
 
 // Source: Architectural Woodwork Standards, first edition, 2009 (AWI, AWMAC, WI), p. 279, rules 4.4.14.10.11 to .13,
 // maximum span of shelves in inches at 40 and 50 pounds a square foot (issuhub.com/view/index/4686, page 281 of the
-// scan): seen. Loads, the 200 pounds and L/144 on p. 253: seen. The moduli are printed there. What no page says is how
-// the spans were worked out; a simple span, evenly loaded, at full thickness and without creep, gives eleven of twelve.
+// scan): seen. Loads, the 200 pounds and L/144 on p. 253: seen. The moduli are printed there. What no page says is
+// how the spans were worked out; a simple span, evenly loaded, at full thickness and without creep, gives eleven of
+// twelve.
 describe('the printed spans of shelves', () => {
   test.each([
     [950_000, '3/4', 40, 37],
@@ -66,8 +67,8 @@ const sag = (at: Loaded) => {
 };
 
 // Source: Wood Handbook, FPL-GTR-190, 2010, equation 9-2 and table 9-1 (fliphtml5.com/kbpub/hdrb/Wood_Handbook, page
-// 217 of the scan, p. 9-2): seen. Uniform load, both ends simple: 5/384 W L³ / (E I), "W is the total load"; I = b h³ /
-// 12. The second formula of the same shape, 5 w L⁴ / 384 E I, was seen there too.
+// 217 of the scan, p. 9-2): seen. Uniform load, both ends simple: 5/384 W L³ / (E I), "W is the total load"; I = b h³
+// / 12. The second formula of the same shape, 5 w L⁴ / 384 E I, was seen there too.
 describe('the printed deflection of a beam', () => {
   test('5/384 of W L³ / (E I)', () => {
     // I = 12 × 1 / 12 = 1; 5/384 × 100 × 13,824 / 1,000,000 = .018
@@ -83,10 +84,10 @@ describe('the printed deflection of a beam', () => {
   });
 });
 
-// Source: F. P. Beer and E. R. Johnston, Mechanics of Materials, the bar of a steel core .75 in thick between brass .4 in
-// thick on either side, 3 in high, E 29 and 15 million: in brass it is 2.25 in wide and I is 5.063 in⁴: from memory, and
-// its sums close. As a shelf: .8 in of brass 3 in thick, and the core as the strip on its edge, as tall; span and load
-// are ours.
+// Source: F. P. Beer and E. R. Johnston, Mechanics of Materials, the bar of a steel core .75 in thick between brass
+// .4 in thick on either side, 3 in high, E 29 and 15 million: in brass it is 2.25 in wide and I is 5.063 in⁴: from
+// memory, and its sums close. As a shelf: .8 in of brass 3 in thick, and the core as the strip on its edge, as tall;
+// span and load are ours.
 describe('a stiff strip beside a shelf', () => {
   test('counts as so much wider a shelf: I is the printed 5.063', () => {
     const strip = { thick: l('0.75'), tall: l('3'), stiff: ratio(29_000_000n) };
@@ -96,8 +97,8 @@ describe('a stiff strip beside a shelf', () => {
   });
 });
 
-// Source: Wood Handbook, FPL-GTR-190, 2010, chapter 5, creep (issuhub.com/view/index/5801, page 138 of the scan): seen.
-// After several years at usual loads it adds about as much again as the first sag.
+// Source: Wood Handbook, FPL-GTR-190, 2010, chapter 5, creep (issuhub.com/view/index/5801, page 138 of the scan):
+// seen. After several years at usual loads it adds about as much again as the first sag.
 test('loaded for years, about as much again', () => {
   const first = sag(beam({}));
   expect(sag(beam({ years: true })).equals(times(first, 2n))).toBe(true);

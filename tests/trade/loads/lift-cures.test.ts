@@ -22,10 +22,11 @@ const goes = (lift: Lift) => {
 };
 
 describe('liftCures', () => {
-  // At 15 out the limit is 24.853, 5.147 under 30. Closer: 51 × .87 × .88 × .95 = 37.093 × the multiplier: .77 at 13 is
-  // 28.6, .83 at 12 is 30.8. Higher, 42 being the end: at 30 up 51 × .67 × 1 × .97 (.82 + 1.8/12) × 1.00 = 33.1; at 25
-  // .96 (.9625) × .93 (.82 + 1.8/17 = .926) × .95: 28.98; at 26 .97 × .93 × .95 (.82 + 1.8/16 = .9325, to .93): 29.28;
-  // 27: .98 (.9775) × .94 (.82 + 1.8/15) × .95: 29.90; 28: .985, half up .99 × .95 (.82 + 1.8/14 = .9486) × .95: 30.53.
+  // At 15 out the limit is 24.853, 5.147 under 30. Closer: 51 × .87 × .88 × .95 = 37.093 × the multiplier: .77 at 13
+  // is 28.6, .83 at 12 is 30.8. Higher, 42 being the end: at 30 up 51 × .67 × 1 × .97 (.82 + 1.8/12) × 1.00 = 33.1;
+  // at 25 .96 (.9625) × .93 (.82 + 1.8/17 = .926) × .95: 28.98; at 26 .97 × .93 × .95 (.82 + 1.8/16 = .9325, to .93):
+  // 29.28; 27: .98 (.9775) × .94 (.82 + 1.8/15) × .95: 29.90; 28: .985, half up .99 × .95 (.82 + 1.8/14 = .9486) ×
+  // .95: 30.53.
   test('Example 4 of loads: closer, higher, less in it, two trips, a hoist', () => {
     const found = cures();
     expect(found.map((x) => x.code)).toEqual(['closer', 'start-at', 'take-out', 'trips', 'hoist']);

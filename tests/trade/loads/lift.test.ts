@@ -161,7 +161,8 @@ describe('liftSays', () => {
         falls(lift, { ...lift, grip: 'poor' });
         if (lift.grip === 'good') falls(lift, { ...lift, grip: 'fair' });
         falls(lift, { ...lift, most: lift.most.div(2n) as typeof lift.most });
-        // the upper end higher still from 30 up, or the lower one lower still below 30: away from the knuckles, further
+        // the upper end higher still from 30 up, or the lower one lower still below 30: away from the knuckles,
+        // further
         const [low, high] = lift.start.up.lt(lift.end.up)
           ? (['start', 'end'] as const)
           : (['end', 'start'] as const);
