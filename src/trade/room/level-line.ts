@@ -37,7 +37,13 @@ export type LevelError =
   /** A spot read one way only. */
   | { readonly code: 'spots-differ'; readonly missing: 'drop' | 'rise'; readonly spot: Spot }
   /** The drops differ by so much more than a floor does: one is misread. */
-  | { readonly code: 'misread'; readonly least: AtSpot; readonly greatest: AtSpot; readonly by: Length };
+  | {
+      readonly code: 'misread';
+      readonly least: AtSpot;
+      readonly greatest: AtSpot;
+      readonly by: Length;
+      readonly most: Length;
+    };
 
 /** Drops that differ by more are misread: no floor falls so much under a case. Common practice, no source. Inches. */
 export const mostFall = inches(3n);
@@ -76,7 +82,7 @@ export function levelHeight(line: LevelLine, units?: Units): Result<Level, Level
   const floorOut = subtract(low.value, high.value);
   const most = figureIn(units, mostFall);
   if (less(most, floorOut))
-    return err({ code: 'misread', least: high, greatest: low, by: subtract(floorOut, most) });
+    return err({ code: 'misread', least: high, greatest: low, by: subtract(floorOut, most), most });
   const least = upright ? shortest(narrow.value, upright.least.value) : narrow.value;
   const height = shortest(add(high.value, under.value), least);
   return ok({

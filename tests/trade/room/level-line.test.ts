@@ -38,6 +38,7 @@ describe('levelHeight', () => {
       least: { at: '0', plane: 'front', value: '36' },
       greatest: { at: '40', plane: 'front', value: '39 1/64' },
       by: '1/64',
+      most: '3',
     });
   });
 
