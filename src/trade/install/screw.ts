@@ -69,6 +69,12 @@ export type Screw = {
   readonly deep?: Length;
 };
 
+/**
+ * The least bite by what the tip goes into, and what must stay in front of the tip. Inches. Common practice, no source.
+ */
+export const usualBites = { face: inches(3n, 8n), edge: inches(1n), solid: inches(1n), stud: inches(5n, 4n) };
+export const usualTipMargin = inches(1n, 8n);
+
 /** Deeper than this behind the face of a wall's framing it is warned. Common practice, no source. */
 const pipes = inches(3n, 2n);
 

@@ -1,4 +1,6 @@
 import {
+  absolute,
+  half,
   howMany,
   inches,
   isNegative,
@@ -80,6 +82,41 @@ export function tipOver(plan: TipPlan): Result<Tip, TipError> {
     ...(isMore(short) ? { short } : {}),
     outAtMost: outAtMost(out, minus(holding, product(margin, total(front)))),
     anchor: true,
+  });
+}
+
+/** A drawer and how far it is pulled. Pounds, inches. */
+type Pulled = { readonly id: string; readonly pounds: Ratio; readonly deep: Length; readonly pulled: Length };
+
+type PulledError =
+  | { readonly code: 'deep-not-positive' | 'pulled-negative'; readonly id: string }
+  /** Pulled further than it is deep: by so much. */
+  | { readonly code: 'pulled-past'; readonly id: string; readonly by: Length };
+
+/**
+ * Where drawers, their load even, stand against the front of their case: a middle pulled past the front is ahead. One
+ * whose middle is just at the front tips and holds nothing, and is in neither list.
+ *
+ * @param drawers pounds; deep > 0, pulled from 0 to deep, inches
+ * @returns pounds and inches, for `tipOver`
+ * @example pulledOut(drawers) // Example 10 of loads
+ */
+export function pulledOut(
+  drawers: readonly Pulled[],
+): Result<Pick<TipPlan, 'ahead' | 'behind'>, PulledError> {
+  for (const { id, deep, pulled } of drawers) {
+    if (!isPositive(deep)) return err({ code: 'deep-not-positive', id });
+    if (isNegative(pulled)) return err({ code: 'pulled-negative', id });
+    if (less(deep, pulled)) return err({ code: 'pulled-past', id, by: subtract(pulled, deep) });
+  }
+  const placed = drawers.map(({ id, pounds, deep, pulled }) => ({
+    id,
+    pounds,
+    from: subtract(pulled, half(deep)),
+  }));
+  return ok({
+    ahead: placed.filter(({ from }) => isPositive(from)),
+    behind: placed.filter(({ from }) => isNegative(from)).map((x) => ({ ...x, from: absolute(x.from) })),
   });
 }
 

@@ -11,7 +11,7 @@ import {
   times,
   zero,
 } from '../../../src/length/length';
-import { type ScrewPlan, screwFor } from '../../../src/trade/install/screw';
+import { type ScrewPlan, screwFor, usualBites, usualTipMargin } from '../../../src/trade/install/screw';
 import { runs } from '../../runs';
 import { l, w } from '../grooves/sample';
 
@@ -148,6 +148,11 @@ describe('screwFor', () => {
       'none',
       'none',
     ]);
+  });
+
+  test('usual bites and margin (common practice, no source)', () => {
+    const { face, edge, solid, stud } = usualBites;
+    expect([face, edge, solid, stud, usualTipMargin].map(w)).toEqual(['3/8', '1', '1', '1 1/4', '1/8']);
   });
 
   const x = fc.bigInt({ min: 1n, max: 160n }).map((n) => inches(n, 64n));

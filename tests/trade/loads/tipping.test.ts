@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { inches, ratio } from '../../../src/length/length';
-import { tipOver } from '../../../src/trade/loads/tipping';
+import { pulledOut, tipOver } from '../../../src/trade/loads/tipping';
 import { runs } from '../../runs';
 import { l } from '../grooves/sample';
 
@@ -99,5 +99,48 @@ describe('tipOver', () => {
       ),
       { numRuns: runs(100) },
     );
+  });
+});
+
+describe('pulledOut', () => {
+  const drawer = (id: string, pulled: string, deep = '15 1/2') => ({
+    id,
+    pounds: ratio(40n),
+    deep: l(deep),
+    pulled: l(pulled),
+  });
+  const places = (...drawers: readonly ReturnType<typeof drawer>[]) => {
+    const placed = pulledOut(drawers);
+    if (!placed.ok) throw new Error(placed.error.code);
+    return placed.value;
+  };
+
+  test('Example 10 of loads: all the way out 7 3/4 ahead, 5 out still 2 3/4 behind, half out in neither', () => {
+    const { ahead, behind } = places(
+      drawer('a', '15 1/2'),
+      drawer('b', '5'),
+      drawer('c', '7 3/4'),
+      drawer('d', '0'),
+    );
+    expect(ahead.map((x) => [x.id, x.from.toString()])).toEqual([['a', '7.75']]);
+    expect(behind.map((x) => [x.id, x.from.toString()])).toEqual([
+      ['b', '2.75'],
+      ['d', '7.75'],
+    ]);
+  });
+
+  test('Example 8 of loads again, its drawers placed by their depth', () => {
+    const { ahead, behind } = places(...['1', '2', '3'].map((id) => drawer(id, '15 1/2')));
+    expect(found({ ahead, behind: [...cabinet.behind, ...behind] }).tipping.toString()).toBe('930');
+  });
+
+  test('bad input is refused, and how far past its depth it is pulled is said', () => {
+    const refused = (x: ReturnType<typeof drawer>) => {
+      const placed = pulledOut([x]);
+      return placed.ok ? 'ok' : placed.error;
+    };
+    expect(refused(drawer('a', '0', '0'))).toEqual({ code: 'deep-not-positive', id: 'a' });
+    expect(refused(drawer('a', '-1'))).toEqual({ code: 'pulled-negative', id: 'a' });
+    expect(refused(drawer('a', '16'))).toMatchObject({ code: 'pulled-past', id: 'a', by: l('1/2') });
   });
 });
