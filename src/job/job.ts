@@ -82,8 +82,9 @@ type Piece = { readonly recuts: number; readonly asLength?: Length; readonly asW
 export type PartNotes = Partial<Board> &
   LayNotes & {
     readonly pieces: Readonly<Record<string, Piece>>;
-    /** The mark its length keeps: others are cut to it. */
+    /** The marks its length and its width keep: others are cut to them, or are to match them. */
     readonly mark?: Length;
+    readonly markWide?: Length;
   };
 
 /** A job as decided and measured: worked out from its log, never stored. */

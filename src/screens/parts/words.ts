@@ -85,18 +85,6 @@ export const toCuts = 'To the cuts';
 
 export const asCut = 'As cut';
 export const asCutTitle = 'As cut, where it differs';
-export const cameOut = (pieces: readonly string[]): string =>
-  `${pieces.join(', ')} came out a different size. Recut, or make the mates match this one.`;
-
-/** The two sizes of a piece as it was cut: as the chip has them, as a reader hears them, as the keys ask. */
-export const trueSize = {
-  asLength: { chip: 'long', says: 'true length', asks: 'True length' },
-  asWidth: { chip: 'wide', says: 'true width', asks: 'True width' },
-} as const;
-
-/** A true size that was given or taken away, as undo names it. */
-export const measured = ({ name }: Part, figure: string): string =>
-  `As cut: ${partWord(name)} ${figure}`.trim();
 
 export const addedByHand = 'Added by hand';
 export const another = 'Another operation';

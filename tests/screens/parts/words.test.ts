@@ -84,10 +84,3 @@ describe('a cut of a part', () => {
     );
   });
 });
-
-test('a true size taken away leaves no blank at the end of its act', () => {
-  expect(words.measured({ ...side, name: { role: 'board', named: 'Side' } }, '34 1/2')).toBe(
-    'As cut: Side 34 1/2',
-  );
-  expect(words.measured({ ...side, name: { role: 'board', named: 'Side' } }, '')).toBe('As cut: Side');
-});
