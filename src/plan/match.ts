@@ -94,7 +94,7 @@ function alike({ parts }: Plan, { part, way }: CameOut): readonly Part[] {
 }
 
 /** What matching comes to: what is not cut yet and moves, and what is cut already and by how much it is off. */
-export type Matched = { readonly moved: readonly Moved[]; readonly off: readonly Moved[] };
+type Matched = { readonly moved: readonly Moved[]; readonly off: readonly Moved[] };
 
 /** @param list as it stands; @param after the operations as they would be */
 export function matchedBy({ plan, doing, cutTo }: Checklist, after: readonly Operation[]): Matched {
