@@ -29,8 +29,8 @@ const oneByOne: Partial<Record<Operation['what'], string>> = {
 const isPiece = (op: Operation) => op.part !== 'test' && !op.part.endsWith('~bench');
 
 /**
- * What else is done at a setting: a piece spoiled, or come out another size, the stack and its test cut, what a dry-fit is measured for, a bank's
- * steps one at a time.
+ * What else is done at a setting: a piece spoiled, or come out another size, the stack and its test cut, what a dry-fit
+ * is measured for, a bank's steps one at a time.
  */
 export function Ways({ bench: { go }, list, card, first, onAsk }: WaysProps) {
   const what = oneByOne[first.what];

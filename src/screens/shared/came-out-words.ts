@@ -34,7 +34,7 @@ export const matchOrRecut = 'Match its mates, or recut it';
 export const ask = 'What is not cut yet can be made to match it. Or recut it to the mark.';
 export const match = 'Make its mates match';
 export const recut = 'Recut it';
-export const changes = 'Matching changes';
+export const changes = 'What matching changes';
 export const matchAct = (piece: string): string => `Mates to match ${piece}`;
 
 /** Why nothing can be made to match, and what can be done instead. */

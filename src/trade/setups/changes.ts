@@ -14,8 +14,8 @@ export type Change = {
 type Joint = { readonly width?: Length | undefined; readonly depth?: Length | undefined };
 
 /**
- * What a tick keeps: the figure it was cut to, and of a joint how it was cut; the size the piece came to, where that was
- * found to be another, and then the figure its machine stood at. Inches.
+ * What a tick keeps: the figure it was cut to, and of a joint how it was cut; the size the piece came to, where that
+ * was found to be another, and then the figure its machine stood at. Inches.
  */
 export type CutTo = (
   op: string,
