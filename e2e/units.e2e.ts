@@ -115,3 +115,45 @@ test('what cannot be meant is asked about or refused by name, and nothing typed 
   await expect(await ask(/^A dado over its sheet/, '3')).toContainText('A clearance is 1/16 inches at most.');
   await page.keyboard.press('Escape');
 });
+
+test('while a figure is not taken, what rests on it stays as it last was, greyed, and comes back', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.goto('./#/case/case');
+  const main = page.locator('main');
+  const drawing = main.locator('.casedraw');
+  const sums = main.getByRole('region', { name: 'Adds back up' });
+  const width = main.getByRole('button', { name: /^Outside width/ });
+  await expect(drawing).toHaveCSS('opacity', '1');
+  const high = async () => (await drawing.boundingBox())?.height;
+  const before = { high: await high(), said: await sums.textContent() };
+
+  await width.click();
+  await field(page).fill('100000');
+  await expect(pad(page).getByRole('alert')).toBeVisible();
+  for (const rests of [drawing, sums]) await expect(rests).toHaveCSS('opacity', '0.55');
+  expect(await sums.textContent()).toBe(before.said);
+  expect(await high()).toBe(before.high);
+
+  // left half done it is still not taken
+  await page.keyboard.press('Escape');
+  await expect(pad(page)).toBeHidden();
+  for (const rests of [drawing, sums]) await expect(rests).toHaveCSS('opacity', '0.55');
+  await shot(page, 'greyed');
+
+  await page.getByRole('button', { name: 'Leave it out' }).click();
+  for (const rests of [drawing, sums]) await expect(rests).toHaveCSS('opacity', '1');
+  expect(await high()).toBe(before.high);
+});
+
+test('the pad of Figure says the unit in hand, before a key is pressed and after', async ({ page }) => {
+  await page.goto('./#/figure');
+  const sum = page.locator('.expr');
+  await expect(sum).toHaveText('inches');
+  await page.getByRole('button', { name: '7', exact: true }).click();
+  await expect(sum).toHaveText(/^7.*inches$/);
+  await page.getByRole('button', { name: 'mm', exact: true }).click();
+  await expect(sum).toHaveText('7 mm');
+  await shot(page, 'figure-unit');
+});

@@ -14,7 +14,7 @@ export function TapesTold({ bench }: { readonly bench: Pick<Bench, 'shop' | 'pla
   const reach = first ? longest(first, ...rest) : readings.long;
   const told = twoTapes(readings, { reach, tape: readTo(readings, tapeInHand.value) });
   return (
-    <p class={wants(told) ? 'pad-x wrongline' : 'pad-x note'} role="status">
+    <p class={wants(told) ? 'pad-x wrongline rests' : 'pad-x note rests'} role="status">
       {wants(told) && <Icon name="warn" />}
       {told.ok
         ? words.tapesText(told.value, { reach, ofJob: first !== undefined })
