@@ -107,7 +107,7 @@ export const ticksHere = (page: Page) => page.locator('.saw [role="checkbox"][ar
 
 /** Takes the change of stack, and says of what comes first that it is done: then the setting can be cut. */
 export async function makeReady(page: Page): Promise<void> {
-  const set = page.getByRole('button', { name: /^It is set/ });
+  const set = page.getByRole('button', { name: /^(It is set|Set and tested)/ });
   const bar = page.locator('.knuckle .main');
   await expect(bar).toBeVisible();
   if (await set.isVisible()) await set.click();

@@ -112,7 +112,9 @@ test('what cannot be meant is asked about or refused by name, and nothing typed 
   await pad(page).getByRole('button', { name: 'It is 762 mm, 30.000 in' }).click();
   await expect(main.getByRole('button', { name: /^Outside width/ })).toContainText('30');
 
-  await expect(await ask(/^A dado over its sheet/, '3')).toContainText('A clearance is 1/16 inches at most.');
+  await expect(await ask(/^Clearance in the dadoes/, '3')).toContainText(
+    'A clearance is 1/16 inches at most.',
+  );
   await page.keyboard.press('Escape');
 });
 

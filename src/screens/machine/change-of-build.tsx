@@ -57,7 +57,7 @@ export function ChangeOfBuild({ bench, list, card, change: { from, to } }: Chang
       goTo={back}
       skip={{ label: words.notYet, onTap: back }}
       main={{
-        label: words.isSet,
+        label: words.isSet(tested !== undefined),
         sub: words.setSays(to, tape, tested !== undefined),
         onTap: () => void bench.act(words.setAct(to, tape), set),
       }}

@@ -16,7 +16,7 @@ export const part = 'Part';
 export const byHand = 'By hand';
 export const none = 'No parts yet. Give a case its outside sizes, or lay out a board by hand.';
 export const notWorked = (name: string): string =>
-  `${name || 'The case'} has no parts yet: see what it still wants`;
+  `${name || 'The case'} has no parts yet: see what is still missing`;
 export const gone = 'This part is not in the job as it stands.';
 export const partByHand = 'A part by hand';
 
@@ -76,7 +76,7 @@ type OperationAt = Pick<Part, 'copies'> & { readonly tape: Tape };
 /** What an operation does, to which copy, and what it was cut to where that is no longer wanted. */
 export function operation(op: Operation, at: OperationAt, was: Length | undefined): string {
   const which = at.copies > 1 ? `${workWord(op.name)}: ` : '';
-  return `${which}${whatWords(op, at.tape)}${was ? `; cut at ${w(was)}, now wants ${w(op.figure)}` : ''}`;
+  return `${which}${whatWords(op, at.tape)}${was ? `; cut at ${w(was)}, but should now be ${w(op.figure)}` : ''}`;
 }
 
 export const more = (n: number): string => `and ${n} more, on Cuts.`;

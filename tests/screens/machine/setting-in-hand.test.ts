@@ -52,8 +52,8 @@ test('a length is ready once its piece is ripped, or once it is let go ahead', (
 test('a piece cut to another figure says both', () => {
   const { list, rip } = at(...ticked, ...editBoard('shelf', { across: l('11 1/2') }));
   expect(rip.operations.map((op) => cutOtherwise(list, op))).toEqual([
-    'cut at 12, now wants 11 1/2',
-    'cut at 12, now wants 11 1/2',
+    'cut at 12, but should now be 11 1/2',
+    'cut at 12, but should now be 11 1/2',
   ]);
   const same = at(...ticked);
   expect(same.rip.operations.map((op) => cutOtherwise(same.list, op))).toEqual(['', '']);

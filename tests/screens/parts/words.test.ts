@@ -80,7 +80,7 @@ describe('a cut of a part', () => {
 
   test('says what it was cut to where that is no longer wanted', () => {
     expect(words.operation({ ...op, figure: l('30') }, { copies: 1, tape: '1/32' }, l('29'))).toMatch(
-      /; cut at 29, now wants 30$/,
+      /; cut at 29, but should now be 30$/,
     );
   });
 });
