@@ -123,6 +123,14 @@ export async function makeReady(page: Page): Promise<void> {
   }
 }
 
+/** Makes the shell case ready to be grooved, as a hand would at the machine; then to its settings in Marks. */
+export async function readySettings(page: Page): Promise<void> {
+  await page.goto('./#/saw/shellcase');
+  await makeReady(page);
+  await page.goto('./#/stops/shellcase');
+  await expect(page.locator('.tick[role="checkbox"]')).toHaveCount(5);
+}
+
 /** Cuts what the big bar says is next. */
 export async function cutNext(page: Page): Promise<void> {
   const bar = page.locator('.knuckle .main');

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type Checklist, isDone } from '../../plan/checklist';
 import { runOf, unmadeAt } from '../../plan/run';
+import { tickChanges } from '../../plan/ticking';
 import { cautionOf } from '../../trade/cautions/caution';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
@@ -22,7 +23,7 @@ import { OtherFigures } from './other-figures';
 import { OtherSize } from './other-size';
 import { Pieces } from './pieces';
 import { Recipe } from './recipe';
-import { figuresOf, nextCard, readyOn, tickChanges } from './setting-in-hand';
+import { figuresOf, nextCard, readyOn } from './setting-in-hand';
 import { Strip } from './strip';
 import { Ways, type WrongPiece } from './ways';
 import * as words from './words';

@@ -18,7 +18,6 @@ export const setup = 'Setup';
 export const cuts = 'Cuts';
 export const setupGone =
   'Nothing is cut at this setup any more: a size has changed since. What was noted at it is kept.';
-export const inRing = 'The cuts of this job wait for one another in a ring, so none has its turn.';
 export const toCuts = 'See it in Cuts';
 export const cannotBeCut = 'This board cannot be cut as it stands.';
 export const figureWanted = 'A figure of the machine is missing.';
@@ -64,7 +63,6 @@ const plainWhat = (op: Operation): string =>
   op.what === 'length' ? 'the length' : op.what === 'rip' ? 'the rip' : 'that cut';
 export const pieceTick = (op: Operation, tape: Tape): string =>
   `${workWord(op.name)}, ${whatWords(op, tape)}`;
-export const blocked = 'Blocked:';
 export const anyway = 'Cut it anyway';
 export const because = 'or cut it anyway, because';
 /** That what comes first is done: said once for all that waits for it. */
@@ -118,13 +116,6 @@ export const cutBoth = (list: Checklist, card: Card): string | undefined =>
 
 // A change of stack, bit or height.
 
-const changes: Partial<Record<Cuts, string>> = {
-  stack: 'Change the stack',
-  shoulders: 'Set the stack',
-  bit: 'Change the bit',
-  blade: 'Put the blade on',
-};
-export const change = (kind: Cuts): string => changes[kind] ?? 'Change the cutter';
 export const changeTo = (op: Operation, tape: Tape): string => `Change to ${buildWords(op.setup, tape)}`;
 export const buildOf = (no: number, of: number): string => `Change ${no} of ${of}`;
 export const wide = (decimals: string): string => `${decimals} wide`;
