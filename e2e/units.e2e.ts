@@ -1,5 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { openSample, painted, shot } from './app';
+import { marksTo, words } from './in-units';
 import { screens } from './screens';
 
 // alike: whoever is free takes the next
@@ -7,28 +8,6 @@ test.describe.configure({ mode: 'parallel' });
 
 /** Screens that are about units themselves: the marks of Figure are its own, cautions are of machines in general. */
 const apart = ['figure', 'phone', 'before', 'before-saw', 'jobs', 'import', 'handover', 'takein'];
-
-async function marksTo(page: Page, tape: string): Promise<void> {
-  await page.goto('./#/');
-  await page.getByRole('button', { name: /^Marks to/ }).click();
-  await page.getByRole('dialog').getByRole('button', { name: tape, exact: true }).click();
-  await expect(page.getByRole('dialog')).toBeHidden();
-}
-
-/** Everything on the page, as a reader has it and as the eye has it. */
-function words(page: Page): Promise<string> {
-  return page.evaluate(() => {
-    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-    const said: string[] = [];
-    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
-      const of = node.parentElement?.closest('.blank')?.getAttribute('data-name') ?? '';
-      // pounds have fractions whatever the job is in
-      if (!/pounds/.test(of) && !node.parentElement?.closest('script, style'))
-        said.push(node.textContent ?? '');
-    }
-    return said.join(' | ');
-  });
-}
 
 const oddFractions = (text: string): readonly string[] =>
   [...text.matchAll(/(\d+)\/(\d+)/g)]

@@ -25,6 +25,8 @@ export const jobFields = {
   place: text(200),
   note: text(4000),
   tape: oneOf(...tapes),
+  /** The unit system whose usual figures the job keeps, since something is cut by them. */
+  usual: silent(oneOf('in', 'mm')),
   deleted: silent(moment),
   /** Key of the setup that stands on its machine. */
   standing: silent(text(80)),

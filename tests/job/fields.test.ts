@@ -100,6 +100,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       place: '',
       note: 'n'.repeat(4000),
       tape: '1/2 mm',
+      usual: 'in',
       deleted: '2026-11-02T08:00:00.123Z',
       standing: 'rip~r~35d2~trueedge',
       over: long,

@@ -69,6 +69,10 @@ export const partCut = (cut: number, of: number): string => (cut === of ? 'all c
 
 export const misfitsLabel = 'Cut at a figure that has changed since';
 export const misfits = 'Cut, but the figure has changed since';
+/** A job in millimetres that was begun by the usual figures in inches. */
+export const usualMoved =
+  'It was cut by the usual figures in inches; those in millimetres have taken their place since (6 mm for 6.35).';
+export const backToUsual = 'Back to the usual figures in inches';
 export const moreMisfits = (n: number): string => `and ${n} more`;
 
 /** A cut piece that no longer fits: what was cut, and what of it is off. */

@@ -92,7 +92,7 @@ const Group = ({ title, fields, shop, onOpen }: GroupProps) => (
           <button type="button" class="nextset" onClick={() => onOpen(field)}>
             <span class="grow">{shopFields[field]}</span>
             {shop[field] ? (
-              <Given value={shop[field]} />
+              <Given value={shop[field]} asMade={field.startsWith('slide') && !field.startsWith('sliding')} />
             ) : (
               <span class="muted">{words.notMeasured(field)}</span>
             )}

@@ -95,7 +95,7 @@ export function settingsOn(machine: GrooveMachine, layout: Layout, job: CutConte
     if (!place || !real) return;
     const { width, cutter } = place;
     // less than none would leave wood standing between passes
-    const passes = passesFor(width, cutter, shop.overlap ?? usualOverlap[unitsOf(tape)]);
+    const passes = passesFor(width, cutter, shop.overlap ?? usualOverlap[board.units ?? unitsOf(tape)]);
     if (passes.ok) {
       const stands = { marked: { ...marked, ...place }, exact: { ...exact, ...real } };
       const own = settingsOf(mark, { ...stands, passes: passes.value, machine, job });
