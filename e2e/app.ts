@@ -107,7 +107,7 @@ export const ticksHere = (page: Page) => page.locator('.saw [role="checkbox"][ar
 
 /** Takes the change of stack, and says of what comes first that it is done: then the setting can be cut. */
 export async function makeReady(page: Page): Promise<void> {
-  const set = page.getByRole('button', { name: /^It is set/ });
+  const set = page.getByRole('button', { name: /^(It is set|Set and tested)/ });
   const bar = page.locator('.knuckle .main');
   await expect(bar).toBeVisible();
   if (await set.isVisible()) await set.click();
@@ -121,6 +121,14 @@ export async function makeReady(page: Page): Promise<void> {
       .catch(() => undefined);
     await pastBounce(page);
   }
+}
+
+/** Makes the shell case ready to be grooved, as a hand would at the machine; then to its settings in Marks. */
+export async function readySettings(page: Page): Promise<void> {
+  await page.goto('./#/saw/shellcase');
+  await makeReady(page);
+  await page.goto('./#/stops/shellcase');
+  await expect(page.locator('.tick[role="checkbox"]')).toHaveCount(5);
 }
 
 /** Cuts what the big bar says is next. */

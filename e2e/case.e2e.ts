@@ -164,7 +164,7 @@ test('one setting has one screen: from the marks of a part and from Cuts, blocke
   await openSample(page);
   await page.goto('./#/saw/case~left');
   await expect(page.locator('.giant .mx').first()).toBeVisible();
-  await page.getByRole('button', { name: /^It is set/ }).click();
+  await page.getByRole('button', { name: /^(It is set|Set and tested)/ }).click();
   await expect(page.locator('.giant .sr')).toContainText('4 and 1/8');
   await expect(page.locator('.mpiece')).toContainText(['Test piece', 'Left side', 'Right side']);
   for (const blocked of await page.locator('.mpiece').all()) await expect(blocked).toContainText('Blocked:');

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
-import { openSample, pastBounce } from './app';
+import { openSample, pastBounce, readySettings } from './app';
 import { keptSetting } from './kept';
 
 /** No picker, as on most phones; `navigator.share` is not there on a desk, so a copy is a download. */
@@ -170,6 +170,7 @@ async function changedBefore(page: Page, since: number): Promise<void> {
 test('after 200 changes one quiet line offers a copy; put off or copied, it is gone', async ({ page }) => {
   await withoutPicker(page);
   await openSample(page);
+  await readySettings(page);
   await changedBefore(page, 198);
   const line = page.getByText(/changes since the last copy out/);
   await page.goto('./#/stops/shellcase');

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
-import { openSample } from './app';
+import { openSample, readySettings } from './app';
 import { damaged } from './damage';
 
 /** What the database holds, whole, to compare before and after. */
@@ -34,7 +34,7 @@ test('a job goes out as a file and comes back the same, on another phone too', a
   baseURL,
 }) => {
   await openSample(page);
-  await page.goto('./#/stops/shellcase');
+  await readySettings(page);
   await page.locator('.tick').first().click();
   await expect(page.locator('.tick').first()).toBeChecked();
   await page.goto('./#/');

@@ -10,7 +10,7 @@ import {
   test,
 } from '@playwright/test';
 import { afterWake } from '../src/ui/touch';
-import { goBy, openSample, readyOffline, shot } from './app';
+import { goBy, openSample, readyOffline, readySettings, shot } from './app';
 import { chromiumArgs, chromiumPath } from './browser';
 import { film, shots } from './film';
 
@@ -36,7 +36,7 @@ async function otherPhone(
 }
 
 async function tick(page: Page, which: number): Promise<void> {
-  await page.goto('./#/stops/shellcase');
+  await readySettings(page);
   await page.locator('.tick').nth(which).click();
   await expect(page.locator('.tick').nth(which)).toBeChecked();
 }

@@ -12,6 +12,7 @@ import {
   openSample,
   pastBounce,
   readyOffline,
+  readySettings,
   standing,
   ticksHere,
 } from './app';
@@ -118,7 +119,7 @@ test('a wrong figure says by how much, and the last good marks stay', async ({ p
 
 test('two pages on one job lose no tick and follow each other', async ({ page, context }) => {
   await openSample(page);
-  await page.goto('#/stops/shellcase');
+  await readySettings(page);
   const other = await context.newPage();
   await other.goto('./#/stops/shellcase');
   await page.bringToFront();

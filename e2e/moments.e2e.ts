@@ -131,13 +131,13 @@ moment(10, { at: '#/setup/rip~r35d2~wtrue0edge' }, async (page, hand) => {
 
 /** The stack is on and set. */
 async function itIsSet(page: Page): Promise<void> {
-  await page.getByRole('button', { name: /^It is set/ }).click();
+  await page.getByRole('button', { name: /^(It is set|Set and tested)/ }).click();
 }
 
 /** At the setting of a dado. */
 async function toDado(page: Page): Promise<void> {
   await main(page, /Stop block at/).click();
-  await expect(page.getByRole('button', { name: /^It is set/ })).toBeVisible();
+  await expect(page.getByRole('button', { name: /^(It is set|Set and tested)/ })).toBeVisible();
 }
 
 /** The opening measured, and two fronts fitted: the third is in hand. */

@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { openSample, pastBounce, readyOffline } from './app';
+import { openSample, pastBounce, readyOffline, readySettings } from './app';
 import { keptSetting } from './kept';
 
 const origin = (page: Page) => new URL(page.url()).origin;
@@ -29,7 +29,7 @@ test('the database wiped: everything comes back from the second copy, and it is 
 }) => {
   await openSample(page);
   await readyOffline(page);
-  await page.goto('./#/stops/shellcase');
+  await readySettings(page);
   await page.locator('.tick').first().click();
   await expect(page.locator('.tick').first()).toBeChecked();
   await page.goto('./#/shop');
@@ -62,7 +62,7 @@ test('no room on the phone: what is not saved is said until it is, and goes out 
   page,
 }) => {
   await openSample(page);
-  await page.goto('./#/stops/shellcase');
+  await readySettings(page);
   await expect(page.locator('.tick').first()).toBeVisible();
   // as browsers do: the request succeeds, then the transaction ends for want of room
   await page.evaluate(() => {
@@ -106,7 +106,7 @@ test('a database that does not answer: the journal takes the change, says so, an
   page,
 }) => {
   await openSample(page);
-  await page.goto('./#/stops/shellcase');
+  await readySettings(page);
   const tick = page.locator('.tick').nth(1);
   await expect(tick).toBeVisible();
   await page.evaluate(() => {
@@ -137,7 +137,7 @@ test('a database that is read and takes nothing: what the second copy alone has 
   });
   const line = page.getByText('kept in the second copy alone');
   await openSample(page);
-  await page.goto('./#/stops/shellcase');
+  await readySettings(page);
   const tick = page.locator('.tick').nth(1);
   await expect(tick).toBeVisible();
   await page.evaluate(() => sessionStorage.setItem('refuses', 'yes'));
@@ -161,7 +161,7 @@ test('a newer version has the database: an old page shows it, and keeps nothing'
   context,
 }) => {
   await openSample(page);
-  await page.goto('./#/stops/shellcase');
+  await readySettings(page);
   const tick = page.locator('.tick').first();
   await expect(tick).toBeVisible();
   const newer = await context.newPage();

@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { keys, openSample, pastBounce, shot } from './app';
+import { keys, openSample, pastBounce, readySettings, shot } from './app';
 import { violations } from './axe';
 
 type Sheet = { handed?: string | undefined };
@@ -47,7 +47,7 @@ const ticks = async (page: Page): Promise<readonly boolean[]> => {
 };
 
 const tickNth = async (page: Page, nth: number): Promise<void> => {
-  await page.goto('./#/stops/shellcase');
+  await readySettings(page);
   await page.locator('.tick').nth(nth).click();
   await expect(page.locator('.tick').nth(nth)).toBeChecked();
 };

@@ -1,5 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { openSample, painted, shot } from './app';
+import { marksTo, words } from './in-units';
 import { screens } from './screens';
 
 // alike: whoever is free takes the next
@@ -7,28 +8,6 @@ test.describe.configure({ mode: 'parallel' });
 
 /** Screens that are about units themselves: the marks of Figure are its own, cautions are of machines in general. */
 const apart = ['figure', 'phone', 'before', 'before-saw', 'jobs', 'import', 'handover', 'takein'];
-
-async function marksTo(page: Page, tape: string): Promise<void> {
-  await page.goto('./#/');
-  await page.getByRole('button', { name: /^Marks to/ }).click();
-  await page.getByRole('dialog').getByRole('button', { name: tape, exact: true }).click();
-  await expect(page.getByRole('dialog')).toBeHidden();
-}
-
-/** Everything on the page, as a reader has it and as the eye has it. */
-function words(page: Page): Promise<string> {
-  return page.evaluate(() => {
-    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-    const said: string[] = [];
-    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
-      const of = node.parentElement?.closest('.blank')?.getAttribute('data-name') ?? '';
-      // pounds have fractions whatever the job is in
-      if (!/pounds/.test(of) && !node.parentElement?.closest('script, style'))
-        said.push(node.textContent ?? '');
-    }
-    return said.join(' | ');
-  });
-}
 
 const oddFractions = (text: string): readonly string[] =>
   [...text.matchAll(/(\d+)\/(\d+)/g)]
@@ -112,6 +91,50 @@ test('what cannot be meant is asked about or refused by name, and nothing typed 
   await pad(page).getByRole('button', { name: 'It is 762 mm, 30.000 in' }).click();
   await expect(main.getByRole('button', { name: /^Outside width/ })).toContainText('30');
 
-  await expect(await ask(/^A dado over its sheet/, '3')).toContainText('A clearance is 1/16 inches at most.');
+  await expect(await ask(/^Clearance in the dadoes/, '3')).toContainText(
+    'A clearance is 1/16 inches at most.',
+  );
   await page.keyboard.press('Escape');
+});
+
+test('while a figure is not taken, what rests on it stays as it last was, greyed, and comes back', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.goto('./#/case/case');
+  const main = page.locator('main');
+  const drawing = main.locator('.casedraw');
+  const sums = main.getByRole('region', { name: 'Adds back up' });
+  const width = main.getByRole('button', { name: /^Outside width/ });
+  await expect(drawing).toHaveCSS('opacity', '1');
+  const high = async () => (await drawing.boundingBox())?.height;
+  const before = { high: await high(), said: await sums.textContent() };
+
+  await width.click();
+  await field(page).fill('100000');
+  await expect(pad(page).getByRole('alert')).toBeVisible();
+  for (const rests of [drawing, sums]) await expect(rests).toHaveCSS('opacity', '0.55');
+  expect(await sums.textContent()).toBe(before.said);
+  expect(await high()).toBe(before.high);
+
+  // left half done it is still not taken
+  await page.keyboard.press('Escape');
+  await expect(pad(page)).toBeHidden();
+  for (const rests of [drawing, sums]) await expect(rests).toHaveCSS('opacity', '0.55');
+  await shot(page, 'greyed');
+
+  await page.getByRole('button', { name: 'Leave it out' }).click();
+  for (const rests of [drawing, sums]) await expect(rests).toHaveCSS('opacity', '1');
+  expect(await high()).toBe(before.high);
+});
+
+test('the pad of Figure says the unit in hand, before a key is pressed and after', async ({ page }) => {
+  await page.goto('./#/figure');
+  const sum = page.locator('.expr');
+  await expect(sum).toHaveText('inches');
+  await page.getByRole('button', { name: '7', exact: true }).click();
+  await expect(sum).toHaveText(/^7.*inches$/);
+  await page.getByRole('button', { name: 'mm', exact: true }).click();
+  await expect(sum).toHaveText('7 mm');
+  await shot(page, 'figure-unit');
 });

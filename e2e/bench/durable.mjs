@@ -26,6 +26,17 @@ async function goBy(wait) {
     await new Promise((done) => setTimeout(done, left));
 }
 
+/** The stack of the shell case is set and both its sides are cut to length: its grooves can be ticked. */
+async function makeReady(page, url) {
+  await page.goto(`${url}#/saw/shellcase`);
+  await page.getByRole('button', { name: /^Set and tested/ }).tap();
+  for (const left of [2, 1]) {
+    await page.waitForFunction((n) => document.querySelectorAll('.mblocked').length === n, left);
+    await page.getByRole('button', { name: 'The length is done already' }).first().tap();
+  }
+  await page.waitForFunction(() => !document.querySelector('.mblocked'));
+}
+
 async function tapAll(page, taps) {
   const boxes = page.locator(box);
   const many = await boxes.count();
@@ -43,11 +54,12 @@ export const durable = (phone, app, { times: taps }) =>
     await page.goto(url);
     await page.getByRole('button', { name: 'Open the sample job' }).click();
     await page.getByRole('heading', { name: 'Mineral and shell cabinet' }).waitFor();
+    await makeReady(page, url);
     for (const times of [1, 4, 6]) {
       await slowed(context, times);
       await page.goto(`${url}#/stops/shellcase`);
       await page.reload();
-      await page.locator(box).first().waitFor();
+      await page.locator(`${box}:not([aria-disabled])`).first().waitFor();
       await page.evaluate(watchMarks, box);
       const took = await tapAll(page, taps);
       const name = `thumb up from a box to “kept”, ${times}x`;

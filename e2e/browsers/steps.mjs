@@ -59,10 +59,24 @@ export function stepsOf({ hand, at, more }) {
       },
     ],
     [
+      'sets the stack, and says of both sides that they are cut to length',
+      async () => {
+        await hand.go(`${at.url}#/saw/shellcase`);
+        await hand.again();
+        await hand.tap(begins('Set and tested'));
+        for (const left of [2, 1]) {
+          await hand.until('.mblocked', left);
+          await hand.tap(begins('The length is done already'));
+        }
+        await hand.until('.mblocked', 0);
+      },
+    ],
+    [
       'ticks two boxes',
       async () => {
         await hand.go(stops);
         await hand.again();
+        await hand.see('(//*[contains(@class,"tick") and @role="checkbox" and not(@aria-disabled)])[2]');
         await hand.tap('(//*[contains(@class,"tick") and @role="checkbox"])[1]');
         await hand.until(ticked, 1);
         await hand.tap('(//*[contains(@class,"tick") and @role="checkbox"])[2]');
@@ -99,10 +113,7 @@ export function stepsOf({ hand, at, more }) {
       async () => {
         await hand.go(`${at.url}#/saw/shellcase`);
         await hand.see('//*[contains(@class,"giant")]//*[contains(@class,"mx")]');
-        await hand.tap(begins('It is set')); // the first groove is cut on both sides: on to the next
-        await hand.tap(begins('Next: '));
-        await hand.tap(begins('The length is done already'));
-        await hand.see('//*[contains(@class,"knuckle")]//button[contains(., "is cut")]');
+        await hand.see('//*[contains(@class,"knuckle")]//button[contains(., "is cut")]'); // of the next groove
         const before = await hand.run(`document.querySelectorAll('.mpiece[aria-checked="true"]').length`);
         await hand.tap('//*[contains(@class,"knuckle")]//*[contains(@class,"main")]');
         await hand.until('.mpiece[aria-checked="true"]', before + 1);

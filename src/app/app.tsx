@@ -52,13 +52,7 @@ function Screen({ route, bench }: ScreenProps) {
     case 'marks':
     case 'stops':
       return (
-        <MarksScreen
-          key={route.board}
-          bench={bench}
-          id={route.board}
-          show={route.at}
-          Facts={later.value?.Facts}
-        />
+        <MarksScreen key={route.board} bench={bench} id={route.board} show={route.at} later={later.value} />
       );
     default:
       return later.value ? <later.value.LaterScreen route={route} bench={bench} /> : <main class="page" />;

@@ -7,6 +7,7 @@ export { CopyLine } from '../screens/job/copy-line';
 export { JobDocks } from '../screens/job/job-docks';
 export { NewVersion } from '../screens/job/new-version';
 export { Facts } from '../screens/marks/facts';
+export { stopOffers } from '../screens/marks/stop-offers';
 export { HalfDone } from '../screens/shared/half-done';
 export { copiesOf } from './copies';
 export { takeIncoming } from './incoming';

@@ -41,6 +41,10 @@ const shopFields = [
   'routerGuide',
   'circularDepth',
   'circularGuide',
+  'tapeShort',
+  'otherShort',
+  'tapeLong',
+  'otherLong',
 ] as const satisfies readonly (keyof Shop)[];
 
 export type Backup = { readonly jobs: readonly JobFile[]; readonly shop: Shop; readonly likes: Likes };

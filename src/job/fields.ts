@@ -25,6 +25,8 @@ export const jobFields = {
   place: text(200),
   note: text(4000),
   tape: oneOf(...tapes),
+  /** The unit system whose usual figures the job keeps, since something is cut by them. */
+  usual: silent(oneOf('in', 'mm')),
   deleted: silent(moment),
   /** Key of the setup that stands on its machine. */
   standing: silent(text(80)),
@@ -212,8 +214,9 @@ export const partFields = {
   /** Which way it lies on a sheet, and with what it shares one. */
   lies: oneOf('along', 'across', 'free'),
   share: oneOf('anywhere', 'A', 'B', 'C', 'D'),
-  /** What sets a case and was spoiled: the mark its length keeps, for others are cut to it. */
+  /** The mark its length keeps, and its width: others are cut to it, or are to match it. */
   mark: length,
+  markWide: length,
 };
 
 /** One copy of a part: what it came to when its size is not the one wanted. */

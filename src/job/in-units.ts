@@ -1,8 +1,17 @@
 import { type Tape, unitsOf } from '../length/tape';
 import type { Units } from '../length/units';
 
-/** In a job in millimetres, what is made of usual figures says so; inches go without saying. */
+type Marked = { readonly tape: Tape; readonly usual?: Units | undefined };
+
+/** The unit system whose usual figures stand in: that of the marks, unless the job keeps the one it was begun with. */
+export const usualIn = ({ tape, usual }: Marked): Units => usual ?? unitsOf(tape);
+
+/** What is made of usual figures says whose, where that is not inches in a job in inches. */
 export const inUnitsOf =
-  (tape: Tape) =>
-  <T extends { readonly units?: Units | undefined }>(things: readonly T[]): readonly T[] =>
-    unitsOf(tape) === 'mm' ? things.map((thing) => ({ ...thing, units: 'mm' })) : things;
+  (job: Marked) =>
+  <T extends { readonly units?: Units | undefined }>(things: readonly T[]): readonly T[] => {
+    const units = usualIn(job);
+    return units === 'mm' || unitsOf(job.tape) === 'mm'
+      ? things.map((thing) => ({ ...thing, units }))
+      : things;
+  };

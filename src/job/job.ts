@@ -1,5 +1,6 @@
 import type { Length, Ratio } from '../length/length';
 import type { Tape } from '../length/tape';
+import type { Units } from '../length/units';
 import type { Thing } from '../trade/boxes/contents';
 import type { Built, Case, Inside } from '../trade/carcass/case';
 import type { Bank, Column } from '../trade/fronts/bank';
@@ -82,8 +83,9 @@ type Piece = { readonly recuts: number; readonly asLength?: Length; readonly asW
 export type PartNotes = Partial<Board> &
   LayNotes & {
     readonly pieces: Readonly<Record<string, Piece>>;
-    /** The mark its length keeps: others are cut to it. */
+    /** The marks its length and its width keep: others are cut to them, or are to match them. */
     readonly mark?: Length;
+    readonly markWide?: Length;
   };
 
 /** A job as decided and measured: worked out from its log, never stored. */
@@ -93,6 +95,8 @@ export type Job = {
   readonly place: string;
   readonly note: string;
   readonly tape: Tape;
+  /** Whose usual figures stand in, where that is not the unit of its marks: something was cut when that changed. */
+  readonly usual?: Units;
   readonly boards: readonly Board[];
   readonly stock: readonly Stock[];
   readonly cases: readonly Case[];
@@ -127,13 +131,14 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
   const unread: string[] = [];
   const tree = grow(values, unread);
   const own = pick(jobFields, tree);
-  const units = inUnitsOf(own.tape ?? '1/32');
+  const marked = { tape: own.tape ?? '1/32', ...(own.usual ? { usual: own.usual } : {}) };
+  const units = inUnitsOf(marked);
   return {
     id,
     name: own.name ?? '',
     place: own.place ?? '',
     note: own.note ?? '',
-    tape: own.tape ?? '1/32',
+    ...marked,
     boards: units(children(tree, 'boards').flatMap(([key, node]) => board(key, node))),
     stock: children(tree, 'stock').flatMap(([key, node]) => stock(key, node)),
     cases: units(children(tree, 'cases').flatMap(([key, node]) => readCase(key, node))),

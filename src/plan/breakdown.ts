@@ -1,7 +1,8 @@
+import { usualIn } from '../job/in-units';
 import type { Job, PlanProof, PlanSheet, Stock } from '../job/job';
 import type { Folded } from '../job/log';
 import { equals, isPositive, type Length, longest, type Ratio, ratio, zero } from '../length/length';
-import { type Tape, unitsOf } from '../length/tape';
+import type { Units } from '../length/units';
 import type { Shop } from '../trade/machines/shop';
 import { checkPool } from '../trade/sheets/check-pool';
 import { type CutStep, cutSteps } from '../trade/sheets/cut-steps';
@@ -45,8 +46,8 @@ export type Breakdown = {
 };
 
 /** A stock as the layout sees it; what is not said is the usual. */
-function sheetStock(stock: Stock, tape: Tape): SheetStock {
-  const usual = usualSheets(unitsOf(tape));
+function sheetStock(stock: Stock, units: Units): SheetStock {
+  const usual = usualSheets(units);
   const long = stock.long ?? usual.long;
   // one whose end is not said yet runs to the end of the stick
   const bad = stock.badPlaces.flatMap(({ from = zero, to = long }) => [from, to]);
@@ -96,7 +97,7 @@ const leftPieces = (job: Job): readonly LeftPiece[] =>
 /** Everything the sheets screens show, from the plan and the ticks. */
 export function breakdownOf(plan: Plan, shop: Shop, folded: Folded): Breakdown {
   const { job } = plan;
-  const given = job.stock.map((s) => sheetStock(s, job.tape));
+  const given = job.stock.map((s) => sheetStock(s, usualIn(job)));
   const pieces = roughPieces(plan.parts, {
     ...roughAt(job),
     notes: (part) => job.parts[part] ?? {},

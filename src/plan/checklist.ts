@@ -1,4 +1,5 @@
 import type { Folded } from '../job/log';
+import type { Length } from '../length/length';
 import { fromStored } from '../length/stored';
 import type { WorkName } from '../trade/carcass/part-name';
 import { backOf } from '../trade/fronts/bank';
@@ -37,9 +38,22 @@ export function checklistOf(plan: Plan, { ticks }: Folded): Checklist {
     cutTo: (op) => {
       const tick = ticks.get(op);
       const read = tick && fromStored(tick.figure);
-      return read?.ok ? { figure: read.value, ...plan.job.widths[op] } : undefined;
+      if (!read?.ok) return undefined;
+      const came = cameOutAt(plan, op);
+      return {
+        figure: came ?? read.value,
+        ...(came ? { stood: read.value } : {}),
+        ...plan.job.widths[op],
+      };
     },
   };
+}
+
+/** The size a piece was found to have, beside what its rip or its length was ticked at. */
+function cameOutAt({ byId, job }: Plan, id: string): Length | undefined {
+  const op = byId.get(id);
+  const piece = op && job.parts[op.part]?.pieces[op.copy];
+  return op?.what === 'length' ? piece?.asLength : op?.what === 'rip' ? piece?.asWidth : undefined;
 }
 
 export const cutCount = ({ plan, doing }: Checklist): { readonly cut: number; readonly of: number } => ({

@@ -3,6 +3,7 @@ import type { Result } from '../length/result';
 import type { Cutting } from '../trade/carcass/boards';
 import { byHand } from '../trade/carcass/by-hand';
 import type { Stuff } from '../trade/carcass/case';
+import { keptTo } from '../trade/carcass/kept';
 import type { Part } from '../trade/carcass/part';
 import { partsOf, type Worked } from '../trade/carcass/parts';
 import type { CaseProblem } from '../trade/carcass/problems';
@@ -71,7 +72,8 @@ export function partsOfJob(job: Job, shop: Shop): Pick<Plan, 'stuff' | 'worked' 
     }),
   );
   const drawers = [...banks.values()].flatMap((bank) => bank.parts);
-  return { stuff, worked, banks, parts: [...own, ...drawers, ...hand] };
+  const keeps = (part: Part) => keptTo(part, job.parts[part.id] ?? {});
+  return { stuff, worked, banks, parts: [...own.map(keeps), ...drawers, ...hand.map(keeps)] };
 }
 
 type Work = Pick<Plan, 'stuff' | 'worked' | 'banks' | 'parts' | 'operations' | 'over'>;

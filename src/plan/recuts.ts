@@ -8,9 +8,14 @@ export const recutsOf = (job: Job, part: string): Readonly<Record<string, number
     Object.entries(job.parts[part]?.pieces ?? {}).map(([copy, piece]) => [copy, piece.recuts]),
   );
 
-/** The marks a case keeps for what sets it: a piece spoiled after others were cut to its mark. */
+/**
+ * The marks a case keeps for what sets it: of a piece spoiled after others were cut to its mark, or of one that came
+ * out otherwise and is to be matched.
+ */
 export function keptMarks({ parts }: Pick<Job, 'parts'>, { id }: Pick<Case, 'id'>): SetMarks {
-  const of = (role: string) => parts[`${id}~${role}`]?.mark;
-  const [across, up] = [of('bottom'), of('left') ?? of('right')];
-  return { ...(across ? { across } : {}), ...(up ? { up } : {}) };
+  const of = (role: string) => parts[`${id}~${role}`];
+  const across = of('bottom')?.mark;
+  const up = of('left')?.mark ?? of('right')?.mark;
+  const deep = of('left')?.markWide ?? of('right')?.markWide;
+  return { ...(across ? { across } : {}), ...(up ? { up } : {}), ...(deep ? { deep } : {}) };
 }

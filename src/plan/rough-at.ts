@@ -1,5 +1,5 @@
+import { usualIn } from '../job/in-units';
 import type { Job } from '../job/job';
-import { unitsOf } from '../length/tape';
 import type { Part } from '../trade/carcass/part';
 import type { Lies } from '../trade/sheets/pieces';
 import type { RoughAt } from '../trade/sheets/rough';
@@ -8,8 +8,8 @@ import { usualSheets } from '../trade/sheets/stock';
 /** What the job cuts over the finished size; the usual until it is said. */
 export const roughAt = (job: Job): RoughAt => ({
   tape: job.tape,
-  over: job.over ?? usualSheets(unitsOf(job.tape)).over,
-  overStick: job.overStick ?? usualSheets(unitsOf(job.tape)).overStick,
+  over: job.over ?? usualSheets(usualIn(job)).over,
+  overStick: job.overStick ?? usualSheets(usualIn(job)).overStick,
   stick: (stock) => job.stock.some((s) => s.id === stock && s.kind === 'stick'),
 });
 

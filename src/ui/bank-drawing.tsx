@@ -50,7 +50,10 @@ export function BankDrawing({ opening, fronts, tape, label, stale, fromTop, besi
     stood.current = now;
   }, [now]);
   return (
-    <div class={`bank${stale ? ' stale' : ''}${fromTop ? ' fromtop' : ''}`} style={{ height: `${tall}px` }}>
+    <div
+      class={`bank ${stale ? 'stale' : 'rests'}${fromTop ? ' fromtop' : ''}`}
+      style={{ height: `${tall}px` }}
+    >
       <div class="bankbox" role="group" aria-label={label} ref={box}>
         {fronts.map((f) => (
           <Front key={f.no} front={f} at={at} tape={tape} onTap={() => onFront?.(f.no)} />

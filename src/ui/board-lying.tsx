@@ -9,7 +9,7 @@ type LyingProps = BoardProps & {
 export function BoardLying({ length, grooves, label, stale, edge = 0 }: LyingProps) {
   const scale = 343 / Math.max(length, 0.001);
   return (
-    <svg class={stale ? 'lying stale' : 'lying'} viewBox="0 -8 356 66" role="img" aria-label={label}>
+    <svg class={stale ? 'lying stale' : 'lying rests'} viewBox="0 -8 356 66" role="img" aria-label={label}>
       <rect class="f-birch" x="10" y="0" width="343" height="50" />
       {edge > 0 && (
         <rect class="f-notch" x="10" y="0" width="343" height={50 * Math.min(1, edge)} opacity=".5" />

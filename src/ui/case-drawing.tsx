@@ -37,7 +37,7 @@ export function CaseDrawing({ wide, high, pieces, label, across, up, stale, onPa
   const left = (box.width - box.side - w) / 2;
   return (
     <svg
-      class={stale ? 'casedraw stale' : 'casedraw'}
+      class={stale ? 'casedraw stale' : 'casedraw rests'}
       viewBox={`0 -4 ${box.width} ${h + box.foot + 8}`}
       role="img"
       aria-label={label}

@@ -1,6 +1,6 @@
 import { asInches, type Length, type Ratio } from '../length/length';
 import { showsDecimals, type Tape } from '../length/tape';
-import { isMetric, isTapeFraction, spokenNumber, writeDecimals } from '../length/write';
+import { isMetric, isTapeFraction, spokenNumber, writeDecimals, writeNumber } from '../length/write';
 import { Mixed, type Size, Stack } from './mixed';
 import { unitInHand } from './unit-in-hand';
 import './mixed.css';
@@ -22,11 +22,20 @@ export function Bare({ value, size = 'hand' }: { readonly value: Ratio; readonly
 /** The tape a given figure is shown on: in millimetres where it was given in them. */
 export const tapeGiven = (value: Length): Tape => (isMetric(value) ? '1 mm' : '1/64');
 
-/** A figure as it was given, with its unit. */
-export const Given = ({ value }: { readonly value: Length }) => (
+type GivenProps = {
+  readonly value: Length;
+  /** Of a thing made elsewhere, in a unit of its own. */
+  readonly asMade?: boolean | undefined;
+};
+
+/** A figure as it was given, with its unit; of a thing made in inches they stand beside its millimetres. */
+export const Given = ({ value, asMade }: GivenProps) => (
   <>
     <Mixed value={value} tape={tapeGiven(value)} />
     {unitInHand() === 'in' && !isMetric(value) && <Unit />}
+    {asMade && unitInHand() === 'mm' && isTapeFraction(value) && (
+      <small class="unit own">{writeNumber(value)} in</small>
+    )}
   </>
 );
 

@@ -8,17 +8,20 @@ type TickProps = {
   readonly ticked: boolean;
   /** Written to the phone's storage, not yet confirmed. */
   readonly saving?: boolean;
+  /** It cannot be ticked yet. */
+  readonly waits?: boolean;
   readonly onTap: () => void;
 };
 
 /** A real square that a glove can hit. */
-export const TickBox = ({ label, ticked, saving, onTap }: TickProps) => (
+export const TickBox = ({ label, ticked, saving, waits, onTap }: TickProps) => (
   <button
     type="button"
     class={saving ? 'tick saving' : 'tick'}
     role="checkbox"
     aria-checked={ticked}
     aria-busy={saving}
+    aria-disabled={waits}
     aria-label={label}
     onClick={onTap}
   >

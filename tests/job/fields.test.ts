@@ -100,6 +100,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       place: '',
       note: 'n'.repeat(4000),
       tape: '1/2 mm',
+      usual: 'in',
       deleted: '2026-11-02T08:00:00.123Z',
       standing: 'rip~r~35d2~trueedge',
       over: long,
@@ -210,7 +211,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
   [
     'a part',
     partFields,
-    { ...cutting, lies: 'free', share: 'A', mark: odd },
+    { ...cutting, lies: 'free', share: 'A', mark: odd, markWide: odd },
     (p) => edits.editPart('c1~left', p),
   ],
   ['a piece', pieceFields, { asLength: odd, asWidth: long }, (p) => edits.editPiece('c1~left', '1', p)],

@@ -1,4 +1,4 @@
-import { add, half, type Length, negate, subtract, zero } from '../../src/length/length';
+import { add, half, isZero, type Length, negate, subtract, zero } from '../../src/length/length';
 import type { Plan } from '../../src/plan/plan';
 import { layOut } from '../../src/trade/grooves/lay-out';
 import { settingsFor } from '../../src/trade/grooves/settings';
@@ -83,17 +83,40 @@ function nearTeeth(op: Operation, { plan, shop, long }: At): Length {
       const grown = board.grows === 'toward' ? subtract(cutter, shop.single ?? zero) : zero;
       return subtract(figure, grown);
     }
-    case 'guide-edge': {
+    case 'guide-edge':
+      return op.setup.machine === 'saw'
+        ? alongShoe(op, board.guide, shop)
+        : alongBase(op, { plan, shop, long });
+    case 'spacer': {
+      const farthest = plan.operations
+        .filter((o) => o.part === op.part && o.what === 'groove' && isZero(o.setup.figure?.value ?? zero))
+        .flatMap((o) => o.groove?.setting ?? []);
       const { settings } = settingsFor(layOut(board), { board, shop, tape: plan.job.tape });
-      const strip = settings.find((s) => s.id === op.groove?.setting)?.strip ?? zero;
-      const centre = add(shop.routerBase ?? zero, strip);
-      const fromGuide = board.guide === 'reference' ? centre : negate(centre);
-      return subtract(add(figure, fromGuide), half(cutter));
+      const stop = settings.find((s) => farthest.includes(s.id))?.nearTeeth;
+      if (!stop) throw new Error('no stop for the spacers');
+      return subtract(add(stop.value, stop.rest), figure);
     }
     default:
       throw new Error(`not cut here: ${op.setup.sets}`);
   }
 }
+
+/** A router's bit stands as far from its guide as the base and the strip between make it. */
+function alongBase(op: Operation, { plan, shop }: At): Length {
+  const board = plan.parts.find((p) => p.id === op.part)?.board;
+  if (!board) throw new Error('no board');
+  const { settings } = settingsFor(layOut(board), { board, shop, tape: plan.job.tape });
+  const strip = settings.find((s) => s.id === op.groove?.setting)?.strip ?? zero;
+  const centre = add(shop.routerBase ?? zero, strip);
+  const fromGuide = board.guide === 'reference' ? centre : negate(centre);
+  return subtract(add(honoured(op), fromGuide), half(op.setup.cutter ?? zero));
+}
+
+/** A circular saw's near tooth face stands one shoe from a guide on this side, a kerf and the other shoe beyond. */
+const alongShoe = (op: Operation, guide: 'reference' | 'far', { shoeKeep, shoeWaste, kerf }: Shop): Length =>
+  guide === 'reference'
+    ? add(honoured(op), shoeKeep ?? zero)
+    : subtract(subtract(honoured(op), shoeWaste ?? zero), kerf ?? zero);
 
 /**
  * Which of two mirror images a groove makes of its piece: reference end to other end, front to back, out of the grooved
@@ -103,12 +126,14 @@ function nearTeeth(op: Operation, { plan, shop, long }: At): Length {
  * hand, so the piece runs from there to the other hand; what leads is away from you, what is toward you is not.
  */
 export function handOnMachine(op: Operation, end: string): 1 | -1 {
-  const { face, leads, toYou, toStop, onFence, measured, stop } = placingOf(op);
+  const { face, leads, toYou, toStop, onFence, measured, stop, fence } = placingOf(op);
   const held = [toStop, onFence, measured].find((side) => side?.at === 'end');
   if (!face || !held || !stop) throw new Error(`not placed: ${op.id}`);
   const toRight = stop === 'left' ? 1 : -1;
   const alongX = held.named === end ? toRight : -toRight;
-  const frontAway = toYou ? toYou.named !== 'front' : leads?.named === 'front';
+  // a sliding saw's fence is at the far side: the edge on it lies away
+  const away = fence === 'far' ? onFence : leads;
+  const frontAway = toYou ? toYou.named !== 'front' : away?.named === 'front';
   const frontToBackY = frontAway ? -1 : 1;
   const outZ = face.lies === 'up' ? 1 : -1;
   return (alongX * frontToBackY * outZ) as 1 | -1;

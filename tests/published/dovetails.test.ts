@@ -115,7 +115,7 @@ describe('the lap of a half-blind front', () => {
   });
 
   test('the app asks for 1/8, within the printed range: what the range calls weak is warned of', () => {
-    expect(atMost(l('3/32'), leastLap) && atMost(leastLap, l('3/16'))).toBe(true);
+    expect(atMost(l('3/32'), leastLap('in')) && atMost(leastLap('in'), l('3/16'))).toBe(true);
     const warned = (lap: string) => boxWarnings({ ...plan, lap: l(lap) }).map((x) => x.code);
     expect(['1/16', '5/64'].map(warned)).toEqual([['lap-thin'], ['lap-thin']]);
     expect(['1/8', '5/32', '3/16'].map(warned)).toEqual([[], [], []]);

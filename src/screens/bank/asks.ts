@@ -43,6 +43,9 @@ const bankKinds: Partial<Record<BankLength, BandKind>> = {
   fromTop: 'place',
 };
 
+/** Of slides and the template of a jig: made elsewhere, in a unit of their own. */
+const madeElsewhere: readonly BankLength[] = ['slideLong', 'slideHigh', 'clearance', 'pitch'];
+
 const bankLength = (bank: Bank, field: BankLength, usual?: Length): Ask => ({
   as: 'length',
   title: bankFieldNames[field],
@@ -50,6 +53,7 @@ const bankLength = (bank: Bank, field: BankLength, usual?: Length): Ask => ({
   now: bank[field],
   usual,
   signed: field === 'step' || field === 'sill',
+  asMade: madeElsewhere.includes(field),
   save: (value) => editBank(bank.id, { [field]: value }),
 });
 

@@ -19,6 +19,10 @@ export const progress = (done: number, of: number): string => `${done} of ${of} 
 export const toTick = (kind: OneWhat, label: string): string =>
   kind === 'sticks' ? `${capital(label)} slide is on` : label;
 
+/** What it says where all that is open is blocked: the tap leads to the machine's screen. */
+export const seeFirst = 'See what comes first';
+export const heldTick = (label: string): string => `${capital(label)}, blocked`;
+
 /** What it says once all of a step is done. */
 export function onward(kind: OneWhat, last: boolean): string {
   if (kind === 'fit') return 'Measure it';

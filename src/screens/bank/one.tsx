@@ -1,6 +1,8 @@
 import { useState } from 'preact/hooks';
 import { editFront, tickOf } from '../../job/edits';
 import type { BankPlan } from '../../plan/bank-plan';
+import { checklistOf } from '../../plan/checklist';
+import { offersOf } from '../../plan/offers';
 import { type Bank, frontNo } from '../../trade/fronts/bank';
 import { Dots } from '../../ui/blank';
 import { Button } from '../../ui/button';
@@ -10,6 +12,7 @@ import { BigTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { capital } from '../shared/capital';
 import { Caution } from '../shared/caution';
+import { heldWords } from '../shared/held-words';
 import { OneNumber } from '../shared/one-number';
 import { listsOf } from '../shared/shop-lists';
 import { nextNotDone, stepToShow, useStepInAddress } from '../shared/steps-in-row';
@@ -79,12 +82,16 @@ function StepInHand({ bench, found, kind, steps, done, at, now, wake }: StepInHa
     if (to) bench.go({ at: 'one', id: bank.id, what: kind, step: to.id }, true);
   };
   const next = nextNotDone({ done, at });
-  const tick = now.ticks.find((t) => !bench.folded.value.ticks.has(t.op));
+  const open = now.ticks.filter((t) => !bench.folded.value.ticks.has(t.op));
+  const waits = waitsOf(bench);
+  const tick = open.find((t) => !waits(t));
+  const [held] = open.flatMap((t) => waits(t) ?? []);
   const press = () => {
     if (tick) {
       navigator.vibrate?.(10);
       act(bench, now, tick);
-    } else if (kind === 'fit' || next === undefined) leave();
+    } else if (held) held.toMachine();
+    else if (kind === 'fit' || next === undefined) leave();
     else goTo(next);
   };
   return (
@@ -99,21 +106,45 @@ function StepInHand({ bench, found, kind, steps, done, at, now, wake }: StepInHa
       tape={bench.job.value?.tape ?? '1/32'}
       crowded={now.ticks.length > 1}
       main={{
-        label: tick ? words.toTick(kind, tick.label) : words.onward(kind, next === undefined),
+        label: tick
+          ? words.toTick(kind, tick.label)
+          : held
+            ? words.seeFirst
+            : words.onward(kind, next === undefined),
         onTap: press,
       }}
     >
       <p class="ends pad-x">{now.says}</p>
+      {held && <p class="pad-x note">{held.says}</p>}
       {now.stick !== undefined && <Stays bench={bench} bank={bank} drawer={now.stick} />}
       <Caution bench={bench} code={cautionAt[kind]} />
-      {now.ticks.length > 1 && <Ticks bench={bench} now={now} />}
+      {now.ticks.length > 1 && <Ticks {...{ bench, now, waits }} />}
     </OneNumber>
   );
 }
 
+type Tick = OneStep['ticks'][number];
+
+/** Why a step may not be ticked, and the way to the machine's screen, where it is told and let go ahead. */
+type Waits = (tick: Tick) => { readonly says: string; readonly toMachine: () => void } | undefined;
+
+/** What the machine's screen holds back is held back here. */
+function waitsOf({ plan, folded, go }: Pick<Bench, 'plan' | 'folded' | 'go'>): Waits {
+  const made = plan.value;
+  if (!made) return () => undefined;
+  const list = checklistOf(made, folded.value);
+  const offers = offersOf(list);
+  return ({ op }) => {
+    const offer = offers(op);
+    const card = list.cards.find((c) => c.operations.some(({ id }) => id === op));
+    const toMachine = () => go(card ? { at: 'setup', id: card.id } : { at: 'cuts' });
+    return offer.ok ? undefined : { says: heldWords(list, offer.error), toMachine };
+  };
+}
+
 type TickBench = Pick<Bench, 'act' | 'folded' | 'saving'>;
 
-const act = (bench: TickBench, now: OneStep, tick: OneStep['ticks'][number]) => {
+const act = (bench: TickBench, now: OneStep, tick: Tick) => {
   const ticked = bench.folded.value.ticks.has(tick.op);
   void bench.act(
     words.tickAct(ticked, now.title, tick.label),
@@ -121,17 +152,27 @@ const act = (bench: TickBench, now: OneStep, tick: OneStep['ticks'][number]) => 
   );
 };
 
-const Ticks = ({ bench, now }: { readonly bench: TickBench; readonly now: OneStep }) => (
+type TicksProps = { readonly bench: TickBench; readonly now: OneStep; readonly waits: Waits };
+
+const Ticks = ({ bench, now, waits }: TicksProps) => (
   <div class="ticks">
-    {now.ticks.map((tick) => (
-      <BigTick
-        key={tick.op}
-        label={capital(tick.label)}
-        ticked={bench.folded.value.ticks.has(tick.op)}
-        saving={bench.saving.value.has(tick.op)}
-        onTap={() => act(bench, now, tick)}
-      />
-    ))}
+    {now.ticks.map((tick) => {
+      const ticked = bench.folded.value.ticks.has(tick.op);
+      const held = ticked ? undefined : waits(tick);
+      return held ? (
+        <button key={tick.op} type="button" class="bigtick blocked" onClick={held.toMachine}>
+          {words.heldTick(tick.label)}
+        </button>
+      ) : (
+        <BigTick
+          key={tick.op}
+          label={capital(tick.label)}
+          ticked={ticked}
+          saving={bench.saving.value.has(tick.op)}
+          onTap={() => act(bench, now, tick)}
+        />
+      );
+    })}
   </div>
 );
 

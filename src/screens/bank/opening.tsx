@@ -127,7 +127,7 @@ function Rows({ bench, bank, no, all, onOpen }: RowsProps) {
 }
 
 const Reckoned = ({ column, tape }: { readonly column: WorkedColumn; readonly tape: Tape }) => (
-  <span class="s muted">
+  <span class="s muted rests">
     {words.reckoned(
       <Inline value={column.opening.wide.value} tape={tape} />,
       <Inline value={column.opening.high.value} tape={tape} />,

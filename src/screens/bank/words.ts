@@ -1,13 +1,15 @@
 import { absolute, isZero, type Length, type Ratio } from '../../length/length';
 import { assertNever } from '../../length/result';
 import { markAt } from '../../length/tape';
+import { slideRoom } from '../../trade/boxes/box';
 import type { BoxError, BoxWarning } from '../../trade/boxes/box-plan';
 import type { DrawersProblem, DrawersWarning, WorkedDrawers } from '../../trade/boxes/drawers';
+import { leastLap } from '../../trade/boxes/joints/half-blind';
 import type { PullsError } from '../../trade/boxes/pulls';
 import { grooveRoom, type Tails, type TailsError } from '../../trade/boxes/tails';
 import type { Bank, BankStock } from '../../trade/fronts/bank';
 import type { FrontsProblem } from '../../trade/fronts/worked';
-import { shownOn } from '../../ui/unit-in-hand';
+import { shownOn, unitInHand } from '../../ui/unit-in-hand';
 import { exactly as w } from '../shared/exact-words';
 
 export type BankLength = {
@@ -248,7 +250,7 @@ export function drawersProblemText(problem: DrawersProblem): string {
 export function boxWarningText(warning: BoxWarning): string {
   switch (warning.code) {
     case 'lap-thin':
-      return `A lap of ${w(warning.lap)} is thin: leave an eighth.`;
+      return `A lap of ${w(warning.lap)} is thin: leave ${w(leastLap(unitInHand()))}.`;
     case 'groove-deep':
       return `A groove ${w(warning.deep)} deep is past half the side (${w(warning.half)}).`;
     default:
@@ -261,7 +263,7 @@ export function drawersWarningText(warning: DrawersWarning): string {
     case 'box-strikes':
       return `The box of drawer ${warning.drawer} is ${w(warning.by)} too high to clear what is over it. At most ${w(warning.most)}.`;
     case 'slide-too-long':
-      return `Slides of ${w(warning.slide)} are ${w(warning.over)} too long for the depth there is, less an eighth.`;
+      return `Slides of ${w(warning.slide)} are ${w(warning.over)} too long for the depth there is, less ${w(slideRoom(unitInHand()))}.`;
     case 'box-too-deep':
       return `Boxes ${w(warning.deep)} deep are ${w(warning.over)} deeper than the room behind their fronts.`;
     case 'box-low':

@@ -14,6 +14,7 @@ import { assertNever } from '../../length/result';
 import { toWhole } from '../../length/round';
 import { fromStored } from '../../length/stored';
 import type { Gone, Row, ScrewsNotSaid } from '../../plan/buying';
+import { slideRoom } from '../../trade/boxes/box';
 import type { BoardFeet, BuyingLine, Group, NotListed, Unit, Why } from '../../trade/buying/line';
 import type { SheetNeed } from '../../trade/buying/need';
 import { unitInHand } from '../../ui/unit-in-hand';
@@ -186,7 +187,7 @@ const instead = ({ buy, waste, thick, as }: BoardFeet): string =>
 function slidesText({ drawers, banks, long, tooLong }: Extract<Why, { readonly code: 'slides' }>): string {
   const own = `One pair a drawer: ${counted(drawers, 'drawer', 'drawers')} (${banks.join(', ')}).`;
   return tooLong
-    ? `${own} At ${w(long)} they are ${w(tooLong)} too long for the depth there is, less an eighth: shorter ones, or a deeper case.`
+    ? `${own} At ${w(long)} they are ${w(tooLong)} too long for the depth there is, less ${w(slideRoom(unitInHand()))}: shorter ones, or a deeper case.`
     : own;
 }
 

@@ -138,7 +138,7 @@ function Slip({ bench, part, found }: SlipProps) {
       <AddInside part={part} newId={bench.newId} />
       <Options {...part} />
       <Said at="whole" faults={faults} />
-      {drawn && <SelfCheck worked={drawn} job={job} />}
+      {drawn && <SelfCheck worked={drawn} job={job} stale={!found.worked} />}
       <Aside bench={bench} part={part} />
     </main>
   );

@@ -41,15 +41,15 @@ export function DrawnCase({ worked, job, stale, onPart }: DrawnProps) {
       />
       {stale && <p class="note">{words.beforeChange}</p>}
       <Segment label={words.view} choices={[choice('front'), choice('section')]} />
-      <ClearSizes worked={worked} job={job} />
+      <ClearSizes worked={worked} job={job} stale={stale} />
     </div>
   );
 }
 
-const ClearSizes = ({ worked, job }: Pick<DrawnProps, 'worked' | 'job'>) => {
+const ClearSizes = ({ worked, job, stale }: Omit<DrawnProps, 'onPart'>) => {
   const { bays, clearHeight } = worked.sizes;
   return (
-    <ul class="bays">
+    <ul class={stale ? 'bays stale' : 'bays rests'}>
       {bays.map((bay, k) => (
         <WhyRow key={k} words={words.bayClear(k + 1, bays.length)} sum={bay} tape={job.tape} />
       ))}

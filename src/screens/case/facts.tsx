@@ -65,9 +65,11 @@ function NextStock({ c, job, stock, onMeasure, onStock }: NextProps & { readonly
   );
 }
 
+type CheckProps = { readonly worked: Worked; readonly job: Job; readonly stale: boolean };
+
 /** The parts added back to the outside sizes, exactly; a tap shows the sum. */
-export const SelfCheck = ({ worked, job }: { readonly worked: Worked; readonly job: Job }) => (
-  <section aria-label={words.addsUp}>
+export const SelfCheck = ({ worked, job, stale }: CheckProps) => (
+  <section class={stale ? 'stale' : 'rests'} aria-label={words.addsUp}>
     <h2 class="sec pad-x">{words.addsUp}</h2>
     <ul class="pad-x">
       {checkOf(worked).map((line) => (

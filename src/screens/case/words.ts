@@ -56,7 +56,7 @@ export const caseFieldNames: Record<CaseField, string> = {
   backDeep: 'Depth of the rabbet for the back',
   backWide: 'Width of the rabbet for the back',
   ease: 'Room round the back and over a cleat',
-  fit: 'A dado over its sheet',
+  fit: 'Clearance in the dadoes',
   cleatWide: 'How wide the cleats are',
   cleatRabbet: 'Depth of the rabbet for the cleats',
   cleatRabbetWide: 'Width of the rabbet for the cleats',

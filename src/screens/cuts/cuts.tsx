@@ -34,7 +34,7 @@ export function CutsScreen({ bench }: { readonly bench: Bench }) {
         {list.cards.length > 0 && <Progress list={list} stand={stand} />}
         <BreakDown bench={bench} />
         <OrderLine list={list} />
-        <Misfits list={list} go={bench.go} />
+        <Misfits list={list} bench={bench} />
         <div class="pad-x segs">
           <Segment
             label={words.sorted}

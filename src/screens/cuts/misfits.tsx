@@ -1,4 +1,8 @@
+import { useMemo } from 'preact/hooks';
+import { editJob } from '../../job/edits';
 import { type Checklist, misfits } from '../../plan/checklist';
+import { begunBy } from '../../plan/usual-kept';
+import { Button } from '../../ui/button';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { workWord } from '../shared/part-words';
@@ -8,7 +12,7 @@ import './cuts.css';
 const mostShown = 12;
 
 /** Cut parts that no longer fit are named, never changed. */
-export function Misfits({ list, go }: { readonly list: Checklist; readonly go: Bench['go'] }) {
+export function Misfits({ list, bench }: { readonly list: Checklist; readonly bench: Bench }) {
   const found = misfits(list);
   if (found.length === 0) return null;
   return (
@@ -17,7 +21,7 @@ export function Misfits({ list, go }: { readonly list: Checklist; readonly go: B
       <ul>
         {found.slice(0, mostShown).map(({ op, was, now, width, depth }) => (
           <li key={op.id}>
-            <button type="button" class="nextset" onClick={() => go({ at: 'part', id: op.part })}>
+            <button type="button" class="nextset" onClick={() => bench.go({ at: 'part', id: op.part })}>
               <span class="grow">
                 <b>{workWord(op.name)}</b>
                 <span class="s muted block">
@@ -31,7 +35,20 @@ export function Misfits({ list, go }: { readonly list: Checklist; readonly go: B
           </li>
         ))}
       </ul>
+      <BegunBy list={list} bench={bench} />
       {found.length > mostShown && <p class="note pad-x">{words.moreMisfits(found.length - mostShown)}</p>}
     </section>
+  );
+}
+
+/** A job begun by the usual figures of the other unit goes back to them with one tap. */
+function BegunBy({ list: { plan }, bench }: { readonly list: Checklist; readonly bench: Bench }) {
+  const usual = useMemo(() => begunBy(plan.job, bench.folded.value, bench.shop.value), [plan]);
+  if (!usual) return null;
+  return (
+    <div class="pad-x adds">
+      <p class="note">{words.usualMoved}</p>
+      <Button label={words.backToUsual} onTap={() => void bench.act(words.backToUsual, editJob({ usual }))} />
+    </div>
   );
 }

@@ -52,7 +52,8 @@ export function order({ settings, builds, proved, least }: Proof): string {
 export const breakDown = 'Break down the sheets';
 export const cutsMade = (cut: number, of: number): string => `${cut} of ${counted(of, 'cut', 'cuts')} made`;
 
-export const moreSettings = (n: number): string => `${n} more settings at this one`;
+export const moreSettings = (n: number): string =>
+  `${counted(n, 'more setting', 'more settings')} with this cutter and height`;
 export const done = 'Done';
 export const settingsDone = (n: number): string => `${n === 1 ? 'One setting' : `${n} settings`} done`;
 export const ticksKept = (n: number): string =>
@@ -66,8 +67,12 @@ export function cardParts(names: readonly string[], cut: number, of: number): st
 
 export const partCut = (cut: number, of: number): string => (cut === of ? 'all cut' : cutOf(cut, of));
 
-export const misfitsLabel = 'Cut, and no longer wanted at that figure';
-export const misfits = 'Cut, and now wanted otherwise';
+export const misfitsLabel = 'Cut at a figure that has changed since';
+export const misfits = 'Cut, but the figure has changed since';
+/** A job in millimetres that was begun by the usual figures in inches. */
+export const usualMoved =
+  'It was cut by the usual figures in inches; those in millimetres have taken their place since (6 mm for 6.35).';
+export const backToUsual = 'Back to the usual figures in inches';
 export const moreMisfits = (n: number): string => `and ${n} more`;
 
 /** A cut piece that no longer fits: what was cut, and what of it is off. */

@@ -58,6 +58,7 @@ const figures: Readonly<Record<string, string>> = {
   asLength: 'length it came to',
   asWidth: 'width it came to',
   mark: 'the mark it keeps',
+  markWide: 'the width it keeps',
   place: 'where it goes',
   high: 'height',
   heavy: 'pounds',

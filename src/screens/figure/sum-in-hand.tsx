@@ -5,6 +5,7 @@ import { Inline } from '../../ui/mixed';
 import { Answer } from './answer';
 import { type FigureState, fromLength, lookAt } from './figure.model';
 import { callIt, lineValue } from './lines';
+import { unitOnPad } from './unit-on-pad';
 import * as words from './words';
 import { Working } from './working';
 import './figure.css';
@@ -59,7 +60,7 @@ export function SumInHand(props: SumInHandProps) {
   return (
     <>
       <div class={seen.tokens.length > 7 ? 'expr long' : 'expr'}>
-        <Working tokens={seen.tokens} call={call} />
+        <Working tokens={seen.tokens} call={call} unit={unitOnPad(seen, tape)} />
         <Chip {...props} />
       </div>
       {seen.result === undefined && <div class="answer zero">0</div>}

@@ -65,7 +65,7 @@ export function SumPage({ kind, desk: { state, bench, set }, leave }: SumPagePro
       </Bar>
       <main class="page sum">
         <Sentence sentence={rule.sentence} blanks={blanks} open={open} onOpen={setOpen} />
-        <div class="pad-x result" aria-live="polite">
+        <div class="pad-x result rests" aria-live="polite">
           {rule.result(blanks, tape)}
         </div>
       </main>

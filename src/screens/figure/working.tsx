@@ -1,19 +1,24 @@
 import type { Token } from '../../length/expr';
 import { readLength } from '../../length/read';
+import type { Units } from '../../length/units';
 import { Inline, Mixed } from '../../ui/mixed';
+import { unitWords } from '../../ui/pad-words';
 
 type WorkingProps = {
   readonly tokens: readonly Token[];
   readonly call: (id: string) => string;
   readonly small?: boolean;
+  /** What the figure in hand is in, where it does not say so itself. */
+  readonly unit?: Units | undefined;
 };
 
 /** A sum written out: figures stacked, brackets visible, lines by name. */
-export const Working = ({ tokens, call, small }: WorkingProps) => (
+export const Working = ({ tokens, call, small, unit }: WorkingProps) => (
   <span class="ex">
     {tokens.map((token, k) => (
       <Shown key={k} token={token} call={call} small={small ?? false} />
     ))}
+    {unit && <small class="unit">{unitWords[unit]}</small>}
   </span>
 );
 

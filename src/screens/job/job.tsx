@@ -51,7 +51,14 @@ function JobInHand({ bench, job, later }: JobProps & { readonly job: Job }) {
         <Adds bench={bench} job={job} onOpen={setOpen} />
         <Kept bench={bench} job={job} later={later} />
       </main>
-      {later && <later.JobDocks {...{ job, open }} act={bench.act} onClose={() => setOpen(undefined)} />}
+      {later && (
+        <later.JobDocks
+          {...{ job, open }}
+          act={bench.act}
+          cut={bench.folded.value.ticks.size > 0}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
     </>
   );
 }

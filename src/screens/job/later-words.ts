@@ -1,3 +1,4 @@
+import type { Units } from '../../length/units';
 import type { UpdateHeld } from '../bench';
 import { counted } from '../shared/counted';
 
@@ -10,6 +11,10 @@ export const placeGiven = 'Place given';
 export const tapeTitle = 'Marks of this job, to the nearest';
 export const inInches = (tape: string): string => `${tape} in`;
 export const tapeChosen = (tape: string): string => `Marks to ${tape}`;
+
+/** What choosing these marks leaves as it is. */
+export const usualStay = (units: Units): string =>
+  `usual figures stay those in ${units === 'mm' ? 'millimetres' : 'inches'}: something is cut by them`;
 
 export const newVersion = 'Newer version saved. It starts next time you open it.';
 export const startNow = 'Start it now';

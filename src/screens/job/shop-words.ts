@@ -23,6 +23,7 @@ export const groups: readonly { readonly title: string; readonly fields: readonl
   { title: 'Circular saw', fields: ['kerf', 'shoeKeep', 'shoeWaste', 'circularDepth', 'circularGuide'] },
   { title: 'Passes', fields: ['overlap'] },
   { title: 'Slides', fields: ['slideThickness', 'slideHeight', 'slideLength'] },
+  { title: 'Two tapes', fields: ['tapeShort', 'otherShort', 'tapeLong', 'otherLong'] },
 ];
 
 /** What stands for a figure not measured: some have a usual one. */

@@ -10,6 +10,7 @@ import { shopFields } from '../shared/layout-words';
 import { leave } from '../shared/leave';
 import * as words from './shop-words';
 import { StackBox } from './stack-box';
+import { TapesTold } from './tapes-told';
 
 /** What a figure is for, as far as that says how large it can be. */
 const kinds: Partial<Record<ShopField, BandKind>> = {
@@ -25,6 +26,10 @@ const kinds: Partial<Record<ShopField, BandKind>> = {
   slideThickness: 'gap',
   slideHeight: 'length',
   slideLength: 'length',
+  tapeShort: 'length',
+  otherShort: 'length',
+  tapeLong: 'length',
+  otherLong: 'length',
 };
 
 /** Figures of the shop's own tools: measured once, used by every job. */
@@ -49,6 +54,7 @@ export function ShopScreen({ bench }: { readonly bench: Bench }) {
         {words.groups.map(({ title, fields }) => (
           <Group key={title} title={title} fields={fields} shop={shop} onOpen={setOpen} />
         ))}
+        <TapesTold bench={bench} />
       </main>
       {open && (
         <KeySheet
@@ -86,7 +92,7 @@ const Group = ({ title, fields, shop, onOpen }: GroupProps) => (
           <button type="button" class="nextset" onClick={() => onOpen(field)}>
             <span class="grow">{shopFields[field]}</span>
             {shop[field] ? (
-              <Given value={shop[field]} />
+              <Given value={shop[field]} asMade={field.startsWith('slide') && !field.startsWith('sliding')} />
             ) : (
               <span class="muted">{words.notMeasured(field)}</span>
             )}

@@ -84,7 +84,7 @@ export const cuts = 'Cuts';
 export const cutOf = (cut: number, all: number): string => `${cut} of ${all} cut`;
 export const settingsDone = 'Settings done';
 export const cutOtherwise = (n: number): string =>
-  `${n === 1 ? 'One piece is' : `${n} pieces are`} already cut, new size differs: see Cuts.`;
+  `${n === 1 ? 'One piece is cut already, and its size has' : `${n} pieces are cut already, and their sizes have`} changed since: see Cuts.`;
 export const parts = 'Parts';
 export const pieces = (n: number): string => counted(n, 'piece', 'pieces');
 

@@ -8,6 +8,7 @@ import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
 import type { Route } from '../routes';
 import { blockWords, reasons } from '../shared/block-words';
+import { blocked } from '../shared/held-words';
 import * as words from './words';
 import './machine.css';
 
@@ -32,7 +33,7 @@ export function Blocked({ bench, list, op, unfolded = false }: BlockedProps) {
   return (
     <div class="mblocked">
       <p>
-        {words.blocked}{' '}
+        {blocked}{' '}
         {to ? (
           <button type="button" class="inlink" onClick={() => bench.go(to)}>
             {blockWords(list, op)}

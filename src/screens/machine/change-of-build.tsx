@@ -3,6 +3,7 @@ import { cutterTape, markAt } from '../../length/tape';
 import { writeDecimals } from '../../length/write';
 import { blocks, type Checklist } from '../../plan/checklist';
 import { type BuildChange, cardStanding, passedBy, runOf, runsOfBuild } from '../../plan/run';
+import { standChanges, tickChanges } from '../../plan/ticking';
 import { cautionOf } from '../../trade/cautions/caution';
 import { machineAt } from '../../trade/machines/machines';
 import type { Card } from '../../trade/setups/checklist';
@@ -11,6 +12,7 @@ import { Chip } from '../../ui/button';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { Caution } from '../shared/caution';
+import { changeWords } from '../shared/held-words';
 import { leave } from '../shared/leave';
 import { OneNumber } from '../shared/one-number';
 import { sizeWords } from '../shared/stack-words';
@@ -18,7 +20,7 @@ import { ThinnerLines } from '../shared/thinner-lines';
 import { useWake } from '../shared/use-wake';
 import { Blocked } from './blocked';
 import { Finish } from './finish';
-import { standChanges, stocksFitted, tickChanges } from './setting-in-hand';
+import { stocksFitted } from './setting-in-hand';
 import { Strip } from './strip';
 import * as words from './words';
 import './machine.css';
@@ -51,13 +53,13 @@ export function ChangeOfBuild({ bench, list, card, change: { from, to } }: Chang
       strip={<Strip {...{ list, card }} first={from ?? to} now={from !== undefined} />}
       row={{ done: runs.map((_, k) => k < at), at }}
       progress={words.buildOf(at + 1, runs.length)}
-      title={words.change(machineAt(to.setup.machine).cuts)}
+      title={changeWords(to)}
       figure={undefined}
       scrolls={<Caution bench={bench} code={cautionOf(to)} />}
       goTo={back}
       skip={{ label: words.notYet, onTap: back }}
       main={{
-        label: words.isSet,
+        label: words.isSet(tested !== undefined),
         sub: words.setSays(to, tape, tested !== undefined),
         onTap: () => void bench.act(words.setAct(to, tape), set),
       }}

@@ -8,6 +8,7 @@ import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
 import { boardOf } from '../shared/board-of';
 import { GonePage } from '../shared/gone-page';
+import { inRing } from '../shared/held-words';
 import { NoBoard } from '../shared/no-board';
 import { useStepInAddress } from '../shared/steps-in-row';
 import { TooManyOperations } from '../shared/too-many';
@@ -60,7 +61,7 @@ type NothingProps = { readonly bench: Bench; readonly plan: Plan; readonly board
 function NothingToCut({ bench, plan, board }: NothingProps) {
   const broken = layOut(board).problems.length > 0;
   const ring = !plan.order.ok;
-  const says = ring ? words.inRing : broken ? words.cannotBeCut : words.figureWanted;
+  const says = ring ? inRing : broken ? words.cannotBeCut : words.figureWanted;
   if (plan.over !== undefined)
     return (
       <main class="page nothing">

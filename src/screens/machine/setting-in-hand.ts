@@ -1,9 +1,6 @@
-import { editJob, tickOf } from '../../job/edits';
-import type { Change } from '../../job/entry';
 import { equals } from '../../length/length';
 import { blocks, type Checklist, isDone } from '../../plan/checklist';
 import { runOf } from '../../plan/run';
-import { jointOf } from '../../trade/setups/changes';
 import type { Card } from '../../trade/setups/checklist';
 import { isStep, type Operation } from '../../trade/setups/operation';
 import * as words from './words';
@@ -35,16 +32,6 @@ export const stocksFitted = (list: Checklist, card: Card): readonly string[] => 
   );
   return names[0] ? [...new Set(names)] : [];
 };
-
-/** A tick says as well what stands on the machine, where that was not known. */
-export function tickChanges(list: Checklist, card: Card, op: Operation): readonly Change[] {
-  if (list.doing.done(op.id)) return [{ kind: 'untick', op: op.id }];
-  return [...tickOf(op.id, op.figure, jointOf(op)), ...standChanges(list, card)];
-}
-
-/** That a card's cutter, height and figure stand on the machine. */
-export const standChanges = (list: Checklist, card: Card): readonly Change[] =>
-  list.plan.job.standing === card.id ? [] : editJob({ standing: card.id });
 
 /** What a piece that is cut was cut to, where that is not the figure it wants now. */
 export function cutOtherwise(list: Checklist, op: Operation): string {

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type Checklist, isDone } from '../../plan/checklist';
 import { runOf, unmadeAt } from '../../plan/run';
+import { tickChanges } from '../../plan/ticking';
 import { cautionOf } from '../../trade/cautions/caution';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
@@ -19,18 +20,19 @@ import { useWake } from '../shared/use-wake';
 import { Finish } from './finish';
 import { LastCall } from './last-call';
 import { OtherFigures } from './other-figures';
+import { OtherSize } from './other-size';
 import { Pieces } from './pieces';
 import { Recipe } from './recipe';
-import { figuresOf, nextCard, readyOn, tickChanges } from './setting-in-hand';
+import { figuresOf, nextCard, readyOn } from './setting-in-hand';
 import { Strip } from './strip';
-import { Ways } from './ways';
+import { Ways, type WrongPiece } from './ways';
 import * as words from './words';
 
 type SettingProps = { readonly bench: Bench; readonly list: Checklist; readonly card: Card };
 
 /** One figure on the machine, and all that is cut at it. */
 export function SettingInHand({ bench, list, card }: SettingProps) {
-  const [spoiling, setSpoiling] = useState(false);
+  const [asking, setAsking] = useState<WrongPiece>();
   const [calling, setCalling] = useState<() => void>();
   const wake = useWake(bench);
   const [first] = card.operations;
@@ -43,6 +45,7 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
   const toCard = (to: Card | undefined) =>
     to ? bench.go({ at: 'setup', id: to.id }, true) : leave(bench, { at: 'cuts' });
   const inHand: InHand = { bench, list, card, toCard: (to) => away(() => toCard(to)) };
+  const Asking = asking === 'spoiled' ? SpoiledDock : OtherSize;
   return (
     <OneNumber
       {...{ bench, wake, tape }}
@@ -76,9 +79,9 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
       <Pieces {...{ bench, list, card }} onTick={(op) => tick(inHand, op)} />
       <p class="pad-x note">{onWords(first.setup)}</p>
       <OtherFigures bench={bench} op={figuresOf(list, card) ?? first} />
-      <Ways {...{ bench, card, first }} onSpoiled={() => setSpoiling(true)} />
+      <Ways {...{ bench, list, card, first }} onAsk={setAsking} />
       <Recipe bench={bench} id={first.setup.key} build={first.setup.build} machine={first.setup.machine} />
-      {spoiling && <SpoiledDock bench={bench} list={list} card={card} onClose={() => setSpoiling(false)} />}
+      {asking && <Asking {...{ bench, list, card }} onClose={() => setAsking(undefined)} />}
     </OneNumber>
   );
 }

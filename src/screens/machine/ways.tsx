@@ -1,16 +1,23 @@
+import type { Checklist } from '../../plan/checklist';
 import { machineAt } from '../../trade/machines/machines';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
 import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
+import { otherSize } from '../shared/came-out-words';
+import { sized } from './other-size';
 import * as words from './words';
 import './machine.css';
 
+/** What may have become of a piece. */
+export type WrongPiece = 'spoiled' | 'other-size';
+
 type WaysProps = {
   readonly bench: Pick<Bench, 'go'>;
+  readonly list: Checklist;
   readonly card: Card;
   readonly first: Operation;
-  readonly onSpoiled: () => void;
+  readonly onAsk: (what: WrongPiece) => void;
 };
 
 const oneByOne: Partial<Record<Operation['what'], string>> = {
@@ -22,16 +29,17 @@ const oneByOne: Partial<Record<Operation['what'], string>> = {
 const isPiece = (op: Operation) => op.part !== 'test' && !op.part.endsWith('~bench');
 
 /**
- * What else is done at a setting: a spoiled piece, the stack and its test cut, what a dry-fit is measured for, a bank's
- * steps one at a time.
+ * What else is done at a setting: a piece spoiled, or come out another size, the stack and its test cut, what a dry-fit
+ * is measured for, a bank's steps one at a time.
  */
-export function Ways({ bench: { go }, card, first, onSpoiled }: WaysProps) {
+export function Ways({ bench: { go }, list, card, first, onAsk }: WaysProps) {
   const what = oneByOne[first.what];
   /** The case or the drawers a step at the bench is of. */
   const of = first.part.replace(/~bench$/, '');
   return (
     <div class="pad-x chips ways">
-      {card.operations.some(isPiece) && <Chip label={words.spoiled} onTap={onSpoiled} />}
+      {card.operations.some(isPiece) && <Chip label={words.spoiled} onTap={() => onAsk('spoiled')} />}
+      {sized(list, card).length > 0 && <Chip label={otherSize} onTap={() => onAsk('other-size')} />}
       {machineAt(first.setup.machine).cuts === 'stack' && (
         <Chip label={words.stackAndTest} onTap={() => go({ at: 'stack', id: first.setup.build })} />
       )}

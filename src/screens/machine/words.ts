@@ -17,11 +17,10 @@ import { setupTitle } from '../shared/setup-title';
 export const setup = 'Setup';
 export const cuts = 'Cuts';
 export const setupGone =
-  'Nothing wants this setup any more: a size has changed since. What was found out at it is kept.';
-export const inRing = 'The cuts of this job wait for one another in a ring, so none has its turn.';
+  'Nothing is cut at this setup any more: a size has changed since. What was noted at it is kept.';
 export const toCuts = 'See it in Cuts';
 export const cannotBeCut = 'This board cannot be cut as it stands.';
-export const figureWanted = 'The machine wants a figure first.';
+export const figureWanted = 'A figure of the machine is missing.';
 export const seeMissing = 'See what is missing';
 
 export const leave = 'Leave';
@@ -64,7 +63,6 @@ const plainWhat = (op: Operation): string =>
   op.what === 'length' ? 'the length' : op.what === 'rip' ? 'the rip' : 'that cut';
 export const pieceTick = (op: Operation, tape: Tape): string =>
   `${workWord(op.name)}, ${whatWords(op, tape)}`;
-export const blocked = 'Blocked:';
 export const anyway = 'Cut it anyway';
 export const because = 'or cut it anyway, because';
 /** That what comes first is done: said once for all that waits for it. */
@@ -76,7 +74,7 @@ export const alreadyAct = (before: readonly Operation[]): string =>
   `Done already: ${before.length === 1 && before[0] ? workWord(before[0].name) : `${before.length} cuts`}`;
 export const aheadAct = (op: Operation): string => `Cut anyway: ${workWord(op.name)}`;
 export const cutAt = (was: Length, now: Length, tape: Tape): string =>
-  `cut at ${writeLength(was, tape)}, now wants ${writeLength(now, tape)}`;
+  `cut at ${writeLength(was, tape)}, but should now be ${writeLength(now, tape)}`;
 
 /** What stands over the boxes of a group. A mark on the story stick has its figure in its name. */
 export function groupName({ name, pieces }: Group, tape: Tape): string {
@@ -118,15 +116,8 @@ export const cutBoth = (list: Checklist, card: Card): string | undefined =>
 
 // A change of stack, bit or height.
 
-const changes: Partial<Record<Cuts, string>> = {
-  stack: 'Change the stack',
-  shoulders: 'Set the stack',
-  bit: 'Change the bit',
-  blade: 'Put the blade on',
-};
-export const change = (kind: Cuts): string => changes[kind] ?? 'Change the cutter';
 export const changeTo = (op: Operation, tape: Tape): string => `Change to ${buildWords(op.setup, tape)}`;
-export const buildOf = (no: number, of: number): string => `Build ${no} of ${of}`;
+export const buildOf = (no: number, of: number): string => `Change ${no} of ${of}`;
 export const wide = (decimals: string): string => `${decimals} wide`;
 /** What cuts from above is let down into the work; what stands in a table is raised out of it. */
 const fromAbove = (machine: MachineId): boolean =>
@@ -134,7 +125,8 @@ const fromAbove = (machine: MachineId): boolean =>
 export const raiseTo = (machine: MachineId): string => (fromAbove(machine) ? 'Set to' : 'Raise to');
 export const offTheTable = (machine: MachineId): string => (fromAbove(machine) ? 'deep' : 'off the table');
 export const notYet = 'Not yet';
-export const isSet = 'It is set';
+/** A tap also says of the test cut, where one is asked for, that it fits. */
+export const isSet = (tested: boolean): string => (tested ? 'Set and tested' : 'It is set');
 
 const cutterOf = ({ setup: { machine, cutter: width } }: Operation, tape: Tape): string => {
   const kind = cutterNames[machineAt(machine).cuts].toLowerCase();
@@ -142,12 +134,12 @@ const cutterOf = ({ setup: { machine, cutter: width } }: Operation, tape: Tape):
   return `${writeLength(markAt(width, cutterTape(tape)).value, cutterTape(tape))} ${kind}`;
 };
 
-/** What the bar sums up: what is on, how high, and whether it was tested. */
+/** What the bar sums up: what is on, how high, and of a test that it fits. */
 export const setSays = (op: Operation, tape: Tape, tested: boolean): string =>
   [
     `${cutterOf(op, tape)} on`,
     ...(op.setup.height ? [`${writeLength(op.setup.height, tape)} high`] : []),
-    ...(tested ? ['tested'] : []),
+    ...(tested ? ['the test cut fits'] : []),
   ].join(', ');
 export const setAct = (op: Operation, tape: Tape): string => `Set: ${buildWords(op.setup, tape)}`;
 

@@ -4,7 +4,7 @@ import * as words from './fit-words';
 
 /** How wide the groove comes, for the stack and for a mark; what the play is, and where it is too much. */
 export const FitFound = ({ fit }: { readonly fit: Fit }) => (
-  <section class="pad-x facts" aria-live="polite">
+  <section class="pad-x facts rests" aria-live="polite">
     <div class="marked">
       <span class="note">{words.grooveForStack}</span>
       <Mixed value={fit.width} size="arm" tape="0.001" />

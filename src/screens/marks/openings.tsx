@@ -41,7 +41,7 @@ type RowProps = {
 function Row({ label, note, value, tape }: RowProps) {
   const mark = markAt(value, tape);
   return (
-    <div class="nextset">
+    <div class="nextset rests">
       <div class="grow">
         <b>{label}</b>
         <p class="s muted">{note}</p>

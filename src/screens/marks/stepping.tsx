@@ -122,7 +122,7 @@ function AsFound({ found, first, wanted, n }: AsFoundProps) {
   const tape = shownOn('1/64');
   const mark = markAt(pitch, tape);
   return (
-    <div class="nextset">
+    <div class="nextset rests">
       <div class="grow">
         <b>{words.realPitch}</b>
         <p class="s muted">{words.lastIsOff(subtract(found, wanted))}</p>

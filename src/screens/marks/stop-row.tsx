@@ -1,11 +1,10 @@
-import { jointCut, tickOf } from '../../job/edits';
-import type { Change } from '../../job/entry';
 import { isZero } from '../../length/length';
 import type { Row, View } from '../../plan/board-layout';
 import { Inline, Mixed, Remainder, Sign } from '../../ui/mixed';
 import { TickBox } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { passText } from '../shared/layout-words';
+import type { StopOffer } from './stop-offers';
 import * as words from './words';
 import './stops.css';
 
@@ -13,20 +12,25 @@ type StopRowProps = {
   readonly row: Row;
   readonly view: View;
   readonly bench: Pick<Bench, 'go' | 'act' | 'saving'>;
+  /** The figures are of an earlier layout: nothing is ticked. */
   readonly still: boolean;
+  /** What may be ticked: nothing before the job is worked out. */
+  readonly offer: StopOffer | undefined;
 };
 
-/** One setting: tapped it stands giant at the saw; its tick is for all copies. */
-export function StopRow({ row, view, bench, still }: StopRowProps) {
+/**
+ * One setting: tapped it stands giant at the saw. Its box ticks all copies that are not blocked, and takes all back;
+ * where all are blocked it leads to the saw.
+ */
+export function StopRow({ row, view, bench, still, offer }: StopRowProps) {
   const { setting, copies, done } = row;
   const { tape, board } = view;
+  const open = done || still ? undefined : offer;
+  const toSaw = () => bench.go({ at: 'saw', board: board.id, setting: setting.id });
+  const tap = () => !still && void bench.act(words.cutting(setting, done), open?.ticks ?? takenBack(row));
   return (
     <>
-      <button
-        type="button"
-        class="stopline"
-        onClick={() => bench.go({ at: 'saw', board: board.id, setting: setting.id })}
-      >
+      <button type="button" class="stopline" onClick={toSaw}>
         <span class="no">{setting.pass === 1 ? setting.groove.no : ''}</span>
         <Mixed
           value={setting.figure.value}
@@ -35,13 +39,19 @@ export function StopRow({ row, view, bench, still }: StopRowProps) {
           tape={tape}
         />
         <Beside row={row} view={view} />
+        {!done && <span class="heldby">{open?.held}</span>}
       </button>
-      <TickBox
-        label={words.cutTick(setting)}
-        ticked={done}
-        saving={copies.some((c) => bench.saving.value.has(c.op))}
-        onTap={() => !still && void bench.act(words.cutting(setting, done), toggled(row))}
-      />
+      {open?.ticks.length === 0 ? (
+        <button type="button" class="tick blocked" aria-label={open.box} onClick={toSaw} />
+      ) : (
+        <TickBox
+          label={open?.box ?? words.cutTick(setting)}
+          ticked={done}
+          waits={!done && !open}
+          saving={copies.some((c) => bench.saving.value.has(c.op))}
+          onTap={() => (done || open) && tap()}
+        />
+      )}
     </>
   );
 }
@@ -70,10 +80,4 @@ function Beside({ row: { setting, copies, done }, view }: Pick<StopRowProps, 'ro
   );
 }
 
-/** Ticks every copy not cut yet; where all are cut, takes their ticks back. */
-const toggled = ({ setting, copies, done }: Row): readonly Change[] =>
-  done
-    ? copies.map(({ op }) => ({ kind: 'untick', op }))
-    : copies
-        .filter((c) => !c.done)
-        .flatMap((c) => tickOf(c.op, setting.figure.value, jointCut(setting.groove)));
+const takenBack = ({ copies }: Row) => copies.map(({ op }) => ({ kind: 'untick' as const, op }));

@@ -13,17 +13,26 @@ import type { Bench } from '../bench';
 import { CautionLine } from '../shared/caution-line';
 import { settingProblemText, settingWarningText } from '../shared/layout-words';
 import { wordsAt } from '../shared/machines/groove-words';
+import type { MarksLater } from './later';
 import { boardMachine } from './machine-ask';
 import { StopRow } from './stop-row';
 import * as words from './words';
 
-type StopListProps = { readonly view: View; readonly bench: Bench; readonly still: boolean };
+type StopListProps = {
+  readonly view: View;
+  readonly bench: Bench;
+  readonly still: boolean;
+  readonly later: MarksLater | undefined;
+};
 
 /** The same board as machine settings, in order of working, at arm size. */
-export function StopList({ view, bench, still }: StopListProps) {
+export function StopList({ view, bench, still, later }: StopListProps) {
   const [open, setOpen] = useState(false);
   const { board, settings, tape } = view;
   const rows = rowsOf(view, bench.folded.value.ticks);
+  const offers = later?.stopOffers(bench);
+  // opened before the job was worked out: every row keeps the place of what may block it
+  const [early] = useState(!offers);
   const now = rows.findIndex((r) => !r.done);
   return (
     <>
@@ -33,10 +42,10 @@ export function StopList({ view, bench, still }: StopListProps) {
       {machineFor(board.machine).still === 'spacers' && (
         <StopForAll rows={rows} tape={tape} end={board.end} />
       )}
-      <ol>
+      <ol class={early ? 'early' : undefined}>
         {rows.map((row, k) => (
           <li key={row.setting.id} class={row.done ? 'stop done' : k === now ? 'stop now' : 'stop'}>
-            <StopRow row={row} view={view} bench={bench} still={still} />
+            <StopRow {...{ row, view, bench, still }} offer={offers?.(row)} />
           </li>
         ))}
       </ol>

@@ -126,7 +126,7 @@ function TrayFound({ given, opening, board, run, depth, tape }: FoundProps) {
   if (!tray.ok) return <p class="pad-x wrongline">{words.errorText(tray.error)}</p>;
   const pitch = layOut(board).facts.find((f) => f.run === run.id)?.pitch;
   return (
-    <section class="pad-x facts" aria-live="polite">
+    <section class="pad-x facts rests" aria-live="polite">
       <TrayWide tray={tray.value} tape={tape} />
       {pitch && part && (
         <p class="fact">{words.clearBetween(markAt(subtract(pitch, part), shownOn('1/64')).value)}</p>

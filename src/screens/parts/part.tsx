@@ -46,7 +46,7 @@ function PartInHand({ bench, part, leave, list }: PartInHandProps) {
         <SizeRow label={words.long(part)} size={part.length} tape={plan.job.tape} />
         <SizeRow label={words.wide} size={part.width} tape={plan.job.tape} />
         <Notes bench={bench} part={part} />
-        <AsCut bench={bench} part={part} job={plan.job} />
+        <AsCut bench={bench} part={part} list={list} />
         <PartOperations {...{ bench, part, list, operations }} />
         <HandWork bench={bench} part={part} plan={plan} />
       </main>

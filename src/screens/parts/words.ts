@@ -16,7 +16,7 @@ export const part = 'Part';
 export const byHand = 'By hand';
 export const none = 'No parts yet. Give a case its outside sizes, or lay out a board by hand.';
 export const notWorked = (name: string): string =>
-  `${name || 'The case'} has no parts yet: see what it still wants`;
+  `${name || 'The case'} has no parts yet: see what is still missing`;
 export const gone = 'This part is not in the job as it stands.';
 export const partByHand = 'A part by hand';
 
@@ -76,7 +76,7 @@ type OperationAt = Pick<Part, 'copies'> & { readonly tape: Tape };
 /** What an operation does, to which copy, and what it was cut to where that is no longer wanted. */
 export function operation(op: Operation, at: OperationAt, was: Length | undefined): string {
   const which = at.copies > 1 ? `${workWord(op.name)}: ` : '';
-  return `${which}${whatWords(op, at.tape)}${was ? `; cut at ${w(was)}, now wants ${w(op.figure)}` : ''}`;
+  return `${which}${whatWords(op, at.tape)}${was ? `; cut at ${w(was)}, but should now be ${w(op.figure)}` : ''}`;
 }
 
 export const more = (n: number): string => `and ${n} more, on Cuts.`;
@@ -85,18 +85,6 @@ export const toCuts = 'To the cuts';
 
 export const asCut = 'As cut';
 export const asCutTitle = 'As cut, where it differs';
-export const cameOut = (pieces: readonly string[]): string =>
-  `${pieces.join(', ')} came out a different size. Recut, or make the mates match this one.`;
-
-/** The two sizes of a piece as it was cut: as the chip has them, as a reader hears them, as the keys ask. */
-export const trueSize = {
-  asLength: { chip: 'long', says: 'true length', asks: 'True length' },
-  asWidth: { chip: 'wide', says: 'true width', asks: 'True width' },
-} as const;
-
-/** A true size that was given or taken away, as undo names it. */
-export const measured = ({ name }: Part, figure: string): string =>
-  `As cut: ${partWord(name)} ${figure}`.trim();
 
 export const addedByHand = 'Added by hand';
 export const another = 'Another operation';

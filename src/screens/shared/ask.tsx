@@ -18,6 +18,8 @@ export type Ask =
       readonly word?: string;
       /** It may be below nothing. */
       readonly signed?: boolean;
+      /** Of a thing made elsewhere: what it is in inches stands beside it in a job in millimetres. */
+      readonly asMade?: boolean;
       readonly save: (value: Length | undefined) => readonly Change[];
     }
   | {
@@ -82,11 +84,11 @@ export function AskBlank({ ask, open, wrong, onOpen }: AskBlankProps) {
 function shown(ask: Ask) {
   switch (ask.as) {
     case 'length':
-      if (ask.now) return <Given value={ask.now} />;
+      if (ask.now) return <Given value={ask.now} asMade={ask.asMade} />;
       return (
         ask.usual && (
           <span class="usual">
-            <Given value={ask.usual} /> <small>{ask.word ?? 'usual'}</small>
+            <Given value={ask.usual} asMade={ask.asMade} /> <small>{ask.word ?? 'usual'}</small>
           </span>
         )
       );

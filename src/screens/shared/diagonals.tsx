@@ -94,7 +94,7 @@ function Push({ frame, tape }: PushProps) {
   if (!found.ok) return <p class="wrongline">{words.rackingText(found.error)}</p>;
   const { push, until, long, agree } = found.value;
   return (
-    <div class="pushed">
+    <div class="pushed rests">
       {!agree && <p class="wrongline">{words.cannotAgree}</p>}
       {agree && long === 'neither' && <p class="note">{words.equalDiagonals}</p>}
       {long !== 'neither' && (

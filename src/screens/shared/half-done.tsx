@@ -13,7 +13,7 @@ export function HalfDone({ bench }: { readonly bench: Bench }) {
   if (!first || docksOpen.value > 0) return null;
   const [place, { title, text }] = first;
   return (
-    <div class="trouble calm" role="status">
+    <div class="trouble calm halfdone" role="status">
       <span>
         Not taken yet: “{text}” for {title}. Open it to go on
         {here.length > 1 ? `; ${here.length - 1} more` : ''}.

@@ -125,6 +125,10 @@ export const shopFields: Record<ShopField, string> = {
   routerGuide: 'Longest router guide',
   circularDepth: 'Deepest the circular saw cuts',
   circularGuide: 'Longest circular saw guide',
+  tapeShort: 'Short board by your tape',
+  otherShort: 'Short board by the other tape',
+  tapeLong: 'Long board by your tape',
+  otherLong: 'Long board by the other tape',
 };
 
 export function settingProblemText(problem: SettingProblem): string {

@@ -98,7 +98,7 @@ function Verdict({ bench, cut, want, set, wanted, got }: VerdictProps) {
   if (!found.ok) return null;
   return (
     <>
-      <p class="pad-x verdict">{correctionText(found.value)}</p>
+      <p class="pad-x verdict rests">{correctionText(found.value)}</p>
       {cut === 'stack' && found.value.direction !== 'leave-it' && stack.ok && (
         <Learn bench={bench} stack={stack.value.fewest} got={got} />
       )}

@@ -54,7 +54,7 @@ export const Readings = ({ stock: { readings, readingIds }, newId, onOpen }: Rea
 
 /** What the readings come to. */
 export const Spread = ({ sheet, inUse }: { readonly sheet: Sheet; readonly inUse: boolean }) => (
-  <section class="pad-x facts">
+  <section class="pad-x facts rests">
     <div class="marked">
       <span class="note">{inUse ? words.thickest : words.thickestNotInUse}</span>
       <Mixed value={sheet.thickest} size="arm" tape="0.001" />

@@ -12,9 +12,11 @@ import {
   subtract,
   times,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import { err, ok, type Result } from '../../length/result';
 import type { Rounded } from '../../length/round';
 import { markAt } from '../../length/tape';
+import type { Units } from '../../length/units';
 import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import type { BoxAllowance, BoxError, BoxPlan, BoxSize, BoxWarning } from './box-plan';
 import { halfBlind } from './joints/half-blind';
@@ -164,19 +166,23 @@ export function boxWarnings(plan: BoxPlan, joint: DrawerJoint = halfBlind): read
   return [...joint.warnings(plan), ...deep];
 }
 
-/** What a slide leaves free at the back. Common practice, no source. Inches. */
-const slideRoom = inches(1n, 8n);
+/** What a slide leaves free at the back, 1/8 or 3 mm. Common practice, no source. Inches. */
+export const slideRoom = (units: Units | undefined): Length => figureIn(units, inches(1n, 8n));
 
 /**
- * Whether a slide goes in: no longer than the room less an eighth.
+ * Whether a slide goes in: no longer than the room less what it leaves free.
  *
  * @param slide its length, inches, > 0
  * @param room from where its front is screwed to the inside of the back, inches
  * @returns `over`, how much too long it is, inches; 0 or less when it goes in
  * @example slideFits(inches(16n), inches(129n, 8n)) // fits, over 0
  */
-export function slideFits(slide: Length, room: Length): { readonly fits: boolean; readonly over: Length } {
-  const over = subtract(slide, subtract(room, slideRoom));
+export function slideFits(
+  slide: Length,
+  room: Length,
+  units?: Units,
+): { readonly fits: boolean; readonly over: Length } {
+  const over = subtract(slide, subtract(room, slideRoom(units)));
   return { fits: !isPositive(over), over };
 }
 

@@ -10,7 +10,7 @@ export function drawersWarnings(worked: WorkedDrawers): readonly DrawersWarning[
       ? [{ code: 'box-strikes', drawer: d.no, by: subtract(d.high, d.most), most: d.most }]
       : [],
   );
-  const long = slides.long && slideFits(slides.long, slides.room);
+  const long = slides.long && slideFits(slides.long, slides.room, fronts.bank.units);
   const tooLong: readonly DrawersWarning[] =
     slides.long && long && !long.fits
       ? [{ code: 'slide-too-long', slide: slides.long, over: long.over }]

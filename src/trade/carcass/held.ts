@@ -2,8 +2,10 @@ import { over as divided, type Length, sum, times, zero } from '../../length/len
 import { given, minus, plus, type Sum, sharedBy, sumOf } from '../sums/sum';
 import type { Case, StockRole } from './case';
 
-/** What the mark of the bottom adds to the drawing across, and that of the sides up. Inches, any sign. */
-export type Over = { readonly across: Length; readonly up: Length };
+/**
+ * What the mark of the bottom adds to the drawing across, that of the sides up, and their width deep. Inches, any sign.
+ */
+export type Over = { readonly across: Length; readonly up: Length; readonly deep: Length };
 
 type Across = { readonly width: Sum; readonly clearWidth: Sum; readonly bays: readonly Sum[] };
 type Up = { readonly height: Sum; readonly clearHeight: Sum };

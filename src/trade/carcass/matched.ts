@@ -1,6 +1,7 @@
 import { equals, subtract } from '../../length/length';
 import { toStored } from '../../length/stored';
 import type { Tape } from '../../length/tape';
+import type { Sum } from '../sums/sum';
 import { type Part, type Size, sizeAt } from './part';
 import { type Sizes, setBy } from './sizes';
 
@@ -34,7 +35,11 @@ export function matched(parts: readonly Part[], sizes: Sizes, tape: Tape): reado
 }
 
 const keyOf = ({ spans, sum }: Size): string | undefined =>
-  spans && `${spans.opening} ${toStored(sum.value)}`;
+  spans && `${spans.opening} ${toStored(sum.value)} ${follows(sum)}`;
+
+/** Whether a length is reckoned from a mark, not by the drawing: what equals the drawing then does so by chance. */
+const follows = ({ terms }: Sum): boolean =>
+  terms.some(({ what, from }) => what === 'bottom-mark' || what === 'side-mark' || (from && follows(from)));
 
 const modeOf = (group: readonly Size[]): Size['mode'] => {
   if (group.some((size) => size.spans?.sets)) return 'halfExpand';
@@ -46,6 +51,6 @@ function setAt(size: Size, sizes: Sizes): Size | undefined {
   const way = size.spans?.opening;
   if (way !== 'across' && way !== 'up') return undefined;
   const { exact, mark } = setBy(sizes, way);
-  if (!equals(size.sum.value, exact)) return undefined;
+  if (!equals(size.sum.value, exact) || follows(size.sum)) return undefined;
   return { ...size, mode: 'halfExpand', mark: { value: mark, rest: subtract(exact, mark) } };
 }

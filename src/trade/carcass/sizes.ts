@@ -42,7 +42,7 @@ export type Sizes = {
   readonly real: (bay: number) => Sum;
   /** Floor to the upper face of the bottom: the datum of everything inside. */
   readonly datum: Sum;
-  /** What the marks of bottom and side add to the drawing. */
+  /** What the marks of bottom and sides add to the drawing. */
   readonly over: Over;
   /** The same by the drawing, where they add something. */
   readonly drawn?: Sizes;
@@ -86,13 +86,11 @@ export function sizesOf(c: Case, stuff: readonly Stuff[]): Result<Sizes, readonl
   return closed.length > 0 ? err(closed) : ok(sizes);
 }
 
-function work(c: Case, thick: Sizes['thick'], over: Over = { across: zero, up: zero }): Sizes {
+function work(c: Case, thick: Sizes['thick'], over: Over = { across: zero, up: zero, deep: zero }): Sizes {
   const joints = jointsOf(c, thick('side'), c.hasBack ? thick('back') : undefined);
   const { across, up } = heldOf(c, thick, over);
-  const depth = given('case-depth', c.depth ?? zero);
-  const inner = c.hasBack
-    ? sumOf(plus('case-depth', depth.value), minus('back-rabbet', joints.backWide))
-    : depth;
+  const depth = sumOf(plus('case-depth', c.depth ?? zero), plus('side-mark', over.deep));
+  const inner = c.hasBack ? sumOf(...depth.terms, minus('back-rabbet', joints.backWide)) : depth;
   const datum = sumOf(plus('floor-to-case', c.feet ?? zero), plus('bottom', thick('bottom')));
   const real = (bay: number): Sum => {
     const used = c.built[`bay${bay}`]?.used;
@@ -109,7 +107,13 @@ export const bottomLong = (sizes: Sizes): Sum =>
   );
 
 /** A mark kept farther than this from the drawing is of another case: the case was changed since. Our own. */
-const farthestKept = inches(1n, 8n);
+export const farthestKept = inches(1n, 8n);
+
+/** How far a kept mark is off the drawing, where it is not of another case. Inches, any sign. */
+export function keptOff(exact: Length, kept: Length | undefined): Length | undefined {
+  const by = kept && subtract(kept, exact);
+  return by && atMost(absolute(by), farthestKept) ? by : undefined;
+}
 
 /**
  * The sizes as they follow from the marks of the bottom, across, and of the sides, up: what stands on a mark is
@@ -120,23 +124,28 @@ const farthestKept = inches(1n, 8n);
  * @example onMarks(sizes, '1/32').width.value // 43 5/8 strong by .0111: Example 14 of carcass
  */
 export function onMarks(drawn: Sizes, tape: Tape, marks: SetMarks = {}): Sizes {
-  const { case: c, thick, height } = drawn;
-  const added = (exact: Length, kept: Length | undefined) => {
-    const by = kept && subtract(kept, exact);
-    return by && atMost(absolute(by), farthestKept) ? by : subtract(markAt(exact, tape).value, exact);
+  const { case: c, thick, height, depth } = drawn;
+  const added = (exact: Length, kept: Length | undefined) =>
+    keptOff(exact, kept) ?? subtract(markAt(exact, tape).value, exact);
+  const over = {
+    across: added(bottomLong(drawn).value, marks.across),
+    up: added(height.value, marks.up),
+    deep: keptOff(depth.value, marks.deep) ?? zero,
   };
-  const over = { across: added(bottomLong(drawn).value, marks.across), up: added(height.value, marks.up) };
-  return isZero(over.across) && isZero(over.up) ? drawn : { ...work(c, thick, over), drawn };
+  return Object.values(over).every(isZero) ? drawn : { ...work(c, thick, over), drawn };
 }
 
-/** Marks of what sets a case across and up, where they are not the nearest. Inches. */
-export type SetMarks = { readonly across?: Length; readonly up?: Length };
+/** Marks of what sets a case across, up and deep, where they are not the nearest. Inches. */
+export type SetMarks = { readonly [K in keyof Over]?: Length };
+
+/** The ways a case is set from a mark whatever its sides and bottom come to. */
+type Way = 'across' | 'up';
 
 /** A length of what sets a case, and the mark it is cut to. Inches. */
 type SetBy = { readonly exact: Length; readonly mark: Length };
 
 /** What sets a case across, and what sets it up. */
-export function setBy(sizes: Sizes, way: keyof Over): SetBy {
+export function setBy(sizes: Sizes, way: Way): SetBy {
   const by = sizes.drawn ?? sizes;
   const exact = way === 'across' ? bottomLong(by).value : by.height.value;
   return { exact, mark: add(exact, sizes.over[way]) };
@@ -146,7 +155,7 @@ export function setBy(sizes: Sizes, way: keyof Over): SetBy {
  * A length across or up a case. One that by the drawing is as long as what sets the case there has its sum, and
  * shares its mark with what that leaves; any other follows from the mark.
  */
-export function lengthIn(sizes: Sizes, way: keyof Over, of: (sizes: Sizes) => Sum): Sum {
+export function lengthIn(sizes: Sizes, way: Way, of: (sizes: Sizes) => Sum): Sum {
   const own = sizes.drawn && of(sizes.drawn);
   return own && equals(own.value, setBy(sizes, way).exact) ? own : of(sizes);
 }

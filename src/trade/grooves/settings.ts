@@ -1,4 +1,13 @@
-import { add, isNegative, isPositive, type Length, less, negate, subtract, zero } from '../../length/length';
+import {
+  absolute,
+  add,
+  isNegative,
+  isPositive,
+  type Length,
+  less,
+  subtract,
+  zero,
+} from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { markAt, restOfLength, type Tape, unitsOf } from '../../length/tape';
 import { cutterOn } from '../machines/cutter';
@@ -86,7 +95,7 @@ export function settingsOn(machine: GrooveMachine, layout: Layout, job: CutConte
     if (!place || !real) return;
     const { width, cutter } = place;
     // less than none would leave wood standing between passes
-    const passes = passesFor(width, cutter, shop.overlap ?? usualOverlap[unitsOf(tape)]);
+    const passes = passesFor(width, cutter, shop.overlap ?? usualOverlap[board.units ?? unitsOf(tape)]);
     if (passes.ok) {
       const stands = { marked: { ...marked, ...place }, exact: { ...exact, ...real } };
       const own = settingsOf(mark, { ...stands, passes: passes.value, machine, job });
@@ -130,6 +139,7 @@ function settingsOf(mark: Mark, { marked, exact, passes, machine, job }: Cut): r
   const near: Pass = { wall: 'near', offset: zero };
   const setAt = (place: Place & Placed, pass: Pass): SetTo =>
     machine.set({ ...place, teeth: add(place.near, pass.offset), pass, job });
+  const first = markAt(setAt(marked, near).figure, tape).value;
   return ordered.map((pass, k) => {
     const [set, real] = [setAt(marked, pass), setAt(exact, pass)];
     const teeth = (past: Length) =>
@@ -152,7 +162,7 @@ function settingsOf(mark: Mark, { marked, exact, passes, machine, job }: Cut): r
         ? { otherGuide: shownAt(set.otherGuide, real.otherGuide, tape) }
         : {}),
       ...(pass.wall === 'far' && !set.strip
-        ? { second: { spacer: pass.offset, off: slip(figure, set, setAt(marked, near)) } }
+        ? { second: { spacer: pass.offset, off: slip(figure.value, first, pass.offset) } }
         : {}),
     };
   });
@@ -163,11 +173,10 @@ function shownAt(marked: Length, exact: Length, tape: Tape): Rounded {
   const { value } = markAt(marked, tape);
   return { value, rest: subtract(exact, value) };
 }
-/** How much too wide a groove comes out by the shown mark of its second wall: its figure may run toward the first. */
-function slip(shown: Rounded, { figure }: SetTo, first: SetTo): Length {
-  const off = subtract(shown.value, figure);
-  return less(first.figure, figure) ? off : negate(off);
-}
+
+/** How much too wide a groove comes out by the shown marks of its two walls, which are to be `apart`. Inches. */
+const slip = (shown: Length, first: Length, apart: Length): Length =>
+  subtract(absolute(subtract(shown, first)), apart);
 
 /** A pass is named for what it cuts, not for when: a tick keeps its meaning when the machine changes the order. */
 function nameOf(pass: Pass, passes: readonly Pass[]): string {

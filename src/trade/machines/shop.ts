@@ -45,6 +45,11 @@ export type Shop = {
   readonly slideThickness?: Length | undefined;
   readonly slideHeight?: Length | undefined;
   readonly slideLength?: Length | undefined;
+  /** One short and one long board as two tapes read them. */
+  readonly tapeShort?: Length | undefined;
+  readonly otherShort?: Length | undefined;
+  readonly tapeLong?: Length | undefined;
+  readonly otherLong?: Length | undefined;
 };
 
 /** The name of one of them: it is kept under it. */

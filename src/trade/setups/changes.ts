@@ -13,8 +13,13 @@ export type Change = {
 /** How a joint is cut: how wide, where something stands in it, and how deep. Inches. */
 type Joint = { readonly width?: Length | undefined; readonly depth?: Length | undefined };
 
-/** What a tick keeps: the figure it was cut to, and of a joint how it was cut. Inches. */
-export type CutTo = (op: string) => (Joint & { readonly figure: Length }) | undefined;
+/**
+ * What a tick keeps: the figure it was cut to, and of a joint how it was cut; the size the piece came to, where that
+ * was found to be another, and then the figure its machine stood at. Inches.
+ */
+export type CutTo = (
+  op: string,
+) => (Joint & { readonly figure: Length; readonly stood?: Length | undefined }) | undefined;
 
 /** Joints alone have a depth to compare: a rip's blade stands as high as it likes. */
 export const jointOf = (op: Operation): Joint => ({ width: op.width, depth: op.setup.height });

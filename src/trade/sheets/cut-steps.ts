@@ -98,6 +98,9 @@ function bestNext(ready: readonly CutStep[], waiting: readonly CutStep[]): CutSt
   return [...ready].sort((a, b) => rank(a) - rank(b) || area(b).compare(area(a)))[0];
 }
 
+/** To the side that leaves more of what is kept: no piece behind it comes out short. */
+const generous = { near: 'ceil', far: 'floor' } as const;
+
 function stepOf({ path, size }: Place, branch: CutBranch, at: CutsAt): CutStep {
   const { way, kind, kerf } = { ...branch, ...at };
   const { near, far } = halvesOf(size, branch, kerf);
@@ -114,8 +117,7 @@ function stepOf({ path, size }: Place, branch: CutBranch, at: CutsAt): CutStep {
     tool,
     way,
     keep,
-    // to the side that leaves more of what is kept: no piece behind it comes out short
-    figure: markAt(line, at.tape, keep === 'near' ? 'ceil' : 'floor'),
+    figure: markAt(line, at.tape, generous[keep]),
     ...(tool === 'guide' && kind === 'sheet' ? guideMarks(line, { keep, whole, at }) : {}),
     size,
     near,
@@ -147,6 +149,6 @@ function guideMarks(
 ): Pick<CutStep, 'onKeep' | 'onWaste'> {
   const places = guidePlaces(line, { keep, kerf: at.shop.kerf ?? at.kerf, shop: at.shop });
   const mark = (x: Length | undefined): Rounded | undefined =>
-    x === undefined || isNegative(x) || less(whole, x) ? undefined : markAt(x, at.tape);
+    x === undefined || isNegative(x) || less(whole, x) ? undefined : markAt(x, at.tape, generous[keep]);
   return { onKeep: mark(places.onKeep), onWaste: mark(places.onWaste) };
 }

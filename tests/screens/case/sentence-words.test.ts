@@ -38,10 +38,10 @@ test('only stock of what the case has is asked for', () => {
 test('a case without a top has no word of its rabbet', () => {
   const at = { dado: '9/32', partition: '1/4', fit: '0', top: '11/32' };
   expect(said(words.joint({ ...c, hasTop: false, partitions: 0 }, at))).toBe(
-    'Dadoes 9/32 deep in the sides, each 0 over its sheet. ',
+    'Dadoes 9/32 deep in the sides, each 0 wider than its sheet. ',
   );
   expect(said(words.joint({ ...c, hasTop: true, partitions: 1 }, at))).toBe(
-    'Dadoes 9/32 deep in the sides, 1/4 for partitions, each 0 over its sheet. The top in a rabbet 11/32 deep.',
+    'Dadoes 9/32 deep in the sides, 1/4 for partitions, each 0 wider than its sheet. The top in a rabbet 11/32 deep.',
   );
 });
 
@@ -52,4 +52,12 @@ test('the bay of a thing is said where there is more than one', () => {
   );
   expect(said(words.fixed(null, '30', 2))).toBe('Fixed shelf 2, its lower face 30 over the bottom.');
   expect(said(words.loose(null, '1', 1))).toBe('1 loose shelf.');
+});
+
+test('of several things in the bays a blank says which of them it is of, not how many there are', () => {
+  const inside = (id: string) => ({ id, kind: 'loose', bay: 1, count: 3 }) as const;
+  const title = (ids: readonly string[], id: string) =>
+    words.insideTitle({ ...c, inside: ids.map(inside) }, id, 'count');
+  expect(title(['a'], 'a')).toBe('How many loose shelves');
+  expect(title(['a', 'b'], 'b')).toBe('How many loose shelves, no. 2 in the list');
 });

@@ -24,8 +24,10 @@ describe('what the job holds', () => {
     expect(words.pieces(2)).toBe('2 pieces');
     expect(words.double(1)).toBe('Phones disagree in one place');
     expect(words.double(2)).toBe('Phones disagree in 2 places');
-    expect(words.cutOtherwise(1)).toBe('One piece is already cut, new size differs: see Cuts.');
-    expect(words.cutOtherwise(2)).toBe('2 pieces are already cut, new size differs: see Cuts.');
+    expect(words.cutOtherwise(1)).toBe('One piece is cut already, and its size has changed since: see Cuts.');
+    expect(words.cutOtherwise(2)).toBe(
+      '2 pieces are cut already, and their sizes have changed since: see Cuts.',
+    );
   });
 
   test('fronts are counted until the first one is on, then those that are', () => {

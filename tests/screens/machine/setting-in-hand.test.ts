@@ -2,14 +2,7 @@ import { expect, test } from 'vitest';
 import { editBoard, editJob, editRun, letAheadOf, tickOf } from '../../../src/job/edits';
 import type { Change } from '../../../src/job/entry';
 import { checklistOf } from '../../../src/plan/checklist';
-import {
-  cutOtherwise,
-  figuresOf,
-  nextCard,
-  readyOn,
-  standChanges,
-  tickChanges,
-} from '../../../src/screens/machine/setting-in-hand';
+import { cutOtherwise, figuresOf, nextCard, readyOn } from '../../../src/screens/machine/setting-in-hand';
 import { l } from '../../length/write-figures';
 import { worked } from '../../plan/job-of';
 
@@ -52,23 +45,11 @@ test('a length is ready once its piece is ripped, or once it is let go ahead', (
 test('a piece cut to another figure says both', () => {
   const { list, rip } = at(...ticked, ...editBoard('shelf', { across: l('11 1/2') }));
   expect(rip.operations.map((op) => cutOtherwise(list, op))).toEqual([
-    'cut at 12, now wants 11 1/2',
-    'cut at 12, now wants 11 1/2',
+    'cut at 12, but should now be 11 1/2',
+    'cut at 12, but should now be 11 1/2',
   ]);
   const same = at(...ticked);
   expect(same.rip.operations.map((op) => cutOtherwise(same.list, op))).toEqual(['', '']);
-});
-
-test('a tick says what stands on the machine, once; a second tap takes the tick back', () => {
-  const { list, rip } = at();
-  const [op] = rip.operations;
-  if (!op) throw new Error('no operation');
-  expect(tickChanges(list, rip, op)).toContainEqual(editJob({ standing: rip.id })[0]);
-  const standing = at(...editJob({ standing: rip.id }));
-  expect(standChanges(standing.list, standing.rip)).toEqual([]);
-  expect(tickChanges(standing.list, standing.rip, op)).toHaveLength(1);
-  const done = at(...ticked);
-  expect(tickChanges(done.list, done.rip, op)).toEqual([{ kind: 'untick', op: op.id }]);
 });
 
 test('while the test cut of a groove comes first, the further figures are those of its first piece', () => {

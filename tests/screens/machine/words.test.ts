@@ -57,8 +57,15 @@ describe('a change of cutter', () => {
   });
 
   test('the bar sums up what is on, how high, and whether it was tested', () => {
-    expect(words.setSays(stack('23/32', '1/4'), '1/32', true)).toBe('23/32 stack on, 1/4 high, tested');
+    expect(words.setSays(stack('23/32', '1/4'), '1/32', true)).toBe(
+      '23/32 stack on, 1/4 high, the test cut fits',
+    );
     expect(words.setSays(rip, '1/32', false)).toBe('blade on');
+  });
+
+  test('a tap that says of a test cut that it fits says so; one that does not, does not', () => {
+    expect(words.isSet(true)).toBe('Set and tested');
+    expect(words.isSet(false)).toBe('It is set');
   });
 
   test('a test is made on scrap of the sheet it is for', () => {

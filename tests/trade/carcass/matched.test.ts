@@ -134,3 +134,11 @@ describe('onMarks', () => {
     expect(w(worked.sizes.clearWidth.value)).toBe('42 3/16');
   });
 });
+
+test('a back that comes to the length of the bottom by chance, once the mark is reckoned in, still enters its rabbets', () => {
+  // the bottom by the drawing: 43 5/8 − 1 7/16 + 1/2 = 42 11/16; cut at 42 9/16 the case is 43 1/2 wide,
+  // and the back 43 1/2 − 1 7/16 + 2 × 3/8 − 1/8 = 42 11/16, not the 42 9/16 of the bottom
+  const worked = made({ ...shells, ease: l('1/8') }, { across: l('42 9/16') }, '23/32');
+  expect(w(part(worked, 'back').width.sum.value)).toBe('42 11/16');
+  expect(w(part(worked, 'back').width.mark.value)).toBe('42 11/16');
+});

@@ -1,5 +1,7 @@
-import { inches, isPositive, less, subtract } from '../../../length/length';
-import { markAt } from '../../../length/tape';
+import { inches, isPositive, type Length, less, subtract } from '../../../length/length';
+import { figureIn } from '../../../length/metric-figures';
+import { markAt, unitsOf } from '../../../length/tape';
+import type { Units } from '../../../length/units';
 import type { Bank } from '../../fronts/bank';
 import { usualBank } from '../../fronts/usual-bank';
 import { minus, plus, sumOf } from '../../sums/sum';
@@ -7,8 +9,8 @@ import { tailsFor } from '../tail-choice';
 import { templateHeights } from '../tails';
 import type { DrawerJoint } from './joint';
 
-/** A lap under this is thin. Common practice, no source. Inches. */
-export const leastLap = inches(1n, 8n);
+/** A lap under this is thin, 1/8 or 3 mm. Common practice, no source. Inches. */
+export const leastLap = (units: Units): Length => figureIn(units, inches(1n, 8n));
 
 const byTemplate = ({ tailsHow }: Bank): boolean => tailsHow === 'template';
 
@@ -18,7 +20,7 @@ export const halfBlind: DrawerJoint = {
   front: (_, { width }) => sumOf(width),
   reach: ({ front, lap }) => subtract(front, lap),
   fault: ({ front, lap }) => (less(lap, front) ? undefined : { code: 'lap-too-deep', lap, front }),
-  warnings: ({ lap }) => (less(lap, leastLap) ? [{ code: 'lap-thin', lap }] : []),
+  warnings: ({ lap, tape }) => (less(lap, leastLap(unitsOf(tape))) ? [{ code: 'lap-thin', lap }] : []),
   problems: (bank) =>
     byTemplate(bank) && bank.pitch && !isPositive(bank.pitch) ? [{ code: 'pitch-not-positive' }] : [],
   // a template goes into a side in whole pitches, where at least one goes

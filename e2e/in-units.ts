@@ -1,0 +1,24 @@
+import { expect, type Page } from '@playwright/test';
+
+/** The job in hand marked to a tape. */
+export async function marksTo(page: Page, tape: string): Promise<void> {
+  await page.goto('./#/');
+  await page.getByRole('button', { name: /^Marks to/ }).click();
+  await page.getByRole('dialog').getByRole('button', { name: tape, exact: true }).click();
+  await expect(page.getByRole('dialog')).toBeHidden();
+}
+
+/** Everything on the page, as a reader has it and as the eye has it. */
+export function words(page: Page): Promise<string> {
+  return page.evaluate(() => {
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const said: string[] = [];
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      const of = node.parentElement?.closest('.blank')?.getAttribute('data-name') ?? '';
+      // pounds have fractions whatever the job is in, and a slide made in inches has them beside its millimetres
+      if (!/pounds/.test(of) && !node.parentElement?.closest('script, style, .own'))
+        said.push(node.textContent ?? '');
+    }
+    return said.join(' | ');
+  });
+}

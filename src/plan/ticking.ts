@@ -1,0 +1,22 @@
+import { editJob, tickOf } from '../job/edits';
+import type { Change } from '../job/entry';
+import { jointOf } from '../trade/setups/changes';
+import type { Card } from '../trade/setups/checklist';
+import type { Operation } from '../trade/setups/operation';
+import type { Checklist } from './checklist';
+
+/** A tick says as well what stands on the machine, where that was not known. One that is ticked is taken back. */
+export function tickChanges(list: Checklist, card: Card, op: Operation): readonly Change[] {
+  if (list.doing.done(op.id)) return [{ kind: 'untick', op: op.id }];
+  return ticksOf(list, card, [op]);
+}
+
+/** Ticks of what is cut at one card at one go. */
+export const ticksOf = (list: Checklist, card: Card, ops: readonly Operation[]): readonly Change[] => [
+  ...ops.flatMap((op) => tickOf(op.id, op.figure, jointOf(op))),
+  ...standChanges(list, card),
+];
+
+/** That a card's cutter, height and figure stand on the machine. */
+export const standChanges = (list: Checklist, card: Card): readonly Change[] =>
+  list.plan.job.standing === card.id ? [] : editJob({ standing: card.id });

@@ -1,0 +1,199 @@
+import fc from 'fast-check';
+import { type Job, jobOf } from '../../src/job/job';
+import { add, half, inches, type Length, subtract, times, zero } from '../../src/length/length';
+import { tapes } from '../../src/length/tape';
+import { type Case, newCase } from '../../src/trade/carcass/case';
+import type { Shop } from '../../src/trade/machines/shop';
+import type { CutPiece } from './cut-pieces';
+
+const length = (least: number, most: number, d: bigint) =>
+  fc.integer({ min: least * Number(d), max: most * Number(d) }).map((n) => inches(BigInt(n), d));
+export const at = (least: number, most: number) =>
+  fc.constantFrom(16n, 32n, 127n, 1000n).chain((d) => length(least, most, d));
+export const thousandths = (least: number, most: number) =>
+  fc.integer({ min: least, max: most }).map((n) => inches(BigInt(n), 1000n));
+const sixteenths = (least: number, most: number) =>
+  fc.integer({ min: least, max: most }).map((n) => inches(BigInt(n), 16n));
+
+export const shop: Shop = {
+  single: inches(1n, 8n),
+  bit: inches(1n, 2n),
+  routerBase: inches(95n, 32n),
+  kerf: inches(5n, 64n),
+  shoeKeep: inches(161n, 32n),
+  shoeWaste: inches(91n, 64n),
+};
+
+const cutting = fc.record({
+  machine: fc.constantFrom('stop', 'fence', 'index', 'router', 'saw', 'spacers', 'sliding' as const),
+  against: fc.constantFrom('reference', 'other' as const),
+  stopSide: fc.constantFrom('left', 'right' as const),
+  grows: fc.constantFrom('toward', 'away' as const),
+  guide: fc.constantFrom('reference', 'far' as const),
+  cutter: fc.constantFrom(undefined, inches(1n, 2n)),
+});
+
+export const anyJob = fc
+  .record({
+    tape: fc.constantFrom(...tapes),
+    hold: fc.constantFrom('outside', 'openings' as const),
+    width: at(30, 72),
+    height: at(30, 80),
+    depth: at(10, 24),
+    opening: at(12, 24),
+    clear: at(30, 70),
+    feet: fc.constantFrom(zero, inches(4n), inches(33n, 8n)),
+    partitions: fc.integer({ min: 0, max: 2 }),
+    dado: sixteenths(2, 5),
+    topRabbet: fc.option(sixteenths(2, 6), { nil: undefined }),
+    hasTop: fc.boolean(),
+    hasBack: fc.boolean(),
+    thick: fc.tuple(thousandths(680, 800), thousandths(680, 800), thousandths(200, 260)),
+    shelves: fc.array(
+      fc.record({ bay: fc.integer({ min: 1, max: 3 }), kind: fc.constantFrom('fixed', 'loose') }),
+      {
+        maxLength: 3,
+      },
+    ),
+    cuts: fc.array(cutting, { minLength: 7, maxLength: 7 }),
+  })
+  .map(({ tape, thick, shelves, cuts, ...rest }): { readonly job: Job; readonly c: Case } => {
+    const inside = shelves.map(({ bay, kind }, k) => ({
+      id: `s${k}`,
+      kind: kind as 'fixed' | 'loose',
+      bay: Math.min(bay, rest.partitions + 1),
+      ...(kind === 'fixed' ? { at: inches(BigInt(6 + 8 * k), 1n) } : {}),
+    }));
+    const c: Case = {
+      ...newCase('c'),
+      ...rest,
+      inside,
+      stocks: { side: 'a', shelf: 'b', partition: 'b', back: 'k' },
+    };
+    const stock = thick.map((used, k) => ({
+      id: ['a', 'b', 'k'][k] ?? '',
+      name: '',
+      kind: 'sheet' as const,
+      readings: [used],
+      readingIds: ['r'],
+      used,
+      badPlaces: [],
+    }));
+    const boards = ['left', 'right', 'bottom', 'top', 'partition1', 'partition2'];
+    const parts = Object.fromEntries(boards.map((role, k) => [`c~${role}`, { ...cuts[k], pieces: {} }]));
+    return { job: { ...jobOf('j', new Map()), tape, stock, cases: [c], parts }, c };
+  });
+
+export const middleOf = (piece: CutPiece | undefined, groove: string): Length => {
+  const cut = piece?.grooves.get(groove);
+  if (!cut) throw new Error(`no groove ${groove}`);
+  return half(add(cut.lo, cut.hi));
+};
+
+/** A case as it stands once its cut pieces are put together, from the left and from the floor. */
+export type Standing = {
+  readonly piece: (role: string) => CutPiece;
+  readonly thick: (role: 'side' | 'shelf' | 'back') => Length;
+  readonly c: Case;
+  readonly outside: Length;
+  /** Left and right face of each wall, from the left: sides and partitions. */
+  readonly walls: readonly { readonly role: string; readonly left: Length; readonly right: Length }[];
+  readonly datum: Length;
+};
+
+/** The bottom ends in the floors of its dadoes, so it sets how far apart the sides stand. */
+export function assembled(
+  c: Case,
+  pieces: ReadonlyMap<string, CutPiece>,
+  thick: Standing['thick'],
+): Standing {
+  const piece = (role: string): CutPiece => {
+    const found = pieces.get(`c~${role}`);
+    if (!found) throw new Error(`no piece ${role}`);
+    return found;
+  };
+  const side = thick('side');
+  const seat = piece('left').grooves.get('bottom') ?? piece('left').rabbets.get('bottom');
+  const within = seat?.deep ?? zero;
+  const bottomLeft = subtract(side, within);
+  const outside = add(add(piece('bottom').long, bottomLeft), bottomLeft);
+  const partitions = Array.from({ length: c.partitions }, (_, k) => {
+    const middle = add(bottomLeft, middleOf(piece('bottom'), `p${k + 1}`));
+    const left = subtract(middle, half(thick('shelf')));
+    return { role: `partition${k + 1}`, left, right: add(left, thick('shelf')) };
+  });
+  const walls = [
+    { role: 'left', left: zero, right: side },
+    ...partitions,
+    { role: 'right', left: subtract(outside, side), right: outside },
+  ];
+  const rabbet = piece('left').rabbets.get('bottom');
+  const datum = rabbet ? rabbet.wide : add(middleOf(piece('left'), 'bottom'), half(side));
+  return { piece, thick, c, outside, walls, datum };
+}
+
+/** Every clearance that is meant to be nothing: by how much it is not. */
+export function offBy({ piece, thick, c, outside, walls, datum }: Standing): ReadonlyMap<string, Length> {
+  const off = new Map<string, Length>();
+  const side = thick('side');
+  const [left, right] = [piece('left'), piece('right')];
+  const depthIn = (role: string, groove: string) => piece(role).grooves.get(groove)?.deep ?? zero;
+  if (c.feet && c.feet.n > 0n) {
+    off.set('bottom over the floor', subtract(datum, add(c.feet, side)));
+    off.set('bottom level', subtract(middleOf(left, 'bottom'), middleOf(right, 'bottom')));
+  }
+  const topSeat = left.rabbets.get('top');
+  if (c.hasTop && topSeat) {
+    off.set(
+      'top in its rabbets',
+      subtract(piece('top').long, between(outside, subtract(side, topSeat.deep))),
+    );
+    off.set('top flush', subtract(topSeat.wide, side));
+  }
+  const ceiling = subtract(left.long, c.hasTop ? (topSeat?.wide ?? zero) : zero);
+  for (const { role, left: face } of walls.slice(1, -1)) {
+    const [no, inBottom] = [
+      role.replace('partition', 'p'),
+      depthIn('bottom', role.replace('partition', 'p')),
+    ];
+    const inTop = c.hasTop ? depthIn('top', no) : zero;
+    off.set(`${role} high`, subtract(piece(role).long, add(subtract(ceiling, datum), add(inBottom, inTop))));
+    if (!c.hasTop || !topSeat) continue;
+    const above = add(subtract(side, topSeat.deep), middleOf(piece('top'), no));
+    off.set(`${role} plumb`, subtract(above, add(face, half(thick('shelf')))));
+  }
+  for (const shelf of c.inside) {
+    const [wallL, wallR] = [walls[shelf.bay - 1], walls[shelf.bay]];
+    if (!wallL || !wallR) throw new Error('no bay');
+    const bay = subtract(wallR.left, wallL.right);
+    if (shelf.kind === 'loose') {
+      off.set(`${shelf.id} with its play`, subtract(subtract(bay, inches(1n, 8n)), piece(shelf.id).long));
+      continue;
+    }
+    // the right face of a partition has names of its own
+    const [inL, inR] = [wallL.role === 'left' ? shelf.id : `${shelf.id}b`, shelf.id];
+    const floors = add(depthIn(wallL.role, inL), depthIn(wallR.role, inR));
+    off.set(`${shelf.id} long`, subtract(piece(shelf.id).long, add(bay, floors)));
+    for (const [wall, groove] of [
+      [wallL.role, inL],
+      [wallR.role, inR],
+    ] as const) {
+      const foot = wall.startsWith('partition')
+        ? subtract(datum, depthIn('bottom', wall.replace('partition', 'p')))
+        : zero;
+      const under = subtract(add(foot, middleOf(piece(wall), groove)), add(half(thick('shelf')), datum));
+      off.set(`${shelf.id} in ${wall}`, subtract(under, shelf.at ?? zero));
+    }
+  }
+  const backSeat = left.rabbets.get('back');
+  if (c.hasBack && backSeat) {
+    const room = inches(1n, 16n);
+    const open = between(outside, subtract(side, backSeat.deep));
+    off.set('back wide', subtract(subtract(open, room), piece('back').wide));
+    off.set('back high', subtract(subtract(subtract(left.long, c.feet ?? zero), room), piece('back').long));
+    off.set('bottom deep', subtract(add(piece('bottom').wide, backSeat.wide), left.wide));
+  }
+  return off;
+}
+
+const between = (whole: Length, each: Length): Length => subtract(whole, times(each, 2n));

@@ -1,0 +1,135 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { add, half, inches, type Length, subtract, times, zero } from '../../src/length/length';
+import { grainOf } from '../../src/length/tape';
+import { planOf } from '../../src/plan/plan';
+import { runs } from '../runs';
+import { anyJob, assembled, at, middleOf, type Standing, shop, thousandths } from './assembled';
+import { type CutPiece, cutPieces } from './cut-pieces';
+
+/** Shallow trays in grooves of a bay, and a face frame with a rail in it: sizes off the marks of any tape. */
+const more = fc.record({
+  bay: fc.integer({ min: 1, max: 3 }),
+  first: at(1, 3),
+  pitch: at(2, 5),
+  depth: fc.constantFrom(inches(3n, 16n), inches(5n, 32n), inches(197n, 1000n)),
+  slack: fc.constantFrom(zero, inches(1n, 32n), inches(3n, 64n)),
+  tray: thousandths(180, 260),
+  overhang: fc.constantFrom(zero, inches(3n, 16n), inches(1n, 127n)),
+  stile: at(1, 2),
+  middle: at(1, 2),
+  rail: at(1, 2),
+});
+
+const framedJob = fc.tuple(anyJob, more).map(([{ job, c }, m]) => {
+  const stick = { kind: 'stick' as const, readings: [inches(3n, 4n)], readingIds: ['r'], badPlaces: [] };
+  const trays = {
+    id: 't',
+    kind: 'trays' as const,
+    bay: Math.min(m.bay, c.partitions + 1),
+    first: m.first,
+    pitch: m.pitch,
+    endRoom: inches(3n),
+    width: add(m.tray, inches(1n, 32n)),
+    depth: m.depth,
+    slack: m.slack,
+  };
+  const framed = {
+    ...c,
+    // a fixed shelf would stand in the trays of its bay
+    inside: [...c.inside.filter((i) => i.bay !== trays.bay && i.kind === 'loose'), trays],
+    hasFrame: true,
+    overhang: m.overhang,
+    stile: m.stile,
+    middle: m.middle,
+    topRail: m.rail,
+    bottomRail: m.rail,
+    stocks: { ...c.stocks, tray: 't', frame: 'f' },
+  };
+  const stock = [
+    ...job.stock,
+    { id: 't', name: '', ...stick, kind: 'sheet' as const, readings: [m.tray], used: m.tray },
+    { id: 'f', name: '', ...stick, used: inches(3n, 4n) },
+  ];
+  return { job: { ...job, stock, cases: [framed] }, c: framed, trays };
+});
+
+/** Middles of the grooves of a run in a piece, from its reference end, by their number. */
+const runIn = (piece: CutPiece, run: string): ReadonlyMap<string, Length> =>
+  new Map(
+    [...piece.grooves.keys()]
+      .filter((name) => name.startsWith(`${run}~`))
+      .map((name) => [name.slice(run.length), middleOf(piece, name)]),
+  );
+
+/** The walls of a bay with the runs of their facing sides, and how far each one's foot stands from the floor. */
+function wallsOf({ walls, piece, datum }: Standing, bay: number) {
+  return [walls[bay - 1], walls[bay]].flatMap((wall, k) => {
+    if (!wall) return [];
+    const own = piece(wall.role);
+    const inner = wall.role.startsWith('partition');
+    const foot = inner
+      ? subtract(datum, piece('bottom').grooves.get(wall.role.replace('partition', 'p'))?.deep ?? zero)
+      : zero;
+    const run = inner && k === 0 ? 'tb' : 't';
+    return { own, foot, run, wall };
+  });
+}
+
+test('cut as printed, every tray lies level in its grooves and goes in with its slack', () => {
+  let lay = 0;
+  fc.assert(
+    fc.property(framedJob, ({ job, c, trays }) => {
+      const plan = planOf(job, shop);
+      if (!plan.worked.get('c')?.ok || plan.operations.some((op) => op.cannot)) return;
+      const thick = { side: job.stock[0]?.used, shelf: job.stock[1]?.used, back: job.stock[2]?.used };
+      const pieces = cutPieces(plan, shop);
+      const standing = assembled(c, pieces, (role) => thick[role] ?? zero);
+      const bound = half(grainOf(job.tape));
+      const [left, right] = wallsOf(standing, trays.bay);
+      if (!left || !right) throw new Error('no walls');
+      const [lefts, rights] = [runIn(left.own, left.run), runIn(right.own, right.run)];
+      expect([...lefts.keys()]).toEqual([...rights.keys()]);
+      for (const [name, middle] of lefts) {
+        const across = add(rights.get(name) ?? zero, right.foot);
+        const tilt = subtract(add(middle, left.foot), across);
+        expect(`${name} ${tilt.abs().compare(bound) <= 0}`).toBe(`${name} true`);
+        lay += 1;
+      }
+      if (lefts.size === 0) return;
+      // from groove floor to groove floor, less the slack
+      const bay = subtract(right.wall.left, left.wall.right);
+      const room = add(bay, times(trays.depth, 2n));
+      const off = subtract(subtract(room, trays.slack), standing.piece('t').long);
+      expect(off.abs().compare(bound) <= 0).toBe(true);
+    }),
+    { numRuns: runs(60) },
+  );
+  expect(lay).toBeGreaterThan(100);
+});
+
+test('cut as printed, a face frame meets the case at its edges, and its rails and stiles close', () => {
+  let stood = 0;
+  fc.assert(
+    fc.property(framedJob, ({ job, c }) => {
+      const plan = planOf(job, shop);
+      if (!plan.worked.get('c')?.ok || plan.operations.some((op) => op.cannot)) return;
+      stood += 1;
+      const thick = { side: job.stock[0]?.used, shelf: job.stock[1]?.used, back: job.stock[2]?.used };
+      const standing = assembled(c, cutPieces(plan, shop), (role) => thick[role] ?? zero);
+      const { piece, outside } = standing;
+      const within = (by: Length) => by.abs().compare(half(grainOf(job.tape))) <= 0;
+      const wide = add(piece('railtop').long, times(piece('stile').wide, 2n));
+      expect(within(subtract(wide, add(outside, times(c.overhang, 2n))))).toBe(true);
+      expect(within(subtract(piece('railtop').long, piece('railbottom').long))).toBe(true);
+      // from under the bottom to the top of the sides
+      expect(within(subtract(piece('stile').long, subtract(piece('left').long, c.feet ?? zero)))).toBe(true);
+      if (c.partitions > 0) {
+        const between = add(piece('railtop').wide, piece('railbottom').wide);
+        expect(within(subtract(add(piece('middle').long, between), piece('stile').long))).toBe(true);
+      }
+    }),
+    { numRuns: runs(120) },
+  );
+  expect(stood).toBeGreaterThan(12);
+});
