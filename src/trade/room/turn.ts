@@ -66,10 +66,8 @@ function turns({ a, b }: Corridors, { long, wide }: Plan): boolean {
   return neverBelow(polynomial(terms.map(asNumber)), unit);
 }
 
-const slides = ({ a, b }: Corridors, { long, wide }: Plan): boolean => {
-  const [narrow, broad] = [shortest(a, b), longest(a, b)];
-  return !less(narrow, wide) && !less(broad, long);
-};
+/** Slid round unturned, for a width that both corridors take: its length then lies across the wider. */
+const slides = ({ a, b }: Corridors, long: Length): boolean => !less(longest(a, b), long);
 
 /** The longest that goes, for a width that both corridors take: by squares, else by halving between two lengths. */
 function longestOf(corridors: Corridors, wide: Length, grain: Length): Length {
@@ -115,7 +113,7 @@ export function roundTurn(
   if (less(beside, inches(0n))) return ok({ goes: 'jams', beside });
   const most = longestOf(corridors, wide, grain);
   const turning = turns(corridors, { long, wide }) ? 'turning' : 'jams';
-  const goes = slides(corridors, { long, wide }) ? 'unturned' : turning;
+  const goes = slides(corridors, long) ? 'unturned' : turning;
   // one that goes may be longer than the last mark that does
   const spare = goes === 'jams' ? subtract(most, long) : longest(inches(0n), subtract(most, long));
   const want = figureIn(units, wanted);
