@@ -16,7 +16,8 @@ import * as f from './fields';
 import { boardFields, jobFields, runFields, stockFields, wideFields } from './fields';
 import { inUnitsOf } from './in-units';
 import { type BadPlace, badPlacesOf, baysOf, placesOf, readingsOf } from './listed';
-import { children, grow, isTree, named, pick, type Tree } from './tree';
+import { type Room, roomOf, type Stand, standOf } from './room';
+import { byOperation, children, grow, named, pick, type Tree } from './tree';
 
 /** A sheet or stick as measured by calipers, inches. */
 export type Stock = {
@@ -122,6 +123,10 @@ export type Job = {
   readonly standing?: string;
   /** ISO 8601, when the job was deleted; it can come back for 30 days. */
   readonly deleted?: string;
+  /** The room it goes into, as measured. */
+  readonly room: Room;
+  /** How each case stands in it, by case. */
+  readonly stands: Readonly<Record<string, Stand>>;
   /** Paths whose values could not be read; their defaults stand in. */
   readonly unread: readonly string[];
 };
@@ -157,6 +162,8 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
     let: byOperation(tree, 'let', (leaf) => pick(f.letFields, leaf).why),
     widths: byOperation(tree, 'widths', (leaf) => pick(f.widthFields, leaf)),
     ...(own.standing ? { standing: own.standing } : {}),
+    room: roomOf(tree),
+    stands: named(children(tree, 'cases'), standOf),
     unread,
     ...(own.deleted ? { deleted: own.deleted } : {}),
   };
@@ -280,21 +287,3 @@ const partNotes = (node: Tree): PartNotes => ({
     recuts: Math.max(0, ...children(piece, 'spoils').map(spoilOf)),
   })),
 });
-
-/** What is kept by operation: part, cut and copy are three steps of the path. */
-function byOperation<T>(
-  tree: Tree,
-  table: string,
-  read: (leaf: Tree) => T | undefined,
-): Readonly<Record<string, T>> {
-  const found: Record<string, T> = {};
-  for (const [part, cuts] of children(tree, table))
-    for (const [cut, copies] of [...cuts].flatMap(([key, node]) =>
-      isTree(node) ? [[key, node] as const] : [],
-    ))
-      for (const [copy, leaf] of copies) {
-        const value = isTree(leaf) ? read(leaf) : undefined;
-        if (value !== undefined) found[`cut/${part}/${cut}/${copy}`] = value;
-      }
-  return found;
-}

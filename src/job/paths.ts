@@ -25,6 +25,8 @@ import {
   workFields,
 } from './fields';
 
+import * as r from './room-fields';
+
 const idShape = /^[a-z0-9]{1,24}$/;
 export const isId = (word: string | undefined): word is string => word !== undefined && idShape.test(word);
 
@@ -45,6 +47,11 @@ const isColumn = (word: string | undefined): word is string =>
 
 const isBay = (word: string | undefined): word is string =>
   word !== undefined && /^b([1-9]|1\d|2[0-5])$/.test(word);
+
+/** A foot of a case: which row, and which from the left. */
+const isFoot = (word: string | undefined): word is string =>
+  word !== undefined && /^(front|middle|back)[1-9]$/.test(word);
+const isSide = (word: string | undefined): word is string => word === 'left' || word === 'right';
 
 /** Which making of a copy: `g1` the first. */
 const isMaking = (word: string | undefined): word is string => word !== undefined && /^g[1-9]\d?$/.test(word);
@@ -112,6 +119,20 @@ const tables: Readonly<Record<string, Shape>> = {
       inside: { ids: [isOwnId], fields: insideFields },
       built: { ids: [isId], fields: builtFields },
       bay: { ids: [isBay], fields: bayFields },
+      stand: { ids: [], fields: r.standFields },
+      foot: { ids: [isFoot], fields: r.footFields },
+      gap: { ids: [isId], fields: r.gapFields },
+    },
+  },
+  room: {
+    ids: [],
+    fields: r.roomFields,
+    under: {
+      across: { ids: [isId], fields: r.acrossFields },
+      upright: { ids: [isId], fields: r.uprightFields },
+      corner: { ids: [isSide], fields: r.cornerFields },
+      zone: { ids: [isId], fields: r.zoneFields },
+      way: { ids: [isId], fields: r.wayFields },
     },
   },
 };

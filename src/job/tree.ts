@@ -54,3 +54,21 @@ export const named = <T>(
 ): Readonly<Record<string, T>> =>
   // no prototype: a name like `constructor` is a name and nothing else
   Object.assign(Object.create(null), Object.fromEntries(nodes.map(([key, node]) => [key, read(node)])));
+
+/** What is kept by operation: part, cut and copy are three steps of the path. */
+export function byOperation<T>(
+  tree: Tree,
+  table: string,
+  read: (leaf: Tree) => T | undefined,
+): Readonly<Record<string, T>> {
+  const found: Record<string, T> = {};
+  for (const [part, cuts] of children(tree, table))
+    for (const [cut, copies] of [...cuts].flatMap(([key, node]) =>
+      isTree(node) ? [[key, node] as const] : [],
+    ))
+      for (const [copy, leaf] of copies) {
+        const value = isTree(leaf) ? read(leaf) : undefined;
+        if (value !== undefined) found[`cut/${part}/${cut}/${copy}`] = value;
+      }
+  return found;
+}

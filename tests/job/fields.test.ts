@@ -26,6 +26,7 @@ import {
 import * as job from '../../src/job/job';
 import { fold } from '../../src/job/log';
 import { fieldAt } from '../../src/job/paths';
+import * as r from '../../src/job/room-fields';
 import { readEntry } from '../../src/job/rows';
 import { type Length, ratio } from '../../src/length/length';
 import { planOf } from '../../src/plan/plan';
@@ -89,6 +90,9 @@ const cutting: Patch = {
   stopSide: 'right',
   cutter: odd,
 };
+
+/** A length for every field of a table; those of another kind are said beside it. */
+const lengthsOf = (table: object): Patch => Object.fromEntries(Object.keys(table).map((name) => [name, odd]));
 
 /** Every table with a value for every field, and the edits that write it. */
 const tables: readonly (readonly [string, object, Patch, (patch: Patch) => readonly Change[]])[] = [
@@ -301,6 +305,56 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
     { name: 'Quartz', tall: odd, long, heavy: ratio(5n, 2n), count: 4, bank: 'd1', front: 5, gone: false },
     (p) => edits.editThing('t1', p),
   ],
+  [
+    'the room',
+    r.roomFields,
+    {
+      ...lengthsOf(r.roomFields),
+      burned: true,
+      inside: false,
+      standsUp: true,
+      foundEdge: 'right',
+    },
+    (p) => edits.editRoom(p),
+  ],
+  [
+    'a spot of the walls',
+    r.acrossFields,
+    { at: long, plane: 'back', wide: odd, left: l('-1/4'), right: long, gone: false },
+    (p) => edits.editAcross('a1', p),
+  ],
+  [
+    'a spot of floor and ceiling',
+    r.uprightFields,
+    { at: long, plane: 'front', high: odd, drop: long, rise: odd, gone: false },
+    (p) => edits.editUpright('u1', p),
+  ],
+  ['a corner', r.cornerFields, { back: long, side: odd, across: long }, (p) => edits.editCorner('left', p)],
+  [
+    'a place not to fasten',
+    r.zoneFields,
+    { what: 'Water pipe', from: long, to: odd, gone: false },
+    (p) => edits.editZone('z1', p),
+  ],
+  [
+    'a thing on the way in',
+    r.wayFields,
+    { ...lengthsOf(r.wayFields), kind: 'stair', name: 'Back stair', winders: true, gone: false },
+    (p) => edits.editWay('w1', p),
+  ],
+  [
+    'how a case stands',
+    r.standFields,
+    { ...lengthsOf(r.standFields), footHow: 'screw', across: 3 },
+    (p) => edits.editStand('c1', p),
+  ],
+  ['a foot', r.footFields, { drop: long }, (p) => edits.editFoot('c1', 'middle2', p)],
+  [
+    'a gap to a wall',
+    r.gapFields,
+    { side: 'right', at: long, gap: odd, gone: false },
+    (p) => edits.editGap('c1', 'g1', p),
+  ],
   ['a reason', letFields, { why: 'it is here' }, (p) => edits.letAheadOf('cut/c1~left/len/1~2', `${p.why}`)],
 ];
 
@@ -355,12 +409,27 @@ describe('jobOf', () => {
     expect(read.let).toEqual({ 'cut/c1~left/len/1~2': 'it is here' });
     expect(read.offcuts).toEqual([{ id: 'o1', stock: 's1', length: long, width: odd }]);
     expect(read.stock[0]?.readings).toEqual([odd, long]);
+    expect(read.room).toMatchObject({
+      foundEdge: 'right',
+      spotsAcross: [{ id: 'a1', at: long, plane: 'back', left: l('-1/4') }],
+      spotsUpright: [{ id: 'u1', drop: long }],
+      corners: { left: { side: odd } },
+      zones: [{ id: 'z1', what: 'Water pipe' }],
+      ways: [{ id: 'w1', kind: 'stair', winders: true }],
+    });
+    expect(read.stands.c1).toMatchObject({
+      footHow: 'screw',
+      feet: [{ row: 'middle', number: 2, drop: long }],
+      gaps: [{ id: 'g1', side: 'right', gap: odd }],
+    });
     expect([read.standing, read.deleted]).toEqual(['rip~r~35d2~trueedge', '2026-11-02T08:00:00.123Z']);
   });
 
   test.each<[string, readonly Change[], (from: job.Job) => readonly unknown[]]>([
     ['a case', edits.editCase('c1', { gone: true }), (from) => from.cases],
     ['a thing in a bay', edits.editInside('c1', 'i1', { gone: true }), (from) => from.cases[0]?.inside ?? []],
+    ['a spot', edits.editAcross('a1', { gone: true }), (from) => from.room.spotsAcross],
+    ['a gap', edits.editGap('c1', 'g1', { gone: true }), (from) => from.stands.c1?.gaps ?? []],
     ['work', edits.editWork('h1', { gone: true }), (from) => from.work],
     ['an offcut', edits.editOffcut('o1', { gone: true }), (from) => from.offcuts],
     [
@@ -393,6 +462,9 @@ describe('near misses', () => {
     ['a field nobody knows', 'cases/c1/price'],
     ['a field of another table', 'stock/s1/hasBack'],
     ['a table of another thing', 'boards/b1/inside/i1/kind'],
+    ['a room with an id', 'room/r1/apart'],
+    ['a foot nobody has', 'cases/c1/foot/front0/drop'],
+    ['a corner of no wall', 'room/corner/top/back'],
     ['a table under a table under a table', 'cases/c1/inside/i1/built/bay1/used'],
     ['a step too many', 'cases/c1/width/x'],
     ['a step too many at the end', 'cases/c1/width/'],
