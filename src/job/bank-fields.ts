@@ -1,5 +1,6 @@
 import { type Bank, type BankStock, type Column, type Fitted, newBank } from '../trade/fronts/bank';
 import { amount, count, few, flag, length, oneOf, stockId, text } from './kinds';
+import { placedFields } from './loads-fields';
 
 export const bankFields = {
   name: text(120),
@@ -86,7 +87,7 @@ export const fittedFields = {
   trim: length,
 };
 
-/** A thing that goes into a drawer; `heavy` is pounds. */
+/** A thing that goes into a drawer, or onto a shelf; `heavy` is pounds. */
 export const thingFields = {
   name: text(120),
   tall: length,
@@ -95,6 +96,7 @@ export const thingFields = {
   count,
   bank: stockId,
   front: few,
+  ...placedFields,
   gone: flag,
 };
 

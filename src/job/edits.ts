@@ -4,6 +4,7 @@ import * as b from './bank-fields';
 import type { Change } from './entry';
 import * as f from './fields';
 import { boardFields, type Field, jobFields, runFields, stockFields, wideFields } from './fields';
+import { liftFields, shelfFields, solidFields } from './loads-fields';
 import * as r from './room-fields';
 
 type Patch<T extends object> = {
@@ -61,6 +62,15 @@ export const editFitted = (
 ) => edits(`banks/${at.bank}/columns/c${at.column}/fitted/f${at.front}/`, b.fittedFields, patch);
 export const editThing = (id: string, patch: Patch<typeof b.thingFields>) =>
   edits(`things/${id}/`, b.thingFields, patch);
+/** How a shelf or a run of trays is loaded and held, by part. */
+export const editShelf = (part: string, patch: Patch<typeof shelfFields>) =>
+  edits(`shelves/${part}/`, shelfFields, patch);
+/** How a case is moved in, and a load of it lifted. */
+export const editLift = (of: string, patch: Patch<typeof liftFields>) =>
+  edits(`lifts/${of}/`, liftFields, patch);
+/** Solid wood, by part. */
+export const editSolid = (part: string, patch: Patch<typeof solidFields>) =>
+  edits(`solid/${part}/`, solidFields, patch);
 export const editPart = (id: string, patch: Patch<typeof f.partFields>) =>
   edits(`parts/${id}/`, f.partFields, patch);
 export const editPiece = (part: string, copy: string, patch: Patch<typeof f.pieceFields>) =>

@@ -17,6 +17,8 @@ import {
   text,
 } from './kinds';
 
+import { stuffFields, yearFields } from './loads-fields';
+
 export type { Field } from './kinds';
 export { layoutFields, sheetFields } from './sheet-fields';
 
@@ -37,6 +39,7 @@ export const jobFields = {
   carry: amount,
   /** There is no table saw: every sheet is cut along the guide. */
   guideOnly: flag,
+  ...yearFields,
 };
 
 export const boardFields = {
@@ -113,6 +116,7 @@ export const stockFields = {
   bad: lengths,
   /** Thickness solid wood is bought in. */
   rough: length,
+  ...stuffFields,
   gone: flag,
 };
 

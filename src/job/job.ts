@@ -16,6 +16,7 @@ import * as f from './fields';
 import { boardFields, jobFields, runFields, stockFields, wideFields } from './fields';
 import { inUnitsOf } from './in-units';
 import { type BadPlace, badPlacesOf, baysOf, placesOf, readingsOf } from './listed';
+import { liftFields, shelfFields, solidFields, yearFields } from './loads-fields';
 import { type Room, roomOf, type Stand, standOf } from './room';
 import { byOperation, children, grow, named, pick, type Tree } from './tree';
 
@@ -41,6 +42,12 @@ export type Stock = {
   readonly like?: string;
   readonly badPlaces: readonly BadPlace[];
   readonly rough?: Length;
+  /** Of what, in what species: as weighed, pounds a square foot; millions of pounds a square inch. */
+  readonly stuff?: 'ply' | 'hardwood' | 'softwood' | 'pressed';
+  readonly species?: string;
+  readonly quartersawn?: boolean;
+  readonly perFoot?: Ratio;
+  readonly stiff?: Ratio;
 };
 
 /** A sheet, stick or offcut of the plan taken up. Inches. */
@@ -75,8 +82,32 @@ export type Recipe = {
   readonly note?: string;
 };
 
-/** A thing, and the drawer it goes into: bank, and number from the top. Not said where is undefined. */
-export type InDrawer = Thing & { readonly bank?: string; readonly front?: number };
+/**
+ * Things of one kind, where they live now, and where they go: into a drawer (bank, and number from the top), or onto a
+ * shelf or a tray (its part, and which piece). Not said where is undefined. Inches.
+ */
+export type Lot = Thing & {
+  readonly wide?: Length;
+  readonly bank?: string;
+  readonly front?: number;
+  readonly part?: string;
+  readonly piece?: number;
+  /** Their middle from the left end of the shelf. */
+  readonly from?: Length;
+  readonly lives?: string;
+};
+
+/** How a shelf or a run of trays is loaded and held. Inches. */
+export type ShelfNotes = Partial<f.Values<typeof shelfFields>>;
+
+/** How a case is moved in, and a load of it lifted. Inches, pounds, degrees. */
+export type LiftNotes = Partial<f.Values<typeof liftFields>>;
+
+/** A screw through a slot in solid wood. Inches. */
+export type SolidNotes = Partial<f.Values<typeof solidFields>>;
+
+/** Moisture of wood and damp of air through the year, percent; what failed last time. */
+type Year = Partial<f.Values<typeof yearFields>>;
 
 type Piece = { readonly recuts: number; readonly asLength?: Length; readonly asWidth?: Length };
 
@@ -102,7 +133,7 @@ export type Job = {
   readonly stock: readonly Stock[];
   readonly cases: readonly Case[];
   readonly banks: readonly Bank[];
-  readonly things: readonly InDrawer[];
+  readonly things: readonly Lot[];
   readonly offcuts: readonly Offcut[];
   /** The plan taken up: how each sheet is cut. */
   readonly sheets: readonly PlanSheet[];
@@ -112,6 +143,12 @@ export type Job = {
   readonly overStick?: Length;
   readonly carry?: Ratio;
   readonly guideOnly?: boolean;
+  readonly year: Year;
+  /** By part. */
+  readonly shelves: Readonly<Record<string, ShelfNotes>>;
+  readonly solid: Readonly<Record<string, SolidNotes>>;
+  /** By case. */
+  readonly lifts: Readonly<Record<string, LiftNotes>>;
   readonly work: readonly HandWork[];
   readonly parts: Readonly<Record<string, PartNotes>>;
   /** By key of a setup, or of its build. */
@@ -156,6 +193,10 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
     ...(own.overStick ? { overStick: own.overStick } : {}),
     ...(own.carry ? { carry: own.carry } : {}),
     ...(own.guideOnly ? { guideOnly: true } : {}),
+    year: pick(yearFields, tree),
+    shelves: named(children(tree, 'shelves'), (node) => pick(shelfFields, node)),
+    lifts: named(children(tree, 'lifts'), (node) => pick(liftFields, node)),
+    solid: named(children(tree, 'solid'), (node) => pick(solidFields, node)),
     work: children(tree, 'work').flatMap(([key, node]) => handWork(key, node)),
     parts: named(children(tree, 'parts'), partNotes),
     recipes: named(children(tree, 'recipes'), (node) => pick(f.recipeFields, node)),
@@ -255,7 +296,7 @@ const column = (node: Tree): Column =>
     named(children(node, 'fitted'), (f) => pick(b.fittedFields, f)),
   );
 
-function thing(id: string, node: Tree): readonly InDrawer[] {
+function thing(id: string, node: Tree): readonly Lot[] {
   const { gone, ...own } = pick(b.thingFields, node);
   return gone ? [] : [{ id, name: '', count: 1, ...own }];
 }

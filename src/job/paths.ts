@@ -24,6 +24,7 @@ import {
   widthFields,
   workFields,
 } from './fields';
+import { liftFields, shelfFields, solidFields } from './loads-fields';
 
 import * as r from './room-fields';
 
@@ -104,6 +105,9 @@ const tables: Readonly<Record<string, Shape>> = {
     },
   },
   things: { ids: [isId], fields: thingFields },
+  shelves: { ids: [isKey], fields: shelfFields },
+  lifts: { ids: [isId], fields: liftFields },
+  solid: { ids: [isKey], fields: solidFields },
   boards: {
     ids: [isId],
     fields: boardFields,

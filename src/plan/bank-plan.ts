@@ -1,4 +1,4 @@
-import type { InDrawer, Job } from '../job/job';
+import type { Job, Lot } from '../job/job';
 import { type Length, shortest, zero } from '../length/length';
 import type { Result } from '../length/result';
 import { fineOf, markAt } from '../length/tape';
@@ -39,7 +39,7 @@ export const thickIn =
   (stock: BankStock): Length | undefined =>
     stuff.find((s) => s.id === stockOfBank(bank, stock))?.thickness;
 
-export const thingsIn = (job: Job, bank: string, no?: number): readonly InDrawer[] =>
+export const thingsIn = (job: Job, bank: string, no?: number): readonly Lot[] =>
   job.things.filter((t) => t.bank === bank && (no === undefined || t.front === no));
 
 /** Names of the stuffs that stand round what goes into a bank: those of its boxes and of the case it stands in. */

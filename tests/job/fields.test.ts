@@ -24,6 +24,7 @@ import {
   workFields,
 } from '../../src/job/fields';
 import * as job from '../../src/job/job';
+import { liftFields, shelfFields, solidFields } from '../../src/job/loads-fields';
 import { fold } from '../../src/job/log';
 import { fieldAt } from '../../src/job/paths';
 import * as r from '../../src/job/room-fields';
@@ -111,6 +112,12 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       overStick: odd,
       carry: ratio(101n, 2n),
       guideOnly: true,
+      failed: 'The shelf sagged',
+      woodNow: ratio(15n, 2n),
+      woodLow: ratio(6n),
+      woodHigh: ratio(12n),
+      airLow: ratio(30n),
+      airHigh: ratio(123n, 2n),
     },
     (p) => edits.editJob(p),
   ],
@@ -182,6 +189,11 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       like: 's2',
       bad: [long, odd],
       rough: long,
+      stuff: 'pressed',
+      species: 'hard-maple',
+      quartersawn: true,
+      perFoot: ratio(11n, 5n),
+      stiff: ratio(13n, 10n),
       gone: false,
     },
     (p) => edits.editStock('s1', p),
@@ -302,7 +314,21 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
   [
     'a thing for a drawer',
     thingFields,
-    { name: 'Quartz', tall: odd, long, heavy: ratio(5n, 2n), count: 4, bank: 'd1', front: 5, gone: false },
+    {
+      name: 'Quartz',
+      tall: odd,
+      long,
+      wide: odd,
+      heavy: ratio(5n, 2n),
+      count: 4,
+      bank: 'd1',
+      front: 5,
+      part: 'c1~i1',
+      piece: 3,
+      from: long,
+      lives: 'the old cupboard',
+      gone: false,
+    },
     (p) => edits.editThing('t1', p),
   ],
   [
@@ -355,6 +381,31 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
     { side: 'right', at: long, gap: odd, gone: false },
     (p) => edits.editGap('c1', 'g1', p),
   ],
+  [
+    'a shelf',
+    shelfFields,
+    { years: true, glued: false, strip: 's2', tall: odd, use: 'library' },
+    (p) => edits.editShelf('c1~i1', p),
+  ],
+  [
+    'how a case is moved in',
+    liftFields,
+    {
+      on: 'c2',
+      rest: ratio(10n),
+      what: 'd1~c1d2',
+      out: long,
+      up: odd,
+      turn: ratio(45n),
+      toOut: odd,
+      toUp: long,
+      toTurn: ratio(0n),
+      careful: true,
+      grip: 'fair',
+    },
+    (p) => edits.editLift('c1', p),
+  ],
+  ['solid wood', solidFields, { reach: long, shank: odd }, (p) => edits.editSolid('c1~loose', p)],
   ['a reason', letFields, { why: 'it is here' }, (p) => edits.letAheadOf('cut/c1~left/len/1~2', `${p.why}`)],
 ];
 
@@ -454,7 +505,8 @@ describe('near misses', () => {
     ['nothing', ''],
     ['a slash', '/'],
     ['a field of no table', 'price'],
-    ['a table nobody knows', 'shelves/s1/name'],
+    ['a table nobody knows', 'racks/s1/name'],
+    ['a field of a shelf nobody knows', 'shelves/s1/name'],
     ['a table without a thing', 'cases'],
     ['a thing without a field', 'cases/c1'],
     ['a table under a thing, no more', 'cases/c1/inside'],

@@ -1,5 +1,5 @@
 import { editBank, editFront, editThing } from '../../job/edits';
-import type { InDrawer, Job } from '../../job/job';
+import type { Job, Lot } from '../../job/job';
 import type { BandKind } from '../../length/bands';
 import type { Length, Ratio } from '../../length/length';
 import { stockOfBank } from '../../trade/boxes/drawers';
@@ -202,7 +202,7 @@ export const boxHigh = (bank: Bank, no: number, most?: Length): Ask => ({
 
 // A thing that goes into a drawer.
 
-export const thingTall = (thing: InDrawer): Ask => ({
+export const thingTall = (thing: Lot): Ask => ({
   as: 'length',
   title: things.howTall(thing),
   kind: 'place',
@@ -210,7 +210,7 @@ export const thingTall = (thing: InDrawer): Ask => ({
   save: (tall) => editThing(thing.id, { tall }),
 });
 
-export const thingLong = (thing: InDrawer): Ask => ({
+export const thingLong = (thing: Lot): Ask => ({
   as: 'length',
   title: things.howLong(thing),
   kind: 'place',
@@ -218,21 +218,21 @@ export const thingLong = (thing: InDrawer): Ask => ({
   save: (long) => editThing(thing.id, { long }),
 });
 
-export const thingCount = (thing: InDrawer): Ask => ({
+export const thingCount = (thing: Lot): Ask => ({
   as: 'count',
   title: things.howMany(thing),
   now: thing.count,
   save: (count) => editThing(thing.id, { count: count ?? 1 }),
 });
 
-export const thingName = (thing: InDrawer): Ask => ({
+export const thingName = (thing: Lot): Ask => ({
   as: 'text',
   title: things.what(thing),
   now: thing.name,
   save: (name) => editThing(thing.id, { name }),
 });
 
-export const thingHeavy = (thing: InDrawer): Ask => ({
+export const thingHeavy = (thing: Lot): Ask => ({
   as: 'amount',
   title: things.howHeavy(thing),
   unit: words.pounds,

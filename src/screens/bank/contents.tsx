@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { editThing } from '../../job/edits';
-import type { InDrawer, Job } from '../../job/job';
+import type { Job, Lot } from '../../job/job';
 import { inches, type Length, longest, type Ratio, ratio, zero } from '../../length/length';
 import { type BankPlan, stuffsRound, thingsIn } from '../../plan/bank-plan';
 import type { Plan } from '../../plan/plan';
@@ -114,7 +114,7 @@ function InOne({ bench, job, found, no, open, onOpen }: InOneProps) {
 
 type ThingProps = Pick<InOneProps, 'open' | 'onOpen'> & {
   readonly bench: Pick<Bench, 'act'>;
-  readonly thing: InDrawer;
+  readonly thing: Lot;
 };
 
 function ThingLine({ bench, thing, open, onOpen }: ThingProps) {
@@ -139,7 +139,7 @@ function ThingLine({ bench, thing, open, onOpen }: ThingProps) {
 type RoomProps = {
   readonly worked: WorkedDrawers;
   readonly drawer: Drawer;
-  readonly things: readonly InDrawer[];
+  readonly things: readonly Lot[];
 };
 
 /** The tallest that goes in, and what does not. */
@@ -176,7 +176,7 @@ type LoadProps = {
   readonly stuff: Plan['stuff'];
   readonly found: BankPlan;
   readonly drawer: Drawer;
-  readonly things: readonly InDrawer[];
+  readonly things: readonly Lot[];
 };
 
 /** What the pair carries, box and front among it: an estimate. */
