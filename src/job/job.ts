@@ -1,7 +1,6 @@
 import type { Length, Ratio } from '../length/length';
 import type { Tape } from '../length/tape';
 import type { Units } from '../length/units';
-import type { Thing } from '../trade/boxes/contents';
 import type { Built, Case, Inside } from '../trade/carcass/case';
 import type { Bank, Column } from '../trade/fronts/bank';
 import type { Board, Run, Wide } from '../trade/grooves/board';
@@ -16,7 +15,7 @@ import * as f from './fields';
 import { boardFields, jobFields, runFields, stockFields, wideFields } from './fields';
 import { inUnitsOf } from './in-units';
 import { type BadPlace, badPlacesOf, baysOf, placesOf, readingsOf } from './listed';
-import { liftFields, shelfFields, solidFields, yearFields } from './loads-fields';
+import { type Loads, type Lot, loadsOf } from './loads';
 import { type Room, roomOf, type Stand, standOf } from './room';
 import { byOperation, children, grow, named, pick, type Tree } from './tree';
 
@@ -82,33 +81,6 @@ export type Recipe = {
   readonly note?: string;
 };
 
-/**
- * Things of one kind, where they live now, and where they go: into a drawer (bank, and number from the top), or onto a
- * shelf or a tray (its part, and which piece). Not said where is undefined. Inches.
- */
-export type Lot = Thing & {
-  readonly wide?: Length;
-  readonly bank?: string;
-  readonly front?: number;
-  readonly part?: string;
-  readonly piece?: number;
-  /** Their middle from the left end of the shelf. */
-  readonly from?: Length;
-  readonly lives?: string;
-};
-
-/** How a shelf or a run of trays is loaded and held. Inches. */
-export type ShelfNotes = Partial<f.Values<typeof shelfFields>>;
-
-/** How a case is moved in, and a load of it lifted. Inches, pounds, degrees. */
-export type LiftNotes = Partial<f.Values<typeof liftFields>>;
-
-/** A screw through a slot in solid wood. Inches. */
-export type SolidNotes = Partial<f.Values<typeof solidFields>>;
-
-/** Moisture of wood and damp of air through the year, percent; what failed last time. */
-type Year = Partial<f.Values<typeof yearFields>>;
-
 type Piece = { readonly recuts: number; readonly asLength?: Length; readonly asWidth?: Length };
 
 /** What is kept of a part beside its tick: how its grooves are cut, and its pieces by copy. */
@@ -121,7 +93,7 @@ export type PartNotes = Partial<Board> &
   };
 
 /** A job as decided and measured: worked out from its log, never stored. */
-export type Job = {
+export type Job = Loads & {
   readonly id: string;
   readonly name: string;
   readonly place: string;
@@ -143,12 +115,6 @@ export type Job = {
   readonly overStick?: Length;
   readonly carry?: Ratio;
   readonly guideOnly?: boolean;
-  readonly year: Year;
-  /** By part. */
-  readonly shelves: Readonly<Record<string, ShelfNotes>>;
-  readonly solid: Readonly<Record<string, SolidNotes>>;
-  /** By case. */
-  readonly lifts: Readonly<Record<string, LiftNotes>>;
   readonly work: readonly HandWork[];
   readonly parts: Readonly<Record<string, PartNotes>>;
   /** By key of a setup, or of its build. */
@@ -193,10 +159,7 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
     ...(own.overStick ? { overStick: own.overStick } : {}),
     ...(own.carry ? { carry: own.carry } : {}),
     ...(own.guideOnly ? { guideOnly: true } : {}),
-    year: pick(yearFields, tree),
-    shelves: named(children(tree, 'shelves'), (node) => pick(shelfFields, node)),
-    lifts: named(children(tree, 'lifts'), (node) => pick(liftFields, node)),
-    solid: named(children(tree, 'solid'), (node) => pick(solidFields, node)),
+    ...loadsOf(tree),
     work: children(tree, 'work').flatMap(([key, node]) => handWork(key, node)),
     parts: named(children(tree, 'parts'), partNotes),
     recipes: named(children(tree, 'recipes'), (node) => pick(f.recipeFields, node)),

@@ -1,4 +1,5 @@
-import type { Job, Lot } from '../job/job';
+import type { Job } from '../job/job';
+import type { Lot } from '../job/loads';
 import { type Length, shortest, zero } from '../length/length';
 import type { Result } from '../length/result';
 import { fineOf, markAt } from '../length/tape';

@@ -1,5 +1,6 @@
 import { editBank, editFront, editThing } from '../../job/edits';
-import type { Job, Lot } from '../../job/job';
+import type { Job } from '../../job/job';
+import type { Lot } from '../../job/loads';
 import type { BandKind } from '../../length/bands';
 import type { Length, Ratio } from '../../length/length';
 import { stockOfBank } from '../../trade/boxes/drawers';

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { editThing } from '../../job/edits';
-import type { Job, Lot } from '../../job/job';
+import type { Job } from '../../job/job';
+import type { Lot } from '../../job/loads';
 import { inches, type Length, longest, type Ratio, ratio, zero } from '../../length/length';
 import { type BankPlan, stuffsRound, thingsIn } from '../../plan/bank-plan';
 import type { Plan } from '../../plan/plan';
