@@ -17,6 +17,7 @@ const atStep: Readonly<Record<Exclude<Caution, OwnCaution>, Part>> = {
   'old-finish': 'old-finishes',
   carry: 'lifting',
   shims: 'lifting',
+  'carry-in': 'lifting',
   hang: 'tall-units',
   level: 'tall-units',
   'finish-inside': 'finish',

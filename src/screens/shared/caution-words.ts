@@ -33,6 +33,10 @@ const words: Readonly<Record<Exclude<Caution, OwnCaution>, CautionWords>> = {
     'One drawer out until the case is fast.',
     'Not anchored, two open drawers bring it down. Fingers out from between box and case; children away.',
   ],
+  'carry-in': [
+    'Two people at least, drawers out first.',
+    'Weigh it up before you lift: Lift plan. Way cleared, nobody below on a stair, hands off the floor as it comes down. A tall case is held until it is fast.',
+  ],
   level: [
     'Anchor before anything is loaded.',
     'Drawers out; into a stud or solid fixing. First find pipes, wires, heating tubes; wiring: a licensed electrician. A tall case tips: children away, nobody below.',

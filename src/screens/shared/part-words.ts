@@ -91,6 +91,8 @@ export function partWord(name: Thing, copy?: CopyName): string {
       return name.named || 'Case';
     case 'scrap':
       return 'Test piece';
+    case 'job':
+      return 'The job';
     default:
       return `${words[name.role]}${some(' ', copy)}`;
   }

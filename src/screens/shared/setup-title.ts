@@ -27,9 +27,17 @@ export const benchWords: Partial<Record<What, string>> = {
   'box-up': 'Glue up the boxes',
   slide: 'Slides on their stick',
   hang: 'Hang the boxes',
-  level: 'Level and anchor',
+  'carry-in': 'Carry in',
+  level: 'Level',
+  anchor: 'Anchor',
+  'check-again': 'Check again',
   'front-on': 'Fit the fronts',
   pulls: 'Drill for the pull',
+  finish: 'Finish',
+  cure: 'Let it cure',
+  load: 'Load',
+  label: 'Label',
+  'look-back': 'Look back',
 };
 
 /** Heading of a setup: `Rip fence at`, `Dry-fit`, or what was said by hand. */

@@ -15,8 +15,16 @@ const benchSays: Partial<Record<What, string>> = {
   'box-up': 'dry, then glue; diagonals before it grips',
   slide: 'rests on the stick',
   hang: 'runs free, full out and home',
-  level: 'shims under the low feet, anchored, then tried again',
+  'carry-in': 'drawers out, the lower unit first',
+  level: 'shims under the low feet, front and back, left and right',
+  anchor: 'through the cleat, before anything goes in',
+  'check-again': 'all screws tight: level, plumb, not twisted',
   'front-on': 'on its shims, screwed from inside; then measure its far edge',
+  finish: 'pulls off, dust off, joints and slides masked',
+  cure: 'nothing goes in until it has',
+  load: 'the heavy things low, one drawer out at a time',
+  label: 'drawers and trays',
+  'look-back': 'what to do otherwise next time',
 };
 
 /** What lies in a joint. @example takesWords({ part: 'cleat', no: 2 }) // 'for cleat 2' */

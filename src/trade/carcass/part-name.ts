@@ -51,13 +51,13 @@ export type PieceName = {
   readonly recut?: boolean;
 };
 
-/** What else is worked on: the drawer as a whole, a slide of it, a case, and scrap for a test cut. */
+/** What else is worked on: the drawer as a whole, a slide of it, a case, scrap for a test cut, the job as a whole. */
 export type Thing =
   | PartName
   | (DrawerPlace & { readonly role: 'drawer' })
   | (DrawerPlace & { readonly role: 'slide'; readonly hand: Hand })
   | { readonly role: 'case'; readonly named: string }
-  | { readonly role: 'scrap' };
+  | { readonly role: 'scrap' | 'job' };
 
 /** What an operation is done to. */
 export type WorkName = Omit<PieceName, 'of'> & {

@@ -10,6 +10,7 @@ const steps = [
   'marks',
   'box-up',
   'hang',
+  'carry-in',
   'level',
   'front-on',
 ] as const satisfies readonly Operation['what'][];
@@ -25,6 +26,17 @@ const moments = [
   'load',
   'old-finish',
 ] as const;
+
+/** Steps that can hurt as another does. */
+const like: Partial<Record<Operation['what'], (typeof steps)[number] | (typeof moments)[number]>> = {
+  anchor: 'level',
+  'check-again': 'shims',
+  finish: 'finish-inside',
+  cure: 'finish-inside',
+  load: 'load',
+  label: 'load',
+  'look-back': 'load',
+};
 
 const hasOwn = (id: MachineId): id is OwnCaution => machineAt(id).caution === undefined;
 const atMachines = machineIds.filter(hasOwn);
@@ -43,7 +55,7 @@ export type Caution = (typeof cautions)[number];
  * @example cautionOf({ what: 'groove', setup: { machine: 'router' } }) // 'router'
  */
 export const cautionOf = ({ what, setup: { machine } }: Asked): Caution =>
-  steps.find((step) => step === what) ?? cautionAt(machine);
+  steps.find((step) => step === what) ?? like[what] ?? cautionAt(machine);
 
 const cautionAt = (id: MachineId): OwnCaution => {
   const code = cautionCode(id, machineAt(id));

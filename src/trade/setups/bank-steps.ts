@@ -2,6 +2,7 @@ import type { Length } from '../../length/length';
 import { zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import type { DrawerPlace, Thing } from '../carcass/part-name';
+import { installId, placeOfBank } from './install-steps';
 import { type Operation, opId, type What } from './operation';
 import { setupOf } from './setup';
 import type { Which } from './which';
@@ -71,21 +72,36 @@ const step = ({ bank, cut, copy, on, ...rest }: Step): Operation => ({
   ...rest,
 });
 
+type Cuts = ReadonlyMap<string, readonly string[]>;
+
+function cutsOf(all: readonly Operation[]): Cuts {
+  const cuts = new Map<string, string[]>();
+  for (const op of all) cuts.set(op.part, [...(cuts.get(op.part) ?? []), op.id]);
+  return cuts;
+}
+
 /**
  * What is done to banks of drawers beside their cuts: story stick, boxes glued, slides on sticks longest first, boxes
- * hung, the case levelled and anchored, fronts fitted one after another, pulls drilled.
+ * hung. Then their case is put up (`install-steps.ts`), and the fronts go on.
  *
  * @param all operations on the parts, by which each step knows what comes first
  */
-export function bankSteps(banks: readonly BankWork[], all: readonly Operation[]): readonly Operation[] {
-  const cuts = new Map<string, string[]>();
-  for (const op of all) cuts.set(op.part, [...(cuts.get(op.part) ?? []), op.id]);
-  const hung = banks.map((bank) => ({ bank, steps: untilHung(bank, cuts) }));
-  const levels = levelled(hung);
-  return [...hung.flatMap(({ steps }) => steps), ...levels, ...banks.flatMap((bank) => fronts(bank, cuts))];
+export function hungSteps(banks: readonly BankWork[], all: readonly Operation[]): readonly Operation[] {
+  const cuts = cutsOf(all);
+  return banks.flatMap((bank) => untilHung(bank, cuts));
 }
 
-function untilHung(bank: BankWork, cuts: ReadonlyMap<string, readonly string[]>): readonly Operation[] {
+/**
+ * Fronts fitted one after another once their case stands level and anchored, and pulls drilled.
+ *
+ * @param all operations on the parts, by which each step knows what comes first
+ */
+export function frontSteps(banks: readonly BankWork[], all: readonly Operation[]): readonly Operation[] {
+  const cuts = cutsOf(all);
+  return banks.flatMap((bank) => fronts(bank, cuts));
+}
+
+function untilHung(bank: BankWork, cuts: Cuts): readonly Operation[] {
   const boxes = bank.drawers.map((drawer) =>
     step({
       bank,
@@ -167,37 +183,10 @@ function slidesOf(bank: BankWork): readonly Operation[] {
   });
 }
 
-type Hung = { readonly bank: BankWork; readonly steps: readonly Operation[] };
-
-const levelId = (bank: BankWork): string => opId(`${bank.of ?? bank.id}~bench`, 'level', '1');
-
-/** A twisted case changes every reveal: level and anchored once, before any front of any bank in it. */
-function levelled(hung: readonly Hung[]): readonly Operation[] {
-  const byCase = new Map<string, Hung[]>();
-  for (const one of hung) byCase.set(levelId(one.bank), [...(byCase.get(levelId(one.bank)) ?? []), one]);
-  return [...byCase].flatMap(([id, [first, ...rest]]) =>
-    first
-      ? [
-          {
-            ...step({
-              bank: { ...first.bank, id: first.bank.of ?? first.bank.id },
-              cut: 'level',
-              copy: '1',
-              on: { role: 'case', named: '' },
-              what: 'level',
-              after: [first, ...rest].flatMap(({ steps }) =>
-                steps.filter((s) => s.what === 'hang').map((s) => s.id),
-              ),
-            }),
-            id,
-          },
-        ]
-      : [],
-  );
-}
-
-function fronts(bank: BankWork, cuts: ReadonlyMap<string, readonly string[]>): readonly Operation[] {
+function fronts(bank: BankWork, cuts: Cuts): readonly Operation[] {
   const columns = [...new Set(bank.drawers.map((d) => d.column))];
+  const place = placeOfBank(bank);
+  const stands = [installId(place, 'level'), installId(place, 'check-again')];
   return columns.flatMap((column) => {
     let before: readonly string[] = [];
     return bank.fitOrder.flatMap((no) => {
@@ -210,7 +199,7 @@ function fronts(bank: BankWork, cuts: ReadonlyMap<string, readonly string[]>): r
         copy: copyOf(drawer),
         on: { role: 'front', ...drawer.place },
         what: 'front-on',
-        after: [levelId(bank), ...own, ...before],
+        after: [...stands, ...own, ...before],
       });
       before = [on.id];
       return [on, ...drilled(bank, drawer, on.id)];

@@ -27,9 +27,17 @@ export type What =
   | 'box-up'
   | 'slide'
   | 'hang'
+  | 'carry-in'
   | 'level'
+  | 'anchor'
+  | 'check-again'
   | 'front-on'
-  | 'pulls';
+  | 'pulls'
+  | 'finish'
+  | 'cure'
+  | 'load'
+  | 'label'
+  | 'look-back';
 
 /** One cut one piece needs at one setup. */
 export type Operation = {

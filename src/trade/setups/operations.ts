@@ -2,8 +2,9 @@ import { compare, type Length, zero } from '../../length/length';
 import { markAt } from '../../length/tape';
 import type { Part } from '../carcass/part';
 import { isTested, type MachineId, machineAt } from '../machines/machines';
-import { type BankWork, bankSteps } from './bank-steps';
+import { type BankWork, frontSteps, hungSteps } from './bank-steps';
 import { benchSteps, dryFitId } from './bench-steps';
+import { installSteps } from './install-steps';
 import { crosscut, ripped } from './lies';
 import { type Operation, opId } from './operation';
 import { type Cutting, partOperations, piecesToCut } from './part-operations';
@@ -36,7 +37,8 @@ type JobWork = {
 
 /**
  * Every operation of a job with what must come before it: on a piece rip, length, grooves, rabbets; a test cut before
- * the first cut of a stack; the carcass dry-fitted and measured before what goes into it; inside finished, then glued.
+ * the first cut of a stack; the carcass dry-fitted and measured before what goes into it; inside finished, then glued;
+ * drawers; put up, finished and loaded.
  *
  * @param job its parts, cases and operations by hand; @param at shop figures and the marks of the job
  * @returns operations in trade order, widest rips first
@@ -52,8 +54,13 @@ export function operationsOf(job: JobWork, at: Cutting): readonly Operation[] {
   const byHand = job.parts.flatMap((part) => handWork(part, job, at));
   const all = [...cut, ...byHand];
   const steps = job.cases.flatMap((c) => benchSteps(c, job.parts, all));
-  const banks = bankSteps(job.banks ?? [], all);
-  return widestFirst(known(once([...marked(withTests(oneStop(all))), ...steps, ...banks])));
+  const banks = job.banks ?? [];
+  const hung = hungSteps(banks, all);
+  const fronts = frontSteps(banks, all);
+  const own = { cases: job.cases, banks };
+  const { standing, finishing } = installSteps(own, job.parts, [...all, ...steps, ...hung, ...fronts]);
+  const bench = [...steps, ...hung, ...standing, ...fronts, ...finishing];
+  return widestFirst(known(once([...marked(withTests(oneStop(all))), ...bench])));
 }
 
 /** The first cut that is fitted waits, and what follows waits with it. A rip waits only where its width is fitted. */

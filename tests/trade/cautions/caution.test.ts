@@ -56,8 +56,16 @@ const atWhat: Record<What, Caution | 'of its machine'> = {
   marks: 'marks',
   'box-up': 'box-up',
   hang: 'hang',
+  'carry-in': 'carry-in',
   level: 'level',
+  anchor: 'level',
+  'check-again': 'shims',
   'front-on': 'front-on',
+  finish: 'finish-inside',
+  cure: 'finish-inside',
+  load: 'load',
+  label: 'load',
+  'look-back': 'load',
 };
 
 const keysOf = <K extends string>(table: Readonly<Record<K, unknown>>): readonly K[] =>
@@ -77,16 +85,24 @@ describe('cautionOf', () => {
     const found = new Set(operations.map((op) => `${op.what} on ${op.setup.machine}: ${cautionOf(op)}`));
     expect([...found].sort()).toEqual([
       'along on fence: fence',
+      'anchor on bench: level',
       'box-up on bench: box-up',
+      'carry-in on bench: carry-in',
+      'check-again on bench: shims',
+      'cure on bench: finish-inside',
       'dry-fit on bench: dry-fit',
+      'finish on bench: finish-inside',
       'finish-inside on bench: finish-inside',
       'frame-on on bench: frame-on',
       'front-on on bench: front-on',
       'glue-up on bench: glue-up',
       'groove on stop: stop',
       'hang on bench: hang',
+      'label on bench: load',
       'length on crosscut: crosscut',
       'level on bench: level',
+      'load on bench: load',
+      'look-back on bench: load',
       'marks on stick: marks',
       'pins on dovetail: dovetail',
       'pulls on jig: jig',
@@ -106,7 +122,7 @@ describe('cautions', () => {
   test('is spelled so, for ever', () => {
     expect(cautions.join(' ')).toBe(
       'rip crosscut mitre stop fence router saw spacers index sliding rabbet notch lap dovetail stick jig hand ' +
-        'dry-fit finish-inside glue-up frame-on marks box-up hang level front-on ' +
+        'dry-fit finish-inside glue-up frame-on marks box-up hang carry-in level front-on ' +
         'sheet-cut stick-cut carry stack shims as-built load old-finish',
     );
   });

@@ -1,0 +1,127 @@
+import { zero } from '../../length/length';
+import type { Part } from '../carcass/part';
+import type { Thing } from '../carcass/part-name';
+import { type Operation, opId, type What } from './operation';
+import { setupOf } from './setup';
+
+/** Where something is put up: a case of the job, or a bank of drawers in a case that is none of the job's. */
+type Place = { readonly id: string; readonly named: string; readonly banks: readonly string[] };
+
+type Of = {
+  readonly cases: readonly { readonly id: string; readonly name: string }[];
+  readonly banks: readonly { readonly id: string; readonly of?: string | undefined }[];
+};
+
+/** What stands at the bench of a place once, as the last part of its id: frozen, ticks are kept under it. */
+const spelled = {
+  'carry-in': 'carryin',
+  level: 'level',
+  anchor: 'anchor',
+  'check-again': 'checkagain',
+  finish: 'finish',
+  cure: 'cure',
+  load: 'load',
+  label: 'label',
+  'look-back': 'lookback',
+} as const satisfies Partial<Record<What, string>>;
+
+type InstallStep = keyof typeof spelled;
+
+/** The bench of the whole job. */
+const ofJob = '';
+
+/** A step of putting up. @example installId('c1', 'level') // 'cut/c1~bench/level/1' */
+export const installId = (place: string, what: InstallStep): string =>
+  opId(`${place}~bench`, spelled[what], '1');
+
+/** The job looked back at, once. */
+export const lookBackId = installId(ofJob, 'look-back');
+
+/** Where a bank is put up: its case, or itself. */
+export const placeOfBank = ({ id, of }: Of['banks'][number]): string => of ?? id;
+
+/** Every place of a job where something is put up: its cases, then banks in cases that are none of the job's. */
+function placesOf({ cases, banks }: Of, worked: (of: string) => boolean): readonly Place[] {
+  const ids = [...cases.map((c) => c.id), ...banks.map(placeOfBank)];
+  return [...new Set(ids)].flatMap((id): readonly Place[] => {
+    const own = banks.filter((bank) => placeOfBank(bank) === id).map((bank) => bank.id);
+    const named = cases.find((c) => c.id === id)?.name ?? '';
+    return own.length > 0 || worked(id) ? [{ id, named, banks: own }] : [];
+  });
+}
+
+type Step = { readonly place: string; readonly on: Thing; readonly what: InstallStep };
+
+const step = ({ place, on, what }: Step, after: readonly string[]): Operation => ({
+  id: installId(place, what),
+  part: `${place}~bench`,
+  copy: '1',
+  name: { of: on },
+  what,
+  setup: setupOf({ machine: 'bench', on: { at: 'own', id: `${place || 'job'} ${what}` } }),
+  figure: zero,
+  after,
+});
+
+/**
+ * Steps of putting up before the fronts go on, and after the last pull: carried in, levelled, anchored, checked again
+ * once all is tightened, for a twisted case changes every reveal; then finished, cured, loaded, labelled; and the whole
+ * job looked back at. Nothing is loaded that is not anchored, whatever else was let go ahead.
+ *
+ * @param of cases and banks; @param parts those of the cases; @param done operations by which each step knows what
+ * comes first
+ * @returns steps before and after the fronts
+ */
+export function installSteps(
+  of: Of,
+  parts: readonly Part[],
+  done: readonly Operation[],
+): { readonly standing: readonly Operation[]; readonly finishing: readonly Operation[] } {
+  const cut = new Set(parts.filter((p) => p.stage === 'carcass').map((p) => p.of));
+  const places = placesOf(of, (id) => cut.has(id));
+  const idsOf = idsBy(done);
+  const finishing = places.flatMap((place) => finished(place, parts, idsOf));
+  const last = finishing.filter(({ what }) => what === 'load' || what === 'label').map(({ id }) => id);
+  const back = step({ place: ofJob, on: { role: 'job' }, what: 'look-back' }, last);
+  return {
+    standing: places.flatMap((place) => stood(place, of, parts, idsOf)),
+    finishing: places.length > 0 ? [...finishing, back] : [],
+  };
+}
+
+type IdsOf = (part: string, what?: readonly What[]) => readonly string[];
+
+function idsBy(done: readonly Operation[]): IdsOf {
+  const byPart = new Map<string, Operation[]>();
+  for (const op of done) byPart.set(op.part, [...(byPart.get(op.part) ?? []), op]);
+  return (part, what) =>
+    (byPart.get(part) ?? []).filter((op) => !what || what.includes(op.what)).map((op) => op.id);
+}
+
+const isBase = ({ name }: Part): boolean => name.role === 'baserail' || name.role === 'basecross';
+
+/** Boxes are hung in the shop; drawers come out again to carry the case. Whose case it is not, nobody carries it. */
+function stood(place: Place, of: Of, parts: readonly Part[], idsOf: IdsOf): readonly Operation[] {
+  const on: Thing = { role: 'case', named: place.named };
+  const at = (what: InstallStep, after: readonly string[]) => step({ place: place.id, on, what }, after);
+  const hung = place.banks.flatMap((bank) => idsOf(`${bank}~bench`, ['hang']));
+  const base = parts.filter((p) => p.of === place.id && isBase(p)).flatMap(({ id }) => idsOf(id));
+  const built = idsOf(`${place.id}~bench`, ['glue-up', 'frame-on']);
+  const own = of.cases.some((c) => c.id === place.id);
+  const carry = own ? [at('carry-in', [...built, ...hung, ...base])] : [];
+  const level = at('level', [...carry.map(({ id }) => id), ...hung]);
+  const anchor = at('anchor', [level.id]);
+  return [...carry, level, anchor, at('check-again', [anchor.id])];
+}
+
+/** Finish goes on when nothing more is cut or bored; what goes in waits until that has cured. */
+function finished(place: Place, parts: readonly Part[], idsOf: IdsOf): readonly Operation[] {
+  const on: Thing = { role: 'case', named: place.named };
+  const at = (what: InstallStep, after: readonly string[]) => step({ place: place.id, on, what }, after);
+  const fronts = place.banks.flatMap((bank) => idsOf(`${bank}~bench`, ['front-on', 'pulls']));
+  const cuts = parts.filter((p) => p.of === place.id).flatMap(({ id }) => idsOf(id));
+  const fast = [installId(place.id, 'anchor'), installId(place.id, 'check-again')];
+  const finish = at('finish', [...fast, ...cuts, ...fronts]);
+  const cure = at('cure', [finish.id]);
+  return [finish, cure, at('load', [...fast, cure.id]), at('label', [cure.id])];
+}
