@@ -19,6 +19,7 @@ import { ImportScreen } from '../screens/job/import';
 import { JobsScreen } from '../screens/job/jobs';
 import { PhoneScreen } from '../screens/job/phone';
 import { ShopScreen } from '../screens/job/shop';
+import { LoadsScreen } from '../screens/loads/loads';
 import { GrooveScreen, MachineScreen } from '../screens/machine/machine';
 import { ChangeScreen } from '../screens/marks/change';
 import { FitScreen } from '../screens/marks/fit';
@@ -73,7 +74,7 @@ export function LaterScreen({ route, bench }: ScreenProps) {
   }
 }
 
-type CaseAt = 'case' | 'built' | 'fronts' | 'bank' | 'opening' | 'boxes' | 'contents' | 'one';
+type CaseAt = 'case' | 'built' | 'fronts' | 'bank' | 'opening' | 'boxes' | 'contents' | 'one' | 'loads';
 type CaseRoute = Extract<Route, { readonly at: CaseAt }>;
 
 type StockAt = 'stock' | 'sheets' | 'layout' | 'pieces' | 'buy';
@@ -129,6 +130,8 @@ function caseScreen(route: CaseRoute, bench: Bench) {
       return <ContentsScreen key={route.id} bench={bench} id={route.id} />;
     case 'one':
       return <OneScreen bench={bench} id={route.id} what={route.what} step={route.step} />;
+    case 'loads':
+      return <LoadsScreen key={route.id} bench={bench} id={route.id} />;
     default:
       return assertNever(route);
   }

@@ -30,6 +30,7 @@ export type Route =
   | { readonly at: 'opening'; readonly id: string }
   | { readonly at: 'boxes'; readonly id: string }
   | { readonly at: 'contents'; readonly id: string }
+  | { readonly at: 'loads'; readonly id: string }
   | { readonly at: 'one'; readonly id: string; readonly what: string; readonly step?: string }
   | { readonly at: 'boards' }
   | { readonly at: 'marks'; readonly board: string }
@@ -69,6 +70,7 @@ const ofId = [
   'opening',
   'boxes',
   'contents',
+  'loads',
 ] as const;
 const ofBoard = ['marks', 'stops', 'change', 'tray'] as const;
 

@@ -96,7 +96,6 @@ export const counted = {
   frontScrews: 'screws',
   pulls: 'pulls',
 } as const;
-export const pounds = 'lb';
 
 export const amounts = {
   ratio: 'How many times the one above',

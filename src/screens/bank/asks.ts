@@ -1,6 +1,5 @@
-import { editBank, editFront, editThing } from '../../job/edits';
+import { editBank, editFront } from '../../job/edits';
 import type { Job } from '../../job/job';
-import type { Lot } from '../../job/loads';
 import type { BandKind } from '../../length/bands';
 import type { Length, Ratio } from '../../length/length';
 import { stockOfBank } from '../../trade/boxes/drawers';
@@ -9,8 +8,8 @@ import type { Bank, BankStock } from '../../trade/fronts/bank';
 import { frontNo } from '../../trade/fronts/bank';
 import { usualBank } from '../../trade/fronts/usual-bank';
 import type { Ask } from '../shared/ask';
+import { pounds } from '../shared/pounds';
 import * as words from './ask-words';
-import * as things from './contents-words';
 import { type BankLength, bankFieldNames, bankStockNames } from './words';
 
 /** What a figure of a bank is for, as far as that says how large it can be. */
@@ -61,7 +60,7 @@ const bankLength = (bank: Bank, field: BankLength, usual?: Length): Ask => ({
 const bankAmount = (bank: Bank, field: keyof typeof words.amounts): Ask => ({
   as: 'amount',
   title: words.amounts[field],
-  ...(field === 'rating' ? { unit: words.pounds } : {}),
+  ...(field === 'rating' ? { unit: pounds } : {}),
   now: bank[field],
   usual: field === 'rating' ? undefined : usualBank(bank)[field],
   save: (value) => editBank(bank.id, { [field]: value }),
@@ -199,44 +198,4 @@ export const boxHigh = (bank: Bank, no: number, most?: Length): Ask => ({
   usual: most,
   word: words.atMost,
   save: (value) => editFront(bank.id, no, { boxHigh: value }),
-});
-
-// A thing that goes into a drawer.
-
-export const thingTall = (thing: Lot): Ask => ({
-  as: 'length',
-  title: things.howTall(thing),
-  kind: 'place',
-  now: thing.tall,
-  save: (tall) => editThing(thing.id, { tall }),
-});
-
-export const thingLong = (thing: Lot): Ask => ({
-  as: 'length',
-  title: things.howLong(thing),
-  kind: 'place',
-  now: thing.long,
-  save: (long) => editThing(thing.id, { long }),
-});
-
-export const thingCount = (thing: Lot): Ask => ({
-  as: 'count',
-  title: things.howMany(thing),
-  now: thing.count,
-  save: (count) => editThing(thing.id, { count: count ?? 1 }),
-});
-
-export const thingName = (thing: Lot): Ask => ({
-  as: 'text',
-  title: things.what(thing),
-  now: thing.name,
-  save: (name) => editThing(thing.id, { name }),
-});
-
-export const thingHeavy = (thing: Lot): Ask => ({
-  as: 'amount',
-  title: things.howHeavy(thing),
-  unit: words.pounds,
-  now: thing.heavy,
-  save: (heavy) => editThing(thing.id, { heavy }),
 });

@@ -14,16 +14,15 @@ import type { Bank } from '../../trade/fronts/bank';
 import { frontNumbers } from '../../trade/fronts/stands';
 import { usualBank } from '../../trade/fronts/usual-bank';
 import { Bar } from '../../ui/bar';
-import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { type Ask, AskBlank } from '../shared/ask';
+import type { Ask } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { Caution } from '../shared/caution';
-import { Acts } from '../shared/sentence';
+import { LotLine } from '../shared/lot-line';
+import * as lot from '../shared/lot-words';
 import { UndoButton } from '../shared/undo-button';
 import { acidText } from './acid-words';
-import * as asks from './asks';
 import { bankIn } from './column-of';
 import * as words from './contents-words';
 import { NoBank } from './fronts';
@@ -91,49 +90,29 @@ function InOne({ bench, job, found, no, open, onOpen }: InOneProps) {
   const things = thingsIn(job, bank.id, no);
   const add = () =>
     void bench.act(
-      words.added,
-      editThing(bench.newId(), { bank: bank.id, front: no, count: 1, name: words.thing }),
+      lot.added,
+      editThing(bench.newId(), { bank: bank.id, front: no, count: 1, name: lot.thing }),
     );
   return (
     <section class="drawerrow" aria-label={drawerName(no)}>
       <div class="sechead bare">
         <h2 class="sec">{drawerName(no)}</h2>
         <button type="button" class="chip" onClick={add}>
-          <Icon name="plus" /> {words.addThing}
+          <Icon name="plus" /> {lot.addThing}
         </button>
       </div>
       {worked && drawer && <Room worked={worked} drawer={drawer} things={things} />}
       {things.map((thing) => (
-        <ThingLine key={thing.id} {...{ bench, thing, open, onOpen }} />
+        <LotLine
+          key={thing.id}
+          {...{ bench, job, thing, open, onOpen }}
+          parts={bench.plan.value?.parts ?? []}
+        />
       ))}
       {worked && drawer && (
         <Load stuff={bench.plan.value?.stuff ?? []} found={found} drawer={drawer} things={things} />
       )}
     </section>
-  );
-}
-
-type ThingProps = Pick<InOneProps, 'open' | 'onOpen'> & {
-  readonly bench: Pick<Bench, 'act'>;
-  readonly thing: Lot;
-};
-
-function ThingLine({ bench, thing, open, onOpen }: ThingProps) {
-  const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
-  const takeOut = () => void bench.act(words.takenOut(thing), editThing(thing.id, { gone: true }));
-  return (
-    <p class="fillin thing">
-      {words.line({
-        many: blank(asks.thingCount(thing)),
-        name: blank(asks.thingName(thing)),
-        tall: blank(asks.thingTall(thing)),
-        long: blank(asks.thingLong(thing)),
-        heavy: blank(asks.thingHeavy(thing)),
-      })}
-      <Acts>
-        <Chip label={words.takeOut} onTap={takeOut} />
-      </Acts>
-    </p>
   );
 }
 

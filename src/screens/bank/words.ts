@@ -1,4 +1,4 @@
-import { absolute, isZero, type Length, type Ratio } from '../../length/length';
+import { absolute, isZero, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import { markAt } from '../../length/tape';
 import { slideRoom } from '../../trade/boxes/box';
@@ -37,12 +37,6 @@ export const drawer = (no: number): string => `Drawer ${no}`;
 export const notInJob = 'These drawers are not in the job.';
 export const removeThese = 'Remove these drawers';
 export const removed = (bank: Pick<Bank, 'name'>): string => `${nameOf(bank)} removed`;
-
-/** A number of pounds, to the nearest quarter. */
-export const lb = (x: Ratio): string => {
-  const tenths = x.mul(10n).round();
-  return `${tenths.s < 0n ? '-' : ''}${tenths.n / 10n}${tenths.n % 10n ? `.${tenths.n % 10n}` : ''} lb`;
-};
 
 export const bankFieldNames: Record<BankLength, string> = {
   width: 'How wide the opening is',

@@ -107,7 +107,7 @@ function foundOf(job: Job, { id }: Case, worked: Plan['worked']): Found {
   const found = worked.get(id);
   if (!c || !found) return { problems: [], faults: [], worked: undefined };
   return found.ok
-    ? { problems: [], faults: workedFaults(found.value, job.banks), worked: found.value }
+    ? { problems: [], faults: workedFaults(found.value, job), worked: found.value }
     : { problems: found.error, faults: problemFaults(found.error, c), worked: undefined };
 }
 
@@ -168,6 +168,7 @@ function AddInside({ part: { c, act, onOpen }, newId }: AddProps) {
 const Aside = ({ bench, part: { c, act } }: Omit<SlipProps, 'found'>) => (
   <div class="pad-x adds">
     <Button look="quiet" label={words.built} onTap={() => bench.go({ at: 'built', id: c.id })} />
+    <Button look="quiet" label={words.loads} onTap={() => bench.go({ at: 'loads', id: c.id })} />
     <Button
       look="quiet"
       label={words.remove}

@@ -1,3 +1,5 @@
+import type { Job } from '../../job/job';
+import { type Span, spansOf, worstOf } from '../../plan/shelf-loads';
 import type { Case } from '../../trade/carcass/case';
 import type { PartName } from '../../trade/carcass/part-name';
 import type { Worked } from '../../trade/carcass/parts';
@@ -8,6 +10,7 @@ import { layOut } from '../../trade/grooves/lay-out';
 import type { Problem, Warning } from '../../trade/grooves/layout';
 import { problemText } from '../shared/layout-words';
 import { partWord } from '../shared/part-words';
+import { evenOver, feet, loadedOver } from '../shared/sag-words';
 import { warningText } from '../shared/warning-words';
 import { type Place, placeOf, placeOfWarning } from './places';
 import { caseProblemText, caseWarningText, onParts } from './problem-words';
@@ -29,14 +32,28 @@ export const problemFaults = (problems: readonly CaseProblem[], c: Case): readon
     .map((problem) => ({ ...placeOf(problem, c), text: caseProblemText(problem, c), stops: true }));
 
 /** What is to be said of a case that works out: of the grooves of its boards, then what is worth a look. */
-export const workedFaults = (worked: Worked, banks: readonly Bank[]): readonly Fault[] => {
+export const workedFaults = (worked: Worked, job: Job): readonly Fault[] => {
   const { case: c } = worked.sizes;
-  const warnings = warningsOf(worked, baysOfDrawers(c, banks));
+  const warnings = warningsOf(worked, baysOfDrawers(c, job.banks));
   return [
     ...layoutFaults(worked),
     ...warnings.map((x) => ({ ...placeOfWarning(x, c), text: caseWarningText(x, c), stops: false })),
+    ...spansOf(job, worked).flatMap(sagFault),
   ];
 };
+
+/** A shelf that would sag too far says so in its sentence: under what stands on it, else evenly loaded. */
+function sagFault(span: Span): readonly Fault[] {
+  const worst = worstOf(span);
+  const found = worst?.sag ?? span.even?.sag;
+  if (!found?.ok || !found.value.over) return [];
+  const { sag, over } = { sag: found.value, over: found.value.over };
+  const foot = feet[span.notes.use ?? 'other'];
+  const text = worst
+    ? loadedOver(span.shelf.span, worst, sag, over)
+    : evenOver(span.shelf.span, foot, sag, over);
+  return [{ at: `in ${span.inside.id}`, blanks: [], text, stops: false }];
+}
 
 /**
  * What is said beside the keys of a blank: what is wrong with it, and what the figure in hand makes wrong elsewhere.

@@ -7,6 +7,7 @@ export const back = 'Job';
 export const under = 'What goes in';
 export const noCase = 'This case is not in the job.';
 export const built = 'As built';
+export const loads = 'Loads';
 export const remove = 'Remove this case';
 export const removed = (name: string): string => `${name || title} removed`;
 export const parts = 'Parts';

@@ -21,6 +21,7 @@ import { InUse } from './in-use';
 import { Offcuts } from './offcuts';
 import { ReadChanges } from './read-changes';
 import { type Reading, ReadingSheet, Readings, Spread } from './readings';
+import { StuffSlip } from './stuff';
 import * as words from './words';
 
 type StockProps = {
@@ -89,6 +90,7 @@ function Sheet({ bench, job, stock, back }: PageProps) {
         <InUse bench={bench} stock={stock} cut={cut} onPlanned={() => setOpen('planned')} />
         <Kind stock={stock} act={bench.act} />
         <StockSlip bench={bench} stock={stock} open={ask} onOpen={setOpen} />
+        <StuffSlip stock={stock} open={ask} onOpen={setOpen} />
         <Offcuts bench={bench} stock={stock} offcuts={job.offcuts} />
         <Remove stock={stock} begun={isAnyBegun(bench, job, stock)} act={bench.act} leave={leave} />
       </main>

@@ -14,7 +14,7 @@ import { isMore, product, total } from './ratios';
 /** A load on a shelf, so far from its left end. Pounds, inches. */
 type PlacedLoad = { readonly pounds: Ratio; readonly at: Length };
 
-type Ends = { readonly left: Ratio; readonly right: Ratio };
+export type Ends = { readonly left: Ratio; readonly right: Ratio };
 
 /** `load` counts from 1; `by`: how far beyond the nearer end it stands. */
 type EndsError =

@@ -4,7 +4,7 @@ import { cubeRootUp } from './roots';
 import { type Edging, type Loaded, type Sag, sagOf } from './sag';
 
 /** What would bring a shelf under its limit, or how far it would bring it. Inches, pounds. */
-type SagCure =
+export type SagCure =
   /** With a strip along its front edge it would sag so far; `goes`: not past what is allowed. */
   | { readonly code: 'edging'; readonly sag: Length; readonly goes: boolean }
   /** An upright in the middle, the shelf cut there: half the span, half the load. */

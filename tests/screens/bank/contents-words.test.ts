@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { ratio } from '../../../src/length/length';
 import * as words from '../../../src/screens/bank/contents-words';
+import * as lot from '../../../src/screens/shared/lot-words';
 import { l } from '../../trade/grooves/sample';
 import { said } from '../said';
 
@@ -23,16 +24,16 @@ describe('what a drawer weighs', () => {
 });
 
 test('a thing without a name is a thing, also where it does not fit', () => {
-  expect(words.takenOut({ name: '' })).toBe('Thing taken out');
-  expect(words.what({ name: '' })).toBe('What it is: a thing');
-  expect(words.howTall({ name: 'Geode' })).toBe('Geode: how tall');
+  expect(lot.takenOut({ name: '' })).toBe('Thing taken out');
+  expect(lot.what({ name: '' })).toBe('What it is: a thing');
+  expect(lot.howTall({ name: 'Geode' })).toBe('Geode: how tall');
   expect(words.unfit(undefined, { code: 'too-tall', by: l('1/2') })).toBe('A thing is 1/2 too tall.');
   expect(words.unfit('Whelk', { code: 'too-long', by: l('3/4') })).toBe('Whelk is 3/4 too long.');
 });
 
 test('a line of a drawer holds its five blanks in their order', () => {
   const blanks = { many: '3', name: 'Geode', tall: '4', long: '6', heavy: '2' };
-  expect(said(words.line(blanks))).toBe('3 Geode, 4 tall, 6 long, 2 lb');
+  expect(said(lot.line(blanks))).toBe('3 Geode, 4 tall, 6 long, 2 lb');
 });
 
 test('contents first is offered only where it is off', () => {

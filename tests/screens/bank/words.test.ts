@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { ratio } from '../../../src/length/length';
-import { frontsProblemText, grooveText, lb, tailsErrorText } from '../../../src/screens/bank/words';
+import { frontsProblemText, grooveText, tailsErrorText } from '../../../src/screens/bank/words';
 import { exactly as w } from '../../../src/screens/shared/exact-words';
+import { lb } from '../../../src/screens/shared/pounds';
 import { tailsOf } from '../../../src/trade/boxes/tails';
 import { l } from '../../trade/grooves/sample';
 

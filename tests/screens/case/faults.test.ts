@@ -1,10 +1,13 @@
 import { describe, expect, test } from 'vitest';
+import { type Job, jobOf } from '../../../src/job/job';
 import { problemFaults, saysFor, workedFaults } from '../../../src/screens/case/faults';
 import type { Case, Inside } from '../../../src/trade/carcass/case';
 import { partsOf } from '../../../src/trade/carcass/parts';
 import { newBank } from '../../../src/trade/fronts/bank';
 import { l } from '../../length/write-figures';
 import { framedCase, plainCase, sheets, work } from '../../trade/carcass/sample-case';
+
+const job = jobOf('j', new Map());
 
 function faults(c: Case) {
   const found = partsOf(c, { stuff: sheets(), tape: '1/32' });
@@ -40,8 +43,8 @@ describe('a problem is said at the blank that makes it', () => {
 });
 
 describe('what is worth a look', () => {
-  const texts = (c: Case, ...banks: Parameters<typeof workedFaults>[1]) =>
-    workedFaults(work(c), banks)
+  const texts = (c: Case, ...banks: Job['banks']) =>
+    workedFaults(work(c), { ...job, banks })
       .map(({ text }) => text)
       .join(' ');
 
@@ -54,16 +57,42 @@ describe('what is worth a look', () => {
   });
 
   test('a stile over the trays is told at the stiles', () => {
-    const [left] = workedFaults(work(framedCase), []).filter(({ text }) => text.includes('left stile'));
+    const [left] = workedFaults(work(framedCase), job).filter(({ text }) => text.includes('left stile'));
     expect([left?.at, left?.blanks, left?.stops]).toEqual(['frame', ['How wide the stiles are'], false]);
   });
 
   test('two sides with the same grooves say it once, by their names', () => {
     // a shelf 1/4 over the bottom leaves a thin land beside the dado of the bottom
     const c = { ...plainCase, partitions: 0, inside: [shelf('a', '1/8')] };
-    const said = workedFaults(work(c), []).filter(({ at }) => at === 'in a');
+    const said = workedFaults(work(c), job).filter(
+      ({ at, text }) => at === 'in a' && !text.startsWith('Spans'),
+    );
     expect(said).toHaveLength(1);
     expect(said[0]?.text).toMatch(/^Left side and Right side: /);
+  });
+});
+
+describe('a shelf that would sag too far says so by itself', () => {
+  /** A bay of 28 1/2 and a shelf of 23/32, depth and all else of the plain case. */
+  const c = { ...plainCase, partitions: 0, width: l('29 15/16'), inside: [shelf('a', '20')] };
+  const said = (bay: Case) => workedFaults(work(bay), job).filter(({ at }) => at === 'in a');
+
+  test('at 40 pounds a square foot where nobody said what stands on it', () => {
+    // sag = 5 P L³ / (384 E I) with P = 40 L d / 144, I = d t³ / 12: .0434028 L⁴ / (E t³); E 1.2 million, t³ .371307:
+    // .0434028 × 659,750 / 445,568 = .0643; 28.5 / 600 = .0475; L³ = 445,568 / (600 × .0434028) = 17,110: 25.77
+    expect(said(c)).toEqual([
+      {
+        at: 'in a',
+        blanks: [],
+        stops: false,
+        text: 'Spans 28 1/2: at 40 pounds a square foot it sags 0.064, 0.017 more than .02 a foot, which it would keep over 25 3/4. Loads says what helps.',
+      },
+    ]);
+  });
+
+  test('one no longer than that says nothing', () => {
+    expect(said({ ...c, width: l('27 3/16') })).toEqual([]);
+    expect(said({ ...c, width: l('27 7/32') })).toEqual([expect.objectContaining({ stops: false })]);
   });
 });
 

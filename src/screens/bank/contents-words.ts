@@ -1,8 +1,7 @@
-import type { ComponentChildren as Blank } from 'preact';
 import type { Length, Ratio } from '../../length/length';
 import type { LoadSays } from '../../trade/boxes/contents';
 import { exactly as w } from '../shared/exact-words';
-import { lb } from './words';
+import { lb } from '../shared/pounds';
 
 export const say = (contentsFirst: boolean): string =>
   `Enter the tallest, longest and heaviest thing for each drawer. ${
@@ -10,29 +9,6 @@ export const say = (contentsFirst: boolean): string =>
       ? 'No front comes out lower than its things need.'
       : 'Turn on Contents first, and no front comes out lower than its things need.'
   }`;
-
-export const thing = 'Thing';
-export const addThing = 'A thing';
-export const added = 'A thing for a drawer';
-export const takeOut = 'Take it out';
-
-type Named = { readonly name: string };
-
-const nameOf = ({ name }: Named): string => name || thing;
-export const takenOut = (x: Named): string => `${nameOf(x)} taken out`;
-export const howTall = (x: Named): string => `${nameOf(x)}: how tall`;
-export const howLong = (x: Named): string => `${nameOf(x)}: how long`;
-export const howMany = (x: Named): string => `${nameOf(x)}: how many`;
-export const howHeavy = (x: Named): string => `${nameOf(x)}: pounds, one of them`;
-export const what = ({ name }: Named): string => `What it is: ${name || 'a thing'}`;
-
-type ThingBlanks = Readonly<Record<'many' | 'name' | 'tall' | 'long' | 'heavy', Blank>>;
-
-export const line = ({ many, name, tall, long, heavy }: ThingBlanks) => (
-  <>
-    {many} {name}, {tall} tall, {long} long, {heavy} lb
-  </>
-);
 
 /** What a drawer takes, behind a front so high. */
 export const room = (front: Length, most: { readonly tall: Length; readonly long: Length }): string =>
@@ -43,7 +19,7 @@ export const asks = (front: Length): string => `The tallest needs a front of at 
 export const unfit = (
   name: string | undefined,
   { code, by }: { readonly code: 'too-tall' | 'too-long'; readonly by: Length },
-): string => `${name || addThing} is ${w(by)} ${code === 'too-tall' ? 'too tall' : 'too long'}.`;
+): string => `${name || 'A thing'} is ${w(by)} ${code === 'too-tall' ? 'too tall' : 'too long'}.`;
 
 const verdicts = { over: ': too much', near: ': near it', within: '' } as const;
 

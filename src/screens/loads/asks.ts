@@ -1,0 +1,62 @@
+import { editJob, editShelf } from '../../job/edits';
+import type { Job } from '../../job/job';
+import { type Span, strip } from '../../plan/shelf-loads';
+import type { Ask } from '../shared/ask';
+import { partWord } from '../shared/part-words';
+import * as words from './words';
+
+export const nameOf = ({ part }: Pick<Span, 'part'>): string => partWord(part.name);
+
+export const failedAsk = ({ year }: Job): Ask => ({
+  as: 'text',
+  title: words.failedAsk,
+  now: year.failed ?? '',
+  save: (failed) => editJob({ failed: failed || undefined }),
+});
+
+/** The strip on its front edge: of a stick of the job, or none. */
+export const stripOf = (span: Span, job: Job): Ask => ({
+  as: 'choice',
+  title: words.stripTitle(nameOf(span)),
+  now: span.notes.strip ?? '',
+  choices: [
+    { value: '', label: words.noStrip },
+    ...job.stock.map((s) => ({ value: s.id, label: words.stripOf(s.name) })),
+  ],
+  save: (id) => editShelf(span.part.id, { strip: id || undefined }),
+});
+
+export const tallOf = (span: Span): Ask => ({
+  as: 'length',
+  title: words.tallTitle(nameOf(span)),
+  kind: 'length',
+  now: span.notes.tall,
+  usual: strip.tall,
+  save: (tall) => editShelf(span.part.id, { tall }),
+});
+
+export const backOf = (span: Span): Ask => ({
+  as: 'choice',
+  title: words.backTitle(nameOf(span)),
+  now: span.notes.glued ? 'glued' : 'loose',
+  choices: (['loose', 'glued'] as const).map((value) => ({ value, ...words.backs[value] })),
+  save: (how) => editShelf(span.part.id, { glued: how === 'glued' }),
+});
+
+export const yearsOf = (span: Span): Ask => ({
+  as: 'choice',
+  title: words.yearsTitle(nameOf(span)),
+  now: span.notes.years ? 'years' : 'while',
+  choices: (['while', 'years'] as const).map((value) => ({ value, ...words.lengths[value] })),
+  save: (how) => editShelf(span.part.id, { years: how === 'years' }),
+});
+
+const uses = ['other', 'school', 'library', 'hospital'] as const;
+
+export const useOf = (span: Span): Ask => ({
+  as: 'choice',
+  title: words.useTitle(nameOf(span)),
+  now: span.notes.use ?? 'other',
+  choices: uses.map((value) => ({ value, ...words.uses[value] })),
+  save: (use) => editShelf(span.part.id, { use: uses.find((x) => x === use) }),
+});

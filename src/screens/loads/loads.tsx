@@ -1,0 +1,86 @@
+import { useState } from 'preact/hooks';
+import type { Job } from '../../job/job';
+import { type Span, spansOf } from '../../plan/shelf-loads';
+import type { Case } from '../../trade/carcass/case';
+import { Bar } from '../../ui/bar';
+import type { Bench } from '../bench';
+import { type Ask, AskBlank } from '../shared/ask';
+import { AskDock } from '../shared/ask-dock';
+import { Caution } from '../shared/caution';
+import { GonePage } from '../shared/gone-page';
+import { LotLine } from '../shared/lot-line';
+import { UndoButton } from '../shared/undo-button';
+import { failedAsk } from './asks';
+import { ShelfSection } from './shelf';
+import * as words from './words';
+
+/** Shelf by shelf what stands on it, how far it sags, and what would help. */
+export function LoadsScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
+  const [open, setOpen] = useState<Ask>();
+  const job = bench.job.value;
+  const c = job?.cases.find((x) => x.id === id);
+  if (!job || !c) {
+    const leave = { label: words.toCase, word: true, onTap: () => bench.go({ at: 'job' }) };
+    return <GonePage title={words.title} leave={leave} says={words.noCase} />;
+  }
+  const found = bench.plan.value?.worked.get(id);
+  return (
+    <>
+      <Bar
+        title={words.title}
+        sub={c.name || words.toCase}
+        leave={{ label: words.toCase, onTap: () => bench.go({ at: 'case', id }) }}
+      >
+        <UndoButton bench={bench} />
+      </Bar>
+      <main class={open ? 'page docked' : 'page'}>
+        <Caution bench={bench} code="load" />
+        <p class="pad-x empty-line">{words.estimate}</p>
+        <p class="fillin">
+          {words.failedLine(<AskBlank ask={failedAsk(job)} open={open} onOpen={setOpen} />)}
+        </p>
+        {found?.ok ? (
+          spansOf(job, found.value).map((span) => (
+            <ShelfSection key={span.part.id} {...{ bench, job, span, open }} onOpen={setOpen} />
+          ))
+        ) : (
+          <p class="pad-x wrongline">{words.notWorked}</p>
+        )}
+        <Unplaced
+          {...{ bench, job, c, open }}
+          onOpen={setOpen}
+          spans={found?.ok ? spansOf(job, found.value) : []}
+        />
+      </main>
+      <AskDock ask={open} tape={job.tape} act={bench.act} onClose={() => setOpen(undefined)} />
+    </>
+  );
+}
+
+type UnplacedProps = {
+  readonly bench: Bench;
+  readonly job: Job;
+  readonly c: Case;
+  readonly spans: readonly Span[];
+  readonly open: Ask | undefined;
+  readonly onOpen: (ask: Ask) => void;
+};
+
+/** Things with no place, and those whose place is not there any more: nothing of them is dropped. */
+function Unplaced({ bench, job, c, spans, open, onOpen }: UnplacedProps) {
+  const parts = bench.plan.value?.parts ?? [];
+  const isLost = (part: string) =>
+    part.startsWith(`${c.id}~`) && !spans.some((span) => span.part.id === part);
+  const lost = job.things.filter((t) => t.part !== undefined && isLost(t.part));
+  const unplaced = job.things.filter((t) => t.part === undefined && t.bank === undefined);
+  if (lost.length + unplaced.length === 0) return null;
+  return (
+    <section class="drawerrow" aria-label={words.unplaced}>
+      <h2 class="sec">{words.unplaced}</h2>
+      {lost.length > 0 && <p class="wrongline">{words.lost}</p>}
+      {[...lost, ...unplaced].map((thing) => (
+        <LotLine key={thing.id} {...{ bench, job, parts, thing, open, onOpen }} />
+      ))}
+    </section>
+  );
+}

@@ -1,0 +1,122 @@
+import type { ComponentChildren as Blank } from 'preact';
+import type { Length, Ratio } from '../../length/length';
+import { type LoadedShelf, type Span, strip } from '../../plan/shelf-loads';
+import type { Ends } from '../../trade/loads/reactions';
+import type { SagCure } from '../../trade/loads/sag-cures';
+import type { Stuff } from '../../trade/loads/stuff';
+import { closely, exactly as w } from '../shared/exact-words';
+import { unweighed } from '../shared/lot-words';
+import { lb, tenths } from '../shared/pounds';
+import { stuffs } from '../shared/stuff-words';
+
+export const title = 'Loads';
+export const toCase = 'Case';
+export const noCase = 'This case is not in the job.';
+export const notWorked = 'The case does not work out yet: its page says what is missing.';
+export const estimate =
+  'Every figure here is an estimate. In a public place, ask who is responsible for what is loaded.';
+
+// What failed last time.
+
+export const failedAsk = 'What failed last time';
+export const failedLine = (blank: Blank) => <>What failed last time: {blank}.</>;
+
+// A shelf.
+
+/** What spans what, and how it is held and loaded. */
+export const shelf = (
+  { shelf: { span, deep, thick }, grain }: Pick<Span, 'shelf' | 'grain'>,
+  at: {
+    readonly stuff: Stuff;
+    readonly strip: Blank;
+    readonly tall: Blank | undefined;
+    readonly back: Blank;
+    readonly years: Blank;
+  },
+) => (
+  <>
+    Spans {w(span)}, {w(deep)} deep, {closely(thick)} {stuffs[at.stuff]} with its grain {grain} the span. On
+    its front edge {at.strip}
+    {at.tall && <> {at.tall} tall</>}; its back {at.back}; loaded {at.years}.
+  </>
+);
+
+export const reckonedWith = (stiff: Ratio, said: boolean): string =>
+  `Reckoned with ${tenths(stiff.div(1_000_000n) as Ratio)} million pounds a square inch, ${
+    said ? 'as entered' : 'the least of its kind'
+  }.`;
+
+export const stripTitle = (name: string): string => `${name}: strip on its front edge`;
+export const tallTitle = (name: string): string => `${name}: how tall the strip is`;
+export const backTitle = (name: string): string => `${name}: its back`;
+export const yearsTitle = (name: string): string => `${name}: how long it is loaded`;
+export const useTitle = (name: string): string => `${name}: where it stands`;
+export const noStrip = 'no strip';
+export const stripOf = (stock: string): string => `a strip of ${stock || 'a sheet without a name'}`;
+export const backs = {
+  loose: { label: 'stands free' },
+  glued: { label: 'is glued into the back', hint: 'a rough bound: the front half carries half' },
+} as const;
+export const lengths = {
+  while: { label: 'for a while' },
+  years: { label: 'for years', hint: 'it creeps: twice as far' },
+} as const;
+export const uses = {
+  other: { label: 'another place', hint: '40 pounds a square foot' },
+  school: { label: 'a school', hint: '50 pounds a square foot' },
+  library: { label: 'a library', hint: '50 pounds a square foot' },
+  hospital: { label: 'a hospital', hint: '50 pounds a square foot' },
+} as const;
+export const standsIn = (blank: Blank) => <>It stands in {blank}.</>;
+
+/** Which of several, where there are several. */
+export const piece = (no: number, of: number): string =>
+  of > 1 ? `No. ${no}, from the bottom up` : 'With its load';
+
+export const carries = ({ load, contents }: LoadedShelf, own: Ratio, not: number): string =>
+  `Carries about ${lb(load)}: things ${lb(contents)}, itself ${lb(own)}.${unweighed(not)}`;
+
+export const ends = ({ left, right }: Ends): string =>
+  `Its left end carries about ${lb(left)}, its right ${lb(right)}. What a fixing in a wall holds is for its maker.`;
+
+export const empty = (n: number, of: number): string =>
+  of === 1
+    ? 'Nothing is said to stand on it.'
+    : `Nothing is said to stand on ${n === of ? 'any' : 'the others'} of the ${of}.`;
+
+const unfits = {
+  'too-long': 'too long for it',
+  'too-wide': 'too wide for it',
+  'too-tall': 'too tall under the tray above',
+  beyond: 'past its right end',
+} as const;
+
+export const unfit = (
+  name: string,
+  { code, by }: { readonly code: keyof typeof unfits; readonly by: Length },
+) => `${name}: ${w(by)} ${unfits[code]}.`;
+
+export const pitch = (x: Length): string => `The tallest thing here asks for trays ${w(x)} apart at least.`;
+
+export const helps = 'What would help, each by itself';
+
+export function cure(found: SagCure): string {
+  switch (found.code) {
+    case 'edging':
+      return `A hardwood strip ${w(strip.thick)} thick and ${w(strip.tall)} tall along its front edge: ${closely(found.sag)}${found.goes ? '' : ', still too far'}.`;
+    case 'upright':
+      return `An upright in the middle, the shelf cut there: ${closely(found.sag)}${found.goes ? '' : ', still too far'}.`;
+    case 'thicker':
+      return `${w(found.thick)} thick of the same stuff.`;
+    case 'shorter':
+      return `A span of ${w(found.span)}.`;
+    case 'lighter':
+      return `Not over ${lb(found.load)}, itself among it.`;
+  }
+}
+
+export const drawn = (name: string): string =>
+  `${name} between its uprights, its sag drawn ten times as large`;
+export const tenfold = 'sag drawn tenfold, broken line: as far as allowed';
+export const unplaced = 'Not placed yet';
+export const lost = 'What these things stood on is not in the job any more.';

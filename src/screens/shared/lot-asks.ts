@@ -1,0 +1,103 @@
+import { editThing } from '../../job/edits';
+import type { Job } from '../../job/job';
+import type { Lot } from '../../job/loads';
+import type { Length } from '../../length/length';
+import type { Part } from '../../trade/carcass/part';
+import type { Ask } from './ask';
+import * as words from './lot-words';
+import { partWord } from './part-words';
+import { pounds } from './pounds';
+
+type Size = 'tall' | 'long' | 'wide' | 'from';
+
+const titles = { tall: words.howTall, long: words.howLong, wide: words.howWide, from: words.howFar } as const;
+
+/** A size of a thing; where it stands on its shelf has a usual place. */
+export const thingSize = (thing: Lot, field: Size, usual?: Length): Ask => ({
+  as: 'length',
+  title: titles[field](thing),
+  kind: 'place',
+  now: thing[field],
+  usual,
+  save: (value) => editThing(thing.id, { [field]: value }),
+});
+
+export const thingCount = (thing: Lot): Ask => ({
+  as: 'count',
+  title: words.howMany(thing),
+  now: thing.count,
+  save: (count) => editThing(thing.id, { count: count ?? 1 }),
+});
+
+export const thingName = (thing: Lot): Ask => ({
+  as: 'text',
+  title: words.what(thing),
+  now: thing.name,
+  save: (name) => editThing(thing.id, { name }),
+});
+
+export const thingHeavy = (thing: Lot): Ask => ({
+  as: 'amount',
+  title: words.howHeavy(thing),
+  unit: pounds,
+  now: thing.heavy,
+  save: (heavy) => editThing(thing.id, { heavy }),
+});
+
+export const thingLives = (thing: Lot): Ask => ({
+  as: 'text',
+  title: words.lives(thing),
+  now: thing.lives ?? '',
+  save: (lives) => editThing(thing.id, { lives: lives || undefined }),
+});
+
+/** Parts that things stand on: shelves and trays. */
+export const holds = ({ name }: Part): boolean => name.role === 'inside' && name.kind !== 'rail';
+
+/** Where it goes: a drawer of any bank, a shelf or a tray of any case, or nowhere yet. */
+export const thingGoes = (thing: Lot, { banks, cases }: Job, parts: readonly Part[]): Ask => ({
+  as: 'choice',
+  title: words.goes(thing),
+  now: placeOf(thing),
+  choices: [
+    ...banks.flatMap((bank) =>
+      Array.from({ length: bank.count }, (_, k) => ({
+        value: `drawer ${bank.id} ${k + 1}`,
+        label: words.drawerNo(bank.name || 'Drawers', k + 1),
+      })),
+    ),
+    ...parts.filter(holds).map((part) => {
+      const name = partWord(part.name);
+      const c = cases.find(({ id }) => id === part.of);
+      return {
+        value: `part ${part.id}`,
+        label: cases.length > 1 ? words.ofCase(c?.name || 'Case', name) : name,
+      };
+    }),
+    { value: '', label: words.nowhere },
+  ],
+  save: (place) => editThing(thing.id, placed(place)),
+});
+
+const placeOf = ({ bank, front, part }: Lot): string =>
+  part !== undefined
+    ? `part ${part}`
+    : bank !== undefined && front !== undefined
+      ? `drawer ${bank} ${front}`
+      : '';
+
+/** A thing stands in one place: what the other held of it is taken away. */
+function placed(place: string) {
+  const none = { bank: undefined, front: undefined, part: undefined, piece: undefined, from: undefined };
+  const [what, id, no] = place.split(' ');
+  if (what === 'part') return { ...none, part: id };
+  return what === 'drawer' ? { ...none, bank: id, front: Number(no) } : none;
+}
+
+/** Which one of several alike. */
+export const thingPiece = (thing: Lot, of: number): Ask => ({
+  as: 'count',
+  title: words.which(thing),
+  now: thing.piece ?? 1,
+  save: (piece) => editThing(thing.id, { piece: Math.min(Math.max(1, piece ?? 1), of) }),
+});

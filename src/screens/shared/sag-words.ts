@@ -1,0 +1,68 @@
+import type { Length } from '../../length/length';
+import { assertNever } from '../../length/result';
+import type { EvenLoad, LoadedShelf } from '../../plan/shelf-loads';
+import type { Sag, ShelfError } from '../../trade/loads/sag';
+import { unitInHand } from '../../ui/unit-in-hand';
+import { closely, exactly as w } from './exact-words';
+import { lb } from './pounds';
+
+/** Why a shelf is not reckoned, and what would do. */
+export function shelfErrorText(error: ShelfError): string {
+  if (error.code === 'stiff-missing')
+    return 'Solid wood with its grain across the span is no shelf: turn it, or enter how stiff it is on the page of its sheet.';
+  switch (error.what) {
+    case 'span':
+      return 'The bay has no width left to span.';
+    case 'deep':
+      return 'The shelf has no depth.';
+    case 'thick':
+      return 'The thickness of the shelf is not above nothing: measure its sheet.';
+    case 'load':
+      return 'What stands on it must weigh more than nothing.';
+    case 'stiff':
+      return 'How stiff its sheet is must be more than nothing.';
+    case 'edging':
+      return 'The strip on its edge must be thicker and taller than nothing.';
+    default:
+      return assertNever(error.what);
+  }
+}
+
+/** The shop's limit: a six-hundredth of the span. */
+const share = (): string => (unitInHand() === 'mm' ? '1 mm in 600' : '.02 a foot');
+
+/** How far it sags beside what is allowed; `rough`: its back is glued. */
+export const sags = ({ sag, allowed, over, rough }: Sag): string => {
+  const by = over ? `${closely(over)} too far` : 'within it';
+  return `Sags about ${closely(sag)} in the middle; ${share()} allows ${closely(allowed)}: ${by}.${
+    rough ? ' Its back is glued: a rough bound, no more.' : ''
+  }`;
+};
+
+/** What it could carry and span. */
+export const couldBe = (span: Length, { mostLoad, span: most, spanByFoot }: Sag): string =>
+  `Sags just as far as allowed under ${lb(mostLoad)} over ${w(span)}, or with this load over ${w(most)}; at as many pounds a foot, over ${w(spanByFoot)}.`;
+
+/** The line of the case page for a shelf that would sag too far under what stands on it. */
+export const loadedOver = (span: Length, { load }: LoadedShelf, found: Sag, over: Length): string =>
+  `Spans ${w(span)}: under about ${lb(load)} it sags ${closely(found.sag)}, ${closely(over)} more than ${share()}. Loads says what helps.`;
+
+/** The same with nothing said to stand on it: an even load by the standard. */
+export const evenOver = (span: Length, foot: number, found: Sag, over: Length): string =>
+  `Spans ${w(span)}: at ${foot} pounds a square foot it sags ${closely(found.sag)}, ${closely(over)} more than ${share()}, which it would keep over ${w(found.spanByFoot)}. Loads says what helps.`;
+
+/** Pounds a square foot of a use, as the sentence says it. */
+export const feet = { school: 50, hospital: 50, library: 50, other: 40 } as const;
+
+/** By the standard: the greatest span, and which limit fails. */
+export const standardSays = (even: Extract<EvenLoad['by'], { ok: true }>['value'], foot: number): string => {
+  const most = `By the Architectural Woodwork Standards, ${foot} pounds a square foot and span/144, it may span ${w(even.span)}`;
+  const past = even.lacks.map((lack) =>
+    lack.code === 'standard'
+      ? `it sags ${closely(lack.by)} past the standard`
+      : lack.code === 'cap'
+        ? `its ${lb(even.load)} are ${lb(lack.by)} over the 200 a shelf may have: not over ${w(even.spanByCap)}`
+        : `it sags ${closely(lack.by)} past ${share()}`,
+  );
+  return past.length === 0 ? `${most}; it keeps both limits.` : `${most}; ${past.join('; ')}.`;
+};

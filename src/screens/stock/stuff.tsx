@@ -1,0 +1,93 @@
+import { editStock } from '../../job/edits';
+import type { Stock } from '../../job/job';
+import { asInches, asNumber, inches, type Ratio, ratio } from '../../length/length';
+import { roundTo } from '../../length/round';
+import { stuffOf } from '../../plan/plan';
+import { kindOf, stiffOf } from '../../plan/stuff-of';
+import { perFootOf, type Stuff } from '../../trade/loads/stuff';
+import { species } from '../../trade/movement/species';
+import { type Ask, AskBlank } from '../shared/ask';
+import { pounds } from '../shared/pounds';
+import { speciesWord, stuffs } from '../shared/stuff-words';
+import * as words from './stuff-words';
+
+type StuffProps = {
+  readonly stock: Stock;
+  readonly open: Ask | undefined;
+  readonly onOpen: (ask: Ask) => void;
+};
+
+const kinds = ['ply', 'hardwood', 'softwood', 'pressed'] as const satisfies readonly Stuff[];
+
+const stuffAsk = (stock: Stock): Ask => ({
+  as: 'choice',
+  title: words.whatStuff,
+  now: kindOf(stock),
+  choices: kinds.map((value) => ({
+    value,
+    label: stuffs[value],
+    ...(value === 'pressed' ? { hint: words.pressedHint } : {}),
+  })),
+  save: (stuff) => editStock(stock.id, { stuff: kinds.find((x) => x === stuff) }),
+});
+
+const speciesAsk = (stock: Stock): Ask => ({
+  as: 'choice',
+  title: words.whatSpecies,
+  now: stock.species ?? '',
+  choices: [
+    { value: '', label: words.notSaid },
+    ...species.map((value) => ({ value, label: speciesWord(value) })),
+  ],
+  save: (value) => editStock(stock.id, { species: value || undefined }),
+});
+
+const sawnAsk = (stock: Stock): Ask => ({
+  as: 'choice',
+  title: words.howSawn,
+  now: stock.quartersawn ? 'quarter' : 'flat',
+  choices: (['flat', 'quarter'] as const).map((value) => ({ value, ...words.sawn[value] })),
+  save: (how) => editStock(stock.id, { quartersawn: how === 'quarter' }),
+});
+
+/** To a hundredth of a pound: what stands in is an estimate. */
+const hundredth = (x: Ratio): Ratio => asNumber(roundTo(asInches(x), inches(1n, 100n), 'halfExpand').value);
+
+const heavyAsk = (stock: Stock): Ask => {
+  const [stuff] = stuffOf(stock);
+  return {
+    as: 'amount',
+    title: words.howHeavy,
+    unit: pounds,
+    now: stock.perFoot,
+    usual: stuff && hundredth(perFootOf(kindOf(stock), stuff.thickness)),
+    save: (perFoot) => editStock(stock.id, { perFoot }),
+  };
+};
+
+const stiffAsk = (stock: Stock): Ask => ({
+  as: 'amount',
+  title: words.howStiff,
+  unit: words.millions,
+  now: stock.stiff,
+  usual: stiffOf(stock, 'along')?.div(ratio(1_000_000n)) as Ratio | undefined,
+  save: (stiff) => editStock(stock.id, { stiff }),
+});
+
+/** What the stock is of: its weight, its stiffness and its moving go by it. */
+export function StuffSlip({ stock, open, onOpen }: StuffProps) {
+  const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
+  const kind = kindOf(stock);
+  const solid =
+    kind === 'hardwood' || kind === 'softwood'
+      ? { species: blank(speciesAsk(stock)), sawn: blank(sawnAsk(stock)) }
+      : undefined;
+  return (
+    <section class="fillin" aria-label={words.title}>
+      {words.line(blank(stuffAsk(stock)), solid, {
+        heavy: blank(heavyAsk(stock)),
+        stiff: blank(stiffAsk(stock)),
+      })}
+    </section>
+  );
+}

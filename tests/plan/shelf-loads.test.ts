@@ -1,0 +1,124 @@
+import { describe, expect, test } from 'vitest';
+import { editPart, editShelf, editStock, editThing } from '../../src/job/edits';
+import type { Change } from '../../src/job/entry';
+import { type Length, type Ratio, ratio } from '../../src/length/length';
+import { toWhole } from '../../src/length/round';
+import { pitchFor, spansOf, worstOf } from '../../src/plan/shelf-loads';
+import { l, w } from '../length/write-figures';
+import { caseDecided } from './carried-cabinet-case';
+import { worked } from './job-of';
+
+function spans(...more: readonly (readonly Change[])[]) {
+  const { job, plan } = worked([...caseDecided, ...more.flat()]);
+  const found = plan.worked.get('case');
+  if (!found?.ok) throw new Error('case');
+  const all = spansOf(job, found.value);
+  const [trays, shelf] = all;
+  if (!trays || !shelf) throw new Error('spans');
+  return { all, trays, shelf };
+}
+
+const thousandths = (x: Length): bigint => toWhole(x.mul(1000n) as unknown as Ratio, 'halfExpand');
+const tenth = (x: Ratio): string => x.valueOf().toFixed(1);
+
+const stiff = editStock('sheetb', { stiff: ratio(13n, 10n) });
+/** Thirteen of 5 pounds on the fixed shelf. */
+const ores = editThing('ores', { name: 'Ore', part: 'case~shelf', count: 13, heavy: ratio(5n) });
+
+describe('a shelf in its bay', () => {
+  test('spans the bay, as deep as the case in front of its back; the rail is no shelf', () => {
+    const { all, shelf } = spans();
+    expect(all.map(({ part }) => part.id)).toEqual(['case~trays', 'case~shelf']);
+    expect([w(shelf.shelf.span), w(shelf.shelf.deep), w(shelf.shelf.thick)]).toEqual([
+      '18 7/64',
+      '17 7/32',
+      '23/32',
+    ]);
+    expect(shelf.loaded).toEqual([]);
+    expect(worstOf(shelf)).toBeUndefined();
+  });
+
+  test('carries what stands on it and itself', () => {
+    // itself: 18 43/64 × 17 7/32 / 144 × 2.2 = 4.91; E 1.3 million, I = 17.21875 × .371307 / 12 = .53279:
+    // 5 × 69.91 × 18.109³ / (384 × 1,300,000 × .53279) = .0078; allowed 18.109 / 600 = .0302
+    const [one] = spans(stiff, ores).shelf.loaded;
+    if (!one?.sag.ok) throw new Error('sag');
+    expect([tenth(one.contents), tenth(one.load), one.unweighed]).toEqual(['65.0', '69.9', 0]);
+    expect([thousandths(one.sag.value.sag), thousandths(one.sag.value.allowed)]).toEqual([8n, 30n]);
+    expect(one.cures).toEqual([]);
+  });
+
+  test('loaded for years it sags twice as far, with its grain across the span as the stuff is across', () => {
+    // across: the least of plywood, .6 million, against 1.2 along: twice as far
+    const sag = (...more: readonly (readonly Change[])[]) => {
+      const found = spans(ores, ...more).shelf.loaded[0]?.sag;
+      if (!found?.ok) throw new Error('sag');
+      return found.value.sag;
+    };
+    expect(sag(editShelf('case~shelf', { years: true })).equals(sag().mul(2n))).toBe(true);
+    expect(sag(editPart('case~shelf', { lies: 'across' })).equals(sag().mul(2n))).toBe(true);
+  });
+
+  test('solid wood across its grain is asked for its stiffness, never assumed', () => {
+    const [one] = spans(
+      ores,
+      editStock('sheetb', { stuff: 'hardwood' }),
+      editPart('case~shelf', { lies: 'across' }),
+    ).shelf.loaded;
+    expect(one?.sag).toMatchObject({ ok: false, error: { code: 'stiff-missing' } });
+  });
+
+  test('a strip on its edge makes it stiffer and heavier; without its stock it is none', () => {
+    const strip = editShelf('case~shelf', { strip: 'oak', tall: l('2') });
+    const { shelf } = spans(strip);
+    expect(shelf.shelf.edging).toMatchObject({ thick: l('3/4'), tall: l('2'), stiff: ratio(1500000n) });
+    // 18 43/64 × 2 / 144 × 2.8 = .73 more than 4.91
+    expect(tenth(shelf.own)).toBe('5.6');
+    expect(spans(editShelf('case~shelf', { strip: 'none' })).shelf.shelf.edging).toBeUndefined();
+  });
+
+  test('each end carries its share by where a thing stands', () => {
+    // 65 at 6 of 18.109: left 65 × 12.109 / 18.109 = 43.46, half of itself 2.46; right 21.54 and 2.46
+    const [one] = spans(ores, editThing('ores', { from: l('6') })).shelf.loaded;
+    if (!one?.ends.ok) throw new Error('ends');
+    expect([tenth(one.ends.value.left), tenth(one.ends.value.right)]).toEqual(['45.9', '24.0']);
+  });
+
+  test('what does not go on is told by how much', () => {
+    const [one] = spans(ores, editThing('ores', { long: l('18 1/4'), wide: l('17 1/4'), tall: l('40') }))
+      .shelf.loaded;
+    expect(one?.unfit.map(({ code, by }) => [code, w(by)])).toEqual([
+      ['too-long', '9/64'],
+      ['too-wide', '1/32'],
+    ]);
+    const [just] = spans(ores, editThing('ores', { long: l('18 7/64'), wide: l('17 7/32') })).shelf.loaded;
+    expect(just?.unfit).toEqual([]);
+  });
+});
+
+describe('trays', () => {
+  const flat = editThing('flat', {
+    name: 'Fossil',
+    part: 'case~trays',
+    piece: 4,
+    tall: l('1 1/2'),
+    heavy: ratio(2n),
+  });
+
+  test('each with its own things; what is too tall under the next asks for another pitch', () => {
+    // 1 13/16 less 11/32 is 1 15/32: 1/32 too tall; 1 1/2 + 11/32 = 1 27/32 apart
+    const { trays } = spans(flat, editThing('two', { part: 'case~trays', heavy: ratio(9n) }));
+    expect(trays.loaded.map(({ piece, things }) => [piece, things.map(({ id }) => id)])).toEqual([
+      [1, ['two']],
+      [4, ['flat']],
+    ]);
+    expect(trays.loaded[1]?.unfit.map(({ code, by }) => [code, w(by)])).toEqual([['too-tall', '1/32']]);
+    expect(pitchFor(trays)).toEqual(l('1 27/32'));
+    expect(worstOf(trays)?.piece).toBe(1);
+  });
+
+  test('no standard is told of them, and no pitch where nothing tall is said', () => {
+    const { trays, shelf } = spans();
+    expect([trays.even, pitchFor(trays), pitchFor(shelf)]).toEqual([undefined, undefined, undefined]);
+  });
+});
