@@ -9,11 +9,19 @@ test('a shelf says what it spans, of what, and how it is held and loaded', () =>
     grain: 'along',
     shelf: { span: l('18 7/64'), deep: l('17 7/32'), thick: l('23/32') },
   } as const;
-  const at = { stuff: 'ply', strip: 'no strip', tall: undefined, back: 'stands free', years: 'for a while' } as const;
+  const at = {
+    stuff: 'ply',
+    strip: 'no strip',
+    tall: undefined,
+    back: 'stands free',
+    years: 'for a while',
+  } as const;
   expect(said(words.shelf(span, at))).toBe(
     'Spans 18 7/64, 17 7/32 deep, 0.719 plywood with its grain along the span. On its front edge no strip; its back stands free; loaded for a while.',
   );
-  expect(said(words.shelf(span, { ...at, strip: 'a strip of Oak', tall: '2' }))).toContain('a strip of Oak 2 tall;');
+  expect(said(words.shelf(span, { ...at, strip: 'a strip of Oak', tall: '2' }))).toContain(
+    'a strip of Oak 2 tall;',
+  );
 });
 
 test('what it is reckoned with says whether somebody entered it', () => {
@@ -34,15 +42,21 @@ describe('what helps', () => {
     expect(words.cure({ code: 'edging', sag: l('0.037'), goes: true })).toBe(
       'A hardwood strip 3/4 thick and 1 1/2 tall along its front edge: 0.037.',
     );
-    expect(words.cure({ code: 'upright', sag: l('0.09'), goes: false })).toMatch(/: 0\.090, still too far\.$/);
+    expect(words.cure({ code: 'upright', sag: l('0.09'), goes: false })).toMatch(
+      /: 0\.090, still too far\.$/,
+    );
     expect(words.cure({ code: 'thicker', thick: l('25/32') })).toBe('25/32 thick of the same stuff.');
     expect(words.cure({ code: 'shorter', span: l('34 1/4') })).toBe('A span of 34 1/4.');
-    expect(words.cure({ code: 'lighter', load: ratio(604n, 10n) })).toBe('Not over 60.4 lb, itself among it.');
+    expect(words.cure({ code: 'lighter', load: ratio(604n, 10n) })).toBe(
+      'Not over 60.4 lb, itself among it.',
+    );
   });
 });
 
 test('what does not go on says by how much', () => {
-  expect(words.unfit('Fern', { code: 'too-tall', by: l('1/32') })).toBe('Fern: 1/32 too tall under the tray above.');
+  expect(words.unfit('Fern', { code: 'too-tall', by: l('1/32') })).toBe(
+    'Fern: 1/32 too tall under the tray above.',
+  );
   expect(words.unfit('Fern', { code: 'beyond', by: l('2') })).toBe('Fern: 2 past its right end.');
 });
 

@@ -14,9 +14,15 @@ test('where they live and where they go; of several alike, which', () => {
   expect(said(words.moves({ lives: 'a box', goes: 'Drawers: drawer 2', piece: undefined }))).toBe(
     'Now in a box; they go to Drawers: drawer 2.',
   );
-  expect(said(words.moves({ lives: 'a box', goes: 'Tray, bay 1', piece: '4' }))).toMatch(/to Tray, bay 1 no\. 4\.$/);
+  expect(said(words.moves({ lives: 'a box', goes: 'Tray, bay 1', piece: '4' }))).toMatch(
+    /to Tray, bay 1 no\. 4\.$/,
+  );
 });
 
 test('one thing, several, or none not weighed', () => {
-  expect([0, 1, 2].map(words.unweighed)).toEqual(['', ' 1 thing is not weighed.', ' 2 things are not weighed.']);
+  expect([0, 1, 2].map(words.unweighed)).toEqual([
+    '',
+    ' 1 thing is not weighed.',
+    ' 2 things are not weighed.',
+  ]);
 });

@@ -15,8 +15,8 @@ test('a sheet is asked for no species, solid wood for species and how it is sawn
 });
 
 test('every species is written as it is spelled', () => {
-  expect(['red-oak', 'douglas-fir', 'yellow-poplar', 'western-redcedar'].map((key) => speciesWord(key as never))).toEqual(
-    ['red oak', 'Douglas-fir', 'yellow-poplar', 'western redcedar'],
-  );
+  expect(
+    ['red-oak', 'douglas-fir', 'yellow-poplar', 'western-redcedar'].map((key) => speciesWord(key as never)),
+  ).toEqual(['red oak', 'Douglas-fir', 'yellow-poplar', 'western redcedar']);
   expect(new Set(species.map(speciesWord)).size).toBe(species.length);
 });
