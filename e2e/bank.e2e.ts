@@ -127,7 +127,7 @@ test('an opening measured out of square, five fronts, three fitted, what is left
     await expect(page.locator('.giant .sr').first()).toContainText('21 and 23/32 inches');
 
     // the same ticks in Cuts: two fronts and two slides; and what was said to be done before them, the rip and the
-    // length of the first front, the case levelled, the frame on
+    // length of the first front, the case checked again once anchored, the frame on
     await page.goto(`${server.url}#/cuts`);
     await expect(page.locator('.bar .sub')).toHaveText(/^8 of \d+ cut/);
   } finally {

@@ -186,7 +186,7 @@ function slidesOf(bank: BankWork): readonly Operation[] {
 function fronts(bank: BankWork, cuts: Cuts): readonly Operation[] {
   const columns = [...new Set(bank.drawers.map((d) => d.column))];
   const place = placeOfBank(bank);
-  const stands = [installId(place, 'level'), installId(place, 'check-again')];
+  const stands = installId(place, 'check-again');
   return columns.flatMap((column) => {
     let before: readonly string[] = [];
     return bank.fitOrder.flatMap((no) => {
@@ -199,7 +199,7 @@ function fronts(bank: BankWork, cuts: Cuts): readonly Operation[] {
         copy: copyOf(drawer),
         on: { role: 'front', ...drawer.place },
         what: 'front-on',
-        after: [...stands, ...own, ...before],
+        after: [stands, ...own, ...before],
       });
       before = [on.id];
       return [on, ...drilled(bank, drawer, on.id)];
