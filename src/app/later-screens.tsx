@@ -15,6 +15,10 @@ import { DoubleScreen } from '../screens/double/double';
 import { FigureScreen } from '../screens/figure/figure';
 import { HandOverScreen } from '../screens/handover/handover';
 import { TakeInScreen } from '../screens/handover/take-in';
+import { FinishScreen } from '../screens/install/finish';
+import { LabelsScreen } from '../screens/install/labels';
+import { LookBackScreen } from '../screens/install/look-back';
+import { ScrewsScreen } from '../screens/install/screws';
 import { ImportScreen } from '../screens/job/import';
 import { JobsScreen } from '../screens/job/jobs';
 import { PhoneScreen } from '../screens/job/phone';
@@ -74,12 +78,15 @@ export function LaterScreen({ route, bench }: ScreenProps) {
   }
 }
 
+type InstallAt = 'screws' | 'finish' | 'labels' | 'lookback';
+type InstallRoute = Extract<Route, { readonly at: InstallAt }>;
+
 type CaseAt = 'case' | 'built' | 'fronts' | 'bank' | 'opening' | 'boxes' | 'contents' | 'one' | 'loads';
 type CaseRoute = Extract<Route, { readonly at: CaseAt }>;
 
 type StockAt = 'stock' | 'sheets' | 'layout' | 'pieces' | 'buy';
 type CutsAt = 'cuts' | 'setup' | 'stack' | 'shims' | 'parts' | 'part';
-type PieceRoute = CaseRoute | Extract<Route, { readonly at: StockAt | CutsAt }>;
+type PieceRoute = CaseRoute | InstallRoute | Extract<Route, { readonly at: StockAt | CutsAt }>;
 
 /** Stock, its layout, and the cuts of parts. */
 function pieceScreen(route: PieceRoute, bench: Bench) {
@@ -112,7 +119,7 @@ function pieceScreen(route: PieceRoute, bench: Bench) {
 }
 
 /** A case and its drawers. */
-function caseScreen(route: CaseRoute, bench: Bench) {
+function caseScreen(route: CaseRoute | InstallRoute, bench: Bench) {
   switch (route.at) {
     case 'case':
       return <CaseScreen key={route.id} bench={bench} id={route.id} />;
@@ -132,6 +139,22 @@ function caseScreen(route: CaseRoute, bench: Bench) {
       return <OneScreen bench={bench} id={route.id} what={route.what} step={route.step} />;
     case 'loads':
       return <LoadsScreen key={route.id} bench={bench} id={route.id} />;
+    default:
+      return installScreen(route, bench);
+  }
+}
+
+/** A case put up, and the job looked back at. */
+function installScreen(route: InstallRoute, bench: Bench) {
+  switch (route.at) {
+    case 'screws':
+      return <ScrewsScreen key={route.id} bench={bench} id={route.id} />;
+    case 'finish':
+      return <FinishScreen key={route.id} bench={bench} id={route.id} />;
+    case 'labels':
+      return <LabelsScreen bench={bench} />;
+    case 'lookback':
+      return <LookBackScreen bench={bench} />;
     default:
       return assertNever(route);
   }

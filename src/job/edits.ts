@@ -4,6 +4,7 @@ import * as b from './bank-fields';
 import type { Change } from './entry';
 import * as f from './fields';
 import { boardFields, type Field, jobFields, runFields, stockFields, wideFields } from './fields';
+import * as i from './install-fields';
 import { liftFields, shelfFields, solidFields } from './loads-fields';
 import * as r from './room-fields';
 
@@ -112,6 +113,13 @@ export const editJoint = (op: string, joint: Patch<typeof f.widthFields>) =>
 /** Lets a blocked operation go ahead, and says why. */
 export const letAheadOf = (op: string, why: string | undefined) =>
   edits(`let/${op.replace(/^cut\//, '')}/`, f.letFields, { why });
+export const editPutUp = (place: string, patch: Patch<typeof i.putUpFields>) =>
+  edits(`putup/${place}/`, i.putUpFields, patch);
+export const editScrews = (id: string, patch: Patch<typeof i.screwFields>) =>
+  edits(`screws/${id}/`, i.screwFields, patch);
+/** One thing to do otherwise next time. */
+export const editNextTime = (id: string, patch: Patch<typeof i.nextFields>) =>
+  edits(`next/${id}/`, i.nextFields, patch);
 export const editRoom = (patch: Patch<typeof r.roomFields>) => edits('room/', r.roomFields, patch);
 /** One spot of the walls: wide across, and off each plumb line. */
 export const editAcross = (id: string, patch: Patch<typeof r.acrossFields>) =>

@@ -14,6 +14,7 @@ import type { Json } from './entry';
 import * as f from './fields';
 import { boardFields, jobFields, runFields, stockFields, wideFields } from './fields';
 import { inUnitsOf } from './in-units';
+import { type Install, installOf } from './install';
 import { type BadPlace, badPlacesOf, baysOf, placesOf, readingsOf } from './listed';
 import { type Loads, type Lot, loadsOf } from './loads';
 import { type Room, roomOf, type Stand, standOf } from './room';
@@ -93,46 +94,47 @@ export type PartNotes = Partial<Board> &
   };
 
 /** A job as decided and measured: worked out from its log, never stored. */
-export type Job = Loads & {
-  readonly id: string;
-  readonly name: string;
-  readonly place: string;
-  readonly note: string;
-  readonly tape: Tape;
-  /** Whose usual figures stand in, where that is not the unit of its marks: something was cut when that changed. */
-  readonly usual?: Units;
-  readonly boards: readonly Board[];
-  readonly stock: readonly Stock[];
-  readonly cases: readonly Case[];
-  readonly banks: readonly Bank[];
-  readonly things: readonly Lot[];
-  readonly offcuts: readonly Offcut[];
-  /** The plan taken up: how each sheet is cut. */
-  readonly sheets: readonly PlanSheet[];
-  /** By stock. */
-  readonly proofs: Readonly<Record<string, PlanProof>>;
-  readonly over?: Length;
-  readonly overStick?: Length;
-  readonly carry?: Ratio;
-  readonly guideOnly?: boolean;
-  readonly work: readonly HandWork[];
-  readonly parts: Readonly<Record<string, PartNotes>>;
-  /** By key of a setup, or of its build. */
-  readonly recipes: Readonly<Record<string, Recipe>>;
-  /** Reasons by operation. */
-  readonly let: Readonly<Record<string, string>>;
-  /** How wide and how deep a ticked joint was cut, by operation. */
-  readonly widths: Readonly<Record<string, Joint>>;
-  readonly standing?: string;
-  /** ISO 8601, when the job was deleted; it can come back for 30 days. */
-  readonly deleted?: string;
-  /** The room it goes into, as measured. */
-  readonly room: Room;
-  /** How each case stands in it, by case. */
-  readonly stands: Readonly<Record<string, Stand>>;
-  /** Paths whose values could not be read; their defaults stand in. */
-  readonly unread: readonly string[];
-};
+export type Job = Loads &
+  Install & {
+    readonly id: string;
+    readonly name: string;
+    readonly place: string;
+    readonly note: string;
+    readonly tape: Tape;
+    /** Whose usual figures stand in, where that is not the unit of its marks: something was cut when that changed. */
+    readonly usual?: Units;
+    readonly boards: readonly Board[];
+    readonly stock: readonly Stock[];
+    readonly cases: readonly Case[];
+    readonly banks: readonly Bank[];
+    readonly things: readonly Lot[];
+    readonly offcuts: readonly Offcut[];
+    /** The plan taken up: how each sheet is cut. */
+    readonly sheets: readonly PlanSheet[];
+    /** By stock. */
+    readonly proofs: Readonly<Record<string, PlanProof>>;
+    readonly over?: Length;
+    readonly overStick?: Length;
+    readonly carry?: Ratio;
+    readonly guideOnly?: boolean;
+    readonly work: readonly HandWork[];
+    readonly parts: Readonly<Record<string, PartNotes>>;
+    /** By key of a setup, or of its build. */
+    readonly recipes: Readonly<Record<string, Recipe>>;
+    /** Reasons by operation. */
+    readonly let: Readonly<Record<string, string>>;
+    /** How wide and how deep a ticked joint was cut, by operation. */
+    readonly widths: Readonly<Record<string, Joint>>;
+    readonly standing?: string;
+    /** ISO 8601, when the job was deleted; it can come back for 30 days. */
+    readonly deleted?: string;
+    /** The room it goes into, as measured. */
+    readonly room: Room;
+    /** How each case stands in it, by case. */
+    readonly stands: Readonly<Record<string, Stand>>;
+    /** Paths whose values could not be read; their defaults stand in. */
+    readonly unread: readonly string[];
+  };
 
 /** The typed job a log's values come to. A value missing or not readable falls back to its default. */
 export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
@@ -160,6 +162,7 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
     ...(own.carry ? { carry: own.carry } : {}),
     ...(own.guideOnly ? { guideOnly: true } : {}),
     ...loadsOf(tree),
+    ...installOf(tree),
     work: children(tree, 'work').flatMap(([key, node]) => handWork(key, node)),
     parts: named(children(tree, 'parts'), partNotes),
     recipes: named(children(tree, 'recipes'), (node) => pick(f.recipeFields, node)),

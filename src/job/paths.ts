@@ -24,6 +24,7 @@ import {
   widthFields,
   workFields,
 } from './fields';
+import { nextFields, putUpFields, screwFields } from './install-fields';
 import { liftFields, shelfFields, solidFields } from './loads-fields';
 
 import * as r from './room-fields';
@@ -106,6 +107,9 @@ const tables: Readonly<Record<string, Shape>> = {
   },
   things: { ids: [isId], fields: thingFields },
   shelves: { ids: [isKey], fields: shelfFields },
+  putup: { ids: [isId], fields: putUpFields },
+  screws: { ids: [isId], fields: screwFields },
+  next: { ids: [isId], fields: nextFields },
   lifts: { ids: [isId], fields: liftFields },
   solid: { ids: [isKey], fields: solidFields },
   boards: {

@@ -7,7 +7,7 @@ import { fieldAt } from './paths';
 export const saysGone = (place: string): boolean => place.endsWith('/gone') && !fieldAt(place)?.silent;
 
 /** Tables kept by part, and the ticks of its cuts: a part is named by its board, or begins with its case or bank. */
-const byPart = ['cut', 'mark', 'parts', 'widths', 'let', 'shelves', 'lifts', 'solid'];
+const byPart = ['cut', 'mark', 'parts', 'widths', 'let', 'shelves', 'lifts', 'solid', 'putup'];
 
 /**
  * The places that could take away what stands at a place.

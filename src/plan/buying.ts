@@ -13,6 +13,7 @@ import type { BuyingStock } from '../trade/buying/solid';
 import type { Screw } from '../trade/install/screw';
 import { type BankPlan, thickIn } from './bank-plan';
 import { type Plan, stuffOf } from './plan';
+import { screwsToBuy } from './screw-plan';
 
 /** A line with its tick: what was ticked, and whether the line has changed since. */
 export type Row = {
@@ -49,6 +50,8 @@ type BuyingAt = {
   readonly slideLength?: Length | undefined;
   /** The screw that holds a front of a bank from inside. */
   readonly frontScrew: (bank: BankPlan) => Screw | undefined;
+  /** Lengths of the screws on the shelf. */
+  readonly screws?: readonly Length[];
   /** How many of them hold one front, where the job says. */
   readonly screwsEach?: (bank: BankPlan) => number | undefined;
 };
@@ -64,7 +67,7 @@ export function buyView(at: BuyingAt): BuyView {
     stocks: stocksOf(at.plan.job),
     parts: at.plan.parts,
     banks: banks.map((bank) => bankOf(bank, at)),
-    screws: banks.flatMap((bank) => schedulesOf(bank, at)),
+    screws: [...banks.flatMap((bank) => schedulesOf(bank, at)), ...screwsToBuy(at.plan, at.screws ?? [])],
   });
   const rows = lines.map((line) => rowOf(line, at.ticks));
   const open = rows.filter(isOpen);

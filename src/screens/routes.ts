@@ -16,12 +16,16 @@ export type Route =
   | { readonly at: 'shims' }
   | { readonly at: 'sheets' }
   | { readonly at: 'buy' }
+  | { readonly at: 'labels' }
+  | { readonly at: 'lookback' }
   | { readonly at: 'pieces'; readonly id: string }
   | { readonly at: 'layout'; readonly id: string; readonly path?: string }
   /** `of`: the case it is measured for, which the page comes back to. */
   | { readonly at: 'stock'; readonly id: string; readonly of?: string }
   | { readonly at: 'case'; readonly id: string }
   | { readonly at: 'built'; readonly id: string }
+  | { readonly at: 'screws'; readonly id: string }
+  | { readonly at: 'finish'; readonly id: string }
   | { readonly at: 'part'; readonly id: string }
   | { readonly at: 'setup'; readonly id: string }
   | { readonly at: 'stack'; readonly id: string }
@@ -56,6 +60,8 @@ const plain = [
   'shims',
   'sheets',
   'buy',
+  'labels',
+  'lookback',
 ] as const;
 const ofId = [
   'stock',
@@ -71,6 +77,8 @@ const ofId = [
   'boxes',
   'contents',
   'loads',
+  'screws',
+  'finish',
 ] as const;
 const ofBoard = ['marks', 'stops', 'change', 'tray'] as const;
 

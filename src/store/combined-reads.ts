@@ -3,7 +3,7 @@ import { fold, inOrder, merge } from '../job/log';
 import { readShop } from '../job/shop-rows';
 import type { Store } from './contract';
 import type { Database } from './db';
-import { type JobLine, lastFirst, lineFields, listJobs, load, readable, since } from './reads';
+import { type JobLine, lastFirst, lineFields, listJobs, load, nextOf, readable, since } from './reads';
 import type { StoreContext } from './store-context';
 import { pairsIn, type Stamped, takeLater, type ValueStore, valuesOf } from './values';
 import { reading } from './whole';
@@ -78,7 +78,9 @@ function lineFrom(id: string, entries: readonly Entry[]): JobLine {
     (last, entry) => (last && inOrder(entry, last) < 0 ? last : entry),
     undefined,
   );
-  return { id, name, place, last: newest?.at ?? '', ...(deleted ? { deleted } : {}) };
+  const noted = entries.filter((entry) => entry.kind === 'edit' && entry.path.startsWith('next/'));
+  const next = nextOf(readable(noted));
+  return { id, name, place, last: newest?.at ?? '', ...next, ...(deleted ? { deleted } : {}) };
 }
 
 const allAsides = (db: Database) => reading(db.transaction('aside')).store.getAll();

@@ -1,5 +1,6 @@
 import type { IDBPIndex, StoreNames } from 'idb';
 import type { Entry } from '../job/entry';
+import { notesIn } from '../job/install';
 import { fold, inOrder } from '../job/log';
 import { readEntry } from '../job/rows';
 import { type Database, saveError } from './db';
@@ -12,6 +13,8 @@ export type JobLine = {
   readonly name: string;
   readonly place: string;
   readonly deleted?: string;
+  /** Notes for next time, where there are any. */
+  readonly next?: readonly string[];
   /** When it was last written to, ISO 8601. */
   readonly last: string;
 };
@@ -84,6 +87,19 @@ export async function textAt(index: ByPath, job: string, path: string): Promise<
   return typeof found === 'string' ? found : '';
 }
 
+/** Notes of a job for next time, from the rows of their paths alone. */
+async function notesAt(index: ByPath, job: string): Promise<Pick<JobLine, 'next'>> {
+  // `0` comes right after `/`
+  const rows = await index.getAll(IDBKeyRange.bound([job, 'next/'], [job, 'next0']));
+  return nextOf(readable(rows));
+}
+
+/** Notes for next time among entries, where there are any. */
+export function nextOf(entries: readonly Entry[]): Pick<JobLine, 'next'> {
+  const next = notesIn(fold(entries).values);
+  return next.length > 0 ? { next } : {};
+}
+
 /** What a line of the list says of a job. */
 export const lineFields: readonly string[] = ['name', 'place', 'deleted'];
 
@@ -100,7 +116,8 @@ export async function listJobs(db: Database): Promise<readonly JobLine[]> {
       const [name = '', place = '', deleted = ''] = await Promise.all(texts);
       const at: unknown = newest?.value.at; // not read through: it may be damaged
       const last = typeof at === 'string' ? at : made;
-      return { id, name, place, last, ...(deleted ? { deleted } : {}) };
+      const next = await notesAt(paths, id);
+      return { id, name, place, last, ...next, ...(deleted ? { deleted } : {}) };
     }),
   );
   return lastFirst(lines);

@@ -23,6 +23,7 @@ import {
   widthFields,
   workFields,
 } from '../../src/job/fields';
+import * as i from '../../src/job/install-fields';
 import * as job from '../../src/job/job';
 import { liftFields, shelfFields, solidFields } from '../../src/job/loads-fields';
 import { fold } from '../../src/job/log';
@@ -404,6 +405,44 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       grip: 'fair',
     },
     (p) => edits.editLift('c1', p),
+  ],
+  [
+    'a case put up',
+    i.putUpFields,
+    {
+      wall: 'sheathing',
+      fixings: 4,
+      cleatThick: odd,
+      cleatWide: long,
+      washers: true,
+      finish: 'Shellac',
+      cureDays: 14,
+    },
+    (p) => edits.editPutUp('c1', p),
+  ],
+  [
+    'screws',
+    i.screwFields,
+    {
+      ...lengthsOf(i.screwFields),
+      kind: 'cleat',
+      name: 'Upper cleat',
+      of: 'c1',
+      bite: 'stud',
+      slant: '30',
+      gauge: '10',
+      wood: 'soft',
+      rows: 2,
+      many: 6,
+      gone: false,
+    },
+    (p) => edits.editScrews('s1', p),
+  ],
+  [
+    'a note for next time',
+    i.nextFields,
+    { said: 'Back first', gone: false },
+    (p) => edits.editNextTime('n1', p),
   ],
   ['solid wood', solidFields, { reach: long, shank: odd }, (p) => edits.editSolid('c1~loose', p)],
   ['a reason', letFields, { why: 'it is here' }, (p) => edits.letAheadOf('cut/c1~left/len/1~2', `${p.why}`)],

@@ -59,6 +59,7 @@ function viewOf(bench: Bench, plan: Plan, needs: readonly SheetNeed[]): BuyView 
     ticks: bench.folded.value.ticks,
     slideLength: bench.shop.value.slideLength,
     frontScrew: screw,
+    screws: listsOf(bench.settings.value).screws,
     screwsEach: ({ bank }) => bank.frontScrews,
   });
 }

@@ -193,7 +193,11 @@ function slidesText({ drawers, banks, long, tooLong }: Extract<Why, { readonly c
 
 function screwsText({ uses, count, boxes }: Extract<Why, { readonly code: 'screws' }>): string {
   const each = uses
-    .map((u) => `${counted(u.pieces, 'front', 'fronts')} of ${u.bank} at ${u.each} each`)
+    .map((u) =>
+      u.along
+        ? `${u.bank} ${u.each}`
+        : `${counted(u.pieces, 'front', 'fronts')} of ${u.bank} at ${u.each} each`,
+    )
     .join(', ');
   const sold = [
     ...(boxes.hundreds > 0 ? [`${boxes.hundreds} of a hundred`] : []),

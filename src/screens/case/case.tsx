@@ -169,6 +169,7 @@ const Aside = ({ bench, part: { c, act } }: Omit<SlipProps, 'found'>) => (
   <div class="pad-x adds">
     <Button look="quiet" label={words.built} onTap={() => bench.go({ at: 'built', id: c.id })} />
     <Button look="quiet" label={words.loads} onTap={() => bench.go({ at: 'loads', id: c.id })} />
+    <Button look="quiet" label={words.screws} onTap={() => bench.go({ at: 'screws', id: c.id })} />
     <Button
       look="quiet"
       label={words.remove}

@@ -90,3 +90,5 @@ export const stockNames: Record<StockRole, string> = {
   base: 'the base rails are',
   cross: 'the cross members are',
 };
+
+export const screws = 'Screws and anchors';

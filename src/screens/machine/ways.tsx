@@ -6,6 +6,7 @@ import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
 import { otherSize } from '../shared/came-out-words';
 import { sized } from './other-size';
+import { StepPage } from './step-page';
 import * as words from './words';
 import './machine.css';
 
@@ -45,6 +46,7 @@ export function Ways({ bench: { go }, list, card, first, onAsk }: WaysProps) {
       )}
       {what && <Chip label={words.oneAtATime} onTap={() => go({ at: 'one', id: of, what })} />}
       {what && <Chip label={words.frontsDrawn} onTap={() => go({ at: 'fronts', id: of })} />}
+      <StepPage go={go} op={first} />
       {first.what === 'dry-fit' && <Chip label={words.diagonals} onTap={() => go({ at: 'built', id: of })} />}
     </div>
   );

@@ -52,7 +52,12 @@ export type Why =
       readonly code: 'screws';
       readonly long: Length;
       readonly count: number;
-      readonly uses: readonly { readonly bank: string; readonly pieces: number; readonly each: number }[];
+      readonly uses: readonly {
+        readonly bank: string;
+        readonly pieces: number;
+        readonly each: number;
+        readonly along?: true;
+      }[];
       readonly boxes: Boxes;
     };
 

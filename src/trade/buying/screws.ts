@@ -4,12 +4,14 @@ import { type Boxes, type BuyingLine, idOf } from './line';
 
 /** Screws of one length where the job states how many. Inches; counts whole, >= 0. */
 export type ScrewSchedule = {
-  /** The bank whose fronts they hold, by name. */
+  /** The bank whose fronts they hold, or the place they go, by name. */
   readonly bank: string;
   readonly long: Length;
   readonly pieces: number;
   /** In each piece. */
   readonly each: number;
+  /** At one place of a case, and not in fronts. */
+  readonly along?: true;
 };
 
 /**
@@ -45,7 +47,12 @@ function lineOf(key: string, own: readonly ScrewSchedule[]): readonly BuyingLine
   if (!first) return [];
   const count = own.reduce((n, s) => n + s.pieces * s.each, 0);
   const boxes = boxesFor(count);
-  const uses = own.map(({ bank, pieces, each }) => ({ bank, pieces, each }));
+  const uses = own.map(({ bank, pieces, each, along }) => ({
+    bank,
+    pieces,
+    each,
+    ...(along ? { along } : {}),
+  }));
   return [
     {
       id: `screws/${key}`,

@@ -23,7 +23,7 @@ type SchedulePlan = {
   readonly rows: number;
 };
 
-type Schedule = {
+export type Schedule = {
   /** In one row, from the reference end. Exact: a mark is rounded for itself, the pitch never. */
   readonly marks: readonly Length[];
   /** From one to the next; none where there is one in the middle. */
@@ -32,7 +32,7 @@ type Schedule = {
   readonly count: number;
 };
 
-type ScheduleError =
+export type ScheduleError =
   | { readonly code: 'not-positive'; readonly what: 'run' | 'end' | 'most' }
   | { readonly code: 'rows-not-whole' }
   /** More than `most` in a row; `spacing` is the least that would do. */

@@ -1,0 +1,44 @@
+import { count, few, flag, length, oneOf, stockId, text } from './kinds';
+
+/** How a case, or a bank in a case that is none of the job's, is held to its wall and finished, by that id. */
+export const putUpFields = {
+  /** Solid sheathing takes a screw anywhere; other walls only in their framing. */
+  wall: oneOf('sheathing', 'framing'),
+  fixings: few,
+  /** What they go through at the back. */
+  cleatThick: length,
+  cleatWide: length,
+  washers: flag,
+  /** What it is finished with, and how many days that cures before anything goes in. */
+  finish: text(120),
+  cureDays: count,
+};
+
+/** Screws through one thing into another: one, or a row along a run. */
+export const screwFields = {
+  kind: oneOf('cleat', 'case', 'top', 'base', 'filler', 'other'),
+  name: text(120),
+  /** The case they are in. */
+  of: stockId,
+  through: length,
+  /** What else lies between: wall board, a back. */
+  cover: length,
+  into: length,
+  bite: oneOf('face', 'edge', 'solid', 'stud'),
+  /** Head below the face. */
+  sunk: length,
+  washer: length,
+  slant: oneOf('0', '20', '30', '45'),
+  gauge: oneOf('6', '8', '10'),
+  wood: oneOf('soft', 'hard'),
+  run: length,
+  end: length,
+  most: length,
+  rows: few,
+  /** How many, where they are not in an even row. */
+  many: count,
+  gone: flag,
+};
+
+/** One thing to do otherwise next time. */
+export const nextFields = { said: text(400), gone: flag };

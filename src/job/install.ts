@@ -1,0 +1,48 @@
+import type { Json } from './entry';
+import type { Values } from './fields';
+import { nextFields, putUpFields, screwFields } from './install-fields';
+import { children, named, pick, type Tree } from './tree';
+
+type Own<T> = Partial<Omit<Values<T>, 'gone'>>;
+
+/** How a case is held to its wall and finished. Inches. */
+export type PutUp = Own<typeof putUpFields>;
+
+/** Screws through one thing into another. Inches. */
+export type Screws = { readonly id: string; readonly kind: ScrewKind } & Omit<
+  Own<typeof screwFields>,
+  'kind'
+>;
+
+export type ScrewKind = NonNullable<Values<typeof screwFields>['kind']>;
+
+/** One thing to do otherwise next time. */
+export type NextTime = { readonly id: string; readonly said: string };
+
+/** What of a job is done once its cases are made. */
+export type Install = {
+  /** By case, or by bank in a case that is none of the job's. */
+  readonly putUp: Readonly<Record<string, PutUp>>;
+  readonly screws: readonly Screws[];
+  readonly nextTime: readonly NextTime[];
+};
+
+export const installOf = (tree: Tree): Install => ({
+  putUp: named(children(tree, 'putup'), (node) => pick(putUpFields, node)),
+  screws: children(tree, 'screws').flatMap(([id, node]) => {
+    const { gone, kind = 'other', ...own } = pick(screwFields, node);
+    return gone ? [] : [{ id, kind, ...own }];
+  }),
+  nextTime: children(tree, 'next').flatMap(([id, node]) => {
+    const { gone, said = '' } = pick(nextFields, node);
+    return gone ? [] : [{ id, said }];
+  }),
+});
+
+/** Notes for next time among values by path. */
+export const notesIn = (values: ReadonlyMap<string, Json>): readonly string[] =>
+  [...values].flatMap(([path, said]) => {
+    const [table, id, field] = path.split('/');
+    const is = table === 'next' && field === 'said' && values.get(`next/${id}/gone`) !== true;
+    return is && typeof said === 'string' && said ? [said] : [];
+  });

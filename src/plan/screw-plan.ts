@@ -1,0 +1,156 @@
+import { usualIn } from '../job/in-units';
+import type { Screws } from '../job/install';
+import type { Job } from '../job/job';
+import { add, inches, type Length, zero } from '../length/length';
+import { figureIn } from '../length/metric-figures';
+import type { Result } from '../length/result';
+import type { Units } from '../length/units';
+import type { ScrewSchedule } from '../trade/buying/screws';
+import type { StockRole } from '../trade/carcass/case';
+import type { PartName } from '../trade/carcass/part-name';
+import { stockOf } from '../trade/carcass/sizes';
+import { screwHoles } from '../trade/install/holes';
+import { type Schedule, type ScheduleError, screwSchedule } from '../trade/install/schedule';
+import { type Screw, type Slant, screwFor, usualBites, usualTipMargin } from '../trade/install/screw';
+import type { Plan } from './plan';
+
+type Bite = keyof typeof usualBites;
+
+/** What stands in while nothing is said of the screws of one kind: what of the case they go through, and into. */
+type Kind = {
+  readonly through?: StockRole;
+  readonly into?: StockRole;
+  readonly bite: Bite;
+  /** The part they stand in a row along. */
+  readonly along?: PartName['role'];
+};
+
+const kinds: Readonly<Record<Screws['kind'], Kind>> = {
+  cleat: { through: 'cleat', bite: 'stud', along: 'cleat' },
+  case: { through: 'side', into: 'side', bite: 'face', along: 'left' },
+  top: { through: 'top', into: 'loose', bite: 'solid', along: 'loose' },
+  base: { through: 'bottom', into: 'base', bite: 'edge', along: 'bottom' },
+  filler: { through: 'side', bite: 'solid', along: 'left' },
+  other: { bite: 'face' },
+};
+
+/** How deep framing of a wall is, as dressed. Source: American Softwood Lumber Standard, a 2 × 4: 3 1/2. */
+const framing = inches(7n, 2n);
+
+/** What is reckoned with where nothing is said. Inches. */
+export type UsualScrews = {
+  readonly through: Length | undefined;
+  readonly into: Length | undefined;
+  readonly bite: Bite;
+  readonly run: Length | undefined;
+  /** The least it must hold in. */
+  readonly leastBite: Length;
+};
+
+type Blank = 'through' | 'into';
+
+/** One place screws go: which of the shelf, how many and where, what is drilled; or what is not said yet. Inches. */
+export type ScrewPlace = {
+  readonly screws: Screws;
+  readonly usual: UsualScrews;
+  readonly units: Units;
+  /** Everything on the head side. */
+  readonly stack: Length | undefined;
+  /** Into a wall: the shortest that holds is taken. */
+  readonly isWall: boolean;
+  readonly missing: readonly Blank[];
+  readonly screw: Screw | undefined;
+  /** Nothing while the run or its spacing is not said. */
+  readonly row: Result<Schedule, ScheduleError> | undefined;
+  readonly holes: ReturnType<typeof screwHoles>;
+  /** How many, as far as that is said. */
+  readonly count: number | undefined;
+};
+
+/** What stands in for what was not said of some screws: from the case they are in. */
+export function usualScrews(plan: Pick<Plan, 'job' | 'stuff' | 'parts'>, screws: Screws): UsualScrews {
+  const kind = kinds[screws.kind];
+  const of = plan.job.cases.find((c) => c.id === screws.of);
+  const thick = (role: StockRole | undefined) =>
+    of && role && plan.parts.some((p) => p.of === of.id && p.stock === role)
+      ? plan.stuff.find((s) => s.id === stockOf(of, role))?.thickness
+      : undefined;
+  const bite = screws.bite ?? kind.bite;
+  const along = plan.parts.find((p) => p.of === of?.id && p.name.role === kind.along);
+  return {
+    through: thick(kind.through),
+    into: thick(kind.into) ?? (bite === 'stud' ? framing : undefined),
+    bite,
+    run: along?.length.mark.value,
+    leastBite: figureIn(usualIn(plan.job), usualBites[bite]),
+  };
+}
+
+/**
+ * Screws of a job at one place, from the stack in place and the shop's list.
+ *
+ * @param lengths of the screws on the shelf, inches
+ */
+export function screwPlace(
+  plan: Pick<Plan, 'job' | 'stuff' | 'parts'>,
+  screws: Screws,
+  lengths: readonly Length[],
+): ScrewPlace {
+  const usual = usualScrews(plan, screws);
+  const units = usualIn(plan.job);
+  const through = screws.through ?? usual.through;
+  const into = screws.into ?? usual.into;
+  const stack = through && add(through, screws.cover ?? zero);
+  const isWall = usual.bite === 'stud' || screws.kind === 'cleat';
+  const row = rowOf(screws, usual);
+  const screw =
+    stack && into
+      ? screwFor({
+          through: stack,
+          into,
+          sunk: screws.sunk ?? zero,
+          leastBite: usual.leastBite,
+          margin: figureIn(units, usualTipMargin),
+          lengths,
+          pick: isWall ? 'shortest' : 'longest',
+          slant: Number(screws.slant ?? 0) as Slant,
+          ...(screws.washer ? { washer: screws.washer } : {}),
+        })
+      : undefined;
+  return {
+    screws,
+    usual,
+    units,
+    stack,
+    isWall,
+    missing: [...(through ? [] : (['through'] as const)), ...(into ? [] : (['into'] as const))],
+    screw,
+    row,
+    holes: screwHoles(gaugeOf(screws), screws.wood ?? 'hard'),
+    count: screws.many ?? (row?.ok ? row.value.count : undefined),
+  };
+}
+
+/** Number 8 unless said otherwise. Common practice, no source. */
+export const gaugeOf = ({ gauge = '8' }: Screws): 6 | 8 | 10 => (gauge === '6' ? 6 : gauge === '10' ? 10 : 8);
+
+/** Studs stand where they stand: screws into them are counted, not spaced. */
+function rowOf({ run, end, most, rows = 1 }: Screws, usual: UsualScrews): ScrewPlace['row'] {
+  const long = run ?? usual.run;
+  if (usual.bite === 'stud' || !long || !end || !most) return undefined;
+  return screwSchedule({ run: long, end, most, rows });
+}
+
+/** Screws of a case. */
+export const screwsOf = (job: Pick<Job, 'screws'>, of: string): readonly Screws[] =>
+  job.screws.filter((screws) => screws.of === of);
+
+/** What of the screws of a job is to buy: each place whose screw and count are known. */
+export function screwsToBuy(plan: Plan, lengths: readonly Length[]): readonly ScrewSchedule[] {
+  return plan.job.screws.flatMap((screws): readonly ScrewSchedule[] => {
+    const of = plan.job.cases.find((c) => c.id === screws.of);
+    const { screw, count } = screwPlace(plan, screws, lengths);
+    if (!of || !screw?.pick || !count) return [];
+    return [{ bank: screws.name || of.name, long: screw.pick, pieces: 1, each: count, along: true }];
+  });
+}

@@ -1,0 +1,151 @@
+import type { ComponentChildren as Blank } from 'preact';
+import type { ScrewKind, Screws } from '../../job/install';
+import type { Length } from '../../length/length';
+import { assertNever } from '../../length/result';
+import type { ScrewPlace } from '../../plan/screw-plan';
+import type { Schedule, ScheduleError } from '../../trade/install/schedule';
+import type { Screw } from '../../trade/install/screw';
+import { counted } from '../shared/counted';
+import { exactly as w } from '../shared/exact-words';
+
+export const title = 'Screws and anchors';
+export const toCase = 'Case';
+export const screws = 'Screws';
+export const none =
+  'No screws set out yet. Say where they go, and the stack in place says which screw holds.';
+export const add = 'Screws for';
+export const added = 'Screws set out';
+export const remove = 'Take them out';
+export const removed = (name: string): string => `${name} taken out`;
+export const notInJob = 'This case is not in the job.';
+
+export const kindWords: Readonly<Record<ScrewKind, string>> = {
+  cleat: 'Cleat to the wall',
+  case: 'Case to its neighbour',
+  top: 'Loose top',
+  base: 'Base under the case',
+  filler: 'Filler strip',
+  other: 'Something else',
+};
+
+export const nameOf = ({ name, kind }: Pick<Screws, 'name' | 'kind'>): string => name || kindWords[kind];
+
+/** What each blank asks. */
+export const asks = {
+  name: 'what they hold',
+  through: 'they go through',
+  cover: 'wall board, back or other stuff between',
+  into: 'they go into, so thick',
+  bite: 'what they bite into',
+  sunk: 'heads below the face',
+  washer: 'washer under the head',
+  slant: 'how they are driven',
+  gauge: 'number of the screw',
+  wood: 'wood they bite into',
+  run: 'how long the run is',
+  end: 'from either end to the first',
+  most: 'at most from one to the next',
+  rows: 'rows',
+  many: 'how many',
+} as const;
+
+export const ask = (of: Pick<Screws, 'name' | 'kind'>, what: keyof typeof asks): string =>
+  `${nameOf(of)}: ${asks[what]}`;
+
+export const bites = {
+  face: 'the face of a sheet',
+  edge: 'an edge',
+  solid: 'solid wood',
+  stud: 'framing of a wall',
+} as const;
+export const slants = {
+  '0': 'square',
+  '20': '20° off square',
+  '30': '30° off square',
+  '45': '45° off square',
+};
+export const woods = { soft: 'softwood', hard: 'hardwood or ply' } as const;
+
+type Blanks = Readonly<Record<keyof typeof asks, Blank>>;
+
+export const stack = (b: Blanks) => (
+  <>
+    Through {b.through} and {b.cover} more, into {b.bite} {b.into} thick. Heads {b.sunk} below the face,
+    washer {b.washer}; driven {b.slant}. Number {b.gauge}, in {b.wood}.
+  </>
+);
+
+export const spaced = (b: Blanks) => (
+  <>
+    Along {b.run}, {b.end} from either end, at most {b.most} apart, in {b.rows} rows.
+  </>
+);
+
+export const counts = (b: Blanks) => <>{b.many} of them: framing stands where it stands.</>;
+
+export const missing = {
+  through: 'Say what they go through.',
+  into: 'Say how thick what they go into is.',
+} as const;
+
+/** Which screw holds, with its tip and its bite. */
+export const takes = (screw: Screw, margin: Length, isWall: boolean): string =>
+  screw.pick && screw.bite
+    ? `Take ${w(screw.pick)}, the ${isWall ? 'shortest' : 'longest'} that holds: it bites ${w(screw.bite)}. From ${w(screw.least)} to ${w(screw.most)} would do, ${w(margin)} left in front of the tip.`
+    : '';
+
+export const deep = (by: Length): string =>
+  `It goes ${w(by)} deeper than 1 1/2 into the wall, where pipes and wires run: look for them first.`;
+
+/** Why none on the shelf does, by how much, and what would. */
+export function fails({ fails, by, least, most }: Screw, at: Pick<ScrewPlace, 'usual'>): string {
+  const range = `one between ${w(least)} and ${w(most)} is wanted`;
+  const off = by ? w(by) : '';
+  switch (fails) {
+    case undefined:
+      return '';
+    case 'no-wood':
+      return 'A thickness is 0 or less, or the washer is: measure it again.';
+    case 'no-room':
+      return `What they go into is ${off} too thin for a bite of ${w(at.usual.leastBite)} and the tip inside: thicker wood, or a bolt.`;
+    case 'too-short':
+      return `Every screw on the shelf is too short, the longest by ${off}: ${range}.`;
+    case 'too-long':
+      return `Every screw on the shelf would come through, the shortest by ${off}: ${range}.`;
+    case 'none-between':
+      return `None on the shelf does, the nearest is off by ${off}: ${range}.`;
+    case 'no-list':
+      return `No screws on the list: ${range}. See Shop figures.`;
+    default:
+      return assertNever(fails);
+  }
+}
+
+/** Where they stand along the run. */
+export const row = ({ count, marks, pitch }: Schedule, at: readonly string[], rows: number): string =>
+  pitch
+    ? `${counted(count, 'screw', 'screws')}${rows > 1 ? ` in ${rows} rows` : ''}, ${w(pitch)} apart. Marks from one end: ${at.join(', ')}.`
+    : `${counted(count, 'screw', 'screws')}: the ends leave room for ${marks.length === 1 ? 'one, in the middle' : marks.length}, at ${at.join(', ')}.`;
+
+const blankWords = { run: 'the run', end: 'the end', most: 'the spacing' } as const;
+
+export function rowFails(error: ScheduleError): string {
+  switch (error.code) {
+    case 'not-positive':
+      return `Make ${blankWords[error.what]} more than 0.`;
+    case 'rows-not-whole':
+      return 'Say at least one row.';
+    case 'too-many':
+      return `That is more than ${error.most} in a row: ${w(error.spacing)} apart is the least that would do.`;
+    default:
+      return assertNever(error);
+  }
+}
+
+export const holes = ({ pilot, clearance }: ScrewPlace['holes']): string =>
+  `Drill ${w(clearance)} in the piece it goes through, ${w(pilot)} in the piece it bites.`;
+
+export const many = (count: number | undefined): string =>
+  count
+    ? `${counted(count, 'screw goes', 'screws go')} on the list To buy.`
+    : 'Not on the list To buy until their count is said.';

@@ -1,0 +1,131 @@
+import { useState } from 'preact/hooks';
+import { editScrews } from '../../job/edits';
+import type { ScrewKind, Screws } from '../../job/install';
+import { figureIn } from '../../length/metric-figures';
+import { markAt } from '../../length/tape';
+import { writeMark } from '../../length/write';
+import type { Plan } from '../../plan/plan';
+import { type ScrewPlace, screwPlace, screwsOf } from '../../plan/screw-plan';
+import { usualTipMargin } from '../../trade/install/screw';
+import { Bar } from '../../ui/bar';
+import { Chip } from '../../ui/button';
+import { Icon } from '../../ui/icon';
+import type { Bench } from '../bench';
+import { type Ask, AskBlank } from '../shared/ask';
+import { AskDock } from '../shared/ask-dock';
+import { Caution } from '../shared/caution';
+import { GonePage } from '../shared/gone-page';
+import { Acts, Sentence } from '../shared/sentence';
+import { listsOf } from '../shared/shop-lists';
+import { UndoButton } from '../shared/undo-button';
+import { Anchor } from './anchor';
+import { screwAsks } from './screw-asks';
+import * as words from './screw-words';
+
+/** How a case is held: its anchor card, and each place screws go with the screw that holds there. */
+export function ScrewsScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
+  const [open, setOpen] = useState<Ask>();
+  const plan = bench.plan.value;
+  const found = plan?.job.cases.find((c) => c.id === id);
+  const leave = { label: words.toCase, word: true, onTap: () => bench.go({ at: 'case', id }) };
+  if (!plan || !found) return <GonePage title={words.title} says={words.notInJob} leave={leave} />;
+  const screws = screwsOf(plan.job, id);
+  return (
+    <>
+      <Bar title={words.title} sub={found.name} leave={leave}>
+        <UndoButton bench={bench} />
+      </Bar>
+      <main class={open ? 'page docked' : 'page'}>
+        <Caution bench={bench} code="level" />
+        <Anchor {...{ plan, place: id, open }} onOpen={setOpen} />
+        <h2 class="sec pad-x">{words.screws}</h2>
+        {screws.length === 0 && <p class="pad-x empty-line">{words.none}</p>}
+        {screws.map((own) => (
+          <One key={own.id} {...{ bench, plan, screws: own, open }} onOpen={setOpen} />
+        ))}
+        <Add bench={bench} of={id} />
+      </main>
+      <AskDock ask={open} tape={plan.job.tape} act={bench.act} onClose={() => setOpen(undefined)} />
+    </>
+  );
+}
+
+type AddProps = { readonly bench: Pick<Bench, 'act' | 'newId'>; readonly of: string };
+
+const Add = ({ bench, of }: AddProps) => (
+  <div class="pad-x">
+    <p class="s muted">{words.add}</p>
+    <div class="chips">
+      {(Object.keys(words.kindWords) as ScrewKind[]).map((kind) => (
+        <Chip
+          key={kind}
+          label={words.kindWords[kind]}
+          onTap={() => void bench.act(words.added, editScrews(bench.newId(), { kind, of }))}
+        />
+      ))}
+    </div>
+  </div>
+);
+
+type OneProps = {
+  readonly bench: Pick<Bench, 'act' | 'settings'>;
+  readonly plan: Plan;
+  readonly screws: Screws;
+  readonly open: Ask | undefined;
+  readonly onOpen: (ask: Ask) => void;
+};
+
+function One({ bench, plan, screws, open, onOpen }: OneProps) {
+  const place = screwPlace(plan, screws, listsOf(bench.settings.value).screws);
+  const asks = screwAsks(screws, place.usual);
+  const blanks = Object.fromEntries(
+    Object.entries(asks).map(([name, ask]) => [name, <AskBlank key={name} {...{ ask, open, onOpen }} />]),
+  ) as unknown as Parameters<typeof words.stack>[0];
+  const name = words.nameOf(screws);
+  return (
+    <Sentence label={name}>
+      <p>
+        <b>{blanks.name}</b>
+      </p>
+      <p>{words.stack(blanks)}</p>
+      <p>{place.usual.bite === 'stud' ? words.counts(blanks) : words.spaced(blanks)}</p>
+      <Found place={place} plan={plan} />
+      <Acts>
+        <Chip
+          label={words.remove}
+          onTap={() => void bench.act(words.removed(name), editScrews(screws.id, { gone: true }))}
+        />
+      </Acts>
+    </Sentence>
+  );
+}
+
+const Wrong = ({ says }: { readonly says: string }) => (
+  <p class="wrongline">
+    <Icon name="warn" />
+    {says}
+  </p>
+);
+
+/** The screw, its row and its holes; or what keeps them from being said. */
+function Found({ place, plan }: { readonly place: ScrewPlace; readonly plan: Plan }) {
+  const { screw, row, missing, holes, count, isWall, units, screws } = place;
+  const { tape } = plan.job;
+  const at = row?.ok ? row.value.marks.map((x) => writeMark(markAt(x, tape), tape)) : [];
+  return (
+    <>
+      {missing.map((blank) => (
+        <p key={blank} class="note">
+          {words.missing[blank]}
+        </p>
+      ))}
+      {screw?.pick && <p>{words.takes(screw, figureIn(units, usualTipMargin), isWall)}</p>}
+      {screw?.fails && <Wrong says={words.fails(screw, place)} />}
+      {screw?.deep && <p class="lit">{words.deep(screw.deep)}</p>}
+      {row?.ok && <p>{words.row(row.value, at, screws.rows ?? 1)}</p>}
+      {row && !row.ok && <Wrong says={words.rowFails(row.error)} />}
+      {screw?.pick && <p class="s muted">{words.holes(holes)}</p>}
+      {screw?.pick && <p class="s muted">{words.many(count)}</p>}
+    </>
+  );
+}

@@ -1,0 +1,103 @@
+import { describe, expect, test } from 'vitest';
+import * as anchor from '../../../src/screens/install/anchor-words';
+import * as finish from '../../../src/screens/install/finish-words';
+import * as labels from '../../../src/screens/install/label-words';
+import * as back from '../../../src/screens/install/look-back-words';
+import * as screws from '../../../src/screens/install/screw-words';
+import { l } from '../../trade/grooves/sample';
+
+const usual = {
+  through: undefined,
+  into: undefined,
+  bite: 'face',
+  run: undefined,
+  leastBite: l('3/8'),
+} as const;
+const limits = { least: l('1'), most: l('1 1/4') };
+
+describe('screws', () => {
+  test('say which to take, and why none will do, by how much and what would', () => {
+    const pick = { ...limits, pick: l('1 1/4'), bite: l('1/2') };
+    expect(screws.takes(pick, l('1/8'), false)).toContain('Take 1 1/4, the longest that holds: it bites 1/2');
+    expect(screws.takes(pick, l('1/8'), true)).toContain('the shortest that holds');
+    const says = (code: 'too-short' | 'too-long' | 'none-between' | 'no-room') =>
+      screws.fails({ ...limits, fails: code, by: l('1/16') }, { usual });
+    expect(says('too-short')).toBe(
+      'Every screw on the shelf is too short, the longest by 1/16: one between 1 and 1 1/4 is wanted.',
+    );
+    expect(says('too-long')).toContain('would come through, the shortest by 1/16');
+    expect(says('none-between')).toContain('the nearest is off by 1/16');
+    expect(says('no-room')).toContain('1/16 too thin for a bite of 3/8');
+  });
+
+  test('one screw and several, one in the middle', () => {
+    const row = { count: 1, marks: [l('1 1/2')] };
+    expect(screws.row(row, ['1 1/2'], 1)).toBe(
+      '1 screw: the ends leave room for one, in the middle, at 1 1/2.',
+    );
+    const two = { count: 4, marks: [l('1'), l('5')], pitch: l('4') };
+    expect(screws.row(two, ['1', '5'], 2)).toBe('4 screws in 2 rows, 4 apart. Marks from one end: 1, 5.');
+    expect(screws.many(1)).toContain('1 screw goes');
+    expect(screws.many(undefined)).toContain('until their count is said');
+  });
+
+  test('a blank of a row that is nothing is named', () => {
+    expect(screws.rowFails({ code: 'not-positive', what: 'most' })).toBe('Make the spacing more than 0.');
+  });
+
+  test('are called by what they hold, else by their kind', () => {
+    expect(screws.ask({ kind: 'cleat' }, 'many')).toBe('Cleat to the wall: how many');
+    expect(screws.ask({ kind: 'cleat', name: 'Upper cleat' }, 'many')).toBe('Upper cleat: how many');
+  });
+});
+
+describe('the anchor card', () => {
+  test('never promises what a fixing holds', () => {
+    const all = [anchor.notReckoned, anchor.noZones, anchor.fact({ code: 'before-loading' })].join(' ');
+    expect(all).not.toMatch(/\bsafe\b|cannot tip|will hold/i);
+    expect(anchor.fact({ code: 'strip-between', past: l('4 1/4') })).toContain('4 1/4 over 60');
+  });
+
+  test('one fixing and two, a zone with its place and without', () => {
+    expect(anchor.lack({ code: 'too-few', by: 1 })).toBe('1 fixing too few.');
+    expect(anchor.lack({ code: 'too-few', by: 2 })).toBe('2 fixings too few.');
+    expect(anchor.zone('Water pipe', l('10'), l('14'))).toBe('Not here: Water pipe, 10 to 14 from the left.');
+    expect(anchor.zone(undefined, undefined, undefined)).toBe('Not here: something in the wall.');
+  });
+});
+
+test('a cure of one day and of several, curing and done', () => {
+  const wait = { days: 1, usual: true };
+  expect(finish.cure({ ...wait, is: 'not-on' })).toContain('1 day is counted');
+  expect(finish.cure({ days: 7, usual: true, is: 'not-on' })).toContain('7 days are counted');
+  const since = '2026-11-02T12:00:00.000Z';
+  expect(finish.cure({ ...wait, is: 'curing', since, until: '2026-11-03T12:00:00.000Z' })).toMatch(
+    /^On since .+: cured on .+ or later/,
+  );
+  expect(finish.cure({ ...wait, is: 'cured' })).toBe('Ticked as cured.');
+});
+
+test('labels as text, one a line; one of a thing has no count', () => {
+  const lot = (name: string, count: number) => ({ id: name, name, count });
+  const text = labels.asText('Cabinet', [
+    {
+      id: 'b',
+      named: '',
+      labels: [
+        { on: 'drawer', place: { no: 1 }, things: [lot('Agates', 18), lot('Geode', 1)] },
+        { on: 'drawer', place: { no: 2, column: 2 }, things: [] },
+      ],
+    },
+  ]);
+  expect(text).toBe('Cabinet\n\nDrawers\nDrawer 1: Agates × 18, Geode\nDrawer 2, column 2: empty\n');
+  expect(labels.withoutPlace(1)).toContain('1 lot goes nowhere yet and has no label');
+  expect(labels.withoutPlace(2)).toContain('2 lots go nowhere yet and have no label');
+});
+
+test('what was learned, beside what the shop says or does not', () => {
+  const one = { field: 'slideThickness', now: l('1/2'), learned: l('17/32'), from: '' } as const;
+  expect(back.learned(one)).toBe('Slides need 17/32 at each side in Drawers. Shop figures say 1/2.');
+  expect(back.learned({ ...one, now: undefined, from: 'Upper' })).toContain(
+    'in Upper. Shop figures say nothing.',
+  );
+});
