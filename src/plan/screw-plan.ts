@@ -68,7 +68,7 @@ export type ScrewPlace = {
 };
 
 /** What stands in for what was not said of some screws: from the case they are in. */
-export function usualScrews(plan: Pick<Plan, 'job' | 'stuff' | 'parts'>, screws: Screws): UsualScrews {
+function usualScrews(plan: Pick<Plan, 'job' | 'stuff' | 'parts'>, screws: Screws): UsualScrews {
   const kind = kinds[screws.kind];
   const of = plan.job.cases.find((c) => c.id === screws.of);
   const thick = (role: StockRole | undefined) =>

@@ -1,5 +1,5 @@
 import type { ComponentChildren as Blank } from 'preact';
-import type { Length } from '../../length/length';
+import { inches, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { anchorOf } from '../../plan/put-up-plan';
 import { counted } from '../shared/counted';
@@ -29,6 +29,9 @@ export const sentence = (b: Readonly<Record<'wall' | 'fixings' | 'thick' | 'wide
 
 export const notHigh = 'Say how high the case is, and its anchor card stands here.';
 
+/** Over this a strip between is wanted, as `anchorCard` has it. */
+const tall = inches(60n);
+
 export function fact(x: Fact): string {
   switch (x.code) {
     case 'before-loading':
@@ -38,7 +41,7 @@ export function fact(x: Fact): string {
     case 'cleat':
       return `Through a cleat ${w(x.thick)} × ${w(x.wide)} or more, not the thin back alone.`;
     case 'strip-between':
-      return `It stands ${w(x.past)} over 60: an anchor strip between floor and top as well.`;
+      return `It stands ${w(x.past)} over ${w(tall)}: an anchor strip between floor and top as well.`;
     case 'again-in-a-week':
       return 'Look at every fixing again after a week.';
     default:

@@ -3,7 +3,7 @@ import type { Plan } from '../../plan/plan';
 import { anchorOf, putUpOf, usualCleat } from '../../plan/put-up-plan';
 import { Icon } from '../../ui/icon';
 import { type Ask, AskBlank } from '../shared/ask';
-import { Sentence } from '../shared/sentence';
+import '../shared/rows.css';
 import * as words from './anchor-words';
 
 type AnchorProps = {
@@ -19,9 +19,9 @@ export function Anchor({ plan, place, open, onOpen }: AnchorProps) {
   const blank = (ask: Ask) => <AskBlank {...{ ask, open, onOpen }} />;
   const asks = asksOf(plan, place);
   return (
-    <Sentence label={words.anchors}>
-      <h2 class="sec">{words.anchors}</h2>
-      <p>
+    <section aria-label={words.anchors}>
+      <h2 class="sec pad-x">{words.anchors}</h2>
+      <p class="fillin run">
         {words.sentence({
           wall: blank(asks.wall),
           fixings: blank(asks.fixings),
@@ -30,26 +30,28 @@ export function Anchor({ plan, place, open, onOpen }: AnchorProps) {
           washers: blank(asks.washers),
         })}
       </p>
-      {!card && <p class="note">{words.notHigh}</p>}
-      {card?.lacks.map((x) => (
-        <p key={x.code} class="wrongline">
-          <Icon name="warn" />
-          {words.lack(x)}
-        </p>
-      ))}
-      <ul class="problems">
-        {card?.facts.map((x) => (
-          <li key={x.code}>{words.fact(x)}</li>
+      <div class="pad-x">
+        {!card && <p class="note">{words.notHigh}</p>}
+        {card?.lacks.map((x) => (
+          <p key={x.code} class="wrongline">
+            <Icon name="warn" />
+            {words.lack(x)}
+          </p>
         ))}
-      </ul>
-      {plan.job.room.zones.map(({ id, what, from, to }) => (
-        <p key={id} class="lit">
-          {words.zone(what, from, to)}
-        </p>
-      ))}
-      {plan.job.room.zones.length === 0 && <p class="note">{words.noZones}</p>}
-      <p class="note">{words.notReckoned}</p>
-    </Sentence>
+        <ul class="problems">
+          {card?.facts.map((x) => (
+            <li key={x.code}>{words.fact(x)}</li>
+          ))}
+        </ul>
+        {plan.job.room.zones.map(({ id, what, from, to }) => (
+          <p key={id} class="lit">
+            {words.zone(what, from, to)}
+          </p>
+        ))}
+        {plan.job.room.zones.length === 0 && <p class="note">{words.noZones}</p>}
+        <p class="note">{words.notReckoned}</p>
+      </div>
+    </section>
   );
 }
 

@@ -45,10 +45,12 @@ export function FinishScreen({ bench, id }: { readonly bench: Bench; readonly id
         <Caution bench={bench} code="finish-inside" />
         <Sentence label={words.title}>
           <p>{words.sentence(blank(finish), blank(days))}</p>
+        </Sentence>
+        <div class="pad-x">
           <p class={cure.is === 'curing' ? 'lit' : ''}>{words.cure(cure)}</p>
           {cure.usual && <p class="note">{words.usual}</p>}
           <p class="note">{words.smell}</p>
-        </Sentence>
+        </div>
       </main>
       <AskDock ask={open} tape={job.tape} act={bench.act} onClose={() => setOpen(undefined)} />
     </>

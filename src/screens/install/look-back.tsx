@@ -17,6 +17,7 @@ const askFor = ({ id, said }: NextTime, no: number): Ask => ({
   as: 'text',
   title: words.ask(no),
   now: said,
+  most: 400,
   save: (text) => editNextTime(id, { said: text }),
 });
 

@@ -1,6 +1,6 @@
 import type { ComponentChildren as Blank } from 'preact';
 import type { ScrewKind, Screws } from '../../job/install';
-import type { Length } from '../../length/length';
+import { inches, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { ScrewPlace } from '../../plan/screw-plan';
 import type { Schedule, ScheduleError } from '../../trade/install/schedule';
@@ -94,8 +94,11 @@ export const takes = (screw: Screw, margin: Length, isWall: boolean): string =>
     ? `Take ${w(screw.pick)}, the ${isWall ? 'shortest' : 'longest'} that holds: it bites ${w(screw.bite)}. From ${w(screw.least)} to ${w(screw.most)} would do, ${w(margin)} left in front of the tip.`
     : '';
 
+/** As `screwFor` warns from. */
+const pipes = inches(3n, 2n);
+
 export const deep = (by: Length): string =>
-  `It goes ${w(by)} deeper than 1 1/2 into the wall, where pipes and wires run: look for them first.`;
+  `It goes ${w(by)} deeper than ${w(pipes)} into the wall, where pipes and wires run: look for them first.`;
 
 /** Why none on the shelf does, by how much, and what would. */
 export function fails({ fails, by, least, most }: Screw, at: Pick<ScrewPlace, 'usual'>): string {

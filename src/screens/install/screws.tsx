@@ -83,20 +83,22 @@ function One({ bench, plan, screws, open, onOpen }: OneProps) {
   ) as unknown as Parameters<typeof words.stack>[0];
   const name = words.nameOf(screws);
   return (
-    <Sentence label={name}>
-      <p>
-        <b>{blanks.name}</b>
-      </p>
-      <p>{words.stack(blanks)}</p>
-      <p>{place.usual.bite === 'stud' ? words.counts(blanks) : words.spaced(blanks)}</p>
+    <>
+      <Sentence label={name}>
+        <p>
+          <b>{blanks.name}</b>
+        </p>
+        <p>{words.stack(blanks)}</p>
+        <p>{place.usual.bite === 'stud' ? words.counts(blanks) : words.spaced(blanks)}</p>
+        <Acts>
+          <Chip
+            label={words.remove}
+            onTap={() => void bench.act(words.removed(name), editScrews(screws.id, { gone: true }))}
+          />
+        </Acts>
+      </Sentence>
       <Found place={place} plan={plan} />
-      <Acts>
-        <Chip
-          label={words.remove}
-          onTap={() => void bench.act(words.removed(name), editScrews(screws.id, { gone: true }))}
-        />
-      </Acts>
-    </Sentence>
+    </>
   );
 }
 
@@ -113,7 +115,7 @@ function Found({ place, plan }: { readonly place: ScrewPlace; readonly plan: Pla
   const { tape } = plan.job;
   const at = row?.ok ? row.value.marks.map((x) => writeMark(markAt(x, tape), tape)) : [];
   return (
-    <>
+    <div class="pad-x">
       {missing.map((blank) => (
         <p key={blank} class="note">
           {words.missing[blank]}
@@ -126,6 +128,6 @@ function Found({ place, plan }: { readonly place: ScrewPlace; readonly plan: Pla
       {row && !row.ok && <Wrong says={words.rowFails(row.error)} />}
       {screw?.pick && <p class="s muted">{words.holes(holes)}</p>}
       {screw?.pick && <p class="s muted">{words.many(count)}</p>}
-    </>
+    </div>
   );
 }

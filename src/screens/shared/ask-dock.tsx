@@ -60,6 +60,7 @@ function DockOf(props: AskDockProps) {
         <TextDock
           title={ask.title}
           now={ask.now}
+          {...(ask.most ? { most: ask.most } : {})}
           onDone={(text) => onSave(ask.save(text))}
           onClose={onClose}
         />

@@ -46,6 +46,8 @@ export type Ask =
       readonly as: 'text';
       readonly title: string;
       readonly now: string;
+      /** Signs at most; 80 when not said. */
+      readonly most?: number;
       readonly save: (value: string) => readonly Change[];
     }
   | {

@@ -1,0 +1,119 @@
+import { readFileSync } from 'node:fs';
+import { expect, type Page, test } from '@playwright/test';
+import type { Entry } from '../src/job/entry';
+import { readJobFile, writeJobFile } from '../src/job/file';
+import { jobOf } from '../src/job/job';
+import { fold } from '../src/job/log';
+import { toStored } from '../src/length/stored';
+import { planOf } from '../src/plan/plan';
+import { pastBounce, readyOffline } from './app';
+import { keptHere } from './kept';
+import { newProfile } from './profile';
+import { serve } from './serve';
+
+const lastPull = 'cut/drawers~bench/pulls/c1d5';
+const after = ['finish', 'cure', 'load', 'label'].map((step) => `cut/case~bench/${step}/1`);
+const toCome = new Set([lastPull, ...after, 'cut/~bench/lookback/1']);
+
+/** The sample with everything ticked that comes before its last pull. */
+function upToLastPull(): string {
+  const read = readJobFile(readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8'));
+  if (!read.ok) throw new Error('the sample does not open');
+  const { job, entries } = read.value;
+  const { operations } = planOf(jobOf(job, fold(entries).values), {});
+  const last = Math.max(...entries.map((entry) => entry.count));
+  const ticks = operations
+    .filter((op) => !toCome.has(op.id))
+    .map(
+      (op, k): Entry => ({
+        job,
+        device: 'shop',
+        count: last + 1 + k,
+        at: '2026-11-20T08:30:00.000Z',
+        act: `shop.${last + 1 + k}`,
+        label: 'Done',
+        kind: 'tick',
+        op: op.id,
+        figure: toStored(op.figure),
+      }),
+    );
+  return writeJobFile({ job, entries: [...entries, ...ticks] });
+}
+
+/** The step in hand, ticked by the big bar. */
+async function tickStep(page: Page, setup: string): Promise<void> {
+  await page.goto(`${new URL('./', page.url()).href}#/setup/${setup}`);
+  const box = page.locator('.mpiece[role="checkbox"]').first();
+  await expect(box).toHaveAttribute('aria-checked', 'false');
+  await pastBounce(page);
+  await box.click();
+  await expect(box).toHaveAttribute('aria-checked', 'true');
+  await keptHere(page);
+}
+
+test('from the last pull to loaded and labelled: nothing goes in before it has cured; offline, killed once', async () => {
+  const server = await serve();
+  const profile = newProfile();
+  try {
+    let context = await profile.open();
+    let page = context.pages()[0] ?? (await context.newPage());
+    await page.goto(`${server.url}#/import`);
+    await page.setInputFiles('input[type=file]', {
+      name: 'cabinet.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(upToLastPull()),
+    });
+    await page.getByRole('button', { name: /^Take it in/ }).click();
+    await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
+    await readyOffline(page);
+    await server.stop(); // from here on there is no network at all
+
+    // the last pull is all that is left of the drawers
+    await page.getByRole('button', { name: /^Pick up/ }).click();
+    const box = page.locator('[role="checkbox"][aria-checked="false"]');
+    await expect(box).toHaveCount(1);
+    await pastBounce(page);
+    await box.click();
+    await expect(box).toHaveCount(0);
+
+    // loading waits for the finish, and says so
+    await page.goto(`${server.url}#/setup/bench~wcase0load`);
+    await expect(page.getByText(/^Blocked: .* comes first/)).toBeVisible();
+    await tickStep(page, 'bench~wcase0finish');
+
+    // the wait of the finish is told; the phone dies here
+    await page.getByRole('button', { name: 'How long it cures' }).click();
+    await expect(page.getByText(/^On since .* cured on .* or later/)).toBeVisible();
+    await profile.kill();
+    context = await profile.open();
+    page = context.pages()[0] ?? (await context.newPage());
+    await page.goto(server.url);
+    await expect(page.getByText(/^On since .* cured on .* or later/)).toBeVisible();
+
+    await tickStep(page, 'bench~wcase0cure');
+    await tickStep(page, 'bench~wcase0load');
+    await tickStep(page, 'bench~wcase0label');
+    await page.getByRole('button', { name: 'Labels', exact: true }).click();
+    await expect(page.getByRole('region', { name: 'Mineral drawers' })).toContainText('Quartz cluster × 4');
+
+    // what was learned stands on the page of the next job, and a slide's length goes to the shop by a tap
+    await page.goto(`${server.url}#/lookback`);
+    await page.getByRole('button', { name: 'A note for next time' }).click();
+    await page.getByRole('dialog').getByRole('textbox').fill('Buy the back first');
+    await page.getByRole('button', { name: 'Done', exact: true }).click();
+    await expect(page.getByText('Buy the back first')).toBeVisible();
+    await keptHere(page);
+    await page.goto(`${server.url}#/cuts`);
+    await expect(page.locator('.bar .sub')).toHaveText(/^(\d+) of (\d+) cut/);
+    await page.goto(`${server.url}#/jobs`);
+    await page.getByRole('button', { name: 'New job' }).click();
+    await page.getByRole('textbox').fill('The next cabinet');
+    await page.getByRole('button', { name: 'Done', exact: true }).click();
+    await expect(page.getByRole('heading', { name: 'The next cabinet' })).toBeVisible();
+    await expect(page.getByText('Buy the back first')).toBeVisible();
+  } finally {
+    await profile.kill();
+    profile.remove();
+    await server.stop().catch(() => undefined);
+  }
+});
