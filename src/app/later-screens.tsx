@@ -24,13 +24,16 @@ import { JobsScreen } from '../screens/job/jobs';
 import { PhoneScreen } from '../screens/job/phone';
 import { ShopScreen } from '../screens/job/shop';
 import { LoadsScreen } from '../screens/loads/loads';
+import { LevelScreen } from '../screens/level/level';
 import { GrooveScreen, MachineScreen } from '../screens/machine/machine';
 import { ChangeScreen } from '../screens/marks/change';
 import { FitScreen } from '../screens/marks/fit';
 import { TrayScreen } from '../screens/marks/tray';
 import { PartScreen } from '../screens/parts/part';
 import { PartsScreen } from '../screens/parts/parts';
+import { RoomScreen } from '../screens/room/room';
 import type { Route } from '../screens/routes';
+import { ScribeScreen } from '../screens/scribe/scribe';
 import { LayoutScreen } from '../screens/sheets/layout';
 import { PiecesScreen } from '../screens/sheets/pieces';
 import { SheetsScreen } from '../screens/sheets/sheets';
@@ -81,7 +84,10 @@ export function LaterScreen({ route, bench }: ScreenProps) {
 type InstallAt = 'screws' | 'finish' | 'labels' | 'lookback';
 type InstallRoute = Extract<Route, { readonly at: InstallAt }>;
 
-type CaseAt = 'case' | 'built' | 'fronts' | 'bank' | 'opening' | 'boxes' | 'contents' | 'one' | 'loads';
+type RoomAt = 'room' | 'level' | 'scribe';
+type RoomRoute = Extract<Route, { readonly at: RoomAt }>;
+type ThisCaseAt = 'case' | 'built' | 'fronts' | 'bank' | 'opening' | 'boxes' | 'contents' | 'one' | 'loads';
+type CaseAt = RoomAt | ThisCaseAt;
 type CaseRoute = Extract<Route, { readonly at: CaseAt }>;
 
 type StockAt = 'stock' | 'sheets' | 'layout' | 'pieces' | 'buy';
@@ -140,7 +146,9 @@ function caseScreen(route: CaseRoute | InstallRoute, bench: Bench) {
     case 'loads':
       return <LoadsScreen key={route.id} bench={bench} id={route.id} />;
     default:
-      return installScreen(route, bench);
+      return route.at === 'room' || route.at === 'level' || route.at === 'scribe'
+        ? roomScreen(route, bench)
+        : installScreen(route, bench);
   }
 }
 
@@ -155,6 +163,20 @@ function installScreen(route: InstallRoute, bench: Bench) {
       return <LabelsScreen bench={bench} />;
     case 'lookback':
       return <LookBackScreen bench={bench} />;
+    default:
+      return assertNever(route);
+  }
+}
+
+/** The room, and how a case stands in it. */
+function roomScreen(route: RoomRoute, bench: Bench) {
+  switch (route.at) {
+    case 'room':
+      return <RoomScreen bench={bench} page={route.page} />;
+    case 'level':
+      return <LevelScreen key={route.id} bench={bench} id={route.id} foot={route.foot} />;
+    case 'scribe':
+      return <ScribeScreen key={route.id} bench={bench} id={route.id} />;
     default:
       return assertNever(route);
   }

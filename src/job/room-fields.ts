@@ -61,7 +61,9 @@ export const wayFields = {
 /** How one case stands: what is under its feet, what wedges there are, what hangs over for a scribe. */
 export const standFields = {
   footHow: oneOf('shims', 'screw'),
+  /** Feet in a row, and whether there is a row between front and back. */
   across: few,
+  middleRow: flag,
   footShort: length,
   footLong: length,
   footHigh: length,

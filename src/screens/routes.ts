@@ -36,6 +36,10 @@ export type Route =
   | { readonly at: 'contents'; readonly id: string }
   | { readonly at: 'loads'; readonly id: string }
   | { readonly at: 'one'; readonly id: string; readonly what: string; readonly step?: string }
+  | { readonly at: 'room'; readonly page?: string }
+  /** `foot`: one number at a time. */
+  | { readonly at: 'level'; readonly id: string; readonly foot?: string }
+  | { readonly at: 'scribe'; readonly id: string }
   | { readonly at: 'boards' }
   | { readonly at: 'marks'; readonly board: string }
   | { readonly at: 'stops'; readonly board: string }
@@ -79,6 +83,8 @@ const ofId = [
   'loads',
   'screws',
   'finish',
+  'level',
+  'scribe',
 ] as const;
 const ofBoard = ['marks', 'stops', 'change', 'tray'] as const;
 
@@ -93,6 +99,8 @@ export function readRoute(hash: string): Route {
     .map(decode);
   if (has(plain, at)) return { at };
   if (has(ofBoard, at) && id) return { at, board: id };
+  if (at === 'room') return id ? { at, page: id } : { at };
+  if (at === 'level' && id && rest) return { at, id, foot: rest };
   if (at === 'bank' && id && rest) return { at, id, page: rest };
   if (at === 'stock' && id && rest) return { at, id, of: rest };
   if (has(ofId, at) && id) return { at, id };

@@ -372,7 +372,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
   [
     'how a case stands',
     r.standFields,
-    { ...lengthsOf(r.standFields), footHow: 'screw', across: 3 },
+    { ...lengthsOf(r.standFields), footHow: 'screw', across: 3, middleRow: true },
     (p) => edits.editStand('c1', p),
   ],
   ['a foot', r.footFields, { drop: long }, (p) => edits.editFoot('c1', 'middle2', p)],

@@ -1,0 +1,90 @@
+import { usualIn } from '../job/in-units';
+import type { Job } from '../job/job';
+import { type FootRead, footId, type Stand } from '../job/room';
+import { isPositive, type Length } from '../length/length';
+import type { Result } from '../length/result';
+import { type FeetError, type FootPlace, type LevelFeet, levelFeet } from '../trade/room/feet';
+import { type FeetSet, feetSet, type TravelError } from '../trade/room/travel';
+import { type WedgeError, wedgeIn } from '../trade/room/wedge';
+
+/** What is still to be said of feet that screw. */
+export type FootAsk = 'footShort' | 'footLong' | 'footHigh';
+
+/** The feet of a case, levelled as far as they were read. Inches. */
+export type LevelPlan = {
+  /** Every foot the case has, front row first, from the left. */
+  readonly places: readonly FootPlace[];
+  readonly read: readonly FootRead[];
+  /** From the drops that were read; all of them must be. */
+  readonly found?: Result<LevelFeet, FeetError>;
+  /** How many are not read yet. */
+  readonly missing: number;
+  readonly asks: readonly FootAsk[];
+  /** Feet that screw: how long each stands. */
+  readonly sets?: Result<FeetSet, TravelError>;
+  /** By foot: how far a wedge goes in. */
+  readonly wedges: Readonly<Record<string, Result<Length, WedgeError>>>;
+};
+
+const empty: Stand = { feet: [], gaps: [] };
+
+/** How a case stands; of one nothing was said of, nothing. */
+export const standIn = (job: Job, id: string): Stand => job.stands[id] ?? empty;
+
+const usualFeet = 2;
+
+/** Feet in a row, from the left: two unless more are said. */
+export const feetAcross = ({ across = usualFeet }: Stand): number => Math.min(9, Math.max(1, across));
+
+function placesOf(stand: Stand): readonly FootPlace[] {
+  const rows = ['front', ...(stand.middleRow ? (['middle'] as const) : []), 'back'] as const;
+  return rows.flatMap((row) =>
+    Array.from({ length: feetAcross(stand) }, (_, k): FootPlace => ({ row, number: k + 1 })),
+  );
+}
+
+function wedgesOf({ wedgeThin, wedgeThick, wedgeLong }: Stand, { shims }: LevelFeet): LevelPlan['wedges'] {
+  if (!wedgeThin || !wedgeThick || !wedgeLong) return {};
+  const wedge = { thin: wedgeThin, thick: wedgeThick, long: wedgeLong };
+  return Object.fromEntries(
+    shims.flatMap((foot) =>
+      isPositive(foot.shim) ? [[footId(foot), wedgeIn(wedge, foot.shim)] as const] : [],
+    ),
+  );
+}
+
+function setsOf(stand: Stand, levelled: LevelFeet): LevelPlan['sets'] {
+  const { footHow, footShort, footLong, footHigh } = stand;
+  if (footHow !== 'screw' || !footShort || !footLong || !footHigh) return undefined;
+  return feetSet(levelled, { high: footHigh, travel: { shortest: footShort, longest: footLong } });
+}
+
+/**
+ * The shims or lengths of the feet of a case, from one level line.
+ *
+ * @param id of the case
+ * @returns inches; nothing is found until every foot is read
+ */
+export function levelPlanOf(job: Job, id: string): LevelPlan {
+  const stand = standIn(job, id);
+  const places = placesOf(stand);
+  const read = places.flatMap((place) => stand.feet.find((foot) => footId(foot) === footId(place)) ?? []);
+  const missing = places.length - read.length;
+  const asks = (['footShort', 'footLong', 'footHigh'] as const).filter((field) => !stand[field]);
+  const found = missing === 0 ? levelFeet(read, usualIn(job)) : undefined;
+  const sets = found?.ok ? setsOf(stand, found.value) : undefined;
+  return {
+    places,
+    read,
+    missing,
+    asks: stand.footHow === 'screw' ? asks : [],
+    wedges: found?.ok && stand.footHow !== 'screw' ? wedgesOf(stand, found.value) : {},
+    ...(found && { found }),
+    ...(sets && { sets }),
+  };
+}
+
+/** The step of one foot of a case, as a tick keeps it. @example footStep('c1', 'front2') */
+export const footStep = (id: string, foot: string): string => `cut/${id}~bench/foot~${foot}/1`;
+/** The step of looking at the level again once all is tight. */
+export const checkStep = (id: string): string => `cut/${id}~bench/levelagain/1`;

@@ -1,0 +1,258 @@
+import { useState } from 'preact/hooks';
+import { editFoot } from '../../job/edits';
+import type { Job } from '../../job/job';
+import { footId } from '../../job/room';
+import { forDrawing, isZero } from '../../length/length';
+import { fineOf } from '../../length/tape';
+import { writeLength } from '../../length/write';
+import { feetAcross, type LevelPlan, levelPlanOf, standIn } from '../../plan/level-plan';
+import { outsideOf } from '../../plan/outside';
+import type { FootPlace } from '../../trade/room/feet';
+import { Bar } from '../../ui/bar';
+import { Dots } from '../../ui/blank';
+import { Button } from '../../ui/button';
+import { FeetDrawing } from '../../ui/feet-drawing';
+import { Given } from '../../ui/given';
+import { Icon } from '../../ui/icon';
+import { Inline } from '../../ui/mixed';
+import type { Bench } from '../bench';
+import { type Ask, AskBlank } from '../shared/ask';
+import { AskDock } from '../shared/ask-dock';
+import { Caution } from '../shared/caution';
+import { GonePage } from '../shared/gone-page';
+import { Sentence } from '../shared/sentence';
+import { UndoButton } from '../shared/undo-button';
+import { standAsks } from './asks';
+import { FootByFoot } from './foot';
+import { levelSteps } from './steps';
+import * as words from './words';
+import '../shared/places.css';
+
+type LevelProps = { readonly bench: Bench; readonly id: string; readonly foot?: string | undefined };
+
+/** The feet of a case: what was read from the level line, and what goes under each. */
+export function LevelScreen({ bench, id, foot }: LevelProps) {
+  const job = bench.job.value;
+  const c = job?.cases.find((each) => each.id === id);
+  if (!job || !c)
+    return (
+      <GonePage
+        title={words.title}
+        leave={{ label: words.back, word: true, onTap: () => bench.go({ at: 'room' }) }}
+        says={words.noCase}
+      />
+    );
+  const level = levelPlanOf(job, id);
+  const across = feetAcross(standIn(job, id));
+  const name = c.name || words.aCase;
+  if (foot !== undefined)
+    return (
+      <FootByFoot
+        {...{ bench, id, name }}
+        steps={levelSteps(id, level, { tape: job.tape, across })}
+        step={foot}
+      />
+    );
+  return <Feet {...{ bench, job, id, name, level, across }} />;
+}
+
+type FeetProps = {
+  readonly bench: Bench;
+  readonly job: Job;
+  readonly id: string;
+  readonly name: string;
+  readonly level: LevelPlan;
+  readonly across: number;
+};
+
+function Feet({ bench, job, id, name, level, across }: FeetProps) {
+  const [open, setOpen] = useState<Ask>();
+  const stand = standIn(job, id);
+  const asks = standAsks(id, stand);
+  const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={setOpen} />;
+  const screws = stand.footHow === 'screw';
+  return (
+    <>
+      <Bar
+        title={words.title}
+        sub={name}
+        leave={{ label: words.back, onTap: () => bench.go({ at: 'room' }) }}
+      >
+        <UndoButton bench={bench} />
+      </Bar>
+      <main class={open ? 'page docked' : 'page'}>
+        <DrawnFeet {...{ bench, id, level, across }} tape={job.tape} />
+        <p class="pad-x empty-line">{words.when}</p>
+        <Caution bench={bench} code="shims" />
+        <Drops
+          {...{ level, across, stand }}
+          onOpen={(place) => setOpen(dropAsk(id, place, { level, across }))}
+        />
+        <Found {...{ level, across }} />
+        <Sentence label={words.acrossTitle}>
+          {words.standLine({ across: blank(asks.across), middle: blank(asks.middle), how: blank(asks.how) })}
+        </Sentence>
+        {screws ? (
+          <Sentence label={words.footTitles.footHigh}>
+            {words.screwLine({
+              footShort: blank(asks.footShort),
+              footLong: blank(asks.footLong),
+              footHigh: blank(asks.footHigh),
+            })}
+          </Sentence>
+        ) : (
+          <Sentence label={words.footTitles.wedgeLong}>
+            {words.wedgeLine({
+              wedgeThin: blank(asks.wedgeThin),
+              wedgeThick: blank(asks.wedgeThick),
+              wedgeLong: blank(asks.wedgeLong),
+            })}
+          </Sentence>
+        )}
+      </main>
+      {level.found?.ok && (
+        <div class="fixedbar">
+          <Button
+            look="main"
+            label={words.footByFoot}
+            onTap={() => bench.go({ at: 'level', id, foot: 'next' })}
+          />
+        </div>
+      )}
+      <AskDock
+        ask={open}
+        tape={job.tape}
+        act={(label, changes) => void bench.act(label, changes)}
+        onClose={() => setOpen(undefined)}
+      />
+    </>
+  );
+}
+
+/** The blank of one foot's drop. */
+function dropAsk(
+  id: string,
+  place: FootPlace,
+  { level, across }: { readonly level: LevelPlan; readonly across: number },
+): Ask {
+  const key = footId(place);
+  return {
+    as: 'length',
+    title: words.dropAsk(words.footName(place, across)),
+    kind: 'place',
+    now: level.read.find((foot) => footId(foot) === key)?.drop,
+    save: (drop) => editFoot(id, key, { drop }),
+  };
+}
+
+type DropsProps = Pick<FeetProps, 'level' | 'across'> & { readonly onOpen: (place: FootPlace) => void };
+
+/** What was read under every foot. */
+const Drops = ({ level, across, onOpen }: DropsProps) => (
+  <div class="pad-x places">
+    {level.places.map((place) => {
+      const read = level.read.find((foot) => footId(foot) === footId(place));
+      return (
+        <button
+          key={footId(place)}
+          type="button"
+          class="chip place-chip"
+          data-name={words.dropAsk(words.footName(place, across))}
+          onClick={() => onOpen(place)}
+        >
+          <span class="s">{words.footName(place, across)}</span>
+          {read ? <Given value={read.drop} /> : <Dots />}
+        </button>
+      );
+    })}
+  </div>
+);
+
+const Wrong = ({ says }: { readonly says: string }) => (
+  <p class="wrongline pad-x">
+    <Icon name="warn" />
+    {says}
+  </p>
+);
+
+/** What goes under each foot, and what does not go. */
+function Found({ level, across }: Pick<FeetProps, 'level' | 'across'>) {
+  const { found, sets, wedges, missing, asks } = level;
+  const name = (place: FootPlace) => words.footName(place, across);
+  return (
+    <>
+      {missing > 0 && <p class="pad-x note">{words.missing(missing)}</p>}
+      {found && !found.ok && <Wrong says={words.feetErrorText(found.error, across)} />}
+      {found?.ok && found.value.oneRow && <Wrong says={words.oneRow} />}
+      {found?.ok &&
+        !sets &&
+        found.value.over.map((foot) => (
+          <Wrong key={footId(foot)} says={words.over(name(foot), foot.limit, foot.by)} />
+        ))}
+      {found?.ok && asks.length > 0 && <p class="pad-x note">{words.askText(asks)}</p>}
+      {sets && !sets.ok && <Wrong says={words.travelErrorText(sets.error)} />}
+      {sets?.ok && (
+        <>
+          {sets.value.feet.flatMap((foot) =>
+            foot.past ? [<Wrong key={footId(foot)} says={words.past(name(foot), foot.past)} />] : [],
+          )}
+          {sets.value.between && (
+            <p class="pad-x note">{words.between(sets.value.between.least, sets.value.between.most)}</p>
+          )}
+          {sets.value.fallsMore && <Wrong says={words.fallsMore(sets.value.fallsMore)} />}
+        </>
+      )}
+      {found?.ok && (
+        <ul class="pad-x rests">
+          {found.value.shims.map((foot) => {
+            const wedge = wedges[footId(foot)];
+            const set = sets?.ok
+              ? sets.value.feet.find((each) => footId(each) === footId(foot))?.set
+              : undefined;
+            return (
+              <li key={footId(foot)} class="nextset">
+                <span class="grow">{name(foot)}</span>
+                {isZero(foot.shim) && !set && <span class="muted">{words.highPoint}</span>}
+                {wedge && (
+                  <span class="muted">
+                    {wedge.ok ? words.wedgeIn(wedge.value) : words.wedgeErrorText(wedge.error)}
+                  </span>
+                )}
+                <Inline value={set ?? foot.shim} tape="1/64" />
+              </li>
+            );
+          })}
+        </ul>
+      )}
+    </>
+  );
+}
+
+type DrawnProps = Pick<FeetProps, 'bench' | 'id' | 'level' | 'across'> & { readonly tape: Job['tape'] };
+
+function DrawnFeet({ bench, id, level, across, tape }: DrawnProps) {
+  const { found, sets } = level;
+  const worked = bench.plan.value?.worked.get(id);
+  if (!found?.ok || !worked?.ok) return null;
+  const size = outsideOf(worked.value).stands;
+  const rows = [...new Set(level.places.map(({ row }) => row))].reverse();
+  const feet = found.value.shims.map((foot) => {
+    const set = sets?.ok ? sets.value.feet.find((each) => footId(each) === footId(foot))?.set : undefined;
+    return {
+      column: foot.number - 1,
+      row: rows.indexOf(foot.row),
+      text: writeLength(set ?? foot.shim, fineOf(tape)),
+      high: isZero(foot.shim),
+    };
+  });
+  return (
+    <FeetDrawing
+      wide={forDrawing(size.width)}
+      deep={forDrawing(size.depth)}
+      columns={across}
+      rows={rows.length}
+      feet={feet}
+      label={words.drawn(feet.length)}
+    />
+  );
+}

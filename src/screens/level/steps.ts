@@ -1,0 +1,65 @@
+import { footId } from '../../job/room';
+import { isZero, type Length, zero } from '../../length/length';
+import type { Rounded } from '../../length/round';
+import { fineOf, markAt, type Tape } from '../../length/tape';
+import { checkStep, footStep, type LevelPlan } from '../../plan/level-plan';
+import * as words from './words';
+
+/** One foot to be set, or the look at the level again. */
+export type LevelStep = {
+  readonly id: string;
+  readonly op: string;
+  readonly title: string;
+  readonly figure: Rounded | undefined;
+  /** What the tick keeps. */
+  readonly kept: Length;
+  readonly says: string;
+};
+
+/** The id of the last step in an address. */
+export const again = 'again';
+
+/**
+ * Foot by foot from the high point on, then the look again; nothing while the feet do not work out.
+ *
+ * @param across feet in a row, for their names
+ */
+export function levelSteps(
+  id: string,
+  level: LevelPlan,
+  at: { readonly tape: Tape; readonly across: number },
+): readonly LevelStep[] {
+  if (!level.found?.ok) return [];
+  const { shims } = level.found.value;
+  const sets = level.sets?.ok ? level.sets.value.feet : [];
+  const feet = shims.map((foot): LevelStep => {
+    const key = footId(foot);
+    const name = words.footName(foot, at.across);
+    const set = sets.find((each) => footId(each) === key)?.set;
+    const wedge = level.wedges[key];
+    const figure = set ?? foot.shim;
+    const high = isZero(foot.shim) && !set;
+    return {
+      id: key,
+      op: footStep(id, key),
+      title: set ? words.setOf(name) : words.shimOf(name),
+      figure: markAt(figure, fineOf(at.tape)),
+      kept: figure,
+      says: high
+        ? `${words.highPoint}.`
+        : wedge?.ok
+          ? `${words.wedgeIn(wedge.value)}. ${words.drive}`
+          : words.drive,
+    };
+  });
+  const nothing = feet.filter(({ kept }) => isZero(kept));
+  const last: LevelStep = {
+    id: again,
+    op: checkStep(id),
+    title: words.again,
+    figure: undefined,
+    kept: zero,
+    says: words.againSays,
+  };
+  return [...nothing, ...feet.filter((step) => !nothing.includes(step)), last];
+}

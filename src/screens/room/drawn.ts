@@ -1,0 +1,46 @@
+import type { Job } from '../../job/job';
+import { forDrawing, type Length } from '../../length/length';
+import { writeLength } from '../../length/write';
+import type { CaseInRoom } from '../../plan/case-in-room';
+import type { RoomPlan } from '../../plan/room-plan';
+import type { AtSpot } from '../../trade/room/spot';
+import type { WallPoint } from '../../ui/room-drawing';
+
+/** A wall as points from the floor to the ceiling: what was read in front, `sign` to the right. */
+function wallOf(row: readonly AtSpot[], high: number, sign: 1 | -1): readonly WallPoint[] {
+  const points = row
+    .filter(({ plane }) => plane === 'front')
+    .map(({ at, value }) => ({ up: forDrawing(at), out: sign * forDrawing(value) }))
+    .sort((a, b) => a.up - b.up);
+  const [first, last] = [points[0], points[points.length - 1]];
+  if (!first || !last)
+    return [
+      { up: 0, out: 0 },
+      { up: high, out: 0 },
+    ];
+  return [{ up: 0, out: first.out }, ...points, { up: Math.max(high, last.up), out: last.out }];
+}
+
+/** The room drawn from the front, once its width and its height are read. */
+export function drawnRoom(job: Job, room: RoomPlan, found: CaseInRoom | undefined) {
+  const { plumb, wide, high } = room;
+  if (!wide || !high) return undefined;
+  const lines = plumb?.ok ? plumb.value.lines : undefined;
+  const apart = lines?.apart ?? wide.value;
+  const up = forDrawing(high.value);
+  const size = found?.outside.stands;
+  const from =
+    lines && plumb?.ok
+      ? forDrawing(room.allow.left) - forDrawing(plumb.value.nearLeft)
+      : forDrawing(room.allow.left);
+  const written = (x: Length): string => writeLength(x, job.tape);
+  return {
+    wide: forDrawing(apart),
+    high: up,
+    left: wallOf(lines?.left ?? [], up, -1),
+    right: wallOf(lines?.right ?? [], up, 1),
+    stands: size && { from, wide: forDrawing(size.width), high: forDrawing(size.height) },
+    across: written(wide.value),
+    up: written(high.value),
+  };
+}

@@ -1,0 +1,101 @@
+import { useLayoutEffect, useState } from 'preact/hooks';
+import type { Change } from '../../job/entry';
+import type { Job } from '../../job/job';
+import { caseInRoom } from '../../plan/case-in-room';
+import { jobWith } from '../../plan/job-with';
+import { roomPlanOf } from '../../plan/room-plan';
+import { Bar, Segment } from '../../ui/bar';
+import { Onward } from '../../ui/button';
+import type { Bench } from '../bench';
+import type { Ask } from '../shared/ask';
+import { AskDock } from '../shared/ask-dock';
+import { GonePage } from '../shared/gone-page';
+import { UndoButton } from '../shared/undo-button';
+import { SizePage } from './size-page';
+import type { Slip } from './spots';
+import { WallPage } from './wall-page';
+import { WayPage } from './way-page';
+import * as words from './words';
+import './room.css';
+
+const order = ['size', 'way', 'wall'] as const satisfies readonly words.Page[];
+const pageNamed = (name: string | undefined): words.Page => order.find((page) => page === name) ?? 'size';
+
+type RoomProps = { readonly bench: Bench; readonly page?: string | undefined };
+
+/** The room as measured, on three pages: its size and what goes in, the way in, the wall. */
+export function RoomScreen({ bench, page: named }: RoomProps) {
+  const kept = bench.job.value;
+  if (kept) return <RoomInHand bench={bench} kept={kept} page={pageNamed(named)} />;
+  return (
+    <GonePage
+      title={words.title}
+      leave={{ label: words.back, word: true, onTap: () => bench.go({ at: 'job' }) }}
+      says={words.noJob}
+    />
+  );
+}
+
+type InHandProps = { readonly bench: Bench; readonly kept: Job; readonly page: words.Page };
+
+function RoomInHand({ bench, kept, page }: InHandProps) {
+  const [open, setOpen] = useState<Ask>();
+  const [trying, setTrying] = useState<readonly Change[]>();
+  const close = () => {
+    setOpen(undefined);
+    setTrying(undefined);
+  };
+  useLayoutEffect(() => {
+    close();
+    scrollTo(0, 0);
+  }, [page]);
+  const job = trying ? jobWith(bench.folded.value, kept.id, trying) : kept;
+  const found = roomPlanOf(job);
+  const worked = [...(bench.plan.value?.worked.values() ?? [])];
+  const cases = worked.flatMap((w) => (w.ok ? [caseInRoom(job, found, w.value)] : []));
+  const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
+  const slip: Slip = { room: kept.room, found, open, onOpen: setOpen, act, newId: bench.newId };
+  return (
+    <>
+      <Bar
+        title={words.title}
+        sub={kept.place}
+        leave={{ label: words.back, onTap: () => bench.go({ at: 'job' }) }}
+      >
+        <UndoButton bench={bench} />
+      </Bar>
+      <main class={open ? 'page docked' : 'page'}>
+        <WhichPage bench={bench} page={page} />
+        {page === 'size' && <SizePage {...{ bench, job, slip, cases }} />}
+        {page === 'way' && <WayPage {...{ bench, job, slip, cases }} />}
+        {page === 'wall' && <WallPage {...{ bench, job, slip }} />}
+      </main>
+      <OnToNext bench={bench} page={page} />
+      <AskDock ask={open} tape={kept.tape} act={act} onTry={setTrying} onClose={close} />
+    </>
+  );
+}
+
+type WhichProps = { readonly bench: Pick<Bench, 'go'>; readonly page: words.Page };
+
+const goTo = (bench: Pick<Bench, 'go'>, to: words.Page | undefined) =>
+  bench.go(to === undefined ? { at: 'job' } : to === 'size' ? { at: 'room' } : { at: 'room', page: to });
+
+const WhichPage = ({ bench, page }: WhichProps) => (
+  <div class="roompages">
+    <Segment
+      label={words.pagesLabel}
+      choices={order.map((to) => ({
+        label: words.pages[to],
+        chosen: to === page,
+        onTap: () => goTo(bench, to),
+      }))}
+    />
+  </div>
+);
+
+const OnToNext = ({ bench, page }: WhichProps) => (
+  <div class="fixedbar">
+    <Onward label={words.onward[page]} onTap={() => goTo(bench, order[order.indexOf(page) + 1])} />
+  </div>
+);

@@ -1,0 +1,204 @@
+import { useState } from 'preact/hooks';
+import { editGap } from '../../job/edits';
+import type { Change } from '../../job/entry';
+import type { Job } from '../../job/job';
+import { forDrawing } from '../../length/length';
+import { writeLength } from '../../length/write';
+import { type CaseInRoom, caseInRoom } from '../../plan/case-in-room';
+import { roomPlanOf } from '../../plan/room-plan';
+import { type ScribeSide, scribeSides } from '../../plan/scribe-plan';
+import type { SideFillers } from '../../trade/room/fillers';
+import { Bar, BarButton } from '../../ui/bar';
+import { Chip } from '../../ui/button';
+import { Icon } from '../../ui/icon';
+import { Mixed } from '../../ui/mixed';
+import { ScribeDrawing } from '../../ui/scribe-drawing';
+import type { Bench } from '../bench';
+import { type Ask, AskBlank } from '../shared/ask';
+import { AskDock } from '../shared/ask-dock';
+import { Caution } from '../shared/caution';
+import { GonePage } from '../shared/gone-page';
+import { fillerWarning } from '../shared/in-room-words';
+import { Acts, Sentence } from '../shared/sentence';
+import { UndoButton } from '../shared/undo-button';
+import { gapAsks, hangAsk } from './asks';
+import * as words from './words';
+
+type ScribeProps = { readonly bench: Bench; readonly id: string };
+
+/** Both edges of a case scribed to their walls, and the strips that fill what is left. */
+export function ScribeScreen({ bench, id }: ScribeProps) {
+  const [open, setOpen] = useState<Ask>();
+  const job = bench.job.value;
+  const c = job?.cases.find((each) => each.id === id);
+  const toRoom = () => bench.go({ at: 'room' });
+  if (!job || !c)
+    return (
+      <GonePage
+        title={words.title}
+        leave={{ label: words.back, word: true, onTap: toRoom }}
+        says={words.noCase}
+      />
+    );
+  const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
+  const worked = bench.plan.value?.worked.get(id);
+  const room = worked?.ok ? caseInRoom(job, roomPlanOf(job), worked.value) : undefined;
+  return (
+    <>
+      <Bar title={words.title} sub={c.name || words.aCase} leave={{ label: words.back, onTap: toRoom }}>
+        <UndoButton bench={bench} />
+      </Bar>
+      <main class={open ? 'page docked' : 'page'}>
+        <p class="pad-x empty-line">{words.when}</p>
+        <Caution bench={bench} code="marks" />
+        {scribeSides(job, id).map((side) => (
+          <Side key={side.side} {...{ id, job, side, open, act }} onOpen={setOpen} newId={bench.newId} />
+        ))}
+        <Fillers room={room} tape={job.tape} />
+      </main>
+      <AskDock ask={open} tape={job.tape} act={act} onClose={() => setOpen(undefined)} />
+    </>
+  );
+}
+
+type SideProps = {
+  readonly id: string;
+  readonly job: Job;
+  readonly side: ScribeSide;
+  readonly open: Ask | undefined;
+  readonly onOpen: (ask: Ask) => void;
+  readonly act: (label: string, changes: readonly Change[]) => void;
+  readonly newId: () => string;
+};
+
+function Side({ id, job, side, open, onOpen, act, newId }: SideProps) {
+  const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
+  const add = () => {
+    const gap = newId();
+    act(words.gapAdded(side.side), editGap(id, gap, { side: side.side }));
+    onOpen(gapAsks(id, side.side, { id: gap }, side.gaps.length + 1).at);
+  };
+  return (
+    <section aria-label={words.sides[side.side]}>
+      <div class="sechead">
+        <h2 class="sec">{words.sides[side.side]}</h2>
+        <BarButton icon="plus" label={words.addGap} boxed onTap={add} />
+      </div>
+      <Line side={side} tape={job.tape} />
+      {side.gaps.map((gap, k) => {
+        const asks = gapAsks(id, side.side, gap, k + 1);
+        return (
+          <Sentence key={gap.id} label={words.gapAt(side.side, k + 1)}>
+            {words.gapLine({ at: blank(asks.at), gap: blank(asks.gap) })}
+            <Acts>
+              <Chip
+                label={words.takeAway}
+                onTap={() => act(words.takenAway(side.side), editGap(id, gap.id, { gone: true }))}
+              />
+            </Acts>
+          </Sentence>
+        );
+      })}
+      {side.gaps.length > 0 && (
+        <Sentence label={words.hang(side.side)}>
+          {words.hangLine(blank(hangAsk(id, side)))}
+          {side.found?.ok && side.found.value.short && (
+            <Wrong says={words.short(side.found.value.short.need, side.found.value.short.by)} />
+          )}
+        </Sentence>
+      )}
+    </section>
+  );
+}
+
+const Wrong = ({ says }: { readonly says: string }) => (
+  <p class="wrongline">
+    <Icon name="warn" />
+    {says}
+  </p>
+);
+
+/** The compass, as large as a hand needs it, the line, and what comes off at each place. */
+function Line({ side, tape }: { readonly side: ScribeSide; readonly tape: Job['tape'] }) {
+  const { found } = side;
+  if (!found) return <p class="pad-x note">{words.read}</p>;
+  if (!found.ok)
+    return (
+      <div class="pad-x">
+        <Wrong says={words.errorText(found.error)} />
+      </div>
+    );
+  const { compass, off, need, short } = found.value;
+  return (
+    <div class="pad-x rests">
+      <p class="muted">{words.compass}</p>
+      <Mixed value={compass} size="arm" tape="1/64" />
+      {off.length > 1 && (
+        <ScribeDrawing
+          side={side.side}
+          points={off.map(({ at, value }) => ({
+            at: forDrawing(at),
+            off: forDrawing(value),
+            text: writeLength(value, tape),
+          }))}
+          label={words.drawn(side.side)}
+        />
+      )}
+      {off.map(({ at, value }, k) => (
+        <p key={k} class="s">
+          {words.offHere(at, value)}
+        </p>
+      ))}
+      {!short && <p class="s">{words.needs(need)}</p>}
+      <p class="note">{words.how}</p>
+    </div>
+  );
+}
+
+type FillersProps = { readonly room: CaseInRoom | undefined; readonly tape: Job['tape'] };
+
+const Fillers = ({ room, tape }: FillersProps) => (
+  <section class="pad-x" aria-label={words.fillers}>
+    <h2 class="sec">{words.fillers}</h2>
+    {room?.fillers ? (
+      <>
+        <p class="note">{words.fillersTold}</p>
+        <Strip side="left" found={room.fillers.left} tape={tape} />
+        <Strip side="right" found={room.fillers.right} tape={tape} />
+      </>
+    ) : (
+      <p class="note">{words.noLines}</p>
+    )}
+  </section>
+);
+
+type StripProps = {
+  readonly side: 'left' | 'right';
+  readonly found: SideFillers;
+  readonly tape: Job['tape'];
+};
+
+const Strip = ({ side, found, tape }: StripProps) => (
+  <div class="rests">
+    {found.strip && <p class="fact good">{words.strip(side, found.strip)}</p>}
+    {found.off.length > 1 && (
+      <ScribeDrawing
+        side={side}
+        points={found.off.map(({ at, value }) => ({
+          at: forDrawing(at),
+          off: forDrawing(value),
+          text: writeLength(value, tape),
+        }))}
+        label={words.drawn(side)}
+      />
+    )}
+    {found.off.map(({ at, value }, k) => (
+      <p key={k} class="s">
+        {words.stripOff(at, value)}
+      </p>
+    ))}
+    {found.warnings.map((warning, k) => (
+      <Wrong key={k} says={fillerWarning(side, warning)} />
+    ))}
+  </div>
+);

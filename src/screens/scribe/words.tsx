@@ -1,0 +1,69 @@
+import type { ComponentChildren as Blank } from 'preact';
+import type { Length } from '../../length/length';
+import { assertNever } from '../../length/result';
+import type { ScribeSide } from '../../plan/scribe-plan';
+import type { ScribeError } from '../../trade/room/scribe';
+import { exactly as w } from '../shared/exact-words';
+
+export const title = 'Scribe';
+export const back = 'Room';
+export const aCase = 'Case';
+export const noCase = 'This case is not in the job.';
+export const when =
+  'Case plumb, level and where it stays, its edge before the wall. Measure the gap down the edge: at the floor, at the top, and wherever the wall goes in or out.';
+
+type Side = ScribeSide['side'];
+export const sides: Record<Side, string> = { left: 'Left edge', right: 'Right edge' };
+export const addGap = 'A gap';
+export const gapAdded = (side: Side): string => `A gap at the ${side} edge`;
+export const takeAway = 'Take it away';
+export const takenAway = (side: Side): string => `A gap at the ${side} edge taken away`;
+export const gapAt = (side: Side, no: number): string => `${sides[side]} ${no}: how high over the floor`;
+export const gapWide = (side: Side, no: number): string => `${sides[side]} ${no}: from edge to wall`;
+export const gapLine = (b: Readonly<Record<'at' | 'gap', Blank>>) => (
+  <>
+    {b.at} over the floor: {b.gap} from edge to wall
+  </>
+);
+export const hang = (side: Side): string => `How far the ${side} edge hangs over`;
+export const hangLine = (over: Blank) => <>The edge hangs over by {over}: so much may come off.</>;
+export const asFrame = 'as drawn';
+
+export const compass = 'Set the compass to';
+export const offHere = (at: Length, off: Length): string =>
+  off.n === 0n
+    ? `At ${w(at)} nothing comes off: here the pencil just touches.`
+    : `At ${w(at)} ${w(off)} comes off.`;
+export const needs = (need: Length): string => `It takes ${w(need)} of overhang.`;
+export const short = (need: Length, by: Length): string =>
+  `It takes ${w(need)} of overhang, ${w(by)} more than there is: the line would run into the case. A filler strip, or a wider stile.`;
+export const how =
+  'Run the compass down the wall, its point on the wall and level, the pencil on the edge. Cut to the line a little under square, so that the front edge closes first.';
+export const read = 'Read at least two gaps: the compass is set to the widest.';
+
+export function errorText(error: ScribeError): string {
+  switch (error.code) {
+    case 'no-readings':
+      return read;
+    case 'negative-gap':
+      return `At ${w(error.spot.at)} the gap is ${w(error.by)} under 0: nothing stands inside the wall. Read it again.`;
+    case 'negative-overhang':
+      return `What hangs over is ${w(error.by)} under 0: 0 or more fits.`;
+    case 'overhang':
+      return short(error.need, error.by);
+    default:
+      return assertNever(error);
+  }
+}
+
+// Filler strips to the readings of the room.
+
+export const fillers = 'Filler strips';
+export const fillersTold = 'From the plumb lines of the room, the case where it is to stand.';
+export const strip = (side: Side, wide: Length): string =>
+  `${side === 'left' ? 'Left' : 'Right'}: rip a strip of ${w(wide)}.`;
+export const stripOff = (at: Length, off: Length): string =>
+  `At ${w(at)} over the floor plane off ${w(off)}.`;
+export const noLines = 'Hang two plumb lines in the room: then each strip has its line here.';
+export const drawn = (side: Side): string =>
+  `The ${side} edge with its line: what comes off is drawn tenfold`;

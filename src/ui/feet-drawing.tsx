@@ -1,0 +1,47 @@
+import './feet-drawing.css';
+
+/** A foot: which column from the left and which row from the back, and what is written by it. */
+type DrawnFoot = {
+  readonly column: number;
+  readonly row: number;
+  readonly text: string;
+  /** It stands on the high point. */
+  readonly high: boolean;
+};
+
+type FeetDrawingProps = {
+  readonly wide: number;
+  readonly deep: number;
+  readonly columns: number;
+  readonly rows: number;
+  readonly feet: readonly DrawnFoot[];
+  readonly label: string;
+};
+
+const box = { width: 358, edge: 44, least: 90, most: 190 };
+
+/** A case seen from above, to scale, its front below: at every foot what goes under it. */
+export function FeetDrawing({ wide, deep, columns, rows, feet, label }: FeetDrawingProps) {
+  const w = box.width - 2 * box.edge;
+  const h = Math.min(box.most, Math.max(box.least, (deep / Math.max(wide, 0.01)) * w));
+  const place = (k: number, of: number, size: number): number =>
+    of < 2 ? size / 2 : 14 + (k * (size - 28)) / (of - 1);
+  return (
+    <svg class="feetdraw rests" viewBox={`0 0 ${box.width} ${h + 34}`} role="img" aria-label={label}>
+      <rect class="f-birch case" x={box.edge} y="4" width={w} height={h} />
+      <path class="k-ink" d={`M${box.edge} ${h + 4}h${w}`} stroke-width="4" />
+      {feet.map(({ column, row, text, high }) => {
+        const [x, y] = [box.edge + place(column, columns, w), 4 + place(row, rows, h)];
+        const below = row === rows - 1;
+        return (
+          <g key={`${column} ${row}`}>
+            <circle class={high ? 'f-blue' : 'f-ink'} cx={x} cy={y} r="8" />
+            <text class="dim" x={x} y={below ? y - 14 : y + 26} text-anchor="middle">
+              {text}
+            </text>
+          </g>
+        );
+      })}
+    </svg>
+  );
+}
