@@ -48,5 +48,11 @@ export const screens: readonly { readonly name: string; readonly hash: string; r
   { name: 'double', hash: '#/double', ready: '.empty-line' },
   { name: 'import', hash: '#/import', ready: '.prefs' },
   { name: 'handover', hash: '#/handover', ready: '.codebox canvas' },
+  { name: 'room', hash: '#/room', ready: '.roomdraw' },
+  { name: 'room-way', hash: '#/room/way', ready: '.fillin' },
+  { name: 'room-wall', hash: '#/room/wall', ready: '.walldraw' },
+  { name: 'level', hash: '#/level/case', ready: '.feetdraw' },
+  { name: 'foot', hash: '#/level/case/front1', ready: '.giant' },
+  { name: 'scribe', hash: '#/scribe/case', ready: '.scribedraw' },
   { name: 'takein', hash: '#/takein', ready: '.takein' },
 ];

@@ -7,6 +7,7 @@ export { CopyLine } from '../screens/job/copy-line';
 export { JobDocks } from '../screens/job/job-docks';
 export { NewVersion } from '../screens/job/new-version';
 export { PutUp } from '../screens/job/put-up';
+export { RoomLine } from '../screens/job/room-line';
 export { Facts } from '../screens/marks/facts';
 export { stopOffers } from '../screens/marks/stop-offers';
 export { HalfDone } from '../screens/shared/half-done';

@@ -6,13 +6,13 @@ import * as f from './fields';
 import { boardFields, type Field, jobFields, runFields, stockFields, wideFields } from './fields';
 import * as i from './install-fields';
 import { liftFields, shelfFields, solidFields } from './loads-fields';
-import * as r from './room-fields';
 
-type Patch<T extends object> = {
+export type Patch<T extends object> = {
   readonly [K in keyof T]?: T[K] extends Field<infer V> ? V | undefined : never;
 };
 
-function edits<T extends object>(at: string, table: T, patch: Patch<T>): readonly Change[] {
+/** The edits of a table under a path. */
+export function edits<T extends object>(at: string, table: T, patch: Patch<T>): readonly Change[] {
   return Object.entries(patch).map(([name, value]) => {
     const field = (table as Record<string, Field<unknown>>)[name];
     if (!field) throw new RangeError(`no field ${name}`);
@@ -120,25 +120,3 @@ export const editScrews = (id: string, patch: Patch<typeof i.screwFields>) =>
 /** One thing to do otherwise next time. */
 export const editNextTime = (id: string, patch: Patch<typeof i.nextFields>) =>
   edits(`next/${id}/`, i.nextFields, patch);
-export const editRoom = (patch: Patch<typeof r.roomFields>) => edits('room/', r.roomFields, patch);
-/** One spot of the walls: wide across, and off each plumb line. */
-export const editAcross = (id: string, patch: Patch<typeof r.acrossFields>) =>
-  edits(`room/across/${id}/`, r.acrossFields, patch);
-/** One spot of floor and ceiling: high between them, and down and up from the level line. */
-export const editUpright = (id: string, patch: Patch<typeof r.uprightFields>) =>
-  edits(`room/upright/${id}/`, r.uprightFields, patch);
-export const editCorner = (side: 'left' | 'right', patch: Patch<typeof r.cornerFields>) =>
-  edits(`room/corner/${side}/`, r.cornerFields, patch);
-export const editZone = (id: string, patch: Patch<typeof r.zoneFields>) =>
-  edits(`room/zone/${id}/`, r.zoneFields, patch);
-/** One thing on the way in. */
-export const editWay = (id: string, patch: Patch<typeof r.wayFields>) =>
-  edits(`room/way/${id}/`, r.wayFields, patch);
-/** How a case stands in the room. */
-export const editStand = (of: string, patch: Patch<typeof r.standFields>) =>
-  edits(`cases/${of}/stand/`, r.standFields, patch);
-export const editFoot = (of: string, foot: string, patch: Patch<typeof r.footFields>) =>
-  edits(`cases/${of}/foot/${foot}/`, r.footFields, patch);
-/** One gap between an edge of a case and its wall. */
-export const editGap = (of: string, id: string, patch: Patch<typeof r.gapFields>) =>
-  edits(`cases/${of}/gap/${id}/`, r.gapFields, patch);

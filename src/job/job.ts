@@ -17,7 +17,6 @@ import { inUnitsOf } from './in-units';
 import { type Install, installOf } from './install';
 import { type BadPlace, badPlacesOf, baysOf, placesOf, readingsOf } from './listed';
 import { type Loads, type Lot, loadsOf } from './loads';
-import { type Room, roomOf, type Stand, standOf } from './room';
 import { byOperation, children, grow, named, pick, type Tree } from './tree';
 
 /** A sheet or stick as measured by calipers, inches. */
@@ -128,10 +127,8 @@ export type Job = Loads &
     readonly standing?: string;
     /** ISO 8601, when the job was deleted; it can come back for 30 days. */
     readonly deleted?: string;
-    /** The room it goes into, as measured. */
-    readonly room: Room;
-    /** How each case stands in it, by case. */
-    readonly stands: Readonly<Record<string, Stand>>;
+    /** What it was read of: what only later screens ask for is read of it there (`room.ts`). */
+    readonly tree: Tree;
     /** Paths whose values could not be read; their defaults stand in. */
     readonly unread: readonly string[];
   };
@@ -169,8 +166,7 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
     let: byOperation(tree, 'let', (leaf) => pick(f.letFields, leaf).why),
     widths: byOperation(tree, 'widths', (leaf) => pick(f.widthFields, leaf)),
     ...(own.standing ? { standing: own.standing } : {}),
-    room: roomOf(tree),
-    stands: named(children(tree, 'cases'), standOf),
+    tree,
     unread,
     ...(own.deleted ? { deleted: own.deleted } : {}),
   };

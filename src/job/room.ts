@@ -1,5 +1,6 @@
 import type { Length } from '../length/length';
 import type { FootPlace } from '../trade/room/feet';
+import type { Job } from './job';
 import * as r from './room-fields';
 import { children, isTree, named, pick, type Tree } from './tree';
 
@@ -39,8 +40,8 @@ const list = <T extends { readonly gone: object }>(node: Tree, key: string, fiel
 
 const nothing: Tree = new Map();
 
-/** The room of a job's tree. */
-export function roomOf(tree: Tree): Room {
+/** The room of a job as measured. */
+export function roomIn({ tree }: Pick<Job, 'tree'>): Room {
   const under = tree.get('room');
   const node = isTree(under) ? under : nothing;
   return {
@@ -64,8 +65,9 @@ export const footOf = (id: string): FootPlace => ({
 /** @example footId({ row: 'front', number: 2 }) // 'front2' */
 export const footId = ({ row, number }: FootPlace): string => `${row}${number}`;
 
-/** How a case stands, of its own tree. */
-export function standOf(node: Tree): Stand {
+/** How a case of a job stands; of one nothing was said of, nothing. */
+export function standIn({ tree }: Pick<Job, 'tree'>, of: string): Stand {
+  const node = children(tree, 'cases').find(([id]) => id === of)?.[1] ?? nothing;
   const own = node.get('stand');
   return {
     ...pick(r.standFields, isTree(own) ? own : nothing),

@@ -1,5 +1,6 @@
 import { usualIn } from '../job/in-units';
 import type { Job } from '../job/job';
+import { roomIn } from '../job/room';
 import { isNegative, type Length, subtract } from '../length/length';
 import type { Result } from '../length/result';
 import { grainOf } from '../length/tape';
@@ -62,7 +63,7 @@ export function caseInRoom(job: Job, room: RoomPlan, worked: Worked): CaseInRoom
     ...(room.highest && high && { spareHigh: subtract(subtract(high.value, gap), stands.height) }),
     ...(plumb?.ok && { fillers: fillersFor(plumb.value, { width: stands.width, allow }, units) }),
     ...(level?.ok && heightAt(level.value, stands.height)),
-    ...(job.room.standsUp &&
+    ...(roomIn(job).standsUp &&
       high && {
         tilt: tiltUp(
           { height: carried.height, depth: carried.depth, ceiling: high.value },

@@ -1,6 +1,6 @@
 import { usualIn } from '../job/in-units';
 import type { Job } from '../job/job';
-import { type FootRead, footId, type Stand } from '../job/room';
+import { type FootRead, footId, type Stand, standIn } from '../job/room';
 import { isPositive, type Length } from '../length/length';
 import type { Result } from '../length/result';
 import { type FeetError, type FootPlace, type LevelFeet, levelFeet } from '../trade/room/feet';
@@ -25,11 +25,6 @@ export type LevelPlan = {
   /** By foot: how far a wedge goes in. */
   readonly wedges: Readonly<Record<string, Result<Length, WedgeError>>>;
 };
-
-const empty: Stand = { feet: [], gaps: [] };
-
-/** How a case stands; of one nothing was said of, nothing. */
-export const standIn = (job: Job, id: string): Stand => job.stands[id] ?? empty;
 
 const usualFeet = 2;
 
@@ -86,5 +81,3 @@ export function levelPlanOf(job: Job, id: string): LevelPlan {
 
 /** The step of one foot of a case, as a tick keeps it. @example footStep('c1', 'front2') */
 export const footStep = (id: string, foot: string): string => `cut/${id}~bench/foot~${foot}/1`;
-/** The step of looking at the level again once all is tight. */
-export const checkStep = (id: string): string => `cut/${id}~bench/levelagain/1`;

@@ -1,6 +1,6 @@
 import { usualIn } from '../job/in-units';
 import type { Job } from '../job/job';
-import type { Across, Room, Upright } from '../job/room';
+import { type Across, type Room, roomIn, type Upright } from '../job/room';
 import type { Length } from '../length/length';
 import type { Result } from '../length/result';
 import type { Rounded } from '../length/round';
@@ -91,7 +91,7 @@ function acrossOf(room: Room, tape: TapeUse): Acrosswise {
 type Upwards = Pick<RoomPlan, 'heights' | 'level' | 'high'>;
 
 function upwardsOf(job: Job, tape: TapeUse): Upwards {
-  const { spotsUpright } = job.room;
+  const { spotsUpright } = roomIn(job);
   const highs = readAt(spotsUpright, ({ high }) => high);
   const heights = highs.length > 0 ? rowOf(highs, tape) : undefined;
   const drops = readAt(spotsUpright, ({ drop }) => drop);
@@ -125,7 +125,7 @@ function cornersOf({ corners }: Room): RoomPlan['corners'] {
  * @returns inches
  */
 export function roomPlanOf(job: Job): RoomPlan {
-  const { room } = job;
+  const room = roomIn(job);
   const usual = usualRoom(usualIn(job));
   const tape = tapeUse(room, usual);
   const grain = grainOf(job.tape);

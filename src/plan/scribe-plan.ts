@@ -1,10 +1,9 @@
 import type { Job } from '../job/job';
-import type { GapRead } from '../job/room';
+import { type GapRead, standIn } from '../job/room';
 import { type Length, zero } from '../length/length';
 import { err, ok, type Result } from '../length/result';
 import { type Scribe, type ScribeError, scribe } from '../trade/room/scribe';
 import type { AtSpot } from '../trade/room/spot';
-import { standIn } from './level-plan';
 
 type Short = Extract<ScribeError, { readonly code: 'overhang' }>;
 

@@ -1,6 +1,6 @@
 import { usualIn } from '../job/in-units';
 import type { Job } from '../job/job';
-import type { ZoneRead } from '../job/room';
+import { roomIn, type ZoneRead } from '../job/room';
 import { type Length, less } from '../length/length';
 import type { Result } from '../length/result';
 import { grainOf } from '../length/tape';
@@ -30,7 +30,7 @@ const zoneOf = ({ from, to }: ZoneRead): readonly { readonly from: Length; reado
  * @returns inches
  */
 export function wallPlanOf(job: Job): WallPlan {
-  const { room } = job;
+  const room = roomIn(job);
   const { zones, found, spacing, cleatFrom, cleatTo } = room;
   const asks = wanted.filter((field) => !room[field]);
   if (!found || !spacing || !cleatFrom || !cleatTo) return { zones, asks };

@@ -1,6 +1,6 @@
 import { usualIn } from '../job/in-units';
 import type { Job } from '../job/job';
-import type { WayRead } from '../job/room';
+import { roomIn, type WayRead } from '../job/room';
 import { zero } from '../length/length';
 import type { Result } from '../length/result';
 import { grainOf } from '../length/tape';
@@ -59,8 +59,9 @@ const noStair = { headroom: zero, going: zero, rise: zero, between: zero };
  */
 export function waysFor(job: Job, size: CaseSize): readonly WayFound[] {
   const units = usualIn(job);
-  const at = { hand: job.room.hand ?? usualRoom(units).hand, grain: grainOf(job.tape), units };
-  return job.room.ways.map((way) => {
+  const room = roomIn(job);
+  const at = { hand: room.hand ?? usualRoom(units).hand, grain: grainOf(job.tape), units };
+  return room.ways.map((way) => {
     const asks = wantedOf(way).filter((field) => !way[field]);
     const passage = passageOf(way);
     const [found] = passage ? wayIn([passage], size, at) : [];

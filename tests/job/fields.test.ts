@@ -28,6 +28,8 @@ import * as job from '../../src/job/job';
 import { liftFields, shelfFields, solidFields } from '../../src/job/loads-fields';
 import { fold } from '../../src/job/log';
 import { fieldAt } from '../../src/job/paths';
+import { roomIn, standIn } from '../../src/job/room';
+import * as room from '../../src/job/room-edits';
 import * as r from '../../src/job/room-fields';
 import { readEntry } from '../../src/job/rows';
 import { type Length, ratio } from '../../src/length/length';
@@ -342,45 +344,45 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       standsUp: true,
       foundEdge: 'right',
     },
-    (p) => edits.editRoom(p),
+    (p) => room.editRoom(p),
   ],
   [
     'a spot of the walls',
     r.acrossFields,
     { at: long, plane: 'back', wide: odd, left: l('-1/4'), right: long, gone: false },
-    (p) => edits.editAcross('a1', p),
+    (p) => room.editAcross('a1', p),
   ],
   [
     'a spot of floor and ceiling',
     r.uprightFields,
     { at: long, plane: 'front', high: odd, drop: long, rise: odd, gone: false },
-    (p) => edits.editUpright('u1', p),
+    (p) => room.editUpright('u1', p),
   ],
-  ['a corner', r.cornerFields, { back: long, side: odd, across: long }, (p) => edits.editCorner('left', p)],
+  ['a corner', r.cornerFields, { back: long, side: odd, across: long }, (p) => room.editCorner('left', p)],
   [
     'a place not to fasten',
     r.zoneFields,
     { what: 'Water pipe', from: long, to: odd, gone: false },
-    (p) => edits.editZone('z1', p),
+    (p) => room.editZone('z1', p),
   ],
   [
     'a thing on the way in',
     r.wayFields,
     { ...lengthsOf(r.wayFields), kind: 'stair', name: 'Back stair', winders: true, gone: false },
-    (p) => edits.editWay('w1', p),
+    (p) => room.editWay('w1', p),
   ],
   [
     'how a case stands',
     r.standFields,
     { ...lengthsOf(r.standFields), footHow: 'screw', across: 3, middleRow: true },
-    (p) => edits.editStand('c1', p),
+    (p) => room.editStand('c1', p),
   ],
-  ['a foot', r.footFields, { drop: long }, (p) => edits.editFoot('c1', 'middle2', p)],
+  ['a foot', r.footFields, { drop: long }, (p) => room.editFoot('c1', 'middle2', p)],
   [
     'a gap to a wall',
     r.gapFields,
     { side: 'right', at: long, gap: odd, gone: false },
-    (p) => edits.editGap('c1', 'g1', p),
+    (p) => room.editGap('c1', 'g1', p),
   ],
   [
     'a shelf',
@@ -499,7 +501,7 @@ describe('jobOf', () => {
     expect(read.let).toEqual({ 'cut/c1~left/len/1~2': 'it is here' });
     expect(read.offcuts).toEqual([{ id: 'o1', stock: 's1', length: long, width: odd }]);
     expect(read.stock[0]?.readings).toEqual([odd, long]);
-    expect(read.room).toMatchObject({
+    expect(roomIn(read)).toMatchObject({
       foundEdge: 'right',
       spotsAcross: [{ id: 'a1', at: long, plane: 'back', left: l('-1/4') }],
       spotsUpright: [{ id: 'u1', drop: long }],
@@ -507,7 +509,7 @@ describe('jobOf', () => {
       zones: [{ id: 'z1', what: 'Water pipe' }],
       ways: [{ id: 'w1', kind: 'stair', winders: true }],
     });
-    expect(read.stands.c1).toMatchObject({
+    expect(standIn(read, 'c1')).toMatchObject({
       footHow: 'screw',
       feet: [{ row: 'middle', number: 2, drop: long }],
       gaps: [{ id: 'g1', side: 'right', gap: odd }],
@@ -518,8 +520,8 @@ describe('jobOf', () => {
   test.each<[string, readonly Change[], (from: job.Job) => readonly unknown[]]>([
     ['a case', edits.editCase('c1', { gone: true }), (from) => from.cases],
     ['a thing in a bay', edits.editInside('c1', 'i1', { gone: true }), (from) => from.cases[0]?.inside ?? []],
-    ['a spot', edits.editAcross('a1', { gone: true }), (from) => from.room.spotsAcross],
-    ['a gap', edits.editGap('c1', 'g1', { gone: true }), (from) => from.stands.c1?.gaps ?? []],
+    ['a spot', room.editAcross('a1', { gone: true }), (from) => roomIn(from).spotsAcross],
+    ['a gap', room.editGap('c1', 'g1', { gone: true }), (from) => standIn(from, 'c1').gaps],
     ['work', edits.editWork('h1', { gone: true }), (from) => from.work],
     ['an offcut', edits.editOffcut('o1', { gone: true }), (from) => from.offcuts],
     [

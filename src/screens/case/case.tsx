@@ -18,6 +18,7 @@ import { UndoButton } from '../shared/undo-button';
 import { Add } from './add';
 import { caseLength, insideCount, ofSticks, stockIs } from './asks';
 import { type CasePart, Said } from './blanks';
+import { CaseRoom } from './case-room';
 import { DrawnCase } from './drawn-case';
 import { Next, SelfCheck } from './facts';
 import { type Fault, problemFaults, saysFor, workedFaults } from './faults';
@@ -97,6 +98,7 @@ const measureFor = (bench: Bench, c: Case, stock: StockRole): Promise<void> =>
 
 /** What follows for the case of the job as it is being keyed. */
 type Found = {
+  readonly job: Job;
   readonly problems: readonly CaseProblem[];
   readonly faults: readonly Fault[];
   readonly worked: Worked | undefined;
@@ -105,10 +107,10 @@ type Found = {
 function foundOf(job: Job, { id }: Case, worked: Plan['worked']): Found {
   const c = job.cases.find((x) => x.id === id);
   const found = worked.get(id);
-  if (!c || !found) return { problems: [], faults: [], worked: undefined };
+  if (!c || !found) return { job, problems: [], faults: [], worked: undefined };
   return found.ok
-    ? { problems: [], faults: workedFaults(found.value, job), worked: found.value }
-    : { problems: found.error, faults: problemFaults(found.error, c), worked: undefined };
+    ? { job, problems: [], faults: workedFaults(found.value, job), worked: found.value }
+    : { job, problems: found.error, faults: problemFaults(found.error, c), worked: undefined };
 }
 
 type SlipProps = { readonly bench: Bench; readonly part: CasePart; readonly found: Found };
@@ -139,6 +141,9 @@ function Slip({ bench, part, found }: SlipProps) {
       <Options {...part} />
       <Said at="whole" faults={faults} />
       {drawn && <SelfCheck worked={drawn} job={job} stale={!found.worked} />}
+      {found.worked && (
+        <CaseRoom job={found.job} worked={found.worked} onRoom={() => bench.go({ at: 'room' })} />
+      )}
       <Aside bench={bench} part={part} />
     </main>
   );

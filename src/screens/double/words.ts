@@ -63,6 +63,17 @@ const figures: Readonly<Record<string, string>> = {
   high: 'height',
   heavy: 'pounds',
   got: 'what the test cut came to',
+  drop: 'down to the floor',
+  rise: 'up',
+  burned: 'tape started at a burned mark',
+  burnedAt: 'where the tape was started',
+  inside: 'tape body inside',
+  body: 'body of the tape',
+  apart: 'how far apart the plumb lines hang',
+  standsUp: 'stood up from its back',
+  found: 'where a stud was found',
+  footHow: 'what is under the feet',
+  into: 'wide after the turn',
 };
 
 /** @example figureName('partitionStock') // 'partition stock' */
@@ -89,6 +100,7 @@ export function aboutPlace(place: string, { job, plan }: Where): About {
   if (rest.length === 0 && id === '') return { thing: job.name || 'This job', what: figureName(table) };
   const said = opWords[table];
   if (said !== undefined) return { thing: workedOn(table, id, { job, plan }), what: said };
+  if (table === 'room') return ofRoom([id, ...rest]);
   const field = figureName(rest[rest.length - 1] ?? '');
   const cut = plan?.byId.get(`cut/${[id, ...rest.slice(0, 2)].join('/')}`);
   if (cut) return { thing: workWord(cut.name), what: `${whichAlone(cut, job.tape) || 'cut'}, ${field}` };
@@ -97,6 +109,12 @@ export function aboutPlace(place: string, { job, plan }: Where): About {
     what: [...within(rest.slice(0, -1)), field].join(', '),
   };
 }
+
+/** The room has no id of its own. */
+const ofRoom = (steps: readonly string[]): About => ({
+  thing: 'Room',
+  what: [...within(steps.slice(0, -1)), figureName(steps[steps.length - 1] ?? '')].join(', '),
+});
 
 const opWords: Readonly<Record<string, string>> = {
   cut: 'cut to',
@@ -144,6 +162,13 @@ const eachNames: Readonly<Record<string, string>> = {
   reading: 'a reading',
   place: 'a place of a run',
   badplace: 'a bad place',
+  across: 'a place between the walls',
+  upright: 'a place between floor and ceiling',
+  zone: 'not to be fastened into',
+  way: 'on the way in',
+  corner: 'a corner',
+  foot: 'a foot',
+  gap: 'a gap to the wall',
 };
 
 /** What lies between a thing and its figure: `runs/r2` is groove run 2, `columns/c1` column 1. */

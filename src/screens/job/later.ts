@@ -2,6 +2,7 @@ import type { CopyLine } from './copy-line';
 import type { JobDocks } from './job-docks';
 import type { NewVersion } from './new-version';
 import type { PutUp } from './put-up';
+import type { RoomLine } from './room-line';
 
 /** What the job's page shows once the second file of the app is there. */
 export type JobLater = {
@@ -9,4 +10,5 @@ export type JobLater = {
   readonly JobDocks: typeof JobDocks;
   readonly NewVersion: typeof NewVersion;
   readonly PutUp: typeof PutUp;
+  readonly RoomLine: typeof RoomLine;
 };

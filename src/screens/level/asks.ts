@@ -1,5 +1,5 @@
-import { editStand } from '../../job/edits';
 import type { Stand } from '../../job/room';
+import { editStand } from '../../job/room-edits';
 import { feetAcross } from '../../plan/level-plan';
 import type { Ask } from '../shared/ask';
 import * as words from './words';

@@ -1,7 +1,10 @@
 import { tickOf } from '../../job/edits';
+import { checklistOf } from '../../plan/checklist';
+import { offersOf } from '../../plan/offers';
 import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
 import { Caution } from '../shared/caution';
+import { heldWords } from '../shared/held-words';
 import { OneNumber } from '../shared/one-number';
 import { nextNotDone, stepToShow, useStepInAddress } from '../shared/steps-in-row';
 import { useWake } from '../shared/use-wake';
@@ -16,7 +19,7 @@ type FootProps = {
   readonly step: string;
 };
 
-/** One foot at a time, its figure giant; last the look at the level again, which must be ticked. */
+/** One foot at a time, its figure giant; last the case as a whole, which is the step in the cuts. */
 export function FootByFoot({ bench, id, name, steps, step }: FootProps) {
   const wake = useWake(bench);
   const { ticks } = bench.folded.value;
@@ -29,26 +32,24 @@ export function FootByFoot({ bench, id, name, steps, step }: FootProps) {
   const now = steps[at];
   useStepInAddress(now?.id, step, (to) => bench.go({ at: 'level', id, foot: to }, true));
   const leave = () => bench.go({ at: 'level', id });
-  if (!now)
-    return (
-      <main class="page nothing">
-        <p>{words.nothing}</p>
-        <Button look="main" label={words.seeFeet} onTap={leave} />
-      </main>
-    );
+  if (!now) return <Nothing onSee={leave} />;
   const goTo = (k: number) => {
     const to = steps[k];
     if (to) bench.go({ at: 'level', id, foot: to.id }, true);
   };
   const next = nextNotDone({ done, at });
-  const label = now.figure ? words.itStands : words.looked;
+  const label = now.figure ? words.itStands : words.level;
+  const held = now.figure ? undefined : heldAt(bench, now.op);
   const press = () => {
-    if (!done[at]) {
+    if (!done[at] && held) held.go();
+    else if (!done[at]) {
       navigator.vibrate?.(10);
       void bench.act(words.tickAct(false, now.title), tickOf(now.op, now.kept));
     } else if (next === undefined) leave();
     else goTo(next);
   };
+  const onward = next === undefined ? words.allDone : words.next;
+  const barLabel = done[at] ? onward : held ? words.seeFirst : label;
   return (
     <OneNumber
       {...{ bench, wake, goTo }}
@@ -59,10 +60,32 @@ export function FootByFoot({ bench, id, name, steps, step }: FootProps) {
       title={now.title}
       figure={now.figure}
       tape={bench.job.value?.tape ?? '1/32'}
-      main={{ label: done[at] ? (next === undefined ? words.allDone : words.next) : label, onTap: press }}
+      main={{ label: barLabel, onTap: press }}
     >
       <p class="ends pad-x">{now.says}</p>
+      {held && !done[at] && <p class="pad-x note">{held.says}</p>}
       <Caution bench={bench} code={now.figure ? 'shims' : 'level'} />
     </OneNumber>
   );
+}
+
+const Nothing = ({ onSee }: { readonly onSee: () => void }) => (
+  <main class="page nothing">
+    <p>{words.nothing}</p>
+    <Button look="main" label={words.seeFeet} onTap={onSee} />
+  </main>
+);
+
+/** Why the step of the cuts may not be ticked yet, and the way to what comes first. */
+function heldAt({ plan, folded, go }: Pick<Bench, 'plan' | 'folded' | 'go'>, op: string) {
+  const made = plan.value;
+  if (!made?.byId.has(op)) return undefined;
+  const list = checklistOf(made, folded.value);
+  const offer = offersOf(list)(op);
+  if (offer.ok) return undefined;
+  const card = list.cards.find((c) => c.operations.some(({ id }) => id === op));
+  return {
+    says: heldWords(list, offer.error),
+    go: () => go(card ? { at: 'setup', id: card.id } : { at: 'cuts' }),
+  };
 }

@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
-import { editFoot } from '../../job/edits';
 import type { Job } from '../../job/job';
-import { footId } from '../../job/room';
+import { footId, standIn } from '../../job/room';
+import { editFoot } from '../../job/room-edits';
 import { forDrawing, isZero } from '../../length/length';
 import { fineOf } from '../../length/tape';
 import { writeLength } from '../../length/write';
-import { feetAcross, type LevelPlan, levelPlanOf, standIn } from '../../plan/level-plan';
+import { feetAcross, type LevelPlan, levelPlanOf } from '../../plan/level-plan';
 import { outsideOf } from '../../plan/outside';
 import type { FootPlace } from '../../trade/room/feet';
 import { Bar } from '../../ui/bar';

@@ -2,10 +2,11 @@ import { footId } from '../../job/room';
 import { isZero, type Length, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { fineOf, markAt, type Tape } from '../../length/tape';
-import { checkStep, footStep, type LevelPlan } from '../../plan/level-plan';
+import { footStep, type LevelPlan } from '../../plan/level-plan';
+import { installId } from '../../trade/setups/install-steps';
 import * as words from './words';
 
-/** One foot to be set, or the look at the level again. */
+/** One foot to be set, or the look at the level both ways. */
 export type LevelStep = {
   readonly id: string;
   readonly op: string;
@@ -17,10 +18,10 @@ export type LevelStep = {
 };
 
 /** The id of the last step in an address. */
-export const again = 'again';
+const whole = 'whole';
 
 /**
- * Foot by foot from the high point on, then the look again; nothing while the feet do not work out.
+ * Foot by foot from the high point on, then the case as a whole; nothing while the feet do not work out.
  *
  * @param across feet in a row, for their names
  */
@@ -54,12 +55,12 @@ export function levelSteps(
   });
   const nothing = feet.filter(({ kept }) => isZero(kept));
   const last: LevelStep = {
-    id: again,
-    op: checkStep(id),
-    title: words.again,
+    id: whole,
+    op: installId(id, 'level'),
+    title: words.whole,
     figure: undefined,
     kept: zero,
-    says: words.againSays,
+    says: words.wholeSays,
   };
   return [...nothing, ...feet.filter((step) => !nothing.includes(step)), last];
 }

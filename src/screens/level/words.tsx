@@ -140,10 +140,11 @@ export const heading = (name: string): string => `Levelling ${name}`;
 export const progress = (done: number, of: number): string => `${done} of ${of} done`;
 export const drive = 'Lift with a lever, never with a hand under it. The next figure is from the same line.';
 export const itStands = 'It stands';
-export const again = 'Level again after tightening';
-export const againSays =
-  'Tightening pulls a case out of level. Lay the level on front to back, side to side and on both sides, and look at the gaps of the fronts.';
-export const looked = 'Looked at again';
+export const whole = 'The case as a whole';
+export const wholeSays =
+  'Lay the level on front to back, side to side, and up both sides. Anchor it next, and look again once all is tight: tightening pulls a case out of level. Both stand in the cuts.';
+export const level = 'It stands level';
+export const seeFirst = 'See what comes first';
 export const next = 'Next';
 export const allDone = 'All done';
 export const tickAct = (ticked: boolean, what: string): string => `${ticked ? 'Not yet' : 'Done'}: ${what}`;

@@ -1,5 +1,5 @@
-import { editAcross, editCorner, editRoom, editUpright } from '../../job/edits';
 import type { Across, Room, Upright } from '../../job/room';
+import { editAcross, editCorner, editRoom, editUpright } from '../../job/room-edits';
 import type { Length } from '../../length/length';
 import type { UsualRoom } from '../../trade/room/usual';
 import type { Ask } from '../shared/ask';

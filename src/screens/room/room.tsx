@@ -1,6 +1,7 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
 import type { Change } from '../../job/entry';
 import type { Job } from '../../job/job';
+import { roomIn } from '../../job/room';
 import { caseInRoom } from '../../plan/case-in-room';
 import { jobWith } from '../../plan/job-with';
 import { roomPlanOf } from '../../plan/room-plan';
@@ -54,7 +55,7 @@ function RoomInHand({ bench, kept, page }: InHandProps) {
   const worked = [...(bench.plan.value?.worked.values() ?? [])];
   const cases = worked.flatMap((w) => (w.ok ? [caseInRoom(job, found, w.value)] : []));
   const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
-  const slip: Slip = { room: kept.room, found, open, onOpen: setOpen, act, newId: bench.newId };
+  const slip: Slip = { room: roomIn(kept), found, open, onOpen: setOpen, act, newId: bench.newId };
   return (
     <>
       <Bar

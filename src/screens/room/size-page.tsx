@@ -1,5 +1,5 @@
-import { editRoom } from '../../job/edits';
 import type { Job } from '../../job/job';
+import { editRoom } from '../../job/room-edits';
 import { isPositive } from '../../length/length';
 import { grainOf } from '../../length/tape';
 import type { CaseInRoom } from '../../plan/case-in-room';

@@ -1,6 +1,6 @@
-import { editAcross, editUpright } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import type { Room } from '../../job/room';
+import { editAcross, editUpright } from '../../job/room-edits';
 import type { RoomPlan } from '../../plan/room-plan';
 import { type Spot, sameSpot } from '../../trade/room/spot';
 import { BarButton } from '../../ui/bar';

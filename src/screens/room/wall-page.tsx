@@ -1,6 +1,6 @@
-import { editRoom, editZone } from '../../job/edits';
 import type { Job } from '../../job/job';
 import type { Room, ZoneRead } from '../../job/room';
+import { editRoom, editZone } from '../../job/room-edits';
 import { forDrawing, type Length } from '../../length/length';
 import { type WallPlan, wallPlanOf } from '../../plan/stud-plan';
 import type { UsualRoom } from '../../trade/room/usual';

@@ -1,6 +1,6 @@
-import { editRoom, editWay } from '../../job/edits';
 import type { Job } from '../../job/job';
 import type { WayRead } from '../../job/room';
+import { editRoom, editWay } from '../../job/room-edits';
 import type { Length } from '../../length/length';
 import type { CaseInRoom } from '../../plan/case-in-room';
 import { kindOf } from '../../plan/way-plan';

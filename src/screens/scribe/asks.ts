@@ -1,5 +1,5 @@
-import { editGap, editStand } from '../../job/edits';
 import type { GapRead } from '../../job/room';
+import { editGap, editStand } from '../../job/room-edits';
 import type { ScribeSide } from '../../plan/scribe-plan';
 import type { Ask } from '../shared/ask';
 import * as words from './words';

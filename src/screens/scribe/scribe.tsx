@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { editGap } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import type { Job } from '../../job/job';
+import { editGap } from '../../job/room-edits';
 import { forDrawing } from '../../length/length';
 import { writeLength } from '../../length/write';
 import { type CaseInRoom, caseInRoom } from '../../plan/case-in-room';

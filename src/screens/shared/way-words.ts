@@ -1,4 +1,4 @@
-import { absolute, isNegative, type Length, shortest } from '../../length/length';
+import { absolute, compare, isNegative, type Length, shortest } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { WayField, WayFound, WayKind } from '../../plan/way-plan';
 import type { WayThrough } from '../../trade/room/doorway';
@@ -33,12 +33,9 @@ export const askWay = (name: string, asks: readonly WayField[]): string =>
   `${name}: say ${asks.map((field) => fields[field]).join(', ')}.`;
 
 /** The way with the most room at its tightest place. */
-function best<T>(ways: readonly T[], spares: (way: T) => readonly Length[]): T | undefined {
-  const least = (way: T): number => {
-    const [first, ...rest] = spares(way);
-    return first ? shortest(first, ...rest).valueOf() : 0;
-  };
-  return [...ways].sort((a, b) => least(b) - least(a))[0];
+function best<T>(ways: readonly T[], spares: (way: T) => readonly [Length, ...Length[]]): T | undefined {
+  const tight = (way: T): Length => shortest(...spares(way));
+  return [...ways].sort((a, b) => compare(tight(b), tight(a)))[0];
 }
 
 const by = (what: string, x: Length): string =>

@@ -1,0 +1,47 @@
+import { expect, test } from 'vitest';
+import type { Change } from '../../src/job/entry';
+import { editGap, editStand } from '../../src/job/room-edits';
+import { scribeSides } from '../../src/plan/scribe-plan';
+import { l } from '../length/write-figures';
+import { figures, spelled } from '../trade/room/sample';
+import { caseDecided } from './carried-cabinet-case';
+import { worked } from './job-of';
+
+/** Example 3 of the room: 1/8, 9/32, 3/16. */
+const gaps: readonly Change[] = ['1/8', '9/32', '3/16'].flatMap((gap, k) =>
+  editGap('case', `g${k}`, { side: 'right', at: l(`${k * 30}`), gap: l(gap) }),
+);
+const right = (changes: readonly Change[]) => {
+  const [, side] = scribeSides(worked([...caseDecided, ...gaps, ...changes]).job, 'case');
+  if (!side?.found?.ok) throw new Error('not scribed');
+  return { ...side, found: side.found.value };
+};
+
+test('the frame hangs over 3/16: compass 9/32, off 5/32, 0, 3/32', () => {
+  const { found, hang } = right([]);
+  expect(spelled([hang, found.compass, found.need])).toEqual(['3/16', '9/32', '5/32']);
+  expect(figures(found.off)).toEqual(['5/32', '0', '3/32']);
+  expect(found.short).toBeUndefined();
+});
+
+test('with 1/8 it is 1/32 short, and what comes off is said all the same', () => {
+  const { found } = right(editStand('case', { hangRight: l('1/8') }));
+  expect(spelled(found.short?.by)).toBe('1/32');
+  expect(figures(found.off)).toEqual(['5/32', '0', '3/32']);
+});
+
+test('a gap that is gone or half said does not count; nor is anything found of no gap', () => {
+  const { found } = right([
+    ...editGap('case', 'g1', { gone: true }),
+    ...editGap('case', 'g9', { side: 'right', gap: l('1') }),
+  ]);
+  expect(spelled(found.compass)).toBe('3/16');
+  const [left] = scribeSides(worked([...caseDecided, ...gaps]).job, 'case');
+  expect(left?.found).toBeUndefined();
+});
+
+test('a gap inside the wall is refused by how much', () => {
+  const job = worked([...gaps, ...editGap('case', 'g0', { gap: l('-1/16') })]).job;
+  const found = scribeSides(job, 'case')[1]?.found;
+  expect(spelled(found && !found.ok && found.error)).toMatchObject({ code: 'negative-gap', by: '1/16' });
+});
