@@ -4,10 +4,10 @@ import type { Job } from './job';
 import * as r from './room-fields';
 import { children, isTree, named, pick, type Tree } from './tree';
 
-export type RoomFigures = ReturnType<typeof pick<typeof r.roomFields>>;
+type RoomFigures = ReturnType<typeof pick<typeof r.roomFields>>;
 export type Across = { readonly id: string } & ReturnType<typeof pick<typeof r.acrossFields>>;
 export type Upright = { readonly id: string } & ReturnType<typeof pick<typeof r.uprightFields>>;
-export type CornerRead = ReturnType<typeof pick<typeof r.cornerFields>>;
+type CornerRead = ReturnType<typeof pick<typeof r.cornerFields>>;
 export type ZoneRead = { readonly id: string } & ReturnType<typeof pick<typeof r.zoneFields>>;
 export type WayRead = { readonly id: string } & ReturnType<typeof pick<typeof r.wayFields>>;
 export type GapRead = { readonly id: string } & ReturnType<typeof pick<typeof r.gapFields>>;

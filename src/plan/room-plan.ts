@@ -18,7 +18,7 @@ import { type UsualRoom, usualRoom } from '../trade/room/usual';
 export type RoomAsk = 'apart' | 'body' | 'at-across' | 'at-upright';
 
 /** What stands between the walls, or between floor and ceiling: where the lines hang is known, or only the least. */
-export type Free = { readonly value: Length; readonly by: 'lines' | 'least' };
+type Free = { readonly value: Length; readonly by: 'lines' | 'least' };
 
 /** The room worked out. Inches; what nothing was read for is not there. */
 export type RoomPlan = {
@@ -51,7 +51,7 @@ const readAt = <T extends Across | Upright>(
   });
 
 /** How the tape was used; the body that is not said yet is asked for. */
-export const tapeUse = (room: Room, usual: UsualRoom): TapeUse => ({
+const tapeUse = (room: Room, usual: UsualRoom): TapeUse => ({
   ...(room.burned ? { burned: room.burnedAt ?? usual.burned } : {}),
   ...(room.inside && room.body ? { body: room.body } : {}),
 });

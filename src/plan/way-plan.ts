@@ -21,7 +21,7 @@ const wanted: Record<WayKind, readonly WayField[]> = {
 export const kindOf = ({ kind = 'doorway' }: WayRead): WayKind => kind;
 
 /** What must be said of it before it can be reckoned; of winders nothing, they are not reckoned. */
-export const wantedOf = (way: WayRead): readonly WayField[] =>
+const wantedOf = (way: WayRead): readonly WayField[] =>
   kindOf(way) === 'stair' && way.winders ? [] : wanted[kindOf(way)];
 
 /** One thing on the way in for one case: what is missing, or what was found. */

@@ -25,7 +25,7 @@ export function FeetDrawing({ wide, deep, columns, rows, feet, label }: FeetDraw
   const w = box.width - 2 * box.edge;
   const h = Math.min(box.most, Math.max(box.least, (deep / Math.max(wide, 0.01)) * w));
   const place = (k: number, of: number, size: number): number =>
-    of < 2 ? size / 2 : 14 + (k * (size - 28)) / (of - 1);
+    of < 2 ? size / 2 : 30 + (k * (size - 60)) / (of - 1);
   return (
     <svg class="feetdraw rests" viewBox={`0 0 ${box.width} ${h + 34}`} role="img" aria-label={label}>
       <rect class="f-birch case" x={box.edge} y="4" width={w} height={h} />

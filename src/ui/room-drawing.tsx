@@ -21,7 +21,7 @@ type RoomDrawingProps = {
 
 const box = { width: 358, height: 230, side: 50, foot: 26 };
 /** How much more than to scale a wall is drawn out of plumb. */
-export const outOfScale = 10;
+const outOfScale = 10;
 
 /** The room from the front, to scale; how far its walls are out of plumb is drawn tenfold. */
 export function RoomDrawing({ wide, high, left, right, stands, label, across, up }: RoomDrawingProps) {

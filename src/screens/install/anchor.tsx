@@ -1,4 +1,5 @@
 import { editPutUp } from '../../job/edits';
+import { roomIn } from '../../job/room';
 import type { Plan } from '../../plan/plan';
 import { anchorOf, putUpOf, usualCleat } from '../../plan/put-up-plan';
 import { Icon } from '../../ui/icon';
@@ -43,12 +44,12 @@ export function Anchor({ plan, place, open, onOpen }: AnchorProps) {
             <li key={x.code}>{words.fact(x)}</li>
           ))}
         </ul>
-        {plan.job.room.zones.map(({ id, what, from, to }) => (
+        {roomIn(plan.job).zones.map(({ id, what, from, to }) => (
           <p key={id} class="lit">
             {words.zone(what, from, to)}
           </p>
         ))}
-        {plan.job.room.zones.length === 0 && <p class="note">{words.noZones}</p>}
+        {roomIn(plan.job).zones.length === 0 && <p class="note">{words.noZones}</p>}
         <p class="note">{words.notReckoned}</p>
       </div>
     </section>

@@ -88,7 +88,7 @@ function Feet({ bench, job, id, name, level, across }: FeetProps) {
           {...{ level, across, stand }}
           onOpen={(place) => setOpen(dropAsk(id, place, { level, across }))}
         />
-        <Found {...{ level, across }} />
+        <Found {...{ level, across }} tape={job.tape} />
         <Sentence label={words.acrossTitle}>
           {words.standLine({ across: blank(asks.across), middle: blank(asks.middle), how: blank(asks.how) })}
         </Sentence>
@@ -145,6 +145,7 @@ function dropAsk(
   };
 }
 
+type FoundProps = Pick<FeetProps, 'level' | 'across'> & { readonly tape: Job['tape'] };
 type DropsProps = Pick<FeetProps, 'level' | 'across'> & { readonly onOpen: (place: FootPlace) => void };
 
 /** What was read under every foot. */
@@ -176,7 +177,7 @@ const Wrong = ({ says }: { readonly says: string }) => (
 );
 
 /** What goes under each foot, and what does not go. */
-function Found({ level, across }: Pick<FeetProps, 'level' | 'across'>) {
+function Found({ level, across, tape }: FoundProps) {
   const { found, sets, wedges, missing, asks } = level;
   const name = (place: FootPlace) => words.footName(place, across);
   return (
@@ -215,7 +216,7 @@ function Found({ level, across }: Pick<FeetProps, 'level' | 'across'>) {
                 {isZero(foot.shim) && !set && <span class="muted">{words.highPoint}</span>}
                 {wedge && (
                   <span class="muted">
-                    {wedge.ok ? words.wedgeIn(wedge.value) : words.wedgeErrorText(wedge.error)}
+                    {wedge.ok ? words.wedgeIn(wedge.value, tape) : words.wedgeErrorText(wedge.error)}
                   </span>
                 )}
                 <Inline value={set ?? foot.shim} tape="1/64" />

@@ -4,6 +4,7 @@ import type { Rounded } from '../../length/round';
 import { fineOf, markAt, type Tape } from '../../length/tape';
 import { footStep, type LevelPlan } from '../../plan/level-plan';
 import { installId } from '../../trade/setups/install-steps';
+import { capital } from '../shared/capital';
 import * as words from './words';
 
 /** One foot to be set, or the look at the level both ways. */
@@ -49,7 +50,7 @@ export function levelSteps(
       says: high
         ? `${words.highPoint}.`
         : wedge?.ok
-          ? `${words.wedgeIn(wedge.value)}. ${words.drive}`
+          ? `${capital(words.wedgeIn(wedge.value, at.tape))}. ${words.drive}`
           : words.drive,
     };
   });

@@ -1,6 +1,7 @@
 import type { ComponentChildren as Blank } from 'preact';
 import type { Length } from '../../length/length';
 import { assertNever } from '../../length/result';
+import { markAt, type Tape } from '../../length/tape';
 import type { FootAsk } from '../../plan/level-plan';
 import type { FeetError, FootPlace } from '../../trade/room/feet';
 import type { TravelError } from '../../trade/room/travel';
@@ -73,7 +74,8 @@ export const askText = (list: readonly FootAsk[]): string =>
 export const highPoint = 'high point: nothing under it';
 export const shimOf = (name: string): string => `Shim: ${lower(name)} foot`;
 export const setOf = (name: string): string => `Foot stands at: ${lower(name)}`;
-export const wedgeIn = (by: Length): string => `wedge in ${w(by)}`;
+/** How far a wedge goes in, to the mark of the tape. */
+export const wedgeIn = (by: Length, tape: Tape): string => `wedge in about ${w(markAt(by, tape).value)}`;
 export const over = (name: string, limit: Length, by: Length): string =>
   `${name}: ${w(by)} over the ${w(limit)} that shims are sound for. Scribe a base to the floor instead.`;
 export const oneRow = 'All feet are in one row: a case shimmed so twists. Read front and back.';

@@ -26,7 +26,7 @@ export const roomLength = (room: Room, field: RoomLength, usual?: Length): Ask =
   save: (value) => editRoom({ [field]: value }),
 });
 
-export const standsUp = (room: Room): Ask => ({
+const standsUp = (room: Room): Ask => ({
   as: 'choice',
   title: words.standsUp,
   now: room.standsUp ? 'lying' : 'upright',

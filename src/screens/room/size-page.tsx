@@ -17,6 +17,7 @@ import { drawnRoom } from './drawn';
 import * as said from './said';
 import { AcrossSpots, Head, Note, type Slip, UprightSpots, Wrong } from './spots';
 import * as words from './words';
+import './room.css';
 
 type PageProps = {
   readonly bench: Bench;

@@ -13,6 +13,7 @@ import { MarkAndRest } from '../shared/mark-and-rest';
 import { Acts, Sentence } from '../shared/sentence';
 import { Head, Note, type Slip, Wrong } from './spots';
 import * as words from './wall-words';
+import './room.css';
 
 type WallProps = { readonly bench: Bench; readonly job: Job; readonly slip: Slip };
 type WallLength = Exclude<keyof typeof words.titles, 'foundEdge'>;
@@ -27,7 +28,7 @@ const wallLength = (room: Room, field: WallLength, usual?: Length): Ask => ({
 });
 
 /** The blanks of studs and cleat. */
-export const wallAsks = (room: Room, usual: UsualRoom): Readonly<Record<keyof typeof words.titles, Ask>> => ({
+const wallAsks = (room: Room, usual: UsualRoom): Readonly<Record<keyof typeof words.titles, Ask>> => ({
   found: wallLength(room, 'found'),
   foundEdge: {
     as: 'choice',
@@ -109,7 +110,7 @@ function Fixings({ wall, job }: { readonly wall: WallPlan; readonly job: Job }) 
 }
 
 /** The blanks of one place where nothing may be fastened. */
-export const zoneAsks = (zone: ZoneRead, no: number): Readonly<Record<'what' | 'from' | 'to', Ask>> => {
+const zoneAsks = (zone: ZoneRead, no: number): Readonly<Record<'what' | 'from' | 'to', Ask>> => {
   const length = (field: 'from' | 'to', title: string): Ask => ({
     as: 'length',
     title,

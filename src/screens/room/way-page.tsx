@@ -35,7 +35,7 @@ const lengths = [
 ] as const;
 
 /** The blanks of one thing on the way; `no` counts from 1. */
-export function wayAsks(way: WayRead, no: number): Readonly<Record<keyof typeof words.titles, Ask>> {
+function wayAsks(way: WayRead, no: number): Readonly<Record<keyof typeof words.titles, Ask>> {
   const length = (field: (typeof lengths)[number]): Ask => ({
     as: 'length',
     title: words.titles[field](no),
@@ -119,7 +119,7 @@ function OneWay({ way, no, job, cases, slip: { open, onOpen, act } }: OneProps) 
         const { says, wrong } = wayText(found);
         const name = named ? `${job.cases.find((x) => x.id === c.id)?.name ?? ''}. ` : '';
         return (
-          <p key={c.id} class={wrong ? 'wrongline' : 'note rests'}>
+          <p key={c.id} class={wrong ? 'wrongline pushed' : 'note pushed rests'}>
             {wrong && <Icon name="warn" />}
             {name}
             {says}

@@ -66,4 +66,4 @@ export const stripOff = (at: Length, off: Length): string =>
   `At ${w(at)} over the floor plane off ${w(off)}.`;
 export const noLines = 'Hang two plumb lines in the room: then each strip has its line here.';
 export const drawn = (side: Side): string =>
-  `The ${side} edge with its line: what comes off is drawn tenfold`;
+  `The ${side} edge with its line: what comes off is drawn larger than to scale`;

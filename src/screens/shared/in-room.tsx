@@ -3,6 +3,7 @@ import type { SideFillers } from '../../trade/room/fillers';
 import { Icon } from '../../ui/icon';
 import * as words from './in-room-words';
 import { wayText } from './way-words';
+import './in-room.css';
 
 const Line = ({ says, wrong }: { readonly says: string; readonly wrong?: boolean }) =>
   wrong ? (

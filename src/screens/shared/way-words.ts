@@ -29,7 +29,7 @@ const fields: Record<WayField, string> = {
 };
 
 /** What is missing of a thing on the way. */
-export const askWay = (name: string, asks: readonly WayField[]): string =>
+const askWay = (name: string, asks: readonly WayField[]): string =>
   `${name}: say ${asks.map((field) => fields[field]).join(', ')}.`;
 
 /** The way with the most room at its tightest place. */

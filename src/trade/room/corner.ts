@@ -2,7 +2,7 @@ import { absolute, add, isPositive, type Length, less, subtract } from '../../le
 import { err, ok, type Result } from '../../length/result';
 
 /** A corner measured by legs: along the back wall, along the side wall, and across from end to end. Inches, > 0. */
-export type Legs = { readonly back: Length; readonly side: Length; readonly across: Length };
+type Legs = { readonly back: Length; readonly side: Length; readonly across: Length };
 
 export type Corner = {
   /** How far the side wall comes in at the end of its leg: above 0 the corner closes, below it opens. Exact. */

@@ -10,7 +10,7 @@ export type FootPlace = { readonly row: 'front' | 'middle' | 'back'; readonly nu
 /** From one level line down to the floor under a foot, inches, > 0. */
 export type FootDrop = FootPlace & { readonly drop: Length };
 
-export type FootShim = FootPlace & { readonly shim: Length };
+type FootShim = FootPlace & { readonly shim: Length };
 
 export type LevelFeet = {
   /** Every foot in the order given; 0 on the high point. */

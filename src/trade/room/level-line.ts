@@ -6,7 +6,7 @@ import type { Row } from './row';
 import { type AtSpot, greatestOf, leastOf, readTwice, type Spot, unmatched, valueAt } from './spot';
 
 /** A level line round the walls: from it down to the floor and up to the ceiling, at the same spots. Inches, > 0. */
-export type LevelLine = {
+type LevelLine = {
   readonly drops: readonly AtSpot[];
   readonly rises: readonly AtSpot[];
   /** The heights measured straight from floor to ceiling as well, where they were. */

@@ -7,7 +7,7 @@ import { type AtSpot, greatestOf, leastOf, readTwice, type Spot, unmatched, valu
  * Two plumb lines, one near each wall, so far apart; from each to its wall, away from the middle of the room counting
  * up (negative: the wall comes in over the line). Left and right read at the same spots. Inches.
  */
-export type PlumbLines = {
+type PlumbLines = {
   readonly apart: Length;
   readonly left: readonly AtSpot[];
   readonly right: readonly AtSpot[];

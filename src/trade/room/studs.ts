@@ -13,7 +13,7 @@ import { err, ok, type Result } from '../../length/result';
 import { type Rounded, roundTo, toWhole } from '../../length/round';
 
 /** A stretch of the wall where nothing may be fastened. Inches from the same end as everything else. */
-export type Zone = { readonly from: Length; readonly to: Length };
+type Zone = { readonly from: Length; readonly to: Length };
 
 /** One edge of one stud found, the spacing known, and a cleat to be fastened. Inches, along the wall from one end. */
 export type StudPlan = {

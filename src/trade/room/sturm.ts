@@ -2,7 +2,7 @@ import type { Ratio } from '../../length/length';
 import { common, derivative, divided, type Polynomial, product, signAt } from './polynomial';
 
 /** A stretch of the line, its ends not in it. */
-export type Stretch = { readonly from: Ratio; readonly to: Ratio };
+type Stretch = { readonly from: Ratio; readonly to: Ratio };
 
 /** The chain of Sturm: p, its derivative, and each time the remainder with its sign turned. */
 function chainOf(p: Polynomial): readonly Polynomial[] {

@@ -6,7 +6,7 @@ import { roundTo } from '../../length/round';
 import type { Units } from '../../length/units';
 
 /** A case stood up from its back under a ceiling. Inches, > 0. */
-export type TiltPlan = { readonly height: Length; readonly depth: Length; readonly ceiling: Length };
+type TiltPlan = { readonly height: Length; readonly depth: Length; readonly ceiling: Length };
 
 export type TiltUp = {
   readonly passes: boolean;

@@ -3,9 +3,9 @@ import { err, ok, type Result } from '../../length/result';
 import type { FootPlace, LevelFeet } from './feet';
 
 /** A foot that screws in and out: how long it is at its shortest and at its longest. Inches. */
-export type Travel = { readonly shortest: Length; readonly longest: Length };
+type Travel = { readonly shortest: Length; readonly longest: Length };
 
-export type FootSet = FootPlace & {
+type FootSet = FootPlace & {
   /** How long this foot stands: that on the high point, and its shim more. */
   readonly set: Length;
   /** Longer than it goes (above 0) or shorter (below 0), by so much; none where it is within its travel. */

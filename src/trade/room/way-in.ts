@@ -7,7 +7,7 @@ import { type Stair, type StairError, type StairFit, upStair } from './stair';
 import { type Corridors, roundTurn, type Turn, type TurnError } from './turn';
 
 /** A turn, and how high it is clear, where that was measured. A landing is one, its rails the walls. Inches. */
-export type TurnPlace = Corridors & { readonly height?: Length };
+type TurnPlace = Corridors & { readonly height?: Length };
 
 /** What a case meets on its way, the first first. */
 export type Passage =
@@ -34,7 +34,7 @@ export type PassageError =
   | TurnError
   | { readonly code: 'not-positive'; readonly what: SizeName | 'clear-height' };
 
-export type WayInAt = { readonly hand: Length; readonly grain: Length; readonly units?: Units };
+type WayInAt = { readonly hand: Length; readonly grain: Length; readonly units?: Units };
 
 function turnThreeWays(
   place: TurnPlace,

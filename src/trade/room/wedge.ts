@@ -2,7 +2,7 @@ import { isNegative, isPositive, type Length, less, negate, subtract } from '../
 import { err, ok, type Result } from '../../length/result';
 
 /** A wedge: how thick at either end, and how long. Inches. */
-export type Wedge = { readonly thin: Length; readonly thick: Length; readonly long: Length };
+type Wedge = { readonly thin: Length; readonly thick: Length; readonly long: Length };
 
 export type WedgeError =
   | { readonly code: 'not-positive' }
