@@ -13,7 +13,7 @@ const box = { width: 358, height: 190, edge: 110 };
 /** How much more than to scale it is drawn. */
 const tenfold = 10;
 
-/** An edge from the front with the line it is cut to: heights to scale, what comes off tenfold, or as much as there is room for. */
+/** An edge from the front with the line it is cut to: heights to scale, what comes off tenfold where there is room. */
 export function ScribeDrawing({ side, points, label }: ScribeDrawingProps) {
   const up = [...points].sort((a, b) => a.at - b.at);
   const [low, top] = [up[0]?.at ?? 0, up[up.length - 1]?.at ?? 1];

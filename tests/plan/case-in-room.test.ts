@@ -9,7 +9,7 @@ import { figures, spelled } from '../trade/room/sample';
 import { caseDecided } from './carried-cabinet-case';
 import { worked } from './job-of';
 
-/** Two walls that lean one way, and a level line: Examples 2 and 4 of the room. */
+/** Two walls that lean one way, and a level line: Example 2 of room and Example 4 of room. */
 const walls: readonly Change[] = [
   ...editRoom({ apart: l('46') }),
   ...[
@@ -114,7 +114,7 @@ describe('the cabinet in it', () => {
   test('goes in with 46 - 38 3/4 = 7 1/4 and 95 5/8 - 64 1/4 = 31 3/8 to spare', () => {
     const found = caseOf([...walls, ...line]);
     expect(spelled([found.spareWide, found.spareHigh, found.goesIn])).toEqual(['7 1/4', '31 3/8', true]);
-    // left of it 1/2, 3/4, 1 1/8, as in Example 2
+    // left of it 1/2, 3/4, 1 1/8, as in Example 2 of room
     expect(figures(found.fillers?.left.gaps ?? [])).toEqual(['1/2', '3/4', '1 1/8']);
   });
 
@@ -124,7 +124,7 @@ describe('the cabinet in it', () => {
     expect(spelled([at('39 23/32').spareWide, at('39 23/32').goesIn])).toEqual(['-1/32', false]);
   });
 
-  test('is not stood up under 66 1/2: by Example 5 it asks 66 13/16, a 32nd finer 66 51/64 or less', () => {
+  test('is not stood up under 66 1/2: by Example 5 of room it asks 66 13/16, a 32nd finer 66 51/64 or less', () => {
     // 64 1/4² + 18 1/4² = 4461 1/8; 66 25/32² = 4459.7…, 66 13/16² = 4463.9…
     const low = editUpright('a', { at: l('0'), high: l('66 1/2') });
     expect(caseOf(low).goesIn).toBe(true);

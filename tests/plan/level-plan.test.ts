@@ -7,7 +7,7 @@ import { l } from '../length/write-figures';
 import { spelled } from '../trade/room/sample';
 import { worked } from './job-of';
 
-/** Example 12 of the room: 34 9/16, 34 3/8 in front, 34 11/16, 34 7/16 at the back. */
+/** Example 12 of room: 34 9/16, 34 3/8 in front, 34 11/16, 34 7/16 at the back. */
 const feet: readonly Change[] = [
   ...editFoot('case', 'front1', { drop: l('34 9/16') }),
   ...editFoot('case', 'front2', { drop: l('34 3/8') }),

@@ -7,7 +7,7 @@ import { figures, spelled } from '../trade/room/sample';
 import { caseDecided } from './carried-cabinet-case';
 import { worked } from './job-of';
 
-/** Example 3 of the room: 1/8, 9/32, 3/16. */
+/** Example 3 of room: 1/8, 9/32, 3/16. */
 const gaps: readonly Change[] = ['1/8', '9/32', '3/16'].flatMap((gap, k) =>
   editGap('case', `g${k}`, { side: 'right', at: l(`${k * 30}`), gap: l(gap) }),
 );

@@ -6,7 +6,7 @@ import { l } from '../length/write-figures';
 import { figures, spelled } from '../trade/room/sample';
 import { worked } from './job-of';
 
-/** Example 7 of the room, its usual figures unsaid. */
+/** Example 7 of room, its usual figures unsaid. */
 const wall: readonly Change[] = editRoom({
   found: l('11 1/4'),
   spacing: l('16'),

@@ -4,7 +4,7 @@ import { throughDoorway } from '../../../src/trade/room/doorway';
 import { upStair } from '../../../src/trade/room/stair';
 import { l } from '../../trade/grooves/sample';
 
-/** The case of Example 9 of the room. */
+/** The case of Example 9 of room. */
 const size = { width: l('38 3/8'), height: l('64 1/4'), depth: l('17 1/2') };
 
 test('a doorway is told by the way with most room at its tightest: 10 1/2 sideways, 40 1/8 overhead', () => {
