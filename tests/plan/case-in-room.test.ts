@@ -125,7 +125,7 @@ describe('the cabinet in it', () => {
   });
 
   test('is not stood up under 66 1/2: by Example 5 of room it asks 66 13/16, on thirty-seconds too', () => {
-    // 64 1/4² + 18 1/4² = 4461 1/8; 66 25/32² is 4459 751/1024, less; 66 13/16² is 4463 233/256, more
+    // 64 1/4² + 18 1/4² = 4461 1/8; 66 25/32² is 4459 753/1024, less; 66 13/16² is 4463 233/256, more
     const low = editUpright('a', { at: l('0'), high: l('66 1/2') });
     expect(caseOf(low).goesIn).toBe(true);
     const lying = caseOf([...low, ...editRoom({ standsUp: true })]);

@@ -1,0 +1,71 @@
+import { expect, test } from '@playwright/test';
+import { blankOf, openSample, pastBounce, readyOffline, standing, typed, typeInto } from './app';
+
+test('the room offline: a narrower place says by how much the case no longer goes in, at its page and at home', async ({
+  page,
+  context,
+}) => {
+  await openSample(page);
+  await readyOffline(page);
+  await context.setOffline(true);
+  await page.goto('./#/room');
+  // 41 1/8 between the lines less twice 1/2, down to the mark; 38 3/4 with the frame
+  await expect(page.locator('.greatest .sr').first()).toHaveText(/40 and 1\/8/);
+  await expect(page.locator('.inroom')).toContainText('1 3/8 to spare');
+  // 2 more free at the left: 41 1/8 − 2 1/2 − 1/2 − 38 3/4 = −5/8
+  await typeInto(page, /^Left free at the left/, '2 1/2');
+  await expect(page.locator('.inroom')).toContainText('5/8 too wide');
+  await page.goto('./#/case/case');
+  await expect(page.locator('.inroom')).toContainText('5/8 too wide');
+  await page.goto('./#/');
+  await expect(page.locator('a[href="#/room"]')).toContainText('5/8 too wide');
+});
+
+test('a place read at one line only is asked for at its own sentence', async ({ page }) => {
+  await openSample(page);
+  await page.goto('./#/room');
+  await page.getByRole('button', { name: 'A place' }).first().click();
+  await typed(page, '70');
+  await typeInto(page, 'Place 4: from the left line to the left wall', '1');
+  await expect(page.getByRole('region', { name: 'Place 4' })).toContainText('read the right line there too');
+  await typeInto(page, 'Place 4: from the right line to the right wall', '1');
+  await expect(page.getByRole('region', { name: 'Place 4' })).not.toContainText('read the right');
+});
+
+test('foot by foot: the figure giant, the tick kept over a reload, the whole held back until what comes first', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.goto('./#/level/case');
+  await page.getByRole('button', { name: 'Foot by foot' }).click();
+  const bar = page.locator('.knuckle .main');
+  // the high point first: nothing goes under it
+  await expect(page.locator('.what')).toContainText('front right');
+  await bar.click();
+  await pastBounce(page);
+  await expect(bar).toContainText('Next');
+  await page.reload();
+  await expect(bar).toContainText('Next');
+  await bar.click();
+  await expect(standing(page)).toHaveText(/1\/16/);
+  await page.goto('./#/level/case/whole');
+  await expect(bar).toContainText('See what comes first');
+});
+
+test('the way in, the wall and the scribe follow what is keyed', async ({ page }) => {
+  await openSample(page);
+  await page.goto('./#/room/way');
+  // 18 1/4 deep and two hands through 20: 1/4 too little
+  await typeInto(page, 'On the way 1: clear width, stop to stop', '20');
+  await expect(page.getByRole('region', { name: 'Door to the east room' })).toContainText(
+    '1/4 too little sideways',
+  );
+  await page.goto('./#/room/wall');
+  await typeInto(page, 'Not here 1: where it begins', '26');
+  await expect(page.locator('main')).toContainText('At 27 not: it is in the place from 26 to 33.');
+  await page.goto('./#/scribe/case');
+  // gaps 1/8, 9/32, 3/16 become 1/8, 3/8, 3/16: compass 3/8, and 1/4 comes off where 3/16 hangs over
+  await typeInto(page, 'Left edge 2: from edge to wall', '3/8');
+  await expect(page.locator('main')).toContainText('It takes 1/4 of overhang, 1/16 more than there is');
+  await expect(blankOf(page, 'How far the left edge hangs over')).toContainText('as drawn');
+});
