@@ -28,6 +28,8 @@ export const screens: readonly { readonly name: string; readonly hash: string; r
   { name: 'boxes', hash: '#/boxes/drawers', ready: '.drawerrow' },
   { name: 'contents', hash: '#/contents/drawers', ready: '.ratingbar' },
   { name: 'loads', hash: '#/loads/case', ready: '.sagdraw' },
+  { name: 'lift', hash: '#/lift/case', ready: '.kv' },
+  { name: 'solid', hash: '#/solid/case', ready: '.fillin' },
   { name: 'one-mark', hash: '#/one/drawers/marks', ready: '.giant' },
   { name: 'one-stick', hash: '#/one/drawers/sticks/d2', ready: '.bigtick' },
   { name: 'sheets', hash: '#/sheets', ready: '.pool' },

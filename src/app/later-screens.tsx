@@ -24,7 +24,9 @@ import { JobsScreen } from '../screens/job/jobs';
 import { PhoneScreen } from '../screens/job/phone';
 import { ShopScreen } from '../screens/job/shop';
 import { LevelScreen } from '../screens/level/level';
+import { LiftScreen } from '../screens/loads/lift';
 import { LoadsScreen } from '../screens/loads/loads';
+import { SolidScreen } from '../screens/loads/solid';
 import { GrooveScreen, MachineScreen } from '../screens/machine/machine';
 import { ChangeScreen } from '../screens/marks/change';
 import { FitScreen } from '../screens/marks/fit';
@@ -86,7 +88,8 @@ type InstallRoute = Extract<Route, { readonly at: InstallAt }>;
 
 type RoomAt = 'room' | 'level' | 'scribe';
 type RoomRoute = Extract<Route, { readonly at: RoomAt }>;
-type ThisCaseAt = 'case' | 'built' | 'fronts' | 'bank' | 'opening' | 'boxes' | 'contents' | 'one' | 'loads';
+type LoadAt = 'loads' | 'lift' | 'solid';
+type ThisCaseAt = 'case' | 'built' | 'fronts' | 'bank' | 'opening' | 'boxes' | 'contents' | 'one' | LoadAt;
 type CaseAt = RoomAt | ThisCaseAt;
 type CaseRoute = Extract<Route, { readonly at: CaseAt }>;
 
@@ -144,7 +147,9 @@ function caseScreen(route: CaseRoute | InstallRoute, bench: Bench) {
     case 'one':
       return <OneScreen bench={bench} id={route.id} what={route.what} step={route.step} />;
     case 'loads':
-      return <LoadsScreen key={route.id} bench={bench} id={route.id} />;
+    case 'lift':
+    case 'solid':
+      return loadScreen(route, bench);
     default:
       return route.at === 'room' || route.at === 'level' || route.at === 'scribe'
         ? roomScreen(route, bench)
@@ -180,4 +185,11 @@ function roomScreen(route: RoomRoute, bench: Bench) {
     default:
       return assertNever(route);
   }
+}
+
+/** What of a case is heavy, lifted, or moves with the year. */
+function loadScreen({ at, id }: Extract<Route, { readonly at: LoadAt }>, bench: Bench) {
+  if (at === 'lift') return <LiftScreen key={id} bench={bench} id={id} />;
+  if (at === 'solid') return <SolidScreen key={id} bench={bench} id={id} />;
+  return <LoadsScreen key={id} bench={bench} id={id} />;
 }

@@ -35,6 +35,8 @@ export type Route =
   | { readonly at: 'boxes'; readonly id: string }
   | { readonly at: 'contents'; readonly id: string }
   | { readonly at: 'loads'; readonly id: string }
+  | { readonly at: 'lift'; readonly id: string }
+  | { readonly at: 'solid'; readonly id: string }
   | { readonly at: 'one'; readonly id: string; readonly what: string; readonly step?: string }
   | { readonly at: 'room'; readonly page?: string }
   /** `foot`: one number at a time. */
@@ -81,6 +83,8 @@ const ofId = [
   'boxes',
   'contents',
   'loads',
+  'lift',
+  'solid',
   'screws',
   'finish',
   'level',

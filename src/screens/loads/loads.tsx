@@ -3,6 +3,7 @@ import type { Job } from '../../job/job';
 import { type Span, spansOf } from '../../plan/shelf-loads';
 import type { Case } from '../../trade/carcass/case';
 import { Bar } from '../../ui/bar';
+import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
@@ -51,6 +52,10 @@ export function LoadsScreen({ bench, id }: { readonly bench: Bench; readonly id:
           onOpen={setOpen}
           spans={found?.ok ? spansOf(job, found.value) : []}
         />
+        <div class="pad-x adds">
+          <Button look="quiet" label={words.toLifting} onTap={() => bench.go({ at: 'lift', id })} />
+          <Button look="quiet" label={words.toSolid} onTap={() => bench.go({ at: 'solid', id })} />
+        </div>
       </main>
       <AskDock ask={open} tape={job.tape} act={bench.act} onClose={() => setOpen(undefined)} />
     </>

@@ -13,13 +13,15 @@ export const title = 'Loads';
 export const toCase = 'Case';
 export const noCase = 'This case is not in the job.';
 export const notWorked = 'The case does not work out yet: its page says what is missing.';
+export const toLifting = 'Weight and lifting';
+export const toSolid = 'Solid wood';
 export const estimate =
   'Every figure here is an estimate. In a public place, ask who is responsible for what is loaded.';
 
 // What failed last time.
 
 export const failedAsk = 'What failed last time';
-export const failedLine = (blank: Blank) => <>What failed last time: {blank}.</>;
+export const failedLine = (blank: Blank) => <>What failed last time: {blank}</>;
 
 // A shelf.
 

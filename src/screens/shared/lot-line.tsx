@@ -2,6 +2,7 @@ import { editThing } from '../../job/edits';
 import type { Job } from '../../job/job';
 import type { Lot } from '../../job/loads';
 import { half, type Length } from '../../length/length';
+import { markAt } from '../../length/tape';
 import type { Part } from '../../trade/carcass/part';
 import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
@@ -38,7 +39,7 @@ export function LotLine({ bench, job, parts, thing, span, open, onOpen }: LotPro
         ? words.shelfLine({
             ...own,
             wide: blank(asks.thingSize(thing, 'wide')),
-            from: blank(asks.thingSize(thing, 'from', half(span))),
+            from: blank(asks.thingSize(thing, 'from', markAt(half(span), job.tape).value)),
           })
         : words.line(own)}{' '}
       {words.moves({

@@ -14,7 +14,7 @@ import { type Hands, type Lift, liftSays } from './lift';
 import { isMore, shareOf } from './ratios';
 
 /** What would bring a lift under its limit, each by itself. Inches, pounds. */
-type LiftCure =
+export type LiftCure =
   /** Hands no further out than this, at both ends. */
   | { readonly code: 'closer'; readonly out: Length }
   /** The load stood on something, so that the hands start as high as this. */

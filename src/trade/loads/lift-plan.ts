@@ -12,7 +12,7 @@ type Unit = Load & { readonly drawers: readonly Load[]; readonly loose: readonly
 type Lifted = Load & { readonly people: 1 | 2; readonly over?: Ratio };
 
 /** What is done in order. A drawer goes back in only when its case is anchored. */
-type LiftStep =
+export type LiftStep =
   | ({ readonly code: 'drawer-out' | 'loose-out' | 'set' | 'drawer-in' | 'loose-in' } & Lifted)
   | { readonly code: 'level' | 'anchor'; readonly id: string };
 

@@ -40,7 +40,7 @@ export type Lift = {
 };
 
 /** The six multipliers as printed, to two places, and what they leave of 51 pounds. */
-type LiftLimit = {
+export type LiftLimit = {
   readonly out: Ratio;
   readonly up: Ratio;
   readonly travel: Ratio;

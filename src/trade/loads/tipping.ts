@@ -27,7 +27,7 @@ type TipPlan = {
   readonly setBack?: Length;
 };
 
-type Tip = {
+export type Tip = {
   /** Pounds × inches about the front bottom edge. */
   readonly tipping: Ratio;
   readonly holding: Ratio;

@@ -21,7 +21,7 @@ type CrossPlan = {
   readonly grain: Length;
 };
 
-type Cross = {
+export type Cross = {
   /** What has to go somewhere from the driest to the dampest. */
   readonly difference: Length;
   /** How much over 1/32; none where it is not. Slot it, fix one end only, or use sheet. */

@@ -24,7 +24,7 @@ export type SolidFront = {
   readonly grain: Length;
 };
 
-type FrontGaps = {
+export type FrontGaps = {
   readonly high: Rounded;
   /** Each of the two, as cut, in the dampest and in the driest. */
   readonly now: Length;

@@ -15,7 +15,7 @@ type SlotPlan = {
   readonly grain: Length;
 };
 
-type Slot = {
+export type Slot = {
   /** How far the top carries the screw away from the held line in the dampest, and toward it in the driest. */
   readonly out: Length;
   readonly in: Length;

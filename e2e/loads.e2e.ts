@@ -1,0 +1,41 @@
+import { expect, test } from '@playwright/test';
+import { blankOf, keyIn, openSample, readyOffline } from './app';
+
+test('heavy things on a shelf: it says so on the case too, offline and after the page is gone', async ({
+  page,
+  context,
+}) => {
+  await openSample(page);
+  await readyOffline(page);
+  await context.setOffline(true);
+  await page.goto('./#/loads/case');
+  const shelf = page.getByRole('region', { name: 'Fixed shelf, bay 2' });
+  // itself 4.9 pounds, 8 of 1 1/2: 16.9
+  await expect(shelf.getByText(/Carries about 16\.9 lb/)).toBeVisible();
+  await expect(shelf.getByText(/within it/)).toBeVisible();
+  // 8 of 40 is 320, and itself 4.9; as far as allowed it sags under 249.5
+  await keyIn(page, 'Abalone shells: pounds, one of them', '40');
+  await expect(shelf.getByText(/Carries about 324\.9 lb/)).toBeVisible();
+  await expect(shelf.getByText(/too far\./)).toBeVisible();
+  await expect(shelf.getByText('Not over 249.5 lb, itself among it.')).toBeVisible();
+  await page.goto('./#/case/case');
+  await expect(page.getByText(/Spans 18 7\/64: under about 324\.9 lb it sags/)).toBeVisible();
+  await page.close();
+  const again = await context.newPage();
+  await again.goto('./#/case/case');
+  await expect(again.getByText(/Spans 18 7\/64: under about 324\.9 lb it sags/)).toBeVisible();
+});
+
+test('a lift asks for its grip before anything is reckoned, and solid wood for its moisture', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.goto('./#/lift/case');
+  await expect(page.getByText(/by the lifting equation at the start/)).toBeVisible();
+  await blankOf(page, 'How well it is gripped').click();
+  await page.getByRole('dialog').getByRole('button', { name: 'not said' }).click();
+  await expect(page.getByText('Enter first: how well it is gripped.')).toBeVisible();
+  await expect(page.getByText(/by the lifting equation/)).toHaveCount(0);
+  await page.goto('./#/solid/case');
+  await expect(page.getByText(/^1 11\/16 across its grain/)).toBeVisible();
+});

@@ -1,0 +1,133 @@
+import type { Job, Stock } from '../job/job';
+import { add, inches, type Length, type Ratio, times } from '../length/length';
+import { err, ok, type Result } from '../length/result';
+import { grainOf } from '../length/tape';
+import type { Case } from '../trade/carcass/case';
+import type { Part } from '../trade/carcass/part';
+import { usualBank } from '../trade/fronts/usual-bank';
+import { moistureInAir } from '../trade/movement/air';
+import { changeOf } from '../trade/movement/change';
+import { crossGrain } from '../trade/movement/cross';
+import { solidFront } from '../trade/movement/front';
+import { type Season, usualYear } from '../trade/movement/season';
+import { slotOf } from '../trade/movement/slot';
+import { coefficientOf, species } from '../trade/movement/species';
+import type { Plan } from './plan';
+import { kindOf } from './stuff-of';
+
+/** Where the least or the greatest moisture of the year comes from. */
+type From = 'meter' | 'air' | 'usual';
+
+/** The year of the job, percent; `now` is never assumed. */
+export type Year = {
+  readonly low: Ratio;
+  readonly high: Ratio;
+  readonly lowFrom: From;
+  readonly highFrom: From;
+  readonly season: Result<Season, YearError>;
+};
+
+export type YearError =
+  | { readonly code: 'now-missing' }
+  | { readonly code: 'below-low' | 'above-high'; readonly by: Ratio }
+  /** Air drier or damper than the table: a meter is asked for. */
+  | { readonly code: 'too-dry' | 'too-damp'; readonly by: Ratio; readonly limit: Ratio };
+
+/** A meter goes first, then the air of the room, then a heated room that nobody knows. */
+export function yearOf({ year }: Pick<Job, 'year'>): Year {
+  const low = end(year.woodLow, year.airLow, usualYear.low);
+  const high = end(year.woodHigh, year.airHigh, usualYear.high);
+  const bad = [low, high].find((x) => x.error)?.error;
+  const season = bad ? err(bad) : seasonOf(low.value, year.woodNow, high.value);
+  return { low: low.value, high: high.value, lowFrom: low.from, highFrom: high.from, season };
+}
+
+type End = { readonly value: Ratio; readonly from: From; readonly error?: YearError };
+
+function end(wood: Ratio | undefined, air: Ratio | undefined, usual: Ratio): End {
+  if (wood) return { value: wood, from: 'meter' };
+  if (!air) return { value: usual, from: 'usual' };
+  const found = moistureInAir(air);
+  return found.ok ? { value: found.value, from: 'air' } : { value: usual, from: 'air', error: found.error };
+}
+
+function seasonOf(low: Ratio, now: Ratio | undefined, high: Ratio): Result<Season, YearError> {
+  if (!now) return err({ code: 'now-missing' });
+  if (now.lt(low)) return err({ code: 'below-low', by: low.sub(now) as Ratio });
+  if (high.lt(now)) return err({ code: 'above-high', by: now.sub(high) as Ratio });
+  return ok({ low, now, high });
+}
+
+/** A part of solid wood across its grain. Inches. */
+export type SolidPart = {
+  readonly part: Part;
+  readonly stock: Stock;
+  /** None: nobody said the species, and it is asked for. */
+  readonly coefficient: Ratio | undefined;
+  /** Across the grain. */
+  readonly across: Length;
+  readonly shrinks?: ReturnType<typeof changeOf>;
+  readonly grows?: ReturnType<typeof changeOf>;
+  /** A loose top: its slot, and what fixing it all over would ask of it. */
+  readonly slot?: ReturnType<typeof slotOf>;
+  readonly cross?: ReturnType<typeof crossGrain>;
+  /** A drawer front: its height and its gaps. */
+  readonly front?: ReturnType<typeof solidFront>;
+};
+
+/** Least gap over and under a solid front in the dampest of the year. Common practice, no source. Inches. */
+const leastGap = inches(1n, 32n);
+/** Left at either end of a slot; what a #8 screw measures in its shank. Common practice, no source. Inches. */
+export const usualSlot = { margin: inches(1n, 32n), shank: inches(164n, 1000n) };
+
+/** Parts of a case and of its drawers that are cut of solid wood. */
+export function solidParts(plan: Plan, of: Case): readonly SolidPart[] {
+  const { job } = plan;
+  const banks = job.banks.filter((bank) => bank.of === of.id).map(({ id }) => id);
+  const own = plan.parts.filter((part) => part.of === of.id || banks.includes(part.of));
+  return own.flatMap((part) => {
+    const stock = job.stock.find((s) => s.id === part.stuff);
+    const kind = stock && kindOf(stock);
+    const solid = kind === 'hardwood' || kind === 'softwood';
+    return stock && solid && part.name.role !== 'blank' ? [solidPart(plan, part, stock)] : [];
+  });
+}
+
+function solidPart({ job }: Plan, part: Part, stock: Stock): SolidPart {
+  const own = species.find((x) => x === stock.species);
+  const coefficient = own && coefficientOf(own, stock.quartersawn ? 'quarter' : 'flat');
+  const across = part.width.sum.value;
+  const base = { part, stock, coefficient, across };
+  const { season } = yearOf(job);
+  if (!coefficient || !season.ok) return base;
+  const { low, now, high } = season.value;
+  const moved = (to: Ratio) => changeOf({ size: across, way: 'across', coefficient, from: now, to });
+  const at = { season: season.value, coefficient, grain: grainOf(job.tape) };
+  const bank = job.banks.find(({ id }) => id === part.of);
+  return {
+    ...base,
+    shrinks: moved(low),
+    grows: moved(high),
+    ...(part.name.role === 'loose' ? topOf(job, part, at) : {}),
+    ...(part.name.role === 'front' && bank?.fit === 'inset'
+      ? {
+          front: solidFront({
+            opening: add(across, times(bank.between ?? usualBank(bank).reveal, 2n)),
+            least: leastGap,
+            ...at,
+          }),
+        }
+      : {}),
+  };
+}
+
+type At = { readonly season: Season; readonly coefficient: Ratio; readonly grain: Length };
+
+/** A loose top is held along its front; a screw far back goes through a slot. */
+function topOf(job: Job, part: Part, at: At): Pick<SolidPart, 'slot' | 'cross'> {
+  const { reach, shank = usualSlot.shank } = job.solid[part.id] ?? {};
+  return {
+    ...(reach ? { slot: slotOf({ reach, shank, margin: usualSlot.margin, ...at }) } : {}),
+    cross: crossGrain({ length: part.width.sum.value, ...at }),
+  };
+}

@@ -1,0 +1,108 @@
+import type { ComponentChildren as Blank } from 'preact';
+import { absolute, type Length } from '../../length/length';
+import { assertNever } from '../../length/result';
+import type { Year, YearError } from '../../plan/solid-plan';
+import type { Cross } from '../../trade/movement/cross';
+import type { FrontError, FrontGaps } from '../../trade/movement/front';
+import type { Slot } from '../../trade/movement/slot';
+import { closely, exactly as w } from '../shared/exact-words';
+import { tenths } from '../shared/pounds';
+
+export const title = 'Solid wood';
+export const why =
+  'Solid wood grows and shrinks across its grain with the moisture of the year; along it, and in sheets, next to nothing. Estimates: width is probably over-told.';
+
+// The year.
+
+export const year = 'Moisture through the year';
+export const titles = {
+  woodNow: 'Moisture of the wood now, by a meter',
+  woodLow: 'Least moisture of the year, by a meter',
+  woodHigh: 'Greatest moisture of the year, by a meter',
+  airLow: 'Driest air of the room, relative humidity',
+  airHigh: 'Dampest air of the room, relative humidity',
+} as const;
+export const percent = '%';
+
+export const yearLine = (at: Readonly<Record<keyof typeof titles, Blank>>) => (
+  <>
+    The wood is at {at.woodNow} % now, {at.woodLow} % at its driest and {at.woodHigh} % at its dampest. No
+    meter through the year? The air of the room goes from {at.airLow} to {at.airHigh} %.
+  </>
+);
+
+const froms = {
+  meter: 'by the meter',
+  air: 'by the air at 70 °F',
+  usual: 'of a heated room that nobody knows',
+} as const;
+
+export const reckoned = ({ low, high, lowFrom, highFrom }: Year): string =>
+  `Reckoned from ${tenths(low)} %, ${froms[lowFrom]}, to ${tenths(high)} %, ${froms[highFrom]}.`;
+
+export function yearErrorText(error: YearError): string {
+  switch (error.code) {
+    case 'now-missing':
+      return 'Enter first: moisture of the wood now, by a meter.';
+    case 'below-low':
+      return `The wood now is ${tenths(error.by)} % drier than its driest of the year: read again.`;
+    case 'above-high':
+      return `The wood now is ${tenths(error.by)} % damper than its dampest of the year: read again.`;
+    case 'too-dry':
+      return `That air is ${tenths(error.by)} % drier than the ${tenths(error.limit)} % the table begins at: use a meter.`;
+    case 'too-damp':
+      return `That air is ${tenths(error.by)} % damper than the ${tenths(error.limit)} % the table ends at: use a meter.`;
+    default:
+      return assertNever(error);
+  }
+}
+
+// A part.
+
+export const none = 'No part of this case is of solid wood. What a sheet or stick is of stands on its page.';
+export const asksSpecies = (stock: string): string =>
+  `Say on the page of ${stock || 'its stock'} which species it is.`;
+export const toStock = (stock: string): string => stock || 'Its stock';
+
+export const moves = (across: Length, shrinks: Length, grows: Length, beyond: boolean): string =>
+  `${w(across)} across its grain: shrinks ${closely(absolute(shrinks))} at the driest, grows ${closely(grows)} at the dampest.${
+    beyond ? ' Outside 6 to 14 %, beyond the table.' : ''
+  }`;
+
+export const reachTitle = 'From the line it is held on to the screw, across the grain';
+export const shankTitle = 'Shank of the screw';
+export const slotLine = (reach: Blank, shank: Blank) => (
+  <>
+    Held along its front; a screw {reach} behind that, its shank {shank}.
+  </>
+);
+
+export const slot = ({ long, set, out, in: back }: Slot): string =>
+  `Slot ${w(long.value)} long across the grain, the screw set ${closely(set)} from its end nearer the held line: it goes ${closely(out)} out and ${closely(back)} in.`;
+
+export const slotWrong =
+  'The screw must stand behind the line the top is held on, and its shank must be more than nothing.';
+
+export const cross = ({ difference, over, longest }: Cross): string =>
+  over
+    ? `Fixed front and back ${closely(difference)} has to go somewhere: it splits or lets go. Slot it, or hold it on one line; ${
+        longest ? `${w(longest)} could be fixed.` : 'nothing of it could be fixed.'
+      }`
+    : `Fixed front and back it has ${closely(difference)} to take: it bears that.`;
+
+export const front = (found: FrontGaps, now: Length): string => {
+  const cut = `Cut it ${w(found.high.value)} high, where ${w(now)} is planned: gaps ${closely(found.now)} now, ${closely(found.summer)} at the dampest, ${closely(found.winter)} at the driest.`;
+  const tight = found.tight ? ` ${closely(found.tight)} under the 1/32 that never binds.` : '';
+  const wide = found.wide
+    ? ` ${closely(found.wide)} over the 5/32 that is not seen: ${narrower(found)}.`
+    : '';
+  return `${cut}${tight}${wide}`;
+};
+
+const narrower = ({ openingMost }: FrontGaps): string =>
+  openingMost ? `an opening of ${w(openingMost)} keeps it, or a front of sheet` : 'a front of sheet keeps it';
+
+export const frontErrorText = (error: FrontError): string =>
+  error.code === 'no-front'
+    ? `The gaps are ${w(error.by)} over the opening: no front is left.`
+    : 'The front is not reckoned.';

@@ -1,0 +1,141 @@
+import { describe, expect, test } from 'vitest';
+import { editCase, editJob, editLift, editThing } from '../../src/job/edits';
+import type { Change } from '../../src/job/entry';
+import { type Ratio, ratio } from '../../src/length/length';
+import { liftables } from '../../src/plan/lift-check';
+import {
+  type CaseWeights,
+  mostOf,
+  movingIn,
+  stackOf,
+  tippingOf,
+  weightsOf,
+} from '../../src/plan/weights-plan';
+import { newCase } from '../../src/trade/carcass/case';
+import { weighAll } from '../../src/trade/loads/weights';
+import { l } from '../length/write-figures';
+import { caseDecided } from './carried-cabinet-case';
+import { worked } from './job-of';
+
+const tenth = (x: Ratio): string => x.valueOf().toFixed(1);
+const none = ratio(0n);
+
+function own(...more: readonly (readonly Change[])[]) {
+  const { job, plan } = worked([...caseDecided, ...more.flat()]);
+  const c = job.cases.find(({ id }) => id === 'case');
+  if (!c) throw new Error('case');
+  return { job, plan, c, found: weightsOf(plan, c) };
+}
+
+describe('what a case weighs', () => {
+  test('part by part, with the sum so far', () => {
+    // a side 64 1/4 × 17 1/2 / 144 × 2.2 = 17.18; bottom 37 1/2 × 17 7/32 9.86; top 37 5/8 9.90; partition 59 1/4 15.58
+    const { weights } = own().found;
+    if (!weights.ok) throw new Error('weights');
+    expect(weights.value.pieces.slice(0, 5).map((x) => tenth(x.running))).toEqual([
+      '17.2',
+      '34.4',
+      '44.2',
+      '54.1',
+      '69.7',
+    ]);
+  });
+
+  test('with the rest that is no part, and what stands on its shelves apart', () => {
+    const bare = own().found;
+    const { found } = own(
+      editLift('case', { rest: ratio(10n) }),
+      editThing('a', { part: 'case~shelf', count: 3, heavy: ratio(2n) }),
+      editThing('b', { part: 'case~trays', count: 2 }),
+    );
+    if (!found.weights.ok || !bare.weights.ok) throw new Error('weights');
+    expect(found.weights.value.all.sub(bare.weights.value.all).equals(10n)).toBe(true);
+    expect([tenth(found.onShelves), found.unweighed]).toEqual(['6.0', 2]);
+  });
+
+  test('one person lifts 50 pounds until the job says another', () => {
+    expect(mostOf(own().job).equals(50n)).toBe(true);
+    expect(mostOf(own(editJob({ carry: ratio(35n) })).job).equals(35n)).toBe(true);
+  });
+
+  test('what is lifted by itself: the case and each loose piece', () => {
+    const { plan, found } = own();
+    expect(liftables(plan, found).map(({ id }) => id)).toEqual(['case', 'case~trays']);
+  });
+});
+
+describe('moving in', () => {
+  const upper = editCase('upper', {
+    width: l('38 3/8'),
+    height: l('20'),
+    depth: l('17 1/2'),
+    sideStock: 'sheeta',
+  });
+
+  test('the lower case is set, levelled and anchored before the one on it, from either page', () => {
+    const { job, plan, c } = own(upper, editLift('upper', { on: 'case' }));
+    const [, other] = job.cases;
+    expect(stackOf(job, c).map(({ id }) => id)).toEqual(['case', 'upper']);
+    expect(other && stackOf(job, other).map(({ id }) => id)).toEqual(['case', 'upper']);
+    const steps = movingIn(plan, c);
+    expect(steps.ok && steps.value.map(({ code, id }) => `${code} ${id}`)).toEqual([
+      'loose-out case~trays',
+      'set case',
+      'level case',
+      'anchor case',
+      'set upper',
+      'anchor upper',
+      'loose-in case~trays',
+    ]);
+  });
+
+  test('two that stand on each other come to an end', () => {
+    const { job, c } = own(upper, editLift('upper', { on: 'case' }), editLift('case', { on: 'upper' }));
+    expect(
+      stackOf(job, c)
+        .map(({ id }) => id)
+        .sort(),
+    ).toEqual(['case', 'upper']);
+  });
+});
+
+describe('drawers pulled out', () => {
+  const weights = weighAll([{ id: 'case', of: 'case', count: 1, pounds: ratio(98n) }]);
+  const drawer = (id: string, full: bigint) => ({
+    id,
+    bank: 'd',
+    no: 1,
+    empty: none,
+    things: none,
+    unweighed: 0,
+    full: ratio(full),
+    deep: l('15 1/2'),
+    says: { code: 'rating-missing' } as const,
+  });
+  const at = (drawers: CaseWeights['drawers'], depth = '18 1/4'): CaseWeights => ({
+    of: { ...newCase('case'), depth: l(depth) },
+    weights,
+    parts: new Map(),
+    unknown: [],
+    rest: undefined,
+    drawers,
+    onShelves: none,
+    unweighed: 0,
+  });
+
+  test('all of them against the case alone, the heaviest against the others as well', () => {
+    // 3 × 40 × 7 3/4 = 930 against 98 × 9 1/8 = 894 1/4; one: 310 against 894 1/4 + 2 × 310 = 1514 1/4
+    const found = tippingOf(at([drawer('a', 40n), drawer('b', 40n), drawer('c', 40n)]));
+    if (!found?.all.ok || !found.one.ok) throw new Error('tipping');
+    expect([found.all.value.tipping, found.all.value.holding].map((x) => x.valueOf())).toEqual([930, 894.25]);
+    expect([found.all.value.code, found.all.value.outAtMost]).toEqual(['falls', 1]);
+    expect([found.one.value.tipping, found.one.value.holding].map((x) => x.valueOf())).toEqual([
+      310, 1514.25,
+    ]);
+    expect(found.one.value.code).toBe('past-margin');
+  });
+
+  test('nothing to pull, nothing told', () => {
+    expect(tippingOf(at([]))).toBeUndefined();
+  });
+});
