@@ -19,7 +19,7 @@ export type Liftable =
     }
   | { readonly code: 'sheet'; readonly id: string; readonly name: string; readonly pounds: Ratio };
 
-/** Whatever of a case is lifted by itself: the case empty, each drawer with and without its things, what is loose, a sheet. */
+/** What is lifted by itself: the case empty, each drawer empty and with its things, what is loose, a sheet. */
 export function liftables(plan: Plan, own: CaseWeights): readonly Liftable[] {
   const { weights, drawers } = own;
   if (!weights.ok) return [];
