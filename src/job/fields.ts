@@ -1,6 +1,7 @@
 import { tapes } from '../length/tape';
 import { grooveMachineIds } from '../trade/machines/groove-machines';
 import { handMachineIds } from '../trade/machines/machines';
+import { lengthMachines, ripMachines } from '../trade/machines/through';
 import {
   amount,
   count,
@@ -211,6 +212,9 @@ export const partFields = {
   guide: boardFields.guide,
   stopSide: boardFields.stopSide,
   cutter: boardFields.cutter,
+  /** What it is ripped on, and cut to length: a machine of its own choosing. */
+  ripOn: oneOf(...ripMachines),
+  lengthOn: oneOf(...lengthMachines),
   /** Which way it lies on a sheet, and with what it shares one. */
   lies: oneOf('along', 'across', 'free'),
   share: oneOf('anywhere', 'A', 'B', 'C', 'D'),

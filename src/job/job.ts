@@ -5,6 +5,7 @@ import type { Thing } from '../trade/boxes/contents';
 import type { Built, Case, Inside } from '../trade/carcass/case';
 import type { Bank, Column } from '../trade/fronts/bank';
 import type { Board, Run, Wide } from '../trade/grooves/board';
+import type { Chosen } from '../trade/machines/through';
 import type { HandWork } from '../trade/setups/operations';
 import type { LayNotes } from '../trade/sheets/pieces';
 import type { PlannedSheet } from '../trade/sheets/standing';
@@ -81,7 +82,8 @@ type Piece = { readonly recuts: number; readonly asLength?: Length; readonly asW
 
 /** What is kept of a part beside its tick: how its grooves are cut, and its pieces by copy. */
 export type PartNotes = Partial<Board> &
-  LayNotes & {
+  LayNotes &
+  Chosen & {
     readonly pieces: Readonly<Record<string, Piece>>;
     /** The marks its length and its width keep: others are cut to them, or are to match them. */
     readonly mark?: Length;

@@ -106,7 +106,7 @@ function operationsIn(
       hand: job.work,
       recuts: (part) => recutsOf(job, part),
     },
-    { shop, tape: job.tape },
+    { shop, tape: job.tape, chosen: (part) => job.parts[part] ?? {} },
   );
   return operations.length > mostOperations ? tooMany(operations.length) : { operations };
 }

@@ -30,12 +30,14 @@ test('a side 64 1/4 long is beyond a stop at 32, and goes to the circular saw wh
 });
 
 test('a cut within reach names no other machine, and a blank figure is asked', () => {
-  const wide = { ...sled, stopReach: l('72') };
+  const wide = { ...sled, stopReach: l('72'), tableBeside: l('36') };
   expect(at(sideLength, wide)).toMatchObject({ own: { lacks: [], asks: [] }, remedies: [] });
   expect(at(sideLength, {})?.own.asks.map((ask) => ask.field)).toEqual([
     'sledCross',
     'stopReach',
     'tableHeight',
+    // half of it past the blade's table is not known either
+    'tableBeside',
   ]);
 });
 

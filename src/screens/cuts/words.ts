@@ -7,7 +7,7 @@ import type { Operation } from '../../trade/setups/operation';
 import { placingOf } from '../../trade/setups/placing';
 import type { Setup } from '../../trade/setups/setup';
 import { counted } from '../shared/counted';
-import { buildWords, onWords, whatWords, whichWords } from '../shared/cut-words';
+import { buildWords, fromAbove, onWords, whatWords, whichWords } from '../shared/cut-words';
 import { cutterNamed } from '../shared/machines/groove-words';
 import { workWord } from '../shared/part-words';
 import { placingLine, placingShort } from '../shared/placing-words';
@@ -94,7 +94,7 @@ export function cardSays(list: Checklist, card: Card): string {
 export function changeTo({ machine, cutter, height }: Setup, tape: Tape): string {
   const fine = cutterTape(tape);
   const width = cutter ? `${writeLength(markAt(cutter, fine).value, fine)} ` : '';
-  const high = height ? `, raise to ${writeLength(height, tape)}` : '';
+  const high = height ? `, ${fromAbove(machine) ? 'set deep' : 'raise to'} ${writeLength(height, tape)}` : '';
   const exact = cutter ? ` (${writeDecimals(cutter, tape)})` : '';
   return `Change to ${width}${cutterNamed(machineAt(machine).cuts)}${exact}${high}`;
 }

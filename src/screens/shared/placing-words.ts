@@ -17,6 +17,7 @@ const faces: Readonly<Record<FaceName, string>> = {
   B: 'face B',
   grooved: 'grooved face',
   show: 'show face',
+  cut: 'face to be cut',
   good: 'good face',
 };
 

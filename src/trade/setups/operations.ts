@@ -4,7 +4,7 @@ import type { Part } from '../carcass/part';
 import { isTested, type MachineId, machineAt } from '../machines/machines';
 import { type BankWork, bankSteps } from './bank-steps';
 import { benchSteps, dryFitId } from './bench-steps';
-import { crosscut, ripped } from './lies';
+import { handLies } from './lies-by-hand';
 import { type Operation, opId } from './operation';
 import { type Cutting, partOperations, piecesToCut } from './part-operations';
 import { placingOf, withStopAt } from './placing';
@@ -150,7 +150,7 @@ function handWork(part: Part, job: JobWork, at: Cutting): readonly Operation[] {
         which: { is: 'own', said: h.name },
         setup,
         figure: figure?.value ?? zero,
-        placing: h.machine === 'rip' ? ripped : h.machine === 'crosscut' ? crosscut(part) : undefined,
+        placing: handLies(h.machine, part),
         after: afterOf(h, { part, piece: piece.id, job }),
       };
     }),
