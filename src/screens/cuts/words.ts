@@ -1,7 +1,7 @@
 import { cutterTape, markAt, type Tape } from '../../length/tape';
 import { writeDecimals, writeLength, writeMark } from '../../length/write';
 import { blocks, type Checklist, type Group } from '../../plan/checklist';
-import { machineAt } from '../../trade/machines/machines';
+import { type MachineId, machineAt } from '../../trade/machines/machines';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
 import { placingOf } from '../../trade/setups/placing';
@@ -98,7 +98,8 @@ export function changeTo({ machine, cutter, height }: Setup, tape: Tape): string
   const exact = cutter ? ` (${writeDecimals(cutter, tape)})` : '';
   return `Change to ${width}${cutterNamed(machineAt(machine).cuts)}${exact}${high}`;
 }
-export const raised = (height: string): string => `↑${height}`;
+export const raised = (height: string, machine: MachineId): string =>
+  `${fromAbove(machine) ? '↓' : '↑'}${height}`;
 
 /** A card in the plain list: what is set to what, with its remainder; then machine, cutter and height. */
 export function plainHead(op: Operation, no: number, tape: Tape): string {

@@ -4,8 +4,8 @@ import type { Tool } from '../../trade/machines/shop';
 import type { Card } from '../../trade/setups/checklist';
 import { ChoiceDock } from '../../ui/dock';
 import type { Bench } from '../bench';
-import { asksText, lacksText, movedTo, toolNames, wayText } from '../shared/limit-words';
-import { moveTo } from '../shared/move-cut';
+import { asksText, lacksText, movedTo, toolNames } from '../shared/limit-words';
+import { moveCuts } from '../shared/move-cut';
 import { reachOf } from '../shared/shop-lists';
 import * as words from './words';
 
@@ -22,7 +22,7 @@ export function OtherMachine({ bench, list: { plan }, card: { operations }, onCl
   if (!found) return null;
   const { tape } = plan.job;
   const hint = ({ way }: OnTool): string =>
-    lacksText(way, tape) || asksText(way.asks) || words.reaches(wayText(way, found.need, tape));
+    lacksText(way, tape) || asksText(way.asks) || words.reaches(way.figure, tape);
   return (
     <ChoiceDock<Tool | 'first'>
       title={words.whereCut(found.need.cut)}
@@ -33,8 +33,8 @@ export function OtherMachine({ bench, list: { plan }, card: { operations }, onCl
       chosen={found.chosen ?? 'first'}
       onChoose={(tool) => {
         const to = tool === 'first' ? undefined : tool;
-        void bench.act(to ? movedTo(to) : words.firstThatCan, moveTo(operations, to));
         onClose();
+        void moveCuts(bench, operations, { label: to ? movedTo(to) : words.firstThatCan, to });
       }}
       onClose={onClose}
     />

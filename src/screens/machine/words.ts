@@ -1,6 +1,6 @@
 import { absolute, isNegative, type Length } from '../../length/length';
 import { cutterTape, markAt, type Tape } from '../../length/tape';
-import { writeLength } from '../../length/write';
+import { writeLength, writeMark } from '../../length/write';
 import type { Checklist, Group } from '../../plan/checklist';
 import { isDone as allDone } from '../../plan/checklist';
 import type { SecondMark } from '../../trade/grooves/second-mark';
@@ -189,7 +189,8 @@ export const whereCut = (cut: Need['cut']): string =>
 export const firstThatCan = 'The first that can';
 export const asShopSays = (order: readonly Tool[] | undefined): string =>
   order ? 'in the order said in Shop figures' : 'the usual one, until Shop figures say an order';
-export const reaches = (way: string): string => `reaches: ${way}`;
+export const reaches = (figure: Length | undefined, tape: Tape): string =>
+  figure ? `reaches, set at ${writeMark(markAt(figure, tape), tape)}` : 'reaches';
 export const stackAndTest = 'Stack and test cut';
 export const oneAtATime = 'One at a time';
 export const diagonals = 'Diagonals and openings';

@@ -70,7 +70,7 @@ const fromOther: Readonly<Record<Need['cut'], string>> = {
 };
 
 /** A machine with its figure and passes. @example 'Sled, the other piece on the stop, at 29 3/8' */
-export function wayText(way: Way, need: Need, tape: Tape): string {
+function wayText(way: Way, need: Need, tape: Tape): string {
   const other = way.from === 'other' ? fromOther[need.cut] : '';
   const figure = way.figure ? ` at ${at(way.figure, tape)}` : '';
   const lines = way.lines > 1 ? `, ${way.lines} passes side by side` : '';
@@ -124,4 +124,4 @@ export function tooSmallText(small: TooSmall, tape: Tape): string {
 
 /** That more than half of a piece hangs over the table. */
 export const hangsText = ({ over, by }: Hangs, tape: Tape): string =>
-  `${at(by, tape)} of it hangs over the table ${over} the blade, more than half: hold it up with a stand or a second table.`;
+  `Hold it up ${over} the table: ${at(by, tape)} of it hangs over.`;

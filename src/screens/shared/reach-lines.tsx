@@ -12,8 +12,9 @@ import {
   remedyText,
   tooSmallText,
 } from './limit-words';
-import { moveTo } from './move-cut';
+import { moveCuts, moveTo } from './move-cut';
 import { reachOf } from './shop-lists';
+import './reach-lines.css';
 
 type ReachProps = { readonly bench: Bench; readonly operations: readonly Operation[] };
 
@@ -40,16 +41,19 @@ export function ReachLines({ bench, operations }: ReachProps) {
     ...[own, ...passed].map((way) => lacksText(way, tape)),
     ...remedies.map((remedy) => remedyText(remedy, tape)),
     ...worst(each.flatMap(({ small }) => small)).map((one) => tooSmallText(one, tape)),
-    ...(hangs ? [hangsText(hangs, tape)] : []),
   ];
   const lacking = short.map(({ op }) => op);
   const move = can ? moveTo(lacking, can.tool) : [];
   const asks = own.asks.filter(isDoubtful);
   return (
-    <div class="pad-x">
+    <div class="pad-x reach">
       {[...new Set(says)].map((line) => line && <p key={line}>{line}</p>)}
+      {hangs && <p class="note">{hangsText(hangs, tape)}</p>}
       {can && move.length > 0 && (
-        <Chip label={insteadText(can, need, tape)} onTap={() => void bench.act(movedTo(can.tool), move)} />
+        <Chip
+          label={insteadText(can, need, tape)}
+          onTap={() => void moveCuts(bench, lacking, { label: movedTo(can.tool), to: can.tool })}
+        />
       )}
       {can && move.length === 0 && <p>{insteadText(can, need, tape)}</p>}
       {asks.length > 0 && <Chip label={asksText(asks)} onTap={() => bench.go({ at: 'shop' })} />}

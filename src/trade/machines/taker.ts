@@ -24,10 +24,10 @@ export function waysFor(need: Need, planned: Tool | undefined, shop: Reach): rea
 }
 
 /**
- * The tool that takes a cut: the first in the order the shop has said that lacks nothing. The usual one takes it as well
- * while nothing is known against it, where none can, and while no order was said: then a cut is moved by hand.
+ * The tool that takes a cut: the first in the order the shop has said that lacks nothing. The usual one takes it as
+ * well while nothing is known against it, where none can, and while no order was said: then a tap moves a cut.
  *
- * @example takerOf({ cut: 'rip', width: inches(34n) }, 'fence', shop) // 'circular', said to come next: the fence ends at 30
+ * @example takerOf({ cut: 'rip', width: inches(34n) }, 'fence', shop) // 'circular': the fence ends at 30
  */
 export function takerOf(need: Need, usual: Tool, shop: Reach): Tool {
   if (!shop.order) return usual;

@@ -72,7 +72,7 @@ type Guiding = ThroughAt & {
   readonly lies: (guide: GuideOn) => Placing;
 };
 
-/** Along a guide, the saw as deep as parts the piece. Its figure stays that of the piece; a guide that cannot be set asks. */
+/** Along a guide, the saw as deep as parts the piece. A tick keeps the piece's own figure; without a shoe it asks. */
 function guided({ thickness }: Part, mark: Rounded, { shop, tape, on, lies }: Guiding): Cut {
   const deep = throughOf(thickness);
   const height = deep && markAt(deep, tape, 'ceil').value;
