@@ -26,7 +26,7 @@ import { Pieces } from './pieces';
 import { Recipe } from './recipe';
 import { figuresOf, nextCard, readyOn } from './setting-in-hand';
 import { Strip } from './strip';
-import { Ways, type AskedHere } from './ways';
+import { type AskedHere, Ways } from './ways';
 import * as words from './words';
 
 type SettingProps = { readonly bench: Bench; readonly list: Checklist; readonly card: Card };
