@@ -81,14 +81,12 @@ export type InDrawer = Thing & { readonly bank?: string; readonly front?: number
 type Piece = { readonly recuts: number; readonly asLength?: Length; readonly asWidth?: Length };
 
 /** What is kept of a part beside its tick: how its grooves are cut, and its pieces by copy. */
-export type PartNotes = Partial<Board> &
-  LayNotes &
-  Chosen & {
-    readonly pieces: Readonly<Record<string, Piece>>;
-    /** The marks its length and its width keep: others are cut to them, or are to match them. */
-    readonly mark?: Length;
-    readonly markWide?: Length;
-  };
+export type PartNotes = Partial<Board & LayNotes & Chosen> & {
+  readonly pieces: Readonly<Record<string, Piece>>;
+  /** The marks its length and its width keep: others are cut to them, or are to match them. */
+  readonly mark?: Length;
+  readonly markWide?: Length;
+};
 
 /** A job as decided and measured: worked out from its log, never stored. */
 export type Job = {
