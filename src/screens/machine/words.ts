@@ -150,7 +150,7 @@ export function offAndOn(from: Operation | undefined, to: Operation, tape: Tape)
     from && from.setup.machine === to.setup.machine && from.setup.cutter?.equals(to.setup.cutter ?? 0n);
   if (sameCutter) return `Unplug. The ${cutterOf(to, tape)} stays on; only its height is changed.`;
   const off = from ? `${cutterOf(from, tape)} off, ` : '';
-  return `Unplug. ${off}${cutterOf(to, tape)} on.`;
+  return `Unplug. ${capital(`${off}${cutterOf(to, tape)} on.`)}`;
 }
 export const onArbor = (pieces: readonly string[]): string =>
   pieces.length === 0 ? 'The two outers alone.' : `Outer, ${pieces.join(' + ')}, outer; flange first.`;
