@@ -221,6 +221,9 @@ export const partFields = {
   /** The mark its length keeps, and its width: others are cut to it, or are to match it. */
   mark: length,
   markWide: length,
+  /** Whether its length, and its width, share a mark with equals of unlike stock or grain. */
+  alike: oneOf('together', 'apart'),
+  alikeWide: oneOf('together', 'apart'),
 };
 
 /** One copy of a part: what it came to when its size is not the one wanted. */

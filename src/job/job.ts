@@ -3,6 +3,7 @@ import type { Tape } from '../length/tape';
 import type { Units } from '../length/units';
 import type { Thing } from '../trade/boxes/contents';
 import type { Built, Case, Inside } from '../trade/carcass/case';
+import type { Shares } from '../trade/carcass/part';
 import type { Bank, Column } from '../trade/fronts/bank';
 import type { Board, Run, Wide } from '../trade/grooves/board';
 import type { Chosen } from '../trade/machines/through';
@@ -86,6 +87,8 @@ export type PartNotes = Partial<Board & LayNotes & Chosen> & {
   /** The marks its length and its width keep: others are cut to them, or are to match them. */
   readonly mark?: Length;
   readonly markWide?: Length;
+  readonly alike?: Shares;
+  readonly alikeWide?: Shares;
 };
 
 /** A job as decided and measured: worked out from its log, never stored. */

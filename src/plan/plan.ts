@@ -60,8 +60,12 @@ function cuttingOf(job: Job, part: string): Cutting {
 export function partsOfJob(job: Job, shop: Shop): Pick<Plan, 'stuff' | 'worked' | 'banks' | 'parts'> {
   const stuff = job.stock.flatMap(stuffOf);
   const cutting = (part: string) => cuttingOf(job, part);
+  const said = (part: string) => job.parts[part] ?? {};
   const worked = new Map(
-    job.cases.map((c) => [c.id, partsOf(c, { stuff, tape: job.tape, cutting, marks: keptMarks(job, c) })]),
+    job.cases.map((c) => [
+      c.id,
+      partsOf(c, { stuff, tape: job.tape, cutting, said, marks: keptMarks(job, c) }),
+    ]),
   );
   const own = [...worked.values()].flatMap((w) => (w.ok ? w.value.parts : []));
   const hand = job.boards.map((b) => byHand({ ...b, recuts: recutsOf(job, b.id) }, { tape: job.tape }));
