@@ -3,7 +3,8 @@ import type { Tape } from '../length/tape';
 import type { Units } from '../length/units';
 import type { Thing } from '../trade/boxes/contents';
 import type { Built, Case, Inside } from '../trade/carcass/case';
-import type { Shares } from '../trade/carcass/part';
+import type { Marks } from '../trade/carcass/kept';
+import type { Said } from '../trade/carcass/matched';
 import type { Bank, Column } from '../trade/fronts/bank';
 import type { Board, Run, Wide } from '../trade/grooves/board';
 import type { Chosen } from '../trade/machines/through';
@@ -82,13 +83,8 @@ export type InDrawer = Thing & { readonly bank?: string; readonly front?: number
 type Piece = { readonly recuts: number; readonly asLength?: Length; readonly asWidth?: Length };
 
 /** What is kept of a part beside its tick: how its grooves are cut, and its pieces by copy. */
-export type PartNotes = Partial<Board & LayNotes & Chosen> & {
+export type PartNotes = Partial<Board & LayNotes & Chosen & Marks & Omit<Said, 'lies'>> & {
   readonly pieces: Readonly<Record<string, Piece>>;
-  /** The marks its length and its width keep: others are cut to them, or are to match them. */
-  readonly mark?: Length;
-  readonly markWide?: Length;
-  readonly alike?: Shares;
-  readonly alikeWide?: Shares;
 };
 
 /** A job as decided and measured: worked out from its log, never stored. */

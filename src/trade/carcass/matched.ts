@@ -5,7 +5,7 @@ import type { Sum } from '../sums/sum';
 import { type Part, type Shares, type Size, sizeAt } from './part';
 import { type Sizes, setBy } from './sizes';
 
-/** What is said of a part beside its sizes: which way its grain lies, and whether it shares a mark with unlike parts. */
+/** What is said of a part: which way its grain lies, and whether it shares a mark with unlike parts. */
 export type Said = {
   readonly lies?: string | undefined;
   readonly alike?: Shares | undefined;
