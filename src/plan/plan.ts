@@ -17,6 +17,7 @@ import { type Order, type OrderError, orderSetups } from '../trade/setups/order/
 import { stopsOf } from '../trade/setups/stops';
 import { type BankPlan, bankPlanOf } from './bank-plan';
 import { greatestOf } from './greatest';
+import { handBoard } from './hand-board';
 import { keptMarks, recutsOf } from './recuts';
 import { type Thinner, thinnerIn } from './thinner';
 
@@ -68,7 +69,7 @@ export function partsOfJob(job: Job, shop: Shop): Pick<Plan, 'stuff' | 'worked' 
     ]),
   );
   const own = [...worked.values()].flatMap((w) => (w.ok ? w.value.parts : []));
-  const hand = job.boards.map((b) => byHand({ ...b, recuts: recutsOf(job, b.id) }, { tape: job.tape }));
+  const hand = job.boards.map((b) => byHand(handBoard(job, b), { tape: job.tape }));
   const banks = new Map(
     job.banks.map((bank) => {
       const found = worked.get(bank.of ?? '');

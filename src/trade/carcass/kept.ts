@@ -1,6 +1,6 @@
 import { type Length, subtract } from '../../length/length';
+import { keptOff } from './kept-off';
 import type { Part, Size } from './part';
-import { keptOff } from './sizes';
 
 /** Marks a part keeps whatever its sums come to: others are cut to them, or are to match them. Inches. */
 export type Marks = { readonly mark?: Length | undefined; readonly markWide?: Length | undefined };
