@@ -27,7 +27,7 @@ export function words(page: Page): Promise<string> {
 export async function beginCase(page: Page): Promise<void> {
   await page.goto('./');
   await page.getByRole('button', { name: 'Work out a case' }).click();
-  await expect(page.getByRole('dialog')).toBeVisible(); // the keys for the width stand open
-  await page.keyboard.press('Escape');
+  // the keys for the width stand open
+  await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
   await expect(page.getByRole('dialog')).toBeHidden();
 }
