@@ -33,6 +33,8 @@ test('a bottom that came out short: its mates match it in one tap, and one takes
   await shot(page, 'as-cut');
   await asked(page).getByRole('button', { name: 'Make its mates match' }).click();
   await expect(asked(page)).toBeHidden();
+  // the setting is another now, and stays in hand: its piece is cut there
+  await expect(page.locator('.giant')).toContainText('37 and 7/16 inches');
 
   await page.goto('./#/part/case~top');
   await expect(long(page)).toContainText('37 and 9/16 inches');

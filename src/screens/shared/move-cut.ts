@@ -1,12 +1,12 @@
 import { editPart } from '../../job/edits';
 import type { Change } from '../../job/entry';
-import { checklistOf } from '../../plan/checklist';
 import type { GrooveMachineId } from '../../trade/machines/groove-machines';
 import type { Tool } from '../../trade/machines/shop';
 import { lengthAt, ripAt } from '../../trade/machines/through';
 import type { Operation } from '../../trade/setups/operation';
 import type { Bench } from '../bench';
 import { editHow } from './edit-how';
+import { stayingAt } from './stay-at';
 
 /** The machine that cuts grooves with a tool of the shop. */
 const grooveAt: Readonly<Record<Tool, GrooveMachineId>> = {
@@ -36,24 +36,15 @@ const partsOf = (operations: readonly Operation[], what: 'rip' | 'length'): read
 ];
 
 /**
- * Moves cuts, and stays at them: the setting in hand may be gone with its machine, and another has its pieces then.
+ * Moves cuts, and stays at them.
  *
  * @param to the tool; not said: what was chosen is taken back
  */
-export async function moveCuts(
+export const moveCuts = (
   bench: Pick<Bench, 'act' | 'go' | 'plan' | 'folded' | 'route'>,
   operations: readonly Operation[],
   { label, to }: { readonly label: string; readonly to: Tool | undefined },
-): Promise<void> {
-  const here = bench.route.value;
-  const [first] = operations;
-  await bench.act(label, moveTo(operations, to));
-  const plan = bench.plan.value;
-  if (!first || !plan || here.at !== 'setup' || bench.route.value !== here) return;
-  const { cards } = checklistOf(plan, bench.folded.value);
-  const card = cards.find((c) => c.operations.some((op) => op.id === first.id));
-  if (card && card.id !== here.id) bench.go({ at: 'setup', id: card.id }, true);
-}
+): Promise<void> => stayingAt(bench, operations[0]?.id, () => bench.act(label, moveTo(operations, to)));
 
 function through(
   id: string,
