@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { keys, openSample, shot } from './app';
+import { choose, keys, openSample, shot } from './app';
 
 /** Rips the bottom and cuts it to length, and says it came out at another figure, all at the machine. */
 async function cutOtherwise(page: Page, figure: readonly string[]): Promise<void> {
@@ -33,6 +33,8 @@ test('a bottom that came out short: its mates match it in one tap, and one takes
   await shot(page, 'as-cut');
   await asked(page).getByRole('button', { name: 'Make its mates match' }).click();
   await expect(asked(page)).toBeHidden();
+  // the setting is another now, and stays in hand: its piece is cut there
+  await expect(page.locator('.giant')).toContainText('37 and 7/16 inches');
 
   await page.goto('./#/part/case~top');
   await expect(long(page)).toContainText('37 and 9/16 inches');
@@ -58,4 +60,29 @@ test('what nothing is cut by can only be recut, or stay', async ({ page }) => {
   const dock = page.getByRole('dialog', { name: /^Back came out .* narrow$/ });
   await expect(dock).toContainText('No other part is cut by this size.');
   await expect(dock.getByRole('button', { name: 'Make its mates match' })).toHaveCount(0);
+});
+
+test('trays as wide as the bottom, but of other stock: asked once where they are cut, and kept', async ({
+  page,
+}) => {
+  await openSample(page);
+  // 17 1/2 − 9/32 = 17 7/32 is between two marks: with the bottom 17 1/4, a tray alone 17 3/16
+  await choose(page, /marks to/i, '1/16');
+  await page.goto('./#/part/case~trays');
+  const wide = page.locator('.sizerow').nth(1);
+  await expect(wide).toContainText('17 and 1/4 inches');
+  const question = page.getByText(/One mark for all, or each its own\?/);
+  await expect(question).toContainText('as wide as');
+  await page.goto('./#/cuts');
+  await expect(question).toBeVisible();
+  await page.setViewportSize({ width: 360, height: 640 });
+  await question.scrollIntoViewIfNeeded();
+  await shot(page, 'one-mark-small');
+  await page.getByRole('button', { name: 'Each its own' }).click();
+  await expect(question).toBeHidden();
+  await page.goto('./#/part/case~trays');
+  await expect(wide).toContainText('17 and 3/16 inches');
+  await expect(page.getByText(/Each has its own mark/)).toBeVisible();
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(question).toBeVisible();
 });

@@ -261,7 +261,7 @@ test('shelves with no place stand evenly, each by a name of its own; two in each
     await pastBounce(page);
   }
   // 48 less top and bottom of 3/4 is 46 1/2; less two shelves, in three: 15
-  const shelf = (no: number) => blankOf(page, new RegExp(`Case bottom to the shelf \\(${no}\\)`));
+  const shelf = (no: number) => blankOf(page, new RegExp(`Case bottom to the shelf, no. ${no} of the list`));
   await expect(shelf(1)).toContainText('15 inches');
   await expect(shelf(2)).toContainText('30 and 3/4');
 

@@ -22,3 +22,12 @@ export function words(page: Page): Promise<string> {
     return said.join(' | ');
   });
 }
+
+/** A case from nothing, its first blank let be. */
+export async function beginCase(page: Page): Promise<void> {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Work out a case' }).click();
+  // the keys for the width stand open
+  await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
+  await expect(page.getByRole('dialog')).toBeHidden();
+}

@@ -106,6 +106,24 @@ test('text at twice the size reflows: nothing is cut off or runs sideways', asyn
   }
 });
 
+test('text at twice the size: stack and height to set, the figure and the bar are on one screen', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.goto('./#/phone');
+  await page.getByRole('button', { name: 'Twice the size' }).click();
+  const seen = async (...parts: readonly string[]): Promise<void> => {
+    for (const part of parts) await expect(page.locator(part)).toBeInViewport({ ratio: 0.95 });
+    const lowest = await page.locator(parts[0] ?? '').boundingBox();
+    const bar = await page.locator('.knuckle').boundingBox();
+    expect((lowest?.y ?? 0) + (lowest?.height ?? 0)).toBeLessThanOrEqual(bar?.y ?? 0);
+  };
+  await page.goto('./#/saw/shellcase');
+  await seen('.mboth .mx >> nth=0', '.mboth .mx >> nth=1', '.knuckle .main');
+  await page.goto('./#/setup/rip~r35d2~wtrue0edge');
+  await seen('.giant .mx', '.knuckle .main');
+});
+
 test('the saw turned sideways keeps the figure, the ticks and the bar in sight', async ({ page }) => {
   await openSample(page);
   await page.setViewportSize({ width: 844, height: 390 });

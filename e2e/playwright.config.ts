@@ -9,7 +9,7 @@ export default defineConfig({
   workers: 3, // pages wait more than they work: two leave two cores idle
   // patience for a busy machine: no test asks how fast it is
   timeout: 180_000,
-  expect: { timeout: 15_000 },
+  expect: { timeout: 30_000 },
   forbidOnly: true,
   globalSetup: './site.ts',
   use: {

@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { openSample, painted, shot } from './app';
-import { marksTo, words } from './in-units';
+import { beginCase, marksTo, words } from './in-units';
 import { screens } from './screens';
 
 // alike: whoever is free takes the next
@@ -32,15 +32,6 @@ for (const tape of ['1/16 in', '1/64 in', '1 mm', '1/2 mm'])
       expect.soft(inches, `${name}: no inch`).toBeNull();
     }
   });
-
-/** A case from nothing, its first blank let be. */
-async function beginCase(page: Page): Promise<void> {
-  await page.goto('./');
-  await page.getByRole('button', { name: 'Work out a case' }).click();
-  await expect(page.getByRole('dialog')).toBeVisible(); // the keys for the width stand open
-  await page.keyboard.press('Escape');
-  await expect(page.getByRole('dialog')).toBeHidden();
-}
 
 const pad = (page: Page) => page.getByRole('dialog');
 const field = (page: Page) => pad(page).getByRole('textbox');

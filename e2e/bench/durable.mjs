@@ -59,7 +59,7 @@ export const durable = (phone, app, { times: taps }) =>
       await slowed(context, times);
       await page.goto(`${url}#/stops/shellcase`);
       await page.reload();
-      await page.locator(`${box}:not([aria-disabled])`).first().waitFor();
+      await page.locator(`${box}:not([aria-disabled="true"])`).first().waitFor();
       await page.evaluate(watchMarks, box);
       const took = await tapAll(page, taps);
       const name = `thumb up from a box to “kept”, ${times}x`;

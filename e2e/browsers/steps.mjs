@@ -76,7 +76,9 @@ export function stepsOf({ hand, at, more }) {
       async () => {
         await hand.go(stops);
         await hand.again();
-        await hand.see('(//*[contains(@class,"tick") and @role="checkbox" and not(@aria-disabled)])[2]');
+        await hand.see(
+          '(//*[contains(@class,"tick") and @role="checkbox" and not(@aria-disabled="true")])[2]',
+        );
         await hand.tap('(//*[contains(@class,"tick") and @role="checkbox"])[1]');
         await hand.until(ticked, 1);
         await hand.tap('(//*[contains(@class,"tick") and @role="checkbox"])[2]');

@@ -5,7 +5,7 @@ import { readSettings } from '../job/settings';
 import { readLists, shelfChanges, writeLists } from '../job/shop-lists';
 import { figureWhole } from '../screens/figure/figure.kept';
 import type { Store } from '../store/store';
-import type { Shop } from '../trade/machines/shop';
+import type { ShopField } from '../trade/machines/shop';
 
 /** Of all that is kept among the settings, what a copy carries. */
 export function likesOf(kept: Readonly<Record<string, Json>>): Likes {
@@ -25,8 +25,8 @@ export function likesOf(kept: Readonly<Record<string, Json>>): Likes {
 /** Keeps a copy's figures and likings; says whether all of them were. */
 export async function takeWays(store: Store, news: News, whose: 'ours' | 'theirs'): Promise<boolean> {
   const { shop, likes } = waysToTake(news, whose);
-  for (const [field, value] of Object.entries(shop)) {
-    if (!(await store.keepShop(field as keyof Shop, value)).ok) return false;
+  for (const field of Object.keys(shop) as ShopField[]) {
+    if (!(await store.keepShop(field, shop[field])).ok) return false;
   }
   const { lists, ...others } = likes;
   const { lists: whole, shelf } = readSettings(await store.settings());

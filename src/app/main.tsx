@@ -16,6 +16,7 @@ import { later } from './bring-later';
 import { openJournal } from './journal';
 import { besides } from './opening';
 import { randomId } from './random';
+import { wholeSample } from './sample-file';
 import { makeBench } from './state';
 
 const root = document.getElementById('app');
@@ -41,7 +42,7 @@ async function start(at: HTMLElement): Promise<void> {
   const { stands, readOnly } = store.value;
   document.addEventListener('visibilitychange', stands);
   gone.value = readOnly();
-  const sample = async () => (await fetch(sampleUrl)).text();
+  const sample = async () => wholeSample(await (await fetch(sampleUrl)).text());
   const bench = await makeBench(store.value, { sample, planning, looking, gone }).catch(() => undefined);
   if (!bench) return refuse('no-storage');
   const { left } = bench.phone;

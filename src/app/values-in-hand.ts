@@ -1,11 +1,12 @@
 import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Json } from '../job/entry';
 import { readSettings, type Settings, shelfKey } from '../job/settings';
+import { orderIn } from '../job/tool-order';
 import type { Length } from '../length/length';
 import type { Result } from '../length/result';
 import type { SaveError } from '../store/db';
 import type { Store } from '../store/store';
-import type { Shop } from '../trade/machines/shop';
+import type { Shop, ShopField } from '../trade/machines/shop';
 import type { UnsavedBox } from './unsaved';
 
 /** This phone's ways and the shop's figures: as kept, and over that what is on its way. */
@@ -17,7 +18,7 @@ export type ValuesInHand = {
   /** Whether figures or things of the shop are on their way to storage. */
   readonly underWay: ReadonlySignal<boolean>;
   readonly keep: (patch: Partial<Settings>) => Promise<void>;
-  readonly keepShop: (field: keyof Shop, value: Length | undefined) => Promise<void>;
+  readonly keepShop: (field: ShopField, value: Length | undefined) => Promise<void>;
   /** Things of the shop's drawers, each by its own key. */
   readonly keepOnShelf: (patch: Readonly<Record<string, Json>>) => Promise<void>;
   readonly keepFigure: (rows: Readonly<Record<string, Json>>) => void;
@@ -29,13 +30,13 @@ export type ValuesInHand = {
 
 /** What names a change that was refused. */
 export type ValueNames = {
-  readonly shop: (field: keyof Shop) => string;
+  readonly shop: (field: ShopField) => string;
   readonly setting: (key: string) => string;
 };
 
 type Row =
   | { readonly of: 'settings'; readonly key: string; readonly value: Json }
-  | { readonly of: 'shop'; readonly key: keyof Shop; readonly value: Length | undefined };
+  | { readonly of: 'shop'; readonly key: ShopField; readonly value: Length | undefined };
 
 const nameOf = ({ of, key }: Row): string => `${of} ${key}`;
 
@@ -118,6 +119,7 @@ function shown({ shop, settings, waiting }: Held): Shown {
       ...Object.fromEntries(
         waiting.value.flatMap((row) => (row.of === 'shop' ? [[row.key, row.value]] : [])),
       ),
+      order: orderIn(all.value),
     })),
     figure: computed(() => only(all.value, isFigure)),
     underWay: computed(() =>

@@ -1,10 +1,10 @@
-import type { Shop } from '../trade/machines/shop';
+import type { Shop, ShopField } from '../trade/machines/shop';
 import { type Backup, type Likes, type Liking, likings, shopRows } from './backup';
 import { type Comparison, canonical, type JobFile } from './file';
 
 /** What this phone keeps beside its jobs. */
 export type Ways = { readonly shop: Shop; readonly likes: Likes };
-export type Place = keyof Shop | Liking;
+export type Place = ShopField | Liking;
 
 /** One job of a copy beside the one here; a job this phone does not have stands alone. */
 export type JobNews = { readonly file: JobFile; readonly against?: Comparison };

@@ -1,6 +1,6 @@
 import { err, ok, type Result } from '../length/result';
 import { fromStored, toStored } from '../length/stored';
-import type { Shop } from '../trade/machines/shop';
+import type { Shop, ShopField } from '../trade/machines/shop';
 import type { Json } from './entry';
 import { type FileError, type JobFile, readJobFile, writeJobFile } from './file';
 
@@ -45,7 +45,9 @@ const shopFields = [
   'otherShort',
   'tapeLong',
   'otherLong',
-] as const satisfies readonly (keyof Shop)[];
+  'tableBehind',
+  'tableBeside',
+] as const satisfies readonly ShopField[];
 
 export type Backup = { readonly jobs: readonly JobFile[]; readonly shop: Shop; readonly likes: Likes };
 
@@ -85,7 +87,7 @@ export async function writeBackup({ jobs, shop, likes }: Backup): Promise<Result
 }
 
 /** The shop's figures as they are kept, in one order. */
-export const shopRows = (shop: Shop): readonly (readonly [keyof Shop, string])[] =>
+export const shopRows = (shop: Shop): readonly (readonly [ShopField, string])[] =>
   shopFields.flatMap((field) => {
     const value = shop[field];
     return value ? [[field, toStored(value)] as const] : [];

@@ -1,6 +1,7 @@
 import { tapes } from '../length/tape';
 import { grooveMachineIds } from '../trade/machines/groove-machines';
 import { handMachineIds } from '../trade/machines/machines';
+import { lengthMachines, ripMachines } from '../trade/machines/through';
 import {
   amount,
   count,
@@ -215,12 +216,18 @@ export const partFields = {
   guide: boardFields.guide,
   stopSide: boardFields.stopSide,
   cutter: boardFields.cutter,
+  /** What it is ripped on, and cut to length: a machine of its own choosing. */
+  ripOn: oneOf(...ripMachines),
+  lengthOn: oneOf(...lengthMachines),
   /** Which way it lies on a sheet, and with what it shares one. */
   lies: oneOf('along', 'across', 'free'),
   share: oneOf('anywhere', 'A', 'B', 'C', 'D'),
   /** The mark its length keeps, and its width: others are cut to it, or are to match it. */
   mark: length,
   markWide: length,
+  /** Whether its length, and its width, share a mark with equals of unlike stock or grain. */
+  alike: oneOf('together', 'apart'),
+  alikeWide: oneOf('together', 'apart'),
 };
 
 /** One copy of a part: what it came to when its size is not the one wanted. */

@@ -2,8 +2,11 @@ import type { Length, Ratio } from '../length/length';
 import type { Tape } from '../length/tape';
 import type { Units } from '../length/units';
 import type { Built, Case, Inside } from '../trade/carcass/case';
+import type { Marks } from '../trade/carcass/kept';
+import type { Said } from '../trade/carcass/matched';
 import type { Bank, Column } from '../trade/fronts/bank';
 import type { Board, Run, Wide } from '../trade/grooves/board';
+import type { Chosen } from '../trade/machines/through';
 import type { HandWork } from '../trade/setups/operations';
 import type { LayNotes } from '../trade/sheets/pieces';
 import type { PlannedSheet } from '../trade/sheets/standing';
@@ -84,13 +87,9 @@ export type Recipe = {
 type Piece = { readonly recuts: number; readonly asLength?: Length; readonly asWidth?: Length };
 
 /** What is kept of a part beside its tick: how its grooves are cut, and its pieces by copy. */
-export type PartNotes = Partial<Board> &
-  LayNotes & {
-    readonly pieces: Readonly<Record<string, Piece>>;
-    /** The marks its length and its width keep: others are cut to them, or are to match them. */
-    readonly mark?: Length;
-    readonly markWide?: Length;
-  };
+export type PartNotes = Partial<Board & LayNotes & Chosen & Marks & Omit<Said, 'lies'>> & {
+  readonly pieces: Readonly<Record<string, Piece>>;
+};
 
 /** A job as decided and measured: worked out from its log, never stored. */
 export type Job = Loads &

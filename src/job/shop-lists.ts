@@ -1,7 +1,9 @@
 import { compare, inches, type Length } from '../length/length';
 import { fromStored, toStored } from '../length/stored';
+import type { Tool } from '../trade/machines/shop';
 import type { Piece, StackBox } from '../trade/stacks/pieces';
 import type { Json } from './entry';
+import { orderOf, toolOrderKey } from './tool-order';
 
 /** What lies in the shop's drawers, kept once for every job. Inches. */
 export type ShopLists = {
@@ -9,6 +11,8 @@ export type ShopLists = {
   readonly shims: readonly Piece[];
   /** Lengths of the screws on the shelf. */
   readonly screws: readonly Length[];
+  /** In what order the tools of the shop are tried, where that was said. */
+  readonly order?: readonly Tool[] | undefined;
 };
 
 const sizes = (list: readonly (readonly [bigint, bigint])[]): readonly Length[] =>
@@ -53,6 +57,11 @@ function piece(json: Json): Piece | undefined {
   return { size, count, kind: kind === 'chipper' ? 'chipper' : 'shim' };
 }
 
+const inOrder = (json: Json | undefined): Pick<ShopLists, 'order'> => {
+  const order = orderOf(json);
+  return order ? { order } : {};
+};
+
 /** The lists as they were once kept whole, checked: what is not readable stands at its usual. */
 function readWhole(json: Json | undefined): ShopLists {
   if (!isRead(json)) return usualLists;
@@ -61,6 +70,7 @@ function readWhole(json: Json | undefined): ShopLists {
     stack: { ...singlesOf((name) => length(stack[name])), pieces: list(stack.pieces, piece) ?? [] },
     shims: list(json.shims, piece) ?? usualLists.shims,
     screws: list(json.screws, length) ?? usualLists.screws,
+    ...inOrder(json.order),
   };
 }
 
@@ -79,7 +89,7 @@ const ofPieces = (drawer: 'set' | 'shims', pieces: readonly Piece[]) =>
   pieces.map((p): readonly [string, Piece] => [`shelf/${drawer}/${p.kind}/${inKey(p.size)}`, p]);
 
 /** The lists thing by thing. Pieces of one kind and size are one thing. */
-function shelfOf({ stack, shims, screws }: ShopLists): ReadonlyMap<string, Json> {
+function shelfOf({ stack, shims, screws, order }: ShopLists): ReadonlyMap<string, Json> {
   const shelf = new Map<string, Json>(
     singles.flatMap((name) => {
       const size = stack[name];
@@ -89,6 +99,7 @@ function shelfOf({ stack, shims, screws }: ShopLists): ReadonlyMap<string, Json>
   for (const [key, { count }] of [...ofPieces('set', stack.pieces), ...ofPieces('shims', shims)])
     shelf.set(key, Number(shelf.get(key) ?? 0) + count);
   for (const size of screws) shelf.set(`shelf/screw/${inKey(size)}`, 1);
+  if (order) shelf.set(toolOrderKey, order.join(' '));
   return shelf;
 }
 
@@ -127,13 +138,14 @@ export function readLists(whole: Json | undefined, shelf: Shelf = {}): ShopLists
     stack: { ...singlesOf(single), pieces: pieces('set') },
     shims: pieces('shims'),
     screws: screws.sort(compare),
+    ...inOrder(all.get(toolOrderKey)),
   };
 }
 
 const written = (p: Piece): Json => ({ size: toStored(p.size), count: p.count, kind: p.kind });
 
 /** The lists in one, as a copy of everything carries them: lengths exact, as text. */
-export const writeLists = ({ stack, shims, screws }: ShopLists): Json => ({
+export const writeLists = ({ stack, shims, screws, order }: ShopLists): Json => ({
   stack: {
     ...Object.fromEntries(
       singles.flatMap((name) => {
@@ -145,4 +157,5 @@ export const writeLists = ({ stack, shims, screws }: ShopLists): Json => ({
   },
   shims: shims.map(written),
   screws: screws.map(toStored),
+  ...(order ? { order: order.join(' ') } : {}),
 });

@@ -17,6 +17,7 @@ import { type Order, type OrderError, orderSetups } from '../trade/setups/order/
 import { stopsOf } from '../trade/setups/stops';
 import { type BankPlan, bankPlanOf } from './bank-plan';
 import { greatestOf } from './greatest';
+import { handBoard } from './hand-board';
 import { keptMarks, recutsOf } from './recuts';
 import { type Thinner, thinnerIn } from './thinner';
 
@@ -60,11 +61,15 @@ function cuttingOf(job: Job, part: string): Cutting {
 export function partsOfJob(job: Job, shop: Shop): Pick<Plan, 'stuff' | 'worked' | 'banks' | 'parts'> {
   const stuff = job.stock.flatMap(stuffOf);
   const cutting = (part: string) => cuttingOf(job, part);
+  const said = (part: string) => job.parts[part] ?? {};
   const worked = new Map(
-    job.cases.map((c) => [c.id, partsOf(c, { stuff, tape: job.tape, cutting, marks: keptMarks(job, c) })]),
+    job.cases.map((c) => [
+      c.id,
+      partsOf(c, { stuff, tape: job.tape, cutting, said, marks: keptMarks(job, c) }),
+    ]),
   );
   const own = [...worked.values()].flatMap((w) => (w.ok ? w.value.parts : []));
-  const hand = job.boards.map((b) => byHand({ ...b, recuts: recutsOf(job, b.id) }, { tape: job.tape }));
+  const hand = job.boards.map((b) => byHand(handBoard(job, b), { tape: job.tape }));
   const banks = new Map(
     job.banks.map((bank) => {
       const found = worked.get(bank.of ?? '');
@@ -106,7 +111,7 @@ function operationsIn(
       hand: job.work,
       recuts: (part) => recutsOf(job, part),
     },
-    { shop, tape: job.tape },
+    { shop, tape: job.tape, chosen: (part) => job.parts[part] ?? {} },
   );
   return operations.length > mostOperations ? tooMany(operations.length) : { operations };
 }

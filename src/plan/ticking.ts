@@ -1,5 +1,6 @@
 import { editJob, tickOf } from '../job/edits';
 import type { Change } from '../job/entry';
+import { machineAt } from '../trade/machines/machines';
 import { jointOf } from '../trade/setups/changes';
 import type { Card } from '../trade/setups/checklist';
 import type { Operation } from '../trade/setups/operation';
@@ -17,6 +18,15 @@ export const ticksOf = (list: Checklist, card: Card, ops: readonly Operation[]):
   ...standChanges(list, card),
 ];
 
-/** That a card's cutter, height and figure stand on the machine. */
-export const standChanges = (list: Checklist, card: Card): readonly Change[] =>
-  list.plan.job.standing === card.id ? [] : editJob({ standing: card.id });
+/**
+ * That a card's cutter, height and figure stand on the machine. Work at the bench or by hand takes nothing off it, and
+ * a circular saw keeps its own blade.
+ */
+export const standChanges = ({ plan }: Checklist, card: Card): readonly Change[] =>
+  plan.job.standing === card.id || !stands(card) ? [] : editJob({ standing: card.id });
+
+const stands = ({ operations: [op] }: Card): boolean =>
+  op !== undefined &&
+  op.setup.machine !== 'saw' &&
+  op.setup.machine !== 'stick' &&
+  !['none', 'tool'].includes(machineAt(op.setup.machine).cuts);

@@ -1,14 +1,10 @@
+import { compare } from '../length/length';
 import type { Part } from '../trade/carcass/part';
 import { type TooSmall, tooSmallFor } from '../trade/machines/least-sizes';
-import {
-  isClear,
-  type Need,
-  type Reach,
-  type Remedy,
-  remediesFor,
-  type Way,
-  waysFor,
-} from '../trade/machines/limits';
+import { isClear, type Need, type Reach, type Way } from '../trade/machines/limits';
+import { overhangOf } from '../trade/machines/overhang';
+import { type Remedy, remediesFor } from '../trade/machines/remedies';
+import { passedOver, waysFor } from '../trade/machines/taker';
 import { toolAt } from '../trade/machines/tools';
 import { needOf } from '../trade/setups/need';
 import type { Operation } from '../trade/setups/operation';
@@ -17,9 +13,12 @@ import type { Operation } from '../trade/setups/operation';
 type WithinReach = {
   readonly need: Need;
   readonly own: Way;
+  /** What is tried before the machine that takes it, or in vain, with what each lacks. */
+  readonly passed: readonly Way[];
   readonly can?: Way | undefined;
   readonly remedies: readonly Remedy[];
   readonly small: readonly TooSmall[];
+  readonly hangs?: ReturnType<typeof overhangOf>['hangs'];
 };
 
 /**
@@ -33,10 +32,24 @@ export function withinReach(op: Operation, parts: readonly Part[], reach: Reach)
   const planned = toolAt(op.setup.machine);
   const need = part && needOf(op, part);
   if (!need || !planned) return undefined;
-  const [own, ...others] = waysFor(need, planned, reach);
-  if (!own) return undefined;
-  const small = tooSmallFor(need, own, reach);
-  if (own.lacks.length === 0) return { need, own, remedies: [], small };
+  const [found, ...others] = waysFor(need, planned, reach);
+  if (!found) return undefined;
+  const { hangs, asks } = overhangOf(need, found, reach);
+  const own = asks ? { ...found, asks: [...found.asks, asks] } : found;
+  const said = { need, own, small: tooSmallFor(need, own, reach), ...(hangs ? { hangs } : {}) };
+  if (own.lacks.length === 0) return { ...said, passed: passedOver(need, planned, reach), remedies: [] };
   const can = others.find(isClear);
-  return { need, own, can, remedies: can ? [] : remediesFor(need, reach), small };
+  const before = can ? others.slice(0, others.indexOf(can)) : others;
+  const passed = before.filter(({ lacks }) => lacks.length > 0);
+  return { ...said, passed, can, remedies: can ? [] : remediesFor(need, reach) };
+}
+
+/** Of several pieces the one that falls short of each least size by most. */
+export function worst(small: readonly TooSmall[]): readonly TooSmall[] {
+  const byCode = new Map<TooSmall['code'], TooSmall>();
+  for (const one of small) {
+    const had = byCode.get(one.code);
+    if (!had || compare(one.by, had.by) > 0) byCode.set(one.code, one);
+  }
+  return [...byCode.values()];
 }

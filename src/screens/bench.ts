@@ -12,7 +12,7 @@ import type { HandedError } from '../store/handover/handed';
 import type { Known } from '../store/handover/known';
 import type { Kept } from '../store/persisted';
 import type { JobLine, KeptIn } from '../store/store';
-import type { Shop } from '../trade/machines/shop';
+import type { Shop, ShopField } from '../trade/machines/shop';
 import type { Copies } from './copies';
 import type { Home } from './home';
 import type { Route } from './routes';
@@ -114,7 +114,7 @@ export type Bench = {
   readonly keep: (patch: Partial<Settings>) => Promise<void>;
   /** Things of the shop's drawers, each by its own key. */
   readonly keepOnShelf: (patch: Readonly<Record<string, Json>>) => Promise<void>;
-  readonly keepShop: (field: keyof Shop, value: Length | undefined) => Promise<void>;
+  readonly keepShop: (field: ShopField, value: Length | undefined) => Promise<void>;
   /** Figure as it is kept: see `figure.kept.ts`. */
   readonly figure: ReadonlySignal<Readonly<Record<string, Json>>>;
   readonly keepFigure: (rows: Readonly<Record<string, Json>>) => void;

@@ -2,7 +2,7 @@ import type { Entry, Json } from '../job/entry';
 import type { Aside } from '../job/rows';
 import type { Length } from '../length/length';
 import type { Result } from '../length/result';
-import type { Shop } from '../trade/machines/shop';
+import type { Shop, ShopField } from '../trade/machines/shop';
 import type { SaveError } from './db';
 import type { Journal } from './journal/journal';
 import type { JobLine, Loaded } from './reads';
@@ -66,7 +66,7 @@ export type Store = {
   readonly settings: () => Promise<Readonly<Record<string, Json>>>;
   readonly keep: (key: string, value: Json) => Promise<Result<null, SaveError>>;
   readonly shop: () => Promise<Shop>;
-  readonly keepShop: (key: keyof Shop, value: Length | undefined) => Promise<Result<null, SaveError>>;
+  readonly keepShop: (key: ShopField, value: Length | undefined) => Promise<Result<null, SaveError>>;
   /** Calls back when another page has written: a job's id, `reload` and the id after an import, or `settings`. */
   readonly onChange: (heard: (what: string) => void) => void;
   readonly close: () => void;

@@ -3,6 +3,7 @@ import './icon.css';
 const paths = {
   back: 'M15 4 7 12l8 8',
   down: 'm4 9 8 8 8-8',
+  up: 'm4 16 8-8 8 8',
   next: 'M3 12h17m-7-7 7 7-7 7',
   plus: 'M12 4v16M4 12h16',
   undo: 'M4 10h10a6 6 0 0 1 0 12h-3M4 10l5-5M4 10l5 5',

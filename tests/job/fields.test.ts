@@ -230,7 +230,17 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
   [
     'a part',
     partFields,
-    { ...cutting, lies: 'free', share: 'A', mark: odd, markWide: odd },
+    {
+      ...cutting,
+      ripOn: 'saw',
+      lengthOn: 'slidingcut',
+      lies: 'free',
+      share: 'A',
+      mark: odd,
+      markWide: odd,
+      alike: 'apart',
+      alikeWide: 'together',
+    },
     (p) => edits.editPart('c1~left', p),
   ],
   ['a piece', pieceFields, { asLength: odd, asWidth: long }, (p) => edits.editPiece('c1~left', '1', p)],

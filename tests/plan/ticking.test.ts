@@ -3,6 +3,7 @@ import { editBoard, editJob, tickOf } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import { checklistOf } from '../../src/plan/checklist';
 import { standChanges, tickChanges } from '../../src/plan/ticking';
+import type { MachineId } from '../../src/trade/machines/machines';
 import { l } from '../length/write-figures';
 import { worked } from './job-of';
 
@@ -30,4 +31,21 @@ test('a tick says what stands on the machine, once; a second tap takes the tick 
   expect(tickChanges(standing.list, standing.rip, op)).toHaveLength(1);
   const done = at(...rip.operations.flatMap((one) => tickOf(one.id, one.figure)));
   expect(tickChanges(done.list, done.rip, op)).toEqual([{ kind: 'untick', op: op.id }]);
+});
+
+test('work at the bench, by hand or with a circular saw takes no stack off the machine', () => {
+  const { list, rip } = at();
+  const on = (machine: MachineId) => {
+    const [op] = rip.operations;
+    if (!op) throw new Error('no operation');
+    return standChanges(list, {
+      ...rip,
+      id: machine,
+      operations: [{ ...op, setup: { ...op.setup, machine } }],
+    });
+  };
+  for (const machine of ['bench', 'hand', 'saw', 'stick', 'jig'] as const)
+    expect(on(machine), machine).toEqual([]);
+  for (const machine of ['rip', 'crosscut', 'stop', 'fence', 'rabbet', 'router'] as const)
+    expect(on(machine), machine).toEqual(editJob({ standing: machine }));
 });

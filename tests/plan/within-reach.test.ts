@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { withinReach } from '../../src/plan/within-reach';
+import { withinReach, worst } from '../../src/plan/within-reach';
 import { partsOf } from '../../src/trade/carcass/parts';
 import { operationsOf } from '../../src/trade/setups/operations';
 import { l } from '../length/write-figures';
@@ -30,14 +30,42 @@ test('a side 64 1/4 long is beyond a stop at 32, and goes to the circular saw wh
 });
 
 test('a cut within reach names no other machine, and a blank figure is asked', () => {
-  const wide = { ...sled, stopReach: l('72') };
+  const wide = { ...sled, stopReach: l('72'), tableBeside: l('36') };
   expect(at(sideLength, wide)).toMatchObject({ own: { lacks: [], asks: [] }, remedies: [] });
   expect(at(sideLength, {})?.own.asks.map((ask) => ask.field)).toEqual([
     'sledCross',
     'stopReach',
     'tableHeight',
+    // half of it past the blade's table is not known either
+    'tableBeside',
   ]);
 });
 
 test('a step at the bench wants nothing of a machine', () =>
   expect(at('cut/c1~bench/dryfit/1', sled)).toBeUndefined());
+
+test('where none can, every machine of the shop says what it lacks, by how much', () => {
+  const none = at(sideLength, {
+    ...sled,
+    slidingCross: l('12'),
+    circularDepth: l('1/2'),
+    circularGuide: l('100'),
+  });
+  expect(none?.can).toBeUndefined();
+  // 17 1/2 − 12; 23/32 + 1/8 − 1/2 = 11/32
+  expect(none?.passed.map(({ tool, lacks }) => [tool, lacks])).toEqual([
+    ['sliding', [{ code: 'short', field: 'slidingCross', by: l('5 1/2') }]],
+    ['circular', [{ code: 'short', field: 'circularDepth', by: l('11/32') }]],
+  ]);
+});
+
+test('a side that hangs over by more than half is said to: 64 1/4 − 24 = 40 1/4', () =>
+  expect(at(sideLength, { ...sled, stopReach: l('72'), tableBeside: l('24') })?.hangs).toEqual({
+    over: 'beside',
+    by: l('40 1/4'),
+  }));
+
+test('of several pieces the one is named that falls shortest of each least size', () => {
+  const under = (by: string) => ({ code: 'push-block', by: l(by), least: l('6') }) as const;
+  expect(worst([under('1'), under('3'), under('2')])).toEqual([under('3')]);
+});

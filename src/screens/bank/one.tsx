@@ -116,7 +116,7 @@ function StepInHand({ bench, found, kind, steps, done, at, now, wake }: StepInHa
     >
       <p class="ends pad-x">{now.says}</p>
       {held && <p class="pad-x note">{held.says}</p>}
-      {now.stick !== undefined && <Stays bench={bench} bank={bank} drawer={now.stick} />}
+      {now.stick !== undefined && !held && <Stays bench={bench} bank={bank} drawer={now.stick} />}
       <Caution bench={bench} code={cautionAt[kind]} />
       {now.ticks.length > 1 && <Ticks {...{ bench, now, waits }} />}
     </OneNumber>

@@ -149,7 +149,7 @@ function PlaceChip({ place, read, column, onTap }: PlaceProps) {
   return (
     <button type="button" class="chip place-chip" onClick={onTap}>
       <span class="s">{words.placeNames[place]}</span>
-      {value ? <Given value={value} /> : <Dots />}
+      <span>{value ? <Given value={value} /> : <Dots />}</span>
       {value && <Difference value={value} planned={planned} taken={read[used[place]]} />}
     </button>
   );

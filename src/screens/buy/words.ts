@@ -22,6 +22,7 @@ import { counted, wordFor } from '../shared/counted';
 import { exactly as w } from '../shared/exact-words';
 import { partWord } from '../shared/part-words';
 import { screwText } from '../shared/screw-words';
+import { bySize } from '../shared/size-words';
 
 export const title = 'To buy';
 export const back = 'Sheets';
@@ -109,7 +110,7 @@ export function lineName({ name, why }: BuyingLine): string {
 }
 
 /** Two sizes on one line, never broken between them. */
-const byWords = (long: Length, wide: Length): string => `${w(long)} × ${w(wide)}`.replaceAll(' ', '\u00a0');
+const byWords = (long: Length, wide: Length): string => bySize(w(long), w(wide)).replaceAll(' ', '\u00a0');
 
 const sizeWords = ({ long, wide }: SheetNeed): string => (wide ? byWords(long, wide) : `${w(long)} long`);
 

@@ -70,7 +70,7 @@ function Places({ opening, built, onOpen }: Omit<RowsProps, 'bench' | 'id'>) {
         return (
           <button key={place} type="button" class="chip place-chip" onClick={() => onOpen(place)}>
             <span class="s">{names[place]}</span>
-            {read ? <Given value={read} /> : <Dots />}
+            <span>{read ? <Given value={read} /> : <Dots />}</span>
             {read && <Difference value={read} planned={opening.planned} />}
           </button>
         );

@@ -96,11 +96,11 @@ export const insideTitles = {
   bay: 'Which bay, from the left as you face it',
 } as const;
 
-/** A blank of one thing in the bays: of several, which of them in the list. */
+/** A blank of one thing in the bays: of several, which of them by its place in the list. */
 export const insideTitle = (c: Case, id: string, title: keyof typeof insideTitles): string =>
   c.inside.length === 1
     ? insideTitles[title]
-    : `${insideTitles[title]}, no. ${c.inside.findIndex((i) => i.id === id) + 1} in the list`;
+    : `${insideTitles[title]}, no. ${c.inside.findIndex((i) => i.id === id) + 1} of the list`;
 
 /** Of several in its bay which, from the bottom up: as its part is called, and as it is drawn. */
 export const fixed = (bay: Blank, at: Blank, no?: number) => (

@@ -130,14 +130,20 @@ function CardRow({ card, list, go, now }: RowProps & { readonly now: boolean }) 
 }
 
 /** Stack over height, with the table between them. */
-function OnArbor({ setup: { cutter, height }, list }: { readonly setup: Setup; readonly list: Checklist }) {
+function OnArbor({
+  setup: { cutter, height, machine },
+  list,
+}: {
+  readonly setup: Setup;
+  readonly list: Checklist;
+}) {
   const { tape } = list.plan.job;
   if (!cutter && !height) return null;
   const fine = cutterTape(tape);
   return (
     <span class="on-arbor">
       <span>{cutter ? writeLength(markAt(cutter, fine).value, fine) : ' '}</span>
-      <span>{height ? words.raised(writeLength(height, tape)) : ' '}</span>
+      <span>{height ? words.raised(writeLength(height, tape), machine) : ' '}</span>
     </span>
   );
 }

@@ -7,6 +7,7 @@ import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
+import { OneMark } from '../shared/one-mark';
 import { TooManyOperations } from '../shared/too-many';
 import { UndoButton } from '../shared/undo-button';
 import { ByPart } from './by-part';
@@ -35,6 +36,7 @@ export function CutsScreen({ bench }: { readonly bench: Bench }) {
         <BreakDown bench={bench} />
         <OrderLine list={list} />
         <Misfits list={list} bench={bench} />
+        <OneMark bench={bench} plan={plan} operations={plan.operations} />
         <div class="pad-x segs">
           <Segment
             label={words.sorted}

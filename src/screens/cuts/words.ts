@@ -1,13 +1,13 @@
 import { cutterTape, markAt, type Tape } from '../../length/tape';
 import { writeDecimals, writeLength, writeMark } from '../../length/write';
 import { blocks, type Checklist, type Group } from '../../plan/checklist';
-import { machineAt } from '../../trade/machines/machines';
+import { type MachineId, machineAt } from '../../trade/machines/machines';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
 import { placingOf } from '../../trade/setups/placing';
 import type { Setup } from '../../trade/setups/setup';
 import { counted } from '../shared/counted';
-import { buildWords, onWords, whatWords, whichWords } from '../shared/cut-words';
+import { buildWords, fromAbove, onWords, whatWords, whichWords } from '../shared/cut-words';
 import { cutterNamed } from '../shared/machines/groove-words';
 import { workWord } from '../shared/part-words';
 import { placingLine, placingShort } from '../shared/placing-words';
@@ -94,11 +94,12 @@ export function cardSays(list: Checklist, card: Card): string {
 export function changeTo({ machine, cutter, height }: Setup, tape: Tape): string {
   const fine = cutterTape(tape);
   const width = cutter ? `${writeLength(markAt(cutter, fine).value, fine)} ` : '';
-  const high = height ? `, raise to ${writeLength(height, tape)}` : '';
+  const high = height ? `, ${fromAbove(machine) ? 'set deep' : 'raise to'} ${writeLength(height, tape)}` : '';
   const exact = cutter ? ` (${writeDecimals(cutter, tape)})` : '';
   return `Change to ${width}${cutterNamed(machineAt(machine).cuts)}${exact}${high}`;
 }
-export const raised = (height: string): string => `↑${height}`;
+export const raised = (height: string, machine: MachineId): string =>
+  `${fromAbove(machine) ? '↓' : '↑'}${height}`;
 
 /** A card in the plain list: what is set to what, with its remainder; then machine, cutter and height. */
 export function plainHead(op: Operation, no: number, tape: Tape): string {

@@ -59,6 +59,8 @@ const figures: Readonly<Record<string, string>> = {
   asWidth: 'width it came to',
   mark: 'the mark it keeps',
   markWide: 'the width it keeps',
+  alike: 'one mark with its equals, for its length',
+  alikeWide: 'one mark with its equals, for its width',
   place: 'where it goes',
   high: 'height',
   heavy: 'pounds',

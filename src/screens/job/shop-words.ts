@@ -13,7 +13,10 @@ export const mine = 'They are mine';
 
 /** The shop's figures by what they belong to. */
 export const groups: readonly { readonly title: string; readonly fields: readonly ShopField[] }[] = [
-  { title: 'Table saw', fields: ['single', 'block', 'capacity', 'tableHeight'] },
+  {
+    title: 'Table saw',
+    fields: ['single', 'block', 'capacity', 'tableHeight', 'tableBehind', 'tableBeside'],
+  },
   { title: 'Sled', fields: ['sledCross', 'stopReach', 'stepError'] },
   {
     title: 'Sliding or radial saw',

@@ -11,6 +11,7 @@ import { leave } from '../shared/leave';
 import * as words from './shop-words';
 import { StackBox } from './stack-box';
 import { TapesTold } from './tapes-told';
+import { ToolOrder } from './tool-order';
 
 /** What a figure is for, as far as that says how large it can be. */
 const kinds: Partial<Record<ShopField, BandKind>> = {
@@ -50,6 +51,7 @@ export function ShopScreen({ bench }: { readonly bench: Bench }) {
             <Chip label={words.mine} onTap={() => void bench.keep({ figuresFrom: 'own' })} />
           </p>
         )}
+        <ToolOrder bench={bench} />
         <StackBox bench={bench} />
         {words.groups.map(({ title, fields }) => (
           <Group key={title} title={title} fields={fields} shop={shop} onOpen={setOpen} />

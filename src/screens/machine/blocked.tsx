@@ -29,6 +29,8 @@ export function Blocked({ bench, list, op, unfolded = false }: BlockedProps) {
   const waits = blocks(list, op);
   const [first] = waits;
   if (!first) return null;
+  // what cannot be set is not cut anyway
+  const isLet = first.by !== 'layout' && first.by !== 'shop';
   const to = wayTo(first, list, op);
   return (
     <div class="mblocked">
@@ -42,8 +44,8 @@ export function Blocked({ bench, list, op, unfolded = false }: BlockedProps) {
           blockWords(list, op)
         )}
       </p>
-      {first.by !== 'layout' && !open && <Chip label={words.anyway} onTap={() => setAsked(true)} />}
-      {first.by !== 'layout' && open && <Ahead {...{ bench, op, waits }} />}
+      {isLet && !open && <Chip label={words.anyway} onTap={() => setAsked(true)} />}
+      {isLet && open && <Ahead {...{ bench, op, waits }} />}
     </div>
   );
 }
@@ -82,6 +84,8 @@ function wayTo(block: Block, list: Checklist, { groove }: Operation): Route | un
   switch (block.by) {
     case 'stock':
       return { at: 'stock', id: block.stock };
+    case 'shop':
+      return { at: 'shop' };
     case 'opening':
       return { at: 'opening', id: block.bank.replace(/~back$/, '') };
     case 'operation': {

@@ -14,6 +14,7 @@ export function laidOut(placing: Placing, op: Operation, plan: Plan): OnMachine 
   const { figure } = op.setup;
   const { stop } = placing;
   if (!part || !figure || !stop) return undefined;
+  const teeth = placing.measured ? (op.groove?.teeth ?? op.figure) : figure.value;
   const across = op.what === 'rip' || op.what === 'along' || op.what === 'rabbet';
   const whole = forDrawing((across ? part.width : part.length).sum.value);
   const band = bandOf(placing);
@@ -23,7 +24,8 @@ export function laidOut(placing: Placing, op: Operation, plan: Plan): OnMachine 
     guided: placing.measured !== undefined,
     ...band,
     fence: placing.fence,
-    blade: Math.min(1, Math.max(0, forDrawing(figure.value) / whole)),
+    // a guide stands off the teeth by the shoe or the base
+    blade: Math.min(1, Math.max(0, forDrawing(teeth) / whole)),
   };
 }
 
@@ -31,11 +33,18 @@ export function laidOut(placing: Placing, op: Operation, plan: Plan): OnMachine 
 const drawn: readonly string[] = ['front', 'bottom', 'left'];
 
 /** The edge that is named, and where it lies seen from above. */
-function bandOf({ fence, onFence, leads, toYou }: Placing): Pick<OnMachine, 'band' | 'word'> | undefined {
+function bandOf({
+  fence,
+  onFence,
+  leads,
+  toYou,
+  measured,
+}: Placing): Pick<OnMachine, 'band' | 'word'> | undefined {
   const near = toYou ?? (fence === 'near' ? onFence : undefined);
   const away = near ? undefined : fence === 'far' ? onFence : leads;
   const side = near ?? away;
-  if (!side) return onFence && { band: 'block', word: onFence.named };
+  const beside = onFence ?? measured;
+  if (!side) return beside && { band: 'block', word: beside.named };
   const toward = towardOf(side.named);
   const here = near ? 'near' : 'far';
   if (!toward || drawn.includes(toward)) return { band: here, word: side.named };

@@ -7,6 +7,7 @@ import { Icon } from '../../ui/icon';
 import { PieceOnMachine } from '../../ui/piece-on-machine';
 import { LetterTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
+import { OneMark } from '../shared/one-mark';
 import { placingWords } from '../shared/placing-words';
 import { Blocked } from './blocked';
 import { laidOut } from './laid-out';
@@ -35,6 +36,7 @@ export function Pieces({ card, ...props }: PiecesProps) {
   const has = (group: Group) => group.pieces.some(({ op }) => op === firstBlocked);
   return (
     <div class={pair ? 'mpieces pair' : 'mpieces'} ref={top}>
+      <OneMark bench={props.bench} plan={props.list.plan} operations={operations} />
       {groups.map((group) =>
         group.pieces.length > 2 ? (
           <Many key={group.part} group={group} unfolded={has(group)} {...props} />

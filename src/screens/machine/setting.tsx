@@ -20,19 +20,20 @@ import { useWake } from '../shared/use-wake';
 import { Finish } from './finish';
 import { LastCall } from './last-call';
 import { OtherFigures } from './other-figures';
+import { OtherMachine } from './other-machine';
 import { OtherSize } from './other-size';
 import { Pieces } from './pieces';
 import { Recipe } from './recipe';
 import { figuresOf, nextCard, readyOn } from './setting-in-hand';
 import { Strip } from './strip';
-import { Ways, type WrongPiece } from './ways';
+import { type AskedHere, Ways } from './ways';
 import * as words from './words';
 
 type SettingProps = { readonly bench: Bench; readonly list: Checklist; readonly card: Card };
 
 /** One figure on the machine, and all that is cut at it. */
 export function SettingInHand({ bench, list, card }: SettingProps) {
-  const [asking, setAsking] = useState<WrongPiece>();
+  const [asking, setAsking] = useState<AskedHere>();
   const [calling, setCalling] = useState<() => void>();
   const wake = useWake(bench);
   const [first] = card.operations;
@@ -45,7 +46,7 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
   const toCard = (to: Card | undefined) =>
     to ? bench.go({ at: 'setup', id: to.id }, true) : leave(bench, { at: 'cuts' });
   const inHand: InHand = { bench, list, card, toCard: (to) => away(() => toCard(to)) };
-  const Asking = asking === 'spoiled' ? SpoiledDock : OtherSize;
+  const Asking = asking && docks[asking];
   return (
     <OneNumber
       {...{ bench, wake, tape }}
@@ -81,10 +82,12 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
       <OtherFigures bench={bench} op={figuresOf(list, card) ?? first} />
       <Ways {...{ bench, list, card, first }} onAsk={setAsking} />
       <Recipe bench={bench} id={first.setup.key} build={first.setup.build} machine={first.setup.machine} />
-      {asking && <Asking {...{ bench, list, card }} onClose={() => setAsking(undefined)} />}
+      {Asking && <Asking {...{ bench, list, card }} onClose={() => setAsking(undefined)} />}
     </OneNumber>
   );
 }
+
+const docks = { spoiled: SpoiledDock, 'other-size': OtherSize, machine: OtherMachine } as const;
 
 type InHand = SettingProps & { readonly toCard: (to: Card | undefined) => void };
 

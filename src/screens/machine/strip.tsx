@@ -33,7 +33,7 @@ export function Strip({ list, card, first: { setup }, now = false }: StripProps)
           <span class="thin">{writeDecimals(cutter, tape)}</span>
         </Cell>
       )}
-      {height && <Cell label={words.high}>{writeLength(height, tape)}</Cell>}
+      {height && <Cell label={words.high(machine)}>{writeLength(height, tape)}</Cell>}
     </div>
   );
 }

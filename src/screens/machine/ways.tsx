@@ -10,15 +10,15 @@ import { StepPage } from './step-page';
 import * as words from './words';
 import './machine.css';
 
-/** What may have become of a piece. */
-export type WrongPiece = 'spoiled' | 'other-size';
+/** What may have become of a piece, or that it goes to another machine. */
+export type AskedHere = 'spoiled' | 'other-size' | 'machine';
 
 type WaysProps = {
   readonly bench: Pick<Bench, 'go'>;
   readonly list: Checklist;
   readonly card: Card;
   readonly first: Operation;
-  readonly onAsk: (what: WrongPiece) => void;
+  readonly onAsk: (what: AskedHere) => void;
 };
 
 const oneByOne: Partial<Record<Operation['what'], string>> = {
@@ -28,6 +28,9 @@ const oneByOne: Partial<Record<Operation['what'], string>> = {
 };
 
 const isPiece = (op: Operation) => op.part !== 'test' && !op.part.endsWith('~bench');
+
+/** What parts a piece may be moved to another machine here; grooves are where they are laid out. */
+const isThrough = ({ what }: Operation) => what === 'rip' || what === 'length';
 
 /**
  * What else is done at a setting: a piece spoiled, or come out another size, the stack and its test cut, what a dry-fit
@@ -41,6 +44,7 @@ export function Ways({ bench: { go }, list, card, first, onAsk }: WaysProps) {
     <div class="pad-x chips ways">
       {card.operations.some(isPiece) && <Chip label={words.spoiled} onTap={() => onAsk('spoiled')} />}
       {sized(list, card).length > 0 && <Chip label={otherSize} onTap={() => onAsk('other-size')} />}
+      {isThrough(first) && <Chip label={words.otherMachine} onTap={() => onAsk('machine')} />}
       {machineAt(first.setup.machine).cuts === 'stack' && (
         <Chip label={words.stackAndTest} onTap={() => go({ at: 'stack', id: first.setup.build })} />
       )}

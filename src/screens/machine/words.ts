@@ -1,15 +1,17 @@
 import { absolute, isNegative, type Length } from '../../length/length';
 import { cutterTape, markAt, type Tape } from '../../length/tape';
-import { writeLength } from '../../length/write';
+import { writeLength, writeMark } from '../../length/write';
 import type { Checklist, Group } from '../../plan/checklist';
 import { isDone as allDone } from '../../plan/checklist';
 import type { SecondMark } from '../../trade/grooves/second-mark';
+import type { Need } from '../../trade/machines/limits';
 import type { Cuts } from '../../trade/machines/machine';
 import { type MachineId, machineAt } from '../../trade/machines/machines';
+import type { Tool } from '../../trade/machines/shop';
 import type { Card } from '../../trade/setups/checklist';
 import { isStep, type Operation } from '../../trade/setups/operation';
 import { capital } from '../shared/capital';
-import { buildWords, whatWords, whichWords } from '../shared/cut-words';
+import { buildWords, fromAbove, whatWords, whichWords } from '../shared/cut-words';
 import { exactly } from '../shared/exact-words';
 import { workWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';
@@ -38,7 +40,7 @@ export const finishChange = (dark: boolean): string => `Screen: ${dark ? 'bright
 
 export const machine = 'Machine';
 export const forStocks = (stocks: readonly string[]): string => `For ${stocks.join(' and ')}`;
-export const high = 'High';
+export const high = (machine: MachineId): string => (fromAbove(machine) ? 'Deep' : 'High');
 const cutterNames: Record<Cuts, string> = {
   blade: 'Blade',
   stack: 'Stack',
@@ -119,9 +121,6 @@ export const cutBoth = (list: Checklist, card: Card): string | undefined =>
 export const changeTo = (op: Operation, tape: Tape): string => `Change to ${buildWords(op.setup, tape)}`;
 export const buildOf = (no: number, of: number): string => `Change ${no} of ${of}`;
 export const wide = (decimals: string): string => `${decimals} wide`;
-/** What cuts from above is let down into the work; what stands in a table is raised out of it. */
-const fromAbove = (machine: MachineId): boolean =>
-  machine === 'router' || machine === 'saw' || machine === 'sliding';
 export const raiseTo = (machine: MachineId): string => (fromAbove(machine) ? 'Set to' : 'Raise to');
 export const offTheTable = (machine: MachineId): string => (fromAbove(machine) ? 'deep' : 'off the table');
 export const notYet = 'Not yet';
@@ -138,7 +137,9 @@ const cutterOf = ({ setup: { machine, cutter: width } }: Operation, tape: Tape):
 export const setSays = (op: Operation, tape: Tape, tested: boolean): string =>
   [
     `${cutterOf(op, tape)} on`,
-    ...(op.setup.height ? [`${writeLength(op.setup.height, tape)} high`] : []),
+    ...(op.setup.height
+      ? [`${writeLength(op.setup.height, tape)} ${high(op.setup.machine).toLowerCase()}`]
+      : []),
     ...(tested ? ['the test cut fits'] : []),
   ].join(', ');
 export const setAct = (op: Operation, tape: Tape): string => `Set: ${buildWords(op.setup, tape)}`;
@@ -149,7 +150,7 @@ export function offAndOn(from: Operation | undefined, to: Operation, tape: Tape)
     from && from.setup.machine === to.setup.machine && from.setup.cutter?.equals(to.setup.cutter ?? 0n);
   if (sameCutter) return `Unplug. The ${cutterOf(to, tape)} stays on; only its height is changed.`;
   const off = from ? `${cutterOf(from, tape)} off, ` : '';
-  return `Unplug. ${off}${cutterOf(to, tape)} on.`;
+  return `Unplug. ${capital(`${off}${cutterOf(to, tape)} on.`)}`;
 }
 export const onArbor = (pieces: readonly string[]): string =>
   pieces.length === 0 ? 'The two outers alone.' : `Outer, ${pieces.join(' + ')}, outer; flange first.`;
@@ -182,6 +183,14 @@ export const leaveWith = (n: number): string => `Leave, ${n === 1 ? 'one' : n} t
 // Ways on, and what was found out.
 
 export const spoiled = 'Spoiled';
+export const otherMachine = 'On another machine';
+export const whereCut = (cut: Need['cut']): string =>
+  cut === 'rip' ? 'What they are ripped on' : 'What they are cut to length on';
+export const firstThatCan = 'The first that can';
+export const asShopSays = (order: readonly Tool[] | undefined): string =>
+  order ? 'in the order said in Shop figures' : 'the usual one, until Shop figures say an order';
+export const reaches = (figure: Length | undefined, tape: Tape): string =>
+  figure ? `reaches, set at ${writeMark(markAt(figure, tape), tape)}` : 'reaches';
 export const stackAndTest = 'Stack and test cut';
 export const oneAtATime = 'One at a time';
 export const diagonals = 'Diagonals and openings';

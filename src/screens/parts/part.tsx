@@ -5,6 +5,7 @@ import { Bar } from '../../ui/bar';
 import { Button, Onward } from '../../ui/button';
 import type { Bench } from '../bench';
 import { GonePage } from '../shared/gone-page';
+import { OneMark } from '../shared/one-mark';
 import { partWord } from '../shared/part-words';
 import { SpoiledDock } from '../shared/spoiled';
 import { UndoButton } from '../shared/undo-button';
@@ -45,6 +46,7 @@ function PartInHand({ bench, part, leave, list }: PartInHandProps) {
         <PartDrawing part={part} />
         <SizeRow label={words.long(part)} size={part.length} tape={plan.job.tape} />
         <SizeRow label={words.wide} size={part.width} tape={plan.job.tape} />
+        <OneMark {...{ bench, plan, operations }} answered />
         <Notes bench={bench} part={part} />
         <AsCut bench={bench} part={part} list={list} />
         <PartOperations {...{ bench, part, list, operations }} />

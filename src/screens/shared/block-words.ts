@@ -2,6 +2,7 @@ import { blocks, type Checklist } from '../../plan/checklist';
 import type { Blocked } from '../../trade/setups/checklist';
 import { isStep, type Operation } from '../../trade/setups/operation';
 import { whatWords } from './cut-words';
+import { shopFields } from './layout-words';
 import { workWord } from './part-words';
 import { setupTitle } from './setup-title';
 
@@ -22,6 +23,8 @@ function oneBlock(list: Checklist, block: Blocked): string {
       return `${list.plan.job.stock.find((s) => s.id === block.stock)?.name ?? 'The sheet'} is not measured`;
     case 'layout':
       return 'its grooves cannot be set out yet, see Marks';
+    case 'shop':
+      return `measure once for the shop: ${shopFields[block.field].toLowerCase()}`;
     case 'opening':
       return `its opening is not measured ${block.bank.endsWith('~back') ? 'front and back' : 'yet'}`;
     default:

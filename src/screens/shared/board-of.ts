@@ -1,5 +1,5 @@
 import type { Job } from '../../job/job';
-import { recutsOf } from '../../plan/recuts';
+import { handBoard } from '../../plan/hand-board';
 import type { Board } from '../../trade/grooves/board';
 import type { Bench } from '../bench';
 
@@ -10,7 +10,7 @@ type InHand = Pick<Bench, 'job' | 'plan'>;
 export function boardOf({ job: inHand, plan }: InHand, id: string): Board | undefined {
   const job = inHand.value;
   const own = job?.boards.find((b) => b.id === id);
-  if (job && own) return { ...own, recuts: recutsOf(job, id) };
+  if (job && own) return handBoard(job, own);
   return plan.value?.parts.find((part) => part.id === id)?.board;
 }
 
@@ -20,7 +20,7 @@ export function allBoards({ job: inHand, plan }: InHand): readonly Board[] {
   if (!job) return [];
   const parts = job.cases.length > 0 ? (plan.value?.parts ?? []) : [];
   const derived = parts.flatMap((p) => (p.of !== '' && p.board && grooved(p.board) ? [p.board] : []));
-  return [...derived, ...job.boards.map((b) => ({ ...b, recuts: recutsOf(job, b.id) }))];
+  return [...derived, ...job.boards.map((b) => handBoard(job, b))];
 }
 
 const grooved = (board: Board): boolean => board.runs.length + board.wides.length > 0;

@@ -12,6 +12,7 @@ import * as words from './came-out-words';
 import { ChangeList } from './change-list';
 import { exactly } from './exact-words';
 import { SpoiledDock } from './spoiled';
+import { stayingAt } from './stay-at';
 import './spoiled.css';
 
 /** A piece that came out otherwise: its copy, and what it is called. */
@@ -35,7 +36,7 @@ export function MatchDock({ bench, list, out, onClose }: MatchProps) {
   }
   const recut = () => setAgain(true);
   const match = () => {
-    if (found.ok) void bench.act(words.matchAct(piece), found.value);
+    if (found.ok) void stayingAt(bench, opOf(list, out), () => bench.act(words.matchAct(piece), found.value));
     onClose();
   };
   return (
@@ -51,6 +52,12 @@ export function MatchDock({ bench, list, out, onClose }: MatchProps) {
     </Dock>
   );
 }
+
+/** The cut that a piece came out otherwise at. */
+const opOf = ({ plan }: Checklist, { part, way, copy }: Out): string | undefined =>
+  plan.operations.find(
+    (op) => op.part === part.id && op.copy === copy && op.what === (way === 'length' ? 'length' : 'rip'),
+  )?.id;
 
 type WouldProps = Pick<MatchProps, 'bench' | 'list'> & {
   readonly changes: Parameters<Bench['act']>[1];

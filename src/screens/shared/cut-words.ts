@@ -2,7 +2,7 @@ import type { Length } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { writeDecimals, writeLength } from '../../length/write';
 import type { Machine } from '../../trade/machines/machine';
-import { machineAt } from '../../trade/machines/machines';
+import { type MachineId, machineAt } from '../../trade/machines/machines';
 import type { On, TailsBy } from '../../trade/setups/on';
 import type { Operation } from '../../trade/setups/operation';
 import type { Setup } from '../../trade/setups/setup';
@@ -14,10 +14,14 @@ import { sideWords } from './placing-words';
 import { benchWords } from './setup-title';
 import { whichAlone } from './which-words';
 
+/** What cuts from above is let down into the work; what stands in a table is raised out of it. */
+export const fromAbove = (machine: MachineId): boolean =>
+  machine === 'router' || machine === 'saw' || machine === 'sliding' || machine === 'slidingcut';
+
 /** The dear part: machine, cutter, height. */
 export function buildWords({ machine, cutter, height }: Setup, tape: Tape = '1/64'): string {
   const width = cutter ? cutterWords(machineAt(machine), cutter, tape) : '';
-  const deep = height ? `${writeLength(height, tape)} high` : '';
+  const deep = height ? `${writeLength(height, tape)} ${fromAbove(machine) ? 'deep' : 'high'}` : '';
   return [machineNames[machine], width, deep].filter(Boolean).join(', ');
 }
 

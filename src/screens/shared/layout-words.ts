@@ -115,6 +115,8 @@ export const shopFields: Record<ShopField, string> = {
   slideHeight: 'How high a slide is',
   slideLength: 'How long the slides are',
   tableHeight: 'Highest the blade stands',
+  tableBehind: 'Table behind the blade',
+  tableBeside: 'Table beside the blade, away from the fence',
   sledCross: 'Widest board on the sled',
   slidingCross: 'Widest board across the sliding saw',
   slidingStop: 'Farthest its stop can stand',

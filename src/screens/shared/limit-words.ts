@@ -3,19 +3,21 @@ import { assertNever } from '../../length/result';
 import { markAt, type Tape } from '../../length/tape';
 import { writeMark } from '../../length/write';
 import type { TooSmall } from '../../trade/machines/least-sizes';
-import type { Ask, Lack, Need, Remedy, Way } from '../../trade/machines/limits';
-import type { ShopField } from '../../trade/machines/shop';
-import type { Tool } from '../../trade/machines/tools';
+import type { Ask, Lack, Need, Way } from '../../trade/machines/limits';
+import type { Remedy } from '../../trade/machines/remedies';
+import type { ShopField, Tool } from '../../trade/machines/shop';
 import { capital } from './capital';
 import { shopFields } from './layout-words';
 
-const toolNames: Readonly<Record<Tool, string>> = {
+export const toolNames: Readonly<Record<Tool, string>> = {
   fence: 'Rip fence',
   sled: 'Sled',
   sliding: 'Sliding saw',
   router: 'Router and guide',
   circular: 'Circular saw and guide',
 };
+
+type Hangs = { readonly over: 'behind' | 'beside'; readonly by: Length };
 
 const at = (x: Length, tape: Tape): string => writeMark(markAt(x, tape), tape);
 
@@ -79,13 +81,15 @@ function wayText(way: Way, need: Need, tape: Tape): string {
 /** The machine that can, as a line or the button that moves the cut there; the act as undo names it. */
 export const insteadText = (way: Way, need: Need, tape: Tape): string =>
   `Use instead: ${wayText(way, need, tape)}`;
-export const moved = ({ tool }: Way): string => `Cut on another machine: ${toolNames[tool]}`;
+export const movedTo = (tool: Tool): string => `Cut on another machine: ${toolNames[tool]}`;
 
 /** What would do where no machine of the shop can. */
 export function remedyText(remedy: Remedy, tape: Tape): string {
   switch (remedy.code) {
     case 'both-faces':
       return `Cut from both faces, ${at(remedy.each, tape)} deep each.`;
+    case 'two-passes':
+      return `Rip it in two passes, ${at(remedy.each, tape)} high each, turned over between, the same edge on the fence.`;
     case 'relief-cut':
       return 'Cut it rough first with the circular saw, then to size.';
     case 'block':
@@ -106,7 +110,7 @@ export function tooSmallText(small: TooSmall, tape: Tape): string {
     case 'short-along-fence':
       return `Under ${least} along the fence, by ${at(small.by, tape)}: cut it from a longer piece, or on the sled. The tool’s manual first.`;
     case 'push-block':
-      return `Narrower than ${least}: push it with a block. The tool’s manual first.`;
+      return `Narrower than ${least}, by ${at(small.by, tape)}: push it with a block. The tool’s manual first.`;
     case 'narrow-strip':
       return `Under ${least} wide, by ${at(small.by, tape)}: let the strip fall free on the far side, or cut it from wide stock. The tool’s manual first.`;
     case 'short-on-sled':
@@ -117,3 +121,7 @@ export function tooSmallText(small: TooSmall, tape: Tape): string {
       return assertNever(small);
   }
 }
+
+/** That more than half of a piece hangs over the table. */
+export const hangsText = ({ over, by }: Hangs, tape: Tape): string =>
+  `Hold it up ${over} the table: ${at(by, tape)} of it hangs over.`;

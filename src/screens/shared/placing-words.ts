@@ -17,6 +17,7 @@ const faces: Readonly<Record<FaceName, string>> = {
   B: 'face B',
   grooved: 'grooved face',
   show: 'show face',
+  cut: 'face to be cut',
   good: 'good face',
 };
 
@@ -56,14 +57,16 @@ export function placingWords(placing: Placing, tape: Tape): PlacingWords {
   };
 }
 
-function edgeLine({ onFence, stands, toYou }: Placing): string | undefined {
+function edgeLine({ onFence, stands, toYou, measured, stop }: Placing): string | undefined {
   if (onFence) return `${sideWords(onFence)} on fence`;
   if (stands) return `stood on the ${sideWords(stands)}`;
+  if (measured?.at === 'edge') return `${sideWords(measured)} on your ${stop}`;
   return toYou && `${sideWords(toYou)} toward you`;
 }
 
 function endLine({ toStop, measured, stop }: Placing): string | undefined {
   if (toStop) return `${sideWords(toStop)} to stop`;
+  if (measured?.at === 'edge') return 'guide measured from it';
   return measured && `${sideWords(measured)} on your ${stop}, guide measured from it`;
 }
 

@@ -10,10 +10,11 @@ import type { SheetStock } from '../../trade/sheets/stock';
 import { type Branch, piecesIn, type Rect } from '../../trade/sheets/tree';
 import { counted, wordFor } from '../shared/counted';
 import { workWord } from '../shared/part-words';
+import { bySize } from '../shared/size-words';
 
-/** `64 1/2 × 17 3/4`. */
+/** `64 1/2 × 17 3/4`, `1640 × 450 mm`: the unit once. */
 export const sizeWords = ({ long, wide }: Rect, tape: Tape): string =>
-  `${writeLength(long, tape)} × ${writeLength(wide, tape)}`;
+  bySize(writeLength(long, tape), writeLength(wide, tape));
 
 export const pieceCount = (n: number): string => counted(n, 'piece', 'pieces');
 

@@ -1,9 +1,9 @@
 import { type Length, subtract } from '../../length/length';
+import { keptOff } from './kept-off';
 import type { Part, Size } from './part';
-import { keptOff } from './sizes';
 
-/** Marks a part keeps whatever its sums come to, for pieces cut already. Inches. */
-type Marks = { readonly mark?: Length | undefined; readonly markWide?: Length | undefined };
+/** Marks a part keeps whatever its sums come to: others are cut to them, or are to match them. Inches. */
+export type Marks = { readonly mark?: Length | undefined; readonly markWide?: Length | undefined };
 
 /**
  * A part cut to the marks it keeps: what its sums leave of them is told like any remainder. A mark farther off than

@@ -16,7 +16,12 @@ export type Size = {
   /** `floor`: it must enter an opening. `halfExpand`: a flush fit. */
   readonly mode: Rounding;
   readonly spans?: Span;
+  /** It equals a size of unlike stock or grain, and one mark for both is not what each would have: what was said. */
+  readonly unlike?: Shares | 'asked';
 };
+
+/** Whether equals of unlike stock or grain share a mark. */
+export type Shares = 'together' | 'apart';
 
 /** The opening of its case a size goes across: equal lengths of one opening share a mark, that of what sets it. */
 type Span = { readonly opening: string; readonly sets: boolean };

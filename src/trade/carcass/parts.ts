@@ -5,7 +5,7 @@ import { lappedFrame } from '../joints/laps';
 import type { Cutting } from './boards';
 import type { Case, Inside, Stuff } from './case';
 import { frameOf, frameProblems } from './frame';
-import { matched } from './matched';
+import { matched, type Said } from './matched';
 import { acrossOf, overlaps } from './overlaps';
 import { type Making, panels } from './panels';
 import type { Part } from './part';
@@ -20,6 +20,8 @@ type CaseOptions = {
   readonly tape: Tape;
   /** How the grooves of a part are cut, where that is not the usual way. */
   readonly cutting?: (part: string) => Cutting;
+  /** What is said of a part by its id: how its grain lies, whether it shares a mark with unlike parts. */
+  readonly said?: (part: string) => Said;
   /** Marks of bottom and sides that other parts are cut to already. */
   readonly marks?: SetMarks;
 };
@@ -52,7 +54,7 @@ export function partsOf(c: Case, options: CaseOptions): Result<Worked, readonly 
   };
   const carcass = panels(making);
   const parts = [...carcass, ...standing(making, carcass), ...roundIt(making)];
-  return ok({ sizes, parts: matched(parts, sizes, options.tape) });
+  return ok({ sizes, parts: matched(parts, sizes, options.tape, options.said) });
 }
 
 const needs: Record<Inside['kind'], readonly ('at' | 'first' | 'pitch' | 'width' | 'depth')[]> = {

@@ -1,9 +1,6 @@
 import {
-  absolute,
   add,
-  atMost,
   equals,
-  inches,
   isNegative,
   isPositive,
   isZero,
@@ -20,6 +17,7 @@ import { markAt, type Tape } from '../../length/tape';
 import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import type { Case, StockRole, Stuff } from './case';
 import { heldOf, type Over } from './held';
+import { keptOff } from './kept-off';
 import { jointFields, meetings, reachOf } from './meetings';
 import type { CaseField, CaseProblem } from './problems';
 import { type Joints, jointsOf } from './usual';
@@ -105,15 +103,6 @@ export const bottomLong = (sizes: Sizes): Sum =>
     plus('clear-width', sizes.clearWidth.value, sizes.clearWidth),
     plus('two-dado-depths', times(reachOf(sizes, 'dado'), 2n)),
   );
-
-/** A mark kept farther than this from the drawing is of another case: the case was changed since. Our own. */
-export const farthestKept = inches(1n, 8n);
-
-/** How far a kept mark is off the drawing, where it is not of another case. Inches, any sign. */
-export function keptOff(exact: Length, kept: Length | undefined): Length | undefined {
-  const by = kept && subtract(kept, exact);
-  return by && atMost(absolute(by), farthestKept) ? by : undefined;
-}
 
 /**
  * The sizes as they follow from the marks of the bottom, across, and of the sides, up: what stands on a mark is

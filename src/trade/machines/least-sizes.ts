@@ -6,7 +6,7 @@ export type TooSmall =
   /** Too short along the fence to be steered by it: from a longer piece, or on the sled. */
   | { readonly code: 'short-along-fence'; readonly by: Length; readonly least: Length }
   /** Hands would come near: push block. */
-  | { readonly code: 'push-block'; readonly least: Length }
+  | { readonly code: 'push-block'; readonly by: Length; readonly least: Length }
   /** Falls free on the far side, or is cut from wide. */
   | { readonly code: 'narrow-strip'; readonly by: Length; readonly least: Length }
   /** Clamped to the sled, or cut from long stock. */
@@ -44,8 +44,7 @@ export function tooSmallFor(need: Need, { tool }: Pick<Way, 'tool'>, shop: Reach
 function atFence(need: Need): readonly TooSmall[] {
   const [along, wide] = need.cut === 'groove' ? [need.across, need.length] : [need.length, need.width];
   const strip = need.cut === 'rip' ? under('narrow-strip', wide, leastStrip) : [];
-  const narrow = wide !== undefined && less(wide, leastWide);
-  const push = narrow ? [{ code: 'push-block', least: leastWide } as const] : [];
+  const push = under('push-block', wide, leastWide);
   const short = under('short-along-fence', along, leastAlong);
   return [...short, ...(strip.length > 0 ? strip : push)];
 }

@@ -1,18 +1,7 @@
-import {
-  add,
-  inches,
-  isPositive,
-  type Length,
-  less,
-  over,
-  shortest,
-  subtract,
-  zero,
-} from '../../length/length';
+import { add, inches, isPositive, type Length, less, shortest, subtract, zero } from '../../length/length';
 import { passesFor } from '../grooves/wall-passes';
 import { depthPasses, usualOverlap } from './depths';
-import type { Shop, ShopField } from './shop';
-import { type Tool, toolsOf } from './tools';
+import type { Shop, ShopField, Tool } from './shop';
 
 /** What a cut wants of a machine. What is not said of a piece puts no limit to it. Inches. */
 export type Need =
@@ -88,7 +77,9 @@ function within(shop: Reach, field: ShopField, wants: Length | undefined): Found
 
 /** A blade stands this far through what it parts. Common practice, no source. Inches. */
 const through = inches(1n, 8n);
-const throughOf = (thickness: Length | undefined): Length | undefined => thickness && add(thickness, through);
+/** How far a blade stands to part a piece. Inches. */
+export const throughOf = (thickness: Length | undefined): Length | undefined =>
+  thickness && add(thickness, through);
 
 /**
  * What a machine lacks for a cut, set from the end or edge that lacks least.
@@ -215,65 +206,5 @@ function lacksLess(a: Way, b: Way): boolean {
 const missing = ({ lacks }: Way): Length =>
   lacks.reduce((by, lack) => (lack.code === 'no-stack' ? by : add(by, lack.by)), zero);
 
-const makes: Readonly<Record<Need['cut'], readonly Tool[]>> = {
-  rip: ['fence', 'circular'],
-  crosscut: ['sled', 'sliding', 'circular'],
-  groove: ['fence', 'sled', 'sliding', 'router'],
-};
-
-/**
- * Every way a shop has to make a cut: first on the machine it is planned for, then on the others that are in the shop.
- *
- * @example waysFor(need, 'sled', shop).find(isClear)?.tool // the first that lacks nothing
- */
-export function waysFor(need: Need, planned: Tool | undefined, shop: Reach): readonly Way[] {
-  const others = makes[need.cut].filter((tool) => tool !== planned && toolsOf(shop).includes(tool));
-  return [...(planned ? [planned] : []), ...others].map((tool) => lacksOf(need, tool, shop));
-}
-
 /** Nothing is lacking and nothing is left to ask. */
 export const isClear = ({ lacks, asks }: Way): boolean => lacks.length === 0 && asks.length === 0;
-
-/** What would do where no machine of the shop can. Inches. */
-export type Remedy =
-  /** From either face, half the depth each. */
-  | { readonly code: 'both-faces'; readonly each: Length }
-  /** Rough, first, by the circular saw; then by fence or stop. */
-  | { readonly code: 'relief-cut' }
-  /** The mitre gauge off a block clamped to the fence: the longest piece that makes. */
-  | { readonly code: 'block'; readonly longest: Length }
-  | { readonly code: 'bit'; readonly most: Length; readonly reach: Length }
-  | { readonly code: 'template' };
-
-/**
- * What would make a cut that no machine of the shop makes; never a hand tool.
- *
- * @example remediesFor(groove, shop) // a bit no wider than 7/16 that reaches 15/16: Example 5 of machines
- */
-export function remediesFor(need: Need, shop: Reach): readonly Remedy[] {
-  if (need.cut === 'groove') return grooveRemedies(need, shop);
-  const deep = throughOf(need.thickness);
-  const faces =
-    deep && shop.circularDepth && less(shop.circularDepth, deep) && !less(shop.circularDepth, over(deep, 2n))
-      ? [{ code: 'both-faces', each: over(deep, 2n) } as const]
-      : [];
-  const longest = blockLongest(shop);
-  const block =
-    need.cut === 'crosscut' && longest && need.length && !less(longest, need.length)
-      ? [{ code: 'block', longest } as const]
-      : [];
-  return [...faces, ...block, { code: 'relief-cut' }];
-}
-
-function grooveRemedies({ width, depth, across }: GrooveNeed, shop: Reach): readonly Remedy[] {
-  const { bit, routerReach: reach, routerGuide: guide } = shop;
-  const wanted = depth ?? zero;
-  const bitOff = (bit && less(width, bit)) || (reach && less(reach, wanted));
-  if (bitOff && guide && across && !less(guide, across)) return [{ code: 'bit', most: width, reach: wanted }];
-  return [{ code: 'template' }];
-}
-
-/** A gauge with a block clamped to the fence is a sled that reaches what the fence does, less the block. */
-function blockLongest({ capacity, block }: Reach): Length | undefined {
-  return capacity && block && isPositive(block) ? subtract(capacity, block) : undefined;
-}

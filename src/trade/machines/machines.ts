@@ -4,13 +4,14 @@ import type { Machine } from './machine';
 /**
  * Every machine as it stands ready for a setup. The ids are stored and stand in keys and addresses: none is ever
  * spelled otherwise. `rip`, `fence` and `rabbet` are the table saw: with a single blade, a stack, a stack in a
- * sacrificial fence.
+ * sacrificial fence; `slidingcut` and `sliding` the sliding saw.
  */
 const machines = {
   rip: { cuts: 'blade', forHandWork: true },
   crosscut: { cuts: 'blade', forHandWork: true },
   mitre: { cuts: 'blade' },
   ...grooveMachines,
+  slidingcut: { cuts: 'blade', caution: 'crosscut' },
   rabbet: { cuts: 'stack' },
   notch: { cuts: 'shoulders' },
   lap: { cuts: 'shoulders' },

@@ -1,5 +1,8 @@
 import type { Length } from '../../length/length';
 
+/** What of a shop takes a piece: a table saw by its fence or its sled, a sliding saw, a router, a circular saw. */
+export type Tool = 'fence' | 'sled' | 'sliding' | 'router' | 'circular';
+
 /** Figures of the shop's own tools, kept from job to job. What is not yet measured is `undefined`. Inches. */
 export type Shop = {
   /** Single blade the fence scale is zeroed to. */
@@ -12,6 +15,9 @@ export type Shop = {
   readonly stopReach?: Length | undefined;
   /** Highest the table saw's blade or stack stands over the table. */
   readonly tableHeight?: Length | undefined;
+  /** From the table saw's blade to where its table ends: behind the blade, and beside it, away from the fence. */
+  readonly tableBehind?: Length | undefined;
+  readonly tableBeside?: Length | undefined;
   /** Widest board the sled takes between its fence and the end of its stroke. */
   readonly sledCross?: Length | undefined;
   /**
@@ -50,7 +56,9 @@ export type Shop = {
   readonly otherShort?: Length | undefined;
   readonly tapeLong?: Length | undefined;
   readonly otherLong?: Length | undefined;
+  /** In what order its tools are tried, as said; those not named come after, as usual. No figure. */
+  readonly order?: readonly Tool[] | undefined;
 };
 
-/** The name of one of them: it is kept under it. */
-export type ShopField = keyof Shop;
+/** The name of a figure: it is kept under it. */
+export type ShopField = Exclude<keyof Shop, 'order'>;

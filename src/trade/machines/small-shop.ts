@@ -6,6 +6,8 @@ import type { ShopField } from './shop';
 const smallest: Partial<Record<ShopField, Length>> = {
   capacity: inches(24n),
   tableHeight: inches(2n),
+  tableBehind: inches(24n),
+  tableBeside: inches(24n),
   sledCross: inches(12n),
   stopReach: inches(24n),
   slidingCross: inches(12n),

@@ -1,8 +1,5 @@
 import type { MachineId } from './machines';
-import type { Shop, ShopField } from './shop';
-
-/** What of a shop takes a piece: a table saw by its fence or its sled, a sliding saw, a router, a circular saw. */
-export type Tool = 'fence' | 'sled' | 'sliding' | 'router' | 'circular';
+import type { Shop, ShopField, Tool } from './shop';
 
 const toolOfMachine: Partial<Record<MachineId, Tool>> = {
   rip: 'fence',
@@ -14,6 +11,7 @@ const toolOfMachine: Partial<Record<MachineId, Tool>> = {
   spacers: 'sled',
   index: 'sled',
   sliding: 'sliding',
+  slidingcut: 'sliding',
   lap: 'sled',
   notch: 'sled',
   router: 'router',
@@ -32,6 +30,14 @@ const known: Readonly<Record<Tool, readonly ShopField[]>> = {
   circular: ['circularDepth', 'circularGuide'],
 };
 
-/** Tools of a shop by its figures, as they are tried. */
-export const toolsOf = (shop: Shop): readonly Tool[] =>
-  (Object.keys(known) as readonly Tool[]).filter((tool) => known[tool].some((field) => shop[field]));
+/** As tools are tried until the shop says otherwise: what stands ready, before what is laid on the work. */
+const usualOrder: readonly Tool[] = ['sled', 'fence', 'sliding', 'router', 'circular'];
+
+/** Every tool there is, in the order in which the shop tries them. @example toolOrder({})[0] // 'sled' */
+export const toolOrder = ({ order = [] }: Pick<Shop, 'order'>): readonly Tool[] => [
+  ...new Set([...order, ...usualOrder]),
+];
+
+/** Whether anything of a tool is measured: then the shop has it. */
+export const hasTool = (shop: Shop, tool: Tool): boolean =>
+  known[tool].some((field) => shop[field] !== undefined);

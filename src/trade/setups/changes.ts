@@ -21,8 +21,11 @@ export type CutTo = (
   op: string,
 ) => (Joint & { readonly figure: Length; readonly stood?: Length | undefined }) | undefined;
 
-/** Joints alone have a depth to compare: a rip's blade stands as high as it likes. */
-export const jointOf = (op: Operation): Joint => ({ width: op.width, depth: op.setup.height });
+/** Joints alone have a depth to compare: what parts a piece stands as high as it likes. */
+export const jointOf = (op: Operation): Joint => ({
+  width: op.width,
+  depth: op.what === 'rip' || op.what === 'length' ? undefined : op.setup.height,
+});
 
 /** How a joint differs from what it was. */
 function otherJoint(op: Operation, was: Joint): readonly Change[] {

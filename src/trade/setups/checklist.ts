@@ -1,3 +1,4 @@
+import type { ShopField } from '../machines/shop';
 import type { Operation } from './operation';
 import type { Setup } from './setup';
 import { sameStop } from './stops';
@@ -12,6 +13,8 @@ export type Doing = {
 
 export type Blocked =
   | { readonly by: 'layout' }
+  /** A figure of the shop is not measured: nothing can be set without it. */
+  | { readonly by: 'shop'; readonly field: ShopField }
   | { readonly by: 'operation'; readonly op: Operation }
   | { readonly by: 'stock'; readonly stock: string }
   | { readonly by: 'opening'; readonly bank: string };
@@ -25,7 +28,7 @@ export function blockedBy(
   byId: ReadonlyMap<string, Operation>,
   doing: Doing,
 ): readonly Blocked[] {
-  if (op.cannot) return [{ by: 'layout' }];
+  if (op.cannot) return [op.asks ? { by: 'shop', field: op.asks } : { by: 'layout' }];
   if (doing.done(op.id) || doing.let(op.id)) return [];
   const first = op.after.flatMap((id): readonly Blocked[] => {
     const before = byId.get(id);

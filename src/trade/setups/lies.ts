@@ -57,22 +57,6 @@ function byHand({ made, end }: Board, { copy, face }: Required<Which>): Looks {
 const edge = (named: string): Side => ({ at: 'edge', named });
 const end = (named: string): Side => ({ at: 'end', named });
 
-/** Ripped off its true edge, good face up. The rip fence stands right of the blade: common practice, no source. */
-export const ripped: Placing = {
-  face: { named: 'good', lies: 'up' },
-  onFence: edge('true'),
-  stop: 'right',
-};
-
-/** Cut to length off its squared end, true edge on the fence. */
-export const crosscut = (part: Part): Placing => ({
-  face: { named: 'good', lies: 'up' },
-  onFence: edge('true'),
-  toStop: end('squared'),
-  stop: part.board?.stopSide ?? 'left',
-  fence: 'near',
-});
-
 /** What lies near and far on a machine; both left out where the piece is not told apart. */
 function nearAndFar(
   looks: Looks,

@@ -5,6 +5,20 @@ import type { Operation } from './operation';
 
 const said = (x: Length): Length | undefined => (isPositive(x) ? x : undefined);
 
+/** What a part wants of what rips it, and of what cuts it to length; so wide, so long. Inches. */
+export const ripNeed = ({ thickness, width, length }: Part, wide: Length = width.mark.value): Need => ({
+  cut: 'rip',
+  width: wide,
+  length: said(length.mark.value),
+  thickness,
+});
+export const lengthNeed = ({ thickness, width, length }: Part, long: Length = length.mark.value): Need => ({
+  cut: 'crosscut',
+  length: long,
+  width: said(width.mark.value),
+  thickness,
+});
+
 /**
  * What an operation wants of its machine: how far the fence or stop stands, how wide and thick the piece is. Nothing
  * for steps at the bench and cuts that no figure limits.
@@ -13,15 +27,14 @@ const said = (x: Length): Length | undefined => (isPositive(x) ? x : undefined);
  * @example needOf(rip, side)?.cut // 'rip'
  */
 export function needOf(op: Operation, part: Part): Need | undefined {
-  const { thickness } = part;
   const length = said(part.length.mark.value);
   const width = said(part.width.mark.value);
   switch (op.what) {
     case 'rip':
-      return { cut: 'rip', width: op.figure, length, thickness };
+      return ripNeed(part, op.figure);
     case 'length':
     case 'mitre':
-      return { cut: 'crosscut', length: op.figure, width, thickness };
+      return lengthNeed(part, op.figure);
     case 'groove':
       return grooveNeed(op, { length, across: width });
     case 'along': {

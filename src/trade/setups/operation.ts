@@ -1,6 +1,7 @@
 import type { Length } from '../../length/length';
 import type { WorkName } from '../carcass/part-name';
 import { machineAt } from '../machines/machines';
+import type { ShopField } from '../machines/shop';
 import type { Placing } from './placing';
 import type { Setup } from './setup';
 import type { Which } from './which';
@@ -62,6 +63,8 @@ export type Operation = {
   readonly opening?: string | undefined;
   /** It cannot be set yet: its layout, or a figure of the shop, is missing. */
   readonly cannot?: boolean | undefined;
+  /** The figure of the shop without which it cannot be set. */
+  readonly asks?: ShopField | undefined;
   /** It joins an end: cut after that of the part it is marked from. */
   readonly end?: { readonly markedFrom?: string | undefined } | undefined;
   /** A groove laid out on a board: where its mark stands, its near teeth from the reference end. Inches. */

@@ -5,7 +5,7 @@ import { isTested, type MachineId, machineAt } from '../machines/machines';
 import { type BankWork, frontSteps, hungSteps } from './bank-steps';
 import { benchSteps, dryFitId } from './bench-steps';
 import { installSteps } from './install-steps';
-import { crosscut, ripped } from './lies';
+import { handLies } from './lies-by-hand';
 import { type Operation, opId } from './operation';
 import { type Cutting, partOperations, piecesToCut } from './part-operations';
 import { placingOf, withStopAt } from './placing';
@@ -157,7 +157,7 @@ function handWork(part: Part, job: JobWork, at: Cutting): readonly Operation[] {
         which: { is: 'own', said: h.name },
         setup,
         figure: figure?.value ?? zero,
-        placing: h.machine === 'rip' ? ripped : h.machine === 'crosscut' ? crosscut(part) : undefined,
+        placing: handLies(h.machine, part),
         after: afterOf(h, { part, piece: piece.id, job }),
       };
     }),

@@ -10,14 +10,14 @@ import { cutterOn } from '../machines/cutter';
 import { isGuided, machineFor } from '../machines/groove-machines';
 import type { MachineId } from '../machines/machines';
 import { isOtherEndOn } from '../machines/reach';
-import type { Shop } from '../machines/shop';
-import { alongFence, crosscut, dovetailed, grooved, lapped, mitred, notched, ripped } from './lies';
+import { alongFence, dovetailed, grooved, lapped, mitred, notched } from './lies';
 import type { On } from './on';
 import { type Operation, opId } from './operation';
 import { type Setup, setupOf } from './setup';
+import { cutToLength, ripTo, type ThroughAt } from './through-cuts';
 import type { Seat, Which } from './which';
 
-export type Cutting = { readonly shop: Shop; readonly tape: Tape };
+export type Cutting = ThroughAt;
 
 /** A piece of a part: its copy, and what it is. */
 type Piece = { readonly id: string; readonly name: PieceName };
@@ -53,10 +53,10 @@ export function partOperations(
 ): readonly Operation[] {
   const grooves = byCopy(part, grooveCuts(part, recuts, at));
   return piecesToCut(part, recuts).flatMap((piece) => {
-    const rip = isPositive(part.width.sum.value) ? [ripOf(part, piece)] : [];
+    const rip = isPositive(part.width.sum.value) ? [ripOf(part, piece, at)] : [];
     const length =
       isPositive(part.length.sum.value) && (rip.length > 0 || part.of === '')
-        ? [lengthOf(part, piece, { after: ids(rip), tape: at.tape })]
+        ? [lengthOf(part, piece, { ...at, after: ids(rip) })]
         : [];
     const own = (grooves.get(part.copies === 1 ? '' : copyOf(piece.id)) ?? []).map((g) => ({
       ...g,
@@ -89,23 +89,18 @@ function byCopy(part: Part, cuts: readonly Operation[]): ReadonlyMap<string, rea
 const base = (part: Part, piece: Piece, cut: string) =>
   ({ id: opId(part.id, cut, piece.id), part: part.id, copy: piece.id, name: piece.name, after: [] }) as const;
 
-function ripOf(part: Part, piece: Piece): Operation {
-  const figure = part.width.mark;
-  const setup = setupOf({
-    machine: 'rip',
-    sets: 'rip-fence',
-    figure,
-    on: { at: part.strip ? 'strip' : 'true-edge' },
-  });
-  return { ...base(part, piece, 'rip'), what: 'rip', setup, figure: figure.value, placing: ripped };
-}
+const ripOf = (part: Part, piece: Piece, at: Cutting): Operation => ({
+  ...base(part, piece, 'rip'),
+  what: 'rip',
+  ...ripTo(part, at),
+});
 
 function lengthOf(
   part: Part,
   piece: Piece,
-  at: { readonly after: readonly string[]; readonly tape: Tape },
+  { after, ...at }: Cutting & { readonly after: readonly string[] },
 ): Operation {
-  const { after, tape } = at;
+  const { tape } = at;
   const own = base(part, piece, 'len');
   if (part.longPoint) {
     const figure = markAt(part.longPoint.value, tape);
@@ -118,9 +113,7 @@ function lengthOf(
     const which = { is: 'long-points' } as const;
     return { ...own, what: 'mitre', which, setup, figure: figure.value, after, placing: mitred(part) };
   }
-  const figure = part.length.mark;
-  const setup = setupOf({ machine: 'crosscut', sets: 'length-stop', figure, on: { at: 'squared-end' } });
-  return { ...own, what: 'length', setup, figure: figure.value, after, placing: crosscut(part) };
+  return { ...own, what: 'length', after, ...cutToLength(part, at) };
 }
 
 function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cutting): readonly Operation[] {

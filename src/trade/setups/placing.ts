@@ -17,6 +17,8 @@ export type FaceName =
   | 'B'
   | 'grooved'
   | 'show'
+  /** The one that is cut into, whichever that is. */
+  | 'cut'
   | 'good';
 
 export type Hand = 'left' | 'right';

@@ -9,7 +9,7 @@ import { MachineScreen } from '../../../src/screens/machine/machine';
 import type { Route } from '../../../src/screens/routes';
 import { l } from '../../length/write-figures';
 import { worked } from '../../plan/job-of';
-import { all, hostTree, text, texts } from '../host-tree';
+import { all, hostTree, texts } from '../host-tree';
 
 vi.mock('preact/hooks', () => ({
   useState: (first: unknown) => [typeof first === 'function' ? first() : first, () => undefined],
@@ -68,7 +68,7 @@ describe.each([
     const { bench, acts, went } = at(...measured);
     const tree = hostTree(<OneScreen bench={bench} id="drawers" what={what} step={step} />);
     const says = all(tree, 'note')
-      .map(text)
+      .flatMap(({ inside }) => texts(inside))
       .find((line) => line.startsWith('Blocked: '));
     expect(says).toBeDefined();
     for (const box of all(tree, 'bigtick')) tap(box);

@@ -33,7 +33,7 @@ describe('a problem is said at the blank that makes it', () => {
     const [over] = faults({ ...plainCase, inside: [shelf('a', '10'), shelf('b', '10 1/4')] });
     expect([over?.at, over?.blanks]).toEqual([
       'in b',
-      ['Case bottom to the shelf, no. 2 in the list', 'Case bottom to the shelf, no. 1 in the list'],
+      ['Case bottom to the shelf, no. 2 of the list', 'Case bottom to the shelf, no. 1 of the list'],
     ]);
   });
 

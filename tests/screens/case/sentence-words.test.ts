@@ -59,5 +59,5 @@ test('of several things in the bays a blank says which of them it is of, not how
   const title = (ids: readonly string[], id: string) =>
     words.insideTitle({ ...c, inside: ids.map(inside) }, id, 'count');
   expect(title(['a'], 'a')).toBe('How many loose shelves');
-  expect(title(['a', 'b'], 'b')).toBe('How many loose shelves, no. 2 in the list');
+  expect(title(['a', 'b'], 'b')).toBe('How many loose shelves, no. 2 of the list');
 });

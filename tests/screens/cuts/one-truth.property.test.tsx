@@ -81,7 +81,7 @@ function rowOf(row: Parameters<typeof text>[0]) {
   return {
     whole: row ? texts(row.inside).join('') : '',
     stack: stack.trim(),
-    high: high.replace('↑', '').trim(),
+    high: high.replace(/[↑↓]/, '').trim(),
     lies: says.replace(/ · blocked$/, ''),
     blocked: says.endsWith(' · blocked'),
     figure: figure && text(all(figure.inside, 'sr')[0]),

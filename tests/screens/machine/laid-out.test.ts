@@ -50,4 +50,8 @@ describe('laidOut', () => {
       expect(drawn?.band).toBe(onFence?.named === 'front' ? 'near' : 'far');
     }
   });
+
+  // the near wall of the first groove is at 8 of 30; the guide stands off it by the shoe, the teeth do not
+  test('along a guide the red line is where the teeth are, not where the guide is', () =>
+    expect(pair('saw', 'left')[0]?.drawn?.blade).toBeCloseTo(8 / 30, 6));
 });

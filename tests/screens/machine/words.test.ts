@@ -51,6 +51,7 @@ describe('a change of cutter', () => {
     expect(words.offAndOn(stack('13/32', '3/16'), stack('23/32', '1/4'), '1/32')).toBe(
       'Unplug. 13/32 stack off, 23/32 stack on.',
     );
+    expect(words.offAndOn(rip, stack('23/32', '1/4'), '1/32')).toBe('Unplug. Blade off, 23/32 stack on.');
     expect(words.offAndOn(stack('23/32', '3/16'), stack('23/32', '1/4'), '1/32')).toBe(
       'Unplug. The 23/32 stack stays on; only its height is changed.',
     );

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   asksText,
+  hangsText,
   insteadText,
   lacksText,
   remedyText,
@@ -38,9 +39,17 @@ describe('what a machine cannot take, in words', () => {
     );
   });
 
+  test('what hangs over the table is to be held up, and by how much it does', () =>
+    expect(hangsText({ over: 'behind', by: l('46 1/4') }, '1/32')).toBe(
+      'Hold it up behind the table: 46 1/4 of it hangs over.',
+    ));
+
   test('remedies and small pieces are whole sentences with their figures', () => {
     expect(remedyText({ code: 'both-faces', each: l('1 5/16') }, '1/32')).toBe(
       'Cut from both faces, 1 5/16 deep each.',
+    );
+    expect(remedyText({ code: 'two-passes', each: l('1 5/16') }, '1/32')).toBe(
+      'Rip it in two passes, 1 5/16 high each, turned over between, the same edge on the fence.',
     );
     expect(tooSmallText({ code: 'short-on-sled', by: l('1 1/2'), least: l('6') }, '1/32')).toBe(
       'Under 6 long, by 1 1/2: clamp it, hands well clear, or cut it from long stock. The tool’s manual first.',

@@ -92,3 +92,15 @@ describe('placingShort', () => {
       ]),
     ).toBe('inside up, back edge toward you, guide from bottom end'));
 });
+
+test('along a guide the edge it is measured from is named once, with the side it lies at', () =>
+  expect(
+    placingWords(
+      {
+        face: { named: 'good', lies: 'down' },
+        measured: { at: 'edge', named: 'true' },
+        stop: 'left',
+      },
+      '1/32',
+    ),
+  ).toEqual({ edge: 'True edge on your left', face: 'good face down', end: 'guide measured from it' }));

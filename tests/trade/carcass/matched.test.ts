@@ -142,3 +142,40 @@ test('a back that comes to the length of the bottom by chance, once the mark is 
   expect(w(part(worked, 'back').width.sum.value)).toBe('42 11/16');
   expect(w(part(worked, 'back').width.mark.value)).toBe('42 11/16');
 });
+
+describe('equals of unlike stock or grain', () => {
+  // 18 3/4 − .319 = 18.431: with the bottom, which sets it, 18 7/16; alone the shelf goes down to 18 13/32
+  const inside = [{ id: 'shelf', kind: 'loose' as const, bay: 1 }];
+  const c: Case = { ...shells, backWide: l('.319'), inside };
+  const stuff = [sheet('a', '18 mm'), sheet('k', '1/4'), sheet('s', '1/2')];
+  const shelf = (of: Case, said: Parameters<typeof matched>[3]) => {
+    const worked = partsOf(of, { stuff, tape: '1/32', ...(said ? { said } : {}) });
+    if (!worked.ok) throw new Error('not worked out');
+    const { mark, unlike } = part(worked.value, 'shelf').width;
+    return `${w(mark.value)} ${unlike}`;
+  };
+  const other = { ...c, stocks: { ...c.stocks, shelf: 's' } };
+  const wide = (alikeWide: 'together' | 'apart') => (id: string) => (id === 'c1~shelf' ? { alikeWide } : {});
+
+  test('share the mark and are asked about, where that is not the mark each would have', () => {
+    expect(shelf(other, undefined)).toBe('18 7/16 asked');
+    expect(shelf(c, undefined)).toBe('18 7/16 undefined');
+  });
+
+  test('have their own mark once that is said, or share it and are not asked again', () => {
+    expect(shelf(other, wide('apart'))).toBe('18 13/32 apart');
+    expect(shelf(other, wide('together'))).toBe('18 7/16 together');
+  });
+
+  test('of one sheet, the one that lies the other way on it is unlike too', () => {
+    expect(shelf(c, (id) => (id === 'c1~shelf' ? { lies: 'across' } : {}))).toBe('18 7/16 asked');
+  });
+
+  test('are not asked about where it makes no difference: 18 3/4 − 9/32 is on the mark', () => {
+    expect(shelf({ ...other, backWide: l('9/32') }, undefined)).toBe('18 15/32 undefined');
+    // and a full shelf follows from the mark of the bottom whatever it is of
+    const full = { ...other, backWide: l('9/32'), inside: shells.inside };
+    const worked = partsOf(full, { stuff, tape: '1/32' });
+    expect(worked.ok && part(worked.value, 'shelf').length.unlike).toBeUndefined();
+  });
+});

@@ -23,6 +23,7 @@ const atMachine: Record<MachineId, Caution> = {
   spacers: 'spacers',
   index: 'index',
   sliding: 'sliding',
+  slidingcut: 'crosscut',
   rabbet: 'rabbet',
   notch: 'notch',
   lap: 'lap',

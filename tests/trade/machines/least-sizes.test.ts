@@ -6,13 +6,11 @@ import { l, w } from '../../length/write-figures';
 // sources: table saw manuals (push block under 6 by 12, nothing under 6 long is crosscut); the rest common practice
 describe('tooSmallFor', () => {
   const told = (need: Need, tool: 'fence' | 'sled' | 'router' | 'circular') =>
-    tooSmallFor(need, { tool }, { routerBase: l('3') }).map((small) =>
-      'by' in small ? `${small.code} ${w(small.by)}` : small.code,
-    );
+    tooSmallFor(need, { tool }, { routerBase: l('3') }).map(({ code, by }) => `${code} ${w(by)}`);
 
   test.each<readonly [string, Need, 'fence' | 'sled' | 'router' | 'circular', readonly string[]]>([
     ['an edging 5/8 wide', { cut: 'rip', width: l('5/8'), length: l('30') }, 'fence', ['narrow-strip 1/8']],
-    ['a rail 2 wide', { cut: 'rip', width: l('2'), length: l('30') }, 'fence', ['push-block']],
+    ['a rail 2 wide', { cut: 'rip', width: l('2'), length: l('30') }, 'fence', ['push-block 4']],
     ['a piece 10 long', { cut: 'rip', width: l('8'), length: l('10') }, 'fence', ['short-along-fence 2']],
     ['a side 17 1/2 wide', { cut: 'rip', width: l('17 1/2'), length: l('64') }, 'fence', []],
     ['a block 4 1/2 long', { cut: 'crosscut', length: l('4 1/2') }, 'sled', ['short-on-sled 1 1/2']],

@@ -1,13 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import {
-  isClear,
-  lacksOf,
-  type Need,
-  type Reach,
-  remediesFor,
-  type Way,
-  waysFor,
-} from '../../../src/trade/machines/limits';
+import { isClear, lacksOf, type Need, type Reach, type Way } from '../../../src/trade/machines/limits';
+import { remediesFor } from '../../../src/trade/machines/remedies';
+import { waysFor } from '../../../src/trade/machines/taker';
 import { l, w } from '../../length/write-figures';
 
 /** The shop of the worked examples; heights of the saws and the arbors are ours, high and wide enough for all. */

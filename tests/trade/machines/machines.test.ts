@@ -29,6 +29,7 @@ const cutsOf: Record<MachineId, Cuts> = {
   spacers: 'stack',
   index: 'stack',
   sliding: 'stack',
+  slidingcut: 'blade',
   rabbet: 'stack',
   notch: 'shoulders',
   lap: 'shoulders',

@@ -6,6 +6,7 @@ import type { Case } from '../../../src/trade/carcass/case';
 import { partsOf } from '../../../src/trade/carcass/parts';
 import type { Board } from '../../../src/trade/grooves/board';
 import { type GrooveMachineId, grooveMachineIds } from '../../../src/trade/machines/groove-machines';
+import { handMachineIds, type MachineId, machineAt } from '../../../src/trade/machines/machines';
 import type { Shop } from '../../../src/trade/machines/shop';
 import type { Operation } from '../../../src/trade/setups/operation';
 import { isStep } from '../../../src/trade/setups/operation';
@@ -183,6 +184,74 @@ describe('placingOf: other cuts', () => {
       expect(onFence ?? toStop, op.id).toBeDefined();
     }
   });
+});
+
+describe('placingOf: work added by hand', () => {
+  const all = handMachineIds.filter((id) => machineAt(id).cuts !== 'none');
+  const ops = handOn(all);
+
+  test.each(all)('on %s every piece says which face is down or up', (id) => {
+    const own = ops.filter((op) => op.setup.machine === id);
+    expect(own.length).toBeGreaterThan(0);
+    for (const op of own) expect(placingOf(op).face?.lies).toMatch(/^(up|down)$/);
+  });
+
+  // what turns in a table cuts from below, what is held or pulled over the work from above: how they are built
+  test.each([
+    ['fence', 'down'],
+    ['stop', 'down'],
+    ['sliding', 'up'],
+    ['router', 'up'],
+    ['saw', 'up'],
+    ['hand', 'up'],
+  ] as const)('on %s the face to be cut lies %s', (id, lies) =>
+    expect(placingOf(ops.find((op) => op.setup.machine === id) ?? {}).face).toEqual({ named: 'cut', lies }),
+  );
+
+  test('at the bench nothing is cut, and nothing is said', () =>
+    expect(placingOf(handOn(['bench'])[0] ?? {})).toEqual({}));
+});
+
+/** Work by hand on the left side, one for each machine. */
+function handOn(machines: readonly MachineId[]): readonly Operation[] {
+  const worked = partsOf(plainCase, { stuff: sheets(), tape: '1/32' });
+  if (!worked.ok) throw new Error('no case');
+  const hand = machines.map((machine) => ({
+    id: machine,
+    part: 'c1~left',
+    name: 'Slot',
+    machine,
+    figure: l('2'),
+  }));
+  return operationsOf(
+    { parts: worked.value.parts, cases: [plainCase], hand, recuts: () => ({}) },
+    { shop, tape: '1/32' },
+  ).filter((op) => op.what === 'hand');
+}
+
+// a saw along a guide sets grooves like a router, its guide under the wide side of its shoe, at your left
+describe('placingOf: grooves along the guide of a circular saw', () => {
+  // worked by hand from an opened case, as for the router
+  test.each([
+    ['reference', 'left', 'left', 'back'],
+    ['reference', 'right', 'left', 'front'],
+    ['far', 'left', 'right', 'front'],
+    ['far', 'right', 'right', 'back'],
+  ] as const)(
+    'guide on the %s side, %s side of the case: bottom end on your %s, %s edge toward you',
+    (guide, part, at, edge) => {
+      const [op] = inPart(
+        ofCase(plainCase, () => held('saw', 'left', guide)),
+        part,
+      );
+      expect(placingOf(op ?? {})).toMatchObject({
+        face: { lies: 'up' },
+        measured: { at: 'end', named: 'bottom' },
+        stop: at,
+        toYou: { at: 'edge', named: edge },
+      });
+    },
+  );
 });
 
 type Vector = readonly [number, number, number];

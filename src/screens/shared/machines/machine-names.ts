@@ -12,6 +12,7 @@ export const machineNames: Readonly<Record<MachineId, string>> = {
   spacers: 'Stop and spacers',
   index: 'Fence pencil marks',
   sliding: 'Sliding saw and stop',
+  slidingcut: 'Sliding saw, single blade',
   rabbet: 'Table saw, sacrificial fence',
   notch: 'Notches, on edge',
   lap: 'Laps, face down',

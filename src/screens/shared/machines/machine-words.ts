@@ -83,7 +83,10 @@ export const machineWords: Words = {
     part: 'router',
   },
   saw: {
-    held: toGuide,
+    held: (on, { on: { at, ...named } }) =>
+      'guide' in named && (named.named === 'true' || named.named === 'squared')
+        ? `from the ${on} to the guide, lying on ${named.guide === 'far' ? 'the waste' : 'the piece'}`
+        : toGuide(on),
     forHandWork: 'with the circular saw',
     caution: grooveWords.saw.caution,
     part: 'circular-saw',
@@ -103,6 +106,9 @@ export const machineWords: Words = {
     forHandWork: 'at the sliding saw, with a stack',
     caution: grooveWords.sliding.caution,
     part: 'crosscut-saw',
+  },
+  slidingcut: {
+    held: () => 'squared end on the stop, stop to the near teeth',
   },
   rabbet: {
     held: (on) => `${on} against the sacrificial fence`,

@@ -1,0 +1,60 @@
+import { isPositive, type Length, less, over, subtract, times, zero } from '../../length/length';
+import { lacksOf, type Need, type Reach, throughOf } from './limits';
+
+/** What would do where no machine of the shop can. Inches. */
+export type Remedy =
+  /** From either face, half the depth each. */
+  | { readonly code: 'both-faces'; readonly each: Length }
+  /** On the table saw, turned over between, the same edge on the fence: half the height each. */
+  | { readonly code: 'two-passes'; readonly each: Length }
+  /** Rough, first, by the circular saw; then by fence or stop. */
+  | { readonly code: 'relief-cut' }
+  /** The mitre gauge off a block clamped to the fence: the longest piece that makes. */
+  | { readonly code: 'block'; readonly longest: Length }
+  | { readonly code: 'bit'; readonly most: Length; readonly reach: Length }
+  | { readonly code: 'template' };
+
+/**
+ * What would make a cut that no machine of the shop makes; never a hand tool.
+ *
+ * @example remediesFor(groove, shop) // a bit no wider than 7/16 that reaches 15/16: Example 5 of machines
+ */
+export function remediesFor(need: Need, shop: Reach): readonly Remedy[] {
+  if (need.cut === 'groove') return grooveRemedies(need, shop);
+  const each = over(throughOf(need.thickness) ?? zero, 2n);
+  const faces = inTwo(each, shop.circularDepth) ? [{ code: 'both-faces', each } as const] : [];
+  const turned =
+    need.cut === 'rip' && inTwo(each, shop.tableHeight) && onlyTooLow(need, shop)
+      ? [{ code: 'two-passes', each } as const]
+      : [];
+  const longest = blockLongest(shop);
+  const block =
+    need.cut === 'crosscut' && longest && need.length && !less(longest, need.length)
+      ? [{ code: 'block', longest } as const]
+      : [];
+  return [...faces, ...turned, ...block, { code: 'relief-cut' }];
+}
+
+/** What half the depth does for, and the whole does not. */
+const inTwo = (each: Length, deepest: Length | undefined): boolean =>
+  deepest !== undefined && less(deepest, times(each, 2n)) && !less(deepest, each);
+
+/** The fence takes it but for the height of its blade. */
+const onlyTooLow = (need: Need, shop: Reach): boolean =>
+  lacksOf(need, 'fence', shop).lacks.every((lack) => lack.code === 'short' && lack.field === 'tableHeight');
+
+function grooveRemedies(
+  { width, depth, across }: Need & { readonly cut: 'groove' },
+  shop: Reach,
+): readonly Remedy[] {
+  const { bit, routerReach: reach, routerGuide: guide } = shop;
+  const wanted = depth ?? zero;
+  const bitOff = (bit && less(width, bit)) || (reach && less(reach, wanted));
+  if (bitOff && guide && across && !less(guide, across)) return [{ code: 'bit', most: width, reach: wanted }];
+  return [{ code: 'template' }];
+}
+
+/** A gauge with a block clamped to the fence is a sled that reaches what the fence does, less the block. */
+function blockLongest({ capacity, block }: Reach): Length | undefined {
+  return capacity && block && isPositive(block) ? subtract(capacity, block) : undefined;
+}

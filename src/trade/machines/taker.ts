@@ -1,0 +1,48 @@
+import { isClear, lacksOf, type Need, type Reach, type Way } from './limits';
+import type { Tool } from './shop';
+import { hasTool, toolOrder } from './tools';
+
+const makes: Readonly<Record<Need['cut'], readonly Tool[]>> = {
+  rip: ['fence', 'circular'],
+  crosscut: ['sled', 'sliding', 'circular'],
+  groove: ['fence', 'sled', 'sliding', 'router'],
+};
+
+/** The tools of a shop that make a cut, as they are tried; `planned` with them, whether or not it is measured. */
+const toolsFor = (cut: Need['cut'], planned: Tool | undefined, shop: Reach): readonly Tool[] =>
+  toolOrder(shop).filter((tool) => tool === planned || (makes[cut].includes(tool) && hasTool(shop, tool)));
+
+/**
+ * Every way a shop has to make a cut: first on the machine it is planned for, then on the others that are in the shop,
+ * in its own order.
+ *
+ * @example waysFor(need, 'sled', shop).find(isClear)?.tool // the first that lacks nothing
+ */
+export function waysFor(need: Need, planned: Tool | undefined, shop: Reach): readonly Way[] {
+  const others = toolsFor(need.cut, planned, shop).filter((tool) => tool !== planned);
+  return [...(planned ? [planned] : []), ...others].map((tool) => lacksOf(need, tool, shop));
+}
+
+/**
+ * The tool that takes a cut: the first in the order the shop has said that lacks nothing. The usual one takes it as
+ * well while nothing is known against it, where none can, and while no order was said: then a tap moves a cut.
+ *
+ * @example takerOf({ cut: 'rip', width: inches(34n) }, 'fence', shop) // 'circular': the fence ends at 30
+ */
+export function takerOf(need: Need, usual: Tool, shop: Reach): Tool {
+  if (!shop.order) return usual;
+  const takes = (tool: Tool): boolean => {
+    const way = lacksOf(need, tool, shop);
+    return tool === usual ? way.lacks.length === 0 : isClear(way);
+  };
+  return toolsFor(need.cut, usual, shop).find(takes) ?? usual;
+}
+
+/** Tools the shop tries before one, that lack something for the cut. */
+export const passedOver = (need: Need, taken: Tool, shop: Reach): readonly Way[] => {
+  const tools = toolsFor(need.cut, taken, shop);
+  return tools
+    .slice(0, tools.indexOf(taken))
+    .map((tool) => lacksOf(need, tool, shop))
+    .filter(({ lacks }) => lacks.length > 0);
+};

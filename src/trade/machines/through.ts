@@ -1,0 +1,22 @@
+import type { Tool } from './shop';
+
+/** Machines that part a piece along its length, and across it, as they are stored; the first is the usual one. */
+export const ripMachines = ['rip', 'saw'] as const;
+export const lengthMachines = ['crosscut', 'slidingcut', 'saw'] as const;
+
+export type RipMachine = (typeof ripMachines)[number];
+export type LengthMachine = (typeof lengthMachines)[number];
+
+/** The machine a tool is where it rips, and where it cuts to length. */
+export const ripAt: Partial<Record<Tool, RipMachine>> = { fence: 'rip', circular: 'saw' };
+export const lengthAt: Partial<Record<Tool, LengthMachine>> = {
+  sled: 'crosscut',
+  sliding: 'slidingcut',
+  circular: 'saw',
+};
+
+/** What was chosen for a part; nothing where the first that can takes it. */
+export type Chosen = {
+  readonly ripOn?: RipMachine | undefined;
+  readonly lengthOn?: LengthMachine | undefined;
+};

@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { moveTo } from '../../../src/screens/shared/move-cut';
+import { partsOf } from '../../../src/trade/carcass/parts';
+import { operationsOf } from '../../../src/trade/setups/operations';
+import { plainCase, sheets } from '../../trade/carcass/sample-case';
+
+const worked = partsOf(plainCase, { stuff: sheets(), tape: '1/32' });
+if (!worked.ok) throw new Error('no case');
+const ops = operationsOf(
+  { parts: worked.value.parts, cases: [plainCase], hand: [], recuts: () => ({}) },
+  { shop: {}, tape: '1/32' },
+);
+const of = (...ids: readonly string[]) => ops.filter(({ id }) => ids.includes(id));
+const told = (changes: ReturnType<typeof moveTo>) =>
+  changes.map((change) => (change.kind === 'edit' ? [change.path, change.value] : []));
+
+test('a rip and a length are moved with their parts, a groove with its board', () => {
+  expect(told(moveTo(of('cut/c1~left/rip/1', 'cut/c1~right/rip/1'), 'circular'))).toEqual([
+    ['parts/c1~left/ripOn', 'saw'],
+    ['parts/c1~right/ripOn', 'saw'],
+  ]);
+  expect(told(moveTo(of('cut/c1~left/len/1'), 'sliding'))).toEqual([
+    ['parts/c1~left/lengthOn', 'slidingcut'],
+  ]);
+  expect(told(moveTo(of('cut/c1~left/bottom~only/1'), 'router'))).toEqual([
+    ['parts/c1~left/machine', 'router'],
+  ]);
+});
+
+test('a tool that does not make the cut moves nothing; taken back, a choice is gone', () => {
+  expect(moveTo(of('cut/c1~left/rip/1'), 'router')).toEqual([]);
+  expect(told(moveTo(of('cut/c1~left/rip/1'), undefined))).toEqual([['parts/c1~left/ripOn', null]]);
+});
