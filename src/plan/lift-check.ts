@@ -50,7 +50,7 @@ const sheetsOf = ({ job }: Plan): readonly Liftable[] =>
   });
 
 /** What of a lift nobody said yet; it is asked for. */
-export type LiftBlank = 'out' | 'up' | 'toOut' | 'toUp' | 'grip';
+type LiftBlank = 'out' | 'up' | 'toOut' | 'toUp' | 'grip';
 
 type LiftFound = {
   readonly asked: readonly LiftBlank[];

@@ -134,7 +134,7 @@ export function movingIn(plan: Plan, of: Case): ReturnType<typeof liftPlan> {
 }
 
 /** Drawers pulled all the way against what stands behind the front of the case; none without drawers or depth. */
-export type Tipping = { readonly all: ReturnType<typeof tipOver>; readonly one: ReturnType<typeof tipOver> };
+type Tipping = { readonly all: ReturnType<typeof tipOver>; readonly one: ReturnType<typeof tipOver> };
 
 /** All drawers out, and the heaviest alone, each with what is in it. */
 export function tippingOf(own: CaseWeights): Tipping | undefined {

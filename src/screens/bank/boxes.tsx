@@ -36,6 +36,7 @@ import {
   worthALook,
 } from './words';
 import { drawersWorth } from './worth';
+import '../shared/drawer-row.css';
 
 /** The boxes of a bank, their joint drawn, the sticks their slides stand on, and the holes for the pulls. */
 export function BoxesScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {

@@ -27,6 +27,7 @@ import { bankIn } from './column-of';
 import * as words from './contents-words';
 import { NoBank } from './fronts';
 import { drawer as drawerName, nameOf, toFronts, whatGoesIn } from './words';
+import '../shared/drawer-row.css';
 
 /**
  * What goes into the drawers: tall, long, heavy, how many; what each front must be for it, and what each pair

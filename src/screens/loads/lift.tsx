@@ -26,6 +26,7 @@ import { UndoButton } from '../shared/undo-button';
 import * as asks from './lift-asks';
 import * as words from './lift-words';
 import { noCase, notWorked, title as toLoads } from './words';
+import '../shared/drawer-row.css';
 
 /** What a case weighs, how it is moved in and lifted, and whether pulled drawers tip it. */
 export function LiftScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {

@@ -14,6 +14,7 @@ import { UndoButton } from '../shared/undo-button';
 import { failedAsk } from './asks';
 import { ShelfSection } from './shelf';
 import * as words from './words';
+import '../shared/drawer-row.css';
 
 /** Shelf by shelf what stands on it, how far it sags, and what would help. */
 export function LoadsScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {

@@ -11,6 +11,7 @@ import * as lot from '../shared/lot-words';
 import * as says from '../shared/sag-words';
 import * as asks from './asks';
 import * as words from './words';
+import '../shared/drawer-row.css';
 
 type ShelfProps = {
   readonly bench: Bench;

@@ -13,6 +13,7 @@ import { UndoButton } from '../shared/undo-button';
 import * as asks from './solid-asks';
 import * as words from './solid-words';
 import { noCase, notWorked, title as toLoads } from './words';
+import '../shared/drawer-row.css';
 
 /** Which parts of solid wood move with the year, how far, and the slots and gaps that follow. */
 export function SolidScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {

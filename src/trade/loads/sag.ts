@@ -60,7 +60,7 @@ export type Sag = {
 };
 
 /** Sag allowed: .02 in for every foot. Common practice, no source. */
-export const allowedShare = ratio(1n, 600n);
+const allowedShare = ratio(1n, 600n);
 /** Source: Wood Handbook, FPL-GTR-190, 2010, chapter 5: creep adds about as much again. */
 const creep = ratio(2n);
 

@@ -46,7 +46,7 @@ type Panel = {
   readonly beyond: boolean;
 };
 
-export type PanelError =
+type PanelError =
   | SeasonError
   | { readonly code: 'not-positive'; readonly what: 'opening' | 'groove' | 'grain' }
   | { readonly code: 'tip-negative' }

@@ -1,7 +1,7 @@
 import { type Ratio, ratio } from '../../length/length';
 
 /** Across the grain: `flat` along the growth rings, `quarter` across them. */
-export type Cut = 'flat' | 'quarter';
+type Cut = 'flat' | 'quarter';
 
 /**
  * Change of size for each 1 % of moisture, from 6 to 14 %, in hundred-thousandths: quartersawn (radial), flat-sawn
