@@ -15,6 +15,7 @@ import type { WorkedColumn } from '../../trade/fronts/worked';
 import { copyId } from '../../trade/grooves/copies';
 import { opId } from '../../trade/setups/operation';
 import type { Bench } from '../bench';
+import { type Waits, waitsOf } from './waits';
 
 /** A bank of the job in hand, worked out. */
 export function bankIn(plan: Plan | undefined, id: string): BankPlan | undefined {
@@ -102,11 +103,13 @@ export type Taken = {
   readonly column: WorkedColumn;
   readonly trims: Trims;
   readonly changes: readonly Change[];
+  /** Why the front is not ticked as on, where the machine's screen holds that back. */
+  readonly held: ReturnType<Waits>;
 };
 
 /**
  * A fitted front's measure taken up: it and all that are on keep their heights; those still to go keep theirs or
- * give, as chosen; the front counts as on.
+ * give, as chosen; the front counts as on, and is ticked where the machine's screen would tick it.
  */
 export function takenUp(
   bench: Bench,
@@ -144,7 +147,9 @@ export function takenUp(
         )
       : [];
   const op = opId(`${bank.id}~bench`, 'fronton', `c${at.column}d${at.no}`);
-  const on = bench.folded.value.ticks.has(op) ? [] : tickOf(op, zero);
+  const ticked = bench.folded.value.ticks.has(op);
+  const held = ticked ? undefined : waitsOf(bench)({ op });
+  const on = ticked || held ? [] : tickOf(op, zero);
   const refused = refusalOf(bank, { column, no: at.no, trims });
-  return { column, trims, refused, changes: [...used, ...given, ...on] };
+  return { column, trims, refused, changes: [...used, ...given, ...on], held };
 }

@@ -37,15 +37,26 @@ export function Difference({ bank, taken, tape, act, onGoes }: DifferenceProps) 
           {words.refusals[taken.refused]}
         </p>
       ) : (
-        <Button
-          look="main full"
-          label={words.use(toGo)}
-          onTap={() => void act(words.fittedAct(bank.name), taken.changes)}
-        />
+        <>
+          <Button
+            look="main full"
+            label={words.use(toGo)}
+            onTap={() => void act(words.fittedAct(bank.name), taken.changes)}
+          />
+          {taken.held && <Unticked held={taken.held} />}
+        </>
       )}
     </>
   );
 }
+
+/** The measure is used all the same: it was read. That the front is on is said at the machine's screen. */
+const Unticked = ({ held }: { readonly held: NonNullable<Taken['held']> }) => (
+  <button type="button" class="share" onClick={held.toMachine}>
+    <span>{words.notTicked(held.says)}</span>
+    <Icon name="next" />
+  </button>
+);
 
 /** Whether a gap still to come is tight, wide or binds, at either side. */
 const isOff = ({ column: { ahead } }: Taken): boolean =>

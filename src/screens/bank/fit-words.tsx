@@ -87,5 +87,7 @@ export const refusals = {
     'That much cannot come off: nothing of a front would be left. Measure it again, or let the gaps take it.',
 } as const;
 
+/** `says` why it is held back, in the words of the machine's screen. */
+export const notTicked = (says: string): string => `It is not ticked as on. ${says}`;
 export const use = (toGo: number): string => (toGo > 0 ? 'Use it, next front' : 'Use it, all are on');
 export const fittedAct = (bank: string): string => `Front fitted, ${bank || 'drawers'}`;

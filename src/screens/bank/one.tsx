@@ -1,8 +1,6 @@
 import { useState } from 'preact/hooks';
 import { editFront, tickOf } from '../../job/edits';
 import type { BankPlan } from '../../plan/bank-plan';
-import { checklistOf } from '../../plan/checklist';
-import { offersOf } from '../../plan/offers';
 import { type Bank, frontNo } from '../../trade/fronts/bank';
 import { Dots } from '../../ui/blank';
 import { Button } from '../../ui/button';
@@ -12,7 +10,6 @@ import { BigTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { capital } from '../shared/capital';
 import { Caution } from '../shared/caution';
-import { heldWords } from '../shared/held-words';
 import { OneNumber } from '../shared/one-number';
 import { listsOf } from '../shared/shop-lists';
 import { nextNotDone, stepToShow, useStepInAddress } from '../shared/steps-in-row';
@@ -22,6 +19,7 @@ import { bankIn } from './column-of';
 import { NoBank } from './fronts';
 import * as words from './one-words';
 import { type OneStep, type OneWhat, type StepsAt, stepsOf } from './steps';
+import { type Waits, waitsOf } from './waits';
 
 type OneProps = {
   readonly bench: Bench;
@@ -124,23 +122,6 @@ function StepInHand({ bench, found, kind, steps, done, at, now, wake }: StepInHa
 }
 
 type Tick = OneStep['ticks'][number];
-
-/** Why a step may not be ticked, and the way to the machine's screen, where it is told and let go ahead. */
-type Waits = (tick: Tick) => { readonly says: string; readonly toMachine: () => void } | undefined;
-
-/** What the machine's screen holds back is held back here. */
-function waitsOf({ plan, folded, go }: Pick<Bench, 'plan' | 'folded' | 'go'>): Waits {
-  const made = plan.value;
-  if (!made) return () => undefined;
-  const list = checklistOf(made, folded.value);
-  const offers = offersOf(list);
-  return ({ op }) => {
-    const offer = offers(op);
-    const card = list.cards.find((c) => c.operations.some(({ id }) => id === op));
-    const toMachine = () => go(card ? { at: 'setup', id: card.id } : { at: 'cuts' });
-    return offer.ok ? undefined : { says: heldWords(list, offer.error), toMachine };
-  };
-}
 
 type TickBench = Pick<Bench, 'act' | 'folded' | 'saving'>;
 

@@ -2,11 +2,11 @@ import { useState } from 'preact/hooks';
 import type { Checklist } from '../../plan/checklist';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
-import { Dock } from '../../ui/dock';
 import type { Bench } from '../bench';
 import { whichCameOut } from '../shared/came-out-words';
 import { workWord } from '../shared/part-words';
 import { TrueSizeDock } from '../shared/true-size';
+import { WhichPiece } from '../shared/which-piece';
 
 /** The cuts of a card that give a piece its length or its width, and are made. */
 export const sized = ({ doing }: Checklist, { operations }: Card): readonly Operation[] =>
@@ -30,17 +30,5 @@ export function OtherSize({ bench, list, card, onClose }: OtherProps) {
     const asked = { part, copy: chosen.copy, piece: workWord(chosen.name), way } as const;
     return <TrueSizeDock {...{ bench, list, asked, onClose }} />;
   }
-  return (
-    <Dock title={whichCameOut} onClose={onClose}>
-      <ul class="choices">
-        {cut.map((op) => (
-          <li key={op.id}>
-            <button type="button" onClick={() => setChosen(op)}>
-              <b>{workWord(op.name)}</b>
-            </button>
-          </li>
-        ))}
-      </ul>
-    </Dock>
-  );
+  return <WhichPiece title={whichCameOut} pieces={cut} onChoose={setChosen} onClose={onClose} />;
 }

@@ -15,9 +15,10 @@ import { Button } from '../../ui/button';
 import { Dock } from '../../ui/dock';
 import type { Bench } from '../bench';
 import { counted } from './counted';
-import { partWord, workWord } from './part-words';
+import { partWord } from './part-words';
 import { setupTitle } from './setup-title';
 import './spoiled.css';
+import { WhichPiece } from './which-piece';
 
 type SpoiledProps = {
   readonly bench: Bench;
@@ -33,19 +34,7 @@ export function SpoiledDock({ bench, list, card, onClose }: SpoiledProps) {
   const [chosen, setChosen] = useState<Operation | undefined>(pieces.length === 1 ? only : undefined);
   const part = list.plan.parts.find((p) => p.id === chosen?.part);
   if (chosen && part) return <Again {...{ bench, list, part, onClose }} copy={pieceOf(part, chosen.copy)} />;
-  return (
-    <Dock title="Which one is spoiled?" onClose={onClose}>
-      <ul class="choices">
-        {pieces.map((op) => (
-          <li key={op.id}>
-            <button type="button" onClick={() => setChosen(op)}>
-              <b>{workWord(op.name)}</b>
-            </button>
-          </li>
-        ))}
-      </ul>
-    </Dock>
-  );
+  return <WhichPiece title="Which one is spoiled?" onChoose={setChosen} {...{ pieces, onClose }} />;
 }
 
 const firstOf = (ops: readonly Operation[], op: Operation): number =>

@@ -3,12 +3,10 @@ import { describe, expect, test, vi } from 'vitest';
 import { editColumn, tickOf } from '../../../src/job/edits';
 import type { Change } from '../../../src/job/entry';
 import { readJobFile } from '../../../src/job/file';
-import { checklistOf } from '../../../src/plan/checklist';
 import { OneScreen } from '../../../src/screens/bank/one';
 import { MachineScreen } from '../../../src/screens/machine/machine';
-import type { Route } from '../../../src/screens/routes';
 import { l } from '../../length/write-figures';
-import { worked } from '../../plan/job-of';
+import { benchOf } from '../bench-of';
 import { all, hostTree, texts } from '../host-tree';
 
 vi.mock('preact/hooks', () => ({
@@ -34,25 +32,8 @@ const measured = editColumn('drawers', 1, {
   usedFront: l('17'),
   usedBack: l('17'),
 });
-const still = (value: unknown) => ({ value });
+const at = (...more: readonly Change[]) => benchOf([...sample, ...more]);
 
-function at(...more: readonly Change[]) {
-  const { plan, folded, job } = worked([...sample, ...more]);
-  const acts: (readonly Change[])[] = [];
-  const went: Route[] = [];
-  const bench = {
-    job: still(job),
-    plan: still(plan),
-    folded: still(folded),
-    shop: still({}),
-    settings: still({}),
-    saving: still(new Set()),
-    undoLabel: still(undefined),
-    go: (to: Route) => went.push(to),
-    act: (_: string, made: readonly Change[]) => acts.push(made),
-  } as never;
-  return { bench, acts, went, list: checklistOf(plan, folded) };
-}
 const ticksIn = (acts: readonly (readonly Change[])[]) =>
   acts.flat().flatMap((change) => (change.kind === 'tick' ? [change] : []));
 function tap(box: ReturnType<typeof all>[number] | undefined): void {

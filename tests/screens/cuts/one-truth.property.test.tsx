@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { expect, test, vi } from 'vitest';
-import { type Checklist, checklistOf } from '../../../src/plan/checklist';
+import type { Checklist } from '../../../src/plan/checklist';
 import { BySetup } from '../../../src/screens/cuts/by-setup';
 import { plainCuts } from '../../../src/screens/cuts/plain';
 import { SettingInHand } from '../../../src/screens/machine/setting';
 import type { Card } from '../../../src/trade/setups/checklist';
 import { isStep } from '../../../src/trade/setups/operation';
 import { anyCase } from '../../plan/any-case';
-import { worked } from '../../plan/job-of';
 import { runs } from '../../runs';
+import { benchOf } from '../bench-of';
 import { all, hostTree, text, texts } from '../host-tree';
 
 // Read off what stands on the screens and in the text, as a person would: nothing here asks the plan what is right.
@@ -25,25 +25,6 @@ vi.mock('preact/hooks', () => ({
   useLayoutEffect: () => undefined,
 }));
 vi.stubGlobal('document', { documentElement: { dataset: {} } });
-
-const nothing = () => undefined;
-
-function benchOf(changes: Parameters<typeof worked>[0]) {
-  const { plan, folded, job } = worked(changes);
-  const still = (value: unknown) => ({ value });
-  const bench = {
-    job: still(job),
-    plan: still(plan),
-    folded: still(folded),
-    shop: still({}),
-    settings: still({}),
-    saving: still(new Set()),
-    undoLabel: still(undefined),
-    go: nothing,
-    act: nothing,
-  };
-  return { list: checklistOf(plan, folded), bench: bench as never };
-}
 
 /** A figure with its remainder, however written: `29 1/16 (scant 0.009)`, `29 and 1/16 inches, scant by 0.009`. */
 function figureIn(written: string): { readonly size: number; readonly rest: string } {

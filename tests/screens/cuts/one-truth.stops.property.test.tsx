@@ -3,16 +3,15 @@ import { expect, test, vi } from 'vitest';
 import { editJob, letAheadOf, tickOf } from '../../../src/job/edits';
 import type { Change } from '../../../src/job/entry';
 import { viewOf } from '../../../src/plan/board-layout';
-import { type Checklist, checklistOf } from '../../../src/plan/checklist';
+import type { Checklist } from '../../../src/plan/checklist';
 import { GrooveScreen, MachineScreen } from '../../../src/screens/machine/machine';
 import { Facts } from '../../../src/screens/marks/facts';
 import { stopOffers } from '../../../src/screens/marks/stop-offers';
 import { StopList } from '../../../src/screens/marks/stops';
-import type { Route } from '../../../src/screens/routes';
 import { allBoards } from '../../../src/screens/shared/board-of';
 import { anyCase } from '../../plan/any-case';
-import { worked } from '../../plan/job-of';
 import { runs } from '../../runs';
+import { benchOf } from '../bench-of';
 import { all, hostTree, text, texts } from '../host-tree';
 
 // Boxes are tapped and words read, as a person would: nothing here asks the plan what is blocked.
@@ -27,26 +26,6 @@ vi.stubGlobal('document', { documentElement: { dataset: {} } });
 
 type Tree = ReturnType<typeof hostTree>;
 type Box = ReturnType<typeof all>[number];
-const still = (value: unknown) => ({ value });
-
-function benchOf(changes: readonly Change[]) {
-  const { plan, folded, job } = worked(changes);
-  const acts: (readonly Change[])[] = [];
-  const went: Route[] = [];
-  const bench = {
-    job: still(job),
-    plan: still(plan),
-    folded: still(folded),
-    shop: still({}),
-    settings: still({}),
-    saving: still(new Set()),
-    undoLabel: still(undefined),
-    go: (to: Route) => went.push(to),
-    act: (_: string, made: readonly Change[]) => acts.push(made),
-  } as never;
-  return { bench, list: checklistOf(plan, folded), acts, went };
-}
-
 const tap = (box: Box) => (box.props.onClick as () => void)();
 
 /** Everything on a page that can be ticked or unticked. */

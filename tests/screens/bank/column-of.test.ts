@@ -1,0 +1,38 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { editFitted, tickOf } from '../../../src/job/edits';
+import type { Change } from '../../../src/job/entry';
+import { readJobFile } from '../../../src/job/file';
+import { zero } from '../../../src/length/length';
+import { takenUp } from '../../../src/screens/bank/column-of';
+import { l } from '../../length/write-figures';
+import { worked } from '../../plan/job-of';
+import { benchOf } from '../bench-of';
+
+const file = readJobFile(readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8'));
+if (!file.ok) throw new Error(file.error.code);
+const sample: readonly Change[] = file.value.entries.flatMap((entry) =>
+  entry.kind === 'edit' ? [{ kind: 'edit', path: entry.path, value: entry.value }] : [],
+);
+const read = editFitted(
+  { bank: 'drawers', column: 1, front: 1 },
+  { left: l('4 15/32'), right: l('4 15/32') },
+);
+
+/** The first front measured and used, after these steps were ticked. */
+function used(...done: readonly string[]) {
+  const changes = [...sample, ...read, ...done.flatMap((op) => tickOf(op, zero))];
+  const bank = worked(changes).job.banks.find(({ id }) => id === 'drawers');
+  const found = bank && takenUp(benchOf(changes).bench, bank, { column: 1, no: 1 });
+  if (!found) throw new Error('a measure is wanted');
+  return { says: found.held?.says, ticks: found.changes.filter(({ kind }) => kind === 'tick').length };
+}
+
+test('a measure is used at once; the front is ticked as on only where its machine screen would tick it', () => {
+  const waiting = used();
+  expect(waiting.ticks).toBe(0);
+  expect(waiting.says).toMatch(/^Blocked: .* comes first/);
+  // its own rip and length, and the case levelled: nothing is left to wait for
+  const free = used('cut/case~bench/level/1', 'cut/drawers~c1d1front/rip/1', 'cut/drawers~c1d1front/len/1');
+  expect(free).toEqual({ says: undefined, ticks: 1 });
+});
