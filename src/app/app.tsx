@@ -3,7 +3,6 @@ import { useLayoutEffect } from 'preact/hooks';
 import type { Bench } from '../screens/bench';
 import { JobScreen } from '../screens/job/job';
 import { BoardsScreen } from '../screens/marks/boards-screen';
-import { MarksScreen } from '../screens/marks/marks';
 import type { Route } from '../screens/routes';
 import { type Tab, Tabs } from '../ui/bar';
 import { later, laterMissing } from './bring-later';
@@ -49,11 +48,6 @@ function Screen({ route, bench }: ScreenProps) {
       return <JobScreen bench={bench} later={later.value} />;
     case 'boards':
       return <BoardsScreen bench={bench} />;
-    case 'marks':
-    case 'stops':
-      return (
-        <MarksScreen key={route.board} bench={bench} id={route.board} show={route.at} later={later.value} />
-      );
     default:
       return later.value ? <later.value.LaterScreen route={route} bench={bench} /> : <main class="page" />;
   }

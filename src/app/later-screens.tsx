@@ -30,6 +30,7 @@ import { SolidScreen } from '../screens/loads/solid';
 import { GrooveScreen, MachineScreen } from '../screens/machine/machine';
 import { ChangeScreen } from '../screens/marks/change';
 import { FitScreen } from '../screens/marks/fit';
+import { MarksScreen } from '../screens/marks/marks';
 import { TrayScreen } from '../screens/marks/tray';
 import { PartScreen } from '../screens/parts/part';
 import { PartsScreen } from '../screens/parts/parts';
@@ -44,7 +45,7 @@ import { StackScreen } from '../screens/stack/stack';
 import { StockScreen } from '../screens/stock/stock';
 import { openCodeReader } from './code-reader';
 
-type FirstAt = 'job' | 'last' | 'boards' | 'marks' | 'stops';
+type FirstAt = 'job' | 'last' | 'boards';
 type LaterRoute = Exclude<Route, { readonly at: FirstAt }>;
 
 type ScreenProps = { readonly route: LaterRoute; readonly bench: Bench };
@@ -70,6 +71,9 @@ export function LaterScreen({ route, bench }: ScreenProps) {
       return <TakeInScreen bench={bench} openReader={openCodeReader} />;
     case 'double':
       return <DoubleScreen bench={bench} />;
+    case 'marks':
+    case 'stops':
+      return <MarksScreen key={route.board} bench={bench} id={route.board} show={route.at} />;
     case 'change':
       return <ChangeScreen key={route.board} bench={bench} id={route.board} />;
     case 'saw':

@@ -8,8 +8,6 @@ export { JobDocks } from '../screens/job/job-docks';
 export { NewVersion } from '../screens/job/new-version';
 export { PutUp } from '../screens/job/put-up';
 export { RoomLine } from '../screens/job/room-line';
-export { Facts } from '../screens/marks/facts';
-export { stopOffers } from '../screens/marks/stop-offers';
 export { HalfDone } from '../screens/shared/half-done';
 export { copiesOf } from './copies';
 export { takeIncoming } from './incoming';

@@ -9,7 +9,7 @@ import { boardOf } from '../shared/board-of';
 import { NoBoard } from '../shared/no-board';
 import { UndoButton } from '../shared/undo-button';
 import { BoardInHand } from './board-in-hand';
-import type { MarksLater } from './later';
+import { Facts } from './facts';
 import { plainLines } from './plain-lines';
 import { Problems } from './problems';
 import { StopList } from './stops';
@@ -21,12 +21,10 @@ type MarksProps = {
   readonly bench: Bench;
   readonly id: string;
   readonly show: Show;
-  /** What comes in the second file. */
-  readonly later: MarksLater | undefined;
 };
 
 /** The board standing on its reference end, each near edge run out to its figure; or the same as machine settings. */
-export function MarksScreen({ bench, id, show, later }: MarksProps) {
+export function MarksScreen({ bench, id, show }: MarksProps) {
   const job = bench.job.value;
   const board = boardOf(bench, id);
   if (!job || !board) return <NoBoard bench={bench} />;
@@ -54,8 +52,8 @@ export function MarksScreen({ bench, id, show, later }: MarksProps) {
         )}
         {(!broken || before) && (
           <div class={broken ? 'stale' : undefined}>
-            <Figures {...{ view, bench, later }} still={broken} />
-            {later && <later.Facts view={view} bench={bench} show={show} />}
+            <Figures {...{ view, bench }} still={broken} />
+            <Facts view={view} bench={bench} show={show} />
           </div>
         )}
       </main>

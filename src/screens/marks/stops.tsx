@@ -13,8 +13,8 @@ import type { Bench } from '../bench';
 import { CautionLine } from '../shared/caution-line';
 import { settingProblemText, settingWarningText } from '../shared/layout-words';
 import { wordsAt } from '../shared/machines/groove-words';
-import type { MarksLater } from './later';
 import { boardMachine } from './machine-ask';
+import { stopOffers } from './stop-offers';
 import { StopRow } from './stop-row';
 import * as words from './words';
 
@@ -22,15 +22,14 @@ type StopListProps = {
   readonly view: View;
   readonly bench: Bench;
   readonly still: boolean;
-  readonly later: MarksLater | undefined;
 };
 
 /** The same board as machine settings, in order of working, at arm size. */
-export function StopList({ view, bench, still, later }: StopListProps) {
+export function StopList({ view, bench, still }: StopListProps) {
   const [open, setOpen] = useState(false);
   const { board, settings, tape } = view;
   const rows = rowsOf(view, bench.folded.value.ticks);
-  const offers = later?.stopOffers(bench);
+  const offers = stopOffers(bench);
   // opened before the job was worked out: every row keeps the place of what may block it
   const [early] = useState(!offers);
   const now = rows.findIndex((r) => !r.done);

@@ -5,8 +5,6 @@ import type { Change } from '../../../src/job/entry';
 import { viewOf } from '../../../src/plan/board-layout';
 import type { Checklist } from '../../../src/plan/checklist';
 import { GrooveScreen, MachineScreen } from '../../../src/screens/machine/machine';
-import { Facts } from '../../../src/screens/marks/facts';
-import { stopOffers } from '../../../src/screens/marks/stop-offers';
 import { StopList } from '../../../src/screens/marks/stops';
 import { allBoards } from '../../../src/screens/shared/board-of';
 import { anyCase } from '../../plan/any-case';
@@ -120,7 +118,7 @@ test('the settings of Marks offer what the machine offers, write the same, and s
       );
 
       const view = viewOf(board, {}, list.plan.job.tape);
-      const tree = hostTree(<StopList {...{ view, bench }} still={false} later={{ Facts, stopOffers }} />);
+      const tree = hostTree(<StopList {...{ view, bench }} still={false} />);
       const marks = written(tree, made);
       for (const row of all(tree, 'stop')) {
         const says = leadsToTheSame(row, made);
