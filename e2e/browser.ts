@@ -1,6 +1,9 @@
 /** The Chromium the tests drive; tests/gate.mjs finds or installs it. */
 export const chromiumPath = process.env.CHROMIUM_PATH ?? '/usr/bin/chromium';
 
+/** A Chromium that can ask for leave to use the camera; the shell without a window cannot. */
+export const wholeChromiumPath = process.env.WHOLE_CHROMIUM_PATH ?? chromiumPath;
+
 export const chromiumArgs = [
   '--no-sandbox',
   '--disable-gpu',

@@ -11,7 +11,7 @@ import {
 } from '@playwright/test';
 import { afterWake } from '../src/ui/touch';
 import { goBy, openSample, readyOffline, readySettings, shot } from './app';
-import { chromiumArgs, chromiumPath } from './browser';
+import { chromiumArgs, chromiumPath, wholeChromiumPath } from './browser';
 import { film, shots } from './film';
 
 const phone = { ...devices['Pixel 7'], viewport: { width: 390, height: 844 } };
@@ -134,9 +134,9 @@ test('a whole job goes over as a set of codes, by photos taken at random moments
   await expect(other.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
 });
 
-const launch = (args: readonly string[]): Promise<Browser> =>
+const launch = (args: readonly string[], executablePath = chromiumPath): Promise<Browser> =>
   chromium.launch({
-    executablePath: chromiumPath,
+    executablePath,
     args: [...chromiumArgs, '--use-fake-device-for-media-stream', ...args],
   });
 
@@ -223,7 +223,7 @@ test('the camera is let go while another app is in front, and taken up again aft
 });
 
 test('a camera that is not allowed is said plainly, and a photo does as well', async ({ page, baseURL }) => {
-  const refusing = await launch(['--deny-permission-prompts']);
+  const refusing = await launch(['--deny-permission-prompts'], wholeChromiumPath);
   try {
     const other = await (await refusing.newContext({ ...phone, baseURL: baseURL ?? '' })).newPage();
     await other.goto('./#/takein');

@@ -1,7 +1,7 @@
 // npm test: everything that must hold before a change lands. --fast leaves out the build and the browser.
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
-import { needBrowser } from '../e2e/tools/browser.mjs';
+import { needBrowser, needShell } from '../e2e/tools/browser.mjs';
 import { installPackages, root, runBeside, tool } from '../e2e/tools/install.mjs';
 
 const fast = process.argv.includes('--fast');
@@ -47,9 +47,12 @@ function unit() {
 }
 
 async function browser() {
-  const chromium = await needBrowser();
   const out = path.join(reports, 'e2e.json');
-  const env = { CHROMIUM_PATH: chromium, PLAYWRIGHT_JSON_OUTPUT_NAME: out };
+  const env = {
+    CHROMIUM_PATH: await needShell(),
+    WHOLE_CHROMIUM_PATH: await needBrowser(),
+    PLAYWRIGHT_JSON_OUTPUT_NAME: out,
+  };
   const good = step(
     'in the browser',
     ['playwright', 'test', '-c', 'e2e/playwright.config.ts', '--reporter=list,json'],

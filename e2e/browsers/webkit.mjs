@@ -2,7 +2,7 @@
 // again here; what it keeps over kills is the work of e2e/kills.
 import { spawn } from 'node:child_process';
 import { createServer } from 'node:net';
-import { Builder, By, Capabilities, until } from 'selenium-webdriver';
+import { Builder, By, Capabilities, error, until } from 'selenium-webdriver';
 import { endProcesses } from '../kills/process.mjs';
 import { homeOf } from '../tools/others.mjs';
 
@@ -29,11 +29,19 @@ export async function webkitHand({ folder, path: binary, driver: command, displa
   return {
     go: (url) => driver.get(url),
     again: () => driver.navigate().refresh(),
-    tap: async (xpath) => {
-      const element = await found(By.xpath(xpath));
-      await driver.executeScript('arguments[0].scrollIntoView({ block: "center" })', element);
-      await element.click();
-    },
+    // the page may draw an element anew between the look and the tap: it is looked for again
+    tap: (xpath) =>
+      driver.wait(async () => {
+        const element = await found(By.xpath(xpath));
+        try {
+          await driver.executeScript('arguments[0].scrollIntoView({ block: "center" })', element);
+          await element.click();
+          return true;
+        } catch (why) {
+          if (isGone(why)) return false;
+          throw why;
+        }
+      }, patience),
     see: (xpath) => found(By.xpath(xpath)),
     until: (css, count) =>
       driver.wait(
@@ -52,6 +60,11 @@ export async function webkitHand({ folder, path: binary, driver: command, displa
     },
   };
 }
+
+/** The element is no longer of the page. The driver says so in one of two ways. */
+const isGone = (why) =>
+  why instanceof error.StaleElementReferenceError ||
+  /Node with identifier .* was not found/.test(String(why));
 
 const pause = () => new Promise((done) => setTimeout(done, 250));
 

@@ -1,6 +1,7 @@
 // Gets every browser the gate drives, while something else is done.
-import { needBrowser } from './browser.mjs';
+import { needBrowser, needShell } from './browser.mjs';
 import { findOthers } from './others.mjs';
 
+await needShell();
 await needBrowser();
 findOthers(['firefox', 'webkit', 'driver', 'xvfb']);
