@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Job } from '../../job/job';
+import { hasDrawer } from '../../plan/bank-plan';
 import { type Span, spansOf } from '../../plan/shelf-loads';
 import type { Case } from '../../trade/carcass/case';
 import { Bar } from '../../ui/bar';
@@ -78,7 +79,7 @@ function Unplaced({ bench, job, c, spans, open, onOpen }: UnplacedProps) {
   const isLost = (part: string) =>
     part.startsWith(`${c.id}~`) && !spans.some((span) => span.part.id === part);
   const lost = job.things.filter((t) => t.part !== undefined && isLost(t.part));
-  const unplaced = job.things.filter((t) => t.part === undefined && t.bank === undefined);
+  const unplaced = job.things.filter((t) => t.part === undefined && !hasDrawer(job, t));
   if (lost.length + unplaced.length === 0) return null;
   return (
     <section class="drawerrow" aria-label={words.unplaced}>
