@@ -1,5 +1,5 @@
-import { usualIn } from '../job/in-units';
 import type { Change } from '../job/entry';
+import { usualIn } from '../job/in-units';
 import type { Job } from '../job/job';
 import type { Folded } from '../job/log';
 import { type FootRead, footId, type Stand, standIn } from '../job/room';

@@ -101,7 +101,9 @@ describe('the step level', () => {
 describe('a reading taken again', () => {
   const unset = (changes: readonly Change[]) => {
     const { job, folded } = worked([...read, ...three]);
-    return unsetBy(folded, { job, id: 'case' }, changes).map((change) => change.kind === 'untick' && change.op);
+    return unsetBy(folded, { job, id: 'case' }, changes).map(
+      (change) => change.kind === 'untick' && change.op,
+    );
   };
 
   test('takes back the tick of its foot alone', () => {

@@ -159,15 +159,15 @@ describe('two columns of drawers', () => {
     const [, near, , far] = found.drawers;
     // one case, one height of front: both boxes of a row weigh alike
     expect(near && far && near.empty.equals(far.empty)).toBe(true);
-    expect(far && [far.says.code, far.says.code !== 'rating-missing' && far.says.total.equals(far.full)]).toEqual([
-      'within',
-      true,
-    ]);
+    expect(
+      far && [far.says.code, far.says.code !== 'rating-missing' && far.says.total.equals(far.full)],
+    ).toEqual(['within', true]);
   });
 
   test('all four come out to move it in, are lifted by themselves and pull together at the front', () => {
     const steps = movingIn(plan, c);
-    const moved = (code: string) => (steps.ok ? steps.value.flatMap((x) => (x.code === code ? [x.id] : [])) : []);
+    const moved = (code: string) =>
+      steps.ok ? steps.value.flatMap((x) => (x.code === code ? [x.id] : [])) : [];
     const ids = ['b~c1d1', 'b~c1d2', 'b~c2d1', 'b~c2d2'];
     expect([moved('drawer-out'), moved('drawer-in')]).toEqual([ids, ids]);
     const full = liftables(plan, found).filter(({ code }) => code === 'full-drawer');
@@ -178,10 +178,10 @@ describe('two columns of drawers', () => {
   });
 
   test('both columns are hung before it is carried in, and fitted and bored before it is finished', () => {
-    const after = (step: 'carry-in' | 'finish') => plan.byId.get(installId('c1', step))?.after ?? [];
+    const waitsFor = (step: 'carry-in' | 'finish') => plan.byId.get(installId('c1', step))?.after ?? [];
     for (const at of ['c1d1', 'c1d2', 'c2d1', 'c2d2']) {
-      expect(after('carry-in')).toContain(`cut/b~bench/hang/${at}`);
-      expect(after('finish')).toContain(`cut/b~bench/fronton/${at}`);
+      expect(waitsFor('carry-in')).toContain(`cut/b~bench/hang/${at}`);
+      expect(waitsFor('finish')).toContain(`cut/b~bench/fronton/${at}`);
     }
   });
 });

@@ -1,9 +1,7 @@
-import { editPutUp } from '../../job/edits';
 import { roomIn } from '../../job/room';
-import { zero } from '../../length/length';
 import { writeMark } from '../../length/write';
 import type { Plan } from '../../plan/plan';
-import { anchorOf, fixingsOf, placesOnWall, putUpOf, usualCleat } from '../../plan/put-up-plan';
+import { anchorOf, placesOnWall } from '../../plan/put-up-plan';
 import { anchorScrews, screwPlace } from '../../plan/screw-plan';
 import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
@@ -11,9 +9,9 @@ import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { listsOf } from '../shared/shop-lists';
 import '../shared/rows.css';
+import { anchorAsks } from './anchor-asks';
 import * as words from './anchor-words';
 import { Found } from './found';
-import { gauges } from './screw-words';
 
 type AnchorProps = {
   readonly bench: Pick<Bench, 'go' | 'settings'>;
@@ -27,7 +25,7 @@ type AnchorProps = {
 export function Anchor({ bench, plan, place, open, onOpen }: AnchorProps) {
   const card = anchorOf(plan, place);
   const blank = (ask: Ask) => <AskBlank {...{ ask, open, onOpen }} />;
-  const asks = asksOf(plan, place);
+  const asks = anchorAsks(plan, place);
   const screws = anchorScrews(plan, place);
   const { zones } = roomIn(plan.job);
   return (
@@ -92,59 +90,4 @@ function AtWall({ bench, plan, place }: Pick<AnchorProps, 'bench' | 'plan' | 'pl
       </p>
     </div>
   );
-}
-
-type LengthField = 'cleatThick' | 'cleatWide' | 'cover' | 'into';
-
-function asksOf(plan: Plan, place: string) {
-  const own = putUpOf(plan.job, place);
-  const usual = usualCleat(plan, place);
-  const length = (title: string, field: LengthField, stands: typeof usual.thick): Ask => ({
-    as: 'length',
-    title,
-    kind: field === 'cleatWide' ? 'place' : 'thickness',
-    now: own[field],
-    usual: stands,
-    ...(field === 'cleatThick' || field === 'cleatWide' ? { word: 'as planned' } : {}),
-    save: (value) => editPutUp(place, { [field]: value }),
-  });
-  const wall: Ask = {
-    as: 'choice',
-    title: words.wall,
-    now: own.wall ?? 'framing',
-    choices: Object.entries(words.walls).map(([value, said]) => ({ value, ...said })),
-    save: (value) => editPutUp(place, { wall: value === 'sheathing' ? 'sheathing' : 'framing' }),
-  };
-  const many = fixingsOf(plan.job, place);
-  const fixings: Ask = {
-    as: 'count',
-    title: words.fixings,
-    now: own.fixings,
-    ...(many === undefined ? {} : { word: `${many}` }),
-    save: (value) => editPutUp(place, { fixings: value }),
-  };
-  const washers: Ask = {
-    as: 'choice',
-    title: words.washers,
-    now: own.washers ? 'yes' : 'no',
-    choices: Object.entries(words.washerWords).map(([value, said]) => ({ value, ...said })),
-    save: (value) => editPutUp(place, { washers: value === 'yes' }),
-  };
-  const gauge: Ask = {
-    as: 'choice',
-    title: words.gauge,
-    now: own.gauge ?? '8',
-    choices: Object.entries(gauges).map(([value, label]) => ({ value, label })),
-    save: (value) => editPutUp(place, { gauge: value === '6' ? '6' : value === '10' ? '10' : '8' }),
-  };
-  return {
-    wall,
-    fixings,
-    washers,
-    gauge,
-    cover: length(words.cover, 'cover', zero),
-    into: length(words.into, 'into', undefined),
-    thick: length(words.thick, 'cleatThick', usual.thick),
-    wide: length(words.wide, 'cleatWide', usual.wide),
-  };
 }

@@ -23,8 +23,9 @@ export function ScrewsScreen({ bench, id }: { readonly bench: Bench; readonly id
   const [open, setOpen] = useState<Ask>();
   const plan = bench.plan.value;
   const found = plan?.job.cases.find((c) => c.id === id);
-  const leave = { label: words.toCase, word: true, onTap: () => bench.go({ at: 'case', id }) };
-  if (!plan || !found) return <GonePage title={words.title} says={words.notInJob} leave={leave} />;
+  const leave = { label: words.toCase, onTap: () => bench.go({ at: 'case', id }) };
+  if (!plan || !found)
+    return <GonePage title={words.title} says={words.notInJob} leave={{ ...leave, word: true }} />;
   const screws = screwsOf(plan.job, id);
   return (
     <>
