@@ -10,6 +10,7 @@ import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { Caution } from '../shared/caution';
 import { GonePage } from '../shared/gone-page';
+import { LastNotes } from '../shared/last-notes';
 import { LotLine } from '../shared/lot-line';
 import { UndoButton } from '../shared/undo-button';
 import { failedAsk } from './asks';
@@ -42,6 +43,7 @@ export function LoadsScreen({ bench, id }: { readonly bench: Bench; readonly id:
         <p class="fillin">
           {words.failedLine(<AskBlank ask={failedAsk(job)} open={open} onOpen={setOpen} />)}
         </p>
+        <LastNotes bench={bench} job={job} />
         {found?.ok ? (
           spansOf(job, found.value).map((span) => (
             <ShelfSection key={span.part.id} {...{ bench, job, span, open }} onOpen={setOpen} />
