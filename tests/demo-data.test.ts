@@ -10,6 +10,8 @@ import { stuffsRound, thingsIn } from '../src/plan/bank-plan';
 import { viewOf } from '../src/plan/board-layout';
 import { breakdownOf } from '../src/plan/breakdown';
 import { planOf } from '../src/plan/plan';
+import { anchorOf } from '../src/plan/put-up-plan';
+import { anchorScrews, screwPlace, screwsOf } from '../src/plan/screw-plan';
 import { acidText } from '../src/screens/bank/acid-words';
 import { acidRound } from '../src/trade/boxes/acid';
 import { checkOf } from '../src/trade/carcass/check';
@@ -145,6 +147,24 @@ describe('the sample job is one a woodworker would believe', () => {
     expect(mine.lists).toBeUndefined();
     expect(figuresFor({}, { shelf: { 'shelf/screw/3~4': 1 } }).lists).toBeUndefined();
     expect(readLists(own.lists).stack.pieces.length).toBeGreaterThan(0);
+  });
+
+  test('its anchors and screws hold with what lies on the shelf, and are counted', () => {
+    const { screws } = readLists(own.lists);
+    const places = [anchorScrews(made, 'case'), ...screwsOf(job, 'case')].map((at) =>
+      screwPlace(made, at, screws),
+    );
+    // strip 3/4, back 7/32 and board 5/8, bite 1 1/4: 2 27/32 at least, so 3, into the studs at 11 and 27; the same at
+    // half height; side 23/32 into 1 1/2 with an inch of bite: 1 23/32 to 2 3/32, so 2, at (64 1/4 - 4 1/4) / 12 + 1
+    expect(places.map(({ screw, count }) => [screw?.pick && writeLength(screw.pick), count])).toEqual([
+      ['3', 2],
+      ['3', 2],
+      ['2', 6],
+    ]);
+    // 1 13/32 into the stud: no deeper than pipes are looked for
+    expect(places.flatMap(({ screw }) => screw?.deep ?? [])).toEqual([]);
+    expect(anchorOf(made, 'case')?.lacks).toEqual([]);
+    expect(job.nextTime).toHaveLength(2);
   });
 
   test('no oak stands round its shells; oak would be named, with why', () => {

@@ -96,6 +96,8 @@ export const thingFields = {
   count,
   bank: stockId,
   front: few,
+  /** Of several columns, from the left; the first where none is said. */
+  column: few,
   ...placedFields,
   gone: flag,
 };

@@ -9,6 +9,11 @@ export const putUpFields = {
   cleatThick: length,
   cleatWide: length,
   washers: flag,
+  /** What lies between that and what the screws bite: wall board, a back. */
+  cover: length,
+  /** How thick solid sheathing is. */
+  into: length,
+  gauge: oneOf('6', '8', '10'),
   /** What it is finished with, and how many days that cures before anything goes in. */
   finish: text(120),
   cureDays: count,

@@ -5,13 +5,15 @@ import { liftFields, shelfFields, solidFields, yearFields } from './loads-fields
 import { children, named, pick, type Tree } from './tree';
 
 /**
- * Things of one kind, where they live now, and where they go: into a drawer (bank, and number from the top), or onto a
- * shelf or a tray (its part, and which piece). Not said where is undefined. Inches.
+ * Things of one kind, where they live now, and where they go: into a drawer (its bank, of several columns which from
+ * the left, and its number from the top), or onto a shelf or a tray (its part, and which piece). Not said where is
+ * undefined. Inches.
  */
 export type Lot = Thing & {
   readonly wide?: Length;
   readonly bank?: string;
   readonly front?: number;
+  readonly column?: number;
   readonly part?: string;
   readonly piece?: number;
   /** Their middle from the left end of the shelf. */

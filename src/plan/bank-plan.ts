@@ -40,8 +40,20 @@ export const thickIn =
   (stock: BankStock): Length | undefined =>
     stuff.find((s) => s.id === stockOfBank(bank, stock))?.thickness;
 
-export const thingsIn = (job: Job, bank: string, no?: number): readonly Lot[] =>
-  job.things.filter((t) => t.bank === bank && (no === undefined || t.front === no));
+/** A drawer of a bank: its number from the top, its column from the left. */
+type DrawerAt = { readonly no: number; readonly column: number };
+
+/** What goes into a bank, or into one drawer of it; what says no column goes into the first. */
+export const thingsIn = (job: Job, bank: string, at?: DrawerAt): readonly Lot[] =>
+  job.things.filter(
+    (t) => t.bank === bank && (at === undefined || (t.front === at.no && (t.column ?? 1) === at.column)),
+  );
+
+/** Whether the drawer a thing goes into is there: banks get fewer drawers, and fewer columns. */
+export function hasDrawer(job: Pick<Job, 'banks'>, { bank, front, column = 1 }: Lot): boolean {
+  const own = job.banks.find(({ id }) => id === bank);
+  return own !== undefined && front !== undefined && front <= own.count && column <= own.across;
+}
 
 /** Names of the stuffs that stand round what goes into a bank: those of its boxes and of the case it stands in. */
 export function stuffsRound(job: Job, bank: Bank): readonly string[] {

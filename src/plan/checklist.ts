@@ -6,6 +6,7 @@ import { backOf } from '../trade/fronts/bank';
 import { type CutTo, noLongerFit } from '../trade/setups/changes';
 import { type Blocked, blockedBy, type Card, cardsOf, type Doing } from '../trade/setups/checklist';
 import type { Operation } from '../trade/setups/operation';
+import { feetStandOf } from './feet-set';
 import type { Plan } from './plan';
 
 /** The checklist for the screen: cards in order, and what is ticked, blocked and still wanted. */
@@ -34,6 +35,7 @@ export function checklistOf(plan: Plan, { ticks }: Folded): Checklist {
       done: (op) => ticks.has(op),
       let: (op) => plan.job.let[op] !== undefined,
       measured: (stock) => measured.has(stock),
+      feet: (id) => feetStandOf(plan.job, id, ticks),
     },
     cutTo: (op) => {
       const tick = ticks.get(op);

@@ -2,6 +2,7 @@ import type { Job } from '../job/job';
 import type { Lot } from '../job/loads';
 import type { Part } from '../trade/carcass/part';
 import type { CopyName, DrawerPlace, PartName } from '../trade/carcass/part-name';
+import { hasDrawer, thingsIn } from './bank-plan';
 import type { Plan } from './plan';
 
 /** A label: the drawer, or the shelf or tray, and what lives in it. */
@@ -21,8 +22,9 @@ export function labelsOf(plan: Pick<Plan, 'job' | 'banks' | 'parts'>): readonly 
     const labels = fronts.ok
       ? fronts.value.columns.flatMap((column) =>
           column.heights.map((_, k): Label => {
-            const place = { no: k + 1, ...(several ? { column: column.no } : {}) };
-            return { on: 'drawer', place, things: thingsOf(job, bank.id, k + 1) };
+            const no = k + 1;
+            const place = { no, ...(several ? { column: column.no } : {}) };
+            return { on: 'drawer', place, things: thingsIn(job, bank.id, { no, column: column.no }) };
           }),
         )
       : [];
@@ -34,9 +36,6 @@ export function labelsOf(plan: Pick<Plan, 'job' | 'banks' | 'parts'>): readonly 
   });
   return [...banks, ...cases].filter(({ labels }) => labels.length > 0);
 }
-
-const thingsOf = (job: Job, bank: string, no: number): readonly Lot[] =>
-  job.things.filter((thing) => thing.bank === bank && thing.front === no);
 
 /** Every tray, whatever lies on it; of shelves those something goes onto. */
 function onPart(job: Job, part: Part): readonly Label[] {
@@ -50,5 +49,5 @@ function onPart(job: Job, part: Part): readonly Label[] {
 }
 
 /** What goes nowhere yet: it has no label. */
-export const withoutPlace = ({ things }: Pick<Job, 'things'>): readonly Lot[] =>
-  things.filter((thing) => thing.part === undefined && thing.bank === undefined);
+export const withoutPlace = (job: Pick<Job, 'things' | 'banks'>): readonly Lot[] =>
+  job.things.filter((thing) => thing.part === undefined && !hasDrawer(job, thing));

@@ -1,11 +1,15 @@
+import type { Change } from '../job/entry';
 import { usualIn } from '../job/in-units';
 import type { Job } from '../job/job';
+import type { Folded } from '../job/log';
 import { type FootRead, footId, type Stand, standIn } from '../job/room';
-import { isPositive, type Length } from '../length/length';
+import { equals, isPositive, type Length } from '../length/length';
 import type { Result } from '../length/result';
 import { type FeetError, type FootPlace, type LevelFeet, levelFeet } from '../trade/room/feet';
 import { type FeetSet, feetSet, type TravelError } from '../trade/room/travel';
 import { type WedgeError, wedgeIn } from '../trade/room/wedge';
+import { feetPlaces, footStep } from './feet-set';
+import { jobWith } from './job-with';
 
 /** What is still to be said of feet that screw. */
 export type FootAsk = 'footShort' | 'footLong' | 'footHigh';
@@ -25,18 +29,6 @@ export type LevelPlan = {
   /** By foot: how far a wedge goes in. */
   readonly wedges: Readonly<Record<string, Result<Length, WedgeError>>>;
 };
-
-const usualFeet = 2;
-
-/** Feet in a row, from the left: two unless more are said. */
-export const feetAcross = ({ across = usualFeet }: Stand): number => Math.min(9, Math.max(1, across));
-
-function placesOf(stand: Stand): readonly FootPlace[] {
-  const rows = ['front', ...(stand.middleRow ? (['middle'] as const) : []), 'back'] as const;
-  return rows.flatMap((row) =>
-    Array.from({ length: feetAcross(stand) }, (_, k): FootPlace => ({ row, number: k + 1 })),
-  );
-}
 
 function wedgesOf({ wedgeThin, wedgeThick, wedgeLong }: Stand, { shims }: LevelFeet): LevelPlan['wedges'] {
   if (!wedgeThin || !wedgeThick || !wedgeLong) return {};
@@ -62,7 +54,7 @@ function setsOf(stand: Stand, levelled: LevelFeet): LevelPlan['sets'] {
  */
 export function levelPlanOf(job: Job, id: string): LevelPlan {
   const stand = standIn(job, id);
-  const places = placesOf(stand);
+  const places = feetPlaces(stand);
   const read = places.flatMap((place) => stand.feet.find((foot) => footId(foot) === footId(place)) ?? []);
   const missing = places.length - read.length;
   const asks = (['footShort', 'footLong', 'footHigh'] as const).filter((field) => !stand[field]);
@@ -79,5 +71,29 @@ export function levelPlanOf(job: Job, id: string): LevelPlan {
   };
 }
 
-/** The step of one foot of a case, as a tick keeps it. @example footStep('c1', 'front2') */
-export const footStep = (id: string, foot: string): string => `cut/${id}~bench/foot~${foot}/1`;
+/** What a foot is set to, by foot: how long one that screws stands, else its shim. Inches. */
+export function footFigures({ found, sets }: LevelPlan): ReadonlyMap<string, Length> {
+  const feet = found?.ok ? found.value.shims : [];
+  const long = sets?.ok ? sets.value.feet : [];
+  return new Map(
+    feet.map((foot) => {
+      const key = footId(foot);
+      return [key, long.find((each) => footId(each) === key)?.set ?? foot.shim];
+    }),
+  );
+}
+
+/** A reading that gives feet another figure takes their ticks back with it: they are not set to that yet. */
+export function unsetBy(
+  folded: Folded,
+  at: { readonly job: Job; readonly id: string },
+  changes: readonly Change[],
+): readonly Change[] {
+  const was = footFigures(levelPlanOf(at.job, at.id));
+  const now = footFigures(levelPlanOf(jobWith(folded, at.job.id, changes), at.id));
+  return [...was].flatMap(([foot, figure]): readonly Change[] => {
+    const op = footStep(at.id, foot);
+    const own = now.get(foot);
+    return folded.ticks.has(op) && !(own && equals(own, figure)) ? [{ kind: 'untick', op }] : [];
+  });
+}

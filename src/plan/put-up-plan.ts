@@ -7,6 +7,7 @@ import { usualOf } from '../trade/carcass/usual';
 import { anchorCard } from '../trade/install/anchor';
 import { installId } from '../trade/setups/install-steps';
 import type { Plan } from './plan';
+import { type WallPlan, wallPlanOf } from './stud-plan';
 
 /** How long a finish is let cure where nobody says. Common practice, no source: its maker's word comes first. */
 export const usualCure = 7;
@@ -26,6 +27,25 @@ export function usualCleat(
   };
 }
 
+/** What the anchors of a case go through, as said, else as the case has it. Inches. */
+export function cleatOf(plan: Pick<Plan, 'job' | 'stuff'>, place: string): ReturnType<typeof usualCleat> {
+  const own = putUpOf(plan.job, place);
+  const usual = usualCleat(plan, place);
+  return { thick: own.cleatThick ?? usual.thick, wide: own.cleatWide ?? usual.wide };
+}
+
+/** Places of the wall that take a screw; nothing while the wall is not read, or it is solid. */
+export function placesOnWall(job: Job, place: string): WallPlan['found'] {
+  return putUpOf(job, place).wall === 'sheathing' ? undefined : wallPlanOf(job).found;
+}
+
+/** How many fixings: as said, else one at each stud behind the cleat where one case alone stands at the wall. */
+export function fixingsOf(job: Job, place: string): number | undefined {
+  const own = putUpOf(job, place).fixings;
+  const found = job.cases.length === 1 ? placesOnWall(job, place) : undefined;
+  return own ?? (found?.ok ? found.value.fix.length : undefined);
+}
+
 /** The anchor card of a case; nothing while nobody knows how high it is. */
 export function anchorOf(plan: Pick<Plan, 'job' | 'stuff' | 'worked'>, place: string) {
   const found = plan.worked.get(place);
@@ -34,12 +54,11 @@ export function anchorOf(plan: Pick<Plan, 'job' | 'stuff' | 'worked'>, place: st
     : plan.job.cases.find((c) => c.id === place)?.height;
   if (!high || !isPositive(high)) return undefined;
   const own = putUpOf(plan.job, place);
-  const usual = usualCleat(plan, place);
-  const [thick, wide] = [own.cleatThick ?? usual.thick, own.cleatWide ?? usual.wide];
+  const { thick, wide } = cleatOf(plan, place);
   const card = anchorCard({
     high,
     wall: own.wall ?? 'framing',
-    fixings: own.fixings ?? 0,
+    fixings: fixingsOf(plan.job, place) ?? 0,
     washers: own.washers ?? false,
     ...(thick && wide ? { cleat: { thick, wide } } : {}),
   });

@@ -13,6 +13,7 @@ import { screwHoles } from '../trade/install/holes';
 import { type Schedule, type ScheduleError, screwSchedule } from '../trade/install/schedule';
 import { type Screw, type Slant, screwFor, usualBites, usualTipMargin } from '../trade/install/screw';
 import type { Plan } from './plan';
+import { cleatOf, fixingsOf, putUpOf } from './put-up-plan';
 
 type Bite = keyof typeof usualBites;
 
@@ -78,11 +79,31 @@ function usualScrews(plan: Pick<Plan, 'job' | 'stuff' | 'parts'>, screws: Screws
   const bite = screws.bite ?? kind.bite;
   const along = plan.parts.find((p) => p.of === of?.id && p.name.role === kind.along);
   return {
-    through: thick(kind.through),
+    through: screws.kind === 'cleat' && screws.of ? cleatOf(plan, screws.of).thick : thick(kind.through),
     into: thick(kind.into) ?? (bite === 'stud' ? framing : undefined),
     bite,
     run: along?.length.mark.value,
     leastBite: figureIn(usualIn(plan.job), usualBites[bite]),
+  };
+}
+
+/** A washer under the head, so thick. Common practice, no source. */
+export const usualWasher = inches(1n, 16n);
+
+/** The screws that hold a case to its wall, as its anchor card says them. */
+export function anchorScrews({ job }: Pick<Plan, 'job'>, place: string): Screws {
+  const { wall, cover, into, gauge, washers } = putUpOf(job, place);
+  const many = fixingsOf(job, place);
+  return {
+    id: `${place}~anchors`,
+    kind: 'cleat',
+    of: place,
+    bite: wall === 'sheathing' ? 'face' : 'stud',
+    ...(cover ? { cover } : {}),
+    ...(into && wall === 'sheathing' ? { into } : {}),
+    ...(gauge ? { gauge } : {}),
+    ...(washers ? { washer: usualWasher } : {}),
+    ...(many ? { many } : {}),
   };
 }
 
@@ -101,7 +122,7 @@ export function screwPlace(
   const through = screws.through ?? usual.through;
   const into = screws.into ?? usual.into;
   const stack = through && add(through, screws.cover ?? zero);
-  const isWall = usual.bite === 'stud' || screws.kind === 'cleat';
+  const isWall = usual.bite === 'stud';
   const row = rowOf(screws, usual);
   const screw =
     stack && into
@@ -145,9 +166,12 @@ function rowOf({ run, end, most, rows = 1 }: Screws, usual: UsualScrews): ScrewP
 export const screwsOf = (job: Pick<Job, 'screws'>, of: string): readonly Screws[] =>
   job.screws.filter((screws) => screws.of === of);
 
-/** What of the screws of a job is to buy: each place whose screw and count are known. */
+/**
+ * What of the screws of a job is to buy: the anchors of every case, and each place whose screw and count are known.
+ */
 export function screwsToBuy(plan: Plan, lengths: readonly Length[]): readonly ScrewSchedule[] {
-  return plan.job.screws.flatMap((screws): readonly ScrewSchedule[] => {
+  const anchors = plan.job.cases.map(({ id }) => anchorScrews(plan, id));
+  return [...anchors, ...plan.job.screws].flatMap((screws): readonly ScrewSchedule[] => {
     const of = plan.job.cases.find((c) => c.id === screws.of);
     const { screw, count } = screwPlace(plan, screws, lengths);
     if (!of || !screw?.pick || !count) return [];

@@ -70,7 +70,7 @@ export function weightsOf(plan: Plan, of: Case): CaseWeights {
   };
 }
 
-/** The drawers of a bank as its parts weigh; what goes into one of several columns stands in the first. */
+/** The drawers of a bank as its parts weigh, column by column, each with what goes into it. */
 function drawersOf(plan: Plan, bank: string): readonly DrawerLoad[] {
   const found = plan.banks.get(bank);
   if (!found?.drawers?.ok) return [];
@@ -83,8 +83,7 @@ function drawersOf(plan: Plan, bank: string): readonly DrawerLoad[] {
     const empty = total(
       pieces.flatMap((x) => (x.id.startsWith(id) && !/^\d/.test(x.id.slice(id.length)) ? [x.all] : [])),
     );
-    const { contents, unweighed } =
-      column === 1 ? loadOf(thingsIn(plan.job, bank, no)) : { contents: none, unweighed: 0 };
+    const { contents, unweighed } = loadOf(thingsIn(plan.job, bank, { no, column }));
     const full = empty.add(contents) as Ratio;
     return {
       id,

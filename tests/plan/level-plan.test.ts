@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { Change } from '../../src/job/entry';
 import { footId } from '../../src/job/room';
 import { editFoot, editStand } from '../../src/job/room-edits';
-import { footStep, levelPlanOf } from '../../src/plan/level-plan';
+import { footFigures, levelPlanOf } from '../../src/plan/level-plan';
 import { l } from '../length/write-figures';
 import { spelled } from '../trade/room/sample';
 import { worked } from './job-of';
@@ -55,8 +55,7 @@ test('feet that screw ask for their travel, and stand at 1 3/16, 1, 1 5/16, 1 1/
     '1 1/16',
   ]);
   expect(wedges).toEqual({});
-});
-
-test('the step of a foot is spelled as a tick keeps it', () => {
-  expect(footStep('case', 'front1')).toBe('cut/case~bench/foot~front1/1');
+  const figures = footFigures(levelOf([...screw, ...said]));
+  expect(spelled([...figures.values()])).toEqual(['1 3/16', '1', '1 5/16', '1 1/16']);
+  expect(spelled([...footFigures(levelOf(feet)).values()])).toEqual(['3/16', '0', '5/16', '1/16']);
 });

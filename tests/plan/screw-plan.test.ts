@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { editBank, editCase, editScrews, editStock } from '../../src/job/edits';
+import { editBank, editCase, editPutUp, editScrews, editStock } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
+import { editRoom } from '../../src/job/room-edits';
 import { buyView } from '../../src/plan/buying';
-import { gaugeOf, screwPlace, screwsOf, screwsToBuy } from '../../src/plan/screw-plan';
+import { anchorScrews, gaugeOf, screwPlace, screwsOf, screwsToBuy } from '../../src/plan/screw-plan';
 import { l, w } from '../trade/grooves/sample';
 import { worked } from './job-of';
 
@@ -87,6 +88,52 @@ describe('screwPlace', () => {
     const { place } = placed({ kind: 'case', run: l('66'), end: l('1'), most: l('1/4') });
     expect(place.row?.ok === false && place.row.error).toMatchObject({ code: 'too-many', most: 200 });
     expect(place.count).toBeUndefined();
+  });
+});
+
+describe('anchorScrews', () => {
+  const card = (own: Parameters<typeof editPutUp>[1], ...more: readonly Change[]) => {
+    const { plan } = worked([...decided, ...editPutUp('c1', own), ...more]);
+    return { plan, place: screwPlace(plan, anchorScrews(plan, 'c1'), shelf) };
+  };
+  /** Example 7 of room without its pipe: studs at 12, 28 and 44 behind a cleat from 2 to 58. */
+  const wall = editRoom({ found: l('11 1/4'), spacing: l('16'), cleatFrom: l('2'), cleatTo: l('58') });
+
+  test('through cleat and board into framing; with a washer the tip is 1/16 less deep', () => {
+    // 3/4 + 1/2 + 1 1/4 = 2 1/2 at least; a washer of 1/16 makes it 2 9/16, so 3
+    const said = { fixings: 3, cover: l('1/2') };
+    expect(w(card(said).place.screw?.pick)).toBe('2 1/2');
+    const washers = card({ ...said, washers: true }).place.screw;
+    expect([w(washers?.least), w(washers?.pick)]).toEqual(['2 9/16', '3']);
+  });
+
+  test('what is said of the cleat on the card is what another cleat goes by as well', () => {
+    const { plan } = card({ cleatThick: l('1 1/2') }, ...editScrews('x', { of: 'c1', kind: 'cleat' }));
+    const [other] = screwsOf(plan.job, 'c1');
+    expect(other && w(screwPlace(plan, other, shelf).stack)).toBe('1 1/2');
+  });
+
+  test('one fixing at each stud of the wall until another number is said', () => {
+    expect(card({}, ...wall).place.count).toBe(3);
+    expect(card({ fixings: 4 }, ...wall).place.count).toBe(4);
+    expect(card({}).place.count).toBeUndefined();
+    expect(card({}, ...wall, ...editCase('c2', { name: 'Another' })).place.count).toBeUndefined();
+  });
+
+  test('solid sheathing is asked for its thickness, and the screw stays inside it', () => {
+    expect(card({ wall: 'sheathing' }).place.missing).toEqual(['into']);
+    // through 3/4 into 3/4: 3/4 + 3/8 = 1 1/8 to 3/4 + 3/4 - 1/8 = 1 3/8: the longest is 1 1/4
+    expect(w(card({ wall: 'sheathing', into: l('3/4') }).place.screw?.pick)).toBe('1 1/4');
+  });
+
+  test('they are on the list To buy, beside another cleat', () => {
+    const other = editScrews('x', { of: 'c1', kind: 'cleat', name: 'Upper cleat', many: 2 });
+    const { plan } = card({ fixings: 3 }, ...other);
+    expect(screwsToBuy(plan, shelf).map(({ bank, each, long }) => [bank, each, w(long)])).toEqual([
+      ['Cabinet', 3, '2'],
+      ['Upper cleat', 2, '2'],
+    ]);
+    expect(screwsToBuy(card({}).plan, shelf)).toEqual([]);
   });
 });
 

@@ -13,9 +13,11 @@ import {
 } from '../../src/plan/weights-plan';
 import { newCase } from '../../src/trade/carcass/case';
 import { weighAll } from '../../src/trade/loads/weights';
+import { installId } from '../../src/trade/setups/install-steps';
 import { l } from '../length/write-figures';
 import { caseDecided } from './carried-cabinet-case';
 import { worked } from './job-of';
+import { twoColumns } from './two-columns';
 
 const tenth = (x: Ratio): string => x.valueOf().toFixed(1);
 const none = ratio(0n);
@@ -137,5 +139,49 @@ describe('drawers pulled out', () => {
 
   test('nothing to pull, nothing told', () => {
     expect(tippingOf(at([]))).toBeUndefined();
+  });
+});
+
+describe('two columns of drawers', () => {
+  const { job, plan } = worked(twoColumns);
+  const [c] = job.cases;
+  if (!c) throw new Error('case');
+  const found = weightsOf(plan, c);
+
+  test('each drawer has what goes into it: 3 of 2 pounds in the first column, 2 of 5 in the second', () => {
+    expect(found.drawers.map(({ id, column, things }) => [id, column, tenth(things)])).toEqual([
+      ['b~c1d1', 1, '0.0'],
+      ['b~c1d2', 1, '6.0'],
+      ['b~c2d1', 2, '0.0'],
+      ['b~c2d2', 2, '10.0'],
+    ]);
+    expect(found.drawers.every(({ empty, things, full }) => full.equals(empty.add(things)))).toBe(true);
+    const [, near, , far] = found.drawers;
+    // one case, one height of front: both boxes of a row weigh alike
+    expect(near && far && near.empty.equals(far.empty)).toBe(true);
+    expect(
+      far && [far.says.code, far.says.code !== 'rating-missing' && far.says.total.equals(far.full)],
+    ).toEqual(['within', true]);
+  });
+
+  test('all four come out to move it in, are lifted by themselves and pull together at the front', () => {
+    const steps = movingIn(plan, c);
+    const moved = (code: string) =>
+      steps.ok ? steps.value.flatMap((x) => (x.code === code ? [x.id] : [])) : [];
+    const ids = ['b~c1d1', 'b~c1d2', 'b~c2d1', 'b~c2d2'];
+    expect([moved('drawer-out'), moved('drawer-in')]).toEqual([ids, ids]);
+    const full = liftables(plan, found).filter(({ code }) => code === 'full-drawer');
+    expect(full.map(({ id }) => id)).toEqual(['full b~c1d2', 'full b~c2d2']);
+    const tips = tippingOf(found);
+    if (!tips?.all.ok || !tips.one.ok) throw new Error('tipping');
+    expect(tips.one.value.tipping.lt(tips.all.value.tipping)).toBe(true);
+  });
+
+  test('both columns are hung before it is carried in, and fitted and bored before it is finished', () => {
+    const waitsFor = (step: 'carry-in' | 'finish') => plan.byId.get(installId('c1', step))?.after ?? [];
+    for (const at of ['c1d1', 'c1d2', 'c2d1', 'c2d2']) {
+      expect(waitsFor('carry-in')).toContain(`cut/b~bench/hang/${at}`);
+      expect(waitsFor('finish')).toContain(`cut/b~bench/fronton/${at}`);
+    }
   });
 });

@@ -10,6 +10,9 @@ export const say = (contentsFirst: boolean): string =>
       : 'Turn on Contents first, and no front comes out lower than its things need.'
   }`;
 
+export const noDrawer = 'In no drawer';
+export const lost = 'These went into a drawer that is not there any more: say where they go.';
+
 /** What a drawer takes, behind a front so high. */
 export const room = (front: Length, most: { readonly tall: Length; readonly long: Length }): string =>
   `Front ${w(front)}: takes things up to ${w(most.tall)} tall and ${w(most.long)} long.`;

@@ -3,7 +3,7 @@ import { editThing } from '../../job/edits';
 import type { Job } from '../../job/job';
 import type { Lot } from '../../job/loads';
 import { inches, type Length, longest, type Ratio, ratio, zero } from '../../length/length';
-import { type BankPlan, stuffsRound, thingsIn } from '../../plan/bank-plan';
+import { type BankPlan, hasDrawer, stuffsRound, thingsIn } from '../../plan/bank-plan';
 import type { Plan } from '../../plan/plan';
 import { acidRound } from '../../trade/boxes/acid';
 import { loadOf, loadSays, tallestIn, whatDoesNotFit } from '../../trade/boxes/contents';
@@ -52,12 +52,41 @@ export function ContentsScreen({ bench, id }: { readonly bench: Bench; readonly 
         <p class="pad-x empty-line">{words.say(bank.contentsFirst)}</p>
         <Caution bench={bench} code="load" />
         <Acids job={job} bank={bank} />
-        {frontNumbers(bank).map((no) => (
-          <InOne key={no} {...{ bench, job, found, no, open }} onOpen={setOpen} />
+        {drawersIn(bank).map((at) => (
+          <InOne key={`${at.column} ${at.no}`} {...{ bench, job, found, at, open }} onOpen={setOpen} />
         ))}
+        <NoDrawer {...{ bench, job, bank, open }} onOpen={setOpen} />
       </main>
       <AskDock ask={open} tape={job.tape} act={bench.act} onClose={() => setOpen(undefined)} />
     </>
+  );
+}
+
+type At = { readonly no: number; readonly column: number };
+
+const drawersIn = (bank: Bank): readonly At[] =>
+  Array.from({ length: bank.across }, (_, k) => k + 1).flatMap((column) =>
+    frontNumbers(bank).map((no) => ({ no, column })),
+  );
+
+type NoDrawerProps = Pick<InOneProps, 'bench' | 'job' | 'open' | 'onOpen'> & { readonly bank: Bank };
+
+/** What went into a drawer there is no longer: it is not dropped. */
+function NoDrawer({ bench, job, bank, open, onOpen }: NoDrawerProps) {
+  const lost = thingsIn(job, bank.id).filter((thing) => !hasDrawer(job, thing));
+  if (lost.length === 0) return null;
+  return (
+    <section class="drawerrow" aria-label={words.noDrawer}>
+      <h2 class="sec">{words.noDrawer}</h2>
+      <p class="wrongline">{words.lost}</p>
+      {lost.map((thing) => (
+        <LotLine
+          key={thing.id}
+          {...{ bench, job, thing, open, onOpen }}
+          parts={bench.plan.value?.parts ?? []}
+        />
+      ))}
+    </section>
   );
 }
 
@@ -79,25 +108,33 @@ type InOneProps = {
   readonly bench: Pick<Bench, 'act' | 'newId' | 'plan'>;
   readonly job: Job;
   readonly found: BankPlan;
-  readonly no: number;
+  readonly at: At;
   readonly open: Ask | undefined;
   readonly onOpen: (ask: Ask) => void;
 };
 
-function InOne({ bench, job, found, no, open, onOpen }: InOneProps) {
+function InOne({ bench, job, found, at, open, onOpen }: InOneProps) {
   const { bank } = found;
+  const { no, column } = at;
+  const name = drawerName(no, bank.across > 1 ? column : undefined);
   const worked = found.drawers?.ok ? found.drawers.value : undefined;
-  const drawer = worked?.drawers.find((d) => d.no === no);
-  const things = thingsIn(job, bank.id, no);
+  const drawer = worked?.drawers.find((d) => d.no === no && d.column === column);
+  const things = thingsIn(job, bank.id, at);
   const add = () =>
     void bench.act(
       lot.added,
-      editThing(bench.newId(), { bank: bank.id, front: no, count: 1, name: lot.thing }),
+      editThing(bench.newId(), {
+        bank: bank.id,
+        front: no,
+        ...(bank.across > 1 ? { column } : {}),
+        count: 1,
+        name: lot.thing,
+      }),
     );
   return (
-    <section class="drawerrow" aria-label={drawerName(no)}>
+    <section class="drawerrow" aria-label={name}>
       <div class="sechead bare">
-        <h2 class="sec">{drawerName(no)}</h2>
+        <h2 class="sec">{name}</h2>
         <button type="button" class="chip" onClick={add}>
           <Icon name="plus" /> {lot.addThing}
         </button>

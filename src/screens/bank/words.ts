@@ -32,7 +32,8 @@ export const change = 'Change';
 export const worthALook = 'Worth a look';
 export const openingMeasured = 'Opening, as measured';
 export const column = (no: number): string => `Column ${no}`;
-export const drawer = (no: number): string => `Drawer ${no}`;
+export const drawer = (no: number, of?: number): string =>
+  of === undefined ? `Drawer ${no}` : `Drawer ${no}, column ${of}`;
 
 export const notInJob = 'These drawers are not in the job.';
 export const removeThese = 'Remove these drawers';

@@ -6,6 +6,7 @@ import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
 import { placingOf } from '../../trade/setups/placing';
 import type { Setup } from '../../trade/setups/setup';
+import { feetSet } from '../shared/block-words';
 import { counted } from '../shared/counted';
 import { buildWords, fromAbove, onWords, whatWords, whichWords } from '../shared/cut-words';
 import { cutterNamed } from '../shared/machines/groove-words';
@@ -86,7 +87,9 @@ export function cardSays(list: Checklist, card: Card): string {
   const { tape } = list.plan.job;
   const lies = placingShort(card.operations.map((op) => ({ name: op.name, placing: placingOf(op) })));
   const [first] = card.operations;
-  const says = lies || (first ? whatWords(first, tape) : '');
+  const feet = first?.what === 'level' ? list.doing.feet?.(first.part.replace(/~bench$/, '')) : undefined;
+  const what = lies || (first ? whatWords(first, tape) : '');
+  const says = feet ? `${what} · ${feetSet(feet)}` : what;
   return card.operations.some((op) => blocks(list, op).length > 0) ? `${says} · blocked` : says;
 }
 

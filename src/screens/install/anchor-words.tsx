@@ -2,6 +2,7 @@ import type { ComponentChildren as Blank } from 'preact';
 import { inches, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { anchorOf } from '../../plan/put-up-plan';
+import { usualWasher } from '../../plan/screw-plan';
 import { counted } from '../shared/counted';
 import { exactly as w } from '../shared/exact-words';
 
@@ -19,13 +20,44 @@ export const fixings = 'How many fixings';
 export const thick = 'What they go through at the back, how thick';
 export const wide = 'How wide that is';
 export const washers = 'Washers';
-export const washerWords = { yes: 'a washer under each head', no: 'no washers' } as const;
+export const washerWords = {
+  yes: { label: 'a washer under each head', hint: `${w(usualWasher)} is counted for it` },
+  no: { label: 'no washers' },
+} as const;
+export const cover = 'Wall board, back or other stuff between';
+export const into = 'How thick the sheathing is';
+export const gauge = 'Number of the screws';
 
 export const sentence = (b: Readonly<Record<'wall' | 'fixings' | 'thick' | 'wide' | 'washers', Blank>>) => (
   <>
     The wall is {b.wall}. {b.fixings} fixings through a cleat {b.thick} thick and {b.wide} wide, {b.washers}.
   </>
 );
+
+export const between = (b: Readonly<Record<'cover' | 'gauge' | 'into', Blank>>) => (
+  <>
+    Between it and what they bite {b.cover} more; number {b.gauge}.
+    {b.into !== undefined && <> The sheathing is {b.into} thick.</>}
+  </>
+);
+
+export const missing = {
+  through: 'Say how thick what they go through is.',
+  into: 'Say how thick the sheathing is.',
+} as const;
+
+/** Where the cleat stands, and where along it a screw holds; all of it is read on the page of the wall. */
+export function atWall(
+  from: Length | undefined,
+  to: Length | undefined,
+  at: readonly string[] | undefined,
+): string {
+  const stands = from && to ? `It goes from ${w(from)} to ${w(to)} along the wall.` : '';
+  if (at === undefined) return stands || 'Where it goes along the wall is not said yet.';
+  if (at.length === 0) return `${stands} No stud behind it takes a screw.`;
+  return `${stands} ${counted(at.length, 'stud takes', 'studs take')} a screw: at ${at.join(', ')}.`;
+}
+export const toWall = 'The wall: studs, cleat, pipes';
 
 export const notHigh = 'Say how high the case is, and its anchor card stands here.';
 

@@ -1,13 +1,20 @@
-import { editPutUp } from '../../job/edits';
 import { roomIn } from '../../job/room';
+import { writeMark } from '../../length/write';
 import type { Plan } from '../../plan/plan';
-import { anchorOf, putUpOf, usualCleat } from '../../plan/put-up-plan';
+import { anchorOf, placesOnWall } from '../../plan/put-up-plan';
+import { anchorScrews, screwPlace } from '../../plan/screw-plan';
+import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
+import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
+import { listsOf } from '../shared/shop-lists';
 import '../shared/rows.css';
+import { anchorAsks } from './anchor-asks';
 import * as words from './anchor-words';
+import { Found } from './found';
 
 type AnchorProps = {
+  readonly bench: Pick<Bench, 'go' | 'settings'>;
   readonly plan: Plan;
   readonly place: string;
   readonly open: Ask | undefined;
@@ -15,10 +22,12 @@ type AnchorProps = {
 };
 
 /** The anchor card of a case: what always holds, what is lacking, and where nothing may be fastened. */
-export function Anchor({ plan, place, open, onOpen }: AnchorProps) {
+export function Anchor({ bench, plan, place, open, onOpen }: AnchorProps) {
   const card = anchorOf(plan, place);
   const blank = (ask: Ask) => <AskBlank {...{ ask, open, onOpen }} />;
-  const asks = asksOf(plan, place);
+  const asks = anchorAsks(plan, place);
+  const screws = anchorScrews(plan, place);
+  const { zones } = roomIn(plan.job);
   return (
     <section aria-label={words.anchors}>
       <h2 class="sec pad-x">{words.anchors}</h2>
@@ -29,8 +38,19 @@ export function Anchor({ plan, place, open, onOpen }: AnchorProps) {
           thick: blank(asks.thick),
           wide: blank(asks.wide),
           washers: blank(asks.washers),
+        })}{' '}
+        {words.between({
+          cover: blank(asks.cover),
+          gauge: blank(asks.gauge),
+          into: screws.bite === 'face' ? blank(asks.into) : undefined,
         })}
       </p>
+      <Found
+        place={screwPlace(plan, screws, listsOf(bench.settings.value).screws)}
+        tape={plan.job.tape}
+        missing={words.missing}
+      />
+      <AtWall {...{ bench, plan, place }} />
       <div class="pad-x">
         {!card && <p class="note">{words.notHigh}</p>}
         {card?.lacks.map((x) => (
@@ -44,55 +64,30 @@ export function Anchor({ plan, place, open, onOpen }: AnchorProps) {
             <li key={x.code}>{words.fact(x)}</li>
           ))}
         </ul>
-        {roomIn(plan.job).zones.map(({ id, what, from, to }) => (
+        {zones.map(({ id, what, from, to }) => (
           <p key={id} class="lit">
             {words.zone(what, from, to)}
           </p>
         ))}
-        {roomIn(plan.job).zones.length === 0 && <p class="note">{words.noZones}</p>}
+        {zones.length === 0 && <p class="note">{words.noZones}</p>}
         <p class="note">{words.notReckoned}</p>
       </div>
     </section>
   );
 }
 
-function asksOf(plan: Plan, place: string) {
-  const own = putUpOf(plan.job, place);
-  const usual = usualCleat(plan, place);
-  const length = (title: string, field: 'cleatThick' | 'cleatWide', stands: typeof usual.thick): Ask => ({
-    as: 'length',
-    title,
-    kind: field === 'cleatThick' ? 'thickness' : 'place',
-    now: own[field],
-    usual: stands,
-    word: 'as planned',
-    save: (value) => editPutUp(place, { [field]: value }),
-  });
-  const wall: Ask = {
-    as: 'choice',
-    title: words.wall,
-    now: own.wall ?? 'framing',
-    choices: Object.entries(words.walls).map(([value, said]) => ({ value, ...said })),
-    save: (value) => editPutUp(place, { wall: value === 'sheathing' ? 'sheathing' : 'framing' }),
-  };
-  const fixings: Ask = {
-    as: 'count',
-    title: words.fixings,
-    now: own.fixings,
-    save: (value) => editPutUp(place, { fixings: value }),
-  };
-  const washers: Ask = {
-    as: 'choice',
-    title: words.washers,
-    now: own.washers ? 'yes' : 'no',
-    choices: Object.entries(words.washerWords).map(([value, label]) => ({ value, label })),
-    save: (value) => editPutUp(place, { washers: value === 'yes' }),
-  };
-  return {
-    wall,
-    fixings,
-    washers,
-    thick: length(words.thick, 'cleatThick', usual.thick),
-    wide: length(words.wide, 'cleatWide', usual.wide),
-  };
+/** Where the cleat stands along the wall, and which places take a screw: read and said on the page of the wall. */
+function AtWall({ bench, plan, place }: Pick<AnchorProps, 'bench' | 'plan' | 'place'>) {
+  const { cleatFrom, cleatTo } = roomIn(plan.job);
+  const found = placesOnWall(plan.job, place);
+  const { tape } = plan.job;
+  const at = found?.ok ? found.value.fix.map((mark) => writeMark(mark, tape)) : undefined;
+  return (
+    <div class="pad-x">
+      <p>{words.atWall(cleatFrom, cleatTo, at)}</p>
+      <p class="chips">
+        <Chip label={words.toWall} onTap={() => bench.go({ at: 'room', page: 'wall' })} />
+      </p>
+    </div>
+  );
 }

@@ -37,8 +37,6 @@ const choice = <K extends string>(
   save: (value) => editScrews(screws.id, { [field]: value }),
 });
 
-const gauges = { '6': '6', '8': '8', '10': '10' } as const;
-
 /** Every blank of some screws, by its name. */
 export const screwAsks = (
   screws: Screws,
@@ -57,7 +55,7 @@ export const screwAsks = (
   sunk: length(screws, 'sunk', usual),
   washer: length(screws, 'washer', usual),
   slant: choice(screws, 'slant', words.slants, screws.slant ?? '0'),
-  gauge: choice(screws, 'gauge', gauges, screws.gauge ?? '8'),
+  gauge: choice(screws, 'gauge', words.gauges, screws.gauge ?? '8'),
   wood: choice(screws, 'wood', words.woods, screws.wood ?? 'hard'),
   run: length(screws, 'run', usual),
   end: length(screws, 'end', usual),

@@ -20,7 +20,7 @@ export const removed = (name: string): string => `${name} taken out`;
 export const notInJob = 'This case is not in the job.';
 
 export const kindWords: Readonly<Record<ScrewKind, string>> = {
-  cleat: 'Cleat to the wall',
+  cleat: 'Another cleat to the wall',
   case: 'Case to its neighbour',
   top: 'Loose top',
   base: 'Base under the case',
@@ -64,6 +64,7 @@ export const slants = {
   '30': '30° off square',
   '45': '45° off square',
 };
+export const gauges = { '6': '6', '8': '8', '10': '10' } as const;
 export const woods = { soft: 'softwood', hard: 'hardwood or ply' } as const;
 
 type Blanks = Readonly<Record<keyof typeof asks, Blank>>;

@@ -1,15 +1,10 @@
 import { useState } from 'preact/hooks';
 import { editScrews } from '../../job/edits';
 import type { ScrewKind, Screws } from '../../job/install';
-import { figureIn } from '../../length/metric-figures';
-import { markAt } from '../../length/tape';
-import { writeMark } from '../../length/write';
 import type { Plan } from '../../plan/plan';
-import { type ScrewPlace, screwPlace, screwsOf } from '../../plan/screw-plan';
-import { usualTipMargin } from '../../trade/install/screw';
+import { screwPlace, screwsOf } from '../../plan/screw-plan';
 import { Bar } from '../../ui/bar';
 import { Chip } from '../../ui/button';
-import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
@@ -19,6 +14,7 @@ import { Acts, Sentence } from '../shared/sentence';
 import { listsOf } from '../shared/shop-lists';
 import { UndoButton } from '../shared/undo-button';
 import { Anchor } from './anchor';
+import { Found } from './found';
 import { screwAsks } from './screw-asks';
 import * as words from './screw-words';
 
@@ -27,8 +23,9 @@ export function ScrewsScreen({ bench, id }: { readonly bench: Bench; readonly id
   const [open, setOpen] = useState<Ask>();
   const plan = bench.plan.value;
   const found = plan?.job.cases.find((c) => c.id === id);
-  const leave = { label: words.toCase, word: true, onTap: () => bench.go({ at: 'case', id }) };
-  if (!plan || !found) return <GonePage title={words.title} says={words.notInJob} leave={leave} />;
+  const leave = { label: words.toCase, onTap: () => bench.go({ at: 'case', id }) };
+  if (!plan || !found)
+    return <GonePage title={words.title} says={words.notInJob} leave={{ ...leave, word: true }} />;
   const screws = screwsOf(plan.job, id);
   return (
     <>
@@ -37,7 +34,7 @@ export function ScrewsScreen({ bench, id }: { readonly bench: Bench; readonly id
       </Bar>
       <main class={open ? 'page docked' : 'page'}>
         <Caution bench={bench} code="level" />
-        <Anchor {...{ plan, place: id, open }} onOpen={setOpen} />
+        <Anchor {...{ bench, plan, place: id, open }} onOpen={setOpen} />
         <h2 class="sec pad-x">{words.screws}</h2>
         {screws.length === 0 && <p class="pad-x empty-line">{words.none}</p>}
         {screws.map((own) => (
@@ -97,37 +94,7 @@ function One({ bench, plan, screws, open, onOpen }: OneProps) {
           />
         </Acts>
       </Sentence>
-      <Found place={place} plan={plan} />
+      <Found place={place} tape={plan.job.tape} missing={words.missing} />
     </>
-  );
-}
-
-const Wrong = ({ says }: { readonly says: string }) => (
-  <p class="wrongline">
-    <Icon name="warn" />
-    {says}
-  </p>
-);
-
-/** The screw, its row and its holes; or what keeps them from being said. */
-function Found({ place, plan }: { readonly place: ScrewPlace; readonly plan: Plan }) {
-  const { screw, row, missing, holes, count, isWall, units, screws } = place;
-  const { tape } = plan.job;
-  const at = row?.ok ? row.value.marks.map((x) => writeMark(markAt(x, tape), tape)) : [];
-  return (
-    <div class="pad-x">
-      {missing.map((blank) => (
-        <p key={blank} class="note">
-          {words.missing[blank]}
-        </p>
-      ))}
-      {screw?.pick && <p>{words.takes(screw, figureIn(units, usualTipMargin), isWall)}</p>}
-      {screw?.fails && <Wrong says={words.fails(screw, place)} />}
-      {screw?.deep && <p class="lit">{words.deep(screw.deep)}</p>}
-      {row?.ok && <p>{words.row(row.value, at, screws.rows ?? 1)}</p>}
-      {row && !row.ok && <Wrong says={words.rowFails(row.error)} />}
-      {screw?.pick && <p class="s muted">{words.holes(holes)}</p>}
-      {screw?.pick && <p class="s muted">{words.many(count)}</p>}
-    </div>
   );
 }

@@ -1,26 +1,22 @@
 import type { Job } from '../../job/job';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
+import { LastNotes } from '../shared/last-notes';
+import { failed } from '../shared/last-notes-words';
 import * as words from './put-up-words';
 
-type PutUpProps = { readonly bench: Pick<Bench, 'shelf' | 'folded' | 'go'>; readonly job: Job };
+type PutUpProps = { readonly bench: Pick<Bench, 'shelf' | 'folded' | 'go' | 'act'>; readonly job: Job };
 
 /** What a job was begun with and ends with: notes of the job before while nothing is cut, labels, the look back. */
 export function PutUp({ bench, job }: PutUpProps) {
-  const before = bench.shelf.jobs.value.find(
-    (line) => line.id !== job.id && line.deleted === undefined && line.next,
-  );
-  const isNew = bench.folded.value.ticks.size === 0;
+  const { failed: said } = job.year;
   return (
     <>
-      {isNew && before?.next && (
-        <section class="pad-x" aria-label={words.fromLast(before.name)}>
-          <h2 class="sec">{words.fromLast(before.name)}</h2>
-          <ul class="problems">
-            {before.next.map((note) => (
-              <li key={note}>{note}</li>
-            ))}
-          </ul>
+      <LastNotes bench={bench} job={job} />
+      {said && bench.folded.value.ticks.size === 0 && (
+        <section class="pad-x" aria-label={failed}>
+          <h2 class="sec">{failed}</h2>
+          <p>{said}</p>
         </section>
       )}
       {job.cases.length + job.banks.length > 0 && (

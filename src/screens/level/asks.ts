@@ -1,6 +1,6 @@
 import type { Stand } from '../../job/room';
 import { editStand } from '../../job/room-edits';
-import { feetAcross } from '../../plan/level-plan';
+import { feetAcross } from '../../plan/feet-set';
 import type { Ask } from '../shared/ask';
 import * as words from './words';
 

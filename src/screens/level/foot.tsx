@@ -1,8 +1,9 @@
 import { tickOf } from '../../job/edits';
-import { checklistOf } from '../../plan/checklist';
+import { blocks, checklistOf } from '../../plan/checklist';
 import { offersOf } from '../../plan/offers';
 import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
+import type { Route } from '../routes';
 import { Caution } from '../shared/caution';
 import { heldWords } from '../shared/held-words';
 import { OneNumber } from '../shared/one-number';
@@ -39,7 +40,7 @@ export function FootByFoot({ bench, id, name, steps, step }: FootProps) {
   };
   const next = nextNotDone({ done, at });
   const label = now.figure ? words.itStands : words.level;
-  const held = now.figure ? undefined : heldAt(bench, now.op);
+  const held = now.figure ? undefined : heldAt(bench, id, now.op);
   const press = () => {
     if (!done[at] && held) held.go();
     else if (!done[at]) {
@@ -77,15 +78,18 @@ const Nothing = ({ onSee }: { readonly onSee: () => void }) => (
 );
 
 /** Why the step of the cuts may not be ticked yet, and the way to what comes first. */
-function heldAt({ plan, folded, go }: Pick<Bench, 'plan' | 'folded' | 'go'>, op: string) {
+function heldAt({ plan, folded, go }: Pick<Bench, 'plan' | 'folded' | 'go'>, of: string, op: string) {
   const made = plan.value;
   if (!made?.byId.has(op)) return undefined;
   const list = checklistOf(made, folded.value);
   const offer = offersOf(list)(op);
   if (offer.ok) return undefined;
   const card = list.cards.find((c) => c.operations.some(({ id }) => id === op));
+  const [first] = offer.error.by === 'what-comes-first' ? blocks(list, offer.error.op) : [];
+  const foot = first?.by === 'feet' ? first.next : undefined;
+  const toCard: Route = card ? { at: 'setup', id: card.id } : { at: 'cuts' };
   return {
     says: heldWords(list, offer.error),
-    go: () => go(card ? { at: 'setup', id: card.id } : { at: 'cuts' }),
+    go: () => (foot === undefined ? go(toCard) : go({ at: 'level', id: of, foot }, true)),
   };
 }

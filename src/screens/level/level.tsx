@@ -5,7 +5,8 @@ import { editFoot } from '../../job/room-edits';
 import { forDrawing, isZero } from '../../length/length';
 import { fineOf } from '../../length/tape';
 import { writeLength } from '../../length/write';
-import { feetAcross, type LevelPlan, levelPlanOf } from '../../plan/level-plan';
+import { feetAcross } from '../../plan/feet-set';
+import { type LevelPlan, levelPlanOf, unsetBy } from '../../plan/level-plan';
 import { outsideOf } from '../../plan/outside';
 import type { FootPlace } from '../../trade/room/feet';
 import { Bar } from '../../ui/bar';
@@ -122,7 +123,9 @@ function Feet({ bench, job, id, name, level, across }: FeetProps) {
       <AskDock
         ask={open}
         tape={job.tape}
-        act={(label, changes) => void bench.act(label, changes)}
+        act={(label, changes) =>
+          void bench.act(label, [...changes, ...unsetBy(bench.folded.value, { job, id }, changes)])
+        }
         onClose={() => setOpen(undefined)}
       />
     </>

@@ -2,7 +2,8 @@ import { footId } from '../../job/room';
 import { isZero, type Length, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { fineOf, markAt, type Tape } from '../../length/tape';
-import { footStep, type LevelPlan } from '../../plan/level-plan';
+import { footStep } from '../../plan/feet-set';
+import { footFigures, type LevelPlan } from '../../plan/level-plan';
 import { installId } from '../../trade/setups/install-steps';
 import { capital } from '../shared/capital';
 import * as words from './words';
@@ -33,13 +34,13 @@ export function levelSteps(
 ): readonly LevelStep[] {
   if (!level.found?.ok) return [];
   const { shims } = level.found.value;
-  const sets = level.sets?.ok ? level.sets.value.feet : [];
+  const figures = footFigures(level);
   const feet = shims.map((foot): LevelStep => {
     const key = footId(foot);
     const name = words.footName(foot, at.across);
-    const set = sets.find((each) => footId(each) === key)?.set;
+    const set = level.sets?.ok === true;
     const wedge = level.wedges[key];
-    const figure = set ?? foot.shim;
+    const figure = figures.get(key) ?? foot.shim;
     const high = isZero(foot.shim) && !set;
     return {
       id: key,

@@ -2,6 +2,7 @@ import { editJob, editShelf } from '../../job/edits';
 import type { Job } from '../../job/job';
 import { type Span, strip } from '../../plan/shelf-loads';
 import type { Ask } from '../shared/ask';
+import { failed } from '../shared/last-notes-words';
 import { partWord } from '../shared/part-words';
 import * as words from './words';
 
@@ -9,9 +10,10 @@ export const nameOf = ({ part }: Pick<Span, 'part'>): string => partWord(part.na
 
 export const failedAsk = ({ year }: Job): Ask => ({
   as: 'text',
-  title: words.failedAsk,
+  title: failed,
   now: year.failed ?? '',
-  save: (failed) => editJob({ failed: failed || undefined }),
+  most: 4000,
+  save: (said) => editJob({ failed: said || undefined }),
 });
 
 /** The strip on its front edge: of a stick of the job, or none. */

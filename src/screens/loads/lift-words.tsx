@@ -194,8 +194,9 @@ export const noDrawers = 'No drawers that work out stand in it: nothing to pull 
 // The tally of each drawer.
 
 export const tally = 'Load of each drawer';
-export const drawer = (no: number, column: number | undefined): string =>
-  column === undefined ? `Drawer ${no}` : `Drawer ${no}, column ${column}`;
+/** The column is named where its bank has several, the bank where there are several of those. */
+export const drawer = (no: number, column: number | undefined, bank?: string): string =>
+  `${bank === undefined ? 'Drawer' : `${bank || 'Drawers'}: drawer`} ${no}${column === undefined ? '' : `, column ${column}`}`;
 export const drawerSays = (at: {
   readonly full: Ratio;
   readonly things: Ratio;

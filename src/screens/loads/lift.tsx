@@ -50,7 +50,7 @@ export function LiftScreen({ bench, id }: { readonly bench: Bench; readonly id: 
             <Moving {...part} />
             <OneLift {...part} />
             <Tips {...part} />
-            <Tally drawers={own.drawers} />
+            <Tally plan={plan} drawers={own.drawers} />
           </>
         ) : (
           <p class="pad-x wrongline">{notWorked}</p>
@@ -129,6 +129,12 @@ function Moving({ plan, c, own }: Section) {
   );
 }
 
+/** What a drawer is called among others: two banks of a case each have a first. */
+function drawerName({ job }: Plan, { bank, no, column }: DrawerLoad, among: readonly DrawerLoad[]): string {
+  const several = among.some((other) => other.bank !== bank);
+  return words.drawer(no, column, several ? job.banks.find(({ id }) => id === bank)?.name : undefined);
+}
+
 /** What a case, a drawer or a part of the stack is called. */
 function nameIn(plan: Plan, c: Case, own: CaseWeights): (id: string) => string {
   const stack = stackOf(plan.job, c);
@@ -137,7 +143,7 @@ function nameIn(plan: Plan, c: Case, own: CaseWeights): (id: string) => string {
     if (found) return found.name || words.theCase;
     const all = stack.flatMap((x) => (x === c ? own.drawers : weightsOf(plan, x).drawers));
     const drawer = all.find((x) => x.id === id);
-    if (drawer) return words.drawer(drawer.no, drawer.column);
+    if (drawer) return drawerName(plan, drawer, all);
     const part = plan.parts.find((x) => x.id === id);
     return part ? words.allOf(partWord(part.name), part.copies) : words.hardware;
   };
@@ -148,7 +154,7 @@ function OneLift(part: Section) {
   const { plan, own, job } = part;
   const blank = blanksOf(part);
   const at = notesOf(part);
-  const loads = liftables(plan, own).map((x) => ({ ...x, name: nameOf(x, own) }));
+  const loads = liftables(plan, own).map((x) => ({ ...x, name: nameOf(plan, x, own) }));
   const load = loads.find((x) => x.id === (at.notes.what ?? 'case')) ?? loads[0];
   if (!load) return null;
   const found = liftOf(plan, at.notes, load.pounds);
@@ -178,7 +184,7 @@ function OneLift(part: Section) {
 
 type Load = ReturnType<typeof liftables>[number];
 
-function nameOf(load: Load, { drawers, parts }: CaseWeights): string {
+function nameOf(plan: Plan, load: Load, { drawers, parts }: CaseWeights): string {
   switch (load.code) {
     case 'case':
       return words.emptyCase;
@@ -190,7 +196,7 @@ function nameOf(load: Load, { drawers, parts }: CaseWeights): string {
     }
     default: {
       const drawer = drawers[load.drawer];
-      const name = drawer ? words.drawer(drawer.no, drawer.column) : words.hardware;
+      const name = drawer ? drawerName(plan, drawer, drawers) : words.hardware;
       return words.loaded(name, load.code === 'full-drawer');
     }
   }
@@ -245,18 +251,19 @@ function Tips({ own }: Section) {
 }
 
 /** The load of each drawer beside what its pair carries. */
-function Tally({ drawers }: { readonly drawers: readonly DrawerLoad[] }) {
+function Tally({ plan, drawers }: { readonly plan: Plan; readonly drawers: readonly DrawerLoad[] }) {
   if (drawers.length === 0) return null;
   return (
     <section class="drawerrow" aria-label={words.tally}>
       <h2 class="sec">{words.tally}</h2>
       <ul class="plainlist">
-        {drawers.map(({ id, no, column, full, things, unweighed: not, says }) => {
+        {drawers.map((drawer) => {
+          const { id, full, things, unweighed: not, says } = drawer;
           const share =
             says.code === 'rating-missing' ? undefined : Math.round(says.share.mul(ratio(100n)).valueOf());
           return (
             <li key={id} class="kv">
-              <span>{words.drawer(no, column)}</span>
+              <span>{drawerName(plan, drawer, drawers)}</span>
               <span class={says.code === 'over' || says.code === 'near' ? 'lit' : 's'}>
                 {words.drawerSays({ full, things, unweighed: not, share, code: says.code })}
               </span>

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Job } from '../../job/job';
+import { hasDrawer } from '../../plan/bank-plan';
 import { type Span, spansOf } from '../../plan/shelf-loads';
 import type { Case } from '../../trade/carcass/case';
 import { Bar } from '../../ui/bar';
@@ -9,6 +10,7 @@ import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { Caution } from '../shared/caution';
 import { GonePage } from '../shared/gone-page';
+import { LastNotes } from '../shared/last-notes';
 import { LotLine } from '../shared/lot-line';
 import { UndoButton } from '../shared/undo-button';
 import { failedAsk } from './asks';
@@ -41,6 +43,7 @@ export function LoadsScreen({ bench, id }: { readonly bench: Bench; readonly id:
         <p class="fillin">
           {words.failedLine(<AskBlank ask={failedAsk(job)} open={open} onOpen={setOpen} />)}
         </p>
+        <LastNotes bench={bench} job={job} />
         {found?.ok ? (
           spansOf(job, found.value).map((span) => (
             <ShelfSection key={span.part.id} {...{ bench, job, span, open }} onOpen={setOpen} />
@@ -78,7 +81,7 @@ function Unplaced({ bench, job, c, spans, open, onOpen }: UnplacedProps) {
   const isLost = (part: string) =>
     part.startsWith(`${c.id}~`) && !spans.some((span) => span.part.id === part);
   const lost = job.things.filter((t) => t.part !== undefined && isLost(t.part));
-  const unplaced = job.things.filter((t) => t.part === undefined && t.bank === undefined);
+  const unplaced = job.things.filter((t) => t.part === undefined && !hasDrawer(job, t));
   if (lost.length + unplaced.length === 0) return null;
   return (
     <section class="drawerrow" aria-label={words.unplaced}>

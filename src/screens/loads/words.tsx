@@ -5,6 +5,7 @@ import type { Ends } from '../../trade/loads/reactions';
 import type { SagCure } from '../../trade/loads/sag-cures';
 import type { Stuff } from '../../trade/loads/stuff';
 import { closely, exactly as w } from '../shared/exact-words';
+import { failed } from '../shared/last-notes-words';
 import { unweighed } from '../shared/lot-words';
 import { lb, tenths } from '../shared/pounds';
 import { stuffs } from '../shared/stuff-words';
@@ -20,8 +21,11 @@ export const estimate =
 
 // What failed last time.
 
-export const failedAsk = 'What failed last time';
-export const failedLine = (blank: Blank) => <>What failed last time: {blank}</>;
+export const failedLine = (blank: Blank) => (
+  <>
+    {failed}: {blank}
+  </>
+);
 
 // A shelf.
 

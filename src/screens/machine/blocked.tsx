@@ -7,7 +7,7 @@ import type { Operation } from '../../trade/setups/operation';
 import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
 import type { Route } from '../routes';
-import { blockWords, reasons } from '../shared/block-words';
+import { blockWords, reasonsFor } from '../shared/block-words';
 import { blocked } from '../shared/held-words';
 import * as words from './words';
 import './machine.css';
@@ -44,7 +44,7 @@ export function Blocked({ bench, list, op, unfolded = false }: BlockedProps) {
           blockWords(list, op)
         )}
       </p>
-      {isLet && !open && <Chip label={words.anyway} onTap={() => setAsked(true)} />}
+      {isLet && !open && <Chip label={words.anyway(op)} onTap={() => setAsked(true)} />}
       {isLet && open && <Ahead {...{ bench, op, waits }} />}
     </div>
   );
@@ -67,8 +67,8 @@ function Ahead({ bench, op, waits }: AheadProps) {
           }
         />
       )}
-      <p>{words.because}</p>
-      {reasons.map((why) => (
+      <p>{words.because(op)}</p>
+      {reasonsFor(op).map((why) => (
         <Chip
           key={why}
           label={why}
@@ -80,7 +80,7 @@ function Ahead({ bench, op, waits }: AheadProps) {
 }
 
 /** Where what blocks is done. */
-function wayTo(block: Block, list: Checklist, { groove }: Operation): Route | undefined {
+function wayTo(block: Block, list: Checklist, { groove, part }: Operation): Route | undefined {
   switch (block.by) {
     case 'stock':
       return { at: 'stock', id: block.stock };
@@ -88,6 +88,8 @@ function wayTo(block: Block, list: Checklist, { groove }: Operation): Route | un
       return { at: 'shop' };
     case 'opening':
       return { at: 'opening', id: block.bank.replace(/~back$/, '') };
+    case 'feet':
+      return { at: 'level', id: part.replace(/~bench$/, ''), foot: block.next ?? 'next' };
     case 'operation': {
       const card = list.cards.find((c) => c.operations.includes(block.op));
       return card && { at: 'setup', id: card.id };

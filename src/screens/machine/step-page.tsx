@@ -1,33 +1,73 @@
+import type { Job } from '../../job/job';
+import { standIn } from '../../job/room';
 import type { Operation } from '../../trade/setups/operation';
 import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
 import type { Route } from '../routes';
 import * as words from './step-words';
 
-/** Pages where the figures of a step of putting up stand. */
-function pagesOf({ what, part }: Operation): readonly { readonly label: string; readonly to: Route }[] {
-  const id = part.replace(/~bench$/, '');
+type Page = { readonly label: string; readonly to: Route };
+
+/** Pages of a case: a bank in a case that is none of the job's has none of them. */
+function ofCase(job: Job, id: string, what: Operation['what']): readonly Page[] {
+  if (!job.cases.some((c) => c.id === id)) return [];
   switch (what) {
+    case 'carry-in':
+      return [
+        { label: words.lift, to: { at: 'lift', id } },
+        { label: words.wayIn, to: { at: 'room', page: 'way' } },
+      ];
+    case 'level':
+      return [{ label: words.level, to: { at: 'level', id } }, ...scribed(job, id)];
     case 'anchor':
+      return [{ label: words.screws, to: { at: 'screws', id } }, ...scribed(job, id)];
     case 'check-again':
-      return [{ label: words.screws, to: { at: 'screws', id } }];
-    case 'cure':
-    case 'finish':
-      return [{ label: words.finish, to: { at: 'finish', id } }];
+      return [
+        { label: words.level, to: { at: 'level', id } },
+        { label: words.screws, to: { at: 'screws', id } },
+      ];
     case 'load':
       return [{ label: words.loads, to: { at: 'loads', id } }];
-    case 'label':
-      return [{ label: words.labels, to: { at: 'labels' } }];
-    case 'look-back':
-      return [{ label: words.lookBack, to: { at: 'lookback' } }];
     default:
       return [];
   }
 }
 
-export const StepPage = ({ go, op }: { readonly go: Bench['go']; readonly op: Operation }) => (
+/** A case that has an edge to scribe: a gap to a wall was read, or an overhang said. */
+function scribed(job: Job, id: string): readonly Page[] {
+  const { gaps, hangLeft, hangRight } = standIn(job, id);
+  const has = gaps.length > 0 || hangLeft !== undefined || hangRight !== undefined;
+  return has ? [{ label: words.scribe, to: { at: 'scribe', id } }] : [];
+}
+
+/** Pages where the figures of a step of putting up stand. */
+function pagesOf(job: Job, { what, part }: Operation): readonly Page[] {
+  const id = part.replace(/~bench$/, '');
+  switch (what) {
+    case 'cure':
+    case 'finish':
+      return [{ label: words.finish, to: { at: 'finish', id } }];
+    case 'load':
+      return [
+        ...ofCase(job, id, what),
+        ...job.banks
+          .filter((bank) => (bank.of ?? bank.id) === id)
+          .map((bank): Page => ({ label: words.inDrawers(bank.name), to: { at: 'contents', id: bank.id } })),
+      ];
+    case 'label':
+      return [{ label: words.labels, to: { at: 'labels' } }];
+    case 'look-back':
+      return [{ label: words.lookBack, to: { at: 'lookback' } }];
+    default:
+      return ofCase(job, id, what);
+  }
+}
+
+type StepProps = { readonly go: Bench['go']; readonly job: Job; readonly op: Operation };
+
+export const StepPage = ({ go, job, op }: StepProps) => (
   <>
-    {pagesOf(op).map(({ label, to }) => (
+    {pagesOf(job, op).map(({ label, to }) => (
       <Chip key={label} label={label} onTap={() => go(to)} />
     ))}
   </>

@@ -3,3 +3,8 @@ export const finish = 'How long it cures';
 export const labels = 'Labels';
 export const lookBack = 'Look back';
 export const loads = 'Loads';
+export const inDrawers = (bank: string): string => `In the drawers${bank ? `: ${bank}` : ''}`;
+export const lift = 'Weight and lifting';
+export const wayIn = 'The way in';
+export const level = 'Level and feet';
+export const scribe = 'Scribe';

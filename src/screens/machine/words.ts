@@ -10,6 +10,7 @@ import { type MachineId, machineAt } from '../../trade/machines/machines';
 import type { Tool } from '../../trade/machines/shop';
 import type { Card } from '../../trade/setups/checklist';
 import { isStep, type Operation } from '../../trade/setups/operation';
+import { isAtBench } from '../shared/block-words';
 import { capital } from '../shared/capital';
 import { buildWords, fromAbove, whatWords, whichWords } from '../shared/cut-words';
 import { exactly } from '../shared/exact-words';
@@ -65,8 +66,8 @@ const plainWhat = (op: Operation): string =>
   op.what === 'length' ? 'the length' : op.what === 'rip' ? 'the rip' : 'that cut';
 export const pieceTick = (op: Operation, tape: Tape): string =>
   `${workWord(op.name)}, ${whatWords(op, tape)}`;
-export const anyway = 'Cut it anyway';
-export const because = 'or cut it anyway, because';
+export const anyway = (op: Operation): string => (isAtBench(op) ? 'Go ahead anyway' : 'Cut it anyway');
+export const because = (op: Operation): string => `or ${anyway(op).toLowerCase()}, because`;
 /** That what comes first is done: said once for all that waits for it. */
 export const alreadyDone = (before: readonly Operation[]): string =>
   before.length === 1 && before[0]
@@ -74,7 +75,8 @@ export const alreadyDone = (before: readonly Operation[]): string =>
     : 'All that is done already';
 export const alreadyAct = (before: readonly Operation[]): string =>
   `Done already: ${before.length === 1 && before[0] ? workWord(before[0].name) : `${before.length} cuts`}`;
-export const aheadAct = (op: Operation): string => `Cut anyway: ${workWord(op.name)}`;
+export const aheadAct = (op: Operation): string =>
+  isAtBench(op) ? `${setupTitle(op)} all the same: ${workWord(op.name)}` : `Cut anyway: ${workWord(op.name)}`;
 export const cutAt = (was: Length, now: Length, tape: Tape): string =>
   `cut at ${writeLength(was, tape)}, but should now be ${writeLength(now, tape)}`;
 

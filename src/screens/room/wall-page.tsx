@@ -2,6 +2,7 @@ import type { Job } from '../../job/job';
 import type { Room, ZoneRead } from '../../job/room';
 import { editRoom, editZone } from '../../job/room-edits';
 import { forDrawing, type Length } from '../../length/length';
+import { cleatOf } from '../../plan/put-up-plan';
 import { type WallPlan, wallPlanOf } from '../../plan/stud-plan';
 import type { UsualRoom } from '../../trade/room/usual';
 import { Chip } from '../../ui/button';
@@ -65,8 +66,30 @@ export function WallPage({ bench, job, slip }: WallProps) {
         {words.cleatLine(blanks)}
         {wall.found && !wall.found.ok && <Wrong says={words.studErrorText(wall.found.error)} />}
       </Sentence>
+      <Held bench={bench} />
       <Zones {...slip} zones={wall.zones} />
       <Note says={words.promise} />
+    </>
+  );
+}
+
+/** What the screws go through, case by case: it is said on the anchor card, with the screws themselves. */
+function Held({ bench }: Pick<WallProps, 'bench'>) {
+  const plan = bench.plan.value;
+  const cases = plan?.job.cases ?? [];
+  return (
+    <>
+      {cases.map(({ id, name }) => {
+        const own = plan && cleatOf(plan, id);
+        return (
+          <p key={id} class="fillin run">
+            {words.through(cases.length > 1 ? name : '', own?.thick, own?.wide)}
+            <Acts>
+              <Chip label={words.toAnchors} onTap={() => bench.go({ at: 'screws', id })} />
+            </Acts>
+          </p>
+        );
+      })}
     </>
   );
 }

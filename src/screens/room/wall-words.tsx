@@ -38,6 +38,16 @@ export const cleatLine = (b: Blanks) => (
   </>
 );
 
+/** What the screws go through, as the anchor card has it. */
+export function through(name: string, thick: Length | undefined, wide: Length | undefined): string {
+  const cleat = name ? `The cleat of ${name}` : 'The cleat';
+  if (!thick && !wide)
+    return `How thick and how wide ${cleat.charAt(0).toLowerCase() + cleat.slice(1)} is stands with its screws.`;
+  const size = [...(thick ? [`${w(thick)} thick`] : []), ...(wide ? [`${w(wide)} wide`] : [])];
+  return `${cleat} is ${size.join(' and ')}.`;
+}
+export const toAnchors = 'Screws and anchors';
+
 export const zones = 'Not to be fastened into';
 export const addZone = 'A place';
 export const zoneAdded = 'A place not to be fastened into';

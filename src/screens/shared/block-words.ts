@@ -1,13 +1,33 @@
 import { blocks, type Checklist } from '../../plan/checklist';
-import type { Blocked } from '../../trade/setups/checklist';
-import { isStep, type Operation } from '../../trade/setups/operation';
+import type { Blocked, FeetStand } from '../../trade/setups/checklist';
+import { isStep, type Operation, type What } from '../../trade/setups/operation';
 import { whatWords } from './cut-words';
 import { shopFields } from './layout-words';
 import { workWord } from './part-words';
 import { setupTitle } from './setup-title';
 
-/** Why a blocked cut may go ahead: kept with it. */
-export const reasons = ['measured another way', 'cut over size, to be trimmed', 'I know what I’m doing'];
+const own = 'I know what I’m doing';
+const cutting = ['measured another way', 'cut over size, to be trimmed', own];
+const atBench = ['checked another way', 'this comes first here', own];
+/** What is put up and finished goes ahead for reasons of its own. */
+const puttingUp: Partial<Record<What, readonly string[]>> = {
+  'carry-in': ['the rest is made where it stands', 'it goes in in parts', own],
+  level: ['set by the level alone', 'it is levelled as one with its neighbour', own],
+  anchor: ['it must be held before it is levelled', 'it will be levelled at the anchors', own],
+  'check-again': ['only a look for now', own],
+  finish: ['finished before it goes in', 'what is left is not finished', own],
+  cure: ['cured by its maker’s word', 'nothing was finished', own],
+  load: ['it is held to the building another way', 'nothing was finished'],
+  label: ['labels go on early here', own],
+  'look-back': ['looked back at early', own],
+};
+
+/** Why a blocked cut or step may go ahead: kept with it. */
+export const reasonsFor = (op: Operation): readonly string[] =>
+  puttingUp[op.what] ?? (isAtBench(op) ? atBench : cutting);
+
+/** Nothing is cut at it: on the bench, or on a stick or a jig there. */
+export const isAtBench = ({ part }: Pick<Operation, 'part'>): boolean => part.endsWith('~bench');
 
 /** What an operation waits for; the empty word where for nothing. */
 export function blockWords(list: Checklist, op: Operation): string {
@@ -17,6 +37,9 @@ export function blockWords(list: Checklist, op: Operation): string {
   return more.length === 0 ? says : `${says} and ${more.length} more`;
 }
 
+/** How a case stands that was read foot by foot. @example feetSet({ set: 3, of: 4, next: 'back2' }) // '3 of 4 feet set' */
+export const feetSet = ({ set, of }: FeetStand): string => `${set} of ${of} feet set`;
+
 function oneBlock(list: Checklist, block: Blocked): string {
   switch (block.by) {
     case 'stock':
@@ -25,6 +48,8 @@ function oneBlock(list: Checklist, block: Blocked): string {
       return 'its grooves cannot be set out yet, see Marks';
     case 'shop':
       return `measure once for the shop: ${shopFields[block.field].toLowerCase()}`;
+    case 'feet':
+      return feetSet(block);
     case 'opening':
       return `its opening is not measured ${block.bank.endsWith('~back') ? 'front and back' : 'yet'}`;
     default:

@@ -60,12 +60,7 @@ export const thingGoes = (thing: Lot, { banks, cases }: Job, parts: readonly Par
   title: words.goes(thing),
   now: placeOf(thing),
   choices: [
-    ...banks.flatMap((bank) =>
-      Array.from({ length: bank.count }, (_, k) => ({
-        value: `drawer ${bank.id} ${k + 1}`,
-        label: words.drawerNo(bank.name || 'Drawers', k + 1),
-      })),
-    ),
+    ...banks.flatMap(drawersOf),
     ...parts.filter(holds).map((part) => {
       const name = partWord(part.name);
       const c = cases.find(({ id }) => id === part.of);
@@ -79,19 +74,32 @@ export const thingGoes = (thing: Lot, { banks, cases }: Job, parts: readonly Par
   save: (place) => editThing(thing.id, placed(place)),
 });
 
-const placeOf = ({ bank, front, part }: Lot): string =>
+/** The drawers of a bank, column by column. */
+const drawersOf = ({ id, name, count, across }: Job['banks'][number]) =>
+  Array.from({ length: across * count }, (_, k) => {
+    const [column, front] = [Math.floor(k / count) + 1, (k % count) + 1];
+    return {
+      value: drawerAt(id, front, column),
+      label: words.drawerNo(name || 'Drawers', front, across > 1 ? column : undefined),
+    };
+  });
+
+const drawerAt = (bank: string, front: number, column = 1): string => `drawer ${bank} ${front} ${column}`;
+
+const placeOf = ({ bank, front, column, part }: Lot): string =>
   part !== undefined
     ? `part ${part}`
     : bank !== undefined && front !== undefined
-      ? `drawer ${bank} ${front}`
+      ? drawerAt(bank, front, column)
       : '';
 
 /** A thing stands in one place: what the other held of it is taken away. */
 function placed(place: string) {
-  const none = { bank: undefined, front: undefined, part: undefined, piece: undefined, from: undefined };
-  const [what, id, no] = place.split(' ');
+  const drawer = { bank: undefined, front: undefined, column: undefined };
+  const none = { ...drawer, part: undefined, piece: undefined, from: undefined };
+  const [what, id, no, column] = place.split(' ');
   if (what === 'part') return { ...none, part: id };
-  return what === 'drawer' ? { ...none, bank: id, front: Number(no) } : none;
+  return what === 'drawer' ? { ...none, bank: id, front: Number(no), column: Number(column) } : none;
 }
 
 /** Which one of several alike. */

@@ -23,7 +23,8 @@ export const goes = (x: Named): string => `${nameOf(x)}: where they go`;
 export const which = (x: Named): string => `${nameOf(x)}: which one, from the bottom up`;
 export const what = ({ name }: Named): string => `What it is: ${name || 'a thing'}`;
 export const nowhere = 'nowhere yet';
-export const drawerNo = (bank: string, no: number): string => `${bank}: drawer ${no}`;
+export const drawerNo = (bank: string, no: number, column: number | undefined): string =>
+  `${bank}: drawer ${no}${column === undefined ? '' : `, column ${column}`}`;
 export const ofCase = (name: string, part: string): string => `${name}: ${part}`;
 
 type ThingBlanks = Readonly<Record<'many' | 'name' | 'tall' | 'long' | 'heavy', Blank>>;

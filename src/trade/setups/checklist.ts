@@ -9,7 +9,12 @@ export type Doing = {
   readonly let: (op: string) => boolean;
   /** Whether a stock, or the opening of a bank, has been measured. */
   readonly measured: (what: string) => boolean;
+  /** How a case stands that was read foot by foot; nothing of one that was not. */
+  readonly feet?: (of: string) => FeetStand | undefined;
 };
+
+/** Feet of a case, one by one: so many are set, and the first that is not. */
+export type FeetStand = { readonly set: number; readonly of: number; readonly next: string | undefined };
 
 export type Blocked =
   | { readonly by: 'layout' }
@@ -17,7 +22,8 @@ export type Blocked =
   | { readonly by: 'shop'; readonly field: ShopField }
   | { readonly by: 'operation'; readonly op: Operation }
   | { readonly by: 'stock'; readonly stock: string }
-  | { readonly by: 'opening'; readonly bank: string };
+  | { readonly by: 'opening'; readonly bank: string }
+  | ({ readonly by: 'feet' } & FeetStand);
 
 /**
  * What keeps an operation from being done now: what must come before and is not ticked, and stock not measured. Nothing
@@ -38,7 +44,13 @@ export function blockedBy(
     op.fits !== undefined && !doing.measured(op.fits) ? [{ by: 'stock', stock: op.fits }] : [];
   const opening: readonly Blocked[] =
     op.opening !== undefined && !doing.measured(op.opening) ? [{ by: 'opening', bank: op.opening }] : [];
-  return [...first, ...stock, ...opening];
+  return [...first, ...stock, ...opening, ...feetOf(op, doing)];
+}
+
+/** A case is level when each foot that was read is set. */
+function feetOf({ what, part }: Operation, { feet }: Doing): readonly Blocked[] {
+  const stand = what === 'level' ? feet?.(part.replace(/~bench$/, '')) : undefined;
+  return stand && stand.set < stand.of ? [{ by: 'feet', ...stand }] : [];
 }
 
 /** One setup as it comes up in the order, with what is cut at it then. */

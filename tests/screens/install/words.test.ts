@@ -46,7 +46,7 @@ describe('screws', () => {
   });
 
   test('are called by what they hold, else by their kind', () => {
-    expect(screws.ask({ kind: 'cleat' }, 'many')).toBe('Cleat to the wall: how many');
+    expect(screws.ask({ kind: 'cleat' }, 'many')).toBe('Another cleat to the wall: how many');
     expect(screws.ask({ kind: 'cleat', name: 'Upper cleat' }, 'many')).toBe('Upper cleat: how many');
   });
 });
@@ -56,6 +56,17 @@ describe('the anchor card', () => {
     const all = [anchor.notReckoned, anchor.noZones, anchor.fact({ code: 'before-loading' })].join(' ');
     expect(all).not.toMatch(/\bsafe\b|cannot tip|will hold/i);
     expect(anchor.fact({ code: 'strip-between', past: l('4 1/4') })).toContain('4 1/4 over 60');
+  });
+
+  test('where it goes along the wall, and how many studs take a screw', () => {
+    expect(anchor.atWall(undefined, undefined, undefined)).toBe(
+      'Where it goes along the wall is not said yet.',
+    );
+    expect(anchor.atWall(l('2'), l('38'), ['10 3/4'])).toBe(
+      'It goes from 2 to 38 along the wall. 1 stud takes a screw: at 10 3/4.',
+    );
+    expect(anchor.atWall(l('2'), l('38'), ['12', '28'])).toContain('2 studs take a screw: at 12, 28.');
+    expect(anchor.atWall(l('2'), l('9'), [])).toContain('No stud behind it takes a screw.');
   });
 
   test('one fixing and two, a zone with its place and without', () => {

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { editBoard, tickOf } from '../../../src/job/edits';
 import { checklistOf } from '../../../src/plan/checklist';
-import { blockWords } from '../../../src/screens/shared/block-words';
+import { blockWords, feetSet, reasonsFor } from '../../../src/screens/shared/block-words';
+import type { Operation } from '../../../src/trade/setups/operation';
 import { l } from '../../length/write-figures';
 import { worked } from '../../plan/job-of';
 
@@ -15,4 +16,23 @@ test('a length names the rip that comes first, and nothing once that is cut', ()
   expect(blockWords(checklistOf(plan, folded), rip)).toBe('');
   const cut = worked([...shelf, ...tickOf(rip.id, rip.figure)]);
   expect(blockWords(checklistOf(cut.plan, cut.folded), length)).toBe('');
+});
+
+test('a case read foot by foot says how many are set', () => {
+  expect(feetSet({ set: 3, of: 4, next: 'back2' })).toBe('3 of 4 feet set');
+});
+
+test('what is cut, what is done at the bench and what is put up go ahead for reasons of their own', () => {
+  const [rip] = worked(shelf).plan.operations;
+  if (!rip) throw new Error('a rip is wanted');
+  const at = (what: Operation['what'], part = 'c1~bench') => reasonsFor({ ...rip, what, part });
+  expect(at('rip', 'shelf')).toContain('cut over size, to be trimmed');
+  expect(at('slide')).toContain('this comes first here');
+  expect(at('level')).toContain('set by the level alone');
+  const all = (
+    ['slide', 'pulls', 'carry-in', 'level', 'anchor', 'check-again', 'cure', 'load'] as const
+  ).flatMap((what) => at(what));
+  expect(all.join(' ')).not.toMatch(/\bcut\b|trimmed|scrap/);
+  // nothing is loaded that is not held, by anybody's word
+  expect(at('load').join(' ')).not.toContain('I know');
 });

@@ -1,0 +1,44 @@
+import { expect, test } from 'vitest';
+import { editBank } from '../../../src/job/edits';
+import type { Change } from '../../../src/job/entry';
+import { editGap } from '../../../src/job/room-edits';
+import { StepPage } from '../../../src/screens/machine/step-page';
+import type { Route } from '../../../src/screens/routes';
+import { installId } from '../../../src/trade/setups/install-steps';
+import { l } from '../../length/write-figures';
+import { caseDecided } from '../../plan/carried-cabinet-case';
+import { worked } from '../../plan/job-of';
+import { all, hostTree } from '../host-tree';
+
+/** Where the ways of a step lead, in the order they stand. */
+function waysOf(step: Parameters<typeof installId>[1], ...more: readonly Change[]): readonly Route[] {
+  const { job, plan } = worked([...caseDecided, ...more]);
+  const op = plan.byId.get(installId('case', step));
+  if (!op) throw new Error(`no step ${step}`);
+  const went: Route[] = [];
+  const go = ((to: Route) => went.push(to)) as never;
+  for (const chip of all(hostTree(<StepPage go={go} job={job} op={op} />), 'chip'))
+    (chip.props.onClick as () => void)();
+  return went;
+}
+
+test('carry in leads to its lift and to the way in, level to the feet', () => {
+  expect(waysOf('carry-in')).toEqual([
+    { at: 'lift', id: 'case' },
+    { at: 'room', page: 'way' },
+  ]);
+  expect(waysOf('level')).toEqual([{ at: 'level', id: 'case' }]);
+});
+
+test('the scribe is led to where a gap to a wall was read', () => {
+  const gap = editGap('case', 'g', { side: 'left', at: l('0'), gap: l('1/8') });
+  expect(waysOf('level', ...gap)).toContainEqual({ at: 'scribe', id: 'case' });
+  expect(waysOf('anchor', ...gap)).toContainEqual({ at: 'scribe', id: 'case' });
+});
+
+test('loading leads to shelves and to each bank of the case', () => {
+  expect(waysOf('load', ...editBank('b', { name: 'Drawers', of: 'case' }))).toEqual([
+    { at: 'loads', id: 'case' },
+    { at: 'contents', id: 'b' },
+  ]);
+});
