@@ -1,4 +1,4 @@
-import { shopFields } from '../screens/shared/layout-words';
+import { shopFields } from '../screens/shared/shop-field-words';
 import type { ValueNames } from './values-in-hand';
 
 /** What names a figure or a setting that could not be kept. */

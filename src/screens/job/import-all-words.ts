@@ -2,7 +2,7 @@ import type { BackupError } from '../../job/backup';
 import type { News, Place } from '../../job/backup-news';
 import { assertNever } from '../../length/result';
 import { counted } from '../shared/counted';
-import { shopFields } from '../shared/layout-words';
+import { shopFields } from '../shared/shop-field-words';
 import { fileText } from './import-words';
 
 export const title = 'A copy of everything';

@@ -7,7 +7,7 @@ import { checklistOf, standingCard } from '../../plan/checklist';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
-import { callGroove } from '../shared/layout-words';
+import { callGroove } from '../shared/groove-name';
 import { setWords } from '../shared/machines/groove-words';
 import { boardWord, workWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';

@@ -8,7 +8,7 @@ import type { Layout } from '../../trade/grooves/lay-out';
 import type { Dropped } from '../../trade/grooves/layout';
 import { unitInHand } from '../../ui/unit-in-hand';
 import { closely, exactly as w } from '../shared/exact-words';
-import { callGroove } from '../shared/layout-words';
+import { callGroove } from '../shared/groove-name';
 import '../../ui/mixed.css';
 
 export const worthKnowing = 'Worth knowing';

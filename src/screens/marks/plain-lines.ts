@@ -1,7 +1,8 @@
 import { writeMark } from '../../length/write';
 import type { View } from '../../plan/board-layout';
 import { exactly } from '../shared/exact-words';
-import { callGroove, passText } from '../shared/layout-words';
+import { callGroove } from '../shared/groove-name';
+import { passText } from '../shared/layout-words';
 import { setWords, wordsAt } from '../shared/machines/groove-words';
 import * as words from './words';
 

@@ -13,7 +13,7 @@ import { Mixed, Remainder } from '../../ui/mixed';
 import { shownOn } from '../../ui/unit-in-hand';
 import type { Bench } from '../bench';
 import { closely } from '../shared/exact-words';
-import { callGroove } from '../shared/layout-words';
+import { callGroove } from '../shared/groove-name';
 import { useLength } from '../shared/stays';
 import * as words from './facts-words';
 

@@ -2,9 +2,9 @@ import { blocks, type Checklist } from '../../plan/checklist';
 import type { Blocked, FeetStand } from '../../trade/setups/checklist';
 import { isStep, type Operation, type What } from '../../trade/setups/operation';
 import { whatWords } from './cut-words';
-import { shopFields } from './layout-words';
 import { workWord } from './part-words';
 import { setupTitle } from './setup-title';
+import { shopFields } from './shop-field-words';
 
 const own = 'I know what I’m doing';
 const cutting = ['measured another way', 'cut over size, to be trimmed', own];

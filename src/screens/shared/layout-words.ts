@@ -3,9 +3,10 @@ import type { Board } from '../../trade/grooves/board';
 import type { Layout } from '../../trade/grooves/lay-out';
 import type { BoardField, GrooveField, Problem } from '../../trade/grooves/layout';
 import type { Setting, SettingProblem, SettingWarning } from '../../trade/grooves/settings';
-import type { ShopField } from '../../trade/machines/shop';
 import { capital } from './capital';
 import { exactly as w } from './exact-words';
+import { callGroove } from './groove-name';
+import { shopFields } from './shop-field-words';
 import { tooManyText } from './too-much-words';
 
 const fields: Record<BoardField | GrooveField, string> = {
@@ -78,59 +79,11 @@ export function problemText(problem: Problem, board: Board, layout: Layout): str
   }
 }
 
-/** What a groove is called: its number, and its run or face where that is needed. */
-export function callGroove(layout: Layout, id: string): string {
-  const groove = [...layout.grooves, ...layout.dropped.map((d) => d.groove)].find((g) => g.id === id);
-  if (!groove) return 'a groove';
-  const twins = layout.grooves.some((g) => g.no === groove.no && g.id !== groove.id);
-  const face = twins && layout.grooves.some((g) => g.face !== groove.face) ? ` on face ${groove.face}` : '';
-  if (groove.wide && groove.called) {
-    const which =
-      groove.calledNo === undefined ? `the ${groove.called}` : `${groove.called} ${groove.calledNo}`;
-    return `${groove.no}, ${which}’s dado${face}`;
-  }
-  return groove.wide ? `wide ${groove.no}${face}` : `no. ${groove.no}${face}`;
-}
-
 export const passText = ({ wall, pass, passes, strip }: Setting): string => {
   if (passes === 1) return '';
   const which = { near: 'near wall', far: 'far wall', between: 'between the walls', only: '' }[wall];
   const packed = strip === undefined ? '' : strip.n === 0n ? ', strip out' : `, strip ${w(strip)} in`;
   return `pass ${pass} of ${passes}, ${which}${packed}`;
-};
-
-export const shopFields: Record<ShopField, string> = {
-  single: 'Single blade the fence scale is zeroed to',
-  block: 'Stand-off block at the fence',
-  capacity: 'Largest fence setting',
-  stopReach: 'Farthest a stop can stand',
-  routerBase: 'Router base edge to cutter centre',
-  bit: 'Router bit',
-  shoeKeep: 'Saw shoe to teeth, guide on the keep piece',
-  shoeWaste: 'Saw shoe to teeth, guide on the waste',
-  kerf: 'Kerf of the circular saw',
-  overlap: 'Overlap of passes',
-  stepError: 'Error of one step',
-  slideThickness: 'How thick a slide is',
-  slideHeight: 'How high a slide is',
-  slideLength: 'How long the slides are',
-  tableHeight: 'Highest the blade stands',
-  tableBehind: 'Table behind the blade',
-  tableBeside: 'Table beside the blade, away from the fence',
-  sledCross: 'Widest board on the sled',
-  slidingCross: 'Widest board across the sliding saw',
-  slidingStop: 'Farthest its stop can stand',
-  slidingHeight: 'Thickest board it cuts through',
-  slidingStack: 'Widest stack on its arbor',
-  routerReach: 'Deepest the bit reaches',
-  routerPass: 'Most the router takes at a pass',
-  routerGuide: 'Longest router guide',
-  circularDepth: 'Deepest the circular saw cuts',
-  circularGuide: 'Longest circular saw guide',
-  tapeShort: 'Short board by your tape',
-  otherShort: 'Short board by the other tape',
-  tapeLong: 'Long board by your tape',
-  otherLong: 'Long board by the other tape',
 };
 
 export function settingProblemText(problem: SettingProblem): string {

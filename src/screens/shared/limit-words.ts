@@ -7,7 +7,7 @@ import type { Ask, Lack, Need, Way } from '../../trade/machines/limits';
 import type { Remedy } from '../../trade/machines/remedies';
 import type { ShopField, Tool } from '../../trade/machines/shop';
 import { capital } from './capital';
-import { shopFields } from './layout-words';
+import { shopFields } from './shop-field-words';
 
 export const toolNames: Readonly<Record<Tool, string>> = {
   fence: 'Rip fence',

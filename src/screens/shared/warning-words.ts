@@ -2,7 +2,7 @@ import { assertNever } from '../../length/result';
 import type { Layout } from '../../trade/grooves/lay-out';
 import type { Warning } from '../../trade/grooves/layout';
 import { exactly as w } from './exact-words';
-import { callGroove } from './layout-words';
+import { callGroove } from './groove-name';
 
 /** What is worth a look. Limits are common practice. */
 export function warningText(warning: Warning, layout: Layout): string {

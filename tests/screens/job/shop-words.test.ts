@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { groups, notMeasured } from '../../../src/screens/job/shop-words';
-import { shopFields } from '../../../src/screens/shared/layout-words';
+import { shopFields } from '../../../src/screens/shared/shop-field-words';
 
 test('each figure of the shop is asked for once', () => {
   const asked = groups.flatMap(({ fields }) => fields);
