@@ -14,7 +14,7 @@ test('heavy things on a shelf: it says so on the case too, offline and after the
   await expect(shelf.getByText(/Carries about 16\.9 lb/)).toBeVisible();
   await expect(shelf.getByText(/within it/)).toBeVisible();
   // 8 of 40 is 320, and itself 4.9; as far as allowed it sags under 249.5
-  await keyIn(page, 'Abalone shells: pounds, one of them', '40');
+  await keyIn(page, 'Abalone shells: how heavy, one of them', '40');
   await expect(shelf.getByText(/Carries about 324\.9 lb/)).toBeVisible();
   await expect(shelf.getByText(/too far\./)).toBeVisible();
   await expect(shelf.getByText('Not over 249.5 lb, itself among it.')).toBeVisible();

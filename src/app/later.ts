@@ -3,11 +3,11 @@
  * after the first screen stands, so that a page never depends on a file a newer version may have cleared away.
  */
 export { Calipers } from '../screens/calipers/calipers';
+export { CaseLines } from '../screens/job/case-lines';
 export { CopyLine } from '../screens/job/copy-line';
 export { JobDocks } from '../screens/job/job-docks';
 export { NewVersion } from '../screens/job/new-version';
 export { PutUp } from '../screens/job/put-up';
-export { RoomLine } from '../screens/job/room-line';
 export { HalfDone } from '../screens/shared/half-done';
 export { copiesOf } from './copies';
 export { takeIncoming } from './incoming';

@@ -1,5 +1,7 @@
+import { usualIn } from '../job/in-units';
 import type { Job, Stock } from '../job/job';
 import { add, inches, type Length, type Ratio, times } from '../length/length';
+import { figureIn } from '../length/metric-figures';
 import { err, ok, type Result } from '../length/result';
 import { grainOf } from '../length/tape';
 import type { Case } from '../trade/carcass/case';
@@ -8,7 +10,7 @@ import { usualBank } from '../trade/fronts/usual-bank';
 import { moistureInAir } from '../trade/movement/air';
 import { changeOf } from '../trade/movement/change';
 import { crossGrain } from '../trade/movement/cross';
-import { solidFront } from '../trade/movement/front';
+import { frontLimits, solidFront } from '../trade/movement/front';
 import { type Season, usualYear } from '../trade/movement/season';
 import { slotOf } from '../trade/movement/slot';
 import { coefficientOf, species } from '../trade/movement/species';
@@ -75,8 +77,6 @@ export type SolidPart = {
   readonly front?: ReturnType<typeof solidFront>;
 };
 
-/** Least gap over and under a solid front in the dampest of the year. Common practice, no source. Inches. */
-const leastGap = inches(1n, 32n);
 /** Left at either end of a slot; what a #8 screw measures in its shank. Common practice, no source. Inches. */
 export const usualSlot = { margin: inches(1n, 32n), shank: inches(164n, 1000n) };
 
@@ -103,6 +103,7 @@ function solidPart({ job }: Plan, part: Part, stock: Stock): SolidPart {
   const { low, now, high } = season.value;
   const moved = (to: Ratio) => changeOf({ size: across, way: 'across', coefficient, from: now, to });
   const at = { season: season.value, coefficient, grain: grainOf(job.tape) };
+  const units = usualIn(job);
   const bank = job.banks.find(({ id }) => id === part.of);
   return {
     ...base,
@@ -113,7 +114,8 @@ function solidPart({ job }: Plan, part: Part, stock: Stock): SolidPart {
       ? {
           front: solidFront({
             opening: add(across, times(bank.between ?? usualBank(bank).reveal, 2n)),
-            least: leastGap,
+            least: frontLimits(units).least,
+            units,
             ...at,
           }),
         }
@@ -127,7 +129,9 @@ type At = { readonly season: Season; readonly coefficient: Ratio; readonly grain
 function topOf(job: Job, part: Part, at: At): Pick<SolidPart, 'slot' | 'cross'> {
   const { reach, shank = usualSlot.shank } = job.solid[part.id] ?? {};
   return {
-    ...(reach ? { slot: slotOf({ reach, shank, margin: usualSlot.margin, ...at }) } : {}),
+    ...(reach
+      ? { slot: slotOf({ reach, shank, margin: figureIn(usualIn(job), usualSlot.margin), ...at }) }
+      : {}),
     cross: crossGrain({ length: part.width.sum.value, ...at }),
   };
 }

@@ -3,7 +3,8 @@ import type { Doubt } from '../length/bands';
 import type { Length } from '../length/length';
 import { readLength } from '../length/read';
 import type { Units } from '../length/units';
-import { writeNumber, writeShown } from '../length/write';
+import { writeShown } from '../length/write';
+import { writeBare } from './given';
 import { givenBy, type Keyed, shownIn, unitBeside } from './keyed';
 import * as words from './pad-words';
 import { unitInHand } from './unit-in-hand';
@@ -59,18 +60,19 @@ export function Field({ props, keyed, field, onText, onEnter }: FieldProps) {
 
 function heldText(fill: EntryProps['fill'], now?: Length, count?: number): string | undefined {
   if (fill === 'count') return count?.toString();
-  if (fill === 'amount') return now && writeNumber(now);
+  if (fill === 'amount') return now && writeBare(now);
   // its own unit stands beside it; another one stays with the figure
   return now && writeShown(now, unitInHand()).replace(unitInHand() === 'mm' ? / mm$/ : '', '');
 }
 
-type OddProps = Pick<ReturnType<typeof useKeyed>, 'keyed' | 'doubt' | 'take'> & {
+type OddProps = Pick<ReturnType<typeof useKeyed>, 'keyed' | 'doubt' | 'refused' | 'take'> & {
   readonly props: EntryProps;
 };
 
 /** Why what stands there is not taken, and what was perhaps meant: one tap takes that. */
-export function Odd({ props, keyed, doubt, take }: OddProps) {
+export function Odd({ props, keyed, doubt, refused, take }: OddProps) {
   const given = givenBy(keyed, props);
+  if (refused) return <Refused says={refused} />;
   if (given.is === 'unread') return <Unread text={shownIn(keyed)} />;
   if (!doubt || given.is !== 'length' || !given.figure) return null;
   const { value, unit } = given.figure;
@@ -88,6 +90,12 @@ export function Odd({ props, keyed, doubt, take }: OddProps) {
     </div>
   );
 }
+
+const Refused = ({ says }: { readonly says: string }) => (
+  <div class="odd" role="alert">
+    <p>{says}</p>
+  </div>
+);
 
 const Unread = ({ text }: { readonly text: string }) => (
   <div class="odd">

@@ -1,20 +1,24 @@
 import { asInches, type Length, type Ratio } from '../length/length';
-import { showsDecimals, type Tape } from '../length/tape';
-import { isMetric, isTapeFraction, spokenNumber, writeDecimals, writeNumber } from '../length/write';
+import type { Tape } from '../length/tape';
+import { isMetric, isTapeFraction, spokenNumber, writeDecimal, writeNumber } from '../length/write';
 import { Mixed, type Size, Stack } from './mixed';
 import { unitInHand } from './unit-in-hand';
 import './mixed.css';
 
+/** A number without a unit as text; in a job in millimetres no fraction stands anywhere. */
+export const writeBare = (x: Length): string =>
+  unitInHand() === 'mm' ? writeDecimal(x).replace(/\.?0+$/, '') : writeNumber(x);
+
 /** A number without a unit: pounds, a ratio, a count. It looks as a length does and is not spoken as inches. */
 export function Bare({ value, size = 'hand' }: { readonly value: Ratio; readonly size?: Size }) {
   const inch = asInches(value);
-  const tape = isTapeFraction(inch) ? '1/64' : '0.001';
+  const whole = unitInHand() === 'in' && isTapeFraction(inch);
   return (
     <>
       <span class={`mx ${size}`} aria-hidden="true">
-        <Stack value={inch} tape={tape} />
+        {whole ? <Stack value={inch} tape="1/64" /> : <span class="w">{writeBare(inch)}</span>}
       </span>
-      <span class="sr">{showsDecimals(tape) ? writeDecimals(inch, tape) : spokenNumber(value)}</span>
+      <span class="sr">{whole ? spokenNumber(value) : writeBare(inch)}</span>
     </>
   );
 }

@@ -12,7 +12,7 @@ import { Inline } from './mixed';
 import { nextBlank } from './next-blank';
 import * as words from './pad-words';
 import { strokes } from './strokes';
-import { shownOn } from './unit-in-hand';
+import { shownOn, unitInHand } from './unit-in-hand';
 import { cameBy, useKeyed } from './use-keyed';
 import './key-sheet.css';
 
@@ -32,7 +32,7 @@ type KeySheetProps = EntryProps & {
 export function KeySheet(given: KeySheetProps) {
   const props = { ...given, tape: shownOn(given.tape) };
   const hands = useKeyed(props);
-  const { keyed, press, type, give, take, doubt } = hands;
+  const { keyed, press, type, give, take, doubt, refused } = hands;
   const field = useRef<HTMLInputElement>(null);
   const next = useRef(nextBlank()).current;
   useInHand({ field: () => field.current, begin: () => cameBy(props, keyed, hands) });
@@ -55,7 +55,7 @@ export function KeySheet(given: KeySheetProps) {
       <Says says={props.says ?? []} tells={props.tells} />
       <div class="key-sheet">
         {lengths && <Sheets sheets={props.sheets ?? []} onTake={take} />}
-        <Odd {...{ props, keyed, doubt, take }} />
+        <Odd {...{ props, keyed, doubt, refused, take }} />
         <Field {...{ props, keyed, field }} onText={type} onEnter={done} />
         <Pad {...{ props, keyed, press, done }} next={next && { name: next.name, goOn }} />
       </div>
@@ -93,7 +93,8 @@ function Pad({ props, keyed, press, done, next }: PadProps) {
   const { tape, fill, now, nowCount } = props;
   const { slot, touched } = keyed;
   const [folded, setFolded] = useState(true);
-  const ruled = fill !== 'count' && slot.unit === 'in';
+  const fractions = fill === 'length' || unitInHand() === 'in';
+  const ruled = fill !== 'count' && fractions && slot.unit === 'in';
   /** What the blank held before a key was pressed: erase empties it. */
   const standing = !touched && (now ?? nowCount) !== undefined;
   const key = (k: SlotKey): KeyProps => ({

@@ -4,6 +4,7 @@ import type { SlotKey } from '../length/keypad-slot';
 import { isPositive, type Length } from '../length/length';
 import { readLength } from '../length/read';
 import { unitsOf } from '../length/tape';
+import { writeShown } from '../length/write';
 import { draftPlace, drafts, noteDraft } from './drafts';
 import type { Came, TypedReading } from './in-hand';
 import { begun, figureOf, givenBy, type Keyed, pressed, shownIn, typed, type Wanted } from './keyed';
@@ -15,6 +16,8 @@ export type KeyedProps = Wanted & {
   /** Shown until a key is pressed. */
   readonly now?: Length | undefined;
   readonly nowCount?: number | undefined;
+  /** Why a figure cannot be, and what would do: it is not taken. */
+  readonly refuse?: ((value: Length | number) => string | undefined) | undefined;
   readonly onLength?: (value: Length | undefined) => void;
   readonly onCount?: (value: number | undefined) => void;
   /** Called with each keystroke, so that the drawing above can follow. */
@@ -29,12 +32,13 @@ export function useKeyed(props: KeyedProps) {
   const [asked, setAsked] = useState(draft.found !== '');
   const given = useRef(false);
   const doubt = doubtIn(keyed, props);
+  const refused = doubt ? undefined : refusedIn(keyed, props);
   const stands = (next: Keyed) => {
     set(next);
     setAsked(false);
     draft.note(shownIn(next));
     // what cannot be meant leaves the drawing as it was
-    if (!doubtIn(next, props)) props.onTry?.(figureOf(next, props));
+    if (!isOdd(next, props)) props.onTry?.(figureOf(next, props));
   };
   const press = (key: SlotKey) => {
     const next = pressed(keyed, key, props);
@@ -45,7 +49,7 @@ export function useKeyed(props: KeyedProps) {
   const give = (): boolean => {
     if (given.current) return true;
     const found = givenBy(keyed, props);
-    if (found.is === 'unread' || doubt) {
+    if (found.is === 'unread' || doubt || refused) {
       setAsked(true);
       return false;
     }
@@ -56,6 +60,7 @@ export function useKeyed(props: KeyedProps) {
     return true;
   };
   const take = (value: Length) => {
+    if (props.refuse?.(value)) return stands(typed(keyed, writeShown(value, unitsOf(props.tape))));
     given.current = true;
     draft.note('');
     props.onLength?.(value);
@@ -65,13 +70,28 @@ export function useKeyed(props: KeyedProps) {
   leaving.current = give;
   useEffect(() => () => void leaving.current(), []);
   const shown = doubt && (asked || tooLarge(doubt, keyed, props)) ? doubt : undefined;
-  return { keyed, set: stands, press, type, give, take, doubt: shown };
+  const says = asked || isMore(keyed, props) ? refused : undefined;
+  return { keyed, set: stands, press, type, give, take, doubt: shown, refused: says };
 }
 
 function doubtIn(keyed: Keyed, props: KeyedProps): Doubt | undefined {
   const given = givenBy(keyed, props);
   if (props.fill !== 'length' || given.is !== 'length' || !given.figure) return undefined;
   return doubtOf(given.figure, props.kind);
+}
+
+const isOdd = (keyed: Keyed, props: KeyedProps): boolean =>
+  doubtIn(keyed, props) !== undefined || refusedIn(keyed, props) !== undefined;
+
+function refusedIn(keyed: Keyed, props: KeyedProps): string | undefined {
+  const value = figureOf(keyed, props);
+  return value === undefined ? undefined : props.refuse?.(value);
+}
+
+/** Nothing so far may only be half keyed: `0` of `0.5`. */
+function isMore(keyed: Keyed, props: KeyedProps): boolean {
+  const value = figureOf(keyed, props);
+  return typeof value === 'number' ? value > 0 : value !== undefined && isPositive(value);
 }
 
 /** Over its band no further key makes it right; under it the figure may only be half keyed. */
@@ -108,7 +128,8 @@ export function cameBy(props: KeyedProps, before: Keyed, { set, type, take }: Ha
     // calipers have a decimal comma and never a thousand
     const figure = text.replace(',', '.');
     const said = unit && unit !== unitsOf(props.tape) ? `${figure} ${unit}` : figure;
-    if (isPositive(read.value.value) && !doubtIn(typed(before, said), props)) {
+    const next = typed(before, said);
+    if (isPositive(read.value.value) && !isOdd(next, props)) {
       take(read.value.value);
       return 'taken';
     }

@@ -100,5 +100,5 @@ export const counted = {
 export const amounts = {
   ratio: 'How many times the one above',
   slope: 'Slope of the tails: one in',
-  rating: 'What a pair of slides carries, pounds',
+  rating: 'What a pair of slides carries',
 } as const;

@@ -8,7 +8,8 @@ import type { Bank, BankStock } from '../../trade/fronts/bank';
 import { frontNo } from '../../trade/fronts/bank';
 import { usualBank } from '../../trade/fronts/usual-bank';
 import type { Ask } from '../shared/ask';
-import { pounds } from '../shared/pounds';
+import { inMeasure } from '../shared/pounds';
+import { weightRefused } from '../shared/refused-words';
 import * as words from './ask-words';
 import { type BankLength, bankFieldNames, bankStockNames } from './words';
 
@@ -57,14 +58,22 @@ const bankLength = (bank: Bank, field: BankLength, usual?: Length): Ask => ({
   save: (value) => editBank(bank.id, { [field]: value }),
 });
 
-const bankAmount = (bank: Bank, field: keyof typeof words.amounts): Ask => ({
+const bankAmount = (bank: Bank, field: Exclude<keyof typeof words.amounts, 'rating'>): Ask => ({
   as: 'amount',
   title: words.amounts[field],
-  ...(field === 'rating' ? { unit: pounds } : {}),
   now: bank[field],
-  usual: field === 'rating' ? undefined : usualBank(bank)[field],
+  usual: usualBank(bank)[field],
   save: (value) => editBank(bank.id, { [field]: value }),
 });
+
+const bankRating = (bank: Bank): Ask =>
+  inMeasure('weight', {
+    as: 'amount',
+    title: words.amounts.rating,
+    now: bank.rating,
+    refuse: weightRefused,
+    save: (rating) => editBank(bank.id, { rating }),
+  });
 
 const bankCount = (bank: Bank, field: keyof typeof words.counts): Ask => ({
   as: 'count',
@@ -166,7 +175,8 @@ export function askOf(name: string, at: At): Ask {
   const [, stock] = name.split('of ');
   if (stock && isIn(bankStockNames, stock)) return bankStock(stock, at);
   if (isIn(words.counts, name)) return bankCount(bank, name);
-  if (isIn(words.amounts, name)) return bankAmount(bank, name);
+  if (name === 'rating') return bankRating(bank);
+  if (name === 'ratio' || name === 'slope') return bankAmount(bank, name);
   if (isIn(words.choices, name)) return choice(bank, name);
   if (isIn(bankFieldNames, name)) return bankLength(bank, name, usual[name]);
   return name === 'into' ? bankCase(bank, job) : name === 'floor' ? bankOver(bank, job) : bankName(bank);

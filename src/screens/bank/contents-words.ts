@@ -1,7 +1,7 @@
 import type { Length, Ratio } from '../../length/length';
 import type { LoadSays } from '../../trade/boxes/contents';
 import { exactly as w } from '../shared/exact-words';
-import { lb } from '../shared/pounds';
+import { weight } from '../shared/pounds';
 
 export const say = (contentsFirst: boolean): string =>
   `Enter the tallest, longest and heaviest thing for each drawer. ${
@@ -37,7 +37,7 @@ export const load = (at: {
   readonly share: number | undefined;
 }): string => {
   const not = at.unweighed > 0 ? `, ${at.unweighed} not weighed` : '';
-  const weighs = `About ${lb(at.total)}: things ${lb(at.things)}, box and front ${lb(at.own)}${not}.`;
+  const weighs = `About ${weight(at.total)}: things ${weight(at.things)}, box and front ${weight(at.own)}${not}.`;
   if (at.says === 'rating-missing') return `${weighs} Enter what a pair of slides carries.`;
   return `${weighs} ${at.share}\u00a0% of what the pair carries${verdicts[at.says]}.`;
 };

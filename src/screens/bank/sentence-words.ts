@@ -2,6 +2,7 @@ import { equals } from '../../length/length';
 import type { Bank } from '../../trade/fronts/bank';
 import { revealsOf } from '../../trade/fronts/reveals';
 import { wordFor } from '../shared/counted';
+import { measureUnit } from '../shared/pounds';
 import type { FormPage } from './form-pages';
 
 /** The sentences of the slip of these drawers. What stands in braces is a blank, by the name `askOf` knows it by. */
@@ -90,8 +91,8 @@ export const wereLetGo = 'Heights let go';
 export const shareOut = 'Share them all out';
 export const sharedOut = 'Heights shared out';
 
-export const slides =
-  'Slides {slideLong} long and {slideHigh} high, needing {clearance} at each side; a pair carries {rating} lb. Boxes {boxDeep} deep.';
+export const slides = (): string =>
+  `Slides {slideLong} long and {slideHigh} high, needing {clearance} at each side; a pair carries {rating} ${measureUnit('weight')}. Boxes {boxDeep} deep.`;
 
 export const seat =
   'The middle of the slide sits {centre} up the box. The box starts {boxUp} above the lower edge of its front, with {play} of air over it.';

@@ -89,7 +89,7 @@ export const PageSentences: Readonly<Record<FormPage, (slip: Slip) => VNode>> = 
   ),
   boxes: (slip) => (
     <>
-      <Part slip={slip} label={words.labels.slides} says={words.slides} />
+      <Part slip={slip} label={words.labels.slides} says={words.slides()} />
       <Part slip={slip} label={words.labels.pulls} says={words.pulls(slip.found.bank)} />
     </>
   ),

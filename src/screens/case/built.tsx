@@ -14,7 +14,7 @@ import { UndoButton } from '../shared/undo-button';
 import * as words from './built-words';
 import { OpeningRows, type Place } from './opening-rows';
 import { type Opening, openingsOf } from './openings';
-import { built, title } from './words';
+import { pages, title } from './words';
 
 /** As-built rows beside planned; a measure flows nowhere until it is taken up. */
 export function BuiltScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
@@ -22,7 +22,7 @@ export function BuiltScreen({ bench, id }: { readonly bench: Bench; readonly id:
   const found = plan?.worked.get(id);
   const c = plan?.job.cases.find((x) => x.id === id);
   if (c && found?.ok) return <BuiltInHand bench={bench} c={c} worked={found.value} />;
-  return <GonePage title={built} leave={leaveTo(bench, id)} says={words.toWorkOut} />;
+  return <GonePage title={pages.built} leave={leaveTo(bench, id)} says={words.toWorkOut} />;
 }
 
 const leaveTo = (bench: Bench, id: string) => ({
@@ -41,7 +41,7 @@ function BuiltInHand({ bench, c, worked }: InHandProps) {
   const readings = (opening: Opening): Built => c.built[opening.key] ?? {};
   return (
     <>
-      <Bar title={built} sub={c.name || title} leave={leaveTo(bench, c.id)}>
+      <Bar title={pages.built} sub={c.name || title} leave={leaveTo(bench, c.id)}>
         <UndoButton bench={bench} />
       </Bar>
       <main class={open ? 'page docked' : 'page'}>

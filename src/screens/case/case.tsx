@@ -9,6 +9,7 @@ import type { Worked } from '../../trade/carcass/parts';
 import type { CaseProblem } from '../../trade/carcass/problems';
 import { Bar } from '../../ui/bar';
 import { Button, Onward } from '../../ui/button';
+import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import type { Ask } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
@@ -169,21 +170,30 @@ function AddInside({ part: { c, act, onOpen }, newId }: AddProps) {
   );
 }
 
-/** To what was built of it, and out of the job. */
+const pages = ['built', 'loads', 'lift', 'solid', 'level', 'scribe', 'screws'] as const;
+
+/** To what was built of it, what it carries and how it is put up; and out of the job. */
 const Aside = ({ bench, part: { c, act } }: Omit<SlipProps, 'found'>) => (
-  <div class="pad-x adds">
-    <Button look="quiet" label={words.built} onTap={() => bench.go({ at: 'built', id: c.id })} />
-    <Button look="quiet" label={words.loads} onTap={() => bench.go({ at: 'loads', id: c.id })} />
-    <Button look="quiet" label={words.screws} onTap={() => bench.go({ at: 'screws', id: c.id })} />
-    <Button
-      look="quiet"
-      label={words.remove}
-      onTap={() => {
-        act(words.removed(c.name), editCase(c.id, { gone: true }));
-        bench.go({ at: 'job' });
-      }}
-    />
-  </div>
+  <>
+    <nav aria-label={words.more}>
+      {pages.map((at) => (
+        <a key={at} class="sect" href={`#/${at}/${encodeURIComponent(c.id)}`}>
+          <b>{words.pages[at]}</b>
+          <Icon name="next" />
+        </a>
+      ))}
+    </nav>
+    <div class="pad-x adds">
+      <Button
+        look="quiet"
+        label={words.remove}
+        onTap={() => {
+          act(words.removed(c.name), editCase(c.id, { gone: true }));
+          bench.go({ at: 'job' });
+        }}
+      />
+    </div>
+  </>
 );
 
 const ToPartsAndCuts = ({ bench }: { readonly bench: Bench }) => (

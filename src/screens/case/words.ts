@@ -6,8 +6,16 @@ export const title = 'Case';
 export const back = 'Job';
 export const under = 'What goes in';
 export const noCase = 'This case is not in the job.';
-export const built = 'As built';
-export const loads = 'Loads';
+export const more = 'More of this case';
+export const pages = {
+  built: 'As built',
+  loads: 'Loads',
+  lift: 'Weight and lifting',
+  solid: 'Solid wood',
+  level: 'Level and feet',
+  scribe: 'Scribe',
+  screws: 'Screws and anchors',
+} as const;
 export const remove = 'Remove this case';
 export const removed = (name: string): string => `${name || title} removed`;
 export const parts = 'Parts';
@@ -90,5 +98,3 @@ export const stockNames: Record<StockRole, string> = {
   base: 'the base rails are',
   cross: 'the cross members are',
 };
-
-export const screws = 'Screws and anchors';

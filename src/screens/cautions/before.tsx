@@ -6,6 +6,7 @@ import { readRoute } from '../routes';
 import { type Part, parts } from '../shared/caution-parts';
 import { cautionWords } from '../shared/caution-words';
 import { leave } from '../shared/leave';
+import { poundsIn } from '../shared/pounds';
 import { partOf } from './parts';
 import * as words from './words';
 import './before.css';
@@ -49,7 +50,7 @@ function PartOf({ part, tapped }: { readonly part: Part; readonly tapped: Cautio
       {tapped && <p class="tapped">{cautionWords(tapped).join(' ')}</p>}
       <ul>
         {lines.map((line) => (
-          <li key={line}>{line}</li>
+          <li key={line}>{poundsIn(line)}</li>
         ))}
       </ul>
     </section>

@@ -2,6 +2,7 @@ import type { Stand } from '../../job/room';
 import { editStand } from '../../job/room-edits';
 import { feetAcross } from '../../plan/feet-set';
 import type { Ask } from '../shared/ask';
+import { countRefused, lengthRefused } from '../shared/refused-words';
 import * as words from './words';
 
 type StandLength = keyof typeof words.footTitles;
@@ -13,14 +14,15 @@ export function standAsks(id: string, stand: Stand) {
     title: words.footTitles[field],
     kind: 'place',
     now: stand[field],
+    ...(field === 'wedgeThin' || field === 'footShort' ? {} : { refuse: lengthRefused }),
     save: (value) => editStand(id, { [field]: value }),
   });
   const across: Ask = {
     as: 'count',
     title: words.acrossTitle,
     now: feetAcross(stand),
-    save: (value) =>
-      editStand(id, { across: value === undefined ? undefined : Math.min(9, Math.max(1, value)) }),
+    refuse: countRefused(9, words.inRow),
+    save: (value) => editStand(id, { across: value }),
   };
   const middle: Ask = {
     as: 'choice',

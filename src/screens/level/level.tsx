@@ -1,4 +1,3 @@
-import { useState } from 'preact/hooks';
 import type { Job } from '../../job/job';
 import { footId, standIn } from '../../job/room';
 import { editFoot } from '../../job/room-edits';
@@ -21,12 +20,15 @@ import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { Caution } from '../shared/caution';
 import { GonePage } from '../shared/gone-page';
+import { lengthRefused } from '../shared/refused-words';
 import { Sentence } from '../shared/sentence';
 import { UndoButton } from '../shared/undo-button';
+import { useTried } from '../shared/use-tried';
 import { standAsks } from './asks';
 import { FootByFoot } from './foot';
 import { levelSteps } from './steps';
 import * as words from './words';
+import { wrongsOf } from './wrongs';
 import '../shared/places.css';
 
 type LevelProps = { readonly bench: Bench; readonly id: string; readonly foot?: string | undefined };
@@ -67,10 +69,11 @@ type FeetProps = {
 };
 
 function Feet({ bench, job, id, name, level, across }: FeetProps) {
-  const [open, setOpen] = useState<Ask>();
+  const tried = useTried({ bench, kept: job, wrongs: (each) => wrongsOf(each, id) });
+  const { open, onOpen } = tried;
   const stand = standIn(job, id);
   const asks = standAsks(id, stand);
-  const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={setOpen} />;
+  const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
   const screws = stand.footHow === 'screw';
   return (
     <>
@@ -87,7 +90,7 @@ function Feet({ bench, job, id, name, level, across }: FeetProps) {
         <Caution bench={bench} code="shims" />
         <Drops
           {...{ level, across, stand }}
-          onOpen={(place) => setOpen(dropAsk(id, place, { level, across }))}
+          onOpen={(place) => onOpen(dropAsk(id, place, { level, across }))}
         />
         <Found {...{ level, across }} tape={job.tape} />
         <Sentence label={words.acrossTitle}>
@@ -123,10 +126,12 @@ function Feet({ bench, job, id, name, level, across }: FeetProps) {
       <AskDock
         ask={open}
         tape={job.tape}
+        says={tried.says}
         act={(label, changes) =>
           void bench.act(label, [...changes, ...unsetBy(bench.folded.value, { job, id }, changes)])
         }
-        onClose={() => setOpen(undefined)}
+        onTry={tried.onTry}
+        onClose={tried.close}
       />
     </>
   );
@@ -144,6 +149,7 @@ function dropAsk(
     title: words.dropAsk(words.footName(place, across)),
     kind: 'place',
     now: level.read.find((foot) => footId(foot) === key)?.drop,
+    refuse: lengthRefused,
     save: (drop) => editFoot(id, key, { drop }),
   };
 }

@@ -31,6 +31,7 @@ export const dropRead = (name: string): string => `Measured: ${lower(name)} foot
 // How it stands.
 
 export const acrossTitle = 'Feet in a row';
+export const inRow = 'feet in a row';
 export const middleTitle = 'A row between front and back';
 export const howTitle = 'What is under the feet';
 export const hows = { shims: 'shims', screw: 'feet that screw' } as const;
@@ -154,4 +155,3 @@ export const nothing = 'Read every foot first: then each has its figure here.';
 export const seeFeet = 'To the feet';
 export const drawn = (n: number): string =>
   `The ${counted(n, 'foot', 'feet')} seen from above, the front below`;
-export const tooMany = (across: number): string => `${across} feet in a row: 1 to 9 can be read.`;

@@ -4,6 +4,7 @@ import { type Span, strip } from '../../plan/shelf-loads';
 import type { Ask } from '../shared/ask';
 import { failed } from '../shared/last-notes-words';
 import { partWord } from '../shared/part-words';
+import { lengthRefused } from '../shared/refused-words';
 import * as words from './words';
 
 export const nameOf = ({ part }: Pick<Span, 'part'>): string => partWord(part.name);
@@ -34,6 +35,7 @@ export const tallOf = (span: Span): Ask => ({
   kind: 'length',
   now: span.notes.tall,
   usual: strip.tall,
+  refuse: lengthRefused,
   save: (tall) => editShelf(span.part.id, { tall }),
 });
 
@@ -59,6 +61,6 @@ export const useOf = (span: Span): Ask => ({
   as: 'choice',
   title: words.useTitle(nameOf(span)),
   now: span.notes.use ?? 'other',
-  choices: uses.map((value) => ({ value, ...words.uses[value] })),
+  choices: uses.map((value) => ({ value, ...words.useOf(value) })),
   save: (use) => editShelf(span.part.id, { use: uses.find((x) => x === use) }),
 });

@@ -7,19 +7,21 @@ import type { Liftable } from '../../plan/lift-check';
 import type { Case } from '../../trade/carcass/case';
 import type { Grip } from '../../trade/loads/lift';
 import type { Ask } from '../shared/ask';
-import { lb, pounds } from '../shared/pounds';
+import { inMeasure, weight } from '../shared/pounds';
+import { overWeight, turnRefused } from '../shared/refused-words';
 import * as words from './lift-words';
 
 /** What is kept of how a case is lifted, and whose it is. */
 type At = { readonly of: string; readonly notes: LiftNotes };
 
-export const restAsk = ({ of, notes }: At): Ask => ({
-  as: 'amount',
-  title: words.restTitle,
-  unit: pounds,
-  now: notes.rest,
-  save: (rest) => editLift(of, { rest }),
-});
+export const restAsk = ({ of, notes }: At): Ask =>
+  inMeasure('weight', {
+    as: 'amount',
+    title: words.restTitle,
+    now: notes.rest,
+    refuse: overWeight,
+    save: (rest) => editLift(of, { rest }),
+  });
 
 /** The case it stands on: any other of the job. */
 export const onAsk = ({ of, notes }: At, { cases }: Job): Ask => ({
@@ -40,7 +42,7 @@ export const whatAsk = (
   as: 'choice',
   title: words.whatTitle,
   now: notes.what ?? 'case',
-  choices: loads.map(({ id, name, pounds: heavy }) => ({ value: id, label: name, hint: lb(heavy) })),
+  choices: loads.map(({ id, name, pounds: heavy }) => ({ value: id, label: name, hint: weight(heavy) })),
   save: (what) => editLift(of, { what }),
 });
 
@@ -59,6 +61,7 @@ export const turnAsk = ({ of, notes }: At, field: keyof typeof words.turns): Ask
   unit: words.degrees,
   now: notes[field],
   usual: ratio(0n) as Ratio,
+  refuse: turnRefused,
   save: (value) => editLift(of, { [field]: value }),
 });
 

@@ -1,12 +1,12 @@
 import type { ComponentChildren as Blank } from 'preact';
-import type { Ratio } from '../../length/length';
+import { type Ratio, ratio } from '../../length/length';
 import type { LiftError, LiftLimit, LiftSays } from '../../trade/loads/lift';
 import type { LiftCure } from '../../trade/loads/lift-cures';
 import type { LiftStep } from '../../trade/loads/lift-plan';
 import type { Tip } from '../../trade/loads/tipping';
 import { counted } from '../shared/counted';
 import { exactly as w } from '../shared/exact-words';
-import { lb, tenths } from '../shared/pounds';
+import { measureUnit, tenths, weight, wholeOf } from '../shared/pounds';
 
 export const title = 'Weight and lifting';
 
@@ -14,17 +14,17 @@ export const title = 'Weight and lifting';
 
 export const weighs = 'What it weighs';
 export const sums = (own: Ratio, loose: Ratio, drawers: Ratio, all: Ratio): string =>
-  `Empty about ${lb(all)}: case ${lb(own)}, shelves and trays ${lb(loose)}, drawers ${lb(drawers)}.`;
-export const restTitle = 'Hardware and the rest that is no part, pounds';
+  `Empty about ${weight(all)}: case ${weight(own)}, shelves and trays ${weight(loose)}, drawers ${weight(drawers)}.`;
+export const restTitle = 'What hardware and the rest that is no part weigh';
 export const onTitle = 'What the case stands on';
 export const floor = 'the floor';
 export const restLine = (rest: Blank, on: Blank) => (
   <>
-    Hardware and the rest {rest} lb. It stands on {on}.
+    Hardware and the rest {rest} {measureUnit('weight')}. It stands on {on}.
   </>
 );
 export const running = (one: Ratio, count: number, sum: Ratio): string =>
-  count === 1 ? `${lb(one)}, so far ${lb(sum)}` : `${count} at ${lb(one)}, so far ${lb(sum)}`;
+  count === 1 ? `${weight(one)}, so far ${weight(sum)}` : `${count} at ${weight(one)}, so far ${weight(sum)}`;
 export const unknown = (parts: readonly string[]): string =>
   `Not weighed, their size is not known: ${parts.join(', ')}.`;
 export const hardware = 'Hardware and the rest';
@@ -42,12 +42,12 @@ const verbs: Readonly<Record<LiftStep['code'], (what: string) => string>> = {
   'loose-in': (what) => `${what} in`,
 };
 
-/** A step with its pounds, and two people where it is over what one lifts. */
+/** A step with its weight, and two people where it is over what one lifts. */
 export const step = (at: LiftStep, what: string): string => {
   const does = verbs[at.code](what);
   if (!('people' in at)) return `${does}.`;
-  const two = at.over ? `: two people, ${lb(at.over)} over for one` : '';
-  return `${does}, ${lb(at.pounds)}${two}.`;
+  const two = at.over ? `: two people, ${weight(at.over)} over for one` : '';
+  return `${does}, ${weight(at.pounds)}${two}.`;
 };
 export const thenLoad = 'Load it last of all, heavy things low.';
 
@@ -102,12 +102,15 @@ const times = {
   grip: 'grip',
 } as const;
 
+/** Of the equation, before its multipliers. Pounds. */
+const constant = ratio(51n);
+
 /** The six multipliers in words, and what they leave of 51 pounds. */
 export const limit = (at: 'start' | 'end', found: LiftLimit): string => {
   const six = (Object.keys(times) as (keyof typeof times)[]).map(
     (key) => `${times[key]} ${hundredths(found[key])}`,
   );
-  return `At the ${at}: 51 lb × ${six.join(' × ')} = ${lb(found.limit)}.`;
+  return `At the ${at}: ${weight(constant)} × ${six.join(' × ')} = ${weight(found.limit)}.`;
 };
 
 const hundredths = (x: Ratio): string => x.valueOf().toFixed(2).replace(/^0/, '');
@@ -115,20 +118,20 @@ const hundredths = (x: Ratio): string => x.valueOf().toFixed(2).replace(/^0/, ''
 export const verdict = (says: LiftSays, load: Ratio, most: Ratio): string => {
   const by =
     says.rules === 'shop'
-      ? `the shop's ${lb(most)} for one person`
+      ? `the shop's ${weight(most)} for one person`
       : `the lifting equation at the ${says.rules}`;
   const index = says.index
     ? ` It is ${tenths(says.index)} times the equation's limit.`
     : ' The hands are out of reach.';
   return says.over
-    ? `${lb(load)} is ${lb(says.over)} over ${lb(says.most)}, by ${by}.${index}`
-    : `${lb(load)} is within ${lb(says.most)}, by ${by}.${index}`;
+    ? `${weight(load)} is ${weight(says.over)} over ${weight(says.most)}, by ${by}.${index}`
+    : `${weight(load)} is within ${weight(says.most)}, by ${by}.${index}`;
 };
 
 export const beside = (load: Ratio, most: Ratio): string =>
   most.lt(load)
-    ? `The plain line beside it: over ${lb(most)}, two people.`
-    : `The plain line beside it: not over ${lb(most)}, so it asks for no second person.`;
+    ? `The plain line beside it: over ${weight(most)}, two people.`
+    : `The plain line beside it: not over ${weight(most)}, so it asks for no second person.`;
 
 export const notCovered =
   'The equation is for one person, both hands, standing, a steady load less than once in five minutes. It does not cover two people, stairs, carrying, one hand or slippery floors.';
@@ -161,7 +164,7 @@ export function cure(found: LiftCure): string {
     case 'no-turn':
       return 'Face it: turn with the feet.';
     case 'take-out':
-      return `Take ${lb(found.pounds)} out of it.`;
+      return `Take ${weight(found.pounds)} out of it.`;
     case 'trips':
       return `In ${counted(Number(found.count), 'trip', 'trips')}, where it comes apart that far.`;
     case 'hoist':
@@ -178,17 +181,17 @@ export const anchorAlways =
 const outs = { all: 'All drawers out', one: 'The heaviest drawer out alone' } as const;
 
 export const tip = (which: keyof typeof outs, found: Tip): string => {
-  const pull = `${outs[which]}, as they are loaded: ${whole(found.tipping)} in-lb tip it, ${whole(found.holding)} hold it`;
+  const pull = `${outs[which]}, as they are loaded: ${turning(found.tipping)} ${measureUnit('turning')} tip it, ${turning(found.holding)} hold it`;
   if (found.code === 'falls') return `${pull}. It falls.`;
   return found.short
-    ? `${pull}, ${whole(found.short)} short of one and a half times. Too near.`
+    ? `${pull}, ${turning(found.short)} short of one and a half times. Too near.`
     : `${pull}, one and a half times and more.`;
 };
 export const outAtMost = (n: number): string =>
   n === 0
     ? 'Not even one may be out of a case that is not anchored.'
     : `By this sum ${counted(n, 'drawer', 'drawers')} at most, the heaviest first.`;
-const whole = (x: Ratio): string => `${x.round().n}`;
+const turning = (x: Ratio): string => wholeOf('turning', x);
 export const noDrawers = 'No drawers that work out stand in it: nothing to pull out.';
 
 // The tally of each drawer.
@@ -204,7 +207,7 @@ export const drawerSays = (at: {
   readonly share: number | undefined;
   readonly code: 'within' | 'near' | 'over' | 'rating-missing';
 }): string => {
-  const load = `${lb(at.full)}, things ${lb(at.things)}${at.unweighed > 0 ? `, ${at.unweighed} not weighed` : ''}`;
+  const load = `${weight(at.full)}, things ${weight(at.things)}${at.unweighed > 0 ? `, ${at.unweighed} not weighed` : ''}`;
   if (at.share === undefined) return `${load}; enter what a pair of slides carries`;
   const said = { within: '', near: ', near it', over: ', too much', 'rating-missing': '' }[at.code];
   return `${load}; ${at.share} % of the pair${said}`;

@@ -1,4 +1,3 @@
-import { useState } from 'preact/hooks';
 import type { Job } from '../../job/job';
 import { hasDrawer } from '../../plan/bank-plan';
 import { type Span, spansOf } from '../../plan/shelf-loads';
@@ -13,21 +12,34 @@ import { GonePage } from '../shared/gone-page';
 import { LastNotes } from '../shared/last-notes';
 import { LotLine } from '../shared/lot-line';
 import { UndoButton } from '../shared/undo-button';
+import { useTried } from '../shared/use-tried';
 import { failedAsk } from './asks';
 import { ShelfSection } from './shelf';
 import * as words from './words';
+import { wrongsOf } from './wrongs';
 import '../shared/drawer-row.css';
 
 /** Shelf by shelf what stands on it, how far it sags, and what would help. */
 export function LoadsScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
-  const [open, setOpen] = useState<Ask>();
   const job = bench.job.value;
   const c = job?.cases.find((x) => x.id === id);
-  if (!job || !c) {
-    const leave = { label: words.toCase, word: true, onTap: () => bench.go({ at: 'job' }) };
-    return <GonePage title={words.title} leave={leave} says={words.noCase} />;
-  }
+  if (job && c) return <Loads {...{ bench, job, c }} />;
+  const leave = { label: words.toCase, word: true, onTap: () => bench.go({ at: 'job' }) };
+  return <GonePage title={words.title} leave={leave} says={words.noCase} />;
+}
+
+type LoadsProps = { readonly bench: Bench; readonly job: Job; readonly c: Case };
+
+function Loads({ bench, job, c }: LoadsProps) {
+  const { id } = c;
   const found = bench.plan.value?.worked.get(id);
+  const tried = useTried({
+    bench,
+    kept: job,
+    wrongs: (each) => (found?.ok ? wrongsOf(each, found.value) : []),
+  });
+  const { open, onOpen } = tried;
+  const spans = found?.ok ? spansOf(job, found.value) : [];
   return (
     <>
       <Bar
@@ -41,27 +53,27 @@ export function LoadsScreen({ bench, id }: { readonly bench: Bench; readonly id:
         <Caution bench={bench} code="load" />
         <p class="pad-x empty-line">{words.estimate}</p>
         <p class="fillin">
-          {words.failedLine(<AskBlank ask={failedAsk(job)} open={open} onOpen={setOpen} />)}
+          {words.failedLine(<AskBlank ask={failedAsk(job)} open={open} onOpen={onOpen} />)}
         </p>
         <LastNotes bench={bench} job={job} />
-        {found?.ok ? (
-          spansOf(job, found.value).map((span) => (
-            <ShelfSection key={span.part.id} {...{ bench, job, span, open }} onOpen={setOpen} />
-          ))
-        ) : (
-          <p class="pad-x wrongline">{words.notWorked}</p>
-        )}
-        <Unplaced
-          {...{ bench, job, c, open }}
-          onOpen={setOpen}
-          spans={found?.ok ? spansOf(job, found.value) : []}
-        />
+        {!found?.ok && <p class="pad-x wrongline">{words.notWorked}</p>}
+        {spans.map((span) => (
+          <ShelfSection key={span.part.id} {...{ bench, job, span, open, onOpen }} />
+        ))}
+        <Unplaced {...{ bench, job, c, open, onOpen, spans }} />
         <div class="pad-x adds">
           <Button look="quiet" label={words.toLifting} onTap={() => bench.go({ at: 'lift', id })} />
           <Button look="quiet" label={words.toSolid} onTap={() => bench.go({ at: 'solid', id })} />
         </div>
       </main>
-      <AskDock ask={open} tape={job.tape} act={bench.act} onClose={() => setOpen(undefined)} />
+      <AskDock
+        ask={open}
+        tape={job.tape}
+        says={tried.says}
+        act={bench.act}
+        onTry={tried.onTry}
+        onClose={tried.close}
+      />
     </>
   );
 }

@@ -1,10 +1,11 @@
 import type { ComponentChildren as Blank } from 'preact';
-import { absolute, type Length } from '../../length/length';
+import { absolute, type Length, type Ratio } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { Year, YearError } from '../../plan/solid-plan';
 import type { Cross } from '../../trade/movement/cross';
-import type { FrontError, FrontGaps } from '../../trade/movement/front';
+import type { FrontError, FrontGaps, frontLimits } from '../../trade/movement/front';
 import type { Slot } from '../../trade/movement/slot';
+import { unitInHand } from '../../ui/unit-in-hand';
 import { closely, exactly as w } from '../shared/exact-words';
 import { tenths } from '../shared/pounds';
 
@@ -23,6 +24,8 @@ export const titles = {
   airHigh: 'Dampest air of the room, relative humidity',
 } as const;
 export const percent = '%';
+export const tooWet = (by: Ratio): string =>
+  `That is ${tenths(by)} % over the 30 % at which wood begins to move: 0 to 30 fits. Let it dry first.`;
 
 export const yearLine = (at: Readonly<Record<keyof typeof titles, Blank>>) => (
   <>
@@ -31,14 +34,14 @@ export const yearLine = (at: Readonly<Record<keyof typeof titles, Blank>>) => (
   </>
 );
 
-const froms = {
-  meter: 'by the meter',
-  air: 'by the air at 70 °F',
-  usual: 'of a heated room that nobody knows',
-} as const;
+const froms = (from: Year['lowFrom']): string => {
+  if (from === 'meter') return 'by the meter';
+  if (from === 'usual') return 'of a heated room that nobody knows';
+  return `by the air at ${unitInHand() === 'mm' ? '21 °C' : '70 °F'}`;
+};
 
 export const reckoned = ({ low, high, lowFrom, highFrom }: Year): string =>
-  `Reckoned from ${tenths(low)} %, ${froms[lowFrom]}, to ${tenths(high)} %, ${froms[highFrom]}.`;
+  `Reckoned from ${tenths(low)} %, ${froms(lowFrom)}, to ${tenths(high)} %, ${froms(highFrom)}.`;
 
 export function yearErrorText(error: YearError): string {
   switch (error.code) {
@@ -70,6 +73,7 @@ export const moves = (across: Length, shrinks: Length, grows: Length, beyond: bo
   }`;
 
 export const reachTitle = 'From the line it is held on to the screw, across the grain';
+export const backOfTop = 'the back of the top';
 export const shankTitle = 'Shank of the screw';
 export const slotLine = (reach: Blank, shank: Blank) => (
   <>
@@ -90,11 +94,14 @@ export const cross = ({ difference, over, longest }: Cross): string =>
       }`
     : `Fixed front and back it has ${closely(difference)} to take: it bears that.`;
 
-export const front = (found: FrontGaps, now: Length): string => {
+type Limits = ReturnType<typeof frontLimits>;
+
+/** @param limits of its gaps, in the unit system of the job */
+export const front = (found: FrontGaps, now: Length, limits: Limits): string => {
   const cut = `Cut it ${w(found.high.value)} high, where ${w(now)} is planned: gaps ${closely(found.now)} now, ${closely(found.summer)} at the dampest, ${closely(found.winter)} at the driest.`;
-  const tight = found.tight ? ` ${closely(found.tight)} under the 1/32 that never binds.` : '';
+  const tight = found.tight ? ` ${closely(found.tight)} under the ${w(limits.least)} that never binds.` : '';
   const wide = found.wide
-    ? ` ${closely(found.wide)} over the 5/32 that is not seen: ${narrower(found)}.`
+    ? ` ${closely(found.wide)} over the ${w(limits.most)} that is not seen: ${narrower(found)}.`
     : '';
   return `${cut}${tight}${wide}`;
 };

@@ -1,6 +1,9 @@
-import { useState } from 'preact/hooks';
+import { usualIn } from '../../job/in-units';
 import type { Job } from '../../job/job';
+import type { Plan } from '../../plan/plan';
 import { type SolidPart, solidParts, yearOf } from '../../plan/solid-plan';
+import type { Case } from '../../trade/carcass/case';
+import { frontLimits } from '../../trade/movement/front';
 import { Bar } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
@@ -10,6 +13,7 @@ import { AskDock } from '../shared/ask-dock';
 import { GonePage } from '../shared/gone-page';
 import { partWord } from '../shared/part-words';
 import { UndoButton } from '../shared/undo-button';
+import { useTried } from '../shared/use-tried';
 import * as asks from './solid-asks';
 import * as words from './solid-words';
 import { noCase, notWorked, title as toLoads } from './words';
@@ -17,12 +21,21 @@ import '../shared/drawer-row.css';
 
 /** Which parts of solid wood move with the year, how far, and the slots and gaps that follow. */
 export function SolidScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
-  const [open, setOpen] = useState<Ask>();
   const plan = bench.plan.value;
   const c = plan?.job.cases.find((x) => x.id === id);
-  const leave = { label: toLoads, onTap: () => bench.go({ at: 'loads', id }) };
-  if (!plan || !c) return <GonePage title={words.title} leave={{ ...leave, word: true }} says={noCase} />;
+  if (plan && c) return <Solid {...{ bench, plan, c }} />;
+  const leave = { label: toLoads, word: true, onTap: () => bench.go({ at: 'loads', id }) };
+  return <GonePage title={words.title} leave={leave} says={noCase} />;
+}
+
+type SolidProps = { readonly bench: Bench; readonly plan: Plan; readonly c: Case };
+
+function Solid({ bench, plan, c }: SolidProps) {
   const { job } = plan;
+  const { id } = c;
+  const tried = useTried({ bench, kept: job, wrongs: (each) => wrongsOf({ ...plan, job: each }, c) });
+  const { open, onOpen } = tried;
+  const leave = { label: toLoads, onTap: () => bench.go({ at: 'loads', id }) };
   const parts = solidParts(plan, c);
   return (
     <>
@@ -31,16 +44,37 @@ export function SolidScreen({ bench, id }: { readonly bench: Bench; readonly id:
       </Bar>
       <main class={open ? 'page docked' : 'page'}>
         <p class="pad-x empty-line">{words.why}</p>
-        <YearSentence job={job} open={open} onOpen={setOpen} />
+        <YearSentence job={job} open={open} onOpen={onOpen} />
         {!plan.worked.get(id)?.ok && <p class="pad-x wrongline">{notWorked}</p>}
         {parts.length === 0 && <p class="pad-x empty-line">{words.none}</p>}
         {parts.map((x) => (
-          <Moves key={x.part.id} {...{ bench, job, x, open }} onOpen={setOpen} />
+          <Moves key={x.part.id} {...{ bench, job, x, open, onOpen }} />
         ))}
       </main>
-      <AskDock ask={open} tape={job.tape} act={bench.act} onClose={() => setOpen(undefined)} />
+      <AskDock
+        ask={open}
+        tape={job.tape}
+        says={tried.says}
+        act={bench.act}
+        onTry={tried.onTry}
+        onClose={tried.close}
+      />
     </>
   );
+}
+
+/** All that is wrong with the year and the parts that move in it, by how much. */
+function wrongsOf(plan: Plan, c: Case): readonly string[] {
+  const { season } = yearOf(plan.job);
+  if (!season.ok) return season.error.code === 'now-missing' ? [] : [words.yearErrorText(season.error)];
+  const limits = frontLimits(usualIn(plan.job));
+  return solidParts(plan, c).flatMap(({ front, across, slot }) => [
+    ...(front && !front.ok ? [words.frontErrorText(front.error)] : []),
+    ...(front?.ok && (front.value.tight || front.value.wide)
+      ? [words.front(front.value, across, limits)]
+      : []),
+    ...(slot && !slot.ok ? [words.slotWrong] : []),
+  ]);
 }
 
 type AskProps = {
@@ -106,13 +140,15 @@ function Moves({ bench, job, x, open, onOpen }: MovesProps) {
         </p>
       )}
       {front?.ok && (
-        <p class={front.value.tight || front.value.wide ? 'lit' : 's'}>{words.front(front.value, across)}</p>
+        <p class={front.value.tight || front.value.wide ? 'lit' : 's'}>
+          {words.front(front.value, across, frontLimits(usualIn(job)))}
+        </p>
       )}
       {front && !front.ok && <Wrong text={words.frontErrorText(front.error)} />}
       {cross?.ok && <p class={cross.value.over ? 'lit' : 's'}>{words.cross(cross.value)}</p>}
       {part.name.role === 'loose' && (
         <p class="fillin thing">
-          {words.slotLine(blank(asks.reachAsk(job, part.id)), blank(asks.shankAsk(job, part.id)))}
+          {words.slotLine(blank(asks.reachAsk(job, part.id, across)), blank(asks.shankAsk(job, part.id)))}
         </p>
       )}
       {slot?.ok && <p class="s">{words.slot(slot.value)}</p>}

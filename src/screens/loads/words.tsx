@@ -7,7 +7,8 @@ import type { Stuff } from '../../trade/loads/stuff';
 import { closely, exactly as w } from '../shared/exact-words';
 import { failed } from '../shared/last-notes-words';
 import { unweighed } from '../shared/lot-words';
-import { lb, tenths } from '../shared/pounds';
+import { inUnit, weight } from '../shared/pounds';
+import { feet, footOf } from '../shared/sag-words';
 import { stuffs } from '../shared/stuff-words';
 
 export const title = 'Loads';
@@ -48,7 +49,7 @@ export const shelf = (
 );
 
 export const reckonedWith = (stiff: Ratio, said: boolean): string =>
-  `Reckoned with ${tenths(stiff.div(1_000_000n) as Ratio)} million pounds a square inch, ${
+  `Reckoned with ${inUnit('stiff', stiff.div(1_000_000n) as Ratio)}, ${
     said ? 'as entered' : 'the least of its kind'
   }.`;
 
@@ -67,23 +68,28 @@ export const lengths = {
   while: { label: 'for a while' },
   years: { label: 'for years', hint: 'it creeps: twice as far' },
 } as const;
-export const uses = {
-  other: { label: 'another place', hint: '40 pounds a square foot' },
-  school: { label: 'a school', hint: '50 pounds a square foot' },
-  library: { label: 'a library', hint: '50 pounds a square foot' },
-  hospital: { label: 'a hospital', hint: '50 pounds a square foot' },
+const places = {
+  other: 'another place',
+  school: 'a school',
+  library: 'a library',
+  hospital: 'a hospital',
 } as const;
+/** Where it stands, and what a shelf is reckoned with there. */
+export const useOf = (use: keyof typeof places) => ({ label: places[use], hint: footOf(feet[use]) });
 export const standsIn = (blank: Blank) => <>It stands in {blank}.</>;
+
+/** A shelf or a tray that is one of several. */
+export const numbered = (name: string, no: number): string => `${name}, no. ${no}`;
 
 /** Which of several, where there are several. */
 export const piece = (no: number, of: number): string =>
   of > 1 ? `No. ${no}, from the bottom up` : 'With its load';
 
 export const carries = ({ load, contents }: LoadedShelf, own: Ratio, not: number): string =>
-  `Carries about ${lb(load)}: things ${lb(contents)}, itself ${lb(own)}.${unweighed(not)}`;
+  `Carries about ${weight(load)}: things ${weight(contents)}, itself ${weight(own)}.${unweighed(not)}`;
 
 export const ends = ({ left, right }: Ends): string =>
-  `Its left end carries about ${lb(left)}, its right ${lb(right)}. What a fixing in a wall holds is for its maker.`;
+  `Its left end carries about ${weight(left)}, its right ${weight(right)}. What a fixing in a wall holds is for its maker.`;
 
 export const empty = (n: number, of: number): string =>
   of === 1
@@ -117,7 +123,7 @@ export function cure(found: SagCure): string {
     case 'shorter':
       return `A span of ${w(found.span)}.`;
     case 'lighter':
-      return `Not over ${lb(found.load)}, itself among it.`;
+      return `Not over ${weight(found.load)}, itself among it.`;
   }
 }
 

@@ -3,7 +3,11 @@ import { editAcross, editCorner, editRoom, editUpright } from '../../job/room-ed
 import type { Length } from '../../length/length';
 import type { UsualRoom } from '../../trade/room/usual';
 import type { Ask } from '../shared/ask';
+import { lengthRefused } from '../shared/refused-words';
 import * as words from './words';
+
+/** What may be 0: what is left free, and where a tape was started. */
+const mayBeNothing: readonly RoomLength[] = ['burnedAt', 'allowLeft', 'allowRight', 'ceilingGap'];
 
 type RoomLength = 'apart' | 'body' | 'burnedAt' | 'allowLeft' | 'allowRight' | 'ceilingGap';
 
@@ -23,6 +27,7 @@ export const roomLength = (room: Room, field: RoomLength, usual?: Length): Ask =
   kind: field === 'apart' ? 'length' : 'place',
   now: room[field],
   usual,
+  ...(mayBeNothing.includes(field) ? {} : { refuse: lengthRefused }),
   save: (value) => editRoom({ [field]: value }),
 });
 
@@ -56,17 +61,20 @@ const planeAsk = (
   save: (to) => save(to === 'back' ? 'back' : 'front'),
 });
 
-const lengthOf = (
+const placeOf = (
   title: string,
   now: Length | undefined,
   save: (value: Length | undefined) => ReturnType<Ask['save']>,
-): Ask => ({
+): Extract<Ask, { readonly as: 'length' }> => ({
   as: 'length',
   title,
   kind: 'place',
   now,
   save,
 });
+
+/** A reading that is more than nothing. */
+const lengthOf = (...at: Parameters<typeof placeOf>): Ask => ({ ...placeOf(...at), refuse: lengthRefused });
 
 /** The blanks of one place between the walls; `no` counts from 1. */
 export const acrossAsks = (spot: Across, no: number) => {
@@ -82,7 +90,7 @@ export const acrossAsks = (spot: Across, no: number) => {
     save: (value) => editAcross(spot.id, { [field]: value }),
   });
   return {
-    at: lengthOf(words.overFloor(name), spot.at, edit('at')),
+    at: placeOf(words.overFloor(name), spot.at, edit('at')),
     plane: planeAsk(name, spot.plane, (plane) => editAcross(spot.id, { plane })),
     wide: lengthOf(words.wide(name), spot.wide, edit('wide')),
     left: off(words.leftOf(name), 'left'),
@@ -93,10 +101,10 @@ export const acrossAsks = (spot: Across, no: number) => {
 /** The blanks of one place between floor and ceiling. */
 export const uprightAsks = (spot: Upright, no: number) => {
   const name = words.upright(no);
-  const ask = (title: string, field: 'at' | 'high' | 'drop' | 'rise') =>
+  const ask = (title: string, field: 'high' | 'drop' | 'rise') =>
     lengthOf(title, spot[field], (value) => editUpright(spot.id, { [field]: value }));
   return {
-    at: ask(words.fromLeft(name), 'at'),
+    at: placeOf(words.fromLeft(name), spot.at, (at) => editUpright(spot.id, { at })),
     plane: planeAsk(name, spot.plane, (plane) => editUpright(spot.id, { plane })),
     high: ask(words.high(name), 'high'),
     drop: ask(words.down(name), 'drop'),

@@ -1,22 +1,22 @@
-import { useLayoutEffect, useState } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 import type { Change } from '../../job/entry';
 import type { Job } from '../../job/job';
 import { roomIn } from '../../job/room';
 import { caseInRoom } from '../../plan/case-in-room';
-import { jobWith } from '../../plan/job-with';
 import { roomPlanOf } from '../../plan/room-plan';
 import { Bar, Segment } from '../../ui/bar';
 import { Onward } from '../../ui/button';
 import type { Bench } from '../bench';
-import type { Ask } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { GonePage } from '../shared/gone-page';
 import { UndoButton } from '../shared/undo-button';
+import { useTried } from '../shared/use-tried';
 import { SizePage } from './size-page';
 import type { Slip } from './spots';
 import { WallPage } from './wall-page';
 import { WayPage } from './way-page';
 import * as words from './words';
+import { wrongsOf } from './wrongs';
 import './room.css';
 
 const order = ['size', 'way', 'wall'] as const satisfies readonly words.Page[];
@@ -40,22 +40,17 @@ export function RoomScreen({ bench, page: named }: RoomProps) {
 type InHandProps = { readonly bench: Bench; readonly kept: Job; readonly page: words.Page };
 
 function RoomInHand({ bench, kept, page }: InHandProps) {
-  const [open, setOpen] = useState<Ask>();
-  const [trying, setTrying] = useState<readonly Change[]>();
-  const close = () => {
-    setOpen(undefined);
-    setTrying(undefined);
-  };
+  const worked = [...(bench.plan.value?.worked.values() ?? [])].flatMap((w) => (w.ok ? [w.value] : []));
+  const tried = useTried({ bench, kept, wrongs: (job) => wrongsOf(job, worked) });
+  const { open, close, job } = tried;
   useLayoutEffect(() => {
     close();
     scrollTo(0, 0);
   }, [page]);
-  const job = trying ? jobWith(bench.folded.value, kept.id, trying) : kept;
   const found = roomPlanOf(job);
-  const worked = [...(bench.plan.value?.worked.values() ?? [])];
-  const cases = worked.flatMap((w) => (w.ok ? [caseInRoom(job, found, w.value)] : []));
+  const cases = worked.map((each) => caseInRoom(job, found, each));
   const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
-  const slip: Slip = { room: roomIn(kept), found, open, onOpen: setOpen, act, newId: bench.newId };
+  const slip: Slip = { room: roomIn(kept), found, open, onOpen: tried.onOpen, act, newId: bench.newId };
   return (
     <>
       <Bar
@@ -72,7 +67,7 @@ function RoomInHand({ bench, kept, page }: InHandProps) {
         {page === 'wall' && <WallPage {...{ bench, job, slip }} />}
       </main>
       <OnToNext bench={bench} page={page} />
-      <AskDock ask={open} tape={kept.tape} act={act} onTry={setTrying} onClose={close} />
+      <AskDock ask={open} tape={kept.tape} says={tried.says} act={act} onTry={tried.onTry} onClose={close} />
     </>
   );
 }

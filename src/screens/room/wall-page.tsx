@@ -11,6 +11,7 @@ import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { Caution } from '../shared/caution';
 import { MarkAndRest } from '../shared/mark-and-rest';
+import { lengthRefused } from '../shared/refused-words';
 import { Acts, Sentence } from '../shared/sentence';
 import { Head, Note, type Slip, Wrong } from './spots';
 import * as words from './wall-words';
@@ -25,6 +26,7 @@ const wallLength = (room: Room, field: WallLength, usual?: Length): Ask => ({
   kind: 'place',
   now: room[field],
   usual,
+  ...(field === 'stud' || field === 'spacing' ? { refuse: lengthRefused } : {}),
   save: (value) => editRoom({ [field]: value }),
 });
 

@@ -9,6 +9,7 @@ import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { Caution } from '../shared/caution';
+import { lengthRefused } from '../shared/refused-words';
 import { Acts, Sentence } from '../shared/sentence';
 import { kinds, wayName, wayText } from '../shared/way-words';
 import type { Slip } from './spots';
@@ -41,6 +42,7 @@ function wayAsks(way: WayRead, no: number): Readonly<Record<keyof typeof words.t
     title: words.titles[field](no),
     kind: 'place',
     now: way[field],
+    refuse: lengthRefused,
     save: (value: Length | undefined) => editWay(way.id, { [field]: value }),
   });
   const name: Ask = {

@@ -1,4 +1,3 @@
-import { useState } from 'preact/hooks';
 import type { Change } from '../../job/entry';
 import type { Job } from '../../job/job';
 import { editGap } from '../../job/room-edits';
@@ -21,42 +20,61 @@ import { GonePage } from '../shared/gone-page';
 import { fillerWarning } from '../shared/in-room-words';
 import { Acts, Sentence } from '../shared/sentence';
 import { UndoButton } from '../shared/undo-button';
+import { useTried } from '../shared/use-tried';
 import { gapAsks, hangAsk } from './asks';
 import * as words from './words';
+import { wrongsOf } from './wrongs';
 
 type ScribeProps = { readonly bench: Bench; readonly id: string };
 
 /** Both edges of a case scribed to their walls, and the strips that fill what is left. */
 export function ScribeScreen({ bench, id }: ScribeProps) {
-  const [open, setOpen] = useState<Ask>();
   const job = bench.job.value;
   const c = job?.cases.find((each) => each.id === id);
   const toRoom = () => bench.go({ at: 'room' });
-  if (!job || !c)
-    return (
-      <GonePage
-        title={words.title}
-        leave={{ label: words.back, word: true, onTap: toRoom }}
-        says={words.noCase}
-      />
-    );
+  if (job && c) return <Scribed {...{ bench, id, job, toRoom }} name={c.name || words.aCase} />;
+  return (
+    <GonePage
+      title={words.title}
+      leave={{ label: words.back, word: true, onTap: toRoom }}
+      says={words.noCase}
+    />
+  );
+}
+
+type ScribedProps = ScribeProps & {
+  readonly job: Job;
+  readonly name: string;
+  readonly toRoom: () => void;
+};
+
+function Scribed({ bench, id, job, name, toRoom }: ScribedProps) {
+  const tried = useTried({ bench, kept: job, wrongs: (each) => wrongsOf(each, id) });
+  const { open, onOpen } = tried;
   const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
   const worked = bench.plan.value?.worked.get(id);
   const room = worked?.ok ? caseInRoom(job, roomPlanOf(job), worked.value) : undefined;
   return (
     <>
-      <Bar title={words.title} sub={c.name || words.aCase} leave={{ label: words.back, onTap: toRoom }}>
+      <Bar title={words.title} sub={name} leave={{ label: words.back, onTap: toRoom }}>
         <UndoButton bench={bench} />
       </Bar>
       <main class={open ? 'page docked' : 'page'}>
         <p class="pad-x empty-line">{words.when}</p>
         <Caution bench={bench} code="marks" />
         {scribeSides(job, id).map((side) => (
-          <Side key={side.side} {...{ id, job, side, open, act }} onOpen={setOpen} newId={bench.newId} />
+          <Side key={side.side} {...{ id, job, side, open, act, onOpen }} newId={bench.newId} />
         ))}
         <Fillers room={room} tape={job.tape} />
       </main>
-      <AskDock ask={open} tape={job.tape} act={act} onClose={() => setOpen(undefined)} />
+      <AskDock
+        ask={open}
+        tape={job.tape}
+        says={tried.says}
+        act={act}
+        onTry={tried.onTry}
+        onClose={tried.close}
+      />
     </>
   );
 }

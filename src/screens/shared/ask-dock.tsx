@@ -78,6 +78,7 @@ const LengthDock = ({ ask, tape, says, tells, sheets = [], onSave, onTry, onClos
     kind={ask.kind}
     now={ask.now}
     signed={ask.signed}
+    refuse={(value) => (typeof value === 'number' ? undefined : ask.refuse?.(value))}
     says={says}
     tells={tells}
     sheets={sheets}
@@ -87,13 +88,16 @@ const LengthDock = ({ ask, tape, says, tells, sheets = [], onSave, onTry, onClos
   />
 );
 
-const AmountDock = ({ ask, onSave, onTry, onClose }: DockProps<'amount'>) => (
+const AmountDock = ({ ask, says, tells, onSave, onTry, onClose }: DockProps<'amount'>) => (
   <KeySheet
     title={ask.title}
     tape="1/64"
     fill="amount"
     unit={ask.unit}
     now={ask.now && asInches(ask.now)}
+    says={says}
+    tells={tells}
+    refuse={(value) => (typeof value === 'number' ? undefined : ask.refuse?.(asNumber(value)))}
     onLength={(value) => onSave(ask.save(value && asNumber(value)))}
     onTry={(value) => onTry?.(ask.save(value && typeof value !== 'number' ? asNumber(value) : undefined))}
     onClose={onClose}
@@ -108,6 +112,7 @@ const CountDock = ({ ask, tape, says, onSave, onTry, onClose }: DockProps<'count
     unit={ask.unit}
     nowCount={ask.now}
     says={says}
+    refuse={(value) => (typeof value === 'number' ? ask.refuse?.(value) : undefined)}
     onCount={(value) => onSave(ask.save(value))}
     onTry={(value) => onTry?.(ask.save(typeof value === 'number' ? value : undefined))}
     onClose={onClose}

@@ -20,16 +20,19 @@ export type Ask =
       readonly signed?: boolean;
       /** Of a thing made elsewhere: what it is in inches stands beside it in a job in millimetres. */
       readonly asMade?: boolean;
+      /** Why a figure cannot be, and what would do: then it is not taken. */
+      readonly refuse?: (value: Length) => string | undefined;
       readonly save: (value: Length | undefined) => readonly Change[];
     }
   | {
-      /** A number without a unit: pounds, a ratio, a share. */
+      /** A number without a length: a weight, a ratio, a share. */
       readonly as: 'amount';
       readonly title: string;
       readonly now: Ratio | undefined;
       /** What it is in, said beside it. */
       readonly unit?: string;
       readonly usual?: Ratio | undefined;
+      readonly refuse?: (value: Ratio) => string | undefined;
       readonly save: (value: Ratio | undefined) => readonly Change[];
     }
   | {
@@ -40,6 +43,7 @@ export type Ask =
       readonly word?: string;
       /** What is counted, where it is not pieces. */
       readonly unit?: string;
+      readonly refuse?: (value: number) => string | undefined;
       readonly save: (value: number | undefined) => readonly Change[];
     }
   | {

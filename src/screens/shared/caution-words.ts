@@ -2,6 +2,7 @@ import type { Caution } from '../../trade/cautions/caution';
 import type { OwnCaution } from '../../trade/machines/machines';
 import type { CautionWords } from './caution-line';
 import { isOfMachine, machineWords } from './machines/machine-words';
+import { poundsIn } from './pounds';
 
 /** Cautions at a step or a moment. Common practice, no source. */
 const words: Readonly<Record<Exclude<Caution, OwnCaution>, CautionWords>> = {
@@ -71,7 +72,7 @@ const words: Readonly<Record<Exclude<Caution, OwnCaution>, CautionWords>> = {
   ],
   load: [
     'Anchored before anything goes in.',
-    'One loaded drawer out at a time until then. Finish and glue cured before shells and minerals go in. Pounds here are estimates.',
+    'One loaded drawer out at a time until then. Finish and glue cured before shells and minerals go in. Weights here are estimates.',
   ],
   'old-finish': [
     'Old paint may hold lead: test it first.',
@@ -80,5 +81,8 @@ const words: Readonly<Record<Exclude<Caution, OwnCaution>, CautionWords>> = {
 };
 
 /** The words of each caution: general, common practice, no source. The tool's own manual comes first. */
-export const cautionWords = (caution: Caution): CautionWords =>
-  isOfMachine(caution) ? machineWords[caution].caution : words[caution];
+export function cautionWords(caution: Caution): CautionWords {
+  if (isOfMachine(caution)) return machineWords[caution].caution;
+  const [first, second] = words[caution];
+  return [poundsIn(first), poundsIn(second)];
+}

@@ -6,26 +6,38 @@ import type { Part } from '../../trade/carcass/part';
 import type { Ask } from './ask';
 import * as words from './lot-words';
 import { partWord } from './part-words';
-import { pounds } from './pounds';
+import { inMeasure } from './pounds';
+import { countRefused, lengthRefused, placeRefused, weightRefused } from './refused-words';
 
-type Size = 'tall' | 'long' | 'wide' | 'from';
+type Size = 'tall' | 'long' | 'wide';
 
-const titles = { tall: words.howTall, long: words.howLong, wide: words.howWide, from: words.howFar } as const;
+const titles = { tall: words.howTall, long: words.howLong, wide: words.howWide } as const;
 
-/** A size of a thing; where it stands on its shelf has a usual place. */
-export const thingSize = (thing: Lot, field: Size, usual?: Length): Ask => ({
+export const thingSize = (thing: Lot, field: Size): Ask => ({
   as: 'length',
   title: titles[field](thing),
   kind: 'place',
   now: thing[field],
-  usual,
+  refuse: lengthRefused,
   save: (value) => editThing(thing.id, { [field]: value }),
+});
+
+/** Where its middle stands on a shelf that spans so far. */
+export const thingFrom = (thing: Lot, span: Length, usual: Length): Ask => ({
+  as: 'length',
+  title: words.howFar(thing),
+  kind: 'place',
+  now: thing.from,
+  usual,
+  refuse: placeRefused(span, words.rightEnd),
+  save: (from) => editThing(thing.id, { from }),
 });
 
 export const thingCount = (thing: Lot): Ask => ({
   as: 'count',
   title: words.howMany(thing),
   now: thing.count,
+  refuse: countRefused(999, words.ofThem),
   save: (count) => editThing(thing.id, { count: count ?? 1 }),
 });
 
@@ -36,13 +48,14 @@ export const thingName = (thing: Lot): Ask => ({
   save: (name) => editThing(thing.id, { name }),
 });
 
-export const thingHeavy = (thing: Lot): Ask => ({
-  as: 'amount',
-  title: words.howHeavy(thing),
-  unit: pounds,
-  now: thing.heavy,
-  save: (heavy) => editThing(thing.id, { heavy }),
-});
+export const thingHeavy = (thing: Lot): Ask =>
+  inMeasure('weight', {
+    as: 'amount',
+    title: words.howHeavy(thing),
+    now: thing.heavy,
+    refuse: weightRefused,
+    save: (heavy) => editThing(thing.id, { heavy }),
+  });
 
 export const thingLives = (thing: Lot): Ask => ({
   as: 'text',
@@ -107,5 +120,6 @@ export const thingPiece = (thing: Lot, of: number): Ask => ({
   as: 'count',
   title: words.which(thing),
   now: thing.piece ?? 1,
-  save: (piece) => editThing(thing.id, { piece: Math.min(Math.max(1, piece ?? 1), of) }),
+  refuse: countRefused(of, words.ofThem),
+  save: (piece) => editThing(thing.id, { piece: piece ?? 1 }),
 });

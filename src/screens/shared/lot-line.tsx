@@ -39,7 +39,7 @@ export function LotLine({ bench, job, parts, thing, span, open, onOpen }: LotPro
         ? words.shelfLine({
             ...own,
             wide: blank(asks.thingSize(thing, 'wide')),
-            from: blank(asks.thingSize(thing, 'from', markAt(half(span), job.tape).value)),
+            from: blank(asks.thingFrom(thing, span, markAt(half(span), job.tape).value)),
           })
         : words.line(own)}{' '}
       {words.moves({

@@ -1,5 +1,6 @@
 import type { ComponentChildren as Blank } from 'preact';
 import { wordFor } from './counted';
+import { measureUnit } from './pounds';
 
 /** Things of one kind: what they are, where they live now, where they go. */
 
@@ -16,12 +17,15 @@ export const howTall = (x: Named): string => `${nameOf(x)}: how tall`;
 export const howLong = (x: Named): string => `${nameOf(x)}: how long`;
 export const howWide = (x: Named): string => `${nameOf(x)}: how wide`;
 export const howMany = (x: Named): string => `${nameOf(x)}: how many`;
-export const howHeavy = (x: Named): string => `${nameOf(x)}: pounds, one of them`;
+export const howHeavy = (x: Named): string => `${nameOf(x)}: how heavy, one of them`;
 export const howFar = (x: Named): string => `${nameOf(x)}: their middle from the left end`;
 export const lives = (x: Named): string => `${nameOf(x)}: where they live now`;
 export const goes = (x: Named): string => `${nameOf(x)}: where they go`;
 export const which = (x: Named): string => `${nameOf(x)}: which one, from the bottom up`;
 export const what = ({ name }: Named): string => `What it is: ${name || 'a thing'}`;
+/** As a sentence of what cannot be has them. */
+export const rightEnd = 'the right end of the shelf';
+export const ofThem = 'of them';
 export const nowhere = 'nowhere yet';
 export const drawerNo = (bank: string, no: number, column: number | undefined): string =>
   `${bank}: drawer ${no}${column === undefined ? '' : `, column ${column}`}`;
@@ -31,7 +35,7 @@ type ThingBlanks = Readonly<Record<'many' | 'name' | 'tall' | 'long' | 'heavy', 
 
 export const line = ({ many, name, tall, long, heavy }: ThingBlanks) => (
   <>
-    {many} {name}, {tall} tall, {long} long, {heavy} lb
+    {many} {name}, {tall} tall, {long} long, {heavy} {measureUnit('weight')}
   </>
 );
 

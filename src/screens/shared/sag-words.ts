@@ -1,10 +1,10 @@
-import type { Length } from '../../length/length';
+import { type Length, ratio } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { EvenLoad, LoadedShelf } from '../../plan/shelf-loads';
 import type { Sag, ShelfError } from '../../trade/loads/sag';
 import { unitInHand } from '../../ui/unit-in-hand';
 import { closely, exactly as w } from './exact-words';
-import { lb } from './pounds';
+import { measureUnit, weight, wholeOf } from './pounds';
 
 /** Why a shelf is not reckoned, and what would do. */
 export function shelfErrorText(error: ShelfError): string {
@@ -41,27 +41,34 @@ export const sags = ({ sag, allowed, over, rough }: Sag): string => {
 
 /** What it could carry and span. */
 export const couldBe = (span: Length, { mostLoad, span: most, spanByFoot }: Sag): string =>
-  `Sags just as far as allowed under ${lb(mostLoad)} over ${w(span)}, or with this load over ${w(most)}; at as many pounds a foot, over ${w(spanByFoot)}.`;
+  `Sags just as far as allowed under ${weight(mostLoad)} over ${w(span)}, or with this load over ${w(most)}; the load growing with the span, over ${w(spanByFoot)}.`;
 
 /** The line of the case page for a shelf that would sag too far under what stands on it. */
 export const loadedOver = (span: Length, { load }: LoadedShelf, found: Sag, over: Length): string =>
-  `Spans ${w(span)}: under about ${lb(load)} it sags ${closely(found.sag)}, ${closely(over)} more than ${share()}. Loads says what helps.`;
+  `Spans ${w(span)}: under about ${weight(load)} it sags ${closely(found.sag)}, ${closely(over)} more than ${share()}. Loads says what helps.`;
 
 /** The same with nothing said to stand on it: an even load by the standard. */
 export const evenOver = (span: Length, foot: number, found: Sag, over: Length): string =>
-  `Spans ${w(span)}: at ${foot} pounds a square foot it sags ${closely(found.sag)}, ${closely(over)} more than ${share()}, which it would keep over ${w(found.spanByFoot)}. Loads says what helps.`;
+  `Spans ${w(span)}: at ${footOf(foot)} it sags ${closely(found.sag)}, ${closely(over)} more than ${share()}, which it would keep over ${w(found.spanByFoot)}. Loads says what helps.`;
+
+/** So many pounds a square foot, in the unit in hand. @example footOf(40) // '40 pounds a square foot' */
+export const footOf = (foot: number): string =>
+  `${wholeOf('foot', ratio(BigInt(foot)))} ${unitInHand() === 'mm' ? measureUnit('foot') : 'pounds a square foot'}`;
+
+/** What the standard lets one shelf carry. Pounds. */
+const shelfMost = ratio(200n);
 
 /** Pounds a square foot of a use, as the sentence says it. */
 export const feet = { school: 50, hospital: 50, library: 50, other: 40 } as const;
 
 /** By the standard: the greatest span, and which limit fails. */
 export const standardSays = (even: Extract<EvenLoad['by'], { ok: true }>['value'], foot: number): string => {
-  const most = `By the Architectural Woodwork Standards, ${foot} pounds a square foot and span/144, it may span ${w(even.span)}`;
+  const most = `By the Architectural Woodwork Standards, ${footOf(foot)} and span/144, it may span ${w(even.span)}`;
   const past = even.lacks.map((lack) =>
     lack.code === 'standard'
       ? `it sags ${closely(lack.by)} past the standard`
       : lack.code === 'cap'
-        ? `its ${lb(even.load)} are ${lb(lack.by)} over the 200 a shelf may have: not over ${w(even.spanByCap)}`
+        ? `its ${weight(even.load)} are ${weight(lack.by)} over the ${weight(shelfMost)} a shelf may have: not over ${w(even.spanByCap)}`
         : `it sags ${closely(lack.by)} past ${share()}`,
   );
   return past.length === 0 ? `${most}; it keeps both limits.` : `${most}; ${past.join('; ')}.`;

@@ -5,6 +5,8 @@ import { unitsOf } from '../../length/tape';
 import type { LayNotes, Lies } from '../../trade/sheets/pieces';
 import { usualSheets } from '../../trade/sheets/stock';
 import type { Ask } from '../shared/ask';
+import { inMeasure } from '../shared/pounds';
+import { weightRefused } from '../shared/refused-words';
 import * as words from './words';
 
 /** What is asked of how a pool is cut, by the name of its blank. */
@@ -16,14 +18,14 @@ export const cuttingAsks = (job: Job, stick: boolean): Readonly<Record<string, A
     usual: usualSheets(unitsOf(job.tape))[stick ? 'overStick' : 'over'],
     save: (value) => editJob(stick ? { overStick: value } : { over: value }),
   },
-  carry: {
+  carry: inMeasure('weight', {
     as: 'amount',
     title: words.carryTitle,
-    unit: words.pounds,
     now: job.carry,
     usual: ratio(BigInt(usualSheets('in').carry)),
+    refuse: weightRefused,
     save: (value) => editJob({ carry: value }),
-  },
+  }),
   guide: {
     as: 'choice',
     title: words.guideTitle,

@@ -1,5 +1,4 @@
-import type { Ratio } from '../../length/length';
-import { toWhole } from '../../length/round';
+import { ratio } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import type { Shop } from '../../trade/machines/shop';
 import type { CutStep } from '../../trade/sheets/cut-steps';
@@ -54,14 +53,14 @@ export function CutPanel({ step, done, tape, name, shop, stick }: CutPanelProps)
       {step.heavy && step.weight && (
         <p class="fact warn">
           <Icon name="warn" />
-          {words.heavy(pounds(step.weight), [pounds(step.nearWeight), pounds(step.farWeight)])}
+          {words.heavy(step.weight, [step.nearWeight ?? nothing, step.farWeight ?? nothing])}
         </p>
       )}
     </section>
   );
 }
 
-const pounds = (x: Ratio | undefined): string => (x ? `${toWhole(x, 'halfExpand')}` : '0');
+const nothing = ratio(0n);
 
 /** Second mark of a guided cut: the guide's edge, lying on what is kept or on the other side. */
 function GuideLine({

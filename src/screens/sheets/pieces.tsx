@@ -71,7 +71,7 @@ function CuttingSlip({ plan, found, stick, open, onOpen }: SlipProps) {
   const asks = cuttingAsks(plan.job, stick);
   return (
     <section class="fillin" aria-label={words.howCut}>
-      {filled(stick ? words.stickSlip : words.sheetSlip, (name) => {
+      {filled(stick ? words.stickSlip : words.sheetSlip(), (name) => {
         const ask = asks[name];
         return ask && <AskBlank ask={ask} open={open} onOpen={onOpen} />;
       })}

@@ -1,5 +1,5 @@
 import type { PlanSheet } from '../../job/job';
-import { equals, type Length } from '../../length/length';
+import { equals, type Length, type Ratio } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { CutStep } from '../../trade/sheets/cut-steps';
@@ -10,6 +10,7 @@ import type { SheetStock } from '../../trade/sheets/stock';
 import { type Branch, piecesIn, type Rect } from '../../trade/sheets/tree';
 import { counted, wordFor } from '../shared/counted';
 import { workWord } from '../shared/part-words';
+import { measureUnit, wholeOf } from '../shared/pounds';
 import { bySize } from '../shared/size-words';
 
 /** `64 1/2 × 17 3/4`, `1640 × 450 mm`: the unit once. */
@@ -217,8 +218,10 @@ export const kerfSide = (near: boolean): string => `, kerf ${near ? 'beyond' : '
 export const otherSide = (side: string): string => `; other side ${side}`;
 
 /** More than one person carries. @param then what the two halves weigh */
-export const heavy = (pounds: string, then: readonly [near: string, far: string]): string =>
-  `About ${pounds} lb: two people, or cut it where it lies. Then ${then[0]} and ${then[1]} lb.`;
+export const heavy = (all: Ratio, then: readonly [near: Ratio, far: Ratio]): string => {
+  const [near, far] = then.map((x) => wholeOf('weight', x));
+  return `About ${wholeOf('weight', all)} ${measureUnit('weight')}: two people, or cut it where it lies. Then ${near} and ${far} ${measureUnit('weight')}.`;
+};
 
 export const guideOff = 'The guide would lie off the sheet: lay a board of the same thickness beside it.';
 export const guideUnknown = 'Enter the shoe offset to see the guide mark';
@@ -233,15 +236,14 @@ export const howCut = 'How it is cut';
 
 /** How a pool is cut; each name in braces is a blank. */
 export const stickSlip = 'Cut each piece {over} over length. ';
-export const sheetSlip =
-  'Cut each piece {over} oversize each way, with {guide}; one person carries {carry} lb. ';
+export const sheetSlip = (): string =>
+  `Cut each piece {over} oversize each way, with {guide}; one person carries {carry} ${measureUnit('weight')}. `;
 export const kerfIs = 'The kerf is {kerf}.';
 export const kerfUnknown = 'The kerf is not measured yet: see Shop figures.';
 
 export const overTitle = (stick: boolean): string =>
   stick ? 'Over length, each piece' : 'Oversize each way, for the final cuts';
-export const pounds = 'lb';
-export const carryTitle = 'Pounds one person carries';
+export const carryTitle = 'What one person carries';
 export const guideTitle = 'What the sheets are cut with';
 export const guides = [
   { value: 'both', label: 'a guide and a table saw', hint: 'what one person lifts goes to the fence' },

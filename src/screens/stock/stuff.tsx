@@ -1,13 +1,13 @@
 import { editStock } from '../../job/edits';
 import type { Stock } from '../../job/job';
-import { asInches, asNumber, inches, type Ratio, ratio } from '../../length/length';
-import { roundTo } from '../../length/round';
+import { type Ratio, ratio } from '../../length/length';
 import { stuffOf } from '../../plan/plan';
 import { kindOf, stiffOf } from '../../plan/stuff-of';
 import { perFootOf, type Stuff } from '../../trade/loads/stuff';
 import { species } from '../../trade/movement/species';
 import { type Ask, AskBlank } from '../shared/ask';
-import { pounds } from '../shared/pounds';
+import { inMeasure } from '../shared/pounds';
+import { footRefused, stiffRefused } from '../shared/refused-words';
 import { speciesWord, stuffs } from '../shared/stuff-words';
 import * as words from './stuff-words';
 
@@ -50,29 +50,27 @@ const sawnAsk = (stock: Stock): Ask => ({
   save: (how) => editStock(stock.id, { quartersawn: how === 'quarter' }),
 });
 
-/** To a hundredth of a pound: what stands in is an estimate. */
-const hundredth = (x: Ratio): Ratio => asNumber(roundTo(asInches(x), inches(1n, 100n), 'halfExpand').value);
-
 const heavyAsk = (stock: Stock): Ask => {
   const [stuff] = stuffOf(stock);
-  return {
+  return inMeasure('foot', {
     as: 'amount',
     title: words.howHeavy,
-    unit: pounds,
     now: stock.perFoot,
-    usual: stuff && hundredth(perFootOf(kindOf(stock), stuff.thickness)),
+    usual: stuff && perFootOf(kindOf(stock), stuff.thickness),
+    refuse: footRefused,
     save: (perFoot) => editStock(stock.id, { perFoot }),
-  };
+  });
 };
 
-const stiffAsk = (stock: Stock): Ask => ({
-  as: 'amount',
-  title: words.howStiff,
-  unit: words.millions,
-  now: stock.stiff,
-  usual: stiffOf(stock, 'along')?.div(ratio(1_000_000n)) as Ratio | undefined,
-  save: (stiff) => editStock(stock.id, { stiff }),
-});
+const stiffAsk = (stock: Stock): Ask =>
+  inMeasure('stiff', {
+    as: 'amount',
+    title: words.howStiff,
+    now: stock.stiff,
+    usual: stiffOf(stock, 'along')?.div(ratio(1_000_000n)) as Ratio | undefined,
+    refuse: stiffRefused,
+    save: (stiff) => editStock(stock.id, { stiff }),
+  });
 
 /** What the stock is of: its weight, its stiffness and its moving go by it. */
 export function StuffSlip({ stock, open, onOpen }: StuffProps) {

@@ -10,8 +10,10 @@ import {
   subtract,
   times,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import { err, ok, type Result } from '../../length/result';
 import { type Rounded, roundTo } from '../../length/round';
+import type { Units } from '../../length/units';
 import { factorsOf, faultOf, isBeyond, type Season, type SeasonError } from './season';
 
 /** An inset front of solid wood, its grain across its width: its height moves. Inches. */
@@ -22,6 +24,8 @@ export type SolidFront = {
   readonly season: Season;
   readonly coefficient: Ratio;
   readonly grain: Length;
+  /** Of the job: in millimetres the limits are .8 and 4. */
+  readonly units?: Units | undefined;
 };
 
 export type FrontGaps = {
@@ -45,8 +49,11 @@ export type FrontError =
   /** The gaps leave no mark of front: by how much they are over the opening. */
   | { readonly code: 'no-front'; readonly by: Length };
 
-/** Common practice, no source. */
-const [tightest, widest] = [inches(1n, 32n), inches(5n, 32n)];
+/** The least gap that never binds, and the greatest that is not seen: 1/32 and 5/32. Common practice, no source. */
+export const frontLimits = (units: Units | undefined): { readonly least: Length; readonly most: Length } => ({
+  least: figureIn(units, inches(1n, 32n)),
+  most: figureIn(units, inches(5n, 32n)),
+});
 
 /**
  * How high an inset solid front is cut, rounded down, so that it never binds in the dampest of the year, and what its
@@ -63,6 +70,7 @@ export function solidFront(front: SolidFront): Result<FrontGaps, FrontError> {
   if (fault) return err(fault);
   const { low, now, high } = front.season;
   const own = gapsOf(front);
+  const { least: tightest, most: widest } = frontLimits(front.units);
   if (!isPositive(own.high.value))
     return err({ code: 'no-front', by: subtract(times(front.least, 2n), front.opening) });
   const isWide = less(widest, own.winter);
@@ -98,6 +106,7 @@ function gapsOf({ opening, least, season, coefficient, grain }: SolidFront) {
 /** With k = dry/damp, winter is 5/32 at an opening of (5/16 - 2 k least)/(1 - k); from there down, mark by mark. */
 function lowerOpening(front: SolidFront): Length | undefined {
   const { season, coefficient, least, grain } = front;
+  const { most: widest } = frontLimits(front.units);
   const { damp, dry } = factorsOf(season, coefficient);
   const k = dry.div(damp) as Ratio;
   const room = subtract(times(widest, 2n), times(times(least, 2n), k));

@@ -20,7 +20,7 @@ const banks = (['inset', 'overlay'] as const).flatMap((fit) =>
 );
 const pagesOf = (b: Bank): Readonly<Record<FormPage, readonly string[]>> => ({
   fronts: [words.opening(b), words.fronts(b), words.ends(b, false), words.blank],
-  boxes: [words.slides, words.seat, words.pulls(b)],
+  boxes: [words.slides(), words.seat, words.pulls(b)],
   wood: [words.wood, words.joint, words.tails(b)],
 });
 const sentences = banks.flatMap((b) => formPages.flatMap((page) => pagesOf(b)[page]));
@@ -39,7 +39,7 @@ test('a page shows ten blanks at most before it is unfolded, of a covering bank 
     const most = b.fit === 'inset' ? 10 : 14;
     const shown = {
       fronts: [words.opening(b), words.fronts(b)],
-      boxes: [words.slides, words.pulls(b)],
+      boxes: [words.slides(), words.pulls(b)],
       wood: [words.wood],
     };
     for (const page of formPages) expect(shown[page].flatMap(blanksOf).length).toBeLessThanOrEqual(most);

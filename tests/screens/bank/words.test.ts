@@ -2,13 +2,17 @@ import { describe, expect, test } from 'vitest';
 import { ratio } from '../../../src/length/length';
 import { frontsProblemText, grooveText, tailsErrorText } from '../../../src/screens/bank/words';
 import { exactly as w } from '../../../src/screens/shared/exact-words';
-import { lb } from '../../../src/screens/shared/pounds';
+import { weight } from '../../../src/screens/shared/pounds';
 import { tailsOf } from '../../../src/trade/boxes/tails';
 import { l } from '../../trade/grooves/sample';
 
 describe('words of a bank', () => {
   test('pounds have one decimal at most; lengths from millimetres are said in millimetres', () => {
-    expect([lb(ratio(6n)), lb(ratio(189n, 10n)), lb(ratio(1n, 3n))]).toEqual(['6 lb', '18.9 lb', '0.3 lb']);
+    expect([weight(ratio(6n)), weight(ratio(189n, 10n)), weight(ratio(1n, 3n))]).toEqual([
+      '6 lb',
+      '18.9 lb',
+      '0.3 lb',
+    ]);
     expect([w(l('5/64')), w(l('18 mm')), w(l('1/3'))]).toEqual(['5/64', '18 mm', '0.333']);
   });
 

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { ratio } from '../../../src/length/length';
 import * as words from '../../../src/screens/loads/solid-words';
+import { frontLimits } from '../../../src/trade/movement/front';
 import { l } from '../../length/write-figures';
 
 test('a part says how far it goes either way, and when that is beyond the table', () => {
@@ -29,16 +30,20 @@ test('the year says where its ends come from, and what is asked again by how muc
   );
 });
 
+const limits = frontLimits(undefined);
+
 test('a front says what to cut, and what would keep a gap that is seen', () => {
   const high = { value: l('9'), rest: l('0') };
   const found = { high, now: l('1/8'), summer: l('0.042'), winter: l('0.142'), beyond: false };
-  expect(words.front(found, l('9 1/16'))).toBe(
+  expect(words.front(found, l('9 1/16'), limits)).toBe(
     'Cut it 9 high, where 9 1/16 is planned: gaps 0.125 now, 0.042 at the dampest, 0.142 at the driest.',
   );
-  expect(words.front({ ...found, wide: l('0.02'), openingMost: l('8') }, l('9'))).toMatch(
+  expect(words.front({ ...found, wide: l('0.02'), openingMost: l('8') }, l('9'), limits)).toMatch(
     /an opening of 8 keeps it, or a front of sheet\.$/,
   );
-  expect(words.front({ ...found, wide: l('0.02') }, l('9'))).toMatch(/: a front of sheet keeps it\.$/);
+  expect(words.front({ ...found, wide: l('0.02') }, l('9'), limits)).toMatch(
+    /: a front of sheet keeps it\.$/,
+  );
 });
 
 test('a top fixed across its grain says what it has to take', () => {

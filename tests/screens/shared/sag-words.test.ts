@@ -27,7 +27,7 @@ describe('a shelf by the standard', () => {
     expect(said({ span: l('20') })).toMatch(/; it keeps both limits\.$/);
     // 40 × 38 × 24 / 144 = 253.3; 200 × 144 / 40 / 24 = 30
     expect(said({ deep: l('24') })).toContain(
-      'its 253.3 lb are 53.3 lb over the 200 a shelf may have: not over 30',
+      'its 253.3 lb are 53.3 lb over the 200 lb a shelf may have: not over 30',
     );
   });
 });
@@ -53,6 +53,6 @@ test('a glued back is told as a bound, and only then', () => {
     /within it\. Its back is glued: a rough bound, no more\.$/,
   );
   expect(words.couldBe(l('36 15/16'), { ...sag, rough: false })).toBe(
-    'Sags just as far as allowed under 60.4 lb over 36 15/16, or with this load over 34 1/4; at as many pounds a foot, over 35.',
+    'Sags just as far as allowed under 60.4 lb over 36 15/16, or with this load over 34 1/4; the load growing with the span, over 35.',
   );
 });

@@ -6,7 +6,7 @@ import { at, opened } from '../../plan/laid-sample';
 const { job } = at(opened.entries).plan;
 
 test.each([
-  ['sheets', words.sheetSlip, false],
+  ['sheets', words.sheetSlip(), false],
   ['sticks', words.stickSlip, true],
 ])('every blank of how %s are cut is asked for', (_, slip, stick) => {
   const asks = cuttingAsks(job, stick);

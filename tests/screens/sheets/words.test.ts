@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { ratio } from '../../../src/length/length';
 import * as words from '../../../src/screens/sheets/words';
 import { l } from '../../length/write-figures';
 import { at, opened } from '../../plan/laid-sample';
@@ -84,7 +85,7 @@ describe('which sheet a piece must come out of', () => {
 });
 
 test('a cut too heavy for one says what its halves weigh', () => {
-  expect(words.heavy('80', ['50', '30'])).toBe(
+  expect(words.heavy(ratio(80n), [ratio(50n), ratio(30n)])).toBe(
     'About 80 lb: two people, or cut it where it lies. Then 50 and 30 lb.',
   );
 });

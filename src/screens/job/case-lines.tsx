@@ -1,0 +1,58 @@
+import type { Job } from '../../job/job';
+import { casesInRoom } from '../../plan/case-in-room';
+import { loadOfCase } from '../../plan/case-load';
+import type { Plan } from '../../plan/plan';
+import { Icon } from '../../ui/icon';
+import { briefly, notMeasured, room } from '../shared/in-room-words';
+import * as words from './case-lines-words';
+
+type LineProps = { readonly job: Job; readonly plan: Plan | undefined };
+
+/** Where the cases of the job go, and what goes into them: the room in one row, the load of each case in its own. */
+export const CaseLines = ({ job, plan }: LineProps) => (
+  <>
+    <RoomLine job={job} plan={plan} />
+    {plan &&
+      job.cases.map(({ id, name }) => {
+        const load = loadOfCase(plan, id);
+        return (
+          <Line
+            key={id}
+            to={`#/loads/${encodeURIComponent(id)}`}
+            label={words.loads(job.cases.length > 1 ? name : '')}
+            says={words.briefly(load)}
+            wrong={load.worst?.sag.over !== undefined}
+          />
+        );
+      })}
+  </>
+);
+
+/** Whether the first case that does not go in does, or the first that does. */
+function RoomLine({ job, plan }: LineProps) {
+  const cases = plan ? casesInRoom(job, plan.worked) : [];
+  const worst = cases.find(({ goesIn }) => goesIn === false) ?? cases.find(({ goesIn }) => goesIn);
+  return (
+    <Line
+      to="#/room"
+      label={room}
+      says={worst ? briefly(worst) : notMeasured}
+      wrong={worst?.goesIn === false}
+    />
+  );
+}
+
+type RowProps = {
+  readonly to: string;
+  readonly label: string;
+  readonly says: string;
+  readonly wrong: boolean;
+};
+
+const Line = ({ to, label, says, wrong }: RowProps) => (
+  <a class="sect" href={to}>
+    <b>{label}</b>
+    <span>{wrong && <Icon name="warn" />}</span>
+    <span class="muted">{says}</span>
+  </a>
+);

@@ -1,0 +1,58 @@
+import type { Job } from '../../job/job';
+import { isNegative } from '../../length/length';
+import { type CaseInRoom, caseInRoom } from '../../plan/case-in-room';
+import { type RoomPlan, roomPlanOf } from '../../plan/room-plan';
+import { wallPlanOf } from '../../plan/stud-plan';
+import type { Worked } from '../../trade/carcass/parts';
+import * as inRoom from '../shared/in-room-words';
+import { wayText } from '../shared/way-words';
+import * as said from './said';
+import * as wall from './wall-words';
+
+/** All that is wrong with the room as it was read, and with each case in it, by how much. */
+export function wrongsOf(job: Job, worked: readonly Worked[]): readonly string[] {
+  const room = roomPlanOf(job);
+  return [
+    ...readWrong(room),
+    ...wallWrong(job),
+    ...worked.flatMap((each) => caseWrong(caseInRoom(job, room, each))),
+  ];
+}
+
+function readWrong({ widths, plumb, widest, heights, level, highest, corners }: RoomPlan): readonly string[] {
+  const differs = plumb?.ok ? said.differsText(plumb.value.differs) : undefined;
+  return [
+    ...(widths && !widths.ok ? [said.rowErrorText(widths.error, said.spotAcross)] : []),
+    ...(plumb && !plumb.ok ? [said.plumbErrorText(plumb.error)] : []),
+    ...(differs ? [differs] : []),
+    ...(widest && !widest.ok ? [said.widthErrorText(widest.error)] : []),
+    ...(heights && !heights.ok ? [said.rowErrorText(heights.error, said.spotUpright)] : []),
+    ...(level && !level.ok ? [said.levelErrorText(level.error)] : []),
+    ...(highest && !highest.ok ? [said.heightErrorText(highest.error)] : []),
+    ...Object.values(corners).flatMap((corner) => (corner.ok ? [] : [said.cornerErrorText(corner.error)])),
+  ];
+}
+
+function wallWrong(job: Job): readonly string[] {
+  const { found } = wallPlanOf(job);
+  if (!found) return [];
+  if (!found.ok) return [wall.studErrorText(found.error)];
+  return found.value.tooFew ? [wall.tooFew(found.value.fix.length)] : [];
+}
+
+function caseWrong({ spareWide, spareHigh, fillers, tilt, ways }: CaseInRoom): readonly string[] {
+  const sides = (['left', 'right'] as const).flatMap((side) =>
+    (fillers?.[side].warnings ?? []).map((warning) => inRoom.fillerWarning(side, warning)),
+  );
+  return [
+    ...(spareWide && isNegative(spareWide) ? [inRoom.spareWide(spareWide)] : []),
+    ...(spareHigh && isNegative(spareHigh) ? [inRoom.spareHigh(spareHigh)] : []),
+    ...(tilt && !tilt.ok ? [inRoom.tiltErrorText(tilt.error)] : []),
+    ...(tilt?.ok && !tilt.value.passes ? [inRoom.tiltText(tilt.value)] : []),
+    ...sides,
+    ...ways.flatMap((way) => {
+      const { says, wrong } = wayText(way);
+      return wrong ? [says] : [];
+    }),
+  ];
+}
