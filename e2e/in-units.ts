@@ -14,10 +14,8 @@ export function words(page: Page): Promise<string> {
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     const said: string[] = [];
     for (let node = walker.nextNode(); node; node = walker.nextNode()) {
-      const of = node.parentElement?.closest('.blank')?.getAttribute('data-name') ?? '';
-      // pounds have fractions whatever the job is in, and a slide made in inches has them beside its millimetres
-      if (!/pounds/.test(of) && !node.parentElement?.closest('script, style, .own'))
-        said.push(node.textContent ?? '');
+      // a slide made in inches has them beside its millimetres
+      if (!node.parentElement?.closest('script, style, .own')) said.push(node.textContent ?? '');
     }
     return said.join(' | ');
   });

@@ -30,6 +30,8 @@ for (const tape of ['1/16 in', '1/64 in', '1 mm', '1/2 mm'])
       if (!tape.includes('mm')) continue;
       const inches = text.replaceAll('1/2 mm', '').match(/.{0,40}(\d\/\d|\binch(es)?\b|\d ?in\b).{0,20}/g);
       expect.soft(inches, `${name}: no inch`).toBeNull();
+      const pounds = text.match(/.{0,40}(\blb\b|\bpounds?\b|\bpsi\b|°F).{0,20}/g);
+      expect.soft(pounds, `${name}: no pound`).toBeNull();
     }
   });
 

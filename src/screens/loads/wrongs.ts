@@ -1,6 +1,7 @@
 import type { Job } from '../../job/job';
 import { type Span, spansOf } from '../../plan/shelf-loads';
 import type { Worked } from '../../trade/carcass/parts';
+import { inSentence } from '../../ui/pad-words';
 import * as lot from '../shared/lot-words';
 import * as says from '../shared/sag-words';
 import { nameOf } from './asks';
@@ -17,7 +18,7 @@ const spanWrong = (span: Span): readonly string[] =>
       ...unfit.map((x) =>
         words.unfit(lot.nameOf(things.find(({ id }) => id === x.thing) ?? { name: '' }), x),
       ),
-      ...(sag.ok && sag.value.over ? [`${named}: ${says.sags(sag.value)}`] : []),
-      ...(sag.ok ? [] : [`${named}: ${says.shelfErrorText(sag.error)}`]),
+      ...(sag.ok && sag.value.over ? [`${named}: ${inSentence(says.sags(sag.value))}`] : []),
+      ...(sag.ok ? [] : [`${named}: ${inSentence(says.shelfErrorText(sag.error))}`]),
     ];
   });

@@ -22,6 +22,8 @@ const product = (...all: readonly Ratio[]): Ratio => all.reduce((so, x) => so.mu
 
 type Said = {
   readonly unit: Readonly<Record<Units, string>>;
+  /** Beside a figure on the keys, where little room is. */
+  readonly short: Readonly<Record<Units, string>>;
   readonly metric: Ratio;
   /** What stands in until it is said is an estimate: shown to so much. */
   readonly to: Readonly<Record<Units, Length>>;
@@ -30,20 +32,28 @@ type Said = {
 const hundredths = { in: inches(1n, 100n), mm: inches(1n, 100n) };
 
 const measures: Readonly<Record<Measure, Said>> = {
-  weight: { unit: { in: 'lb', mm: 'kg' }, metric: kilograms, to: hundredths },
+  weight: {
+    unit: { in: 'lb', mm: 'kg' },
+    short: { in: 'lb', mm: 'kg' },
+    metric: kilograms,
+    to: hundredths,
+  },
   foot: {
     unit: { in: 'lb a square foot', mm: 'kg a square metre' },
+    short: { in: 'lb/ft²', mm: 'kg/m²' },
     metric: kilograms.div(product(ratio(144n), metres, metres)) as Ratio,
     to: hundredths,
   },
   // kept in millions
   stiff: {
     unit: { in: 'million pounds a square inch', mm: 'N/mm²' },
+    short: { in: 'million lb/in²', mm: 'N/mm²' },
     metric: product(kilograms, newtons).div(product(metres, metres)) as Ratio,
     to: { in: inches(1n, 100n), mm: inches(10n) },
   },
   turning: {
     unit: { in: 'in-lb', mm: 'N·m' },
+    short: { in: 'in-lb', mm: 'N·m' },
     metric: product(kilograms, newtons, metres),
     to: hundredths,
   },
@@ -86,7 +96,7 @@ const roughly = (measure: Measure, x: Ratio): Ratio =>
 
 /** A blank of what is kept in pounds: shown and keyed in the unit in hand, kept exactly. */
 export function inMeasure(measure: Measure, ask: Amount): Amount {
-  const unit = measureUnit(measure);
+  const unit = measures[measure].short[unitInHand()];
   const { now, usual, refuse } = ask;
   const kept = (x: Ratio): Ratio => (unitInHand() === 'mm' ? (x.div(measures[measure].metric) as Ratio) : x);
   return {
