@@ -1,6 +1,7 @@
 import type { Job } from '../../job/job';
 import { footId, footOf, standIn } from '../../job/room';
-import { feetAcross, levelPlanOf } from '../../plan/level-plan';
+import { feetAcross } from '../../plan/feet-set';
+import { levelPlanOf } from '../../plan/level-plan';
 import * as words from './words';
 
 /** All that is wrong with the feet of a case, by how much. */
