@@ -5,7 +5,7 @@ import { assertNever } from '../../length/result';
 import type { ScrewPlace } from '../../plan/screw-plan';
 import type { Schedule, ScheduleError } from '../../trade/install/schedule';
 import type { Screw } from '../../trade/install/screw';
-import { counted } from '../shared/counted';
+import { counted, wordFor } from '../shared/counted';
 import { exactly as w } from '../shared/exact-words';
 
 export const title = 'Screws and anchors';
@@ -76,9 +76,10 @@ export const stack = (b: Blanks) => (
   </>
 );
 
-export const spaced = (b: Blanks) => (
+export const spaced = (b: Blanks, rows: number) => (
   <>
-    Along {b.run}, {b.end} from either end, at most {b.most} apart, in {b.rows} rows.
+    Along {b.run}, {b.end} from either end, at most {b.most} apart, in {b.rows} {wordFor(rows, 'row', 'rows')}
+    .
   </>
 );
 

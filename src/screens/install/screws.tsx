@@ -86,7 +86,7 @@ function One({ bench, plan, screws, open, onOpen }: OneProps) {
           <b>{blanks.name}</b>
         </p>
         <p>{words.stack(blanks)}</p>
-        <p>{place.usual.bite === 'stud' ? words.counts(blanks) : words.spaced(blanks)}</p>
+        <p>{place.usual.bite === 'stud' ? words.counts(blanks) : words.spaced(blanks, screws.rows ?? 1)}</p>
         <Acts>
           <Chip
             label={words.remove}

@@ -1,9 +1,11 @@
 import type { Job } from '../../job/job';
 import { standIn } from '../../job/room';
+import type { FeetStand } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
 import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
 import type { Route } from '../routes';
+import { feetSet } from '../shared/block-words';
 import * as words from './step-words';
 
 type Page = { readonly label: string; readonly to: Route };
@@ -63,11 +65,24 @@ function pagesOf(job: Job, { what, part }: Operation): readonly Page[] {
   }
 }
 
-type StepProps = { readonly go: Bench['go']; readonly job: Job; readonly op: Operation };
+type StepProps = {
+  readonly go: Bench['go'];
+  readonly job: Job;
+  readonly op: Operation;
+  /** How its case stands, where it was read foot by foot. */
+  readonly feet: FeetStand | undefined;
+};
 
-export const StepPage = ({ go, job, op }: StepProps) => (
+/** The first foot that is not set yet, whatever else a case waits for before it is level. */
+function nextFoot({ what, part }: Operation, feet: FeetStand | undefined): readonly Page[] {
+  if (what !== 'level' || feet?.next === undefined) return [];
+  const to: Route = { at: 'level', id: part.replace(/~bench$/, ''), foot: feet.next };
+  return [{ label: feetSet(feet), to }];
+}
+
+export const StepPage = ({ go, job, op, feet }: StepProps) => (
   <>
-    {pagesOf(job, op).map(({ label, to }) => (
+    {[...nextFoot(op, feet), ...pagesOf(job, op)].map(({ label, to }) => (
       <Chip key={label} label={label} onTap={() => go(to)} />
     ))}
   </>

@@ -50,7 +50,7 @@ export function Ways({ bench: { go }, list, card, first, onAsk }: WaysProps) {
       )}
       {what && <Chip label={words.oneAtATime} onTap={() => go({ at: 'one', id: of, what })} />}
       {what && <Chip label={words.frontsDrawn} onTap={() => go({ at: 'fronts', id: of })} />}
-      <StepPage go={go} job={list.plan.job} op={first} />
+      <StepPage go={go} job={list.plan.job} op={first} feet={list.doing.feet?.(of)} />
       {first.what === 'dry-fit' && <Chip label={words.diagonals} onTap={() => go({ at: 'built', id: of })} />}
     </div>
   );

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
-import { editBank } from '../../../src/job/edits';
+import { editBank, tickOf } from '../../../src/job/edits';
 import type { Change } from '../../../src/job/entry';
-import { editGap } from '../../../src/job/room-edits';
+import { editFoot, editGap } from '../../../src/job/room-edits';
+import { feetStandOf, footStep } from '../../../src/plan/feet-set';
 import { StepPage } from '../../../src/screens/machine/step-page';
 import type { Route } from '../../../src/screens/routes';
 import { installId } from '../../../src/trade/setups/install-steps';
@@ -12,12 +13,13 @@ import { all, hostTree } from '../host-tree';
 
 /** Where the ways of a step lead, in the order they stand. */
 function waysOf(step: Parameters<typeof installId>[1], ...more: readonly Change[]): readonly Route[] {
-  const { job, plan } = worked([...caseDecided, ...more]);
+  const { job, plan, folded } = worked([...caseDecided, ...more]);
   const op = plan.byId.get(installId('case', step));
   if (!op) throw new Error(`no step ${step}`);
+  const feet = feetStandOf(job, 'case', folded.ticks);
   const went: Route[] = [];
   const go = ((to: Route) => went.push(to)) as never;
-  for (const chip of all(hostTree(<StepPage go={go} job={job} op={op} />), 'chip'))
+  for (const chip of all(hostTree(<StepPage go={go} job={job} op={op} feet={feet} />), 'chip'))
     (chip.props.onClick as () => void)();
   return went;
 }
@@ -28,6 +30,17 @@ test('carry in leads to its lift and to the way in, level to the feet', () => {
     { at: 'room', page: 'way' },
   ]);
   expect(waysOf('level')).toEqual([{ at: 'level', id: 'case' }]);
+});
+
+test('level leads to the first foot that is not set, until all are', () => {
+  const read = (['front1', 'front2', 'back1', 'back2'] as const).flatMap((foot) =>
+    editFoot('case', foot, { drop: l('36') }),
+  );
+  const set = (foot: string) => tickOf(footStep('case', foot), l('0'));
+  const page = { at: 'level', id: 'case' };
+  expect(waysOf('level', ...read, ...set('front1'))).toEqual([{ ...page, foot: 'front2' }, page]);
+  const all = ['front1', 'front2', 'back1', 'back2'].flatMap(set);
+  expect(waysOf('level', ...read, ...all)).toEqual([page]);
 });
 
 test('the scribe is led to where a gap to a wall was read', () => {
