@@ -4,6 +4,7 @@ import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { compactJson } from './build/compact-json.ts';
 import { notices } from './build/notices-plugin.ts';
+import { preloadMain } from './build/preload-main.ts';
 import { shortElements } from './build/short-elements.ts';
 import { shortProperties } from './build/short-properties.ts';
 import { manifest } from './src/app/manifest.ts';
@@ -46,6 +47,7 @@ export default defineConfig({
     shortElements,
     shortProperties(),
     compactJson,
+    preloadMain,
     gather(),
     VitePWA({
       strategies: 'injectManifest',

@@ -68,7 +68,7 @@ const writtenIn = (file: string): ReadonlySet<string> =>
 
 test('what a file draws never stands unstyled: the sheets of its classes come with it or with the first screen', () => {
   const first = new Set(
-    textOf('app/main.tsx')
+    textOf('app/first.ts')
       .match(/(?<=')\.\.\/[^']+\.css(?=')/g)
       ?.map((to) => to.slice(3)),
   );

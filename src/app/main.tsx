@@ -1,10 +1,3 @@
-import '../ui/tokens.css';
-import '../ui/base.css';
-import '../ui/plain.css';
-import '../ui/paint.css';
-import '../ui/button.css';
-import '../screens/shared/page.css';
-import '../screens/shared/rows.css';
 import { signal } from '@preact/signals';
 import { render } from 'preact';
 import sampleUrl from '../../demo-data/mineral-and-shell-cabinet.json?url';
@@ -15,6 +8,7 @@ import { App, bringLater } from './app';
 import { later } from './bring-later';
 import { openJournal } from './journal';
 import { besides } from './opening';
+import { dropPicture, keepPicture } from './picture';
 import { randomId } from './random';
 import { wholeSample } from './sample-file';
 import { makeBench } from './state';
@@ -37,7 +31,10 @@ async function start(at: HTMLElement): Promise<void> {
       gone.value = true;
     },
   });
-  const refuse = async (code: OpenError['code']) => (await import('./refusal')).refuse(at, code, journal);
+  const refuse = async (code: OpenError['code']) => {
+    dropPicture();
+    (await import('./refusal')).refuse(at, code, journal);
+  };
   if (!store.ok) return refuse(store.error.code);
   const { stands, readOnly } = store.value;
   document.addEventListener('visibilitychange', stands);
@@ -52,6 +49,10 @@ async function start(at: HTMLElement): Promise<void> {
   const rest = bringLater([planning, looking]); // from the phone's own copy; the first screen does not wait for it
   render(<App bench={bench} />, at);
   await rest;
+  requestAnimationFrame(() => {
+    dropPicture(); // all of the screen is drawn by now: it takes over in the same frame
+    keepPicture(at);
+  });
   setTimeout(stands); // what came with the rest is on the screen by then
   later.peek()?.goOffline();
   void bench.phone.evenOut();

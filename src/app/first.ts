@@ -1,0 +1,18 @@
+import '../ui/tokens.css';
+import '../ui/base.css';
+import '../ui/plain.css';
+import '../ui/paint.css';
+import '../ui/button.css';
+import '../screens/shared/page.css';
+import '../screens/shared/rows.css';
+import './picture.css';
+import { dropPicture, showPicture } from './picture';
+
+/** What the page begins with: where the user was, as it stood last, on the screen before the app is read in. */
+async function first(): Promise<void> {
+  await showPicture();
+  await import('./main');
+}
+
+// where the app does not come, the words of the page itself stand clear
+void first().catch(dropPicture);
