@@ -8,10 +8,14 @@ export const later = signal<Later | undefined>(undefined);
 /** It did not come: a page that needs it says so. */
 export const laterMissing = signal(false);
 
-/** Brings in the screens that are not the first thing seen, once all they need besides is there. */
-export async function bringLater(needed: readonly Promise<unknown>[]): Promise<void> {
+/**
+ * Brings in the screens that are not the first thing seen, once all they need besides is there.
+ *
+ * @param coming the file they are in
+ */
+export async function bringLater(coming: Promise<Later>, needed: readonly Promise<unknown>[]): Promise<void> {
   try {
-    const [screens] = await Promise.all([import('./later'), ...needed]);
+    const [screens] = await Promise.all([coming, ...needed]);
     later.value = screens;
   } catch {
     laterMissing.value = true;

@@ -8,7 +8,7 @@ import { App, bringLater } from './app';
 import { later } from './bring-later';
 import { openJournal } from './journal';
 import { besides } from './opening';
-import { dropPicture, keepPicture } from './picture';
+import { dropPicture, isPicture, keepPicture } from './picture';
 import { randomId } from './random';
 import { wholeSample } from './sample-file';
 import { makeBench } from './state';
@@ -21,6 +21,9 @@ async function start(at: HTMLElement): Promise<void> {
   // asked for now: a page never depends on a file a newer version cleared away
   const planning = import('./planning');
   const looking = import('./looking');
+  // behind a picture nobody waits for the first screen alone: read in while storage opens
+  const early = isPicture() ? import('./later') : undefined;
+  early?.catch(() => undefined); // said where it is waited for
   const gone = signal(false);
   const journal = openJournal();
   const store = await openStore({
@@ -46,7 +49,7 @@ async function start(at: HTMLElement): Promise<void> {
   const here = left ? besides(left) : location.hash || bench.settings.value.here;
   if (here) history.replaceState(null, '', here);
   bench.arrive();
-  const rest = bringLater([planning, looking]); // from the phone's own copy; the first screen does not wait for it
+  const rest = bringLater(early ?? import('./later'), [planning, looking]); // from the phone's own copy; the first screen does not wait for it
   render(<App bench={bench} />, at);
   await rest;
   requestAnimationFrame(() => {

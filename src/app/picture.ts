@@ -41,16 +41,15 @@ function kept(): Picture | undefined {
 export async function showPicture(): Promise<void> {
   const picture = kept();
   if (!picture) return;
-  const host = document.createElement('div');
-  host.id = hostId;
-  host.inert = true;
-  host.ariaHidden = 'true';
-  const shadow = host.attachShadow({ mode: 'closed' });
+  const frame = document.createElement('div');
+  frame.id = hostId;
+  frame.inert = true;
+  frame.ariaHidden = 'true';
   const sheets = picture.sheets.map(sheetOf);
-  shadow.append(...sheets, pageOf(picture), opening());
+  frame.attachShadow({ mode: 'closed' }).append(...sheets, pageOf(picture), opening());
   document.documentElement.dataset.theme = picture.theme;
   document.documentElement.className = picture.look;
-  document.body.append(host);
+  document.body.append(frame);
   await Promise.all(sheets.map(loaded));
   await painted();
 }
@@ -93,9 +92,14 @@ function opening(): HTMLElement {
   return line;
 }
 
+const host = (): HTMLElement | null => document.getElementById(hostId);
+
+/** One stands, and the app behind it does not yet. */
+export const isPicture = (): boolean => host() !== null;
+
 /** The app stands in its place. */
 export function dropPicture(): void {
-  document.getElementById(hostId)?.remove();
+  host()?.remove();
 }
 
 /** Keeps a picture of what the app shows, taken anew when nothing has changed for a moment. */
