@@ -31,7 +31,18 @@ export default defineConfig({
     sourcemap: true,
     modulePreload: { polyfill: false },
     // the words of a screen stand in a file of their own: built, each goes back to where it is said
-    rolldownOptions: { optimization: { inlineConst: { mode: 'all', pass: 1 } } },
+    rolldownOptions: {
+      optimization: { inlineConst: { mode: 'all', pass: 1 } },
+      // the app and all it cannot start without in one file; what the page begins with in another
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: 'index', test: /src\/app\/(first|picture)\.ts$/, priority: 1 },
+            { name: 'main', test: /src\/app\/main\.tsx$/ },
+          ],
+        },
+      },
+    },
   },
   worker: {
     format: 'es',

@@ -8,7 +8,7 @@ export const preloadMain: Plugin = {
     order: 'post',
     handler: (_, { bundle = {} }) => {
       const chunks = Object.values(bundle).filter((file) => file.type === 'chunk');
-      const main = chunks.find((chunk) => chunk.facadeModuleId?.endsWith('/app/main.tsx'));
+      const main = chunks.find((chunk) => chunk.moduleIds.some((id) => id.endsWith('/app/main.tsx')));
       if (!main) throw new Error('the app is in no chunk of its own');
       const entry = chunks.find((chunk) => chunk.isEntry);
       const files = [main.fileName, ...main.imports].filter((file) => file !== entry?.fileName);

@@ -2,7 +2,6 @@ import { useSignalEffect } from '@preact/signals';
 import { useLayoutEffect } from 'preact/hooks';
 import type { Bench } from '../screens/bench';
 import { JobScreen } from '../screens/job/job';
-import { BoardsScreen } from '../screens/marks/boards-screen';
 import type { Route } from '../screens/routes';
 import { type Tab, Tabs } from '../ui/bar';
 import { later, laterMissing } from './bring-later';
@@ -46,8 +45,6 @@ function Screen({ route, bench }: ScreenProps) {
     case 'job':
     case 'last':
       return <JobScreen bench={bench} later={later.value} />;
-    case 'boards':
-      return <BoardsScreen bench={bench} />;
     default:
       return later.value ? <later.value.LaterScreen route={route} bench={bench} /> : <main class="page" />;
   }

@@ -28,6 +28,7 @@ import { LiftScreen } from '../screens/loads/lift';
 import { LoadsScreen } from '../screens/loads/loads';
 import { SolidScreen } from '../screens/loads/solid';
 import { GrooveScreen, MachineScreen } from '../screens/machine/machine';
+import { BoardsScreen } from '../screens/marks/boards-screen';
 import { ChangeScreen } from '../screens/marks/change';
 import { FitScreen } from '../screens/marks/fit';
 import { MarksScreen } from '../screens/marks/marks';
@@ -45,7 +46,7 @@ import { StackScreen } from '../screens/stack/stack';
 import { StockScreen } from '../screens/stock/stock';
 import { openCodeReader } from './code-reader';
 
-type FirstAt = 'job' | 'last' | 'boards';
+type FirstAt = 'job' | 'last';
 type LaterRoute = Exclude<Route, { readonly at: FirstAt }>;
 
 type ScreenProps = { readonly route: LaterRoute; readonly bench: Bench };
@@ -71,6 +72,8 @@ export function LaterScreen({ route, bench }: ScreenProps) {
       return <TakeInScreen bench={bench} openReader={openCodeReader} />;
     case 'double':
       return <DoubleScreen bench={bench} />;
+    case 'boards':
+      return <BoardsScreen bench={bench} />;
     case 'marks':
     case 'stops':
       return <MarksScreen key={route.board} bench={bench} id={route.board} show={route.at} />;
