@@ -57,7 +57,7 @@ test.describe('a start', () => {
 test('a file missing on a first visit is said in words, and a tap tries again', async ({ browser }) => {
   const at = await host();
   const files = filesOf(at.folder).filter((file) =>
-    /(index|bank|later|plan|planning|looking)-.*\.js$/.test(file),
+    /(index|main|home|bank|later|plan|planning|looking)-.*\.js$/.test(file),
   );
   expect(files.length).toBeGreaterThanOrEqual(5);
   for (const missing of files)

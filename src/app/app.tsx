@@ -1,14 +1,14 @@
 import { useSignalEffect } from '@preact/signals';
 import { useLayoutEffect } from 'preact/hooks';
 import type { Bench } from '../screens/bench';
-import { JobScreen } from '../screens/job/job';
+import { First } from '../screens/job/first';
 import type { Route } from '../screens/routes';
 import { type Tab, Tabs } from '../ui/bar';
-import { later, laterMissing } from './bring-later';
+import { home, later, laterMissing } from './bring-later';
 import { Trouble } from './trouble';
 import './app.css';
 
-export { bringLater } from './bring-later';
+export { bringHome, bringLater } from './bring-later';
 
 /** The screen of the route, the tabs where there are any, and what went wrong. */
 export function App({ bench }: { readonly bench: Bench }) {
@@ -44,10 +44,18 @@ function Screen({ route, bench }: ScreenProps) {
   switch (route.at) {
     case 'job':
     case 'last':
-      return <JobScreen bench={bench} later={later.value} />;
+      return <Home bench={bench} />;
     default:
       return later.value ? <later.value.LaterScreen route={route} bench={bench} /> : <main class="page" />;
   }
+}
+
+/** The job in hand; before any, four things to tap. */
+function Home({ bench }: { readonly bench: Bench }) {
+  const job = bench.job.value;
+  if (!job) return <First bench={bench} />;
+  const there = home.value;
+  return there ? <there.JobScreen {...{ bench, job }} later={later.value} /> : <main class="page" />;
 }
 
 /** A file of the app did not come through: it is asked for again by opening the page again. */

@@ -4,7 +4,7 @@ import sampleUrl from '../../demo-data/mineral-and-shell-cabinet.json?url';
 import type { OpenError } from '../store/db';
 import { openStore } from '../store/store';
 import { guardTouches } from '../ui/touch';
-import { App, bringLater } from './app';
+import { App, bringHome, bringLater } from './app';
 import { later } from './bring-later';
 import { openJournal } from './journal';
 import { besides } from './opening';
@@ -21,6 +21,7 @@ async function start(at: HTMLElement): Promise<void> {
   // asked for now: a page never depends on a file a newer version cleared away
   const planning = import('./planning');
   const looking = import('./looking');
+  const home = bringHome(import('./home'));
   // behind a picture nobody waits for the first screen alone: read in while storage opens
   const early = isPicture() ? import('./later') : undefined;
   early?.catch(() => undefined); // said where it is waited for
@@ -51,7 +52,7 @@ async function start(at: HTMLElement): Promise<void> {
   bench.arrive();
   const rest = bringLater(early ?? import('./later'), [planning, looking]); // from the phone's own copy; the first screen does not wait for it
   render(<App bench={bench} />, at);
-  await rest;
+  await Promise.all([rest, home]);
   requestAnimationFrame(() => {
     dropPicture(); // all of the screen is drawn by now: it takes over in the same frame
     keepPicture(at);

@@ -1,4 +1,4 @@
-import { editBank, editCase } from '../../job/edits';
+import { editBank } from '../../job/edits';
 import type { Job } from '../../job/job';
 import { type Checklist, checklistOf, cutCount, isDone, misfits } from '../../plan/checklist';
 import type { Plan } from '../../plan/plan';
@@ -6,17 +6,9 @@ import { BarButton } from '../../ui/bar';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
 import { TooManyOperations } from '../shared/too-many';
+import { newCaseIn } from './new-case';
 import { useFinished } from './use-finished';
 import * as words from './words';
-
-/** A new case in the job in hand, or in a new one. */
-export async function newCaseIn(bench: Bench): Promise<void> {
-  if (!bench.job.value) await bench.shelf.newJob(words.firstJob);
-  const id = bench.newId();
-  const n = (bench.job.value?.cases.length ?? 0) + 1;
-  const made = await bench.act(words.caseMade, editCase(id, { name: words.caseName(n), hold: 'outside' }));
-  if (made) bench.go({ at: 'case', id });
-}
 
 /** New drawers: in the first case with a bay left for them, else in an opening of their own. */
 async function newBankIn(bench: Bench, job: Job): Promise<void> {

@@ -1,10 +1,10 @@
 import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { layOutBoard } from '../shared/board-list';
-import { newCaseIn } from './cases';
+import { layOutBoard } from '../shared/new-board';
 import { KeptLine } from './kept';
 import { LeftClosed } from './left-closed';
+import { newCaseIn } from './new-case';
 import * as words from './words';
 import './job.css';
 

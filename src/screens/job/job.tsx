@@ -4,10 +4,10 @@ import { Bar, BarButton } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { BoardList, layOutBoard } from '../shared/board-list';
+import { BoardList } from '../shared/board-list';
+import { layOutBoard } from '../shared/new-board';
 import { UndoButton } from '../shared/undo-button';
 import { CaseList } from './cases';
-import { First } from './first';
 import type { Open } from './job-docks';
 import { Kept } from './kept';
 import type { JobLater } from './later';
@@ -17,22 +17,15 @@ import * as words from './words';
 
 type JobProps = {
   readonly bench: Bench;
+  readonly job: Job;
   /** What comes with the second file. */
   readonly later: JobLater | undefined;
 };
 
-/**
- * The job in hand: the next thing to do with its figure, stock as measured, boards. Before any job: four things to
- * tap.
- */
-export function JobScreen({ bench, later }: JobProps) {
-  const job = bench.job.value;
-  return job ? <JobInHand {...{ bench, job, later }} /> : <First bench={bench} />;
-}
-
 type OpenProps = { readonly job: Job; readonly onOpen: (what: Open) => void };
 
-function JobInHand({ bench, job, later }: JobProps & { readonly job: Job }) {
+/** The job in hand: the next thing to do with its figure, stock as measured, boards. */
+export function JobScreen({ bench, job, later }: JobProps) {
   const [open, setOpen] = useState<Open>();
   return (
     <>

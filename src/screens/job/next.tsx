@@ -11,6 +11,7 @@ import { callGroove } from '../shared/groove-name';
 import { setWords } from '../shared/machines/groove-words';
 import { boardWord, workWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';
+import * as nextWords from './next-words';
 import { useFinished } from './use-finished';
 import * as words from './words';
 import './job.css';
@@ -64,7 +65,7 @@ export function NextGroove({ bench, job }: NextProps) {
           <br />
         </>
       }
-      pickUp={words.pickUpAt(board.machine)}
+      pickUp={nextWords.pickUpAt(board.machine)}
       onPickUp={() => bench.go({ at: 'saw', board: board.id, setting: setting.id })}
     />
   );

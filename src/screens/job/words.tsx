@@ -1,8 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import type { GrooveMachineId } from '../../trade/machines/groove-machines';
 import type { KeptIn } from '../bench';
 import { counted, wordFor } from '../shared/counted';
-import { grooveWords } from '../shared/machines/groove-words';
 
 // The page before any job.
 
@@ -47,7 +45,6 @@ export const nextSetup = (setup: string, piece: string, more: number): string =>
   `Next: ${setup}, ${piece}${more > 0 ? ` and ${more} more` : ''}`;
 
 export const pickUp = 'Pick up where I was';
-export const pickUpAt = (machine: GrooveMachineId): string => `Pick up at the ${grooveWords[machine].at}`;
 
 // What the job holds.
 

@@ -1,8 +1,9 @@
 import { Bar } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
-import { BoardList, layOutBoard } from '../shared/board-list';
+import { BoardList } from '../shared/board-list';
 import { allBoards } from '../shared/board-of';
+import { layOutBoard } from '../shared/new-board';
 import { UndoButton } from '../shared/undo-button';
 import * as words from './words';
 

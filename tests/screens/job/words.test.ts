@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { pickUpAt } from '../../../src/screens/job/next-words';
 import * as words from '../../../src/screens/job/words';
 
 describe('the next thing to do', () => {
@@ -12,9 +13,9 @@ describe('the next thing to do', () => {
   });
 
   test('is picked up at the router, or at a saw', () => {
-    expect(words.pickUpAt('router')).toBe('Pick up at the router');
-    expect(words.pickUpAt('fence')).toBe('Pick up at the saw');
-    expect(words.pickUpAt('saw')).toBe('Pick up at the saw');
+    expect(pickUpAt('router')).toBe('Pick up at the router');
+    expect(pickUpAt('fence')).toBe('Pick up at the saw');
+    expect(pickUpAt('saw')).toBe('Pick up at the saw');
   });
 });
 

@@ -1,0 +1,2 @@
+/** The page of the job in hand, in a file of its own: a start at a machine does without it, and a first visit too. */
+export { JobScreen } from '../screens/job/job';
