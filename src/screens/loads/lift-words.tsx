@@ -33,13 +33,13 @@ export const hardware = 'Hardware and the rest';
 
 export const moving = 'Moving it in, empty';
 const verbs: Readonly<Record<LiftStep['code'], (what: string) => string>> = {
-  'drawer-out': (what) => `${what} out`,
-  'loose-out': (what) => `${what} out`,
+  'drawer-out': (what) => `Take out ${what}`,
+  'loose-out': (what) => `Take out ${what}`,
   set: (what) => `Set ${what}`,
   level: (what) => `Level ${what}`,
   anchor: (what) => `Anchor ${what}`,
-  'drawer-in': (what) => `${what} in`,
-  'loose-in': (what) => `${what} in`,
+  'drawer-in': (what) => `Put back ${what}`,
+  'loose-in': (what) => `Put back ${what}`,
 };
 
 /** A step with its weight, and two people where it is over what one lifts. */

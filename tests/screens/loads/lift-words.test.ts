@@ -35,7 +35,7 @@ test('a step of moving in says when it takes two, and by how much', () => {
     words.step({ code: 'set', id: 'c', pounds: ratio(60n), people: 2, over: ratio(10n) }, 'the case'),
   ).toBe('Set the case, 60 lb: two people, 10 lb over for one.');
   expect(words.step({ code: 'drawer-in', id: 'd', pounds: ratio(8n), people: 1 }, 'Drawer 2')).toBe(
-    'Drawer 2 in, 8 lb.',
+    'Put back Drawer 2, 8 lb.',
   );
   expect(words.step({ code: 'anchor', id: 'c' }, 'the case')).toBe('Anchor the case.');
 });
