@@ -25,6 +25,13 @@ const edge = 34;
 
 const box = { width: 358, edge: 8, least: 120, most: 220 };
 
+/** What is written by a foot at either end stays within the case. */
+function beside(column: number, columns: number, { x, w }: { readonly x: number; readonly w: number }) {
+  if (columns > 1 && column === 0) return { x: box.edge + 10, 'text-anchor': 'start' } as const;
+  if (columns > 1 && column === columns - 1) return { x: box.edge + w - 10, 'text-anchor': 'end' } as const;
+  return { x, 'text-anchor': 'middle' } as const;
+}
+
 /** A case seen from above, to scale, its front below: at every foot what goes under it. */
 export function FeetDrawing({ wide, deep, columns, rows, feet, label, front }: FeetDrawingProps) {
   const w = box.width - 2 * box.edge;
@@ -44,7 +51,7 @@ export function FeetDrawing({ wide, deep, columns, rows, feet, label, front }: F
         return (
           <g key={`${column} ${row}`}>
             <circle class={high ? 'f-blue' : 'f-ink'} cx={x} cy={y} r="9" />
-            <text class="dim" x={x} y={below ? y - 17 : y + 33} text-anchor="middle">
+            <text class="dim" {...beside(column, columns, { x, w })} y={below ? y - 17 : y + 33}>
               {text}
             </text>
           </g>

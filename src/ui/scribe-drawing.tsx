@@ -9,7 +9,7 @@ type ScribeDrawingProps = {
   readonly label: string;
 };
 
-const box = { width: 358, height: 200, edge: 120 };
+const box = { width: 358, height: 200, edge: 132 };
 /** How far the most that comes off is drawn, and never more than so many times to scale. */
 const [widest, larger] = [72, 120];
 
