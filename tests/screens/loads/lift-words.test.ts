@@ -56,10 +56,15 @@ test('anchoring is said always, and never a promise', () => {
     outAtMost: 1,
     anchor: true,
   } as const;
-  expect(words.tip('all', tip)).toMatch(/930 in-lb tip it, 894 hold it\. It falls\.$/);
+  expect(words.tip('all', tip)).toMatch(/930 pounds × inches tip it, 894 hold it\. It falls\.$/);
   expect(words.tip('one', { ...tip, code: 'near' })).toMatch(
     /501 short of one and a half times\. Too near\.$/,
   );
+});
+
+test('what is loose is told as not counted on, and what of the drawers is not weighed', () => {
+  expect(words.looseOut(ratio(736n, 10n))).toMatch(/about 73\.6 lb, are not counted on/);
+  expect(words.drawersUnweighed(2)).toBe('In the drawers 2 things are not weighed. It tips more than this.');
 });
 
 test('a drawer against its pair', () => {
