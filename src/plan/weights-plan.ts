@@ -137,7 +137,7 @@ export function movingIn(plan: Plan, of: Case): ReturnType<typeof liftPlan> {
 type Tipping = {
   readonly all: ReturnType<typeof tipOver>;
   readonly one: ReturnType<typeof tipOver>;
-  /** Loose shelves, trays and what stands on them: they may be out while drawers are pulled, and hold nothing. Pounds. */
+  /** Loose shelves, trays and what stands on them: they may be out, and hold nothing. Pounds. */
   readonly loose: Ratio;
   /** Things in the drawers that nobody weighed. */
   readonly unweighed: number;
