@@ -110,7 +110,14 @@ test('from the last pull to loaded and labelled: nothing goes in before it has c
     await page.getByRole('textbox').fill('The next cabinet');
     await page.getByRole('button', { name: 'Done', exact: true }).click();
     await expect(page.getByRole('heading', { name: 'The next cabinet' })).toBeVisible();
-    await expect(page.getByText('Buy the back first')).toBeVisible();
+    const noted = page.getByRole('region', { name: /^Noted for next time/ });
+    const note = noted.getByRole('listitem').filter({ hasText: 'Buy the back first' });
+    await pastBounce(page);
+    await note.getByRole('button', { name: 'Keep in mind here' }).click();
+    await expect(page.getByRole('region', { name: 'What failed last time' })).toContainText(
+      'Buy the back first',
+    );
+    await expect(note).toHaveCount(0);
   } finally {
     await profile.kill();
     profile.remove();

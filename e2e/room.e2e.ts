@@ -50,6 +50,10 @@ test('foot by foot: the figure giant, the tick kept over a reload, the whole hel
   await expect(standing(page)).toHaveText(/1\/16/);
   await page.goto('./#/level/case/whole');
   await expect(bar).toContainText('See what comes first');
+  // the same count in the list of cuts, and the way to the first foot that is not set
+  await page.goto('./#/setup/bench~wcase0level');
+  await page.getByRole('button', { name: '1 of 4 feet set' }).click();
+  await expect(page).toHaveURL(/#\/level\/case\/front1$/);
 });
 
 test('the way in, the wall and the scribe follow what is keyed', async ({ page }) => {

@@ -1,17 +1,20 @@
 import { usualIn } from '../job/in-units';
 import type { Job } from '../job/job';
 import { roomIn } from '../job/room';
-import { isNegative, type Length, subtract } from '../length/length';
+import { type Length, subtract, zero } from '../length/length';
 import type { Result } from '../length/result';
 import { grainOf } from '../length/tape';
+import type { Units } from '../length/units';
 import type { Worked } from '../trade/carcass/parts';
 import { cornerOver } from '../trade/room/corner';
 import { type Fillers, fillersFor } from '../trade/room/fillers';
 import { heightAt } from '../trade/room/level-line';
+import type { CaseSize } from '../trade/room/lying';
 import type { AtSpot } from '../trade/room/spot';
-import { type TiltError, type TiltUp, tiltUp } from '../trade/room/tilt';
+import { greatestHeight, type TiltError, type TiltUp, tiltUp } from '../trade/room/tilt';
 import { type Outside, outsideOf } from './outside';
 import { type RoomPlan, roomPlanOf } from './room-plan';
+import { type Standing, standingOf, type Verdict, verdictOf } from './room-verdict';
 import { type WayFound, waysFor } from './way-plan';
 
 /** One case in the room, as far as the room was read. Inches; below 0 it is so much too large. */
@@ -26,21 +29,15 @@ export type CaseInRoom = {
   /** Up to the ceiling at every spot, and down to the floor. */
   readonly over?: readonly AtSpot[];
   readonly under?: readonly AtSpot[];
-  /** Stood up from its back, where it is to be. */
+  /** Stood up from its back, where it is to be; how it comes to stand says whether it must be. */
   readonly tilt?: Result<TiltUp, TiltError>;
+  readonly standing: Standing;
+  /** The highest case so deep that can be stood up there; of one that cannot. */
+  readonly tiltsAt?: Length;
   /** How far a side wall comes in over the depth of the case; below 0 it goes away. */
   readonly corners: readonly { readonly side: 'left' | 'right'; readonly over: Length }[];
   readonly ways: readonly WayFound[];
-  /** Whether it goes in by all that was read; nothing while nothing was. */
-  readonly goesIn?: boolean;
-};
-
-/** What speaks for or against a case, one reading after the other. */
-const verdicts = ({ spareWide, spareHigh, tilt, ways }: Omit<CaseInRoom, 'goesIn'>): readonly boolean[] => [
-  ...[spareWide, spareHigh].flatMap((spare) => (spare ? [!isNegative(spare)] : [])),
-  ...(tilt ? [tilt.ok && tilt.value.passes] : []),
-  ...ways.flatMap(({ found }) => (found?.ok ? [found.value.passes] : [])),
-];
+} & Verdict;
 
 /**
  * A case that works out in the room of its job.
@@ -54,6 +51,7 @@ export function caseInRoom(job: Job, room: RoomPlan, worked: Worked): CaseInRoom
   const { allow, gap, plumb, level, wide, high } = room;
   const units = usualIn(job);
   const held = room.widest && wide;
+  const ways = waysFor(job, carried);
   const found = {
     id: worked.sizes.case.id,
     outside,
@@ -63,22 +61,29 @@ export function caseInRoom(job: Job, room: RoomPlan, worked: Worked): CaseInRoom
     ...(room.highest && high && { spareHigh: subtract(subtract(high.value, gap), stands.height) }),
     ...(plumb?.ok && { fillers: fillersFor(plumb.value, { width: stands.width, allow }, units) }),
     ...(level?.ok && heightAt(level.value, stands.height)),
-    ...(roomIn(job).standsUp &&
-      high && {
-        tilt: tiltUp(
-          { height: carried.height, depth: carried.depth, ceiling: high.value },
-          grainOf(job.tape),
-          units,
-        ),
-      }),
+    ...(high && tiltOf(carried, high.value, { grain: grainOf(job.tape), units })),
     corners: (['left', 'right'] as const).flatMap((side) => {
       const corner = room.corners[side];
       return corner?.ok ? [{ side, over: cornerOver(corner.value, stands.depth) }] : [];
     }),
-    ways: waysFor(job, carried),
+    ways,
+    standing: standingOf(roomIn(job).standsUp, ways),
   };
-  const all = verdicts(found);
-  return { ...found, ...(all.length > 0 && { goesIn: all.every(Boolean) }) };
+  return { ...found, ...verdictOf(found) };
+}
+
+type TiltAt = { readonly grain: Length; readonly units: Units | undefined };
+
+/** Whether it can be stood up, and where it cannot, how high one as deep may be. */
+function tiltOf(
+  { height, depth }: CaseSize,
+  ceiling: Length,
+  { grain, units }: TiltAt,
+): Pick<CaseInRoom, 'tilt' | 'tiltsAt'> {
+  const tilt = tiltUp({ height, depth, ceiling }, grain, units);
+  if (tilt.ok && tilt.value.passes) return { tilt };
+  const most = greatestHeight(ceiling, { gap: zero, depth }, grain);
+  return { tilt, ...(most.ok && { tiltsAt: most.value.value }) };
 }
 
 /** Every case of a job that works out, in its room. */

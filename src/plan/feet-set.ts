@@ -29,6 +29,5 @@ export function feetStandOf(job: Job, id: string, ticks: Folded['ticks']): FeetS
   const feet = feetPlaces(stand).map(footId);
   const read = stand.feet.map(footId);
   if (!feet.every((foot) => read.includes(foot))) return undefined;
-  const open = feet.filter((foot) => !ticks.has(footStep(id, foot)));
-  return { set: feet.length - open.length, of: feet.length, next: open[0] };
+  return { set: feet.filter((foot) => ticks.has(footStep(id, foot))).length, of: feet.length };
 }

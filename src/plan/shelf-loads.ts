@@ -7,7 +7,7 @@ import { loadOf } from '../trade/boxes/contents';
 import type { Inside } from '../trade/carcass/case';
 import type { Part } from '../trade/carcass/part';
 import type { Worked } from '../trade/carcass/parts';
-import { evenShelf } from '../trade/loads/even-shelf';
+import { evenShelf, shelfMost } from '../trade/loads/even-shelf';
 import { endsCarry } from '../trade/loads/reactions';
 import { type Edging, type Sag, type Shelf, type ShelfError, sagOf } from '../trade/loads/sag';
 import { sagCures } from '../trade/loads/sag-cures';
@@ -44,6 +44,8 @@ export type LoadedShelf = {
   /** Contents and its own weight. */
   readonly load: Ratio;
   readonly sag: Result<Sag, ShelfError>;
+  /** How much more it carries than a shelf may; none where it does not. Pounds. */
+  readonly heavy?: Ratio;
   readonly cures: ReturnType<typeof sagCures>;
   readonly ends: ReturnType<typeof endsCarry>;
   readonly unfit: readonly Unfit[];
@@ -59,7 +61,10 @@ type Unfit = {
 export type EvenLoad = {
   readonly by: ReturnType<typeof evenShelf>;
   /** The same pounds as the standard's, against the shop's limit. */
+  readonly load: Ratio;
   readonly sag: Result<Sag, ShelfError>;
+  /** What helps under that load; the load grows with the span. */
+  readonly cures: ReturnType<typeof sagCures>;
 };
 
 /** A strip that might be stuck on: hardwood 3/4 × 1 1/2. Common practice, no source. */
@@ -156,7 +161,8 @@ function loadedShelf(job: Job, base: Bare, piece: number, things: readonly Lot[]
     unweighed,
     load,
     sag: sagOf(loaded),
-    cures: sagCures(loaded, strip),
+    ...(shelfMost.lt(load) ? { heavy: load.sub(shelfMost) as Ratio } : {}),
+    cures: sagCures(loaded, strip, shelfMost),
     ends: endsCarry(base.shelf.span, [...placed, { pounds: base.own, at: middle }]),
     unfit: things.flatMap((t) => unfitOf(base, t)),
   };
@@ -180,7 +186,12 @@ function unfitOf(
 function evenOf(job: Job, { shelf, notes }: Bare): EvenLoad {
   const by = evenShelf(shelf, notes.use ?? 'other');
   const load = by.ok ? by.value.load : ratio(0n);
-  return { by, sag: sagOf({ ...shelf, load, grain: grainOf(job.tape) }) };
+  const loaded = { ...shelf, load, grain: grainOf(job.tape) };
+  const sag = sagOf(loaded);
+  const cures = sagCures(loaded, strip, shelfMost).map((cure) =>
+    cure.code === 'shorter' && sag.ok ? { ...cure, span: sag.value.spanByFoot } : cure,
+  );
+  return { by, load, sag, cures };
 }
 
 /** The one of a run that sags most for what is allowed; none where nothing stands on any. */

@@ -23,6 +23,7 @@ export type DrawerLoad = {
   readonly things: Ratio;
   readonly unweighed: number;
   readonly full: Ratio;
+  /** Its box outside, front to back. */
   readonly deep: Length;
   /** Against what its pair carries. */
   readonly says: ReturnType<typeof loadSays>;
@@ -37,7 +38,7 @@ export type CaseWeights = {
   readonly unknown: readonly Part[];
   readonly rest: Ratio | undefined;
   readonly drawers: readonly DrawerLoad[];
-  /** What stands on shelves and trays. */
+  /** What stands on shelves and trays, and what of it nobody weighed. */
   readonly onShelves: Ratio;
   readonly unweighed: number;
 };
@@ -78,7 +79,7 @@ function drawersOf(plan: Plan, bank: string): readonly DrawerLoad[] {
   const weighed = weighAll(list);
   const pieces = weighed.ok ? weighed.value.pieces : [];
   const { columns } = found.drawers.value.fronts;
-  return found.drawers.value.drawers.map(({ no, column, box }) => {
+  return found.drawers.value.drawers.map(({ no, column, plan: { depth } }) => {
     const id = `${bank}~c${column}d${no}`;
     const empty = total(
       pieces.flatMap((x) => (x.id.startsWith(id) && !/^\d/.test(x.id.slice(id.length)) ? [x.all] : [])),
@@ -94,7 +95,7 @@ function drawersOf(plan: Plan, bank: string): readonly DrawerLoad[] {
       things: contents,
       unweighed,
       full,
-      deep: box.insideDeep.value,
+      deep: depth,
       says: loadSays(full, found.bank.rating),
     };
   });
@@ -133,15 +134,21 @@ export function movingIn(plan: Plan, of: Case): ReturnType<typeof liftPlan> {
 }
 
 /** Drawers pulled all the way against what stands behind the front of the case; none without drawers or depth. */
-type Tipping = { readonly all: ReturnType<typeof tipOver>; readonly one: ReturnType<typeof tipOver> };
+type Tipping = {
+  readonly all: ReturnType<typeof tipOver>;
+  readonly one: ReturnType<typeof tipOver>;
+  /** Loose shelves, trays and what stands on them: they may be out, and hold nothing. Pounds. */
+  readonly loose: Ratio;
+  /** Things in the drawers that nobody weighed. */
+  readonly unweighed: number;
+};
 
-/** All drawers out, and the heaviest alone, each with what is in it. */
+/** All drawers out, and the heaviest alone, each with what is in it. What is loose is not counted on. */
 export function tippingOf(own: CaseWeights): Tipping | undefined {
   const { of, drawers } = own;
   if (drawers.length === 0 || !of.depth) return undefined;
   const setBack = of.hasToe ? (of.toeBack ?? usualOf(of).toeBack) : zero;
-  const stays = sumOf(own, ['case', 'loose', 'hardware']).add(own.onShelves) as Ratio;
-  const behind = [{ id: of.id, pounds: stays, from: half(of.depth) }];
+  const behind = [{ id: of.id, pounds: sumOf(own, ['case', 'hardware']), from: half(of.depth) }];
   const heaviest = drawers.reduce((a, b) => (a.full.lt(b.full) ? b : a));
   const out = (isOut: (drawer: DrawerLoad) => boolean) => {
     const placed = pulledOut(
@@ -153,5 +160,10 @@ export function tippingOf(own: CaseWeights): Tipping | undefined {
       setBack,
     });
   };
-  return { all: out(() => true), one: out((x) => x === heaviest) };
+  return {
+    all: out(() => true),
+    one: out((x) => x === heaviest),
+    loose: sumOf(own, ['loose']).add(own.onShelves) as Ratio,
+    unweighed: drawers.reduce((n, x) => n + x.unweighed, 0),
+  };
 }

@@ -56,7 +56,11 @@ export function RoomDrawing({ wide, high, left, right, stands, label, across, up
       <text class="dim" x={x0 + w / 2} y={h + 20} text-anchor="middle">
         {across}
       </text>
-      <text class="dim" transform={`translate(${x0 + w + 30} ${h / 2}) rotate(-90)`} text-anchor="middle">
+      <text
+        class="dim"
+        transform={`translate(${x0 + w + most * scale + 24} ${h / 2}) rotate(-90)`}
+        text-anchor="middle"
+      >
         {up}
       </text>
     </svg>

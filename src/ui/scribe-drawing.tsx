@@ -9,19 +9,18 @@ type ScribeDrawingProps = {
   readonly label: string;
 };
 
-const box = { width: 358, height: 190, edge: 110 };
-/** How much more than to scale it is drawn. */
-const tenfold = 10;
+const box = { width: 358, height: 200, edge: 132 };
+/** How far the most that comes off is drawn, and never more than so many times to scale. */
+const [widest, larger] = [72, 120];
 
-/** An edge from the front with the line it is cut to: heights to scale, what comes off tenfold where there is room. */
+/** An edge from the front with the line it is cut to: heights to scale, what comes off many times as large. */
 export function ScribeDrawing({ side, points, label }: ScribeDrawingProps) {
   const up = [...points].sort((a, b) => a.at - b.at);
   const [low, top] = [up[0]?.at ?? 0, up[up.length - 1]?.at ?? 1];
   const high = box.height - 32;
   const y = (at: number): number => 16 + high - ((at - low) / Math.max(top - low, 0.01)) * high;
   const most = Math.max(...up.map(({ off }) => off), 0.01);
-  // no wider than the picture has room for
-  const scale = Math.min(high / Math.max(top - low, 0.01), 90 / (most * tenfold)) * tenfold;
+  const scale = Math.min((larger * high) / Math.max(top - low, 0.01), widest / most);
   const sign = side === 'left' ? 1 : -1;
   const edge = side === 'left' ? box.edge : box.width - box.edge;
   const x = (off: number): number => edge + sign * off * scale;
@@ -43,7 +42,7 @@ export function ScribeDrawing({ side, points, label }: ScribeDrawingProps) {
           key={at}
           class="dim"
           x={side === 'left' ? edge - 8 : edge + 8}
-          y={y(at) + 5}
+          y={y(at) + 8}
           text-anchor={side === 'left' ? 'end' : 'start'}
         >
           {off === 0 ? '0' : text}

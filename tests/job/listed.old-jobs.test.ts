@@ -7,6 +7,7 @@ import { jobOf } from '../../src/job/job';
 import { fold, merge } from '../../src/job/log';
 import { toStored } from '../../src/length/stored';
 import { planOf } from '../../src/plan/plan';
+import type { What } from '../../src/trade/setups/operation';
 import { l } from '../trade/grooves/sample';
 import { type Log, tap } from './phones';
 
@@ -25,6 +26,11 @@ const jobAt = (log: Log) => jobOf(job, fold(log).values);
 const places = (all: readonly (Parameters<typeof toStored>[0] | undefined)[]) =>
   all.map((one) => (one ? toStored(one) : null));
 
+/** Steps that no job had then: they wait beside the others, and change nothing of them. */
+const cameLater: readonly What[] = [
+  ...(['carry-in', 'anchor', 'check-again', 'finish', 'cure', 'load', 'label', 'look-back'] as const),
+];
+
 /** What a log comes to, in the words the fixtures say it. */
 function said(log: Log) {
   const { ticks, doubled } = fold(log);
@@ -35,9 +41,9 @@ function said(log: Log) {
     places: now.boards.flatMap((b) => b.runs.map((r) => [`${b.id} ${r.id}`, places(r.at)])),
     bays: now.cases.map((c) => [c.id, places(c.bays)]),
     ticks: [...ticks.keys()].sort(),
-    operations: planOf(now, {}).operations.map(
-      ({ id, setup }) => `${id} ${setup.figure ? toStored(setup.figure.value) : ''}`,
-    ),
+    operations: planOf(now, {})
+      .operations.filter(({ what }) => !cameLater.includes(what))
+      .map(({ id, setup }) => `${id} ${setup.figure ? toStored(setup.figure.value) : ''}`),
     doubled: [...doubled.keys()].sort(),
   };
 }

@@ -37,12 +37,12 @@ test('two feet in front and two at the back until more are said', () => {
   expect(footStep('case', 'front1')).toBe('cut/case~bench/foot~front1/1');
 });
 
-test('how many of those read are set, and which is next; nothing until the last is read', () => {
+test('how many of those read are set; nothing until the last is read', () => {
   expect(standOf()).toBeUndefined();
   expect(standOf(...read.slice(0, 3))).toBeUndefined();
-  expect(standOf(...read)).toEqual({ set: 0, of: 4, next: 'front1' });
-  expect(standOf(...read, ...three)).toEqual({ set: 3, of: 4, next: 'back1' });
-  expect(standOf(...read, ...three, ...set('back1', '5/16'))).toEqual({ set: 4, of: 4, next: undefined });
+  expect(standOf(...read)).toEqual({ set: 0, of: 4 });
+  expect(standOf(...read, ...three)).toEqual({ set: 3, of: 4 });
+  expect(standOf(...read, ...three, ...set('back1', '5/16'))).toEqual({ set: 4, of: 4 });
   expect(standOf(...read, ...editStand('case', { across: 3 }))).toBeUndefined();
 });
 
@@ -57,7 +57,7 @@ describe('the step level', () => {
 
   test('is held back by the foot that is not set, and by nothing once all are', () => {
     const { list, op, offer } = listOf(...read, ...three);
-    expect(blocks(list, op)).toEqual([{ by: 'feet', set: 3, of: 4, next: 'back1' }]);
+    expect(blocks(list, op)).toEqual([{ by: 'feet', set: 3, of: 4 }]);
     expect(offer.ok).toBe(false);
     const all = listOf(...read, ...three, ...set('back1', '5/16'));
     expect(blocks(all.list, all.op)).toEqual([]);
@@ -94,7 +94,7 @@ describe('the step level', () => {
       return op && blocks(list, op);
     };
     expect(at(log)).toEqual([]);
-    expect(at([...log, back])).toEqual([{ by: 'feet', set: 3, of: 4, next: 'back1' }]);
+    expect(at([...log, back])).toEqual([{ by: 'feet', set: 3, of: 4 }]);
   });
 });
 

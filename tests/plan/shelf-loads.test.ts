@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { editPart, editShelf, editStock, editThing } from '../../src/job/edits';
+import { editCase, editPart, editShelf, editStock, editThing } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import { type Length, type Ratio, ratio } from '../../src/length/length';
 import { toWhole } from '../../src/length/round';
@@ -82,6 +82,43 @@ describe('a shelf in its bay', () => {
     const [one] = spans(ores, editThing('ores', { from: l('6') })).shelf.loaded;
     if (!one?.ends.ok) throw new Error('ends');
     expect([tenth(one.ends.value.left), tenth(one.ends.value.right)]).toEqual(['45.9', '24.0']);
+  });
+
+  test('eight of 40 pounds are over the 200 a shelf may carry, for years as well', () => {
+    // 320 and itself, 4.9: 324.9, 124.9 over; half of it, 162.5, would go over half the span
+    const abalone = editThing('abalone', { part: 'case~shelf', count: 8, heavy: ratio(40n) });
+    const [one] = spans(abalone).shelf.loaded;
+    expect([one && tenth(one.load), one?.heavy && tenth(one.heavy)]).toEqual(['324.9', '124.9']);
+    expect(one?.cures.map((x) => (x.code === 'lighter' ? tenth(x.load) : x.code))).toEqual([
+      'upright',
+      '200.0',
+    ]);
+    // for years the most for its sag is half, 249.5 / 2 = 124.7 or so: the lesser is told
+    const [years] = spans(abalone, editShelf('case~shelf', { years: true })).shelf.loaded;
+    const most = years?.cures.find((x) => x.code === 'lighter');
+    expect(most?.code === 'lighter' && most.load.lt(125n) && ratio(124n).lt(most.load)).toBe(true);
+    const [light] = spans(editThing('one', { part: 'case~shelf', count: 1, heavy: ratio(195n) })).shelf
+      .loaded;
+    expect(light?.heavy).toBeUndefined();
+  });
+
+  test('with nothing on it a shelf of 28 1/2 is told what helps under the even load', () => {
+    // both bays 28 1/2: 2 × (28 1/2 − 18 7/64) = 20 25/32 more than 38 3/8: 59 5/32
+    // load 40 × 28.5 × 17.21875 / 144 = 136.315; sag over allowed =
+    // .0434028 × 28.5³ × 600 / (1.2 million × .371307) = 1.35297;
+    // lighter 136.315 / 1.35297 = 100.75; thicker by its cube root, .71875 × 1.106 = .795:
+    // 13/16; over 28.5 / 1.106 = 25.77: 25 3/4
+    const { shelf } = spans(editCase('case', { width: l('59 5/32') }));
+    expect([w(shelf.shelf.span), shelf.loaded.length, shelf.even && tenth(shelf.even.load)]).toEqual([
+      '28 1/2',
+      0,
+      '136.3',
+    ]);
+    const told = shelf.even?.cures.map((x) => {
+      if (x.code === 'lighter') return tenth(x.load);
+      return x.code === 'thicker' ? w(x.thick) : x.code === 'shorter' ? w(x.span) : x.code;
+    });
+    expect(told).toEqual(['edging', 'upright', '13/16', '25 3/4', '100.8']);
   });
 
   test('what does not go on is told by how much', () => {

@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { editCase, editJob, editLift, editThing } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
+import { jobOf } from '../../src/job/job';
+import { fold } from '../../src/job/log';
 import { type Ratio, ratio } from '../../src/length/length';
 import { liftables } from '../../src/plan/lift-check';
+import { planOf } from '../../src/plan/plan';
 import {
   type CaseWeights,
   mostOf,
@@ -14,9 +17,10 @@ import {
 import { newCase } from '../../src/trade/carcass/case';
 import { weighAll } from '../../src/trade/loads/weights';
 import { installId } from '../../src/trade/setups/install-steps';
-import { l } from '../length/write-figures';
+import { l, w } from '../length/write-figures';
 import { caseDecided } from './carried-cabinet-case';
 import { worked } from './job-of';
+import { sampleLog, shop } from './laid-sample';
 import { twoColumns } from './two-columns';
 
 const tenth = (x: Ratio): string => x.valueOf().toFixed(1);
@@ -135,6 +139,34 @@ describe('drawers pulled out', () => {
       310, 1514.25,
     ]);
     expect(found.one.value.code).toBe('past-margin');
+  });
+
+  test('what is loose holds nothing, and is told apart', () => {
+    // 30 trays of 2 1/2 are 75, 12 on them: 87; the case alone holds 98 × 9 1/8 = 894 1/4 as before
+    const trays = { id: 'trays', of: 'loose', count: 30, pounds: ratio(5n, 2n) } as const;
+    const loaded = {
+      ...at([drawer('a', 40n)]),
+      weights: weighAll([{ id: 'case', of: 'case', count: 1, pounds: ratio(98n) }, trays]),
+      onShelves: ratio(12n),
+    };
+    const found = tippingOf(loaded);
+    if (!found?.all.ok) throw new Error('tipping');
+    expect([found.all.value.holding.valueOf(), found.loose.valueOf()]).toEqual([894.25, 87]);
+  });
+
+  test('a drawer of the sample is as deep as its box outside: 16, its middle 8 ahead', () => {
+    // inside 14 15/32, its front 5/8, its back 15/32, 7/16 behind it: 16
+    const job = jobOf('j', fold(sampleLog).values);
+    const plan = planOf(job, shop);
+    const [c] = job.cases;
+    if (!c) throw new Error('case');
+    const found = weightsOf(plan, c);
+    expect(found.drawers.map(({ deep }) => w(deep))).toEqual(['16', '16', '16', '16', '16']);
+    const tips = tippingOf(found);
+    if (!tips?.all.ok) throw new Error('tipping');
+    const full = found.drawers.reduce((so, x) => so.add(x.full) as Ratio, none);
+    expect(tips.all.value.tipping.equals(full.mul(8n))).toBe(true);
+    expect([tips.all.value.code, tips.loose.n > 0n]).toEqual(['near', true]);
   });
 
   test('nothing to pull, nothing told', () => {

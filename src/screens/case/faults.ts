@@ -10,7 +10,7 @@ import { layOut } from '../../trade/grooves/lay-out';
 import type { Problem, Warning } from '../../trade/grooves/layout';
 import { problemText } from '../shared/layout-words';
 import { partWord } from '../shared/part-words';
-import { evenOver, feet, loadedOver } from '../shared/sag-words';
+import { evenOver, feet, loadedOver, tooHeavy } from '../shared/sag-words';
 import { warningText } from '../shared/warning-words';
 import { type Place, placeOf, placeOfWarning } from './places';
 import { caseProblemText, caseWarningText, onParts } from './problem-words';
@@ -45,14 +45,16 @@ export const workedFaults = (worked: Worked, job: Job): readonly Fault[] => {
 /** A shelf that would sag too far says so in its sentence: under what stands on it, else evenly loaded. */
 function sagFault(span: Span): readonly Fault[] {
   const worst = worstOf(span);
+  const place = { at: `in ${span.inside.id}`, blanks: [], stops: false } as const;
+  const heavy = worst?.heavy ? [{ ...place, text: tooHeavy(worst.load, worst.heavy) }] : [];
   const found = worst?.sag ?? span.even?.sag;
-  if (!found?.ok || !found.value.over) return [];
+  if (!found?.ok || !found.value.over) return heavy;
   const { sag, over } = { sag: found.value, over: found.value.over };
   const foot = feet[span.notes.use ?? 'other'];
   const text = worst
     ? loadedOver(span.shelf.span, worst, sag, over)
     : evenOver(span.shelf.span, foot, sag, over);
-  return [{ at: `in ${span.inside.id}`, blanks: [], text, stops: false }];
+  return [{ ...place, text }, ...heavy];
 }
 
 /**

@@ -86,10 +86,9 @@ function heldAt({ plan, folded, go }: Pick<Bench, 'plan' | 'folded' | 'go'>, of:
   if (offer.ok) return undefined;
   const card = list.cards.find((c) => c.operations.some(({ id }) => id === op));
   const [first] = offer.error.by === 'what-comes-first' ? blocks(list, offer.error.op) : [];
-  const foot = first?.by === 'feet' ? first.next : undefined;
   const toCard: Route = card ? { at: 'setup', id: card.id } : { at: 'cuts' };
   return {
     says: heldWords(list, offer.error),
-    go: () => (foot === undefined ? go(toCard) : go({ at: 'level', id: of, foot }, true)),
+    go: () => (first?.by === 'feet' ? go({ at: 'level', id: of, foot: 'next' }, true) : go(toCard)),
   };
 }

@@ -263,6 +263,7 @@ function DrawnFeet({ bench, id, level, across, tape }: DrawnProps) {
       rows={rows.length}
       feet={feet}
       label={words.drawn(feet.length)}
+      front={words.front}
     />
   );
 }

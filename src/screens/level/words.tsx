@@ -153,5 +153,6 @@ export const allDone = 'All done';
 export const tickAct = (ticked: boolean, what: string): string => `${ticked ? 'Not yet' : 'Done'}: ${what}`;
 export const nothing = 'Read every foot first: then each has its figure here.';
 export const seeFeet = 'To the feet';
+export const front = 'front';
 export const drawn = (n: number): string =>
   `The ${counted(n, 'foot', 'feet')} seen from above, the front below`;

@@ -6,6 +6,7 @@ import type { LiftStep } from '../../trade/loads/lift-plan';
 import type { Tip } from '../../trade/loads/tipping';
 import { counted } from '../shared/counted';
 import { exactly as w } from '../shared/exact-words';
+import { unweighed } from '../shared/lot-words';
 import { measureUnit, tenths, weight, wholeOf } from '../shared/pounds';
 
 export const title = 'Weight and lifting';
@@ -33,13 +34,13 @@ export const hardware = 'Hardware and the rest';
 
 export const moving = 'Moving it in, empty';
 const verbs: Readonly<Record<LiftStep['code'], (what: string) => string>> = {
-  'drawer-out': (what) => `${what} out`,
-  'loose-out': (what) => `${what} out`,
+  'drawer-out': (what) => `Take out ${what}`,
+  'loose-out': (what) => `Take out ${what}`,
   set: (what) => `Set ${what}`,
   level: (what) => `Level ${what}`,
   anchor: (what) => `Anchor ${what}`,
-  'drawer-in': (what) => `${what} in`,
-  'loose-in': (what) => `${what} in`,
+  'drawer-in': (what) => `Put back ${what}`,
+  'loose-in': (what) => `Put back ${what}`,
 };
 
 /** A step with its weight, and two people where it is over what one lifts. */
@@ -191,6 +192,10 @@ export const outAtMost = (n: number): string =>
   n === 0
     ? 'Not even one may be out of a case that is not anchored.'
     : `By this sum ${counted(n, 'drawer', 'drawers')} at most, the heaviest first.`;
+export const looseOut = (x: Ratio): string =>
+  `Loose shelves, trays and what stands on them, about ${weight(x)}, are not counted on: they may be out.`;
+export const drawersUnweighed = (n: number): string =>
+  `In the drawers${unweighed(n)} It tips more than this.`;
 const turning = (x: Ratio): string => wholeOf('turning', x);
 export const noDrawers = 'No drawers that work out stand in it: nothing to pull out.';
 

@@ -245,7 +245,13 @@ function Tips({ own }: Section) {
       {found?.all.ok && <p class="s">{words.tip('all', found.all.value)}</p>}
       {found?.one.ok && <p class="s">{words.tip('one', found.one.value)}</p>}
       {found?.all.ok && <p class="s">{words.outAtMost(found.all.value.outAtMost)}</p>}
-      {own.unweighed > 0 && <p class="s">{unweighed(own.unweighed)}</p>}
+      {found && found.loose.n > 0n && (
+        <p class="s">
+          {words.looseOut(found.loose)}
+          {unweighed(own.unweighed)}
+        </p>
+      )}
+      {found && found.unweighed > 0 && <p class="lit">{words.drawersUnweighed(found.unweighed)}</p>}
     </section>
   );
 }

@@ -65,7 +65,7 @@ const add = (bench: Bench, part: string): Promise<boolean> =>
 /** One of them with what stands on it. */
 function Loaded({ bench, job, span, one, open, onOpen }: ShelfProps & { readonly one: LoadedShelf }) {
   const parts = bench.plan.value?.parts ?? [];
-  const { sag, ends, unfit, cures } = one;
+  const { sag, ends, unfit, cures, heavy, load, unweighed } = one;
   return (
     <div class="loadedshelf">
       <h3 class="s">{words.piece(one.piece, span.part.copies)}</h3>
@@ -82,8 +82,9 @@ function Loaded({ bench, job, span, one, open, onOpen }: ShelfProps & { readonly
       <p class="s">{words.carries(one, span.own, one.unweighed)}</p>
       {sag.ok ? (
         <>
-          <p class={sag.value.over ? 'lit' : 's'}>{says.sags(sag.value)}</p>
-          <p class="s muted">{says.couldBe(span.shelf.span, sag.value)}</p>
+          <p class={sag.value.over ? 'lit' : 's'}>{says.sags(sag.value, unweighed)}</p>
+          {heavy && <p class="lit">{says.tooHeavy(load, heavy)}</p>}
+          {!heavy && <p class="s muted">{says.couldBe(span.shelf.span, sag.value)}</p>}
         </>
       ) : (
         <p class="wrongline">
@@ -143,6 +144,13 @@ function Even({ span, open, onOpen }: ShelfProps) {
       ) : (
         <p class="wrongline">{says.shelfErrorText(even.by.error)}</p>
       )}
+      {loaded.length === 0 && even.sag.ok && (
+        <>
+          <p class={even.sag.value.over ? 'lit' : 's'}>{words.underEven(even.load, even.sag.value)}</p>
+          <p class="s muted">{says.couldBe(span.shelf.span, even.sag.value)}</p>
+        </>
+      )}
+      {loaded.length === 0 && even.cures.length > 0 && <Cures cures={even.cures} />}
     </>
   );
 }

@@ -2,13 +2,15 @@ import type { ComponentChildren as Blank } from 'preact';
 import type { Length, Ratio } from '../../length/length';
 import { type LoadedShelf, type Span, strip } from '../../plan/shelf-loads';
 import type { Ends } from '../../trade/loads/reactions';
+import type { Sag } from '../../trade/loads/sag';
 import type { SagCure } from '../../trade/loads/sag-cures';
 import type { Stuff } from '../../trade/loads/stuff';
+import { inSentence } from '../../ui/pad-words';
 import { closely, exactly as w } from '../shared/exact-words';
 import { failed } from '../shared/last-notes-words';
 import { unweighed } from '../shared/lot-words';
 import { inUnit, weight } from '../shared/pounds';
-import { feet, footOf } from '../shared/sag-words';
+import { feet, footOf, sags } from '../shared/sag-words';
 import { stuffs } from '../shared/stuff-words';
 
 export const title = 'Loads';
@@ -109,6 +111,10 @@ export const unfit = (
 ) => `${name}: ${w(by)} ${unfits[code]}.`;
 
 export const pitch = (x: Length): string => `The tallest thing here asks for trays ${w(x)} apart at least.`;
+
+/** Evenly loaded by the standard, nothing said to stand on it. */
+export const underEven = (load: Ratio, sag: Sag): string =>
+  `Under that even load, ${weight(load)}: ${inSentence(sags(sag))}`;
 
 export const helps = 'What would help, each by itself';
 

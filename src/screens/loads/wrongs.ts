@@ -12,13 +12,14 @@ export const wrongsOf = (job: Job, worked: Worked): readonly string[] =>
   spansOf(job, worked).flatMap(spanWrong);
 
 const spanWrong = (span: Span): readonly string[] =>
-  span.loaded.flatMap(({ piece, sag, unfit, things }) => {
+  span.loaded.flatMap(({ piece, sag, unfit, things, load, heavy }) => {
     const named = span.part.copies > 1 ? words.numbered(nameOf(span), piece) : nameOf(span);
     return [
       ...unfit.map((x) =>
         words.unfit(lot.nameOf(things.find(({ id }) => id === x.thing) ?? { name: '' }), x),
       ),
       ...(sag.ok && sag.value.over ? [`${named}: ${inSentence(says.sags(sag.value))}`] : []),
+      ...(heavy ? [`${named}: ${says.tooHeavy(load, heavy)}`] : []),
       ...(sag.ok ? [] : [`${named}: ${inSentence(says.shelfErrorText(sag.error))}`]),
     ];
   });

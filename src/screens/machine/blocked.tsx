@@ -89,7 +89,7 @@ function wayTo(block: Block, list: Checklist, { groove, part }: Operation): Rout
     case 'opening':
       return { at: 'opening', id: block.bank.replace(/~back$/, '') };
     case 'feet':
-      return { at: 'level', id: part.replace(/~bench$/, ''), foot: block.next ?? 'next' };
+      return { at: 'level', id: part.replace(/~bench$/, ''), foot: 'next' };
     case 'operation': {
       const card = list.cards.find((c) => c.operations.includes(block.op));
       return card && { at: 'setup', id: card.id };

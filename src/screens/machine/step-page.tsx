@@ -75,8 +75,8 @@ type StepProps = {
 
 /** The first foot that is not set yet, whatever else a case waits for before it is level. */
 function nextFoot({ what, part }: Operation, feet: FeetStand | undefined): readonly Page[] {
-  if (what !== 'level' || feet?.next === undefined) return [];
-  const to: Route = { at: 'level', id: part.replace(/~bench$/, ''), foot: feet.next };
+  if (what !== 'level' || !feet || feet.set === feet.of) return [];
+  const to: Route = { at: 'level', id: part.replace(/~bench$/, ''), foot: 'next' };
   return [{ label: feetSet(feet), to }];
 }
 

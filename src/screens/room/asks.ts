@@ -34,7 +34,7 @@ export const roomLength = (room: Room, field: RoomLength, usual?: Length): Ask =
 const standsUp = (room: Room): Ask => ({
   as: 'choice',
   title: words.standsUp,
-  now: room.standsUp ? 'lying' : 'upright',
+  now: room.standsUp === undefined ? '' : room.standsUp ? 'lying' : 'upright',
   choices: [
     { value: 'upright', label: words.ways.upright },
     { value: 'lying', label: words.ways.lying },

@@ -40,15 +40,17 @@ function wallWrong(job: Job): readonly string[] {
   return found.value.tooFew ? [wall.tooFew(found.value.fix.length)] : [];
 }
 
-function caseWrong({ spareWide, spareHigh, fillers, tilt, ways }: CaseInRoom): readonly string[] {
+function caseWrong(found: CaseInRoom): readonly string[] {
+  const { spareWide, spareHigh, fillers, tilt, standing, ways } = found;
+  const stands = !tilt || standing.how === 'upright' || (tilt.ok && tilt.value.passes);
+  const up = stands ? undefined : inRoom.standUpText(found);
   const sides = (['left', 'right'] as const).flatMap((side) =>
     (fillers?.[side].warnings ?? []).map((warning) => inRoom.fillerWarning(side, warning)),
   );
   return [
     ...(spareWide && isNegative(spareWide) ? [inRoom.spareWide(spareWide)] : []),
     ...(spareHigh && isNegative(spareHigh) ? [inRoom.spareHigh(spareHigh)] : []),
-    ...(tilt && !tilt.ok ? [inRoom.tiltErrorText(tilt.error)] : []),
-    ...(tilt?.ok && !tilt.value.passes ? [inRoom.tiltText(tilt.value)] : []),
+    ...(up ? [up] : []),
     ...sides,
     ...ways.flatMap((way) => {
       const { says, wrong } = wayText(way);

@@ -37,7 +37,7 @@ export function blockWords(list: Checklist, op: Operation): string {
   return more.length === 0 ? says : `${says} and ${more.length} more`;
 }
 
-/** How a case stands that was read foot by foot. @example feetSet({ set: 3, of: 4, next: 'back2' }) // '3 of 4 feet set' */
+/** How a case stands that was read foot by foot. @example feetSet({ set: 3, of: 4 }) // '3 of 4 feet set' */
 export const feetSet = ({ set, of }: FeetStand): string => `${set} of ${of} feet set`;
 
 function oneBlock(list: Checklist, block: Blocked): string {

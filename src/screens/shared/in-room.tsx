@@ -26,26 +26,24 @@ const Side = ({ side, found }: { readonly side: 'left' | 'right'; readonly found
 
 /** One case in the room: whether it goes in, and by how much each way. */
 export const InRoom = ({ found }: { readonly found: CaseInRoom }) => {
-  const { goesIn, spareWide, spareHigh, fillers, tilt, ways } = found;
+  const { goesIn, spareWide, spareHigh, fillers, tilt, ways, unread, standing } = found;
   if (goesIn === undefined) return <Line says={words.notMeasured} />;
+  const stands = tilt?.ok === true && tilt.value.passes;
+  const [up, notRead] = [words.standUpText(found), words.unreadText(unread)];
   return (
     <div class="inroom rests">
       <p class={goesIn ? 'fact good' : 'wrongline'}>
-        <Icon name={goesIn ? 'tick' : 'warn'} /> {words.goesIn(goesIn)}
+        <Icon name={goesIn ? 'tick' : 'warn'} /> {words.goesIn(goesIn, unread)}
       </p>
       {spareWide && <Line says={words.spareWide(spareWide)} wrong={spareWide.s < 0n && spareWide.n !== 0n} />}
       {spareHigh && <Line says={words.spareHigh(spareHigh)} wrong={spareHigh.s < 0n && spareHigh.n !== 0n} />}
-      {tilt && (
-        <Line
-          says={tilt.ok ? words.tiltText(tilt.value) : words.tiltErrorText(tilt.error)}
-          wrong={!tilt.ok || !tilt.value.passes}
-        />
-      )}
+      {up && <Line says={up} wrong={tilt !== undefined && !stands && standing.how !== 'upright'} />}
       {fillers && <Side side="left" found={fillers.left} />}
       {fillers && <Side side="right" found={fillers.right} />}
       {ways.map((way) => (
         <Line key={way.way.id} {...wayText(way)} />
       ))}
+      {notRead && <Line says={notRead} />}
     </div>
   );
 };

@@ -1,6 +1,7 @@
-import { type Length, ratio } from '../../length/length';
+import { type Length, type Ratio, ratio, shortest } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { EvenLoad, LoadedShelf } from '../../plan/shelf-loads';
+import { shelfMost } from '../../trade/loads/even-shelf';
 import type { Sag, ShelfError } from '../../trade/loads/sag';
 import { unitInHand } from '../../ui/unit-in-hand';
 import { closely, exactly as w } from './exact-words';
@@ -31,17 +32,26 @@ export function shelfErrorText(error: ShelfError): string {
 /** The shop's limit: a six-hundredth of the span. */
 const share = (): string => (unitInHand() === 'mm' ? '1 mm in 600' : '.02 a foot');
 
-/** How far it sags beside what is allowed; `rough`: its back is glued. */
-export const sags = ({ sag, allowed, over, rough }: Sag): string => {
-  const by = over ? `${closely(over)} too far` : 'within it';
+/** How far it sags beside what is allowed; `rough`: its back is glued; `unweighed`: more on it than is counted. */
+export const sags = ({ sag, allowed, over, rough }: Sag, unweighed = 0): string => {
+  const within = unweighed > 0 ? 'within it as far as things are weighed, and it sags further' : 'within it';
+  const by = over ? `${closely(over)} too far` : within;
   return `Sags about ${closely(sag)} in the middle; ${share()} allows ${closely(allowed)}: ${by}.${
     rough ? ' Its back is glued: a rough bound, no more.' : ''
   }`;
 };
 
-/** What it could carry and span. */
-export const couldBe = (span: Length, { mostLoad, span: most, spanByFoot }: Sag): string =>
-  `Sags just as far as allowed under ${weight(mostLoad)} over ${w(span)}, or with this load over ${w(most)}; the load growing with the span, over ${w(spanByFoot)}.`;
+/** What it could carry and span: never more than a shelf may. */
+export const couldBe = (span: Length, { mostLoad, span: most, spanByFoot }: Sag): string => {
+  const grows = `the load growing with the span, over ${w(spanByFoot)}`;
+  return shelfMost.lt(mostLoad)
+    ? `Not over ${weight(shelfMost)}, as on any shelf; with this load it sags just as far as allowed over ${w(most)}; ${grows}.`
+    : `Sags just as far as allowed under ${weight(mostLoad)} over ${w(span)}, or with this load over ${w(most)}; ${grows}.`;
+};
+
+/** More than a shelf may carry, by how much. */
+export const tooHeavy = (load: Ratio, by: Ratio): string =>
+  `${weight(load)}, itself among it, is ${weight(by)} over the ${weight(shelfMost)} a shelf may carry.`;
 
 /** The line of the case page for a shelf that would sag too far under what stands on it. */
 export const loadedOver = (span: Length, { load }: LoadedShelf, found: Sag, over: Length): string =>
@@ -55,15 +65,12 @@ export const evenOver = (span: Length, foot: number, found: Sag, over: Length): 
 export const footOf = (foot: number): string =>
   `${wholeOf('foot', ratio(BigInt(foot)))} ${unitInHand() === 'mm' ? measureUnit('foot') : 'pounds a square foot'}`;
 
-/** What the standard lets one shelf carry. Pounds. */
-const shelfMost = ratio(200n);
-
 /** Pounds a square foot of a use, as the sentence says it. */
 export const feet = { school: 50, hospital: 50, library: 50, other: 40 } as const;
 
 /** By the standard: the greatest span, and which limit fails. */
 export const standardSays = (even: Extract<EvenLoad['by'], { ok: true }>['value'], foot: number): string => {
-  const most = `By the Architectural Woodwork Standards, ${footOf(foot)} and span/144, it may span ${w(even.span)}`;
+  const most = `By the Architectural Woodwork Standards, ${footOf(foot)} and span/144, it may span ${w(shortest(even.span, even.spanByCap))}`;
   const past = even.lacks.map((lack) =>
     lack.code === 'standard'
       ? `it sags ${closely(lack.by)} past the standard`
@@ -71,5 +78,7 @@ export const standardSays = (even: Extract<EvenLoad['by'], { ok: true }>['value'
         ? `its ${weight(even.load)} are ${weight(lack.by)} over the ${weight(shelfMost)} a shelf may have: not over ${w(even.spanByCap)}`
         : `it sags ${closely(lack.by)} past ${share()}`,
   );
-  return past.length === 0 ? `${most}; it keeps both limits.` : `${most}; ${past.join('; ')}.`;
+  return past.length === 0
+    ? `${most}; under that even load it keeps both limits.`
+    : `${most}; ${past.join('; ')}.`;
 };

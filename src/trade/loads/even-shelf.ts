@@ -20,7 +20,7 @@ type Use = 'school' | 'hospital' | 'library' | 'other';
 /** Source: Architectural Woodwork Standards, first edition, 2009, p. 253. */
 const perFoot: Record<Use, bigint> = { school: 50n, hospital: 50n, library: 50n, other: 40n };
 /** Never more than so many pounds on one shelf. Source: the same page. */
-const cap = ratio(200n);
+export const shelfMost = ratio(200n);
 /** Sag over span. Source: the same page. */
 const standardShare = ratio(1n, 144n);
 
@@ -76,8 +76,8 @@ export function evenShelf(at: Omit<Shelf, 'edging' | 'glued'>, use: Use): Result
   const most = cubeRootDown(cube, inch);
   const allowed = times(span, standardShare);
   const { sag, allowed: shopAllowed, over } = found.value;
-  const heavy = minus(load, cap);
-  const byCap = product(cap, ratio(144n), foot.inverse() as Ratio, howMany(inch, deep));
+  const heavy = minus(load, shelfMost);
+  const byCap = product(shelfMost, ratio(144n), foot.inverse() as Ratio, howMany(inch, deep));
   return ok({
     load,
     span: most,

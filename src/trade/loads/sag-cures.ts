@@ -17,23 +17,33 @@ export type SagCure =
 const thickGrain = inches(1n, 32n);
 
 /**
- * What helps a shelf that sags too far, each by itself; none for one that does not, or that is refused. The thickness
- * is offered where there is no strip on the edge: sag then goes by its cube.
+ * What helps a shelf that sags too far or carries too much, each by itself; none for one that does neither, or that is
+ * refused. The thickness is offered where there is no strip on the edge: sag then goes by its cube. No strip and no
+ * thickness helps one that carries more than a shelf may.
  *
  * @param at inches, pounds; @param strip one that could be stuck on, where there is none
+ * @param most what one shelf may carry whatever it sags, pounds
  * @example sagCures(shelf, strip) // Example 5 of loads
  */
-export function sagCures(at: Loaded, strip: Edging): readonly SagCure[] {
+export function sagCures(at: Loaded, strip: Edging, most?: Ratio): readonly SagCure[] {
   const now = sagOf(at);
-  if (!now.ok || !now.value.over) return [];
+  const heavy = most?.lt(at.load) ?? false;
+  if (!now.ok || !(now.value.over || heavy)) return [];
   const edged = at.edging ? undefined : tried({ ...at, edging: strip });
-  const halved = tried({ ...at, span: half(at.span), load: product(at.load, ratio(1n, 2n)) });
+  const halfLoad = product(at.load, ratio(1n, 2n));
+  const halved = most?.lt(halfLoad) ? undefined : tried({ ...at, span: half(at.span), load: halfLoad });
+  const upright: readonly SagCure[] = halved ? [{ code: 'upright', ...halved }] : [];
+  const lighter: SagCure = {
+    code: 'lighter',
+    load: most?.lt(now.value.mostLoad) ? most : now.value.mostLoad,
+  };
+  if (heavy) return [...upright, lighter];
   return [
     ...(edged ? [{ code: 'edging', ...edged } as const] : []),
-    ...(halved ? [{ code: 'upright', ...halved } as const] : []),
+    ...upright,
     ...(at.edging ? [] : [{ code: 'thicker', thick: thickFor(at, now.value) } as const]),
     ...(isPositive(now.value.span) ? [{ code: 'shorter', span: now.value.span } as const] : []),
-    { code: 'lighter', load: now.value.mostLoad },
+    lighter,
   ];
 }
 

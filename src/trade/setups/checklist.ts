@@ -13,8 +13,8 @@ export type Doing = {
   readonly feet?: (of: string) => FeetStand | undefined;
 };
 
-/** Feet of a case, one by one: so many are set, and the first that is not. */
-export type FeetStand = { readonly set: number; readonly of: number; readonly next: string | undefined };
+/** Feet of a case, one by one: so many are set. */
+export type FeetStand = { readonly set: number; readonly of: number };
 
 export type Blocked =
   | { readonly by: 'layout' }

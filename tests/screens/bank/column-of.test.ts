@@ -32,7 +32,8 @@ test('a measure is used at once; the front is ticked as on only where its machin
   const waiting = used();
   expect(waiting.ticks).toBe(0);
   expect(waiting.says).toMatch(/^Blocked: .* comes first/);
-  // its own rip and length, and the case levelled: nothing is left to wait for
-  const free = used('cut/case~bench/level/1', 'cut/drawers~c1d1front/rip/1', 'cut/drawers~c1d1front/len/1');
+  // its own rip and length, and the case anchored and checked again: nothing is left to wait for
+  const own = ['cut/drawers~c1d1front/rip/1', 'cut/drawers~c1d1front/len/1'];
+  const free = used('cut/case~bench/checkagain/1', ...own);
   expect(free).toEqual({ says: undefined, ticks: 1 });
 });

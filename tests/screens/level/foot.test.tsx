@@ -43,14 +43,18 @@ test('while a foot is not set, Cuts, the setting and the feet say so in the same
   const whole = hostTree(<LevelScreen bench={bench} id="case" foot="whole" />);
   expect(texts(whole)).toContain('Blocked: 2 of 4 feet set');
   tap(main(whole));
-  expect([acts, went.pop()]).toEqual([[], { at: 'level', id: 'case', foot: 'back1' }]);
+  expect([acts, went.pop()]).toEqual([[], { at: 'level', id: 'case', foot: 'next' }]);
+
+  // the high point first, then by their places: it and the foot before it are set
+  const next = texts(hostTree(<LevelScreen bench={bench} id="case" foot="next" />));
+  expect(next).toContain('Shim: back left foot');
 
   const card = list.cards.find((one) => one.operations.some(({ what }) => what === 'level'));
   const setting = hostTree(<MachineScreen bench={bench} id={card?.id ?? ''} />);
   const [link] = all(setting, 'inlink');
   expect(text(link)).toBe('2 of 4 feet set');
   tap(link);
-  expect(went.pop()).toEqual({ at: 'level', id: 'case', foot: 'back1' });
+  expect(went.pop()).toEqual({ at: 'level', id: 'case', foot: 'next' });
   expect(texts(setting)).toContain('set by the level alone');
 
   const cuts = texts(

@@ -35,7 +35,7 @@ test('a step of moving in says when it takes two, and by how much', () => {
     words.step({ code: 'set', id: 'c', pounds: ratio(60n), people: 2, over: ratio(10n) }, 'the case'),
   ).toBe('Set the case, 60 lb: two people, 10 lb over for one.');
   expect(words.step({ code: 'drawer-in', id: 'd', pounds: ratio(8n), people: 1 }, 'Drawer 2')).toBe(
-    'Drawer 2 in, 8 lb.',
+    'Put back Drawer 2, 8 lb.',
   );
   expect(words.step({ code: 'anchor', id: 'c' }, 'the case')).toBe('Anchor the case.');
 });
@@ -56,10 +56,15 @@ test('anchoring is said always, and never a promise', () => {
     outAtMost: 1,
     anchor: true,
   } as const;
-  expect(words.tip('all', tip)).toMatch(/930 in-lb tip it, 894 hold it\. It falls\.$/);
+  expect(words.tip('all', tip)).toMatch(/930 pounds × inches tip it, 894 hold it\. It falls\.$/);
   expect(words.tip('one', { ...tip, code: 'near' })).toMatch(
     /501 short of one and a half times\. Too near\.$/,
   );
+});
+
+test('what is loose is told as not counted on, and what of the drawers is not weighed', () => {
+  expect(words.looseOut(ratio(736n, 10n))).toMatch(/about 73\.6 lb, are not counted on/);
+  expect(words.drawersUnweighed(2)).toBe('In the drawers 2 things are not weighed. It tips more than this.');
 });
 
 test('a drawer against its pair', () => {

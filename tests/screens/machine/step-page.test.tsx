@@ -38,7 +38,7 @@ test('level leads to the first foot that is not set, until all are', () => {
   );
   const set = (foot: string) => tickOf(footStep('case', foot), l('0'));
   const page = { at: 'level', id: 'case' };
-  expect(waysOf('level', ...read, ...set('front1'))).toEqual([{ ...page, foot: 'front2' }, page]);
+  expect(waysOf('level', ...read, ...set('front1'))).toEqual([{ ...page, foot: 'next' }, page]);
   const all = ['front1', 'front2', 'back1', 'back2'].flatMap(set);
   expect(waysOf('level', ...read, ...all)).toEqual([page]);
 });

@@ -19,7 +19,7 @@ test('a length names the rip that comes first, and nothing once that is cut', ()
 });
 
 test('a case read foot by foot says how many are set', () => {
-  expect(feetSet({ set: 3, of: 4, next: 'back2' })).toBe('3 of 4 feet set');
+  expect(feetSet({ set: 3, of: 4 })).toBe('3 of 4 feet set');
 });
 
 test('what is cut, what is done at the bench and what is put up go ahead for reasons of their own', () => {

@@ -24,7 +24,7 @@ describe('a shelf by the standard', () => {
   });
 
   test('says so where it keeps both, and by how much it is over 200 pounds', () => {
-    expect(said({ span: l('20') })).toMatch(/; it keeps both limits\.$/);
+    expect(said({ span: l('20') })).toMatch(/; under that even load it keeps both limits\.$/);
     // 40 × 38 × 24 / 144 = 253.3; 200 × 144 / 40 / 24 = 30
     expect(said({ deep: l('24') })).toContain(
       'its 253.3 lb are 53.3 lb over the 200 lb a shelf may have: not over 30',
@@ -36,6 +36,28 @@ test('a shelf that is not reckoned says what would do', () => {
   expect(words.shelfErrorText({ code: 'stiff-missing' })).toMatch(/turn it, or enter how stiff it is/);
   for (const what of ['span', 'deep', 'thick', 'load', 'stiff', 'edging'] as const)
     expect(words.shelfErrorText({ code: 'not-positive', what })).toMatch(/\.$/);
+});
+
+test('never over 200 pounds, whatever it sags', () => {
+  // 320 of things and 4.9 of itself: 124.9 over
+  expect(words.tooHeavy(ratio(3249n, 10n), ratio(1249n, 10n))).toBe(
+    '324.9 lb, itself among it, is 124.9 lb over the 200 lb a shelf may carry.',
+  );
+  const sag = { sag: l('0.01'), allowed: l('0.03'), span: l('30'), spanByFoot: l('26'), rough: false };
+  expect(words.couldBe(l('18'), { ...sag, mostLoad: ratio(2495n, 10n) })).toMatch(
+    /^Not over 200 lb, as on any shelf;/,
+  );
+});
+
+test('what is not weighed is not told as within', () => {
+  const sag = {
+    sag: l('0.01'),
+    allowed: l('0.03'),
+    mostLoad: ratio(90n),
+    span: l('30'),
+    spanByFoot: l('26'),
+  };
+  expect(words.sags({ ...sag, rough: false }, 2)).toMatch(/within it as far as things are weighed/);
 });
 
 test('a glued back is told as a bound, and only then', () => {
