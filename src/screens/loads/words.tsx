@@ -102,6 +102,7 @@ const unfits = {
   'too-long': 'too long for it',
   'too-wide': 'too wide for it',
   'too-tall': 'too tall under the tray above',
+  'too-high': 'too tall for what is left over it',
   beyond: 'past its right end',
 } as const;
 

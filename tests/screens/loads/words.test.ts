@@ -57,6 +57,9 @@ test('what does not go on says by how much', () => {
   expect(words.unfit('Fern', { code: 'too-tall', by: l('1/32') })).toBe(
     'Fern: 1/32 too tall under the tray above.',
   );
+  expect(words.unfit('Shell', { code: 'too-high', by: l('12 1/4') })).toBe(
+    'Shell: 12 1/4 too tall for what is left over it.',
+  );
   expect(words.unfit('Fern', { code: 'beyond', by: l('2') })).toBe('Fern: 2 past its right end.');
 });
 
