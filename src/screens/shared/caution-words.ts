@@ -35,8 +35,8 @@ const words: Readonly<Record<Exclude<Caution, OwnCaution>, CautionWords>> = {
     'Not anchored, two open drawers bring it down. Fingers out from between box and case; children away.',
   ],
   'carry-in': [
-    'Two people at least, drawers out first.',
-    'Weigh it up before you lift: Lift plan. Way cleared, nobody below on a stair, hands off the floor as it comes down. A tall case is held until it is fast.',
+    'Over 50 lb by two, drawers out first.',
+    'Two for a tall or a wide one too, whatever it weighs. Weigh it up before you lift: Lift plan. Way cleared, nobody below on a stair, hands off the floor as it comes down. A tall case is held until it is fast.',
   ],
   level: [
     'Anchor before anything is loaded.',
