@@ -60,6 +60,7 @@ export function fillerWarning(side: 'left' | 'right', warning: FillerWarning): s
   }
 }
 
+export const edgeText = (side: 'left' | 'right'): string => `At the ${side} the edge is scribed.`;
 export const stripText = (side: 'left' | 'right', strip: Length): string =>
   `Filler at the ${side}: rip a strip of ${w(strip)} and scribe it.`;
 
