@@ -13,8 +13,8 @@ type Lack = Card['lacks'][number];
 export const anchors = 'Anchors';
 export const wall = 'What the wall is';
 export const walls = {
-  framing: { label: 'board over framing', hint: 'screws hold in the framing alone' },
-  sheathing: { label: 'solid sheathing', hint: 'a screw holds anywhere' },
+  framing: { label: 'board over framing', hint: 'screws bite in the framing alone' },
+  sheathing: { label: 'solid sheathing', hint: 'a screw bites anywhere' },
 } as const;
 export const fixings = 'How many fixings';
 export const thick = 'What they go through at the back, how thick';
@@ -46,7 +46,7 @@ export const missing = {
   into: 'Say how thick the sheathing is.',
 } as const;
 
-/** Where the cleat stands, and where along it a screw holds; all of it is read on the page of the wall. */
+/** Where the cleat stands, and where along it a screw goes; all of it is read on the page of the wall. */
 export function atWall(
   from: Length | undefined,
   to: Length | undefined,

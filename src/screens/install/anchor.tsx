@@ -21,7 +21,7 @@ type AnchorProps = {
   readonly onOpen: (ask: Ask) => void;
 };
 
-/** The anchor card of a case: what always holds, what is lacking, and where nothing may be fastened. */
+/** The anchor card of a case: what is always so, what is lacking, and where nothing may be fastened. */
 export function Anchor({ bench, plan, place, open, onOpen }: AnchorProps) {
   const card = anchorOf(plan, place);
   const blank = (ask: Ask) => <AskBlank {...{ ask, open, onOpen }} />;

@@ -18,7 +18,7 @@ import { Found } from './found';
 import { screwAsks } from './screw-asks';
 import * as words from './screw-words';
 
-/** How a case is held: its anchor card, and each place screws go with the screw that holds there. */
+/** How a case is fixed: its anchor card, and each place screws go with the screw that bites enough there. */
 export function ScrewsScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
   const [open, setOpen] = useState<Ask>();
   const plan = bench.plan.value;

@@ -37,7 +37,7 @@ export const spareHigh = (by: Length): string => `Up: ${spare(by, 'to spare unde
 function tiltText(tilt: TiltUp): string {
   const { passes, diagonal, spare: by, close } = tilt;
   if (!passes) return `Stood up from its back it asks ${w(diagonal)} of height: ${w(absolute(by))} too much.`;
-  const near = close ? `, ${w(close.by)} less than the ${w(close.want)} that is safe` : '';
+  const near = close ? `, ${w(close.by)} less than the ${w(close.want)} that is wanted` : '';
   return `Stood up from its back it asks ${w(diagonal)} of height: ${w(by)} to spare${near}.`;
 }
 
