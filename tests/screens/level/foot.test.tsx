@@ -72,8 +72,8 @@ test('with the last foot set the same tick is offered on both', () => {
   expect(ticks).toEqual([[installId('case', 'level')], [installId('case', 'level')]]);
 });
 
-// Drops 34 9/16, 34 3/8, 35 1/2 and 34 7/16: the back left asks 35 1/2 - 34 3/8 = 1 1/8, which is 3/8 over 3/4; a wedge of
-// 5/16 at its thick end lacks 1 1/8 - 5/16 = 13/16.
+// Drops 34 9/16, 34 3/8, 35 1/2 and 34 7/16: the back left asks 35 1/2 - 34 3/8 = 1 1/8, which is 3/8 over 3/4; a wedge
+// of 5/16 at its thick end lacks 1 1/8 - 5/16 = 13/16.
 test('a foot whose shim is over what is sound says so on its own screen, and is not ticked', () => {
   const low = [...editFoot('case', 'back1', { drop: l('35 1/2') })];
   const wedge = editStand('case', { wedgeThin: l('0'), wedgeThick: l('5/16'), wedgeLong: l('5') });

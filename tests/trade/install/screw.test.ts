@@ -150,8 +150,8 @@ describe('screwFor', () => {
     ]);
   });
 
-  // Reported: 1 17/32 and a washer of 1/16 into a stud of 3 1/2, bite 1 1/4. Least 1 17/32 + 1 1/4 + 1/16 = 2 27/32, the
-  // tip 1 1/2 in at 1 17/32 + 1 1/2 + 1/16 = 3 3/32, within 1/8 of the far face at 4 31/32.
+  // Reported: 1 17/32 and a washer of 1/16 into a stud of 3 1/2, bite 1 1/4. Least 1 17/32 + 1 1/4 + 1/16 = 2 27/32,
+  // the tip 1 1/2 in at 1 17/32 + 1 1/2 + 1/16 = 3 3/32, within 1/8 of the far face at 4 31/32.
   test('a range into a wall ends where the tip stands 1 1/2 in', () => {
     const wall = {
       through: l('1 17/32'),
