@@ -175,6 +175,7 @@ export function screwsToBuy(plan: Plan, lengths: readonly Length[]): readonly Sc
     const of = plan.job.cases.find((c) => c.id === screws.of);
     const { screw, count } = screwPlace(plan, screws, lengths);
     if (!of || !screw?.pick || !count) return [];
-    return [{ bank: screws.name || of.name, long: screw.pick, pieces: 1, each: count, along: true }];
+    const own = { long: screw.pick, gauge: gaugeOf(screws), pieces: 1, each: count, along: true } as const;
+    return [{ bank: screws.name || of.name, ...own }];
   });
 }

@@ -82,7 +82,8 @@ const pipes = inches(3n, 2n);
 
 /**
  * The screw that bites enough and does not come through: tip = length × reach + sunk - washer, bite = tip - through,
- * and least bite <= bite <= into - margin. Its length alone never says: a washer, a countersink or a slant moves the tip.
+ * and least bite <= bite <= into - margin. Its length alone never says: a washer, a countersink or a slant moves the
+ * tip.
  *
  * @param plan inches; all > 0 but `sunk`, and `washer`, which is >= 0
  * @returns inches; `pick` or `fails`, never both
