@@ -33,7 +33,7 @@ export function ScrewsScreen({ bench, id }: { readonly bench: Bench; readonly id
         <UndoButton bench={bench} />
       </Bar>
       <main class={open ? 'page docked' : 'page'}>
-        <Caution bench={bench} code="level" />
+        <Caution bench={bench} code="anchor" />
         <Anchor {...{ bench, plan, place: id, open }} onOpen={setOpen} />
         <h2 class="sec pad-x">{words.screws}</h2>
         {screws.length === 0 && <p class="pad-x empty-line">{words.none}</p>}

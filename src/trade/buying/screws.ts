@@ -65,7 +65,14 @@ function lineOf(key: string, own: readonly ScrewSchedule[]): readonly BuyingLine
       name: own.map((s) => s.bank).join(', '),
       amount: whole(screwsIn(boxes)),
       unit: 'screw',
-      why: { code: 'screws', long: first.long, ...(first.gauge ? { gauge: first.gauge } : {}), count, uses, boxes },
+      why: {
+        code: 'screws',
+        long: first.long,
+        ...(first.gauge ? { gauge: first.gauge } : {}),
+        count,
+        uses,
+        boxes,
+      },
     },
   ];
 }

@@ -27,6 +27,9 @@ const spelled = {
 
 type InstallStep = keyof typeof spelled;
 
+/** A step of putting up: heavy things in hand, and no figure at a machine. */
+export const isPutUp = (what: What): boolean => what in spelled;
+
 /** The bench of the whole job. */
 const ofJob = '';
 
