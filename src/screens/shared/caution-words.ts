@@ -36,7 +36,7 @@ const words: Readonly<Record<Exclude<Caution, OwnCaution>, CautionWords>> = {
   ],
   'carry-in': [
     'Over 50 lb by two, drawers out first.',
-    'Two for a tall or a wide one too, whatever it weighs. Weigh it up before you lift: Lift plan. Way cleared, nobody below on a stair, hands off the floor as it comes down. A tall case is held until it is fast.',
+    'Weigh it up before you lift: Lift plan. Way cleared, nobody below on a stair, hands off the floor as it comes down. A tall case is held until it is fast.',
   ],
   level: [
     'Anchor before anything is loaded.',
