@@ -23,6 +23,7 @@ export const washers = 'Washers';
 export const washerWords = {
   yes: { label: 'a washer under each head', hint: `${w(usualWasher)} is counted for it` },
   no: { label: 'no washers' },
+  unsaid: { label: 'washers not said' },
 } as const;
 export const cover = 'Wall board, back or other stuff between';
 export const into = 'How thick the sheathing is';
@@ -81,12 +82,19 @@ export function fact(x: Fact): string {
   }
 }
 
+/** What nobody said yet. */
+export const ask: Readonly<Record<Card['asks'][number], string>> = {
+  fixings: 'Say how many fixings.',
+  cleat: 'Say how thick and how wide what they go through is.',
+  washers: 'Say whether there is a washer under each head.',
+};
+
 export function lack(x: Lack): string {
   switch (x.code) {
     case 'too-few':
       return `${counted(x.by, 'fixing', 'fixings')} too few.`;
     case 'back-alone':
-      return 'No cleat is said: the thin back alone does not bear.';
+      return 'No cleat is said: the thin back alone does not bear. Say how thick and how wide one is.';
     case 'cleat-thin':
       return `The cleat is ${w(x.by)} too thin.`;
     case 'cleat-narrow':

@@ -53,6 +53,11 @@ export function Anchor({ bench, plan, place, open, onOpen }: AnchorProps) {
       <AtWall {...{ bench, plan, place }} />
       <div class="pad-x">
         {!card && <p class="note">{words.notHigh}</p>}
+        {card?.asks.map((x) => (
+          <p key={x} class="note">
+            {words.ask[x]}
+          </p>
+        ))}
         {card?.lacks.map((x) => (
           <p key={x.code} class="wrongline">
             <Icon name="warn" />

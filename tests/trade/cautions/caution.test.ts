@@ -124,7 +124,7 @@ describe('cautions', () => {
     expect(cautions.join(' ')).toBe(
       'rip crosscut mitre stop fence router saw spacers index sliding rabbet notch lap dovetail stick jig hand ' +
         'dry-fit finish-inside glue-up frame-on marks box-up hang carry-in level front-on ' +
-        'sheet-cut stick-cut carry stack shims as-built old-finish',
+        'anchor check-again cure load label look-back sheet-cut stick-cut carry stack shims as-built old-finish',
     );
   });
 });
