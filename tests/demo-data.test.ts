@@ -12,6 +12,7 @@ import { breakdownOf } from '../src/plan/breakdown';
 import { planOf } from '../src/plan/plan';
 import { anchorOf } from '../src/plan/put-up-plan';
 import { anchorScrews, screwPlace, screwsOf } from '../src/plan/screw-plan';
+import { closedBy, scribeSides } from '../src/plan/scribe-plan';
 import { acidText } from '../src/screens/bank/acid-words';
 import { acidRound } from '../src/trade/boxes/acid';
 import { checkOf } from '../src/trade/carcass/check';
@@ -91,6 +92,13 @@ describe('the drawers of the sample job', () => {
     expect(drawers).toHaveLength(5);
     for (const { joint } of drawers)
       expect(joint.kind === 'tails' && joint.tails.ok && joint.tails.value.groove?.inside).toBe(true);
+  });
+
+  // the left wall goes 5/32 and 1/16 out from its line where it is 3/8 at the floor, and the gaps with it from 1/8
+  test('its left edge is scribed where it can be, and its gaps go as the wall does', () => {
+    const sides = scribeSides(job, 'case');
+    expect(sides.map(closedBy)).toEqual(['edge', 'strip']);
+    expect(sides.map(({ differs }) => differs)).toEqual([undefined, undefined]);
   });
 
   test('all that goes in goes in: no thing is taller than its drawer takes', () => {

@@ -7,7 +7,7 @@ import { grainOf } from '../length/tape';
 import type { Units } from '../length/units';
 import type { Worked } from '../trade/carcass/parts';
 import { cornerOver } from '../trade/room/corner';
-import { type Fillers, fillersFor } from '../trade/room/fillers';
+import { type Fillers, type FillerWarning, fillersFor } from '../trade/room/fillers';
 import { heightAt } from '../trade/room/level-line';
 import type { CaseSize } from '../trade/room/lying';
 import type { AtSpot } from '../trade/room/spot';
@@ -15,6 +15,7 @@ import { greatestHeight, type TiltError, type TiltUp, tiltUp } from '../trade/ro
 import { type Outside, outsideOf } from './outside';
 import { type RoomPlan, roomPlanOf } from './room-plan';
 import { type Standing, standingOf, type Verdict, verdictOf } from './room-verdict';
+import { closedBy, scribeSides } from './scribe-plan';
 import { type WayFound, waysFor } from './way-plan';
 
 /** One case in the room, as far as the room was read. Inches; below 0 it is so much too large. */
@@ -26,6 +27,8 @@ export type CaseInRoom = {
   /** What is free in height, less the gap under the ceiling, less the case. */
   readonly spareHigh?: Length;
   readonly fillers?: Fillers;
+  /** The sides that are closed by scribing the edge: no strip goes there. */
+  readonly byEdge: readonly ('left' | 'right')[];
   /** Up to the ceiling at every spot, and down to the floor. */
   readonly over?: readonly AtSpot[];
   readonly under?: readonly AtSpot[];
@@ -60,6 +63,7 @@ export function caseInRoom(job: Job, room: RoomPlan, worked: Worked): CaseInRoom
     }),
     ...(room.highest && high && { spareHigh: subtract(subtract(high.value, gap), stands.height) }),
     ...(plumb?.ok && { fillers: fillersFor(plumb.value, { width: stands.width, allow }, units) }),
+    byEdge: scribeSides(job, worked.sizes.case.id).flatMap((s) => (closedBy(s) === 'edge' ? [s.side] : [])),
     ...(level?.ok && heightAt(level.value, stands.height)),
     ...(high && tiltOf(carried, high.value, { grain: grainOf(job.tape), units })),
     corners: (['left', 'right'] as const).flatMap((side) => {
@@ -94,3 +98,10 @@ export const casesInRoom = (
   const room = roomPlanOf(job);
   return [...worked.values()].flatMap((found) => (found.ok ? [caseInRoom(job, room, found.value)] : []));
 };
+
+/** What is to be warned of at one side; where its edge is scribed, no strip can be too narrow or too wide. */
+export const warningsAt = (
+  { fillers, byEdge }: Pick<CaseInRoom, 'fillers' | 'byEdge'>,
+  side: 'left' | 'right',
+): readonly FillerWarning[] =>
+  (fillers?.[side].warnings ?? []).filter(({ code }) => code === 'binds' || !byEdge.includes(side));

@@ -11,6 +11,8 @@ export type CaseLoad = {
   readonly pounds: Ratio;
   readonly unweighed: number;
   readonly worst?: { readonly name: PartName; readonly sag: Sag };
+  /** A shelf that carries more than one may, and by how much. */
+  readonly heavy?: { readonly name: PartName; readonly by: Ratio };
 };
 
 /**
@@ -26,7 +28,12 @@ export function loadOfCase({ job, worked }: Pick<Plan, 'job' | 'worked'>, id: st
   );
   const { contents, unweighed } = loadOf(inIt);
   const found = worked.get(id);
-  const sags = found?.ok ? spansOf(job, found.value).flatMap(sagIn) : [];
+  const spans = found?.ok ? spansOf(job, found.value) : [];
+  const sags = spans.flatMap(sagIn);
+  const [heavy] = spans.flatMap((span) => {
+    const by = worstOf(span)?.heavy;
+    return by ? [{ name: span.part.name, by }] : [];
+  });
   const [first, ...rest] = sags;
   const worst = first && rest.reduce((a, b) => (share(a.sag).lt(share(b.sag)) ? b : a), first);
   return {
@@ -34,6 +41,7 @@ export function loadOfCase({ job, worked }: Pick<Plan, 'job' | 'worked'>, id: st
     pounds: contents,
     unweighed,
     ...(worst ? { worst } : {}),
+    ...(heavy ? { heavy } : {}),
   };
 }
 

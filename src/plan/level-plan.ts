@@ -71,9 +71,13 @@ export function levelPlanOf(job: Job, id: string): LevelPlan {
   };
 }
 
-/** What a foot is set to, by foot: how long one that screws stands, else its shim. Inches. */
-export function footFigures({ found, sets }: LevelPlan): ReadonlyMap<string, Length> {
-  const feet = found?.ok ? found.value.shims : [];
+/**
+ * What a foot is set to, by foot: how long one that screws stands, else its shim; nothing while what is said of feet
+ * that screw does not say it. Inches.
+ */
+export function footFigures({ found, sets, asks }: LevelPlan): ReadonlyMap<string, Length> {
+  const isSaid = sets ? sets.ok : asks.length === 0;
+  const feet = found?.ok && isSaid ? found.value.shims : [];
   const long = sets?.ok ? sets.value.feet : [];
   return new Map(
     feet.map((foot) => {
@@ -82,6 +86,10 @@ export function footFigures({ found, sets }: LevelPlan): ReadonlyMap<string, Len
     }),
   );
 }
+
+/** Shims over what is sound, by foot; feet that screw have none. */
+export const overOf = ({ found, sets, asks }: LevelPlan): LevelFeet['over'] =>
+  found?.ok && !sets && asks.length === 0 ? found.value.over : [];
 
 /** A reading that gives feet another figure takes their ticks back with it: they are not set to that yet. */
 export function unsetBy(

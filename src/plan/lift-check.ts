@@ -2,7 +2,7 @@ import type { LiftNotes } from '../job/loads';
 import { type Ratio, ratio } from '../length/length';
 import type { Result } from '../length/result';
 import { type LiftError, type LiftSays, liftSays } from '../trade/loads/lift';
-import { liftCures } from '../trade/loads/lift-cures';
+import { type LiftCure, liftCures } from '../trade/loads/lift-cures';
 import { slabWeight } from '../trade/loads/stuff';
 import { type Plan, stuffOf } from './plan';
 import { weighedAs } from './stuff-of';
@@ -28,7 +28,7 @@ export function liftables(plan: Plan, own: CaseWeights): readonly Liftable[] {
     { code: 'case', id: 'case', pounds: sums.case.add(sums.hardware) as Ratio },
     ...drawers.map((x, k) => ({ code: 'drawer', id: `box ${x.id}`, drawer: k, pounds: x.empty }) as const),
     ...drawers.flatMap((x, k) =>
-      x.things.n > 0n
+      x.things.n > 0n || x.unweighed > 0
         ? [{ code: 'full-drawer', id: `full ${x.id}`, drawer: k, pounds: x.full } as const]
         : [],
     ),
@@ -58,8 +58,18 @@ type LiftFound = {
   readonly cures: ReturnType<typeof liftCures>;
 };
 
-/** One lift by one person as it is said; nothing is reckoned before all of it is. */
-export function liftOf(plan: Plan, notes: LiftNotes, load: Ratio): LiftFound {
+/** What takes weight out of a load, where something is in it that comes out. */
+const emptied: readonly LiftCure['code'][] = ['take-out', 'trips'];
+
+/**
+ * One lift by one person as it is said; nothing is reckoned before all of it is. Out of an empty case, an empty drawer,
+ * a tray or a sheet nothing is taken to make it lighter.
+ */
+export function liftOf(
+  plan: Plan,
+  notes: LiftNotes,
+  { code, pounds: load }: Pick<Liftable, 'code' | 'pounds'>,
+): LiftFound {
   const { out, up, toOut, toUp, grip, turn = ratio(0n), toTurn = ratio(0n), careful = false } = notes;
   if (!out || !up || !toOut || !toUp || !grip) {
     const said = { out, up, toOut, toUp, grip };
@@ -74,5 +84,6 @@ export function liftOf(plan: Plan, notes: LiftNotes, load: Ratio): LiftFound {
     load,
     most: mostOf(plan.job),
   };
-  return { asked: [], says: liftSays(lift), cures: liftCures(lift) };
+  const cures = liftCures(lift).filter((cure) => code === 'full-drawer' || !emptied.includes(cure.code));
+  return { asked: [], says: liftSays(lift), cures };
 }

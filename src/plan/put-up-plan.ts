@@ -55,12 +55,13 @@ export function anchorOf(plan: Pick<Plan, 'job' | 'stuff' | 'worked'>, place: st
   if (!high || !isPositive(high)) return undefined;
   const own = putUpOf(plan.job, place);
   const { thick, wide } = cleatOf(plan, place);
+  const isAnySaid = own.fixings !== undefined || own.washers !== undefined;
   const card = anchorCard({
     high,
     wall: own.wall ?? 'framing',
-    fixings: fixingsOf(plan.job, place) ?? 0,
-    washers: own.washers ?? false,
-    ...(thick && wide ? { cleat: { thick, wide } } : {}),
+    fixings: fixingsOf(plan.job, place),
+    washers: own.washers,
+    cleat: thick && wide ? { thick, wide } : isAnySaid ? 'back-alone' : undefined,
   });
   return card.ok ? card.value : undefined;
 }

@@ -44,7 +44,7 @@ export type UsualScrews = {
   readonly into: Length | undefined;
   readonly bite: Bite;
   readonly run: Length | undefined;
-  /** The least it must hold in. */
+  /** The least it must bite. */
   readonly leastBite: Length;
 };
 
@@ -57,7 +57,7 @@ export type ScrewPlace = {
   readonly units: Units;
   /** Everything on the head side. */
   readonly stack: Length | undefined;
-  /** Into a wall: the shortest that holds is taken. */
+  /** Into a wall: the shortest that bites enough is taken. */
   readonly isWall: boolean;
   readonly missing: readonly Blank[];
   readonly screw: Screw | undefined;
@@ -122,7 +122,7 @@ export function screwPlace(
   const through = screws.through ?? usual.through;
   const into = screws.into ?? usual.into;
   const stack = through && add(through, screws.cover ?? zero);
-  const isWall = usual.bite === 'stud';
+  const isWall = usual.bite === 'stud' || screws.kind === 'cleat';
   const row = rowOf(screws, usual);
   const screw =
     stack && into
@@ -175,6 +175,7 @@ export function screwsToBuy(plan: Plan, lengths: readonly Length[]): readonly Sc
     const of = plan.job.cases.find((c) => c.id === screws.of);
     const { screw, count } = screwPlace(plan, screws, lengths);
     if (!of || !screw?.pick || !count) return [];
-    return [{ bank: screws.name || of.name, long: screw.pick, pieces: 1, each: count, along: true }];
+    const own = { long: screw.pick, gauge: gaugeOf(screws), pieces: 1, each: count, along: true } as const;
+    return [{ bank: screws.name || of.name, ...own }];
   });
 }

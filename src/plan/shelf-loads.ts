@@ -1,6 +1,16 @@
 import type { Job } from '../job/job';
 import type { Lot, ShelfNotes } from '../job/loads';
-import { add, half, inches, type Length, less, type Ratio, ratio, subtract } from '../length/length';
+import {
+  add,
+  half,
+  inches,
+  type Length,
+  less,
+  type Ratio,
+  ratio,
+  shortest,
+  subtract,
+} from '../length/length';
 import type { Result } from '../length/result';
 import { grainOf } from '../length/tape';
 import { loadOf } from '../trade/boxes/contents';
@@ -27,7 +37,7 @@ export type Span = {
   readonly stiffSaid: boolean;
   /** What one of them weighs, its strip among it. */
   readonly own: Ratio;
-  /** The height left over it for what stands on it; of trays alone. */
+  /** The height left over it for what stands on it: to the next tray, to what stands over a fixed shelf. */
   readonly clear?: Length;
   /** Pieces that something stands on, in order. */
   readonly loaded: readonly LoadedShelf[];
@@ -54,7 +64,7 @@ export type LoadedShelf = {
 /** What does not go on, and by how much. Inches. */
 type Unfit = {
   readonly thing: string;
-  readonly code: 'too-long' | 'too-wide' | 'too-tall' | 'beyond';
+  readonly code: 'too-long' | 'too-wide' | 'too-tall' | 'too-high' | 'beyond';
   readonly by: Length;
 };
 
@@ -105,11 +115,36 @@ function spanOf(job: Job, { sizes }: Worked, { inside, part }: Standing): readon
     years: notes.years ?? false,
   };
   const own = ownWeight(job, part, shelf);
-  const clear = inside.kind === 'trays' && inside.pitch ? { clear: subtract(inside.pitch, thick) } : {};
-  const base = { part, inside, notes, shelf, grain, stiffSaid: stock?.stiff !== undefined, own, ...clear };
+  const over = clearOver(sizes, inside, thick);
+  const base = {
+    part,
+    inside,
+    notes,
+    shelf,
+    grain,
+    stiffSaid: stock?.stiff !== undefined,
+    own,
+    ...(over ? { clear: over } : {}),
+  };
   return [
     { ...base, loaded: loadedOf(job, base), ...(inside.kind === 'trays' ? {} : { even: evenOf(job, base) }) },
   ];
+}
+
+/** To the tray above; over a fixed shelf to the next shelf or tray, or to the top of the case. Inches. */
+function clearOver(
+  { case: c, clearHeight }: Worked['sizes'],
+  inside: Inside,
+  thick: Length,
+): Length | undefined {
+  if (inside.kind === 'trays') return inside.pitch && subtract(inside.pitch, thick);
+  if (inside.kind !== 'fixed' || !inside.at) return undefined;
+  const face = add(inside.at, thick);
+  const over = c.inside.flatMap((i) => {
+    const at = i.kind === 'trays' ? i.first : i.kind === 'fixed' ? i.at : undefined;
+    return i.bay === inside.bay && at && !less(at, face) ? [at] : [];
+  });
+  return subtract(shortest(clearHeight.value, ...over), face);
 }
 
 type Bare = Omit<Span, 'loaded' | 'even'>;
@@ -169,7 +204,7 @@ function loadedShelf(job: Job, base: Bare, piece: number, things: readonly Lot[]
 }
 
 function unfitOf(
-  { shelf: { span, deep }, clear }: Bare,
+  { shelf: { span, deep }, clear, inside }: Bare,
   { id, long, wide, tall, from }: Lot,
 ): readonly Unfit[] {
   const past = (code: Unfit['code'], size: Length | undefined, most: Length | undefined) =>
@@ -177,7 +212,7 @@ function unfitOf(
   return [
     ...past('too-long', long, span),
     ...past('too-wide', wide, deep),
-    ...past('too-tall', tall, clear),
+    ...past(inside.kind === 'trays' ? 'too-tall' : 'too-high', tall, clear),
     ...past('beyond', from, span),
   ];
 }

@@ -27,6 +27,8 @@ test('things on its shelves count, by pieces and by weight, and the worst shelf 
   );
   // 13 × 25
   expect([load.things, load.pounds.equals(ratio(325n)), load.unweighed]).toEqual([15, true, 2]);
+  // itself 4.9, so 329.9: 129.9 over 200
+  expect(briefly(load)).toContain(': 129.9 lb more than a shelf may carry.');
   expect(briefly(load)).toMatch(
     /^15 things, about 325 lb, 2 not weighed\. Fixed shelf.*: sags 0\.\d{3} too far\.$/,
   );

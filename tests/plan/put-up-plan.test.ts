@@ -24,7 +24,11 @@ const card = (...changes: readonly Change[]) => anchorOf(worked(changes).plan, '
 describe('anchorOf', () => {
   test('the cleat of the case is what the anchors go through; what is lacking is counted', () => {
     const own = card(...decided('60', 1));
-    expect(own?.lacks).toEqual([{ code: 'too-few', by: 2 }]);
+    // nothing is said yet: it is asked for, and nothing lacks
+    expect([own?.lacks, own?.asks]).toEqual([[], ['fixings']]);
+    expect(card(...decided('60', 1), ...editPutUp('c1', { fixings: 1 }))?.lacks).toEqual([
+      { code: 'too-few', by: 1 },
+    ]);
     expect(own?.facts.map((fact) => fact.code)).not.toContain('strip-between');
     expect(card(...decided('60', 1), ...editPutUp('c1', { fixings: 2 }))?.lacks).toEqual([]);
   });
@@ -35,9 +39,13 @@ describe('anchorOf', () => {
   });
 
   test('without a cleat the back alone does not bear; what is said stands over what the case has', () => {
-    expect(card(...decided('60', 0))?.lacks.map((lack) => lack.code)).toEqual([
+    const bare = card(...decided('60', 0));
+    expect([bare?.lacks, bare?.asks]).toEqual([[], ['fixings', 'cleat']]);
+    const said = (own: Parameters<typeof editPutUp>[1]) => card(...decided('60', 0), ...editPutUp('c1', own));
+    expect(said({ fixings: 1, washers: false })?.lacks.map((lack) => lack.code)).toEqual([
       ...['too-few', 'back-alone', 'no-washers'],
     ]);
+    expect(said({ fixings: 2 })).toMatchObject({ lacks: [{ code: 'back-alone' }], asks: ['washers'] });
     const thin = editPutUp('c1', { fixings: 2, cleatThick: l('3/8'), cleatWide: l('2'), washers: true });
     // 1/2 - 3/8, 2 1/2 - 2
     expect(card(...decided('60', 1), ...thin)?.lacks).toMatchObject([

@@ -144,7 +144,7 @@ describe('screwsToBuy', () => {
     const view = buyView({ plan, needs: [], ticks: new Map(), frontScrew: () => undefined, screws: shelf });
     const rows = view.open.flatMap((g) => (g.group === 'screws' ? g.rows : []));
     // 6 come in a box of fifty
-    expect(rows.map((r) => [r.op, Number(r.line.amount)])).toEqual([['buy/screws/5~2', 50]]);
+    expect(rows.map((r) => [r.op, Number(r.line.amount)])).toEqual([['buy/screws/5~2~no8', 50]]);
   });
 
   test('not without a count, nor of a case that is gone', () => {

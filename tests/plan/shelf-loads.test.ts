@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { editCase, editPart, editShelf, editStock, editThing } from '../../src/job/edits';
+import { editCase, editInside, editPart, editShelf, editStock, editThing } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import { type Length, type Ratio, ratio } from '../../src/length/length';
 import { toWhole } from '../../src/length/round';
@@ -127,10 +127,20 @@ describe('a shelf in its bay', () => {
     expect(one?.unfit.map(({ code, by }) => [code, w(by)])).toEqual([
       ['too-long', '9/64'],
       ['too-wide', '1/32'],
+      // clear 58 11/16, less 30 and 23/32: 27 31/32 over it
+      ['too-high', '12 1/32'],
     ]);
     const [just] = spans(ores, editThing('ores', { long: l('18 7/64'), wide: l('17 7/32') })).shelf.loaded;
     expect(just?.unfit).toEqual([]);
   });
+});
+
+test('what is left over a fixed shelf ends at the next above it in its bay, not at those of other bays', () => {
+  // from 30 23/32 to 40: 9 9/32; the upper one has 58 11/16 less 40 23/32: 17 31/32
+  const upper = editInside('case', 'upper', { kind: 'fixed', bay: 2, at: l('40') });
+  expect(spans(upper).all.map((x) => x.clear && w(x.clear))).toEqual(['1 15/32', '9 9/32', '17 31/32']);
+  const other = editInside('case', 'upper', { kind: 'fixed', bay: 1, at: l('40') });
+  expect(spans(other).all.map((x) => x.clear && w(x.clear))).toContain('27 31/32');
 });
 
 describe('trays', () => {

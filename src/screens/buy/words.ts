@@ -103,11 +103,14 @@ export function lineName({ name, why }: BuyingLine): string {
     case 'slides':
       return `Slides ${w(why.long)} long`;
     case 'screws':
-      return `Screws ${w(why.long)} long`;
+      return `Screws ${sizedScrew(why.gauge, why.long)}`;
     default:
       return assertNever(why);
   }
 }
+
+const sizedScrew = (gauge: number | string | undefined, long: Length): string =>
+  gauge ? `number ${gauge}, ${w(long)} long` : `${w(long)} long`;
 
 /** Two sizes on one line, never broken between them. */
 const byWords = (long: Length, wide: Length): string => bySize(w(long), w(wide)).replaceAll(' ', '\u00a0');
@@ -240,8 +243,9 @@ function ownName(
   if (group === 'edging') return 'band for edges';
   const [stock = ''] = own.split('~');
   if (group !== 'slides' && group !== 'screws') return nameOf(stock);
-  const long = fromStored(own.replace('~', '/'));
-  return long.ok ? `${group} ${w(long.value)} long` : group;
+  const [size = '', gauge] = own.split('~no');
+  const long = fromStored(size.replace('~', '/'));
+  return long.ok ? `${group} ${sizedScrew(gauge, long.value)}` : group;
 }
 
 /** What the job asks for and the list cannot count, and what to do about it. */

@@ -20,7 +20,12 @@ const atStep: Readonly<Record<Exclude<Caution, OwnCaution>, Part>> = {
   'carry-in': 'lifting',
   hang: 'tall-units',
   level: 'tall-units',
+  anchor: 'tall-units',
+  'check-again': 'tall-units',
+  'look-back': 'tall-units',
+  label: 'tall-units',
   'finish-inside': 'finish',
+  cure: 'finish',
   load: 'loads',
 };
 

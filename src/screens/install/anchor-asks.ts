@@ -51,9 +51,9 @@ function choicesOf(plan: Plan, place: string) {
   const washers: Ask = {
     as: 'choice',
     title: words.washers,
-    now: own.washers ? 'yes' : 'no',
+    now: own.washers === undefined ? 'unsaid' : own.washers ? 'yes' : 'no',
     choices: Object.entries(words.washerWords).map(([value, said]) => ({ value, ...said })),
-    save: (value) => editPutUp(place, { washers: value === 'yes' }),
+    save: (value) => editPutUp(place, { washers: value === 'unsaid' ? undefined : value === 'yes' }),
   };
   const gauge: Ask = {
     as: 'choice',

@@ -13,8 +13,8 @@ type Lack = Card['lacks'][number];
 export const anchors = 'Anchors';
 export const wall = 'What the wall is';
 export const walls = {
-  framing: { label: 'board over framing', hint: 'screws hold in the framing alone' },
-  sheathing: { label: 'solid sheathing', hint: 'a screw holds anywhere' },
+  framing: { label: 'board over framing', hint: 'screws bite in the framing alone' },
+  sheathing: { label: 'solid sheathing', hint: 'a screw bites anywhere' },
 } as const;
 export const fixings = 'How many fixings';
 export const thick = 'What they go through at the back, how thick';
@@ -23,6 +23,7 @@ export const washers = 'Washers';
 export const washerWords = {
   yes: { label: 'a washer under each head', hint: `${w(usualWasher)} is counted for it` },
   no: { label: 'no washers' },
+  unsaid: { label: 'washers not said' },
 } as const;
 export const cover = 'Wall board, back or other stuff between';
 export const into = 'How thick the sheathing is';
@@ -46,7 +47,7 @@ export const missing = {
   into: 'Say how thick the sheathing is.',
 } as const;
 
-/** Where the cleat stands, and where along it a screw holds; all of it is read on the page of the wall. */
+/** Where the cleat stands, and where along it a screw goes; all of it is read on the page of the wall. */
 export function atWall(
   from: Length | undefined,
   to: Length | undefined,
@@ -81,12 +82,19 @@ export function fact(x: Fact): string {
   }
 }
 
+/** What nobody said yet. */
+export const ask: Readonly<Record<Card['asks'][number], string>> = {
+  fixings: 'Say how many fixings.',
+  cleat: 'Say how thick and how wide what they go through is.',
+  washers: 'Say whether there is a washer under each head.',
+};
+
 export function lack(x: Lack): string {
   switch (x.code) {
     case 'too-few':
       return `${counted(x.by, 'fixing', 'fixings')} too few.`;
     case 'back-alone':
-      return 'No cleat is said: the thin back alone does not bear.';
+      return 'No cleat is said: the thin back alone does not bear. Say how thick and how wide one is.';
     case 'cleat-thin':
       return `The cleat is ${w(x.by)} too thin.`;
     case 'cleat-narrow':

@@ -21,7 +21,7 @@ type AnchorProps = {
   readonly onOpen: (ask: Ask) => void;
 };
 
-/** The anchor card of a case: what always holds, what is lacking, and where nothing may be fastened. */
+/** The anchor card of a case: what is always so, what is lacking, and where nothing may be fastened. */
 export function Anchor({ bench, plan, place, open, onOpen }: AnchorProps) {
   const card = anchorOf(plan, place);
   const blank = (ask: Ask) => <AskBlank {...{ ask, open, onOpen }} />;
@@ -53,6 +53,11 @@ export function Anchor({ bench, plan, place, open, onOpen }: AnchorProps) {
       <AtWall {...{ bench, plan, place }} />
       <div class="pad-x">
         {!card && <p class="note">{words.notHigh}</p>}
+        {card?.asks.map((x) => (
+          <p key={x} class="note">
+            {words.ask[x]}
+          </p>
+        ))}
         {card?.lacks.map((x) => (
           <p key={x.code} class="wrongline">
             <Icon name="warn" />

@@ -12,7 +12,7 @@ export const title = 'Screws and anchors';
 export const toCase = 'Case';
 export const screws = 'Screws';
 export const none =
-  'No screws set out yet. Say where they go, and the stack in place says which screw holds.';
+  'No screws set out yet. Say where they go, and the stack in place says which screw bites enough.';
 export const add = 'Screws for';
 export const added = 'Screws set out';
 export const remove = 'Take them out';
@@ -32,7 +32,7 @@ export const nameOf = ({ name, kind }: Pick<Screws, 'name' | 'kind'>): string =>
 
 /** What each blank asks. */
 export const asks = {
-  name: 'what they hold',
+  name: 'what they are for',
   through: 'they go through',
   cover: 'wall board, back or other stuff between',
   into: 'they go into, so thick',
@@ -90,21 +90,24 @@ export const missing = {
   into: 'Say how thick what they go into is.',
 } as const;
 
-/** Which screw holds, with its tip and its bite. */
-export const takes = (screw: Screw, margin: Length, isWall: boolean): string =>
-  screw.pick && screw.bite
-    ? `Take ${w(screw.pick)}, the ${isWall ? 'shortest' : 'longest'} that holds: it bites ${w(screw.bite)}. From ${w(screw.least)} to ${w(screw.most)} would do, ${w(margin)} left in front of the tip.`
-    : '';
-
 /** As `screwFor` warns from. */
 const pipes = inches(3n, 2n);
+
+const longest = ({ clear, most }: Screw): Length => clear ?? most;
+
+/** Which screw bites enough, with its tip and its bite. */
+export const takes = (screw: Screw, margin: Length, isWall: boolean): string =>
+  screw.pick && screw.bite
+    ? `Take ${w(screw.pick)}, the ${isWall ? 'shortest' : 'longest'} that bites enough: it bites ${w(screw.bite)}. From ${w(screw.least)} to ${w(longest(screw))} would do, ${screw.clear ? `the tip ${w(pipes)} in at most` : `${w(margin)} left in front of the tip`}.`
+    : '';
 
 export const deep = (by: Length): string =>
   `It goes ${w(by)} deeper than ${w(pipes)} into the wall, where pipes and wires run: look for them first.`;
 
 /** Why none on the shelf does, by how much, and what would. */
-export function fails({ fails, by, least, most }: Screw, at: Pick<ScrewPlace, 'usual'>): string {
-  const range = `one between ${w(least)} and ${w(most)} is wanted`;
+export function fails(screw: Screw, at: Pick<ScrewPlace, 'usual'>): string {
+  const { fails, by } = screw;
+  const range = `one between ${w(screw.least)} and ${w(longest(screw))} is wanted`;
   const off = by ? w(by) : '';
   switch (fails) {
     case undefined:

@@ -18,7 +18,7 @@ import { Found } from './found';
 import { screwAsks } from './screw-asks';
 import * as words from './screw-words';
 
-/** How a case is held: its anchor card, and each place screws go with the screw that holds there. */
+/** How a case is fixed: its anchor card, and each place screws go with the screw that bites enough there. */
 export function ScrewsScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
   const [open, setOpen] = useState<Ask>();
   const plan = bench.plan.value;
@@ -33,7 +33,7 @@ export function ScrewsScreen({ bench, id }: { readonly bench: Bench; readonly id
         <UndoButton bench={bench} />
       </Bar>
       <main class={open ? 'page docked' : 'page'}>
-        <Caution bench={bench} code="level" />
+        <Caution bench={bench} code="anchor" />
         <Anchor {...{ bench, plan, place: id, open }} onOpen={setOpen} />
         <h2 class="sec pad-x">{words.screws}</h2>
         {screws.length === 0 && <p class="pad-x empty-line">{words.none}</p>}

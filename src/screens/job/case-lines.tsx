@@ -21,7 +21,7 @@ export const CaseLines = ({ job, plan }: LineProps) => (
             to={`#/loads/${encodeURIComponent(id)}`}
             label={words.loads(job.cases.length > 1 ? name : '')}
             says={words.briefly(load)}
-            wrong={load.worst?.sag.over !== undefined}
+            wrong={(load.heavy ?? load.worst?.sag.over) !== undefined}
           />
         );
       })}

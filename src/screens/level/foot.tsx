@@ -2,6 +2,7 @@ import { tickOf } from '../../job/edits';
 import { blocks, checklistOf } from '../../plan/checklist';
 import { offersOf } from '../../plan/offers';
 import { Button } from '../../ui/button';
+import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import type { Route } from '../routes';
 import { Caution } from '../shared/caution';
@@ -42,7 +43,8 @@ export function FootByFoot({ bench, id, name, steps, step }: FootProps) {
   const label = now.figure ? words.itStands : words.level;
   const held = now.figure ? undefined : heldAt(bench, id, now.op);
   const press = () => {
-    if (!done[at] && held) held.go();
+    if (!done[at] && now.refused.length > 0) leave();
+    else if (!done[at] && held) held.go();
     else if (!done[at]) {
       navigator.vibrate?.(10);
       void bench.act(words.tickAct(false, now.title), tickOf(now.op, now.kept));
@@ -50,7 +52,8 @@ export function FootByFoot({ bench, id, name, steps, step }: FootProps) {
     else goTo(next);
   };
   const onward = next === undefined ? words.allDone : words.next;
-  const barLabel = done[at] ? onward : held ? words.seeFirst : label;
+  const toDo = now.refused.length > 0 ? words.seeFeet : held ? words.seeFirst : label;
+  const barLabel = done[at] ? onward : toDo;
   return (
     <OneNumber
       {...{ bench, wake, goTo }}
@@ -63,12 +66,25 @@ export function FootByFoot({ bench, id, name, steps, step }: FootProps) {
       tape={bench.job.value?.tape ?? '1/32'}
       main={{ label: barLabel, onTap: press }}
     >
-      <p class="ends pad-x">{now.says}</p>
+      <Says step={now} />
       {held && !done[at] && <p class="pad-x note">{held.says}</p>}
       <Caution bench={bench} code={now.figure ? 'shims' : 'level'} />
     </OneNumber>
   );
 }
+
+/** What is wrong with a foot, and what goes with its figure. */
+const Says = ({ step: { refused, wrong, says } }: { readonly step: LevelStep }) => (
+  <>
+    {[...refused, ...wrong].map((line) => (
+      <p key={line} class="wrongline pad-x">
+        <Icon name="warn" />
+        {line}
+      </p>
+    ))}
+    <p class="ends pad-x">{says}</p>
+  </>
+);
 
 const Nothing = ({ onSee }: { readonly onSee: () => void }) => (
   <main class="page nothing">

@@ -5,7 +5,7 @@ import { forDrawing, isZero } from '../../length/length';
 import { fineOf } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import { feetAcross } from '../../plan/feet-set';
-import { type LevelPlan, levelPlanOf, unsetBy } from '../../plan/level-plan';
+import { footFigures, type LevelPlan, levelPlanOf, overOf, unsetBy } from '../../plan/level-plan';
 import { outsideOf } from '../../plan/outside';
 import type { FootPlace } from '../../trade/room/feet';
 import { Bar } from '../../ui/bar';
@@ -114,7 +114,7 @@ function Feet({ bench, job, id, name, level, across }: FeetProps) {
           </Sentence>
         )}
       </main>
-      {level.found?.ok && (
+      {footFigures(level).size > 0 && (
         <div class="fixedbar">
           <Button
             look="main"
@@ -189,16 +189,15 @@ const Wrong = ({ says }: { readonly says: string }) => (
 function Found({ level, across, tape }: FoundProps) {
   const { found, sets, wedges, missing, asks } = level;
   const name = (place: FootPlace) => words.footName(place, across);
+  const figures = footFigures(level);
   return (
     <>
       {missing > 0 && <p class="pad-x note">{words.missing(missing)}</p>}
       {found && !found.ok && <Wrong says={words.feetErrorText(found.error, across)} />}
       {found?.ok && found.value.oneRow && <Wrong says={words.oneRow} />}
-      {found?.ok &&
-        !sets &&
-        found.value.over.map((foot) => (
-          <Wrong key={footId(foot)} says={words.over(name(foot), foot.limit, foot.by)} />
-        ))}
+      {overOf(level).map((foot) => (
+        <Wrong key={footId(foot)} says={words.over(name(foot), foot.limit, foot.by)} />
+      ))}
       {found?.ok && asks.length > 0 && <p class="pad-x note">{words.askText(asks)}</p>}
       {sets && !sets.ok && <Wrong says={words.travelErrorText(sets.error)} />}
       {sets?.ok && (
@@ -216,19 +215,17 @@ function Found({ level, across, tape }: FoundProps) {
         <ul class="pad-x rests">
           {found.value.shims.map((foot) => {
             const wedge = wedges[footId(foot)];
-            const set = sets?.ok
-              ? sets.value.feet.find((each) => footId(each) === footId(foot))?.set
-              : undefined;
+            const figure = figures.get(footId(foot));
             return (
               <li key={footId(foot)} class="nextset">
                 <span class="grow">{name(foot)}</span>
-                {isZero(foot.shim) && !set && <span class="muted">{words.highPoint}</span>}
+                {isZero(foot.shim) && !sets?.ok && <span class="muted">{words.highPoint}</span>}
                 {wedge && (
                   <span class="muted">
                     {wedge.ok ? words.wedgeIn(wedge.value, tape) : words.wedgeErrorText(wedge.error)}
                   </span>
                 )}
-                <Inline value={set ?? foot.shim} tape="1/64" />
+                {figure && <Inline value={figure} tape="1/64" />}
               </li>
             );
           })}
@@ -241,17 +238,18 @@ function Found({ level, across, tape }: FoundProps) {
 type DrawnProps = Pick<FeetProps, 'bench' | 'id' | 'level' | 'across'> & { readonly tape: Job['tape'] };
 
 function DrawnFeet({ bench, id, level, across, tape }: DrawnProps) {
-  const { found, sets } = level;
+  const { found } = level;
+  const figures = footFigures(level);
   const worked = bench.plan.value?.worked.get(id);
   if (!found?.ok || !worked?.ok) return null;
   const size = outsideOf(worked.value).stands;
   const rows = [...new Set(level.places.map(({ row }) => row))].reverse();
   const feet = found.value.shims.map((foot) => {
-    const set = sets?.ok ? sets.value.feet.find((each) => footId(each) === footId(foot))?.set : undefined;
+    const figure = figures.get(footId(foot));
     return {
       column: foot.number - 1,
       row: rows.indexOf(foot.row),
-      text: writeLength(set ?? foot.shim, fineOf(tape)),
+      text: figure ? writeLength(figure, fineOf(tape)) : '',
       high: isZero(foot.shim),
     };
   });

@@ -3,7 +3,7 @@ import { isZero, type Length, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { fineOf, markAt, type Tape } from '../../length/tape';
 import { footStep } from '../../plan/feet-set';
-import { footFigures, type LevelPlan } from '../../plan/level-plan';
+import { footFigures, type LevelPlan, overOf } from '../../plan/level-plan';
 import { installId } from '../../trade/setups/install-steps';
 import { capital } from '../shared/capital';
 import * as words from './words';
@@ -17,6 +17,10 @@ export type LevelStep = {
   /** What the tick keeps. */
   readonly kept: Length;
   readonly says: string;
+  /** Why it may not be set to that: such a step is not ticked. */
+  readonly refused: readonly string[];
+  /** What else is wrong with it. */
+  readonly wrong: readonly string[];
 };
 
 /** The id of the last step in an address. */
@@ -32,7 +36,7 @@ export function levelSteps(
   level: LevelPlan,
   at: { readonly tape: Tape; readonly across: number },
 ): readonly LevelStep[] {
-  if (!level.found?.ok) return [];
+  if (!level.found?.ok || footFigures(level).size === 0) return [];
   const { shims } = level.found.value;
   const figures = footFigures(level);
   const feet = shims.map((foot): LevelStep => {
@@ -51,8 +55,10 @@ export function levelSteps(
       says: high
         ? `${words.highPoint}.`
         : wedge?.ok
-          ? `${capital(words.wedgeIn(wedge.value, at.tape))}. ${words.drive}`
-          : words.drive,
+          ? `${capital(words.wedgeIn(wedge.value, at.tape))}. ${words.sameLine}`
+          : words.sameLine,
+      refused: refusedOf(level, key, name),
+      wrong: wedge && !wedge.ok ? [`${capital(words.wedgeErrorText(wedge.error))}.`] : [],
     };
   });
   const nothing = feet.filter(({ kept }) => isZero(kept));
@@ -63,6 +69,19 @@ export function levelSteps(
     figure: undefined,
     kept: zero,
     says: words.wholeSays,
+    refused: [],
+    wrong: [],
   };
   return [...nothing, ...feet.filter((step) => !nothing.includes(step)), last];
+}
+
+/** A shim over what is sound, or a foot past its travel: said as on the page of all feet. */
+function refusedOf(level: LevelPlan, key: string, name: string): readonly string[] {
+  const set = level.sets?.ok ? level.sets.value.feet.find((foot) => footId(foot) === key) : undefined;
+  return [
+    ...overOf(level)
+      .filter((foot) => footId(foot) === key)
+      .map(({ limit, by }) => words.over(name, limit, by)),
+    ...(set?.past ? [words.past(name, set.past)] : []),
+  ];
 }

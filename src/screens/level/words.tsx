@@ -141,7 +141,7 @@ export const footByFoot = 'Foot by foot';
 export const leave = 'Leave';
 export const heading = (name: string): string => `Levelling ${name}`;
 export const progress = (done: number, of: number): string => `${done} of ${of} done`;
-export const drive = 'Lift with a lever, never with a hand under it. The next figure is from the same line.';
+export const sameLine = 'The next figure is from the same line.';
 export const itStands = 'It stands';
 export const whole = 'The case as a whole';
 export const wholeSays =
@@ -151,7 +151,7 @@ export const seeFirst = 'See what comes first';
 export const next = 'Next';
 export const allDone = 'All done';
 export const tickAct = (ticked: boolean, what: string): string => `${ticked ? 'Not yet' : 'Done'}: ${what}`;
-export const nothing = 'Read every foot first: then each has its figure here.';
+export const nothing = 'Read every foot first, and say what is under it: then each has its figure here.';
 export const seeFeet = 'To the feet';
 export const front = 'front';
 export const drawn = (n: number): string =>

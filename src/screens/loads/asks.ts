@@ -1,10 +1,11 @@
-import { editJob, editShelf } from '../../job/edits';
+import { editJob, editShelf, editStock } from '../../job/edits';
 import type { Job } from '../../job/job';
 import { type Span, strip } from '../../plan/shelf-loads';
 import type { Ask } from '../shared/ask';
 import { failed } from '../shared/last-notes-words';
 import { partWord } from '../shared/part-words';
-import { lengthRefused } from '../shared/refused-words';
+import { inMeasure } from '../shared/pounds';
+import { lengthRefused, stiffRefused } from '../shared/refused-words';
 import * as words from './words';
 
 export const nameOf = ({ part }: Pick<Span, 'part'>): string => partWord(part.name);
@@ -16,6 +17,21 @@ export const failedAsk = ({ year }: Job): Ask => ({
   most: 4000,
   save: (said) => editJob({ failed: said || undefined }),
 });
+
+/** How stiff its stock is: asked for, never filled in; none of a shelf whose stock is not in the job. */
+export function stiffAsk(span: Span, job: Job): Ask | undefined {
+  const stock = job.stock.find(({ id }) => id === span.part.stuff);
+  return (
+    stock &&
+    inMeasure('stiff', {
+      as: 'amount',
+      title: words.stiffTitle(nameOf(span)),
+      now: stock.stiff,
+      refuse: stiffRefused,
+      save: (stiff) => editStock(stock.id, { stiff }),
+    })
+  );
+}
 
 /** The strip on its front edge: of a stick of the job, or none. */
 export const stripOf = (span: Span, job: Job): Ask => ({

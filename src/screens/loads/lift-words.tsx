@@ -116,7 +116,8 @@ export const limit = (at: 'start' | 'end', found: LiftLimit): string => {
 
 const hundredths = (x: Ratio): string => x.valueOf().toFixed(2).replace(/^0/, '');
 
-export const verdict = (says: LiftSays, load: Ratio, most: Ratio): string => {
+/** @param lacks things in it that nobody weighed */
+export const verdict = (says: LiftSays, load: Ratio, most: Ratio, lacks = 0): string => {
   const by =
     says.rules === 'shop'
       ? `the shop's ${weight(most)} for one person`
@@ -126,13 +127,15 @@ export const verdict = (says: LiftSays, load: Ratio, most: Ratio): string => {
     : ' The hands are out of reach.';
   return says.over
     ? `${weight(load)} is ${weight(says.over)} over ${weight(says.most)}, by ${by}.${index}`
-    : `${weight(load)} is within ${weight(says.most)}, by ${by}.${index}`;
+    : `${weight(load)} is ${lacks > 0 ? 'as far as weighed ' : ''}within ${weight(says.most)}, by ${by}.${index}`;
 };
 
 export const beside = (load: Ratio, most: Ratio): string =>
   most.lt(load)
     ? `The plain line beside it: over ${weight(most)}, two people.`
-    : `The plain line beside it: not over ${weight(most)}, so it asks for no second person.`;
+    : `The plain line beside it: not over ${weight(most)}, so by weight alone it asks for no second person.`;
+
+export const weighsMore = (lacks: number): string => `In it${unweighed(lacks)} It weighs more than this.`;
 
 export const notCovered =
   'The equation is for one person, both hands, standing, a steady load less than once in five minutes. It does not cover two people, stairs, carrying, one hand or slippery floors.';

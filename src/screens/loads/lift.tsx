@@ -157,7 +157,8 @@ function OneLift(part: Section) {
   const loads = liftables(plan, own).map((x) => ({ ...x, name: nameOf(plan, x, own) }));
   const load = loads.find((x) => x.id === (at.notes.what ?? 'case')) ?? loads[0];
   if (!load) return null;
-  const found = liftOf(plan, at.notes, load.pounds);
+  const found = liftOf(plan, at.notes, load);
+  const lacks = load.code === 'full-drawer' ? (own.drawers[load.drawer]?.unweighed ?? 0) : 0;
   return (
     <section class="drawerrow" aria-label={words.oneLift}>
       <h2 class="sec">{words.oneLift}</h2>
@@ -176,7 +177,10 @@ function OneLift(part: Section) {
       </p>
       <p class="s">{words.beside(load.pounds, mostOf(job))}</p>
       {found.asked.length > 0 && <p class="nextblank">{words.asksFor(found.asked.map(words.blankName))}</p>}
-      {found.says && <Says says={found.says} load={load.pounds} most={mostOf(job)} cures={found.cures} />}
+      {found.says && (
+        <Says says={found.says} load={load.pounds} most={mostOf(job)} cures={found.cures} lacks={lacks} />
+      )}
+      {lacks > 0 && <p class="lit">{words.weighsMore(lacks)}</p>}
       <p class="s muted">{words.notCovered}</p>
     </section>
   );
@@ -207,9 +211,11 @@ type SaysProps = {
   readonly cures: ReturnType<typeof liftOf>['cures'];
   readonly load: Ratio;
   readonly most: Ratio;
+  /** Things in it that nobody weighed. */
+  readonly lacks: number;
 };
 
-function Says({ says, cures, load, most }: SaysProps) {
+function Says({ says, cures, load, most, lacks }: SaysProps) {
   if (!says.ok)
     return (
       <p class="wrongline">
@@ -220,7 +226,7 @@ function Says({ says, cures, load, most }: SaysProps) {
   const { start, end, over } = says.value;
   return (
     <>
-      <p class={over ? 'lit' : 's'}>{words.verdict(says.value, load, most)}</p>
+      <p class={over ? 'lit' : 's'}>{words.verdict(says.value, load, most, lacks)}</p>
       <p class="s muted">{words.limit('start', start)}</p>
       {end && <p class="s muted">{words.limit('end', end)}</p>}
       {cures.length > 0 && (

@@ -26,7 +26,7 @@ export function ShelfSection(props: ShelfProps) {
   const { bench, job, span, open, onOpen } = props;
   const name = asks.nameOf(span);
   const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
-  const { part, shelf, loaded } = span;
+  const { part, loaded } = span;
   const pitch = pitchFor(span);
   const off = loaded.some(({ unfit }) => unfit.some(({ code }) => code === 'too-tall'));
   return (
@@ -46,7 +46,7 @@ export function ShelfSection(props: ShelfProps) {
           years: blank(asks.yearsOf(span)),
         })}
       </p>
-      {shelf.stiff && <p class="s muted">{words.reckonedWith(shelf.stiff, span.stiffSaid)}</p>}
+      <Stiff {...props} />
       {loaded.map((one) => (
         <Loaded key={one.piece} {...props} one={one} />
       ))}
@@ -56,6 +56,19 @@ export function ShelfSection(props: ShelfProps) {
       {off && pitch && <p class="lit">{words.pitch(pitch)}</p>}
       <Even {...props} />
     </section>
+  );
+}
+
+/** What it is reckoned with: as entered, or asked for. */
+function Stiff({ job, span, open, onOpen }: ShelfProps) {
+  const ask = asks.stiffAsk(span, job);
+  const blank = ask && <AskBlank ask={ask} open={open} onOpen={onOpen} />;
+  const { stiff } = span.shelf;
+  if (!stiff) return null;
+  return span.stiffSaid ? (
+    <p class="fillin thing">{words.reckonedWith(blank)}</p>
+  ) : (
+    <p class="fillin thing">{words.stiffAsked(blank, stiff)}</p>
   );
 }
 

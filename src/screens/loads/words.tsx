@@ -9,7 +9,7 @@ import { inSentence } from '../../ui/pad-words';
 import { closely, exactly as w } from '../shared/exact-words';
 import { failed } from '../shared/last-notes-words';
 import { unweighed } from '../shared/lot-words';
-import { inUnit, weight } from '../shared/pounds';
+import { inUnit, measureUnit, weight } from '../shared/pounds';
 import { feet, footOf, sags } from '../shared/sag-words';
 import { stuffs } from '../shared/stuff-words';
 
@@ -50,10 +50,20 @@ export const shelf = (
   </>
 );
 
-export const reckonedWith = (stiff: Ratio, said: boolean): string =>
-  `Reckoned with ${inUnit('stiff', stiff.div(1_000_000n) as Ratio)}, ${
-    said ? 'as entered' : 'the least of its kind'
-  }.`;
+export const stiffTitle = (name: string): string => `${name}: how stiff its stock is`;
+/** As it was entered. */
+export const reckonedWith = (stiff: Blank) => (
+  <>
+    Reckoned with {stiff} {measureUnit('stiff')}, as entered.
+  </>
+);
+/** Not entered: it is asked for, and what is reckoned with until then is said. */
+export const stiffAsked = (ask: Blank, least: Ratio) => (
+  <>
+    Enter how stiff its stock is: {ask} {measureUnit('stiff')}. Until then every figure here goes by{' '}
+    {inUnit('stiff', least.div(1_000_000n) as Ratio)}, the least of its kind.
+  </>
+);
 
 export const stripTitle = (name: string): string => `${name}: strip on its front edge`;
 export const tallTitle = (name: string): string => `${name}: how tall the strip is`;
@@ -102,6 +112,7 @@ const unfits = {
   'too-long': 'too long for it',
   'too-wide': 'too wide for it',
   'too-tall': 'too tall under the tray above',
+  'too-high': 'too tall for what is left over it',
   beyond: 'past its right end',
 } as const;
 

@@ -4,6 +4,7 @@ import { runOf, unmadeAt } from '../../plan/run';
 import { tickChanges } from '../../plan/ticking';
 import { cautionOf } from '../../trade/cautions/caution';
 import type { Card } from '../../trade/setups/checklist';
+import { isPutUp } from '../../trade/setups/install-steps';
 import type { Operation } from '../../trade/setups/operation';
 import { placingOf } from '../../trade/setups/placing';
 import type { Bench } from '../bench';
@@ -58,7 +59,7 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
       progress={words.progress(run.filter((c) => isDone(list, c)).length, run.length)}
       title={setupTitle(first)}
       figure={first.setup.figure}
-      scrolls={<Caution bench={bench} code={cautionOf(first)} />}
+      scrolls={<Caution bench={bench} code={cautionOf(first)} whole={isPutUp(first.what)} />}
       goTo={(k) => inHand.toCard(run[k])}
       main={mainAction(inHand)}
       instead={

@@ -61,7 +61,7 @@ export function WallPage({ bench, job, slip }: WallProps) {
   return (
     <>
       <p class="pad-x empty-line">{words.start}</p>
-      <Caution bench={bench} code="level" />
+      <Caution bench={bench} code="anchor" />
       <Fixings wall={wall} job={job} />
       <Sentence label={words.titles.found}>{words.studLine(blanks)}</Sentence>
       <Sentence label={words.titles.cleatFrom}>

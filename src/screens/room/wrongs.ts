@@ -1,6 +1,6 @@
 import type { Job } from '../../job/job';
 import { isNegative } from '../../length/length';
-import { type CaseInRoom, caseInRoom } from '../../plan/case-in-room';
+import { type CaseInRoom, caseInRoom, warningsAt } from '../../plan/case-in-room';
 import { type RoomPlan, roomPlanOf } from '../../plan/room-plan';
 import { wallPlanOf } from '../../plan/stud-plan';
 import type { Worked } from '../../trade/carcass/parts';
@@ -41,11 +41,11 @@ function wallWrong(job: Job): readonly string[] {
 }
 
 function caseWrong(found: CaseInRoom): readonly string[] {
-  const { spareWide, spareHigh, fillers, tilt, standing, ways } = found;
+  const { spareWide, spareHigh, tilt, standing, ways } = found;
   const stands = !tilt || standing.how === 'upright' || (tilt.ok && tilt.value.passes);
   const up = stands ? undefined : inRoom.standUpText(found);
   const sides = (['left', 'right'] as const).flatMap((side) =>
-    (fillers?.[side].warnings ?? []).map((warning) => inRoom.fillerWarning(side, warning)),
+    warningsAt(found, side).map((warning) => inRoom.fillerWarning(side, warning)),
   );
   return [
     ...(spareWide && isNegative(spareWide) ? [inRoom.spareWide(spareWide)] : []),

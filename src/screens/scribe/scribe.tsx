@@ -4,8 +4,8 @@ import { editGap } from '../../job/room-edits';
 import { forDrawing } from '../../length/length';
 import { writeLength } from '../../length/write';
 import { type CaseInRoom, caseInRoom } from '../../plan/case-in-room';
-import { roomPlanOf } from '../../plan/room-plan';
-import { type ScribeSide, scribeSides } from '../../plan/scribe-plan';
+import { type RoomPlan, roomPlanOf } from '../../plan/room-plan';
+import { closedBy, type ScribeSide, scribeSides } from '../../plan/scribe-plan';
 import type { SideFillers } from '../../trade/room/fillers';
 import { Bar, BarButton } from '../../ui/bar';
 import { Chip } from '../../ui/button';
@@ -53,7 +53,9 @@ function Scribed({ bench, id, job, name, toRoom }: ScribedProps) {
   const { open, onOpen } = tried;
   const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
   const worked = bench.plan.value?.worked.get(id);
-  const room = worked?.ok ? caseInRoom(job, roomPlanOf(job), worked.value) : undefined;
+  const rooms = roomPlanOf(job);
+  const room = worked?.ok ? caseInRoom(job, rooms, worked.value) : undefined;
+  const sides = scribeSides(job, id);
   return (
     <>
       <Bar title={words.title} sub={name} leave={{ label: words.back, onTap: toRoom }}>
@@ -62,10 +64,10 @@ function Scribed({ bench, id, job, name, toRoom }: ScribedProps) {
       <main class={open ? 'page docked' : 'page'}>
         <p class="pad-x empty-line">{words.when}</p>
         <Caution bench={bench} code="marks" />
-        {scribeSides(job, id).map((side) => (
+        {sides.map((side) => (
           <Side key={side.side} {...{ id, job, side, open, act, onOpen }} newId={bench.newId} />
         ))}
-        <Fillers room={room} tape={job.tape} />
+        <Fillers {...{ room, rooms, sides }} tape={job.tape} />
       </main>
       <AskDock
         ask={open}
@@ -117,6 +119,11 @@ function Side({ id, job, side, open, onOpen, act, newId }: SideProps) {
           </Sentence>
         );
       })}
+      {side.differs && (
+        <div class="pad-x">
+          <Wrong says={words.differsText(side.differs.at, side.differs.read, side.differs.byLines)} />
+        </div>
+      )}
       {side.gaps.length > 0 && (
         <Sentence label={words.hang(side.side)}>
           {words.hangLine(blank(hangAsk(id, side)))}
@@ -173,16 +180,30 @@ function Line({ side, tape }: { readonly side: ScribeSide; readonly tape: Job['t
   );
 }
 
-type FillersProps = { readonly room: CaseInRoom | undefined; readonly tape: Job['tape'] };
+type FillersProps = {
+  readonly room: CaseInRoom | undefined;
+  readonly rooms: RoomPlan;
+  readonly sides: readonly ScribeSide[];
+  readonly tape: Job['tape'];
+};
 
-const Fillers = ({ room, tape }: FillersProps) => (
+const Fillers = ({ room, rooms, sides, tape }: FillersProps) => (
   <section class="pad-x" aria-label={words.fillers}>
     <h2 class="sec">{words.fillers}</h2>
     {room?.fillers ? (
       <>
-        <p class="note">{words.fillersTold}</p>
-        <Strip side="left" found={room.fillers.left} tape={tape} />
-        <Strip side="right" found={room.fillers.right} tape={tape} />
+        <p class="note">{words.fillersTold(rooms.allow.left)}</p>
+        {sides.map((side) =>
+          closedBy(side) === 'edge' ? (
+            <p key={side.side} class="s">
+              {words.byEdge(side.side)}
+            </p>
+          ) : (
+            room.fillers && (
+              <Strip key={side.side} side={side.side} found={room.fillers[side.side]} tape={tape} />
+            )
+          ),
+        )}
       </>
     ) : (
       <p class="note">{words.noLines}</p>

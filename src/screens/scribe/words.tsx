@@ -1,8 +1,9 @@
 import type { ComponentChildren as Blank } from 'preact';
-import type { Length } from '../../length/length';
+import { absolute, type Length, less, subtract } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { ScribeSide } from '../../plan/scribe-plan';
 import type { ScribeError } from '../../trade/room/scribe';
+import { capital } from '../shared/capital';
 import { exactly as w } from '../shared/exact-words';
 
 export const title = 'Scribe';
@@ -59,11 +60,17 @@ export function errorText(error: ScribeError): string {
 // Filler strips to the readings of the room.
 
 export const fillers = 'Filler strips';
-export const fillersTold = 'From the plumb lines of the room, the case where it is to stand.';
+/** @param free what is left free at the left by what was said of the room */
+export const fillersTold = (free: Length): string =>
+  `Scribe the edge or fit a strip, not both at one side. By the plumb lines of the room, the case ${w(free)} from the left wall at its nearest. An edge that is scribed brings it nearer: then read the gaps at the other edge before its strip is ripped.`;
+export const byEdge = (side: Side): string =>
+  `${capital(side)}: its edge is scribed, so no strip goes there.`;
+export const differsText = (at: Length, read: Length, byLines: Length): string =>
+  `At ${w(at)} over the floor ${w(read)} was read; by the plumb lines of the room it should be ${w(byLines)}, ${w(absolute(subtract(read, byLines)))} ${less(read, byLines) ? 'more' : 'less'}. The case is not plumb, or one of them is misread.`;
 export const strip = (side: Side, wide: Length): string =>
   `${side === 'left' ? 'Left' : 'Right'}: rip a strip of ${w(wide)}.`;
 export const stripOff = (at: Length, off: Length): string =>
-  `At ${w(at)} over the floor plane off ${w(off)}.`;
+  `At ${w(at)} over the floor ${off.n === 0n ? 'nothing' : w(off)} comes off.`;
 export const noLines = 'Hang two plumb lines in the room: then each strip has its line here.';
 export const drawn = (side: Side): string =>
   `The ${side} edge with its line: what comes off is drawn larger than to scale`;

@@ -6,16 +6,22 @@ import './caution-line.css';
 /** One short line for any screen, and what more is said where there is room. */
 export type CautionWords = readonly [short: string, more: string];
 
-type LineProps = { readonly bench: Bench; readonly code: string; readonly words: CautionWords };
+type LineProps = {
+  readonly bench: Bench;
+  readonly code: string;
+  readonly words: CautionWords;
+  /** All its words at any height: where the room for them is, and the work is heavy. */
+  readonly whole?: boolean | undefined;
+};
 
 /**
  * A line of caution. It shortens where room is short and is never hidden; tapped, it opens *Before you cut* at its
  * part.
  */
-export const CautionLine = ({ bench, code, words: [short, more] }: LineProps) => (
+export const CautionLine = ({ bench, code, words: [short, more], whole }: LineProps) => (
   <button
     type="button"
-    class="caution"
+    class={whole ? 'caution whole' : 'caution'}
     onClick={() => bench.go({ at: 'before', caution: code, from: writeRoute(bench.route.value).slice(2) })}
   >
     <span class="grow">

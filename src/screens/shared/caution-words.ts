@@ -35,12 +35,20 @@ const words: Readonly<Record<Exclude<Caution, OwnCaution>, CautionWords>> = {
     'Not anchored, two open drawers bring it down. Fingers out from between box and case; children away.',
   ],
   'carry-in': [
-    'Two people at least, drawers out first.',
+    'Over 50 lb by two, drawers out first.',
     'Weigh it up before you lift: Lift plan. Way cleared, nobody below on a stair, hands off the floor as it comes down. A tall case is held until it is fast.',
   ],
   level: [
     'Anchor before anything is loaded.',
     'Drawers out; into a stud or solid fixing. First find pipes, wires, heating tubes; wiring: a licensed electrician. A tall case tips: children away, nobody below.',
+  ],
+  anchor: [
+    'Pipes and wires found before any hole.',
+    'Heating tubes too; wiring: a licensed electrician. Into a stud or solid fixing. One loaded drawer out at a time until it is fast. Children away: a case tips.',
+  ],
+  'check-again': [
+    'Nothing is loaded until it is checked.',
+    'Tightening pulls a case out of level. A shim goes in by a lever, no hand under it. No screw longer than the one that came out.',
   ],
   'front-on': [
     'Pilot first, hand clear of the tip.',
@@ -73,6 +81,18 @@ const words: Readonly<Record<Exclude<Caution, OwnCaution>, CautionWords>> = {
   load: [
     'Anchored before anything goes in.',
     'One loaded drawer out at a time until then. Finish and glue cured before shells and minerals go in. Weights here are estimates.',
+  ],
+  cure: [
+    'Nothing goes in until it has cured.',
+    'Fresh air. Oily rags heat by themselves: flat or in water, by local rule. Oak and fresh finish give off acid that attacks shell and lime minerals.',
+  ],
+  label: [
+    'One loaded drawer out at a time.',
+    'Shut it before the next: what hangs out in front tips a case. To a child open drawers are a ladder.',
+  ],
+  'look-back': [
+    'Look at every fixing again after a week.',
+    'A case that has come loose is emptied first, from the top, one drawer at a time, then fixed anew.',
   ],
   'old-finish': [
     'Old paint may hold lead: test it first.',

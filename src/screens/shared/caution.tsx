@@ -3,7 +3,13 @@ import type { Bench } from '../bench';
 import { CautionLine } from './caution-line';
 import { cautionWords } from './caution-words';
 
+type CautionProps = {
+  readonly bench: Bench;
+  readonly code: Code;
+  readonly whole?: boolean | undefined;
+};
+
 /** The line of any caution, on screens that come with the second file. */
-export const Caution = ({ bench, code }: { readonly bench: Bench; readonly code: Code }) => (
-  <CautionLine bench={bench} code={code} words={cautionWords(code)} />
+export const Caution = ({ bench, code, whole }: CautionProps) => (
+  <CautionLine {...{ bench, code, whole }} words={cautionWords(code)} />
 );

@@ -37,7 +37,7 @@ export const spareHigh = (by: Length): string => `Up: ${spare(by, 'to spare unde
 function tiltText(tilt: TiltUp): string {
   const { passes, diagonal, spare: by, close } = tilt;
   if (!passes) return `Stood up from its back it asks ${w(diagonal)} of height: ${w(absolute(by))} too much.`;
-  const near = close ? `, ${w(close.by)} less than the ${w(close.want)} that is safe` : '';
+  const near = close ? `, ${w(close.by)} less than the ${w(close.want)} that is wanted` : '';
   return `Stood up from its back it asks ${w(diagonal)} of height: ${w(by)} to spare${near}.`;
 }
 
@@ -60,6 +60,7 @@ export function fillerWarning(side: 'left' | 'right', warning: FillerWarning): s
   }
 }
 
+export const edgeText = (side: 'left' | 'right'): string => `At the ${side} the edge is scribed.`;
 export const stripText = (side: 'left' | 'right', strip: Length): string =>
   `Filler at the ${side}: rip a strip of ${w(strip)} and scribe it.`;
 

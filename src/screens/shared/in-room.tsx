@@ -1,5 +1,4 @@
-import type { CaseInRoom } from '../../plan/case-in-room';
-import type { SideFillers } from '../../trade/room/fillers';
+import { type CaseInRoom, warningsAt } from '../../plan/case-in-room';
 import { Icon } from '../../ui/icon';
 import * as words from './in-room-words';
 import { wayText } from './way-words';
@@ -15,18 +14,27 @@ const Line = ({ says, wrong }: { readonly says: string; readonly wrong?: boolean
     <p class="s">{says}</p>
   );
 
-const Side = ({ side, found }: { readonly side: 'left' | 'right'; readonly found: SideFillers }) => (
-  <>
-    {found.strip && <Line says={words.stripText(side, found.strip)} />}
-    {found.warnings.map((warning, k) => (
-      <Line key={k} says={words.fillerWarning(side, warning)} wrong={warning.code === 'binds'} />
-    ))}
-  </>
-);
+type SideProps = { readonly side: 'left' | 'right'; readonly found: CaseInRoom };
+
+/** The strip of a side, or that its edge is scribed; and what is wrong there. */
+const Side = ({ side, found }: SideProps) => {
+  const own = found.fillers?.[side];
+  if (!own) return null;
+  const edge = found.byEdge.includes(side);
+  return (
+    <>
+      {edge && <Line says={words.edgeText(side)} />}
+      {!edge && own.strip && <Line says={words.stripText(side, own.strip)} />}
+      {warningsAt(found, side).map((warning, k) => (
+        <Line key={k} says={words.fillerWarning(side, warning)} wrong={warning.code === 'binds'} />
+      ))}
+    </>
+  );
+};
 
 /** One case in the room: whether it goes in, and by how much each way. */
 export const InRoom = ({ found }: { readonly found: CaseInRoom }) => {
-  const { goesIn, spareWide, spareHigh, fillers, tilt, ways, unread, standing } = found;
+  const { goesIn, spareWide, spareHigh, tilt, ways, unread, standing } = found;
   if (goesIn === undefined) return <Line says={words.notMeasured} />;
   const stands = tilt?.ok === true && tilt.value.passes;
   const [up, notRead] = [words.standUpText(found), words.unreadText(unread)];
@@ -38,8 +46,8 @@ export const InRoom = ({ found }: { readonly found: CaseInRoom }) => {
       {spareWide && <Line says={words.spareWide(spareWide)} wrong={spareWide.s < 0n && spareWide.n !== 0n} />}
       {spareHigh && <Line says={words.spareHigh(spareHigh)} wrong={spareHigh.s < 0n && spareHigh.n !== 0n} />}
       {up && <Line says={up} wrong={tilt !== undefined && !stands && standing.how !== 'upright'} />}
-      {fillers && <Side side="left" found={fillers.left} />}
-      {fillers && <Side side="right" found={fillers.right} />}
+      <Side side="left" found={found} />
+      <Side side="right" found={found} />
       {ways.map((way) => (
         <Line key={way.way.id} {...wayText(way)} />
       ))}

@@ -27,6 +27,22 @@ const benchSays: Partial<Record<What, string>> = {
   'look-back': 'what to do otherwise next time',
 };
 
+/** The same where no drawers stand. */
+const withoutDrawers = (what: What, trays: boolean): string => {
+  switch (what) {
+    case 'carry-in':
+      return trays ? 'trays out, the lower unit first' : 'the lower unit first';
+    case 'finish':
+      return 'dust off, joints masked';
+    case 'load':
+      return 'the heavy things low';
+    case 'label':
+      return trays ? 'trays and shelves' : 'shelves';
+    default:
+      return benchSays[what] ?? '';
+  }
+};
+
 /** What lies in a joint. @example takesWords({ part: 'cleat', no: 2 }) // 'for cleat 2' */
 export const takesWords = (takes: Takes): string =>
   takes.no === undefined ? `for the ${takes.part}` : `for ${takes.part} ${takes.no}`;
@@ -34,7 +50,7 @@ export const takesWords = (takes: Takes): string =>
 const seatWords = ({ in: what, no }: Seat): string =>
   `${what === 'run' ? 'no.' : what}${no === undefined ? '' : ` ${no}`}`;
 
-function whichOf(which: Which, tape: Tape): string {
+function whichOf(what: What, which: Which, tape: Tape): string {
   switch (which.is) {
     case 'groove': {
       const face = which.face ? `, face ${which.face}` : '';
@@ -59,6 +75,8 @@ function whichOf(which: Which, tape: Tape): string {
       const far = writeLength(absolute(which.at), tape);
       return `${which.edge} edge, ${far} ${isNegative(which.at) ? 'past' : 'from'} the ${which.end}`;
     }
+    case 'no-drawers':
+      return withoutDrawers(what, which.trays);
     case 'holes':
       return `${writeMark(which.down, tape)} down${which.bothEnds ? ', from both ends' : ''}`;
     default:
@@ -68,4 +86,4 @@ function whichOf(which: Which, tape: Tape): string {
 
 /** Which of its kind on the part, or what is minded at the bench; of a rip, a length or a dovetail nothing. */
 export const whichAlone = ({ what, which }: Operation, tape: Tape): string =>
-  which ? whichOf(which, tape) : (benchSays[what] ?? '');
+  which ? whichOf(what, which, tape) : (benchSays[what] ?? '');

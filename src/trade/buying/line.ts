@@ -51,6 +51,7 @@ export type Why =
   | {
       readonly code: 'screws';
       readonly long: Length;
+      readonly gauge?: 6 | 8 | 10;
       readonly count: number;
       readonly uses: readonly {
         readonly bank: string;

@@ -7,6 +7,8 @@ export type ScrewSchedule = {
   /** The bank whose fronts they hold, or the place they go, by name. */
   readonly bank: string;
   readonly long: Length;
+  /** Its number, where that is said. */
+  readonly gauge?: 6 | 8 | 10;
   readonly pieces: number;
   /** In each piece. */
   readonly each: number;
@@ -30,17 +32,20 @@ export function boxesFor(count: number): Boxes {
 export const screwsIn = ({ hundreds, fifties }: Boxes): number => 100 * hundreds + 50 * fifties;
 
 /**
- * A line for each length of screw, every schedule of that length in it, up to whole boxes.
+ * A line for each length and number of screw, every schedule of the two in it, up to whole boxes.
  *
  * @param schedules inches; counts whole, >= 0
  * @example screwLines([{ bank: 'Drawers', long: inches(1n), pieces: 5, each: 4 }])[0].amount // 50
  */
 export function screwLines(schedules: readonly ScrewSchedule[]): readonly BuyingLine[] {
-  const byLength = new Map<string, ScrewSchedule[]>();
+  const byKind = new Map<string, ScrewSchedule[]>();
   for (const s of schedules.filter((x) => x.pieces * x.each > 0))
-    byLength.set(idOf(s.long), [...(byLength.get(idOf(s.long)) ?? []), s]);
-  return [...byLength].flatMap(([key, own]) => lineOf(key, own));
+    byKind.set(keyOf(s), [...(byKind.get(keyOf(s)) ?? []), s]);
+  return [...byKind].flatMap(([key, own]) => lineOf(key, own));
 }
+
+/** @example keyOf({ long: inches(5n, 2n), gauge: 8, ...rest }) // '5~2~no8' */
+const keyOf = ({ long, gauge }: ScrewSchedule): string => `${idOf(long)}${gauge ? `~no${gauge}` : ''}`;
 
 function lineOf(key: string, own: readonly ScrewSchedule[]): readonly BuyingLine[] {
   const [first] = own;
@@ -60,7 +65,14 @@ function lineOf(key: string, own: readonly ScrewSchedule[]): readonly BuyingLine
       name: own.map((s) => s.bank).join(', '),
       amount: whole(screwsIn(boxes)),
       unit: 'screw',
-      why: { code: 'screws', long: first.long, count, uses, boxes },
+      why: {
+        code: 'screws',
+        long: first.long,
+        ...(first.gauge ? { gauge: first.gauge } : {}),
+        count,
+        uses,
+        boxes,
+      },
     },
   ];
 }

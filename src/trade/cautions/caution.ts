@@ -13,29 +13,20 @@ const steps = [
   'carry-in',
   'level',
   'front-on',
+  'anchor',
+  'check-again',
+  'cure',
+  'load',
+  'label',
+  'look-back',
 ] as const satisfies readonly Operation['what'][];
 
 /** Moments that are no operation. */
-const moments = [
-  'sheet-cut',
-  'stick-cut',
-  'carry',
-  'stack',
-  'shims',
-  'as-built',
-  'load',
-  'old-finish',
-] as const;
+const moments = ['sheet-cut', 'stick-cut', 'carry', 'stack', 'shims', 'as-built', 'old-finish'] as const;
 
 /** Steps that can hurt as another does. */
 const like: Partial<Record<Operation['what'], (typeof steps)[number] | (typeof moments)[number]>> = {
-  anchor: 'level',
-  'check-again': 'shims',
   finish: 'finish-inside',
-  cure: 'finish-inside',
-  load: 'load',
-  label: 'load',
-  'look-back': 'load',
 };
 
 const hasOwn = (id: MachineId): id is OwnCaution => machineAt(id).caution === undefined;

@@ -1,17 +1,17 @@
 import { inches, isPositive, type Length, less, subtract } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 
-/** How a case is to be fixed to a wall. Inches. */
+/** How a case is to be fixed to a wall, as far as it is said. Inches. */
 type AnchorPlan = {
   readonly high: Length;
   /** Solid sheathing takes a screw anywhere; other walls only in their framing. */
   readonly wall: 'sheathing' | 'framing';
   /** Whole, >= 0. */
-  readonly fixings: number;
-  /** What they go through at the back; none: the thin back alone. */
-  readonly cleat?: { readonly thick: Length; readonly wide: Length };
+  readonly fixings?: number | undefined;
+  /** What they go through at the back. */
+  readonly cleat?: { readonly thick: Length; readonly wide: Length } | 'back-alone' | undefined;
   /** A washer under each head. */
-  readonly washers: boolean;
+  readonly washers?: boolean | undefined;
 };
 
 /** What stands on the card of every case, whatever else is known of it. */
@@ -29,6 +29,9 @@ type AnchorLack =
   | { readonly code: 'cleat-thin' | 'cleat-narrow'; readonly by: Length }
   | { readonly code: 'no-washers' };
 
+/** What nobody said yet: it is asked for, and nothing is said to be lacking of it. */
+export type AnchorAsk = 'fixings' | 'cleat' | 'washers';
+
 type AnchorError = { readonly code: 'high-not-positive' } | { readonly code: 'fixings-not-whole' };
 
 /** Source: Architectural Woodwork Standards, first edition, 2009, p. 281. */
@@ -37,6 +40,12 @@ const tall = inches(60n);
 /** Common practice, no source. */
 const leastFixings = 2;
 
+type AnchorCard = {
+  readonly facts: readonly AnchorFact[];
+  readonly lacks: readonly AnchorLack[];
+  readonly asks: readonly AnchorAsk[];
+};
+
 /**
  * What an anchor card says: always the same facts, and what the plan lacks of them. What a fixing holds in a wall is
  * not reckoned: that is for its maker and for whoever answers for the building.
@@ -44,11 +53,10 @@ const leastFixings = 2;
  * @param plan inches, > 0
  * @example anchorCard(plan) // a case over 60 high has a strip between as well: Example 8 of install
  */
-export function anchorCard(
-  plan: AnchorPlan,
-): Result<{ readonly facts: readonly AnchorFact[]; readonly lacks: readonly AnchorLack[] }, AnchorError> {
+export function anchorCard(plan: AnchorPlan): Result<AnchorCard, AnchorError> {
   if (!isPositive(plan.high)) return err({ code: 'high-not-positive' });
-  if (!Number.isInteger(plan.fixings) || plan.fixings < 0) return err({ code: 'fixings-not-whole' });
+  const { fixings = 0 } = plan;
+  if (!Number.isInteger(fixings) || fixings < 0) return err({ code: 'fixings-not-whole' });
   const past = subtract(plan.high, tall);
   const facts: readonly AnchorFact[] = [
     { code: 'before-loading' },
@@ -57,20 +65,34 @@ export function anchorCard(
     ...(isPositive(past) ? [{ code: 'strip-between', past } as const] : []),
     { code: 'again-in-a-week' },
   ];
-  return ok({ facts, lacks: lacksOf(plan) });
+  return ok({ facts, lacks: lacksOf(plan), asks: asksOf(plan) });
 }
 
-function lacksOf({ fixings, cleat: own, washers }: AnchorPlan): readonly AnchorLack[] {
+/** Whether heads bear on thin stuff. */
+const isThin = ({ cleat: own }: AnchorPlan): boolean =>
+  own !== undefined && (own === 'back-alone' || less(own.thick, cleat.thick));
+
+function asksOf(plan: AnchorPlan): readonly AnchorAsk[] {
+  return [
+    ...(plan.fixings === undefined ? (['fixings'] as const) : []),
+    ...(plan.cleat === undefined ? (['cleat'] as const) : []),
+    ...(plan.washers === undefined && isThin(plan) ? (['washers'] as const) : []),
+  ];
+}
+
+function lacksOf(plan: AnchorPlan): readonly AnchorLack[] {
+  const { fixings = leastFixings, cleat: own, washers = true } = plan;
   const few = leastFixings - fixings;
   const short = (code: 'cleat-thin' | 'cleat-narrow', size: Length, least: Length) =>
     less(size, least) ? [{ code, by: subtract(least, size) }] : [];
-  const bears: readonly AnchorLack[] = own
-    ? [...short('cleat-thin', own.thick, cleat.thick), ...short('cleat-narrow', own.wide, cleat.wide)]
-    : [{ code: 'back-alone' }];
-  const isThin = !own || less(own.thick, cleat.thick);
+  const bears = (): readonly AnchorLack[] => {
+    if (!own) return [];
+    if (own === 'back-alone') return [{ code: 'back-alone' }];
+    return [...short('cleat-thin', own.thick, cleat.thick), ...short('cleat-narrow', own.wide, cleat.wide)];
+  };
   return [
     ...(few > 0 ? [{ code: 'too-few', by: few } as const] : []),
-    ...bears,
-    ...(isThin && !washers ? [{ code: 'no-washers' } as const] : []),
+    ...bears(),
+    ...(isThin(plan) && !washers ? [{ code: 'no-washers' } as const] : []),
   ];
 }

@@ -48,11 +48,13 @@ export type ScrewPlan = {
 };
 
 export type Screw = {
-  /** Between these a screw holds and does not come through. */
+  /** Between these a screw bites enough and does not come through. */
   readonly least: Length;
   readonly most: Length;
+  /** Into a wall: the longest whose tip goes no deeper than 1 1/2, where it is under `most`. */
+  readonly clear?: Length;
   readonly pick?: Length;
-  /** What the screw picked holds in. */
+  /** How deep the screw picked goes into what is behind. */
   readonly bite?: Length;
   /**
    * Why none on the shelf does. `no-room`: none could: the bite and the margin together are more than the wood.
@@ -79,8 +81,9 @@ export const usualTipMargin = inches(1n, 8n);
 const pipes = inches(3n, 2n);
 
 /**
- * The screw that holds and does not come through: tip = length × reach + sunk - washer, bite = tip - through, and
- * least bite <= bite <= into - margin. Its length alone never says: a washer, a countersink or a slant moves the tip.
+ * The screw that bites enough and does not come through: tip = length × reach + sunk - washer, bite = tip - through,
+ * and least bite <= bite <= into - margin. Its length alone never says: a washer, a countersink or a slant moves the
+ * tip.
  *
  * @param plan inches; all > 0 but `sunk`, and `washer`, which is >= 0
  * @returns inches; `pick` or `fails`, never both
@@ -92,16 +95,19 @@ export function screwFor(plan: ScrewPlan): Screw {
   const head = subtract(plan.sunk, washer);
   const least = over(subtract(add(through, leastBite), head), reach);
   const most = over(subtract(subtract(add(through, into), margin), head), reach);
+  const clear = over(subtract(add(through, pipes), head), reach);
+  const isCleared = plan.pick === 'shortest' && atMost(least, clear) && less(clear, most);
+  const range = { least, most, ...(isCleared ? { clear } : {}) };
   const isWood = [through, into, leastBite, margin].every(isPositive) && !isNegative(washer);
-  if (!isWood) return { least, most, fails: 'no-wood' };
+  if (!isWood) return { ...range, fails: 'no-wood' };
   const lack = subtract(add(leastBite, margin), into);
-  if (isPositive(lack)) return { least, most, fails: 'no-room', by: lack };
+  if (isPositive(lack)) return { ...range, fails: 'no-room', by: lack };
   const fit = lengths.filter((x) => atMost(least, x) && atMost(x, most)).sort(compare);
   const pick = plan.pick === 'shortest' ? fit[0] : fit[fit.length - 1];
-  if (!pick) return { least, most, ...whyNot(lengths, least, most) };
+  if (!pick) return { ...range, ...whyNot(lengths, least, most) };
   const bite = subtract(add(times(pick, reach), head), through);
   const isDeep = plan.pick === 'shortest' && less(pipes, bite);
-  return { least, most, pick, bite, ...(isDeep ? { deep: subtract(bite, pipes) } : {}) };
+  return { ...range, pick, bite, ...(isDeep ? { deep: subtract(bite, pipes) } : {}) };
 }
 
 /** Which limit the shelf fails, and by how much the nearest on it does. */

@@ -3,6 +3,7 @@ import type { Part } from '../carcass/part';
 import type { Thing } from '../carcass/part-name';
 import { type Operation, opId, type What } from './operation';
 import { setupOf } from './setup';
+import type { Which } from './which';
 
 /** Where something is put up: a case of the job, or a bank of drawers in a case that is none of the job's. */
 type Place = { readonly id: string; readonly named: string; readonly banks: readonly string[] };
@@ -27,6 +28,9 @@ const spelled = {
 
 type InstallStep = keyof typeof spelled;
 
+/** A step of putting up: heavy things in hand, and no figure at a machine. */
+export const isPutUp = (what: What): boolean => what in spelled;
+
 /** The bench of the whole job. */
 const ofJob = '';
 
@@ -50,14 +54,20 @@ function placesOf({ cases, banks }: Of, worked: (of: string) => boolean): readon
   });
 }
 
-type Step = { readonly place: string; readonly on: Thing; readonly what: InstallStep };
+type Step = {
+  readonly place: string;
+  readonly on: Thing;
+  readonly what: InstallStep;
+  readonly which?: Which;
+};
 
-const step = ({ place, on, what }: Step, after: readonly string[]): Operation => ({
+const step = ({ place, on, what, which }: Step, after: readonly string[]): Operation => ({
   id: installId(place, what),
   part: `${place}~bench`,
   copy: '1',
   name: { of: on },
   what,
+  ...(which ? { which } : {}),
   setup: setupOf({ machine: 'bench', on: { at: 'own', id: `${place || 'job'} ${what}` } }),
   figure: zero,
   after,
@@ -98,12 +108,19 @@ function idsBy(done: readonly Operation[]): IdsOf {
     (byPart.get(part) ?? []).filter((op) => !what || what.includes(op.what)).map((op) => op.id);
 }
 
+/** Steps of one place; where it has no drawers they say so. */
+function stepsAt({ id, banks }: Place, on: Thing, parts: readonly Part[]) {
+  const trays = parts.some((p) => p.of === id && p.stock === 'tray');
+  const which: { readonly which?: Which } = banks.length > 0 ? {} : { which: { is: 'no-drawers', trays } };
+  return (what: InstallStep, after: readonly string[]) => step({ place: id, on, what, ...which }, after);
+}
+
 const isBase = ({ name }: Part): boolean => name.role === 'baserail' || name.role === 'basecross';
 
 /** Boxes are hung in the shop; drawers come out again to carry the case. Whose case it is not, nobody carries it. */
 function stood(place: Place, of: Of, parts: readonly Part[], idsOf: IdsOf): readonly Operation[] {
   const on: Thing = { role: 'case', named: place.named };
-  const at = (what: InstallStep, after: readonly string[]) => step({ place: place.id, on, what }, after);
+  const at = stepsAt(place, on, parts);
   const hung = place.banks.flatMap((bank) => idsOf(`${bank}~bench`, ['hang']));
   const base = parts.filter((p) => p.of === place.id && isBase(p)).flatMap(({ id }) => idsOf(id));
   const built = idsOf(`${place.id}~bench`, ['glue-up', 'frame-on']);
@@ -117,7 +134,7 @@ function stood(place: Place, of: Of, parts: readonly Part[], idsOf: IdsOf): read
 /** Finish goes on when nothing more is cut or bored; what goes in waits until that has cured. */
 function finished(place: Place, parts: readonly Part[], idsOf: IdsOf): readonly Operation[] {
   const on: Thing = { role: 'case', named: place.named };
-  const at = (what: InstallStep, after: readonly string[]) => step({ place: place.id, on, what }, after);
+  const at = stepsAt(place, on, parts);
   const fronts = place.banks.flatMap((bank) => idsOf(`${bank}~bench`, ['front-on', 'pulls']));
   const cuts = parts.filter((p) => p.of === place.id).flatMap(({ id }) => idsOf(id));
   const fast = [installId(place.id, 'anchor'), installId(place.id, 'check-again')];

@@ -33,5 +33,7 @@ export type Which =
       readonly at: Length;
       readonly end: 'top' | 'bottom';
     }
+  /** A step of putting up where no drawers stand: nothing of them is minded in it. */
+  | { readonly is: 'no-drawers'; readonly trays: boolean }
   /** Holes for a pull, so far down as marked; from both ends or from one. */
   | { readonly is: 'holes'; readonly down: Rounded; readonly bothEnds: boolean };

@@ -18,8 +18,10 @@ const limits = { least: l('1'), most: l('1 1/4') };
 describe('screws', () => {
   test('say which to take, and why none will do, by how much and what would', () => {
     const pick = { ...limits, pick: l('1 1/4'), bite: l('1/2') };
-    expect(screws.takes(pick, l('1/8'), false)).toContain('Take 1 1/4, the longest that holds: it bites 1/2');
-    expect(screws.takes(pick, l('1/8'), true)).toContain('the shortest that holds');
+    expect(screws.takes(pick, l('1/8'), false)).toContain(
+      'Take 1 1/4, the longest that bites enough: it bites 1/2',
+    );
+    expect(screws.takes(pick, l('1/8'), true)).toContain('the shortest that bites enough');
     const says = (code: 'too-short' | 'too-long' | 'none-between' | 'no-room') =>
       screws.fails({ ...limits, fails: code, by: l('1/16') }, { usual });
     expect(says('too-short')).toBe(
@@ -45,7 +47,7 @@ describe('screws', () => {
     expect(screws.rowFails({ code: 'not-positive', what: 'most' })).toBe('Make the spacing more than 0.');
   });
 
-  test('are called by what they hold, else by their kind', () => {
+  test('are called by what they are for, else by their kind', () => {
     expect(screws.ask({ kind: 'cleat' }, 'many')).toBe('Another cleat to the wall: how many');
     expect(screws.ask({ kind: 'cleat', name: 'Upper cleat' }, 'many')).toBe('Upper cleat: how many');
   });

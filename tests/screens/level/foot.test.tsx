@@ -1,7 +1,7 @@
 import { expect, test, vi } from 'vitest';
 import { tickOf } from '../../../src/job/edits';
 import type { Change } from '../../../src/job/entry';
-import { editFoot } from '../../../src/job/room-edits';
+import { editFoot, editStand } from '../../../src/job/room-edits';
 import { footStep } from '../../../src/plan/feet-set';
 import { BySetup } from '../../../src/screens/cuts/by-setup';
 import { LevelScreen } from '../../../src/screens/level/level';
@@ -70,4 +70,42 @@ test('with the last foot set the same tick is offered on both', () => {
   tap(all(hostTree(<MachineScreen bench={bench} id={card?.id ?? ''} />), 'mpiece')[0]);
   const ticks = acts.map((changes) => changes.flatMap((c) => (c.kind === 'tick' ? [c.op] : [])));
   expect(ticks).toEqual([[installId('case', 'level')], [installId('case', 'level')]]);
+});
+
+// Drops 34 9/16, 34 3/8, 35 1/2 and 34 7/16: the back left asks 35 1/2 - 34 3/8 = 1 1/8, which is 3/8 over 3/4; a wedge
+// of 5/16 at its thick end lacks 1 1/8 - 5/16 = 13/16.
+test('a foot whose shim is over what is sound says so on its own screen, and is not ticked', () => {
+  const low = [...editFoot('case', 'back1', { drop: l('35 1/2') })];
+  const wedge = editStand('case', { wedgeThin: l('0'), wedgeThick: l('5/16'), wedgeLong: l('5') });
+  const { bench, acts, went } = benchOf([...caseDecided, ...read, ...low, ...wedge]);
+  const tree = hostTree(<LevelScreen bench={bench} id="case" foot="back1" />);
+  const said = texts(tree).join(' ');
+  expect(said).toContain(
+    'Back left: 3/8 over the 3/4 that shims are sound for. Scribe a base to the floor instead.',
+  );
+  expect(said).toContain('The wedge is 13/16 too thin.');
+  expect(said).not.toContain('It stands');
+  tap(main(tree));
+  expect([acts, went.pop()]).toEqual([[], { at: 'level', id: 'case' }]);
+  expect(said.match(/lever/g)).toHaveLength(1);
+});
+
+test('feet that screw have no figure while their lengths are not said, and none past its travel is ticked', () => {
+  const screw = editStand('case', { footHow: 'screw' });
+  const { bench } = benchOf([...caseDecided, ...read, ...screw]);
+  const page = texts(hostTree(<LevelScreen bench={bench} id="case" />)).join(' ');
+  expect(page).toContain('Say how long a foot is at its shortest');
+  expect(page).not.toContain('Foot by foot');
+  expect(page).not.toContain('5/16');
+  expect(texts(hostTree(<LevelScreen bench={bench} id="case" foot="next" />)).join(' ')).toContain(
+    'say what is under it',
+  );
+
+  // from 1 1/2 on the high point the back left stands at 1 13/16, a sixteenth past 1 3/4
+  const lengths = editStand('case', { footShort: l('1'), footLong: l('1 3/4'), footHigh: l('1 1/2') });
+  const past = benchOf([...caseDecided, ...read, ...screw, ...lengths]);
+  const tree = hostTree(<LevelScreen bench={past.bench} id="case" foot="back1" />);
+  expect(texts(tree).join(' ')).toContain('Back left: 1/16 past its longest.');
+  tap(main(tree));
+  expect(past.acts).toEqual([]);
 });

@@ -5,14 +5,15 @@ import { liftSays } from '../../../src/trade/loads/lift';
 import { l } from '../../length/write-figures';
 
 const hands = (out: string, up: string) => ({ out: l(out), up: l(up), turn: ratio(0n) });
-const says = liftSays({
+const lifted = {
   start: hands('15', '12'),
   end: hands('15', '42'),
   careful: false,
   grip: 'fair',
   load: ratio(40n),
   most: ratio(50n),
-});
+} as const;
+const says = liftSays(lifted);
 
 test('the six multipliers stand in words, and by how much it is over', () => {
   if (!says.ok) throw new Error('lift');
@@ -28,6 +29,14 @@ test('the six multipliers stand in words, and by how much it is over', () => {
 test('beside it the plain line: at the limit one person, over it two', () => {
   expect(words.beside(ratio(50n), ratio(50n))).toContain('no second person');
   expect(words.beside(ratio(51n), ratio(50n))).toMatch(/over 50 lb, two people\.$/);
+});
+
+test('with things in it that nobody weighed it is within only as far as weighed', () => {
+  const light = liftSays({ ...lifted, load: ratio(20n) });
+  if (!light.ok) throw new Error('lift');
+  expect(words.verdict(light.value, ratio(20n), ratio(50n))).toMatch(/^20 lb is within 24\.9 lb/);
+  expect(words.verdict(light.value, ratio(20n), ratio(50n), 3)).toMatch(/^20 lb is as far as weighed within/);
+  expect(words.weighsMore(3)).toBe('In it 3 things are not weighed. It weighs more than this.');
 });
 
 test('a step of moving in says when it takes two, and by how much', () => {

@@ -25,10 +25,10 @@ test('a shelf says what it spans, of what, and how it is held and loaded', () =>
 });
 
 test('what it is reckoned with says whether somebody entered it', () => {
-  expect(words.reckonedWith(ratio(1200000n), false)).toBe(
-    'Reckoned with 1.2 million pounds a square inch, the least of its kind.',
+  expect(said(words.stiffAsked('…', ratio(1200000n)))).toBe(
+    'Enter how stiff its stock is: … million pounds a square inch. Until then every figure here goes by 1.2 million pounds a square inch, the least of its kind.',
   );
-  expect(words.reckonedWith(ratio(1300000n), true)).toMatch(/1\.3 million .*, as entered\.$/);
+  expect(said(words.reckonedWith('1.3'))).toMatch(/1\.3 million .*, as entered\.$/);
 });
 
 test('one shelf or several with nothing on them', () => {
@@ -56,6 +56,9 @@ describe('what helps', () => {
 test('what does not go on says by how much', () => {
   expect(words.unfit('Fern', { code: 'too-tall', by: l('1/32') })).toBe(
     'Fern: 1/32 too tall under the tray above.',
+  );
+  expect(words.unfit('Shell', { code: 'too-high', by: l('12 1/4') })).toBe(
+    'Shell: 12 1/4 too tall for what is left over it.',
   );
   expect(words.unfit('Fern', { code: 'beyond', by: l('2') })).toBe('Fern: 2 past its right end.');
 });

@@ -29,6 +29,19 @@ describe('takesWords', () => {
 describe('whatWords', () => {
   const said = (what: What, which?: Which) => whatWords(operation(what, which), '1/32');
 
+  test('of a bookcase no step minds drawers, slides or trays', () => {
+    const bare = (what: What, trays = false) =>
+      whichWords(operation(what, { is: 'no-drawers', trays }), '1/32');
+    expect((['carry-in', 'finish', 'load', 'label'] as const).map((what) => bare(what))).toEqual([
+      ...['the lower unit first', 'dust off, joints masked', 'the heavy things low', 'shelves'],
+    ]);
+    expect([bare('carry-in', true), bare('label', true)]).toEqual([
+      ...['trays out, the lower unit first', 'trays and shelves'],
+    ]);
+    expect(bare('level')).toBe(whichWords(operation('level'), '1/32'));
+    expect(whichWords(operation('label'), '1/32')).toBe('drawers and trays');
+  });
+
   test('of a rip nothing more is said', () => {
     expect(said('rip')).toBe('rip');
     expect(whichWords(operation('rip'), '1/32')).toBe('');

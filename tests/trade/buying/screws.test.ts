@@ -29,6 +29,21 @@ describe('screwLines', () => {
     ]);
   });
 
+  test('an 8 and a 10 of one length are two boxes, and neither is the box of which no number is said', () => {
+    // 20 and 36 of one length would be one box of a hundred: 20 of an 8 are fifty, 36 of a 10 are fifty
+    const lines = screwLines([
+      { bank: 'Cleat', long: l('2'), gauge: 8, pieces: 1, each: 20, along: true },
+      { bank: 'Base', long: l('2'), gauge: 10, pieces: 1, each: 36, along: true },
+      { bank: 'Top', long: l('2'), gauge: 8, pieces: 1, each: 30, along: true },
+      { bank: 'Drawers', long: l('2'), pieces: 1, each: 4 },
+    ]);
+    expect(lines.map((x) => [x.id, n(x.amount), x.name])).toEqual([
+      ['screws/2~no8', '50', 'Cleat, Top'],
+      ['screws/2~no10', '50', 'Base'],
+      ['screws/2', '50', 'Drawers'],
+    ]);
+  });
+
   test('a schedule of none is no line', () => {
     expect(screwLines([{ bank: 'Left', long: l('1'), pieces: 0, each: 4 }])).toEqual([]);
     expect(screwLines([{ bank: 'Left', long: l('1'), pieces: 4, each: 0 }])).toEqual([]);

@@ -59,14 +59,14 @@ const atWhat: Record<What, Caution | 'of its machine'> = {
   hang: 'hang',
   'carry-in': 'carry-in',
   level: 'level',
-  anchor: 'level',
-  'check-again': 'shims',
+  anchor: 'anchor',
+  'check-again': 'check-again',
   'front-on': 'front-on',
   finish: 'finish-inside',
-  cure: 'finish-inside',
+  cure: 'cure',
   load: 'load',
-  label: 'load',
-  'look-back': 'load',
+  label: 'label',
+  'look-back': 'look-back',
 };
 
 const keysOf = <K extends string>(table: Readonly<Record<K, unknown>>): readonly K[] =>
@@ -86,11 +86,11 @@ describe('cautionOf', () => {
     const found = new Set(operations.map((op) => `${op.what} on ${op.setup.machine}: ${cautionOf(op)}`));
     expect([...found].sort()).toEqual([
       'along on fence: fence',
-      'anchor on bench: level',
+      'anchor on bench: anchor',
       'box-up on bench: box-up',
       'carry-in on bench: carry-in',
-      'check-again on bench: shims',
-      'cure on bench: finish-inside',
+      'check-again on bench: check-again',
+      'cure on bench: cure',
       'dry-fit on bench: dry-fit',
       'finish on bench: finish-inside',
       'finish-inside on bench: finish-inside',
@@ -99,11 +99,11 @@ describe('cautionOf', () => {
       'glue-up on bench: glue-up',
       'groove on stop: stop',
       'hang on bench: hang',
-      'label on bench: load',
+      'label on bench: label',
       'length on crosscut: crosscut',
       'level on bench: level',
       'load on bench: load',
-      'look-back on bench: load',
+      'look-back on bench: look-back',
       'marks on stick: marks',
       'pins on dovetail: dovetail',
       'pulls on jig: jig',
@@ -124,7 +124,7 @@ describe('cautions', () => {
     expect(cautions.join(' ')).toBe(
       'rip crosscut mitre stop fence router saw spacers index sliding rabbet notch lap dovetail stick jig hand ' +
         'dry-fit finish-inside glue-up frame-on marks box-up hang carry-in level front-on ' +
-        'sheet-cut stick-cut carry stack shims as-built load old-finish',
+        'anchor check-again cure load label look-back sheet-cut stick-cut carry stack shims as-built old-finish',
     );
   });
 });

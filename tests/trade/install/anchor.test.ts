@@ -56,9 +56,16 @@ describe('anchorCard', () => {
       ['cleat-thin', '1/64'],
       ['no-washers', undefined],
     ]);
-    const { cleat: _, ...bare } = plan;
-    const alone = anchorCard(bare);
-    expect(alone.ok && codes(alone.value.lacks)).toEqual(['back-alone', 'no-washers']);
+    expect(codes(card({ cleat: 'back-alone' }).lacks)).toEqual(['back-alone', 'no-washers']);
+  });
+
+  test('what nobody said is asked for, and nothing of it is lacking', () => {
+    const unsaid = { fixings: undefined, cleat: undefined, washers: undefined };
+    expect(card(unsaid)).toMatchObject({ lacks: [], asks: ['fixings', 'cleat'] });
+    // washers matter where heads bear on thin stuff alone: under 1/2
+    const thick = (x: string) => card({ washers: undefined, cleat: { thick: l(x), wide: l('3') } }).asks;
+    expect([thick('1/2'), thick('31/64')]).toEqual([[], ['washers']]);
+    expect(card().asks).toEqual([]);
   });
 
   test('no height, or fixings that are no count, are refused', () => {

@@ -150,6 +150,25 @@ describe('screwFor', () => {
     ]);
   });
 
+  // Reported: 1 17/32 and a washer of 1/16 into a stud of 3 1/2, bite 1 1/4. Least 1 17/32 + 1 1/4 + 1/16 = 2 27/32,
+  // the tip 1 1/2 in at 1 17/32 + 1 1/2 + 1/16 = 3 3/32, within 1/8 of the far face at 4 31/32.
+  test('a range into a wall ends where the tip stands 1 1/2 in', () => {
+    const wall = {
+      through: l('1 17/32'),
+      washer: l('1/16'),
+      sunk: l('0'),
+      into: l('3 1/2'),
+      leastBite: l('1 1/4'),
+    };
+    const at = (more: Partial<ScrewPlan>) => screwFor(plan({ ...wall, pick: 'shortest', ...more }));
+    const { least, clear, most, pick } = at({});
+    expect([least, clear, most, pick].map(w)).toEqual(['2 27/32', '3 3/32', '4 31/32', '3']);
+    // between parts, in a thin thing behind, or where the bite wanted is deeper than that, nothing ends it sooner
+    expect(at({ pick: 'longest' }).clear).toBeUndefined();
+    expect(at({ into: l('1 5/8') }).clear).toBeUndefined(); // 1 5/8 - 1/8 is 1 1/2 itself
+    expect(at({ leastBite: l('1 33/64') }).clear).toBeUndefined();
+  });
+
   test('usual bites and margin (common practice, no source)', () => {
     const { face, edge, solid, stud } = usualBites;
     expect([face, edge, solid, stud, usualTipMargin].map(w)).toEqual(['3/8', '1', '1', '1 1/4', '1/8']);

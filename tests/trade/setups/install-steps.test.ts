@@ -3,7 +3,7 @@ import { zero } from '../../../src/length/length';
 import type { Part } from '../../../src/trade/carcass/part';
 import type { BankWork } from '../../../src/trade/setups/bank-steps';
 import { blockedBy } from '../../../src/trade/setups/checklist';
-import { installId, lookBackId } from '../../../src/trade/setups/install-steps';
+import { installId, isPutUp, lookBackId } from '../../../src/trade/setups/install-steps';
 import { type Operation, opId } from '../../../src/trade/setups/operation';
 import { operationsOf } from '../../../src/trade/setups/operations';
 import { l } from '../grooves/sample';
@@ -177,6 +177,23 @@ describe('installSteps', () => {
       'cut/c1~bench/label/1',
       'cut/c1~bench/load/1',
     ]);
+  });
+
+  test('where no drawers stand the steps say so, and whether trays do', () => {
+    const of = (steps: readonly Operation[]) => [
+      ...new Set(
+        steps
+          .filter((op) => op.part === 'c1~bench' && isPutUp(op.what))
+          .map((op) => JSON.stringify(op.which)),
+      ),
+    ];
+    const tray = {
+      ...part('c1~tray', 'c1', 'any-time', { role: 'inside', kind: 'loose' }),
+      stock: 'tray',
+    } as Part;
+    expect(of(made({ parts, cases }))).toEqual(['{"is":"no-drawers","trays":false}']);
+    expect(of(made({ parts: [...parts, tray], cases }))).toEqual(['{"is":"no-drawers","trays":true}']);
+    expect(of(made({ parts, cases, banks: [bank('b1', 'c1')] }))).toEqual([undefined]);
   });
 
   test('boards alone are not put up', () => {

@@ -197,7 +197,9 @@ describe('operationsOf: the dry-fit', () => {
       hasToe: true,
       inside: [...framedCase.inside, { id: 'loose1', kind: 'loose', bay: 2, count: 2 }],
     });
-    const waiting = operations.filter((op) => op.part !== 'c1~bench' && waitsFor(op.id, byId).has(dryFit));
+    const waiting = operations.filter(
+      (op) => !op.part.endsWith('~bench') && waitsFor(op.id, byId).has(dryFit),
+    );
     const fitted = ['trays', 'loose1', 'back', 'stile', 'middle', 'railtop', 'railbottom', 'toe'];
     expect(new Set(waiting.map((op) => op.part))).toEqual(new Set(fitted.map((role) => `c1~${role}`)));
     expect(waiting.filter((op) => op.what === 'rip').map((op) => op.part)).toEqual(['c1~back']);
