@@ -27,7 +27,8 @@ type Parts = { readonly owners: readonly string[]; readonly terms: string };
 
 /** Who a licence text names as owner, and its terms without title and owners. */
 function partsOf(text: string): Parts {
-  const own = text.split(/^# Licenses of bundled/m)[0] ?? ''; // what is bundled in the bundler is not bundled here
+  // what is bundled in the bundler is not bundled here, and what is said after the end of the terms is none of them
+  const own = text.split(/^(?:# Licenses of bundled|end of terms)/m)[0] ?? '';
   const paragraphs = own
     .replace(/[“”]/g, '"')
     .replace(/^(Copyright .*)$/gm, '\n$1\n')
