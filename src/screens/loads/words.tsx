@@ -58,12 +58,13 @@ export const reckonedWith = (stiff: Blank) => (
   </>
 );
 /** Not entered: it is asked for, and what is reckoned with until then is said. */
-export const stiffAsked = (ask: Blank, least: Ratio) => (
+export const stiffAsked = (ask: Blank) => (
   <>
-    Enter how stiff its stock is: {ask} {measureUnit('stiff')}. Until then every figure here goes by{' '}
-    {inUnit('stiff', least.div(1_000_000n) as Ratio)}, the least of its kind.
+    Enter how stiff its stock is: {ask} {measureUnit('stiff')}.
   </>
 );
+export const untilThen = (least: Ratio): string =>
+  `Until then every figure here goes by ${inUnit('stiff', least.div(1_000_000n) as Ratio)}, the least of its kind.`;
 
 export const stripTitle = (name: string): string => `${name}: strip on its front edge`;
 export const tallTitle = (name: string): string => `${name}: how tall the strip is`;
