@@ -139,3 +139,8 @@ export const aCase = 'Case';
 export const toLevel = 'Level and feet';
 export const toScribe = 'Scribe';
 export const drawn = 'The room from the front, to scale; how far its walls are out of plumb is drawn tenfold';
+export const drawnTenfold = 'From the front: how far the walls are out of plumb is drawn tenfold.';
+export const drawnAbove =
+  'The room from above, the case and its strips to scale; how far a corner is out of square is drawn tenfold';
+export const planTold = (corner: boolean): string =>
+  `From above, the back wall at the top${corner ? ': how far a corner is out of square is drawn tenfold' : ''}.`;

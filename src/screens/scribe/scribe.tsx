@@ -7,6 +7,7 @@ import { type CaseInRoom, caseInRoom } from '../../plan/case-in-room';
 import { type RoomPlan, roomPlanOf } from '../../plan/room-plan';
 import { closedBy, type ScribeSide, scribeSides } from '../../plan/scribe-plan';
 import type { SideFillers } from '../../trade/room/fillers';
+import type { AtSpot } from '../../trade/room/spot';
 import { Bar, BarButton } from '../../ui/bar';
 import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
@@ -158,17 +159,7 @@ function Line({ side, tape }: { readonly side: ScribeSide; readonly tape: Job['t
     <div class="pad-x rests">
       <p class="muted">{words.compass}</p>
       <Mixed value={compass} size="arm" tape="1/64" />
-      {off.length > 1 && (
-        <ScribeDrawing
-          side={side.side}
-          points={off.map(({ at, value }) => ({
-            at: forDrawing(at),
-            off: forDrawing(value),
-            text: writeLength(value, tape),
-          }))}
-          label={words.drawn(side.side)}
-        />
-      )}
+      <Drawn side={side.side} off={off} tape={tape} />
       {off.map(({ at, value }, k) => (
         <p key={k} class="s">
           {words.offHere(at, value)}
@@ -179,6 +170,29 @@ function Line({ side, tape }: { readonly side: ScribeSide; readonly tape: Job['t
     </div>
   );
 }
+
+type DrawnProps = {
+  readonly side: 'left' | 'right';
+  readonly off: readonly AtSpot[];
+  readonly tape: Job['tape'];
+};
+
+/** The line, drawn once there is more than one place to draw it through. */
+const Drawn = ({ side, off, tape }: DrawnProps) =>
+  off.length > 1 ? (
+    <>
+      <ScribeDrawing
+        side={side}
+        points={off.map(({ at, value }) => ({
+          at: forDrawing(at),
+          off: forDrawing(value),
+          text: writeLength(value, tape),
+        }))}
+        label={words.drawn(side)}
+      />
+      <p class="note">{words.drawnLarger}</p>
+    </>
+  ) : null;
 
 type FillersProps = {
   readonly room: CaseInRoom | undefined;
@@ -220,17 +234,7 @@ type StripProps = {
 const Strip = ({ side, found, tape }: StripProps) => (
   <div class="rests">
     {found.strip && <p class="fact good">{words.strip(side, found.strip)}</p>}
-    {found.off.length > 1 && (
-      <ScribeDrawing
-        side={side}
-        points={found.off.map(({ at, value }) => ({
-          at: forDrawing(at),
-          off: forDrawing(value),
-          text: writeLength(value, tape),
-        }))}
-        label={words.drawn(side)}
-      />
-    )}
+    <Drawn side={side} off={found.off} tape={tape} />
     {found.off.map(({ at, value }, k) => (
       <p key={k} class="s">
         {words.stripOff(at, value)}

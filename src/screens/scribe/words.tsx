@@ -74,3 +74,4 @@ export const stripOff = (at: Length, off: Length): string =>
 export const noLines = 'Hang two plumb lines in the room: then each strip has its line here.';
 export const drawn = (side: Side): string =>
   `The ${side} edge with its line: what comes off is drawn larger than to scale`;
+export const drawnLarger = 'Heights to scale; what comes off is drawn larger.';
