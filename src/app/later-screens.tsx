@@ -27,6 +27,7 @@ import { LevelScreen } from '../screens/level/level';
 import { LiftScreen } from '../screens/loads/lift';
 import { LoadsScreen } from '../screens/loads/loads';
 import { SolidScreen } from '../screens/loads/solid';
+import { ThingsScreen } from '../screens/loads/things';
 import { GrooveScreen, MachineScreen } from '../screens/machine/machine';
 import { ChangeScreen } from '../screens/marks/change';
 import { FitScreen } from '../screens/marks/fit';
@@ -92,7 +93,7 @@ type InstallRoute = Extract<Route, { readonly at: InstallAt }>;
 
 type RoomAt = 'room' | 'level' | 'scribe';
 type RoomRoute = Extract<Route, { readonly at: RoomAt }>;
-type LoadAt = 'loads' | 'lift' | 'solid';
+type LoadAt = 'loads' | 'lift' | 'solid' | 'things';
 type ThisCaseAt = 'case' | 'built' | 'fronts' | 'bank' | 'opening' | 'boxes' | 'contents' | 'one' | LoadAt;
 type CaseAt = RoomAt | ThisCaseAt;
 type CaseRoute = Extract<Route, { readonly at: CaseAt }>;
@@ -153,6 +154,7 @@ function caseScreen(route: CaseRoute | InstallRoute, bench: Bench) {
     case 'loads':
     case 'lift':
     case 'solid':
+    case 'things':
       return loadScreen(route, bench);
     default:
       return route.at === 'room' || route.at === 'level' || route.at === 'scribe'
@@ -192,7 +194,9 @@ function roomScreen(route: RoomRoute, bench: Bench) {
 }
 
 /** What of a case is heavy, lifted, or moves with the year. */
-function loadScreen({ at, id }: Extract<Route, { readonly at: LoadAt }>, bench: Bench) {
+function loadScreen(route: Extract<Route, { readonly at: LoadAt }>, bench: Bench) {
+  if (route.at === 'things') return <ThingsScreen bench={bench} />;
+  const { at, id } = route;
   if (at === 'lift') return <LiftScreen key={id} bench={bench} id={id} />;
   if (at === 'solid') return <SolidScreen key={id} bench={bench} id={id} />;
   return <LoadsScreen key={id} bench={bench} id={id} />;

@@ -16,6 +16,7 @@ export type Route =
   | { readonly at: 'shims' }
   | { readonly at: 'sheets' }
   | { readonly at: 'buy' }
+  | { readonly at: 'things' }
   | { readonly at: 'labels' }
   | { readonly at: 'lookback' }
   | { readonly at: 'pieces'; readonly id: string }
@@ -66,6 +67,7 @@ const plain = [
   'shims',
   'sheets',
   'buy',
+  'things',
   'labels',
   'lookback',
 ] as const;

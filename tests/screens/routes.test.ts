@@ -12,6 +12,7 @@ describe('routes', () => {
     '#/stock/s1',
     '#/stock/s1/case',
     '#/import',
+    '#/things',
     '#/bank/b1',
     '#/bank/b1/wood',
   ])('%s reads and writes back', (hash) => expect(writeRoute(readRoute(hash))).toBe(hash));
