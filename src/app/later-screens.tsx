@@ -167,7 +167,7 @@ function caseScreen(route: CaseRoute | InstallRoute, bench: Bench) {
 function installScreen(route: InstallRoute, bench: Bench) {
   switch (route.at) {
     case 'screws':
-      return <ScrewsScreen key={route.id} bench={bench} id={route.id} />;
+      return <ScrewsScreen key={route.id} bench={bench} id={route.id} step={route.step} />;
     case 'finish':
       return <FinishScreen key={route.id} bench={bench} id={route.id} />;
     case 'labels':
@@ -183,11 +183,11 @@ function installScreen(route: InstallRoute, bench: Bench) {
 function roomScreen(route: RoomRoute, bench: Bench) {
   switch (route.at) {
     case 'room':
-      return <RoomScreen bench={bench} page={route.page} />;
+      return <RoomScreen bench={bench} page={route.page} step={route.step} />;
     case 'level':
       return <LevelScreen key={route.id} bench={bench} id={route.id} foot={route.foot} />;
     case 'scribe':
-      return <ScribeScreen key={route.id} bench={bench} id={route.id} />;
+      return <ScribeScreen key={route.id} bench={bench} id={route.id} step={route.step} />;
     default:
       return assertNever(route);
   }
