@@ -6,7 +6,7 @@ import { opId } from '../../trade/setups/operation';
 import type { FigureStep } from '../shared/figure-by-figure';
 import * as words from './words';
 
-/** Edge by edge: the compass first, then what comes off at each place, from the floor up; none of an edge that fails. */
+/** Edge by edge: compass, then what comes off at each place, from the floor up; none of an edge that fails. */
 export const scribeSteps = (job: Job, id: string): readonly FigureStep[] =>
   scribeSides(job, id).flatMap((side) => edgeSteps(job, id, side));
 
