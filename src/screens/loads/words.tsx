@@ -15,6 +15,11 @@ import { stuffs } from '../shared/stuff-words';
 
 export const title = 'Loads';
 export const toCase = 'Case';
+export const toJob = 'Job';
+export const noJob = 'No job is open.';
+export const thingsTitle = 'Things to go in';
+export const thingsFirst =
+  'What is to go in, before anything is drawn: fronts, shelves and trays follow it. A lot without a place is not placed yet.';
 export const noCase = 'This case is not in the job.';
 export const notWorked = 'The case does not work out yet: its page says what is missing.';
 export const toLifting = 'Weight and lifting';

@@ -17,22 +17,38 @@ import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { Caution } from '../shared/caution';
+import { FigureByFigure } from '../shared/figure-by-figure';
+import { oneByOne } from '../shared/figure-by-figure-words';
 import { GonePage } from '../shared/gone-page';
 import { fillerWarning } from '../shared/in-room-words';
 import { Acts, Sentence } from '../shared/sentence';
 import { UndoButton } from '../shared/undo-button';
 import { useTried } from '../shared/use-tried';
 import { gapAsks, hangAsk } from './asks';
+import { scribeSteps } from './steps';
 import * as words from './words';
 import { wrongsOf } from './wrongs';
 
 type ScribeProps = { readonly bench: Bench; readonly id: string };
+type ScreenProps = ScribeProps & { readonly step?: string | undefined };
 
 /** Both edges of a case scribed to their walls, and the strips that fill what is left. */
-export function ScribeScreen({ bench, id }: ScribeProps) {
+export function ScribeScreen({ bench, id, step }: ScreenProps) {
   const job = bench.job.value;
   const c = job?.cases.find((each) => each.id === id);
   const toRoom = () => bench.go({ at: 'room' });
+  if (job && c && step !== undefined)
+    return (
+      <FigureByFigure
+        {...{ bench, step }}
+        heading={words.heading(c.name || words.aCase)}
+        steps={scribeSteps(job, id)}
+        caution="marks"
+        does={words.does}
+        leave={() => bench.go({ at: 'scribe', id })}
+        goTo={(to) => bench.go({ at: 'scribe', id, step: to }, true)}
+      />
+    );
   if (job && c) return <Scribed {...{ bench, id, job, toRoom }} name={c.name || words.aCase} />;
   return (
     <GonePage
@@ -68,6 +84,11 @@ function Scribed({ bench, id, job, name, toRoom }: ScribedProps) {
         {sides.map((side) => (
           <Side key={side.side} {...{ id, job, side, open, act, onOpen }} newId={bench.newId} />
         ))}
+        {scribeSteps(job, id).length > 0 && (
+          <p class="pad-x chips">
+            <Chip label={oneByOne} onTap={() => bench.go({ at: 'scribe', id, step: 'next' })} />
+          </p>
+        )}
         <Fillers {...{ room, rooms, sides }} tape={job.tape} />
       </main>
       <AskDock
