@@ -94,7 +94,7 @@ for (const width of widths)
     await page.getByRole('textbox').fill(word);
     await expectNarrow(page, 'naming');
     await page.getByRole('button', { name: 'Done' }).click();
-    await expect(page.getByRole('heading', { name: word })).toBeVisible();
+    await expect(page.getByRole('heading', { name: word, level: 1 })).toBeVisible();
     await expectNarrow(page, 'named');
   });
 
