@@ -73,3 +73,19 @@ test('the way in, the wall and the scribe follow what is keyed', async ({ page }
   await expect(page.locator('main')).toContainText('It takes 1/4 of overhang, 1/16 more than there is');
   await expect(blankOf(page, 'How far the left edge hangs over')).toContainText('as drawn');
 });
+
+test('of a new job the room and the things to go in come before any case', async ({ page }) => {
+  await page.goto('./#/jobs');
+  await page.getByRole('button', { name: 'New job' }).click();
+  await page.getByRole('dialog').getByRole('textbox').fill('Shells');
+  await page.getByRole('dialog').getByRole('textbox').press('Enter');
+  await expect(page.getByRole('heading', { name: 'Shells' })).toBeVisible();
+  await expect(page.locator('a[href="#/room"]')).toContainText('Nothing is read yet');
+  await page.locator('a[href="#/things"]').click();
+  await expect(page.locator('main')).toContainText('What failed last time');
+  await page.getByRole('button', { name: 'A thing' }).click();
+  await typeInto(page, 'Thing: how tall', '4');
+  await expect(page.locator('.thing')).toContainText('nowhere yet');
+  await page.goto('./#/');
+  await expect(page.locator('a[href="#/things"]')).toContainText('1 thing, 1 not placed yet');
+});

@@ -40,6 +40,7 @@ export const screens: readonly { readonly name: string; readonly hash: string; r
   { name: 'screws', hash: '#/screws/case', ready: '.fillin' },
   { name: 'finish', hash: '#/finish/case', ready: '.fillin' },
   { name: 'labels', hash: '#/labels', ready: '.nextset' },
+  { name: 'things', hash: '#/things', ready: '.sec' },
   { name: 'lookback', hash: '#/lookback', ready: '.sec' },
   { name: 'unmeasured', hash: '#/stock/sheetb', ready: '.nextset' },
   { name: 'change-derived', hash: '#/change/case~left', ready: '.fillin' },

@@ -27,6 +27,7 @@ import { LevelScreen } from '../screens/level/level';
 import { LiftScreen } from '../screens/loads/lift';
 import { LoadsScreen } from '../screens/loads/loads';
 import { SolidScreen } from '../screens/loads/solid';
+import { ThingsScreen } from '../screens/loads/things';
 import { GrooveScreen, MachineScreen } from '../screens/machine/machine';
 import { BoardsScreen } from '../screens/marks/boards-screen';
 import { ChangeScreen } from '../screens/marks/change';
@@ -95,7 +96,7 @@ type InstallRoute = Extract<Route, { readonly at: InstallAt }>;
 
 type RoomAt = 'room' | 'level' | 'scribe';
 type RoomRoute = Extract<Route, { readonly at: RoomAt }>;
-type LoadAt = 'loads' | 'lift' | 'solid';
+type LoadAt = 'loads' | 'lift' | 'solid' | 'things';
 type ThisCaseAt = 'case' | 'built' | 'fronts' | 'bank' | 'opening' | 'boxes' | 'contents' | 'one' | LoadAt;
 type CaseAt = RoomAt | ThisCaseAt;
 type CaseRoute = Extract<Route, { readonly at: CaseAt }>;
@@ -156,6 +157,7 @@ function caseScreen(route: CaseRoute | InstallRoute, bench: Bench) {
     case 'loads':
     case 'lift':
     case 'solid':
+    case 'things':
       return loadScreen(route, bench);
     default:
       return route.at === 'room' || route.at === 'level' || route.at === 'scribe'
@@ -168,7 +170,7 @@ function caseScreen(route: CaseRoute | InstallRoute, bench: Bench) {
 function installScreen(route: InstallRoute, bench: Bench) {
   switch (route.at) {
     case 'screws':
-      return <ScrewsScreen key={route.id} bench={bench} id={route.id} />;
+      return <ScrewsScreen key={route.id} bench={bench} id={route.id} step={route.step} />;
     case 'finish':
       return <FinishScreen key={route.id} bench={bench} id={route.id} />;
     case 'labels':
@@ -184,18 +186,20 @@ function installScreen(route: InstallRoute, bench: Bench) {
 function roomScreen(route: RoomRoute, bench: Bench) {
   switch (route.at) {
     case 'room':
-      return <RoomScreen bench={bench} page={route.page} />;
+      return <RoomScreen bench={bench} page={route.page} step={route.step} />;
     case 'level':
       return <LevelScreen key={route.id} bench={bench} id={route.id} foot={route.foot} />;
     case 'scribe':
-      return <ScribeScreen key={route.id} bench={bench} id={route.id} />;
+      return <ScribeScreen key={route.id} bench={bench} id={route.id} step={route.step} />;
     default:
       return assertNever(route);
   }
 }
 
 /** What of a case is heavy, lifted, or moves with the year. */
-function loadScreen({ at, id }: Extract<Route, { readonly at: LoadAt }>, bench: Bench) {
+function loadScreen(route: Extract<Route, { readonly at: LoadAt }>, bench: Bench) {
+  if (route.at === 'things') return <ThingsScreen bench={bench} />;
+  const { at, id } = route;
   if (at === 'lift') return <LiftScreen key={id} bench={bench} id={id} />;
   if (at === 'solid') return <SolidScreen key={id} bench={bench} id={id} />;
   return <LoadsScreen key={id} bench={bench} id={id} />;

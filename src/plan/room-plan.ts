@@ -62,16 +62,19 @@ function asksOf(room: Room): readonly RoomAsk[] {
   const read = [...spotsAcross.map(({ wide }) => wide), ...spotsUpright.map(({ high }) => high)];
   return [
     ...(offsets && !room.apart ? (['apart'] as const) : []),
-    ...(room.inside && !room.body && read.some((x) => x) ? (['body'] as const) : []),
+    ...(bodyUnsaid(room) && read.some((x) => x) ? (['body'] as const) : []),
     ...(spotsAcross.some(({ at }) => !at) ? (['at-across'] as const) : []),
     ...(spotsUpright.some(({ at }) => !at) ? (['at-upright'] as const) : []),
   ];
 }
 
+/** Without the body of the tape nothing read straight is what it says; what was read from the lines stands. */
+const bodyUnsaid = (room: Room): boolean => room.inside === true && !room.body;
+
 type Acrosswise = Pick<RoomPlan, 'widths' | 'plumb' | 'wide'>;
 
 function acrossOf(room: Room, tape: TapeUse): Acrosswise {
-  const wides = readAt(room.spotsAcross, ({ wide }) => wide);
+  const wides = bodyUnsaid(room) ? [] : readAt(room.spotsAcross, ({ wide }) => wide);
   const widths = wides.length > 0 ? rowOf(wides, tape) : undefined;
   const left = readAt(room.spotsAcross, (spot) => spot.left);
   const right = readAt(room.spotsAcross, (spot) => spot.right);
@@ -91,8 +94,9 @@ function acrossOf(room: Room, tape: TapeUse): Acrosswise {
 type Upwards = Pick<RoomPlan, 'heights' | 'level' | 'high'>;
 
 function upwardsOf(job: Job, tape: TapeUse): Upwards {
-  const { spotsUpright } = roomIn(job);
-  const highs = readAt(spotsUpright, ({ high }) => high);
+  const room = roomIn(job);
+  const { spotsUpright } = room;
+  const highs = bodyUnsaid(room) ? [] : readAt(spotsUpright, ({ high }) => high);
   const heights = highs.length > 0 ? rowOf(highs, tape) : undefined;
   const drops = readAt(spotsUpright, ({ drop }) => drop);
   const rises = readAt(spotsUpright, ({ rise }) => rise);
@@ -134,18 +138,15 @@ export function roomPlanOf(job: Job): RoomPlan {
   const [across, upwards] = [acrossOf(room, tape), upwardsOf(job, tape)];
   const { wide } = across;
   const { high } = upwards;
-  // without the body of the tape no reading inside is what it says
-  const asks = asksOf(room);
-  const trusted = !asks.includes('body');
   return {
     usual,
     allow,
     gap,
-    asks,
+    asks: asksOf(room),
     ...across,
     ...upwards,
-    ...(wide && trusted ? { widest: greatestWidth(wide.value, allow, grain) } : {}),
-    ...(high && trusted ? { highest: greatestHeight(high.value, { gap }, grain) } : {}),
+    ...(wide ? { widest: greatestWidth(wide.value, allow, grain) } : {}),
+    ...(high ? { highest: greatestHeight(high.value, { gap }, grain) } : {}),
     corners: cornersOf(room),
   };
 }

@@ -16,6 +16,7 @@ export type Route =
   | { readonly at: 'shims' }
   | { readonly at: 'sheets' }
   | { readonly at: 'buy' }
+  | { readonly at: 'things' }
   | { readonly at: 'labels' }
   | { readonly at: 'lookback' }
   | { readonly at: 'pieces'; readonly id: string }
@@ -24,7 +25,7 @@ export type Route =
   | { readonly at: 'stock'; readonly id: string; readonly of?: string }
   | { readonly at: 'case'; readonly id: string }
   | { readonly at: 'built'; readonly id: string }
-  | { readonly at: 'screws'; readonly id: string }
+  | { readonly at: 'screws'; readonly id: string; readonly step?: string }
   | { readonly at: 'finish'; readonly id: string }
   | { readonly at: 'part'; readonly id: string }
   | { readonly at: 'setup'; readonly id: string }
@@ -38,10 +39,10 @@ export type Route =
   | { readonly at: 'lift'; readonly id: string }
   | { readonly at: 'solid'; readonly id: string }
   | { readonly at: 'one'; readonly id: string; readonly what: string; readonly step?: string }
-  | { readonly at: 'room'; readonly page?: string }
-  /** `foot`: one number at a time. */
+  /** `step`, `foot`: one number at a time. */
+  | { readonly at: 'room'; readonly page?: string; readonly step?: string }
   | { readonly at: 'level'; readonly id: string; readonly foot?: string }
-  | { readonly at: 'scribe'; readonly id: string }
+  | { readonly at: 'scribe'; readonly id: string; readonly step?: string }
   | { readonly at: 'boards' }
   | { readonly at: 'marks'; readonly board: string }
   | { readonly at: 'stops'; readonly board: string }
@@ -66,6 +67,7 @@ const plain = [
   'shims',
   'sheets',
   'buy',
+  'things',
   'labels',
   'lookback',
 ] as const;
@@ -103,7 +105,9 @@ export function readRoute(hash: string): Route {
     .map(decode);
   if (has(plain, at)) return { at };
   if (has(ofBoard, at) && id) return { at, board: id };
+  if (at === 'room' && id && rest) return { at, page: id, step: rest };
   if (at === 'room') return id ? { at, page: id } : { at };
+  if ((at === 'scribe' || at === 'screws') && id && rest) return { at, id, step: rest };
   if (at === 'level' && id && rest) return { at, id, foot: rest };
   if (at === 'bank' && id && rest) return { at, id, page: rest };
   if (at === 'stock' && id && rest) return { at, id, of: rest };

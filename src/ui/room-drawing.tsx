@@ -28,7 +28,7 @@ export function RoomDrawing({ wide, high, left, right, stands, label, across, up
   const most = Math.max(0, ...[...left, ...right].map(({ out }) => Math.abs(out))) * outOfScale;
   const scale = Math.min((box.width - box.side) / (wide + 2 * most), (box.height - box.foot) / high);
   const [w, h] = [wide * scale, high * scale];
-  const x0 = (box.width - box.side - w) / 2 + 4;
+  const x0 = (box.width - box.side - w) / 2;
   const wall = (points: readonly WallPoint[], at: number): string =>
     points
       .map(({ up: y, out }, k) => `${k === 0 ? 'M' : 'L'}${at + out * outOfScale * scale} ${h - y * scale}`)
@@ -58,7 +58,7 @@ export function RoomDrawing({ wide, high, left, right, stands, label, across, up
       </text>
       <text
         class="dim"
-        transform={`translate(${x0 + w + most * scale + 24} ${h / 2}) rotate(-90)`}
+        transform={`translate(${x0 + w + most * scale + 38} ${h / 2}) rotate(-90)`}
         text-anchor="middle"
       >
         {up}

@@ -78,6 +78,10 @@ describe('the greatest case', () => {
   test('with the body lit and not said no width counts', () => {
     const found = planOf([...editAcross('a', { at: l('0'), wide: l('44') }), ...editRoom({ inside: true })]);
     expect([found.asks, found.widest]).toEqual([['body'], undefined]);
+    // nor is it said what the least is; the plumb lines need no body
+    expect(found.widths).toBeUndefined();
+    const lines = planOf([...walls, ...editAcross('w0', { wide: l('44') }), ...editRoom({ inside: true })]);
+    expect(spelled([lines.asks, lines.wide?.value])).toEqual([['body'], '47']);
   });
 
   test('a spot read at one line only, and one without its height, are asked for', () => {

@@ -12,8 +12,13 @@ describe('routes', () => {
     '#/stock/s1',
     '#/stock/s1/case',
     '#/import',
+    '#/things',
     '#/bank/b1',
     '#/bank/b1/wood',
+    '#/room/wall',
+    '#/room/wall/fix1',
+    '#/scribe/c1/left~off1',
+    '#/screws/c1/anchors~long',
   ])('%s reads and writes back', (hash) => expect(writeRoute(readRoute(hash))).toBe(hash));
 
   test.each(['', '#', '#/nowhere', '#/marks', '#/saw/', '#/%E0%A4%A', '#/__proto__'])(

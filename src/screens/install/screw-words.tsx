@@ -157,3 +157,16 @@ export const many = (count: number | undefined): string =>
   count
     ? `${counted(count, 'screw goes', 'screws go')} on the list To buy.`
     : 'Not on the list To buy until their count is said.';
+
+// One figure at a time.
+
+export const heading = (name: string): string => `Screws of ${name}`;
+export const oneLong = 'the screw';
+export const oneLongSays = 'Lay it beside the tape: from the seat of its head to its tip.';
+export const oneClear = 'drill what it goes through';
+export const oneClearSays = 'The shank slides through, so that the screw draws the two together.';
+export const onePilot = 'drill what it bites';
+export const onePilotSays = 'No deeper than the tip goes: tape round the bit.';
+export const oneMark = (no: number, of: number): string => `mark ${no} of ${of}`;
+export const oneMarkSays = 'From one end of the run. Every mark from that same end.';
+export const does = 'It is so';

@@ -9,6 +9,8 @@ import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { Caution } from '../shared/caution';
+import { FigureByFigure } from '../shared/figure-by-figure';
+import { oneByOne } from '../shared/figure-by-figure-words';
 import { GonePage } from '../shared/gone-page';
 import { Acts, Sentence } from '../shared/sentence';
 import { listsOf } from '../shared/shop-lists';
@@ -16,16 +18,20 @@ import { UndoButton } from '../shared/undo-button';
 import { Anchor } from './anchor';
 import { Found } from './found';
 import { screwAsks } from './screw-asks';
+import { screwSteps } from './screw-steps';
 import * as words from './screw-words';
 
+type ScreenProps = { readonly bench: Bench; readonly id: string; readonly step?: string | undefined };
+
 /** How a case is fixed: its anchor card, and each place screws go with the screw that bites enough there. */
-export function ScrewsScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
+export function ScrewsScreen({ bench, id, step }: ScreenProps) {
   const [open, setOpen] = useState<Ask>();
   const plan = bench.plan.value;
   const found = plan?.job.cases.find((c) => c.id === id);
   const leave = { label: words.toCase, onTap: () => bench.go({ at: 'case', id }) };
   if (!plan || !found)
     return <GonePage title={words.title} says={words.notInJob} leave={{ ...leave, word: true }} />;
+  if (step !== undefined) return <OneByOne {...{ bench, plan, id, step }} name={found.name} />;
   const screws = screwsOf(plan.job, id);
   return (
     <>
@@ -41,11 +47,35 @@ export function ScrewsScreen({ bench, id }: { readonly bench: Bench; readonly id
           <One key={own.id} {...{ bench, plan, screws: own, open }} onOpen={setOpen} />
         ))}
         <Add bench={bench} of={id} />
+        <p class="pad-x chips">
+          <Chip label={oneByOne} onTap={() => bench.go({ at: 'screws', id, step: 'next' })} />
+        </p>
       </main>
       <AskDock ask={open} tape={plan.job.tape} act={bench.act} onClose={() => setOpen(undefined)} />
     </>
   );
 }
+
+type OneByOneProps = {
+  readonly bench: Bench;
+  readonly plan: Plan;
+  readonly id: string;
+  readonly name: string;
+  readonly step: string;
+};
+
+/** The screws of a case, their drills and their marks, one figure at a time. */
+const OneByOne = ({ bench, plan, id, name, step }: OneByOneProps) => (
+  <FigureByFigure
+    {...{ bench, step }}
+    heading={words.heading(name)}
+    steps={screwSteps(plan, id, listsOf(bench.settings.value).screws)}
+    caution="anchor"
+    does={words.does}
+    leave={() => bench.go({ at: 'screws', id })}
+    goTo={(to) => bench.go({ at: 'screws', id, step: to }, true)}
+  />
+);
 
 type AddProps = { readonly bench: Pick<Bench, 'act' | 'newId'>; readonly of: string };
 

@@ -8,10 +8,14 @@ import * as words from './case-lines-words';
 
 type LineProps = { readonly job: Job; readonly plan: Plan | undefined };
 
-/** Where the cases of the job go, and what goes into them: the room in one row, the load of each case in its own. */
+/**
+ * Where the cases of the job go, and what goes into them, before there is one too: the room and the things in a row
+ * each, the load of each case in its own.
+ */
 export const CaseLines = ({ job, plan }: LineProps) => (
   <>
     <RoomLine job={job} plan={plan} />
+    <Line to="#/things" label={words.things} says={words.thingsTold(job)} wrong={false} />
     {plan &&
       job.cases.map(({ id, name }) => {
         const load = loadOfCase(plan, id);

@@ -41,7 +41,7 @@ export function JobScreen({ bench, job, later }: JobProps) {
         <StockList bench={bench} job={job} />
         <CaseList bench={bench} job={job} />
         {later && <later.PutUp bench={bench} job={job} />}
-        {job.cases.length > 0 && later && <later.CaseLines job={job} plan={bench.plan.value} />}
+        {later && <later.CaseLines job={job} plan={bench.plan.value} />}
         <ByHand bench={bench} job={job} />
         <Adds bench={bench} job={job} onOpen={setOpen} />
         <Kept bench={bench} job={job} later={later} />

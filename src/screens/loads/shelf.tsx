@@ -68,7 +68,10 @@ function Stiff({ job, span, open, onOpen }: ShelfProps) {
   return span.stiffSaid ? (
     <p class="fillin thing">{words.reckonedWith(blank)}</p>
   ) : (
-    <p class="fillin thing">{words.stiffAsked(blank, stiff)}</p>
+    <>
+      {blank && <p class="fillin thing">{words.stiffAsked(blank)}</p>}
+      <p class="lit">{words.untilThen(stiff)}</p>
+    </>
   );
 }
 

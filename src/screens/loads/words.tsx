@@ -15,6 +15,11 @@ import { stuffs } from '../shared/stuff-words';
 
 export const title = 'Loads';
 export const toCase = 'Case';
+export const toJob = 'Job';
+export const noJob = 'No job is open.';
+export const thingsTitle = 'Things to go in';
+export const thingsFirst =
+  'What is to go in, before anything is drawn: fronts, shelves and trays follow it. A lot without a place is not placed yet.';
 export const noCase = 'This case is not in the job.';
 export const notWorked = 'The case does not work out yet: its page says what is missing.';
 export const toLifting = 'Weight and lifting';
@@ -58,12 +63,13 @@ export const reckonedWith = (stiff: Blank) => (
   </>
 );
 /** Not entered: it is asked for, and what is reckoned with until then is said. */
-export const stiffAsked = (ask: Blank, least: Ratio) => (
+export const stiffAsked = (ask: Blank) => (
   <>
-    Enter how stiff its stock is: {ask} {measureUnit('stiff')}. Until then every figure here goes by{' '}
-    {inUnit('stiff', least.div(1_000_000n) as Ratio)}, the least of its kind.
+    Enter how stiff its stock is: {ask} {measureUnit('stiff')}.
   </>
 );
+export const untilThen = (least: Ratio): string =>
+  `Until then every figure here goes by ${inUnit('stiff', least.div(1_000_000n) as Ratio)}, the least of its kind.`;
 
 export const stripTitle = (name: string): string => `${name}: strip on its front edge`;
 export const tallTitle = (name: string): string => `${name}: how tall the strip is`;

@@ -22,7 +22,12 @@ function ofCase(job: Job, id: string, what: Operation['what']): readonly Page[] 
     case 'level':
       return [{ label: words.level, to: { at: 'level', id } }, ...scribed(job, id)];
     case 'anchor':
-      return [{ label: words.screws, to: { at: 'screws', id } }, ...scribed(job, id)];
+      return [
+        { label: words.screws, to: { at: 'screws', id } },
+        { label: words.wallMarks, to: { at: 'room', page: 'wall', step: 'next' } },
+        { label: words.screwFigures, to: { at: 'screws', id, step: 'next' } },
+        ...scribed(job, id),
+      ];
     case 'check-again':
       return [
         { label: words.level, to: { at: 'level', id } },

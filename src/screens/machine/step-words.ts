@@ -8,3 +8,5 @@ export const lift = 'Weight and lifting';
 export const wayIn = 'The way in';
 export const level = 'Level and feet';
 export const scribe = 'Scribe';
+export const wallMarks = 'Marks on the wall, one by one';
+export const screwFigures = 'Screws and drills, one by one';

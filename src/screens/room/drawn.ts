@@ -1,5 +1,5 @@
 import type { Job } from '../../job/job';
-import { forDrawing, type Length } from '../../length/length';
+import { forDrawing, isPositive, isZero, type Length, subtract } from '../../length/length';
 import { writeLength } from '../../length/write';
 import type { CaseInRoom } from '../../plan/case-in-room';
 import type { RoomPlan } from '../../plan/room-plan';
@@ -42,5 +42,29 @@ export function drawnRoom(job: Job, room: RoomPlan, found: CaseInRoom | undefine
     stands: size && { from, wide: forDrawing(size.width), high: forDrawing(size.height) },
     across: written(wide.value),
     up: written(high.value),
+  };
+}
+
+const outOfPlumb = ({ value }: AtSpot): boolean => !isZero(value);
+
+/** Whether a wall is drawn out of plumb, and so more than to scale. */
+export const leans = ({ plumb }: RoomPlan): boolean =>
+  plumb?.ok === true && [...plumb.value.lines.left, ...plumb.value.lines.right].some(outOfPlumb);
+
+/** The room from above with a case in it, once its width is read. */
+export function drawnPlan(job: Job, { wide, allow }: RoomPlan, { outside, corners, byEdge }: CaseInRoom) {
+  if (!wide) return undefined;
+  const { width, depth } = outside.stands;
+  const over = (side: 'left' | 'right'): number | undefined => {
+    const corner = corners.find((each) => each.side === side);
+    return corner && forDrawing(corner.over);
+  };
+  const gaps = { left: allow.left, right: subtract(subtract(wide.value, allow.left), width) };
+  return {
+    wide: forDrawing(wide.value),
+    comesIn: { left: over('left'), right: over('right') },
+    stands: { from: forDrawing(allow.left), wide: forDrawing(width), deep: forDrawing(depth) },
+    strips: (['left', 'right'] as const).filter((side) => !byEdge.includes(side) && isPositive(gaps[side])),
+    deep: writeLength(depth, job.tape),
   };
 }

@@ -13,7 +13,7 @@ import { UndoButton } from '../shared/undo-button';
 import { useTried } from '../shared/use-tried';
 import { SizePage } from './size-page';
 import type { Slip } from './spots';
-import { WallPage } from './wall-page';
+import { MarkByMark, WallPage } from './wall-page';
 import { WayPage } from './way-page';
 import * as words from './words';
 import { wrongsOf } from './wrongs';
@@ -22,11 +22,16 @@ import './room.css';
 const order = ['size', 'way', 'wall'] as const satisfies readonly words.Page[];
 const pageNamed = (name: string | undefined): words.Page => order.find((page) => page === name) ?? 'size';
 
-type RoomProps = { readonly bench: Bench; readonly page?: string | undefined };
+type RoomProps = {
+  readonly bench: Bench;
+  readonly page?: string | undefined;
+  readonly step?: string | undefined;
+};
 
 /** The room as measured, on three pages: its size and what goes in, the way in, the wall. */
-export function RoomScreen({ bench, page: named }: RoomProps) {
+export function RoomScreen({ bench, page: named, step }: RoomProps) {
   const kept = bench.job.value;
+  if (kept && named === 'wall' && step !== undefined) return <MarkByMark {...{ bench, step }} job={kept} />;
   if (kept) return <RoomInHand bench={bench} kept={kept} page={pageNamed(named)} />;
   return (
     <GonePage

@@ -18,7 +18,7 @@ export const spotUpright = ({ at, plane }: Spot): string => `${w(at)} from the l
 
 export const askText: Record<RoomAsk, string> = {
   apart: 'Say how far apart the plumb lines hang: until then only the least width counts.',
-  body: 'Say how long the body of the tape is: until then no width or height counts.',
+  body: 'Say how long the body of the tape is: until then no width or height read straight across or up counts.',
   'at-across': 'A place without its height over the floor does not count yet.',
   'at-upright': 'A place without its distance from the left wall does not count yet.',
 };

@@ -7,13 +7,14 @@ import type { RoomPlan } from '../../plan/room-plan';
 import { cornerMisread } from '../../trade/room/corner';
 import { Button } from '../../ui/button';
 import { Mixed } from '../../ui/mixed';
+import { PlanDrawing } from '../../ui/plan-drawing';
 import { RoomDrawing } from '../../ui/room-drawing';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { InRoom } from '../shared/in-room';
 import { Sentence } from '../shared/sentence';
 import { cornerAsks, freeAsks, roomLength } from './asks';
-import { drawnRoom } from './drawn';
+import { drawnPlan, drawnRoom, leans } from './drawn';
 import * as said from './said';
 import { AcrossSpots, Head, Note, type Slip, UprightSpots, Wrong } from './spots';
 import * as words from './words';
@@ -28,14 +29,19 @@ type PageProps = {
 
 /** How wide and how high it is, and what goes in. */
 export function SizePage({ bench, job, slip, cases }: PageProps) {
-  const drawn = drawnRoom(job, slip.found, cases[0]);
+  const [first] = cases;
+  const drawn = drawnRoom(job, slip.found, first);
+  const plan = first && drawnPlan(job, slip.found, first);
   return (
     <>
       <Greatest found={slip.found} job={job} />
       {drawn && <RoomDrawing {...drawn} label={words.drawn} />}
+      {drawn && leans(slip.found) && <Note says={words.drawnTenfold} />}
       {cases.map((found) => (
         <OneCase key={found.id} {...{ bench, job, found }} />
       ))}
+      {plan && <PlanDrawing {...plan} label={words.drawnAbove} />}
+      {plan && <Note says={words.planTold(first.corners.length > 0)} />}
       <TapeUsed {...slip} />
       <AcrossSpots {...slip} />
       <UprightSpots {...slip} />

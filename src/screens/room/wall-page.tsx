@@ -10,10 +10,13 @@ import { WallDrawing } from '../../ui/wall-drawing';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { Caution } from '../shared/caution';
+import { FigureByFigure } from '../shared/figure-by-figure';
+import { oneByOne } from '../shared/figure-by-figure-words';
 import { MarkAndRest } from '../shared/mark-and-rest';
 import { lengthRefused } from '../shared/refused-words';
 import { Acts, Sentence } from '../shared/sentence';
 import { Head, Note, type Slip, Wrong } from './spots';
+import { wallSteps } from './wall-steps';
 import * as words from './wall-words';
 import './room.css';
 
@@ -63,6 +66,11 @@ export function WallPage({ bench, job, slip }: WallProps) {
       <p class="pad-x empty-line">{words.start}</p>
       <Caution bench={bench} code="anchor" />
       <Fixings wall={wall} job={job} />
+      {wall.found?.ok && (
+        <p class="pad-x chips">
+          <Chip label={oneByOne} onTap={() => bench.go({ at: 'room', page: 'wall', step: 'next' })} />
+        </p>
+      )}
       <Sentence label={words.titles.found}>{words.studLine(blanks)}</Sentence>
       <Sentence label={words.titles.cleatFrom}>
         {words.cleatLine(blanks)}
@@ -74,6 +82,21 @@ export function WallPage({ bench, job, slip }: WallProps) {
     </>
   );
 }
+
+type MarkProps = { readonly bench: Bench; readonly job: Job; readonly step: string };
+
+/** The marks on the wall, one at a time. */
+export const MarkByMark = ({ bench, job, step }: MarkProps) => (
+  <FigureByFigure
+    {...{ bench, step }}
+    heading={words.marking}
+    steps={wallSteps(job)}
+    caution="anchor"
+    does={words.marked}
+    leave={() => bench.go({ at: 'room', page: 'wall' })}
+    goTo={(to) => bench.go({ at: 'room', page: 'wall', step: to }, true)}
+  />
+);
 
 /** What the screws go through, case by case: it is said on the anchor card, with the screws themselves. */
 function Held({ bench }: Pick<WallProps, 'bench'>) {

@@ -114,3 +114,11 @@ export function refusedText(refused: Refused): string {
   }
 }
 export const drawn = 'The wall with its studs, the cleat and where nothing may be fastened, to scale';
+
+// One mark at a time.
+
+export const marking = 'Marking the wall';
+export const markEnd = (which: 'begins' | 'ends'): string => `The cleat ${which}`;
+export const markScrew = (no: number, of: number): string => `Screw ${no} of ${of}: middle of the stud`;
+export const fromLeft = 'From the left end of the wall, along the level line. Every mark from that one end.';
+export const marked = 'It is marked';

@@ -1,5 +1,7 @@
 import type { ComponentChildren as Blank } from 'preact';
-import type { Length } from '../../length/length';
+import { absolute, isNegative, isZero, type Length } from '../../length/length';
+import { grainOf, markAt } from '../../length/tape';
+import { tapeInHand } from '../../ui/unit-in-hand';
 import { exactly as w } from '../shared/exact-words';
 
 export const title = 'Room';
@@ -117,21 +119,30 @@ type CornerBlanks = Readonly<Record<'back' | 'side' | 'across', Blank>>;
 
 export const cornerLine = ({ back: along, side, across }: CornerBlanks) => (
   <>
-    {along} along the back wall, {side} along the side wall, {across} across. Square is 4, 3 and 5 of
-    anything.
+    {along} along the back wall, {side} along the side wall, {across} across. It is square where they are as
+    4, 3 and 5, as 40, 30 and 50 are.
   </>
 );
 
+/** As a hand reads it off the tape: its nearest mark, and strong or scant where it is not on it. @example '1/8 strong' */
+export function onTape(x: Length): string {
+  const tape = tapeInHand.value;
+  const mark = markAt(absolute(x), tape);
+  if (isZero(mark.value)) return isZero(mark.rest) ? w(mark.value) : `less than ${w(grainOf(tape))}`;
+  const beside = isZero(mark.rest) ? '' : isNegative(mark.rest) ? ' scant' : ' strong';
+  return `${w(mark.value)}${beside}`;
+}
+
 export const cornerTold = (inAt: Length, side: Length): string => {
-  if (inAt.n === 0n) return 'The corner is square.';
-  return inAt.s > 0n
-    ? `The corner closes: over ${w(side)} the side wall comes in by ${w(inAt)}.`
-    : `The corner opens: over ${w(side)} the side wall goes away by ${w(inAt.neg() as Length)}.`;
+  if (isZero(inAt)) return 'The corner is square.';
+  return isNegative(inAt)
+    ? `The corner opens: over ${w(side)} the side wall goes away by ${onTape(inAt)}.`
+    : `The corner closes: over ${w(side)} the side wall comes in by ${onTape(inAt)}.`;
 };
 export const overDepth = (over: Length, depth: Length, name: string): string =>
-  `Over the ${w(depth)} of ${name} that is ${w(over.abs() as Length)}.`;
+  `Over the ${w(depth)} of ${name} that is ${onTape(over)}.`;
 export const misread = (grain: Length, by: Length): string =>
-  `${w(grain)} misread across moves it by ${w(by)}.`;
+  `${w(grain)} misread across moves it by ${onTape(by)}.`;
 
 // The cases of the job, and where it goes on.
 
@@ -139,3 +150,8 @@ export const aCase = 'Case';
 export const toLevel = 'Level and feet';
 export const toScribe = 'Scribe';
 export const drawn = 'The room from the front, to scale; how far its walls are out of plumb is drawn tenfold';
+export const drawnTenfold = 'From the front: how far the walls are out of plumb is drawn tenfold.';
+export const drawnAbove =
+  'The room from above, the case and its strips to scale; how far a corner is out of square is drawn tenfold';
+export const planTold = (corner: boolean): string =>
+  `From above, the back wall at the top${corner ? ': how far a corner is out of square is drawn tenfold' : ''}.`;

@@ -7,6 +7,7 @@ import { type CaseInRoom, caseInRoom } from '../../plan/case-in-room';
 import { type RoomPlan, roomPlanOf } from '../../plan/room-plan';
 import { closedBy, type ScribeSide, scribeSides } from '../../plan/scribe-plan';
 import type { SideFillers } from '../../trade/room/fillers';
+import type { AtSpot } from '../../trade/room/spot';
 import { Bar, BarButton } from '../../ui/bar';
 import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
@@ -16,22 +17,38 @@ import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { Caution } from '../shared/caution';
+import { FigureByFigure } from '../shared/figure-by-figure';
+import { oneByOne } from '../shared/figure-by-figure-words';
 import { GonePage } from '../shared/gone-page';
 import { fillerWarning } from '../shared/in-room-words';
 import { Acts, Sentence } from '../shared/sentence';
 import { UndoButton } from '../shared/undo-button';
 import { useTried } from '../shared/use-tried';
 import { gapAsks, hangAsk } from './asks';
+import { scribeSteps } from './steps';
 import * as words from './words';
 import { wrongsOf } from './wrongs';
 
 type ScribeProps = { readonly bench: Bench; readonly id: string };
+type ScreenProps = ScribeProps & { readonly step?: string | undefined };
 
 /** Both edges of a case scribed to their walls, and the strips that fill what is left. */
-export function ScribeScreen({ bench, id }: ScribeProps) {
+export function ScribeScreen({ bench, id, step }: ScreenProps) {
   const job = bench.job.value;
   const c = job?.cases.find((each) => each.id === id);
   const toRoom = () => bench.go({ at: 'room' });
+  if (job && c && step !== undefined)
+    return (
+      <FigureByFigure
+        {...{ bench, step }}
+        heading={words.heading(c.name || words.aCase)}
+        steps={scribeSteps(job, id)}
+        caution="marks"
+        does={words.does}
+        leave={() => bench.go({ at: 'scribe', id })}
+        goTo={(to) => bench.go({ at: 'scribe', id, step: to }, true)}
+      />
+    );
   if (job && c) return <Scribed {...{ bench, id, job, toRoom }} name={c.name || words.aCase} />;
   return (
     <GonePage
@@ -67,6 +84,11 @@ function Scribed({ bench, id, job, name, toRoom }: ScribedProps) {
         {sides.map((side) => (
           <Side key={side.side} {...{ id, job, side, open, act, onOpen }} newId={bench.newId} />
         ))}
+        {scribeSteps(job, id).length > 0 && (
+          <p class="pad-x chips">
+            <Chip label={oneByOne} onTap={() => bench.go({ at: 'scribe', id, step: 'next' })} />
+          </p>
+        )}
         <Fillers {...{ room, rooms, sides }} tape={job.tape} />
       </main>
       <AskDock
@@ -158,17 +180,7 @@ function Line({ side, tape }: { readonly side: ScribeSide; readonly tape: Job['t
     <div class="pad-x rests">
       <p class="muted">{words.compass}</p>
       <Mixed value={compass} size="arm" tape="1/64" />
-      {off.length > 1 && (
-        <ScribeDrawing
-          side={side.side}
-          points={off.map(({ at, value }) => ({
-            at: forDrawing(at),
-            off: forDrawing(value),
-            text: writeLength(value, tape),
-          }))}
-          label={words.drawn(side.side)}
-        />
-      )}
+      <Drawn side={side.side} off={off} tape={tape} />
       {off.map(({ at, value }, k) => (
         <p key={k} class="s">
           {words.offHere(at, value)}
@@ -179,6 +191,29 @@ function Line({ side, tape }: { readonly side: ScribeSide; readonly tape: Job['t
     </div>
   );
 }
+
+type DrawnProps = {
+  readonly side: 'left' | 'right';
+  readonly off: readonly AtSpot[];
+  readonly tape: Job['tape'];
+};
+
+/** The line, drawn once there is more than one place to draw it through. */
+const Drawn = ({ side, off, tape }: DrawnProps) =>
+  off.length > 1 ? (
+    <>
+      <ScribeDrawing
+        side={side}
+        points={off.map(({ at, value }) => ({
+          at: forDrawing(at),
+          off: forDrawing(value),
+          text: writeLength(value, tape),
+        }))}
+        label={words.drawn(side)}
+      />
+      <p class="note">{words.drawnLarger}</p>
+    </>
+  ) : null;
 
 type FillersProps = {
   readonly room: CaseInRoom | undefined;
@@ -220,17 +255,7 @@ type StripProps = {
 const Strip = ({ side, found, tape }: StripProps) => (
   <div class="rests">
     {found.strip && <p class="fact good">{words.strip(side, found.strip)}</p>}
-    {found.off.length > 1 && (
-      <ScribeDrawing
-        side={side}
-        points={found.off.map(({ at, value }) => ({
-          at: forDrawing(at),
-          off: forDrawing(value),
-          text: writeLength(value, tape),
-        }))}
-        label={words.drawn(side)}
-      />
-    )}
+    <Drawn side={side} off={found.off} tape={tape} />
     {found.off.map(({ at, value }, k) => (
       <p key={k} class="s">
         {words.stripOff(at, value)}

@@ -74,3 +74,13 @@ export const stripOff = (at: Length, off: Length): string =>
 export const noLines = 'Hang two plumb lines in the room: then each strip has its line here.';
 export const drawn = (side: Side): string =>
   `The ${side} edge with its line: what comes off is drawn larger than to scale`;
+export const drawnLarger = 'Heights to scale; what comes off is drawn larger.';
+
+// One figure at a time.
+
+export const heading = (name: string): string => `Scribing ${name}`;
+export const compassOf = (side: Side): string => `${sides[side]}: compass`;
+export const offOf = (side: Side, at: Length): string => `${sides[side]}, ${w(at)} up: off`;
+export const offSays = (off: Length): string =>
+  off.n === 0n ? 'Here the pencil just touches.' : 'From the edge to the line. Try it against the compass.';
+export const does = 'It is so';

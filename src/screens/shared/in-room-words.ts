@@ -9,7 +9,7 @@ import { wayName, wayText } from './way-words';
 export const room = 'Room';
 export const toRoom = 'To the room';
 export const inRoom = 'In the room';
-export const notMeasured = 'The room is not measured yet.';
+export const notMeasured = 'Nothing is read yet that says whether it goes in.';
 
 /** Whether it goes in, and that the verdict rests on less than all where something was not read. */
 export function goesIn(yes: boolean, unread: readonly Unread[]): string {

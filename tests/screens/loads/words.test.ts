@@ -25,8 +25,9 @@ test('a shelf says what it spans, of what, and how it is held and loaded', () =>
 });
 
 test('what it is reckoned with says whether somebody entered it', () => {
-  expect(said(words.stiffAsked('…', ratio(1200000n)))).toBe(
-    'Enter how stiff its stock is: … million pounds a square inch. Until then every figure here goes by 1.2 million pounds a square inch, the least of its kind.',
+  expect(said(words.stiffAsked('…'))).toBe('Enter how stiff its stock is: … million pounds a square inch.');
+  expect(words.untilThen(ratio(1200000n))).toBe(
+    'Until then every figure here goes by 1.2 million pounds a square inch, the least of its kind.',
   );
   expect(said(words.reckonedWith('1.3'))).toMatch(/1\.3 million .*, as entered\.$/);
 });

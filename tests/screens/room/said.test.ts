@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import * as said from '../../../src/screens/room/said';
 import { refusedText, studErrorText } from '../../../src/screens/room/wall-words';
-import { cornerTold } from '../../../src/screens/room/words';
+import { cornerTold, onTape } from '../../../src/screens/room/words';
 import { l } from '../../trade/grooves/sample';
 
 const spot = { at: l('40'), plane: 'front' } as const;
@@ -38,4 +38,12 @@ test('a stud left out says why and by how much; studs that would touch, what the
     'At 44 not: 1 too near to the place from 45 to 47.',
   );
   expect(studErrorText({ code: 'spacing', by: l('1/2') })).toMatch(/1\/2/);
+});
+
+test('what a corner is out by is said as a hand reads it off the tape', () => {
+  // Example 6 of room: 4809/20480 of 30 is .2348, nearer 1/4 than 7/32; over 16 .1252 is just over 1/8
+  expect(onTape(l('-4809/20480'))).toBe('1/4 scant');
+  expect(onTape(l('4809/38400'))).toBe('1/8 strong');
+  expect(onTape(l('1/8'))).toBe('1/8');
+  expect(onTape(l('1/100'))).toMatch(/^less than 1\/\d+$/);
 });
