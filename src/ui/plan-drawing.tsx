@@ -32,7 +32,7 @@ export function PlanDrawing({ wide, comesIn, stands, strips, label, deep }: Plan
   const front = box.edge + (stands.deep - stripDeep) * scale;
   const strip = (from: number, to: number) => (
     <rect
-      class="strip"
+      class="fitted"
       x={x(from)}
       y={front}
       width={Math.max(0, to - from) * scale}

@@ -30,7 +30,7 @@ type AnchorLack =
   | { readonly code: 'no-washers' };
 
 /** What nobody said yet: it is asked for, and nothing is said to be lacking of it. */
-export type AnchorAsk = 'fixings' | 'cleat' | 'washers';
+type AnchorAsk = 'fixings' | 'cleat' | 'washers';
 
 type AnchorError = { readonly code: 'high-not-positive' } | { readonly code: 'fixings-not-whole' };
 
