@@ -10,8 +10,10 @@ export const preloadMain: Plugin = {
       const chunks = Object.values(bundle).filter((file) => file.type === 'chunk');
       const main = chunks.find((chunk) => chunk.moduleIds.some((id) => id.endsWith('/app/main.tsx')));
       if (!main) throw new Error('the app is in no chunk of its own');
-      const entry = chunks.find((chunk) => chunk.isEntry);
-      const files = [main.fileName, ...main.imports].filter((file) => file !== entry?.fileName);
+      const isFirst = ({ moduleIds }: (typeof chunks)[number]) =>
+        moduleIds.some((id) => id.endsWith('/app/first.ts'));
+      const first = chunks.find(isFirst)?.fileName;
+      const files = [main.fileName, ...main.imports].filter((file) => file !== first);
       return files.map((file) => ({
         tag: 'link',
         attrs: { rel: 'modulepreload', crossorigin: true, href: `./${file}` },

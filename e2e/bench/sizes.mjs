@@ -6,7 +6,9 @@ import { gzipSync } from 'node:zlib';
 const zipped = (source) => gzipSync(source, { level: 9 }).length;
 const total = (numbers) => numbers.reduce((a, b) => a + b, 0);
 
-/** Scripts the page needs before it shows anything: the entry and all it imports. */
+const holds = (chunk, file) => chunk.moduleIds.some((id) => id.endsWith(file));
+
+/** Scripts the page asks for at once: what it begins with, the app, and all these import. */
 function first(output) {
   const chunks = output.filter((file) => file.type === 'chunk');
   const need = new Set();
@@ -15,7 +17,10 @@ function first(output) {
     need.add(name);
     chunks.find((chunk) => chunk.fileName === name)?.imports.forEach(take);
   };
-  take(chunks.find((chunk) => chunk.isEntry).fileName);
+  const asked = chunks.filter(
+    (chunk) => chunk.isEntry || ['/app/first.ts', '/app/main.tsx'].some((f) => holds(chunk, f)),
+  );
+  for (const { fileName } of asked) take(fileName);
   return {
     now: chunks.filter((c) => need.has(c.fileName)),
     later: chunks.filter((c) => !need.has(c.fileName)),
