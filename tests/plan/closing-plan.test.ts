@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
 import type { Change } from '../../src/job/entry';
 import { editAcross, editGap, editRoom, editStand } from '../../src/job/room-edits';
+import { stripsToRip } from '../../src/plan/closing-plan';
 import { installId } from '../../src/trade/setups/install-steps';
 import { l } from '../length/write-figures';
+import { spelled } from '../trade/room/sample';
 import { caseDecided } from './carried-cabinet-case';
 import { worked } from './job-of';
 
@@ -46,4 +48,18 @@ test('an edge that hangs over too little is not scribed: a strip goes there once
 test('a gap so wide that a stile is wanted is no strip', () => {
   // the left is scribed; at the right 60 + 1 3/16 - 38 3/4 less the little at the left: over 22
   expect(stepsOf(walls('1 3/16', '60'), edge('left'))).toEqual(['scribe']);
+});
+
+test('a strip is as wide as the case leaves it when its other edge closes to the wall', () => {
+  const { job, plan } = worked([...caseDecided, ...walls('1'), ...edge('left')]);
+  // read 1/8 off a wall 3/8 out of its line the edge stands at -1/4; pushed by 9/32 at -17/32, its far side at 38 7/32:
+  // 41 - 38 7/32 = 2 25/32, and 1/8 over
+  expect(spelled(stripsToRip(job, plan.worked))).toEqual([
+    { of: 'case', side: 'right', wide: '2 29/32', long: '64 1/4' },
+  ]);
+  const other = worked([...caseDecided, ...walls('1'), ...edge('right')]);
+  // the far side at 41 - 1/8 + 9/32 = 41 5/32, the near at 2 13/32; 2 13/32 + 3/8 = 2 25/32, and 1/8 over
+  expect(spelled(stripsToRip(other.job, other.plan.worked))).toEqual([
+    { of: 'case', side: 'left', wide: '2 29/32', long: '64 1/4' },
+  ]);
 });
