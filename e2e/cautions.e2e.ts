@@ -181,8 +181,8 @@ test('in Cuts, on the card of every machine and step: in sight at three sizes, a
     await first.goto('./#/cuts');
     await builds.first().waitFor();
   }
-  // rip, crosscut, sled, fence, rabbet, dovetails, sticks, jig, and the sixteen steps of the bench
-  expect(met.size).toBe(24);
+  // rip, crosscut, sled, fence, rabbet, dovetails, sticks, jig, and the eighteen steps of the bench
+  expect(met.size).toBe(26);
 });
 
 test('where sheets are cut, at the stack, and one number at a time: in sight at three sizes, and back', async ({

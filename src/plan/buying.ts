@@ -2,7 +2,7 @@ import { tickOf } from '../job/edits';
 import type { Change } from '../job/entry';
 import type { Job } from '../job/job';
 import type { Folded } from '../job/log';
-import { asInches, asNumber, type Length, less, type Ratio } from '../length/length';
+import { asInches, asNumber, type Length, less, type Ratio, ratio } from '../length/length';
 import { fromStored } from '../length/stored';
 import { drawersWarnings } from '../trade/boxes/drawer-warnings';
 import { type BuyingBank, buyingOf } from '../trade/buying/buying';
@@ -12,6 +12,7 @@ import type { ScrewSchedule } from '../trade/buying/screws';
 import type { BuyingStock } from '../trade/buying/solid';
 import type { Screw } from '../trade/install/screw';
 import { type BankPlan, thickIn } from './bank-plan';
+import { stripsToRip } from './closing-plan';
 import { type Plan, stuffOf } from './plan';
 import { screwsToBuy } from './screw-plan';
 
@@ -69,7 +70,7 @@ export function buyView(at: BuyingAt): BuyView {
     banks: banks.map((bank) => bankOf(bank, at)),
     screws: [...banks.flatMap((bank) => schedulesOf(bank, at)), ...screwsToBuy(at.plan, at.screws ?? [])],
   });
-  const rows = lines.map((line) => rowOf(line, at.ticks));
+  const rows = [...lines, ...fillerLines(at.plan)].map((line) => rowOf(line, at.ticks));
   const open = rows.filter(isOpen);
   return {
     open: groups
@@ -81,6 +82,16 @@ export function buyView(at: BuyingAt): BuyView {
     sheets: at.needs.length > 0,
   };
 }
+
+const fillerLines = ({ job, worked }: Plan): readonly BuyingLine[] =>
+  stripsToRip(job, worked).map(({ of, side, wide, long }) => ({
+    id: `fillers/${of}~${side}`,
+    group: 'fillers',
+    name: job.cases.find(({ id }) => id === of)?.name || 'Case',
+    amount: ratio(1n),
+    unit: 'strip',
+    why: { code: 'filler', side, wide, long },
+  }));
 
 /** A line that wants more than was got stays where it is seen. */
 const isOpen = ({ now }: Row): boolean => now === 'open' || now === 'more';

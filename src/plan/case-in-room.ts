@@ -7,15 +7,15 @@ import { grainOf } from '../length/tape';
 import type { Units } from '../length/units';
 import type { Worked } from '../trade/carcass/parts';
 import { cornerOver } from '../trade/room/corner';
-import { type Fillers, type FillerWarning, fillersFor } from '../trade/room/fillers';
+import type { FillerWarning } from '../trade/room/fillers';
 import { heightAt } from '../trade/room/level-line';
 import type { CaseSize } from '../trade/room/lying';
 import type { AtSpot } from '../trade/room/spot';
 import { greatestHeight, type TiltError, type TiltUp, tiltUp } from '../trade/room/tilt';
+import { type ClosedIn, closedIn } from './closing-plan';
 import { type Outside, outsideOf } from './outside';
 import { type RoomPlan, roomPlanOf } from './room-plan';
 import { type Standing, standingOf, type Verdict, verdictOf } from './room-verdict';
-import { closedBy, scribeSides } from './scribe-plan';
 import { type WayFound, waysFor } from './way-plan';
 
 /** One case in the room, as far as the room was read. Inches; below 0 it is so much too large. */
@@ -26,9 +26,6 @@ export type CaseInRoom = {
   readonly spareWide?: Length;
   /** What is free in height, less the gap under the ceiling, less the case. */
   readonly spareHigh?: Length;
-  readonly fillers?: Fillers;
-  /** The sides that are closed by scribing the edge: no strip goes there. */
-  readonly byEdge: readonly ('left' | 'right')[];
   /** Up to the ceiling at every spot, and down to the floor. */
   readonly over?: readonly AtSpot[];
   readonly under?: readonly AtSpot[];
@@ -40,7 +37,8 @@ export type CaseInRoom = {
   /** How far a side wall comes in over the depth of the case; below 0 it goes away. */
   readonly corners: readonly { readonly side: 'left' | 'right'; readonly over: Length }[];
   readonly ways: readonly WayFound[];
-} & Verdict;
+} & ClosedIn &
+  Verdict;
 
 /**
  * A case that works out in the room of its job.
@@ -51,7 +49,7 @@ export type CaseInRoom = {
 export function caseInRoom(job: Job, room: RoomPlan, worked: Worked): CaseInRoom {
   const outside = outsideOf(worked);
   const { stands, carried } = outside;
-  const { allow, gap, plumb, level, wide, high } = room;
+  const { allow, gap, level, wide, high } = room;
   const units = usualIn(job);
   const held = room.widest && wide;
   const ways = waysFor(job, carried);
@@ -62,8 +60,7 @@ export function caseInRoom(job: Job, room: RoomPlan, worked: Worked): CaseInRoom
       spareWide: subtract(subtract(subtract(held.value, allow.left), allow.right), stands.width),
     }),
     ...(room.highest && high && { spareHigh: subtract(subtract(high.value, gap), stands.height) }),
-    ...(plumb?.ok && { fillers: fillersFor(plumb.value, { width: stands.width, allow }, units) }),
-    byEdge: scribeSides(job, worked.sizes.case.id).flatMap((s) => (closedBy(s) === 'edge' ? [s.side] : [])),
+    ...closedIn(job, room, { id: worked.sizes.case.id, width: stands.width }),
     ...(level?.ok && heightAt(level.value, stands.height)),
     ...(high && tiltOf(carried, high.value, { grain: grainOf(job.tape), units })),
     corners: (['left', 'right'] as const).flatMap((side) => {

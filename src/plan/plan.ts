@@ -16,6 +16,7 @@ import { operationsOf } from '../trade/setups/operations';
 import { type Order, type OrderError, orderSetups } from '../trade/setups/order/order';
 import { stopsOf } from '../trade/setups/stops';
 import { type BankPlan, bankPlanOf } from './bank-plan';
+import { closingOf } from './closing-plan';
 import { greatestOf } from './greatest';
 import { handBoard } from './hand-board';
 import { keptMarks, recutsOf } from './recuts';
@@ -101,7 +102,7 @@ const tooMany = (over: number) => ({ operations: [], over });
 function operationsIn(
   job: Job,
   shop: Shop,
-  made: Pick<Plan, 'banks' | 'parts'>,
+  made: Pick<Plan, 'worked' | 'banks' | 'parts'>,
 ): Pick<Plan, 'operations' | 'over'> {
   const operations = operationsOf(
     {
@@ -110,6 +111,7 @@ function operationsIn(
       banks: [...made.banks.values()].flatMap((bank) => bank.work ?? []),
       hand: job.work,
       recuts: (part) => recutsOf(job, part),
+      closing: closingOf(job, made.worked),
     },
     { shop, tape: job.tape, chosen: (part) => job.parts[part] ?? {} },
   );

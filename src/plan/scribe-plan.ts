@@ -6,7 +6,7 @@ import { figureIn } from '../length/metric-figures';
 import { err, ok, type Result } from '../length/result';
 import { type Scribe, type ScribeError, scribe } from '../trade/room/scribe';
 import type { AtSpot } from '../trade/room/spot';
-import { roomPlanOf } from './room-plan';
+import { type RoomPlan, roomPlanOf } from './room-plan';
 
 type Short = Extract<ScribeError, { readonly code: 'overhang' }>;
 
@@ -67,14 +67,18 @@ function scribed(gaps: readonly AtSpot[], hang: Length): Exclude<ScribeSide['fou
 /**
  * Both sides of a case scribed to the walls, from the gaps read down its edges.
  *
- * @param id of the case
+ * @param id of the case; @param room as `roomPlanOf` found it
  * @returns inches
  */
-export function scribeSides(job: Job, id: string): readonly ScribeSide[] {
+export function scribeSides(
+  job: Job,
+  id: string,
+  room: Pick<RoomPlan, 'plumb'> = roomPlanOf(job),
+): readonly ScribeSide[] {
   const stand = standIn(job, id);
   const c = job.cases.find((x) => x.id === id);
   const framed = (c?.hasFrame ? c.overhang : undefined) ?? zero;
-  const { plumb } = roomPlanOf(job);
+  const { plumb } = room;
   const lines = plumb?.ok ? plumb.value.lines : undefined;
   const most = figureIn(usualIn(job), parting);
   return (['left', 'right'] as const).map((side) => {

@@ -9,13 +9,19 @@ import type { Part } from '../trade/carcass/part';
 import { usualBank } from '../trade/fronts/usual-bank';
 import { moistureInAir } from '../trade/movement/air';
 import { changeOf } from '../trade/movement/change';
-import { crossGrain } from '../trade/movement/cross';
 import { frontLimits, solidFront } from '../trade/movement/front';
 import { type Season, usualYear } from '../trade/movement/season';
 import { slotOf } from '../trade/movement/slot';
 import { coefficientOf, species } from '../trade/movement/species';
 import type { Plan } from './plan';
-import { kindOf } from './stuff-of';
+import {
+  type BottomPanel,
+  bottomPanel,
+  type Crossing,
+  crossingsOf,
+  isSolid,
+  type Moving,
+} from './solid-fixed';
 
 /** Where the least or the greatest moisture of the year comes from. */
 type From = 'meter' | 'air' | 'usual';
@@ -70,9 +76,12 @@ export type SolidPart = {
   readonly across: Length;
   readonly shrinks?: ReturnType<typeof changeOf>;
   readonly grows?: ReturnType<typeof changeOf>;
-  /** A loose top: its slot, and what fixing it all over would ask of it. */
+  /** A loose top: its slot. */
   readonly slot?: ReturnType<typeof slotOf>;
-  readonly cross?: ReturnType<typeof crossGrain>;
+  /** What it is fixed to across its grain, and what that would ask of it. */
+  readonly crossings?: readonly Crossing[];
+  /** The bottom of a drawer, in its grooves. */
+  readonly bottom?: BottomPanel;
   /** A drawer front: its height and its gaps. */
   readonly front?: ReturnType<typeof solidFront>;
 };
@@ -87,13 +96,15 @@ export function solidParts(plan: Plan, of: Case): readonly SolidPart[] {
   const own = plan.parts.filter((part) => part.of === of.id || banks.includes(part.of));
   return own.flatMap((part) => {
     const stock = job.stock.find((s) => s.id === part.stuff);
-    const kind = stock && kindOf(stock);
-    const solid = kind === 'hardwood' || kind === 'softwood';
-    return stock && solid && part.name.role !== 'blank' ? [solidPart(plan, part, stock)] : [];
+    const solid = stock && isSolid(stock) && part.name.role !== 'blank';
+    return solid ? [solidPart(plan, { part, stock, of })] : [];
   });
 }
 
-function solidPart({ job }: Plan, part: Part, stock: Stock): SolidPart {
+type Own = { readonly part: Part; readonly stock: Stock; readonly of: Case };
+
+function solidPart(plan: Plan, { part, stock, of }: Own): SolidPart {
+  const { job } = plan;
   const own = species.find((x) => x === stock.species);
   const coefficient = own && coefficientOf(own, stock.quartersawn ? 'quarter' : 'flat');
   const across = part.width.sum.value;
@@ -103,35 +114,30 @@ function solidPart({ job }: Plan, part: Part, stock: Stock): SolidPart {
   const { low, now, high } = season.value;
   const moved = (to: Ratio) => changeOf({ size: across, way: 'across', coefficient, from: now, to });
   const at = { season: season.value, coefficient, grain: grainOf(job.tape) };
-  const units = usualIn(job);
-  const bank = job.banks.find(({ id }) => id === part.of);
+  const bottom = bottomPanel(plan, part, at);
   return {
     ...base,
     shrinks: moved(low),
     grows: moved(high),
-    ...(part.name.role === 'loose' ? topOf(job, part, at) : {}),
-    ...(part.name.role === 'front' && bank?.fit === 'inset'
-      ? {
-          front: solidFront({
-            opening: add(across, times(bank.between ?? usualBank(bank).reveal, 2n)),
-            least: frontLimits(units).least,
-            units,
-            ...at,
-          }),
-        }
-      : {}),
+    ...(part.name.role === 'loose' ? slotIn(job, part, at) : {}),
+    crossings: crossingsOf(plan, part, { ...at, of }),
+    ...(bottom ? { bottom } : {}),
+    ...frontOf(job, part, at),
   };
 }
 
-type At = { readonly season: Season; readonly coefficient: Ratio; readonly grain: Length };
+/** The height and the gaps of an inset front. */
+function frontOf(job: Job, part: Part, at: Moving): Pick<SolidPart, 'front'> {
+  const bank = job.banks.find(({ id }) => id === part.of);
+  if (part.name.role !== 'front' || bank?.fit !== 'inset') return {};
+  const units = usualIn(job);
+  const opening = add(part.width.sum.value, times(bank.between ?? usualBank(bank).reveal, 2n));
+  return { front: solidFront({ opening, least: frontLimits(units).least, units, ...at }) };
+}
 
 /** A loose top is held along its front; a screw far back goes through a slot. */
-function topOf(job: Job, part: Part, at: At): Pick<SolidPart, 'slot' | 'cross'> {
+function slotIn(job: Job, part: Part, at: Moving): Pick<SolidPart, 'slot'> {
   const { reach, shank = usualSlot.shank } = job.solid[part.id] ?? {};
-  return {
-    ...(reach
-      ? { slot: slotOf({ reach, shank, margin: figureIn(usualIn(job), usualSlot.margin), ...at }) }
-      : {}),
-    cross: crossGrain({ length: part.width.sum.value, ...at }),
-  };
+  const margin = figureIn(usualIn(job), usualSlot.margin);
+  return reach ? { slot: slotOf({ reach, shank, margin, ...at }) } : {};
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { editCase, editJob, editSolid, editStock } from '../../src/job/edits';
+import { editBank, editCase, editJob, editSolid, editStock } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import { type Length, type Ratio, ratio } from '../../src/length/length';
 import { toWhole } from '../../src/length/round';
@@ -97,9 +97,68 @@ describe('parts of solid wood', () => {
         ...more,
       ).find(({ part }) => part.name.role === 'loose');
     expect(top()?.slot).toBeUndefined();
-    const { slot, cross } = top(editSolid('case~loose', { reach: l('15 3/4') })) ?? {};
+    const { slot, crossings } = top(editSolid('case~loose', { reach: l('15 3/4') })) ?? {};
     expect(slot?.ok && w(slot.value.long.value)).toBe('9/16');
-    expect(cross?.ok && cross.value.over !== undefined).toBe(true);
+    const fixed = crossings?.find(({ to }) => to === 'front-and-back')?.cross;
+    expect(fixed?.ok && fixed.value.over !== undefined).toBe(true);
     expect(top(editSolid('case~loose', { reach: l('0') }))?.slot).toMatchObject({ ok: false });
+  });
+
+  const bank = editBank('bank', {
+    of: 'case',
+    bay: 2,
+    count: 5,
+    share: 'equal',
+    frontStock: 'sheeta',
+    sideStock: 'boxply',
+    boxFrontStock: 'boxfront',
+    boxBottomStock: 'trayply',
+    slideLong: l('16'),
+    slideHigh: l('1 25/32'),
+    clearance: l('1/2'),
+    boxUp: l('3/8'),
+    lap: l('5/32'),
+    backDado: l('7/32'),
+    behind: l('7/16'),
+    grooveDeep: l('3/16'),
+    grooveUp: l('13/32'),
+    bottomHow: 'captured',
+  });
+  const drawerBottom = (patch: Parameters<typeof editStock>[1], how: readonly Change[] = []) =>
+    parts(now, bank, editStock('trayply', { stuff: 'hardwood', species: 'red-oak', ...patch }), how).find(
+      ({ part }) => part.name.role === 'boxbottom',
+    )?.bottom;
+
+  test('the bottom of a drawer, caught in its grooves: cut to fill them at the dampest, and what stays at the driest', () => {
+    // red oak .00369, 8 now, 6 to 12; inside 14 15/32 deep, grooves 3/16, 1/32 left at each: 14 25/32 may be filled
+    // ÷ (1 + 4 × .00369) = 14.566: 14 9/16; at the driest × (1 − 2 × .00369) = 14.455
+    // pushed over: 14.455 − 14 15/32 − 3/16 = −.201; pinned: (14.455 − 14.469) ÷ 2 = −.007
+    const flat = drawerBottom({})?.panel;
+    if (!flat?.ok) throw new Error('moves');
+    expect(w(flat.value.cut.value)).toBe('14 9/16');
+    expect([flat.value.pushed, flat.value.pinned].map(thousandths)).toEqual([-201n, -7n]);
+    // quartersawn .00158: 14 25/32 ÷ 1.00632 = 14.688: 14 11/16 (14.6875); × .99684 = 14.641: −.015 and .086
+    const quarter = drawerBottom({ quartersawn: true })?.panel;
+    if (!quarter?.ok) throw new Error('moves');
+    expect(w(quarter.value.cut.value)).toBe('14 11/16');
+    expect([quarter.value.pushed, quarter.value.pinned].map(thousandths)).toEqual([-15n, 86n]);
+  });
+
+  test('slid in under the back it may move; of sheet there is nothing to tell', () => {
+    expect(drawerBottom({}, editBank('bank', { bottomHow: 'slid-in' }))).toBeUndefined();
+    expect(drawerBottom({ stuff: 'ply' })).toBeUndefined();
+  });
+
+  test('what a solid part is fixed to across its grain, by where it is', () => {
+    const to = (role: string, ...more: readonly (readonly Change[])[]) =>
+      parts(now, editStock('backply', { stuff: 'hardwood', species: 'red-oak' }), ...more)
+        .find(({ part }) => part.name.role === role)
+        ?.crossings?.map(({ to }) => to);
+    expect(to('back')).toEqual(['rabbets']);
+    const sheetB = editStock('sheetb', { stuff: 'hardwood', species: 'red-oak' });
+    expect(to('bottom', sheetB)).toEqual(['sides']);
+    // sides of the same wood move along with it
+    expect(to('bottom', sheetB, editStock('sheeta', { stuff: 'hardwood', species: 'red-oak' }))).toEqual([]);
+    expect(to('stile', oak)).toEqual([]);
   });
 });

@@ -48,6 +48,7 @@ export const groupWords: Record<Group, string> = {
   sheets: 'Sheets',
   sticks: 'Sticks',
   solid: 'Solid wood',
+  fillers: 'Filler strips',
   edging: 'Band',
   slides: 'Slides',
   screws: 'Screws',
@@ -60,6 +61,7 @@ const unitWords: Record<Unit, readonly [string, string]> = {
   foot: ['ft', 'ft'],
   pair: ['pair', 'pairs'],
   screw: ['screw', 'screws'],
+  strip: ['strip', 'strips'],
 };
 
 const isOne = (x: Ratio): boolean => equals(asInches(x), inches(1n));
@@ -98,6 +100,8 @@ export function lineName({ name, why }: BuyingLine): string {
       return `One more: ${name}`;
     case 'board-feet':
       return name;
+    case 'filler':
+      return `${name}, ${why.side}: ${w(why.wide)} wide, ${w(why.long)} long`;
     case 'band':
       return `Band ${w(why.thick)} thick, for edges of ${w(why.wide)}`;
     case 'slides':
@@ -126,6 +130,8 @@ export function whyText(why: Why): string {
       return 'One part’s worth for test cuts: nothing left that holds one.';
     case 'board-feet':
       return solidText(why.solid);
+    case 'filler':
+      return `As wide as the gap at the ${why.side} at its widest, and what is scribed off; as long as the case is high.`;
     case 'band':
       return `${counted(why.fronts, 'front', 'fronts')}, ${feet(why.around)} round their edges, and ${percent(why.more)} over.`;
     case 'slides':
@@ -220,6 +226,7 @@ const ofGroup: Record<Group, Unit> = {
   sheets: 'sheet',
   sticks: 'stick',
   solid: 'board-foot',
+  fillers: 'strip',
   edging: 'foot',
   slides: 'pair',
   screws: 'screw',
@@ -240,6 +247,7 @@ function ownName(
   own: string,
   nameOf: (stock: string) => string | undefined,
 ): string | undefined {
+  if (group === 'fillers') return 'filler';
   if (group === 'edging') return 'band for edges';
   const [stock = ''] = own.split('~');
   if (group !== 'slides' && group !== 'screws') return nameOf(stock);

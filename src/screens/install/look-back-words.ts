@@ -1,6 +1,11 @@
 import type { Length } from '../../length/length';
-import type { Learned } from '../../plan/look-back';
+import type { BitFound, Lacked, Learned } from '../../plan/look-back';
+import type { Operation } from '../../trade/setups/operation';
 import { exactly as w } from '../shared/exact-words';
+import { machineNames } from '../shared/machines/machine-names';
+import { partWord } from '../shared/part-words';
+import { setupTitle } from '../shared/setup-title';
+import { pieceWords } from '../shared/stack-words';
 
 export const title = 'Look back';
 export const toJob = 'Job';
@@ -32,3 +37,21 @@ const shopSays = (now: Length | undefined): string =>
 /** @example learned({ field: 'slideLength', learned: inches(16n), now: undefined, from: 'Drawers' }) */
 export const learned = ({ field, now, learned: own, from }: Learned): string =>
   `${fields[field]} ${w(own)} ${ends[field]} in ${from || 'Drawers'}. ${shopSays(now)}.`;
+
+/** The part a cut is in, and what is set for it: `Left side, Guide edge at 13 1/4`. */
+const where = (op: Operation): string => {
+  const { figure } = op.setup;
+  return `${partWord(op.name.of)}, ${setupTitle(op)}${figure ? ` ${w(figure.value)}` : ''}`;
+};
+
+/** @example bit({ now: inches(1n, 2n), learned: inches(494n, 1000n), at: groove }) */
+export const bit = ({ now, learned: own, at }: BitFound): string =>
+  `The bit cuts ${w(own)} wide by a test cut in one pass (${where(at)}). ${shopSays(now)}.`;
+
+/** Where a stack stood: the machine, and how wide it cut. */
+const stackAt = ({ setup }: Operation): string =>
+  `${machineNames[setup.machine]}${setup.cutter ? `, ${w(setup.cutter)} wide` : ''}`;
+
+/** @example lacked({ piece: { size: inches(1n, 8n), count: 2, kind: 'chipper' }, has: 1, at: groove }) */
+export const lacked = ({ piece, has, at }: Lacked): string =>
+  `A stack was made with ${pieceWords(piece)} (${stackAt(at)}). The box in Shop figures has ${has === 0 ? 'none' : has}.`;

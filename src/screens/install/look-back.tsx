@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import { editNextTime } from '../../job/edits';
 import type { NextTime } from '../../job/install';
-import { learnedOf } from '../../plan/look-back';
+import { bitFound, learnedOf, piecesLacked } from '../../plan/look-back';
+import { withCount } from '../../trade/stacks/pieces';
 import { Bar } from '../../ui/bar';
 import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
@@ -10,6 +11,7 @@ import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { leave } from '../shared/leave';
 import { Acts } from '../shared/sentence';
+import { keepLists, listsOf } from '../shared/shop-lists';
 import { UndoButton } from '../shared/undo-button';
 import * as words from './look-back-words';
 
@@ -65,20 +67,39 @@ export function LookBackScreen({ bench }: { readonly bench: Bench }) {
   );
 }
 
-/** Figures of the shop the job worked with: nothing is kept but by a tap. */
-function Learned({ bench }: { readonly bench: Pick<Bench, 'plan' | 'shop' | 'keepShop'> }) {
-  const plan = bench.plan.value;
-  const learned = plan ? learnedOf(plan, bench.shop.value) : [];
+/** Figures of the shop the job worked with or found out: nothing is kept but by a tap. */
+function Learned({ bench }: { readonly bench: Bench }) {
+  const rows = learnedRows(bench);
   return (
     <section aria-label={words.shopFigures}>
       <h2 class="sec pad-x">{words.shopFigures}</h2>
-      {learned.length === 0 && <p class="pad-x empty-line">{words.noneLearned}</p>}
-      {learned.map((one) => (
-        <p key={`${one.field} ${words.learned(one)}`} class="pad-x">
-          {words.learned(one)}{' '}
-          <Chip label={words.keep} onTap={() => void bench.keepShop(one.field, one.learned)} />
+      {rows.length === 0 && <p class="pad-x empty-line">{words.noneLearned}</p>}
+      {rows.map(({ says, keep }) => (
+        <p key={says} class="pad-x">
+          {says} <Chip label={words.keep} onTap={keep} />
         </p>
       ))}
     </section>
   );
+}
+
+type Row = { readonly says: string; readonly keep: () => void };
+
+/** What is learned: slides, the bit, pieces of the stack; each with what keeps it. */
+function learnedRows(bench: Bench): readonly Row[] {
+  const [plan, shop] = [bench.plan.value, bench.shop.value];
+  if (!plan) return [];
+  const { stack } = listsOf(bench.settings.value);
+  const bit = bitFound(plan, shop);
+  return [
+    ...learnedOf(plan, shop).map((one) => ({
+      says: words.learned(one),
+      keep: () => void bench.keepShop(one.field, one.learned),
+    })),
+    ...(bit ? [{ says: words.bit(bit), keep: () => void bench.keepShop('bit', bit.learned) }] : []),
+    ...piecesLacked(plan, stack).map((one) => ({
+      says: words.lacked(one),
+      keep: () => keepLists(bench, { stack: { ...stack, pieces: withCount(stack.pieces, one.piece) } }),
+    })),
+  ];
 }

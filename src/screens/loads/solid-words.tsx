@@ -1,11 +1,14 @@
 import type { ComponentChildren as Blank } from 'preact';
-import { absolute, type Length, type Ratio } from '../../length/length';
+import { absolute, atMost, isNegative, type Length, type Ratio } from '../../length/length';
 import { assertNever } from '../../length/result';
+import type { FixedTo } from '../../plan/solid-fixed';
 import type { Year, YearError } from '../../plan/solid-plan';
 import type { Cross } from '../../trade/movement/cross';
 import type { FrontError, FrontGaps, frontLimits } from '../../trade/movement/front';
+import type { Panel, PanelError } from '../../trade/movement/panel';
 import type { Slot } from '../../trade/movement/slot';
 import { unitInHand } from '../../ui/unit-in-hand';
+import { capital } from '../shared/capital';
 import { closely, exactly as w } from '../shared/exact-words';
 import { tenths } from '../shared/pounds';
 
@@ -87,12 +90,52 @@ export const slot = ({ long, set, out, in: back }: Slot): string =>
 export const slotWrong =
   'The screw must stand behind the line the top is held on, and its shank must be more than nothing.';
 
-export const cross = ({ difference, over, longest }: Cross): string =>
-  over
-    ? `Fixed front and back ${closely(difference)} has to go somewhere: it splits or lets go. Slot it, or hold it on one line; ${
-        longest ? `${w(longest)} could be fixed.` : 'nothing of it could be fixed.'
-      }`
-    : `Fixed front and back it has ${closely(difference)} to take: it bears that.`;
+/** What a part is fixed to across its grain, and what helps where it is too much. */
+const fixed: Readonly<Record<FixedTo, readonly [head: string, cure: string]>> = {
+  'front-and-back': ['Fixed front and back', 'Slot it, or hold it on one line'],
+  edging: ['Edging glued all along its ends', 'Glue that at the front alone, a screw in a slot behind'],
+  sides: ['Glued to sides of sheet from front to back', 'Glue it in at the front alone, or make it of sheet'],
+  rabbets: [
+    'Fixed in both its rabbets',
+    'Hold it along its middle, with room at both edges, or make it of sheet',
+  ],
+  base: ['Screwed to cross members front and back', 'Screw it in front, behind through slots'],
+  'box-front': [
+    'Screwed to a box front of sheet, top and bottom',
+    'One row of screws through slots, or a front of sheet',
+  ],
+};
+
+export const cross = (to: FixedTo, { difference, over, longest }: Cross): string => {
+  const [head, cure] = fixed[to];
+  if (!over) return `${head} it has ${closely(difference)} to take: it bears that.`;
+  const most = longest ? `${w(longest)} could be fixed.` : 'nothing of it could be fixed.';
+  return `${head} ${closely(difference)} has to go somewhere: it splits or lets go. ${cure}; ${most}`;
+};
+
+/** @param deepest no groove is cut deeper; @param now as deep as it is planned, front to back */
+export const bottom = (found: Panel, deepest: Length, now: Length): string => {
+  const cut = `Cut it ${w(found.cut.value)} front to back, where ${w(now)} is planned.`;
+  const { pushed } = found;
+  if (!found.pushedShort)
+    return `${cut} Pushed over to one groove at the driest ${closely(pushed)} stays in the other.`;
+  const out = isNegative(pushed)
+    ? `it is out of the other by ${closely(absolute(pushed))}`
+    : `only ${closely(pushed)} stays in the other`;
+  return `${cut} Pushed over to one groove at the driest ${out}. ${bottomCure(found, deepest)}`;
+};
+
+const bottomCure = ({ pinned, pinnedShort, deeper }: Panel, deepest: Length): string => {
+  const pin = pinnedShort ? [] : [`pinned at its middle ${closely(pinned)} stays in each`];
+  const groove = deeper && atMost(deeper, deepest) ? [`grooves ${w(deeper)} deep keep it`] : [];
+  const ways = [...pin, ...groove, 'a bottom of sheet next to never moves'].join('; ');
+  return `${capital(ways)}.`;
+};
+
+export const bottomErrorText = (error: PanelError): string =>
+  error.code === 'tip-over-groove'
+    ? `What is left free at the floor of each groove is ${w(error.by)} over how deep the groove is.`
+    : 'The bottom is not reckoned.';
 
 type Limits = ReturnType<typeof frontLimits>;
 

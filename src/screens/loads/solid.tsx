@@ -1,5 +1,6 @@
 import { usualIn } from '../../job/in-units';
 import type { Job } from '../../job/job';
+import type { Length } from '../../length/length';
 import type { Plan } from '../../plan/plan';
 import { type SolidPart, solidParts, yearOf } from '../../plan/solid-plan';
 import type { Case } from '../../trade/carcass/case';
@@ -68,13 +69,22 @@ function wrongsOf(plan: Plan, c: Case): readonly string[] {
   const { season } = yearOf(plan.job);
   if (!season.ok) return season.error.code === 'now-missing' ? [] : [words.yearErrorText(season.error)];
   const limits = frontLimits(usualIn(plan.job));
-  return solidParts(plan, c).flatMap(({ front, across, slot }) => [
+  return solidParts(plan, c).flatMap(({ front, across, slot, bottom }) => [
+    ...bottomWrongs(bottom, across),
     ...(front && !front.ok ? [words.frontErrorText(front.error)] : []),
     ...(front?.ok && (front.value.tight || front.value.wide)
       ? [words.front(front.value, across, limits)]
       : []),
     ...(slot && !slot.ok ? [words.slotWrong] : []),
   ]);
+}
+
+/** A bottom that does not stay in its grooves all year. */
+function bottomWrongs(bottom: SolidPart['bottom'], across: Length): readonly string[] {
+  if (!bottom) return [];
+  const { panel, deepest } = bottom;
+  if (!panel.ok) return [words.bottomErrorText(panel.error)];
+  return panel.value.pushedShort ? [words.bottom(panel.value, deepest, across)] : [];
 }
 
 type AskProps = {
@@ -113,7 +123,7 @@ type MovesProps = AskProps & { readonly bench: Bench; readonly x: SolidPart };
 
 /** One part, how far it moves, and what follows. */
 function Moves({ bench, job, x, open, onOpen }: MovesProps) {
-  const { part, stock, across, shrinks, grows, front, cross, slot } = x;
+  const { part, stock, across, shrinks, grows, front, crossings = [], slot } = x;
   const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
   const name = partWord(part.name);
   return (
@@ -145,7 +155,14 @@ function Moves({ bench, job, x, open, onOpen }: MovesProps) {
         </p>
       )}
       {front && !front.ok && <Wrong text={words.frontErrorText(front.error)} />}
-      {cross?.ok && <p class={cross.value.over ? 'lit' : 's'}>{words.cross(cross.value)}</p>}
+      <Bottom bottom={x.bottom} across={across} />
+      {crossings.map(({ to, cross }) =>
+        cross.ok ? (
+          <p key={to} class={cross.value.over ? 'lit' : 's'}>
+            {words.cross(to, cross.value)}
+          </p>
+        ) : null,
+      )}
       {part.name.role === 'loose' && (
         <p class="fillin thing">
           {words.slotLine(blank(asks.reachAsk(job, part.id, across)), blank(asks.shankAsk(job, part.id)))}
@@ -156,6 +173,17 @@ function Moves({ bench, job, x, open, onOpen }: MovesProps) {
     </section>
   );
 }
+
+type BottomProps = { readonly bottom: SolidPart['bottom']; readonly across: Length };
+
+/** How deep the bottom of a drawer is cut, and how much of it stays in its grooves. */
+const Bottom = ({ bottom, across }: BottomProps) => {
+  if (!bottom) return null;
+  const { panel, deepest } = bottom;
+  if (!panel.ok) return <Wrong text={words.bottomErrorText(panel.error)} />;
+  const { pushedShort } = panel.value;
+  return <p class={pushedShort ? 'lit' : 's'}>{words.bottom(panel.value, deepest, across)}</p>;
+};
 
 const Wrong = ({ text }: { readonly text: string }) => (
   <p class="wrongline">

@@ -21,6 +21,13 @@ function ofCase(job: Job, id: string, what: Operation['what']): readonly Page[] 
       ];
     case 'level':
       return [{ label: words.level, to: { at: 'level', id } }, ...scribed(job, id)];
+    case 'scribe':
+      return [
+        { label: words.scribe, to: { at: 'scribe', id } },
+        { label: words.scribeFigures, to: { at: 'scribe', id, step: 'next' } },
+      ];
+    case 'filler':
+      return [{ label: words.scribe, to: { at: 'scribe', id } }];
     case 'anchor':
       return [
         { label: words.screws, to: { at: 'screws', id } },

@@ -10,3 +10,4 @@ export const level = 'Level and feet';
 export const scribe = 'Scribe';
 export const wallMarks = 'Marks on the wall, one by one';
 export const screwFigures = 'Screws and drills, one by one';
+export const scribeFigures = 'What comes off, one by one';

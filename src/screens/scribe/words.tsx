@@ -62,7 +62,7 @@ export function errorText(error: ScribeError): string {
 export const fillers = 'Filler strips';
 /** @param free what is left free at the left by what was said of the room */
 export const fillersTold = (free: Length): string =>
-  `Scribe the edge or fit a strip, not both at one side. By the plumb lines of the room, the case ${w(free)} from the left wall at its nearest. An edge that is scribed brings it nearer: then read the gaps at the other edge before its strip is ripped.`;
+  `Scribe the edge or fit a strip, not both at one side. By the plumb lines of the room, the case ${w(free)} from the left wall at its nearest; where an edge is scribed, as near as that brings it. Then read the gaps at the other edge before its strip is ripped.`;
 export const byEdge = (side: Side): string =>
   `${capital(side)}: its edge is scribed, so no strip goes there.`;
 export const differsText = (at: Length, read: Length, byLines: Length): string =>

@@ -13,6 +13,8 @@ const atBench = ['checked another way', 'this comes first here', own];
 const puttingUp: Partial<Record<What, readonly string[]>> = {
   'carry-in': ['the rest is made where it stands', 'it goes in in parts', own],
   level: ['set by the level alone', 'it is levelled as one with its neighbour', own],
+  scribe: ['it stands as it will stay', 'it is levelled as one with its neighbour', own],
+  filler: ['ripped ahead, scribed later', 'it stands as it will stay', own],
   anchor: ['it must be held before it is levelled', 'it will be levelled at the anchors', own],
   'check-again': ['only a look for now', own],
   finish: ['finished before it goes in', 'what is left is not finished', own],

@@ -42,6 +42,14 @@ const words: Readonly<Record<Exclude<Caution, OwnCaution>, CautionWords>> = {
     'Anchor before anything is loaded.',
     'Drawers out; into a stud or solid fixing. First find pipes, wires, heating tubes; wiring: a licensed electrician. A tall case tips: children away, nobody below.',
   ],
+  scribe: [
+    'The case stands loose: one holds it.',
+    'It tips until it is anchored: drawers out, children away. Both hands behind the edge of plane or knife; a saw off before you reach in.',
+  ],
+  filler: [
+    'Rip it off a wide piece, with a block.',
+    'Guard on; the offcut lies until the blade stands. Clamped while it is planed. The case is not anchored yet: nobody leans on it.',
+  ],
   anchor: [
     'Pipes and wires found before any hole.',
     'Heating tubes too; wiring: a licensed electrician. Into a stud or solid fixing. One loaded drawer out at a time until it is fast. Children away: a case tips.',

@@ -29,6 +29,8 @@ export const benchWords: Partial<Record<What, string>> = {
   hang: 'Hang the boxes',
   'carry-in': 'Carry in',
   level: 'Level',
+  scribe: 'Scribe the edge',
+  filler: 'Fit the filler',
   anchor: 'Anchor',
   'check-again': 'Check again',
   'front-on': 'Fit the fronts',

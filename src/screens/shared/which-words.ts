@@ -17,6 +17,8 @@ const benchSays: Partial<Record<What, string>> = {
   hang: 'runs free, full out and home',
   'carry-in': 'drawers out, the lower unit first',
   level: 'shims under the low feet, front and back, left and right',
+  scribe: 'compass down the wall; cut to the line, a little under square',
+  filler: 'at each side left open: ripped, then scribed to the wall',
   anchor: 'through the cleat, before anything goes in',
   'check-again': 'all screws tight: level, plumb, not twisted',
   'front-on': 'on its shims, screwed from inside; then measure its far edge',

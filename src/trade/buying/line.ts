@@ -3,10 +3,10 @@ import type { PartName } from '../carcass/part-name';
 import type { SheetNeed } from './need';
 
 /** Where a line of the list stands, in the order of the list. */
-export const groups = ['sheets', 'sticks', 'solid', 'edging', 'slides', 'screws'] as const;
+export const groups = ['sheets', 'sticks', 'solid', 'fillers', 'edging', 'slides', 'screws'] as const;
 export type Group = (typeof groups)[number];
 
-export type Unit = 'sheet' | 'stick' | 'board-foot' | 'foot' | 'pair' | 'screw';
+export type Unit = 'sheet' | 'stick' | 'board-foot' | 'foot' | 'pair' | 'screw' | 'strip';
 
 /** Solid parts of one stock by the board foot. */
 export type BoardFeet = {
@@ -31,6 +31,13 @@ export type Why =
   /** One part's worth for test cuts: nothing left that holds one. */
   | { readonly code: 'tests' }
   | { readonly code: 'board-feet'; readonly solid: BoardFeet }
+  /** A strip that closes a case to the wall beside it, as ripped. */
+  | {
+      readonly code: 'filler';
+      readonly side: 'left' | 'right';
+      readonly wide: Length;
+      readonly long: Length;
+    }
   /** `around`: every front's four edges together; `more`: share bought over that; `thick` and `wide`: of the band. */
   | {
       readonly code: 'band';

@@ -19,6 +19,8 @@ const steps = [
   'load',
   'label',
   'look-back',
+  'scribe',
+  'filler',
 ] as const satisfies readonly Operation['what'][];
 
 /** Moments that are no operation. */

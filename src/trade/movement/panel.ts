@@ -30,7 +30,7 @@ export type PanelPlan = {
   readonly grain: Length;
 };
 
-type Panel = {
+export type Panel = {
   readonly cut: Rounded;
   readonly widest: Length;
   readonly least: Length;
@@ -46,7 +46,7 @@ type Panel = {
   readonly beyond: boolean;
 };
 
-type PanelError =
+export type PanelError =
   | SeasonError
   | { readonly code: 'not-positive'; readonly what: 'opening' | 'groove' | 'grain' }
   | { readonly code: 'tip-negative' }

@@ -8,15 +8,22 @@ import type { Which } from './which';
 /** Where something is put up: a case of the job, or a bank of drawers in a case that is none of the job's. */
 type Place = { readonly id: string; readonly named: string; readonly banks: readonly string[] };
 
+/** What closes a case to the walls: an edge that is scribed, a strip beside it. */
+export type Closing = 'scribe' | 'filler';
+
 type Of = {
   readonly cases: readonly { readonly id: string; readonly name: string }[];
   readonly banks: readonly { readonly id: string; readonly of?: string | undefined }[];
+  /** In the order of the work; none where the room asks for none. */
+  readonly closing?: ((id: string) => readonly Closing[]) | undefined;
 };
 
 /** What stands at the bench of a place once, as the last part of its id: frozen, ticks are kept under it. */
 const spelled = {
   'carry-in': 'carryin',
   level: 'level',
+  scribe: 'scribe',
+  filler: 'filler',
   anchor: 'anchor',
   'check-again': 'checkagain',
   finish: 'finish',
@@ -74,9 +81,10 @@ const step = ({ place, on, what, which }: Step, after: readonly string[]): Opera
 });
 
 /**
- * Steps of putting up before the fronts go on, and after the last pull: carried in, levelled, anchored, checked again
- * once all is tightened, for a twisted case changes every reveal; then finished, cured, loaded, labelled; and the whole
- * job looked back at. Nothing is loaded that is not anchored, whatever else was let go ahead.
+ * Steps of putting up before the fronts go on, and after the last pull: carried in, levelled, closed to the walls where
+ * they ask for it, anchored, checked again once all is tightened, for a twisted case changes every reveal; then
+ * finished, cured, loaded, labelled; and the whole job looked back at. Nothing is loaded that is not anchored, whatever
+ * else was let go ahead.
  *
  * @param of cases and banks; @param parts those of the cases; @param done operations by which each step knows what
  * comes first
@@ -108,11 +116,13 @@ function idsBy(done: readonly Operation[]): IdsOf {
     (byPart.get(part) ?? []).filter((op) => !what || what.includes(op.what)).map((op) => op.id);
 }
 
+type At = (what: InstallStep, after: readonly string[]) => Operation;
+
 /** Steps of one place; where it has no drawers they say so. */
-function stepsAt({ id, banks }: Place, on: Thing, parts: readonly Part[]) {
+function stepsAt({ id, banks }: Place, on: Thing, parts: readonly Part[]): At {
   const trays = parts.some((p) => p.of === id && p.stock === 'tray');
   const which: { readonly which?: Which } = banks.length > 0 ? {} : { which: { is: 'no-drawers', trays } };
-  return (what: InstallStep, after: readonly string[]) => step({ place: id, on, what, ...which }, after);
+  return (what, after) => step({ place: id, on, what, ...which }, after);
 }
 
 const isBase = ({ name }: Part): boolean => name.role === 'baserail' || name.role === 'basecross';
@@ -127,8 +137,26 @@ function stood(place: Place, of: Of, parts: readonly Part[], idsOf: IdsOf): read
   const own = of.cases.some((c) => c.id === place.id);
   const carry = own ? [at('carry-in', [...built, ...hung, ...base])] : [];
   const level = at('level', [...carry.map(({ id }) => id), ...hung]);
-  const anchor = at('anchor', [level.id]);
-  return [...carry, level, anchor, at('check-again', [anchor.id])];
+  const closing = own ? closed(at, of.closing?.(place.id) ?? [], level) : [];
+  const anchor = at(
+    'anchor',
+    [level, ...closing].map(({ id }) => id),
+  );
+  return [...carry, level, ...closing, anchor, at('check-again', [anchor.id])];
+}
+
+/** Scribed when it stands plumb; a strip waits for the edge, for scribing moves the case to its wall. */
+function closed(at: At, closing: readonly Closing[], level: Operation): readonly Operation[] {
+  const scribed = closing.includes('scribe') ? [at('scribe', [level.id])] : [];
+  const filled = closing.includes('filler')
+    ? [
+        at(
+          'filler',
+          [level, ...scribed].map(({ id }) => id),
+        ),
+      ]
+    : [];
+  return [...scribed, ...filled];
 }
 
 /** Finish goes on when nothing more is cut or bored; what goes in waits until that has cured. */

@@ -30,6 +30,8 @@ export type What =
   | 'hang'
   | 'carry-in'
   | 'level'
+  | 'scribe'
+  | 'filler'
   | 'anchor'
   | 'check-again'
   | 'front-on'

@@ -4,7 +4,7 @@ import type { Part } from '../carcass/part';
 import { isTested, type MachineId, machineAt } from '../machines/machines';
 import { type BankWork, frontSteps, hungSteps } from './bank-steps';
 import { benchSteps, dryFitId } from './bench-steps';
-import { installSteps } from './install-steps';
+import { type Closing, installSteps } from './install-steps';
 import { handLies } from './lies-by-hand';
 import { type Operation, opId } from './operation';
 import { type Cutting, partOperations, piecesToCut } from './part-operations';
@@ -33,6 +33,8 @@ type JobWork = {
   readonly banks?: readonly BankWork[];
   /** By copy of a part, how often it was spoiled. */
   readonly recuts: (part: string) => Readonly<Record<string, number>>;
+  /** What closes a case to the walls of its room. */
+  readonly closing?: (id: string) => readonly Closing[];
 };
 
 /**
@@ -57,7 +59,7 @@ export function operationsOf(job: JobWork, at: Cutting): readonly Operation[] {
   const banks = job.banks ?? [];
   const hung = hungSteps(banks, all);
   const fronts = frontSteps(banks, all);
-  const own = { cases: job.cases, banks };
+  const own = { cases: job.cases, banks, closing: job.closing };
   const { standing, finishing } = installSteps(own, job.parts, [...all, ...steps, ...hung, ...fronts]);
   const bench = [...steps, ...hung, ...standing, ...fronts, ...finishing];
   return widestFirst(known(once([...marked(withTests(oneStop(all))), ...bench])));

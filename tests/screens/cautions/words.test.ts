@@ -55,6 +55,8 @@ describe('a caution', () => {
         'tips',
       ],
     ],
+    ['scribe', ['holds it', 'tips', 'rawers out', 'hildren', 'hands behind']],
+    ['filler', ['with a block', 'Guard on', 'not anchored']],
     ['check-again', ['loaded', 'lever', 'no hand under']],
     ['cure', ['air', 'rags', 'acid', 'shell', 'lime']],
     ['label', ['One loaded drawer', 'child']],

@@ -4,6 +4,7 @@ import * as finish from '../../../src/screens/install/finish-words';
 import * as labels from '../../../src/screens/install/label-words';
 import * as back from '../../../src/screens/install/look-back-words';
 import * as screws from '../../../src/screens/install/screw-words';
+import { setupOf } from '../../../src/trade/setups/setup';
 import { l } from '../../trade/grooves/sample';
 
 const usual = {
@@ -113,4 +114,31 @@ test('what was learned, beside what the shop says or does not', () => {
   expect(back.learned({ ...one, now: undefined, from: 'Upper' })).toContain(
     'in Upper. Shop figures say nothing.',
   );
+});
+
+test('look back tells of the bit and of pieces: what it was, what was found, and where', () => {
+  // the side's groove 13 up, the base 2 31/32 to the middle of a 1/2 bit: 13 - (2 31/32 - 1/4) = 10 9/32
+  const on = { at: 'end', named: 'bottom', guide: 'reference' } as const;
+  const figure = { value: l('10 9/32'), rest: l('0') };
+  const setup = setupOf({ machine: 'router', cutter: l('1/2'), sets: 'guide-edge', figure, on });
+  const name = { of: { role: 'left' } } as const;
+  const at = {
+    id: 'x',
+    part: 'left',
+    copy: '1',
+    name,
+    what: 'groove',
+    setup,
+    figure: l('0'),
+    after: [],
+  } as const;
+  expect(back.bit({ now: l('1/2'), learned: l('0.494'), at })).toBe(
+    'The bit cuts 0.494 wide by a test cut in one pass (Left side, Guide edge at 10 9/32). Shop figures say 1/2.',
+  );
+  const stack = { ...at, setup: setupOf({ machine: 'fence', cutter: l('23/32'), on }) };
+  const piece = { size: l('1/8'), count: 2, kind: 'chipper' } as const;
+  expect(back.lacked({ piece, has: 1, at: stack })).toBe(
+    'A stack was made with 2 × 1/8 chippers (Table saw, fence, 23/32 wide). The box in Shop figures has 1.',
+  );
+  expect(back.lacked({ piece, has: 0, at: stack })).toMatch(/has none\.$/);
 });

@@ -48,7 +48,33 @@ test('a front says what to cut, and what would keep a gap that is seen', () => {
 
 test('a top fixed across its grain says what it has to take', () => {
   expect(
-    words.cross({ difference: l('0.354'), over: l('0.323'), longest: l('1 3/8'), beyond: false }),
+    words.cross('front-and-back', {
+      difference: l('0.354'),
+      over: l('0.323'),
+      longest: l('1 3/8'),
+      beyond: false,
+    }),
   ).toMatch(/0\.354 has to go somewhere.*1 3\/8 could be fixed\.$/);
-  expect(words.cross({ difference: l('0.02'), beyond: false })).toMatch(/it bears that\.$/);
+  expect(words.cross('sides', { difference: l('0.02'), beyond: false })).toMatch(/it bears that\.$/);
+});
+
+test('a bottom says what to cut, how far it comes out of a groove, and what keeps it in', () => {
+  const cut = { value: l('14 9/16'), rest: l('0') };
+  const sizes = { cut, widest: l('14.777'), least: l('14.455'), beyond: false };
+  const loose = { ...sizes, pushed: l('-0.201'), pushedShort: l('0.326') };
+  const out = words.bottom(
+    { ...loose, pinned: l('-0.007'), pinnedShort: l('0.132'), deeper: l('9/16') },
+    l('5/16'),
+    l('14 3/4'),
+  );
+  expect(out).toBe(
+    'Cut it 14 9/16 front to back, where 14 3/4 is planned. Pushed over to one groove at the driest it is out of the other by 0.201. A bottom of sheet next to never moves.',
+  );
+  // grooves no deeper than half the stuff, and pinned where that is enough
+  expect(words.bottom({ ...loose, pinned: l('0.2'), deeper: l('1/4') }, l('5/16'), l('14 3/4'))).toContain(
+    'Pinned at its middle 0.200 stays in each; grooves 1/4 deep keep it; a bottom of sheet',
+  );
+  expect(words.bottom({ ...sizes, pushed: l('0.15'), pinned: l('0.2') }, l('5/16'), l('14 3/4'))).toMatch(
+    /stays in the other\.$/,
+  );
 });

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { editBank, tickOf } from '../../../src/job/edits';
 import type { Change } from '../../../src/job/entry';
-import { editFoot, editGap } from '../../../src/job/room-edits';
+import { editAcross, editFoot, editGap, editRoom } from '../../../src/job/room-edits';
 import { feetStandOf, footStep } from '../../../src/plan/feet-set';
 import { StepPage } from '../../../src/screens/machine/step-page';
 import type { Route } from '../../../src/screens/routes';
@@ -47,6 +47,17 @@ test('the scribe is led to where a gap to a wall was read', () => {
   const gap = editGap('case', 'g', { side: 'left', at: l('0'), gap: l('1/8') });
   expect(waysOf('level', ...gap)).toContainEqual({ at: 'scribe', id: 'case' });
   expect(waysOf('anchor', ...gap)).toContainEqual({ at: 'scribe', id: 'case' });
+});
+
+test('the steps that close a case to its walls lead to the scribe, and to its figures one by one', () => {
+  const gap = editGap('case', 'g', { side: 'left', at: l('0'), gap: l('1/8') });
+  const page = { at: 'scribe', id: 'case' };
+  expect(waysOf('scribe', ...gap)).toEqual([page, { ...page, step: 'next' }]);
+  const walls = [
+    ...editRoom({ apart: l('40') }),
+    ...editAcross('a', { at: l('0'), left: l('3/8'), right: l('1') }),
+  ];
+  expect(waysOf('filler', ...walls)).toEqual([page]);
 });
 
 test('loading leads to shelves and to each bank of the case', () => {

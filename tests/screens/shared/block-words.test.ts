@@ -30,7 +30,7 @@ test('what is cut, what is done at the bench and what is put up go ahead for rea
   expect(at('slide')).toContain('this comes first here');
   expect(at('level')).toContain('set by the level alone');
   const all = (
-    ['slide', 'pulls', 'carry-in', 'level', 'anchor', 'check-again', 'cure', 'load'] as const
+    ['slide', 'pulls', 'carry-in', 'level', 'scribe', 'anchor', 'check-again', 'cure', 'load'] as const
   ).flatMap((what) => at(what));
   expect(all.join(' ')).not.toMatch(/\bcut\b|trimmed|scrap/);
   // nothing is loaded that is not held, by anybody's word

@@ -81,5 +81,9 @@ describe('whatWords', () => {
 
   test('a step at the bench says what is minded in it', () => {
     expect(said('hang')).toBe('hang the boxes: runs free, full out and home');
+    expect(said('scribe')).toBe(
+      'scribe the edge: compass down the wall; cut to the line, a little under square',
+    );
+    expect(said('filler')).toBe('fit the filler: at each side left open: ripped, then scribed to the wall');
   });
 });

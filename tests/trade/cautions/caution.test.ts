@@ -59,6 +59,8 @@ const atWhat: Record<What, Caution | 'of its machine'> = {
   hang: 'hang',
   'carry-in': 'carry-in',
   level: 'level',
+  scribe: 'scribe',
+  filler: 'filler',
   anchor: 'anchor',
   'check-again': 'check-again',
   'front-on': 'front-on',
@@ -92,6 +94,7 @@ describe('cautionOf', () => {
       'check-again on bench: check-again',
       'cure on bench: cure',
       'dry-fit on bench: dry-fit',
+      'filler on bench: filler',
       'finish on bench: finish-inside',
       'finish-inside on bench: finish-inside',
       'frame-on on bench: frame-on',
@@ -109,6 +112,7 @@ describe('cautionOf', () => {
       'pulls on jig: jig',
       'rabbet on rabbet: rabbet',
       'rip on rip: rip',
+      'scribe on bench: scribe',
       'slide on stick: stick',
       'tails on dovetail: dovetail',
       'test on fence: fence',
@@ -124,7 +128,8 @@ describe('cautions', () => {
     expect(cautions.join(' ')).toBe(
       'rip crosscut mitre stop fence router saw spacers index sliding rabbet notch lap dovetail stick jig hand ' +
         'dry-fit finish-inside glue-up frame-on marks box-up hang carry-in level front-on ' +
-        'anchor check-again cure load label look-back sheet-cut stick-cut carry stack shims as-built old-finish',
+        'anchor check-again cure load label look-back scribe filler ' +
+        'sheet-cut stick-cut carry stack shims as-built old-finish',
     );
   });
 });

@@ -196,6 +196,27 @@ describe('installSteps', () => {
     expect(of(made({ parts, cases, banks: [bank('b1', 'c1')] }))).toEqual([undefined]);
   });
 
+  test('an edge is scribed when the case is level, a strip fitted when that is done, and both before the anchor', () => {
+    const closed = (closing: readonly ('scribe' | 'filler')[]) =>
+      made({ parts, cases, banks: [bank('b2')], closing: () => closing });
+    const both = closed(['scribe', 'filler']);
+    expect(stepsOf(both, 'c1').slice(3, 8)).toEqual(['carry-in', 'level', 'scribe', 'filler', 'anchor']);
+    const afterOf = (what: Parameters<typeof installId>[1], of = both) =>
+      idOf(of).get(installId('c1', what))?.after;
+    expect(afterOf('scribe')).toEqual(['cut/c1~bench/level/1']);
+    expect(afterOf('filler')).toEqual(['cut/c1~bench/level/1', 'cut/c1~bench/scribe/1']);
+    expect(afterOf('anchor')).toEqual([
+      'cut/c1~bench/level/1',
+      'cut/c1~bench/scribe/1',
+      'cut/c1~bench/filler/1',
+    ]);
+    expect(afterOf('filler', closed(['filler']))).toEqual(['cut/c1~bench/level/1']);
+    expect(afterOf('anchor', closed(['scribe']))).toEqual(['cut/c1~bench/level/1', 'cut/c1~bench/scribe/1']);
+    // nobody reads the walls beside a case that is none of the job's
+    expect(stepsOf(both, 'b2')).not.toContain('scribe');
+    expect(stepsOf(both, 'b2')).not.toContain('filler');
+  });
+
   test('boards alone are not put up', () => {
     expect(
       made({ parts: [part('p', 'own', 'any-time', { role: 'board', named: 'Shelf' })] }).some(
