@@ -24,8 +24,9 @@ export type ClosedIn = {
 type Strip = { readonly side: Side; readonly wide: Length; readonly long: Length };
 
 /**
- * What is free at the left, by the plumb lines, of a case pushed to the wall until its scribed edge closes: by the first
- * gap that was read at a height where its wall was. Inches, below 0 where the edge stands past the nearest of the wall.
+ * What is free at the left, by the plumb lines, of a case pushed to the wall until its scribed edge closes: by the
+ * first gap that was read at a height where its wall was. Inches, below 0 where the edge stands past the nearest of the
+ * wall.
  */
 function pushedTo({ lines, nearLeft }: Plumb, { side, gaps, found }: ScribeSide, width: Length) {
   if (!found?.ok) return undefined;
