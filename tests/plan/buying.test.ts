@@ -88,8 +88,8 @@ describe('the buying list of the sample job', () => {
       '2 sheets: Sheet A, birch ply, 96\u00a0×\u00a048. 2 pieces come out of 2 sheets, the fewest possible. What is left holds a piece of 30\u00a0×\u00a017\u00a01/2 for test cuts.',
       '2.8 board ft: Maple, for the frame. 6 pieces hold 2.28, and 20\u00a0% for waste. Counted 3/4 thick, as measured; sold rough it counts thicker.',
       // the lines hang 40 apart; the left edge, scribed, closes where its wall is 17/32 out of its line: 38 3/4 wide
-      // the case ends 38 7/32 from that line, and at the floor, 1 3/16 out of the other, 41 3/16 - 38 7/32 = 2 31/32 are
-      // open; 1/8 over
+      // the case ends 38 7/32 from that line, and at the floor, 1 3/16 out of the other, 41 3/16 - 38 7/32 = 2 31/32
+      // are open; 1/8 over
       '1 strip: Cabinet, right: 3 3/32 wide, 64 1/4 long. As wide as the gap at the right at its widest, and what is scribed off; as long as the case is high.',
       '5 pairs: Slides 16 long. One pair a drawer: 5 drawers (Mineral drawers).',
     ]);
