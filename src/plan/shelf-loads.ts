@@ -12,6 +12,7 @@ import {
   subtract,
 } from '../length/length';
 import type { Result } from '../length/result';
+import { toWhole } from '../length/round';
 import { grainOf } from '../length/tape';
 import { loadOf } from '../trade/boxes/contents';
 import type { Inside } from '../trade/carcass/case';
@@ -245,6 +246,22 @@ export function pitchFor({ inside, loaded, shelf }: Span): Length | undefined {
     rest.reduce((a, b) => (less(a, b) ? b : a), first),
     shelf.thick,
   );
+}
+
+/**
+ * How many trays the things on a run of them fill, laid in rows, each kind on trays of its own; only those whose length
+ * and width are said. Common practice, no source.
+ *
+ * @returns none where no such thing stands there, or one goes on no tray
+ */
+export function traysFor({ inside, loaded, shelf: { span, deep } }: Span): number | undefined {
+  const lots = loaded.flatMap(({ things }) => things.filter(({ long, wide }) => long && wide));
+  if (inside.kind !== 'trays' || lots.length === 0) return undefined;
+  const times = (room: Length, own: Length): number => Number(toWhole(room.div(own) as Ratio, 'floor'));
+  const onOne = ({ long = span, wide = deep }: Lot): number =>
+    Math.max(times(span, long) * times(deep, wide), times(span, wide) * times(deep, long));
+  if (lots.some((lot) => onOne(lot) === 0)) return undefined;
+  return lots.reduce((sum, lot) => sum + Math.ceil(lot.count / onOne(lot)), 0);
 }
 
 /** What it is of. */

@@ -3,7 +3,7 @@ import { editCase, editInside, editPart, editShelf, editStock, editThing } from 
 import type { Change } from '../../src/job/entry';
 import { type Length, type Ratio, ratio } from '../../src/length/length';
 import { toWhole } from '../../src/length/round';
-import { pitchFor, spansOf, worstOf } from '../../src/plan/shelf-loads';
+import { pitchFor, spansOf, traysFor, worstOf } from '../../src/plan/shelf-loads';
 import { l, w } from '../length/write-figures';
 import { caseDecided } from './carried-cabinet-case';
 import { worked } from './job-of';
@@ -167,5 +167,22 @@ describe('trays', () => {
   test('no standard is told of them, and no pitch where nothing tall is said', () => {
     const { trays, shelf } = spans();
     expect([trays.even, pitchFor(trays), pitchFor(shelf)]).toEqual([undefined, undefined, undefined]);
+  });
+
+  test('how many of them the things fill, each kind in rows on its own', () => {
+    const on = (...things: readonly (readonly Change[])[]) => traysFor(spans(...things).trays);
+    const kind = (id: string, patch: Parameters<typeof editThing>[1]) =>
+      editThing(id, { part: 'case~trays', ...patch });
+    // 18 7/64 by 17 7/32 clear: 4 × 3 lie 4 by 5 (18 ÷ 4 = 4, 17 ÷ 5 = 3), turned 3 × 4 (18 ÷ 5 = 3, 17 ÷ 4 = 4): 12
+    const ferns = { long: l('4'), wide: l('5') };
+    expect(on(kind('a', { count: 12, ...ferns }))).toBe(1);
+    expect(on(kind('a', { count: 13, ...ferns }))).toBe(2);
+    // and 1 of 10 by 9 a tray, turned as well: 18 ÷ 9 = 2, 17 ÷ 10 = 1, so 2; three of them 2 trays
+    expect(on(kind('a', { count: 13, ...ferns }), kind('b', { count: 3, long: l('10'), wide: l('9') }))).toBe(
+      4,
+    );
+    expect(on(kind('a', { count: 13, long: l('4') }))).toBeUndefined();
+    expect(on(kind('a', { count: 1, long: l('30'), wide: l('9') }))).toBeUndefined();
+    expect(traysFor(spans().shelf)).toBeUndefined();
   });
 });

@@ -1,6 +1,6 @@
 import { editThing } from '../../job/edits';
 import type { Job } from '../../job/job';
-import { kindIn, type LoadedShelf, pitchFor, type Span } from '../../plan/shelf-loads';
+import { kindIn, type LoadedShelf, pitchFor, type Span, traysFor } from '../../plan/shelf-loads';
 import { Icon } from '../../ui/icon';
 import { SagDrawing } from '../../ui/sag-drawing';
 import type { Bench } from '../bench';
@@ -27,7 +27,7 @@ export function ShelfSection(props: ShelfProps) {
   const name = asks.nameOf(span);
   const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
   const { part, loaded } = span;
-  const pitch = pitchFor(span);
+  const [pitch, trays] = [pitchFor(span), traysFor(span)];
   const off = loaded.some(({ unfit }) => unfit.some(({ code }) => code === 'too-tall'));
   return (
     <section class="drawerrow" aria-label={name}>
@@ -53,6 +53,7 @@ export function ShelfSection(props: ShelfProps) {
       {loaded.length < part.copies && (
         <p class="s muted">{words.empty(part.copies - loaded.length, part.copies)}</p>
       )}
+      {trays && <p class={trays > part.copies ? 'lit' : 's'}>{words.fill(trays, part.copies)}</p>}
       {off && pitch && <p class="lit">{words.pitch(pitch)}</p>}
       <Even {...props} />
     </section>

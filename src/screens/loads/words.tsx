@@ -6,6 +6,7 @@ import type { Sag } from '../../trade/loads/sag';
 import type { SagCure } from '../../trade/loads/sag-cures';
 import type { Stuff } from '../../trade/loads/stuff';
 import { inSentence } from '../../ui/pad-words';
+import { counted } from '../shared/counted';
 import { closely, exactly as w } from '../shared/exact-words';
 import { failed } from '../shared/last-notes-words';
 import { unweighed } from '../shared/lot-words';
@@ -128,6 +129,12 @@ export const unfit = (
 ) => `${name}: ${w(by)} ${unfits[code]}.`;
 
 export const pitch = (x: Length): string => `The tallest thing here asks for trays ${w(x)} apart at least.`;
+
+/** How many trays the things fill, of those there are. */
+export const fill = (trays: number, of: number): string =>
+  `Laid in rows, each kind on trays of its own, what is here fills ${counted(trays, 'tray', 'trays')}${
+    trays > of ? `, ${trays - of} more than there are` : ` of ${of}`
+  }.`;
 
 /** Evenly loaded by the standard, nothing said to stand on it. */
 export const underEven = (load: Ratio, sag: Sag): string =>

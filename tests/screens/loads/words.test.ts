@@ -69,3 +69,10 @@ test('its ends, and that no fixing is promised', () => {
     /^Its left end carries about 33\.4 lb, its right 16\.6 lb\. .* is for its maker\.$/,
   );
 });
+
+test('how many trays the things fill, of those there are or over them', () => {
+  expect(words.fill(1, 30)).toBe(
+    'Laid in rows, each kind on trays of its own, what is here fills 1 tray of 30.',
+  );
+  expect(words.fill(33, 30)).toMatch(/fills 33 trays, 3 more than there are\.$/);
+});
