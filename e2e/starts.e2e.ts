@@ -54,6 +54,26 @@ test.describe('a start', () => {
   });
 });
 
+/** A database that opens only so much later, in milliseconds: nobody is in its way. */
+const opensLate = (page: Page, late: number) =>
+  page.addInitScript((wait) => {
+    const own = EventTarget.prototype.addEventListener;
+    EventTarget.prototype.addEventListener = function add(this: EventTarget, type, heard, options) {
+      const isOpening = this instanceof IDBOpenDBRequest && type === 'success';
+      if (!isOpening || typeof heard !== 'function') return own.call(this, type, heard, options);
+      return own.call(this, type, (event) => void setTimeout(() => heard.call(this, event), wait), options);
+    };
+  }, late);
+
+test('a phone slow to open says so, and opens by itself when it can', async ({ page }) => {
+  await opensLate(page, 6000);
+  await page.goto('./');
+  await expect(page.getByText('The phone is slow to open what is kept on it')).toBeVisible();
+  await expect(page.getByText('older version')).toHaveCount(0);
+  await expect(first(page)).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('Still trying')).toHaveCount(0);
+});
+
 test('a file missing on a first visit is said in words, and a tap tries again', async ({ browser }) => {
   const at = await host();
   const files = filesOf(at.folder).filter((file) =>

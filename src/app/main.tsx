@@ -1,7 +1,8 @@
-import { signal } from '@preact/signals';
+import { type Signal, signal } from '@preact/signals';
 import { render } from 'preact';
 import sampleUrl from '../../demo-data/mineral-and-shell-cabinet.json?url';
-import type { OpenError } from '../store/db';
+import { openError } from '../store/db';
+import type { Journal } from '../store/journal/journal';
 import { openStore } from '../store/store';
 import { guardTouches } from '../ui/touch';
 import { App, bringHome, bringLater } from './app';
@@ -10,10 +11,37 @@ import { openJournal } from './journal';
 import { besides } from './opening';
 import { dropPicture, isPicture, keepPicture } from './picture';
 import { randomId } from './random';
+import type { RefusalCode } from './refusal';
 import { wholeSample } from './sample-file';
 import { makeBench } from './state';
 
 const root = document.getElementById('app');
+
+/** What says why nothing opens; the last said stands, and nothing once the app does. */
+function refuser(at: HTMLElement, journal: Journal | undefined) {
+  let told = 0;
+  const refuse = async (code: RefusalCode) => {
+    told += 1;
+    const own = told;
+    dropPicture();
+    (await import('./refusal')).refuse(at, code, { journal, stands: () => own === told });
+  };
+  const stood = () => {
+    told += 1;
+  };
+  return { refuse, stood };
+}
+
+const openWith = (journal: Journal | undefined, gone: Signal<boolean>, onSlow: () => void) =>
+  openStore({
+    randomId,
+    now: () => new Date().toISOString(),
+    journal,
+    onGone: () => {
+      gone.value = true;
+    },
+    onSlow,
+  });
 
 /** Opens what is kept on the phone, then shows the screen the user left. */
 async function start(at: HTMLElement): Promise<void> {
@@ -27,25 +55,18 @@ async function start(at: HTMLElement): Promise<void> {
   early?.catch(() => undefined); // said where it is waited for
   const gone = signal(false);
   const journal = openJournal();
-  const store = await openStore({
-    randomId,
-    now: () => new Date().toISOString(),
-    journal,
-    onGone: () => {
-      gone.value = true;
-    },
-  });
-  const refuse = async (code: OpenError['code']) => {
-    dropPicture();
-    (await import('./refusal')).refuse(at, code, journal);
-  };
+  const { refuse, stood } = refuser(at, journal);
+  const open = () => openWith(journal, gone, () => void refuse('slow'));
+  let store = await open();
+  while (!store.ok && store.error.code === 'slow') store = await open(); // as the words on the screen say
   if (!store.ok) return refuse(store.error.code);
   const { stands, readOnly } = store.value;
   document.addEventListener('visibilitychange', stands);
   gone.value = readOnly();
   const sample = async () => wholeSample(await (await fetch(sampleUrl)).text());
-  const bench = await makeBench(store.value, { sample, planning, looking, gone }).catch(() => undefined);
-  if (!bench) return refuse('no-storage');
+  const bench = await makeBench(store.value, { sample, planning, looking, gone }).catch(openError);
+  if ('code' in bench) return refuse(bench.code === 'slow' ? 'no-answer' : bench.code);
+  stood();
   const { left } = bench.phone;
   const here = left ? besides(left) : location.hash || bench.settings.value.here;
   if (here) history.replaceState(null, '', here);

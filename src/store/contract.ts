@@ -78,6 +78,8 @@ export type StoreOptions = {
   readonly now: () => string;
   /** Another page upgraded the database: this one can no longer write. */
   readonly onGone?: () => void;
+  /** Nothing has opened in three seconds: it is waited for on. */
+  readonly onSlow?: () => void;
   /** The second copy, where there is a place for it. */
   readonly journal?: Journal | undefined;
   /** How long one piece of work may take before it is tried again, milliseconds. */

@@ -9,6 +9,8 @@ export type OpenError =
   | { readonly code: 'newer-database' }
   /** Another page holds an older version open and does not let go. */
   | { readonly code: 'blocked' }
+  /** Nobody holds it, and it does not answer in time: it may at the next try. */
+  | { readonly code: 'slow' }
   | { readonly code: 'no-storage'; readonly name: string };
 
 export type SaveError =
@@ -44,7 +46,8 @@ type ConnectOptions = {
   readonly patience: number;
 };
 
-const openPatience = 3000;
+/** How long it may take to open before somebody is told of it, milliseconds. */
+export const openPatience = 3000;
 const retries = 3;
 /** A whole log takes so many times longer than a tap. */
 const longer = 12;
@@ -54,13 +57,14 @@ type Opened = { readonly db: Database; readonly readOnly: boolean };
 /** Opens the phone's database, brought up to this version step by step; one of a later version, for reading alone. */
 export async function connect(options: ConnectOptions): Promise<Result<Connection, OpenError>> {
   let gone = false;
-  const open = openerOf(options, () => {
-    gone = true;
-    options.onGone();
-  });
-  const first = await openInTurns(open);
+  const opener = (slow: WhenSlow) =>
+    openerOf(options, slow, () => {
+      gone = true;
+      options.onGone();
+    });
+  const first = await openInTurns(opener('wait on'));
   if (!first.ok) return first;
-  const { use, readOnly, close } = held(first.value, open, options.patience);
+  const { use, readOnly, close } = held(first.value, opener('give up'), options.patience);
   const isReadOnly = () => readOnly() || gone;
   const writable = (db: Database) => {
     if (isReadOnly()) throw new DOMException('a newer version has it', 'ReadOnlyError');
@@ -77,16 +81,16 @@ export async function connect(options: ConnectOptions): Promise<Result<Connectio
 type Open = () => Promise<Result<Opened, OpenError>>;
 
 /** Opens the database, and fills it where the browser emptied it. */
-function openerOf({ name, refill, patience }: ConnectOptions, onGone: () => void): Open {
+function openerOf({ name, refill, patience }: ConnectOptions, slow: WhenSlow, onGone: () => void): Open {
   return async () => {
-    const opened = await openNow(name, onGone);
+    const opened = await openNow(name, slow, onGone);
     if (!opened.ok || opened.value.readOnly) return opened;
     try {
       await within(refill(opened.value.db), longer * patience);
       return opened;
     } catch (error) {
       opened.value.db.close();
-      return err({ code: 'no-storage', name: nameOf(error) });
+      return err(openError(error));
     }
   };
 }
@@ -95,8 +99,10 @@ function openerOf({ name, refill, patience }: ConnectOptions, onGone: () => void
 async function openInTurns(open: Open): Promise<Result<Opened, OpenError>> {
   for (let turn = 0; ; turn += 1) {
     const opened = await open();
-    const again = !opened.ok && opened.error.code === 'no-storage' && lostNames.includes(opened.error.name);
-    if (!again || turn === retries) return opened;
+    if (opened.ok || turn === retries) return opened;
+    const { error } = opened;
+    if (error.code !== 'slow' && !(error.code === 'no-storage' && lostNames.includes(error.name)))
+      return opened;
   }
 }
 
@@ -139,33 +145,54 @@ function within<T>(work: Promise<T>, patience: number): Promise<T> {
   return Promise.race([work, tooLate]).finally(() => clearTimeout(late));
 }
 
-async function openNow(name: string, onGone: () => void): Promise<Result<Opened, OpenError>> {
-  let late: ReturnType<typeof setTimeout> | undefined;
-  let givenUp = false;
-  const blocked = new Promise<Result<Opened, OpenError>>((resolve) => {
-    late = setTimeout(() => {
-      givenUp = true;
-      resolve(err({ code: 'blocked' }));
-    }, openPatience);
-  });
-  const opening = openThis(name, () => givenUp || onGone()).catch(
+/** A start waits on for a database that is only slow; work that is tried again gives it up in time. */
+type WhenSlow = 'wait on' | 'give up';
+
+async function openNow(name: string, slow: WhenSlow, onGone: () => void): Promise<Result<Opened, OpenError>> {
+  const wait = waitOf(slow);
+  const opening = openThis(name, { onGone: () => wait.isOver() || onGone(), onBlocked: wait.blocked }).catch(
     async (error: unknown): Promise<Result<Opened, OpenError>> => {
-      if (nameOf(error) !== 'VersionError') return err({ code: 'no-storage', name: nameOf(error) });
+      if (nameOf(error) !== 'VersionError') return err(openError(error));
       return (await openNewer(name).catch(() => undefined)) ?? err({ code: 'newer-database' });
     },
   );
-  const result = await Promise.race([opening, blocked]);
-  clearTimeout(late);
+  const result = await Promise.race([opening, wait.over]);
+  wait.end();
   // given up on: should it open after all, nobody would close it
   if (!result.ok) void opening.then((tooLate) => tooLate.ok && tooLate.value.db.close());
   return result;
 }
 
-async function openThis(name: string, onGone: () => unknown): Promise<Result<Opened, OpenError>> {
+/** How an opening is waited for. Only the browser tells a database that another page blocks from a slow one. */
+function waitOf(slow: WhenSlow) {
+  let [isBlocked, isLate, isOver] = [false, false, false];
+  let giveUp: (code: 'blocked' | 'slow') => void = () => undefined;
+  const over = new Promise<Result<Opened, OpenError>>((resolve) => {
+    giveUp = (code) => {
+      isOver = true;
+      resolve(err({ code }));
+    };
+  });
+  const late = setTimeout(() => {
+    isLate = true;
+    if (isBlocked) giveUp('blocked');
+    else if (slow === 'give up') giveUp('slow');
+  }, openPatience);
+  const blocked = () => {
+    isBlocked = true;
+    if (isLate) giveUp('blocked');
+  };
+  return { over, blocked, isOver: () => isOver, end: () => clearTimeout(late) };
+}
+
+type Heard = { readonly onGone: () => unknown; readonly onBlocked: () => void };
+
+async function openThis(name: string, { onGone, onBlocked }: Heard): Promise<Result<Opened, OpenError>> {
   const db = await openDB<Schema>(name, schemaVersion, {
     upgrade: (made, from, _to, tx) => {
       for (const step of steps.slice(from)) step(made, tx);
     },
+    blocked: onBlocked,
     blocking: (_current, _next, event) => {
       (event.target as IDBDatabase).close(); // a newer page wants to upgrade: let it, and say so
       onGone();
@@ -186,7 +213,7 @@ async function openNewer(name: string): Promise<Result<Opened, OpenError> | unde
   return undefined;
 }
 
-export const nameOf = (error: unknown): string =>
+const nameOf = (error: unknown): string =>
   error instanceof Error || isDomException(error) ? error.name : 'Error';
 const isDomException = (error: unknown): error is { name: string } =>
   typeof error === 'object' && error !== null && 'name' in error && typeof error.name === 'string';
@@ -203,6 +230,12 @@ const lostNames = [
   'TransactionInactiveError',
   'TimeoutError',
 ];
+
+/** What an opening, or the first work after it, ended in. */
+export const openError = (error: unknown): OpenError => {
+  const name = nameOf(error);
+  return name === 'TimeoutError' ? { code: 'slow' } : { code: 'no-storage', name };
+};
 
 export const saveError = (error: unknown): SaveError => {
   const name = nameOf(error);

@@ -4,7 +4,7 @@ import { err, ok, type Result } from '../length/result';
 import { toStored } from '../length/stored';
 import { viewOf } from './combined-reads';
 import type { Store, StoreOptions } from './contract';
-import { type Connection, connect, type Database, nameOf, type OpenError } from './db';
+import { type Connection, connect, type Database, type OpenError, openError, openPatience } from './db';
 import { restore } from './journal/restore';
 import type { Row } from './journal/row';
 import { frozen } from './journal/starting';
@@ -25,12 +25,15 @@ export type { NewAct } from './writes';
 export async function openStore(options: StoreOptions): Promise<Result<Store, OpenError>> {
   const { name = 'knifeline', journal, onGone = () => undefined, patience = 3000 } = options;
   const keeper = keeperOf(journal, options.now);
+  const late = setTimeout(() => options.onSlow?.(), openPatience);
   try {
     const { refill, toFill } = filler(keeper);
     const opened = await connect({ name, onGone, patience, refill });
     return opened.ok ? await storeAt(opened.value, { keeper, toFill: toFill() }, options) : opened;
   } catch (error) {
-    return err({ code: 'no-storage', name: nameOf(error) });
+    return err(openError(error));
+  } finally {
+    clearTimeout(late);
   }
 }
 
@@ -52,7 +55,7 @@ async function storeAt(
     return ok(storeOn(here, froze));
   } catch (error) {
     connection.close();
-    return err({ code: 'no-storage', name: nameOf(error) });
+    return err(openError(error));
   }
 }
 

@@ -387,19 +387,40 @@ describe('opening', () => {
     old.close();
   });
 
-  test('a page that does not let go is named within a few seconds', async () => {
-    const stubborn = await openDB('blocked', 1, { upgrade: () => undefined });
-    const clearing = indexedDB.deleteDatabase('blocked'); // waits for the page that does not close
+  test('a page of an older version that does not let go is named within a few seconds', async () => {
+    await versionOne('blocked');
+    const stubborn = await openDB('blocked', 1); // hears that a later version wants it, and stays open
     const onGone = vi.fn();
     const store = await openStore({ name: 'blocked', randomId: () => 'x', now: () => '', onGone });
     expect(!store.ok && store.error.code).toBe('blocked');
     stubborn.close();
-    await new Promise((done) => {
-      clearing.onsuccess = done;
-    });
     await deleteDB('blocked'); // what was given up on opens late, and does not stay open
     expect(onGone).not.toHaveBeenCalled();
   }, 10_000);
+
+  test('a database that is slow to open is told as slow, and waited for until it opens', async () => {
+    const stubborn = await openDB('test', 1, { upgrade: () => undefined });
+    const clearing = indexedDB.deleteDatabase('test'); // what is opened after it waits for it: nobody is in its way
+    const onSlow = vi.fn(() => stubborn.close());
+    const store = await openStore({ name: 'test', randomId: () => 'x', now: () => '', onSlow });
+    expect(clearing.readyState).toBe('done');
+    expect([onSlow.mock.calls.length, store.ok]).toEqual([1, true]);
+    if (store.ok) store.value.close();
+  }, 10_000);
+
+  test('one that opens and then answers nothing is slow too, not a browser that keeps nothing', async () => {
+    (await open()).close();
+    const { get } = IDBObjectStore.prototype;
+    IDBObjectStore.prototype.get = function silent(...args) {
+      const asked = get.apply(this, args);
+      asked.addEventListener = () => undefined;
+      return asked;
+    };
+    const opened = await openStore({ name: 'test', randomId: () => 'x', now: () => '', patience: 20 });
+    IDBObjectStore.prototype.get = get;
+    expect(opened).toEqual({ ok: false, error: { code: 'slow' } });
+    (await open()).close(); // the next try is as good as the first
+  });
 });
 
 describe('jobs', () => {
