@@ -56,6 +56,44 @@ test('foot by foot: the figure giant, the tick kept over a reload, the whole hel
   await expect(page).toHaveURL(/#\/level\/case\/front1$/);
 });
 
+test('feet and scribe lead back to where they were opened from, and undo names what stands level', async ({
+  page,
+}) => {
+  await openSample(page);
+  const back = () => page.getByRole('button', { name: 'Back', exact: true }).click();
+  for (const [from, way, to] of [
+    ['#/case/case', page.locator('a[href="#/level/case"]'), '#/level/case'],
+    ['#/case/case', page.locator('a[href="#/scribe/case"]'), '#/scribe/case'],
+    ['#/room', page.getByRole('button', { name: 'Level and feet' }).first(), '#/level/case'],
+    [
+      '#/setup/bench~wcase0scribe',
+      page.getByRole('button', { name: 'Scribe', exact: true }),
+      '#/scribe/case',
+    ],
+  ] as const) {
+    await page.goto(`./${from}`);
+    await way.click();
+    await expect(page).toHaveURL(new RegExp(`${to}$`));
+    await back();
+    await expect(page).toHaveURL(new RegExp(`${from}$`));
+  }
+  // one figure at a time, and back by the same ways
+  await page.goto('./#/case/case');
+  await page.locator('a[href="#/level/case"]').click();
+  await page.getByRole('button', { name: 'Foot by foot' }).click();
+  await expect(page).toHaveURL(/#\/level\/case\/front2$/);
+  await page.getByRole('button', { name: 'Leave' }).click();
+  await expect(page).toHaveURL(/#\/level\/case$/);
+  await back();
+  await expect(page).toHaveURL(/#\/case\/case$/);
+
+  // everything before it let go ahead, the case stands level
+  await page.goto('./#/setup/bench~wcase0level');
+  await page.getByRole('button', { name: 'set by the level alone' }).click();
+  await page.getByRole('checkbox', { name: 'Cabinet' }).click();
+  await expect(page.getByRole('button', { name: 'Undo: Levelled: Cabinet' })).toBeVisible();
+});
+
 test('the way in, the wall and the scribe follow what is keyed', async ({ page }) => {
   await openSample(page);
   await page.goto('./#/room/way');

@@ -35,6 +35,13 @@ export function makeRouter(
     arrived();
   }
 
+  // a link's own entry would not say so
+  addEventListener('click', (event) => {
+    const link = event.target instanceof Element ? event.target.closest('a[href^="#/"]') : null;
+    if (!link || event.defaultPrevented || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    event.preventDefault();
+    go(readRoute(link.getAttribute('href') ?? ''));
+  });
   addEventListener('hashchange', arrived);
   addEventListener('popstate', arrived);
   return { route, go, arrived };

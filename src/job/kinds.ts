@@ -67,10 +67,13 @@ export const count: Field<number> = {
   write: (value) => value,
 };
 
-/** A count up to 24: nobody makes more partitions or cleats. */
+/** Nobody makes more partitions, cleats or drawers in a column. */
+export const mostFew = 24;
+
+/** A count up to that. */
 export const few: Field<number> = {
   read: (json) =>
-    typeof json === 'number' && Number.isInteger(json) && json >= 0 && json <= 24 ? json : undefined,
+    typeof json === 'number' && Number.isInteger(json) && json >= 0 && json <= mostFew ? json : undefined,
   write: (value) => value,
 };
 

@@ -1,33 +1,25 @@
 import type { Job } from '../job/job';
 import type { Folded } from '../job/log';
-import { footId, type Stand, standIn } from '../job/room';
-import type { FootPlace } from '../trade/room/feet';
+import { footId } from '../job/room';
+import { tickedAt } from '../job/ticked-at';
 import type { FeetStand } from '../trade/setups/checklist';
-
-const usualFeet = 2;
-
-/** Feet in a row, from the left: two unless more are said. */
-export const feetAcross = ({ across = usualFeet }: Stand): number => Math.min(9, Math.max(1, across));
-
-/** Every foot a case stands on, front row first, from the left. */
-export function feetPlaces(stand: Stand): readonly FootPlace[] {
-  const rows = ['front', ...(stand.middleRow ? (['middle'] as const) : []), 'back'] as const;
-  return rows.flatMap((row) =>
-    Array.from({ length: feetAcross(stand) }, (_, k): FootPlace => ({ row, number: k + 1 })),
-  );
-}
+import { footFigures, levelPlanOf } from './level-plan';
 
 /** The step of one foot of a case, as a tick keeps it. @example footStep('c1', 'front2') */
 export const footStep = (id: string, foot: string): string => `cut/${id}~bench/foot~${foot}/1`;
 
 /**
  * How many feet of a case are set of those that were read; nothing until every foot is read: such a case is levelled
- * by the level alone.
+ * by the level alone. A foot is set while its tick keeps the figure it has now: another reading, of this phone or of
+ * another, makes it one to be set.
  */
 export function feetStandOf(job: Job, id: string, ticks: Folded['ticks']): FeetStand | undefined {
-  const stand = standIn(job, id);
-  const feet = feetPlaces(stand).map(footId);
-  const read = stand.feet.map(footId);
-  if (!feet.every((foot) => read.includes(foot))) return undefined;
-  return { set: feet.filter((foot) => ticks.has(footStep(id, foot))).length, of: feet.length };
+  const level = levelPlanOf(job, id);
+  if (level.missing > 0) return undefined;
+  const figures = footFigures(level);
+  const isSet = (foot: string): boolean => {
+    const figure = figures.get(foot);
+    return figure !== undefined && tickedAt(ticks, footStep(id, foot), figure);
+  };
+  return { set: level.places.map(footId).filter(isSet).length, of: level.places.length };
 }

@@ -1,15 +1,12 @@
-import type { Change } from '../job/entry';
 import { usualIn } from '../job/in-units';
 import type { Job } from '../job/job';
-import type { Folded } from '../job/log';
 import { type FootRead, footId, type Stand, standIn } from '../job/room';
-import { equals, isPositive, type Length } from '../length/length';
+import { isPositive, type Length } from '../length/length';
 import type { Result } from '../length/result';
 import { type FeetError, type FootPlace, type LevelFeet, levelFeet } from '../trade/room/feet';
 import { type FeetSet, feetSet, type TravelError } from '../trade/room/travel';
 import { type WedgeError, wedgeIn } from '../trade/room/wedge';
-import { feetPlaces, footStep } from './feet-set';
-import { jobWith } from './job-with';
+import { feetPlaces } from './feet-places';
 
 /** What is still to be said of feet that screw. */
 export type FootAsk = 'footShort' | 'footLong' | 'footHigh';
@@ -90,18 +87,3 @@ export function footFigures({ found, sets, asks }: LevelPlan): ReadonlyMap<strin
 /** Shims over what is sound, by foot; feet that screw have none. */
 export const overOf = ({ found, sets, asks }: LevelPlan): LevelFeet['over'] =>
   found?.ok && !sets && asks.length === 0 ? found.value.over : [];
-
-/** A reading that gives feet another figure takes their ticks back with it: they are not set to that yet. */
-export function unsetBy(
-  folded: Folded,
-  at: { readonly job: Job; readonly id: string },
-  changes: readonly Change[],
-): readonly Change[] {
-  const was = footFigures(levelPlanOf(at.job, at.id));
-  const now = footFigures(levelPlanOf(jobWith(folded, at.job.id, changes), at.id));
-  return [...was].flatMap(([foot, figure]): readonly Change[] => {
-    const op = footStep(at.id, foot);
-    const own = now.get(foot);
-    return folded.ticks.has(op) && !(own && equals(own, figure)) ? [{ kind: 'untick', op }] : [];
-  });
-}

@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { tickOf } from '../../src/job/edits';
 import type { Change, Entry } from '../../src/job/entry';
-import { fold } from '../../src/job/log';
-import { footId } from '../../src/job/room';
+import { jobOf } from '../../src/job/job';
+import { fold, merge } from '../../src/job/log';
 import { editFoot, editStand } from '../../src/job/room-edits';
 import { blocks, checklistOf } from '../../src/plan/checklist';
-import { feetPlaces, feetStandOf, footStep } from '../../src/plan/feet-set';
-import { unsetBy } from '../../src/plan/level-plan';
+import { feetStandOf, footStep } from '../../src/plan/feet-set';
 import { offersOf } from '../../src/plan/offers';
 import { installId } from '../../src/trade/setups/install-steps';
+import { type Log, tap } from '../job/phones';
 import { l } from '../length/write-figures';
 import { caseDecided } from './carried-cabinet-case';
 import { logOf, worked } from './job-of';
@@ -30,10 +30,7 @@ const standOf = (...changes: readonly Change[]) => {
   return feetStandOf(job, 'case', folded.ticks);
 };
 
-test('two feet in front and two at the back until more are said', () => {
-  expect(feetPlaces({ feet: [], gaps: [] }).map(footId)).toEqual(['front1', 'front2', 'back1', 'back2']);
-  expect(feetPlaces({ feet: [], gaps: [], across: 3, middleRow: true })).toHaveLength(9);
-  expect(feetPlaces({ feet: [], gaps: [], across: 0 })).toHaveLength(2);
+test('the step of a foot is kept under its own id', () => {
   expect(footStep('case', 'front1')).toBe('cut/case~bench/foot~front1/1');
 });
 
@@ -99,24 +96,29 @@ describe('the step level', () => {
 });
 
 describe('a reading taken again', () => {
-  const unset = (changes: readonly Change[]) => {
-    const { job, folded } = worked([...read, ...three]);
-    return unsetBy(folded, { job, id: 'case' }, changes).map(
-      (change) => change.kind === 'untick' && change.op,
-    );
-  };
+  const setAfter = (changes: readonly Change[]) => standOf(...read, ...three, ...changes)?.set;
 
-  test('takes back the tick of its foot alone', () => {
-    expect(unset(editFoot('case', 'front1', { drop: l('34 5/8') }))).toEqual([footStep('case', 'front1')]);
-    expect(unset(editFoot('case', 'front1', { drop: l('34 9/16') }))).toEqual([]);
-    expect(unset(editFoot('case', 'back1', { drop: l('34 5/8') }))).toEqual([]);
+  test('leaves its foot alone to be set', () => {
+    expect(setAfter(editFoot('case', 'front1', { drop: l('34 5/8') }))).toBe(2);
+    expect(setAfter(editFoot('case', 'front1', { drop: l('34 9/16') }))).toBe(3);
+    expect(setAfter(editFoot('case', 'back1', { drop: l('34 5/8') }))).toBe(3);
   });
 
-  test('of the high point takes back all that stand by it, but not the point itself', () => {
+  test('of the high point leaves all that stand by it to be set, but not the point itself', () => {
     // 34 5/16 is 1/16 higher: every other foot wants 1/16 more
-    expect(unset(editFoot('case', 'front2', { drop: l('34 5/16') }))).toEqual([
-      footStep('case', 'front1'),
-      footStep('case', 'back2'),
-    ]);
+    expect(setAfter(editFoot('case', 'front2', { drop: l('34 5/16') }))).toBe(1);
+  });
+
+  test('on another phone, while the foot is ticked here, leaves it to be set once both are together', () => {
+    const start = tap([], 'anna', read);
+    // Anna reads the floor 1/16 lower at the front left; Ben sets it to the 3/16 of before
+    const anna = tap(start, 'anna', editFoot('case', 'front1', { drop: l('34 5/8') }));
+    const ben = tap(start, 'ben', set('front1', '3/16'));
+    const stand = (log: Log) => feetStandOf(jobOf('j', fold(log).values), 'case', fold(log).ticks);
+    expect(stand(ben)).toEqual({ set: 1, of: 4 });
+    expect(stand(merge(anna, ben))).toEqual({ set: 0, of: 4 });
+    expect(stand(merge(ben, anna))).toEqual({ set: 0, of: 4 });
+    // set to 34 5/8 - 34 3/8 = 1/4 it is set
+    expect(stand(tap(merge(anna, ben), 'ben', set('front1', '1/4')))).toEqual({ set: 1, of: 4 });
   });
 });

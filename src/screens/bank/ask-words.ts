@@ -97,6 +97,8 @@ export const counted = {
   pulls: 'pulls',
 } as const;
 
+export const bays = 'bays';
+
 export const amounts = {
   ratio: 'How many times the one above',
   slope: 'Slope of the tails: one in',

@@ -1,5 +1,6 @@
 import { editBank, editFront } from '../../job/edits';
 import type { Job } from '../../job/job';
+import { mostFew } from '../../job/kinds';
 import type { BandKind } from '../../length/bands';
 import type { Length, Ratio } from '../../length/length';
 import { stockOfBank } from '../../trade/boxes/drawers';
@@ -9,7 +10,7 @@ import { frontNo } from '../../trade/fronts/bank';
 import { usualBank } from '../../trade/fronts/usual-bank';
 import type { Ask } from '../shared/ask';
 import { inMeasure } from '../shared/pounds';
-import { weightRefused } from '../shared/refused-words';
+import { countRefused, weightRefused } from '../shared/refused-words';
 import * as words from './ask-words';
 import { type BankLength, bankFieldNames, bankStockNames } from './words';
 
@@ -75,16 +76,24 @@ const bankRating = (bank: Bank): Ask =>
     save: (rating) => editBank(bank.id, { rating }),
   });
 
+/** The most there can be of each, how it is said, and where there may be none. */
+const bankCounts: Record<keyof typeof words.counts, Parameters<typeof countRefused>> = {
+  bay: [mostFew, words.bays],
+  across: [mostFew, words.counted.across],
+  count: [mostFew, words.counted.count],
+  tails: [mostFew, words.counted.tails, 0],
+  frontScrews: [mostFew, words.counted.frontScrews, 0],
+  pulls: [2, words.counted.pulls, 0],
+};
+
 const bankCount = (bank: Bank, field: keyof typeof words.counts): Ask => ({
   as: 'count',
   title: words.counts[field],
   unit: words.counted[field],
   // no number of tails is said: they are worked out
   ...(field === 'tails' ? { now: bank.tails || undefined, word: words.workedOut } : { now: bank[field] }),
-  save: (value) =>
-    editBank(bank.id, {
-      [field]: value === undefined ? undefined : Math.min(value, field === 'pulls' ? 2 : 24),
-    }),
+  refuse: countRefused(...bankCounts[field]),
+  save: (value) => editBank(bank.id, { [field]: value }),
 });
 
 const bankName = (bank: Bank): Ask => ({

@@ -1,12 +1,14 @@
 import { editBay, editCase, editInside } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import type { Job } from '../../job/job';
+import { mostFew } from '../../job/kinds';
 import type { BandKind } from '../../length/bands';
 import type { Length } from '../../length/length';
 import type { Case, Inside, StockRole } from '../../trade/carcass/case';
 import type { CaseField } from '../../trade/carcass/problems';
 import { follows } from '../../trade/carcass/sizes';
 import type { Ask } from '../shared/ask';
+import { countRefused } from '../shared/refused-words';
 import * as words from './ask-words';
 import { insideTitle, type insideTitles } from './sentence-words';
 import { caseFieldNames, stockNames } from './words';
@@ -67,6 +69,8 @@ export const caseCount = (c: Case, field: keyof typeof words.counted, title: str
   title,
   unit: words.counted[field],
   now: c[field],
+  // a strip has two ends
+  refuse: countRefused(field === 'mitres' ? 2 : mostFew, words.counted[field], 0),
   save: (value) => editCase(c.id, { [field]: value ?? 0 }),
 });
 

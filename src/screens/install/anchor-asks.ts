@@ -1,8 +1,10 @@
 import { editPutUp } from '../../job/edits';
+import { mostFew } from '../../job/kinds';
 import { type Length, zero } from '../../length/length';
 import type { Plan } from '../../plan/plan';
 import { fixingsOf, putUpOf, usualCleat } from '../../plan/put-up-plan';
 import type { Ask } from '../shared/ask';
+import { countRefused } from '../shared/refused-words';
 import * as words from './anchor-words';
 import { gauges } from './screw-words';
 
@@ -26,6 +28,7 @@ export function anchorAsks(plan: Plan, place: string) {
     as: 'count',
     title: words.fixings,
     now: own.fixings,
+    refuse: countRefused(mostFew, words.ofFixings),
     ...(many === undefined ? {} : { word: `${many}` }),
     save: (value) => editPutUp(place, { fixings: value }),
   };

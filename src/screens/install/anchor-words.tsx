@@ -17,6 +17,7 @@ export const walls = {
   sheathing: { label: 'solid sheathing', hint: 'a screw bites anywhere' },
 } as const;
 export const fixings = 'How many fixings';
+export const ofFixings = 'fixings';
 export const thick = 'What they go through at the back, how thick';
 export const wide = 'How wide that is';
 export const washers = 'Washers';

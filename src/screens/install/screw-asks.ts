@@ -1,8 +1,10 @@
 import { editScrews } from '../../job/edits';
 import type { Screws } from '../../job/install';
+import { mostFew } from '../../job/kinds';
 import { inches, type Length } from '../../length/length';
 import type { UsualScrews } from '../../plan/screw-plan';
 import type { Ask } from '../shared/ask';
+import { countRefused } from '../shared/refused-words';
 import * as words from './screw-words';
 
 type Lengths = 'through' | 'cover' | 'into' | 'sunk' | 'washer' | 'run' | 'end' | 'most';
@@ -64,6 +66,7 @@ export const screwAsks = (
     as: 'count',
     title: words.ask(screws, 'rows'),
     now: screws.rows,
+    refuse: countRefused(mostFew, words.ofRows),
     word: '1',
     save: (rows) => editScrews(screws.id, { rows }),
   },
@@ -71,6 +74,7 @@ export const screwAsks = (
     as: 'count',
     title: words.ask(screws, 'many'),
     now: screws.many,
+    refuse: countRefused(999, words.ofScrews),
     save: (many) => editScrews(screws.id, { many }),
   },
 });

@@ -11,6 +11,9 @@ import { exactly as w } from '../shared/exact-words';
 export const title = 'Screws and anchors';
 export const toCase = 'Case';
 export const screws = 'Screws';
+/** What is counted, where there are more than can be. */
+export const ofRows = 'rows';
+export const ofScrews = 'screws';
 export const none =
   'No screws set out yet. Say where they go, and the stack in place says which screw bites enough.';
 export const add = 'Screws for';

@@ -1,6 +1,6 @@
 import type { Stand } from '../../job/room';
 import { editStand } from '../../job/room-edits';
-import { feetAcross } from '../../plan/feet-set';
+import { feetAcross } from '../../plan/feet-places';
 import type { Ask } from '../shared/ask';
 import { countRefused, lengthRefused } from '../shared/refused-words';
 import * as words from './words';

@@ -1,4 +1,5 @@
 import { tickOf } from '../../job/edits';
+import { tickedAt } from '../../job/ticked-at';
 import { blocks, checklistOf } from '../../plan/checklist';
 import { offersOf } from '../../plan/offers';
 import { Button } from '../../ui/button';
@@ -7,6 +8,7 @@ import type { Bench } from '../bench';
 import type { Route } from '../routes';
 import { Caution } from '../shared/caution';
 import { heldWords } from '../shared/held-words';
+import { leave } from '../shared/leave';
 import { OneNumber } from '../shared/one-number';
 import { nextNotDone, stepToShow, useStepInAddress } from '../shared/steps-in-row';
 import { useWake } from '../shared/use-wake';
@@ -25,7 +27,7 @@ type FootProps = {
 export function FootByFoot({ bench, id, name, steps, step }: FootProps) {
   const wake = useWake(bench);
   const { ticks } = bench.folded.value;
-  const done = steps.map(({ op }) => ticks.has(op));
+  const done = steps.map(({ op, kept }) => tickedAt(ticks, op, kept));
   const at = stepToShow(
     steps.map((each) => each.id),
     done,
@@ -33,8 +35,9 @@ export function FootByFoot({ bench, id, name, steps, step }: FootProps) {
   );
   const now = steps[at];
   useStepInAddress(now?.id, step, (to) => bench.go({ at: 'level', id, foot: to }, true));
-  const leave = () => bench.go({ at: 'level', id });
-  if (!now) return <Nothing onSee={leave} />;
+  const back = () => leave(bench, { at: 'level', id });
+  const toFeet = () => bench.go({ at: 'level', id }, true);
+  if (!now) return <Nothing onSee={toFeet} />;
   const goTo = (k: number) => {
     const to = steps[k];
     if (to) bench.go({ at: 'level', id, foot: to.id }, true);
@@ -43,12 +46,10 @@ export function FootByFoot({ bench, id, name, steps, step }: FootProps) {
   const label = now.figure ? words.itStands : words.level;
   const held = now.figure ? undefined : heldAt(bench, id, now.op);
   const press = () => {
-    if (!done[at] && now.refused.length > 0) leave();
+    if (!done[at] && now.refused.length > 0) toFeet();
     else if (!done[at] && held) held.go();
-    else if (!done[at]) {
-      navigator.vibrate?.(10);
-      void bench.act(words.tickAct(false, now.title), tickOf(now.op, now.kept));
-    } else if (next === undefined) leave();
+    else if (!done[at]) tickStep(bench, name, now);
+    else if (next === undefined) back();
     else goTo(next);
   };
   const onward = next === undefined ? words.allDone : words.next;
@@ -58,7 +59,7 @@ export function FootByFoot({ bench, id, name, steps, step }: FootProps) {
     <OneNumber
       {...{ bench, wake, goTo }}
       heading={words.heading(name)}
-      leave={{ label: words.leave, onTap: leave }}
+      leave={{ label: words.leave, onTap: back }}
       row={{ done, at }}
       progress={words.progress(done.filter(Boolean).length, steps.length)}
       title={now.title}
@@ -71,6 +72,11 @@ export function FootByFoot({ bench, id, name, steps, step }: FootProps) {
       <Caution bench={bench} code={now.figure ? 'shims' : 'level'} />
     </OneNumber>
   );
+}
+
+function tickStep(bench: Pick<Bench, 'act'>, name: string, { figure, title, op, kept }: LevelStep): void {
+  navigator.vibrate?.(10);
+  void bench.act(figure ? words.footAct(title) : words.levelAct(name), tickOf(op, kept));
 }
 
 /** What is wrong with a foot, and what goes with its figure. */

@@ -4,8 +4,8 @@ import { editFoot } from '../../job/room-edits';
 import { forDrawing, isZero } from '../../length/length';
 import { fineOf } from '../../length/tape';
 import { writeLength } from '../../length/write';
-import { feetAcross } from '../../plan/feet-set';
-import { footFigures, type LevelPlan, levelPlanOf, overOf, unsetBy } from '../../plan/level-plan';
+import { feetAcross } from '../../plan/feet-places';
+import { footFigures, type LevelPlan, levelPlanOf, overOf } from '../../plan/level-plan';
 import { outsideOf } from '../../plan/outside';
 import type { FootPlace } from '../../trade/room/feet';
 import { Bar } from '../../ui/bar';
@@ -20,6 +20,7 @@ import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { Caution } from '../shared/caution';
 import { GonePage } from '../shared/gone-page';
+import { leave } from '../shared/leave';
 import { lengthRefused } from '../shared/refused-words';
 import { Sentence } from '../shared/sentence';
 import { UndoButton } from '../shared/undo-button';
@@ -41,7 +42,7 @@ export function LevelScreen({ bench, id, foot }: LevelProps) {
     return (
       <GonePage
         title={words.title}
-        leave={{ label: words.back, word: true, onTap: () => bench.go({ at: 'room' }) }}
+        leave={{ label: words.back, word: true, onTap: () => leave(bench, { at: 'room' }) }}
         says={words.noCase}
       />
     );
@@ -80,7 +81,7 @@ function Feet({ bench, job, id, name, level, across }: FeetProps) {
       <Bar
         title={words.title}
         sub={name}
-        leave={{ label: words.back, onTap: () => bench.go({ at: 'room' }) }}
+        leave={{ label: words.back, onTap: () => leave(bench, { at: 'room' }) }}
       >
         <UndoButton bench={bench} />
       </Bar>
@@ -127,9 +128,7 @@ function Feet({ bench, job, id, name, level, across }: FeetProps) {
         ask={open}
         tape={job.tape}
         says={tried.says}
-        act={(label, changes) =>
-          void bench.act(label, [...changes, ...unsetBy(bench.folded.value, { job, id }, changes)])
-        }
+        act={(label, changes) => void bench.act(label, changes)}
         onTry={tried.onTry}
         onClose={tried.close}
       />

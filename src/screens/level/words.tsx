@@ -10,7 +10,7 @@ import { counted } from '../shared/counted';
 import { exactly as w } from '../shared/exact-words';
 
 export const title = 'Level and feet';
-export const back = 'Room';
+export const back = 'Back';
 export const aCase = 'Case';
 export const noCase = 'This case is not in the job.';
 export const when =
@@ -150,7 +150,9 @@ export const level = 'It stands level';
 export const seeFirst = 'See what comes first';
 export const next = 'Next';
 export const allDone = 'All done';
-export const tickAct = (ticked: boolean, what: string): string => `${ticked ? 'Not yet' : 'Done'}: ${what}`;
+/** What undo names: a foot that was set, or the case that stands level. */
+export const footAct = (foot: string): string => `Done: ${foot}`;
+export const levelAct = (name: string): string => `Levelled: ${name}`;
 export const nothing = 'Read every foot first, and say what is under it: then each has its figure here.';
 export const seeFeet = 'To the feet';
 export const front = 'front';

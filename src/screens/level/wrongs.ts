@@ -1,6 +1,6 @@
 import type { Job } from '../../job/job';
 import { footId, footOf, standIn } from '../../job/room';
-import { feetAcross } from '../../plan/feet-set';
+import { feetAcross } from '../../plan/feet-places';
 import { levelPlanOf, overOf } from '../../plan/level-plan';
 import * as words from './words';
 

@@ -13,6 +13,7 @@ import { isStep, type Operation } from '../../trade/setups/operation';
 import { isAtBench } from '../shared/block-words';
 import { capital } from '../shared/capital';
 import { buildWords, fromAbove, whatWords, whichWords } from '../shared/cut-words';
+import { doneWord } from '../shared/done-words';
 import { exactly } from '../shared/exact-words';
 import { workWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';
@@ -98,10 +99,12 @@ export const secondWall = ({ spacer, off }: SecondMark): string =>
 /** What a tap on the big bar says is done. */
 export function isDone(op: Operation): string {
   if (op.what === 'test') return 'Test cut fits';
-  return isStep(op) ? `${setupTitle(op)}: done` : `${workWord(op.name)} is cut`;
+  return isStep(op) ? `${setupTitle(op)}: done` : `${workWord(op.name)} is ${lower(doneWord(op))}`;
 }
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+/** What undo names. */
 export const tickAct = (op: Operation, wasDone: boolean): string =>
-  `${wasDone ? 'Not cut' : 'Cut'}: ${workWord(op.name)}`;
+  `${wasDone ? `Not ${lower(doneWord(op))}` : doneWord(op)}: ${workWord(op.name)}`;
 export const allCut = 'All cut. Back to Cuts';
 
 /** The setting that comes next, with what it is set to. */

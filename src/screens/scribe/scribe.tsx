@@ -21,6 +21,7 @@ import { FigureByFigure } from '../shared/figure-by-figure';
 import { oneByOne } from '../shared/figure-by-figure-words';
 import { GonePage } from '../shared/gone-page';
 import { fillerWarning } from '../shared/in-room-words';
+import { leave } from '../shared/leave';
 import { Acts, Sentence } from '../shared/sentence';
 import { UndoButton } from '../shared/undo-button';
 import { useTried } from '../shared/use-tried';
@@ -36,7 +37,7 @@ type ScreenProps = ScribeProps & { readonly step?: string | undefined };
 export function ScribeScreen({ bench, id, step }: ScreenProps) {
   const job = bench.job.value;
   const c = job?.cases.find((each) => each.id === id);
-  const toRoom = () => bench.go({ at: 'room' });
+  const back = () => leave(bench, { at: 'room' });
   if (job && c && step !== undefined)
     return (
       <FigureByFigure
@@ -45,15 +46,15 @@ export function ScribeScreen({ bench, id, step }: ScreenProps) {
         steps={scribeSteps(job, id)}
         caution="marks"
         does={words.does}
-        leave={() => bench.go({ at: 'scribe', id })}
+        leave={() => leave(bench, { at: 'scribe', id })}
         goTo={(to) => bench.go({ at: 'scribe', id, step: to }, true)}
       />
     );
-  if (job && c) return <Scribed {...{ bench, id, job, toRoom }} name={c.name || words.aCase} />;
+  if (job && c) return <Scribed {...{ bench, id, job, back }} name={c.name || words.aCase} />;
   return (
     <GonePage
       title={words.title}
-      leave={{ label: words.back, word: true, onTap: toRoom }}
+      leave={{ label: words.back, word: true, onTap: back }}
       says={words.noCase}
     />
   );
@@ -62,10 +63,10 @@ export function ScribeScreen({ bench, id, step }: ScreenProps) {
 type ScribedProps = ScribeProps & {
   readonly job: Job;
   readonly name: string;
-  readonly toRoom: () => void;
+  readonly back: () => void;
 };
 
-function Scribed({ bench, id, job, name, toRoom }: ScribedProps) {
+function Scribed({ bench, id, job, name, back }: ScribedProps) {
   const tried = useTried({ bench, kept: job, wrongs: (each) => wrongsOf(each, id) });
   const { open, onOpen } = tried;
   const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
@@ -75,7 +76,7 @@ function Scribed({ bench, id, job, name, toRoom }: ScribedProps) {
   const sides = scribeSides(job, id);
   return (
     <>
-      <Bar title={words.title} sub={name} leave={{ label: words.back, onTap: toRoom }}>
+      <Bar title={words.title} sub={name} leave={{ label: words.back, onTap: back }}>
         <UndoButton bench={bench} />
       </Bar>
       <main class={open ? 'page docked' : 'page'}>

@@ -7,7 +7,7 @@ import { capital } from '../shared/capital';
 import { exactly as w } from '../shared/exact-words';
 
 export const title = 'Scribe';
-export const back = 'Room';
+export const back = 'Back';
 export const aCase = 'Case';
 export const noCase = 'This case is not in the job.';
 export const when =

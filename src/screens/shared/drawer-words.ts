@@ -20,4 +20,5 @@ export const otherChipper = 'Other chipper';
 export const more = (thing: string): string => `+ ${thing}`;
 export const howMany = (kind: string): string => `${kind}, how many`;
 export const howManyOf = (size: string): string => `How many of ${size}, none to take it off`;
+export const ofOneSize = 'of one size';
 export const howThick = (kind: string): string => `How thick is the ${kind}`;

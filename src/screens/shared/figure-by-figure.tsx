@@ -1,8 +1,7 @@
 import { tickOf } from '../../job/edits';
-import type { Folded } from '../../job/log';
+import { tickedAt } from '../../job/ticked-at';
 import type { Length } from '../../length/length';
 import type { Rounded } from '../../length/round';
-import { toStored } from '../../length/stored';
 import type { Caution as Code } from '../../trade/cautions/caution';
 import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
@@ -36,15 +35,11 @@ type Props = {
   readonly goTo: (step: string) => void;
 };
 
-const isDone =
-  (ticks: Folded['ticks']) =>
-  ({ op, kept }: FigureStep): boolean =>
-    ticks.get(op)?.figure === toStored(kept);
-
 /** One figure at a time, giant, each ticked where it was carried to. */
 export function FigureByFigure({ bench, heading, steps, step, caution, does, leave, goTo }: Props) {
   const wake = useWake(bench);
-  const done = steps.map(isDone(bench.folded.value.ticks));
+  const { ticks } = bench.folded.value;
+  const done = steps.map(({ op, kept }) => tickedAt(ticks, op, kept));
   const ids = steps.map(({ id }) => id);
   const at = stepToShow(ids, done, step);
   const now = steps[at];

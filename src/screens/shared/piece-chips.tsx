@@ -3,6 +3,7 @@ import type { Length } from '../../length/length';
 import { type Piece, withCount } from '../../trade/stacks/pieces';
 import { KeySheet } from '../../ui/key-sheet';
 import * as words from './drawer-words';
+import { countRefused } from './refused-words';
 import { sizeWords } from './stack-words';
 import './set-rows.css';
 
@@ -17,6 +18,7 @@ type ChipsProps = {
 
 /** The most of one size a list takes. */
 const most = 99;
+const mostOf = countRefused(most, words.ofOneSize, 0);
 
 type Open = { readonly kind: Piece['kind'] } | { readonly piece: Piece } | undefined;
 
@@ -55,7 +57,8 @@ const CountSheet = ({ pieces, onPieces, onClose, piece }: SheetProps & { readonl
     tape="1/64"
     fill="count"
     nowCount={piece.count}
-    onCount={(count) => onPieces(withCount(pieces, { ...piece, count: Math.min(count ?? 0, most) }))}
+    refuse={(count) => (typeof count === 'number' ? mostOf(count) : undefined)}
+    onCount={(count) => onPieces(withCount(pieces, { ...piece, count: count ?? 0 }))}
     onClose={onClose}
   />
 );
@@ -66,13 +69,17 @@ const SizeSheet = ({ pieces, onPieces, onClose, kind }: SheetProps & { readonly 
     tape="1/64"
     fill="length"
     kind={kind === 'shim' ? 'shim' : 'kerf'}
+    refuse={(size) => (typeof size === 'number' ? undefined : mostOf(having(pieces, { size, kind }) + 1))}
     onLength={(size) => size && onPieces(oneMore(pieces, { size, kind }))}
     onClose={onClose}
   />
 );
 
+type One = { readonly size: Length; readonly kind: Piece['kind'] };
+
+const having = (pieces: readonly Piece[], one: One): number =>
+  pieces.find((p) => p.kind === one.kind && p.size.equals(one.size))?.count ?? 0;
+
 /** One more of a size: another of those there are, or the first. */
-function oneMore(pieces: readonly Piece[], one: { readonly size: Length; readonly kind: Piece['kind'] }) {
-  const there = pieces.find((p) => p.kind === one.kind && p.size.equals(one.size))?.count ?? 0;
-  return withCount(pieces, { ...one, count: Math.min(there + 1, most) });
-}
+const oneMore = (pieces: readonly Piece[], one: One) =>
+  withCount(pieces, { ...one, count: having(pieces, one) + 1 });

@@ -49,12 +49,13 @@ function outside(x: Ratio, { least, most }: Limits, said: (x: Ratio) => string):
   return most.lt(x) ? `That is ${said(x.sub(most) as Ratio)} too much: ${fits}` : undefined;
 }
 
-/** A whole number from 1 up. @param of what is counted, as the sentence has it */
+/** A whole number, from 1 up where nothing else is said. @param of what is counted, as the sentence has it */
 export const countRefused =
-  (most: number, of: string) =>
+  (most: number, of: string, least: 0 | 1 = 1) =>
   (n: number): string | undefined => {
-    if (n < 1) return `0 cannot be: 1 to ${most} ${of} fits.`;
-    return n > most ? `${n} is ${n - most} more than there can be: 1 to ${most} ${of} fits.` : undefined;
+    const fits = `${least} to ${most} ${of} fits.`;
+    if (n < least) return `0 cannot be: ${fits}`;
+    return n > most ? `${n} is ${n - most} more than there can be: ${fits}` : undefined;
   };
 
 const halfTurn = ratio(180n);

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { editBoard } from '../../../src/job/edits';
 import { checklistOf } from '../../../src/plan/checklist';
 import * as words from '../../../src/screens/machine/words';
+import type { Operation } from '../../../src/trade/setups/operation';
 import { l } from '../../length/write-figures';
 import { worked } from '../../plan/job-of';
 
@@ -21,6 +22,20 @@ describe('the big bar says the next true thing', () => {
   test('a tick and taking it back are told apart', () => {
     expect(words.tickAct(rip, false)).toBe('Cut: Shelf 1');
     expect(words.tickAct(rip, true)).toBe('Not cut: Shelf 1');
+  });
+  test.each([
+    ['carry-in', 'Carried in: Cabinet', 'Not carried in: Cabinet'],
+    ['level', 'Levelled: Cabinet', 'Not levelled: Cabinet'],
+    ['anchor', 'Anchored: Cabinet', 'Not anchored: Cabinet'],
+    ['frame-on', 'Fitted with its frame: Cabinet', 'Not fitted with its frame: Cabinet'],
+  ] as const)('of the step %s what undo names is what was done', (what, done, taken) => {
+    const step: Operation = { ...rip, what, name: { of: { role: 'case', named: 'Cabinet' } } };
+    expect(words.tickAct(step, false)).toBe(done);
+    expect(words.tickAct(step, true)).toBe(taken);
+  });
+  test('a mark on the stick and a slide are not cut', () => {
+    expect(words.isDone({ ...rip, what: 'marks' })).toBe('Shelf 1 is marked on the stick');
+    expect(words.isDone({ ...rip, what: 'slide' })).toBe('Shelf 1 is set on its stick');
   });
 });
 

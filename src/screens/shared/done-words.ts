@@ -1,0 +1,49 @@
+import { isStep, type Operation, type What } from '../../trade/setups/operation';
+
+/** What is cut, bored or sawn: its word is the same whatever the cut. */
+type Cut =
+  | 'rip'
+  | 'length'
+  | 'groove'
+  | 'rabbet'
+  | 'notch'
+  | 'lap'
+  | 'mitre'
+  | 'along'
+  | 'tails'
+  | 'pins'
+  | 'test'
+  | 'hand';
+
+/** What was done at the bench and on site, so that *not* before it takes it back. */
+const doneWords: Record<Exclude<What, Cut>, string> = {
+  'dry-fit': 'Dry-fitted',
+  'finish-inside': 'Finished inside',
+  'glue-up': 'Glued up',
+  'frame-on': 'Fitted with its frame',
+  marks: 'Marked on the stick',
+  'box-up': 'Glued up',
+  slide: 'Set on its stick',
+  hang: 'Hung',
+  'carry-in': 'Carried in',
+  level: 'Levelled',
+  scribe: 'Scribed',
+  filler: 'Fitted with its filler',
+  anchor: 'Anchored',
+  'check-again': 'Checked again',
+  'front-on': 'Fitted',
+  pulls: 'Drilled for its pull',
+  finish: 'Finished',
+  cure: 'Cured',
+  load: 'Loaded',
+  label: 'Labelled',
+  'look-back': 'Looked back at',
+};
+
+const isNamed = (what: What): what is keyof typeof doneWords => what in doneWords;
+
+/** What a tick says of a piece. @example doneWord(level) // 'Levelled' */
+export function doneWord(op: Operation): string {
+  if (isNamed(op.what)) return doneWords[op.what];
+  return isStep(op) ? 'Done' : 'Cut';
+}
