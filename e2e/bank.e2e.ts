@@ -1,8 +1,11 @@
 import { expect, type Page, test } from '@playwright/test';
 import { choose, openSample, pastBounce, readyOffline, typed, typeInto } from './app';
+import { withWorker } from './browser';
 import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
+
+test.use(withWorker);
 
 /** Types a reading, as calipers do, over one that may stand there. */
 async function read(page: Page, blank: string | RegExp, figure: string): Promise<void> {

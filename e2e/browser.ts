@@ -12,3 +12,6 @@ export const chromiumArgs = [
   '--disable-component-update',
   '--disable-sync',
 ];
+
+/** For tests of what works with no network: the rest open a page without its worker, which would read in the whole app. */
+export const withWorker = { serviceWorkers: 'allow' } as const;

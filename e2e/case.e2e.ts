@@ -1,9 +1,12 @@
 import { expect, type Page, test } from '@playwright/test';
 import { quickBounce } from '../src/ui/touch';
 import { blankOf, fillBlank, goBy, openSample, pastBounce, readyOffline, ticksHere } from './app';
+import { withWorker } from './browser';
 import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
+
+test.use(withWorker);
 
 /** The figure of the setup on the screen, as it is spoken. */
 const figure = (page: Page) => page.locator('.giant .sr').first();

@@ -11,8 +11,10 @@ import {
 } from '@playwright/test';
 import { afterWake } from '../src/ui/touch';
 import { goBy, openSample, readyOffline, readySettings, shot } from './app';
-import { chromiumArgs, chromiumPath, wholeChromiumPath } from './browser';
+import { chromiumArgs, chromiumPath, wholeChromiumPath, withWorker } from './browser';
 import { film, shots } from './film';
+
+test.use(withWorker);
 
 const phone = { ...devices['Pixel 7'], viewport: { width: 390, height: 844 } };
 const code = '.codebox canvas';

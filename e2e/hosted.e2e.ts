@@ -1,7 +1,10 @@
 import { createServer } from 'node:http';
 import { expect, test } from '@playwright/test';
 import { openSample } from './app';
+import { withWorker } from './browser';
 import { host } from './host';
+
+test.use(withWorker);
 
 test('the app stands under the headers asked of a host, with nothing refused by them', async ({ page }) => {
   const said: string[] = [];

@@ -16,9 +16,12 @@ import {
   standing,
   ticksHere,
 } from './app';
+import { withWorker } from './browser';
 import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
+
+test.use(withWorker);
 
 test('first visit to cut grooves, offline, killed, and everything still there', async () => {
   const server = await serve('/shop/knifeline/');

@@ -1,5 +1,8 @@
 import { expect, test } from '@playwright/test';
 import { blankOf, keyIn, openSample, readyOffline } from './app';
+import { withWorker } from './browser';
+
+test.use(withWorker);
 
 test('heavy things on a shelf: it says so on the case too, offline and after the page is gone', async ({
   page,

@@ -2,7 +2,10 @@ import { rmSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from '@playwright/test';
 import { openSample, pastBounce, readyOffline } from './app';
+import { withWorker } from './browser';
 import { host, release } from './host';
+
+test.use(withWorker);
 
 test('a newer version waits: never swapped at the saw, started when asked elsewhere', async ({ context }) => {
   const site = await host();

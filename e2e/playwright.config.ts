@@ -13,6 +13,7 @@ export default defineConfig({
   forbidOnly: true,
   globalSetup: './site.ts',
   use: {
+    serviceWorkers: 'block', // see withWorker
     baseURL: process.env.KNIFELINE_SITE ?? '', // site.ts has set it by the time tests run
     launchOptions: { executablePath: chromiumPath, args: chromiumArgs },
   },

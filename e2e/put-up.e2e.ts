@@ -7,9 +7,12 @@ import { fold } from '../src/job/log';
 import { toStored } from '../src/length/stored';
 import { planOf } from '../src/plan/plan';
 import { pastBounce, readyOffline } from './app';
+import { withWorker } from './browser';
 import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
+
+test.use(withWorker);
 
 const lastPull = 'cut/drawers~bench/pulls/c1d5';
 const after = ['finish', 'cure', 'load', 'label'].map((step) => `cut/case~bench/${step}/1`);

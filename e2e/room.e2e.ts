@@ -1,5 +1,8 @@
 import { expect, test } from '@playwright/test';
 import { blankOf, openSample, pastBounce, readyOffline, standing, typed, typeInto } from './app';
+import { withWorker } from './browser';
+
+test.use(withWorker);
 
 test('the room offline: a narrower place says by how much the case no longer goes in, at its page and at home', async ({
   page,

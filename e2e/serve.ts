@@ -1,11 +1,22 @@
 import path from 'node:path';
-import { preview } from 'vite';
+import { type Plugin, preview } from 'vite';
 import { asHosted } from './headers.mjs';
 
 const root = path.resolve(import.meta.dirname, '..');
 
 /** The built app: in a run its own copy, so that a build in the next window takes nothing from under it. */
 export const built = (): string => process.env.KNIFELINE_BUILT ?? path.join(root, 'dist');
+
+/** Files go as they lie: on one machine packing each for each page costs more than it saves. */
+const unpacked: Plugin = {
+  name: 'unpacked',
+  configurePreviewServer: ({ middlewares }) => {
+    middlewares.use((request, _response, next) => {
+      delete request.headers['accept-encoding'];
+      next();
+    });
+  },
+};
 
 export type Served = { readonly url: string; readonly stop: () => Promise<void> };
 
@@ -15,7 +26,7 @@ export async function serve(base = '/'): Promise<Served> {
     root: `${root}/src`,
     base,
     configFile: false,
-    plugins: [asHosted],
+    plugins: [asHosted, unpacked],
     build: { outDir: built() },
     preview: { port: 0, host: 'localhost' },
     logLevel: 'error',

@@ -2,6 +2,9 @@ import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { openSample, painted, readyOffline } from './app';
+import { withWorker } from './browser';
+
+test.use(withWorker);
 
 const sample = readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8');
 const shared = sample.replaceAll('mineralshell', 'sharedjob');

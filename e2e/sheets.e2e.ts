@@ -1,8 +1,11 @@
 import { expect, type Page, test } from '@playwright/test';
 import { openSample, pastBounce, readyOffline, typed, typeInto } from './app';
+import { withWorker } from './browser';
 import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
+
+test.use(withWorker);
 
 const pool = (page: Page, name: string) => page.getByRole('region', { name, exact: true });
 

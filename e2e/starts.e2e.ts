@@ -1,6 +1,9 @@
 import { expect, type Page, test } from '@playwright/test';
 import { readyOffline } from './app';
+import { withWorker } from './browser';
 import { filesOf, host } from './host';
+
+test.use(withWorker);
 
 /** A file of the app is missing. */
 const notThrough = (page: Page) => page.getByText(/not come through/).filter({ visible: true });

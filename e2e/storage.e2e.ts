@@ -1,6 +1,9 @@
 import { expect, type Page, test } from '@playwright/test';
 import { openSample, pastBounce, readyOffline, readySettings } from './app';
+import { withWorker } from './browser';
 import { keptSetting } from './kept';
+
+test.use(withWorker);
 
 const origin = (page: Page) => new URL(page.url()).origin;
 

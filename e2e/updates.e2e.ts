@@ -1,8 +1,11 @@
 import { appendFileSync, mkdirSync } from 'node:fs';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { openSample, pastBounce, readyOffline } from './app';
+import { withWorker } from './browser';
 import { type Fault, filesOf, type Host, host, releaseAll } from './host';
 import { newProfile, type Profile } from './profile';
+
+test.use(withWorker);
 
 /** Trials in all: 3 in an everyday run, 200 at night or as many as said. */
 const trials = Number(process.env.KNIFELINE_UPDATES ?? (process.env.KNIFELINE_NIGHTLY ? 200 : 3));
