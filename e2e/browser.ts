@@ -13,5 +13,5 @@ export const chromiumArgs = [
   '--disable-sync',
 ];
 
-/** For tests of what works with no network: the rest open a page without its worker, which would read in the whole app. */
+/** Tests of what works with no network. The rest open a page without its worker, which reads in the whole app. */
 export const withWorker = { serviceWorkers: 'allow' } as const;
