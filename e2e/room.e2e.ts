@@ -115,6 +115,27 @@ test('the way in, the wall and the scribe follow what is keyed', async ({ page }
   await expect(blankOf(page, 'How far the left edge hangs over')).toContainText('as drawn');
 });
 
+test('a door beside the case: it is drawn, and a case before it is said alike on the room, the case and at home', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.goto('./#/room');
+  await expect(page.locator('.plandraw .swing')).toHaveCount(1);
+  await expect(page.locator('.inroom')).toContainText('Door to the east room: its leaf keeps');
+  await page.goto('./#/room/way');
+  // 18 1/4 − 4 stand before it, 1 7/8 off that wall
+  await typeInto(page, 'On the way 1: how far from that corner its opening begins', '4');
+  const says = 'Door to the east room: the case stands 14 1/4 before its opening';
+  await expect(page.getByRole('region', { name: 'Door to the east room' })).toContainText(says);
+  for (const at of ['./#/room', './#/case/case']) {
+    await page.goto(at);
+    await expect(page.locator('.inroom')).toContainText('It does not go in.');
+    await expect(page.locator('.inroom')).toContainText(says);
+  }
+  await page.goto('./#/');
+  await expect(page.locator('a[href="#/room"]')).toContainText(says);
+});
+
 test('of a new job the room and the things to go in come before any case', async ({ page }) => {
   await page.goto('./#/jobs');
   await page.getByRole('button', { name: 'New job' }).click();

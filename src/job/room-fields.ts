@@ -16,6 +16,8 @@ export const roomFields = {
   /** A case is carried in lying and stood up where it stays. */
   standsUp: flag,
   hand: length,
+  /** From the wall the case stands against to the one that faces it. */
+  deep: length,
   found: length,
   foundEdge: oneOf('left', 'right'),
   stud: length,
@@ -55,6 +57,14 @@ export const wayFields = {
   rise: length,
   between: length,
   winders: flag,
+  /** Where a door is in the room: the case stands against the back wall. */
+  wall: oneOf('left', 'right', 'front', 'back'),
+  /** Its place is measured from the left corner, or at the sides from the case's wall (first), or from the other. */
+  corner: oneOf('first', 'second'),
+  fromCorner: length,
+  /** Its hinges are at the side nearer that corner, or at the other. */
+  hung: oneOf('near', 'far'),
+  swing: oneOf('in', 'out'),
   gone: flag,
 };
 

@@ -13,6 +13,7 @@ import type { CaseSize } from '../trade/room/lying';
 import type { AtSpot } from '../trade/room/spot';
 import { greatestHeight, type TiltError, type TiltUp, tiltUp } from '../trade/room/tilt';
 import { type ClosedIn, closedIn } from './closing-plan';
+import { type DoorFound, doorsFor } from './door-plan';
 import { type Outside, outsideOf } from './outside';
 import { type RoomPlan, roomPlanOf } from './room-plan';
 import { type Standing, standingOf, type Verdict, verdictOf } from './room-verdict';
@@ -37,6 +38,8 @@ export type CaseInRoom = {
   /** How far a side wall comes in over the depth of the case; below 0 it goes away. */
   readonly corners: readonly { readonly side: 'left' | 'right'; readonly over: Length }[];
   readonly ways: readonly WayFound[];
+  /** What each door of the room whose place was said does to it as it stands. */
+  readonly doors: readonly DoorFound[];
 } & ClosedIn &
   Verdict;
 
@@ -68,6 +71,7 @@ export function caseInRoom(job: Job, room: RoomPlan, worked: Worked): CaseInRoom
       return corner?.ok ? [{ side, over: cornerOver(corner.value, stands.depth) }] : [];
     }),
     ways,
+    doors: doorsFor(job, room, stands),
     standing: standingOf(roomIn(job).standsUp, ways),
   };
   return { ...found, ...verdictOf(found) };

@@ -3,6 +3,7 @@ import { isNegative, type Length } from '../length/length';
 import type { Result } from '../length/result';
 import type { TiltError, TiltUp } from '../trade/room/tilt';
 import type { Passed } from '../trade/room/way-in';
+import { type DoorFound, isInTheWay } from './door-plan';
 import type { WayFound } from './way-plan';
 
 /** How a case comes to stand where it is to be. */
@@ -52,16 +53,18 @@ type Found = {
   readonly tilt?: Result<TiltUp, TiltError>;
   readonly standing: Standing;
   readonly ways: readonly WayFound[];
+  readonly doors: readonly DoorFound[];
 };
 
 /** It is stood up from its back, as was said or as its way in wants it. */
 export const mustTilt = ({ how }: Standing): boolean => how === 'lying' || how === 'only-lying';
 
 /** What speaks for or against a case, one reading after the other. */
-const spoken = ({ spareWide, spareHigh, tilt, standing, ways }: Found): readonly boolean[] => [
+const spoken = ({ spareWide, spareHigh, tilt, standing, ways, doors }: Found): readonly boolean[] => [
   ...[spareWide, spareHigh].flatMap((spare) => (spare ? [!isNegative(spare)] : [])),
   ...(tilt && mustTilt(standing) ? [tilt.ok && tilt.value.passes] : []),
   ...ways.flatMap(({ found }) => (found?.ok ? [found.value.passes] : [])),
+  ...doors.flatMap((door) => (isInTheWay(door) ? [false] : [])),
 ];
 
 /** Whether a case goes in by what was read, and what was not. */

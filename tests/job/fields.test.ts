@@ -379,7 +379,17 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
   [
     'a thing on the way in',
     r.wayFields,
-    { ...lengthsOf(r.wayFields), kind: 'stair', name: 'Back stair', winders: true, gone: false },
+    {
+      ...lengthsOf(r.wayFields),
+      kind: 'stair',
+      name: 'Back stair',
+      winders: true,
+      wall: 'left',
+      corner: 'second',
+      hung: 'far',
+      swing: 'out',
+      gone: false,
+    },
     (p) => room.editWay('w1', p),
   ],
   [

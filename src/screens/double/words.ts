@@ -72,6 +72,7 @@ const figures: Readonly<Record<string, string>> = {
   inside: 'tape body inside',
   body: 'body of the tape',
   apart: 'how far apart the plumb lines hang',
+  deep: 'how deep',
   standsUp: 'stood up from its back',
   found: 'where a stud was found',
   footHow: 'what is under the feet',

@@ -1,7 +1,9 @@
 import type { Job } from '../../job/job';
+import { roomIn } from '../../job/room';
 import { forDrawing, isPositive, isZero, type Length, subtract } from '../../length/length';
 import { writeLength } from '../../length/write';
 import type { CaseInRoom } from '../../plan/case-in-room';
+import type { DoorFound } from '../../plan/door-plan';
 import type { RoomPlan } from '../../plan/room-plan';
 import type { AtSpot } from '../../trade/room/spot';
 import type { WallPoint } from '../../ui/room-drawing';
@@ -52,19 +54,32 @@ export const leans = ({ plumb }: RoomPlan): boolean =>
   plumb?.ok === true && [...plumb.value.lines.left, ...plumb.value.lines.right].some(outOfPlumb);
 
 /** The room from above with a case in it, once its width is read. */
-export function drawnPlan(job: Job, { wide, allow }: RoomPlan, { outside, corners, byEdge }: CaseInRoom) {
+export function drawnPlan(job: Job, { wide, allow }: RoomPlan, found: CaseInRoom) {
+  const { outside, corners, byEdge, doors } = found;
   if (!wide) return undefined;
   const { width, depth } = outside.stands;
   const over = (side: 'left' | 'right'): number | undefined => {
     const corner = corners.find((each) => each.side === side);
     return corner && forDrawing(corner.over);
   };
+  const faces = roomIn(job).deep;
   const gaps = { left: allow.left, right: subtract(subtract(wide.value, allow.left), width) };
   return {
     wide: forDrawing(wide.value),
+    faces: faces && forDrawing(faces),
     comesIn: { left: over('left'), right: over('right') },
     stands: { from: forDrawing(allow.left), wide: forDrawing(width), deep: forDrawing(depth) },
     strips: (['left', 'right'] as const).filter((side) => !byEdge.includes(side) && isPositive(gaps[side])),
+    doors: doors.flatMap(drawnDoor),
     deep: writeLength(depth, job.tape),
   };
+}
+
+/** A door whose place is said and can be; with its leaf once that is said too. */
+function drawnDoor({ opening, door }: DoorFound) {
+  if (!opening?.ok) return [];
+  const { wall, from, width } = opening.value;
+  const drawn = { wall, from: forDrawing(from), width: forDrawing(width) };
+  const leaf = door && { long: forDrawing(door.leaf), hung: door.hung, opens: door.opens };
+  return [{ ...drawn, ...(leaf && { leaf }) }];
 }

@@ -12,6 +12,7 @@ import { Caution } from '../shared/caution';
 import { lengthRefused } from '../shared/refused-words';
 import { Acts, Sentence } from '../shared/sentence';
 import { kinds, wayName, wayText } from '../shared/way-words';
+import { DoorPlace } from './door-place';
 import type { Slip } from './spots';
 import * as words from './way-words';
 
@@ -103,7 +104,8 @@ export function WayPage({ bench, job, slip, cases }: WayProps) {
 
 type OneProps = Omit<WayProps, 'bench'> & { readonly way: WayRead; readonly no: number };
 
-function OneWay({ way, no, job, cases, slip: { open, onOpen, act } }: OneProps) {
+function OneWay({ way, no, job, cases, slip }: OneProps) {
+  const { open, onOpen, act } = slip;
   const asks = wayAsks(way, no);
   const blanks = Object.fromEntries(
     Object.entries(asks).map(([name, ask]) => [
@@ -128,6 +130,7 @@ function OneWay({ way, no, job, cases, slip: { open, onOpen, act } }: OneProps) 
           </p>
         );
       })}
+      {kindOf(way) === 'doorway' && <DoorPlace {...{ way, no, job, cases, slip }} />}
       <Acts>
         <Chip
           label={words.takeAway}

@@ -152,6 +152,6 @@ export const toScribe = 'Scribe';
 export const drawn = 'The room from the front, to scale; how far its walls are out of plumb is drawn tenfold';
 export const drawnTenfold = 'From the front: how far the walls are out of plumb is drawn tenfold.';
 export const drawnAbove =
-  'The room from above, the case and its strips to scale; how far a corner is out of square is drawn tenfold';
+  'The room from above, the case, its strips and the doors to scale; how far a corner is out of square is drawn tenfold';
 export const planTold = (corner: boolean): string =>
   `From above, the back wall at the top${corner ? ': how far a corner is out of square is drawn tenfold' : ''}.`;

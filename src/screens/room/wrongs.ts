@@ -1,9 +1,11 @@
 import type { Job } from '../../job/job';
 import { isNegative } from '../../length/length';
 import { type CaseInRoom, caseInRoom, warningsAt } from '../../plan/case-in-room';
+import { doorsFor } from '../../plan/door-plan';
 import { type RoomPlan, roomPlanOf } from '../../plan/room-plan';
 import { wallPlanOf } from '../../plan/stud-plan';
 import type { Worked } from '../../trade/carcass/parts';
+import { doorText, doorTold } from '../shared/door-words';
 import * as inRoom from '../shared/in-room-words';
 import { wayText } from '../shared/way-words';
 import * as said from './said';
@@ -15,9 +17,13 @@ export function wrongsOf(job: Job, worked: readonly Worked[]): readonly string[]
   return [
     ...readWrong(room),
     ...wallWrong(job),
+    ...wrongIn(doorsFor(job, room).map(doorTold)),
     ...worked.flatMap((each) => caseWrong(caseInRoom(job, room, each))),
   ];
 }
+
+const wrongIn = (told: readonly ReturnType<typeof doorTold>[]): readonly string[] =>
+  told.flatMap((one) => (one?.wrong ? [one.says] : []));
 
 function readWrong({ widths, plumb, widest, heights, level, highest, corners }: RoomPlan): readonly string[] {
   const differs = plumb?.ok ? said.differsText(plumb.value.differs) : undefined;
@@ -41,7 +47,7 @@ function wallWrong(job: Job): readonly string[] {
 }
 
 function caseWrong(found: CaseInRoom): readonly string[] {
-  const { spareWide, spareHigh, tilt, standing, ways } = found;
+  const { spareWide, spareHigh, tilt, standing, ways, doors } = found;
   const stands = !tilt || standing.how === 'upright' || (tilt.ok && tilt.value.passes);
   const up = stands ? undefined : inRoom.standUpText(found);
   const sides = (['left', 'right'] as const).flatMap((side) =>
@@ -56,5 +62,6 @@ function caseWrong(found: CaseInRoom): readonly string[] {
       const { says, wrong } = wayText(way);
       return wrong ? [says] : [];
     }),
+    ...wrongIn(doors.map(doorText)),
   ];
 }

@@ -3,6 +3,7 @@ import type { CaseInRoom } from '../../plan/case-in-room';
 import { mustTilt, type Standing, type Unread } from '../../plan/room-verdict';
 import type { FillerWarning } from '../../trade/room/fillers';
 import type { TiltError, TiltUp } from '../../trade/room/tilt';
+import { doorText } from './door-words';
 import { exactly as w } from './exact-words';
 import { wayName, wayText } from './way-words';
 
@@ -92,13 +93,17 @@ export function standUpText({ tilt, tiltsAt, standing }: Tilted): string | undef
 
 /** All that stops a case, each by how much; none where nothing does. */
 function stopped(found: CaseInRoom): readonly string[] {
-  const { spareWide: wide, spareHigh: high, tilt, standing, ways } = found;
+  const { spareWide: wide, spareHigh: high, tilt, standing, ways, doors } = found;
   const up = tilt && mustTilt(standing) && !(tilt.ok && tilt.value.passes) ? standUpText(found) : undefined;
   return [
     ...(wide && isNegative(wide) ? [spareWide(wide)] : []),
     ...(high && isNegative(high) ? [spareHigh(high)] : []),
     ...(up ? [up] : []),
     ...ways.flatMap((way) => (way.found?.ok && !way.found.value.passes ? [wayText(way).says] : [])),
+    ...doors.flatMap((door) => {
+      const told = doorText(door);
+      return told?.wrong ? [told.says] : [];
+    }),
   ];
 }
 

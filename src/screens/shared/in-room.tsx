@@ -1,5 +1,6 @@
 import { type CaseInRoom, warningsAt } from '../../plan/case-in-room';
 import { Icon } from '../../ui/icon';
+import { doorText } from './door-words';
 import * as words from './in-room-words';
 import { wayText } from './way-words';
 import './in-room.css';
@@ -34,7 +35,7 @@ const Side = ({ side, found }: SideProps) => {
 
 /** One case in the room: whether it goes in, and by how much each way. */
 export const InRoom = ({ found }: { readonly found: CaseInRoom }) => {
-  const { goesIn, spareWide, spareHigh, tilt, ways, unread, standing } = found;
+  const { goesIn, spareWide, spareHigh, tilt, ways, doors, unread, standing } = found;
   if (goesIn === undefined) return <Line says={words.notMeasured} />;
   const stands = tilt?.ok === true && tilt.value.passes;
   const [up, notRead] = [words.standUpText(found), words.unreadText(unread)];
@@ -51,6 +52,10 @@ export const InRoom = ({ found }: { readonly found: CaseInRoom }) => {
       {ways.map((way) => (
         <Line key={way.way.id} {...wayText(way)} />
       ))}
+      {doors.map((door) => {
+        const told = doorText(door);
+        return told && <Line key={door.way.id} {...told} />;
+      })}
       {notRead && <Line says={notRead} />}
     </div>
   );
