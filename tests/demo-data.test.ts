@@ -9,10 +9,12 @@ import { writeLength } from '../src/length/write';
 import { stuffsRound, thingsIn } from '../src/plan/bank-plan';
 import { viewOf } from '../src/plan/board-layout';
 import { breakdownOf } from '../src/plan/breakdown';
+import { cleatAt } from '../src/plan/cleat-plan';
 import { planOf } from '../src/plan/plan';
 import { anchorOf } from '../src/plan/put-up-plan';
 import { anchorScrews, screwPlace, screwsOf } from '../src/plan/screw-plan';
 import { closedBy, scribeSides } from '../src/plan/scribe-plan';
+import { crossedBy } from '../src/plan/stud-plan';
 import { acidText } from '../src/screens/bank/acid-words';
 import { acidRound } from '../src/trade/boxes/acid';
 import { checkOf } from '../src/trade/carcass/check';
@@ -172,6 +174,15 @@ describe('the sample job is one a woodworker would believe', () => {
     // 1 13/32 into the stud: no deeper than pipes are looked for
     expect(places.flatMap(({ screw }) => screw?.deep ?? [])).toEqual([]);
     expect(anchorOf(made, 'case')?.lacks).toEqual([]);
+    // 64 1/4 less the top of 23/32 and the strip of 2 3/4 is 60 25/32: at 60 3/4 it stands 1/32 under the top; the
+    // level line is 35 7/8 over the high point
+    const { height, wrong } = cleatAt(made, 'case');
+    expect([
+      height && writeLength(height.low),
+      height?.fromLine && writeLength(height.fromLine),
+      wrong,
+    ]).toEqual([...['60 3/4', '24 7/8', undefined]]);
+    expect(crossedBy(made, 'case')).toBeUndefined();
     expect(job.nextTime).toHaveLength(2);
   });
 

@@ -8,6 +8,13 @@ export const putUpFields = {
   /** What they go through at the back. */
   cleatThick: length,
   cleatWide: length,
+  /** It is in the case, and goes up with it; or on the wall before the case stands there. */
+  cleatOn: oneOf('case', 'wall'),
+  /** Its lower edge over the floor at the high point. */
+  cleatAt: length,
+  /** Along the wall from its left end, where it is not the cleat of the room. */
+  cleatFrom: length,
+  cleatTo: length,
   washers: flag,
   /** What lies between that and what the screws bite: wall board, a back. */
   cover: length,
@@ -21,7 +28,7 @@ export const putUpFields = {
 
 /** Screws through one thing into another: one, or a row along a run. */
 export const screwFields = {
-  kind: oneOf('cleat', 'case', 'top', 'base', 'filler', 'other'),
+  kind: oneOf('cleat', 'tocleat', 'case', 'top', 'base', 'filler', 'other'),
   name: text(120),
   /** The case they are in. */
   of: stockId,

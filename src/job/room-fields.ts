@@ -39,8 +39,18 @@ export const uprightFields = { at: length, plane, high: length, drop: length, ri
 /** A corner by legs: along the back wall, along the side wall, and across. */
 export const cornerFields = { back: length, side: length, across: length };
 
-/** A stretch of the wall where nothing may be fastened, and what is in it. */
-export const zoneFields = { what: text(80), from: length, to: length, gone: flag };
+/**
+ * A stretch of the wall where nothing may be fastened, and what is in it: from so high to so high over the floor at its
+ * high point, at every height where that is not said.
+ */
+export const zoneFields = {
+  what: text(80),
+  from: length,
+  to: length,
+  low: length,
+  high: length,
+  gone: flag,
+};
 
 /** One thing a case meets on its way in. */
 export const wayFields = {

@@ -16,6 +16,7 @@ import { operationsOf } from '../trade/setups/operations';
 import { type Order, type OrderError, orderSetups } from '../trade/setups/order/order';
 import { stopsOf } from '../trade/setups/stops';
 import { type BankPlan, bankPlanOf } from './bank-plan';
+import { cleatOnOf } from './cleat-plan';
 import { closingOf } from './closing-plan';
 import { greatestOf } from './greatest';
 import { handBoard } from './hand-board';
@@ -112,6 +113,7 @@ function operationsIn(
       hand: job.work,
       recuts: (part) => recutsOf(job, part),
       closing: closingOf(job, made.worked),
+      cleat: (id) => cleatOnOf(job, id),
     },
     { shop, tape: job.tape, chosen: (part) => job.parts[part] ?? {} },
   );

@@ -1,48 +1,25 @@
-import type { PutUp } from '../job/install';
 import type { Job } from '../job/job';
 import type { Folded } from '../job/log';
-import { isPositive, type Length } from '../length/length';
-import { stockOf } from '../trade/carcass/sizes';
-import { usualOf } from '../trade/carcass/usual';
+import { isPositive } from '../length/length';
 import { anchorCard } from '../trade/install/anchor';
 import { installId } from '../trade/setups/install-steps';
+import { cleatOf, ownStretch, putUpOf, type WithCases } from './cleat-plan';
 import type { Plan } from './plan';
 import { type WallPlan, wallPlanOf } from './stud-plan';
 
 /** How long a finish is let cure where nobody says. Common practice, no source: its maker's word comes first. */
 export const usualCure = 7;
 
-export const putUpOf = ({ putUp }: Pick<Job, 'putUp'>, place: string): PutUp => putUp[place] ?? {};
-
-/** What the anchors of a case go through, where the case has cleats and nothing else is said. Inches. */
-export function usualCleat(
-  { job, stuff }: Pick<Plan, 'job' | 'stuff'>,
-  place: string,
-): { readonly thick?: Length | undefined; readonly wide?: Length | undefined } {
-  const c = job.cases.find((one) => one.id === place);
-  if (!c || c.cleats === 0) return {};
-  return {
-    thick: stuff.find((s) => s.id === stockOf(c, 'cleat'))?.thickness,
-    wide: c.cleatWide ?? usualOf(c).cleatWide,
-  };
-}
-
-/** What the anchors of a case go through, as said, else as the case has it. Inches. */
-export function cleatOf(plan: Pick<Plan, 'job' | 'stuff'>, place: string): ReturnType<typeof usualCleat> {
-  const own = putUpOf(plan.job, place);
-  const usual = usualCleat(plan, place);
-  return { thick: own.cleatThick ?? usual.thick, wide: own.cleatWide ?? usual.wide };
-}
-
 /** Places of the wall that take a screw; nothing while the wall is not read, or it is solid. */
-export function placesOnWall(job: Job, place: string): WallPlan['found'] {
-  return putUpOf(job, place).wall === 'sheathing' ? undefined : wallPlanOf(job).found;
+export function placesOnWall(plan: WithCases, place: string): WallPlan['found'] {
+  return putUpOf(plan.job, place).wall === 'sheathing' ? undefined : wallPlanOf(plan, place).found;
 }
 
-/** How many fixings: as said, else one at each stud behind the cleat where one case alone stands at the wall. */
-export function fixingsOf(job: Job, place: string): number | undefined {
-  const own = putUpOf(job, place).fixings;
-  const found = job.cases.length === 1 ? placesOnWall(job, place) : undefined;
+/** How many fixings: as said, else one at each stud behind the cleat where no other case is held by that cleat. */
+export function fixingsOf(plan: WithCases, place: string): number | undefined {
+  const own = putUpOf(plan.job, place).fixings;
+  const isAlone = plan.job.cases.length === 1 || ownStretch(plan.job, place) !== undefined;
+  const found = isAlone ? placesOnWall(plan, place) : undefined;
   return own ?? (found?.ok ? found.value.fix.length : undefined);
 }
 
@@ -59,7 +36,7 @@ export function anchorOf(plan: Pick<Plan, 'job' | 'stuff' | 'worked'>, place: st
   const card = anchorCard({
     high,
     wall: own.wall ?? 'framing',
-    fixings: fixingsOf(plan.job, place),
+    fixings: fixingsOf(plan, place),
     washers: own.washers,
     cleat: thick && wide ? { thick, wide } : isAnySaid ? 'back-alone' : undefined,
   });

@@ -12,8 +12,9 @@ import { stockOf } from '../trade/carcass/sizes';
 import { screwHoles } from '../trade/install/holes';
 import { type Schedule, type ScheduleError, screwSchedule } from '../trade/install/schedule';
 import { type Screw, type Slant, screwFor, usualBites, usualTipMargin } from '../trade/install/screw';
+import { cleatOf, putUpOf } from './cleat-plan';
 import type { Plan } from './plan';
-import { cleatOf, fixingsOf, putUpOf } from './put-up-plan';
+import { fixingsOf } from './put-up-plan';
 
 type Bite = keyof typeof usualBites;
 
@@ -28,6 +29,7 @@ type Kind = {
 
 const kinds: Readonly<Record<Screws['kind'], Kind>> = {
   cleat: { through: 'cleat', bite: 'stud', along: 'cleat' },
+  tocleat: { through: 'cleat', bite: 'face' },
   case: { through: 'side', into: 'side', bite: 'face', along: 'left' },
   top: { through: 'top', into: 'loose', bite: 'solid', along: 'loose' },
   base: { through: 'bottom', into: 'base', bite: 'edge', along: 'bottom' },
@@ -80,20 +82,24 @@ function usualScrews(plan: Pick<Plan, 'job' | 'stuff' | 'parts'>, screws: Screws
   const along = plan.parts.find((p) => p.of === of?.id && p.name.role === kind.along);
   return {
     through: screws.kind === 'cleat' && screws.of ? cleatOf(plan, screws.of).thick : thick(kind.through),
-    into: thick(kind.into) ?? (bite === 'stud' ? framing : undefined),
+    into: intoOf(plan, screws) ?? thick(kind.into) ?? (bite === 'stud' ? framing : undefined),
     bite,
     run: along?.length.mark.value,
     leastBite: figureIn(usualIn(plan.job), usualBites[bite]),
   };
 }
 
+/** A case before a cleat on the wall is screwed into that cleat. */
+const intoOf = ({ job }: Pick<Plan, 'job'>, { kind, of }: Screws): Length | undefined =>
+  kind === 'tocleat' && of ? putUpOf(job, of).cleatThick : undefined;
+
 /** A washer under the head, so thick. Common practice, no source. */
 export const usualWasher = inches(1n, 16n);
 
 /** The screws that hold a case to its wall, as its anchor card says them. */
-export function anchorScrews({ job }: Pick<Plan, 'job'>, place: string): Screws {
-  const { wall, cover, into, gauge, washers } = putUpOf(job, place);
-  const many = fixingsOf(job, place);
+export function anchorScrews(plan: Pick<Plan, 'job' | 'worked'>, place: string): Screws {
+  const { wall, cover, into, gauge, washers } = putUpOf(plan.job, place);
+  const many = fixingsOf(plan, place);
   return {
     id: `${place}~anchors`,
     kind: 'cleat',

@@ -373,7 +373,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
   [
     'a place not to fasten',
     r.zoneFields,
-    { what: 'Water pipe', from: long, to: odd, gone: false },
+    { what: 'Water pipe', from: long, to: odd, low: odd, high: long, gone: false },
     (p) => room.editZone('z1', p),
   ],
   [
@@ -437,6 +437,10 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       fixings: 4,
       cleatThick: odd,
       cleatWide: long,
+      cleatOn: 'wall',
+      cleatAt: long,
+      cleatFrom: odd,
+      cleatTo: long,
       washers: true,
       cover: odd,
       into: long,

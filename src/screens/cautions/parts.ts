@@ -8,6 +8,7 @@ const atStep: Readonly<Record<Exclude<Caution, OwnCaution>, Part>> = {
   'sheet-cut': 'circular-saw',
   'stick-cut': 'small-pieces',
   filler: 'small-pieces',
+  cleat: 'fasteners',
   'frame-on': 'fasteners',
   'front-on': 'fasteners',
   marks: 'bench',

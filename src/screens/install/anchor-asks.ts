@@ -1,9 +1,11 @@
 import { editPutUp } from '../../job/edits';
 import { mostFew } from '../../job/kinds';
 import { type Length, zero } from '../../length/length';
+import { putUpOf, usualCleat } from '../../plan/cleat-plan';
 import type { Plan } from '../../plan/plan';
-import { fixingsOf, putUpOf, usualCleat } from '../../plan/put-up-plan';
+import { fixingsOf } from '../../plan/put-up-plan';
 import type { Ask } from '../shared/ask';
+import { lowerEdgeAsk, whereAsk } from '../shared/cleat-asks';
 import { countRefused } from '../shared/refused-words';
 import * as words from './anchor-words';
 import { gauges } from './screw-words';
@@ -14,7 +16,7 @@ type LengthField = 'cleatThick' | 'cleatWide' | 'cover' | 'into';
 export function anchorAsks(plan: Plan, place: string) {
   const own = putUpOf(plan.job, place);
   const usual = usualCleat(plan, place);
-  const many = fixingsOf(plan.job, place);
+  const many = fixingsOf(plan, place);
   const length = (title: string, field: LengthField, stands: Length | undefined): Ask => ({
     as: 'length',
     title,
@@ -39,6 +41,8 @@ export function anchorAsks(plan: Plan, place: string) {
     into: length(words.into, 'into', undefined),
     thick: length(words.thick, 'cleatThick', usual.thick),
     wide: length(words.wide, 'cleatWide', usual.wide),
+    where: whereAsk(plan, place),
+    at: lowerEdgeAsk(plan, place, ''),
   };
 }
 

@@ -1,8 +1,10 @@
 import type { ComponentChildren as Blank } from 'preact';
+import type { ZoneRead } from '../../job/room';
 import { inches, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { anchorOf } from '../../plan/put-up-plan';
 import { usualWasher } from '../../plan/screw-plan';
+import { upFrom } from '../shared/cleat-words';
 import { counted } from '../shared/counted';
 import { exactly as w } from '../shared/exact-words';
 
@@ -40,6 +42,12 @@ export const between = (b: Readonly<Record<'cover' | 'gauge' | 'into', Blank>>) 
   <>
     Between it and what they bite {b.cover} more; number {b.gauge}.
     {b.into !== undefined && <> The sheathing is {b.into} thick.</>}
+  </>
+);
+
+export const stands = (b: Readonly<Record<'where' | 'at', Blank>>) => (
+  <>
+    The cleat is {b.where}; its lower edge stands {b.at} {upFrom}.
   </>
 );
 
@@ -108,8 +116,11 @@ export function lack(x: Lack): string {
 }
 
 /** What lies in the wall where nothing may be fastened. */
-export const zone = (what: string | undefined, from: Length | undefined, to: Length | undefined): string =>
-  `Not here: ${what || 'something in the wall'}${from && to ? `, ${w(from)} to ${w(to)} from the left` : ''}.`;
+export function zone({ what, from, to, low, high }: Omit<ZoneRead, 'id'>): string {
+  const along = from && to ? `, ${w(from)} to ${w(to)} from the left` : '';
+  const up = low && high ? `, ${w(low)} to ${w(high)} up` : '';
+  return `Not here: ${what || 'something in the wall'}${along}${up}.`;
+}
 
 export const noZones =
   'No places to keep off are said for this room. Find pipes, wires and heating tubes before the first hole.';

@@ -1,5 +1,6 @@
 import { roomIn } from '../../job/room';
 import { writeMark } from '../../length/write';
+import { ownStretch } from '../../plan/cleat-plan';
 import type { Plan } from '../../plan/plan';
 import { anchorOf, placesOnWall } from '../../plan/put-up-plan';
 import { anchorScrews, screwPlace } from '../../plan/screw-plan';
@@ -7,6 +8,7 @@ import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
+import { CleatLines } from '../shared/cleat-lines';
 import { listsOf } from '../shared/shop-lists';
 import '../shared/rows.css';
 import { anchorAsks } from './anchor-asks';
@@ -43,7 +45,8 @@ export function Anchor({ bench, plan, place, open, onOpen }: AnchorProps) {
           cover: blank(asks.cover),
           gauge: blank(asks.gauge),
           into: screws.bite === 'face' ? blank(asks.into) : undefined,
-        })}
+        })}{' '}
+        {words.stands({ where: blank(asks.where), at: blank(asks.at) })}
       </p>
       <Found
         place={screwPlace(plan, screws, listsOf(bench.settings.value).screws)}
@@ -69,9 +72,9 @@ export function Anchor({ bench, plan, place, open, onOpen }: AnchorProps) {
             <li key={x.code}>{words.fact(x)}</li>
           ))}
         </ul>
-        {zones.map(({ id, what, from, to }) => (
-          <p key={id} class="lit">
-            {words.zone(what, from, to)}
+        {zones.map((zone) => (
+          <p key={zone.id} class="lit">
+            {words.zone(zone)}
           </p>
         ))}
         {zones.length === 0 && <p class="note">{words.noZones}</p>}
@@ -84,12 +87,14 @@ export function Anchor({ bench, plan, place, open, onOpen }: AnchorProps) {
 /** Where the cleat stands along the wall, and which places take a screw: read and said on the page of the wall. */
 function AtWall({ bench, plan, place }: Pick<AnchorProps, 'bench' | 'plan' | 'place'>) {
   const { cleatFrom, cleatTo } = roomIn(plan.job);
-  const found = placesOnWall(plan.job, place);
+  const { from = cleatFrom, to = cleatTo } = ownStretch(plan.job, place) ?? {};
+  const found = placesOnWall(plan, place);
   const { tape } = plan.job;
   const at = found?.ok ? found.value.fix.map((mark) => writeMark(mark, tape)) : undefined;
   return (
     <div class="pad-x">
-      <p>{words.atWall(cleatFrom, cleatTo, at)}</p>
+      <CleatLines on={plan} place={place} />
+      <p>{words.atWall(from, to, at)}</p>
       <p class="chips">
         <Chip label={words.toWall} onTap={() => bench.go({ at: 'room', page: 'wall' })} />
       </p>

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { editPutUp } from '../../job/edits';
-import { cureOf, putUpOf, usualCure } from '../../plan/put-up-plan';
+import { putUpOf } from '../../plan/cleat-plan';
+import { cureOf, usualCure } from '../../plan/put-up-plan';
 import { Bar } from '../../ui/bar';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';

@@ -24,6 +24,7 @@ export const notInJob = 'This case is not in the job.';
 
 export const kindWords: Readonly<Record<ScrewKind, string>> = {
   cleat: 'Another cleat to the wall',
+  tocleat: 'Case to the cleat on the wall',
   case: 'Case to its neighbour',
   top: 'Loose top',
   base: 'Base under the case',

@@ -18,6 +18,7 @@ import { setupTitle } from '../shared/setup-title';
 import { SpoiledDock } from '../shared/spoiled';
 import { ThinnerLines } from '../shared/thinner-lines';
 import { useWake } from '../shared/use-wake';
+import { CleatTold } from './cleat-told';
 import { Finish } from './finish';
 import { LastCall } from './last-call';
 import { OtherFigures } from './other-figures';
@@ -80,6 +81,7 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
       <ThinnerLines plan={list.plan} operations={card.operations} inset />
       <Pieces {...{ bench, list, card }} onTick={(op) => tick(inHand, op)} />
       <p class="pad-x note">{onWords(first.setup)}</p>
+      <CleatTold bench={bench} plan={list.plan} op={first} />
       <OtherFigures bench={bench} op={figuresOf(list, card) ?? first} />
       <Ways {...{ bench, list, card, first }} onAsk={setAsking} />
       <Recipe bench={bench} id={first.setup.key} build={first.setup.build} machine={first.setup.machine} />

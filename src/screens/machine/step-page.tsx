@@ -28,13 +28,10 @@ function ofCase(job: Job, id: string, what: Operation['what']): readonly Page[] 
       ];
     case 'filler':
       return [{ label: words.scribe, to: { at: 'scribe', id } }];
+    case 'cleat':
+      return fastened(id);
     case 'anchor':
-      return [
-        { label: words.screws, to: { at: 'screws', id } },
-        { label: words.wallMarks, to: { at: 'room', page: 'wall', step: 'next' } },
-        { label: words.screwFigures, to: { at: 'screws', id, step: 'next' } },
-        ...scribed(job, id),
-      ];
+      return [...fastened(id), ...scribed(job, id)];
     case 'check-again':
       return [
         { label: words.level, to: { at: 'level', id } },
@@ -46,6 +43,13 @@ function ofCase(job: Job, id: string, what: Operation['what']): readonly Page[] 
       return [];
   }
 }
+
+/** Where the screws into the wall are told, and its marks and drills one by one. */
+const fastened = (id: string): readonly Page[] => [
+  { label: words.screws, to: { at: 'screws', id } },
+  { label: words.wallMarks, to: { at: 'room', page: 'wall', step: 'next' } },
+  { label: words.screwFigures, to: { at: 'screws', id, step: 'next' } },
+];
 
 /** A case that has an edge to scribe: a gap to a wall was read, or an overhang said. */
 function scribed(job: Job, id: string): readonly Page[] {

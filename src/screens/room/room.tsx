@@ -3,6 +3,7 @@ import type { Change } from '../../job/entry';
 import type { Job } from '../../job/job';
 import { roomIn } from '../../job/room';
 import { caseInRoom } from '../../plan/case-in-room';
+import type { WithCases } from '../../plan/cleat-plan';
 import { roomPlanOf } from '../../plan/room-plan';
 import { Bar, Segment } from '../../ui/bar';
 import { Onward } from '../../ui/button';
@@ -16,7 +17,7 @@ import type { Slip } from './spots';
 import { MarkByMark, WallPage } from './wall-page';
 import { WayPage } from './way-page';
 import * as words from './words';
-import { wrongsOf } from './wrongs';
+import { workedIn, wrongsOf } from './wrongs';
 import './room.css';
 
 const order = ['size', 'way', 'wall'] as const satisfies readonly words.Page[];
@@ -31,7 +32,8 @@ type RoomProps = {
 /** The room as measured, on three pages: its size and what goes in, the way in, the wall. */
 export function RoomScreen({ bench, page: named, step }: RoomProps) {
   const kept = bench.job.value;
-  if (kept && named === 'wall' && step !== undefined) return <MarkByMark {...{ bench, step }} job={kept} />;
+  if (kept && named === 'wall' && step !== undefined)
+    return <MarkByMark {...{ bench, step }} on={{ job: kept, worked: workedOf(bench) }} />;
   if (kept) return <RoomInHand bench={bench} kept={kept} page={pageNamed(named)} />;
   return (
     <GonePage
@@ -42,18 +44,21 @@ export function RoomScreen({ bench, page: named, step }: RoomProps) {
   );
 }
 
+/** The cases of the job in hand, as they were worked out. */
+const workedOf = (bench: Bench): WithCases['worked'] => bench.plan.value?.worked ?? new Map();
+
 type InHandProps = { readonly bench: Bench; readonly kept: Job; readonly page: words.Page };
 
 function RoomInHand({ bench, kept, page }: InHandProps) {
-  const worked = [...(bench.plan.value?.worked.values() ?? [])].flatMap((w) => (w.ok ? [w.value] : []));
-  const tried = useTried({ bench, kept, wrongs: (job) => wrongsOf(job, worked) });
+  const worked = workedOf(bench);
+  const tried = useTried({ bench, kept, wrongs: (job) => wrongsOf({ job, worked }) });
   const { open, close, job } = tried;
   useLayoutEffect(() => {
     close();
     scrollTo(0, 0);
   }, [page]);
   const found = roomPlanOf(job);
-  const cases = worked.map((each) => caseInRoom(job, found, each));
+  const cases = workedIn(worked).map((each) => caseInRoom(job, found, each));
   const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
   const slip: Slip = { room: roomIn(kept), found, open, onOpen: tried.onOpen, act, newId: bench.newId };
   return (
@@ -69,7 +74,7 @@ function RoomInHand({ bench, kept, page }: InHandProps) {
         <WhichPage bench={bench} page={page} />
         {page === 'size' && <SizePage {...{ bench, job, slip, cases }} />}
         {page === 'way' && <WayPage {...{ bench, job, slip, cases }} />}
-        {page === 'wall' && <WallPage {...{ bench, job, slip }} />}
+        {page === 'wall' && <WallPage {...{ bench, slip }} on={{ job, worked }} />}
       </main>
       <OnToNext bench={bench} page={page} />
       <AskDock ask={open} tape={kept.tape} says={tried.says} act={act} onTry={tried.onTry} onClose={close} />

@@ -1,8 +1,7 @@
-import type { Job } from '../../job/job';
-import type { Room, ZoneRead } from '../../job/room';
-import { editRoom, editZone } from '../../job/room-edits';
+import type { Room } from '../../job/room';
+import { editRoom } from '../../job/room-edits';
 import { forDrawing, type Length } from '../../length/length';
-import { cleatOf } from '../../plan/put-up-plan';
+import { cleatOf, ownStretch, type WithCases } from '../../plan/cleat-plan';
 import { type WallPlan, wallPlanOf } from '../../plan/stud-plan';
 import type { UsualRoom } from '../../trade/room/usual';
 import { Chip } from '../../ui/button';
@@ -10,17 +9,20 @@ import { WallDrawing } from '../../ui/wall-drawing';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { Caution } from '../shared/caution';
+import { lowerEdgeAsk, stretchAsks } from '../shared/cleat-asks';
+import { CleatLines } from '../shared/cleat-lines';
 import { FigureByFigure } from '../shared/figure-by-figure';
 import { oneByOne } from '../shared/figure-by-figure-words';
 import { MarkAndRest } from '../shared/mark-and-rest';
 import { lengthRefused } from '../shared/refused-words';
 import { Acts, Sentence } from '../shared/sentence';
-import { Head, Note, type Slip, Wrong } from './spots';
+import { Note, type Slip, Wrong } from './spots';
 import { wallSteps } from './wall-steps';
 import * as words from './wall-words';
+import { Zones } from './zones';
 import './room.css';
 
-type WallProps = { readonly bench: Bench; readonly job: Job; readonly slip: Slip };
+type WallProps = { readonly bench: Bench; readonly on: WithCases; readonly slip: Slip };
 type WallLength = Exclude<keyof typeof words.titles, 'foundEdge'>;
 
 const wallLength = (room: Room, field: WallLength, usual?: Length): Ask => ({
@@ -52,9 +54,12 @@ const wallAsks = (room: Room, usual: UsualRoom): Readonly<Record<keyof typeof wo
 });
 
 /** Studs from one found edge, and the places where nothing may be fastened. */
-export function WallPage({ bench, job, slip }: WallProps) {
+export function WallPage({ bench, on, slip }: WallProps) {
   const { room, found, open, onOpen } = slip;
-  const wall = wallPlanOf(job);
+  const wall = wallPlanOf(on);
+  const { cases } = on.job;
+  const isShared = cases.length === 0 || cases.some(({ id }) => !ownStretch(on.job, id));
+  const steps = wallSteps(on);
   const blanks = Object.fromEntries(
     Object.entries(wallAsks(room, found.usual)).map(([name, ask]) => [
       name,
@@ -65,8 +70,8 @@ export function WallPage({ bench, job, slip }: WallProps) {
     <>
       <p class="pad-x empty-line">{words.start}</p>
       <Caution bench={bench} code="anchor" />
-      <Fixings wall={wall} job={job} />
-      {wall.found?.ok && (
+      {isShared && <Fixings wall={wall} on={on} />}
+      {steps.length > 0 && (
         <p class="pad-x chips">
           <Chip label={oneByOne} onTap={() => bench.go({ at: 'room', page: 'wall', step: 'next' })} />
         </p>
@@ -74,23 +79,23 @@ export function WallPage({ bench, job, slip }: WallProps) {
       <Sentence label={words.titles.found}>{words.studLine(blanks)}</Sentence>
       <Sentence label={words.titles.cleatFrom}>
         {words.cleatLine(blanks)}
-        {wall.found && !wall.found.ok && <Wrong says={words.studErrorText(wall.found.error)} />}
+        {isShared && wall.found && !wall.found.ok && <Wrong says={words.studErrorText(wall.found.error)} />}
       </Sentence>
-      <Held bench={bench} />
+      <Held {...{ bench, on, slip }} />
       <Zones {...slip} zones={wall.zones} />
       <Note says={words.promise} />
     </>
   );
 }
 
-type MarkProps = { readonly bench: Bench; readonly job: Job; readonly step: string };
+type MarkProps = { readonly bench: Bench; readonly on: WithCases; readonly step: string };
 
 /** The marks on the wall, one at a time. */
-export const MarkByMark = ({ bench, job, step }: MarkProps) => (
+export const MarkByMark = ({ bench, on, step }: MarkProps) => (
   <FigureByFigure
     {...{ bench, step }}
     heading={words.marking}
-    steps={wallSteps(job)}
+    steps={wallSteps(on)}
     caution="anchor"
     does={words.marked}
     leave={() => bench.go({ at: 'room', page: 'wall' })}
@@ -98,29 +103,53 @@ export const MarkByMark = ({ bench, job, step }: MarkProps) => (
   />
 );
 
-/** What the screws go through, case by case: it is said on the anchor card, with the screws themselves. */
-function Held({ bench }: Pick<WallProps, 'bench'>) {
+/**
+ * The cleat of each case: how high it stands is said here; what the screws go through on the anchor card, with the
+ * screws themselves.
+ */
+function Held({ bench, on, slip: { open, onOpen } }: WallProps) {
   const plan = bench.plan.value;
-  const cases = plan?.job.cases ?? [];
+  const { cases } = on.job;
+  const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
   return (
     <>
       {cases.map(({ id, name }) => {
-        const own = plan && cleatOf(plan, id);
+        const of = cases.length > 1 ? name : '';
+        const own = plan && cleatOf({ ...plan, job: on.job }, id);
+        const stretch = stretchAsks(on, id, name);
         return (
-          <p key={id} class="fillin run">
-            {words.through(cases.length > 1 ? name : '', own?.thick, own?.wide)}
+          <Sentence key={id} label={lowerEdgeAsk(on, id, of).title}>
+            {words.through(of, own?.thick, own?.wide)}
+            {words.stands(blank(lowerEdgeAsk(on, id, of)))}
+            {of && words.goesFrom({ from: blank(stretch.from), to: blank(stretch.to) })}
+            <CleatLines on={on} place={id} />
             <Acts>
               <Chip label={words.toAnchors} onTap={() => bench.go({ at: 'screws', id })} />
             </Acts>
-          </p>
+            {of && ownStretch(on.job, id) && <OwnFixings on={on} id={id} of={of} />}
+          </Sentence>
         );
       })}
     </>
   );
 }
 
+/** Where the cleat of one case of several is fastened. */
+function OwnFixings({ on, id, of }: { readonly on: WithCases; readonly id: string; readonly of: string }) {
+  const wall = wallPlanOf(on, id);
+  if (wall.found && !wall.found.ok) return <Wrong says={words.studErrorText(wall.found.error)} />;
+  return <Fixings wall={wall} on={on} of={of} />;
+}
+
+type FixingsProps = {
+  readonly wall: WallPlan;
+  readonly on: WithCases;
+  /** The case whose own cleat it is. */
+  readonly of?: string;
+};
+
 /** Where a screw goes, with the mark, and why not elsewhere. */
-function Fixings({ wall, job }: { readonly wall: WallPlan; readonly job: Job }) {
+function Fixings({ wall, on, of }: FixingsProps) {
   if (!wall.plan || !wall.found)
     return wall.asks.length > 0 ? <Note says={words.askText(wall.asks)} /> : null;
   if (!wall.found.ok) return null;
@@ -131,22 +160,22 @@ function Fixings({ wall, job }: { readonly wall: WallPlan; readonly job: Job }) 
     to: forDrawing(x.to),
   });
   return (
-    <section aria-label={words.theWall}>
+    <section aria-label={words.of(of ?? '', words.theWall)}>
       <WallDrawing
         cleat={line(cleat)}
         zones={zones.map((zone) => ({ ...line(zone), what: '' }))}
         fix={fix.map(({ value }) => forDrawing(value))}
         refused={refused.map(({ at }) => forDrawing(at.value))}
         stud={forDrawing(stud)}
-        label={words.drawn}
+        label={words.of(of ?? '', words.drawn)}
       />
-      <h2 class="sec pad-x">{words.fixAt(fix.length)}</h2>
+      <h2 class="sec pad-x">{words.of(of ?? '', words.fixAt(fix.length))}</h2>
       {tooFew && <Wrong says={words.tooFew(fix.length)} />}
       <ol class="studlist pad-x rests">
         {fix.map((mark, k) => (
           <li key={k}>
             <span>{k + 1}</span>
-            <MarkAndRest mark={mark} tape={job.tape} />
+            <MarkAndRest mark={mark} tape={on.job.tape} />
           </li>
         ))}
       </ol>
@@ -154,55 +183,5 @@ function Fixings({ wall, job }: { readonly wall: WallPlan; readonly job: Job }) 
         <Note key={k} says={words.refusedText(one)} />
       ))}
     </section>
-  );
-}
-
-/** The blanks of one place where nothing may be fastened. */
-const zoneAsks = (zone: ZoneRead, no: number): Readonly<Record<'what' | 'from' | 'to', Ask>> => {
-  const length = (field: 'from' | 'to', title: string): Ask => ({
-    as: 'length',
-    title,
-    kind: 'place',
-    now: zone[field],
-    save: (value) => editZone(zone.id, { [field]: value }),
-  });
-  return {
-    what: {
-      as: 'text',
-      title: words.zoneWhat(no),
-      now: zone.what || words.something,
-      save: (what) => editZone(zone.id, { what }),
-    },
-    from: length('from', words.zoneFrom(no)),
-    to: length('to', words.zoneTo(no)),
-  };
-};
-
-function Zones({ zones, open, onOpen, act, newId }: Slip & { readonly zones: readonly ZoneRead[] }) {
-  const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
-  return (
-    <>
-      <Head
-        title={words.zones}
-        add={words.addZone}
-        onAdd={() => act(words.zoneAdded, editZone(newId(), { what: words.something }))}
-      />
-      <Note says={words.zonesTold} />
-      {zones.map((zone, k) => {
-        const asks = zoneAsks(zone, k + 1);
-        const name = zone.what || words.something;
-        return (
-          <Sentence key={zone.id} label={name}>
-            {words.zoneLine({ what: blank(asks.what), from: blank(asks.from), to: blank(asks.to) })}
-            <Acts>
-              <Chip
-                label={words.takeAway}
-                onTap={() => act(words.takenAway(name), editZone(zone.id, { gone: true }))}
-              />
-            </Acts>
-          </Sentence>
-        );
-      })}
-    </>
   );
 }

@@ -3,6 +3,7 @@ import type { Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { StudAsk } from '../../plan/stud-plan';
 import type { Refused, StudError } from '../../trade/room/studs';
+import { upFrom } from '../shared/cleat-words';
 import { counted } from '../shared/counted';
 import { exactly as w } from '../shared/exact-words';
 
@@ -46,6 +47,20 @@ export function through(name: string, thick: Length | undefined, wide: Length | 
   const size = [...(thick ? [`${w(thick)} thick`] : []), ...(wide ? [`${w(wide)} wide`] : [])];
   return `${cleat} is ${size.join(' and ')}.`;
 }
+export const stands = (at: Blank) => (
+  <>
+    {' '}
+    Its lower edge stands {at} {upFrom}.
+  </>
+);
+
+/** The cleat of one case of several, along the wall. */
+export const goesFrom = (b: Readonly<Record<'from' | 'to', Blank>>) => (
+  <>
+    {' '}
+    It goes from {b.from} to {b.to} along the wall.
+  </>
+);
 export const toAnchors = 'Screws and anchors';
 
 export const zones = 'Not to be fastened into';
@@ -54,16 +69,18 @@ export const zoneAdded = 'A place not to be fastened into';
 export const zoneWhat = (no: number): string => `Not here ${no}: what is in the wall`;
 export const zoneFrom = (no: number): string => `Not here ${no}: where it begins`;
 export const zoneTo = (no: number): string => `Not here ${no}: where it ends`;
+export const zoneLow = (no: number): string => `Not here ${no}: how high its lower end is`;
+export const zoneHigh = (no: number): string => `Not here ${no}: how high its upper end is`;
 export const something = 'Pipe or wire';
 export const takeAway = 'Take it away';
 export const takenAway = (name: string): string => `${name} taken away`;
-export const zoneLine = (b: Readonly<Record<'what' | 'from' | 'to', Blank>>) => (
+export const zoneLine = (b: Readonly<Record<'what' | 'from' | 'to' | 'low' | 'high', Blank>>) => (
   <>
-    {b.what}: from {b.from} to {b.to}
+    {b.what}: from {b.from} to {b.to} along the wall, from {b.low} to {b.high} up.
   </>
 );
 export const zonesTold =
-  'Up, down and level from every box, switch, socket and valve there may be wires and tubes: enter each as a place.';
+  'Up, down and level from every box, switch, socket and valve there may be wires and tubes: enter each as a place. Heights are from the floor at its high point; where one of them is not said, the place is kept off from floor to ceiling.';
 
 const asks: Record<StudAsk, string> = {
   found: 'where an edge of a stud was found',
@@ -118,6 +135,12 @@ export const drawn = 'The wall with its studs, the cleat and where nothing may b
 // One mark at a time.
 
 export const marking = 'Marking the wall';
+export const markLine = (name: string): string => `${name ? `${name}: t` : 'T'}he cleat’s lower edge`;
+/** @param from where it stands from the level line, where one was read */
+export const lineSays = (from: string): string =>
+  `A level line on the wall, ${upFrom}${from && `: ${from}`}. The cleat stands on it; thin nails that prove the studs go over it.`;
+export const of = (name: string, what: string): string =>
+  name ? `${name}: ${what.charAt(0).toLowerCase()}${what.slice(1)}` : what;
 export const markEnd = (which: 'begins' | 'ends'): string => `The cleat ${which}`;
 export const markScrew = (no: number, of: number): string => `Screw ${no} of ${of}: middle of the stud`;
 export const fromLeft = 'From the left end of the wall, along the level line. Every mark from that one end.';

@@ -1,24 +1,30 @@
-import type { Job } from '../../job/job';
 import { isNegative } from '../../length/length';
 import { type CaseInRoom, caseInRoom, warningsAt } from '../../plan/case-in-room';
+import { ownStretch, type WithCases } from '../../plan/cleat-plan';
 import { doorsFor } from '../../plan/door-plan';
 import { type RoomPlan, roomPlanOf } from '../../plan/room-plan';
 import { wallPlanOf } from '../../plan/stud-plan';
 import type { Worked } from '../../trade/carcass/parts';
+import { cleatWrongs } from '../shared/cleat-lines';
 import { doorText, doorTold } from '../shared/door-words';
 import * as inRoom from '../shared/in-room-words';
 import { wayText } from '../shared/way-words';
 import * as said from './said';
 import * as wall from './wall-words';
 
+/** Those of the cases that work out. */
+export const workedIn = (worked: WithCases['worked']): readonly Worked[] =>
+  [...worked.values()].flatMap((found) => (found.ok ? [found.value] : []));
+
 /** All that is wrong with the room as it was read, and with each case in it, by how much. */
-export function wrongsOf(job: Job, worked: readonly Worked[]): readonly string[] {
+export function wrongsOf(on: WithCases): readonly string[] {
+  const { job } = on;
   const room = roomPlanOf(job);
   return [
     ...readWrong(room),
-    ...wallWrong(job),
+    ...wallWrong(on),
     ...wrongIn(doorsFor(job, room).map(doorTold)),
-    ...worked.flatMap((each) => caseWrong(caseInRoom(job, room, each))),
+    ...workedIn(on.worked).flatMap((each) => caseWrong(caseInRoom(job, room, each))),
   ];
 }
 
@@ -39,8 +45,16 @@ function readWrong({ widths, plumb, widest, heights, level, highest, corners }: 
   ];
 }
 
-function wallWrong(job: Job): readonly string[] {
-  const { found } = wallPlanOf(job);
+function wallWrong(on: WithCases): readonly string[] {
+  const ids = on.job.cases.map(({ id }) => id);
+  const own = ids.filter((id) => ownStretch(on.job, id));
+  const all = [...(ids.length > 0 && own.length === ids.length ? [] : [undefined]), ...own];
+  return [...all.flatMap((id) => studsWrong(on, id)), ...ids.flatMap((id) => cleatWrongs(on, id))];
+}
+
+/** @param of the case whose own cleat it is; nothing for the cleat that is said for all */
+function studsWrong(on: WithCases, of: string | undefined): readonly string[] {
+  const { found } = wallPlanOf(on, of);
   if (!found) return [];
   if (!found.ok) return [wall.studErrorText(found.error)];
   return found.value.tooFew ? [wall.tooFew(found.value.fix.length)] : [];

@@ -15,6 +15,7 @@ const puttingUp: Partial<Record<What, readonly string[]>> = {
   level: ['set by the level alone', 'it is levelled as one with its neighbour', own],
   scribe: ['it stands as it will stay', 'it is levelled as one with its neighbour', own],
   filler: ['ripped ahead, scribed later', 'it stands as it will stay', own],
+  cleat: ['the cleat is screwed up already', 'it goes up after the case here', own],
   anchor: ['it must be held before it is levelled', 'it will be levelled at the anchors', own],
   'check-again': ['only a look for now', own],
   finish: ['finished before it goes in', 'what is left is not finished', own],

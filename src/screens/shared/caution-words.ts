@@ -50,6 +50,10 @@ const words: Readonly<Record<Exclude<Caution, OwnCaution>, CautionWords>> = {
     'Rip it off a wide piece, with a block.',
     'Guard on; the offcut lies until the blade stands. Clamped while it is planed. The case is not anchored yet: nobody leans on it.',
   ],
+  cleat: [
+    'Find pipes, wires, tubes before a hole.',
+    'Wiring: a licensed electrician. Two hold a long cleat while it is screwed; eyes covered under the drill. Nothing hangs on it until every screw is in.',
+  ],
   anchor: [
     'Pipes and wires found before any hole.',
     'Heating tubes too; wiring: a licensed electrician. Into a stud or solid fixing. One loaded drawer out at a time until it is fast. Children away: a case tips.',

@@ -29,6 +29,7 @@ const doneWords: Record<Exclude<What, Cut>, string> = {
   level: 'Levelled',
   scribe: 'Scribed',
   filler: 'Fitted with its filler',
+  cleat: 'Fitted with its cleat',
   anchor: 'Anchored',
   'check-again': 'Checked again',
   'front-on': 'Fitted',

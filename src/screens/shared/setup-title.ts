@@ -31,6 +31,7 @@ export const benchWords: Partial<Record<What, string>> = {
   level: 'Level',
   scribe: 'Scribe the edge',
   filler: 'Fit the filler',
+  cleat: 'Drive the cleat’s screws',
   anchor: 'Anchor',
   'check-again': 'Check again',
   'front-on': 'Fit the fronts',
@@ -47,5 +48,7 @@ export function setupTitle(op: Operation): string {
   const { setup, which, what } = op;
   if (which?.is === 'own') return setup.figure ? `${which.said}, set at` : which.said;
   if (setup.sets) return gaugeWords[setup.sets];
+  // a cleat in the case is what anchors it: one act, one tick
+  if (op.cleat === 'case') return benchWords.cleat ?? '';
   return benchWords[what] ?? machineNames[setup.machine];
 }

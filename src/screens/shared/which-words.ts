@@ -19,6 +19,7 @@ const benchSays: Partial<Record<What, string>> = {
   level: 'shims under the low feet, front and back, left and right',
   scribe: 'compass down the wall; cut to the line, a little under square',
   filler: 'at each side left open: ripped, then scribed to the wall',
+  cleat: 'into the wall, its edge on the line, before the case stands there',
   anchor: 'through the cleat, before anything goes in',
   'check-again': 'all screws tight: level, plumb, not twisted',
   'front-on': 'on its shims, screwed from inside; then measure its far edge',
@@ -28,6 +29,12 @@ const benchSays: Partial<Record<What, string>> = {
   label: 'drawers and trays',
   'look-back': 'what to do otherwise next time',
 };
+
+/** What is minded when a case is anchored by a cleat. */
+const anchored = {
+  case: 'into the wall: that anchors the case, before anything goes in',
+  wall: 'the case to its cleat, before anything goes in',
+} as const;
 
 /** The same where no drawers stand. */
 const withoutDrawers = (what: What, trays: boolean): string => {
@@ -87,5 +94,5 @@ function whichOf(what: What, which: Which, tape: Tape): string {
 }
 
 /** Which of its kind on the part, or what is minded at the bench; of a rip, a length or a dovetail nothing. */
-export const whichAlone = ({ what, which }: Operation, tape: Tape): string =>
-  which ? whichOf(what, which, tape) : (benchSays[what] ?? '');
+export const whichAlone = ({ what, which, cleat }: Operation, tape: Tape): string =>
+  cleat ? anchored[cleat] : which ? whichOf(what, which, tape) : (benchSays[what] ?? '');

@@ -207,6 +207,17 @@ function cleatPlaces({ case: c, joints, clearHeight }: Sizes) {
   }));
 }
 
+/**
+ * The lower edge of the highest cleat over the lower end of the case: its room lies over it. Inches; nothing where the
+ * case has no cleat.
+ *
+ * @example topCleat(sizes) // 60 23/32: Example 10 of carcass
+ */
+export function topCleat(sizes: Sizes): Length | undefined {
+  const [highest] = cleatPlaces(sizes);
+  return highest && add(sizes.datum.value, highest.near);
+}
+
 /** All partitions are notched clamped as one; what is housed in the bottom stands below the datum. */
 function cleatsIn(sizes: Sizes): readonly Met[] {
   const { case: c, thick } = sizes;

@@ -21,6 +21,7 @@ const steps = [
   'look-back',
   'scribe',
   'filler',
+  'cleat',
 ] as const satisfies readonly Operation['what'][];
 
 /** Moments that are no operation. */

@@ -1,7 +1,7 @@
 import { zero } from '../../length/length';
 import type { Part } from '../carcass/part';
 import type { Thing } from '../carcass/part-name';
-import { type Operation, opId, type What } from './operation';
+import { type CleatOn, type Operation, opId, type What } from './operation';
 import { setupOf } from './setup';
 import type { Which } from './which';
 
@@ -16,6 +16,8 @@ type Of = {
   readonly banks: readonly { readonly id: string; readonly of?: string | undefined }[];
   /** In the order of the work; none where the room asks for none. */
   readonly closing?: ((id: string) => readonly Closing[]) | undefined;
+  /** Where the cleat of a case is; nothing while nobody spoke of one. */
+  readonly cleat?: ((id: string) => CleatOn | undefined) | undefined;
 };
 
 /** What stands at the bench of a place once, as the last part of its id: frozen, ticks are kept under it. */
@@ -24,6 +26,7 @@ const spelled = {
   level: 'level',
   scribe: 'scribe',
   filler: 'filler',
+  cleat: 'cleat',
   anchor: 'anchor',
   'check-again': 'checkagain',
   finish: 'finish',
@@ -83,8 +86,9 @@ const step = ({ place, on, what, which }: Step, after: readonly string[]): Opera
 /**
  * Steps of putting up before the fronts go on, and after the last pull: carried in, levelled, closed to the walls where
  * they ask for it, anchored, checked again once all is tightened, for a twisted case changes every reveal; then
- * finished, cured, loaded, labelled; and the whole job looked back at. Nothing is loaded that is not anchored, whatever
- * else was let go ahead.
+ * finished, cured, loaded, labelled; and the whole job looked back at. A cleat that is on the wall is screwed there
+ * before the case is set before it; one in the case is screwed by the anchoring itself. Nothing is loaded that is not
+ * anchored, whatever else was let go ahead.
  *
  * @param of cases and banks; @param parts those of the cases; @param done operations by which each step knows what
  * comes first
@@ -98,7 +102,7 @@ export function installSteps(
   const cut = new Set(parts.filter((p) => p.stage === 'carcass').map((p) => p.of));
   const places = placesOf(of, (id) => cut.has(id));
   const idsOf = idsBy(done);
-  const finishing = places.flatMap((place) => finished(place, parts, idsOf));
+  const finishing = places.flatMap((place) => finished(place, of, { parts, idsOf }));
   const last = finishing.filter(({ what }) => what === 'load' || what === 'label').map(({ id }) => id);
   const back = step({ place: ofJob, on: { role: 'job' }, what: 'look-back' }, last);
   return {
@@ -115,6 +119,8 @@ function idsBy(done: readonly Operation[]): IdsOf {
   return (part, what) =>
     (byPart.get(part) ?? []).filter((op) => !what || what.includes(op.what)).map((op) => op.id);
 }
+
+type Made = { readonly parts: readonly Part[]; readonly idsOf: IdsOf };
 
 type At = (what: InstallStep, after: readonly string[]) => Operation;
 
@@ -135,37 +141,35 @@ function stood(place: Place, of: Of, parts: readonly Part[], idsOf: IdsOf): read
   const base = parts.filter((p) => p.of === place.id && isBase(p)).flatMap(({ id }) => idsOf(id));
   const built = idsOf(`${place.id}~bench`, ['glue-up', 'frame-on']);
   const own = of.cases.some((c) => c.id === place.id);
+  const cleatOn = own ? of.cleat?.(place.id) : undefined;
   const carry = own ? [at('carry-in', [...built, ...hung, ...base])] : [];
-  const level = at('level', [...carry.map(({ id }) => id), ...hung]);
+  const onWall = cleatOn === 'wall' ? [at('cleat', idsIn(carry))] : [];
+  const level = at('level', [...idsIn(carry), ...idsIn(onWall), ...hung]);
   const closing = own ? closed(at, of.closing?.(place.id) ?? [], level) : [];
-  const anchor = at(
-    'anchor',
-    [level, ...closing].map(({ id }) => id),
-  );
-  return [...carry, level, ...closing, anchor, at('check-again', [anchor.id])];
+  const fast = at('anchor', idsIn([level, ...closing]));
+  const anchor = cleatOn ? { ...fast, cleat: cleatOn } : fast;
+  return [...carry, ...onWall, level, ...closing, anchor, at('check-again', [anchor.id])];
 }
+
+const idsIn = (ops: readonly Operation[]): readonly string[] => ops.map(({ id }) => id);
 
 /** Scribed when it stands plumb; a strip waits for the edge, for scribing moves the case to its wall. */
 function closed(at: At, closing: readonly Closing[], level: Operation): readonly Operation[] {
   const scribed = closing.includes('scribe') ? [at('scribe', [level.id])] : [];
-  const filled = closing.includes('filler')
-    ? [
-        at(
-          'filler',
-          [level, ...scribed].map(({ id }) => id),
-        ),
-      ]
-    : [];
+  const filled = closing.includes('filler') ? [at('filler', idsIn([level, ...scribed]))] : [];
   return [...scribed, ...filled];
 }
 
 /** Finish goes on when nothing more is cut or bored; what goes in waits until that has cured. */
-function finished(place: Place, parts: readonly Part[], idsOf: IdsOf): readonly Operation[] {
+function finished(place: Place, of: Of, { parts, idsOf }: Made): readonly Operation[] {
   const on: Thing = { role: 'case', named: place.named };
   const at = stepsAt(place, on, parts);
   const fronts = place.banks.flatMap((bank) => idsOf(`${bank}~bench`, ['front-on', 'pulls']));
   const cuts = parts.filter((p) => p.of === place.id).flatMap(({ id }) => idsOf(id));
-  const fast = [installId(place.id, 'anchor'), installId(place.id, 'check-again')];
+  const onWall = of.cleat?.(place.id) === 'wall' ? (['cleat'] as const) : [];
+  const fast = [...onWall, 'anchor' as const, 'check-again' as const].map((what) =>
+    installId(place.id, what),
+  );
   const finish = at('finish', [...fast, ...cuts, ...fronts]);
   const cure = at('cure', [finish.id]);
   return [finish, cure, at('load', [...fast, cure.id]), at('label', [cure.id])];

@@ -32,6 +32,7 @@ export type What =
   | 'level'
   | 'scribe'
   | 'filler'
+  | 'cleat'
   | 'anchor'
   | 'check-again'
   | 'front-on'
@@ -41,6 +42,9 @@ export type What =
   | 'load'
   | 'label'
   | 'look-back';
+
+/** Where the cleat of a case is: in the case, or on the wall before the case stands there. */
+export type CleatOn = 'case' | 'wall';
 
 /** One cut one piece needs at one setup. */
 export type Operation = {
@@ -71,6 +75,8 @@ export type Operation = {
   readonly end?: { readonly markedFrom?: string | undefined } | undefined;
   /** A groove laid out on a board: where its mark stands, its near teeth from the reference end. Inches. */
   readonly groove?: { readonly board: string; readonly setting: string; readonly teeth: Length } | undefined;
+  /** What anchors a case: a cleat in it, or one that is on the wall before it. */
+  readonly cleat?: CleatOn | undefined;
   /** How the piece lies on the machine: see `placingOf`. */
   readonly placing?: Placing | undefined;
 };

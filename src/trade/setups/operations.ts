@@ -6,7 +6,7 @@ import { type BankWork, frontSteps, hungSteps } from './bank-steps';
 import { benchSteps, dryFitId } from './bench-steps';
 import { type Closing, installSteps } from './install-steps';
 import { handLies } from './lies-by-hand';
-import { type Operation, opId } from './operation';
+import { type CleatOn, type Operation, opId } from './operation';
 import { type Cutting, partOperations, piecesToCut } from './part-operations';
 import { placingOf, withStopAt } from './placing';
 import { setupOf } from './setup';
@@ -35,6 +35,8 @@ type JobWork = {
   readonly recuts: (part: string) => Readonly<Record<string, number>>;
   /** What closes a case to the walls of its room. */
   readonly closing?: (id: string) => readonly Closing[];
+  /** Where the cleat of a case is. */
+  readonly cleat?: (id: string) => CleatOn | undefined;
 };
 
 /**
@@ -59,7 +61,7 @@ export function operationsOf(job: JobWork, at: Cutting): readonly Operation[] {
   const banks = job.banks ?? [];
   const hung = hungSteps(banks, all);
   const fronts = frontSteps(banks, all);
-  const own = { cases: job.cases, banks, closing: job.closing };
+  const own = { cases: job.cases, banks, closing: job.closing, cleat: job.cleat };
   const { standing, finishing } = installSteps(own, job.parts, [...all, ...steps, ...hung, ...fronts]);
   const bench = [...steps, ...hung, ...standing, ...fronts, ...finishing];
   return widestFirst(known(once([...marked(withTests(oneStop(all))), ...bench])));

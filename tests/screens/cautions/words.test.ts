@@ -57,6 +57,7 @@ describe('a caution', () => {
     ],
     ['scribe', ['holds it', 'tips', 'rawers out', 'hildren', 'hands behind']],
     ['filler', ['with a block', 'Guard on', 'not anchored']],
+    ['cleat', ['pipes', 'wires', 'tubes', 'licensed electrician', 'Two hold', 'eyes']],
     ['check-again', ['loaded', 'lever', 'no hand under']],
     ['cure', ['air', 'rags', 'acid', 'shell', 'lime']],
     ['label', ['One loaded drawer', 'child']],

@@ -75,8 +75,12 @@ describe('the anchor card', () => {
   test('one fixing and two, a zone with its place and without', () => {
     expect(anchor.lack({ code: 'too-few', by: 1 })).toBe('1 fixing too few.');
     expect(anchor.lack({ code: 'too-few', by: 2 })).toBe('2 fixings too few.');
-    expect(anchor.zone('Water pipe', l('10'), l('14'))).toBe('Not here: Water pipe, 10 to 14 from the left.');
-    expect(anchor.zone(undefined, undefined, undefined)).toBe('Not here: something in the wall.');
+    expect(anchor.zone({ what: 'Water pipe', from: l('10'), to: l('14') })).toBe(
+      'Not here: Water pipe, 10 to 14 from the left.',
+    );
+    const low = { from: l('10'), to: l('14'), low: l('8'), high: l('9') };
+    expect(anchor.zone({ what: 'Wire', ...low })).toBe('Not here: Wire, 10 to 14 from the left, 8 to 9 up.');
+    expect(anchor.zone({})).toBe('Not here: something in the wall.');
   });
 });
 

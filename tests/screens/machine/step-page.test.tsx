@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { editBank, tickOf } from '../../../src/job/edits';
+import { editBank, editPutUp, tickOf } from '../../../src/job/edits';
 import type { Change } from '../../../src/job/entry';
 import { editAcross, editFoot, editGap, editRoom } from '../../../src/job/room-edits';
 import { feetStandOf, footStep } from '../../../src/plan/feet-set';
@@ -47,6 +47,16 @@ test('the scribe is led to where a gap to a wall was read', () => {
   const gap = editGap('case', 'g', { side: 'left', at: l('0'), gap: l('1/8') });
   expect(waysOf('level', ...gap)).toContainEqual({ at: 'scribe', id: 'case' });
   expect(waysOf('anchor', ...gap)).toContainEqual({ at: 'scribe', id: 'case' });
+});
+
+test('a cleat on the wall leads to its screws and to its marks, one by one', () => {
+  const onWall = editPutUp('case', { cleatOn: 'wall' });
+  expect(waysOf('cleat', ...onWall)).toEqual([
+    { at: 'screws', id: 'case' },
+    { at: 'room', page: 'wall', step: 'next' },
+    { at: 'screws', id: 'case', step: 'next' },
+  ]);
+  expect(waysOf('anchor', ...onWall)).toEqual(waysOf('cleat', ...onWall));
 });
 
 test('the steps that close a case to its walls lead to the scribe, and to its figures one by one', () => {

@@ -61,6 +61,7 @@ const atWhat: Record<What, Caution | 'of its machine'> = {
   level: 'level',
   scribe: 'scribe',
   filler: 'filler',
+  cleat: 'cleat',
   anchor: 'anchor',
   'check-again': 'check-again',
   'front-on': 'front-on',
@@ -128,7 +129,7 @@ describe('cautions', () => {
     expect(cautions.join(' ')).toBe(
       'rip crosscut mitre stop fence router saw spacers index sliding rabbet notch lap dovetail stick jig hand ' +
         'dry-fit finish-inside glue-up frame-on marks box-up hang carry-in level front-on ' +
-        'anchor check-again cure load label look-back scribe filler ' +
+        'anchor check-again cure load label look-back scribe filler cleat ' +
         'sheet-cut stick-cut carry stack shims as-built old-finish',
     );
   });

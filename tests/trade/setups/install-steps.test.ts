@@ -217,6 +217,41 @@ describe('installSteps', () => {
     expect(stepsOf(both, 'b2')).not.toContain('filler');
   });
 
+  describe('a cleat', () => {
+    const held = (on: 'case' | 'wall' | undefined) =>
+      made({ parts, cases, banks: [bank('b2')], cleat: () => on });
+    const afterOf = (ops: readonly Operation[], what: Parameters<typeof installId>[1]) =>
+      idOf(ops).get(installId('c1', what))?.after;
+
+    test('on the wall is screwed there before the case is set level before it: two acts, two ticks', () => {
+      const ops = held('wall');
+      expect(stepsOf(ops, 'c1').slice(3, 8)).toEqual(['carry-in', 'cleat', 'level', 'anchor', 'check-again']);
+      // its id never changes: ticks of kept jobs stand under it
+      expect(installId('c1', 'cleat')).toBe('cut/c1~bench/cleat/1');
+      expect(afterOf(ops, 'cleat')).toEqual(['cut/c1~bench/carryin/1']);
+      expect(afterOf(ops, 'level')).toEqual(['cut/c1~bench/carryin/1', 'cut/c1~bench/cleat/1']);
+      expect(idOf(ops).get(installId('c1', 'anchor'))?.cleat).toBe('wall');
+    });
+
+    test('nothing is loaded while its screws are not driven, whatever else was let go ahead', () => {
+      expect(afterOf(held('wall'), 'load')).toContain(installId('c1', 'cleat'));
+      expect(afterOf(held('wall'), 'finish')).toContain(installId('c1', 'cleat'));
+    });
+
+    test('in the case is screwed by the anchoring itself: one act, under the id it always had', () => {
+      const ops = held('case');
+      expect(stepsOf(ops, 'c1')).toEqual(stepsOf(held(undefined), 'c1'));
+      expect(idOf(ops).get('cut/c1~bench/anchor/1')?.cleat).toBe('case');
+      expect(afterOf(ops, 'load')).toEqual(afterOf(held(undefined), 'load'));
+      expect(idOf(held(undefined)).get('cut/c1~bench/anchor/1')?.cleat).toBeUndefined();
+    });
+
+    test('of a case that is none of the job’s nobody speaks', () => {
+      expect(stepsOf(held('wall'), 'b2')).not.toContain('cleat');
+      expect(idOf(held('wall')).get(installId('b2', 'anchor'))?.cleat).toBeUndefined();
+    });
+  });
+
   test('boards alone are not put up', () => {
     expect(
       made({ parts: [part('p', 'own', 'any-time', { role: 'board', named: 'Shelf' })] }).some(
