@@ -6,7 +6,7 @@ import { jobOf } from '../src/job/job';
 import { fold } from '../src/job/log';
 import { toStored } from '../src/length/stored';
 import { planOf } from '../src/plan/plan';
-import { pastBounce, readyOffline } from './app';
+import { blankOf, choose, pastBounce, readyOffline, standing, ticksHere, typeInto } from './app';
 import { withWorker } from './browser';
 import { keptHere } from './kept';
 import { newProfile } from './profile';
@@ -16,17 +16,18 @@ test.use(withWorker);
 
 const lastPull = 'cut/drawers~bench/pulls/c1d5';
 const after = ['finish', 'cure', 'load', 'label'].map((step) => `cut/case~bench/${step}/1`);
-const toCome = new Set([lastPull, ...after, 'cut/~bench/lookback/1']);
+const fromLastPull = new Set([lastPull, ...after, 'cut/~bench/lookback/1']);
+const fromAnchor = /\/(anchor|checkagain|fronton|pulls|finish|cure|load|label|lookback)\//;
 
-/** The sample with everything ticked that comes before its last pull. */
-function upToLastPull(): string {
+/** The sample with everything ticked but what is still to come. */
+function tickedBut(isToCome: (op: string) => boolean): string {
   const read = readJobFile(readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8'));
   if (!read.ok) throw new Error('the sample does not open');
   const { job, entries } = read.value;
   const { operations } = planOf(jobOf(job, fold(entries).values), {});
   const last = Math.max(...entries.map((entry) => entry.count));
   const ticks = operations
-    .filter((op) => !toCome.has(op.id))
+    .filter((op) => !isToCome(op.id))
     .map(
       (op, k): Entry => ({
         job,
@@ -64,7 +65,7 @@ test('from the last pull to loaded and labelled: nothing goes in before it has c
     await page.setInputFiles('input[type=file]', {
       name: 'cabinet.json',
       mimeType: 'application/json',
-      buffer: Buffer.from(upToLastPull()),
+      buffer: Buffer.from(tickedBut((op) => fromLastPull.has(op))),
     });
     await page.getByRole('button', { name: /^Take it in/ }).click();
     await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
@@ -126,4 +127,82 @@ test('from the last pull to loaded and labelled: nothing goes in before it has c
     profile.remove();
     await server.stop().catch(() => undefined);
   }
+});
+
+/** The sample as it stands level, taken in as a file. */
+async function levelled(page: Page): Promise<void> {
+  await page.goto('./#/import');
+  await page.setInputFiles('input[type=file]', {
+    name: 'cabinet.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(tickedBut((op) => fromAnchor.test(op))),
+  });
+  await page.getByRole('button', { name: /^Take it in/ }).click();
+  await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
+}
+
+const edge = 'How high the lower edge of the cleat stands';
+
+test('the cleat: out of the way of a pipe, its line carried to the wall, its screws driven, undone and driven', async ({
+  page,
+}) => {
+  await levelled(page);
+  await page.goto('./#/room/wall');
+  const held = page.getByRole('region', { name: edge });
+  // the level line is 35 7/8 over the high point
+  await expect(held).toContainText('24 7/8 over the level line');
+
+  // its screws go at 60 3/4 + 1 3/8 = 62 1/8: a pipe from 60 to 62 wants 58 or 64, and 64 is past the top
+  await typeInto(page, 'Not here 1: how high its lower end is', '60');
+  await typeInto(page, 'Not here 1: how high its upper end is', '62');
+  await expect(held).toContainText('too near to: Water pipe. Move the cleat 4 1/8 down, and');
+  await typeInto(page, edge, '56 5/8');
+  await expect(held).not.toContainText('too near');
+  await expect(held).toContainText('20 3/4 over the level line');
+
+  // the line stands alone on a screen, and its tick is kept
+  await page.goto('./#/room/wall/next');
+  await expect(standing(page)).toHaveText(/56 and 5\/8/);
+  await expect(page.locator('.ends')).toContainText('up from the floor at its high point: 20 3/4 over');
+  await page.locator('.knuckle .main').click();
+  await expect(page.locator('.knuckle .main')).toContainText('Next');
+  await keptHere(page);
+
+  // the same height at the step, with its screws, their drills and studs
+  await page.goto('./#/setup/bench~wcase0anchor');
+  await expect(page.locator('.what')).toContainText('Drive the cleat’s screws');
+  const told = page.locator('.middle');
+  await expect(told).toContainText(
+    '2 screws, number 10, 3 long, through the cleat into the studs: at 11, 27',
+  );
+  await expect(told).toContainText('9/64 in what the screw bites');
+  await expect(told).toContainText('The lower edge of the cleat: 56 5/8 up');
+  await expect(page.locator('.caution')).toContainText('Pipes and wires found');
+  await page.locator('.mpiece[role="checkbox"]').click();
+  await expect(ticksHere(page)).toHaveCount(1);
+  await pastBounce(page);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(ticksHere(page)).toHaveCount(0);
+  await pastBounce(page);
+  await page.locator('.mpiece[role="checkbox"]').click();
+  await expect(ticksHere(page)).toHaveCount(1);
+  await keptHere(page);
+});
+
+test('a cleat on the wall is screwed up in a step of its own; the anchoring keeps its tick', async ({
+  page,
+}) => {
+  await levelled(page);
+  await tickStep(page, 'bench~wcase0anchor');
+  await page.goto('./#/screws/case');
+  await choose(page, 'Where the cleat is', 'on the wall');
+  await expect(blankOf(page, edge)).toContainText('60');
+  await page.goto('./#/setup/bench~wcase0cleat');
+  await expect(page.locator('.what')).toContainText('Drive the cleat’s screws');
+  await expect(page.locator('.caution')).toContainText('Find pipes, wires, tubes before a hole.');
+  await tickStep(page, 'bench~wcase0cleat');
+  await page.goto('./#/setup/bench~wcase0anchor');
+  await expect(page.locator('.what')).toContainText('Anchor');
+  await expect(ticksHere(page)).toHaveCount(1);
+  await expect(page.locator('.middle')).toContainText('Screws from the case into its cleat are not said');
 });

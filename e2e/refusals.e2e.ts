@@ -58,6 +58,13 @@ const refused: Readonly<Record<string, readonly Case[]>> = {
   './#/room/wall': [
     ['How thick a stud is', '0', 'any length over 0 fits'],
     ['Studs, centre to centre', '0', 'any length over 0 fits'],
+    // inside from 4 1/8 + 23/32 to 64 1/4 - 23/32, and the cleat is 2 3/4 wide: 62 + 2 3/4 - 63 17/32
+    [
+      'How high the lower edge of the cleat stands',
+      '62',
+      'The upper edge of the cleat is 1 7/32 over the inside of the case: 4 27/32 to 60 25/32 fits',
+    ],
+    ['How high the lower edge of the cleat stands', '4', '27/32 under the inside of the case'],
   ],
   './#/level/case': [
     ['Feet in a row', '12', '12 is 3 more than there can be: 1 to 9 feet in a row fits.'],

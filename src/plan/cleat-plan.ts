@@ -1,4 +1,3 @@
-import type { PutUp } from '../job/install';
 import type { Job } from '../job/job';
 import { roomIn, standIn } from '../job/room';
 import { add, type Length, shortest, zero } from '../length/length';
@@ -16,6 +15,7 @@ import {
   cleatWrong,
 } from '../trade/install/cleat-height';
 import type { CleatOn } from '../trade/setups/operation';
+import { caseIn, cleatOnOf, putUpOf } from './cleat-on';
 import { levelPlanOf } from './level-plan';
 import { roomPlanOf } from './room-plan';
 
@@ -27,10 +27,6 @@ export type WithCases = {
 
 /** A job with its sheets as they are reckoned with. */
 type WithStuff = { readonly job: Job; readonly stuff: readonly Stuff[] };
-
-export const putUpOf = ({ putUp }: Pick<Job, 'putUp'>, place: string): PutUp => putUp[place] ?? {};
-
-const caseIn = (job: Job, place: string): Case | undefined => job.cases.find((one) => one.id === place);
 
 /** How wide the cleats of a case are, where it has any. Inches. */
 const ownWide = (c: Case | undefined): Length | undefined =>
@@ -52,16 +48,6 @@ export function cleatOf(plan: WithStuff, place: string): ReturnType<typeof usual
   const own = putUpOf(plan.job, place);
   const usual = usualCleat(plan, place);
   return { thick: own.cleatThick ?? usual.thick, wide: own.cleatWide ?? usual.wide };
-}
-
-/**
- * Whether the cleat of a case is in it, so that its screws anchor the case, or on the wall before the case stands
- * there. Nothing while nobody said anything of a cleat.
- */
-export function cleatOnOf(job: Job, place: string): CleatOn | undefined {
-  const { cleatOn, cleatThick, cleatWide, cleatAt } = putUpOf(job, place);
-  const isAny = (caseIn(job, place)?.cleats ?? 0) > 0 || cleatThick || cleatWide || cleatAt;
-  return cleatOn ?? (isAny ? 'case' : undefined);
 }
 
 /** From the lower end of a case: between its bottom and its top, or all its back covers. Inches. */

@@ -16,7 +16,7 @@ import { operationsOf } from '../trade/setups/operations';
 import { type Order, type OrderError, orderSetups } from '../trade/setups/order/order';
 import { stopsOf } from '../trade/setups/stops';
 import { type BankPlan, bankPlanOf } from './bank-plan';
-import { cleatOnOf } from './cleat-plan';
+import { cleatOnOf } from './cleat-on';
 import { closingOf } from './closing-plan';
 import { greatestOf } from './greatest';
 import { handBoard } from './hand-board';

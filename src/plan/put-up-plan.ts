@@ -3,7 +3,8 @@ import type { Folded } from '../job/log';
 import { isPositive } from '../length/length';
 import { anchorCard } from '../trade/install/anchor';
 import { installId } from '../trade/setups/install-steps';
-import { cleatOf, ownStretch, putUpOf, type WithCases } from './cleat-plan';
+import { putUpOf } from './cleat-on';
+import { cleatOf, ownStretch, type WithCases } from './cleat-plan';
 import type { Plan } from './plan';
 import { type WallPlan, wallPlanOf } from './stud-plan';
 

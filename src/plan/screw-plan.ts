@@ -12,7 +12,8 @@ import { stockOf } from '../trade/carcass/sizes';
 import { screwHoles } from '../trade/install/holes';
 import { type Schedule, type ScheduleError, screwSchedule } from '../trade/install/schedule';
 import { type Screw, type Slant, screwFor, usualBites, usualTipMargin } from '../trade/install/screw';
-import { cleatOf, putUpOf } from './cleat-plan';
+import { putUpOf } from './cleat-on';
+import { cleatOf } from './cleat-plan';
 import type { Plan } from './plan';
 import { fixingsOf } from './put-up-plan';
 

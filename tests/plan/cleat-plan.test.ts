@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { editCase, editPutUp, editStock } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import { editFoot, editRoom, editStand, editUpright } from '../../src/job/room-edits';
-import { cleatAt, cleatOf, cleatOnOf, ownStretch } from '../../src/plan/cleat-plan';
+import { cleatAt, cleatOf, ownStretch } from '../../src/plan/cleat-plan';
 import { l, w } from '../trade/grooves/sample';
 import { worked } from './job-of';
 
@@ -71,15 +71,7 @@ describe('cleatAt', () => {
   });
 });
 
-describe('cleatOnOf', () => {
-  const on = (...changes: readonly Change[]) => cleatOnOf(plan(...changes).job, 'c1');
-  test('nobody spoke of a cleat, it is in the case, or said to be on the wall', () => {
-    expect(on(...decided(0))).toBeUndefined();
-    expect(on(...decided(1))).toBe('case');
-    expect(on(...decided(0), ...editPutUp('c1', { cleatThick: l('3/4') }))).toBe('case');
-    expect(on(...decided(1), ...editPutUp('c1', { cleatOn: 'wall' }))).toBe('wall');
-  });
-
+describe('cleatOf', () => {
   test('a cleat on the wall is none of the case: how thick and wide it is must be said', () => {
     const wall = cleatOf(plan(...decided(1), ...editPutUp('c1', { cleatOn: 'wall' })), 'c1');
     expect(wall).toEqual({ thick: undefined, wide: undefined });

@@ -1,7 +1,8 @@
 import { editPutUp } from '../../job/edits';
 import { mostFew } from '../../job/kinds';
 import { type Length, zero } from '../../length/length';
-import { putUpOf, usualCleat } from '../../plan/cleat-plan';
+import { putUpOf } from '../../plan/cleat-on';
+import { usualCleat } from '../../plan/cleat-plan';
 import type { Plan } from '../../plan/plan';
 import { fixingsOf } from '../../plan/put-up-plan';
 import type { Ask } from '../shared/ask';

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { editPutUp } from '../../job/edits';
-import { putUpOf } from '../../plan/cleat-plan';
+import { putUpOf } from '../../plan/cleat-on';
 import { cureOf, usualCure } from '../../plan/put-up-plan';
 import { Bar } from '../../ui/bar';
 import type { Bench } from '../bench';

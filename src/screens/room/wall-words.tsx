@@ -137,8 +137,7 @@ export const drawn = 'The wall with its studs, the cleat and where nothing may b
 export const marking = 'Marking the wall';
 export const markLine = (name: string): string => `${name ? `${name}: t` : 'T'}he cleat’s lower edge`;
 /** @param from where it stands from the level line, where one was read */
-export const lineSays = (from: string): string =>
-  `A level line on the wall, ${upFrom}${from && `: ${from}`}. The cleat stands on it; thin nails that prove the studs go over it.`;
+export const lineSays = (from: string): string => `Level on the wall, ${upFrom}${from && `: ${from}`}.`;
 export const of = (name: string, what: string): string =>
   name ? `${name}: ${what.charAt(0).toLowerCase()}${what.slice(1)}` : what;
 export const markEnd = (which: 'begins' | 'ends'): string => `The cleat ${which}`;

@@ -1,7 +1,8 @@
 import { editPutUp } from '../../job/edits';
 import { roomIn } from '../../job/room';
 import type { Length } from '../../length/length';
-import { cleatAt, putUpOf, type WithCases } from '../../plan/cleat-plan';
+import { putUpOf } from '../../plan/cleat-on';
+import { cleatAt, type WithCases } from '../../plan/cleat-plan';
 import { cleatWrong } from '../../trade/install/cleat-height';
 import type { Ask } from './ask';
 import * as words from './cleat-words';
