@@ -52,7 +52,7 @@ async function standsThere(page: Page, name: string): Promise<void> {
       if ((await shown.count()) > 0) await seen(shown, `${at}: ${part}`);
     }
     const { high, words, letter, whole } = await line.evaluate((el) => ({
-      whole: el.classList.contains('whole'),
+      whole: el.classList.contains('whole') || (innerHeight >= 800 && el.classList.contains('whole-high')),
       high: el.getBoundingClientRect().height,
       words: el.querySelector('span')?.getBoundingClientRect().height ?? 0,
       letter: Number.parseFloat(getComputedStyle(el).fontSize),
@@ -62,6 +62,10 @@ async function standsThere(page: Page, name: string): Promise<void> {
     // a step with no figure to carry has room for all its words, at any size
     if (whole) await seen(line.locator('.more'), `${at}: the rest of the caution`);
     else if (size.height < roomy) expect.soft(words, `${at}: more than one line`).toBeLessThan(2 * letter);
+    // upright, the reasons to go ahead with a step of putting up stand over it
+    const reasons = page.locator('.mblocked .chip:visible');
+    if (size.height > size.width && (await page.locator('.whole-high').count()) > 0)
+      for (const reason of await reasons.all()) await seen(reason, `${at}: a reason to go ahead`);
     const scrolls = await page.evaluate(() => {
       const saw = document.querySelector('.saw');
       return saw ? saw.scrollHeight - saw.clientHeight : 0;

@@ -17,7 +17,7 @@ export function words(page: Page): Promise<string> {
       // a slide made in inches has them beside its millimetres
       if (!node.parentElement?.closest('script, style, .own')) said.push(node.textContent ?? '');
     }
-    return said.join(' | ');
+    return said.join(' | ').replaceAll('\u00a0', ' ');
   });
 }
 

@@ -23,11 +23,11 @@ test('heavy things on a shelf: it says so on the case too, offline and after the
   await expect(shelf.getByText(/is 124\.9 lb over the 200 lb a shelf may carry/)).toBeVisible();
   await expect(shelf.getByText('Not over 200 lb, itself among it.')).toBeVisible();
   await page.goto('./#/case/case');
-  await expect(page.getByText(/Spans 18 7\/64: under about 324\.9 lb it sags/)).toBeVisible();
+  await expect(page.getByText(/Spans 18\s7\/64: under about 324\.9 lb it sags/)).toBeVisible();
   await page.close();
   const again = await context.newPage();
   await again.goto('./#/case/case');
-  await expect(again.getByText(/Spans 18 7\/64: under about 324\.9 lb it sags/)).toBeVisible();
+  await expect(again.getByText(/Spans 18\s7\/64: under about 324\.9 lb it sags/)).toBeVisible();
 });
 
 test('a lift asks for its grip before anything is reckoned, and solid wood for its moisture', async ({
@@ -41,7 +41,7 @@ test('a lift asks for its grip before anything is reckoned, and solid wood for i
   await expect(page.getByText('Enter first: how well it is gripped.')).toBeVisible();
   await expect(page.getByText(/by the lifting equation/)).toHaveCount(0);
   await page.goto('./#/solid/case');
-  await expect(page.getByText(/^1 11\/16 across its grain/)).toBeVisible();
+  await expect(page.getByText(/^1\s11\/16 across its grain/)).toBeVisible();
 });
 
 test('a shelf asks how stiff its stock is; bare, it says what it could carry, evenly loaded', async ({

@@ -64,6 +64,7 @@ async function check(page: Page, name: string, what: Axe): Promise<void> {
   );
   expect.soft(wide, `${name} scrolls sideways by`).toBeLessThanOrEqual(0);
   expect.soft(await small(page), `${name}: targets under 48 px`).toEqual([]);
+  expect.soft(await broken(page), `${name}: lengths that break over a line`).toEqual([]);
   const past = await page.evaluate(() =>
     Math.max(
       0,
@@ -90,6 +91,22 @@ const small = (page: Page): Promise<readonly string[]> =>
       ),
   );
 
+/** Lengths in the words of the page that stand on two lines. */
+const broken = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const found: string[] = [];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node; node = walker.nextNode())
+      for (const { 0: length, index } of (node.textContent ?? '').matchAll(/\d+\s(\d+\/\d+|mm\b)/g)) {
+        const range = document.createRange();
+        range.setStart(node, index);
+        range.setEnd(node, index + length.length);
+        if (new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1)
+          found.push(length);
+      }
+    return found;
+  });
+
 test('text at twice the size reflows: nothing is cut off or runs sideways', async ({ page }) => {
   test.setTimeout(300_000);
   await openSample(page);
@@ -103,6 +120,7 @@ test('text at twice the size reflows: nothing is cut off or runs sideways', asyn
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
     );
     expect.soft(wide, name).toBeLessThanOrEqual(0);
+    expect.soft(await broken(page), `${name}: lengths that break over a line`).toEqual([]);
   }
 });
 

@@ -189,7 +189,7 @@ test('what cannot be laid out is named, by how much and what would fit', async (
   await typeInto(page, /^How wide it is/, '30');
   await page.getByRole('button', { name: 'To the sheets' }).click();
   await expect(back).toContainText(
-    /Back is rough 60 5\/16 × 37 13\/16: 7 13\/16 too wide\. The most that fits is 96 × 30\./,
+    /Back is rough 60\s5\/16 × 37\s13\/16: 7\s13\/16 too wide\. The most that fits is 96 × 30\./,
   );
   await expect(back.getByRole('button', { name: 'Lay out' })).toHaveCount(0);
 });

@@ -5,6 +5,7 @@ import { openError } from '../store/db';
 import type { Journal } from '../store/journal/journal';
 import { openStore } from '../store/store';
 import { guardTouches } from '../ui/touch';
+import { keepLengthsWhole } from '../ui/unbroken';
 import { App, bringHome, bringLater } from './app';
 import { later } from './bring-later';
 import { openJournal } from './journal';
@@ -45,6 +46,7 @@ const openWith = (journal: Journal | undefined, gone: Signal<boolean>, onSlow: (
 
 /** Opens what is kept on the phone, then shows the screen the user left. */
 async function start(at: HTMLElement): Promise<void> {
+  keepLengthsWhole();
   guardTouches(document);
   // asked for now: a page never depends on a file a newer version cleared away
   const planning = import('./planning');

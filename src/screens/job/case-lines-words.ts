@@ -1,6 +1,7 @@
 import type { Job } from '../../job/job';
 import { hasDrawer } from '../../plan/bank-plan';
 import type { CaseLoad } from '../../plan/case-load';
+import { shelfMost } from '../../trade/loads/even-shelf';
 import { counted } from '../shared/counted';
 import { closely } from '../shared/exact-words';
 import { partWord } from '../shared/part-words';
@@ -10,16 +11,25 @@ import { weight } from '../shared/pounds';
 export const loads = (of: string): string => (of ? `Loads: ${of}` : 'Loads');
 
 /** What stands in a case, how much of it, and its worst shelf, in one line. */
-export function briefly({ things, pounds, unweighed, worst, heavy }: CaseLoad): string {
+export function briefly({ things, pounds, unweighed, worst, others }: CaseLoad): string {
   const not = unweighed > 0 ? `, ${unweighed} not weighed` : '';
   const stands =
     things === 0
       ? 'Nothing is said to stand in it'
       : `${counted(things, 'thing', 'things')}, about ${weight(pounds)}${not}`;
-  const most = heavy ? ` ${partWord(heavy.name)}: ${weight(heavy.by)} more than a shelf may carry.` : '';
-  if (!worst) return `${stands}.${most}`;
-  const { name, sag } = worst;
-  return `${stands}.${most} ${partWord(name)}: ${sag.over ? `sags ${closely(sag.over)} too far` : `sags ${closely(sag.sag)} of ${closely(sag.allowed)}`}.`;
+  const more = others > 0 ? [`${counted(others, 'more shelf is', 'more shelves are')} over a limit.`] : [];
+  return [`${stands}.`, ...(worst ? shelf(worst) : []), ...more].join(' ');
+}
+
+/** Every limit it is over, the worse first; else the one it comes nearest to. */
+function shelf({ name, by, sag, load, heavy }: NonNullable<CaseLoad['worst']>): readonly string[] {
+  const tooHeavy = heavy ? [`${partWord(name)}: ${weight(heavy)} more than a shelf may carry.`] : [];
+  const tooFar = sag?.over ? [`${partWord(name)}: sags ${closely(sag.over)} too far.`] : [];
+  const over = by === 'load' ? [...tooHeavy, ...tooFar] : [...tooFar, ...tooHeavy];
+  if (over.length > 0) return over;
+  if (by === 'load' && load)
+    return [`${partWord(name)}: carries about ${weight(load)} of the ${weight(shelfMost)} a shelf may.`];
+  return sag ? [`${partWord(name)}: sags ${closely(sag.sag)} of ${closely(sag.allowed)}.`] : [];
 }
 
 export const things = 'Things to go in';

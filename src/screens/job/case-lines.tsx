@@ -25,7 +25,7 @@ export const CaseLines = ({ job, plan }: LineProps) => (
             to={`#/loads/${encodeURIComponent(id)}`}
             label={words.loads(job.cases.length > 1 ? name : '')}
             says={words.briefly(load)}
-            wrong={(load.heavy ?? load.worst?.sag.over) !== undefined}
+            wrong={(load.worst?.heavy ?? load.worst?.sag?.over) !== undefined}
           />
         );
       })}

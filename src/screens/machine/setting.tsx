@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { type Checklist, isDone } from '../../plan/checklist';
+import { blocks, type Checklist, isDone } from '../../plan/checklist';
 import { runOf, unmadeAt } from '../../plan/run';
 import { tickChanges } from '../../plan/ticking';
 import { cautionOf } from '../../trade/cautions/caution';
@@ -9,6 +9,7 @@ import type { Operation } from '../../trade/setups/operation';
 import { placingOf } from '../../trade/setups/placing';
 import type { Bench } from '../bench';
 import { Caution } from '../shared/caution';
+import type { Whole } from '../shared/caution-line';
 import { onWords } from '../shared/cut-words';
 import { leave } from '../shared/leave';
 import { OneNumber } from '../shared/one-number';
@@ -55,12 +56,12 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
       heading={words.heading(first, tape)}
       leave={{ label: words.leave, onTap: () => away(() => leave(bench, { at: 'cuts' })) }}
       tool={<Finish bench={bench} />}
-      strip={<Strip {...{ list, card, first }} />}
+      strip={!isPutUp(first.what) && <Strip {...{ list, card, first }} />}
       row={{ done: run.map((c) => isDone(list, c)), at: run.indexOf(card) }}
       progress={words.progress(run.filter((c) => isDone(list, c)).length, run.length)}
       title={setupTitle(first)}
       figure={first.setup.figure}
-      scrolls={<Caution bench={bench} code={cautionOf(first)} whole={isPutUp(first.what)} />}
+      scrolls={<Caution bench={bench} code={cautionOf(first)} whole={wholeAt(list, card)} />}
       goTo={(k) => inHand.toCard(run[k])}
       main={mainAction(inHand)}
       instead={
@@ -88,6 +89,13 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
       {Asking && <Asking {...{ bench, list, card }} onClose={() => setAsking(undefined)} />}
     </OneNumber>
   );
+}
+
+/** A step of putting up has all its words; where it is blocked its reasons to go ahead come before them. */
+function wholeAt(list: Checklist, { operations }: Card): Whole | undefined {
+  if (!operations.some(({ what }) => isPutUp(what))) return undefined;
+  const waits = operations.some((op) => !list.doing.done(op.id) && blocks(list, op).length > 0);
+  return waits ? 'where-high' : 'always';
 }
 
 const docks = { spoiled: SpoiledDock, 'other-size': OtherSize, machine: OtherMachine } as const;

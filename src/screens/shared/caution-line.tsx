@@ -6,13 +6,20 @@ import './caution-line.css';
 /** One short line for any screen, and what more is said where there is room. */
 export type CautionWords = readonly [short: string, more: string];
 
+/**
+ * All its words at any height, where the work is heavy; but where reasons to go ahead stand over it, only on a screen
+ * high enough for both.
+ */
+export type Whole = 'always' | 'where-high';
+
 type LineProps = {
   readonly bench: Bench;
   readonly code: string;
   readonly words: CautionWords;
-  /** All its words at any height: where the room for them is, and the work is heavy. */
-  readonly whole?: boolean | undefined;
+  readonly whole?: Whole | undefined;
 };
+
+const classes: Record<Whole, string> = { always: 'whole', 'where-high': 'whole-high' };
 
 /**
  * A line of caution. It shortens where room is short and is never hidden; tapped, it opens *Before you cut* at its
@@ -21,7 +28,7 @@ type LineProps = {
 export const CautionLine = ({ bench, code, words: [short, more], whole }: LineProps) => (
   <button
     type="button"
-    class={whole ? 'caution whole' : 'caution'}
+    class={whole ? `caution ${classes[whole]}` : 'caution'}
     onClick={() => bench.go({ at: 'before', caution: code, from: writeRoute(bench.route.value).slice(2) })}
   >
     <span class="grow">
