@@ -1,5 +1,6 @@
 import type { ComponentChildren as Blank } from 'preact';
-import { isZero, type Length } from '../../length/length';
+import { equals, isZero, type Length } from '../../length/length';
+import type { Packing } from '../../plan/packing';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
 import type { Tails } from '../../trade/boxes/tails';
 import { counted } from '../shared/counted';
@@ -39,17 +40,23 @@ export const tails = (made: Tails, where: string): string =>
 export const sticks = 'Sticks for the slides';
 export const hang = 'Hang slides one at a time';
 
-/** How sticks are used, and where the slides stand. `packing`: room beside a face frame, left and right. */
-export function stand(
-  worked: WorkedDrawers,
-  packing: { readonly left: Length; readonly right: Length } | undefined,
-): string {
+/** How sticks are used, and where the slides stand. `packing`: behind a face frame, by column. */
+export function stand(worked: WorkedDrawers, packing: readonly Packing[]): string {
   const { setBack } = worked.slides;
   const back = isZero(setBack)
     ? 'Slides flush with the front edge.'
     : `Slides set back ${w(setBack)}, the front’s thickness.`;
-  const pack = packing
-    ? ` Pack them out behind the frame: ${w(packing.left)} at the left, ${w(packing.right)} at the right.`
-    : '';
-  return `From the ${standText(worked)} to the lower edge of the slide, the longest first. ${back}${pack}`;
+  return `From the ${standText(worked)} to the lower edge of the slide, the longest first. ${back}${packedOut(packing)}`;
+}
+
+/** Said once where every column is alike. */
+export function packedOut(packing: readonly Packing[]): string {
+  const [first, ...rest] = packing;
+  if (!first) return '';
+  const sides = ({ left, right }: Packing) => `${w(left)} at the left, ${w(right)} at the right`;
+  const alike = rest.every(({ left, right }) => equals(left, first.left) && equals(right, first.right));
+  const told = alike
+    ? sides(first)
+    : packing.map((each) => `column ${each.column}: ${sides(each)}`).join('; ');
+  return ` Pack them out behind the frame: ${told}.`;
 }

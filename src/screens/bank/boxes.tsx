@@ -2,10 +2,9 @@ import { useState } from 'preact/hooks';
 import { forDrawing, type Length } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import type { BankPlan } from '../../plan/bank-plan';
-import type { Plan } from '../../plan/plan';
+import { packingOf } from '../../plan/packing';
 import type { Drawer, WorkedDrawers } from '../../trade/boxes/drawers';
-import { frameOf } from '../../trade/carcass/frame';
-import { type Bank, frontNo } from '../../trade/fronts/bank';
+import { frontNo } from '../../trade/fronts/bank';
 import type { Sum } from '../../trade/sums/sum';
 import { Bar } from '../../ui/bar';
 import { Button, Onward } from '../../ui/button';
@@ -195,14 +194,6 @@ function Joint({ drawer }: { readonly drawer: Drawer }) {
   );
 }
 
-/** Where a face frame stands into the bay the slides are packed out to it, by so much left and right. */
-function packingOf(plan: Plan | undefined, { of, bay }: Bank) {
-  const found = plan?.worked.get(of ?? '');
-  if (!found?.ok || !found.value.sizes.case.hasFrame) return undefined;
-  const at = frameOf(found.value.sizes).openings[bay - 1];
-  return at && { left: at.left.value, right: at.right.value };
-}
-
 type SticksProps = {
   readonly bench: Pick<Bench, 'go' | 'plan'>;
   readonly worked: WorkedDrawers;
@@ -223,7 +214,7 @@ function Sticks({ bench, worked, tape }: SticksProps) {
           <StickRow key={stick.drawer} stick={stick} tape={tape} />
         ))}
       </ul>
-      <p class="note pad-x">{words.stand(worked, packingOf(bench.plan.value, bank))}</p>
+      <p class="note pad-x">{words.stand(worked, packingOf(bench.plan.value?.worked, bank))}</p>
       <div class="pad-x adds">
         <Button label={words.hang} onTap={() => bench.go({ at: 'one', id: bank.id, what: 'sticks' })} />
       </div>
