@@ -117,6 +117,9 @@ export const editPutUp = (place: string, patch: Patch<typeof i.putUpFields>) =>
   edits(`putup/${place}/`, i.putUpFields, patch);
 export const editScrews = (id: string, patch: Patch<typeof i.screwFields>) =>
   edits(`screws/${id}/`, i.screwFields, patch);
+/** A test of the kerf of a blade, by the shop's figure of it. */
+export const editKerfTest = (blade: string, patch: Patch<typeof i.kerfFields>) =>
+  edits(`kerftest/${blade}/`, i.kerfFields, patch);
 /** One thing to do otherwise next time. */
 export const editNextTime = (id: string, patch: Patch<typeof i.nextFields>) =>
   edits(`next/${id}/`, i.nextFields, patch);

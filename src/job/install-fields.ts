@@ -52,5 +52,8 @@ export const screwFields = {
   gone: flag,
 };
 
+/** A board before its test cuts, and what it then came to: the kerf of a blade. */
+export const kerfFields = { before: length, cuts: few, pieces: length, rest: length };
+
 /** One thing to do otherwise next time. */
 export const nextFields = { said: text(400), gone: flag };

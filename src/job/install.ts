@@ -1,6 +1,6 @@
 import type { Json } from './entry';
 import type { Values } from './fields';
-import { nextFields, putUpFields, screwFields } from './install-fields';
+import { kerfFields, nextFields, putUpFields, screwFields } from './install-fields';
 import { children, named, pick, type Tree } from './tree';
 
 type Own<T> = Partial<Omit<Values<T>, 'gone'>>;
@@ -19,12 +19,17 @@ export type ScrewKind = NonNullable<Values<typeof screwFields>['kind']>;
 /** One thing to do otherwise next time. */
 export type NextTime = { readonly id: string; readonly said: string };
 
+/** A test of a blade's kerf as it was read. Inches. */
+export type KerfRead = Own<typeof kerfFields>;
+
 /** What of a job is done once its cases are made. */
 export type Install = {
   /** By case, or by bank in a case that is none of the job's. */
   readonly putUp: Readonly<Record<string, PutUp>>;
   readonly screws: readonly Screws[];
   readonly nextTime: readonly NextTime[];
+  /** By the shop's figure of the blade. */
+  readonly kerfTests: Readonly<Record<string, KerfRead>>;
 };
 
 export const installOf = (tree: Tree): Install => ({
@@ -33,6 +38,7 @@ export const installOf = (tree: Tree): Install => ({
     const { gone, kind = 'other', ...own } = pick(screwFields, node);
     return gone ? [] : [{ id, kind, ...own }];
   }),
+  kerfTests: named(children(tree, 'kerftest'), (node) => pick(kerfFields, node)),
   nextTime: children(tree, 'next').flatMap(([id, node]) => {
     const { gone, said = '' } = pick(nextFields, node);
     return gone ? [] : [{ id, said }];

@@ -24,7 +24,7 @@ import {
   widthFields,
   workFields,
 } from './fields';
-import { nextFields, putUpFields, screwFields } from './install-fields';
+import { kerfFields, nextFields, putUpFields, screwFields } from './install-fields';
 import { liftFields, shelfFields, solidFields } from './loads-fields';
 
 import * as r from './room-fields';
@@ -110,6 +110,7 @@ const tables: Readonly<Record<string, Shape>> = {
   putup: { ids: [isId], fields: putUpFields },
   screws: { ids: [isId], fields: screwFields },
   next: { ids: [isId], fields: nextFields },
+  kerftest: { ids: [isId], fields: kerfFields },
   lifts: { ids: [isId], fields: liftFields },
   solid: { ids: [isKey], fields: solidFields },
   boards: {

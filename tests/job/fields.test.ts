@@ -469,6 +469,12 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
     (p) => edits.editScrews('s1', p),
   ],
   [
+    'a test of a kerf',
+    i.kerfFields,
+    { before: long, cuts: 3, pieces: odd, rest: long },
+    (p) => edits.editKerfTest('kerf', p),
+  ],
+  [
     'a note for next time',
     i.nextFields,
     { said: 'Back first', gone: false },

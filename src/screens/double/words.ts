@@ -158,6 +158,7 @@ const nouns: Readonly<Record<string, string>> = {
   offcuts: 'An offcut',
   let: 'A cut',
   widths: 'A joint',
+  kerftest: 'A test of a kerf',
 };
 
 /** Things of a list whose ids are no numbers. */

@@ -31,7 +31,7 @@ const ends: Readonly<Record<Learned['field'], string>> = {
   slideThickness: 'at each side',
 };
 
-const shopSays = (now: Length | undefined): string =>
+export const shopSays = (now: Length | undefined): string =>
   now ? `Shop figures say ${w(now)}` : 'Shop figures say nothing';
 
 /** @example learned({ field: 'slideLength', learned: inches(16n), now: undefined, from: 'Drawers' }) */

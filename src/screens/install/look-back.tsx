@@ -1,6 +1,6 @@
-import { useState } from 'preact/hooks';
 import { editNextTime } from '../../job/edits';
 import type { NextTime } from '../../job/install';
+import type { Job } from '../../job/job';
 import { bitFound, learnedOf, piecesLacked } from '../../plan/look-back';
 import { withCount } from '../../trade/stacks/pieces';
 import { Bar } from '../../ui/bar';
@@ -13,6 +13,8 @@ import { leave } from '../shared/leave';
 import { Acts } from '../shared/sentence';
 import { keepLists, listsOf } from '../shared/shop-lists';
 import { UndoButton } from '../shared/undo-button';
+import { useTried } from '../shared/use-tried';
+import { KerfTests, kerfWrongs } from './kerf-test';
 import * as words from './look-back-words';
 
 const askFor = ({ id, said }: NextTime, no: number): Ask => ({
@@ -25,13 +27,7 @@ const askFor = ({ id, said }: NextTime, no: number): Ask => ({
 
 /** What to do otherwise next time, kept with the job; and shop figures that the job knows better, each by a tap. */
 export function LookBackScreen({ bench }: { readonly bench: Bench }) {
-  const [open, setOpen] = useState<Ask>();
   const job = bench.job.value;
-  const notes = job?.nextTime ?? [];
-  const add = () => {
-    const id = bench.newId();
-    setOpen(askFor({ id, said: '' }, notes.length + 1));
-  };
   return (
     <>
       <Bar
@@ -41,28 +37,52 @@ export function LookBackScreen({ bench }: { readonly bench: Bench }) {
       >
         <UndoButton bench={bench} />
       </Bar>
+      {job && <JobInHand bench={bench} kept={job} />}
+    </>
+  );
+}
+
+type JobProps = { readonly bench: Bench; readonly kept: Job };
+
+function JobInHand({ bench, kept }: JobProps) {
+  const wrongs = (job: Job) => kerfWrongs(job, bench.shop.value);
+  const { open, onOpen, close, job, says, onTry } = useTried({ bench, kept, wrongs });
+  return (
+    <>
       <main class={open ? 'page docked' : 'page'}>
-        <div class="sechead">
-          <h2 class="sec">{words.nextTime}</h2>
-          <button type="button" class="chip" onClick={add}>
-            <Icon name="plus" /> {words.add}
-          </button>
-        </div>
-        {notes.length === 0 && <p class="pad-x empty-line">{words.nothing}</p>}
-        {notes.map((note, k) => (
-          <p key={note.id} class="fillin thing">
-            <AskBlank ask={askFor(note, k + 1)} open={open} onOpen={setOpen} />
-            <Acts>
-              <Chip
-                label={words.remove}
-                onTap={() => void bench.act(words.removed, editNextTime(note.id, { gone: true }))}
-              />
-            </Acts>
-          </p>
-        ))}
+        <Notes {...{ bench, kept, open, onOpen }} />
         <Learned bench={bench} />
+        <KerfTests {...{ bench, job, open, onOpen }} />
       </main>
-      {job && <AskDock ask={open} tape={job.tape} act={bench.act} onClose={() => setOpen(undefined)} />}
+      <AskDock {...{ says, onTry }} ask={open} tape={kept.tape} act={bench.act} onClose={close} />
+    </>
+  );
+}
+
+type NotesProps = JobProps & { readonly open: Ask | undefined; readonly onOpen: (ask: Ask) => void };
+
+function Notes({ bench, kept: { nextTime: notes }, open, onOpen }: NotesProps) {
+  const add = () => onOpen(askFor({ id: bench.newId(), said: '' }, notes.length + 1));
+  return (
+    <>
+      <div class="sechead">
+        <h2 class="sec">{words.nextTime}</h2>
+        <button type="button" class="chip" onClick={add}>
+          <Icon name="plus" /> {words.add}
+        </button>
+      </div>
+      {notes.length === 0 && <p class="pad-x empty-line">{words.nothing}</p>}
+      {notes.map((note, k) => (
+        <p key={note.id} class="fillin thing">
+          <AskBlank ask={askFor(note, k + 1)} open={open} onOpen={onOpen} />
+          <Acts>
+            <Chip
+              label={words.remove}
+              onTap={() => void bench.act(words.removed, editNextTime(note.id, { gone: true }))}
+            />
+          </Acts>
+        </p>
+      ))}
     </>
   );
 }

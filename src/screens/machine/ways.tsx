@@ -32,6 +32,12 @@ const isPiece = (op: Operation) => op.part !== 'test' && !op.part.endsWith('~ben
 /** What parts a piece may be moved to another machine here; grooves are where they are laid out. */
 const isThrough = ({ what }: Operation) => what === 'rip' || what === 'length';
 
+/** A single blade, whose kerf a test cut finds. */
+const cutsWithBlade = ({ setup: { machine } }: Operation) => {
+  const { cuts, noRecipe } = machineAt(machine);
+  return cuts === 'blade' && !noRecipe;
+};
+
 /**
  * What else is done at a setting: a piece spoiled, or come out another size, the stack and its test cut, what a dry-fit
  * is measured for, a bank's steps one at a time.
@@ -48,6 +54,7 @@ export function Ways({ bench: { go }, list, card, first, onAsk }: WaysProps) {
       {machineAt(first.setup.machine).cuts === 'stack' && (
         <Chip label={words.stackAndTest} onTap={() => go({ at: 'stack', id: first.setup.build })} />
       )}
+      {cutsWithBlade(first) && <Chip label={words.kerfTest} onTap={() => go({ at: 'lookback' })} />}
       {what && <Chip label={words.oneAtATime} onTap={() => go({ at: 'one', id: of, what })} />}
       {what && <Chip label={words.frontsDrawn} onTap={() => go({ at: 'fronts', id: of })} />}
       <StepPage go={go} job={list.plan.job} op={first} feet={list.doing.feet?.(of)} />

@@ -197,6 +197,7 @@ export const asShopSays = (order: readonly Tool[] | undefined): string =>
 export const reaches = (figure: Length | undefined, tape: Tape): string =>
   figure ? `reaches, set at ${writeMark(markAt(figure, tape), tape)}` : 'reaches';
 export const stackAndTest = 'Stack and test cut';
+export const kerfTest = 'Kerf by a test cut';
 export const oneAtATime = 'One at a time';
 export const diagonals = 'Diagonals and openings';
 export const frontsDrawn = 'The fronts, drawn';
