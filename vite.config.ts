@@ -5,6 +5,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 import { compactJson } from './build/compact-json.ts';
 import { notices } from './build/notices-plugin.ts';
 import { preloadMain } from './build/preload-main.ts';
+import { scriptsAtOnce } from './build/scripts-at-once.ts';
 import { shortElements } from './build/short-elements.ts';
 import { shortProperties } from './build/short-properties.ts';
 import { manifest } from './src/app/manifest.ts';
@@ -36,16 +37,13 @@ export default defineConfig({
       // the app and all it cannot start without in one file; what the page begins with in another
       output: {
         codeSplitting: {
-          groups: [
-            { name: 'index', test: /src\/app\/(first|picture)\.ts$/, priority: 1 },
-            { name: 'main', test: /src\/app\/main\.tsx$/ },
-          ],
+          groups: [{ name: 'main', test: /src\/app\/main\.tsx$/ }],
         },
       },
     },
   },
   worker: {
-    format: 'es',
+    format: 'iife', // as the app: see scripts-at-once
     plugins: () => [gather()],
     rolldownOptions: {
       output: { comments: { annotation: false } }, // of no use once built
@@ -59,6 +57,7 @@ export default defineConfig({
     shortProperties(),
     compactJson,
     preloadMain,
+    scriptsAtOnce,
     gather(),
     VitePWA({
       strategies: 'injectManifest',

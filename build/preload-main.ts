@@ -16,7 +16,7 @@ export const preloadMain: Plugin = {
       const files = [main.fileName, ...main.imports].filter((file) => file !== first);
       return files.map((file) => ({
         tag: 'link',
-        attrs: { rel: 'modulepreload', crossorigin: true, href: `./${file}` },
+        attrs: { rel: 'preload', as: 'script', href: `./${file}` },
         injectTo: 'head',
       }));
     },

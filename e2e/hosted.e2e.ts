@@ -17,7 +17,7 @@ test('the app stands under the headers asked of a host, with nothing refused by 
     'permissions-policy': expect.stringContaining('camera=(self)'),
     'cache-control': 'no-cache',
   });
-  const script = await page.locator('script[type=module]').first().getAttribute('src');
+  const script = await page.locator('script[src]').first().getAttribute('src');
   const asset = await page.request.get(script ?? '');
   expect(asset.headers()['cache-control']).toBe('public, max-age=31536000, immutable');
   await openSample(page);

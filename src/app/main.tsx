@@ -10,16 +10,17 @@ import { App, bringHome, bringLater } from './app';
 import { later } from './bring-later';
 import { openJournal } from './journal';
 import { besides } from './opening';
-import { dropPicture, isPicture, keepPicture } from './picture';
+import type * as Picture from './picture';
 import { randomId } from './random';
 import type { RefusalCode } from './refusal';
 import { wholeSample } from './sample-file';
 import { makeBench } from './state';
 
-const root = document.getElementById('app');
+/** What the page has shown since its first frame: handed on, so that its script exports nothing. */
+type Pictured = Pick<typeof Picture, 'dropPicture' | 'isPicture' | 'keepPicture'>;
 
 /** What says why nothing opens; the last said stands, and nothing once the app does. */
-function refuser(at: HTMLElement, journal: Journal | undefined) {
+function refuser(at: HTMLElement, journal: Journal | undefined, { dropPicture }: Pictured) {
   let told = 0;
   const refuse = async (code: RefusalCode) => {
     told += 1;
@@ -45,7 +46,7 @@ const openWith = (journal: Journal | undefined, gone: Signal<boolean>, onSlow: (
   });
 
 /** Opens what is kept on the phone, then shows the screen the user left. */
-async function start(at: HTMLElement): Promise<void> {
+async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   keepLengthsWhole();
   guardTouches(document);
   // asked for now: a page never depends on a file a newer version cleared away
@@ -53,11 +54,11 @@ async function start(at: HTMLElement): Promise<void> {
   const looking = import('./looking');
   const home = bringHome(import('./home'));
   // behind a picture nobody waits for the first screen alone: read in while storage opens
-  const early = isPicture() ? import('./later') : undefined;
+  const early = picture.isPicture() ? import('./later') : undefined;
   early?.catch(() => undefined); // said where it is waited for
   const gone = signal(false);
   const journal = openJournal();
-  const { refuse, stood } = refuser(at, journal);
+  const { refuse, stood } = refuser(at, journal, picture);
   const open = () => openWith(journal, gone, () => void refuse('slow'));
   let store = await open();
   while (!store.ok && store.error.code === 'slow') store = await open(); // as the words on the screen say
@@ -77,8 +78,8 @@ async function start(at: HTMLElement): Promise<void> {
   render(<App bench={bench} />, at);
   await Promise.all([rest, home]);
   requestAnimationFrame(() => {
-    dropPicture(); // all of the screen is drawn by now: it takes over in the same frame
-    keepPicture(at);
+    picture.dropPicture(); // all of the screen is drawn by now: it takes over in the same frame
+    picture.keepPicture(at);
   });
   setTimeout(stands); // what came with the rest is on the screen by then
   later.peek()?.goOffline();
@@ -86,4 +87,7 @@ async function start(at: HTMLElement): Promise<void> {
   await later.peek()?.takeIncoming(bench);
 }
 
-if (root) void start(root);
+export async function begin(picture: Pictured): Promise<void> {
+  const root = document.getElementById('app');
+  if (root) await start(root, picture);
+}

@@ -22,7 +22,7 @@ const mostHtml = 200_000;
 const underWay = '[role="dialog"], .saving-line, .halfdone';
 
 /** The script of the page has another name in every build. */
-const build = (): string => document.querySelector<HTMLScriptElement>('script[type="module"]')?.src ?? '';
+const build = (): string => document.querySelector<HTMLScriptElement>('script[src]')?.src ?? '';
 
 /** Where the page stands; the bare address opens the screen that was left. */
 const here = (): string => location.hash || '#/';
