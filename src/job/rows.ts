@@ -1,4 +1,3 @@
-import * as v from 'valibot';
 import { fromStored } from '../length/stored';
 import type { Entry, Json } from './entry';
 import { isMoment } from './kinds';
@@ -13,71 +12,96 @@ export type Aside = {
   readonly row: unknown;
 };
 
-const word = (most: number) => v.pipe(v.string(), v.minLength(1), v.maxLength(most));
-const id = v.pipe(
-  v.string(),
-  v.check((text) => isId(text), 'not an id'),
-);
+type Row = Readonly<Record<string, unknown>>;
+type Check = (value: unknown, row: Row) => boolean;
+
+const texts =
+  (test: (text: string) => boolean): Check =>
+  (value) =>
+    typeof value === 'string' && test(value);
+
+const shaped = (shape: RegExp, most = Number.POSITIVE_INFINITY): Check =>
+  texts((text) => text.length <= most && shape.test(text));
+
+const unless =
+  (check: Check): Check =>
+  (value, row) =>
+    value === undefined || check(value, row);
+
+const id = texts(isId);
+const word = texts((text) => text !== '' && text.length <= 60);
 
 /** A place in a log. Counts stay far below what a whole number can hold, so that one can always follow. */
-const count = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(2 ** 40));
+const count: Check = (value) =>
+  typeof value === 'number' && Number.isInteger(value) && value >= 1 && value <= 2 ** 40;
+
+const key = /^([1-9]\d{0,12})\.[a-z0-9]{1,24}$/;
+
+/** Names earlier entries, of lower counts, each once; so no two entries are over each other. */
+const earlier: Check = (over, row) =>
+  Array.isArray(over) &&
+  over.length <= mostOver &&
+  new Set(over).size === over.length &&
+  over.every(
+    (word) => typeof word === 'string' && Number(key.exec(word)?.[1] ?? row.count) < Number(row.count),
+  );
+
+/** A value its field reads; a field of no table is no field of a job. */
+const readable: Check = (value, { path }) => {
+  const field = fieldAt(`${path}`);
+  return field !== undefined && (value === null || field.read(value as Json) !== undefined);
+};
+
+/** Keys a row may lack. */
+const mayLack = ['undoes', 'over'];
 
 const stamp = {
   job: id,
   device: id,
   count,
-  at: v.pipe(v.string(), v.check(isMoment, 'not a moment of ISO 8601')),
-  act: word(60),
-  label: v.pipe(v.string(), v.maxLength(200)),
-  undoes: v.optional(word(60)),
-  over: v.optional(v.pipe(v.array(v.string()), v.maxLength(mostOver))),
+  at: texts(isMoment),
+  act: word,
+  label: texts((text) => text.length <= 200),
+  undoes: unless(word),
+  over: unless(earlier),
+} satisfies Readonly<Record<string, Check>>;
+
+const op = shaped(
+  /^((cut|mark)(\/[A-Za-z0-9~]{1,60}){2,3}|lay\/[a-z0-9]{1,24}\/r[nf]{0,400}|buy(\/[A-Za-z0-9~]{1,60}){2,3})$/,
+);
+
+const figure = texts((text) => fromStored(text).ok);
+const path = shaped(/^[a-zA-Z0-9~]+(\/[a-zA-Z0-9~]+)*$/, 200);
+const kind: Check = () => true;
+
+/** What each key of a row must hold, by its kind. */
+const kinds: Readonly<Record<Entry['kind'], readonly (readonly [string, Check])[]>> = {
+  edit: Object.entries({ ...stamp, kind, path, value: readable }),
+  tick: Object.entries({ ...stamp, kind, op, figure }),
+  untick: Object.entries({ ...stamp, kind, op }),
 };
 
-const key = /^([1-9]\d{0,12})\.[a-z0-9]{1,24}$/;
+const isRow = (row: unknown): row is Row => typeof row === 'object' && row !== null && !Array.isArray(row);
 
-type Saying = { readonly count: number; readonly over?: readonly string[] | undefined };
-
-/** `over` names earlier entries, of lower counts, each once; so no two entries are over each other. */
-const overEarlier = ({ count, over = [] }: Saying): boolean =>
-  new Set(over).size === over.length && over.every((word) => Number(key.exec(word)?.[1] ?? count) < count);
-
-const op = v.pipe(
-  v.string(),
-  v.regex(
-    /^((cut|mark)(\/[A-Za-z0-9~]{1,60}){2,3}|lay\/[a-z0-9]{1,24}\/r[nf]{0,400}|buy(\/[A-Za-z0-9~]{1,60}){2,3})$/,
-  ),
-);
-const figure = v.pipe(
-  v.string(),
-  v.check((text) => fromStored(text).ok, 'not an exact length'),
-);
-const path = v.pipe(v.string(), v.maxLength(200), v.regex(/^[a-zA-Z0-9~]+(\/[a-zA-Z0-9~]+)*$/));
-
-const rowSchema = v.variant('kind', [
-  v.pipe(
-    v.strictObject({ ...stamp, kind: v.literal('edit'), path, value: v.unknown() }),
-    v.check(({ path: at, value: json }) => readable(at, json as Json), 'not a value of this field'),
-  ),
-  v.strictObject({ ...stamp, kind: v.literal('tick'), op, figure }),
-  v.strictObject({ ...stamp, kind: v.literal('untick'), op }),
-]);
-
-/** A row of the log. Strict: a key nobody knows makes the row unreadable, so nothing is lost unseen. */
-const entrySchema = v.pipe(
-  rowSchema,
-  v.check((row) => overEarlier(row), 'over: not earlier entries, each once'),
-);
-
-/** A value its field reads; a field of no table is no field of a job. */
-function readable(at: string, json: Json): boolean {
-  const field = fieldAt(at);
-  return field !== undefined && (json === null || field.read(json) !== undefined);
+/** The first key that does not hold what it must; undefined where all do. A key nobody knows is one of them. */
+function badKey(row: Row, keys: readonly (readonly [string, Check])[]): string | undefined {
+  let known = 0;
+  for (const [name, holds] of keys) {
+    if (Object.hasOwn(row, name)) known += 1;
+    else if (!mayLack.includes(name)) return name;
+    if (!holds(row[name], row)) return name;
+  }
+  const names = Object.keys(row);
+  return names.length === known ? undefined : names.find((name) => !keys.some(([own]) => own === name));
 }
 
-/** A row read from the database or a file, or why it is none. */
+/**
+ * A row read from the database or a file, or why it is none: the key that cannot be read. Strict: a key nobody knows
+ * makes the row unreadable, so nothing is lost unseen.
+ */
 export function readEntry(row: unknown): { readonly entry: Entry } | { readonly why: string } {
-  const found = v.safeParse(entrySchema, row, { abortEarly: true });
-  if (found.success) return { entry: found.output as Entry };
-  const [issue] = found.issues;
-  return { why: `${v.getDotPath(issue) ?? 'row'}: ${issue.message}`.slice(0, 300) };
+  if (!isRow(row)) return { why: 'no row' };
+  const keys = Object.hasOwn(kinds, `${row.kind}`) ? kinds[row.kind as Entry['kind']] : undefined;
+  const bad = keys ? badKey(row, keys) : 'kind';
+  return bad === undefined ? { entry: row as Entry } : { why: `${bad} cannot be read`.slice(0, 300) };
 }
