@@ -31,9 +31,9 @@ function precached(): readonly string[] {
 }
 
 describe('bytes of the built app', () => {
-  test('the scripts of the first load are at most 50 KB gzip', () => {
+  test('the scripts of the first load are at most 47.5 KB gzip', () => {
     expect(firstScripts().some((file) => file.includes('/main-'))).toBe(true);
-    expect(sum(firstScripts())).toBeLessThanOrEqual(50 * 1024);
+    expect(sum(firstScripts())).toBeLessThanOrEqual(47.5 * 1024);
   });
 
   test('what paints the screen that was left is at most 8 KB gzip, and waits for nothing else', () => {
