@@ -19,6 +19,18 @@ export async function readyOffline(page: Page): Promise<void> {
   });
 }
 
+/** The sample, with everything on the phone: the network may go. */
+export async function sampleOnPhone(page: Page, url?: string): Promise<void> {
+  await openSample(page, url);
+  await readyOffline(page);
+}
+
+/** The sample, with no network from here on. */
+export async function openSampleOffline(page: Page): Promise<void> {
+  await sampleOnPhone(page);
+  await page.context().setOffline(true);
+}
+
 /** Lets milliseconds go by on the page's own clock, the one its guards against touches read: right on any machine. */
 export function goBy(page: Page, milliseconds: number): Promise<void> {
   return page.evaluate(async (wait) => {

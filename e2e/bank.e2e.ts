@@ -1,8 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
-import { choose, openSample, pastBounce, readyOffline, typed, typeInto } from './app';
+import { choose, pastBounce, sampleOnPhone, typed, typeInto } from './app';
 import { withWorker } from './browser';
 import { keptHere } from './kept';
-import { newProfile } from './profile';
+import { firstPage, newProfile } from './profile';
 import { serve } from './serve';
 
 test.use(withWorker);
@@ -43,9 +43,8 @@ test('an opening measured out of square, five fronts, three fitted, what is left
   const profile = newProfile();
   try {
     let context = await profile.open();
-    let page = context.pages()[0] ?? (await context.newPage());
-    await openSample(page, server.url);
-    await readyOffline(page);
+    let page = await firstPage(context);
+    await sampleOnPhone(page, server.url);
     await server.stop(); // from here on there is no network at all
 
     // as planned: the five fronts of step 3 of the carried cabinet
@@ -90,7 +89,7 @@ test('an opening measured out of square, five fronts, three fitted, what is left
     await profile.kill();
 
     context = await profile.open();
-    page = context.pages()[0] ?? (await context.newPage());
+    page = await firstPage(context);
     await page.goto(server.url);
     await expect(page.locator('.bankfront.fitted')).toHaveCount(2);
     await expect(page.getByRole('region', { name: 'Front 3, as built' })).toContainText('15 and 1/2 inches');

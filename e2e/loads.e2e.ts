@@ -1,16 +1,13 @@
 import { expect, test } from '@playwright/test';
-import { blankOf, keyIn, openSample, readyOffline } from './app';
+import { blankOf, keyIn, openSample, openSampleOffline } from './app';
 import { withWorker } from './browser';
 
 test.use(withWorker);
 
 test('heavy things on a shelf: it says so on the case too, offline and after the page is gone', async ({
   page,
-  context,
 }) => {
-  await openSample(page);
-  await readyOffline(page);
-  await context.setOffline(true);
+  await openSampleOffline(page);
   await page.goto('./#/loads/case');
   const shelf = page.getByRole('region', { name: 'Fixed shelf, bay 2' });
   // itself 4.9 pounds, 8 of 1 1/2: 16.9
@@ -25,7 +22,7 @@ test('heavy things on a shelf: it says so on the case too, offline and after the
   await page.goto('./#/case/case');
   await expect(page.getByText(/Spans 18\s7\/64: under about 324\.9 lb it sags/)).toBeVisible();
   await page.close();
-  const again = await context.newPage();
+  const again = await page.context().newPage();
   await again.goto('./#/case/case');
   await expect(again.getByText(/Spans 18\s7\/64: under about 324\.9 lb it sags/)).toBeVisible();
 });

@@ -1,8 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
-import { openSample, pastBounce, readyOffline, shot, standing } from './app';
+import { openSample, pastBounce, readyOffline, sampleOnPhone, shot, standing } from './app';
 import { withWorker } from './browser';
 import { keptHere } from './kept';
-import { newProfile } from './profile';
+import { firstPage, newProfile } from './profile';
 import { serve } from './serve';
 
 test.use(withWorker);
@@ -106,9 +106,8 @@ test('the first change of what it shows drops it; what stands after a kill is th
   const profile = newProfile();
   try {
     let context = await profile.open();
-    let page = context.pages()[0] ?? (await context.newPage());
-    await openSample(page, server.url);
-    await readyOffline(page);
+    let page = await firstPage(context);
+    await sampleOnPhone(page, server.url);
     await page.goto(`${server.url}#/setup/rip~r35d2~wtrue0edge`);
     await expect.poll(() => kept(page)).toContain('rip~r35d2');
     await pastBounce(page);
@@ -121,7 +120,7 @@ test('the first change of what it shows drops it; what stands after a kill is th
     await server.stop();
 
     context = await profile.open();
-    page = context.pages()[0] ?? (await context.newPage());
+    page = await firstPage(context);
     await page.goto(`${server.url}#/setup/rip~r35d2~wtrue0edge`);
     await expect(ticked(page)).toHaveCount(1);
     await expect(picture(page)).toHaveCount(0);

@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { type BrowserContext, chromium } from '@playwright/test';
+import { type BrowserContext, chromium, type Page } from '@playwright/test';
 import { chromiumArgs, chromiumPath } from './browser';
 
 /** A browser profile on disk that outlives the browser: close it, kill it, open it again. */
@@ -18,6 +18,10 @@ export type Profile = {
 export const newProfile = (): Profile => profileIn(newFolder());
 
 const newFolder = (): string => mkdtempSync(path.join(os.tmpdir(), 'knifeline-profile-'));
+
+/** The page a browser stands with, or one of its own. */
+export const firstPage = async (context: BrowserContext): Promise<Page> =>
+  context.pages()[0] ?? (await context.newPage());
 
 function profileIn(folder: string): Profile {
   return {

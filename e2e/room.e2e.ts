@@ -1,16 +1,13 @@
 import { expect, test } from '@playwright/test';
-import { blankOf, openSample, pastBounce, readyOffline, standing, typed, typeInto } from './app';
+import { blankOf, openSample, openSampleOffline, pastBounce, standing, typed, typeInto } from './app';
 import { withWorker } from './browser';
 
 test.use(withWorker);
 
 test('the room offline: a narrower place says by how much the case no longer goes in, at its page and at home', async ({
   page,
-  context,
 }) => {
-  await openSample(page);
-  await readyOffline(page);
-  await context.setOffline(true);
+  await openSampleOffline(page);
   await page.goto('./#/room');
   // 41 1/8 between the lines less twice 1/2, down to the mark; 38 3/4 with the frame
   await expect(page.locator('.greatest .sr').first()).toHaveText(/40 and 1\/8/);

@@ -1,8 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
-import { openSample, pastBounce, readyOffline, typed, typeInto } from './app';
+import { openSample, pastBounce, sampleOnPhone, typed, typeInto } from './app';
 import { withWorker } from './browser';
 import { keptHere } from './kept';
-import { newProfile } from './profile';
+import { firstPage, newProfile } from './profile';
 import { serve } from './serve';
 
 test.use(withWorker);
@@ -38,9 +38,8 @@ test('the sample job laid out, a sheet ticked through cut by cut, its offcut kep
   const profile = newProfile();
   try {
     let context = await profile.open();
-    let page = context.pages()[0] ?? (await context.newPage());
-    await openSample(page, server.url);
-    await readyOffline(page);
+    let page = await firstPage(context);
+    await sampleOnPhone(page, server.url);
     await server.stop(); // from here on there is no network at all
 
     await toSheets(page);
@@ -63,7 +62,7 @@ test('the sample job laid out, a sheet ticked through cut by cut, its offcut kep
 
     // it opens where it was, the first cut made
     context = await profile.open();
-    page = context.pages()[0] ?? (await context.newPage());
+    page = await firstPage(context);
     await page.goto(server.url);
     await expect(page.locator('.cutnow')).toHaveText(second ?? '');
     await expect(page.locator('.cutno.done')).toHaveCount(1);

@@ -33,7 +33,7 @@ export function App({ bench }: { readonly bench: Bench }) {
 
 /** What is on the screen is on its way to storage, and not kept before this is gone. */
 const Saving = () => (
-  <div class="saving-line" role="status">
+  <div class="over-page saving-line" role="status">
     Saving
   </div>
 );

@@ -88,6 +88,7 @@ function pageOf({ html, look, theme }: Picture): HTMLElement {
 function opening(): HTMLElement {
   const line = document.createElement('p');
   line.id = 'opening';
+  line.className = 'over-page';
   line.textContent = 'Opening';
   return line;
 }

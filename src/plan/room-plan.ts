@@ -71,6 +71,13 @@ function asksOf(room: Room): readonly RoomAsk[] {
 /** Without the body of the tape nothing read straight is what it says; what was read from the lines stands. */
 const bodyUnsaid = (room: Room): boolean => room.inside === true && !room.body;
 
+/** By the lines where they are hung, else the least that was read; nothing where either is refused. */
+function freeOf(byLines: Length | 'refused' | undefined, read: RoomPlan['widths']): Free | undefined {
+  if (byLines === 'refused' || (read && !read.ok)) return undefined;
+  if (byLines) return { value: byLines, by: 'lines' };
+  return read && { value: read.value.least.value, by: 'least' };
+}
+
 type Acrosswise = Pick<RoomPlan, 'widths' | 'plumb' | 'wide'>;
 
 function acrossOf(room: Room, tape: TapeUse): Acrosswise {
@@ -80,15 +87,9 @@ function acrossOf(room: Room, tape: TapeUse): Acrosswise {
   const right = readAt(room.spotsAcross, (spot) => spot.right);
   const lines = room.apart && left.length + right.length > 0 ? { apart: room.apart, left, right } : undefined;
   const plumb = lines && plumbWidth(widths?.ok ? { ...lines, across: widths.value } : lines);
-  const wide: Free | undefined = plumb
-    ? plumb.ok
-      ? { value: plumb.value.width, by: 'lines' }
-      : undefined
-    : widths?.ok
-      ? { value: widths.value.least.value, by: 'least' }
-      : undefined;
-  const refused = widths && !widths.ok;
-  return { ...(widths && { widths }), ...(plumb && { plumb }), ...(wide && !refused && { wide }) };
+  const byLines = plumb && (plumb.ok ? plumb.value.width : 'refused');
+  const wide = freeOf(byLines, widths);
+  return { ...(widths && { widths }), ...(plumb && { plumb }), ...(wide && { wide }) };
 }
 
 type Upwards = Pick<RoomPlan, 'heights' | 'level' | 'high'>;
@@ -102,15 +103,9 @@ function upwardsOf(job: Job, tape: TapeUse): Upwards {
   const rises = readAt(spotsUpright, ({ rise }) => rise);
   const line = drops.length + rises.length > 0 ? { drops, rises } : undefined;
   const level = line && levelHeight(heights?.ok ? { ...line, upright: heights.value } : line, usualIn(job));
-  const high: Free | undefined = level
-    ? level.ok
-      ? { value: level.value.height, by: 'lines' }
-      : undefined
-    : heights?.ok
-      ? { value: heights.value.least.value, by: 'least' }
-      : undefined;
-  const refused = heights && !heights.ok;
-  return { ...(heights && { heights }), ...(level && { level }), ...(high && !refused && { high }) };
+  const byLine = level && (level.ok ? level.value.height : 'refused');
+  const high = freeOf(byLine, heights);
+  return { ...(heights && { heights }), ...(level && { level }), ...(high && { high }) };
 }
 
 function cornersOf({ corners }: Room): RoomPlan['corners'] {

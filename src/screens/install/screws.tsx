@@ -3,18 +3,16 @@ import { editScrews } from '../../job/edits';
 import type { ScrewKind, Screws } from '../../job/install';
 import type { Plan } from '../../plan/plan';
 import { screwPlace, screwsOf } from '../../plan/screw-plan';
-import { Bar } from '../../ui/bar';
 import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
-import { AskDock } from '../shared/ask-dock';
+import { AskPage } from '../shared/ask-page';
 import { Caution } from '../shared/caution';
 import { FigureByFigure } from '../shared/figure-by-figure';
 import { oneByOne } from '../shared/figure-by-figure-words';
 import { GonePage } from '../shared/gone-page';
 import { Acts, Sentence } from '../shared/sentence';
 import { listsOf } from '../shared/shop-lists';
-import { UndoButton } from '../shared/undo-button';
 import { Anchor } from './anchor';
 import { Found } from './found';
 import { screwAsks } from './screw-asks';
@@ -34,25 +32,25 @@ export function ScrewsScreen({ bench, id, step }: ScreenProps) {
   if (step !== undefined) return <OneByOne {...{ bench, plan, id, step }} name={found.name} />;
   const screws = screwsOf(plan.job, id);
   return (
-    <>
-      <Bar title={words.title} sub={found.name} leave={leave}>
-        <UndoButton bench={bench} />
-      </Bar>
-      <main class={open ? 'page docked' : 'page'}>
-        <Caution bench={bench} code="anchor" />
-        <Anchor {...{ bench, plan, place: id, open }} onOpen={setOpen} />
-        <h2 class="sec pad-x">{words.screws}</h2>
-        {screws.length === 0 && <p class="pad-x empty-line">{words.none}</p>}
-        {screws.map((own) => (
-          <One key={own.id} {...{ bench, plan, screws: own, open }} onOpen={setOpen} />
-        ))}
-        <Add bench={bench} of={id} />
-        <p class="pad-x chips">
-          <Chip label={oneByOne} onTap={() => bench.go({ at: 'screws', id, step: 'next' })} />
-        </p>
-      </main>
-      <AskDock ask={open} tape={plan.job.tape} act={bench.act} onClose={() => setOpen(undefined)} />
-    </>
+    <AskPage
+      {...{ bench, leave }}
+      title={words.title}
+      sub={found.name}
+      tape={plan.job.tape}
+      asked={{ open, close: () => setOpen(undefined) }}
+    >
+      <Caution bench={bench} code="anchor" />
+      <Anchor {...{ bench, plan, place: id, open }} onOpen={setOpen} />
+      <h2 class="sec pad-x">{words.screws}</h2>
+      {screws.length === 0 && <p class="pad-x empty-line">{words.none}</p>}
+      {screws.map((own) => (
+        <One key={own.id} {...{ bench, plan, screws: own, open }} onOpen={setOpen} />
+      ))}
+      <Add bench={bench} of={id} />
+      <p class="pad-x chips">
+        <Chip label={oneByOne} onTap={() => bench.go({ at: 'screws', id, step: 'next' })} />
+      </p>
+    </AskPage>
   );
 }
 

@@ -13,16 +13,14 @@ import {
   weightsOf,
 } from '../../plan/weights-plan';
 import type { Case } from '../../trade/carcass/case';
-import { Bar } from '../../ui/bar';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
-import { AskDock } from '../shared/ask-dock';
+import { AskPage } from '../shared/ask-page';
 import { Caution } from '../shared/caution';
 import { GonePage } from '../shared/gone-page';
 import { unweighed } from '../shared/lot-words';
 import { partWord } from '../shared/part-words';
-import { UndoButton } from '../shared/undo-button';
 import * as asks from './lift-asks';
 import * as words from './lift-words';
 import { noCase, notWorked, title as toLoads } from './words';
@@ -38,26 +36,26 @@ export function LiftScreen({ bench, id }: { readonly bench: Bench; readonly id: 
   const own = weightsOf(plan, c);
   const part: Section = { plan, job: plan.job, c, own, open, onOpen: setOpen };
   return (
-    <>
-      <Bar title={words.title} sub={c.name || toLoads} leave={leave}>
-        <UndoButton bench={bench} />
-      </Bar>
-      <main class={open ? 'page docked' : 'page'}>
-        <Caution bench={bench} code="carry-in" />
-        {plan.worked.get(id)?.ok ? (
-          <>
-            <Weighs {...part} />
-            <Moving {...part} />
-            <OneLift {...part} />
-            <Tips {...part} />
-            <Tally plan={plan} drawers={own.drawers} />
-          </>
-        ) : (
-          <p class="pad-x wrongline">{notWorked}</p>
-        )}
-      </main>
-      <AskDock ask={open} tape={plan.job.tape} act={bench.act} onClose={() => setOpen(undefined)} />
-    </>
+    <AskPage
+      {...{ bench, leave }}
+      title={words.title}
+      sub={c.name || toLoads}
+      tape={plan.job.tape}
+      asked={{ open, close: () => setOpen(undefined) }}
+    >
+      <Caution bench={bench} code="carry-in" />
+      {plan.worked.get(id)?.ok ? (
+        <>
+          <Weighs {...part} />
+          <Moving {...part} />
+          <OneLift {...part} />
+          <Tips {...part} />
+          <Tally plan={plan} drawers={own.drawers} />
+        </>
+      ) : (
+        <p class="pad-x wrongline">{notWorked}</p>
+      )}
+    </AskPage>
   );
 }
 

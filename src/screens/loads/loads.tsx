@@ -2,16 +2,14 @@ import type { Job } from '../../job/job';
 import { hasDrawer } from '../../plan/bank-plan';
 import { type Span, spansOf } from '../../plan/shelf-loads';
 import type { Case } from '../../trade/carcass/case';
-import { Bar } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
-import { AskDock } from '../shared/ask-dock';
+import { AskPage } from '../shared/ask-page';
 import { Caution } from '../shared/caution';
 import { GonePage } from '../shared/gone-page';
 import { LastNotes } from '../shared/last-notes';
 import { LotLine } from '../shared/lot-line';
-import { UndoButton } from '../shared/undo-button';
 import { useTried } from '../shared/use-tried';
 import { failedAsk } from './asks';
 import { ShelfSection } from './shelf';
@@ -41,40 +39,28 @@ function Loads({ bench, job, c }: LoadsProps) {
   const { open, onOpen } = tried;
   const spans = found?.ok ? spansOf(job, found.value) : [];
   return (
-    <>
-      <Bar
-        title={words.title}
-        sub={c.name || words.toCase}
-        leave={{ label: words.toCase, onTap: () => bench.go({ at: 'case', id }) }}
-      >
-        <UndoButton bench={bench} />
-      </Bar>
-      <main class={open ? 'page docked' : 'page'}>
-        <Caution bench={bench} code="load" />
-        <p class="pad-x empty-line">{words.estimate}</p>
-        <p class="fillin">
-          {words.failedLine(<AskBlank ask={failedAsk(job)} open={open} onOpen={onOpen} />)}
-        </p>
-        <LastNotes bench={bench} job={job} />
-        {!found?.ok && <p class="pad-x wrongline">{words.notWorked}</p>}
-        {spans.map((span) => (
-          <ShelfSection key={span.part.id} {...{ bench, job, span, open, onOpen }} />
-        ))}
-        <Unplaced {...{ bench, job, c, open, onOpen, spans }} />
-        <div class="pad-x adds">
-          <Button look="quiet" label={words.toLifting} onTap={() => bench.go({ at: 'lift', id })} />
-          <Button look="quiet" label={words.toSolid} onTap={() => bench.go({ at: 'solid', id })} />
-        </div>
-      </main>
-      <AskDock
-        ask={open}
-        tape={job.tape}
-        says={tried.says}
-        act={bench.act}
-        onTry={tried.onTry}
-        onClose={tried.close}
-      />
-    </>
+    <AskPage
+      bench={bench}
+      title={words.title}
+      sub={c.name || words.toCase}
+      leave={{ label: words.toCase, onTap: () => bench.go({ at: 'case', id }) }}
+      tape={job.tape}
+      asked={tried}
+    >
+      <Caution bench={bench} code="load" />
+      <p class="pad-x empty-line">{words.estimate}</p>
+      <p class="fillin">{words.failedLine(<AskBlank ask={failedAsk(job)} open={open} onOpen={onOpen} />)}</p>
+      <LastNotes bench={bench} job={job} />
+      {!found?.ok && <p class="pad-x wrongline">{words.notWorked}</p>}
+      {spans.map((span) => (
+        <ShelfSection key={span.part.id} {...{ bench, job, span, open, onOpen }} />
+      ))}
+      <Unplaced {...{ bench, job, c, open, onOpen, spans }} />
+      <div class="pad-x adds">
+        <Button look="quiet" label={words.toLifting} onTap={() => bench.go({ at: 'lift', id })} />
+        <Button look="quiet" label={words.toSolid} onTap={() => bench.go({ at: 'solid', id })} />
+      </div>
+    </AskPage>
   );
 }
 

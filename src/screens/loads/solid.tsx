@@ -5,15 +5,13 @@ import type { Plan } from '../../plan/plan';
 import { type SolidPart, solidParts, yearOf } from '../../plan/solid-plan';
 import type { Case } from '../../trade/carcass/case';
 import { frontLimits } from '../../trade/movement/front';
-import { Bar } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
-import { AskDock } from '../shared/ask-dock';
+import { AskPage } from '../shared/ask-page';
 import { GonePage } from '../shared/gone-page';
 import { partWord } from '../shared/part-words';
-import { UndoButton } from '../shared/undo-button';
 import { useTried } from '../shared/use-tried';
 import * as asks from './solid-asks';
 import * as words from './solid-words';
@@ -39,28 +37,15 @@ function Solid({ bench, plan, c }: SolidProps) {
   const leave = { label: toLoads, onTap: () => bench.go({ at: 'loads', id }) };
   const parts = solidParts(plan, c);
   return (
-    <>
-      <Bar title={words.title} sub={c.name || toLoads} leave={leave}>
-        <UndoButton bench={bench} />
-      </Bar>
-      <main class={open ? 'page docked' : 'page'}>
-        <p class="pad-x empty-line">{words.why}</p>
-        <YearSentence job={job} open={open} onOpen={onOpen} />
-        {!plan.worked.get(id)?.ok && <p class="pad-x wrongline">{notWorked}</p>}
-        {parts.length === 0 && <p class="pad-x empty-line">{words.none}</p>}
-        {parts.map((x) => (
-          <Moves key={x.part.id} {...{ bench, job, x, open, onOpen }} />
-        ))}
-      </main>
-      <AskDock
-        ask={open}
-        tape={job.tape}
-        says={tried.says}
-        act={bench.act}
-        onTry={tried.onTry}
-        onClose={tried.close}
-      />
-    </>
+    <AskPage {...{ bench, leave }} title={words.title} sub={c.name || toLoads} tape={job.tape} asked={tried}>
+      <p class="pad-x empty-line">{words.why}</p>
+      <YearSentence job={job} open={open} onOpen={onOpen} />
+      {!plan.worked.get(id)?.ok && <p class="pad-x wrongline">{notWorked}</p>}
+      {parts.length === 0 && <p class="pad-x empty-line">{words.none}</p>}
+      {parts.map((x) => (
+        <Moves key={x.part.id} {...{ bench, job, x, open, onOpen }} />
+      ))}
+    </AskPage>
   );
 }
 

@@ -8,14 +8,14 @@ import { type RoomPlan, roomPlanOf } from '../../plan/room-plan';
 import { closedBy, type ScribeSide, scribeSides } from '../../plan/scribe-plan';
 import type { SideFillers } from '../../trade/room/fillers';
 import type { AtSpot } from '../../trade/room/spot';
-import { Bar, BarButton } from '../../ui/bar';
+import { BarButton } from '../../ui/bar';
 import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
 import { ScribeDrawing } from '../../ui/scribe-drawing';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
-import { AskDock } from '../shared/ask-dock';
+import { AskPage } from '../shared/ask-page';
 import { Caution } from '../shared/caution';
 import { FigureByFigure } from '../shared/figure-by-figure';
 import { oneByOne } from '../shared/figure-by-figure-words';
@@ -23,7 +23,6 @@ import { GonePage } from '../shared/gone-page';
 import { fillerWarning } from '../shared/in-room-words';
 import { leave } from '../shared/leave';
 import { Acts, Sentence } from '../shared/sentence';
-import { UndoButton } from '../shared/undo-button';
 import { useTried } from '../shared/use-tried';
 import { gapAsks, hangAsk } from './asks';
 import { scribeSteps } from './steps';
@@ -75,32 +74,26 @@ function Scribed({ bench, id, job, name, back }: ScribedProps) {
   const room = worked?.ok ? caseInRoom(job, rooms, worked.value) : undefined;
   const sides = scribeSides(job, id);
   return (
-    <>
-      <Bar title={words.title} sub={name} leave={{ label: words.back, onTap: back }}>
-        <UndoButton bench={bench} />
-      </Bar>
-      <main class={open ? 'page docked' : 'page'}>
-        <p class="pad-x empty-line">{words.when}</p>
-        <Caution bench={bench} code="marks" />
-        {sides.map((side) => (
-          <Side key={side.side} {...{ id, job, side, open, act, onOpen }} newId={bench.newId} />
-        ))}
-        {scribeSteps(job, id).length > 0 && (
-          <p class="pad-x chips">
-            <Chip label={oneByOne} onTap={() => bench.go({ at: 'scribe', id, step: 'next' })} />
-          </p>
-        )}
-        <Fillers {...{ room, rooms, sides }} tape={job.tape} />
-      </main>
-      <AskDock
-        ask={open}
-        tape={job.tape}
-        says={tried.says}
-        act={act}
-        onTry={tried.onTry}
-        onClose={tried.close}
-      />
-    </>
+    <AskPage
+      bench={bench}
+      title={words.title}
+      sub={name}
+      leave={{ label: words.back, onTap: back }}
+      tape={job.tape}
+      asked={tried}
+    >
+      <p class="pad-x empty-line">{words.when}</p>
+      <Caution bench={bench} code="marks" />
+      {sides.map((side) => (
+        <Side key={side.side} {...{ id, job, side, open, act, onOpen }} newId={bench.newId} />
+      ))}
+      {scribeSteps(job, id).length > 0 && (
+        <p class="pad-x chips">
+          <Chip label={oneByOne} onTap={() => bench.go({ at: 'scribe', id, step: 'next' })} />
+        </p>
+      )}
+      <Fillers {...{ room, rooms, sides }} tape={job.tape} />
+    </AskPage>
   );
 }
 
