@@ -1,36 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { editBoard, editJob, editRun, editWork, letAheadOf, tickOf } from '../../src/job/edits';
+import { editJob, editWork, letAheadOf, tickOf } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import { checklistOf } from '../../src/plan/checklist';
 import { offersOf } from '../../src/plan/offers';
 import { l } from '../length/write-figures';
 import { boards } from './big-job';
+import { groovedSides } from './grooved-sides';
 import { worked } from './job-of';
 
-/** A pair of sides with two grooves of a stack; on a sled with a stop. */
-const sides: readonly Change[] = [
-  ...editJob({ name: 'Shell case' }),
-  ...editBoard('side', {
-    name: 'Side',
-    made: 'pair',
-    length: l('30'),
-    across: l('12'),
-    machine: 'stop',
-    cutter: l('3/4'),
-  }),
-  ...editRun('side', 'r', {
-    spacing: 'pitch',
-    count: 2,
-    first: l('3'),
-    pitch: l('8'),
-    width: l('3/4'),
-    depth: l('1/4'),
-  }),
-];
 const groove = (hand: string) => `cut/side/r~1~only/${hand}`;
 
 function at(...more: readonly Change[]) {
-  const { plan, folded } = worked([...sides, ...more]);
+  const { plan, folded } = worked([...groovedSides(2), ...more]);
   const list = checklistOf(plan, folded);
   return { list, offers: offersOf(list) };
 }

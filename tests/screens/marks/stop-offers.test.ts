@@ -1,35 +1,15 @@
 import { expect, test } from 'vitest';
-import { editBoard, editJob, editRun, tickOf } from '../../../src/job/edits';
+import { editJob, tickOf } from '../../../src/job/edits';
 import type { Change } from '../../../src/job/entry';
 import { rowsOf, viewOf } from '../../../src/plan/board-layout';
 import { checklistOf } from '../../../src/plan/checklist';
 import { stopOffers } from '../../../src/screens/marks/stop-offers';
 import { l } from '../../length/write-figures';
+import { groovedSides } from '../../plan/grooved-sides';
 import { worked } from '../../plan/job-of';
 
-/** A left and a right side with one groove of a stack. */
-const sides: readonly Change[] = [
-  ...editJob({ name: 'Shell case' }),
-  ...editBoard('side', {
-    name: 'Side',
-    made: 'pair',
-    length: l('30'),
-    across: l('12'),
-    machine: 'stop',
-    cutter: l('3/4'),
-  }),
-  ...editRun('side', 'r', {
-    spacing: 'pitch',
-    count: 1,
-    first: l('3'),
-    pitch: l('8'),
-    width: l('3/4'),
-    depth: l('1/4'),
-  }),
-];
-
 function at(...more: readonly Change[]) {
-  const { plan, folded, job } = worked([...sides, ...more]);
+  const { plan, folded, job } = worked([...groovedSides(1), ...more]);
   const [board] = job.boards;
   const [row] = board ? rowsOf(viewOf(board, {}, job.tape), folded.ticks) : [];
   const offer = stopOffers({ plan: { value: plan }, folded: { value: folded } } as never);
