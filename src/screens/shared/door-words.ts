@@ -37,7 +37,7 @@ function moveText(moves: readonly Move[]): string {
   if (!move) return '';
   const { by, toward, short } = move;
   if (!short) return `Stand the case ${w(by)} farther to the ${toward}, and it opens to a right angle.`;
-  return `The case would have to stand ${w(by)} farther to the ${toward}, ${w(short)} more than is free there: hang the door at its other side, or let it open the other way.`;
+  return `The case would have to stand ${w(by)} farther to the ${toward}, ${w(short)} more than is free there. Opening out of the room the door would clear it.`;
 }
 
 const opens = (to: Length): string =>
