@@ -17,6 +17,7 @@ const stocks: readonly Of[] = [
   'toe',
   'base',
   'cross',
+  'filler',
 ];
 
 /** A case of its fields as read: what each piece is of is gathered into one list. */

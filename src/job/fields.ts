@@ -155,6 +155,7 @@ export const caseFields = {
   toeStock: stockId,
   baseStock: stockId,
   crossStock: stockId,
+  fillerStock: stockId,
   hasTop: flag,
   hasBack: flag,
   hasFrame: flag,

@@ -10,6 +10,7 @@ import { type BuyingLine, type Group, groups, type NotListed } from '../trade/bu
 import type { SheetNeed } from '../trade/buying/need';
 import type { ScrewSchedule } from '../trade/buying/screws';
 import type { BuyingStock } from '../trade/buying/solid';
+import { fillerId, isFiller } from '../trade/carcass/filler';
 import type { Screw } from '../trade/install/screw';
 import { type BankPlan, thickIn } from './bank-plan';
 import { stripsToRip } from './closing-plan';
@@ -25,7 +26,12 @@ export type Row = {
 };
 
 /** Ticked once, and no line of the list any more. */
-export type Gone = { readonly op: string; readonly ticked: Ratio };
+export type Gone = {
+  readonly op: string;
+  readonly ticked: Ratio;
+  /** A strip that is a part now: counted with what it is of. */
+  readonly isPart?: true;
+};
 
 /** A bank whose fronts are screwed on from inside, with no word on how many in each. */
 export type ScrewsNotSaid = {
@@ -77,21 +83,24 @@ export function buyView(at: BuyingAt): BuyView {
       .map((group) => ({ group, rows: open.filter((r) => r.line.group === group) }))
       .filter((g) => g.rows.length > 0),
     got: rows.filter((r) => !isOpen(r)),
-    gone: goneOf(at.ticks, new Set(rows.map((r) => r.op))),
+    gone: goneOf(at.ticks, new Set(rows.map((r) => r.op)), at.plan.parts),
     not: [...not, ...banks.flatMap((bank) => screwsNotSaid(bank, at))],
     sheets: at.needs.length > 0,
   };
 }
 
-const fillerLines = ({ job, worked }: Plan): readonly BuyingLine[] =>
-  stripsToRip(job, worked).map(({ of, side, wide, long }) => ({
-    id: `fillers/${of}~${side}`,
-    group: 'fillers',
-    name: job.cases.find(({ id }) => id === of)?.name || 'Case',
-    amount: ratio(1n),
-    unit: 'strip',
-    why: { code: 'filler', side, wide, long },
-  }));
+/** A strip that is a part is bought with what it is of; one of which that is not known has a line of its own. */
+const fillerLines = ({ job, worked, parts }: Plan): readonly BuyingLine[] =>
+  stripsToRip(job, worked)
+    .filter(({ of, side }) => !parts.some(({ id }) => id === fillerId(of, side)))
+    .map(({ of, side, wide, long }) => ({
+      id: `fillers/${of}~${side}`,
+      group: 'fillers',
+      name: job.cases.find(({ id }) => id === of)?.name || 'Case',
+      amount: ratio(1n),
+      unit: 'strip',
+      why: { code: 'filler', side, wide, long },
+    }));
 
 /** A line that wants more than was got stays where it is seen. */
 const isOpen = ({ now }: Row): boolean => now === 'open' || now === 'more';
@@ -154,11 +163,16 @@ function rowOf(line: BuyingLine, ticks: Folded['ticks']): Row {
   return { line, op, ticked, now: less(then, now) ? 'more' : less(now, then) ? 'fewer' : 'got' };
 }
 
-const goneOf = (ticks: Folded['ticks'], ops: ReadonlySet<string>): readonly Gone[] =>
-  [...ticks.keys()].flatMap((op) => {
+const goneOf = (ticks: Folded['ticks'], ops: ReadonlySet<string>, parts: Plan['parts']): readonly Gone[] => {
+  const strips = new Set(parts.filter(isFiller).map(({ id }) => stripOp(id)));
+  return [...ticks.keys()].flatMap((op) => {
     const ticked = op.startsWith('buy/') && !ops.has(op) ? amountIn(ticks, op) : undefined;
-    return ticked ? [{ op, ticked }] : [];
+    return ticked ? [{ op, ticked, ...(strips.has(op) ? { isPart: true } : {}) }] : [];
   });
+};
+
+/** The tick of the line a strip has while it is no part. */
+const stripOp = (part: string): string => buyOp(`fillers/${part.replace(/~filler(?=left$|right$)/, '~')}`);
 
 /** A tap on the box of a line: a tick keeps what was to buy. */
 export const tickChanges = ({ line, op, ticked }: Row): readonly Change[] =>

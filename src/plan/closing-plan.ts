@@ -1,12 +1,18 @@
 import { usualIn } from '../job/in-units';
 import type { Job } from '../job/job';
 import { roomIn, standIn } from '../job/room';
-import { add, equals, type Length, subtract } from '../length/length';
+import { add, equals, isNegative, type Length, subtract } from '../length/length';
 import type { Result } from '../length/result';
+import { grainOf } from '../length/tape';
+import { fillerOf } from '../trade/carcass/filler';
+import type { Part } from '../trade/carcass/part';
 import type { Worked } from '../trade/carcass/parts';
-import { type Fillers, fillersFor } from '../trade/room/fillers';
+import { stockOf } from '../trade/carcass/sizes';
+import { type Fillers, fillersFor, type GapsRead } from '../trade/room/fillers';
 import type { Plumb } from '../trade/room/plumb';
+import type { AtSpot } from '../trade/room/spot';
 import type { Closing } from '../trade/setups/install-steps';
+import { given, type Sum } from '../trade/sums/sum';
 import { outsideOf } from './outside';
 import { type RoomPlan, roomPlanOf } from './room-plan';
 import { closedBy, type ScribeSide, scribeSides } from './scribe-plan';
@@ -21,7 +27,8 @@ export type ClosedIn = {
   readonly fillers?: Fillers;
 };
 
-type Strip = { readonly side: Side; readonly wide: Length; readonly long: Length };
+/** Up to a mark wide; `width` is what it must be exactly. */
+type Strip = { readonly side: Side; readonly wide: Length; readonly long: Length; readonly width: Sum };
 
 /**
  * What is free at the left, by the plumb lines, of a case pushed to the wall until its scribed edge closes: by the
@@ -43,18 +50,33 @@ function pushedTo({ lines, nearLeft }: Plumb, { side, gaps, found }: ScribeSide,
   })[0];
 }
 
+/** What was read down an edge that a strip closes; a gap misread is told where it was read. */
+const gapsAt = (sides: readonly ScribeSide[], side: Side): readonly AtSpot[] =>
+  sides
+    .filter((each) => each.side === side && closedBy(each) === 'strip')
+    .flatMap(({ gaps }) => gaps)
+    .flatMap(({ at, gap }) => (at && gap && !isNegative(gap) ? [{ at, plane: 'front', value: gap }] : []));
+
+type StripAt = {
+  readonly width: Length;
+  readonly grain: Length;
+  readonly read: GapsRead;
+  readonly units: Parameters<typeof fillersFor>[2];
+};
+
 /** The strip beside a case whose other edge is scribed is as wide as that leaves it. */
 function fillersOf(
   { plumb, allow }: { readonly plumb: Plumb; readonly allow: RoomPlan['allow'] },
   edges: readonly ScribeSide[],
-  { width, units }: { readonly width: Length; readonly units: Parameters<typeof fillersFor>[2] },
+  { units, ...at }: StripAt,
 ): Fillers {
-  const fillers = fillersFor(plumb, { width, allow }, units);
+  const { width } = at;
+  const fillers = fillersFor(plumb, { ...at, allow }, units);
   const [edge, second] = edges;
   const left = edge && !second ? pushedTo(plumb, edge, width) : undefined;
   if (!edge || !left) return fillers;
   const other = edge.side === 'left' ? 'right' : 'left';
-  const moved = fillersFor(plumb, { width, allow: { ...allow, left } }, units);
+  const moved = fillersFor(plumb, { ...at, allow: { ...allow, left } }, units);
   return { ...fillers, [other]: moved[other] };
 }
 
@@ -70,20 +92,28 @@ export function closedIn(
   { id, width }: { readonly id: string; readonly width: Length },
 ): ClosedIn {
   const { plumb, allow } = room;
-  const edges = scribeSides(job, id, room).filter((s) => closedBy(s) === 'edge');
-  const at = { width, units: usualIn(job) };
+  const sides = scribeSides(job, id, room);
+  const edges = sides.filter((s) => closedBy(s) === 'edge');
+  const read = { left: gapsAt(sides, 'left'), right: gapsAt(sides, 'right') };
+  const at = { width, grain: grainOf(job.tape), read, units: usualIn(job) };
   return {
     byEdge: edges.map(({ side }) => side),
     ...(plumb?.ok && { fillers: fillersOf({ plumb: plumb.value, allow }, edges, at) }),
   };
 }
 
-/** The strips to be ripped: none where the edge is scribed, nor where the gap asks for a wider stile instead. */
-const stripsOf = ({ byEdge, fillers }: ClosedIn, long: Length): readonly Strip[] =>
+/** Whether a strip goes there: none where the edge is scribed, nor where the gap asks for a wider stile instead. */
+export const isStripAt = ({ byEdge, fillers }: ClosedIn, side: Side): boolean =>
+  fillers?.[side].strip !== undefined &&
+  !byEdge.includes(side) &&
+  !fillers[side].warnings.some(({ code }) => code === 'wide');
+
+/** The strips to be ripped. */
+const stripsOf = (closed: ClosedIn, long: Length): readonly Strip[] =>
   (['left', 'right'] as const).flatMap((side) => {
-    const found = fillers?.[side];
-    const isWide = found?.warnings.some(({ code }) => code === 'wide');
-    return found?.strip && !isWide && !byEdge.includes(side) ? [{ side, wide: found.strip, long }] : [];
+    const found = closed.fillers?.[side];
+    if (!found?.strip || !found.width || !isStripAt(closed, side)) return [];
+    return [{ side, wide: found.strip, width: found.width, long }];
   });
 
 /**
@@ -122,4 +152,29 @@ export function stripsToRip(
     const { width, height } = outsideOf(found.value).stands;
     return stripsOf(closedIn(job, room, { id, width }), height).map((strip) => ({ ...strip, of: id }));
   });
+}
+
+/**
+ * The filler strips as parts of their cases: to be ripped and cut to length with the rest, scribed when the case
+ * stands. None where the room asks for none, nor while what it is of has no thickness yet.
+ *
+ * @returns by case
+ */
+export function fillerParts(
+  job: Job,
+  worked: ReadonlyMap<string, Result<Worked, unknown>>,
+): (id: string) => readonly Part[] {
+  const strips = stripsToRip(job, worked);
+  return (id) => {
+    const found = worked.get(id);
+    if (!found?.ok) return [];
+    return strips
+      .filter(({ of }) => of === id)
+      .flatMap(({ side, width, long }) => {
+        const stock = stockOf(found.value.sizes.case, 'filler');
+        const solid = job.stock.some((s) => s.id === stock && s.kind === 'stick');
+        const length = given('case-stands-high', long);
+        return fillerOf(found.value, { side, width, length, solid }, job.tape) ?? [];
+      });
+  };
 }

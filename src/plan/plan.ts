@@ -17,7 +17,7 @@ import { type Order, type OrderError, orderSetups } from '../trade/setups/order/
 import { stopsOf } from '../trade/setups/stops';
 import { type BankPlan, bankPlanOf } from './bank-plan';
 import { cleatOnOf } from './cleat-on';
-import { closingOf } from './closing-plan';
+import { closingOf, fillerParts } from './closing-plan';
 import { greatestOf } from './greatest';
 import { handBoard } from './hand-board';
 import { keptMarks, recutsOf } from './recuts';
@@ -70,7 +70,7 @@ export function partsOfJob(job: Job, shop: Shop): Pick<Plan, 'stuff' | 'worked' 
       partsOf(c, { stuff, tape: job.tape, cutting, said, marks: keptMarks(job, c) }),
     ]),
   );
-  const own = [...worked.values()].flatMap((w) => (w.ok ? w.value.parts : []));
+  const fillers = fillerParts(job, worked);
   const hand = job.boards.map((b) => byHand(handBoard(job, b), { tape: job.tape }));
   const banks = new Map(
     job.banks.map((bank) => {
@@ -80,7 +80,8 @@ export function partsOfJob(job: Job, shop: Shop): Pick<Plan, 'stuff' | 'worked' 
   );
   const drawers = [...banks.values()].flatMap((bank) => bank.parts);
   const keeps = (part: Part) => keptTo(part, job.parts[part.id] ?? {});
-  return { stuff, worked, banks, parts: [...own.map(keeps), ...drawers, ...hand.map(keeps)] };
+  const own = [...worked].flatMap(([id, w]) => (w.ok ? [...w.value.parts.map(keeps), ...fillers(id)] : []));
+  return { stuff, worked, banks, parts: [...own, ...drawers, ...hand.map(keeps)] };
 }
 
 type Work = Pick<Plan, 'stuff' | 'worked' | 'banks' | 'parts' | 'operations' | 'over'>;

@@ -2,6 +2,7 @@ import type { Job } from '../job/job';
 import { half, type Length, type Ratio, ratio, zero } from '../length/length';
 import { loadOf, loadSays } from '../trade/boxes/contents';
 import type { Case } from '../trade/carcass/case';
+import { isFiller } from '../trade/carcass/filler';
 import type { Part } from '../trade/carcass/part';
 import { usualOf } from '../trade/carcass/usual';
 import { liftPlan, shopMost } from '../trade/loads/lift-plan';
@@ -49,11 +50,16 @@ const total = (list: readonly Ratio[]): Ratio => list.reduce((so, x) => so.add(x
 /** What one person lifts in this job. Pounds. */
 export const mostOf = ({ carry }: Pick<Job, 'carry'>): Ratio => carry ?? shopMost;
 
-/** Running weight of a case: its parts, its drawers, what is loose, and the rest that is no part. */
+/**
+ * Running weight of a case: its parts, its drawers, what is loose, and the rest that is no part. Filler strips go on
+ * when it stands, and are carried by themselves.
+ */
 export function weightsOf(plan: Plan, of: Case): CaseWeights {
   const { job } = plan;
   const banks = job.banks.filter((bank) => bank.of === of.id);
-  const own = plan.parts.filter((part) => part.of === of.id || banks.some(({ id }) => id === part.of));
+  const own = plan.parts.filter(
+    (part) => (part.of === of.id && !isFiller(part)) || banks.some(({ id }) => id === part.of),
+  );
   const { list, unknown } = partsToWeigh(own, weighedAs(job));
   const rest = job.lifts[of.id]?.rest;
   const all = rest ? [...list, { id: 'rest', of: 'hardware', count: 1, pounds: rest } as const] : list;

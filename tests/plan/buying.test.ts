@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { editBank, editBoard, editStock } from '../../src/job/edits';
+import { editBank, editBoard, editCase, editStock } from '../../src/job/edits';
 import type { Change, Entry } from '../../src/job/entry';
 import { readJobFile } from '../../src/job/file';
 import { jobOf } from '../../src/job/job';
@@ -86,11 +86,11 @@ describe('the buying list of the sample job', () => {
   test('every line says why so many', () => {
     expect(rowsIn(view).map(says)).toEqual([
       '2 sheets: Sheet A, birch ply, 96\u00a0×\u00a048. 2 pieces come out of 2 sheets, the fewest possible. What is left holds a piece of 30\u00a0×\u00a017\u00a01/2 for test cuts.',
-      '2.8 board ft: Maple, for the frame. 6 pieces hold 2.28, and 20\u00a0% for waste. Counted 3/4 thick, as measured; sold rough it counts thicker.',
-      // the lines hang 40 apart; the left edge, scribed, closes where its wall is 17/32 out of its line: 38 3/4 wide
-      // the case ends 38 7/32 from that line, and at the floor, 1 3/16 out of the other, 41 3/16 - 38 7/32 = 2 31/32
-      // are open; 1/8 over
-      '1 strip: Cabinet, right: 3 3/32 wide, 64 1/4 long. As wide as the gap at the right at its widest, and what is scribed off; as long as the case is high.',
+      // the filler strip is in it: the lines hang 40 apart; the left edge, scribed, closes where its wall is 17/32 out
+      // of its line: 38 3/4 wide the case ends 38 7/32 from that line, and at the floor, 1 3/16 out of the other,
+      // 41 3/16 - 38 7/32 = 2 31/32 are open; 1/8 over. It holds 64 1/4 × 3 3/32 × 3/4 / 144 = 1.035; the frame 2.284:
+      // 3.32, and a fifth over 3.98, up to a tenth 4
+      '4 board ft: Maple, for the frame. 7 pieces hold 3.32, and 20\u00a0% for waste. Counted 3/4 thick, as measured; sold rough it counts thicker.',
       '5 pairs: Slides 16 long. One pair a drawer: 5 drawers (Mineral drawers).',
     ]);
   });
@@ -119,7 +119,7 @@ describe('the buying list of the sample job', () => {
     const turned = viewAt(jobWith(...editStock('maple', { kind: 'sheet' })));
     expect(rowsIn(turned).some((r) => r.op === 'buy/solid/maple')).toBe(false);
     expect(turned.not.map(notText)).toContain(
-      'Maple, for the frame: 6 pieces, and no sheets counted for them yet.',
+      'Maple, for the frame: 7 pieces, and no sheets counted for them yet.',
     );
   });
 
@@ -188,9 +188,33 @@ describe('ticks in the yard', () => {
     ]);
   });
 
-  test('tenths of a board foot are kept to the letter', () => {
+  test('a strip of stuff not measured yet has a line of its own; got there, it is told when it is a part', () => {
+    const unknown = [
+      ...editStock('new', { name: 'Maple B', kind: 'stick' }),
+      ...editCase('case', { fillerStock: 'new' }),
+    ];
+    const line = rowOf(viewAt(jobWith(...unknown)), 'buy/fillers/case~right');
+    expect(says(line)).toBe(
+      '1 strip: Cabinet, right: 3 3/32 wide, 64 1/4 long. As wide as the gap at the right at its widest, and what is scribed off; as long as the case is high.',
+    );
+    const measured = editStock('new', { readings: [l('3/4')], used: l('3/4') });
+    const after = viewAt(jobWith(...unknown, ...tickChanges(line), ...measured));
+    expect(after.gone.map((g) => goneText(g, () => undefined))).toEqual([
+      '1 strip, filler: a part now, counted with what it is of.',
+    ]);
+    // 1.035 and a fifth over: 1.24, up to 1.3; the frame alone 2.284 and a fifth: 2.74, up to 2.8
+    expect(says(rowOf(after, 'buy/solid/new'))).toContain('1.3 board ft: Maple B. 1 piece');
+    expect(says(rowOf(after, 'buy/solid/maple'))).toContain('2.8 board ft: Maple, for the frame. 6 pieces');
+  });
+
+  test('a board foot in tenths is kept to the letter', () => {
+    const frame = rowOf(viewAt(jobWith(...editCase('case', { fillerStock: 'sheetb' }))), 'buy/solid/maple');
+    expect(tickChanges(frame)).toEqual([{ kind: 'tick', op: 'buy/solid/maple', figure: '14/5' }]);
+  });
+
+  test('board feet are kept to the letter', () => {
     const oak = rowOf(viewAt(jobWith()), buyOp('solid/maple'));
-    expect(tickChanges(oak)).toEqual([{ kind: 'tick', op: 'buy/solid/maple', figure: '14/5' }]);
+    expect(tickChanges(oak)).toEqual([{ kind: 'tick', op: 'buy/solid/maple', figure: '4' }]);
     expect(viewAt(jobWith(...tickChanges(oak))).got.map((r) => r.now)).toEqual(['got']);
   });
 });

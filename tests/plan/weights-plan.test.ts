@@ -3,6 +3,7 @@ import { editCase, editJob, editLift, editThing } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import { jobOf } from '../../src/job/job';
 import { fold } from '../../src/job/log';
+import { editAcross, editRoom } from '../../src/job/room-edits';
 import { type Ratio, ratio } from '../../src/length/length';
 import { liftables } from '../../src/plan/lift-check';
 import { planOf } from '../../src/plan/plan';
@@ -45,6 +46,18 @@ describe('what a case weighs', () => {
       '54.1',
       '69.7',
     ]);
+  });
+
+  test('filler strips go on when it stands: they are not lifted with it', () => {
+    const walls = [
+      ...editRoom({ apart: l('40') }),
+      ...editAcross('a', { at: l('0'), left: l('3/8'), right: l('1') }),
+    ];
+    const { plan, found } = own(walls);
+    const strips = plan.parts.filter(({ stock }) => stock === 'filler').map(({ id }) => id);
+    expect(strips).toEqual(['case~fillerleft', 'case~fillerright']);
+    expect(strips.filter((id) => found.parts.has(id))).toEqual([]);
+    expect(found.weights).toEqual(own().found.weights);
   });
 
   test('with the rest that is no part, and what stands on its shelves apart', () => {

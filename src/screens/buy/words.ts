@@ -235,11 +235,15 @@ const ofGroup: Record<Group, Unit> = {
 const isGroup = (word: string): word is Group => word in ofGroup;
 
 /** What was got and is no line of the list any more. */
-export function goneText({ op, ticked }: Gone, nameOf: (stock: string) => string | undefined): string {
+export function goneText(
+  { op, ticked, isPart }: Gone,
+  nameOf: (stock: string) => string | undefined,
+): string {
   const [, group = '', own = ''] = op.split('/');
   const [one, many] = isGroup(group) ? unitWords[ofGroup[group]] : ['thing', 'things'];
   const name = isGroup(group) ? ownName(group, own, nameOf) : undefined;
-  return `${decimal(ticked, 1)} ${isOne(ticked) ? one : many}${name ? `, ${name}` : ''}: nothing in the job asks for it now.`;
+  const now = isPart ? 'a part now, counted with what it is of' : 'nothing in the job asks for it now';
+  return `${decimal(ticked, 1)} ${isOne(ticked) ? one : many}${name ? `, ${name}` : ''}: ${now}.`;
 }
 
 function ownName(

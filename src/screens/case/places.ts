@@ -68,6 +68,7 @@ const stockSections: Readonly<Record<StockRole, Section>> = {
   toe: 'toe',
   base: 'base',
   cross: 'base',
+  filler: 'stock',
 };
 
 const whole: Place = { at: 'whole', blanks: [] };

@@ -97,4 +97,5 @@ export const stockNames: Record<StockRole, string> = {
   toe: 'the toe board is',
   base: 'the base rails are',
   cross: 'the cross members are',
+  filler: 'the filler strips are',
 };

@@ -1,18 +1,12 @@
 import type { Change } from '../../job/entry';
 import type { Job } from '../../job/job';
 import { editGap } from '../../job/room-edits';
-import { forDrawing } from '../../length/length';
-import { writeLength } from '../../length/write';
-import { type CaseInRoom, caseInRoom } from '../../plan/case-in-room';
-import { type RoomPlan, roomPlanOf } from '../../plan/room-plan';
-import { closedBy, type ScribeSide, scribeSides } from '../../plan/scribe-plan';
-import type { SideFillers } from '../../trade/room/fillers';
-import type { AtSpot } from '../../trade/room/spot';
+import { caseInRoom } from '../../plan/case-in-room';
+import { roomPlanOf } from '../../plan/room-plan';
+import { type ScribeSide, scribeSides } from '../../plan/scribe-plan';
 import { BarButton } from '../../ui/bar';
 import { Chip } from '../../ui/button';
-import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
-import { ScribeDrawing } from '../../ui/scribe-drawing';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskPage } from '../shared/ask-page';
@@ -20,11 +14,12 @@ import { Caution } from '../shared/caution';
 import { FigureByFigure } from '../shared/figure-by-figure';
 import { oneByOne } from '../shared/figure-by-figure-words';
 import { GonePage } from '../shared/gone-page';
-import { fillerWarning } from '../shared/in-room-words';
 import { leave } from '../shared/leave';
 import { Acts, Sentence } from '../shared/sentence';
 import { useTried } from '../shared/use-tried';
 import { gapAsks, hangAsk } from './asks';
+import { Drawn, Wrong } from './drawn';
+import { Fillers } from './fillers';
 import { scribeSteps } from './steps';
 import * as words from './words';
 import { wrongsOf } from './wrongs';
@@ -92,7 +87,7 @@ function Scribed({ bench, id, job, name, back }: ScribedProps) {
           <Chip label={oneByOne} onTap={() => bench.go({ at: 'scribe', id, step: 'next' })} />
         </p>
       )}
-      <Fillers {...{ room, rooms, sides }} tape={job.tape} />
+      <Fillers {...{ bench, id, job, room, rooms, sides, open, onOpen }} />
     </AskPage>
   );
 }
@@ -152,13 +147,6 @@ function Side({ id, job, side, open, onOpen, act, newId }: SideProps) {
   );
 }
 
-const Wrong = ({ says }: { readonly says: string }) => (
-  <p class="wrongline">
-    <Icon name="warn" />
-    {says}
-  </p>
-);
-
 /** The compass, as large as a hand needs it, the line, and what comes off at each place. */
 function Line({ side, tape }: { readonly side: ScribeSide; readonly tape: Job['tape'] }) {
   const { found } = side;
@@ -185,78 +173,3 @@ function Line({ side, tape }: { readonly side: ScribeSide; readonly tape: Job['t
     </div>
   );
 }
-
-type DrawnProps = {
-  readonly side: 'left' | 'right';
-  readonly off: readonly AtSpot[];
-  readonly tape: Job['tape'];
-};
-
-/** The line, drawn once there is more than one place to draw it through. */
-const Drawn = ({ side, off, tape }: DrawnProps) =>
-  off.length > 1 ? (
-    <>
-      <ScribeDrawing
-        side={side}
-        points={off.map(({ at, value }) => ({
-          at: forDrawing(at),
-          off: forDrawing(value),
-          text: writeLength(value, tape),
-        }))}
-        label={words.drawn(side)}
-      />
-      <p class="note">{words.drawnLarger}</p>
-    </>
-  ) : null;
-
-type FillersProps = {
-  readonly room: CaseInRoom | undefined;
-  readonly rooms: RoomPlan;
-  readonly sides: readonly ScribeSide[];
-  readonly tape: Job['tape'];
-};
-
-const Fillers = ({ room, rooms, sides, tape }: FillersProps) => (
-  <section class="pad-x" aria-label={words.fillers}>
-    <h2 class="sec">{words.fillers}</h2>
-    {room?.fillers ? (
-      <>
-        <p class="note">{words.fillersTold(rooms.allow.left)}</p>
-        {sides.map((side) =>
-          closedBy(side) === 'edge' ? (
-            <p key={side.side} class="s">
-              {words.byEdge(side.side)}
-            </p>
-          ) : (
-            room.fillers && (
-              <Strip key={side.side} side={side.side} found={room.fillers[side.side]} tape={tape} />
-            )
-          ),
-        )}
-      </>
-    ) : (
-      <p class="note">{words.noLines}</p>
-    )}
-  </section>
-);
-
-type StripProps = {
-  readonly side: 'left' | 'right';
-  readonly found: SideFillers;
-  readonly tape: Job['tape'];
-};
-
-const Strip = ({ side, found, tape }: StripProps) => (
-  <div class="rests">
-    {found.strip && <p class="fact good">{words.strip(side, found.strip)}</p>}
-    <Drawn side={side} off={found.off} tape={tape} />
-    {found.off.map(({ at, value }, k) => (
-      <p key={k} class="s">
-        {words.stripOff(at, value)}
-      </p>
-    ))}
-    {found.warnings.map((warning, k) => (
-      <Wrong key={k} says={fillerWarning(side, warning)} />
-    ))}
-  </div>
-);

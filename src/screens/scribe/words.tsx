@@ -62,13 +62,28 @@ export function errorText(error: ScribeError): string {
 export const fillers = 'Filler strips';
 /** @param free what is left free at the left by what was said of the room */
 export const fillersTold = (free: Length): string =>
-  `Scribe the edge or fit a strip, not both at one side. By the plumb lines of the room, the case ${w(free)} from the left wall at its nearest; where an edge is scribed, as near as that brings it. Then read the gaps at the other edge before its strip is ripped.`;
+  `Scribe the edge or fit a strip, not both at one side. By the plumb lines of the room, the case ${w(free)} from the left wall at its nearest; where an edge is scribed, as near as that brings it. Then read the gaps at the other edge before its strip is scribed.`;
 export const byEdge = (side: Side): string =>
   `${capital(side)}: its edge is scribed, so no strip goes there.`;
 export const differsText = (at: Length, read: Length, byLines: Length): string =>
   `At ${w(at)} over the floor ${w(read)} was read; by the plumb lines of the room it should be ${w(byLines)}, ${w(absolute(subtract(read, byLines)))} ${less(read, byLines) ? 'more' : 'less'}. The case is not plumb, or one of them is misread.`;
+export const stripsOf = 'What the filler strips are of';
+export const ofLine = (of: Blank) => <>The strips are {of}.</>;
+const likeWords = { frame: 'of the same as the face frame', sides: 'of the same as the sides' };
+export const asThat = (isFrame: boolean, named: string | undefined): string =>
+  `${isFrame ? likeWords.frame : likeWords.sides}${named ? `: ${named}` : ''}`;
+export const aSheet = 'Sheet';
+export const measureStick = 'Measure a stick';
+export const measureIt = 'Measure it';
+export const noThickness = (named: string): string =>
+  `${named || 'What they are of'} has no thickness yet. Measure it, and the strips are cut with the other parts; until then they stand in the buying list by themselves.`;
+export const toPart = (side: Side): string => `${capital(side)} filler strip`;
 export const strip = (side: Side, wide: Length): string =>
   `${side === 'left' ? 'Left' : 'Right'}: rip a strip of ${w(wide)}.`;
+export const ripped = (side: Side, was: Length): string =>
+  `${side === 'left' ? 'Left' : 'Right'}: the strip is ripped to ${w(was)}.`;
+export const tooNarrow = (wanted: Length, by: Length, covers: boolean): string =>
+  `${w(wanted)} is wanted now: the strip is ${w(by)} too narrow. ${covers ? 'It still covers the gap; less is left to scribe off.' : 'It does not cover the gap: say that it is spoiled, and rip another.'}`;
 export const stripOff = (at: Length, off: Length): string =>
   `At ${w(at)} over the floor ${off.n === 0n ? 'nothing' : w(off)} comes off.`;
 export const noLines = 'Hang two plumb lines in the room: then each strip has its line here.';

@@ -47,8 +47,8 @@ const words: Readonly<Record<Exclude<Caution, OwnCaution>, CautionWords>> = {
     'It tips until it is anchored: drawers out, children away. Both hands behind the edge of plane or knife; a saw off before you reach in.',
   ],
   filler: [
-    'Rip it off a wide piece, with a block.',
-    'Guard on; the offcut lies until the blade stands. Clamped while it is planed. The case is not anchored yet: nobody leans on it.',
+    'Clamp the strip while it is planed.',
+    'The case is not anchored yet: nobody leans on it. A strip not ripped yet comes off a wide piece, with a block. Guard on; the offcut lies until the blade stands.',
   ],
   cleat: [
     'Find pipes, wires, tubes before a hole.',

@@ -1,4 +1,5 @@
 import { type CaseInRoom, warningsAt } from '../../plan/case-in-room';
+import { isStripAt } from '../../plan/closing-plan';
 import { Icon } from '../../ui/icon';
 import { doorText } from './door-words';
 import * as words from './in-room-words';
@@ -25,7 +26,7 @@ const Side = ({ side, found }: SideProps) => {
   return (
     <>
       {edge && <Line says={words.edgeText(side)} />}
-      {!edge && own.strip && <Line says={words.stripText(side, own.strip)} />}
+      {own.strip && isStripAt(found, side) && <Line says={words.stripText(side, own.strip)} />}
       {warningsAt(found, side).map((warning, k) => (
         <Line key={k} says={words.fillerWarning(side, warning)} wrong={warning.code === 'binds'} />
       ))}

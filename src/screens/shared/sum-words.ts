@@ -78,6 +78,11 @@ const plainWords: Record<PlainTerm, string> = {
   'frame-opening-as-built': 'frame opening as built',
   'covered-left': 'covered at the left',
   'covered-right': 'covered at the right',
+  // filler strips
+  'widest-gap': 'the widest gap to the wall',
+  'left-to-scribe': 'left to scribe off',
+  'least-strip': 'the least a strip is ripped to',
+  'case-stands-high': 'height of the case as it stands',
   // opening of a bank
   opening: 'opening',
   'opening-measured-front': 'opening as measured in front',

@@ -18,7 +18,7 @@ const benchSays: Partial<Record<What, string>> = {
   'carry-in': 'drawers out, the lower unit first',
   level: 'shims under the low feet, front and back, left and right',
   scribe: 'compass down the wall; cut to the line, a little under square',
-  filler: 'at each side left open: ripped, then scribed to the wall',
+  filler: 'at each side left open: its strip scribed to the wall',
   cleat: 'into the wall, its edge on the line, before the case stands there',
   anchor: 'through the cleat, before anything goes in',
   'check-again': 'all screws tight: level, plumb, not twisted',

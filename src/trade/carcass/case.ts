@@ -26,7 +26,8 @@ export type StockRole =
   | 'edging'
   | 'toe'
   | 'base'
-  | 'cross';
+  | 'cross'
+  | 'filler';
 
 /**
  * What stands in a bay, as you face the case, bays counted from the left.

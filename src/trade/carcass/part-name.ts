@@ -20,7 +20,9 @@ export type SingleRole =
   | 'edgeleft'
   | 'edgeright'
   | 'baserail'
-  | 'basecross';
+  | 'basecross'
+  | 'fillerleft'
+  | 'fillerright';
 
 /** A piece of a drawer's box, as its id ends. */
 export type BoxRole = 'side' | 'boxfront' | 'boxback' | 'boxbottom';

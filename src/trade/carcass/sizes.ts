@@ -60,11 +60,15 @@ const likewise: Partial<Record<StockRole, StockRole>> = {
 };
 
 /** Whether a piece is of the stock of another where none is said. @example follows('back') // false */
-export const follows = (stock: StockRole): boolean => likewise[stock] !== undefined;
+export const follows = (stock: StockRole): boolean => stock === 'filler' || likewise[stock] !== undefined;
+
+/** Which piece another is like where nothing is said: a filler strip like the face frame it stands beside. */
+export const likeOf = (c: Case, stock: StockRole): StockRole | undefined =>
+  stock === 'filler' ? (c.hasFrame ? 'frame' : 'side') : likewise[stock];
 
 /** Which stock a piece is of: its own, else that of the piece it follows. @example stockOf(c, 'bottom') */
 export function stockOf(c: Case, stock: StockRole): string | undefined {
-  const next = likewise[stock];
+  const next = likeOf(c, stock);
   return c.stocks[stock] ?? (next ? stockOf(c, next) : undefined);
 }
 

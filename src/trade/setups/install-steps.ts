@@ -1,4 +1,5 @@
 import { zero } from '../../length/length';
+import { isFiller } from '../carcass/filler';
 import type { Part } from '../carcass/part';
 import type { Thing } from '../carcass/part-name';
 import { type CleatOn, type Operation, opId, type What } from './operation';
@@ -145,7 +146,8 @@ function stood(place: Place, of: Of, parts: readonly Part[], idsOf: IdsOf): read
   const carry = own ? [at('carry-in', [...built, ...hung, ...base])] : [];
   const onWall = cleatOn === 'wall' ? [at('cleat', idsIn(carry))] : [];
   const level = at('level', [...idsIn(carry), ...idsIn(onWall), ...hung]);
-  const closing = own ? closed(at, of.closing?.(place.id) ?? [], level) : [];
+  const strips = parts.filter((p) => p.of === place.id && isFiller(p)).flatMap(({ id }) => idsOf(id));
+  const closing = own ? closed(at, of.closing?.(place.id) ?? [], { level, strips }) : [];
   const fast = at('anchor', idsIn([level, ...closing]));
   const anchor = cleatOn ? { ...fast, cleat: cleatOn } : fast;
   return [...carry, ...onWall, level, ...closing, anchor, at('check-again', [anchor.id])];
@@ -153,10 +155,12 @@ function stood(place: Place, of: Of, parts: readonly Part[], idsOf: IdsOf): read
 
 const idsIn = (ops: readonly Operation[]): readonly string[] => ops.map(({ id }) => id);
 
-/** Scribed when it stands plumb; a strip waits for the edge, for scribing moves the case to its wall. */
-function closed(at: At, closing: readonly Closing[], level: Operation): readonly Operation[] {
+type Before = { readonly level: Operation; readonly strips: readonly string[] };
+
+/** Scribed when it stands plumb; a strip, cut before, waits for the edge, for scribing moves the case to its wall. */
+function closed(at: At, closing: readonly Closing[], { level, strips }: Before): readonly Operation[] {
   const scribed = closing.includes('scribe') ? [at('scribe', [level.id])] : [];
-  const filled = closing.includes('filler') ? [at('filler', idsIn([level, ...scribed]))] : [];
+  const filled = closing.includes('filler') ? [at('filler', [...idsIn([level, ...scribed]), ...strips])] : [];
   return [...scribed, ...filled];
 }
 

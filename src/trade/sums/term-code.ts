@@ -76,6 +76,11 @@ export type PlainTerm =
   | 'frame-opening-as-built'
   | 'covered-left'
   | 'covered-right'
+  // filler strips
+  | 'widest-gap'
+  | 'left-to-scribe'
+  | 'least-strip'
+  | 'case-stands-high'
   // opening of a bank
   | 'opening'
   | 'opening-measured-front'

@@ -84,6 +84,6 @@ describe('whatWords', () => {
     expect(said('scribe')).toBe(
       'scribe the edge: compass down the wall; cut to the line, a little under square',
     );
-    expect(said('filler')).toBe('fit the filler: at each side left open: ripped, then scribed to the wall');
+    expect(said('filler')).toBe('fit the filler: at each side left open: its strip scribed to the wall');
   });
 });

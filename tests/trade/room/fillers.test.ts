@@ -121,4 +121,43 @@ describe('fillersFor', () => {
       { numRuns: runs(100) },
     );
   });
+
+  test('a strip is ripped no narrower than 3/8: under it it breaks off', () => {
+    // 1/8 + 1/8 = 1/4, up to 3/8; what comes off is the more
+    const { left } = fillersFor(straight, { width: l('40'), allow: { left: l('1/8'), right: l('0') } });
+    expect([w(left.strip), figures(left.off)]).toEqual(['3/8', ['1/4']]);
+    expect(spelled(left.width)).toEqual({ value: '3/8', terms: [{ what: 'least-strip', value: '3/8' }] });
+  });
+
+  test('a strip goes up to the mark, and what comes off is reckoned from the mark', () => {
+    const at = { width: l('40'), allow: { left: l('33/64'), right: l('0') }, grain: l('1/32') };
+    // 33/64 + 8/64 = 41/64, at the tape 21/32 = 42/64; off it 42/64 - 33/64
+    const { left } = fillersFor(straight, at);
+    expect([w(left.strip), w(left.width?.value), figures(left.off)]).toEqual(['21/32', '41/64', ['9/64']]);
+  });
+
+  test('what is read beside the case stands for what the lines make it there', () => {
+    const read = { left: row('5/8') };
+    const { left } = fillersFor(straight, { width: l('40'), allow: { left: l('1/2'), right: l('0') }, read });
+    // 5/8 + 1/8 = 3/4; off at the one place 1/8
+    expect([w(left.strip), figures(left.off), figures(left.gaps)]).toEqual(['3/4', ['1/8'], ['1/2', '5/8']]);
+  });
+
+  test('at any grain a strip covers every gap, is no narrower than 3/8, and less than a mark over what it must be', () => {
+    fc.assert(
+      fc.property(rooms, between(10, 60), offsets, ([apart, left, right, a], width, more) => {
+        const found = value(plumbWidth({ apart, left, right }));
+        const grain = l('1/16');
+        const read = { left: more.filter(({ plane }) => plane === 'front'), right: [] };
+        const fillers = fillersFor(found, { width, allow: { left: a, right: l('0') }, grain, read });
+        for (const { strip, width: exact, gaps } of [fillers.left, fillers.right]) {
+          if (!strip || !exact) continue;
+          expect(gaps.some(({ value: gap, plane }) => plane === 'front' && less(strip, gap))).toBe(false);
+          expect(less(strip, l('3/8')) || less(strip, exact.value)).toBe(false);
+          expect(less(subtract(strip, exact.value), grain)).toBe(true);
+        }
+      }),
+      { numRuns: runs(100) },
+    );
+  });
 });

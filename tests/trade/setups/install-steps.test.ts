@@ -212,6 +212,16 @@ describe('installSteps', () => {
     ]);
     expect(afterOf('filler', closed(['filler']))).toEqual(['cut/c1~bench/level/1']);
     expect(afterOf('anchor', closed(['scribe']))).toEqual(['cut/c1~bench/level/1', 'cut/c1~bench/scribe/1']);
+    const strip = {
+      ...part('c1~fillerleft', 'c1', 'any-time', { role: 'fillerleft' }),
+      stock: 'filler',
+    } as const;
+    const cut = made({ parts: [...parts, strip], cases, closing: () => ['filler'] });
+    expect(afterOf('filler', cut)).toEqual([
+      'cut/c1~bench/level/1',
+      'cut/c1~fillerleft/rip/1',
+      'cut/c1~fillerleft/len/1',
+    ]);
     // nobody reads the walls beside a case that is none of the job's
     expect(stepsOf(both, 'b2')).not.toContain('scribe');
     expect(stepsOf(both, 'b2')).not.toContain('filler');
