@@ -68,8 +68,8 @@ export const byEdge = (side: Side): string =>
 export const differsText = (at: Length, read: Length, byLines: Length): string =>
   `At ${w(at)} over the floor ${w(read)} was read; by the plumb lines of the room it should be ${w(byLines)}, ${w(absolute(subtract(read, byLines)))} ${less(read, byLines) ? 'more' : 'less'}. The case is not plumb, or one of them is misread.`;
 export const stripsOf = 'What the filler strips are of';
-export const ofLine = (of: Blank) => <>The strips are {of}.</>;
-const likeWords = { frame: 'of the same as the face frame', sides: 'of the same as the sides' };
+export const ofLine = (of: Blank) => <>Strips of {of}</>;
+const likeWords = { frame: 'the same as the face frame', sides: 'the same as the sides' };
 export const asThat = (isFrame: boolean, named: string | undefined): string =>
   `${isFrame ? likeWords.frame : likeWords.sides}${named ? `: ${named}` : ''}`;
 export const aSheet = 'Sheet';
