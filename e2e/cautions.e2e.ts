@@ -3,7 +3,7 @@ import { makeReady, openSample, shot, standing } from './app';
 import { keptHere } from './kept';
 
 // alike: whoever is free takes the next
-test.describe.configure({ mode: 'parallel' });
+test.describe.configure({ mode: 'parallel', timeout: 480_000 });
 
 const sizes = [
   { name: '390', width: 390, height: 844 },
@@ -192,7 +192,6 @@ test('in Cuts, on the card of every machine and step: in sight at three sizes, a
 test('where sheets are cut, at the stack, and one number at a time: in sight at three sizes, and back', async ({
   page,
 }) => {
-  test.setTimeout(180_000);
   await openSample(page);
   for (const [name, hash] of cards) {
     await page.goto(`./${hash}`);

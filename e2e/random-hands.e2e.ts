@@ -51,9 +51,12 @@ const sheet = (page: Page) => at(page, '#/stock/sheetb', another(page));
 const figure = (page: Page) => at(page, '#/figure', page.locator('.calc, .typing'));
 const marks = (page: Page) => at(page, '#/marks/case~left', boxes(page));
 
+/** Nothing is on its way to storage. */
+const quiet = (page: Page) => expect(page.locator('.saving-line')).toHaveCount(0, { timeout: 60_000 });
+
 /** Waits until nothing is on its way; what no line calls not saved is acknowledged. */
 async function settle(hand: Hand, ledger: Ledger): Promise<void> {
-  await expect(hand.page.locator('.saving-line')).toHaveCount(0, { timeout: 60_000 });
+  await quiet(hand.page);
   if (await alert(hand.page).isVisible()) return;
   for (const { key, value } of hand.waiting) ledger.set(key, new Set([value]));
   hand.waiting = [];
@@ -66,7 +69,7 @@ async function makeRoom(hand: Hand): Promise<void> {
   while (await alert(hand.page).isVisible()) {
     await alert(hand.page).getByRole('button', { name: 'Try again' }).click();
     await pastBounce(hand.page);
-    await expect(hand.page.locator('.saving-line')).toHaveCount(0, { timeout: 60_000 });
+    await quiet(hand.page);
   }
 }
 
@@ -102,11 +105,16 @@ const line: Act = async ({ page, full }, no) => {
   return { key: `line ${500 + no}`, value: 'kept' };
 };
 
+/** A box shows what is kept: it is tapped again once it shows what the tap before has done. */
 const tick: Act = async (hand, no) => {
-  const { page, parity } = hand;
+  const { page, parity, full, waiting } = hand;
   await marks(page);
   const nth = 2 * (no % 12) + parity;
   const box = boxes(page).nth(nth);
+  if (waiting.some(({ key }) => key === `tick ${nth}`)) {
+    if (full) return undefined;
+    await quiet(page);
+  }
   await ready(hand, `tick ${nth}`);
   const was = await box.getAttribute('aria-checked');
   await box.click();
