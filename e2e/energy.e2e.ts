@@ -5,7 +5,7 @@ import { openSample } from './app';
 const work =
   /^(FunctionCall|EvaluateScript|TimerFire|TimerInstall|FireAnimationFrame|FireIdleCallback|UpdateLayoutTree|Layout|Paint|Commit|Animation)$/;
 
-/** What the page did by itself while so many milliseconds went by and nobody touched it, from a trace of the browser. */
+/** What the page did by itself in so many milliseconds in which nobody touched it, from a trace of the browser. */
 async function doneIn(page: Page, milliseconds: number): Promise<readonly string[]> {
   const cdp = await page.context().newCDPSession(page);
   const names: string[] = [];
