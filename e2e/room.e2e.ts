@@ -126,7 +126,7 @@ test('a door beside the case: it is drawn, and a case before it is said alike on
   await expect(page.getByRole('region', { name: 'Door to the east room' })).toContainText(says);
   for (const at of ['./#/room', './#/case/case']) {
     await page.goto(at);
-    await expect(page.locator('.inroom')).toContainText('It does not go in.');
+    await expect(page.locator('.inroom')).toContainText('It cannot stand there: a door is in its way.');
     await expect(page.locator('.inroom')).toContainText(says);
   }
   await page.goto('./#/');

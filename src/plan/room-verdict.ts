@@ -17,6 +17,8 @@ export type Unread = 'width' | 'height' | 'way' | { readonly way: WayRead };
 export type Verdict = {
   /** Whether it goes in by all that was read; nothing while nothing was. */
   readonly goesIn?: boolean;
+  /** Where it stands a door strikes it, or it stands before the opening of one. */
+  readonly inDoor: boolean;
   readonly unread: readonly Unread[];
 };
 
@@ -60,11 +62,10 @@ type Found = {
 export const mustTilt = ({ how }: Standing): boolean => how === 'lying' || how === 'only-lying';
 
 /** What speaks for or against a case, one reading after the other. */
-const spoken = ({ spareWide, spareHigh, tilt, standing, ways, doors }: Found): readonly boolean[] => [
+const spoken = ({ spareWide, spareHigh, tilt, standing, ways }: Found): readonly boolean[] => [
   ...[spareWide, spareHigh].flatMap((spare) => (spare ? [!isNegative(spare)] : [])),
   ...(tilt && mustTilt(standing) ? [tilt.ok && tilt.value.passes] : []),
   ...ways.flatMap(({ found }) => (found?.ok ? [found.value.passes] : [])),
-  ...doors.flatMap((door) => (isInTheWay(door) ? [false] : [])),
 ];
 
 /** Whether a case goes in by what was read, and what was not. */
@@ -76,5 +77,6 @@ export function verdictOf(found: Found): Verdict {
     ...(found.ways.length > 0 ? [] : (['way'] as const)),
     ...found.ways.flatMap(({ way, found: passed }) => (passed?.ok ? [] : [{ way }])),
   ];
-  return { ...(all.length > 0 && { goesIn: all.every(Boolean) }), unread };
+  const inDoor = found.doors.some(isInTheWay);
+  return { ...(all.length > 0 && { goesIn: all.every(Boolean) }), inDoor, unread };
 }

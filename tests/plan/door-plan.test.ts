@@ -38,14 +38,14 @@ describe('a door of the room', () => {
     expect(unread.found.goesIn).toBe(true);
   });
 
-  test('in the wall 40 away its leaf strikes, and the case is said not to go in, by how much it must move', () => {
+  test('in the wall 40 away its leaf strikes, and the case is said to stand in its way, by how much it must move', () => {
     // 40 - 18 1/4 = 21 3/4 free before it. √(900 - 473 1/16) = 20.662 and 10 - 1/2 = 9 1/2 more to the right: 30.162,
     // up to 30 3/16; to the right there is 96 - 39 1/4 = 56 3/4
     const { found, door } = foundOf(front, editRoom({ deep: l('40') }));
     expect(spelled(door?.swing)).toMatchObject({ code: 'strikes', opensTo: '21 3/4' });
-    expect(found.goesIn).toBe(false);
+    expect([found.goesIn, found.inDoor]).toEqual([true, true]);
     expect(briefly(found)).toBe(
-      'It does not go in. Door: its leaf strikes the case, it opens until its edge is 21 3/4 off its own wall. Stand the case 30 3/16 farther to the right, and it opens to a right angle.',
+      'It cannot stand there: a door is in its way. Door: its leaf strikes the case, it opens until its edge is 21 3/4 off its own wall. Stand the case 30 3/16 farther to the right, and it opens to a right angle.',
     );
   });
 
@@ -76,10 +76,10 @@ describe('a door of the room', () => {
       says: 'Door: the case stands 10 1/4 before its opening.',
       wrong: true,
     });
-    expect(behind.found.goesIn).toBe(false);
+    expect([behind.found.goesIn, behind.found.inDoor]).toEqual([true, true]);
     const away = foundOf({ ...place, fromCorner: l('18 1/4') });
     expect(away.door && doorText(away.door)?.says).toBe('Door: its leaf opens away from the case.');
-    expect(away.found.goesIn).toBe(true);
+    expect([away.found.goesIn, away.found.inDoor]).toEqual([true, false]);
   });
 
   test('past the other corner, or wider than the wall: by how much, and what fits, before there is a case too', () => {

@@ -32,16 +32,17 @@ export const CaseLines = ({ job, plan }: LineProps) => (
   </>
 );
 
-/** Whether the first case that does not go in does, or the first that does. */
+/** Of the first case that does not go in, else of the first that a door is in the way of, else of the first. */
 function RoomLine({ job, plan }: LineProps) {
   const cases = plan ? casesInRoom(job, plan.worked) : [];
-  const worst = cases.find(({ goesIn }) => goesIn === false) ?? cases.find(({ goesIn }) => goesIn);
+  const read = cases.filter(({ goesIn }) => goesIn !== undefined);
+  const worst = read.find(({ goesIn }) => !goesIn) ?? read.find(({ inDoor }) => inDoor) ?? read[0];
   return (
     <Line
       to="#/room"
       label={room}
       says={worst ? briefly(worst) : notMeasured}
-      wrong={worst?.goesIn === false}
+      wrong={worst !== undefined && (!worst.goesIn || worst.inDoor)}
     />
   );
 }

@@ -1,6 +1,6 @@
 import { absolute, isNegative, type Length } from '../../length/length';
 import type { CaseInRoom } from '../../plan/case-in-room';
-import { mustTilt, type Standing, type Unread } from '../../plan/room-verdict';
+import { mustTilt, type Standing, type Unread, type Verdict } from '../../plan/room-verdict';
 import type { FillerWarning } from '../../trade/room/fillers';
 import type { TiltError, TiltUp } from '../../trade/room/tilt';
 import { doorText } from './door-words';
@@ -12,9 +12,14 @@ export const toRoom = 'To the room';
 export const inRoom = 'In the room';
 export const notMeasured = 'Nothing is read yet that says whether it goes in.';
 
-/** Whether it goes in, and that the verdict rests on less than all where something was not read. */
-export function goesIn(yes: boolean, unread: readonly Unread[]): string {
+/** Whether it goes in and can stand there; that rests on less than all where something was not read. */
+export function goesIn({
+  goesIn: yes,
+  inDoor,
+  unread,
+}: Omit<Verdict, 'goesIn'> & { goesIn: boolean }): string {
   if (!yes) return 'It does not go in.';
+  if (inDoor) return 'It cannot stand there: a door is in its way.';
   return unread.length > 0 ? 'So far as read it goes in.' : 'It goes in.';
 }
 
@@ -109,16 +114,17 @@ function stopped(found: CaseInRoom): readonly string[] {
 
 /** In one line, for the page of the job: what stops it, or what is to spare and what was not read. */
 export function briefly(found: CaseInRoom): string {
-  const { goesIn: goes, spareWide: wide, spareHigh: high, unread, standing, tilt } = found;
+  const { goesIn: goes, inDoor, spareWide: wide, spareHigh: high, unread, standing, tilt } = found;
   if (goes === undefined) return notMeasured;
-  if (!goes) return [goesIn(false, unread), ...stopped(found)].join(' ');
+  const verdict = goesIn({ goesIn: goes, inDoor, unread });
+  if (!goes || inDoor) return [verdict, ...stopped(found)].join(' ');
   const by = [
     ...(wide ? [spare(wide, 'to spare across', 'too wide')] : []),
     ...(high ? [spare(high, 'to spare in height', 'too high')] : []),
   ];
   const asks = standing.how === 'not-said' && tilt && !(tilt.ok && tilt.value.passes);
   return [
-    `${[goesIn(true, unread).slice(0, -1), ...by].join(', ')}.`,
+    `${[verdict.slice(0, -1), ...by].join(', ')}.`,
     ...(asks ? [standUpText(found)] : []),
     ...(unread.length > 0 ? [unreadText(unread)] : []),
   ].join(' ');

@@ -36,14 +36,15 @@ const Side = ({ side, found }: SideProps) => {
 
 /** One case in the room: whether it goes in, and by how much each way. */
 export const InRoom = ({ found }: { readonly found: CaseInRoom }) => {
-  const { goesIn, spareWide, spareHigh, tilt, ways, doors, unread, standing } = found;
+  const { goesIn, inDoor, spareWide, spareHigh, tilt, ways, doors, unread, standing } = found;
   if (goesIn === undefined) return <Line says={words.notMeasured} />;
+  const good = goesIn && !inDoor;
   const stands = tilt?.ok === true && tilt.value.passes;
   const [up, notRead] = [words.standUpText(found), words.unreadText(unread)];
   return (
     <div class="inroom rests">
-      <p class={goesIn ? 'fact good' : 'wrongline'}>
-        <Icon name={goesIn ? 'tick' : 'warn'} /> {words.goesIn(goesIn, unread)}
+      <p class={good ? 'fact good' : 'wrongline'}>
+        <Icon name={good ? 'tick' : 'warn'} /> {words.goesIn({ goesIn, inDoor, unread })}
       </p>
       {spareWide && <Line says={words.spareWide(spareWide)} wrong={spareWide.s < 0n && spareWide.n !== 0n} />}
       {spareHigh && <Line says={words.spareHigh(spareHigh)} wrong={spareHigh.s < 0n && spareHigh.n !== 0n} />}
