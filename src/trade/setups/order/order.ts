@@ -1,7 +1,7 @@
 import { err, ok, type Result } from '../../../length/result';
 import { costOf, type Listed, layOutRuns } from './lay-out';
 import { inTurn, ringIn } from './ring';
-import { solve } from './solve';
+import { solveOnce } from './solve-once';
 
 /**
  * One operation to be put in order. `build` is the dear part of a setup (machine, cutter or stack, height); `setup`
@@ -97,7 +97,7 @@ export function orderSetups(
   const idOf = (k: number): string => steps[k]?.id ?? '';
   const ring = ringIn(listed);
   if (ring.length > 0) return err({ code: 'ring', ring: ring.map(idOf) });
-  const solved = solve(graphOf(listed), { left: effort });
+  const solved = solveOnce(graphOf(listed), effort);
   const laid = layOutRuns(listed, solved.sequence);
   const runs = laid.map((run) => {
     const first = steps[run[0] ?? 0];
