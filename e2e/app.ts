@@ -66,9 +66,18 @@ const spoken = (figure: string): string => figure.replace(' ', ' and ');
 export const blankOf = (page: Page, label: string | RegExp): Locator =>
   page.locator('main').getByRole('button', { name: label }).first();
 
+const opened = new WeakMap<Page, string>();
+
+/** Opens the panel of a blank; of the blank opened last only once that is no glove bounce. */
+async function openBlank(page: Page, label: string | RegExp): Promise<void> {
+  if (opened.get(page) === `${label}`) await pastBounce(page);
+  opened.set(page, `${label}`);
+  await blankOf(page, label).click();
+}
+
 /** Opens a blank and keys a figure in, by the docked keys. `5 5/8` is digits then the fraction. */
 export async function keyIn(page: Page, label: string | RegExp, figure: string): Promise<void> {
-  await blankOf(page, label).click();
+  await openBlank(page, label);
   const dock = page.getByRole('dialog');
   const [whole = '', fraction] =
     figure.includes('/') && !figure.includes(' ') ? ['', figure] : figure.split(' ');
@@ -98,7 +107,7 @@ export async function typed(page: Page, figure: string): Promise<void> {
 
 /** Fills a blank by typing: done when the figure stands in it, not before. */
 export async function typeInto(page: Page, label: string | RegExp, figure: string): Promise<void> {
-  await blankOf(page, label).click();
+  await openBlank(page, label);
   await typed(page, figure);
   await expect(blankOf(page, label)).toContainText(spoken(figure));
 }
