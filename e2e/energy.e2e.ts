@@ -21,7 +21,7 @@ async function doneIn(page: Page, milliseconds: number): Promise<readonly string
   return names.filter((name) => work.test(name));
 }
 
-const places = ['#/saw/shellcase', '#/marks/case~left', '#/level/case', '#/figure', '#/'];
+const places = ['#/saw/shellcase', '#/level/case', '#/'];
 
 test('a screen that nobody touches does nothing: no timer, no animation, no script', async ({ page }) => {
   await openSample(page);

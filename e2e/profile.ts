@@ -32,7 +32,7 @@ function profileIn(folder: string): Profile {
     },
     open: () => open(folder),
     kill: () => kill(folder),
-    remove: () => rmSync(folder, { recursive: true, force: true }),
+    remove: () => rmSync(folder, { recursive: true, force: true, maxRetries: 20 }),
   };
 }
 
