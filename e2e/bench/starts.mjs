@@ -71,13 +71,14 @@ async function leave(page) {
   await page.waitForTimeout(500);
 }
 
-/** Milliseconds from the start of the navigation, in a browser started for it; nothing from its own cache. */
+/**
+ * Milliseconds from the start of the navigation, in a browser started for it. Nothing of the browser is switched off:
+ * there is no server, so all comes from the worker, and what the browser has compiled of it before is kept with it, as
+ * on a phone.
+ */
 async function start(phone, { profile, url, what, stands = what, times }) {
   const context = await phone.open(profile);
   const page = await slowed(context, times);
-  const cdp = await context.newCDPSession(page);
-  await cdp.send('Network.enable');
-  await cdp.send('Network.setCacheDisabled', { cacheDisabled: true });
   await page.addInitScript(watch, what);
   await page.goto(url);
   await page.locator(what).first().waitFor();
