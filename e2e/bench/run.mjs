@@ -4,7 +4,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { needBrowser, needShell } from '../tools/browser.mjs';
+import { needBrowser } from '../tools/browser.mjs';
 import { installPackages, root } from '../tools/install.mjs';
 import { tiny, whole } from './amounts.mjs';
 import { head, planLine, rowLine } from './figures.mjs';
@@ -17,8 +17,6 @@ const began = performance.now();
 const folder = (name) => path.join(work, name);
 
 const phone = once(async () => (await import('./phone.mjs')).phones(work, await needBrowser()));
-// a whole browser draws its own window at its start, with pages of its own: half of what is measured would be those
-const starting = once(async () => (await import('./phone.mjs')).phones(work, await needShell()));
 const app = once(async () => {
   const { buildApp } = await import('./site.mjs');
   return { folder: folder('app'), output: await buildApp(folder('app')) };
@@ -40,7 +38,7 @@ const parts = [
   }),
   part('starting with no network', async function* () {
     const { starts } = await import('./starts.mjs');
-    yield* starts(await starting(), { app: await app(), bare: await bare() }, amounts.starts);
+    yield* starts(await phone(), { app: await app(), bare: await bare() }, amounts.starts);
   }),
   part('tapping', async function* () {
     const { taps } = await import('./taps.mjs');

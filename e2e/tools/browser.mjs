@@ -24,7 +24,7 @@ const shell = '/usr/bin/chromium-headless-shell';
 
 /**
  * Path of a Chromium without a window, which does the same with two thirds of the processor; a whole one where there is
- * none. What is kept over kills, and what the bench measures but for starts, is asked of a whole one.
+ * none. What is kept over kills, and what the bench measures, is asked of a whole one.
  */
 export async function needShell() {
   if (process.env.CHROMIUM_PATH) return needBrowser();
