@@ -1,21 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { editCase, editPutUp, editStock } from '../../src/job/edits';
+import { editPutUp } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import { editFoot, editRoom, editStand, editUpright } from '../../src/job/room-edits';
 import { cleatAt, cleatOf, ownStretch } from '../../src/plan/cleat-plan';
 import { l, w } from '../trade/grooves/sample';
+import { cleatedCase as decided } from './cleated-case';
 import { worked } from './job-of';
 
-/** Sheet of 3/4, 60 high with a top, its bottom 4 off the floor. */
-const decided = (cleats: number): readonly Change[] => [
-  ...editStock('s', { name: 'Ply', kind: 'sheet', planned: l('3/4') }),
-  ...editCase('c1', {
-    ...{ hold: 'outside', width: l('36'), height: l('60'), depth: l('16'), feet: l('4') },
-    sideStock: 's',
-    hasTop: true,
-    cleats,
-  }),
-];
 const plan = (...changes: readonly Change[]) => worked(changes).plan;
 const low = (...changes: readonly Change[]) => w(cleatAt(plan(...changes), 'c1').height?.low);
 

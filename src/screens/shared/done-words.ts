@@ -1,22 +1,7 @@
-import { isStep, type Operation, type What } from '../../trade/setups/operation';
-
-/** What is cut, bored or sawn: its word is the same whatever the cut. */
-type Cut =
-  | 'rip'
-  | 'length'
-  | 'groove'
-  | 'rabbet'
-  | 'notch'
-  | 'lap'
-  | 'mitre'
-  | 'along'
-  | 'tails'
-  | 'pins'
-  | 'test'
-  | 'hand';
+import { type Doing, isStep, type Operation, type What } from '../../trade/setups/operation';
 
 /** What was done at the bench and on site, so that *not* before it takes it back. */
-const doneWords: Record<Exclude<What, Cut>, string> = {
+const doneWords: Record<Doing, string> = {
   'dry-fit': 'Dry-fitted',
   'finish-inside': 'Finished inside',
   'glue-up': 'Glued up',
@@ -41,7 +26,7 @@ const doneWords: Record<Exclude<What, Cut>, string> = {
   'look-back': 'Looked back at',
 };
 
-const isNamed = (what: What): what is keyof typeof doneWords => what in doneWords;
+const isNamed = (what: What): what is Doing => what in doneWords;
 
 /** What a tick says of a piece. @example doneWord(level) // 'Levelled' */
 export function doneWord(op: Operation): string {

@@ -6,8 +6,8 @@ import type { Placing } from './placing';
 import type { Setup } from './setup';
 import type { Which } from './which';
 
-/** What is done to a part. */
-export type What =
+/** What is cut, bored or sawn. */
+type Cutting =
   | 'rip'
   | 'length'
   | 'groove'
@@ -19,7 +19,10 @@ export type What =
   | 'tails'
   | 'pins'
   | 'test'
-  | 'hand'
+  | 'hand';
+
+/** What is done at the bench and on site. */
+export type Doing =
   | 'dry-fit'
   | 'finish-inside'
   | 'glue-up'
@@ -42,6 +45,9 @@ export type What =
   | 'load'
   | 'label'
   | 'look-back';
+
+/** What is done to a part. */
+export type What = Cutting | Doing;
 
 /** Where the cleat of a case is: in the case, or on the wall before the case stands there. */
 export type CleatOn = 'case' | 'wall';

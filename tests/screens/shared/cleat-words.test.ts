@@ -1,24 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { editCase, editPutUp, editStock } from '../../../src/job/edits';
+import { editCase, editPutUp } from '../../../src/job/edits';
 import type { Change } from '../../../src/job/entry';
 import { editRoom, editStand, editUpright, editZone } from '../../../src/job/room-edits';
 import { cleatAt } from '../../../src/plan/cleat-plan';
 import { lowerEdgeAsk } from '../../../src/screens/shared/cleat-asks';
 import { cleatWrongs } from '../../../src/screens/shared/cleat-lines';
 import * as words from '../../../src/screens/shared/cleat-words';
+import { cleatedCase as decided } from '../../plan/cleated-case';
 import { worked } from '../../plan/job-of';
 import { l } from '../../trade/grooves/sample';
 
-/** Sheet of 3/4, 60 high with a top, its bottom 4 off the floor: inside from 4 3/4 to 59 1/4. */
-const decided = (cleats: number): readonly Change[] => [
-  ...editStock('s', { name: 'Ply', kind: 'sheet', planned: l('3/4') }),
-  ...editCase('c1', {
-    ...{ hold: 'outside', width: l('36'), height: l('60'), depth: l('16'), feet: l('4') },
-    sideStock: 's',
-    hasTop: true,
-    cleats,
-  }),
-];
 const plan = (...changes: readonly Change[]) => worked(changes).plan;
 const says = (...changes: readonly Change[]) => words.heightText(cleatAt(plan(...changes), 'c1'));
 
