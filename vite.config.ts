@@ -34,10 +34,14 @@ export default defineConfig({
     // the words of a screen stand in a file of their own: built, each goes back to where it is said
     rolldownOptions: {
       optimization: { inlineConst: { mode: 'all', pass: 1 } },
-      // the app and all it cannot start without in one file; what the page begins with in another
+      // each of these with all it cannot start without in one file; what the page begins with in another
       output: {
         codeSplitting: {
-          groups: [{ name: 'main', test: /src\/app\/main\.tsx$/ }],
+          groups: [
+            { name: 'main', test: /src\/app\/main\.tsx$/, priority: 3 },
+            { name: 'home', test: /src\/app\/home\.ts$/, priority: 2 },
+            { name: 'planning', test: /src\/app\/planning\.ts$/, priority: 1 },
+          ],
         },
       },
     },

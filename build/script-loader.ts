@@ -1,10 +1,11 @@
 /**
  * Runs in the page before anything else. `script_` takes in what a script of the build makes, and `out_` what it
- * exports; `begin_` is told what comes with each script, and runs the one it stands in; `bring_` fetches a script with
- * all it cannot start without and gives what it exports: it rejects where one of them does not come, and asks again the
- * next time. Written into the build as it stands here, so it speaks of nothing outside itself.
+ * exports; `names_` makes one object of the names in it. `begin_` is told what comes with each script, and runs the one
+ * it stands in. `bring_` fetches a script with all it cannot start without and gives what it exports: it rejects where
+ * one of them does not come, and asks again the next time. Written into the build as it stands here, so it speaks of
+ * nothing outside itself.
  *
- * @param self what the three are set on
+ * @param self what these are set on
  */
 export function scriptLoader(
   self: Record<string, unknown>,
@@ -63,9 +64,17 @@ export function scriptLoader(
     withIt = all;
     use(own());
   };
-  self.out_ = (exports: Exports, all: Readonly<Record<string, () => unknown>>) => {
+  const out = (exports: Exports, all: Readonly<Record<string, () => unknown>>) => {
     for (const [name, get] of Object.entries(all))
       Object.defineProperty(exports, name, { enumerable: true, get });
+  };
+  self.out_ = out;
+  self.names_ = {
+    t: (all: Readonly<Record<string, () => unknown>>) => {
+      const names: Exports = {};
+      out(names, all);
+      return names;
+    },
   };
   self.script_ = (make: Make) => {
     makes[own()] = make;

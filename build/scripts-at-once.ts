@@ -65,6 +65,22 @@ function shortExports(said: string): string {
 /** As long as before: the source maps stay true. */
 const brought = (said: string, file: string): string => `bring_(${file})`.padEnd(said.length);
 
+/** The bundler's own helper, in a file of its own: it makes one object of a module's names, as the loader can. */
+const itsHelper = /\w+\(["`]\.\/rolldown-runtime-[\w-]+\.js["`]\)/g;
+const helper = 'rolldown/runtime.js';
+
+/** Takes the helper's file out: each script finds it with the loader. */
+function withoutHelper(bundle: Bundle): void {
+  const found = chunksOf(bundle).find(({ moduleIds }) => moduleIds.every((id) => id.endsWith(helper)));
+  if (!found) return;
+  if (found.exports.join() !== 't') throw new Error(`the helper does more than ${found.exports}`);
+  delete bundle[found.fileName];
+  for (const chunk of chunksOf(bundle)) {
+    chunk.imports = chunk.imports.filter((file) => file !== found.fileName);
+    chunk.code = chunk.code.replace(itsHelper, (said) => 'names_'.padEnd(said.length));
+  }
+}
+
 /** The bundler's own care for what comes with a script it asks for: the loader does it. */
 const cares = 'native:import-analysis-build';
 
@@ -104,21 +120,28 @@ export const scriptsAtOnce: Plugin = {
     handler: (html) => html.replace('<script type="module" crossorigin', '<script defer'),
   },
   // the bundler writes these two as it likes: what is not found breaks the build
-  generateBundle(_, bundle) {
-    const chunks = chunksOf(bundle);
-    for (const chunk of chunks) {
-      chunk.code = chunk.code
-        .replace(anImport, brought)
-        .replace(aModule, (said) => ' '.repeat(said.length))
-        .replace(allExported, shortExports);
-      const missed = chunk.dynamicImports.find((file) => !chunk.code.includes(`bring_("./${nameOf(file)}")`));
-      if (missed) throw new Error(`${chunk.fileName} does not ask for ${missed} as the loader can bring it`);
-    }
-    const first = chunks.find(isFirst);
-    if (!first) throw new Error('the page begins with no chunk of its own');
-    first.code = first.code.replace(
-      /(?=\n\/\/# sourceMappingURL=)/,
-      `;begin_(${JSON.stringify(askedWith(bundle))})`,
-    );
+  generateBundle: {
+    order: 'pre', // the page is told of the files as they are then
+    handler(_, bundle) {
+      withoutHelper(bundle);
+      const chunks = chunksOf(bundle);
+      for (const chunk of chunks) {
+        chunk.code = chunk.code
+          .replace(anImport, brought)
+          .replace(aModule, (said) => ' '.repeat(said.length))
+          .replace(allExported, shortExports);
+        const missed = chunk.dynamicImports.find(
+          (file) => !chunk.code.includes(`bring_("./${nameOf(file)}")`),
+        );
+        if (missed)
+          throw new Error(`${chunk.fileName} does not ask for ${missed} as the loader can bring it`);
+      }
+      const first = chunks.find(isFirst);
+      if (!first) throw new Error('the page begins with no chunk of its own');
+      first.code = first.code.replace(
+        /(?=\n\/\/# sourceMappingURL=)/,
+        `;begin_(${JSON.stringify(askedWith(bundle))})`,
+      );
+    },
   },
 };

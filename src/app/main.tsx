@@ -51,7 +51,6 @@ async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   guardTouches(document);
   // asked for now: a page never depends on a file a newer version cleared away
   const planning = import('./planning');
-  const looking = import('./looking');
   const home = bringHome(import('./home'));
   // behind a picture nobody waits for the first screen alone: read in while storage opens
   const early = picture.isPicture() ? import('./later') : undefined;
@@ -67,14 +66,14 @@ async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   document.addEventListener('visibilitychange', stands);
   gone.value = readOnly();
   const sample = async () => wholeSample(await (await fetch(sampleUrl)).text());
-  const bench = await makeBench(store.value, { sample, planning, looking, gone }).catch(openError);
+  const bench = await makeBench(store.value, { sample, planning, gone }).catch(openError);
   if ('code' in bench) return refuse(bench.code === 'slow' ? 'no-answer' : bench.code);
   stood();
   const { left } = bench.phone;
   const here = left ? besides(left) : location.hash || bench.settings.value.here;
   if (here) history.replaceState(null, '', here);
   bench.arrive();
-  const rest = bringLater(early ?? import('./later'), [planning, looking]); // from the phone's own copy; the first screen does not wait for it
+  const rest = bringLater(early ?? import('./later'), [planning]); // from the phone's own copy; the first screen does not wait for it
   render(<App bench={bench} />, at);
   await Promise.all([rest, home]);
   requestAnimationFrame(() => {

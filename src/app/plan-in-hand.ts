@@ -3,7 +3,7 @@ import type { Job } from '../job/job';
 import type { Plan } from '../plan/plan';
 import type { Shop } from '../trade/machines/shop';
 
-export type Planning = Promise<Pick<typeof import('./planning'), 'planOf'>>;
+type Planning = Promise<Pick<typeof import('./planning'), 'planOf'>>;
 
 /**
  * Everything worked out from the job in hand. What works it out comes in a file of its own: `planned` ends when it is

@@ -14,7 +14,7 @@ import { keepDrafts } from './keep-drafts';
 import { makeLaying } from './laying';
 import { type LogInHand, logInHand } from './log-in-hand';
 import { makeOffers } from './offers';
-import { type Planning, planInHand } from './plan-in-hand';
+import { planInHand } from './plan-in-hand';
 import { randomId } from './random';
 import { makeRouter } from './router';
 import { makePhone, type PhoneInHand } from './this-phone';
@@ -25,15 +25,14 @@ import { type ValuesInHand, valuesInHand } from './values-in-hand';
 type Around = {
   /** The text of the sample job. */
   readonly sample: () => Promise<string>;
-  /** What works a job out; it comes in a file of its own. */
-  readonly planning: Planning;
-  readonly looking: Promise<typeof import('./looking')>;
+  /** What works a job out, and looks at what comes in; it comes in a file of its own. */
+  readonly planning: Promise<typeof import('./planning')>;
   /** A newer page has the database. */
   readonly gone: ReadonlySignal<boolean>;
 };
 
 /** The bench over an open store: everything a screen reads or does, in one place. */
-export async function makeBench(store: Store, { sample, planning, looking, gone }: Around): Promise<Bench> {
+export async function makeBench(store: Store, { sample, planning, gone }: Around): Promise<Bench> {
   const [lines, aside, kept] = await Promise.all([store.jobs(), store.aside(), store.settings()]);
   const laying = makeLaying();
   const log = logInHand(store, { setAside: aside.length, onOther: laying.clear });
@@ -54,7 +53,18 @@ export async function makeBench(store: Store, { sample, planning, looking, gone 
   const { plan, planned } = planInHand(job, shop, planning);
   const hands: Hands = { store, log, values, shelf, phone };
   const copies = copiesIn(hands);
-  const incoming = makeOffers({ store, shelf, log, values, job, copies, looking, sample, go, askToKeep });
+  const incoming = makeOffers({
+    store,
+    shelf,
+    log,
+    values,
+    job,
+    copies,
+    looking: planning,
+    sample,
+    go,
+    askToKeep,
+  });
   hearOthers(hands);
   await openLast(hands);
   // nothing on the first screen moves once it stands: what is worked out is there from the start

@@ -2,17 +2,19 @@ import { evenOut } from './journal/difference';
 import type { Journal } from './journal/journal';
 import { restore } from './journal/restore';
 import type { Row } from './journal/row';
+import { purge } from './purge';
 import { layBy } from './reserve';
 import type { StoreContext } from './store-context';
 
+export { restore } from './journal/restore';
+
 /**
  * Purges old deleted jobs, but only when both copies hold the same: one alone may know that a job was brought back
- * (D15). The rules are loaded apart, since the first screen has no need of them; where they do not come, the next start
- * looks.
+ * (D15).
  */
 export const purgeJobs = (here: StoreContext, now: string): Promise<void> =>
   inTurn(here, async () => {
-    const [{ purge }] = await Promise.all([import('./purge'), evenNow(here)]);
+    await evenNow(here);
     const { connection, journal } = here;
     if (connection.readOnly() || (journal !== undefined && here.keptIn() !== 'both')) return;
     const gone = await connection.write((db) => purge(db, now), 'long');
@@ -83,22 +85,6 @@ function showBeside(here: StoreContext): void {
   here.setKeptIn('journal');
   here.tookValues();
   here.restored(0);
-}
-
-/** Writes what the journal gave back into the emptied database, while the screens show it already (D8). */
-export async function fillBehind(
-  { ahead, connection, ...here }: StoreContext,
-  rows: readonly Row[],
-): Promise<void> {
-  here.restored(rows.filter(([kind]) => kind === 'log').length);
-  try {
-    await connection.write((db) => restore(db, rows), 'long');
-    ahead.clear(ahead.turn());
-    here.tookValues();
-  } catch {
-    ahead.beside();
-    here.setKeptIn('journal');
-  }
 }
 
 /** Fills a database found empty while the journal did not answer; undefined while it still does not. */

@@ -3,7 +3,7 @@ import { err, ok, type Result } from '../length/result';
 import { type Database, type SaveError, saveError } from './db';
 import type { Row } from './journal/row';
 import { aloneKey, behindKey } from './own-keys';
-import { keepEven } from './reconcile-copies';
+import { keepEven } from './reconciling';
 import { freed } from './reserve';
 import type { StoreContext } from './store-context';
 import { putValue, type ValueRow, type ValueStore } from './values';

@@ -7,13 +7,19 @@ const dist = path.resolve(import.meta.dirname, '../../dist');
 const page = readFileSync(path.join(dist, 'index.html'), 'utf8');
 const zipped = (file: string) => gzipSync(readFileSync(path.join(dist, file)), { level: 9 }).length;
 
-/** A script and all that it cannot start without. */
+/** A script and all that it cannot start without, and so on. */
 function withImports(file: string): readonly string[] {
+  const all = new Set([file]);
+  for (const one of all) for (const other of importsOf(one)) all.add(other);
+  return [...all];
+}
+
+function importsOf(file: string): readonly string[] {
   const text = readFileSync(path.join(dist, file), 'utf8');
   const named = [...text.matchAll(/(?<![\w$.])(\w+)\(["`]\.\/([^"`]+\.js)["`]\)/g)].filter(
     (m) => m[1] !== 'bring_',
   );
-  return [file, ...named.map((m) => `assets/${m[2]}`)];
+  return named.map((m) => `assets/${m[2]}`);
 }
 
 /** The scripts that the page names, and what they cannot start without. */
@@ -31,9 +37,9 @@ function precached(): readonly string[] {
 }
 
 describe('bytes of the built app', () => {
-  test('the scripts of the first load are at most 47.5 KB gzip', () => {
+  test('the scripts of the first load are at most 46 KB gzip', () => {
     expect(firstScripts().some((file) => file.includes('/main-'))).toBe(true);
-    expect(sum(firstScripts())).toBeLessThanOrEqual(47.5 * 1024);
+    expect(sum(firstScripts())).toBeLessThanOrEqual(46 * 1024);
   });
 
   test('what paints the screen that was left is at most 8 KB gzip, and waits for nothing else', () => {
@@ -42,11 +48,11 @@ describe('bytes of the built app', () => {
     expect(zipped(script)).toBeLessThanOrEqual(8 * 1024);
   });
 
-  test('the page of the job brings at most 16 KB gzip more', () => {
+  test('the page of the job brings at most 18 KB gzip more', () => {
     const home = readdirSync(path.join(dist, 'assets')).find((name) => /^home-.*\.js$/.test(name)) ?? '';
     const first = firstScripts();
     const more = withImports(`assets/${home}`).filter((file) => !first.includes(file));
-    expect(sum(more)).toBeLessThanOrEqual(16 * 1024);
+    expect(sum(more)).toBeLessThanOrEqual(18 * 1024);
   });
 
   test('everything kept on the phone is at most 1,240 KB, and is everything', () => {

@@ -17,6 +17,7 @@ type Loaded = {
   begin_: (all: Record<string, readonly string[]>) => void;
   script_: (make: Made) => void;
   out_: (exports: Exports, all: Record<string, () => unknown>) => void;
+  names_: { t: (all: Record<string, () => unknown>) => Exports };
 };
 
 const at = 'https://shop.example/app/assets/';
@@ -132,4 +133,12 @@ test('what a script exports is read when it is asked for: a value may change aft
   expect(plan.cuts).toBe(1);
   (plan.more as () => void)();
   expect(plan.cuts).toBe(2);
+});
+
+test('one object of names gives what each stands for by now', () => {
+  const { self } = page({});
+  let cuts = 1;
+  const names = self.names_.t({ cuts: () => cuts, board: () => 'side' });
+  cuts += 1;
+  expect({ ...names }).toEqual({ cuts: 2, board: 'side' });
 });
