@@ -5,10 +5,14 @@ import { type Kinds, pieceCount, type Stick } from './kinds';
 import { amountsOf, costOf, type Master } from './master';
 import { isOver, type Meter } from './meter';
 import { pricerOf } from './price';
-import { generate } from './relax';
+import type { Pricer } from './pricer';
+import { generate, type Programme, programmeOf } from './relax';
 
 /** The kinds still wanted, and which of the whole kinds each is. */
 type Part = { readonly kinds: Kinds; readonly back: Int32Array };
+
+/** A programme and the finder of sticks for it. */
+type Begun = { readonly programme: Programme; readonly price: Pricer };
 
 /** What dives of one problem share: all sticks priced so far. */
 export type Pool = { readonly sticks: Stick[]; readonly keys: Set<string> };
@@ -52,36 +56,65 @@ function take(stick: Stick, left: Int32Array): void {
   for (const k of stick) left[k] = (left[k] ?? 0) - 1;
 }
 
-/** Sticks of the pool that can still be cut, in the part's kinds. */
-function usable(pool: Pool, left: Int32Array, { back }: Part): Stick[] {
+/** Sticks that can still be cut, in the part's kinds. */
+function usable(sticks: readonly Stick[], left: Int32Array, { back }: Part): Stick[] {
   const to = new Int32Array(left.length).fill(-1);
   back.forEach((k, at) => {
     to[k] = at;
   });
-  return pool.sticks.filter((s) => isProper(s, left)).map((s) => s.map((k) => to[k] ?? 0));
+  return sticks.filter((s) => isProper(s, left)).map((s) => s.map((k) => to[k] ?? 0));
 }
 
 type Solving = {
   readonly pool: Pool;
   readonly meter: Meter;
-  readonly enough?: number;
+  readonly most?: number;
   readonly until?: number;
 };
 
-/**
- * Solves the programme of what is left; new sticks go back to the pool.
- * @example solvePart(part, left, { pool, meter }).next()
- */
-export function* solvePart(
+/** A part and its programme. */
+type Above = { readonly programme: Programme; readonly part: Part };
+
+/** The best prices of a programme above, for the kinds of a part. */
+function pricesOf({ programme, part }: Above, { back }: Part): Float64Array {
+  const at = new Map(Array.from(part.back, (k, p) => [k, p]));
+  return Float64Array.from(back, (k) => programme.dual.centre[at.get(k) ?? 0] ?? 0);
+}
+
+/** The programme of a part, begun with what the pool knows, and with what one above it has come to. */
+export function beginPart(
   part: Part,
   left: Int32Array,
-  { pool, ...how }: Solving,
-): Generator<undefined, { readonly master: Master; readonly bound: number; readonly done: boolean }> {
-  const sticks = usable(pool, left, part);
+  { pool, meter, above }: { pool: Pool; meter: Meter; above?: Above },
+): Begun {
+  const known = above && {
+    sticks: usable(weightiest(above), left, part),
+    centre: pricesOf(above, part),
+  };
+  const programme = programmeOf(part.kinds, usable(pool.sticks, left, part), known);
+  return { programme, price: pricerOf(part.kinds, meter) };
+}
+
+/**
+ * Solves the programme of what is left; new sticks go to the pool.
+ * @example solvePart(part, begun, { pool, meter }).next()
+ */
+export function* solvePart(part: Part, { programme, price }: Begun, { pool, ...how }: Solving) {
+  const { sticks } = programme.columns;
   const known = sticks.length;
-  const found = yield* generate(part.kinds, { ...how, pool: sticks }, pricerOf(part.kinds, how.meter));
+  const found = yield* generate(part.kinds, programme, { ...how, price });
   for (const stick of sticks.slice(known)) keep(pool, whole(stick, part));
   return found;
+}
+
+/** The sticks of a programme's plan in the kinds of the whole, those most is cut of first. */
+function weightiest({ programme, part }: Above): Stick[] {
+  const { amount, basis } = programme.master;
+  const found: { readonly stick: Stick; readonly much: number }[] = [];
+  basis.forEach((entry, r) => {
+    if (typeof entry !== 'number') found.push({ stick: whole(entry, part), much: amount[r] ?? 0 });
+  });
+  return found.sort((a, b) => b.much - a.much).map(({ stick }) => stick);
 }
 
 const whole = (stick: Stick, { back }: Part): Stick => stick.map((k) => back[k] ?? 0);
@@ -108,7 +141,7 @@ function settleSome(
   });
   rest.sort((a, b) => b.score - a.score);
   for (const [at, { stick, score }] of rest.entries()) {
-    if ((at > 0 && score < 0.8 + noise) || !isProper(stick, left)) break;
+    if ((at > 0 && score < 0.6 + noise) || !isProper(stick, left)) break;
     take(stick, left);
     settled.push(stick);
   }
@@ -124,7 +157,7 @@ type Diving = {
   /** Sticks a plan may have, to be worth finding. */
   readonly target: number;
   /** The programme of the whole, solved. */
-  readonly root: Master;
+  readonly root: Programme;
 };
 
 /** How far a dive has come: what is settled, and the programme of what is left. */
@@ -132,7 +165,7 @@ type Level = {
   readonly settled: readonly Stick[];
   readonly left: Int32Array;
   readonly part: Part;
-  readonly master: Master;
+  readonly programme: Programme;
 };
 
 /** Pieces up to which what is left is tried every way, and the steps that may cost. Common practice, no source. */
@@ -155,19 +188,21 @@ function* deeper(
 ): Generator<undefined, { readonly plan?: readonly Stick[]; readonly level?: Level }> {
   const { meter, target, pool } = diving;
   const left = Int32Array.from(from.left);
-  const more = settleSome(from.master, from.part, { left, noise: diving.noise, dice: diving.dice });
+  const more = settleSome(from.programme.master, from.part, { left, noise: diving.noise, dice: diving.dice });
   const settled = [...from.settled, ...more];
   const part = partOf(kinds, left);
   const rest = finish(part, target - settled.length, meter);
   if (rest) return { plan: [...settled, ...rest] };
   if (more.length === 0) return {};
-  const { master } = yield* solvePart(part, left, { pool, meter, enough: target - settled.length });
-  if (settled.length + Math.ceil(costOf(master) - 1e-6) > target) return {};
-  return { level: { settled, left, part, master } };
+  const begun = beginPart(part, left, { pool, meter, above: from });
+  const { programme } = begun;
+  yield* solvePart(part, begun, { pool, meter, most: target - settled.length });
+  if (settled.length + Math.ceil(costOf(programme.master) - 1e-6) > target) return {};
+  return { level: { settled, left, part, programme } };
 }
 
 /** Times a dive may go back some levels before it is given up. Common practice, no source. */
-const turns = 12;
+const turns = 6;
 
 /**
  * Settles sticks of the programme's plan a few at a time, solving what is left anew each time; where that cannot end
@@ -180,7 +215,7 @@ const turns = 12;
  */
 export function* dive(kinds: Kinds, diving: Diving): Generator<undefined, readonly Stick[] | undefined> {
   const { meter, dice, root } = diving;
-  const top: Level = { settled: [], left: kinds.wanted, part: partOf(kinds, kinds.wanted), master: root };
+  const top: Level = { settled: [], left: kinds.wanted, part: partOf(kinds, kinds.wanted), programme: root };
   const levels = [top];
   for (let turn = 0; !isOver(meter) && turn < turns; ) {
     const from = levels[levels.length - 1] ?? top;

@@ -1,6 +1,6 @@
 import { boundOf } from './bounds';
 import { type Dice, diceOf } from './dice';
-import { dive, emptyPool, keep, type Pool, partOf, solvePart } from './dive';
+import { beginPart, dive, emptyPool, keep, type Pool, partOf, solvePart } from './dive';
 import { exactly } from './exact';
 import { quickPlan } from './greedy';
 import {
@@ -14,9 +14,9 @@ import {
   pieceCount,
   type Stick,
 } from './kinds';
-import type { Master } from './master';
 import { isOver, type Meter, markOf, meterOf } from './meter';
 import { reduce } from './reduce';
+import type { Programme } from './relax';
 
 /**
  * A plan: its sticks, a bound no plan is below, and whether it is proved to have the fewest (sticks.length = bound).
@@ -59,7 +59,7 @@ function* tryAll(s: Search, steps: number): Searching {
 /** Part of the effort that may go into the programme before the first dive. Common practice, no source. */
 const early = 0.5;
 
-type Solved = { readonly pool: Pool; readonly dice: Dice; readonly root: Master; readonly turns: number };
+type Solved = { readonly pool: Pool; readonly dice: Dice; readonly root: Programme; readonly turns: number };
 
 /** Dives from the programme until the bound is met, the work is used up or so many dives are done. */
 function* byDiving(s: Search, { pool, dice, root, turns }: Solved): Searching {
@@ -79,14 +79,18 @@ function* bySolving(s: Search, seed: number): Searching {
   for (const stick of s.best) keep(pool, stick);
   const whole = partOf(kinds, kinds.wanted);
   const until = markOf(meter, early);
-  let solved = yield* solvePart(whole, kinds.wanted, { pool, meter, until });
-  s.bound = Math.max(s.bound, solved.bound);
-  if (!solved.done) {
-    yield* byDiving(s, { pool, dice, root: solved.master, turns: 1 });
-    if (s.best.length > s.bound) solved = yield* solvePart(whole, kinds.wanted, { pool, meter });
-    s.bound = Math.max(s.bound, solved.bound);
+  const begun = beginPart(whole, kinds.wanted, { pool, meter });
+  const root = begun.programme;
+  const { bound, done } = yield* solvePart(whole, begun, { pool, meter, until });
+  s.bound = Math.max(s.bound, bound);
+  if (!done) {
+    yield* byDiving(s, { pool, dice, root, turns: 1 });
+    if (s.best.length > s.bound) {
+      const again = yield* solvePart(whole, begun, { pool, meter });
+      s.bound = Math.max(s.bound, again.bound);
+    }
   }
-  yield* byDiving(s, { pool, dice, root: solved.master, turns: Number.POSITIVE_INFINITY });
+  yield* byDiving(s, { pool, dice, root, turns: Number.POSITIVE_INFINITY });
 }
 
 /**

@@ -2,8 +2,8 @@ import type { Kinds, Stick } from './kinds';
 
 /**
  * The linear programme over the sticks known so far: fewest sticks, in fractions, so that each kind is cut at least as
- * often as wanted. `basis` holds a stick, or the number of a kind cut too often. Floats: a help to the search, no
- * proof.
+ * often as wanted. `basis` holds a stick, or the number k of a kind cut too often, or `size` + k: an exchange, a piece
+ * of kind k cut down to the next shorter kind. Floats: a help to the search, no proof.
  */
 export type Master = {
   readonly size: number;
@@ -15,6 +15,8 @@ export type Master = {
   readonly amount: Float64Array;
   readonly price: Float64Array;
   readonly column: Float64Array;
+  /** What an exchange costs: nothing while the programme is steadied, from 1 on nobody wants one. */
+  swap: number;
   pivots: number;
   /** Steps done so far, for the meter. */
   work: number;
@@ -50,6 +52,7 @@ export function masterOf({ sizes, wanted, capacity }: Kinds): Master {
     amount,
     price,
     column,
+    swap: 1,
     pivots: 0,
     work: 0,
   };
@@ -78,7 +81,11 @@ function column({ size, inverse, column: y }: Master, entering: Stick | number):
       let sum = 0;
       for (let p = 0; p < entering.length; p += 1) sum += inverse[row + (entering[p] ?? 0)] ?? 0;
       y[r] = sum;
-    } else y[r] = -(inverse[row + entering] ?? 0);
+    } else if (entering < size) y[r] = -(inverse[row + entering] ?? 0);
+    else {
+      const k = entering - size;
+      y[r] = (inverse[row + k + 1] ?? 0) - (inverse[row + k] ?? 0);
+    }
   }
 }
 
@@ -98,65 +105,96 @@ function leaving({ size, amount, column: y }: Master): number {
   return row;
 }
 
+/** Takes the pivot row off another, f times: cell after cell where the row is well filled, else only at its places. */
+function takeOff({ inverse, size }: Master, { to, f, row, places }: Taking): void {
+  if (2 * places.length > size) {
+    for (let k = 0; k < size; k += 1) inverse[to + k] = (inverse[to + k] ?? 0) - f * (row[k] ?? 0);
+    return;
+  }
+  for (let p = 0; p < places.length; p += 1) {
+    const k = places[p] ?? 0;
+    inverse[to + k] = (inverse[to + k] ?? 0) - f * (row[k] ?? 0);
+  }
+}
+
+type Taking = {
+  readonly to: number;
+  readonly f: number;
+  readonly row: Float64Array;
+  readonly places: readonly number[];
+};
+
 /** Makes the pivot row's unknown the entering one in all rows. */
-function eliminate(master: Master, row: number): void {
+function eliminate(master: Master, at: number): void {
   const { size, inverse, amount, column: y } = master;
-  const by = 1 / (y[row] ?? 1);
-  const at = row * size;
+  const by = 1 / (y[at] ?? 1);
+  const row = inverse.subarray(at * size, (at + 1) * size);
   const places: number[] = [];
   for (let k = 0; k < size; k += 1) {
-    const cell = inverse[at + k] ?? 0;
-    if (cell > -1e-13 && cell < 1e-13) continue;
-    inverse[at + k] = cell * by;
+    const cell = row[k] ?? 0;
+    if (cell > -1e-13 && cell < 1e-13) {
+      row[k] = 0;
+      continue;
+    }
+    row[k] = cell * by;
     places.push(k);
   }
-  amount[row] = (amount[row] ?? 0) * by;
-  const much = amount[row] ?? 0;
+  amount[at] = (amount[at] ?? 0) * by;
+  const much = amount[at] ?? 0;
   for (let r = 0; r < size; r += 1) {
     const f = y[r] ?? 0;
-    if (r === row || (f < 1e-12 && f > -1e-12)) continue;
-    const to = r * size;
+    if (r === at || (f < 1e-12 && f > -1e-12)) continue;
+    takeOff(master, { to: r * size, f, row, places });
     master.work += places.length;
-    for (const k of places) inverse[to + k] = (inverse[to + k] ?? 0) - f * (inverse[at + k] ?? 0);
     amount[r] = (amount[r] ?? 0) - f * much;
   }
 }
 
-/** Reckons amounts and prices anew from the inverse, so that small errors do not pile up. */
-function refresh({ size, inverse, amount, price, basis, nudged }: Master): void {
+/** Reckons amounts and prices anew from the inverse: errors do not pile up, and a new cost of exchanges counts. */
+function refresh(master: Master): void {
+  const { size, inverse, amount, price, basis, nudged } = master;
   price.fill(0);
   for (let r = 0; r < size; r += 1) {
-    const costs = typeof basis[r] !== 'number';
+    const entry = basis[r] ?? 0;
+    const costs = typeof entry !== 'number' ? 1 : entry >= size ? master.swap : 0;
     let sum = 0;
     for (let k = 0; k < size; k += 1) {
       const cell = inverse[r * size + k] ?? 0;
       sum += cell * (nudged[k] ?? 0);
-      if (costs) price[k] = (price[k] ?? 0) + cell;
+      if (costs > 0) price[k] = (price[k] ?? 0) + costs * cell;
     }
     amount[r] = sum;
   }
 }
 
+/** What a column costs beyond what it is worth at the prices. */
+function dearnessOf(master: Master, entering: Stick | number): number {
+  const { size, price, swap } = master;
+  if (typeof entering !== 'number') return 1 - worthOf(master, entering);
+  if (entering < size) return price[entering] ?? 0;
+  return swap - (price[entering - size + 1] ?? 0) + (price[entering - size] ?? 0);
+}
+
 /**
- * Takes a stick (or the surplus of a kind, by its number) into the basis.
+ * Takes a stick, the surplus of a kind or an exchange into the basis, by what `basis` calls it.
  *
  * @param master changed in place
- * @param entering a stick worth more than 1, or a kind whose price is below 0
- * @returns false when the column cannot enter (no row leaves)
+ * @param entering a column worth more than it costs
+ * @returns the row it took, or −1 when it cannot enter (no row leaves)
  * @example enter(master, [0, 1])
  */
-export function enter(master: Master, entering: Stick | number): boolean {
+export function enter(master: Master, entering: Stick | number): number {
   const { size, inverse, price, basis } = master;
   column(master, entering);
   const row = leaving(master);
-  if (row < 0) return false;
-  const gain = typeof entering === 'number' ? (price[entering] ?? 0) : 1 - worthOf(master, entering);
+  if (row < 0) return row;
+  const gain = dearnessOf(master, entering);
   eliminate(master, row);
   for (let k = 0; k < size; k += 1) price[k] = (price[k] ?? 0) + gain * (inverse[row * size + k] ?? 0);
   basis[row] = entering;
   master.pivots += 1;
   if (master.pivots % 40 === 0) refresh(master);
-  return true;
+  return row;
 }
 
 /** Amounts of the basis for what is truly wanted, in sticks. @example amountsOf(masterOf(kinds)) */
@@ -170,15 +208,8 @@ export function amountsOf({ size, inverse, wanted }: Master): Float64Array {
   return amounts;
 }
 
-/** The kind with the lowest price below nought, or −1. @example cheapest(master) // -1 */
-export function cheapest({ price }: Master): number {
-  let kind = -1;
-  let least = -1e-7;
-  for (let k = 0; k < price.length; k += 1) {
-    if ((price[k] ?? 0) < least) {
-      least = price[k] ?? 0;
-      kind = k;
-    }
-  }
-  return kind;
+/** From now on nothing is cut down to a shorter kind. @example stopExchanges(masterOf(kinds)) */
+export function stopExchanges(master: Master): void {
+  master.swap = 1;
+  refresh(master);
 }

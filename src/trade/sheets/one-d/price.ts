@@ -1,17 +1,7 @@
 import type { Kinds, Stick } from './kinds';
 import type { Meter } from './meter';
-
-/** The stick worth most at whole prices. `most`: no stick is worth more; `others`: good ones met on the way. */
-type Priced = { readonly stick: Stick; readonly others: readonly Stick[]; readonly most: number };
-
-/**
- * Finds the stick worth most; no kind more often than wanted. Prices are whole, ≥ 0; a stick is paid for from `scale`
- * on, and one worth less may be passed over.
- */
-export type Pricer = (
-  prices: Float64Array,
-  asked: { readonly wanted: Int32Array; readonly scale: number },
-) => Priced;
+import { byPairs, isForPairs } from './price-pairs';
+import type { Pricer } from './pricer';
 
 /** Cells a table may have. Common practice, no source: 6 MB, and about 10 ms to fill. */
 const cellsAtMost = 6_000_000;
@@ -95,17 +85,34 @@ function readBack(
   return stick.reverse();
 }
 
+/** Shorter sticks worth more than `scale` too: how far along the table each comes. */
+function shorterOnes(best: Float64Array, top: number, scale: number): readonly number[] {
+  const found: number[] = [];
+  let worth = best[top] ?? 0;
+  for (let c = top - 1; c > 0 && found.length < othersAtMost; c -= 1) {
+    const here = best[c] ?? 0;
+    if (here <= scale) break;
+    if (here < worth) found.push(c);
+    worth = here;
+  }
+  return found;
+}
+
+/** Shorter sticks handed back beside the best. Measured, no source. */
+const othersAtMost = 3;
+
 /** A table over every length up to the capacity. */
 function byTable(kinds: Kinds, meter: Meter, rows: number): Pricer {
   const wide = kinds.capacity + 1;
   const table = { best: new Float64Array(wide), took: new Uint8Array(rows * wide) };
-  return (prices, { wanted }) => {
+  return (prices, { wanted, scale }) => {
     const bundles = bundlesOf(kinds, prices, wanted);
     const top = fillTable(kinds, prices, { bundles, table });
     meter.spent += bundles.kind.length * top + top;
+    const read = (c: number): Stick => readBack(kinds, bundles, { took: table.took, top: c });
     return {
-      stick: readBack(kinds, bundles, { took: table.took, top }),
-      others: [],
+      stick: read(top),
+      others: shorterOnes(table.best, top, scale).map(read),
       most: table.best[top] ?? 0,
     };
   };
@@ -202,6 +209,9 @@ function bySearch(kinds: Kinds, meter: Meter, rows: number): Pricer {
   };
 }
 
+/** Capacity from which pairs are quicker than a table. Measured, no source. */
+const pairsFrom = 4000;
+
 /**
  * A finder of the stick worth most, of the sort that suits the sizes.
  *
@@ -211,6 +221,7 @@ function bySearch(kinds: Kinds, meter: Meter, rows: number): Pricer {
  * @example pricerOf(kinds, meterOf(10))(prices, { wanted: kinds.wanted, scale: 100 }).most
  */
 export function pricerOf(kinds: Kinds, meter: Meter): Pricer {
+  if (kinds.capacity > pairsFrom && isForPairs(kinds)) return byPairs(kinds, meter);
   let rows = 0;
   kinds.sizes.forEach((size, k) => {
     const most = Math.min(kinds.wanted[k] ?? 0, Math.floor(kinds.capacity / size));

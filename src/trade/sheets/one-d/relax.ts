@@ -1,19 +1,29 @@
 import { ceilDiv } from './bounds';
 import { checkOneD, type Kinds, kindsOf, type OneD, type Stick } from './kinds';
-import { cheapest, costOf, enter, type Master, masterOf, worthOf } from './master';
+import { costOf, enter, type Master, masterOf, stopExchanges, worthOf } from './master';
 import { isDue, isOver, type Meter, meterOf } from './meter';
-import { type Pricer, pricerOf } from './price';
+import { pricerOf } from './price';
+import type { Pricer } from './pricer';
+import { addColumn, type Columns, emptyColumns, settle } from './settle';
 
-/** The programme solved: its plan in fractions, and a bound proved in whole numbers. */
-type Relaxed = { readonly master: Master; readonly bound: number; readonly done: boolean };
+/** Prices that prove most so far: no plan has fewer sticks than `value`, nor than the whole number `bound`. */
+type Dual = { centre: Float64Array; value: number; bound: number };
+
+/** A programme, its sticks so far, and what its prices have proved: what is not finished can be gone on with. */
+export type Programme = { readonly master: Master; readonly columns: Columns; readonly dual: Dual };
+
+/** A bound no plan is below; `done` false when the work ran out or prices were not searched whole. */
+type Relaxed = { readonly bound: number; readonly done: boolean };
 
 type Generating = {
-  readonly pool: Stick[];
   readonly meter: Meter;
+  readonly price: Pricer;
   /** Go on to the optimum, even when the whole number above it is already known. */
   readonly whole?: boolean;
   /** Stop as soon as the plan is clearly below so many sticks. */
   readonly enough?: number;
+  /** For a dive: stop once the plan has no more sticks than this, or none can have. */
+  readonly most?: number;
   /** Stop at this mark of the meter. */
   readonly until?: number;
 };
@@ -23,33 +33,8 @@ const clear = 0.8;
 
 const gain = 1e-7;
 
-/** Solves the programme over the sticks of the pool. */
-function* settle(master: Master, pool: readonly Stick[], meter: Meter): Generator<undefined, void> {
-  const turnsAtMost = 40 * master.size + 400;
-  for (let turn = 0; turn < turnsAtMost; turn += 1) {
-    let best: Stick | undefined;
-    let most = 1 + gain;
-    for (const stick of pool) {
-      const worth = worthOf(master, stick);
-      if (worth > most) {
-        most = worth;
-        best = stick;
-      }
-    }
-    const surplus = cheapest(master);
-    const entering = best ?? (surplus >= 0 ? surplus : undefined);
-    const before = master.work;
-    const isIn = entering !== undefined && enter(master, entering);
-    meter.spent += pool.length * 5 + master.size * 8 + master.work - before;
-    if (!isIn) return;
-    if (isDue(meter)) yield undefined;
-  }
-}
-
 /** Prices in whole steps: only so may a bound be called proved. `scale` × capacity stays exact. */
 const scaleOf = (capacity: number): number => Math.max(1, Math.min(2 ** 30, Math.floor(2 ** 51 / capacity)));
-
-type Dual = { centre: Float64Array; value: number; bound: number };
 
 /** Between the best prices so far and the programme's: whole, 0 … scale. */
 function blend(master: Master, dual: Dual, { share, scale }: { share: number; scale: number }): Float64Array {
@@ -76,46 +61,77 @@ function learn(
   dual.centre = prices.map((p) => p / most);
 }
 
+/** What is known of a programme not unlike this one: sticks of its plan, the weightiest first, and its best prices. */
+type Known = { readonly sticks: readonly Stick[]; readonly centre: Float64Array };
+
+/**
+ * A programme not yet solved.
+ *
+ * @param kinds what is wanted, at least one of each kind
+ * @param sticks known so far, no kind more often than wanted
+ * @param known of one not unlike this one; without it the programme is steadied by exchanges first (see `Master`)
+ * @returns a programme that can be handed to `generate`
+ * @example programmeOf(kinds, [[0, 1]]).columns.sticks
+ */
+export function programmeOf(kinds: Kinds, sticks: readonly Stick[], known?: Known): Programme {
+  const master = masterOf(kinds);
+  const columns = emptyColumns();
+  for (const stick of sticks) addColumn(columns, stick);
+  // so no price stays above a whole stick
+  for (let k = 0; k < kinds.sizes.length; k += 1) addColumn(columns, [k]);
+  for (const stick of known?.sticks ?? []) enter(master, stick);
+  if (!known) master.swap = 0;
+  // a piece is worth its length at least: prices that prove less than the lengths do are not blended with
+  const centre = known?.centre ?? kinds.sizes.map((s) => s / kinds.capacity);
+  const value = centre.reduce((sum, share, k) => sum + share * (kinds.wanted[k] ?? 0), 0);
+  return { master, columns, dual: { centre, value, bound: 0 } };
+}
+
 /**
  * Adds sticks to the programme until none would make its plan shorter.
  *
  * Source: P. C. Gilmore, R. E. Gomory, Operations Research 9 (1961) and 11 (1963); prices between the best and the last
- * ones as in P. Wentges, International Transactions in Operational Research 4 (1997).
+ * ones as in P. Wentges, International Transactions in Operational Research 4 (1997); exchanges that hold the prices in
+ * order of length, as in J. M. Valério de Carvalho, INFORMS Journal on Computing 17 (2005), until they have done their
+ * work.
  *
  * @param kinds what is wanted, at least one of each kind
- * @param generating `pool`: sticks known so far, added to; `meter`: counts the work
- * @param price a finder made for these kinds
- * @returns the programme, and a bound no plan is below; `done` false when the work ran out or prices were not
- * searched whole
- * @example generate(kinds, { pool: [], meter: meterOf(100) }, pricerOf(kinds, meter)).next()
+ * @param programme made for these kinds; changed in place
+ * @param generating `price`: a finder made for these kinds; `meter`: counts the work
+ * @example generate(kinds, programmeOf(kinds, []), { meter, price: pricerOf(kinds, meter) }).next()
  */
 export function* generate(
   kinds: Kinds,
-  { pool, meter, whole, enough = 0, until = Number.POSITIVE_INFINITY }: Generating,
-  price: Pricer,
+  { master, columns, dual }: Programme,
+  { meter, price, whole, most: target, enough = 0, until = Number.POSITIVE_INFINITY }: Generating,
 ): Generator<undefined, Relaxed> {
-  const master = masterOf(kinds);
   const scale = scaleOf(kinds.capacity);
-  const dual: Dual = { centre: kinds.sizes.map((s) => s / kinds.capacity), value: 0, bound: 0 };
   let share = 0.7;
-  // so no price stays above a whole stick
-  for (let k = 0; k < kinds.sizes.length; k += 1) pool.push([k]);
   for (;;) {
-    yield* settle(master, pool, meter);
+    yield* settle(master, columns, meter);
     if (isDue(meter)) yield undefined;
     const cost = costOf(master);
     const low = Math.ceil(cost - 1e-6);
-    if (!whole && dual.bound >= low) return { master, bound: dual.bound, done: true };
+    if (master.swap < 1 && (dual.bound >= low || isOver(meter) || meter.spent > until)) {
+      stopExchanges(master);
+      continue;
+    }
+    if (!whole && dual.bound >= low) return { bound: dual.bound, done: true };
+    if (target !== undefined && (low <= target || dual.value > target + 1e-6))
+      return { bound: dual.bound, done: false };
     if (isOver(meter) || meter.spent > until || cost < enough - clear)
-      return { master, bound: dual.bound, done: false };
+      return { bound: dual.bound, done: false };
     const prices = blend(master, dual, { share, scale });
     const { stick, others, most } = price(prices, { wanted: kinds.wanted, scale });
     learn(dual, kinds.wanted, { prices, most });
     if (worthOf(master, stick) > 1 + gain) {
-      pool.push(stick, ...others);
+      for (const one of [stick, ...others]) addColumn(columns, one);
       share = 0.7;
     } else if (share > 0) share = share > 0.2 ? share - 0.3 : 0;
-    else return { master, bound: dual.bound, done: dual.bound >= low };
+    else if (master.swap < 1) {
+      stopExchanges(master);
+      share = 0.7;
+    } else return { bound: dual.bound, done: dual.bound >= low };
   }
 }
 
@@ -132,6 +148,8 @@ export function relaxation(problem: OneD): number {
   const kinds = kindsOf(problem);
   if (kinds.sizes.length === 0) return 0;
   const meter = meterOf(1e9);
-  const steps = generate(kinds, { pool: [], meter, whole: true }, pricerOf(kinds, meter));
-  for (let step = steps.next(); ; step = steps.next()) if (step.done) return costOf(step.value.master);
+  const programme = programmeOf(kinds, []);
+  const steps = generate(kinds, programme, { meter, price: pricerOf(kinds, meter), whole: true });
+  while (!steps.next().done);
+  return costOf(programme.master);
 }

@@ -1,7 +1,7 @@
 import { kindsOf } from '../one-d/kinds';
 import { meterOf } from '../one-d/meter';
 import { pricerOf } from '../one-d/price';
-import { generate } from '../one-d/relax';
+import { generate, programmeOf } from '../one-d/relax';
 import { type Dual, plainly, steps } from './dual';
 import type { TwoD } from './two-d';
 
@@ -40,11 +40,8 @@ function* sticksNeeded(
   if (items.length === 0 || sum > exact) return 0;
   const kinds = kindsOf({ capacity: across, items });
   const meter = meterOf(each);
-  const found = yield* generate(
-    kinds,
-    { pool: [], meter, enough: beaten * whole + 1 },
-    pricerOf(kinds, meter),
-  );
+  const how = { meter, price: pricerOf(kinds, meter), enough: beaten * whole + 1 };
+  const found = yield* generate(kinds, programmeOf(kinds, []), how);
   return Math.ceil(found.bound / whole);
 }
 
