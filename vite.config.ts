@@ -1,4 +1,6 @@
 /// <reference types="vitest/config" />
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
 import preact from '@preact/preset-vite';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
@@ -19,7 +21,17 @@ const policyOff: Plugin = {
   transformIndexHtml: (html) => html.replace(/<meta\s+http-equiv="Content-Security-Policy"[^>]*>/, ''),
 };
 
-const pureTests = ['tests/{length,trade,plan,published,readmes}/**/*.test.{ts,tsx}'];
+const textOf = (file: string): string => readFileSync(path.join(import.meta.dirname, file), 'utf8');
+
+const layers = ['length', 'trade', 'job', 'plan', 'screens', 'published', 'readmes'];
+
+/** Tests that put nothing else in the place of a global or a module; any other test has its modules to itself. */
+const pureTests = (process.env.VITEST ? layers : []).flatMap((layer) =>
+  readdirSync(path.join(import.meta.dirname, 'tests', layer), { recursive: true, encoding: 'utf8' })
+    .map((file) => path.posix.join('tests', layer, file.replaceAll('\\', '/')))
+    .filter((file) => /\.test\.tsx?$/.test(file))
+    .filter((file) => !/\bvi\.|\bglobalThis\.|fake-indexeddb|process\.env/.test(textOf(file))),
+);
 
 export default defineConfig({
   root: 'src',
@@ -85,7 +97,7 @@ export default defineConfig({
     pool: 'threads', // a quarter less time than processes of their own
     maxWorkers: 3, // many tests wait: one worker a core leaves cores idle
     projects: [
-      // nothing there touches a global: the modules are read once for all files
+      // their modules are read once for all files
       { extends: true, test: { name: 'pure', include: pureTests, isolate: false } },
       { extends: true, test: { name: 'others', include: ['tests/**/*.test.{ts,tsx}'], exclude: pureTests } },
     ],

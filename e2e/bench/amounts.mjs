@@ -1,9 +1,11 @@
 // How much is measured: the whole, or so little of everything that it only shows that each part still runs.
 
+// Speeds: how many times slower the processor.
+
 export const whole = {
-  starts: { rounds: 5 },
+  starts: { rounds: 5, speeds: [1, 4, 6] },
   taps: { times: 40 },
-  durable: { times: 40 },
+  durable: { times: 40, speeds: [1, 4, 6] },
   logs: { long: 100_000, short: 100, opens: 5, ticks: 50 },
   reckoning: { warmUp: 0.2, seconds: 0.5 },
   ordering: { parts: [20, 100, 400], turns: 7 },
@@ -13,9 +15,9 @@ export const whole = {
 };
 
 export const tiny = {
-  starts: { rounds: 1 },
+  starts: { rounds: 1, speeds: [4] },
   taps: { times: 2 },
-  durable: { times: 2 },
+  durable: { times: 2, speeds: [4] },
   logs: { long: 500, short: 10, opens: 1, ticks: 2 },
   reckoning: { warmUp: 0, seconds: 0.02 },
   ordering: { parts: [20], turns: 1 },

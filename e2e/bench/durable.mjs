@@ -48,14 +48,19 @@ async function tapAll(page, taps) {
   return page.evaluate(() => globalThis.kept);
 }
 
-/** @param app `{ folder }`, built in this run @param taps how many at each speed; nothing stands beside them */
-export const durable = (phone, app, { times: taps }) =>
+/**
+ * Nothing stands beside these.
+ *
+ * @param app `{ folder }`, built in this run
+ * @param amount taps at each speed, and how many times slower the processor is at each
+ */
+export const durable = (phone, app, { times: taps, speeds }) =>
   onPage(phone, app.folder, async function* ({ context, page, url }) {
     await page.goto(url);
     await page.getByRole('button', { name: 'Open the sample job' }).click();
     await page.getByRole('heading', { name: 'Mineral and shell cabinet' }).waitFor();
     await makeReady(page, url);
-    for (const times of [1, 4, 6]) {
+    for (const times of speeds) {
       await slowed(context, times);
       await page.goto(`${url}#/stops/shellcase`);
       await page.reload();

@@ -103,16 +103,19 @@ async function several(phone, how, rounds) {
   return median(took);
 }
 
-/** @param app and bare: `{ folder }`, built in this run @param rounds how often each is started */
-export async function* starts(phone, { app, bare }, { rounds }) {
+/**
+ * @param app and bare: `{ folder }`, built in this run
+ * @param amount how often each is started, and how many times slower the processor
+ */
+export async function* starts(phone, { app, bare }, { rounds, speeds }) {
   const profile = phone.profile();
   const ours = { profile, stands: live };
   ours.url = await visit(phone, profile, app.folder);
   keepByWorker(app, bare);
   const least = { profile: phone.profile(), what: '.count' };
   least.url = await visitBare(phone, least.profile, bare.folder);
-  await start(phone, { ...least, times: 1 }); // a profile's first start is slower than any after it
-  for (const times of [1, 4, 6]) {
+  if (rounds > 1) await start(phone, { ...least, times: 1 }); // a profile's first start is slower than any after it
+  for (const times of speeds) {
     const beside = await several(phone, { ...least, times }, rounds);
     const row = (what, app) => ({
       name: `cold start at the saw, no network, ${what}, ${times}x; a bare page, no network`,
