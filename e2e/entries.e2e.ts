@@ -3,13 +3,14 @@ import { expect, type Locator, type Page, test } from '@playwright/test';
 import { quickBounce } from '../src/ui/touch';
 import { choose, goBy, keys, openSample, pastBounce, typed } from './app';
 import { keptLines } from './kept';
+import { keptLog } from './kept-log';
 import { noRoom, roomAgain, slowStorage, storageTakes } from './poor-storage';
 
 test.describe.configure({ mode: 'parallel' });
 
 /** Everything that is kept, but where the user is and what is half done. */
-const kept = (page: Page): Promise<string> =>
-  page.evaluate(async () => {
+async function kept(page: Page): Promise<string> {
+  const beside = await page.evaluate(async () => {
     const db = await new Promise<IDBDatabase>((resolve) => {
       const open = indexedDB.open('knifeline');
       open.onsuccess = () => resolve(open.result);
@@ -26,10 +27,12 @@ const kept = (page: Page): Promise<string> =>
           cursor.continue();
         };
       });
-    const text = JSON.stringify(await Promise.all(['log', 'settings', 'shop'].map(all)));
+    const rows = await Promise.all(['settings', 'shop'].map(all));
     db.close();
-    return text;
+    return rows;
   });
+  return JSON.stringify([beside, await keptLog(page)]);
+}
 
 /** What is kept among the settings under keys that begin so. */
 const keptUnder = (page: Page, prefix: string): Promise<Readonly<Record<string, unknown>>> =>

@@ -2,10 +2,11 @@ import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { openSample, readySettings } from './app';
 import { damaged } from './damage';
+import { keptLog } from './kept-log';
 
 /** What the database holds, whole, to compare before and after. */
-const everything = (page: Page): Promise<string> =>
-  page.evaluate(async () => {
+async function everything(page: Page): Promise<string> {
+  const beside = await page.evaluate(async () => {
     const db = await new Promise<IDBDatabase>((resolve, reject) => {
       const open = indexedDB.open('knifeline');
       open.onsuccess = () => resolve(open.result);
@@ -17,10 +18,12 @@ const everything = (page: Page): Promise<string> =>
         all.onsuccess = () => resolve(all.result);
         all.onerror = () => reject(all.error);
       });
-    const rows = JSON.stringify([await read('jobs'), await read('log'), await read('aside')]);
+    const rows = [await read('jobs'), await read('aside')];
     db.close();
     return rows;
   });
+  return JSON.stringify([beside, await keptLog(page)]);
+}
 
 async function shareOut(page: Page): Promise<string> {
   const waiting = page.waitForEvent('download');

@@ -2,25 +2,14 @@ import { expect, type Page, test } from '@playwright/test';
 import { openSample, pastBounce, readyOffline, readySettings } from './app';
 import { withWorker } from './browser';
 import { keptSetting } from './kept';
+import { keptLog } from './kept-log';
 
 test.use(withWorker);
 
 const origin = (page: Page) => new URL(page.url()).origin;
 
-/** The log as the database has it, in order of its keys. */
-const log = (page: Page): Promise<string> =>
-  page.evaluate(async () => {
-    const db = await new Promise<IDBDatabase>((resolve) => {
-      const open = indexedDB.open('knifeline');
-      open.onsuccess = () => resolve(open.result);
-    });
-    const rows = await new Promise<unknown>((resolve) => {
-      const all = db.transaction('log').objectStore('log').getAll();
-      all.onsuccess = () => resolve(all.result);
-    });
-    db.close();
-    return JSON.stringify(rows);
-  });
+/** The log as the database has it, as one text. */
+const log = async (page: Page): Promise<string> => `[${(await keptLog(page)).join(',')}]`;
 
 async function clearDatabase(page: Page, at: string): Promise<void> {
   const devtools = await page.context().newCDPSession(page);

@@ -11,8 +11,13 @@ const rowsKept = `new Promise((resolve, reject) => {
   const open = indexedDB.open('knifeline');
   open.onerror = () => reject(open.error);
   open.onsuccess = () => {
-    const count = open.result.transaction('log').objectStore('log').count();
-    count.onsuccess = () => { open.result.close(); resolve(count.result); };
+    const tx = open.result.transaction(['entries', 'packs']);
+    const single = tx.objectStore('entries').count();
+    const packs = tx.objectStore('packs').getAllKeys();
+    tx.oncomplete = () => {
+      open.result.close();
+      resolve(packs.result.reduce((sum, [, , size]) => sum + size, single.result));
+    };
   };
 })`;
 

@@ -69,7 +69,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   await openLast(hands);
   // nothing on the first screen moves once it stands: what is worked out is there from the start
   if ((job.value?.cases.length ?? 0) + (job.value?.banks.length ?? 0) > 0) await planned;
-  purge(hands);
+  tidyUp(hands);
   const way = { route, go, arrive };
   return { ...way, ...inHand(hands), job, plan, laying, shelf, incoming, phone };
 }
@@ -185,10 +185,12 @@ async function openLast({ store, log, values, shelf }: Hands): Promise<void> {
     );
 }
 
-/** What was deleted long ago goes for good; tried again at the next start. */
-function purge({ store, shelf }: Hands): void {
+/** What was deleted long ago goes for good, and old entries are packed; both are tried again at the next start. */
+function tidyUp({ store, shelf }: Hands): void {
   void store
     .purge(new Date().toISOString())
     .then(shelf.lookAgain)
+    .catch(() => undefined)
+    .then(store.pack)
     .catch(() => undefined);
 }

@@ -1,6 +1,7 @@
 import type { Shop, ShopField } from '../trade/machines/shop';
 import { type Backup, type Likes, type Liking, likings, shopRows } from './backup';
-import { type Comparison, canonical, type JobFile } from './file';
+import { canonical } from './canonical';
+import type { Comparison, JobFile } from './file';
 
 /** What this phone keeps beside its jobs. */
 export type Ways = { readonly shop: Shop; readonly likes: Likes };

@@ -1,4 +1,5 @@
 import { err, ok, type Result } from '../length/result';
+import { canonical } from './canonical';
 import { editJob } from './edits';
 import type { Entry } from './entry';
 import { jobOf } from './job';
@@ -123,14 +124,6 @@ export function compareWith(ours: readonly Entry[], theirs: readonly Entry[]): C
   const differing = theirs.filter((e) => have.has(keyOf(e)) && have.get(keyOf(e)) !== canonical(e));
   return { fresh, differing, same: theirs.length - fresh.length - differing.length };
 }
-
-/** A row's content, whatever the order of its keys. */
-export const canonical = (row: unknown): string => JSON.stringify(row, sortedKeys) ?? '';
-
-const sortedKeys = (_: string, value: unknown): unknown =>
-  typeof value === 'object' && value !== null && !Array.isArray(value)
-    ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
-    : value;
 
 /** Entries that differ from ours, for the set-aside. */
 export const asideOf = (entries: readonly Entry[]): readonly Aside[] =>

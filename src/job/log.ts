@@ -46,20 +46,19 @@ function add(state: Building, sorted: readonly Entry[]): void {
   for (const entry of sorted) {
     const at = placeOf(entry);
     const place = state.places.get(at);
-    if (!place) state.places.set(at, { trail: [entry], heads: [entry] });
-    else {
-      place.trail.push(entry);
-      if (entry.undoes !== undefined || !place.heads.every((head) => isOver(entry, head))) tangled.add(at);
-      else place.heads = [entry];
-    }
-    if (!tangled.has(at)) settle(state, at);
+    if (place) place.trail.push(entry);
+    const heads = [entry];
+    if (!place) state.places.set(at, { trail: [entry], heads });
+    else if (entry.undoes !== undefined || !place.heads.every((head) => isOver(entry, head))) tangled.add(at);
+    else place.heads = heads;
+    if (!tangled.has(at)) settle(state, at, heads);
     if (entry.kind === 'edit' && saysGone(at)) state.goneAt.add(at);
     state.last = entry;
   }
   for (const at of tangled) {
     const place = state.places.get(at);
     if (place) place.heads = headsOf(place.trail, undoneIn(place.trail));
-    settle(state, at);
+    settle(state, at, place?.heads ?? []);
   }
   keepThings(state, sorted);
 }
@@ -76,7 +75,7 @@ function keepThings(state: Building, fresh: readonly Entry[]): void {
   if (touched.size === 0) return;
   for (const at of touched) {
     state.kept.delete(at);
-    settle(state, at);
+    settle(state, at, state.places.get(at)?.heads ?? []);
   }
   for (const [place, { heads }] of state.places)
     for (const at of goneOver(place)) if (touched.has(at)) for (const head of heads) keep(state, at, head);
@@ -92,17 +91,18 @@ function keep(state: Building, at: string, work: Entry): void {
   state.doubled.add(at);
 }
 
-/** Brings the value or tick of a place to what its heads come to. */
-function settle(state: Building, at: string): void {
-  const heads = state.places.get(at)?.heads ?? [];
+/** Brings the value or tick of a place to what its heads come to. No operation is spelled like a path. */
+function settle(state: Building, at: string, heads: readonly Entry[]): void {
   const stands = standing(heads);
   if (stands?.kind === 'edit' && stands.value !== null) state.values.set(at, stands.value);
-  else state.values.delete(at);
-  if (stands?.kind === 'tick')
+  else if (stands?.kind === 'tick')
     state.ticks.set(at, { figure: stands.figure, at: stands.at, device: stands.device });
-  else state.ticks.delete(at);
+  else {
+    state.values.delete(at);
+    state.ticks.delete(at);
+  }
   if (isDouble(heads)) state.doubled.add(at);
-  else state.doubled.delete(at);
+  else if (state.doubled.size > 0) state.doubled.delete(at);
 }
 
 /** Folds a log, whatever order its entries are given in and whatever the clocks say (M1, M2). */
@@ -145,8 +145,12 @@ export const over = (seen: Folded, changes: readonly Change[]): readonly Change[
     return { ...change, over: [...new Set([...here, ...also])].slice(0, mostOver) };
   });
 
-/** Union of two copies of a job's log. An entry is never changed once written, so ours stands where both have it. */
+/**
+ * Union of two copies of a job's log, in order. An entry is never changed once written, so ours stands where both have
+ * it.
+ */
 export function merge(ours: readonly Entry[], theirs: readonly Entry[]): readonly Entry[] {
+  if (theirs.length === 0) return [...ours].sort(inOrder);
   const have = new Set(ours.map(keyOf));
   return [...ours, ...theirs.filter((e) => !have.has(keyOf(e)))].sort(inOrder);
 }

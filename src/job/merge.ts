@@ -95,7 +95,9 @@ export const said = (entry: Entry): Json =>
  * away and unticks no cut (M7).
  */
 export const standing = (heads: readonly Entry[]): Entry | undefined =>
-  heads.filter((head) => said(head) !== null).pop() ?? heads[heads.length - 1];
+  heads.length < 2
+    ? heads[0]
+    : (heads.filter((head) => said(head) !== null).pop() ?? heads[heads.length - 1]);
 
 /** Whether the heads of a place say different things. */
 export const isDouble = (heads: readonly Entry[]): boolean =>

@@ -1,4 +1,4 @@
-import { fromStored } from '../length/stored';
+import { isStored } from '../length/stored';
 import type { Entry, Json } from './entry';
 import { isMoment } from './kinds';
 import { mostOver } from './merge';
@@ -28,6 +28,17 @@ const unless =
   (value, row) =>
     value === undefined || check(value, row);
 
+/** The rows of a log have much in common with the row before: a word just found good is not looked at again. */
+function again(check: Check): Check {
+  let good: unknown;
+  return (value, row) => {
+    if (value === good && value !== undefined) return true;
+    if (!check(value, row)) return false;
+    good = value;
+    return true;
+  };
+}
+
 const id = texts(isId);
 const word = texts((text) => text !== '' && text.length <= 60);
 
@@ -56,10 +67,10 @@ const readable: Check = (value, { path }) => {
 const mayLack = ['undoes', 'over'];
 
 const stamp = {
-  job: id,
-  device: id,
+  job: again(id),
+  device: again(id),
   count,
-  at: texts(isMoment),
+  at: again(texts(isMoment)),
   act: word,
   label: texts((text) => text.length <= 200),
   undoes: unless(word),
@@ -70,7 +81,7 @@ const op = shaped(
   /^((cut|mark)(\/[A-Za-z0-9~]{1,60}){2,3}|lay\/[a-z0-9]{1,24}\/r[nf]{0,400}|buy(\/[A-Za-z0-9~]{1,60}){2,3})$/,
 );
 
-const figure = texts((text) => fromStored(text).ok);
+const figure = texts(isStored);
 const path = shaped(/^[a-zA-Z0-9~]+(\/[a-zA-Z0-9~]+)*$/, 200);
 const kind: Check = () => true;
 
@@ -87,9 +98,11 @@ const isRow = (row: unknown): row is Row => typeof row === 'object' && row !== n
 function badKey(row: Row, keys: readonly (readonly [string, Check])[]): string | undefined {
   let known = 0;
   for (const [name, holds] of keys) {
-    if (Object.hasOwn(row, name)) known += 1;
+    const value = row[name];
+    const has = value !== undefined || Object.hasOwn(row, name);
+    if (has) known += 1;
     else if (!mayLack.includes(name)) return name;
-    if (!holds(row[name], row)) return name;
+    if (has && !holds(value, row)) return name;
   }
   const names = Object.keys(row);
   return names.length === known ? undefined : names.find((name) => !keys.some(([own]) => own === name));

@@ -10,6 +10,9 @@ const shape = /^(-?)(0|[1-9]\d{0,59})(?:\/([1-9]\d{0,59}))?$/;
 
 type StoredError = { readonly code: 'not-a-stored-length'; readonly text: string };
 
+/** Whether `fromStored` reads a text. */
+export const isStored = (text: string): boolean => shape.test(text);
+
 /**
  * Reads what `toStored` wrote. At most 60 digits each, so a hostile file cannot make a number that stalls the phone.
  *

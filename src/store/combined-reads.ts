@@ -3,7 +3,10 @@ import { fold, inOrder, merge } from '../job/log';
 import { readShop } from '../job/shop-rows';
 import type { Store } from './contract';
 import type { Database } from './db';
-import { type JobLine, lastFirst, lineFields, listJobs, load, nextOf, readable, since } from './reads';
+import { lineFields } from './log-rows';
+import type { Bad } from './read-rows';
+import { type JobLine, lastFirst, listJobs, nextOf, readable, readLog, since } from './reads';
+import { setAside } from './reconciling';
 import type { StoreContext } from './store-context';
 import { pairsIn, type Stamped, takeLater, type ValueStore, valuesOf } from './values';
 import { reading } from './whole';
@@ -23,9 +26,14 @@ export function viewOf({ connection, ahead, seen }: StoreContext): View {
 
   async function loadAll(job: string) {
     const more = readable(ahead.log(job));
-    const { entries, setAside } = await read((db) => load(db, job), { entries: [], setAside: 0 }, 'long');
-    return { entries: merge(entries, more), setAside };
+    const { entries, single, bad } = await read((db) => readLog(db, job), noLog, 'long');
+    if (bad > 0) await outOfTheWay(job, single);
+    return { entries: merge(entries, more), setAside: bad };
   }
+
+  /** Where they cannot be moved, on a full disk or in a database of a later version, the job opens without them. */
+  const outOfTheWay = (job: string, single: readonly Bad[]): Promise<void> =>
+    connection.write((db) => setAside(db, job, single), 'long').catch(() => undefined);
 
   const lineOf = async (id: string) =>
     lineFrom(id, ahead.all() ? ahead.log(id) : (await loadAll(id)).entries);
@@ -62,6 +70,8 @@ export function viewOf({ connection, ahead, seen }: StoreContext): View {
     shop: async () => readShop(await values('shop')),
   };
 }
+
+const noLog = { entries: [], single: [], bad: 0 };
 
 /**
  * A job's line of the list, from its log. Of a log that only the journal has, only the fields of the line are

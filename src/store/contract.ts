@@ -42,6 +42,8 @@ export type Store = {
    * starts before.
    */
   readonly purge: (now: string) => Promise<void>;
+  /** Once a start: packs old entries, so that the next start reads them fast. Nothing of what is kept changes. */
+  readonly pack: () => Promise<void>;
   /** Entries the database had lost and the journal gave back, so far. */
   readonly restored: () => number;
   /** Calls back with how many came back when the browser emptied the database under the open page. */

@@ -207,7 +207,7 @@ async function openNewer(name: string): Promise<Result<Opened, OpenError> | unde
   const db = await openDB<Schema>(name, undefined, {
     blocking: (_current, _next, event) => (event.target as IDBDatabase).close(),
   });
-  const known = ['jobs', 'log', 'settings', 'shop', 'aside'] as const;
+  const known = ['jobs', 'entries', 'packs', 'settings', 'shop', 'aside'] as const;
   if (known.every((store) => db.objectStoreNames.contains(store))) return ok({ db, readOnly: true });
   db.close();
   return undefined;

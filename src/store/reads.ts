@@ -1,12 +1,18 @@
-import type { IDBPIndex, StoreNames } from 'idb';
 import type { Entry } from '../job/entry';
 import { notesIn } from '../job/install';
 import { fold, inOrder } from '../job/log';
-import { readEntry } from '../job/rows';
-import { type Database, saveError } from './db';
-import type { Schema } from './migrations';
-import { behindKey } from './own-keys';
-import { reading, sent, strict, whole } from './whole';
+import type { Database } from './db';
+import {
+  keptRows,
+  lineFields,
+  newestRow,
+  noteRows,
+  type Reading,
+  readingLog,
+  rowsAt,
+  rowsSince,
+} from './log-rows';
+import { type Bad, readPack, readRows } from './read-rows';
 
 export type JobLine = {
   readonly id: string;
@@ -21,77 +27,33 @@ export type JobLine = {
 
 export type Loaded = { readonly entries: readonly Entry[]; readonly setAside: number };
 
-/** A job's rows by count, and by key: the second also finds a row with a damaged count. */
-export const byCount = (job: string, from = 0) =>
-  IDBKeyRange.bound([job, from], [job, Number.POSITIVE_INFINITY]);
-export const byKey = (job: string) => IDBKeyRange.bound([job], [job, []]);
+/** A log as it was read, with the single rows of it that cannot be read, and how many of them there are in all. */
+type ReadLog = { readonly entries: readonly Entry[]; readonly single: readonly Bad[]; readonly bad: number };
 
-/**
- * The whole log of a job, in order; rows that cannot be read are moved out of it, whole. On a full disk they stay
- * where they are, left out and counted all the same: the job opens.
- */
-export async function load(db: Database, job: string): Promise<Loaded> {
-  const rows: unknown[] = await reading(db.transaction('log')).store.getAll(byKey(job));
-  const entries: Entry[] = [];
-  const bad: Bad[] = [];
-  for (const row of rows) {
-    const read = readEntry(row);
-    if ('entry' in read) entries.push(read.entry);
-    else bad.push({ row, why: read.why });
-  }
-  if (bad.length > 0) await setAside(db, job, bad).catch(unlessFull);
-  return { entries: entries.sort(inOrder), setAside: bad.length };
-}
-
-function unlessFull(error: unknown): void {
-  if (saveError(error).code !== 'full') throw error;
-}
-
-type Bad = { readonly row: unknown; readonly why: string };
-
-/** Moves rows that cannot be read out of the log, in one transaction (D13). */
-async function setAside(db: Database, job: string, bad: readonly Bad[]): Promise<void> {
-  const tx = db.transaction(['log', 'aside', 'settings'], 'readwrite', strict);
-  const [log, aside] = [tx.objectStore('log'), tx.objectStore('aside')];
-  await whole(tx, async () => {
-    // the journal may have them whole
-    sent(tx.objectStore('settings').put(true, behindKey));
-    for (const { row, why } of bad) {
-      const { device, count } = row as Entry;
-      const key: [string, string, number] = [job, device, count];
-      // another page that loads the same job may have moved it already
-      if ((await log.getKey(key)) === undefined) continue;
-      sent(aside.add({ from: job, why, row }));
-      sent(log.delete(key));
-    }
-  });
+/** The whole log of a job, in order. */
+export async function readLog(db: Database, job: string): Promise<ReadLog> {
+  const kept = await keptRows(readingLog(db), job);
+  const packed = kept.packs.map(readPack);
+  const single = readRows(kept.single);
+  return {
+    entries: [...packed, single].flatMap(({ good }) => good).sort(inOrder),
+    single: single.bad,
+    bad: packed.reduce((sum, { bad }) => sum + bad.length, single.bad.length),
+  };
 }
 
 /** Entries of a job from a count on; the rest of the rows wait for the next `load`. */
 export async function since(db: Database, job: string, count: number): Promise<readonly Entry[]> {
-  return readable(await reading(db.transaction('log')).store.index('byCount').getAll(byCount(job, count)));
+  return readable(await rowsSince(readingLog(db), job, count));
 }
 
 /** Those of some rows that can be read. */
-export const readable = (rows: readonly unknown[]): readonly Entry[] =>
-  rows.flatMap((row) => {
-    const read = readEntry(row);
-    return 'entry' in read ? [read.entry] : [];
-  });
-
-type ByPath = IDBPIndex<Schema, StoreNames<Schema>[], 'log', 'byPath', IDBTransactionMode>;
+export const readable = (rows: readonly unknown[]): readonly Entry[] => readRows(rows).good;
 
 /** The value that stands at a path of a job, when it is a text. */
-export async function textAt(index: ByPath, job: string, path: string): Promise<string> {
-  const found = fold(readable(await index.getAll([job, path]))).values.get(path);
+export async function textAt(tx: Reading, job: string, path: string): Promise<string> {
+  const found = fold(readable(await rowsAt(tx, job, path))).values.get(path);
   return typeof found === 'string' ? found : '';
-}
-
-/** Notes of a job for next time, from the rows of their paths alone. */
-async function notesAt(index: ByPath, job: string): Promise<Pick<JobLine, 'next'>> {
-  // `0` comes right after `/`
-  const rows = await index.getAll(IDBKeyRange.bound([job, 'next/'], [job, 'next0']));
-  return nextOf(readable(rows));
 }
 
 /** Notes for next time among entries, where there are any. */
@@ -100,23 +62,18 @@ export function nextOf(entries: readonly Entry[]): Pick<JobLine, 'next'> {
   return next.length > 0 ? { next } : {};
 }
 
-/** What a line of the list says of a job. */
-export const lineFields: readonly string[] = ['name', 'place', 'deleted'];
-
 /** Every job, the one last written to first, without reading whole logs. */
 export async function listJobs(db: Database): Promise<readonly JobLine[]> {
-  const tx = reading(db.transaction(['jobs', 'log']));
+  const tx = readingLog(db, 'jobs');
   const all = await tx.objectStore('jobs').getAll();
-  const log = tx.objectStore('log');
-  const paths = log.index('byPath') as unknown as ByPath;
   const lines = await Promise.all(
     all.map(async ({ id, made }): Promise<JobLine> => {
-      const newest = await log.index('byCount').openCursor(byCount(id), 'prev');
-      const texts = lineFields.map((path) => textAt(paths, id, path));
+      const newest = await newestRow(tx, id);
+      const texts = lineFields.map((path) => textAt(tx, id, path));
       const [name = '', place = '', deleted = ''] = await Promise.all(texts);
-      const at: unknown = newest?.value.at; // not read through: it may be damaged
+      const at: unknown = (newest as Partial<Entry> | undefined)?.at; // not read through: it may be damaged
       const last = typeof at === 'string' ? at : made;
-      const next = await notesAt(paths, id);
+      const next = nextOf(readable(await noteRows(tx, id)));
       return { id, name, place, last, ...next, ...(deleted ? { deleted } : {}) };
     }),
   );

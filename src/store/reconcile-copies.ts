@@ -1,12 +1,17 @@
+import type { Database } from './db';
 import { evenOut } from './journal/difference';
 import type { Journal } from './journal/journal';
 import { restore } from './journal/restore';
 import type { Row } from './journal/row';
+import { packLog } from './pack-up';
 import { purge } from './purge';
 import { layBy } from './reserve';
 import type { StoreContext } from './store-context';
+import { reading } from './whole';
 
 export { restore } from './journal/restore';
+export { setAside } from './set-aside';
+export { addEntries } from './take-in';
 
 /**
  * Purges old deleted jobs, but only when both copies hold the same: one alone may know that a job was brought back
@@ -20,6 +25,17 @@ export const purgeJobs = (here: StoreContext, now: string): Promise<void> =>
     const gone = await connection.write((db) => purge(db, now), 'long');
     if (gone.length > 0) await journal?.append(gone.map((job): Row => ['purge', job]));
   });
+
+/** Packs the old entries of every log, a thousand in a transaction, so that other pages come in between. */
+export const packLogs = (here: StoreContext): Promise<void> =>
+  inTurn(here, async () => {
+    if (here.connection.readOnly()) return;
+    await here.filled();
+    for (const job of await here.connection.use(allJobs))
+      while (await here.connection.write((db) => packLog(db, job), 'long'));
+  });
+
+const allJobs = (db: Database) => reading(db.transaction('jobs')).store.getAllKeys();
 
 const under = new WeakMap<StoreContext, Promise<unknown>>();
 

@@ -3,8 +3,9 @@ import type { Row } from './journal/row';
 import type { StoreContext } from './store-context';
 
 /**
- * What brings the copies to hold the same comes in a file of its own, since the first screen has no need of it. Where
- * it does not come, each of these fails as if the database did not answer; the next call asks for it again.
+ * What brings the copies to hold the same, takes entries in and sets rows aside comes in a file of its own, since the
+ * first screen has no need of it. Where it does not come, each of these fails as if the database did not answer; the
+ * next call asks for it again.
  */
 const copies = () => import('./reconcile-copies');
 
@@ -12,6 +13,14 @@ export const keepEven = async (here: StoreContext): Promise<number> => (await co
 
 export const purgeJobs = async (here: StoreContext, now: string): Promise<void> =>
   (await copies()).purgeJobs(here, now);
+
+export const packLogs = async (here: StoreContext): Promise<void> => (await copies()).packLogs(here);
+
+export const addEntries: typeof import('./take-in').addEntries = async (...all) =>
+  (await copies()).addEntries(...all);
+
+export const setAside: typeof import('./set-aside').setAside = async (...all) =>
+  (await copies()).setAside(...all);
 
 export const restore = async (db: Database, rows: readonly Row[]): Promise<number> =>
   (await copies()).restore(db, rows);

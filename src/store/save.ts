@@ -3,20 +3,13 @@ import { err, ok, type Result } from '../length/result';
 import { type Database, type SaveError, saveError } from './db';
 import type { Row } from './journal/row';
 import { aloneKey, behindKey } from './own-keys';
-import { keepEven } from './reconciling';
+import { addEntries, keepEven } from './reconciling';
 import { freed } from './reserve';
 import type { StoreContext } from './store-context';
+import type { Added, Incoming } from './take-in';
 import { putValue, type ValueRow, type ValueStore } from './values';
 import { sent, strict, whole } from './whole';
-import {
-  type Added,
-  addEntries,
-  type Incoming,
-  keptOfTries,
-  type NewAct,
-  prepareAct,
-  writeAct,
-} from './writes';
+import { keptOfTries, type NewAct, prepareAct, writeAct } from './writes';
 
 type Keep<T> = {
   /** What the other pages are told once it is kept. */

@@ -7,13 +7,14 @@ import type { Store, StoreOptions } from './contract';
 import { type Connection, connect, type Database, type OpenError, openError, openPatience } from './db';
 import type { Row } from './journal/row';
 import { frozen } from './journal/starting';
+import { isEmpty, readingLog } from './log-rows';
 import { nameKey, openingKey } from './own-keys';
 import { pagesOn } from './pages';
-import { fillBehind, keepEven, purgeJobs, restore } from './reconciling';
+import { fillBehind, keepEven, packLogs, purgeJobs, restore } from './reconciling';
 import { keepAct, keepEntries, keepValue } from './save';
 import { aloneNameOf, isOurs, type Keeper, keeperOf, type StoreContext } from './store-context';
 import { latestOf, stampedIn, valueStores } from './values';
-import { reading, strict, whole } from './whole';
+import { strict, whole } from './whole';
 import type { NewAct } from './writes';
 
 export type { KeptIn, Store } from './contract';
@@ -71,7 +72,7 @@ function filler(keeper: Keeper) {
     refill: async (db: Database): Promise<void> => {
       tries += 1;
       const own = tries;
-      if (!journal || (await reading(db.transaction('log')).store.openKeyCursor()) !== null) return;
+      if (!journal || !(await isEmpty(readingLog(db)))) return;
       // at the start the first screen does not wait for it: what it holds comes when it answers
       const found = await (stands ? journal.rows() : soon(journal.rows()));
       if (own !== tries) return; // given up on meanwhile
@@ -187,6 +188,7 @@ function storeOn(here: StoreContext, froze: boolean): Store {
     append: act,
     addEntries: (job, entries, aside = []) => keepEntries(here, { job, entries, aside }),
     purge: (now) => purgeJobs(here, now),
+    pack: () => packLogs(here),
     keep: (key, value) => keepValue(here, ['settings', key, value]),
     keepShop: (key, value) => keepValue(here, ['shop', key, value ? toStored(value) : null]),
     evenOut: () => keepEven(here),

@@ -1,15 +1,22 @@
-import type { IDBPObjectStore, StoreNames } from 'idb';
+import { canonical } from '../job/canonical';
 import type { Change, Entry } from '../job/entry';
-import { canonical } from '../job/file';
-import { fold, keyOf, over } from '../job/log';
-import type { Aside } from '../job/rows';
+import { fold, over } from '../job/log';
 import { readEntry } from '../job/rows';
 import { takesAway } from '../job/tombstones';
 import { err, ok, type Result } from '../length/result';
 import type { Database, SaveError } from './db';
-import type { Schema } from './migrations';
-import { byCount, byKey, readable } from './reads';
-import { reading, sent, strict, whole } from './whole';
+import {
+  greatestCount,
+  keptRows,
+  type Reading,
+  readingLog,
+  rowOf,
+  rowsAt,
+  unpacked,
+  writingLog,
+} from './log-rows';
+import { readable } from './reads';
+import { sent, whole } from './whole';
 
 export type NewAct = {
   readonly job: string;
@@ -40,20 +47,19 @@ export async function writeAct(
   writer: Writer,
   { act, tried, after, made: before }: Trying,
 ): Promise<Result<readonly Entry[], SaveError>> {
-  const tx = db.transaction(['jobs', 'log'], 'readwrite', strict);
-  const [jobs, log] = [tx.objectStore('jobs'), tx.objectStore('log')];
+  const tx = writingLog(db, 'jobs');
+  const jobs = tx.objectStore('jobs');
   return whole(tx, async () => {
     const known = await jobs.getKey(act.job);
     // only after the first answer is it this write's turn: what was tried before has ended by then
-    for (const one of before ? [...tried, before] : tried) if (await isThere(log, one)) return ok(one);
-    const last = await log.index('byCount').openKeyCursor(byCount(act.job), 'prev');
-    const there = last ? Number((last.key as [string, number])[1]) : 0;
-    const changes = await sayingOver(log, act);
+    for (const one of before ? [...tried, before] : tried) if (await isThere(tx, one)) return ok(one);
+    const there = await greatestCount(tx, act.job);
+    const changes = await sayingOver(tx, act);
     const made = before ? ok(before) : prepareAct(writer, { ...act, changes }, Math.max(there, after));
     if (!made.ok) return made;
     tried.push(made.value);
     if (known === undefined) sent(jobs.add({ id: act.job, made: made.value[0]?.at ?? writer.now() }));
-    for (const entry of made.value) sent(log.add(entry));
+    for (const entry of made.value) sent(tx.objectStore('entries').add(entry));
     return made;
   });
 }
@@ -63,17 +69,15 @@ export async function keptOfTries(
   db: Database,
   tried: readonly (readonly Entry[])[],
 ): Promise<readonly Entry[] | undefined> {
-  const { store } = reading(db.transaction('log'));
-  for (const entries of tried) if (await isThere(store, entries)) return entries;
+  const tx = readingLog(db);
+  for (const entries of tried) if (await isThere(tx, entries)) return entries;
   return undefined;
 }
 
-type Rows = { readonly get: (key: [string, string, number]) => Promise<unknown> };
-
 /** An act is kept whole or not at all: its first entry tells. */
-async function isThere(log: Rows, [first]: readonly Entry[]): Promise<boolean> {
+async function isThere(tx: Reading, [first]: readonly Entry[]): Promise<boolean> {
   if (!first) return false;
-  const found = await log.get([first.job, first.device, first.count]);
+  const found = await rowOf(tx, first);
   return found !== undefined && canonical(found) === canonical(first);
 }
 
@@ -91,16 +95,14 @@ export function prepareAct(
   return why === undefined ? ok(entries) : err({ code: 'failed', name: why });
 }
 
-type Log = IDBPObjectStore<Schema, StoreNames<Schema>[], 'log', 'readwrite'>;
-
-const sayingOver = (log: Log, { job, changes }: NewAct): Promise<readonly Change[]> =>
+const sayingOver = (tx: Reading, { job, changes }: NewAct): Promise<readonly Change[]> =>
   Promise.all(
     changes.map(async (change) => {
       if (change.over !== undefined) return change;
       const rows =
         change.kind === 'edit' && !takesAway(change)
-          ? await log.index('byPath').getAll([job, change.path])
-          : await log.getAll(byKey(job));
+          ? await rowsAt(tx, job, change.path)
+          : unpacked(await keptRows(tx, job));
       return over(fold(readable(rows)), [change])[0] ?? change;
     }),
   );
@@ -121,39 +123,4 @@ function misfit(entries: readonly Entry[]): string | undefined {
     if ('why' in read) return read.why;
   }
   return undefined;
-}
-
-export type Incoming = {
-  readonly job: string;
-  readonly entries: readonly Entry[];
-  readonly aside: readonly Aside[];
-};
-
-/** What was new; of all tries together, as one that ended unheard may have been kept. */
-export type Added = { readonly entries: readonly Entry[]; readonly aside: readonly Aside[] };
-
-/** Adds entries we do not have; one we have stays as it is. Taken in twice, nothing changes. Returns what was new. */
-export async function addEntries(
-  db: Database,
-  { job, entries, aside, now }: Incoming & { readonly now: string },
-  tried: Added[],
-): Promise<Result<Added, SaveError>> {
-  const tx = db.transaction(['jobs', 'log', 'aside'], 'readwrite', strict);
-  const [jobs, log, store] = [tx.objectStore('jobs'), tx.objectStore('log'), tx.objectStore('aside')];
-  return whole(tx, async () => {
-    if ((await jobs.getKey(job)) === undefined) sent(jobs.add({ id: job, made: now }));
-    const keys = await log.getAllKeys(byKey(job));
-    const have = new Set(keys.map(([, device, count]) => keyOf({ device, count })));
-    const fresh = entries.filter((entry) => !have.has(keyOf(entry)));
-    for (const entry of fresh) sent(log.add(entry));
-    const kept = aside.length === 0 ? [] : await store.getAll();
-    const known = new Set(kept.map(({ row }) => canonical(row)));
-    const away = aside.filter((item) => !known.has(canonical(item.row)));
-    for (const item of away) sent(store.add(item));
-    tried.push({ entries: fresh, aside: away });
-    return ok({
-      entries: [...new Set(tried.flatMap((added) => added.entries))],
-      aside: [...new Set(tried.flatMap((added) => added.aside))],
-    });
-  });
 }

@@ -37,9 +37,9 @@ function precached(): readonly string[] {
 }
 
 describe('bytes of the built app', () => {
-  test('the scripts of the first load are at most 46 KB gzip', () => {
+  test('the scripts of the first load are at most 46.5 KB gzip', () => {
     expect(firstScripts().some((file) => file.includes('/main-'))).toBe(true);
-    expect(sum(firstScripts())).toBeLessThanOrEqual(46 * 1024);
+    expect(sum(firstScripts())).toBeLessThanOrEqual(46.5 * 1024);
   });
 
   test('what paints the screen that was left is at most 8 KB gzip, and waits for nothing else', () => {
@@ -55,10 +55,10 @@ describe('bytes of the built app', () => {
     expect(sum(more)).toBeLessThanOrEqual(18 * 1024);
   });
 
-  test('everything kept on the phone is at most 1,244 KB, and is everything', () => {
+  test('everything kept on the phone is at most 1,256 KB, and is everything', () => {
     const files = precached();
     const bytes = files.reduce((sum, file) => sum + statSync(path.join(dist, file)).size, 0);
-    expect(bytes).toBeLessThanOrEqual(1244 * 1024);
+    expect(bytes).toBeLessThanOrEqual(1256 * 1024);
     for (const asset of readdirSync(path.join(dist, 'assets'))) {
       if (!asset.endsWith('.map')) expect(files).toContain(`assets/${asset}`);
     }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { canonical } from '../../src/job/canonical';
 import type { Change, Entry } from '../../src/job/entry';
-import { canonical } from '../../src/job/file';
 import { extend, type Folded, fold, keyOf, merge } from '../../src/job/log';
 import { placeOf, said } from '../../src/job/merge';
 import { runs } from '../runs';

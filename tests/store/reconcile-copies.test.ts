@@ -222,7 +222,7 @@ describe('what else the copies are told apart by', () => {
     IDBDatabase.prototype.transaction = own;
     expect([said.ok, store.readOnly()]).toEqual([false, true]);
     const newer = await opening;
-    expect(await newer.getAll('log')).toHaveLength(1);
+    expect(await newer.getAll('entries')).toHaveLength(1);
     newer.close();
   });
 

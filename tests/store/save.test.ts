@@ -358,8 +358,8 @@ describe('the database wiped', () => {
       const asked = indexedDB.open('knifeline');
       asked.onsuccess = () => resolve(asked.result);
     });
-    const tx = raw.transaction('log', 'readwrite');
-    for (const count of [50, 51, 60]) tx.objectStore('log').delete(['j1', 'other', count]);
+    const tx = raw.transaction('entries', 'readwrite');
+    for (const count of [50, 51, 60]) tx.objectStore('entries').delete(['j1', 'other', count]);
     await new Promise((done) => {
       tx.oncomplete = done;
     });

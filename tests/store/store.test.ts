@@ -245,7 +245,7 @@ describe('load', () => {
     await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
     const db = await openDB('test', schemaVersion);
     const bad = { job: 'j1', device: 'x', count: 7, kind: 'edit', path: 'boards/b1/length', value: 12.5 };
-    await db.put('log', bad);
+    await db.put('entries', bad);
     db.close();
     const loaded = await store.load('j1');
     expect([loaded.entries.length, loaded.setAside]).toEqual([1, 1]);
@@ -257,16 +257,16 @@ describe('load', () => {
     const store = await open();
     await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
     const db = await openDB('test', schemaVersion);
-    await db.put('log', { job: 'j1', device: 'x', count: 7 });
+    await db.put('entries', { job: 'j1', device: 'x', count: 7 });
     const add = vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementation(() => {
       throw new DOMException('no room', 'QuotaExceededError');
     });
     const loaded = await store.load('j1');
     add.mockRestore();
     expect([loaded.entries.length, loaded.setAside]).toEqual([1, 1]);
-    expect([await db.count('log'), await db.count('aside')]).toEqual([2, 0]);
+    expect([await db.count('entries'), await db.count('aside')]).toEqual([2, 0]);
     await store.load('j1');
-    expect([await db.count('log'), await db.count('aside')]).toEqual([1, 1]);
+    expect([await db.count('entries'), await db.count('aside')]).toEqual([1, 1]);
     db.close();
   });
 
@@ -274,7 +274,7 @@ describe('load', () => {
     const [a, b] = [await open(), await open()];
     await a.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
     const db = await openDB('test', schemaVersion);
-    for (const count of ['7', 2 ** 60]) await db.put('log', { job: 'j1', device: 'x', count });
+    for (const count of ['7', 2 ** 60]) await db.put('entries', { job: 'j1', device: 'x', count });
     db.close();
     await Promise.all([a.load('j1'), b.load('j1')]);
     expect(await a.aside()).toHaveLength(2);
@@ -286,7 +286,15 @@ describe('load', () => {
     const store = await open();
     await store.makeJob({ job: 'j1', label: 'New', changes: editJob({ name: 'Case' }) });
     const db = await openDB('test', schemaVersion);
-    await db.put('log', { job: 'j1', device: 'x', count: 7, at: 5, kind: 'edit', path: 'name', value: 12 });
+    await db.put('entries', {
+      job: 'j1',
+      device: 'x',
+      count: 7,
+      at: 5,
+      kind: 'edit',
+      path: 'name',
+      value: 12,
+    });
     db.close();
     expect(await store.jobs()).toMatchObject([{ id: 'j1', name: 'Case', last: '2026-11-25T10:00:00.000Z' }]);
   });
@@ -381,7 +389,7 @@ describe('opening', () => {
     expect(await late.addEntries('j1', [])).toEqual(readOnly);
     await late.purge('2999-01-01T00:00:00.000Z');
     expect(await late.evenOut()).toBe(0);
-    expect(await newer.getAll('log' as never)).toHaveLength(1);
+    expect(await newer.getAll('entries' as never)).toHaveLength(1);
     newer.close();
     late.close();
     old.close();

@@ -1,11 +1,14 @@
+import { canonical } from '../../job/canonical';
 import type { Entry } from '../../job/entry';
 import type { Aside } from '../../job/rows';
 import type { Connection, Database } from '../db';
+import { countOf, keysIn } from '../log-keys';
+import { keptRows, type Reading, readingLog, unpacked } from '../log-rows';
 import { aloneKey, behindKey } from '../own-keys';
 import { evenValues, stampedIn, type ValueRow, type ValueStore, type Values } from '../values';
-import { reading, sent, strict, whole } from '../whole';
+import { sent, strict, whole } from '../whole';
 import type { Journal, Summary } from './journal';
-import { restore, stores, withoutId } from './restore';
+import { restore, withoutId } from './restore';
 import { keptOf, type Row, rowKey, type Sum, sumOf } from './row';
 
 /** How the copies differ. */
@@ -23,7 +26,7 @@ type Lacking = { readonly toDatabase: readonly Row[]; readonly toJournal: readon
 
 /** Compares counts and keys, and says what each copy lacks of the other. */
 async function differenceOf(db: Database, summary: Summary): Promise<Difference> {
-  const tx = reading(db.transaction(stores));
+  const tx = readingLog(db, 'jobs', 'settings', 'shop', 'aside');
   const ours = await stampedIn(tx);
   const [settings, shop] = [
     evenValues('settings', ours.settings, asNoted('settings', summary)),
@@ -36,12 +39,11 @@ async function differenceOf(db: Database, summary: Summary): Promise<Difference>
   const noted = await tx.objectStore('settings').get(behindKey);
   const behind = noted !== undefined;
   const alone = (summary.settings.get(aloneKey)?.value ?? null) !== null;
-  const log = tx.objectStore('log');
   const asides: readonly Aside[] = await tx.objectStore('aside').getAll();
   const jobs = new Set(await tx.objectStore('jobs').getAllKeys());
-  const same = !behind && (await holdsThe(summary.sum, { log, asides, jobs, whole: alone }));
+  const same = !behind && (await holdsThe(tx, summary.sum, { asides, jobs, whole: alone }));
   if (same) return { ...values, noted, rows: undefined };
-  const entries = await log.getAll();
+  const entries = unpacked(await keptRows(tx)) as readonly Entry[];
   return { ...values, noted, rows: (theirs) => lackingOf(entries, asides, theirs) };
 }
 
@@ -58,13 +60,15 @@ function asNoted(of: ValueStore, summary: Summary): Values {
 function lackingOf(entries: readonly Entry[], asides: readonly Aside[], theirs: readonly Row[]): Lacking {
   const kept = keptOf(theirs);
   const have = new Set(entries.map(rowKey));
-  const away = new Set(asides.map(({ row }) => JSON.stringify(row)));
+  const away = new Set(asides.map(({ row }) => canonical(row)));
   return {
     toDatabase: [
       ...[...kept.log].flatMap(([key, entry]): Row[] =>
-        have.has(key) || (away.size > 0 && away.has(JSON.stringify(entry))) ? [] : [['log', entry]],
+        have.has(key) || (away.size > 0 && away.has(canonical(entry))) ? [] : [['log', entry]],
       ),
-      ...[...kept.aside].flatMap(([text, one]): Row[] => (away.has(text) ? [] : [['aside', one]])),
+      ...[...kept.aside.values()].flatMap((one): Row[] =>
+        away.has(canonical(one.row)) ? [] : [['aside', one]],
+      ),
     ],
     toJournal: [
       ...entries.flatMap((entry): Row[] => (kept.log.has(rowKey(entry)) ? [] : [['log', entry]])),
@@ -81,24 +85,18 @@ function lackingOf(entries: readonly Entry[], asides: readonly Aside[], theirs: 
  */
 const long = 20_000;
 
-type Key = readonly [string, string, number];
 type Ours = {
-  readonly log: {
-    readonly count: () => Promise<number>;
-    readonly getAllKeys: () => Promise<readonly Key[]>;
-  };
   readonly asides: readonly Aside[];
   readonly jobs: ReadonlySet<string>;
   readonly whole: boolean;
 };
 
 /** Whether both logs have the same count and keys. Rows set aside count with the log: the journal has them in it. */
-async function holdsThe(sum: Sum, { log, asides, jobs, whole }: Ours): Promise<boolean> {
-  const count = await log.count();
+async function holdsThe(tx: Reading, sum: Sum, { asides, jobs, whole }: Ours): Promise<boolean> {
+  const count = await countOf(tx);
   const moved = asides.filter(({ from }) => jobs.has(from)).flatMap(({ row }) => keyOfRow(row));
   if (moved.length === 0 && (count !== sum.count || (count > long && !whole))) return count === sum.count;
-  const keys = (await log.getAllKeys()).map(([job, device, at]) => rowKey({ job, device, count: at }));
-  const found = sumOf(new Set([...keys, ...moved]));
+  const found = sumOf(new Set([...(await keysIn(tx)), ...moved]));
   return found.count === sum.count && found.hash === sum.hash;
 }
 

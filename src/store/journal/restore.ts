@@ -1,12 +1,13 @@
-import { unwrap } from 'idb';
+import { canonical } from '../../job/canonical';
 import type { Entry } from '../../job/entry';
 import type { Aside } from '../../job/rows';
 import type { Database } from '../db';
+import { keysIn } from '../log-keys';
+import { writingLog } from '../log-rows';
+import { putEntries } from '../pack-up';
 import { takeValues } from '../values';
-import { sent, strict, whole } from '../whole';
-import { keptOf, type Row, rowKey, valueRows } from './row';
-
-export const stores = ['jobs', 'log', 'settings', 'shop', 'aside'] as const;
+import { sent, whole } from '../whole';
+import { keptOf, type Row, valueRows } from './row';
 
 /**
  * Puts into the database what the journal has and it lacks, in one transaction; what the database has stands, but for
@@ -16,22 +17,19 @@ export const stores = ['jobs', 'log', 'settings', 'shop', 'aside'] as const;
  */
 export async function restore(db: Database, rows: readonly Row[]): Promise<number> {
   const kept = keptOf(rows);
-  const tx = db.transaction(stores, 'readwrite', strict);
-  const [jobs, log, aside] = [tx.objectStore('jobs'), tx.objectStore('log'), tx.objectStore('aside')];
+  const tx = writingLog(db, 'jobs', 'settings', 'shop', 'aside');
+  const [jobs, aside] = [tx.objectStore('jobs'), tx.objectStore('aside')];
   return whole(tx, async () => {
-    const keys = await log.getAllKeys();
+    const have = await keysIn(tx);
     const made = await jobs.getAllKeys();
     const asides = await aside.getAll();
-    const have = new Set(keys.map(([job, device, count]) => rowKey({ job, device, count })));
-    const away = new Set(asides.map(({ row }) => JSON.stringify(row)));
-    const isAway = (entry: Entry) => away.size > 0 && away.has(JSON.stringify(entry));
+    const away = new Set(asides.map(({ row }) => canonical(row)));
+    const isAway = (entry: Entry) => away.size > 0 && away.has(canonical(entry));
     const fresh = [...kept.log].flatMap(([key, entry]) => (have.has(key) || isAway(entry) ? [] : [entry]));
-    // no promise for each of ten thousand requests: the end of the transaction tells whether they failed
-    const plain = unwrap(log);
-    for (const entry of fresh) plain.put(entry);
+    await putEntries(tx, fresh);
     const jobsMade = new Set(made);
     for (const [id, at] of firstMoments(fresh)) if (!jobsMade.has(id)) sent(jobs.put({ id, made: at }));
-    for (const [text, one] of kept.aside) if (!away.has(text)) sent(aside.add(withoutId(one)));
+    for (const one of kept.aside.values()) if (!away.has(canonical(one.row))) sent(aside.add(withoutId(one)));
     await takeValues(tx, [...valueRows('settings', kept.settings), ...valueRows('shop', kept.shop)]);
     return fresh.length;
   });
