@@ -1,4 +1,5 @@
-// From one reading to the list of setups: how long the whole chain takes when a sheet is measured anew in a large job.
+// From one reading to the list of setups: how long the whole chain takes when a large job is opened, and when a sheet
+// of it is measured anew or a case is changed, which works out only what depends on that.
 // node e2e/bench/chain.mjs runs it alone. The job is drawn from a seed: the same on every machine.
 // Figures of Node on the desk. A throttled phone is 4x; that is measured in the browser, elsewhere.
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
@@ -7,7 +8,7 @@ import path from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'vite';
 import { root } from '../tools/install.mjs';
-import { whole } from './amounts.mjs';
+import { whole as amounts } from './amounts.mjs';
 import { listed, median } from './figures.mjs';
 
 /** Numbers from a seed (mulberry32), 0 up to but not including n. */
@@ -27,6 +28,7 @@ const modules = {
   length: 'length/length',
   operations: 'trade/setups/operations',
   order: 'trade/setups/order/order',
+  parts: 'plan/parts-of-job',
   plan: 'plan/plan',
   recuts: 'plan/recuts',
 };
@@ -156,17 +158,29 @@ function timed(work) {
   return [performance.now() - from, result];
 }
 
-/** One turn: a reading is accepted, and everything is worked out from it step by step, then once more in one go. */
-function turn(values, reading, app) {
+/** The shop of the job: the same in every turn, as in the app. */
+const shop = {};
+
+/** Sheet 0 reads so. */
+function read(values, reading) {
   values.set('stock/sheet0/used', reading);
   values.set('stock/sheet0/readings', [reading]);
+}
+
+const nothing = {};
+
+const whole = (values, app) => app.planOf(app.jobOf('j', values), shop);
+
+/** A reading is accepted, and everything is worked out from it step by step. */
+function links(values, app) {
   const [readJob, job] = timed(() => app.jobOf('j', values));
-  const [parts, made] = timed(() => app.partsOfJob(job, {}));
+  const [parts, made] = timed(() => app.partsOfJob(job, shop));
   const recuts = (part) => app.recutsOf(job, part);
+  const chosen = (part) => job.parts[part] ?? nothing;
   const [ops, operations] = timed(() =>
     app.operationsOf(
       { parts: made.parts, cases: job.cases, hand: job.work, recuts },
-      { shop: {}, tape: job.tape },
+      { shop, tape: job.tape, chosen },
     ),
   );
   const steps = operations.map(({ id, setup, after }) => ({
@@ -177,7 +191,23 @@ function turn(values, reading, app) {
   }));
   const [order, ordered] = timed(() => app.orderSetups(steps));
   if (!ordered.ok) throw new Error(`a ring: ${ordered.error.ring.join(', ')}`);
-  const [whole, plan] = timed(() => app.planOf(app.jobOf('j', values), {}));
+  return { readJob, parts, ops, order };
+}
+
+/**
+ * One turn: the job is opened after another one, so that nothing of it is known; then two readings of a sheet and a
+ * height of a case are taken, one after the other.
+ */
+function turn({ values, other }, k, app) {
+  whole(other, app);
+  const [opened] = timed(() => whole(values, app));
+  links(values, app);
+  read(values, readings[(2 * k) % readings.length]);
+  const found = links(values, app);
+  read(values, readings[(2 * k + 1) % readings.length]);
+  const [reading] = timed(() => whole(values, app));
+  values.set('cases/c1/height', `${121 + 2 * (k % 8)}/2`);
+  const [height, plan] = timed(() => whole(values, app));
   const bad = [...plan.worked.values()].find((worked) => !worked.ok);
   if (bad) throw new Error(`a case does not work out: ${bad.error.map(({ code }) => code).join(', ')}`);
   const size = {
@@ -187,15 +217,17 @@ function turn(values, reading, app) {
     proved: plan.order.value.proved,
   };
   // the plan itself is let go: plans kept would have the collector at work in every turn
-  return { size, times: { readJob, parts, ops, order, whole } };
+  return { size, times: { opened, ...found, reading, height } };
 }
 
 const names = {
-  readJob: 'jobOf',
-  parts: 'partsOfJob',
-  ops: 'operationsOf',
-  order: 'orderSetups',
-  whole: 'jobOf and planOf, whole',
+  opened: 'opened, jobOf and planOf, whole',
+  readJob: 'one reading, jobOf',
+  parts: 'one reading, partsOfJob',
+  ops: 'one reading, operationsOf',
+  order: 'one reading, orderSetups',
+  reading: 'one reading, jobOf and planOf, whole',
+  height: 'height of one case, jobOf and planOf, whole',
 };
 
 const drawnFor = {
@@ -207,10 +239,11 @@ const drawnFor = {
 async function* chains({ sizes, warmUp, turns }) {
   const app = await shipped();
   for (const size of sizes) {
-    const values = jobOfMany(drawnFor[size], app);
-    const found = Array.from({ length: warmUp + turns }, (_, k) =>
-      turn(values, readings[k % readings.length], app),
-    );
+    const jobs = {
+      values: jobOfMany(drawnFor[size], app),
+      other: jobOfMany({ ...drawnFor[size], seed: 2 }, app),
+    };
+    const found = Array.from({ length: warmUp + turns }, (_, k) => turn(jobs, k, app));
     const kept = found.slice(warmUp);
     yield {
       ...found[found.length - 1].size,
@@ -225,7 +258,7 @@ async function* chains({ sizes, warmUp, turns }) {
 export async function* chain(amount) {
   for await (const { parts, operations, times } of chains(amount))
     for (const [link, name] of Object.entries(names)) {
-      const what = `one reading, ${parts} parts, ${operations} operations: ${name}`;
+      const what = `${parts} parts, ${operations} operations: ${name}`;
       yield { name: what, app: times[link], unit: 'ms' };
     }
 }
@@ -244,4 +277,4 @@ function print(found) {
   );
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) print(await listed(chains(whole.chain)));
+if (process.argv[1] === fileURLToPath(import.meta.url)) print(await listed(chains(amounts.chain)));

@@ -5,22 +5,23 @@ import type { Built, Case, Inside } from '../trade/carcass/case';
 import type { Marks } from '../trade/carcass/kept';
 import type { Said } from '../trade/carcass/matched';
 import type { Bank, Column } from '../trade/fronts/bank';
-import type { Board, Run, Wide } from '../trade/grooves/board';
+import type { Board } from '../trade/grooves/board';
 import type { Chosen } from '../trade/machines/through';
 import type { HandWork } from '../trade/setups/operations';
 import type { LayNotes } from '../trade/sheets/pieces';
 import type { PlannedSheet } from '../trade/sheets/standing';
 import type { Grain } from '../trade/sheets/stock';
 import * as b from './bank-fields';
+import { boardIn } from './board-of';
 import { caseOf, newInside } from './case-fields';
 import type { Json } from './entry';
 import * as f from './fields';
-import { boardFields, jobFields, runFields, stockFields, wideFields } from './fields';
-import { inUnitsOf } from './in-units';
+import { jobFields, stockFields } from './fields';
+import { saidUnits } from './in-units';
 import { type Install, installOf } from './install';
-import { type BadPlace, badPlacesOf, baysOf, placesOf, readingsOf } from './listed';
+import { type BadPlace, badPlacesOf, baysOf, readingsOf } from './listed';
 import { type Loads, type Lot, loadsOf } from './loads';
-import { byOperation, children, grow, named, pick, type Tree } from './tree';
+import { byOperation, children, type Grown, grow, named, pick, type Tree } from './tree';
 
 /** A sheet or stick as measured by calipers, inches. */
 export type Stock = {
@@ -132,26 +133,49 @@ export type Job = Loads &
     readonly unread: readonly string[];
   };
 
-/** The typed job a log's values come to. A value missing or not readable falls back to its default. */
+let last: Grown | undefined;
+
+const known = new WeakMap<Tree, readonly [of: Units | undefined, made: unknown]>();
+
+/** What a branch comes to is read once, as long as the branch is the same and so is what it is made of. */
+function kept<T>(node: Tree, units: Units | undefined, read: () => T): T {
+  let found = known.get(node);
+  if (!found || found[0] !== units) {
+    found = [units, read()];
+    known.set(node, found);
+  }
+  return found[1] as T;
+}
+
+/** The things of a table, each said to be of these units where any are. */
+const all = <T>(tree: Tree, table: string, read: (node: Tree, id: string) => readonly T[], units?: Units) =>
+  children(tree, table).flatMap(([id, node]) =>
+    kept(node, units, () => read(node, id).map((thing) => (units ? { ...thing, units } : thing))),
+  );
+
+/**
+ * The typed job a log's values come to. A value missing or not readable falls back to its default. What was not written
+ * anew since the last job that was read is the same object as in that one, so that what was worked out from it stands.
+ */
 export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
-  const unread: string[] = [];
-  const tree = grow(values, unread);
+  last = grow(values, last);
+  const { tree, unread } = last;
   const own = pick(jobFields, tree);
   const marked = { tape: own.tape ?? '1/32', ...(own.usual ? { usual: own.usual } : {}) };
-  const units = inUnitsOf(marked);
+  const units = saidUnits(marked);
   return {
     id,
     name: own.name ?? '',
     place: own.place ?? '',
     note: own.note ?? '',
     ...marked,
-    boards: units(children(tree, 'boards').flatMap(([key, node]) => board(key, node))),
-    stock: children(tree, 'stock').flatMap(([key, node]) => stock(key, node)),
-    cases: units(children(tree, 'cases').flatMap(([key, node]) => readCase(key, node))),
-    banks: units(children(tree, 'banks').flatMap(([key, node]) => readBank(key, node))),
-    things: children(tree, 'things').flatMap(([key, node]) => thing(key, node)),
-    offcuts: children(tree, 'offcuts').flatMap(([key, node]) => offcut(key, node)),
-    sheets: children(tree, 'sheets').flatMap(([key, node]) => planSheet(key, node)),
+    boards: all(tree, 'boards', boardIn, units),
+    stock: all(tree, 'stock', stock),
+    cases: all(tree, 'cases', readCase, units),
+    banks: all(tree, 'banks', readBank, units),
+    things: all(tree, 'things', thing),
+    offcuts: all(tree, 'offcuts', offcut),
+    sheets: all(tree, 'sheets', planSheet),
     proofs: named(children(tree, 'layouts'), (node) => pick(f.layoutFields, node)),
     ...(own.over ? { over: own.over } : {}),
     ...(own.overStick ? { overStick: own.overStick } : {}),
@@ -159,8 +183,8 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
     ...(own.guideOnly ? { guideOnly: true } : {}),
     ...loadsOf(tree),
     ...installOf(tree),
-    work: children(tree, 'work').flatMap(([key, node]) => handWork(key, node)),
-    parts: named(children(tree, 'parts'), partNotes),
+    work: all(tree, 'work', handWork),
+    parts: named(children(tree, 'parts'), (node) => kept(node, undefined, () => partNotes(node))),
     recipes: named(children(tree, 'recipes'), (node) => pick(f.recipeFields, node)),
     let: byOperation(tree, 'let', (leaf) => pick(f.letFields, leaf).why),
     widths: byOperation(tree, 'widths', (leaf) => pick(f.widthFields, leaf)),
@@ -171,56 +195,7 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
   };
 }
 
-function board(id: string, node: Tree): readonly Board[] {
-  const { gone, ...own } = pick(boardFields, node);
-  if (gone) return [];
-  return [
-    {
-      ...newBoard(id),
-      ...own,
-      runs: children(node, 'runs').flatMap(([key, run]) => readRun(key, run)),
-      wides: children(node, 'wides').flatMap(([key, wide]) => readWide(key, wide)),
-    },
-  ];
-}
-
-/** A board before anything is said of it. */
-export const newBoard = (id: string): Board => ({
-  id,
-  name: '',
-  made: 'alike',
-  copies: 1,
-  end: 'bottom',
-  mateName: 'partition',
-  runs: [],
-  wides: [],
-  machine: 'stop',
-  against: 'reference',
-  stopSide: 'left',
-  grows: 'away',
-  guide: 'reference',
-});
-
-export const newRun = (id: string): Run => ({
-  id,
-  spacing: 'pitch',
-  face: 'A',
-  point: 'near',
-  centred: false,
-  at: [],
-});
-
-function readRun(id: string, node: Tree): readonly Run[] {
-  const { gone, ...own } = pick(runFields, node);
-  return gone ? [] : [{ ...newRun(id), ...own, ...placesOf(own.at ?? [], children(node, 'place')) }];
-}
-
-function readWide(id: string, node: Tree): readonly Wide[] {
-  const { gone, ...own } = pick(wideFields, node);
-  return gone ? [] : [{ id, face: 'A', ...own }];
-}
-
-function stock(id: string, node: Tree): readonly Stock[] {
+function stock(node: Tree, id: string): readonly Stock[] {
   const { gone, readings = [], bad = [], ...own } = pick(stockFields, node);
   if (gone) return [];
   const badPlaces = badPlacesOf(bad, children(node, 'badplace'));
@@ -229,7 +204,7 @@ function stock(id: string, node: Tree): readonly Stock[] {
   ];
 }
 
-function readCase(id: string, node: Tree): readonly Case[] {
+function readCase(node: Tree, id: string): readonly Case[] {
   const { gone, ...own } = pick(f.caseFields, node);
   if (gone) return [];
   const inside = children(node, 'inside').flatMap(([key, i]) => readInside(key, i));
@@ -243,7 +218,7 @@ function readInside(id: string, node: Tree): readonly Inside[] {
   return gone ? [] : [{ ...newInside(id), ...own }];
 }
 
-function readBank(id: string, node: Tree): readonly Bank[] {
+function readBank(node: Tree, id: string): readonly Bank[] {
   const { gone, ...own } = pick(b.bankFields, node);
   if (gone) return [];
   const fronts = b.byNumber(named(children(node, 'fronts'), (f) => pick(b.frontFields, f)));
@@ -257,23 +232,23 @@ const column = (node: Tree): Column =>
     named(children(node, 'fitted'), (f) => pick(b.fittedFields, f)),
   );
 
-function thing(id: string, node: Tree): readonly Lot[] {
+function thing(node: Tree, id: string): readonly Lot[] {
   const { gone, ...own } = pick(b.thingFields, node);
   return gone ? [] : [{ id, name: '', count: 1, ...own }];
 }
 
-function offcut(id: string, node: Tree): readonly Offcut[] {
+function offcut(node: Tree, id: string): readonly Offcut[] {
   const { gone, ...own } = pick(f.offcutFields, node);
   return gone ? [] : [{ id, stock: '', ...own }];
 }
 
-function planSheet(id: string, node: Tree): readonly PlanSheet[] {
+function planSheet(node: Tree, id: string): readonly PlanSheet[] {
   const { gone, long, wide, kerf, tree, stock: of, no = 1, ...own } = pick(f.sheetFields, node);
   if (!long || !wide || !kerf || !tree || of === undefined) return [];
   return [{ id, stock: of, no, size: { long, wide }, kerf, tree, ...own, ...(gone ? { gone } : {}) }];
 }
 
-function handWork(id: string, node: Tree): readonly HandWork[] {
+function handWork(node: Tree, id: string): readonly HandWork[] {
   const { gone, ...own } = pick(f.workFields, node);
   return gone ? [] : [{ id, part: '', name: '', machine: 'hand', ...own }];
 }
@@ -282,10 +257,12 @@ function handWork(id: string, node: Tree): readonly HandWork[] {
 const spoilOf = ([id, spoil]: readonly [string, Tree]): number =>
   pick(f.spoilFields, spoil).spoiled ? Number(id.slice(1)) : 0;
 
-const partNotes = (node: Tree): PartNotes => ({
-  ...pick(f.partFields, node),
-  pieces: named(children(node, 'pieces'), (piece) => ({
-    ...pick(f.pieceFields, piece),
-    recuts: Math.max(0, ...children(piece, 'spoils').map(spoilOf)),
-  })),
-});
+function partNotes(node: Tree): PartNotes {
+  return {
+    ...pick(f.partFields, node),
+    pieces: named(children(node, 'pieces'), (piece) => ({
+      ...pick(f.pieceFields, piece),
+      recuts: Math.max(0, ...children(piece, 'spoils').map(spoilOf)),
+    })),
+  };
+}

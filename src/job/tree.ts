@@ -5,10 +5,19 @@ import { fieldAt } from './paths';
 /** Values by path as a tree. A map keeps the order things were made in, whatever their ids look like. */
 export type Tree = ReadonlyMap<string, Json | Tree>;
 type Growing = Map<string, Json | Growing>;
+type Values = ReadonlyMap<string, Json>;
 type Read<T extends object> = { [K in keyof T]?: T[K] extends Field<infer V> ? V : never };
 
-/** Values as a tree, in the order they were first written; unreadable ones are named and left out. */
-export function grow(values: ReadonlyMap<string, Json>, unread: string[]): Tree {
+/** Values as a tree, and the paths of those that cannot be read. */
+export type Grown = { readonly tree: Tree; readonly unread: readonly string[] };
+
+/**
+ * Values as a tree, in the order they were first written; unreadable ones are named and left out.
+ *
+ * @param before what was grown last: what is the same in it is the same tree
+ */
+export function grow(values: Values, before?: Grown): Grown {
+  const unread: string[] = [];
   const tree: Growing = new Map();
   for (const [path, json] of values) {
     if (fieldAt(path)?.read(json) === undefined) {
@@ -19,7 +28,7 @@ export function grow(values: ReadonlyMap<string, Json>, unread: string[]): Tree 
     const leaf = steps.pop() ?? '';
     steps.reduce(branch, tree).set(leaf, json);
   }
-  return tree;
+  return { tree: shared(tree, before?.tree), unread };
 }
 
 function branch(node: Growing, step: string): Growing {
@@ -30,13 +39,28 @@ function branch(node: Growing, step: string): Growing {
   return made;
 }
 
+/** A tree with the branches of the one before where they are the same, in the same order; all of it where all are. */
+function shared(tree: Growing, before: Json | Tree | undefined): Growing {
+  if (!isTree(before)) return tree;
+  let same = `${[...tree.keys()]}` === `${[...before.keys()]}`;
+  for (const [key, node] of tree) {
+    const old = before.get(key);
+    if (isTree(node)) tree.set(key, shared(node as Growing, old));
+    same &&= tree.get(key) === old;
+  }
+  return same ? (before as Growing) : tree;
+}
+
 export const isTree = (node: Json | Tree | undefined): node is Tree => node instanceof Map;
 
 export function children(tree: Tree, key: string): readonly (readonly [string, Tree])[] {
   const under = tree.get(key);
   if (!isTree(under)) return [];
-  return [...under].flatMap(([id, node]) => (isTree(node) ? [[id, node] as const] : []));
+  return treesIn(under);
 }
+
+const treesIn = (node: Tree): readonly (readonly [string, Tree])[] =>
+  [...node].flatMap(([id, under]) => (isTree(under) ? [[id, under] as const] : []));
 
 export function pick<T extends object>(table: T, node: Tree): Read<T> {
   const found: Record<string, unknown> = {};
@@ -63,11 +87,9 @@ export function byOperation<T>(
 ): Readonly<Record<string, T>> {
   const found: Record<string, T> = {};
   for (const [part, cuts] of children(tree, table))
-    for (const [cut, copies] of [...cuts].flatMap(([key, node]) =>
-      isTree(node) ? [[key, node] as const] : [],
-    ))
-      for (const [copy, leaf] of copies) {
-        const value = isTree(leaf) ? read(leaf) : undefined;
+    for (const [cut, copies] of treesIn(cuts))
+      for (const [copy, leaf] of treesIn(copies)) {
+        const value = read(leaf);
         if (value !== undefined) found[`cut/${part}/${cut}/${copy}`] = value;
       }
   return found;

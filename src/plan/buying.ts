@@ -14,7 +14,8 @@ import { fillerId, isFiller } from '../trade/carcass/filler';
 import type { Screw } from '../trade/install/screw';
 import { type BankPlan, thickIn } from './bank-plan';
 import { stripsToRip } from './closing-plan';
-import { type Plan, stuffOf } from './plan';
+import { stuffOf } from './parts-of-job';
+import type { Plan } from './plan';
 import { screwsToBuy } from './screw-plan';
 
 /** A line with its tick: what was ticked, and whether the line has changed since. */

@@ -4,7 +4,8 @@ import type { Result } from '../length/result';
 import { type LiftError, type LiftSays, liftSays } from '../trade/loads/lift';
 import { type LiftCure, liftCures } from '../trade/loads/lift-cures';
 import { slabWeight } from '../trade/loads/stuff';
-import { type Plan, stuffOf } from './plan';
+import { stuffOf } from './parts-of-job';
+import type { Plan } from './plan';
 import { weighedAs } from './stuff-of';
 import { type CaseWeights, mostOf } from './weights-plan';
 

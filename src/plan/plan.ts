@@ -1,12 +1,5 @@
-import type { Job, Stock } from '../job/job';
+import type { Job } from '../job/job';
 import type { Result } from '../length/result';
-import type { Cutting } from '../trade/carcass/boards';
-import { byHand } from '../trade/carcass/by-hand';
-import type { Stuff } from '../trade/carcass/case';
-import { keptTo } from '../trade/carcass/kept';
-import type { Part } from '../trade/carcass/part';
-import { partsOf, type Worked } from '../trade/carcass/parts';
-import type { CaseProblem } from '../trade/carcass/problems';
 import { layOut } from '../trade/grooves/lay-out';
 import type { Problem } from '../trade/grooves/layout';
 import type { Shop } from '../trade/machines/shop';
@@ -15,21 +8,15 @@ import type { Operation } from '../trade/setups/operation';
 import { operationsOf } from '../trade/setups/operations';
 import { type Order, type OrderError, orderSetups } from '../trade/setups/order/order';
 import { stopsOf } from '../trade/setups/stops';
-import { type BankPlan, bankPlanOf } from './bank-plan';
 import { cleatOnOf } from './cleat-on';
-import { closingOf, fillerParts } from './closing-plan';
-import { greatestOf } from './greatest';
-import { handBoard } from './hand-board';
-import { keptMarks, recutsOf } from './recuts';
+import { closingOf } from './closing-plan';
+import { type Made, partsOfJob } from './parts-of-job';
+import { recutsOf } from './recuts';
 import { type Thinner, thinnerIn } from './thinner';
 
 /** Everything worked out from a job: its parts, their operations, and the order that spares re-setting. */
-export type Plan = {
+export type Plan = Made & {
   readonly job: Job;
-  readonly stuff: readonly Stuff[];
-  readonly worked: ReadonlyMap<string, Result<Worked, readonly CaseProblem[]>>;
-  readonly banks: ReadonlyMap<string, BankPlan>;
-  readonly parts: readonly Part[];
   /** None where there are too many. */
   readonly operations: readonly Operation[];
   /** So many operations, at least, are more than are worked out. */
@@ -40,51 +27,7 @@ export type Plan = {
   readonly thinner: ReadonlyMap<string, readonly Thinner[]>;
 };
 
-/**
- * What a stock is reckoned with: the greatest reading where readings are in use as they come, else the reading taken
- * up, else what is planned, else the greatest reading all the same.
- */
-export function stuffOf(stock: Stock): readonly Stuff[] {
-  const read = greatestOf(stock);
-  const inUse = (stock.asRead ? read : undefined) ?? stock.used;
-  const thickness = inUse ?? stock.planned ?? read;
-  if (!thickness) return [];
-  const measured = inUse !== undefined || stock.planned === undefined;
-  return [{ id: stock.id, name: stock.name || 'Sheet', thickness, measured }];
-}
-
-/** How a part's grooves are cut, and how often its pieces were cut again. */
-function cuttingOf(job: Job, part: string): Cutting {
-  const { pieces: _, ...own } = job.parts[part] ?? { pieces: {} };
-  return { ...own, recuts: recutsOf(job, part) };
-}
-
-/** The parts of a job alone: enough for a drawing, a list or a comparison. */
-export function partsOfJob(job: Job, shop: Shop): Pick<Plan, 'stuff' | 'worked' | 'banks' | 'parts'> {
-  const stuff = job.stock.flatMap(stuffOf);
-  const cutting = (part: string) => cuttingOf(job, part);
-  const said = (part: string) => job.parts[part] ?? {};
-  const worked = new Map(
-    job.cases.map((c) => [
-      c.id,
-      partsOf(c, { stuff, tape: job.tape, cutting, said, marks: keptMarks(job, c) }),
-    ]),
-  );
-  const fillers = fillerParts(job, worked);
-  const hand = job.boards.map((b) => byHand(handBoard(job, b), { tape: job.tape }));
-  const banks = new Map(
-    job.banks.map((bank) => {
-      const found = worked.get(bank.of ?? '');
-      return [bank.id, bankPlanOf(job, bank, { stuff, shop, worked: found?.ok ? found.value : undefined })];
-    }),
-  );
-  const drawers = [...banks.values()].flatMap((bank) => bank.parts);
-  const keeps = (part: Part) => keptTo(part, job.parts[part.id] ?? {});
-  const own = [...worked].flatMap(([id, w]) => (w.ok ? [...w.value.parts.map(keeps), ...fillers(id)] : []));
-  return { stuff, worked, banks, parts: [...own, ...drawers, ...hand.map(keeps)] };
-}
-
-type Work = Pick<Plan, 'stuff' | 'worked' | 'banks' | 'parts' | 'operations' | 'over'>;
+type Work = Made & Pick<Plan, 'operations' | 'over'>;
 
 /** Fewer operations no case comes to. */
 const leastOfCase = 10;
@@ -101,11 +44,9 @@ function workOf(job: Job, shop: Shop): Work {
 const nothing = { cases: [], banks: [], boards: [] };
 const tooMany = (over: number) => ({ operations: [], over });
 
-function operationsIn(
-  job: Job,
-  shop: Shop,
-  made: Pick<Plan, 'worked' | 'banks' | 'parts'>,
-): Pick<Plan, 'operations' | 'over'> {
+const nothingSaid = {};
+
+function operationsIn(job: Job, shop: Shop, made: Made): Pick<Plan, 'operations' | 'over'> {
   const operations = operationsOf(
     {
       parts: made.parts,
@@ -116,7 +57,7 @@ function operationsIn(
       closing: closingOf(job, made.worked),
       cleat: (id) => cleatOnOf(job, id),
     },
-    { shop, tape: job.tape, chosen: (part) => job.parts[part] ?? {} },
+    { shop, tape: job.tape, chosen: (part) => job.parts[part] ?? nothingSaid },
   );
   return operations.length > mostOperations ? tooMany(operations.length) : { operations };
 }

@@ -23,7 +23,7 @@ import { endsCarry } from '../trade/loads/reactions';
 import { type Edging, type Sag, type Shelf, type ShelfError, sagOf } from '../trade/loads/sag';
 import { sagCures } from '../trade/loads/sag-cures';
 import { slabWeight, stiffnessOf } from '../trade/loads/stuff';
-import { stuffOf } from './plan';
+import { stuffOf } from './parts-of-job';
 import { kindOf, stiffOf, usualTall, weighedAs } from './stuff-of';
 
 /** A shelf, or a run of trays, as it spans its bay. Inches, pounds. */

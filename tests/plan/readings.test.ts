@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { editCase, editSheet, editStock, tickOf } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
-import { stuffOf } from '../../src/plan/plan';
+import { stuffOf } from '../../src/plan/parts-of-job';
 import { layOp } from '../../src/plan/progress';
 import { isCutOf, readingTaken } from '../../src/plan/readings';
 import { l, w } from '../length/write-figures';

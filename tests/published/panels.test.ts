@@ -15,7 +15,7 @@ import { readLength } from '../../src/length/read';
 import { roundTo } from '../../src/length/round';
 import { writeDecimal } from '../../src/length/write';
 import { sheetOf } from '../../src/plan/measured-sheets';
-import { stuffOf } from '../../src/plan/plan';
+import { stuffOf } from '../../src/plan/parts-of-job';
 import { clearances, type Fit, fitFrom, leastSpreadToWarn } from '../../src/trade/grooves/fit';
 import { l, w } from '../trade/grooves/sample';
 

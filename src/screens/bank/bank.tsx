@@ -3,7 +3,7 @@ import { editBank } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import type { BankPlan } from '../../plan/bank-plan';
 import { jobWith } from '../../plan/job-with';
-import { partsOfJob } from '../../plan/plan';
+import { partsOfJob } from '../../plan/parts-of-job';
 import type { Bank } from '../../trade/fronts/bank';
 import { Bar, Segment } from '../../ui/bar';
 import { Button, Onward } from '../../ui/button';

@@ -1,7 +1,7 @@
 import type { Change } from '../../job/entry';
 import type { Job } from '../../job/job';
 import type { Length } from '../../length/length';
-import { stuffOf } from '../../plan/plan';
+import { stuffOf } from '../../plan/parts-of-job';
 import type { Case, StockRole } from '../../trade/carcass/case';
 import type { Worked } from '../../trade/carcass/parts';
 import type { CaseField } from '../../trade/carcass/problems';

@@ -3,7 +3,7 @@ import type { Length } from '../../length/length';
 import type { CaseInRoom } from '../../plan/case-in-room';
 import { checklistOf } from '../../plan/checklist';
 import { isStripAt } from '../../plan/closing-plan';
-import { stuffOf } from '../../plan/plan';
+import { stuffOf } from '../../plan/parts-of-job';
 import type { RoomPlan } from '../../plan/room-plan';
 import { closedBy, type ScribeSide } from '../../plan/scribe-plan';
 import type { Case } from '../../trade/carcass/case';

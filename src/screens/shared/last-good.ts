@@ -1,7 +1,7 @@
 import type { Entry } from '../../job/entry';
 import { jobOf } from '../../job/job';
 import { fold } from '../../job/log';
-import { partsOfJob } from '../../plan/plan';
+import { partsOfJob } from '../../plan/parts-of-job';
 import type { Shop } from '../../trade/machines/shop';
 
 const farthestBack = 40;

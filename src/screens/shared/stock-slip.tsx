@@ -2,7 +2,7 @@ import { editBadPlace, editStock } from '../../job/edits';
 import type { Stock } from '../../job/job';
 import type { Length } from '../../length/length';
 import { breakdownOf } from '../../plan/breakdown';
-import { stuffOf } from '../../plan/plan';
+import { stuffOf } from '../../plan/parts-of-job';
 import { usualSheets } from '../../trade/sheets/stock';
 import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';

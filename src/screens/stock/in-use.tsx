@@ -2,7 +2,7 @@ import { editStock } from '../../job/edits';
 import type { Stock } from '../../job/job';
 import { equals, type Length } from '../../length/length';
 import { greatestOf } from '../../plan/greatest';
-import { stuffOf } from '../../plan/plan';
+import { stuffOf } from '../../plan/parts-of-job';
 import { Given } from '../../ui/given';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';

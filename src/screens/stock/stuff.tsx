@@ -1,7 +1,7 @@
 import { editStock } from '../../job/edits';
 import type { Stock } from '../../job/job';
 import { type Ratio, ratio } from '../../length/length';
-import { stuffOf } from '../../plan/plan';
+import { stuffOf } from '../../plan/parts-of-job';
 import { kindOf, stiffOf } from '../../plan/stuff-of';
 import { perFootOf, type Stuff } from '../../trade/loads/stuff';
 import { species } from '../../trade/movement/species';

@@ -6,19 +6,40 @@ import { setupOf } from './setup';
 /** The dry-fit of a case: what stands up is measured before what goes into it is cut. */
 export const dryFitId = (of: string): string => opId(`${of}~bench`, 'dryfit', '1');
 
+type Of = {
+  readonly parts: readonly Part[];
+  readonly cases: readonly { readonly id: string; readonly name: string }[];
+};
+
+/** Things by a word, each list in the order they were in. */
+function listsBy<T>(things: readonly T[], wordOf: (thing: T) => string): ReadonlyMap<string, readonly T[]> {
+  const lists = new Map<string, T[]>();
+  for (const thing of things) {
+    const word = wordOf(thing);
+    const list = lists.get(word);
+    if (list) list.push(thing);
+    else lists.set(word, [thing]);
+  }
+  return lists;
+}
+
 /**
- * What is done to a case at the bench: dry-fit, square and measure; finish the inside; glue up; frame on.
+ * What is done to each case at the bench: dry-fit, square and measure; finish the inside; glue up; frame on.
  *
  * @param all operations on the parts, by which each step knows what comes first
  */
-export function benchSteps(
-  c: { readonly id: string; readonly name: string },
-  parts: readonly Part[],
-  all: readonly Operation[],
-): readonly Operation[] {
+export function benchSteps({ parts, cases }: Of, all: readonly Operation[]): readonly Operation[] {
+  const ofPart = new Map(parts.map(({ id, of }) => [id, of]));
+  const partsOf = listsBy(parts, ({ of }) => of);
+  const workOf = listsBy(all, ({ part }) => ofPart.get(part) ?? '');
+  return cases.flatMap((c) => stepsOf(c, partsOf.get(c.id) ?? [], workOf.get(c.id) ?? []));
+}
+
+/** The steps of one case, by its own parts and the work on them. */
+function stepsOf(c: Of['cases'][number], parts: readonly Part[], work: readonly Operation[]) {
   const of = (wanted: (part: Part) => boolean): readonly string[] => {
-    const ids = new Set(parts.filter((p) => p.of === c.id && wanted(p)).map((p) => p.id));
-    return all.filter((op) => ids.has(op.part)).map((op) => op.id);
+    const ids = new Set(parts.filter(wanted).map((p) => p.id));
+    return work.filter((op) => ids.has(op.part)).map((op) => op.id);
   };
   const step = (what: What, after: readonly string[]): Operation => ({
     id: opId(`${c.id}~bench`, what.replaceAll('-', ''), '1'),

@@ -1,3 +1,4 @@
+import { keeper } from '../../length/keeper';
 import { isPositive } from '../../length/length';
 import type { Part } from '../carcass/part';
 import { layOut } from '../grooves/lay-out';
@@ -16,7 +17,11 @@ export const mostOperations = 10_000;
  * @returns a whole number, 0 or more
  * @example leastOperations(part) // 8 for two pieces ripped, cut to length and grooved twice
  */
-export function leastOperations(part: Part): number {
+export const leastOperations = (part: Part): number => kept(part, [], () => leastIn(part));
+
+const kept = keeper<Part, number>();
+
+function leastIn(part: Part): number {
   const rip = isPositive(part.width.sum.value) ? 1 : 0;
   const length = isPositive(part.length.sum.value) && (rip > 0 || part.of === '') ? 1 : 0;
   const joints =

@@ -1,3 +1,4 @@
+import { keeper } from '../../length/keeper';
 import { compare, type Length, zero } from '../../length/length';
 import { markAt } from '../../length/tape';
 import type { Part } from '../carcass/part';
@@ -48,16 +49,11 @@ type JobWork = {
  * @returns operations in trade order, widest rips first
  */
 export function operationsOf(job: JobWork, at: Cutting): readonly Operation[] {
-  const byPart = job.parts.map((part) => {
-    const own = partOperations(part, job.recuts(part.id), at);
-    const late = part.stage === 'after-dry-fit' && job.cases.some((c) => c.id === part.of);
-    const first = [...(late ? [dryFitId(part.of)] : []), ...(part.waits ?? [])];
-    return { part, own: first.length > 0 || part.opening ? own.map((op) => waits(op, first, part)) : own };
-  });
-  const cut = gang(byPart.flatMap(({ own }) => own));
-  const byHand = job.parts.flatMap((part) => handWork(part, job, at));
+  const cases = new Set(job.cases.map(({ id }) => id));
+  const cut = gang(job.parts.flatMap((part) => ownOf(part, job, at, cases.has(part.of))));
+  const byHand = job.hand.length > 0 ? job.parts.flatMap((part) => handWork(part, job, at)) : [];
   const all = [...cut, ...byHand];
-  const steps = job.cases.flatMap((c) => benchSteps(c, job.parts, all));
+  const steps = benchSteps(job, all);
   const banks = job.banks ?? [];
   const hung = hungSteps(banks, all);
   const fronts = frontSteps(banks, all);
@@ -65,6 +61,20 @@ export function operationsOf(job: JobWork, at: Cutting): readonly Operation[] {
   const { standing, finishing } = installSteps(own, job.parts, [...all, ...steps, ...hung, ...fronts]);
   const bench = [...steps, ...hung, ...standing, ...fronts, ...finishing];
   return widestFirst(known(once([...marked(withTests(oneStop(all))), ...bench])));
+}
+
+const ofPart = keeper<Part, readonly Operation[]>();
+
+/** The operations of a part on its own pieces. They wait on nothing of the job but what is named here. */
+function ownOf(part: Part, job: JobWork, at: Cutting, isInCase: boolean): readonly Operation[] {
+  const recuts = job.recuts(part.id);
+  const chosen = at.chosen?.(part.id);
+  return ofPart(part, [recuts, chosen, at.shop, at.tape, isInCase], () => {
+    const own = partOperations(part, recuts, at);
+    const late = part.stage === 'after-dry-fit' && isInCase;
+    const first = [...(late ? [dryFitId(part.of)] : []), ...(part.waits ?? [])];
+    return first.length > 0 || part.opening ? own.map((op) => waits(op, first, part)) : own;
+  });
 }
 
 /** The first cut that is fitted waits, and what follows waits with it. A rip waits only where its width is fitted. */

@@ -1,4 +1,4 @@
-import { newBoard, newRun } from '../../../src/job/job';
+import { newBoard, newRun } from '../../../src/job/board-of';
 import type { Board, Run } from '../../../src/trade/grooves/board';
 import { l } from '../../length/write-figures';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { newRun } from '../../../src/job/job';
+import { newRun } from '../../../src/job/board-of';
 import { viewOf } from '../../../src/plan/board-layout';
 import * as words from '../../../src/screens/marks/words';
 import type { Board } from '../../../src/trade/grooves/board';

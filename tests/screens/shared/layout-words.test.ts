@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { newBoard, newRun } from '../../../src/job/job';
+import { newBoard, newRun } from '../../../src/job/board-of';
 import { viewOf } from '../../../src/plan/board-layout';
 import { problemText, settingProblemText } from '../../../src/screens/shared/layout-words';
 import { warningText } from '../../../src/screens/shared/warning-words';

@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { newBoard } from '../../../src/job/job';
+import { newBoard } from '../../../src/job/board-of';
 import { equals, type Length, zero } from '../../../src/length/length';
 import { byHand as boardByHand } from '../../../src/trade/carcass/by-hand';
 import type { Case } from '../../../src/trade/carcass/case';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { newBoard, newRun } from '../../../src/job/job';
+import { newBoard, newRun } from '../../../src/job/board-of';
 import { byHand } from '../../../src/trade/carcass/by-hand';
 import type { Case } from '../../../src/trade/carcass/case';
 import { partsOf } from '../../../src/trade/carcass/parts';
