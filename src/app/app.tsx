@@ -5,7 +5,6 @@ import { First } from '../screens/job/first';
 import type { Route } from '../screens/routes';
 import { type Tab, Tabs } from '../ui/bar';
 import { home, later, laterMissing } from './bring-later';
-import { Trouble } from './trouble';
 import './app.css';
 
 export { bringHome, bringLater } from './bring-later';
@@ -20,7 +19,7 @@ export function App({ bench }: { readonly bench: Bench }) {
   const tabs = tabsFor(route);
   return (
     <>
-      <Trouble bench={bench} />
+      {later.value ? <later.value.Trouble bench={bench} /> : bench.unsaved.value.length > 0 && <NotKept />}
       {laterMissing.value && <Missing />}
       {later.value && <later.value.HalfDone bench={bench} />}
       {bench.underWay.value && <Saving />}
@@ -35,6 +34,13 @@ export function App({ bench }: { readonly bench: Bench }) {
 const Saving = () => (
   <div class="over-page saving-line" role="status">
     Saving
+  </div>
+);
+
+/** Until what names it is there. */
+const NotKept = () => (
+  <div class="refusal" role="alert">
+    <p>What was changed last is not saved.</p>
   </div>
 );
 
@@ -53,10 +59,16 @@ function Screen({ route, bench }: ScreenProps) {
 /** The job in hand; before any, four things to tap. */
 function Home({ bench }: { readonly bench: Bench }) {
   const job = bench.job.value;
-  if (!job) return <First bench={bench} />;
+  if (!job) return <First bench={bench} begin={begin} />;
   const there = home.value;
   return there ? <there.JobScreen {...{ bench, job }} later={later.value} /> : <main class="page" />;
 }
+
+/** What a tap on the page before any job begins with; where its file did not come, the page says so. */
+const begin = {
+  board: async (bench: Bench) => (await import('./planning')).layOutBoard(bench),
+  case: async (bench: Bench) => (await import('./planning')).newCaseIn(bench),
+};
 
 /** A file of the app did not come through: it is asked for again by opening the page again. */
 const Missing = () => (

@@ -13,3 +13,4 @@ export { copiesOf } from './copies';
 export { takeIncoming } from './incoming';
 export { LaterScreen } from './later-screens';
 export { goOffline, startUpdate } from './offline';
+export { Trouble } from './trouble';

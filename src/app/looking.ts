@@ -1,5 +1,3 @@
-export { figuresFor } from './sample-figures';
-
 import type { Entry, Json } from '../job/entry';
 import { compareWith } from '../job/file';
 import { jobOf } from '../job/job';

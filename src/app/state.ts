@@ -19,7 +19,6 @@ import { randomId } from './random';
 import { makeRouter } from './router';
 import { makePhone, type PhoneInHand } from './this-phone';
 import { undoingOf } from './undoing';
-import { valueNames } from './value-names';
 import { type ValuesInHand, valuesInHand } from './values-in-hand';
 
 type Around = {
@@ -34,16 +33,16 @@ type Around = {
 /** The bench over an open store: everything a screen reads or does, in one place. */
 export async function makeBench(store: Store, { sample, planning, gone }: Around): Promise<Bench> {
   const [lines, aside, kept] = await Promise.all([store.jobs(), store.aside(), store.settings()]);
-  const laying = makeLaying();
+  const laying = makeLaying(planning);
   const log = logInHand(store, { setAside: aside.length, onOther: laying.clear });
   keepDrafts(store, kept);
-  const values = await valuesInHand(store, log.unsaved, valueNames);
+  const values = await valuesInHand(store, log.unsaved);
   const { settings, shop, keep } = values;
   const left = store.froze ? location.hash || settings.value.here || '#/' : undefined;
   const phone = makePhone(store, { gone, setAside: log.setAside, left });
   const { route, go, arrived: arrive } = makeRouter(settings, keep);
   const { askToKeep } = phone;
-  const shelf = makeShelf(lines, { store, log, values, go, askToKeep });
+  const shelf = makeShelf(lines, { store, log, values, acts: planning, go, askToKeep });
   const job = jobIn(log);
   // Figure has marks of its own; everything else is said in the unit of the job
   effect(() => {
@@ -71,7 +70,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   if ((job.value?.cases.length ?? 0) + (job.value?.banks.length ?? 0) > 0) await planned;
   tidyUp(hands);
   const way = { route, go, arrive };
-  return { ...way, ...inHand(hands), job, plan, laying, shelf, incoming, phone };
+  return { ...way, ...inHand(hands, planning), job, plan, laying, shelf, incoming, phone };
 }
 
 type Hands = {
@@ -99,8 +98,8 @@ type InHand = Omit<
 >;
 
 /** The log and the figures in hand: what stands in them, and what can be done to them. */
-function inHand({ store, log, values }: Hands): InHand {
-  const undoing = undoingOf(log, store.own);
+function inHand({ store, log, values }: Hands, planning: Around['planning']): InHand {
+  const undoing = undoingOf(log, store.own, planning);
   const { unsaved, folded, entries, underWay, write } = log;
   const { settings, shop, figure, keep, keepShop, keepOnShelf, keepFigure } = values;
   return {

@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { assertNever } from '../length/result';
 import type { Bench } from '../screens/bench';
 import type { SaveError } from '../store/db';
+import { valueName } from './value-names';
 import '../screens/shared/half-done.css';
 
 /**
@@ -19,7 +20,14 @@ export function Trouble({ bench }: { readonly bench: Bench }) {
       </Line>
     );
   const [first] = unsaved;
-  if (first) return <NotSaved bench={bench} why={first.why} labels={unsaved.map(({ label }) => label)} />;
+  if (first)
+    return (
+      <NotSaved
+        bench={bench}
+        why={first.why}
+        labels={unsaved.map(({ label, key }) => label ?? valueName(key ?? ''))}
+      />
+    );
   if (bench.phone.keptIn.value === 'journal')
     return (
       <Line says="The phone’s database does not answer. Changes are kept in the second copy alone and come back when the app is opened again.">
@@ -63,7 +71,9 @@ function NotSaved({ bench, why, labels }: NotSavedProps) {
       <button
         type="button"
         class="icon box"
-        onClick={() => void bench.phone.share(bench.job.value?.name || 'Job', bench.shelf.jobFile())}
+        onClick={async () =>
+          void bench.phone.share(bench.job.value?.name || 'Job', await bench.shelf.jobFile())
+        }
       >
         Share the job out
       </button>

@@ -7,7 +7,8 @@ import { randomId } from './random';
 
 /** A change that could not be kept, and why: it is named until it is saved, done anew, or let go. */
 type Unsaved = {
-  readonly label: string;
+  /** None of a value: its key names it. */
+  readonly label?: string;
   readonly why: SaveError;
   /** Of a job; else a figure or a setting of the phone, by its key. */
   readonly act?: NewAct;

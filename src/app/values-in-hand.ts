@@ -28,12 +28,6 @@ export type ValuesInHand = {
   readonly catchUp: () => Promise<void>;
 };
 
-/** What names a change that was refused. */
-export type ValueNames = {
-  readonly shop: (field: ShopField) => string;
-  readonly setting: (key: string) => string;
-};
-
 type Row =
   | { readonly of: 'settings'; readonly key: string; readonly value: Json }
   | { readonly of: 'shop'; readonly key: ShopField; readonly value: Length | undefined };
@@ -65,12 +59,11 @@ type Held = {
 export async function valuesInHand(
   store: Store,
   unsaved: Pick<UnsavedBox, 'failed' | 'saved'>,
-  names: ValueNames,
 ): Promise<ValuesInHand> {
   const read = () => Promise.all([store.shop(), store.settings()]);
   const [figures, found] = await read();
   const held: Held = { shop: signal(figures), settings: signal(found), waiting: signal([]) };
-  const { keepRow, since } = writesInto(held, unsaved, names);
+  const { keepRow, since } = writesInto(held, unsaved);
 
   async function keepAll(patch: Rows): Promise<void> {
     await Promise.all(
@@ -138,7 +131,6 @@ type Writes = {
 function writesInto(
   { shop, settings, waiting }: Held,
   unsaved: Pick<UnsavedBox, 'failed' | 'saved'>,
-  names: ValueNames,
 ): Writes {
   /** Of each key, which of all writes was the last that came to an end. */
   const ended = new Map<string, number>();
@@ -165,8 +157,7 @@ function writesInto(
         else settings.value = { ...settings.value, [row.key]: row.value };
         unsaved.saved({ key });
       } else if (!quiet.includes(row.key) && !isStepBack(row.key)) {
-        const label = row.of === 'shop' ? names.shop(row.key) : names.setting(row.key);
-        unsaved.failed({ label, why: done.error, key, again: () => keepRow(row, write) });
+        unsaved.failed({ why: done.error, key, again: () => keepRow(row, write) });
       }
     });
     return done.ok;

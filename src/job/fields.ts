@@ -1,6 +1,5 @@
 import { tapes } from '../length/tape';
-import { grooveMachineIds } from '../trade/machines/groove-machines';
-import { handMachineIds } from '../trade/machines/machines';
+import { grooveMachineIds, handMachineIds } from '../trade/machines/stored-ids';
 import { lengthMachines, ripMachines } from '../trade/machines/through';
 import {
   amount,

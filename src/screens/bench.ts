@@ -41,8 +41,11 @@ export type Shelf = {
   readonly openJob: (id: string) => Promise<void>;
   readonly deleteJob: () => Promise<void>;
   readonly bringBack: (id: string) => Promise<void>;
-  readonly jobFile: () => string;
+  readonly jobFile: () => Promise<string>;
 };
+
+/** What could not be kept, and why: a change by its label, a figure or a setting of the phone by its key. */
+type Unsaved = { readonly label?: string; readonly key?: string; readonly why: SaveError };
 
 /** What comes in from outside: looked at first, then taken or let go. */
 export type Incoming = {
@@ -98,8 +101,8 @@ export type Bench = {
   readonly own: (name: string) => boolean;
   /** Name of the act that undo would take back. */
   readonly undoLabel: ReadonlySignal<string | undefined>;
-  /** Everything that could not be kept and waits, by its label, in the order it was done. */
-  readonly unsaved: ReadonlySignal<readonly { readonly label: string; readonly why: SaveError }[]>;
+  /** Everything that could not be kept and waits, in the order it was done. */
+  readonly unsaved: ReadonlySignal<readonly Unsaved[]>;
   /** Whether anything keyed or tapped is on its way to storage. */
   readonly underWay: ReadonlySignal<boolean>;
   /** Operations written to storage and not yet confirmed. */

@@ -13,7 +13,7 @@ export async function handsOver(store: Store, sample = '') {
   const went: Route[] = [];
   let asked = 0;
   const log = logInHand(store, { setAside: 0, onOther: () => undefined });
-  const values = await valuesInHand(store, log.unsaved, { shop: (field) => field, setting: (key) => key });
+  const values = await valuesInHand(store, log.unsaved);
   const around = {
     store,
     log,
@@ -23,7 +23,7 @@ export async function handsOver(store: Store, sample = '') {
       asked += 1;
     },
   };
-  const shelf = makeShelf(await store.jobs(), around);
+  const shelf = makeShelf(await store.jobs(), { ...around, acts: import('../../src/app/job-acts') });
   const job = computed(() =>
     log.jobId.value === undefined ? undefined : jobOf(log.jobId.value, log.folded.value.values),
   );
@@ -32,7 +32,7 @@ export async function handsOver(store: Store, sample = '') {
     shelf,
     job,
     copies: signal<Copies | undefined>(undefined),
-    looking: import('../../src/app/looking'),
+    looking: import('../../src/app/planning'),
     sample: async () => sample,
   });
   return { log, values, shelf, offers, job, went, asked: () => asked };

@@ -68,6 +68,6 @@ test('the file of the job in hand has also what waits to be saved', async () => 
   await shelf.newJob('Shells');
   full = true;
   expect(await log.write('Tick', [{ kind: 'tick', op: 'cut/b1/r1/1', figure: '3/4' }])).toBe(false);
-  const { entries } = JSON.parse(shelf.jobFile());
+  const { entries } = JSON.parse(await shelf.jobFile());
   expect([...fold(entries).ticks.keys()]).toEqual(['cut/b1/r1/1']);
 });

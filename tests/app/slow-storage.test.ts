@@ -87,7 +87,7 @@ describe('storage that answers late', () => {
 
   test('two taps on undo, the first not kept yet, take back two acts', async () => {
     const { store, log, answer, shown } = await slow();
-    const undoing = undoingOf(log, store.own);
+    const undoing = undoingOf(log, store.own, import('../../src/job/undo'));
     void log.write('Stock', editStock('s1', { name: 'A' }));
     await answer('kept');
     for (const k of [1, 2]) void log.write(`Reading ${k}`, reading(`r${k}`, `.7${k}`));

@@ -1,9 +1,7 @@
 import { expect, test } from 'vitest';
 import { makeUnsaved } from '../../src/app/unsaved';
-import { type ValueNames, valuesInHand } from '../../src/app/values-in-hand';
+import { valuesInHand } from '../../src/app/values-in-hand';
 import type { Store } from '../../src/store/store';
-
-const names: ValueNames = { shop: (field) => field, setting: (key) => key };
 
 test('a setting tapped while what is kept is read again stays as tapped, and is the kept one after', async () => {
   const kept: Record<string, unknown> = { theme: 'satin' };
@@ -19,7 +17,7 @@ test('a setting tapped while what is kept is read again stays as tapped, and is 
         });
       }),
   } as unknown as Store;
-  const hand = await valuesInHand(store, makeUnsaved(), names);
+  const hand = await valuesInHand(store, makeUnsaved());
   const tapped = hand.keep({ theme: 'blued' });
   await hand.load();
   expect(hand.settings.value.theme).toBe('blued');
@@ -52,7 +50,7 @@ const turn = () => new Promise((done) => setTimeout(done));
 test('a write that ends after a later one of its key puts no older word over the newer', async () => {
   const { store, ends } = heldStore();
   const unsaved = makeUnsaved();
-  const hand = await valuesInHand(store, unsaved, names);
+  const hand = await valuesInHand(store, unsaved);
   for (const made of [1, 2, 3]) hand.keepFigure({ figure: { made } });
   ends[2]?.();
   await turn();
@@ -66,7 +64,7 @@ test('a write that ends after a later one of its key puts no older word over the
 
 test('a line kept while the pages are read again stays, though the reading began before it', async () => {
   const { store, ends, kept } = heldStore();
-  const hand = await valuesInHand(store, makeUnsaved(), names);
+  const hand = await valuesInHand(store, makeUnsaved());
   kept['strip/b1'] = 'theirs';
   let read = (): void => undefined;
   const before = { ...kept };

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Change, Entry } from '../../src/job/entry';
-import { extend, type Folded, fold, inOrder, merge, undoable, undoDepth, undoOf } from '../../src/job/log';
+import { extend, type Folded, fold, inOrder, merge } from '../../src/job/log';
+import { undoable, undoDepth, undoOf } from '../../src/job/undo';
 import { runs } from '../runs';
 
 const change = fc.oneof(

@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { Entry } from '../../src/job/entry';
 import { readJobFile } from '../../src/job/file';
-import { fold, merge, undoable } from '../../src/job/log';
+import { fold, merge } from '../../src/job/log';
+import { undoable } from '../../src/job/undo';
 import { passed, takenBack, tap } from './phones';
 import { at, edit, op, readings, start, tick, untick, value } from './two-phones';
 

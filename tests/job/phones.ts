@@ -1,6 +1,7 @@
 import type { Change, Entry } from '../../src/job/entry';
 import { readJobFile, writeJobFile } from '../../src/job/file';
-import { type Folded, fold, inOrder, merge, over, undoable, undoOf } from '../../src/job/log';
+import { type Folded, fold, inOrder, merge, over } from '../../src/job/log';
+import { undoable, undoOf } from '../../src/job/undo';
 
 export type Log = readonly Entry[];
 

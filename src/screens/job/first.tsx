@@ -1,15 +1,19 @@
 import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { layOutBoard } from '../shared/new-board';
 import { KeptLine } from './kept';
 import { LeftClosed } from './left-closed';
-import { newCaseIn } from './new-case';
 import * as words from './words';
 import './job.css';
 
+type FirstProps = {
+  readonly bench: Bench;
+  /** What begins a job: it comes in a file of its own. */
+  readonly begin: Readonly<Record<'board' | 'case', (bench: Bench) => Promise<void>>>;
+};
+
 /** Before any job: four things to tap. */
-export function First({ bench }: { readonly bench: Bench }) {
+export function First({ bench, begin }: FirstProps) {
   return (
     <main class="page first">
       <h1>{words.app}</h1>
@@ -27,8 +31,8 @@ export function First({ bench }: { readonly bench: Bench }) {
         <Icon name="figure" />
         {words.sum}
       </a>
-      <Button look="big" icon="job" label={words.workOutCase} onTap={() => void newCaseIn(bench)} />
-      <Button look="big" icon="marks" label={words.layOutBoard} onTap={() => void layOutBoard(bench)} />
+      <Button look="big" icon="job" label={words.workOutCase} onTap={() => void begin.case(bench)} />
+      <Button look="big" icon="marks" label={words.layOutBoard} onTap={() => void begin.board(bench)} />
       <Button look="big" icon="job" label={words.openSample} onTap={() => void bench.incoming.openSample()} />
       <KeptLine phone={bench.phone} />
       <p class="note">

@@ -118,7 +118,7 @@ const Adds = ({ bench, job, onOpen }: OpenProps & { readonly bench: Bench }) => 
     <Button
       label={words.shareOut}
       icon="share"
-      onTap={() => void bench.phone.share(job.name || words.shareName, bench.shelf.jobFile())}
+      onTap={async () => void bench.phone.share(job.name || words.shareName, await bench.shelf.jobFile())}
     />
     <a class="btn" href="#/handover">
       {words.handOver}

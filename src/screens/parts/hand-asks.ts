@@ -1,7 +1,7 @@
 import { editWork } from '../../job/edits';
 import type { Plan } from '../../plan/plan';
 import type { Part } from '../../trade/carcass/part';
-import { handMachineIds } from '../../trade/machines/machines';
+import { handMachineIds } from '../../trade/machines/stored-ids';
 import type { HandWork as Work } from '../../trade/setups/operations';
 import type { Ask } from '../shared/ask';
 import { machineWords } from '../shared/machines/machine-words';

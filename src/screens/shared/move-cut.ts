@@ -1,7 +1,7 @@
 import { editPart } from '../../job/edits';
 import type { Change } from '../../job/entry';
-import type { GrooveMachineId } from '../../trade/machines/groove-machines';
 import type { Tool } from '../../trade/machines/shop';
+import type { GrooveMachineId } from '../../trade/machines/stored-ids';
 import { lengthAt, ripAt } from '../../trade/machines/through';
 import type { Operation } from '../../trade/setups/operation';
 import type { Bench } from '../bench';

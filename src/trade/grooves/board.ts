@@ -1,8 +1,8 @@
 import type { Length } from '../../length/length';
 import type { Units } from '../../length/units';
 import type { PartName } from '../carcass/part-name';
-import type { GrooveMachineId } from '../machines/groove-machines';
 import type { Held } from '../machines/machine';
+import type { GrooveMachineId } from '../machines/stored-ids';
 import type { Face } from './layout';
 
 /** Where the figure given for the first groove stands on that groove. */

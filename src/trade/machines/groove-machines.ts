@@ -6,13 +6,18 @@ import { saw } from './saw';
 import { sliding } from './sliding';
 import { spacers } from './spacers';
 import { stop } from './stop';
+import type { GrooveMachineId } from './stored-ids';
 
-/** Machines that cut the grooves of a board, as they are offered. The ids are stored: no spelling is ever changed. */
-export const grooveMachines = { stop, fence, router, saw, spacers, index: pencilMarks, sliding };
-
-export type GrooveMachineId = keyof typeof grooveMachines;
-
-export const grooveMachineIds = Object.keys(grooveMachines) as readonly GrooveMachineId[];
+/** Machines that cut the grooves of a board, by their ids as they are stored. */
+export const grooveMachines = {
+  stop,
+  fence,
+  router,
+  saw,
+  spacers,
+  index: pencilMarks,
+  sliding,
+} satisfies Readonly<Record<GrooveMachineId, GrooveMachine>>;
 
 /** The board lies still, grooved face up, and a guide is clamped to it. */
 export const isGuided = (id: GrooveMachineId): boolean => machineFor(id).holds === 'guide';

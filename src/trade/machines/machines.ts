@@ -31,9 +31,6 @@ export type OwnCaution = {
 
 export const machineIds = Object.keys(machines) as readonly MachineId[];
 
-/** Machines offered for work that is added by hand. */
-export const handMachineIds = machineIds.filter((id) => machineAt(id).forHandWork);
-
 /** @example machineAt('lap').cuts // 'shoulders' */
 export function machineAt(id: MachineId): Machine {
   return machines[id];

@@ -6,7 +6,7 @@ import { type Part, parts } from '../../../src/screens/shared/caution-parts';
 import { cautionWords } from '../../../src/screens/shared/caution-words';
 import { grooveWords } from '../../../src/screens/shared/machines/groove-words';
 import { cautions } from '../../../src/trade/cautions/caution';
-import { grooveMachineIds } from '../../../src/trade/machines/groove-machines';
+import { grooveMachineIds } from '../../../src/trade/machines/stored-ids';
 
 describe('a caution', () => {
   test.each(grooveMachineIds)('of the machine %s is the same at the saw and on a card', (machine) => {

@@ -4,7 +4,7 @@ import * as words from '../../../src/screens/marks/change-words';
 import { filled } from '../../../src/screens/shared/filled';
 import { grooveWords } from '../../../src/screens/shared/machines/groove-words';
 import type { Run } from '../../../src/trade/grooves/board';
-import { grooveMachineIds } from '../../../src/trade/machines/groove-machines';
+import { grooveMachineIds } from '../../../src/trade/machines/stored-ids';
 import { board } from './sample';
 
 /** A sentence as it is read, each blank as what it asks for; a blank that nothing is asked by stays a name. */

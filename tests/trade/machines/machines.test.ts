@@ -4,17 +4,17 @@ import { inches, subtract } from '../../../src/length/length';
 import { layOut } from '../../../src/trade/grooves/lay-out';
 import { settingsOn } from '../../../src/trade/grooves/settings';
 import { gauges } from '../../../src/trade/machines/gauges';
-import { grooveMachineIds, machineFor } from '../../../src/trade/machines/groove-machines';
+import { grooveMachines, machineFor } from '../../../src/trade/machines/groove-machines';
 import type { Cuts, GrooveMachine } from '../../../src/trade/machines/machine';
 import {
   cautionCode,
-  handMachineIds,
   isTested,
   type MachineId,
   machineAt,
   machineIds,
 } from '../../../src/trade/machines/machines';
 import type { ShopField } from '../../../src/trade/machines/shop';
+import { grooveMachineIds, handMachineIds } from '../../../src/trade/machines/stored-ids';
 import { board, l, run, w } from '../grooves/sample';
 
 /** Every machine, and what is turned on it: one that is added does not compile until it stands here. */
@@ -85,6 +85,8 @@ describe('what a job keeps', () => {
 
   test('takes what phones keep of either', () => {
     expect(grooveMachineIds.join(' ')).toBe('stop fence router saw spacers index sliding');
+    expect(Object.keys(grooveMachines)).toEqual(grooveMachineIds);
+    expect(handMachineIds).toEqual(machineIds.filter((id) => machineAt(id).forHandWork));
     expect([...handMachineIds].sort().join(' ')).toBe(
       'bench crosscut fence hand rip router saw sliding stop',
     );

@@ -5,9 +5,13 @@ import { byHand } from '../../../src/trade/carcass/by-hand';
 import type { Case } from '../../../src/trade/carcass/case';
 import { partsOf } from '../../../src/trade/carcass/parts';
 import type { Board } from '../../../src/trade/grooves/board';
-import { type GrooveMachineId, grooveMachineIds } from '../../../src/trade/machines/groove-machines';
-import { handMachineIds, type MachineId, machineAt } from '../../../src/trade/machines/machines';
+import { type MachineId, machineAt } from '../../../src/trade/machines/machines';
 import type { Shop } from '../../../src/trade/machines/shop';
+import {
+  type GrooveMachineId,
+  grooveMachineIds,
+  handMachineIds,
+} from '../../../src/trade/machines/stored-ids';
 import type { Operation } from '../../../src/trade/setups/operation';
 import { isStep } from '../../../src/trade/setups/operation';
 import { operationsOf } from '../../../src/trade/setups/operations';

@@ -1,8 +1,8 @@
 import type { Board } from '../../../trade/grooves/board';
 import type { Setting } from '../../../trade/grooves/settings';
 import type { GrooveGauge } from '../../../trade/machines/gauges';
-import type { GrooveMachineId } from '../../../trade/machines/groove-machines';
 import type { Cuts } from '../../../trade/machines/machine';
+import type { GrooveMachineId } from '../../../trade/machines/stored-ids';
 import type { CautionWords } from '../caution-line';
 
 /** How a machine that cuts grooves reads on the first screens. */

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { machineNames } from '../../../../src/screens/shared/machines/machine-names';
 import { isOfMachine, machineWords, wordsOf } from '../../../../src/screens/shared/machines/machine-words';
-import { cautionCode, handMachineIds, machineAt, machineIds } from '../../../../src/trade/machines/machines';
+import { cautionCode, machineAt, machineIds } from '../../../../src/trade/machines/machines';
+import { handMachineIds } from '../../../../src/trade/machines/stored-ids';
 
 describe.each(machineIds)('the machine %s', (id) => {
   test('has a name of its own at the head of a card', () => {
@@ -9,7 +10,7 @@ describe.each(machineIds)('the machine %s', (id) => {
   });
 
   test('is offered for hand work just if its descriptor says so', () => {
-    expect(wordsOf(id).forHandWork !== undefined).toBe(handMachineIds.includes(id));
+    expect(wordsOf(id).forHandWork !== undefined).toBe(handMachineIds.some((one) => one === id));
   });
 
   test('has words for the caution that is said at it', () => {
