@@ -1,5 +1,6 @@
 import { err, ok, type Result } from '../../../length/result';
 import { areaBound, sheetLowerBound, waysOf } from './bound';
+import { byPatterns, isForPatterns } from './by-patterns';
 import { diceOf } from './dice';
 import { better, leftStep, measuresOf } from './measures';
 import { costOf, sheetsOf } from './plan';
@@ -59,13 +60,20 @@ function laidOf({ state, problem, bound }: Run): Laid {
   return withBound({ sheets, cost: costOf(problem, sheets) }, bound);
 }
 
+/** Parts of the work, where pieces come many times: for the plans laid in one go, and for whole sheets of strips. */
+const startShare = 0.1;
+const patternShare = 0.25;
+
 /** The best of the plans laid in one go, left lying in the state; yields each that is better than those before. */
 function* firstPlan(run: Run): Generator<Laid | undefined, Laid | undefined> {
-  const { state, problem } = run;
+  const { state, problem, until } = run;
+  // where whole sheets will be found, many pieces are not laid in every way first
+  const stop = isForPatterns(state) ? until * startShare : Number.POSITIVE_INFINITY;
   let best: Laid | undefined;
   let kept = saved(state);
   for (const done of starts(state)) {
     yield undefined;
+    if (best && state.work > stop) break;
     if (!done) continue;
     const next = laidOf(run);
     const rank = { ...measuresOf(next.sheets), cost: next.cost };
@@ -127,6 +135,23 @@ function* raisedBound(run: Run): Generator<undefined, Run> {
   return { ...run, bound: Math.max(run.bound, strips) };
 }
 
+/** The best of the plans out of whole sheets, left lying in the state where it costs less than the one there is. */
+function* fromPatterns(run: Run, first: Laid): Generator<Laid | undefined, Laid> {
+  const { state, until } = run;
+  let best = first;
+  let kept = saved(state);
+  for (const done of byPatterns(state, state.work + (until - state.work) * patternShare)) {
+    yield undefined;
+    if (!done || state.cost >= best.cost) continue;
+    best = laidOf(run);
+    kept = saved(state);
+    yield best;
+    if (best.proved) break;
+  }
+  restore(state, kept);
+  return best;
+}
+
 /** Why it came to nothing: pieces of one number that go on no sheet together even alone, or too few sheets. */
 function* whyNot(run: Run): Generator<undefined, TwoDError> {
   const { state, problem, until } = run;
@@ -168,6 +193,7 @@ export function* laySheets(
   const closer = bounded && !bounded.proved ? yield* raisedBound(run) : run;
   const start = bounded && withBound(bounded, closer.bound);
   if (start && start.bound > bounded.bound) yield start;
-  const best = yield* bestPlan(closer, start);
+  const several = start && !start.proved && isForPatterns(state);
+  const best = yield* bestPlan(closer, several ? yield* fromPatterns(closer, start) : start);
   return best ? ok(best) : err(yield* whyNot(closer));
 }

@@ -207,6 +207,17 @@ export function putIn(lay: Packing, slot: number, put: Put): void {
   refresh(lay);
 }
 
+/** Lays a whole tree on an empty sheet: its nodes in order, each with the row it stands in, pieces with their sizes. */
+export function layNodes(lay: Packing, nodes: readonly (Put & { readonly up: number })[]): void {
+  widen(lay, nodes.length + 1);
+  lay.n = nodes.length;
+  nodes.forEach((node, k) => {
+    set(lay, k, node.up, node);
+    if (node.what >= 0) lay.free -= node.w * node.h;
+  });
+  refresh(lay);
+}
+
 /** Working room for `strike`: how many children stay, and what stands for a node in the new order. */
 export type Strike = { stay: Int32Array; to: Int32Array };
 

@@ -3,8 +3,8 @@ import type { Tree } from './two-d';
 
 type Size = { readonly w: number; readonly h: number };
 
-/** Numbers of the nodes that stand in row k. */
-function childrenOf(lay: Packing, k: number): readonly number[] {
+/** Numbers of the nodes that stand in row k. @example childrenOf(lay, 0) */
+export function childrenOf(lay: Packing, k: number): readonly number[] {
   const children: number[] = [];
   for (let j = k + 1; j < lay.n && (lay.up[j] ?? 0) >= k; j += 1) if (lay.up[j] === k) children.push(j);
   return children;
