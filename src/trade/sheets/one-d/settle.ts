@@ -1,6 +1,6 @@
 import type { Stick } from './kinds';
 import { enter, type Master } from './master';
-import { isDue, type Meter } from './meter';
+import { isDue, isOver, type Meter } from './meter';
 
 /** The sticks a programme may choose from: those of `sticks`, and end to end in `kinds`, each from `from` on. */
 export type Columns = { readonly sticks: Stick[]; readonly from: number[]; kinds: Int32Array };
@@ -86,7 +86,7 @@ function update(
 }
 
 /**
- * Solves the programme over the sticks known, by the simplex method.
+ * Solves the programme over the sticks known, by the simplex method; stops where it stands when the work is used up.
  *
  * Source of the choice of the entering column: P. M. J. Harris, Mathematical Programming 5 (1973), Devex.
  *
@@ -112,7 +112,7 @@ export function* settle(master: Master, columns: Columns, meter: Meter): Generat
     const before = master.work;
     const at = enter(master, columns.sticks[q] ?? q - columns.sticks.length);
     meter.spent += 2 * scan + master.size * 8 + master.work - before;
-    if (at < 0) return;
+    if (at < 0 || isOver(meter)) return;
     update(master, columns, { at, q, choice });
     if (isDue(meter)) yield undefined;
   }
