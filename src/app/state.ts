@@ -32,11 +32,12 @@ type Around = {
 
 /** The bench over an open store: everything a screen reads or does, in one place. */
 export async function makeBench(store: Store, { sample, planning, gone }: Around): Promise<Bench> {
-  const [lines, aside, kept] = await Promise.all([store.jobs(), store.aside(), store.settings()]);
   const laying = makeLaying(planning);
-  const log = logInHand(store, { setAside: aside.length, onOther: laying.clear });
+  const log = logInHand(store, { setAside: 0, onOther: laying.clear });
+  const asked = [store.jobs(), store.aside(), store.settings(), valuesInHand(store, log.unsaved)] as const;
+  const [lines, aside, kept, values] = await Promise.all(asked);
+  log.setAside.value += aside.length;
   keepDrafts(store, kept);
-  const values = await valuesInHand(store, log.unsaved);
   const { settings, shop, keep } = values;
   const left = store.froze ? location.hash || settings.value.here || '#/' : undefined;
   const phone = makePhone(store, { gone, setAside: log.setAside, left });
@@ -68,7 +69,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   await openLast(hands);
   // nothing on the first screen moves once it stands: what is worked out is there from the start
   if ((job.value?.cases.length ?? 0) + (job.value?.banks.length ?? 0) > 0) await planned;
-  tidyUp(hands);
+  onceLater(() => tidyUp(hands));
   const way = { route, go, arrive };
   return { ...way, ...inHand(hands, planning), job, plan, laying, shelf, incoming, phone };
 }
@@ -182,6 +183,16 @@ async function openLast({ store, log, values, shelf }: Hands): Promise<void> {
     .catch((error: unknown) =>
       log.unsaved.noteTrouble('The last job', saveError(error), () => log.load(last.id)),
     );
+}
+
+/** Runs when all screens are here: the first tick does not wait for it. */
+function onceLater(work: () => void): void {
+  let done = false;
+  later.subscribe((there) => {
+    if (!there || done) return;
+    done = true;
+    work();
+  });
 }
 
 /** What was deleted long ago goes for good, and old entries are packed; both are tried again at the next start. */
