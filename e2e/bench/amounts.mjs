@@ -10,6 +10,7 @@ export const whole = {
   reckoning: { warmUp: 0.2, seconds: 0.5 },
   ordering: { parts: [20, 100, 400], turns: 7 },
   chain: { sizes: ['small', 'large'], warmUp: 5, turns: 15 },
+  lists: { size: 'large', opens: 5 },
   sheets: { effort: 2000, each: 1 },
   sticks: { effort: undefined, every: 1 },
 };
@@ -22,6 +23,7 @@ export const tiny = {
   reckoning: { warmUp: 0, seconds: 0.02 },
   ordering: { parts: [20], turns: 1 },
   chain: { sizes: ['small'], warmUp: 0, turns: 1 },
+  lists: { size: 'small', opens: 1 },
   sheets: { effort: 5, each: 1000 },
   sticks: { effort: 5, every: 1000 },
 };

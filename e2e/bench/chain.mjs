@@ -34,7 +34,7 @@ const modules = {
 };
 
 /** The modules as the app ships them: bundled together, so that no import is looked up in the loops. */
-async function shipped() {
+export async function modulesOf() {
   const folder = mkdtempSync(path.join(os.tmpdir(), 'knifeline-chain-'));
   const entry = path.join(folder, 'chain.ts');
   const lines = Object.values(modules).map(
@@ -136,7 +136,7 @@ function boardOf(k, { inches, editBoard, editRun }, pick) {
 const stocks = ['sheet0', 'sheet1', 'sheet2', 'back0', 'back1', 'oak0'];
 
 /** The values of a job of so many cases and boards, by path. */
-function jobOfMany({ cases, boards, seed }, app) {
+export function jobOfMany({ cases, boards, seed }, app) {
   const pick = dice(seed);
   const { inches, editJob, editStock } = app;
   const thin = (id) => (id.startsWith('back') ? inches(7n, 32n) : inches(23n, 32n));
@@ -230,14 +230,14 @@ const names = {
   height: 'height of one case, jobOf and planOf, whole',
 };
 
-const drawnFor = {
+export const drawnFor = {
   small: { cases: 3, boards: 0, seed: 1 },
   large: { cases: 11, boards: 200, seed: 1 },
 };
 
 /** Each size of job: what is in it, and how long each link of the chain takes, median of several turns. */
 async function* chains({ sizes, warmUp, turns }) {
-  const app = await shipped();
+  const app = await modulesOf();
   for (const size of sizes) {
     const jobs = {
       values: jobOfMany(drawnFor[size], app),

@@ -64,6 +64,10 @@ const parts = [
     const { chain } = await import('./chain.mjs');
     yield* chain(amounts.chain);
   }),
+  part('the lists of a large job', async function* () {
+    const { lists } = await import('./lists.mjs');
+    yield* lists(await phone(), await app(), amounts.lists);
+  }),
   part(
     `sheets beside published plans, ${amounts.sheets.effort} units each`,
     async function* () {

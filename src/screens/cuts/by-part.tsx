@@ -1,4 +1,5 @@
 import type { Checklist } from '../../plan/checklist';
+import type { Operation } from '../../trade/setups/operation';
 import { Icon } from '../../ui/icon';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
@@ -7,10 +8,12 @@ import * as words from './words';
 
 /** The same ticks by part: what each still wants. */
 export function ByPart({ list, go }: { readonly list: Checklist; readonly go: Bench['go'] }) {
+  const byPart = new Map<string, Operation[]>(list.plan.parts.map(({ id }) => [id, []]));
+  for (const op of list.plan.operations) byPart.get(op.part)?.push(op);
   return (
     <ul>
       {list.plan.parts.map((part) => {
-        const ops = list.plan.operations.filter((op) => op.part === part.id);
+        const ops = byPart.get(part.id) ?? [];
         if (ops.length === 0) return null;
         const done = ops.map((op) => list.doing.done(op.id));
         const cut = done.filter(Boolean).length;
