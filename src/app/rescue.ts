@@ -1,5 +1,5 @@
 import { writeBackup } from '../job/backup';
-import type { Entry } from '../job/entry';
+import { byJob } from '../job/by-job';
 import { readShop } from '../job/shop-rows';
 import type { Journal } from '../store/journal/journal';
 import { keptOf } from '../store/journal/row';
@@ -25,14 +25,4 @@ export async function rescue(journal: Journal): Promise<Rescued | undefined> {
   });
   const lost = [...aside.values()].filter(({ from }) => from === 'the journal').map(({ why }) => why);
   return written.ok ? { text: written.value, lost } : undefined;
-}
-
-function byJob(entries: Iterable<Entry>): ReadonlyMap<string, readonly Entry[]> {
-  const jobs = new Map<string, Entry[]>();
-  for (const entry of entries) {
-    const own = jobs.get(entry.job);
-    if (own) own.push(entry);
-    else jobs.set(entry.job, [entry]);
-  }
-  return jobs;
 }

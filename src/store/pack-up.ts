@@ -1,4 +1,5 @@
 import { unwrap } from 'idb';
+import { byJob } from '../job/by-job';
 import { canonical } from '../job/canonical';
 import type { Entry } from '../job/entry';
 import { readEntry } from '../job/rows';
@@ -32,16 +33,6 @@ export async function putEntries(tx: Writing, entries: readonly Entry[]): Promis
     );
     if (packable.size > 0) await putPacked(tx, job, [...packable]);
   }
-}
-
-function byJob(entries: readonly Entry[]): ReadonlyMap<string, readonly Entry[]> {
-  const jobs = new Map<string, Entry[]>();
-  for (const entry of entries) {
-    const own = jobs.get(entry.job);
-    if (own) own.push(entry);
-    else jobs.set(entry.job, [entry]);
-  }
-  return jobs;
 }
 
 const byCountOf = (a: Entry, b: Entry): number => a.count - b.count;

@@ -1,7 +1,7 @@
 import './case-drawing.css';
 
 /** A piece as drawn: from the left and the floor, in plain numbers; for pictures only. */
-type Piece = {
+export type DrawnPiece = {
   readonly part: string;
   readonly x: number;
   readonly y: number;
@@ -15,7 +15,7 @@ type Piece = {
 type DrawingProps = {
   readonly wide: number;
   readonly high: number;
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly DrawnPiece[];
   readonly label: string;
   /** Figures written along the width and the height. */
   readonly across: string;
@@ -59,7 +59,7 @@ export function CaseDrawing({ wide, high, pieces, label, across, up, stale, onPa
   );
 }
 
-type DrawnProps = Pick<Piece, 'x' | 'y' | 'w' | 'h' | 'kind'> & {
+type DrawnProps = Pick<DrawnPiece, 'x' | 'y' | 'w' | 'h' | 'kind'> & {
   readonly no: number | undefined;
   readonly onTap: () => void;
 };
@@ -116,7 +116,7 @@ const Sizes = ({ left, w, h, across, up }: SizesProps) => (
   </>
 );
 
-const fills: Record<Piece['kind'], string> = {
+const fills: Record<DrawnPiece['kind'], string> = {
   ply: 'f-birch',
   frame: 'f-birch2 through',
   groove: 'f-birch2',

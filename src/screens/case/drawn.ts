@@ -8,19 +8,8 @@ import { bayStart, type Sizes } from '../../trade/carcass/sizes';
 import { numberOf } from '../../trade/carcass/stands-as';
 import { usualOf } from '../../trade/carcass/usual';
 import { layOut } from '../../trade/grooves/lay-out';
+import type { DrawnPiece } from '../../ui/case-drawing';
 import { loosePlaces } from './drawn-shelves';
-
-/** A piece as drawn: from the left and the floor, inches as plain numbers, for pictures only. */
-type DrawnPiece = {
-  readonly part: string;
-  readonly x: number;
-  readonly y: number;
-  readonly w: number;
-  readonly h: number;
-  readonly kind: 'ply' | 'frame' | 'groove' | 'back' | 'toe' | 'loose';
-  /** Which of its kind, written beside it. */
-  readonly no?: number;
-};
 
 type Drawing = {
   readonly wide: number;
