@@ -1,7 +1,7 @@
 import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Json } from '../job/entry';
 import { readSettings, type Settings, shelfKey } from '../job/settings';
-import { orderIn } from '../job/tool-order';
+import { orderIn, orderOf } from '../job/tool-order';
 import type { Length } from '../length/length';
 import type { Result } from '../length/result';
 import type { SaveError } from '../store/db';
@@ -105,15 +105,15 @@ function shown({ shop, settings, waiting }: Held): Shown {
     ...settings.value,
     ...Object.fromEntries(waiting.value.flatMap((row) => (row.of === 'shop' ? [] : [[row.key, row.value]]))),
   }));
+  // each page that is gone to is kept: the shop is no other for it, and what was worked out from it stands
+  const order = computed(() => orderIn(all.value)?.join(' '));
+  const figures = computed(() => {
+    const rows = waiting.value.flatMap((row) => (row.of === 'shop' ? [[row.key, row.value]] : []));
+    return rows.length > 0 ? { ...shop.value, ...Object.fromEntries(rows) } : shop.value;
+  });
   return {
     settings: computed(() => readSettings(all.value)),
-    shop: computed<Shop>(() => ({
-      ...shop.value,
-      ...Object.fromEntries(
-        waiting.value.flatMap((row) => (row.of === 'shop' ? [[row.key, row.value]] : [])),
-      ),
-      order: orderIn(all.value),
-    })),
+    shop: computed<Shop>(() => ({ ...figures.value, order: orderOf(order.value) })),
     figure: computed(() => only(all.value, isFigure)),
     underWay: computed(() =>
       waiting.value.some(({ of, key }) => of === 'shop' || shelfKey(key) !== undefined || isFigure(key)),

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { makeUnsaved } from '../../src/app/unsaved';
 import { valuesInHand } from '../../src/app/values-in-hand';
+import { inches } from '../../src/length/length';
 import type { Store } from '../../src/store/store';
 
 test('a setting tapped while what is kept is read again stays as tapped, and is the kept one after', async () => {
@@ -80,4 +81,30 @@ test('a line kept while the pages are read again stays, though the reading began
   read();
   await reading;
   expect(hand.figure.value).toEqual({ 'strip/a1': 'mine', 'strip/b1': 'theirs' });
+});
+
+test('a page gone to is kept, and the shop stays the very same while it is, and after; a figure makes another', async () => {
+  const { store, ends } = heldStore();
+  const write = store.keep;
+  Object.assign(store, { keepShop: write });
+  const hand = await valuesInHand(store, makeUnsaved());
+  await Promise.all([hand.keepOnShelf({ 'shelf/tools': 'sled router' }), ends[0]?.()]);
+  const before = hand.shop.value;
+  expect(before.order).toEqual(['sled', 'router']);
+  const going = hand.keep({ here: '#/cuts' });
+  expect(hand.shop.value).toBe(before);
+  ends[1]?.();
+  await going;
+  expect(hand.shop.value).toBe(before);
+  const kerf = inches(1n, 8n);
+  const measured = hand.keepShop('kerf', kerf);
+  expect(hand.shop.value).toEqual({ order: ['sled', 'router'], kerf });
+  ends[2]?.();
+  await measured;
+  expect(hand.shop.value).toEqual({ order: ['sled', 'router'], kerf });
+  const reordered = hand.keepOnShelf({ 'shelf/tools': 'router' });
+  expect(hand.shop.value.order).toEqual(['router']);
+  ends[3]?.();
+  await reordered;
+  expect(hand.shop.value).toEqual({ order: ['router'], kerf });
 });
