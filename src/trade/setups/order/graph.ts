@@ -22,19 +22,34 @@ export function backwards({ setupOf, buildOf, before }: Graph): Graph {
   return { setupOf: [...setupOf].reverse(), buildOf: [...buildOf].reverse(), before: after };
 }
 
+/** What each operation stands as, what these wait on, and for which operation each was looked at last. */
+type Stands = { readonly of: number[]; readonly before: number[][]; readonly looked: Int32Array };
+
 /**
  * What must be done in other setups before an operation. An earlier step of its own setup
  * gives way to what that one waits on: once those are done, both are done in one run.
  */
-function waitsOn(graph: Graph, k: number, stands: { of: number[]; before: number[][] }): number[] {
-  const found = new Set<number>();
+function waitsOn(graph: Graph, k: number, { of, before, looked }: Stands): number[] {
+  const found: number[] = [];
+  const add = (one: number): void => {
+    if (looked[one] === k) return;
+    looked[one] = k;
+    found.push(one);
+  };
   for (const p of graph.before[k] ?? []) {
-    const one = stands.of[p] ?? 0;
-    if (graph.setupOf[p] !== graph.setupOf[k]) found.add(one);
-    else for (const q of stands.before[one] ?? []) found.add(q);
+    const one = of[p] ?? 0;
+    if (graph.setupOf[p] !== graph.setupOf[k]) add(one);
+    else for (const q of before[one] ?? []) add(q);
   }
-  return [...found].sort((a, b) => a - b);
+  return found.length < 2 ? found : found.sort((a, b) => a - b);
 }
+
+/** A number by which lists are looked up: equal lists have the same, and few others do. */
+const signOf = (setup: number, waits: readonly number[]): number =>
+  waits.reduce((sign, k) => Math.imul(sign ^ k, 0x01000193), setup + 1);
+
+const same = (a: readonly number[], b: readonly number[]): boolean =>
+  a.length === b.length && a.every((x, k) => x === b[k]);
 
 /**
  * Operations of one setup that wait on the same become one. It never costs a run: an order that does everything ready
@@ -42,22 +57,25 @@ function waitsOn(graph: Graph, k: number, stands: { of: number[]; before: number
  * and starts none), and in such an order these are done in the same run.
  */
 function mergeOnce(graph: Graph): Graph {
-  const known = new Map<string, number>();
-  const of: number[] = [];
-  const before: number[][] = [];
+  const { setupOf } = graph;
+  const known = new Map<number, number[]>();
+  const stands: Stands = { of: [], before: [], looked: new Int32Array(setupOf.length).fill(-1) };
+  const { before } = stands;
   const first: number[] = [];
-  graph.setupOf.forEach((setup, k) => {
-    const waits = waitsOn(graph, k, { of, before });
-    const key = `${setup}:${waits.join()}`;
-    const one = known.get(key) ?? before.length;
-    of.push(one);
-    if (one < before.length) return;
-    known.set(key, one);
+  const setupAt = (one: number) => setupOf[first[one] ?? 0];
+  setupOf.forEach((setup, k) => {
+    const waits = waitsOn(graph, k, stands);
+    const sign = signOf(setup, waits);
+    const like = known.get(sign) ?? [];
+    const found = like.find((one) => setupAt(one) === setup && same(before[one] ?? [], waits));
+    stands.of.push(found ?? before.length);
+    if (found !== undefined) return;
+    if (like.push(before.length) === 1) known.set(sign, like);
     before.push(waits);
     first.push(k);
   });
   const pick = (values: readonly number[]) => first.map((k) => values[k] ?? 0);
-  return { setupOf: pick(graph.setupOf), buildOf: pick(graph.buildOf), before };
+  return { setupOf: pick(setupOf), buildOf: pick(graph.buildOf), before };
 }
 
 /**
@@ -116,15 +134,25 @@ function rounds(out: ReadonlyMap<number, ReadonlySet<number>>): number[][] {
 
 /** Some of the operations, with what they wait on among themselves. @example only(graph, [0, 2]) */
 export function only(graph: Graph, keep: readonly number[]): Graph {
-  const place = new Map(keep.map((k, i) => [k, i]));
-  const pick = (values: readonly number[]) => keep.map((k) => values[k] ?? 0);
-  const before = keep.map((k) =>
-    (graph.before[k] ?? []).flatMap((p) => {
-      const i = place.get(p);
-      return i === undefined ? [] : [i];
-    }),
-  );
-  return { setupOf: pick(graph.setupOf), buildOf: pick(graph.buildOf), before };
+  return parted(graph, [keep])[0] ?? { setupOf: [], buildOf: [], before: [] };
+}
+
+/** Some parts of the operations, none in two of them, each with what it waits on within its part. */
+function parted(graph: Graph, parts: readonly (readonly number[])[]): Graph[] {
+  const partOf = new Int32Array(graph.setupOf.length).fill(-1);
+  const place = new Int32Array(graph.setupOf.length);
+  parts.forEach((keep, part) => {
+    keep.forEach((k, i) => {
+      partOf[k] = part;
+      place[k] = i;
+    });
+  });
+  return parts.map((keep, part) => {
+    const pick = (values: readonly number[]) => keep.map((k) => values[k] ?? 0);
+    const within = (p: number) => partOf[p] === part;
+    const before = keep.map((k) => (graph.before[k] ?? []).filter(within).map((p) => place[p] ?? 0));
+    return { setupOf: pick(graph.setupOf), buildOf: pick(graph.buildOf), before };
+  });
 }
 
 /**
@@ -142,7 +170,7 @@ export function split(graph: Graph, colourOf: readonly number[]): Graph[] {
   colourOf.forEach((c, k) => {
     kept[groupOf.get(c) ?? 0]?.push(k);
   });
-  return kept.map((keep) => only(graph, keep));
+  return parted(graph, kept);
 }
 
 /** The same operations with builds for setups, for a bound on builds alone. @example byBuild(graph) */

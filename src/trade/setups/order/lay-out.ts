@@ -28,9 +28,6 @@ function grouped<T>(items: readonly T[], colour: (item: T) => number | undefined
   return groups;
 }
 
-/** The list as given, moved only where a step would come before one it waits on. @example asGiven(listed) */
-const asGiven = (listed: Listed): Runs => grouped(inTurn(listed), (k) => listed.setupOf[k]);
-
 /**
  * Runs these setups one after the other, doing in each everything that is ready, in the order given.
  *
@@ -39,19 +36,19 @@ const asGiven = (listed: Listed): Runs => grouped(inTurn(listed), (k) => listed.
  */
 function runAll(listed: Listed, sequence: readonly number[]): Runs {
   const waiting = listed.before.map((list) => list.length);
-  const ready = new Map<number, number[]>();
+  const ready: number[][] = [];
   const offer = (k: number) => {
     const setup = listed.setupOf[k] ?? 0;
-    const list = ready.get(setup);
+    const list = ready[setup];
     if (list) insert(list, k);
-    else ready.set(setup, [k]);
+    else ready[setup] = [k];
   };
   waiting.forEach((n, k) => {
     if (n === 0) offer(k);
   });
   const order: number[] = [];
   for (const setup of sequence) {
-    const list = ready.get(setup) ?? [];
+    const list = ready[setup] ?? [];
     for (let k = list.pop(); k !== undefined; k = list.pop()) {
       order.push(k);
       for (const next of listed.after[k] ?? []) {
@@ -64,37 +61,67 @@ function runAll(listed: Listed, sequence: readonly number[]): Runs {
   return grouped(order, (k) => listed.setupOf[k]);
 }
 
-/** Groups of steps in an order that can be worked; of those that could come next, the one with the earliest step. */
-function arranged<T>(listed: Listed, groups: readonly T[], steps: (group: T) => readonly number[]): T[] {
-  const first = groups.map((group) => Math.min(...steps(group)));
-  const byFirst = groups.map((_, g) => g).sort((a, b) => (first[a] ?? 0) - (first[b] ?? 0));
-  const placeOf = new Map<number, number>();
-  byFirst.forEach((g, place) => {
-    const group = groups[g];
-    if (group) for (const k of steps(group)) placeOf.set(k, place);
-  });
-  const before = byFirst.map(() => new Set<number>());
-  const after = byFirst.map(() => new Set<number>());
-  for (const [k, place] of placeOf) {
-    for (const p of listed.before[k] ?? []) {
-      const from = placeOf.get(p);
-      if (from === undefined || from === place) continue;
-      before[place]?.add(from);
-      after[from]?.add(place);
+/** Nothing stands anywhere. */
+const nowhere = (listed: Listed): Int32Array => new Int32Array(listed.before.length).fill(-1);
+
+/** The earliest step of each group, a group's steps in lists. */
+const earliest = (steps: Runs): number =>
+  steps.reduce(
+    (first, list) => list.reduce((least, k) => Math.min(least, k), first),
+    Number.POSITIVE_INFINITY,
+  );
+
+/** Which groups come right before which others, by the place given to each of their steps. */
+function waitsOf(listed: Listed, groups: readonly Runs[], placeOf: Int32Array): Waits {
+  const after: number[][] = groups.map(() => []);
+  const before = groups.map((group, place) => {
+    const list: number[] = [];
+    for (const steps of group) {
+      for (const k of steps) {
+        for (const p of listed.before[k] ?? []) {
+          const from = placeOf[p] ?? -1;
+          const follow = after[from];
+          if (!follow || from === place || follow[follow.length - 1] === place) continue;
+          list.push(from);
+          follow.push(place);
+        }
+      }
     }
-  }
-  const lists = (sets: readonly Set<number>[]) => sets.map((set) => [...set]);
-  return inTurn({ before: lists(before), after: lists(after) }).flatMap((place) => {
-    const group = groups[byFirst[place] ?? 0];
-    return group ? [group] : [];
+    return list;
   });
+  return { before, after };
+}
+
+/**
+ * Groups of runs in an order that can be worked; of those that could come next, the one with the earliest step.
+ *
+ * @param placeOf -1 for every step; and so again at the end
+ */
+function arranged(listed: Listed, groups: readonly Runs[], placeOf: Int32Array): readonly Runs[] {
+  if (groups.length < 2) return groups;
+  const first = groups.map(earliest);
+  const byFirst = groups.map((_, g) => g).sort((a, b) => (first[a] ?? 0) - (first[b] ?? 0));
+  const inPlace = byFirst.map((g) => groups[g] ?? []);
+  const stand = (place: (g: number) => number) =>
+    inPlace.forEach((group, g) => {
+      for (const steps of group) for (const k of steps) placeOf[k] = place(g);
+    });
+  stand((g) => g);
+  const waits = waitsOf(listed, inPlace, placeOf);
+  stand(() => -1);
+  return inTurn(waits).map((g) => inPlace[g] ?? []);
 }
 
 /** The same runs as near to the list given as their order allows, whole builds first, then the runs of each. */
 function nearer(listed: Listed, runs: Runs): Runs {
+  const placeOf = nowhere(listed);
   const visits = grouped(runs, ([k = 0]) => listed.buildOf[k]);
-  const laid = arranged(listed, visits, (visit) => visit.flat()).flatMap((visit) =>
-    arranged(listed, visit, (run) => run),
+  const laid = arranged(listed, visits, placeOf).flatMap((visit) =>
+    arranged(
+      listed,
+      visit.map((run) => [run]),
+      placeOf,
+    ).flat(),
   );
   return runAll(
     listed,
@@ -106,17 +133,21 @@ function nearer(listed: Listed, runs: Runs): Runs {
  * Lays a sequence of setups out as runs. Of orders that cost the same, the list as given is the best; then the list
  * with everything ready done at each setup; then the sequence with its builds and runs standing as the list has them.
  *
+ * @param turn the list as given, moved only where a step would come before one it waits on: as from `inTurn`
  * @param sequence as from `solve`
- * @example layOutRuns(listed, solved.sequence)
+ * @example layOutRuns(listed, { turn: inTurn(listed), sequence: solved.sequence })
  */
-export function layOutRuns(listed: Listed, sequence: readonly number[]): Runs {
-  const given = asGiven(listed);
+export function layOutRuns(
+  listed: Listed,
+  { turn, sequence }: { readonly turn: readonly number[]; readonly sequence: readonly number[] },
+): Runs {
+  const given = grouped(turn, (k) => listed.setupOf[k]);
   const pulled = runAll(
     listed,
     given.map(([k = 0]) => listed.setupOf[k] ?? 0),
   );
   const solved = runAll(listed, sequence);
-  let best = given;
+  let best: Runs = given;
   for (const runs of [nearer(listed, pulled), nearer(listed, solved), solved]) {
     if (better(costOf(listed, runs), costOf(listed, best))) best = runs;
   }

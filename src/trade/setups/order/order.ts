@@ -38,15 +38,18 @@ const enough = (steps: number): number => Math.max(200, Math.floor(400_000 / (st
 function listedOf(steps: readonly Step[]): Listed {
   const place = new Map(steps.map((s, k) => [s.id, k]));
   if (place.size < steps.length) throw new RangeError('orderSetups: two steps with one id');
-  const before = steps.map(({ after }) =>
-    [...new Set(after)].flatMap((id) => {
-      const k = place.get(id);
-      return k === undefined ? [] : [k];
-    }),
-  );
   const after: number[][] = steps.map(() => []);
-  before.forEach((list, k) => {
-    for (const p of list) after[p]?.push(k);
+  const before = steps.map((step, k) => {
+    const list: number[] = [];
+    for (const id of step.after) {
+      const p = place.get(id);
+      const follow = after[p ?? -1];
+      // Said twice, it waits once: what follows p was filled in turn, so k stands there last if it does.
+      if (p === undefined || !follow || follow[follow.length - 1] === k) continue;
+      list.push(p);
+      follow.push(k);
+    }
+    return list;
   });
   const setups = numbers(steps.map((s) => s.setup));
   const builds = numbers(steps.map((s) => s.build));
@@ -67,13 +70,15 @@ function numbers(names: readonly string[]): number[] {
 }
 
 /** Renumbered so that each step comes after all it waits on. */
-function graphOf(listed: Listed) {
-  const order = inTurn(listed);
-  const place = new Map(order.map((k, i) => [k, i]));
+function graphOf(listed: Listed, order: readonly number[]) {
+  const place = new Int32Array(order.length);
+  order.forEach((k, i) => {
+    place[k] = i;
+  });
   return {
     setupOf: order.map((k) => listed.setupOf[k] ?? 0),
     buildOf: order.map((k) => listed.buildOf[k] ?? 0),
-    before: order.map((k) => (listed.before[k] ?? []).map((p) => place.get(p) ?? 0)),
+    before: order.map((k) => (listed.before[k] ?? []).map((p) => place[p] ?? 0)),
   };
 }
 
@@ -95,10 +100,10 @@ export function orderSetups(
 ): Result<Order, OrderError> {
   const listed = listedOf(steps);
   const idOf = (k: number): string => steps[k]?.id ?? '';
-  const ring = ringIn(listed);
-  if (ring.length > 0) return err({ code: 'ring', ring: ring.map(idOf) });
-  const solved = solveOnce(graphOf(listed), effort);
-  const laid = layOutRuns(listed, solved.sequence);
+  const turn = inTurn(listed);
+  if (turn.length < steps.length) return err({ code: 'ring', ring: ringIn(listed).map(idOf) });
+  const solved = solveOnce(graphOf(listed, turn), effort);
+  const laid = layOutRuns(listed, { turn, sequence: solved.sequence });
   const runs = laid.map((run) => {
     const first = steps[run[0] ?? 0];
     return { setup: first?.setup ?? '', build: first?.build ?? '', steps: run.map(idOf) };

@@ -100,15 +100,16 @@ function widen(field: Field, hand: Hand, { purse, long }: { purse: Purse; long: 
   if (swept) take(hand, { state: swept, sequence: lastFirst(field, swept).reverse() });
 }
 
+const hasOneSetup = ({ setupOf }: Graph): boolean => setupOf.every((setup) => setup === setupOf[0]);
+
 /** One setup is one run: whatever waits within it is done in it. */
-function oneRun(setup: number): Solved {
+function oneRun({ setupOf }: Graph): Solved {
   const cost = { builds: 1, runs: 1 };
-  return { sequence: [setup], cost, least: cost, proved: true };
+  return { sequence: setupOf.slice(0, 1), cost, least: cost, proved: true };
 }
 
 function solveField(given: Graph, purse: Purse): Solved {
-  const [only = 0] = given.setupOf;
-  if (given.setupOf.every((setup) => setup === only)) return oneRun(only);
+  if (hasOneSetup(given)) return oneRun(given);
   const graph = merged(given);
   const field = fieldOf(graph);
   const hand: Hand = { sequence: [], cost: endless, floor: lowest(field) };
@@ -138,6 +139,7 @@ function joined(parts: readonly Solved[]): Solved {
 
 /** What has one build only is parted by setups; the build is set once for all of it. */
 function solveOneBuild(graph: Graph, purse: Purse): Solved {
+  if (hasOneSetup(graph)) return oneRun(graph);
   const one = merged(graph);
   const all = joined(split(one, one.setupOf).map((part) => solveField(part, purse)));
   return { ...all, cost: { builds: 1, runs: all.cost.runs }, least: { builds: 1, runs: all.least.runs } };
