@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { readyOffline } from './app';
+import { openSample, readyOffline } from './app';
 import { withWorker } from './browser';
 import { filesOf, host } from './host';
 
@@ -7,6 +7,11 @@ test.use(withWorker);
 
 /** A file of the app is missing. */
 const notThrough = (page: Page) => page.getByText(/not come through/).filter({ visible: true });
+
+/** As on a phone that lost what it had fetched: the next start asks the host. */
+async function emptyCache(page: Page): Promise<void> {
+  await (await page.context().newCDPSession(page)).send('Network.clearBrowserCache');
+}
 
 /** The first screen, before any job. */
 const first = (page: Page) => page.getByRole('link', { name: 'Do a sum' });
@@ -98,6 +103,43 @@ test('a file missing on a first visit is said in words, and a tap tries again', 
       await expect(notThrough(page)).toHaveCount(0);
       await page.context().close();
     });
+  await at.close();
+});
+
+test('where neither the screens nor what works a job out come, a page that cannot open says so and shares all out', async ({
+  browser,
+}) => {
+  const at = await host();
+  const page = await (await browser.newContext({ serviceWorkers: 'block' })).newPage();
+  await openSample(page, at.url);
+  at.fault((file) => (/(home|planning|later)-.*\.js$/.test(file) ? 'missing' : undefined));
+  await page.addInitScript(() => {
+    indexedDB.open = () => {
+      throw new DOMException('Internal error opening backing store', 'UnknownError');
+    };
+  });
+  await emptyCache(page);
+  await page.reload();
+  const waiting = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Share everything out' }).click();
+  const text = Buffer.concat(await (await (await waiting).createReadStream()).toArray()).toString();
+  expect(JSON.parse(text).jobs[0]).toMatchObject({ job: 'mineralshell' });
+  await page.context().close();
+  await at.close();
+});
+
+test('a job whose file cannot be written for want of a part of the app is not shared, and the tap is answered', async ({
+  browser,
+}) => {
+  const at = await host();
+  const page = await (await browser.newContext({ serviceWorkers: 'block' })).newPage();
+  await openSample(page, at.url);
+  at.fault((file) => (/planning-.*\.js$/.test(file) ? 'missing' : undefined));
+  await emptyCache(page);
+  await page.reload();
+  await page.getByRole('button', { name: 'Share out' }).click();
+  await expect(page.getByRole('alert')).toHaveText(/^Not shared/);
+  await page.context().close();
   await at.close();
 });
 

@@ -13,7 +13,6 @@ import { besides } from './opening';
 import type * as Picture from './picture';
 import { randomId } from './random';
 import type { RefusalCode } from './refusal';
-import { wholeSample } from './sample-file';
 import { makeBench } from './state';
 
 /** What the page has shown since its first frame: handed on, so that its script exports nothing. */
@@ -65,7 +64,7 @@ async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   const { stands, readOnly } = store.value;
   document.addEventListener('visibilitychange', stands);
   gone.value = readOnly();
-  const sample = async () => wholeSample(await (await fetch(sampleUrl)).text());
+  const sample = async () => (await planning).wholeSample(await (await fetch(sampleUrl)).text());
   const bench = await makeBench(store.value, { sample, planning, gone }).catch(openError);
   if ('code' in bench) return refuse(bench.code === 'slow' ? 'no-answer' : bench.code);
   stood();

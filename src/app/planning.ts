@@ -8,6 +8,7 @@ export { newCaseIn } from '../screens/job/new-case';
 export { layOutBoard } from '../screens/shared/new-board';
 export { fileOf, makeJob, putAway } from './job-acts';
 export { lookAt } from './looking';
+export { wholeSample } from './sample-file';
 export { refit, searchesInto } from './searches';
 export { bringFigures, takeIn } from './taking-in';
 

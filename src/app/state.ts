@@ -8,7 +8,7 @@ import type { Store } from '../store/store';
 import { draftsOf } from '../ui/drafts';
 import { hold, sawLock } from '../ui/hold';
 import { tapeInHand } from '../ui/unit-in-hand';
-import { later } from './bring-later';
+import { later, laterMissing } from './bring-later';
 import { type JobShelf, makeShelf, standingJob } from './job-shelf';
 import { keepDrafts } from './keep-drafts';
 import { makeLaying } from './laying';
@@ -185,15 +185,13 @@ async function openLast({ store, log, values, shelf }: Hands): Promise<void> {
     );
 }
 
-/** Runs when all screens are here: the first tick does not wait for it. */
-function onceLater(work: () => void): void {
-  let done = false;
-  later.subscribe((there) => {
-    if (!there || done) return;
-    done = true;
-    work();
-  });
-}
+/** Runs when all screens are here, or do not come: the first tick does not wait for it. */
+const onceLater = (work: () => void): void =>
+  void new Promise<void>((settled) => {
+    effect(() => {
+      if (later.value || laterMissing.value) settled();
+    });
+  }).then(work);
 
 /** What was deleted long ago goes for good, and old entries are packed; both are tried again at the next start. */
 function tidyUp({ store, shelf }: Hands): void {

@@ -1,6 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
-import { asideOf, secondCopy } from '../job/file';
+import { asideOf } from '../job/file';
 import type { Job } from '../job/job';
+import { secondCopy } from '../job/second-copy';
 import type { Offered } from '../screens/bench';
 import type { Store } from '../store/store';
 import type { JobShelf } from './job-shelf';

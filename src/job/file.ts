@@ -1,9 +1,7 @@
 import { err, ok, type Result } from '../length/result';
 import { canonical } from './canonical';
-import { editJob } from './edits';
 import type { Entry } from './entry';
-import { jobOf } from './job';
-import { fold, inOrder, keyOf, over } from './log';
+import { inOrder, keyOf } from './log';
 import { type Aside, readEntry } from './rows';
 
 /** Newest version of the job file this app writes and reads; since 2 entries have `over`. */
@@ -128,21 +126,3 @@ export function compareWith(ours: readonly Entry[], theirs: readonly Entry[]): C
 /** Entries that differ from ours, for the set-aside. */
 export const asideOf = (entries: readonly Entry[]): readonly Aside[] =>
   entries.map((row) => ({ from: row.job, why: 'differs from the one kept here', row }));
-
-type CopyStamp = { readonly job: string; readonly device: string; readonly at: string };
-
-/**
- * The same log under another job id, with one entry more that marks its name: both copies are kept by one write.
- *
- * @param entries in order, at least one
- */
-export function secondCopy(entries: readonly Entry[], { job, device, at }: CopyStamp): readonly Entry[] {
-  const count = (entries[entries.length - 1]?.count ?? 0) + 1;
-  const folded = fold(entries);
-  const name = jobOf(job, folded.values).name.slice(0, 116);
-  const stamp = { job, device, count, at, act: `${device}.${count}`, label: 'Kept as a second copy' };
-  return [
-    ...entries.map((entry) => ({ ...entry, job })),
-    ...over(folded, editJob({ name: `${name} (2)` })).map((change): Entry => ({ ...stamp, ...change })),
-  ];
-}

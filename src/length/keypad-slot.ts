@@ -1,23 +1,8 @@
+import { emptySlot, type Slot } from './keypad-state';
 import { add, fromMillimetres, inches, isNegative, type Length, subtract, times, zero } from './length';
 import { err, ok, type Result } from './result';
 import { type Tape, unitsOf } from './tape';
-import type { Units } from './units';
 import { writeLength } from './write';
-
-/** One figure being keyed: two slots, whole and fraction, filled in any order. Plain JSON. */
-export type Slot = {
-  readonly feet?: string;
-  readonly digits: string;
-  /** Sixty-fourths of an inch: a chosen sixteenth, moved by scant and strong. */
-  readonly sixtyFourths?: number;
-  readonly unit: Units;
-  /** On a metric tape a bare number is millimetres, and the unit key says inches. */
-  readonly home?: 'mm';
-  /** Set when the user swapped what the figure counts as. */
-  readonly as?: 'count' | 'length';
-};
-
-export const emptySlot: Slot = { digits: '', unit: 'in' };
 
 /** An empty figure in the unit of the tape: a bare number is never guessed from its size. */
 export const emptySlotOn = (tape: Tape): Slot =>

@@ -2,34 +2,17 @@ import { evaluate, type Lookup, type Quantity, type ReckonError } from './evalua
 import { combine, type Expr, type Op, type Token, tokensOf, writeExpr } from './expr';
 import {
   countText,
-  emptySlot,
   emptySlotOn,
   isBareSlot,
   isEmpty,
   pressSlot,
   type Refused,
-  type Slot,
   type SlotKey,
   slotText,
 } from './keypad-slot';
+import { blank, emptySlot, type Frame, type Keypad, type Slot } from './keypad-state';
 import { err, ok, type Result } from './result';
 import type { Tape } from './tape';
-
-/** One level of brackets: what is reckoned so far and the sign waiting for its figure. */
-type Frame = { readonly total?: Expr; readonly op?: Op };
-
-/** The calculator's keys, as a state. Plain JSON: kept over restarts. */
-export type Keypad = {
-  /** Outermost bracket first; always at least one. */
-  readonly frames: readonly Frame[];
-  readonly slot: Slot;
-  /** A line of the strip standing where a figure would. */
-  readonly line?: string;
-  /** After equals: the sum stands finished. */
-  readonly done: boolean;
-};
-
-export const blank: Keypad = { frames: [{}], slot: emptySlot, done: false };
 
 export type Key =
   | SlotKey

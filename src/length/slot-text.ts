@@ -1,4 +1,5 @@
-import { emptySlotOn, isBareSlot, isEmpty, type Slot, slotText } from './keypad-slot';
+import { emptySlotOn, isBareSlot, isEmpty, slotText } from './keypad-slot';
+import type { Slot } from './keypad-state';
 import type { Tape } from './tape';
 
 /** The figure as it stands on a pad, where its unit is said beside it: `18`, `18.`, `13 29/64`. */

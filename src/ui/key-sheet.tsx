@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import type { Slot, SlotKey } from '../length/keypad-slot';
+import type { SlotKey } from '../length/keypad-slot';
+import type { Slot } from '../length/keypad-state';
 import type { Length } from '../length/length';
 import { Dock } from './dock';
 import { EdgeRule, FoldKey } from './edge-rule';

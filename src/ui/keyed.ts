@@ -1,13 +1,6 @@
 import type { Figure } from '../length/bands';
-import {
-  emptySlotOn,
-  isBareSlot,
-  isEmpty,
-  pressSlot,
-  type Slot,
-  type SlotKey,
-  slotValue,
-} from '../length/keypad-slot';
+import { emptySlotOn, isBareSlot, isEmpty, pressSlot, type SlotKey, slotValue } from '../length/keypad-slot';
+import type { Slot } from '../length/keypad-state';
 import { isNegative, type Length } from '../length/length';
 import { readLength } from '../length/read';
 import { slotOf, slotShown } from '../length/slot-text';

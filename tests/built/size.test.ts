@@ -48,6 +48,15 @@ describe('bytes of the built app', () => {
     expect(zipped(script)).toBeLessThanOrEqual(8 * 1024);
   });
 
+  test('what says why nothing opens, and shares out what is kept, waits for no screen and for no plan', () => {
+    const refusal =
+      readdirSync(path.join(dist, 'assets')).find((name) => /^refusal-.*\.js$/.test(name)) ?? '';
+    const needed = withImports(`assets/${refusal}`);
+    expect(needed.some((file) => file.includes('/main-'))).toBe(true); // it is there: it asked for this one
+    expect(needed.filter((file) => /\/(home|planning|later)-/.test(file))).toEqual([]);
+    expect(sum(needed.filter((file) => !firstScripts().includes(file)))).toBeLessThanOrEqual(10 * 1024);
+  });
+
   test('the page of the job brings at most 19.5 KB gzip more', () => {
     const home = readdirSync(path.join(dist, 'assets')).find((name) => /^home-.*\.js$/.test(name)) ?? '';
     const first = firstScripts();

@@ -3,8 +3,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Entry } from '../../src/job/entry';
-import { compareWith, mostBytes, readJobFile, secondCopy, writeJobFile } from '../../src/job/file';
-import { fold } from '../../src/job/log';
+import { compareWith, mostBytes, readJobFile, writeJobFile } from '../../src/job/file';
 import { openStore } from '../../src/store/store';
 import { runs } from '../runs';
 
@@ -118,28 +117,5 @@ describe('taking a file in', () => {
       entries.length - 1,
     ]);
     store.value.close();
-  });
-
-  test('keeping both makes a second job of the same log, marked in its name, as one log that reads back', () => {
-    const { entries } = read(sample);
-    const second = secondCopy(entries, { job: 'other', device: 'phone2', at: '2026-11-25T10:00:00.000Z' });
-    expect(second).toHaveLength(entries.length + 1);
-    expect(new Set(second.map((e) => e.job))).toEqual(new Set(['other']));
-    const { values } = fold(second);
-    expect(values.get('name')).toBe('Mineral and shell cabinet (2)');
-    expect([...values].filter(([path]) => path !== 'name')).toEqual(
-      [...fold(entries).values].filter(([path]) => path !== 'name'),
-    );
-    expect(read(writeJobFile({ job: 'other', entries: second })).entries).toHaveLength(second.length);
-  });
-
-  test('a name as long as names may be is shortened to make room for its mark', () => {
-    const { entries } = read(sample);
-    const long = entries.map((e) =>
-      e.kind === 'edit' && e.path === 'name' ? { ...e, value: 'x'.repeat(120) } : e,
-    );
-    const second = secondCopy(long, { job: 'other', device: 'phone2', at: '2026-11-25T10:00:00.000Z' });
-    expect(fold(second).values.get('name')).toBe(`${'x'.repeat(116)} (2)`);
-    expect(read(writeJobFile({ job: 'other', entries: second })).entries).toHaveLength(second.length);
   });
 });

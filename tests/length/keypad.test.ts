@@ -2,15 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { evaluate, noLines } from '../../src/length/evaluate';
 import { writeExpr } from '../../src/length/expr';
-import { blank, type Key, type Keypad, look, press } from '../../src/length/keypad';
-import {
-  emptySlot,
-  emptySlotOn,
-  pressSlot,
-  type Slot,
-  slotText,
-  slotValue,
-} from '../../src/length/keypad-slot';
+import { type Key, look, press } from '../../src/length/keypad';
+import { emptySlotOn, pressSlot, slotText, slotValue } from '../../src/length/keypad-slot';
+import { blank, emptySlot, type Keypad, type Slot } from '../../src/length/keypad-state';
 import { parseLine } from '../../src/length/parse-line';
 import { readLength } from '../../src/length/read';
 import type { Tape } from '../../src/length/tape';

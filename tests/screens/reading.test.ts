@@ -1,14 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { fromMillimetres, inches } from '../../src/length/length';
 import type { Tape } from '../../src/length/tape';
-import type { FigureState } from '../../src/screens/figure/figure.model';
-import {
-  emptyFigure,
-  lookAt,
-  pressKey,
-  takeReading,
-  undoFigure,
-} from '../../src/screens/figure/figure.model';
+import { lookAt, pressKey, takeReading, undoFigure } from '../../src/screens/figure/figure.model';
+import { emptyFigure, type FigureState } from '../../src/screens/figure/figure.state';
 
 const keyed = (state: FigureState, text: string, tape: Tape = '1/32'): FigureState =>
   [...text].reduce((s, sign) => {

@@ -1,5 +1,6 @@
 import type { Bench } from '../bench';
-import type { FigureState, Pressed } from './figure.model';
+import type { Pressed } from './figure.model';
+import type { FigureState } from './figure.state';
 
 /** What every part of Figure is given: what stands, and how to go on from it. */
 export type Desk = {

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { Json } from '../../job/entry';
 import { type Expr, ops } from '../../length/expr';
-import { type Before, emptyFigure, type FigureState, mostLines, undoDepth } from './figure.model';
+import { type Before, emptyFigure, type FigureState, mostLines, undoDepth } from './figure.state';
 import type { Line } from './lines';
 
 /** Pages side by side may each have filled a strip. */

@@ -1,73 +1,16 @@
 import { noLines } from '../../length/evaluate';
 import { type Expr, writeExpr } from '../../length/expr';
-import { blank, type Key, type Keypad, type KeypadLook, look, press, resumed } from '../../length/keypad';
-import { emptySlot } from '../../length/keypad-slot';
+import { type Key, type KeypadLook, look, press, resumed } from '../../length/keypad';
+import { blank, emptySlot, type Keypad } from '../../length/keypad-state';
 import type { Length } from '../../length/length';
 import { parseLine } from '../../length/parse-line';
 import { readLength } from '../../length/read';
 import type { Tape } from '../../length/tape';
 import type { Units } from '../../length/units';
+import { type Before, type FigureState, mostLines, type StripBack, undoDepth } from './figure.state';
 import { builtOn, type Line, lineValue, sumOfLengths } from './lines';
 import type { NotDone } from './not-done';
 import { theLot } from './words';
-
-/**
- * What takes one change of the strip back: lines it added, and lines as they were with their places. Lines another page
- * has added since stay.
- */
-type StripBack = {
-  readonly drop: readonly string[];
-  readonly put: readonly { readonly line: Line; readonly at: number }[];
-};
-
-/** What undo goes back to. Beside the keys, only what was changed is kept. */
-export type Before = {
-  readonly keys: Keypad;
-  readonly current: string;
-  readonly made: number;
-  readonly strip?: StripBack;
-  readonly from?: string;
-  readonly sums?: Readonly<Record<string, string>>;
-  readonly typed?: string;
-};
-
-/** Everything of Figure, plain JSON: kept at each key, there again after a restart. */
-export type FigureState = {
-  readonly keys: Keypad;
-  readonly lines: readonly Line[];
-  /** Lines made on this strip so far: no id is used twice. */
-  readonly made: number;
-  /** Set apart from those of other pages by this in their ids. */
-  readonly tag?: string;
-  /** The line on the keys, the one just finished or the one being changed; empty when there is none. */
-  readonly current: string;
-  /** What answers are also measured back from: a length as text, or `#` and a line; empty when nothing. */
-  readonly from: string;
-  /** Blanks of the quick sums, as stored lengths and counts. */
-  readonly sums: Readonly<Record<string, string>>;
-  readonly typed: string;
-  readonly typing: boolean;
-  readonly undo: readonly Before[];
-  /** How many steps there were to go back from the beginning: the last one of `undo` is this one. */
-  readonly steps: number;
-};
-
-export const emptyFigure: FigureState = {
-  keys: blank,
-  lines: [],
-  made: 0,
-  current: '',
-  from: '',
-  sums: {},
-  typed: '',
-  typing: false,
-  undo: [],
-  steps: 0,
-};
-
-export const undoDepth = 50;
-/** A strip of sixty can still be added up in one line. */
-export const mostLines = 60;
 
 export type Pressed = { readonly state: FigureState; readonly refused?: NotDone };
 

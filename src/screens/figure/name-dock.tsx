@@ -1,6 +1,7 @@
 import { Dock } from '../../ui/dock';
 import { useTypedText } from '../shared/use-typed-text';
-import { type FigureState, nameLine } from './figure.model';
+import { nameLine } from './figure.model';
+import type { FigureState } from './figure.state';
 import * as words from './words';
 import '../../ui/field-text.css';
 import '../shared/ask.css';

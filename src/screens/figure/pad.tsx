@@ -8,7 +8,8 @@ import { wholePart } from '../../length/round';
 import { markAt, type Tape, unitsOf } from '../../length/tape';
 import { EdgeRule, FoldKey, walkRule } from '../../ui/edge-rule';
 import { Icon } from '../../ui/icon';
-import { type FigureState, lookAt } from './figure.model';
+import { lookAt } from './figure.model';
+import type { FigureState } from './figure.state';
 import * as words from './words';
 
 type PadProps = {

@@ -106,25 +106,30 @@ const ByHand = ({ bench, job }: { readonly bench: Bench; readonly job: Job }) =>
   </>
 );
 
-/** What is set for the job, and the ways out of it. */
-const Adds = ({ bench, job, onOpen }: OpenProps & { readonly bench: Bench }) => (
-  <div class="pad-x adds">
-    <button type="button" class="btn" onClick={() => onOpen('tape')}>
-      {words.marksTo(<span class="frac-inline">{job.tape}</span>)}
-    </button>
-    <a class="btn" href="#/shop">
-      {words.shopFigures}
-    </a>
-    <Button
-      label={words.shareOut}
-      icon="share"
-      onTap={async () => void bench.phone.share(job.name || words.shareName, await bench.shelf.jobFile())}
-    />
-    <a class="btn" href="#/handover">
-      {words.handOver}
-    </a>
-    <a class="btn" href="#/phone">
-      {words.thisPhone}
-    </a>
-  </div>
-);
+/**
+ * What is set for the job, and the ways out of it. What writes it as a file comes in a file of its own: where that did
+ * not come, the tap is answered so.
+ */
+function Adds({ bench, job, onOpen }: OpenProps & { readonly bench: Bench }) {
+  const [missing, setMissing] = useState(false);
+  const out = (text: string) => bench.phone.share(job.name || words.shareName, text);
+  const share = () => bench.shelf.jobFile().then(out, () => setMissing(true));
+  return (
+    <div class="pad-x adds">
+      <button type="button" class="btn" onClick={() => onOpen('tape')}>
+        {words.marksTo(<span class="frac-inline">{job.tape}</span>)}
+      </button>
+      <a class="btn" href="#/shop">
+        {words.shopFigures}
+      </a>
+      <Button label={words.shareOut} icon="share" onTap={share} />
+      {missing && <p role="alert">{words.shareMissing}</p>}
+      <a class="btn" href="#/handover">
+        {words.handOver}
+      </a>
+      <a class="btn" href="#/phone">
+        {words.thisPhone}
+      </a>
+    </div>
+  );
+}

@@ -28,6 +28,7 @@ export const whereItGoes = 'Where it goes';
 export const shareName = 'Job';
 export const shopFigures = 'Shop figures';
 export const shareOut = 'Share out';
+export const shareMissing = 'Not shared: a part of the app is missing.';
 export const handOver = 'Hand over';
 export const marksTo = (tape: ComponentChildren) => <>Marks to {tape}</>;
 

@@ -11,21 +11,23 @@ import {
   addTheLot,
   changeLine,
   dropLine,
-  emptyFigure,
-  type FigureState,
   fillBlank,
   fromLength,
   lookAt,
   measureBack,
-  mostLines,
   nameLine,
   newStrip,
   pressKey,
   takeTyped,
-  undoDepth,
   undoFigure,
   useFigure,
 } from '../../../src/screens/figure/figure.model';
+import {
+  emptyFigure,
+  type FigureState,
+  mostLines,
+  undoDepth,
+} from '../../../src/screens/figure/figure.state';
 import { builtOn, callIt, lineValue } from '../../../src/screens/figure/lines';
 
 const press = (state: FigureState, ...keys: readonly Key[]): FigureState =>

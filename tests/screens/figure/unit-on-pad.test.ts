@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { noLines } from '../../../src/length/evaluate';
-import { blank, type Key, look, press } from '../../../src/length/keypad';
+import { type Key, look, press } from '../../../src/length/keypad';
+import { blank } from '../../../src/length/keypad-state';
 import type { Tape } from '../../../src/length/tape';
 import { unitOnPad } from '../../../src/screens/figure/unit-on-pad';
 
