@@ -116,7 +116,11 @@ type IdsOf = (part: string, what?: readonly What[]) => readonly string[];
 
 function idsBy(done: readonly Operation[]): IdsOf {
   const byPart = new Map<string, Operation[]>();
-  for (const op of done) byPart.set(op.part, [...(byPart.get(op.part) ?? []), op]);
+  for (const op of done) {
+    const list = byPart.get(op.part);
+    if (list) list.push(op);
+    else byPart.set(op.part, [op]);
+  }
   return (part, what) =>
     (byPart.get(part) ?? []).filter((op) => !what || what.includes(op.what)).map((op) => op.id);
 }

@@ -3,6 +3,7 @@ import type { Rounded } from '../../length/round';
 import { cutterTape, markAt, type Tape } from '../../length/tape';
 import type { Lap, Notch, Part, Rabbet } from '../carcass/part';
 import type { CopyName, PieceName, Takes } from '../carcass/part-name';
+import type { Board } from '../grooves/board';
 import { copiesOf, copyId, copyOf } from '../grooves/copies';
 import { layOut } from '../grooves/lay-out';
 import { type Setting, settingsFor } from '../grooves/settings';
@@ -52,12 +53,14 @@ export function partOperations(
   at: Cutting,
 ): readonly Operation[] {
   const grooves = byCopy(part, grooveCuts(part, recuts, at));
+  const ripped = isPositive(part.width.sum.value) ? ripTo(part, at) : undefined;
+  const long =
+    isPositive(part.length.sum.value) && (ripped || part.of === '') ? lengthOf(part, at) : undefined;
   return piecesToCut(part, recuts).flatMap((piece) => {
-    const rip = isPositive(part.width.sum.value) ? [ripOf(part, piece, at)] : [];
-    const length =
-      isPositive(part.length.sum.value) && (rip.length > 0 || part.of === '')
-        ? [lengthOf(part, piece, { ...at, after: ids(rip) })]
-        : [];
+    const rip: readonly Operation[] = ripped ? [{ ...base(part, piece, 'rip'), what: 'rip', ...ripped }] : [];
+    const length: readonly Operation[] = long
+      ? [{ ...base(part, piece, 'len'), ...long, after: ids(rip) }]
+      : [];
     const own = (grooves.get(part.copies === 1 ? '' : copyOf(piece.id)) ?? []).map((g) => ({
       ...g,
       after: ids(length),
@@ -89,31 +92,13 @@ function byCopy(part: Part, cuts: readonly Operation[]): ReadonlyMap<string, rea
 const base = (part: Part, piece: Piece, cut: string) =>
   ({ id: opId(part.id, cut, piece.id), part: part.id, copy: piece.id, name: piece.name, after: [] }) as const;
 
-const ripOf = (part: Part, piece: Piece, at: Cutting): Operation => ({
-  ...base(part, piece, 'rip'),
-  what: 'rip',
-  ...ripTo(part, at),
-});
-
-function lengthOf(
-  part: Part,
-  piece: Piece,
-  { after, ...at }: Cutting & { readonly after: readonly string[] },
-): Operation {
-  const { tape } = at;
-  const own = base(part, piece, 'len');
-  if (part.longPoint) {
-    const figure = markAt(part.longPoint.value, tape);
-    const setup = setupOf({
-      machine: 'mitre',
-      sets: 'long-point',
-      figure,
-      on: { at: 'points', named: part.end },
-    });
-    const which = { is: 'long-points' } as const;
-    return { ...own, what: 'mitre', which, setup, figure: figure.value, after, placing: mitred(part) };
-  }
-  return { ...own, what: 'length', after, ...cutToLength(part, at) };
+/** How all pieces of a part are cut to length. */
+function lengthOf(part: Part, at: Cutting): Omit<Operation, keyof ReturnType<typeof base>> {
+  if (!part.longPoint) return { what: 'length', ...cutToLength(part, at) };
+  const figure = markAt(part.longPoint.value, at.tape);
+  const on: On = { at: 'points', named: part.end };
+  const setup = setupOf({ machine: 'mitre', sets: 'long-point', figure, on });
+  return { what: 'mitre', which: { is: 'long-points' }, setup, figure: figure.value, placing: mitred(part) };
 }
 
 function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cutting): readonly Operation[] {
@@ -126,27 +111,31 @@ function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cu
     ? layout.grooves.some((g) => !settled.has(g.id))
     : board.runs.length + board.wides.length > 0;
   const waiting = open ? piecesToCut(part, recuts).map((piece) => notYet(part, piece, board.machine)) : [];
-  const cuts = (set?.settings ?? []).flatMap((setting) =>
-    copiesOf(board, setting.groove).map((copy): Operation => {
-      const setup = grooveSetup(part, setting, at);
-      return {
-        id: opId(board.id, setting.id, copy.id),
-        part: part.id,
-        copy: copy.id,
-        name: { ...pieceOf(part, copy.name, copy.again), grooved: true },
-        what: 'groove',
-        which: grooveOn(part, setting),
-        setup,
-        figure: setting.figure.value,
-        after: [],
-        fits: setting.groove.fits,
-        width: setting.groove.fits === undefined ? undefined : setting.groove.width,
-        groove: { board: board.id, setting: setting.id, teeth: setting.nearTeeth.value },
-        placing: grooved(part, setting, copy.name),
-      };
-    }),
-  );
+  const cuts = (set?.settings ?? []).flatMap((setting) => cutsAt(part, board, setting, at));
   return [...cuts, ...waiting];
+}
+
+/** What one setting of a groove cuts in each of the boards: the same setup for all of them. */
+function cutsAt(part: Part, board: Board, setting: Setting, at: Cutting): readonly Operation[] {
+  const { fits, width } = setting.groove;
+  const setup = grooveSetup(part, setting, at);
+  const which = grooveOn(part, setting);
+  const groove = { board: board.id, setting: setting.id, teeth: setting.nearTeeth.value };
+  return copiesOf(board, setting.groove).map((copy) => ({
+    id: opId(board.id, setting.id, copy.id),
+    part: part.id,
+    copy: copy.id,
+    name: { ...pieceOf(part, copy.name, copy.again), grooved: true },
+    what: 'groove',
+    which,
+    setup,
+    figure: setting.figure.value,
+    after: [],
+    fits,
+    width: fits === undefined ? undefined : width,
+    groove,
+    placing: grooved(part, setting, copy.name),
+  }));
 }
 
 /** Grooves that cannot be set yet stand as one, so that nothing goes ahead as if they were not there. */
