@@ -8,7 +8,7 @@ import { onPage, slowed } from './phone.mjs';
 const slow = 4;
 
 /** A job file of these values, as one phone that wrote them one after the other would hand it out. */
-const fileOf = (values) =>
+export const fileOf = (values) =>
   JSON.stringify({
     knifeline: 1,
     job: 'many',

@@ -1,4 +1,5 @@
 import type { Folded } from '../job/log';
+import { keeper } from '../length/keeper';
 import type { Length } from '../length/length';
 import { fromStored } from '../length/stored';
 import type { WorkName } from '../trade/carcass/part-name';
@@ -17,6 +18,9 @@ export type Checklist = {
   readonly cutTo: CutTo;
 };
 
+/** The cards of a plan: the very same at each tick. */
+const cards = keeper<Plan, readonly Card[]>();
+
 export function checklistOf(plan: Plan, { ticks }: Folded): Checklist {
   const opened = [...plan.banks.values()].filter(
     ({ fronts }) => fronts.ok && fronts.value.columns.every((c) => c.opening.measured),
@@ -30,7 +34,7 @@ export function checklistOf(plan: Plan, { ticks }: Folded): Checklist {
   ]);
   return {
     plan,
-    cards: plan.order.ok ? cardsOf(plan.order.value.runs, plan.byId) : [],
+    cards: cards(plan, [], () => (plan.order.ok ? cardsOf(plan.order.value.runs, plan.byId) : [])),
     doing: {
       done: (op) => ticks.has(op),
       let: (op) => plan.job.let[op] !== undefined,

@@ -8,6 +8,7 @@ import type { Card } from '../../trade/setups/checklist';
 import type { Setup } from '../../trade/setups/setup';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
+import { WhenNear } from '../../ui/when-near';
 import type { Bench } from '../bench';
 import { machineNames } from '../shared/machines/machine-names';
 import { setupTitle } from '../shared/setup-title';
@@ -25,10 +26,20 @@ type BySetupProps = {
 export function BySetup({ list, stand, go }: BySetupProps) {
   const open = list.cards.filter((card) => !isDone(list, card));
   const done = list.cards.filter((card) => isDone(list, card));
+  const runs = runsOfBuild(open);
+  const rows = runs.map(({ length }) => Math.min(length, mostShown));
+  const sum = (upTo: number) => rows.slice(0, upTo).reduce((all, n) => all + n, 0);
   return (
     <>
-      {runsOfBuild(open).map((cards) => (
-        <Build key={cards[0]?.id} {...{ cards, list, stand, go }} />
+      {runs.map((cards, k) => (
+        <WhenNear
+          key={cards[0]?.id}
+          of={cards[0] ?? cards}
+          high={headHigh + rowHigh * (rows[k] ?? 0)}
+          before={sum(k)}
+          rows={sum(runs.length)}
+          draw={() => <Build {...{ cards, list, stand, go }} />}
+        />
       ))}
       {done.length > 0 && <Done cards={done} list={list} go={go} />}
     </>
@@ -37,6 +48,8 @@ export function BySetup({ list, stand, go }: BySetupProps) {
 
 /** So many rows of one build are shown; of more, all but the last few are behind a tap. */
 const mostShown = 6;
+/** About how high the head of a build and each of its rows are, px. */
+const [headHigh, rowHigh] = [49, 86];
 
 /** The cards at one build: its machine, the change to it, its settings. */
 function Build({ cards, list, stand, go }: BySetupProps & { readonly cards: readonly Card[] }) {

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { type Checklist, checklistOf, cutCount, isDone, standingCard } from '../../plan/checklist';
 import { breakdownCount } from '../../plan/progress';
 import type { Card } from '../../trade/setups/checklist';
@@ -19,13 +19,20 @@ import './cuts.css';
 
 /** The checklist: sorted by what stands on the machine, never by part, unless a part is asked for. */
 export function CutsScreen({ bench }: { readonly bench: Bench }) {
-  const [by, setBy] = useState<'setup' | 'part'>('setup');
   const plan = bench.plan.value;
-  if (!plan || plan.operations.length === 0) return <Empty bench={bench} over={plan?.over} />;
-  const list = checklistOf(plan, bench.folded.value);
+  const folded = bench.folded.value;
+  const list = useMemo(() => plan && checklistOf(plan, folded), [plan, folded]);
+  if (!list || list.plan.operations.length === 0) return <Empty bench={bench} over={plan?.over} />;
+  return <Cuts bench={bench} list={list} />;
+}
+
+type CutsProps = { readonly bench: Bench; readonly list: Checklist };
+
+function Cuts({ bench, list }: CutsProps) {
+  const [by, setBy] = useState<'setup' | 'part'>('setup');
+  const { plan } = list;
   const { cut, of } = cutCount(list);
   const stand = standingCard(list);
-  const plain = plainCuts(list);
   return (
     <>
       <Bar title={words.cuts} sub={words.cutOf(cut, of)}>
@@ -51,33 +58,43 @@ export function CutsScreen({ bench }: { readonly bench: Bench }) {
         ) : (
           <ByPart list={list} go={bench.go} />
         )}
-        <TextOut phone={bench.phone} name={plan.job.name} plain={plain} />
+        <TextOut phone={bench.phone} list={list} />
       </main>
-      <pre class="printed" aria-hidden="true">
-        {plain}
-      </pre>
+      <Printed list={list} />
     </>
   );
 }
 
 type TextOutProps = {
   readonly phone: Pick<Bench['phone'], 'share'>;
-  readonly name: string;
-  readonly plain: string;
+  readonly list: Checklist;
 };
 
 /** The plain list, copied out or printed. */
-const TextOut = ({ phone, name, plain }: TextOutProps) => (
+const TextOut = ({ phone, list }: TextOutProps) => (
   <div class="pad-x adds">
     <Button
       look="quiet"
       icon="share"
       label={words.copyOut}
-      onTap={() => void phone.share(words.sharedName(name), plain)}
+      onTap={() => void phone.share(words.sharedName(list.plan.job.name), plainCuts(list))}
     />
     <Button look="quiet" label={words.printOut} onTap={() => print()} />
   </div>
 );
+
+/** The plain list where it is printed, on whoever's word: written as a print begins, for it is long in a large job. */
+function Printed({ list }: { readonly list: Checklist }) {
+  const paper = useRef<HTMLPreElement>(null);
+  useEffect(() => {
+    const write = () => {
+      if (paper.current) paper.current.textContent = plainCuts(list);
+    };
+    addEventListener('beforeprint', write);
+    return () => removeEventListener('beforeprint', write);
+  }, [list]);
+  return <pre class="printed" aria-hidden="true" ref={paper} />;
+}
 
 type ProgressProps = { readonly list: Checklist; readonly stand: Card | undefined };
 

@@ -5,6 +5,7 @@ import { Bar } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
+import { WhenNear } from '../../ui/when-near';
 import type { Bench } from '../bench';
 import { partWord } from '../shared/part-words';
 import { UndoButton } from '../shared/undo-button';
@@ -27,16 +28,7 @@ export function PartsScreen({ bench }: { readonly bench: Bench }) {
       </Bar>
       <main class="page">
         {plan && plan.parts.length > 0 ? (
-          byStock(plan).map(({ name = words.byHand, parts }) => (
-            <section key={name} aria-label={name}>
-              <h2 class="sec pad-x">{name}</h2>
-              <ul>
-                {parts.map((part) => (
-                  <PartRow key={part.id} part={part} plan={plan} bench={bench} />
-                ))}
-              </ul>
-            </section>
-          ))
+          <ByStock plan={plan} bench={bench} />
         ) : (
           <p class="pad-x empty-line">{words.none}</p>
         )}
@@ -45,6 +37,38 @@ export function PartsScreen({ bench }: { readonly bench: Bench }) {
           <Button label={words.partByHand} look="quiet" icon="plus" onTap={() => void byHand(bench)} />
         </div>
       </main>
+    </>
+  );
+}
+
+/** About how high a row is, px. */
+const rowHigh = 72;
+
+type ByStockProps = { readonly plan: Plan; readonly bench: Bench };
+
+function ByStock({ plan, bench }: ByStockProps) {
+  const stocks = byStock(plan);
+  const before = (k: number) => stocks.slice(0, k).reduce((all, { parts }) => all + parts.length, 0);
+  return (
+    <>
+      {stocks.map(({ name = words.byHand, parts }, k) => (
+        <section key={name} aria-label={name}>
+          <h2 class="sec pad-x">{name}</h2>
+          <ul>
+            {parts.map((part, n) => (
+              <WhenNear
+                key={part.id}
+                as="li"
+                of={part}
+                high={rowHigh}
+                before={before(k) + n}
+                rows={plan.parts.length}
+                draw={() => <PartRow part={part} plan={plan} bench={bench} />}
+              />
+            ))}
+          </ul>
+        </section>
+      ))}
     </>
   );
 }
@@ -81,20 +105,18 @@ function PartRow({ part, plan, bench }: RowProps) {
   const ops = plan.operations.filter((op) => op.part === part.id);
   const { tape } = plan.job;
   return (
-    <li>
-      <button type="button" class="nextset" onClick={() => bench.go({ at: 'part', id: part.id })}>
-        <span class="grow">
-          <b>{partWord(part.name)}</b>
-          <span class="s muted block">
-            {words.state(part, ops.filter((op) => ticks.has(op.id)).length, ops.length)}
-          </span>
+    <button type="button" class="nextset" onClick={() => bench.go({ at: 'part', id: part.id })}>
+      <span class="grow">
+        <b>{partWord(part.name)}</b>
+        <span class="s muted block">
+          {words.state(part, ops.filter((op) => ticks.has(op.id)).length, ops.length)}
         </span>
-        <span class="pairsize">
-          <Mixed value={part.length.mark.value} rest={part.length.mark.rest} tape={tape} />
-          <span aria-hidden="true">×</span>
-          <Mixed value={part.width.mark.value} rest={part.width.mark.rest} tape={tape} />
-        </span>
-      </button>
-    </li>
+      </span>
+      <span class="pairsize">
+        <Mixed value={part.length.mark.value} rest={part.length.mark.rest} tape={tape} />
+        <span aria-hidden="true">×</span>
+        <Mixed value={part.width.mark.value} rest={part.width.mark.rest} tape={tape} />
+      </span>
+    </button>
   );
 }

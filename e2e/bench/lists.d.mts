@@ -1,0 +1,1 @@
+export declare function fileOf(values: ReadonlyMap<string, unknown>): string;
