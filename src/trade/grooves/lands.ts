@@ -88,7 +88,7 @@ const opposed = (a: Groove, b: Groove): boolean => less(a.near, farOf(b)) && les
 /**
  * Wood left between the floors of opposed grooves: web = t - depth A - depth B; behind one alone, t - depth.
  *
- * @param a grooves of face A; @param b of face B; @param stuff the board is of
+ * @param a grooves of face A; @param b of face B, ordered by near edge; @param stuff the board is of
  * @example webs(onFace(grooves, 'A'), onFace(grooves, 'B'), { thickness: inches(23n, 32n) }).warnings
  */
 export function webs(
@@ -100,10 +100,14 @@ export function webs(
   const warnings: Warning[] = [...thinFloors(a, stuff), ...thinFloors(b, stuff)];
   const { thickness } = stuff;
   const least = leastWeb(stuff);
+  const ends = b.map(farOf);
   for (const x of a) {
-    for (const y of b) {
-      const web = webBetween(x, y, thickness)?.web;
-      if (!web) continue;
+    const end = farOf(x);
+    for (const [k, y] of b.entries()) {
+      if (!less(y.near, end)) break; // along the board: all that follow lie past it
+      const far = ends[k];
+      if (!far || !less(x.near, far) || !x.depth || !y.depth) continue;
+      const web = subtract(subtract(thickness, x.depth), y.depth);
       if (!isPositive(web)) problems.push({ code: 'no-web', a: x.id, b: y.id, by: negate(web) });
       else if (less(web, least)) warnings.push({ code: 'web', a: x.id, b: y.id, web, least });
     }

@@ -1,3 +1,4 @@
+import { keeper } from '../../length/keeper';
 import {
   add,
   compare,
@@ -35,7 +36,11 @@ export type Layout = {
  * @param board lengths in inches, what is not yet said left undefined
  * @example layOut(board).grooves[0].near // exact, from the reference end
  */
-export function layOut(board: Board): Layout {
+export const layOut = (board: Board): Layout => kept(board, [], () => laidOut(board));
+
+const kept = keeper<Board, Layout>();
+
+function laidOut(board: Board): Layout {
   const datum = board.datum ?? zero;
   const facts = placeRuns(board);
   const many = tooMany(board, facts);

@@ -135,21 +135,26 @@ function nearer(listed: Listed, runs: Runs): Runs {
  *
  * @param turn the list as given, moved only where a step would come before one it waits on: as from `inTurn`
  * @param sequence as from `solve`
- * @example layOutRuns(listed, { turn: inTurn(listed), sequence: solved.sequence })
+ * @param least no order costs less: the first that costs as much is taken
+ * @example layOutRuns(listed, { turn: inTurn(listed), sequence: solved.sequence, least: solved.least })
  */
-export function layOutRuns(
-  listed: Listed,
-  { turn, sequence }: { readonly turn: readonly number[]; readonly sequence: readonly number[] },
-): Runs {
+export function layOutRuns(listed: Listed, { turn, sequence, least }: Ways): Runs {
   const given = grouped(turn, (k) => listed.setupOf[k]);
-  const pulled = runAll(
-    listed,
-    given.map(([k = 0]) => listed.setupOf[k] ?? 0),
-  );
-  const solved = runAll(listed, sequence);
+  const solved = () => runAll(listed, sequence);
+  const pulled = () =>
+    runAll(
+      listed,
+      given.map(([k = 0]) => listed.setupOf[k] ?? 0),
+    );
   let best: Runs = given;
-  for (const runs of [nearer(listed, pulled), nearer(listed, solved), solved]) {
-    if (better(costOf(listed, runs), costOf(listed, best))) best = runs;
+  let cost = costOf(listed, best);
+  for (const way of [() => nearer(listed, pulled()), () => nearer(listed, solved()), solved]) {
+    if (!better(least, cost)) return best;
+    const runs = way();
+    const own = costOf(listed, runs);
+    if (better(own, cost)) [best, cost] = [runs, own];
   }
   return best;
 }
+
+type Ways = { readonly turn: readonly number[]; readonly sequence: readonly number[]; readonly least: Cost };

@@ -103,7 +103,11 @@ export function orderSetups(
   const turn = inTurn(listed);
   if (turn.length < steps.length) return err({ code: 'ring', ring: ringIn(listed).map(idOf) });
   const solved = solveOnce(graphOf(listed, turn), effort);
-  const laid = layOutRuns(listed, { turn, sequence: solved.sequence });
+  const laid = layOutRuns(listed, {
+    turn,
+    sequence: solved.sequence,
+    least: solved.proved ? solved.cost : solved.least,
+  });
   const runs = laid.map((run) => {
     const first = steps[run[0] ?? 0];
     return { setup: first?.setup ?? '', build: first?.build ?? '', steps: run.map(idOf) };
