@@ -20,7 +20,8 @@ export type LogInHand = {
   readonly setAside: Signal<number>;
   /** Goes up with each act of this page. */
   readonly acted: Signal<number>;
-  readonly load: (id: string) => Promise<void>;
+  /** @param coming the job, where it has been asked for already */
+  readonly load: (id: string, coming?: ReturnType<Store['load']>) => Promise<void>;
   /** Takes in what another page has added since. */
   readonly catchUp: () => Promise<void>;
   readonly write: (label: string, changes: readonly Change[], undoes?: string) => Promise<boolean>;
@@ -52,8 +53,8 @@ export function logInHand(
   return {
     ...log,
     settled,
-    load: async (id) => {
-      const loaded = await store.load(id);
+    load: async (id, coming = store.load(id)) => {
+      const loaded = await coming;
       if (id !== log.jobId.value) at.onOther();
       opened(log, id, loaded);
     },

@@ -34,6 +34,9 @@ type Around = {
 export async function makeBench(store: Store, { sample, planning, gone }: Around): Promise<Bench> {
   const laying = makeLaying(planning);
   const log = logInHand(store, { setAside: 0, onOther: laying.clear });
+  const { last } = store;
+  const early = last === undefined || store.froze ? undefined : { id: last, log: store.load(last) };
+  early?.log.catch(() => undefined); // said where it is waited for
   const asked = [store.jobs(), store.aside(), store.settings(), valuesInHand(store, log.unsaved)] as const;
   const [lines, aside, kept, values] = await Promise.all(asked);
   log.setAside.value += aside.length;
@@ -66,7 +69,7 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
     askToKeep,
   });
   hearOthers(hands);
-  await openLast(hands);
+  await openLast(hands, early);
   // nothing on the first screen moves once it stands: what is worked out is there from the start
   if ((job.value?.cases.length ?? 0) + (job.value?.banks.length ?? 0) > 0) await planned;
   onceLater(() => tidyUp(hands));
@@ -174,12 +177,15 @@ async function cameBack({ store, log, shelf, phone }: Hands, entries: number): P
   if (open !== undefined) await log.load(open);
 }
 
+/** The job that was last in hand, asked for before it is known whether it still stands. */
+type Early = { readonly id: string; readonly log: ReturnType<Store['load']> };
+
 /** A job that cannot be read leaves the others, and so does one over which a start froze. */
-async function openLast({ store, log, values, shelf }: Hands): Promise<void> {
+async function openLast({ store, log, values, shelf }: Hands, early: Early | undefined): Promise<void> {
   const last = standingJob(shelf.jobs.value, values.settings.value.job);
   if (!last || store.froze) return;
   await log
-    .load(last.id)
+    .load(last.id, last.id === early?.id ? early.log : undefined)
     .catch((error: unknown) =>
       log.unsaved.noteTrouble('The last job', saveError(error), () => log.load(last.id)),
     );

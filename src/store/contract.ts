@@ -17,6 +17,8 @@ export type KeptIn = 'both' | 'database' | 'journal';
 
 export type Store = {
   readonly device: string;
+  /** The job that the settings of the database name as the last in hand, so that it can be asked for at once. */
+  readonly last: string | undefined;
   /** Whether entries by this name are of this phone: also those the journal took alone. */
   readonly own: (name: string) => boolean;
   /** Makes a job, empty but for its first act. */

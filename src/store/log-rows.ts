@@ -4,7 +4,7 @@ import type { Database } from './db';
 import { rowKey } from './journal/row';
 import type { Schema } from './migrations';
 import { type Pack, rowsIn } from './pack';
-import { reading, strict } from './whole';
+import { atOnce, reading, strict } from './whole';
 
 // A log is kept in two stores: old entries packed, many to a row, and the newest single. This file and
 // `log-keys.ts` alone know in which of the two an entry stands; `pack-up.ts` moves them.
@@ -34,8 +34,10 @@ type KeptRows = { readonly packs: readonly Pack[]; readonly single: readonly unk
 /** @param job one job; all, unless told */
 export async function keptRows(tx: Reading, job?: string): Promise<KeptRows> {
   const range = job === undefined ? undefined : byKey(job);
-  const packs = await tx.objectStore('packs').getAll(range);
-  const single = await tx.objectStore('entries').getAll(range);
+  const [packs, single] = await atOnce(
+    () => tx.objectStore('packs').getAll(range),
+    () => tx.objectStore('entries').getAll(range),
+  );
   return { packs, single };
 }
 

@@ -13,6 +13,7 @@ import {
   rowsSince,
 } from './log-rows';
 import { type Bad, readPack, readRows } from './read-rows';
+import { atOnce } from './whole';
 
 export type JobLine = {
   readonly id: string;
@@ -68,12 +69,15 @@ export async function listJobs(db: Database): Promise<readonly JobLine[]> {
   const all = await tx.objectStore('jobs').getAll();
   const lines = await Promise.all(
     all.map(async ({ id, made }): Promise<JobLine> => {
-      const newest = await newestRow(tx, id);
-      const texts = lineFields.map((path) => textAt(tx, id, path));
-      const [name = '', place = '', deleted = ''] = await Promise.all(texts);
+      const [newest, notes, ...texts] = await atOnce<[unknown, readonly unknown[], ...string[]]>(
+        () => newestRow(tx, id),
+        () => noteRows(tx, id),
+        ...lineFields.map((path) => () => textAt(tx, id, path)),
+      );
+      const [name = '', place = '', deleted = ''] = texts;
       const at: unknown = (newest as Partial<Entry> | undefined)?.at; // not read through: it may be damaged
       const last = typeof at === 'string' ? at : made;
-      const next = nextOf(readable(await noteRows(tx, id)));
+      const next = nextOf(readable(notes));
       return { id, name, place, last, ...next, ...(deleted ? { deleted } : {}) };
     }),
   );

@@ -14,7 +14,7 @@ import { fillBehind, keepEven, packLogs, purgeJobs, restore } from './reconcilin
 import { keepAct, keepEntries, keepValue } from './save';
 import { aloneNameOf, isOurs, type Keeper, keeperOf, type StoreContext } from './store-context';
 import { latestOf, stampedIn, valueStores } from './values';
-import { strict, whole } from './whole';
+import { atOnce, reading, strict, whole } from './whole';
 import type { NewAct } from './writes';
 
 export type { KeptIn, Store } from './contract';
@@ -46,13 +46,13 @@ async function storeAt(
 ): Promise<Result<Store, OpenError>> {
   try {
     // a page that only shows what a newer version keeps names no phone, and is never taken to stand
-    const { device, froze } = connection.readOnly()
+    const { device, last, froze }: Started = connection.readOnly()
       ? { device: randomId(), froze: false }
       : await beginStart(connection, keeper, { randomId, now });
     const aloneName = aloneNameOf(device, randomId());
     const here = { connection, device, aloneName, now, pages: pagesOn(name), ...keeper };
     if (toFill) keeper.fillWith(fillBehind(here, toFill));
-    return ok(storeOn(here, froze));
+    return ok({ ...storeOn(here, froze), last });
   } catch (error) {
     connection.close();
     return err(openError(error));
@@ -105,27 +105,30 @@ function soon<T>(asked: Promise<T>): Promise<T | undefined> {
   });
 }
 
-/** The phone's own name, and what the last start left, where it never came to its screen. */
-type Begun = { readonly device: string; readonly left?: Json | undefined };
+type Started = { readonly device: string; readonly last?: string | undefined; readonly froze: boolean };
+
+/** The phone's own name, what the last start left, where it never came to its screen, and the job it had in hand. */
+type Begun = { readonly device: string; readonly left?: Json | undefined; readonly job?: Json | undefined };
 
 /** Names the phone, notes that a start is on its way, and says whether the one before it froze. */
 async function beginStart(
   connection: Connection,
   keeper: Keeper,
   { randomId, now }: Pick<StoreOptions, 'randomId' | 'now'>,
-): Promise<{ readonly device: string; readonly froze: boolean }> {
-  const { device, left } = await nameOfPhone(connection, keeper, randomId);
+): Promise<Started> {
+  const { device, left, job } = await nameOfPhone(connection, keeper, randomId);
+  const last = typeof job === 'string' ? job : undefined;
   const at = now();
   const asked = keeper.journal?.starting(at);
   // not waited for, and refused where there is no room: a start has no need of it
   const note = (text: string): void =>
     void connection.write((db) => db.put('settings', text, openingKey)).catch(() => undefined);
   note(at);
-  if (!isUnended(left, at)) return { device, froze: false };
+  if (!isUnended(left, at)) return { device, last, froze: false };
   const seen = asked && (await soon(asked));
-  if (seen === startOf(left)) return { device, froze: false };
+  if (seen === startOf(left)) return { device, last, froze: false };
   note(at + unseen);
-  return { device, froze: seen === frozen || left.endsWith(unseen) };
+  return { device, last, froze: seen === frozen || left.endsWith(unseen) };
 }
 
 /** After the note of a start: the one before it did not come to its screen either, and nobody saw why. */
@@ -135,7 +138,7 @@ const startOf = (note: string): string => note.replace(unseen, '');
 
 /** A new name goes to the journal too. */
 async function nameOfPhone(
-  { write }: Connection,
+  { use, write }: Connection,
   { journal, sawStamp }: Keeper,
   randomId: () => string,
 ): Promise<Begun> {
@@ -144,6 +147,9 @@ async function nameOfPhone(
     made ??= randomId();
     return made;
   };
+  // every start but the first writes nothing, and so waits for no disk
+  const known = await use((db) => beginIn(reading(db.transaction(valueStores)), sawStamp));
+  if (known.device !== undefined) return { ...known, device: known.device };
   const begun = await write((db) => begin(db, make, sawStamp));
   if (begun.device === made) await journal?.append([['settings', nameKey, begun.device]]);
   return begun;
@@ -152,14 +158,27 @@ async function nameOfPhone(
 async function begin(db: Database, randomId: () => string, sawStamp: (at: string) => void): Promise<Begun> {
   const tx = db.transaction(valueStores, 'readwrite', strict);
   return whole(tx, async () => {
-    sawStamp(latestOf(await stampedIn(tx)));
-    const settings = tx.objectStore('settings');
-    const found = await settings.get(nameKey);
-    const left = await settings.get(openingKey);
-    const device = typeof found === 'string' && isId(found) ? found : randomId();
-    if (found !== device) await settings.put(device, nameKey);
-    return { device, left };
+    const found = await beginIn(tx, sawStamp);
+    const device = found.device ?? randomId();
+    if (found.device === undefined) await tx.objectStore('settings').put(device, nameKey);
+    return { ...found, device };
   });
+}
+
+type Kept = { readonly get: (key: string) => Promise<Json | undefined> };
+type Found = Omit<Begun, 'device'> & { readonly device: string | undefined };
+
+/** What a start finds, in a transaction over settings and figures. */
+async function beginIn(tx: Parameters<typeof stampedIn>[0], sawStamp: (at: string) => void): Promise<Found> {
+  const settings = tx.objectStore('settings') as Kept;
+  const [stamped, name, left, job] = await atOnce(
+    () => stampedIn(tx),
+    () => settings.get(nameKey),
+    () => settings.get(openingKey),
+    () => settings.get('job'),
+  );
+  sawStamp(latestOf(stamped));
+  return { device: typeof name === 'string' && isId(name) ? name : undefined, left, job };
 }
 
 /** Another page that starts at the same time is no start that froze. Milliseconds. */
@@ -173,7 +192,7 @@ const grace = 3000;
 const isUnended = (left: Json | undefined, at: string): left is string =>
   typeof left === 'string' && Date.parse(at) - Date.parse(startOf(left)) > grace;
 
-function storeOn(here: StoreContext, froze: boolean): Store {
+function storeOn(here: StoreContext, froze: boolean): Omit<Store, 'last'> {
   const { device, pages } = here;
   let stood = false;
   const act = (act: NewAct) => keepAct(here, act);

@@ -1,7 +1,7 @@
 import type { Json } from '../job/entry';
 import type { Database } from './db';
 import { isOwn, nameKey, stampKey } from './own-keys';
-import { reading, sent, strict, whole } from './whole';
+import { atOnce, reading, sent, strict, whole } from './whole';
 
 export type ValueStore = 'settings' | 'shop';
 export const valueStores = ['settings', 'shop'] as const;
@@ -30,15 +30,19 @@ export const pairsIn = (values: Values): ReadonlyMap<string, Json> =>
 /** Everything of a store of keys, in a transaction. */
 async function allIn(tx: Stores, name: ValueStore): Promise<ReadonlyMap<string, Json>> {
   const store = tx.objectStore(name) as ReadStore;
-  const keys = await store.getAllKeys();
-  const all = await store.getAll();
+  const [keys, all] = await atOnce(
+    () => store.getAllKeys(),
+    () => store.getAll(),
+  );
   return new Map(keys.map((key, k) => [key, (all[k] ?? null) as Json]));
 }
 
 /** All values of the database with their moments, also those taken away; in a transaction over both stores. */
 export async function stampedIn(tx: Stores): Promise<Readonly<Record<ValueStore, Values>>> {
-  const settings = await allIn(tx, 'settings');
-  const shop = await allIn(tx, 'shop');
+  const [settings, shop] = await atOnce(
+    () => allIn(tx, 'settings'),
+    () => allIn(tx, 'shop'),
+  );
   const stampedOf = (name: ValueStore, pairs: ReadonlyMap<string, Json>): Values => {
     const prefix = stampKey(name, '');
     const stamped = [...settings.keys()].flatMap((key) =>

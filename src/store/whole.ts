@@ -29,5 +29,21 @@ export function reading<T extends Pick<Transaction, 'done'>>(tx: T): T {
   return tx;
 }
 
+/**
+ * Asks several things of a database at once, in place of one after the other. Where one of them cannot even be asked,
+ * the failures of those before it are heard all the same.
+ */
+export async function atOnce<T extends readonly unknown[]>(
+  ...asks: { readonly [K in keyof T]: () => Promise<T[K]> }
+): Promise<T> {
+  const asked: Promise<unknown>[] = [];
+  for (const ask of asks) {
+    const one = ask();
+    sent(one);
+    asked.push(one);
+  }
+  return (await Promise.all(asked)) as unknown as T;
+}
+
 /** A request's own failure is told by the end of its transaction. */
 export const sent = (request: Promise<unknown>): void => void request.catch(() => undefined);
