@@ -2,7 +2,7 @@ import { writeBackup } from '../job/backup';
 import { byJob } from '../job/by-job';
 import { readShop } from '../job/shop-rows';
 import type { Journal } from '../store/journal/journal';
-import { keptOf } from '../store/journal/row';
+import { keptOf } from '../store/journal/kept-rows';
 import { pairsIn } from '../store/values';
 import { likesOf } from './backup-preferences';
 

@@ -8,8 +8,9 @@ import { aloneKey, behindKey } from '../own-keys';
 import { evenValues, stampedIn, type ValueRow, type ValueStore, type Values } from '../values';
 import { sent, strict, whole } from '../whole';
 import type { Journal, Summary } from './journal';
+import { keptOf, type Sum, sumOf } from './kept-rows';
 import { restore, withoutId } from './restore';
-import { keptOf, type Row, rowKey, type Sum, sumOf } from './row';
+import { type Row, rowKey } from './row';
 
 /** How the copies differ. */
 type Difference = {

@@ -1,5 +1,6 @@
+import { keptOf, rowsOf } from './kept-rows';
 import { bytesOf, readLines } from './lines';
-import { keptOf, type Row, rowsOf } from './row';
+import type { Row } from './row';
 
 /** Two files the journal is kept in; a name read that is not there is empty. Any of these may throw. */
 export type Folder = {

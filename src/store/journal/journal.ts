@@ -1,5 +1,6 @@
 import type { Values } from '../values';
-import type { Row, Sum } from './row';
+import type { Sum } from './kept-rows';
+import type { Row } from './row';
 
 /** What the journal holds, without its entries. */
 export type Summary = {

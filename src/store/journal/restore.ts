@@ -7,7 +7,8 @@ import { writingLog } from '../log-rows';
 import { putEntries } from '../pack-up';
 import { takeValues } from '../values';
 import { sent, whole } from '../whole';
-import { keptOf, type Row, valueRows } from './row';
+import { keptOf, valueRows } from './kept-rows';
+import type { Row } from './row';
 
 /**
  * Puts into the database what the journal has and it lacks, in one transaction; what the database has stands, but for

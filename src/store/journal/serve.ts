@@ -1,7 +1,7 @@
 import { type Folder, type Found, findJournal, isDue, stands, tidied, valueBytes } from './files';
 import type { JournalAsked, JournalTold } from './journal';
+import { keptOf, rowsOf, sumOf } from './kept-rows';
 import { bytesOf, readLines } from './lines';
-import { keptOf, rowsOf, sumOf } from './row';
 
 /** A journal as one page has it open. Everything throws what the folder throws, and is called by one page at a time. */
 export type Open = {

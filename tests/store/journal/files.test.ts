@@ -1,8 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { findJournal, tidied } from '../../../src/store/journal/files';
+import { keptOf } from '../../../src/store/journal/kept-rows';
 import { bytesOf } from '../../../src/store/journal/lines';
-import { keptOf, type Row, rowKey } from '../../../src/store/journal/row';
+import { type Row, rowKey } from '../../../src/store/journal/row';
 import { pairsIn } from '../../../src/store/values';
 import { runs } from '../../runs';
 import { memoryFolder } from './memory-folder';

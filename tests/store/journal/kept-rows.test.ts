@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { keptOf, rowKey, rowsOf, sumOf } from '../../../src/store/journal/row';
+import { keptOf, rowsOf, sumOf } from '../../../src/store/journal/kept-rows';
+import { rowKey } from '../../../src/store/journal/row';
 import { pairsIn } from '../../../src/store/values';
 import { entry, logged } from './rows';
 
