@@ -1,6 +1,6 @@
 import type { Plugin } from 'vite';
 
-/** The page asks for the app itself while its first few bytes of script run: one trip to the host, not two. */
+/** The page asks for the app and its styles while its first few bytes of script run: one trip to the host, not two. */
 export const preloadMain: Plugin = {
   name: 'preload-main',
   apply: 'build',
@@ -14,11 +14,11 @@ export const preloadMain: Plugin = {
         moduleIds.some((id) => id.endsWith('/app/first.ts'));
       const first = chunks.find(isFirst)?.fileName;
       const files = [main.fileName, ...main.imports].filter((file) => file !== first);
-      return files.map((file) => ({
-        tag: 'link',
-        attrs: { rel: 'preload', as: 'script', href: `./${file}` },
-        injectTo: 'head',
-      }));
+      const styles = [...(main.viteMetadata?.importedCss ?? [])];
+      return [
+        ...files.map((file) => ({ rel: 'preload', as: 'script', href: `./${file}` })),
+        ...styles.map((file) => ({ rel: 'stylesheet', href: `./${file}` })),
+      ].map((attrs) => ({ tag: 'link', attrs, injectTo: 'head' as const }));
     },
   },
 };

@@ -106,6 +106,33 @@ test('a file missing on a first visit is said in words, and a tap tries again', 
   await at.close();
 });
 
+test('on a first visit no other script is asked for before its screen is drawn, and all come then', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    const seen = new MutationObserver(() => {
+      if (!document.querySelector('main.first')) return;
+      performance.mark('drawn');
+      seen.disconnect();
+    });
+    seen.observe(document, { subtree: true, childList: true });
+  });
+  await page.goto('./');
+  await readyOffline(page); // the last thing of a start
+  const { drawn, asked } = await page.evaluate(() => {
+    const scripts = performance.getEntriesByType('resource').filter(({ name }) => name.endsWith('.js'));
+    return {
+      drawn: performance.getEntriesByName('drawn')[0]?.startTime ?? 0,
+      asked: scripts.map(({ name, startTime }) => ({ name: name.replace(/^.*\//, ''), at: startTime })),
+    };
+  });
+  const early = asked.filter(({ at }) => at < drawn).map(({ name }) => name.split('-')[0]);
+  const after = asked.filter(({ at }) => at >= drawn).map(({ name }) => name.split('-')[0]);
+  // the journal is the worker that keeps the second copy
+  expect(early.filter((name) => name !== 'journal').sort()).toEqual(['index', 'main']);
+  expect(after).toEqual(expect.arrayContaining(['planning', 'home', 'later']));
+});
+
 test('where neither the screens nor what works a job out come, a page that cannot open says so and shares all out', async ({
   browser,
 }) => {

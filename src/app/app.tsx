@@ -7,8 +7,6 @@ import { type Tab, Tabs } from '../ui/bar';
 import { home, later, laterMissing } from './bring-later';
 import './app.css';
 
-export { bringHome, bringLater } from './bring-later';
-
 /** The screen of the route, the tabs where there are any, and what went wrong. */
 export function App({ bench }: { readonly bench: Bench }) {
   useSignalEffect(() => dress(bench));

@@ -1,13 +1,14 @@
 import { type Signal, signal } from '@preact/signals';
 import { render } from 'preact';
 import sampleUrl from '../../demo-data/mineral-and-shell-cabinet.json?url';
+import type { Bench } from '../screens/bench';
 import { openError } from '../store/db';
 import type { Journal } from '../store/journal/journal';
 import { openStore } from '../store/store';
 import { guardTouches } from '../ui/touch';
 import { keepLengthsWhole } from '../ui/unbroken';
-import { App, bringHome, bringLater } from './app';
-import { later } from './bring-later';
+import { App } from './app';
+import { bringInto, home, later } from './bring-later';
 import { openJournal } from './journal';
 import { besides } from './opening';
 import type * as Picture from './picture';
@@ -16,7 +17,10 @@ import type { RefusalCode } from './refusal';
 import { makeBench } from './state';
 
 /** What the page has shown since its first frame: handed on, so that its script exports nothing. */
-type Pictured = Pick<typeof Picture, 'dropPicture' | 'isPicture' | 'keepPicture'>;
+type Pictured = Pick<typeof Picture, 'dropPicture' | 'isPicture' | 'keepPicture'> & {
+  /** What the browser keeps of this address: none on a first visit, which needs no other file for its screen. */
+  readonly kept: Promise<readonly unknown[] | undefined>;
+};
 
 /** What says why nothing opens; the last said stands, and nothing once the app does. */
 function refuser(at: HTMLElement, journal: Journal | undefined, { dropPicture }: Pictured) {
@@ -44,16 +48,29 @@ const openWith = (journal: Journal | undefined, gone: Signal<boolean>, onSlow: (
     onSlow,
   });
 
+/** Goes where the address says, else where the user left, but past a screen that froze. */
+function goThere({ phone: { left }, settings, arrive }: Bench): void {
+  const here = left ? besides(left) : location.hash || settings.value.here;
+  if (here) history.replaceState(null, '', here);
+  arrive();
+}
+
 /** Opens what is kept on the phone, then shows the screen the user left. */
 async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   keepLengthsWhole();
   guardTouches(document);
-  // asked for now: a page never depends on a file a newer version cleared away
-  const planning = import('./planning');
-  const home = bringHome(import('./home'));
+  let draw: (() => void) | undefined;
+  const drawn = new Promise<void>((done) => {
+    draw = done;
+  });
+  // asked for now: a page never depends on a file a newer version cleared away; on a first visit once its screen stands
+  const asked = picture.kept.then((kept) => (kept?.length === 0 && !location.hash ? drawn : undefined));
+  const planning = asked.then(() => import('./planning'));
+  const page = asked.then(() => import('./home'));
+  const homeHere = bringInto(home, page);
   // behind a picture nobody waits for the first screen alone: read in while storage opens
-  const early = picture.isPicture() ? import('./later') : undefined;
-  early?.catch(() => undefined); // said where it is waited for
+  const coming = (picture.isPicture() ? asked : drawn).then(() => import('./later'));
+  coming.catch(() => undefined); // said where it is waited for
   const gone = signal(false);
   const journal = openJournal();
   const { refuse, stood } = refuser(at, journal, picture);
@@ -68,21 +85,19 @@ async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   const bench = await makeBench(store.value, { sample, planning, gone }).catch(openError);
   if ('code' in bench) return refuse(bench.code === 'slow' ? 'no-answer' : bench.code);
   stood();
-  const { left } = bench.phone;
-  const here = left ? besides(left) : location.hash || bench.settings.value.here;
-  if (here) history.replaceState(null, '', here);
-  bench.arrive();
-  const rest = bringLater(early ?? import('./later'), [planning]); // from the phone's own copy; the first screen does not wait for it
+  goThere(bench);
+  const screens = Promise.all([coming, planning]).then(([all]) => all); // the first screen does not wait for them
+  const rest = bringInto(later, screens);
   render(<App bench={bench} />, at);
-  await Promise.all([rest, home]);
+  setTimeout(() => draw?.());
+  await Promise.all([rest, homeHere]);
   requestAnimationFrame(() => {
     picture.dropPicture(); // all of the screen is drawn by now: it takes over in the same frame
     picture.keepPicture(at);
   });
   setTimeout(stands); // what came with the rest is on the screen by then
-  later.peek()?.goOffline();
   void bench.phone.evenOut();
-  await later.peek()?.takeIncoming(bench);
+  await later.peek()?.allHere(bench);
 }
 
 export async function begin(picture: Pictured): Promise<void> {
