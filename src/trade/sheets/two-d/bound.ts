@@ -20,8 +20,11 @@ export function waysOf(problem: TwoD, piece: TwoD['pieces'][number]): readonly W
  */
 type Sides = { readonly x: Float64Array; readonly y: Float64Array };
 
-/** The list of ways, flat: way k is of piece `of[k]`, ways of one piece next to each other. */
-type Flat = { readonly ways: readonly Way[]; readonly of: Int32Array; readonly counts: Float64Array };
+/**
+ * The list of ways, flat, those of one piece next to each other; `more`: 1 where the next way is of the same piece;
+ * `counts`: how many there are of the piece.
+ */
+type Flat = { readonly ways: readonly Way[]; readonly more: Uint8Array; readonly counts: Float64Array };
 
 function flatten(problem: TwoD): Flat | undefined {
   const lists = problem.pieces
@@ -30,8 +33,8 @@ function flatten(problem: TwoD): Flat | undefined {
   if (lists.some((l) => l.ways.length === 0)) return undefined;
   return {
     ways: lists.flatMap((l) => l.ways),
-    of: Int32Array.from(lists.flatMap((l, k) => l.ways.map(() => k))),
-    counts: Float64Array.from(lists, (l) => l.count),
+    more: Uint8Array.from(lists.flatMap((l) => l.ways.map((_, k) => (k < l.ways.length - 1 ? 1 : 0)))),
+    counts: Float64Array.from(lists.flatMap((l) => l.ways.map(() => l.count))),
   };
 }
 
@@ -39,14 +42,12 @@ const valuesOf = (duals: readonly Dual[], sizes: readonly number[]): readonly Fl
   duals.map((f) => Float64Array.from(sizes, f));
 
 /** What all pieces come to: each in the way that comes to least, as many times as it is wanted. */
-function needOf({ of, counts }: Flat, { x, y }: Sides): number {
+function needOf({ more, counts }: Flat, { x, y }: Sides): number {
   let need = 0;
-  let least = 0;
-  for (let k = 0; k < of.length; k += 1) {
-    const value = (x[k] ?? 0) * (y[k] ?? 0);
-    const piece = of[k] ?? 0;
-    least = k > 0 && of[k - 1] === piece ? Math.min(least, value) : value;
-    if (of[k + 1] !== piece) need += least * (counts[piece] ?? 0);
+  for (let k = 0; k < more.length; k += 1) {
+    let least = (x[k] ?? 0) * (y[k] ?? 0);
+    for (; more[k] === 1; k += 1) least = Math.min(least, (x[k + 1] ?? 0) * (y[k + 1] ?? 0));
+    need += least * (counts[k] ?? 0);
   }
   return need;
 }
@@ -62,7 +63,7 @@ function keepBest(kept: Candidate[], candidate: Candidate): void {
   if (kept.length > mostExact) kept.pop();
 }
 
-function bestOf(problem: TwoD, flat: Flat): number {
+function bestOf(problem: TwoD, flat: Flat, spend: (steps: number) => void): number {
   const kinds = problem.sheets.filter((s) => (s.count ?? 1) > 0);
   const xs = dualsFor(
     Math.max(...kinds.map((s) => s.w)),
@@ -81,6 +82,7 @@ function bestOf(problem: TwoD, flat: Flat): number {
     flat.ways.map((way) => way.h),
   );
   const kept: Candidate[] = [];
+  spend(xs.length * ys.length * flat.ways.length);
   for (const [i, x] of across.entries()) {
     for (const [j, y] of along.entries()) {
       const need = needOf(flat, { x, y });
@@ -101,16 +103,16 @@ function bestOf(problem: TwoD, flat: Flat): number {
  * No plan costs less: areas, and areas of sizes replaced by dual feasible functions; a piece that may be turned
  * counts as it lies where it comes to least. Cuts of any kind, not only from edge to edge, obey it.
  *
- * @param problem whole numbers, one unit, kerf added
+ * @param problem whole numbers, one unit, kerf added @param spend is told the steps of work it takes
  * @returns cost, >= 0; Infinity when a piece fits no sheet or the sheets there are cannot do
  * @example sheetLowerBound({ sheets: [{ w: 4, h: 4, cost: 1 }], pieces: [{ w: 3, h: 3, count: 2, turn: false }] }) // 2
  * Source: S. P. Fekete, J. Schepers, "A general framework for bounds for higher-dimensional orthogonal packing
  * problems", Math. Methods of OR 60 (2004): dual feasible functions of the sides are conservative scales.
  */
-export function sheetLowerBound(problem: TwoD): number {
+export function sheetLowerBound(problem: TwoD, spend: (steps: number) => void = () => {}): number {
   const flat = flatten(problem);
   if (!flat) return Number.POSITIVE_INFINITY;
-  return flat.of.length === 0 ? 0 : bestOf(problem, flat);
+  return flat.ways.length === 0 ? 0 : bestOf(problem, flat, spend);
 }
 
 /**

@@ -17,6 +17,9 @@ const workPerUnit = 60_000;
 /** Polishing stops when so many units brought nothing. */
 const patience = 300;
 
+/** Work in a step of the bound. Measured, no source. */
+const stepOfBound = 0.3;
+
 /** Less than any difference in cost that counts. */
 const hair = 1e-9;
 
@@ -60,15 +63,16 @@ function laidOf({ state, problem, bound }: Run): Laid {
   return withBound({ sheets, cost: costOf(problem, sheets) }, bound);
 }
 
-/** Parts of the work, where pieces come many times: for the plans laid in one go, and for whole sheets of strips. */
-const startShare = 0.1;
+/** Parts of the work: for the plans laid in one go; where pieces come many times for those, and for whole sheets. */
+const startShare = 0.5;
+const startBeforePatterns = 0.1;
 const patternShare = 0.25;
 
 /** The best of the plans laid in one go, left lying in the state; yields each that is better than those before. */
 function* firstPlan(run: Run): Generator<Laid | undefined, Laid | undefined> {
   const { state, problem, until } = run;
-  // where whole sheets will be found, many pieces are not laid in every way first
-  const stop = isForPatterns(state) ? until * startShare : Number.POSITIVE_INFINITY;
+  // where whole sheets will be found, or pieces are very many, they are not laid in every way first
+  const stop = until * (isForPatterns(state) ? startBeforePatterns : startShare);
   let best: Laid | undefined;
   let kept = saved(state);
   for (const done of starts(state)) {
@@ -131,7 +135,10 @@ function* bestPlan(run: Run, first: Laid | undefined): Generator<Laid | undefine
 /** The dearer bound, where the quick ones do not meet the plan. */
 function* raisedBound(run: Run): Generator<undefined, Run> {
   const [sheet] = run.problem.sheets;
-  const strips = yield* stripBound(run.problem, Math.round(run.bound / (sheet?.cost ?? 1)));
+  const known = Math.round(run.bound / (sheet?.cost ?? 1));
+  const strips = yield* stripBound(run.problem, known, (units) => {
+    run.state.work += units * workPerUnit;
+  });
   return { ...run, bound: Math.max(run.bound, strips) };
 }
 
@@ -187,7 +194,10 @@ export function* laySheets(
   const until = effort * workPerUnit;
   const quick: Run = { problem, state, until, bound: areaBound(problem) };
   const first = yield* firstPlan(quick);
-  const run: Run = { ...quick, bound: sheetLowerBound(problem) };
+  const bound = sheetLowerBound(problem, (steps) => {
+    state.work += steps * stepOfBound;
+  });
+  const run: Run = { ...quick, bound };
   const bounded = first && withBound(first, run.bound);
   if (bounded && bounded.bound > (first?.bound ?? 0)) yield bounded;
   const closer = bounded && !bounded.proved ? yield* raisedBound(run) : run;

@@ -38,6 +38,7 @@ export function sortLoose(state: State, order: Order, noise: number): void {
     const key = keyOf(state, piece, order) * (noise > 0 ? 1 + noise * (state.dice.part() - 0.5) : rough);
     keys[k] = lift > 0 ? key + 1e15 * (group + 1) : key;
   }
+  let moves = 0;
   for (let k = 1; k < looseCount; k += 1) {
     const piece = loose[k] ?? 0;
     const key = keys[k] ?? 0;
@@ -47,8 +48,9 @@ export function sortLoose(state: State, order: Order, noise: number): void {
       keys[to + 1] = keys[to] ?? 0;
       to -= 1;
     }
+    moves += k - 1 - to;
     loose[to + 1] = piece;
     keys[to + 1] = key;
   }
-  state.work += looseCount * 4;
+  state.work += looseCount * 4 + moves / 8;
 }

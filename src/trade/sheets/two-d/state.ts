@@ -177,8 +177,9 @@ export function takeOff(state: State, place: number): void {
     if (what >= 0 && state.gone[k]) loosen(state, what >> 1);
   }
   state.work += 6 * lay.n;
+  const marked = lay.n;
   strike(lay, state.gone, state.strike);
-  state.gone.fill(0, 0, state.gone.length);
+  state.gone.fill(0, 0, marked);
   closeIfEmpty(state, lay);
 }
 

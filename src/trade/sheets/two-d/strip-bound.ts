@@ -31,7 +31,14 @@ function* sticksNeeded(
     room,
     across,
     beaten,
-  }: { readonly dual: Dual; readonly room: number; readonly across: number; readonly beaten: number },
+    spend,
+  }: {
+    readonly dual: Dual;
+    readonly room: number;
+    readonly across: number;
+    readonly beaten: number;
+    readonly spend: (units: number) => void;
+  },
 ): Generator<undefined, number> {
   const items = sides
     .map(({ size, across: other, count }) => ({ size: other, count: count * weighed(dual, size, room) }))
@@ -42,6 +49,7 @@ function* sticksNeeded(
   const meter = meterOf(each);
   const how = { meter, price: pricerOf(kinds, meter), enough: beaten * whole + 1 };
   const found = yield* generate(kinds, programmeOf(kinds, []), how);
+  spend((meter.spent / meter.limit) * each);
   return Math.ceil(found.bound / whole);
 }
 
@@ -51,12 +59,16 @@ function* sticksNeeded(
  * lie next to each other. Proved in whole numbers.
  *
  * @param problem whole numbers, kerf added
- * @param beaten sheets known to be needed
+ * @param beaten sheets known to be needed @param spend is told the units of effort it takes
  * @returns cost, >= 0; 0 where it does not apply
  * @example [...stripBound(problem, 3)]
  * Source: S. P. Fekete, J. Schepers (2004), as `sheetLowerBound`: any two conservative scales bound an area.
  */
-export function* stripBound(problem: TwoD, beaten: number): Generator<undefined, number> {
+export function* stripBound(
+  problem: TwoD,
+  beaten: number,
+  spend: (units: number) => void = () => {},
+): Generator<undefined, number> {
   const [sheet, ...others] = problem.sheets.filter((s) => (s.count ?? 1) > 0);
   const pieces = problem.pieces.filter((p) => p.count > 0);
   if (!sheet || others.length > 0 || pieces.some((p) => p.turn && p.w !== p.h)) return 0;
@@ -69,7 +81,7 @@ export function* stripBound(problem: TwoD, beaten: number): Generator<undefined,
   ] as const) {
     const duals = [plainly, ...Array.from({ length: mostSteps }, (_, k) => steps(room, k + 1))];
     for (const dual of duals)
-      best = Math.max(best, yield* sticksNeeded(sides, { dual, room, across, beaten: best }));
+      best = Math.max(best, yield* sticksNeeded(sides, { dual, room, across, beaten: best, spend }));
   }
   return best > beaten ? best * sheet.cost : 0;
 }

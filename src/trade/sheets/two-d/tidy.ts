@@ -1,6 +1,7 @@
 import { fill } from './fill';
 import { addUpTallies, better, type Rank, type Tally, tallyOf } from './measures';
 import { orders, sortLoose } from './order';
+import { workOfTree } from './plan';
 import { ruin } from './ruin';
 import { breakEvery } from './search';
 import { begin, type State, takeBack } from './state';
@@ -26,10 +27,13 @@ function touchedTallies(state: State, problem: TwoD, { now }: Tallies): (Tally |
   for (let k = 0; k < state.touchedCount; k += 1) {
     const place = state.touchedList[k] ?? 0;
     next[place] = tallyAt(state, problem, place);
-    state.work += 120 * (state.lays[place]?.n ?? 0) + 1000;
+    state.work += workOfTree * (state.lays[place]?.n ?? 0) + 1000;
   }
   return next;
 }
+
+/** Work to add up the settings of all sheets, for each piece. Measured, no source. */
+const workOfSettings = 5;
 
 /** One step; the rank it leads to, or undefined when a piece found no place. */
 function change(state: State, problem: TwoD, tallies: Tallies): Rank | undefined {
@@ -39,6 +43,7 @@ function change(state: State, problem: TwoD, tallies: Tallies): Rank | undefined
   fill(state);
   state.work += 60 + 20 * state.lays.length;
   if (state.looseCount > 0) return undefined;
+  state.work += workOfSettings * state.stock.total;
   tallies.next = touchedTallies(state, problem, tallies);
   return rankOf(state, tallies.next);
 }
