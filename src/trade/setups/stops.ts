@@ -23,7 +23,8 @@ export function stopsOf(operations: readonly Operation[]): ReadonlyMap<string, s
   return new Map(
     operations.map(({ id, setup }) => {
       const rest = restOf(setup);
-      const own = equals(rest, first.get(setup.key) ?? rest);
+      const stands = first.get(setup.key) ?? rest;
+      const own = rest === stands || equals(rest, stands);
       return [id, own ? setup.key : `${setup.key}~r${toStored(rest).replace('/', 'd').replace('-', 'm')}`];
     }),
   );
