@@ -17,7 +17,7 @@ import type { RefusalCode } from './refusal';
 import { makeBench } from './state';
 
 /** What the page has shown since its first frame: handed on, so that its script exports nothing. */
-type Pictured = Pick<typeof Picture, 'dropPicture' | 'isPicture' | 'keepPicture'> & {
+type Pictured = Pick<typeof Picture, 'dropPicture' | 'isPicture' | 'keepPicture' | 'painted'> & {
   /** What the browser keeps of this address: none on a first visit, which needs no other file for its screen. */
   readonly kept: Promise<readonly unknown[] | undefined>;
 };
@@ -89,7 +89,7 @@ async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   const screens = Promise.all([coming, planning]).then(([all]) => all); // the first screen does not wait for them
   const rest = bringInto(later, screens);
   render(<App bench={bench} />, at);
-  setTimeout(() => draw?.());
+  void picture.painted().then(() => draw?.());
   await Promise.all([rest, homeHere]);
   requestAnimationFrame(() => {
     picture.dropPicture(); // all of the screen is drawn by now: it takes over in the same frame

@@ -68,7 +68,7 @@ const loaded = (link: HTMLLinkElement): Promise<void> =>
   });
 
 /** A page in the background paints nothing: there the app does not wait for it. */
-const painted = (): Promise<void> =>
+export const painted = (): Promise<void> =>
   document.hidden ? Promise.resolve() : new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
 
 function pageOf({ html, look, theme }: Picture): HTMLElement {
