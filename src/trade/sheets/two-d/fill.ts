@@ -1,6 +1,12 @@
 import { type Packing, putIn } from './packing';
 import { openSheet, type State, touch } from './state';
 
+/**
+ * Work to look at a node, and at a sheet, for one piece; and to take a piece off and put it in its place. Fitted to
+ * processor times of twenty instances of 20 to 200 pieces, no source.
+ */
+const workOf = { node: 0.5, sheet: 3, settled: 80 };
+
 /** The best place met so far for one piece; `score` is what it leaves, less is better. */
 type Spot = { place: number; slot: number; turned: boolean; score: number };
 
@@ -32,7 +38,7 @@ function lookBothWays(state: State, place: number, piece: number, spot: Spot): v
   const { stock } = state;
   const w = stock.w[piece] ?? 0;
   const h = stock.h[piece] ?? 0;
-  state.work += lay.n + 1;
+  state.work += (lay.n + 1) * workOf.node;
   const slot = look(lay, w, h, spot);
   if (slot >= 0) {
     spot.place = place;
@@ -40,7 +46,7 @@ function lookBothWays(state: State, place: number, piece: number, spot: Spot): v
     spot.turned = false;
   }
   if (stock.turn[piece] === 0) return;
-  state.work += lay.n + 1;
+  state.work += (lay.n + 1) * workOf.node;
   const turned = look(lay, h, w, spot);
   if (turned < 0) return;
   spot.place = place;
@@ -72,7 +78,7 @@ export function settle(
   const h = stock.h[piece] ?? 0;
   const put = { what: 2 * piece + (turned ? 1 : 0), w: turned ? h : w, h: turned ? w : h };
   putIn(lay, slot, put);
-  state.work += 3 * lay.n;
+  state.work += workOf.settled + lay.n;
   state.looseArea -= w * h;
   const of = stock.group[piece] ?? -1;
   if (of < 0) return;
@@ -115,7 +121,7 @@ function placeOne(state: State, piece: number, spot: Spot): boolean {
     if (state.dice.part() < overlooked) continue;
     lookBothWays(state, place, piece, spot);
   }
-  state.work += state.lays.length;
+  state.work += state.lays.length * workOf.sheet;
   if (spot.place < 0) {
     const kind = kindFor(state, piece);
     if (kind < 0) return false;

@@ -38,7 +38,7 @@ export function step(state: State, seek: LateAcceptance): boolean {
   ruin(state);
   sortLoose(state, orders[state.dice.next(orders.length)] ?? 'area', roughness);
   fill(state);
-  state.work += 60;
+  state.work += 20;
   if (state.looseCount === 0) return true;
   const next = value(state);
   const slot = seek.steps % seek.history.length;

@@ -126,7 +126,6 @@ function* bestPlan(run: Run, first: Laid | undefined): Generator<Laid | undefine
   const kept = saved(state);
   const good = yield* polished(soon, state.work + share);
   restore(state, kept);
-  state.work += share;
   // making it good may have made it cheaper: only what costs less than that is of use
   const late = yield* lessCost(run, good, until);
   return !late || late.cost >= good.cost ? good : yield* polished(late, state.work + share);

@@ -52,5 +52,5 @@ export function sortLoose(state: State, order: Order, noise: number): void {
     loose[to + 1] = piece;
     keys[to + 1] = key;
   }
-  state.work += looseCount * 4 + moves / 8;
+  state.work += looseCount * 2 + moves / 8;
 }

@@ -110,7 +110,10 @@ function* keepWhole(from: State, first: Laid, work: Work): Generator<Laid | unde
   return state;
 }
 
-/** Makes a plan of least cost a better one to cut by: a large leftover first, then few settings, then few cuts. */
+/**
+ * Makes a plan of least cost a better one to cut by: a large leftover first, then few settings, then few cuts. The work
+ * goes on counting in `from`.
+ */
 export function* polish(from: State, first: Laid, work: Work): Generator<Laid | undefined, Laid> {
   if (first.sheets.length === 0) return first;
   const { problem } = work;
@@ -135,5 +138,6 @@ export function* polish(from: State, first: Laid, work: Work): Generator<Laid | 
   for (const gain of tidy(state, problem, { ...work, step })) {
     yield gain && take(laidAs(state, problem, best));
   }
+  from.work = state.work;
   return best;
 }

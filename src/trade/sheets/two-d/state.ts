@@ -176,7 +176,7 @@ export function takeOff(state: State, place: number): void {
     const what = lay.what[k] ?? 0;
     if (what >= 0 && state.gone[k]) loosen(state, what >> 1);
   }
-  state.work += 6 * lay.n;
+  state.work += lay.n;
   const marked = lay.n;
   strike(lay, state.gone, state.strike);
   state.gone.fill(0, 0, marked);

@@ -27,7 +27,7 @@ function touchedTallies(state: State, problem: TwoD, { now }: Tallies): (Tally |
   for (let k = 0; k < state.touchedCount; k += 1) {
     const place = state.touchedList[k] ?? 0;
     next[place] = tallyAt(state, problem, place);
-    state.work += workOfTree * (state.lays[place]?.n ?? 0) + 1000;
+    state.work += workOfTree(state.lays[place]?.n ?? 0);
   }
   return next;
 }
@@ -41,7 +41,7 @@ function change(state: State, problem: TwoD, tallies: Tallies): Rank | undefined
   ruin(state);
   sortLoose(state, orders[state.dice.next(orders.length)] ?? 'area', 0.2);
   fill(state);
-  state.work += 60 + 20 * state.lays.length;
+  state.work += 20 + 20 * state.lays.length;
   if (state.looseCount > 0) return undefined;
   state.work += workOfSettings * state.stock.total;
   tallies.next = touchedTallies(state, problem, tallies);
