@@ -3,13 +3,14 @@
 // e2e/bench/sheets.mjs runs it alone. KNIFELINE_PACKING names a folder with more instances of the same form;
 // otherwise those of tests/published/data, whose `evidence` says which of the fewest known are published and which
 // were found when the instances were gathered. KNIFELINE_EFFORT: units each (2000), KNIFELINE_EACH: only every so
-// many-th instance.
+// many-th instance. Two classes are drawn from a seed beside them (drawn-sheets.mjs): so many sheets as were cut up.
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { root } from '../tools/install.mjs';
 import { whole } from './amounts.mjs';
+import { drawnSheets } from './drawn-sheets.mjs';
 import { listed } from './figures.mjs';
 
 const folder = process.env.KNIFELINE_PACKING ?? `${root}/tests/published/data`;
@@ -99,7 +100,7 @@ const sum = (list, of) => list.reduce((all, x) => all + of(x), 0);
  */
 export async function* sheetPlans({ effort, each }) {
   const { laySheets } = await shipped(`${root}/src/trade/sheets/two-d/lay-sheets.ts`);
-  for (const { name, instances } of files(each)) {
+  for (const { name, instances } of [...files(each), ...drawnSheets(each)]) {
     const found = instances.map((instance) => {
       const problem = problemOf(instance);
       return { known: instance.best_known, shelves: shelves(problem), ...laid(laySheets, problem, effort) };
