@@ -77,7 +77,7 @@ function newStrip(
 }
 
 /** Work to look at a sheet, besides its nodes. Measured, no source. */
-const lookAt = 8;
+const lookAt = 16;
 
 function findPlace(state: State, piece: number, strips: Strips): Place | undefined {
   const { lays } = state;
@@ -89,7 +89,7 @@ function findPlace(state: State, piece: number, strips: Strips): Place | undefin
       for (let place = 0; place < lays.length; place += 1) {
         const lay = lays[place];
         if (!lay || !mayTake(state, place, piece)) continue;
-        if (find === inStrip) state.work += 2 * lay.n;
+        if (find === inStrip) state.work += 3 * lay.n;
         const found = find(lay, place, way, strips.across);
         if (found && (!best || found.waste < best.waste)) best = found;
       }
