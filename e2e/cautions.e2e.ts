@@ -165,7 +165,10 @@ test('in Cuts, on the card of every machine and step: in sight at each size, and
   let page = first;
   await first.goto('./#/cuts');
   const builds = first.locator('.build');
+  // far rows are drawn once the browser has nothing else to do
+  const allDrawn = () => expect(first.locator('main > div:empty')).toHaveCount(0);
   await builds.first().waitFor();
+  await allDrawn();
   for (let k = 0; k < (await builds.count()); k++) {
     await builds.nth(k).locator('button.nextset').first().click();
     await first.locator('.knuckle').first().waitFor();
@@ -184,6 +187,7 @@ test('in Cuts, on the card of every machine and step: in sight at each size, and
     }
     await first.goto('./#/cuts');
     await builds.first().waitFor();
+    await allDrawn();
   }
   // rip, crosscut, sled, fence, rabbet, dovetails, sticks, jig, and the eighteen steps of the bench
   expect(met.size).toBe(26);

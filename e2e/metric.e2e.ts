@@ -125,6 +125,7 @@ async function toItsEnd(page: Page): Promise<void> {
   await inMillimetres(page, 'cuts');
   // what is copied out as text is what is printed
   await page.emulateMedia({ media: 'print' });
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint'))); // as a browser says before it prints
   await expect(page.getByText(/1\. Rip fence at 400\smm/)).toBeVisible();
   await page.emulateMedia({ media: null });
   await main(page).locator('.nextset, .sect').filter({ hasText: 'Rip fence at' }).first().click();

@@ -88,6 +88,7 @@ test('from the last pull to loaded and labelled: nothing goes in before it has c
     // the wait of the finish is told; the phone dies here
     await page.getByRole('button', { name: 'How long it cures' }).click();
     await expect(page.getByText(/^On since .* cured on .* or later/)).toBeVisible();
+    await keptHere(page);
     await profile.kill();
     context = await profile.open();
     page = context.pages()[0] ?? (await context.newPage());

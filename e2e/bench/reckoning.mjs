@@ -57,17 +57,18 @@ async function sampleBoard(from) {
   const text = readFileSync(`${root}/demo-data/mineral-and-shell-cabinet.json`, 'utf8');
   const file = readJobFile(text);
   if (!file.ok) throw new Error(file.error.code);
-  const { partsOfJob } = await from('plan/plan');
+  const { partsOfJob } = await from('plan/parts-of-job');
   const job = jobOf(file.value.job, fold(file.value.entries).values);
   return { tape: job.tape, board: partsOfJob(job, {}).parts.find((p) => p.id === 'case~left').board };
 }
 
 async function laidOut(from, amount) {
-  const { tape, board: side } = await sampleBoard(from);
+  const { tape, board } = await sampleBoard(from);
   const { layOut } = await from('trade/grooves/lay-out');
   const { marksOf } = await from('trade/grooves/marks');
   const { settingsFor } = await from('trade/grooves/settings');
   const all = () => {
+    const side = { ...board }; // another board each time: what the same one comes to is kept
     const layout = layOut(side);
     sink = [marksOf(side, layout, tape), settingsFor(layout, { board: side, shop: {}, tape })];
     return layout.grooves.length;
