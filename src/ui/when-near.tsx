@@ -42,6 +42,33 @@ export function WhenNear({ of, high, before, rows, as: Block = 'div', draw }: Wh
   );
 }
 
+type NearRowsProps<T> = Pick<WhenNearProps, 'high'> & {
+  readonly of: readonly T[];
+  /** Rows of the list before these, and all its rows: none and these alone where left out. */
+  readonly before?: number;
+  readonly rows?: number;
+  readonly draw: (one: T) => ComponentChildren;
+};
+
+/** Rows of a list, each an item of it, drawn as they come near. */
+export function NearRows<T extends { readonly id: string }>(props: NearRowsProps<T>) {
+  const { of, high, before = 0, rows = of.length, draw } = props;
+  return (
+    <ul>
+      {of.map((one, k) => (
+        <WhenNear
+          key={one.id}
+          as="li"
+          of={one}
+          before={before + k}
+          {...{ high, rows }}
+          draw={() => draw(one)}
+        />
+      ))}
+    </ul>
+  );
+}
+
 /** How high each stood last: coming back, the page is as long as it was. */
 const stood = new WeakMap<object, number>();
 const drawn = new WeakMap<Element, object>();

@@ -1,9 +1,10 @@
 import type { Checklist } from '../../plan/checklist';
+import { workOn } from '../../plan/part-work';
 import type { Part } from '../../trade/carcass/part';
 import type { Operation } from '../../trade/setups/operation';
 import { Icon } from '../../ui/icon';
 import { StoryStick } from '../../ui/story-stick';
-import { WhenNear } from '../../ui/when-near';
+import { NearRows } from '../../ui/when-near';
 import type { Bench } from '../bench';
 import { partWord } from '../shared/part-words';
 import * as words from './words';
@@ -12,23 +13,14 @@ type ByPartProps = { readonly list: Checklist; readonly go: Bench['go'] };
 
 /** The same ticks by part: what each still wants. */
 export function ByPart({ list, go }: ByPartProps) {
-  const byPart = new Map<string, Operation[]>(list.plan.parts.map(({ id }) => [id, []]));
-  for (const op of list.plan.operations) byPart.get(op.part)?.push(op);
-  const cut = list.plan.parts.filter(({ id }) => byPart.get(id)?.length);
+  const { plan } = list;
+  const cut = plan.parts.filter(({ id }) => workOn(plan, id).length > 0);
   return (
-    <ul>
-      {cut.map((part, k) => (
-        <WhenNear
-          key={part.id}
-          as="li"
-          of={part}
-          high={rowHigh}
-          before={k}
-          rows={cut.length}
-          draw={() => <PartRow part={part} ops={byPart.get(part.id) ?? []} list={list} go={go} />}
-        />
-      ))}
-    </ul>
+    <NearRows
+      of={cut}
+      high={rowHigh}
+      draw={(part) => <PartRow part={part} ops={workOn(plan, part.id)} list={list} go={go} />}
+    />
   );
 }
 

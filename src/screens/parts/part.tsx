@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { type Checklist, checklistOf } from '../../plan/checklist';
+import { workOn } from '../../plan/part-work';
 import type { Part } from '../../trade/carcass/part';
 import { Bar } from '../../ui/bar';
 import { Button, Onward } from '../../ui/button';
@@ -35,7 +36,7 @@ type PartInHandProps = {
 function PartInHand({ bench, part, leave, list }: PartInHandProps) {
   const [spoiling, setSpoiling] = useState(false);
   const { plan } = list;
-  const operations = plan.operations.filter((op) => op.part === part.id);
+  const operations = workOn(plan, part.id);
   const stuff = plan.stuff.find((s) => s.id === part.stuff);
   return (
     <>

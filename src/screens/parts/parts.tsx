@@ -1,11 +1,12 @@
 import { editBoard } from '../../job/edits';
+import { workOn } from '../../plan/part-work';
 import type { Plan } from '../../plan/plan';
 import type { Part } from '../../trade/carcass/part';
 import { Bar } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
-import { WhenNear } from '../../ui/when-near';
+import { NearRows } from '../../ui/when-near';
 import type { Bench } from '../bench';
 import { partWord } from '../shared/part-words';
 import { UndoButton } from '../shared/undo-button';
@@ -54,19 +55,13 @@ function ByStock({ plan, bench }: ByStockProps) {
       {stocks.map(({ name = words.byHand, parts }, k) => (
         <section key={name} aria-label={name}>
           <h2 class="sec pad-x">{name}</h2>
-          <ul>
-            {parts.map((part, n) => (
-              <WhenNear
-                key={part.id}
-                as="li"
-                of={part}
-                high={rowHigh}
-                before={before(k) + n}
-                rows={plan.parts.length}
-                draw={() => <PartRow part={part} plan={plan} bench={bench} />}
-              />
-            ))}
-          </ul>
+          <NearRows
+            of={parts}
+            high={rowHigh}
+            before={before(k)}
+            rows={plan.parts.length}
+            draw={(part) => <PartRow part={part} plan={plan} bench={bench} />}
+          />
         </section>
       ))}
     </>
@@ -102,7 +97,7 @@ type RowProps = {
 
 function PartRow({ part, plan, bench }: RowProps) {
   const ticks = bench.folded.value.ticks;
-  const ops = plan.operations.filter((op) => op.part === part.id);
+  const ops = workOn(plan, part.id);
   const { tape } = plan.job;
   return (
     <button type="button" class="nextset" onClick={() => bench.go({ at: 'part', id: part.id })}>

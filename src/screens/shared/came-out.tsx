@@ -3,6 +3,7 @@ import { equals, type Length, subtract } from '../../length/length';
 import type { Checklist } from '../../plan/checklist';
 import { jobWith } from '../../plan/job-with';
 import { type CameOut, matchedBy, matchOf } from '../../plan/match';
+import { workOn } from '../../plan/part-work';
 import { type Plan, planOf } from '../../plan/plan';
 import type { Change } from '../../trade/setups/changes';
 import { Button } from '../../ui/button';
@@ -31,7 +32,7 @@ export function MatchDock({ bench, list, out, onClose }: MatchProps) {
   const { part, way, size, piece, copy } = out;
   const found = matchOf(list.plan, out);
   if (again) {
-    const operations = list.plan.operations.filter((op) => op.part === part.id && op.copy === copy);
+    const operations = workOn(list.plan, part.id).filter((op) => op.copy === copy);
     return <SpoiledDock {...{ bench, list, onClose }} card={{ operations }} />;
   }
   const recut = () => setAgain(true);
