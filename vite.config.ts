@@ -5,12 +5,15 @@ import preact from '@preact/preset-vite';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { compactJson } from './build/compact-json.ts';
+
 import { notices } from './build/notices-plugin.ts';
+import { fractionWithout, idbWithoutIteration } from './build/parts-in-use.ts';
 import { preloadMain } from './build/preload-main.ts';
 import { scriptsAtOnce } from './build/scripts-at-once.ts';
 import { shortElements } from './build/short-elements.ts';
 import { shortProperties } from './build/short-properties.ts';
 import { manifest } from './src/app/manifest.ts';
+import { notInUse } from './src/length/not-in-use.ts';
 
 const { gather, write } = notices();
 
@@ -70,6 +73,8 @@ export default defineConfig({
   plugins: [
     policyOff,
     preact(),
+    fractionWithout(notInUse),
+    idbWithoutIteration,
     shortElements,
     shortProperties(),
     compactJson,

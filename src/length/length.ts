@@ -1,12 +1,26 @@
 import Fraction from 'fraction.js';
+import type { notInUse } from './not-in-use.ts';
 
 declare const brand: unique symbol;
 
+type Alone = 'abs' | 'neg' | 'inverse' | 'floor' | 'round';
+type Reckoned = 'add' | 'sub' | 'mul' | 'div';
+type Compared = 'equals' | 'lt' | 'lte' | 'gt' | 'gte' | 'compare';
+
+/** A fraction of fraction.js, without what the built app leaves out: reckoned with others of its kind alone. */
+type Exact = Omit<Fraction, (typeof notInUse)[number] | Alone | Reckoned | Compared> &
+  Readonly<Record<Alone, () => Exact>> &
+  Readonly<Record<'add' | 'sub', (other: Exact | bigint) => Exact>> &
+  Readonly<Record<'mul' | 'div', (other: Exact | bigint, over?: bigint) => Exact>> &
+  Readonly<Record<Exclude<Compared, 'compare'>, (other: Exact | bigint) => boolean>> & {
+    compare(other: Exact | bigint): number;
+  };
+
 /** An exact length: a rational number of inches in lowest terms. Compare with `equals`, never `===`. */
-export type Length = Fraction & { readonly [brand]: 'Length' };
+export type Length = Exact & { readonly [brand]: 'Length' };
 
 /** An exact number without a unit: a count, a ratio, a factor. */
-export type Ratio = Fraction & { readonly [brand]: 'Ratio' };
+export type Ratio = Exact & { readonly [brand]: 'Ratio' };
 
 /**
  * An exact length of n/d inches.
@@ -30,7 +44,7 @@ export function ratio(n: bigint, d = 1n): Ratio {
   return exact(n, d) as Ratio;
 }
 
-function exact(n: bigint, d: bigint): Fraction {
+function exact(n: bigint, d: bigint): Exact {
   if (d === 0n) throw new RangeError('a denominator of 0');
   return new Fraction(n, d);
 }

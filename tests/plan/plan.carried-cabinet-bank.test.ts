@@ -204,7 +204,7 @@ describe('the carried cabinet, the drawer bank', () => {
     expect(w(fronts.exact[1])).toBe('5 23/64');
     expect(w(fronts.heights[1])).toBe('5 3/8');
     const without = found(plan(...first));
-    expect(without.fronts.exact[1]?.lt(fronts.exact[1] ?? 0)).toBe(true);
+    expect(without.fronts.exact[1]?.lt(fronts.exact[1] ?? 0n)).toBe(true);
   });
 });
 

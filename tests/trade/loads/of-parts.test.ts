@@ -35,7 +35,7 @@ describe('partsToWeigh', () => {
     expect([weighed.of('trays')?.of, weighed.of('fixed1')?.of]).toEqual(['loose', 'case']);
     const trays = part(worked, 'trays');
     expect(trays.copies).toBeGreaterThan(1);
-    expect(weighed.sums.loose.equals(weighed.of('trays')?.one.mul(trays.copies) ?? 0n)).toBe(true);
+    expect(weighed.sums.loose.equals(weighed.of('trays')?.one.mul(BigInt(trays.copies)) ?? 0n)).toBe(true);
   });
 
   test('a strip is hardwood until somebody says of what its stock is, and what was weighed goes first', () => {

@@ -64,7 +64,7 @@ describe('endsCarry', () => {
         const a = endsCarry(span, loads);
         const b = endsCarry(
           span,
-          loads.map((x) => ({ ...x, at: x.at.add(1n, 64n) as typeof x.at })),
+          loads.map((x) => ({ ...x, at: x.at.add(inches(1n, 64n)) as typeof x.at })),
         );
         if (!a.ok || !b.ok) throw new Error('refused');
         const all = loads.reduce((so, x) => so.add(x.pounds) as typeof so, ratio(0n));

@@ -117,7 +117,10 @@ describe('weighAll', () => {
     fc.assert(
       fc.property(fc.array(item, { maxLength: 8 }), (list) => {
         const { all, sums, pieces } = found(list);
-        const again = list.reduce((so, x) => so.add(slabWeight(x.slab).mul(x.count)) as typeof so, ratio(0n));
+        const again = list.reduce(
+          (so, x) => so.add(slabWeight(x.slab).mul(BigInt(x.count))) as typeof so,
+          ratio(0n),
+        );
         expect(again.equals(all)).toBe(true);
         expect(
           Object.values(sums)
