@@ -54,7 +54,8 @@ const aModule = /type:[`"']module[`"'],(?=name:)/g;
 /** What a script exports, one by one at its end. */
 const exported =
   /Object\.defineProperty\((\w+),(["`][^"`]+["`]),\{enumerable:!0,get:function\(\)\{return ([\w$]+)\}\}\)[,;]?/g;
-const allExported = new RegExp(`(?:${exported.source})+(?=\\}\\);?$)`, 'm');
+/** The bundler may have made one statement of it and what stands before. */
+const allExported = new RegExp(`,?(?:${exported.source})+(?=\\}\\);?$)`, 'm');
 
 /** All of it at once: fifty bytes less for each. */
 function shortExports(said: string): string {
