@@ -4,7 +4,9 @@ import { Script } from 'node:vm';
 import { expect, test } from 'vitest';
 
 const dist = path.resolve(import.meta.dirname, '../../dist');
-const scripts = readdirSync(dist, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.js'));
+const scripts = readdirSync(dist, { recursive: true, encoding: 'utf8' }).filter((file) =>
+  file.endsWith('.js'),
+);
 
 test.each(scripts)('%s compiles as the plain script it is', (file) => {
   // throws where the text is no script
