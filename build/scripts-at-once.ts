@@ -134,6 +134,7 @@ export const scriptsAtOnce: Plugin = {
         const missed = chunk.dynamicImports.find(
           (file) => !chunk.code.includes(`bring_("./${nameOf(file)}")`),
         );
+        this.parse(chunk.code); // throws where what was put in makes no script
         if (missed)
           throw new Error(`${chunk.fileName} does not ask for ${missed} as the loader can bring it`);
       }
