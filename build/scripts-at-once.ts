@@ -66,6 +66,19 @@ function shortExports(said: string): string {
 /** As long as before: the source maps stay true. */
 const brought = (said: string, file: string): string => `bring_(${file})`.padEnd(said.length);
 
+/**
+ * A function in brackets is compiled with the script it stands in, beside the page's thread; else it would be read once
+ * more, on that thread, when it is called. The minifier takes brackets away, so they are put in after it, as long as
+ * what they stand for.
+ */
+function compiledAtOnce({ code, fileName }: Chunk): string {
+  const bracketed = code
+    .replace('script__(function(', 'script_((function(')
+    .replace(/\}\)(?=;?\s*\/\/# sourceMappingURL=)/, '}))');
+  if (bracketed.length !== code.length + 1) throw new Error(`${fileName} does not begin and end as expected`);
+  return bracketed;
+}
+
 /** The bundler's own helper, in a file of its own: it makes one object of a module's names, as the loader can. */
 const itsHelper = /\w+\(["`]\.\/rolldown-runtime-[\w-]+\.js["`]\)/g;
 const helper = 'rolldown/runtime.js';
@@ -105,7 +118,7 @@ export const scriptsAtOnce: Plugin = {
         output: {
           format: 'cjs',
           intro: (chunk) =>
-            `${isFirst(chunk) ? `(${scriptLoader})(self,document);` : ''}script_(function(require,exports){`,
+            `${isFirst(chunk) ? `(${scriptLoader})(self,document);` : ''}script__(function(require,exports){`,
           outro: '})',
         },
       },
@@ -131,6 +144,7 @@ export const scriptsAtOnce: Plugin = {
           .replace(anImport, brought)
           .replace(aModule, (said) => ' '.repeat(said.length))
           .replace(allExported, shortExports);
+        chunk.code = compiledAtOnce(chunk);
         const missed = chunk.dynamicImports.find(
           (file) => !chunk.code.includes(`bring_("./${nameOf(file)}")`),
         );
