@@ -67,11 +67,11 @@ export function planOf(job: Job, shop: Shop): Plan {
   const work = workOf(job, shop);
   const { operations } = work;
   const stops = stopsOf(operations);
-  const steps = operations.map((op) => ({
-    id: op.id,
-    build: op.setup.build,
-    setup: stops.get(op.id) ?? op.setup.key,
-    after: op.after,
+  const steps = operations.map(({ id, setup: { build, key }, after }, k) => ({
+    id,
+    build,
+    setup: stops[k] ?? key,
+    after,
   }));
   return {
     job,

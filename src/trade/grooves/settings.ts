@@ -19,7 +19,7 @@ import type { Shop, ShopField } from '../machines/shop';
 import type { Board } from './board';
 import type { Layout } from './lay-out';
 import type { Groove } from './layout';
-import { lengthMark, type Mark, marksOf } from './marks';
+import { lengthMark, type Mark } from './marks';
 import type { SecondMark } from './second-mark';
 import { type Pass, type PassError, passesFor, type Wall } from './wall-passes';
 
@@ -78,9 +78,9 @@ export function settingsOn(machine: GrooveMachine, layout: Layout, job: CutConte
   problems.push(...wrongFigures(shop));
   if (problems.length > 0) return { settings: [], problems, warnings: [] };
   const settings: Setting[] = [];
-  const marks = marksOf(board, layout, tape);
+  const marks = layout.grooves.map((groove): NearMark => ({ groove, near: markAt(groove.near, tape) }));
   const length = lengthMark(board, tape);
-  const placed = (near: (mark: Mark) => Length, long: Length): Placed => ({
+  const placed = (near: (mark: NearMark) => Length, long: Length): Placed => ({
     length: long,
     all: marks.map((mark): Place => {
       const { width } = mark.groove;
@@ -98,7 +98,7 @@ export function settingsOn(machine: GrooveMachine, layout: Layout, job: CutConte
     const passes = passesFor(width, cutter, shop.overlap ?? usualOverlap[board.units ?? unitsOf(tape)]);
     if (passes.ok) {
       const stands = { marked: { ...marked, ...place }, exact: { ...exact, ...real } };
-      const own = settingsOf(mark, { ...stands, passes: passes.value, machine, job });
+      const own = settingsOf(mark, { ...stands, length, passes: passes.value, machine, job });
       settings.push(...own);
       // one word for a groove, however many passes it takes
       const [far] = own.flatMap((s) => outOfReach(s, { machine, cutter, rest: mark.near.rest, job }) ?? []);
@@ -125,7 +125,11 @@ const isMeasured = (figure: Length | undefined): boolean => figure !== undefined
 /** The grooves of a board, and its length. Inches. */
 type Placed = { readonly length: Length; readonly all: readonly Place[] };
 
+/** The mark each figure of a groove stands on. */
+type NearMark = Pick<Mark, 'groove' | 'near'>;
+
 type Cut = {
+  readonly length: Rounded;
   readonly marked: Place & Placed;
   readonly exact: Place & Placed;
   readonly passes: readonly Pass[];
@@ -133,7 +137,10 @@ type Cut = {
   readonly job: CutContext;
 };
 
-function settingsOf(mark: Mark, { marked, exact, passes, machine, job }: Cut): readonly Setting[] {
+function settingsOf(
+  mark: NearMark,
+  { length, marked, exact, passes, machine, job }: Cut,
+): readonly Setting[] {
   const { board, tape } = job;
   const ordered = machine.order?.(passes, board) ?? passes;
   const near: Pass = { wall: 'near', offset: zero };
@@ -156,7 +163,7 @@ function settingsOf(mark: Mark, { marked, exact, passes, machine, job }: Cut): r
       figure,
       nearTeeth,
       farTeeth: teeth(marked.cutter),
-      otherEnd: restOfLength(lengthMark(board, tape), nearTeeth),
+      otherEnd: restOfLength(length, nearTeeth),
       ...(set.strip ? { strip: set.strip } : {}),
       ...(set.otherGuide && real.otherGuide
         ? { otherGuide: shownAt(set.otherGuide, real.otherGuide, tape) }

@@ -60,7 +60,7 @@ export function operationsOf(job: JobWork, at: Cutting): readonly Operation[] {
   const own = { cases: job.cases, banks, closing: job.closing, cleat: job.cleat };
   const { standing, finishing } = installSteps(own, job.parts, [...all, ...steps, ...hung, ...fronts]);
   const bench = [...steps, ...hung, ...standing, ...fronts, ...finishing];
-  return widestFirst(known(once([...marked(withTests(oneStop(all))), ...bench])));
+  return widestFirst(known([...marked(withTests(oneStop(all))), ...bench]));
 }
 
 const ofPart = keeper<Part, readonly Operation[]>();
@@ -92,13 +92,19 @@ function oneStop(ops: readonly Operation[]): readonly Operation[] {
     const stop = stands.get(key) ?? own;
     if (!op.placing || !stop) return op;
     stands.set(key, stop);
-    return stop === own ? op : { ...op, placing: withStopAt(op.placing, stop) };
+    const { placing } = op;
+    return stop === own ? op : turned(op, [stop], () => ({ ...op, placing: withStopAt(placing, stop) }));
   });
 }
+
+/** An operation as it stands in its job: the same as long as it is the same, and so is what is said of it there. */
+const turned = keeper<Operation, Operation>();
+const tested = keeper<Operation, Operation>();
 
 /** Notches are cut with their parts clamped as one: none before all of them are to length. */
 function gang(ops: readonly Operation[]): readonly Operation[] {
   const clamped = new Map<string, Set<string>>();
+  if (!ops.some((op) => op.what === 'notch')) return ops;
   for (const op of ops) {
     if (op.what !== 'notch') continue;
     const before = clamped.get(op.setup.key) ?? new Set();
@@ -132,8 +138,8 @@ function withTests(ops: readonly Operation[]): readonly Operation[] {
   return [
     ...tests.values(),
     ...ops.map((op) => {
-      const test = isTested(machineAt(op.setup.machine)) ? tests.get(op.setup.build) : undefined;
-      return test ? { ...op, after: [...op.after, test.id] } : op;
+      const test = isTested(machineAt(op.setup.machine)) ? tests.get(op.setup.build)?.id : undefined;
+      return test ? tested(op, [test], () => ({ ...op, after: [...op.after, test] })) : op;
     }),
   ];
 }
@@ -141,6 +147,7 @@ function withTests(ops: readonly Operation[]): readonly Operation[] {
 /** An end that is marked from that of another part is cut after it. */
 function marked(ops: readonly Operation[]): readonly Operation[] {
   const ends = ops.filter((op) => op.end);
+  if (ends.length === 0) return ops;
   const idsOf = (part: string) => ends.filter((op) => op.part === part).map((op) => op.id);
   return ops.map((op) =>
     op.end?.markedFrom ? { ...op, after: [...op.after, ...idsOf(op.end.markedFrom)] } : op,
@@ -191,26 +198,22 @@ function afterOf(h: HandWork, { part, piece, job }: Here): readonly string[] {
     : [];
 }
 
-/** Two things of one id would be one tick: the first stands. */
-function once(ops: readonly Operation[]): readonly Operation[] {
-  const seen = new Set<string>();
-  return ops.filter((op) => {
-    if (seen.has(op.id)) return false;
-    seen.add(op.id);
-    return true;
-  });
-}
-
-/** What a step waits for may not be in the job: a case that is not worked out has no bench. */
+/**
+ * Two things of one id would be one tick: the first stands. What a step waits for may not be in the job: a case that is
+ * not worked out has no bench.
+ */
 function known(ops: readonly Operation[]): readonly Operation[] {
-  const ids = new Set(ops.map((op) => op.id));
-  return ops.map((op) =>
-    op.after.every((id) => ids.has(id)) ? op : { ...op, after: op.after.filter((id) => ids.has(id)) },
-  );
+  const ids = new Set<string>();
+  const own = ops.filter(({ id }) => ids.size < ids.add(id).size);
+  const isKnown = (id: string) => ids.has(id);
+  return own.map((op) => (op.after.every(isKnown) ? op : { ...op, after: op.after.filter(isKnown) }));
 }
 
 /** Trade order among rips: the widest first; everything else stays where it stands. */
 function widestFirst(ops: readonly Operation[]): readonly Operation[] {
-  const rips = ops.filter((op) => op.what === 'rip').sort((a, b) => compare(b.figure, a.figure));
-  return [...rips, ...ops.filter((op) => op.what !== 'rip')];
+  const rips: Operation[] = [];
+  const rest: Operation[] = [];
+  for (const op of ops) (op.what === 'rip' ? rips : rest).push(op);
+  const wider = (a: Operation, b: Operation) => (a.figure === b.figure ? 0 : compare(b.figure, a.figure));
+  return [...rips.sort(wider), ...rest];
 }

@@ -104,7 +104,8 @@ function lengthOf(part: Part, at: Cutting): Omit<Operation, keyof ReturnType<typ
 function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cutting): readonly Operation[] {
   if (!part.board) return [];
   const board = { ...part.board, recuts };
-  const layout = layOut(board);
+  // how often a piece was spoiled moves no groove: the part's own board may be laid out already
+  const layout = layOut(part.board);
   const set = layout.problems.length > 0 ? undefined : settingsFor(layout, { board, ...at });
   const settled = new Set(set?.settings.map((x) => x.groove.id));
   const open = set

@@ -14,18 +14,17 @@ export const sameStop = (a: Pick<Setup, 'key' | 'figure'>, b: Pick<Setup, 'key' 
  * The stop each operation is cut at: the key of its setup, and where others under that key leave something else of
  * their mark, what it leaves itself.
  *
- * @returns by id of the operation; those that come first under a key have the key alone
- * @example stopsOf(operations).get('cut/c1~left/len/1') // 'crosscut~l1d1~wsquared0end'
+ * @returns one for each operation, in their order; those that come first under a key have the key alone
+ * @example stopsOf(operations)[0] // 'crosscut~l1d1~wsquared0end'
  */
-export function stopsOf(operations: readonly Operation[]): ReadonlyMap<string, string> {
+export function stopsOf(operations: readonly Operation[]): readonly string[] {
   const first = new Map<string, Length>();
-  for (const { setup } of operations) if (!first.has(setup.key)) first.set(setup.key, restOf(setup));
-  return new Map(
-    operations.map(({ id, setup }) => {
-      const rest = restOf(setup);
-      const stands = first.get(setup.key) ?? rest;
-      const own = rest === stands || equals(rest, stands);
-      return [id, own ? setup.key : `${setup.key}~r${toStored(rest).replace('/', 'd').replace('-', 'm')}`];
-    }),
-  );
+  return operations.map(({ setup: { key, figure } }) => {
+    const rest = figure?.rest ?? zero;
+    const stands = first.get(key);
+    if (stands === undefined) first.set(key, rest);
+    else if (rest !== stands && !equals(rest, stands))
+      return `${key}~r${toStored(rest).replace('/', 'd').replace('-', 'm')}`;
+    return key;
+  });
 }

@@ -1,7 +1,9 @@
 import { err, ok, type Result } from '../../../length/result';
 import { costOf, type Listed, layOutRuns } from './lay-out';
 import { inTurn, ringIn } from './ring';
+import { solve } from './solve';
 import { solveOnce } from './solve-once';
+import type { Cost } from './state';
 
 /**
  * One operation to be put in order. `build` is the dear part of a setup (machine, cutter or stack, height); `setup`
@@ -36,7 +38,8 @@ export type OrderError = { readonly code: 'ring'; readonly ring: readonly string
 const enough = (steps: number): number => Math.max(200, Math.floor(400_000 / (steps + 100)));
 
 function listedOf(steps: readonly Step[]): Listed {
-  const place = new Map(steps.map((s, k) => [s.id, k]));
+  const place = new Map<string, number>();
+  for (let k = 0; k < steps.length; k += 1) place.set(steps[k]?.id ?? '', k);
   if (place.size < steps.length) throw new RangeError('orderSetups: two steps with one id');
   const after: number[][] = steps.map(() => []);
   const before = steps.map((step, k) => {
@@ -51,22 +54,30 @@ function listedOf(steps: readonly Step[]): Listed {
     }
     return list;
   });
-  const setups = numbers(steps.map((s) => s.setup));
-  const builds = numbers(steps.map((s) => s.build));
-  const buildOfSetup = new Map(setups.map((setup, k) => [setup, builds[k]]));
-  if (setups.some((setup, k) => buildOfSetup.get(setup) !== builds[k])) {
-    throw new RangeError('orderSetups: a setup in two builds');
-  }
-  return { before, after, setupOf: setups, buildOf: builds };
+  return { before, after, ...coloursOf(steps) };
 }
 
-function numbers(names: readonly string[]): number[] {
-  const known = new Map<string, number>();
-  return names.map((name) => {
-    const n = known.get(name) ?? known.size;
-    known.set(name, n);
-    return n;
+/** Setups and builds by number, each numbered as it comes first. */
+function coloursOf(steps: readonly Step[]): Pick<Listed, 'setupOf' | 'buildOf'> {
+  const setups = new Map<string, number>();
+  const builds = new Map<string, number>();
+  const buildOfSetup: number[] = [];
+  const setupOf = steps.map(({ setup }) => numberIn(setups, setup));
+  const buildOf = steps.map(({ build }, k) => {
+    const own = numberIn(builds, build);
+    const setup = setupOf[k] ?? 0;
+    buildOfSetup[setup] ??= own;
+    if (buildOfSetup[setup] !== own) throw new RangeError('orderSetups: a setup in two builds');
+    return own;
   });
+  return { setupOf, buildOf };
+}
+
+function numberIn(known: Map<string, number>, name: string): number {
+  const found = known.get(name);
+  if (found !== undefined) return found;
+  known.set(name, known.size);
+  return known.size - 1;
 }
 
 /** Renumbered so that each step comes after all it waits on. */
@@ -80,6 +91,28 @@ function graphOf(listed: Listed, order: readonly number[]) {
     buildOf: order.map((k) => listed.buildOf[k] ?? 0),
     before: order.map((k) => (listed.before[k] ?? []).map((p) => place[p] ?? 0)),
   };
+}
+
+type Found =
+  | {
+      readonly laid: readonly (readonly number[])[];
+      readonly builds: number;
+      readonly least: Cost;
+      readonly proved: boolean;
+    }
+  | { readonly ring: readonly number[] };
+
+const once = solveOnce<Found>();
+
+/** Steps by number, laid out as runs; or the ring they wait in. */
+function find(listed: Listed, effort: number): Found {
+  const turn = inTurn(listed);
+  if (turn.length < listed.before.length) return { ring: ringIn(listed) };
+  const { sequence, cost, least, proved } = solve(graphOf(listed, turn), { left: effort });
+  const laid = layOutRuns(listed, { turn, sequence, least: proved ? cost : least });
+  const { builds } = costOf(listed, laid);
+  const atLeast = builds === least.builds && laid.length === least.runs;
+  return { laid, builds, least, proved: proved || atLeast };
 }
 
 /**
@@ -100,20 +133,12 @@ export function orderSetups(
 ): Result<Order, OrderError> {
   const listed = listedOf(steps);
   const idOf = (k: number): string => steps[k]?.id ?? '';
-  const turn = inTurn(listed);
-  if (turn.length < steps.length) return err({ code: 'ring', ring: ringIn(listed).map(idOf) });
-  const solved = solveOnce(graphOf(listed, turn), effort);
-  const laid = layOutRuns(listed, {
-    turn,
-    sequence: solved.sequence,
-    least: solved.proved ? solved.cost : solved.least,
-  });
+  const found = once(listed, effort, () => find(listed, effort));
+  if ('ring' in found) return err({ code: 'ring', ring: found.ring.map(idOf) });
+  const { laid, builds, proved, least } = found;
   const runs = laid.map((run) => {
     const first = steps[run[0] ?? 0];
     return { setup: first?.setup ?? '', build: first?.build ?? '', steps: run.map(idOf) };
   });
-  const { builds } = costOf(listed, laid);
-  const { least } = solved;
-  const proved = solved.proved || (builds === least.builds && runs.length === least.runs);
   return ok({ runs, builds, proved, leastRuns: least.runs, leastBuilds: least.builds });
 }

@@ -1,14 +1,14 @@
 import type { Graph } from './graph';
-import { solve } from './solve';
 
-type Known = { readonly graph: Graph; readonly effort: number; readonly solved: ReturnType<typeof solve> };
+type Known<T> = { readonly graph: Graph; readonly effort: number; readonly found: T };
 
-/** What was solved last, the newest first. */
-const known: Known[] = [];
 const most = 4;
 
-const same = (a: readonly number[], b: readonly number[] = []): boolean =>
-  a.length === b.length && a.every((x, k) => x === b[k]);
+function same(a: readonly number[], b: readonly number[] = []): boolean {
+  if (a.length !== b.length) return false;
+  for (let k = 0; k < a.length; k += 1) if (a[k] !== b[k]) return false;
+  return true;
+}
 
 const sameGraph = (a: Graph, b: Graph): boolean =>
   same(a.setupOf, b.setupOf) &&
@@ -17,16 +17,20 @@ const sameGraph = (a: Graph, b: Graph): boolean =>
   a.before.every((list, k) => same(list, b.before[k]));
 
 /**
- * What `solve` comes to. A graph has numbers alone, no figures and no names: after most readings it is the graph that
- * was solved before, and so is its order.
+ * What was found for the last few graphs. A graph has numbers alone, no figures and no names: after most readings it
+ * is the graph that was solved before, and so is all that was found of it.
  *
- * @param effort states that may be opened
+ * @returns `effort` states may be opened; `find` looks at the graph and the effort alone, and changes nothing it found
+ * @example const once = solveOnce<Solved>(); once(graph, 1000, () => solve(graph, { left: 1000 }))
  */
-export function solveOnce(graph: Graph, effort: number): Known['solved'] {
-  const before = known.find((one) => one.effort === effort && sameGraph(one.graph, graph));
-  if (before) return before.solved;
-  const solved = solve(graph, { left: effort });
-  known.unshift({ graph, effort, solved });
-  known.length = Math.min(known.length, most);
-  return solved;
+export function solveOnce<T>(): (graph: Graph, effort: number, find: () => T) => T {
+  const known: Known<T>[] = [];
+  return (graph, effort, find) => {
+    const before = known.find((one) => one.effort === effort && sameGraph(one.graph, graph));
+    if (before) return before.found;
+    const found = find();
+    known.unshift({ graph, effort, found });
+    known.length = Math.min(known.length, most);
+    return found;
+  };
 }
