@@ -1,5 +1,8 @@
+import { begunFrom } from '../job/begun-from';
 import { editJob } from '../job/edits';
+import type { Change, Entry } from '../job/entry';
 import { writeJobFile } from '../job/file';
+import { jobOf, type Stock } from '../job/job';
 import { fold, over } from '../job/log';
 import type { Store } from '../store/store';
 import type { LogInHand } from './log-in-hand';
@@ -19,15 +22,31 @@ type Own = ShelfHands & {
   readonly openJob: (id: string) => Promise<void>;
 };
 
-export async function makeJob(own: Own, job: { readonly name: string; readonly id: string }): Promise<void> {
-  const { store, log, values, lookAgain, openJob, askToKeep } = own;
+type Making = {
+  readonly id: string;
+  readonly name: string;
+  /** Begun like the job in hand: with what was decided there, and with its readings or without. */
+  readonly like?: { readonly readings: boolean };
+};
+
+export async function makeJob(own: Own, job: Making): Promise<void> {
+  const { store, log, lookAgain, openJob, askToKeep } = own;
   const label = `New job “${job.name}”`;
-  const changes = editJob({ name: job.name, tape: values.settings.value.tape });
-  const done = await store.makeJob({ job: job.id, label, changes });
+  const done = await store.makeJob({ job: job.id, label, changes: beginning(own, job) });
   if (!done.ok) return log.unsaved.noteTrouble(label, done.error, () => makeJob(own, job));
   await lookAgain();
   await openJob(job.id);
   askToKeep();
+}
+
+const beginning = ({ log, values }: Own, { name, like }: Making): readonly Change[] =>
+  like
+    ? begunFrom(fold(wholeLog(log)).values, { name, ...like })
+    : editJob({ name, tape: values.settings.value.tape });
+
+/** The stock of a job kept here, with what was read of it. */
+export async function stockOf({ store }: ShelfHands, id: string): Promise<readonly Stock[]> {
+  return jobOf(id, fold((await store.load(id)).entries).values).stock;
 }
 
 type PuttingAway = {
@@ -46,9 +65,15 @@ export async function putAway(own: Own, how: PuttingAway): Promise<void> {
   await lookAgain();
 }
 
-/** The job in hand as a file: also what is not saved yet. */
-export function fileOf({ jobId, entries, unsaved }: ShelfHands['log']): string {
-  const job = jobId.value ?? '';
+type LogOfJob = Pick<ShelfHands['log'], 'jobId' | 'entries' | 'unsaved'>;
+
+/** All of the job in hand: also what is not saved yet. */
+function wholeLog({ jobId, entries, unsaved }: LogOfJob): readonly Entry[] {
   const last = entries.value[entries.value.length - 1]?.count ?? 0;
-  return writeJobFile({ job, entries: [...entries.value, ...unsaved.entriesOf(job, last)] });
+  return [...entries.value, ...unsaved.entriesOf(jobId.value ?? '', last)];
+}
+
+/** The job in hand as a file: also what is not saved yet. */
+export function fileOf({ jobId, entries, unsaved }: LogOfJob): string {
+  return writeJobFile({ job: jobId.value ?? '', entries: wholeLog({ jobId, entries, unsaved }) });
 }

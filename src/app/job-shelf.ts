@@ -60,7 +60,9 @@ export function makeShelf(lines: readonly JobLine[], hands: Hands): JobShelf {
     await openJob(id);
   }
 
-  const newJob = async (name: string) => (await acts).makeJob(own, { name, id: randomId() });
+  const newJob: Shelf['newJob'] = async (name, like) =>
+    (await acts).makeJob(own, { name, id: randomId(), ...(like ? { like } : {}) });
+  const stockOf = async (id: string) => (await acts).stockOf(own, id);
   const jobFile = async () => (await acts).fileOf(log);
-  return { jobs, lookAgain, openJob, setDeleted, deleteJob, bringBack, newJob, jobFile };
+  return { jobs, lookAgain, openJob, setDeleted, deleteJob, bringBack, newJob, stockOf, jobFile };
 }

@@ -6,7 +6,7 @@ import type { Shop } from '../trade/machines/shop';
 export { undoable, undoOf } from '../job/undo';
 export { newCaseIn } from '../screens/job/new-case';
 export { layOutBoard } from '../screens/shared/new-board';
-export { fileOf, makeJob, putAway } from './job-acts';
+export { fileOf, makeJob, putAway, stockOf } from './job-acts';
 export { lookAt } from './looking';
 export { wholeSample } from './sample-file';
 export { refit, searchesInto } from './searches';

@@ -38,3 +38,24 @@ export function readingTaken(
     ? [...reading, ...editStock(stock.id, { used: stands, asRead: undefined })]
     : reading;
 }
+
+/**
+ * The readings of a sheet in another job, taken here as if they were read anew; and its size, as far as none is said
+ * here.
+ */
+export function readingsFrom(
+  stock: Stock,
+  other: Stock,
+  { cut, newId }: { readonly cut: boolean; readonly newId: () => string },
+): readonly Change[] {
+  const [first, ...more] = other.readings;
+  if (!first) return [];
+  const sizes = (['long', 'wide', 'trim'] as const).flatMap((way) =>
+    stock[way] || !other[way] ? [] : [[way, other[way]] as const],
+  );
+  return [
+    ...readingTaken(stock, { id: newId(), size: first }, cut),
+    ...more.flatMap((size) => editReading(stock.id, newId(), { size })),
+    ...editStock(stock.id, Object.fromEntries(sizes)),
+  ];
+}

@@ -2,7 +2,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { Doubled } from '../job/doubled';
 import type { Change, Entry, Json } from '../job/entry';
 import type { Comparison, JobFile } from '../job/file';
-import type { Job } from '../job/job';
+import type { Job, Stock } from '../job/job';
 import type { Folded } from '../job/log';
 import type { Settings } from '../job/settings';
 import type { Length } from '../length/length';
@@ -37,7 +37,10 @@ export type UpdateHeld = 'at-the-saw' | 'entry-open' | 'not-secured';
 /** The jobs kept here: opened, made, put away and brought back. */
 export type Shelf = {
   readonly jobs: ReadonlySignal<readonly JobLine[]>;
-  readonly newJob: (name: string) => Promise<void>;
+  /** @param like begun like the job in hand: with what was decided there, and with its readings or without */
+  readonly newJob: (name: string, like?: { readonly readings: boolean }) => Promise<void>;
+  /** The stock of another job of this phone, with what was read of it. */
+  readonly stockOf: (id: string) => Promise<readonly Stock[]>;
   readonly openJob: (id: string) => Promise<void>;
   readonly deleteJob: () => Promise<void>;
   readonly bringBack: (id: string) => Promise<void>;

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { editCase, editSheet, editStock, tickOf } from '../../src/job/edits';
+import { editCase, editReading, editSheet, editStock, tickOf } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import { stuffOf } from '../../src/plan/parts-of-job';
 import { layOp } from '../../src/plan/progress';
-import { isCutOf, readingTaken } from '../../src/plan/readings';
+import { isCutOf, readingsFrom, readingTaken } from '../../src/plan/readings';
 import { l, w } from '../length/write-figures';
 import { worked } from './job-of';
 
@@ -106,4 +106,28 @@ describe('stuffOf', () => {
     const { job } = worked(editStock('a', { readings: [l('.708'), l('.714')], used: l('.708') }));
     expect(job.stock.flatMap(stuffOf).map((s) => w(s.thickness))).toEqual(['177/250']);
   });
+});
+
+test('readings of another job are in use here like readings of one’s own, and its size where none is said', () => {
+  const other = worked([
+    ...editStock('z', { name: 'Left over', long: l('60'), wide: l('48') }),
+    ...four.flatMap(({ id, size }) => editReading('z', id, { size: l(size) })),
+  ]).job.stock[0];
+  const before = worked([...decided, ...editStock('a', { long: l('96') })]);
+  const [own] = before.job.stock;
+  if (!own || !other) throw new Error('two sheets');
+  const ids = ['n1', 'n2', 'n3', 'n4', 'n5', 'n6', 'n7', 'n8'];
+  const newId = () => ids.pop() ?? '';
+  const after = worked([
+    ...decided,
+    ...editStock('a', { long: l('96') }),
+    ...readingsFrom(own, other, { cut: false, newId }),
+  ]);
+  const [sheet] = after.job.stock;
+  expect(thickness(after, 'a')).toBe('357/500'); // the greatest of .708, .714, .711, .709
+  expect(sheet?.readings.length).toBe(4);
+  expect([sheet?.long && w(sheet.long), sheet?.wide && w(sheet.wide)]).toEqual(['96', '48']);
+  // once something of it is cut they wait to be taken up, as any reading does
+  const late = worked([...decided, ...readingsFrom(own, other, { cut: true, newId })]);
+  expect(thickness(late, 'a')).toBe('3/4 planned');
 });

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Bar, BarButton } from '../../ui/bar';
 import { Button } from '../../ui/button';
+import { ChoiceDock } from '../../ui/dock';
 import { Icon } from '../../ui/icon';
 import type { Bench, JobLine } from '../bench';
 import { TextDock } from '../shared/ask-dock';
@@ -8,9 +9,12 @@ import { CopyOut } from './copy-out';
 import * as words from './jobs-words';
 import { LeftClosed } from './left-closed';
 
+/** A new job is being named; or, where it is begun like the one in hand, what goes along is chosen first. */
+type Naming = 'choose' | { readonly like?: { readonly readings: boolean } };
+
 /** All jobs on this phone, and the deleted ones that can still come back. */
 export function JobsScreen({ bench }: { readonly bench: Bench }) {
-  const [naming, setNaming] = useState(false);
+  const [naming, setNaming] = useState<Naming>();
   const { jobs, newJob, openJob, bringBack } = bench.shelf;
   const alive = jobs.value.filter((line) => line.deleted === undefined);
   const deleted = jobs.value.filter((line) => line.deleted !== undefined);
@@ -18,29 +22,50 @@ export function JobsScreen({ bench }: { readonly bench: Bench }) {
   return (
     <>
       <Bar title={words.title}>
-        <BarButton icon="plus" label={words.newJob} boxed onTap={() => setNaming(true)} />
+        <BarButton icon="plus" label={words.newJob} boxed onTap={() => setNaming({})} />
       </Bar>
       <main class="page">
         <LeftClosed bench={bench} />
         {alive.length === 0 && <p class="pad-x empty-line">{words.none}</p>}
         <Alive lines={alive} inHand={bench.job.value?.id} onOpen={(id) => void openJob(id).then(toJob)} />
-        <Adds bench={bench} />
+        <Adds bench={bench} onLike={() => setNaming('choose')} />
         {deleted.length > 0 && (
           <Deleted lines={deleted} onBringBack={(id) => void bringBack(id).then(toJob)} />
         )}
       </main>
-      {naming && (
+      {naming === 'choose' && (
+        <Along
+          onChoose={(readings) => setNaming({ like: { readings } })}
+          onClose={() => setNaming(undefined)}
+        />
+      )}
+      {typeof naming === 'object' && (
         <TextDock
           title={words.newName}
           now=""
           most={120}
-          onDone={(name) => void newJob(name).then(toJob)}
-          onClose={() => setNaming(false)}
+          onDone={(name) => void newJob(name, naming.like).then(toJob)}
+          onClose={() => setNaming(undefined)}
         />
       )}
     </>
   );
 }
+
+type AlongProps = { readonly onChoose: (readings: boolean) => void; readonly onClose: () => void };
+
+const Along = ({ onChoose, onClose }: AlongProps) => (
+  <ChoiceDock
+    title={words.takeAlong}
+    choices={[
+      { value: 'decided', label: words.decided, hint: words.decidedHint },
+      { value: 'readings', label: words.readings, hint: words.readingsHint },
+    ]}
+    chosen={undefined}
+    onChoose={(value) => onChoose(value === 'readings')}
+    onClose={onClose}
+  />
+);
 
 type AliveProps = {
   readonly lines: readonly JobLine[];
@@ -64,7 +89,7 @@ const Alive = ({ lines, inHand, onOpen }: AliveProps) => (
 );
 
 /** What can be done beside opening one. */
-function Adds({ bench }: { readonly bench: Bench }) {
+function Adds({ bench, onLike }: { readonly bench: Bench; readonly onLike: () => void }) {
   const job = bench.job.value;
   return (
     <div class="pad-x adds">
@@ -72,7 +97,10 @@ function Adds({ bench }: { readonly bench: Bench }) {
       <CopyOut copies={bench.incoming.copies.value} />
       <Button label={words.openSample} onTap={() => void bench.incoming.openSample()} />
       {job && (
-        <Button label={words.deleteJob(job.name)} look="quiet" onTap={() => void bench.shelf.deleteJob()} />
+        <>
+          <Button label={words.beginLike(job.name)} onTap={onLike} />
+          <Button label={words.deleteJob(job.name)} look="quiet" onTap={() => void bench.shelf.deleteJob()} />
+        </>
       )}
     </div>
   );

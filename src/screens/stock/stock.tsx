@@ -20,6 +20,7 @@ import { StockSlip } from '../shared/stock-slip';
 import { UndoButton } from '../shared/undo-button';
 import { InUse } from './in-use';
 import { Offcuts } from './offcuts';
+import { OtherJob } from './other-job';
 import { ReadChanges } from './read-changes';
 import { type Reading, ReadingSheet, Readings, Spread } from './readings';
 import { StuffSlip } from './stuff';
@@ -86,6 +87,7 @@ function Sheet({ bench, job, stock, back }: PageProps) {
         {stock.readings.length < 4 && <p class="pad-x empty-line">{words.how}</p>}
         <Caution bench={bench} code="old-finish" />
         <Readings stock={stock} newId={bench.newId} onOpen={openReading} />
+        <OtherJob bench={bench} stock={stock} cut={cut} />
         {was && <ReadChanges {...{ bench, was }} stock={stock.id} />}
         {sheet && <Spread sheet={sheet} inUse={isInUse(stock)} />}
         <InUse bench={bench} stock={stock} cut={cut} onPlanned={() => setOpen('planned')} />
