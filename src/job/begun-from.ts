@@ -11,7 +11,7 @@ type Begun = {
   readonly readings: boolean;
 };
 
-/** What belongs to the making of one job: its ticks' marks, its sheets' plans, what stands built, what it was called. */
+/** What belongs to the making of one job: what it is called, its plans of sheets, its kept marks, what stands built. */
 const ofTheMaking = [
   /^(name|place|standing|deleted)$/,
   /^(sheets|layouts|let|widths|offcuts|kerftest|next)\//,
