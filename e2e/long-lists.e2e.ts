@@ -5,12 +5,60 @@ import { fileOf } from './bench/lists.mjs';
 /** The large job of the bench, taken in. */
 async function largeJob(page: Page): Promise<void> {
   const app = await modulesOf();
+  await takenIn(page, jobOfMany(drawnFor.large, app));
+}
+
+async function takenIn(page: Page, values: ReadonlyMap<string, unknown>): Promise<void> {
   await page.goto('./#/import');
-  const buffer = Buffer.from(fileOf(jobOfMany(drawnFor.large, app)));
+  const buffer = Buffer.from(fileOf(values));
   await page.setInputFiles('input[type=file]', { name: 'many.json', mimeType: 'application/json', buffer });
   await page.getByRole('button', { name: 'Take it in' }).click();
   await expect(page.getByRole('heading', { name: 'A great many' })).toBeVisible();
 }
+
+const many = 70;
+const each = Array.from({ length: many }, (_, k) => k);
+
+const sheetOf = (id: string) =>
+  Object.entries({
+    name: `Ply ${id}`,
+    kind: 'sheet',
+    planned: '3/4',
+    used: '3/4',
+    long: '96',
+    wide: '96',
+  }).map(([field, value]) => [`stock/${id}/${field}`, value] as const);
+const boardOf = (id: string, stock: string) =>
+  Object.entries({ name: `Slip ${id}`, length: '90', across: '1', copies: 1, stock }).map(
+    ([field, value]) => [`boards/${id}/${field}`, value] as const,
+  );
+
+/** A sheet of the stock of its name, from which these slips are ripped one after the other. */
+function ripped(id: string, slips: readonly string[]) {
+  const strip = (slip: string) => ['cross', '90', ['piece', `${slip}/1`], ['left']];
+  const tree = slips.reduceRight<unknown>((far, slip) => ['rip', '1', strip(slip), far], ['left']);
+  return Object.entries({ stock: id, no: 1, long: '96', wide: '96', kerf: '1/8', tree }).map(
+    ([field, value]) => [`sheets/${id}/${field}`, value] as const,
+  );
+}
+
+/** Slips out of one sheet; and as many sheets more, a slip out of each. */
+const manySlips = (): ReadonlyMap<string, unknown> =>
+  new Map<string, unknown>([
+    ['name', 'A great many'],
+    ['over', '0'],
+    ...sheetOf('s'),
+    ...each.flatMap((k) => boardOf(`b${k}`, 's')),
+    ...ripped(
+      's',
+      each.map((k) => `b${k}`),
+    ),
+    ...each.flatMap((k) => [
+      ...sheetOf(`s${k}`),
+      ...boardOf(`c${k}`, `s${k}`),
+      ...ripped(`s${k}`, [`c${k}`]),
+    ]),
+  ]);
 
 /** The browser never has nothing else to do: what is drawn is drawn because it came near. */
 const neverIdle = (page: Page) =>
@@ -87,3 +135,28 @@ test('with nothing else to do, the rest is drawn unasked', async ({ page }) => {
   await expect(page.locator('main li').first()).toBeVisible();
   await expect(page.locator('main li:empty')).toHaveCount(0, { timeout: 60_000 });
 });
+
+for (const [hash, list, row] of [
+  ['#/buy', 'main ul:not(.problems)', '.buyline'],
+  ['#/layout/s', 'main section > ol', '.nextset'],
+  ['#/pieces/s', 'main ul', '.piecerow'],
+] as const)
+  test(`${hash}: of seventy rows what is far is drawn as it comes near, and printed whole`, async ({
+    page,
+  }) => {
+    await neverIdle(page);
+    await takenIn(page, manySlips());
+    await page.evaluate((to) => location.assign(to), hash);
+    const rows = page.locator(`${list} > li`);
+    await expect(rows.first()).toBeVisible();
+    expect(await rows.count()).toBeGreaterThanOrEqual(many);
+    const blank = page.locator(`${list} > li:empty`);
+    const far = await blank.count();
+    expect(far).toBeGreaterThan(10);
+    await expect(rows.first().locator(row)).toBeVisible();
+    await rows.last().scrollIntoViewIfNeeded();
+    await expect(rows.last().locator(row)).toBeVisible();
+    expect(await blank.count()).toBeLessThan(far);
+    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+    await expect(blank).toHaveCount(0);
+  });

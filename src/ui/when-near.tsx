@@ -5,8 +5,10 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 const short = 60;
 /** So many rows of a long list fill the screen it opens on. */
 const firstRows = 12;
-/** One that comes near brings so many about it along; so many are drawn while nothing else is done. */
-const [about, idly] = [10, 3];
+/** What comes near brings so many screens of rows along; so much is drawn at a time while nothing else is done, px. */
+const [screensAlong, idleHigh] = [2, 600];
+/** Nothing else is done once the page stood still so long, ms. */
+const stillFor = 300;
 
 type WhenNearProps = {
   /** What is drawn: as long as it is the same, its block is as high as it last was. */
@@ -22,28 +24,32 @@ type WhenNearProps = {
 
 /**
  * A row or a group of a list that grows with the job. Far from the screen it is an empty block of about its height;
- * within a screen and a half, or once the browser has nothing else to do, it is drawn, and stays: what has the focus,
- * or was read aloud, is never taken away. A row is a row before it is drawn, so a reader counts them all. What is
- * printed is drawn whole.
+ * within a screen and a half, or once the page stands still and the browser has nothing else to do, it is drawn, and
+ * stays: what has the focus, or was read aloud, is never taken away. A row is a row before it is drawn, so a reader
+ * counts them all. What is printed is drawn whole.
  */
 export function WhenNear({ of, high, before, rows, as: Block = 'div', draw }: WhenNearProps) {
   const block = useRef<HTMLElement>(null);
   const long = rows > short;
   const [near, setNear] = useState(!long || before < firstRows);
+  // of a list that has become a short one, all
+  const stands = near || !long;
   useEffect(() => {
+    if (stands) setNear(true);
     if (!long || !block.current) return undefined;
-    return near ? measured(block.current, of) : watched(block.current, () => setNear(true));
-  }, [long, near, of]);
-  const style = near ? undefined : { height: `${stood.get(of) ?? high}px` };
+    return stands ? measured(block.current, of) : watched(block.current, () => setNear(true));
+  }, [long, stands, of]);
+  const style = stands ? undefined : { height: `${stood.get(of) ?? high}px` };
   return (
     <Block ref={block as never} style={style}>
-      {near && draw()}
+      {stands && draw()}
     </Block>
   );
 }
 
 type NearRowsProps<T> = Pick<WhenNearProps, 'high'> & {
   readonly of: readonly T[];
+  readonly id: (one: T) => string;
   /** Rows of the list before these, and all its rows: none and these alone where left out. */
   readonly before?: number;
   readonly rows?: number;
@@ -51,13 +57,13 @@ type NearRowsProps<T> = Pick<WhenNearProps, 'high'> & {
 };
 
 /** Rows of a list, each an item of it, drawn as they come near. */
-export function NearRows<T extends { readonly id: string }>(props: NearRowsProps<T>) {
-  const { of, high, before = 0, rows = of.length, draw } = props;
+export const NearRows = <T extends object>(props: NearRowsProps<T>) => {
+  const { of, id, high, before = 0, rows = of.length, draw } = props;
   return (
-    <ul>
+    <>
       {of.map((one, k) => (
         <WhenNear
-          key={one.id}
+          key={id(one)}
           as="li"
           of={one}
           before={before + k}
@@ -65,9 +71,9 @@ export function NearRows<T extends { readonly id: string }>(props: NearRowsProps
           draw={() => draw(one)}
         />
       ))}
-    </ul>
+    </>
   );
-}
+};
 
 /** How high each stood last: coming back, the page is as long as it was. */
 const stood = new WeakMap<object, number>();
@@ -88,14 +94,14 @@ function measured(block: Element, of: object): () => void {
 }
 
 /** Blocks that wait, as they stand on the page, and what draws them. */
-const waiting = new Map<Element, () => void>();
+const waiting = new Map<HTMLElement, () => void>();
 let watcher: IntersectionObserver | undefined;
 
-function watched(block: Element, draw: () => void): () => void {
+function watched(block: HTMLElement, draw: () => void): () => void {
   watcher ??= watch();
-  if (waiting.size === 0) whenIdle();
   waiting.set(block, draw);
   watcher.observe(block);
+  whenIdle();
   return () => {
     waiting.delete(block);
     watcher?.unobserve(block);
@@ -104,24 +110,59 @@ function watched(block: Element, draw: () => void): () => void {
 
 function watch(): IntersectionObserver {
   addEventListener('beforeprint', drawAll);
-  const come = (entries: readonly IntersectionObserverEntry[]) => {
-    for (const { isIntersecting, target } of entries) if (isIntersecting) drawAbout(target);
-  };
+  addEventListener('scroll', ({ timeStamp }) => {
+    scrolledAt = timeStamp;
+  });
   return new IntersectionObserver(come, { rootMargin: '150% 0px' });
 }
 
-function drawAbout(block: Element): void {
-  const blocks = [...waiting.keys()];
-  const at = blocks.indexOf(block);
-  if (at < 0) return;
-  for (const one of blocks.slice(Math.max(0, at - about), at + about)) waiting.get(one)?.();
+/** What comes near brings along what lies behind it, away from the screen: the nearest first. */
+function come(entries: readonly IntersectionObserverEntry[]): void {
+  const near = entries.filter(({ isIntersecting }) => isIntersecting);
+  const isAbove = ({ boundingClientRect: at }: IntersectionObserverEntry) => at.bottom < 0;
+  for (const entry of near) if (!isAbove(entry)) drawFrom(entry.target, 1);
+  for (const entry of near.reverse()) if (isAbove(entry)) drawFrom(entry.target, -1);
 }
 
-/** A few at a time, from the top; where a browser does not say when it is idle, they come as they come near. */
+function drawFrom(block: Element, way: 1 | -1): void {
+  const blocks = [...waiting.keys()];
+  const at = blocks.indexOf(block as HTMLElement);
+  if (at >= 0)
+    drawLot(way > 0 ? blocks.slice(at) : blocks.slice(0, at + 1).reverse(), screensAlong * innerHeight);
+}
+
+/** As many of the blocks as are about so high, px. */
+function drawLot(blocks: readonly HTMLElement[], high: number): void {
+  let sum = 0;
+  for (const block of blocks) {
+    if (sum >= high) return;
+    sum += Number.parseFloat(block.style.height);
+    const draw = waiting.get(block);
+    waiting.delete(block);
+    draw?.();
+  }
+}
+
+/** When the page was last scrolled, and whether the rest already waits for an idle browser. */
+let scrolledAt = Number.NEGATIVE_INFINITY;
+let asked = false;
+
+/**
+ * A few at a time, from the top, while the page stands still; where a browser does not say when it is idle, they come
+ * as they come near.
+ */
 function whenIdle(): void {
-  globalThis.requestIdleCallback?.(() => {
-    for (const draw of [...waiting.values()].slice(0, idly)) draw();
-    if (waiting.size > 0) whenIdle();
+  if (asked || waiting.size === 0 || !globalThis.requestIdleCallback) return;
+  asked = true;
+  const again = () => {
+    asked = false;
+    whenIdle();
+  };
+  requestIdleCallback(() => {
+    const stood = performance.now() - scrolledAt;
+    if (stood < stillFor) return void setTimeout(again, stillFor - stood);
+    drawLot([...waiting.keys()], idleHigh);
+    again();
   });
 }
 
@@ -129,7 +170,7 @@ function whenIdle(): void {
 function drawAll(): void {
   const later = options.debounceRendering;
   options.debounceRendering = (draw) => draw();
-  for (const draw of [...waiting.values()]) draw();
+  drawLot([...waiting.keys()], Number.POSITIVE_INFINITY);
   if (later) options.debounceRendering = later;
   else delete options.debounceRendering;
 }

@@ -10,6 +10,7 @@ import { Bar } from '../../ui/bar';
 import { Button, Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { TickBox } from '../../ui/tick-box';
+import { NearRows } from '../../ui/when-near';
 import type { Bench } from '../bench';
 import { frontScrew } from '../shared/front-screw';
 import { listsOf } from '../shared/shop-lists';
@@ -31,18 +32,21 @@ export function BuyScreen({ bench }: { readonly bench: Bench }) {
       <BuyBar bench={bench} sub={words.gotOf(view.got.length, of)} />
       <main class="page">
         {open === 0 && <p class="pad-x empty-line">{words.noneOpen(of)}</p>}
-        {view.open.map(({ group, rows }) => (
+        {view.open.map(({ group, rows }, k) => (
           <section key={group} aria-label={words.groupWords[group]}>
             <h2 class="sec pad-x">{words.groupWords[group]}</h2>
             <ul>
-              {rows.map((row) => (
-                <BuyRow key={row.op} row={row} bench={bench} />
-              ))}
+              <BuyRows
+                of={rows}
+                before={view.open.slice(0, k).flatMap((g) => g.rows).length}
+                rows={of}
+                bench={bench}
+              />
             </ul>
           </section>
         ))}
         <NotCounted view={view} />
-        <Got view={view} bench={bench} />
+        <Got view={view} before={open} bench={bench} />
       </main>
     </>
   );
@@ -85,6 +89,26 @@ const Empty = ({ bench }: { readonly bench: Bench }) => (
   </>
 );
 
+/** About how high a line is, px. */
+const rowHigh = 200;
+
+type RowsProps = {
+  readonly of: readonly Row[];
+  /** Lines of the list before these, and all its lines. */
+  readonly before: number;
+  readonly rows: number;
+  readonly bench: Bench;
+};
+
+const BuyRows = ({ bench, ...lines }: RowsProps) => (
+  <NearRows
+    {...lines}
+    id={({ op }) => op}
+    high={rowHigh}
+    draw={(row) => <BuyRow row={row} bench={bench} />}
+  />
+);
+
 /** The count huge, its unit small; what it is and why so many; the box where the thumb is. */
 function BuyRow({ row, bench }: { readonly row: Row; readonly bench: Bench }) {
   const { line, op, ticked, now } = row;
@@ -95,7 +119,7 @@ function BuyRow({ row, bench }: { readonly row: Row; readonly bench: Bench }) {
   const act = (label: string, changes: readonly Change[]) =>
     void bench.act(words.actOn(label, name), changes);
   return (
-    <li class={got ? 'buyline got' : 'buyline'}>
+    <div class={got ? 'buyline got' : 'buyline'}>
       <p class="many">
         <span class="mx bench">{figure}</span> <span class="s">{unit}</span>
       </p>
@@ -114,7 +138,7 @@ function BuyRow({ row, bench }: { readonly row: Row; readonly bench: Bench }) {
         saving={bench.saving.value.has(op)}
         onTap={() => act(ticked ? words.notGot : words.got, tickChanges(row))}
       />
-    </li>
+    </div>
   );
 }
 
@@ -146,7 +170,9 @@ const NotCounted = ({ view }: { readonly view: BuyView }) => (
   </section>
 );
 
-function Got({ view, bench }: { readonly view: BuyView; readonly bench: Bench }) {
+type GotProps = Pick<RowsProps, 'before' | 'bench'> & { readonly view: BuyView };
+
+function Got({ view, before, bench }: GotProps) {
   if (view.got.length + view.gone.length === 0) return null;
   const stocks = bench.job.value?.stock ?? [];
   const said = (gone: Gone) => words.goneText(gone, (id) => stocks.find((s) => s.id === id)?.name);
@@ -154,9 +180,7 @@ function Got({ view, bench }: { readonly view: BuyView; readonly bench: Bench })
     <section aria-label={words.got}>
       <h2 class="sec pad-x">{words.got}</h2>
       <ul>
-        {view.got.map((row) => (
-          <BuyRow key={row.op} row={row} bench={bench} />
-        ))}
+        <BuyRows of={view.got} before={before} rows={before + view.got.length} bench={bench} />
         {view.gone.map((gone) => (
           <li key={gone.op} class="buyline got">
             <p class="grow s">{said(gone)}</p>

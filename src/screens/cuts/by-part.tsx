@@ -16,11 +16,14 @@ export function ByPart({ list, go }: ByPartProps) {
   const { plan } = list;
   const cut = plan.parts.filter(({ id }) => workOn(plan, id).length > 0);
   return (
-    <NearRows
-      of={cut}
-      high={rowHigh}
-      draw={(part) => <PartRow part={part} ops={workOn(plan, part.id)} list={list} go={go} />}
-    />
+    <ul>
+      <NearRows
+        of={cut}
+        id={({ id }) => id}
+        high={rowHigh}
+        draw={(part) => <PartRow part={part} ops={workOn(plan, part.id)} list={list} go={go} />}
+      />
+    </ul>
   );
 }
 

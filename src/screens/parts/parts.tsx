@@ -55,13 +55,16 @@ function ByStock({ plan, bench }: ByStockProps) {
       {stocks.map(({ name = words.byHand, parts }, k) => (
         <section key={name} aria-label={name}>
           <h2 class="sec pad-x">{name}</h2>
-          <NearRows
-            of={parts}
-            high={rowHigh}
-            before={before(k)}
-            rows={plan.parts.length}
-            draw={(part) => <PartRow part={part} plan={plan} bench={bench} />}
-          />
+          <ul>
+            <NearRows
+              of={parts}
+              id={({ id }) => id}
+              high={rowHigh}
+              before={before(k)}
+              rows={plan.parts.length}
+              draw={(part) => <PartRow part={part} plan={plan} bench={bench} />}
+            />
+          </ul>
         </section>
       ))}
     </>

@@ -2,6 +2,7 @@ import type { Plan } from '../../plan/plan';
 import type { LayNotes, RoughPiece } from '../../trade/sheets/pieces';
 import { Chip } from '../../ui/button';
 import { Inline } from '../../ui/mixed';
+import { NearRows } from '../../ui/when-near';
 import type { Bench } from '../bench';
 import type { Ask } from '../shared/ask';
 import { partWord } from '../shared/part-words';
@@ -17,29 +18,38 @@ type ListProps = {
   readonly onOpen: (ask: Ask) => void;
 };
 
+/** About how high a row is, px: of sticks, and of sheets, with how each lies. */
+const [stickHigh, sheetHigh] = [72, 130];
+
 /** The pieces part by part: rough size, and how they may lie. */
-export const PieceList = ({ pieces, ...props }: ListProps) => (
-  <ul aria-label={words.piecesTitle}>
-    {[...new Set(pieces.map((p) => p.part))].map((part) => {
-      const own = pieces.filter((p) => p.part === part);
-      return own[0] && <PartRow key={part} {...props} part={part} first={own[0]} count={own.length} />;
-    })}
-  </ul>
-);
+export function PieceList({ pieces, ...props }: ListProps) {
+  const byPart = new Map<string, RoughPiece[]>();
+  for (const piece of pieces) byPart.set(piece.part, [...(byPart.get(piece.part) ?? []), piece]);
+  return (
+    <ul aria-label={words.piecesTitle}>
+      <NearRows
+        of={[...byPart.values()]}
+        id={([first]) => first?.part ?? ''}
+        high={props.stick ? stickHigh : sheetHigh}
+        draw={([first, ...others]) => first && <PartRow {...props} first={first} count={1 + others.length} />}
+      />
+    </ul>
+  );
+}
 
 type RowProps = Omit<ListProps, 'pieces'> & {
-  readonly part: string;
-  /** The first piece of the part, and how many there are. */
+  /** The first piece of a part, and how many there are. */
   readonly first: RoughPiece;
   readonly count: number;
 };
 
-function PartRow({ bench, plan, stick, onOpen, part, first, count }: RowProps) {
+function PartRow({ bench, plan, stick, onOpen, first, count }: RowProps) {
   const { tape } = plan.job;
+  const { part } = first;
   const notes: LayNotes = plan.job.parts[part] ?? {};
   const name = partWord(first.name.of);
   return (
-    <li class="piecerow">
+    <div class="piecerow">
       <button type="button" class="nextset" onClick={() => bench.go({ at: 'part', id: part })}>
         <span class="grow">
           <b>{name}</b>
@@ -58,6 +68,6 @@ function PartRow({ bench, plan, stick, onOpen, part, first, count }: RowProps) {
           />
         </div>
       )}
-    </li>
+    </div>
   );
 }
