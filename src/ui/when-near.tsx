@@ -110,9 +110,11 @@ function watched(block: HTMLElement, draw: () => void): () => void {
 
 function watch(): IntersectionObserver {
   addEventListener('beforeprint', drawAll);
-  addEventListener('scroll', ({ timeStamp }) => {
+  // of the page, or of a part of it that scrolls by itself
+  const scrolled = ({ timeStamp }: Event) => {
     scrolledAt = timeStamp;
-  });
+  };
+  addEventListener('scroll', scrolled, true);
   return new IntersectionObserver(come, { rootMargin: '150% 0px' });
 }
 
