@@ -1,4 +1,5 @@
 import type { Journal, JournalAsked, JournalTold, StartAsked } from '../store/journal/journal';
+import type { JournalWorker } from './journal-worker';
 
 /**
  * An answer that takes longer is none: a phone that sleeps may never give it. The whole of a long log takes its time,
@@ -9,12 +10,11 @@ const patience = { append: 5000, summary: 60_000, rows: 30_000, starting: 2000, 
 /** One that gave no answer in time last time is not waited for so long again: a tap stands on it. Milliseconds. */
 const shortly = 1000;
 
-/** The second copy, kept by a worker; undefined where the browser has no file system of its own for it. */
-export function openJournal(): Journal | undefined {
-  if (!('storage' in navigator) || !navigator.storage.getDirectory || !('Worker' in self)) return undefined;
-  const worker = workerNow();
-  if (!worker) return undefined;
-  const ask = askedOf(worker);
+/** The second copy, kept by a worker (`journal-worker.ts`); undefined where there is none. */
+export function openJournal(by: JournalWorker | undefined): Journal | undefined {
+  if (!by) return undefined;
+  const { worker } = by;
+  const ask = askedOf(by);
   return {
     append: async (rows) => {
       const told = await ask({ what: 'append', rows });
@@ -31,7 +31,7 @@ export function openJournal(): Journal | undefined {
 type Question = Omit<JournalAsked, 'no'> | Omit<StartAsked, 'no'>;
 
 /** Asks the worker; undefined when it is broken, or gives no answer in time. */
-function askedOf(worker: Worker): (asked: Question) => Promise<JournalTold | undefined> {
+function askedOf({ worker, broke }: JournalWorker): (asked: Question) => Promise<JournalTold | undefined> {
   const waiting = new Map<number, (told: JournalTold | undefined) => void>();
   let no = 0;
   let broken = false;
@@ -40,10 +40,10 @@ function askedOf(worker: Worker): (asked: Question) => Promise<JournalTold | und
     silent = false;
     waiting.get(data.no)?.(data);
   };
-  worker.onerror = () => {
+  void broke.then(() => {
     broken = true;
     for (const settle of waiting.values()) settle(undefined);
-  };
+  });
   return (asked) => {
     no += 1;
     const own = no;
@@ -64,13 +64,4 @@ function askedOf(worker: Worker): (asked: Question) => Promise<JournalTold | und
       worker.postMessage({ no: own, ...asked } satisfies JournalAsked | StartAsked);
     });
   };
-}
-
-/** A browser may have workers and refuse this one. */
-function workerNow(): Worker | undefined {
-  try {
-    return new Worker(new URL('../workers/journal.ts', import.meta.url), { type: 'module', name: 'journal' });
-  } catch {
-    return undefined;
-  }
 }

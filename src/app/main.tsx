@@ -10,6 +10,7 @@ import { keepLengthsWhole } from '../ui/unbroken';
 import { App } from './app';
 import { bringInto, home, later } from './bring-later';
 import { openJournal } from './journal';
+import type { JournalWorker } from './journal-worker';
 import { besides } from './opening';
 import type * as Picture from './picture';
 import { randomId } from './random';
@@ -20,6 +21,8 @@ import { makeBench } from './state';
 type Pictured = Pick<typeof Picture, 'dropPicture' | 'isPicture' | 'keepPicture' | 'painted'> & {
   /** What the browser keeps of this address: none on a first visit, which needs no other file for its screen. */
   readonly kept: Promise<readonly unknown[] | undefined>;
+  /** What keeps the second copy, on its way already. */
+  readonly worker: JournalWorker | undefined;
 };
 
 /** What says why nothing opens; the last said stands, and nothing once the app does. */
@@ -72,7 +75,7 @@ async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   const coming = (picture.isPicture() ? asked : drawn).then(() => import('./later'));
   coming.catch(() => undefined); // said where it is waited for
   const gone = signal(false);
-  const journal = openJournal();
+  const journal = openJournal(picture.worker);
   const { refuse, stood } = refuser(at, journal, picture);
   const open = () => openWith(journal, gone, () => void refuse('slow'));
   let store = await open();

@@ -3,8 +3,10 @@ import { randomId } from '../../../src/app/random';
 import { openStore } from '../../../src/store/store';
 
 // the second copy is the app's to open; a build without one is measured all the same
-const journals = import.meta.glob('../../../src/app/journal.ts', { eager: true });
-const openJournal = Object.values(journals)[0]?.openJournal;
+const parts = import.meta.glob(['../../../src/app/journal.ts', '../../../src/app/journal-worker.ts'], {
+  eager: true,
+});
+const { openJournal, journalWorker } = Object.assign({}, ...Object.values(parts));
 
 /** What the browser itself says as the database opens: made anew, and why. Listens only, and opens nothing more. */
 export const database = { made: false, loss: '' };
@@ -22,7 +24,7 @@ IDBFactory.prototype.open = function opened(...args) {
 
 /** The store of the app, or the code of why there is none. */
 export async function openKept(onGone) {
-  const journal = openJournal?.();
+  const journal = openJournal?.(journalWorker?.());
   const opened = await openStore({
     randomId,
     now: () => new Date().toISOString(),
