@@ -1,4 +1,5 @@
 import { add, type Length, longest, times, zero } from '../length/length';
+import { throughBack } from '../trade/carcass/back-how';
 import type { Worked } from '../trade/carcass/parts';
 import { usualOf } from '../trade/carcass/usual';
 import type { CaseSize } from '../trade/room/lying';
@@ -22,7 +23,7 @@ export function outsideOf({ sizes }: Pick<Worked, 'sizes'>): Outside {
   const usual = usualOf(c);
   const past = (by: Length): Length => add(sizes.width.value, times(by, 2n));
   const framed = c.hasFrame ? past(c.overhang ?? usual.overhang) : sizes.width.value;
-  const deep = add(sizes.depth.value, c.hasFrame ? thick('frame') : zero);
+  const deep = add(throughBack(sizes).value, c.hasFrame ? thick('frame') : zero);
   const carried = { width: framed, height: sizes.height.value, depth: deep };
   const base = c.hasBase ? thick('base') : zero;
   if (!c.hasLooseTop) return { stands: { ...carried, height: add(carried.height, base) }, carried };

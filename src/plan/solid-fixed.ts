@@ -2,6 +2,7 @@ import { usualIn } from '../job/in-units';
 import type { Stock } from '../job/job';
 import { half, inches, type Length, type Ratio, shortest } from '../length/length';
 import { figureIn } from '../length/metric-figures';
+import { backHow } from '../trade/carcass/back-how';
 import type { Case } from '../trade/carcass/case';
 import type { Part } from '../trade/carcass/part';
 import { crossGrain } from '../trade/movement/cross';
@@ -15,9 +16,10 @@ export type Moving = { readonly season: Season; readonly coefficient: Ratio; rea
 
 /**
  * What a part of solid wood is fixed to that does not move with it: screwed front and back; edging along its ends;
- * sides, or rabbets at both, that it lies between; cross members of a base; the box behind a front.
+ * sides, or rabbets at both, that it lies between; the back edges it is laid on; cross members of a base; the box
+ * behind a front.
  */
-export type FixedTo = 'front-and-back' | 'edging' | 'sides' | 'rabbets' | 'base' | 'box-front';
+export type FixedTo = 'front-and-back' | 'edging' | 'sides' | 'rabbets' | 'back-edges' | 'base' | 'box-front';
 
 export type Crossing = { readonly to: FixedTo; readonly cross: ReturnType<typeof crossGrain> };
 
@@ -46,7 +48,7 @@ function fixedTo(plan: Plan, part: Part, of: Case): readonly Fixed[] {
     case 'inside':
       return all('sides', onSheet && name.kind === 'fixed');
     case 'back':
-      return all('rabbets', true);
+      return [...all('rabbets', backHow(of) === 'rabbet'), ...all('back-edges', backHow(of) === 'applied')];
     case 'front':
       return behind(plan, part);
     default:

@@ -3,16 +3,28 @@ import { type BoardProps, Cross, type DrawnGroove } from './boards';
 type LyingProps = BoardProps & {
   /** A rabbet along the far edge, as a share of the board's width. */
   readonly edge?: number;
+  /** A groove along that edge: how far from it and how wide, as shares of the board's width. */
+  readonly groove?: { readonly near: number; readonly wide: number } | undefined;
 };
 
 /** The board lying down, reference end left against the blue block, red near edges, an X in each waste. */
-export function BoardLying({ length, grooves, label, stale, edge = 0 }: LyingProps) {
+export function BoardLying({ length, grooves, label, stale, edge = 0, groove }: LyingProps) {
   const scale = 343 / Math.max(length, 0.001);
   return (
     <svg class={stale ? 'lying stale' : 'lying rests'} viewBox="0 -8 356 66" role="img" aria-label={label}>
       <rect class="f-birch" x="10" y="0" width="343" height="50" />
       {edge > 0 && (
         <rect class="f-notch" x="10" y="0" width="343" height={50 * Math.min(1, edge)} opacity=".5" />
+      )}
+      {groove && (
+        <rect
+          class="f-notch"
+          x="10"
+          y={50 * groove.near}
+          width="343"
+          height={50 * groove.wide}
+          opacity=".5"
+        />
       )}
       {grooves.map((g) => (
         <LyingGroove key={g.id} x={10 + g.near * scale} w={g.width * scale} groove={g} />

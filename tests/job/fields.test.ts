@@ -60,6 +60,7 @@ const wholeCase = Object.fromEntries(
     if (['partitions', 'cleats', 'mitres', 'crosses'].includes(name)) return [name, 2];
     if (name === 'bays') return [name, [long, undefined, odd]];
     if (name === 'hold') return [name, 'openings'];
+    if (name === 'backHow') return [name, 'groove'];
     return [name, name === 'name' ? 'Case' : odd];
   }),
 );

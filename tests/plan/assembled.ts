@@ -48,6 +48,10 @@ export const anyJob = fc
     topRabbet: fc.option(sixteenths(2, 6), { nil: undefined }),
     hasTop: fc.boolean(),
     hasBack: fc.boolean(),
+    backHow: fc.constantFrom(undefined, 'rabbet', 'groove', 'applied' as const),
+    backLand: sixteenths(4, 16),
+    backGroove: sixteenths(3, 5),
+    backInset: sixteenths(0, 4),
     thick: fc.tuple(thousandths(680, 800), thousandths(680, 800), thousandths(200, 260)),
     shelves: fc.array(
       fc.record({ bay: fc.integer({ min: 1, max: 3 }), kind: fc.constantFrom('fixed', 'loose') }),
@@ -185,6 +189,7 @@ export function offBy({ piece, thick, c, outside, walls, datum }: Standing): Rea
       off.set(`${shelf.id} in ${wall}`, subtract(under, shelf.at ?? zero));
     }
   }
+  for (const [what, by] of backOff({ piece, thick, c, outside, walls, datum }, ceiling)) off.set(what, by);
   const backSeat = left.rabbets.get('back');
   if (c.hasBack && backSeat) {
     const room = inches(1n, 16n);
@@ -193,6 +198,40 @@ export function offBy({ piece, thick, c, outside, walls, datum }: Standing): Rea
     off.set('back high', subtract(subtract(subtract(left.long, c.feet ?? zero), room), piece('back').long));
     off.set('bottom deep', subtract(add(piece('bottom').wide, backSeat.wide), left.wide));
   }
+  return off;
+}
+
+/** A back in grooves all round, or laid on the back edges. */
+function backOff(
+  { piece, thick, c, outside, walls, datum }: Standing,
+  ceiling: Length,
+): ReadonlyMap<string, Length> {
+  const off = new Map<string, Length>();
+  const back = c.hasBack ? piece('back') : undefined;
+  const left = piece('left');
+  if (back && c.backHow === 'applied') {
+    const inset = c.backInset ?? zero;
+    off.set('back over the sides', subtract(between(outside, inset), back.wide));
+    off.set('back over the height', subtract(between(subtract(left.long, c.feet ?? zero), inset), back.long));
+  }
+  const [seat, low] = [left.along.get('back'), piece('bottom').along.get('back')];
+  if (!back || c.backHow !== 'groove' || !seat || !low) return off;
+  const room = inches(1n, 16n);
+  const across = between(outside, subtract(thick('side'), seat.deep));
+  off.set('back between its grooves', subtract(subtract(across, room), back.wide));
+  const high = c.hasTop ? piece('top').along.get('back') : undefined;
+  const up = add(subtract(ceiling, datum), add(low.deep, high?.deep ?? zero));
+  off.set('back from groove to groove', subtract(subtract(up, room), back.long));
+  for (const [role, own] of [
+    ['right', piece('right').along.get('back')],
+    ['bottom', low],
+    ['top', high],
+  ] as const)
+    if (own) off.set(`groove of the ${role} in line`, subtract(own.near, seat.near));
+  for (const role of ['bottom', ...(c.hasTop ? ['top'] : [])])
+    off.set(`${role} as deep as the sides`, subtract(piece(role).wide, left.wide));
+  for (const { role } of walls.slice(1, -1))
+    off.set(`${role} to the groove`, subtract(add(piece(role).wide, add(seat.near, seat.wide)), left.wide));
   return off;
 }
 

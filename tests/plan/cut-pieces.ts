@@ -19,6 +19,11 @@ export type CutPiece = {
   readonly grooves: ReadonlyMap<string, CutGroove>;
   /** Across the face from its edge or end, and into it. */
   readonly rabbets: ReadonlyMap<string, { readonly wide: Length; readonly deep: Length }>;
+  /** Along an edge: how far from it, how wide, how deep. */
+  readonly along: ReadonlyMap<
+    string,
+    { readonly near: Length; readonly wide: Length; readonly deep: Length }
+  >;
 };
 
 /** A figure with all that its mark leaves. */
@@ -60,7 +65,15 @@ export function cutPieces(plan: Plan, shop: Shop): ReadonlyMap<string, CutPiece>
             { wide: honoured(o), deep: o.setup.height ?? zero },
           ]),
       );
-      return [part.id, { long, wide: figure('rip'), grooves, rabbets }] as const;
+      const along = new Map(
+        ops
+          .filter((o) => o.what === 'along')
+          .map((o) => [
+            cutOf(o).slice('along~'.length),
+            { near: honoured(o), wide: o.setup.cutter ?? zero, deep: o.setup.height ?? zero },
+          ]),
+      );
+      return [part.id, { long, wide: figure('rip'), grooves, rabbets, along }] as const;
     }),
   );
 }

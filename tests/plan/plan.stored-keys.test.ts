@@ -41,6 +41,7 @@ const jobs = (): Readonly<Record<string, Job>> => {
     spacers: cutOn({ machine: 'spacers' }),
     index: cutOn({ machine: 'index' }),
     'other end': cutOn({ against: 'other' }),
+    'back in a groove': { ...job, cases: job.cases.map((c) => ({ ...c, backHow: 'groove' as const })) },
     template: { ...job, banks: job.banks.map((bank) => ({ ...bank, tailsHow: 'template' })) },
   };
 };

@@ -4,6 +4,12 @@ export const holds = {
   outside: { label: 'outside sizes held', hint: 'for an alcove: the openings give' },
   openings: { label: 'openings held', hint: 'for bought slides or boxes: the outside gives' },
 } as const;
+export const backHow = 'How the back is held';
+export const backHows = {
+  rabbet: { label: 'in a rabbet', hint: 'goes in from behind, at the last' },
+  groove: { label: 'in a groove', hint: 'goes in at the glue-up; shelves end in front of it' },
+  applied: { label: 'on the back edges', hint: 'laid on from behind; the case is that much deeper' },
+} as const;
 export const stockOf = (piece: string): string => `What ${piece} of`;
 export const sheet = 'Sheet';
 export const measureSheet = 'Measure a sheet';

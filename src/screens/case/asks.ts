@@ -4,7 +4,7 @@ import type { Job } from '../../job/job';
 import { mostFew } from '../../job/kinds';
 import type { BandKind } from '../../length/bands';
 import type { Length } from '../../length/length';
-import type { Case, Inside, StockRole } from '../../trade/carcass/case';
+import type { BackHow, Case, Inside, StockRole } from '../../trade/carcass/case';
 import type { CaseField } from '../../trade/carcass/problems';
 import { follows } from '../../trade/carcass/sizes';
 import type { Ask } from '../shared/ask';
@@ -26,6 +26,10 @@ const caseKinds: Record<CaseField, BandKind> = {
   topRabbet: 'depth',
   backDeep: 'depth',
   backWide: 'depth',
+  backLand: 'place',
+  backGroove: 'depth',
+  backGrooveWide: 'groove',
+  backInset: 'place',
   ease: 'room',
   fit: 'clearance',
   cleatWide: 'length',
@@ -90,6 +94,19 @@ export const caseHold = (c: Case): Ask => ({
     { value: 'openings', ...words.holds.openings },
   ],
   save: (hold) => editCase(c.id, { hold: hold as Case['hold'] }),
+});
+
+/** How the back is held. */
+export const caseBackHow = (c: Case): Ask => ({
+  as: 'choice',
+  title: words.backHow,
+  now: c.backHow ?? 'rabbet',
+  choices: [
+    { value: 'rabbet', ...words.backHows.rabbet },
+    { value: 'groove', ...words.backHows.groove },
+    { value: 'applied', ...words.backHows.applied },
+  ],
+  save: (how) => editCase(c.id, { backHow: how as BackHow }),
 });
 
 type StockFrom = { readonly job: Job; readonly onMeasure: (stock: StockRole) => void };

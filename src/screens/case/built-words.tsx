@@ -6,13 +6,22 @@ export const toWorkOut = 'The case has to work out first: say what is missing.';
 export const how =
   'Dry-fit and square the case, then measure each opening. Nothing changes until you take a measure up.';
 
+const backNames: ReadonlyMap<string, string> = new Map([
+  ['backw', 'Back, rabbet to rabbet'],
+  ['backh', 'Back, height to cover'],
+  ['backgw', 'Back, groove floor to floor'],
+  ['backgh', 'Back, up from the groove floor'],
+  ['backcw', 'Back, width to cover'],
+  ['backch', 'Back, height to cover'],
+]);
+
 /** An opening, by the key its readings are kept under: `bay2`, `clear`, `backw`, `backh`, `frame2w`. */
 export function openingName(key: string, bays: number): string {
   const [, bay] = /^bay(\d+)$/.exec(key) ?? [];
   if (bay) return bays === 1 ? 'Clear width' : `Bay ${bay}`;
   const [, frame] = /^frame(\d+)w$/.exec(key) ?? [];
   if (frame) return bays === 1 ? 'Frame opening' : `Frame opening, bay ${frame}`;
-  return { backw: 'Back, rabbet to rabbet', backh: 'Back, height to cover' }[key] ?? 'Clear height';
+  return backNames.get(key) ?? 'Clear height';
 }
 
 export const placeNames = (across: boolean) =>

@@ -1,4 +1,5 @@
 import { add, forDrawing, type Length, negate, subtract, sum, zero } from '../../length/length';
+import { backHow, throughBack } from '../../trade/carcass/back-how';
 import { partitionFace } from '../../trade/carcass/boards';
 import type { Case, Inside } from '../../trade/carcass/case';
 import { type FaceFrame, frameOf } from '../../trade/carcass/frame';
@@ -9,6 +10,7 @@ import { numberOf } from '../../trade/carcass/stands-as';
 import { usualOf } from '../../trade/carcass/usual';
 import { layOut } from '../../trade/grooves/lay-out';
 import type { DrawnPiece } from '../../ui/case-drawing';
+import { backAt } from './drawn-back';
 import { loosePlaces } from './drawn-shelves';
 
 type Drawing = {
@@ -179,7 +181,7 @@ export function sectionOf(worked: Worked): Drawing {
   const front = sizes.case.hasFrame ? sizes.thick('frame') : zero;
   const piece = maker(worked);
   return {
-    wide: d(add(sizes.depth.value, front)),
+    wide: d(add(throughBack(sizes).value, front)),
     high: d(sizes.height.value),
     pieces: [
       ...levels(sizes, front, piece),
@@ -193,10 +195,12 @@ export function sectionOf(worked: Worked): Drawing {
 /** Bottom, top and fixed shelves, cut through. */
 function levels(sizes: Sizes, front: Length, piece: Make): readonly DrawnPiece[] {
   const { case: c, thick, inner, datum, clearHeight } = sizes;
-  const level = (role: string, y: Length, h: Length) => piece(role, { x: front, y, w: inner.value, h });
+  const level = (role: string, y: Length, h: Length, w = inner.value) => piece(role, { x: front, y, w, h });
+  // grooved for the back they run past it
+  const flat = backHow(c) === 'groove' ? sizes.depth.value : inner.value;
   return [
-    level('bottom', c.feet ?? zero, thick('bottom')),
-    ...(c.hasTop ? [level('top', add(datum.value, clearHeight.value), thick('top'))] : []),
+    level('bottom', c.feet ?? zero, thick('bottom'), flat),
+    ...(c.hasTop ? [level('top', add(datum.value, clearHeight.value), thick('top'), flat)] : []),
     ...c.inside
       .filter((i) => i.kind === 'fixed')
       .map((i) => level(i.id, add(datum.value, i.at ?? zero), thick('shelf'))),
@@ -216,12 +220,12 @@ const looseLevels = (sizes: Sizes, front: Length): readonly DrawnPiece[] =>
   );
 
 function behindAndBelow(sizes: Sizes, front: Length, piece: Make): readonly DrawnPiece[] {
-  const { case: c, thick, height, inner, joints } = sizes;
+  const { case: c, thick } = sizes;
   const feet = c.feet ?? zero;
-  const back = { x: add(front, inner.value), y: feet, w: joints.backWide, h: subtract(height.value, feet) };
+  const back = backAt(sizes);
   const toe = { x: add(front, c.toeBack ?? usualOf(c).toeBack), y: zero, w: thick('toe'), h: feet };
   return [
-    ...(c.hasBack ? [piece('back', back, 'back')] : []),
+    ...(back ? [piece('back', { ...back, x: add(front, back.x) }, 'back')] : []),
     ...(c.hasToe && c.feet ? [piece('toe', toe, 'toe')] : []),
   ];
 }

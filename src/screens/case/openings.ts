@@ -1,4 +1,6 @@
-import { inches, type Length, subtract } from '../../length/length';
+import type { Length } from '../../length/length';
+import { asBuilt, backOpening } from '../../trade/carcass/back';
+import { backHow } from '../../trade/carcass/back-how';
 import { frameOf } from '../../trade/carcass/frame';
 import type { Worked } from '../../trade/carcass/parts';
 import { openingName } from './built-words';
@@ -23,10 +25,9 @@ export function openingsOf({ sizes }: Worked): readonly Opening[] {
     across,
   });
   const frame = c.hasFrame ? frameOf(sizes) : undefined;
-  const back = [
-    opening('backw', backWide(sizes)),
-    opening('backh', subtract(sizes.height.value, c.feet ?? inches(0n)), false),
-  ];
+  const { across, up } = backOpening(sizes);
+  const built = asBuilt[backHow(c) ?? 'rabbet'];
+  const back = [opening(built.across.key, across.value), opening(built.up.key, up.value, false)];
   return [
     ...bays.map((bay, k) => opening(`bay${k + 1}`, bay.value)),
     opening('clear', clearHeight.value, false),
@@ -34,8 +35,3 @@ export function openingsOf({ sizes }: Worked): readonly Opening[] {
     ...(frame?.openings.map((o, k) => opening(`frame${k + 1}w`, o.wide.value)) ?? []),
   ];
 }
-
-const backWide = ({ width, thick, joints }: Worked['sizes']): Length => {
-  const seat = subtract(thick('side'), joints.backDeep);
-  return subtract(subtract(width.value, seat), seat);
-};

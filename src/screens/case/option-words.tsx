@@ -1,4 +1,5 @@
 import type { ComponentChildren as Blank } from 'preact';
+import { backHow } from '../../trade/carcass/back-how';
 import type { Case } from '../../trade/carcass/case';
 import { wordFor } from '../shared/counted';
 
@@ -27,16 +28,28 @@ export const middleHeld = 'How the middle stile is held';
 
 type At<K extends string> = Readonly<Record<K, Blank>>;
 
-export const back = (at: At<'stock' | 'deep' | 'wide' | 'room'>) => (
+export const back = (at: At<'stock' | 'how' | 'deep' | 'wide' | 'room'>) => (
   <>
-    A back of {at.stock} in a rabbet {at.deep} deep and {at.wide} wide, {at.room} room.
+    A back of {at.stock} {at.how} {at.deep} deep and {at.wide} wide, {at.room} room.
+  </>
+);
+
+export const backInGroove = (at: At<'stock' | 'how' | 'deep' | 'wide' | 'land' | 'room'>) => (
+  <>
+    A back of {at.stock} {at.how} {at.deep} deep and {at.wide} wide, {at.land} left behind it, {at.room} room.
+  </>
+);
+
+export const backLaidOn = (at: At<'stock' | 'how' | 'inset'>) => (
+  <>
+    A back of {at.stock} {at.how}, {at.inset} in from the outside all round.
   </>
 );
 
 export const cleats = (c: Case, at: At<'count' | 'stock' | 'wide' | 'deep' | 'across' | 'notch'>) => (
   <>
     {at.count} {wordFor(c.cleats, 'cleat', 'cleats')} of {at.stock}, {at.wide} wide, in rabbets {at.deep} deep
-    and {at.across} wide, notches {at.notch} deep.
+    and {at.across} wide{backHow(c) === 'groove' ? <>, behind the back</> : <>, notches {at.notch} deep</>}.
   </>
 );
 

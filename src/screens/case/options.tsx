@@ -1,7 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { editCase } from '../../job/edits';
-import { half } from '../../length/length';
+import { half, zero } from '../../length/length';
 import type { Case } from '../../trade/carcass/case';
+import { jointsOf } from '../../trade/carcass/usual';
 import { Chip } from '../../ui/button';
 import { Acts, Sentence } from '../shared/sentence';
 import { Add } from './add';
@@ -21,13 +22,27 @@ type Blanks = ReturnType<typeof blanks>;
 const back: Option = {
   name: 'back',
   field: 'hasBack',
-  sentence: (_, { length, of, usual }) =>
-    words.back({
-      stock: of('back'),
-      deep: length('backDeep', usual.backDeep),
-      wide: length('backWide'),
-      room: length('ease', usual.ease),
-    }),
+  sentence: (c, { blank, length, of, thick, usual }) => {
+    const own = { stock: of('back'), how: blank(asks.caseBackHow(c)) };
+    const room = length('ease', usual.ease);
+    if (c.backHow === 'applied')
+      return words.backLaidOn({ ...own, inset: length('backInset', usual.backInset) });
+    if (c.backHow !== 'groove')
+      return words.back({
+        ...own,
+        deep: length('backDeep', usual.backDeep),
+        wide: length('backWide'),
+        room,
+      });
+    const joints = jointsOf(c, thick('side') ?? zero, thick('back'));
+    return words.backInGroove({
+      ...own,
+      deep: length('backGroove', usual.backGroove),
+      wide: length('backGrooveWide', c.stocks.back ? joints.backGrooveWide : undefined),
+      land: length('backLand', usual.backLand),
+      room,
+    });
+  },
 };
 
 const cleats: Option = {

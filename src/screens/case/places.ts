@@ -3,6 +3,7 @@ import type { Case, Inside, StockRole } from '../../trade/carcass/case';
 import type { CaseField, CaseProblem, CaseWarning } from '../../trade/carcass/problems';
 import * as ask from './ask-words';
 import { howMany } from './option-words';
+import { roundField } from './round-words';
 import { insideTitle, type insideTitles } from './sentence-words';
 import { caseFieldNames, stockNames } from './words';
 
@@ -36,6 +37,10 @@ const sections: Readonly<Record<CaseField, Section>> = {
   fit: 'joints',
   backDeep: 'back',
   backWide: 'back',
+  backLand: 'back',
+  backGroove: 'back',
+  backGrooveWide: 'back',
+  backInset: 'back',
   ease: 'back',
   cleatWide: 'cleats',
   cleatRabbet: 'cleats',
@@ -112,6 +117,7 @@ function titleOf({ kind }: Inside, field: InsideField): keyof typeof insideTitle
 /** The blank that makes a problem. */
 export function placeOf(problem: CaseProblem, c: Case): Place {
   const outside = c.hold === 'outside';
+  if ('round' in problem) return atFields(roundField(problem));
   switch (problem.code) {
     case 'missing':
     case 'not-positive':
@@ -158,6 +164,7 @@ const stockPlace = (stock: StockRole): Place => ({
 
 /** The blank that makes a thing worth a look; of some no single one. */
 export function placeOfWarning(warning: CaseWarning, c: Case): Place {
+  if ('round' in warning) return atFields(roundField(warning));
   switch (warning.code) {
     case 'deep':
       return atFields(warning.field);

@@ -5,6 +5,7 @@ import type { CaseProblem, CaseWarning } from '../../trade/carcass/problems';
 import { numberOf } from '../../trade/carcass/stands-as';
 import { capital } from '../shared/capital';
 import { exactly as w } from '../shared/exact-words';
+import { roundProblemText, roundWarningText } from './round-words';
 import { caseFieldNames, stockNames } from './words';
 
 const insideWords = {
@@ -31,6 +32,7 @@ const insideName = (c: Case, id: string): string => {
 
 /** What keeps the case from being cut, by how much, and what would fit. */
 export function caseProblemText(problem: CaseProblem, c: Case): string {
+  if ('round' in problem) return roundProblemText(problem);
   switch (problem.code) {
     case 'missing':
       return `Say: ${lower(caseFieldNames[problem.field])}.`;
@@ -90,6 +92,7 @@ function clears({ under, over }: Extract<CaseProblem, { code: 'overlap' }>): str
 
 /** What is worth a look. Limits are common practice. */
 export function caseWarningText(warning: CaseWarning, c: Case): string {
+  if ('round' in warning) return roundWarningText(warning);
   switch (warning.code) {
     case 'deep':
       return `${caseFieldNames[warning.field]}: ${w(warning.depth)} is more than half of ${w(warning.thickness)}.`;

@@ -99,6 +99,10 @@ const fixed: Readonly<Record<FixedTo, readonly [head: string, cure: string]>> = 
     'Fixed in both its rabbets',
     'Hold it along its middle, with room at both edges, or make it of sheet',
   ],
+  'back-edges': [
+    'Screwed to the back edges all round',
+    'Screw it at one edge, in slots at the other, and glue nothing',
+  ],
   base: ['Screwed to cross members front and back', 'Screw it in front, behind through slots'],
   'box-front': [
     'Screwed to a box front of sheet, top and bottom',

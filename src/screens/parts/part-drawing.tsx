@@ -1,4 +1,4 @@
-import { forDrawing } from '../../length/length';
+import { forDrawing, type Length } from '../../length/length';
 import type { Part } from '../../trade/carcass/part';
 import { layOut } from '../../trade/grooves/lay-out';
 import { BoardLying } from '../../ui/board-lying';
@@ -11,15 +11,18 @@ export function PartDrawing({ part }: { readonly part: Part }) {
   const length = forDrawing(part.length.sum.value);
   if (length <= 0) return null;
   const edge = part.rabbets.find((r) => r.along.at === 'edge' && !r.from);
+  const groove = part.along?.find((a) => a.edge.at === 'edge' && a.edge.named === 'back');
+  const share = (x: Length) => forDrawing(x) / forDrawing(part.width.sum.value);
   return (
     <div class="pad-x drawing">
       <BoardLying
         length={length}
         grooves={cutsAcross(part)}
-        edge={edge ? forDrawing(edge.width) / forDrawing(part.width.sum.value) : 0}
+        edge={edge ? share(edge.width) : 0}
+        groove={groove && { near: share(groove.near), wide: share(groove.width) }}
         label={words.drawnLying(part)}
       />
-      <p class="note">{words.lies(part, edge?.width)}</p>
+      <p class="note">{words.lies(part, { rabbet: edge?.width, groove })}</p>
     </div>
   );
 }

@@ -51,12 +51,23 @@ export const grooves = 'Its grooves, marked out';
 export const drawnLying = ({ name, end }: Part): string =>
   `${partWord(name)} to scale, ${end} end at the left`;
 
-/** How the drawing lies. @param rabbet how wide the one along the back edge is, where there is one */
-export const lies = ({ end }: Part, rabbet: Length | undefined): string =>
-  `${end} end at the left, on the blue block.${rabbet ? ` The back edge lies at the top, its rabbet ${w(rabbet)} wide.` : ''}`;
+/** What is cut along the back edge of a part: how wide its rabbet is, where its groove is. */
+type AlongBack = {
+  readonly rabbet?: Length | undefined;
+  readonly groove?: NonNullable<Part['along']>[number] | undefined;
+};
+
+/** How the drawing lies. */
+export function lies({ end }: Part, { rabbet, groove }: AlongBack): string {
+  const lying = `${end} end at the left, on the blue block.`;
+  if (rabbet) return `${lying} The back edge lies at the top, its rabbet ${w(rabbet)} wide.`;
+  return groove
+    ? `${lying} The back edge lies at the top, the groove ${w(groove.width)} wide and ${w(groove.near)} from it.`
+    : lying;
+}
 
 /** What is cut in a part beside its grooves, one line for each. */
-export function joints({ end, rabbets, notches, laps }: Part): readonly string[] {
+export function joints({ end, rabbets, notches, laps, along = [] }: Part): readonly string[] {
   const cut = ({ near, long, deep }: Part['laps'][number]) =>
     `${w(near)} from the ${end} end: ${w(long)} long, ${w(deep)} deep`;
   return [
@@ -64,6 +75,10 @@ export function joints({ end, rabbets, notches, laps }: Part): readonly string[]
       const stopped = from && to ? `, stopped: ${w(from)} to ${w(to)} from the ${end} end` : '';
       return `Rabbet ${takesWords(takes)}: ${w(width)} wide along the ${sideWords(along)}, ${w(depth)} deep${stopped}.`;
     }),
+    ...along.map(
+      ({ takes, edge, near, width, depth }) =>
+        `Groove ${takesWords(takes)}: ${w(near)} from the ${sideWords(edge)}, ${w(width)} wide, ${w(depth)} deep.`,
+    ),
     ...notches.map((notch) => `Notch ${cut(notch)}; all partitions clamped as one.`),
     ...laps.map((lap) => `Lap ${cut(lap)}.`),
   ];

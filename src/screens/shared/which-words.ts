@@ -36,6 +36,12 @@ const anchored = {
   wall: 'the case to its cleat, before anything goes in',
 } as const;
 
+/** What is minded at a glue-up where the back stands in grooves. */
+const backIn = {
+  side: 'the back into its grooves before the second side, which goes on last; diagonals before the glue grips',
+  back: 'the back slides down its grooves last; diagonals before the glue grips',
+} as const;
+
 /** The same where no drawers stand. */
 const withoutDrawers = (what: What, trays: boolean): string => {
   switch (what) {
@@ -86,6 +92,8 @@ function whichOf(what: What, which: Which, tape: Tape): string {
     }
     case 'no-drawers':
       return withoutDrawers(what, which.trays);
+    case 'back-in':
+      return backIn[which.last];
     case 'holes':
       return `${writeMark(which.down, tape)} down${which.bothEnds ? ', from both ends' : ''}`;
     default:

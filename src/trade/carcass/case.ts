@@ -64,6 +64,9 @@ export type Built = {
   readonly used?: Length | undefined;
 };
 
+/** How a back is held: let into rabbets, standing in grooves, or laid on the back edges of the case. */
+export type BackHow = 'rabbet' | 'groove' | 'applied';
+
 /** A case as decided. What is not said is `undefined`: a usual figure stands in, or it is asked for. Inches. */
 export type Case = {
   readonly id: string;
@@ -102,6 +105,14 @@ export type Case = {
   readonly topRabbet?: Length | undefined;
   readonly backDeep?: Length | undefined;
   readonly backWide?: Length | undefined;
+  /** In rabbets while nothing is said. */
+  readonly backHow?: BackHow | undefined;
+  /** A groove for the back: what is left behind it, how deep and how wide it is. */
+  readonly backLand?: Length | undefined;
+  readonly backGroove?: Length | undefined;
+  readonly backGrooveWide?: Length | undefined;
+  /** A back laid on: how far in from the outside it ends, each way. */
+  readonly backInset?: Length | undefined;
   /** Room round the back, and over a cleat in its notch. */
   readonly ease?: Length | undefined;
   /** Over the stuff in a glued dado. */

@@ -1,10 +1,11 @@
 import { type Length, zero } from '../../length/length';
 import type { Joint } from '../joints/joint';
-import { dado, rabbet } from '../joints/joints';
+import { dado, groove, rabbet } from '../joints/joints';
+import { backHow } from './back-how';
 import type { Case, StockRole } from './case';
 
 /** Fields of a case that say how deep one part goes into another. */
-export type JointField = 'dado' | 'partitionDado' | 'topRabbet' | 'backDeep' | 'cleatRabbet';
+export type JointField = 'dado' | 'partitionDado' | 'topRabbet' | 'backDeep' | 'backGroove' | 'cleatRabbet';
 
 /** By which joint, and what it is cut in. */
 export const meetings: Readonly<Record<JointField, { readonly joint: Joint; readonly into: StockRole }>> = {
@@ -12,6 +13,7 @@ export const meetings: Readonly<Record<JointField, { readonly joint: Joint; read
   partitionDado: { joint: dado, into: 'bottom' },
   topRabbet: { joint: rabbet, into: 'side' },
   backDeep: { joint: rabbet, into: 'side' },
+  backGroove: { joint: groove, into: 'side' },
   cleatRabbet: { joint: rabbet, into: 'side' },
 };
 
@@ -20,7 +22,8 @@ export const jointFields = (c: Case): readonly JointField[] => [
   'dado',
   ...(c.partitions > 0 ? (['partitionDado'] as const) : []),
   ...(c.hasTop ? (['topRabbet'] as const) : []),
-  ...(c.hasBack ? (['backDeep'] as const) : []),
+  ...(backHow(c) === 'rabbet' ? (['backDeep'] as const) : []),
+  ...(backHow(c) === 'groove' ? (['backGroove'] as const) : []),
   ...(c.cleats > 0 ? (['cleatRabbet'] as const) : []),
 ];
 

@@ -4,6 +4,7 @@ import type { Tape } from '../../length/tape';
 import { cutsFor, type Met, type Seat } from '../joints/joint';
 import { notch } from '../joints/joints';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
+import { backHow } from './back-how';
 import { bottomIn, type Cutting, flatBoard, partitionBoard, sideBoard } from './boards';
 import type { Case, StockRole } from './case';
 import { type JointField, meetings, reachOf } from './meetings';
@@ -104,13 +105,34 @@ function side(making: Making, hand: 'left' | 'right'): Part {
     end: 'bottom',
     stage: 'carcass',
   });
+  const { rabbets, along } = cutsFor([bottomIn(sizes), ...alongSide(sizes), ...backGroove(sizes)]);
   return {
     ...part,
     board: sideBoard(sizes, blankOf(part, sizes.case), { ...cutting(part.id), hand }),
-    rabbets: cutsFor([bottomIn(sizes), ...alongSide(sizes)]).rabbets,
+    rabbets,
+    ...(along.length > 0 ? { along } : {}),
     mates: [`${sizes.case.id}~${hand === 'left' ? 'right' : 'left'}`],
   };
 }
+
+/** The groove a back stands in, in sides, bottom and top alike. */
+const backGroove = ({ case: c, joints }: Sizes): readonly Met[] =>
+  backHow(c) === 'groove'
+    ? [
+        {
+          joint: meetings.backGroove.joint,
+          seat: {
+            id: 'back',
+            called: 'back',
+            fits: stockOf(c, 'back'),
+            flush: { at: 'edge', named: 'back' },
+            near: joints.backLand,
+            thick: joints.backGrooveWide,
+            depth: joints.backGroove,
+          },
+        },
+      ]
+    : [];
 
 /** What lies along the ends and edges of a side: the top, the back, and cleats let in for their own length. */
 function alongSide(sizes: Sizes): readonly Met[] {
@@ -120,13 +142,14 @@ function alongSide(sizes: Sizes): readonly Met[] {
     seat: { ...seat, called: part, fits: stockOf(c, part), depth: joints[field] },
   });
   const back = { at: 'edge', named: 'back' } as const;
+  const rabbeted = backHow(c) === 'rabbet';
   const cleats = cleatPlaces(sizes).map(({ near, long }, k, all) =>
     met('cleatRabbet', 'cleat', {
       id: `cleat${k + 1}`,
       no: all.length === 1 ? undefined : k + 1,
       flush: back,
       thick: c.cleatRabbetWide ?? thick('cleat'),
-      room: c.hasBack ? joints.backWide : zero,
+      room: rabbeted ? joints.backWide : zero,
       from: add(datum.value, near),
       to: sum([datum.value, near, long]),
     }),
@@ -134,13 +157,14 @@ function alongSide(sizes: Sizes): readonly Met[] {
   const top = { id: 'top', flush: { at: 'end', named: 'top' } } as const;
   return [
     ...(c.hasTop ? [met('topRabbet', 'top', { ...top, thick: thick('top') })] : []),
-    ...(c.hasBack ? [met('backDeep', 'back', { id: 'back', flush: back, thick: joints.backWide })] : []),
+    ...(rabbeted ? [met('backDeep', 'back', { id: 'back', flush: back, thick: joints.backWide })] : []),
     ...cleats,
   ];
 }
 
 function flat(making: Making, which: 'bottom' | 'top'): Part {
   const { sizes, cutting } = making;
+  const grooved = backGroove(sizes);
   const part = partOf(making, {
     role: which,
     stock: which,
@@ -149,14 +173,15 @@ function flat(making: Making, which: 'bottom' | 'top'): Part {
       'across',
       which === 'bottom' ? bottomLong : (by) => rabbetToRabbet(by, 'topRabbet'),
     ),
-    width: sizes.inner,
+    width: grooved.length > 0 ? sizes.depth : sizes.inner,
     spans: { length: 'across', width: 'deep', sets: true },
     end: 'left',
     stage: 'carcass',
   });
-  if (sizes.case.partitions === 0) return part;
+  const own = grooved.length > 0 ? { ...part, along: cutsFor(grooved).along } : part;
+  if (sizes.case.partitions === 0) return own;
   return {
-    ...part,
+    ...own,
     board: flatBoard(sizes, which, { blank: blankOf(part, sizes.case), cutting: cutting(part.id) }),
   };
 }
@@ -218,9 +243,13 @@ export function topCleat(sizes: Sizes): Length | undefined {
   return highest && add(sizes.datum.value, highest.near);
 }
 
-/** All partitions are notched clamped as one; what is housed in the bottom stands below the datum. */
+/**
+ * All partitions are notched clamped as one; what is housed in the bottom stands below the datum. Before a back in a
+ * groove they end short of the cleats.
+ */
 function cleatsIn(sizes: Sizes): readonly Met[] {
   const { case: c, thick } = sizes;
+  if (backHow(c) === 'groove') return [];
   return cleatPlaces(sizes).map(({ near, long }, k) => ({
     joint: notch,
     seat: {

@@ -2,6 +2,7 @@ import { add, isNegative, less, subtract, zero } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import type { Tape } from '../../length/tape';
 import { lappedFrame } from '../joints/laps';
+import { backProblems } from './back';
 import type { Cutting } from './boards';
 import type { Case, Inside, Stuff } from './case';
 import { frameOf, frameProblems } from './frame';
@@ -41,6 +42,7 @@ export function partsOf(c: Case, options: CaseOptions): Result<Worked, readonly 
   if (!found.ok) return found;
   const sizes = withShelfPlaces(onMarks(found.value, options.tape, options.marks), options.tape);
   const problems = [
+    ...backProblems(sizes),
     ...insideProblems(sizes),
     ...overlaps(sizes),
     ...(c.hasFrame ? frameProblems(frameOf(sizes)) : []),

@@ -1,6 +1,7 @@
 import type { Length } from '../../length/length';
 import type { Case, StockRole } from './case';
 import type { JointField } from './meetings';
+import type { RoundProblem, RoundWarning } from './round-problems';
 
 /** A figure of the case or of something standing in it. */
 export type CaseField = {
@@ -42,6 +43,7 @@ export type CaseProblem =
       readonly thickness: Length;
     }
   | { readonly code: 'back-too-wide'; readonly wide: Length; readonly depth: Length }
+  | RoundProblem
   | { readonly code: 'no-bay'; readonly in: string; readonly bay: number; readonly bays: number }
   | {
       readonly code: 'above-the-top';
@@ -96,4 +98,5 @@ export type CaseWarning =
       readonly bearing: Length;
       readonly least: Length;
     }
+  | RoundWarning
   | { readonly code: 'two-thicknesses' };

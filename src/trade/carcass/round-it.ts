@@ -2,7 +2,9 @@ import { isPositive, type Length, subtract, times, zero } from '../../length/len
 import { cutsFor } from '../joints/joint';
 import { lap } from '../joints/joints';
 import { flushLaps, lappedFrame } from '../joints/laps';
-import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
+import { given, plus, type Sum, sumOf } from '../sums/sum';
+import { backPart } from './back';
+import { throughBack } from './back-how';
 import { frameOf } from './frame';
 import { type Making, partOf, rabbetToRabbet } from './panels';
 import type { Part } from './part';
@@ -14,7 +16,7 @@ import { usualOf } from './usual';
 export function roundIt(making: Making): readonly Part[] {
   const { case: c } = making.sizes;
   return [
-    ...(c.hasBack ? [back(making)] : []),
+    ...(c.hasBack ? [backPart(making)] : []),
     ...(c.cleats > 0 ? [cleat(making)] : []),
     ...(c.hasFrame ? framePieces(making) : []),
     ...(c.hasToe && c.feet && isPositive(c.feet) ? [toe(making)] : []),
@@ -24,39 +26,9 @@ export function roundIt(making: Making): readonly Part[] {
   ];
 }
 
-/** Fitted in length alone, or both ways; or to no opening at all. */
+/** Fitted in length alone, or to no opening at all. */
 const toLength = { stage: 'after-dry-fit', fitted: 'length' } as const;
-const bothWays = { stage: 'after-dry-fit', fitted: 'both' } as const;
 const anyTime = { stage: 'any-time' } as const;
-
-/** Sides and top are rabbeted for it; it covers the case from the underside of the bottom to the top. */
-function back(making: Making): Part {
-  const { sizes } = making;
-  const { joints, case: c } = sizes;
-  const wide = c.built.backw?.used;
-  const high = c.built.backh?.used;
-  const room = minus('room', joints.ease);
-  const width = wide
-    ? sumOf(plus('back-width-as-built', wide), room)
-    : lengthIn(sizes, 'across', (by) => sumOf(...rabbetToRabbet(by, 'backDeep').terms, room));
-  const length = high
-    ? sumOf(plus('back-height-as-built', high), room)
-    : sumOf(
-        plus('outside-height', sizes.height.value, sizes.height),
-        minus('floor-to-case', c.feet ?? zero),
-        room,
-      );
-  return partOf(making, {
-    role: 'back',
-    stock: 'back',
-    length,
-    width,
-    enters: true,
-    spans: { length: 'up', width: 'across' },
-    end: 'bottom',
-    ...bothWays,
-  });
-}
 
 function cleat(making: Making): Part {
   const { sizes } = making;
@@ -118,7 +90,7 @@ function topSizes({ sizes }: Making): { readonly long: Sum; readonly deep: Sum }
       plus('past-each-side', times(side, 2n)),
     ),
     deep: sumOf(
-      plus('case-depth', sizes.depth.value),
+      ...throughBack(sizes).terms,
       plus('face-frame', c.hasFrame ? thick('frame') : zero),
       plus('past-front', front),
     ),

@@ -14,7 +14,8 @@ import {
 } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import { markAt, type Tape } from '../../length/tape';
-import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
+import { given, plus, type Sum, sumOf } from '../sums/sum';
+import { backHow, innerOf } from './back-how';
 import type { Case, StockRole, Stuff } from './case';
 import { heldOf, type Over } from './held';
 import { keptOff } from './kept-off';
@@ -92,7 +93,7 @@ function work(c: Case, thick: Sizes['thick'], over: Over = { across: zero, up: z
   const joints = jointsOf(c, thick('side'), c.hasBack ? thick('back') : undefined);
   const { across, up } = heldOf(c, thick, over);
   const depth = sumOf(plus('case-depth', c.depth ?? zero), plus('side-mark', over.deep));
-  const inner = c.hasBack ? sumOf(...depth.terms, minus('back-rabbet', joints.backWide)) : depth;
+  const inner = innerOf(c, joints, depth);
   const datum = sumOf(plus('floor-to-case', c.feet ?? zero), plus('bottom', thick('bottom')));
   const real = (bay: number): Sum => {
     const used = c.built[`bay${bay}`]?.used;
@@ -191,6 +192,8 @@ const sizesThatCount: readonly CaseField[] = [
   'topRabbet',
   'backDeep',
   'backWide',
+  'backGroove',
+  'backGrooveWide',
   'cleatWide',
   'cleatRabbet',
   'stile',
@@ -218,6 +221,8 @@ const roomsThatCount: readonly CaseField[] = [
   'looseFront',
   'looseSide',
   'lip',
+  'backLand',
+  'backInset',
   'toeBack',
 ];
 
@@ -261,7 +266,7 @@ function through({ case: c, thick, joints, depth }: Sizes): readonly CaseProblem
     return joint.goesThrough(cut, thickness) ? [{ code: 'through', field, depth: cut, thickness }] : [];
   });
   const wide = joints.backWide;
-  return c.hasBack && !less(wide, depth.value)
+  return backHow(c) === 'rabbet' && !less(wide, depth.value)
     ? [...found, { code: 'back-too-wide', wide, depth: depth.value }]
     : found;
 }
@@ -271,7 +276,7 @@ function tooMuch({ case: c, thick, joints, depth }: Sizes): readonly CaseProblem
   const toeMost = subtract(depth.value, thick('toe'));
   return [
     ...(c.hasToe && c.toeBack ? pastMost('toeBack', c.toeBack, toeMost) : []),
-    ...(c.hasBack ? pastMost('ease', joints.ease, joints.backDeep) : []),
+    ...(backHow(c) === 'rabbet' ? pastMost('ease', joints.ease, joints.backDeep) : []),
   ];
 }
 

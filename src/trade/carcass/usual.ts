@@ -5,6 +5,9 @@ import type { Case } from './case';
 const usual = {
   dado: inches(1n, 4n),
   backDeep: inches(3n, 8n),
+  backLand: inches(1n, 2n),
+  backGroove: inches(1n, 4n),
+  backInset: inches(1n, 16n),
   scribe: inches(1n, 16n),
   ease: inches(1n, 16n),
   fit: inches(5n, 1000n),
@@ -30,7 +33,7 @@ export const usualOf = ({ units }: Pick<Case, 'units'>): Usual => (units === 'mm
 
 /**
  * The joints of a case with the usual figures where none is said: a partition's dado is as deep as a side's, the top's
- * rabbet half the side, the back's rabbet a sixteenth over the back.
+ * rabbet half the side, the back's rabbet a sixteenth over the back, its groove as much as a dado over its sheet.
  *
  * @param side, back thickness, inches
  * @returns inches
@@ -39,14 +42,19 @@ export const usualOf = ({ units }: Pick<Case, 'units'>): Usual => (units === 'mm
 export function jointsOf(c: Case, side: Length, back?: Length) {
   const usual = usualOf(c);
   const dado = c.dado ?? usual.dado;
+  const fit = c.fit ?? usual.fit;
   return {
     dado,
     partitionDado: c.partitionDado ?? dado,
     topRabbet: c.topRabbet ?? half(side),
     backDeep: c.backDeep ?? usual.backDeep,
     backWide: c.backWide ?? (back ? add(back, usual.scribe) : usual.scribe),
+    backLand: c.backLand ?? usual.backLand,
+    backGroove: c.backGroove ?? usual.backGroove,
+    backGrooveWide: c.backGrooveWide ?? (back ? add(back, fit) : fit),
+    backInset: c.backInset ?? usual.backInset,
     ease: c.ease ?? usual.ease,
-    fit: c.fit ?? usual.fit,
+    fit,
     cleatRabbet: c.cleatRabbet ?? half(side),
   };
 }

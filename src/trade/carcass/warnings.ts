@@ -11,6 +11,8 @@ import {
   times,
 } from '../../length/length';
 import { figureIn } from '../../length/metric-figures';
+import { backWarnings } from './back';
+import { backHow } from './back-how';
 import { slackOf } from './boards';
 import { frameOf, frameWarnings } from './frame';
 import { jointFields, meetings } from './meetings';
@@ -36,6 +38,7 @@ export function warningsOf(
   return [
     ...deep(sizes),
     ...cleats(sizes),
+    ...backWarnings(sizes),
     ...bearing(sizes),
     ...framed,
     ...(frame ? wider(sizes, frame).filter(({ bay }) => !opens(framed, bay)) : []),
@@ -65,6 +68,7 @@ function cleats({ case: c, thick, inner }: Sizes): readonly CaseWarning[] {
   const by = (cut: Length) => subtract(cleat, cut);
   if (c.cleatRabbetWide && !isZero(by(c.cleatRabbetWide)))
     found.push({ code: 'cleat-proud', where: 'side', by: by(c.cleatRabbetWide) });
+  if (backHow(c) === 'groove') return found;
   if (c.notchDeep && c.partitions > 0 && !isZero(by(c.notchDeep)))
     found.push({ code: 'cleat-proud', where: 'partition', by: by(c.notchDeep) });
   const deepest = c.notchDeep ?? cleat;

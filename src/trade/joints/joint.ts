@@ -1,6 +1,6 @@
 import type { Length } from '../../length/length';
 import type { StockRole } from '../carcass/case';
-import type { Lap, Notch, Rabbet } from '../carcass/part';
+import type { Along, Lap, Notch, Rabbet } from '../carcass/part';
 import type { Wide } from '../grooves/board';
 import type { Face } from '../grooves/layout';
 import type { Side } from '../setups/on';
@@ -17,9 +17,9 @@ export type Seat = {
   readonly room?: Length;
   readonly depth: Length;
   readonly face?: Face;
-  /** Its near face, from the datum of the part. */
+  /** Its near face, from the datum of the part; of a groove along an edge, from that edge. */
   readonly near?: Length;
-  /** The end or edge that it lies flush with. */
+  /** The end or edge that it lies flush with; that a groove runs along. */
   readonly flush?: Side;
   /** Stopped: where it begins and ends along that edge; the whole edge where left out. */
   readonly from?: Length;
@@ -32,6 +32,7 @@ type JointCut = {
   readonly rabbets?: readonly Rabbet[];
   readonly notches?: readonly Notch[];
   readonly laps?: readonly Lap[];
+  readonly along?: readonly Along[];
 };
 
 /** How one part goes into another. */
@@ -63,5 +64,6 @@ export const cutsFor = (met: readonly Met[]): Required<JointCut> => {
     rabbets: cuts.flatMap((cut) => cut.rabbets ?? []),
     notches: cuts.flatMap((cut) => cut.notches ?? []),
     laps: cuts.flatMap((cut) => cut.laps ?? []),
+    along: cuts.flatMap((cut) => cut.along ?? []),
   };
 };

@@ -39,6 +39,20 @@ export const dado: Joint = {
   },
 };
 
+/** What goes in stands in a groove along an edge, so far from it. */
+export const groove: Joint = {
+  ...limits,
+  reach: (depth) => depth,
+  seen: false,
+  cut: (seat) => {
+    const { id, called, no, flush, near = zero, depth, fits } = seat;
+    if (!flush) return {};
+    return {
+      along: [{ id, takes: { part: called, no }, edge: flush, near, width: width(seat), depth, fits }],
+    };
+  },
+};
+
 const shouldered = (seat: Seat): Notch => {
   const { id, near = zero, depth: deep, fits } = seat;
   return { id, near, long: width(seat), deep, fits };

@@ -35,6 +35,14 @@ export function benchSteps({ parts, cases }: Of, all: readonly Operation[]): rea
   return cases.flatMap((c) => stepsOf(c, partsOf.get(c.id) ?? [], workOf.get(c.id) ?? []));
 }
 
+/** A back in grooves all round goes in before the last part is on; under no top it slides in when all stands. */
+function backIn(parts: readonly Part[]): Pick<Operation, 'which'> {
+  const grooved = parts.some(({ along = [] }) => along.some(({ takes }) => takes.part === 'back'));
+  if (!grooved) return {};
+  const hasTop = parts.some(({ name }) => name.role === 'top');
+  return { which: { is: 'back-in', last: hasTop ? 'side' : 'back' } };
+}
+
 /** The steps of one case, by its own parts and the work on them. */
 function stepsOf(c: Of['cases'][number], parts: readonly Part[], work: readonly Operation[]) {
   const of = (wanted: (part: Part) => boolean): readonly string[] => {
@@ -56,7 +64,7 @@ function stepsOf(c: Of['cases'][number], parts: readonly Part[], work: readonly 
   const fit = step('dry-fit', carcass);
   const inside = of((p) => p.stage === 'after-dry-fit' && p.stock === 'back');
   const finish = step('finish-inside', [fit.id, ...inside]);
-  const glue = step('glue-up', [finish.id]);
+  const glue = { ...step('glue-up', [finish.id]), ...backIn(parts) };
   const strips = of((p) => p.inFrame);
   const frame = strips.length > 0 ? [step('frame-on', [glue.id, ...strips])] : [];
   return [fit, finish, glue, ...frame];

@@ -35,5 +35,7 @@ export type Which =
     }
   /** A step of putting up where no drawers stand: nothing of them is minded in it. */
   | { readonly is: 'no-drawers'; readonly trays: boolean }
+  /** A back in grooves is put in as its case is glued up: which is the last part on, or that it slides in after. */
+  | { readonly is: 'back-in'; readonly last: 'side' | 'back' }
   /** Holes for a pull, so far down as marked; from both ends or from one. */
   | { readonly is: 'holes'; readonly down: Rounded; readonly bothEnds: boolean };

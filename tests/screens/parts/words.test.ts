@@ -38,8 +38,10 @@ describe('a part in words', () => {
   });
 
   test('the drawing names the rabbet only where it shows', () => {
-    expect(words.lies(side, undefined)).toBe('bottom end at the left, on the blue block.');
-    expect(words.lies(side, l('3/8'))).toContain('The back edge lies at the top, its rabbet 3/8 wide.');
+    expect(words.lies(side, {})).toBe('bottom end at the left, on the blue block.');
+    expect(words.lies(side, { rabbet: l('3/8') })).toContain(
+      'The back edge lies at the top, its rabbet 3/8 wide.',
+    );
   });
 
   test('what is cut in it has a line each; a stopped rabbet says from where to where', () => {

@@ -1,0 +1,68 @@
+import { expect, type Page, test } from '@playwright/test';
+import { type Hand, handOn } from './hand';
+
+const button = (page: Page, name: string | RegExp) =>
+  page.locator('main').getByRole('button', { name }).first();
+const key = (page: Page, name: string | RegExp) => page.getByRole('dialog').getByRole('button', { name });
+
+/**
+ * A case for shells, 30 × 48 × 11 1/4 on the floor, ply of 3/4 and a thin back of 1/4, all with a dado 1/4 deep and as
+ * wide as its sheet and .005. Clear it is 30 − 1 1/2 = 28 1/2 wide, 48 − 1 1/2 = 46 1/2 high.
+ */
+test('a back in a groove from nothing to the cut that makes it', async ({ page }) => {
+  await page.goto('./');
+  const hand = handOn(page);
+  await hand.tap(button(page, 'Work out a case'));
+  await sizes(page, hand);
+  await measured(page, hand, '3/4');
+  await hand.tap(button(page, '+ A back'));
+  await measured(page, hand, '1/4');
+  await hand.tap(button(page, /^How the back is held/));
+  await hand.tap(page.getByRole('dialog').getByRole('button', { name: /in a groove/ }));
+  const said = page.locator('main').getByLabel('Back', { exact: true });
+  await expect(said).toContainText('in a groove');
+  await expect(said).toContainText('left behind it');
+  // a land of 1/4 is thin: 3/8 is wanted
+  await filled(page, hand, { blank: /^What is left behind/, figure: '1/4' });
+  await expect(said).toContainText('Only 1/4 is left behind the groove');
+  await filled(page, hand, { blank: /^What is left behind/, figure: '1/2' });
+  await hand.tap(page.getByRole('button', { name: 'Parts' }));
+  // 46 1/2 + 1/2 − 1/16 = 46 15/16; 28 1/2 + 1/2 − 1/16 = 28 15/16
+  const back = page.locator('main .nextset').filter({ hasText: 'Back' }).first();
+  await expect(back).toContainText('46 and 15/16');
+  await expect(back).toContainText('28 and 15/16');
+  await hand.tap(page.locator('main .nextset').filter({ hasText: 'Left side' }).first());
+  await expect(page.locator('main')).toContainText('Groove for the back: 1/2 from the back edge');
+  await page.goto('./#/cuts');
+  const cuts = page.locator('main');
+  await expect(cuts).toContainText('the back into its grooves before the second side, which goes on last');
+  // one stack and one fence for both sides, the bottom and the top
+  const cut = cuts.getByRole('button', { name: /back edge on fence/ }).first();
+  await expect(cut).toContainText('Left side, Right side and 2 more');
+  await hand.tap(cut);
+  await expect(page.locator('main')).toContainText('0.255');
+});
+
+/** The keys for the width stand open; the next blank follows. */
+async function sizes(page: Page, hand: Hand): Promise<void> {
+  for (const [k, figure] of ['30', '48', '11 1/4'].entries()) {
+    await hand.figure(figure);
+    await hand.tap(key(page, k < 2 ? /^Next/ : 'Done'));
+  }
+}
+
+type Filled = { readonly blank: RegExp; readonly figure: string };
+
+async function filled(page: Page, hand: Hand, { blank, figure }: Filled): Promise<void> {
+  await hand.tap(button(page, blank));
+  await hand.figure(figure);
+  await hand.tap(key(page, 'Done'));
+  await expect(page.getByRole('dialog')).toBeHidden();
+}
+
+/** What is asked for, measured now; the page comes back to the case. */
+async function measured(page: Page, hand: Hand, read: string): Promise<void> {
+  await hand.tap(button(page, 'Measure a sheet'));
+  await filled(page, hand, { blank: /^First reading/, figure: read });
+  await hand.tap(page.getByRole('button', { name: 'Back to case' }));
+}

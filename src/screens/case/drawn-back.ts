@@ -1,0 +1,30 @@
+import { add, type Length, negate, subtract, sum, zero } from '../../length/length';
+import { backHow } from '../../trade/carcass/back-how';
+import { reachOf } from '../../trade/carcass/meetings';
+import type { Sizes } from '../../trade/carcass/sizes';
+
+/** Where a back is cut through, from the front edge of the sides and from the floor. Inches. */
+type BackAt = { readonly x: Length; readonly y: Length; readonly w: Length; readonly h: Length };
+
+/** Where the back stands in a case cut through: behind the bottom and the top, in their grooves, or on their edges. */
+export function backAt(sizes: Sizes): BackAt | undefined {
+  const { case: c, thick, height, inner, joints, datum, clearHeight } = sizes;
+  const y = c.feet ?? zero;
+  const x = inner.value;
+  switch (backHow(c)) {
+    case undefined:
+      return undefined;
+    case 'rabbet':
+      return { x, y, w: joints.backWide, h: subtract(height.value, y) };
+    case 'groove': {
+      const deep = reachOf(sizes, 'backGroove');
+      const h = sum([clearHeight.value, deep, c.hasTop ? deep : zero]);
+      return { x, y: add(datum.value, negate(deep)), w: joints.backGrooveWide, h };
+    }
+    case 'applied': {
+      const { backInset: inset } = joints;
+      const h = sum([height.value, negate(y), negate(inset), negate(inset)]);
+      return { x, y: add(y, inset), w: thick('back'), h };
+    }
+  }
+}

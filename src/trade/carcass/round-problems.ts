@@ -1,0 +1,19 @@
+import type { Length } from '../../length/length';
+
+/** Why what goes round a case cannot be as said. Inches. */
+export type RoundProblem = { readonly round: 'back' | 'base' } & (
+  | /** The back does not go into its groove. */
+  { readonly code: 'back-too-thick'; readonly by: Length; readonly groove: Length }
+  /** Groove and what is left behind it take the whole depth. */
+  | { readonly code: 'no-depth'; readonly by: Length }
+  /** Cleats lie behind a back in a groove: `least` must be left there. */
+  | { readonly code: 'cleats-behind'; readonly by: Length; readonly least: Length }
+);
+
+/** What is worth a look in what goes round a case. Limits are common practice, no source. */
+export type RoundWarning = { readonly round: 'back' | 'base' } & {
+  /** Little wood behind the groove for the back. */
+  readonly code: 'thin-land';
+  readonly land: Length;
+  readonly least: Length;
+};
