@@ -4,7 +4,7 @@ import type { Bench } from '../screens/bench';
 import { First } from '../screens/job/first';
 import type { Route } from '../screens/routes';
 import { type Tab, Tabs } from '../ui/bar';
-import { home, later, laterMissing } from './bring-later';
+import { bringInto, home, later, laterMissing } from './bring-later';
 import './app.css';
 
 /** The screen of the route, the tabs where there are any, and what went wrong. */
@@ -57,16 +57,22 @@ function Screen({ route, bench }: ScreenProps) {
 /** The job in hand; before any, four things to tap. */
 function Home({ bench }: { readonly bench: Bench }) {
   const job = bench.job.value;
-  if (!job) return <First bench={bench} begin={begin} />;
   const there = home.value;
-  return there ? <there.JobScreen {...{ bench, job }} later={later.value} /> : <main class="page" />;
+  if (job && there) return <there.JobScreen {...{ bench, job }} later={later.value} />;
+  const isKept = !there && bench.shelf.jobs.value.some(({ deleted }) => deleted === undefined);
+  return isKept ? <main class="page" /> : <First bench={bench} begin={begin} />;
 }
 
 /** What a tap on the page before any job begins with; where its file did not come, the page says so. */
 const begin = {
-  board: async (bench: Bench) => (await import('./planning')).layOutBoard(bench),
-  case: async (bench: Bench) => (await import('./planning')).newCaseIn(bench),
+  board: async (bench: Bench) => (await planningHere()).layOutBoard(bench),
+  case: async (bench: Bench) => (await planningHere()).newCaseIn(bench),
 };
+
+async function planningHere(): Promise<typeof import('./planning')> {
+  await bringInto(home, import('./home'));
+  return import('./planning');
+}
 
 /** A file of the app did not come through: it is asked for again by opening the page again. */
 const Missing = () => (

@@ -1,7 +1,8 @@
 import { addIcons } from '../ui/icon';
 import { moreIcons } from '../ui/more-icons';
 
-/** The page of the job in hand, in a file of its own: a start at a machine does without it, and a first visit too. */
+/** The page of the job in hand, and what reads a job, in a file of their own: a first visit does without them. */
+export { jobOf } from '../job/job';
 export { JobScreen } from '../screens/job/job';
 
 addIcons(moreIcons);

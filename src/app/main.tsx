@@ -68,9 +68,11 @@ async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   });
   // asked for now: a page never depends on a file a newer version cleared away; on a first visit once its screen stands
   const asked = picture.kept.then((kept) => (kept?.length === 0 && !location.hash ? drawn : undefined));
-  const planning = asked.then(() => import('./planning'));
-  const page = asked.then(() => import('./home'));
-  const homeHere = bringInto(home, page);
+  const reader = bringInto(
+    home,
+    asked.then(() => import('./home')),
+  );
+  const planning = asked.then(() => Promise.all([import('./planning'), reader])).then(([all]) => all);
   // behind a picture nobody waits for the first screen alone: read in while storage opens
   const coming = (picture.isPicture() ? asked : drawn).then(() => import('./later'));
   coming.catch(() => undefined); // said where it is waited for
@@ -85,7 +87,8 @@ async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   document.addEventListener('visibilitychange', stands);
   gone.value = readOnly();
   const sample = async () => (await planning).wholeSample(await (await fetch(sampleUrl)).text());
-  const bench = await makeBench(store.value, { sample, planning, gone }).catch(openError);
+  const wanted = () => draw?.();
+  const bench = await makeBench(store.value, { sample, planning, reader, wanted, gone }).catch(openError);
   if ('code' in bench) return refuse(bench.code === 'slow' ? 'no-answer' : bench.code);
   stood();
   goThere(bench);
@@ -93,7 +96,7 @@ async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   const rest = bringInto(later, screens);
   render(<App bench={bench} />, at);
   void picture.painted().then(() => draw?.());
-  await Promise.all([rest, homeHere]);
+  await Promise.all([rest, reader]);
   requestAnimationFrame(() => {
     picture.dropPicture(); // all of the screen is drawn by now: it takes over in the same frame
     picture.keepPicture(at);

@@ -1,6 +1,6 @@
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import { doubledIn } from '../job/doubled';
-import { type Job, jobOf } from '../job/job';
+import type { Job } from '../job/job';
 import type { Bench } from '../screens/bench';
 import type { Copies } from '../screens/copies';
 import { saveError } from '../store/db';
@@ -8,7 +8,7 @@ import type { Store } from '../store/store';
 import { draftsOf } from '../ui/drafts';
 import { hold, sawLock } from '../ui/hold';
 import { tapeInHand } from '../ui/unit-in-hand';
-import { later, laterMissing } from './bring-later';
+import { home, later, laterMissing } from './bring-later';
 import { type JobShelf, makeShelf, standingJob } from './job-shelf';
 import { keepDrafts } from './keep-drafts';
 import { makeLaying } from './laying';
@@ -26,12 +26,16 @@ type Around = {
   readonly sample: () => Promise<string>;
   /** What works a job out, and looks at what comes in; it comes in a file of its own. */
   readonly planning: Promise<typeof import('./planning')>;
+  /** Ends when what reads a job is here, or did not come: then a page that needs it says so. */
+  readonly reader: Promise<void>;
+  /** A job is in hand: its files are wanted now, also on what looked like a first visit. */
+  readonly wanted: () => void;
   /** A newer page has the database. */
   readonly gone: ReadonlySignal<boolean>;
 };
 
 /** The bench over an open store: everything a screen reads or does, in one place. */
-export async function makeBench(store: Store, { sample, planning, gone }: Around): Promise<Bench> {
+export async function makeBench(store: Store, { sample, planning, reader, wanted, gone }: Around): Promise<Bench> {
   const laying = makeLaying(planning);
   const log = logInHand(store, { setAside: 0, onOther: laying.clear });
   const { last } = store;
@@ -70,6 +74,10 @@ export async function makeBench(store: Store, { sample, planning, gone }: Around
   });
   hearOthers(hands);
   await openLast(hands, early);
+  if (log.jobId.value !== undefined) {
+    wanted();
+    await reader;
+  }
   // nothing on the first screen moves once it stands: what is worked out is there from the start
   if ((job.value?.cases.length ?? 0) + (job.value?.banks.length ?? 0) > 0) await planned;
   onceLater(() => tidyUp(hands));
@@ -92,7 +100,8 @@ function jobIn({ jobId, decided, folded }: LogInHand): ReadonlySignal<Job | unde
   });
   return computed(() => {
     decided.value;
-    return jobId.value === undefined ? undefined : jobOf(jobId.value, folded.peek().values);
+    const id = jobId.value;
+    return id === undefined ? undefined : home.value?.jobOf(id, folded.peek().values);
   });
 }
 
