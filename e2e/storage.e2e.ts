@@ -50,6 +50,22 @@ test('the database wiped: everything comes back from the second copy, and it is 
   }
 });
 
+test('the database gone, and the app started at its bare address: the job stands there as on any start', async ({
+  page,
+}) => {
+  await openSample(page);
+  await readyOffline(page);
+  const at = origin(page);
+  const home = page.url().replace(/#.*/, '');
+  await page.context().setOffline(true);
+  await page.goto('about:blank');
+  await clearDatabase(page, at);
+  await page.goto(home); // as on a first visit, the browser keeps no database here
+  await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
+  await page.getByRole('button', { name: 'Pick up where I was' }).click();
+  await expect(page.locator('.giant .mx').first()).toBeVisible();
+});
+
 test('no room on the phone: what is not saved is said until it is, and goes out with the job all the same', async ({
   page,
 }) => {
