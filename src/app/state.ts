@@ -35,7 +35,10 @@ type Around = {
 };
 
 /** The bench over an open store: everything a screen reads or does, in one place. */
-export async function makeBench(store: Store, { sample, planning, reader, wanted, gone }: Around): Promise<Bench> {
+export async function makeBench(
+  store: Store,
+  { sample, planning, reader, wanted, gone }: Around,
+): Promise<Bench> {
   const laying = makeLaying(planning);
   const log = logInHand(store, { setAside: 0, onOther: laying.clear });
   const { last } = store;
