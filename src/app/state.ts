@@ -35,10 +35,8 @@ type Around = {
 };
 
 /** The bench over an open store: everything a screen reads or does, in one place. */
-export async function makeBench(
-  store: Store,
-  { sample, planning, reader, wanted, gone }: Around,
-): Promise<Bench> {
+export async function makeBench(store: Store, around: Around): Promise<Bench> {
+  const { sample, planning, gone } = around;
   const laying = makeLaying(planning);
   const log = logInHand(store, { setAside: 0, onOther: laying.clear });
   const { last } = store;
@@ -77,15 +75,19 @@ export async function makeBench(
   });
   hearOthers(hands);
   await openLast(hands, early);
-  if (log.jobId.value !== undefined) {
-    wanted();
-    await reader;
-  }
+  await jobRead(log, around);
   // nothing on the first screen moves once it stands: what is worked out is there from the start
   if ((job.value?.cases.length ?? 0) + (job.value?.banks.length ?? 0) > 0) await planned;
   onceLater(() => tidyUp(hands));
   const way = { route, go, arrive };
   return { ...way, ...inHand(hands, planning), job, plan, laying, shelf, incoming, phone };
+}
+
+/** What reads a job is here, where one is in hand. */
+async function jobRead({ jobId }: LogInHand, { reader, wanted }: Around): Promise<void> {
+  if (jobId.value === undefined) return;
+  wanted();
+  await reader;
 }
 
 type Hands = {
