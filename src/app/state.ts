@@ -74,8 +74,7 @@ export async function makeBench(store: Store, around: Around): Promise<Bench> {
     askToKeep,
   });
   hearOthers(hands);
-  await openLast(hands, early);
-  await jobRead(log, around);
+  await openLast(hands, early).then(() => jobRead(log, around));
   // nothing on the first screen moves once it stands: what is worked out is there from the start
   if ((job.value?.cases.length ?? 0) + (job.value?.banks.length ?? 0) > 0) await planned;
   onceLater(() => tidyUp(hands));
