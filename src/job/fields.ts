@@ -1,6 +1,8 @@
 import { tapes } from '../length/tape';
+import { heldBys } from '../trade/carcass/case';
 import { grooveMachineIds, handMachineIds } from '../trade/machines/stored-ids';
 import { lengthMachines, ripMachines } from '../trade/machines/through';
+import { boredWith } from '../trade/shelves/bore';
 import {
   amount,
   count,
@@ -208,6 +210,15 @@ export const insideFields = {
   depth: length,
   slack: length,
   wide: length,
+  heldBy: oneOf(...heldBys),
+  front: length,
+  behind: length,
+  bore: oneOf(...boredWith),
+  flange: length,
+  play: length,
+  frontPlay: length,
+  backPlay: length,
+  band: length,
   gone: flag,
 };
 
@@ -241,8 +252,11 @@ export const pieceFields = { asLength: length, asWidth: length };
 /** Which making of a copy was spoiled (M16). */
 export const spoilFields = { spoiled: flag };
 
-/** How wide a groove was cut for what stands in it, and how deep, beside the tick that keeps where. */
-export const widthFields = { width: length, depth: length };
+/**
+ * How wide a groove was cut for what stands in it, and how deep, or where a row of holes begins and ends, beside the
+ * tick that keeps where.
+ */
+export const widthFields = { width: length, depth: length, first: length, last: length };
 
 /** An operation added by hand. */
 export const workFields = {

@@ -5,10 +5,20 @@ type LyingProps = BoardProps & {
   readonly edge?: number;
   /** A groove along that edge: how far from it and how wide, as shares of the board's width. */
   readonly groove?: { readonly near: number; readonly wide: number } | undefined;
+  readonly holes?: readonly DrawnHole[];
+};
+
+/** A hole: its middle along the board, and as a share of its width from the near edge; of the other face dashed. */
+export type DrawnHole = {
+  readonly id: string;
+  readonly at: number;
+  readonly across: number;
+  readonly dia: number;
+  readonly behind: boolean;
 };
 
 /** The board lying down, reference end left against the blue block, red near edges, an X in each waste. */
-export function BoardLying({ length, grooves, label, stale, edge = 0, groove }: LyingProps) {
+export function BoardLying({ length, grooves, label, stale, edge = 0, groove, holes = [] }: LyingProps) {
   const scale = 343 / Math.max(length, 0.001);
   return (
     <svg class={stale ? 'lying stale' : 'lying rests'} viewBox="0 -8 356 66" role="img" aria-label={label}>
@@ -28,6 +38,17 @@ export function BoardLying({ length, grooves, label, stale, edge = 0, groove }: 
       )}
       {grooves.map((g) => (
         <LyingGroove key={g.id} x={10 + g.near * scale} w={g.width * scale} groove={g} />
+      ))}
+      {holes.map((hole) => (
+        <circle
+          key={hole.id}
+          class="hole k-onbirch"
+          cx={10 + hole.at * scale}
+          cy={50 - 50 * hole.across}
+          r={Math.max(1.2, (hole.dia * scale) / 2)}
+          stroke-width="1"
+          stroke-dasharray={hole.behind ? '1 1' : undefined}
+        />
       ))}
       <rect class="k-onbirch" x="10" y="0" width="343" height="50" stroke-width="1.5" />
       <rect class="f-blue" x="0" y="-6" width="10" height="62" />

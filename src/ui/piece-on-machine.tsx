@@ -11,6 +11,8 @@ export type OnMachine = {
   readonly band: 'near' | 'far' | 'block';
   /** Teeth, from the block, as a share of the piece. */
   readonly blade: number;
+  /** A row of holes along the piece in its place: how far from the named edge, as a share of its width. */
+  readonly row?: number;
   /** The edge, by its name. */
   readonly word: string;
 };
@@ -21,9 +23,10 @@ const length = wide - 2 * left;
 const top = 12;
 const deep = 46;
 const thick = 8;
+const dots = { 'stroke-width': 5, 'stroke-dasharray': '0.1 10', 'stroke-linecap': 'round' } as const;
 
 /** Stop or fence solid, the blade red, and the named edge as a dark band with its word. */
-export function PieceOnMachine({ block, guided, fence, band, blade, word }: OnMachine) {
+export function PieceOnMachine({ block, guided, fence, band, blade, row, word }: OnMachine) {
   const x = (share: number) => (block === 'left' ? left + share * length : wide - left - share * length);
   const bandAt = {
     near: { x: left, y: top + deep - thick, width: length, height: thick },
@@ -31,6 +34,7 @@ export function PieceOnMachine({ block, guided, fence, band, blade, word }: OnMa
     block: { x: block === 'left' ? left : wide - left - thick, y: top, width: thick, height: deep },
   }[band];
   const wordLow = band === 'near';
+  const rowAt = wordLow ? top + deep * (1 - (row ?? 0)) : top + deep * (row ?? 0);
   return (
     <svg class="piece-on-machine" viewBox={`0 0 ${wide} ${deep + 2 * top}`} aria-hidden="true">
       <rect class="f-birch" x={left} y={top} width={length} height={deep} />
@@ -49,7 +53,11 @@ export function PieceOnMachine({ block, guided, fence, band, blade, word }: OnMa
           rx="2"
         />
       )}
-      <line class="k-red" x1={x(blade)} x2={x(blade)} y1="0" y2={deep + 2 * top} stroke-width="4" />
+      {row === undefined ? (
+        <line class="k-red" x1={x(blade)} x2={x(blade)} y1="0" y2={deep + 2 * top} stroke-width="4" />
+      ) : (
+        <line class="k-red" x1={left + 6} x2={wide - left - 6} y1={rowAt} y2={rowAt} {...dots} />
+      )}
       <text
         class="word"
         x={block === 'left' ? wide - left - thick - 6 : left + thick + 6}

@@ -218,6 +218,15 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       depth: long,
       slack: odd,
       wide: long,
+      heldBy: 'pins',
+      front: odd,
+      behind: long,
+      bore: 'press',
+      flange: odd,
+      play: long,
+      frontPlay: odd,
+      backPlay: long,
+      band: odd,
       gone: false,
     },
     (p) => edits.editInside('c1', 'i1', p),
@@ -302,7 +311,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
   [
     'how wide a groove was cut',
     widthFields,
-    { width: odd, depth: long },
+    { width: odd, depth: long, first: odd, last: long },
     (p) => edits.editJoint('cut/c1~left/bottom~only/1', p),
   ],
   ['a spoiled piece', spoilFields, { spoiled: true }, () => edits.spoilPiece('c1~left', '1', 1)],
@@ -532,7 +541,9 @@ describe('jobOf', () => {
     expect(read.parts['c1~left']?.pieces['1']).toEqual({ recuts: 1, asLength: odd, asWidth: long });
     expect(read.work.map((x) => x.after)).toEqual(['len']);
     expect(read.recipes['stop~579d800~9d32']?.stack).toEqual([l('1/8'), odd]);
-    expect(read.widths).toEqual({ 'cut/c1~left/bottom~only/1': { width: odd, depth: long } });
+    expect(read.widths).toEqual({
+      'cut/c1~left/bottom~only/1': { width: odd, depth: long, first: odd, last: long },
+    });
     expect(read.let).toEqual({ 'cut/c1~left/len/1~2': 'it is here' });
     expect(read.offcuts).toEqual([{ id: 'o1', stock: 's1', length: long, width: odd }]);
     expect(read.stock[0]?.readings).toEqual([odd, long]);

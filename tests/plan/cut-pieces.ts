@@ -139,8 +139,8 @@ const alongShoe = (op: Operation, guide: 'reference' | 'far', { shoeKeep, shoeWa
  * hand, so the piece runs from there to the other hand; what leads is away from you, what is toward you is not.
  */
 export function handOnMachine(op: Operation, end: string): 1 | -1 {
-  const { face, leads, toYou, toStop, onFence, measured, stop, fence } = placingOf(op);
-  const held = [toStop, onFence, measured].find((side) => side?.at === 'end');
+  const { face, leads, toYou, toStop, onFence, measured, marked, stop, fence } = placingOf(op);
+  const held = [toStop, onFence, measured, marked].find((side) => side?.at === 'end');
   if (!face || !held || !stop) throw new Error(`not placed: ${op.id}`);
   const toRight = stop === 'left' ? 1 : -1;
   const alongX = held.named === end ? toRight : -toRight;

@@ -10,6 +10,7 @@ import { follows } from '../../trade/carcass/sizes';
 import type { Ask } from '../shared/ask';
 import { countRefused } from '../shared/refused-words';
 import * as words from './ask-words';
+import { borers, holders } from './loose-words';
 import { insideTitle, type insideTitles } from './sentence-words';
 import { caseFieldNames, stockNames } from './words';
 
@@ -57,6 +58,13 @@ const insideKinds: Record<InsideLengthAt['field'], BandKind> = {
   depth: 'depth',
   slack: 'room',
   wide: 'length',
+  front: 'place',
+  behind: 'place',
+  flange: 'room',
+  play: 'room',
+  frontPlay: 'room',
+  backPlay: 'room',
+  band: 'room',
 };
 
 export const caseLength = (c: Case, field: CaseField, usual?: Length): Ask => ({
@@ -142,9 +150,14 @@ export const caseBay = (c: Case, k: number): Ask => ({
   save: (value) => editBay(c.id, k + 1, value),
 });
 
+/** A length of what stands in a bay. */
+type InsideField = {
+  [K in keyof Inside]-?: NonNullable<Inside[K]> extends Length ? K : never;
+}[keyof Inside];
+
 /** A blank of what stands in a bay, the title it has, and what stands in while nothing is said. */
 export type InsideLengthAt = {
-  readonly field: 'at' | 'first' | 'pitch' | 'endRoom' | 'width' | 'depth' | 'slack' | 'wide';
+  readonly field: InsideField;
   readonly title: keyof typeof insideTitles;
   readonly usual?: Length | undefined;
   readonly word?: string;
@@ -187,4 +200,21 @@ export const caseFlag = (c: Case, field: 'stilesOff' | 'middleOff', title: strin
     { value: 'off', ...words.held.off },
   ],
   save: (how): readonly Change[] => editCase(c.id, { [field]: how === 'off' }),
+});
+
+/** What holds loose shelves, and what their holes are bored with. */
+export const looseHeld = (c: Case, i: Inside): Ask => ({
+  as: 'choice',
+  title: insideTitle(c, i.id, 'heldBy'),
+  now: i.heldBy ?? '',
+  choices: holders,
+  save: (by) => editInside(c.id, i.id, { heldBy: by === '' ? undefined : (by as Inside['heldBy']) }),
+});
+
+export const looseBore = (c: Case, i: Inside): Ask => ({
+  as: 'choice',
+  title: insideTitle(c, i.id, 'bore'),
+  now: i.bore ?? 'template',
+  choices: borers,
+  save: (by) => editInside(c.id, i.id, { bore: by as Inside['bore'] }),
 });

@@ -8,6 +8,8 @@ import { Chip } from '../../ui/button';
 import { Acts, Sentence } from '../shared/sentence';
 import * as asks from './asks';
 import { blanks, type CasePart, Said } from './blanks';
+import { looseSentence, Rows } from './loose';
+import { OpeningsUp } from './openings-up';
 import * as words from './sentence-words';
 
 type InsidePart = CasePart & { readonly i: Inside };
@@ -25,6 +27,8 @@ export function InsideSentence(part: InsidePart) {
         />
       </Acts>
       <Said {...part} at={`in ${i.id}`} />
+      {part.worked && i.kind === 'loose' && <Rows i={i} sizes={part.worked.sizes} />}
+      {part.worked && i.kind === 'fixed' && <OpeningsUp c={c} i={i} sizes={part.worked.sizes} />}
     </Sentence>
   );
 }
@@ -50,7 +54,7 @@ function sentence(part: InsidePart): ComponentChildren {
         numberOf(part.worked?.sizes.case ?? c, i),
       );
     case 'loose':
-      return words.loose(bay, blank(asks.insideCount(c, i)), i.count ?? 1);
+      return looseSentence(part, bay);
     case 'rail':
       return words.rail(
         bay,

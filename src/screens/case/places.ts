@@ -1,7 +1,9 @@
 import { assertNever } from '../../length/result';
 import type { Case, Inside, StockRole } from '../../trade/carcass/case';
 import type { CaseField, CaseProblem, CaseWarning } from '../../trade/carcass/problems';
+import type { PinProblem } from '../../trade/shelves/pin-problem';
 import * as ask from './ask-words';
+import { isOfPins } from './loose-words';
 import { howMany } from './option-words';
 import { roundField } from './round-words';
 import { insideTitle, type insideTitles } from './sentence-words';
@@ -84,6 +86,7 @@ const atFields = (...fields: readonly [CaseField, ...CaseField[]]): Place => ({
 });
 
 type InsideField =
+  | keyof typeof looseBlanks
   | 'at'
   | 'first'
   | 'pitch'
@@ -101,7 +104,27 @@ function atInside(c: Case, id: string, field: InsideField): Place {
   return i ? { at: `in ${id}`, blanks: [insideTitle(c, id, titleOf(i, field))] } : whole;
 }
 
-function titleOf({ kind }: Inside, field: InsideField): keyof typeof insideTitles {
+/** The blanks of loose shelves that are called otherwise there. */
+const looseBlanks = {
+  first: 'holeFirst',
+  pitch: 'holePitch',
+  endRoom: 'holeTop',
+  width: 'holeWide',
+  depth: 'holeDeep',
+  front: 'front',
+  behind: 'behind',
+  flange: 'flange',
+  play: 'play',
+  frontPlay: 'frontPlay',
+  backPlay: 'backPlay',
+  band: 'band',
+} as const;
+
+const isLoose = (field: InsideField): field is keyof typeof looseBlanks => field in looseBlanks;
+
+function titleOf({ kind, heldBy }: Inside, field: InsideField): keyof typeof insideTitles {
+  if (kind === 'loose' && isLoose(field))
+    return field === 'first' && heldBy === 'lines' ? 'least' : looseBlanks[field];
   switch (field) {
     case 'at':
       return kind === 'rail' ? 'under' : 'shelf';
@@ -109,8 +132,16 @@ function titleOf({ kind }: Inside, field: InsideField): keyof typeof insideTitle
       return 'rail';
     case 'endRoom':
       return 'room';
-    default:
+    case 'width':
+    case 'depth':
+    case 'first':
+    case 'pitch':
+    case 'slack':
+    case 'count':
+    case 'bay':
       return field;
+    default:
+      return looseBlanks[field];
   }
 }
 
@@ -118,6 +149,7 @@ function titleOf({ kind }: Inside, field: InsideField): keyof typeof insideTitle
 export function placeOf(problem: CaseProblem, c: Case): Place {
   const outside = c.hold === 'outside';
   if ('round' in problem) return atFields(roundField(problem));
+  if (isOfPins(problem)) return pinPlace(problem, c);
   switch (problem.code) {
     case 'missing':
     case 'not-positive':
@@ -157,6 +189,28 @@ export function placeOf(problem: CaseProblem, c: Case): Place {
   }
 }
 
+/** The blank that makes rows of holes impossible, or a shelf. */
+function pinPlace(problem: PinProblem, c: Case): Place {
+  const at = (field: InsideField) => atInside(c, problem.in, field);
+  switch (problem.code) {
+    case 'no-hole':
+      return at('first');
+    case 'holes-touch':
+      return c.inside.some(({ id, heldBy }) => id === problem.in && heldBy === 'lines')
+        ? at('width')
+        : at('pitch');
+    case 'row-off':
+      return at(problem.row === 'front' ? 'front' : 'behind');
+    case 'rows-cross':
+      return { at: at('front').at, blanks: [...at('front').blanks, ...at('behind').blanks] };
+    case 'hole-through':
+    case 'holes-meet':
+      return at('depth');
+    case 'no-shelf':
+      return at(problem.across ? 'flange' : 'frontPlay');
+  }
+}
+
 const stockPlace = (stock: StockRole): Place => ({
   at: stockSections[stock],
   blanks: [ask.stockOf(stockNames[stock])],
@@ -176,6 +230,12 @@ export function placeOfWarning(warning: CaseWarning, c: Case): Place {
       return atFields('notchDeep');
     case 'small-bearing':
       return atInside(c, warning.in, 'depth');
+    case 'hole-web':
+      return atInside(c, warning.in, 'depth');
+    case 'not-32':
+      return atInside(c, warning.in, 'pitch');
+    case 'holes-left-out':
+      return { at: `in ${warning.in}`, blanks: [] };
     case 'trays-wider':
     case 'sill':
     case 'packing':

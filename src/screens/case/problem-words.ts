@@ -3,8 +3,10 @@ import { assertNever } from '../../length/result';
 import type { Case } from '../../trade/carcass/case';
 import type { CaseProblem, CaseWarning } from '../../trade/carcass/problems';
 import { numberOf } from '../../trade/carcass/stands-as';
+import type { PinProblem } from '../../trade/shelves/pin-problem';
 import { capital } from '../shared/capital';
 import { exactly as w } from '../shared/exact-words';
+import { isOfPins, looseFigures, pinProblemText, pinWarningText } from './loose-words';
 import { roundProblemText, roundWarningText } from './round-words';
 import { caseFieldNames, stockNames } from './words';
 
@@ -30,14 +32,33 @@ const insideName = (c: Case, id: string): string => {
   return no === undefined ? `the ${kinds[i.kind]}${bay}` : `${kinds[i.kind]} ${no}${bay}`;
 };
 
+type OfInside = Extract<CaseProblem, { code: 'missing-inside' | 'negative-inside' }>;
+
+const isLoose = (field: OfInside['field']): field is OfInside['field'] & keyof typeof looseFigures =>
+  field in looseFigures;
+
+/** A figure of what stands in a bay, as it is called there. */
+function figureOf(c: Case, { field, in: id }: OfInside): string {
+  const loose = c.inside.some((i) => i.id === id && i.kind === 'loose');
+  if (isLoose(field) && (loose || !(field in insideWords))) return looseFigures[field];
+  return insideWords[field as keyof typeof insideWords];
+}
+
 /** What keeps the case from being cut, by how much, and what would fit. */
 export function caseProblemText(problem: CaseProblem, c: Case): string {
   if ('round' in problem) return roundProblemText(problem);
+  if (isOfPins(problem)) return pinProblemText(problem, (id) => insideName(c, id));
+  return ownText(problem, c);
+}
+
+type Own = Exclude<CaseProblem, PinProblem | { readonly round: unknown }>;
+
+function ownText(problem: Own, c: Case): string {
   switch (problem.code) {
     case 'missing':
       return `Say: ${lower(caseFieldNames[problem.field])}.`;
     case 'missing-inside':
-      return `Say ${insideWords[problem.field]} for ${insideName(c, problem.in)}.`;
+      return `Say ${figureOf(c, problem)} for ${insideName(c, problem.in)}.`;
     case 'missing-stock':
       return `Say what ${stockNames[problem.stock]} of, and how thick.`;
     case 'not-positive':
@@ -47,7 +68,7 @@ export function caseProblemText(problem: CaseProblem, c: Case): string {
     case 'too-much':
       return `${caseFieldNames[problem.field]} is ${w(problem.by)} too much. At most ${w(problem.most)}.`;
     case 'negative-inside':
-      return `${capital(insideWords[problem.field])} is ${w(problem.by)} below 0 for ${insideName(c, problem.in)}. Make it 0 or more.`;
+      return `${capital(figureOf(c, problem))} is ${w(problem.by)} below 0 for ${insideName(c, problem.in)}. Make it 0 or more.`;
     case 'no-opening':
       return closedText(problem.across, w(problem.by));
     case 'bays-off':
@@ -115,6 +136,10 @@ export function caseWarningText(warning: CaseWarning, c: Case): string {
       return `Notches ${w(warning.deep)} deep take more than half of the partition (${w(warning.half)}).`;
     case 'small-bearing':
       return `Pushed to one side ${insideName(c, warning.in)} bear only ${w(warning.bearing)}: keep ${w(warning.least)}.`;
+    case 'holes-left-out':
+    case 'hole-web':
+    case 'not-32':
+      return pinWarningText(warning);
     case 'two-thicknesses':
       return 'Sides and partitions are of two thicknesses: each is taken at its own.';
     default:

@@ -1,6 +1,9 @@
 import type { ComponentChildren as Blank } from 'preact';
+import type { Length } from '../../length/length';
 import type { Case } from '../../trade/carcass/case';
-import { wordFor } from '../shared/counted';
+import { counted, wordFor } from '../shared/counted';
+import { exactly } from '../shared/exact-words';
+import { looseTitles } from './loose-words';
 
 export const sizes = 'Sizes';
 export const stock = 'Stock';
@@ -92,6 +95,7 @@ export const insideTitles = {
   pitch: 'Groove to groove',
   room: 'Room at the top',
   slack: 'How much narrower than floor to floor',
+  ...looseTitles,
   count: 'How many loose shelves',
   bay: 'Which bay, from the left as you face it',
 } as const;
@@ -112,12 +116,9 @@ export const fixed = (bay: Blank, at: Blank, no?: number) => (
 
 export const evenly = 'evenly spaced';
 
-export const loose = (bay: Blank, count: Blank, n: number) => (
-  <>
-    {count} {wordFor(n, 'loose shelf', 'loose shelves')}
-    {bay}.
-  </>
-);
+/** What evenly spaced shelves leave, and that it adds up. */
+export const openingsSay = (openings: readonly Length[], shelves: number, clear: Length): string =>
+  `Openings from the bottom up: ${openings.map(exactly).join(', ')}. With ${counted(shelves, 'shelf', 'shelves')} they make ${exactly(clear)}.`;
 
 export const rail = (bay: Blank, wide: Blank, under: Blank) => (
   <>

@@ -19,13 +19,13 @@ export function Misfits({ list, bench }: { readonly list: Checklist; readonly be
     <section class="misfits" aria-label={words.misfitsLabel}>
       <h2>{words.misfits}</h2>
       <ul>
-        {found.slice(0, mostShown).map(({ op, was, now, width, depth }) => (
+        {found.slice(0, mostShown).map(({ op, was, now, width, depth, row }) => (
           <li key={op.id}>
             <button type="button" class="nextset" onClick={() => bench.go({ at: 'part', id: op.part })}>
               <span class="grow">
                 <b>{workWord(op.name)}</b>
                 <span class="s muted block">
-                  {words.misfit(op, width ? 'width' : depth ? 'depth' : 'place', list.plan.job.tape)}
+                  {words.misfit(op, width ? 'width' : depth ? 'depth' : (row ?? 'place'), list.plan.job.tape)}
                 </span>
               </span>
               <Mixed value={was} tape={width ? '0.001' : list.plan.job.tape} />

@@ -1,5 +1,6 @@
 import { blocks, type Checklist, cutCount } from '../../plan/checklist';
 import { blockWords } from '../shared/block-words';
+import { holeMarks } from '../shared/row-words';
 import { thinnerSays } from '../shared/thinner-words';
 import * as words from './words';
 
@@ -13,7 +14,8 @@ export function plainCuts(list: Checklist): string {
     if (!first) return '';
     const lines = card.operations.map((op) => {
       const waits = blocks(list, op).length > 0 ? blockWords(list, op) : undefined;
-      return words.plainTick(op, { ticked: doing.done(op.id), waits, tape });
+      const tick = words.plainTick(op, { ticked: doing.done(op.id), waits, tape });
+      return op.which?.is === 'row' ? `${tick}\n       ${holeMarks(op.which.bore, tape).join('; ')}` : tick;
     });
     const thinner = thinnerSays(plan, card.operations).map((says) => `   ${says}`);
     return [words.plainHead(first, k + 1, tape), ...thinner, ...lines].join('\n');

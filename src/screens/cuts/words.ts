@@ -77,8 +77,18 @@ export const backToUsual = 'Back to the usual figures in inches';
 export const moreMisfits = (n: number): string => `and ${n} more`;
 
 /** A cut piece that no longer fits: what was cut, and what of it is off. */
-export function misfit(op: Operation, off: 'width' | 'depth' | 'place', tape: Tape): string {
-  const how = { width: ', how wide', depth: ', how deep', place: '' };
+export function misfit(
+  op: Operation,
+  off: 'width' | 'depth' | 'first' | 'last' | 'place',
+  tape: Tape,
+): string {
+  const how = {
+    width: ', how wide',
+    depth: ', how deep',
+    first: ', its first hole',
+    last: ', its last hole',
+    place: '',
+  };
   return `${whichWords(op, tape) || op.what}${how[off]}: recut, or make its mates match`;
 }
 

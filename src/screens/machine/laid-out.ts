@@ -1,5 +1,6 @@
 import { forDrawing } from '../../length/length';
 import type { Plan } from '../../plan/plan';
+import type { Part } from '../../trade/carcass/part';
 import type { Operation } from '../../trade/setups/operation';
 import type { Placing } from '../../trade/setups/placing';
 import { opposite, towardOf } from '../../trade/setups/turn';
@@ -14,6 +15,7 @@ export function laidOut(placing: Placing, op: Operation, plan: Plan): OnMachine 
   const { figure } = op.setup;
   const { stop } = placing;
   if (!part || !figure || !stop) return undefined;
+  if (placing.marked) return laidForRow(placing, op, part);
   const teeth = placing.measured ? (op.groove?.teeth ?? op.figure) : figure.value;
   const across = op.what === 'rip' || op.what === 'along' || op.what === 'rabbet';
   const whole = forDrawing((across ? part.width : part.length).sum.value);
@@ -27,6 +29,15 @@ export function laidOut(placing: Placing, op: Operation, plan: Plan): OnMachine 
     // a guide stands off the teeth by the shoe or the base
     blade: Math.min(1, Math.max(0, forDrawing(teeth) / whole)),
   };
+}
+
+/** A row of holes runs along the piece, so far from its front edge; nothing is on a stop. */
+function laidForRow(placing: Placing, op: Operation, part: Part): OnMachine | undefined {
+  const band = bandOf(placing);
+  const deep = forDrawing(part.width.sum.value);
+  if (!band || !placing.stop || deep <= 0) return undefined;
+  const row = Math.min(1, forDrawing(op.figure) / deep);
+  return { block: placing.stop, ...band, fence: placing.fence, blade: 0, row };
 }
 
 /** What the dark band is, so that pieces that mirror each other differ by where it lies, not by its word. */

@@ -27,6 +27,7 @@ import { OtherMachine } from './other-machine';
 import { OtherSize } from './other-size';
 import { Pieces } from './pieces';
 import { Recipe } from './recipe';
+import { RowMarks } from './row-marks';
 import { figuresOf, nextCard, readyOn } from './setting-in-hand';
 import { Strip } from './strip';
 import { type AskedHere, Ways } from './ways';
@@ -83,6 +84,7 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
       <Pieces {...{ bench, list, card }} onTick={(op) => tick(inHand, op)} />
       <p class="pad-x note">{onWords(first.setup)}</p>
       <CleatTold bench={bench} plan={list.plan} op={first} />
+      <RowMarks list={list} card={card} />
       <OtherFigures bench={bench} op={figuresOf(list, card) ?? first} />
       <Ways {...{ bench, list, card, first }} onAsk={setAsking} />
       <Recipe bench={bench} id={first.setup.key} build={first.setup.build} machine={first.setup.machine} />

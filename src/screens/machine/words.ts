@@ -10,6 +10,7 @@ import { type MachineId, machineAt } from '../../trade/machines/machines';
 import type { Tool } from '../../trade/machines/shop';
 import type { Card } from '../../trade/setups/checklist';
 import { isStep, type Operation } from '../../trade/setups/operation';
+import type { Bore } from '../../trade/shelves/bore';
 import { isAtBench } from '../shared/block-words';
 import { capital } from '../shared/capital';
 import { buildWords, fromAbove, whatWords, whichWords } from '../shared/cut-words';
@@ -64,7 +65,13 @@ export const pieceName = (op: Operation, tape: Tape): string =>
       : workWord(op.name);
 const setupTitleOf = (op: Operation): string => (isStep(op) ? setupTitle(op) : capital(plainWhat(op)));
 const plainWhat = (op: Operation): string =>
-  op.what === 'length' ? 'the length' : op.what === 'rip' ? 'the rip' : 'that cut';
+  op.what === 'length'
+    ? 'the length'
+    : op.what === 'rip'
+      ? 'the rip'
+      : op.what === 'bore'
+        ? 'that row'
+        : 'that cut';
 export const pieceTick = (op: Operation, tape: Tape): string =>
   `${workWord(op.name)}, ${whatWords(op, tape)}`;
 export const anyway = (op: Operation): string => (isAtBench(op) ? 'Go ahead anyway' : 'Cut it anyway');
@@ -93,6 +100,13 @@ export const otherEnd = 'from the other end';
 /** How the second wall of a groove is set best, and what its mark alone would make of the groove. */
 export const secondWall = ({ spacer, off }: SecondMark): string =>
   `Second wall: put ${exactly(spacer)} between. By the mark alone the groove is ${exactly(absolute(off))} too ${isNegative(off) ? 'narrow' : 'wide'}.`;
+
+// A row of holes.
+
+export const holesOn = (names: readonly string[]): string => `Holes on: ${names.join(', ')}`;
+export const rowDrawn = ({ row }: Bore): string => `The ${row} row to scale, bottom end at the left`;
+export const rowLies =
+  'Bottom end at the left, front edge at the bottom of the drawing. Each hole by its number, from the bottom end:';
 
 // The bar.
 

@@ -1,9 +1,7 @@
 import { forDrawing, type Length } from '../../length/length';
 import type { Part } from '../../trade/carcass/part';
-import { layOut } from '../../trade/grooves/lay-out';
 import { BoardLying } from '../../ui/board-lying';
-import type { DrawnGroove } from '../../ui/boards';
-import { drawn } from '../shared/drawn-board';
+import { cutsAcross, holesOf } from '../shared/cuts-across';
 import * as words from './words';
 
 /** The part lying, its reference end at the left against the blue block, to scale; what is cut in it shown. */
@@ -18,6 +16,7 @@ export function PartDrawing({ part }: { readonly part: Part }) {
       <BoardLying
         length={length}
         grooves={cutsAcross(part)}
+        holes={holesOf(part)}
         edge={edge ? share(edge.width) : 0}
         groove={groove && { near: share(groove.near), wide: share(groove.width) }}
         label={words.drawnLying(part)}
@@ -25,25 +24,4 @@ export function PartDrawing({ part }: { readonly part: Part }) {
       <p class="note">{words.lies(part, { rabbet: edge?.width, groove })}</p>
     </div>
   );
-}
-
-/** Everything cut across a part, as numbers for a picture: grooves, laps, notches, rabbets at its ends. */
-export function cutsAcross(part: Part): readonly DrawnGroove[] {
-  const length = forDrawing(part.length.sum.value);
-  const grooves = part.board ? drawn(layOut(part.board).grooves) : [];
-  const cuts = [...part.laps, ...part.notches].map(({ id, near, long }) => ({
-    id,
-    near: forDrawing(near),
-    width: forDrawing(long),
-    done: false,
-  }));
-  const ends = part.rabbets
-    .filter((r) => r.along.at === 'end')
-    .map(({ id, along, width }) => ({
-      id,
-      near: along.named === 'top' ? length - forDrawing(width) : 0,
-      width: forDrawing(width),
-      done: false,
-    }));
-  return [...grooves, ...cuts, ...ends];
 }

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { Tape } from '../../length/tape';
 import { type Checklist, checklistOf } from '../../plan/checklist';
 import { workOn } from '../../plan/part-work';
 import type { Part } from '../../trade/carcass/part';
@@ -48,7 +49,7 @@ function PartInHand({ bench, part, leave, list }: PartInHandProps) {
         <SizeRow label={words.long(part)} size={part.length} tape={plan.job.tape} />
         <SizeRow label={words.wide} size={part.width} tape={plan.job.tape} />
         <OneMark {...{ bench, plan, operations }} answered />
-        <Notes bench={bench} part={part} />
+        <Notes bench={bench} part={part} tape={plan.job.tape} />
         <AsCut bench={bench} part={part} list={list} />
         <PartOperations {...{ bench, part, list, operations }} />
         <HandWork bench={bench} part={part} plan={plan} />
@@ -64,9 +65,11 @@ function PartInHand({ bench, part, leave, list }: PartInHandProps) {
   );
 }
 
+type NotesProps = { readonly bench: Pick<Bench, 'go'>; readonly part: Part; readonly tape: Tape };
+
 /** What is to know of a part beside its sizes: its long point, its grooves, what else is cut in it. */
-function Notes({ bench, part }: { readonly bench: Pick<Bench, 'go'>; readonly part: Part }) {
-  const joints = words.joints(part);
+function Notes({ bench, part, tape }: NotesProps) {
+  const joints = words.joints(part, tape);
   return (
     <>
       {part.longPoint && <p class="pad-x note">{words.longPoint(part.longPoint.value)}</p>}

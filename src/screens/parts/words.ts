@@ -4,10 +4,12 @@ import type { Tape } from '../../length/tape';
 import type { Stuff } from '../../trade/carcass/case';
 import type { Part } from '../../trade/carcass/part';
 import type { Operation } from '../../trade/setups/operation';
+import type { Bore } from '../../trade/shelves/bore';
 import { whatWords } from '../shared/cut-words';
 import { exactly as w } from '../shared/exact-words';
 import { partWord, workWord } from '../shared/part-words';
 import { sideWords } from '../shared/placing-words';
+import { rowWords } from '../shared/row-words';
 import { takesWords } from '../shared/which-words';
 
 export const parts = 'Parts';
@@ -67,7 +69,10 @@ export function lies({ end }: Part, { rabbet, groove }: AlongBack): string {
 }
 
 /** What is cut in a part beside its grooves, one line for each. */
-export function joints({ end, rabbets, notches, laps, along = [] }: Part): readonly string[] {
+export function joints(
+  { end, rabbets, notches, laps, along = [], bores = [] }: Part,
+  tape: Tape,
+): readonly string[] {
   const cut = ({ near, long, deep }: Part['laps'][number]) =>
     `${w(near)} from the ${end} end: ${w(long)} long, ${w(deep)} deep`;
   return [
@@ -81,8 +86,13 @@ export function joints({ end, rabbets, notches, laps, along = [] }: Part): reado
     ),
     ...notches.map((notch) => `Notch ${cut(notch)}; all partitions clamped as one.`),
     ...laps.map((lap) => `Lap ${cut(lap)}.`),
+    ...bores.map((bore) => rowLine(bore, tape)),
   ];
 }
+
+/** A row of holes, how wide and deep they are and how far it is from the front edge. */
+const rowLine = (bore: Bore, tape: Tape): string =>
+  `Holes ${w(bore.dia)} wide and ${w(bore.deep)} deep, ${w(bore.off)} from the front edge: ${rowWords({ bore }, tape)}.`;
 
 export const cutsInOrder = 'Its cuts, in order';
 

@@ -14,9 +14,15 @@ import { sideWords } from './placing-words';
 import { benchWords } from './setup-title';
 import { whichAlone } from './which-words';
 
+const isDrill = (machine: MachineId): boolean => machine === 'press' || machine === 'template';
+
 /** What cuts from above is let down into the work; what stands in a table is raised out of it. */
 export const fromAbove = (machine: MachineId): boolean =>
-  machine === 'router' || machine === 'saw' || machine === 'sliding' || machine === 'slidingcut';
+  machine === 'router' ||
+  machine === 'saw' ||
+  machine === 'sliding' ||
+  machine === 'slidingcut' ||
+  isDrill(machine);
 
 /** The dear part: machine, cutter, height. */
 export function buildWords({ machine, cutter, height }: Setup, tape: Tape = '1/64'): string {

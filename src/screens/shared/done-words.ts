@@ -31,5 +31,6 @@ const isNamed = (what: What): what is Doing => what in doneWords;
 /** What a tick says of a piece. @example doneWord(level) // 'Levelled' */
 export function doneWord(op: Operation): string {
   if (isNamed(op.what)) return doneWords[op.what];
+  if (op.what === 'bore') return 'Bored';
   return isStep(op) ? 'Done' : 'Cut';
 }

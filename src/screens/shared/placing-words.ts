@@ -64,7 +64,8 @@ function edgeLine({ onFence, stands, toYou, measured, stop }: Placing): string |
   return toYou && `${sideWords(toYou)} toward you`;
 }
 
-function endLine({ toStop, measured, stop }: Placing): string | undefined {
+function endLine({ toStop, measured, marked, stop }: Placing): string | undefined {
+  if (marked) return `${sideWords(marked)} on your ${stop}, marked from it`;
   if (toStop) return `${sideWords(toStop)} to stop`;
   if (measured?.at === 'edge') return 'guide measured from it';
   return measured && `${sideWords(measured)} on your ${stop}, guide measured from it`;
@@ -133,7 +134,11 @@ function leadsShort(pieces: readonly Placed[], edges: readonly string[]): readon
   return pieces.some(({ placing }) => placing.onFence?.at === 'end') ? leads : [];
 }
 
-const shortEnd = ({ toStop, measured }: Placing): string | undefined =>
-  toStop ? `${sideWords(toStop)} to stop` : measured && `guide from ${sideWords(measured)}`;
+const shortEnd = ({ toStop, measured, marked }: Placing): string | undefined =>
+  marked
+    ? `marked from ${sideWords(marked)}`
+    : toStop
+      ? `${sideWords(toStop)} to stop`
+      : measured && `guide from ${sideWords(measured)}`;
 
 const shortFace = (named: FaceName): string => faces[named].replace(/ face$/, '');

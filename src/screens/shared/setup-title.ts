@@ -15,6 +15,8 @@ const gaugeWords: Record<Gauge, string> = {
   'stick-length': 'Stick under the slides at',
   'from-end': 'Hole at',
   'as-said': 'Set at',
+  'fence-to-bit': 'Fence to the middle of the bit',
+  'row-from-front': 'Row from the front edge',
 };
 
 /** What is done at the bench, where no machine is set. */

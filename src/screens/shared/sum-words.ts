@@ -65,6 +65,11 @@ const plainWords: Record<PlainTerm, string> = {
   room: 'room',
   ease: 'ease',
   play: 'play',
+  'two-end-plays': 'play at both ends',
+  'two-pin-plates': 'pins at both ends',
+  'front-room': 'room in front',
+  'back-room': 'room behind',
+  'front-edging': 'edging on the front',
   slack: 'slack',
   // face frame
   frame: 'frame',

@@ -5,6 +5,7 @@ import { writeLength, writeMark } from '../../length/write';
 import type { Takes } from '../../trade/carcass/part-name';
 import type { Operation, What } from '../../trade/setups/operation';
 import type { Seat, Which } from '../../trade/setups/which';
+import { rowWords } from './row-words';
 
 /** What is minded in a step at the bench. */
 const benchSays: Partial<Record<What, string>> = {
@@ -78,6 +79,8 @@ function whichOf(what: What, which: Which, tape: Tape): string {
       const { from, to, end } = which.stopped;
       return `${takesWords(which.takes)}, stopped: ${writeLength(from, tape)} to ${writeLength(to, tape)} from the ${end} end`;
     }
+    case 'row':
+      return rowWords(which, tape);
     case 'lap':
       return `no. ${which.no}`;
     case 'long-points':

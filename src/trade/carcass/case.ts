@@ -1,5 +1,6 @@
 import type { Length } from '../../length/length';
 import type { Units } from '../../length/units';
+import type { BoredWith } from '../shelves/bore';
 
 /** A sheet or board of stock as the parts are worked out from it. Inches. */
 export type Stuff = {
@@ -33,7 +34,7 @@ export type StockRole =
  * What stands in a bay, as you face the case, bays counted from the left.
  * - `trays`: a run of grooves on both walls, loose trays in them, laid out from the case bottom.
  * - `fixed`: a shelf in dadoes; `at` is its lower face, up from the case bottom.
- * - `loose`: shelves on pins.
+ * - `loose`: shelves that lie on pins or strips.
  * - `rail`: a rail of the face frame; `at` is the clear opening under it.
  */
 export type Inside = {
@@ -52,7 +53,26 @@ export type Inside = {
   readonly slack?: Length | undefined;
   /** `rail`: how wide. */
   readonly wide?: Length | undefined;
+  /**
+   * `loose`: rows of pins, or rows of pins 32 mm apart; with nothing said no hole is laid out. Of a row `first`,
+   * `pitch` and `endRoom` as for trays, hole to hole; of its holes `width` and `depth`.
+   */
+  readonly heldBy?: HeldBy | undefined;
+  /** Rows from the front edge and from the back; what they are bored with. */
+  readonly front?: Length | undefined;
+  readonly behind?: Length | undefined;
+  readonly bore?: BoredWith | undefined;
+  /** At each end of a shelf the room its pins take, and its play; room in front and behind; edging on its front. */
+  readonly flange?: Length | undefined;
+  readonly play?: Length | undefined;
+  readonly frontPlay?: Length | undefined;
+  readonly backPlay?: Length | undefined;
+  readonly band?: Length | undefined;
 };
+
+/** What holds loose shelves: each spelling stands in jobs. */
+export const heldBys = ['pins', 'lines'] as const;
+type HeldBy = (typeof heldBys)[number];
 
 /** Where an opening of the case was measured, and what is used of it. Inches. */
 export type Built = {

@@ -3,6 +3,8 @@ import type { Rounding } from '../../length/round';
 import type { Tape } from '../../length/tape';
 import { cutsFor, type Met, type Seat } from '../joints/joint';
 import { notch } from '../joints/joints';
+import type { Bore } from '../shelves/bore';
+import { boresIn } from '../shelves/bores';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { backHow } from './back-how';
 import { bottomIn, type Cutting, flatBoard, partitionBoard, sideBoard } from './boards';
@@ -81,6 +83,8 @@ const blankOf = (part: Part, { units }: Case) => ({
   end: part.end,
 });
 
+const bored = (bores: readonly Bore[]) => (bores.length > 0 ? { bores } : {});
+
 /** Both sides, bottom, top and partitions: what the dry-fit stands up. */
 export function panels(making: Making): readonly Part[] {
   const { case: c } = making.sizes;
@@ -111,6 +115,12 @@ function side(making: Making, hand: 'left' | 'right'): Part {
     board: sideBoard(sizes, blankOf(part, sizes.case), { ...cutting(part.id), hand }),
     rabbets,
     ...(along.length > 0 ? { along } : {}),
+    ...bored(
+      boresIn(sizes, hand === 'left' ? 1 : sizes.case.partitions + 1, {
+        face: 'A',
+        datum: sizes.datum.value,
+      }),
+    ),
     mates: [`${sizes.case.id}~${hand === 'left' ? 'right' : 'left'}`],
   };
 }
@@ -197,7 +207,8 @@ export const rabbetToRabbet = (sizes: Sizes, field: JointField): Sum =>
 function partition(making: Making, k: number): Part {
   const { sizes, cutting } = making;
   const { case: c } = sizes;
-  const seats = times(reachOf(sizes, 'partitionDado'), c.hasTop ? 2n : 1n);
+  const datum = reachOf(sizes, 'partitionDado');
+  const seats = times(datum, c.hasTop ? 2n : 1n);
   const part = partOf(making, {
     role: `partition${k}`,
     name: { role: 'partition', ...(c.partitions === 1 ? {} : { no: k }) },
@@ -216,6 +227,7 @@ function partition(making: Making, k: number): Part {
     ...part,
     board: partitionBoard(sizes, k, { blank: blankOf(part, sizes.case), cutting: cutting(part.id) }),
     notches: cutsFor(cleatsIn(sizes)).notches,
+    ...bored([...boresIn(sizes, k, { face: 'A', datum }), ...boresIn(sizes, k + 1, { face: 'B', datum })]),
     mates: Array.from({ length: c.partitions }, (_, n) => `${c.id}~partition${n + 1}`).filter(
       (id) => id !== part.id,
     ),

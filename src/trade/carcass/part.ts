@@ -5,6 +5,7 @@ import type { Board } from '../grooves/board';
 import type { MachineId } from '../machines/machines';
 import type { On, Side } from '../setups/on';
 import type { What } from '../setups/operation';
+import type { Bore } from '../shelves/bore';
 import type { Sum } from '../sums/sum';
 import type { StockRole } from './case';
 import type { PartName, Takes } from './part-name';
@@ -105,6 +106,8 @@ export type Part = {
   /** Grooves along its edges, cut off a fence before any end. */
   readonly along?: readonly Along[];
   readonly endCut?: EndCut | undefined;
+  /** Rows of holes bored in its faces. */
+  readonly bores?: readonly Bore[];
   /** Its two copies are a left and a right one. */
   readonly pair?: boolean;
   /** Operations of others that come before its first fitted cut. */

@@ -2,6 +2,7 @@ import { add, isNegative, less, subtract, zero } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import type { Tape } from '../../length/tape';
 import { lappedFrame } from '../joints/laps';
+import { pinProblems } from '../shelves/pin-problems';
 import { backProblems } from './back';
 import type { Cutting } from './boards';
 import type { Case, Inside, Stuff } from './case';
@@ -47,6 +48,7 @@ export function partsOf(c: Case, options: CaseOptions): Result<Worked, readonly 
     ...overlaps(sizes),
     ...(c.hasFrame ? frameProblems(frameOf(sizes)) : []),
     ...baseProblems(sizes),
+    ...pinProblems(sizes),
   ];
   if (problems.length > 0) return err(problems);
   const making: Making = {
@@ -66,12 +68,17 @@ const needs: Record<Inside['kind'], readonly ('at' | 'first' | 'pitch' | 'width'
   rail: ['at'],
 };
 
+/** Shelves on pins in rows of their own. */
+const inRows = ['first', 'pitch'] as const;
+
 function insideProblems(sizes: Sizes): readonly CaseProblem[] {
   const { case: c } = sizes;
   return c.inside.flatMap((i): readonly CaseProblem[] => {
     const bays = c.partitions + 1;
     if (i.bay < 1 || i.bay > bays) return [{ code: 'no-bay', in: i.id, bay: i.bay, bays }];
-    const absent = needs[i.kind].filter((field) => i[field] === undefined);
+    const absent = (i.heldBy === 'pins' && i.kind === 'loose' ? inRows : needs[i.kind]).filter(
+      (field) => i[field] === undefined,
+    );
     if (absent.length > 0) return absent.map((field) => ({ code: 'missing-inside', in: i.id, field }));
     return tooHigh(sizes, i);
   });

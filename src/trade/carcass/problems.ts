@@ -1,4 +1,5 @@
 import type { Length } from '../../length/length';
+import type { PinProblem, PinWarning } from '../shelves/pin-problem';
 import type { Case, StockRole } from './case';
 import type { JointField } from './meetings';
 import type { RoundProblem, RoundWarning } from './round-problems';
@@ -10,6 +11,7 @@ export type CaseField = {
 
 /** Why a case cannot be cut as it stands. `in` names the thing in a bay. Inches. */
 export type CaseProblem =
+  | PinProblem
   | { readonly code: 'missing'; readonly field: CaseField }
   | {
       readonly code: 'missing-inside';
@@ -29,7 +31,7 @@ export type CaseProblem =
   | {
       readonly code: 'negative-inside';
       readonly in: string;
-      readonly field: 'at' | 'endRoom' | 'slack' | 'wide';
+      readonly field: NegativeInside;
       readonly by: Length;
     }
   /** Nothing is left between: `by` how much too small the outside is. */
@@ -67,8 +69,23 @@ export type CaseProblem =
   | { readonly code: 'rails-meet'; readonly by: Length }
   | { readonly code: 'crosses-count' };
 
+/** Figures of what stands in a bay that may be nothing, but not less. */
+export const neverLess = [
+  'at',
+  'endRoom',
+  'slack',
+  'wide',
+  'flange',
+  'play',
+  'frontPlay',
+  'backPlay',
+  'band',
+] as const;
+type NegativeInside = (typeof neverLess)[number];
+
 /** Cuttable, but worth a look. Limits are common practice, no source. */
 export type CaseWarning =
+  | PinWarning
   | {
       readonly code: 'deep';
       readonly field: JointField;

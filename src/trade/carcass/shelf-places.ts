@@ -60,6 +60,18 @@ function placesIn(sizes: Sizes, bay: number, tape: Tape): readonly (readonly [st
   });
 }
 
+/**
+ * The openings of a bay between its fixed shelves, as they stand: with the shelves they make the clear height.
+ *
+ * @returns from the bottom up, inches; what is under a mark is in the top one
+ * @example openingsUp(withShelfPlaces(sizes, '1/32'), 1) // 14 3/4, 14 23/32 …: Example 13 of carcass
+ */
+export const openingsUp = (sizes: Sizes, bay: number): readonly Length[] =>
+  openings(
+    sizes,
+    sizes.case.inside.filter((i) => i.kind === 'fixed' && i.bay === bay),
+  ).map(high);
+
 /** What the shelves with a place leave of a bay, from the bottom up. */
 function openings({ thick, clearHeight }: Sizes, shelves: readonly Inside[]): readonly Opening[] {
   const said = shelves.flatMap((i) => (i.at ? [i.at] : [])).sort(compare);

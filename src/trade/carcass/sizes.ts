@@ -20,7 +20,7 @@ import type { Case, StockRole, Stuff } from './case';
 import { heldOf, type Over } from './held';
 import { keptOff } from './kept-off';
 import { jointFields, meetings, reachOf } from './meetings';
-import type { CaseField, CaseProblem } from './problems';
+import { type CaseField, type CaseProblem, neverLess } from './problems';
 import { type Joints, jointsOf } from './usual';
 
 /** What every part of a case is worked out from. Inches, each with its sum. */
@@ -232,7 +232,7 @@ function negative(c: Case): readonly CaseProblem[] {
     return value && isNegative(value) ? [{ code: 'negative', field, by: negate(value) }] : [];
   });
   const inside = c.inside.flatMap((i) =>
-    (['at', 'endRoom', 'slack', 'wide'] as const).flatMap((field): readonly CaseProblem[] => {
+    neverLess.flatMap((field): readonly CaseProblem[] => {
       const value = i[field];
       return value && isNegative(value)
         ? [{ code: 'negative-inside', in: i.id, field, by: negate(value) }]

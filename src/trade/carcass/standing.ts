@@ -1,5 +1,6 @@
 import { add, type Length, sum, times, zero } from '../../length/length';
 import { layOut } from '../grooves/lay-out';
+import { looseDeep, looseLong } from '../shelves/loose';
 import { given, minus, plus, type Sum, sumOf, type Term } from '../sums/sum';
 import { slackOf } from './boards';
 import type { Inside } from './case';
@@ -83,8 +84,8 @@ function looseShelf(making: Making, i: Inside): Part {
     role: i.id,
     name: nameOf(making, i),
     stock: 'shelf',
-    ...inBay(making, i.bay, [minus('play', usualOf(making.sizes.case).shelfPlay)]),
-    width: making.sizes.inner,
+    ...inBay(making, i.bay, looseLong(making.sizes.case, i)),
+    width: sumOf(...making.sizes.inner.terms, ...looseDeep(i)),
     enters: true,
     copies: i.count ?? 1,
     end: 'left',

@@ -11,6 +11,7 @@ import {
   times,
 } from '../../length/length';
 import { figureIn } from '../../length/metric-figures';
+import { pinWarnings } from '../shelves/pin-problems';
 import { backWarnings } from './back';
 import { backHow } from './back-how';
 import { slackOf } from './boards';
@@ -40,6 +41,7 @@ export function warningsOf(
     ...cleats(sizes),
     ...backWarnings(sizes),
     ...bearing(sizes),
+    ...pinWarnings(sizes),
     ...framed,
     ...(frame ? wider(sizes, frame).filter(({ bay }) => !opens(framed, bay)) : []),
     ...(sharesThickness(sizes) ? [] : [{ code: 'two-thicknesses' } as const]),

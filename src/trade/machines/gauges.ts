@@ -22,6 +22,8 @@ export const gauges = {
   'stick-length': 'k',
   'from-end': 'j',
   'as-said': 'a',
+  'fence-to-bit': 'b',
+  'row-from-front': 'e',
 } as const;
 
 export type Gauge = keyof typeof gauges;

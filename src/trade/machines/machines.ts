@@ -4,7 +4,8 @@ import type { Machine } from './machine';
 /**
  * Every machine as it stands ready for a setup. The ids are stored and stand in keys and addresses: none is ever
  * spelled otherwise. `rip`, `fence` and `rabbet` are the table saw: with a single blade, a stack, a stack in a
- * sacrificial fence; `slidingcut` and `sliding` the sliding saw.
+ * sacrificial fence; `slidingcut` and `sliding` the sliding saw. `press` is a drill press, `template` a drill by hand
+ * in a template.
  */
 const machines = {
   rip: { cuts: 'blade', forHandWork: true },
@@ -18,6 +19,8 @@ const machines = {
   dovetail: { cuts: 'tool' },
   stick: { cuts: 'blade', noRecipe: true },
   jig: { cuts: 'tool' },
+  press: { cuts: 'bit' },
+  template: { cuts: 'bit', caution: 'press' },
   hand: { cuts: 'tool', forHandWork: true },
   bench: { cuts: 'none', forHandWork: true, caution: 'hand' },
 } as const satisfies Readonly<Record<string, Machine>>;

@@ -8,10 +8,17 @@ export type Change = {
   readonly now: Length;
   readonly width?: boolean;
   readonly depth?: boolean;
+  readonly row?: 'first' | 'last';
 };
 
 /** How a joint is cut: how wide, where something stands in it, and how deep. Inches. */
-type Joint = { readonly width?: Length | undefined; readonly depth?: Length | undefined };
+type Joint = {
+  readonly width?: Length | undefined;
+  readonly depth?: Length | undefined;
+  /** Of a row of holes its first and its last. */
+  readonly first?: Length | undefined;
+  readonly last?: Length | undefined;
+};
 
 /**
  * What a tick keeps: the figure it was cut to, and of a joint how it was cut; the size the piece came to, where that
@@ -25,7 +32,17 @@ export type CutTo = (
 export const jointOf = (op: Operation): Joint => ({
   width: op.width,
   depth: op.what === 'rip' || op.what === 'length' ? undefined : op.setup.height,
+  ...op.row,
 });
+
+/** A row that begins or ends elsewhere: its first hole where that has moved, else its last. */
+function otherRow(op: Operation, was: Joint): readonly Change[] {
+  const ends = (['first', 'last'] as const).flatMap((end): readonly Change[] => {
+    const [old, now] = [was[end], op.row?.[end]];
+    return old && now && !equals(old, now) ? [{ op, was: old, now, row: end }] : [];
+  });
+  return ends.slice(0, 1);
+}
 
 /** How a joint differs from what it was. */
 function otherJoint(op: Operation, was: Joint): readonly Change[] {
@@ -38,7 +55,7 @@ function otherJoint(op: Operation, was: Joint): readonly Change[] {
     was.depth && now.depth && !equals(was.depth, now.depth)
       ? [{ op, was: was.depth, now: now.depth, depth: true }]
       : [];
-  return [...wider, ...deeper];
+  return [...wider, ...deeper, ...otherRow(op, was)];
 }
 
 /**

@@ -5,6 +5,7 @@ import type { Face } from '../grooves/layout';
 import type { Setting } from '../grooves/settings';
 import { machineFor } from '../machines/groove-machines';
 import { isOtherEndOn } from '../machines/reach';
+import type { Bore } from '../shelves/bore';
 import type { Side } from './on';
 import type { FaceName, Hand, Placing } from './placing';
 import { farSide, opposite, type Toward, towardOf } from './turn';
@@ -106,6 +107,26 @@ export function grooved(part: Part, setting: Setting, copy: CopyName | undefined
   if (near && far) return { ...sled, onFence: near, leads: far };
   // a board alike its others is told by no edge: the same one each time
   return stopped ? sled : { ...sled, onFence: edge('true') };
+}
+
+/**
+ * Bored from above, the face up: at a drill press the front edge lies against the fence, which stands behind the bit;
+ * under a template it is toward you. Which hand the reference end comes to follows: the two of a pair swap.
+ */
+export function bored(part: Part, { by, face }: Pick<Bore, 'by' | 'face'>): Placing {
+  const looks = faceOf(part, { copy: undefined, face });
+  const front = edge('front');
+  const against = towardOf(part.end);
+  const away: Toward = by === 'press' ? 'front' : 'back';
+  const hand = (['left', 'right'] as const).find(
+    (endAt) =>
+      looks.toward && against && farSide({ face: looks.toward, lies: 'up', end: against, endAt }) === away,
+  );
+  return {
+    face: { named: looks.named, lies: 'up' },
+    ...(by === 'press' ? { onFence: front, fence: 'far' } : { toYou: front }),
+    ...(hand ? { marked: end(part.end), stop: hand } : {}),
+  };
 }
 
 /** Along a fence right of the cutter, the cut face down: rabbets, and grooves along an edge. */

@@ -29,6 +29,7 @@ function leastIn(part: Part): number {
     part.notches.length +
     part.laps.length +
     (part.along ?? []).length +
+    (part.bores ?? []).length +
     (part.endCut ? 1 : 0);
   return part.copies * (rip + length + joints + groovesOf(part));
 }

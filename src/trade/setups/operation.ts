@@ -18,6 +18,7 @@ type Cutting =
   | 'along'
   | 'tails'
   | 'pins'
+  | 'bore'
   | 'test'
   | 'hand';
 
@@ -81,6 +82,8 @@ export type Operation = {
   readonly end?: { readonly markedFrom?: string | undefined } | undefined;
   /** A groove laid out on a board: where its mark stands, its near teeth from the reference end. Inches. */
   readonly groove?: { readonly board: string; readonly setting: string; readonly teeth: Length } | undefined;
+  /** A row of holes: its first and its last as marked, from the reference end. Inches. */
+  readonly row?: { readonly first: Length; readonly last: Length } | undefined;
   /** What anchors a case: a cleat in it, or one that is on the wall before it. */
   readonly cleat?: CleatOn | undefined;
   /** How the piece lies on the machine: see `placingOf`. */

@@ -11,6 +11,7 @@ import { cutterOn } from '../machines/cutter';
 import { isGuided, machineFor } from '../machines/groove-machines';
 import type { MachineId } from '../machines/machines';
 import { isOtherEndOn } from '../machines/reach';
+import { boresOf } from './bore-operations';
 import { alongFence, dovetailed, grooved, lapped, mitred, notched } from './lies';
 import type { On } from './on';
 import { type Operation, opId } from './operation';
@@ -71,7 +72,15 @@ export function partOperations(
       ...shouldersOf(part, piece, at.tape),
       ...alongOf(part, piece, at.tape),
     ].map((op) => ({ ...op, after: ready }));
-    return [...rip, ...length, ...own, ...last, ...endOf(part, piece, last.length > 0 ? ids(last) : ready)];
+    const rows = boresOf(part, piece, at.tape).map((op) => ({ ...op, after: ids(length) }));
+    return [
+      ...rip,
+      ...length,
+      ...own,
+      ...last,
+      ...rows,
+      ...endOf(part, piece, last.length > 0 ? ids(last) : ready),
+    ];
   });
 }
 

@@ -41,6 +41,8 @@ export type Placing = {
   /** Under a guide: the end the guide is measured from, and the edge that is toward you. */
   readonly measured?: Side;
   readonly toYou?: Side;
+  /** The end that marks on it are measured from: at `stop` as you stand. */
+  readonly marked?: Side;
   /** The stop, the rip fence or the measured end, as you stand: left or right of the cut. */
   readonly stop?: Hand;
   /** The fence of a sled: at your side or the far one. */

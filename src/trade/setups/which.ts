@@ -3,6 +3,7 @@ import type { Rounded } from '../../length/round';
 import type { Takes } from '../carcass/part-name';
 import type { Face } from '../grooves/layout';
 import type { Wall } from '../grooves/wall-passes';
+import type { Bore } from '../shelves/bore';
 
 /** What stands in a groove; one of a run has its number, a shelf where there are several. */
 export type Seat =
@@ -21,6 +22,8 @@ export type Which =
       readonly takes: Takes;
       readonly stopped?: { readonly from: Length; readonly to: Length; readonly end: string };
     }
+  /** A row of holes, `face` of a partition. */
+  | { readonly is: 'row'; readonly bore: Bore; readonly face?: Face }
   | { readonly is: 'lap'; readonly no: number }
   | { readonly is: 'long-points' }
   | { readonly is: 'scrap' }

@@ -63,6 +63,11 @@ export type PlainTerm =
   | 'room'
   | 'ease'
   | 'play'
+  | 'two-end-plays'
+  | 'two-pin-plates'
+  | 'front-room'
+  | 'back-room'
+  | 'front-edging'
   | 'slack'
   // face frame
   | 'frame'

@@ -48,15 +48,18 @@ describe('a part in words', () => {
     const cut = { id: 'c', near: l('4'), long: l('3/4'), deep: l('3/8') };
     const along = { at: 'edge', named: 'back' } as const;
     const rabbet = { ...partOf('case~left').rabbets[0], id: 'r', along, width: l('1/2'), depth: l('1/4') };
-    const lines = words.joints({
-      ...side,
-      rabbets: [
-        { ...rabbet, takes: { part: 'back' } },
-        { ...rabbet, takes: { part: 'back' }, from: l('2'), to: l('30') },
-      ] as Part['rabbets'],
-      notches: [cut],
-      laps: [cut],
-    });
+    const lines = words.joints(
+      {
+        ...side,
+        rabbets: [
+          { ...rabbet, takes: { part: 'back' } },
+          { ...rabbet, takes: { part: 'back' }, from: l('2'), to: l('30') },
+        ] as Part['rabbets'],
+        notches: [cut],
+        laps: [cut],
+      },
+      '1/32',
+    );
     expect(lines).toEqual([
       expect.stringMatching(/1\/2 wide along the back edge, 1\/4 deep\.$/),
       expect.stringContaining('stopped: 2 to 30 from the bottom end.'),

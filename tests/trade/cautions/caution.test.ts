@@ -30,6 +30,8 @@ const atMachine: Record<MachineId, Caution> = {
   dovetail: 'dovetail',
   stick: 'stick',
   jig: 'jig',
+  press: 'press',
+  template: 'press',
   hand: 'hand',
   bench: 'hand',
 };
@@ -46,6 +48,7 @@ const atWhat: Record<What, Caution | 'of its machine'> = {
   along: 'of its machine',
   tails: 'of its machine',
   pins: 'of its machine',
+  bore: 'of its machine',
   test: 'of its machine',
   hand: 'of its machine',
   slide: 'of its machine',
@@ -127,7 +130,7 @@ describe('cautions', () => {
   // stands in addresses, which phones keep
   test('is spelled so, for ever', () => {
     expect(cautions.join(' ')).toBe(
-      'rip crosscut mitre stop fence router saw spacers index sliding rabbet notch lap dovetail stick jig hand ' +
+      'rip crosscut mitre stop fence router saw spacers index sliding rabbet notch lap dovetail stick jig press hand ' +
         'dry-fit finish-inside glue-up frame-on marks box-up hang carry-in level front-on ' +
         'anchor check-again cure load label look-back scribe filler cleat ' +
         'sheet-cut stick-cut carry stack shims as-built old-finish',

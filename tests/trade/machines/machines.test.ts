@@ -36,6 +36,8 @@ const cutsOf: Record<MachineId, Cuts> = {
   dovetail: 'tool',
   stick: 'blade',
   jig: 'tool',
+  press: 'bit',
+  template: 'bit',
   hand: 'tool',
   bench: 'none',
 };
@@ -74,6 +76,8 @@ test('ids of machines and letters of gauges are spelled so, for ever', () => {
     'k stick-length',
     'j from-end',
     'a as-said',
+    'b fence-to-bit',
+    'e row-from-front',
   ]);
 });
 

@@ -19,6 +19,8 @@ export const machineNames: Readonly<Record<MachineId, string>> = {
   dovetail: 'Dovetails',
   stick: 'Sticks',
   jig: 'Drilling jig',
+  press: 'Drill press and fence',
+  template: 'Drill and template',
   hand: 'By hand',
   bench: 'At the bench',
 };

@@ -158,6 +158,17 @@ export const machineWords: Words = {
     ],
     part: 'fasteners',
   },
+  press: {
+    held: (on) => `${on} on the fence, fence to the middle of the bit`,
+    caution: [
+      'Stop collar on the bit, work clamped.',
+      'Scrap under it, set the depth in scrap first. No gloves or loose sleeves; the bit stands before chips are cleared.',
+    ],
+    part: 'fasteners',
+  },
+  template: {
+    held: (on) => `from the ${on} to the middle of the row`,
+  },
   bench: {
     forHandWork: 'at the bench',
   },

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { cutsAcross } from '../../../src/screens/parts/part-drawing';
+import { cutsAcross } from '../../../src/screens/shared/cuts-across';
 import type { Part } from '../../../src/trade/carcass/part';
 import { l } from '../../length/write-figures';
 import { at, opened } from '../../plan/laid-sample';

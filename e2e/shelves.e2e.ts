@@ -1,0 +1,86 @@
+import { expect, type Page, test } from '@playwright/test';
+import { blankOf, choose, fillBlank, makeReady, pastBounce, standing, ticksHere, typeInto } from './app';
+
+/** A case 42 5/8 wide, 65 1/2 high and 18 deep of 3/4 sheet, without a back: 41 1/8 across and 60 up, clear. */
+async function caseOfSheet(page: Page): Promise<void> {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Work out a case' }).click();
+  await fillBlank(page, /Outside width/, '42 5/8');
+  await fillBlank(page, /Outside height/, '65 1/2');
+  await fillBlank(page, /Depth, without a face frame/, '18');
+  await fillBlank(page, /Floor to the underside/, '4');
+  await blankOf(page, /What the sides are of/).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Measure a sheet' }).click();
+  await page
+    .locator('main .nextset, main .sect')
+    .filter({ hasText: /Planned, until it is measured/ })
+    .first()
+    .click();
+  await page.getByRole('dialog').getByRole('button', { name: '3/4', exact: true }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
+  await page.getByRole('button', { name: 'Back to case' }).click();
+  await expect(blankOf(page, /What the sides are of/)).toContainText('Sheet A');
+}
+
+async function looseShelves(page: Page): Promise<void> {
+  await page.getByRole('button', { name: /loose shelves/i }).click();
+  const dock = page.getByRole('dialog');
+  await dock.getByRole('button', { name: '3', exact: true }).click();
+  await dock.getByRole('button', { name: 'Done' }).click();
+  await expect(dock).toBeHidden();
+  await pastBounce(page);
+}
+
+const inBays = (page: Page) => page.getByRole('region', { name: 'In the bays, 1' });
+
+test('loose shelves on pins, from nothing to the cards their holes are bored by', async ({ page }) => {
+  await caseOfSheet(page);
+  await looseShelves(page);
+  await expect(inBays(page)).toContainText('pins, no holes laid out.');
+  await choose(page, /What holds the loose shelves/, 'pins in rows of holes');
+  await typeInto(page, /First hole over the bottom/, '4 3/4');
+  await typeInto(page, /Hole to hole/, '1 1/2');
+  await typeInto(page, /Room over the last hole/, '5');
+  await typeInto(page, /Back edge to the rear row/, '2 1/2');
+  // 60 − 4 3/4 − 5 = 50 1/4: 33 pitches of 1 1/2 are 49 1/2, so 34 holes, 3/4 over; the last at 4 3/4 + 49 1/2
+  await expect(inBays(page)).toContainText('34 holes a row');
+  await expect(inBays(page)).toContainText(
+    'the last 54 1/4 over the bottom, 3/4 more than said left at the top',
+  );
+  // a shelf: 41 1/8 less 1/8 of play
+  await typeInto(page, /Room for a pin at each end/, '1/16');
+
+  await page.goto('./#/cuts');
+  const rear = page.locator('main .nextset').filter({ hasText: 'Row from the front edge' });
+  await expect(rear).toHaveCount(2);
+  await rear.last().click();
+  await makeReady(page);
+  // 18 − 2 1/2 from the front edge; both sides on one card, at other hands
+  await expect(standing(page)).toHaveText(/15 and 1\/2/);
+  const marks = page.getByRole('region', { name: 'Holes on: Left side, Right side' });
+  // bottom 3/4 on feet of 4: the datum is 4 3/4 up, the first hole at 9 1/2, the last at 9 1/2 + 49 1/2
+  await expect(marks.getByRole('listitem').first()).toHaveText('1: 9 1/2');
+  await expect(marks.getByRole('listitem')).toHaveCount(34);
+  await expect(marks.getByRole('listitem').last()).toHaveText('34: 59');
+  const pieces = page.locator('.saw [role="checkbox"]');
+  await expect(pieces.filter({ hasText: 'Left side' })).toContainText('bottom end on your right');
+  await expect(pieces.filter({ hasText: 'Right side' })).toContainText('bottom end on your left');
+  await pieces.first().click();
+  await expect(ticksHere(page)).toHaveCount(1);
+});
+
+test('holes too near a dado are left out of both walls, and what cannot be bored is told at its blank', async ({
+  page,
+}) => {
+  await caseOfSheet(page);
+  await looseShelves(page);
+  await choose(page, /What holds the loose shelves/, 'pins in rows of holes');
+  await typeInto(page, /First hole over the bottom/, '4 3/4');
+  await typeInto(page, /Hole to hole/, '1 1/2');
+  await page.getByRole('button', { name: /fixed shelf/i }).click();
+  // 15 1/4 is hole 8, in a dado from 14 15/16 to 15 11/16 and its fit; hole 9 at 16 3/4 is an inch clear
+  await typeInto(page, /Case bottom to the shelf/, '14 15/16');
+  await expect(inBays(page)).toContainText('too near a groove across the wall: hole 8.');
+  await typeInto(page, /How deep the holes are/, '3/4');
+  await expect(inBays(page)).toContainText('Holes 3/4 deep go through a wall 3/4 thick.');
+});

@@ -1,0 +1,149 @@
+import type { ComponentChildren as Blank } from 'preact';
+import type { Length } from '../../length/length';
+import type { Inside } from '../../trade/carcass/case';
+import type { CaseProblem } from '../../trade/carcass/problems';
+import type { PinProblem, PinWarning } from '../../trade/shelves/pin-problem';
+import { counted, wordFor } from '../shared/counted';
+import { exactly as w } from '../shared/exact-words';
+import { numbersOf } from '../shared/row-words';
+
+/** Blanks of loose shelves. */
+export const looseTitles = {
+  heldBy: 'What holds the loose shelves',
+  holeFirst: 'First hole over the bottom',
+  holePitch: 'Hole to hole',
+  holeTop: 'Room over the last hole',
+  least: 'Least from bottom and top to a hole',
+  holeWide: 'How wide the holes are',
+  holeDeep: 'How deep the holes are',
+  front: 'Front edge to the front row',
+  behind: 'Back edge to the rear row',
+  bore: 'What the holes are bored with',
+  flange: 'Room for a pin at each end',
+  play: 'Play at each end',
+  frontPlay: 'Room in front of a shelf',
+  backPlay: 'Room behind a shelf',
+  band: 'Edging on the front of a shelf',
+} as const;
+
+/** What may hold them. */
+export const holders = [
+  { value: '', label: 'pins, no holes laid out', hint: 'holes you see to yourself' },
+  { value: 'pins', label: 'pins in rows of holes', hint: 'a first hole and a pitch of your own' },
+  { value: 'lines', label: 'pins 32 mm apart', hint: 'lines of holes for 32 mm fittings, kept in mm' },
+] as const;
+
+export const borers = [
+  { value: 'template', label: 'a drill and a template', hint: 'both rows of both walls off one template' },
+  { value: 'press', label: 'a drill press', hint: 'the front edge along its fence' },
+] as const;
+
+type Held = Readonly<
+  Record<'wide' | 'deep' | 'first' | 'pitch' | 'top' | 'front' | 'behind' | 'bore', Blank>
+>;
+type Sized = Readonly<Record<'flange' | 'play' | 'frontPlay' | 'backPlay' | 'band', Blank>>;
+
+type Loose = {
+  readonly i: Inside;
+  readonly bay: Blank;
+  readonly count: Blank;
+  readonly by: Blank;
+  readonly holes: Held;
+  readonly size: Sized;
+};
+
+export const loose = ({ i, bay, count, by, holes, size }: Loose) => (
+  <>
+    {count} {wordFor(i.count ?? 1, 'loose shelf', 'loose shelves')}
+    {bay} on {by}
+    {i.heldBy && (
+      <>
+        {': '}
+        holes {holes.wide} wide and {holes.deep} deep,{' '}
+        {i.heldBy === 'lines' ? (
+          <>at least {holes.first} from bottom and top</>
+        ) : (
+          <>
+            the first {holes.first} over the bottom, {holes.pitch} apart, leaving {holes.top} at the top
+          </>
+        )}
+        ; one row {holes.front} from the front edge, the other {i.heldBy === 'lines' && 'at least '}
+        {holes.behind} from the back, bored with {holes.bore}. Each shelf {size.flange} clear of the walls for
+        its pins, with {size.play} play at each end, {size.frontPlay} free in front and {size.backPlay}{' '}
+        behind, its front edging {size.band}
+      </>
+    )}
+    .
+  </>
+);
+
+type Rows = {
+  readonly count: number;
+  readonly last: Length;
+  readonly left: Length;
+  readonly metric: boolean;
+};
+
+/** What the rows come to, and how the shelves are tried. */
+export const rowsSay = ({ count, last, left, metric }: Rows): string =>
+  `${counted(count, 'hole', 'holes')} a row, four rows; the last ${metric ? 'about ' : ''}${w(last)} over the bottom${
+    left.n === 0n ? '' : `, ${w(left)} more than said left at the top`
+  }. Once a shelf lies, pull it forward: it must not leave its pins. Heavy things low.`;
+
+/** What a figure of loose shelves is called in a sentence. */
+export const looseFigures = {
+  first: 'where the first hole goes',
+  pitch: 'how far apart the holes are',
+  flange: 'the room for a pin',
+  play: 'the play at each end',
+  frontPlay: 'the room in front',
+  backPlay: 'the room behind',
+  band: 'the edging',
+} as const;
+
+const ofPins: Readonly<Record<PinProblem['code'], true>> = {
+  'no-hole': true,
+  'holes-touch': true,
+  'rows-cross': true,
+  'row-off': true,
+  'hole-through': true,
+  'holes-meet': true,
+  'no-shelf': true,
+};
+
+/** Whether a problem of a case is one of its holes for pins, or of its loose shelves. */
+export const isOfPins = (problem: CaseProblem): problem is PinProblem => Object.hasOwn(ofPins, problem.code);
+
+/** Why the holes cannot be bored so, by how much, and what would fit. */
+export function pinProblemText(problem: PinProblem, nameOf: (id: string) => string): string {
+  switch (problem.code) {
+    case 'no-hole':
+      return `No hole fits: the first and the room over it are ${w(problem.by)} more than there is.`;
+    case 'holes-touch':
+      return `The holes run into each other. More than ${w(problem.dia)} from hole to hole.`;
+    case 'rows-cross':
+      return problem.by.n === 0n
+        ? 'The two rows touch. Less from the front or from the back.'
+        : `The two rows run into each other by ${w(problem.by)}. That much less from the front or from the back.`;
+    case 'row-off':
+      return `The ${problem.row} row runs ${w(problem.by)} off the ${problem.row === 'front' ? 'front' : 'back'} edge.`;
+    case 'hole-through':
+      return `Holes ${w(problem.depth)} deep go through a wall ${w(problem.thickness)} thick. Leave a third of it.`;
+    case 'holes-meet':
+      return `Holes from the two faces of the partition run ${w(problem.by)} into each other, with those of ${nameOf(problem.with)}. At most ${w(problem.most)} deep each, or a row farther in.`;
+    case 'no-shelf':
+      return `Nothing is left of the shelf ${problem.across ? 'across' : 'from front to back'}: ${w(problem.by)} too much is taken off it.`;
+  }
+}
+
+/** What is worth a look. Limits are common practice. */
+export function pinWarningText(warning: PinWarning): string {
+  switch (warning.code) {
+    case 'holes-left-out':
+      return `Left out of every row, too near a groove across the wall: ${warning.numbers.length === 1 ? 'hole' : 'holes'} ${numbersOf(warning.numbers)}.`;
+    case 'hole-web':
+      return `${warning.both ? 'Between holes from the two faces of the partition' : 'Behind a hole'} only ${w(warning.web)} is left: keep ${w(warning.least)}.`;
+    case 'not-32':
+      return `Not 32 mm: off by ${w(warning.each.abs() as Length)} a hole, ${w(warning.last.abs() as Length)} at the last. For 32 mm fittings take pins 32 mm apart.`;
+  }
+}

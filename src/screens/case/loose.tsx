@@ -1,0 +1,59 @@
+import type { ComponentChildren } from 'preact';
+import { add, type Length, times, zero } from '../../length/length';
+import type { Inside } from '../../trade/carcass/case';
+import type { Sizes } from '../../trade/carcass/sizes';
+import { holeRow } from '../../trade/shelves/hole-row';
+import { usualPlay } from '../../trade/shelves/loose';
+import { pinsOf, usualPins } from '../../trade/shelves/pins';
+import * as asks from './asks';
+import { blanks, type CasePart } from './blanks';
+import * as words from './loose-words';
+
+type LoosePart = CasePart & { readonly i: Inside };
+
+/** Loose shelves: what holds them, and where that is laid out its holes and what the shelves are short of their bay. */
+export function looseSentence(part: LoosePart, bay: ComponentChildren): ComponentChildren {
+  const { c, i } = part;
+  const { blank } = blanks(part);
+  const length = (field: asks.InsideLengthAt['field'], title: asks.InsideLengthAt['title'], usual?: Length) =>
+    blank(asks.insideLength(c, i, { field, title, usual }));
+  const stands = usualPins(c, i);
+  return words.loose({
+    i,
+    bay,
+    count: blank(asks.insideCount(c, i)),
+    by: blank(asks.looseHeld(c, i)),
+    holes: {
+      wide: length('width', 'holeWide', stands.dia),
+      deep: length('depth', 'holeDeep', stands.deep),
+      first: length('first', i.heldBy === 'lines' ? 'least' : 'holeFirst', stands.first),
+      pitch: length('pitch', 'holePitch'),
+      top: length('endRoom', 'holeTop', i.first),
+      front: length('front', 'front', stands.front),
+      behind: length('behind', 'behind', stands.behind),
+      bore: blank(asks.looseBore(c, i)),
+    },
+    size: {
+      flange: length('flange', 'flange', zero),
+      play: length('play', 'play', usualPlay(c)),
+      frontPlay: length('frontPlay', 'frontPlay', zero),
+      backPlay: length('backPlay', 'backPlay', zero),
+      band: length('band', 'band', zero),
+    },
+  });
+}
+
+/** What the rows of holes come to. */
+export function Rows({ i, sizes }: { readonly i: Inside; readonly sizes: Sizes }) {
+  const pins = pinsOf(sizes, i);
+  if (!pins) return null;
+  const { first, pitch, metric } = pins;
+  const { count, left } = holeRow({ ...pins, span: sizes.clearHeight.value });
+  const last = add(first, times(pitch, BigInt(Math.max(0, count - 1))));
+  const says = words.rowsSay({ count: count - pins.leftOut.length, last, left, metric });
+  return (
+    <ul class="problems pad-x">
+      <li class="note">{says}</li>
+    </ul>
+  );
+}

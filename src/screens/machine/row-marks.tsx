@@ -1,0 +1,56 @@
+import { forDrawing } from '../../length/length';
+import type { Checklist } from '../../plan/checklist';
+import type { Part } from '../../trade/carcass/part';
+import type { Card } from '../../trade/setups/checklist';
+import type { Operation } from '../../trade/setups/operation';
+import type { Bore } from '../../trade/shelves/bore';
+import { BoardLying } from '../../ui/board-lying';
+import { cutsAcross, holesOf } from '../shared/cuts-across';
+import { holeMarks } from '../shared/row-words';
+import * as words from './words';
+import './row-marks.css';
+
+type Row = { readonly part: Part; readonly bore: Bore; readonly names: readonly string[] };
+
+/** Where the holes of a row are along each piece: drawn, and every hole as it is marked. */
+export function RowMarks({ list, card }: { readonly list: Checklist; readonly card: Card }) {
+  const { tape } = list.plan.job;
+  return (
+    <>
+      {rowsOf(list, card.operations).map(({ part, bore, names }) => (
+        <section key={names[0]} class="pad-x rowmarks" aria-label={words.holesOn(names)}>
+          <h2 class="sec">{words.holesOn(names)}</h2>
+          <BoardLying
+            length={forDrawing(part.length.sum.value)}
+            grooves={cutsAcross(part)}
+            holes={holesOf(part, bore.id)}
+            label={words.rowDrawn(bore)}
+          />
+          <p class="note">{words.rowLies}</p>
+          <ol>
+            {holeMarks(bore, tape).map((mark) => (
+              <li key={mark}>{mark}</li>
+            ))}
+          </ol>
+        </section>
+      ))}
+    </>
+  );
+}
+
+/** Pieces whose holes have the same marks stand together: left and right of a bay without a partition. */
+function rowsOf({ plan }: Checklist, operations: readonly Operation[]): readonly Row[] {
+  const rows = new Map<string, Row>();
+  for (const op of operations) {
+    const part = plan.parts.find((p) => p.id === op.part);
+    if (op.which?.is !== 'row' || !part) continue;
+    const { bore } = op.which;
+    const marks = holeMarks(bore, plan.job.tape).join();
+    const before = rows.get(marks);
+    rows.set(marks, {
+      ...(before ?? { part, bore }),
+      names: [...(before?.names ?? []), words.pieceName(op, plan.job.tape)],
+    });
+  }
+  return [...rows.values()];
+}

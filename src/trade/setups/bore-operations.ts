@@ -1,0 +1,43 @@
+import { markAt, type Tape } from '../../length/tape';
+import type { Part } from '../carcass/part';
+import type { PieceName } from '../carcass/part-name';
+import { rowTape } from '../shelves/bore';
+import { bored } from './lies';
+import { type Operation, opId } from './operation';
+import { setupOf } from './setup';
+
+type Piece = { readonly id: string; readonly name: PieceName };
+
+/**
+ * The rows of holes of a piece, each bored at one setting: left and right walls of a bay share it. Its figure is how
+ * far the row stands from the front edge; where each hole is along the piece is marked.
+ */
+export const boresOf = (part: Part, piece: Piece, tape: Tape): readonly Operation[] =>
+  (part.bores ?? []).flatMap((bore) => {
+    const [first, last] = [bore.holes[0], bore.holes[bore.holes.length - 1]];
+    if (!first || !last) return [];
+    const marks = rowTape(bore, tape);
+    const figure = markAt(bore.off, marks);
+    const face = part.name.role === 'partition' ? bore.face : undefined;
+    const setup = setupOf({
+      machine: bore.by,
+      cutter: bore.dia,
+      height: bore.deep,
+      sets: bore.by === 'press' ? 'fence-to-bit' : 'row-from-front',
+      figure,
+      on: { at: 'edge', named: 'front' },
+    });
+    return {
+      id: opId(part.id, `bore~${bore.id}`, piece.id),
+      part: part.id,
+      copy: piece.id,
+      name: face ? { ...piece.name, copy: face } : piece.name,
+      what: 'bore',
+      which: { is: 'row', bore, ...(face ? { face } : {}) },
+      setup,
+      figure: figure.value,
+      after: [],
+      row: { first: markAt(first.at, marks).value, last: markAt(last.at, marks).value },
+      placing: bored(part, bore),
+    };
+  });

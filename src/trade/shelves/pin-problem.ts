@@ -1,0 +1,44 @@
+import type { Length } from '../../length/length';
+import type { RowName } from './bore';
+
+/** Why rows of holes cannot be bored as said. `in` names the loose shelves. Inches. */
+export type PinProblem =
+  /** First hole and room at the top are more than there is: by how much. */
+  | { readonly code: 'no-hole'; readonly in: string; readonly by: Length }
+  /** Holes that run into each other: the pitch is no more than a hole is wide. */
+  | { readonly code: 'holes-touch'; readonly in: string; readonly dia: Length }
+  /** The rows stand in each other, or one runs off the edge; how much farther in a row may stand at most. */
+  | { readonly code: 'rows-cross'; readonly in: string; readonly by: Length }
+  | { readonly code: 'row-off'; readonly in: string; readonly row: RowName; readonly by: Length }
+  /** Through the wall. */
+  | {
+      readonly code: 'hole-through';
+      readonly in: string;
+      readonly depth: Length;
+      readonly thickness: Length;
+    }
+  /** Two holes from the two faces of a partition run into each other; so deep each leaves a third. */
+  | {
+      readonly code: 'holes-meet';
+      readonly in: string;
+      readonly with: string;
+      readonly by: Length;
+      readonly most: Length;
+    }
+  /** Nothing is left of the shelf. */
+  | { readonly code: 'no-shelf'; readonly in: string; readonly across: boolean; readonly by: Length };
+
+/** Can be bored, but worth a look. Limits are common practice, no source. */
+export type PinWarning =
+  /** Holes left out of every row of the bay. */
+  | { readonly code: 'holes-left-out'; readonly in: string; readonly numbers: readonly number[] }
+  /** Little wood behind a hole, or between holes of the two faces. */
+  | {
+      readonly code: 'hole-web';
+      readonly in: string;
+      readonly web: Length;
+      readonly least: Length;
+      readonly both: boolean;
+    }
+  /** Looks like 32 mm and is not: off so much a hole, and at the last. */
+  | { readonly code: 'not-32'; readonly in: string; readonly each: Length; readonly last: Length };
