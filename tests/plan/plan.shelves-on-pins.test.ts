@@ -166,8 +166,8 @@ describe('loose shelves on pins', () => {
     each(({ shelves, standing, rows }) => {
       const [front, rear] = ['front', 'rear'].map((name) => rows.find(({ bore }) => bore.row === name)?.bore);
       if (!front || !rear) return;
-      // the bottom goes as far back as the inside does
-      const inner = standing.piece('bottom').wide;
+      // a shelf with no room said goes as far back as the inside does
+      const inner = standing.piece('pins').wide;
       const behind = subtract(inner, rear.off);
       if (shelves.heldBy === 'pins') {
         expect(isZero(subtract(behind, shelves.behind ?? zero))).toBe(true);
