@@ -1,4 +1,5 @@
-import { type Bank, type BankStock, type Column, type Fitted, newBank } from '../trade/fronts/bank';
+import { type Bank, type Column, type Fitted, newBank } from '../trade/fronts/bank';
+import { byStock, type Read } from './by-stock';
 import { amount, count, few, flag, length, oneOf, stockId, text } from './kinds';
 import { placedFields } from './loads-fields';
 
@@ -102,20 +103,12 @@ export const thingFields = {
   gone: flag,
 };
 
-type Read = Readonly<Record<string, unknown>>;
-const stocks: readonly BankStock[] = ['front', 'side', 'boxFront', 'boxBack', 'boxBottom'];
-
 /** A bank of its fields as read: what each piece is of is gathered into one list. */
-export function bankOf(id: string, own: Read, under: Pick<Bank, 'fronts' | 'columns'>): Bank {
-  const of = stocks.flatMap((stock) => {
-    const value = own[`${stock}Stock`];
-    return typeof value === 'string' && value !== '' ? [[stock, value] as const] : [];
-  });
-  const rest = Object.fromEntries(
-    Object.entries(own).filter(([name, value]) => !name.endsWith('Stock') && value !== ''),
-  );
-  return { ...newBank(id), ...rest, ...under, stocks: Object.fromEntries(of) };
-}
+export const bankOf = (id: string, own: Read, under: Pick<Bank, 'fronts' | 'columns'>): Bank => ({
+  ...newBank(id),
+  ...byStock(own),
+  ...under,
+});
 
 /** Numbers of a list kept under names like `f3`: the letter is left off. */
 export const byNumber = <T>(list: Readonly<Record<string, T>>): Readonly<Record<number, T>> =>

@@ -131,6 +131,9 @@ export const badFields = { from: length, to: length, gone: flag };
 /** One bay from the left: its own width, or that it has none any more. */
 export const bayFields = { wide: length, open: flag };
 
+/** Of these a meeting has its own: what is none of them stands at the usual one. */
+const joint = oneOf('dado', 'rabbet', 'butt', 'over');
+
 export const caseFields = {
   name: text(120),
   hold: oneOf('outside', 'openings'),
@@ -166,7 +169,14 @@ export const caseFields = {
   hasBase: flag,
   dado: length,
   partitionDado: length,
+  bottomRabbet: length,
   topRabbet: length,
+  bottomJoint: joint,
+  topJoint: joint,
+  partitionJoint: joint,
+  shelfJoint: joint,
+  bottomPast: length,
+  topPast: length,
   backDeep: length,
   backWide: length,
   backHow: oneOf('rabbet', 'groove', 'applied'),

@@ -1,5 +1,6 @@
 import { add, type Length, longest, times, zero } from '../length/length';
 import { throughBack } from '../trade/carcass/back-how';
+import { pastOf } from '../trade/carcass/meetings';
 import type { Worked } from '../trade/carcass/parts';
 import { usualOf } from '../trade/carcass/usual';
 import type { CaseSize } from '../trade/room/lying';
@@ -22,7 +23,8 @@ export function outsideOf({ sizes }: Pick<Worked, 'sizes'>): Outside {
   const { case: c, thick } = sizes;
   const usual = usualOf(c);
   const past = (by: Length): Length => add(sizes.width.value, times(by, 2n));
-  const framed = c.hasFrame ? past(c.overhang ?? usual.overhang) : sizes.width.value;
+  const flats = past(longest(pastOf(c, 'bottom'), c.hasTop ? pastOf(c, 'top') : zero));
+  const framed = longest(flats, c.hasFrame ? past(c.overhang ?? usual.overhang) : zero);
   const deep = add(throughBack(sizes).value, c.hasFrame ? thick('frame') : zero);
   const carried = { width: framed, height: sizes.height.value, depth: deep };
   const base = c.hasBase ? thick('base') : zero;

@@ -61,6 +61,7 @@ const wholeCase = Object.fromEntries(
     if (name === 'bays') return [name, [long, undefined, odd]];
     if (name === 'hold') return [name, 'openings'];
     if (name === 'backHow') return [name, 'groove'];
+    if (name.endsWith('Joint')) return [name, 'over'];
     return [name, name === 'name' ? 'Case' : odd];
   }),
 );

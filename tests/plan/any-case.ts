@@ -47,67 +47,85 @@ export const anyCase: fc.Arbitrary<readonly Change[]> = fc
     hasBack: fc.boolean(),
     hasFrame: fc.boolean(),
     hasToe: fc.boolean(),
+    bottomJoint: fc.constantFrom('dado', 'butt', 'over' as const),
+    topJoint: fc.constantFrom('rabbet', 'butt', 'over' as const),
+    partitionJoint: fc.constantFrom('dado', 'butt' as const),
+    shelfJoint: fc.constantFrom('dado', 'butt' as const),
     cleats: fc.integer({ min: 0, max: 2 }),
     inside,
     machine: fc.constantFrom('stop', 'fence', 'router', 'saw', 'pencil'),
     stopSide: fc.constantFrom('left' as const, 'right' as const),
     readThicker: fc.boolean(),
   })
-  .map(({ tape: marks, side, other, inside: within, machine: _, stopSide, readThicker, ...own }) => [
-    ...editJob({ name: 'Any', tape: marks }),
-    ...editStock('a', { name: 'Sheet A', used: side }),
-    ...editStock('b', { name: 'Sheet B', used: other }),
-    // read since, and not taken up
-    ...(readThicker ? editReading('b', 'r1', { size: add(other, inches(1n, 50n)) }) : []),
-    ...editStock('thin', { name: 'Thin', used: l('7/32') }),
-    ...editStock('oak', { name: 'Oak', kind: 'stick', used: l('3/4') }),
-    ...editCase('c', {
-      ...own,
-      sideStock: 'a',
-      bottomStock: 'b',
-      topStock: 'b',
-      partitionStock: 'b',
-      shelfStock: 'a',
-      backStock: 'thin',
-      trayStock: 'thin',
-      frameStock: 'oak',
-    }),
-    ...Array.from({ length: within.fixed }, (_, k) =>
-      editInside('c', `f${k}`, {
-        kind: 'fixed',
-        bay: (k % (own.partitions + 1)) + 1,
-        at: inches(BigInt(9 * (k + 1))),
-      }),
-    ).flat(),
-    ...(within.loose > 0 ? editInside('c', 'l1', { kind: 'loose', bay: 1, count: within.loose }) : []),
-    ...(within.trays
-      ? editInside('c', 't1', {
-          kind: 'trays',
-          bay: own.partitions + 1,
-          first: l('2 1/8'),
-          pitch: l('5 13/16'),
-          endRoom: l('2'),
-          width: l('9/32'),
-          depth: l('3/16'),
-        })
-      : []),
-    ...editBoard('pair', {
-      name: 'Ends',
-      made: 'pair',
-      copies: 2,
-      length: own.width,
-      across: own.depth,
-      thickness: side,
-      end: 'bottom',
+  .map(
+    ({
+      tape: marks,
+      side,
+      other,
+      inside: within,
+      machine: _,
       stopSide,
-    }),
-    ...editRun('pair', 'r', {
-      spacing: 'pitch',
-      count: 3,
-      first: l('2 1/3'),
-      pitch: l('7 5/16'),
-      width: other,
-      depth: l('1/4'),
-    }),
-    ...editWide('pair', 'w', { near: l('24 5/7'), width: l('0.7'), depth: l('1/4') }),
-  ]);
+      readThicker,
+      bottomJoint,
+      ...own
+    }) => [
+      ...editJob({ name: 'Any', tape: marks }),
+      ...editStock('a', { name: 'Sheet A', used: side }),
+      ...editStock('b', { name: 'Sheet B', used: other }),
+      // read since, and not taken up
+      ...(readThicker ? editReading('b', 'r1', { size: add(other, inches(1n, 50n)) }) : []),
+      ...editStock('thin', { name: 'Thin', used: l('7/32') }),
+      ...editStock('oak', { name: 'Oak', kind: 'stick', used: l('3/4') }),
+      ...editCase('c', {
+        ...own,
+        // a case with feet has no bottom under its sides
+        bottomJoint: bottomJoint === 'over' && own.feet.n !== 0n ? 'butt' : bottomJoint,
+        sideStock: 'a',
+        bottomStock: 'b',
+        topStock: 'b',
+        partitionStock: 'b',
+        shelfStock: 'a',
+        backStock: 'thin',
+        trayStock: 'thin',
+        frameStock: 'oak',
+      }),
+      ...Array.from({ length: within.fixed }, (_, k) =>
+        editInside('c', `f${k}`, {
+          kind: 'fixed',
+          bay: (k % (own.partitions + 1)) + 1,
+          at: inches(BigInt(9 * (k + 1))),
+        }),
+      ).flat(),
+      ...(within.loose > 0 ? editInside('c', 'l1', { kind: 'loose', bay: 1, count: within.loose }) : []),
+      ...(within.trays
+        ? editInside('c', 't1', {
+            kind: 'trays',
+            bay: own.partitions + 1,
+            first: l('2 1/8'),
+            pitch: l('5 13/16'),
+            endRoom: l('2'),
+            width: l('9/32'),
+            depth: l('3/16'),
+          })
+        : []),
+      ...editBoard('pair', {
+        name: 'Ends',
+        made: 'pair',
+        copies: 2,
+        length: own.width,
+        across: own.depth,
+        thickness: side,
+        end: 'bottom',
+        stopSide,
+      }),
+      ...editRun('pair', 'r', {
+        spacing: 'pitch',
+        count: 3,
+        first: l('2 1/3'),
+        pitch: l('7 5/16'),
+        width: other,
+        depth: l('1/4'),
+      }),
+      ...editWide('pair', 'w', { near: l('24 5/7'), width: l('0.7'), depth: l('1/4') }),
+    ],
+  );

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { type Job, jobOf } from '../../src/job/job';
-import { add, half, inches, type Length, subtract, times, zero } from '../../src/length/length';
+import { add, half, inches, type Length, longest, subtract, sum, times, zero } from '../../src/length/length';
 import { tapes } from '../../src/length/tape';
 import { type Case, newCase } from '../../src/trade/carcass/case';
 import type { Shop } from '../../src/trade/machines/shop';
@@ -47,6 +47,12 @@ export const anyJob = fc
     dado: sixteenths(2, 5),
     topRabbet: fc.option(sixteenths(2, 6), { nil: undefined }),
     hasTop: fc.boolean(),
+    bottomJoint: fc.constantFrom(undefined, 'dado', 'rabbet', 'butt', 'over' as const),
+    topJoint: fc.constantFrom(undefined, 'rabbet', 'butt', 'over' as const),
+    partitionJoint: fc.constantFrom(undefined, 'dado', 'butt' as const),
+    shelfJoint: fc.constantFrom(undefined, 'dado', 'butt' as const),
+    bottomPast: fc.option(at(0, 1), { nil: undefined }),
+    topPast: fc.option(at(0, 1), { nil: undefined }),
     hasBack: fc.boolean(),
     backHow: fc.constantFrom(undefined, 'rabbet', 'groove', 'applied' as const),
     backLand: sixteenths(4, 16),
@@ -61,7 +67,7 @@ export const anyJob = fc
     ),
     cuts: fc.array(cutting, { minLength: 7, maxLength: 7 }),
   })
-  .map(({ tape, thick, shelves, cuts, ...rest }): { readonly job: Job; readonly c: Case } => {
+  .map(({ tape, thick, shelves, cuts, bottomJoint, ...rest }): { readonly job: Job; readonly c: Case } => {
     const inside = shelves.map(({ bay, kind }, k) => ({
       id: `s${k}`,
       kind: kind as 'fixed' | 'loose',
@@ -71,6 +77,8 @@ export const anyJob = fc
     const c: Case = {
       ...newCase('c'),
       ...rest,
+      // a bottom at the lower ends of the sides lies on the floor
+      ...(rest.feet.n === 0n || bottomJoint === 'butt' ? { bottomJoint } : {}),
       inside,
       stocks: { side: 'a', shelf: 'b', partition: 'b', back: 'k' },
     };
@@ -88,11 +96,20 @@ export const anyJob = fc
     return { job: { ...jobOf('j', new Map()), tape, stock, cases: [c], parts }, c };
   });
 
-export const middleOf = (piece: CutPiece | undefined, groove: string): Length => {
+export const middleOf = (piece: CutPiece | undefined, groove: string, thick?: Length): Length => {
+  const line = piece?.lines.get(groove);
+  if (line && thick) return add(line, half(thick));
   const cut = piece?.grooves.get(groove);
   if (!cut) throw new Error(`no groove ${groove}`);
   return half(add(cut.lo, cut.hi));
 };
+
+/** How far bottom or top goes past the inner face of a side: into what is cut there, or over its end. */
+function reachIn(c: Case, flat: 'bottom' | 'top', at: { side: CutPiece; thick: Length }): Length {
+  const [joint, past] = flat === 'bottom' ? [c.bottomJoint, c.bottomPast] : [c.topJoint, c.topPast];
+  if (joint === 'over') return add(at.thick, past ?? zero);
+  return (at.side.grooves.get(flat) ?? at.side.rabbets.get(flat))?.deep ?? zero;
+}
 
 /** A case as it stands once its cut pieces are put together, from the left and from the floor. */
 export type Standing = {
@@ -103,6 +120,10 @@ export type Standing = {
   /** Left and right face of each wall, from the left: sides and partitions. */
   readonly walls: readonly { readonly role: string; readonly left: Length; readonly right: Length }[];
   readonly datum: Length;
+  /** Lower end of the sides, over the floor. */
+  readonly foot: Length;
+  /** Upper end of the case, over the floor. */
+  readonly highest: Length;
 };
 
 /** The bottom ends in the floors of its dadoes, so it sets how far apart the sides stand. */
@@ -117,12 +138,10 @@ export function assembled(
     return found;
   };
   const side = thick('side');
-  const seat = piece('left').grooves.get('bottom') ?? piece('left').rabbets.get('bottom');
-  const within = seat?.deep ?? zero;
-  const bottomLeft = subtract(side, within);
+  const bottomLeft = subtract(side, reachIn(c, 'bottom', { side: piece('left'), thick: side }));
   const outside = add(add(piece('bottom').long, bottomLeft), bottomLeft);
   const partitions = Array.from({ length: c.partitions }, (_, k) => {
-    const middle = add(bottomLeft, middleOf(piece('bottom'), `p${k + 1}`));
+    const middle = add(bottomLeft, middleOf(piece('bottom'), `p${k + 1}`, thick('shelf')));
     const left = subtract(middle, half(thick('shelf')));
     return { role: `partition${k + 1}`, left, right: add(left, thick('shelf')) };
   });
@@ -131,30 +150,43 @@ export function assembled(
     ...partitions,
     { role: 'right', left: subtract(outside, side), right: outside },
   ];
-  const rabbet = piece('left').rabbets.get('bottom');
-  const datum = rabbet ? rabbet.wide : add(middleOf(piece('left'), 'bottom'), half(side));
-  return { piece, thick, c, outside, walls, datum };
+  const foot = c.bottomJoint === 'over' ? side : zero;
+  const onTop = c.hasTop && c.topJoint === 'over' ? side : zero;
+  const highest = sum([foot, piece('left').long, onTop]);
+  return { piece, thick, c, outside, walls, foot, highest, datum: datumOf(piece('left'), c, side) };
+}
+
+/** Upper face of the bottom: under the sides, in its rabbet or dado, on its line, or flush with the ends. */
+function datumOf(left: CutPiece, { bottomJoint }: Case, thick: Length): Length {
+  const rabbet = left.rabbets.get('bottom');
+  if (rabbet) return rabbet.wide;
+  if (left.grooves.has('bottom') || left.lines.has('bottom'))
+    return add(middleOf(left, 'bottom', thick), half(thick));
+  if (bottomJoint !== 'over' && bottomJoint !== 'butt') throw new Error('the bottom hangs in the air');
+  return thick;
 }
 
 /** Every clearance that is meant to be nothing: by how much it is not. */
-export function offBy({ piece, thick, c, outside, walls, datum }: Standing): ReadonlyMap<string, Length> {
+export function offBy(standing: Standing): ReadonlyMap<string, Length> {
+  const { piece, thick, c, outside, walls, datum, foot: lowest, highest } = standing;
   const off = new Map<string, Length>();
   const side = thick('side');
   const [left, right] = [piece('left'), piece('right')];
   const depthIn = (role: string, groove: string) => piece(role).grooves.get(groove)?.deep ?? zero;
   if (c.feet && c.feet.n > 0n) {
     off.set('bottom over the floor', subtract(datum, add(c.feet, side)));
-    off.set('bottom level', subtract(middleOf(left, 'bottom'), middleOf(right, 'bottom')));
+    off.set('bottom level', subtract(middleOf(left, 'bottom', side), middleOf(right, 'bottom', side)));
   }
   const topSeat = left.rabbets.get('top');
-  if (c.hasTop && topSeat) {
-    off.set(
-      'top in its rabbets',
-      subtract(piece('top').long, between(outside, subtract(side, topSeat.deep))),
-    );
-    off.set('top flush', subtract(topSeat.wide, side));
+  const topLeft = subtract(side, reachIn(c, 'top', { side: left, thick: side }));
+  if (c.hasTop) {
+    off.set('top joined', subtract(piece('top').long, between(outside, topLeft)));
+    if (topSeat) off.set('top flush', subtract(topSeat.wide, side));
   }
-  const ceiling = subtract(left.long, c.hasTop ? (topSeat?.wide ?? zero) : zero);
+  const top = add(lowest, left.long);
+  const onTop = c.hasTop && c.topJoint === 'over';
+  const ceiling = c.hasTop && !onTop ? subtract(top, topSeat?.wide ?? side) : top;
+  if (c.hold === 'outside') off.set('high', subtract(highest, c.height ?? zero));
   for (const { role, left: face } of walls.slice(1, -1)) {
     const [no, inBottom] = [
       role.replace('partition', 'p'),
@@ -162,8 +194,8 @@ export function offBy({ piece, thick, c, outside, walls, datum }: Standing): Rea
     ];
     const inTop = c.hasTop ? depthIn('top', no) : zero;
     off.set(`${role} high`, subtract(piece(role).long, add(subtract(ceiling, datum), add(inBottom, inTop))));
-    if (!c.hasTop || !topSeat) continue;
-    const above = add(subtract(side, topSeat.deep), middleOf(piece('top'), no));
+    if (!c.hasTop) continue;
+    const above = add(topLeft, middleOf(piece('top'), no, thick('shelf')));
     off.set(`${role} plumb`, subtract(above, add(face, half(thick('shelf')))));
   }
   for (const shelf of c.inside) {
@@ -184,26 +216,31 @@ export function offBy({ piece, thick, c, outside, walls, datum }: Standing): Rea
     ] as const) {
       const foot = wall.startsWith('partition')
         ? subtract(datum, depthIn('bottom', wall.replace('partition', 'p')))
-        : zero;
-      const under = subtract(add(foot, middleOf(piece(wall), groove)), add(half(thick('shelf')), datum));
+        : lowest;
+      const middle = middleOf(piece(wall), groove, thick('shelf'));
+      const under = subtract(add(foot, middle), add(half(thick('shelf')), datum));
       off.set(`${shelf.id} in ${wall}`, subtract(under, shelf.at ?? zero));
     }
   }
-  for (const [what, by] of backOff({ piece, thick, c, outside, walls, datum }, ceiling)) off.set(what, by);
+  for (const [what, by] of backOff(standing, ceiling)) off.set(what, by);
   const backSeat = left.rabbets.get('back');
   if (c.hasBack && backSeat) {
     const room = inches(1n, 16n);
     const open = between(outside, subtract(side, backSeat.deep));
     off.set('back wide', subtract(subtract(open, room), piece('back').wide));
-    off.set('back high', subtract(subtract(subtract(left.long, c.feet ?? zero), room), piece('back').long));
-    off.set('bottom deep', subtract(add(piece('bottom').wide, backSeat.wide), left.wide));
+    const low = longest(c.feet ?? zero, lowest);
+    off.set('back high', subtract(subtract(subtract(top, low), room), piece('back').long));
+    for (const flat of ['bottom', ...(c.hasTop ? ['top'] : [])]) {
+      const isOver = (flat === 'bottom' ? c.bottomJoint : c.topJoint) === 'over';
+      off.set(`${flat} deep`, subtract(add(piece(flat).wide, isOver ? zero : backSeat.wide), left.wide));
+    }
   }
   return off;
 }
 
 /** A back in grooves all round, or laid on the back edges. */
 function backOff(
-  { piece, thick, c, outside, walls, datum }: Standing,
+  { piece, thick, c, outside, walls, datum, highest }: Standing,
   ceiling: Length,
 ): ReadonlyMap<string, Length> {
   const off = new Map<string, Length>();
@@ -212,7 +249,7 @@ function backOff(
   if (back && c.backHow === 'applied') {
     const inset = c.backInset ?? zero;
     off.set('back over the sides', subtract(between(outside, inset), back.wide));
-    off.set('back over the height', subtract(between(subtract(left.long, c.feet ?? zero), inset), back.long));
+    off.set('back over the height', subtract(between(subtract(highest, c.feet ?? zero), inset), back.long));
   }
   const [seat, low] = [left.along.get('back'), piece('bottom').along.get('back')];
   if (!back || c.backHow !== 'groove' || !seat || !low) return off;

@@ -24,6 +24,8 @@ export type CutPiece = {
     string,
     { readonly near: Length; readonly wide: Length; readonly deep: Length }
   >;
+  /** Lines that a part is set to with nothing cut for it: its near face, from the reference end. */
+  readonly lines: ReadonlyMap<string, Length>;
 };
 
 /** A figure with all that its mark leaves. */
@@ -73,7 +75,8 @@ export function cutPieces(plan: Plan, shop: Shop): ReadonlyMap<string, CutPiece>
             { near: honoured(o), wide: o.setup.cutter ?? zero, deep: o.setup.height ?? zero },
           ]),
       );
-      return [part.id, { long, wide: figure('rip'), grooves, rabbets, along }] as const;
+      const lines = new Map(part.lines?.map(({ id, near }) => [id, near]));
+      return [part.id, { long, wide: figure('rip'), grooves, rabbets, along, lines }] as const;
     }),
   );
 }

@@ -72,14 +72,14 @@ const runIn = (piece: CutPiece, run: string): ReadonlyMap<string, Length> =>
   );
 
 /** The walls of a bay with the runs of their facing sides, and how far each one's foot stands from the floor. */
-function wallsOf({ walls, piece, datum }: Standing, bay: number) {
+function wallsOf({ walls, piece, datum, foot: lowest }: Standing, bay: number) {
   return [walls[bay - 1], walls[bay]].flatMap((wall, k) => {
     if (!wall) return [];
     const own = piece(wall.role);
     const inner = wall.role.startsWith('partition');
     const foot = inner
       ? subtract(datum, piece('bottom').grooves.get(wall.role.replace('partition', 'p'))?.deep ?? zero)
-      : zero;
+      : lowest;
     const run = inner && k === 0 ? 'tb' : 't';
     return { own, foot, run, wall };
   });
@@ -131,8 +131,8 @@ test('cut as printed, a face frame meets the case at its edges, and its rails an
       const wide = add(piece('railtop').long, times(piece('stile').wide, 2n));
       expect(within(subtract(wide, add(outside, times(c.overhang, 2n))))).toBe(true);
       expect(within(subtract(piece('railtop').long, piece('railbottom').long))).toBe(true);
-      // from under the bottom to the top of the sides
-      expect(within(subtract(piece('stile').long, subtract(piece('left').long, c.feet ?? zero)))).toBe(true);
+      // from under the bottom to the top of the case
+      expect(within(subtract(piece('stile').long, subtract(standing.highest, c.feet ?? zero)))).toBe(true);
       if (c.partitions > 0) {
         const between = add(piece('railtop').wide, piece('railbottom').wide);
         expect(within(subtract(add(piece('middle').long, between), piece('stile').long))).toBe(true);

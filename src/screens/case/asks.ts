@@ -5,11 +5,13 @@ import { mostFew } from '../../job/kinds';
 import type { BandKind } from '../../length/bands';
 import type { Length } from '../../length/length';
 import type { BackHow, Case, Inside, StockRole } from '../../trade/carcass/case';
+import { jointAt } from '../../trade/carcass/meetings';
 import type { CaseField } from '../../trade/carcass/problems';
 import { follows } from '../../trade/carcass/sizes';
 import type { Ask } from '../shared/ask';
 import { countRefused } from '../shared/refused-words';
 import * as words from './ask-words';
+import { joins, joinTitles } from './join-words';
 import { borers, holders } from './loose-words';
 import { insideTitle, type insideTitles } from './sentence-words';
 import { caseFieldNames, stockNames } from './words';
@@ -24,7 +26,10 @@ const caseKinds: Record<CaseField, BandKind> = {
   feet: 'place',
   dado: 'depth',
   partitionDado: 'depth',
+  bottomRabbet: 'depth',
   topRabbet: 'depth',
+  bottomPast: 'place',
+  topPast: 'place',
   backDeep: 'depth',
   backWide: 'depth',
   backLand: 'place',
@@ -140,6 +145,15 @@ export const measureWord = (stock: StockRole): string =>
 
 /** A piece of that stock; none: of that of the sides. */
 export const stockIs = (stock: StockRole, id: string) => ({ [`${stock}Stock`]: id === '' ? undefined : id });
+
+/** By which joint parts of the case meet. */
+export const caseJoint = (c: Case, meeting: keyof typeof joinTitles): Ask => ({
+  as: 'choice',
+  title: joinTitles[meeting],
+  now: jointAt(c, meeting),
+  choices: Object.entries(joins[meeting]).map(([value, said]) => ({ value, ...said })),
+  save: (how) => editCase(c.id, { [`${meeting}Joint`]: how }),
+});
 
 /** A bay's own clear width; the others share the rest. */
 export const caseBay = (c: Case, k: number): Ask => ({

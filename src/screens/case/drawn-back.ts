@@ -1,5 +1,6 @@
 import { add, type Length, negate, subtract, sum, zero } from '../../length/length';
 import { backHow } from '../../trade/carcass/back-how';
+import { overSides } from '../../trade/carcass/ends';
 import { reachOf } from '../../trade/carcass/meetings';
 import type { Sizes } from '../../trade/carcass/sizes';
 
@@ -14,10 +15,13 @@ export function backAt(sizes: Sizes): BackAt | undefined {
   switch (backHow(c)) {
     case undefined:
       return undefined;
-    case 'rabbet':
-      return { x, y, w: joints.backWide, h: subtract(height.value, y) };
+    case 'rabbet': {
+      const low = add(y, overSides(sizes, 'bottom'));
+      const high = subtract(height.value, overSides(sizes, 'top'));
+      return { x, y: low, w: joints.backWide, h: subtract(high, low) };
+    }
     case 'groove': {
-      const deep = reachOf(sizes, 'backGroove');
+      const deep = reachOf(sizes, 'back');
       const h = sum([clearHeight.value, deep, c.hasTop ? deep : zero]);
       return { x, y: add(datum.value, negate(deep)), w: joints.backGrooveWide, h };
     }

@@ -1,9 +1,10 @@
 import { add, forDrawing, type Length, negate, subtract, sum, zero } from '../../length/length';
-import { backHow, throughBack } from '../../trade/carcass/back-how';
+import { throughBack } from '../../trade/carcass/back-how';
 import { partitionFace } from '../../trade/carcass/boards';
 import type { Case, Inside } from '../../trade/carcass/case';
+import { flatWide, overSides, sideLong } from '../../trade/carcass/ends';
 import { type FaceFrame, frameOf } from '../../trade/carcass/frame';
-import { seenOf } from '../../trade/carcass/meetings';
+import { pastOf, seenOf } from '../../trade/carcass/meetings';
 import type { Worked } from '../../trade/carcass/parts';
 import { bayStart, type Sizes } from '../../trade/carcass/sizes';
 import { numberOf } from '../../trade/carcass/stands-as';
@@ -44,16 +45,17 @@ export function frontOf(worked: Worked): Drawing {
   const side = thick('side');
   const feet = c.feet ?? zero;
   const piece = maker(worked);
-  const across = (field: 'dado' | 'topRabbet') => {
-    const seen = seenOf(sizes, field);
+  const across = (flat: 'bottom' | 'top') => {
+    const seen = seenOf(sizes, flat);
     return { x: subtract(side, seen), w: sum([clearWidth.value, seen, seen]) };
   };
+  const upright = { y: overSides(sizes, 'bottom'), w: side, h: sideLong(sizes).value };
   const topY = add(sizes.datum.value, clearHeight.value);
   const pieces = [
-    piece('left', { x: zero, y: zero, w: side, h: height.value }),
-    piece('right', { x: add(side, clearWidth.value), y: zero, w: side, h: height.value }),
-    piece('bottom', { ...across('dado'), y: feet, h: thick('bottom') }),
-    ...(c.hasTop ? [piece('top', { ...across('topRabbet'), y: topY, h: thick('top') })] : []),
+    piece('left', { ...upright, x: zero }),
+    piece('right', { ...upright, x: add(side, clearWidth.value) }),
+    piece('bottom', { ...across('bottom'), y: feet, h: thick('bottom') }),
+    ...(c.hasTop ? [piece('top', { ...across('top'), y: topY, h: thick('top') })] : []),
     ...Array.from({ length: c.partitions }, (_, k) =>
       piece(`partition${k + 1}`, {
         x: add(side, partitionFace(sizes, k + 1)),
@@ -67,7 +69,8 @@ export function frontOf(worked: Worked): Drawing {
     ...loose(worked),
     ...(c.hasFrame ? frame(sizes, piece) : []),
   ];
-  const over = c.hasFrame ? d(c.overhang ?? zero) : 0;
+  const past = [c.hasFrame ? (c.overhang ?? zero) : zero, pastOf(c, 'bottom'), pastOf(c, 'top')];
+  const over = Math.max(...past.map(d));
   return {
     wide: d(width.value) + 2 * over,
     high: d(height.value),
@@ -196,11 +199,11 @@ export function sectionOf(worked: Worked): Drawing {
 function levels(sizes: Sizes, front: Length, piece: Make): readonly DrawnPiece[] {
   const { case: c, thick, inner, datum, clearHeight } = sizes;
   const level = (role: string, y: Length, h: Length, w = inner.value) => piece(role, { x: front, y, w, h });
-  // grooved for the back they run past it
-  const flat = backHow(c) === 'groove' ? sizes.depth.value : inner.value;
+  const flat = (role: 'bottom' | 'top', y: Length) =>
+    level(role, y, thick(role), flatWide(sizes, role).value);
   return [
-    level('bottom', c.feet ?? zero, thick('bottom'), flat),
-    ...(c.hasTop ? [level('top', add(datum.value, clearHeight.value), thick('top'), flat)] : []),
+    flat('bottom', c.feet ?? zero),
+    ...(c.hasTop ? [flat('top', add(datum.value, clearHeight.value))] : []),
     ...c.inside
       .filter((i) => i.kind === 'fixed')
       .map((i) => level(i.id, add(datum.value, i.at ?? zero), thick('shelf'))),

@@ -3,6 +3,7 @@ import type { Case, Inside, StockRole } from '../../trade/carcass/case';
 import type { CaseField, CaseProblem, CaseWarning } from '../../trade/carcass/problems';
 import type { PinProblem } from '../../trade/shelves/pin-problem';
 import * as ask from './ask-words';
+import { joinTitles } from './join-words';
 import { isOfPins } from './loose-words';
 import { howMany } from './option-words';
 import { roundField } from './round-words';
@@ -35,7 +36,10 @@ const sections: Readonly<Record<CaseField, Section>> = {
   feet: 'sizes',
   dado: 'joints',
   partitionDado: 'joints',
+  bottomRabbet: 'joints',
   topRabbet: 'joints',
+  bottomPast: 'joints',
+  topPast: 'joints',
   fit: 'joints',
   backDeep: 'back',
   backWide: 'back',
@@ -157,6 +161,8 @@ export function placeOf(problem: CaseProblem, c: Case): Place {
     case 'too-much':
     case 'through':
       return atFields(problem.field);
+    case 'bottom-low':
+      return { at: 'joints', blanks: [joinTitles.bottom, caseFieldNames.feet] };
     case 'missing-inside':
     case 'negative-inside':
       return atInside(c, problem.in, problem.field);

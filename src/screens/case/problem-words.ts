@@ -6,6 +6,7 @@ import { numberOf } from '../../trade/carcass/stands-as';
 import type { PinProblem } from '../../trade/shelves/pin-problem';
 import { capital } from '../shared/capital';
 import { exactly as w } from '../shared/exact-words';
+import { bottomLow } from './join-words';
 import { isOfPins, looseFigures, pinProblemText, pinWarningText } from './loose-words';
 import { roundProblemText, roundWarningText } from './round-words';
 import { caseFieldNames, stockNames } from './words';
@@ -74,9 +75,9 @@ function ownText(problem: Own, c: Case): string {
     case 'bays-off':
       return `The bays given are ${w(absolute(problem.by))} ${problem.by.s < 0n ? 'short of' : 'over'} the clear width together. Leave one blank: it takes what is left.`;
     case 'through':
-      return `${caseFieldNames[problem.field]}: ${w(problem.depth)} goes through stuff ${w(problem.thickness)} thick. Leave a third of it.`;
+    case 'bottom-low':
     case 'back-too-wide':
-      return `A back rabbet ${w(problem.wide)} wide takes the whole depth of ${w(problem.depth)}.`;
+      return jointText(problem);
     case 'no-bay':
       return `There is no bay ${problem.bay}: the case has ${problem.bays}.`;
     case 'above-the-top':
@@ -91,6 +92,22 @@ function ownText(problem: Own, c: Case): string {
       return `The two rails of the base meet, ${w(problem.by)} over. Narrower ones.`;
     case 'crosses-count':
       return 'A base frame has two cross members at least, in whole numbers.';
+    default:
+      return assertNever(problem);
+  }
+}
+
+type OfJoint = Extract<CaseProblem, { code: 'through' | 'bottom-low' | 'back-too-wide' }>;
+
+/** What of a joint does not fit. */
+function jointText(problem: OfJoint): string {
+  switch (problem.code) {
+    case 'through':
+      return `${caseFieldNames[problem.field]}: ${w(problem.depth)} goes through stuff ${w(problem.thickness)} thick. Leave a third of it.`;
+    case 'bottom-low':
+      return bottomLow[problem.joint](w(problem.by));
+    case 'back-too-wide':
+      return `A back rabbet ${w(problem.wide)} wide takes the whole depth of ${w(problem.depth)}.`;
     default:
       return assertNever(problem);
   }

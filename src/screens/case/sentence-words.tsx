@@ -58,17 +58,6 @@ export const stocks = (
   );
 };
 
-export const joint = (
-  c: Case,
-  at: { readonly dado: Blank; readonly partition: Blank; readonly fit: Blank; readonly top: Blank },
-) => (
-  <>
-    Dadoes {at.dado} deep in the sides
-    {c.partitions > 0 && <>, {at.partition} for partitions</>}, each {at.fit} wider than its sheet.{' '}
-    {c.hasTop && <>The top in a rabbet {at.top} deep.</>}
-  </>
-);
-
 export const topChip = (has: boolean): string => (has ? 'No top' : 'Add a top');
 export const topChanged = 'Top';
 

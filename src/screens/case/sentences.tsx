@@ -4,6 +4,7 @@ import { Chip } from '../../ui/button';
 import { Acts, Sentence } from '../shared/sentence';
 import * as asks from './asks';
 import { blanks, type CasePart, Said } from './blanks';
+import * as join from './join-words';
 import * as options from './option-words';
 import * as words from './sentence-words';
 
@@ -52,14 +53,23 @@ export function StockSentence(part: CasePart) {
 
 export function JointSentence(part: CasePart) {
   const { c, act } = part;
-  const { length, thick, usual } = blanks(part);
+  const { blank, length, thick, usual } = blanks(part);
   const side = thick('side');
   return (
     <Sentence label={words.joints}>
-      {words.joint(c, {
+      {join.meets(c, {
+        bottom: blank(asks.caseJoint(c, 'bottom')),
+        bottomPast: length('bottomPast', usual.overhang),
+        top: blank(asks.caseJoint(c, 'top')),
+        topPast: length('topPast', usual.overhang),
+        partition: blank(asks.caseJoint(c, 'partition')),
+        shelf: blank(asks.caseJoint(c, 'shelf')),
+      })}
+      {join.deep(c, {
         dado: length('dado', usual.dado),
         partition: length('partitionDado', c.dado ?? usual.dado),
         fit: length('fit', usual.fit),
+        bottom: length('bottomRabbet', side && half(side)),
         top: length('topRabbet', side && half(side)),
       })}
       <Acts>

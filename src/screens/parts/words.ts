@@ -2,7 +2,7 @@ import type { Length } from '../../length/length';
 import type { Rounding } from '../../length/round';
 import type { Tape } from '../../length/tape';
 import type { Stuff } from '../../trade/carcass/case';
-import type { Part } from '../../trade/carcass/part';
+import type { Line, Part } from '../../trade/carcass/part';
 import type { Operation } from '../../trade/setups/operation';
 import type { Bore } from '../../trade/shelves/bore';
 import { whatWords } from '../shared/cut-words';
@@ -70,7 +70,7 @@ export function lies({ end }: Part, { rabbet, groove }: AlongBack): string {
 
 /** What is cut in a part beside its grooves, one line for each. */
 export function joints(
-  { end, rabbets, notches, laps, along = [], bores = [] }: Part,
+  { end, rabbets, notches, laps, along = [], bores = [], lines = [] }: Part,
   tape: Tape,
 ): readonly string[] {
   const cut = ({ near, long, deep }: Part['laps'][number]) =>
@@ -87,12 +87,20 @@ export function joints(
     ...notches.map((notch) => `Notch ${cut(notch)}; all partitions clamped as one.`),
     ...laps.map((lap) => `Lap ${cut(lap)}.`),
     ...bores.map((bore) => rowLine(bore, tape)),
+    ...lines.map((line) => standsAt(line, end)),
   ];
 }
 
 /** A row of holes, how wide and deep they are and how far it is from the front edge. */
 const rowLine = (bore: Bore, tape: Tape): string =>
   `Holes ${w(bore.dia)} wide and ${w(bore.deep)} deep, ${w(bore.off)} from the front edge: ${rowWords({ bore }, tape)}.`;
+
+/** Where something stands with nothing cut for it: the face that lies nearer the reference end. */
+function standsAt({ takes, near, face }: Line, end: string): string {
+  const nearer = end === 'bottom' ? 'lower' : end;
+  const on = face === 'A' ? ', on the left' : face === 'B' ? ', on the right' : '';
+  return `Line ${takesWords(takes)}${on}, nothing cut: its ${nearer} face ${w(near)} from the ${end} end.`;
+}
 
 export const cutsInOrder = 'Its cuts, in order';
 

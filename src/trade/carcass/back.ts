@@ -13,6 +13,7 @@ import { figureIn } from '../../length/metric-figures';
 import { minus, plus, type Sum, sumOf, type Term } from '../sums/sum';
 import { backHow } from './back-how';
 import type { BackHow } from './case';
+import { overSides } from './ends';
 import { reachOf } from './meetings';
 import { type Making, partOf, rabbetToRabbet } from './panels';
 import type { Part } from './part';
@@ -31,9 +32,14 @@ type BackOpening = { readonly across: Sum; readonly up: Sum };
 export function backOpening(sizes: Sizes): BackOpening {
   const { case: c, width, height, clearWidth, clearHeight } = sizes;
   const over = sumOf(plus('outside-height', height.value, height), minus('floor-to-case', c.feet ?? zero));
+  const between = sumOf(
+    ...over.terms,
+    minus('top', overSides(sizes, 'top')),
+    minus('bottom', overSides(sizes, 'bottom')),
+  );
   switch (backHow(c)) {
     case 'groove': {
-      const deep = reachOf(sizes, 'backGroove');
+      const deep = reachOf(sizes, 'back');
       return {
         across: sumOf(
           plus('clear-width', clearWidth.value, clearWidth),
@@ -48,7 +54,7 @@ export function backOpening(sizes: Sizes): BackOpening {
     case 'applied':
       return { across: sumOf(plus('outside-width', width.value, width)), up: over };
     default:
-      return { across: rabbetToRabbet(sizes, 'backDeep'), up: over };
+      return { across: rabbetToRabbet(sizes, 'back'), up: between };
   }
 }
 
@@ -72,7 +78,7 @@ export const asBuilt = {
 const lessThan = ({ case: c, joints }: Sizes): Term =>
   backHow(c) === 'applied' ? minus('two-insets', times(joints.backInset, 2n)) : minus('room', joints.ease);
 
-/** Covers the case from the underside of the bottom to the top, or stands in grooves all round. */
+/** Covers the case from bottom to top, in its rabbets but for what lies over the sides, or stands in grooves. */
 export function backPart(making: Making): Part {
   const { sizes } = making;
   const { built } = sizes.case;

@@ -2,7 +2,9 @@ import { add, isPositive, type Length, negate, subtract, zero } from '../../leng
 import type { Board, Run } from '../grooves/board';
 import { cutsFor, type Met, type Seat } from '../joints/joint';
 import type { Case, Inside, StockRole } from './case';
-import { type JointField, meetings, reachOf } from './meetings';
+import { sideDatum } from './ends';
+import { type Meeting, meetingAt, reachOf } from './meetings';
+import type { Line } from './part';
 import { bayStart, type Sizes, stockOf } from './sizes';
 import { numberOf } from './stands-as';
 import { usualOf } from './usual';
@@ -40,11 +42,12 @@ const boardFrom = (blank: Blank, own: Partial<Board>, cutting: Cutting): Board =
 const housed = (
   id: string,
   { thick, joints, case: c }: Sizes,
-  seat: { readonly part: StockRole; readonly field: JointField } & Pick<Seat, 'face' | 'near' | 'no'>,
+  seat: { readonly part: StockRole; readonly meeting: Meeting } & Pick<Seat, 'face' | 'near' | 'no'>,
 ): Met => {
-  const { part, field, ...at } = seat;
+  const { part, meeting, ...at } = seat;
+  const { joint, depth } = meetingAt(c, meeting);
   return {
-    joint: meetings[field].joint,
+    joint,
     seat: {
       id,
       ...at,
@@ -52,7 +55,7 @@ const housed = (
       fits: stockOf(c, part),
       thick: thick(part),
       room: joints.fit,
-      depth: joints[field],
+      depth: joints[depth],
     },
   };
 };
@@ -82,12 +85,12 @@ function trayRuns(sizes: Sizes, bay: number, face: 'A' | 'B'): readonly Run[] {
 }
 
 /** Shelves fixed in a bay, in the wall that says how deep. */
-const shelves = (sizes: Sizes, bay: number, face: 'A' | 'B', field: JointField): readonly Met[] =>
+const shelves = (sizes: Sizes, bay: number, face: 'A' | 'B', meeting: Meeting): readonly Met[] =>
   against(sizes, bay, 'fixed').map((i) =>
     housed(face === 'A' ? i.id : `${i.id}b`, sizes, {
       part: 'shelf',
       no: numberOf(sizes.case, i),
-      field,
+      meeting,
       face,
       near: i.at ?? zero,
     }),
@@ -97,9 +100,9 @@ const shelves = (sizes: Sizes, bay: number, face: 'A' | 'B', field: JointField):
 export function bottomIn(sizes: Sizes): Met {
   const { feet } = sizes.case;
   const near = negate(sizes.thick('bottom'));
-  const { joint, seat } = housed('bottom', sizes, { part: 'bottom', field: 'dado', near });
+  const { joint, seat } = housed('bottom', sizes, { part: 'bottom', meeting: 'bottom', near });
   if (feet && isPositive(feet)) return { joint, seat };
-  return { joint, seat: { ...seat, flush: { at: 'end', named: 'bottom' } } };
+  return { joint, seat: { ...seat, room: zero, flush: { at: 'end', named: 'bottom' } } };
 }
 
 /** A side: the bottom's dado just under the datum, shelves and trays of the bay beside it above. */
@@ -108,17 +111,17 @@ export function sideBoard(
   blank: Blank,
   cutting: Cutting & { readonly hand: 'left' | 'right' },
 ): Board {
-  const { datum, case: c } = sizes;
-  const bay = cutting.hand === 'left' ? 1 : c.partitions + 1;
+  const { case: c } = sizes;
+  const bay = bayBeside(c, cutting.hand);
   const runs = trayRuns(sizes, bay, 'A');
   const shared = c.partitions > 0 && runs.length > 0;
   return boardFrom(
     blank,
     {
-      datum: datum.value,
+      datum: sideDatum(sizes),
       runs,
-      wides: cutsFor([bottomIn(sizes), ...shelves(sizes, bay, 'A', 'dado')]).wides,
-      ...(shared ? { mate: reachOf(sizes, 'partitionDado') } : {}),
+      wides: cutsFor([bottomIn(sizes), ...shelves(sizes, bay, 'A', 'shelf')]).wides,
+      ...(shared ? { mate: reachOf(sizes, 'partition') } : {}),
     },
     cutting,
   );
@@ -130,18 +133,40 @@ export function partitionBoard(
   k: number,
   at: { readonly blank: Blank; readonly cutting: Cutting },
 ): Board {
-  const seats = [...shelves(sizes, k, 'A', 'partitionDado'), ...shelves(sizes, k + 1, 'B', 'partitionDado')];
   return boardFrom(
     at.blank,
     {
       made: 'partition',
-      datum: reachOf(sizes, 'partitionDado'),
+      datum: reachOf(sizes, 'partition'),
       runs: [...trayRuns(sizes, k, 'A'), ...trayRuns(sizes, k + 1, 'B')],
-      wides: cutsFor(seats).wides,
+      wides: cutsFor(inPartition(sizes, k)).wides,
     },
     at.cutting,
   );
 }
+
+/** The shelves on both faces of a partition. */
+const inPartition = (sizes: Sizes, k: number): readonly Met[] => [
+  ...shelves(sizes, k, 'A', 'inPartition'),
+  ...shelves(sizes, k + 1, 'B', 'inPartition'),
+];
+
+/** What stands on a partition with nothing cut for it, from the partition's own lower end. */
+export const partitionLines = (sizes: Sizes, k: number): readonly Line[] =>
+  linesFrom(reachOf(sizes, 'partition'), inPartition(sizes, k));
+
+/** What stands on a side with nothing cut for it, from the side's own lower end. */
+export const sideLines = (sizes: Sizes, hand: 'left' | 'right'): readonly Line[] =>
+  linesFrom(sideDatum(sizes), [
+    bottomIn(sizes),
+    ...shelves(sizes, bayBeside(sizes.case, hand), 'A', 'shelf'),
+  ]);
+
+const linesFrom = (datum: Length, met: readonly Met[]): readonly Line[] =>
+  cutsFor(met).lines.map((line) => ({ ...line, near: add(line.near, datum) }));
+
+const bayBeside = ({ partitions }: Case, hand: 'left' | 'right'): number =>
+  hand === 'left' ? 1 : partitions + 1;
 
 /** Bottom or top: a dado for each partition, from the panel's own left end. */
 export function flatBoard(
@@ -149,16 +174,18 @@ export function flatBoard(
   which: 'bottom' | 'top',
   at: { readonly blank: Blank; readonly cutting: Cutting },
 ): Board {
-  const beyond = reachOf(sizes, which === 'bottom' ? 'dado' : 'topRabbet');
-  const seats = Array.from({ length: sizes.case.partitions }, (_, k) =>
+  return boardFrom(at.blank, { wides: cutsFor(partitionsIn(sizes, which)).wides }, at.cutting);
+}
+
+/** The partitions on bottom or top, from its own left end. */
+export const partitionsIn = (sizes: Sizes, which: 'bottom' | 'top'): readonly Met[] =>
+  Array.from({ length: sizes.case.partitions }, (_, k) =>
     housed(`p${k + 1}`, sizes, {
       part: 'partition',
-      field: 'partitionDado',
-      near: add(beyond, partitionFace(sizes, k + 1)),
+      meeting: 'partition',
+      near: add(reachOf(sizes, which), partitionFace(sizes, k + 1)),
     }),
   );
-  return boardFrom(at.blank, { wides: cutsFor(seats).wides }, at.cutting);
-}
 
 /**
  * Near face of a partition from the inner face of the left side, inches.

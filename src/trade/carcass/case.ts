@@ -87,6 +87,9 @@ export type Built = {
 /** How a back is held: let into rabbets, standing in grooves, or laid on the back edges of the case. */
 export type BackHow = 'rabbet' | 'groove' | 'applied';
 
+/** By which joint an end meets another part. `over`: it lies over the end of the other. Spelled as stored. */
+export type CaseJoint = 'dado' | 'rabbet' | 'butt' | 'over';
+
 /** A case as decided. What is not said is `undefined`: a usual figure stands in, or it is asked for. Inches. */
 export type Case = {
   readonly id: string;
@@ -122,7 +125,16 @@ export type Case = {
    */
   readonly dado?: Length | undefined;
   readonly partitionDado?: Length | undefined;
+  readonly bottomRabbet?: Length | undefined;
   readonly topRabbet?: Length | undefined;
+  /** By which joint bottom and top meet the sides, partitions bottom and top, fixed shelves their walls. */
+  readonly bottomJoint?: CaseJoint | undefined;
+  readonly topJoint?: CaseJoint | undefined;
+  readonly partitionJoint?: CaseJoint | undefined;
+  readonly shelfJoint?: CaseJoint | undefined;
+  /** How far a bottom or top that lies over the sides stands past each. */
+  readonly bottomPast?: Length | undefined;
+  readonly topPast?: Length | undefined;
   readonly backDeep?: Length | undefined;
   readonly backWide?: Length | undefined;
   /** In rabbets while nothing is said. */

@@ -1,5 +1,6 @@
-import { equals, type Length, sum, times, zero } from '../../length/length';
+import { equals, isZero, type Length, sum, times, zero } from '../../length/length';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
+import { beyondTerms, overSides } from './ends';
 import { reachOf } from './meetings';
 import type { Worked } from './parts';
 import { setBy } from './sizes';
@@ -41,17 +42,13 @@ export function checkOf(worked: Worked): readonly CheckLine[] {
     line('bottom', acrossBottom(worked, size('bottom', 'across') ?? zero), width.value),
     line('bays', byBays(worked), width.value),
     ...(top ? [line('top', acrossTop(worked, top), width.value)] : []),
-    line('side', upSide(worked), height.value),
+    line('side', upSide(worked, size('left', 'up') ?? zero), height.value),
     ...(partition ? [line('partition', upPartition(worked, partition), height.value)] : []),
   ];
 }
 
 const acrossBottom = ({ sizes }: Worked, bottom: Length): Sum =>
-  sumOf(
-    plus('bottom', bottom),
-    plus('two-sides', times(sizes.thick('side'), 2n)),
-    minus('two-dado-depths', times(reachOf(sizes, 'dado'), 2n)),
-  );
+  sumOf(plus('bottom', bottom), ...beyondTerms(sizes, 'bottom'));
 
 function byBays({ sizes: { bays, thick, case: c } }: Worked): Sum {
   const count = c.partitions;
@@ -63,14 +60,14 @@ function byBays({ sizes: { bays, thick, case: c } }: Worked): Sum {
 }
 
 const acrossTop = ({ sizes }: Worked, top: Length): Sum =>
-  sumOf(
-    plus('top', top),
-    plus('two-sides', times(sizes.thick('side'), 2n)),
-    minus('two-rabbet-depths', times(reachOf(sizes, 'topRabbet'), 2n)),
-  );
+  sumOf(plus('top', top), ...beyondTerms(sizes, 'top'));
 
-function upSide({ sizes }: Worked): Sum {
+/** With something over it a side is added to that. */
+function upSide({ sizes }: Worked, side: Length): Sum {
   const { thick, case: c } = sizes;
+  const over = { top: overSides(sizes, 'top'), bottom: overSides(sizes, 'bottom') };
+  if (!isZero(over.top) || !isZero(over.bottom))
+    return sumOf(plus('side', side), plus('top', over.top), plus('bottom', over.bottom));
   return sumOf(
     plus('floor-to-case', c.feet ?? zero),
     plus('bottom', thick('bottom')),
@@ -81,7 +78,7 @@ function upSide({ sizes }: Worked): Sum {
 
 function upPartition({ sizes }: Worked, partition: Length): Sum {
   const { thick, case: c } = sizes;
-  const seats = times(reachOf(sizes, 'partitionDado'), c.hasTop ? 2n : 1n);
+  const seats = times(reachOf(sizes, 'partition'), c.hasTop ? 2n : 1n);
   return sumOf(
     plus('floor-to-case', c.feet ?? zero),
     plus('bottom', thick('bottom')),

@@ -1,42 +1,117 @@
 import { type Length, zero } from '../../length/length';
 import type { Joint } from '../joints/joint';
-import { dado, groove, rabbet } from '../joints/joints';
+import { butt, dado, groove, over, rabbet } from '../joints/joints';
 import { backHow } from './back-how';
-import type { Case, StockRole } from './case';
+import type { Case, CaseJoint, StockRole } from './case';
+import type { Joints } from './usual';
 
 /** Fields of a case that say how deep one part goes into another. */
-export type JointField = 'dado' | 'partitionDado' | 'topRabbet' | 'backDeep' | 'backGroove' | 'cleatRabbet';
+export type JointField =
+  | 'dado'
+  | 'partitionDado'
+  | 'bottomRabbet'
+  | 'topRabbet'
+  | 'backDeep'
+  | 'backGroove'
+  | 'cleatRabbet';
 
-/** By which joint, and what it is cut in. */
-export const meetings: Readonly<Record<JointField, { readonly joint: Joint; readonly into: StockRole }>> = {
-  dado: { joint: dado, into: 'side' },
-  partitionDado: { joint: dado, into: 'bottom' },
-  topRabbet: { joint: rabbet, into: 'side' },
-  backDeep: { joint: rabbet, into: 'side' },
-  backGroove: { joint: groove, into: 'side' },
-  cleatRabbet: { joint: rabbet, into: 'side' },
+/** Where parts of a case meet: the ends of what goes in; a shelf in a side, or in a partition. */
+export type Meeting = 'bottom' | 'top' | 'partition' | 'shelf' | 'inPartition' | 'back' | 'cleat';
+
+/** How deep it is cut, where it is, and in what. */
+const cuts: Readonly<Record<Meeting, { readonly depth: JointField; readonly into: StockRole }>> = {
+  bottom: { depth: 'dado', into: 'side' },
+  shelf: { depth: 'dado', into: 'side' },
+  partition: { depth: 'partitionDado', into: 'bottom' },
+  inPartition: { depth: 'partitionDado', into: 'partition' },
+  top: { depth: 'topRabbet', into: 'side' },
+  back: { depth: 'backDeep', into: 'side' },
+  cleat: { depth: 'cleatRabbet', into: 'side' },
 };
 
-/** The joints a case has. @example jointFields({ ...c, hasTop: false }).includes('topRabbet') // false */
-export const jointFields = (c: Case): readonly JointField[] => [
-  'dado',
-  ...(c.partitions > 0 ? (['partitionDado'] as const) : []),
-  ...(c.hasTop ? (['topRabbet'] as const) : []),
-  ...(backHow(c) === 'rabbet' ? (['backDeep'] as const) : []),
-  ...(backHow(c) === 'groove' ? (['backGroove'] as const) : []),
-  ...(c.cleats > 0 ? (['cleatRabbet'] as const) : []),
-];
+const joints: Readonly<Record<CaseJoint, Joint>> = { dado, rabbet, butt, over };
+
+/** The joints a meeting may have; the first stands where nothing else is said. */
+export const jointsAt = {
+  bottom: ['dado', 'rabbet', 'butt', 'over'],
+  top: ['rabbet', 'butt', 'over'],
+  partition: ['dado', 'butt'],
+  shelf: ['dado', 'butt'],
+} as const satisfies Partial<Record<Meeting, readonly CaseJoint[]>>;
+
+/** By which joint parts meet: as said, else the usual one. @example jointAt(newCase('c'), 'top') // 'rabbet' */
+export function jointAt(c: Case, meeting: Meeting): CaseJoint {
+  const own = meeting === 'inPartition' ? 'shelf' : meeting;
+  if (own === 'back' || own === 'cleat') return 'rabbet';
+  const of: readonly CaseJoint[] = jointsAt[own];
+  return of.find((joint) => joint === c[`${own}Joint`]) ?? jointsAt[own][0];
+}
+
+/** By which joint, how deep it is cut, and what in. */
+export function meetingAt(c: Case, meeting: Meeting): MeetsBy {
+  if (meeting === 'back' && backHow(c) === 'groove')
+    return { joint: groove, depth: 'backGroove', into: 'side' };
+  const how = jointAt(c, meeting);
+  const own = meeting === 'bottom' && how === 'rabbet' ? { depth: 'bottomRabbet' as const } : {};
+  return { ...cuts[meeting], ...own, joint: joints[how] };
+}
+
+type MeetsBy = { readonly joint: Joint; readonly depth: JointField; readonly into: StockRole };
+
+/** A joint that is cut so deep as a field says. */
+const isHoused = (joint: CaseJoint): boolean => joint === 'dado' || joint === 'rabbet';
+
+/** Whether a case has a fixed shelf that stands in a side, or in a partition. */
+const hasShelf = ({ inside, partitions }: Case, walls: 'sides' | 'partitions'): boolean =>
+  inside.some(({ kind, bay }) => {
+    if (kind !== 'fixed') return false;
+    return walls === 'sides' ? bay === 1 || bay === partitions + 1 : partitions > 0;
+  });
+
+/** The meetings of a case that are cut so deep as a field says, in the order of the fields. */
+export const housedIn = (c: Case): readonly Meeting[] => {
+  const has: Readonly<Record<Meeting, boolean>> = {
+    bottom: true,
+    shelf: hasShelf(c, 'sides'),
+    partition: c.partitions > 0,
+    inPartition: hasShelf(c, 'partitions'),
+    top: c.hasTop,
+    back: c.hasBack && backHow(c) !== 'applied',
+    cleat: c.cleats > 0,
+  };
+  return (Object.keys(cuts) as readonly Meeting[]).filter(
+    (meeting) => has[meeting] && isHoused(jointAt(c, meeting)),
+  );
+};
+
+/** Whether a case has a joint so deep as this field says. @example asksDepth({ ...c, hasTop: false }, 'topRabbet') // false */
+export const asksDepth = (c: Case, field: JointField): boolean =>
+  housedIn(c).some((meeting) => meetingAt(c, meeting).depth === field);
+
+/** What tells how parts meet: the case, how thick each is, and how deep its joints are. */
+export type Meets = {
+  readonly case: Case;
+  readonly thick: (stock: StockRole) => Length;
+  readonly joints: Joints;
+};
+
+/** How far bottom or top stands past the outer face of each side. Inches; nothing where it does not lie over them. */
+export const pastOf = (c: Case, meeting: Meeting): Length => {
+  const past = meeting === 'bottom' ? c.bottomPast : meeting === 'top' ? c.topPast : undefined;
+  return jointAt(c, meeting) === 'over' ? (past ?? zero) : zero;
+};
 
 /**
- * How far a part reaches into the one it meets, inches: so much longer it is at that end than the opening is clear.
+ * How far a part reaches past the face of the one it meets, inches: so much longer it is at that end than the opening
+ * is clear.
  *
- * @example reachOf(sizes, 'dado') // 9/32 where the dado is that deep
+ * @example reachOf(sizes, 'bottom') // 9/32 where the dado is that deep
  */
-export const reachOf = ({ joints }: Deep, field: JointField): Length =>
-  meetings[field].joint.reach(joints[field]);
+export function reachOf({ case: c, thick, joints: deep }: Meets, meeting: Meeting): Length {
+  const { joint, depth, into } = meetingAt(c, meeting);
+  return joint.reach(deep[depth], { thick: thick(into), past: pastOf(c, meeting) });
+}
 
-/** As much of that as is seen from the front, inches. @example seenOf(sizes, 'dado') // 0: a dado hides it */
-export const seenOf = (sizes: Deep, field: JointField): Length =>
-  meetings[field].joint.seen ? reachOf(sizes, field) : zero;
-
-type Deep = { readonly joints: Readonly<Record<JointField, Length>> };
+/** As much of that as is seen from the front, inches. @example seenOf(sizes, 'bottom') // 0: a dado hides it */
+export const seenOf = (sizes: Meets, meeting: Meeting): Length =>
+  meetingAt(sizes.case, meeting).joint.seen ? reachOf(sizes, meeting) : zero;

@@ -7,10 +7,20 @@ import type { Bore } from '../shelves/bore';
 import { boresIn } from '../shelves/bores';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { backHow } from './back-how';
-import { bottomIn, type Cutting, flatBoard, partitionBoard, sideBoard } from './boards';
+import {
+  bottomIn,
+  type Cutting,
+  flatBoard,
+  partitionBoard,
+  partitionLines,
+  partitionsIn,
+  sideBoard,
+  sideLines,
+} from './boards';
 import type { Case, StockRole } from './case';
-import { type JointField, meetings, reachOf } from './meetings';
-import { type Part, sizeAt } from './part';
+import { flatWide, reachTerms, sideDatum, sideLong } from './ends';
+import { jointAt, type Meeting, meetingAt, reachOf } from './meetings';
+import { type Line, type Part, sizeAt } from './part';
 import type { PartName, SingleRole } from './part-name';
 import { bottomLong, lengthIn, type Sizes, stockOf } from './sizes';
 import { usualOf } from './usual';
@@ -103,7 +113,7 @@ function side(making: Making, hand: 'left' | 'right'): Part {
   const part = partOf(making, {
     role: hand,
     stock: 'side',
-    length: lengthIn(sizes, 'up', ({ height }) => height),
+    length: lengthIn(sizes, 'up', sideLong),
     width: sizes.depth,
     spans: { length: 'up', width: 'deep', sets: true },
     end: 'bottom',
@@ -118,9 +128,10 @@ function side(making: Making, hand: 'left' | 'right'): Part {
     ...bored(
       boresIn(sizes, hand === 'left' ? 1 : sizes.case.partitions + 1, {
         face: 'A',
-        datum: sizes.datum.value,
+        datum: sideDatum(sizes),
       }),
     ),
+    lines: sideLines(sizes, hand),
     mates: [`${sizes.case.id}~${hand === 'left' ? 'right' : 'left'}`],
   };
 }
@@ -130,7 +141,7 @@ const backGroove = ({ case: c, joints }: Sizes): readonly Met[] =>
   backHow(c) === 'groove'
     ? [
         {
-          joint: meetings.backGroove.joint,
+          joint: meetingAt(c, 'back').joint,
           seat: {
             id: 'back',
             called: 'back',
@@ -146,28 +157,29 @@ const backGroove = ({ case: c, joints }: Sizes): readonly Met[] =>
 
 /** What lies along the ends and edges of a side: the top, the back, and cleats let in for their own length. */
 function alongSide(sizes: Sizes): readonly Met[] {
-  const { case: c, thick, joints, datum } = sizes;
-  const met = (field: JointField, part: StockRole, seat: Omit<Seat, 'called' | 'fits' | 'depth'>): Met => ({
-    joint: meetings[field].joint,
-    seat: { ...seat, called: part, fits: stockOf(c, part), depth: joints[field] },
-  });
+  const { case: c, thick, joints } = sizes;
+  const datum = sideDatum(sizes);
+  const met = (meeting: Meeting, part: StockRole, seat: Omit<Seat, 'called' | 'fits' | 'depth'>): Met => {
+    const { joint, depth } = meetingAt(c, meeting);
+    return { joint, seat: { ...seat, called: part, fits: stockOf(c, part), depth: joints[depth] } };
+  };
   const back = { at: 'edge', named: 'back' } as const;
   const rabbeted = backHow(c) === 'rabbet';
   const cleats = cleatPlaces(sizes).map(({ near, long }, k, all) =>
-    met('cleatRabbet', 'cleat', {
+    met('cleat', 'cleat', {
       id: `cleat${k + 1}`,
       no: all.length === 1 ? undefined : k + 1,
       flush: back,
       thick: c.cleatRabbetWide ?? thick('cleat'),
       room: rabbeted ? joints.backWide : zero,
-      from: add(datum.value, near),
-      to: sum([datum.value, near, long]),
+      from: add(datum, near),
+      to: sum([datum, near, long]),
     }),
   );
   const top = { id: 'top', flush: { at: 'end', named: 'top' } } as const;
   return [
-    ...(c.hasTop ? [met('topRabbet', 'top', { ...top, thick: thick('top') })] : []),
-    ...(rabbeted ? [met('backDeep', 'back', { id: 'back', flush: back, thick: joints.backWide })] : []),
+    ...(c.hasTop ? [met('top', 'top', { ...top, thick: thick('top') })] : []),
+    ...(rabbeted ? [met('back', 'back', { id: 'back', flush: back, thick: joints.backWide })] : []),
     ...cleats,
   ];
 }
@@ -178,36 +190,39 @@ function flat(making: Making, which: 'bottom' | 'top'): Part {
   const part = partOf(making, {
     role: which,
     stock: which,
-    length: lengthIn(
-      sizes,
-      'across',
-      which === 'bottom' ? bottomLong : (by) => rabbetToRabbet(by, 'topRabbet'),
-    ),
-    width: grooved.length > 0 ? sizes.depth : sizes.inner,
+    length: lengthIn(sizes, 'across', which === 'bottom' ? bottomLong : topLong),
+    width: flatWide(sizes, which),
     spans: { length: 'across', width: 'deep', sets: true },
     end: 'left',
     stage: 'carcass',
   });
   const own = grooved.length > 0 ? { ...part, along: cutsFor(grooved).along } : part;
   if (sizes.case.partitions === 0) return own;
-  return {
-    ...own,
-    board: flatBoard(sizes, which, { blank: blankOf(part, sizes.case), cutting: cutting(part.id) }),
-  };
+  const board = flatBoard(sizes, which, { blank: blankOf(part, sizes.case), cutting: cutting(part.id) });
+  const { lines } = cutsFor(partitionsIn(sizes, which));
+  if (lines.length === 0) return { ...own, board };
+  const numbered = (line: Line, k: number): Line => ({ ...line, takes: { ...line.takes, no: k + 1 } });
+  return { ...own, lines: lines.length === 1 ? lines : lines.map(numbered) };
 }
 
+/** The top, from the outside: what the bottom reaches past the clear width, it reaches its own way. */
+const topLong = (sizes: Sizes): Sum =>
+  jointAt(sizes.case, 'top') === 'rabbet'
+    ? rabbetToRabbet(sizes, 'top')
+    : sumOf(plus('clear-width', sizes.clearWidth.value, sizes.clearWidth), ...reachTerms(sizes, 'top'));
+
 /** From the floor of a rabbet in one side to that in the other. */
-export const rabbetToRabbet = (sizes: Sizes, field: JointField): Sum =>
+export const rabbetToRabbet = (sizes: Sizes, meeting: 'top' | 'back' | 'cleat'): Sum =>
   sumOf(
     plus('outside-width', sizes.width.value, sizes.width),
     minus('two-sides', times(sizes.thick('side'), 2n)),
-    plus('two-rabbet-depths', times(reachOf(sizes, field), 2n)),
+    plus('two-rabbet-depths', times(reachOf(sizes, meeting), 2n)),
   );
 
 function partition(making: Making, k: number): Part {
   const { sizes, cutting } = making;
   const { case: c } = sizes;
-  const datum = reachOf(sizes, 'partitionDado');
+  const datum = reachOf(sizes, 'partition');
   const seats = times(datum, c.hasTop ? 2n : 1n);
   const part = partOf(making, {
     role: `partition${k}`,
@@ -226,6 +241,7 @@ function partition(making: Making, k: number): Part {
   return {
     ...part,
     board: partitionBoard(sizes, k, { blank: blankOf(part, sizes.case), cutting: cutting(part.id) }),
+    lines: partitionLines(sizes, k),
     notches: cutsFor(cleatsIn(sizes)).notches,
     ...bored([...boresIn(sizes, k, { face: 'A', datum }), ...boresIn(sizes, k + 1, { face: 'B', datum })]),
     mates: Array.from({ length: c.partitions }, (_, n) => `${c.id}~partition${n + 1}`).filter(
@@ -267,7 +283,7 @@ function cleatsIn(sizes: Sizes): readonly Met[] {
     seat: {
       id: `cleat${k + 1}`,
       called: 'cleat',
-      near: add(near, reachOf(sizes, 'partitionDado')),
+      near: add(near, reachOf(sizes, 'partition')),
       thick: long,
       depth: c.notchDeep ?? thick('cleat'),
       fits: stockOf(c, 'cleat'),

@@ -2,6 +2,7 @@ import type { Length } from '../../length/length';
 import type { Rounded, Rounding } from '../../length/round';
 import { markAt, type Tape } from '../../length/tape';
 import type { Board } from '../grooves/board';
+import type { Face } from '../grooves/layout';
 import type { MachineId } from '../machines/machines';
 import type { On, Side } from '../setups/on';
 import type { What } from '../setups/operation';
@@ -53,6 +54,14 @@ export type Notch = {
 /** A lap: near shoulder from the reference end, long along the part, deep into the face. Inches. */
 export type Lap = Notch;
 
+/** Where a part stands with nothing cut for it: its near face, from the reference end; on which face. Inches. */
+export type Line = {
+  readonly id: string;
+  readonly takes: Takes;
+  readonly near: Length;
+  readonly face?: Face;
+};
+
 /** A groove along an edge or end: its near wall from that edge, so wide, so deep. Inches. */
 export type Along = {
   readonly id: string;
@@ -103,6 +112,8 @@ export type Part = {
   readonly rabbets: readonly Rabbet[];
   readonly notches: readonly Notch[];
   readonly laps: readonly Lap[];
+  /** Where parts stand against it with nothing cut for them. */
+  readonly lines?: readonly Line[];
   /** Grooves along its edges, cut off a fence before any end. */
   readonly along?: readonly Along[];
   readonly endCut?: EndCut | undefined;

@@ -44,6 +44,8 @@ export type CaseProblem =
       readonly depth: Length;
       readonly thickness: Length;
     }
+  /** A bottom that lies at the lower ends of the sides, in a case that stands off the floor: by so much. */
+  | { readonly code: 'bottom-low'; readonly joint: 'rabbet' | 'over'; readonly by: Length }
   | { readonly code: 'back-too-wide'; readonly wide: Length; readonly depth: Length }
   | RoundProblem
   | { readonly code: 'no-bay'; readonly in: string; readonly bay: number; readonly bays: number }

@@ -36,7 +36,7 @@ function cleat(making: Making): Part {
   return partOf(making, {
     role: 'cleat',
     stock: 'cleat',
-    length: lengthIn(sizes, 'across', (by) => rabbetToRabbet(by, 'cleatRabbet')),
+    length: lengthIn(sizes, 'across', (by) => rabbetToRabbet(by, 'cleat')),
     spans: { length: 'across' },
     width: given('cleat', c.cleatWide ?? usualOf(c).cleatWide),
     copies: c.cleats,

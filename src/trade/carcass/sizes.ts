@@ -17,9 +17,10 @@ import { markAt, type Tape } from '../../length/tape';
 import { given, plus, type Sum, sumOf } from '../sums/sum';
 import { backHow, innerOf } from './back-how';
 import type { Case, StockRole, Stuff } from './case';
+import { reachTerms, sideLong } from './ends';
 import { heldOf, type Over } from './held';
+import { jointProblems } from './joint-problems';
 import { keptOff } from './kept-off';
-import { jointFields, meetings, reachOf } from './meetings';
 import { type CaseField, type CaseProblem, neverLess } from './problems';
 import { type Joints, jointsOf } from './usual';
 
@@ -85,7 +86,7 @@ export function sizesOf(c: Case, stuff: readonly Stuff[]): Result<Sizes, readonl
   const problems = [...missingFields(c), ...missingStock(c, thick), ...notPositive(c), ...negative(c)];
   if (problems.length > 0) return err(problems);
   const sizes = work(c, thick);
-  const closed = [...noOpening(sizes), ...baysOff(sizes), ...through(sizes), ...tooMuch(sizes)];
+  const closed = [...noOpening(sizes), ...baysOff(sizes), ...jointProblems(sizes), ...tooMuch(sizes)];
   return closed.length > 0 ? err(closed) : ok(sizes);
 }
 
@@ -102,12 +103,9 @@ function work(c: Case, thick: Sizes['thick'], over: Over = { across: zero, up: z
   return { case: c, thick, joints, over, depth, inner, datum, real, ...across, ...up };
 }
 
-/** The bottom, which sets the case across: clear width and a dado depth at either end. */
+/** The bottom, which sets the case across: clear width, and what it reaches past that at either end. */
 export const bottomLong = (sizes: Sizes): Sum =>
-  sumOf(
-    plus('clear-width', sizes.clearWidth.value, sizes.clearWidth),
-    plus('two-dado-depths', times(reachOf(sizes, 'dado'), 2n)),
-  );
+  sumOf(plus('clear-width', sizes.clearWidth.value, sizes.clearWidth), ...reachTerms(sizes, 'bottom'));
 
 /**
  * The sizes as they follow from the marks of the bottom, across, and of the sides, up: what stands on a mark is
@@ -118,12 +116,12 @@ export const bottomLong = (sizes: Sizes): Sum =>
  * @example onMarks(sizes, '1/32').width.value // 43 5/8 strong by .0111: Example 14 of carcass
  */
 export function onMarks(drawn: Sizes, tape: Tape, marks: SetMarks = {}): Sizes {
-  const { case: c, thick, height, depth } = drawn;
+  const { case: c, thick, depth } = drawn;
   const added = (exact: Length, kept: Length | undefined) =>
     keptOff(exact, kept) ?? subtract(markAt(exact, tape).value, exact);
   const over = {
     across: added(bottomLong(drawn).value, marks.across),
-    up: added(height.value, marks.up),
+    up: added(sideLong(drawn).value, marks.up),
     deep: keptOff(depth.value, marks.deep) ?? zero,
   };
   return Object.values(over).every(isZero) ? drawn : { ...work(c, thick, over), drawn };
@@ -141,7 +139,7 @@ type SetBy = { readonly exact: Length; readonly mark: Length };
 /** What sets a case across, and what sets it up. */
 export function setBy(sizes: Sizes, way: Way): SetBy {
   const by = sizes.drawn ?? sizes;
-  const exact = way === 'across' ? bottomLong(by).value : by.height.value;
+  const exact = way === 'across' ? bottomLong(by).value : sideLong(by).value;
   return { exact, mark: add(exact, sizes.over[way]) };
 }
 
@@ -189,6 +187,7 @@ const sizesThatCount: readonly CaseField[] = [
   'clear',
   'dado',
   'partitionDado',
+  'bottomRabbet',
   'topRabbet',
   'backDeep',
   'backWide',
@@ -224,6 +223,8 @@ const roomsThatCount: readonly CaseField[] = [
   'backLand',
   'backInset',
   'toeBack',
+  'bottomPast',
+  'topPast',
 ];
 
 function negative(c: Case): readonly CaseProblem[] {
@@ -256,19 +257,6 @@ function noOpening({ bays, clearHeight }: Sizes): readonly CaseProblem[] {
     : [];
   if (isPositive(clearHeight.value)) return across;
   return [...across, { code: 'no-opening', across: false, by: negate(clearHeight.value) }];
-}
-
-/** Joints that would come out at the other face, and a back rabbet that takes the whole depth. */
-function through({ case: c, thick, joints, depth }: Sizes): readonly CaseProblem[] {
-  const found: CaseProblem[] = jointFields(c).flatMap((field) => {
-    const { joint, into } = meetings[field];
-    const [cut, thickness] = [joints[field], thick(into)];
-    return joint.goesThrough(cut, thickness) ? [{ code: 'through', field, depth: cut, thickness }] : [];
-  });
-  const wide = joints.backWide;
-  return backHow(c) === 'rabbet' && !less(wide, depth.value)
-    ? [...found, { code: 'back-too-wide', wide, depth: depth.value }]
-    : found;
 }
 
 /** A toe board behind its case, and a back that room on one side leaves outside its rabbet. */

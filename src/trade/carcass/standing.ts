@@ -44,8 +44,8 @@ function nameOf({ sizes: { case: c } }: Making, i: Inside): PartName {
 /** How deep a shelf is let into either wall of its bay. */
 function seats({ sizes }: Making, bay: number): readonly [Length, Length] {
   return [
-    reachOf(sizes, bay === 1 ? 'dado' : 'partitionDado'),
-    reachOf(sizes, bay === sizes.case.partitions + 1 ? 'dado' : 'partitionDado'),
+    reachOf(sizes, bay === 1 ? 'shelf' : 'inPartition'),
+    reachOf(sizes, bay === sizes.case.partitions + 1 ? 'shelf' : 'inPartition'),
   ];
 }
 

@@ -46,6 +46,7 @@ export function jointsOf(c: Case, side: Length, back?: Length) {
   return {
     dado,
     partitionDado: c.partitionDado ?? dado,
+    bottomRabbet: c.bottomRabbet ?? half(side),
     topRabbet: c.topRabbet ?? half(side),
     backDeep: c.backDeep ?? usual.backDeep,
     backWide: c.backWide ?? (back ? add(back, usual.scribe) : usual.scribe),

@@ -16,7 +16,7 @@ import { backWarnings } from './back';
 import { backHow } from './back-how';
 import { slackOf } from './boards';
 import { frameOf, frameWarnings } from './frame';
-import { jointFields, meetings } from './meetings';
+import { housedIn, meetingAt } from './meetings';
 import type { Worked } from './parts';
 import type { CaseWarning } from './problems';
 
@@ -50,17 +50,21 @@ export function warningsOf(
 
 type Sizes = Worked['sizes'];
 
+type Deep = Extract<CaseWarning, { code: 'deep' }>;
+
 /**
  * Joints so deep that they begin to weaken the piece they are cut in. A usual depth nobody said is told only where it
  * leaves less than a third.
  */
-const deep = ({ case: c, thick, joints }: Sizes): readonly CaseWarning[] =>
-  jointFields(c).flatMap((field) => {
-    const { joint, into } = meetings[field];
+const deep = ({ case: c, thick, joints }: Sizes): readonly CaseWarning[] => {
+  const all = housedIn(c).flatMap((meeting): readonly Deep[] => {
+    const { joint, depth: field, into } = meetingAt(c, meeting);
     const [depth, thickness] = [joints[field], thick(into)];
     const usual = c[field] === undefined && !less(over(times(thickness, 2n), 3n), depth);
     return joint.weakens(depth, thickness) && !usual ? [{ code: 'deep', field, depth, thickness }] : [];
   });
+  return all.filter((x, k) => all.findIndex(({ field }) => field === x.field) === k);
+};
 
 /** Rabbet width, notch depth and cleat thickness are one figure, or the cleat stands proud. */
 function cleats({ case: c, thick, inner }: Sizes): readonly CaseWarning[] {

@@ -1,6 +1,6 @@
 import type { Length } from '../../length/length';
 import type { StockRole } from '../carcass/case';
-import type { Along, Lap, Notch, Rabbet } from '../carcass/part';
+import type { Along, Lap, Line, Notch, Rabbet } from '../carcass/part';
 import type { Wide } from '../grooves/board';
 import type { Face } from '../grooves/layout';
 import type { Side } from '../setups/on';
@@ -33,12 +33,17 @@ type JointCut = {
   readonly notches?: readonly Notch[];
   readonly laps?: readonly Lap[];
   readonly along?: readonly Along[];
+  /** Nothing is cut: where it stands is marked. */
+  readonly lines?: readonly Line[];
 };
+
+/** What an end is joined to: how thick it is, and how far past its outer face the end stands. Inches. */
+type Mate = { readonly thick: Length; readonly past: Length };
 
 /** How one part goes into another. */
 export type Joint = {
   /** How far what goes in reaches past the face of the other, inches: so much longer it is at that end. */
-  readonly reach: (depth: Length) => Length;
+  readonly reach: (depth: Length, mate?: Mate) => Length;
   readonly cut: (seat: Seat) => JointCut;
   /** What reaches in is seen from the front. */
   readonly seen: boolean;
@@ -65,5 +70,6 @@ export const cutsFor = (met: readonly Met[]): Required<JointCut> => {
     notches: cuts.flatMap((cut) => cut.notches ?? []),
     laps: cuts.flatMap((cut) => cut.laps ?? []),
     along: cuts.flatMap((cut) => cut.along ?? []),
+    lines: cuts.flatMap((cut) => cut.lines ?? []),
   };
 };

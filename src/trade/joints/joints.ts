@@ -53,6 +53,26 @@ export const groove: Joint = {
   },
 };
 
+/** Nothing is cut in either for the other: no depth to go through or to weaken a part by. */
+const uncut: Pick<Joint, 'goesThrough' | 'weakens'> = { goesThrough: () => false, weakens: () => false };
+
+/** What goes between ends at the face of the other; where it stands is marked, but for an end that it is flush with. */
+export const butt: Joint = {
+  ...uncut,
+  reach: () => zero,
+  seen: false,
+  cut: ({ id, called, no, face, near, flush }) =>
+    flush || !near ? {} : { lines: [{ id, takes: { part: called, no }, near, ...(face ? { face } : {}) }] },
+};
+
+/** It lies over the end of the other, flush with its outer face or past it. */
+export const over: Joint = {
+  ...uncut,
+  reach: (_, mate) => (mate ? add(mate.thick, mate.past) : zero),
+  seen: true,
+  cut: () => ({}),
+};
+
 const shouldered = (seat: Seat): Notch => {
   const { id, near = zero, depth: deep, fits } = seat;
   return { id, near, long: width(seat), deep, fits };

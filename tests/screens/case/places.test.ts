@@ -29,3 +29,10 @@ test('a thing worth a look that no one blank makes stands under the whole', () =
     placeOfWarning({ code: 'small-bearing', in: 'trays', bearing: l('0'), least: l('1/8') }, plainCase).at,
   ).toBe('in trays');
 });
+
+test('a bottom that lies too low is wrong at how it is joined, and at what the case stands off the floor', () => {
+  expect(placeOf({ code: 'bottom-low', joint: 'over', by: l('4') }, plainCase)).toEqual({
+    at: 'joints',
+    blanks: ['How the bottom meets the sides', 'Floor to the underside of the case'],
+  });
+});

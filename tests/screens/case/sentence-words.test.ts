@@ -35,16 +35,6 @@ test('only stock of what the case has is asked for', () => {
   );
 });
 
-test('a case without a top has no word of its rabbet', () => {
-  const at = { dado: '9/32', partition: '1/4', fit: '0', top: '11/32' };
-  expect(said(words.joint({ ...c, hasTop: false, partitions: 0 }, at))).toBe(
-    'Dadoes 9/32 deep in the sides, each 0 wider than its sheet. ',
-  );
-  expect(said(words.joint({ ...c, hasTop: true, partitions: 1 }, at))).toBe(
-    'Dadoes 9/32 deep in the sides, 1/4 for partitions, each 0 wider than its sheet. The top in a rabbet 11/32 deep.',
-  );
-});
-
 test('the bay of a thing is said where there is more than one', () => {
   expect(said(words.fixed(null, '30'))).toBe('A fixed shelf, its lower face 30 over the bottom.');
   expect(said(words.fixed(words.inBay('bay 2'), '30'))).toBe(

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { inches, zero } from '../../../src/length/length';
 import { cutsFor, type Joint, type Seat } from '../../../src/trade/joints/joint';
-import { dado, lap, notch, rabbet } from '../../../src/trade/joints/joints';
+import { butt, dado, lap, notch, over, rabbet } from '../../../src/trade/joints/joints';
 import { l, w } from '../grooves/sample';
 
 /** A shelf of 23/32, 9/32 deep, 12 in from the datum; the dado is 1/64 wider. */
@@ -53,10 +53,27 @@ describe('what a joint does to the length of what goes in', () => {
   test.each([
     ['dado', dado, '9/32'],
     ['rabbet', rabbet, '9/32'],
+    ['butt', butt, '0'],
     ['notch', notch, '0'],
     ['lap', lap, '0'],
   ] as const)('%s: longer by %s at that end', (_, joint, reach) => {
     expect(w(joint.reach(l('9/32')))).toBe(reach);
+  });
+});
+
+describe('where nothing is cut', () => {
+  test('what is butted stands on a line, its near face; flush with an end it needs none', () => {
+    const cuts = cutsFor([
+      { joint: butt, seat: shelf },
+      { joint: butt, seat: { ...shelf, flush: { at: 'end', named: 'bottom' } } },
+    ]);
+    expect(cuts.lines.map(({ id, near, face }) => `${id} ${w(near)} ${face}`)).toEqual(['s1 12 B']);
+    expect([cuts.wides, cuts.rabbets, cuts.notches, cuts.laps].flat()).toEqual([]);
+  });
+
+  test('what lies over the end of a side of 23/32 reaches over it, and past it by 1/2: 1 7/32', () => {
+    expect(w(over.reach(l('0'), { thick: l('23/32'), past: l('1/2') }))).toBe('1 7/32');
+    expect(Object.values(cutsFor([{ joint: over, seat: shelf }])).flat()).toEqual([]);
   });
 });
 

@@ -1,0 +1,70 @@
+import { expect, type Page, test } from '@playwright/test';
+import { blankOf, choose, fillBlank, typed } from './app';
+
+const dock = (page: Page) => page.getByRole('dialog');
+const part = (page: Page, name: RegExp) => page.locator('main .nextset').filter({ hasText: name }).first();
+
+/** Outside 30 × 48 × 12 of sheet planned at 3/4, one fixed shelf 20 over the bottom. */
+async function stand(page: Page): Promise<void> {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Work out a case' }).click();
+  await fillBlank(page, /Outside width/, '30');
+  await fillBlank(page, /Outside height/, '48');
+  await fillBlank(page, /Depth, without a face frame/, '12');
+  await blankOf(page, /What the sides are of/).click();
+  await dock(page).getByRole('button', { name: 'Measure a sheet' }).click();
+  await page
+    .locator('main .nextset, main .sect')
+    .filter({ hasText: 'Planned, until it is measured' })
+    .click();
+  await typed(page, '3/4');
+  await page.getByRole('button', { name: 'Back to case' }).click();
+  await page.getByRole('button', { name: '+ A fixed shelf' }).click();
+  await fillBlank(page, /Case bottom to the shelf/, '20');
+}
+
+test('a case butted together, its top over the sides, from nothing to its cut cards', async ({ page }) => {
+  await stand(page);
+  await choose(page, /How the bottom meets the sides/, 'butted between the sides');
+  await choose(page, /How fixed shelves meet their walls/, 'butted');
+  // nothing is cut so deep any more: no depth is asked for
+  await expect(blankOf(page, /Depth of the dadoes in the sides/)).toHaveCount(0);
+  await choose(page, /How the top meets the sides/, 'over the sides');
+  await expect(blankOf(page, /Depth of the rabbet for the top/)).toHaveCount(0);
+  await fillBlank(page, /How far the top of the case stands past each side/, '1/2');
+  await expect(page.getByRole('region', { name: 'Adds back up' }).locator('li')).toHaveCount(4);
+
+  // 30 − 2 × 3/4 = 28 1/2 between the sides; 30 + 2 × 1/2 over them; they are 48 − 3/4 long
+  await page.getByRole('button', { name: 'Parts', exact: true }).click();
+  await expect(part(page, /^Bottom/)).toContainText('28 and 1/2');
+  await expect(part(page, /^Fixed shelf/)).toContainText('28 and 1/2');
+  await expect(part(page, /^Top/)).toContainText('31');
+  await expect(part(page, /^Left side/)).toContainText('47 and 1/4');
+
+  // where the shelf stands is said, though nothing is cut: 20 over a bottom of 3/4
+  await part(page, /^Left side/).click();
+  await expect(page.locator('main')).toContainText('Line for the shelf');
+  await expect(page.locator('main')).toContainText('its lower face 20 3/4 from the bottom end');
+
+  // rips and lengths alone: three stops for 47 1/4, 31 and 28 1/2, and no groove or rabbet
+  await page.goto('./#/cuts');
+  const cuts = page.locator('main .cutrow').filter({ hasText: /Crosscut, stop at/ });
+  await expect(cuts).toHaveCount(3);
+  await expect(cuts.filter({ hasText: '28 and 1/2' })).toContainText(/Bottom/);
+  await expect(page.locator('main')).not.toContainText(/[Rr]abbet|[Dd]ado/);
+});
+
+test('a bottom under the sides of a case off the floor is refused by how much, at its blank', async ({
+  page,
+}) => {
+  await stand(page);
+  await fillBlank(page, /Floor to the underside/, '4');
+  await choose(page, /How the bottom meets the sides/, 'under the sides');
+  const says = 'The sides stand on the bottom, so the case cannot stand 4 off the floor. Make that 0';
+  await expect(page.getByRole('region', { name: 'Joints' })).toContainText(says);
+  await fillBlank(page, /Floor to the underside/, '0');
+  await expect(page.getByRole('region', { name: 'Joints' })).not.toContainText('cannot stand');
+  // the sides stand on it: 48 − 3/4
+  await page.getByRole('button', { name: 'Parts', exact: true }).click();
+  await expect(part(page, /^Right side/)).toContainText('47 and 1/4');
+});

@@ -1,0 +1,54 @@
+import { add, type Length, times, zero } from '../../length/length';
+import { minus, plus, type Sum, sumOf, type Term } from '../sums/sum';
+import { backHow } from './back-how';
+import { jointAt, type Meeting, type Meets, pastOf, reachOf } from './meetings';
+
+type Flat = Extract<Meeting, 'bottom' | 'top'>;
+
+/** How far a bottom or top reaches past the inner faces of the sides, both ends together. */
+export function reachTerms(sizes: Meets, flat: Flat): readonly Term[] {
+  const both = times(reachOf(sizes, flat), 2n);
+  switch (jointAt(sizes.case, flat)) {
+    case 'over':
+      return [
+        plus('two-sides', times(sizes.thick('side'), 2n)),
+        plus('past-each-side', times(pastOf(sizes.case, flat), 2n)),
+      ];
+    case 'rabbet':
+      return [plus('two-rabbet-depths', both)];
+    default:
+      return [plus('two-dado-depths', both)];
+  }
+}
+
+/** A bottom or top added back to the outside: what of the sides lies beyond it, or how far it stands past them. */
+export function beyondTerms(sizes: Meets, flat: Flat): readonly Term[] {
+  if (jointAt(sizes.case, flat) === 'over')
+    return [minus('past-each-side', times(pastOf(sizes.case, flat), 2n))];
+  const reach = reachTerms(sizes, flat).map(({ what, value }) => minus(what, value));
+  return [plus('two-sides', times(sizes.thick('side'), 2n)), ...reach];
+}
+
+/** How thick a bottom or top lies over the ends of the sides: so much shorter they are. Inches. */
+export const overSides = ({ case: c, thick }: Meets, flat: Flat): Length =>
+  (flat === 'bottom' || c.hasTop) && jointAt(c, flat) === 'over' ? thick(flat) : zero;
+
+/**
+ * A side: as high as the case, less what lies over its ends.
+ *
+ * @example sideLong(sizes).value // 64 1/4 where the top lies between or in the sides
+ */
+export const sideLong = (sizes: Meets & { readonly height: Sum }): Sum =>
+  sumOf(
+    ...sizes.height.terms,
+    minus('top', overSides(sizes, 'top')),
+    minus('bottom', overSides(sizes, 'bottom')),
+  );
+
+/** The datum as a side has it: over its own lower end. Inches. */
+export const sideDatum = (sizes: Meets): Length =>
+  jointAt(sizes.case, 'bottom') === 'over' ? zero : add(sizes.case.feet ?? zero, sizes.thick('bottom'));
+
+/** Bottom or top: as deep as the room before the back; one that lies over the sides, or is grooved, takes it all. */
+export const flatWide = (sizes: Meets & { readonly depth: Sum; readonly inner: Sum }, flat: Flat): Sum =>
+  jointAt(sizes.case, flat) === 'over' || backHow(sizes.case) === 'groove' ? sizes.depth : sizes.inner;
