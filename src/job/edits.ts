@@ -117,6 +117,8 @@ export const editPutUp = (place: string, patch: Patch<typeof i.putUpFields>) =>
   edits(`putup/${place}/`, i.putUpFields, patch);
 export const editScrews = (id: string, patch: Patch<typeof i.screwFields>) =>
   edits(`screws/${id}/`, i.screwFields, patch);
+export const editJoin = (id: string, patch: Patch<typeof i.joinFields>) =>
+  edits(`joins/${id}/`, i.joinFields, patch);
 /** A test of the kerf of a blade, by the shop's figure of it. */
 export const editKerfTest = (blade: string, patch: Patch<typeof i.kerfFields>) =>
   edits(`kerftest/${blade}/`, i.kerfFields, patch);

@@ -52,6 +52,33 @@ export const screwFields = {
   gone: flag,
 };
 
+/** What holds the end or edge of a part against another, in the joint itself: dowels, biscuits or slant screws. */
+export const joinFields = {
+  by: oneOf('dowel', 'biscuit', 'slant'),
+  name: text(120),
+  /** The case they are in. */
+  of: stockId,
+  part: length,
+  mate: length,
+  run: length,
+  end: length,
+  most: length,
+  /** From the reference face of the part. */
+  from: length,
+  /** The one dowel on the shelf. */
+  thick: length,
+  long: length,
+  /** Under and beside a slot. */
+  leave: length,
+  seat: length,
+  head: length,
+  /** Both lie in one plane. */
+  flush: flag,
+  /** Joints alike. */
+  many: count,
+  gone: flag,
+};
+
 /** A board before its test cuts, and what it then came to: the kerf of a blade. */
 export const kerfFields = { before: length, cuts: few, pieces: length, rest: length };
 

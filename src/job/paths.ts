@@ -24,7 +24,7 @@ import {
   widthFields,
   workFields,
 } from './fields';
-import { kerfFields, nextFields, putUpFields, screwFields } from './install-fields';
+import { joinFields, kerfFields, nextFields, putUpFields, screwFields } from './install-fields';
 import { liftFields, shelfFields, solidFields } from './loads-fields';
 
 import * as r from './room-fields';
@@ -109,6 +109,7 @@ const tables: Readonly<Record<string, Shape>> = {
   shelves: { ids: [isKey], fields: shelfFields },
   putup: { ids: [isId], fields: putUpFields },
   screws: { ids: [isId], fields: screwFields },
+  joins: { ids: [isId], fields: joinFields },
   next: { ids: [isId], fields: nextFields },
   kerftest: { ids: [isId], fields: kerfFields },
   lifts: { ids: [isId], fields: liftFields },

@@ -14,6 +14,7 @@ import { fillerId, isFiller } from '../trade/carcass/filler';
 import type { Screw } from '../trade/install/screw';
 import { type BankPlan, thickIn } from './bank-plan';
 import { stripsToRip } from './closing-plan';
+import { joinsToBuy, slantsToBuy } from './join-plan';
 import { stuffOf } from './parts-of-job';
 import type { Plan } from './plan';
 import { screwsToBuy } from './screw-plan';
@@ -75,7 +76,12 @@ export function buyView(at: BuyingAt): BuyView {
     stocks: stocksOf(at.plan.job),
     parts: at.plan.parts,
     banks: banks.map((bank) => bankOf(bank, at)),
-    screws: [...banks.flatMap((bank) => schedulesOf(bank, at)), ...screwsToBuy(at.plan, at.screws ?? [])],
+    screws: [
+      ...banks.flatMap((bank) => schedulesOf(bank, at)),
+      ...screwsToBuy(at.plan, at.screws ?? []),
+      ...slantsToBuy(at.plan, at.screws ?? []),
+    ],
+    joins: joinsToBuy(at.plan),
   });
   const rows = [...lines, ...fillerLines(at.plan)].map((line) => rowOf(line, at.ticks));
   const open = rows.filter(isOpen);

@@ -52,6 +52,8 @@ export const groupWords: Record<Group, string> = {
   edging: 'Band',
   slides: 'Slides',
   screws: 'Screws',
+  dowels: 'Dowels',
+  biscuits: 'Biscuits',
 };
 
 const unitWords: Record<Unit, readonly [string, string]> = {
@@ -61,6 +63,8 @@ const unitWords: Record<Unit, readonly [string, string]> = {
   foot: ['ft', 'ft'],
   pair: ['pair', 'pairs'],
   screw: ['screw', 'screws'],
+  dowel: ['dowel', 'dowels'],
+  biscuit: ['biscuit', 'biscuits'],
   strip: ['strip', 'strips'],
 };
 
@@ -108,6 +112,10 @@ export function lineName({ name, why }: BuyingLine): string {
       return `Slides ${w(why.long)} long`;
     case 'screws':
       return `Screws ${sizedScrew(why.gauge, why.long)}`;
+    case 'dowels':
+      return `Dowels ${byWords(why.size.thick, why.size.long)}`;
+    case 'biscuits':
+      return `Biscuits #${why.no}`;
     default:
       return assertNever(why);
   }
@@ -138,6 +146,9 @@ export function whyText(why: Why): string {
       return slidesText(why);
     case 'screws':
       return screwsText(why);
+    case 'dowels':
+    case 'biscuits':
+      return `${why.uses.map(({ place, count }) => `${place} ${count}`).join(', ')}.`;
     default:
       return assertNever(why);
   }
@@ -230,6 +241,8 @@ const ofGroup: Record<Group, Unit> = {
   edging: 'foot',
   slides: 'pair',
   screws: 'screw',
+  dowels: 'dowel',
+  biscuits: 'biscuit',
 };
 
 const isGroup = (word: string): word is Group => word in ofGroup;
@@ -253,6 +266,11 @@ function ownName(
 ): string | undefined {
   if (group === 'fillers') return 'filler';
   if (group === 'edging') return 'band for edges';
+  if (group === 'biscuits') return `#${own}`;
+  if (group === 'dowels') {
+    const sizes = own.split('x').map((size) => fromStored(size.replace('~', '/')));
+    return sizes.map((size) => (size.ok ? w(size.value) : '')).join(' × ');
+  }
   const [stock = ''] = own.split('~');
   if (group !== 'slides' && group !== 'screws') return nameOf(stock);
   const [size = '', gauge] = own.split('~no');

@@ -6,7 +6,7 @@ import { usualTipMargin } from '../../trade/install/screw';
 import { Icon } from '../../ui/icon';
 import * as words from './screw-words';
 
-const Wrong = ({ says }: { readonly says: string }) => (
+export const Wrong = ({ says }: { readonly says: string }) => (
   <p class="wrongline">
     <Icon name="warn" />
     {says}

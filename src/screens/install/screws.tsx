@@ -15,6 +15,8 @@ import { Acts, Sentence } from '../shared/sentence';
 import { listsOf } from '../shared/shop-lists';
 import { Anchor } from './anchor';
 import { Found } from './found';
+import { joinSteps } from './join-steps';
+import { Joins } from './joins';
 import { screwAsks } from './screw-asks';
 import { screwSteps } from './screw-steps';
 import * as words from './screw-words';
@@ -47,6 +49,7 @@ export function ScrewsScreen({ bench, id, step }: ScreenProps) {
         <One key={own.id} {...{ bench, plan, screws: own, open }} onOpen={setOpen} />
       ))}
       <Add bench={bench} of={id} />
+      <Joins {...{ bench, plan, of: id, open }} onOpen={setOpen} />
       <p class="pad-x chips">
         <Chip label={oneByOne} onTap={() => bench.go({ at: 'screws', id, step: 'next' })} />
       </p>
@@ -67,7 +70,10 @@ const OneByOne = ({ bench, plan, id, name, step }: OneByOneProps) => (
   <FigureByFigure
     {...{ bench, step }}
     heading={words.heading(name)}
-    steps={screwSteps(plan, id, listsOf(bench.settings.value).screws)}
+    steps={[
+      ...screwSteps(plan, id, listsOf(bench.settings.value).screws),
+      ...joinSteps(plan, id, listsOf(bench.settings.value).screws),
+    ]}
     caution="anchor"
     does={words.does}
     leave={() => bench.go({ at: 'screws', id })}

@@ -2,6 +2,7 @@ import type { Length, Ratio } from '../../length/length';
 import type { Part } from '../carcass/part';
 import type { WorkedFronts } from '../fronts/worked';
 import { bandLines } from './edging';
+import { type JoinSchedule, joinLines } from './joins';
 import type { BoardFeet, BuyingLine, NotListed } from './line';
 import type { SheetNeed } from './need';
 import { type ScrewSchedule, screwLines } from './screws';
@@ -27,6 +28,8 @@ export type BuyingFor = {
   readonly parts: readonly Part[];
   readonly banks: readonly BuyingBank[];
   readonly screws: readonly ScrewSchedule[];
+  /** Dowels and biscuits of joints. */
+  readonly joins?: readonly JoinSchedule[];
   /** Share of solid wood bought over what the parts hold, >= 0; a fifth when not said. */
   readonly waste?: Ratio;
 };
@@ -61,6 +64,7 @@ export function buyingOf(what: BuyingFor): Buying {
       ),
       ...slideLines(what.banks.flatMap(onSlides)),
       ...screwLines(what.screws),
+      ...joinLines(what.joins ?? []),
     ],
     not: notListed(what),
   };

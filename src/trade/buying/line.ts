@@ -1,12 +1,33 @@
 import type { Length, Ratio } from '../../length/length';
 import type { PartName } from '../carcass/part-name';
+import type { BiscuitNo } from '../fasteners/biscuits';
+import type { DowelSize } from '../fasteners/dowels';
 import type { SheetNeed } from './need';
 
 /** Where a line of the list stands, in the order of the list. */
-export const groups = ['sheets', 'sticks', 'solid', 'fillers', 'edging', 'slides', 'screws'] as const;
+export const groups = [
+  'sheets',
+  'sticks',
+  'solid',
+  'fillers',
+  'edging',
+  'slides',
+  'screws',
+  'dowels',
+  'biscuits',
+] as const;
 export type Group = (typeof groups)[number];
 
-export type Unit = 'sheet' | 'stick' | 'board-foot' | 'foot' | 'pair' | 'screw' | 'strip';
+export type Unit =
+  | 'sheet'
+  | 'stick'
+  | 'board-foot'
+  | 'foot'
+  | 'pair'
+  | 'screw'
+  | 'strip'
+  | 'dowel'
+  | 'biscuit';
 
 /** Solid parts of one stock by the board foot. */
 export type BoardFeet = {
@@ -67,7 +88,11 @@ export type Why =
         readonly along?: true;
       }[];
       readonly boxes: Boxes;
-    };
+    }
+  | { readonly code: 'dowels'; readonly size: DowelSize; readonly uses: readonly JoinUse[] }
+  | { readonly code: 'biscuits'; readonly no: BiscuitNo; readonly uses: readonly JoinUse[] };
+
+type JoinUse = { readonly place: string; readonly count: number };
 
 /** A line of the list. */
 export type BuyingLine = {

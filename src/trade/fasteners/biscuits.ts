@@ -21,7 +21,7 @@ const deeper = inches(1n, 32n);
 export const leastBesideSlot = inches(3n, 16n);
 
 /** An end or edge joined to the face of another part by biscuits, or edge to edge. Inches. */
-export type BiscuitPlan = {
+type BiscuitPlan = {
   /** How thick the part is whose end or edge is slotted. */
   readonly part: Length;
   /** How thick the part is that is slotted in its face. */

@@ -18,7 +18,7 @@ import { type Schedule, type ScheduleError, screwSchedule } from '../install/sch
 export type DowelSize = { readonly thick: Length; readonly long: Length };
 
 /** An end or edge doweled to the face of another part, or edge to edge. Inches. */
-export type DowelPlan = {
+type DowelPlan = {
   /** How thick the part is whose end or edge is bored. */
   readonly part: Length;
   /** How thick the part is that is bored in its face. */
@@ -65,7 +65,7 @@ const leave = inches(1n, 8n);
 /** A hole is so much deeper than its share of the dowel: 1/16 in all over half. Source: README of fasteners. */
 const room = inches(1n, 16n);
 /** The first dowel stands no nearer to an end. Source: README of fasteners. */
-export const leastDowelEnd = inches(1n);
+const leastDowelEnd = inches(1n);
 export const mostDowelSpacing = inches(6n);
 
 /**

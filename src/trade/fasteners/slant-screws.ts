@@ -24,7 +24,7 @@ const at15 = { sin: ratio(2588n, 10_000n), cos: ratio(9659n, 10_000n), tan: rati
 /**
  * A screw slanted through the end of a part into another: its head bears on a seat bored from the part's face. Inches.
  */
-export type SlantPlan = {
+type SlantPlan = {
   readonly part: Length;
   readonly mate: Length;
   /** Both lie in one plane, as in a frame: the tip must not come out of the face. */

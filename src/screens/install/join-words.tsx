@@ -1,0 +1,196 @@
+import type { ComponentChildren as Blank } from 'preact';
+import type { Join, JoinBy } from '../../job/install';
+import { isNegative, type Length, negate } from '../../length/length';
+import { assertNever } from '../../length/result';
+import type { JoinPlace } from '../../plan/join-plan';
+import type { BiscuitError, BiscuitLack, Biscuits } from '../../trade/fasteners/biscuits';
+import type { DowelError, Dowels, DowelWarning } from '../../trade/fasteners/dowels';
+import type { SlantError, SlantMiss, SlantScrew } from '../../trade/fasteners/slant-screws';
+import { exactly as w } from '../shared/exact-words';
+import { rowFails } from './screw-words';
+
+export const title = 'In the joint itself';
+export const none = 'An end or edge against another part: dowels, biscuits or slant screws hold it.';
+export const add = 'Held by';
+export const added = 'A joint set out';
+export const remove = 'Take it out';
+export const removed = (name: string): string => `${name} taken out`;
+export const caution = 'Clamp the work before you bore or slot it. The tool’s manual first.';
+
+export const byWords: Readonly<Record<JoinBy, string>> = {
+  dowel: 'Dowels',
+  biscuit: 'Biscuits',
+  slant: 'Slant screws',
+};
+
+export const nameOf = ({ name, by }: Pick<Join, 'name' | 'by'>): string => name || byWords[by];
+
+/** What each blank asks. */
+export const asks = {
+  name: 'what they hold',
+  part: 'the part that ends there, so thick',
+  mate: 'what it ends against, so thick',
+  run: 'how long the joint is',
+  end: 'from either end to the first',
+  most: 'at most from one to the next',
+  from: 'from the reference face to their middle',
+  thick: 'the dowel, so thick',
+  long: 'the dowel, so long',
+  leave: 'wood left under and beside a slot',
+  seat: 'from the joint back to the head’s seat, along the screw',
+  head: 'the head, so wide',
+  flush: 'how the two lie',
+  many: 'joints alike',
+} as const;
+
+export const ask = (of: Pick<Join, 'name' | 'by'>, what: keyof typeof asks): string =>
+  `${nameOf(of)}: ${asks[what]}`;
+
+export const lies = { corner: 'one square to the other', plane: 'both in one plane' } as const;
+
+type Blanks = Readonly<Record<keyof typeof asks, Blank>>;
+
+const meeting = (b: Blanks) => (
+  <>
+    A part {b.part} thick ends against one {b.mate} thick, {b.run} along; {b.many} alike.
+  </>
+);
+
+export const says = (by: JoinBy, b: Blanks) => {
+  switch (by) {
+    case 'dowel':
+      return (
+        <>
+          {meeting(b)} Dowels {b.thick} by {b.long}, {b.end} from either end, at most {b.most} apart, {b.from}{' '}
+          from the reference face.
+        </>
+      );
+    case 'biscuit':
+      return (
+        <>
+          {meeting(b)} At most {b.most} apart, {b.leave} left under and beside each slot.
+        </>
+      );
+    case 'slant':
+      return (
+        <>
+          {meeting(b)} They lie {b.flush}. Seats {b.seat} back along the screw, heads {b.head} wide; the first{' '}
+          {b.end} from either end, at most {b.most} apart.
+        </>
+      );
+    default:
+      return assertNever(by);
+  }
+};
+
+export const missing: Readonly<Record<JoinPlace['missing'][number], string>> = {
+  part: 'Say how thick the part that ends there is.',
+  mate: 'Say how thick what it ends against is.',
+  run: 'Say how long the joint is.',
+  seat: 'Say how far back the seat lies: read it off the jig.',
+  head: 'Say how wide the head is.',
+};
+
+export const marks = (count: number, at: readonly string[]): string =>
+  `${count} in each: marks from the reference end ${at.join(', ')}.`;
+
+export const inAll = (count: number): string => `${count} in all go on the list To buy.`;
+
+export const dowels = ({ size, inFace, inEdge, from }: Dowels): string =>
+  `Take ${w(size.thick)} by ${w(size.long)}. Bore ${w(inFace)} deep in the face, ${w(inEdge)} in the end or edge, ${w(from)} from the reference face; both from the faces that come flush.`;
+
+export function dowelWarning(warning: DowelWarning): string {
+  switch (warning.code) {
+    case 'turns':
+      return 'One alone lets the part turn: two, or a longer joint.';
+    case 'near-end':
+      return `The first is ${w(warning.end)} from the end, under ${w(warning.least)}: the end may split.`;
+    case 'thin-wall':
+      return `Only ${w(warning.wall)} of wood stays beside the dowel, under ${w(warning.least)}.`;
+    default:
+      return assertNever(warning);
+  }
+}
+
+const noWood = 'A thickness is 0 or less: measure it again.';
+
+export function dowelFails(error: DowelError): string {
+  switch (error.code) {
+    case 'no-wood':
+      return noWood;
+    case 'no-dowel':
+      return `No dowel on the shelf fits: one from ${w(error.least)} to ${w(error.most)} thick does.`;
+    case 'mate-thin':
+      return `What it ends against is ${w(error.by)} too thin for a hole in its face.`;
+    case 'off-the-part':
+      return `They come out of the part by ${w(error.by)}: nearer its middle.`;
+    default:
+      return rowFails(error);
+  }
+}
+
+export const biscuits = ({ no, slotDeep, from }: Biscuits): string =>
+  `Take #${no}. Slots ${w(slotDeep)} deep in both, their middle ${w(from)} from the reference face.`;
+
+const lackWords: Readonly<Record<BiscuitLack['lacks'], string>> = {
+  under: 'wood under its slot',
+  beside: 'wood beside its slot',
+  run: 'length of joint',
+};
+
+export const lack = ({ no, lacks, by }: BiscuitLack): string =>
+  `#${no} lacks ${w(by)} of ${lackWords[lacks]}.`;
+
+export function biscuitFails(error: BiscuitError): string {
+  switch (error.code) {
+    case 'no-wood':
+      return noWood;
+    case 'no-biscuit':
+      return `No biscuit goes: ${error.lacks.map(lack).join(' ')}`;
+    default:
+      return rowFails(error);
+  }
+}
+
+export const slant = ({ long, bite, meets, seatBack }: SlantScrew): string =>
+  `Take ${w(long)}, driven at 15°: it bites ${w(bite)}, square to the joint. Its line meets the bored face ${w(meets)} back, the seat lies ${w(seatBack)} back.`;
+
+export const head = ({ covered, coveredAt }: SlantScrew): string => {
+  if (!isNegative(covered)) return `The head lies ${w(covered)} under the face.`;
+  const at = coveredAt ? ` A seat ${w(coveredAt)} back just covers it.` : '';
+  return `The head stands ${w(negate(covered))} out of the face.${at}`;
+};
+
+const missWords: Readonly<Record<SlantMiss['misses'], (by: Length) => string>> = {
+  bite: (by) => `bites ${w(by)} too little`,
+  mate: (by) => `comes ${w(by)} too near the far side`,
+  face: (by) => `comes ${w(by)} too near the face`,
+};
+
+export function slantFails(error: SlantError): string {
+  switch (error.code) {
+    case 'no-wood':
+      return noWood;
+    case 'no-list':
+      return 'No screws on the list. See Shop figures.';
+    case 'none-fits':
+      return `None on the shelf does: ${error.misses.map(({ long, misses, by }) => `${w(long)} ${missWords[misses](by)}`).join(', ')}.`;
+    default:
+      return assertNever(error);
+  }
+}
+
+export const ofJoints = 'joints';
+
+// One figure at a time.
+
+export const oneFace = 'hole in the face, so deep';
+export const oneEdge = 'hole in the end or edge, so deep';
+export const oneSlot = 'slots, so deep';
+export const oneDeepSays = 'Stop collar or depth stop set, and tried on scrap.';
+export const oneLong = 'the screw';
+export const oneLongSays = 'The longest that bites enough and comes out nowhere.';
+export const oneFrom = 'from the reference face to the middle';
+export const oneFromSays = 'The fence of the tool rides on that face, of both parts.';
+export const oneMark = (no: number, of: number): string => `middle ${no} of ${of}`;
+export const oneMarkSays = 'Both parts from the same end, each from the face that comes flush.';
