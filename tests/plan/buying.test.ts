@@ -8,15 +8,8 @@ import { type Folded, fold } from '../../src/job/log';
 import { ratio } from '../../src/length/length';
 import { type BuyView, buyOp, buyView, gotChanges, type Row, tickChanges } from '../../src/plan/buying';
 import { type Plan, planOf } from '../../src/plan/plan';
-import {
-  amountWords,
-  changedText,
-  decimal,
-  goneText,
-  lineName,
-  notText,
-  whyText,
-} from '../../src/screens/buy/words';
+import { goneText } from '../../src/screens/buy/gone-words';
+import { amountWords, changedText, decimal, lineName, notText, whyText } from '../../src/screens/buy/words';
 import type { SheetNeed } from '../../src/trade/buying/need';
 import { screwFor } from '../../src/trade/install/screw';
 import { l } from '../trade/grooves/sample';

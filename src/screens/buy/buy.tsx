@@ -15,6 +15,7 @@ import type { Bench } from '../bench';
 import { frontScrew } from '../shared/front-screw';
 import { listsOf } from '../shared/shop-lists';
 import { UndoButton } from '../shared/undo-button';
+import { goneText } from './gone-words';
 import * as words from './words';
 import './buy.css';
 import '../../ui/mixed.css';
@@ -175,7 +176,7 @@ type GotProps = Pick<RowsProps, 'before' | 'bench'> & { readonly view: BuyView }
 function Got({ view, before, bench }: GotProps) {
   if (view.got.length + view.gone.length === 0) return null;
   const stocks = bench.job.value?.stock ?? [];
-  const said = (gone: Gone) => words.goneText(gone, (id) => stocks.find((s) => s.id === id)?.name);
+  const said = (gone: Gone) => goneText(gone, (id) => stocks.find((s) => s.id === id)?.name);
   return (
     <section aria-label={words.got}>
       <h2 class="sec pad-x">{words.got}</h2>

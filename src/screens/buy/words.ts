@@ -12,8 +12,7 @@ import {
 } from '../../length/length';
 import { assertNever } from '../../length/result';
 import { toWhole } from '../../length/round';
-import { fromStored } from '../../length/stored';
-import type { Gone, Row, ScrewsNotSaid } from '../../plan/buying';
+import type { Row, ScrewsNotSaid } from '../../plan/buying';
 import { slideRoom } from '../../trade/boxes/box';
 import type { BoardFeet, BuyingLine, Group, NotListed, Unit, Why } from '../../trade/buying/line';
 import type { SheetNeed } from '../../trade/buying/need';
@@ -56,7 +55,7 @@ export const groupWords: Record<Group, string> = {
   biscuits: 'Biscuits',
 };
 
-const unitWords: Record<Unit, readonly [string, string]> = {
+export const unitWords: Record<Unit, readonly [string, string]> = {
   sheet: ['sheet', 'sheets'],
   stick: ['stick', 'sticks'],
   'board-foot': ['board ft', 'board ft'],
@@ -68,7 +67,7 @@ const unitWords: Record<Unit, readonly [string, string]> = {
   strip: ['strip', 'strips'],
 };
 
-const isOne = (x: Ratio): boolean => equals(asInches(x), inches(1n));
+export const isOne = (x: Ratio): boolean => equals(asInches(x), inches(1n));
 
 /** A number with at most so many places, nearest: `3.6`, `12`. @example decimal(ratio(18n, 5n), 1) // '3.6' */
 export function decimal(x: Ratio, places: number): string {
@@ -121,7 +120,7 @@ export function lineName({ name, why }: BuyingLine): string {
   }
 }
 
-const sizedScrew = (gauge: number | string | undefined, long: Length): string =>
+export const sizedScrew = (gauge: number | string | undefined, long: Length): string =>
   gauge ? `number ${gauge}, ${w(long)} long` : `${w(long)} long`;
 
 /** Two sizes on one line, never broken between them. */
@@ -231,51 +230,6 @@ function screwsText({ uses, count, boxes }: Extract<Why, { readonly code: 'screw
 export function changedText({ line, ticked, now }: Row): string | undefined {
   if (!ticked || now === 'open' || now === 'got') return undefined;
   return `ticked at ${decimal(ticked, 1)}, now ${decimal(line.amount, 1)}`;
-}
-
-const ofGroup: Record<Group, Unit> = {
-  sheets: 'sheet',
-  sticks: 'stick',
-  solid: 'board-foot',
-  fillers: 'strip',
-  edging: 'foot',
-  slides: 'pair',
-  screws: 'screw',
-  dowels: 'dowel',
-  biscuits: 'biscuit',
-};
-
-const isGroup = (word: string): word is Group => word in ofGroup;
-
-/** What was got and is no line of the list any more. */
-export function goneText(
-  { op, ticked, isPart }: Gone,
-  nameOf: (stock: string) => string | undefined,
-): string {
-  const [, group = '', own = ''] = op.split('/');
-  const [one, many] = isGroup(group) ? unitWords[ofGroup[group]] : ['thing', 'things'];
-  const name = isGroup(group) ? ownName(group, own, nameOf) : undefined;
-  const now = isPart ? 'a part now, counted with what it is of' : 'nothing in the job asks for it now';
-  return `${decimal(ticked, 1)} ${isOne(ticked) ? one : many}${name ? `, ${name}` : ''}: ${now}.`;
-}
-
-function ownName(
-  group: Group,
-  own: string,
-  nameOf: (stock: string) => string | undefined,
-): string | undefined {
-  if (group === 'fillers') return 'filler';
-  if (group === 'edging') return 'band for edges';
-  if (group === 'biscuits') return `#${own}`;
-  if (group === 'dowels') {
-    const sizes = own.split('x').map((size) => fromStored(size.replace('~', '/')));
-    return sizes.map((size) => (size.ok ? w(size.value) : '')).join(' × ');
-  }
-  const [stock = ''] = own.split('~');
-  if (group !== 'slides' && group !== 'screws') return nameOf(stock);
-  const [size = '', gauge] = own.split('~no');
-  const long = fromStored(size.replace('~', '/'));
-  return long.ok ? `${group} ${sizedScrew(gauge, long.value)}` : group;
 }
 
 /** What the job asks for and the list cannot count, and what to do about it. */

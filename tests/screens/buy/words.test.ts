@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { ratio } from '../../../src/length/length';
+import { goneText } from '../../../src/screens/buy/gone-words';
 import * as words from '../../../src/screens/buy/words';
 import type { SheetNeed } from '../../../src/trade/buying/need';
 import { l } from '../../length/write-figures';
@@ -47,7 +48,7 @@ describe('one of a thing', () => {
 });
 
 test('what was got and is wanted no more keeps its number and its unit', () => {
-  const gone = (n: bigint) => words.goneText({ op: 'buy/sheets/birch', ticked: ratio(n) }, () => 'Birch');
+  const gone = (n: bigint) => goneText({ op: 'buy/sheets/birch', ticked: ratio(n) }, () => 'Birch');
   expect(gone(1n)).toBe('1 sheet, Birch: nothing in the job asks for it now.');
   expect(gone(2n)).toBe('2 sheets, Birch: nothing in the job asks for it now.');
 });
