@@ -26,15 +26,19 @@ import {
 } from './fields';
 import { joinFields, kerfFields, nextFields, putUpFields, screwFields } from './install-fields';
 import { liftFields, shelfFields, solidFields } from './loads-fields';
-
 import * as r from './room-fields';
+import { saidFields } from './said-fields';
 
-const idShape = /^[a-z0-9]{1,24}$/;
-export const isId = (word: string | undefined): word is string => word !== undefined && idShape.test(word);
+/** Whether a word of a path is there and has a shape. */
+const shaped =
+  (shape: RegExp) =>
+  (word: string | undefined): word is string =>
+    word !== undefined && shape.test(word);
+
+export const isId = shaped(/^[a-z0-9]{1,24}$/);
 
 /** A part, a copy, a cut or a setup: ids joined by `~`. */
-const keyShape = /^[A-Za-z0-9~]{1,60}$/;
-const isKey = (word: string | undefined): word is string => word !== undefined && keyShape.test(word);
+const isKey = shaped(/^[A-Za-z0-9~]{1,60}$/);
 
 /** Words that name the parts of a case and the grooves in them: a thing in a bay has an id of its own. */
 const named =
@@ -42,21 +46,17 @@ const named =
 const isOwnId = (word: string | undefined): word is string => isId(word) && !named.test(word);
 
 /** A front of a bank, from the top; a column, from the left. */
-const isFront = (word: string | undefined): word is string =>
-  word !== undefined && /^f([1-9]|1\d|2[0-4])$/.test(word);
-const isColumn = (word: string | undefined): word is string =>
-  word !== undefined && /^c([1-9]|1\d|2[0-4])$/.test(word);
+const isFront = shaped(/^f([1-9]|1\d|2[0-4])$/);
+const isColumn = shaped(/^c([1-9]|1\d|2[0-4])$/);
 
-const isBay = (word: string | undefined): word is string =>
-  word !== undefined && /^b([1-9]|1\d|2[0-5])$/.test(word);
+const isBay = shaped(/^b([1-9]|1\d|2[0-5])$/);
 
 /** A foot of a case: which row, and which from the left. */
-const isFoot = (word: string | undefined): word is string =>
-  word !== undefined && /^(front|middle|back)[1-9]$/.test(word);
-const isSide = (word: string | undefined): word is string => word === 'left' || word === 'right';
+const isFoot = shaped(/^(front|middle|back)[1-9]$/);
+const isSide = shaped(/^(left|right)$/);
 
 /** Which making of a copy: `g1` the first. */
-const isMaking = (word: string | undefined): word is string => word !== undefined && /^g[1-9]\d?$/.test(word);
+const isMaking = shaped(/^g[1-9]\d?$/);
 
 type Shape = {
   readonly ids: readonly ((word: string | undefined) => word is string)[];
@@ -97,6 +97,7 @@ const tables: Readonly<Record<string, Shape>> = {
     ids: [isId],
     fields: bankFields,
     under: {
+      corner: { ids: [isId], fields: saidFields },
       fronts: { ids: [isFront], fields: frontFields },
       columns: {
         ids: [isColumn],

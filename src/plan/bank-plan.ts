@@ -1,3 +1,4 @@
+import { withBoxJoint } from '../job/box-joint';
 import type { Job } from '../job/job';
 import type { Lot } from '../job/loads';
 import { type Length, shortest, zero } from '../length/length';
@@ -64,7 +65,8 @@ export function stuffsRound(job: Job, bank: Bank): readonly string[] {
 }
 
 /** A bank of the job from its opening to its last hole. */
-export function bankPlanOf(job: Job, bank: Bank, { stuff, worked, shop }: BankAt): BankPlan {
+export function bankPlanOf(job: Job, said: Bank, { stuff, worked, shop }: BankAt): BankPlan {
+  const bank = withBoxJoint(job, said);
   const { tape } = job;
   const thick = thickIn(bank, stuff);
   const least = leastFronts(bank, thingsIn(job, bank.id), thick);

@@ -32,6 +32,7 @@ import { roomIn, standIn } from '../../src/job/room';
 import * as room from '../../src/job/room-edits';
 import * as r from '../../src/job/room-fields';
 import { readEntry } from '../../src/job/rows';
+import { saidFields } from '../../src/job/said-fields';
 import { type Length, ratio } from '../../src/length/length';
 import { planOf } from '../../src/plan/plan';
 import { l } from '../length/write-figures';
@@ -317,6 +318,12 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
   ],
   ['a spoiled piece', spoilFields, { spoiled: true }, () => edits.spoilPiece('c1~left', '1', 1)],
   ['a bank of drawers', bankFields, wholeBank, (p) => edits.editBank('d1', p)],
+  [
+    'what is said of a joint',
+    saidFields,
+    { how: 'box-joint', size: odd },
+    (p) => edits.edits('banks/d1/corner/joint/', saidFields, p),
+  ],
   [
     'a front',
     frontFields,

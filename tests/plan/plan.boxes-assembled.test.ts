@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { editBoxJoint } from '../../src/job/box-joint';
 import { editBank, editColumn, editJob, editStock } from '../../src/job/edits';
 import { add, half, inches, type Length, less, subtract, sum, times, zero } from '../../src/length/length';
 import { grainOf, type Tape, tapes } from '../../src/length/tape';
@@ -31,6 +32,10 @@ const drawers = fc.record({
   grooveFit: fc.constantFrom(zero, inches(1n, 64n), inches(1n, 200n)),
   ease: fine(4, 12),
   captured: fc.boolean(),
+  joint: fc.constantFrom(undefined, 'rabbeted', 'box-joint' as const),
+  ends: fc.constantFrom(undefined, 'any', 'equal' as const),
+  rabbet: thousandths(320, 400),
+  finger: thousandths(200, 520),
 });
 type Drawers = typeof drawers extends fc.Arbitrary<infer T> ? T : never;
 
@@ -61,6 +66,12 @@ function planned(d: Drawers): Plan {
       ease: d.ease,
       bottomHow: d.captured ? 'captured' : 'slid-in',
     }),
+    ...editBoxJoint('bank', {
+      boxJoint: d.joint,
+      fingers: d.ends,
+      frontRabbet: d.rabbet,
+      finger: d.finger,
+    }),
     ...editColumn('bank', 1, {
       usedFront: d.opening,
       usedBack: d.opening,
@@ -84,6 +95,24 @@ function piecesOf(plan: Plan, drawer: string) {
   return { of, size };
 }
 
+type Pieces = ReturnType<typeof piecesOf>;
+
+/** What a joint of its own makes of the corner, from what is cut: how far the front laps, how far fingers stand out. */
+function cornerOf(d: Drawers, { of }: Pick<Pieces, 'of'>): { readonly lap: Length; readonly proud: Length } {
+  if (!d.joint) return { lap: d.lap, proud: zero };
+  if (d.joint === 'rabbeted') {
+    const cut = of('boxfront', 'rabbet~left');
+    // the side fills its rabbet
+    expect(less(subtract(honoured(cut), d.side).abs() as Length, inches(1n, 1000n))).toBe(true);
+    return { lap: subtract(d.front, cut.setup.height ?? zero), proud: zero };
+  }
+  const [side, front] = [of('side', 'fingers', 'left'), of('boxfront', 'fingers')];
+  const over = subtract(side.setup.height ?? zero, d.front);
+  // both stand out as far as their mates are deep
+  expect(over.equals(subtract(front.setup.height ?? zero, d.side))).toBe(true);
+  return { lap: zero, proud: over };
+}
+
 test('cut as printed, every drawer box closes: back in its dadoes, bottom with its ease, as deep as its slides', () => {
   let boxes = 0;
   fc.assert(
@@ -95,14 +124,15 @@ test('cut as printed, every drawer box closes: back in its dadoes, bottom with i
       for (const { column, no } of made.value.drawers) {
         const { of, size } = piecesOf(plan, `c${column}d${no}`);
         const off = new Map<string, Length>();
+        const { lap, proud } = cornerOf(d, { of });
         const [left, right] = [size('side', 'len', 'left'), size('side', 'len', 'right')];
         off.set('left as right', subtract(left, right));
         // tails reach into the front and stop a lap short of its face
-        off.set('deep', subtract(add(left, d.lap), d.deep));
+        off.set('deep', subtract(add(left, lap), d.deep));
         const wide = size('boxfront', 'len');
         const room = subtract(d.opening, times(d.clearance, 2n));
         expect([less(room, wide), less(subtract(room, wide), grainOf(d.tape))]).toEqual([false, true]);
-        const inside = subtract(wide, times(d.side, 2n));
+        const inside = subtract(wide, times(add(d.side, proud), 2n));
         const [groove, dado] = [of('side', 'along~bottom', 'left'), of('side', 'along~back', 'left')];
         const deep = groove.setup.height ?? zero;
         off.set('back', subtract(size('boxback', 'len'), add(inside, times(dado.setup.height ?? zero, 2n))));
@@ -110,14 +140,17 @@ test('cut as printed, every drawer box closes: back in its dadoes, bottom with i
         const between = add(inside, times(deep, 2n));
         off.set('bottom wide', subtract(subtract(between, d.ease), size('boxbottom', 'len')));
         // from the floor of the front's groove to that of the back, or to the ends of the sides
-        const behind = honoured(dado);
+        const loose = half(d.grooveFit);
+        const behind = d.joint ? subtract(left, sum([honoured(dado), d.back, loose])) : honoured(dado);
+        off.set('behind', subtract(behind, d.behind));
         const front = subtract(d.front, of('boxfront', 'along~bottom').setup.height ?? zero);
-        const whole = subtract(add(left, d.lap), front);
+        const whole = subtract(subtract(add(left, lap), proud), front);
         const back = d.captured
           ? subtract(sum([behind, d.back]), of('boxback', 'along~bottom').setup.height ?? zero)
           : zero;
         off.set('bottom deep', subtract(subtract(subtract(whole, back), d.ease), size('boxbottom', 'rip')));
         off.set('level', subtract(honoured(groove), honoured(of('boxfront', 'along~bottom'))));
+        off.set('as high', subtract(size('side', 'rip', 'left'), size('boxfront', 'rip')));
         if (d.captured)
           off.set('level behind', subtract(honoured(groove), honoured(of('boxback', 'along~bottom'))));
         // one slid in goes under the back, which ends on its upper face

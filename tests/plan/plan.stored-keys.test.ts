@@ -42,6 +42,8 @@ const jobs = (): Readonly<Record<string, Job>> => {
     index: cutOn({ machine: 'index' }),
     'other end': cutOn({ against: 'other' }),
     'back in a groove': { ...job, cases: job.cases.map((c) => ({ ...c, backHow: 'groove' as const })) },
+    rabbeted: { ...job, banks: job.banks.map((bank) => ({ ...bank, boxJoint: 'rabbeted' })) },
+    'box joint': { ...job, banks: job.banks.map((bank) => ({ ...bank, boxJoint: 'box-joint' })) },
     template: { ...job, banks: job.banks.map((bank) => ({ ...bank, tailsHow: 'template' })) },
   };
 };

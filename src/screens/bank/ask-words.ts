@@ -56,6 +56,30 @@ export const choices = {
       { value: 'slid-in', label: 'slid in', hint: 'under a short back' },
     ],
   },
+  boxJoint: {
+    title: 'How box front and sides are joined',
+    choices: [
+      {
+        value: 'half-blind',
+        label: 'half-blind dovetails',
+        hint: 'tails in the sides, not seen from the front',
+      },
+      { value: 'rabbeted', label: 'a rabbeted front', hint: 'the sides lie in rabbets of the front' },
+      { value: 'box-joint', label: 'a box joint', hint: 'square fingers, cut on a sled with a pin' },
+    ],
+  },
+  fingers: {
+    title: 'Where fingers do not fill the height',
+    choices: [
+      { value: 'full', label: 'a finger at both edges', hint: 'what is over comes off the top edge' },
+      {
+        value: 'any',
+        label: 'as many as go in',
+        hint: 'top edge a finger or a slot; what is over comes off',
+      },
+      { value: 'equal', label: 'both ends alike', hint: 'nothing comes off; wider or narrower at the edges' },
+    ],
+  },
   tailsHow: {
     title: 'How the tails are laid out',
     choices: [

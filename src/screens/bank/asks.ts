@@ -1,4 +1,6 @@
+import { editBoxJoint, isOfJoint } from '../../job/box-joint';
 import { editBank, editFront } from '../../job/edits';
+import type { Change } from '../../job/entry';
 import type { Job } from '../../job/job';
 import { mostFew } from '../../job/kinds';
 import type { BandKind } from '../../length/bands';
@@ -43,10 +45,21 @@ const bankKinds: Partial<Record<BankLength, BandKind>> = {
   centres: 'place',
   fromEnd: 'place',
   fromTop: 'place',
+  frontRabbet: 'depth',
+  finger: 'cutter',
+  fingerStep: 'place',
+  fingerPlay: 'clearance',
 };
 
 /** Of slides and the template of a jig: made elsewhere, in a unit of their own. */
-const madeElsewhere: readonly BankLength[] = ['slideLong', 'slideHigh', 'clearance', 'pitch'];
+const madeElsewhere: readonly BankLength[] = [
+  'slideLong',
+  'slideHigh',
+  'clearance',
+  'pitch',
+  'finger',
+  'fingerStep',
+];
 
 const bankLength = (bank: Bank, field: BankLength, usual?: Length): Ask => ({
   as: 'length',
@@ -56,8 +69,12 @@ const bankLength = (bank: Bank, field: BankLength, usual?: Length): Ask => ({
   usual,
   signed: field === 'step' || field === 'sill',
   asMade: madeElsewhere.includes(field),
-  save: (value) => editBank(bank.id, { [field]: value }),
+  save: (value) => saved(bank, field, value),
 });
+
+/** What is said of a joint is kept apart from the rest. */
+const saved = (bank: Bank, field: string, value: unknown): readonly Change[] =>
+  isOfJoint(field) ? editBoxJoint(bank.id, { [field]: value }) : editBank(bank.id, { [field]: value });
 
 const bankAmount = (bank: Bank, field: Exclude<keyof typeof words.amounts, 'rating'>): Ask => ({
   as: 'amount',
@@ -137,7 +154,22 @@ const bankOver = (bank: Bank, job: Job): Ask => {
   };
 };
 
-const choice = (bank: Bank, field: keyof typeof words.choices): Ask => ({
+/** A choice of the joint; its first is what holds while nothing is said, and is kept by saying nothing. */
+function jointChoice(bank: Bank, field: 'boxJoint' | 'fingers'): Ask {
+  const { title, choices } = words.choices[field];
+  const usual = choices[0].value;
+  return {
+    as: 'choice',
+    title,
+    now: bank[field] ?? usual,
+    choices,
+    save: (value) => saved(bank, field, value === usual ? undefined : value),
+  };
+}
+
+type Choice = Exclude<keyof typeof words.choices, 'boxJoint' | 'fingers'>;
+
+const choice = (bank: Bank, field: Choice): Ask => ({
   as: 'choice',
   title: words.choices[field].title,
   now: bank[field],
@@ -186,7 +218,8 @@ export function askOf(name: string, at: At): Ask {
   if (isIn(words.counts, name)) return bankCount(bank, name);
   if (name === 'rating') return bankRating(bank);
   if (name === 'ratio' || name === 'slope') return bankAmount(bank, name);
-  if (isIn(words.choices, name)) return choice(bank, name);
+  if (name === 'boxJoint' || name === 'fingers') return jointChoice(bank, name);
+  if (isIn(words.choices, name)) return choice(bank, name as Choice);
   if (isIn(bankFieldNames, name)) return bankLength(bank, name, usual[name]);
   return name === 'into' ? bankCase(bank, job) : name === 'floor' ? bankOver(bank, job) : bankName(bank);
 }

@@ -2,8 +2,6 @@ import type { ComponentChildren as Blank } from 'preact';
 import { equals, isZero, type Length } from '../../length/length';
 import type { Packing } from '../../plan/packing';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
-import type { Tails } from '../../trade/boxes/tails';
-import { counted } from '../shared/counted';
 import { exactly as w } from '../shared/exact-words';
 import { standText } from './words';
 
@@ -24,18 +22,6 @@ export const sizes = {
   insideWide: 'Inside, wide',
   insideDeep: 'Inside, deep',
 } as const;
-
-/** Where a groove that no one sees runs out. */
-export const groovePlace = (tail: number | undefined): string =>
-  `the groove runs out inside tail ${tail ?? ''} from the lower edge, out of sight`;
-
-const tailsOf = ({ tails }: Tails): string => counted(tails.length, 'tail', 'tails');
-
-export const joint = (made: Tails, where: string): string =>
-  `Front end of a side with ${tailsOf(made)}: ${where}`;
-
-export const tails = (made: Tails, where: string): string =>
-  `${tailsOf(made)} ${w(made.tail)} wide at the end line, ${w(made.baseTail)} at the baseline, pins ${w(made.basePin)} there: ${where}.`;
 
 export const sticks = 'Sticks for the slides';
 export const hang = 'Hang slides one at a time';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { forDrawing, type Length } from '../../length/length';
+import type { Length } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import type { BankPlan } from '../../plan/bank-plan';
 import { packingOf } from '../../plan/packing';
@@ -9,7 +9,6 @@ import type { Sum } from '../../trade/sums/sum';
 import { Bar } from '../../ui/bar';
 import { Button, Onward } from '../../ui/button';
 import { Icon } from '../../ui/icon';
-import { TailDrawing } from '../../ui/tail-drawing';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
@@ -24,16 +23,8 @@ import { bankIn } from './column-of';
 import { Asks } from './facts';
 import { NoBank } from './fronts';
 import { Pulls, Screws } from './holes';
-import {
-  boxesSlidesPulls,
-  change,
-  drawer as drawerName,
-  grooveText,
-  nameOf,
-  tailsErrorText,
-  toFronts,
-  worthALook,
-} from './words';
+import { Joint } from './joint';
+import { boxesSlidesPulls, change, drawer as drawerName, nameOf, toFronts, worthALook } from './words';
 import { drawersWorth } from './worth';
 import '../shared/drawer-row.css';
 
@@ -158,38 +149,9 @@ function BoxDetail({ found, drawer, tape }: DetailProps) {
               </li>
             ))}
           </ul>
-          <Joint drawer={drawer} />
+          <Joint bank={found.bank} drawer={drawer} tape={tape} />
         </>
       )}
-    </>
-  );
-}
-
-function Joint({ drawer }: { readonly drawer: Drawer }) {
-  const { joint, plan, box } = drawer;
-  if (joint.kind === 'plain') return null;
-  if (!joint.tails.ok) return <p class="wrongline">{tailsErrorText(joint.tails.error)}</p>;
-  const { value } = joint.tails;
-  const d = forDrawing;
-  const inside = value.groove?.inside ?? true;
-  const where = inside
-    ? words.groovePlace(value.groove?.tail)
-    : grooveText(value, { up: plan.groove.up, wide: box.grooveWide });
-  return (
-    <>
-      <TailDrawing
-        height={d(plan.height)}
-        long={d(box.reach)}
-        tails={value.tails.map((t) => ({
-          near: d(t.near),
-          far: d(t.far),
-          baseNear: d(t.baseNear),
-          baseFar: d(t.baseFar),
-        }))}
-        groove={{ up: d(plan.groove.up), wide: d(box.grooveWide), clear: inside }}
-        label={words.joint(value, where)}
-      />
-      <p class={inside ? 's' : 'wrongline'}>{words.tails(value, where)}</p>
     </>
   );
 }

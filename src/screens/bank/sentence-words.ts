@@ -22,11 +22,17 @@ export const onward: Readonly<Record<FormPage, string>> = {
 };
 
 /** What lies folded below a page, at its usual figures until it is opened. */
-export const more: Readonly<Record<FormPage, string>> = {
+const more: Readonly<Record<FormPage, string>> = {
   fronts: 'More: which goes first, single heights',
   boxes: 'More: where the slide sits, air over a box',
   wood: 'More: depths, groove, dovetails',
 };
+
+/** What lies folded below a page of these drawers. */
+export function moreOf(page: FormPage, bank: Bank): string {
+  if (page !== 'wood' || isHalfBlind(bank)) return more[page];
+  return bank.boxJoint === 'box-joint' ? 'More: depths, groove, step of the sled' : 'More: depths, groove';
+}
 
 export const labels = {
   opening: 'Opening',
@@ -35,7 +41,8 @@ export const labels = {
   heights: 'Heights',
   wood: 'Wood',
   joint: 'Joints',
-  tails: 'Dovetails',
+  corner: 'Corners of the boxes',
+  layout: 'Dovetails or fingers',
   slides: 'Slides',
   seat: 'Slide on the box',
   pulls: 'Screws and pulls',
@@ -103,10 +110,27 @@ export const pulls = ({ frontScrews, pulls: count }: Bank): string =>
 export const wood =
   'Fronts of {of front}. Box sides of {of side}, box fronts of {of boxFront}, backs of {of boxBack}, bottoms of {of boxBottom}, {bottomHow}.';
 
-export const joint =
-  'The box front laps {lap} over the side ends. Backs are let {backDado} into the sides, {behind} from their ends. The groove for the bottom is {grooveDeep} deep and {grooveUp} up, {grooveFit} wider than the bottom; the bottom is cut {ease} small.';
+/** How box front and sides are joined, and what that wants first. */
+export const corner = ({ boxJoint }: Bank): string =>
+  `Box front and sides are joined by {boxJoint}${cornerOf(boxJoint)}.`;
 
-export const tails = ({ tailsHow, tails: count }: Bank): string =>
+function cornerOf(joint: Bank['boxJoint']): string {
+  if (joint === 'rabbeted') return ', {frontRabbet} deep';
+  return joint === 'box-joint' ? ', fingers {finger} wide, {fingers}' : '';
+}
+
+const isHalfBlind = ({ boxJoint }: Bank): boolean => boxJoint === undefined;
+
+export const joint = (bank: Bank): string =>
+  `${isHalfBlind(bank) ? 'The box front laps {lap} over the side ends. ' : ''}Backs are let {backDado} into the sides, {behind} from their ends. The groove for the bottom is {grooveDeep} deep and {grooveUp} up, {grooveFit} wider than the bottom; the bottom is cut {ease} small.`;
+
+/** How the joint is laid out; nothing where there is no more to say. */
+export const layout = (bank: Bank): string =>
+  isHalfBlind(bank) ? tails(bank) : bank.boxJoint === 'box-joint' ? sled : '';
+
+const sled = 'The sled steps {fingerStep} from slot to slot; a finger goes in its slot {fingerPlay} loose.';
+
+const tails = ({ tailsHow, tails: count }: Bank): string =>
   `Tails laid out {tailsHow}, ${
     tailsHow === 'template'
       ? 'pitch {pitch}, pins {pin} at the end line'

@@ -4,6 +4,7 @@ import { editBank, editFitted, editFront } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import { absolute, type Length, ratio } from '../../length/length';
 import type { BankPlan } from '../../plan/bank-plan';
+import { usualRabbet } from '../../trade/boxes/joints/rabbeted';
 import { type Bank, type BankStock, frontNo, newBank } from '../../trade/fronts/bank';
 import { revealsOf } from '../../trade/fronts/reveals';
 import { frontNumbers } from '../../trade/fronts/stands';
@@ -27,12 +28,14 @@ export type Slip = {
 };
 
 /** What stands in while nothing is said: as is usual, as the shop has it, or as it follows from what is said. */
-function usualOf({ bench, found: { bank } }: Slip): asks.Usual {
+function usualOf({ bench, found: { bank, drawers } }: Slip): asks.Usual {
+  const [first] = drawers?.ok ? drawers.value.drawers : [];
   const shop = bench.shop.value;
   const { top, bottom, ...reveals } = revealsOf(bank);
   return {
     ...usualBank(bank),
     ...reveals,
+    frontRabbet: first && usualRabbet(first.plan.front, first.plan.tape),
     top: absoluteOf(bank, top),
     bottom: absoluteOf(bank, bottom),
     sill: usualBank(bank).band,
@@ -93,7 +96,12 @@ export const PageSentences: Readonly<Record<FormPage, (slip: Slip) => VNode>> = 
       <Part slip={slip} label={words.labels.pulls} says={words.pulls(slip.found.bank)} />
     </>
   ),
-  wood: (slip) => <Part slip={slip} label={words.labels.wood} says={words.wood} />,
+  wood: (slip) => (
+    <>
+      <Part slip={slip} label={words.labels.wood} says={words.wood} />
+      <Part slip={slip} label={words.labels.corner} says={words.corner(slip.found.bank)} />
+    </>
+  ),
 };
 
 /** What is usual in most banks: folded until it is wanted. */
@@ -107,8 +115,10 @@ const FoldedSentences: Readonly<Record<FormPage, (slip: Slip) => VNode>> = {
   boxes: (slip) => <Part slip={slip} label={words.labels.seat} says={words.seat} />,
   wood: (slip) => (
     <>
-      <Part slip={slip} label={words.labels.joint} says={words.joint} />
-      <Part slip={slip} label={words.labels.tails} says={words.tails(slip.found.bank)} />
+      <Part slip={slip} label={words.labels.joint} says={words.joint(slip.found.bank)} />
+      {words.layout(slip.found.bank) !== '' && (
+        <Part slip={slip} label={words.labels.layout} says={words.layout(slip.found.bank)} />
+      )}
     </>
   ),
 };
@@ -116,7 +126,7 @@ const FoldedSentences: Readonly<Record<FormPage, (slip: Slip) => VNode>> = {
 const folds: Readonly<Record<FormPage, (bank: Bank) => string>> = {
   fronts: (bank) => words.ends(bank, false) + words.blank,
   boxes: () => words.seat,
-  wood: (bank) => words.joint + words.tails(bank),
+  wood: (bank) => words.joint(bank) + words.layout(bank),
 };
 
 /** Whether anything of the folded part is not as it was before anything was said. */
@@ -134,7 +144,7 @@ export function Folded({ page, slip }: { readonly page: FormPage; readonly slip:
   return (
     <>
       <button type="button" class="nextset more" aria-expanded={open} onClick={() => setOpen(!open)}>
-        <span class="grow">{words.more[page]}</span>
+        <span class="grow">{words.moreOf(page, slip.found.bank)}</span>
         <Icon name="down" />
       </button>
       {open && FoldedSentences[page](slip)}

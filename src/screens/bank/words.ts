@@ -1,7 +1,7 @@
-import { absolute, isZero, type Length } from '../../length/length';
+import { absolute, isZero, type Length, subtract } from '../../length/length';
 import { assertNever } from '../../length/result';
 import { markAt } from '../../length/tape';
-import { slideRoom } from '../../trade/boxes/box';
+import { leastLand, slideRoom } from '../../trade/boxes/box';
 import type { BoxError, BoxWarning } from '../../trade/boxes/box-plan';
 import type { DrawersProblem, DrawersWarning, WorkedDrawers } from '../../trade/boxes/drawers';
 import { leastLap } from '../../trade/boxes/joints/half-blind';
@@ -72,6 +72,10 @@ export const bankFieldNames: Record<BankLength, string> = {
   centres: 'Between the screws of a pull',
   fromEnd: 'Pull in from each end',
   fromTop: 'Pull down from the top edge',
+  frontRabbet: 'How deep the rabbets in the box front are',
+  finger: 'How wide a finger is: its cutter in a test slot',
+  fingerStep: 'From slot to slot, as the sled steps',
+  fingerPlay: 'How loose a finger goes in its slot',
 };
 
 export const bankStockNames: Record<BankStock, string> = {
@@ -138,6 +142,7 @@ const boxFields: Record<BoxField, string> = {
   bottom: 'thickness of the bottom',
   'groove-deep': 'depth of the groove',
   'groove-up': 'groove up from the edge',
+  'front-rabbet': 'rabbet in the front',
   clearance: 'room for a slide',
   lap: 'lap',
   'back-dado': 'depth of the dado for the back',
@@ -155,6 +160,14 @@ function boxErrorText(problem: BoxError & { readonly drawer: number }): string {
       return `Front, back and what runs on behind it take the whole depth: ${w(problem.by)} over.`;
     case 'lap-too-deep':
       return `A lap of ${w(problem.lap)} leaves no tail in a front ${w(problem.front)} thick.`;
+    case 'rabbet-through':
+      return `A rabbet ${w(problem.deep)} deep goes through a front ${w(problem.front)} thick${isZero(problem.over) ? '' : `, ${w(problem.over)} past it`}: make it about half.`;
+    case 'finger-not-positive':
+      return 'A finger must be more than 0 wide.';
+    case 'too-low-for-fingers':
+      return `Drawer ${problem.drawer}: a box ${w(problem.height)} high is ${w(subtract(problem.least, problem.height))} too low for three fingers. At least ${w(problem.least)} high, or narrower fingers.`;
+    case 'fingers-too-many':
+      return `Drawer ${problem.drawer}: that makes more than ${problem.most} fingers. Make them wider.`;
     case 'back-gone':
       return `Drawer ${problem.drawer}: nothing is left of the back over the bottom, ${w(problem.by)} short.`;
     case 'groove-through':
@@ -248,6 +261,16 @@ export function boxWarningText(warning: BoxWarning): string {
       return `A lap of ${w(warning.lap)} is thin: leave ${w(leastLap(unitInHand()))}.`;
     case 'groove-deep':
       return `A groove ${w(warning.deep)} deep is past half the side (${w(warning.half)}).`;
+    case 'dado-deep':
+      return `A dado ${w(warning.deep)} deep for the back is past half the side (${w(warning.half)}).`;
+    case 'land-thin':
+      return `Behind the back only ${w(warning.land)} of side is left, which breaks off: leave ${w(leastLand(unitInHand()))}.`;
+    case 'rabbet-shallow':
+      return `A rabbet ${w(warning.deep)} deep is under half of the front: the sides want ${w(warning.limit)} to hold.`;
+    case 'rabbet-deep':
+      return `A rabbet ${w(warning.deep)} deep is over two thirds of the front (${w(warning.limit)}): what is left of it is weak.`;
+    case 'groove-past-rabbet':
+      return `The groove for the bottom is ${w(warning.by)} deeper than the rabbet, and shows at the ends of the front.`;
     default:
       return assertNever(warning);
   }

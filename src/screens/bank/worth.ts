@@ -99,7 +99,7 @@ export function drawersWorth(worked: WorkedDrawers): readonly string[] {
 
 function tailLines({ drawers }: WorkedDrawers): readonly string[] {
   return drawers.flatMap(({ no, column, joint }) => {
-    if (column > 1 || joint.kind === 'plain') return [];
+    if (column > 1 || joint.kind !== 'tails') return [];
     if (!joint.tails.ok) return [words.ofDrawer(no, tailsErrorText(joint.tails.error))];
     const { groove } = joint.tails.value;
     const at = joint.plan.groove;

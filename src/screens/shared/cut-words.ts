@@ -9,7 +9,7 @@ import type { Setup } from '../../trade/setups/setup';
 import { exactly } from './exact-words';
 import { cutterNamed } from './machines/groove-words';
 import { machineNames } from './machines/machine-names';
-import { isBackEnd, wordsOf } from './machines/machine-words';
+import { isShortEnd, wordsOf } from './machines/machine-words';
 import { sideWords } from './placing-words';
 import { benchWords } from './setup-title';
 import { whichAlone } from './which-words';
@@ -42,12 +42,16 @@ const tailsWords: Record<TailsBy, string> = { template: 'by template', 'laid-out
 function onWord(on: On): string {
   if (on.at === 'end' || on.at === 'edge') return sideWords(on);
   if (on.at === 'tails') return `${tailsWords[on.by]}, tails ${exactly(on.long)} long`;
+  if (on.at === 'fingers') return `beginning with a ${on.begins}`;
   return on.at === 'other-end' ? 'other end' : '';
 }
 
-/** Which of its kind on the part, or what is minded at the bench; of a dovetail how it is laid out. */
+/** Which of its kind on the part, or what is minded at the bench; of what joins an end how it is laid out. */
 export const whichWords = (op: Operation, tape: Tape): string =>
-  op.what === 'tails' || op.what === 'pins' ? onWord(op.setup.on) : whichAlone(op, tape);
+  joinsEnd(op.what) ? onWord(op.setup.on) : whichAlone(op, tape);
+
+const joinsEnd = (what: Operation['what']): boolean =>
+  what === 'tails' || what === 'pins' || what === 'fingers';
 
 /** What stands on stop, fence or guide. */
 export const onWords = (setup: Setup): string => wordsOf(setup.machine).held?.(onWord(setup.on), setup) ?? '';
@@ -62,7 +66,7 @@ export function whatWords(op: Operation, tape: Tape): string {
   if (op.what === 'test') return 'test cut';
   const bench = benchWords[op.what];
   if (bench) return `${bench.toLowerCase()}: ${which}`;
-  if (op.what === 'along') return `${isBackEnd(op.setup.on) ? 'dado' : 'groove'} ${which}`;
+  if (op.what === 'along') return `${isShortEnd(op.setup.on) ? 'dado' : 'groove'} ${which}`;
   if (op.what === 'groove' && op.fits) return numbered(op) ? `dado for ${which}` : `dado for the ${which}`;
   return [op.what, which].filter(Boolean).join(' ');
 }

@@ -64,8 +64,9 @@ function edgeLine({ onFence, stands, toYou, measured, stop }: Placing): string |
   return toYou && `${sideWords(toYou)} toward you`;
 }
 
-function endLine({ toStop, measured, marked, stop }: Placing): string | undefined {
+function endLine({ toStop, toPin, measured, marked, stop }: Placing): string | undefined {
   if (marked) return `${sideWords(marked)} on your ${stop}, marked from it`;
+  if (toPin) return `${sideWords(toPin)} toward the pin`;
   if (toStop) return `${sideWords(toStop)} to stop`;
   if (measured?.at === 'edge') return 'guide measured from it';
   return measured && `${sideWords(measured)} on your ${stop}, guide measured from it`;
@@ -134,11 +135,10 @@ function leadsShort(pieces: readonly Placed[], edges: readonly string[]): readon
   return pieces.some(({ placing }) => placing.onFence?.at === 'end') ? leads : [];
 }
 
-const shortEnd = ({ toStop, measured, marked }: Placing): string | undefined =>
-  marked
-    ? `marked from ${sideWords(marked)}`
-    : toStop
-      ? `${sideWords(toStop)} to stop`
-      : measured && `guide from ${sideWords(measured)}`;
+function shortEnd({ toStop, toPin, measured, marked }: Placing): string | undefined {
+  if (marked) return `marked from ${sideWords(marked)}`;
+  if (toPin) return `${sideWords(toPin)} toward the pin`;
+  return toStop ? `${sideWords(toStop)} to stop` : measured && `guide from ${sideWords(measured)}`;
+}
 
 const shortFace = (named: FaceName): string => faces[named].replace(/ face$/, '');

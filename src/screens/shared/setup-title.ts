@@ -17,6 +17,9 @@ const gaugeWords: Record<Gauge, string> = {
   'as-said': 'Set at',
   'fence-to-bit': 'Fence to the middle of the bit',
   'row-from-front': 'Row from the front edge',
+  'first-slot': 'First slot at',
+  'edge-slot': 'Slot at the edge, up to',
+  'bit-fence': 'Fence to the bit at',
 };
 
 /** What is done at the bench, where no machine is set. */

@@ -122,6 +122,8 @@ const plainWords: Record<PlainTerm, string> = {
   'inside-width': 'inside width',
   'inside-depth': 'inside depth',
   'front-lap': 'lap of the front',
+  'front-rabbet': 'rabbet of the front',
+  'sanded-off': 'to sand flush',
   'back-dadoes': 'into both sides',
   'behind-back': 'behind the back',
   'under-back': 'under the back',

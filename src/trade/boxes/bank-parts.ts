@@ -1,4 +1,4 @@
-import { type Length, subtract, times, zero } from '../../length/length';
+import { add, half, type Length, subtract, sum, times, zero } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { type Along, type Fitted, type Part, sizeAt } from '../carcass/part';
 import type { BoxRole, PartName } from '../carcass/part-name';
@@ -10,6 +10,7 @@ import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
 import { opId } from '../setups/operation';
 import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import { type Drawer, stockOfBank, type WorkedDrawers } from './drawers';
+import type { DrawerJoint } from './joints/joint';
 
 type BankPartsAt = {
   readonly tape: Tape;
@@ -162,15 +163,37 @@ const bottomGroove = (bank: Bank, { box, plan }: Drawer): Along => ({
   fits: stockOfBank(bank, 'boxBottom'),
 });
 
-const backDado = (bank: Bank, { plan }: Drawer): Along => ({
-  id: 'back',
-  takes: { part: 'back' },
-  edge: { at: 'end', named: 'back' },
-  near: plan.behind,
-  width: sumOf(plus('back', plan.back), plus('fit', plan.groove.fit)).value,
-  depth: plan.backDado,
-  fits: stockOfBank(bank, 'boxBack'),
-});
+/**
+ * Where the groove of a box front begins and ends short of both its ends, so that it does not come out at the end of a
+ * finger: at the floors of the grooves in the sides. Nothing where it is cut through.
+ *
+ * @returns inches from each end
+ */
+export function grooveStop({ plan, joint }: Pick<Drawer, 'plan' | 'joint'>): Length | undefined {
+  if (joint.kind !== 'fingers' || joint.groove.in === 'side') return undefined;
+  return subtract(add(plan.side, plan.proud ?? zero), plan.groove.deep);
+}
+
+function frontGroove(bank: Bank, drawer: Drawer): Along {
+  const whole = bottomGroove(bank, drawer);
+  const from = grooveStop(drawer);
+  return from ? { ...whole, from, to: subtract(drawer.box.front.value, from) } : whole;
+}
+
+/** Off the back end of a side, or with the room in it shared out off its front end. */
+function backDado(bank: Bank, { box, plan }: Drawer, { dadoFrom = 'back' }: DrawerJoint): Along {
+  const { fit } = plan.groove;
+  const off = sum([plan.behind, plan.back, half(fit)]);
+  return {
+    id: 'back',
+    takes: { part: 'back' },
+    edge: { at: 'end', named: dadoFrom },
+    near: dadoFrom === 'back' ? plan.behind : subtract(box.side.value, off),
+    width: sumOf(plus('back', plan.back), plus('fit', fit)).value,
+    depth: plan.backDado,
+    fits: stockOfBank(bank, 'boxBack'),
+  };
+}
 
 /** It goes in between the sides. */
 const entering = { enters: true, end: 'left' } as const;
@@ -184,7 +207,9 @@ function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankParts
   const height = given('box-height', drawer.high);
   const groove = bottomGroove(bank, drawer);
   const id = (role: BoxRole) => drawerPart(bank.id, drawer, role);
-  const cuts = joint.cuts(bank, { reach: box.reach, side: id('side') });
+  const { plan, joint: layout } = drawer;
+  const sideStock = stockOfBank(bank, 'side');
+  const cuts = joint.cuts(bank, { reach: box.reach, side: id('side'), plan, layout, sideStock });
   const fitted = boxFitted(bank, drawer);
   const make = (role: BoxRole, own: Omit<New, 'id' | 'name' | 'fitted'> & Partial<Pick<New, 'fitted'>>) =>
     part(fronts, at, { id: id(role), name: { role, ...place }, fitted, ...own });
@@ -195,12 +220,13 @@ function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankParts
       ...make('side', { stock: 'side', length: box.side, width: height, end: 'back' }),
       copies: 2,
       pair: true,
-      along: [groove, backDado(bank, drawer)],
+      along: [groove, backDado(bank, drawer, joint)],
       endCut: cuts.side,
     },
     {
       ...make('boxfront', { stock: 'boxFront', length: box.front, width: height, end: 'left' }),
-      along: [groove],
+      along: [frontGroove(bank, drawer)],
+      rabbets: cuts.rabbets ?? [],
       endCut: cuts.front,
     },
     {

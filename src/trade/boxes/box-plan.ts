@@ -1,5 +1,6 @@
 import type { Length } from '../../length/length';
 import type { Tape } from '../../length/tape';
+import type { FingersHow } from '../fronts/corner';
 
 /** A drawer box as decided: back housed in the sides. Inches, thicknesses as measured. */
 export type BoxPlan = {
@@ -23,6 +24,10 @@ export type BoxPlan = {
   /** Bottom less than groove floor to groove floor. */
   readonly ease: Length;
   readonly bottomHow: 'captured' | 'slid-in';
+  /** How far the joint stands proud of both faces, to be sanded flush; nothing where left out. */
+  readonly proud?: Length | undefined;
+  /** Fingers so wide. */
+  readonly fingers?: { readonly wide: Length; readonly how: FingersHow } | undefined;
 };
 
 /** What must be more than nothing. */
@@ -35,13 +40,21 @@ export type BoxSize =
   | 'back'
   | 'bottom'
   | 'groove-deep'
-  | 'groove-up';
+  | 'groove-up'
+  | 'front-rabbet';
 /** What may be nothing, but not less. With an ease under nothing the bottom is larger than its grooves allow. */
 export type BoxAllowance = 'clearance' | 'lap' | 'back-dado' | 'behind' | 'groove-fit' | 'ease';
 
 export type BoxError =
   | { readonly code: 'not-positive'; readonly field: BoxSize | BoxAllowance }
   | { readonly code: 'lap-too-deep'; readonly lap: Length; readonly front: Length }
+  /** The rabbet for the sides is as deep as the front is thick: `over` past it, >= 0. */
+  | { readonly code: 'rabbet-through'; readonly deep: Length; readonly front: Length; readonly over: Length }
+  | { readonly code: 'finger-not-positive' }
+  /** More than anybody cuts: `most`. */
+  | { readonly code: 'fingers-too-many'; readonly most: number }
+  /** Under three fingers high: `least` is three. */
+  | { readonly code: 'too-low-for-fingers'; readonly height: Length; readonly least: Length }
   /** The groove for the bottom, or the dado for the back, is as deep as what it is cut in. */
   | {
       readonly code: 'groove-through';
@@ -56,4 +69,11 @@ export type BoxError =
 
 export type BoxWarning =
   | { readonly code: 'lap-thin'; readonly lap: Length }
-  | { readonly code: 'groove-deep'; readonly deep: Length; readonly half: Length };
+  | { readonly code: 'groove-deep'; readonly deep: Length; readonly half: Length }
+  /** The dado for the back is past half the side, or little is left of the side behind it. */
+  | { readonly code: 'dado-deep'; readonly deep: Length; readonly half: Length }
+  | { readonly code: 'land-thin'; readonly land: Length }
+  /** The rabbet of the front is under half of its thickness, or over two thirds. */
+  | { readonly code: 'rabbet-shallow' | 'rabbet-deep'; readonly deep: Length; readonly limit: Length }
+  /** The groove of the front is deeper than its rabbet: it comes out at its ends. */
+  | { readonly code: 'groove-past-rabbet'; readonly by: Length };

@@ -11,11 +11,12 @@ import {
   shortest,
   subtract,
   times,
+  zero,
 } from '../../length/length';
 import { figureIn } from '../../length/metric-figures';
 import { err, ok, type Result } from '../../length/result';
 import type { Rounded } from '../../length/round';
-import { markAt } from '../../length/tape';
+import { markAt, unitsOf } from '../../length/tape';
 import type { Units } from '../../length/units';
 import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import type { BoxAllowance, BoxError, BoxPlan, BoxSize, BoxWarning } from './box-plan';
@@ -62,7 +63,9 @@ export function boxOf(plan: BoxPlan, joint: DrawerJoint = halfBlind): Result<Box
 
 function faultOf(plan: BoxPlan, joint: DrawerJoint): BoxError | undefined {
   const field = notPositive(plan);
-  return field ? { code: 'not-positive', field } : (joint.fault(plan) ?? through(plan));
+  if (!field) return joint.fault(plan) ?? through(plan);
+  // what is left of the front may follow from the joint: it says then what is wrong
+  return (field === 'lap' ? joint.fault(plan) : undefined) ?? { code: 'not-positive', field };
 }
 
 function notPositive(plan: BoxPlan): BoxSize | BoxAllowance | undefined {
@@ -103,7 +106,8 @@ function work(plan: BoxPlan, joint: DrawerJoint): Box {
   const sum = sumOf(plus('opening', plan.opening), minus('side-slides', times(plan.clearance, 2n)));
   const mark = markAt(sum.value, plan.tape, 'floor');
   const width = plus('box-width', mark.value, sum);
-  const insideWide = sumOf(width, minus('two-sides', times(plan.side, 2n)));
+  const sanded = minus('sanded-off', times(plan.proud ?? zero, 2n));
+  const insideWide = sumOf(width, minus('two-sides', times(plan.side, 2n)), sanded);
   const inside = plus('inside-width', insideWide.value, insideWide);
   return {
     width: { sum, mark },
@@ -123,6 +127,7 @@ function frontToBack(plan: BoxPlan): Pick<Box, 'insideDeep' | 'bottomDeep' | 'ba
   const insideDeep = sumOf(
     plus('box-depth', plan.depth),
     minus('front', plan.front),
+    minus('sanded-off', plan.proud ?? zero),
     minus('back', plan.back),
     minus('behind-back', plan.behind),
   );
@@ -163,8 +168,23 @@ export function boxWarnings(plan: BoxPlan, joint: DrawerJoint = halfBlind): read
   const deep: readonly BoxWarning[] = less(half(side), groove.deep)
     ? [{ code: 'groove-deep', deep: groove.deep, half: half(side) }]
     : [];
-  return [...joint.warnings(plan), ...deep];
+  return [...joint.warnings(plan), ...deep, ...dadoWarnings(plan, joint)];
 }
+
+/** The dado for the back past half the side, or with a short end of side behind it that breaks off. */
+function dadoWarnings(plan: BoxPlan, { dadoFrom }: DrawerJoint): readonly BoxWarning[] {
+  const { backDado, side, behind, groove, tape } = plan;
+  const deep: readonly BoxWarning[] = less(half(side), backDado)
+    ? [{ code: 'dado-deep', deep: backDado, half: half(side) }]
+    : [];
+  // measured from the front, the dado is wider than the back by as much before it as behind it
+  const land = dadoFrom === 'front' ? subtract(behind, half(groove.fit)) : behind;
+  const thin = isPositive(behind) && less(land, leastLand(unitsOf(tape)));
+  return thin ? [...deep, { code: 'land-thin', land }] : deep;
+}
+
+/** Less of a side behind its back breaks off, 3/8 or 10 mm. Common practice, no source. Inches. */
+export const leastLand = (units: Units | undefined): Length => figureIn(units, inches(3n, 8n));
 
 /** What a slide leaves free at the back, 1/8 or 3 mm. Common practice, no source. Inches. */
 export const slideRoom = (units: Units | undefined): Length => figureIn(units, inches(1n, 8n));

@@ -23,6 +23,8 @@ export type Drawer = {
   /** The highest its box may be under what is over it; the height it is cut to. */
   readonly most: Length;
   readonly high: Length;
+  /** What a height that was given loses at the top edge for its joint. */
+  readonly trim: Length;
   readonly plan: BoxPlan;
   readonly box: Box;
   /** Its joint as it lies on the front end of a side. */
@@ -159,9 +161,11 @@ function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem>
     play: bank.play ?? usualBank(bank).play,
   });
   if (!less(zero, most)) return err({ code: 'no-box', drawer: no, by: subtract(zero, most) });
-  const own = frontNo(bank, no);
-  const high = own.boxHigh ?? joint.height(bank, markAt(most, at.tape, 'floor').value);
-  const plan = planFor(making, { ...at, high });
+  const { boxHigh } = frontNo(bank, no);
+  const fits = joint.height(bank, boxHigh ?? markAt(most, at.tape, 'floor').value);
+  const high = joint.trims ? fits : (boxHigh ?? fits);
+  const planned = planFor(making, { ...at, high });
+  const plan = joint.planned?.(bank, planned) ?? planned;
   const box = boxOf(plan, joint);
   if (!box.ok) return err({ drawer: no, ...box.error });
   const laid = joint.layOut(bank, {
@@ -170,7 +174,8 @@ function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem>
     groove: { up: plan.groove.up, wide: box.value.grooveWide },
   });
   const place = bank.across > 1 ? { no, column: column.no } : { no };
-  return ok({ no, column: column.no, place, front, most, high, plan, box: box.value, joint: laid });
+  const trim = boxHigh ? subtract(boxHigh, high) : zero;
+  return ok({ no, column: column.no, place, front, most, high, trim, plan, box: box.value, joint: laid });
 }
 
 function planFor({ fronts, column, slides }: Making, at: DrawersAt & { readonly high: Length }): BoxPlan {

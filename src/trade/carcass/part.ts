@@ -3,6 +3,7 @@ import type { Rounded, Rounding } from '../../length/round';
 import { markAt, type Tape } from '../../length/tape';
 import type { Board } from '../grooves/board';
 import type { Face } from '../grooves/layout';
+import type { Gauge } from '../machines/gauges';
 import type { MachineId } from '../machines/machines';
 import type { On, Side } from '../setups/on';
 import type { What } from '../setups/operation';
@@ -71,6 +72,9 @@ export type Along = {
   readonly width: Length;
   readonly depth: Length;
   readonly fits?: string | undefined;
+  /** Stopped: where it begins and ends, from the reference end; the whole edge when not said. */
+  readonly from?: Length | undefined;
+  readonly to?: Length | undefined;
 };
 
 /** What is cut at an end of a part to join it, all of it at one setup: so deep into it, inches. */
@@ -78,6 +82,10 @@ export type EndCut = {
   readonly what: What;
   readonly machine: MachineId;
   readonly height: Length;
+  /** What cuts it, and what is set to what, where that is more than a height. */
+  readonly cutter?: Length | undefined;
+  readonly sets?: Gauge | undefined;
+  readonly figure?: Length | undefined;
   readonly on: On;
   /** The part whose own end is cut first: this one is marked from it. */
   readonly markedFrom?: string | undefined;

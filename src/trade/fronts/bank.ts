@@ -1,5 +1,6 @@
 import type { Length, Ratio } from '../../length/length';
 import type { Units } from '../../length/units';
+import type { Corner } from './corner';
 
 /** A front of a bank, 1 the top one, as decided. Inches. */
 type Front = {
@@ -46,7 +47,7 @@ export type BankStock = 'front' | 'side' | 'boxFront' | 'boxBack' | 'boxBottom';
  * A bank of drawers as decided. What is not said is `undefined`: a usual figure stands in, or it is asked for.
  * Inches.
  */
-export type Bank = {
+export type Bank = Corner & {
   readonly id: string;
   /** The unit system of its job; inches when not said. */
   readonly units?: Units | undefined;

@@ -26,6 +26,8 @@ const usual = {
   pin: inches(1n, 4n),
   slope: ratio(8n),
   pitch: inches(7n, 8n),
+  finger: inches(3n, 8n),
+  fingerPlay: inches(3n, 1000n),
   fromTop: inches(2n),
 };
 

@@ -24,6 +24,9 @@ export const gauges = {
   'as-said': 'a',
   'fence-to-bit': 'b',
   'row-from-front': 'e',
+  'first-slot': 'd',
+  'edge-slot': 'q',
+  'bit-fence': 't',
 } as const;
 
 export type Gauge = keyof typeof gauges;

@@ -4,8 +4,8 @@ import type { Machine } from './machine';
 /**
  * Every machine as it stands ready for a setup. The ids are stored and stand in keys and addresses: none is ever
  * spelled otherwise. `rip`, `fence` and `rabbet` are the table saw: with a single blade, a stack, a stack in a
- * sacrificial fence; `slidingcut` and `sliding` the sliding saw. `press` is a drill press, `template` a drill by hand
- * in a template.
+ * sacrificial fence, and in `finger` a sled with a pin that each slot is stepped over; `slidingcut` and `sliding` the
+ * sliding saw. `press` is a drill press, `template` a drill by hand in a template.
  */
 const machines = {
   rip: { cuts: 'blade', forHandWork: true },
@@ -17,6 +17,8 @@ const machines = {
   notch: { cuts: 'shoulders' },
   lap: { cuts: 'shoulders' },
   dovetail: { cuts: 'tool' },
+  finger: { cuts: 'stack' },
+  routertable: { cuts: 'bit' },
   stick: { cuts: 'blade', noRecipe: true },
   jig: { cuts: 'tool' },
   press: { cuts: 'bit' },

@@ -189,3 +189,9 @@ export function dovetailed({ endCut }: Part): Placing {
     ? { face: { named: 'inside', lies: 'out' }, toStop: edge('bottom') }
     : { face: { named: 'outside', lies: 'out' } };
 }
+
+/** On a sled with a pin a piece stands on its end, its bottom edge toward the pin, and is stepped from slot to slot. */
+export const fingered = ({ name }: Part): Placing => ({
+  stands: end(name.role === 'side' ? 'front' : 'left'),
+  toPin: edge('bottom'),
+});

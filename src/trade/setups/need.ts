@@ -40,7 +40,7 @@ export function needOf(op: Operation, part: Part): Need | undefined {
     case 'along': {
       const isEnd = op.setup.on.at === 'end';
       const lies = isEnd ? { length, across: width } : { length: width, across: length };
-      return op.width
+      return op.width && op.setup.machine === 'fence'
         ? { cut: 'groove', near: op.figure, width: op.width, depth: op.setup.height, ...lies }
         : undefined;
     }

@@ -16,6 +16,8 @@ export type On =
   | { readonly at: 'points'; readonly named: string }
   /** Tails so long, inches. */
   | { readonly at: 'tails'; readonly by: TailsBy; readonly long: Length }
+  /** Fingers, the first thing at the bottom edge a finger or a slot. */
+  | { readonly at: 'fingers'; readonly begins: 'finger' | 'slot' }
   /** A thing of the job's own: work by hand, a step of the bench, a stick of a bank. */
   | { readonly at: 'own'; readonly id: string }
   /** The story stick of a bank; a part whose grooves cannot be set yet. */
@@ -46,6 +48,8 @@ export function spelled(on: On): string {
       return on.named;
     case 'tails':
       return `${tailsBy[on.by]}, tails ${writeLength(on.long)} long`;
+    case 'fingers':
+      return `${on.begins} first`;
     case 'own':
       return on.id;
     case 'story-stick':

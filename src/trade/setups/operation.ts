@@ -19,6 +19,7 @@ type Cutting =
   | 'tails'
   | 'pins'
   | 'bore'
+  | 'fingers'
   | 'test'
   | 'hand';
 

@@ -12,7 +12,7 @@ import { isGuided, machineFor } from '../machines/groove-machines';
 import type { MachineId } from '../machines/machines';
 import { isOtherEndOn } from '../machines/reach';
 import { boresOf } from './bore-operations';
-import { alongFence, dovetailed, grooved, lapped, mitred, notched } from './lies';
+import { alongFence, dovetailed, fingered, grooved, lapped, mitred, notched } from './lies';
 import type { On } from './on';
 import { type Operation, opId } from './operation';
 import { type Setup, setupOf } from './setup';
@@ -79,7 +79,7 @@ export function partOperations(
       ...own,
       ...last,
       ...rows,
-      ...endOf(part, piece, last.length > 0 ? ids(last) : ready),
+      ...endOf(part, piece, at.tape, last.length > 0 ? ids(last) : ready),
     ];
   });
 }
@@ -217,29 +217,29 @@ function rabbetsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
   });
 }
 
-/** Where a rabbet begins and ends when it does not run through. */
-const stoppedAt = ({ from, to }: Rabbet, end: string, tape: Tape) =>
+/** Where a rabbet or groove begins and ends when it does not run through. */
+const stoppedAt = ({ from, to }: Pick<Rabbet, 'from' | 'to'>, end: string, tape: Tape) =>
   from && to ? { stopped: { from: markAt(from, tape).value, to: markAt(to, tape).value, end } } : {};
 
 /** Widths of cutters are set finer than marks: a sixty-fourth on an inch tape. */
 const cutterMark = (x: Length, tape: Tape): Rounded => markAt(x, cutterTape(tape));
 
-/** Grooves along an edge: one stack and one height serve all of them, only the fence moves. */
+/**
+ * Grooves along an edge: one stack and one height serve all of them, only the fence moves. A stopped one is let down
+ * on a bit, never on a stack.
+ */
 function alongOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
   return (part.along ?? []).map((groove) => {
     const figure = markAt(groove.near, tape);
-    const setup = setupOf({
-      machine: 'fence',
-      cutter: groove.width,
-      height: groove.depth,
-      sets: 'rip-fence',
-      figure,
-      on: groove.edge,
-    });
+    const how = groove.from
+      ? ({ machine: 'routertable', sets: 'bit-fence' } as const)
+      : ({ machine: 'fence', sets: 'rip-fence' } as const);
+    const { width: cutter, depth: height } = groove;
+    const setup = setupOf({ ...how, cutter, height, figure, on: groove.edge });
     return {
       ...base(part, piece, `along~${groove.id}`),
       what: 'along',
-      which: { is: 'takes', takes: groove.takes },
+      which: { is: 'takes', takes: groove.takes, ...stoppedAt(groove, part.end, tape) },
       setup,
       figure: figure.value,
       fits: groove.fits,
@@ -250,12 +250,14 @@ function alongOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
 }
 
 /** What joins an end comes last on its piece. */
-function endOf(part: Part, piece: Piece, after: readonly string[]): readonly Operation[] {
+function endOf(part: Part, piece: Piece, tape: Tape, after: readonly string[]): readonly Operation[] {
   if (!part.endCut) return [];
-  const { what, machine, height, on, markedFrom } = part.endCut;
-  const setup = setupOf({ machine, height, on });
-  const own = { ...base(part, piece, what), what, setup, figure: height, after, end: { markedFrom } };
-  return [{ ...own, placing: dovetailed(part) }];
+  const { what, machine, cutter, height, sets, on, markedFrom } = part.endCut;
+  const figure = part.endCut.figure && cutterMark(part.endCut.figure, tape);
+  const setup = setupOf({ machine, cutter, height, sets, figure, on });
+  const own = { ...base(part, piece, what), what, setup, figure: figure?.value ?? height, after };
+  const placing = what === 'fingers' ? fingered(part) : dovetailed(part);
+  return [{ ...own, end: { markedFrom }, placing }];
 }
 
 /** Notches and laps: cut from shoulder to shoulder, the near one set off the reference end. */

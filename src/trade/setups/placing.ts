@@ -38,6 +38,8 @@ export type Placing = {
   readonly leads?: Side;
   /** What is on the stop, or brought to the pencil mark. */
   readonly toStop?: Side;
+  /** What is toward the pin of a sled. */
+  readonly toPin?: Side;
   /** Under a guide: the end the guide is measured from, and the edge that is toward you. */
   readonly measured?: Side;
   readonly toYou?: Side;

@@ -120,6 +120,8 @@ export type PlainTerm =
   | 'inside-width'
   | 'inside-depth'
   | 'front-lap'
+  | 'front-rabbet'
+  | 'sanded-off'
   | 'back-dadoes'
   | 'behind-back'
   | 'under-back'

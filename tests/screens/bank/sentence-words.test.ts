@@ -5,6 +5,7 @@ import { askOf } from '../../../src/screens/bank/asks';
 import { type FormPage, formPages } from '../../../src/screens/bank/form-pages';
 import * as words from '../../../src/screens/bank/sentence-words';
 import { type Bank, newBank } from '../../../src/trade/fronts/bank';
+import { drawerJointIds } from '../../../src/trade/fronts/corner';
 
 const bank = (over: Partial<Bank> = {}): Bank => ({ ...newBank('b'), ...over });
 
@@ -12,16 +13,18 @@ const bank = (over: Partial<Bank> = {}): Bank => ({ ...newBank('b'), ...over });
 const banks = (['inset', 'overlay'] as const).flatMap((fit) =>
   (['equal', 'step', 'ratio', 'weights'] as const).flatMap((share) =>
     (['free', 'template'] as const).flatMap((tailsHow) =>
-      [undefined, 'case'].flatMap((of) => [
-        bank({ fit, share, tailsHow, across: 2, pulls: 2, ...(of ? { of } : {}) }),
-      ]),
+      [undefined, 'case'].flatMap((of) =>
+        [undefined, ...drawerJointIds].map((boxJoint) =>
+          bank({ fit, share, tailsHow, boxJoint, across: 2, pulls: 2, ...(of ? { of } : {}) }),
+        ),
+      ),
     ),
   ),
 );
 const pagesOf = (b: Bank): Readonly<Record<FormPage, readonly string[]>> => ({
   fronts: [words.opening(b), words.fronts(b), words.ends(b, false), words.blank],
   boxes: [words.slides(), words.seat, words.pulls(b)],
-  wood: [words.wood, words.joint, words.tails(b)],
+  wood: [words.wood, words.corner(b), words.joint(b), words.layout(b)],
 });
 const sentences = banks.flatMap((b) => formPages.flatMap((page) => pagesOf(b)[page]));
 const blanksOf = (sentence: string) => [...sentence.matchAll(/\{([^}]*)\}/g)].map(([, name = '']) => name);
@@ -40,7 +43,7 @@ test('a page shows ten blanks at most before it is unfolded, of a covering bank 
     const shown = {
       fronts: [words.opening(b), words.fronts(b)],
       boxes: [words.slides(), words.pulls(b)],
-      wood: [words.wood],
+      wood: [words.wood, words.corner(b)],
     };
     for (const page of formPages) expect(shown[page].flatMap(blanksOf).length).toBeLessThanOrEqual(most);
   }

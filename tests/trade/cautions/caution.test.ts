@@ -28,6 +28,8 @@ const atMachine: Record<MachineId, Caution> = {
   notch: 'notch',
   lap: 'lap',
   dovetail: 'dovetail',
+  finger: 'finger',
+  routertable: 'routertable',
   stick: 'stick',
   jig: 'jig',
   press: 'press',
@@ -49,6 +51,7 @@ const atWhat: Record<What, Caution | 'of its machine'> = {
   tails: 'of its machine',
   pins: 'of its machine',
   bore: 'of its machine',
+  fingers: 'of its machine',
   test: 'of its machine',
   hand: 'of its machine',
   slide: 'of its machine',
@@ -130,7 +133,8 @@ describe('cautions', () => {
   // stands in addresses, which phones keep
   test('is spelled so, for ever', () => {
     expect(cautions.join(' ')).toBe(
-      'rip crosscut mitre stop fence router saw spacers index sliding rabbet notch lap dovetail stick jig press hand ' +
+      'rip crosscut mitre stop fence router saw spacers index sliding rabbet notch lap dovetail finger routertable ' +
+        'stick jig press hand ' +
         'dry-fit finish-inside glue-up frame-on marks box-up hang carry-in level front-on ' +
         'anchor check-again cure load label look-back scribe filler cleat ' +
         'sheet-cut stick-cut carry stack shims as-built old-finish',

@@ -34,6 +34,8 @@ const cutsOf: Record<MachineId, Cuts> = {
   notch: 'shoulders',
   lap: 'shoulders',
   dovetail: 'tool',
+  finger: 'stack',
+  routertable: 'bit',
   stick: 'blade',
   jig: 'tool',
   press: 'bit',
@@ -78,6 +80,9 @@ test('ids of machines and letters of gauges are spelled so, for ever', () => {
     'a as-said',
     'b fence-to-bit',
     'e row-from-front',
+    'd first-slot',
+    'q edge-slot',
+    't bit-fence',
   ]);
 });
 

@@ -17,6 +17,8 @@ export const machineNames: Readonly<Record<MachineId, string>> = {
   notch: 'Notches, on edge',
   lap: 'Laps, face down',
   dovetail: 'Dovetails',
+  finger: 'Sled with a pin',
+  routertable: 'Router table',
   stick: 'Sticks',
   jig: 'Drilling jig',
   press: 'Drill press and fence',

@@ -1,14 +1,18 @@
+import { add, isNegative, isPositive, subtract, times } from '../../../length/length';
 import type { MachineId, OwnCaution } from '../../../trade/machines/machines';
 import type { On } from '../../../trade/setups/on';
 import type { Setup } from '../../../trade/setups/setup';
 import type { CautionWords } from '../caution-line';
 import type { Part } from '../caution-parts';
+import { exactly } from '../exact-words';
 import { grooveWords } from './groove-words';
+
+type Held = Pick<Setup, 'on' | 'figure' | 'cutter'>;
 
 /** How a machine reads on a card. */
 type MachineWords = {
   /** What stands on its stop, fence or guide; nothing where left out. `on` is an end or an edge in words. */
-  readonly held?: (on: string, setup: Pick<Setup, 'on' | 'figure'>) => string;
+  readonly held?: (on: string, setup: Held) => string;
   /** As it is offered for work that is added by hand. */
   readonly forHandWork?: string;
 };
@@ -22,7 +26,23 @@ const toTeeth = (on: string): string => `${on} on the stop, to the near teeth`;
 const toGuide = (on: string): string => `from the ${on} to the guide`;
 
 /** The short side of a drawer, which a fence alone does not keep square. */
-export const isBackEnd = (on: On): boolean => on.at === 'end' && on.named === 'back';
+export const isShortEnd = (on: On): boolean =>
+  on.at === 'end' && (on.named === 'back' || on.named === 'front');
+
+/** How the first slot is set off a pin that stands a finger from the cutter, and each after it. */
+function toPin({ on, figure, cutter }: Held): string {
+  if (on.at !== 'fingers' || !figure || !cutter) return '';
+  const short = subtract(cutter, add(figure.value, figure.rest));
+  const side = on.begins === 'finger';
+  const strip = side ? short : times(short, 2n);
+  const between = isPositive(short) ? `, a strip of ${exactly(strip)} between` : '';
+  const first = isNegative(short)
+    ? `bottom edge to a stop${side ? '' : ', in two passes'}`
+    : side
+      ? `bottom edge against the pin${between}`
+      : `bottom edge against that of a side hung on the pin by its first slot${between}`;
+  return `${first}; then each slot over the pin, ${exactly(times(cutter, 2n))} on`;
+}
 
 /** Every machine, in the order in which they are offered for work by hand. */
 export const machineWords: Words = {
@@ -71,7 +91,7 @@ export const machineWords: Words = {
   },
   fence: {
     held: (words, { on }) =>
-      isBackEnd(on) ? 'back end on the fence, kept square by a wide push block' : `${words} on the fence`,
+      isShortEnd(on) ? `${words} on the fence, kept square by a wide push block` : `${words} on the fence`,
     forHandWork: 'at the fence, with a stack',
     caution: grooveWords.fence.caution,
     part: 'table-saw',
@@ -141,6 +161,22 @@ export const machineWords: Words = {
       'By template: the router slides out, it is never raised among the fingers. By hand: chisel away from the hand that holds.',
     ],
     part: 'dovetails',
+  },
+  finger: {
+    held: (_, setup) => toPin(setup),
+    caution: [
+      'Piece clamped to the sled, hands clear.',
+      'The cutter comes out behind the sled: no hand there. Guard and knife go straight back on after.',
+    ],
+    part: 'table-saw',
+  },
+  routertable: {
+    held: (words) => `${words} on the fence, between two stop blocks`,
+    caution: [
+      'Stop blocks at both ends, push blocks.',
+      'One end on its block, let down onto the bit, fed against its turn, lifted when it stands. Hands never over the bit.',
+    ],
+    part: 'router',
   },
   stick: {
     held: (_, { figure }) => (figure ? 'case bottom to the lower edge of the slide' : ''),

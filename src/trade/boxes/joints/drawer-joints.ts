@@ -1,9 +1,16 @@
 import type { Bank } from '../../fronts/bank';
+import type { DrawerJointId } from '../../fronts/corner';
+import { boxJoint } from './box-joint';
 import { halfBlind } from './half-blind';
 import type { DrawerJoint } from './joint';
+import { rabbeted } from './rabbeted';
 
-/** Every drawer joint. Once a bank may choose, its id is stored: no spelling is ever changed. */
-const drawerJoints = { 'half-blind': halfBlind } as const satisfies Readonly<Record<string, DrawerJoint>>;
+const drawerJoints: Readonly<Record<DrawerJointId, DrawerJoint>> = {
+  'half-blind': halfBlind,
+  rabbeted,
+  'box-joint': boxJoint,
+};
 
-/** The joint of a bank: there is one so far, so nothing says which. */
-export const drawerJointOf = (_: Bank): DrawerJoint => drawerJoints['half-blind'];
+/** The joint of a bank as it is said; half-blind dovetails where nothing is. */
+export const drawerJointOf = ({ boxJoint: said }: Pick<Bank, 'boxJoint'>): DrawerJoint =>
+  drawerJoints[said ?? 'half-blind'];

@@ -12,7 +12,7 @@ import { operationsOf } from '../../../../src/trade/setups/operations';
 import { minus, plus, sumOf } from '../../../../src/trade/sums/sum';
 import { l, w } from '../../grooves/sample';
 
-/** Sides stand in rabbets of the front, half its thickness deep: a joint that no bank of ours has yet. */
+/** Sides stand in rabbets of the front, always half its thickness deep: no joint of ours, but one by the contract. */
 const rabbeted: DrawerJoint = {
   side: ({ depth, front }) => sumOf(plus('box-depth', depth), minus('front-lap', half(front))),
   front: (_, { width }) => sumOf(width),
@@ -21,7 +21,7 @@ const rabbeted: DrawerJoint = {
   warnings: () => [],
   problems: () => [],
   height: (_, most) => most,
-  layOut: () => ({ kind: 'plain' }),
+  layOut: () => ({ kind: 'corner' }),
   cuts: (_, { reach, side }) => ({
     front: {
       what: 'rabbet',

@@ -1,0 +1,113 @@
+import { expect, type Page, test } from '@playwright/test';
+import { choose, cutNext, makeReady, pastBounce, shot, standing, typed, typeInto } from './app';
+
+/** Into a blank that may be open: a figure, as calipers type it. */
+async function read(page: Page, blank: string | RegExp, figure: string): Promise<void> {
+  await pastBounce(page);
+  await typeInto(page, blank, figure);
+}
+
+/** Drawers in an opening of their own, from an empty phone to the page of their wood, sheets measured on the way. */
+async function toWood(page: Page): Promise<void> {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Work out a case' }).click();
+  await page.getByRole('button', { name: 'Job', exact: true }).click();
+  await page.getByRole('button', { name: 'New drawers' }).click();
+  await choose(page, /What the drawers go into/, 'a measured opening');
+  await read(page, /How wide the opening is/, '16 9/16');
+  await read(page, /How high the opening is/, '24');
+  await read(page, /How deep it is/, '20');
+  await page.getByRole('button', { name: 'Next: boxes and slides' }).click();
+  await read(page, /How deep the boxes are/, '16 3/4');
+  await pastBounce(page);
+  await page.getByRole('button', { name: 'Next: wood and joints' }).click();
+  await measured(page, 'fronts', '.75');
+  await measured(page, 'box sides', '.5');
+  await measured(page, 'box bottoms', '.25');
+  await expect(page.locator('.problems')).toHaveCount(0);
+}
+
+/** A sheet measured from the tray of what these pieces are of. */
+async function measured(page: Page, pieces: string, size: string): Promise<void> {
+  await pastBounce(page);
+  await page.getByRole('button', { name: `What the ${pieces} are of` }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Measure a sheet' }).click();
+  await page.getByRole('button', { name: 'First reading' }).click();
+  await typed(page, size);
+  await page.getByRole('button', { name: 'Back to drawers' }).click();
+}
+
+/** The settings of a machine in the list of cuts, from the first. */
+async function firstCard(page: Page, named: RegExp): Promise<void> {
+  await page.goto('./#/cuts');
+  await page.getByRole('button', { name: named }).first().click();
+  await makeReady(page);
+}
+
+test('box joints from an empty phone: fingers, their groove, the sled, and the cards they are cut at', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  await toWood(page);
+  await choose(page, /How box front and sides are joined/, 'a box joint');
+  await read(page, /How wide a finger is/, '1/2');
+  await page.getByRole('button', { name: 'More: depths, groove, step of the sled' }).click();
+  // a cutter of 1/2 on a pin that steps 1.005: fingers of .505, .005 too wide; for .003 loose .008 toward the blade
+  await read(page, /From slot to slot/, '1.005');
+  await shot(page, 'box-joint-wood');
+  await page.getByRole('button', { name: 'To the fronts' }).click();
+  await page.getByRole('button', { name: 'Boxes, slides, pulls' }).click();
+  await page
+    .getByRole('button', { name: /Sizes and joint/ })
+    .first()
+    .click();
+  await expect(page.getByRole('img', { name: /Front end of a side with \d+ fingers/ })).toBeVisible();
+  await expect(
+    page.getByText(/the first at 1\/2, then every 1\. The front begins with a slot/),
+  ).toBeVisible();
+  // the groove, 3/8 up and .26 wide, crosses the line of two fingers at 1/2
+  await expect(page.getByText(/lies across the line of two fingers/)).toContainText('9/32 from both ends');
+  await expect(page.getByText(/The pin makes fingers/)).toContainText(
+    'fingers 0.505 wide, 0.005 tight. For 0.003 loose move it 0.008 toward the blade.',
+  );
+
+  // sides first, off the pin; the front after them, off a side hung on it
+  await firstCard(page, /First slot at/);
+  await expect(standing(page)).toContainText('1/2 inch');
+  await expect(
+    page.getByText('bottom edge against the pin; then each slot over the pin, 1 on'),
+  ).toBeVisible();
+  await expect(page.getByText('Bottom edge toward the pin').first()).toBeVisible();
+  await shot(page, 'box-joint-side');
+  await cutNext(page);
+  await firstCard(page, /Slot at the edge, up to/);
+  await expect(standing(page)).toContainText('1/2 inch');
+  await expect(page.getByText(/^bottom edge against that of a side hung on the pin/)).toBeVisible();
+  await shot(page, 'box-joint-front');
+});
+
+test('a rabbeted front: its depth is asked, said wrong by how much, and its card shows the teeth', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  await toWood(page);
+  await choose(page, /How box front and sides are joined/, 'a rabbeted front');
+  await read(page, /How deep the rabbets/, '5/8');
+  await expect(page.getByText(/goes through a front 1\/2 thick, 1\/8 past it/)).toBeVisible();
+  await read(page, /How deep the rabbets/, '1/4');
+  await expect(page.locator('.problems')).toHaveCount(0);
+  await page.getByRole('button', { name: 'To the fronts' }).click();
+  await page.getByRole('button', { name: 'Boxes, slides, pulls' }).click();
+  await page
+    .getByRole('button', { name: /Sizes and joint/ })
+    .first()
+    .click();
+  // 16 3/4 less 1/2 and 1/4 more
+  await expect(page.getByText('plus rabbet of the front')).toBeVisible();
+  await expect(
+    page.getByText(/Rabbets across both ends of the front, 1\/4 deep and 1\/2 wide/),
+  ).toBeVisible();
+  await firstCard(page, /Teeth showing past the fence/);
+  await expect(standing(page)).toContainText('1/2 inch');
+  await shot(page, 'rabbeted-front');
+});

@@ -1,0 +1,47 @@
+import './tail-drawing.css';
+
+/** One side of a drawer from above, in plain numbers: for pictures only. */
+type CornerProps = {
+  readonly front: number;
+  /** Left of the front over the end of the side. */
+  readonly lap: number;
+  readonly side: number;
+  readonly back: number;
+  readonly dado: number;
+  readonly behind: number;
+  readonly label: string;
+};
+
+const box = { width: 358, height: 150, end: 340 };
+
+/** Front at the left, back at the right, the side along the top, broken in the middle. */
+export function CornerDrawing({ front, lap, side, back, dado, behind, label }: CornerProps) {
+  const scale = 120 / Math.max(front + side, back + behind, 0.01);
+  const s = (x: number) => x * Math.min(scale, 80);
+  const left = 18;
+  const top = 6;
+  const backAt = box.end - s(behind + back);
+  const face = `M${left} ${top}H${left + s(lap)}V${top + s(side)}H${left + s(front)}V${box.height}H${left}z`;
+  return (
+    <svg class="taildraw" viewBox={`0 0 ${box.width} ${box.height + 6}`} role="img" aria-label={label}>
+      <path class="wood pins" stroke-width="1.5" d={face} />
+      <rect
+        class="wood"
+        x={left + s(lap)}
+        y={top}
+        width={Math.max(0, 178 - left - s(lap))}
+        height={s(side)}
+        stroke-width="1.5"
+      />
+      <rect class="wood" x="186" y={top} width={box.end - 186} height={s(side)} stroke-width="1.5" />
+      <rect
+        class="wood pins"
+        x={backAt}
+        y={top + s(side - dado)}
+        width={s(back)}
+        height={box.height - top - s(side - dado)}
+        stroke-width="1.5"
+      />
+    </svg>
+  );
+}
