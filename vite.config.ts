@@ -54,7 +54,7 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             { name: 'main', test: /src\/app\/main\.tsx$/, priority: 3 },
-            { name: 'file', test: /src\/job\/(file|by-job)\.ts$/, priority: 2.5 },
+            { name: 'file', test: /src\/job\/(file|by-job|own-machines|tool-order)\.ts$/, priority: 2.5 },
             { name: 'home', test: /src\/app\/home\.ts$/, priority: 2 },
             { name: 'planning', test: /src\/app\/planning\.ts$/, priority: 1 },
           ],

@@ -3,6 +3,7 @@ import { keeper } from '../length/keeper';
 import { type Plan, planOf as worked } from '../plan/plan';
 import type { Shop } from '../trade/machines/shop';
 
+export { shopTools } from '../job/shop-tools';
 export { undoable, undoOf } from '../job/undo';
 export { newCaseIn } from '../screens/job/new-case';
 export { layOutBoard } from '../screens/shared/new-board';

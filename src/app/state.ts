@@ -42,7 +42,8 @@ export async function makeBench(store: Store, around: Around): Promise<Bench> {
   const { last } = store;
   const early = last === undefined || store.froze ? undefined : { id: last, log: store.load(last) };
   early?.log.catch(() => undefined); // said where it is waited for
-  const asked = [store.jobs(), store.aside(), store.settings(), valuesInHand(store, log.unsaved)] as const;
+  const ways = valuesInHand(store, log.unsaved, planning);
+  const asked = [store.jobs(), store.aside(), store.settings(), ways] as const;
   const [lines, aside, kept, values] = await Promise.all(asked);
   log.setAside.value += aside.length;
   keepDrafts(store, kept);
@@ -78,8 +79,7 @@ export async function makeBench(store: Store, around: Around): Promise<Bench> {
   // nothing on the first screen moves once it stands: what is worked out is there from the start
   if ((job.value?.cases.length ?? 0) + (job.value?.banks.length ?? 0) > 0) await planned;
   onceLater(() => tidyUp(hands));
-  const way = { route, go, arrive };
-  return { ...way, ...inHand(hands, planning), job, plan, laying, shelf, incoming, phone };
+  return { route, go, arrive, ...inHand(hands, planning), job, plan, laying, shelf, incoming, phone };
 }
 
 /** What reads a job is here, where one is in hand. */

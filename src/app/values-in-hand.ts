@@ -1,7 +1,7 @@
 import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Json } from '../job/entry';
 import { readSettings, type Settings, shelfKey } from '../job/settings';
-import { orderIn, orderOf } from '../job/tool-order';
+import type { ShopTools } from '../job/shop-tools';
 import type { Length } from '../length/length';
 import type { Result } from '../length/result';
 import type { SaveError } from '../store/db';
@@ -54,15 +54,28 @@ type Held = {
   readonly shop: Signal<Shop>;
   readonly settings: Signal<Rows>;
   readonly waiting: Signal<readonly Row[]>;
+  /** Reads which machines the shop has, and in what order they are tried, once that part of the app is here. */
+  readonly reads: Signal<((rows: Rows) => ShopTools) | undefined>;
 };
+
+type Planning = Promise<{ readonly shopTools: (rows: Rows) => ShopTools }>;
 
 export async function valuesInHand(
   store: Store,
   unsaved: Pick<UnsavedBox, 'failed' | 'saved'>,
+  planning: Planning,
 ): Promise<ValuesInHand> {
+  const reads: Held['reads'] = signal(undefined);
+  // before what works out a job is here, so that no plan is made without them
+  void planning.then(
+    ({ shopTools }) => {
+      reads.value = shopTools;
+    },
+    () => undefined,
+  );
   const read = () => Promise.all([store.shop(), store.settings()]);
   const [figures, found] = await read();
-  const held: Held = { shop: signal(figures), settings: signal(found), waiting: signal([]) };
+  const held: Held = { shop: signal(figures), settings: signal(found), waiting: signal([]), reads };
   const { keepRow, since } = writesInto(held, unsaved);
 
   async function keepAll(patch: Rows): Promise<void> {
@@ -100,20 +113,20 @@ export async function valuesInHand(
 type Shown = Pick<ValuesInHand, 'settings' | 'shop' | 'figure' | 'underWay'>;
 
 /** What the screens are shown. */
-function shown({ shop, settings, waiting }: Held): Shown {
+function shown({ shop, settings, waiting, reads }: Held): Shown {
   const all = computed(() => ({
     ...settings.value,
     ...Object.fromEntries(waiting.value.flatMap((row) => (row.of === 'shop' ? [] : [[row.key, row.value]]))),
   }));
   // each page that is gone to is kept: the shop is no other for it, and what was worked out from it stands
-  const order = computed(() => orderIn(all.value)?.join(' '));
+  const tools = computed(() => reads.value?.(all.value));
   const figures = computed(() => {
     const rows = waiting.value.flatMap((row) => (row.of === 'shop' ? [[row.key, row.value]] : []));
     return rows.length > 0 ? { ...shop.value, ...Object.fromEntries(rows) } : shop.value;
   });
   return {
     settings: computed(() => readSettings(all.value)),
-    shop: computed<Shop>(() => ({ ...figures.value, order: orderOf(order.value) })),
+    shop: computed<Shop>(() => ({ ...figures.value, ...tools.value })),
     figure: computed(() => only(all.value, isFigure)),
     underWay: computed(() =>
       waiting.value.some(({ of, key }) => of === 'shop' || shelfKey(key) !== undefined || isFigure(key)),

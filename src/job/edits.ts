@@ -6,6 +6,7 @@ import * as f from './fields';
 import { boardFields, type Field, jobFields, runFields, stockFields, wideFields } from './fields';
 import * as i from './install-fields';
 import { liftFields, shelfFields, solidFields } from './loads-fields';
+import { ownNameFields } from './own-fields';
 
 export type Patch<T extends object> = {
   readonly [K in keyof T]?: T[K] extends Field<infer V> ? V | undefined : never;
@@ -74,6 +75,8 @@ export const editSolid = (part: string, patch: Patch<typeof solidFields>) =>
   edits(`solid/${part}/`, solidFields, patch);
 export const editPart = (id: string, patch: Patch<typeof f.partFields>) =>
   edits(`parts/${id}/`, f.partFields, patch);
+/** What a machine of the shop's own is called, beside the cuts put on it. */
+export const editOwnName = (id: string, name: string) => edits(`machines/${id}/`, ownNameFields, { name });
 export const editPiece = (part: string, copy: string, patch: Patch<typeof f.pieceFields>) =>
   edits(`parts/${part}/pieces/${copy}/`, f.pieceFields, patch);
 export const editWork = (id: string, patch: Patch<typeof f.workFields>) =>

@@ -1,7 +1,6 @@
 import { tapes } from '../length/tape';
 import { heldBys } from '../trade/carcass/case';
 import { grooveMachineIds, handMachineIds } from '../trade/machines/stored-ids';
-import { lengthMachines, ripMachines } from '../trade/machines/through';
 import { boredWith } from '../trade/shelves/bore';
 import {
   amount,
@@ -20,6 +19,7 @@ import {
 } from './kinds';
 
 import { stuffFields, yearFields } from './loads-fields';
+import { throughFields } from './own-fields';
 
 export type { Field } from './kinds';
 export { layoutFields, sheetFields } from './sheet-fields';
@@ -242,9 +242,7 @@ export const partFields = {
   guide: boardFields.guide,
   stopSide: boardFields.stopSide,
   cutter: boardFields.cutter,
-  /** What it is ripped on, and cut to length: a machine of its own choosing. */
-  ripOn: oneOf(...ripMachines),
-  lengthOn: oneOf(...lengthMachines),
+  ...throughFields,
   /** Which way it lies on a sheet, and with what it shares one. */
   lies: oneOf('along', 'across', 'free'),
   share: oneOf('anywhere', 'A', 'B', 'C', 'D'),

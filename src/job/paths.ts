@@ -26,6 +26,8 @@ import {
 } from './fields';
 import { joinFields, kerfFields, nextFields, putUpFields, screwFields } from './install-fields';
 import { liftFields, shelfFields, solidFields } from './loads-fields';
+import { ownNameFields } from './own-fields';
+
 import * as r from './room-fields';
 import { saidFields } from './said-fields';
 
@@ -78,6 +80,7 @@ const tables: Readonly<Record<string, Shape>> = {
   offcuts: { ids: [isId], fields: offcutFields },
   sheets: { ids: [isId], fields: sheetFields },
   layouts: { ids: [isId], fields: layoutFields },
+  machines: { ids: [isId], fields: ownNameFields },
   work: { ids: [isId], fields: workFields },
   recipes: { ids: [isKey], fields: recipeFields },
   let: { ids: [isKey, isKey, isKey], fields: letFields },

@@ -1,8 +1,9 @@
 import { compare, inches, type Length } from '../length/length';
 import { fromStored, toStored } from '../length/stored';
-import type { Tool } from '../trade/machines/shop';
+import type { OwnId, OwnMachine, Tool } from '../trade/machines/shop';
 import type { Piece, StackBox } from '../trade/stacks/pieces';
 import type { Json } from './entry';
+import { ownMachines, ownRows, rowsOfOwn } from './own-machines';
 import { orderOf, toolOrderKey } from './tool-order';
 
 /** What lies in the shop's drawers, kept once for every job. Inches. */
@@ -12,7 +13,9 @@ export type ShopLists = {
   /** Lengths of the screws on the shelf. */
   readonly screws: readonly Length[];
   /** In what order the tools of the shop are tried, where that was said. */
-  readonly order?: readonly Tool[] | undefined;
+  readonly order?: readonly (Tool | OwnId)[] | undefined;
+  /** Machines it added for itself, where there are any. */
+  readonly own?: readonly OwnMachine[];
 };
 
 const sizes = (list: readonly (readonly [bigint, bigint])[]): readonly Length[] =>
@@ -71,8 +74,14 @@ function readWhole(json: Json | undefined): ShopLists {
     shims: list(json.shims, piece) ?? usualLists.shims,
     screws: list(json.screws, length) ?? usualLists.screws,
     ...inOrder(json.order),
+    ...ownIn({ lists: json }),
   };
 }
+
+const ownIn = (rows: Parameters<typeof ownRows>[0]): Pick<ShopLists, 'own'> => {
+  const own = ownMachines(ownRows(rows));
+  return own ? { own } : {};
+};
 
 const singles = ['outer', 'arbor', 'correction'] as const;
 const singlesOf = (of: (name: string) => Length | undefined): Omit<StackBox, 'pieces'> =>
@@ -89,7 +98,7 @@ const ofPieces = (drawer: 'set' | 'shims', pieces: readonly Piece[]) =>
   pieces.map((p): readonly [string, Piece] => [`shelf/${drawer}/${p.kind}/${inKey(p.size)}`, p]);
 
 /** The lists thing by thing. Pieces of one kind and size are one thing. */
-function shelfOf({ stack, shims, screws, order }: ShopLists): ReadonlyMap<string, Json> {
+function shelfOf({ stack, shims, screws, order, own = [] }: ShopLists): ReadonlyMap<string, Json> {
   const shelf = new Map<string, Json>(
     singles.flatMap((name) => {
       const size = stack[name];
@@ -100,6 +109,7 @@ function shelfOf({ stack, shims, screws, order }: ShopLists): ReadonlyMap<string
     shelf.set(key, Number(shelf.get(key) ?? 0) + count);
   for (const size of screws) shelf.set(`shelf/screw/${inKey(size)}`, 1);
   if (order) shelf.set(toolOrderKey, order.join(' '));
+  for (const [key, value] of own.flatMap((one) => Object.entries(rowsOfOwn(one)))) shelf.set(key, value);
   return shelf;
 }
 
@@ -139,13 +149,14 @@ export function readLists(whole: Json | undefined, shelf: Shelf = {}): ShopLists
     shims: pieces('shims'),
     screws: screws.sort(compare),
     ...inOrder(all.get(toolOrderKey)),
+    ...ownIn(Object.fromEntries(all)),
   };
 }
 
 const written = (p: Piece): Json => ({ size: toStored(p.size), count: p.count, kind: p.kind });
 
 /** The lists in one, as a copy of everything carries them: lengths exact, as text. */
-export const writeLists = ({ stack, shims, screws, order }: ShopLists): Json => ({
+export const writeLists = ({ stack, shims, screws, order, own }: ShopLists): Json => ({
   stack: {
     ...Object.fromEntries(
       singles.flatMap((name) => {
@@ -158,4 +169,5 @@ export const writeLists = ({ stack, shims, screws, order }: ShopLists): Json => 
   shims: shims.map(written),
   screws: screws.map(toStored),
   ...(order ? { order: order.join(' ') } : {}),
+  ...(own ? { own: Object.assign({}, ...own.map(rowsOfOwn)) } : {}),
 });

@@ -3,6 +3,7 @@ import type { Part } from '../trade/carcass/part';
 import { type TooSmall, tooSmallFor } from '../trade/machines/least-sizes';
 import { isClear, type Need, type Reach, type Way } from '../trade/machines/limits';
 import { overhangOf } from '../trade/machines/overhang';
+import { ownOf, shopAt } from '../trade/machines/own-machine';
 import { type Remedy, remediesFor } from '../trade/machines/remedies';
 import { passedOver, waysFor } from '../trade/machines/taker';
 import { toolAt } from '../trade/machines/tools';
@@ -29,14 +30,15 @@ type WithinReach = {
  */
 export function withinReach(op: Operation, parts: readonly Part[], reach: Reach): WithinReach | undefined {
   const part = parts.find((p) => p.id === op.part);
-  const planned = toolAt(op.setup.machine);
+  const planned = ownOf(reach, op.setup.own?.id) ?? toolAt(op.setup.machine);
   const need = part && needOf(op, part);
   if (!need || !planned) return undefined;
   const [found, ...others] = waysFor(need, planned, reach);
   if (!found) return undefined;
-  const { hangs, asks } = overhangOf(need, found, reach);
+  const at = shopAt(reach, found.own);
+  const { hangs, asks } = overhangOf(need, found, at);
   const own = asks ? { ...found, asks: [...found.asks, asks] } : found;
-  const said = { need, own, small: tooSmallFor(need, own, reach), ...(hangs ? { hangs } : {}) };
+  const said = { need, own, small: tooSmallFor(need, own, at), ...(hangs ? { hangs } : {}) };
   if (own.lacks.length === 0) return { ...said, passed: passedOver(need, planned, reach), remedies: [] };
   const can = others.find(isClear);
   const before = can ? others.slice(0, others.indexOf(can)) : others;

@@ -4,6 +4,7 @@ import { logInHand } from '../../src/app/log-in-hand';
 import { makeOffers } from '../../src/app/offers';
 import { valuesInHand } from '../../src/app/values-in-hand';
 import { jobOf } from '../../src/job/job';
+import { shopTools } from '../../src/job/shop-tools';
 import type { Copies } from '../../src/screens/copies';
 import type { Route } from '../../src/screens/routes';
 import type { Store } from '../../src/store/store';
@@ -13,7 +14,7 @@ export async function handsOver(store: Store, sample = '') {
   const went: Route[] = [];
   let asked = 0;
   const log = logInHand(store, { setAside: 0, onOther: () => undefined });
-  const values = await valuesInHand(store, log.unsaved);
+  const values = await valuesInHand(store, log.unsaved, Promise.resolve({ shopTools }));
   const around = {
     store,
     log,

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { makeUnsaved } from '../../src/app/unsaved';
 import { valuesInHand } from '../../src/app/values-in-hand';
+import { shopTools } from '../../src/job/shop-tools';
 import { inches } from '../../src/length/length';
 import type { Store } from '../../src/store/store';
 
@@ -18,7 +19,7 @@ test('a setting tapped while what is kept is read again stays as tapped, and is 
         });
       }),
   } as unknown as Store;
-  const hand = await valuesInHand(store, makeUnsaved());
+  const hand = await valuesInHand(store, makeUnsaved(), Promise.resolve({ shopTools }));
   const tapped = hand.keep({ theme: 'blued' });
   await hand.load();
   expect(hand.settings.value.theme).toBe('blued');
@@ -51,7 +52,7 @@ const turn = () => new Promise((done) => setTimeout(done));
 test('a write that ends after a later one of its key puts no older word over the newer', async () => {
   const { store, ends } = heldStore();
   const unsaved = makeUnsaved();
-  const hand = await valuesInHand(store, unsaved);
+  const hand = await valuesInHand(store, unsaved, Promise.resolve({ shopTools }));
   for (const made of [1, 2, 3]) hand.keepFigure({ figure: { made } });
   ends[2]?.();
   await turn();
@@ -65,7 +66,7 @@ test('a write that ends after a later one of its key puts no older word over the
 
 test('a line kept while the pages are read again stays, though the reading began before it', async () => {
   const { store, ends, kept } = heldStore();
-  const hand = await valuesInHand(store, makeUnsaved());
+  const hand = await valuesInHand(store, makeUnsaved(), Promise.resolve({ shopTools }));
   kept['strip/b1'] = 'theirs';
   let read = (): void => undefined;
   const before = { ...kept };
@@ -87,7 +88,7 @@ test('a page gone to is kept, and the shop stays the very same while it is, and 
   const { store, ends } = heldStore();
   const write = store.keep;
   Object.assign(store, { keepShop: write });
-  const hand = await valuesInHand(store, makeUnsaved());
+  const hand = await valuesInHand(store, makeUnsaved(), Promise.resolve({ shopTools }));
   await Promise.all([hand.keepOnShelf({ 'shelf/tools': 'sled router' }), ends[0]?.()]);
   const before = hand.shop.value;
   expect(before.order).toEqual(['sled', 'router']);

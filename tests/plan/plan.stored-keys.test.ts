@@ -19,6 +19,10 @@ function sample(): Job {
 
 const shop: Shop = {
   stopReach: inches(60n),
+  own: [
+    { id: 'own1', name: 'Old saw', like: 'fence', figures: {} },
+    { id: 'own2', name: 'Rail saw', like: 'circular', figures: { shoeKeep: inches(5n) } },
+  ],
   ...Object.fromEntries(figuresFor({}, { shelf: {} }).figures),
 };
 
@@ -26,7 +30,7 @@ const shop: Shop = {
 const jobs = (): Readonly<Record<string, Job>> => {
   const job = sample();
   const ids = planOf(job, shop).parts.map((part) => part.id);
-  const cutOn = (own: Partial<Job['boards'][number]>): Job => ({
+  const cutOn = (own: Partial<Job['boards'][number] & Job['parts'][string]>): Job => ({
     ...job,
     boards: job.boards.map((board) => ({ ...board, ...own })),
     parts: Object.fromEntries(
@@ -44,6 +48,7 @@ const jobs = (): Readonly<Record<string, Job>> => {
     'back in a groove': { ...job, cases: job.cases.map((c) => ({ ...c, backHow: 'groove' as const })) },
     rabbeted: { ...job, banks: job.banks.map((bank) => ({ ...bank, boxJoint: 'rabbeted' })) },
     'box joint': { ...job, banks: job.banks.map((bank) => ({ ...bank, boxJoint: 'box-joint' })) },
+    'saws of its own': cutOn({ ripOn: 'rip', ripBy: 'own1', lengthOn: 'saw', lengthBy: 'own2' }),
     template: { ...job, banks: job.banks.map((bank) => ({ ...bank, tailsHow: 'template' })) },
   };
 };

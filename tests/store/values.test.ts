@@ -5,6 +5,7 @@ import { makeUnsaved } from '../../src/app/unsaved';
 import { valuesInHand } from '../../src/app/values-in-hand';
 import { editJob } from '../../src/job/edits';
 import type { Entry } from '../../src/job/entry';
+import { shopTools } from '../../src/job/shop-tools';
 import { undoable, undoOf } from '../../src/job/undo';
 import { inches } from '../../src/length/length';
 import type { Journal } from '../../src/store/journal/journal';
@@ -55,7 +56,7 @@ test('a figure the version before took in the journal alone, which said no momen
 
 describe('values that come into the database late are on the screen', () => {
   async function handOf(store: Store) {
-    const hand = await valuesInHand(store, makeUnsaved());
+    const hand = await valuesInHand(store, makeUnsaved(), Promise.resolve({ shopTools }));
     store.onValues(() => void hand.load());
     return hand;
   }

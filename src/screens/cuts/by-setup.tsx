@@ -10,7 +10,7 @@ import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import { WhenNear } from '../../ui/when-near';
 import type { Bench } from '../bench';
-import { machineNames } from '../shared/machines/machine-names';
+import { machineName } from '../shared/machines/machine-names';
 import { setupTitle } from '../shared/setup-title';
 import { ThinnerLines } from '../shared/thinner-lines';
 import * as words from './words';
@@ -60,7 +60,7 @@ function Build({ cards, list, stand, go }: BySetupProps & { readonly cards: read
   const all = cards.length <= mostShown || unfolded;
   return (
     <div class="build">
-      <h2 class="sec pad-x">{machineNames[op.setup.machine]}</h2>
+      <h2 class="sec pad-x">{machineName(op.setup)}</h2>
       <ChangeRow card={first} {...{ list, go }} />
       {(all ? cards : cards.slice(0, mostShown - 1)).map((card) => (
         <CardRow key={card.id} {...{ card, list, go }} now={card === stand} />

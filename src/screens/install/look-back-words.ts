@@ -2,7 +2,7 @@ import type { Length } from '../../length/length';
 import type { BitFound, Lacked, Learned } from '../../plan/look-back';
 import type { Operation } from '../../trade/setups/operation';
 import { exactly as w } from '../shared/exact-words';
-import { machineNames } from '../shared/machines/machine-names';
+import { machineName } from '../shared/machines/machine-names';
 import { partWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';
 import { pieceWords } from '../shared/stack-words';
@@ -50,7 +50,7 @@ export const bit = ({ now, learned: own, at }: BitFound): string =>
 
 /** Where a stack stood: the machine, and how wide it cut. */
 const stackAt = ({ setup }: Operation): string =>
-  `${machineNames[setup.machine]}${setup.cutter ? `, ${w(setup.cutter)} wide` : ''}`;
+  `${machineName(setup)}${setup.cutter ? `, ${w(setup.cutter)} wide` : ''}`;
 
 /** @example lacked({ piece: { size: inches(1n, 8n), count: 2, kind: 'chipper' }, has: 1, at: groove }) */
 export const lacked = ({ piece, has, at }: Lacked): string =>

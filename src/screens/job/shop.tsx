@@ -1,5 +1,4 @@
 import { useState } from 'preact/hooks';
-import type { BandKind } from '../../length/bands';
 import type { Shop, ShopField } from '../../trade/machines/shop';
 import { Bar } from '../../ui/bar';
 import { Chip } from '../../ui/button';
@@ -8,30 +7,12 @@ import { KeySheet } from '../../ui/key-sheet';
 import type { Bench } from '../bench';
 import { leave } from '../shared/leave';
 import { shopFields } from '../shared/shop-field-words';
+import { kinds } from './figure-kinds';
+import { OwnMachines } from './own-machines';
 import * as words from './shop-words';
 import { StackBox } from './stack-box';
 import { TapesTold } from './tapes-told';
 import { ToolOrder } from './tool-order';
-
-/** What a figure is for, as far as that says how large it can be. */
-const kinds: Partial<Record<ShopField, BandKind>> = {
-  single: 'kerf',
-  kerf: 'kerf',
-  bit: 'cutter',
-  block: 'place',
-  capacity: 'place',
-  stopReach: 'place',
-  routerBase: 'place',
-  shoeKeep: 'place',
-  shoeWaste: 'place',
-  slideThickness: 'gap',
-  slideHeight: 'length',
-  slideLength: 'length',
-  tapeShort: 'length',
-  otherShort: 'length',
-  tapeLong: 'length',
-  otherLong: 'length',
-};
 
 /** Figures of the shop's own tools: measured once, used by every job. */
 export function ShopScreen({ bench }: { readonly bench: Bench }) {
@@ -52,6 +33,7 @@ export function ShopScreen({ bench }: { readonly bench: Bench }) {
           </p>
         )}
         <ToolOrder bench={bench} />
+        <OwnMachines bench={bench} />
         <StackBox bench={bench} />
         {words.groups.map(({ title, fields }) => (
           <Group key={title} title={title} fields={fields} shop={shop} onOpen={setOpen} />

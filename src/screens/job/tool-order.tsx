@@ -1,17 +1,18 @@
-import type { Tool } from '../../trade/machines/shop';
-import { hasTool, toolOrder } from '../../trade/machines/tools';
+import type { Shop } from '../../trade/machines/shop';
+import { hasTool, takerBy, toolOrder } from '../../trade/machines/tools';
 import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { toolNames } from '../shared/limit-words';
+import { takerName } from '../shared/limit-words';
 import { keepLists, listsOf } from '../shared/shop-lists';
 import * as words from './tool-order-words';
 
 /** The order in which machines are tried for a cut: a tap on a row brings it one place up. */
 export function ToolOrder({ bench }: { readonly bench: Bench }) {
-  const { order } = listsOf(bench.settings.value);
-  const tools = toolOrder({ ...(order ? { order } : {}) });
-  const keep = (to: readonly Tool[] | undefined) => keepLists(bench, { order: to });
+  const { order, own } = listsOf(bench.settings.value);
+  const tools = toolOrder({ order, own });
+  const takers = tools.flatMap((id) => takerBy({ own }, id) ?? []);
+  const keep = (to: Shop['order']) => keepLists(bench, { order: to });
   return (
     <section aria-label={words.title}>
       <div class="sechead">
@@ -20,17 +21,17 @@ export function ToolOrder({ bench }: { readonly bench: Bench }) {
       </div>
       <p class="pad-x note">{order ? words.said : words.notSaid}</p>
       <ol>
-        {tools.map((tool, k) => (
-          <li key={tool} class="nextset">
+        {takers.map((taker, k) => (
+          <li key={tools[k]} class="nextset">
             <span class="grow">
-              {toolNames[tool]}
-              {!hasTool(bench.shop.value, tool) && <span class="s muted block">{words.nothingKnown}</span>}
+              {takerName(taker)}
+              {!hasTool(bench.shop.value, taker) && <span class="s muted block">{words.nothingKnown}</span>}
             </span>
             {k > 0 && (
               <button
                 type="button"
                 class="icon box"
-                aria-label={words.up(toolNames[tool])}
+                aria-label={words.up(takerName(taker))}
                 onClick={() => keep(raised(tools, k))}
               >
                 <Icon name="up" />
@@ -49,5 +50,5 @@ export function ToolOrder({ bench }: { readonly bench: Bench }) {
 }
 
 /** One tool a place up. */
-const raised = (tools: readonly Tool[], k: number): readonly Tool[] =>
+const raised = <T,>(tools: readonly T[], k: number): readonly T[] =>
   tools.map((tool, j) => (j === k - 1 ? (tools[k] ?? tool) : j === k ? (tools[k - 1] ?? tool) : tool));

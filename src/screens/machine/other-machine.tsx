@@ -1,10 +1,10 @@
 import type { Checklist } from '../../plan/checklist';
 import { type OnTool, throughOn } from '../../plan/through-on';
-import type { Tool } from '../../trade/machines/shop';
+import { takerId } from '../../trade/machines/own-machine';
 import type { Card } from '../../trade/setups/checklist';
 import { ChoiceDock } from '../../ui/dock';
 import type { Bench } from '../bench';
-import { asksText, lacksText, movedTo, toolNames } from '../shared/limit-words';
+import { asksText, lacksText, movedTo, takerName } from '../shared/limit-words';
 import { moveCuts } from '../shared/move-cut';
 import { reachOf } from '../shared/shop-lists';
 import * as words from './words';
@@ -22,17 +22,21 @@ export function OtherMachine({ bench, list: { plan }, card: { operations }, onCl
   if (!found) return null;
   const { tape } = plan.job;
   const hint = ({ way }: OnTool): string =>
-    lacksText(way, tape) || asksText(way.asks) || words.reaches(way.figure, tape);
+    lacksText(way, tape) || asksText(way.asks, way.own) || words.reaches(way.figure, tape);
   return (
-    <ChoiceDock<Tool | 'first'>
+    <ChoiceDock<ReturnType<typeof takerId> | 'first'>
       title={words.whereCut(found.need.cut)}
       choices={[
         { value: 'first', label: words.firstThatCan, hint: words.asShopSays(bench.shop.value.order) },
-        ...found.tools.map((on) => ({ value: on.tool, label: toolNames[on.tool], hint: hint(on) })),
+        ...found.tools.map((on) => ({
+          value: takerId(on.taker),
+          label: takerName(on.taker),
+          hint: hint(on),
+        })),
       ]}
-      chosen={found.chosen ?? 'first'}
-      onChoose={(tool) => {
-        const to = tool === 'first' ? undefined : tool;
+      chosen={found.chosen ? takerId(found.chosen) : 'first'}
+      onChoose={(id) => {
+        const to = found.tools.find(({ taker }) => takerId(taker) === id)?.taker;
         onClose();
         void moveCuts(bench, operations, { label: to ? movedTo(to) : words.firstThatCan, to });
       }}

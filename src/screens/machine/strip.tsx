@@ -4,7 +4,7 @@ import type { Checklist } from '../../plan/checklist';
 import { machineAt } from '../../trade/machines/machines';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
-import { machineNames } from '../shared/machines/machine-names';
+import { machineName } from '../shared/machines/machine-names';
 import { stocksFitted } from './setting-in-hand';
 import * as words from './words';
 import './machine.css';
@@ -25,7 +25,7 @@ export function Strip({ list, card, first: { setup }, now = false }: StripProps)
   return (
     <div class="mstrip">
       <Cell label={fitted.length > 0 && !now ? words.forStocks(fitted) : words.machine}>
-        {machineNames[machine]}
+        {machineName(setup)}
       </Cell>
       {cutter && (
         <Cell label={words.cutter(machineAt(machine).cuts, now)}>

@@ -32,10 +32,10 @@ const isPiece = (op: Operation) => op.part !== 'test' && !op.part.endsWith('~ben
 /** What parts a piece may be moved to another machine here; grooves are where they are laid out. */
 const isThrough = ({ what }: Operation) => what === 'rip' || what === 'length';
 
-/** A single blade, whose kerf a test cut finds. */
-const cutsWithBlade = ({ setup: { machine } }: Operation) => {
+/** A single blade of the usual saws, whose kerf a test cut finds: a machine of the shop's own has its own. */
+const cutsWithBlade = ({ setup: { machine, own } }: Operation) => {
   const { cuts, noRecipe } = machineAt(machine);
-  return cuts === 'blade' && !noRecipe;
+  return cuts === 'blade' && !noRecipe && !own;
 };
 
 /**

@@ -7,7 +7,7 @@ import type { SecondMark } from '../../trade/grooves/second-mark';
 import type { Need } from '../../trade/machines/limits';
 import type { Cuts } from '../../trade/machines/machine';
 import { type MachineId, machineAt } from '../../trade/machines/machines';
-import type { Tool } from '../../trade/machines/shop';
+import type { Shop } from '../../trade/machines/shop';
 import type { Card } from '../../trade/setups/checklist';
 import { isStep, type Operation } from '../../trade/setups/operation';
 import type { Bore } from '../../trade/shelves/bore';
@@ -206,7 +206,7 @@ export const otherMachine = 'On another machine';
 export const whereCut = (cut: Need['cut']): string =>
   cut === 'rip' ? 'What they are ripped on' : 'What they are cut to length on';
 export const firstThatCan = 'The first that can';
-export const asShopSays = (order: readonly Tool[] | undefined): string =>
+export const asShopSays = (order: Shop['order']): string =>
   order ? 'in the order said in Shop figures' : 'the usual one, until Shop figures say an order';
 export const reaches = (figure: Length | undefined, tape: Tape): string =>
   figure ? `reaches, set at ${writeMark(markAt(figure, tape), tape)}` : 'reaches';

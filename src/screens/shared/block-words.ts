@@ -2,6 +2,7 @@ import { blocks, type Checklist } from '../../plan/checklist';
 import type { Blocked, FeetStand } from '../../trade/setups/checklist';
 import { isStep, type Operation, type What } from '../../trade/setups/operation';
 import { whatWords } from './cut-words';
+import { ownName } from './machines/machine-names';
 import { workWord } from './part-words';
 import { setupTitle } from './setup-title';
 import { shopFields } from './shop-field-words';
@@ -36,21 +37,21 @@ export const isAtBench = ({ part }: Pick<Operation, 'part'>): boolean => part.en
 export function blockWords(list: Checklist, op: Operation): string {
   const [first, ...more] = blocks(list, op);
   if (!first) return '';
-  const says = oneBlock(list, first);
+  const says = oneBlock(list, first, op);
   return more.length === 0 ? says : `${says} and ${more.length} more`;
 }
 
 /** How a case stands that was read foot by foot. @example feetSet({ set: 3, of: 4 }) // '3 of 4 feet set' */
 export const feetSet = ({ set, of }: FeetStand): string => `${set} of ${of} feet set`;
 
-function oneBlock(list: Checklist, block: Blocked): string {
+function oneBlock(list: Checklist, block: Blocked, { setup: { own } }: Operation): string {
   switch (block.by) {
     case 'stock':
       return `${list.plan.job.stock.find((s) => s.id === block.stock)?.name ?? 'The sheet'} is not measured`;
     case 'layout':
       return 'its grooves cannot be set out yet, see Marks';
     case 'shop':
-      return `measure once for the shop: ${shopFields[block.field].toLowerCase()}`;
+      return `measure once for ${own ? ownName(own) : 'the shop'}: ${shopFields[block.field].toLowerCase()}`;
     case 'feet':
       return feetSet(block);
     case 'opening':

@@ -8,7 +8,7 @@ import type { Operation } from '../../trade/setups/operation';
 import type { Setup } from '../../trade/setups/setup';
 import { exactly } from './exact-words';
 import { cutterNamed } from './machines/groove-words';
-import { machineNames } from './machines/machine-names';
+import { machineName } from './machines/machine-names';
 import { isShortEnd, wordsOf } from './machines/machine-words';
 import { sideWords } from './placing-words';
 import { benchWords } from './setup-title';
@@ -25,10 +25,11 @@ export const fromAbove = (machine: MachineId): boolean =>
   isDrill(machine);
 
 /** The dear part: machine, cutter, height. */
-export function buildWords({ machine, cutter, height }: Setup, tape: Tape = '1/64'): string {
+export function buildWords(setup: Setup, tape: Tape = '1/64'): string {
+  const { machine, cutter, height } = setup;
   const width = cutter ? cutterWords(machineAt(machine), cutter, tape) : '';
   const deep = height ? `${writeLength(height, tape)} ${fromAbove(machine) ? 'deep' : 'high'}` : '';
-  return [machineNames[machine], width, deep].filter(Boolean).join(', ');
+  return [machineName(setup), width, deep].filter(Boolean).join(', ');
 }
 
 /** How wide the cutter is, or how long the cut a stack makes from shoulder to shoulder. */

@@ -4,9 +4,11 @@ import { markAt, type Tape } from '../../length/tape';
 import { writeMark } from '../../length/write';
 import type { TooSmall } from '../../trade/machines/least-sizes';
 import type { Ask, Lack, Need, Way } from '../../trade/machines/limits';
+import type { Taker } from '../../trade/machines/own-machine';
 import type { Remedy } from '../../trade/machines/remedies';
-import type { ShopField, Tool } from '../../trade/machines/shop';
+import type { OwnMachine, ShopField, Tool } from '../../trade/machines/shop';
 import { capital } from './capital';
+import { ownName } from './machines/machine-names';
 import { shopFields } from './shop-field-words';
 
 export const toolNames: Readonly<Record<Tool, string>> = {
@@ -16,6 +18,10 @@ export const toolNames: Readonly<Record<Tool, string>> = {
   router: 'Router and guide',
   circular: 'Circular saw and guide',
 };
+
+/** A tool, or a machine of the shop's own as the user calls it. */
+export const takerName = (taker: Taker): string =>
+  typeof taker === 'string' ? toolNames[taker] : ownName(taker);
 
 type Hangs = { readonly over: 'behind' | 'beside'; readonly by: Length };
 
@@ -52,16 +58,17 @@ function lackWords(lack: Lack, tape: Tape): string {
 }
 
 /** What a machine lacks for a cut; nothing where it lacks nothing. @example 'The rip fence is 4 short.' */
-export function lacksText({ lacks }: Way, tape: Tape): string {
-  const each = lacks.map((lack) => lackWords(lack, tape));
-  return each.length === 0 ? '' : `${capital(each.join('; '))}.`;
+export function lacksText({ lacks, own }: Way, tape: Tape): string {
+  const each = lacks.map((lack) => lackWords(lack, tape)).join('; ');
+  if (each === '') return '';
+  return own ? `${ownName(own)}: ${each}.` : `${capital(each)}.`;
 }
 
 /** What is not known of a machine, to be measured once. */
-export const asksText = (asks: readonly Ask[]): string =>
+export const asksText = (asks: readonly Ask[], own?: OwnMachine): string =>
   asks.length === 0
     ? ''
-    : `Measure once for the shop: ${asks.map(({ field }) => shopFields[field].toLowerCase()).join(', ')}`;
+    : `Measure once for ${own ? ownName(own) : 'the shop'}: ${asks.map(({ field }) => shopFields[field].toLowerCase()).join(', ')}`;
 
 const fromOther: Readonly<Record<Need['cut'], string>> = {
   rip: ', the rest of the sheet on the fence,',
@@ -75,16 +82,25 @@ function wayText(way: Way, need: Need, tape: Tape): string {
   const figure = way.figure ? ` at ${at(way.figure, tape)}` : '';
   const lines = way.lines > 1 ? `, ${way.lines} passes side by side` : '';
   const depths = way.depths > 1 ? `, ${way.depths} depths` : '';
-  return `${toolNames[way.tool]}${other}${figure}${lines}${depths}`;
+  return `${takerName(way.own ?? way.tool)}${other}${figure}${lines}${depths}`;
 }
 
 /** The machine that can, as a line or the button that moves the cut there; the act as undo names it. */
 export const insteadText = (way: Way, need: Need, tape: Tape): string =>
   `Use instead: ${wayText(way, need, tape)}`;
-export const movedTo = (tool: Tool): string => `Cut on another machine: ${toolNames[tool]}`;
+export const movedTo = (taker: Taker): string => `Cut on another machine: ${takerName(taker)}`;
+
+/** A machine cuts were put on, that this phone's shop has not. */
+export const goneText = (name: string | undefined): string =>
+  `${name ? `${name} is` : 'The machine this was put on is'} not among the machines of this phone: the cut is on the usual one until you add it or move the cut.`;
 
 /** What would do where no machine of the shop can. */
 export function remedyText(remedy: Remedy, tape: Tape): string {
+  const says = wouldText(remedy, tape);
+  return remedy.own ? `${ownName(remedy.own)}: ${says.charAt(0).toLowerCase()}${says.slice(1)}` : says;
+}
+
+function wouldText(remedy: Remedy, tape: Tape): string {
   switch (remedy.code) {
     case 'both-faces':
       return `Cut from both faces, ${at(remedy.each, tape)} deep each.`;

@@ -1,5 +1,6 @@
-import { editPart } from '../../job/edits';
+import { editOwnName, editPart } from '../../job/edits';
 import type { Change } from '../../job/entry';
+import { type Taker, toolOf } from '../../trade/machines/own-machine';
 import type { Tool } from '../../trade/machines/shop';
 import type { GrooveMachineId } from '../../trade/machines/stored-ids';
 import { lengthAt, ripAt } from '../../trade/machines/through';
@@ -18,18 +19,28 @@ const grooveAt: Readonly<Record<Tool, GrooveMachineId>> = {
 };
 
 /**
- * What moves cuts to another tool of the shop: a rip and a length of their parts, grooves of their boards; nothing
- * where that tool does not make them.
+ * What moves cuts to another machine of the shop: a rip and a length of their parts, grooves of their boards; nothing
+ * where it does not make them. What one of the shop's own is called goes along.
  *
- * @param to the tool; not said: what was chosen is taken back, and the first that can takes a rip or a length again
+ * @param to not said: what was chosen is taken back, and the first that can takes a rip or a length again
  */
-export const moveTo = (operations: readonly Operation[], to: Tool | undefined): readonly Change[] => [
-  ...partsOf(operations, 'rip').flatMap((id) => through(id, 'ripOn', to, to && ripAt[to])),
-  ...partsOf(operations, 'length').flatMap((id) => through(id, 'lengthOn', to, to && lengthAt[to])),
-  ...[...new Set(operations.flatMap((op) => op.groove?.board ?? []))].flatMap((id) =>
-    to ? editHow({ id }, { machine: grooveAt[to] }) : [],
-  ),
-];
+export function moveTo(operations: readonly Operation[], to: Taker | undefined): readonly Change[] {
+  const tool = to && toolOf(to);
+  const own = typeof to === 'object' ? to : undefined;
+  const by = own?.id;
+  const moved = [
+    ...partsOf(operations, 'rip').flatMap((id) =>
+      tool && !ripAt[tool] ? [] : editPart(id, { ripOn: tool && ripAt[tool], ripBy: by }),
+    ),
+    ...partsOf(operations, 'length').flatMap((id) =>
+      tool && !lengthAt[tool] ? [] : editPart(id, { lengthOn: tool && lengthAt[tool], lengthBy: by }),
+    ),
+    ...[...new Set(operations.flatMap((op) => op.groove?.board ?? []))].flatMap((id) =>
+      tool && !own ? editHow({ id }, { machine: grooveAt[tool] }) : [],
+    ),
+  ];
+  return own && moved.length > 0 ? [...moved, ...editOwnName(own.id, own.name)] : moved;
+}
 
 const partsOf = (operations: readonly Operation[], what: 'rip' | 'length'): readonly string[] => [
   ...new Set(operations.flatMap((op) => (op.what === what ? op.part : []))),
@@ -38,19 +49,10 @@ const partsOf = (operations: readonly Operation[], what: 'rip' | 'length'): read
 /**
  * Moves cuts, and stays at them.
  *
- * @param to the tool; not said: what was chosen is taken back
+ * @param to not said: what was chosen is taken back
  */
 export const moveCuts = (
   bench: Pick<Bench, 'act' | 'go' | 'plan' | 'folded' | 'route'>,
   operations: readonly Operation[],
-  { label, to }: { readonly label: string; readonly to: Tool | undefined },
+  { label, to }: { readonly label: string; readonly to: Taker | undefined },
 ): Promise<void> => stayingAt(bench, operations[0]?.id, () => bench.act(label, moveTo(operations, to)));
-
-function through(
-  id: string,
-  field: 'ripOn' | 'lengthOn',
-  to: Tool | undefined,
-  machine: Parameters<typeof editPart>[1]['ripOn' | 'lengthOn'],
-): readonly Change[] {
-  return to && !machine ? [] : editPart(id, { [field]: machine });
-}

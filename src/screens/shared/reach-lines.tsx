@@ -1,3 +1,5 @@
+import { ownGone } from '../../plan/own-gone';
+import type { Plan } from '../../plan/plan';
 import { withinReach, worst } from '../../plan/within-reach';
 import { isDoubtful } from '../../trade/machines/small-shop';
 import type { Operation } from '../../trade/setups/operation';
@@ -5,6 +7,7 @@ import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
 import {
   asksText,
+  goneText,
   hangsText,
   insteadText,
   lacksText,
@@ -26,6 +29,22 @@ type ReachProps = { readonly bench: Bench; readonly operations: readonly Operati
 export function ReachLines({ bench, operations }: ReachProps) {
   const plan = bench.plan.value;
   if (!plan) return null;
+  const gone = ownGone(operations, plan.job, bench.shop.value);
+  return (
+    <>
+      {gone.length > 0 && (
+        <div class="pad-x reach">
+          {gone.map(({ id, name }) => (
+            <p key={id}>{goneText(name)}</p>
+          ))}
+        </div>
+      )}
+      <Within {...{ bench, operations, plan }} />
+    </>
+  );
+}
+
+function Within({ bench, operations, plan }: ReachProps & { readonly plan: Plan }) {
   const reach = reachOf(bench);
   const each = operations.flatMap((op) => {
     const found = withinReach(op, plan.parts, reach);
@@ -43,20 +62,21 @@ export function ReachLines({ bench, operations }: ReachProps) {
     ...worst(each.flatMap(({ small }) => small)).map((one) => tooSmallText(one, tape)),
   ];
   const lacking = short.map(({ op }) => op);
-  const move = can ? moveTo(lacking, can.tool) : [];
+  const to = can && (can.own ?? can.tool);
+  const move = to ? moveTo(lacking, to) : [];
   const asks = own.asks.filter(isDoubtful);
   return (
     <div class="pad-x reach">
       {[...new Set(says)].map((line) => line && <p key={line}>{line}</p>)}
       {hangs && <p class="note">{hangsText(hangs, tape)}</p>}
-      {can && move.length > 0 && (
+      {can && to && move.length > 0 && (
         <Chip
           label={insteadText(can, need, tape)}
-          onTap={() => void moveCuts(bench, lacking, { label: movedTo(can.tool), to: can.tool })}
+          onTap={() => void moveCuts(bench, lacking, { label: movedTo(to), to })}
         />
       )}
       {can && move.length === 0 && <p>{insteadText(can, need, tape)}</p>}
-      {asks.length > 0 && <Chip label={asksText(asks)} onTap={() => bench.go({ at: 'shop' })} />}
+      {asks.length > 0 && <Chip label={asksText(asks, own.own)} onTap={() => bench.go({ at: 'shop' })} />}
     </div>
   );
 }

@@ -1,7 +1,7 @@
 import type { Gauge } from '../../trade/machines/gauges';
 import type { Operation, What } from '../../trade/setups/operation';
 import { setWords } from './machines/groove-words';
-import { machineNames } from './machines/machine-names';
+import { machineName } from './machines/machine-names';
 
 /** What is set, in the order of the hand: machine, then what the figure stands on. */
 const gaugeWords: Record<Gauge, string> = {
@@ -55,5 +55,5 @@ export function setupTitle(op: Operation): string {
   if (setup.sets) return gaugeWords[setup.sets];
   // a cleat in the case is what anchors it: one act, one tick
   if (op.cleat === 'case') return benchWords.cleat ?? '';
-  return benchWords[what] ?? machineNames[setup.machine];
+  return benchWords[what] ?? machineName(setup);
 }

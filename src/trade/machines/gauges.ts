@@ -10,7 +10,8 @@ const grooveGauges = {
 
 /**
  * What the figure of a setup can be set on, and how each is spelled in the key of a setup. Notes are kept under these
- * keys: no spelling is ever changed, none is used twice.
+ * keys: no spelling is ever changed, none is used twice, nor is any of those that begin the other pieces of a key: `c`
+ * cutter, `h` height, `w` what lies on the stop, `y` a machine of the shop's own.
  */
 export const gauges = {
   ...grooveGauges,

@@ -1,7 +1,8 @@
 import { add, inches, isPositive, type Length, less, shortest, subtract, zero } from '../../length/length';
 import { passesFor } from '../grooves/wall-passes';
 import { depthPasses, usualOverlap } from './depths';
-import type { Shop, ShopField, Tool } from './shop';
+import { shopAt, type Taker } from './own-machine';
+import type { OwnMachine, Shop, ShopField, Tool } from './shop';
 
 /** What a cut wants of a machine. What is not said of a piece puts no limit to it. Inches. */
 export type Need =
@@ -48,6 +49,8 @@ export type Ask = { readonly field: ShopField; readonly wants: Length };
 /** How a machine would make a cut: what it lacks, and what is not known of it and must be asked. */
 export type Way = {
   readonly tool: Tool;
+  /** The machine of the shop's own that works like it; the tool every shop has where left out. */
+  readonly own?: OwnMachine;
   /** Off which end or edge; the other of a rip or a crosscut is that of the rest. */
   readonly from: 'reference' | 'other';
   /** Fence or stop, to the near teeth; nothing under a guide. */
@@ -84,10 +87,16 @@ export const throughOf = (thickness: Length | undefined): Length | undefined =>
 /**
  * What a machine lacks for a cut, set from the end or edge that lacks least.
  *
- * @param need of the cut; @param tool of the shop; @param shop its figures: a blank one is asked
+ * @param need of the cut; @param taker a tool, or a machine of the shop's own, held against its own figures
+ * @param shop its figures: a blank one is asked
  * @example lacksOf(rip34off48, 'fence', shop).figure // 13 7/8, off the other edge: Example 4 of machines
  */
-export function lacksOf(need: Need, tool: Tool, shop: Reach): Way {
+export function lacksOf(need: Need, taker: Taker, shop: Reach): Way {
+  if (typeof taker === 'string') return lacksAt(need, taker, shop);
+  return { ...lacksAt(need, taker.like, shopAt(shop, taker)), own: taker };
+}
+
+function lacksAt(need: Need, tool: Tool, shop: Reach): Way {
   const ways = (
     [
       ['reference', false],

@@ -1,8 +1,12 @@
 import { isPositive, type Length, less, over, subtract, times, zero } from '../../length/length';
 import { lacksOf, type Need, type Reach, throughOf } from './limits';
+import { shopAt } from './own-machine';
+import type { OwnMachine, Tool } from './shop';
 
-/** What would do where no machine of the shop can. Inches. */
-export type Remedy =
+/** What would do where no machine of the shop can, on which of its own where it is one of those. Inches. */
+export type Remedy = Would & { readonly own?: OwnMachine };
+
+type Would =
   /** From either face, half the depth each. */
   | { readonly code: 'both-faces'; readonly each: Length }
   /** On the table saw, turned over between, the same edge on the fence: half the height each. */
@@ -20,6 +24,26 @@ export type Remedy =
  * @example remediesFor(groove, shop) // a bit no wider than 7/16 that reaches 15/16: Example 5 of machines
  */
 export function remediesFor(need: Need, shop: Reach): readonly Remedy[] {
+  const own = (shop.own ?? []).flatMap((one) =>
+    would(need, shopAt({}, one))
+      .filter(({ code }) => onTool[code] === one.like)
+      .map((remedy) => ({ ...remedy, own: one })),
+  );
+  const usual = would(need, shop);
+  // what is done before anything else can be, and what is no machine's, comes last
+  const last = usual.filter(({ code }) => !onTool[code]);
+  return [...usual.filter(({ code }) => onTool[code]), ...own, ...last];
+}
+
+/** The tool that does it. */
+const onTool: Readonly<Partial<Record<Would['code'], Tool>>> = {
+  'both-faces': 'circular',
+  'two-passes': 'fence',
+  block: 'fence',
+  bit: 'router',
+};
+
+function would(need: Need, shop: Reach): readonly Would[] {
   if (need.cut === 'groove') return grooveRemedies(need, shop);
   const each = over(throughOf(need.thickness) ?? zero, 2n);
   const faces = inTwo(each, shop.circularDepth) ? [{ code: 'both-faces', each } as const] : [];
@@ -46,7 +70,7 @@ const onlyTooLow = (need: Need, shop: Reach): boolean =>
 function grooveRemedies(
   { width, depth, across }: Need & { readonly cut: 'groove' },
   shop: Reach,
-): readonly Remedy[] {
+): readonly Would[] {
   const { bit, routerReach: reach, routerGuide: guide } = shop;
   const wanted = depth ?? zero;
   const bitOff = (bit && less(width, bit)) || (reach && less(reach, wanted));

@@ -3,6 +3,21 @@ import type { Length } from '../../length/length';
 /** What of a shop takes a piece: a table saw by its fence or its sled, a sliding saw, a router, a circular saw. */
 export type Tool = 'fence' | 'sled' | 'sliding' | 'router' | 'circular';
 
+/** A machine the shop added for itself, by the name it is kept under: no tool is spelled so. */
+export type OwnId = `own${string}`;
+
+/** A figure of a machine of the shop's own: those of the tool it works like, and the most its arbor carries. */
+export type OwnField = ShopField | 'arbor';
+
+/** A machine the shop added for itself: it works like one of the tools, by figures of its own. Inches. */
+export type OwnMachine = {
+  readonly id: OwnId;
+  /** As the user calls it. */
+  readonly name: string;
+  readonly like: Tool;
+  readonly figures: Readonly<Partial<Record<OwnField, Length>>>;
+};
+
 /** Figures of the shop's own tools, kept from job to job. What is not yet measured is `undefined`. Inches. */
 export type Shop = {
   /** Single blade the fence scale is zeroed to. */
@@ -57,8 +72,10 @@ export type Shop = {
   readonly tapeLong?: Length | undefined;
   readonly otherLong?: Length | undefined;
   /** In what order its tools are tried, as said; those not named come after, as usual. No figure. */
-  readonly order?: readonly Tool[] | undefined;
+  readonly order?: readonly (Tool | OwnId)[] | undefined;
+  /** Machines it added for itself. No figure. */
+  readonly own?: readonly OwnMachine[] | undefined;
 };
 
 /** The name of a figure: it is kept under it. */
-export type ShopField = Exclude<keyof Shop, 'order'>;
+export type ShopField = Exclude<keyof Shop, 'order' | 'own'>;

@@ -1,6 +1,7 @@
 import { isClear, lacksOf, type Need, type Reach, type Way } from './limits';
+import { type Taker, toolOf } from './own-machine';
 import type { Tool } from './shop';
-import { hasTool, toolOrder } from './tools';
+import { hasTool, takerBy, toolOrder } from './tools';
 
 const makes: Readonly<Record<Need['cut'], readonly Tool[]>> = {
   rip: ['fence', 'circular'],
@@ -8,9 +9,17 @@ const makes: Readonly<Record<Need['cut'], readonly Tool[]>> = {
   groove: ['fence', 'sled', 'sliding', 'router'],
 };
 
-/** The tools of a shop that make a cut, as they are tried; `planned` with them, whether or not it is measured. */
-const toolsFor = (cut: Need['cut'], planned: Tool | undefined, shop: Reach): readonly Tool[] =>
-  toolOrder(shop).filter((tool) => tool === planned || (makes[cut].includes(tool) && hasTool(shop, tool)));
+/** Grooves are cut on the tools of every shop. */
+const cuts = (taker: Taker, cut: Need['cut']): boolean => typeof taker === 'string' || cut !== 'groove';
+
+/** What of a shop makes a cut, as it is tried; `planned` with it, whether or not it is measured. */
+const toolsFor = (cut: Need['cut'], planned: Taker | undefined, shop: Reach): readonly Taker[] =>
+  toolOrder(shop)
+    .flatMap((id) => takerBy(shop, id) ?? [])
+    .filter(
+      (taker) =>
+        taker === planned || (makes[cut].includes(toolOf(taker)) && cuts(taker, cut) && hasTool(shop, taker)),
+    );
 
 /**
  * Every way a shop has to make a cut: first on the machine it is planned for, then on the others that are in the shop,
@@ -18,7 +27,7 @@ const toolsFor = (cut: Need['cut'], planned: Tool | undefined, shop: Reach): rea
  *
  * @example waysFor(need, 'sled', shop).find(isClear)?.tool // the first that lacks nothing
  */
-export function waysFor(need: Need, planned: Tool | undefined, shop: Reach): readonly Way[] {
+export function waysFor(need: Need, planned: Taker | undefined, shop: Reach): readonly Way[] {
   const others = toolsFor(need.cut, planned, shop).filter((tool) => tool !== planned);
   return [...(planned ? [planned] : []), ...others].map((tool) => lacksOf(need, tool, shop));
 }
@@ -29,17 +38,17 @@ export function waysFor(need: Need, planned: Tool | undefined, shop: Reach): rea
  *
  * @example takerOf({ cut: 'rip', width: inches(34n) }, 'fence', shop) // 'circular': the fence ends at 30
  */
-export function takerOf(need: Need, usual: Tool, shop: Reach): Tool {
+export function takerOf(need: Need, usual: Tool, shop: Reach): Taker {
   if (!shop.order) return usual;
-  const takes = (tool: Tool): boolean => {
-    const way = lacksOf(need, tool, shop);
-    return tool === usual ? way.lacks.length === 0 : isClear(way);
+  const takes = (taker: Taker): boolean => {
+    const way = lacksOf(need, taker, shop);
+    return taker === usual ? way.lacks.length === 0 : isClear(way);
   };
   return toolsFor(need.cut, usual, shop).find(takes) ?? usual;
 }
 
 /** Tools the shop tries before one, that lack something for the cut. */
-export const passedOver = (need: Need, taken: Tool, shop: Reach): readonly Way[] => {
+export const passedOver = (need: Need, taken: Taker, shop: Reach): readonly Way[] => {
   const tools = toolsFor(need.cut, taken, shop);
   return tools
     .slice(0, tools.indexOf(taken))

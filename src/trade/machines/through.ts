@@ -19,4 +19,7 @@ export const lengthAt: Partial<Record<Tool, LengthMachine>> = {
 export type Chosen = {
   readonly ripOn?: RipMachine | undefined;
   readonly lengthOn?: LengthMachine | undefined;
+  /** The machine of the shop's own that does it, where it works like the one named. */
+  readonly ripBy?: string | undefined;
+  readonly lengthBy?: string | undefined;
 };

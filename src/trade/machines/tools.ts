@@ -1,5 +1,6 @@
 import type { MachineId } from './machines';
-import type { Shop, ShopField, Tool } from './shop';
+import { ownOf, shopAt, type Taker, toolOf } from './own-machine';
+import type { OwnId, Shop, ShopField, Tool } from './shop';
 
 const toolOfMachine: Partial<Record<MachineId, Tool>> = {
   rip: 'fence',
@@ -33,11 +34,25 @@ const known: Readonly<Record<Tool, readonly ShopField[]>> = {
 /** As tools are tried until the shop says otherwise: what stands ready, before what is laid on the work. */
 const usualOrder: readonly Tool[] = ['sled', 'fence', 'sliding', 'router', 'circular'];
 
-/** Every tool there is, in the order in which the shop tries them. @example toolOrder({})[0] // 'sled' */
-export const toolOrder = ({ order = [] }: Pick<Shop, 'order'>): readonly Tool[] => [
-  ...new Set([...order, ...usualOrder]),
-];
+/**
+ * Every tool there is, and the machines the shop added, by name, in the order in which it tries them: those not said
+ * come after, as usual, its own last.
+ *
+ * @example toolOrder({})[0] // 'sled'
+ */
+export function toolOrder({ order = [], own = [] }: Pick<Shop, 'order' | 'own'>): readonly (Tool | OwnId)[] {
+  const known = order.filter((id) => takerBy({ own }, id));
+  return [...new Set([...known, ...usualOrder, ...own.map(({ id }) => id)])];
+}
+
+/** A tool, or the machine of the shop's own, by its name; nothing where this shop has none such. */
+export const takerBy = (shop: Pick<Shop, 'own'>, id: Tool | OwnId): Taker | undefined =>
+  isTool(id) ? id : ownOf(shop, id);
+
+const isTool = (id: string): id is Tool => Object.hasOwn(known, id);
 
 /** Whether anything of a tool is measured: then the shop has it. */
-export const hasTool = (shop: Shop, tool: Tool): boolean =>
-  known[tool].some((field) => shop[field] !== undefined);
+export function hasTool(shop: Shop, taker: Taker): boolean {
+  const figures = typeof taker === 'string' ? shop : shopAt(shop, taker);
+  return known[toolOf(taker)].some((field) => figures[field] !== undefined);
+}

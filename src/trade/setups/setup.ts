@@ -2,6 +2,7 @@ import type { Length } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { type Gauge, gauges } from '../machines/gauges';
 import type { MachineId } from '../machines/machines';
+import type { OwnMachine } from '../machines/shop';
 import { type On, spelled } from './on';
 
 /** One state of one machine, dear to cheap: machine, cutter, height, then the figure. Inches. */
@@ -11,6 +12,8 @@ export type Setup = {
   /** The dear part: what is lost when the cutter or the height is changed. */
   readonly build: string;
   readonly machine: MachineId;
+  /** The machine of the shop's own that it is, which works like that. */
+  readonly own?: Pick<OwnMachine, 'id' | 'name'> | undefined;
   /** Width of stack or bit; none for a single blade. */
   readonly cutter?: Length | undefined;
   /** Height of the cutter: the depth of the cut. */
@@ -32,10 +35,11 @@ type Made = Omit<Setup, 'key' | 'build'>;
  * @example setupOf({ machine: 'rip', sets: 'rip-fence', figure, on: { at: 'true-edge' } }).build // 'rip'
  */
 export function setupOf(made: Made): Setup {
-  const { machine, cutter, height, sets, figure } = made;
+  const { machine, own, cutter, height, sets, figure } = made;
   const on = spelled(made.on);
   const build = fitting([
     machine,
+    ...(own ? [`y${own.id}`] : []),
     ...(cutter ? [`c${keyed(cutter)}`] : []),
     ...(height ? [`h${keyed(height)}`] : []),
     ...(figure || on === '' ? [] : [`w${plain(on)}`]),

@@ -5,6 +5,7 @@ import {
   insteadText,
   lacksText,
   remedyText,
+  takerName,
   tooSmallText,
 } from '../../../src/screens/shared/limit-words';
 import { lacksOf, type Need } from '../../../src/trade/machines/limits';
@@ -37,6 +38,22 @@ describe('what a machine cannot take, in words', () => {
     expect(insteadText(lacksOf(groove, 'router', { bit: l('1/2') }), groove, '1/32')).toBe(
       'Use instead: Router and guide, 2 passes side by side, 2 depths',
     );
+  });
+
+  test('a machine of the shop’s own is named before what it lacks, what is asked of it, and what it would do', () => {
+    const old = { id: 'own1', name: 'Old saw', like: 'fence', figures: { capacity: l('28') } } as const;
+    // 34 − 28
+    const way = lacksOf(rip, old, shop);
+    expect(lacksText(way, '1/32')).toBe('Old saw: the rip fence is 6 short.');
+    expect(asksText(way.asks, way.own)).toBe('Measure once for Old saw: highest the blade stands');
+    expect(remedyText({ code: 'two-passes', each: l('1 5/16'), own: old }, '1/32')).toBe(
+      'Old saw: rip it in two passes, 1 5/16 high each, turned over between, the same edge on the fence.',
+    );
+    expect([takerName('sled'), takerName(old), takerName({ ...old, name: ' ' })]).toEqual([
+      'Sled',
+      'Old saw',
+      'Machine without a name',
+    ]);
   });
 
   test('what hangs over the table is to be held up, and by how much it does', () =>

@@ -17,10 +17,13 @@ const told = (changes: ReturnType<typeof moveTo>) =>
 test('a rip and a length are moved with their parts, a groove with its board', () => {
   expect(told(moveTo(of('cut/c1~left/rip/1', 'cut/c1~right/rip/1'), 'circular'))).toEqual([
     ['parts/c1~left/ripOn', 'saw'],
+    ['parts/c1~left/ripBy', null],
     ['parts/c1~right/ripOn', 'saw'],
+    ['parts/c1~right/ripBy', null],
   ]);
   expect(told(moveTo(of('cut/c1~left/len/1'), 'sliding'))).toEqual([
     ['parts/c1~left/lengthOn', 'slidingcut'],
+    ['parts/c1~left/lengthBy', null],
   ]);
   expect(told(moveTo(of('cut/c1~left/bottom~only/1'), 'router'))).toEqual([
     ['parts/c1~left/machine', 'router'],
@@ -29,5 +32,19 @@ test('a rip and a length are moved with their parts, a groove with its board', (
 
 test('a tool that does not make the cut moves nothing; taken back, a choice is gone', () => {
   expect(moveTo(of('cut/c1~left/rip/1'), 'router')).toEqual([]);
-  expect(told(moveTo(of('cut/c1~left/rip/1'), undefined))).toEqual([['parts/c1~left/ripOn', null]]);
+  expect(told(moveTo(of('cut/c1~left/rip/1'), undefined))).toEqual([
+    ['parts/c1~left/ripOn', null],
+    ['parts/c1~left/ripBy', null],
+  ]);
+});
+
+test('on a machine of the shop’s own a cut is named by what that works like, and by its id; its name goes along', () => {
+  const old = { id: 'own1', name: 'Old saw', like: 'fence', figures: {} } as const;
+  expect(told(moveTo(of('cut/c1~left/rip/1'), old))).toEqual([
+    ['parts/c1~left/ripOn', 'rip'],
+    ['parts/c1~left/ripBy', 'own1'],
+    ['machines/own1/name', 'Old saw'],
+  ]);
+  // a rip fence cuts nothing to length
+  expect(moveTo(of('cut/c1~left/len/1'), old)).toEqual([]);
 });

@@ -1,4 +1,5 @@
 import type { MachineId } from '../../../trade/machines/machines';
+import type { Setup } from '../../../trade/setups/setup';
 
 /** What each machine is called at the head of a card. */
 export const machineNames: Readonly<Record<MachineId, string>> = {
@@ -26,3 +27,18 @@ export const machineNames: Readonly<Record<MachineId, string>> = {
   hand: 'By hand',
   bench: 'At the bench',
 };
+
+/** What a machine of the shop's own stands ready with, where its name does not say it. */
+const readyWith: Partial<Record<MachineId, string>> = {
+  rip: 'single blade',
+  crosscut: 'single blade',
+  slidingcut: 'single blade',
+};
+
+/** A machine of the shop's own as the user calls it. */
+export const ownName = ({ name }: { readonly name: string }): string =>
+  name.trim() || 'Machine without a name';
+
+/** The machine of a setup at the head of its card: one of the shop's own by its name. */
+export const machineName = ({ machine, own }: Pick<Setup, 'machine' | 'own'>): string =>
+  own ? [ownName(own), readyWith[machine]].filter(Boolean).join(', ') : machineNames[machine];

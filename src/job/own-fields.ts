@@ -1,0 +1,13 @@
+import { lengthMachines, ripMachines } from '../trade/machines/through';
+import { oneOf, silent, stockId, text } from './kinds';
+
+/** A machine of the shop's own as a job that uses it knows it: by name, where a phone has it not. */
+export const ownNameFields = { name: silent(text(80)) };
+
+/** What a part is ripped on, and cut to length, where that was chosen; and which machine of the shop's own that is. */
+export const throughFields = {
+  ripOn: oneOf(...ripMachines),
+  lengthOn: oneOf(...lengthMachines),
+  ripBy: stockId,
+  lengthBy: stockId,
+};

@@ -1,0 +1,134 @@
+import { describe, expect, test } from 'vitest';
+import { isClear, lacksOf, type Need } from '../../../src/trade/machines/limits';
+import { ownFields, ownOf, shopAt, takerId, toolOf } from '../../../src/trade/machines/own-machine';
+import { remediesFor } from '../../../src/trade/machines/remedies';
+import type { OwnMachine, Shop } from '../../../src/trade/machines/shop';
+import { passedOver, takerOf, waysFor } from '../../../src/trade/machines/taker';
+import { hasTool, toolOrder } from '../../../src/trade/machines/tools';
+import { l, w } from '../../length/write-figures';
+
+const old: OwnMachine = {
+  id: 'own1',
+  name: 'Old saw',
+  like: 'fence',
+  figures: { capacity: l('52'), tableHeight: l('2') },
+};
+const rail: OwnMachine = {
+  id: 'own2',
+  name: 'Rail saw',
+  like: 'circular',
+  figures: { circularDepth: l('1 1/2'), circularGuide: l('55'), kerf: l('3/32') },
+};
+const shop: Shop = {
+  capacity: l('30'),
+  tableHeight: l('3'),
+  circularGuide: l('100'),
+  circularDepth: l('2 1/4'),
+  own: [old, rail],
+};
+const rip = (width: string, thickness = '3/4', length = '60'): Need => ({
+  cut: 'rip',
+  width: l(width),
+  thickness: l(thickness),
+  length: l(length),
+});
+
+test('its figures stand in for those of the tool it works like, blank where it has none; the others stay', () => {
+  const at = shopAt({ ...shop, block: l('3/4') }, old);
+  expect([at.capacity && w(at.capacity), at.block, at.circularGuide && w(at.circularGuide)]).toEqual([
+    '52',
+    undefined,
+    '100',
+  ]);
+  expect(shopAt(shop, undefined)).toBe(shop);
+  expect([toolOf(old), takerId(old), toolOf('sled'), takerId('sled')]).toEqual([
+    'fence',
+    'own1',
+    'sled',
+    'sled',
+  ]);
+  expect([ownOf(shop, 'own2'), ownOf(shop, 'own9'), ownOf({}, 'own1')]).toEqual([rail, undefined, undefined]);
+  // two of one kind share no figure: each tool has its own list, and no field twice in it
+  for (const fields of Object.values(ownFields)) expect(new Set(fields).size).toBe(fields.length);
+});
+
+describe('where machines of a shop’s own are tried', () => {
+  test('after the usual ones until an order is said, in the order of their ids; then where they were put', () => {
+    expect(toolOrder(shop)).toEqual(['sled', 'fence', 'sliding', 'router', 'circular', 'own1', 'own2']);
+    // one the shop has not any more is passed over
+    expect(toolOrder({ ...shop, order: ['own2', 'own9', 'fence'] })).toEqual([
+      'own2',
+      'fence',
+      'sled',
+      'sliding',
+      'router',
+      'circular',
+      'own1',
+    ]);
+  });
+
+  test('one of which nothing is measured is not offered; one that is, is', () => {
+    expect([hasTool(shop, old), hasTool(shop, { ...old, figures: {} })]).toEqual([true, false]);
+    const blank = { ...shop, own: [{ ...old, figures: {} }] };
+    expect(waysFor(rip('34'), 'fence', blank).map(({ own, tool }) => own?.id ?? tool)).toEqual([
+      'fence',
+      'circular',
+    ]);
+  });
+
+  test('34 is 4 over the fence; 48 3/4 of the circular’s 100 is left; the old saw reaches it', () => {
+    const ways = waysFor(rip('34'), 'fence', shop);
+    expect(ways.map((way) => [way.own?.id ?? way.tool, isClear(way)])).toEqual([
+      ['fence', false],
+      ['circular', true],
+      ['own1', true],
+      // its guide of 55 is 60 − 55 = 5 short
+      ['own2', false],
+    ]);
+    expect(ways.flatMap(({ lacks }) => lacks.map((lack) => ('by' in lack ? w(lack.by) : '')))).toEqual([
+      '4',
+      '5',
+    ]);
+  });
+
+  test('the first that lacks nothing takes it, in the order said: 34 the old saw; 2 1/2 thick it is 5/8 too low for', () => {
+    const said: Shop = { ...shop, order: ['own1', 'fence'] };
+    expect([takerOf(rip('34'), 'fence', said), takerOf(rip('20'), 'fence', said)]).toEqual([old, old]);
+    // 2 1/2 + 1/8 = 2 5/8: over 2, within 3
+    const thick = rip('20', '2 1/2');
+    expect(takerOf(thick, 'fence', said)).toBe('fence');
+    expect(passedOver(thick, 'fence', said).map(({ own, lacks }) => [own?.id, lacks])).toEqual([
+      ['own1', [{ code: 'short', field: 'tableHeight', by: l('5/8') }]],
+    ]);
+    // no order said: nothing moves by itself
+    expect(takerOf(rip('34'), 'fence', shop)).toBe('fence');
+  });
+
+  test('a groove stays on the tools of every shop', () => {
+    const groove: Need = { cut: 'groove', near: l('40'), width: l('3/4'), depth: l('1/4'), length: l('48') };
+    expect(waysFor(groove, 'fence', shop).filter(({ own }) => own)).toEqual([]);
+  });
+});
+
+test('a blank figure of its own is asked, though the shop’s is measured', () => {
+  const way = lacksOf(rip('20'), { ...old, figures: { capacity: l('52') } }, shop);
+  expect([way.lacks, way.asks, way.own?.name]).toEqual([
+    [],
+    [{ field: 'tableHeight', wants: l('7/8') }],
+    'Old saw',
+  ]);
+});
+
+test('where none can, what would do on it is said of it: 2 1/2 + 1/8, half is 1 5/16, within its 1 1/2', () => {
+  const thick = rip('40', '2 1/2', '50');
+  const small: Shop = { capacity: l('30'), tableHeight: l('1'), circularDepth: l('1'), own: [rail] };
+  expect(remediesFor(thick, small)).toEqual([
+    { code: 'both-faces', each: l('1 5/16'), own: rail },
+    { code: 'relief-cut' },
+  ]);
+  // an old saw 2 high that reaches 52: turned over between, 1 5/16 each
+  expect(remediesFor(thick, { capacity: l('30'), tableHeight: l('1'), own: [old] })).toEqual([
+    { code: 'two-passes', each: l('1 5/16'), own: old },
+    { code: 'relief-cut' },
+  ]);
+});
