@@ -4,7 +4,7 @@ import { loadOf, loadSays } from '../trade/boxes/contents';
 import type { Case } from '../trade/carcass/case';
 import { isFiller } from '../trade/carcass/filler';
 import type { Part } from '../trade/carcass/part';
-import { usualOf } from '../trade/carcass/usual';
+import { setBackOf } from '../trade/carcass/toe-notch';
 import { liftPlan, shopMost } from '../trade/loads/lift-plan';
 import { partsToWeigh } from '../trade/loads/of-parts';
 import { pulledOut, tipOver } from '../trade/loads/tipping';
@@ -33,6 +33,8 @@ export type DrawerLoad = {
 /** What a case weighs, in the order of its parts. Pounds. */
 export type CaseWeights = {
   readonly of: Case;
+  /** How far behind its foremost face it stands on the floor. Inches. */
+  readonly setBack: Length;
   readonly weights: ReturnType<typeof weighAll>;
   readonly parts: ReadonlyMap<string, Part>;
   /** Parts whose size nobody knows: their weight is missing. */
@@ -65,8 +67,10 @@ export function weightsOf(plan: Plan, of: Case): CaseWeights {
   const all = rest ? [...list, { id: 'rest', of: 'hardware', count: 1, pounds: rest } as const] : list;
   const on = job.things.filter(({ part }) => part?.startsWith(`${of.id}~`));
   const shelves = loadOf(on);
+  const found = plan.worked.get(of.id);
   return {
     of,
+    setBack: found?.ok ? setBackOf(found.value.sizes) : zero,
     weights: weighAll(all),
     parts: new Map(own.map((part) => [part.id, part])),
     unknown: own.filter(({ id }) => unknown.includes(id)),
@@ -153,7 +157,7 @@ type Tipping = {
 export function tippingOf(own: CaseWeights): Tipping | undefined {
   const { of, drawers } = own;
   if (drawers.length === 0 || !of.depth) return undefined;
-  const setBack = of.hasToe ? (of.toeBack ?? usualOf(of).toeBack) : zero;
+  const { setBack } = own;
   const behind = [{ id: of.id, pounds: sumOf(own, ['case', 'hardware']), from: half(of.depth) }];
   const heaviest = drawers.reduce((a, b) => (a.full.lt(b.full) ? b : a));
   const out = (isOut: (drawer: DrawerLoad) => boolean) => {

@@ -3,7 +3,9 @@ import { type BoardProps, Cross, type DrawnGroove } from './boards';
 type LyingProps = BoardProps & {
   /** A rabbet along the far edge, as a share of the board's width. */
   readonly edge?: number;
-  /** A groove along that edge: how far from it and how wide, as shares of the board's width. */
+  /** A notch out of the near edge at the block: shares of the board's width and length. */
+  readonly corner?: { readonly deep: number; readonly long: number } | undefined;
+  /** A groove along the far edge: how far from it and how wide, as shares of the board's width. */
   readonly groove?: { readonly near: number; readonly wide: number } | undefined;
   readonly holes?: readonly DrawnHole[];
 };
@@ -18,13 +20,31 @@ export type DrawnHole = {
 };
 
 /** The board lying down, reference end left against the blue block, red near edges, an X in each waste. */
-export function BoardLying({ length, grooves, label, stale, edge = 0, groove, holes = [] }: LyingProps) {
+export function BoardLying({
+  length,
+  grooves,
+  label,
+  stale,
+  edge = 0,
+  groove,
+  corner,
+  holes = [],
+}: LyingProps) {
   const scale = 343 / Math.max(length, 0.001);
   return (
     <svg class={stale ? 'lying stale' : 'lying rests'} viewBox="0 -8 356 66" role="img" aria-label={label}>
       <rect class="f-birch" x="10" y="0" width="343" height="50" />
       {edge > 0 && (
         <rect class="f-notch" x="10" y="0" width="343" height={50 * Math.min(1, edge)} opacity=".5" />
+      )}
+      {corner && (
+        <rect
+          class="f-notch"
+          x="10"
+          y={50 * (1 - corner.deep)}
+          width={343 * corner.long}
+          height={50 * corner.deep}
+        />
       )}
       {groove && (
         <rect

@@ -63,6 +63,7 @@ const wholeCase = Object.fromEntries(
     if (name === 'hold') return [name, 'openings'];
     if (name === 'backHow') return [name, 'groove'];
     if (name.endsWith('Joint')) return [name, 'over'];
+    if (name === 'toeHow') return [name, 'notch'];
     return [name, name === 'name' ? 'Case' : odd];
   }),
 );

@@ -56,6 +56,10 @@ export const anyJob = fc
     hasBack: fc.boolean(),
     backHow: fc.constantFrom(undefined, 'rabbet', 'groove', 'applied' as const),
     backLand: sixteenths(4, 16),
+    hasToe: fc.boolean(),
+    toeHow: fc.constantFrom(undefined, 'notch' as const),
+    toeBack: sixteenths(8, 64),
+    toeClear: sixteenths(0, 4),
     backGroove: sixteenths(3, 5),
     backInset: sixteenths(0, 4),
     thick: fc.tuple(thousandths(680, 800), thousandths(680, 800), thousandths(200, 260)),
@@ -222,6 +226,7 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
       off.set(`${shelf.id} in ${wall}`, subtract(under, shelf.at ?? zero));
     }
   }
+  for (const [what, by] of toeOff(standing)) off.set(what, by);
   for (const [what, by] of backOff(standing, ceiling)) off.set(what, by);
   const backSeat = left.rabbets.get('back');
   if (c.hasBack && backSeat) {
@@ -235,6 +240,23 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
       off.set(`${flat} deep`, subtract(add(piece(flat).wide, isOver ? zero : backSeat.wide), left.wide));
     }
   }
+  return off;
+}
+
+/** A toe board in notches of the sides: its face the recess behind theirs, over their whole width. */
+function toeOff({ piece, thick, c, outside }: Standing): ReadonlyMap<string, Length> {
+  const off = new Map<string, Length>();
+  const { corner, wide } = piece('left');
+  if (!corner) return off;
+  const feet = c.feet ?? zero;
+  // the board is of the stuff of the sides, and nothing stands before them
+  off.set('toe board in the notch', subtract(subtract(corner.deep, thick('side')), c.toeBack ?? zero));
+  off.set('notch under the bottom', subtract(corner.high, feet));
+  off.set('toe board clear of the floor', subtract(subtract(feet, piece('toe').wide), c.toeClear ?? zero));
+  off.set('toe board over both sides', subtract(piece('toe').long, outside));
+  if (corner.deep.compare(wide) >= 0) off.set('nothing to stand on', corner.deep);
+  const other = piece('right').corner;
+  off.set('notches alike', subtract(other?.deep ?? zero, corner.deep));
   return off;
 }
 

@@ -19,6 +19,8 @@ export type CutPiece = {
   readonly grooves: ReadonlyMap<string, CutGroove>;
   /** Across the face from its edge or end, and into it. */
   readonly rabbets: ReadonlyMap<string, { readonly wide: Length; readonly deep: Length }>;
+  /** Out of the lower end of the front edge. */
+  readonly corner?: { readonly deep: Length; readonly high: Length } | undefined;
   /** Along an edge: how far from it, how wide, how deep. */
   readonly along: ReadonlyMap<
     string,
@@ -75,11 +77,17 @@ export function cutPieces(plan: Plan, shop: Shop): ReadonlyMap<string, CutPiece>
             { near: honoured(o), wide: o.setup.cutter ?? zero, deep: o.setup.height ?? zero },
           ]),
       );
+      const notch = ops.find((o) => o.what === 'corner');
+      const corner = notch && { deep: honoured(notch), high: upTo(notch) };
       const lines = new Map(part.lines?.map(({ id, near }) => [id, near]));
-      return [part.id, { long, wide: figure('rip'), grooves, rabbets, along, lines }] as const;
+      return [part.id, { corner, lines, long, wide: figure('rip'), grooves, rabbets, along }] as const;
     }),
   );
 }
+
+/** How high up a notch at an end is sawn, with all that its mark leaves. */
+const upTo = ({ which }: Operation): Length =>
+  which?.is === 'corner' ? add(which.high.value, which.high.rest) : zero;
 
 type At = { readonly plan: Plan; readonly shop: Shop; readonly long: Length };
 

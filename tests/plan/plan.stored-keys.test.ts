@@ -49,6 +49,10 @@ const jobs = (): Readonly<Record<string, Job>> => {
     rabbeted: { ...job, banks: job.banks.map((bank) => ({ ...bank, boxJoint: 'rabbeted' })) },
     'box joint': { ...job, banks: job.banks.map((bank) => ({ ...bank, boxJoint: 'box-joint' })) },
     'saws of its own': cutOn({ ripOn: 'rip', ripBy: 'own1', lengthOn: 'saw', lengthBy: 'own2' }),
+    'toe board in notches': {
+      ...job,
+      cases: job.cases.map((c) => ({ ...c, hasToe: true, toeHow: 'notch' as const })),
+    },
     template: { ...job, banks: job.banks.map((bank) => ({ ...bank, tailsHow: 'template' })) },
   };
 };

@@ -133,6 +133,7 @@ describe('drawers pulled out', () => {
   });
   const at = (drawers: CaseWeights['drawers'], depth = '18 1/4'): CaseWeights => ({
     of: { ...newCase('case'), depth: l(depth) },
+    setBack: l('0'),
     weights,
     parts: new Map(),
     unknown: [],

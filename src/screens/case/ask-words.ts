@@ -10,6 +10,11 @@ export const backHows = {
   groove: { label: 'in a groove', hint: 'goes in at the glue-up; shelves end in front of it' },
   applied: { label: 'on the back edges', hint: 'laid on from behind; the case is that much deeper' },
 } as const;
+export const toeHow = 'How the toe board stands';
+export const toeHows = {
+  between: { label: 'between the sides', hint: 'the sides stand on the floor to their front edges' },
+  notch: { label: 'in notches of the sides', hint: 'over the whole width; toes go under' },
+} as const;
 export const stockOf = (piece: string): string => `What ${piece} of`;
 export const sheet = 'Sheet';
 export const measureSheet = 'Measure a sheet';

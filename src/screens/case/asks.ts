@@ -4,7 +4,7 @@ import type { Job } from '../../job/job';
 import { mostFew } from '../../job/kinds';
 import type { BandKind } from '../../length/bands';
 import type { Length } from '../../length/length';
-import type { BackHow, Case, Inside, StockRole } from '../../trade/carcass/case';
+import type { BackHow, Case, Inside, StockRole, ToeHow } from '../../trade/carcass/case';
 import { jointAt } from '../../trade/carcass/meetings';
 import type { CaseField } from '../../trade/carcass/problems';
 import { follows } from '../../trade/carcass/sizes';
@@ -51,6 +51,8 @@ const caseKinds: Record<CaseField, BandKind> = {
   looseSide: 'place',
   lip: 'place',
   toeBack: 'place',
+  frontOver: 'place',
+  toeClear: 'place',
   crossWide: 'length',
 };
 
@@ -120,6 +122,18 @@ export const caseBackHow = (c: Case): Ask => ({
     { value: 'applied', ...words.backHows.applied },
   ],
   save: (how) => editCase(c.id, { backHow: how as BackHow }),
+});
+
+/** How the toe board stands. */
+export const caseToeHow = (c: Case): Ask => ({
+  as: 'choice',
+  title: words.toeHow,
+  now: c.toeHow ?? 'between',
+  choices: [
+    { value: 'between', ...words.toeHows.between },
+    { value: 'notch', ...words.toeHows.notch },
+  ],
+  save: (how) => editCase(c.id, { toeHow: how as ToeHow }),
 });
 
 type StockFrom = { readonly job: Job; readonly onMeasure: (stock: StockRole) => void };

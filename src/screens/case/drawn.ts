@@ -8,11 +8,11 @@ import { pastOf, seenOf } from '../../trade/carcass/meetings';
 import type { Worked } from '../../trade/carcass/parts';
 import { bayStart, type Sizes } from '../../trade/carcass/sizes';
 import { numberOf } from '../../trade/carcass/stands-as';
-import { usualOf } from '../../trade/carcass/usual';
 import { layOut } from '../../trade/grooves/lay-out';
 import type { DrawnPiece } from '../../ui/case-drawing';
 import { backAt } from './drawn-back';
 import { loosePlaces } from './drawn-shelves';
+import { toeFront, toeSection } from './drawn-toe';
 
 type Drawing = {
   readonly wide: number;
@@ -64,7 +64,7 @@ export function frontOf(worked: Worked): Drawing {
         h: clearHeight.value,
       }),
     ),
-    ...(c.hasToe && c.feet ? [piece('toe', { x: side, y: zero, w: clearWidth.value, h: feet }, 'toe')] : []),
+    ...toeFront(sizes, piece),
     ...shelves(worked, piece),
     ...loose(worked),
     ...(c.hasFrame ? frame(sizes, piece) : []),
@@ -223,13 +223,10 @@ const looseLevels = (sizes: Sizes, front: Length): readonly DrawnPiece[] =>
   );
 
 function behindAndBelow(sizes: Sizes, front: Length, piece: Make): readonly DrawnPiece[] {
-  const { case: c, thick } = sizes;
-  const feet = c.feet ?? zero;
   const back = backAt(sizes);
-  const toe = { x: add(front, c.toeBack ?? usualOf(c).toeBack), y: zero, w: thick('toe'), h: feet };
   return [
     ...(back ? [piece('back', { ...back, x: add(front, back.x) }, 'back')] : []),
-    ...(c.hasToe && c.feet ? [piece('toe', toe, 'toe')] : []),
+    ...toeSection(sizes, front, piece),
   ];
 }
 

@@ -80,9 +80,16 @@ export const edging = (c: Case, at: At<'stock' | 'lip' | 'mitres'>) => (
   </>
 );
 
-export const toe = (at: At<'stock' | 'back'>) => (
+export const toe = (at: At<'stock' | 'how' | 'back'>) => (
   <>
-    A toe board of {at.stock} between the sides, {at.back} back.
+    A toe board of {at.stock} {at.how}, {at.back} back.
+  </>
+);
+
+export const toeInNotches = (at: At<'stock' | 'how' | 'back' | 'before' | 'clear'>) => (
+  <>
+    A toe board of {at.stock} {at.how}, {at.back} behind the foremost face, which stands {at.before} before
+    the sides; {at.clear} clear of the floor.
   </>
 );
 

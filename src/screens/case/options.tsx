@@ -102,8 +102,20 @@ const edging: Option = {
 const toe: Option = {
   name: 'toe',
   field: 'hasToe',
-  sentence: (_, { length, of, usual }) =>
-    words.toe({ stock: of('toe'), back: length('toeBack', usual.toeBack) }),
+  sentence: (c, { blank, length, of, thick, usual }) => {
+    const own = {
+      stock: of('toe'),
+      how: blank(asks.caseToeHow(c)),
+      back: length('toeBack', usual.toeBack),
+    };
+    if (c.toeHow !== 'notch') return words.toe(own);
+    const frame = c.hasFrame ? thick('frame') : undefined;
+    return words.toeInNotches({
+      ...own,
+      before: length('frontOver', frame ?? zero),
+      clear: length('toeClear', usual.toeClear),
+    });
+  },
 };
 
 const base: Option = {

@@ -61,6 +61,8 @@ const sections: Readonly<Record<CaseField, Section>> = {
   looseSide: 'loose',
   lip: 'edging',
   toeBack: 'toe',
+  frontOver: 'toe',
+  toeClear: 'toe',
   crossWide: 'base',
 };
 

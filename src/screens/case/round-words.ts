@@ -12,6 +12,10 @@ export function roundProblemText(problem: RoundProblem): string {
       return `The groove for the back, and what is left behind it, take the whole depth and ${w(problem.by)} more.`;
     case 'cleats-behind':
       return `Cleats lie behind a back in a groove: what is left there is ${w(problem.by)} short. At least ${w(problem.least)}.`;
+    case 'board-proud':
+      return `The toe board stands ${w(problem.by)} before the sides: there is no notch for it. A recess of more than ${w(problem.least)}.`;
+    case 'no-foot':
+      return `The notches for the toe board take the whole depth of the sides and ${w(problem.by)} more. Less of a recess.`;
     default:
       return assertNever(problem);
   }
@@ -26,6 +30,13 @@ export function roundField(problem: RoundProblem | RoundWarning): CaseField {
     case 'cleats-behind':
     case 'thin-land':
       return 'backLand';
+    case 'board-proud':
+    case 'no-foot':
+    case 'small-foot':
+    case 'shallow-toe':
+      return 'toeBack';
+    case 'low-toe':
+      return 'feet';
     default:
       return assertNever(problem);
   }
@@ -36,7 +47,13 @@ export function roundWarningText(warning: RoundWarning): string {
   switch (warning.code) {
     case 'thin-land':
       return `Only ${w(warning.land)} is left behind the groove for the back: it may break out. Keep ${w(warning.least)}.`;
+    case 'small-foot':
+      return `The notches, ${w(warning.deep)} deep, take more than a third of the sides: they stand on ${w(warning.foot)}.`;
+    case 'low-toe':
+      return `The toe space is ${w(warning.is)} high: toes find room from ${w(warning.least)} on.`;
+    case 'shallow-toe':
+      return `The toe board is ${w(warning.is)} back: toes find room from ${w(warning.least)} on.`;
     default:
-      return assertNever(warning.code);
+      return assertNever(warning);
   }
 }

@@ -86,6 +86,8 @@ export const caseFieldNames: Record<CaseField, string> = {
   looseSide: 'How far the top stands past each side',
   lip: 'How far the edging hangs below',
   toeBack: 'How far back the toe board stands',
+  frontOver: 'What stands before the sides',
+  toeClear: 'How far the toe board stays clear of the floor',
   crossWide: 'How wide rails and cross members are',
 };
 

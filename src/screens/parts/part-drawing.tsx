@@ -19,6 +19,7 @@ export function PartDrawing({ part }: { readonly part: Part }) {
         holes={holesOf(part)}
         edge={edge ? share(edge.width) : 0}
         groove={groove && { near: share(groove.near), wide: share(groove.width) }}
+        corner={part.corner && { deep: share(part.corner.deep), long: forDrawing(part.corner.high) / length }}
         label={words.drawnLying(part)}
       />
       <p class="note">{words.lies(part, { rabbet: edge?.width, groove })}</p>

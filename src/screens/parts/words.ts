@@ -60,9 +60,10 @@ type AlongBack = {
 };
 
 /** How the drawing lies. */
-export function lies({ end }: Part, { rabbet, groove }: AlongBack): string {
+export function lies({ end, corner }: Part, { rabbet, groove }: AlongBack): string {
   const lying = `${end} end at the left, on the blue block.`;
   if (rabbet) return `${lying} The back edge lies at the top, its rabbet ${w(rabbet)} wide.`;
+  if (corner && !groove) return `${lying} The front edge lies at the bottom, the notch in it.`;
   return groove
     ? `${lying} The back edge lies at the top, the groove ${w(groove.width)} wide and ${w(groove.near)} from it.`
     : lying;
@@ -70,7 +71,7 @@ export function lies({ end }: Part, { rabbet, groove }: AlongBack): string {
 
 /** What is cut in a part beside its grooves, one line for each. */
 export function joints(
-  { end, rabbets, notches, laps, along = [], bores = [], lines = [] }: Part,
+  { end, rabbets, notches, laps, along = [], bores = [], lines = [], corner }: Part,
   tape: Tape,
 ): readonly string[] {
   const cut = ({ near, long, deep }: Part['laps'][number]) =>
@@ -84,6 +85,11 @@ export function joints(
       ({ takes, edge, near, width, depth }) =>
         `Groove ${takesWords(takes)}: ${w(near)} from the ${sideWords(edge)}, ${w(width)} wide, ${w(depth)} deep.`,
     ),
+    ...(corner
+      ? [
+          `Notch for the toe board: ${w(corner.deep)} in from the front edge, ${w(corner.high)} up from the ${end} end.`,
+        ]
+      : []),
     ...notches.map((notch) => `Notch ${cut(notch)}; all partitions clamped as one.`),
     ...laps.map((lap) => `Lap ${cut(lap)}.`),
     ...bores.map((bore) => rowLine(bore, tape)),

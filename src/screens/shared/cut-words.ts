@@ -67,6 +67,7 @@ export function whatWords(op: Operation, tape: Tape): string {
   if (op.what === 'test') return 'test cut';
   const bench = benchWords[op.what];
   if (bench) return `${bench.toLowerCase()}: ${which}`;
+  if (op.what === 'corner') return `notch ${which}`;
   if (op.what === 'along') return `${isShortEnd(op.setup.on) ? 'dado' : 'groove'} ${which}`;
   if (op.what === 'groove' && op.fits) return numbered(op) ? `dado for ${which}` : `dado for the ${which}`;
   return [op.what, which].filter(Boolean).join(' ');

@@ -1,5 +1,6 @@
 import type { Gauge } from '../../trade/machines/gauges';
 import type { Operation, What } from '../../trade/setups/operation';
+import { exactly } from './exact-words';
 import { setWords } from './machines/groove-words';
 import { machineName } from './machines/machine-names';
 
@@ -20,6 +21,7 @@ const gaugeWords: Record<Gauge, string> = {
   'first-slot': 'First slot at',
   'edge-slot': 'Slot at the edge, up to',
   'bit-fence': 'Fence to the bit at',
+  'line-in': 'Line in from the edge',
 };
 
 /** What is done at the bench, where no machine is set. */
@@ -52,6 +54,7 @@ export const benchWords: Partial<Record<What, string>> = {
 export function setupTitle(op: Operation): string {
   const { setup, which, what } = op;
   if (which?.is === 'own') return setup.figure ? `${which.said}, set at` : which.said;
+  if (setup.on.at === 'corner') return `Notch ${exactly(setup.on.high)} up, line in at`;
   if (setup.sets) return gaugeWords[setup.sets];
   // a cleat in the case is what anchors it: one act, one tick
   if (op.cleat === 'case') return benchWords.cleat ?? '';

@@ -83,6 +83,8 @@ function whichOf(what: What, which: Which, tape: Tape): string {
       return rowWords(which, tape);
     case 'lap':
       return `no. ${which.no}`;
+    case 'corner':
+      return `for the toe board, ${writeMark(which.high, tape)} up from the ${which.end} end: sawn to both lines`;
     case 'long-points':
       return 'to the long points';
     case 'scrap':

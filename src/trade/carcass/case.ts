@@ -90,6 +90,9 @@ export type BackHow = 'rabbet' | 'groove' | 'applied';
 /** By which joint an end meets another part. `over`: it lies over the end of the other. Spelled as stored. */
 export type CaseJoint = 'dado' | 'rabbet' | 'butt' | 'over';
 
+/** How a toe board stands: between the sides, or in notches of them. */
+export type ToeHow = 'between' | 'notch';
+
 /** A case as decided. What is not said is `undefined`: a usual figure stands in, or it is asked for. Inches. */
 export type Case = {
   readonly id: string;
@@ -169,7 +172,12 @@ export type Case = {
   /** Edging hangs so far below what it covers; mitred ends. */
   readonly lip?: Length | undefined;
   readonly mitres: number;
+  /** Toe board: how far back, and between the sides while nothing is said, or in notches of them. */
   readonly toeBack?: Length | undefined;
+  readonly toeHow?: ToeHow | undefined;
+  /** In notches: what stands before the sides, a frame or fronts, and how far the board stays clear of the floor. */
+  readonly frontOver?: Length | undefined;
+  readonly toeClear?: Length | undefined;
   /** Base frame: so many cross members, so wide; rails as wide. */
   readonly crosses: number;
   readonly crossWide?: Length | undefined;

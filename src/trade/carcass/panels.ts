@@ -23,6 +23,7 @@ import { jointAt, type Meeting, meetingAt, reachOf } from './meetings';
 import { type Line, type Part, sizeAt } from './part';
 import type { PartName, SingleRole } from './part-name';
 import { bottomLong, lengthIn, type Sizes, stockOf } from './sizes';
+import { toeNotch } from './toe-notch';
 import { usualOf } from './usual';
 
 /** What parts are made in: the sizes of the case, the tape, and how each part's grooves are cut. */
@@ -119,6 +120,7 @@ function side(making: Making, hand: 'left' | 'right'): Part {
     end: 'bottom',
     stage: 'carcass',
   });
+  const corner = toeNotch(sizes);
   const { rabbets, along } = cutsFor([bottomIn(sizes), ...alongSide(sizes), ...backGroove(sizes)]);
   return {
     ...part,
@@ -132,6 +134,7 @@ function side(making: Making, hand: 'left' | 'right'): Part {
       }),
     ),
     lines: sideLines(sizes, hand),
+    ...(corner ? { corner } : {}),
     mates: [`${sizes.case.id}~${hand === 'left' ? 'right' : 'left'}`],
   };
 }

@@ -91,6 +91,9 @@ export type EndCut = {
   readonly markedFrom?: string | undefined;
 };
 
+/** A notch out of the lower end of the front edge of an upright: so deep into it, so high up. Inches. */
+export type Corner = { readonly id: string; readonly deep: Length; readonly high: Length };
+
 /** When a part is cut: for the dry-fit, fitted to what the dry-fit shows, or whenever it suits. */
 type Stage = 'carcass' | 'after-dry-fit' | 'any-time';
 
@@ -124,6 +127,7 @@ export type Part = {
   readonly lines?: readonly Line[];
   /** Grooves along its edges, cut off a fence before any end. */
   readonly along?: readonly Along[];
+  readonly corner?: Corner | undefined;
   readonly endCut?: EndCut | undefined;
   /** Rows of holes bored in its faces. */
   readonly bores?: readonly Bore[];

@@ -16,6 +16,7 @@ import { basePlan, roundIt } from './round-it';
 import { withShelfPlaces } from './shelf-places';
 import { onMarks, type SetMarks, type Sizes, sizesOf } from './sizes';
 import { standing } from './standing';
+import { toeProblems } from './toe-notch';
 
 type CaseOptions = {
   readonly stuff: readonly Stuff[];
@@ -44,6 +45,7 @@ export function partsOf(c: Case, options: CaseOptions): Result<Worked, readonly 
   const sizes = withShelfPlaces(onMarks(found.value, options.tape, options.marks), options.tape);
   const problems = [
     ...backProblems(sizes),
+    ...toeProblems(sizes),
     ...insideProblems(sizes),
     ...overlaps(sizes),
     ...(c.hasFrame ? frameProblems(frameOf(sizes)) : []),

@@ -10,6 +10,7 @@ import { type Making, partOf, rabbetToRabbet } from './panels';
 import type { Part } from './part';
 import type { SingleRole } from './part-name';
 import { lengthIn } from './sizes';
+import { toePart } from './toe';
 import { usualOf } from './usual';
 
 /** Back, cleats, face frame, toe board, loose top, edging and base frame: what goes round the carcass. */
@@ -19,7 +20,7 @@ export function roundIt(making: Making): readonly Part[] {
     ...(c.hasBack ? [backPart(making)] : []),
     ...(c.cleats > 0 ? [cleat(making)] : []),
     ...(c.hasFrame ? framePieces(making) : []),
-    ...(c.hasToe && c.feet && isPositive(c.feet) ? [toe(making)] : []),
+    ...(c.hasToe && c.feet && isPositive(c.feet) ? [toePart(making)] : []),
     ...(c.hasLooseTop ? [looseTop(making)] : []),
     ...(c.hasEdging ? edging(making) : []),
     ...(c.hasBase ? base(making) : []),
@@ -63,20 +64,6 @@ function framePieces(making: Making): readonly Part[] {
     strip({ ...rail, role: 'railbottom', width: given('bottom-rail', bottom) }),
     ...(c.partitions > 0 ? [strip({ ...inner, width: given('middle-stile', middle) }, c.middleOff)] : []),
   ];
-}
-
-function toe(making: Making): Part {
-  const { sizes } = making;
-  return partOf(making, {
-    role: 'toe',
-    stock: 'toe',
-    length: sumOf(plus('clear-width', sizes.clearWidth.value, sizes.clearWidth)),
-    width: given('floor-to-case', sizes.case.feet ?? zero),
-    enters: true,
-    spans: { length: 'across' },
-    end: 'left',
-    ...toLength,
-  });
 }
 
 /** Long and deep of the loose top, and what edging goes round where there is none: the case's own top. */

@@ -8,12 +8,18 @@ export type RoundProblem = { readonly round: 'back' | 'base' } & (
   | { readonly code: 'no-depth'; readonly by: Length }
   /** Cleats lie behind a back in a groove: `least` must be left there. */
   | { readonly code: 'cleats-behind'; readonly by: Length; readonly least: Length }
+  /** The toe board stands before the sides: the recess must be more than `least`. */
+  | { readonly code: 'board-proud'; readonly by: Length; readonly least: Length }
+  /** The notches take the whole depth of the sides. */
+  | { readonly code: 'no-foot'; readonly by: Length }
 );
 
 /** What is worth a look in what goes round a case. Limits are common practice, no source. */
-export type RoundWarning = { readonly round: 'back' | 'base' } & {
-  /** Little wood behind the groove for the back. */
-  readonly code: 'thin-land';
-  readonly land: Length;
-  readonly least: Length;
-};
+export type RoundWarning = { readonly round: 'back' | 'base' } & (
+  | /** Little wood behind the groove for the back. */
+  { readonly code: 'thin-land'; readonly land: Length; readonly least: Length }
+  /** The notch for the toe board takes over a third of the sides. */
+  | { readonly code: 'small-foot'; readonly foot: Length; readonly deep: Length }
+  /** A toe space that is low, or not deep. */
+  | { readonly code: 'low-toe' | 'shallow-toe'; readonly is: Length; readonly least: Length }
+);

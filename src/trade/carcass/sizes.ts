@@ -225,6 +225,8 @@ const roomsThatCount: readonly CaseField[] = [
   'toeBack',
   'bottomPast',
   'topPast',
+  'frontOver',
+  'toeClear',
 ];
 
 function negative(c: Case): readonly CaseProblem[] {
@@ -263,7 +265,7 @@ function noOpening({ bays, clearHeight }: Sizes): readonly CaseProblem[] {
 function tooMuch({ case: c, thick, joints, depth }: Sizes): readonly CaseProblem[] {
   const toeMost = subtract(depth.value, thick('toe'));
   return [
-    ...(c.hasToe && c.toeBack ? pastMost('toeBack', c.toeBack, toeMost) : []),
+    ...(c.hasToe && c.toeBack && c.toeHow !== 'notch' ? pastMost('toeBack', c.toeBack, toeMost) : []),
     ...(backHow(c) === 'rabbet' ? pastMost('ease', joints.ease, joints.backDeep) : []),
   ];
 }

@@ -19,6 +19,7 @@ import { frameOf, frameWarnings } from './frame';
 import { housedIn, meetingAt } from './meetings';
 import type { Worked } from './parts';
 import type { CaseWarning } from './problems';
+import { toeWarnings } from './toe-notch';
 
 /** A tray resting on less may drop out. Common practice, no source. */
 const leastBearing = inches(1n, 8n);
@@ -40,6 +41,7 @@ export function warningsOf(
     ...deep(sizes),
     ...cleats(sizes),
     ...backWarnings(sizes),
+    ...toeWarnings(sizes),
     ...bearing(sizes),
     ...pinWarnings(sizes),
     ...framed,

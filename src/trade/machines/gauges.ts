@@ -28,6 +28,7 @@ export const gauges = {
   'first-slot': 'd',
   'edge-slot': 'q',
   'bit-fence': 't',
+  'line-in': 'v',
 } as const;
 
 export type Gauge = keyof typeof gauges;

@@ -146,6 +146,9 @@ const offStop = (part: Part): Placing => ({ toStop: end(part.end), stop: 'left',
 /** Notched in the back edge, clamped as one and stood on it. */
 export const notched = (part: Part): Placing => ({ stands: edge('back'), ...offStop(part) });
 
+/** A blade that cuts on its way up tears the face above it: the one that is seen lies down. */
+export const cornered: Placing = { face: { named: 'outside', lies: 'down' } };
+
 /** Half-lapped: rails in their show face, what crosses them in the other. */
 export const lapped = (part: Part): Placing => ({
   face: { named: 'show', lies: part.name.role === 'basecross' ? 'up' : 'down' },

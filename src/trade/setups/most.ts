@@ -30,7 +30,8 @@ function leastIn(part: Part): number {
     part.laps.length +
     (part.along ?? []).length +
     (part.bores ?? []).length +
-    (part.endCut ? 1 : 0);
+    (part.endCut ? 1 : 0) +
+    (part.corner ? 1 : 0);
   return part.copies * (rip + length + joints + groovesOf(part));
 }
 

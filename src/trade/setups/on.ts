@@ -12,6 +12,8 @@ export type TailsBy = 'template' | 'laid-out';
 export type On =
   | { readonly at: 'nothing' | 'true-edge' | 'strip' | 'squared-end' | 'other-end' | 'end-of-front' }
   | (Side & { readonly guide?: Board['guide'] })
+  /** A line off an edge, and one so high up from the end beside it. Inches. */
+  | { readonly at: 'corner'; readonly named: string; readonly end: string; readonly high: Length }
   /** A mitred end, measured to its long points. */
   | { readonly at: 'points'; readonly named: string }
   /** Tails so long, inches. */
@@ -44,6 +46,8 @@ export function spelled(on: On): string {
     case 'end':
     case 'edge':
       return `${on.named} ${on.at}${on.guide ? `, ${on.guide}` : ''}`;
+    case 'corner':
+      return `${on.named} corner ${writeLength(on.high)} high`;
     case 'points':
       return on.named;
     case 'tails':

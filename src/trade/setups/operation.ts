@@ -16,6 +16,7 @@ type Cutting =
   | 'lap'
   | 'mitre'
   | 'along'
+  | 'corner'
   | 'tails'
   | 'pins'
   | 'bore'

@@ -12,6 +12,7 @@ import { isGuided, machineFor } from '../machines/groove-machines';
 import type { MachineId } from '../machines/machines';
 import { isOtherEndOn } from '../machines/reach';
 import { boresOf } from './bore-operations';
+import { cornerOf } from './corner-operations';
 import { alongFence, dovetailed, fingered, grooved, lapped, mitred, notched } from './lies';
 import type { On } from './on';
 import { type Operation, opId } from './operation';
@@ -71,6 +72,7 @@ export function partOperations(
       ...rabbetsOf(part, piece, at.tape),
       ...shouldersOf(part, piece, at.tape),
       ...alongOf(part, piece, at.tape),
+      ...cornerOf(part, piece, at.tape),
     ].map((op) => ({ ...op, after: ready }));
     const rows = boresOf(part, piece, at.tape).map((op) => ({ ...op, after: ids(length) }));
     return [

@@ -25,6 +25,8 @@ export type Which =
   /** A row of holes, `face` of a partition. */
   | { readonly is: 'row'; readonly bore: Bore; readonly face?: Face }
   | { readonly is: 'lap'; readonly no: number }
+  /** A notch at the end of an edge, so high up from the `end`. */
+  | { readonly is: 'corner'; readonly high: Rounded; readonly end: string }
   | { readonly is: 'long-points' }
   | { readonly is: 'scrap' }
   /** As whoever added it by hand called it. */

@@ -48,6 +48,7 @@ const atWhat: Record<What, Caution | 'of its machine'> = {
   lap: 'of its machine',
   mitre: 'of its machine',
   along: 'of its machine',
+  corner: 'of its machine',
   tails: 'of its machine',
   pins: 'of its machine',
   bore: 'of its machine',

@@ -83,6 +83,7 @@ test('ids of machines and letters of gauges are spelled so, for ever', () => {
     'd first-slot',
     'q edge-slot',
     't bit-fence',
+    'v line-in',
   ]);
 });
 

@@ -47,6 +47,10 @@ function toPin({ on, figure, cutter }: Held): string {
 /** Every machine, in the order in which they are offered for work by hand. */
 export const machineWords: Words = {
   hand: {
+    held: (_, { on }) =>
+      on.at === 'corner'
+        ? `in from the ${on.named} edge, the other line ${exactly(on.high)} up from the ${on.end} end`
+        : '',
     forHandWork: 'by hand',
     caution: [
       'Work clamped, hands behind the edge.',

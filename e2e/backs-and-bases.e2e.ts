@@ -43,6 +43,45 @@ test('a back in a groove from nothing to the cut that makes it', async ({ page }
   await expect(page.locator('main')).toContainText('0.255');
 });
 
+/**
+ * The same case 4 off the floor, its toe board of its own sheet in notches 3 back, nothing before the sides: they are
+ * notched 3 + 3/4 = 3 3/4 deep and 4 high, and the board is 4 − 1/8 = 3 7/8 by 30.
+ */
+test('a toe board in notches from nothing to the cut that makes them', async ({ page }) => {
+  await page.goto('./');
+  const hand = handOn(page);
+  await hand.tap(button(page, 'Work out a case'));
+  await sizes(page, hand);
+  await measured(page, hand, '3/4');
+  await filled(page, hand, { blank: /^Floor to the underside/, figure: '4' });
+  await hand.tap(button(page, '+ A toe board'));
+  await hand.tap(button(page, /^How the toe board stands/));
+  await hand.tap(page.getByRole('dialog').getByRole('button', { name: /in notches/ }));
+  const said = page.locator('main').getByLabel('Toe board', { exact: true });
+  // 3 1/2 + 3/4 = 4 1/4, over a third of 11 1/4
+  await filled(page, hand, { blank: /^How far back the toe board/, figure: '3 1/2' });
+  await expect(said).toContainText('more than a third of the sides');
+  await filled(page, hand, { blank: /^How far back the toe board/, figure: '2' });
+  await expect(said).toContainText('toes find room from 2 1/2 on');
+  await filled(page, hand, { blank: /^How far back the toe board/, figure: '3' });
+  await hand.tap(page.getByRole('button', { name: 'Parts' }));
+  const board = page.locator('main .nextset').filter({ hasText: 'Toe board' }).first();
+  await expect(board).toContainText('30');
+  await expect(board).toContainText('3 and 7/8');
+  await hand.tap(page.locator('main .nextset').filter({ hasText: 'Left side' }).first());
+  await expect(page.locator('main')).toContainText(
+    'Notch for the toe board: 3 3/4 in from the front edge, 4 up from the bottom end.',
+  );
+  await page.goto('./#/cuts');
+  const cut = page
+    .locator('main')
+    .getByRole('button', { name: /Notch 4 up, line in at/ })
+    .first();
+  await expect(cut).toContainText('Left side, Right side');
+  await hand.tap(cut);
+  await expect(page.locator('main')).toContainText('the other line 4 up from the bottom end');
+});
+
 /** The keys for the width stand open; the next blank follows. */
 async function sizes(page: Page, hand: Hand): Promise<void> {
   for (const [k, figure] of ['30', '48', '11 1/4'].entries()) {
