@@ -20,6 +20,7 @@ import {
 
 import { stuffFields, yearFields } from './loads-fields';
 import { throughFields } from './own-fields';
+import { roundFields } from './round-fields';
 
 export type { Field } from './kinds';
 export { layoutFields, sheetFields } from './sheet-fields';
@@ -179,11 +180,7 @@ export const caseFields = {
   topPast: length,
   backDeep: length,
   backWide: length,
-  backHow: oneOf('rabbet', 'groove', 'applied'),
-  backLand: length,
-  backGroove: length,
-  backGrooveWide: length,
-  backInset: length,
+  ...roundFields,
   ease: length,
   fit: length,
   cleats: few,
@@ -203,9 +200,6 @@ export const caseFields = {
   lip: length,
   mitres: count,
   toeBack: length,
-  toeHow: oneOf('between', 'notch'),
-  frontOver: length,
-  toeClear: length,
   crosses: few,
   crossWide: length,
   gone: flag,
