@@ -1,0 +1,13 @@
+import { length, oneOf } from './kinds';
+
+/** How the back and the base of a case are made, where that is said. */
+export const roundFields = {
+  backHow: oneOf('rabbet', 'groove', 'applied'),
+  backLand: length,
+  backGroove: length,
+  backGrooveWide: length,
+  backInset: length,
+  toeHow: oneOf('between', 'notch'),
+  frontOver: length,
+  toeClear: length,
+};
