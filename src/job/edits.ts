@@ -81,6 +81,8 @@ export const editPiece = (part: string, copy: string, patch: Patch<typeof f.piec
   edits(`parts/${part}/pieces/${copy}/`, f.pieceFields, patch);
 export const editWork = (id: string, patch: Patch<typeof f.workFields>) =>
   edits(`work/${id}/`, f.workFields, patch);
+export const editHandJoint = (id: string, patch: Patch<typeof f.jointFields>) =>
+  edits(`joints/${id}/`, f.jointFields, patch);
 export const editRecipe = (key: string, patch: Patch<typeof f.recipeFields>) =>
   edits(`recipes/${key}/`, f.recipeFields, patch);
 export const editOffcut = (id: string, patch: Patch<typeof f.offcutFields>) =>

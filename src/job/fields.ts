@@ -275,6 +275,18 @@ export const workFields = {
   gone: flag,
 };
 
+/** A joint cut added by hand: what lies in it, how wide and deep, and where. */
+export const jointFields = {
+  part: text(60),
+  kind: oneOf('rabbet', 'groove', 'notch', 'lap'),
+  at: oneOf('back', 'front', 'end', 'other'),
+  takes: text(60),
+  width: length,
+  depth: length,
+  near: length,
+  gone: flag,
+};
+
 /** What was found out at a setup; it stays for ever. */
 export const recipeFields = {
   /** Pieces between the outers, as `n/d` texts, one a piece. */

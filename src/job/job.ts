@@ -6,6 +6,7 @@ import type { Marks } from '../trade/carcass/kept';
 import type { Said } from '../trade/carcass/matched';
 import type { Bank, Column } from '../trade/fronts/bank';
 import type { Board } from '../trade/grooves/board';
+import type { HandJoint } from '../trade/joints/by-hand';
 import type { Chosen } from '../trade/machines/through';
 import type { HandWork } from '../trade/setups/operations';
 import type { LayNotes } from '../trade/sheets/pieces';
@@ -117,6 +118,7 @@ export type Job = Loads &
     readonly carry?: Ratio;
     readonly guideOnly?: boolean;
     readonly work: readonly HandWork[];
+    readonly joints: readonly HandJoint[];
     readonly parts: Readonly<Record<string, PartNotes>>;
     /** By key of a setup, or of its build. */
     readonly recipes: Readonly<Record<string, Recipe>>;
@@ -184,6 +186,7 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
     ...loadsOf(tree),
     ...installOf(tree),
     work: all(tree, 'work', handWork),
+    joints: all(tree, 'joints', handJoint),
     parts: named(children(tree, 'parts'), (node) => kept(node, undefined, () => partNotes(node))),
     recipes: named(children(tree, 'recipes'), (node) => pick(f.recipeFields, node)),
     let: byOperation(tree, 'let', (leaf) => pick(f.letFields, leaf).why),
@@ -251,6 +254,11 @@ function planSheet(node: Tree, id: string): readonly PlanSheet[] {
 function handWork(node: Tree, id: string): readonly HandWork[] {
   const { gone, ...own } = pick(f.workFields, node);
   return gone ? [] : [{ id, part: '', name: '', machine: 'hand', ...own }];
+}
+
+function handJoint(node: Tree, id: string): readonly HandJoint[] {
+  const { gone, ...own } = pick(f.jointFields, node);
+  return gone ? [] : [{ id, part: '', kind: 'rabbet', at: 'back', takes: '', ...own }];
 }
 
 /** Which making of a copy was spoiled, 1 the first; 0 when that was taken back. */

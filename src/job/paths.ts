@@ -8,6 +8,7 @@ import {
   type Field,
   insideFields,
   jobFields,
+  jointFields,
   layoutFields,
   letFields,
   offcutFields,
@@ -82,6 +83,7 @@ const tables: Readonly<Record<string, Shape>> = {
   layouts: { ids: [isId], fields: layoutFields },
   machines: { ids: [isId], fields: ownNameFields },
   work: { ids: [isId], fields: workFields },
+  joints: { ids: [isId], fields: jointFields },
   recipes: { ids: [isKey], fields: recipeFields },
   let: { ids: [isKey, isKey, isKey], fields: letFields },
   parts: {

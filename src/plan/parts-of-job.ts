@@ -11,6 +11,7 @@ import { partsOf, type Worked } from '../trade/carcass/parts';
 import type { CaseProblem } from '../trade/carcass/problems';
 import type { Bank } from '../trade/fronts/bank';
 import type { Board } from '../trade/grooves/board';
+import { withHandJoints } from '../trade/joints/by-hand';
 import type { Shop } from '../trade/machines/shop';
 import { type BankPlan, bankPlanOf, thingsIn } from './bank-plan';
 import { fillerParts } from './closing-plan';
@@ -131,8 +132,10 @@ export function partsOfJob(job: Job, shop: Shop): Made {
   const drawers = [...banks.values()].flatMap((bank) => bank.parts);
   const keeps = (part: Part) => {
     const notes = job.parts[part.id];
-    return notes ? kept.parts(part, [notes], () => keptTo(part, notes)) : part;
+    const own = notes ? kept.parts(part, [notes], () => keptTo(part, notes)) : part;
+    return withHandJoints(own, job.joints);
   };
   const own = [...worked].flatMap(([id, w]) => (w.ok ? [...w.value.parts.map(keeps), ...fillers(id)] : []));
-  return { stuff, worked, banks, parts: asBefore([...own, ...drawers, ...hand.map(keeps)]) };
+  const drawn = drawers.map((part) => withHandJoints(part, job.joints));
+  return { stuff, worked, banks, parts: asBefore([...own, ...drawn, ...hand.map(keeps)]) };
 }

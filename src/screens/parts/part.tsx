@@ -12,6 +12,7 @@ import { partWord } from '../shared/part-words';
 import { SpoiledDock } from '../shared/spoiled';
 import { UndoButton } from '../shared/undo-button';
 import { AsCut } from './as-cut';
+import { HandJoints } from './hand-joints';
 import { HandWork } from './hand-work';
 import { PartDrawing } from './part-drawing';
 import { PartOperations } from './part-operations';
@@ -52,6 +53,7 @@ function PartInHand({ bench, part, leave, list }: PartInHandProps) {
         <Notes bench={bench} part={part} tape={plan.job.tape} />
         <AsCut bench={bench} part={part} list={list} />
         <PartOperations {...{ bench, part, list, operations }} />
+        <HandJoints bench={bench} part={part} plan={plan} />
         <HandWork bench={bench} part={part} plan={plan} />
       </main>
       <div class="fixedbar">

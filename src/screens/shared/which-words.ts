@@ -60,8 +60,10 @@ const withoutDrawers = (what: What, trays: boolean): string => {
 };
 
 /** What lies in a joint. @example takesWords({ part: 'cleat', no: 2 }) // 'for cleat 2' */
-export const takesWords = (takes: Takes): string =>
-  takes.no === undefined ? `for the ${takes.part}` : `for ${takes.part} ${takes.no}`;
+export function takesWords(takes: Takes): string {
+  if (takes.said !== undefined) return takes.said ? `for ${takes.said}` : 'added by hand';
+  return takes.no === undefined ? `for the ${takes.part}` : `for ${takes.part} ${takes.no}`;
+}
 
 const seatWords = ({ in: what, no }: Seat): string =>
   `${what === 'run' ? 'no.' : what}${no === undefined ? '' : ` ${no}`}`;

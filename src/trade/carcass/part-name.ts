@@ -68,5 +68,10 @@ export type WorkName = Omit<PieceName, 'of'> & {
   readonly grooved?: true;
 };
 
-/** What lies in a rabbet, notch or groove; of several cleats, which. */
-export type Takes = { readonly part: StockRole; readonly no?: number | undefined };
+/** A part of the case that lies in a rabbet, notch or groove; of several cleats, which. */
+export type TakesPart = { readonly part: StockRole; readonly no?: number | undefined };
+
+/** What lies in one; in one that was added by hand what was said of it. */
+export type Takes =
+  | (TakesPart & { readonly said?: never })
+  | { readonly said: string; readonly part?: never };

@@ -10,7 +10,7 @@ import type { What } from '../setups/operation';
 import type { Bore } from '../shelves/bore';
 import type { Sum } from '../sums/sum';
 import type { StockRole } from './case';
-import type { PartName, Takes } from './part-name';
+import type { PartName, Takes, TakesPart } from './part-name';
 
 /** A size of a part: exact, with its sum, and the mark it is cut to. */
 export type Size = {
@@ -50,6 +50,8 @@ export type Notch = {
   readonly long: Length;
   readonly deep: Length;
   readonly fits?: string | undefined;
+  /** What lies in it, where that is no cleat. */
+  readonly takes?: Takes;
 };
 
 /** A lap: near shoulder from the reference end, long along the part, deep into the face. Inches. */
@@ -58,7 +60,7 @@ export type Lap = Notch;
 /** Where a part stands with nothing cut for it: its near face, from the reference end; on which face. Inches. */
 export type Line = {
   readonly id: string;
-  readonly takes: Takes;
+  readonly takes: TakesPart;
   readonly near: Length;
   readonly face?: Face;
 };

@@ -283,7 +283,7 @@ function shouldersOf(part: Part, piece: Piece, tape: Tape): readonly Operation[]
     ...(part.notches.length === 1 ? {} : { no: k + 1 }),
   });
   return [
-    ...part.notches.map((cut, k) => one('notch', cut, { is: 'takes', takes: cleat(k) })),
+    ...part.notches.map((cut, k) => one('notch', cut, { is: 'takes', takes: cut.takes ?? cleat(k) })),
     ...part.laps.map((cut, k) => one('lap', cut, { is: 'lap', no: k + 1 })),
   ];
 }

@@ -1,0 +1,24 @@
+import { expect, test } from '@playwright/test';
+import { choose, openSample, shot, typeInto } from './app';
+
+test('a groove added to a part by hand is said, refused where it comes out, and stands among its cuts', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.goto('./#/part/case~left');
+  await page.getByRole('button', { name: 'A rabbet, groove, notch or lap' }).click();
+  await choose(page, 'Joint 1: what is cut', 'A groove');
+  await choose(page, 'Joint 1: along which edge or end', 'front edge');
+  await typeInto(page, 'Joint 1: how far from there', '1/2');
+  await typeInto(page, 'Joint 1: how wide', '1/4');
+  await typeInto(page, 'Joint 1: how deep', '2');
+  // the side is 23/32 thick: 2 deep comes out by 1 9/32
+  await expect(page.getByText('It is not cut: it comes out at the other side, by 1 9/32.')).toBeVisible();
+  await expect(page.getByText(/^Groove added by hand/)).toHaveCount(0);
+  await typeInto(page, 'Joint 1: how deep', '3/8');
+  await expect(
+    page.getByText('Groove added by hand: 1/2 from the front edge, 1/4 wide, 3/8 deep.'),
+  ).toBeVisible();
+  await shot(page, 'hand-joints');
+  await expect(page.getByText('groove added by hand', { exact: true })).toBeVisible();
+});

@@ -1,0 +1,57 @@
+import { assertNever } from '../../length/result';
+import type { HandJoint, HandJointFault } from '../../trade/joints/by-hand';
+import { exactly as w } from '../shared/exact-words';
+
+export const another = 'A rabbet, groove, notch or lap';
+export const added = 'A joint added by hand';
+export const remove = 'Take it out';
+
+export const kinds: Readonly<Record<HandJoint['kind'], string>> = {
+  rabbet: 'A rabbet',
+  groove: 'A groove',
+  notch: 'A notch in the back edge',
+  lap: 'A lap across the face',
+};
+
+export const removed = (kind: HandJoint['kind']): string => `${kinds[kind]} taken out`;
+
+/** Each name in braces a blank. */
+export const slips: Readonly<Record<HandJoint['kind'], string>> = {
+  rabbet: '{kind} along the {at}, {width} wide and {depth} deep, for {takes}.',
+  groove: '{kind} along the {at}, its near wall {near} from it, {width} wide and {depth} deep, for {takes}.',
+  notch: '{kind}, its near shoulder {near} from the {end}, {width} long and {depth} deep, for {takes}.',
+  lap: '{kind}, its near shoulder {near} from the {end}, {width} long and {depth} deep, for {takes}.',
+};
+
+export const endWords = (end: string): string => `${end} end`;
+export const edges = { back: 'back edge', front: 'front edge' } as const;
+
+const titles = {
+  kind: 'What is cut',
+  at: 'Along which edge or end',
+  takes: 'What lies in it',
+  width: 'How wide',
+  depth: 'How deep',
+  near: 'How far from there',
+} as const;
+
+export type Blank = keyof typeof titles;
+
+/** Several joints of a part ask alike: each blank says which it is of. */
+export const ask = (blank: Blank, no: number): string => `Joint ${no}: ${titles[blank].toLowerCase()}`;
+
+export const nothing = 'anything';
+
+/** Why it is not cut, and what would fit. */
+export function fault(found: HandJointFault): string {
+  switch (found.code) {
+    case 'nothing':
+      return `It is not cut: ${found.field === 'width' ? 'a width' : 'a depth'} over 0 is wanted.`;
+    case 'through':
+      return `It is not cut: it comes out at the other side${found.by.n === 0n ? '' : `, by ${w(found.by)}`}. Less than ${w(found.thickness)} deep fits.`;
+    case 'off':
+      return `It is not cut: it runs ${w(found.by)} off the part, which has ${w(found.has)} there.`;
+    default:
+      return assertNever(found);
+  }
+}

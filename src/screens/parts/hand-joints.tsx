@@ -1,0 +1,115 @@
+import { useState } from 'preact/hooks';
+import { editHandJoint } from '../../job/edits';
+import type { Plan } from '../../plan/plan';
+import type { Part } from '../../trade/carcass/part';
+import { faultOf, type HandJoint, sideOf } from '../../trade/joints/by-hand';
+import { Button, Chip } from '../../ui/button';
+import { Icon } from '../../ui/icon';
+import type { Bench } from '../bench';
+import { type Ask, AskBlank } from '../shared/ask';
+import { AskDock } from '../shared/ask-dock';
+import { filled } from '../shared/filled';
+import { sideWords } from '../shared/placing-words';
+import { lengthRefused } from '../shared/refused-words';
+import { Acts } from '../shared/sentence';
+import * as words from './hand-joint-words';
+
+type Props = {
+  readonly bench: Pick<Bench, 'act' | 'newId'>;
+  readonly part: Part;
+  readonly plan: Plan;
+};
+
+/** Joints cut in a part that no case asks for: at the same setups as those of its case. */
+export function HandJoints({ bench, part, plan }: Props) {
+  const [open, setOpen] = useState<Ask>();
+  const own = plan.job.joints.filter((joint) => joint.part === part.id);
+  const add = () =>
+    void bench.act(words.added, editHandJoint(bench.newId(), { part: part.id, kind: 'rabbet' }));
+  return (
+    <section aria-label={words.another}>
+      {own.map((joint, k) => (
+        <One key={joint.id} {...{ bench, part, joint, open, no: k + 1 }} onOpen={setOpen} />
+      ))}
+      <div class="pad-x adds">
+        <Button label={words.another} look="quiet" icon="plus" onTap={add} />
+      </div>
+      <AskDock ask={open} tape={plan.job.tape} act={bench.act} onClose={() => setOpen(undefined)} />
+    </section>
+  );
+}
+
+type OneProps = Omit<Props, 'plan'> & {
+  readonly joint: HandJoint;
+  readonly no: number;
+  readonly open: Ask | undefined;
+  readonly onOpen: (ask: Ask) => void;
+};
+
+function One({ bench, part, joint, no, open, onOpen }: OneProps) {
+  const asks = asksOf(part, joint, no);
+  const wrong = faultOf(part, joint);
+  return (
+    <div class="fillin run">
+      {filled(words.slips[joint.kind], (name) =>
+        name === 'end' ? (
+          words.endWords(part.end)
+        ) : (
+          <AskBlank key={name} ask={asks[name as words.Blank]} open={open} onOpen={onOpen} />
+        ),
+      )}
+      {wrong && (
+        <p class="wrongline">
+          <Icon name="warn" />
+          {words.fault(wrong)}
+        </p>
+      )}
+      <Acts>
+        <Chip
+          label={words.remove}
+          onTap={() => void bench.act(words.removed(joint.kind), editHandJoint(joint.id, { gone: true }))}
+        />
+      </Acts>
+    </div>
+  );
+}
+
+const places = ['back', 'front', 'end', 'other'] as const;
+const kinds = ['rabbet', 'groove', 'notch', 'lap'] as const;
+
+function asksOf(part: Part, joint: HandJoint, no: number): Readonly<Record<words.Blank, Ask>> {
+  const { id, kind, at, takes } = joint;
+  const length = (blank: 'width' | 'depth' | 'near'): Ask => ({
+    as: 'length',
+    title: words.ask(blank, no),
+    kind: 'place',
+    now: joint[blank],
+    refuse: lengthRefused,
+    save: (value) => editHandJoint(id, { [blank]: value }),
+  });
+  return {
+    kind: {
+      as: 'choice',
+      title: words.ask('kind', no),
+      now: kind,
+      choices: kinds.map((value) => ({ value, label: words.kinds[value] })),
+      save: (value) => editHandJoint(id, { kind: kinds.find((one) => one === value) }),
+    },
+    at: {
+      as: 'choice',
+      title: words.ask('at', no),
+      now: at,
+      choices: places.map((value) => ({ value, label: sideWords(sideOf(part, value)) })),
+      save: (value) => editHandJoint(id, { at: places.find((one) => one === value) }),
+    },
+    takes: {
+      as: 'text',
+      title: words.ask('takes', no),
+      now: takes || words.nothing,
+      save: (said) => editHandJoint(id, { takes: said === words.nothing ? undefined : said || undefined }),
+    },
+    width: length('width'),
+    depth: length('depth'),
+    near: length('near'),
+  };
+}

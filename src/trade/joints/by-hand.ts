@@ -1,0 +1,100 @@
+import { add, atMost, isPositive, type Length, less, subtract, zero } from '../../length/length';
+import type { Along, Notch, Part, Rabbet } from '../carcass/part';
+import type { Side } from '../setups/on';
+
+/** A joint cut that somebody added to a part. What is not said yet is `undefined`: it is not cut. Inches. */
+export type HandJoint = {
+  readonly id: string;
+  readonly part: string;
+  readonly kind: 'rabbet' | 'groove' | 'notch' | 'lap';
+  /** Along which edge or end: that at the back or front, the end it is measured from, or the other. */
+  readonly at: 'back' | 'front' | 'end' | 'other';
+  /** What lies in it, in the words of whoever added it. */
+  readonly takes: string;
+  /** Across a rabbet or a groove; along the part for a notch or a lap. */
+  readonly width?: Length | undefined;
+  readonly depth?: Length | undefined;
+  /** Near wall of a groove from its edge, near shoulder of a notch or lap from the reference end. */
+  readonly near?: Length | undefined;
+};
+
+const opposite: Readonly<Record<string, string>> = {
+  bottom: 'top',
+  top: 'bottom',
+  left: 'right',
+  right: 'left',
+  front: 'back',
+  back: 'front',
+};
+
+/** @example sideOf(part, 'other') // the top end of a part measured from its bottom */
+export function sideOf({ end }: Pick<Part, 'end'>, at: HandJoint['at']): Side {
+  if (at === 'back' || at === 'front') return { at: 'edge', named: at };
+  return { at: 'end', named: at === 'end' ? end : (opposite[end] ?? 'other') };
+}
+
+/** Why a joint is not cut: it comes out at the other face, by so much or just; or it runs off the part, by so much. */
+export type HandJointFault =
+  | { readonly code: 'nothing'; readonly field: 'width' | 'depth' }
+  | { readonly code: 'through'; readonly by: Length; readonly thickness: Length }
+  | { readonly code: 'off'; readonly by: Length; readonly has: Length };
+
+/** What keeps a joint from being cut as it is said; nothing where it can be, or is not wholly said. */
+export function faultOf(part: Part, joint: HandJoint): HandJointFault | undefined {
+  const { width, depth, near = zero, kind, at } = joint;
+  if (!width || !depth) return undefined;
+  const none = isPositive(width) ? (isPositive(depth) ? undefined : 'depth') : 'width';
+  if (none) return { code: 'nothing', field: none };
+  const { thickness } = part;
+  const across = kind === 'notch' ? part.width.sum.value : thickness;
+  if (across && atMost(across, depth))
+    return { code: 'through', by: subtract(depth, across), thickness: across };
+  const alongPart = kind === 'notch' || kind === 'lap' || at === 'end' || at === 'other';
+  const has = (alongPart ? part.length : part.width).sum.value;
+  const far = add(near, width);
+  return less(has, far) ? { code: 'off', by: subtract(far, has), has } : undefined;
+}
+
+/** Whether all is said that its cut needs. */
+const isSaid = ({ kind, width, depth, near }: HandJoint): boolean =>
+  width !== undefined && depth !== undefined && (kind === 'rabbet' || near !== undefined);
+
+/**
+ * A part with the joints that were added to it: cut like those it has from its case, at the same setups.
+ *
+ * @param joints of this part and others; one that is not wholly said, or cannot be cut, is left out
+ * @returns the same part where there is none
+ * @example withHandJoints(part, [joint]).rabbets.length // one more
+ */
+export function withHandJoints(part: Part, joints: readonly HandJoint[]): Part {
+  const said = joints.filter((joint) => joint.part === part.id && isSaid(joint) && !faultOf(part, joint));
+  if (said.length === 0) return part;
+  const of = (kind: HandJoint['kind']) => said.filter((joint) => joint.kind === kind);
+  return {
+    ...part,
+    rabbets: [...part.rabbets, ...of('rabbet').flatMap((joint) => rabbetOf(part, joint))],
+    along: [...(part.along ?? []), ...of('groove').flatMap((joint) => grooveOf(part, joint))],
+    notches: [...part.notches, ...of('notch').flatMap(shoulderedOf)],
+    laps: [...part.laps, ...of('lap').flatMap(shoulderedOf)],
+  };
+}
+
+/** Their ids in the operations of the part: no id of a joint of a case begins so. */
+const idOf = ({ id }: HandJoint): string => `x${id}`;
+
+function rabbetOf(part: Part, joint: HandJoint): readonly Rabbet[] {
+  const { width, depth, takes: said, at } = joint;
+  if (!width || !depth) return [];
+  return [{ id: idOf(joint), takes: { said }, along: sideOf(part, at), width, depth }];
+}
+
+function grooveOf(part: Part, joint: HandJoint): readonly Along[] {
+  const { width, depth, near, takes: said, at } = joint;
+  if (!width || !depth || !near) return [];
+  return [{ id: idOf(joint), takes: { said }, edge: sideOf(part, at), near, width, depth }];
+}
+
+function shoulderedOf(joint: HandJoint): readonly Notch[] {
+  const { width: long, depth: deep, near, takes: said } = joint;
+  return long && deep && near ? [{ id: idOf(joint), near, long, deep, takes: { said } }] : [];
+}

@@ -1,0 +1,57 @@
+import { expect, test } from 'vitest';
+import { editBoard, editCase, editHandJoint, editStock } from '../../src/job/edits';
+import type { Change } from '../../src/job/entry';
+import { l } from '../length/write-figures';
+import { worked } from './job-of';
+
+const decided: readonly Change[] = [
+  ...editStock('a', { name: 'Birch', planned: l('3/4') }),
+  ...editStock('p', { name: 'Back', planned: l('1/4') }),
+  ...editCase('c', {
+    width: l('30'),
+    height: l('48'),
+    depth: l('12'),
+    sideStock: 'a',
+    backStock: 'p',
+    hasBack: true,
+    backDeep: l('3/8'),
+    backWide: l('1/4'),
+  }),
+  ...editBoard('b', {
+    name: 'Panel',
+    length: l('20'),
+    across: l('10'),
+    thickness: l('3/4'),
+    end: 'bottom',
+    stock: 'a',
+  }),
+];
+
+const setupsOf = (changes: readonly Change[], part: string) => {
+  const { plan } = worked([...decided, ...changes]);
+  return {
+    plan,
+    rabbets: plan.operations.filter((op) => op.part === part && op.what === 'rabbet'),
+  };
+};
+
+test('a rabbet added to a board by hand is cut at the setup of the case’s own rabbets, and costs none more', () => {
+  const before = setupsOf([], 'b');
+  const joint = editHandJoint('j', {
+    part: 'b',
+    kind: 'rabbet',
+    at: 'back',
+    takes: 'the panel',
+    width: l('1/4'),
+    depth: l('3/8'),
+  });
+  const after = setupsOf(joint, 'b');
+  expect([before.rabbets.length, after.rabbets.length]).toEqual([0, 1]);
+  const own = after.plan.operations.find(
+    (op) => op.part === 'c~left' && op.what === 'rabbet' && op.fits === 'p',
+  );
+  expect(after.rabbets[0]?.setup.key).toBe(own?.setup.key);
+  expect(own).toBeDefined();
+  const runs = ({ plan }: typeof after) => (plan.order.ok ? plan.order.value.runs.length : Number.NaN);
+  expect(runs(after)).toBe(runs(before)); // the rabbet is cut while the setup stands
+});
