@@ -4,6 +4,7 @@ import * as b from './bank-fields';
 import type { Change } from './entry';
 import * as f from './fields';
 import { boardFields, type Field, jobFields, runFields, stockFields, wideFields } from './fields';
+import * as h from './hand-fields';
 import * as i from './install-fields';
 import { liftFields, shelfFields, solidFields } from './loads-fields';
 import { ownNameFields } from './own-fields';
@@ -79,10 +80,10 @@ export const editPart = (id: string, patch: Patch<typeof f.partFields>) =>
 export const editOwnName = (id: string, name: string) => edits(`machines/${id}/`, ownNameFields, { name });
 export const editPiece = (part: string, copy: string, patch: Patch<typeof f.pieceFields>) =>
   edits(`parts/${part}/pieces/${copy}/`, f.pieceFields, patch);
-export const editWork = (id: string, patch: Patch<typeof f.workFields>) =>
-  edits(`work/${id}/`, f.workFields, patch);
-export const editHandJoint = (id: string, patch: Patch<typeof f.jointFields>) =>
-  edits(`joints/${id}/`, f.jointFields, patch);
+export const editWork = (id: string, patch: Patch<typeof h.workFields>) =>
+  edits(`work/${id}/`, h.workFields, patch);
+export const editHandJoint = (id: string, patch: Patch<typeof h.jointFields>) =>
+  edits(`joints/${id}/`, h.jointFields, patch);
 export const editRecipe = (key: string, patch: Patch<typeof f.recipeFields>) =>
   edits(`recipes/${key}/`, f.recipeFields, patch);
 export const editOffcut = (id: string, patch: Patch<typeof f.offcutFields>) =>

@@ -1,6 +1,6 @@
 import { tapes } from '../length/tape';
 import { heldBys } from '../trade/carcass/case';
-import { grooveMachineIds, handMachineIds } from '../trade/machines/stored-ids';
+import { grooveMachineIds } from '../trade/machines/stored-ids';
 import { boredWith } from '../trade/shelves/bore';
 import {
   amount,
@@ -262,30 +262,6 @@ export const spoilFields = { spoiled: flag };
  * tick that keeps where.
  */
 export const widthFields = { width: length, depth: length, first: length, last: length };
-
-/** An operation added by hand. */
-export const workFields = {
-  part: text(60),
-  name: text(80),
-  machine: oneOf(...handMachineIds),
-  figure: length,
-  cutter: length,
-  height: length,
-  after: text(24),
-  gone: flag,
-};
-
-/** A joint cut added by hand: what lies in it, how wide and deep, and where. */
-export const jointFields = {
-  part: text(60),
-  kind: oneOf('rabbet', 'groove', 'notch', 'lap'),
-  at: oneOf('back', 'front', 'end', 'other'),
-  takes: text(60),
-  width: length,
-  depth: length,
-  near: length,
-  gone: flag,
-};
 
 /** What was found out at a setup; it stays for ever. */
 export const recipeFields = {

@@ -18,6 +18,7 @@ import { caseOf, newInside } from './case-fields';
 import type { Json } from './entry';
 import * as f from './fields';
 import { jobFields, stockFields } from './fields';
+import * as h from './hand-fields';
 import { saidUnits } from './in-units';
 import { type Install, installOf } from './install';
 import { type BadPlace, badPlacesOf, baysOf, readingsOf } from './listed';
@@ -252,12 +253,12 @@ function planSheet(node: Tree, id: string): readonly PlanSheet[] {
 }
 
 function handWork(node: Tree, id: string): readonly HandWork[] {
-  const { gone, ...own } = pick(f.workFields, node);
+  const { gone, ...own } = pick(h.workFields, node);
   return gone ? [] : [{ id, part: '', name: '', machine: 'hand', ...own }];
 }
 
 function handJoint(node: Tree, id: string): readonly HandJoint[] {
-  const { gone, ...own } = pick(f.jointFields, node);
+  const { gone, ...own } = pick(h.jointFields, node);
   return gone ? [] : [{ id, part: '', kind: 'rabbet', at: 'back', takes: '', ...own }];
 }
 

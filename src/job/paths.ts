@@ -8,7 +8,6 @@ import {
   type Field,
   insideFields,
   jobFields,
-  jointFields,
   layoutFields,
   letFields,
   offcutFields,
@@ -23,8 +22,8 @@ import {
   stockFields,
   wideFields,
   widthFields,
-  workFields,
 } from './fields';
+import { jointFields, workFields } from './hand-fields';
 import { joinFields, kerfFields, nextFields, putUpFields, screwFields } from './install-fields';
 import { liftFields, shelfFields, solidFields } from './loads-fields';
 import { ownNameFields } from './own-fields';

@@ -21,8 +21,8 @@ import {
   stockFields,
   wideFields,
   widthFields,
-  workFields,
 } from '../../src/job/fields';
+import { jointFields, workFields } from '../../src/job/hand-fields';
 import * as i from '../../src/job/install-fields';
 import * as job from '../../src/job/job';
 import { liftFields, shelfFields, solidFields } from '../../src/job/loads-fields';
@@ -247,6 +247,8 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       ...cutting,
       ripOn: 'saw',
       lengthOn: 'slidingcut',
+      ripBy: 'm1',
+      lengthBy: 'm2',
       lies: 'free',
       share: 'A',
       mark: odd,
@@ -271,6 +273,21 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       gone: false,
     },
     (p) => edits.editWork('h1', p),
+  ],
+  [
+    'a joint by hand',
+    jointFields,
+    {
+      part: 'c1~left',
+      kind: 'groove',
+      at: 'other',
+      takes: 'a panel',
+      width: odd,
+      depth: long,
+      near: odd,
+      gone: false,
+    },
+    (p) => edits.editHandJoint('x1', p),
   ],
   [
     'a recipe',
@@ -486,6 +503,20 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       gone: false,
     },
     (p) => edits.editScrews('s1', p),
+  ],
+  [
+    'what holds a joint',
+    i.joinFields,
+    {
+      ...lengthsOf(i.joinFields),
+      by: 'slant',
+      name: 'Rails',
+      of: 'c1',
+      flush: true,
+      many: 6,
+      gone: false,
+    },
+    (p) => edits.editJoin('d1', p),
   ],
   [
     'a test of a kerf',

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { boardFields, workFields } from '../../../src/job/fields';
+import { boardFields, workFields } from '../../../src/job/hand-fields';
 import { inches, subtract } from '../../../src/length/length';
 import { layOut } from '../../../src/trade/grooves/lay-out';
 import { settingsOn } from '../../../src/trade/grooves/settings';

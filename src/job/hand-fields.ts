@@ -1,0 +1,26 @@
+import { handMachineIds } from '../trade/machines/stored-ids';
+import { flag, length, oneOf, text } from './kinds';
+
+/** An operation added by hand. */
+export const workFields = {
+  part: text(60),
+  name: text(80),
+  machine: oneOf(...handMachineIds),
+  figure: length,
+  cutter: length,
+  height: length,
+  after: text(24),
+  gone: flag,
+};
+
+/** A joint cut added by hand: what lies in it, how wide and deep, and where. */
+export const jointFields = {
+  part: text(60),
+  kind: oneOf('rabbet', 'groove', 'notch', 'lap'),
+  at: oneOf('back', 'front', 'end', 'other'),
+  takes: text(60),
+  width: length,
+  depth: length,
+  near: length,
+  gone: flag,
+};
