@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { boardFields, workFields } from '../../../src/job/hand-fields';
+import { boardFields } from '../../../src/job/fields';
+import { workFields } from '../../../src/job/hand-fields';
 import { inches, subtract } from '../../../src/length/length';
 import { layOut } from '../../../src/trade/grooves/lay-out';
 import { settingsOn } from '../../../src/trade/grooves/settings';
