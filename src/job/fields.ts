@@ -19,7 +19,7 @@ import {
 } from './kinds';
 
 import { stuffFields, yearFields } from './loads-fields';
-import { throughFields } from './own-fields';
+import { groovedByFields, throughFields } from './own-fields';
 import { roundFields } from './round-fields';
 
 export type { Field } from './kinds';
@@ -64,6 +64,7 @@ export const boardFields = {
   guide: oneOf('reference', 'far'),
   stopSide: oneOf('left', 'right'),
   cutter: length,
+  ...groovedByFields,
   gone: flag,
 };
 
@@ -239,6 +240,7 @@ export const partFields = {
   guide: boardFields.guide,
   stopSide: boardFields.stopSide,
   cutter: boardFields.cutter,
+  ...groovedByFields,
   ...throughFields,
   /** Which way it lies on a sheet, and with what it shares one. */
   lies: oneOf('along', 'across', 'free'),

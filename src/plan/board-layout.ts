@@ -7,7 +7,8 @@ import { type Copy, copiesOf, cutOp, markOp } from '../trade/grooves/copies';
 import { type Layout, layOut } from '../trade/grooves/lay-out';
 import { type Mark, marksOf } from '../trade/grooves/marks';
 import { type Setting, type Settings, settingsFor } from '../trade/grooves/settings';
-import type { Shop } from '../trade/machines/shop';
+import { standsOn } from '../trade/grooves/stands-on';
+import type { OwnMachine, Shop } from '../trade/machines/shop';
 import { jobWith } from './job-with';
 
 /** A board worked out for the screen. */
@@ -17,6 +18,8 @@ export type View = {
   readonly marks: readonly Mark[];
   readonly settings: Settings;
   readonly tape: Tape;
+  /** The machine of the shop's own its grooves are cut on, where they are. */
+  readonly own?: OwnMachine | undefined;
 };
 
 /**
@@ -26,13 +29,15 @@ export type View = {
 export function viewOf(board: Board, shop: Shop, tape: Tape): View {
   const layout = layOut(board);
   const cuttable = layout.problems.length === 0;
+  const on = standsOn(board, shop);
   return {
     board,
     layout,
     tape,
+    own: on.own,
     marks: marksOf(board, layout, tape),
     settings: cuttable
-      ? settingsFor(layout, { board, shop, tape })
+      ? settingsFor(layout, { board, shop: on.shop, tape })
       : { settings: [], problems: [], warnings: [] },
   };
 }

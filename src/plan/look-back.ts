@@ -47,7 +47,8 @@ const isNear = (a: Length, b: Length | undefined): boolean =>
 
 /**
  * How wide the shop's bit cuts, where test cuts of grooves cut with it in one pass found that, all the same, and the
- * shop has it otherwise. Of walls cut each by itself, and of a bit that a board names, nothing is learned.
+ * shop has it otherwise. Of walls cut each by itself, of a bit that a board names, and of a router of the shop's own,
+ * nothing is learned.
  */
 export function bitFound({ job, parts, operations }: Found, { bit }: Shop): BitFound | undefined {
   if (!bit) return undefined;
@@ -55,7 +56,7 @@ export function bitFound({ job, parts, operations }: Found, { bit }: Shop): BitF
   const found = operations.flatMap((at): readonly BitFound[] => {
     const { setup, groove, which } = at;
     const got = job.recipes[setup.key]?.got;
-    const once = groove && !named.has(groove.board) && which?.is === 'groove' && !which.wall;
+    const once = groove && !setup.own && !named.has(groove.board) && which?.is === 'groove' && !which.wall;
     const isWidth = got && isNear(got, bit) && !isNear(got, setup.height);
     return once && isWidth && machineAt(setup.machine).cuts === 'bit' ? [{ now: bit, learned: got, at }] : [];
   });

@@ -1,5 +1,6 @@
 import type { Job } from '../job/job';
 import { ownNameIn } from '../job/own-names';
+import type { Board } from '../trade/grooves/board';
 import { ownOf } from '../trade/machines/own-machine';
 import type { Shop } from '../trade/machines/shop';
 import type { Operation } from '../trade/setups/operation';
@@ -18,7 +19,14 @@ export function ownGone(operations: readonly Operation[], job: Job, shop: Shop):
   return [...ids].filter((id) => !ownOf(shop, id)).map((id) => ({ id, name: ownNameIn(job, id) }));
 }
 
-function putOn({ what, part }: Operation, { parts }: Job): string | undefined {
+/** The machine the grooves of a board were put on, where the shop lacks it; nothing before its machines are read. */
+export function goneOf({ by }: Pick<Board, 'by'>, job: Job, shop: Shop): OwnGone | undefined {
+  if (!by || !('own' in shop) || ownOf(shop, by)) return undefined;
+  return { id: by, name: ownNameIn(job, by) };
+}
+
+function putOn({ what, part, groove }: Operation, { parts, boards }: Job): string | undefined {
+  if (what === 'groove') return boards.find(({ id }) => id === groove?.board)?.by ?? parts[part]?.by;
   const { ripOn, ripBy, lengthOn, lengthBy } = parts[part] ?? {};
   if (what === 'rip') return ripOn && ripBy;
   return what === 'length' ? lengthOn && lengthBy : undefined;

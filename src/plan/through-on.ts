@@ -1,7 +1,7 @@
 import { lacksOf, type Need, type Reach, type Way } from '../trade/machines/limits';
 import { ownOf, type Taker, toolOf } from '../trade/machines/own-machine';
 import { lengthAt, ripAt } from '../trade/machines/through';
-import { toolAt } from '../trade/machines/tools';
+import { toolAt } from '../trade/machines/tool-at';
 import { needOf } from '../trade/setups/need';
 import type { Operation } from '../trade/setups/operation';
 import type { Plan } from './plan';

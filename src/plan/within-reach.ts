@@ -6,7 +6,7 @@ import { overhangOf } from '../trade/machines/overhang';
 import { ownOf, shopAt } from '../trade/machines/own-machine';
 import { type Remedy, remediesFor } from '../trade/machines/remedies';
 import { passedOver, waysFor } from '../trade/machines/taker';
-import { toolAt } from '../trade/machines/tools';
+import { toolAt } from '../trade/machines/tool-at';
 import { needOf } from '../trade/setups/need';
 import type { Operation } from '../trade/setups/operation';
 

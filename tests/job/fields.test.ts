@@ -91,6 +91,7 @@ const wholeBank: Patch = Object.fromEntries(
 );
 
 const cutting: Patch = {
+  by: 'own3',
   machine: 'router',
   against: 'other',
   grows: 'toward',

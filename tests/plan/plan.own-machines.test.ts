@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { editBoard, editOwnName, editPart } from '../../src/job/edits';
+import { editBoard, editOwnName, editPart, editPlace, editRun } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
-import { ownGone } from '../../src/plan/own-gone';
+import { viewOf } from '../../src/plan/board-layout';
+import { goneOf, ownGone } from '../../src/plan/own-gone';
 import { throughOn } from '../../src/plan/through-on';
 import { withinReach } from '../../src/plan/within-reach';
 import type { OwnMachine, Shop } from '../../src/trade/machines/shop';
+import type { Setup } from '../../src/trade/setups/setup';
 import { l, w } from '../length/write-figures';
 import { worked } from './job-of';
 
@@ -124,4 +126,87 @@ test('all that rips is offered, the shop’s own by name, and which of them was 
     'Rail saw',
   ]);
   expect(found?.chosen).toBe(old);
+});
+
+describe('grooves on a machine of the shop’s own', () => {
+  /** A board 48 long, 12 across, with one groove 3/4 wide, 1/4 deep, its near edge at 12. */
+  const grooved = (own: Parameters<typeof editBoard>[1]): readonly Change[] => [
+    ...editBoard('g', {
+      name: 'G',
+      length: l('48'),
+      across: l('12'),
+      thickness: l('3/4'),
+      guide: 'reference',
+      ...own,
+    }),
+    ...editRun('g', 'r', { spacing: 'given', width: l('3/4'), depth: l('1/4') }),
+    ...editPlace({ board: 'g', run: 'r' }, 'p', { at: l('12') }),
+  ];
+  const small: OwnMachine = {
+    id: 'own3',
+    name: 'Small router',
+    like: 'router',
+    figures: { routerBase: l('3'), bit: l('3/8'), routerReach: l('1'), routerGuide: l('24') },
+  };
+  const here: Shop = { routerBase: l('4'), bit: l('1/2'), single: l('1/8'), own: [small, old] };
+  const cuts = (changes: readonly Change[], shop: Shop) => {
+    const { plan, job } = worked(changes, shop);
+    const ops = plan.operations.filter(({ what }) => what === 'groove');
+    const [board] = job.boards;
+    if (!board) throw new Error('no board');
+    return { job, ops, view: viewOf(board, shop, job.tape), setups: ops.map(({ setup }) => setup) };
+  };
+  const figures = (setups: readonly Setup[]) => setups.map(({ figure }) => figure && w(figure.value));
+
+  test('its bit and its base set it: guide at 12 − (3 − 3/16) = 9 3/16; the shop’s at 12 − (4 − 1/4) = 8 1/4', () => {
+    const on = cuts(grooved({ machine: 'router', by: 'own3' }), here);
+    // the guide stands still: a strip beside it makes the other wall
+    expect(new Set(figures(on.setups))).toEqual(new Set(['9 3/16']));
+    expect(on.setups.every(({ own, cutter }) => own?.id === 'own3' && cutter?.equals(l('3/8')))).toBe(true);
+    expect(on.setups[0]?.build).toBe('router~yown3~c3d8~h1d4');
+    expect(new Set(figures(cuts(grooved({ machine: 'router' }), here).setups))).toEqual(new Set(['8 1/4']));
+  });
+
+  test('Marks and the machine say one thing of it, by its name', () => {
+    const { view, setups, job } = cuts(grooved({ machine: 'router', by: 'own3' }), here);
+    expect(view.own?.name).toBe('Small router');
+    expect(view.settings.settings.map(({ figure }) => w(figure.value))).toEqual(figures(setups));
+    expect([goneOf({ by: 'own3' }, job, here), goneOf({ by: 'own9' }, job, here)]).toEqual([
+      undefined,
+      { id: 'own9', name: undefined },
+    ]);
+  });
+
+  test('its blank bit is asked, though the shop has one; nothing is set by another', () => {
+    const blank = { ...small, figures: { routerBase: l('3') } };
+    const { view, ops } = cuts(grooved({ machine: 'router', by: 'own3' }), { ...here, own: [blank] });
+    expect(view.settings.problems).toEqual([{ code: 'shop-figure-missing', field: 'bit' }]);
+    expect(ops.map(({ cannot, setup }) => [cannot, setup.own?.id])).toEqual([[true, 'own3']]);
+  });
+
+  test('a second table saw: the fence over a stack that grows toward it by its own blade, 12 + 3/4 − 3/32 = 12 21/32', () => {
+    const second = { ...old, figures: { ...old.figures, single: l('3/32') } };
+    const shop = { ...here, own: [second] };
+    const on = cuts(grooved({ machine: 'fence', by: 'own1', grows: 'toward' }), shop);
+    expect(figures(on.setups)).toEqual(['12 21/32']);
+    // by the shop's own blade 1/8: 12 5/8
+    expect(figures(cuts(grooved({ machine: 'fence', grows: 'toward' }), shop).setups)).toEqual(['12 5/8']);
+    // what lies along it wants no less than the far teeth: 12 3/4 of 12, so it turns by 3/4
+    const [op] = on.ops;
+    const { plan } = worked(grooved({ machine: 'fence', by: 'own1', grows: 'toward' }), shop);
+    expect(op && withinReach(op, plan.parts, shop)?.own).toMatchObject({
+      own: { id: 'own1' },
+      lacks: [{ code: 'unsteady', by: l('3/4') }],
+    });
+  });
+
+  test('named for another kind of machine, or not in this shop, the board stays on the one it names', () => {
+    const router = grooved({ machine: 'router', by: 'own1' });
+    expect(cuts(router, here).setups.map(({ own }) => own)).toEqual(
+      cuts(router, here).setups.map(() => undefined),
+    );
+    const away = cuts(grooved({ machine: 'router', by: 'own3' }), { ...here, own: undefined });
+    expect(new Set(figures(away.setups))).toEqual(new Set(['8 1/4']));
+    expect(ownGone(away.ops, away.job, { own: undefined })).toEqual([{ id: 'own3', name: undefined }]);
+  });
 });

@@ -65,7 +65,7 @@ export function NextGroove({ bench, job }: NextProps) {
           <br />
         </>
       }
-      pickUp={nextWords.pickUpAt(board.machine)}
+      pickUp={nextWords.pickUpAt(board.machine, view.own)}
       onPickUp={() => bench.go({ at: 'saw', board: board.id, setting: setting.id })}
     />
   );

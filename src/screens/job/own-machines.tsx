@@ -27,14 +27,12 @@ export function OwnMachines({ bench }: { readonly bench: Bench }) {
     <section aria-label={words.title}>
       <div class="sechead">
         <h2 class="sec">{words.title}</h2>
+        <Chip label={more(words.thing)} onTap={() => setOpen({ what: 'like' })} />
       </div>
       <p class="pad-x note">{words.note}</p>
       {own.map((one) => (
         <Machine key={one.id} one={one} onOpen={setOpen} />
       ))}
-      <div class="pad-x chips">
-        <Chip label={more(words.thing)} onTap={() => setOpen({ what: 'like' })} />
-      </div>
       {open && <Opened {...{ bench, own, open, setOpen }} />}
     </section>
   );

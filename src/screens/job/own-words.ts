@@ -12,9 +12,14 @@ export const likeTitle = 'What does it work like?';
 
 /** What a machine of the shop's own may work like, and what it cuts then. */
 export const likes: readonly { readonly value: Tool; readonly label: string; readonly hint: string }[] = [
-  { value: 'fence', label: 'Table saw, rip fence', hint: 'rips' },
-  { value: 'sled', label: 'Table saw, sled', hint: 'cuts to length' },
-  { value: 'sliding', label: 'Sliding or radial saw', hint: 'cuts to length' },
+  { value: 'fence', label: 'Table saw, rip fence', hint: 'rips, and grooves with a stack' },
+  { value: 'sled', label: 'Table saw, sled', hint: 'cuts to length, and grooves with a stack' },
+  {
+    value: 'sliding',
+    label: 'Sliding or radial saw',
+    hint: 'cuts to length, and grooves where it takes a stack',
+  },
+  { value: 'router', label: 'Router and guide', hint: 'grooves, with a bit of its own' },
   {
     value: 'circular',
     label: 'Circular saw and guide',

@@ -3,6 +3,7 @@ import type { BandKind } from '../../length/bands';
 import type { Length } from '../../length/length';
 import type { Board, Run, Wide } from '../../trade/grooves/board';
 import { machineFor } from '../../trade/machines/groove-machines';
+import type { OwnMachine } from '../../trade/machines/shop';
 import type { Ask } from '../shared/ask';
 import { editHow } from '../shared/edit-how';
 import { cutterNamed } from '../shared/machines/groove-words';
@@ -111,8 +112,8 @@ const howChoice = (
 });
 
 /** What is asked of how a board is cut; which of it depends on the machine. */
-export const machineAsks = (board: Board): Asks => ({
-  machine: boardMachine(board),
+export const machineAsks = (board: Board, own: readonly OwnMachine[] = []): Asks => ({
+  machine: boardMachine(board, own),
   against: howChoice(board, 'against', words.stopEnds(board.end)),
   stopSide: howChoice(board, 'stopSide', words.stopSides),
   grows: howChoice(board, 'grows', words.growths(board.end)),

@@ -42,7 +42,7 @@ function BoardSlip({ bench, job, board }: SlipProps) {
   const inHand = (byHand && trying && tried(bench.folded.value, job.id, id, trying)) || board;
   const layout = layOut(inHand);
   const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
-  const slip: Slip = { board, open, onOpen: setOpen, act };
+  const slip: Slip = { board, own: bench.shop.value.own, open, onOpen: setOpen, act };
   const close = () => {
     setOpen(undefined);
     setTrying(undefined);

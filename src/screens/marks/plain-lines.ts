@@ -4,10 +4,11 @@ import { exactly } from '../shared/exact-words';
 import { callGroove } from '../shared/groove-name';
 import { passText } from '../shared/layout-words';
 import { setWords, wordsAt } from '../shared/machines/groove-words';
+import { ownName } from '../shared/machines/machine-names';
 import * as words from './words';
 
 /** A board's marks and settings as plain lines, for a helper or a scrap of paper. */
-export function plainLines({ board, layout, marks, settings, tape }: View): string {
+export function plainLines({ board, layout, marks, settings, tape, own }: View): string {
   const call = (groove: { readonly id: string }) => callGroove(layout, groove.id);
   const near = marks.map((m) =>
     words.lineOfMark({
@@ -23,6 +24,7 @@ export function plainLines({ board, layout, marks, settings, tape }: View): stri
       .join(', '),
   );
   const [first] = settings.settings;
-  const how = first ? [words.linesOfSettings(wordsAt(board).measured(first, board)), ...set] : [];
+  const from = first ? wordsAt(board).measured(first, board) : '';
+  const how = first ? [words.linesOfSettings(own ? `${ownName(own)}, ${from}` : from), ...set] : [];
   return [words.lineOfBoard(board), words.linesOfMarks, ...near, ...how].join('\n');
 }

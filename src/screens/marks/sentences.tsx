@@ -3,6 +3,7 @@ import { editWide } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import type { Stock } from '../../job/job';
 import type { Board, Wide } from '../../trade/grooves/board';
+import type { OwnMachine } from '../../trade/machines/shop';
 import { Chip } from '../../ui/button';
 import { type Ask, AskBlank } from '../shared/ask';
 import { filled } from '../shared/filled';
@@ -14,6 +15,8 @@ import * as words from './change-words';
 /** What a sentence of the slip stands on: its board, the blank that is open, and what can be done. */
 export type Slip = {
   readonly board: Board;
+  /** Machines of the shop's own. */
+  readonly own?: readonly OwnMachine[] | undefined;
   readonly open: Ask | undefined;
   readonly onOpen: (ask: Ask) => void;
   readonly act: (label: string, changes: readonly Change[]) => void;
@@ -56,6 +59,9 @@ export const DatumSentence = (slip: Slip) => (
 
 export const MachineSentence = (slip: Slip) => (
   <Sentence label={words.machine}>
-    {filled(words.machineSlip(wordsAt(slip.board).sentence), blanks(slip, asks.machineAsks(slip.board)))}
+    {filled(
+      words.machineSlip(wordsAt(slip.board).sentence),
+      blanks(slip, asks.machineAsks(slip.board, slip.own)),
+    )}
   </Sentence>
 );

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { isZero } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { type Row, rowsOf, type View } from '../../plan/board-layout';
+import { goneOf } from '../../plan/own-gone';
 import type { Board } from '../../trade/grooves/board';
 import type { Setting, Settings } from '../../trade/grooves/settings';
 import { machineFor } from '../../trade/machines/groove-machines';
@@ -11,8 +12,10 @@ import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { CautionLine } from '../shared/caution-line';
+import { goneText } from '../shared/gone-text';
 import { settingProblemText, settingWarningText } from '../shared/layout-words';
 import { wordsAt } from '../shared/machines/groove-words';
+import { ownName } from '../shared/machines/machine-names';
 import { boardMachine } from './machine-ask';
 import { stopOffers } from './stop-offers';
 import { StopRow } from './stop-row';
@@ -35,9 +38,10 @@ export function StopList({ view, bench, still }: StopListProps) {
   const now = rows.findIndex((r) => !r.done);
   return (
     <>
-      <MachineRow board={board} first={settings.settings[0]} onTap={() => setOpen(true)} />
+      <MachineRow board={board} own={view.own} first={settings.settings[0]} onTap={() => setOpen(true)} />
       <CautionLine bench={bench} code={board.machine} words={wordsAt(board).caution} />
-      <Found settings={settings} onShop={() => bench.go({ at: 'shop' })} />
+      <Missing bench={bench} board={board} />
+      <Found settings={settings} own={view.own} onShop={() => bench.go({ at: 'shop' })} />
       {machineFor(board.machine).still === 'spacers' && (
         <StopForAll rows={rows} tape={tape} end={board.end} />
       )}
@@ -55,12 +59,13 @@ export function StopList({ view, bench, still }: StopListProps) {
 
 type MachineRowProps = {
   readonly board: Board;
+  readonly own: View['own'];
   readonly first: Setting | undefined;
   readonly onTap: () => void;
 };
 
 /** The machine, drawn, and from where to where its figures are measured. */
-const MachineRow = ({ board, first, onTap }: MachineRowProps) => (
+const MachineRow = ({ board, own, first, onTap }: MachineRowProps) => (
   <button type="button" class="machrow" onClick={onTap}>
     <svg class="mach" viewBox="0 0 52 44" aria-hidden="true">
       <rect class="k-ink" x="2" y="8" width="48" height="34" rx="2" stroke-width="2.5" />
@@ -69,7 +74,7 @@ const MachineRow = ({ board, first, onTap }: MachineRowProps) => (
       <rect class="f-blue" x="7" y="14" width="8" height="10" />
     </svg>
     <span class="grow">
-      <b>{words.machine(board)}</b>
+      <b>{own ? ownName(own) : words.machine(board)}</b>
       {first && <span class="s muted block">{wordsAt(board).measured(first, board)}</span>}
     </span>
     <Icon name="down" />
@@ -77,14 +82,14 @@ const MachineRow = ({ board, first, onTap }: MachineRowProps) => (
 );
 
 type DockProps = {
-  readonly bench: Pick<Bench, 'act'>;
+  readonly bench: Pick<Bench, 'act' | 'shop'>;
   readonly board: Board;
   readonly onClose: () => void;
 };
 
 /** The machines to choose from. */
 function MachineDock({ bench, board, onClose }: DockProps) {
-  const ask = boardMachine(board);
+  const ask = boardMachine(board, bench.shop.value.own);
   return (
     <ChoiceDock
       title={ask.title}
@@ -99,14 +104,21 @@ function MachineDock({ bench, board, onClose }: DockProps) {
   );
 }
 
-type FoundProps = { readonly settings: Settings; readonly onShop: () => void };
+/** The machine its grooves were put on is not in this phone's shop. */
+function Missing({ bench: { job, shop }, board }: { readonly bench: Bench; readonly board: Board }) {
+  const gone = job.value && goneOf(board, job.value, shop.value);
+  return gone ? <p class="pad-x note">{goneText(gone.name)}</p> : null;
+}
+
+type FoundProps = Pick<View, 'own'> & { readonly settings: Settings; readonly onShop: () => void };
 
 /** What keeps a setting from being made, the way to a figure of the shop that is missing, and what is worth a look. */
-const Found = ({ settings: { problems, warnings }, onShop }: FoundProps) => (
+const Found = ({ settings: { problems, warnings }, own, onShop }: FoundProps) => (
   <ul class="problems pad-x">
     {problems.map((problem, k) => (
       <li key={k} class="wrongline">
         <Icon name="warn" />
+        {own && `${ownName(own)}: `}
         {settingProblemText(problem)}
       </li>
     ))}

@@ -90,10 +90,6 @@ export const insteadText = (way: Way, need: Need, tape: Tape): string =>
   `Use instead: ${wayText(way, need, tape)}`;
 export const movedTo = (taker: Taker): string => `Cut on another machine: ${takerName(taker)}`;
 
-/** A machine cuts were put on, that this phone's shop has not. */
-export const goneText = (name: string | undefined): string =>
-  `${name ? `${name} is` : 'The machine this was put on is'} not among the machines of this phone: the cut is on the usual one until you add it or move the cut.`;
-
 /** What would do where no machine of the shop can. */
 export function remedyText(remedy: Remedy, tape: Tape): string {
   const says = wouldText(remedy, tape);

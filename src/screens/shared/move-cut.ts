@@ -1,22 +1,11 @@
 import { editOwnName, editPart } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import { type Taker, toolOf } from '../../trade/machines/own-machine';
-import type { Tool } from '../../trade/machines/shop';
-import type { GrooveMachineId } from '../../trade/machines/stored-ids';
-import { lengthAt, ripAt } from '../../trade/machines/through';
+import { grooveAt, lengthAt, ripAt } from '../../trade/machines/through';
 import type { Operation } from '../../trade/setups/operation';
 import type { Bench } from '../bench';
 import { editHow } from './edit-how';
 import { stayingAt } from './stay-at';
-
-/** The machine that cuts grooves with a tool of the shop. */
-const grooveAt: Readonly<Record<Tool, GrooveMachineId>> = {
-  fence: 'fence',
-  sled: 'stop',
-  sliding: 'sliding',
-  router: 'router',
-  circular: 'saw',
-};
 
 /**
  * What moves cuts to another machine of the shop: a rip and a length of their parts, grooves of their boards; nothing
@@ -36,7 +25,7 @@ export function moveTo(operations: readonly Operation[], to: Taker | undefined):
       tool && !lengthAt[tool] ? [] : editPart(id, { lengthOn: tool && lengthAt[tool], lengthBy: by }),
     ),
     ...[...new Set(operations.flatMap((op) => op.groove?.board ?? []))].flatMap((id) =>
-      tool && !own ? editHow({ id }, { machine: grooveAt[tool] }) : [],
+      tool ? editHow({ id }, { machine: grooveAt[tool], by }) : [],
     ),
   ];
   return own && moved.length > 0 ? [...moved, ...editOwnName(own.id, own.name)] : moved;

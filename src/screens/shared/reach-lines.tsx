@@ -5,9 +5,9 @@ import { isDoubtful } from '../../trade/machines/small-shop';
 import type { Operation } from '../../trade/setups/operation';
 import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
+import { goneText } from './gone-text';
 import {
   asksText,
-  goneText,
   hangsText,
   insteadText,
   lacksText,

@@ -11,7 +11,7 @@ import { usualOf } from './usual';
 
 /** How a part's grooves are cut, where that is not the usual way: the fields of a board that say so. */
 export type Cutting = Partial<
-  Pick<Board, 'machine' | 'against' | 'stopSide' | 'grows' | 'guide' | 'cutter' | 'end' | 'recuts'>
+  Pick<Board, 'machine' | 'by' | 'against' | 'stopSide' | 'grows' | 'guide' | 'cutter' | 'end' | 'recuts'>
 >;
 
 const usualCutting = {

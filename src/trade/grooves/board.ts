@@ -93,6 +93,8 @@ export type Board = Held & {
   readonly wides: readonly Wide[];
   /** What the grooves are cut on. */
   readonly machine: GrooveMachineId;
+  /** Which machine of the shop's own that is: it counts where the shop has it, and it works like that. */
+  readonly by?: string | undefined;
   /** Which side of a case it is, as you face it: which edge leads. */
   readonly hand?: 'left' | 'right' | undefined;
   /** By copy, how often it was spoiled and cut again. A recut inherits no tick. */

@@ -9,17 +9,11 @@ const makes: Readonly<Record<Need['cut'], readonly Tool[]>> = {
   groove: ['fence', 'sled', 'sliding', 'router'],
 };
 
-/** Grooves are cut on the tools of every shop. */
-const cuts = (taker: Taker, cut: Need['cut']): boolean => typeof taker === 'string' || cut !== 'groove';
-
 /** What of a shop makes a cut, as it is tried; `planned` with it, whether or not it is measured. */
 const toolsFor = (cut: Need['cut'], planned: Taker | undefined, shop: Reach): readonly Taker[] =>
   toolOrder(shop)
     .flatMap((id) => takerBy(shop, id) ?? [])
-    .filter(
-      (taker) =>
-        taker === planned || (makes[cut].includes(toolOf(taker)) && cuts(taker, cut) && hasTool(shop, taker)),
-    );
+    .filter((taker) => taker === planned || (makes[cut].includes(toolOf(taker)) && hasTool(shop, taker)));
 
 /**
  * Every way a shop has to make a cut: first on the machine it is planned for, then on the others that are in the shop,

@@ -1,4 +1,5 @@
 import type { Tool } from './shop';
+import type { GrooveMachineId } from './stored-ids';
 
 /** Machines that part a piece along its length, and across it, as they are stored; the first is the usual one. */
 export const ripMachines = ['rip', 'saw'] as const;
@@ -12,6 +13,15 @@ export const ripAt: Partial<Record<Tool, RipMachine>> = { fence: 'rip', circular
 export const lengthAt: Partial<Record<Tool, LengthMachine>> = {
   sled: 'crosscut',
   sliding: 'slidingcut',
+  circular: 'saw',
+};
+
+/** The machine a tool is where it cuts grooves, as it is moved there. */
+export const grooveAt: Readonly<Record<Tool, GrooveMachineId>> = {
+  fence: 'fence',
+  sled: 'stop',
+  sliding: 'sliding',
+  router: 'router',
   circular: 'saw',
 };
 

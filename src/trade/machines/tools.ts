@@ -1,26 +1,5 @@
-import type { MachineId } from './machines';
 import { ownOf, shopAt, type Taker, toolOf } from './own-machine';
 import type { OwnId, Shop, ShopField, Tool } from './shop';
-
-const toolOfMachine: Partial<Record<MachineId, Tool>> = {
-  rip: 'fence',
-  fence: 'fence',
-  rabbet: 'fence',
-  crosscut: 'sled',
-  mitre: 'sled',
-  stop: 'sled',
-  spacers: 'sled',
-  index: 'sled',
-  sliding: 'sliding',
-  slidingcut: 'sliding',
-  lap: 'sled',
-  notch: 'sled',
-  router: 'router',
-  saw: 'circular',
-};
-
-/** The tool a machine is, as it stands ready. @example toolAt('index') // 'sled' */
-export const toolAt = (machine: MachineId): Tool | undefined => toolOfMachine[machine];
 
 /** Any of these being known says that the shop has the tool. */
 const known: Readonly<Record<Tool, readonly ShopField[]>> = {

@@ -7,9 +7,9 @@ import type { Board } from '../grooves/board';
 import { copiesOf, copyId, copyOf } from '../grooves/copies';
 import { layOut } from '../grooves/lay-out';
 import { type Setting, settingsFor } from '../grooves/settings';
+import { standsOn } from '../grooves/stands-on';
 import { cutterOn } from '../machines/cutter';
 import { isGuided, machineFor } from '../machines/groove-machines';
-import type { MachineId } from '../machines/machines';
 import { isOtherEndOn } from '../machines/reach';
 import { boresOf } from './bore-operations';
 import { cornerOf } from './corner-operations';
@@ -112,8 +112,13 @@ function lengthOf(part: Part, at: Cutting): Omit<Operation, keyof ReturnType<typ
   return { what: 'mitre', which: { is: 'long-points' }, setup, figure: figure.value, placing: mitred(part) };
 }
 
-function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cutting): readonly Operation[] {
+function grooveCuts(
+  part: Part,
+  recuts: Readonly<Record<string, number>>,
+  { shop, tape }: Cutting,
+): readonly Operation[] {
   if (!part.board) return [];
+  const at = { ...standsOn(part.board, shop), tape };
   const board = { ...part.board, recuts };
   // how often a piece was spoiled moves no groove: the part's own board may be laid out already
   const layout = layOut(part.board);
@@ -122,13 +127,16 @@ function grooveCuts(part: Part, recuts: Readonly<Record<string, number>>, at: Cu
   const open = set
     ? layout.grooves.some((g) => !settled.has(g.id))
     : board.runs.length + board.wides.length > 0;
-  const waiting = open ? piecesToCut(part, recuts).map((piece) => notYet(part, piece, board.machine)) : [];
+  const waiting = open ? piecesToCut(part, recuts).map((piece) => notYet(part, piece, at.own)) : [];
   const cuts = (set?.settings ?? []).flatMap((setting) => cutsAt(part, board, setting, at));
   return [...cuts, ...waiting];
 }
 
+/** The marks of the job, the machine that is the shop's own, and the shop's figures at it. */
+type GroovedAt = ReturnType<typeof standsOn> & Pick<Cutting, 'tape'>;
+
 /** What one setting of a groove cuts in each of the boards: the same setup for all of them. */
-function cutsAt(part: Part, board: Board, setting: Setting, at: Cutting): readonly Operation[] {
+function cutsAt(part: Part, board: Board, setting: Setting, at: GroovedAt): readonly Operation[] {
   const { fits, width } = setting.groove;
   const setup = grooveSetup(part, setting, at);
   const which = grooveOn(part, setting);
@@ -151,11 +159,11 @@ function cutsAt(part: Part, board: Board, setting: Setting, at: Cutting): readon
 }
 
 /** Grooves that cannot be set yet stand as one, so that nothing goes ahead as if they were not there. */
-const notYet = (part: Part, piece: Piece, machine: MachineId): Operation => ({
+const notYet = (part: Part, piece: Piece, own: GroovedAt['own']): Operation => ({
   ...base(part, piece, 'grooves'),
   what: 'groove',
   which: { is: 'not-set-out' },
-  setup: setupOf({ machine, on: { at: 'not-set-out', of: part.id } }),
+  setup: setupOf({ machine: part.board?.machine ?? 'stop', own, on: { at: 'not-set-out', of: part.id } }),
   figure: zero,
   cannot: true,
 });
@@ -177,11 +185,12 @@ function seatOf({ id, no, called, calledNo }: Setting['groove']): Seat {
   return { in: 'shelf', ...(calledNo === undefined ? {} : { no: `${calledNo}` }) };
 }
 
-function grooveSetup(part: Part, setting: Setting, { shop }: Cutting): Setup {
+function grooveSetup(part: Part, setting: Setting, { shop, own }: GroovedAt): Setup {
   const { board } = part;
   const { width } = setting.groove;
   return setupOf({
     machine: board?.machine ?? 'stop',
+    own,
     cutter: board ? cutterOn(machineFor(board.machine), width, { board, shop }) : width,
     height: setting.groove.depth,
     sets: setting.measures,

@@ -27,6 +27,7 @@ test('a rip and a length are moved with their parts, a groove with its board', (
   ]);
   expect(told(moveTo(of('cut/c1~left/bottom~only/1'), 'router'))).toEqual([
     ['parts/c1~left/machine', 'router'],
+    ['parts/c1~left/by', null],
   ]);
 });
 

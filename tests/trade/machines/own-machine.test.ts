@@ -104,9 +104,13 @@ describe('where machines of a shop’s own are tried', () => {
     expect(takerOf(rip('34'), 'fence', shop)).toBe('fence');
   });
 
-  test('a groove stays on the tools of every shop', () => {
-    const groove: Need = { cut: 'groove', near: l('40'), width: l('3/4'), depth: l('1/4'), length: l('48') };
-    expect(waysFor(groove, 'fence', shop).filter(({ own }) => own)).toEqual([]);
+  test('a groove is offered on it too, where it makes one: near 40 is 10 over the fence, the old saw reaches it', () => {
+    const groove: Need = { cut: 'groove', near: l('40'), width: l('3/4'), depth: l('1/4') };
+    const ways = waysFor(groove, 'fence', shop);
+    expect(ways.map(({ tool, own, lacks }) => [own?.id ?? tool, lacks])).toEqual([
+      ['fence', [{ code: 'short', field: 'capacity', by: l('10') }]],
+      ['own1', []],
+    ]);
   });
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { add, less, zero } from '../../../src/length/length';
 import { partsOf } from '../../../src/trade/carcass/parts';
-import { toolAt } from '../../../src/trade/machines/tools';
+import { toolAt } from '../../../src/trade/machines/tool-at';
 import { needOf } from '../../../src/trade/setups/need';
 import { operationsOf } from '../../../src/trade/setups/operations';
 import { l } from '../../length/write-figures';

@@ -33,6 +33,11 @@ const readyWith: Partial<Record<MachineId, string>> = {
   rip: 'single blade',
   crosscut: 'single blade',
   slidingcut: 'single blade',
+  stop: 'stack',
+  fence: 'stack',
+  sliding: 'stack',
+  spacers: 'stop and spacers',
+  index: 'fence pencil marks',
 };
 
 /** A machine of the shop's own as the user calls it. */
