@@ -82,6 +82,41 @@ test('a toe board in notches from nothing to the cut that makes them', async ({ 
   await expect(page.locator('main')).toContainText('the other line 4 up from the bottom end');
 });
 
+/**
+ * The same case on a plinth 4 high: its sides are 48 − 4 = 44; the plinth 30 long and 11 1/4 − 3 = 8 1/4 deep, its
+ * cross members 8 1/4 − 2 × 3/4 = 6 3/4, at 0, (30 − 3/4) / 2 = 14 5/8 and 29 1/4. Scribed, and the floor not read,
+ * its strips are ripped 4 1/4.
+ */
+test('a plinth from nothing to the cut that makes it', async ({ page }) => {
+  await page.goto('./');
+  const hand = handOn(page);
+  await hand.tap(button(page, 'Work out a case'));
+  await sizes(page, hand);
+  await measured(page, hand, '3/4');
+  await filled(page, hand, { blank: /^Floor to the underside/, figure: '4' });
+  await hand.tap(button(page, '+ A plinth'));
+  await expect(button(page, '+ A toe board')).toBeHidden();
+  const said = page.locator('main').getByLabel('Plinth', { exact: true });
+  await filled(page, hand, { blank: /^How far back the plinth/, figure: '10' });
+  // 11 1/4 − 10 − 1 1/2 = −1/4
+  await expect(said).toContainText('The rails of the plinth meet, 1/4 over');
+  await filled(page, hand, { blank: /^How far back the plinth/, figure: '3' });
+  await hand.tap(button(page, /^How the plinth comes level/));
+  await hand.tap(page.getByRole('dialog').getByRole('button', { name: /scribed/ }));
+  await hand.tap(page.getByRole('button', { name: 'Parts' }));
+  const row = (name: string) => page.locator('main .nextset').filter({ hasText: name }).first();
+  await expect(row('Left side')).toContainText('44');
+  await expect(row('Plinth cross member')).toContainText('6 and 3/4');
+  await hand.tap(row('Plinth rail'));
+  await expect(page.locator('main')).toContainText('14 5/8');
+  await page.goto('./#/cuts');
+  const cut = page
+    .locator('main')
+    .getByRole('button', { name: /Plinth rail/ })
+    .first();
+  await expect(cut).toContainText('4 and 1/4');
+});
+
 /** The keys for the width stand open; the next blank follows. */
 async function sizes(page: Page, hand: Hand): Promise<void> {
   for (const [k, figure] of ['30', '48', '11 1/4'].entries()) {

@@ -1,4 +1,4 @@
-import { length, oneOf } from './kinds';
+import { few, flag, length, oneOf } from './kinds';
 
 /** How the back and the base of a case are made, where that is said. */
 export const roundFields = {
@@ -10,4 +10,11 @@ export const roundFields = {
   toeHow: oneOf('between', 'notch'),
   frontOver: length,
   toeClear: length,
+  hasPlinth: flag,
+  plinthHow: oneOf('shimmed', 'scribed'),
+  plinthFront: length,
+  plinthLeft: length,
+  plinthRight: length,
+  plinthBack: length,
+  plinthCrosses: few,
 };

@@ -1,6 +1,6 @@
 import type { Job } from '../job/job';
 import { roomIn, standIn } from '../job/room';
-import { add, type Length, shortest, zero } from '../length/length';
+import { add, isPositive, type Length, shortest, zero } from '../length/length';
 import type { Result } from '../length/result';
 import type { Case, Stuff } from '../trade/carcass/case';
 import { topCleat } from '../trade/carcass/panels';
@@ -62,9 +62,10 @@ export type Lift = { readonly feet?: Length; readonly base?: Length };
 
 function liftOf(job: Job, place: string, sizes: Sizes | undefined): Lift {
   const { footHow, footHigh } = standIn(job, place);
+  const base = sizes && add(sizes.case.hasBase ? sizes.thick('base') : zero, sizes.plinth);
   return {
     ...(footHow === 'screw' && footHigh ? { feet: footHigh } : {}),
-    ...(sizes?.case.hasBase ? { base: sizes.thick('base') } : {}),
+    ...(base && isPositive(base) ? { base } : {}),
   };
 }
 

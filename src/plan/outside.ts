@@ -27,7 +27,7 @@ export function outsideOf({ sizes }: Pick<Worked, 'sizes'>): Outside {
   const framed = longest(flats, c.hasFrame ? past(c.overhang ?? usual.overhang) : zero);
   const deep = add(throughBack(sizes).value, c.hasFrame ? thick('frame') : zero);
   const carried = { width: framed, height: sizes.height.value, depth: deep };
-  const base = c.hasBase ? thick('base') : zero;
+  const base = add(c.hasBase ? thick('base') : zero, sizes.plinth);
   if (!c.hasLooseTop) return { stands: { ...carried, height: add(carried.height, base) }, carried };
   const top = past(c.looseSide ?? usual.looseOver);
   return {

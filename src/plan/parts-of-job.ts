@@ -1,7 +1,9 @@
 import type { Job, PartNotes, Stock } from '../job/job';
 import { alike } from '../length/alike';
 import { keeper } from '../length/keeper';
+import type { Length } from '../length/length';
 import type { Result } from '../length/result';
+import { toStored } from '../length/stored';
 import type { Cutting } from '../trade/carcass/boards';
 import { byHand } from '../trade/carcass/by-hand';
 import type { Case, Stuff } from '../trade/carcass/case';
@@ -17,6 +19,7 @@ import { type BankPlan, bankPlanOf, thingsIn } from './bank-plan';
 import { fillerParts } from './closing-plan';
 import { greatestOf } from './greatest';
 import { handBoard } from './hand-board';
+import { levelPlanOf } from './level-plan';
 import { keptMarks, recutsOf } from './recuts';
 
 type WorkedCase = Result<Worked, readonly CaseProblem[]>;
@@ -82,10 +85,21 @@ function workedIn(job: Job, stuff: readonly Stuff[]): ReadonlyMap<string, Worked
   return new Map(
     job.cases.map((c) => {
       const own = stuffsIn(Object.values(c.stocks), stuff);
-      const work = () => partsOf(c, { ...at, marks: keptMarks(job, c) });
-      return [c.id, kept.cases(c, [job.tape, ...own, ...(notes.get(c.id) ?? [])], work)];
+      const fall = fallUnder(job, c);
+      const work = () => partsOf(c, { ...at, fall, marks: keptMarks(job, c) });
+      return [
+        c.id,
+        kept.cases(c, [job.tape, fall && toStored(fall), ...own, ...(notes.get(c.id) ?? [])], work),
+      ];
     }),
   );
+}
+
+/** How much the floor falls under a case whose plinth is scribed to it, once every foot is read. */
+function fallUnder(job: Job, c: Case): Length | undefined {
+  if (!c.hasPlinth || c.plinthHow !== 'scribed') return undefined;
+  const { found } = levelPlanOf(job, c.id);
+  return found?.ok ? found.value.most : undefined;
 }
 
 /** The stuffs of some stocks, one for each. */

@@ -1,6 +1,6 @@
 import type { Job } from '../job/job';
 import type { Folded } from '../job/log';
-import { isPositive } from '../length/length';
+import { add, isPositive } from '../length/length';
 import { anchorCard } from '../trade/install/anchor';
 import { installId } from '../trade/setups/install-steps';
 import { putUpOf } from './cleat-on';
@@ -28,7 +28,7 @@ export function fixingsOf(plan: WithCases, place: string): number | undefined {
 export function anchorOf(plan: Pick<Plan, 'job' | 'stuff' | 'worked'>, place: string) {
   const found = plan.worked.get(place);
   const high = found?.ok
-    ? found.value.sizes.height.value
+    ? add(found.value.sizes.height.value, found.value.sizes.plinth)
     : plan.job.cases.find((c) => c.id === place)?.height;
   if (!high || !isPositive(high)) return undefined;
   const own = putUpOf(plan.job, place);

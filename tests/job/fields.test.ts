@@ -58,12 +58,13 @@ const wholeCase = Object.fromEntries(
   Object.keys(caseFields).map((name): [string, unknown] => {
     if (name.endsWith('Stock')) return [name, 'sheeta'];
     if (/^has|Off$|^gone$/.test(name)) return [name, name !== 'gone'];
-    if (['partitions', 'cleats', 'mitres', 'crosses'].includes(name)) return [name, 2];
+    if (['partitions', 'cleats', 'mitres', 'crosses', 'plinthCrosses'].includes(name)) return [name, 2];
     if (name === 'bays') return [name, [long, undefined, odd]];
     if (name === 'hold') return [name, 'openings'];
     if (name === 'backHow') return [name, 'groove'];
     if (name.endsWith('Joint')) return [name, 'over'];
     if (name === 'toeHow') return [name, 'notch'];
+    if (name === 'plinthHow') return [name, 'scribed'];
     return [name, name === 'name' ? 'Case' : odd];
   }),
 );
@@ -774,7 +775,7 @@ describe('near misses', () => {
       'cleat',
     ],
     ...['stile', 'middle', 'railtop', 'railbottom', 'toe', 'loose', 'edgefront', 'edgeleft', 'edgeright'],
-    ...['baserail', 'basecross', 'bench'],
+    ...['baserail', 'basecross', 'plinthrail', 'plinthcross', 'bench'],
   ];
   test.each(taken)('a thing in a bay is not called %s: that names a part or a groove', (id) => {
     expect(fieldAt(`cases/c1/inside/${id}/kind`)).toBeUndefined();

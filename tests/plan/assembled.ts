@@ -56,6 +56,9 @@ export const anyJob = fc
     hasBack: fc.boolean(),
     backHow: fc.constantFrom(undefined, 'rabbet', 'groove', 'applied' as const),
     backLand: sixteenths(4, 16),
+    hasPlinth: fc.boolean(),
+    plinthLeft: sixteenths(0, 16),
+    plinthBack: sixteenths(0, 16),
     hasToe: fc.boolean(),
     toeHow: fc.constantFrom(undefined, 'notch' as const),
     toeBack: sixteenths(8, 64),
@@ -115,11 +118,13 @@ function reachIn(c: Case, flat: 'bottom' | 'top', at: { side: CutPiece; thick: L
   return (at.side.grooves.get(flat) ?? at.side.rabbets.get(flat))?.deep ?? zero;
 }
 
-/** A case as it stands once its cut pieces are put together, from the left and from the floor. */
+/** A case as it stands once its cut pieces are put together, from the left and from the floor or its plinth. */
 export type Standing = {
   readonly piece: (role: string) => CutPiece;
   readonly thick: (role: 'side' | 'shelf' | 'back') => Length;
+  /** Standing on its own lower end: on a plinth it is not off the floor. */
   readonly c: Case;
+  readonly plinth: Length;
   readonly outside: Length;
   /** Left and right face of each wall, from the left: sides and partitions. */
   readonly walls: readonly { readonly role: string; readonly left: Length; readonly right: Length }[];
@@ -132,10 +137,12 @@ export type Standing = {
 
 /** The bottom ends in the floors of its dadoes, so it sets how far apart the sides stand. */
 export function assembled(
-  c: Case,
+  said: Case,
   pieces: ReadonlyMap<string, CutPiece>,
   thick: Standing['thick'],
 ): Standing {
+  const plinth = said.hasPlinth ? (said.feet ?? zero) : zero;
+  const c = said.hasPlinth ? { ...said, feet: zero } : said;
   const piece = (role: string): CutPiece => {
     const found = pieces.get(`c~${role}`);
     if (!found) throw new Error(`no piece ${role}`);
@@ -157,7 +164,7 @@ export function assembled(
   const foot = c.bottomJoint === 'over' ? side : zero;
   const onTop = c.hasTop && c.topJoint === 'over' ? side : zero;
   const highest = sum([foot, piece('left').long, onTop]);
-  return { piece, thick, c, outside, walls, foot, highest, datum: datumOf(piece('left'), c, side) };
+  return { piece, thick, c, plinth, outside, walls, foot, highest, datum: datumOf(piece('left'), c, side) };
 }
 
 /** Upper face of the bottom: under the sides, in its rabbet or dado, on its line, or flush with the ends. */
@@ -190,7 +197,7 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
   const top = add(lowest, left.long);
   const onTop = c.hasTop && c.topJoint === 'over';
   const ceiling = c.hasTop && !onTop ? subtract(top, topSeat?.wide ?? side) : top;
-  if (c.hold === 'outside') off.set('high', subtract(highest, c.height ?? zero));
+  if (c.hold === 'outside') off.set('high', subtract(add(standing.plinth, highest), c.height ?? zero));
   for (const { role, left: face } of walls.slice(1, -1)) {
     const [no, inBottom] = [
       role.replace('partition', 'p'),
@@ -226,6 +233,7 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
       off.set(`${shelf.id} in ${wall}`, subtract(under, shelf.at ?? zero));
     }
   }
+  for (const [what, by] of plinthOff(standing)) off.set(what, by);
   for (const [what, by] of toeOff(standing)) off.set(what, by);
   for (const [what, by] of backOff(standing, ceiling)) off.set(what, by);
   const backSeat = left.rabbets.get('back');
@@ -240,6 +248,19 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
       off.set(`${flat} deep`, subtract(add(piece(flat).wide, isOver ? zero : backSeat.wide), left.wide));
     }
   }
+  return off;
+}
+
+/** Sides on a plinth make the height with it; its rails run its length, its cross members stand between them. */
+function plinthOff({ piece, thick, c, outside, plinth }: Standing): ReadonlyMap<string, Length> {
+  const off = new Map<string, Length>();
+  if (plinth.n === 0n) return off;
+  const [rail, cross, side] = [piece('plinthrail'), piece('plinthcross'), piece('left')];
+  off.set('plinth across', subtract(add(rail.long, c.plinthLeft ?? zero), outside));
+  off.set('plinth high', subtract(rail.wide, plinth));
+  const rails = times(thick('side'), 2n);
+  const deep = add(add(cross.long, rails), add(inches(3n), c.plinthBack ?? zero));
+  off.set('plinth deep', subtract(deep, side.wide));
   return off;
 }
 

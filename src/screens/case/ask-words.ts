@@ -15,6 +15,11 @@ export const toeHows = {
   between: { label: 'between the sides', hint: 'the sides stand on the floor to their front edges' },
   notch: { label: 'in notches of the sides', hint: 'over the whole width; toes go under' },
 } as const;
+export const plinthHow = 'How the plinth comes level';
+export const plinthHows = {
+  shimmed: { label: 'shimmed', hint: 'cut to its height, shims under it' },
+  scribed: { label: 'scribed', hint: 'ripped wider by the fall of the floor and 1/4' },
+} as const;
 export const stockOf = (piece: string): string => `What ${piece} of`;
 export const sheet = 'Sheet';
 export const measureSheet = 'Measure a sheet';
@@ -34,5 +39,6 @@ export const counted = {
   cleats: 'cleats',
   mitres: 'mitres',
   crosses: 'members',
+  plinthCrosses: 'members',
 } as const;
 export const insideCounted = { trays: 'trays', fixed: 'shelves', loose: 'shelves', rail: 'rails' } as const;

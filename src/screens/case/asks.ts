@@ -4,8 +4,9 @@ import type { Job } from '../../job/job';
 import { mostFew } from '../../job/kinds';
 import type { BandKind } from '../../length/bands';
 import type { Length } from '../../length/length';
-import type { BackHow, Case, Inside, StockRole, ToeHow } from '../../trade/carcass/case';
+import type { BackHow, Case, Inside, PlinthHow, StockRole, ToeHow } from '../../trade/carcass/case';
 import { jointAt } from '../../trade/carcass/meetings';
+import { usualCrosses } from '../../trade/carcass/plinth';
 import type { CaseField } from '../../trade/carcass/problems';
 import { follows } from '../../trade/carcass/sizes';
 import type { Ask } from '../shared/ask';
@@ -51,6 +52,10 @@ const caseKinds: Record<CaseField, BandKind> = {
   looseSide: 'place',
   lip: 'place',
   toeBack: 'place',
+  plinthFront: 'place',
+  plinthLeft: 'place',
+  plinthRight: 'place',
+  plinthBack: 'place',
   frontOver: 'place',
   toeClear: 'place',
   crossWide: 'length',
@@ -87,7 +92,7 @@ export const caseCount = (c: Case, field: keyof typeof words.counted, title: str
   as: 'count',
   title,
   unit: words.counted[field],
-  now: c[field],
+  now: c[field] ?? usualCrosses,
   // a strip has two ends
   refuse: countRefused(field === 'mitres' ? 2 : mostFew, words.counted[field], 0),
   save: (value) => editCase(c.id, { [field]: value ?? 0 }),
@@ -134,6 +139,18 @@ export const caseToeHow = (c: Case): Ask => ({
     { value: 'notch', ...words.toeHows.notch },
   ],
   save: (how) => editCase(c.id, { toeHow: how as ToeHow }),
+});
+
+/** How a plinth comes level. */
+export const casePlinthHow = (c: Case): Ask => ({
+  as: 'choice',
+  title: words.plinthHow,
+  now: c.plinthHow ?? 'shimmed',
+  choices: [
+    { value: 'shimmed', ...words.plinthHows.shimmed },
+    { value: 'scribed', ...words.plinthHows.scribed },
+  ],
+  save: (how) => editCase(c.id, { plinthHow: how as PlinthHow }),
 });
 
 type StockFrom = { readonly job: Job; readonly onMeasure: (stock: StockRole) => void };

@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { Job } from '../../job/job';
-import type { Length } from '../../length/length';
+import { add, type Length } from '../../length/length';
 import { markAt } from '../../length/tape';
 import { writeMark } from '../../length/write';
+import { throughBack } from '../../trade/carcass/back-how';
 import type { Worked } from '../../trade/carcass/parts';
 import { Segment } from '../../ui/bar';
 import { CaseDrawing } from '../../ui/case-drawing';
@@ -21,8 +22,8 @@ type DrawnProps = {
 export function DrawnCase({ worked, job, stale, onPart }: DrawnProps) {
   const [view, setView] = useState<'front' | 'section'>('front');
   const drawing = view === 'front' ? frontOf(worked) : sectionOf(worked);
-  const { width, height, depth } = worked.sizes;
-  const across = view === 'front' ? width.value : depth.value;
+  const { width, height, plinth } = worked.sizes;
+  const across = view === 'front' ? width.value : throughBack(worked.sizes).value;
   const told = (x: Length) => writeMark(markAt(x, job.tape), job.tape);
   const choice = (to: 'front' | 'section') => ({
     label: words.views[to],
@@ -35,7 +36,7 @@ export function DrawnCase({ worked, job, stale, onPart }: DrawnProps) {
         {...drawing}
         stale={stale}
         across={told(across)}
-        up={told(height.value)}
+        up={told(add(height.value, plinth))}
         label={words.drawn[view]}
         onPart={onPart}
       />

@@ -11,6 +11,7 @@ import { numberOf } from '../../trade/carcass/stands-as';
 import { layOut } from '../../trade/grooves/lay-out';
 import type { DrawnPiece } from '../../ui/case-drawing';
 import { backAt } from './drawn-back';
+import { onPlinth, plinthFront, plinthSection } from './drawn-plinth';
 import { loosePlaces } from './drawn-shelves';
 import { toeFront, toeSection } from './drawn-toe';
 
@@ -71,11 +72,9 @@ export function frontOf(worked: Worked): Drawing {
   ];
   const past = [c.hasFrame ? (c.overhang ?? zero) : zero, pastOf(c, 'bottom'), pastOf(c, 'top')];
   const over = Math.max(...past.map(d));
-  return {
-    wide: d(width.value) + 2 * over,
-    high: d(height.value),
-    pieces: pieces.map((p) => ({ ...p, x: p.x + over })),
-  };
+  const own = { wide: d(width.value) + 2 * over, high: d(height.value), pieces };
+  const raised = onPlinth(sizes, own, plinthFront(sizes, piece));
+  return { ...raised, pieces: raised.pieces.map((p) => ({ ...p, x: p.x + over })) };
 }
 
 /** Left edge of a bay. */
@@ -183,7 +182,7 @@ export function sectionOf(worked: Worked): Drawing {
   const { sizes } = worked;
   const front = sizes.case.hasFrame ? sizes.thick('frame') : zero;
   const piece = maker(worked);
-  return {
+  const own = {
     wide: d(add(throughBack(sizes).value, front)),
     high: d(sizes.height.value),
     pieces: [
@@ -193,6 +192,7 @@ export function sectionOf(worked: Worked): Drawing {
       ...(sizes.case.hasFrame ? railsCut(sizes, front, piece) : []),
     ],
   };
+  return onPlinth(sizes, own, plinthSection(sizes, front, piece));
 }
 
 /** Bottom, top and fixed shelves, cut through. */

@@ -11,6 +11,7 @@ export const options = {
   loose: { name: 'Loose top', add: 'A loose top', off: 'No loose top' },
   edging: { name: 'Edging', add: 'Edging', off: 'No edging' },
   toe: { name: 'Toe board', add: 'A toe board', off: 'No toe board' },
+  plinth: { name: 'Plinth', add: 'A plinth', off: 'No plinth' },
   base: { name: 'Base frame', add: 'A lapped frame', off: 'No base frame' },
 } as const;
 
@@ -22,6 +23,7 @@ export const howMany = {
   cleats: 'How many cleats',
   mitres: 'Mitred ends',
   crosses: 'How many cross members',
+  plinthCrosses: 'How many cross members the plinth has',
 } as const;
 export const stilesHeld = 'How the stiles are held';
 export const middleHeld = 'How the middle stile is held';
@@ -90,6 +92,16 @@ export const toeInNotches = (at: At<'stock' | 'how' | 'back' | 'before' | 'clear
   <>
     A toe board of {at.stock} {at.how}, {at.back} behind the foremost face, which stands {at.before} before
     the sides; {at.clear} clear of the floor.
+  </>
+);
+
+export const plinth = (
+  at: At<'stock' | 'how' | 'front' | 'before' | 'left' | 'right' | 'back' | 'crosses' | 'cross'>,
+) => (
+  <>
+    A plinth of {at.stock} under the case, {at.how}: {at.front} behind the foremost face, which stands{' '}
+    {at.before} before the sides; in {at.left} at the left, {at.right} at the right, {at.back} at the back. It
+    has {at.crosses} cross members of {at.cross}.
   </>
 );
 

@@ -13,7 +13,15 @@ import * as words from './option-words';
 /** What may go round a case: the field that says it is there, and its sentence. */
 type Option = {
   readonly name: keyof typeof words.options;
-  readonly field: 'hasBack' | 'cleats' | 'hasFrame' | 'hasLooseTop' | 'hasEdging' | 'hasToe' | 'hasBase';
+  readonly field:
+    | 'hasBack'
+    | 'cleats'
+    | 'hasFrame'
+    | 'hasLooseTop'
+    | 'hasEdging'
+    | 'hasToe'
+    | 'hasBase'
+    | 'hasPlinth';
   readonly sentence: (c: Case, blanks: Blanks) => ComponentChildren;
 };
 
@@ -130,11 +138,31 @@ const base: Option = {
     }),
 };
 
-const said = [back, cleats, frame, loose, edging, toe, base];
-const offered = [back, frame, cleats, loose, edging, toe, base];
+const plinth: Option = {
+  name: 'plinth',
+  field: 'hasPlinth',
+  sentence: (c, { blank, length, of, thick, usual }) =>
+    words.plinth({
+      stock: of('base'),
+      how: blank(asks.casePlinthHow(c)),
+      front: length('plinthFront', usual.toeBack),
+      before: length('frontOver', (c.hasFrame ? thick('frame') : undefined) ?? zero),
+      left: length('plinthLeft', zero),
+      right: length('plinthRight', zero),
+      back: length('plinthBack', zero),
+      crosses: blank(asks.caseCount(c, 'plinthCrosses', words.howMany.plinthCrosses)),
+      cross: of('cross'),
+    }),
+};
 
-/** A toe board stands under a case with feet. */
-const fits = (c: Case, { name }: Option): boolean => name !== 'toe' || c.feet !== undefined;
+const said = [back, cleats, frame, loose, edging, toe, plinth, base];
+const offered = [back, frame, cleats, loose, edging, toe, plinth, base];
+
+/** A toe board or a plinth stands under a case that is off the floor: one or the other. */
+function fits(c: Case, { name }: Option): boolean {
+  if (name === 'toe') return c.feet !== undefined && !c.hasPlinth;
+  return name !== 'plinth' || (c.feet !== undefined && !c.hasToe);
+}
 
 /** What may go round a case, each in or out. */
 export function Options(part: CasePart) {

@@ -1,6 +1,7 @@
 import { assertNever } from '../../length/result';
 import type { Case, Inside, StockRole } from '../../trade/carcass/case';
 import type { CaseField, CaseProblem, CaseWarning } from '../../trade/carcass/problems';
+import type { RoundProblem } from '../../trade/carcass/round-problems';
 import type { PinProblem } from '../../trade/shelves/pin-problem';
 import * as ask from './ask-words';
 import { joinTitles } from './join-words';
@@ -22,6 +23,7 @@ export type Section =
   | 'edging'
   | 'toe'
   | 'base'
+  | 'plinth'
   | `in ${string}`;
 
 /** Where a thing is said: its sentence, and its blanks there by their names. */
@@ -61,6 +63,10 @@ const sections: Readonly<Record<CaseField, Section>> = {
   looseSide: 'loose',
   lip: 'edging',
   toeBack: 'toe',
+  plinthFront: 'plinth',
+  plinthLeft: 'plinth',
+  plinthRight: 'plinth',
+  plinthBack: 'plinth',
   frontOver: 'toe',
   toeClear: 'toe',
   crossWide: 'base',
@@ -151,10 +157,16 @@ function titleOf({ kind, heldBy }: Inside, field: InsideField): keyof typeof ins
   }
 }
 
+/** Of cross members it is their number that is wrong. */
+const roundPlace = (problem: RoundProblem): Place =>
+  problem.code === 'plinth-full' || problem.code === 'plinth-crosses'
+    ? { at: 'plinth', blanks: [howMany.plinthCrosses] }
+    : atFields(roundField(problem));
+
 /** The blank that makes a problem. */
 export function placeOf(problem: CaseProblem, c: Case): Place {
   const outside = c.hold === 'outside';
-  if ('round' in problem) return atFields(roundField(problem));
+  if ('round' in problem) return roundPlace(problem);
   if (isOfPins(problem)) return pinPlace(problem, c);
   switch (problem.code) {
     case 'missing':

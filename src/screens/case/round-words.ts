@@ -16,6 +16,14 @@ export function roundProblemText(problem: RoundProblem): string {
       return `The toe board stands ${w(problem.by)} before the sides: there is no notch for it. A recess of more than ${w(problem.least)}.`;
     case 'no-foot':
       return `The notches for the toe board take the whole depth of the sides and ${w(problem.by)} more. Less of a recess.`;
+    case 'plinth-no-length':
+      return `The plinth is in at its ends by ${w(problem.by)} more than the case is wide.`;
+    case 'plinth-rails-meet':
+      return `The rails of the plinth meet, ${w(problem.by)} over. Less of a recess in front or behind.`;
+    case 'plinth-full':
+      return `The cross members of the plinth overlap by ${w(problem.by)} together. Fewer of them.`;
+    case 'plinth-crosses':
+      return `A plinth has ${problem.least} cross members at least: its ends.`;
     default:
       return assertNever(problem);
   }
@@ -35,6 +43,12 @@ export function roundField(problem: RoundProblem | RoundWarning): CaseField {
     case 'small-foot':
     case 'shallow-toe':
       return 'toeBack';
+    case 'plinth-no-length':
+      return 'plinthLeft';
+    case 'plinth-full':
+    case 'plinth-crosses':
+    case 'plinth-rails-meet':
+      return 'plinthFront';
     case 'low-toe':
       return 'feet';
     default:

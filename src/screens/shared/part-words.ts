@@ -29,6 +29,8 @@ const words: Readonly<Record<SingleRole, string>> = {
   edgeright: 'Right edging',
   baserail: 'Base rail',
   basecross: 'Cross member',
+  plinthrail: 'Plinth rail',
+  plinthcross: 'Plinth cross member',
   fillerleft: 'Left filler strip',
   fillerright: 'Right filler strip',
 };

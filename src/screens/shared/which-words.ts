@@ -62,8 +62,10 @@ const withoutDrawers = (what: What, trays: boolean): string => {
 /** What lies in a joint. @example takesWords({ part: 'cleat', no: 2 }) // 'for cleat 2' */
 export function takesWords(takes: Takes): string {
   if (takes.said !== undefined) return takes.said ? `for ${takes.said}` : 'added by hand';
-  return takes.no === undefined ? `for the ${takes.part}` : `for ${takes.part} ${takes.no}`;
+  return takes.no === undefined ? `for the ${lying(takes)}` : `for ${lying(takes)} ${takes.no}`;
 }
+
+const lying = ({ part }: Takes): string => (part === 'cross' ? 'cross member' : (part ?? ''));
 
 const seatWords = ({ in: what, no }: Seat): string =>
   `${what === 'run' ? 'no.' : what}${no === undefined ? '' : ` ${no}`}`;

@@ -90,6 +90,9 @@ export type BackHow = 'rabbet' | 'groove' | 'applied';
 /** By which joint an end meets another part. `over`: it lies over the end of the other. Spelled as stored. */
 export type CaseJoint = 'dado' | 'rabbet' | 'butt' | 'over';
 
+/** How a plinth comes level: shimmed up, or scribed to the floor. Shimmed while nothing is said. */
+export type PlinthHow = 'shimmed' | 'scribed';
+
 /** How a toe board stands: between the sides, or in notches of them. */
 export type ToeHow = 'between' | 'notch';
 
@@ -178,6 +181,14 @@ export type Case = {
   /** In notches: what stands before the sides, a frame or fronts, and how far the board stays clear of the floor. */
   readonly frontOver?: Length | undefined;
   readonly toeClear?: Length | undefined;
+  /** A plinth the case stands on, as high as the case is off the floor: how far in from front, ends and back. */
+  readonly hasPlinth: boolean;
+  readonly plinthHow?: PlinthHow | undefined;
+  readonly plinthFront?: Length | undefined;
+  readonly plinthLeft?: Length | undefined;
+  readonly plinthRight?: Length | undefined;
+  readonly plinthBack?: Length | undefined;
+  readonly plinthCrosses?: number | undefined;
   /** Base frame: so many cross members, so wide; rails as wide. */
   readonly crosses: number;
   readonly crossWide?: Length | undefined;
@@ -201,6 +212,7 @@ export const newCase = (id: string): Case => ({
   hasEdging: false,
   hasToe: false,
   hasBase: false,
+  hasPlinth: false,
   cleats: 0,
   stilesOff: false,
   middleOff: false,

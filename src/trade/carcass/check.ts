@@ -1,4 +1,4 @@
-import { equals, isZero, type Length, sum, times, zero } from '../../length/length';
+import { add, equals, isZero, type Length, sum, times, zero } from '../../length/length';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { beyondTerms, overSides } from './ends';
 import { reachOf } from './meetings';
@@ -30,7 +30,7 @@ const line = (way: Way, added: Sum, wanted: Length): CheckLine => ({
  * @example checkOf(worked).every((line) => line.meets) // Example 3 of carcass
  */
 export function checkOf(worked: Worked): readonly CheckLine[] {
-  const { width, height, case: c } = worked.sizes;
+  const { width, height, plinth, case: c } = worked.sizes;
   const size = (role: string, way: 'across' | 'up') => {
     const long = worked.parts.find((p) => p.id === `${c.id}~${role}`)?.length.sum.value;
     const { exact, mark } = setBy(worked.sizes, way);
@@ -38,12 +38,14 @@ export function checkOf(worked: Worked): readonly CheckLine[] {
   };
   const top = size('top', 'across');
   const partition = size('partition1', 'up');
+  const up = (way: Way, added: Sum) =>
+    line(way, sumOf(...added.terms, plus('plinth', plinth)), add(height.value, plinth));
   return [
     line('bottom', acrossBottom(worked, size('bottom', 'across') ?? zero), width.value),
     line('bays', byBays(worked), width.value),
     ...(top ? [line('top', acrossTop(worked, top), width.value)] : []),
-    line('side', upSide(worked, size('left', 'up') ?? zero), height.value),
-    ...(partition ? [line('partition', upPartition(worked, partition), height.value)] : []),
+    up('side', upSide(worked, size('left', 'up') ?? zero)),
+    ...(partition ? [up('partition', upPartition(worked, partition))] : []),
   ];
 }
 

@@ -17,9 +17,13 @@ type Thick = (stock: StockRole) => Length;
  * @param thick of each piece, inches; @param over is taken by the outside and shared by the bays not given
  * @returns inches, each with its sum
  */
-export const heldOf = (c: Case, thick: Thick, over: Over): { readonly across: Across; readonly up: Up } =>
+export const heldOf = (
+  c: Case,
+  thick: Thick,
+  over: Over & { readonly plinth: Length },
+): { readonly across: Across; readonly up: Up } =>
   c.hold === 'outside'
-    ? { across: acrossFromOutside(c, thick, over.across), up: upFromOutside(c, thick, over.up) }
+    ? { across: acrossFromOutside(c, thick, over.across), up: upFromOutside(c, thick, over) }
     : { across: acrossFromOpenings(c, thick, over.across), up: upFromOpenings(c, thick, over.up) };
 
 function acrossFromOutside(c: Case, thick: Thick, over: Length): Across {
@@ -84,8 +88,14 @@ function baysOf(c: Case, thick: Thick, clearWidth: Sum): readonly Sum[] {
 
 const topOf = (c: Case, thick: Thick): Length => (c.hasTop ? thick('top') : zero);
 
-function upFromOutside(c: Case, thick: Thick, over: Length): Up {
-  const height = sumOf(plus('outside-height', c.height ?? zero), plus('side-mark', over));
+type UpOver = { readonly up: Length; readonly plinth: Length };
+
+function upFromOutside(c: Case, thick: Thick, { up, plinth }: UpOver): Up {
+  const height = sumOf(
+    plus('outside-height', c.height ?? zero),
+    minus('plinth', plinth),
+    plus('side-mark', up),
+  );
   const clearHeight = sumOf(
     plus('outside-height', height.value, moved(height)),
     minus('top', topOf(c, thick)),

@@ -30,6 +30,8 @@ import { usualOf } from './usual';
 export type Making = {
   readonly sizes: Sizes;
   readonly tape: Tape;
+  /** How much the floor falls under the case, where that was read. Inches. */
+  readonly fall?: Length | undefined;
   readonly cutting: (part: string) => Cutting;
 };
 

@@ -21,6 +21,8 @@ export type SingleRole =
   | 'edgeright'
   | 'baserail'
   | 'basecross'
+  | 'plinthrail'
+  | 'plinthcross'
   | 'fillerleft'
   | 'fillerright';
 

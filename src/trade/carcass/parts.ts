@@ -1,4 +1,4 @@
-import { add, isNegative, less, subtract, zero } from '../../length/length';
+import { add, isNegative, type Length, less, subtract, zero } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import type { Tape } from '../../length/tape';
 import { lappedFrame } from '../joints/laps';
@@ -11,6 +11,7 @@ import { matched, type Said } from './matched';
 import { acrossOf, overlaps } from './overlaps';
 import { type Making, panels } from './panels';
 import type { Part } from './part';
+import { plinthProblems } from './plinth';
 import type { CaseProblem } from './problems';
 import { basePlan, roundIt } from './round-it';
 import { withShelfPlaces } from './shelf-places';
@@ -25,6 +26,8 @@ type CaseOptions = {
   readonly cutting?: (part: string) => Cutting;
   /** What is said of a part by its id: how its grain lies, whether it shares a mark with unlike parts. */
   readonly said?: (part: string) => Said;
+  /** How much the floor falls under it, where that was read. Inches. */
+  readonly fall?: Length | undefined;
   /** Marks of bottom and sides that other parts are cut to already. */
   readonly marks?: SetMarks;
 };
@@ -46,6 +49,7 @@ export function partsOf(c: Case, options: CaseOptions): Result<Worked, readonly 
   const problems = [
     ...backProblems(sizes),
     ...toeProblems(sizes),
+    ...plinthProblems(sizes),
     ...insideProblems(sizes),
     ...overlaps(sizes),
     ...(c.hasFrame ? frameProblems(frameOf(sizes)) : []),
@@ -56,6 +60,7 @@ export function partsOf(c: Case, options: CaseOptions): Result<Worked, readonly 
   const making: Making = {
     sizes,
     tape: options.tape,
+    fall: options.fall,
     cutting: options.cutting ?? (() => ({})),
   };
   const carcass = panels(making);

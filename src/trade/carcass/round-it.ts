@@ -9,6 +9,7 @@ import { frameOf } from './frame';
 import { type Making, partOf, rabbetToRabbet } from './panels';
 import type { Part } from './part';
 import type { SingleRole } from './part-name';
+import { plinthParts } from './plinth';
 import { lengthIn } from './sizes';
 import { toePart } from './toe';
 import { usualOf } from './usual';
@@ -24,6 +25,7 @@ export function roundIt(making: Making): readonly Part[] {
     ...(c.hasLooseTop ? [looseTop(making)] : []),
     ...(c.hasEdging ? edging(making) : []),
     ...(c.hasBase ? base(making) : []),
+    ...plinthParts(making),
   ];
 }
 

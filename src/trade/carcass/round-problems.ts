@@ -10,6 +10,11 @@ export type RoundProblem = { readonly round: 'back' | 'base' } & (
   | { readonly code: 'cleats-behind'; readonly by: Length; readonly least: Length }
   /** The toe board stands before the sides: the recess must be more than `least`. */
   | { readonly code: 'board-proud'; readonly by: Length; readonly least: Length }
+  /** Nothing is left of the plinth between its ends, or between its rails. */
+  | { readonly code: 'plinth-no-length' | 'plinth-rails-meet'; readonly by: Length }
+  /** Its cross members take more than its length; it has too few. */
+  | { readonly code: 'plinth-full'; readonly by: Length }
+  | { readonly code: 'plinth-crosses'; readonly least: number }
   /** The notches take the whole depth of the sides. */
   | { readonly code: 'no-foot'; readonly by: Length }
 );

@@ -42,6 +42,8 @@ export type Sizes = {
   readonly real: (bay: number) => Sum;
   /** Floor to the upper face of the bottom: the datum of everything inside. */
   readonly datum: Sum;
+  /** How high the plinth is that the case stands on: its sizes here are its own, from its own lower end. */
+  readonly plinth: Length;
   /** What the marks of bottom and sides add to the drawing. */
   readonly over: Over;
   /** The same by the drawing, where they add something. */
@@ -85,14 +87,17 @@ export function sizesOf(c: Case, stuff: readonly Stuff[]): Result<Sizes, readonl
     stuff.find((s) => s.id === stockOf(c, stock))?.thickness ?? zero;
   const problems = [...missingFields(c), ...missingStock(c, thick), ...notPositive(c), ...negative(c)];
   if (problems.length > 0) return err(problems);
-  const sizes = work(c, thick);
+  const plinth = c.hasPlinth ? (c.feet ?? zero) : zero;
+  const sizes = work(c.hasPlinth ? { ...c, feet: zero } : c, { thick, plinth });
   const closed = [...noOpening(sizes), ...baysOff(sizes), ...jointProblems(sizes), ...tooMuch(sizes)];
   return closed.length > 0 ? err(closed) : ok(sizes);
 }
 
-function work(c: Case, thick: Sizes['thick'], over: Over = { across: zero, up: zero, deep: zero }): Sizes {
+const none: Over = { across: zero, up: zero, deep: zero };
+
+function work(c: Case, { thick, plinth }: Pick<Sizes, 'thick' | 'plinth'>, over: Over = none): Sizes {
   const joints = jointsOf(c, thick('side'), c.hasBack ? thick('back') : undefined);
-  const { across, up } = heldOf(c, thick, over);
+  const { across, up } = heldOf(c, thick, { ...over, plinth });
   const depth = sumOf(plus('case-depth', c.depth ?? zero), plus('side-mark', over.deep));
   const inner = innerOf(c, joints, depth);
   const datum = sumOf(plus('floor-to-case', c.feet ?? zero), plus('bottom', thick('bottom')));
@@ -100,7 +105,7 @@ function work(c: Case, thick: Sizes['thick'], over: Over = { across: zero, up: z
     const used = c.built[`bay${bay}`]?.used;
     return used ? given('bay-as-built', used) : (across.bays[bay - 1] ?? given('bay', zero));
   };
-  return { case: c, thick, joints, over, depth, inner, datum, real, ...across, ...up };
+  return { case: c, thick, plinth, joints, over, depth, inner, datum, real, ...across, ...up };
 }
 
 /** The bottom, which sets the case across: clear width, and what it reaches past that at either end. */
@@ -116,7 +121,7 @@ export const bottomLong = (sizes: Sizes): Sum =>
  * @example onMarks(sizes, '1/32').width.value // 43 5/8 strong by .0111: Example 14 of carcass
  */
 export function onMarks(drawn: Sizes, tape: Tape, marks: SetMarks = {}): Sizes {
-  const { case: c, thick, depth } = drawn;
+  const { case: c, depth } = drawn;
   const added = (exact: Length, kept: Length | undefined) =>
     keptOff(exact, kept) ?? subtract(markAt(exact, tape).value, exact);
   const over = {
@@ -124,7 +129,7 @@ export function onMarks(drawn: Sizes, tape: Tape, marks: SetMarks = {}): Sizes {
     up: added(sideLong(drawn).value, marks.up),
     deep: keptOff(depth.value, marks.deep) ?? zero,
   };
-  return Object.values(over).every(isZero) ? drawn : { ...work(c, thick, over), drawn };
+  return Object.values(over).every(isZero) ? drawn : { ...work(c, drawn, over), drawn };
 }
 
 /** Marks of what sets a case across, up and deep, where they are not the nearest. Inches. */
@@ -225,6 +230,10 @@ const roomsThatCount: readonly CaseField[] = [
   'toeBack',
   'bottomPast',
   'topPast',
+  'plinthFront',
+  'plinthLeft',
+  'plinthRight',
+  'plinthBack',
   'frontOver',
   'toeClear',
 ];

@@ -89,8 +89,9 @@ export function toeWarnings(sizes: Sizes): readonly RoundWarning[] {
 }
 
 /** How far behind the foremost face of a case its foremost point on the floor stands. Inches. */
-export function setBackOf(sizes: Pick<Sizes, 'case' | 'thick'>): Length {
-  const { case: c, thick } = sizes;
+export function setBackOf(sizes: Pick<Sizes, 'case' | 'thick' | 'plinth'>): Length {
+  const { case: c, thick, plinth } = sizes;
+  if (isPositive(plinth)) return c.plinthFront ?? usualOf(c).toeBack;
   if (!c.hasToe) return zero;
   const recess = c.toeBack ?? usualOf(c).toeBack;
   // a board in notches hangs clear of the floor: the sides stand behind it

@@ -136,7 +136,8 @@ function stepsAt({ id, banks }: Place, on: Thing, parts: readonly Part[]): At {
   return (what, after) => step({ place: id, on, what, ...which }, after);
 }
 
-const isBase = ({ name }: Part): boolean => name.role === 'baserail' || name.role === 'basecross';
+const bases: readonly string[] = ['baserail', 'basecross', 'plinthrail', 'plinthcross'];
+const isBase = ({ name }: Part): boolean => bases.includes(name.role);
 
 /** Boxes are hung in the shop; drawers come out again to carry the case. Whose case it is not, nobody carries it. */
 function stood(place: Place, of: Of, parts: readonly Part[], idsOf: IdsOf): readonly Operation[] {
