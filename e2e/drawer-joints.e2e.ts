@@ -111,3 +111,38 @@ test('a rabbeted front: its depth is asked, said wrong by how much, and its card
   await expect(standing(page)).toContainText('1/2 inch');
   await shot(page, 'rabbeted-front');
 });
+
+test('dowels: front and back butted, where the holes go from the top edge, how deep, and on the list to buy', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  await toWood(page);
+  await choose(page, /How box front and sides are joined/, 'dowels');
+  await choose(page, /Where the box front stands/, 'between the sides');
+  await choose(page, /Where the box front stands/, 'over the side ends');
+  await page.getByRole('button', { name: 'More: groove, dowels' }).click();
+  await expect(page.getByRole('button', { name: /How thick the dowels are/ })).toContainText('1/4');
+  // stuff of 1/2 takes from 1/6 to 1/4
+  await read(page, /How thick the dowels are/, '3/8');
+  await expect(page.getByText(/No dowel on the shelf fits/)).toContainText('to 1/4 thick');
+  await read(page, /How thick the dowels are/, '1/4');
+  await expect(page.locator('.problems')).toHaveCount(0);
+  await page.getByRole('button', { name: 'To the fronts' }).click();
+  await page.getByRole('button', { name: 'Boxes, slides, pulls' }).click();
+  await page
+    .getByRole('button', { name: /Sizes and joint/ })
+    .first()
+    .click();
+  // a third of 1 1/2 in a side of 1/2 is too deep: 5/16 and 1/16 of room, the rest and 1/16 in the end of the back
+  await expect(page.getByText(/Dowels of the back/).last()).toContainText(
+    'Bore 3/8 deep in the face and 1 1/4 in the end',
+  );
+  await shot(page, 'doweled');
+  await firstCard(page, /Middle of the dowels at/);
+  await expect(standing(page)).toContainText('1/4 inch');
+  await expect(page.getByText(/from the top edge/).first()).toBeVisible();
+  await shot(page, 'doweled-card');
+  // four drawers, two in each of four corners
+  await page.goto('./#/buy');
+  await expect(page.getByText(/Dowels 1\/4/).first()).toBeVisible();
+});

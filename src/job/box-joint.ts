@@ -1,6 +1,6 @@
 import type { Length } from '../length/length';
 import type { Bank } from '../trade/fronts/bank';
-import { type Corner, drawerJointIds, fingersHow } from '../trade/fronts/corner';
+import { type Corner, drawerJointIds, fingersHow, frontsAt } from '../trade/fronts/corner';
 import { edits } from './edits';
 import type { Job } from './job';
 import { saidFields } from './said-fields';
@@ -14,6 +14,9 @@ const keptAs: Readonly<Record<keyof Corner, string>> = {
   finger: 'finger',
   fingerStep: 'step',
   fingerPlay: 'play',
+  frontAt: 'front',
+  dowel: 'dowel',
+  dowelLong: 'dowellong',
 };
 
 const oneOf = <T extends string>(words: readonly T[], said: string | undefined): T | undefined =>
@@ -36,6 +39,9 @@ function cornerIn(said: readonly (readonly [string, Tree])[]): Corner {
     finger: size('finger'),
     fingerStep: size('fingerStep'),
     fingerPlay: size('fingerPlay'),
+    frontAt: oneOf(frontsAt, found[keptAs.frontAt]?.how),
+    dowel: size('dowel'),
+    dowelLong: size('dowelLong'),
   };
 }
 
@@ -45,7 +51,7 @@ export const isOfJoint = (field: string): field is keyof Corner => Object.hasOwn
 /** The edits that change how box fronts are joined to their sides; `undefined` takes a value away. */
 export const editBoxJoint = (bank: string, patch: Corner) =>
   Object.entries(patch).flatMap(([name, value]) => {
-    const word = name === 'boxJoint' || name === 'fingers';
+    const word = name === 'boxJoint' || name === 'fingers' || name === 'frontAt';
     const at = `banks/${bank}/corner/${keptAs[name as keyof Corner]}/`;
     return edits(at, saidFields, word ? { how: value as string } : { size: value as Length });
   });

@@ -4,19 +4,21 @@ import type { Job } from '../job/job';
 import { inches, type Length } from '../length/length';
 import { figureIn } from '../length/metric-figures';
 import type { Result } from '../length/result';
+import { toStored } from '../length/stored';
 import type { JoinSchedule } from '../trade/buying/joins';
 import type { ScrewSchedule } from '../trade/buying/screws';
 import { stockOf } from '../trade/carcass/sizes';
 import { type BiscuitError, type Biscuits, biscuitsFor, leastBesideSlot } from '../trade/fasteners/biscuits';
 import {
   type DowelError,
-  type DowelSize,
   type Dowels,
   dowelsFor,
   mostDowelSpacing,
+  usualDowels,
 } from '../trade/fasteners/dowels';
 import { type SlantError, type SlantScrew, slantScrewFor } from '../trade/fasteners/slant-screws';
 import { type Schedule, screwSchedule } from '../trade/install/schedule';
+import type { BankPlan } from './bank-plan';
 import type { Plan } from './plan';
 
 /** What is reckoned with where nothing is said. Inches. */
@@ -51,12 +53,6 @@ export type JoinPlace = {
 
 /** From either end to the first dowel, or screw. Common practice, no source. Inches. */
 const usualEnd = inches(5n, 4n);
-
-/** Dowels on a shelf that says none: of these as thick as they are sold, 1 1/2 long. Common practice, no source. */
-const usualDowels: readonly DowelSize[] = [4n, 5n, 6n, 8n].map((sixteenths) => ({
-  thick: inches(sixteenths, 16n),
-  long: inches(3n, 2n),
-}));
 
 /** What stands in for what was not said: the sides of the case, and how deep its bottom is. */
 function usualJoin({ job, stuff, parts }: Pick<Plan, 'job' | 'stuff' | 'parts'>, join: Join): UsualJoin {
@@ -142,7 +138,25 @@ const nameOf = (job: Job, { name, of }: Join): string =>
   name || job.cases.find((c) => c.id === of)?.name || 'Case';
 
 /** Dowels and biscuits of a job, as far as their joints are said. */
-export const joinsToBuy = (plan: Plan): readonly JoinSchedule[] =>
+export const joinsToBuy = (plan: Plan): readonly JoinSchedule[] => [
+  ...ofCases(plan),
+  ...[...plan.banks.values()].flatMap(ofBoxes),
+];
+
+/** The dowels of the boxes of a bank: both corners at the front of each, and both at its back. */
+function ofBoxes({ bank, drawers }: BankPlan): readonly JoinSchedule[] {
+  const all = drawers?.ok ? drawers.value.drawers : [];
+  const corners = all.flatMap(({ joint }) => (joint.kind === 'doweled' ? [joint.front, joint.back] : []));
+  const bySize = new Map<string, JoinSchedule>();
+  for (const { size, row } of corners) {
+    const key = `${toStored(size.thick)} ${toStored(size.long)}`;
+    const count = (bySize.get(key)?.count ?? 0) + 2 * row.count;
+    bySize.set(key, { place: bank.name || 'Drawers', count, is: size });
+  }
+  return [...bySize.values()];
+}
+
+const ofCases = (plan: Plan): readonly JoinSchedule[] =>
   plan.job.joins.flatMap((join): readonly JoinSchedule[] => {
     const { is, count } = joinPlace(plan, join, []);
     if (!count || !is || is.by === 'slant' || !is.found.ok) return [];

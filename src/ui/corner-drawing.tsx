@@ -9,17 +9,30 @@ type CornerProps = {
   readonly back: number;
   readonly dado: number;
   readonly behind: number;
+  readonly dowels?: { readonly front: Dowel; readonly back: Dowel; readonly over: boolean };
   readonly label: string;
 };
+
+type Dowel = { readonly thick: number; readonly inFace: number; readonly inEdge: number };
 
 const box = { width: 358, height: 150, end: 340 };
 
 /** Front at the left, back at the right, the side along the top, broken in the middle. */
-export function CornerDrawing({ front, lap, side, back, dado, behind, label }: CornerProps) {
+export function CornerDrawing({ front, lap, side, back, dado, behind, dowels, label }: CornerProps) {
   const scale = 120 / Math.max(front + side, back + behind, 0.01);
   const s = (x: number) => x * Math.min(scale, 80);
   const left = 18;
   const top = 6;
+  /** A dowel into the face of the side. */
+  const across = (dowel: Dowel, middle: number) => (
+    <rect
+      class="groovedraw"
+      x={middle - s(dowel.thick / 2)}
+      y={top + s(side - dowel.inFace)}
+      width={s(dowel.thick)}
+      height={s(dowel.inFace + dowel.inEdge)}
+    />
+  );
   const backAt = box.end - s(behind + back);
   const face = `M${left} ${top}H${left + s(lap)}V${top + s(side)}H${left + s(front)}V${box.height}H${left}z`;
   return (
@@ -42,6 +55,17 @@ export function CornerDrawing({ front, lap, side, back, dado, behind, label }: C
         height={box.height - top - s(side - dado)}
         stroke-width="1.5"
       />
+      {dowels?.over && (
+        <rect
+          class="groovedraw"
+          x={left + s(front - dowels.front.inFace)}
+          y={top + s((side - dowels.front.thick) / 2)}
+          width={s(dowels.front.inFace + dowels.front.inEdge)}
+          height={s(dowels.front.thick)}
+        />
+      )}
+      {dowels && !dowels.over && across(dowels.front, left + s(front / 2))}
+      {dowels && across(dowels.back, backAt + s(back / 2))}
     </svg>
   );
 }

@@ -14,6 +14,9 @@ const whole: Required<Corner> = {
   finger: l('.502'),
   fingerStep: l('1.007'),
   fingerPlay: l('.003'),
+  frontAt: 'between',
+  dowel: l('1/4'),
+  dowelLong: l('1 1/2'),
 };
 
 function read(...said: readonly ReturnType<typeof editBoxJoint>[]) {
@@ -51,6 +54,9 @@ test('is spelled so, for ever', () => {
     'banks/b/corner/finger/size',
     'banks/b/corner/step/size',
     'banks/b/corner/play/size',
+    'banks/b/corner/front/how',
+    'banks/b/corner/dowel/size',
+    'banks/b/corner/dowellong/size',
   ]);
   expect([isOfJoint('finger'), isOfJoint('lap')]).toEqual([true, false]);
 });

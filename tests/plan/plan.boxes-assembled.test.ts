@@ -32,8 +32,9 @@ const drawers = fc.record({
   grooveFit: fc.constantFrom(zero, inches(1n, 64n), inches(1n, 200n)),
   ease: fine(4, 12),
   captured: fc.boolean(),
-  joint: fc.constantFrom(undefined, 'rabbeted', 'box-joint' as const),
+  joint: fc.constantFrom(undefined, 'rabbeted', 'box-joint', 'butted' as const),
   ends: fc.constantFrom(undefined, 'any', 'equal' as const),
+  frontAt: fc.constantFrom(undefined, 'between' as const),
   rabbet: thousandths(320, 400),
   finger: thousandths(200, 520),
 });
@@ -71,6 +72,7 @@ function planned(d: Drawers): Plan {
       fingers: d.ends,
       frontRabbet: d.rabbet,
       finger: d.finger,
+      frontAt: d.frontAt,
     }),
     ...editColumn('bank', 1, {
       usedFront: d.opening,
@@ -106,6 +108,7 @@ function cornerOf(d: Drawers, { of }: Pick<Pieces, 'of'>): { readonly lap: Lengt
     expect(less(subtract(honoured(cut), d.side).abs() as Length, inches(1n, 1000n))).toBe(true);
     return { lap: subtract(d.front, cut.setup.height ?? zero), proud: zero };
   }
+  if (d.joint === 'butted') return { lap: d.frontAt ? zero : d.front, proud: zero };
   const [side, front] = [of('side', 'fingers', 'left'), of('boxfront', 'fingers')];
   const over = subtract(side.setup.height ?? zero, d.front);
   // both stand out as far as their mates are deep
@@ -129,24 +132,27 @@ test('cut as printed, every drawer box closes: back in its dadoes, bottom with i
         off.set('left as right', subtract(left, right));
         // tails reach into the front and stop a lap short of its face
         off.set('deep', subtract(add(left, lap), d.deep));
-        const wide = size('boxfront', 'len');
+        const between = d.joint === 'butted' && d.frontAt;
+        const wide = add(size('boxfront', 'len'), between ? times(d.side, 2n) : zero);
         const room = subtract(d.opening, times(d.clearance, 2n));
         expect([less(room, wide), less(subtract(room, wide), grainOf(d.tape))]).toEqual([false, true]);
         const inside = subtract(wide, times(add(d.side, proud), 2n));
-        const [groove, dado] = [of('side', 'along~bottom', 'left'), of('side', 'along~back', 'left')];
+        const groove = of('side', 'along~bottom', 'left');
+        const dado = d.joint === 'butted' ? undefined : of('side', 'along~back', 'left');
         const deep = groove.setup.height ?? zero;
-        off.set('back', subtract(size('boxback', 'len'), add(inside, times(dado.setup.height ?? zero, 2n))));
-        off.set('back upright', subtract(dado.setup.cutter ?? zero, add(d.back, d.grooveFit)));
-        const between = add(inside, times(deep, 2n));
-        off.set('bottom wide', subtract(subtract(between, d.ease), size('boxbottom', 'len')));
+        off.set('back', subtract(size('boxback', 'len'), add(inside, times(dado?.setup.height ?? zero, 2n))));
+        if (dado) off.set('back upright', subtract(dado.setup.cutter ?? zero, add(d.back, d.grooveFit)));
+        const across = add(inside, times(deep, 2n));
+        off.set('bottom wide', subtract(subtract(across, d.ease), size('boxbottom', 'len')));
         // from the floor of the front's groove to that of the back, or to the ends of the sides
         const loose = half(d.grooveFit);
-        const behind = d.joint ? subtract(left, sum([honoured(dado), d.back, loose])) : honoured(dado);
-        off.set('behind', subtract(behind, d.behind));
+        const near = dado ? honoured(dado) : zero;
+        const behind = d.joint ? subtract(left, sum([near, d.back, loose])) : near;
+        if (dado) off.set('behind', subtract(behind, d.behind));
         const front = subtract(d.front, of('boxfront', 'along~bottom').setup.height ?? zero);
         const whole = subtract(subtract(add(left, lap), proud), front);
         const back = d.captured
-          ? subtract(sum([behind, d.back]), of('boxback', 'along~bottom').setup.height ?? zero)
+          ? subtract(sum([dado ? behind : zero, d.back]), of('boxback', 'along~bottom').setup.height ?? zero)
           : zero;
         off.set('bottom deep', subtract(subtract(subtract(whole, back), d.ease), size('boxbottom', 'rip')));
         off.set('level', subtract(honoured(groove), honoured(of('boxfront', 'along~bottom'))));

@@ -53,6 +53,7 @@ const jobs = (): Readonly<Record<string, Job>> => {
       ...job,
       cases: job.cases.map((c) => ({ ...c, hasToe: true, toeHow: 'notch' as const })),
     },
+    butted: { ...job, banks: job.banks.map((bank) => ({ ...bank, boxJoint: 'butted' })) },
     template: { ...job, banks: job.banks.map((bank) => ({ ...bank, tailsHow: 'template' })) },
   };
 };

@@ -66,6 +66,14 @@ export const choices = {
       },
       { value: 'rabbeted', label: 'a rabbeted front', hint: 'the sides lie in rabbets of the front' },
       { value: 'box-joint', label: 'a box joint', hint: 'square fingers, cut on a sled with a pin' },
+      { value: 'butted', label: 'dowels', hint: 'front and back butted to the sides' },
+    ],
+  },
+  frontAt: {
+    title: 'Where the box front stands',
+    choices: [
+      { value: 'over', label: 'over the side ends', hint: 'as wide as the box' },
+      { value: 'between', label: 'between the sides', hint: 'its ends on their inside faces' },
     ],
   },
   fingers: {

@@ -49,6 +49,8 @@ const bankKinds: Partial<Record<BankLength, BandKind>> = {
   finger: 'cutter',
   fingerStep: 'place',
   fingerPlay: 'clearance',
+  dowel: 'depth',
+  dowelLong: 'place',
 };
 
 /** Of slides and the template of a jig: made elsewhere, in a unit of their own. */
@@ -154,8 +156,10 @@ const bankOver = (bank: Bank, job: Job): Ask => {
   };
 };
 
+type JointChoice = 'boxJoint' | 'fingers' | 'frontAt';
+
 /** A choice of the joint; its first is what holds while nothing is said, and is kept by saying nothing. */
-function jointChoice(bank: Bank, field: 'boxJoint' | 'fingers'): Ask {
+function jointChoice(bank: Bank, field: JointChoice): Ask {
   const { title, choices } = words.choices[field];
   const usual = choices[0].value;
   return {
@@ -167,7 +171,7 @@ function jointChoice(bank: Bank, field: 'boxJoint' | 'fingers'): Ask {
   };
 }
 
-type Choice = Exclude<keyof typeof words.choices, 'boxJoint' | 'fingers'>;
+type Choice = Exclude<keyof typeof words.choices, JointChoice>;
 
 const choice = (bank: Bank, field: Choice): Ask => ({
   as: 'choice',
@@ -218,7 +222,7 @@ export function askOf(name: string, at: At): Ask {
   if (isIn(words.counts, name)) return bankCount(bank, name);
   if (name === 'rating') return bankRating(bank);
   if (name === 'ratio' || name === 'slope') return bankAmount(bank, name);
-  if (name === 'boxJoint' || name === 'fingers') return jointChoice(bank, name);
+  if (name === 'boxJoint' || name === 'fingers' || name === 'frontAt') return jointChoice(bank, name);
   if (isIn(words.choices, name)) return choice(bank, name as Choice);
   if (isIn(bankFieldNames, name)) return bankLength(bank, name, usual[name]);
   return name === 'into' ? bankCase(bank, job) : name === 'floor' ? bankOver(bank, job) : bankName(bank);

@@ -14,12 +14,19 @@ type BoxLine = { readonly name: string; readonly mark: Rounded; readonly sum: Su
 /** The sizes of a box: of its pieces those they are cut to, and what is inside. */
 export function sizesOf(drawer: Drawer, { bank, parts }: BankPlan, tape: Tape): readonly BoxLine[] {
   const piece = (role: BoxRole) => parts.find(({ id }) => id === drawerPart(bank.id, drawer, role));
-  const [side, back, bottom] = [piece('side'), piece('boxback'), piece('boxbottom')];
+  const [side, front, back, bottom] = [
+    piece('side'),
+    piece('boxfront'),
+    piece('boxback'),
+    piece('boxbottom'),
+  ];
   const cut = (name: string, size: Size | undefined) =>
     size ? [{ name, mark: size.mark, sum: size.sum }] : [];
   const inside = (name: string, sum: Sum) => ({ name, mark: markAt(sum.value, tape), sum });
   return [
     ...cut(words.sizes.side, side?.length),
+    // dovetailed, it is as long as the box is wide: that stands over all of them
+    ...cut(words.sizes.front, bank.boxJoint ? front?.length : undefined),
     ...cut(words.sizes.back, back?.length),
     ...cut(words.sizes.backHeight, back?.width),
     ...cut(words.sizes.bottomWide, bottom?.length),

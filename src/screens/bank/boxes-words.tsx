@@ -15,6 +15,7 @@ export const sizesAndJoint = 'Sizes and joint';
 export const why = 'why?';
 export const sizes = {
   side: 'Sides, long',
+  front: 'Front, long',
   back: 'Back, long',
   backHeight: 'Back, high',
   bottomWide: 'Bottom, wide',

@@ -1,8 +1,10 @@
 import { isNegative, isZero, type Length, negate, times } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
+import type { DoweledAt } from '../../trade/boxes/box-plan';
 import type { FingerFit, Fingers, GrooveAmong } from '../../trade/boxes/fingers';
 import type { Tails } from '../../trade/boxes/tails';
+import type { Dowels } from '../../trade/fasteners/dowels';
 import { shownOn } from '../../ui/unit-in-hand';
 import { counted } from '../shared/counted';
 import { closely, exactly as w } from '../shared/exact-words';
@@ -76,3 +78,15 @@ export const cornerLabel = 'A side from above, front at the left, back at the ri
 
 export const rabbetText = (deep: Length, wide: Length): string =>
   `Rabbets across both ends of the front, ${w(deep)} deep and ${w(wide)} wide: a side lies in each.`;
+
+/** The dowels of a corner: which, how deep, and where from the top edge. */
+export function doweledText(at: DoweledAt, { size, row, inFace, inEdge, from }: Dowels, tape: Tape): string {
+  const marks = row.marks.map((mark) => writeLength(markAt(mark, tape).value, tape)).join(', ');
+  return `Dowels of the ${at}: ${row.count} in each corner, ${w(size.thick)} by ${w(size.long)}, at ${marks} from the top edge. Bore ${w(inFace)} deep in the face and ${w(inEdge)} in the end, their middle ${w(from)} off the outside face and off the end.`;
+}
+
+/** Where the groove of a front over its sides would come out, and what is done about it. */
+export const doweledGroove = (stop: Length | undefined, tape: Tape): string =>
+  stop
+    ? `The groove for the bottom would show at the ends of the box front: there it is stopped ${writeLength(markAt(stop, tape).value, tape)} from both.`
+    : 'The grooves of the sides run out at their front ends: the front on the box covers them.';

@@ -4,6 +4,7 @@ import { grooveStop } from '../../trade/boxes/bank-parts';
 import type { Drawer } from '../../trade/boxes/drawers';
 import { type Fingers, fingerFit, slotOff } from '../../trade/boxes/fingers';
 import type { JointLayout } from '../../trade/boxes/joints/joint';
+import type { Dowels } from '../../trade/fasteners/dowels';
 import type { Bank } from '../../trade/fronts/bank';
 import { usualBank } from '../../trade/fronts/usual-bank';
 import { CornerDrawing } from '../../ui/corner-drawing';
@@ -31,6 +32,8 @@ export function Joint({ bank, drawer, tape }: JointProps) {
       return <TailsLaid {...{ drawer, joint, tape }} />;
     case 'fingers':
       return <FingersLaid {...{ drawer, joint, tape }} bank={bank} />;
+    case 'doweled':
+      return <DoweledLaid {...{ drawer, joint, tape }} />;
     default:
       return <CornerLaid {...{ drawer, joint, tape }} />;
   }
@@ -99,19 +102,40 @@ function Fit({ bank, fingers }: { readonly bank: Bank; readonly fingers: Fingers
   );
 }
 
-function CornerLaid({ drawer: { plan, box } }: LaidProps<'corner'>) {
+/** What a corner looks like from above, as it is cut. */
+const fromAbove = ({ plan }: Drawer) => ({
+  front: d(plan.front),
+  lap: d(plan.lap),
+  side: d(plan.side),
+  back: d(plan.back),
+  dado: d(plan.backDado),
+  behind: d(plan.behind),
+  label: words.cornerLabel,
+});
+
+function CornerLaid({ drawer }: LaidProps<'corner'>) {
   return (
     <>
-      <CornerDrawing
-        front={d(plan.front)}
-        lap={d(plan.lap)}
-        side={d(plan.side)}
-        back={d(plan.back)}
-        dado={d(plan.backDado)}
-        behind={d(plan.behind)}
-        label={words.cornerLabel}
-      />
-      <p class="s">{words.rabbetText(box.reach, plan.side)}</p>
+      <CornerDrawing {...fromAbove(drawer)} />
+      <p class="s">{words.rabbetText(drawer.box.reach, drawer.plan.side)}</p>
+    </>
+  );
+}
+
+const drawn = ({ size, inFace, inEdge }: Dowels) => ({
+  thick: d(size.thick),
+  inFace: d(inFace),
+  inEdge: d(inEdge),
+});
+
+function DoweledLaid({ drawer, joint: { front, back, over }, tape }: LaidProps<'doweled'>) {
+  const stop = grooveStop(drawer);
+  return (
+    <>
+      <CornerDrawing {...fromAbove(drawer)} dowels={{ front: drawn(front), back: drawn(back), over }} />
+      <p class="s">{words.doweledText('front', front, tape)}</p>
+      <p class="s">{words.doweledText('back', back, tape)}</p>
+      <p class="s">{words.doweledGroove(stop, tape)}</p>
     </>
   );
 }

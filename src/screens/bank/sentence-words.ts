@@ -31,6 +31,7 @@ const more: Readonly<Record<FormPage, string>> = {
 /** What lies folded below a page of these drawers. */
 export function moreOf(page: FormPage, bank: Bank): string {
   if (page !== 'wood' || isHalfBlind(bank)) return more[page];
+  if (bank.boxJoint === 'butted') return 'More: groove, dowels';
   return bank.boxJoint === 'box-joint' ? 'More: depths, groove, step of the sled' : 'More: depths, groove';
 }
 
@@ -42,7 +43,7 @@ export const labels = {
   wood: 'Wood',
   joint: 'Joints',
   corner: 'Corners of the boxes',
-  layout: 'Dovetails or fingers',
+  layout: 'Dovetails, fingers or dowels',
   slides: 'Slides',
   seat: 'Slide on the box',
   pulls: 'Screws and pulls',
@@ -116,18 +117,27 @@ export const corner = ({ boxJoint }: Bank): string =>
 
 function cornerOf(joint: Bank['boxJoint']): string {
   if (joint === 'rabbeted') return ', {frontRabbet} deep';
+  if (joint === 'butted') return ', the front {frontAt}';
   return joint === 'box-joint' ? ', fingers {finger} wide, {fingers}' : '';
 }
 
 const isHalfBlind = ({ boxJoint }: Bank): boolean => boxJoint === undefined;
 
-export const joint = (bank: Bank): string =>
-  `${isHalfBlind(bank) ? 'The box front laps {lap} over the side ends. ' : ''}Backs are let {backDado} into the sides, {behind} from their ends. The groove for the bottom is {grooveDeep} deep and {grooveUp} up, {grooveFit} wider than the bottom; the bottom is cut {ease} small.`;
+export function joint(bank: Bank): string {
+  const lap = isHalfBlind(bank) ? 'The box front laps {lap} over the side ends. ' : '';
+  const back =
+    bank.boxJoint === 'butted' ? '' : 'Backs are let {backDado} into the sides, {behind} from their ends. ';
+  return `${lap}${back}The groove for the bottom is {grooveDeep} deep and {grooveUp} up, {grooveFit} wider than the bottom; the bottom is cut {ease} small.`;
+}
 
 /** How the joint is laid out; nothing where there is no more to say. */
-export const layout = (bank: Bank): string =>
-  isHalfBlind(bank) ? tails(bank) : bank.boxJoint === 'box-joint' ? sled : '';
+export function layout(bank: Bank): string {
+  if (isHalfBlind(bank)) return tails(bank);
+  if (bank.boxJoint === 'butted') return dowels;
+  return bank.boxJoint === 'box-joint' ? sled : '';
+}
 
+const dowels = 'Dowels {dowel} thick and {dowelLong} long.';
 const sled = 'The sled steps {fingerStep} from slot to slot; a finger goes in its slot {fingerPlay} loose.';
 
 const tails = ({ tailsHow, tails: count }: Bank): string =>

@@ -4,6 +4,7 @@ import { editBank, editFitted, editFront } from '../../job/edits';
 import type { Change } from '../../job/entry';
 import { absolute, type Length, ratio } from '../../length/length';
 import type { BankPlan } from '../../plan/bank-plan';
+import type { Drawer } from '../../trade/boxes/drawers';
 import { usualRabbet } from '../../trade/boxes/joints/rabbeted';
 import { type Bank, type BankStock, frontNo, newBank } from '../../trade/fronts/bank';
 import { revealsOf } from '../../trade/fronts/reveals';
@@ -35,6 +36,7 @@ function usualOf({ bench, found: { bank, drawers } }: Slip): asks.Usual {
   return {
     ...usualBank(bank),
     ...reveals,
+    ...dowelUsual(first),
     frontRabbet: first && usualRabbet(first.plan.front, first.plan.tape),
     top: absoluteOf(bank, top),
     bottom: absoluteOf(bank, bottom),
@@ -45,6 +47,12 @@ function usualOf({ bench, found: { bank, drawers } }: Slip): asks.Usual {
     clearance: shop.slideThickness ?? usualBank(bank).clearance,
   };
 }
+
+/** The dowel that was taken for the front, where it is doweled. */
+const dowelUsual = (first: Drawer | undefined): asks.Usual =>
+  first?.joint.kind === 'doweled'
+    ? { dowel: first.joint.front.size.thick, dowelLong: first.joint.front.size.long }
+    : {};
 
 /** A covering front is said by how far it covers. */
 const absoluteOf = ({ fit }: Bank, reveal: Length): Length => (fit === 'overlay' ? absolute(reveal) : reveal);

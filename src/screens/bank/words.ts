@@ -10,6 +10,7 @@ import { grooveRoom, type Tails, type TailsError } from '../../trade/boxes/tails
 import type { Bank, BankStock } from '../../trade/fronts/bank';
 import type { FrontsProblem } from '../../trade/fronts/worked';
 import { shownOn, unitInHand } from '../../ui/unit-in-hand';
+import { dowelFails, dowelWarning } from '../shared/dowel-words';
 import { exactly as w } from '../shared/exact-words';
 
 export type BankLength = {
@@ -76,6 +77,8 @@ export const bankFieldNames: Record<BankLength, string> = {
   finger: 'How wide a finger is: its cutter in a test slot',
   fingerStep: 'From slot to slot, as the sled steps',
   fingerPlay: 'How loose a finger goes in its slot',
+  dowel: 'How thick the dowels are',
+  dowelLong: 'How long the dowels are',
 };
 
 export const bankStockNames: Record<BankStock, string> = {
@@ -164,6 +167,8 @@ function boxErrorText(problem: BoxError & { readonly drawer: number }): string {
       return `A rabbet ${w(problem.deep)} deep goes through a front ${w(problem.front)} thick${isZero(problem.over) ? '' : `, ${w(problem.over)} past it`}: make it about half.`;
     case 'finger-not-positive':
       return 'A finger must be more than 0 wide.';
+    case 'no-dowels':
+      return `Drawer ${problem.drawer}, dowels of the ${problem.at}: ${dowelFails(problem.why)}`;
     case 'too-low-for-fingers':
       return `Drawer ${problem.drawer}: a box ${w(problem.height)} high is ${w(subtract(problem.least, problem.height))} too low for three fingers. At least ${w(problem.least)} high, or narrower fingers.`;
     case 'fingers-too-many':
@@ -269,6 +274,10 @@ export function boxWarningText(warning: BoxWarning): string {
       return `A rabbet ${w(warning.deep)} deep is under half of the front: the sides want ${w(warning.limit)} to hold.`;
     case 'rabbet-deep':
       return `A rabbet ${w(warning.deep)} deep is over two thirds of the front (${w(warning.limit)}): what is left of it is weak.`;
+    case 'dowel':
+      return `Dowels of the ${warning.at}: ${dowelWarning(warning.warning)}`;
+    case 'dowel-in-groove':
+      return `A dowel of the ${warning.at} runs ${w(warning.by)} into the groove for the bottom: move the groove.`;
     case 'groove-past-rabbet':
       return `The groove for the bottom is ${w(warning.by)} deeper than the rabbet, and shows at the ends of the front.`;
     default:

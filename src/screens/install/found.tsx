@@ -4,6 +4,7 @@ import { writeMark } from '../../length/write';
 import type { ScrewPlace } from '../../plan/screw-plan';
 import { usualTipMargin } from '../../trade/install/screw';
 import { Icon } from '../../ui/icon';
+import { rowFails } from '../shared/row-fails';
 import * as words from './screw-words';
 
 export const Wrong = ({ says }: { readonly says: string }) => (
@@ -35,7 +36,7 @@ export function Found({ place, tape, missing: ask }: FoundProps) {
       {screw?.fails && <Wrong says={words.fails(screw, place)} />}
       {screw?.deep && <p class="lit">{words.deep(screw.deep)}</p>}
       {row?.ok && <p>{words.row(row.value, at, screws.rows ?? 1)}</p>}
-      {row && !row.ok && <Wrong says={words.rowFails(row.error)} />}
+      {row && !row.ok && <Wrong says={rowFails(row.error)} />}
       {screw?.pick && <p class="s muted">{words.holes(holes)}</p>}
       {screw?.pick && <p class="s muted">{words.many(count)}</p>}
     </div>

@@ -4,10 +4,10 @@ import { isNegative, type Length, negate } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { JoinPlace } from '../../plan/join-plan';
 import type { BiscuitError, BiscuitLack, Biscuits } from '../../trade/fasteners/biscuits';
-import type { DowelError, Dowels, DowelWarning } from '../../trade/fasteners/dowels';
+import type { Dowels } from '../../trade/fasteners/dowels';
 import type { SlantError, SlantMiss, SlantScrew } from '../../trade/fasteners/slant-screws';
 import { exactly as w } from '../shared/exact-words';
-import { rowFails } from './screw-words';
+import { rowFails } from '../shared/row-fails';
 
 export const title = 'In the joint itself';
 export const none = 'An end or edge against another part: dowels, biscuits or slant screws hold it.';
@@ -99,35 +99,7 @@ export const inAll = (count: number): string => `${count} in all go on the list 
 export const dowels = ({ size, inFace, inEdge, from }: Dowels): string =>
   `Take ${w(size.thick)} by ${w(size.long)}. Bore ${w(inFace)} deep in the face, ${w(inEdge)} in the end or edge, ${w(from)} from the reference face; both from the faces that come flush.`;
 
-export function dowelWarning(warning: DowelWarning): string {
-  switch (warning.code) {
-    case 'turns':
-      return 'One alone lets the part turn: two, or a longer joint.';
-    case 'near-end':
-      return `The first is ${w(warning.end)} from the end, under ${w(warning.least)}: the end may split.`;
-    case 'thin-wall':
-      return `Only ${w(warning.wall)} of wood stays beside the dowel, under ${w(warning.least)}.`;
-    default:
-      return assertNever(warning);
-  }
-}
-
 const noWood = 'A thickness is 0 or less: measure it again.';
-
-export function dowelFails(error: DowelError): string {
-  switch (error.code) {
-    case 'no-wood':
-      return noWood;
-    case 'no-dowel':
-      return `No dowel on the shelf fits: one from ${w(error.least)} to ${w(error.most)} thick does.`;
-    case 'mate-thin':
-      return `What it ends against is ${w(error.by)} too thin for a hole in its face.`;
-    case 'off-the-part':
-      return `They come out of the part by ${w(error.by)}: nearer its middle.`;
-    default:
-      return rowFails(error);
-  }
-}
 
 export const biscuits = ({ no, slotDeep, from }: Biscuits): string =>
   `Take #${no}. Slots ${w(slotDeep)} deep in both, their middle ${w(from)} from the reference face.`;

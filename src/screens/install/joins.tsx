@@ -9,6 +9,7 @@ import type { Plan } from '../../plan/plan';
 import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
+import { dowelFails, dowelWarning } from '../shared/dowel-words';
 import { Acts, Sentence } from '../shared/sentence';
 import { listsOf } from '../shared/shop-lists';
 import { Wrong } from './found';
@@ -103,13 +104,13 @@ function FoundJoin({ place: { missing, is, count }, tape }: FoundProps) {
 /** What holds it; or why nothing on the shelf does, and by how much. */
 function What({ is }: { readonly is: NonNullable<JoinPlace['is']> }) {
   if (is.by === 'dowel') {
-    if (!is.found.ok) return <Wrong says={words.dowelFails(is.found.error)} />;
+    if (!is.found.ok) return <Wrong says={dowelFails(is.found.error)} />;
     const { warnings } = is.found.value;
     return (
       <>
         <p>{words.dowels(is.found.value)}</p>
         {warnings.map((warning) => (
-          <Wrong key={warning.code} says={words.dowelWarning(warning)} />
+          <Wrong key={warning.code} says={dowelWarning(warning)} />
         ))}
       </>
     );

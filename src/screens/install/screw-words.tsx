@@ -3,7 +3,7 @@ import type { ScrewKind, Screws } from '../../job/install';
 import { inches, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { ScrewPlace } from '../../plan/screw-plan';
-import type { Schedule, ScheduleError } from '../../trade/install/schedule';
+import type { Schedule } from '../../trade/install/schedule';
 import type { Screw } from '../../trade/install/screw';
 import { counted, wordFor } from '../shared/counted';
 import { exactly as w } from '../shared/exact-words';
@@ -138,21 +138,6 @@ export const row = ({ count, marks, pitch }: Schedule, at: readonly string[], ro
   pitch
     ? `${counted(count, 'screw', 'screws')}${rows > 1 ? ` in ${rows} rows` : ''}, ${w(pitch)} apart. Marks from one end: ${at.join(', ')}.`
     : `${counted(count, 'screw', 'screws')}: the ends leave room for ${marks.length === 1 ? 'one, in the middle' : marks.length}, at ${at.join(', ')}.`;
-
-const blankWords = { run: 'the run', end: 'the end', most: 'the spacing' } as const;
-
-export function rowFails(error: ScheduleError): string {
-  switch (error.code) {
-    case 'not-positive':
-      return `Make ${blankWords[error.what]} more than 0.`;
-    case 'rows-not-whole':
-      return 'Say at least one row.';
-    case 'too-many':
-      return `That is more than ${error.most} in a row: ${w(error.spacing)} apart is the least that would do.`;
-    default:
-      return assertNever(error);
-  }
-}
 
 export const holes = ({ pilot, clearance }: ScrewPlace['holes']): string =>
   `Drill ${w(clearance)} in the piece it goes through, ${w(pilot)} in the piece it bites.`;

@@ -20,6 +20,7 @@ import { SpoiledDock } from '../shared/spoiled';
 import { ThinnerLines } from '../shared/thinner-lines';
 import { useWake } from '../shared/use-wake';
 import { CleatTold } from './cleat-told';
+import { DowelMarks } from './dowel-marks';
 import { Finish } from './finish';
 import { LastCall } from './last-call';
 import { OtherFigures } from './other-figures';
@@ -85,6 +86,7 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
       <p class="pad-x note">{onWords(first.setup)}</p>
       <CleatTold bench={bench} plan={list.plan} op={first} />
       <RowMarks list={list} card={card} />
+      <DowelMarks list={list} card={card} />
       <OtherFigures bench={bench} op={figuresOf(list, card) ?? first} />
       <Ways {...{ bench, list, card, first }} onAsk={setAsking} />
       <Recipe bench={bench} id={first.setup.key} build={first.setup.build} machine={first.setup.machine} />

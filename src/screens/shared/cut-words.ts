@@ -43,6 +43,7 @@ const tailsWords: Record<TailsBy, string> = { template: 'by template', 'laid-out
 function onWord(on: On): string {
   if (on.at === 'end' || on.at === 'edge') return sideWords(on);
   if (on.at === 'tails') return `${tailsWords[on.by]}, tails ${exactly(on.long)} long`;
+  if (on.at === 'dowels') return on.in === 'end' ? 'outside face' : 'end beside it';
   if (on.at === 'fingers') return `beginning with a ${on.begins}`;
   return on.at === 'other-end' ? 'other end' : '';
 }

@@ -22,6 +22,7 @@ const gaugeWords: Record<Gauge, string> = {
   'edge-slot': 'Slot at the edge, up to',
   'bit-fence': 'Fence to the bit at',
   'line-in': 'Line in from the edge',
+  'row-middle': 'Middle of the dowels at',
 };
 
 /** What is done at the bench, where no machine is set. */

@@ -70,6 +70,13 @@ const lying = ({ part }: Takes): string => (part === 'cross' ? 'cross member' : 
 const seatWords = ({ in: what, no }: Seat): string =>
   `${what === 'run' ? 'no.' : what}${no === undefined ? '' : ` ${no}`}`;
 
+/** Which dowels, in what, and where from the top edge. */
+function dowelWords({ row, marks }: Extract<Which, { readonly is: 'dowels' }>, tape: Tape): string {
+  const where = row.in === 'face' ? 'inside face' : row.both ? 'both ends' : 'front end';
+  const at = marks.map((mark) => writeLength(mark, tape)).join(', ');
+  return `for dowels of the ${row.at}, ${where}: ${at} from the top edge`;
+}
+
 function whichOf(what: What, which: Which, tape: Tape): string {
   switch (which.is) {
     case 'groove': {
@@ -85,6 +92,8 @@ function whichOf(what: What, which: Which, tape: Tape): string {
     }
     case 'row':
       return rowWords(which, tape);
+    case 'dowels':
+      return dowelWords(which, tape);
     case 'lap':
       return `no. ${which.no}`;
     case 'corner':

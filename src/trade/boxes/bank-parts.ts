@@ -165,12 +165,14 @@ const bottomGroove = (bank: Bank, { box, plan }: Drawer): Along => ({
 
 /**
  * Where the groove of a box front begins and ends short of both its ends, so that it does not come out at the end of a
- * finger: at the floors of the grooves in the sides. Nothing where it is cut through.
+ * finger, or of a front that lies over its sides: at the floors of the grooves in the sides. Nothing where it is cut through.
  *
  * @returns inches from each end
  */
 export function grooveStop({ plan, joint }: Pick<Drawer, 'plan' | 'joint'>): Length | undefined {
-  if (joint.kind !== 'fingers' || joint.groove.in === 'side') return undefined;
+  const shows =
+    (joint.kind === 'fingers' && joint.groove.in !== 'side') || (joint.kind === 'doweled' && joint.over);
+  if (!shows) return undefined;
   return subtract(add(plan.side, plan.proud ?? zero), plan.groove.deep);
 }
 
@@ -213,6 +215,7 @@ function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankParts
   const fitted = boxFitted(bank, drawer);
   const make = (role: BoxRole, own: Omit<New, 'id' | 'name' | 'fitted'> & Partial<Pick<New, 'fitted'>>) =>
     part(fronts, at, { id: id(role), name: { role, ...place }, fitted, ...own });
+  const enters = layout.kind === 'doweled' && !layout.over;
   const captured = bank.bottomHow === 'captured';
   const backHigh = captured ? height : box.backHeight;
   return [
@@ -220,18 +223,21 @@ function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankParts
       ...make('side', { stock: 'side', length: box.side, width: height, end: 'back' }),
       copies: 2,
       pair: true,
-      along: [groove, backDado(bank, drawer, joint)],
+      along: joint.back ? [groove] : [groove, backDado(bank, drawer, joint)],
+      dowels: cuts.dowels?.side ?? [],
       endCut: cuts.side,
     },
     {
-      ...make('boxfront', { stock: 'boxFront', length: box.front, width: height, end: 'left' }),
+      ...make('boxfront', { stock: 'boxFront', length: box.front, width: height, enters, end: 'left' }),
       along: [frontGroove(bank, drawer)],
       rabbets: cuts.rabbets ?? [],
+      dowels: cuts.dowels?.front ?? [],
       endCut: cuts.front,
     },
     {
       ...make('boxback', { stock: 'boxBack', length: box.back, width: backHigh, ...entering }),
       along: captured ? [groove] : [],
+      dowels: cuts.dowels?.back ?? [],
     },
     make('boxbottom', {
       stock: 'boxBottom',

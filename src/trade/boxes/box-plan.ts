@@ -1,5 +1,6 @@
 import type { Length } from '../../length/length';
 import type { Tape } from '../../length/tape';
+import type { DowelError, DowelSize, DowelWarning } from '../fasteners/dowels';
 import type { FingersHow } from '../fronts/corner';
 
 /** A drawer box as decided: back housed in the sides. Inches, thicknesses as measured. */
@@ -26,9 +27,14 @@ export type BoxPlan = {
   readonly bottomHow: 'captured' | 'slid-in';
   /** How far the joint stands proud of both faces, to be sanded flush; nothing where left out. */
   readonly proud?: Length | undefined;
+  /** Dowels at hand, where front and back are butted. */
+  readonly dowels?: readonly DowelSize[] | undefined;
   /** Fingers so wide. */
   readonly fingers?: { readonly wide: Length; readonly how: FingersHow } | undefined;
 };
+
+/** A corner of a box that is doweled. */
+export type DoweledAt = 'front' | 'back';
 
 /** What must be more than nothing. */
 export type BoxSize =
@@ -51,6 +57,8 @@ export type BoxError =
   /** The rabbet for the sides is as deep as the front is thick: `over` past it, >= 0. */
   | { readonly code: 'rabbet-through'; readonly deep: Length; readonly front: Length; readonly over: Length }
   | { readonly code: 'finger-not-positive' }
+  /** No dowel goes into a corner. */
+  | { readonly code: 'no-dowels'; readonly at: DoweledAt; readonly why: DowelError }
   /** More than anybody cuts: `most`. */
   | { readonly code: 'fingers-too-many'; readonly most: number }
   /** Under three fingers high: `least` is three. */
@@ -75,5 +83,8 @@ export type BoxWarning =
   | { readonly code: 'land-thin'; readonly land: Length }
   /** The rabbet of the front is under half of its thickness, or over two thirds. */
   | { readonly code: 'rabbet-shallow' | 'rabbet-deep'; readonly deep: Length; readonly limit: Length }
+  | { readonly code: 'dowel'; readonly at: DoweledAt; readonly warning: DowelWarning }
+  /** A dowel runs into the groove for the bottom: `by` how far. */
+  | { readonly code: 'dowel-in-groove'; readonly at: DoweledAt; readonly by: Length }
   /** The groove of the front is deeper than its rabbet: it comes out at its ends. */
   | { readonly code: 'groove-past-rabbet'; readonly by: Length };

@@ -114,7 +114,7 @@ function work(plan: BoxPlan, joint: DrawerJoint): Box {
     side: joint.side(plan),
     reach: joint.reach(plan),
     front: joint.front(plan, { width, insideWide }),
-    back: sumOf(inside, plus('back-dadoes', times(plan.backDado, 2n))),
+    back: joint.back ? sumOf(inside) : sumOf(inside, plus('back-dadoes', times(plan.backDado, 2n))),
     insideWide,
     bottomWide: sumOf(inside, plus('two-groove-depths', times(groove.deep, 2n)), minus('ease', plan.ease)),
     grooveWide: add(plan.bottom, groove.fit),

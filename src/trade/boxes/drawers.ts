@@ -168,11 +168,15 @@ function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem>
   const plan = joint.planned?.(bank, planned) ?? planned;
   const box = boxOf(plan, joint);
   if (!box.ok) return err({ drawer: no, ...box.error });
-  const laid = joint.layOut(bank, {
-    height: high,
-    reach: box.value.reach,
-    groove: { up: plan.groove.up, wide: box.value.grooveWide },
-  });
+  const laid = joint.layOut(
+    bank,
+    {
+      height: high,
+      reach: box.value.reach,
+      groove: { up: plan.groove.up, wide: box.value.grooveWide },
+    },
+    plan,
+  );
   const place = bank.across > 1 ? { no, column: column.no } : { no };
   const trim = boxHigh ? subtract(boxHigh, high) : zero;
   return ok({ no, column: column.no, place, front, most, high, trim, plan, box: box.value, joint: laid });

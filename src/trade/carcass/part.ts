@@ -1,6 +1,7 @@
 import type { Length } from '../../length/length';
 import type { Rounded, Rounding } from '../../length/round';
 import { markAt, type Tape } from '../../length/tape';
+import type { DowelRow } from '../boxes/dowel-rows';
 import type { Board } from '../grooves/board';
 import type { Face } from '../grooves/layout';
 import type { Gauge } from '../machines/gauges';
@@ -133,6 +134,8 @@ export type Part = {
   readonly endCut?: EndCut | undefined;
   /** Rows of holes bored in its faces. */
   readonly bores?: readonly Bore[];
+  /** Holes for dowels, a row across an end or beside one. */
+  readonly dowels?: readonly DowelRow[];
   /** Its two copies are a left and a right one. */
   readonly pair?: boolean;
   /** Operations of others that come before its first fitted cut. */

@@ -17,6 +17,12 @@ import { type Schedule, type ScheduleError, screwSchedule } from '../install/sch
 /** Dowels of one thickness on the shelf. Inches. */
 export type DowelSize = { readonly thick: Length; readonly long: Length };
 
+/** Dowels on a shelf that says none: of these as thick as they are sold, 1 1/2 long. Common practice, no source. */
+export const usualDowels: readonly DowelSize[] = [4n, 5n, 6n, 8n].map((sixteenths) => ({
+  thick: inches(sixteenths, 16n),
+  long: inches(3n, 2n),
+}));
+
 /** An end or edge doweled to the face of another part, or edge to edge. Inches. */
 type DowelPlan = {
   /** How thick the part is whose end or edge is bored. */

@@ -3,7 +3,7 @@ import type { Length } from '../../length/length';
 /**
  * How a box front is joined to its sides where it is not by half-blind dovetails. Stored: no spelling is ever changed.
  */
-export const drawerJointIds = ['rabbeted', 'box-joint'] as const;
+export const drawerJointIds = ['rabbeted', 'box-joint', 'butted'] as const;
 
 export type DrawerJointId = (typeof drawerJointIds)[number] | 'half-blind';
 
@@ -14,6 +14,9 @@ export type DrawerJointId = (typeof drawerJointIds)[number] | 'half-blind';
 export const fingersHow = ['any', 'equal'] as const;
 
 export type FingersHow = (typeof fingersHow)[number] | 'full';
+
+/** Where a butted front stands, when it is not over the ends of its sides. */
+export const frontsAt = ['between'] as const;
 
 /** The corner of a box at its front, as decided. What is not said is `undefined`. Inches. */
 export type Corner = {
@@ -26,4 +29,8 @@ export type Corner = {
   /** From slot to slot, as the sled steps on its pin; how loose a finger is to be in its slot. */
   readonly fingerStep?: Length | undefined;
   readonly fingerPlay?: Length | undefined;
+  readonly frontAt?: (typeof frontsAt)[number] | undefined;
+  /** The dowels at hand; the thickest that goes where nothing is said. */
+  readonly dowel?: Length | undefined;
+  readonly dowelLong?: Length | undefined;
 };

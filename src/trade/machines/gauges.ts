@@ -29,6 +29,7 @@ export const gauges = {
   'edge-slot': 'q',
   'bit-fence': 't',
   'line-in': 'v',
+  'row-middle': 'u',
 } as const;
 
 export type Gauge = keyof typeof gauges;

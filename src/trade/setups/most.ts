@@ -30,6 +30,7 @@ function leastIn(part: Part): number {
     part.laps.length +
     (part.along ?? []).length +
     (part.bores ?? []).length +
+    (part.dowels ?? []).length +
     (part.endCut ? 1 : 0) +
     (part.corner ? 1 : 0);
   return part.copies * (rip + length + joints + groovesOf(part));

@@ -20,6 +20,8 @@ export type On =
   | { readonly at: 'tails'; readonly by: TailsBy; readonly long: Length }
   /** Fingers, the first thing at the bottom edge a finger or a slot. */
   | { readonly at: 'fingers'; readonly begins: 'finger' | 'slot' }
+  /** Holes for dowels: in an end, off the outside face; in a face, off the end beside them. */
+  | { readonly at: 'dowels'; readonly in: 'face' | 'end' }
   /** A thing of the job's own: work by hand, a step of the bench, a stick of a bank. */
   | { readonly at: 'own'; readonly id: string }
   /** The story stick of a bank; a part whose grooves cannot be set yet. */
@@ -54,6 +56,8 @@ export function spelled(on: On): string {
       return `${tailsBy[on.by]}, tails ${writeLength(on.long)} long`;
     case 'fingers':
       return `${on.begins} first`;
+    case 'dowels':
+      return `dowels in the ${on.in}`;
     case 'own':
       return on.id;
     case 'story-stick':

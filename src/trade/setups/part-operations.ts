@@ -13,6 +13,7 @@ import { isGuided, machineFor } from '../machines/groove-machines';
 import { isOtherEndOn } from '../machines/reach';
 import { boresOf } from './bore-operations';
 import { cornerOf } from './corner-operations';
+import { dowelsOf } from './dowel-operations';
 import { alongFence, dovetailed, fingered, grooved, lapped, mitred, notched } from './lies';
 import type { On } from './on';
 import { type Operation, opId } from './operation';
@@ -74,7 +75,10 @@ export function partOperations(
       ...alongOf(part, piece, at.tape),
       ...cornerOf(part, piece, at.tape),
     ].map((op) => ({ ...op, after: ready }));
-    const rows = boresOf(part, piece, at.tape).map((op) => ({ ...op, after: ids(length) }));
+    const rows = [...boresOf(part, piece, at.tape), ...dowelsOf(part, piece, at.tape)].map((op) => ({
+      ...op,
+      after: ids(length),
+    }));
     return [
       ...rip,
       ...length,

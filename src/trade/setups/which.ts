@@ -1,5 +1,6 @@
 import type { Length } from '../../length/length';
 import type { Rounded } from '../../length/round';
+import type { DowelRow } from '../boxes/dowel-rows';
 import type { Takes } from '../carcass/part-name';
 import type { Face } from '../grooves/layout';
 import type { Wall } from '../grooves/wall-passes';
@@ -24,6 +25,8 @@ export type Which =
     }
   /** A row of holes, `face` of a partition. */
   | { readonly is: 'row'; readonly bore: Bore; readonly face?: Face }
+  /** Holes for the dowels of front or back, as marked from the top edge; beside one end or both. */
+  | { readonly is: 'dowels'; readonly row: DowelRow; readonly marks: readonly Length[] }
   | { readonly is: 'lap'; readonly no: number }
   /** A notch at the end of an edge, so high up from the `end`. */
   | { readonly is: 'corner'; readonly high: Rounded; readonly end: string }

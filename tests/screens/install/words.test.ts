@@ -6,6 +6,7 @@ import * as back from '../../../src/screens/install/look-back-words';
 import * as screws from '../../../src/screens/install/screw-words';
 import { setupOf } from '../../../src/trade/setups/setup';
 import { l } from '../../trade/grooves/sample';
+import { rowFails } from '../../../src/screens/shared/row-fails';
 
 const usual = {
   through: undefined,
@@ -45,7 +46,7 @@ describe('screws', () => {
   });
 
   test('a blank of a row that is nothing is named', () => {
-    expect(screws.rowFails({ code: 'not-positive', what: 'most' })).toBe('Make the spacing more than 0.');
+    expect(rowFails({ code: 'not-positive', what: 'most' })).toBe('Make the spacing more than 0.');
   });
 
   test('are called by what they are for, else by their kind', () => {

@@ -85,6 +85,7 @@ test('ids of machines and letters of gauges are spelled so, for ever', () => {
     'q edge-slot',
     't bit-fence',
     'v line-in',
+    'u row-middle',
   ]);
 });
 

@@ -1,8 +1,10 @@
 import type { Length } from '../../../length/length';
 import type { EndCut, Rabbet } from '../../carcass/part';
+import type { Dowels } from '../../fasteners/dowels';
 import type { Bank } from '../../fronts/bank';
 import type { Sum, Term } from '../../sums/sum';
 import type { BoxError, BoxPlan, BoxWarning } from '../box-plan';
+import type { DowelRow } from '../dowel-rows';
 import type { Fingers, GrooveAmong } from '../fingers';
 import type { SideEnd, TailChoice } from '../tail-choice';
 
@@ -13,7 +15,11 @@ import type { SideEnd, TailChoice } from '../tail-choice';
 export type JointLayout =
   | ({ readonly kind: 'tails' } & TailChoice)
   | { readonly kind: 'fingers'; readonly fingers: Fingers; readonly groove: GrooveAmong }
+  | ({ readonly kind: 'doweled' } & Doweled)
   | { readonly kind: 'corner' };
+
+/** The dowels of front and back, and whether the front stands over the ends of the sides. */
+export type Doweled = { readonly front: Dowels; readonly back: Dowels; readonly over: boolean };
 
 /** What is cut at the ends of the pieces; nothing where they meet as they are ripped. */
 type JointCuts = {
@@ -21,6 +27,8 @@ type JointCuts = {
   readonly front?: EndCut;
   /** Rabbets across the ends of the front. */
   readonly rabbets?: readonly Rabbet[];
+  /** Holes for dowels, by the piece they are bored in. */
+  readonly dowels?: Readonly<Record<'side' | 'front' | 'back', readonly DowelRow[]>>;
 };
 
 /** What its pieces are joined at: how far they reach into each other, their thicknesses, and the part of the side. */
@@ -36,6 +44,8 @@ export type JointAt = {
 export type DrawerJoint = {
   /** What of the plan follows from the joint; as it is where left out. */
   readonly planned?: (bank: Bank, plan: BoxPlan) => BoxPlan;
+  /** The back stands between the sides, flush with their ends; in dadoes of them where left out. */
+  readonly back?: 'between';
   /** The end of a side the dado for the back is measured from; `back` where left out. */
   readonly dadoFrom?: 'front' | 'back';
   /** Length of a side, from the depth of the box. */
@@ -54,7 +64,7 @@ export type DrawerJoint = {
   readonly height: (bank: Bank, most: Length) => Length;
   /** A height that was given comes to that as well. */
   readonly trims?: true;
-  readonly layOut: (bank: Bank, end: SideEnd) => JointLayout;
+  readonly layOut: (bank: Bank, end: SideEnd, plan: BoxPlan) => JointLayout;
   /** In what order they are cut is said by `markedFrom`, which names the part of the side. */
   readonly cuts: (bank: Bank, at: JointAt) => JointCuts;
 };

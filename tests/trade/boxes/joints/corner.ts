@@ -1,6 +1,6 @@
 import { boxParts } from '../../../../src/trade/boxes/bank-parts';
 import { drawersOf } from '../../../../src/trade/boxes/drawers';
-import { type Bank, newBank } from '../../../../src/trade/fronts/bank';
+import { type Bank, type BankStock, newBank } from '../../../../src/trade/fronts/bank';
 import { frontsOf } from '../../../../src/trade/fronts/worked';
 import type { Operation } from '../../../../src/trade/setups/operation';
 import { operationsOf } from '../../../../src/trade/setups/operations';
@@ -26,18 +26,24 @@ export const bank: Bank = {
 
 const thick = { front: '3/4', side: '1/2', boxFront: '3/4', boxBack: '1/2', boxBottom: '1/4' } as const;
 
+/** A side of stuff called thin is 15/32. */
+const thickOf =
+  ({ stocks }: Bank) =>
+  (stock: BankStock) =>
+    l(stock === 'side' && stocks.side === 'thin' ? '15/32' : thick[stock]);
+
 /** The drawers of the bank with what is said besides. */
 export function drawersWith(more: Partial<Bank>) {
   const fronts = frontsOf({ ...bank, ...more }, { worked: undefined, tape: '1/32' });
   if (!fronts.ok) throw new Error('no fronts');
-  return drawersOf(fronts.value, { thick: (stock) => l(thick[stock]), shop: {}, tape: '1/32' });
+  return drawersOf(fronts.value, { thick: thickOf({ ...bank, ...more }), shop: {}, tape: '1/32' });
 }
 
 /** Its operations, by part and cut, as `side fingers left`. */
 export function cutsWith(more: Partial<Bank>): ReadonlyMap<string, Operation> {
   const drawers = drawersWith(more);
   if (!drawers.ok) throw new Error(drawers.error.map(({ code }) => code).join());
-  const parts = boxParts(drawers.value, { tape: '1/32', thick: (stock) => l(thick[stock]), waits: [] });
+  const parts = boxParts(drawers.value, { tape: '1/32', thick: thickOf({ ...bank, ...more }), waits: [] });
   const ops = operationsOf({ parts, cases: [], hand: [], recuts: () => ({}) }, { shop: {}, tape: '1/32' });
   return new Map(ops.map((op) => [op.id.replace('cut/b~c1d1', '').replaceAll('/', ' '), op]));
 }
