@@ -4,9 +4,9 @@ import * as finish from '../../../src/screens/install/finish-words';
 import * as labels from '../../../src/screens/install/label-words';
 import * as back from '../../../src/screens/install/look-back-words';
 import * as screws from '../../../src/screens/install/screw-words';
+import { rowFails } from '../../../src/screens/shared/row-fails';
 import { setupOf } from '../../../src/trade/setups/setup';
 import { l } from '../../trade/grooves/sample';
-import { rowFails } from '../../../src/screens/shared/row-fails';
 
 const usual = {
   through: undefined,
