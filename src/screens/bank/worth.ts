@@ -12,7 +12,8 @@ import { skewOf, skewWarnings } from '../../trade/fronts/skew';
 import { skewIn } from '../../trade/fronts/stands';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { unitInHand } from '../../ui/unit-in-hand';
-import { boxWarningText, drawersWarningText, grooveText, standText, tailsErrorText } from './words';
+import { boxWarningText } from './box-words';
+import { drawersWarningText, grooveText, standText, tailsErrorText } from './words';
 import * as words from './worth-words';
 
 /** How near a shim is; a front is cut to half a thirty-second. Common practice, no source. */

@@ -59,6 +59,7 @@ export function placingWords(placing: Placing, tape: Tape): PlacingWords {
 
 function edgeLine({ onFence, stands, toYou, measured, stop }: Placing): string | undefined {
   if (onFence) return `${sideWords(onFence)} on fence`;
+  if (stands?.named === 'both') return 'stood on each end in turn';
   if (stands) return `stood on the ${sideWords(stands)}`;
   if (measured?.at === 'edge') return `${sideWords(measured)} on your ${stop}`;
   return toYou && `${sideWords(toYou)} toward you`;

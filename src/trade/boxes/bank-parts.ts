@@ -165,7 +165,8 @@ const bottomGroove = (bank: Bank, { box, plan }: Drawer): Along => ({
 
 /**
  * Where the groove of a box front begins and ends short of both its ends, so that it does not come out at the end of a
- * finger, or of a front that lies over its sides: at the floors of the grooves in the sides. Nothing where it is cut through.
+ * finger, or of a front that lies over its sides: at the floors of the grooves in the sides. Nothing where it is cut
+ * through.
  *
  * @returns inches from each end
  */

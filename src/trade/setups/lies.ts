@@ -195,6 +195,6 @@ export function dovetailed({ endCut }: Part): Placing {
 
 /** On a sled with a pin a piece stands on its end, its bottom edge toward the pin, and is stepped from slot to slot. */
 export const fingered = ({ name }: Part): Placing => ({
-  stands: end(name.role === 'side' ? 'front' : 'left, then right'),
+  stands: end(name.role === 'side' ? 'front' : 'both'),
   toPin: edge('bottom'),
 });

@@ -19,7 +19,7 @@ export type JointLayout =
   | { readonly kind: 'corner' };
 
 /** The dowels of front and back, and whether the front stands over the ends of the sides. */
-export type Doweled = { readonly front: Dowels; readonly back: Dowels; readonly over: boolean };
+type Doweled = { readonly front: Dowels; readonly back: Dowels; readonly over: boolean };
 
 /** What is cut at the ends of the pieces; nothing where they meet as they are ripped. */
 type JointCuts = {

@@ -95,7 +95,7 @@ describe('what is said of the dowels', () => {
     expect(bored({ ...doweled, stocks: { ...bank.stocks, side: 'thin' } })[0]).toMatch(/^side .*: 3\/16 /);
   });
 
-  // 1 3/4 high is under twice 1: one, in the middle, 7/8 from the top. The groove, 17/64 wide and 1/2 up, has its middle
+  // 1 3/4 high is under twice 1: one, in the middle, 7/8 from the top. The groove, 17/64 wide, 1/2 up, has its middle
   // 1 3/4 − 1/2 − 17/128 = 1 15/128 down, 31/128 off; half of both widths is (17/64 + 1/4) / 2 = 33/128: 1/64 into it
   test('one alone turns; one in the groove is said', () => {
     expect(says({ fronts: { 1: { boxHigh: l('1 3/4') } } })).toEqual([
