@@ -14,7 +14,8 @@ import { isOtherEndOn } from '../machines/reach';
 import { boresOf } from './bore-operations';
 import { cornerOf } from './corner-operations';
 import { dowelsOf } from './dowel-operations';
-import { alongFence, dovetailed, fingered, grooved, lapped, mitred, notched } from './lies';
+import { endOf } from './end-operations';
+import { alongFence, grooved, lapped, mitred, notched } from './lies';
 import type { On } from './on';
 import { type Operation, opId } from './operation';
 import { type Setup, setupOf } from './setup';
@@ -85,7 +86,7 @@ export function partOperations(
       ...own,
       ...last,
       ...rows,
-      ...endOf(part, piece, at.tape, last.length > 0 ? ids(last) : ready),
+      ...endOf(part, piece, at.tape).map((op) => ({ ...op, after: last.length > 0 ? ids(last) : ready })),
     ];
   });
 }
@@ -262,17 +263,6 @@ function alongOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
       placing: alongFence(part, groove.edge, piece.name.copy),
     };
   });
-}
-
-/** What joins an end comes last on its piece. */
-function endOf(part: Part, piece: Piece, tape: Tape, after: readonly string[]): readonly Operation[] {
-  if (!part.endCut) return [];
-  const { what, machine, cutter, height, sets, on, markedFrom } = part.endCut;
-  const figure = part.endCut.figure && cutterMark(part.endCut.figure, tape);
-  const setup = setupOf({ machine, cutter, height, sets, figure, on });
-  const own = { ...base(part, piece, what), what, setup, figure: figure?.value ?? height, after };
-  const placing = what === 'fingers' ? fingered(part) : dovetailed(part);
-  return [{ ...own, end: { markedFrom }, placing }];
 }
 
 /** Notches and laps: cut from shoulder to shoulder, the near one set off the reference end. */
