@@ -1,5 +1,15 @@
 import { expect, type Page, test } from '@playwright/test';
-import { blankOf, choose, fillBlank, makeReady, pastBounce, standing, ticksHere, typeInto } from './app';
+import {
+  blankOf,
+  choose,
+  fillBlank,
+  makeReady,
+  pastBounce,
+  standing,
+  ticksHere,
+  typed,
+  typeInto,
+} from './app';
 
 /** A case 42 5/8 wide, 65 1/2 high and 18 deep of 3/4 sheet, without a back: 41 1/8 across and 60 up, clear. */
 async function caseOfSheet(page: Page): Promise<void> {
@@ -80,7 +90,42 @@ test('holes too near a dado are left out of both walls, and what cannot be bored
   await page.getByRole('button', { name: /fixed shelf/i }).click();
   // 15 1/4 is hole 8, in a dado from 14 15/16 to 15 11/16 and its fit; hole 9 at 16 3/4 is an inch clear
   await typeInto(page, /Case bottom to the shelf/, '14 15/16');
-  await expect(inBays(page)).toContainText('too near a groove across the wall: hole 8.');
+  await expect(inBays(page)).toContainText('too near a shelf or a groove across the wall: hole 8.');
   await typeInto(page, /How deep the holes are/, '3/4');
   await expect(inBays(page)).toContainText('Holes 3/4 deep go through a wall 3/4 thick.');
+});
+
+test('a template says what turning it does and how far its holes may drift; four pins say whether a shelf rocks', async ({
+  page,
+}) => {
+  await caseOfSheet(page);
+  await looseShelves(page);
+  await choose(page, /What holds the loose shelves/, 'pins in rows of holes');
+  await typeInto(page, /First hole over the bottom/, '4 3/4');
+  await typeInto(page, /Hole to hole/, '1 1/2');
+  await typeInto(page, /Room over the last hole/, '4');
+  await typeInto(page, /How long the template is/, '36');
+  await typeInto(page, /End of the template to its first hole/, '1 5/8');
+  await blankOf(page, /How many holes the template has/).click();
+  await typed(page, '23');
+  // 36 − 2 × 1 5/8 − 22 × 1 1/2 = −1/4
+  await expect(inBays(page)).toContainText('every hole comes 1/4 too low');
+  await expect(inBays(page)).toContainText('or make it 36 1/4 long');
+  // 60 − 4 3/4 − 4 = 51 1/4: 35 holes; 12 more than 23 are one hop: 34 × .001 + .003, and 34 × .004
+  await expect(inBays(page)).toContainText('pinned again 1 time in its last hole, by 0.037 (too much)');
+  await expect(inBays(page)).toContainText('pinned anew in every hole by 0.136 (too much)');
+
+  await page.getByRole('link', { name: 'As built' }).click();
+  const pins = page.getByRole('region', { name: 'Four pins of a shelf' });
+  for (const [place, figure] of [
+    ['front, left', '12 1/4'],
+    ['front, right', '12 1/4'],
+    ['back, left', '12 1/4'],
+    ['back, right', '12 5/16'],
+  ] as const) {
+    await pins.getByRole('button', { name: place }).click();
+    await typed(page, figure);
+    await pastBounce(page);
+  }
+  await expect(pins).toContainText('The shelf rocks: 1/16 under the fourth pin, 1/32 more than 1/32.');
 });

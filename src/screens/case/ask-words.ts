@@ -41,4 +41,5 @@ export const counted = {
   crosses: 'members',
   plinthCrosses: 'members',
 } as const;
+export const holes = 'holes';
 export const insideCounted = { trays: 'trays', fixed: 'shelves', loose: 'shelves', rail: 'rails' } as const;

@@ -77,6 +77,10 @@ const insideKinds: Record<InsideLengthAt['field'], BandKind> = {
   frontPlay: 'room',
   backPlay: 'room',
   band: 'room',
+  templateLong: 'length',
+  templateFirst: 'place',
+  templateError: 'clearance',
+  templatePlay: 'clearance',
 };
 
 export const caseLength = (c: Case, field: CaseField, usual?: Length): Ask => ({
@@ -262,4 +266,12 @@ export const looseBore = (c: Case, i: Inside): Ask => ({
   now: i.bore ?? 'template',
   choices: borers,
   save: (by) => editInside(c.id, i.id, { bore: by as Inside['bore'] }),
+});
+
+export const templateHoles = (c: Case, i: Inside): Ask => ({
+  as: 'count',
+  title: insideTitle(c, i.id, 'templateHoles'),
+  unit: words.holes,
+  now: i.templateHoles,
+  save: (templateHoles) => editInside(c.id, i.id, { templateHoles }),
 });

@@ -21,6 +21,8 @@ export function openingName(key: string, bays: number): string {
   if (bay) return bays === 1 ? 'Clear width' : `Bay ${bay}`;
   const [, frame] = /^frame(\d+)w$/.exec(key) ?? [];
   if (frame) return bays === 1 ? 'Frame opening' : `Frame opening, bay ${frame}`;
+  const [, pins] = /^pins(\d+)$/.exec(key) ?? [];
+  if (pins) return bays === 1 ? 'Four pins of a shelf' : `Four pins of a shelf, bay ${pins}`;
   return backNames.get(key) ?? 'Clear height';
 }
 
@@ -39,3 +41,10 @@ export const reckonedFrom = (figure: ComponentChildren) => (
   <>What is not cut yet is worked out from {figure}.</>
 );
 export const seeChange = (figure: ComponentChildren) => <>See what {figure} would change</>;
+
+// The four pins of a shelf.
+
+export const fourPins = 'From one level face, up to each pin of one shelf.';
+export const steady = (rock: string): string => `The four agree within ${rock}: the shelf lies still.`;
+export const rocks = (rock: string, over: string): string =>
+  `The shelf rocks: ${rock} under the fourth pin, ${over} more than 1/32. Pack the low pin.`;

@@ -12,6 +12,7 @@ import { Diagonals } from '../shared/diagonals';
 import { GonePage } from '../shared/gone-page';
 import { UndoButton } from '../shared/undo-button';
 import * as words from './built-words';
+import { FourPins } from './four-pins';
 import { OpeningRows, type Place } from './opening-rows';
 import { type Opening, openingsOf } from './openings';
 import { pages, title } from './words';
@@ -48,14 +49,17 @@ function BuiltInHand({ bench, c, worked }: InHandProps) {
         <p class="pad-x empty-line">{words.how}</p>
         <Caution bench={bench} code="as-built" />
         <Diagonals {...{ bench, worked }} open={open && 'as' in open ? open : undefined} onOpen={setOpen} />
-        {openingsOf(worked).map((opening) => (
-          <OpeningRows
-            key={opening.key}
-            {...{ bench, id: c.id, opening }}
-            built={readings(opening)}
-            onOpen={(place) => setOpen({ opening, place })}
-          />
-        ))}
+        {openingsOf(worked).map((opening) => {
+          const Rows = opening.planned ? OpeningRows : FourPins;
+          return (
+            <Rows
+              key={opening.key}
+              {...{ bench, id: c.id, opening }}
+              built={readings(opening)}
+              onOpen={(place) => setOpen({ opening, place })}
+            />
+          );
+        })}
       </main>
       {at && (
         <KeySheet

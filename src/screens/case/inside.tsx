@@ -11,6 +11,7 @@ import { blanks, type CasePart, Said } from './blanks';
 import { looseSentence, Rows } from './loose';
 import { OpeningsUp } from './openings-up';
 import * as words from './sentence-words';
+import { Template } from './template';
 
 type InsidePart = CasePart & { readonly i: Inside };
 
@@ -27,6 +28,7 @@ export function InsideSentence(part: InsidePart) {
         />
       </Acts>
       <Said {...part} at={`in ${i.id}`} />
+      {i.kind === 'loose' && <Template {...part} />}
       {part.worked && i.kind === 'loose' && <Rows i={i} sizes={part.worked.sizes} />}
       {part.worked && i.kind === 'fixed' && <OpeningsUp c={c} i={i} sizes={part.worked.sizes} />}
     </Sentence>

@@ -19,6 +19,11 @@ export const looseTitles = {
   front: 'Front edge to the front row',
   behind: 'Back edge to the rear row',
   bore: 'What the holes are bored with',
+  templateLong: 'How long the template is',
+  templateFirst: 'End of the template to its first hole',
+  templateHoles: 'How many holes the template has',
+  templateError: 'How far out a hole of the template is',
+  templatePlay: 'How loose a hole is on its pin',
   flange: 'Room for a pin at each end',
   play: 'Play at each end',
   frontPlay: 'Room in front of a shelf',
@@ -140,7 +145,7 @@ export function pinProblemText(problem: PinProblem, nameOf: (id: string) => stri
 export function pinWarningText(warning: PinWarning): string {
   switch (warning.code) {
     case 'holes-left-out':
-      return `Left out of every row, too near a groove across the wall: ${warning.numbers.length === 1 ? 'hole' : 'holes'} ${numbersOf(warning.numbers)}.`;
+      return `Left out of every row, too near a shelf or a groove across the wall: ${warning.numbers.length === 1 ? 'hole' : 'holes'} ${numbersOf(warning.numbers)}.`;
     case 'hole-web':
       return `${warning.both ? 'Between holes from the two faces of the partition' : 'Behind a hole'} only ${w(warning.web)} is left: keep ${w(warning.least)}.`;
     case 'not-32':

@@ -27,7 +27,7 @@ const lit = inches(1n, 32n);
 const places = ['frontA', 'frontB', 'backA', 'backB'] as const;
 export type Place = (typeof places)[number];
 
-type RowsProps = {
+export type RowsProps = {
   readonly bench: Bench;
   readonly id: string;
   readonly opening: Opening;
@@ -46,7 +46,7 @@ export function OpeningRows({ bench, id, opening, built, onOpen }: RowsProps) {
     <section class="opening" aria-label={opening.name}>
       <div class="sechead">
         <h2 class="sec">{opening.name}</h2>
-        <span class="s muted">{words.planned(<Fine value={opening.planned} />)}</span>
+        {opening.planned && <span class="s muted">{words.planned(<Fine value={opening.planned} />)}</span>}
       </div>
       <Places opening={opening} built={built} onOpen={onOpen} />
       {spread && less(lit, spread) && <p class="pad-x note">{words.spread(w(spread))}</p>}
@@ -61,7 +61,7 @@ const Fine = ({ value }: { readonly value: Length }) => (
   <Inline value={value} tape={value.d > 128n ? '0.001' : '1/64'} />
 );
 
-function Places({ opening, built, onOpen }: Omit<RowsProps, 'bench' | 'id'>) {
+export function Places({ opening, built, onOpen }: Omit<RowsProps, 'bench' | 'id'>) {
   const names = words.placeNames(opening.across);
   return (
     <div class="pad-x places">
@@ -71,7 +71,7 @@ function Places({ opening, built, onOpen }: Omit<RowsProps, 'bench' | 'id'>) {
           <button key={place} type="button" class="chip place-chip" onClick={() => onOpen(place)}>
             <span class="s">{names[place]}</span>
             <span>{read ? <Given value={read} /> : <Dots />}</span>
-            {read && <Difference value={read} planned={opening.planned} />}
+            {read && opening.planned && <Difference value={read} planned={opening.planned} />}
           </button>
         );
       })}

@@ -10,7 +10,8 @@ export type Opening = {
   /** What its readings are kept under. */
   readonly key: string;
   readonly name: string;
-  readonly planned: Length;
+  /** Nothing of four pins: they are measured from where the user likes. */
+  readonly planned?: Length;
   /** Its places are low and high; else left and right. */
   readonly across: boolean;
 };
@@ -33,5 +34,12 @@ export function openingsOf({ sizes }: Worked): readonly Opening[] {
     opening('clear', clearHeight.value, false),
     ...(c.hasBack ? back : []),
     ...(frame?.openings.map((o, k) => opening(`frame${k + 1}w`, o.wide.value)) ?? []),
+    ...fourPins(c, bays.length),
   ];
 }
+
+/** The pins of a shelf, in each bay that has shelves on them: the key is never spelled otherwise. */
+const fourPins = (c: Worked['sizes']['case'], bays: number): readonly Opening[] =>
+  Array.from({ length: bays }, (_, k) => `pins${k + 1}`)
+    .filter((_, k) => c.inside.some((i) => i.kind === 'loose' && i.heldBy && i.bay === k + 1))
+    .map((key) => ({ key, name: openingName(key, bays), across: false }));

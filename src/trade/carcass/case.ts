@@ -62,6 +62,12 @@ export type Inside = {
   readonly front?: Length | undefined;
   readonly behind?: Length | undefined;
   readonly bore?: BoredWith | undefined;
+  /** A template: how long, its first hole from its end, how many holes, how far one is out, how loose on its pin. */
+  readonly templateLong?: Length | undefined;
+  readonly templateFirst?: Length | undefined;
+  readonly templateHoles?: number | undefined;
+  readonly templateError?: Length | undefined;
+  readonly templatePlay?: Length | undefined;
   /** At each end of a shelf the room its pins take, and its play; room in front and behind; edging on its front. */
   readonly flange?: Length | undefined;
   readonly play?: Length | undefined;

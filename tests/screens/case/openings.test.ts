@@ -5,7 +5,7 @@ import { openingsOf } from '../../../src/screens/case/openings';
 import { framedCase, plainCase, work } from '../../trade/carcass/sample-case';
 
 const rows = (c: typeof plainCase) =>
-  openingsOf(work(c)).map((o) => `${o.key}: ${o.name} ${writeLength(o.planned)}`);
+  openingsOf(work(c)).map((o) => `${o.key}: ${o.name} ${o.planned ? writeLength(o.planned) : 'not planned'}`);
 
 describe('what is measured of a case that is dry-fitted', () => {
   test('each bay, the height, the back and the frame before each bay; the keys readings are kept under', () => {
@@ -17,6 +17,17 @@ describe('what is measured of a case that is dry-fitted', () => {
       ['backh', 'Back, height to cover'],
       ['frame1w', 'Frame opening, bay 1'],
       ['frame2w', 'Frame opening, bay 2'],
+    ]);
+  });
+
+  test('each bay with shelves on pins has the four pins of one, which nothing is planned for', () => {
+    const pins = { id: 'p', kind: 'loose', bay: 2, heldBy: 'lines' } as const;
+    const found = rows({
+      ...plainCase,
+      inside: [...plainCase.inside, pins, { id: 'q', kind: 'loose', bay: 1 }],
+    });
+    expect(found.filter((row) => row.startsWith('pins'))).toEqual([
+      'pins2: Four pins of a shelf, bay 2 not planned',
     ]);
   });
 
