@@ -222,6 +222,8 @@ export const insideFields = {
   front: length,
   behind: length,
   bore: oneOf(...boredWith),
+  stripThick: length,
+  stripRoom: length,
   templateLong: length,
   templateFirst: length,
   templateHoles: count,

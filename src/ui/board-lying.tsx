@@ -5,8 +5,8 @@ type LyingProps = BoardProps & {
   readonly edge?: number;
   /** A notch out of the near edge at the block: shares of the board's width and length. */
   readonly corner?: { readonly deep: number; readonly long: number } | undefined;
-  /** A groove along the far edge: how far from it and how wide, as shares of the board's width. */
-  readonly groove?: { readonly near: number; readonly wide: number } | undefined;
+  /** Grooves along the board: how far from that edge and how wide, as shares of the board's width. */
+  readonly along?: readonly { readonly near: number; readonly wide: number }[];
   readonly holes?: readonly DrawnHole[];
 };
 
@@ -26,7 +26,7 @@ export function BoardLying({
   label,
   stale,
   edge = 0,
-  groove,
+  along = [],
   corner,
   holes = [],
 }: LyingProps) {
@@ -46,16 +46,9 @@ export function BoardLying({
           height={50 * corner.deep}
         />
       )}
-      {groove && (
-        <rect
-          class="f-notch"
-          x="10"
-          y={50 * groove.near}
-          width="343"
-          height={50 * groove.wide}
-          opacity=".5"
-        />
-      )}
+      {along.map(({ near, wide }) => (
+        <rect key={near} class="f-notch" x="10" y={50 * near} width="343" height={50 * wide} opacity=".5" />
+      ))}
       {grooves.map((g) => (
         <LyingGroove key={g.id} x={10 + g.near * scale} w={g.width * scale} groove={g} />
       ))}

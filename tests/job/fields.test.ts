@@ -227,6 +227,8 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       front: odd,
       behind: long,
       bore: 'press',
+      stripThick: odd,
+      stripRoom: long,
       templateLong: long,
       templateFirst: odd,
       templateHoles: 12,

@@ -77,6 +77,8 @@ const insideKinds: Record<InsideLengthAt['field'], BandKind> = {
   frontPlay: 'room',
   backPlay: 'room',
   band: 'room',
+  stripThick: 'thickness',
+  stripRoom: 'room',
   templateLong: 'length',
   templateFirst: 'place',
   templateError: 'clearance',

@@ -19,6 +19,11 @@ export const looseTitles = {
   front: 'Front edge to the front row',
   behind: 'Back edge to the rear row',
   bore: 'What the holes are bored with',
+  stripWide: 'How wide a strip is',
+  stripThick: 'How thick a strip is',
+  stripDeep: 'How deep its groove is',
+  stripRoom: 'How much wider its groove is',
+  stripTop: 'Strip short of the clear height',
   templateLong: 'How long the template is',
   templateFirst: 'End of the template to its first hole',
   templateHoles: 'How many holes the template has',
@@ -36,6 +41,7 @@ export const holders = [
   { value: '', label: 'pins, no holes laid out', hint: 'holes you see to yourself' },
   { value: 'pins', label: 'pins in rows of holes', hint: 'a first hole and a pitch of your own' },
   { value: 'lines', label: 'pins 32 mm apart', hint: 'lines of holes for 32 mm fittings, kept in mm' },
+  { value: 'strips', label: 'metal strips let in', hint: 'slotted strips in grooves up the walls' },
 ] as const;
 
 export const borers = [
@@ -44,7 +50,7 @@ export const borers = [
 ] as const;
 
 type Held = Readonly<
-  Record<'wide' | 'deep' | 'first' | 'pitch' | 'top' | 'front' | 'behind' | 'bore', Blank>
+  Record<'wide' | 'deep' | 'first' | 'pitch' | 'top' | 'front' | 'behind' | 'bore' | 'thick' | 'room', Blank>
 >;
 type Sized = Readonly<Record<'flange' | 'play' | 'frontPlay' | 'backPlay' | 'band', Blank>>;
 
@@ -53,34 +59,54 @@ type Loose = {
   readonly bay: Blank;
   readonly count: Blank;
   readonly by: Blank;
-  readonly holes: Held;
+  readonly at: Held;
   readonly size: Sized;
 };
 
-export const loose = ({ i, bay, count, by, holes, size }: Loose) => (
+export const loose = ({ i, bay, count, by, at, size }: Loose) => (
   <>
     {count} {wordFor(i.count ?? 1, 'loose shelf', 'loose shelves')}
     {bay} on {by}
     {i.heldBy && (
       <>
         {': '}
-        holes {holes.wide} wide and {holes.deep} deep,{' '}
-        {i.heldBy === 'lines' ? (
-          <>at least {holes.first} from bottom and top</>
-        ) : (
-          <>
-            the first {holes.first} over the bottom, {holes.pitch} apart, leaving {holes.top} at the top
-          </>
-        )}
-        ; one row {holes.front} from the front edge, the other {i.heldBy === 'lines' && 'at least '}
-        {holes.behind} from the back, bored with {holes.bore}. Each shelf {size.flange} clear of the walls for
-        its pins, with {size.play} play at each end, {size.frontPlay} free in front and {size.backPlay}{' '}
-        behind, its front edging {size.band}
+        {walls(i, at)}. Each shelf{' '}
+        {i.heldBy !== 'strips' && <>{size.flange} clear of the walls for its pins, </>}
+        with {size.play} play at each end, {size.frontPlay} free in front and {size.backPlay} behind, its
+        front edging {size.band}
       </>
     )}
     .
   </>
 );
+
+/** What is bored in the walls, or let into them. */
+function walls({ heldBy }: Inside, at: Held) {
+  switch (heldBy) {
+    case 'strips':
+      return (
+        <>
+          strips {at.wide} wide and {at.thick} thick in grooves {at.deep} deep and {at.room} wider, one{' '}
+          {at.front} from the front edge, the other {at.behind} from the back, {at.top} short of the top
+        </>
+      );
+    case 'lines':
+      return (
+        <>
+          holes {at.wide} wide and {at.deep} deep, at least {at.first} from bottom and top; one row {at.front}{' '}
+          from the front edge, the other at least {at.behind} from the back, bored with {at.bore}
+        </>
+      );
+    default:
+      return (
+        <>
+          holes {at.wide} wide and {at.deep} deep, the first {at.first} over the bottom, {at.pitch} apart,
+          leaving {at.top} at the top; one row {at.front} from the front edge, the other {at.behind} from the
+          back, bored with {at.bore}
+        </>
+      );
+  }
+}
 
 type Rows = {
   readonly count: number;
@@ -95,6 +121,14 @@ export const rowsSay = ({ count, last, left, metric }: Rows): string =>
     left.n === 0n ? '' : `, ${w(left)} more than said left at the top`
   }. Once a shelf lies, pull it forward: it must not leave its pins. Heavy things low.`;
 
+type Strips = { readonly long: Length; readonly width: Length; readonly proud: Length };
+
+/** What strips come to: a slot of one must face a slot of the other. */
+export const stripsSay = ({ long, width, proud }: Strips): string =>
+  `Four strips, at most ${w(long)} long, in grooves ${w(width)} wide that run the whole wall. Cut all four off the same end and stand the same slot down.${
+    proud.n === 0n ? '' : ` They stand ${w(proud)} proud.`
+  } Once a shelf lies, pull it forward: it must not leave its clips. Heavy things low.`;
+
 /** What a figure of loose shelves is called in a sentence. */
 export const looseFigures = {
   first: 'where the first hole goes',
@@ -104,7 +138,14 @@ export const looseFigures = {
   frontPlay: 'the room in front',
   backPlay: 'the room behind',
   band: 'the edging',
+  width: 'how wide it is',
+  depth: 'how deep it is',
+  stripThick: 'how thick a strip is',
+  stripRoom: 'how much wider its groove is',
 } as const;
+
+const rows = { hole: 'rows', strip: 'grooves' } as const;
+const cuts = { hole: 'Holes', strip: 'Grooves' } as const;
 
 const ofPins: Readonly<Record<PinProblem['code'], true>> = {
   'no-hole': true,
@@ -128,14 +169,14 @@ export function pinProblemText(problem: PinProblem, nameOf: (id: string) => stri
       return `The holes run into each other. More than ${w(problem.dia)} from hole to hole.`;
     case 'rows-cross':
       return problem.by.n === 0n
-        ? 'The two rows touch. Less from the front or from the back.'
-        : `The two rows run into each other by ${w(problem.by)}. That much less from the front or from the back.`;
+        ? `The two ${rows[problem.cut]} touch. Less from the front or from the back.`
+        : `The two ${rows[problem.cut]} run into each other by ${w(problem.by)}. That much less from the front or from the back.`;
     case 'row-off':
-      return `The ${problem.row} row runs ${w(problem.by)} off the ${problem.row === 'front' ? 'front' : 'back'} edge.`;
+      return `The ${problem.row} ${problem.cut === 'strip' ? 'groove' : 'row'} runs ${w(problem.by)} off the ${problem.row === 'front' ? 'front' : 'back'} edge.`;
     case 'hole-through':
-      return `Holes ${w(problem.depth)} deep go through a wall ${w(problem.thickness)} thick. Leave a third of it.`;
+      return `${cuts[problem.cut]} ${w(problem.depth)} deep go through a wall ${w(problem.thickness)} thick. Leave a third of it.`;
     case 'holes-meet':
-      return `Holes from the two faces of the partition run ${w(problem.by)} into each other, with those of ${nameOf(problem.with)}. At most ${w(problem.most)} deep each, or a row farther in.`;
+      return `${cuts[problem.cut]} from the two faces of the partition run ${w(problem.by)} into each other, with those of ${nameOf(problem.with)}. At most ${w(problem.most)} deep each, or farther in.`;
     case 'no-shelf':
       return `Nothing is left of the shelf ${problem.across ? 'across' : 'from front to back'}: ${w(problem.by)} too much is taken off it.`;
   }
@@ -147,7 +188,9 @@ export function pinWarningText(warning: PinWarning): string {
     case 'holes-left-out':
       return `Left out of every row, too near a shelf or a groove across the wall: ${warning.numbers.length === 1 ? 'hole' : 'holes'} ${numbersOf(warning.numbers)}.`;
     case 'hole-web':
-      return `${warning.both ? 'Between holes from the two faces of the partition' : 'Behind a hole'} only ${w(warning.web)} is left: keep ${w(warning.least)}.`;
+      return `${warning.both ? 'Between what is cut from the two faces of the partition' : warning.cut === 'strip' ? 'Behind a groove' : 'Behind a hole'} only ${w(warning.web)} is left: keep ${w(warning.least)}.`;
+    case 'strips-crossed':
+      return 'A fixed shelf of this bay stands across the strips: cut them to the openings under and over it.';
     case 'not-32':
       return `Not 32 mm: off by ${w(warning.each.abs() as Length)} a hole, ${w(warning.last.abs() as Length)} at the last. For 32 mm fittings take pins 32 mm apart.`;
   }

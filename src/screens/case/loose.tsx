@@ -4,7 +4,8 @@ import type { Inside } from '../../trade/carcass/case';
 import type { Sizes } from '../../trade/carcass/sizes';
 import { holeRow } from '../../trade/shelves/hole-row';
 import { usualPlay } from '../../trade/shelves/loose';
-import { pinsOf, usualPins } from '../../trade/shelves/pins';
+import { type Pins, pinsOf, usualPins } from '../../trade/shelves/pins';
+import { stripsOf, usualStripRoom } from '../../trade/shelves/strips';
 import * as asks from './asks';
 import { blanks, type CasePart } from './blanks';
 import * as words from './loose-words';
@@ -18,17 +19,20 @@ export function looseSentence(part: LoosePart, bay: ComponentChildren): Componen
   const length = (field: asks.InsideLengthAt['field'], title: asks.InsideLengthAt['title'], usual?: Length) =>
     blank(asks.insideLength(c, i, { field, title, usual }));
   const stands = usualPins(c, i);
+  const strips = i.heldBy === 'strips';
   return words.loose({
     i,
     bay,
     count: blank(asks.insideCount(c, i)),
     by: blank(asks.looseHeld(c, i)),
-    holes: {
-      wide: length('width', 'holeWide', stands.dia),
-      deep: length('depth', 'holeDeep', stands.deep),
+    at: {
+      wide: length('width', strips ? 'stripWide' : 'holeWide', strips ? undefined : stands.dia),
+      deep: length('depth', strips ? 'stripDeep' : 'holeDeep', strips ? undefined : stands.deep),
+      thick: length('stripThick', 'stripThick'),
+      room: length('stripRoom', 'stripRoom', usualStripRoom(c)),
       first: length('first', i.heldBy === 'lines' ? 'least' : 'holeFirst', stands.first),
       pitch: length('pitch', 'holePitch'),
-      top: length('endRoom', 'holeTop', i.first),
+      top: length('endRoom', strips ? 'stripTop' : 'holeTop', strips ? zero : i.first),
       front: length('front', 'front', stands.front),
       behind: length('behind', 'behind', stands.behind),
       bore: blank(asks.looseBore(c, i)),
@@ -43,17 +47,21 @@ export function looseSentence(part: LoosePart, bay: ComponentChildren): Componen
   });
 }
 
-/** What the rows of holes come to. */
+/** What the rows of holes come to, or the strips. */
 export function Rows({ i, sizes }: { readonly i: Inside; readonly sizes: Sizes }) {
+  const strips = stripsOf(sizes, i);
   const pins = pinsOf(sizes, i);
-  if (!pins) return null;
-  const { first, pitch, metric } = pins;
-  const { count, left } = holeRow({ ...pins, span: sizes.clearHeight.value });
-  const last = add(first, times(pitch, BigInt(Math.max(0, count - 1))));
-  const says = words.rowsSay({ count: count - pins.leftOut.length, last, left, metric });
-  return (
+  const says = strips ? words.stripsSay(strips) : pins && rowsSay(pins, sizes);
+  return says ? (
     <ul class="problems pad-x">
       <li class="note">{says}</li>
     </ul>
-  );
+  ) : null;
+}
+
+function rowsSay(pins: Pins, { clearHeight }: Sizes): string {
+  const { first, pitch, metric } = pins;
+  const { count, left } = holeRow({ ...pins, span: clearHeight.value });
+  const last = add(first, times(pitch, BigInt(Math.max(0, count - 1))));
+  return words.rowsSay({ count: count - pins.leftOut.length, last, left, metric });
 }

@@ -130,11 +130,18 @@ const looseBlanks = {
   frontPlay: 'frontPlay',
   backPlay: 'backPlay',
   band: 'band',
+  stripThick: 'stripThick',
+  stripRoom: 'stripRoom',
 } as const;
+
+/** Of strips these are called otherwise again. */
+const stripBlanks = { width: 'stripWide', depth: 'stripDeep', endRoom: 'stripTop' } as const;
+const isOfStrips = (field: InsideField): field is keyof typeof stripBlanks => field in stripBlanks;
 
 const isLoose = (field: InsideField): field is keyof typeof looseBlanks => field in looseBlanks;
 
 function titleOf({ kind, heldBy }: Inside, field: InsideField): keyof typeof insideTitles {
+  if (kind === 'loose' && heldBy === 'strips' && isOfStrips(field)) return stripBlanks[field];
   if (kind === 'loose' && isLoose(field))
     return field === 'first' && heldBy === 'lines' ? 'least' : looseBlanks[field];
   switch (field) {
@@ -255,6 +262,7 @@ export function placeOfWarning(warning: CaseWarning, c: Case): Place {
     case 'not-32':
       return atInside(c, warning.in, 'pitch');
     case 'holes-left-out':
+    case 'strips-crossed':
       return { at: `in ${warning.in}`, blanks: [] };
     case 'trays-wider':
     case 'sill':

@@ -154,6 +154,7 @@ export function caseWarningText(warning: CaseWarning, c: Case): string {
     case 'small-bearing':
       return `Pushed to one side ${insideName(c, warning.in)} bear only ${w(warning.bearing)}: keep ${w(warning.least)}.`;
     case 'holes-left-out':
+    case 'strips-crossed':
     case 'hole-web':
     case 'not-32':
       return pinWarningText(warning);

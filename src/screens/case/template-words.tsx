@@ -28,6 +28,7 @@ const most = inches(1n, 64n);
 /** The most the last hole can be off, three ways. */
 export function drift({ hops, stepped, byHole, marked }: ReturnType<typeof driftOf>, holes: number): string {
   const off = (x: Length) => `${closely(x)}${less(most, x) ? ' (too much)' : ''}`;
-  const again = hops === 0 ? 'in one go' : `pinned again ${counted(hops, 'time', 'times')} in its last hole`;
+  const again =
+    hops === 0 ? 'in one go' : `pinned again ${hops === 1 ? 'once' : `${hops} times`} in its last hole`;
   return `The last hole may be off: off a template of ${counted(holes, 'hole', 'holes')}, ${again}, by ${off(stepped)}; pinned anew in every hole by ${off(byHole)}; each hole at its own mark by ${off(marked)}.`;
 }

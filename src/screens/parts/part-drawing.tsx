@@ -18,11 +18,22 @@ export function PartDrawing({ part }: { readonly part: Part }) {
         grooves={cutsAcross(part)}
         holes={holesOf(part)}
         edge={edge ? share(edge.width) : 0}
-        groove={groove && { near: share(groove.near), wide: share(groove.width) }}
+        along={alongBack(part)}
         corner={part.corner && { deep: share(part.corner.deep), long: forDrawing(part.corner.high) / length }}
         label={words.drawnLying(part)}
       />
       <p class="note">{words.lies(part, { rabbet: edge?.width, groove })}</p>
     </div>
   );
+}
+
+/** Grooves along its edges as shares of its width, from the back edge: those near the front lie low in the drawing. */
+function alongBack({ along = [], width }: Part) {
+  const share = (x: Length) => forDrawing(x) / forDrawing(width.sum.value);
+  return along
+    .filter(({ edge }) => edge.at === 'edge')
+    .map(({ edge, near, width: wide }) => ({
+      near: edge.named === 'front' ? 1 - share(near) - share(wide) : share(near),
+      wide: share(wide),
+    }));
 }

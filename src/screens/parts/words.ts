@@ -71,7 +71,7 @@ export function lies({ end, corner }: Part, { rabbet, groove }: AlongBack): stri
 
 /** What is cut in a part beside its grooves, one line for each. */
 export function joints(
-  { end, rabbets, notches, laps, along = [], bores = [], lines = [], corner }: Part,
+  { name, end, rabbets, notches, laps, along = [], bores = [], lines = [], corner }: Part,
   tape: Tape,
 ): readonly string[] {
   const cut = ({ near, long, deep }: Part['laps'][number]) =>
@@ -82,8 +82,8 @@ export function joints(
       return `Rabbet ${takesWords(takes)}: ${w(width)} wide along the ${sideWords(along)}, ${w(depth)} deep${stopped}.`;
     }),
     ...along.map(
-      ({ takes, edge, near, width, depth }) =>
-        `Groove ${takesWords(takes)}: ${w(near)} from the ${sideWords(edge)}, ${w(width)} wide, ${w(depth)} deep.`,
+      ({ takes, edge, near, width, depth, face }) =>
+        `Groove ${takesWords(takes)}${face && name.role === 'partition' ? `, face ${face}` : ''}: ${w(near)} from the ${sideWords(edge)}, ${w(width)} wide, ${w(depth)} deep.`,
     ),
     ...(corner
       ? [

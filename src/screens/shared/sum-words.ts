@@ -78,6 +78,7 @@ const plainWords: Record<PlainTerm, string> = {
   play: 'play',
   'two-end-plays': 'play at both ends',
   'two-pin-plates': 'pins at both ends',
+  'two-strips': 'strips at both ends',
   'front-room': 'room in front',
   'back-room': 'room behind',
   'front-edging': 'edging on the front',

@@ -54,14 +54,18 @@ export type Inside = {
   /** `rail`: how wide. */
   readonly wide?: Length | undefined;
   /**
-   * `loose`: rows of pins, or rows of pins 32 mm apart; with nothing said no hole is laid out. Of a row `first`,
-   * `pitch` and `endRoom` as for trays, hole to hole; of its holes `width` and `depth`.
+   * `loose`: rows of pins, rows of pins 32 mm apart, or metal strips let in; with nothing said nothing is laid out. Of
+   * a row `first`, `pitch` and `endRoom` as for trays, hole to hole; of its holes `width` and `depth`. Of strips
+   * `width` of one, `depth` of its groove, and `endRoom` it is short of the clear height.
    */
   readonly heldBy?: HeldBy | undefined;
   /** Rows from the front edge and from the back; what they are bored with. */
   readonly front?: Length | undefined;
   readonly behind?: Length | undefined;
   readonly bore?: BoredWith | undefined;
+  /** How thick a metal strip is, and how much wider its groove. */
+  readonly stripThick?: Length | undefined;
+  readonly stripRoom?: Length | undefined;
   /** A template: how long, its first hole from its end, how many holes, how far one is out, how loose on its pin. */
   readonly templateLong?: Length | undefined;
   readonly templateFirst?: Length | undefined;
@@ -77,7 +81,7 @@ export type Inside = {
 };
 
 /** What holds loose shelves: each spelling stands in jobs. */
-export const heldBys = ['pins', 'lines'] as const;
+export const heldBys = ['pins', 'lines', 'strips'] as const;
 type HeldBy = (typeof heldBys)[number];
 
 /** Where an opening of the case was measured, and what is used of it. Inches. */

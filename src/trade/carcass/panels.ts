@@ -5,6 +5,7 @@ import { cutsFor, type Met, type Seat } from '../joints/joint';
 import { notch } from '../joints/joints';
 import type { Bore } from '../shelves/bore';
 import { boresIn } from '../shelves/bores';
+import { stripGrooves } from '../shelves/strips';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { backHow } from './back-how';
 import {
@@ -123,18 +124,15 @@ function side(making: Making, hand: 'left' | 'right'): Part {
     stage: 'carcass',
   });
   const corner = toeNotch(sizes);
-  const { rabbets, along } = cutsFor([bottomIn(sizes), ...alongSide(sizes), ...backGroove(sizes)]);
+  const bay = hand === 'left' ? 1 : sizes.case.partitions + 1;
+  const { rabbets, along: own } = cutsFor([bottomIn(sizes), ...alongSide(sizes), ...backGroove(sizes)]);
+  const along = [...own, ...stripGrooves(sizes, bay, 'A')];
   return {
     ...part,
     board: sideBoard(sizes, blankOf(part, sizes.case), { ...cutting(part.id), hand }),
     rabbets,
     ...(along.length > 0 ? { along } : {}),
-    ...bored(
-      boresIn(sizes, hand === 'left' ? 1 : sizes.case.partitions + 1, {
-        face: 'A',
-        datum: sideDatum(sizes),
-      }),
-    ),
+    ...bored(boresIn(sizes, bay, { face: 'A', datum: sideDatum(sizes) })),
     lines: sideLines(sizes, hand),
     ...(corner ? { corner } : {}),
     mates: [`${sizes.case.id}~${hand === 'left' ? 'right' : 'left'}`],
@@ -229,6 +227,7 @@ function partition(making: Making, k: number): Part {
   const { case: c } = sizes;
   const datum = reachOf(sizes, 'partition');
   const seats = times(datum, c.hasTop ? 2n : 1n);
+  const along = [...stripGrooves(sizes, k, 'A'), ...stripGrooves(sizes, k + 1, 'B')];
   const part = partOf(making, {
     role: `partition${k}`,
     name: { role: 'partition', ...(c.partitions === 1 ? {} : { no: k }) },
@@ -248,6 +247,7 @@ function partition(making: Making, k: number): Part {
     board: partitionBoard(sizes, k, { blank: blankOf(part, sizes.case), cutting: cutting(part.id) }),
     lines: partitionLines(sizes, k),
     notches: cutsFor(cleatsIn(sizes)).notches,
+    ...(along.length > 0 ? { along } : {}),
     ...bored([...boresIn(sizes, k, { face: 'A', datum }), ...boresIn(sizes, k + 1, { face: 'B', datum })]),
     mates: Array.from({ length: c.partitions }, (_, n) => `${c.id}~partition${n + 1}`).filter(
       (id) => id !== part.id,

@@ -70,8 +70,8 @@ export type WorkName = Omit<PieceName, 'of'> & {
   readonly grooved?: true;
 };
 
-/** A part of the case that lies in a rabbet, notch or groove; of several cleats, which. */
-export type TakesPart = { readonly part: StockRole; readonly no?: number | undefined };
+/** A part of the case that lies in a rabbet, notch or groove; of several cleats, which; a strip that holds shelves. */
+export type TakesPart = { readonly part: StockRole | 'strip'; readonly no?: number | undefined };
 
 /** What lies in one; in one that was added by hand what was said of it. */
 export type Takes =

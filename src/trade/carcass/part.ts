@@ -70,6 +70,8 @@ export type Line = {
 export type Along = {
   readonly id: string;
   readonly takes: Takes;
+  /** Of a partition, which. */
+  readonly face?: Face;
   readonly edge: Side;
   readonly near: Length;
   readonly width: Length;

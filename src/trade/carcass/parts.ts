@@ -68,24 +68,27 @@ export function partsOf(c: Case, options: CaseOptions): Result<Worked, readonly 
   return ok({ sizes, parts: matched(parts, sizes, options.tape, options.said) });
 }
 
-const needs: Record<Inside['kind'], readonly ('at' | 'first' | 'pitch' | 'width' | 'depth')[]> = {
+type Need = 'at' | 'first' | 'pitch' | 'width' | 'depth' | 'stripThick';
+
+const needs: Record<Inside['kind'], readonly Need[]> = {
   trays: ['first', 'pitch', 'width', 'depth'],
   fixed: ['at'],
   loose: [],
   rail: ['at'],
 };
 
-/** Shelves on pins in rows of their own. */
-const inRows = ['first', 'pitch'] as const;
+const held = { pins: ['first', 'pitch'], lines: [], strips: ['width', 'stripThick', 'depth'] } as const;
+
+/** What must be said of it; of loose shelves by what holds them. */
+const needsOf = ({ kind, heldBy }: Inside): readonly Need[] =>
+  kind === 'loose' && heldBy ? held[heldBy] : needs[kind];
 
 function insideProblems(sizes: Sizes): readonly CaseProblem[] {
   const { case: c } = sizes;
   return c.inside.flatMap((i): readonly CaseProblem[] => {
     const bays = c.partitions + 1;
     if (i.bay < 1 || i.bay > bays) return [{ code: 'no-bay', in: i.id, bay: i.bay, bays }];
-    const absent = (i.heldBy === 'pins' && i.kind === 'loose' ? inRows : needs[i.kind]).filter(
-      (field) => i[field] === undefined,
-    );
+    const absent = needsOf(i).filter((field) => i[field] === undefined);
     if (absent.length > 0) return absent.map((field) => ({ code: 'missing-inside', in: i.id, field }));
     return tooHigh(sizes, i);
   });

@@ -16,7 +16,7 @@ export type CaseProblem =
   | {
       readonly code: 'missing-inside';
       readonly in: string;
-      readonly field: 'at' | 'first' | 'pitch' | 'width' | 'depth' | 'count';
+      readonly field: 'at' | 'first' | 'pitch' | 'width' | 'depth' | 'count' | 'stripThick';
     }
   | { readonly code: 'missing-stock'; readonly stock: StockRole }
   | { readonly code: 'not-positive'; readonly field: CaseField }
@@ -82,6 +82,8 @@ export const neverLess = [
   'frontPlay',
   'backPlay',
   'band',
+  'stripThick',
+  'stripRoom',
 ] as const;
 type NegativeInside = (typeof neverLess)[number];
 

@@ -130,8 +130,8 @@ export function bored(part: Part, { by, face }: Pick<Bore, 'by' | 'face'>): Plac
 }
 
 /** Along a fence right of the cutter, the cut face down: rabbets, and grooves along an edge. */
-export function alongFence(part: Part, along: Side, copy: CopyName | undefined): Placing {
-  const looks = faceOf(part, { copy });
+export function alongFence(part: Part, along: Side, which: Which): Placing {
+  const looks = faceOf(part, which);
   const { far } = nearAndFar(looks, { lies: 'down', to: along, at: 'right' });
   return {
     face: { named: looks.named, lies: 'down' },

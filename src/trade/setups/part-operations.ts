@@ -228,7 +228,7 @@ function rabbetsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
       setup,
       figure: figure.value,
       fits: rabbet.fits,
-      placing: alongFence(part, rabbet.along, piece.name.copy),
+      placing: alongFence(part, rabbet.along, { copy: piece.name.copy }),
     };
   });
 }
@@ -246,6 +246,7 @@ const cutterMark = (x: Length, tape: Tape): Rounded => markAt(x, cutterTape(tape
  */
 function alongOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
   return (part.along ?? []).map((groove) => {
+    const face = part.name.role === 'partition' ? groove.face : undefined;
     const figure = markAt(groove.near, tape);
     const how = groove.from
       ? ({ machine: 'routertable', sets: 'bit-fence' } as const)
@@ -254,13 +255,14 @@ function alongOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
     const setup = setupOf({ ...how, cutter, height, figure, on: groove.edge });
     return {
       ...base(part, piece, `along~${groove.id}`),
+      ...(face ? { name: { ...piece.name, copy: face } } : {}),
       what: 'along',
       which: { is: 'takes', takes: groove.takes, ...stoppedAt(groove, part.end, tape) },
       setup,
       figure: figure.value,
       fits: groove.fits,
       width: groove.width,
-      placing: alongFence(part, groove.edge, piece.name.copy),
+      placing: alongFence(part, groove.edge, { copy: piece.name.copy, ...(face ? { face } : {}) }),
     };
   });
 }

@@ -1,19 +1,29 @@
 import type { Length } from '../../length/length';
 import type { RowName } from './bore';
 
-/** Why rows of holes cannot be bored as said. `in` names the loose shelves. Inches. */
+/** What is cut in the walls for loose shelves. */
+export type ShelfCut = 'hole' | 'strip';
+
+/** Why rows of holes, or grooves for strips, cannot be cut as said. `in` names the loose shelves. Inches. */
 export type PinProblem =
   /** First hole and room at the top are more than there is: by how much. */
   | { readonly code: 'no-hole'; readonly in: string; readonly by: Length }
   /** Holes that run into each other: the pitch is no more than a hole is wide. */
   | { readonly code: 'holes-touch'; readonly in: string; readonly dia: Length }
   /** The rows stand in each other, or one runs off the edge; how much farther in a row may stand at most. */
-  | { readonly code: 'rows-cross'; readonly in: string; readonly by: Length }
-  | { readonly code: 'row-off'; readonly in: string; readonly row: RowName; readonly by: Length }
+  | { readonly code: 'rows-cross'; readonly in: string; readonly cut: ShelfCut; readonly by: Length }
+  | {
+      readonly code: 'row-off';
+      readonly in: string;
+      readonly cut: ShelfCut;
+      readonly row: RowName;
+      readonly by: Length;
+    }
   /** Through the wall. */
   | {
       readonly code: 'hole-through';
       readonly in: string;
+      readonly cut: ShelfCut;
       readonly depth: Length;
       readonly thickness: Length;
     }
@@ -21,6 +31,7 @@ export type PinProblem =
   | {
       readonly code: 'holes-meet';
       readonly in: string;
+      readonly cut: ShelfCut;
       readonly with: string;
       readonly by: Length;
       readonly most: Length;
@@ -36,9 +47,12 @@ export type PinWarning =
   | {
       readonly code: 'hole-web';
       readonly in: string;
+      readonly cut: ShelfCut;
       readonly web: Length;
       readonly least: Length;
       readonly both: boolean;
     }
   /** Looks like 32 mm and is not: off so much a hole, and at the last. */
-  | { readonly code: 'not-32'; readonly in: string; readonly each: Length; readonly last: Length };
+  | { readonly code: 'not-32'; readonly in: string; readonly each: Length; readonly last: Length }
+  /** A fixed shelf stands across the strips of its bay. */
+  | { readonly code: 'strips-crossed'; readonly in: string };

@@ -5,6 +5,7 @@ import {
   inches,
   isNegative,
   isPositive,
+  isZero,
   type Length,
   less,
   longest,
@@ -14,6 +15,7 @@ import {
   subtract,
   sum,
   times,
+  zero,
 } from '../../length/length';
 import { figureIn } from '../../length/metric-figures';
 import type { Inside } from '../carcass/case';
@@ -21,38 +23,61 @@ import type { Sizes } from '../carcass/sizes';
 import { holeRow } from './hole-row';
 import { nearLine } from './lines';
 import { looseDeep, looseLong } from './loose';
-import type { PinProblem, PinWarning } from './pin-problem';
+import type { PinProblem, PinWarning, ShelfCut } from './pin-problem';
 import { type Pins, pinsOf } from './pins';
+import { stripsOf } from './strips';
 
-/** What is said of one set of loose shelves, and of its holes where they are laid out. */
-type Own = { readonly i: Inside; readonly pins: Pins };
+/** A row across the walls of a bay, its edges from the front edge. Inches. */
+type Band = { readonly low: Length; readonly high: Length };
+
+/** What is cut in the walls of a bay for one set of loose shelves. */
+type Own = {
+  readonly i: Inside;
+  readonly cut: ShelfCut;
+  readonly front: Band;
+  readonly rear: Band;
+  readonly deep: Length;
+  readonly pins?: Pins;
+};
 
 const looseIn = ({ case: c }: Sizes): readonly Inside[] => c.inside.filter((i) => i.kind === 'loose');
 
-const pinned = (sizes: Sizes): readonly Own[] =>
-  looseIn(sizes).flatMap((i) => {
+const cutFor = (sizes: Sizes): readonly Own[] =>
+  looseIn(sizes).flatMap((i): readonly Own[] => {
     const pins = pinsOf(sizes, i);
-    return pins ? [{ i, pins }] : [];
+    if (pins) {
+      const round = (off: Length): Band => ({
+        low: subtract(off, half(pins.dia)),
+        high: add(off, half(pins.dia)),
+      });
+      return [{ i, cut: 'hole', front: round(pins.front), rear: round(pins.rear), deep: pins.deep, pins }];
+    }
+    const strips = stripsOf(sizes, i);
+    if (!strips) return [];
+    const wide = (near: Length): Band => ({ low: near, high: add(near, strips.width) });
+    return [{ i, cut: 'strip', front: wide(strips.front), rear: wide(strips.rear), deep: strips.deep }];
   });
 
-/** What keeps rows of holes from being bored, and loose shelves from being cut, by how much. */
+/** What keeps the walls from being bored or grooved, and loose shelves from being cut, by how much. */
 export const pinProblems = (sizes: Sizes): readonly PinProblem[] => [
   ...looseIn(sizes).flatMap((i) => noShelf(sizes, i)),
-  ...pinned(sizes).flatMap((own) => ownProblems(sizes, own)),
+  ...cutFor(sizes).flatMap((own) => [...rowProblems(sizes, own), ...placeProblems(sizes, own)]),
   ...facing(sizes).flatMap(({ a, b, thick }): readonly PinProblem[] => {
-    const web = subtract(thick, add(a.pins.deep, b.pins.deep));
+    const web = subtract(thick, add(a.deep, b.deep));
     const most = half(subtract(thick, leastWeb(sizes, thick)));
-    return isPositive(web) ? [] : [{ code: 'holes-meet', in: b.i.id, with: a.i.id, by: negate(web), most }];
+    return isPositive(web)
+      ? []
+      : [{ code: 'holes-meet', in: b.i.id, cut: b.cut, with: a.i.id, by: negate(web), most }];
   }),
 ];
 
-/** What is worth a look in rows that can be bored. */
+/** What is worth a look in walls that can be cut. */
 export const pinWarnings = (sizes: Sizes): readonly PinWarning[] => [
-  ...pinned(sizes).flatMap((own) => ownWarnings(sizes, own)),
+  ...cutFor(sizes).flatMap((own) => ownWarnings(sizes, own)),
   ...facing(sizes).flatMap(({ a, b, thick }): readonly PinWarning[] => {
-    const web = subtract(thick, add(a.pins.deep, b.pins.deep));
+    const web = subtract(thick, add(a.deep, b.deep));
     const least = leastWeb(sizes, thick);
-    return less(web, least) ? [{ code: 'hole-web', in: b.i.id, web, least, both: true }] : [];
+    return less(web, least) ? [{ code: 'hole-web', in: b.i.id, cut: b.cut, web, least, both: true }] : [];
   }),
 ];
 
@@ -67,37 +92,51 @@ function noShelf(sizes: Sizes, i: Inside): readonly PinProblem[] {
   return [...none(long, true), ...none(deep, false)];
 }
 
-function ownProblems(sizes: Sizes, { i, pins }: Own): readonly PinProblem[] {
-  const { first, top, pitch, dia, deep, front, rear } = pins;
-  const row = holeRow({ span: sizes.clearHeight.value, first, top, pitch });
+/** Of a row of holes alone: how they stand over each other. */
+function rowProblems(sizes: Sizes, { i, pins }: Own): readonly PinProblem[] {
+  if (!pins) return [];
+  if (!isPositive(pins.pitch) || !less(pins.dia, pins.pitch))
+    return [{ code: 'holes-touch', in: i.id, dia: pins.dia }];
+  const row = holeRow({ ...pins, span: sizes.clearHeight.value });
+  return row.count === 0 ? [{ code: 'no-hole', in: i.id, by: negate(row.left) }] : [];
+}
+
+/** Where the rows are across the wall, and how deep they go into it. */
+function placeProblems(sizes: Sizes, { i, cut, front, rear, deep }: Own): readonly PinProblem[] {
   const thickness = thinnestWall(sizes, i.bay);
-  const crossed = subtract(dia, subtract(rear, front));
-  const offFront = subtract(half(dia), front);
-  const offRear = subtract(add(rear, half(dia)), sizes.inner.value);
+  const crossed = subtract(front.high, rear.low);
+  const offRear = subtract(rear.high, sizes.inner.value);
   const found: PinProblem[] = [];
-  if (!isPositive(pitch) || !less(dia, pitch)) found.push({ code: 'holes-touch', in: i.id, dia });
-  else if (row.count === 0) found.push({ code: 'no-hole', in: i.id, by: negate(row.left) });
-  if (isPositive(offFront)) found.push({ code: 'row-off', in: i.id, row: 'front', by: offFront });
-  if (isPositive(offRear)) found.push({ code: 'row-off', in: i.id, row: 'rear', by: offRear });
-  if (!isNegative(crossed)) found.push({ code: 'rows-cross', in: i.id, by: crossed });
-  if (!less(deep, thickness)) found.push({ code: 'hole-through', in: i.id, depth: deep, thickness });
+  if (isNegative(front.low))
+    found.push({ code: 'row-off', in: i.id, cut, row: 'front', by: negate(front.low) });
+  if (isPositive(offRear)) found.push({ code: 'row-off', in: i.id, cut, row: 'rear', by: offRear });
+  if (!isNegative(crossed)) found.push({ code: 'rows-cross', in: i.id, cut, by: crossed });
+  if (!less(deep, thickness)) found.push({ code: 'hole-through', in: i.id, cut, depth: deep, thickness });
   return found;
 }
 
-function ownWarnings(sizes: Sizes, { i, pins }: Own): readonly PinWarning[] {
+function ownWarnings(sizes: Sizes, { i, cut, deep, pins }: Own): readonly PinWarning[] {
   const thickness = thinnestWall(sizes, i.bay);
-  const web = subtract(thickness, pins.deep);
+  const web = subtract(thickness, deep);
   const least = leastWeb(sizes, thickness);
+  const crossed = cut === 'strip' && sizes.case.inside.some((x) => x.kind === 'fixed' && x.bay === i.bay);
+  return [
+    ...(pins ? rowWarnings(sizes, i, pins) : []),
+    ...(less(web, least) ? [{ code: 'hole-web', in: i.id, cut, web, least, both: false } as const] : []),
+    ...(crossed ? [{ code: 'strips-crossed', in: i.id } as const] : []),
+  ];
+}
+
+function rowWarnings(sizes: Sizes, i: Inside, pins: Pins): readonly PinWarning[] {
   const { count } = holeRow({ ...pins, span: sizes.clearHeight.value });
-  const each = pins.metric ? undefined : nearLine(pins.pitch);
+  const each = pins.metric ? zero : nearLine(pins.pitch);
   return [
     ...(pins.leftOut.length > 0
       ? [{ code: 'holes-left-out', in: i.id, numbers: pins.leftOut } as const]
       : []),
-    ...(less(web, least) ? [{ code: 'hole-web', in: i.id, web, least, both: false } as const] : []),
-    ...(each && each.n !== 0n
-      ? [{ code: 'not-32', in: i.id, each, last: times(each, BigInt(count - 1)) } as const]
-      : []),
+    ...(isZero(each)
+      ? []
+      : [{ code: 'not-32', in: i.id, each, last: times(each, BigInt(count - 1)) } as const]),
   ];
 }
 
@@ -115,12 +154,10 @@ type Facing = { readonly a: Own; readonly b: Own; readonly thick: Length };
 
 /** Sets of shelves on either side of a partition with a hole of one behind a hole of the other. */
 function facing(sizes: Sizes): readonly Facing[] {
-  const all = pinned(sizes);
+  const all = cutFor(sizes);
   const thick = sizes.thick('partition');
   return all.flatMap((a) =>
-    all
-      .filter((b) => b.i.bay === a.i.bay + 1 && opposed(sizes, a.pins, b.pins))
-      .map((b) => ({ a, b, thick })),
+    all.filter((b) => b.i.bay === a.i.bay + 1 && opposed(sizes, a, b)).map((b) => ({ a, b, thick })),
   );
 }
 
@@ -129,8 +166,16 @@ const holesOf = (sizes: Sizes, { first, top, pitch, leftOut }: Pins): readonly L
     .filter((k) => !leftOut.includes(k + 1))
     .map((k) => add(first, times(pitch, BigInt(k))));
 
+/** A row of one face lies behind a row of the other; of two rows of holes, a hole behind a hole. */
+function opposed(sizes: Sizes, a: Own, b: Own): boolean {
+  const over = [a.front, a.rear].some((x) =>
+    [b.front, b.rear].some((y) => less(x.low, y.high) && less(y.low, x.high)),
+  );
+  return over && a.pins && b.pins ? holesOpposed(sizes, a.pins, b.pins) : over;
+}
+
 /** Two round holes share wood where their middles are nearer than their radii together. */
-function opposed(sizes: Sizes, a: Pins, b: Pins): boolean {
+function holesOpposed(sizes: Sizes, a: Pins, b: Pins): boolean {
   const reach = half(add(a.dia, b.dia));
   const far = reach.mul(reach);
   const asides = [a.front, a.rear]

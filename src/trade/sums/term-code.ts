@@ -76,6 +76,7 @@ export type PlainTerm =
   | 'play'
   | 'two-end-plays'
   | 'two-pin-plates'
+  | 'two-strips'
   | 'front-room'
   | 'back-room'
   | 'front-edging'

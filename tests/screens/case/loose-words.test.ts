@@ -4,7 +4,9 @@ import type { Inside } from '../../../src/trade/carcass/case';
 import { l } from '../../length/write-figures';
 import { said } from '../said';
 
-const holes = {
+const at = {
+  thick: '13/64',
+  room: '1/32',
   wide: '1/4',
   deep: '3/8',
   first: '4 3/4',
@@ -22,7 +24,7 @@ const sentence = (own: Partial<Inside>, by: string): string =>
       bay: null,
       count: `${own.count ?? 1}`,
       by,
-      holes,
+      at,
       size,
     }),
   );
@@ -42,6 +44,12 @@ describe('loose shelves', () => {
     );
   });
 
+  test('strips ask for themselves and their grooves, and no room for pins', () => {
+    const says = sentence({ heldBy: 'strips' }, 'metal strips let in');
+    expect(says).toContain('strips 1/4 wide and 13/64 thick in grooves 3/8 deep and 1/32 wider, one 2 from');
+    expect(says).toContain('5 short of the top. Each shelf with 1/32 play');
+  });
+
   test('32 mm apart no pitch is asked', () => {
     const says = sentence({ heldBy: 'lines' }, 'pins 32 mm apart');
     expect(says).toContain('at least 4 3/4 from bottom and top; one row');
@@ -56,10 +64,10 @@ test('what is wrong says by how much, and what would fit', () => {
   expect(says({ code: 'no-hole', in: 's', by: l('1 3/4') })).toBe(
     'No hole fits: the first and the room over it are 1 3/4 more than there is.',
   );
-  expect(says({ code: 'rows-cross', in: 's', by: l('0') })).toContain('The two rows touch.');
-  expect(says({ code: 'holes-meet', in: 's', with: 'x', by: l('1/32'), most: l('17/64') })).toContain(
-    'run 1/32 into each other, with those of the loose shelves in bay 1. At most 17/64 deep each',
-  );
+  expect(says({ code: 'rows-cross', in: 's', cut: 'hole', by: l('0') })).toContain('The two rows touch.');
+  expect(
+    says({ code: 'holes-meet', in: 's', cut: 'hole', with: 'x', by: l('1/32'), most: l('17/64') }),
+  ).toContain('run 1/32 into each other, with those of the loose shelves in bay 1. At most 17/64 deep each');
 });
 
 test('holes left out are told by number, one or several', () => {

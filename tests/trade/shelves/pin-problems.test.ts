@@ -48,26 +48,26 @@ describe('pinProblems', () => {
 
   test('a row off its edge, and rows that cross, by how much', () => {
     // half a hole is 1/8: at 1/16 it hangs 1/16 over; behind likewise, the rear row at 18 − 1/16
-    expect(problems(pins({ front: l('1/16') }))).toEqual(['row-off s front 1/16']);
-    expect(problems(pins({ behind: l('1/16') }))).toEqual(['row-off s rear 1/16']);
+    expect(problems(pins({ front: l('1/16') }))).toEqual(['row-off s hole front 1/16']);
+    expect(problems(pins({ behind: l('1/16') }))).toEqual(['row-off s hole rear 1/16']);
     // front at 9, rear at 18 − 9 1/8 = 8 7/8: a hole of 1/4 more than −1/8 apart
-    expect(problems(pins({ front: l('9'), behind: l('9 1/8') }))).toEqual(['rows-cross s 3/8']);
+    expect(problems(pins({ front: l('9'), behind: l('9 1/8') }))).toEqual(['rows-cross s hole 3/8']);
   });
 
   test('a hole through its wall', () => {
-    expect(problems(pins({ depth: l('23/32') }))).toEqual(['hole-through s 23/32 23/32']);
+    expect(problems(pins({ depth: l('23/32') }))).toEqual(['hole-through s hole 23/32 23/32']);
   });
 
   test('holes bored into each other from the two faces of a partition', () => {
     // 2 × 3/8 − 23/32 = 1/32; (23/32 − 23/96) / 2 = 23/96 deep leave a third
     const other = pins({ id: 't', bay: 2 });
-    expect(problems(pins(), other)).toEqual(['holes-meet t s 1/32 23/96']);
+    expect(problems(pins(), other)).toEqual(['holes-meet t hole s 1/32 23/96']);
     // rows half a pitch off each other, or a hole farther in, do not meet
     expect(problems(pins(), { ...other, first: l('5') })).toEqual([]);
     expect(problems(pins(), { ...other, front: l('2 1/4'), behind: l('2 1/4') })).toEqual([]);
     // 1/8 aside and 1/8 up: √(1/32) = .177, under 1/4: they do
     const near = { ...other, first: l('4 1/8'), front: l('2 1/8'), behind: l('6') };
-    expect(problems(pins(), near)).toEqual(['holes-meet t s 1/32 23/96']);
+    expect(problems(pins(), near)).toEqual(['holes-meet t hole s 1/32 23/96']);
   });
 
   test('nothing left of a shelf', () => {
@@ -80,10 +80,10 @@ describe('pinProblems', () => {
 describe('pinWarnings', () => {
   test('little wood behind a hole, and between holes of both faces', () => {
     // 23/32 − 9/16 = 5/32 of a third, 23/96
-    expect(warnings(pins({ depth: l('9/16') }))).toEqual(['hole-web s 5/32 23/96 false']);
+    expect(warnings(pins({ depth: l('9/16') }))).toEqual(['hole-web s hole 5/32 23/96 false']);
     // 23/32 − 2 × 1/4 = 7/32
     expect(warnings(pins({ depth: l('1/4') }), pins({ id: 't', bay: 2, depth: l('1/4') }))).toEqual([
-      'hole-web t 7/32 23/96 true',
+      'hole-web t hole 7/32 23/96 true',
     ]);
   });
 
