@@ -221,8 +221,8 @@ test('loose shelves on pins or strips stand level, go in, and leave their wood, 
 }, 3_600_000);
 
 /**
- * The hand a groove along the front edge makes of its piece, as `handOnMachine` says it of one across: the front edge on
- * a rip fence at your right, the cut face down, what leads away from you. Bottom to top, front to back, out of the face
+ * The hand a groove along the front edge makes of its piece, as `handOnMachine` says it of one across: the front edge
+ * on a rip fence at your right, the cut face down, what leads away from you. Bottom to top, front to back, out of the face
  * are away or toward, left, and down: their box has the sign below.
  */
 function handAlong({ placing }: Operation): number {
