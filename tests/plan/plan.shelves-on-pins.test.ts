@@ -221,9 +221,9 @@ test('loose shelves on pins or strips stand level, go in, and leave their wood, 
 }, 3_600_000);
 
 /**
- * The hand a groove along the front edge makes of its piece, as `handOnMachine` says it of one across: the front edge
- * on a rip fence at your right, the cut face down, what leads away from you. Bottom to top, front to back, out of the face
- * are away or toward, left, and down: their box has the sign below.
+ * The hand a groove along the front edge makes of its piece, as `handOnMachine` says it of one across. The front edge
+ * is on a rip fence at your right, the cut face down, what leads away from you: bottom to top is away or toward, front
+ * to back left, out of the face down, and their box has the sign below.
  */
 function handAlong({ placing }: Operation): number {
   if (placing?.onFence?.named !== 'front' || placing.face?.lies !== 'down' || !placing.leads) return 0;
