@@ -4,7 +4,7 @@ import type { Json } from './entry';
 /** The order of the shop's tools is kept among the things of its drawers, as one: names with a blank between. */
 export const toolOrderKey = 'shelf/tools';
 
-const tools: readonly string[] = ['fence', 'sled', 'sliding', 'router', 'circular'] satisfies Tool[];
+const tools: readonly string[] = ['fence', 'sled', 'sliding', 'router', 'circular', 'table'] satisfies Tool[];
 export const isTool = (name: Json | undefined): name is Tool => tools.some((tool) => tool === name);
 
 /** The name of a machine the shop added, by which it is kept. */

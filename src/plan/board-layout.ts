@@ -26,10 +26,11 @@ export type View = {
  * Everything a board's screens show, from the board, the shop and the tape. Settings only of a layout that can be
  * cut.
  */
-export function viewOf(board: Board, shop: Shop, tape: Tape): View {
-  const layout = layOut(board);
+export function viewOf(laid: Board, shop: Shop, tape: Tape): View {
+  const layout = layOut(laid);
   const cuttable = layout.problems.length === 0;
-  const on = standsOn(board, shop);
+  const on = standsOn(laid, shop);
+  const { board } = on;
   return {
     board,
     layout,

@@ -200,6 +200,31 @@ describe('grooves on a machine of the shop’s own', () => {
     });
   });
 
+  test('a router table stands in for the router: its fence to the near side of the bit, 12 and, 3/8 on, 12 3/8', () => {
+    const table: OwnMachine = {
+      id: 'own4',
+      name: 'Router table',
+      like: 'table',
+      figures: { capacity: l('20'), bit: l('3/8'), routerReach: l('1') },
+    };
+    const shop = { ...here, own: [table] };
+    const on = cuts(grooved({ machine: 'router', by: 'own4' }), shop);
+    // the walls of a groove 3/4 wide with a bit of 3/8: its near side at 12, and at 12 3/4 − 3/8
+    expect(figures(on.setups).slice(0, 2)).toEqual(['12', '12 3/8']);
+    expect(on.setups[0]).toMatchObject({ machine: 'tablerouter', build: 'tablerouter~yown4~c3d8~h1d4' });
+    expect(on.view.board.machine).toBe('tablerouter');
+    expect(on.ops[0]?.placing).toMatchObject({ face: { lies: 'down' }, fence: 'far' });
+    // beyond its fence, by its own figure though the shop's rip fence is blank
+    const short = cuts(grooved({ machine: 'router', by: 'own4' }), {
+      ...here,
+      own: [{ ...table, figures: { ...table.figures, capacity: l('10') } }],
+    });
+    expect(short.view.settings.problems[0]).toMatchObject({ code: 'beyond-fence', capacity: l('10') });
+    // where this shop has none, the router takes it, by the shop's base and bit
+    const away = cuts(grooved({ machine: 'router', by: 'own4' }), { ...here, own: [] });
+    expect(new Set(figures(away.setups))).toEqual(new Set(['8 1/4']));
+  });
+
   test('named for another kind of machine, or not in this shop, the board stays on the one it names', () => {
     const router = grooved({ machine: 'router', by: 'own1' });
     expect(cuts(router, here).setups.map(({ own }) => own)).toEqual(

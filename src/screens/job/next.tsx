@@ -8,7 +8,7 @@ import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import type { Bench } from '../bench';
 import { callGroove } from '../shared/groove-name';
-import { setWords } from '../shared/machines/groove-words';
+import { setWords } from '../shared/machines/set-words';
 import { boardWord, workWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';
 import * as nextWords from './next-words';

@@ -20,6 +20,7 @@ export const likes: readonly { readonly value: Tool; readonly label: string; rea
     hint: 'cuts to length, and grooves where it takes a stack',
   },
   { value: 'router', label: 'Router and guide', hint: 'grooves, with a bit of its own' },
+  { value: 'table', label: 'Router table', hint: 'grooves, the end along its fence' },
   {
     value: 'circular',
     label: 'Circular saw and guide',

@@ -7,6 +7,7 @@ import { lastGood, tried } from '../../plan/board-layout';
 import { sheetsOf } from '../../plan/measured-sheets';
 import type { Board } from '../../trade/grooves/board';
 import { layOut } from '../../trade/grooves/lay-out';
+import { standsOn } from '../../trade/grooves/stands-on';
 import { Bar } from '../../ui/bar';
 import { BoardLying } from '../../ui/board-lying';
 import { Button, Chip, Onward } from '../../ui/button';
@@ -42,7 +43,8 @@ function BoardSlip({ bench, job, board }: SlipProps) {
   const inHand = (byHand && trying && tried(bench.folded.value, job.id, id, trying)) || board;
   const layout = layOut(inHand);
   const act = (label: string, changes: readonly Change[]) => void bench.act(label, changes);
-  const slip: Slip = { board, own: bench.shop.value.own, open, onOpen: setOpen, act };
+  const { own } = bench.shop.value;
+  const slip: Slip = { board: standsOn(board, { own }).board, own, open, onOpen: setOpen, act };
   const close = () => {
     setOpen(undefined);
     setTrying(undefined);

@@ -3,8 +3,9 @@ import type { View } from '../../plan/board-layout';
 import { exactly } from '../shared/exact-words';
 import { callGroove } from '../shared/groove-name';
 import { passText } from '../shared/layout-words';
-import { setWords, wordsAt } from '../shared/machines/groove-words';
+import { wordsAt } from '../shared/machines/groove-words';
 import { ownName } from '../shared/machines/machine-names';
+import { setWords } from '../shared/machines/set-words';
 import * as words from './words';
 
 /** A board's marks and settings as plain lines, for a helper or a scrap of paper. */

@@ -8,6 +8,7 @@ import { capital } from '../shared/capital';
 import { counted } from '../shared/counted';
 import { closely, exactly } from '../shared/exact-words';
 import { wordsAt } from '../shared/machines/groove-words';
+import { standsAt } from '../shared/machines/set-words';
 import { boardWord } from '../shared/part-words';
 
 export const marks = 'Marks';
@@ -21,7 +22,7 @@ export const knifeMarks = 'Knife marks';
 export const settings = 'Settings';
 export const fromBefore = 'The figures below are from before this change.';
 export const copyLines = (copied: boolean): string => (copied ? 'Copied' : 'Copy as lines');
-export const toMachine = (board: Board): string => `To the ${wordsAt(board).at}`;
+export const toMachine = (board: Board): string => `To the ${standsAt(board)}`;
 
 export const boardName = (board: Board): string => boardWord(board, 'Board');
 

@@ -17,6 +17,7 @@ export const toolNames: Readonly<Record<Tool, string>> = {
   sliding: 'Sliding saw',
   router: 'Router and guide',
   circular: 'Circular saw and guide',
+  table: 'Router table',
 };
 
 /** A tool, or a machine of the shop's own as the user calls it. */
@@ -42,9 +43,10 @@ const short: Partial<Record<ShopField, (by: string) => string>> = {
   circularGuide: (by) => `the saw guide is ${by} short`,
 };
 
-function lackWords(lack: Lack, tape: Tape): string {
+function lackWords(lack: Lack, tool: Tool, tape: Tape): string {
   switch (lack.code) {
     case 'short':
+      if (tool === 'table' && lack.field === 'capacity') return `the fence is ${at(lack.by, tape)} short`;
       return short[lack.field]?.(at(lack.by, tape)) ?? '';
     case 'cutter-too-wide':
       return `the bit is ${at(lack.by, tape)} too wide`;
@@ -58,8 +60,8 @@ function lackWords(lack: Lack, tape: Tape): string {
 }
 
 /** What a machine lacks for a cut; nothing where it lacks nothing. @example 'The rip fence is 4 short.' */
-export function lacksText({ lacks, own }: Way, tape: Tape): string {
-  const each = lacks.map((lack) => lackWords(lack, tape)).join('; ');
+export function lacksText({ lacks, tool, own }: Way, tape: Tape): string {
+  const each = lacks.map((lack) => lackWords(lack, tool, tape)).join('; ');
   if (each === '') return '';
   return own ? `${ownName(own)}: ${each}.` : `${capital(each)}.`;
 }

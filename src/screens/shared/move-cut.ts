@@ -1,5 +1,6 @@
 import { editOwnName, editPart } from '../../job/edits';
 import type { Change } from '../../job/entry';
+import { namedFor } from '../../trade/grooves/stands-on';
 import { type Taker, toolOf } from '../../trade/machines/own-machine';
 import { grooveAt, lengthAt, ripAt } from '../../trade/machines/through';
 import type { Operation } from '../../trade/setups/operation';
@@ -25,7 +26,7 @@ export function moveTo(operations: readonly Operation[], to: Taker | undefined):
       tool && !lengthAt[tool] ? [] : editPart(id, { lengthOn: tool && lengthAt[tool], lengthBy: by }),
     ),
     ...[...new Set(operations.flatMap((op) => op.groove?.board ?? []))].flatMap((id) =>
-      tool ? editHow({ id }, { machine: grooveAt[tool], by }) : [],
+      tool ? editHow({ id }, { machine: own ? namedFor(own) : grooveAt[tool], by }) : [],
     ),
   ];
   return own && moved.length > 0 ? [...moved, ...editOwnName(own.id, own.name)] : moved;

@@ -1,8 +1,8 @@
 import type { Gauge } from '../../trade/machines/gauges';
 import type { Operation, What } from '../../trade/setups/operation';
 import { exactly } from './exact-words';
-import { setWords } from './machines/groove-words';
 import { machineName } from './machines/machine-names';
+import { setWords } from './machines/set-words';
 
 /** What is set, in the order of the hand: machine, then what the figure stands on. */
 const gaugeWords: Record<Gauge, string> = {

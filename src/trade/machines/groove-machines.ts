@@ -6,7 +6,9 @@ import { saw } from './saw';
 import { sliding } from './sliding';
 import { spacers } from './spacers';
 import { stop } from './stop';
+
 import type { GrooveMachineId } from './stored-ids';
+import { tableRouter } from './table-router';
 
 /** Machines that cut the grooves of a board, by their ids as they are stored. */
 export const grooveMachines = {
@@ -17,6 +19,7 @@ export const grooveMachines = {
   spacers,
   index: pencilMarks,
   sliding,
+  tablerouter: tableRouter,
 } satisfies Readonly<Record<GrooveMachineId, GrooveMachine>>;
 
 /** The board lies still, grooved face up, and a guide is clamped to it. */

@@ -32,7 +32,7 @@ const under = <C extends TooSmall['code']>(code: C, has: Length | undefined, lea
  * @example tooSmallFor(strip, way, shop) // an edging 5/8 wide: narrow-strip, by 1/8
  */
 export function tooSmallFor(need: Need, { tool }: Pick<Way, 'tool'>, shop: Reach): readonly TooSmall[] {
-  if (tool === 'fence') return atFence(need);
+  if (tool === 'fence' || tool === 'table') return atFence(need);
   if (tool === 'router') {
     const { routerBase } = shop;
     const across = need.cut === 'groove' ? need.across : need.width;

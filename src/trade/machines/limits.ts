@@ -160,10 +160,10 @@ function grooveWay(need: GrooveNeed, { tool, shop, other }: At): Own | undefined
       : all([within(shop, 'circularDepth', depth), within(shop, 'circularGuide', across)]);
   if (other && !length) return undefined;
   const from = other && length ? subtract(subtract(length, near), width) : near;
+  if (tool === 'table') return alongBit(need, from, shop);
   if (tool === 'fence') {
     const figure = add(from, rides);
-    const off = across ? subtract(add(from, width), across) : zero;
-    const turns: Found = isPositive(off) ? { lacks: [{ code: 'unsteady', by: off }], asks: [] } : none;
+    const turns = turning(add(from, width), across);
     const rest = all([within(shop, 'capacity', figure), within(shop, 'tableHeight', depth), turns]);
     return { figure, ...rest, ...stacked(width, shop.arbor, shop) };
   }
@@ -182,6 +182,24 @@ function grooveWay(need: GrooveNeed, { tool, shop, other }: At): Own | undefined
   return { figure: from, ...rest, ...stacked(width, arbor, shop) };
 }
 
+/** Along the fence of a router table, its bit from below: a board lies along it no less than its far wall stands. */
+function alongBit(need: GrooveNeed, from: Length, shop: Reach): Own {
+  const { width, across } = need;
+  const { lacks, asks, lines, depths } = routed({ ...need, across: undefined }, shop);
+  return {
+    figure: from,
+    ...all([within(shop, 'capacity', from), turning(add(from, width), across), { lacks, asks }]),
+    lines,
+    depths,
+  };
+}
+
+/** A board turns where less of it lies along a fence than its far teeth stand from that. */
+function turning(far: Length, across: Length | undefined): Found {
+  const off = across ? subtract(far, across) : zero;
+  return isPositive(off) ? { lacks: [{ code: 'unsteady', by: off }], asks: [] } : none;
+}
+
 /** A groove wider than the arbor carries is cut in passes. */
 function stacked(width: Length, arbor: Length | undefined, shop: Reach): Pick<Way, 'lines'> {
   const passes = arbor && isPositive(arbor) ? linesOf(width, shortest(width, arbor), shop) : 1;
@@ -193,7 +211,10 @@ function linesOf(width: Length, cutter: Length, { overlap = usualOverlap.in }: R
   return passes.ok ? passes.value.length : 1;
 }
 
-function routed({ width, depth, across }: GrooveNeed, shop: Reach): Own {
+function routed(
+  { width, depth, across }: GrooveNeed,
+  shop: Reach,
+): Found & Required<Pick<Way, 'lines' | 'depths'>> {
   const { bit } = shop;
   const wide: Found = !bit
     ? { lacks: [], asks: [{ field: 'bit', wants: width }] }

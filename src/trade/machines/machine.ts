@@ -99,6 +99,8 @@ export type GrooveMachine = Machine & {
   readonly eitherEnd?: true;
   /** It cuts from above: the grooved face is up, and the fence at the far side. */
   readonly above?: true;
+  /** Its fence stands at the far side, and the board is fed to the left. */
+  readonly farFence?: true;
   /** Nothing is moved between cuts: spacers at one stop, or pencil marks that belong to one stack. */
   readonly still?: 'spacers' | 'pencil';
   /** Figures of the shop without which nothing can be set. */

@@ -15,6 +15,7 @@ export const ownFields: Readonly<Record<Tool, readonly OwnField[]>> = {
   sled: ['sledCross', 'stopReach', 'tableHeight', 'tableBeside', 'arbor'],
   sliding: ['slidingCross', 'slidingStop', 'slidingHeight', 'slidingStack'],
   router: ['routerBase', 'bit', 'routerReach', 'routerPass', 'routerGuide'],
+  table: ['capacity', 'bit', 'routerReach', 'routerPass'],
   circular: ['kerf', 'shoeKeep', 'shoeWaste', 'circularDepth', 'circularGuide'],
 };
 

@@ -1,7 +1,10 @@
 import type { Length } from '../../length/length';
 
-/** What of a shop takes a piece: a table saw by its fence or its sled, a sliding saw, a router, a circular saw. */
-export type Tool = 'fence' | 'sled' | 'sliding' | 'router' | 'circular';
+/**
+ * What of a shop takes a piece: a table saw by its fence or its sled, a sliding saw, a router, a circular saw;
+ * a router table, which a shop has only as a machine of its own.
+ */
+export type Tool = 'fence' | 'sled' | 'sliding' | 'router' | 'circular' | 'table';
 
 /** A machine the shop added for itself, by the name it is kept under: no tool is spelled so. */
 export type OwnId = `own${string}`;

@@ -2,7 +2,16 @@
  * Ids of machines as they stand in jobs: no spelling is ever changed. Apart from the machines, so that a job is read
  * without them. Those that cut the grooves of a board, as they are offered:
  */
-export const grooveMachineIds = ['stop', 'fence', 'router', 'saw', 'spacers', 'index', 'sliding'] as const;
+export const grooveMachineIds = [
+  'stop',
+  'fence',
+  'router',
+  'saw',
+  'spacers',
+  'index',
+  'sliding',
+  'tablerouter',
+] as const;
 
 export type GrooveMachineId = (typeof grooveMachineIds)[number];
 

@@ -6,7 +6,7 @@ import { hasTool, takerBy, toolOrder } from './tools';
 const makes: Readonly<Record<Need['cut'], readonly Tool[]>> = {
   rip: ['fence', 'circular'],
   crosscut: ['sled', 'sliding', 'circular'],
-  groove: ['fence', 'sled', 'sliding', 'router'],
+  groove: ['fence', 'sled', 'sliding', 'router', 'table'],
 };
 
 /** What of a shop makes a cut, as it is tried; `planned` with it, whether or not it is measured. */

@@ -23,6 +23,7 @@ export const grooveAt: Readonly<Record<Tool, GrooveMachineId>> = {
   sliding: 'sliding',
   router: 'router',
   circular: 'saw',
+  table: 'tablerouter',
 };
 
 /** What was chosen for a part; nothing where the first that can takes it. */

@@ -15,6 +15,7 @@ const toolOfMachine: Partial<Record<MachineId, Tool>> = {
   lap: 'sled',
   notch: 'sled',
   router: 'router',
+  tablerouter: 'table',
   saw: 'circular',
 };
 

@@ -8,6 +8,7 @@ const known: Readonly<Record<Tool, readonly ShopField[]>> = {
   sliding: ['slidingCross', 'slidingStop'],
   router: ['routerReach', 'routerGuide', 'routerBase'],
   circular: ['circularDepth', 'circularGuide'],
+  table: ['capacity', 'bit'],
 };
 
 /** As tools are tried until the shop says otherwise: what stands ready, before what is laid on the work. */
@@ -20,7 +21,7 @@ const usualOrder: readonly Tool[] = ['sled', 'fence', 'sliding', 'router', 'circ
  * @example toolOrder({})[0] // 'sled'
  */
 export function toolOrder({ order = [], own = [] }: Pick<Shop, 'order' | 'own'>): readonly (Tool | OwnId)[] {
-  const known = order.filter((id) => takerBy({ own }, id));
+  const known = order.filter((id) => id !== 'table' && takerBy({ own }, id));
   return [...new Set([...known, ...usualOrder, ...own.map(({ id }) => id)])];
 }
 

@@ -94,7 +94,10 @@ export function grooved(part: Part, setting: Setting, copy: CopyName | undefined
     return { ...face('up'), measured: to, stop: at, ...(near ? { toYou: near, leads: near } : {}) };
   }
   if (machine.holds === 'fence') {
+    // of a router table the whole is a quarter round: the fence at the far side, what leads at the left
     const { far } = lie('down', 'right');
+    const leads = far ? { leads: far } : {};
+    if (machine.farFence) return { ...face('down'), onFence: to, fence: 'far', ...leads };
     return { ...face('down'), onFence: to, stop: 'right', ...(far ? { leads: far } : {}) };
   }
   const off = { toStop: to, stop: board.stopSide } as const;

@@ -118,15 +118,17 @@ function lengthOf(part: Part, at: Cutting): Omit<Operation, keyof ReturnType<typ
 }
 
 function grooveCuts(
-  part: Part,
+  whole: Part,
   recuts: Readonly<Record<string, number>>,
   { shop, tape }: Cutting,
 ): readonly Operation[] {
-  if (!part.board) return [];
-  const at = { ...standsOn(part.board, shop), tape };
-  const board = { ...part.board, recuts };
+  if (!whole.board) return [];
+  const on = standsOn(whole.board, shop);
+  const part = { ...whole, board: on.board };
+  const at = { own: on.own, shop: on.shop, tape };
+  const board = { ...on.board, recuts };
   // how often a piece was spoiled moves no groove: the part's own board may be laid out already
-  const layout = layOut(part.board);
+  const layout = layOut(whole.board);
   const set = layout.problems.length > 0 ? undefined : settingsFor(layout, { board, ...at });
   const settled = new Set(set?.settings.map((x) => x.groove.id));
   const open = set
@@ -138,7 +140,7 @@ function grooveCuts(
 }
 
 /** The marks of the job, the machine that is the shop's own, and the shop's figures at it. */
-type GroovedAt = ReturnType<typeof standsOn> & Pick<Cutting, 'tape'>;
+type GroovedAt = Omit<ReturnType<typeof standsOn>, 'board'> & Pick<Cutting, 'tape'>;
 
 /** What one setting of a groove cuts in each of the boards: the same setup for all of them. */
 function cutsAt(part: Part, board: Board, setting: Setting, at: GroovedAt): readonly Operation[] {

@@ -23,6 +23,7 @@ const atMachine: Record<MachineId, Caution> = {
   spacers: 'spacers',
   index: 'index',
   sliding: 'sliding',
+  tablerouter: 'tablerouter',
   slidingcut: 'crosscut',
   rabbet: 'rabbet',
   notch: 'notch',
@@ -134,7 +135,7 @@ describe('cautions', () => {
   // stands in addresses, which phones keep
   test('is spelled so, for ever', () => {
     expect(cautions.join(' ')).toBe(
-      'rip crosscut mitre stop fence router saw spacers index sliding rabbet notch lap dovetail finger routertable ' +
+      'rip crosscut mitre stop fence router saw spacers index sliding tablerouter rabbet notch lap dovetail finger routertable ' +
         'stick jig press hand ' +
         'dry-fit finish-inside glue-up frame-on marks box-up hang carry-in level front-on ' +
         'anchor check-again cure load label look-back scribe filler cleat ' +

@@ -30,6 +30,7 @@ const cutsOf: Record<MachineId, Cuts> = {
   spacers: 'stack',
   index: 'stack',
   sliding: 'stack',
+  tablerouter: 'bit',
   slidingcut: 'blade',
   rabbet: 'stack',
   notch: 'shoulders',
@@ -96,7 +97,7 @@ describe('what a job keeps', () => {
   });
 
   test('takes what phones keep of either', () => {
-    expect(grooveMachineIds.join(' ')).toBe('stop fence router saw spacers index sliding');
+    expect(grooveMachineIds.join(' ')).toBe('stop fence router saw spacers index sliding tablerouter');
     expect(Object.keys(grooveMachines)).toEqual(grooveMachineIds);
     expect(handMachineIds).toEqual(machineIds.filter((id) => machineAt(id).forHandWork));
     expect([...handMachineIds].sort().join(' ')).toBe(

@@ -123,6 +123,42 @@ test('a blank figure of its own is asked, though the shop’s is measured', () =
   ]);
 });
 
+test('a router table wants its fence as far as the near side, no less along it than the far side, a bit that fits and reaches', () => {
+  const table: OwnMachine = {
+    id: 'own3',
+    name: 'Table',
+    like: 'table',
+    figures: { capacity: l('10'), bit: l('3/8'), routerReach: l('1/8') },
+  };
+  const groove: Need = {
+    cut: 'groove',
+    near: l('12'),
+    width: l('3/4'),
+    depth: l('1/4'),
+    length: l('48'),
+    across: l('12'),
+  };
+  const way = lacksOf(groove, table, shop);
+  // 12 − 10; its far side at 12 3/4 of 12; 1/4 − 1/8. From the other end the fence would be 35 1/4 − 10 short
+  expect([way.from, way.figure && w(way.figure), way.asks]).toEqual(['reference', '12', []]);
+  expect(way.lacks).toEqual([
+    { code: 'short', field: 'capacity', by: l('2') },
+    { code: 'unsteady', by: l('3/4') },
+    { code: 'short', field: 'routerReach', by: l('1/8') },
+  ]);
+  // 1/4 deep at most 1/8 at a pass: two depths
+  expect(way.depths).toBe(2);
+  const wide = lacksOf({ ...groove, width: l('1/4') }, table, shop);
+  expect(wide.lacks.find(({ code }) => code === 'cutter-too-wide')).toEqual({
+    code: 'cutter-too-wide',
+    by: l('1/8'),
+  });
+  // no shop has one but of its own: it is tried last, and never among the tools
+  const here: Shop = { ...shop, own: [table], order: ['table', 'fence'] };
+  expect(toolOrder(here).filter((id) => id === 'table' || id === 'own3')).toEqual(['own3']);
+  expect(waysFor(groove, 'router', here).at(-1)?.own?.id).toBe('own3');
+});
+
 test('where none can, what would do on it is said of it: 2 1/2 + 1/8, half is 1 5/16, within its 1 1/2', () => {
   const thick = rip('40', '2 1/2', '50');
   const small: Shop = { capacity: l('30'), tableHeight: l('1'), circularDepth: l('1'), own: [rail] };

@@ -1,6 +1,5 @@
 import type { Board } from '../../../trade/grooves/board';
 import type { Setting } from '../../../trade/grooves/settings';
-import type { GrooveGauge } from '../../../trade/machines/gauges';
 import type { Cuts } from '../../../trade/machines/machine';
 import type { GrooveMachineId } from '../../../trade/machines/stored-ids';
 import type { CautionWords } from '../caution-line';
@@ -10,8 +9,6 @@ type GrooveWords = {
   /** As it is offered, and a line more on what that is. */
   readonly label: string;
   readonly hint: string;
-  /** What one stands at: "To the router". */
-  readonly at: string;
   /** What follows "Cut them on the …". A blank stands in braces: what is asked by that name in `marks/asks.ts`. */
   readonly sentence: string;
   /** From where to where a figure of it is measured. */
@@ -32,7 +29,6 @@ export const grooveWords: Readonly<Record<GrooveMachineId, GrooveWords>> = {
   stop: {
     label: 'sled with a stop',
     hint: 'crosscut saw or table-saw sled, a stop block for the end',
-    at: 'saw',
     sentence: ', the {against} on the stop, {stopSide}, with a stack {cutter} wide.',
     measured: toTeeth,
     caution: [
@@ -43,7 +39,6 @@ export const grooveWords: Readonly<Record<GrooveMachineId, GrooveWords>> = {
   fence: {
     label: 'table-saw fence',
     hint: 'the end against the fence, stack in the table',
-    at: 'saw',
     sentence: ', a stack {cutter} wide that grows {grows}, the board {across} along it.',
     measured: (_, { end }) => `${end} end on the fence, read on the scale`,
     caution: [
@@ -54,7 +49,6 @@ export const grooveWords: Readonly<Record<GrooveMachineId, GrooveWords>> = {
   router: {
     label: 'router and guide',
     hint: 'a straight guide clamped across',
-    at: 'router',
     sentence: ' on the {guide}, with a bit {cutter} wide.',
     measured: toGuide,
     caution: [
@@ -65,7 +59,6 @@ export const grooveWords: Readonly<Record<GrooveMachineId, GrooveWords>> = {
   saw: {
     label: 'circular saw and guide',
     hint: 'the guide sets both walls; clear what stands between',
-    at: 'saw',
     sentence: ' on the {guide}.',
     measured: toGuide,
     caution: [
@@ -76,7 +69,6 @@ export const grooveWords: Readonly<Record<GrooveMachineId, GrooveWords>> = {
   spacers: {
     label: 'one stop and spacers',
     hint: 'the stop stands for the farthest, spacers for the rest',
-    at: 'saw',
     sentence: ', with a stack {cutter} wide.',
     measured: ({ figure }, { end }) =>
       figure.value.n === 0n ? 'none: straight on the stop' : `between the stop and the ${end} end`,
@@ -88,7 +80,6 @@ export const grooveWords: Readonly<Record<GrooveMachineId, GrooveWords>> = {
   index: {
     label: 'fence pencil marks',
     hint: 'the end brought to a pencil mark for each groove',
-    at: 'saw',
     sentence: ', with a stack {cutter} wide that grows {grows}.',
     measured: (_, { end }) => `near teeth to the pencil mark, ${end} end on it`,
     caution: [
@@ -99,7 +90,6 @@ export const grooveWords: Readonly<Record<GrooveMachineId, GrooveWords>> = {
   sliding: {
     label: 'sliding or radial saw',
     hint: 'the stack comes down from above, a stop for the end',
-    at: 'saw',
     sentence: ', the {against} on the stop, {stopSide}, with a stack {cutter} wide.',
     measured: toTeeth,
     caution: [
@@ -107,20 +97,20 @@ export const grooveWords: Readonly<Record<GrooveMachineId, GrooveWords>> = {
       'Only a stack its manual allows. Work tight to the far fence, stopped before you reach in.',
     ],
   },
+  tablerouter: {
+    label: 'router table',
+    hint: 'the end along its fence, the bit from below',
+    sentence: ', with a bit {cutter} wide, the board {across} along its fence.',
+    measured: (_, { end }) => `${end} end on the fence, fence to the near side of the bit`,
+    caution: [
+      'Push blocks; fed against the bit’s turn.',
+      'Never between fence and bit. The work covers the bit from end to end; in light passes, hands never over it.',
+    ],
+  },
 };
 
-/** @example wordsAt(board).at // 'saw' */
+/** @example wordsAt(board).label // 'router and guide' */
 export const wordsAt = ({ machine }: Pick<Board, 'machine'>): GrooveWords => grooveWords[machine];
 
 /** What its cutter is called. */
 export const cutterNamed = (cuts: Cuts): string => (cuts === 'bit' ? 'bit' : 'stack');
-
-/** What is set for a groove, in the order of the hand. */
-export const setWords: Readonly<Record<GrooveGauge, string>> = {
-  'stop-to-near-teeth': 'Stop block at',
-  'other-stop-to-teeth': 'Stop block at',
-  'fence-scale': 'Fence scale at',
-  'guide-edge': 'Guide edge at',
-  spacer: 'Spacer in the stop',
-  'fence-mark': 'Fence pencil mark at',
-};

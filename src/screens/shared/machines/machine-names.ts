@@ -13,6 +13,7 @@ export const machineNames: Readonly<Record<MachineId, string>> = {
   spacers: 'Stop and spacers',
   index: 'Fence pencil marks',
   sliding: 'Sliding saw and stop',
+  tablerouter: 'Router table, fence',
   slidingcut: 'Sliding saw, single blade',
   rabbet: 'Table saw, sacrificial fence',
   notch: 'Notches, on edge',

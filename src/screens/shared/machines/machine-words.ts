@@ -131,6 +131,11 @@ export const machineWords: Words = {
     caution: grooveWords.sliding.caution,
     part: 'crosscut-saw',
   },
+  tablerouter: {
+    held: (on) => `${on} on the fence`,
+    caution: grooveWords.tablerouter.caution,
+    part: 'router',
+  },
   slidingcut: {
     held: () => 'squared end on the stop, stop to the near teeth',
   },
