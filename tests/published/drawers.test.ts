@@ -2,9 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { equalParts } from '../../src/length/equal-parts';
 import { equals, forDrawing, over, ratio, subtract, times } from '../../src/length/length';
 import { tapes } from '../../src/length/tape';
-import { boxOf } from '../../src/trade/boxes/box';
+import { boxOf, boxWarnings } from '../../src/trade/boxes/box';
 import type { BoxPlan } from '../../src/trade/boxes/box-plan';
 import { contentsByFill, loadSays } from '../../src/trade/boxes/contents';
+import { rabbeted } from '../../src/trade/boxes/joints/rabbeted';
+import { newBank } from '../../src/trade/fronts/bank';
 import { frontWidth } from '../../src/trade/fronts/width';
 import { rabbetFor } from '../../src/trade/joints/rabbets';
 import { slabWeight } from '../../src/trade/loads/stuff';
@@ -74,6 +76,26 @@ describe("the drawer of the Carpenters' Guide", () => {
     const box = value(boxOf(plan));
     expect(equals(box.reach, rabbet)).toBe(true);
     expect([subtract(plan.depth, box.side.value), box.side.value].map(w)).toEqual(['7/16', '15 9/16']);
+  });
+
+  test('the same by a rabbeted front: as wide as the side, 3/8 deep, under half of the front by 1/32', () => {
+    const bank = { ...newBank('b'), frontRabbet: rabbet };
+    const rabbetted = rabbeted.planned?.(bank, plan) ?? plan;
+    const box = value(boxOf(rabbetted, rabbeted));
+    expect([box.reach, box.side.value].map(w)).toEqual(['3/8', '15 9/16']);
+    const [cut] =
+      rabbeted.cuts(bank, {
+        reach: box.reach,
+        side: 'side',
+        plan: rabbetted,
+        layout: { kind: 'corner' },
+        sideStock: undefined,
+      }).rabbets ?? [];
+    expect(cut && [cut.width, cut.depth].map(w)).toEqual([w(plan.side), '3/8']);
+    // half of 13/16 is 13/32: what this page prints is less than the half of another
+    expect(boxWarnings(rabbetted, rabbeted)).toEqual([
+      { code: 'rabbet-shallow', deep: rabbet, limit: l('13/32') },
+    ]);
   });
 
   test('a bottom that fills a plough 3/8 wide and 3/8 up goes under a back 3/4 lower than the sides', () => {

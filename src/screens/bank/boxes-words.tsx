@@ -9,6 +9,8 @@ export const toCuts = 'To the cuts';
 export const boxes = 'Boxes';
 export const wide = (width: Blank) => <>{width} wide</>;
 export const high = (height: Blank) => <>high {height}</>;
+/** Whole fingers do not fill the height that was given. */
+export const cutTo = (high: Length): string => `cut to ${w(high)}`;
 export const atMost = (most: Length): string => `at most ${w(most)}`;
 
 export const sizesAndJoint = 'Sizes and joint';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Length } from '../../length/length';
+import { isZero, type Length } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import type { BankPlan } from '../../plan/bank-plan';
 import { packingOf } from '../../plan/packing';
@@ -111,7 +111,11 @@ function Boxes({ found, worked, tape, open, onOpen }: BoxesProps) {
                   )}
                 </span>
                 {frontNo(bank, drawer.no).boxHigh && (
-                  <span class="s muted">{words.atMost(markAt(drawer.most, tape, 'floor').value)}</span>
+                  <span class="s muted">
+                    {isZero(drawer.trim)
+                      ? words.atMost(markAt(drawer.most, tape, 'floor').value)
+                      : words.cutTo(drawer.high)}
+                  </span>
                 )}
               </div>
             )}

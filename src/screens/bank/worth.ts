@@ -3,6 +3,7 @@ import { cutterTape, grainOf, type Tape } from '../../length/tape';
 import { boxWarnings } from '../../trade/boxes/box';
 import { drawersWarnings } from '../../trade/boxes/drawer-warnings';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
+import { fingerFit } from '../../trade/boxes/fingers';
 import { stickWarnings } from '../../trade/boxes/sticks';
 import { tailsWarnings } from '../../trade/boxes/tails';
 import { gapWarning } from '../../trade/fronts/fitted';
@@ -10,9 +11,11 @@ import { lowWarnings } from '../../trade/fronts/heights';
 import { revealStackUp } from '../../trade/fronts/shims';
 import { skewOf, skewWarnings } from '../../trade/fronts/skew';
 import { skewIn } from '../../trade/fronts/stands';
+import { usualBank } from '../../trade/fronts/usual-bank';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { unitInHand } from '../../ui/unit-in-hand';
 import { boxWarningText } from './box-words';
+import { fitText } from './joint-words';
 import { drawersWarningText, grooveText, standText, tailsErrorText } from './words';
 import * as words from './worth-words';
 
@@ -93,9 +96,20 @@ export function drawersWorth(worked: WorkedDrawers): readonly string[] {
   return [
     ...drawersWarnings(worked).map(drawersWarningText),
     ...(first ? boxWarnings(first.plan, worked.joint).map(boxWarningText) : []),
+    ...tightLines(worked),
     ...sticks,
     ...tailLines(worked),
   ];
+}
+
+/** Fingers that do not go into their slots, as the sled steps. */
+function tightLines({ fronts: { bank }, drawers: [first] }: WorkedDrawers): readonly string[] {
+  const { fingerStep: step } = bank;
+  if (first?.joint.kind !== 'fingers' || !step) return [];
+  const { wide } = first.joint.fingers;
+  const play = bank.fingerPlay ?? usualBank(bank).fingerPlay;
+  const fit = fingerFit({ wide, step, play });
+  return isNegative(fit.loose) ? [fitText(fit, play)] : [];
 }
 
 function tailLines({ drawers }: WorkedDrawers): readonly string[] {
