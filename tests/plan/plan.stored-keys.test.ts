@@ -71,3 +71,26 @@ test('every setup has the key it had when the first notes were kept under it', (
   );
   expect(keys).toEqual(JSON.parse(read('fixtures/setup-keys.json')));
 });
+
+// 1/4 across, 3/8 deep, 2 from the front edge; 5 mm, 10 mm and 37 mm are 25/127, 50/127 and 185/127; 5/8 + 1/32 wide
+test.each([
+  [{ heldBy: 'pins' }, 'bore~pins~front', 'template~c1d4~h3d8~e2d1~wfront0edge'],
+  [{ heldBy: 'pins', bore: 'press' }, 'bore~pins~front', 'press~c1d4~h3d8~b2d1~wfront0edge'],
+  [{ heldBy: 'lines' }, 'bore~pins~front', 'template~c25d127~h50d127~e185d127~wfront0edge'],
+  [{ heldBy: 'strips' }, 'along~pins~front', 'fence~c21d32~h3d16~r2d1~wfront0edge'],
+] as const)('shelves held by %o are cut at %s under %s', (held, cut, key) => {
+  const job = sample();
+  const strip = { width: inches(5n, 8n), stripThick: inches(3n, 16n), depth: inches(3n, 16n) };
+  const row = { first: inches(4n), pitch: inches(2n) };
+  const own = {
+    id: 'pins',
+    kind: 'loose',
+    bay: 1,
+    ...(held.heldBy === 'strips' ? strip : row),
+    ...held,
+  } as const;
+  const cases = job.cases.map((c) => ({ ...c, inside: [...c.inside, own] }));
+  const [side] = job.cases.map(({ id }) => `${id}~left`);
+  const found = planOf({ ...job, cases }, shop).operations.find(({ id }) => id === `cut/${side}/${cut}/1`);
+  expect(found?.setup.key).toBe(key);
+});
