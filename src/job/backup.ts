@@ -41,6 +41,7 @@ const shopFields = [
   'routerGuide',
   'circularDepth',
   'circularGuide',
+  'pressThroat',
   'tapeShort',
   'otherShort',
   'tapeLong',

@@ -1,4 +1,4 @@
-import { forDrawing } from '../../length/length';
+import { forDrawing, type Length } from '../../length/length';
 import type { Checklist } from '../../plan/checklist';
 import type { Part } from '../../trade/carcass/part';
 import type { Card } from '../../trade/setups/checklist';
@@ -10,14 +10,19 @@ import { holeMarks } from '../shared/row-words';
 import * as words from './words';
 import './row-marks.css';
 
-type Row = { readonly part: Part; readonly bore: Bore; readonly names: readonly string[] };
+type Row = {
+  readonly part: Part;
+  readonly bore: Bore;
+  readonly short?: Length | undefined;
+  readonly names: readonly string[];
+};
 
 /** Where the holes of a row are along each piece: drawn, and every hole as it is marked. */
 export function RowMarks({ list, card }: { readonly list: Checklist; readonly card: Card }) {
   const { tape } = list.plan.job;
   return (
     <>
-      {rowsOf(list, card.operations).map(({ part, bore, names }) => (
+      {rowsOf(list, card.operations).map(({ part, bore, short, names }) => (
         <section key={names[0]} class="pad-x rowmarks" aria-label={words.holesOn(names)}>
           <h2 class="sec">{words.holesOn(names)}</h2>
           <BoardLying
@@ -26,6 +31,7 @@ export function RowMarks({ list, card }: { readonly list: Checklist; readonly ca
             holes={holesOf(part, bore.id)}
             label={words.rowDrawn(bore)}
           />
+          {short && <p class="note">{words.pressShort(short)}</p>}
           <p class="note">{words.rowLies}</p>
           <ol>
             {holeMarks(bore, tape).map((mark) => (
@@ -44,11 +50,11 @@ function rowsOf({ plan }: Checklist, operations: readonly Operation[]): readonly
   for (const op of operations) {
     const part = plan.parts.find((p) => p.id === op.part);
     if (op.which?.is !== 'row' || !part) continue;
-    const { bore } = op.which;
+    const { bore, short } = op.which;
     const marks = holeMarks(bore, plan.job.tape).join();
     const before = rows.get(marks);
     rows.set(marks, {
-      ...(before ?? { part, bore }),
+      ...(before ?? { part, bore, short }),
       names: [...(before?.names ?? []), words.pieceName(op, plan.job.tape)],
     });
   }

@@ -105,6 +105,8 @@ export const secondWall = ({ spacer, off }: SecondMark): string =>
 
 export const holesOn = (names: readonly string[]): string => `Holes on: ${names.join(', ')}`;
 export const rowDrawn = ({ row }: Bore): string => `The ${row} row to scale, bottom end at the left`;
+export const pressShort = (by: Length): string =>
+  `The drill press is ${exactly(by)} short of this row: it is bored in a template.`;
 export const rowLies =
   'Bottom end at the left, front edge at the bottom of the drawing. Each hole by its number, from the bottom end:';
 

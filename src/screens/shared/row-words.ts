@@ -1,3 +1,4 @@
+import type { Length } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import { writeLength, writeMark } from '../../length/write';
 import type { Face } from '../../trade/grooves/layout';
@@ -5,7 +6,7 @@ import { type Bore, rowTape } from '../../trade/shelves/bore';
 import { counted } from './counted';
 import { exactly } from './exact-words';
 
-type Row = { readonly bore: Bore; readonly face?: Face };
+type Row = { readonly bore: Bore; readonly face?: Face; readonly short?: Length };
 
 /** Numbers in a row. @example numbersOf([3, 8]) // '3 and 8' */
 export const numbersOf = (numbers: readonly number[]): string =>
@@ -14,14 +15,14 @@ export const numbersOf = (numbers: readonly number[]): string =>
     : `${numbers.slice(0, -1).join(', ')} and ${numbers[numbers.length - 1]}`;
 
 /** A row of holes: which, how many, from where to where, how far apart, and what is left out. */
-export function rowWords({ bore, face }: Row, tape: Tape): string {
+export function rowWords({ bore, face, short }: Row, tape: Tape): string {
   const marks = rowTape(bore, tape);
   const [first, last] = [bore.holes[0], bore.holes[bore.holes.length - 1]];
   const at = (hole: typeof first) => (hole ? writeLength(markAt(hole.at, marks).value, marks) : '');
   const out = bore.leftOut.length > 0 ? `; without no. ${numbersOf(bore.leftOut)}` : '';
   const apart = bore.metric ? '32 mm' : exactly(bore.pitch);
   const count = counted(bore.holes.length, 'hole', 'holes');
-  return `${bore.row} row${face ? `, face ${face}` : ''}: ${count}, ${at(first)} to ${at(last)} from the bottom end, every ${apart}${out}`;
+  return `${bore.row} row${face ? `, face ${face}` : ''}: ${count}, ${at(first)} to ${at(last)} from the bottom end, every ${apart}${out}${short ? `; the drill press is ${exactly(short)} short of it` : ''}`;
 }
 
 /** Every hole as it is marked, with what its mark leaves. */

@@ -29,6 +29,7 @@ export const shopFields: Record<ShopField, string> = {
   routerGuide: 'Longest router guide',
   circularDepth: 'Deepest the circular saw cuts',
   circularGuide: 'Longest circular saw guide',
+  pressThroat: 'Drill press, bit to column',
   tapeShort: 'Short board by your tape',
   otherShort: 'Short board by the other tape',
   tapeLong: 'Long board by your tape',

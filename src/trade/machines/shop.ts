@@ -53,6 +53,8 @@ export type Shop = {
   /** Circular saw: deepest cut, longest guide. */
   readonly circularDepth?: Length | undefined;
   readonly circularGuide?: Length | undefined;
+  /** Drill press: from the middle of its bit to the column. */
+  readonly pressThroat?: Length | undefined;
   /** Router base edge to cutter centre. */
   readonly routerBase?: Length | undefined;
   readonly bit?: Length | undefined;

@@ -17,6 +17,7 @@ const smallest: Partial<Record<ShopField, Length>> = {
   routerGuide: inches(24n),
   circularDepth: inches(2n),
   circularGuide: inches(48n),
+  pressThroat: inches(4n),
 };
 
 /**

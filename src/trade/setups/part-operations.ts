@@ -76,7 +76,7 @@ export function partOperations(
       ...alongOf(part, piece, at.tape),
       ...cornerOf(part, piece, at.tape),
     ].map((op) => ({ ...op, after: ready }));
-    const rows = [...boresOf(part, piece, at.tape), ...dowelsOf(part, piece, at.tape)].map((op) => ({
+    const rows = [...boresOf(part, piece, at), ...dowelsOf(part, piece, at.tape)].map((op) => ({
       ...op,
       after: ids(length),
     }));

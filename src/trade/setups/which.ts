@@ -23,8 +23,8 @@ export type Which =
       readonly takes: Takes;
       readonly stopped?: { readonly from: Length; readonly to: Length; readonly end: string };
     }
-  /** A row of holes, `face` of a partition. */
-  | { readonly is: 'row'; readonly bore: Bore; readonly face?: Face }
+  /** A row of holes, `face` of a partition; `short`: the drill press that was said does not reach it by so much. */
+  | { readonly is: 'row'; readonly bore: Bore; readonly face?: Face; readonly short?: Length }
   /** Holes for the dowels of front or back, as marked from the top edge; beside one end or both. */
   | { readonly is: 'dowels'; readonly row: DowelRow; readonly marks: readonly Length[] }
   | { readonly is: 'lap'; readonly no: number }
