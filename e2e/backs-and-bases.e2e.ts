@@ -117,6 +117,31 @@ test('a plinth from nothing to the cut that makes it', async ({ page }) => {
   await expect(cut).toContainText('4 and 1/4');
 });
 
+/** The same case on the floor and without a back: two nailers 28 1/2 by 2 1/2, inside. */
+test('nailers from nothing to the cut that makes them', async ({ page }) => {
+  await page.goto('./');
+  const hand = handOn(page);
+  await hand.tap(button(page, 'Work out a case'));
+  await sizes(page, hand);
+  await measured(page, hand, '3/4');
+  await hand.tap(button(page, '+ Nailers'));
+  await expect(button(page, '+ Cleats')).toBeHidden();
+  const said = page.locator('main').getByLabel('Nailers', { exact: true });
+  await expect(said).toContainText('between the sides inside');
+  await filled(page, hand, { blank: /^How wide the nailers/, figure: '2' });
+  await expect(said).toContainText('A nailer is 2 wide: keep 2 1/2.');
+  await filled(page, hand, { blank: /^How wide the nailers/, figure: '2 1/2' });
+  await hand.tap(page.getByRole('button', { name: 'Parts' }));
+  const row = page.locator('main .nextset').filter({ hasText: 'Nailer' }).first();
+  await expect(row).toContainText('28 and 1/2');
+  await page.goto('./#/cuts');
+  const rip = page
+    .locator('main')
+    .getByRole('button', { name: /Rip fence at.*Nailer/ })
+    .first();
+  await expect(rip).toContainText('2 and 1/2');
+});
+
 /** The keys for the width stand open; the next blank follows. */
 async function sizes(page: Page, hand: Hand): Promise<void> {
   for (const [k, figure] of ['30', '48', '11 1/4'].entries()) {

@@ -162,6 +162,7 @@ export const caseFields = {
   baseStock: stockId,
   crossStock: stockId,
   fillerStock: stockId,
+  nailerStock: stockId,
   hasTop: flag,
   hasBack: flag,
   hasFrame: flag,

@@ -44,7 +44,7 @@ const isKey = shaped(/^[A-Za-z0-9~]{1,60}$/);
 
 /** Words that name the parts of a case and the grooves in them: a thing in a bay has an id of its own. */
 const named =
-  /^(left|right|bottom|top|back|cleat|stile|middle|railtop|railbottom|toe|loose|edge(front|left|right)|(base|plinth)(rail|cross)|bench|partition\d*|p\d+)$/;
+  /^(left|right|bottom|top|back|cleat|stile|middle|railtop|railbottom|toe|nailer|loose|edge(front|left|right)|(base|plinth)(rail|cross)|bench|partition\d*|p\d+)$/;
 const isOwnId = (word: string | undefined): word is string => isId(word) && !named.test(word);
 
 /** A front of a bank, from the top; a column, from the left. */

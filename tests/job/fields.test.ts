@@ -58,7 +58,8 @@ const wholeCase = Object.fromEntries(
   Object.keys(caseFields).map((name): [string, unknown] => {
     if (name.endsWith('Stock')) return [name, 'sheeta'];
     if (/^has|Off$|^gone$/.test(name)) return [name, name !== 'gone'];
-    if (['partitions', 'cleats', 'mitres', 'crosses', 'plinthCrosses'].includes(name)) return [name, 2];
+    if (['partitions', 'cleats', 'mitres', 'crosses', 'plinthCrosses', 'nailers'].includes(name))
+      return [name, 2];
     if (name === 'bays') return [name, [long, undefined, odd]];
     if (name === 'hold') return [name, 'openings'];
     if (name === 'backHow') return [name, 'groove'];
@@ -581,7 +582,7 @@ describe('jobOf', () => {
     const [first] = read.cases;
     expect(first).toMatchObject({ id: 'c1', name: 'Case', hold: 'openings', partitions: 2, mitres: 2 });
     expect(first?.bays).toEqual([long, undefined, odd]);
-    expect(Object.keys(first?.stocks ?? {})).toHaveLength(15);
+    expect(Object.keys(first?.stocks ?? {})).toHaveLength(16);
     expect(first?.inside).toMatchObject([
       { id: 'i1', kind: 'trays', bay: 1, count: 0, at: long, slack: odd },
     ]);
@@ -782,7 +783,7 @@ describe('near misses', () => {
       'cleat',
     ],
     ...['stile', 'middle', 'railtop', 'railbottom', 'toe', 'loose', 'edgefront', 'edgeleft', 'edgeright'],
-    ...['baserail', 'basecross', 'plinthrail', 'plinthcross', 'bench'],
+    ...['nailer', 'baserail', 'basecross', 'plinthrail', 'plinthcross', 'bench'],
   ];
   test.each(taken)('a thing in a bay is not called %s: that names a part or a groove', (id) => {
     expect(fieldAt(`cases/c1/inside/${id}/kind`)).toBeUndefined();
@@ -799,6 +800,8 @@ describe('near misses', () => {
       depth: l('17'),
       feet: l('3'),
       bays: [],
+      // cleats stand in their place
+      hasNailers: false,
     });
     const usual = Object.entries(caseFields).flatMap(([name]) =>
       /Stock$|^has|^gone$|^hold$|^bays$|^(width|height|depth|feet|partitions|cleats|crosses|name)$/.test(name)

@@ -57,6 +57,7 @@ export const anyJob = fc
     backHow: fc.constantFrom(undefined, 'rabbet', 'groove', 'applied' as const),
     backLand: sixteenths(4, 16),
     hasPlinth: fc.boolean(),
+    hasNailers: fc.boolean(),
     plinthLeft: sixteenths(0, 16),
     plinthBack: sixteenths(0, 16),
     hasToe: fc.boolean(),
@@ -234,6 +235,8 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
     }
   }
   for (const [what, by] of plinthOff(standing)) off.set(what, by);
+  if (c.hasNailers)
+    off.set('nailers between the sides', subtract(between(outside, side), piece('nailer').long));
   for (const [what, by] of toeOff(standing)) off.set(what, by);
   for (const [what, by] of backOff(standing, ceiling)) off.set(what, by);
   const backSeat = left.rabbets.get('back');
@@ -296,6 +299,8 @@ function backOff(
   }
   const [seat, low] = [left.along.get('back'), piece('bottom').along.get('back')];
   if (!back || c.backHow !== 'groove' || !seat || !low) return off;
+  // nailers of the stuff of the sides, before the back where the land does not take them
+  const before = c.hasNailers && seat.near.compare(thick('side')) < 0 ? thick('side') : zero;
   const room = inches(1n, 16n);
   const across = between(outside, subtract(thick('side'), seat.deep));
   off.set('back between its grooves', subtract(subtract(across, room), back.wide));
@@ -311,7 +316,10 @@ function backOff(
   for (const role of ['bottom', ...(c.hasTop ? ['top'] : [])])
     off.set(`${role} as deep as the sides`, subtract(piece(role).wide, left.wide));
   for (const { role } of walls.slice(1, -1))
-    off.set(`${role} to the groove`, subtract(add(piece(role).wide, add(seat.near, seat.wide)), left.wide));
+    off.set(
+      `${role} to the groove`,
+      subtract(sum([piece(role).wide, before, seat.near, seat.wide]), left.wide),
+    );
   return off;
 }
 

@@ -20,6 +20,7 @@ export const plinthHows = {
   shimmed: { label: 'shimmed', hint: 'cut to its height, shims under it' },
   scribed: { label: 'scribed', hint: 'ripped wider by the fall of the floor and 1/4' },
 } as const;
+export const byHeight = 'by the height';
 export const stockOf = (piece: string): string => `What ${piece} of`;
 export const sheet = 'Sheet';
 export const measureSheet = 'Measure a sheet';
@@ -40,6 +41,7 @@ export const counted = {
   mitres: 'mitres',
   crosses: 'members',
   plinthCrosses: 'members',
+  nailers: 'nailers',
 } as const;
 export const holes = 'holes';
 export const insideCounted = { trays: 'trays', fixed: 'shelves', loose: 'shelves', rail: 'rails' } as const;

@@ -52,6 +52,7 @@ const caseKinds: Record<CaseField, BandKind> = {
   looseSide: 'place',
   lip: 'place',
   toeBack: 'place',
+  nailerWide: 'length',
   plinthFront: 'place',
   plinthLeft: 'place',
   plinthRight: 'place',
@@ -98,10 +99,11 @@ export const caseCount = (c: Case, field: keyof typeof words.counted, title: str
   as: 'count',
   title,
   unit: words.counted[field],
-  now: c[field] ?? usualCrosses,
+  now: c[field] ?? (field === 'plinthCrosses' ? usualCrosses : undefined),
+  word: words.byHeight,
   // a strip has two ends
-  refuse: countRefused(field === 'mitres' ? 2 : mostFew, words.counted[field], 0),
-  save: (value) => editCase(c.id, { [field]: value ?? 0 }),
+  refuse: countRefused(field === 'mitres' ? 2 : mostFew, words.counted[field], field === 'nailers' ? 1 : 0),
+  save: (value) => editCase(c.id, { [field]: field === 'nailers' ? value : (value ?? 0) }),
 });
 
 export const caseName = (c: Case): Ask => ({

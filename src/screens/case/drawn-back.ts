@@ -1,8 +1,10 @@
 import { add, type Length, negate, subtract, sum, zero } from '../../length/length';
-import { backHow } from '../../trade/carcass/back-how';
+import { backHow, nailersIn } from '../../trade/carcass/back-how';
 import { overSides } from '../../trade/carcass/ends';
 import { reachOf } from '../../trade/carcass/meetings';
+import { nailerPlaces } from '../../trade/carcass/nailers';
 import type { Sizes } from '../../trade/carcass/sizes';
+import { usualOf } from '../../trade/carcass/usual';
 
 /** Where a back is cut through, from the front edge of the sides and from the floor. Inches. */
 type BackAt = { readonly x: Length; readonly y: Length; readonly w: Length; readonly h: Length };
@@ -31,4 +33,13 @@ export function backAt(sizes: Sizes): BackAt | undefined {
       return { x, y: add(y, inset), w: thick('back'), h };
     }
   }
+}
+
+/** Where the nailers are cut through: against the back edges, or before the back. */
+export function nailersAt(sizes: Sizes): readonly BackAt[] {
+  const { case: c, thick, joints, depth, inner, datum } = sizes;
+  const own = thick('nailer');
+  const x = nailersIn(c, joints, own) === 'behind' ? subtract(depth.value, own) : inner.value;
+  const h = c.nailerWide ?? usualOf(c).nailerWide;
+  return nailerPlaces(sizes).map((near) => ({ x, y: add(datum.value, near), w: own, h }));
 }

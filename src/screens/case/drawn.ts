@@ -10,7 +10,7 @@ import { bayStart, type Sizes } from '../../trade/carcass/sizes';
 import { numberOf } from '../../trade/carcass/stands-as';
 import { layOut } from '../../trade/grooves/lay-out';
 import type { DrawnPiece } from '../../ui/case-drawing';
-import { backAt } from './drawn-back';
+import { backAt, nailersAt } from './drawn-back';
 import { onPlinth, plinthFront, plinthSection } from './drawn-plinth';
 import { loosePlaces } from './drawn-shelves';
 import { toeFront, toeSection } from './drawn-toe';
@@ -227,6 +227,7 @@ function behindAndBelow(sizes: Sizes, front: Length, piece: Make): readonly Draw
   return [
     ...(back ? [piece('back', { ...back, x: add(front, back.x) }, 'back')] : []),
     ...toeSection(sizes, front, piece),
+    ...nailersAt(sizes).map((at) => piece('nailer', { ...at, x: add(front, at.x) })),
   ];
 }
 

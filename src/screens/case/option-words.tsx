@@ -11,6 +11,7 @@ export const options = {
   loose: { name: 'Loose top', add: 'A loose top', off: 'No loose top' },
   edging: { name: 'Edging', add: 'Edging', off: 'No edging' },
   toe: { name: 'Toe board', add: 'A toe board', off: 'No toe board' },
+  nailers: { name: 'Nailers', add: 'Nailers', off: 'No nailers' },
   plinth: { name: 'Plinth', add: 'A plinth', off: 'No plinth' },
   base: { name: 'Base frame', add: 'A lapped frame', off: 'No base frame' },
 } as const;
@@ -23,6 +24,7 @@ export const howMany = {
   cleats: 'How many cleats',
   mitres: 'Mitred ends',
   crosses: 'How many cross members',
+  nailers: 'How many nailers',
   plinthCrosses: 'How many cross members the plinth has',
 } as const;
 export const stilesHeld = 'How the stiles are held';
@@ -92,6 +94,14 @@ export const toeInNotches = (at: At<'stock' | 'how' | 'back' | 'before' | 'clear
   <>
     A toe board of {at.stock} {at.how}, {at.back} behind the foremost face, which stands {at.before} before
     the sides; {at.clear} clear of the floor.
+  </>
+);
+
+export const nailers = (at: At<'count' | 'stock' | 'wide'>, behind: boolean) => (
+  <>
+    Nailers, {at.count}, of {at.stock}, {at.wide} wide, between the sides{' '}
+    {behind ? 'behind the back' : 'inside'}: under the top, on the bottom, others evenly between. Glued and
+    fastened; the case is screwed to the wall through them.
   </>
 );
 

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { editCase } from '../../job/edits';
 import { half, zero } from '../../length/length';
+import { nailersIn } from '../../trade/carcass/back-how';
 import type { Case } from '../../trade/carcass/case';
 import { jointsOf } from '../../trade/carcass/usual';
 import { Chip } from '../../ui/button';
@@ -21,7 +22,8 @@ type Option = {
     | 'hasEdging'
     | 'hasToe'
     | 'hasBase'
-    | 'hasPlinth';
+    | 'hasPlinth'
+    | 'hasNailers';
   readonly sentence: (c: Case, blanks: Blanks) => ComponentChildren;
 };
 
@@ -138,6 +140,21 @@ const base: Option = {
     }),
 };
 
+const nailers: Option = {
+  name: 'nailers',
+  field: 'hasNailers',
+  sentence: (c, { blank, length, of, thick, usual }) => {
+    const own = thick('nailer') ?? zero;
+    const joints = jointsOf(c, thick('side') ?? zero, thick('back'));
+    const at = {
+      count: blank(asks.caseCount(c, 'nailers', words.howMany.nailers)),
+      stock: of('nailer'),
+      wide: length('nailerWide', usual.nailerWide),
+    };
+    return words.nailers(at, nailersIn(c, joints, own) === 'behind');
+  },
+};
+
 const plinth: Option = {
   name: 'plinth',
   field: 'hasPlinth',
@@ -155,12 +172,14 @@ const plinth: Option = {
     }),
 };
 
-const said = [back, cleats, frame, loose, edging, toe, plinth, base];
-const offered = [back, frame, cleats, loose, edging, toe, plinth, base];
+const said = [back, nailers, cleats, frame, loose, edging, toe, plinth, base];
+const offered = [back, frame, cleats, nailers, loose, edging, toe, plinth, base];
 
 /** A toe board or a plinth stands under a case that is off the floor: one or the other. */
 function fits(c: Case, { name }: Option): boolean {
   if (name === 'toe') return c.feet !== undefined && !c.hasPlinth;
+  if (name === 'nailers') return c.cleats === 0;
+  if (name === 'cleats') return !c.hasNailers;
   return name !== 'plinth' || (c.feet !== undefined && !c.hasToe);
 }
 

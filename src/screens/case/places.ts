@@ -24,6 +24,7 @@ export type Section =
   | 'toe'
   | 'base'
   | 'plinth'
+  | 'nailers'
   | `in ${string}`;
 
 /** Where a thing is said: its sentence, and its blanks there by their names. */
@@ -63,6 +64,7 @@ const sections: Readonly<Record<CaseField, Section>> = {
   looseSide: 'loose',
   lip: 'edging',
   toeBack: 'toe',
+  nailerWide: 'nailers',
   plinthFront: 'plinth',
   plinthLeft: 'plinth',
   plinthRight: 'plinth',
@@ -88,6 +90,7 @@ const stockSections: Readonly<Record<StockRole, Section>> = {
   base: 'base',
   cross: 'base',
   filler: 'stock',
+  nailer: 'nailers',
 };
 
 const whole: Place = { at: 'whole', blanks: [] };

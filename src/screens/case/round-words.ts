@@ -16,6 +16,12 @@ export function roundProblemText(problem: RoundProblem): string {
       return `The toe board stands ${w(problem.by)} before the sides: there is no notch for it. A recess of more than ${w(problem.least)}.`;
     case 'no-foot':
       return `The notches for the toe board take the whole depth of the sides and ${w(problem.by)} more. Less of a recess.`;
+    case 'nailers-full':
+      return `The nailers together are ${w(problem.by)} over the clear height. Fewer, or narrower ones.`;
+    case 'nailers-deep':
+      return `The nailers take the whole depth and ${w(problem.by)} more. Thinner ones, or a deeper case.`;
+    case 'nailers-and-cleats':
+      return 'Cleats and nailers take the same place. Remove one or the other.';
     case 'plinth-no-length':
       return `The plinth is in at its ends by ${w(problem.by)} more than the case is wide.`;
     case 'plinth-rails-meet':
@@ -43,6 +49,13 @@ export function roundField(problem: RoundProblem | RoundWarning): CaseField {
     case 'small-foot':
     case 'shallow-toe':
       return 'toeBack';
+    case 'nailers-full':
+    case 'nailers-deep':
+    case 'nailers-and-cleats':
+    case 'nailer-thin':
+    case 'nailer-narrow':
+    case 'nailers-inside':
+      return 'nailerWide';
     case 'plinth-no-length':
       return 'plinthLeft';
     case 'plinth-full':
@@ -61,6 +74,11 @@ export function roundWarningText(warning: RoundWarning): string {
   switch (warning.code) {
     case 'thin-land':
       return `Only ${w(warning.land)} is left behind the groove for the back: it may break out. Keep ${w(warning.least)}.`;
+    case 'nailer-thin':
+    case 'nailer-narrow':
+      return `A nailer is ${w(warning.is)} ${warning.code === 'nailer-thin' ? 'thick' : 'wide'}: keep ${w(warning.least)}.`;
+    case 'nailers-inside':
+      return `What is left behind the back is ${w(warning.by)} short for the nailers: they lie inside and take ${w(warning.takes)} of its depth.`;
     case 'small-foot':
       return `The notches, ${w(warning.deep)} deep, take more than a third of the sides: they stand on ${w(warning.foot)}.`;
     case 'low-toe':

@@ -86,6 +86,7 @@ export const caseFieldNames: Record<CaseField, string> = {
   looseSide: 'How far the top stands past each side',
   lip: 'How far the edging hangs below',
   toeBack: 'How far back the toe board stands',
+  nailerWide: 'How wide the nailers are',
   plinthFront: 'How far back the plinth stands',
   plinthLeft: 'How far in the plinth is at the left',
   plinthRight: 'How far in the plinth is at the right',
@@ -111,4 +112,5 @@ export const stockNames: Record<StockRole, string> = {
   base: 'the base rails are',
   cross: 'the cross members are',
   filler: 'the filler strips are',
+  nailer: 'the nailers are',
 };

@@ -29,6 +29,7 @@ const words: Readonly<Record<SingleRole, string>> = {
   edgeright: 'Right edging',
   baserail: 'Base rail',
   basecross: 'Cross member',
+  nailer: 'Nailer',
   plinthrail: 'Plinth rail',
   plinthcross: 'Plinth cross member',
   fillerleft: 'Left filler strip',

@@ -19,6 +19,7 @@ const plainWords: Record<PlainTerm, string> = {
   'groove-floors-as-built': 'to the groove floors, as built',
   'width-to-cover-as-built': 'width to cover, as built',
   recess: 'recess',
+  nailer: 'nailer',
   plinth: 'plinth',
   'plinth-deep': 'depth of the plinth',
   'two-rails': 'two rails',

@@ -28,7 +28,8 @@ export type StockRole =
   | 'toe'
   | 'base'
   | 'cross'
-  | 'filler';
+  | 'filler'
+  | 'nailer';
 
 /**
  * What stands in a bay, as you face the case, bays counted from the left.
@@ -191,6 +192,10 @@ export type Case = {
   /** In notches: what stands before the sides, a frame or fronts, and how far the board stays clear of the floor. */
   readonly frontOver?: Length | undefined;
   readonly toeClear?: Length | undefined;
+  /** Nailers: strips between the sides; so many, so wide. */
+  readonly hasNailers: boolean;
+  readonly nailers?: number | undefined;
+  readonly nailerWide?: Length | undefined;
   /** A plinth the case stands on, as high as the case is off the floor: how far in from front, ends and back. */
   readonly hasPlinth: boolean;
   readonly plinthHow?: PlinthHow | undefined;
@@ -223,6 +228,7 @@ export const newCase = (id: string): Case => ({
   hasToe: false,
   hasBase: false,
   hasPlinth: false,
+  hasNailers: false,
   cleats: 0,
   stilesOff: false,
   middleOff: false,

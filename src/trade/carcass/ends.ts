@@ -50,5 +50,5 @@ export const sideDatum = (sizes: Meets): Length =>
   jointAt(sizes.case, 'bottom') === 'over' ? zero : add(sizes.case.feet ?? zero, sizes.thick('bottom'));
 
 /** Bottom or top: as deep as the room before the back; one that lies over the sides, or is grooved, takes it all. */
-export const flatWide = (sizes: Meets & { readonly depth: Sum; readonly inner: Sum }, flat: Flat): Sum =>
-  jointAt(sizes.case, flat) === 'over' || backHow(sizes.case) === 'groove' ? sizes.depth : sizes.inner;
+export const flatWide = (sizes: Meets & { readonly depth: Sum; readonly before: Sum }, flat: Flat): Sum =>
+  jointAt(sizes.case, flat) === 'over' || backHow(sizes.case) === 'groove' ? sizes.depth : sizes.before;

@@ -21,6 +21,7 @@ export type SingleRole =
   | 'edgeright'
   | 'baserail'
   | 'basecross'
+  | 'nailer'
   | 'plinthrail'
   | 'plinthcross'
   | 'fillerleft'

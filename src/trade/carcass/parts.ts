@@ -8,6 +8,7 @@ import type { Cutting } from './boards';
 import type { Case, Inside, Stuff } from './case';
 import { frameOf, frameProblems } from './frame';
 import { matched, type Said } from './matched';
+import { nailerProblems } from './nailers';
 import { acrossOf, overlaps } from './overlaps';
 import { type Making, panels } from './panels';
 import type { Part } from './part';
@@ -50,6 +51,7 @@ export function partsOf(c: Case, options: CaseOptions): Result<Worked, readonly 
     ...backProblems(sizes),
     ...toeProblems(sizes),
     ...plinthProblems(sizes),
+    ...nailerProblems(sizes),
     ...insideProblems(sizes),
     ...overlaps(sizes),
     ...(c.hasFrame ? frameProblems(frameOf(sizes)) : []),

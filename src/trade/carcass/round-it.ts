@@ -6,6 +6,7 @@ import { given, plus, type Sum, sumOf } from '../sums/sum';
 import { backPart } from './back';
 import { throughBack } from './back-how';
 import { frameOf } from './frame';
+import { nailerParts } from './nailers';
 import { type Making, partOf, rabbetToRabbet } from './panels';
 import type { Part } from './part';
 import type { SingleRole } from './part-name';
@@ -19,6 +20,7 @@ export function roundIt(making: Making): readonly Part[] {
   const { case: c } = making.sizes;
   return [
     ...(c.hasBack ? [backPart(making)] : []),
+    ...nailerParts(making),
     ...(c.cleats > 0 ? [cleat(making)] : []),
     ...(c.hasFrame ? framePieces(making) : []),
     ...(c.hasToe && c.feet && isPositive(c.feet) ? [toePart(making)] : []),

@@ -8,6 +8,9 @@ export type RoundProblem = { readonly round: 'back' | 'base' } & (
   | { readonly code: 'no-depth'; readonly by: Length }
   /** Cleats lie behind a back in a groove: `least` must be left there. */
   | { readonly code: 'cleats-behind'; readonly by: Length; readonly least: Length }
+  /** Nailers take more than the clear height, or all the depth; cleats take their place. */
+  | { readonly code: 'nailers-full' | 'nailers-deep'; readonly by: Length }
+  | { readonly code: 'nailers-and-cleats' }
   /** The toe board stands before the sides: the recess must be more than `least`. */
   | { readonly code: 'board-proud'; readonly by: Length; readonly least: Length }
   /** Nothing is left of the plinth between its ends, or between its rails. */
@@ -25,6 +28,10 @@ export type RoundWarning = { readonly round: 'back' | 'base' } & (
   { readonly code: 'thin-land'; readonly land: Length; readonly least: Length }
   /** The notch for the toe board takes over a third of the sides. */
   | { readonly code: 'small-foot'; readonly foot: Length; readonly deep: Length }
+  /** A nailer that is thin, or narrow. */
+  | { readonly code: 'nailer-thin' | 'nailer-narrow'; readonly is: Length; readonly least: Length }
+  /** Nailers lie inside, for the land behind the back is `by` short. */
+  | { readonly code: 'nailers-inside'; readonly by: Length; readonly takes: Length }
   /** A toe space that is low, or not deep. */
   | { readonly code: 'low-toe' | 'shallow-toe'; readonly is: Length; readonly least: Length }
 );

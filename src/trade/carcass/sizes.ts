@@ -15,7 +15,7 @@ import {
 import { err, ok, type Result } from '../../length/result';
 import { markAt, type Tape } from '../../length/tape';
 import { given, plus, type Sum, sumOf } from '../sums/sum';
-import { backHow, innerOf } from './back-how';
+import { backHow, beforeBack, innerOf } from './back-how';
 import type { Case, StockRole, Stuff } from './case';
 import { reachTerms, sideLong } from './ends';
 import { heldOf, type Over } from './held';
@@ -32,7 +32,8 @@ export type Sizes = {
   readonly width: Sum;
   readonly height: Sum;
   readonly depth: Sum;
-  /** Depth in front of the back. */
+  /** Depth in front of the back, and what nailers leave of it. */
+  readonly before: Sum;
   readonly inner: Sum;
   readonly clearWidth: Sum;
   readonly clearHeight: Sum;
@@ -61,6 +62,7 @@ const likewise: Partial<Record<StockRole, StockRole>> = {
   toe: 'side',
   base: 'side',
   cross: 'base',
+  nailer: 'side',
 };
 
 /** Whether a piece is of the stock of another where none is said. @example follows('back') // false */
@@ -99,13 +101,14 @@ function work(c: Case, { thick, plinth }: Pick<Sizes, 'thick' | 'plinth'>, over:
   const joints = jointsOf(c, thick('side'), c.hasBack ? thick('back') : undefined);
   const { across, up } = heldOf(c, thick, { ...over, plinth });
   const depth = sumOf(plus('case-depth', c.depth ?? zero), plus('side-mark', over.deep));
-  const inner = innerOf(c, joints, depth);
+  const before = beforeBack(c, joints, depth);
+  const inner = innerOf(c, joints, { before, thick: thick('nailer') });
   const datum = sumOf(plus('floor-to-case', c.feet ?? zero), plus('bottom', thick('bottom')));
   const real = (bay: number): Sum => {
     const used = c.built[`bay${bay}`]?.used;
     return used ? given('bay-as-built', used) : (across.bays[bay - 1] ?? given('bay', zero));
   };
-  return { case: c, thick, plinth, joints, over, depth, inner, datum, real, ...across, ...up };
+  return { case: c, thick, plinth, before, joints, over, depth, inner, datum, real, ...across, ...up };
 }
 
 /** The bottom, which sets the case across: clear width, and what it reaches past that at either end. */
@@ -230,6 +233,7 @@ const roomsThatCount: readonly CaseField[] = [
   'toeBack',
   'bottomPast',
   'topPast',
+  'nailerWide',
   'plinthFront',
   'plinthLeft',
   'plinthRight',

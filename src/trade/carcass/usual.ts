@@ -17,6 +17,7 @@ const usual = {
   rail: inches(3n, 2n),
   looseOver: inches(1n, 2n),
   toeBack: inches(3n),
+  nailerWide: inches(5n, 2n),
   toeClear: inches(1n, 8n),
   slack: inches(1n, 32n),
   shelfPlay: inches(1n, 8n),

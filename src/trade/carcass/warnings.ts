@@ -17,6 +17,7 @@ import { backHow } from './back-how';
 import { slackOf } from './boards';
 import { frameOf, frameWarnings } from './frame';
 import { housedIn, meetingAt } from './meetings';
+import { nailerWarnings } from './nailers';
 import type { Worked } from './parts';
 import type { CaseWarning } from './problems';
 import { toeWarnings } from './toe-notch';
@@ -42,6 +43,7 @@ export function warningsOf(
     ...cleats(sizes),
     ...backWarnings(sizes),
     ...toeWarnings(sizes),
+    ...nailerWarnings(sizes),
     ...bearing(sizes),
     ...pinWarnings(sizes),
     ...framed,

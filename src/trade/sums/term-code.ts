@@ -16,6 +16,7 @@ export type PlainTerm =
   | 'groove-floors-as-built'
   | 'width-to-cover-as-built'
   | 'recess'
+  | 'nailer'
   | 'plinth'
   | 'plinth-deep'
   | 'two-rails'

@@ -1,0 +1,80 @@
+import { describe, expect, test } from 'vitest';
+import { type Case, newCase } from '../../../src/trade/carcass/case';
+import { nailerCount, nailerPlaces, nailerWarnings } from '../../../src/trade/carcass/nailers';
+import { partsOf } from '../../../src/trade/carcass/parts';
+import { l, w } from '../grooves/sample';
+import { part, sheet, sheets, work } from './sample-case';
+
+/** 43 5/8 × 66 1/2 × 18 3/4, 4 off the floor, of 23/32, no back: 42 3/16 × 61 1/16 clear. */
+const nailed: Case = {
+  ...newCase('c1'),
+  width: l('43 5/8'),
+  height: l('66 1/2'),
+  depth: l('18 3/4'),
+  feet: l('4'),
+  partitions: 1,
+  hasNailers: true,
+  stocks: { side: 'a', back: 'k' },
+};
+const grooved: Case = { ...nailed, hasBack: true, backHow: 'groove', backGrooveWide: l('1/4') };
+const stuff = [...sheets(), sheet('thin', '7/16')];
+const made = (c: Case) => work(c, stuff);
+const inner = (c: Case) => w(part(made(c), 'partition1').width.sum.value);
+const codes = (c: Case) => nailerWarnings(made(c).sizes).map(({ code }) => code);
+
+describe('nailers', () => {
+  // Architectural Woodwork Standards, 1 Oct 2009, p. 281, 4.4.18: top and bottom, one between over 60 high
+  test.each([
+    ['60', 2],
+    ['60 1/32', 3],
+  ])('a case %s high has %d', (height, count) =>
+    expect(nailerCount(made({ ...nailed, height: l(height) }).sizes)).toBe(count),
+  );
+
+  test('are as long as the case is clear, and as many as said', () => {
+    expect(w(part(made(nailed), 'nailer').length.sum.value)).toBe('42 3/16');
+    expect(part(made({ ...nailed, nailers: 4 }), 'nailer').copies).toBe(4);
+  });
+
+  // 61 1/16 − 2 1/2 = 58 9/16; half of it 29 9/32
+  test('stand on the bottom, midway and under the top', () =>
+    expect(nailerPlaces(made(nailed).sizes).map(w)).toEqual(['0', '29 9/32', '58 9/16']));
+
+  // 18 3/4 − 23/32 = 18 1/32; 18 3/4 − 1/2 − 1/4 = 18, less 23/32 = 17 9/32; land 3/4: 18 3/4 − 1 = 17 3/4
+  test('take depth inside, none behind the back where the land takes them', () => {
+    expect(inner(nailed)).toBe('18 1/32');
+    expect(inner({ ...grooved, backLand: l('1/2') })).toBe('17 9/32');
+    expect(inner({ ...grooved, backLand: l('3/4') })).toBe('17 3/4');
+    expect(inner({ ...nailed, hasNailers: false })).toBe('18 3/4');
+  });
+
+  test('bottom and top run past them', () =>
+    expect(w(part(made(nailed), 'bottom').width.sum.value)).toBe('18 3/4'));
+
+  test('land that is short for them is told: 23/32 − 1/2 = 7/32', () => {
+    const [found] = nailerWarnings(made({ ...grooved, backLand: l('1/2') }).sizes);
+    expect(found && 'by' in found && w(found.by)).toBe('7/32');
+    expect(codes({ ...grooved, backLand: l('23/32') })).toEqual([]);
+  });
+
+  // Architectural Woodwork Standards, 1 Oct 2009, p. 281, 4.4.18: 1/2 × 2 1/2 at least
+  test('thin or narrow ones are told', () => {
+    expect(codes({ ...nailed, stocks: { side: 'a', nailer: 'thin' } })).toEqual(['nailer-thin']);
+    expect(codes({ ...nailed, nailerWide: l('2 15/32') })).toEqual(['nailer-narrow']);
+  });
+});
+
+describe('what cannot be says by how much', () => {
+  test.each([
+    // 3 × 21 = 63 against 61 1/16
+    ['nailers over the clear height', { nailerWide: l('21') }, ['nailers-full 1 15/16']],
+    // 11/16 − 23/32 = −1/32
+    ['nailers as deep as the case', { depth: l('11/16') }, ['nailers-deep 1/32']],
+    ['nailers and cleats', { cleats: 1 }, ['nailers-and-cleats']],
+  ] as const)('%s', (_, wrong, said) => {
+    const found = partsOf({ ...nailed, ...wrong }, { stuff, tape: '1/32' });
+    expect(found.ok ? [] : found.error.map((p) => ('by' in p ? `${p.code} ${w(p.by)}` : p.code))).toEqual(
+      said,
+    );
+  });
+});
