@@ -104,6 +104,8 @@ export function aboutPlace(place: string, { job, plan }: Where): About {
   const said = opWords[table];
   if (said !== undefined) return { thing: workedOn(table, id, { job, plan }), what: said };
   if (table === 'room') return ofRoom([id, ...rest]);
+  const joint = table === 'banks' && rest[0] === 'corner' ? jointNames[rest[1] ?? ''] : undefined;
+  if (joint) return { thing: thingName(table, id, { job, plan }), what: joint };
   const field = figureName(rest[rest.length - 1] ?? '');
   const cut = plan?.byId.get(`cut/${[id, ...rest.slice(0, 2)].join('/')}`);
   if (cut) return { thing: workWord(cut.name), what: `${whichAlone(cut, job.tape) || 'cut'}, ${field}` };
@@ -112,6 +114,19 @@ export function aboutPlace(place: string, { job, plan }: Where): About {
     what: [...within(rest.slice(0, -1)), field].join(', '),
   };
 }
+
+/** What is said of the joint of box fronts and sides, by the word it is kept under. */
+const jointNames: Readonly<Record<string, string>> = {
+  joint: 'how box front and sides are joined',
+  rabbet: 'depth of the rabbets in the box front',
+  ends: 'where fingers do not fill the height',
+  finger: 'width of a finger',
+  step: 'step of the sled',
+  play: 'how loose a finger goes in',
+  front: 'where the box front stands',
+  dowel: 'how thick the dowels are',
+  dowellong: 'how long the dowels are',
+};
 
 /** The room has no id of its own. */
 const ofRoom = (steps: readonly string[]): About => ({

@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { editBoxJoint } from '../../../src/job/box-joint';
 import type { Entry } from '../../../src/job/entry';
 import { jobOf } from '../../../src/job/job';
 import * as words from '../../../src/screens/double/words';
+import type { Corner } from '../../../src/trade/fronts/corner';
+import { l } from '../../trade/grooves/sample';
 
 const job = jobOf(
   'j',
@@ -20,7 +23,26 @@ describe('what a reading is about', () => {
     ['boards/unknown/length', 'Board', 'length'],
     ['name', 'This job', 'name'],
     ['cut/b/no1', 'Shell shelf', 'cut to'],
+    ['banks/d/corner/finger/size', 'Drawers', 'width of a finger'],
+    ['banks/d/corner/joint/how', 'Drawers', 'how box front and sides are joined'],
   ])('%s', (place, thing, what) => expect(about(place)).toEqual({ thing, what }));
+});
+
+test('every figure of a joint of drawers is called by its own name', () => {
+  const whole: Required<Corner> = {
+    boxJoint: 'butted',
+    frontRabbet: l('3/8'),
+    fingers: 'any',
+    finger: l('1/2'),
+    fingerStep: l('1'),
+    fingerPlay: l('.003'),
+    frontAt: 'between',
+    dowel: l('1/4'),
+    dowelLong: l('1 1/2'),
+  };
+  const called = editBoxJoint('d', whole).map((change) => about('path' in change ? change.path : '').what);
+  expect(new Set(called).size).toBe(9);
+  expect(called.filter((what) => /thickness|corner/.test(what))).toEqual([]);
 });
 
 describe('who wrote it', () => {
