@@ -1,8 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
-import { keyIn, standing, typed } from './app';
+import { keyIn, makeReady, openSample, standing, typed } from './app';
 import { handOn } from './hand';
 
-/** A case 30 × 48 × 11 1/4, three off the floor, of ply read as 23/32. */
+/** A case 30 × 48 × 11 1/4, of ply read as 3/4. */
 async function newCase(page: Page): Promise<void> {
   await page.goto('./');
   const hand = handOn(page);
@@ -91,4 +91,26 @@ test('in an order said a second table saw takes what the first does not reach, w
   await page.getByRole('button', { name: /^Rip fence at/ }).click();
   await expect(page.locator('.mstrip')).toContainText('Old saw, single blade');
   await expect(page.locator('main')).toContainText('The rip fence is 1 1/4 short.');
+});
+
+test('grooves are put on a router table the shop added: one name and one figure in Marks and on the card', async ({
+  page,
+}) => {
+  await openSample(page);
+  await added(page, /^Router table/, 'Bench with the router');
+  await measured(page, 'Bench with the router', /^Largest fence setting/, '40');
+  await page.goto('./#/stops/shellcase');
+  await page.locator('.machrow').click();
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Bench with the router/ })
+    .click();
+  await expect(page.locator('.machrow')).toContainText('Bench with the router');
+  await expect(page.locator('.machrow')).toContainText('end on the fence, fence to the near side of the bit');
+  // the board names its cutter; its first groove is laid out at 5 5/32, and that is where the fence goes
+  await expect(page.locator('.stop').first()).toContainText('5 and 5/32');
+  await page.goto('./#/saw/shellcase');
+  await makeReady(page);
+  await expect(page.locator('.mstrip')).toContainText('Bench with the router');
+  await expect(page.locator('main, .saw').first()).toContainText('Never between fence and bit');
 });

@@ -2,6 +2,7 @@ import type { Entry, Json } from '../../job/entry';
 import type { Job } from '../../job/job';
 import { amount } from '../../job/kinds';
 import { said } from '../../job/merge';
+import { ownNameIn } from '../../job/own-names';
 import { fieldAt } from '../../job/paths';
 import { fromStored } from '../../length/stored';
 import { Bare, Given } from '../../ui/given';
@@ -31,7 +32,8 @@ function One({ json, job, isText }: OneProps) {
   const length = typeof json === 'string' && !isText ? fromStored(json) : undefined;
   if (length?.ok) return <Given value={length.value} />;
   const text = String(json);
-  return <span class="word">{job.stock.find((s) => s.id === text)?.name || text || words.nothing}</span>;
+  const name = job.stock.find((s) => s.id === text)?.name || ownNameIn(job, text);
+  return <span class="word">{name || text || words.nothing}</span>;
 }
 
 function List({ items }: { readonly items: readonly Json[] }) {

@@ -31,6 +31,9 @@ type About = { readonly thing: string; readonly what: string };
 
 /** Figures whose names in the log are no words. */
 const figures: Readonly<Record<string, string>> = {
+  by: 'which machine of your own cuts its grooves',
+  ripBy: 'which machine of your own rips it',
+  lengthBy: 'which machine of your own cuts it to length',
   readings: 'thickness as measured',
   used: 'thickness taken up',
   planned: 'thickness planned',
