@@ -68,3 +68,33 @@ test('a bottom under the sides of a case off the floor is refused by how much, a
   await page.getByRole('button', { name: 'Parts', exact: true }).click();
   await expect(part(page, /^Right side/)).toContainText('47 and 1/4');
 });
+
+test('a shelf on tongues: a narrow groove in the sides, a shoulder cut away at each of its ends', async ({
+  page,
+}) => {
+  await stand(page);
+  await choose(page, /How fixed shelves meet their walls/, 'on tongues');
+  const joints = page.getByRole('region', { name: 'Joints' });
+  await fillBlank(page, /How thick the tongues are/, '3/4');
+  await expect(joints).toContainText('Tongues 3/4 thick leave no shoulder: the shelves are 3/4 thick.');
+  await expect(joints).toContainText('Half of that would do, 3/8.');
+  await fillBlank(page, /How thick the tongues are/, '1/4');
+  await expect(joints).not.toContainText('leave no shoulder');
+  await choose(page, /Where the tongues of fixed shelves lie/, 'at the under face');
+
+  // 28 1/2 clear, and two tongues of 1/4 − 1/32 = 7/32
+  await page.getByRole('button', { name: 'Parts', exact: true }).click();
+  await expect(part(page, /^Fixed shelf/)).toContainText('28 and 15/16');
+  await part(page, /^Fixed shelf/).click();
+  await expect(page.locator('main')).toContainText(
+    'Tongue at the left end, 7/32 long: 1/2 cut away in the upper face.',
+  );
+  await expect(page.locator('main')).toContainText('rabbet for its tongue, right end');
+
+  // the shelf's groove is the tongue and .005, and stands where the shelf's under face does: 20 over a bottom of 3/4
+  await page.goto('./#/cuts');
+  const card = (words: RegExp) => page.locator('main .cutrow').filter({ hasText: words });
+  await expect(card(/Teeth showing past the fence.*Fixed shelf/)).toContainText('7/32 inches');
+  // 20 3/4 less half of .005, from the bottom end
+  await expect(card(/Stop block at.*Left side, Right side/)).toContainText('20 and 3/4 inches');
+});

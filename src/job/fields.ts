@@ -1,12 +1,9 @@
 import { tapes } from '../length/tape';
-import { heldBys } from '../trade/carcass/case';
 import { grooveMachineIds } from '../trade/machines/stored-ids';
-import { boredWith } from '../trade/shelves/bore';
 import {
   amount,
   count,
   type Field,
-  few,
   flag,
   length,
   lengths,
@@ -20,8 +17,8 @@ import {
 
 import { stuffFields, yearFields } from './loads-fields';
 import { groovedByFields, throughFields } from './own-fields';
-import { roundFields } from './round-fields';
 
+export { bayFields, builtFields, caseFields, insideFields } from './case-fields';
 export type { Field } from './kinds';
 export { layoutFields, sheetFields } from './sheet-fields';
 
@@ -129,116 +126,6 @@ export const readingFields = { size: length, gone: flag };
 
 /** One bad place of a stick, off its squared end. */
 export const badFields = { from: length, to: length, gone: flag };
-
-/** One bay from the left: its own width, or that it has none any more. */
-export const bayFields = { wide: length, open: flag };
-
-/** Of these a meeting has its own: what is none of them stands at the usual one. */
-const joint = oneOf('dado', 'rabbet', 'butt', 'over');
-
-export const caseFields = {
-  name: text(120),
-  hold: oneOf('outside', 'openings'),
-  width: length,
-  height: length,
-  depth: length,
-  opening: length,
-  clear: length,
-  feet: length,
-  partitions: few,
-  bays: places,
-  sideStock: stockId,
-  bottomStock: stockId,
-  topStock: stockId,
-  partitionStock: stockId,
-  shelfStock: stockId,
-  trayStock: stockId,
-  backStock: stockId,
-  cleatStock: stockId,
-  frameStock: stockId,
-  looseStock: stockId,
-  edgingStock: stockId,
-  toeStock: stockId,
-  baseStock: stockId,
-  crossStock: stockId,
-  fillerStock: stockId,
-  nailerStock: stockId,
-  hasTop: flag,
-  hasBack: flag,
-  hasFrame: flag,
-  hasLooseTop: flag,
-  hasEdging: flag,
-  hasToe: flag,
-  hasBase: flag,
-  dado: length,
-  partitionDado: length,
-  bottomRabbet: length,
-  topRabbet: length,
-  bottomJoint: joint,
-  topJoint: joint,
-  partitionJoint: joint,
-  shelfJoint: joint,
-  bottomPast: length,
-  topPast: length,
-  backDeep: length,
-  backWide: length,
-  ...roundFields,
-  ease: length,
-  fit: length,
-  cleats: few,
-  cleatWide: length,
-  cleatRabbet: length,
-  cleatRabbetWide: length,
-  notchDeep: length,
-  overhang: length,
-  stile: length,
-  middle: length,
-  topRail: length,
-  bottomRail: length,
-  stilesOff: flag,
-  middleOff: flag,
-  looseFront: length,
-  looseSide: length,
-  lip: length,
-  mitres: count,
-  toeBack: length,
-  crosses: few,
-  crossWide: length,
-  gone: flag,
-};
-
-export const insideFields = {
-  kind: oneOf('trays', 'fixed', 'loose', 'rail'),
-  bay: count,
-  count,
-  at: length,
-  first: length,
-  pitch: length,
-  endRoom: length,
-  width: length,
-  depth: length,
-  slack: length,
-  wide: length,
-  heldBy: oneOf(...heldBys),
-  front: length,
-  behind: length,
-  bore: oneOf(...boredWith),
-  stripThick: length,
-  stripRoom: length,
-  templateLong: length,
-  templateFirst: length,
-  templateHoles: count,
-  templateError: length,
-  templatePlay: length,
-  flange: length,
-  play: length,
-  frontPlay: length,
-  backPlay: length,
-  band: length,
-  gone: flag,
-};
-
-export const builtFields = { frontA: length, frontB: length, backA: length, backB: length, used: length };
 
 /** How a part's grooves are cut. */
 export const partFields = {

@@ -3,7 +3,7 @@ import { roomIn, standIn } from '../job/room';
 import { add, isPositive, type Length, shortest, zero } from '../length/length';
 import type { Result } from '../length/result';
 import type { Case, Stuff } from '../trade/carcass/case';
-import { topCleat } from '../trade/carcass/panels';
+import { topCleat } from '../trade/carcass/cleats';
 import type { Worked } from '../trade/carcass/parts';
 import { type Sizes, stockOf } from '../trade/carcass/sizes';
 import { usualOf } from '../trade/carcass/usual';

@@ -66,6 +66,7 @@ const wholeCase = Object.fromEntries(
     if (name.endsWith('Joint')) return [name, 'over'];
     if (name === 'toeHow') return [name, 'notch'];
     if (name === 'plinthHow') return [name, 'scribed'];
+    if (name.endsWith('Hugs')) return [name, 'near'];
     return [name, name === 'name' ? 'Case' : odd];
   }),
 );

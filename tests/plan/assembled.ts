@@ -5,6 +5,7 @@ import { tapes } from '../../src/length/tape';
 import { type Case, newCase } from '../../src/trade/carcass/case';
 import type { Shop } from '../../src/trade/machines/shop';
 import type { CutPiece } from './cut-pieces';
+import { type GoesIn, seated } from './seated';
 
 const length = (least: number, most: number, d: bigint) =>
   fc.integer({ min: least * Number(d), max: most * Number(d) }).map((n) => inches(BigInt(n), d));
@@ -47,10 +48,15 @@ export const anyJob = fc
     dado: sixteenths(2, 5),
     topRabbet: fc.option(sixteenths(2, 6), { nil: undefined }),
     hasTop: fc.boolean(),
-    bottomJoint: fc.constantFrom(undefined, 'dado', 'rabbet', 'butt', 'over' as const),
-    topJoint: fc.constantFrom(undefined, 'rabbet', 'butt', 'over' as const),
-    partitionJoint: fc.constantFrom(undefined, 'dado', 'butt' as const),
-    shelfJoint: fc.constantFrom(undefined, 'dado', 'butt' as const),
+    bottomJoint: fc.constantFrom(undefined, 'dado', 'rabbet', 'butt', 'over', 'tongue' as const),
+    topJoint: fc.constantFrom(undefined, 'rabbet', 'butt', 'over', 'tongue' as const),
+    partitionJoint: fc.constantFrom(undefined, 'dado', 'butt', 'tongue' as const),
+    shelfJoint: fc.constantFrom(undefined, 'dado', 'butt', 'tongue' as const),
+    bottomHugs: fc.constantFrom(undefined, 'far', 'near' as const),
+    partitionHugs: fc.constantFrom(undefined, 'far', 'near' as const),
+    shelfHugs: fc.constantFrom(undefined, 'far', 'near' as const),
+    tongue: fc.option(sixteenths(2, 6), { nil: undefined }),
+    tongueRoom: fc.option(thousandths(0, 60), { nil: undefined }),
     bottomPast: fc.option(at(0, 1), { nil: undefined }),
     topPast: fc.option(at(0, 1), { nil: undefined }),
     hasBack: fc.boolean(),
@@ -75,48 +81,58 @@ export const anyJob = fc
     ),
     cuts: fc.array(cutting, { minLength: 7, maxLength: 7 }),
   })
-  .map(({ tape, thick, shelves, cuts, bottomJoint, ...rest }): { readonly job: Job; readonly c: Case } => {
-    const inside = shelves.map(({ bay, kind }, k) => ({
-      id: `s${k}`,
-      kind: kind as 'fixed' | 'loose',
-      bay: Math.min(bay, rest.partitions + 1),
-      ...(kind === 'fixed' ? { at: inches(BigInt(6 + 8 * k), 1n) } : {}),
-    }));
-    const c: Case = {
-      ...newCase('c'),
-      ...rest,
-      // a bottom at the lower ends of the sides lies on the floor
-      ...(rest.feet.n === 0n || bottomJoint === 'butt' ? { bottomJoint } : {}),
-      inside,
-      stocks: { side: 'a', shelf: 'b', partition: 'b', back: 'k' },
-    };
-    const stock = thick.map((used, k) => ({
-      id: ['a', 'b', 'k'][k] ?? '',
-      name: '',
-      kind: 'sheet' as const,
-      readings: [used],
-      readingIds: ['r'],
-      used,
-      badPlaces: [],
-    }));
-    const boards = ['left', 'right', 'bottom', 'top', 'partition1', 'partition2'];
-    const parts = Object.fromEntries(boards.map((role, k) => [`c~${role}`, { ...cuts[k], pieces: {} }]));
-    return { job: { ...jobOf('j', new Map()), tape, stock, cases: [c], parts }, c };
-  });
+  .map(
+    ({
+      tape,
+      thick,
+      shelves,
+      cuts,
+      bottomJoint,
+      bottomHugs,
+      ...rest
+    }): { readonly job: Job; readonly c: Case } => {
+      const inside = shelves.map(({ bay, kind }, k) => ({
+        id: `s${k}`,
+        kind: kind as 'fixed' | 'loose',
+        bay: Math.min(bay, rest.partitions + 1),
+        ...(kind === 'fixed' ? { at: inches(BigInt(6 + 8 * k), 1n) } : {}),
+      }));
+      const c: Case = {
+        ...newCase('c'),
+        ...rest,
+        // a bottom at the lower ends of the sides lies on the floor
+        ...(rest.feet.n === 0n || bottomJoint === 'butt' || bottomJoint === 'tongue' ? { bottomJoint } : {}),
+        ...(rest.feet.n === 0n ? {} : { bottomHugs }),
+        inside,
+        stocks: { side: 'a', shelf: 'b', partition: 'b', back: 'k' },
+      };
+      const stock = thick.map((used, k) => ({
+        id: ['a', 'b', 'k'][k] ?? '',
+        name: '',
+        kind: 'sheet' as const,
+        readings: [used],
+        readingIds: ['r'],
+        used,
+        badPlaces: [],
+      }));
+      const boards = ['left', 'right', 'bottom', 'top', 'partition1', 'partition2'];
+      const parts = Object.fromEntries(boards.map((role, k) => [`c~${role}`, { ...cuts[k], pieces: {} }]));
+      return { job: { ...jobOf('j', new Map()), tape, stock, cases: [c], parts }, c };
+    },
+  );
 
-export const middleOf = (piece: CutPiece | undefined, groove: string, thick?: Length): Length => {
-  const line = piece?.lines.get(groove);
-  if (line && thick) return add(line, half(thick));
+export const middleOf = (piece: CutPiece | undefined, groove: string): Length => {
   const cut = piece?.grooves.get(groove);
   if (!cut) throw new Error(`no groove ${groove}`);
   return half(add(cut.lo, cut.hi));
 };
 
 /** How far bottom or top goes past the inner face of a side: into what is cut there, or over its end. */
-function reachIn(c: Case, flat: 'bottom' | 'top', at: { side: CutPiece; thick: Length }): Length {
+function reachIn(c: Case, flat: 'bottom' | 'top', at: GoesIn & { side: CutPiece }): Length {
   const [joint, past] = flat === 'bottom' ? [c.bottomJoint, c.bottomPast] : [c.topJoint, c.topPast];
   if (joint === 'over') return add(at.thick, past ?? zero);
-  return (at.side.grooves.get(flat) ?? at.side.rabbets.get(flat))?.deep ?? zero;
+  const { side } = at;
+  return side.grooves.has(flat) ? seated(side, flat, at).reach : (side.rabbets.get(flat)?.deep ?? zero);
 }
 
 /** A case as it stands once its cut pieces are put together, from the left and from the floor or its plinth. */
@@ -150,10 +166,12 @@ export function assembled(
     return found;
   };
   const side = thick('side');
-  const bottomLeft = subtract(side, reachIn(c, 'bottom', { side: piece('left'), thick: side }));
+  const bottom = { piece: piece('bottom'), end: 'left', thick: side };
+  const bottomLeft = subtract(side, reachIn(c, 'bottom', { ...bottom, side: piece('left') }));
   const outside = add(add(piece('bottom').long, bottomLeft), bottomLeft);
   const partitions = Array.from({ length: c.partitions }, (_, k) => {
-    const middle = add(bottomLeft, middleOf(piece('bottom'), `p${k + 1}`, thick('shelf')));
+    const own = { piece: piece(`partition${k + 1}`), end: 'bottom', thick: thick('shelf') };
+    const middle = add(bottomLeft, seated(bottom.piece, `p${k + 1}`, own).middle);
     const left = subtract(middle, half(thick('shelf')));
     return { role: `partition${k + 1}`, left, right: add(left, thick('shelf')) };
   });
@@ -165,17 +183,24 @@ export function assembled(
   const foot = c.bottomJoint === 'over' ? side : zero;
   const onTop = c.hasTop && c.topJoint === 'over' ? side : zero;
   const highest = sum([foot, piece('left').long, onTop]);
-  return { piece, thick, c, plinth, outside, walls, foot, highest, datum: datumOf(piece('left'), c, side) };
+  return { piece, thick, c, plinth, outside, walls, foot, highest, datum: datumOf(piece('left'), c, bottom) };
 }
 
 /** Upper face of the bottom: under the sides, in its rabbet or dado, on its line, or flush with the ends. */
-function datumOf(left: CutPiece, { bottomJoint }: Case, thick: Length): Length {
+function datumOf(left: CutPiece, { bottomJoint }: Case, bottom: GoesIn): Length {
   const rabbet = left.rabbets.get('bottom');
   if (rabbet) return rabbet.wide;
   if (left.grooves.has('bottom') || left.lines.has('bottom'))
-    return add(middleOf(left, 'bottom', thick), half(thick));
+    return add(seated(left, 'bottom', bottom).middle, half(bottom.thick));
   if (bottomJoint !== 'over' && bottomJoint !== 'butt') throw new Error('the bottom hangs in the air');
-  return thick;
+  return bottom.thick;
+}
+
+/** The lower end of a wall over the floor, as it stands: a side on it or on the bottom, a partition in the bottom. */
+export function footOf({ piece, thick, datum, foot }: Standing, wall: string): Length {
+  if (!wall.startsWith('partition')) return foot;
+  const own = { piece: piece(wall), end: 'bottom', thick: thick('shelf') };
+  return subtract(datum, seated(piece('bottom'), wall.replace('partition', 'p'), own).reach);
 }
 
 /** Every clearance that is meant to be nothing: by how much it is not. */
@@ -184,13 +209,25 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
   const off = new Map<string, Length>();
   const side = thick('side');
   const [left, right] = [piece('left'), piece('right')];
-  const depthIn = (role: string, groove: string) => piece(role).grooves.get(groove)?.deep ?? zero;
+  const bottom = (end: string) => ({ piece: piece('bottom'), end, thick: side });
+  const goes = (role: string, end: string) => ({ piece: piece(role), end, thick: thick('shelf') });
   if (c.feet && c.feet.n > 0n) {
     off.set('bottom over the floor', subtract(datum, add(c.feet, side)));
-    off.set('bottom level', subtract(middleOf(left, 'bottom', side), middleOf(right, 'bottom', side)));
+    off.set(
+      'bottom level',
+      subtract(
+        seated(left, 'bottom', bottom('left')).middle,
+        seated(right, 'bottom', bottom('right')).middle,
+      ),
+    );
   }
   const topSeat = left.rabbets.get('top');
-  const topLeft = subtract(side, reachIn(c, 'top', { side: left, thick: side }));
+  const topAt = c.hasTop ? { piece: piece('top'), end: 'left', thick: side } : undefined;
+  const topLeft = subtract(side, topAt ? reachIn(c, 'top', { ...topAt, side: left }) : zero);
+  if (topAt && left.grooves.has('top')) {
+    const under = subtract(left.long, half(side));
+    off.set('top in its groove', subtract(seated(left, 'top', topAt).middle, under));
+  }
   if (c.hasTop) {
     off.set('top joined', subtract(piece('top').long, between(outside, topLeft)));
     if (topSeat) off.set('top flush', subtract(topSeat.wide, side));
@@ -200,14 +237,13 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
   const ceiling = c.hasTop && !onTop ? subtract(top, topSeat?.wide ?? side) : top;
   if (c.hold === 'outside') off.set('high', subtract(add(standing.plinth, highest), c.height ?? zero));
   for (const { role, left: face } of walls.slice(1, -1)) {
-    const [no, inBottom] = [
-      role.replace('partition', 'p'),
-      depthIn('bottom', role.replace('partition', 'p')),
-    ];
-    const inTop = c.hasTop ? depthIn('top', no) : zero;
+    const no = role.replace('partition', 'p');
+    const inBottom = seated(piece('bottom'), no, goes(role, 'bottom')).reach;
+    const atTop = c.hasTop ? seated(piece('top'), no, goes(role, 'top')) : undefined;
+    const inTop = atTop?.reach ?? zero;
     off.set(`${role} high`, subtract(piece(role).long, add(subtract(ceiling, datum), add(inBottom, inTop))));
-    if (!c.hasTop) continue;
-    const above = add(topLeft, middleOf(piece('top'), no, thick('shelf')));
+    if (!atTop) continue;
+    const above = add(topLeft, atTop.middle);
     off.set(`${role} plumb`, subtract(above, add(face, half(thick('shelf')))));
   }
   for (const shelf of c.inside) {
@@ -220,16 +256,14 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
     }
     // the right face of a partition has names of its own
     const [inL, inR] = [wallL.role === 'left' ? shelf.id : `${shelf.id}b`, shelf.id];
-    const floors = add(depthIn(wallL.role, inL), depthIn(wallR.role, inR));
+    const seats = [
+      [wallL.role, seated(piece(wallL.role), inL, goes(shelf.id, 'left'))],
+      [wallR.role, seated(piece(wallR.role), inR, goes(shelf.id, 'right'))],
+    ] as const;
+    const floors = add(seats[0][1].reach, seats[1][1].reach);
     off.set(`${shelf.id} long`, subtract(piece(shelf.id).long, add(bay, floors)));
-    for (const [wall, groove] of [
-      [wallL.role, inL],
-      [wallR.role, inR],
-    ] as const) {
-      const foot = wall.startsWith('partition')
-        ? subtract(datum, depthIn('bottom', wall.replace('partition', 'p')))
-        : lowest;
-      const middle = middleOf(piece(wall), groove, thick('shelf'));
+    for (const [wall, { middle }] of seats) {
+      const foot = footOf(standing, wall);
       const under = subtract(add(foot, middle), add(half(thick('shelf')), datum));
       off.set(`${shelf.id} in ${wall}`, subtract(under, shelf.at ?? zero));
     }

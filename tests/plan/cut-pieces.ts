@@ -26,6 +26,11 @@ export type CutPiece = {
     string,
     { readonly near: Length; readonly wide: Length; readonly deep: Length }
   >;
+  /** At an end: how long, what is cut away beside it, and in which face. */
+  readonly tongues: ReadonlyMap<
+    string,
+    { readonly long: Length; readonly shoulder: Length; readonly face: string | undefined }
+  >;
   /** Lines that a part is set to with nothing cut for it: its near face, from the reference end. */
   readonly lines: ReadonlyMap<string, Length>;
 };
@@ -63,7 +68,7 @@ export function cutPieces(plan: Plan, shop: Shop): ReadonlyMap<string, CutPiece>
       }
       const rabbets = new Map(
         ops
-          .filter((o) => o.what === 'rabbet')
+          .filter((o) => o.what === 'rabbet' && o.which?.is !== 'tongue')
           .map((o) => [
             cutOf(o).slice('rabbet~'.length),
             { wide: honoured(o), deep: o.setup.height ?? zero },
@@ -79,8 +84,17 @@ export function cutPieces(plan: Plan, shop: Shop): ReadonlyMap<string, CutPiece>
       );
       const notch = ops.find((o) => o.what === 'corner');
       const corner = notch && { deep: honoured(notch), high: upTo(notch) };
+      const tongues = new Map(
+        ops
+          .filter((o) => o.which?.is === 'tongue')
+          .map((o) => [
+            cutOf(o).slice('tongue~'.length),
+            { long: honoured(o), shoulder: o.setup.height ?? zero, face: o.placing?.face?.named },
+          ]),
+      );
       const lines = new Map(part.lines?.map(({ id, near }) => [id, near]));
-      return [part.id, { corner, lines, long, wide: figure('rip'), grooves, rabbets, along }] as const;
+      const cut = { grooves, rabbets, tongues, along, lines, corner };
+      return [part.id, { long, wide: figure('rip'), ...cut }] as const;
     }),
   );
 }

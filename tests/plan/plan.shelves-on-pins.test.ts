@@ -8,7 +8,6 @@ import {
   half,
   inches,
   isZero,
-  type Length,
   less,
   longest,
   subtract,
@@ -21,7 +20,7 @@ import type { Inside } from '../../src/trade/carcass/case';
 import type { Operation } from '../../src/trade/setups/operation';
 import { type Bore, rowTape } from '../../src/trade/shelves/bore';
 import { runs } from '../runs';
-import { anyJob, assembled, at, type Standing, shop } from './assembled';
+import { anyJob, assembled, at, footOf, type Standing, shop } from './assembled';
 import { cutPieces, handOnMachine } from './cut-pieces';
 
 const eighths = (least: number, most: number) =>
@@ -68,13 +67,6 @@ const rowsOf = (plan: Plan): readonly Row[] =>
   plan.operations.flatMap((op) =>
     op.which?.is === 'row' ? [{ op, bore: op.which.bore, wall: op.part.slice('c~'.length) }] : [],
   );
-
-/** The lower end of a wall over the floor, as it stands: a side on it or on the bottom, a partition in the bottom. */
-function footOf({ piece, datum, foot }: Standing, wall: string): Length {
-  if (!wall.startsWith('partition')) return foot;
-  const seat = piece('bottom').grooves.get(wall.replace('partition', 'p'));
-  return subtract(datum, seat?.deep ?? zero);
-}
 
 type Stood = {
   readonly job: Job;

@@ -4,7 +4,16 @@ import { add, half, inches, type Length, subtract, times, zero } from '../../src
 import { grainOf } from '../../src/length/tape';
 import { planOf } from '../../src/plan/plan';
 import { runs } from '../runs';
-import { anyJob, assembled, at, middleOf, type Standing, thousandths, shop as usual } from './assembled';
+import {
+  anyJob,
+  assembled,
+  at,
+  footOf,
+  middleOf,
+  type Standing,
+  thousandths,
+  shop as usual,
+} from './assembled';
 import { type CutPiece, cutPieces } from './cut-pieces';
 
 const shop = { ...usual, bit: inches(1n, 8n) };
@@ -72,14 +81,13 @@ const runIn = (piece: CutPiece, run: string): ReadonlyMap<string, Length> =>
   );
 
 /** The walls of a bay with the runs of their facing sides, and how far each one's foot stands from the floor. */
-function wallsOf({ walls, piece, datum, foot: lowest }: Standing, bay: number) {
+function wallsOf(standing: Standing, bay: number) {
+  const { walls, piece } = standing;
   return [walls[bay - 1], walls[bay]].flatMap((wall, k) => {
     if (!wall) return [];
     const own = piece(wall.role);
     const inner = wall.role.startsWith('partition');
-    const foot = inner
-      ? subtract(datum, piece('bottom').grooves.get(wall.role.replace('partition', 'p'))?.deep ?? zero)
-      : lowest;
+    const foot = footOf(standing, wall.role);
     const run = inner && k === 0 ? 'tb' : 't';
     return { own, foot, run, wall };
   });
@@ -132,7 +140,11 @@ test('cut as printed, a face frame meets the case at its edges, and its rails an
       expect(within(subtract(wide, add(outside, times(c.overhang, 2n))))).toBe(true);
       expect(within(subtract(piece('railtop').long, piece('railbottom').long))).toBe(true);
       // from under the bottom to the top of the case
-      expect(within(subtract(piece('stile').long, subtract(standing.highest, c.feet ?? zero)))).toBe(true);
+      expect(
+        within(
+          subtract(piece('stile').long, subtract(standing.highest, c.hasPlinth ? zero : (c.feet ?? zero))),
+        ),
+      ).toBe(true);
       if (c.partitions > 0) {
         const between = add(piece('railtop').wide, piece('railbottom').wide);
         expect(within(subtract(add(piece('middle').long, between), piece('stile').long))).toBe(true);

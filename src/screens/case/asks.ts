@@ -9,10 +9,11 @@ import { jointAt } from '../../trade/carcass/meetings';
 import { usualCrosses } from '../../trade/carcass/plinth';
 import type { CaseField } from '../../trade/carcass/problems';
 import { follows } from '../../trade/carcass/sizes';
+import { hugsAt } from '../../trade/carcass/tongues';
 import type { Ask } from '../shared/ask';
 import { countRefused } from '../shared/refused-words';
 import * as words from './ask-words';
-import { joins, joinTitles } from './join-words';
+import { hugsTitles, hugsWords, joins, joinTitles } from './join-words';
 import { borers, holders } from './loose-words';
 import { insideTitle, type insideTitles } from './sentence-words';
 import { caseFieldNames, stockNames } from './words';
@@ -29,6 +30,8 @@ const caseKinds: Record<CaseField, BandKind> = {
   partitionDado: 'depth',
   bottomRabbet: 'depth',
   topRabbet: 'depth',
+  tongue: 'groove',
+  tongueRoom: 'room',
   bottomPast: 'place',
   topPast: 'place',
   backDeep: 'depth',
@@ -192,6 +195,15 @@ export const caseJoint = (c: Case, meeting: keyof typeof joinTitles): Ask => ({
   now: jointAt(c, meeting),
   choices: Object.entries(joins[meeting]).map(([value, said]) => ({ value, ...said })),
   save: (how) => editCase(c.id, { [`${meeting}Joint`]: how }),
+});
+
+/** At which face of a part its tongues lie. */
+export const caseHugs = (c: Case, meeting: keyof typeof hugsTitles): Ask => ({
+  as: 'choice',
+  title: hugsTitles[meeting],
+  now: hugsAt(c, meeting),
+  choices: Object.entries(hugsWords[meeting]).map(([value, said]) => ({ value, ...said })),
+  save: (face) => editCase(c.id, { [`${meeting}Hugs`]: face }),
 });
 
 /** A bay's own clear width; the others share the rest. */

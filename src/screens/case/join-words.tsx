@@ -1,6 +1,11 @@
 import type { ComponentChildren as Blank } from 'preact';
+import { half } from '../../length/length';
+import { assertNever } from '../../length/result';
 import type { Case } from '../../trade/carcass/case';
+import type { JoinProblem, JoinWarning } from '../../trade/carcass/join-problem';
 import { asksDepth, jointAt, type jointsAt } from '../../trade/carcass/meetings';
+import { exactly as w } from '../shared/exact-words';
+import { stockNames } from './words';
 
 /** What is joined to what; each is a choice. */
 export const joinTitles = {
@@ -16,6 +21,13 @@ type Joins = {
   };
 };
 
+/** Whether a case has what is joined there. */
+function hasMeeting(c: Case, meeting: keyof typeof joinTitles): boolean {
+  if (meeting === 'partition') return c.partitions > 0;
+  if (meeting === 'shelf') return c.inside.some(({ kind }) => kind === 'fixed');
+  return meeting === 'bottom' || c.hasTop;
+}
+
 const uncut = 'nothing is cut: screws or dowels hold it';
 
 /** A word for each joint a meeting may have. */
@@ -24,22 +36,47 @@ export const joins: Joins = {
     dado: { label: 'in dadoes', hint: 'cut across the sides' },
     rabbet: { label: 'in rabbets', hint: 'at the lower ends of the sides' },
     butt: { label: 'butted between the sides', hint: uncut },
+    tongue: { label: 'on tongues', hint: 'in grooves across the sides' },
     over: { label: 'under the sides', hint: `they stand on it; ${uncut}` },
   },
   top: {
     rabbet: { label: 'in rabbets', hint: 'at the upper ends of the sides' },
     butt: { label: 'butted between the sides', hint: uncut },
+    tongue: { label: 'on tongues', hint: 'in grooves across the sides' },
     over: { label: 'over the sides', hint: `it lies on their ends; ${uncut}` },
   },
   partition: {
     dado: { label: 'in dadoes', hint: 'cut across bottom and top' },
+    tongue: { label: 'on tongues', hint: 'in grooves across bottom and top' },
     butt: { label: 'butted', hint: uncut },
   },
   shelf: {
     dado: { label: 'in dadoes', hint: 'cut across their walls' },
+    tongue: { label: 'on tongues', hint: 'in grooves across their walls' },
     butt: { label: 'butted', hint: uncut },
   },
 };
+
+/** At which face of a part its tongues lie, each a choice; with no wood over it a top has but the under face. */
+export const hugsTitles = {
+  bottom: 'Where the tongues of the bottom lie',
+  partition: 'Where the tongues of partitions lie',
+  shelf: 'Where the tongues of fixed shelves lie',
+} as const;
+
+const flatFaces = {
+  far: { label: 'at the upper face', hint: 'the shoulder is cut in the under face' },
+  near: { label: 'at the under face', hint: 'the shoulder is cut in the upper face' },
+};
+
+export const hugsWords = {
+  bottom: flatFaces,
+  shelf: flatFaces,
+  partition: {
+    near: { label: 'at the left face', hint: 'the shoulder is cut in the right face' },
+    far: { label: 'at the right face', hint: 'the shoulder is cut in the left face' },
+  },
+} as const;
 
 const past = (at: Blank) => <>, {at} past each</>;
 
@@ -53,8 +90,8 @@ export const meets = (
     {jointAt(c, 'bottom') === 'over' && past(at.bottomPast)}
     {c.hasTop && <>, the top {at.top}</>}
     {c.hasTop && jointAt(c, 'top') === 'over' && past(at.topPast)}
-    {c.partitions > 0 && <>, partitions {at.partition}</>}
-    {c.inside.some(({ kind }) => kind === 'fixed') && <>, fixed shelves {at.shelf}</>}.{' '}
+    {hasMeeting(c, 'partition') && <>, partitions {at.partition}</>}
+    {hasMeeting(c, 'shelf') && <>, fixed shelves {at.shelf}</>}.{' '}
   </>
 );
 
@@ -63,25 +100,75 @@ export const deep = (
   c: Case,
   at: Readonly<Record<'dado' | 'partition' | 'fit' | 'bottom' | 'top', Blank>>,
 ) => {
+  const own = tonguedOf(c).length > 0 ? 'what goes in' : 'its sheet';
   const [inSides, inFlats] = [asksDepth(c, 'dado'), asksDepth(c, 'partitionDado')];
   return (
     <>
       {inSides && <>Dadoes {at.dado} deep in the sides</>}
       {inFlats &&
         (inSides ? <>, {at.partition} for partitions</> : <>Dadoes {at.partition} deep for partitions</>)}
-      {(inSides || inFlats) && <>, each {at.fit} wider than its sheet. </>}
+      {(inSides || inFlats) && (
+        <>
+          , each {at.fit} wider than {own}.{' '}
+        </>
+      )}
       {asksDepth(c, 'bottomRabbet') && <>The rabbet for the bottom {at.bottom} deep. </>}
       {asksDepth(c, 'topRabbet') && <>The rabbet for the top {at.top} deep.</>}
     </>
   );
 };
 
+/** The parts that end in tongues. */
+const tonguedOf = (c: Case): readonly (keyof typeof joinTitles)[] =>
+  (['bottom', 'top', 'partition', 'shelf'] as const).filter(
+    (meeting) => hasMeeting(c, meeting) && jointAt(c, meeting) === 'tongue',
+  );
+
+/** How thick tongues are, the room under them, and at which face of their parts they lie. */
+export function tongues(
+  c: Case,
+  at: Readonly<Record<'thick' | 'room' | keyof typeof hugsTitles, Blank>>,
+): Blank {
+  const of = tonguedOf(c);
+  if (of.length === 0) return null;
+  return (
+    <>
+      {' '}
+      Tongues {at.thick} thick, {at.room} room under them
+      {of.includes('bottom') && <>; of the bottom {at.bottom}</>}
+      {of.includes('top') && <>; of the top at the under face</>}
+      {of.includes('partition') && <>; of partitions {at.partition}</>}
+      {of.includes('shelf') && <>; of fixed shelves {at.shelf}</>}.
+    </>
+  );
+}
+
 const lowest = 'or put the bottom in dadoes, or butt it between the sides.';
 
 /** A bottom that lies at the lower ends of the sides has nothing of them under it. */
-export const bottomLow = {
+const bottomLow = {
   rabbet: (by: string): string =>
     `A bottom in rabbets lies at the lower ends of the sides, so the case cannot stand ${by} off the floor. Make that 0, ${lowest}`,
   over: (by: string): string =>
     `The sides stand on the bottom, so the case cannot stand ${by} off the floor. Make that 0, ${lowest}`,
 } as const;
+
+/** What keeps parts from being joined as said, by how much, and what would fit. */
+export function joinProblemText(problem: JoinProblem): string {
+  switch (problem.code) {
+    case 'bottom-low':
+      return bottomLow[problem.joint](w(problem.by));
+    case 'tongue-thick': {
+      const { part, tongue, thickness } = problem;
+      return `Tongues ${w(tongue)} thick leave no shoulder: ${stockNames[part]} ${w(thickness)} thick. Half of that would do, ${w(half(thickness))}.`;
+    }
+    case 'tongue-low':
+      return 'Nothing of the sides is under a bottom at their lower ends, so its tongues lie at the upper face.';
+    default:
+      return assertNever(problem);
+  }
+}
+
+/** What is worth a look in how parts are joined. Limits are common practice. */
+export const joinWarningText = ({ room, least }: JoinWarning): string =>
+  `Only ${w(room)} is left under the tongues: glue has nowhere to go. Keep ${w(least)}.`;

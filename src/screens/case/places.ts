@@ -1,10 +1,11 @@
 import { assertNever } from '../../length/result';
 import type { Case, Inside, StockRole } from '../../trade/carcass/case';
+import type { JoinProblem } from '../../trade/carcass/join-problem';
 import type { CaseField, CaseProblem, CaseWarning } from '../../trade/carcass/problems';
 import type { RoundProblem } from '../../trade/carcass/round-problems';
 import type { PinProblem } from '../../trade/shelves/pin-problem';
 import * as ask from './ask-words';
-import { joinTitles } from './join-words';
+import { hugsTitles, joinTitles } from './join-words';
 import { isOfPins } from './loose-words';
 import { howMany } from './option-words';
 import { roundField } from './round-words';
@@ -41,6 +42,8 @@ const sections: Readonly<Record<CaseField, Section>> = {
   partitionDado: 'joints',
   bottomRabbet: 'joints',
   topRabbet: 'joints',
+  tongue: 'joints',
+  tongueRoom: 'joints',
   bottomPast: 'joints',
   topPast: 'joints',
   fit: 'joints',
@@ -177,6 +180,7 @@ const roundPlace = (problem: RoundProblem): Place =>
 export function placeOf(problem: CaseProblem, c: Case): Place {
   const outside = c.hold === 'outside';
   if ('round' in problem) return roundPlace(problem);
+  if ('joined' in problem) return joinPlace(problem);
   if (isOfPins(problem)) return pinPlace(problem, c);
   switch (problem.code) {
     case 'missing':
@@ -185,8 +189,6 @@ export function placeOf(problem: CaseProblem, c: Case): Place {
     case 'too-much':
     case 'through':
       return atFields(problem.field);
-    case 'bottom-low':
-      return { at: 'joints', blanks: [joinTitles.bottom, caseFieldNames.feet] };
     case 'missing-inside':
     case 'negative-inside':
       return atInside(c, problem.in, problem.field);
@@ -214,6 +216,20 @@ export function placeOf(problem: CaseProblem, c: Case): Place {
       return { at: 'base', blanks: [howMany.crosses] };
     case 'rails-meet':
       return atFields('crossWide');
+    default:
+      return assertNever(problem);
+  }
+}
+
+/** The blank that makes a joint impossible. */
+function joinPlace(problem: JoinProblem): Place {
+  switch (problem.code) {
+    case 'tongue-thick':
+      return atFields('tongue');
+    case 'tongue-low':
+      return { at: 'joints', blanks: [hugsTitles.bottom] };
+    case 'bottom-low':
+      return { at: 'joints', blanks: [joinTitles.bottom, caseFieldNames.feet] };
     default:
       return assertNever(problem);
   }
@@ -249,6 +265,7 @@ const stockPlace = (stock: StockRole): Place => ({
 /** The blank that makes a thing worth a look; of some no single one. */
 export function placeOfWarning(warning: CaseWarning, c: Case): Place {
   if ('round' in warning) return atFields(roundField(warning));
+  if ('joined' in warning) return atFields('tongueRoom');
   switch (warning.code) {
     case 'deep':
       return atFields(warning.field);

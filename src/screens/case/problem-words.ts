@@ -1,12 +1,13 @@
 import { absolute, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { Case } from '../../trade/carcass/case';
+import type { JoinProblem } from '../../trade/carcass/join-problem';
 import type { CaseProblem, CaseWarning } from '../../trade/carcass/problems';
 import { numberOf } from '../../trade/carcass/stands-as';
 import type { PinProblem } from '../../trade/shelves/pin-problem';
 import { capital } from '../shared/capital';
 import { exactly as w } from '../shared/exact-words';
-import { bottomLow } from './join-words';
+import { joinProblemText, joinWarningText } from './join-words';
 import { isOfPins, looseFigures, pinProblemText, pinWarningText } from './loose-words';
 import { roundProblemText, roundWarningText } from './round-words';
 import { caseFieldNames, stockNames } from './words';
@@ -48,11 +49,12 @@ function figureOf(c: Case, { field, in: id }: OfInside): string {
 /** What keeps the case from being cut, by how much, and what would fit. */
 export function caseProblemText(problem: CaseProblem, c: Case): string {
   if ('round' in problem) return roundProblemText(problem);
+  if ('joined' in problem) return joinProblemText(problem);
   if (isOfPins(problem)) return pinProblemText(problem, (id) => insideName(c, id));
   return ownText(problem, c);
 }
 
-type Own = Exclude<CaseProblem, PinProblem | { readonly round: unknown }>;
+type Own = Exclude<CaseProblem, PinProblem | JoinProblem | { readonly round: unknown }>;
 
 function ownText(problem: Own, c: Case): string {
   switch (problem.code) {
@@ -75,9 +77,9 @@ function ownText(problem: Own, c: Case): string {
     case 'bays-off':
       return `The bays given are ${w(absolute(problem.by))} ${problem.by.s < 0n ? 'short of' : 'over'} the clear width together. Leave one blank: it takes what is left.`;
     case 'through':
-    case 'bottom-low':
+      return `${caseFieldNames[problem.field]}: ${w(problem.depth)} goes through stuff ${w(problem.thickness)} thick. Leave a third of it.`;
     case 'back-too-wide':
-      return jointText(problem);
+      return `A back rabbet ${w(problem.wide)} wide takes the whole depth of ${w(problem.depth)}.`;
     case 'no-bay':
       return `There is no bay ${problem.bay}: the case has ${problem.bays}.`;
     case 'above-the-top':
@@ -92,22 +94,6 @@ function ownText(problem: Own, c: Case): string {
       return `The two rails of the base meet, ${w(problem.by)} over. Narrower ones.`;
     case 'crosses-count':
       return 'A base frame has two cross members at least, in whole numbers.';
-    default:
-      return assertNever(problem);
-  }
-}
-
-type OfJoint = Extract<CaseProblem, { code: 'through' | 'bottom-low' | 'back-too-wide' }>;
-
-/** What of a joint does not fit. */
-function jointText(problem: OfJoint): string {
-  switch (problem.code) {
-    case 'through':
-      return `${caseFieldNames[problem.field]}: ${w(problem.depth)} goes through stuff ${w(problem.thickness)} thick. Leave a third of it.`;
-    case 'bottom-low':
-      return bottomLow[problem.joint](w(problem.by));
-    case 'back-too-wide':
-      return `A back rabbet ${w(problem.wide)} wide takes the whole depth of ${w(problem.depth)}.`;
     default:
       return assertNever(problem);
   }
@@ -131,6 +117,7 @@ function clears({ under, over }: Extract<CaseProblem, { code: 'overlap' }>): str
 /** What is worth a look. Limits are common practice. */
 export function caseWarningText(warning: CaseWarning, c: Case): string {
   if ('round' in warning) return roundWarningText(warning);
+  if ('joined' in warning) return joinWarningText(warning);
   switch (warning.code) {
     case 'deep':
       return `${caseFieldNames[warning.field]}: ${w(warning.depth)} is more than half of ${w(warning.thickness)}.`;

@@ -72,6 +72,13 @@ export function JointSentence(part: CasePart) {
         bottom: length('bottomRabbet', side && half(side)),
         top: length('topRabbet', side && half(side)),
       })}
+      {join.tongues(c, {
+        thick: length('tongue', usual.tongue),
+        room: length('tongueRoom', usual.tongueRoom),
+        bottom: blank(asks.caseHugs(c, 'bottom')),
+        partition: blank(asks.caseHugs(c, 'partition')),
+        shelf: blank(asks.caseHugs(c, 'shelf')),
+      })}
       <Acts>
         <Chip
           label={words.topChip(c.hasTop)}

@@ -63,6 +63,8 @@ export const caseFieldNames: Record<CaseField, string> = {
   partitionDado: 'Depth of the dadoes for partitions',
   bottomRabbet: 'Depth of the rabbet for the bottom',
   topRabbet: 'Depth of the rabbet for the top',
+  tongue: 'How thick the tongues are',
+  tongueRoom: 'Room under the tongues',
   bottomPast: 'How far the bottom of the case stands past each side',
   topPast: 'How far the top of the case stands past each side',
   backDeep: 'Depth of the rabbet for the back',

@@ -3,7 +3,7 @@ import { equals, subtract } from '../../length/length';
 import type { Checklist } from '../../plan/checklist';
 import { recutsOf } from '../../plan/recuts';
 import type { Part } from '../../trade/carcass/part';
-import { piecesToCut } from '../../trade/setups/part-operations';
+import { piecesToCut } from '../../trade/setups/part-pieces';
 import { Dots } from '../../ui/blank';
 import { Given } from '../../ui/given';
 import { Icon } from '../../ui/icon';

@@ -71,7 +71,7 @@ export function lies({ end, corner }: Part, { rabbet, groove }: AlongBack): stri
 
 /** What is cut in a part beside its grooves, one line for each. */
 export function joints(
-  { name, end, rabbets, notches, laps, along = [], bores = [], lines = [], corner }: Part,
+  { name, end, rabbets, notches, laps, along = [], bores = [], lines = [], tongues = [], corner }: Part,
   tape: Tape,
 ): readonly string[] {
   const cut = ({ near, long, deep }: Part['laps'][number]) =>
@@ -93,6 +93,7 @@ export function joints(
     ...notches.map((notch) => `Notch ${cut(notch)}; all partitions clamped as one.`),
     ...laps.map((lap) => `Lap ${cut(lap)}.`),
     ...bores.map((bore) => rowLine(bore, tape)),
+    ...tongues.map(tongueLine),
     ...lines.map((line) => standsAt(line, end)),
   ];
 }
@@ -100,6 +101,10 @@ export function joints(
 /** A row of holes, how wide and deep they are and how far it is from the front edge. */
 const rowLine = (bore: Bore, tape: Tape): string =>
   `Holes ${w(bore.dia)} wide and ${w(bore.deep)} deep, ${w(bore.off)} from the front edge: ${rowWords({ bore }, tape)}.`;
+
+/** A tongue at an end: how long, and what is cut away beside it, in which face. */
+const tongueLine = ({ end, long, shoulder, face }: NonNullable<Part['tongues']>[number]): string =>
+  `Tongue at the ${end} end, ${w(long)} long: ${w(shoulder)} cut away in the ${face.named} face.`;
 
 /** Where something stands with nothing cut for it: the face that lies nearer the reference end. */
 function standsAt({ takes, near, face }: Line, end: string): string {

@@ -61,6 +61,9 @@ export const onWords = (setup: Setup): string => wordsOf(setup.machine).held?.(o
 /** Of several, which: it is then called by its number alone. */
 const numbered = ({ which }: Operation): boolean => which?.is === 'groove' && which.seat.no !== undefined;
 
+/** A part stands in it, not one of a run of like ones. */
+const isSeat = ({ which }: Operation): boolean => which?.is === 'groove' && which.seat.in !== 'run';
+
 /** What is done, for a list: `rip`, `groove no. 7`, `rabbet for the top`. */
 export function whatWords(op: Operation, tape: Tape): string {
   const which = whichWords(op, tape);
@@ -70,6 +73,9 @@ export function whatWords(op: Operation, tape: Tape): string {
   if (bench) return `${bench.toLowerCase()}: ${which}`;
   if (op.what === 'corner') return `notch ${which}`;
   if (op.what === 'along') return `${isShortEnd(op.setup.on) ? 'dado' : 'groove'} ${which}`;
-  if (op.what === 'groove' && op.fits) return numbered(op) ? `dado for ${which}` : `dado for the ${which}`;
+  if (op.what === 'groove' && (op.fits || isSeat(op))) {
+    const groove = op.fits ? 'dado' : 'groove';
+    return numbered(op) ? `${groove} for ${which}` : `${groove} for the ${which}`;
+  }
   return [op.what, which].filter(Boolean).join(' ');
 }

@@ -94,6 +94,8 @@ function whichOf(what: What, which: Which, tape: Tape): string {
       return rowWords(which, tape);
     case 'dowels':
       return dowelWords(which, tape);
+    case 'tongue':
+      return `for its tongue, ${which.end} end`;
     case 'lap':
       return `no. ${which.no}`;
     case 'corner':

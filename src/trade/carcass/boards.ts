@@ -3,10 +3,11 @@ import type { Board, Run } from '../grooves/board';
 import { cutsFor, type Met, type Seat } from '../joints/joint';
 import type { Case, Inside, StockRole } from './case';
 import { sideDatum } from './ends';
-import { type Meeting, meetingAt, reachOf } from './meetings';
+import { jointAt, type Meeting, meetingAt, reachOf } from './meetings';
 import type { Line } from './part';
 import { bayStart, type Sizes, stockOf } from './sizes';
 import { numberOf } from './stands-as';
+import { hugsAt } from './tongues';
 import { usualOf } from './usual';
 
 /** How a part's grooves are cut, where that is not the usual way: the fields of a board that say so. */
@@ -56,6 +57,9 @@ const housed = (
       thick: thick(part),
       room: joints.fit,
       depth: joints[depth],
+      ...(jointAt(c, meeting) === 'tongue'
+        ? { tongue: { thick: joints.tongue, hugs: hugsAt(c, meeting) } }
+        : {}),
     },
   };
 };
@@ -101,9 +105,15 @@ export function bottomIn(sizes: Sizes): Met {
   const { feet } = sizes.case;
   const near = negate(sizes.thick('bottom'));
   const { joint, seat } = housed('bottom', sizes, { part: 'bottom', meeting: 'bottom', near });
-  if (feet && isPositive(feet)) return { joint, seat };
+  if ((feet && isPositive(feet)) || seat.tongue) return { joint, seat };
   return { joint, seat: { ...seat, room: zero, flush: { at: 'end', named: 'bottom' } } };
 }
+
+/** The top in a side, where it is let in below the end. */
+const topIn = (sizes: Sizes): readonly Met[] =>
+  sizes.case.hasTop && jointAt(sizes.case, 'top') === 'tongue'
+    ? [housed('top', sizes, { part: 'top', meeting: 'top', near: sizes.clearHeight.value })]
+    : [];
 
 /** A side: the bottom's dado just under the datum, shelves and trays of the bay beside it above. */
 export function sideBoard(
@@ -120,7 +130,7 @@ export function sideBoard(
     {
       datum: sideDatum(sizes),
       runs,
-      wides: cutsFor([bottomIn(sizes), ...shelves(sizes, bay, 'A', 'shelf')]).wides,
+      wides: cutsFor([bottomIn(sizes), ...topIn(sizes), ...shelves(sizes, bay, 'A', 'shelf')]).wides,
       ...(shared ? { mate: reachOf(sizes, 'partition') } : {}),
     },
     cutting,

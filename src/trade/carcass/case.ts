@@ -99,7 +99,10 @@ export type Built = {
 export type BackHow = 'rabbet' | 'groove' | 'applied';
 
 /** By which joint an end meets another part. `over`: it lies over the end of the other. Spelled as stored. */
-export type CaseJoint = 'dado' | 'rabbet' | 'butt' | 'over';
+export type CaseJoint = 'dado' | 'rabbet' | 'butt' | 'over' | 'tongue';
+
+/** At which face of a part its tongue lies: the one nearer the reference end of what it goes into, or the other. */
+export type Hugs = 'near' | 'far';
 
 /** How a plinth comes level: shimmed up, or scribed to the floor. Shimmed while nothing is said. */
 export type PlinthHow = 'shimmed' | 'scribed';
@@ -152,6 +155,12 @@ export type Case = {
   /** How far a bottom or top that lies over the sides stands past each. */
   readonly bottomPast?: Length | undefined;
   readonly topPast?: Length | undefined;
+  /** Tongues: how thick, and the room under them in their grooves; at which face they lie. */
+  readonly tongue?: Length | undefined;
+  readonly tongueRoom?: Length | undefined;
+  readonly bottomHugs?: Hugs | undefined;
+  readonly partitionHugs?: Hugs | undefined;
+  readonly shelfHugs?: Hugs | undefined;
   readonly backDeep?: Length | undefined;
   readonly backWide?: Length | undefined;
   /** In rabbets while nothing is said. */

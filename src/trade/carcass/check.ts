@@ -1,6 +1,6 @@
 import { add, equals, isZero, type Length, sum, times, zero } from '../../length/length';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
-import { beyondTerms, overSides } from './ends';
+import { beyondTerms, overSides, tonguesTerm } from './ends';
 import { reachOf } from './meetings';
 import type { Worked } from './parts';
 import { setBy } from './sizes';
@@ -85,7 +85,7 @@ function upPartition({ sizes }: Worked, partition: Length): Sum {
     plus('floor-to-case', c.feet ?? zero),
     plus('bottom', thick('bottom')),
     plus('partition', partition),
-    minus('own-dado-depths', seats),
+    minus(tonguesTerm(c) ?? 'own-dado-depths', seats),
     plus('top', c.hasTop ? thick('top') : zero),
   );
 }

@@ -1,6 +1,8 @@
 import { add, type Length, times, zero } from '../../length/length';
 import { minus, plus, type Sum, sumOf, type Term } from '../sums/sum';
+import type { PlainTerm } from '../sums/term-code';
 import { backHow } from './back-how';
+import type { Case } from './case';
 import { jointAt, type Meeting, type Meets, pastOf, reachOf } from './meetings';
 
 type Flat = Extract<Meeting, 'bottom' | 'top'>;
@@ -14,6 +16,8 @@ export function reachTerms(sizes: Meets, flat: Flat): readonly Term[] {
         plus('two-sides', times(sizes.thick('side'), 2n)),
         plus('past-each-side', times(pastOf(sizes.case, flat), 2n)),
       ];
+    case 'tongue':
+      return [plus('two-tongues', both)];
     case 'rabbet':
       return [plus('two-rabbet-depths', both)];
     default:
@@ -52,3 +56,9 @@ export const sideDatum = (sizes: Meets): Length =>
 /** Bottom or top: as deep as the room before the back; one that lies over the sides, or is grooved, takes it all. */
 export const flatWide = (sizes: Meets & { readonly depth: Sum; readonly before: Sum }, flat: Flat): Sum =>
   jointAt(sizes.case, flat) === 'over' || backHow(sizes.case) === 'groove' ? sizes.depth : sizes.before;
+
+/** The tongues of a partition, where it ends in them, as its sum has them. */
+export function tonguesTerm(c: Case): PlainTerm | undefined {
+  if (jointAt(c, 'partition') !== 'tongue') return undefined;
+  return c.hasTop ? 'two-tongues' : 'tongue';
+}

@@ -1,9 +1,11 @@
-import { isPositive, less } from '../../length/length';
+import { add, inches, isPositive, less, subtract } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import type { Sum } from '../sums/sum';
 import { backHow } from './back-how';
-import type { Case } from './case';
+import type { Case, StockRole } from './case';
 import { housedIn, jointAt, type Meets, meetingAt } from './meetings';
-import type { CaseProblem } from './problems';
+import type { CaseProblem, CaseWarning } from './problems';
+import { hugsAt } from './tongues';
 
 type Joined = Meets & { readonly depth: Sum };
 
@@ -11,6 +13,7 @@ type Joined = Meets & { readonly depth: Sum };
 export const jointProblems = (sizes: Joined): readonly CaseProblem[] => [
   ...through(sizes),
   ...noFeet(sizes.case),
+  ...tongues(sizes),
 ];
 
 type Through = Extract<CaseProblem, { code: 'through' }>;
@@ -33,5 +36,57 @@ function through({ case: c, thick, joints, depth }: Joined): readonly CaseProble
 const noFeet = (c: Case): readonly CaseProblem[] => {
   const joint = jointAt(c, 'bottom');
   const isLow = joint === 'rabbet' || joint === 'over';
-  return isLow && c.feet && isPositive(c.feet) ? [{ code: 'bottom-low', joint, by: c.feet }] : [];
+  return isLow && c.feet && isPositive(c.feet)
+    ? [{ joined: true, code: 'bottom-low', joint, by: c.feet }]
+    : [];
 };
+
+/** The stock of the parts that end in tongues. */
+const tongued = (c: Case): readonly StockRole[] => {
+  const of = {
+    bottom: 'bottom',
+    top: 'top',
+    partition: 'partition',
+    shelf: 'shelf',
+    inPartition: 'shelf',
+  } as const;
+  return housedIn(c).flatMap((meeting) =>
+    meeting !== 'back' && meeting !== 'cleat' && jointAt(c, meeting) === 'tongue' ? [of[meeting]] : [],
+  );
+};
+
+/** A shorter tongue holds nothing. Our own. */
+const leastLong = inches(1n, 32n);
+
+/** Tongues that leave no shoulder, that have no length, and one with no wood under its groove. */
+function tongues({ case: c, thick, joints }: Joined): readonly CaseProblem[] {
+  const parts = [...new Set(tongued(c))];
+  const part = parts.find((stock) => !less(joints.tongue, thick(stock)));
+  const short = housedIn(c).find(
+    (meeting) =>
+      jointAt(c, meeting) === 'tongue' &&
+      less(joints[meetingAt(c, meeting).depth], add(joints.tongueRoom, figureIn(c.units, leastLong))),
+  );
+  const most = short && subtract(joints[meetingAt(c, short).depth], figureIn(c.units, leastLong));
+  const low = jointAt(c, 'bottom') === 'tongue' && hugsAt(c, 'bottom') === 'near';
+  return [
+    ...(part
+      ? [{ joined: true, code: 'tongue-thick', part, tongue: joints.tongue, thickness: thick(part) } as const]
+      : []),
+    ...(most
+      ? [{ code: 'too-much', field: 'tongueRoom', by: subtract(joints.tongueRoom, most), most } as const]
+      : []),
+    ...(low && !(c.feet && isPositive(c.feet)) ? [{ joined: true, code: 'tongue-low' } as const] : []),
+  ];
+}
+
+/** Glue has nowhere to go under a tongue with less. Common practice, no source. */
+const leastRoom = inches(1n, 64n);
+
+/** Too little room under the tongues. */
+export function tongueWarnings({ case: c, joints }: Joined): readonly CaseWarning[] {
+  const least = figureIn(c.units, leastRoom);
+  return tongued(c).length > 0 && less(joints.tongueRoom, least)
+    ? [{ joined: true, code: 'tongue-room', room: joints.tongueRoom, least }]
+    : [];
+}

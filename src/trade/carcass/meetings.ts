@@ -1,6 +1,6 @@
 import { type Length, zero } from '../../length/length';
 import type { Joint } from '../joints/joint';
-import { butt, dado, groove, over, rabbet } from '../joints/joints';
+import { butt, dado, groove, over, rabbet, tongue } from '../joints/joints';
 import { backHow } from './back-how';
 import type { Case, CaseJoint, StockRole } from './case';
 import type { Joints } from './usual';
@@ -29,14 +29,14 @@ const cuts: Readonly<Record<Meeting, { readonly depth: JointField; readonly into
   cleat: { depth: 'cleatRabbet', into: 'side' },
 };
 
-const joints: Readonly<Record<CaseJoint, Joint>> = { dado, rabbet, butt, over };
+const joints: Readonly<Record<CaseJoint, Joint>> = { dado, rabbet, butt, over, tongue };
 
 /** The joints a meeting may have; the first stands where nothing else is said. */
 export const jointsAt = {
-  bottom: ['dado', 'rabbet', 'butt', 'over'],
-  top: ['rabbet', 'butt', 'over'],
-  partition: ['dado', 'butt'],
-  shelf: ['dado', 'butt'],
+  bottom: ['dado', 'rabbet', 'butt', 'over', 'tongue'],
+  top: ['rabbet', 'butt', 'over', 'tongue'],
+  partition: ['dado', 'butt', 'tongue'],
+  shelf: ['dado', 'butt', 'tongue'],
 } as const satisfies Partial<Record<Meeting, readonly CaseJoint[]>>;
 
 /** By which joint parts meet: as said, else the usual one. @example jointAt(newCase('c'), 'top') // 'rabbet' */
@@ -52,14 +52,19 @@ export function meetingAt(c: Case, meeting: Meeting): MeetsBy {
   if (meeting === 'back' && backHow(c) === 'groove')
     return { joint: groove, depth: 'backGroove', into: 'side' };
   const how = jointAt(c, meeting);
-  const own = meeting === 'bottom' && how === 'rabbet' ? { depth: 'bottomRabbet' as const } : {};
-  return { ...cuts[meeting], ...own, joint: joints[how] };
+  return { ...cuts[meeting], ...deepAs(meeting, how), joint: joints[how] };
+}
+
+/** A bottom in rabbets, and a top on tongues, are cut as deep as another field says. */
+function deepAs(meeting: Meeting, how: CaseJoint): { readonly depth?: JointField } {
+  if (meeting === 'bottom' && how === 'rabbet') return { depth: 'bottomRabbet' };
+  return meeting === 'top' && how === 'tongue' ? { depth: 'dado' } : {};
 }
 
 type MeetsBy = { readonly joint: Joint; readonly depth: JointField; readonly into: StockRole };
 
 /** A joint that is cut so deep as a field says. */
-const isHoused = (joint: CaseJoint): boolean => joint === 'dado' || joint === 'rabbet';
+const isHoused = (joint: CaseJoint): boolean => joint === 'dado' || joint === 'rabbet' || joint === 'tongue';
 
 /** Whether a case has a fixed shelf that stands in a side, or in a partition. */
 const hasShelf = ({ inside, partitions }: Case, walls: 'sides' | 'partitions'): boolean =>
@@ -109,7 +114,11 @@ export const pastOf = (c: Case, meeting: Meeting): Length => {
  */
 export function reachOf({ case: c, thick, joints: deep }: Meets, meeting: Meeting): Length {
   const { joint, depth, into } = meetingAt(c, meeting);
-  return joint.reach(deep[depth], { thick: thick(into), past: pastOf(c, meeting) });
+  return joint.reach(deep[depth], {
+    thick: thick(into),
+    past: pastOf(c, meeting),
+    room: deep.tongueRoom,
+  });
 }
 
 /** As much of that as is seen from the front, inches. @example seenOf(sizes, 'bottom') // 0: a dado hides it */

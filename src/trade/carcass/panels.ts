@@ -1,8 +1,7 @@
-import { add, type Length, longest, over, subtract, sum, times, zero } from '../../length/length';
+import { add, type Length, sum, times, zero } from '../../length/length';
 import type { Rounding } from '../../length/round';
 import type { Tape } from '../../length/tape';
 import { cutsFor, type Met, type Seat } from '../joints/joint';
-import { notch } from '../joints/joints';
 import type { Bore } from '../shelves/bore';
 import { boresIn } from '../shelves/bores';
 import { stripGrooves } from '../shelves/strips';
@@ -19,13 +18,14 @@ import {
   sideLines,
 } from './boards';
 import type { Case, StockRole } from './case';
-import { flatWide, reachTerms, sideDatum, sideLong } from './ends';
+import { cleatPlaces, cleatsIn } from './cleats';
+import { flatWide, reachTerms, sideDatum, sideLong, tonguesTerm } from './ends';
 import { jointAt, type Meeting, meetingAt, reachOf } from './meetings';
 import { type Line, type Part, sizeAt } from './part';
 import type { PartName, SingleRole } from './part-name';
 import { bottomLong, lengthIn, type Sizes, stockOf } from './sizes';
 import { toeNotch } from './toe-notch';
-import { usualOf } from './usual';
+import { tonguesOf } from './tongues';
 
 /** What parts are made in: the sizes of the case, the tape, and how each part's grooves are cut. */
 export type Making = {
@@ -199,7 +199,11 @@ function flat(making: Making, which: 'bottom' | 'top'): Part {
     end: 'left',
     stage: 'carcass',
   });
-  const own = grooved.length > 0 ? { ...part, along: cutsFor(grooved).along } : part;
+  const own: Part = {
+    ...part,
+    ...(grooved.length > 0 ? { along: cutsFor(grooved).along } : {}),
+    tongues: tonguesOf(sizes, which, { left: which, right: which }),
+  };
   if (sizes.case.partitions === 0) return own;
   const board = flatBoard(sizes, which, { blank: blankOf(part, sizes.case), cutting: cutting(part.id) });
   const { lines } = cutsFor(partitionsIn(sizes, which));
@@ -234,7 +238,7 @@ function partition(making: Making, k: number): Part {
     stock: 'partition',
     length: sumOf(
       plus('clear-height', sizes.clearHeight.value, sizes.clearHeight),
-      plus(c.hasTop ? 'bottom-and-top-dado-depths' : 'bottom-dado-depth', seats),
+      plus(tonguesTerm(c) ?? (c.hasTop ? 'bottom-and-top-dado-depths' : 'bottom-dado-depth'), seats),
     ),
     width: sizes.inner,
     between: true,
@@ -245,6 +249,10 @@ function partition(making: Making, k: number): Part {
   return {
     ...part,
     board: partitionBoard(sizes, k, { blank: blankOf(part, sizes.case), cutting: cutting(part.id) }),
+    tongues: tonguesOf(sizes, 'partition', {
+      bottom: 'partition',
+      ...(c.hasTop ? { top: 'partition' } : {}),
+    }),
     lines: partitionLines(sizes, k),
     notches: cutsFor(cleatsIn(sizes)).notches,
     ...(along.length > 0 ? { along } : {}),
@@ -254,46 +262,3 @@ function partition(making: Making, k: number): Part {
     ),
   };
 }
-
-/** Where cleats lie, from the datum up: right under the top and, from two on, evenly down to the bottom. */
-function cleatPlaces({ case: c, joints, clearHeight }: Sizes) {
-  const long = add(c.cleatWide ?? usualOf(c).cleatWide, joints.ease);
-  const highest = longest(zero, subtract(clearHeight.value, long));
-  return Array.from({ length: c.cleats }, (_, k) => ({
-    near: c.cleats === 1 ? highest : subtract(highest, share(highest, k, c.cleats - 1)),
-    long,
-  }));
-}
-
-/**
- * The lower edge of the highest cleat over the lower end of the case: its room lies over it. Inches; nothing where the
- * case has no cleat.
- *
- * @example topCleat(sizes) // 60 23/32: Example 10 of carcass
- */
-export function topCleat(sizes: Sizes): Length | undefined {
-  const [highest] = cleatPlaces(sizes);
-  return highest && add(sizes.datum.value, highest.near);
-}
-
-/**
- * All partitions are notched clamped as one; what is housed in the bottom stands below the datum. Before a back in a
- * groove they end short of the cleats.
- */
-function cleatsIn(sizes: Sizes): readonly Met[] {
-  const { case: c, thick } = sizes;
-  if (backHow(c) === 'groove') return [];
-  return cleatPlaces(sizes).map(({ near, long }, k) => ({
-    joint: notch,
-    seat: {
-      id: `cleat${k + 1}`,
-      called: 'cleat',
-      near: add(near, reachOf(sizes, 'partition')),
-      thick: long,
-      depth: c.notchDeep ?? thick('cleat'),
-      fits: stockOf(c, 'cleat'),
-    },
-  }));
-}
-
-const share = (room: Length, k: number, of: number): Length => times(over(room, BigInt(of)), BigInt(k));

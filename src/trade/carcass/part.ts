@@ -8,6 +8,8 @@ import type { Gauge } from '../machines/gauges';
 import type { MachineId } from '../machines/machines';
 import type { On, Side } from '../setups/on';
 import type { What } from '../setups/operation';
+import type { FaceName } from '../setups/placing';
+import type { Toward } from '../setups/turn';
 import type { Bore } from '../shelves/bore';
 import type { Sum } from '../sums/sum';
 import type { StockRole } from './case';
@@ -82,6 +84,14 @@ export type Along = {
   readonly to?: Length | undefined;
 };
 
+/** A tongue at an end of a part: so long, what is cut away beside it, and the face that is cut. Inches. */
+export type Tongue = {
+  readonly end: string;
+  readonly long: Length;
+  readonly shoulder: Length;
+  readonly face: { readonly named: FaceName; readonly toward: Toward };
+};
+
 /** What is cut at an end of a part to join it, all of it at one setup: so deep into it, inches. */
 export type EndCut = {
   readonly what: What;
@@ -128,6 +138,8 @@ export type Part = {
   readonly rabbets: readonly Rabbet[];
   readonly notches: readonly Notch[];
   readonly laps: readonly Lap[];
+  /** Tongues at its ends. */
+  readonly tongues?: readonly Tongue[];
   /** Where parts stand against it with nothing cut for them. */
   readonly lines?: readonly Line[];
   /** Grooves along its edges, cut off a fence before any end. */

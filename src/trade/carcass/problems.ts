@@ -1,6 +1,7 @@
 import type { Length } from '../../length/length';
 import type { PinProblem, PinWarning } from '../shelves/pin-problem';
 import type { Case, StockRole } from './case';
+import type { JoinProblem, JoinWarning } from './join-problem';
 import type { JointField } from './meetings';
 import type { RoundProblem, RoundWarning } from './round-problems';
 
@@ -11,6 +12,7 @@ export type CaseField = {
 
 /** Why a case cannot be cut as it stands. `in` names the thing in a bay. Inches. */
 export type CaseProblem =
+  | JoinProblem
   | PinProblem
   | { readonly code: 'missing'; readonly field: CaseField }
   | {
@@ -44,8 +46,6 @@ export type CaseProblem =
       readonly depth: Length;
       readonly thickness: Length;
     }
-  /** A bottom that lies at the lower ends of the sides, in a case that stands off the floor: by so much. */
-  | { readonly code: 'bottom-low'; readonly joint: 'rabbet' | 'over'; readonly by: Length }
   | { readonly code: 'back-too-wide'; readonly wide: Length; readonly depth: Length }
   | RoundProblem
   | { readonly code: 'no-bay'; readonly in: string; readonly bay: number; readonly bays: number }
@@ -89,6 +89,7 @@ type NegativeInside = (typeof neverLess)[number];
 
 /** Cuttable, but worth a look. Limits are common practice, no source. */
 export type CaseWarning =
+  | JoinWarning
   | PinWarning
   | {
       readonly code: 'deep';

@@ -3,14 +3,15 @@ import { layOut } from '../grooves/lay-out';
 import { looseDeep, looseLong } from '../shelves/loose';
 import { given, minus, plus, type Sum, sumOf, type Term } from '../sums/sum';
 import { slackOf } from './boards';
-import type { Inside } from './case';
+import type { Case, Inside } from './case';
 import { frameOf } from './frame';
-import { reachOf } from './meetings';
+import { jointAt, reachOf } from './meetings';
 import { type Making, partOf } from './panels';
 import type { Part } from './part';
 import type { PartName } from './part-name';
 import { lengthIn, type Sizes } from './sizes';
 import { numberOf } from './stands-as';
+import { tonguesOf } from './tongues';
 import { usualOf } from './usual';
 
 /**
@@ -43,10 +44,7 @@ function nameOf({ sizes: { case: c } }: Making, i: Inside): PartName {
 
 /** How deep a shelf is let into either wall of its bay. */
 function seats({ sizes }: Making, bay: number): readonly [Length, Length] {
-  return [
-    reachOf(sizes, bay === 1 ? 'shelf' : 'inPartition'),
-    reachOf(sizes, bay === sizes.case.partitions + 1 ? 'shelf' : 'inPartition'),
-  ];
+  return [reachOf(sizes, wallsOf(sizes.case, bay).left), reachOf(sizes, wallsOf(sizes.case, bay).right)];
 }
 
 /** A bay as planned: what is cut for the dry-fit knows no other. */
@@ -67,17 +65,34 @@ function inBay({ sizes }: Making, bay: number, rest: readonly Term[], of = asBui
 
 function fixedShelf(making: Making, i: Inside): Part {
   const [left, right] = seats(making, i.bay);
-  return partOf(making, {
+  const tongued = jointAt(making.sizes.case, 'shelf') === 'tongue';
+  const part = partOf(making, {
     role: i.id,
     name: nameOf(making, i),
     stock: 'shelf',
-    ...inBay(making, i.bay, [plus('left-dado', left), plus('right-dado', right)], planned),
+    ...inBay(
+      making,
+      i.bay,
+      [
+        plus(tongued ? 'left-tongue' : 'left-dado', left),
+        plus(tongued ? 'right-tongue' : 'right-dado', right),
+      ],
+      planned,
+    ),
     width: making.sizes.inner,
     between: true,
     end: 'left',
     stage: 'carcass',
   });
+  return { ...part, tongues: tonguesOf(making.sizes, 'shelf', wallsOf(making.sizes.case, i.bay)) };
 }
+
+/** What the ends of a shelf stand in. */
+const wallsOf = ({ partitions }: Case, bay: number) =>
+  ({
+    left: bay === 1 ? 'shelf' : 'inPartition',
+    right: bay === partitions + 1 ? 'shelf' : 'inPartition',
+  }) as const;
 
 function looseShelf(making: Making, i: Inside): Part {
   return partOf(making, {

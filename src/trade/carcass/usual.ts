@@ -8,6 +8,8 @@ const usual = {
   backLand: inches(1n, 2n),
   backGroove: inches(1n, 4n),
   backInset: inches(1n, 16n),
+  tongue: inches(1n, 4n),
+  tongueRoom: inches(1n, 32n),
   scribe: inches(1n, 16n),
   ease: inches(1n, 16n),
   fit: inches(5n, 1000n),
@@ -59,6 +61,8 @@ export function jointsOf(c: Case, side: Length, back?: Length) {
     ease: c.ease ?? usual.ease,
     fit,
     cleatRabbet: c.cleatRabbet ?? half(side),
+    tongue: c.tongue ?? usual.tongue,
+    tongueRoom: c.tongueRoom ?? usual.tongueRoom,
   };
 }
 

@@ -16,6 +16,7 @@ import { backWarnings } from './back';
 import { backHow } from './back-how';
 import { slackOf } from './boards';
 import { frameOf, frameWarnings } from './frame';
+import { tongueWarnings } from './joint-problems';
 import { housedIn, meetingAt } from './meetings';
 import { nailerWarnings } from './nailers';
 import type { Worked } from './parts';
@@ -40,6 +41,7 @@ export function warningsOf(
   const framed = frame ? frameWarnings(sizes, frame, drawers) : [];
   return [
     ...deep(sizes),
+    ...tongueWarnings(sizes),
     ...cleats(sizes),
     ...backWarnings(sizes),
     ...toeWarnings(sizes),

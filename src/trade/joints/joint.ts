@@ -1,5 +1,5 @@
 import type { Length } from '../../length/length';
-import type { StockRole } from '../carcass/case';
+import type { Hugs, StockRole } from '../carcass/case';
 import type { Along, Lap, Line, Notch, Rabbet } from '../carcass/part';
 import type { Wide } from '../grooves/board';
 import type { Face } from '../grooves/layout';
@@ -16,6 +16,8 @@ export type Seat = {
   /** So much wider than that it is cut; nothing where left out. */
   readonly room?: Length;
   readonly depth: Length;
+  /** What goes in is a tongue at one of its faces, so thick: the groove is for that alone. */
+  readonly tongue?: { readonly thick: Length; readonly hugs: Hugs };
   readonly face?: Face;
   /** Its near face, from the datum of the part; of a groove along an edge, from that edge. */
   readonly near?: Length;
@@ -37,8 +39,8 @@ type JointCut = {
   readonly lines?: readonly Line[];
 };
 
-/** What an end is joined to: how thick it is, and how far past its outer face the end stands. Inches. */
-type Mate = { readonly thick: Length; readonly past: Length };
+/** What an end is joined to: how thick it is, how far past its outer face the end stands, room under it. Inches. */
+type Mate = { readonly thick: Length; readonly past: Length; readonly room: Length };
 
 /** How one part goes into another. */
 export type Joint = {

@@ -53,6 +53,23 @@ export const groove: Joint = {
   },
 };
 
+/**
+ * A barefaced tongue, one shoulder of the part cut away beside it, in a groove with room under it: the tongue lies at
+ * the near face of the part or at its far one, and the groove there.
+ */
+export const tongue: Joint = {
+  ...limits,
+  reach: (depth, mate) => subtract(depth, mate?.room ?? zero),
+  seen: false,
+  cut: (seat) => {
+    const { tongue: own, near = zero, thick } = seat;
+    if (!own) return {};
+    const shoulder = own.hugs === 'far' ? subtract(thick, own.thick) : zero;
+    const { fits: _, ...rest } = seat;
+    return dado.cut({ ...rest, thick: own.thick, near: add(near, shoulder) });
+  },
+};
+
 /** Nothing is cut in either for the other: no depth to go through or to weaken a part by. */
 const uncut: Pick<Joint, 'goesThrough' | 'weakens'> = { goesThrough: () => false, weakens: () => false };
 

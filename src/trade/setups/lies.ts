@@ -133,8 +133,11 @@ export function bored(part: Part, { by, face }: Pick<Bore, 'by' | 'face'>): Plac
 }
 
 /** Along a fence right of the cutter, the cut face down: rabbets, and grooves along an edge. */
-export function alongFence(part: Part, along: Side, which: Which): Placing {
-  const looks = faceOf(part, which);
+export const alongFence = (part: Part, along: Side, which: Which): Placing =>
+  offFence(faceOf(part, which), along);
+
+/** The same for a face that is not the one a part is grooved in. */
+export function offFence(looks: Looks, along: Side): Placing {
   const { far } = nearAndFar(looks, { lies: 'down', to: along, at: 'right' });
   return {
     face: { named: looks.named, lies: 'down' },

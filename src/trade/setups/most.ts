@@ -28,6 +28,7 @@ function leastIn(part: Part): number {
     part.rabbets.length +
     part.notches.length +
     part.laps.length +
+    (part.tongues ?? []).length +
     (part.along ?? []).length +
     (part.bores ?? []).length +
     (part.dowels ?? []).length +

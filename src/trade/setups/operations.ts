@@ -8,7 +8,8 @@ import { benchSteps, dryFitId } from './bench-steps';
 import { type Closing, installSteps } from './install-steps';
 import { handLies } from './lies-by-hand';
 import { type CleatOn, type Operation, opId } from './operation';
-import { type Cutting, partOperations, piecesToCut } from './part-operations';
+import { type Cutting, partOperations } from './part-operations';
+import { piecesToCut } from './part-pieces';
 import { placingOf, withStopAt } from './placing';
 import { setupOf } from './setup';
 

@@ -2,9 +2,9 @@ import { isPositive, type Length, zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { cutterTape, markAt, type Tape } from '../../length/tape';
 import type { Lap, Notch, Part, Rabbet } from '../carcass/part';
-import type { CopyName, PieceName, Takes } from '../carcass/part-name';
+import type { Takes } from '../carcass/part-name';
 import type { Board } from '../grooves/board';
-import { copiesOf, copyId, copyOf } from '../grooves/copies';
+import { copiesOf, copyOf } from '../grooves/copies';
 import { layOut } from '../grooves/lay-out';
 import { type Setting, settingsFor } from '../grooves/settings';
 import { standsOn } from '../grooves/stands-on';
@@ -18,31 +18,13 @@ import { endOf } from './end-operations';
 import { alongFence, grooved, lapped, mitred, notched } from './lies';
 import type { On } from './on';
 import { type Operation, opId } from './operation';
+import { base, type Piece, pieceOf, piecesToCut } from './part-pieces';
 import { type Setup, setupOf } from './setup';
 import { cutToLength, ripTo, type ThroughAt } from './through-cuts';
+import { tonguesOf } from './tongue-operations';
 import type { Seat, Which } from './which';
 
 export type Cutting = ThroughAt;
-
-/** A piece of a part: its copy, and what it is. */
-type Piece = { readonly id: string; readonly name: PieceName };
-
-/** The pieces of a part that are to be made; one spoiled is replaced by its recut. */
-export function piecesToCut(part: Part, recuts: Readonly<Record<string, number>>): readonly Piece[] {
-  const pair = part.pair ?? part.board?.made === 'pair';
-  return Array.from({ length: part.copies }, (_, k) => {
-    const copy: CopyName = pair ? (k === 0 ? 'left' : 'right') : k + 1;
-    const own = `${copy}`;
-    const again = recuts[own] ?? 0;
-    return { id: copyId(own, again), name: pieceOf(part, part.copies === 1 ? undefined : copy, again) };
-  });
-}
-
-const pieceOf = (part: Part, copy: CopyName | undefined, again: number): PieceName => ({
-  of: part.name,
-  copy,
-  recut: again > 0,
-});
 
 /**
  * Every operation of a part, in trade order: rip to width, cut to length, grooves, then rabbets, notches and laps.
@@ -72,6 +54,7 @@ export function partOperations(
     const ready = ids(own.length > 0 ? own : length);
     const last = [
       ...rabbetsOf(part, piece, at.tape),
+      ...tonguesOf(part, piece, at.tape),
       ...shouldersOf(part, piece, at.tape),
       ...alongOf(part, piece, at.tape),
       ...cornerOf(part, piece, at.tape),
@@ -104,9 +87,6 @@ function byCopy(part: Part, cuts: readonly Operation[]): ReadonlyMap<string, rea
   }
   return groups;
 }
-
-const base = (part: Part, piece: Piece, cut: string) =>
-  ({ id: opId(part.id, cut, piece.id), part: part.id, copy: piece.id, name: piece.name, after: [] }) as const;
 
 /** How all pieces of a part are cut to length. */
 function lengthOf(part: Part, at: Cutting): Omit<Operation, keyof ReturnType<typeof base>> {
@@ -188,7 +168,7 @@ function seatOf({ id, no, called, calledNo }: Setting['groove']): Seat {
   if (called === undefined) return { in: 'run', no };
   const partition = /^p(\d+)$/.exec(id)?.[1];
   if (partition) return { in: 'partition', no: partition };
-  if (id === 'bottom') return { in: 'bottom' };
+  if (id === 'bottom' || id === 'top') return { in: id };
   return { in: 'shelf', ...(calledNo === undefined ? {} : { no: `${calledNo}` }) };
 }
 

@@ -9,7 +9,7 @@ import type { Bore } from '../shelves/bore';
 /** What stands in a groove; one of a run has its number, a shelf where there are several. */
 export type Seat =
   | { readonly in: 'run' | 'partition'; readonly no: string }
-  | { readonly in: 'bottom' | 'shelf'; readonly no?: string };
+  | { readonly in: 'bottom' | 'top' | 'shelf'; readonly no?: string };
 
 /** Which of its kind an operation is on its part, as a code: what is said of it stands in the screens. Inches. */
 export type Which =
@@ -27,6 +27,8 @@ export type Which =
   | { readonly is: 'row'; readonly bore: Bore; readonly face?: Face; readonly short?: Length }
   /** Holes for the dowels of front or back, as marked from the top edge; beside one end or both. */
   | { readonly is: 'dowels'; readonly row: DowelRow; readonly marks: readonly Length[] }
+  /** Cut away beside a tongue, at that end of the part. */
+  | { readonly is: 'tongue'; readonly end: string }
   | { readonly is: 'lap'; readonly no: number }
   /** A notch at the end of an edge, so high up from the `end`. */
   | { readonly is: 'corner'; readonly high: Rounded; readonly end: string }

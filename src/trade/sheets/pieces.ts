@@ -1,7 +1,7 @@
 import { add, atMost, inches, isPositive, type Length, shortest } from '../../length/length';
 import type { Part } from '../carcass/part';
 import type { PieceName } from '../carcass/part-name';
-import { piecesToCut } from '../setups/part-operations';
+import { piecesToCut } from '../setups/part-pieces';
 import { type RoughAt, roughOf } from './rough';
 import type { Rect } from './tree';
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import * as words from '../../../src/screens/case/join-words';
 import { type Case, newCase } from '../../../src/trade/carcass/case';
+import { l } from '../../length/write-figures';
 import { said } from '../said';
 
 const c = newCase('c1');
@@ -52,10 +53,42 @@ describe('how deep', () => {
 });
 
 test('a bottom at the lower ends cannot stand off the floor, and what would do is said', () => {
-  expect(words.bottomLow.over('4 1/8')).toContain(
-    'the case cannot stand 4 1/8 off the floor. Make that 0, or',
-  );
-  expect(words.bottomLow.rabbet('4 1/8')).toContain(
-    'the case cannot stand 4 1/8 off the floor. Make that 0, or',
-  );
+  for (const joint of ['over', 'rabbet'] as const)
+    expect(words.joinProblemText({ joined: true, code: 'bottom-low', joint, by: l('4 1/8') })).toContain(
+      'the case cannot stand 4 1/8 off the floor. Make that 0, or',
+    );
+});
+
+describe('tongues', () => {
+  const at = { thick: '1/4', room: '1/32', bottom: '[b]', partition: '[p]', shelf: '[s]' };
+  const tongues = (over: Partial<Case>) => said(words.tongues({ ...c, ...over }, at)).trim();
+
+  test('are asked for where a part ends in them, and where they lie; a top has one way alone', () => {
+    expect(tongues({})).toBe('');
+    // said of shelves, and there is none
+    expect(tongues({ shelfJoint: 'tongue' })).toBe('');
+    expect(tongues({ bottomJoint: 'tongue', topJoint: 'tongue' })).toBe(
+      'Tongues 1/4 thick, 1/32 room under them; of the bottom [b]; of the top at the under face.',
+    );
+    expect(tongues({ shelfJoint: 'tongue', partitionJoint: 'tongue', partitions: 1, inside: [shelf] })).toBe(
+      'Tongues 1/4 thick, 1/32 room under them; of partitions [p]; of fixed shelves [s].',
+    );
+  });
+
+  test('their grooves are wider than what goes in, not than its sheet', () => {
+    expect(deep({ bottomJoint: 'tongue', topJoint: 'butt' })).toBe(
+      'Dadoes 9/32 deep in the sides, each 0 wider than what goes in.',
+    );
+  });
+
+  test('as thick as their part leave no shoulder: half of 23/32 would do', () => {
+    const thick = { code: 'tongue-thick', part: 'shelf', tongue: l('3/4'), thickness: l('23/32') } as const;
+    expect(words.joinProblemText({ joined: true, ...thick })).toBe(
+      'Tongues 3/4 thick leave no shoulder: the shelves are 23/32 thick. Half of that would do, 23/64.',
+    );
+    expect(words.joinProblemText({ joined: true, code: 'tongue-low' })).toContain('lie at the upper face');
+    expect(words.joinWarningText({ joined: true, code: 'tongue-room', room: l('0'), least: l('1/64') })).toBe(
+      'Only 0 is left under the tongues: glue has nowhere to go. Keep 1/64.',
+    );
+  });
 });

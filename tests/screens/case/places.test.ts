@@ -31,7 +31,7 @@ test('a thing worth a look that no one blank makes stands under the whole', () =
 });
 
 test('a bottom that lies too low is wrong at how it is joined, and at what the case stands off the floor', () => {
-  expect(placeOf({ code: 'bottom-low', joint: 'over', by: l('4') }, plainCase)).toEqual({
+  expect(placeOf({ joined: true, code: 'bottom-low', joint: 'over', by: l('4') }, plainCase)).toEqual({
     at: 'joints',
     blanks: ['How the bottom meets the sides', 'Floor to the underside of the case'],
   });

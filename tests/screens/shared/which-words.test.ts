@@ -50,7 +50,7 @@ describe('whatWords', () => {
   test('a groove is called by its number or by what stands in it, its wall and its face', () => {
     expect(said('groove', { is: 'groove', seat: { in: 'run', no: '7' } })).toBe('groove no. 7');
     const shelf = { is: 'groove', seat: { in: 'shelf' }, wall: 'near', face: 'B' } as const;
-    expect(said('groove', shelf)).toBe('groove shelf, near wall, face B');
+    expect(said('groove', shelf)).toBe('groove for the shelf, near wall, face B');
     expect(whatWords({ ...operation('groove', shelf), fits: 'ply' }, '1/32')).toBe(
       'dado for the shelf, near wall, face B',
     );

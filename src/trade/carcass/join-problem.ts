@@ -1,0 +1,26 @@
+import type { Length } from '../../length/length';
+import type { StockRole } from './case';
+
+/** Why parts cannot be joined as said. Inches. */
+export type JoinProblem = { readonly joined: true } & (
+  | /** A bottom that lies at the lower ends of the sides, in a case that stands off the floor: by so much. */
+  { readonly code: 'bottom-low'; readonly joint: 'rabbet' | 'over'; readonly by: Length }
+  /** A tongue as thick as the part it is cut of, or thicker. */
+  | {
+      readonly code: 'tongue-thick';
+      readonly part: StockRole;
+      readonly tongue: Length;
+      readonly thickness: Length;
+    }
+  /** The tongue of a bottom at its under face, with nothing of the sides under it. */
+  | { readonly code: 'tongue-low' }
+);
+
+/** What is worth a look in how parts are joined. Limits are common practice, no source. */
+export type JoinWarning = {
+  readonly joined: true;
+  /** Too little room under a tongue for glue. */
+  readonly code: 'tongue-room';
+  readonly room: Length;
+  readonly least: Length;
+};
