@@ -6,7 +6,7 @@ test('a job is begun like the one in hand, and takes the readings of a sheet mea
 }) => {
   await openSample(page);
   await page.goto('./#/jobs');
-  await page.getByRole('button', { name: 'Begin another like “Mineral and shell cabinet”' }).click();
+  await page.getByRole('button', { name: 'Begin another like the one in hand' }).click();
   await page.getByRole('button', { name: /^What was decided/ }).click();
   await page.getByRole('textbox', { name: 'Name of the new job' }).fill('East wall');
   await page.keyboard.press('Enter');

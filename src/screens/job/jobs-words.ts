@@ -1,7 +1,7 @@
 export const title = 'All jobs';
 export const newJob = 'New job';
 export const newName = 'Name of the new job';
-export const beginLike = (name: string): string => `Begin another like “${name || 'this job'}”`;
+export const beginLike = 'Begin another like the one in hand';
 export const takeAlong = 'What goes along';
 export const decided = 'What was decided';
 export const decidedHint = 'sizes, joints, wood, drawers; nothing measured, nothing ticked';

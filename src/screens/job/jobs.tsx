@@ -98,7 +98,7 @@ function Adds({ bench, onLike }: { readonly bench: Bench; readonly onLike: () =>
       <Button label={words.openSample} onTap={() => void bench.incoming.openSample()} />
       {job && (
         <>
-          <Button label={words.beginLike(job.name)} onTap={onLike} />
+          <Button label={words.beginLike} onTap={onLike} />
           <Button label={words.deleteJob(job.name)} look="quiet" onTap={() => void bench.shelf.deleteJob()} />
         </>
       )}
