@@ -44,6 +44,24 @@ const kept: readonly (readonly [string, Json])[] = [
   ['pieces/1/spoils/g1/spoiled', true],
   ['pieces/left/spoils/g1/spoiled', true],
 ];
+/** Other ways to build than the sample has. */
+const banks = [...new Set(all.flatMap((at) => (at.startsWith('banks/') ? [at.split('/')[1] ?? ''] : [])))];
+const ways: readonly (readonly [string, Json])[] = [
+  ...cases.flatMap((id): readonly (readonly [string, Json])[] => [
+    [`cases/${id}/bottomJoint`, 'tongue'],
+    [`cases/${id}/topJoint`, 'over'],
+    [`cases/${id}/shelfJoint`, 'butt'],
+    [`cases/${id}/backHow`, 'groove'],
+    [`cases/${id}/backHow`, 'applied'],
+    [`cases/${id}/hasPlinth`, true],
+    [`cases/${id}/inside/pins/kind`, 'loose'],
+    [`cases/${id}/inside/pins/heldBy`, 'pins'],
+  ]),
+  ...banks.map((id) => [`banks/${id}/corner/joint/how`, 'box-joint'] as const),
+  ['joints/x/part', `${cases[0]}~left`],
+  ['joints/x/width', '1/4'],
+  ['joints/x/depth', '1/4'],
+];
 const shops: readonly Shop[] = [
   {},
   { single: inches(1n, 10n) },
@@ -53,7 +71,17 @@ const shops: readonly Shop[] = [
 type Edit = { readonly does: string; readonly at: number; readonly to: number };
 
 const edit: fc.Arbitrary<Edit> = fc.record({
-  does: fc.constantFrom('drop', 'bring back', 'as elsewhere', 'read', 'marks', 'part', 'shop', 'nothing'),
+  does: fc.constantFrom(
+    'drop',
+    'bring back',
+    'as elsewhere',
+    'read',
+    'marks',
+    'part',
+    'way',
+    'shop',
+    'nothing',
+  ),
   at: fc.nat(100_000),
   to: fc.nat(100_000),
 });
@@ -69,6 +97,7 @@ function done(values: Map<string, Json>, { does, at, to }: Edit): void {
   if (does === 'drop') values.delete(path);
   if (does === 'bring back') values.set(path, own);
   if (does === 'as elsewhere') values.set(path, sample.get(like) ?? own);
+  if (does === 'way') values.set(...pickOf(ways, at));
   if (does === 'marks') values.set('tape', pickOf(['1/32', '1/64', 'mm'], to));
   if (does === 'read') {
     const stocks = all.filter((one) => /^stock\/\w+\/name$/.test(one));
