@@ -40,13 +40,15 @@ const asRead = [
  */
 export function begunFrom(values: Values, { name, readings }: Begun): readonly Change[] {
   const left = [...ofTheMaking, ...(readings ? [] : asRead)];
-  const removed = [...values].flatMap(([path, is]) => (is === true && /\/gone$/.test(path) ? [path] : []));
-  const things = new Set(removed.map((path) => path.replace(/gone$/, '')));
-  const isRemoved = (path: string) => upTo(path).some((thing) => things.has(thing));
-  const kept = [...values].filter(([path]) => !isRemoved(path) && !left.some((rule) => rule.test(path)));
+  const removed = new Set(
+    [...values].flatMap(([path, is]) =>
+      is === true && /\/gone$/.test(path) ? [path.replace(/gone$/, '')] : [],
+    ),
+  );
+  const kept = [...values].filter(([path]) => !left.some((rule) => rule.test(path)));
   const own = new Map<string, Json>([['name', name], ...kept, ...toHeed(values), ...thick(values, readings)]);
   return [...own]
-    .filter(([path]) => !isRemoved(path))
+    .filter(([path]) => !upTo(path).some((thing) => removed.has(thing)))
     .map(([path, value]) => ({ kind: 'edit', path, value }));
 }
 

@@ -120,13 +120,13 @@ function worked(join: Join, own: Own, lengths: readonly Length[]): Found {
 }
 
 /** Middles along the joint, from the reference end. */
-export const marksOf = (is: Found): readonly Length[] => {
+export const middlesOf = (is: Found): readonly Length[] => {
   if (!is.found.ok) return [];
   return is.by === 'slant' ? (is.row?.marks ?? []) : is.found.value.row.marks;
 };
 
 function countOf({ many = 1 }: Join, is: Found | undefined): number | undefined {
-  const marks = is ? marksOf(is).length : 0;
+  const marks = is ? middlesOf(is).length : 0;
   return marks > 0 ? marks * many : undefined;
 }
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { editCase, editJoin, editStock } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
-import { joinPlace, joinsToBuy, marksOf, slantsToBuy } from '../../src/plan/join-plan';
+import { joinPlace, joinsToBuy, middlesOf, slantsToBuy } from '../../src/plan/join-plan';
 import { l, w } from '../length/write-figures';
 import { worked } from './job-of';
 
@@ -31,7 +31,7 @@ test('dowels of a case stand along its depth, in its own stuff, until otherwise 
   const { is, count, missing, plan } = place({ by: 'dowel', many: 4 });
   expect(missing).toEqual([]);
   expect(is?.by === 'dowel' && is.found.ok && w(is.found.value.size.thick)).toBe('5/16');
-  expect(is && marksOf(is).map(w)).toEqual(['1 1/4', '6 2/3', '12 1/12', '17 1/2']);
+  expect(is && middlesOf(is).map(w)).toEqual(['1 1/4', '6 2/3', '12 1/12', '17 1/2']);
   expect(count).toBe(16);
   const bought = joinsToBuy(plan);
   expect(bought.map(({ place, count }) => [place, count])).toEqual([['Cabinet', 16]]);

@@ -1,7 +1,7 @@
 import type { Length } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { fineOf, markAt } from '../../length/tape';
-import { type JoinPlace, joinPlace, joinsOf, marksOf } from '../../plan/join-plan';
+import { type JoinPlace, joinPlace, joinsOf, middlesOf } from '../../plan/join-plan';
 import type { Plan } from '../../plan/plan';
 import { opId } from '../../trade/setups/operation';
 import type { FigureStep } from '../shared/figure-by-figure';
@@ -23,7 +23,7 @@ function stepsOf({ job: { tape } }: Plan, of: string, { join, is }: JoinPlace): 
     kept: figure.value,
     says,
   });
-  const marks = marksOf(is);
+  const marks = middlesOf(is);
   return [
     ...deepOf(is).map(([own, title, figure, says]) => step(own, title, markAt(figure, fineOf(tape)), says)),
     ...marks.map((x, k) =>

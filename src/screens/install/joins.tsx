@@ -4,7 +4,7 @@ import type { Length } from '../../length/length';
 import { isNegative } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import { writeMark } from '../../length/write';
-import { type JoinPlace, joinPlace, joinsOf, marksOf } from '../../plan/join-plan';
+import { type JoinPlace, joinPlace, joinsOf, middlesOf } from '../../plan/join-plan';
 import type { Plan } from '../../plan/plan';
 import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
@@ -86,7 +86,7 @@ type FoundProps = { readonly place: JoinPlace; readonly tape: Tape };
 
 function FoundJoin({ place: { missing, is, count }, tape }: FoundProps) {
   const at = (x: Length) => writeMark(markAt(x, tape), tape);
-  const marks = is ? marksOf(is).map(at) : [];
+  const marks = is ? middlesOf(is).map(at) : [];
   return (
     <div class="pad-x">
       {missing.map((blank) => (
