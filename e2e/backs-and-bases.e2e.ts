@@ -1,22 +1,15 @@
 import { expect, type Page, test } from '@playwright/test';
 import { type Hand, handOn } from './hand';
-
-const button = (page: Page, name: string | RegExp) =>
-  page.locator('main').getByRole('button', { name }).first();
-const key = (page: Page, name: string | RegExp) => page.getByRole('dialog').getByRole('button', { name });
+import { button, filled, measured, sizes } from './hand-case';
 
 /**
  * A case for shells, 30 × 48 × 11 1/4 on the floor, ply of 3/4 and a thin back of 1/4, all with a dado 1/4 deep and as
  * wide as its sheet and .005. Clear it is 30 − 1 1/2 = 28 1/2 wide, 48 − 1 1/2 = 46 1/2 high.
  */
 test('a back in a groove from nothing to the cut that makes it', async ({ page }) => {
-  await page.goto('./');
-  const hand = handOn(page);
-  await hand.tap(button(page, 'Work out a case'));
-  await sizes(page, hand);
-  await measured(page, hand, '3/4');
+  const hand = await begun(page);
   await hand.tap(button(page, '+ A back'));
-  await measured(page, hand, '1/4');
+  await sheet(page, hand, '1/4');
   await hand.tap(button(page, /^How the back is held/));
   await hand.tap(page.getByRole('dialog').getByRole('button', { name: /in a groove/ }));
   const said = page.locator('main').getByLabel('Back', { exact: true });
@@ -48,11 +41,7 @@ test('a back in a groove from nothing to the cut that makes it', async ({ page }
  * notched 3 + 3/4 = 3 3/4 deep and 4 high, and the board is 4 − 1/8 = 3 7/8 by 30.
  */
 test('a toe board in notches from nothing to the cut that makes them', async ({ page }) => {
-  await page.goto('./');
-  const hand = handOn(page);
-  await hand.tap(button(page, 'Work out a case'));
-  await sizes(page, hand);
-  await measured(page, hand, '3/4');
+  const hand = await begun(page);
   await filled(page, hand, { blank: /^Floor to the underside/, figure: '4' });
   await hand.tap(button(page, '+ A toe board'));
   await hand.tap(button(page, /^How the toe board stands/));
@@ -88,11 +77,7 @@ test('a toe board in notches from nothing to the cut that makes them', async ({ 
  * its strips are ripped 4 1/4.
  */
 test('a plinth from nothing to the cut that makes it', async ({ page }) => {
-  await page.goto('./');
-  const hand = handOn(page);
-  await hand.tap(button(page, 'Work out a case'));
-  await sizes(page, hand);
-  await measured(page, hand, '3/4');
+  const hand = await begun(page);
   await filled(page, hand, { blank: /^Floor to the underside/, figure: '4' });
   await hand.tap(button(page, '+ A plinth'));
   await expect(button(page, '+ A toe board')).toBeHidden();
@@ -119,11 +104,7 @@ test('a plinth from nothing to the cut that makes it', async ({ page }) => {
 
 /** The same case on the floor and without a back: two nailers 28 1/2 by 2 1/2, inside. */
 test('nailers from nothing to the cut that makes them', async ({ page }) => {
-  await page.goto('./');
-  const hand = handOn(page);
-  await hand.tap(button(page, 'Work out a case'));
-  await sizes(page, hand);
-  await measured(page, hand, '3/4');
+  const hand = await begun(page);
   await hand.tap(button(page, '+ Nailers'));
   await expect(button(page, '+ Cleats')).toBeHidden();
   const said = page.locator('main').getByLabel('Nailers', { exact: true });
@@ -142,26 +123,16 @@ test('nailers from nothing to the cut that makes them', async ({ page }) => {
   await expect(rip).toContainText('2 and 1/2');
 });
 
-/** The keys for the width stand open; the next blank follows. */
-async function sizes(page: Page, hand: Hand): Promise<void> {
-  for (const [k, figure] of ['30', '48', '11 1/4'].entries()) {
-    await hand.figure(figure);
-    await hand.tap(key(page, k < 2 ? /^Next/ : 'Done'));
-  }
-}
+/** A sheet read at one corner. */
+const sheet = (page: Page, hand: Hand, read: string) =>
+  measured(page, hand, { what: 'Measure a sheet', reads: [read] });
 
-type Filled = { readonly blank: RegExp; readonly figure: string };
-
-async function filled(page: Page, hand: Hand, { blank, figure }: Filled): Promise<void> {
-  await hand.tap(button(page, blank));
-  await hand.figure(figure);
-  await hand.tap(key(page, 'Done'));
-  await expect(page.getByRole('dialog')).toBeHidden();
-}
-
-/** What is asked for, measured now; the page comes back to the case. */
-async function measured(page: Page, hand: Hand, read: string): Promise<void> {
-  await hand.tap(button(page, 'Measure a sheet'));
-  await filled(page, hand, { blank: /^First reading/, figure: read });
-  await hand.tap(page.getByRole('button', { name: 'Back to case' }));
+/** A case begun: its outside sizes, and its sheet. */
+async function begun(page: Page): Promise<Hand> {
+  await page.goto('./');
+  const hand = handOn(page);
+  await hand.tap(button(page, 'Work out a case'));
+  await sizes(page, hand, ['30', '48', '11 1/4']);
+  await sheet(page, hand, '3/4');
+  return hand;
 }

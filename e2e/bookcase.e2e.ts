@@ -1,12 +1,9 @@
-import { expect, type Page, test } from '@playwright/test';
-import { type Hand, handOn } from './hand';
+import { expect, test } from '@playwright/test';
+import { handOn } from './hand';
+import { button, filled, key, measured, sizes } from './hand-case';
 
 /** What an empty phone may take to the parts of this bookcase. */
 const allowed = 80;
-
-const button = (page: Page, name: string | RegExp) =>
-  page.locator('main').getByRole('button', { name }).first();
-const key = (page: Page, name: string | RegExp) => page.getByRole('dialog').getByRole('button', { name });
 
 /**
  * The bookcase of `tests/plan/bookcase.ts`, keyed in by a user who has never opened the app: 30 × 48 × 11 1/4, 3 off
@@ -16,7 +13,8 @@ test('a bookcase from an empty phone to its parts, in the taps allowed', async (
   await page.goto('./');
   const hand = handOn(page);
   await hand.tap(button(page, 'Work out a case'));
-  await sizes(page, hand);
+  await sizes(page, hand, ['30', '48', '11 1/4']);
+  await filled(page, hand, { blank: /Floor to the underside/, figure: '3' });
   await measured(page, hand, { what: 'Measure a sheet', reads: ['.708', '.714', '.711', '.709'] });
   await hand.tap(button(page, '+ A back'));
   await measured(page, hand, { what: 'Measure a sheet', reads: ['.22'] });
@@ -44,32 +42,3 @@ test('a bookcase from an empty phone to its parts, in the taps allowed', async (
   console.log(`\nA bookcase from an empty phone to its parts: allowed ${allowed}, taken ${hand.taps()}`);
   expect(hand.taps()).toBeLessThanOrEqual(allowed);
 });
-
-/** The keys for the width stand open; the next blank follows. */
-async function sizes(page: Page, hand: Hand): Promise<void> {
-  await hand.figure('30');
-  await hand.tap(key(page, /^Next/));
-  await hand.figure('48');
-  await hand.tap(key(page, /^Next/));
-  await hand.figure('11 1/4');
-  await hand.tap(key(page, 'Done'));
-  await filled(page, hand, { blank: /Floor to the underside/, figure: '3' });
-}
-
-type Filled = { readonly blank: RegExp; readonly figure: string };
-
-async function filled(page: Page, hand: Hand, { blank, figure }: Filled): Promise<void> {
-  await hand.tap(button(page, blank));
-  await hand.figure(figure);
-  await hand.tap(key(page, 'Done'));
-  await expect(page.getByRole('dialog')).toBeHidden();
-}
-
-type Measured = { readonly what: string; readonly reads: readonly string[] };
-
-/** What is asked for, measured now; the page comes back to the case. */
-async function measured(page: Page, hand: Hand, { what, reads }: Measured): Promise<void> {
-  await hand.tap(button(page, what));
-  for (const read of reads) await filled(page, hand, { blank: /^(First|Another) reading/, figure: read });
-  await hand.tap(page.getByRole('button', { name: 'Back to case' }));
-}
