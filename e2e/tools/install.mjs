@@ -34,6 +34,22 @@ export function runBeside(command, args) {
 /** Runs a package's own command from node_modules. */
 export const tool = (name, args, env) => run(path.join(root, 'node_modules', '.bin', name), args, env);
 
+/** Starts a package's own command beside others, its output shown as it comes; resolves with its exit code. */
+export function shownFrom(name, args, env) {
+  const command = path.join(root, 'node_modules', '.bin', name);
+  const options = {
+    cwd: root,
+    stdio: 'inherit',
+    env: { ...process.env, ...env },
+    shell: process.platform === 'win32',
+  };
+  return new Promise((resolve) => {
+    const child = spawn(command, args, options);
+    child.on('error', () => resolve(1));
+    child.on('close', (code) => resolve(code ?? 1));
+  });
+}
+
 export function installPackages() {
   const [major, minor] = process.versions.node.split('.').map(Number);
   if (major < 20 || (major === 20 && minor < 19)) {
