@@ -98,3 +98,27 @@ test('a shelf on tongues: a narrow groove in the sides, a shoulder cut away at e
   // 20 3/4 less half of .005, from the bottom end
   await expect(card(/Stop block at.*Left side, Right side/)).toContainText('20 and 3/4 inches');
 });
+
+test('a bottom in a dado at the left and butted at the right: its length, and a groove in the left side alone', async ({
+  page,
+}) => {
+  await stand(page);
+  await choose(page, /How fixed shelves meet their walls/, 'butted');
+  await fillBlank(page, /Floor to the underside/, '4');
+  await page.getByRole('button', { name: 'Right ends otherwise' }).click();
+  await choose(page, /How the right end of the bottom meets its side/, 'butted');
+  const joints = page.getByRole('region', { name: 'Joints' });
+  await expect(joints).toContainText('meets its side: butted, the top');
+  await expect(page.getByRole('region', { name: 'Adds back up' }).locator('li')).toHaveCount(4);
+
+  // 28 1/2 clear, and 1/4 into the left side
+  await page.getByRole('button', { name: 'Parts', exact: true }).click();
+  await expect(part(page, /^Bottom/)).toContainText('28 and 3/4');
+  await part(page, /^Right side/).click();
+  await expect(page.locator('main')).toContainText('Line for the bottom');
+  await page.goto('./#/cuts');
+  const dadoes = page.locator('main .cutrow').filter({ hasText: /Stop block at/ });
+  await expect(dadoes).toHaveCount(1);
+  await expect(dadoes).toContainText('Left side');
+  await expect(dadoes).not.toContainText('Right side');
+});

@@ -51,6 +51,8 @@ export const caseFields = {
   topRabbet: length,
   bottomJoint: joint,
   topJoint: joint,
+  bottomRightJoint: joint,
+  topRightJoint: joint,
   partitionJoint: joint,
   shelfJoint: joint,
   bottomPast: length,

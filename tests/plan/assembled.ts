@@ -25,6 +25,10 @@ export const shop: Shop = {
   shoeWaste: inches(91n, 64n),
 };
 
+/** Not said twice in three times. */
+const sometimes = <const T>(...said: readonly T[]) =>
+  fc.oneof({ weight: 2, arbitrary: fc.constant(undefined) }, fc.constantFrom(...said));
+
 const cutting = fc.record({
   machine: fc.constantFrom('stop', 'fence', 'index', 'router', 'saw', 'spacers', 'sliding' as const),
   against: fc.constantFrom('reference', 'other' as const),
@@ -50,6 +54,8 @@ export const anyJob = fc
     hasTop: fc.boolean(),
     bottomJoint: fc.constantFrom(undefined, 'dado', 'rabbet', 'butt', 'over', 'tongue' as const),
     topJoint: fc.constantFrom(undefined, 'rabbet', 'butt', 'over', 'tongue' as const),
+    bottomRightJoint: sometimes('dado', 'rabbet', 'butt', 'tongue'),
+    topRightJoint: sometimes('rabbet', 'butt', 'tongue'),
     partitionJoint: fc.constantFrom(undefined, 'dado', 'butt', 'tongue' as const),
     shelfJoint: fc.constantFrom(undefined, 'dado', 'butt', 'tongue' as const),
     bottomHugs: fc.constantFrom(undefined, 'far', 'near' as const),
@@ -89,6 +95,7 @@ export const anyJob = fc
       cuts,
       bottomJoint,
       bottomHugs,
+      bottomRightJoint,
       ...rest
     }): { readonly job: Job; readonly c: Case } => {
       const inside = shelves.map(({ bay, kind }, k) => ({
@@ -102,6 +109,7 @@ export const anyJob = fc
         ...rest,
         // a bottom at the lower ends of the sides lies on the floor
         ...(rest.feet.n === 0n || bottomJoint === 'butt' || bottomJoint === 'tongue' ? { bottomJoint } : {}),
+        ...(rest.feet.n === 0n || bottomRightJoint !== 'rabbet' ? { bottomRightJoint } : {}),
         ...(rest.feet.n === 0n ? {} : { bottomHugs }),
         inside,
         stocks: { side: 'a', shelf: 'b', partition: 'b', back: 'k' },
@@ -168,7 +176,8 @@ export function assembled(
   const side = thick('side');
   const bottom = { piece: piece('bottom'), end: 'left', thick: side };
   const bottomLeft = subtract(side, reachIn(c, 'bottom', { ...bottom, side: piece('left') }));
-  const outside = add(add(piece('bottom').long, bottomLeft), bottomLeft);
+  const bottomRight = subtract(side, reachIn(c, 'bottom', { ...bottom, end: 'right', side: piece('right') }));
+  const outside = sum([piece('bottom').long, bottomLeft, bottomRight]);
   const partitions = Array.from({ length: c.partitions }, (_, k) => {
     const own = { piece: piece(`partition${k + 1}`), end: 'bottom', thick: thick('shelf') };
     const middle = add(bottomLeft, seated(bottom.piece, `p${k + 1}`, own).middle);
@@ -187,11 +196,12 @@ export function assembled(
 }
 
 /** Upper face of the bottom: under the sides, in its rabbet or dado, on its line, or flush with the ends. */
-function datumOf(left: CutPiece, { bottomJoint }: Case, bottom: GoesIn): Length {
-  const rabbet = left.rabbets.get('bottom');
+function datumOf(side: CutPiece, c: Case, bottom: GoesIn): Length {
+  const rabbet = side.rabbets.get('bottom');
   if (rabbet) return rabbet.wide;
-  if (left.grooves.has('bottom') || left.lines.has('bottom'))
-    return add(seated(left, 'bottom', bottom).middle, half(bottom.thick));
+  if (side.grooves.has('bottom') || side.lines.has('bottom'))
+    return add(seated(side, 'bottom', bottom).middle, half(bottom.thick));
+  const bottomJoint = (bottom.end === 'right' && c.bottomRightJoint) || c.bottomJoint;
   if (bottomJoint !== 'over' && bottomJoint !== 'butt') throw new Error('the bottom hangs in the air');
   return bottom.thick;
 }
@@ -213,24 +223,30 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
   const goes = (role: string, end: string) => ({ piece: piece(role), end, thick: thick('shelf') });
   if (c.feet && c.feet.n > 0n) {
     off.set('bottom over the floor', subtract(datum, add(c.feet, side)));
-    off.set(
-      'bottom level',
-      subtract(
-        seated(left, 'bottom', bottom('left')).middle,
-        seated(right, 'bottom', bottom('right')).middle,
-      ),
-    );
   }
+  off.set('bottom level', subtract(datum, datumOf(right, c, bottom('right'))));
   const topSeat = left.rabbets.get('top');
   const topAt = c.hasTop ? { piece: piece('top'), end: 'left', thick: side } : undefined;
-  const topLeft = subtract(side, topAt ? reachIn(c, 'top', { ...topAt, side: left }) : zero);
-  if (topAt && left.grooves.has('top')) {
-    const under = subtract(left.long, half(side));
-    off.set('top in its groove', subtract(seated(left, 'top', topAt).middle, under));
-  }
+  const topIn = (end: string, at: CutPiece) =>
+    subtract(side, topAt ? reachIn(c, 'top', { ...topAt, end, side: at }) : zero);
+  const [topLeft, topRight] = [topIn('left', left), topIn('right', right)];
+  for (const [end, at] of [
+    ['left', left],
+    ['right', right],
+  ] as const)
+    if (topAt && at.grooves.has('top')) {
+      const under = subtract(at.long, half(side));
+      off.set(
+        `top in its groove at the ${end}`,
+        subtract(seated(at, 'top', { ...topAt, end }).middle, under),
+      );
+    }
   if (c.hasTop) {
-    off.set('top joined', subtract(piece('top').long, between(outside, topLeft)));
-    if (topSeat) off.set('top flush', subtract(topSeat.wide, side));
+    off.set('top joined', subtract(add(piece('top').long, add(topLeft, topRight)), outside));
+    for (const at of [left, right]) {
+      const seat = at.rabbets.get('top');
+      if (seat) off.set('top flush', subtract(seat.wide, side));
+    }
   }
   const top = add(lowest, left.long);
   const onTop = c.hasTop && c.topJoint === 'over';

@@ -5,7 +5,7 @@ import { mostFew } from '../../job/kinds';
 import type { BandKind } from '../../length/bands';
 import type { Length } from '../../length/length';
 import type { BackHow, Case, Inside, PlinthHow, StockRole, ToeHow } from '../../trade/carcass/case';
-import { jointAt } from '../../trade/carcass/meetings';
+import { endAt, type Flat, jointAt, rightJointsAt } from '../../trade/carcass/meetings';
 import { usualCrosses } from '../../trade/carcass/plinth';
 import type { CaseField } from '../../trade/carcass/problems';
 import { follows } from '../../trade/carcass/sizes';
@@ -13,7 +13,7 @@ import { hugsAt } from '../../trade/carcass/tongues';
 import type { Ask } from '../shared/ask';
 import { countRefused } from '../shared/refused-words';
 import * as words from './ask-words';
-import { hugsTitles, hugsWords, joins, joinTitles } from './join-words';
+import { hugsTitles, hugsWords, joins, joinTitles, rightTitles, rightWords } from './join-words';
 import { borers, holders } from './loose-words';
 import { insideTitle, type insideTitles } from './sentence-words';
 import { caseFieldNames, stockNames } from './words';
@@ -196,6 +196,24 @@ export const caseJoint = (c: Case, meeting: keyof typeof joinTitles): Ask => ({
   choices: Object.entries(joins[meeting]).map(([value, said]) => ({ value, ...said })),
   save: (how) => editCase(c.id, { [`${meeting}Joint`]: how }),
 });
+
+/** By which joint the right end of a bottom or top meets its side, where that is not as at the left. */
+export function caseRight(c: Case, flat: Flat): Ask | undefined {
+  const left = jointAt(c, flat);
+  const others = rightJointsAt(c, flat).filter((joint) => joint !== left);
+  const own = jointAt(c, endAt(flat, 'right'));
+  if (others.length === 0) return undefined;
+  return {
+    as: 'choice',
+    title: rightTitles[flat],
+    now: own === left ? 'as' : own,
+    choices: (['as', ...others] as (keyof typeof rightWords)[]).map((value) => ({
+      value,
+      ...rightWords[value],
+    })),
+    save: (how) => editCase(c.id, { [`${endAt(flat, 'right')}Joint`]: how === 'as' ? undefined : how }),
+  };
+}
 
 /** At which face of a part its tongues lie. */
 export const caseHugs = (c: Case, meeting: keyof typeof hugsTitles): Ask => ({

@@ -25,10 +25,11 @@ import { DrawnCase } from './drawn-case';
 import { Next, SelfCheck } from './facts';
 import { type Fault, problemFaults, saysFor, workedFaults } from './faults';
 import { InsideSentence } from './inside';
+import { JointSentence } from './joint-sentence';
 import { lastGoodCase } from './last-good';
 import { Options } from './options';
 import { add } from './sentence-words';
-import { JointSentence, SizeSentence, StockSentence } from './sentences';
+import { SizeSentence, StockSentence } from './sentences';
 import * as words from './words';
 
 type CaseProps = { readonly bench: Bench; readonly id: string };

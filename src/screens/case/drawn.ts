@@ -4,7 +4,7 @@ import { partitionFace } from '../../trade/carcass/boards';
 import type { Case, Inside } from '../../trade/carcass/case';
 import { flatWide, overSides, sideLong } from '../../trade/carcass/ends';
 import { type FaceFrame, frameOf } from '../../trade/carcass/frame';
-import { pastOf, seenOf } from '../../trade/carcass/meetings';
+import { endAt, pastOf, seenOf } from '../../trade/carcass/meetings';
 import type { Worked } from '../../trade/carcass/parts';
 import { bayStart, type Sizes } from '../../trade/carcass/sizes';
 import { numberOf } from '../../trade/carcass/stands-as';
@@ -47,8 +47,8 @@ export function frontOf(worked: Worked): Drawing {
   const feet = c.feet ?? zero;
   const piece = maker(worked);
   const across = (flat: 'bottom' | 'top') => {
-    const seen = seenOf(sizes, flat);
-    return { x: subtract(side, seen), w: sum([clearWidth.value, seen, seen]) };
+    const [left, right] = [seenOf(sizes, flat), seenOf(sizes, endAt(flat, 'right'))];
+    return { x: subtract(side, left), w: sum([clearWidth.value, left, right]) };
   };
   const upright = { y: overSides(sizes, 'bottom'), w: side, h: sideLong(sizes).value };
   const topY = add(sizes.datum.value, clearHeight.value);

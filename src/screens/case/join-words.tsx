@@ -3,7 +3,7 @@ import { half } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { Case } from '../../trade/carcass/case';
 import type { JoinProblem, JoinWarning } from '../../trade/carcass/join-problem';
-import { asksDepth, jointAt, type jointsAt } from '../../trade/carcass/meetings';
+import { asksDepth, endAt, jointAt, type jointsAt } from '../../trade/carcass/meetings';
 import { exactly as w } from '../shared/exact-words';
 import { stockNames } from './words';
 
@@ -78,18 +78,42 @@ export const hugsWords = {
   },
 } as const;
 
+/** The right end of a bottom or top, each a choice. */
+export const rightTitles = {
+  bottom: 'How the right end of the bottom meets its side',
+  top: 'How the right end of the top meets its side',
+} as const;
+
+/** One end, by its joint; `as` where it is joined as the left one is. */
+export const rightWords = {
+  as: { label: 'as at the left' },
+  dado: { label: 'in a dado', hint: 'cut across the right side' },
+  rabbet: { label: 'in a rabbet', hint: 'at the end of the right side' },
+  butt: { label: 'butted', hint: uncut },
+  tongue: { label: 'on a tongue', hint: 'in a groove across the right side' },
+} as const;
+
+export const rightOtherwise = 'Right ends otherwise';
+
 const past = (at: Blank) => <>, {at} past each</>;
+
+const right = (at: Blank) => at && <>, its right end {at}</>;
 
 /** How the parts of the case are joined. */
 export const meets = (
   c: Case,
-  at: Readonly<Record<keyof typeof joinTitles | 'bottomPast' | 'topPast', Blank>>,
+  at: Readonly<
+    Record<keyof typeof joinTitles | 'bottomPast' | 'topPast', Blank> &
+      Partial<Record<'bottomRight' | 'topRight', Blank>>
+  >,
 ) => (
   <>
     The bottom {at.bottom}
     {jointAt(c, 'bottom') === 'over' && past(at.bottomPast)}
+    {right(at.bottomRight)}
     {c.hasTop && <>, the top {at.top}</>}
     {c.hasTop && jointAt(c, 'top') === 'over' && past(at.topPast)}
+    {c.hasTop && right(at.topRight)}
     {hasMeeting(c, 'partition') && <>, partitions {at.partition}</>}
     {hasMeeting(c, 'shelf') && <>, fixed shelves {at.shelf}</>}.{' '}
   </>
@@ -121,7 +145,10 @@ export const deep = (
 /** The parts that end in tongues. */
 const tonguedOf = (c: Case): readonly (keyof typeof joinTitles)[] =>
   (['bottom', 'top', 'partition', 'shelf'] as const).filter(
-    (meeting) => hasMeeting(c, meeting) && jointAt(c, meeting) === 'tongue',
+    (meeting) =>
+      hasMeeting(c, meeting) &&
+      (jointAt(c, meeting) === 'tongue' ||
+        ((meeting === 'bottom' || meeting === 'top') && jointAt(c, endAt(meeting, 'right')) === 'tongue')),
   );
 
 /** How thick tongues are, the room under them, and at which face of their parts they lie. */

@@ -1,10 +1,6 @@
-import { editCase } from '../../job/edits';
-import { half } from '../../length/length';
-import { Chip } from '../../ui/button';
-import { Acts, Sentence } from '../shared/sentence';
+import { Sentence } from '../shared/sentence';
 import * as asks from './asks';
 import { blanks, type CasePart, Said } from './blanks';
-import * as join from './join-words';
 import * as options from './option-words';
 import * as words from './sentence-words';
 
@@ -47,45 +43,6 @@ export function StockSentence(part: CasePart) {
     <Sentence label={words.stock}>
       {words.stocks(part.c, blanks(part).of)}
       <Said {...part} at="stock" />
-    </Sentence>
-  );
-}
-
-export function JointSentence(part: CasePart) {
-  const { c, act } = part;
-  const { blank, length, thick, usual } = blanks(part);
-  const side = thick('side');
-  return (
-    <Sentence label={words.joints}>
-      {join.meets(c, {
-        bottom: blank(asks.caseJoint(c, 'bottom')),
-        bottomPast: length('bottomPast', usual.overhang),
-        top: blank(asks.caseJoint(c, 'top')),
-        topPast: length('topPast', usual.overhang),
-        partition: blank(asks.caseJoint(c, 'partition')),
-        shelf: blank(asks.caseJoint(c, 'shelf')),
-      })}
-      {join.deep(c, {
-        dado: length('dado', usual.dado),
-        partition: length('partitionDado', c.dado ?? usual.dado),
-        fit: length('fit', usual.fit),
-        bottom: length('bottomRabbet', side && half(side)),
-        top: length('topRabbet', side && half(side)),
-      })}
-      {join.tongues(c, {
-        thick: length('tongue', usual.tongue),
-        room: length('tongueRoom', usual.tongueRoom),
-        bottom: blank(asks.caseHugs(c, 'bottom')),
-        partition: blank(asks.caseHugs(c, 'partition')),
-        shelf: blank(asks.caseHugs(c, 'shelf')),
-      })}
-      <Acts>
-        <Chip
-          label={words.topChip(c.hasTop)}
-          onTap={() => act(words.topChanged, editCase(c.id, { hasTop: !c.hasTop }))}
-        />
-      </Acts>
-      <Said {...part} at="joints" />
     </Sentence>
   );
 }

@@ -72,6 +72,8 @@ const plainWords: Record<PlainTerm, string> = {
   'right-tongue': 'right tongue',
   'left-dado': 'left dado',
   'right-dado': 'right dado',
+  'left-rabbet': 'left rabbet',
+  'right-rabbet': 'right rabbet',
   'back-rabbet': 'back rabbet',
   'behind-groove': 'left behind the groove',
   'back-groove': 'groove for the back',

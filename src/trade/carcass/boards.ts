@@ -3,7 +3,7 @@ import type { Board, Run } from '../grooves/board';
 import { cutsFor, type Met, type Seat } from '../joints/joint';
 import type { Case, Inside, StockRole } from './case';
 import { sideDatum } from './ends';
-import { jointAt, type Meeting, meetingAt, reachOf } from './meetings';
+import { endAt, type Hand, jointAt, type Meeting, meetingAt, reachOf } from './meetings';
 import type { Line } from './part';
 import { bayStart, type Sizes, stockOf } from './sizes';
 import { numberOf } from './stands-as';
@@ -101,26 +101,27 @@ const shelves = (sizes: Sizes, bay: number, face: 'A' | 'B', meeting: Meeting): 
   );
 
 /** The bottom in a side: just under the datum, flush with the end of the side where the case stands on it. */
-export function bottomIn(sizes: Sizes): Met {
+export function bottomIn(sizes: Sizes, hand: Hand): Met {
   const { feet } = sizes.case;
   const near = negate(sizes.thick('bottom'));
-  const { joint, seat } = housed('bottom', sizes, { part: 'bottom', meeting: 'bottom', near });
+  const { joint, seat } = housed('bottom', sizes, {
+    part: 'bottom',
+    meeting: endAt('bottom', hand),
+    near,
+  });
   if ((feet && isPositive(feet)) || seat.tongue) return { joint, seat };
   return { joint, seat: { ...seat, room: zero, flush: { at: 'end', named: 'bottom' } } };
 }
 
 /** The top in a side, where it is let in below the end. */
-const topIn = (sizes: Sizes): readonly Met[] =>
-  sizes.case.hasTop && jointAt(sizes.case, 'top') === 'tongue'
-    ? [housed('top', sizes, { part: 'top', meeting: 'top', near: sizes.clearHeight.value })]
-    : [];
+function topIn(sizes: Sizes, hand: Hand): readonly Met[] {
+  const meeting = endAt('top', hand);
+  if (!sizes.case.hasTop || jointAt(sizes.case, meeting) !== 'tongue') return [];
+  return [housed('top', sizes, { part: 'top', meeting, near: sizes.clearHeight.value })];
+}
 
 /** A side: the bottom's dado just under the datum, shelves and trays of the bay beside it above. */
-export function sideBoard(
-  sizes: Sizes,
-  blank: Blank,
-  cutting: Cutting & { readonly hand: 'left' | 'right' },
-): Board {
+export function sideBoard(sizes: Sizes, blank: Blank, cutting: Cutting & { readonly hand: Hand }): Board {
   const { case: c } = sizes;
   const bay = bayBeside(c, cutting.hand);
   const runs = trayRuns(sizes, bay, 'A');
@@ -130,7 +131,11 @@ export function sideBoard(
     {
       datum: sideDatum(sizes),
       runs,
-      wides: cutsFor([bottomIn(sizes), ...topIn(sizes), ...shelves(sizes, bay, 'A', 'shelf')]).wides,
+      wides: cutsFor([
+        bottomIn(sizes, cutting.hand),
+        ...topIn(sizes, cutting.hand),
+        ...shelves(sizes, bay, 'A', 'shelf'),
+      ]).wides,
       ...(shared ? { mate: reachOf(sizes, 'partition') } : {}),
     },
     cutting,
@@ -166,17 +171,16 @@ export const partitionLines = (sizes: Sizes, k: number): readonly Line[] =>
   linesFrom(reachOf(sizes, 'partition'), inPartition(sizes, k));
 
 /** What stands on a side with nothing cut for it, from the side's own lower end. */
-export const sideLines = (sizes: Sizes, hand: 'left' | 'right'): readonly Line[] =>
+export const sideLines = (sizes: Sizes, hand: Hand): readonly Line[] =>
   linesFrom(sideDatum(sizes), [
-    bottomIn(sizes),
+    bottomIn(sizes, hand),
     ...shelves(sizes, bayBeside(sizes.case, hand), 'A', 'shelf'),
   ]);
 
 const linesFrom = (datum: Length, met: readonly Met[]): readonly Line[] =>
   cutsFor(met).lines.map((line) => ({ ...line, near: add(line.near, datum) }));
 
-const bayBeside = ({ partitions }: Case, hand: 'left' | 'right'): number =>
-  hand === 'left' ? 1 : partitions + 1;
+const bayBeside = ({ partitions }: Case, hand: Hand): number => (hand === 'left' ? 1 : partitions + 1);
 
 /** Bottom or top: a dado for each partition, from the panel's own left end. */
 export function flatBoard(

@@ -150,6 +150,9 @@ export type Case = {
   /** By which joint bottom and top meet the sides, partitions bottom and top, fixed shelves their walls. */
   readonly bottomJoint?: CaseJoint | undefined;
   readonly topJoint?: CaseJoint | undefined;
+  /** Their right ends, where these meet the side otherwise than the left. */
+  readonly bottomRightJoint?: CaseJoint | undefined;
+  readonly topRightJoint?: CaseJoint | undefined;
   readonly partitionJoint?: CaseJoint | undefined;
   readonly shelfJoint?: CaseJoint | undefined;
   /** How far a bottom or top that lies over the sides stands past each. */

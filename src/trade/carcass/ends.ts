@@ -3,13 +3,13 @@ import { minus, plus, type Sum, sumOf, type Term } from '../sums/sum';
 import type { PlainTerm } from '../sums/term-code';
 import { backHow } from './back-how';
 import type { Case } from './case';
-import { jointAt, type Meeting, type Meets, pastOf, reachOf } from './meetings';
-
-type Flat = Extract<Meeting, 'bottom' | 'top'>;
+import { endAt, type Flat, type Hand, jointAt, type Meets, pastOf, reachOf } from './meetings';
 
 /** How far a bottom or top reaches past the inner faces of the sides, both ends together. */
 export function reachTerms(sizes: Meets, flat: Flat): readonly Term[] {
   const both = times(reachOf(sizes, flat), 2n);
+  if (jointAt(sizes.case, flat) !== jointAt(sizes.case, endAt(flat, 'right')))
+    return [reachTerm(sizes, flat, 'left'), reachTerm(sizes, flat, 'right')];
   switch (jointAt(sizes.case, flat)) {
     case 'over':
       return [
@@ -23,6 +23,19 @@ export function reachTerms(sizes: Meets, flat: Flat): readonly Term[] {
     default:
       return [plus('two-dado-depths', both)];
   }
+}
+
+const ownTerms = {
+  left: { tongue: 'left-tongue', rabbet: 'left-rabbet', dado: 'left-dado' },
+  right: { tongue: 'right-tongue', rabbet: 'right-rabbet', dado: 'right-dado' },
+} as const;
+
+/** How far one end of a bottom or top reaches, where the other is joined otherwise. */
+function reachTerm(sizes: Meets, flat: Flat, hand: Hand): Term {
+  const meeting = endAt(flat, hand);
+  const joint = jointAt(sizes.case, meeting);
+  const what = ownTerms[hand][joint === 'tongue' || joint === 'rabbet' ? joint : 'dado'];
+  return plus(what, reachOf(sizes, meeting));
 }
 
 /** A bottom or top added back to the outside: what of the sides lies beyond it, or how far it stands past them. */

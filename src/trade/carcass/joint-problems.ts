@@ -34,18 +34,22 @@ function through({ case: c, thick, joints, depth }: Joined): readonly CaseProble
 
 /** A bottom at the lower ends of the sides lies on the floor, and the case with it. */
 const noFeet = (c: Case): readonly CaseProblem[] => {
-  const joint = jointAt(c, 'bottom');
-  const isLow = joint === 'rabbet' || joint === 'over';
-  return isLow && c.feet && isPositive(c.feet)
+  if (!c.feet || !isPositive(c.feet)) return [];
+  const joint = bottomJoints(c).find((at) => at === 'rabbet' || at === 'over');
+  return joint === 'rabbet' || joint === 'over'
     ? [{ joined: true, code: 'bottom-low', joint, by: c.feet }]
     : [];
 };
+
+const bottomJoints = (c: Case) => [jointAt(c, 'bottom'), jointAt(c, 'bottomRight')];
 
 /** The stock of the parts that end in tongues. */
 const tongued = (c: Case): readonly StockRole[] => {
   const of = {
     bottom: 'bottom',
+    bottomRight: 'bottom',
     top: 'top',
+    topRight: 'top',
     partition: 'partition',
     shelf: 'shelf',
     inPartition: 'shelf',
@@ -68,7 +72,7 @@ function tongues({ case: c, thick, joints }: Joined): readonly CaseProblem[] {
       less(joints[meetingAt(c, meeting).depth], add(joints.tongueRoom, figureIn(c.units, leastLong))),
   );
   const most = short && subtract(joints[meetingAt(c, short).depth], figureIn(c.units, leastLong));
-  const low = jointAt(c, 'bottom') === 'tongue' && hugsAt(c, 'bottom') === 'near';
+  const low = bottomJoints(c).includes('tongue') && hugsAt(c, 'bottom') === 'near';
   return [
     ...(part
       ? [{ joined: true, code: 'tongue-thick', part, tongue: joints.tongue, thickness: thick(part) } as const]

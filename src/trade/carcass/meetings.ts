@@ -15,16 +15,37 @@ export type JointField =
   | 'backGroove'
   | 'cleatRabbet';
 
-/** Where parts of a case meet: the ends of what goes in; a shelf in a side, or in a partition. */
-export type Meeting = 'bottom' | 'top' | 'partition' | 'shelf' | 'inPartition' | 'back' | 'cleat';
+/** Where parts of a case meet: the ends of what goes in, of bottom and top each its own; a shelf in a side, or in a partition. */
+export type Meeting =
+  | 'bottom'
+  | 'bottomRight'
+  | 'top'
+  | 'topRight'
+  | 'partition'
+  | 'shelf'
+  | 'inPartition'
+  | 'back'
+  | 'cleat';
+
+/** A bottom or top; its left end has the same name. */
+export type Flat = 'bottom' | 'top';
+
+/** Which side of a case. */
+export type Hand = 'left' | 'right';
+
+/** Where the end of a bottom or top meets the side at that hand. @example endAt('top', 'right') // 'topRight' */
+export const endAt = (flat: Flat, hand: Hand) =>
+  hand === 'left' ? flat : flat === 'bottom' ? 'bottomRight' : 'topRight';
 
 /** How deep it is cut, where it is, and in what. */
 const cuts: Readonly<Record<Meeting, { readonly depth: JointField; readonly into: StockRole }>> = {
   bottom: { depth: 'dado', into: 'side' },
+  bottomRight: { depth: 'dado', into: 'side' },
   shelf: { depth: 'dado', into: 'side' },
   partition: { depth: 'partitionDado', into: 'bottom' },
   inPartition: { depth: 'partitionDado', into: 'partition' },
   top: { depth: 'topRabbet', into: 'side' },
+  topRight: { depth: 'topRabbet', into: 'side' },
   back: { depth: 'backDeep', into: 'side' },
   cleat: { depth: 'cleatRabbet', into: 'side' },
 };
@@ -41,11 +62,28 @@ export const jointsAt = {
 
 /** By which joint parts meet: as said, else the usual one. @example jointAt(newCase('c'), 'top') // 'rabbet' */
 export function jointAt(c: Case, meeting: Meeting): CaseJoint {
+  if (meeting === 'bottomRight' || meeting === 'topRight') return rightOf(c, meeting);
   const own = meeting === 'inPartition' ? 'shelf' : meeting;
   if (own === 'back' || own === 'cleat') return 'rabbet';
   const of: readonly CaseJoint[] = jointsAt[own];
   return of.find((joint) => joint === c[`${own}Joint`]) ?? jointsAt[own][0];
 }
+
+const flatOf = { bottomRight: 'bottom', topRight: 'top' } as const;
+
+/** The right end is joined as the left one, or by another joint at the same height: under or over both sides, or neither. */
+function rightOf(c: Case, meeting: keyof typeof flatOf): CaseJoint {
+  const flat = flatOf[meeting];
+  const own = rightJointsAt(c, flat).find((joint) => joint === c[`${meeting}Joint`]);
+  return own ?? jointAt(c, flat);
+}
+
+/** By which joints the right end of a bottom or top may meet its side, its left end being joined as it is. */
+export const rightJointsAt = (c: Case, flat: Flat): readonly CaseJoint[] => {
+  const left = jointAt(c, flat);
+  const all: readonly CaseJoint[] = jointsAt[flat];
+  return left === 'over' ? [left] : all.filter((joint) => joint !== 'over');
+};
 
 /** By which joint, how deep it is cut, and what in. */
 export function meetingAt(c: Case, meeting: Meeting): MeetsBy {
@@ -57,8 +95,9 @@ export function meetingAt(c: Case, meeting: Meeting): MeetsBy {
 
 /** A bottom in rabbets, and a top on tongues, are cut as deep as another field says. */
 function deepAs(meeting: Meeting, how: CaseJoint): { readonly depth?: JointField } {
-  if (meeting === 'bottom' && how === 'rabbet') return { depth: 'bottomRabbet' };
-  return meeting === 'top' && how === 'tongue' ? { depth: 'dado' } : {};
+  const flat = meeting === 'bottomRight' || meeting === 'topRight' ? flatOf[meeting] : meeting;
+  if (flat === 'bottom' && how === 'rabbet') return { depth: 'bottomRabbet' };
+  return flat === 'top' && how === 'tongue' ? { depth: 'dado' } : {};
 }
 
 type MeetsBy = { readonly joint: Joint; readonly depth: JointField; readonly into: StockRole };
@@ -73,14 +112,19 @@ const hasShelf = ({ inside, partitions }: Case, walls: 'sides' | 'partitions'): 
     return walls === 'sides' ? bay === 1 || bay === partitions + 1 : partitions > 0;
   });
 
-/** The meetings of a case that are cut so deep as a field says, in the order of the fields. */
+/**
+ * The meetings of a case that are cut so deep as a field says, in the order of the fields; a right end where it is joined
+ * otherwise than the left.
+ */
 export const housedIn = (c: Case): readonly Meeting[] => {
   const has: Readonly<Record<Meeting, boolean>> = {
     bottom: true,
+    bottomRight: jointAt(c, 'bottomRight') !== jointAt(c, 'bottom'),
     shelf: hasShelf(c, 'sides'),
     partition: c.partitions > 0,
     inPartition: hasShelf(c, 'partitions'),
     top: c.hasTop,
+    topRight: c.hasTop && jointAt(c, 'topRight') !== jointAt(c, 'top'),
     back: c.hasBack && backHow(c) !== 'applied',
     cleat: c.cleats > 0,
   };

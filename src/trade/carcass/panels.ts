@@ -20,7 +20,7 @@ import {
 import type { Case, StockRole } from './case';
 import { cleatPlaces, cleatsIn } from './cleats';
 import { flatWide, reachTerms, sideDatum, sideLong, tonguesTerm } from './ends';
-import { jointAt, type Meeting, meetingAt, reachOf } from './meetings';
+import { endAt, type Hand, jointAt, type Meeting, meetingAt, reachOf } from './meetings';
 import { type Line, type Part, sizeAt } from './part';
 import type { PartName, SingleRole } from './part-name';
 import { bottomLong, lengthIn, type Sizes, stockOf } from './sizes';
@@ -112,7 +112,7 @@ export function panels(making: Making): readonly Part[] {
   ];
 }
 
-function side(making: Making, hand: 'left' | 'right'): Part {
+function side(making: Making, hand: Hand): Part {
   const { sizes, cutting } = making;
   const part = partOf(making, {
     role: hand,
@@ -125,7 +125,11 @@ function side(making: Making, hand: 'left' | 'right'): Part {
   });
   const corner = toeNotch(sizes);
   const bay = hand === 'left' ? 1 : sizes.case.partitions + 1;
-  const { rabbets, along: own } = cutsFor([bottomIn(sizes), ...alongSide(sizes), ...backGroove(sizes)]);
+  const { rabbets, along: own } = cutsFor([
+    bottomIn(sizes, hand),
+    ...alongSide(sizes, hand),
+    ...backGroove(sizes),
+  ]);
   const along = [...own, ...stripGrooves(sizes, bay, 'A')];
   return {
     ...part,
@@ -159,7 +163,7 @@ const backGroove = ({ case: c, joints }: Sizes): readonly Met[] =>
     : [];
 
 /** What lies along the ends and edges of a side: the top, the back, and cleats let in for their own length. */
-function alongSide(sizes: Sizes): readonly Met[] {
+function alongSide(sizes: Sizes, hand: Hand): readonly Met[] {
   const { case: c, thick, joints } = sizes;
   const datum = sideDatum(sizes);
   const met = (meeting: Meeting, part: StockRole, seat: Omit<Seat, 'called' | 'fits' | 'depth'>): Met => {
@@ -181,7 +185,7 @@ function alongSide(sizes: Sizes): readonly Met[] {
   );
   const top = { id: 'top', flush: { at: 'end', named: 'top' } } as const;
   return [
-    ...(c.hasTop ? [met('top', 'top', { ...top, thick: thick('top') })] : []),
+    ...(c.hasTop ? [met(endAt('top', hand), 'top', { ...top, thick: thick('top') })] : []),
     ...(rabbeted ? [met('back', 'back', { id: 'back', flush: back, thick: joints.backWide })] : []),
     ...cleats,
   ];
@@ -202,7 +206,7 @@ function flat(making: Making, which: 'bottom' | 'top'): Part {
   const own: Part = {
     ...part,
     ...(grooved.length > 0 ? { along: cutsFor(grooved).along } : {}),
-    tongues: tonguesOf(sizes, which, { left: which, right: which }),
+    tongues: tonguesOf(sizes, which, { left: which, right: endAt(which, 'right') }),
   };
   if (sizes.case.partitions === 0) return own;
   const board = flatBoard(sizes, which, { blank: blankOf(part, sizes.case), cutting: cutting(part.id) });
@@ -214,7 +218,7 @@ function flat(making: Making, which: 'bottom' | 'top'): Part {
 
 /** The top, from the outside: what the bottom reaches past the clear width, it reaches its own way. */
 const topLong = (sizes: Sizes): Sum =>
-  jointAt(sizes.case, 'top') === 'rabbet'
+  jointAt(sizes.case, 'top') === 'rabbet' && jointAt(sizes.case, 'topRight') === 'rabbet'
     ? rabbetToRabbet(sizes, 'top')
     : sumOf(plus('clear-width', sizes.clearWidth.value, sizes.clearWidth), ...reachTerms(sizes, 'top'));
 

@@ -7,9 +7,9 @@ type Tongued = Exclude<Meeting, 'back' | 'cleat'>;
 
 /** At which face a tongue lies. There is no wood over a top, so its own lies at the under face. */
 export function hugsAt(c: Case, meeting: Meeting): Hugs {
-  if (meeting === 'bottom') return c.bottomHugs ?? 'far';
+  if (meeting === 'bottom' || meeting === 'bottomRight') return c.bottomHugs ?? 'far';
   if (meeting === 'partition') return c.partitionHugs ?? 'near';
-  return meeting === 'top' ? 'near' : (c.shelfHugs ?? 'far');
+  return meeting === 'top' || meeting === 'topRight' ? 'near' : (c.shelfHugs ?? 'far');
 }
 
 /** The face beside the tongue: the one that is cut away. */

@@ -70,6 +70,8 @@ export type PlainTerm =
   | 'right-tongue'
   | 'left-dado'
   | 'right-dado'
+  | 'left-rabbet'
+  | 'right-rabbet'
   | 'back-rabbet'
   | 'behind-groove'
   | 'back-groove'

@@ -33,6 +33,16 @@ describe('how a case is joined', () => {
   });
 });
 
+test('the right ends are asked for where they are joined otherwise, a top only where there is one', () => {
+  const at = { ...joins, bottomRight: '[bottom right]', topRight: '[top right]' };
+  expect(said(words.meets(c, at))).toBe(
+    'The bottom [bottom], its right end [bottom right], the top [top], its right end [top right]. ',
+  );
+  expect(said(words.meets({ ...c, hasTop: false }, at))).toBe(
+    'The bottom [bottom], its right end [bottom right]. ',
+  );
+});
+
 describe('how deep', () => {
   test('a case without a top has no word of its rabbet', () => {
     expect(deep({ hasTop: false, partitions: 0 })).toBe(

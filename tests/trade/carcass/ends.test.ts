@@ -106,6 +106,54 @@ test('added back a part counts with what lies beyond it, and a side with what li
   expect(checkOf(joined).map(({ way }) => way)).toContain('side');
 });
 
+describe('two ends joined by unlike joints', () => {
+  const c: Case = { ...onFloor, dado: l('1/4'), bottomRabbet: l('11/32'), bottomRightJoint: 'rabbet' };
+
+  test('each reaches as deep as its own: 36 15/16 and 1/4 and 11/32', () => {
+    expect(long(c, 'bottom')).toBe('37 17/32');
+    const { sizes } = work(c);
+    const terms = reachTerms(sizes, 'bottom').map(({ what, value }) => `${what} ${w(value)}`);
+    expect(terms).toEqual(['left-dado 1/4', 'right-rabbet 11/32']);
+    expect(checkOf(work(c)).filter(({ meets }) => !meets)).toEqual([]);
+  });
+
+  test('each side is cut for the end it takes', () => {
+    const deep = (role: string) =>
+      part(work(c), role)
+        .rabbets.filter(({ id }) => id === 'bottom')
+        .map(({ depth }) => w(depth));
+    expect([deep('left'), deep('right')]).toEqual([['1/4'], ['11/32']]);
+    const off = { ...plainCase, inside: [], bottomRightJoint: 'butt' } as const;
+    const cut = (role: string) => [
+      part(work(off), role).board?.wides.map(({ id }) => id),
+      part(work(off), role).lines?.map(({ id, near }) => `${id} ${w(near)}`),
+    ];
+    // 4 1/8 off the floor the bottom stands in a dado of the left side, and on a line of the right
+    expect([cut('left'), cut('right')]).toEqual([
+      [['bottom'], []],
+      [[], ['bottom 4 1/8']],
+    ]);
+  });
+
+  test('partitions are laid out from the left end, whatever the right one is', () => {
+    // dado 1/4 and the bay 18 7/64: 18 23/64
+    const near = (of: Case) => part(work({ ...of, fit: l('0') }), 'bottom').board?.wides[0]?.near;
+    expect(w(near(c) ?? l('9'))).toBe('18 23/64');
+    expect(near({ ...c, bottomRightJoint: 'butt' })).toEqual(near(c));
+  });
+
+  test('the right end of one that lies under or over the sides is joined like its left', () => {
+    const under = { ...onFloor, bottomJoint: 'over', bottomRightJoint: 'rabbet' } as const;
+    expect(long(under, 'bottom')).toBe('38 3/8');
+    expect(long({ ...onFloor, topRightJoint: 'over' }, 'top')).toBe(long(onFloor, 'top'));
+  });
+
+  test('a right end in a rabbet does not go with feet either, by how much is said', () => {
+    const found = partsOf({ ...plainCase, bottomRightJoint: 'rabbet' }, { stuff: sheets(), tape: '1/32' });
+    expect(found.ok ? [] : found.error).toMatchObject([{ code: 'bottom-low', joint: 'rabbet' }]);
+  });
+});
+
 /**
  * EX: outside 43 5/8 in 23/32, clear 42 3/16. Butted at both ends a bottom is 42 3/16, over both by 1/2 it is
  * 43 5/8 + 1 = 44 5/8.
