@@ -84,6 +84,12 @@ export const rightTitles = {
   top: 'How the right end of the top meets its side',
 } as const;
 
+/** The choices that lay a bottom at the lower ends of the sides. */
+export const lowTitles = {
+  rabbet: [joinTitles.bottom, rightTitles.bottom],
+  over: [joinTitles.bottom],
+} as const;
+
 /** One end, by its joint; `as` where it is joined as the left one is. */
 export const rightWords = {
   as: { label: 'as at the left' },

@@ -4,9 +4,9 @@ import { half } from '../../length/length';
 import { endAt, type Flat, jointAt } from '../../trade/carcass/meetings';
 import { Chip } from '../../ui/button';
 import { Acts, Sentence } from '../shared/sentence';
-import * as asks from './asks';
 import { blanks, type CasePart, Said } from './blanks';
 import * as join from './join-words';
+import * as joints from './joint-asks';
 import * as words from './sentence-words';
 
 /** How the parts of a case are joined, and how deep. */
@@ -18,12 +18,12 @@ export function JointSentence(part: CasePart) {
   return (
     <Sentence label={words.joints}>
       {join.meets(c, {
-        bottom: blank(asks.caseJoint(c, 'bottom')),
+        bottom: blank(joints.caseJoint(c, 'bottom')),
         bottomPast: length('bottomPast', usual.overhang),
-        top: blank(asks.caseJoint(c, 'top')),
+        top: blank(joints.caseJoint(c, 'top')),
         topPast: length('topPast', usual.overhang),
-        partition: blank(asks.caseJoint(c, 'partition')),
-        shelf: blank(asks.caseJoint(c, 'shelf')),
+        partition: blank(joints.caseJoint(c, 'partition')),
+        shelf: blank(joints.caseJoint(c, 'shelf')),
         ...rights,
       })}
       {join.deep(c, {
@@ -52,13 +52,13 @@ function useRights(part: CasePart) {
   const { c } = part;
   const { blank } = blanks(part);
   const at = (flat: Flat) => {
-    const ask = asks.caseRight(c, flat);
+    const ask = joints.caseRight(c, flat);
     const differs = jointAt(c, flat) !== jointAt(c, endAt(flat, 'right'));
     return ask && (wanted || differs) ? blank(ask) : undefined;
   };
   const rights = { bottomRight: at('bottom'), topRight: at('top') };
   const open = [rights.bottomRight, c.hasTop && rights.topRight];
-  const could = asks.caseRight(c, 'bottom') || (c.hasTop && asks.caseRight(c, 'top'));
+  const could = joints.caseRight(c, 'bottom') || (c.hasTop && joints.caseRight(c, 'top'));
   return [rights, could && !open.some(Boolean) ? () => setWanted(true) : undefined] as const;
 }
 
@@ -70,9 +70,9 @@ function Tongues(part: CasePart) {
       {join.tongues(c, {
         thick: length('tongue', usual.tongue),
         room: length('tongueRoom', usual.tongueRoom),
-        bottom: blank(asks.caseHugs(c, 'bottom')),
-        partition: blank(asks.caseHugs(c, 'partition')),
-        shelf: blank(asks.caseHugs(c, 'shelf')),
+        bottom: blank(joints.caseHugs(c, 'bottom')),
+        partition: blank(joints.caseHugs(c, 'partition')),
+        shelf: blank(joints.caseHugs(c, 'shelf')),
       })}
     </>
   );

@@ -5,7 +5,7 @@ import type { CaseField, CaseProblem, CaseWarning } from '../../trade/carcass/pr
 import type { RoundProblem } from '../../trade/carcass/round-problems';
 import type { PinProblem } from '../../trade/shelves/pin-problem';
 import * as ask from './ask-words';
-import { hugsTitles, joinTitles, rightTitles } from './join-words';
+import { hugsTitles, lowTitles } from './join-words';
 import { isOfPins } from './loose-words';
 import { howMany } from './option-words';
 import { roundField } from './round-words';
@@ -229,14 +229,7 @@ function joinPlace(problem: JoinProblem): Place {
     case 'tongue-low':
       return { at: 'joints', blanks: [hugsTitles.bottom] };
     case 'bottom-low':
-      return {
-        at: 'joints',
-        blanks: [
-          joinTitles.bottom,
-          ...(problem.joint === 'rabbet' ? [rightTitles.bottom] : []),
-          caseFieldNames.feet,
-        ],
-      };
+      return { at: 'joints', blanks: [...lowTitles[problem.joint], caseFieldNames.feet] };
     default:
       return assertNever(problem);
   }

@@ -15,7 +15,10 @@ export type JointField =
   | 'backGroove'
   | 'cleatRabbet';
 
-/** Where parts of a case meet: the ends of what goes in, of bottom and top each its own; a shelf in a side, or in a partition. */
+/**
+ * Where parts of a case meet: the ends of what goes in, of bottom and top each its own; a shelf in a side, or in a
+ * partition.
+ */
 export type Meeting =
   | 'bottom'
   | 'bottomRight'
@@ -71,7 +74,7 @@ export function jointAt(c: Case, meeting: Meeting): CaseJoint {
 
 const flatOf = { bottomRight: 'bottom', topRight: 'top' } as const;
 
-/** The right end is joined as the left one, or by another joint at the same height: under or over both sides, or neither. */
+/** The right end is joined as the left one, or by another joint at the same height: over both sides, or neither. */
 function rightOf(c: Case, meeting: keyof typeof flatOf): CaseJoint {
   const flat = flatOf[meeting];
   const own = rightJointsAt(c, flat).find((joint) => joint === c[`${meeting}Joint`]);
@@ -113,8 +116,8 @@ const hasShelf = ({ inside, partitions }: Case, walls: 'sides' | 'partitions'): 
   });
 
 /**
- * The meetings of a case that are cut so deep as a field says, in the order of the fields; a right end where it is joined
- * otherwise than the left.
+ * The meetings of a case that are cut so deep as a field says, in the order of the fields; a right end where it is
+ * joined otherwise than the left.
  */
 export const housedIn = (c: Case): readonly Meeting[] => {
   const has: Readonly<Record<Meeting, boolean>> = {
