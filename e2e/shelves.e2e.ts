@@ -140,7 +140,9 @@ test('metal strips let in: grooves in both sides off one fence, and a shelf shor
   await typeInto(page, /How wide a strip is/, '5/8');
   await typeInto(page, /How thick a strip is/, '13/64');
   await typeInto(page, /How deep its groove is/, '3/16');
-  await typeInto(page, /Strip short of the clear height/, '1/2');
+  await typeInto(page, /Strip short of its opening/, '1/2');
+  await typeInto(page, /How long a strip is as sold/, '72');
+  await keyIn(page, /Clips to spare/, '2');
   // 60 − 1/2; 5/8 + 1/32; 13/64 − 3/16
   await expect(inBays(page)).toContainText('Four strips, at most 59 1/2 long, in grooves 21/32 wide');
   await expect(inBays(page)).toContainText('They stand 1/64 proud.');
@@ -156,4 +158,11 @@ test('metal strips let in: grooves in both sides off one fence, and a shelf shor
   await page.goto('./#/parts');
   await page.getByRole('button', { name: /Loose shelf/ }).click();
   await expect(page.locator('main')).toContainText('40 and 31/32');
+
+  // four clips for each of three shelves; four strips out of what is sold 72 long: 72 − 59 1/2 left of each
+  await page.goto('./#/buy');
+  await expect(page.getByRole('region', { name: 'Shelf clips' })).toContainText('14');
+  const metal = page.getByRole('region', { name: 'Metal strips' });
+  await expect(metal).toContainText('Cut to at most: 4 of 59 1/2.');
+  await expect(metal).toContainText('Left of each: 12 1/2');
 });

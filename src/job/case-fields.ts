@@ -107,6 +107,8 @@ export const insideFields = {
   bore: oneOf(...boredWith),
   stripThick: length,
   stripRoom: length,
+  stripSold: length,
+  spares: count,
   templateLong: length,
   templateFirst: length,
   templateHoles: count,

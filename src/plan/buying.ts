@@ -18,6 +18,7 @@ import { joinsToBuy, slantsToBuy } from './join-plan';
 import { stuffOf } from './parts-of-job';
 import type { Plan } from './plan';
 import { screwsToBuy } from './screw-plan';
+import { shelvesToEdge, shelvesToHold } from './shelf-buying';
 
 /** A line with its tick: what was ticked, and whether the line has changed since. */
 export type Row = {
@@ -82,6 +83,8 @@ export function buyView(at: BuyingAt): BuyView {
       ...slantsToBuy(at.plan, at.screws ?? []),
     ],
     joins: joinsToBuy(at.plan),
+    loose: shelvesToHold(at.plan),
+    edged: shelvesToEdge(at.plan),
   });
   const rows = [...lines, ...fillerLines(at.plan)].map((line) => rowOf(line, at.ticks));
   const open = rows.filter(isOpen);

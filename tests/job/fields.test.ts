@@ -231,6 +231,8 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       bore: 'press',
       stripThick: odd,
       stripRoom: long,
+      stripSold: odd,
+      spares: 4,
       templateLong: long,
       templateFirst: odd,
       templateHoles: 12,

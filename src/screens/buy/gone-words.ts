@@ -10,6 +10,9 @@ const ofGroup: Record<Group, Unit> = {
   solid: 'board-foot',
   fillers: 'strip',
   edging: 'foot',
+  pins: 'pin',
+  clips: 'clip',
+  strips: 'strip',
   slides: 'pair',
   screws: 'screw',
   dowels: 'dowel',
@@ -38,6 +41,8 @@ function ownName(
   if (group === 'fillers') return 'filler';
   if (group === 'edging') return 'band for edges';
   if (group === 'biscuits') return `#${own}`;
+  if (group === 'pins' || group === 'clips') return 'for loose shelves';
+  if (group === 'strips') return 'to hold shelves';
   if (group === 'dowels') {
     const sizes = own.split('x').map((size) => fromStored(size.replace('~', '/')));
     return sizes.map((size) => (size.ok ? w(size.value) : '')).join(' × ');

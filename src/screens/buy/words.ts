@@ -22,6 +22,7 @@ import { exactly as w } from '../shared/exact-words';
 import { partWord } from '../shared/part-words';
 import { screwText } from '../shared/screw-words';
 import { bySize } from '../shared/size-words';
+import { heldText, stripsText } from './shelf-words';
 
 export const title = 'To buy';
 export const back = 'Sheets';
@@ -49,6 +50,9 @@ export const groupWords: Record<Group, string> = {
   solid: 'Solid wood',
   fillers: 'Filler strips',
   edging: 'Band',
+  pins: 'Shelf pins',
+  clips: 'Shelf clips',
+  strips: 'Metal strips',
   slides: 'Slides',
   screws: 'Screws',
   dowels: 'Dowels',
@@ -65,6 +69,8 @@ export const unitWords: Record<Unit, readonly [string, string]> = {
   dowel: ['dowel', 'dowels'],
   biscuit: ['biscuit', 'biscuits'],
   strip: ['strip', 'strips'],
+  pin: ['pin', 'pins'],
+  clip: ['clip', 'clips'],
 };
 
 export const isOne = (x: Ratio): boolean => equals(asInches(x), inches(1n));
@@ -115,6 +121,12 @@ export function lineName({ name, why }: BuyingLine): string {
       return `Dowels ${byWords(why.size.thick, why.size.long)}`;
     case 'biscuits':
       return `Biscuits #${why.no}`;
+    case 'pins':
+      return why.dia ? `Pins for holes ${w(why.dia)} wide` : 'Pins for loose shelves';
+    case 'clips':
+      return `Clips for strips ${w(why.width)} wide`;
+    case 'strips':
+      return `Strips ${w(why.width)} wide, ${w(why.thick)} thick${why.from ? `, sold ${w(why.from.sold)} long` : ''}`;
     default:
       return assertNever(why);
   }
@@ -140,17 +152,33 @@ export function whyText(why: Why): string {
     case 'filler':
       return `As wide as the gap at the ${why.side} at its widest, and what is scribed off; as long as the case is high.`;
     case 'band':
-      return `${counted(why.fronts, 'front', 'fronts')}, ${feet(why.around)} round their edges, and ${percent(why.more)} over.`;
+      return `${edgedText(why)}, and ${percent(why.more)} over.`;
     case 'slides':
       return slidesText(why);
     case 'screws':
       return screwsText(why);
+    case 'pins':
+    case 'clips':
+      return heldText(why);
+    case 'strips':
+      return stripsText(why);
     case 'dowels':
     case 'biscuits':
       return `${why.uses.map(({ place, count }) => `${place} ${count}`).join(', ')}.`;
     default:
       return assertNever(why);
   }
+}
+
+type WhyOf<C extends Why['code']> = Extract<Why, { readonly code: C }>;
+
+function edgedText({ fronts, shelves, around }: WhyOf<'band'>): string {
+  const front = counted(fronts, 'front', 'fronts');
+  const shelf = counted(shelves, 'shelf', 'shelves');
+  if (shelves === 0) return `${front}, ${feet(around)} round their edges`;
+  return fronts === 0
+    ? `${shelf}, ${feet(around)} along ${wordFor(shelves, 'its front edge', 'their front edges')}`
+    : `${front} all round and ${shelf} along the front, ${feet(around)}`;
 }
 
 /** How long a band is in all: feet, or metres in a job in millimetres. */
@@ -204,14 +232,14 @@ function solidText({ pieces, net, waste, thick, as }: BoardFeet): string {
 const instead = ({ buy, waste, thick, as }: BoardFeet): string =>
   `Or ${decimal(buy, 1)} board ft instead, ${percent(waste)} for waste in it, ${w(thick)} thick ${as === 'rough' ? 'rough' : `as ${as}`}.`;
 
-function slidesText({ drawers, banks, long, tooLong }: Extract<Why, { readonly code: 'slides' }>): string {
+function slidesText({ drawers, banks, long, tooLong }: WhyOf<'slides'>): string {
   const own = `One pair a drawer: ${counted(drawers, 'drawer', 'drawers')} (${banks.join(', ')}).`;
   return tooLong
     ? `${own} At ${w(long)} they are ${w(tooLong)} too long for the depth there is, less ${w(slideRoom(unitInHand()))}: shorter ones, or a deeper case.`
     : own;
 }
 
-function screwsText({ uses, count, boxes }: Extract<Why, { readonly code: 'screws' }>): string {
+function screwsText({ uses, count, boxes }: WhyOf<'screws'>): string {
   const each = uses
     .map((u) =>
       u.along

@@ -44,4 +44,6 @@ export const counted = {
   nailers: 'nailers',
 } as const;
 export const holes = 'holes';
+export const pins = 'pins';
+export const clips = 'clips';
 export const insideCounted = { trays: 'trays', fixed: 'shelves', loose: 'shelves', rail: 'rails' } as const;

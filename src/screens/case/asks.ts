@@ -11,7 +11,6 @@ import { follows } from '../../trade/carcass/sizes';
 import type { Ask } from '../shared/ask';
 import { countRefused } from '../shared/refused-words';
 import * as words from './ask-words';
-import { borers, holders } from './loose-words';
 import { insideTitle, type insideTitles } from './sentence-words';
 import { caseFieldNames, stockNames } from './words';
 
@@ -80,6 +79,7 @@ const insideKinds: Record<InsideLengthAt['field'], BandKind> = {
   band: 'room',
   stripThick: 'thickness',
   stripRoom: 'room',
+  stripSold: 'length',
   templateLong: 'length',
   templateFirst: 'place',
   templateError: 'clearance',
@@ -244,29 +244,4 @@ export const caseFlag = (c: Case, field: 'stilesOff' | 'middleOff', title: strin
     { value: 'off', ...words.held.off },
   ],
   save: (how): readonly Change[] => editCase(c.id, { [field]: how === 'off' }),
-});
-
-/** What holds loose shelves, and what their holes are bored with. */
-export const looseHeld = (c: Case, i: Inside): Ask => ({
-  as: 'choice',
-  title: insideTitle(c, i.id, 'heldBy'),
-  now: i.heldBy ?? '',
-  choices: holders,
-  save: (by) => editInside(c.id, i.id, { heldBy: by === '' ? undefined : (by as Inside['heldBy']) }),
-});
-
-export const looseBore = (c: Case, i: Inside): Ask => ({
-  as: 'choice',
-  title: insideTitle(c, i.id, 'bore'),
-  now: i.bore ?? 'template',
-  choices: borers,
-  save: (by) => editInside(c.id, i.id, { bore: by as Inside['bore'] }),
-});
-
-export const templateHoles = (c: Case, i: Inside): Ask => ({
-  as: 'count',
-  title: insideTitle(c, i.id, 'templateHoles'),
-  unit: words.holes,
-  now: i.templateHoles,
-  save: (templateHoles) => editInside(c.id, i.id, { templateHoles }),
 });

@@ -1,5 +1,5 @@
 import type { ComponentChildren as Blank } from 'preact';
-import type { Length } from '../../length/length';
+import { isPositive, type Length } from '../../length/length';
 import type { Inside } from '../../trade/carcass/case';
 import type { CaseProblem } from '../../trade/carcass/problems';
 import type { PinProblem, PinWarning } from '../../trade/shelves/pin-problem';
@@ -23,7 +23,10 @@ export const looseTitles = {
   stripThick: 'How thick a strip is',
   stripDeep: 'How deep its groove is',
   stripRoom: 'How much wider its groove is',
-  stripTop: 'Strip short of the clear height',
+  stripTop: 'Strip short of its opening',
+  stripSold: 'How long a strip is as sold',
+  sparePins: 'Pins to spare',
+  spareClips: 'Clips to spare',
   templateLong: 'How long the template is',
   templateFirst: 'End of the template to its first hole',
   templateHoles: 'How many holes the template has',
@@ -50,9 +53,12 @@ export const borers = [
 ] as const;
 
 type Held = Readonly<
-  Record<'wide' | 'deep' | 'first' | 'pitch' | 'top' | 'front' | 'behind' | 'bore' | 'thick' | 'room', Blank>
+  Record<
+    'wide' | 'deep' | 'first' | 'pitch' | 'top' | 'front' | 'behind' | 'bore' | 'thick' | 'room' | 'sold',
+    Blank
+  >
 >;
-type Sized = Readonly<Record<'flange' | 'play' | 'frontPlay' | 'backPlay' | 'band', Blank>>;
+type Sized = Readonly<Record<'flange' | 'play' | 'frontPlay' | 'backPlay' | 'band' | 'spares', Blank>>;
 
 type Loose = {
   readonly i: Inside;
@@ -73,7 +79,8 @@ export const loose = ({ i, bay, count, by, at, size }: Loose) => (
         {walls(i, at)}. Each shelf{' '}
         {i.heldBy !== 'strips' && <>{size.flange} clear of the walls for its pins, </>}
         with {size.play} play at each end, {size.frontPlay} free in front and {size.backPlay} behind, its
-        front edging {size.band}
+        front edging {size.band}. Four {i.heldBy === 'strips' ? 'clips' : 'pins'} a shelf, {size.spares} to
+        spare
       </>
     )}
     .
@@ -87,7 +94,8 @@ function walls({ heldBy }: Inside, at: Held) {
       return (
         <>
           strips {at.wide} wide and {at.thick} thick in grooves {at.deep} deep and {at.room} wider, one{' '}
-          {at.front} from the front edge, the other {at.behind} from the back, {at.top} short of the top
+          {at.front} from the front edge, the other {at.behind} from the back, {at.top} short of what is over
+          them; sold {at.sold} long
         </>
       );
     case 'lines':
@@ -121,11 +129,23 @@ export const rowsSay = ({ count, last, left, metric }: Rows): string =>
     left.n === 0n ? '' : `, ${w(left)} more than said left at the top`
   }. Once a shelf lies, pull it forward: it must not leave its pins. Heavy things low.`;
 
-type Strips = { readonly long: Length; readonly width: Length; readonly proud: Length };
+type Strips = {
+  readonly pieces: readonly { readonly long: Length }[];
+  readonly width: Length;
+  readonly proud: Length;
+};
+
+/** How many strips, and the longest they may be: of several openings from the bottom up. */
+function stripsOf(pieces: Strips['pieces']): string {
+  const longs = pieces.filter(({ long }) => isPositive(long)).map(({ long }) => w(long));
+  return longs.length === 1 && pieces.length === 1
+    ? `Four strips, at most ${longs[0]} long`
+    : `Four strips an opening, at most ${longs.join(', ')} long from the bottom up`;
+}
 
 /** What strips come to: a slot of one must face a slot of the other. */
-export const stripsSay = ({ long, width, proud }: Strips): string =>
-  `Four strips, at most ${w(long)} long, in grooves ${w(width)} wide that run the whole wall. Cut all four off the same end and stand the same slot down.${
+export const stripsSay = ({ pieces, width, proud }: Strips): string =>
+  `${stripsOf(pieces)}, in grooves ${w(width)} wide that run the whole wall. Cut ${pieces.length === 1 ? 'all four' : 'the four of an opening'} off the same end and stand the same slot down.${
     proud.n === 0n ? '' : ` They stand ${w(proud)} proud.`
   } Once a shelf lies, pull it forward: it must not leave its clips. Heavy things low.`;
 
@@ -142,6 +162,7 @@ export const looseFigures = {
   depth: 'how deep it is',
   stripThick: 'how thick a strip is',
   stripRoom: 'how much wider its groove is',
+  stripSold: 'how long it is as sold',
 } as const;
 
 const rows = { hole: 'rows', strip: 'grooves' } as const;
@@ -154,6 +175,7 @@ const ofPins: Readonly<Record<PinProblem['code'], true>> = {
   'row-off': true,
   'hole-through': true,
   'holes-meet': true,
+  'no-strips': true,
   'no-shelf': true,
 };
 
@@ -177,6 +199,10 @@ export function pinProblemText(problem: PinProblem, nameOf: (id: string) => stri
       return `${cuts[problem.cut]} ${w(problem.depth)} deep go through a wall ${w(problem.thickness)} thick. Leave a third of it.`;
     case 'holes-meet':
       return `${cuts[problem.cut]} from the two faces of the partition run ${w(problem.by)} into each other, with those of ${nameOf(problem.with)}. At most ${w(problem.most)} deep each, or farther in.`;
+    case 'no-strips':
+      return problem.by.n === 0n
+        ? 'Nothing is left of the strips: have them less short of what is over them.'
+        : `Nothing is left of the strips: ${w(problem.by)} too much is taken off the highest opening.`;
     case 'no-shelf':
       return `Nothing is left of the shelf ${problem.across ? 'across' : 'from front to back'}: ${w(problem.by)} too much is taken off it.`;
   }
@@ -190,7 +216,11 @@ export function pinWarningText(warning: PinWarning): string {
     case 'hole-web':
       return `${warning.both ? 'Between what is cut from the two faces of the partition' : warning.cut === 'strip' ? 'Behind a groove' : 'Behind a hole'} only ${w(warning.web)} is left: keep ${w(warning.least)}.`;
     case 'strips-crossed':
-      return 'A fixed shelf of this bay stands across the strips: cut them to the openings under and over it.';
+      return 'Trays of this bay run where the strips stand: have one or the other in it.';
+    case 'no-strip':
+      return `No strip fits in the opening of ${w(warning.opening)}: no loose shelf lies in it.`;
+    case 'strips-short':
+      return `As sold a strip is ${w(warning.by)} shorter than it may be in the highest opening: no shelf lies over its end. Longer ones go higher.`;
     case 'not-32':
       return `Not 32 mm: off by ${w(warning.each.abs() as Length)} a hole, ${w(warning.last.abs() as Length)} at the last. For 32 mm fittings take pins 32 mm apart.`;
   }

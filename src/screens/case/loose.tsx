@@ -8,6 +8,7 @@ import { type Pins, pinsOf, usualPins } from '../../trade/shelves/pins';
 import { stripsOf, usualStripRoom } from '../../trade/shelves/strips';
 import * as asks from './asks';
 import { blanks, type CasePart } from './blanks';
+import * as looseAsks from './loose-asks';
 import * as words from './loose-words';
 
 type LoosePart = CasePart & { readonly i: Inside };
@@ -24,7 +25,7 @@ export function looseSentence(part: LoosePart, bay: ComponentChildren): Componen
     i,
     bay,
     count: blank(asks.insideCount(c, i)),
-    by: blank(asks.looseHeld(c, i)),
+    by: blank(looseAsks.looseHeld(c, i)),
     at: {
       wide: length('width', strips ? 'stripWide' : 'holeWide', strips ? undefined : stands.dia),
       deep: length('depth', strips ? 'stripDeep' : 'holeDeep', strips ? undefined : stands.deep),
@@ -35,7 +36,8 @@ export function looseSentence(part: LoosePart, bay: ComponentChildren): Componen
       top: length('endRoom', strips ? 'stripTop' : 'holeTop', strips ? zero : i.first),
       front: length('front', 'front', stands.front),
       behind: length('behind', 'behind', stands.behind),
-      bore: blank(asks.looseBore(c, i)),
+      bore: blank(looseAsks.looseBore(c, i)),
+      sold: length('stripSold', 'stripSold'),
     },
     size: {
       flange: length('flange', 'flange', zero),
@@ -43,6 +45,7 @@ export function looseSentence(part: LoosePart, bay: ComponentChildren): Componen
       frontPlay: length('frontPlay', 'frontPlay', zero),
       backPlay: length('backPlay', 'backPlay', zero),
       band: length('band', 'band', zero),
+      spares: blank(looseAsks.looseSpares(c, i)),
     },
   });
 }

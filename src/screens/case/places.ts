@@ -138,6 +138,7 @@ const looseBlanks = {
   band: 'band',
   stripThick: 'stripThick',
   stripRoom: 'stripRoom',
+  stripSold: 'stripSold',
 } as const;
 
 /** Of strips these are called otherwise again. */
@@ -241,6 +242,8 @@ function pinPlace(problem: PinProblem, c: Case): Place {
   switch (problem.code) {
     case 'no-hole':
       return at('first');
+    case 'no-strips':
+      return at('endRoom');
     case 'holes-touch':
       return c.inside.some(({ id, heldBy }) => id === problem.in && heldBy === 'lines')
         ? at('width')
@@ -276,13 +279,15 @@ export function placeOfWarning(warning: CaseWarning, c: Case): Place {
     case 'notch-deep':
       return atFields('notchDeep');
     case 'small-bearing':
-      return atInside(c, warning.in, 'depth');
     case 'hole-web':
       return atInside(c, warning.in, 'depth');
     case 'not-32':
       return atInside(c, warning.in, 'pitch');
+    case 'strips-short':
+      return atInside(c, warning.in, 'stripSold');
     case 'holes-left-out':
     case 'strips-crossed':
+    case 'no-strip':
       return { at: `in ${warning.in}`, blanks: [] };
     case 'trays-wider':
     case 'sill':

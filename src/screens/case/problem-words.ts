@@ -142,6 +142,8 @@ export function caseWarningText(warning: CaseWarning, c: Case): string {
       return `Pushed to one side ${insideName(c, warning.in)} bear only ${w(warning.bearing)}: keep ${w(warning.least)}.`;
     case 'holes-left-out':
     case 'strips-crossed':
+    case 'no-strip':
+    case 'strips-short':
     case 'hole-web':
     case 'not-32':
       return pinWarningText(warning);

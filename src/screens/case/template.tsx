@@ -7,6 +7,7 @@ import { driftOf, safeLength, tooShort, turnedOff } from '../../trade/shelves/te
 import { Icon } from '../../ui/icon';
 import * as asks from './asks';
 import { blanks, type CasePart } from './blanks';
+import * as looseAsks from './loose-asks';
 import * as words from './template-words';
 
 /** What stands in for a template nobody measured. Common practice, no source. */
@@ -30,7 +31,7 @@ export function Template(part: CasePart & { readonly i: Inside }) {
         {words.template({
           long: length('templateLong', 'templateLong'),
           first: length('templateFirst', 'templateFirst'),
-          holes: blank(asks.templateHoles(c, i)),
+          holes: blank(looseAsks.templateHoles(c, i)),
           error: length('templateError', 'templateError', usual.error),
           play: length('templatePlay', 'templatePlay', usual.play),
         })}

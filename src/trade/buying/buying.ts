@@ -1,12 +1,13 @@
 import type { Length, Ratio } from '../../length/length';
 import type { Part } from '../carcass/part';
 import type { WorkedFronts } from '../fronts/worked';
-import { bandLines } from './edging';
+import { bandLines, type EdgedShelves } from './edging';
 import { type JoinSchedule, joinLines } from './joins';
 import type { BoardFeet, BuyingLine, NotListed } from './line';
 import type { SheetNeed } from './need';
 import { type ScrewSchedule, screwLines } from './screws';
 import { layoutLines } from './sheets';
+import { type ShelfSet, shelfLines } from './shelf-hardware';
 import { slideLines } from './slides';
 import { type BuyingStock, solidOf, solidPiecesOf } from './solid';
 
@@ -30,6 +31,9 @@ export type BuyingFor = {
   readonly screws: readonly ScrewSchedule[];
   /** Dowels and biscuits of joints. */
   readonly joins?: readonly JoinSchedule[];
+  /** Loose shelves by what they lie on, and those with edging stuck on. */
+  readonly loose?: readonly ShelfSet[];
+  readonly edged?: readonly EdgedShelves[];
   /** Share of solid wood bought over what the parts hold, >= 0; a fifth when not said. */
   readonly waste?: Ratio;
 };
@@ -61,7 +65,9 @@ export function buyingOf(what: BuyingFor): Buying {
       ...solidLines(what, feet),
       ...bandLines(
         what.banks.flatMap(({ name, fronts, thick }) => (fronts && thick ? [{ name, fronts, thick }] : [])),
+        what.edged,
       ),
+      ...shelfLines(what.loose ?? []),
       ...slideLines(what.banks.flatMap(onSlides)),
       ...screwLines(what.screws),
       ...joinLines(what.joins ?? []),

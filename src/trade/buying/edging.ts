@@ -18,6 +18,15 @@ import { type BuyingLine, idOf } from './line';
 /** A bank whose fronts work out, and how thick those are. Inches. */
 type Banded = { readonly name: string; readonly fronts: WorkedFronts; readonly thick: Length };
 
+/** Edging stuck on the front of loose shelves: so many, so long together; of the band. Inches. */
+export type EdgedShelves = {
+  readonly name: string;
+  readonly shelves: number;
+  readonly around: Length;
+  readonly thick: Length;
+  readonly wide: Length;
+};
+
 /** Band bought over what the edges take. Common practice, no source. */
 const more = ratio(1n, 10n);
 
@@ -46,35 +55,57 @@ export const bandFeet = (around: Length) =>
   asNumber(roundTo(over(add(around, times(around, more)), foot), inches(1n), 'ceil').value);
 
 /**
- * A line for each band: as thick as it was said, as wide as the fronts are thick. Banks with the same band share it.
+ * A line for each band: as thick as it was said, as wide as the fronts or shelves are thick. Those with the same band
+ * share it.
  *
- * @param banks inches
+ * @param banks inches; @param shelves inches
  * @example bandLines([bank])[0].amount // feet
  */
-export function bandLines(banks: readonly Banded[]): readonly BuyingLine[] {
-  const byBand = new Map<string, Banded[]>();
-  for (const bank of banks.filter((b) => isPositive(aroundFronts(b.fronts)))) {
-    const key = `${idOf(bandOf(bank))}x${idOf(bank.thick)}`;
-    byBand.set(key, [...(byBand.get(key) ?? []), bank]);
+export function bandLines(
+  banks: readonly Banded[],
+  shelves: readonly EdgedShelves[] = [],
+): readonly BuyingLine[] {
+  const runs = [...banks.map(ofBank), ...shelves.map((edged) => ({ ...edged, fronts: 0 }))];
+  const byBand = new Map<string, Run[]>();
+  for (const run of runs.filter(({ around }) => isPositive(around))) {
+    const key = `${idOf(run.thick)}x${idOf(run.wide)}`;
+    byBand.set(key, [...(byBand.get(key) ?? []), run]);
   }
   return [...byBand].flatMap(([key, own]) => lineOf(key, own));
 }
 
-const bandOf = ({ fronts }: Banded): Length => fronts.bank.band ?? usualBank(fronts.bank).band;
+type Run = EdgedShelves & { readonly fronts: number };
 
-function lineOf(key: string, own: readonly Banded[]): readonly BuyingLine[] {
+const ofBank = ({ name, fronts, thick }: Banded): Run => ({
+  name,
+  fronts: fronts.columns.flatMap((c) => c.heights).length,
+  shelves: 0,
+  around: aroundFronts(fronts),
+  thick: fronts.bank.band ?? usualBank(fronts.bank).band,
+  wide: thick,
+});
+
+function lineOf(key: string, own: readonly Run[]): readonly BuyingLine[] {
   const [first] = own;
   if (!first) return [];
-  const around = sum(own.map((b) => aroundFronts(b.fronts)));
-  const fronts = own.flatMap((b) => b.fronts.columns.flatMap((c) => c.heights)).length;
+  const around = sum(own.map((run) => run.around));
+  const count = (of: 'fronts' | 'shelves') => own.reduce((n, run) => n + run[of], 0);
   return [
     {
       id: `edging/${key}`,
       group: 'edging',
-      name: own.map((b) => b.name).join(', '),
+      name: [...new Set(own.map(({ name }) => name))].join(', '),
       amount: bandFeet(around),
       unit: 'foot',
-      why: { code: 'band', fronts, around, more, thick: bandOf(first), wide: first.thick },
+      why: {
+        code: 'band',
+        fronts: count('fronts'),
+        shelves: count('shelves'),
+        around,
+        more,
+        thick: first.thick,
+        wide: first.wide,
+      },
     },
   ];
 }

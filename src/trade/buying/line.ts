@@ -11,6 +11,9 @@ export const groups = [
   'solid',
   'fillers',
   'edging',
+  'pins',
+  'clips',
+  'strips',
   'slides',
   'screws',
   'dowels',
@@ -27,7 +30,9 @@ export type Unit =
   | 'screw'
   | 'strip'
   | 'dowel'
-  | 'biscuit';
+  | 'biscuit'
+  | 'pin'
+  | 'clip';
 
 /** Solid parts of one stock by the board foot. */
 export type BoardFeet = {
@@ -59,10 +64,14 @@ export type Why =
       readonly wide: Length;
       readonly long: Length;
     }
-  /** `around`: every front's four edges together; `more`: share bought over that; `thick` and `wide`: of the band. */
+  /**
+   * `around`: every front's four edges and every shelf's front edge together; `more`: share bought over that; `thick`
+   * and `wide`: of the band.
+   */
   | {
       readonly code: 'band';
       readonly fronts: number;
+      readonly shelves: number;
       readonly around: Length;
       readonly more: Ratio;
       readonly thick: Length;
@@ -89,10 +98,23 @@ export type Why =
       }[];
       readonly boxes: Boxes;
     }
-  | { readonly code: 'dowels'; readonly size: DowelSize; readonly uses: readonly JoinUse[] }
-  | { readonly code: 'biscuits'; readonly no: BiscuitNo; readonly uses: readonly JoinUse[] };
+  | { readonly code: 'dowels'; readonly size: DowelSize; readonly uses: readonly Use[] }
+  | { readonly code: 'biscuits'; readonly no: BiscuitNo; readonly uses: readonly Use[] }
+  /** Four a shelf, and spares; of pins how wide their holes are, where they are laid out. */
+  | { readonly code: 'pins'; readonly dia?: Length; readonly uses: readonly Use[]; readonly spares: number }
+  | { readonly code: 'clips'; readonly width: Length; readonly uses: readonly Use[]; readonly spares: number }
+  /** `pieces`: the longest of each, and so many alike; `from`: as sold, and what is left of those of one groove. */
+  | {
+      readonly code: 'strips';
+      readonly width: Length;
+      readonly thick: Length;
+      readonly pieces: readonly Length[];
+      readonly each: number;
+      readonly from?: { readonly sold: Length; readonly cut: Length; readonly left: readonly Length[] };
+    };
 
-type JoinUse = { readonly place: string; readonly count: number };
+/** How many, and where: pieces, or shelves. */
+type Use = { readonly place: string; readonly count: number };
 
 /** A line of the list. */
 export type BuyingLine = {

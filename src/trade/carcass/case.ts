@@ -67,6 +67,9 @@ export type Inside = {
   /** How thick a metal strip is, and how much wider its groove. */
   readonly stripThick?: Length | undefined;
   readonly stripRoom?: Length | undefined;
+  /** How long a strip is as it is sold; pins or clips bought over the four of each shelf. */
+  readonly stripSold?: Length | undefined;
+  readonly spares?: number | undefined;
   /** A template: how long, its first hole from its end, how many holes, how far one is out, how loose on its pin. */
   readonly templateLong?: Length | undefined;
   readonly templateFirst?: Length | undefined;

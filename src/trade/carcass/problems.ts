@@ -84,6 +84,7 @@ export const neverLess = [
   'band',
   'stripThick',
   'stripRoom',
+  'stripSold',
 ] as const;
 type NegativeInside = (typeof neverLess)[number];
 

@@ -36,6 +36,8 @@ export type PinProblem =
       readonly by: Length;
       readonly most: Length;
     }
+  /** No opening is higher than strips are to end short of it: too much by, in the highest. */
+  | { readonly code: 'no-strips'; readonly in: string; readonly by: Length }
   /** Nothing is left of the shelf. */
   | { readonly code: 'no-shelf'; readonly in: string; readonly across: boolean; readonly by: Length };
 
@@ -54,5 +56,9 @@ export type PinWarning =
     }
   /** Looks like 32 mm and is not: off so much a hole, and at the last. */
   | { readonly code: 'not-32'; readonly in: string; readonly each: Length; readonly last: Length }
-  /** A fixed shelf stands across the strips of its bay. */
-  | { readonly code: 'strips-crossed'; readonly in: string };
+  /** Trays of the bay run where its strips stand. */
+  | { readonly code: 'strips-crossed'; readonly in: string }
+  /** An opening between fixed shelves, so high, takes no strip. */
+  | { readonly code: 'no-strip'; readonly in: string; readonly opening: Length }
+  /** Strips are sold shorter than the highest opening wants: by how much. */
+  | { readonly code: 'strips-short'; readonly in: string; readonly by: Length };

@@ -25,7 +25,7 @@ import { nearLine } from './lines';
 import { looseDeep, looseLong } from './loose';
 import type { PinProblem, PinWarning, ShelfCut } from './pin-problem';
 import { type Pins, pinsOf } from './pins';
-import { stripsOf } from './strips';
+import { type StripPiece, stripsOf } from './strips';
 
 /** A row across the walls of a bay, its edges from the front edge. Inches. */
 type Band = { readonly low: Length; readonly high: Length };
@@ -60,7 +60,7 @@ const cutFor = (sizes: Sizes): readonly Own[] =>
 
 /** What keeps the walls from being bored or grooved, and loose shelves from being cut, by how much. */
 export const pinProblems = (sizes: Sizes): readonly PinProblem[] => [
-  ...looseIn(sizes).flatMap((i) => noShelf(sizes, i)),
+  ...looseIn(sizes).flatMap((i) => [...noShelf(sizes, i), ...noStrips(sizes, i)]),
   ...cutFor(sizes).flatMap((own) => [...rowProblems(sizes, own), ...placeProblems(sizes, own)]),
   ...facing(sizes).flatMap(({ a, b, thick }): readonly PinProblem[] => {
     const web = subtract(thick, add(a.deep, b.deep));
@@ -119,11 +119,36 @@ function ownWarnings(sizes: Sizes, { i, cut, deep, pins }: Own): readonly PinWar
   const thickness = thinnestWall(sizes, i.bay);
   const web = subtract(thickness, deep);
   const least = leastWeb(sizes, thickness);
-  const crossed = cut === 'strip' && sizes.case.inside.some((x) => x.kind === 'fixed' && x.bay === i.bay);
+  const crossed = cut === 'strip' && sizes.case.inside.some((x) => x.kind === 'trays' && x.bay === i.bay);
   return [
     ...(pins ? rowWarnings(sizes, i, pins) : []),
     ...(less(web, least) ? [{ code: 'hole-web', in: i.id, cut, web, least, both: false } as const] : []),
     ...(crossed ? [{ code: 'strips-crossed', in: i.id } as const] : []),
+    ...(cut === 'strip' ? pieceWarnings(sizes, i) : []),
+  ];
+}
+
+const piecesOf = (sizes: Sizes, i: Inside): readonly StripPiece[] => stripsOf(sizes, i)?.pieces ?? [];
+
+/** Strips of which nothing is left in any opening. */
+function noStrips(sizes: Sizes, i: Inside): readonly PinProblem[] {
+  const [first, ...rest] = piecesOf(sizes, i).map(({ long }) => long);
+  const most = first && longest(first, ...rest);
+  return most && !isPositive(most) ? [{ code: 'no-strips', in: i.id, by: negate(most) }] : [];
+}
+
+/** Openings that take no strip, and strips sold shorter than an opening wants. */
+function pieceWarnings(sizes: Sizes, i: Inside): readonly PinWarning[] {
+  const pieces = piecesOf(sizes, i);
+  const none = pieces.filter(({ long }) => !isPositive(long));
+  const [first, ...rest] = pieces.map(({ long }) => long);
+  const most = first && longest(first, ...rest);
+  const { endRoom = zero, stripSold: sold } = i;
+  return [
+    ...none.map(({ long }) => ({ code: 'no-strip', in: i.id, opening: add(long, endRoom) }) as const),
+    ...(most && sold && less(sold, most)
+      ? [{ code: 'strips-short', in: i.id, by: subtract(most, sold) } as const]
+      : []),
   ];
 }
 

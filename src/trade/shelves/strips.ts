@@ -4,6 +4,7 @@ import type { Case, Inside } from '../carcass/case';
 import type { Along } from '../carcass/part';
 import type { Sizes } from '../carcass/sizes';
 import type { Face } from '../grooves/layout';
+import { openingsIn } from './openings';
 import { usualPins } from './pins';
 
 /** Metal strips with slots, let into both walls of a bay. Inches, from the front edge. */
@@ -16,9 +17,12 @@ type Strips = {
   readonly deep: Length;
   /** How far a strip stands out of its wall; 0 where it lies flush or sunk. */
   readonly proud: Length;
-  /** The longest a strip may be. */
-  readonly long: Length;
+  /** The openings between fixed shelves, from the bottom up, each with strips of its own. */
+  readonly pieces: readonly StripPiece[];
 };
+
+/** Four strips alike, one up each groove: how far over the bottom they stand, and the longest they may be. Inches. */
+export type StripPiece = { readonly low: Length; readonly long: Length };
 
 /** How much wider than the strip its groove is, where nothing is said. Common practice, no source. */
 export const usualStripRoom = ({ units }: Pick<Case, 'units'>): Length => figureIn(units, inches(1n, 32n));
@@ -37,7 +41,7 @@ export function proudOf({ stripThick, depth }: Pick<Inside, 'stripThick' | 'dept
  */
 export function stripsOf(sizes: Sizes, i: Inside): Strips | undefined {
   if (i.kind !== 'loose' || i.heldBy !== 'strips' || !i.width || !i.stripThick || !i.depth) return undefined;
-  const { inner, clearHeight, case: c } = sizes;
+  const { inner, case: c } = sizes;
   const stands = usualPins(c, i);
   const width = add(i.width, i.stripRoom ?? usualStripRoom(c));
   return {
@@ -46,7 +50,10 @@ export function stripsOf(sizes: Sizes, i: Inside): Strips | undefined {
     width,
     deep: i.depth,
     proud: proudOf(i),
-    long: subtract(clearHeight.value, i.endRoom ?? zero),
+    pieces: openingsIn(sizes, i.bay).map(({ low, high }) => ({
+      low,
+      long: subtract(subtract(high, low), i.endRoom ?? zero),
+    })),
   };
 }
 

@@ -15,8 +15,9 @@ const at = {
   front: '2',
   behind: '2 1/2',
   bore: 'a drill press',
+  sold: '72',
 };
-const size = { flange: '1/16', play: '1/32', frontPlay: '1/4', backPlay: '0', band: '1/8' };
+const size = { flange: '1/16', play: '1/32', frontPlay: '1/4', backPlay: '0', band: '1/8', spares: '2' };
 const sentence = (own: Partial<Inside>, by: string): string =>
   said(
     words.loose({
@@ -40,14 +41,15 @@ describe('loose shelves', () => {
       '3 loose shelves on pins in rows of holes: holes 1/4 wide and 3/8 deep, the first 4 3/4 over the bottom, ' +
         '1 1/2 apart, leaving 5 at the top; one row 2 from the front edge, the other 2 1/2 from the back, bored ' +
         'with a drill press. Each shelf 1/16 clear of the walls for its pins, with 1/32 play at each end, 1/4 free ' +
-        'in front and 0 behind, its front edging 1/8.',
+        'in front and 0 behind, its front edging 1/8. Four pins a shelf, 2 to spare.',
     );
   });
 
   test('strips ask for themselves and their grooves, and no room for pins', () => {
     const says = sentence({ heldBy: 'strips' }, 'metal strips let in');
     expect(says).toContain('strips 1/4 wide and 13/64 thick in grooves 3/8 deep and 1/32 wider, one 2 from');
-    expect(says).toContain('5 short of the top. Each shelf with 1/32 play');
+    expect(says).toContain('5 short of what is over them; sold 72 long. Each shelf with 1/32 play');
+    expect(says).toContain('Four clips a shelf, 2 to spare.');
   });
 
   test('32 mm apart no pitch is asked', () => {
@@ -68,6 +70,22 @@ test('what is wrong says by how much, and what would fit', () => {
   expect(
     says({ code: 'holes-meet', in: 's', cut: 'hole', with: 'x', by: l('1/32'), most: l('17/64') }),
   ).toContain('run 1/32 into each other, with those of the loose shelves in bay 1. At most 17/64 deep each');
+});
+
+test('strips are told with how many and how long, of several openings each', () => {
+  const at = { width: l('21/32'), proud: l('0') };
+  const longs = (...pieces: readonly string[]) =>
+    words.stripsSay({ ...at, pieces: pieces.map((long) => ({ long: l(long) })) });
+  expect(longs('59 1/2')).toMatch(
+    /^Four strips, at most 59 1\/2 long, in grooves 21\/32 wide .* Cut all four off/,
+  );
+  // the middle one takes none
+  expect(longs('29 1/2', '-1/4', '14')).toMatch(
+    /^Four strips an opening, at most 29 1\/2, 14 long from the bottom up, .* Cut the four of an opening off/,
+  );
+  expect(words.pinProblemText({ code: 'no-strips', in: 's', by: l('5') }, () => '')).toContain('5 too much');
+  expect(words.pinWarningText({ code: 'no-strip', in: 's', opening: l('1 9/32') })).toContain('of 1 9/32');
+  expect(words.pinWarningText({ code: 'strips-short', in: 's', by: l('4') })).toContain('4 shorter');
 });
 
 test('holes left out are told by number, one or several', () => {

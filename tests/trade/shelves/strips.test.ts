@@ -1,10 +1,14 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { add, equals, inches, isNegative, shortest, sum, times } from '../../../src/length/length';
 import { type Case, type Inside, newCase } from '../../../src/trade/carcass/case';
 import { partsOf } from '../../../src/trade/carcass/parts';
 import { sizesOf } from '../../../src/trade/carcass/sizes';
 import { pinProblems, pinWarnings } from '../../../src/trade/shelves/pin-problems';
-import { proudOf } from '../../../src/trade/shelves/strips';
+import { soldStrips } from '../../../src/trade/shelves/sold-strips';
+import { proudOf, stripsOf } from '../../../src/trade/shelves/strips';
 import { l } from '../../length/write-figures';
+import { runs } from '../../runs';
 
 const sheet = { id: 'a', name: 'A', thickness: l('23/32'), measured: true };
 const strips = (own: Partial<Inside> = {}): Inside => ({
@@ -24,7 +28,7 @@ const held = (...inside: readonly Inside[]): Case => ({
   clear: l('40'),
   depth: l('18'),
   partitions: 1,
-  stocks: { side: 'a' },
+  stocks: { side: 'a', tray: 'a' },
   inside,
 });
 const sizes = (...inside: readonly Inside[]) => {
@@ -106,9 +110,79 @@ describe('metal strips', () => {
     ]);
   });
 
-  test('a fixed shelf across them is told', () => {
-    expect(told(pinWarnings(sizes(strips(), { id: 'f', kind: 'fixed', bay: 1, at: l('20') })))).toEqual([
-      'strips-crossed s',
+  const fixed = (at: string, id = 'f'): Inside => ({ id, kind: 'fixed', bay: 1, at: l(at) });
+  const pieces = (...inside: readonly Inside[]) =>
+    stripsOf(sizes(...inside), inside[0] ?? strips())?.pieces.map(({ low, long }) =>
+      [low, long].map((x) => x.toFraction(true)).join(' '),
+    );
+
+  test('each opening between fixed shelves has strips of its own', () => {
+    // 40 clear, a shelf 23/32 thick at 20: 20 under it, 40 − 20 23/32 = 19 9/32 over it; each 1/2 short
+    expect(pieces(strips({ endRoom: l('1/2') }), fixed('20'))).toEqual(['0 19 1/2', '20 23/32 18 25/32']);
+    expect(told(pinWarnings(sizes(strips(), fixed('20'))))).toEqual([]);
+    // the one said first may stand higher; a shelf of another bay counts for nothing
+    expect(pieces(strips(), fixed('30'), fixed('10', 'g'), { ...fixed('5', 'h'), bay: 2 })).toEqual([
+      '0 10',
+      '10 23/32 19 9/32',
+      '30 23/32 9 9/32',
     ]);
+  });
+
+  test('an opening that takes none is told, and where none does they are refused by how much', () => {
+    // 40 − 38 23/32 = 1 9/32 over the shelf, 2 short: nothing there; 38 − 2 under it
+    const low = strips({ endRoom: l('2') });
+    expect(told(pinWarnings(sizes(low, fixed('38'))))).toEqual(['no-strip s 1 9/32']);
+    expect(pinProblems(sizes(low, fixed('38')))).toEqual([]);
+    // the highest is 20: 25 short of it is 5 too much
+    expect(told(pinProblems(sizes(strips({ endRoom: l('25') }), fixed('20'))))).toEqual(['no-strips s 5']);
+  });
+
+  test('strips sold shorter than they may be are told by how much; trays in their bay too', () => {
+    // 40 − 36
+    expect(told(pinWarnings(sizes(strips({ stripSold: l('36') }))))).toEqual(['strips-short s 4']);
+    expect(pinWarnings(sizes(strips({ stripSold: l('40') })))).toEqual([]);
+    const trays: Inside = {
+      id: 't',
+      kind: 'trays',
+      bay: 1,
+      first: l('4'),
+      pitch: l('6'),
+      width: l('3/4'),
+      depth: l('1/4'),
+    };
+    expect(told(pinWarnings(sizes(strips(), trays)))).toEqual(['strips-crossed s']);
+  });
+});
+
+describe('strips as they are sold', () => {
+  const out = (sold: string, ...pieces: readonly string[]) => {
+    const { count, left } = soldStrips({ pieces: pieces.map(l), sold: l(sold), cut: l('1/16') });
+    return [count, ...left.map((x) => x.toFraction(true))];
+  };
+
+  test('the longest first, each into the first that holds it', () => {
+    // 48 − 30; 48 − 20 − 1/16 − 20 = 7 15/16; the 18 do not fit beside 30 with their cut: 48 − 18, and 10 1/16 off that
+    expect(out('48', '20', '30', '20', '18', '10')).toEqual([3, '7 15/16', '7 15/16', '30']);
+    // just so long: no cut, nothing left
+    expect(out('48', '48')).toEqual([1, '0']);
+  });
+
+  test('one shorter than a piece may be stands as it is sold', () => {
+    expect(out('36', '59 1/2')).toEqual([1, '0']);
+  });
+
+  test('they hold what was cut out of them', () => {
+    const sixteenth = fc.integer({ min: 16, max: 1200 }).map((n) => inches(BigInt(n), 16n));
+    fc.assert(
+      fc.property(fc.array(sixteenth, { minLength: 1, maxLength: 8 }), sixteenth, (pieces, sold) => {
+        const cut = inches(1n, 16n);
+        const { count, left } = soldStrips({ pieces, sold, cut });
+        const cuts = times(cut, BigInt(pieces.length - count));
+        const used = add(sum(pieces.map((x) => shortest(x, sold))), cuts);
+        expect(left.every((x) => !isNegative(x))).toBe(true);
+        expect(equals(add(used, sum(left)), times(sold, BigInt(count)))).toBe(true);
+      }),
+      { numRuns: runs(100) },
+    );
   });
 });
