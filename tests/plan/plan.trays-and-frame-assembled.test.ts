@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { add, half, inches, type Length, subtract, times, zero } from '../../src/length/length';
+import { add, half, inches, type Length, subtract, sum, times, zero } from '../../src/length/length';
 import { grainOf } from '../../src/length/tape';
 import { planOf } from '../../src/plan/plan';
 import { runs } from '../runs';
@@ -30,6 +30,10 @@ const more = fc.record({
   stile: at(1, 2),
   middle: at(1, 2),
   rail: at(1, 2),
+  frameHow: fc.constantFrom(undefined, 'floor' as const),
+  frameClear: at(0, 1),
+  frameSill: fc.constantFrom(undefined, inches(1n, 127n), inches(-1n, 8n)),
+  frameToe: at(1, 3),
 });
 
 const framedJob = fc.tuple(anyJob, more).map(([{ job, c }, m]) => {
@@ -51,6 +55,10 @@ const framedJob = fc.tuple(anyJob, more).map(([{ job, c }, m]) => {
     inside: [...c.inside.filter((i) => i.bay !== trays.bay && i.kind === 'loose'), trays],
     hasFrame: true,
     overhang: m.overhang,
+    frameHow: m.frameHow,
+    frameClear: m.frameClear,
+    frameSill: m.frameSill,
+    frameToe: m.frameToe,
     stile: m.stile,
     middle: m.middle,
     topRail: m.rail,
@@ -127,6 +135,7 @@ test('cut as printed, every tray lies level in its grooves and goes in with its 
 
 test('cut as printed, a face frame meets the case at its edges, and its rails and stiles close', () => {
   let stood = 0;
+  let floored = 0;
   fc.assert(
     fc.property(framedJob, ({ job, c }) => {
       const plan = planOf(job, shop);
@@ -139,18 +148,26 @@ test('cut as printed, a face frame meets the case at its edges, and its rails an
       const wide = add(piece('railtop').long, times(piece('stile').wide, 2n));
       expect(within(subtract(wide, add(outside, times(c.overhang, 2n))))).toBe(true);
       expect(within(subtract(piece('railtop').long, piece('railbottom').long))).toBe(true);
-      // from under the bottom to the top of the case
-      expect(
-        within(
-          subtract(piece('stile').long, subtract(standing.highest, c.hasPlinth ? zero : (c.feet ?? zero))),
-        ),
-      ).toBe(true);
+      // from under the bottom, or clear of the floor, to the top of the case
+      const down = c.frameHow === 'floor';
+      const feet = c.hasPlinth ? zero : (c.feet ?? zero);
+      const low = down ? c.frameClear : feet;
+      expect(within(subtract(piece('stile').long, subtract(standing.highest, low)))).toBe(true);
+      // to the floor the bottom rail ends at its sill over the bottom as it stands
+      const railLow = down ? c.frameToe : feet;
+      const sill = add(standing.datum, c.frameSill ?? zero);
+      if (down) {
+        floored += 1;
+        expect(within(subtract(add(railLow, piece('railbottom').wide), sill))).toBe(true);
+      }
       if (c.partitions > 0) {
-        const between = add(piece('railtop').wide, piece('railbottom').wide);
-        expect(within(subtract(add(piece('middle').long, between), piece('stile').long))).toBe(true);
+        const railTop = down ? sill : add(railLow, piece('railbottom').wide);
+        const high = sum([railTop, piece('middle').long, piece('railtop').wide]);
+        expect(within(subtract(high, standing.highest))).toBe(true);
       }
     }),
     { numRuns: runs(30) },
   );
   expect(stood).toBeGreaterThan(4);
+  expect(floored).toBeGreaterThan(0);
 });

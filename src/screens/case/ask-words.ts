@@ -10,6 +10,11 @@ export const backHows = {
   groove: { label: 'in a groove', hint: 'goes in at the glue-up; shelves end in front of it' },
   applied: { label: 'on the back edges', hint: 'laid on from behind; the case is that much deeper' },
 } as const;
+export const frameHow = 'How far down the frame runs';
+export const frameHows = {
+  case: { label: 'as high as the case', hint: 'from its lower end to its top' },
+  floor: { label: 'with stiles to the floor', hint: 'the bottom rail ends over the toes' },
+} as const;
 export const toeHow = 'How the toe board stands';
 export const toeHows = {
   between: { label: 'between the sides', hint: 'the sides stand on the floor to their front edges' },

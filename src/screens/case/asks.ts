@@ -4,7 +4,7 @@ import type { Job } from '../../job/job';
 import { mostFew } from '../../job/kinds';
 import type { BandKind } from '../../length/bands';
 import type { Length } from '../../length/length';
-import type { BackHow, Case, Inside, PlinthHow, StockRole, ToeHow } from '../../trade/carcass/case';
+import type { Case, Inside, StockRole } from '../../trade/carcass/case';
 import { usualCrosses } from '../../trade/carcass/plinth';
 import type { CaseField } from '../../trade/carcass/problems';
 import { follows } from '../../trade/carcass/sizes';
@@ -47,6 +47,9 @@ const caseKinds: Record<CaseField, BandKind> = {
   middle: 'length',
   topRail: 'length',
   bottomRail: 'length',
+  frameClear: 'place',
+  frameSill: 'place',
+  frameToe: 'place',
   looseFront: 'place',
   looseSide: 'place',
   lip: 'place',
@@ -122,43 +125,6 @@ export const caseHold = (c: Case): Ask => ({
     { value: 'openings', ...words.holds.openings },
   ],
   save: (hold) => editCase(c.id, { hold: hold as Case['hold'] }),
-});
-
-/** How the back is held. */
-export const caseBackHow = (c: Case): Ask => ({
-  as: 'choice',
-  title: words.backHow,
-  now: c.backHow ?? 'rabbet',
-  choices: [
-    { value: 'rabbet', ...words.backHows.rabbet },
-    { value: 'groove', ...words.backHows.groove },
-    { value: 'applied', ...words.backHows.applied },
-  ],
-  save: (how) => editCase(c.id, { backHow: how as BackHow }),
-});
-
-/** How the toe board stands. */
-export const caseToeHow = (c: Case): Ask => ({
-  as: 'choice',
-  title: words.toeHow,
-  now: c.toeHow ?? 'between',
-  choices: [
-    { value: 'between', ...words.toeHows.between },
-    { value: 'notch', ...words.toeHows.notch },
-  ],
-  save: (how) => editCase(c.id, { toeHow: how as ToeHow }),
-});
-
-/** How a plinth comes level. */
-export const casePlinthHow = (c: Case): Ask => ({
-  as: 'choice',
-  title: words.plinthHow,
-  now: c.plinthHow ?? 'shimmed',
-  choices: [
-    { value: 'shimmed', ...words.plinthHows.shimmed },
-    { value: 'scribed', ...words.plinthHows.scribed },
-  ],
-  save: (how) => editCase(c.id, { plinthHow: how as PlinthHow }),
 });
 
 type StockFrom = { readonly job: Job; readonly onMeasure: (stock: StockRole) => void };

@@ -142,28 +142,28 @@ function shelves({ sizes, parts }: Worked, piece: Make): readonly DrawnPiece[] {
 /** Stiles, rails and middle stiles of the face frame, and rails in its bays. */
 function frame(sizes: Sizes, piece: Make): readonly DrawnPiece[] {
   const f = frameOf(sizes);
-  const feet = sizes.case.feet ?? zero;
   const left = negate(sizes.case.overhang ?? zero);
-  const stile = (x: Length) => piece('stile', { x, y: feet, w: f.pieces.stile, h: f.height.value }, 'frame');
+  const stile = (x: Length) =>
+    piece('stile', { x, y: f.lowEnd, w: f.pieces.stile, h: f.height.value }, 'frame');
   const rail = (role: string, y: Length, h: Length) =>
     piece(role, { x: add(left, f.pieces.stile), y, w: f.rails.value, h }, 'frame');
   return [
     stile(left),
     stile(sum([left, f.width.value, negate(f.pieces.stile)])),
-    rail('railbottom', feet, f.pieces.bottom),
-    rail('railtop', sum([feet, f.height.value, negate(f.pieces.top)]), f.pieces.top),
+    rail('railbottom', f.railLow, f.pieces.bottom),
+    rail('railtop', sum([f.lowEnd, f.height.value, negate(f.pieces.top)]), f.pieces.top),
     ...middles(sizes, f, piece),
     ...bayRails(sizes, f, piece),
   ];
 }
 
-const overBottomRail = (sizes: Sizes, f: FaceFrame): Length => add(sizes.case.feet ?? zero, f.pieces.bottom);
+const overBottomRail = (f: FaceFrame): Length => add(f.railLow, f.pieces.bottom);
 
 const middles = (sizes: Sizes, f: FaceFrame, piece: Make): readonly DrawnPiece[] =>
   Array.from({ length: sizes.case.partitions }, (_, k) => {
     const covered = negate(f.openings[k]?.right.value ?? zero);
     const x = sum([sizes.thick('side'), partitionFace(sizes, k + 1), covered]);
-    const y = overBottomRail(sizes, f);
+    const y = overBottomRail(f);
     return piece('middle', { x, y, w: f.pieces.middle, h: f.middles.value }, 'frame');
   });
 
@@ -173,7 +173,7 @@ const bayRails = (sizes: Sizes, f: FaceFrame, piece: Make): readonly DrawnPiece[
     .map((i) => {
       const opening = f.openings[i.bay - 1];
       const x = sum([sizes.thick('side'), bayStart(sizes, i.bay), opening?.left.value ?? zero]);
-      const y = add(overBottomRail(sizes, f), i.at ?? zero);
+      const y = add(overBottomRail(f), i.at ?? zero);
       return piece(i.id, { x, y, w: opening?.wide.value ?? zero, h: i.wide ?? zero }, 'frame');
     });
 
@@ -233,10 +233,9 @@ function behindAndBelow(sizes: Sizes, front: Length, piece: Make): readonly Draw
 
 function railsCut(sizes: Sizes, front: Length, piece: Make): readonly DrawnPiece[] {
   const f = frameOf(sizes);
-  const feet = sizes.case.feet ?? zero;
-  const top = sum([feet, f.height.value, negate(f.pieces.top)]);
+  const top = sum([f.lowEnd, f.height.value, negate(f.pieces.top)]);
   return [
-    piece('railbottom', { x: zero, y: feet, w: front, h: f.pieces.bottom }, 'frame'),
+    piece('railbottom', { x: zero, y: f.railLow, w: front, h: f.pieces.bottom }, 'frame'),
     piece('railtop', { x: zero, y: top, w: front, h: f.pieces.top }, 'frame'),
   ];
 }

@@ -1,6 +1,7 @@
 import type { ComponentChildren as Blank } from 'preact';
 import { backHow } from '../../trade/carcass/back-how';
 import type { Case } from '../../trade/carcass/case';
+import { stilesDown } from '../../trade/carcass/stiles-down';
 import { wordFor } from '../shared/counted';
 
 /** What may go round a case: its name, what putting it in and taking it out are called, in the log too. */
@@ -59,16 +60,38 @@ export const cleats = (c: Case, at: At<'count' | 'stock' | 'wide' | 'deep' | 'ac
 
 export const frame = (
   c: Case,
-  at: At<'stock' | 'past' | 'stile' | 'stilesOff' | 'middle' | 'middleOff' | 'top' | 'bottom'>,
+  at: At<
+    | 'stock'
+    | 'how'
+    | 'past'
+    | 'stile'
+    | 'clear'
+    | 'stilesOff'
+    | 'middle'
+    | 'middleOff'
+    | 'top'
+    | 'bottom'
+    | 'sill'
+    | 'toe'
+  >,
 ) => (
   <>
-    A face frame of {at.stock}, {at.past} past the sides. Stiles {at.stile}, {at.stilesOff}
+    A face frame of {at.stock} {at.how}, {at.past} past the sides. Stiles {at.stile},{' '}
+    {stilesDown(c) && <>{at.clear} clear of the floor, </>}
+    {at.stilesOff}
     {c.partitions > 0 && (
       <>
         ; middle {at.middle}, {at.middleOff}
       </>
     )}
-    ; rails {at.top} at the top, {at.bottom} at the bottom.
+    ; rails {at.top} at the top,{' '}
+    {stilesDown(c) ? (
+      <>
+        at the bottom from {at.sill} over the case bottom to {at.toe} off the floor.
+      </>
+    ) : (
+      <>{at.bottom} at the bottom.</>
+    )}
   </>
 );
 

@@ -3,12 +3,14 @@ import { editCase } from '../../job/edits';
 import { half, zero } from '../../length/length';
 import { nailersIn } from '../../trade/carcass/back-how';
 import type { Case } from '../../trade/carcass/case';
+import { toeOpening } from '../../trade/carcass/stiles-down';
 import { jointsOf } from '../../trade/carcass/usual';
 import { Chip } from '../../ui/button';
 import { Acts, Sentence } from '../shared/sentence';
 import { Add } from './add';
 import * as asks from './asks';
 import { blanks, type CasePart, Said } from './blanks';
+import { caseHow } from './how-asks';
 import * as words from './option-words';
 
 /** What may go round a case: the field that says it is there, and its sentence. */
@@ -33,7 +35,7 @@ const back: Option = {
   name: 'back',
   field: 'hasBack',
   sentence: (c, { blank, length, of, thick, usual }) => {
-    const own = { stock: of('back'), how: blank(asks.caseBackHow(c)) };
+    const own = { stock: of('back'), how: blank(caseHow(c, 'backHow')) };
     const room = length('ease', usual.ease);
     if (c.backHow === 'applied')
       return words.backLaidOn({ ...own, inset: length('backInset', usual.backInset) });
@@ -77,6 +79,10 @@ const frame: Option = {
   sentence: (c, { blank, length, of, usual }) =>
     words.frame(c, {
       stock: of('frame'),
+      how: blank(caseHow(c, 'frameHow')),
+      clear: length('frameClear', usual.frameClear),
+      sill: length('frameSill', zero),
+      toe: length('frameToe', toeOpening(c)),
       past: length('overhang', usual.overhang),
       stile: length('stile', usual.stile),
       stilesOff: blank(asks.caseFlag(c, 'stilesOff', words.stilesHeld)),
@@ -115,7 +121,7 @@ const toe: Option = {
   sentence: (c, { blank, length, of, thick, usual }) => {
     const own = {
       stock: of('toe'),
-      how: blank(asks.caseToeHow(c)),
+      how: blank(caseHow(c, 'toeHow')),
       back: length('toeBack', usual.toeBack),
     };
     if (c.toeHow !== 'notch') return words.toe(own);
@@ -161,7 +167,7 @@ const plinth: Option = {
   sentence: (c, { blank, length, of, thick, usual }) =>
     words.plinth({
       stock: of('base'),
-      how: blank(asks.casePlinthHow(c)),
+      how: blank(caseHow(c, 'plinthHow')),
       front: length('plinthFront', usual.toeBack),
       before: length('frontOver', (c.hasFrame ? thick('frame') : undefined) ?? zero),
       left: length('plinthLeft', zero),

@@ -63,6 +63,9 @@ const sections: Readonly<Record<CaseField, Section>> = {
   middle: 'frame',
   topRail: 'frame',
   bottomRail: 'frame',
+  frameClear: 'frame',
+  frameSill: 'frame',
+  frameToe: 'frame',
   looseFront: 'loose',
   looseSide: 'loose',
   lip: 'edging',
@@ -171,11 +174,13 @@ function titleOf({ kind, heldBy }: Inside, field: InsideField): keyof typeof ins
   }
 }
 
-/** Of cross members it is their number that is wrong. */
-const roundPlace = (problem: RoundProblem): Place =>
-  problem.code === 'plinth-full' || problem.code === 'plinth-crosses'
-    ? { at: 'plinth', blanks: [howMany.plinthCrosses] }
-    : atFields(roundField(problem));
+/** Of cross members it is their number that is wrong, of stiles how far down they run. */
+function roundPlace(problem: RoundProblem): Place {
+  if (problem.code === 'plinth-full' || problem.code === 'plinth-crosses')
+    return { at: 'plinth', blanks: [howMany.plinthCrosses] };
+  if (problem.code === 'stiles-and-plinth') return { at: 'frame', blanks: [ask.frameHow] };
+  return atFields(roundField(problem));
+}
 
 /** The blank that makes a problem. */
 export function placeOf(problem: CaseProblem, c: Case): Place {

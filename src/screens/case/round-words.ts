@@ -16,6 +16,14 @@ export function roundProblemText(problem: RoundProblem): string {
       return `The toe board stands ${w(problem.by)} before the sides: there is no notch for it. A recess of more than ${w(problem.least)}.`;
     case 'no-foot':
       return `The notches for the toe board take the whole depth of the sides and ${w(problem.by)} more. Less of a recess.`;
+    case 'frame-shut':
+      return `The rails of the face frame meet, ${w(problem.by)} over. Narrower ones, or a higher case.`;
+    case 'no-lower-rail':
+      return `Nothing is left of the bottom rail: it ends ${w(problem.by)} over its upper edge. Its lower edge under ${w(problem.under)} off the floor.`;
+    case 'rail-under-stiles':
+      return `The bottom rail ends ${w(problem.by)} lower than the stiles. At least ${w(problem.least)} off the floor.`;
+    case 'stiles-and-plinth':
+      return 'Stiles to the floor hang past a case on a plinth. A frame as high as the case, or a toe board in place of the plinth.';
     case 'nailers-full':
       return `The nailers together are ${w(problem.by)} over the clear height. Fewer, or narrower ones.`;
     case 'nailers-deep':
@@ -44,6 +52,15 @@ export function roundField(problem: RoundProblem | RoundWarning): CaseField {
     case 'cleats-behind':
     case 'thin-land':
       return 'backLand';
+    case 'frame-shut':
+      return 'topRail';
+    case 'no-lower-rail':
+    case 'rail-under-stiles':
+      return 'frameToe';
+    case 'stiles-and-plinth':
+      return 'frameClear';
+    case 'low-toe-opening':
+      return 'frameToe';
     case 'board-proud':
     case 'no-foot':
     case 'small-foot':
@@ -81,6 +98,8 @@ export function roundWarningText(warning: RoundWarning): string {
       return `What is left behind the back is ${w(warning.by)} short for the nailers: they lie inside and take ${w(warning.takes)} of its depth.`;
     case 'small-foot':
       return `The notches, ${w(warning.deep)} deep, take more than a third of the sides: they stand on ${w(warning.foot)}.`;
+    case 'low-toe-opening':
+      return `The opening under the bottom rail is ${w(warning.is)} high: toes find room from ${w(warning.least)} on.`;
     case 'low-toe':
       return `The toe space is ${w(warning.is)} high: toes find room from ${w(warning.least)} on.`;
     case 'shallow-toe':

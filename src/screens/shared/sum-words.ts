@@ -30,6 +30,7 @@ const plainWords: Record<PlainTerm, string> = {
   'before-the-sides': 'what stands before the sides',
   'toe-board': 'toe board',
   'clear-of-floor': 'clear of the floor',
+  'toe-opening': 'toe opening under the rail',
   'case-to-back': 'case to the back',
   'past-each-side': 'past each side',
   'past-front': 'past the front',

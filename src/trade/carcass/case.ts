@@ -108,10 +108,13 @@ export type CaseJoint = 'dado' | 'rabbet' | 'butt' | 'over' | 'tongue';
 export type Hugs = 'near' | 'far';
 
 /** How a plinth comes level: shimmed up, or scribed to the floor. Shimmed while nothing is said. */
-export type PlinthHow = 'shimmed' | 'scribed';
+type PlinthHow = 'shimmed' | 'scribed';
+
+/** How far down a face frame runs: to the lower end of the case, or its stiles to the floor. */
+type FrameHow = 'case' | 'floor';
 
 /** How a toe board stands: between the sides, or in notches of them. */
-export type ToeHow = 'between' | 'notch';
+type ToeHow = 'between' | 'notch';
 
 /** A case as decided. What is not said is `undefined`: a usual figure stands in, or it is asked for. Inches. */
 export type Case = {
@@ -192,6 +195,14 @@ export type Case = {
   readonly middle?: Length | undefined;
   readonly topRail?: Length | undefined;
   readonly bottomRail?: Length | undefined;
+  /**
+   * Its stiles to the floor: so far clear of it, its bottom rail from so far over the bottom down to so far off the
+   * floor.
+   */
+  readonly frameHow?: FrameHow | undefined;
+  readonly frameClear?: Length | undefined;
+  readonly frameSill?: Length | undefined;
+  readonly frameToe?: Length | undefined;
   /** Frame pieces held by screws alone, to come off again. */
   readonly stilesOff: boolean;
   readonly middleOff: boolean;

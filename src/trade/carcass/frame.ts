@@ -14,15 +14,13 @@ import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import type { Case } from './case';
 import type { CaseProblem, CaseWarning } from './problems';
 import type { Sizes } from './sizes';
+import { framedToFloor, saidSill, stilesDown, stilesProblems, type UpAndDown } from './stiles-down';
 import { usualOf } from './usual';
 
 /** The face frame of a case. Inches, each with its sum. */
-export type FaceFrame = {
+export type FaceFrame = UpAndDown & {
   readonly width: Sum;
-  /** Stiles run the full height of the frame. */
-  readonly height: Sum;
   readonly rails: Sum;
-  readonly middles: Sum;
   /** Clear opening of each bay in the frame, from the left, and what the frame covers of it at either side. */
   readonly openings: readonly { readonly wide: Sum; readonly left: Sum; readonly right: Sum }[];
   /** Upper edge of the bottom rail over the case bottom: every drawer height starts there. */
@@ -46,28 +44,42 @@ export function frameOf(sizes: Sizes): FaceFrame {
   const { case: c, thick } = sizes;
   const over = c.overhang ?? usualOf(c).overhang;
   const pieces = framePieces(c);
-  const { stile, top, bottom } = pieces;
+  const { stile, top } = pieces;
   const width = sumOf(
     plus('outside-width', sizes.width.value, sizes.width),
     plus('two-overhangs', times(over, 2n)),
   );
-  const height = sumOf(
-    plus('outside-height', sizes.height.value, sizes.height),
-    minus('floor-to-case', c.feet ?? zero),
-  );
+  const down = stilesDown(c);
+  const up = down ? framedToFloor(sizes) : framedToCase(sizes);
+  const bottom = up.bottomRail;
   return {
     width,
-    height,
+    ...up,
     rails: sumOf(plus('frame-width', width.value, width), minus('two-stiles', times(stile, 2n))),
+    openings: frameOpenings(sizes, over, pieces),
+    sill: down
+      ? saidSill(c)
+      : sumOf(plus('bottom-rail', bottom.value), minus('case-bottom', thick('bottom'))),
+    head: sumOf(plus('top-rail', top), minus('case-top', c.hasTop ? thick('top') : zero)),
+    pieces: { ...pieces, bottom: bottom.value },
+  };
+}
+
+/** A frame as high as the case off its feet. */
+function framedToCase({ case: c, height: outside }: Sizes): UpAndDown {
+  const { top, bottom } = framePieces(c);
+  const feet = c.feet ?? zero;
+  const height = sumOf(plus('outside-height', outside.value, outside), minus('floor-to-case', feet));
+  return {
+    lowEnd: feet,
+    railLow: feet,
+    height,
     middles: sumOf(
       plus('frame-height', height.value, height),
       minus('top-rail', top),
       minus('bottom-rail', bottom),
     ),
-    openings: frameOpenings(sizes, over, pieces),
-    sill: sumOf(plus('bottom-rail', bottom), minus('case-bottom', thick('bottom'))),
-    head: sumOf(plus('top-rail', top), minus('case-top', c.hasTop ? thick('top') : zero)),
-    pieces,
+    bottomRail: given('bottom-rail', bottom),
   };
 }
 
@@ -104,11 +116,17 @@ function frameOpenings(
   });
 }
 
-/** A frame that leaves no opening. */
-export function frameProblems(frame: FaceFrame): readonly CaseProblem[] {
-  return frame.openings.flatMap(({ wide }, k) =>
-    isPositive(wide.value) ? [] : [{ code: 'frame-closed', bay: k + 1, by: negate(wide.value) } as const],
-  );
+/** A frame that leaves no opening, or that cannot stand as said. */
+export function frameProblems(sizes: Sizes): readonly CaseProblem[] {
+  const frame = frameOf(sizes);
+  const high = frame.middles.value;
+  return [
+    ...frame.openings.flatMap(({ wide }, k) =>
+      isPositive(wide.value) ? [] : [{ code: 'frame-closed', bay: k + 1, by: negate(wide.value) } as const],
+    ),
+    ...(isPositive(high) ? [] : [{ round: 'front', code: 'frame-shut', by: negate(high) } as const]),
+    ...stilesProblems(sizes, frame.bottomRail),
+  ];
 }
 
 /** Where there are drawers the sill over the bottom, and packing under slides where the frame stands into a bay. */

@@ -54,7 +54,7 @@ export function partsOf(c: Case, options: CaseOptions): Result<Worked, readonly 
     ...nailerProblems(sizes),
     ...insideProblems(sizes),
     ...overlaps(sizes),
-    ...(c.hasFrame ? frameProblems(frameOf(sizes)) : []),
+    ...(c.hasFrame ? frameProblems(sizes) : []),
     ...baseProblems(sizes),
     ...pinProblems(sizes),
   ];

@@ -53,7 +53,7 @@ function cleat(making: Making): Part {
 function framePieces(making: Making): readonly Part[] {
   const { case: c } = making.sizes;
   const frame = frameOf(making.sizes);
-  const { stile, middle, top, bottom } = frame.pieces;
+  const { stile, middle, top } = frame.pieces;
   const strip = (piece: Omit<Parameters<typeof partOf>[1], 'stock' | 'stage'>, comesOff = false): Part => ({
     ...partOf(making, { stock: 'frame', ...toLength, ...piece }),
     strip: true,
@@ -65,7 +65,7 @@ function framePieces(making: Making): readonly Part[] {
   return [
     strip({ ...upright, width: given('stile', stile) }, c.stilesOff),
     strip({ ...rail, role: 'railtop', width: given('top-rail', top) }),
-    strip({ ...rail, role: 'railbottom', width: given('bottom-rail', bottom) }),
+    strip({ ...rail, role: 'railbottom', width: frame.bottomRail }),
     ...(c.partitions > 0 ? [strip({ ...inner, width: given('middle-stile', middle) }, c.middleOff)] : []),
   ];
 }

@@ -1,7 +1,9 @@
 import type { Length } from '../../length/length';
 
+type Round = 'front' | 'back' | 'base';
+
 /** Why what goes round a case cannot be as said. Inches. */
-export type RoundProblem = { readonly round: 'back' | 'base' } & (
+export type RoundProblem = { readonly round: Round } & (
   | /** The back does not go into its groove. */
   { readonly code: 'back-too-thick'; readonly by: Length; readonly groove: Length }
   /** Groove and what is left behind it take the whole depth. */
@@ -18,12 +20,19 @@ export type RoundProblem = { readonly round: 'back' | 'base' } & (
   /** Its cross members take more than its length; it has too few. */
   | { readonly code: 'plinth-full'; readonly by: Length }
   | { readonly code: 'plinth-crosses'; readonly least: number }
+  /** The rails of the face frame leave no opening between them. */
+  | { readonly code: 'frame-shut'; readonly by: Length }
+  /** Stiles to the floor: nothing is left of the bottom rail, whose toe opening must be lower than `under`. */
+  | { readonly code: 'no-lower-rail'; readonly by: Length; readonly under: Length }
+  /** It hangs lower than they do; they hang past a case on a plinth. */
+  | { readonly code: 'rail-under-stiles'; readonly by: Length; readonly least: Length }
+  | { readonly code: 'stiles-and-plinth' }
   /** The notches take the whole depth of the sides. */
   | { readonly code: 'no-foot'; readonly by: Length }
 );
 
 /** What is worth a look in what goes round a case. Limits are common practice, no source. */
-export type RoundWarning = { readonly round: 'back' | 'base' } & (
+export type RoundWarning = { readonly round: Round } & (
   | /** Little wood behind the groove for the back. */
   { readonly code: 'thin-land'; readonly land: Length; readonly least: Length }
   /** The notch for the toe board takes over a third of the sides. */
@@ -33,5 +42,9 @@ export type RoundWarning = { readonly round: 'back' | 'base' } & (
   /** Nailers lie inside, for the land behind the back is `by` short. */
   | { readonly code: 'nailers-inside'; readonly by: Length; readonly takes: Length }
   /** A toe space that is low, or not deep. */
-  | { readonly code: 'low-toe' | 'shallow-toe'; readonly is: Length; readonly least: Length }
+  | {
+      readonly code: 'low-toe' | 'low-toe-opening' | 'shallow-toe';
+      readonly is: Length;
+      readonly least: Length;
+    }
 );

@@ -242,6 +242,8 @@ const roomsThatCount: readonly CaseField[] = [
   'plinthBack',
   'frontOver',
   'toeClear',
+  'frameClear',
+  'frameToe',
 ];
 
 function negative(c: Case): readonly CaseProblem[] {

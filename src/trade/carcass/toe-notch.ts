@@ -16,6 +16,7 @@ import type { Corner } from './part';
 import type { CaseProblem } from './problems';
 import type { RoundWarning } from './round-problems';
 import type { Sizes } from './sizes';
+import { onStiles, stilesDown, toeOpening } from './stiles-down';
 import { usualOf } from './usual';
 
 /** Whether the toe board lies in notches of the sides, flush with their outer faces. */
@@ -72,7 +73,19 @@ const leastHigh = inches(3n);
 const leastRecess = inches(5n, 2n);
 
 /** A notch that leaves the sides little to stand on, or toes little room. */
-export function toeWarnings(sizes: Sizes): readonly RoundWarning[] {
+export const toeWarnings = (sizes: Sizes): readonly RoundWarning[] => [
+  ...notchWarnings(sizes),
+  ...openingWarnings(sizes),
+];
+
+/** The bottom rail before a toe board hangs where toes go. */
+function openingWarnings({ case: c }: Sizes): readonly RoundWarning[] {
+  const [is, least] = [toeOpening(c), figureIn(c.units, leastHigh)];
+  const low = c.hasToe && stilesDown(c) && less(is, least) && less(is, c.feet ?? zero);
+  return low ? [{ round: 'base', code: 'low-toe-opening', is, least }] : [];
+}
+
+function notchWarnings(sizes: Sizes): readonly RoundWarning[] {
   const { case: c, depth } = sizes;
   if (!isNotched(c)) return [];
   const deep = notchDeep(sizes).value;
@@ -92,7 +105,7 @@ export function toeWarnings(sizes: Sizes): readonly RoundWarning[] {
 export function setBackOf(sizes: Pick<Sizes, 'case' | 'thick' | 'plinth'>): Length {
   const { case: c, thick, plinth } = sizes;
   if (isPositive(plinth)) return c.plinthFront ?? usualOf(c).toeBack;
-  if (!c.hasToe) return zero;
+  if (!c.hasToe || onStiles(c)) return zero;
   const recess = c.toeBack ?? usualOf(c).toeBack;
   // a board in notches hangs clear of the floor: the sides stand behind it
   return isNotched(c) ? longest(zero, subtract(recess, negate(thick('toe')))) : recess;

@@ -21,6 +21,7 @@ const usual = {
   toeBack: inches(3n),
   nailerWide: inches(5n, 2n),
   toeClear: inches(1n, 8n),
+  frameClear: inches(1n, 8n),
   slack: inches(1n, 32n),
   shelfPlay: inches(1n, 8n),
   crossWide: inches(5n, 2n),

@@ -27,6 +27,7 @@ export type PlainTerm =
   | 'before-the-sides'
   | 'toe-board'
   | 'clear-of-floor'
+  | 'toe-opening'
   | 'case-to-back'
   | 'past-each-side'
   | 'past-front'
