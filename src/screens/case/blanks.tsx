@@ -10,7 +10,7 @@ import { Icon } from '../../ui/icon';
 import { type Ask, AskBlank } from '../shared/ask';
 import * as asks from './asks';
 import type { Fault } from './faults';
-import type { Section } from './places';
+import type { Section } from './sections';
 
 export type CasePart = {
   readonly c: Case;

@@ -9,95 +9,12 @@ import { hugsTitles, lowTitles } from './join-words';
 import { isOfPins } from './loose-words';
 import { howMany } from './option-words';
 import { roundField } from './round-words';
+import { type Section, sections, stockSections } from './sections';
 import { insideTitle, type insideTitles } from './sentence-words';
 import { caseFieldNames, stockNames } from './words';
 
-/** A sentence of the page: what is wrong with a blank is said under the sentence it stands in. */
-export type Section =
-  | 'sizes'
-  | 'stock'
-  | 'joints'
-  | 'back'
-  | 'cleats'
-  | 'frame'
-  | 'loose'
-  | 'edging'
-  | 'toe'
-  | 'base'
-  | 'plinth'
-  | 'nailers'
-  | `in ${string}`;
-
 /** Where a thing is said: its sentence, and its blanks there by their names. */
 export type Place = { readonly at: Section | 'whole'; readonly blanks: readonly string[] };
-
-const sections: Readonly<Record<CaseField, Section>> = {
-  width: 'sizes',
-  height: 'sizes',
-  depth: 'sizes',
-  opening: 'sizes',
-  clear: 'sizes',
-  feet: 'sizes',
-  dado: 'joints',
-  partitionDado: 'joints',
-  bottomRabbet: 'joints',
-  topRabbet: 'joints',
-  tongue: 'joints',
-  tongueRoom: 'joints',
-  bottomPast: 'joints',
-  topPast: 'joints',
-  fit: 'joints',
-  backDeep: 'back',
-  backWide: 'back',
-  backLand: 'back',
-  backGroove: 'back',
-  backGrooveWide: 'back',
-  backInset: 'back',
-  ease: 'back',
-  cleatWide: 'cleats',
-  cleatRabbet: 'cleats',
-  cleatRabbetWide: 'cleats',
-  notchDeep: 'cleats',
-  overhang: 'frame',
-  stile: 'frame',
-  middle: 'frame',
-  topRail: 'frame',
-  bottomRail: 'frame',
-  frameClear: 'frame',
-  frameSill: 'frame',
-  frameToe: 'frame',
-  looseFront: 'loose',
-  looseSide: 'loose',
-  lip: 'edging',
-  toeBack: 'toe',
-  nailerWide: 'nailers',
-  plinthFront: 'plinth',
-  plinthLeft: 'plinth',
-  plinthRight: 'plinth',
-  plinthBack: 'plinth',
-  frontOver: 'toe',
-  toeClear: 'toe',
-  crossWide: 'base',
-};
-
-const stockSections: Readonly<Record<StockRole, Section>> = {
-  side: 'stock',
-  bottom: 'stock',
-  top: 'stock',
-  partition: 'stock',
-  shelf: 'stock',
-  tray: 'stock',
-  back: 'back',
-  cleat: 'cleats',
-  frame: 'frame',
-  loose: 'loose',
-  edging: 'edging',
-  toe: 'toe',
-  base: 'base',
-  cross: 'base',
-  filler: 'stock',
-  nailer: 'nailers',
-};
 
 const whole: Place = { at: 'whole', blanks: [] };
 
