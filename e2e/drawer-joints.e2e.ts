@@ -146,3 +146,40 @@ test('dowels: front and back butted, where the holes go from the top edge, how d
   await page.goto('./#/buy');
   await expect(page.getByText(/Dowels 1\/4/).first()).toBeVisible();
 });
+
+test('fronts that are those of their boxes: refused dovetailed by how much, rabbeted past the slides, and nothing fitted', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  await toWood(page);
+  await choose(page, /What the front of a drawer is/, 'the fronts of the boxes');
+  // 16 9/16 less two gaps of 3/32 is 16 3/8, the box 15 9/16
+  await expect(page.getByText(/the box is 13\/16 narrower than the front/)).toContainText(
+    '3/32 at each side of the box would fit',
+  );
+  await pastBounce(page);
+  await choose(page, /How box front and sides are joined/, 'a rabbeted front');
+  await expect(page.locator('.problems')).toHaveCount(0);
+  await expect(page.getByText(/box fronts of/)).toHaveCount(0);
+  await shot(page, 'own-front-wood');
+  await page.getByRole('button', { name: 'To the fronts' }).click();
+  await expect(page.getByText(/shims/i)).toHaveCount(0);
+  await shot(page, 'own-front-fronts');
+  await page.getByRole('button', { name: 'Boxes, slides, pulls' }).click();
+  await page
+    .getByRole('button', { name: /Sizes and joint/ })
+    .first()
+    .click();
+  // 13/32 at each end and a side of 1/2
+  await expect(page.getByText(/Rabbets across the front, 3\/8 deep, 29\/32 wide at both ends/)).toBeVisible();
+  await expect(page.getByText(/The front stands past its box 13\/32 at each end/).first()).toBeVisible();
+  await shot(page, 'own-front-boxes');
+  await firstCard(page, /Teeth showing past the fence/);
+  await expect(standing(page)).toContainText('29/32 inch');
+  await shot(page, 'own-front-card');
+  await page.goto('./#/cuts');
+  await expect(page.getByText(/Fit the fronts/)).toHaveCount(0);
+  await expect(page.getByText(/Hang the boxes|Glue up the boxes|Glue the boxes/).first()).toBeAttached();
+  await page.goto('./#/buy');
+  await expect(page.getByText(/screwed on from inside/)).toHaveCount(0);
+});

@@ -1,6 +1,6 @@
 import type { Length } from '../length/length';
 import type { Bank } from '../trade/fronts/bank';
-import { type Corner, drawerJointIds, fingersHow, frontsAt } from '../trade/fronts/corner';
+import { type Corner, drawerJointIds, fingersHow, frontsAt, frontsMade } from '../trade/fronts/corner';
 import { edits } from './edits';
 import type { Job } from './job';
 import { saidFields } from './said-fields';
@@ -15,6 +15,7 @@ const keptAs: Readonly<Record<keyof Corner, string>> = {
   fingerStep: 'step',
   fingerPlay: 'play',
   frontAt: 'front',
+  frontIs: 'is',
   dowel: 'dowel',
   dowelLong: 'dowellong',
 };
@@ -40,6 +41,7 @@ function cornerIn(said: readonly (readonly [string, Tree])[]): Corner {
     fingerStep: size('fingerStep'),
     fingerPlay: size('fingerPlay'),
     frontAt: oneOf(frontsAt, found[keptAs.frontAt]?.how),
+    frontIs: oneOf(frontsMade, found[keptAs.frontIs]?.how),
     dowel: size('dowel'),
     dowelLong: size('dowelLong'),
   };
@@ -48,10 +50,13 @@ function cornerIn(said: readonly (readonly [string, Tree])[]): Corner {
 /** Whether a field of a bank is one of its joint. */
 export const isOfJoint = (field: string): field is keyof Corner => Object.hasOwn(keptAs, field);
 
+/** What is kept as a word; all else is a size. */
+const words: readonly (keyof Corner)[] = ['boxJoint', 'fingers', 'frontAt', 'frontIs'];
+
 /** The edits that change how box fronts are joined to their sides; `undefined` takes a value away. */
 export const editBoxJoint = (bank: string, patch: Corner) =>
   Object.entries(patch).flatMap(([name, value]) => {
-    const word = name === 'boxJoint' || name === 'fingers' || name === 'frontAt';
+    const word = words.includes(name as keyof Corner);
     const at = `banks/${bank}/corner/${keptAs[name as keyof Corner]}/`;
     return edits(at, saidFields, word ? { how: value as string } : { size: value as Length });
   });

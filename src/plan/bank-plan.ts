@@ -12,6 +12,7 @@ import type { Stuff } from '../trade/carcass/case';
 import type { Part } from '../trade/carcass/part';
 import type { Worked } from '../trade/carcass/parts';
 import type { Bank, BankStock } from '../trade/fronts/bank';
+import { isOwnFront } from '../trade/fronts/corner';
 import { storyStick } from '../trade/fronts/marks';
 import { fitOrder } from '../trade/fronts/stands';
 import { usualBank } from '../trade/fronts/usual-bank';
@@ -64,9 +65,22 @@ export function stuffsRound(job: Job, bank: Bank): readonly string[] {
   return job.stock.filter(({ id }) => stocks.includes(id)).map(({ name }) => name);
 }
 
+/**
+ * Fronts that are those of their boxes stand where their sticks put them, from the bottom up, the difference at the
+ * top: nothing of them is fitted.
+ */
+function asHung(bank: Bank): Bank {
+  if (!isOwnFront(bank)) return bank;
+  const columns = Object.entries(bank.columns).map(([no, column]) => {
+    const fitted = Object.entries(column.fitted).map(([front, { held, trim }]) => [front, { held, trim }]);
+    return [no, { ...column, fitted: Object.fromEntries(fitted) }];
+  });
+  return { ...bank, order: 'up', goes: 'last', columns: Object.fromEntries(columns) };
+}
+
 /** A bank of the job from its opening to its last hole. */
 export function bankPlanOf(job: Job, said: Bank, { stuff, worked, shop }: BankAt): BankPlan {
-  const bank = withBoxJoint(job, said);
+  const bank = asHung(withBoxJoint(job, said));
   const { tape } = job;
   const thick = thickIn(bank, stuff);
   const least = leastFronts(bank, thingsIn(job, bank.id), thick);
@@ -75,7 +89,10 @@ export function bankPlanOf(job: Job, said: Bank, { stuff, worked, shop }: BankAt
   const drawers = drawersOf(fronts.value, { thick, shop, tape });
   const framed = worked?.sizes.case.hasFrame ?? false;
   const at = { tape, thick, waits: readyFor(bank.of, framed), kerf: shop.kerf ?? shop.single };
-  const own = thick('front') ? frontParts(fronts.value, at) : [];
+  const made = drawers.ok ? drawers.value : undefined;
+  // a front that is that of its box is cut when that works out
+  const isThere = thick('front') && (made ?? !isOwnFront(bank));
+  const own = isThere ? frontParts(fronts.value, { ...at, drawers: made }) : [];
   const boxes = drawers.ok ? boxParts(drawers.value, at) : [];
   const work = drawers.ok ? workOf(job, drawers.value, framed) : undefined;
   return { bank, fronts, drawers, parts: [...own, ...boxes], work };
@@ -90,13 +107,16 @@ function workOf({ tape }: Job, worked: WorkedDrawers, framed: boolean): BankWork
   });
   const drawers = worked.drawers.map((drawer) => ({
     ...drawer,
-    box: boxRoles.map((role) => drawerPart(bank.id, drawer, role)),
+    box: boxRoles.map((role) =>
+      drawerPart(bank.id, drawer, drawer.own && role === 'boxfront' ? 'front' : role),
+    ),
     front: drawerPart(bank.id, drawer, 'front'),
   }));
   return {
     id: bank.id,
     of: bank.of,
     framed,
+    frontsApart: !isOwnFront(bank),
     marks: stick,
     drawers,
     sticks: worked.sticks.ok

@@ -3,6 +3,8 @@ import './tail-drawing.css';
 /** One side of a drawer from above, in plain numbers: for pictures only. */
 type CornerProps = {
   readonly front: number;
+  /** How far the front stands past the side. */
+  readonly past: number;
   /** Left of the front over the end of the side. */
   readonly lap: number;
   readonly side: number;
@@ -18,11 +20,11 @@ type Dowel = { readonly thick: number; readonly inFace: number; readonly inEdge:
 const box = { width: 358, height: 150, end: 340 };
 
 /** Front at the left, back at the right, the side along the top, broken in the middle. */
-export function CornerDrawing({ front, lap, side, back, dado, behind, dowels, label }: CornerProps) {
-  const scale = 120 / Math.max(front + side, back + behind, 0.01);
+export function CornerDrawing({ front, past, lap, side, back, dado, behind, dowels, label }: CornerProps) {
+  const scale = 120 / Math.max(front + side + past, back + behind, 0.01);
   const s = (x: number) => x * Math.min(scale, 80);
   const left = 18;
-  const top = 6;
+  const top = 6 + s(past);
   /** A dowel into the face of the side. */
   const across = (dowel: Dowel, middle: number) => (
     <rect
@@ -34,7 +36,7 @@ export function CornerDrawing({ front, lap, side, back, dado, behind, dowels, la
     />
   );
   const backAt = box.end - s(behind + back);
-  const face = `M${left} ${top}H${left + s(lap)}V${top + s(side)}H${left + s(front)}V${box.height}H${left}z`;
+  const face = `M${left} 6H${left + s(lap)}V${top + s(side)}H${left + s(front)}V${box.height}H${left}z`;
   return (
     <svg class="taildraw" viewBox={`0 0 ${box.width} ${box.height + 6}`} role="img" aria-label={label}>
       <path class="wood pins" stroke-width="1.5" d={face} />

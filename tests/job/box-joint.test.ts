@@ -15,6 +15,7 @@ const whole: Required<Corner> = {
   fingerStep: l('1.007'),
   fingerPlay: l('.003'),
   frontAt: 'between',
+  frontIs: 'box',
   dowel: l('1/4'),
   dowelLong: l('1 1/2'),
 };
@@ -55,6 +56,7 @@ test('is spelled so, for ever', () => {
     'banks/b/corner/step/size',
     'banks/b/corner/play/size',
     'banks/b/corner/front/how',
+    'banks/b/corner/is/how',
     'banks/b/corner/dowel/size',
     'banks/b/corner/dowellong/size',
   ]);

@@ -2,12 +2,15 @@ import { describe, expect, test } from 'vitest';
 import { equalParts } from '../../src/length/equal-parts';
 import { equals, forDrawing, over, ratio, subtract, times } from '../../src/length/length';
 import { tapes } from '../../src/length/tape';
+import { frontParts } from '../../src/trade/boxes/bank-parts';
 import { boxOf, boxWarnings } from '../../src/trade/boxes/box';
 import type { BoxPlan } from '../../src/trade/boxes/box-plan';
 import { contentsByFill, loadSays } from '../../src/trade/boxes/contents';
+import { drawersOf } from '../../src/trade/boxes/drawers';
 import { rabbeted } from '../../src/trade/boxes/joints/rabbeted';
-import { newBank } from '../../src/trade/fronts/bank';
+import { type Bank, newBank } from '../../src/trade/fronts/bank';
 import { frontWidth } from '../../src/trade/fronts/width';
+import { frontsOf } from '../../src/trade/fronts/worked';
 import { rabbetFor } from '../../src/trade/joints/rabbets';
 import { slabWeight } from '../../src/trade/loads/stuff';
 import { l, w } from '../trade/grooves/sample';
@@ -96,6 +99,38 @@ describe("the drawer of the Carpenters' Guide", () => {
     expect(boxWarnings(rabbetted, rabbeted)).toEqual([
       { code: 'rabbet-shallow', deep: rabbet, limit: l('13/32') },
     ]);
+  });
+
+  // the front laps 3/8 over the opening; a box 1/16 free at each side: its rabbet is as wide as that and the side
+  test('the front is that of its box: rabbeted as wide as the side and what laps over it', () => {
+    const bank: Bank = {
+      ...newBank('b'),
+      ...({ fit: 'overlay', count: 1, frontIs: 'box', boxJoint: 'rabbeted', frontRabbet: rabbet } as const),
+      ...{
+        width: l('17'),
+        height: l('6'),
+        depth: l('18'),
+        side: l('3/8'),
+        clearance: l('1/16'),
+        boxDeep: l('16'),
+      },
+      stocks: { front: 'board', side: 'thin', boxBottom: 'bottom' },
+    };
+    const made = frontsOf(bank, { worked: undefined, tape: '1/32' });
+    if (!made.ok) throw new Error('no fronts');
+    const fronts = made.value;
+    const thick = (stock: string) =>
+      stock === 'front' ? front : stock === 'boxBottom' ? l('3/8') : plan.side;
+    const drawers = drawersOf(fronts, { thick, shop: {}, tape: '1/32' });
+    if (!drawers.ok) throw new Error('no drawers');
+    const [part] = frontParts(fronts, { tape: '1/32', thick, waits: [], drawers: drawers.value });
+    // 1/2 of side, 1/16 beside it and 3/8 over the edge
+    expect(part?.rabbets.map(({ width, depth }) => [w(width), w(depth)])).toEqual([
+      ['15/16', '3/8'],
+      ['15/16', '3/8'],
+    ]);
+    // 17 and 3/8 twice; what is left over the edge of the opening is 13/16 less 3/8
+    expect([part?.length.mark.value, drawers.value.drawers[0]?.plan.lap].map(w)).toEqual(['17 3/4', '7/16']);
   });
 
   test('a bottom that fills a plough 3/8 wide and 3/8 up goes under a back 3/4 lower than the sides', () => {

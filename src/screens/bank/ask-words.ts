@@ -69,6 +69,17 @@ export const choices = {
       { value: 'butted', label: 'dowels', hint: 'front and back butted to the sides' },
     ],
   },
+  frontIs: {
+    title: 'What the front of a drawer is',
+    choices: [
+      { value: 'apart', label: 'fixed to the boxes', hint: 'each front is shimmed and screwed on last' },
+      {
+        value: 'box',
+        label: 'the fronts of the boxes',
+        hint: 'one piece: rabbeted, dovetailed or doweled to the sides',
+      },
+    ],
+  },
   frontAt: {
     title: 'Where the box front stands',
     choices: [

@@ -156,7 +156,14 @@ const bankOver = (bank: Bank, job: Job): Ask => {
   };
 };
 
-type JointChoice = 'boxJoint' | 'fingers' | 'frontAt';
+type JointChoice = 'boxJoint' | 'fingers' | 'frontAt' | 'frontIs';
+
+const jointChoices: readonly string[] = [
+  'boxJoint',
+  'fingers',
+  'frontAt',
+  'frontIs',
+] satisfies readonly JointChoice[];
 
 /** A choice of the joint; its first is what holds while nothing is said, and is kept by saying nothing. */
 function jointChoice(bank: Bank, field: JointChoice): Ask {
@@ -222,7 +229,7 @@ export function askOf(name: string, at: At): Ask {
   if (isIn(words.counts, name)) return bankCount(bank, name);
   if (name === 'rating') return bankRating(bank);
   if (name === 'ratio' || name === 'slope') return bankAmount(bank, name);
-  if (name === 'boxJoint' || name === 'fingers' || name === 'frontAt') return jointChoice(bank, name);
+  if (jointChoices.includes(name)) return jointChoice(bank, name as JointChoice);
   if (isIn(words.choices, name)) return choice(bank, name as Choice);
   if (isIn(bankFieldNames, name)) return bankLength(bank, name, usual[name]);
   return name === 'into' ? bankCase(bank, job) : name === 'floor' ? bankOver(bank, job) : bankName(bank);

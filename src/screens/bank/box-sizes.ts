@@ -13,10 +13,10 @@ type BoxLine = { readonly name: string; readonly mark: Rounded; readonly sum: Su
 
 /** The sizes of a box: of its pieces those they are cut to, and what is inside. */
 export function sizesOf(drawer: Drawer, { bank, parts }: BankPlan, tape: Tape): readonly BoxLine[] {
-  const piece = (role: BoxRole) => parts.find(({ id }) => id === drawerPart(bank.id, drawer, role));
+  const piece = (role: BoxRole | 'front') => parts.find(({ id }) => id === drawerPart(bank.id, drawer, role));
   const [side, front, back, bottom] = [
     piece('side'),
-    piece('boxfront'),
+    piece(drawer.own ? 'front' : 'boxfront'),
     piece('boxback'),
     piece('boxbottom'),
   ];
@@ -26,7 +26,7 @@ export function sizesOf(drawer: Drawer, { bank, parts }: BankPlan, tape: Tape): 
   return [
     ...cut(words.sizes.side, side?.length),
     // dovetailed, it is as long as the box is wide: that stands over all of them
-    ...cut(words.sizes.front, bank.boxJoint ? front?.length : undefined),
+    ...cut(words.sizes.front, bank.boxJoint || drawer.own ? front?.length : undefined),
     ...cut(words.sizes.back, back?.length),
     ...cut(words.sizes.backHeight, back?.width),
     ...cut(words.sizes.bottomWide, bottom?.length),

@@ -32,6 +32,16 @@ const mayBeNothing: readonly BoxField[] = ['clearance', 'lap', 'back-dado', 'beh
 /** What keeps a box from being made. */
 export function boxErrorText(problem: BoxError & { readonly drawer: number }): string {
   switch (problem.code) {
+    case 'own-shows':
+      return 'That joint would be seen from in front. As the front of its box a front is rabbeted or dovetailed to the sides, or doweled over their ends; or fix it to the box.';
+    case 'own-not-flush':
+      return `A dovetailed front is as wide as its box, and here the box is ${w(problem.by)} ${problem.wider ? 'narrower' : 'wider'} than the front.${problem.clearance ? ` ${w(problem.clearance)} at each side of the box would fit.` : ''}${problem.wider ? ' A rabbeted or doweled front may stand past its box.' : ''}`;
+    case 'own-narrow':
+      return `The front is ${w(problem.by)} short of its box at an end: leave ${w(problem.clearance)} at each side of the box.`;
+    case 'own-lopsided':
+      return `The front stands ${w(problem.by)} further past its box at one end than at the other: dowels are bored alike at both. Rabbet it, or cover as much at both sides.`;
+    case 'own-low':
+      return `The box of drawer ${problem.drawer} is ${w(problem.by)} higher than its front. At most ${w(problem.most)}.`;
     case 'inside-gone':
       return `Slides and sides take the whole width: ${w(problem.by)} over.`;
     case 'inside-depth-gone':

@@ -2,6 +2,7 @@ import type { ComponentChildren as Blank } from 'preact';
 import { equals, isZero, type Length } from '../../length/length';
 import type { Packing } from '../../plan/packing';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
+import { isOwnFront } from '../../trade/fronts/corner';
 import { exactly as w } from '../shared/exact-words';
 import { standText } from './words';
 
@@ -32,9 +33,10 @@ export const hang = 'Hang slides one at a time';
 /** How sticks are used, and where the slides stand. `packing`: behind a face frame, by column. */
 export function stand(worked: WorkedDrawers, packing: readonly Packing[]): string {
   const { setBack } = worked.slides;
+  const front = isOwnFront(worked.fronts.bank) ? 'as far as the sides' : 'the front’s thickness';
   const back = isZero(setBack)
     ? 'Slides flush with the front edge.'
-    : `Slides set back ${w(setBack)}, the front’s thickness.`;
+    : `Slides set back ${w(setBack)}, ${front}.`;
   return `From the ${standText(worked)} to the lower edge of the slide, the longest first. ${back}${packedOut(packing)}`;
 }
 

@@ -19,6 +19,8 @@ function pageOf(problem: DrawersProblem): FormPage {
   switch (problem.code) {
     case 'missing-depth':
     case 'no-box':
+    case 'own-narrow':
+    case 'own-low':
     case 'inside-gone':
     case 'inside-depth-gone':
       return 'boxes';

@@ -3,6 +3,7 @@ import { equals } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import type { BankPlan } from '../../plan/bank-plan';
 import type { Bank } from '../../trade/fronts/bank';
+import { isOwnFront } from '../../trade/fronts/corner';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { BankDrawing, type DrawnFront } from '../../ui/bank-drawing';
 import { Bar, BarButton, Segment } from '../../ui/bar';
@@ -78,6 +79,7 @@ type ColumnsProps = {
 function Columns({ bench, found, fronts }: ColumnsProps) {
   const { bank } = fronts;
   const stale = !found.fronts.ok;
+  const own = isOwnFront(bank);
   const [no, setNo] = useState(() => fronts.columns.find((c) => nextFront(bank, c))?.no ?? 1);
   const [side, setSide] = useState<Side>('left');
   const [from, setFrom] = useState<From>(bank.order === 'down' ? 'top' : 'bottom');
@@ -87,7 +89,7 @@ function Columns({ bench, found, fronts }: ColumnsProps) {
   if (!column) return null;
   const uneven = !same(column);
   const shown = uneven ? side : 'left';
-  const now = picked ?? nextFront(bank, column);
+  const now = picked ?? (own ? undefined : nextFront(bank, column));
   const onColumn = (to: number) => {
     setNo(to);
     setPicked(undefined);
@@ -100,13 +102,13 @@ function Columns({ bench, found, fronts }: ColumnsProps) {
         <WhichEnd from={from} onFrom={setFrom} />
       </div>
       <Marks {...{ bank, column, from, now, stale, tape }} side={shown} onFront={setPicked} />
-      {!stale && <AsFitted key={`${column.no}~${now}`} {...{ bench, bank, column }} no={now} />}
+      {!stale && !own && <AsFitted key={`${column.no}~${now}`} {...{ bench, bank, column }} no={now} />}
       <Facts {...{ fronts, column, tape }} />
       {!stale && <Asks bench={bench} bank={found} />}
-      <Skewed {...{ bench, fronts, column, tape }} />
+      {!own && <Skewed {...{ bench, fronts, column, tape }} />}
       <Worth bench={bench} fronts={fronts} column={column} />
       <BlankList {...{ bench, fronts, column, tape }} />
-      <ShimList {...{ bench, column, tape }} />
+      {!own && <ShimList {...{ bench, column, tape }} />}
       <Ways bench={bench} id={bank.id} measured={column.opening.measured} />
     </>
   );

@@ -1,8 +1,9 @@
-import { isNegative, isZero, type Length, negate, times } from '../../length/length';
+import { add, equals, isNegative, isPositive, isZero, type Length, negate, times } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { DoweledAt } from '../../trade/boxes/box-plan';
 import type { FingerFit, Fingers, GrooveAmong } from '../../trade/boxes/fingers';
+import type { OwnFront } from '../../trade/boxes/own-front';
 import type { Tails } from '../../trade/boxes/tails';
 import type { Dowels } from '../../trade/fasteners/dowels';
 import { shownOn } from '../../ui/unit-in-hand';
@@ -79,6 +80,27 @@ export const cornerLabel = 'A side from above, front at the left, back at the ri
 export const rabbetText = (deep: Length, wide: Length): string =>
   `Rabbets across both ends of the front, ${w(deep)} deep and ${w(wide)} wide: a side lies in each.`;
 
+/** Of a front that stands past its box: as wide as a side and what is past it. */
+export function ownRabbetText(deep: Length, side: Length, { left, right }: OwnFront): string {
+  const wide = (past: Length) => w(add(side, past));
+  const each = equals(left, right)
+    ? `${wide(left)} wide at both ends`
+    : `${wide(left)} wide at the left end and ${wide(right)} at the right`;
+  return `Rabbets across the front, ${w(deep)} deep, ${each}: a side lies at the shoulder of each, and the front stands past it.`;
+}
+
+/** Where the front is over or under the box; nothing where they are alike. */
+export function aboutBox({ left, right, under, over }: OwnFront, doweled: boolean): string {
+  const at = (x: Length, where: string) => (isPositive(x) ? [`${w(x)} ${where}`] : []);
+  const past = equals(left, right)
+    ? at(left, 'at each end')
+    : [...at(left, 'at the left end'), ...at(right, 'at the right')];
+  const all = [...past, ...at(under, 'below'), ...at(over, 'above')];
+  if (all.length === 0) return '';
+  const dowels = doweled ? ' Its dowels are as much further in from its ends and its top edge.' : '';
+  return `The front stands past its box ${all.join(', ')}.${dowels}`;
+}
+
 /** The dowels of a corner: which, how deep, and where from the top edge. */
 export function doweledText(at: DoweledAt, { size, row, inFace, inEdge, from }: Dowels, tape: Tape): string {
   const marks = row.marks.map((mark) => writeLength(markAt(mark, tape).value, tape)).join(', ');
@@ -88,5 +110,5 @@ export function doweledText(at: DoweledAt, { size, row, inFace, inEdge, from }: 
 /** Where the groove of a front over its sides would come out, and what is done about it. */
 export const doweledGroove = (stop: Length | undefined, tape: Tape): string =>
   stop
-    ? `The groove for the bottom would show at the ends of the box front: there it is stopped ${writeLength(markAt(stop, tape).value, tape)} from both.`
+    ? `The groove for the bottom would show at the ends of the front: there it is stopped ${writeLength(markAt(stop, tape).value, tape)} from both.`
     : 'The grooves of the sides run out at their front ends: the front on the box covers them.';

@@ -1,4 +1,4 @@
-import { forDrawing, isNegative } from '../../length/length';
+import { add, forDrawing, isNegative, zero } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { grooveStop } from '../../trade/boxes/bank-parts';
 import type { Drawer } from '../../trade/boxes/drawers';
@@ -26,6 +26,16 @@ type JointProps = { readonly bank: Bank; readonly drawer: Drawer; readonly tape:
 
 /** The joint of a box drawn to scale, and what it is cut to. */
 export function Joint({ bank, drawer, tape }: JointProps) {
+  const about = drawer.own ? words.aboutBox(drawer.own, drawer.joint.kind === 'doweled') : '';
+  return (
+    <>
+      <Laid {...{ bank, drawer, tape }} />
+      {about !== '' && <p class="s">{about}</p>}
+    </>
+  );
+}
+
+function Laid({ bank, drawer, tape }: JointProps) {
   const { joint } = drawer;
   switch (joint.kind) {
     case 'tails':
@@ -103,7 +113,8 @@ function Fit({ bank, fingers }: { readonly bank: Bank; readonly fingers: Fingers
 }
 
 /** What a corner looks like from above, as it is cut. */
-const fromAbove = ({ plan }: Drawer) => ({
+const fromAbove = ({ plan, own }: Drawer) => ({
+  past: own ? d(own.left) : 0,
   front: d(plan.front),
   lap: d(plan.lap),
   side: d(plan.side),
@@ -117,7 +128,11 @@ function CornerLaid({ drawer }: LaidProps<'corner'>) {
   return (
     <>
       <CornerDrawing {...fromAbove(drawer)} />
-      <p class="s">{words.rabbetText(drawer.box.reach, drawer.plan.side)}</p>
+      <p class="s">
+        {drawer.own
+          ? words.ownRabbetText(drawer.box.reach, drawer.plan.side, drawer.own)
+          : words.rabbetText(drawer.box.reach, drawer.plan.side)}
+      </p>
     </>
   );
 }
@@ -129,7 +144,8 @@ const drawn = ({ size, inFace, inEdge }: Dowels) => ({
 });
 
 function DoweledLaid({ drawer, joint: { front, back, over }, tape }: LaidProps<'doweled'>) {
-  const stop = grooveStop(drawer);
+  const own = grooveStop(drawer);
+  const stop = own && add(own, drawer.own?.left ?? zero);
   return (
     <>
       <CornerDrawing {...fromAbove(drawer)} dowels={{ front: drawn(front), back: drawn(back), over }} />

@@ -1,5 +1,6 @@
 import { equals } from '../../length/length';
 import type { Bank } from '../../trade/fronts/bank';
+import { isOwnFront } from '../../trade/fronts/corner';
 import { revealsOf } from '../../trade/fronts/reveals';
 import { wordFor } from '../shared/counted';
 import { measureUnit } from '../shared/pounds';
@@ -76,11 +77,14 @@ function gaps(bank: Bank): string {
 }
 
 /** Gaps at the ends, which front goes on first once the fitting has not `begun`, where a difference goes. */
-export function ends({ fit, of, order }: Bank, begun: boolean): string {
+export function ends(bank: Bank, begun: boolean): string {
+  const { fit, of, order } = bank;
   const own = fit === 'inset' ? 'Gaps {top} at the top, {bottom} at the bottom, {side} at each side. ' : '';
   const first = begun ? { down: 'top down', up: 'bottom up' }[order] : '{order}';
   const lower =
     of === undefined ? ' The lower edge of the opening is {sill} above what the sticks stand on.' : '';
+  // hung with its box, a front is not fitted
+  if (isOwnFront(bank)) return `${own}${lower.trim()}`;
   return `${own}Fit them ${first}; any difference goes to {goes}.${lower}`;
 }
 
@@ -105,15 +109,23 @@ export const slides = (): string =>
 export const seat =
   'The middle of the slide sits {centre} up the box. The box starts {boxUp} above the lower edge of its front, with {play} of air over it.';
 
-export const pulls = ({ frontScrews, pulls: count }: Bank): string =>
-  `Each front is held from inside by {frontScrews} ${wordFor(frontScrews, 'screw', 'screws')}. {pulls} ${wordFor(count, 'pull', 'pulls')} a front${count > 0 ? ', screws {centres} apart, {fromTop} down' : ''}${count > 1 ? ', {fromEnd} in from each end' : ''}.`;
+/** Screws, where a front is fixed to its box. */
+const held = (bank: Bank): string =>
+  isOwnFront(bank)
+    ? ''
+    : `Each front is held from inside by {frontScrews} ${wordFor(bank.frontScrews, 'screw', 'screws')}. `;
 
-export const wood =
-  'Fronts of {of front}. Box sides of {of side}, box fronts of {of boxFront}, backs of {of boxBack}, bottoms of {of boxBottom}, {bottomHow}.';
+export const pulls = (bank: Bank): string => held(bank) + pullsOf(bank.pulls);
+
+const pullsOf = (count: number): string =>
+  `{pulls} ${wordFor(count, 'pull', 'pulls')} a front${count > 0 ? ', screws {centres} apart, {fromTop} down' : ''}${count > 1 ? ', {fromEnd} in from each end' : ''}.`;
+
+export const wood = (bank: Bank): string =>
+  `Fronts of {of front}, {frontIs}. Box sides of {of side}, ${isOwnFront(bank) ? '' : 'box fronts of {of boxFront}, '}backs of {of boxBack}, bottoms of {of boxBottom}, {bottomHow}.`;
 
 /** How box front and sides are joined, and what that wants first. */
-export const corner = ({ boxJoint }: Bank): string =>
-  `Box front and sides are joined by {boxJoint}${cornerOf(boxJoint)}.`;
+export const corner = ({ boxJoint, ...bank }: Bank): string =>
+  `${isOwnFront(bank) ? 'Front' : 'Box front'} and sides are joined by {boxJoint}${cornerOf(boxJoint)}.`;
 
 function cornerOf(joint: Bank['boxJoint']): string {
   if (joint === 'rabbeted') return ', {frontRabbet} deep';
@@ -124,7 +136,9 @@ function cornerOf(joint: Bank['boxJoint']): string {
 const isHalfBlind = ({ boxJoint }: Bank): boolean => boxJoint === undefined;
 
 export function joint(bank: Bank): string {
-  const lap = isHalfBlind(bank) ? 'The box front laps {lap} over the side ends. ' : '';
+  const lap = isHalfBlind(bank)
+    ? `The ${isOwnFront(bank) ? 'front' : 'box front'} laps {lap} over the side ends. `
+    : '';
   const back =
     bank.boxJoint === 'butted' ? '' : 'Backs are let {backDado} into the sides, {behind} from their ends. ';
   return `${lap}${back}The groove for the bottom is {grooveDeep} deep and {grooveUp} up, {grooveFit} wider than the bottom; the bottom is cut {ease} small.`;

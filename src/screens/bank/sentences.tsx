@@ -106,7 +106,7 @@ export const PageSentences: Readonly<Record<FormPage, (slip: Slip) => VNode>> = 
   ),
   wood: (slip) => (
     <>
-      <Part slip={slip} label={words.labels.wood} says={words.wood} />
+      <Part slip={slip} label={words.labels.wood} says={words.wood(slip.found.bank)} />
       <Part slip={slip} label={words.labels.corner} says={words.corner(slip.found.bank)} />
     </>
   ),

@@ -49,3 +49,6 @@ export const slideBelow = (at: { readonly drawer: number; readonly by: Length },
 export const weakPin = (least: Length): string => `a half pin under ${w(least)} is weak.`;
 export const thinTails = (tail: Length): string =>
   `tails ${w(tail)} at the baseline are narrower than the cutter.`;
+
+export const hungSkew = (off: Length): string =>
+  `The opening is ${w(off)} higher at one side. Hung with their boxes, the fronts stand level: all of it is in the gap at the top.`;

@@ -1,4 +1,4 @@
-import { inches, isNegative, less, negate } from '../../length/length';
+import { absolute, inches, isNegative, isPositive, less, negate, subtract } from '../../length/length';
 import { cutterTape, grainOf, type Tape } from '../../length/tape';
 import { boxWarnings } from '../../trade/boxes/box';
 import { drawersWarnings } from '../../trade/boxes/drawer-warnings';
@@ -6,6 +6,7 @@ import type { WorkedDrawers } from '../../trade/boxes/drawers';
 import { fingerFit } from '../../trade/boxes/fingers';
 import { stickWarnings } from '../../trade/boxes/sticks';
 import { tailsWarnings } from '../../trade/boxes/tails';
+import { isOwnFront } from '../../trade/fronts/corner';
 import { gapWarning } from '../../trade/fronts/fitted';
 import { lowWarnings } from '../../trade/fronts/heights';
 import { revealStackUp } from '../../trade/fronts/shims';
@@ -26,13 +27,14 @@ const shimTol = inches(1n, 1000n);
 function frontsWorth(fronts: WorkedFronts, column: WorkedColumn, tape: Tape): readonly string[] {
   const { bank } = fronts;
   const low = lowWarnings(column.heights);
+  const own = isOwnFront(bank);
   return [
     ...(low.length > 0 ? [words.low(low)] : []),
     ...column.warnings.map((x) => words.hangsPast(x.side, x.over, x.edge)),
     ...coverWorth(fronts, column),
-    ...skewWorth(fronts, column),
+    ...(own ? hungWorth(fronts, column) : skewWorth(fronts, column)),
     ...(column.fitted > 0 ? gapWorth(column) : plannedWorth(fronts, column, tape)),
-    ...(bank.count > 1 && column.fitted === 0 ? [stackUpText(fronts, tape)] : []),
+    ...(bank.count > 1 && column.fitted === 0 && !own ? [stackUpText(fronts, tape)] : []),
   ];
 }
 
@@ -43,6 +45,12 @@ function coverWorth({ bank, reveals }: WorkedFronts, { opening }: WorkedColumn):
     const [cover, edge] = [negate(reveals[end]), opening.edges[end]];
     return edge && less(edge, cover) ? [words.hangsPast(end, cover, edge)] : [];
   });
+}
+
+/** Hung on sticks from below, all of what an opening is out of square by is in the gap at the top. */
+function hungWorth({ bank }: WorkedFronts, { opening }: WorkedColumn): readonly string[] {
+  const off = absolute(subtract(opening.left, opening.right));
+  return bank.fit === 'inset' && isPositive(off) ? [words.hungSkew(off)] : [];
 }
 
 function skewWorth(fronts: WorkedFronts, column: WorkedColumn): readonly string[] {

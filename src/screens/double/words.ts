@@ -127,6 +127,7 @@ const jointNames: Readonly<Record<string, string>> = {
   step: 'step of the sled',
   play: 'how loose a finger goes in',
   front: 'where the box front stands',
+  is: 'what the front of a drawer is',
   dowel: 'how thick the dowels are',
   dowellong: 'how long the dowels are',
 };

@@ -11,6 +11,7 @@ import { opId } from '../setups/operation';
 import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import { type Drawer, stockOfBank, type WorkedDrawers } from './drawers';
 import type { DrawerJoint } from './joints/joint';
+import { bandOf, type OwnFront, onOwnFront } from './own-front';
 
 type BankPartsAt = {
   readonly tape: Tape;
@@ -74,7 +75,10 @@ function part(fronts: WorkedFronts, at: BankPartsAt, made: New): Part {
  * The fronts of a bank as parts: as long as they are wide in their opening, ripped to their heights. Out of one blank
  * they come off it one after another, from the top.
  */
-export function frontParts(fronts: WorkedFronts, at: BankPartsAt): readonly Part[] {
+export function frontParts(
+  fronts: WorkedFronts,
+  at: BankPartsAt & { readonly drawers?: WorkedDrawers | undefined },
+): readonly Part[] {
   return fronts.columns.flatMap((column) => {
     const blank = fronts.bank.fromBlank ? blankPart(fronts, column, at) : undefined;
     const own = column.heights.map((high, k) => frontPart(fronts, column, { ...at, high, no: k + 1 }));
@@ -88,9 +92,13 @@ const inColumn = ({ bank }: WorkedFronts, column: number) => (bank.across > 1 ? 
 function frontPart(
   fronts: WorkedFronts,
   column: WorkedColumn,
-  at: BankPartsAt & { readonly high: Length; readonly no: number },
+  at: BankPartsAt & {
+    readonly high: Length;
+    readonly no: number;
+    readonly drawers?: WorkedDrawers | undefined;
+  },
 ): Part {
-  const band = fronts.bank.fromBlank ? times(fronts.bank.band ?? usualBank(fronts.bank).band, 2n) : zero;
+  const band = times(bandOf(fronts.bank), 2n);
   const banded = (sum: Sum) => sumOf(plus('front', sum.value, sum), minus('end-bands', band));
   const high = subtract(at.high, band);
   const core = (x: Length) => sumOf(plus('share-of-fronts', x), minus('edge-bands', band));
@@ -110,12 +118,35 @@ function frontPart(
   const mates = fronts.bank.fromBlank
     ? below.map((no) => drawerPart(fronts.bank.id, { column: column.no, no }, 'front'))
     : [];
+  const drawer = at.drawers?.drawers.find((d) => d.no === at.no && d.column === column.no);
   return {
     ...made,
+    ...(at.drawers && drawer?.own ? ownCuts(at.drawers, drawer, drawer.own) : {}),
     mates,
     width: { ...made.width, mark: { value: high, rest: zero } },
   };
 }
+
+/** What is cut in a front that is that of its box: it waits for the width of that, too. */
+function ownCuts(worked: WorkedDrawers, drawer: Drawer, own: OwnFront): Partial<Part> {
+  const { bank } = worked.fronts;
+  const { rabbets = [], dowels, front } = cutsOf(worked, drawer);
+  return {
+    ...onOwnFront({ rabbets, dowels: dowels?.front ?? [] }, own),
+    along: [frontGroove(bank, drawer)],
+    endCut: front,
+    opening: backOf(bank.id),
+  };
+}
+
+const cutsOf = ({ fronts: { bank }, joint }: WorkedDrawers, drawer: Drawer) =>
+  joint.cuts(bank, {
+    reach: drawer.box.reach,
+    side: drawerPart(bank.id, drawer, 'side'),
+    plan: drawer.plan,
+    layout: drawer.joint,
+    sideStock: stockOfBank(bank, 'side'),
+  });
 
 function blankPart(fronts: WorkedFronts, column: WorkedColumn, at: BankPartsAt): Part | undefined {
   const { bank, reveals } = fronts;
@@ -179,8 +210,11 @@ export function grooveStop({ plan, joint }: Pick<Drawer, 'plan' | 'joint'>): Len
 
 function frontGroove(bank: Bank, drawer: Drawer): Along {
   const whole = bottomGroove(bank, drawer);
-  const from = grooveStop(drawer);
-  return from ? { ...whole, from, to: subtract(drawer.box.front.value, from) } : whole;
+  const stop = grooveStop(drawer);
+  const { left, under, wide } = drawer.own ?? { left: zero, under: zero, wide: drawer.box.front.value };
+  const near = add(whole.near, under);
+  const from = stop && add(stop, left);
+  return from ? { ...whole, near, from, to: subtract(wide, from) } : { ...whole, near };
 }
 
 /** Off the back end of a side, or with the room in it shared out off its front end. */
@@ -204,15 +238,15 @@ const entering = { enters: true, end: 'left' } as const;
 /** How high a box stands follows from its opening, unless it was given. */
 const boxFitted = (bank: Bank, { no }: Drawer): Fitted => (frontNo(bank, no).boxHigh ? 'length' : 'both');
 
-function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankPartsAt): readonly Part[] {
+function boxPart(worked: WorkedDrawers, drawer: Drawer, at: BankPartsAt): readonly Part[] {
+  const { fronts, joint } = worked;
   const { bank } = fronts;
   const { box, place } = drawer;
   const height = given('box-height', drawer.high);
   const groove = bottomGroove(bank, drawer);
   const id = (role: BoxRole) => drawerPart(bank.id, drawer, role);
-  const { plan, joint: layout } = drawer;
-  const sideStock = stockOfBank(bank, 'side');
-  const cuts = joint.cuts(bank, { reach: box.reach, side: id('side'), plan, layout, sideStock });
+  const layout = drawer.joint;
+  const cuts = cutsOf(worked, drawer);
   const fitted = boxFitted(bank, drawer);
   const make = (role: BoxRole, own: Omit<New, 'id' | 'name' | 'fitted'> & Partial<Pick<New, 'fitted'>>) =>
     part(fronts, at, { id: id(role), name: { role, ...place }, fitted, ...own });
@@ -228,13 +262,17 @@ function boxPart({ fronts, joint }: WorkedDrawers, drawer: Drawer, at: BankParts
       dowels: cuts.dowels?.side ?? [],
       endCut: cuts.side,
     },
-    {
-      ...make('boxfront', { stock: 'boxFront', length: box.front, width: height, enters, end: 'left' }),
-      along: [frontGroove(bank, drawer)],
-      rabbets: cuts.rabbets ?? [],
-      dowels: cuts.dowels?.front ?? [],
-      endCut: cuts.front,
-    },
+    ...(drawer.own
+      ? []
+      : [
+          {
+            ...make('boxfront', { stock: 'boxFront', length: box.front, width: height, enters, end: 'left' }),
+            along: [frontGroove(bank, drawer)],
+            rabbets: cuts.rabbets ?? [],
+            dowels: cuts.dowels?.front ?? [],
+            endCut: cuts.front,
+          },
+        ]),
     {
       ...make('boxback', { stock: 'boxBack', length: box.back, width: backHigh, ...entering }),
       along: captured ? [groove] : [],

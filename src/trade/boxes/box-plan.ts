@@ -70,6 +70,21 @@ export type BoxError =
       readonly deep: Length;
       readonly thickness: Length;
     }
+  /** The front of the box is that of the drawer, and its joint would be seen from in front. */
+  | { readonly code: 'own-shows' }
+  /** It cannot stand past its box, but comes so much wider than that, or narrower; what room at a side would fit. */
+  | {
+      readonly code: 'own-not-flush';
+      readonly by: Length;
+      readonly wider: boolean;
+      readonly clearance?: Length;
+    }
+  /** It is narrower than its box. */
+  | { readonly code: 'own-narrow'; readonly by: Length; readonly clearance: Length }
+  /** It stands further past its box at one end than at the other, and its dowels are bored alike. */
+  | { readonly code: 'own-lopsided'; readonly by: Length }
+  /** The box was given so high that it stands over the top edge of its front. */
+  | { readonly code: 'own-low'; readonly by: Length; readonly most: Length }
   | { readonly code: 'inside-gone'; readonly by: Length }
   | { readonly code: 'inside-depth-gone'; readonly by: Length }
   /** Bottom and what is under it take the whole height. */

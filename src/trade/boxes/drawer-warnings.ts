@@ -1,4 +1,14 @@
-import { absolute, add, isNegative, isPositive, less, negate, shortest, subtract } from '../../length/length';
+import {
+  absolute,
+  add,
+  isNegative,
+  isPositive,
+  less,
+  negate,
+  shortest,
+  subtract,
+  zero,
+} from '../../length/length';
 import { packOver, slideFits } from './box';
 import type { DrawersWarning, WorkedDrawers } from './drawers';
 
@@ -24,8 +34,10 @@ export function drawersWarnings(worked: WorkedDrawers): readonly DrawersWarning[
 
 /** A box deeper than the room behind its front. */
 function deep({ drawers, slides }: WorkedDrawers): readonly DrawersWarning[] {
-  const box = drawers[0]?.plan.depth;
-  const over = box && subtract(box, slides.room);
+  const [first] = drawers;
+  const box = first?.plan.depth;
+  // of a front of its own the room is behind what is left of it over the side ends
+  const over = box && subtract(subtract(box, first.own ? first.plan.lap : zero), slides.room);
   return box && over && isPositive(over) ? [{ code: 'box-too-deep', deep: box, over }] : [];
 }
 

@@ -8,12 +8,12 @@ import type { Drawer } from './drawers';
  * @param front how wide and how thick it is, inches
  */
 export function drawerWeight(
-  { box, plan, front: high }: Drawer,
+  { box, plan, front: high, own }: Drawer,
   front: { readonly wide: Length; readonly thick: Length },
 ): Ratio {
   const pieces = [
     { long: times(box.side.value, 2n), wide: plan.height, thick: plan.side },
-    { long: box.front.value, wide: plan.height, thick: plan.front },
+    ...(own ? [] : [{ long: box.front.value, wide: plan.height, thick: plan.front }]),
     { long: box.back.value, wide: plan.height, thick: plan.back },
     { long: box.bottomWide.value, wide: box.bottomDeep.value, thick: plan.bottom },
     { long: front.wide, wide: high, thick: front.thick },

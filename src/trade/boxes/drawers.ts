@@ -3,6 +3,7 @@ import { err, ok, type Result } from '../../length/result';
 import { markAt, type Tape } from '../../length/tape';
 import type { DrawerPlace } from '../carcass/part-name';
 import { type Bank, type BankStock, frontNo } from '../fronts/bank';
+import { isOwnFront } from '../fronts/corner';
 import { usualBank } from '../fronts/usual-bank';
 import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
 import type { Shop } from '../machines/shop';
@@ -11,6 +12,7 @@ import type { BoxError, BoxPlan } from './box-plan';
 import { boxHeightMost } from './contents';
 import { drawerJointOf } from './joints/drawer-joints';
 import type { DrawerJoint, JointLayout, JointProblem } from './joints/joint';
+import { type OwnFront, ownFrontOf, underFront } from './own-front';
 import { type Stick, type StickError, setBack, sticksOf } from './sticks';
 
 /** One drawer of a bank: its box, and how high that may be. Inches. */
@@ -29,6 +31,8 @@ export type Drawer = {
   readonly box: Box;
   /** Its joint as it lies on the front end of a side. */
   readonly joint: JointLayout;
+  /** Where the front of its box is that of the drawer: how it stands about the box. */
+  readonly own?: OwnFront;
 };
 
 /** The figures of the slides of a bank: its own, else the shop's, else the usual. Inches. */
@@ -78,13 +82,19 @@ export function stockOfBank(bank: Bank, stock: BankStock): string | undefined {
 /** How far a box stands over the lower edge of its front: clear of what a covering front covers, where none is said. */
 export function boxUpOf(bank: Bank): Length {
   if (bank.boxUp) return bank.boxUp;
-  if (bank.fit === 'inset') return usualBank(bank).boxUp;
+  if (bank.fit === 'inset') return isOwnFront(bank) ? zero : usualBank(bank).boxUp;
   return longest(usualBank(bank).boxUp, add(bank.bottom ?? usualBank(bank).overlay, usualBank(bank).play));
+}
+
+/** What is left of a front over the ends of the sides, where it is that of the drawer: their slides begin behind it. */
+function ownLap(bank: Bank, at: DrawersAt): Length {
+  const plan = fixedPlan(bank, at);
+  return (drawerJointOf(bank).planned?.(bank, plan) ?? plan).lap;
 }
 
 /** What the boxes and slides of a bank stand on. */
 function slidesOf({ bank, columns }: WorkedFronts, at: DrawersAt): Slides {
-  const front = at.thick('front') ?? zero;
+  const front = isOwnFront(bank) ? ownLap(bank, at) : (at.thick('front') ?? zero);
   const back = setBack(bank.fit, front);
   const deep = columns[0]?.opening.deep.value ?? zero;
   return {
@@ -154,12 +164,9 @@ function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem>
   const { fronts, joint, column, slides, no } = making;
   const { bank } = fronts;
   const front = column.untrimmed[no - 1] ?? zero;
-  const most = boxHeightMost({
-    front,
-    ...overDrawer(fronts, no),
-    boxUp: slides.boxUp,
-    play: bank.play ?? usualBank(bank).play,
-  });
+  const air = { boxUp: slides.boxUp, play: bank.play ?? usualBank(bank).play };
+  const clear = boxHeightMost({ front, ...overDrawer(fronts, no), ...air });
+  const most = underFront(bank, clear, { high: front, up: slides.boxUp });
   if (!less(zero, most)) return err({ code: 'no-box', drawer: no, by: subtract(zero, most) });
   const { boxHigh } = frontNo(bank, no);
   const fits = joint.height(bank, boxHigh ?? markAt(most, at.tape, 'floor').value);
@@ -168,6 +175,10 @@ function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem>
   const plan = joint.planned?.(bank, planned) ?? planned;
   const box = boxOf(plan, joint);
   if (!box.ok) return err({ drawer: no, ...box.error });
+  const own = isOwnFront(bank)
+    ? ownFrontOf({ bank, column, joint, plan, box: box.value, high: front, up: slides.boxUp, tape: at.tape })
+    : undefined;
+  if (own && !own.ok) return err({ drawer: no, ...own.error });
   const laid = joint.layOut(
     bank,
     {
@@ -179,20 +190,34 @@ function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem>
   );
   const place = bank.across > 1 ? { no, column: column.no } : { no };
   const trim = boxHigh ? subtract(boxHigh, high) : zero;
-  return ok({ no, column: column.no, place, front, most, high, trim, plan, box: box.value, joint: laid });
+  const made = { no, column: column.no, place, front, most, high, trim, plan, box: box.value, joint: laid };
+  return ok(own ? { ...made, own: own.value } : made);
 }
 
 function planFor({ fronts, column, slides }: Making, at: DrawersAt & { readonly high: Length }): BoxPlan {
   const { bank } = fronts;
-  const side = at.thick('side') ?? zero;
+  // its slides are as long as its sides, which begin behind what is left of the front
+  const front = isOwnFront(bank) ? ownLap(bank, at) : zero;
   return {
+    ...fixedPlan(bank, at),
     opening: column.opening.narrow.value,
     clearance: slides.clearance,
-    tape: at.tape,
-    depth: bank.boxDeep ?? slides.long ?? zero,
+    depth: bank.boxDeep ?? add(slides.long ?? zero, front),
     height: at.high,
+  };
+}
+
+/** What of a box is the same in all drawers of a bank, whatever they stand in. */
+function fixedPlan(bank: Bank, at: DrawersAt): BoxPlan {
+  const side = at.thick('side') ?? zero;
+  return {
+    opening: zero,
+    clearance: zero,
+    depth: zero,
+    height: zero,
+    tape: at.tape,
     side,
-    front: at.thick('boxFront') ?? side,
+    front: at.thick(isOwnFront(bank) ? 'front' : 'boxFront') ?? side,
     back: at.thick('boxBack') ?? side,
     bottom: at.thick('boxBottom') ?? zero,
     lap: bank.lap ?? usualBank(bank).lap,

@@ -18,6 +18,9 @@ export type FingersHow = (typeof fingersHow)[number] | 'full';
 /** Where a butted front stands, when it is not over the ends of its sides. */
 export const frontsAt = ['between'] as const;
 
+/** What the front of a drawer is, when it is not a front of its own fixed to a box: the front of the box. */
+export const frontsMade = ['box'] as const;
+
 /** The corner of a box at its front, as decided. What is not said is `undefined`. Inches. */
 export type Corner = {
   readonly boxJoint?: (typeof drawerJointIds)[number] | undefined;
@@ -30,7 +33,11 @@ export type Corner = {
   readonly fingerStep?: Length | undefined;
   readonly fingerPlay?: Length | undefined;
   readonly frontAt?: (typeof frontsAt)[number] | undefined;
+  readonly frontIs?: (typeof frontsMade)[number] | undefined;
   /** The dowels at hand; the thickest that goes where nothing is said. */
   readonly dowel?: Length | undefined;
   readonly dowelLong?: Length | undefined;
 };
+
+/** Whether the fronts of drawers are those of their boxes. */
+export const isOwnFront = ({ frontIs }: Corner): boolean => frontIs === 'box';

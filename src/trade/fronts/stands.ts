@@ -1,5 +1,6 @@
 import { add, type Length, negate, over, subtract, sum, zero } from '../../length/length';
 import { type Bank, columnNo, fittedNo } from './bank';
+import { isOwnFront } from './corner';
 import { edgesAhead } from './fitted';
 import type { Opening } from './opening';
 import type { Reveals } from './reveals';
@@ -112,7 +113,8 @@ function planned(at: Side): readonly { readonly near: Length; readonly far: Leng
 
 /** One gap shared by all, or by those between where the ends are held. */
 function evenGap({ bank, heights, opening, reveals, side }: Side): Length | undefined {
-  const left = subtract(opening[side], sum(heights));
+  // hung on sticks, a front stands alike at both sides
+  const left = subtract(isOwnFront(bank) ? opening.high.value : opening[side], sum(heights));
   if (!reveals.endsHeld) return over(left, BigInt(bank.count + 1));
   if (bank.count < 2) return undefined;
   return over(sum([left, negate(reveals.top), negate(reveals.bottom)]), BigInt(bank.count - 1));

@@ -24,6 +24,8 @@ export type BankWork = {
   /** The case it stands in, and whether that has a face frame. */
   readonly of?: string | undefined;
   readonly framed: boolean;
+  /** Fronts are fixed to the boxes when these are in; else they are the fronts of the boxes. */
+  readonly frontsApart: boolean;
   /** Edges on the story stick, as marked from its `end`. */
   readonly marks: readonly {
     readonly id: string;
@@ -184,6 +186,8 @@ function slidesOf(bank: BankWork): readonly Operation[] {
 }
 
 function fronts(bank: BankWork, cuts: Cuts): readonly Operation[] {
+  if (!bank.frontsApart)
+    return bank.drawers.flatMap((d) => drilled(bank, d, opId(`${bank.id}~bench`, 'boxup', copyOf(d))));
   const columns = [...new Set(bank.drawers.map((d) => d.column))];
   const place = placeOfBank(bank);
   const stands = installId(place, 'check-again');

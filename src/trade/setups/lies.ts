@@ -33,6 +33,7 @@ function faceOf({ name, board }: Part, { copy, face = 'A' }: Which): Looks {
       return face === 'A' ? { named: 'left', toward: 'left' } : { named: 'right', toward: 'right' };
     case 'side':
       return { named: 'inside', toward: handed(copy) };
+    case 'front':
     case 'boxfront':
       return { named: 'inside', toward: 'back' };
     case 'boxback':

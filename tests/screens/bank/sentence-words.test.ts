@@ -14,8 +14,10 @@ const banks = (['inset', 'overlay'] as const).flatMap((fit) =>
   (['equal', 'step', 'ratio', 'weights'] as const).flatMap((share) =>
     (['free', 'template'] as const).flatMap((tailsHow) =>
       [undefined, 'case'].flatMap((of) =>
-        [undefined, ...drawerJointIds].map((boxJoint) =>
-          bank({ fit, share, tailsHow, boxJoint, across: 2, pulls: 2, ...(of ? { of } : {}) }),
+        [undefined, ...drawerJointIds].flatMap((boxJoint) =>
+          [undefined, 'box' as const].map((frontIs) =>
+            bank({ fit, share, tailsHow, boxJoint, frontIs, across: 2, pulls: 2, ...(of ? { of } : {}) }),
+          ),
         ),
       ),
     ),
@@ -24,7 +26,7 @@ const banks = (['inset', 'overlay'] as const).flatMap((fit) =>
 const pagesOf = (b: Bank): Readonly<Record<FormPage, readonly string[]>> => ({
   fronts: [words.opening(b), words.fronts(b), words.ends(b, false), words.blank],
   boxes: [words.slides(), words.seat, words.pulls(b)],
-  wood: [words.wood, words.corner(b), words.joint(b), words.layout(b)],
+  wood: [words.wood(b), words.corner(b), words.joint(b), words.layout(b)],
 });
 const sentences = banks.flatMap((b) => formPages.flatMap((page) => pagesOf(b)[page]));
 const blanksOf = (sentence: string) => [...sentence.matchAll(/\{([^}]*)\}/g)].map(([, name = '']) => name);
@@ -43,7 +45,7 @@ test('a page shows ten blanks at most before it is unfolded, of a covering bank 
     const shown = {
       fronts: [words.opening(b), words.fronts(b)],
       boxes: [words.slides(), words.pulls(b)],
-      wood: [words.wood, words.corner(b)],
+      wood: [words.wood(b), words.corner(b)],
     };
     for (const page of formPages) expect(shown[page].flatMap(blanksOf).length).toBeLessThanOrEqual(most);
   }

@@ -37,11 +37,12 @@ test('every figure of a joint of drawers is called by its own name', () => {
     fingerStep: l('1'),
     fingerPlay: l('.003'),
     frontAt: 'between',
+    frontIs: 'box',
     dowel: l('1/4'),
     dowelLong: l('1 1/2'),
   };
   const called = editBoxJoint('d', whole).map((change) => about('path' in change ? change.path : '').what);
-  expect(new Set(called).size).toBe(9);
+  expect(new Set(called).size).toBe(10);
   expect(called.filter((what) => /thickness|corner/.test(what))).toEqual([]);
 });
 

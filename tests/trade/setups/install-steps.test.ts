@@ -37,6 +37,7 @@ const bank = (id: string, of?: string): BankWork => ({
   id,
   ...(of === undefined ? {} : { of }),
   framed: false,
+  frontsApart: true,
   marks: [],
   drawers: [
     { no: 1, column: 1, place: { no: 1 }, box: [], front: `${id}~c1d1front` },

@@ -59,6 +59,7 @@ export const butted: DrawerJoint = {
   side: (plan) => sumOf(plus('box-depth', plan.depth), minus('front', plan.lap)),
   front: (plan, { width, insideWide }) =>
     isOver(plan) ? sumOf(width) : sumOf(plus('inside-width', insideWide.value, insideWide)),
+  ownFront: (plan) => (isOver(plan) ? 'past' : undefined),
   reach: () => zero,
   fault: faultOf,
   warnings: warningsOf,

@@ -18,6 +18,7 @@ const byTemplate = ({ tailsHow }: Bank): boolean => tailsHow === 'template';
 export const halfBlind: DrawerJoint = {
   side: ({ depth, lap }) => sumOf(plus('box-depth', depth), minus('front-lap', lap)),
   front: (_, { width }) => sumOf(width),
+  ownFront: () => 'flush',
   reach: ({ front, lap }) => subtract(front, lap),
   fault: ({ front, lap }) => (less(lap, front) ? undefined : { code: 'lap-too-deep', lap, front }),
   warnings: ({ lap, tape }) => (less(lap, leastLap(unitsOf(tape))) ? [{ code: 'lap-thin', lap }] : []),

@@ -52,6 +52,11 @@ export type DrawerJoint = {
   readonly side: (plan: BoxPlan) => Sum;
   /** Length of the box front, from the width of the box and what is clear between its sides. */
   readonly front: (plan: BoxPlan, box: { readonly width: Term; readonly insideWide: Sum }) => Sum;
+  /**
+   * Where the front of the box is that of the drawer: whether it may stand past the sides of the box, or is as wide as
+   * that is; not at all where the joint would be seen from in front.
+   */
+  readonly ownFront?: (plan: BoxPlan) => 'past' | 'flush' | undefined;
   /** How far side and front reach into each other. */
   readonly reach: (plan: BoxPlan) => Length;
   /** Why it cannot be made in these thicknesses. */

@@ -46,6 +46,7 @@ export const rabbeted: DrawerJoint = {
   side: (plan) =>
     sumOf(plus('box-depth', plan.depth), minus('front', plan.front), plus('front-rabbet', deepOf(plan))),
   front: (_, { width }) => sumOf(width),
+  ownFront: () => 'past',
   reach: deepOf,
   fault: (plan) => {
     const { front, lap } = plan;

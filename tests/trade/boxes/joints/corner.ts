@@ -1,4 +1,4 @@
-import { boxParts } from '../../../../src/trade/boxes/bank-parts';
+import { boxParts, frontParts } from '../../../../src/trade/boxes/bank-parts';
 import { drawersOf } from '../../../../src/trade/boxes/drawers';
 import { type Bank, type BankStock, newBank } from '../../../../src/trade/fronts/bank';
 import { frontsOf } from '../../../../src/trade/fronts/worked';
@@ -43,7 +43,9 @@ export function drawersWith(more: Partial<Bank>) {
 export function cutsWith(more: Partial<Bank>): ReadonlyMap<string, Operation> {
   const drawers = drawersWith(more);
   if (!drawers.ok) throw new Error(drawers.error.map(({ code }) => code).join());
-  const parts = boxParts(drawers.value, { tape: '1/32', thick: thickOf({ ...bank, ...more }), waits: [] });
+  const at = { tape: '1/32', thick: thickOf({ ...bank, ...more }), waits: [] } as const;
+  const own = more.frontIs ? frontParts(drawers.value.fronts, { ...at, drawers: drawers.value }) : [];
+  const parts = [...own, ...boxParts(drawers.value, at)];
   const ops = operationsOf({ parts, cases: [], hand: [], recuts: () => ({}) }, { shop: {}, tape: '1/32' });
   return new Map(ops.map((op) => [op.id.replace('cut/b~c1d1', '').replaceAll('/', ' '), op]));
 }
