@@ -102,7 +102,7 @@ function wrongIn(own: OwnFront, { plan }: OwnAt): Result<never, BoxError> | unde
   return undefined;
 }
 
-/** What joins a front to its box, moved to where that stands on it: rabbets so much wider, dowels so much further in. */
+/** What joins a front to its box, moved to where that stands on it: rabbets so much wider, dowels further in. */
 export function onOwnFront<T extends Pick<Part, 'rabbets' | 'dowels'>>(
   cut: T,
   { left, right, over }: OwnFront,
