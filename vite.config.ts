@@ -7,7 +7,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 import { compactJson } from './build/compact-json.ts';
 
 import { notices } from './build/notices-plugin.ts';
-import { fractionWithout, idbWithoutIteration } from './build/parts-in-use.ts';
+import { fractionWithout, idbWithoutIteration, jspdfInUse } from './build/parts-in-use.ts';
 import { preloadMain } from './build/preload-main.ts';
 import { scriptsAtOnce } from './build/scripts-at-once.ts';
 import { shortElements } from './build/short-elements.ts';
@@ -75,6 +75,7 @@ export default defineConfig({
     preact(),
     fractionWithout(notInUse),
     idbWithoutIteration,
+    jspdfInUse,
     shortElements,
     shortProperties(),
     compactJson,

@@ -58,7 +58,10 @@ export function noticesOf(packages: readonly Bundled[]): string {
       throw new Error(`${name} is under ${license}: its terms may ask for more than a notice`);
     if (owners.length === 0 || terms === '') throw new Error(`the licence of ${name} cannot be read`);
     const group = groups.get(terms) ?? [];
-    groups.set(terms, [...group, `${name} ${version}\n${owners.map((owner) => `  ${owner}`).join('\n')}`]);
+    groups.set(terms, [
+      ...group,
+      `${name} ${version}\n${owners.map((owner) => `  ${inLines(owner).replaceAll('\n', '\n  ')}`).join('\n')}`,
+    ]);
   }
   const parts = [...groups].map(([terms, named]) => `${named.join('\n')}\n\n${terms}`);
   return `Code of these packages is part of Knifeline, under the terms below each list.\n\n${parts.join('\n\n\n')}\n`;

@@ -51,3 +51,56 @@ export const idbWithoutIteration: Plugin = {
     },
   },
 };
+
+/** A part of jsPDF that hangs itself on what it makes, and those that are in use. */
+const aPart = /^\(function \(\w+[^)]*\) \{\n[\s\S]*?^\}\)\([^)\n]*(?:\([^)\n]*\))?[^)\n]*\);\n/gm;
+const partsInUse = [
+  'addImage',
+  'getTextWidth',
+  'processDataByFilters',
+  'processRGBA',
+  'splitTextToSize',
+  '__fontmetrics__',
+];
+
+/** What stands about outside of a part: forms; readers of GIF, BMP and WebP, writer of JPEG; fonts of one's own. */
+const about = [
+  /^var jsPDFAPI = jsPDF\.API;\n[\s\S]*^var AcroForm = jsPDF\.AcroForm;\n/m,
+  /^function GifReader\(buf\) \{\n[\s\S]*^WebPDecoder\.prototype\.getData = function \(\) \{\n.*\n\};\n/m,
+  /^jsPDF\.API\.TTFFont = [\s\S]*(?=^export \{)/m,
+  /^import \{ decode \} from 'fast-png';\n/m,
+];
+
+const blanked = (said: string): string => said.replace(/[^\n]/g, '');
+
+/**
+ * Leaves out of the built app what jsPDF can do besides lines, boxes, text in the fonts of every reader, and pictures
+ * as points: three quarters of it.
+ *
+ * @throws where the library is not written as expected
+ */
+export const jspdfInUse: Plugin = {
+  name: 'jspdf-in-use',
+  apply: 'build',
+  config: () => ({ resolve: { alias: { jspdf: 'jspdf/dist/jspdf.es.js' } } }),
+  transform: {
+    filter: { id: /jspdf\/dist\/jspdf\.es\.js$/ },
+    handler: (code) => {
+      const found = new Set<string>();
+      const hangs = (part: string, name: string) =>
+        new RegExp(`^ {2}(?:jsPDFAPI|API)\\.${name} = `, 'm').test(part);
+      let short = code.replace(aPart, (part) => {
+        const own = partsInUse.filter((name) => hangs(part, name));
+        for (const name of own) found.add(name);
+        return own.length > 0 ? part : blanked(part);
+      });
+      for (const one of about) {
+        if (!one.test(short)) throw new Error('jsPDF is not written as expected');
+        short = short.replace(one, blanked);
+      }
+      const missing = partsInUse.filter((name) => !found.has(name));
+      if (missing.length > 0) throw new Error(`jsPDF is not written as expected: ${missing}`);
+      return { code: short.replace(/^export \{.*\};$/m, 'export { jsPDF };'), map: null };
+    },
+  },
+};

@@ -1,4 +1,5 @@
-// Finds the browsers that stand in for other phones, or gets them from Debian's packages; says plainly what is missing.
+// Finds the browsers that stand in for other phones, and another reader of PDFs, or gets them from Debian's packages;
+// says plainly what is missing.
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync } from 'node:fs';
 import path from 'node:path';
@@ -19,6 +20,7 @@ const places = {
   driver: () => ['/usr/bin/WebKitWebDriver'].find(existsSync),
   xvfb: () => ['/usr/bin/Xvfb'].find(existsSync),
   firefox: () => ['/usr/bin/firefox-esr', '/usr/bin/firefox'].find(existsSync),
+  poppler: () => ['/usr/bin/pdftoppm'].find(existsSync),
 };
 
 const packages = {
@@ -26,12 +28,13 @@ const packages = {
   driver: 'webkit2gtk-driver',
   xvfb: 'xvfb',
   firefox: 'firefox-esr',
+  poppler: 'poppler-utils',
 };
 
 /**
  * Paths of what is wanted, installed now if need be and allowed; one that cannot be had is `undefined`, and said.
  *
- * @param wanted names out of `webkit`, `driver`, `xvfb`, `firefox`
+ * @param wanted names out of `webkit`, `driver`, `xvfb`, `firefox`, `poppler`
  */
 export function findOthers(wanted) {
   const missing = wanted.filter((name) => !places[name]());

@@ -34,6 +34,8 @@ import { ChangeScreen } from '../screens/marks/change';
 import { FitScreen } from '../screens/marks/fit';
 import { MarksScreen } from '../screens/marks/marks';
 import { TrayScreen } from '../screens/marks/tray';
+import { PaperScreen } from '../screens/paper/paper';
+import { StickScreen } from '../screens/paper/stick';
 import { PartScreen } from '../screens/parts/part';
 import { PartsScreen } from '../screens/parts/parts';
 import { RoomScreen } from '../screens/room/room';
@@ -91,7 +93,7 @@ export function LaterScreen({ route, bench }: ScreenProps) {
   }
 }
 
-type InstallAt = 'screws' | 'finish' | 'labels' | 'lookback';
+type InstallAt = 'screws' | 'finish' | 'labels' | 'lookback' | 'paper' | 'stick';
 type InstallRoute = Extract<Route, { readonly at: InstallAt }>;
 
 type RoomAt = 'room' | 'level' | 'scribe';
@@ -177,6 +179,12 @@ function installScreen(route: InstallRoute, bench: Bench) {
       return <LabelsScreen bench={bench} />;
     case 'lookback':
       return <LookBackScreen bench={bench} />;
+    case 'paper':
+      return <PaperScreen bench={bench} />;
+    case 'stick':
+      return (
+        <StickScreen key={`${route.id}~${route.which}`} bench={bench} id={route.id} which={route.which} />
+      );
     default:
       return assertNever(route);
   }

@@ -1,9 +1,22 @@
-/**
- * Hands a text out as a file: through the phone's share sheet where it takes files (as .txt, which every sheet does),
- * else as a download. `left` when the sheet was closed without choosing.
- */
-export async function shareFile(name: string, text: string): Promise<'shared' | 'saved' | 'left'> {
-  const file = new File([text], `${name}.txt`, { type: 'text/plain' });
+/** How a file went: `left` when the share sheet was closed without choosing. */
+type Went = 'shared' | 'saved' | 'left';
+
+/** Hands a text out as a file: .txt through the phone's share sheet, which every sheet takes, else .json saved. */
+export const shareFile = (name: string, text: string): Promise<Went> =>
+  handOut(
+    name,
+    new File([text], `${name}.txt`, { type: 'text/plain' }),
+    new File([text], `${name}.json`, { type: 'application/json' }),
+  );
+
+/** Hands out a PDF. */
+export function sharePdf(name: string, pdf: Blob): Promise<Went> {
+  const file = new File([pdf], `${name}.pdf`, { type: 'application/pdf' });
+  return handOut(name, file, file);
+}
+
+/** Through the phone's share sheet where it takes files, else as a download. */
+async function handOut(name: string, file: File, saved: File): Promise<Went> {
   if (navigator.canShare?.({ files: [file] })) {
     try {
       await navigator.share({ files: [file], title: name });
@@ -13,8 +26,8 @@ export async function shareFile(name: string, text: string): Promise<'shared' | 
     }
   }
   const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  link.download = `${name}.json`;
+  link.href = URL.createObjectURL(saved);
+  link.download = saved.name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
   return 'saved';

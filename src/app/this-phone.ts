@@ -5,7 +5,7 @@ import type { KeptIn, Store } from '../store/store';
 import { later } from './bring-later';
 import { homeScreen } from './home-screen';
 import { servedHere, updateWaiting } from './served';
-import { shareFile } from './share';
+import { shareFile, sharePdf } from './share';
 
 type PhoneStore = Pick<Store, 'keptIn' | 'onKeptIn' | 'restored' | 'evenOut' | 'aside' | 'secure'>;
 
@@ -52,6 +52,7 @@ export function makePhone(store: PhoneStore, { gone, setAside, left }: At): Phon
     startUpdate: async () => later.peek()?.startUpdate(() => store.secure().catch(() => false)),
     home: homeScreen(),
     share: shareFile,
+    sharePdf,
     readOnly: gone,
     // some browsers ask the person: nothing waits for the answer
     askToKeep: () => void askToPersist().then(heard),

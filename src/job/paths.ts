@@ -27,6 +27,7 @@ import { jointFields, workFields } from './hand-fields';
 import { joinFields, kerfFields, nextFields, putUpFields, screwFields } from './install-fields';
 import { liftFields, shelfFields, solidFields } from './loads-fields';
 import { ownNameFields } from './own-fields';
+import { printFields } from './print-fields';
 
 import * as r from './room-fields';
 import { saidFields } from './said-fields';
@@ -116,6 +117,7 @@ const tables: Readonly<Record<string, Shape>> = {
   screws: { ids: [isId], fields: screwFields },
   joins: { ids: [isId], fields: joinFields },
   next: { ids: [isId], fields: nextFields },
+  prints: { ids: [isKey], fields: printFields },
   kerftest: { ids: [isId], fields: kerfFields },
   lifts: { ids: [isId], fields: liftFields },
   solid: { ids: [isKey], fields: solidFields },

@@ -18,6 +18,8 @@ export type Route =
   | { readonly at: 'buy' }
   | { readonly at: 'things' }
   | { readonly at: 'labels' }
+  | { readonly at: 'paper' }
+  | { readonly at: 'stick'; readonly id: string; readonly which: string }
   | { readonly at: 'lookback' }
   | { readonly at: 'pieces'; readonly id: string }
   | { readonly at: 'layout'; readonly id: string; readonly path?: string }
@@ -69,6 +71,7 @@ const plain = [
   'buy',
   'things',
   'labels',
+  'paper',
   'lookback',
 ] as const;
 const ofId = [
@@ -111,6 +114,7 @@ export function readRoute(hash: string): Route {
   if (at === 'level' && id && rest) return { at, id, foot: rest };
   if (at === 'bank' && id && rest) return { at, id, page: rest };
   if (at === 'stock' && id && rest) return { at, id, of: rest };
+  if (at === 'stick' && id && rest) return { at, id, which: rest };
   if (has(ofId, at) && id) return { at, id };
   if (at === 'fit' && id && rest) return { at, board: id, groove: rest };
   if (at === 'before') return rest ? { at, caution: id, from: rest } : { at };

@@ -28,6 +28,8 @@ import * as job from '../../src/job/job';
 import { liftFields, shelfFields, solidFields } from '../../src/job/loads-fields';
 import { fold } from '../../src/job/log';
 import { fieldAt } from '../../src/job/paths';
+import { printFields } from '../../src/job/print-fields';
+import { editPrint } from '../../src/job/prints';
 import { roomIn, standIn } from '../../src/job/room';
 import * as room from '../../src/job/room-edits';
 import * as r from '../../src/job/room-fields';
@@ -544,6 +546,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
     { said: 'Back first', gone: false },
     (p) => edits.editNextTime('n1', p),
   ],
+  ['a print', printFields, { ...lengthsOf(printFields), paper: 'roll' }, (p) => editPrint('c1~height2', p)],
   ['solid wood', solidFields, { reach: long, shank: odd }, (p) => edits.editSolid('c1~loose', p)],
   ['a reason', letFields, { why: 'it is here' }, (p) => edits.letAheadOf('cut/c1~left/len/1~2', `${p.why}`)],
 ];

@@ -42,3 +42,6 @@ export function thingsTold(job: Pick<Job, 'things' | 'banks'>): string {
   const not = many(job.things.filter((t) => t.part === undefined && !hasDrawer(job, t)));
   return `${counted(all, 'thing', 'things')}${not > 0 ? `, ${not} not placed yet` : ''}.`;
 }
+
+export const paper = 'On paper';
+export const paperTold = 'Sticks at full size, labels';

@@ -29,6 +29,7 @@ export const CaseLines = ({ job, plan }: LineProps) => (
           />
         );
       })}
+    <Line to="#/paper" label={words.paper} says={words.paperTold} wrong={false} />
   </>
 );
 

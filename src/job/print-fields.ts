@@ -1,0 +1,15 @@
+import { length, oneOf } from './kinds';
+
+/** What is printed on, kept once for a job (`all`), and what a print of a stick measured, kept by stick. */
+export const printFields = {
+  paper: oneOf('a4', 'letter', 'roll'),
+  /** Of the roll, across. */
+  wide: length,
+  /** White all round, and how far sheets lap. */
+  margin: length,
+  overlap: length,
+  /** As read off the paper: the bar along the stick, the one across, and the whole stick. */
+  bar: length,
+  across: length,
+  whole: length,
+};
