@@ -8,6 +8,8 @@ export type Settings = {
   readonly text: 'phone' | 'large';
   /** What calipers that type send; the unit of the tape when not said. */
   readonly calipers: 'tape' | 'in' | 'mm';
+  /** When a figure is read aloud: on a tap, or at every step too. */
+  readonly aloud: 'tap' | 'each';
   /** Marks of Figure, and of a new job. */
   readonly tape: Tape;
   /** The job in hand. */
@@ -47,6 +49,7 @@ export function readSettings(kept: Readonly<Record<string, Json>>): Settings {
     hand: oneOf(['right', 'left'], kept.hand, 'right'),
     text: oneOf(['phone', 'large'], kept.text, 'phone'),
     calipers: oneOf(['tape', 'in', 'mm'], kept.calipers, 'tape'),
+    aloud: oneOf(['tap', 'each'], kept.aloud, 'tap'),
     tape: oneOf(tapes, kept.tape, '1/32'),
     shelf: Object.fromEntries(Object.entries(kept).filter(([key]) => shelfKey(key) !== undefined)),
     ...(typeof kept.job === 'string' ? { job: kept.job } : {}),

@@ -13,5 +13,6 @@ export const moreIcons = {
   share: 'M12 15V3M7.5 7.5 12 3l4.5 4.5M5 12v9h14v-9',
   from: 'M12 14V3M6.5 8.5 12 3l5.5 5.5M3 19.5h18',
   warn: 'M12 3 2 20h20zM12 10v4.5M12 17.4v.1',
+  voice: 'M4 9.5v5h4l5 4.5V5L8 9.5zM16.5 9a4 4 0 0 1 0 6M19 6.5a8 8 0 0 1 0 11',
   gear: 'M4 7h9M19 7h1M4 17h1M11 17h9M16 4.5v5M8 14.5v5',
 };

@@ -21,6 +21,14 @@ export const texts: Readonly<Record<Settings['text'], string>> = {
   large: 'Twice the size',
 };
 
+export const aloud = 'Read figures aloud';
+export const aloudWhen: Readonly<Record<Settings['aloud'], string>> = {
+  tap: 'On a tap',
+  each: 'Every step',
+};
+export const aloudNote =
+  'With the phone’s own voice, with no signal too, where the phone has one that speaks English.';
+
 export const calipers = 'Calipers type';
 export const caliperUnits: Readonly<Record<Settings['calipers'], string>> = {
   tape: 'As the tape',

@@ -65,6 +65,14 @@ const Likings = ({ settings, keep }: LikingsProps) => (
       onPick={(text) => void keep({ text })}
     />
     <Liking
+      title={words.aloud}
+      names={words.aloudWhen}
+      order={['tap', 'each']}
+      now={settings.aloud}
+      onPick={(aloud) => void keep({ aloud })}
+    />
+    <p class="note">{words.aloudNote}</p>
+    <Liking
       title={words.calipers}
       names={words.caliperUnits}
       order={['tape', 'in', 'mm']}

@@ -63,6 +63,7 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
       progress={words.progress(run.filter((c) => isDone(list, c)).length, run.length)}
       title={setupTitle(first)}
       figure={first.setup.figure}
+      aloud={words.aloudOf(readyOn(list, card) ?? first, tape)}
       scrolls={<Caution bench={bench} code={cautionOf(first)} whole={wholeAt(list, card)} />}
       goTo={(k) => inHand.toCard(run[k])}
       main={mainAction(inHand)}

@@ -10,6 +10,7 @@ import { type MachineId, machineAt } from '../../trade/machines/machines';
 import type { Shop } from '../../trade/machines/shop';
 import type { Card } from '../../trade/setups/checklist';
 import { isStep, type Operation } from '../../trade/setups/operation';
+import { placingOf } from '../../trade/setups/placing';
 import type { Bore } from '../../trade/shelves/bore';
 import { isAtBench } from '../shared/block-words';
 import { capital } from '../shared/capital';
@@ -17,6 +18,7 @@ import { buildWords, fromAbove, whatWords, whichWords } from '../shared/cut-word
 import { doneWord } from '../shared/done-words';
 import { exactly } from '../shared/exact-words';
 import { workWord } from '../shared/part-words';
+import { placingWords } from '../shared/placing-words';
 import { setupTitle } from '../shared/setup-title';
 
 export const setup = 'Setup';
@@ -109,6 +111,12 @@ export const pressShort = (by: Length): string =>
   `The drill press is ${exactly(by)} short of this row: it is bored in a template.`;
 export const rowLies =
   'Bottom end at the left, front edge at the bottom of the drawing. Each hole by its number, from the bottom end:';
+
+/** What is read aloud after the figure: the piece, and how it lies. */
+export function aloudOf(op: Operation, tape: Tape): string {
+  const { edge, leads } = placingWords(placingOf(op), tape);
+  return [pieceName(op, tape), edge, leads].filter(Boolean).join(', ');
+}
 
 // The bar.
 

@@ -6,7 +6,9 @@ import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
+import { aloud } from './aloud-words';
 import * as words from './one-number-words';
+import { ReadAloud } from './read-aloud';
 import type { InRow } from './steps-in-row';
 import type { Wake } from './wake';
 import './knuckle.css';
@@ -19,7 +21,7 @@ type Action = { readonly label: string; readonly onTap: () => void };
 type MainAction = Action & { readonly sub?: string | undefined };
 
 type OneNumberProps = {
-  readonly bench: Pick<Bench, 'undo' | 'undoLabel'>;
+  readonly bench: Pick<Bench, 'undo' | 'undoLabel' | 'settings'>;
   /** What a reader hears first: the place and what is worked on. */
   readonly heading: string;
   readonly leave: Action;
@@ -34,6 +36,8 @@ type OneNumberProps = {
   /** What the figure is set on. */
   readonly title: string;
   readonly figure: Rounded | undefined;
+  /** What is read aloud after the figure: the piece, and how it lies. */
+  readonly aloud?: string | undefined;
   readonly tape: Tape;
   /** What stands between the figure and the big bar. */
   readonly children: ComponentChildren;
@@ -54,6 +58,7 @@ type OneNumberProps = {
 /** One number at a time, giant, with its step in the row, its ticks and one big bar. */
 export function OneNumber(props: OneNumberProps) {
   const { heading, strip, row, progress, title, figure, tape, crowded, scrolls, instead, onKeyDown } = props;
+  const says = [figure && aloud(figure, tape), props.aloud ?? title].filter(Boolean).join('; ');
   const look = ['saw', ...(crowded ? ['crowded'] : []), ...(scrolls ? ['scrolls'] : [])];
   return (
     <main class={look.join(' ')} onKeyDown={onKeyDown} tabIndex={-1}>
@@ -65,7 +70,10 @@ export function OneNumber(props: OneNumberProps) {
       </div>
       <div class="what">
         <span>{title}</span>
-        <span class="muted">{words.placeSays(row.at, row.done.length)}</span>
+        <span class="muted">
+          {words.placeSays(row.at, row.done.length)}
+          <ReadAloud settings={props.bench.settings} says={says} />
+        </span>
       </div>
       {figure && (
         <div class="giant" aria-live="polite">
