@@ -20,6 +20,7 @@ export function App({ bench }: { readonly bench: Bench }) {
       {later.value ? <later.value.Trouble bench={bench} /> : bench.unsaved.value.length > 0 && <NotKept />}
       {laterMissing.value && <Missing />}
       {later.value && <later.value.HalfDone bench={bench} />}
+      {later.value && <later.value.TimersOver bench={bench} />}
       {bench.underWay.value && <Saving />}
       <Screen route={route} bench={bench} />
       {tabs && <Tabs tabs={tabs} />}

@@ -47,6 +47,7 @@ import { SheetsScreen } from '../screens/sheets/sheets';
 import { ShimsScreen } from '../screens/stack/shims';
 import { StackScreen } from '../screens/stack/stack';
 import { StockScreen } from '../screens/stock/stock';
+import { TimersScreen } from '../screens/timers/timers';
 import { openCodeReader } from './code-reader';
 
 type FirstAt = 'job' | 'last';
@@ -93,7 +94,7 @@ export function LaterScreen({ route, bench }: ScreenProps) {
   }
 }
 
-type InstallAt = 'screws' | 'finish' | 'labels' | 'lookback' | 'paper' | 'stick';
+type InstallAt = 'screws' | 'finish' | 'labels' | 'lookback' | 'paper' | 'stick' | 'timers';
 type InstallRoute = Extract<Route, { readonly at: InstallAt }>;
 
 type RoomAt = 'room' | 'level' | 'scribe';
@@ -179,6 +180,8 @@ function installScreen(route: InstallRoute, bench: Bench) {
       return <LabelsScreen bench={bench} />;
     case 'lookback':
       return <LookBackScreen bench={bench} />;
+    case 'timers':
+      return <TimersScreen bench={bench} />;
     case 'paper':
       return <PaperScreen bench={bench} />;
     case 'stick':

@@ -9,6 +9,7 @@ export { JobDocks } from '../screens/job/job-docks';
 export { NewVersion } from '../screens/job/new-version';
 export { PutUp } from '../screens/job/put-up';
 export { HalfDone } from '../screens/shared/half-done';
+export { TimersOver } from '../screens/timers/timers-over';
 export { allHere } from './all-here';
 export { copiesOf } from './copies';
 export { LaterScreen } from './later-screens';

@@ -31,6 +31,7 @@ import { printFields } from './print-fields';
 
 import * as r from './room-fields';
 import { saidFields } from './said-fields';
+import { timerFields } from './timer-fields';
 
 /** Whether a word of a path is there and has a shape. */
 const shaped =
@@ -117,6 +118,7 @@ const tables: Readonly<Record<string, Shape>> = {
   screws: { ids: [isId], fields: screwFields },
   joins: { ids: [isId], fields: joinFields },
   next: { ids: [isId], fields: nextFields },
+  timers: { ids: [isId], fields: timerFields },
   prints: { ids: [isKey], fields: printFields },
   kerftest: { ids: [isId], fields: kerfFields },
   lifts: { ids: [isId], fields: liftFields },

@@ -19,6 +19,7 @@ export type Route =
   | { readonly at: 'things' }
   | { readonly at: 'labels' }
   | { readonly at: 'paper' }
+  | { readonly at: 'timers' }
   | { readonly at: 'stick'; readonly id: string; readonly which: string }
   | { readonly at: 'lookback' }
   | { readonly at: 'pieces'; readonly id: string }
@@ -72,6 +73,7 @@ const plain = [
   'things',
   'labels',
   'paper',
+  'timers',
   'lookback',
 ] as const;
 const ofId = [

@@ -35,6 +35,8 @@ import * as room from '../../src/job/room-edits';
 import * as r from '../../src/job/room-fields';
 import { readEntry } from '../../src/job/rows';
 import { saidFields } from '../../src/job/said-fields';
+import { timerFields } from '../../src/job/timer-fields';
+import { editTimer } from '../../src/job/timers';
 import { type Length, ratio } from '../../src/length/length';
 import { planOf } from '../../src/plan/plan';
 import { l } from '../length/write-figures';
@@ -545,6 +547,12 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
     i.nextFields,
     { said: 'Back first', gone: false },
     (p) => edits.editNextTime('n1', p),
+  ],
+  [
+    'a timer',
+    timerFields,
+    { name: 'Glue', hours: 2, minutes: 30, begun: '2026-11-02T08:30:00.000Z', seen: true, gone: false },
+    (p) => editTimer('t1', p),
   ],
   ['a print', printFields, { ...lengthsOf(printFields), paper: 'roll' }, (p) => editPrint('c1~height2', p)],
   ['solid wood', solidFields, { reach: long, shank: odd }, (p) => edits.editSolid('c1~loose', p)],

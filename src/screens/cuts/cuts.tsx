@@ -8,6 +8,7 @@ import { Icon } from '../../ui/icon';
 import { StoryStick } from '../../ui/story-stick';
 import type { Bench } from '../bench';
 import { OneMark } from '../shared/one-mark';
+import { TimerLines } from '../shared/timer-lines';
 import { TooManyOperations } from '../shared/too-many';
 import { UndoButton } from '../shared/undo-button';
 import { ByPart } from './by-part';
@@ -41,6 +42,7 @@ function Cuts({ bench, list }: CutsProps) {
       <main class="page">
         {list.cards.length > 0 && <Progress list={list} stand={stand} />}
         <BreakDown bench={bench} />
+        <TimerLines job={plan.job} />
         <OrderLine list={list} />
         <Misfits list={list} bench={bench} />
         <OneMark bench={bench} plan={plan} operations={plan.operations} />
@@ -80,6 +82,9 @@ const TextOut = ({ phone, list }: TextOutProps) => (
       onTap={() => void phone.share(words.sharedName(list.plan.job.name), plainCuts(list))}
     />
     <Button look="quiet" label={words.printOut} onTap={() => print()} />
+    <a class="btn quiet" href="#/timers">
+      {words.timers}
+    </a>
   </div>
 );
 

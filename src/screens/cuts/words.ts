@@ -23,6 +23,7 @@ export const bySetup = 'By setup';
 export const byPart = 'By part';
 export const copyOut = 'Copy out as text';
 export const sharedName = (job: string): string => `${job || 'Job'} cuts`;
+export const timers = 'Timers';
 export const printOut = 'Print for a helper';
 
 export const nothingToCut =
