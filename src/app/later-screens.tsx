@@ -40,6 +40,7 @@ import { PartScreen } from '../screens/parts/part';
 import { PartsScreen } from '../screens/parts/parts';
 import { RoomScreen } from '../screens/room/room';
 import type { Route } from '../screens/routes';
+import { RuleScreen } from '../screens/rule/rule';
 import { ScribeScreen } from '../screens/scribe/scribe';
 import { LayoutScreen } from '../screens/sheets/layout';
 import { PiecesScreen } from '../screens/sheets/pieces';
@@ -64,6 +65,8 @@ export function LaterScreen({ route, bench }: ScreenProps) {
       return <BeforeScreen bench={bench} caution={route.caution} from={route.from} />;
     case 'jobs':
       return <JobsScreen bench={bench} />;
+    case 'rule':
+      return <RuleScreen bench={bench} />;
     case 'phone':
       return <PhoneScreen bench={bench} />;
     case 'shop':

@@ -25,6 +25,8 @@ export type Settings = {
    * `shelfKey`.
    */
   readonly shelf: Readonly<Record<string, Json>>;
+  /** How large a point of this screen is: see `screens/rule/kept.ts`. */
+  readonly rule?: Json;
   /** Shop figures that came with the sample and nobody has called their own yet. */
   readonly figuresFrom?: 'sample' | 'own';
   /** By job, what the other phone has of it: see `handover/known.ts`. */
@@ -56,6 +58,7 @@ export function readSettings(kept: Readonly<Record<string, Json>>): Settings {
     ...(here ? { here } : {}),
     ...(saw ? { saw } : {}),
     ...(kept.lists === undefined ? {} : { lists: kept.lists }),
+    ...(kept.rule === undefined ? {} : { rule: kept.rule }),
     ...(kept.figuresFrom === 'sample' ? { figuresFrom: 'sample' } : {}),
     ...(kept.handed === undefined ? {} : { handed: kept.handed }),
   };

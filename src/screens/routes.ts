@@ -20,6 +20,7 @@ export type Route =
   | { readonly at: 'labels' }
   | { readonly at: 'paper' }
   | { readonly at: 'timers' }
+  | { readonly at: 'rule' }
   | { readonly at: 'stick'; readonly id: string; readonly which: string }
   | { readonly at: 'lookback' }
   | { readonly at: 'pieces'; readonly id: string }
@@ -74,6 +75,7 @@ const plain = [
   'labels',
   'paper',
   'timers',
+  'rule',
   'lookback',
 ] as const;
 const ofId = [

@@ -21,6 +21,7 @@ export const texts: Readonly<Record<Settings['text'], string>> = {
   large: 'Twice the size',
 };
 
+export const rule = 'Rule on the screen';
 export const aloud = 'Read figures aloud';
 export const aloudWhen: Readonly<Record<Settings['aloud'], string>> = {
   tap: 'On a tap',

@@ -16,6 +16,9 @@ export function PhoneScreen({ bench }: { readonly bench: Bench }) {
       <main class="page prefs pad-x">
         <LeftClosed bench={bench} />
         <Likings settings={bench.settings.value} keep={bench.keep} />
+        <a class="btn" href="#/rule">
+          {words.rule}
+        </a>
         <h2 class="sec">{words.cautions}</h2>
         <Button label={words.beforeYouCut} onTap={() => bench.go({ at: 'before' })} />
         <h2 class="sec">{words.copy}</h2>
