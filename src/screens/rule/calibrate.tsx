@@ -44,7 +44,7 @@ export function Calibrate({ room, onDone }: CalibrateProps) {
     <div class="calibrate">
       <div class="cardline" style={{ top: '0px' }} />
       <div class="cardline moves" style={{ top: `${at / quarters}px` }} />
-      <div class="says">
+      <div class="rulesays">
         <p>{words.lay[edge]}</p>
         {wrong && <p class="wrongline">{wrong}</p>}
         <div class="chips">

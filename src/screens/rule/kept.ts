@@ -7,7 +7,7 @@ import { type Calibration, calibrate, cardDoubt } from '../../trade/paper/screen
 const doubt = ratio(1n);
 
 /** How the screen looked when it was calibrated: zoomed or scaled since, its points are others. */
-export type Look = { readonly dpr: number; readonly scale: number };
+type Look = { readonly dpr: number; readonly scale: number };
 
 export const lookNow = (): Look => ({
   dpr: devicePixelRatio,

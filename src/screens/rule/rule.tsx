@@ -78,7 +78,7 @@ function Ruled({ at, room, onAgain }: RuledProps) {
         thick={thick && drawnPoints(thick, at)}
         label={words.drawn}
       />
-      <div class="says">
+      <div class="rulesays">
         <p>{words.doubt(reach, off(reach))}</p>
         {thick && <p>{words.doubtOf(thick, off(thick))}</p>}
         <div class="chips">
