@@ -20,6 +20,7 @@ import { UndoButton } from '../shared/undo-button';
 import { Add } from './add';
 import { caseLength, insideCount, ofSticks, stockIs } from './asks';
 import { type CasePart, Said } from './blanks';
+import { Butted } from './butted';
 import { CaseRoom } from './case-room';
 import { DrawnCase } from './drawn-case';
 import { Next, SelfCheck } from './facts';
@@ -137,6 +138,7 @@ function Slip({ bench, part, found }: SlipProps) {
       <SizeSentence {...part} />
       <StockSentence {...part} />
       <JointSentence {...part} />
+      <Butted {...part} />
       {c.inside.map((i) => (
         <InsideSentence key={i.id} {...part} i={i} />
       ))}
