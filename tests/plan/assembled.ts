@@ -80,7 +80,7 @@ export const anyJob = fc
     backInset: sixteenths(0, 4),
     thick: fc.tuple(thousandths(680, 800), thousandths(680, 800), thousandths(200, 260)),
     shelves: fc.array(
-      fc.record({ bay: fc.integer({ min: 1, max: 3 }), kind: fc.constantFrom('fixed', 'loose') }),
+      fc.record({ bay: fc.integer({ min: 1, max: 3 }), kind: fc.constantFrom('fixed', 'loose', 'stop') }),
       {
         maxLength: 3,
       },
@@ -100,9 +100,10 @@ export const anyJob = fc
     }): { readonly job: Job; readonly c: Case } => {
       const inside = shelves.map(({ bay, kind }, k) => ({
         id: `s${k}`,
-        kind: kind as 'fixed' | 'loose',
+        kind: kind as 'fixed' | 'loose' | 'stop',
         bay: Math.min(bay, rest.partitions + 1),
         ...(kind === 'fixed' ? { at: inches(BigInt(6 + 8 * k), 1n) } : {}),
+        ...(kind === 'stop' ? { at: inches(BigInt(10 + 8 * k), 1n) } : {}),
       }));
       const c: Case = {
         ...newCase('c'),
@@ -268,6 +269,13 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
     const bay = subtract(wallR.left, wallL.right);
     if (shelf.kind === 'loose') {
       off.set(`${shelf.id} with its play`, subtract(subtract(bay, inches(1n, 8n)), piece(shelf.id).long));
+      continue;
+    }
+    if (shelf.kind === 'stop') {
+      off.set(
+        `${shelf.id} clear at both ends`,
+        subtract(subtract(bay, inches(1n, 16n)), piece(shelf.id).long),
+      );
       continue;
     }
     // the right face of a partition has names of its own

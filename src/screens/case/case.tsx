@@ -164,7 +164,7 @@ function AddInside({ part: { c, act, onOpen }, newId }: AddProps) {
     if (kind === 'loose') onOpen(insideCount({ ...c, inside: [...c.inside, own] }, own));
   };
   // a middle rail is one of the face frame
-  const kinds = ['fixed', 'loose', 'trays', ...(c.hasFrame ? (['rail'] as const) : [])] as const;
+  const kinds = ['fixed', 'loose', 'trays', 'stop', ...(c.hasFrame ? (['rail'] as const) : [])] as const;
   return (
     <div class="pad-x adds">
       {kinds.map((kind) => (

@@ -13,6 +13,7 @@ import type { DrawnPiece } from '../../ui/case-drawing';
 import { backAt, nailersAt } from './drawn-back';
 import { onPlinth, plinthFront, plinthSection } from './drawn-plinth';
 import { loosePlaces } from './drawn-shelves';
+import { stopsCut, stopsFront } from './drawn-stops';
 import { toeFront, toeSection } from './drawn-toe';
 
 type Drawing = {
@@ -68,6 +69,7 @@ export function frontOf(worked: Worked): Drawing {
     ...toeFront(sizes, piece),
     ...shelves(worked, piece),
     ...loose(worked),
+    ...stopsFront(sizes, piece),
     ...(c.hasFrame ? frame(sizes, piece) : []),
   ];
   const past = [c.hasFrame ? (c.overhang ?? zero) : zero, pastOf(c, 'bottom'), pastOf(c, 'top')];
@@ -227,6 +229,7 @@ function behindAndBelow(sizes: Sizes, front: Length, piece: Make): readonly Draw
   return [
     ...(back ? [piece('back', { ...back, x: add(front, back.x) }, 'back')] : []),
     ...toeSection(sizes, front, piece),
+    ...stopsCut(sizes, front, piece),
     ...nailersAt(sizes).map((at) => piece('nailer', { ...at, x: add(front, at.x) })),
   ];
 }

@@ -41,6 +41,7 @@ const insideWords: Readonly<Record<Inside['kind'], string>> = {
   fixed: 'Fixed shelf',
   loose: 'Loose shelf',
   rail: 'Middle rail',
+  stop: 'Stop strip',
 };
 
 /** A piece of a box; its front is told from the drawer's. */

@@ -63,6 +63,7 @@ const likewise: Partial<Record<StockRole, StockRole>> = {
   base: 'side',
   cross: 'base',
   nailer: 'side',
+  stop: 'side',
 };
 
 /** Whether a piece is of the stock of another where none is said. @example follows('back') // false */

@@ -11,6 +11,7 @@ import type { Part } from './part';
 import type { PartName } from './part-name';
 import { lengthIn, type Sizes } from './sizes';
 import { numberOf } from './stands-as';
+import { stopHigh, stopLong } from './stops';
 import { tonguesOf } from './tongues';
 import { usualOf } from './usual';
 
@@ -24,6 +25,7 @@ export function standing(making: Making, panels: readonly Part[]): readonly Part
     loose: (i) => looseShelf(making, i),
     trays: (i) => tray(making, i, panels),
     rail: (i) => middleRail(making, i),
+    stop: (i) => stopStrip(making, i),
   };
   return making.sizes.case.inside.map((i) => make[i.kind](i));
 }
@@ -120,6 +122,23 @@ function tray(making: Making, i: Inside, panels: readonly Part[]): Part {
     width: making.sizes.inner,
     enters: true,
     copies: Math.max(1, grooves(making, i, panels)),
+    end: 'left',
+    ...toLength,
+  });
+}
+
+/** A strip between the walls of a bay that what closes the bay comes to rest on: clear of both. */
+function stopStrip(making: Making, i: Inside): Part {
+  const { case: c } = making.sizes;
+  const { length, spans } = inBay(making, i.bay, stopLong(c, i));
+  return partOf(making, {
+    role: i.id,
+    name: nameOf(making, i),
+    stock: 'stop',
+    length,
+    spans: { length: spans.length },
+    width: stopHigh(c, i),
+    enters: true,
     end: 'left',
     ...toLength,
   });

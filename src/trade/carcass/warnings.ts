@@ -21,6 +21,7 @@ import { housedIn, meetingAt } from './meetings';
 import { nailerWarnings } from './nailers';
 import type { Worked } from './parts';
 import type { CaseWarning } from './problems';
+import { stopWarnings } from './stops';
 import { toeWarnings } from './toe-notch';
 
 /** A tray resting on less may drop out. Common practice, no source. */
@@ -48,6 +49,7 @@ export function warningsOf(
     ...nailerWarnings(sizes),
     ...bearing(sizes),
     ...pinWarnings(sizes),
+    ...stopWarnings(sizes, drawers),
     ...framed,
     ...(frame ? wider(sizes, frame).filter(({ bay }) => !opens(framed, bay)) : []),
     ...(sharesThickness(sizes) ? [] : [{ code: 'two-thicknesses' } as const]),
