@@ -20,6 +20,7 @@ import { tongueWarnings } from './joint-problems';
 import { housedIn, meetingAt } from './meetings';
 import { nailerWarnings } from './nailers';
 import type { Worked } from './parts';
+import { baseWarnings } from './plinth';
 import type { CaseWarning } from './problems';
 import { stopWarnings } from './stops';
 import { toeWarnings } from './toe-notch';
@@ -47,6 +48,7 @@ export function warningsOf(
     ...backWarnings(sizes),
     ...toeWarnings(sizes),
     ...nailerWarnings(sizes),
+    ...baseWarnings(sizes),
     ...bearing(sizes),
     ...pinWarnings(sizes),
     ...stopWarnings(sizes, drawers),

@@ -34,13 +34,14 @@ export function partsToWeigh(parts: readonly Part[], kindOf: KindOf): ToWeigh {
   const isKnown = ({ thickness, length, width }: Part): boolean =>
     thickness !== undefined && [thickness, length.sum.value, width.sum.value].every(isPositive);
   const list = own.flatMap((part): readonly Weighable[] => {
-    const { id, copies, thickness, length, width, strip, stuff: stock } = part;
+    const { id, copies, thickness, length, width, strip, corner, stuff: stock } = part;
     if (!thickness || !isKnown(part)) return [];
     const kind = stock === undefined ? undefined : kindOf(stock);
     const slab: Slab = {
       long: length.sum.value,
       wide: width.sum.value,
       thick: thickness,
+      ...(corner ? { notch: corner } : {}),
       stuff: strip ? 'hardwood' : 'ply',
       ...kind,
     };
