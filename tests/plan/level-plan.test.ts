@@ -63,8 +63,8 @@ test('feet that screw ask for their travel, and stand at 1 3/16, 1, 1 5/16, 1 1/
 });
 
 /**
- * A plinth 4 high, scribed; drops 36 1/4, 36 1/16, 36 3/8, 36 5/32: over the least they are 3/16, 0, 5/16 and 3/32, so it
- * stands 4 3/16, 4, 4 5/16 and 4 3/32 high, and its strips are ripped 4 + 5/16 + 1/4 = 4 9/16.
+ * A plinth 4 high, scribed; drops 36 1/4, 36 1/16, 36 3/8, 36 5/32: over the least they are 3/16, 0, 5/16 and 3/32, so
+ * it stands 4 3/16, 4, 4 5/16 and 4 3/32 high, and its strips are ripped 4 + 5/16 + 1/4 = 4 9/16.
  */
 test('a plinth scribed to the floor stands so high at each corner, and nothing is shimmed', () => {
   const drops = ['36 1/4', '36 1/16', '36 3/8', '36 5/32'].flatMap((drop, k) =>
