@@ -39,6 +39,7 @@ export const caseFields = {
   fillerStock: stockId,
   nailerStock: stockId,
   stopStock: stockId,
+  shelfedgeStock: stockId,
   hasTop: flag,
   hasBack: flag,
   hasFrame: flag,

@@ -586,7 +586,7 @@ describe('jobOf', () => {
     const [first] = read.cases;
     expect(first).toMatchObject({ id: 'c1', name: 'Case', hold: 'openings', partitions: 2, mitres: 2 });
     expect(first?.bays).toEqual([long, undefined, odd]);
-    expect(Object.keys(first?.stocks ?? {})).toHaveLength(17);
+    expect(Object.keys(first?.stocks ?? {})).toHaveLength(18);
     expect(first?.inside).toMatchObject([
       { id: 'i1', kind: 'trays', bay: 1, count: 0, at: long, slack: odd },
     ]);

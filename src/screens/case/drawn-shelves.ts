@@ -21,7 +21,7 @@ const looseIn = ({ case: c }: Sizes, bay: number): readonly Inside[] =>
  *
  * @returns from the bottom up, the sets in the order of the list
  */
-export function loosePlaces(sizes: Sizes, bay: number): readonly LoosePlace[] {
+function loosePlaces(sizes: Sizes, bay: number): readonly LoosePlace[] {
   const all = looseIn(sizes, bay)
     .flatMap((inside) => Array.from({ length: inside.count ?? 1 }, () => inside))
     .slice(0, mostDrawn);

@@ -152,6 +152,7 @@ export function caseWarningText(warning: CaseWarning, c: Case): string {
       return `Pushed to one side ${insideName(c, warning.in)} bear only ${w(warning.bearing)}: keep ${w(warning.least)}.`;
     case 'holes-left-out':
     case 'strips-crossed':
+    case 'edge-thin':
     case 'no-strip':
     case 'strips-short':
     case 'hole-web':

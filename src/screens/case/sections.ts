@@ -86,4 +86,5 @@ export const stockSections: Readonly<Record<StockRole, Section>> = {
   filler: 'stock',
   nailer: 'nailers',
   stop: 'stock',
+  shelfedge: 'stock',
 };

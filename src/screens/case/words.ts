@@ -119,4 +119,5 @@ export const stockNames: Record<StockRole, string> = {
   filler: 'the filler strips are',
   nailer: 'the nailers are',
   stop: 'the stop strips are',
+  shelfedge: 'the shelf edging is',
 };

@@ -30,7 +30,8 @@ export type StockRole =
   | 'cross'
   | 'filler'
   | 'nailer'
-  | 'stop';
+  | 'stop'
+  | 'shelfedge';
 
 /**
  * What stands in a bay, as you face the case, bays counted from the left.

@@ -13,6 +13,7 @@ const drawerRoles: readonly PartName['role'][] = ['front', 'side', 'boxfront', '
 /** A loose shelf or a tray comes out before the case is moved; a drawer goes with its front. */
 function belongsTo({ name }: Part): Belongs {
   if (name.role === 'inside') return name.kind === 'loose' || name.kind === 'trays' ? 'loose' : 'case';
+  if (name.role === 'shelfedge') return 'loose';
   return drawerRoles.includes(name.role) ? 'drawer' : 'case';
 }
 
