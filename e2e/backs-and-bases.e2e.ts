@@ -123,6 +123,29 @@ test('nailers from nothing to the cut that makes them', async ({ page }) => {
   await expect(rip).toContainText('2 and 1/2');
 });
 
+/**
+ * The same case with a stop strip: 28 1/2 − 1/16 = 28 7/16 long and 1 1/2 wide, under the top at 46 1/2 − 1 1/2 = 45.
+ * Its face stands no more than 11 1/4 − 3/4 = 10 1/2 back.
+ */
+test('a stop strip from nothing to the cut that makes it', async ({ page }) => {
+  const hand = await begun(page);
+  await hand.tap(button(page, '+ A stop strip'));
+  const said = page.locator('main').getByLabel('In the bays, 1', { exact: true });
+  await expect(button(page, /^Case bottom to the stop strip/)).toContainText('45');
+  await filled(page, hand, { blank: /^How far back the face/, figure: '11' });
+  await expect(said).toContainText('stands 1/2 past the back. Its face at most 10 1/2');
+  await filled(page, hand, { blank: /^How far back the face/, figure: '13/16' });
+  await hand.tap(page.getByRole('button', { name: 'Parts' }));
+  const row = page.locator('main .nextset').filter({ hasText: 'Stop strip' }).first();
+  await expect(row).toContainText('28 and 7/16');
+  await page.goto('./#/cuts');
+  const cuts = page.locator('main');
+  await expect(
+    cuts.getByRole('button', { name: /^Rip fence at Stop strip .* 1 and 1\/2 inches/ }),
+  ).toBeVisible();
+  await expect(cuts.getByRole('button', { name: /Stop strip .* 28 and 7\/16 inches/ }).first()).toBeVisible();
+});
+
 /** A sheet read at one corner. */
 const sheet = (page: Page, hand: Hand, read: string) =>
   measured(page, hand, { what: 'Measure a sheet', reads: [read] });

@@ -34,6 +34,22 @@ test('a case butted together, its top over the sides, from nothing to its cut ca
   await fillBlank(page, /How far the top of the case stands past each side/, '1/2');
   await expect(page.getByRole('region', { name: 'Adds back up' }).locator('li')).toHaveCount(4);
 
+  // what holds them is not said: it is, one tap away, with the lines screws go in along, and is told here then
+  const holds = page.getByRole('link', { name: /What holds the butted joints/ });
+  await expect(holds).toContainText('not yet said');
+  await expect(page.locator('main')).toContainText('For a heavy load let it into dadoes');
+  await holds.click();
+  const butted = page.getByRole('region', { name: 'Butted joints' });
+  // the bottom at the lower ends: 3/8; the shelf's lower face 20 3/4 up: 21 1/8
+  await expect(butted).toContainText('Left side, from its bottom end: bottom 3/8; shelf 21 1/8.');
+  await expect(butted).toContainText('Top, from its left end: side 7/8; side 30 1/8.');
+  await page.getByRole('button', { name: 'A butted joint' }).click();
+  // number 8, .164 thick, in 3/4: (.750 − .164) ÷ 2
+  await expect(page.locator('main')).toContainText('.293 of the part is left at each side of the screw.');
+  await page.getByRole('button', { name: 'Dowels' }).click();
+  await page.goBack();
+  await expect(holds).toContainText('dowels, screws');
+
   // 30 − 2 × 3/4 = 28 1/2 between the sides; 30 + 2 × 1/2 over them; they are 48 − 3/4 long
   await page.getByRole('button', { name: 'Parts', exact: true }).click();
   await expect(part(page, /^Bottom/)).toContainText('28 and 1/2');

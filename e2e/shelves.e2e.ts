@@ -12,6 +12,18 @@ import {
   typeInto,
 } from './app';
 
+/** The stock in hand with no reading of it yet, and back to its case. */
+async function plannedAt(page: Page, thick: string): Promise<void> {
+  await page
+    .locator('main .nextset, main .sect')
+    .filter({ hasText: /Planned, until it is measured/ })
+    .first()
+    .click();
+  await page.getByRole('dialog').getByRole('button', { name: thick, exact: true }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
+  await page.getByRole('button', { name: 'Back to case' }).click();
+}
+
 /** A case 42 5/8 wide, 65 1/2 high and 18 deep of 3/4 sheet, without a back: 41 1/8 across and 60 up, clear. */
 async function caseOfSheet(page: Page): Promise<void> {
   await page.goto('./');
@@ -22,14 +34,7 @@ async function caseOfSheet(page: Page): Promise<void> {
   await fillBlank(page, /Floor to the underside/, '4');
   await blankOf(page, /What the sides are of/).click();
   await page.getByRole('dialog').getByRole('button', { name: 'Measure a sheet' }).click();
-  await page
-    .locator('main .nextset, main .sect')
-    .filter({ hasText: /Planned, until it is measured/ })
-    .first()
-    .click();
-  await page.getByRole('dialog').getByRole('button', { name: '3/4', exact: true }).click();
-  await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
-  await page.getByRole('button', { name: 'Back to case' }).click();
+  await plannedAt(page, '3/4');
   await expect(blankOf(page, /What the sides are of/)).toContainText('Sheet A');
 }
 
@@ -165,4 +170,41 @@ test('metal strips let in: grooves in both sides off one fence, and a shelf shor
   const metal = page.getByRole('region', { name: 'Metal strips' });
   await expect(metal).toContainText('Cut to at most: 4 of 59 1/2.');
   await expect(metal).toContainText('Left of each: 12 1/2');
+});
+
+test('edging of wood: bought as band until its stick is said, then ripped and cut with the shelves', async ({
+  page,
+}) => {
+  await caseOfSheet(page);
+  await looseShelves(page);
+  await choose(page, /What holds the loose shelves/, 'pins 32 mm apart');
+  await typeInto(page, /Edging on the front of a shelf/, '1/4');
+  const here = page.url();
+  await page.goto('./#/buy');
+  // 3 × (41 1/8 − 1/8) are 123; a tenth over 135 3/10, 11 11/40 feet
+  const band = page.getByRole('region', { name: 'Band' });
+  await expect(band).toContainText('Band 1/4 thick, for edges of 3/4');
+  await expect(band.locator('.many')).toHaveText('12 ft');
+
+  await page.goto(here);
+  await blankOf(page, /What the shelf edging is of/).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Measure a stick' }).click();
+  await plannedAt(page, '7/8');
+  await expect(blankOf(page, /What the shelf edging is of/)).toContainText('Stick B');
+  await expect(inBays(page)).toContainText('it stands 1/8 past the shelf: trim it flush.');
+
+  await page.goto('./#/parts');
+  const edge = page.getByRole('button', { name: /Shelf edging/ });
+  await edge.click();
+  await expect(page.locator('main')).toContainText('41');
+  await page.goto('./#/buy');
+  await expect(page.getByRole('region', { name: 'Shelf pins' })).toBeVisible();
+  await expect(band).toHaveCount(0);
+  await page.goto('./#/cuts');
+  await expect(
+    page
+      .locator('main')
+      .getByText(/Shelf edging/)
+      .first(),
+  ).toBeVisible();
 });

@@ -42,6 +42,8 @@ const shopFields = [
   'circularDepth',
   'circularGuide',
   'pressThroat',
+  'pressStroke',
+  'pressBit',
   'tapeShort',
   'otherShort',
   'tapeLong',

@@ -38,6 +38,8 @@ export const caseFields = {
   crossStock: stockId,
   fillerStock: stockId,
   nailerStock: stockId,
+  stopStock: stockId,
+  shelfedgeStock: stockId,
   hasTop: flag,
   hasBack: flag,
   hasFrame: flag,
@@ -90,7 +92,7 @@ export const caseFields = {
 };
 
 export const insideFields = {
-  kind: oneOf('trays', 'fixed', 'loose', 'rail'),
+  kind: oneOf('trays', 'fixed', 'loose', 'rail', 'stop'),
   bay: count,
   count,
   at: length,

@@ -16,7 +16,7 @@ import {
 } from './kinds';
 
 import { stuffFields, yearFields } from './loads-fields';
-import { groovedByFields, throughFields } from './own-fields';
+import { groovedByFields, sheetSawFields, throughFields } from './own-fields';
 
 export { bayFields, builtFields, caseFields, insideFields } from './case-fields';
 export type { Field } from './kinds';
@@ -39,6 +39,7 @@ export const jobFields = {
   carry: amount,
   /** There is no table saw: every sheet is cut along the guide. */
   guideOnly: flag,
+  ...sheetSawFields,
   ...yearFields,
 };
 

@@ -28,7 +28,7 @@ export const putUpFields = {
 
 /** Screws through one thing into another: one, or a row along a run. */
 export const screwFields = {
-  kind: oneOf('cleat', 'tocleat', 'case', 'top', 'base', 'filler', 'other'),
+  kind: oneOf('cleat', 'tocleat', 'case', 'top', 'base', 'filler', 'butted', 'other'),
   name: text(120),
   /** The case they are in. */
   of: stockId,
@@ -36,6 +36,8 @@ export const screwFields = {
   /** What else lies between: wall board, a back. */
   cover: length,
   into: length,
+  /** How thick the part is whose end they go into. */
+  part: length,
   bite: oneOf('face', 'edge', 'solid', 'stud'),
   /** Head below the face. */
   sunk: length,

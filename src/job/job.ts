@@ -118,6 +118,9 @@ export type Job = Loads &
     readonly overStick?: Length;
     readonly carry?: Ratio;
     readonly guideOnly?: boolean;
+    /** Machines of the shop's own that cut the sheets, along the guide and at the rip fence. */
+    readonly guideSaw?: string;
+    readonly fenceSaw?: string;
     readonly work: readonly HandWork[];
     readonly joints: readonly HandJoint[];
     readonly parts: Readonly<Record<string, PartNotes>>;
@@ -184,6 +187,8 @@ export function jobOf(id: string, values: ReadonlyMap<string, Json>): Job {
     ...(own.overStick ? { overStick: own.overStick } : {}),
     ...(own.carry ? { carry: own.carry } : {}),
     ...(own.guideOnly ? { guideOnly: true } : {}),
+    ...(own.guideSaw ? { guideSaw: own.guideSaw } : {}),
+    ...(own.fenceSaw ? { fenceSaw: own.fenceSaw } : {}),
     ...loadsOf(tree),
     ...installOf(tree),
     work: all(tree, 'work', handWork),

@@ -1,7 +1,7 @@
 import { usualIn } from '../job/in-units';
 import type { Job, PlanProof, PlanSheet, Stock } from '../job/job';
 import type { Folded } from '../job/log';
-import { equals, isPositive, type Length, longest, type Ratio, ratio, zero } from '../length/length';
+import { equals, type Length, longest, type Ratio, ratio, zero } from '../length/length';
 import type { Units } from '../length/units';
 import type { Shop } from '../trade/machines/shop';
 import { checkPool } from '../trade/sheets/check-pool';
@@ -18,6 +18,7 @@ import type { Plan } from './plan';
 import { isBegun, layOp, standingSheets } from './progress';
 import { recutsOf } from './recuts';
 import { roughAt } from './rough-at';
+import { type SheetSaws, sheetSaws } from './sheet-saws';
 
 /** A pool as it stands: what keeps it from being laid out, its sheets, and what still wants a place. */
 export type PoolView = {
@@ -40,6 +41,8 @@ export type PoolView = {
 
 export type Breakdown = {
   readonly kerf: Length | undefined;
+  /** What the sheets are cut on. */
+  readonly saws: SheetSaws;
   readonly pools: readonly PoolView[];
   readonly homeless: readonly RoughPiece[];
   readonly pieces: ReadonlyMap<string, RoughPiece>;
@@ -83,13 +86,6 @@ function asWideAsNeeded(stock: SheetStock, job: Job, pieces: readonly RoughPiece
   return widths.length > 0 ? { ...stock, wide: longest(zero, ...widths) } : stock;
 }
 
-/** The kerf a layout reckons with: the widest blade that may make a cut of it. Inches; not measured is undefined. */
-function layKerf(job: Job, shop: Shop): Length | undefined {
-  const blades = [shop.kerf, job.guideOnly ? undefined : shop.single].filter((x) => x && isPositive(x));
-  const [first, ...rest] = blades.filter((x) => x !== undefined);
-  return first && longest(first, ...rest);
-}
-
 const leftPieces = (job: Job): readonly LeftPiece[] =>
   job.offcuts.flatMap(({ id, stock, length, width }) =>
     length && width ? [{ id, stock, long: length, wide: width }] : [],
@@ -106,7 +102,8 @@ export function breakdownOf(plan: Plan, shop: Shop, folded: Folded): Breakdown {
   });
   const stocks = given.map((stock) => asWideAsNeeded(stock, job, pieces));
   const byId = new Map(stocks.map((s) => [s.id, s]));
-  const kerf = layKerf(job, shop);
+  const saws = sheetSaws(job, shop);
+  const { kerf } = saws;
   const sheets = standingSheets(job, folded);
   const inUse = new Set(sheets.map((s) => s.left));
   const lefts = leftPieces(job).filter((left) => !inUse.has(left.id));
@@ -118,6 +115,7 @@ export function breakdownOf(plan: Plan, shop: Shop, folded: Folded): Breakdown {
     poolView(pool, { job, sheets, kerf, folded, cut: (id) => done.has(id), lefts: leftPieces(job) });
   return {
     kerf,
+    saws,
     pools: pools.map(view),
     homeless: homeless.filter((piece) => !done.has(piece.id)),
     pieces: new Map(pieces.map((piece) => [piece.id, piece])),
@@ -198,7 +196,7 @@ export const isSettled = ({ standing: { missing, stale, misfits, twice }, change
   !changed && missing.length + stale.length + misfits.length + twice.length === 0;
 
 /** The cuts of a sheet in order. */
-export function stepsOf(sheet: PlanSheet, job: Job, { stocks, shop }: StepsAt): readonly CutStep[] {
+export function stepsOf(sheet: PlanSheet, job: Job, { stocks, saws: { shop } }: StepsAt): readonly CutStep[] {
   const stock = stocks.get(sheet.stock);
   return cutSteps(sheet, {
     kind: stock?.kind ?? 'sheet',
@@ -211,7 +209,7 @@ export function stepsOf(sheet: PlanSheet, job: Job, { stocks, shop }: StepsAt): 
   });
 }
 
-type StepsAt = { readonly stocks: ReadonlyMap<string, SheetStock>; readonly shop: Shop };
+type StepsAt = Pick<Breakdown, 'stocks' | 'saws'>;
 
 /** How much of a stick its parts and their kerfs use; nothing for a sheet, or where parts lie side by side. */
 export const useIn = (sheet: PlanSheet, stock: SheetStock | undefined): StickUse | undefined =>

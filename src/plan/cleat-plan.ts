@@ -62,9 +62,11 @@ export type Lift = { readonly feet?: Length; readonly base?: Length };
 
 function liftOf(job: Job, place: string, sizes: Sizes | undefined): Lift {
   const { footHow, footHigh } = standIn(job, place);
+  // a plinth scribed to the floor stands on it
+  const onFeet = footHow === 'screw' && !levelPlanOf(job, place).scribed;
   const base = sizes && add(sizes.case.hasBase ? sizes.thick('base') : zero, sizes.plinth);
   return {
-    ...(footHow === 'screw' && footHigh ? { feet: footHigh } : {}),
+    ...(onFeet && footHigh ? { feet: footHigh } : {}),
     ...(base && isPositive(base) ? { base } : {}),
   };
 }

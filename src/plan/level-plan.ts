@@ -1,7 +1,7 @@
 import { usualIn } from '../job/in-units';
 import type { Job } from '../job/job';
 import { type FootRead, footId, type Stand, standIn } from '../job/room';
-import { isPositive, type Length } from '../length/length';
+import { add, isPositive, type Length } from '../length/length';
 import type { Result } from '../length/result';
 import { type FeetError, type FootPlace, type LevelFeet, levelFeet } from '../trade/room/feet';
 import { type FeetSet, feetSet, type TravelError } from '../trade/room/travel';
@@ -23,6 +23,8 @@ export type LevelPlan = {
   readonly asks: readonly FootAsk[];
   /** Feet that screw: how long each stands. */
   readonly sets?: Result<FeetSet, TravelError>;
+  /** How high its plinth is, where that is scribed to the floor: nothing is shimmed. */
+  readonly scribed?: Length;
   /** By foot: how far a wedge goes in. */
   readonly wedges: Readonly<Record<string, Result<Length, WedgeError>>>;
 };
@@ -43,6 +45,13 @@ function setsOf(stand: Stand, levelled: LevelFeet): LevelPlan['sets'] {
   return feetSet(levelled, { high: footHigh, travel: { shortest: footShort, longest: footLong } });
 }
 
+/** A plinth that is scribed to the floor, by the case as decided. */
+function scribedPlinth({ cases }: Job, id: string): Length | undefined {
+  const c = cases.find((each) => each.id === id);
+  const isScribed = c?.hasPlinth && c.plinthHow === 'scribed' && c.feet && isPositive(c.feet);
+  return isScribed ? c.feet : undefined;
+}
+
 /**
  * The shims or lengths of the feet of a case, from one level line.
  *
@@ -51,39 +60,42 @@ function setsOf(stand: Stand, levelled: LevelFeet): LevelPlan['sets'] {
  */
 export function levelPlanOf(job: Job, id: string): LevelPlan {
   const stand = standIn(job, id);
+  const scribed = scribedPlinth(job, id);
   const places = feetPlaces(stand);
   const read = places.flatMap((place) => stand.feet.find((foot) => footId(foot) === footId(place)) ?? []);
   const missing = places.length - read.length;
   const asks = (['footShort', 'footLong', 'footHigh'] as const).filter((field) => !stand[field]);
   const found = missing === 0 ? levelFeet(read, usualIn(job)) : undefined;
-  const sets = found?.ok ? setsOf(stand, found.value) : undefined;
+  const sets = found?.ok && !scribed ? setsOf(stand, found.value) : undefined;
   return {
     places,
     read,
     missing,
-    asks: stand.footHow === 'screw' ? asks : [],
-    wedges: found?.ok && stand.footHow !== 'screw' ? wedgesOf(stand, found.value) : {},
+    asks: stand.footHow === 'screw' && !scribed ? asks : [],
+    wedges: found?.ok && !scribed && stand.footHow !== 'screw' ? wedgesOf(stand, found.value) : {},
     ...(found && { found }),
     ...(sets && { sets }),
+    ...(scribed && { scribed }),
   };
 }
 
 /**
- * What a foot is set to, by foot: how long one that screws stands, else its shim; nothing while what is said of feet
- * that screw does not say it. Inches.
+ * What a foot is set to, by foot: how high a plinth scribed to the floor stands there, how long one that screws stands,
+ * else its shim; nothing while what is said of feet that screw does not say it. Inches.
  */
-export function footFigures({ found, sets, asks }: LevelPlan): ReadonlyMap<string, Length> {
+export function footFigures({ found, sets, asks, scribed }: LevelPlan): ReadonlyMap<string, Length> {
   const isSaid = sets ? sets.ok : asks.length === 0;
   const feet = found?.ok && isSaid ? found.value.shims : [];
   const long = sets?.ok ? sets.value.feet : [];
   return new Map(
     feet.map((foot) => {
       const key = footId(foot);
+      if (scribed) return [key, add(scribed, foot.shim)];
       return [key, long.find((each) => footId(each) === key)?.set ?? foot.shim];
     }),
   );
 }
 
-/** Shims over what is sound, by foot; feet that screw have none. */
-export const overOf = ({ found, sets, asks }: LevelPlan): LevelFeet['over'] =>
-  found?.ok && !sets && asks.length === 0 ? found.value.over : [];
+/** Shims over what is sound, by foot; feet that screw have none, nor has a plinth that is scribed. */
+export const overOf = ({ found, sets, asks, scribed }: LevelPlan): LevelFeet['over'] =>
+  found?.ok && !scribed && !sets && asks.length === 0 ? found.value.over : [];

@@ -3,6 +3,7 @@ import { ownNameIn } from '../job/own-names';
 import type { Board } from '../trade/grooves/board';
 import { ownOf } from '../trade/machines/own-machine';
 import type { Shop } from '../trade/machines/shop';
+import { jointFieldOf } from '../trade/setups/joint-machine';
 import type { Operation } from '../trade/setups/operation';
 
 /** A machine of a shop's own that cuts were put on, and this phone's shop has not. */
@@ -27,7 +28,10 @@ export function goneOf({ by }: Pick<Board, 'by'>, job: Job, shop: Shop): OwnGone
 
 function putOn({ what, part, groove }: Operation, { parts, boards }: Job): string | undefined {
   if (what === 'groove') return boards.find(({ id }) => id === groove?.board)?.by ?? parts[part]?.by;
-  const { ripOn, ripBy, lengthOn, lengthBy } = parts[part] ?? {};
+  const { ripOn, ripBy, lengthOn, lengthBy, edgeBy, shoulderBy, boreBy } = parts[part] ?? {};
   if (what === 'rip') return ripOn && ripBy;
-  return what === 'length' ? lengthOn && lengthBy : undefined;
+  if (what === 'length') return lengthOn && lengthBy;
+  const field = jointFieldOf(what);
+  const by = field && { edgeBy, shoulderBy, boreBy }[field];
+  return by === 'usual' ? undefined : by;
 }

@@ -12,6 +12,7 @@ import { stockOf } from '../trade/carcass/sizes';
 import { screwHoles } from '../trade/install/holes';
 import { type Schedule, type ScheduleError, screwSchedule } from '../trade/install/schedule';
 import { type Screw, type Slant, screwFor, usualBites, usualTipMargin } from '../trade/install/screw';
+import { leastWall, type ScrewWall, screwWall } from '../trade/install/wall';
 import { putUpOf } from './cleat-on';
 import { cleatOf } from './cleat-plan';
 import type { Plan } from './plan';
@@ -26,6 +27,8 @@ type Kind = {
   readonly bite: Bite;
   /** The part they stand in a row along. */
   readonly along?: PartName['role'];
+  /** The part whose ends they go into: they stand across it. */
+  readonly part?: 'bottom';
 };
 
 const kinds: Readonly<Record<Screws['kind'], Kind>> = {
@@ -35,6 +38,7 @@ const kinds: Readonly<Record<Screws['kind'], Kind>> = {
   top: { through: 'top', into: 'loose', bite: 'solid', along: 'loose' },
   base: { through: 'bottom', into: 'base', bite: 'edge', along: 'bottom' },
   filler: { through: 'side', bite: 'solid', along: 'left' },
+  butted: { through: 'side', bite: 'edge', part: 'bottom' },
   other: { bite: 'face' },
 };
 
@@ -47,6 +51,8 @@ export type UsualScrews = {
   readonly into: Length | undefined;
   readonly bite: Bite;
   readonly run: Length | undefined;
+  /** How thick the part is whose end they go into. */
+  readonly part?: Length | undefined;
   /** The least it must bite. */
   readonly leastBite: Length;
 };
@@ -67,6 +73,8 @@ export type ScrewPlace = {
   /** Nothing while the run or its spacing is not said. */
   readonly row: Result<Schedule, ScheduleError> | undefined;
   readonly holes: ReturnType<typeof screwHoles>;
+  /** Of screws into the end of a part: what they leave beside them. */
+  readonly wall: ScrewWall | undefined;
   /** How many, as far as that is said. */
   readonly count: number | undefined;
 };
@@ -80,12 +88,15 @@ function usualScrews(plan: Pick<Plan, 'job' | 'stuff' | 'parts'>, screws: Screws
       ? plan.stuff.find((s) => s.id === stockOf(of, role))?.thickness
       : undefined;
   const bite = screws.bite ?? kind.bite;
-  const along = plan.parts.find((p) => p.of === of?.id && p.name.role === kind.along);
+  const own = (role: PartName['role'] | undefined) =>
+    plan.parts.find((p) => p.of === of?.id && p.name.role === role);
+  const ends = kind.part && own(kind.part);
   return {
     through: screws.kind === 'cleat' && screws.of ? cleatOf(plan, screws.of).thick : thick(kind.through),
-    into: intoOf(plan, screws) ?? thick(kind.into) ?? (bite === 'stud' ? framing : undefined),
+    into: intoOf(plan, screws) ?? thick(kind.into) ?? (bite === 'stud' ? framing : ends?.length.mark.value),
     bite,
-    run: along?.length.mark.value,
+    run: ends ? ends.width.mark.value : own(kind.along)?.length.mark.value,
+    part: kind.part && thick(kind.part),
     leastBite: figureIn(usualIn(plan.job), usualBites[bite]),
   };
 }
@@ -145,6 +156,9 @@ export function screwPlace(
           ...(screws.washer ? { washer: screws.washer } : {}),
         })
       : undefined;
+  const holes = screwHoles(gaugeOf(screws), screws.wood ?? 'hard');
+  const part = screws.part ?? usual.part;
+  const least = figureIn(units, leastWall);
   return {
     screws,
     usual,
@@ -154,7 +168,8 @@ export function screwPlace(
     missing: [...(through ? [] : (['through'] as const)), ...(into ? [] : (['into'] as const))],
     screw,
     row,
-    holes: screwHoles(gaugeOf(screws), screws.wood ?? 'hard'),
+    holes,
+    wall: screws.kind === 'butted' && part ? screwWall(part, holes.shank, least) : undefined,
     count: screws.many ?? (row?.ok ? row.value.count : undefined),
   };
 }

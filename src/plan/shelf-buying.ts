@@ -5,6 +5,7 @@ import type { Inside } from '../trade/carcass/case';
 import type { Sizes } from '../trade/carcass/sizes';
 import { pinsOf } from '../trade/shelves/pins';
 import { stripsOf } from '../trade/shelves/strips';
+import { woodEdging } from '../trade/shelves/wood-edging';
 import type { Plan } from './plan';
 
 type Loose = { readonly place: string; readonly i: Inside; readonly sizes: Sizes };
@@ -47,6 +48,7 @@ export const shelvesToEdge = (plan: Pick<Plan, 'job' | 'worked' | 'parts'>): rea
   looseIn(plan).flatMap(({ place, i, sizes }): readonly EdgedShelves[] => {
     const part = plan.parts.find(({ id }) => id === `${sizes.case.id}~${i.id}`);
     if (!i.heldBy || !i.band || !isPositive(i.band) || !part?.thickness) return [];
+    if (woodEdging(sizes, i)) return [];
     const long: Length = times(part.length.mark.value, BigInt(part.copies));
     return [{ name: place, shelves: part.copies, around: long, thick: i.band, wide: part.thickness }];
   });

@@ -93,7 +93,9 @@ export const strip: Edging = {
 export const spansOf = (job: Job, worked: Worked): readonly Span[] =>
   worked.sizes.case.inside.flatMap((inside) => {
     const part = worked.parts.find(({ id }) => id === `${worked.sizes.case.id}~${inside.id}`);
-    return part && inside.kind !== 'rail' ? spanOf(job, worked, { inside, part }) : [];
+    return part && inside.kind !== 'rail' && inside.kind !== 'stop'
+      ? spanOf(job, worked, { inside, part })
+      : [];
   });
 
 type Standing = Pick<Span, 'inside' | 'part'>;

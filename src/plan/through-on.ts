@@ -1,12 +1,16 @@
 import { lacksOf, type Need, type Reach, type Way } from '../trade/machines/limits';
 import { ownOf, type Taker, toolOf } from '../trade/machines/own-machine';
-import { lengthAt, ripAt } from '../trade/machines/through';
+import type { Tool } from '../trade/machines/shop';
+import { makes } from '../trade/machines/taker';
+import { type Chosen, lengthAt, ripAt } from '../trade/machines/through';
 import { toolAt } from '../trade/machines/tool-at';
+import { isOwnAlone } from '../trade/machines/tools';
+import { isJoint, type JointNeed, jointBy } from '../trade/setups/joint-machine';
 import { needOf } from '../trade/setups/need';
 import type { Operation } from '../trade/setups/operation';
 import type { Plan } from './plan';
 
-/** A machine that may rip or cut to length, and how it would make the cut. */
+/** A machine that may make a cut, and how it would. */
 export type OnTool = { readonly taker: Taker; readonly way: Way };
 
 type ThroughOn = {
@@ -17,8 +21,8 @@ type ThroughOn = {
 };
 
 /**
- * On what the pieces of a card may be ripped or cut to length; nothing for other cuts. What is said is said of the
- * first piece.
+ * On what the pieces of a card may be ripped, cut to length or joined; nothing for grooves, which go with their layout.
+ * What is said is said of the first piece.
  *
  * @example throughOn(card.operations, plan, reach)?.tools.map((on) => on.taker) // ['fence', 'circular']
  */
@@ -27,18 +31,33 @@ export function throughOn(
   plan: Pick<Plan, 'job' | 'parts'>,
   reach: Reach,
 ): ThroughOn | undefined {
-  const op = operations.find(({ what }) => what === 'rip' || what === 'length');
+  const op = operations[0];
   const part = op && plan.parts.find((p) => p.id === op.part);
   const need = part && needOf(op, part);
-  if (!need) return undefined;
+  if (!need || need.cut === 'groove') return undefined;
+  if (isJoint(need)) return jointOn(need, plan.job.parts[part.id], reach);
+  if (op.what !== 'rip' && op.what !== 'length') return undefined;
   const { ripOn, ripBy, lengthOn, lengthBy } = plan.job.parts[part.id] ?? {};
   const [on, by, at] = op.what === 'rip' ? [ripOn, ripBy, ripAt] : ([lengthOn, lengthBy, lengthAt] as const);
-  const usual = Object.keys(at) as readonly Taker[];
-  const takers = [...usual, ...(reach.own ?? []).filter((own) => toolOf(own) in at)];
+  const usual = (Object.keys(at) as readonly Tool[]).filter((tool) => !isOwnAlone(tool));
+  const takers: readonly Taker[] = [...usual, ...(reach.own ?? []).filter((own) => toolOf(own) in at)];
   const own = ownOf(reach, by);
   return {
     need,
     tools: takers.map((taker) => ({ taker, way: lacksOf(need, taker, reach) })),
     chosen: by && !own ? undefined : on && (own && at[own.like] === on ? own : toolAt(on)),
+  };
+}
+
+/** Joints go to machines of the shop's own that work like the usual one, and back to that. */
+function jointOn(need: JointNeed, chosen: Chosen = {}, reach: Reach): ThroughOn {
+  const by = chosen[jointBy[need.cut]];
+  const [usual] = makes[need.cut];
+  const own = (reach.own ?? []).filter(({ like }) => makes[need.cut].includes(like));
+  const takers: readonly Taker[] = [...(usual ? [usual] : []), ...own];
+  return {
+    need,
+    tools: takers.map((taker) => ({ taker, way: lacksOf(need, taker, reach) })),
+    chosen: by === 'usual' ? usual : own.find(({ id }) => id === by),
   };
 }

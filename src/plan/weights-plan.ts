@@ -1,6 +1,7 @@
 import type { Job } from '../job/job';
-import { half, type Length, type Ratio, ratio, zero } from '../length/length';
+import { add, half, type Length, type Ratio, ratio, subtract, zero } from '../length/length';
 import { loadOf, loadSays } from '../trade/boxes/contents';
+import { throughBack } from '../trade/carcass/back-how';
 import type { Case } from '../trade/carcass/case';
 import { isFiller } from '../trade/carcass/filler';
 import type { Part } from '../trade/carcass/part';
@@ -35,6 +36,8 @@ export type CaseWeights = {
   readonly of: Case;
   /** How far behind its foremost face it stands on the floor. Inches. */
   readonly setBack: Length;
+  /** How far it stands out behind its sides: a back laid on. Inches. */
+  readonly behind: Length;
   readonly weights: ReturnType<typeof weighAll>;
   readonly parts: ReadonlyMap<string, Part>;
   /** Parts whose size nobody knows: their weight is missing. */
@@ -71,6 +74,7 @@ export function weightsOf(plan: Plan, of: Case): CaseWeights {
   return {
     of,
     setBack: found?.ok ? setBackOf(found.value.sizes) : zero,
+    behind: found?.ok ? subtract(throughBack(found.value.sizes).value, found.value.sizes.depth.value) : zero,
     weights: weighAll(all),
     parts: new Map(own.map((part) => [part.id, part])),
     unknown: own.filter(({ id }) => unknown.includes(id)),
@@ -158,7 +162,8 @@ export function tippingOf(own: CaseWeights): Tipping | undefined {
   const { of, drawers } = own;
   if (drawers.length === 0 || !of.depth) return undefined;
   const { setBack } = own;
-  const behind = [{ id: of.id, pounds: sumOf(own, ['case', 'hardware']), from: half(of.depth) }];
+  const middle = half(add(of.depth, own.behind));
+  const behind = [{ id: of.id, pounds: sumOf(own, ['case', 'hardware']), from: middle }];
   const heaviest = drawers.reduce((a, b) => (a.full.lt(b.full) ? b : a));
   const out = (isOut: (drawer: DrawerLoad) => boolean) => {
     const placed = pulledOut(

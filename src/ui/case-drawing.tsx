@@ -7,7 +7,7 @@ export type DrawnPiece = {
   readonly y: number;
   readonly w: number;
   readonly h: number;
-  readonly kind: 'ply' | 'frame' | 'groove' | 'back' | 'toe' | 'loose';
+  readonly kind: 'ply' | 'frame' | 'groove' | 'back' | 'toe' | 'loose' | 'hole' | 'strip';
   /** Which of its kind, written beside it. */
   readonly no?: number;
 };
@@ -67,7 +67,16 @@ type DrawnProps = Pick<DrawnPiece, 'x' | 'y' | 'w' | 'h' | 'kind'> & {
 /** One piece, pixels: solid wood with its grain along it. */
 const Drawn = ({ x, y, w, h, kind, no, onTap }: DrawnProps) => (
   <>
-    <rect class={fills[kind]} x={x} y={y} width={w} height={h} stroke-width="1" onClick={onTap} />
+    <rect
+      class={fills[kind]}
+      x={x}
+      y={y}
+      width={w}
+      height={h}
+      rx={kind === 'hole' ? w / 2 : 0}
+      stroke-width="1"
+      onClick={onTap}
+    />
     {kind === 'frame' && <path class="grain" d={grainOf(x, y, w, h)} stroke-width="0.75" />}
     {no !== undefined && (
       <text class="dim" x={x + 6} y={y - 4}>
@@ -123,4 +132,6 @@ const fills: Record<DrawnPiece['kind'], string> = {
   back: 'f-birch2',
   toe: 'f-birch through',
   loose: 'f-birch loose',
+  hole: 'f-ink2 held',
+  strip: 'f-ink2 held through',
 };

@@ -128,6 +128,8 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       overStick: odd,
       carry: ratio(101n, 2n),
       guideOnly: true,
+      guideSaw: 'own1',
+      fenceSaw: 'own2',
       failed: 'The shelf sagged',
       woodNow: ratio(15n, 2n),
       woodLow: ratio(6n),
@@ -267,6 +269,9 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       lengthOn: 'slidingcut',
       ripBy: 'm1',
       lengthBy: 'm2',
+      edgeBy: 'own1',
+      shoulderBy: 'usual',
+      boreBy: 'own2',
       lies: 'free',
       share: 'A',
       mark: odd,
@@ -597,7 +602,7 @@ describe('jobOf', () => {
     const [first] = read.cases;
     expect(first).toMatchObject({ id: 'c1', name: 'Case', hold: 'openings', partitions: 2, mitres: 2 });
     expect(first?.bays).toEqual([long, undefined, odd]);
-    expect(Object.keys(first?.stocks ?? {})).toHaveLength(16);
+    expect(Object.keys(first?.stocks ?? {})).toHaveLength(18);
     expect(first?.inside).toMatchObject([
       { id: 'i1', kind: 'trays', bay: 1, count: 0, at: long, slack: odd },
     ]);

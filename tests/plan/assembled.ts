@@ -80,7 +80,7 @@ export const anyJob = fc
     backInset: sixteenths(0, 4),
     thick: fc.tuple(thousandths(680, 800), thousandths(680, 800), thousandths(200, 260)),
     shelves: fc.array(
-      fc.record({ bay: fc.integer({ min: 1, max: 3 }), kind: fc.constantFrom('fixed', 'loose') }),
+      fc.record({ bay: fc.integer({ min: 1, max: 3 }), kind: fc.constantFrom('fixed', 'loose', 'stop') }),
       {
         maxLength: 3,
       },
@@ -100,9 +100,10 @@ export const anyJob = fc
     }): { readonly job: Job; readonly c: Case } => {
       const inside = shelves.map(({ bay, kind }, k) => ({
         id: `s${k}`,
-        kind: kind as 'fixed' | 'loose',
+        kind: kind as 'fixed' | 'loose' | 'stop',
         bay: Math.min(bay, rest.partitions + 1),
         ...(kind === 'fixed' ? { at: inches(BigInt(6 + 8 * k), 1n) } : {}),
+        ...(kind === 'stop' ? { at: inches(BigInt(10 + 8 * k), 1n) } : {}),
       }));
       const c: Case = {
         ...newCase('c'),
@@ -201,7 +202,9 @@ function datumOf(side: CutPiece, c: Case, bottom: GoesIn): Length {
   if (rabbet) return rabbet.wide;
   if (side.grooves.has('bottom') || side.lines.has('bottom'))
     return add(seated(side, 'bottom', bottom).middle, half(bottom.thick));
-  const bottomJoint = (bottom.end === 'right' && c.bottomRightJoint) || c.bottomJoint;
+  // over one side it lies over both
+  const isRight = bottom.end === 'right' && c.bottomJoint !== 'over';
+  const bottomJoint = (isRight && c.bottomRightJoint) || c.bottomJoint;
   if (bottomJoint !== 'over' && bottomJoint !== 'butt') throw new Error('the bottom hangs in the air');
   return bottom.thick;
 }
@@ -270,6 +273,13 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
       off.set(`${shelf.id} with its play`, subtract(subtract(bay, inches(1n, 8n)), piece(shelf.id).long));
       continue;
     }
+    if (shelf.kind === 'stop') {
+      off.set(
+        `${shelf.id} clear at both ends`,
+        subtract(subtract(bay, inches(1n, 16n)), piece(shelf.id).long),
+      );
+      continue;
+    }
     // the right face of a partition has names of its own
     const [inL, inR] = [wallL.role === 'left' ? shelf.id : `${shelf.id}b`, shelf.id];
     const seats = [
@@ -335,10 +345,8 @@ function toeOff({ piece, thick, c, outside }: Standing): ReadonlyMap<string, Len
 }
 
 /** A back in grooves all round, or laid on the back edges. */
-function backOff(
-  { piece, thick, c, outside, walls, datum, highest }: Standing,
-  ceiling: Length,
-): ReadonlyMap<string, Length> {
+function backOff(standing: Standing, ceiling: Length): ReadonlyMap<string, Length> {
+  const { piece, thick, c, outside, walls, datum, highest } = standing;
   const off = new Map<string, Length>();
   const back = c.hasBack ? piece('back') : undefined;
   const left = piece('left');
@@ -363,6 +371,7 @@ function backOff(
     ['top', high],
   ] as const)
     if (own) off.set(`groove of the ${role} in line`, subtract(own.near, seat.near));
+  for (const [what, by] of grooveEnds(standing, ceiling)) off.set(what, by);
   for (const role of ['bottom', ...(c.hasTop ? ['top'] : [])])
     off.set(`${role} as deep as the sides`, subtract(piece(role).wide, left.wide));
   for (const { role } of walls.slice(1, -1))
@@ -370,6 +379,47 @@ function backOff(
       `${role} to the groove`,
       subtract(sum([piece(role).wide, before, seat.near, seat.wide]), left.wide),
     );
+  return off;
+}
+
+/** Wide enough to be found in any case. */
+const seen = inches(1n);
+
+/** The grooves for a back end where those they meet are as deep, or where something covers them. */
+function grooveEnds(
+  { piece, thick, c, datum, foot }: Standing,
+  ceiling: Length,
+): ReadonlyMap<string, Length> {
+  const off = new Map<string, Length>();
+  const side = thick('side');
+  for (const [role, joint, past] of [
+    ['bottom', c.bottomJoint, c.bottomPast],
+    ['top', c.topJoint, c.topPast],
+  ] as const) {
+    const own = role === 'bottom' || c.hasTop ? piece(role) : undefined;
+    const groove = own?.along.get('back');
+    if (!own || !groove || joint !== 'over') continue;
+    // it lies over all of the side and past it: the groove begins over the floor of that in the side
+    const begins = subtract(add(side, past ?? zero), piece('left').along.get('back')?.deep ?? zero);
+    off.set(`groove of the ${role} begins`, subtract(groove.from ?? seen, begins));
+    off.set(`groove of the ${role} ends`, subtract(subtract(own.long, groove.to ?? seen), begins));
+  }
+  for (const role of ['left', 'right']) {
+    const own = piece(role);
+    const groove = own.along.get('back');
+    const high = c.hasTop ? piece('top').along.get('back') : undefined;
+    if (!groove || !high) continue;
+    const rabbet = own.rabbets.get('top');
+    const covered = c.topJoint === 'over' || (rabbet && rabbet.deep.compare(groove.deep) >= 0);
+    const ends = groove.to ? add(foot, groove.to) : undefined;
+    if (ends) off.set(`groove of the ${role} as high as the top's`, subtract(ends, add(ceiling, high.deep)));
+    else if (!covered) off.set(`groove of the ${role} seen over the top`, seen);
+    if (groove.from)
+      off.set(
+        `groove of the ${role} to the back's foot`,
+        longest(zero, subtract(add(foot, groove.from), datum)),
+      );
+  }
   return off;
 }
 

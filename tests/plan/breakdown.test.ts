@@ -23,7 +23,7 @@ import type { Laid } from '../../src/trade/sheets/two-d/two-d';
 import { stillGood } from '../../src/trade/sheets/wrong-cut';
 import { l } from '../length/write-figures';
 import { faultsOf } from '../trade/sheets/verify';
-import { at, kerf, opened, poolOf, sampleLog, searched, shop, takenUp, withMore } from './laid-sample';
+import { at, kerf, opened, poolOf, sampleLog, searched, takenUp, withMore } from './laid-sample';
 
 describe('the sample job', () => {
   test('every stock lays out without a fault, cut apart by another hand', () => {
@@ -125,7 +125,7 @@ describe('what a plan rests on', () => {
     const [sheet] = at(planned).job.sheets;
     if (!sheet) throw new Error('no sheet');
     const { job, found } = at(planned);
-    const steps = stepsOf(sheet, job, { stocks: found.stocks, shop });
+    const steps = stepsOf(sheet, job, found);
     const cut = withMore(
       planned,
       steps.flatMap((s) => tickOf(layOp(sheet.id, s.path), s.figure.value)),
@@ -141,7 +141,7 @@ describe('a cut a little out', () => {
   const { job, found } = at(planned);
   const [sheet] = job.sheets;
   if (!sheet) throw new Error('no sheet');
-  const steps = stepsOf(sheet, job, { stocks: found.stocks, shop });
+  const steps = stepsOf(sheet, job, found);
 
   test('leaves the plan settled, and nothing is asked to be laid out again', () => {
     for (const step of steps.filter((s) => s.keep === 'near')) {

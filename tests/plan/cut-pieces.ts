@@ -21,10 +21,16 @@ export type CutPiece = {
   readonly rabbets: ReadonlyMap<string, { readonly wide: Length; readonly deep: Length }>;
   /** Out of the lower end of the front edge. */
   readonly corner?: { readonly deep: Length; readonly high: Length } | undefined;
-  /** Along an edge: how far from it, how wide, how deep. */
+  /** Along an edge: how far from it, how wide, how deep; stopped, where it begins and ends. */
   readonly along: ReadonlyMap<
     string,
-    { readonly near: Length; readonly wide: Length; readonly deep: Length }
+    {
+      readonly near: Length;
+      readonly wide: Length;
+      readonly deep: Length;
+      readonly from?: Length;
+      readonly to?: Length;
+    }
   >;
   /** At an end: how long, what is cut away beside it, and in which face. */
   readonly tongues: ReadonlyMap<
@@ -79,7 +85,12 @@ export function cutPieces(plan: Plan, shop: Shop): ReadonlyMap<string, CutPiece>
           .filter((o) => o.what === 'along')
           .map((o) => [
             cutOf(o).slice('along~'.length),
-            { near: honoured(o), wide: o.setup.cutter ?? zero, deep: o.setup.height ?? zero },
+            {
+              near: honoured(o),
+              wide: o.setup.cutter ?? zero,
+              deep: o.setup.height ?? zero,
+              ...(o.which?.is === 'takes' ? o.which.stopped : {}),
+            },
           ]),
       );
       const notch = ops.find((o) => o.what === 'corner');

@@ -8,6 +8,7 @@ import { inches } from '../../src/length/length';
 import { breakdownOf, type PoolView } from '../../src/plan/breakdown';
 import { planOf } from '../../src/plan/plan';
 import { takePlan } from '../../src/plan/take-plan';
+import type { Shop } from '../../src/trade/machines/shop';
 import { layProblemOf } from '../../src/trade/sheets/lay-problem';
 import { solve } from '../../src/trade/sheets/solve';
 
@@ -31,7 +32,7 @@ export const sampleLog = opened.entries.filter(
 );
 
 export const kerf = inches(1n, 8n);
-export const shop = { kerf };
+export const shop: Shop = { kerf };
 
 /** The log with more done to it, as one phone would. */
 export function withMore(entries: readonly Entry[], changes: readonly Change[]): readonly Entry[] {
@@ -52,21 +53,21 @@ export function withMore(entries: readonly Entry[], changes: readonly Change[]):
   ];
 }
 
-export function at(entries: readonly Entry[]) {
+export function at(entries: readonly Entry[], by: Shop = shop) {
   const folded = fold(entries);
   const job = jobOf(jobId, folded.values);
-  const plan = planOf(job, shop);
-  return { folded, job, plan, found: breakdownOf(plan, shop, folded) };
+  const plan = planOf(job, by);
+  return { folded, job, plan, found: breakdownOf(plan, by, folded) };
 }
 
-export const poolOf = (entries: readonly Entry[], id: string): PoolView => {
-  const view = at(entries).found.pools.find((v) => v.pool.id === id);
+export const poolOf = (entries: readonly Entry[], id: string, by: Shop = shop): PoolView => {
+  const view = at(entries, by).found.pools.find((v) => v.pool.id === id);
   if (!view) throw new Error(`no pool ${id}`);
   return view;
 };
 
-export function searched(view: PoolView, effort = 60) {
-  const problem = layProblemOf(view.toLay, kerf);
+export function searched(view: PoolView, effort = 60, taken = kerf) {
+  const problem = layProblemOf(view.toLay, taken);
   const search = solve(problem.two, { seed: 1, effort });
   for (;;) {
     const { value, done } = search.next();
@@ -79,12 +80,15 @@ export function searched(view: PoolView, effort = 60) {
 let made = 0;
 
 /** The log with the plan of a stock taken up, as the search finds it. */
-export function takenUp(entries: readonly Entry[], id: string): readonly Entry[] {
-  const { found, job } = at(entries);
-  const view = poolOf(entries, id);
+export function takenUp(entries: readonly Entry[], id: string, by: Shop = shop): readonly Entry[] {
+  const { found, job } = at(entries, by);
+  const view = poolOf(entries, id, by);
   const newId = () => {
     made += 1;
     return `s${made}`;
   };
-  return withMore(entries, takePlan(view, searched(view), { job, stocks: found.stocks, newId }));
+  return withMore(
+    entries,
+    takePlan(view, searched(view, 60, found.kerf), { job, stocks: found.stocks, newId }),
+  );
 }

@@ -7,14 +7,14 @@ import { offcutId } from '../../src/plan/offcut-id';
 import { layOp } from '../../src/plan/progress';
 import { keepLeftover } from '../../src/plan/take-plan';
 import { l } from '../length/write-figures';
-import { at, kerf, sampleLog, shop, takenUp, withMore } from './laid-sample';
+import { at, kerf, sampleLog, takenUp, withMore } from './laid-sample';
 
 describe('a cut taken back', () => {
   const planned = takenUp(sampleLog, 'sheeta');
   const { job, found } = at(planned);
   const [sheet] = job.sheets;
   if (!sheet) throw new Error('no sheet');
-  const steps = stepsOf(sheet, job, { stocks: found.stocks, shop });
+  const steps = stepsOf(sheet, job, found);
   const cut = withMore(
     planned,
     steps.flatMap((s) => tickOf(layOp(sheet.id, s.path), s.figure.value)),

@@ -8,17 +8,21 @@ import {
   half,
   inches,
   isZero,
+  type Length,
   less,
   longest,
+  negate,
   subtract,
   times,
   zero,
 } from '../../src/length/length';
+import { toStored } from '../../src/length/stored';
 import { grainOf, markAt } from '../../src/length/tape';
 import { type Plan, planOf } from '../../src/plan/plan';
 import type { Inside } from '../../src/trade/carcass/case';
 import type { Operation } from '../../src/trade/setups/operation';
 import { type Bore, rowTape } from '../../src/trade/shelves/bore';
+import { stripsOf } from '../../src/trade/shelves/strips';
 import { runs } from '../runs';
 import { anyJob, assembled, at, footOf, type Standing, shop } from './assembled';
 import { cutPieces, handOnMachine } from './cut-pieces';
@@ -42,6 +46,7 @@ const anyShelves = fc
     stripThick: fc.constantFrom(inches(3n, 16n), inches(17n, 64n)),
     flange: fc.constantFrom(zero, inches(1n, 16n), fromMillimetres(2n)),
     play: fc.constantFrom(inches(1n, 32n), inches(1n, 16n)),
+    band: fc.constantFrom(zero, inches(1n, 4n), inches(127n, 1000n)),
   })
   // a hole as wide as a strip would touch the next
   .map(
@@ -57,7 +62,8 @@ const anyShelves = fc
 const pinnedJob = fc.tuple(anyJob, anyShelves).map(([{ job, c }, shelves]) => {
   const own = { ...shelves, bay: Math.min(shelves.bay, c.partitions + 1) };
   const inside = [...c.inside.filter(({ kind }) => kind === 'fixed'), own];
-  const pinned = { ...c, inside };
+  // its edging out of the thicker sheet, as if that were a stick
+  const pinned = { ...c, inside, stocks: { ...c.stocks, shelfedge: 'a' } };
   return { job: { ...job, cases: [pinned] } as Job, c: pinned, shelves: own };
 });
 
@@ -156,12 +162,63 @@ function inTheirHands({ rows, plan }: Stood): void {
   }
 }
 
+/** As deep as the inside with no room said: the core, and the edging ripped for it where it has some. */
+function insideDeep(standing: Standing, { band = zero }: Inside): Length {
+  return add(standing.piece('pins').wide, isZero(band) ? zero : standing.piece('pins~edge').wide);
+}
+
+/** Edging covers the front of its shelf from end to end, and is ripped to what was said of it. */
+function edgingCovers({ shelves, standing }: Stood): void {
+  const { band = zero } = shelves;
+  if (isZero(band)) return;
+  const [shelf, edge] = [standing.piece('pins'), standing.piece('pins~edge')];
+  expect([isZero(subtract(edge.long, shelf.long)), isZero(subtract(edge.wide, band))]).toEqual([true, true]);
+}
+
+/** Strips stand in the openings between the fixed shelves as those stand, with what they are short left over them. */
+function stripsBetween({ shelves, standing, plan, job }: Stood): void {
+  const found = plan.worked.get('c');
+  const strips = found?.ok ? stripsOf(found.value.sizes, shelves) : undefined;
+  // a tongue does not say where the middle of its shelf is
+  if (!strips || !found?.ok || found.value.sizes.case.shelfJoint === 'tongue') return;
+  const { sizes, parts } = found.value;
+  const own = sizes.case.inside.filter((i) => i.kind === 'fixed' && i.bay === shelves.bay);
+  const wall = shelves.bay === 1 ? 'left' : `partition${shelves.bay - 1}`;
+  const foot = footOf(standing, wall);
+  const floor = add(foot, parts.find(({ id }) => id === `c~${wall}`)?.board?.datum ?? zero);
+  // each shelf as it stands in its wall: over one strip, under the next
+  const faces = own.flatMap(({ id }) => {
+    const name = shelves.bay === 1 ? id : `${id}b`;
+    const cut = standing.piece(wall).grooves.get(name);
+    if (!cut) return [];
+    const middle = add(foot, half(add(cut.lo, cut.hi)));
+    return [
+      {
+        low: subtract(middle, half(standing.thick('shelf'))),
+        high: add(middle, half(standing.thick('shelf'))),
+      },
+    ];
+  });
+  if (faces.length < own.length) return;
+  expect(strips.pieces).toHaveLength(own.length + 1);
+  const free = shelves.endRoom ?? zero;
+  for (const { low, long } of strips.pieces) {
+    const [from, to] = [add(floor, low), add(add(floor, low), long)];
+    for (const face of faces) {
+      const over = subtract(face.low, to);
+      const under = subtract(from, face.high);
+      // half a mark for the dado, half a mark for what the floor of the case stands on
+      const clear = !less(over, subtract(free, grainOf(job.tape))) || !less(under, negate(grainOf(job.tape)));
+      expect([wall, toStored(low), clear]).toEqual([wall, toStored(low), true]);
+    }
+  }
+}
+
 /** The rear row is as far from the back as said, 32 mm lines a whole number of steps behind the front. */
 function rearRow({ shelves, standing, rows }: Stood): void {
   const [front, rear] = ['front', 'rear'].map((name) => rows.find(({ bore }) => bore.row === name)?.bore);
   if (!front || !rear) return;
-  // a shelf with no room said goes as far back as the inside does
-  const inner = standing.piece('pins').wide;
+  const inner = insideDeep(standing, shelves);
   const behind = subtract(inner, rear.off);
   if (shelves.heldBy === 'pins') {
     expect(isZero(subtract(behind, shelves.behind ?? zero))).toBe(true);
@@ -176,7 +233,7 @@ function rearRow({ shelves, standing, rows }: Stood): void {
 /** The grooves of strips face each other in both walls, in the hand of each. */
 function stripsFace({ shelves, standing, plan }: Stood): void {
   if (shelves.heldBy !== 'strips') return;
-  const inner = standing.piece('pins').wide;
+  const inner = insideDeep(standing, shelves);
   for (const row of ['front', 'rear'] as const) {
     const ops = plan.operations.filter(({ id }) => id.includes(`/along~pins~${row}/`));
     expect(ops).toHaveLength(2);
@@ -198,12 +255,22 @@ function stripsFace({ shelves, standing, plan }: Stood): void {
   }
 }
 
+const checks = [
+  levelAndStill,
+  clearOfGrooves,
+  shelfGoesIn,
+  inTheirHands,
+  rearRow,
+  stripsFace,
+  stripsBetween,
+  edgingCovers,
+];
+
 // 10,000 of a night take minutes where two share a core; nothing rests on how many
 test('loose shelves on pins or strips stand level, go in, and leave their wood, however the case is built', () => {
   const seen = { rows: 0, strips: 0 };
   const stood = each((made) => {
-    for (const check of [levelAndStill, clearOfGrooves, shelfGoesIn, inTheirHands, rearRow, stripsFace])
-      check(made);
+    for (const check of checks) check(made);
     if (made.shelves.heldBy === 'strips') seen.strips += 1;
     else seen.rows += made.rows.length;
   });

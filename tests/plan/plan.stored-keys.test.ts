@@ -22,6 +22,8 @@ const shop: Shop = {
   own: [
     { id: 'own1', name: 'Old saw', like: 'fence', figures: {} },
     { id: 'own2', name: 'Rail saw', like: 'circular', figures: { shoeKeep: inches(5n) } },
+    { id: 'own3', name: 'Old sled', like: 'sled', figures: {} },
+    { id: 'own4', name: 'Plunge saw', like: 'plunge', figures: {} },
   ],
   ...Object.fromEntries(figuresFor({}, { shelf: {} }).figures),
 };
@@ -49,6 +51,12 @@ const jobs = (): Readonly<Record<string, Job>> => {
     rabbeted: { ...job, banks: job.banks.map((bank) => ({ ...bank, boxJoint: 'rabbeted' })) },
     'box joint': { ...job, banks: job.banks.map((bank) => ({ ...bank, boxJoint: 'box-joint' })) },
     'saws of its own': cutOn({ ripOn: 'rip', ripBy: 'own1', lengthOn: 'saw', lengthBy: 'own2' }),
+    'joints and a plunge saw of its own': cutOn({
+      edgeBy: 'own1',
+      shoulderBy: 'own3',
+      ripOn: 'saw',
+      ripBy: 'own4',
+    }),
     'toe board in notches': {
       ...job,
       cases: job.cases.map((c) => ({ ...c, hasToe: true, toeHow: 'notch' as const })),

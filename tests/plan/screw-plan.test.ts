@@ -49,6 +49,26 @@ describe('screwPlace', () => {
     expect(w(placed({ kind: 'cleat' }).place.screw?.pick)).toBe('2');
   });
 
+  test('a butted joint: through the side, into the end of the bottom, across it; what it leaves beside it is told', () => {
+    // clear 36 − 1 1/2 = 34 1/2, a dado 1/4 at each end: 35 long, 16 deep. Through 3/4, bite 1 in an edge: from 1 3/4;
+    // of the shelf the longest, 3. Number 8 is .164: (.750 − .164) ÷ 2 = .293
+    const { place } = placed({ kind: 'butted', end: l('1 1/4'), most: l('6') });
+    expect([w(place.stack), w(place.usual.into), w(place.usual.run), w(place.screw?.least)]).toEqual([
+      '3/4',
+      '35',
+      '16',
+      '1 3/4',
+    ]);
+    expect([w(place.screw?.pick), place.count, place.wall]).toEqual(['3', 4, { left: l('.293') }]);
+    // in a part of 1/2: (.500 − .164) ÷ 2 = .168, .082 short of 1/4; number 6 is .138: .181
+    expect(placed({ kind: 'butted', part: l('1/2') }).place.wall).toEqual({
+      left: l('.168'),
+      short: l('.082'),
+    });
+    expect(placed({ kind: 'butted', part: l('1/2'), gauge: '6' }).place.wall?.left).toEqual(l('.181'));
+    expect(placed({ kind: 'case' }).place.wall).toBeUndefined();
+  });
+
   test('two cases side by side: the longest that stays inside, in an even row', () => {
     // through 3/4 into 3/4, bite 3/8: 1 1/8 to 3/4 + 3/4 - 1/8 = 1 3/8: 1 1/4. Run 64 1/4, ends 2 1/8, most 12:
     // (64 1/4 - 4 1/4) / 12 = 5 spaces, 6 screws 12 apart; in two rows 12

@@ -69,4 +69,7 @@ test('edging on the front of loose shelves by the foot, as wide as they are thic
     '6 ft: Band 1/8 thick, for edges of 0.714. 2 shelves, 4.7 ft along their front edges, and 10 % over.',
   );
   expect(says({ ...rows, band: l('0') }).some((line) => line.includes('Band'))).toBe(false);
+  // of a stick of the job it is a part, and no band
+  const wood = editCase('case', { shelfedgeStock: 'strips' });
+  expect(says(rows, wood)).toEqual(['8 pins: Pins for holes 1/4 wide. Four a shelf: Bookcase 2 shelves.']);
 });

@@ -12,7 +12,7 @@ import { cannotWords } from '../../src/screens/sheets/problem-words';
 import { layProblemOf } from '../../src/trade/sheets/lay-problem';
 import { solve } from '../../src/trade/sheets/solve';
 import { l } from '../length/write-figures';
-import { at, jobId, kerf, poolOf, sampleLog, searched, shop, takenUp, withMore } from './laid-sample';
+import { at, jobId, kerf, poolOf, sampleLog, searched, takenUp, withMore } from './laid-sample';
 
 describe('a plan taken up', () => {
   const planned = takenUp(sampleLog, 'sheeta');
@@ -43,7 +43,7 @@ describe('a plan taken up', () => {
     const [sheet] = at(planned).job.sheets;
     if (!sheet) throw new Error('no sheet');
     const { folded, job, found } = at(planned);
-    const steps = stepsOf(sheet, job, { stocks: found.stocks, shop });
+    const steps = stepsOf(sheet, job, found);
     expect(folded.ticks.size).toBe(fold(sampleLog).ticks.size);
     const cut = withMore(
       planned,

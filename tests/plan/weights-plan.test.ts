@@ -134,6 +134,7 @@ describe('drawers pulled out', () => {
   const at = (drawers: CaseWeights['drawers'], depth = '18 1/4'): CaseWeights => ({
     of: { ...newCase('case'), depth: l(depth) },
     setBack: l('0'),
+    behind: l('0'),
     weights,
     parts: new Map(),
     unknown: [],
@@ -153,6 +154,13 @@ describe('drawers pulled out', () => {
       310, 1514.25,
     ]);
     expect(found.one.value.code).toBe('past-margin');
+  });
+
+  test('a back laid on behind its sides moves its middle back by half of it', () => {
+    // 98 × (18 1/4 + 1/4) / 2 = 98 × 9 1/4 = 906 1/2
+    const found = tippingOf({ ...at([drawer('a', 40n)]), behind: l('1/4') });
+    if (!found?.all.ok) throw new Error('tipping');
+    expect(found.all.value.holding.valueOf()).toBe(906.5);
   });
 
   test('what is loose holds nothing, and is told apart', () => {

@@ -51,4 +51,10 @@ export const counted = {
 export const holes = 'holes';
 export const pins = 'pins';
 export const clips = 'clips';
-export const insideCounted = { trays: 'trays', fixed: 'shelves', loose: 'shelves', rail: 'rails' } as const;
+export const insideCounted = {
+  trays: 'trays',
+  fixed: 'shelves',
+  loose: 'shelves',
+  rail: 'rails',
+  stop: 'strips',
+} as const;

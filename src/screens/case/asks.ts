@@ -11,6 +11,7 @@ import { follows } from '../../trade/carcass/sizes';
 import type { Ask } from '../shared/ask';
 import { countRefused } from '../shared/refused-words';
 import * as words from './ask-words';
+import { asBand } from './loose-words';
 import { insideTitle, type insideTitles } from './sentence-words';
 import { caseFieldNames, stockNames } from './words';
 
@@ -129,21 +130,27 @@ export const caseHold = (c: Case): Ask => ({
 
 type StockFrom = { readonly job: Job; readonly onMeasure: (stock: StockRole) => void };
 
+/** What it is of where no stock is said; some must have one. */
+function whereNone(
+  stock: StockRole,
+): readonly { readonly label: string; readonly hint?: string; readonly value: '' }[] {
+  if (stock === 'shelfedge') return [{ value: '', ...asBand }];
+  return follows(stock) ? [{ value: '', label: stock === 'cross' ? words.asRails : words.asSides }] : [];
+}
+
 /** Which stock a piece is of: any that the job has measured or planned, or one to be measured now. */
 export const caseStock = (c: Case, stock: StockRole, { job, onMeasure }: StockFrom): Ask => ({
   as: 'choice',
   title: words.stockOf(stockNames[stock]),
   now: c.stocks[stock] ?? '',
-  choices: [
-    ...job.stock.map((s) => ({ value: s.id, label: s.name || words.sheet })),
-    ...(follows(stock) ? [{ value: '', label: stock === 'cross' ? words.asRails : words.asSides }] : []),
-  ],
+  choices: [...job.stock.map((s) => ({ value: s.id, label: s.name || words.sheet })), ...whereNone(stock)],
   more: { label: measureWord(stock), onTap: () => onMeasure(stock) },
   save: (id) => editCase(c.id, stockIs(stock, id)),
 });
 
 /** What is sawn out of solid wood comes in sticks. */
-export const ofSticks = (stock: StockRole): boolean => stock === 'frame' || stock === 'edging';
+export const ofSticks = (stock: StockRole): boolean =>
+  stock === 'frame' || stock === 'edging' || stock === 'shelfedge';
 
 export const measureWord = (stock: StockRole): string =>
   ofSticks(stock) ? words.measureStick : words.measureSheet;

@@ -20,6 +20,7 @@ import { UndoButton } from '../shared/undo-button';
 import { Add } from './add';
 import { caseLength, insideCount, ofSticks, stockIs } from './asks';
 import { type CasePart, Said } from './blanks';
+import { Butted } from './butted';
 import { CaseRoom } from './case-room';
 import { DrawnCase } from './drawn-case';
 import { Next, SelfCheck } from './facts';
@@ -137,6 +138,7 @@ function Slip({ bench, part, found }: SlipProps) {
       <SizeSentence {...part} />
       <StockSentence {...part} />
       <JointSentence {...part} />
+      <Butted {...part} />
       {c.inside.map((i) => (
         <InsideSentence key={i.id} {...part} i={i} />
       ))}
@@ -162,7 +164,7 @@ function AddInside({ part: { c, act, onOpen }, newId }: AddProps) {
     if (kind === 'loose') onOpen(insideCount({ ...c, inside: [...c.inside, own] }, own));
   };
   // a middle rail is one of the face frame
-  const kinds = ['fixed', 'loose', 'trays', ...(c.hasFrame ? (['rail'] as const) : [])] as const;
+  const kinds = ['fixed', 'loose', 'trays', 'stop', ...(c.hasFrame ? (['rail'] as const) : [])] as const;
   return (
     <div class="pad-x adds">
       {kinds.map((kind) => (

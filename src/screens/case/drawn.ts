@@ -12,7 +12,8 @@ import { layOut } from '../../trade/grooves/lay-out';
 import type { DrawnPiece } from '../../ui/case-drawing';
 import { backAt, nailersAt } from './drawn-back';
 import { onPlinth, plinthFront, plinthSection } from './drawn-plinth';
-import { loosePlaces } from './drawn-shelves';
+import { holdersSection, looseFront, looseSection } from './drawn-shelves';
+import { stopsCut, stopsFront } from './drawn-stops';
 import { toeFront, toeSection } from './drawn-toe';
 
 type Drawing = {
@@ -67,7 +68,8 @@ export function frontOf(worked: Worked): Drawing {
     ),
     ...toeFront(sizes, piece),
     ...shelves(worked, piece),
-    ...loose(worked),
+    ...looseFront(sizes, leftOf(sizes)),
+    ...stopsFront(sizes, piece),
     ...(c.hasFrame ? frame(sizes, piece) : []),
   ];
   const past = [c.hasFrame ? (c.overhang ?? zero) : zero, pastOf(c, 'bottom'), pastOf(c, 'top')];
@@ -87,25 +89,6 @@ function numbered(c: Case, i: Inside, piece: DrawnPiece): DrawnPiece {
   const no = numberOf(c, i);
   return no === undefined ? piece : { ...piece, no };
 }
-
-/** Loose shelves, where they might stand. */
-function loose({ sizes }: Worked): readonly DrawnPiece[] {
-  const [datum, thick] = [d(sizes.datum.value), d(sizes.thick('shelf'))];
-  return sizes.bays.flatMap((bay, k) =>
-    loosePlaces(sizes, k + 1).map((y) => ({
-      ...looseOf(sizes, k + 1),
-      x: d(leftOf(sizes)(k + 1)),
-      y: datum + y,
-      w: d(bay.value),
-      h: thick,
-    })),
-  );
-}
-
-const looseOf = ({ case: c }: Sizes, bay: number) => ({
-  part: `${c.id}~${c.inside.find((i) => i.kind === 'loose' && i.bay === bay)?.id ?? ''}`,
-  kind: 'loose' as const,
-});
 
 function shelves({ sizes, parts }: Worked, piece: Make): readonly DrawnPiece[] {
   const { case: c, thick, bays, datum } = sizes;
@@ -187,7 +170,8 @@ export function sectionOf(worked: Worked): Drawing {
     high: d(sizes.height.value),
     pieces: [
       ...levels(sizes, front, piece),
-      ...looseLevels(sizes, front),
+      ...holdersSection(sizes, front),
+      ...looseSection(sizes, front),
       ...behindAndBelow(sizes, front, piece),
       ...(sizes.case.hasFrame ? railsCut(sizes, front, piece) : []),
     ],
@@ -210,23 +194,12 @@ function levels(sizes: Sizes, front: Length, piece: Make): readonly DrawnPiece[]
   ];
 }
 
-/** Loose shelves, cut through; each bay's, as if one stood before the other. */
-const looseLevels = (sizes: Sizes, front: Length): readonly DrawnPiece[] =>
-  sizes.bays.flatMap((_, k) =>
-    loosePlaces(sizes, k + 1).map((y) => ({
-      ...looseOf(sizes, k + 1),
-      x: d(front),
-      y: d(sizes.datum.value) + y,
-      w: d(sizes.inner.value),
-      h: d(sizes.thick('shelf')),
-    })),
-  );
-
 function behindAndBelow(sizes: Sizes, front: Length, piece: Make): readonly DrawnPiece[] {
   const back = backAt(sizes);
   return [
     ...(back ? [piece('back', { ...back, x: add(front, back.x) }, 'back')] : []),
     ...toeSection(sizes, front, piece),
+    ...stopsCut(sizes, front, piece),
     ...nailersAt(sizes).map((at) => piece('nailer', { ...at, x: add(front, at.x) })),
   ];
 }

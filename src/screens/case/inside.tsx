@@ -11,6 +11,7 @@ import { blanks, type CasePart, Said } from './blanks';
 import { looseSentence, Rows } from './loose';
 import { OpeningsUp } from './openings-up';
 import * as words from './sentence-words';
+import { stopSentence, underTop } from './stop-words';
 import { Template } from './template';
 
 type InsidePart = CasePart & { readonly i: Inside };
@@ -37,8 +38,8 @@ export function InsideSentence(part: InsidePart) {
 
 const placeInList = ({ c, i }: InsidePart): number => c.inside.indexOf(i) + 1;
 
-/** Where a shelf with no place said stands, as it is marked. */
-function evenly({ worked, job, i }: InsidePart): Length | undefined {
+/** Where what has no place said stands, as it is marked. */
+function placeOf({ worked, job, i }: InsidePart): Length | undefined {
   const at = worked?.sizes.case.inside.find((x) => x.id === i.id)?.at;
   return at && markAt(at, job.tape).value;
 }
@@ -52,7 +53,7 @@ function sentence(part: InsidePart): ComponentChildren {
     case 'fixed':
       return words.fixed(
         bay,
-        length({ field: 'at', title: 'shelf', usual: evenly(part), word: words.evenly }),
+        length({ field: 'at', title: 'shelf', usual: placeOf(part), word: words.evenly }),
         numberOf(part.worked?.sizes.case ?? c, i),
       );
     case 'loose':
@@ -62,6 +63,17 @@ function sentence(part: InsidePart): ComponentChildren {
         bay,
         length({ field: 'wide', title: 'rail', usual: usual.rail }),
         length({ field: 'at', title: 'under' }),
+      );
+    case 'stop':
+      return stopSentence(
+        bay,
+        {
+          wide: length({ field: 'wide', title: 'stopWide', usual: usual.stopWide }),
+          at: length({ field: 'at', title: 'stopAt', usual: placeOf(part), word: underTop }),
+          back: length({ field: 'front', title: 'stopBack', usual: usual.stopBack }),
+          play: length({ field: 'play', title: 'stopPlay', usual: usual.stopPlay }),
+        },
+        numberOf(part.worked?.sizes.case ?? c, i),
       );
     case 'trays':
       return words.trays(bay, {

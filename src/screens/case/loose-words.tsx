@@ -58,7 +58,9 @@ type Held = Readonly<
     Blank
   >
 >;
-type Sized = Readonly<Record<'flange' | 'play' | 'frontPlay' | 'backPlay' | 'band' | 'spares', Blank>>;
+type Sized = Readonly<
+  Record<'flange' | 'play' | 'frontPlay' | 'backPlay' | 'band' | 'edge' | 'spares', Blank>
+>;
 
 type Loose = {
   readonly i: Inside;
@@ -79,8 +81,9 @@ export const loose = ({ i, bay, count, by, at, size }: Loose) => (
         {walls(i, at)}. Each shelf{' '}
         {i.heldBy !== 'strips' && <>{size.flange} clear of the walls for its pins, </>}
         with {size.play} play at each end, {size.frontPlay} free in front and {size.backPlay} behind, its
-        front edging {size.band}. Four {i.heldBy === 'strips' ? 'clips' : 'pins'} a shelf, {size.spares} to
-        spare
+        front edging {size.band}
+        {size.edge && <> of {size.edge}</>}. Four {i.heldBy === 'strips' ? 'clips' : 'pins'} a shelf,{' '}
+        {size.spares} to spare
       </>
     )}
     .
@@ -128,6 +131,13 @@ export const rowsSay = ({ count, last, left, metric }: Rows): string =>
   `${counted(count, 'hole', 'holes')} a row, four rows; the last ${metric ? 'about ' : ''}${w(last)} over the bottom${
     left.n === 0n ? '' : `, ${w(left)} more than said left at the top`
   }. Once a shelf lies, pull it forward: it must not leave its pins. Heavy things low.`;
+
+/** How far edging of wood stands past the faces of its shelf until it is trimmed. */
+export const edgingSays = (past: Length): string =>
+  `The edging is ripped out of the stick, as long as a shelf. Glued on it stands ${w(past)} past the shelf: trim it flush.`;
+
+/** Edging that is of no stock of the job. */
+export const asBand = { label: 'band as bought', hint: 'on the list to buy, by the foot' } as const;
 
 type Strips = {
   readonly pieces: readonly { readonly long: Length }[];
@@ -219,6 +229,8 @@ export function pinWarningText(warning: PinWarning): string {
       return 'Trays of this bay run where the strips stand: have one or the other in it.';
     case 'no-strip':
       return `No strip fits in the opening of ${w(warning.opening)}: no loose shelf lies in it.`;
+    case 'edge-thin':
+      return `The edging is of stock ${w(warning.by)} thinner than the shelves: it does not cover their edge.`;
     case 'strips-short':
       return `As sold a strip is ${w(warning.by)} shorter than it may be in the highest opening: no shelf lies over its end. Longer ones go higher.`;
     case 'not-32':

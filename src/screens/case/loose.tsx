@@ -1,11 +1,12 @@
 import type { ComponentChildren } from 'preact';
-import { add, type Length, times, zero } from '../../length/length';
+import { add, isPositive, type Length, times, zero } from '../../length/length';
 import type { Inside } from '../../trade/carcass/case';
 import type { Sizes } from '../../trade/carcass/sizes';
 import { holeRow } from '../../trade/shelves/hole-row';
 import { usualPlay } from '../../trade/shelves/loose';
 import { type Pins, pinsOf, usualPins } from '../../trade/shelves/pins';
 import { stripsOf, usualStripRoom } from '../../trade/shelves/strips';
+import { woodEdging } from '../../trade/shelves/wood-edging';
 import * as asks from './asks';
 import { blanks, type CasePart } from './blanks';
 import * as looseAsks from './loose-asks';
@@ -16,7 +17,7 @@ type LoosePart = CasePart & { readonly i: Inside };
 /** Loose shelves: what holds them, and where that is laid out its holes and what the shelves are short of their bay. */
 export function looseSentence(part: LoosePart, bay: ComponentChildren): ComponentChildren {
   const { c, i } = part;
-  const { blank } = blanks(part);
+  const { blank, of } = blanks(part);
   const length = (field: asks.InsideLengthAt['field'], title: asks.InsideLengthAt['title'], usual?: Length) =>
     blank(asks.insideLength(c, i, { field, title, usual }));
   const stands = usualPins(c, i);
@@ -45,6 +46,7 @@ export function looseSentence(part: LoosePart, bay: ComponentChildren): Componen
       frontPlay: length('frontPlay', 'frontPlay', zero),
       backPlay: length('backPlay', 'backPlay', zero),
       band: length('band', 'band', zero),
+      edge: i.band && isPositive(i.band) ? of('shelfedge') : null,
       spares: blank(looseAsks.looseSpares(c, i)),
     },
   });
@@ -54,10 +56,18 @@ export function looseSentence(part: LoosePart, bay: ComponentChildren): Componen
 export function Rows({ i, sizes }: { readonly i: Inside; readonly sizes: Sizes }) {
   const strips = stripsOf(sizes, i);
   const pins = pinsOf(sizes, i);
-  const says = strips ? words.stripsSay(strips) : pins && rowsSay(pins, sizes);
-  return says ? (
+  const edging = woodEdging(sizes, i);
+  const says = [
+    strips ? words.stripsSay(strips) : pins && rowsSay(pins, sizes),
+    edging && isPositive(edging.past) ? words.edgingSays(edging.past) : undefined,
+  ].filter((line) => line !== undefined);
+  return says.length > 0 ? (
     <ul class="problems pad-x">
-      <li class="note">{says}</li>
+      {says.map((line) => (
+        <li key={line} class="note">
+          {line}
+        </li>
+      ))}
     </ul>
   ) : null;
 }

@@ -181,12 +181,13 @@ const plinth: Option = {
 const said = [back, nailers, cleats, frame, loose, edging, toe, plinth, base];
 const offered = [back, frame, cleats, nailers, loose, edging, toe, plinth, base];
 
-/** A toe board or a plinth stands under a case that is off the floor: one or the other. */
+/** A toe board or a plinth stands under a case that is off the floor, a plinth or a lapped frame: one of them. */
 function fits(c: Case, { name }: Option): boolean {
   if (name === 'toe') return c.feet !== undefined && !c.hasPlinth;
   if (name === 'nailers') return c.cleats === 0;
   if (name === 'cleats') return !c.hasNailers;
-  return name !== 'plinth' || (c.feet !== undefined && !c.hasToe);
+  if (name === 'base') return !c.hasPlinth;
+  return name !== 'plinth' || (c.feet !== undefined && !c.hasToe && !c.hasBase);
 }
 
 /** What may go round a case, each in or out. */

@@ -11,6 +11,7 @@ import { howMany } from './option-words';
 import { roundField } from './round-words';
 import { type Section, sections, stockSections } from './sections';
 import { insideTitle, type insideTitles } from './sentence-words';
+import { stopField } from './stop-words';
 import { caseFieldNames, stockNames } from './words';
 
 /** Where a thing is said: its sentence, and its blanks there by their names. */
@@ -65,9 +66,14 @@ const looseBlanks = {
 const stripBlanks = { width: 'stripWide', depth: 'stripDeep', endRoom: 'stripTop' } as const;
 const isOfStrips = (field: InsideField): field is keyof typeof stripBlanks => field in stripBlanks;
 
+/** Of a stop strip. */
+const stopBlanks = { at: 'stopAt', wide: 'stopWide', front: 'stopBack', play: 'stopPlay' } as const;
+const isOfStop = (field: InsideField): field is keyof typeof stopBlanks => field in stopBlanks;
+
 const isLoose = (field: InsideField): field is keyof typeof looseBlanks => field in looseBlanks;
 
 function titleOf({ kind, heldBy }: Inside, field: InsideField): keyof typeof insideTitles {
+  if (kind === 'stop' && isOfStop(field)) return stopBlanks[field];
   if (kind === 'loose' && heldBy === 'strips' && isOfStrips(field)) return stripBlanks[field];
   if (kind === 'loose' && isLoose(field))
     return field === 'first' && heldBy === 'lines' ? 'least' : looseBlanks[field];
@@ -104,6 +110,7 @@ export function placeOf(problem: CaseProblem, c: Case): Place {
   const outside = c.hold === 'outside';
   if ('round' in problem) return roundPlace(problem);
   if ('joined' in problem) return joinPlace(problem);
+  if ('stop' in problem) return atInside(c, problem.stop, stopField(problem));
   if (isOfPins(problem)) return pinPlace(problem, c);
   switch (problem.code) {
     case 'missing':
@@ -190,6 +197,7 @@ const stockPlace = (stock: StockRole): Place => ({
 /** The blank that makes a thing worth a look; of some no single one. */
 export function placeOfWarning(warning: CaseWarning, c: Case): Place {
   if ('round' in warning) return atFields(roundField(warning));
+  if ('stop' in warning) return atInside(c, warning.stop, stopField(warning));
   if ('joined' in warning) return atFields('tongueRoom');
   switch (warning.code) {
     case 'deep':
@@ -207,6 +215,8 @@ export function placeOfWarning(warning: CaseWarning, c: Case): Place {
       return atInside(c, warning.in, 'pitch');
     case 'strips-short':
       return atInside(c, warning.in, 'stripSold');
+    case 'edge-thin':
+      return { at: `in ${warning.in}`, blanks: [ask.stockOf(stockNames.shelfedge)] };
     case 'holes-left-out':
     case 'strips-crossed':
     case 'no-strip':

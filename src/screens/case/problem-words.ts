@@ -4,12 +4,14 @@ import type { Case } from '../../trade/carcass/case';
 import type { JoinProblem } from '../../trade/carcass/join-problem';
 import type { CaseProblem, CaseWarning } from '../../trade/carcass/problems';
 import { numberOf } from '../../trade/carcass/stands-as';
+import type { StopProblem } from '../../trade/carcass/stop-problem';
 import type { PinProblem } from '../../trade/shelves/pin-problem';
 import { capital } from '../shared/capital';
 import { exactly as w } from '../shared/exact-words';
 import { joinProblemText, joinWarningText } from './join-words';
 import { isOfPins, looseFigures, pinProblemText, pinWarningText } from './loose-words';
 import { roundProblemText, roundWarningText } from './round-words';
+import { stopProblemText, stopWarningText } from './stop-words';
 import { caseFieldNames, stockNames } from './words';
 
 const insideWords = {
@@ -24,7 +26,13 @@ const insideWords = {
   wide: 'how wide it is',
 } as const;
 
-const kinds = { trays: 'trays', fixed: 'fixed shelf', loose: 'loose shelves', rail: 'middle rail' } as const;
+const kinds = {
+  trays: 'trays',
+  fixed: 'fixed shelf',
+  loose: 'loose shelves',
+  rail: 'middle rail',
+  stop: 'stop strip',
+} as const;
 
 const insideName = (c: Case, id: string): string => {
   const i = c.inside.find((x) => x.id === id);
@@ -50,11 +58,12 @@ function figureOf(c: Case, { field, in: id }: OfInside): string {
 export function caseProblemText(problem: CaseProblem, c: Case): string {
   if ('round' in problem) return roundProblemText(problem);
   if ('joined' in problem) return joinProblemText(problem);
+  if ('stop' in problem) return stopProblemText(problem);
   if (isOfPins(problem)) return pinProblemText(problem, (id) => insideName(c, id));
   return ownText(problem, c);
 }
 
-type Own = Exclude<CaseProblem, PinProblem | JoinProblem | { readonly round: unknown }>;
+type Own = Exclude<CaseProblem, PinProblem | JoinProblem | StopProblem | { readonly round: unknown }>;
 
 function ownText(problem: Own, c: Case): string {
   switch (problem.code) {
@@ -118,6 +127,7 @@ function clears({ under, over }: Extract<CaseProblem, { code: 'overlap' }>): str
 export function caseWarningText(warning: CaseWarning, c: Case): string {
   if ('round' in warning) return roundWarningText(warning);
   if ('joined' in warning) return joinWarningText(warning);
+  if ('stop' in warning) return stopWarningText(warning);
   switch (warning.code) {
     case 'deep':
       return `${caseFieldNames[warning.field]}: ${w(warning.depth)} is more than half of ${w(warning.thickness)}.`;
@@ -142,6 +152,7 @@ export function caseWarningText(warning: CaseWarning, c: Case): string {
       return `Pushed to one side ${insideName(c, warning.in)} bear only ${w(warning.bearing)}: keep ${w(warning.least)}.`;
     case 'holes-left-out':
     case 'strips-crossed':
+    case 'edge-thin':
     case 'no-strip':
     case 'strips-short':
     case 'hole-web':

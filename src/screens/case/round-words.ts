@@ -79,6 +79,8 @@ export function roundField(problem: RoundProblem | RoundWarning): CaseField {
     case 'plinth-crosses':
     case 'plinth-rails-meet':
       return 'plinthFront';
+    case 'two-bases':
+      return 'plinthFront';
     case 'low-toe':
       return 'feet';
     default:
@@ -98,6 +100,8 @@ export function roundWarningText(warning: RoundWarning): string {
       return `What is left behind the back is ${w(warning.by)} short for the nailers: they lie inside and take ${w(warning.takes)} of its depth.`;
     case 'small-foot':
       return `The notches, ${w(warning.deep)} deep, take more than a third of the sides: they stand on ${w(warning.foot)}.`;
+    case 'two-bases':
+      return 'A plinth and a lapped frame stand under this case, one on the other. Remove one, or keep both.';
     case 'low-toe-opening':
       return `The opening under the bottom rail is ${w(warning.is)} high: toes find room from ${w(warning.least)} on.`;
     case 'low-toe':

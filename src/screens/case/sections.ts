@@ -85,4 +85,6 @@ export const stockSections: Readonly<Record<StockRole, Section>> = {
   cross: 'base',
   filler: 'stock',
   nailer: 'nailers',
+  stop: 'stock',
+  shelfedge: 'stock',
 };

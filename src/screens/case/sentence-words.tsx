@@ -4,6 +4,7 @@ import type { Case } from '../../trade/carcass/case';
 import { counted, wordFor } from '../shared/counted';
 import { exactly } from '../shared/exact-words';
 import { looseTitles } from './loose-words';
+import { stopTitles } from './stop-words';
 
 export const sizes = 'Sizes';
 export const stock = 'Stock';
@@ -44,7 +45,7 @@ export const bays = (each: Blank) => <>, bays {each}</>;
 
 export const stocks = (
   c: Case,
-  of: (stock: 'side' | 'bottom' | 'top' | 'partition' | 'shelf' | 'tray') => Blank,
+  of: (stock: 'side' | 'bottom' | 'top' | 'partition' | 'shelf' | 'tray' | 'stop') => Blank,
 ) => {
   const kinds = new Set(c.inside.map((i) => i.kind));
   return (
@@ -53,7 +54,8 @@ export const stocks = (
       {c.hasTop && <>, top of {of('top')}</>}
       {c.partitions > 0 && <>, partitions of {of('partition')}</>}
       {(kinds.has('fixed') || kinds.has('loose')) && <>, shelves of {of('shelf')}</>}
-      {kinds.has('trays') && <>, trays of {of('tray')}</>}.
+      {kinds.has('trays') && <>, trays of {of('tray')}</>}
+      {kinds.has('stop') && <>, stop strips of {of('stop')}</>}.
     </>
   );
 };
@@ -68,6 +70,7 @@ export const add = {
   loose: 'Loose shelves',
   trays: 'Trays in grooves',
   rail: 'A middle rail',
+  stop: 'A stop strip',
 } as const;
 
 export const takeOut = 'Remove';
@@ -85,6 +88,7 @@ export const insideTitles = {
   room: 'Room at the top',
   slack: 'How much narrower than floor to floor',
   ...looseTitles,
+  ...stopTitles,
   count: 'How many loose shelves',
   bay: 'Which bay, from the left as you face it',
 } as const;

@@ -118,4 +118,6 @@ export const stockNames: Record<StockRole, string> = {
   cross: 'the cross members are',
   filler: 'the filler strips are',
   nailer: 'the nailers are',
+  stop: 'the stop strips are',
+  shelfedge: 'the shelf edging is',
 };

@@ -6,6 +6,7 @@ import { isOfMachine, machineWords } from '../shared/machines/machine-words';
 const atStep: Readonly<Record<Exclude<Caution, OwnCaution>, Part>> = {
   stack: 'table-saw',
   'sheet-cut': 'circular-saw',
+  plunge: 'circular-saw',
   'stick-cut': 'small-pieces',
   filler: 'small-pieces',
   cleat: 'fasteners',

@@ -44,6 +44,7 @@ export const partWords: Readonly<Record<Part, PartWords>> = {
       'Hold up both halves, so that the kerf cannot close.',
       'Set the depth just past the sheet, or to the groove.',
       'Cord and hands behind; never over the knee.',
+      'A plunge saw lies flat on its guide before its blade goes down.',
     ],
   },
   router: {

@@ -1,8 +1,10 @@
 import { figureIn } from '../../length/metric-figures';
 import { markAt, type Tape } from '../../length/tape';
+import type { Units } from '../../length/units';
 import { writeMark } from '../../length/write';
 import type { ScrewPlace } from '../../plan/screw-plan';
 import { usualTipMargin } from '../../trade/install/screw';
+import { leastWall, type ScrewWall } from '../../trade/install/wall';
 import { Icon } from '../../ui/icon';
 import { rowFails } from '../shared/row-fails';
 import * as words from './screw-words';
@@ -14,6 +16,11 @@ export const Wrong = ({ says }: { readonly says: string }) => (
   </p>
 );
 
+function Beside({ wall, units }: { readonly wall: ScrewWall; readonly units: Units }) {
+  const says = words.beside(wall, figureIn(units, leastWall));
+  return wall.short ? <Wrong says={says} /> : <p class="s muted">{says}</p>;
+}
+
 type FoundProps = {
   readonly place: ScrewPlace;
   readonly tape: Tape;
@@ -23,7 +30,7 @@ type FoundProps = {
 
 /** The screw, its row and its holes; or what keeps them from being said. */
 export function Found({ place, tape, missing: ask }: FoundProps) {
-  const { screw, row, missing, holes, count, isWall, units, screws } = place;
+  const { screw, row, missing, holes, count, isWall, units, screws, wall } = place;
   const at = row?.ok ? row.value.marks.map((x) => writeMark(markAt(x, tape), tape)) : [];
   return (
     <div class="pad-x">
@@ -35,6 +42,7 @@ export function Found({ place, tape, missing: ask }: FoundProps) {
       {screw?.pick && <p>{words.takes(screw, figureIn(units, usualTipMargin), isWall)}</p>}
       {screw?.fails && <Wrong says={words.fails(screw, place)} />}
       {screw?.deep && <p class="lit">{words.deep(screw.deep)}</p>}
+      {wall && <Beside {...{ wall, units }} />}
       {row?.ok && <p>{words.row(row.value, at, screws.rows ?? 1)}</p>}
       {row && !row.ok && <Wrong says={rowFails(row.error)} />}
       {screw?.pick && <p class="s muted">{words.holes(holes)}</p>}

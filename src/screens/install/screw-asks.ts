@@ -1,28 +1,35 @@
 import { editScrews } from '../../job/edits';
 import type { Screws } from '../../job/install';
 import { mostFew } from '../../job/kinds';
+import type { BandKind } from '../../length/bands';
 import { inches, type Length } from '../../length/length';
 import type { UsualScrews } from '../../plan/screw-plan';
 import type { Ask } from '../shared/ask';
 import { countRefused } from '../shared/refused-words';
 import * as words from './screw-words';
 
-type Lengths = 'through' | 'cover' | 'into' | 'sunk' | 'washer' | 'run' | 'end' | 'most';
+type Lengths = 'through' | 'cover' | 'into' | 'part' | 'sunk' | 'washer' | 'run' | 'end' | 'most';
 
 const nothing = inches(0n);
 
 function usualFor(field: Lengths, usual: UsualScrews): Length | undefined {
-  if (field === 'through' || field === 'into' || field === 'run') return usual[field];
+  if (field === 'through' || field === 'into' || field === 'run' || field === 'part') return usual[field];
   return field === 'cover' || field === 'sunk' || field === 'washer' ? nothing : undefined;
+}
+
+/** What screws go into an end is as long as the part is. */
+function kindOf({ kind }: Screws, field: Lengths): BandKind {
+  if (field === 'run' || (field === 'into' && kind === 'butted')) return 'length';
+  return field === 'through' || field === 'into' || field === 'part' ? 'thickness' : 'place';
 }
 
 const length = (screws: Screws, field: Lengths, usual: UsualScrews): Ask => ({
   as: 'length',
   title: words.ask(screws, field),
-  kind: field === 'run' ? 'length' : field === 'through' || field === 'into' ? 'thickness' : 'place',
+  kind: kindOf(screws, field),
   now: screws[field],
   usual: usualFor(field, usual),
-  ...(field === 'through' || field === 'run' ? { word: 'as planned' } : {}),
+  ...(field === 'through' || field === 'run' || field === 'part' ? { word: 'as planned' } : {}),
   save: (value) => editScrews(screws.id, { [field]: value }),
 });
 
@@ -53,6 +60,7 @@ export const screwAsks = (
   through: length(screws, 'through', usual),
   cover: length(screws, 'cover', usual),
   into: length(screws, 'into', usual),
+  part: length(screws, 'part', usual),
   bite: choice(screws, 'bite', words.bites, usual.bite),
   sunk: length(screws, 'sunk', usual),
   washer: length(screws, 'washer', usual),

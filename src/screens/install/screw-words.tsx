@@ -5,8 +5,9 @@ import { assertNever } from '../../length/result';
 import type { ScrewPlace } from '../../plan/screw-plan';
 import type { Schedule } from '../../trade/install/schedule';
 import type { Screw } from '../../trade/install/screw';
+import type { ScrewWall } from '../../trade/install/wall';
 import { counted, wordFor } from '../shared/counted';
-import { exactly as w } from '../shared/exact-words';
+import { closely, exactly as w } from '../shared/exact-words';
 
 export const title = 'Screws and anchors';
 export const toCase = 'Case';
@@ -29,6 +30,7 @@ export const kindWords: Readonly<Record<ScrewKind, string>> = {
   top: 'Loose top',
   base: 'Base under the case',
   filler: 'Filler strip',
+  butted: 'A butted joint',
   other: 'Something else',
 };
 
@@ -40,6 +42,7 @@ export const asks = {
   through: 'they go through',
   cover: 'wall board, back or other stuff between',
   into: 'they go into, so thick',
+  part: 'the part they hold, so thick',
   bite: 'what they bite into',
   sunk: 'heads below the face',
   washer: 'washer under the head',
@@ -73,10 +76,22 @@ export const woods = { soft: 'softwood', hard: 'hardwood or ply' } as const;
 
 type Blanks = Readonly<Record<keyof typeof asks, Blank>>;
 
-export const stack = (b: Blanks) => (
+/** Into the end of a part its length is deep, and its thickness stands across them. */
+const goesInto = (b: Blanks, kind: ScrewKind) =>
+  kind === 'butted' ? (
+    <>
+      into the end of a part {b.part} thick and {b.into} long
+    </>
+  ) : (
+    <>
+      into {b.bite} {b.into} thick
+    </>
+  );
+
+export const stack = (b: Blanks, kind: ScrewKind) => (
   <>
-    Through {b.through} and {b.cover} more, into {b.bite} {b.into} thick. Heads {b.sunk} below the face,
-    washer {b.washer}; driven {b.slant}. Number {b.gauge}, in {b.wood}.
+    Through {b.through} and {b.cover} more, {goesInto(b, kind)}. Heads {b.sunk} below the face, washer{' '}
+    {b.washer}; driven {b.slant}. Number {b.gauge}, in {b.wood}.
   </>
 );
 
@@ -146,6 +161,12 @@ export const many = (count: number | undefined): string =>
   count
     ? `${counted(count, 'screw goes', 'screws go')} on the list To buy.`
     : 'Not on the list To buy until their count is said.';
+
+/** What straight screws leave beside them in the end of a part. Least of it is common practice. */
+export const beside = ({ left, short }: ScrewWall, least: Length): string =>
+  short
+    ? `Only ${closely(left)} of the part is left at each side of the screw, ${closely(short)} short of ${w(least)}: it splits. A thinner screw, or dowels.`
+    : `${closely(left)} of the part is left at each side of the screw.`;
 
 // One figure at a time.
 

@@ -14,6 +14,7 @@ import { GonePage } from '../shared/gone-page';
 import { Acts, Sentence } from '../shared/sentence';
 import { listsOf } from '../shared/shop-lists';
 import { Anchor } from './anchor';
+import { ButtedJoints } from './butted';
 import { Found } from './found';
 import { joinSteps } from './join-steps';
 import { Joins } from './joins';
@@ -49,6 +50,7 @@ export function ScrewsScreen({ bench, id, step }: ScreenProps) {
         <One key={own.id} {...{ bench, plan, screws: own, open }} onOpen={setOpen} />
       ))}
       <Add bench={bench} of={id} />
+      <ButtedJoints {...{ plan, of: id }} />
       <Joins {...{ bench, plan, of: id, open }} onOpen={setOpen} />
       <p class="pad-x chips">
         <Chip label={oneByOne} onTap={() => bench.go({ at: 'screws', id, step: 'next' })} />
@@ -119,7 +121,7 @@ function One({ bench, plan, screws, open, onOpen }: OneProps) {
         <p>
           <b>{blanks.name}</b>
         </p>
-        <p>{words.stack(blanks)}</p>
+        <p>{words.stack(blanks, screws.kind)}</p>
         <p>{place.usual.bite === 'stud' ? words.counts(blanks) : words.spaced(blanks, screws.rows ?? 1)}</p>
         <Acts>
           <Chip

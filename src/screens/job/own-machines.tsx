@@ -127,6 +127,7 @@ function OfMachine({ bench, own, open, one, keep, onClose }: OfMachineProps) {
       <AwayDock
         one={one}
         cuts={cutsOn(bench, one)}
+        sheets={cutsSheets(bench, one)}
         onAway={() => {
           onClose();
           keepLists(bench, { own: own.filter((other) => other !== one) });
@@ -152,18 +153,26 @@ function OfMachine({ bench, own, open, one, keep, onClose }: OfMachineProps) {
 const cutsOn = ({ plan }: Pick<Bench, 'plan'>, { id }: OwnMachine): number =>
   (plan.value?.operations ?? []).filter(({ setup }) => setup.own?.id === id).length;
 
+/** The sheets of the job in hand are cut on it. */
+const cutsSheets = ({ plan }: Pick<Bench, 'plan'>, { id }: OwnMachine): boolean => {
+  const { guideSaw, fenceSaw } = plan.value?.job ?? {};
+  return id === guideSaw || id === fenceSaw;
+};
+
 type AwayProps = {
   readonly one: OwnMachine;
   readonly cuts: number;
+  readonly sheets: boolean;
   readonly onAway: () => void;
   readonly onClose: () => void;
 };
 
 /** Before a machine is taken away it is said what becomes of the cuts on it. */
-const AwayDock = ({ one, cuts, onAway, onClose }: AwayProps) => (
+const AwayDock = ({ one, cuts, sheets, onAway, onClose }: AwayProps) => (
   <Dock title={words.takenAway(ownName(one))} onClose={onClose}>
     <div class="body acts">
       <p>{words.afterwards(cuts)}</p>
+      {sheets && <p>{words.sheetsAfterwards}</p>}
       <Button look="full" label={words.takeAway} onTap={onAway} />
     </div>
   </Dock>

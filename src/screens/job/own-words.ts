@@ -1,4 +1,4 @@
-import type { OwnField, Tool } from '../../trade/machines/shop';
+import type { OwnField, ShopField, Tool } from '../../trade/machines/shop';
 import { singles } from '../shared/drawer-words';
 import { toolNames } from '../shared/limit-words';
 import { shopFields } from '../shared/shop-field-words';
@@ -19,13 +19,23 @@ export const likes: readonly { readonly value: Tool; readonly label: string; rea
     label: 'Sliding or radial saw',
     hint: 'cuts to length, and grooves where it takes a stack',
   },
-  { value: 'router', label: 'Router and guide', hint: 'grooves, with a bit of its own' },
+  {
+    value: 'router',
+    label: 'Router and guide',
+    hint: 'grooves, along its own guide or that of a saw',
+  },
   { value: 'table', label: 'Router table', hint: 'grooves, the end along its fence' },
   {
     value: 'circular',
     label: 'Circular saw and guide',
-    hint: 'a plunge or track saw too: rips and cuts to length',
+    hint: 'rips and cuts to length, its shoe along the guide',
   },
+  {
+    value: 'plunge',
+    label: 'Plunge saw on its guide',
+    hint: 'rips and cuts to length, the guide’s edge at the cut',
+  },
+  { value: 'press', label: 'Drill press', hint: 'rows of holes, off its fence' },
 ];
 
 /** What it is called until it is named. */
@@ -39,15 +49,28 @@ const own: Partial<Record<OwnField, string>> = {
   circularDepth: 'Deepest it cuts',
   circularGuide: 'Longest guide',
   slidingCross: 'Widest board it cuts across',
+  guideEdge: 'Edge of the guide to the teeth',
+  pressThroat: 'Middle of the bit to the column',
+  pressStroke: 'Deepest it bores at one stroke',
+  pressBit: 'Largest bit it takes',
 };
 
-export const figure = (field: OwnField): string => own[field] ?? (field === 'arbor' ? '' : shopFields[field]);
+const isOwn = (field: OwnField): field is Exclude<OwnField, ShopField> =>
+  field === 'arbor' || field === 'guideEdge';
+
+export const figure = (field: OwnField): string => own[field] ?? (isOwn(field) ? '' : shopFields[field]);
 export const figureOf = (field: OwnField, name: string): string => `${name}: ${figure(field).toLowerCase()}`;
-export const blank = (field: OwnField): string => (field === 'arbor' ? 'not measured' : notMeasured(field));
+/** What stands for a figure not measured: a plunge saw's guide is cut off at its teeth by its first cut. */
+export function blank(field: OwnField): string {
+  if (field === 'guideEdge') return '0, usual';
+  return isOwn(field) ? 'not measured' : notMeasured(field);
+}
 
 export const rename = 'Name it';
 export const takeAway = 'Take it away';
 export const takenAway = (name: string): string => `Take ${name} away`;
+export const sheetsAfterwards =
+  'The sheets of this job are cut on it: they go back to the usual saw, and its kerf.';
 /** What becomes of the cuts of the job in hand; other jobs say so themselves. */
 export const afterwards = (cuts: number): string =>
   cuts === 0

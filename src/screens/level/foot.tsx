@@ -69,7 +69,7 @@ export function FootByFoot({ bench, id, name, steps, step }: FootProps) {
     >
       <Says step={now} />
       {held && !done[at] && <p class="pad-x note">{held.says}</p>}
-      <Caution bench={bench} code={now.figure ? 'shims' : 'level'} />
+      {(now.lifts || !now.figure) && <Caution bench={bench} code={now.lifts ? 'shims' : 'level'} />}
     </OneNumber>
   );
 }

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { Job } from '../../job/job';
 import { footId, standIn } from '../../job/room';
 import { editFoot } from '../../job/room-edits';
@@ -73,9 +74,7 @@ function Feet({ bench, job, id, name, level, across }: FeetProps) {
   const tried = useTried({ bench, kept: job, wrongs: (each) => wrongsOf(each, id) });
   const { open, onOpen } = tried;
   const stand = standIn(job, id);
-  const asks = standAsks(id, stand);
   const blank = (ask: Ask) => <AskBlank ask={ask} open={open} onOpen={onOpen} />;
-  const screws = stand.footHow === 'screw';
   return (
     <>
       <Bar
@@ -88,32 +87,13 @@ function Feet({ bench, job, id, name, level, across }: FeetProps) {
       <main class={open ? 'page docked' : 'page'}>
         <DrawnFeet {...{ bench, id, level, across }} tape={job.tape} />
         <p class="pad-x empty-line">{words.when}</p>
-        <Caution bench={bench} code="shims" />
+        {!level.scribed && <Caution bench={bench} code="shims" />}
         <Drops
           {...{ level, across, stand }}
           onOpen={(place) => onOpen(dropAsk(id, place, { level, across }))}
         />
         <Found {...{ level, across }} tape={job.tape} />
-        <Sentence label={words.acrossTitle}>
-          {words.standLine({ across: blank(asks.across), middle: blank(asks.middle), how: blank(asks.how) })}
-        </Sentence>
-        {screws ? (
-          <Sentence label={words.footTitles.footHigh}>
-            {words.screwLine({
-              footShort: blank(asks.footShort),
-              footLong: blank(asks.footLong),
-              footHigh: blank(asks.footHigh),
-            })}
-          </Sentence>
-        ) : (
-          <Sentence label={words.footTitles.wedgeLong}>
-            {words.wedgeLine({
-              wedgeThin: blank(asks.wedgeThin),
-              wedgeThick: blank(asks.wedgeThick),
-              wedgeLong: blank(asks.wedgeLong),
-            })}
-          </Sentence>
-        )}
+        <Under {...{ id, level, stand, blank }} />
       </main>
       {footFigures(level).size > 0 && (
         <div class="fixedbar">
@@ -132,6 +112,48 @@ function Feet({ bench, job, id, name, level, across }: FeetProps) {
         onTry={tried.onTry}
         onClose={tried.close}
       />
+    </>
+  );
+}
+
+type UnderProps = Pick<FeetProps, 'id' | 'level'> & {
+  readonly stand: ReturnType<typeof standIn>;
+  readonly blank: (ask: Ask) => ComponentChildren;
+};
+
+/** How the case stands: on shims, on feet that screw, or on a plinth scribed to the floor. */
+function Under({ id, level, stand, blank }: UnderProps) {
+  const asks = standAsks(id, stand);
+  const row = { across: blank(asks.across), middle: blank(asks.middle) };
+  if (level.scribed)
+    return (
+      <>
+        <Sentence label={words.acrossTitle}>{words.plinthStandLine(row)}</Sentence>
+        <p class="pad-x note">{words.plinthLine}</p>
+      </>
+    );
+  const more =
+    stand.footHow === 'screw'
+      ? {
+          label: words.footTitles.footHigh,
+          says: words.screwLine({
+            footShort: blank(asks.footShort),
+            footLong: blank(asks.footLong),
+            footHigh: blank(asks.footHigh),
+          }),
+        }
+      : {
+          label: words.footTitles.wedgeLong,
+          says: words.wedgeLine({
+            wedgeThin: blank(asks.wedgeThin),
+            wedgeThick: blank(asks.wedgeThick),
+            wedgeLong: blank(asks.wedgeLong),
+          }),
+        };
+  return (
+    <>
+      <Sentence label={words.acrossTitle}>{words.standLine({ ...row, how: blank(asks.how) })}</Sentence>
+      <Sentence label={more.label}>{more.says}</Sentence>
     </>
   );
 }
@@ -218,7 +240,9 @@ function Found({ level, across, tape }: FoundProps) {
             return (
               <li key={footId(foot)} class="nextset">
                 <span class="grow">{name(foot)}</span>
-                {isZero(foot.shim) && !sets?.ok && <span class="muted">{words.highPoint}</span>}
+                {isZero(foot.shim) && !sets?.ok && !level.scribed && (
+                  <span class="muted">{words.highPoint}</span>
+                )}
                 {wedge && (
                   <span class="muted">
                     {wedge.ok ? words.wedgeIn(wedge.value, tape) : words.wedgeErrorText(wedge.error)}

@@ -14,6 +14,8 @@ export type LevelStep = {
   readonly op: string;
   readonly title: string;
   readonly figure: Rounded | undefined;
+  /** A shim or a foot goes there; else the plinth is scribed, or the level laid on. */
+  readonly lifts: boolean;
   /** What the tick keeps. */
   readonly kept: Length;
   readonly says: string;
@@ -45,12 +47,14 @@ export function levelSteps(
     const set = level.sets?.ok === true;
     const wedge = level.wedges[key];
     const figure = figures.get(key) ?? foot.shim;
-    const high = isZero(foot.shim) && !set;
+    const { scribed } = level;
+    const high = isZero(foot.shim) && !set && !scribed;
     return {
       id: key,
       op: footStep(id, key),
-      title: set ? words.setOf(name) : words.shimOf(name),
+      title: scribed ? words.plinthAt(name) : set ? words.setOf(name) : words.shimOf(name),
       figure: markAt(figure, fineOf(at.tape)),
+      lifts: !scribed,
       kept: figure,
       says: high
         ? `${words.highPoint}.`
@@ -67,6 +71,7 @@ export function levelSteps(
     op: installId(id, 'level'),
     title: words.whole,
     figure: undefined,
+    lifts: false,
     kept: zero,
     says: words.wholeSays,
     refused: [],

@@ -50,6 +50,11 @@ export const standLine = (b: Readonly<Record<'across' | 'middle' | 'how', Blank>
     {b.across} feet in a row, {b.middle}. Under them: {b.how}.
   </>
 );
+export const plinthStandLine = (b: Readonly<Record<'across' | 'middle', Blank>>) => (
+  <>
+    {b.across} corners read in a row, {b.middle}.
+  </>
+);
 export const screwLine = (b: Readonly<Record<'footShort' | 'footLong' | 'footHigh', Blank>>) => (
   <>
     A foot goes from {b.footShort} to {b.footLong}; the one on the high point stands at {b.footHigh}.
@@ -74,6 +79,9 @@ export const askText = (list: readonly FootAsk[]): string =>
   `Say ${list.map((ask) => asks[ask]).join(', ')}.`;
 export const highPoint = 'high point: nothing under it';
 export const shimOf = (name: string): string => `Shim: ${lower(name)} foot`;
+export const plinthAt = (name: string): string => `Plinth so high: ${lower(name)} corner`;
+export const plinthLine =
+  'The plinth is scribed to the floor: at each corner it stands so high. Mark that from its upper edge, join the marks along the floor and cut to the line.';
 export const setOf = (name: string): string => `Foot stands at: ${lower(name)}`;
 /** How far a wedge goes in, to the mark of the tape. */
 export const wedgeIn = (by: Length, tape: Tape): string => `wedge in about ${w(markAt(by, tape).value)}`;

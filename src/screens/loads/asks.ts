@@ -1,5 +1,6 @@
 import { editJob, editShelf, editStock } from '../../job/edits';
 import type { Job } from '../../job/job';
+import { isPositive } from '../../length/length';
 import { type Span, strip } from '../../plan/shelf-loads';
 import type { Ask } from '../shared/ask';
 import { failed } from '../shared/last-notes-words';
@@ -33,13 +34,16 @@ export function stiffAsk(span: Span, job: Job): Ask | undefined {
   );
 }
 
-/** The strip on its front edge: of a stick of the job, or none. */
+const isEdged = ({ heldBy, band }: Span['inside']): boolean =>
+  heldBy !== undefined && band !== undefined && isPositive(band);
+
+/** The strip on its front edge: of a stick of the job, or none; what its own edging does is left out. */
 export const stripOf = (span: Span, job: Job): Ask => ({
   as: 'choice',
   title: words.stripTitle(nameOf(span)),
   now: span.notes.strip ?? '',
   choices: [
-    { value: '', label: words.noStrip },
+    { value: '', label: isEdged(span.inside) ? words.edgingAlone : words.noStrip },
     ...job.stock.map((s) => ({ value: s.id, label: words.stripOf(s.name) })),
   ],
   save: (id) => editShelf(span.part.id, { strip: id || undefined }),

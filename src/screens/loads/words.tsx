@@ -78,6 +78,7 @@ export const backTitle = (name: string): string => `${name}: its back`;
 export const yearsTitle = (name: string): string => `${name}: how long it is loaded`;
 export const useTitle = (name: string): string => `${name}: where it stands`;
 export const noStrip = 'no strip';
+export const edgingAlone = 'its edging, not counted';
 export const stripOf = (stock: string): string => `a strip of ${stock || 'a sheet without a name'}`;
 export const backs = {
   loose: { label: 'stands free' },

@@ -1,11 +1,14 @@
 import { forDrawing, type Length } from '../../length/length';
 import type { Checklist } from '../../plan/checklist';
 import type { Part } from '../../trade/carcass/part';
+import type { Way } from '../../trade/machines/limits';
+import { takerId } from '../../trade/machines/own-machine';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
 import type { Bore } from '../../trade/shelves/bore';
 import { BoardLying } from '../../ui/board-lying';
 import { cutsAcross, holesOf } from '../shared/cuts-across';
+import { lacksText } from '../shared/limit-words';
 import { holeMarks } from '../shared/row-words';
 import * as words from './words';
 import './row-marks.css';
@@ -14,6 +17,7 @@ type Row = {
   readonly part: Part;
   readonly bore: Bore;
   readonly short?: Length | undefined;
+  readonly passed?: readonly Way[] | undefined;
   readonly names: readonly string[];
 };
 
@@ -22,7 +26,7 @@ export function RowMarks({ list, card }: { readonly list: Checklist; readonly ca
   const { tape } = list.plan.job;
   return (
     <>
-      {rowsOf(list, card.operations).map(({ part, bore, short, names }) => (
+      {rowsOf(list, card.operations).map(({ part, bore, short, passed = [], names }) => (
         <section key={names[0]} class="pad-x rowmarks" aria-label={words.holesOn(names)}>
           <h2 class="sec">{words.holesOn(names)}</h2>
           <BoardLying
@@ -32,7 +36,13 @@ export function RowMarks({ list, card }: { readonly list: Checklist; readonly ca
             label={words.rowDrawn(bore)}
           />
           {short && <p class="note">{words.pressShort(short)}</p>}
+          {passed.map((way) => (
+            <p key={takerId(way.own ?? way.tool)} class="note">
+              {lacksText(way, tape)}
+            </p>
+          ))}
           <p class="note">{words.rowLies}</p>
+          {card.operations[0]?.setup.machine === 'press' && <p class="note">{words.stopBlock}</p>}
           <ol>
             {holeMarks(bore, tape).map((mark) => (
               <li key={mark}>{mark}</li>
@@ -50,11 +60,11 @@ function rowsOf({ plan }: Checklist, operations: readonly Operation[]): readonly
   for (const op of operations) {
     const part = plan.parts.find((p) => p.id === op.part);
     if (op.which?.is !== 'row' || !part) continue;
-    const { bore, short } = op.which;
+    const { bore, short, passed } = op.which;
     const marks = holeMarks(bore, plan.job.tape).join();
     const before = rows.get(marks);
     rows.set(marks, {
-      ...(before ?? { part, bore, short }),
+      ...(before ?? { part, bore, short, passed }),
       names: [...(before?.names ?? []), words.pieceName(op, plan.job.tape)],
     });
   }

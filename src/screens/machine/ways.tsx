@@ -1,10 +1,12 @@
 import type { Checklist } from '../../plan/checklist';
+import { throughOn } from '../../plan/through-on';
 import { machineAt } from '../../trade/machines/machines';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
 import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
 import { otherSize } from '../shared/came-out-words';
+import { reachOf } from '../shared/shop-lists';
 import { sized } from './other-size';
 import { StepPage } from './step-page';
 import * as words from './words';
@@ -14,7 +16,7 @@ import './machine.css';
 export type AskedHere = 'spoiled' | 'other-size' | 'machine';
 
 type WaysProps = {
-  readonly bench: Pick<Bench, 'go'>;
+  readonly bench: Bench;
   readonly list: Checklist;
   readonly card: Card;
   readonly first: Operation;
@@ -29,9 +31,6 @@ const oneByOne: Partial<Record<Operation['what'], string>> = {
 
 const isPiece = (op: Operation) => op.part !== 'test' && !op.part.endsWith('~bench');
 
-/** What parts a piece may be moved to another machine here; grooves are where they are laid out. */
-const isThrough = ({ what }: Operation) => what === 'rip' || what === 'length';
-
 /** A single blade of the usual saws, whose kerf a test cut finds: a machine of the shop's own has its own. */
 const cutsWithBlade = ({ setup: { machine, own } }: Operation) => {
   const { cuts, noRecipe } = machineAt(machine);
@@ -42,15 +41,18 @@ const cutsWithBlade = ({ setup: { machine, own } }: Operation) => {
  * What else is done at a setting: a piece spoiled, or come out another size, the stack and its test cut, what a dry-fit
  * is measured for, a bank's steps one at a time.
  */
-export function Ways({ bench: { go }, list, card, first, onAsk }: WaysProps) {
+export function Ways({ bench, list, card, first, onAsk }: WaysProps) {
+  const { go } = bench;
   const what = oneByOne[first.what];
+  // grooves are moved where they are laid out
+  const machines = throughOn(card.operations, list.plan, reachOf(bench))?.tools ?? [];
   /** The case or the drawers a step at the bench is of. */
   const of = first.part.replace(/~bench$/, '');
   return (
     <div class="pad-x chips ways">
       {card.operations.some(isPiece) && <Chip label={words.spoiled} onTap={() => onAsk('spoiled')} />}
       {sized(list, card).length > 0 && <Chip label={otherSize} onTap={() => onAsk('other-size')} />}
-      {isThrough(first) && <Chip label={words.otherMachine} onTap={() => onAsk('machine')} />}
+      {machines.length > 1 && <Chip label={words.otherMachine} onTap={() => onAsk('machine')} />}
       {machineAt(first.setup.machine).cuts === 'stack' && (
         <Chip label={words.stackAndTest} onTap={() => go({ at: 'stack', id: first.setup.build })} />
       )}

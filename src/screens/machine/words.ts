@@ -118,6 +118,9 @@ export function aloudOf(op: Operation, tape: Tape): string {
   return [pieceName(op, tape), edge, leads].filter(Boolean).join(', ');
 }
 
+export const stopBlock =
+  'With a stop block on the fence, bottom end on it: each mark is how far the block stands from the middle of the bit.';
+
 // The bar.
 
 /** What a tap on the big bar says is done. */
@@ -176,7 +179,10 @@ export const setAct = (op: Operation, tape: Tape): string => `Set: ${buildWords(
 /** The first step: what comes off and what goes on. */
 export function offAndOn(from: Operation | undefined, to: Operation, tape: Tape): string {
   const sameCutter =
-    from && from.setup.machine === to.setup.machine && from.setup.cutter?.equals(to.setup.cutter ?? 0n);
+    from &&
+    from.setup.machine === to.setup.machine &&
+    from.setup.own?.id === to.setup.own?.id &&
+    from.setup.cutter?.equals(to.setup.cutter ?? 0n);
   if (sameCutter) return `Unplug. The ${cutterOf(to, tape)} stays on; only its height is changed.`;
   const off = from ? `${cutterOf(from, tape)} off, ` : '';
   return `Unplug. ${capital(`${off}${cutterOf(to, tape)} on.`)}`;
@@ -213,8 +219,11 @@ export const leaveWith = (n: number): string => `Leave, ${n === 1 ? 'one' : n} t
 
 export const spoiled = 'Spoiled';
 export const otherMachine = 'On another machine';
-export const whereCut = (cut: Need['cut']): string =>
-  cut === 'rip' ? 'What they are ripped on' : 'What they are cut to length on';
+export function whereCut(cut: Need['cut']): string {
+  if (cut === 'rip') return 'What they are ripped on';
+  if (cut === 'crosscut') return 'What they are cut to length on';
+  return cut === 'bore' ? 'What they are bored on' : 'What they are cut on';
+}
 export const firstThatCan = 'The first that can';
 export const asShopSays = (order: Shop['order']): string =>
   order ? 'in the order said in Shop figures' : 'the usual one, until Shop figures say an order';

@@ -21,15 +21,16 @@ export function boardMachine(board: Board, own: readonly OwnMachine[] = []): Cho
       ...Object.entries(grooveWords).flatMap(([value, { label, hint }]) =>
         value === 'tablerouter' ? [] : [{ value, label, hint }],
       ),
-      ...own.map((one) => ({
-        value: one.id,
-        label: ownName(one),
-        hint: `works like: ${grooveWords[grooveAt[one.like]].label}`,
-      })),
+      ...own.flatMap((one) => {
+        const at = grooveAt[one.like];
+        return at
+          ? [{ value: one.id, label: ownName(one), hint: `works like: ${grooveWords[at].label}` }]
+          : [];
+      }),
     ],
     save: (machine) => {
       const to = own.find(({ id }) => id === machine);
-      if (to)
+      if (to && namedFor(to))
         return [...editHow(board, { machine: namedFor(to), by: to.id }), ...editOwnName(to.id, to.name)];
       return editHow(board, { machine: machine as Board['machine'], ...(board.by ? { by: undefined } : {}) });
     },

@@ -10,7 +10,7 @@ import { exactly as w } from '../shared/exact-words';
 import { partWord, workWord } from '../shared/part-words';
 import { sideWords } from '../shared/placing-words';
 import { rowWords } from '../shared/row-words';
-import { takesWords } from '../shared/which-words';
+import { stoppedWords, takesWords } from '../shared/which-words';
 
 export const parts = 'Parts';
 export const job = 'Job';
@@ -69,6 +69,10 @@ export function lies({ end, corner }: Part, { rabbet, groove }: AlongBack): stri
     : lying;
 }
 
+/** Where what does not run through begins and ends. */
+const stopped = ({ from, to }: Pick<Part['rabbets'][number], 'from' | 'to'>, end: string): string =>
+  from && to ? `, ${stoppedWords(from, to, { end, say: w })}` : '';
+
 /** What is cut in a part beside its grooves, one line for each. */
 export function joints(
   { name, end, rabbets, notches, laps, along = [], bores = [], lines = [], tongues = [], corner }: Part,
@@ -78,12 +82,11 @@ export function joints(
     `${w(near)} from the ${end} end: ${w(long)} long, ${w(deep)} deep`;
   return [
     ...rabbets.map(({ takes, width, along, depth, from, to }) => {
-      const stopped = from && to ? `, stopped: ${w(from)} to ${w(to)} from the ${end} end` : '';
-      return `Rabbet ${takesWords(takes)}: ${w(width)} wide along the ${sideWords(along)}, ${w(depth)} deep${stopped}.`;
+      return `Rabbet ${takesWords(takes)}: ${w(width)} wide along the ${sideWords(along)}, ${w(depth)} deep${stopped({ from, to }, end)}.`;
     }),
     ...along.map(
-      ({ takes, edge, near, width, depth, face }) =>
-        `Groove ${takesWords(takes)}${face && name.role === 'partition' ? `, face ${face}` : ''}: ${w(near)} from the ${sideWords(edge)}, ${w(width)} wide, ${w(depth)} deep.`,
+      ({ takes, edge, near, width, depth, face, from, to }) =>
+        `Groove ${takesWords(takes)}${face && name.role === 'partition' ? `, face ${face}` : ''}: ${w(near)} from the ${sideWords(edge)}, ${w(width)} wide, ${w(depth)} deep${stopped({ from, to }, end)}.`,
     ),
     ...(corner
       ? [

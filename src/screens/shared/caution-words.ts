@@ -70,6 +70,10 @@ const words: Readonly<Record<Exclude<Caution, OwnCaution>, CautionWords>> = {
     'Both halves held up, hands behind.',
     'The kerf may not close. Depth just past the sheet, cord behind, never over the knee.',
   ],
+  plunge: [
+    'Guide held fast, both halves held up.',
+    'The kerf may not close. Depth just past the work; saw flat on its guide before the blade goes down, no hand behind it. Blade up and stopped before you lift it.',
+  ],
   'stick-cut': [
     'Tight to the fence, stop clear of chips.',
     'A short piece is held with a block or clamp. The offcut lies until the blade stands.',

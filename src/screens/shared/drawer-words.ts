@@ -17,7 +17,8 @@ export const chippersOf = (size: string): string => `Chippers of ${size}`;
 
 export const shim = 'Shim';
 export const otherChipper = 'Other chipper';
-export const more = (thing: string): string => `+ ${thing}`;
+/** The sign stays with its word. */
+export const more = (thing: string): string => `+\u00a0${thing}`;
 export const howMany = (kind: string): string => `${kind}, how many`;
 export const howManyOf = (size: string): string => `How many of ${size}, none to take it off`;
 export const ofOneSize = 'of one size';

@@ -18,6 +18,8 @@ export const toolNames: Readonly<Record<Tool, string>> = {
   router: 'Router and guide',
   circular: 'Circular saw and guide',
   table: 'Router table',
+  plunge: 'Plunge saw on its guide',
+  press: 'Drill press',
 };
 
 /** A tool, or a machine of the shop's own as the user calls it. */
@@ -41,15 +43,24 @@ const short: Partial<Record<ShopField, (by: string) => string>> = {
   routerGuide: (by) => `the router guide is ${by} short`,
   circularDepth: (by) => `the circular saw cuts ${by} too shallow`,
   circularGuide: (by) => `the saw guide is ${by} short`,
+  pressThroat: (by) => `the drill press reaches ${by} too little`,
+  pressStroke: (by) => `its stroke is ${by} short`,
+  pressBit: (by) => `the bit is ${by} too large for its chuck`,
 };
+
+const plungeShort = (field: ShopField, by: string): string =>
+  field === 'circularGuide' ? `the guide is ${by} short` : `it cuts ${by} too shallow`;
 
 function lackWords(lack: Lack, tool: Tool, tape: Tape): string {
   switch (lack.code) {
     case 'short':
+      if (tool === 'plunge') return plungeShort(lack.field, at(lack.by, tape));
       if (tool === 'table' && lack.field === 'capacity') return `the fence is ${at(lack.by, tape)} short`;
       return short[lack.field]?.(at(lack.by, tape)) ?? '';
     case 'cutter-too-wide':
       return `the bit is ${at(lack.by, tape)} too wide`;
+    case 'cutter-too-narrow':
+      return `the bit is ${at(lack.by, tape)} too narrow`;
     case 'unsteady':
       return `the piece turns at the fence, ${at(lack.by, tape)} too little lies along it`;
     case 'no-stack':
@@ -76,6 +87,10 @@ const fromOther: Readonly<Record<Need['cut'], string>> = {
   rip: ', the rest of the sheet on the fence,',
   crosscut: ', the other piece on the stop,',
   groove: ', the other end on it,',
+  edge: '',
+  stopped: '',
+  shoulder: '',
+  bore: '',
 };
 
 /** A machine with its figure and passes. @example 'Sled, the other piece on the stop, at 29 3/8' */
@@ -110,6 +125,8 @@ function wouldText(remedy: Remedy, tape: Tape): string {
       return `Use the mitre gauge off a block on the fence: pieces up to ${at(remedy.longest, tape)}.`;
     case 'bit':
       return `Take a bit no wider than ${at(remedy.most, tape)} that reaches ${at(remedy.reach, tape)}.`;
+    case 'other-end':
+      return `Turned round it is within reach: ${at(remedy.figure, tape)} to the near teeth, the other end on the stop or the other edge on the fence.`;
     case 'template':
       return 'Use a template, or a plunge router along a guide.';
     default:
@@ -128,7 +145,7 @@ export function tooSmallText(small: TooSmall, tape: Tape): string {
     case 'narrow-strip':
       return `Under ${least} wide, by ${at(small.by, tape)}: let the strip fall free on the far side, or cut it from wide stock. The tool’s manual first.`;
     case 'short-on-sled':
-      return `Under ${least} long, by ${at(small.by, tape)}: clamp it, hands well clear, or cut it from long stock. The tool’s manual first.`;
+      return `Under ${least} long, by ${at(small.by, tape)}: clamp it, hands no nearer to the teeth than that, or cut it from long stock. The tool’s manual first.`;
     case 'under-base':
       return `Narrower than the router’s base, by ${at(small.by, tape)}: lay a strip as thick beside it. The tool’s manual first.`;
     default:

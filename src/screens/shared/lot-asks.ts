@@ -65,7 +65,8 @@ export const thingLives = (thing: Lot): Ask => ({
 });
 
 /** Parts that things stand on: shelves and trays. */
-export const holds = ({ name }: Part): boolean => name.role === 'inside' && name.kind !== 'rail';
+export const holds = ({ name }: Part): boolean =>
+  name.role === 'inside' && name.kind !== 'rail' && name.kind !== 'stop';
 
 /** Where it goes: a drawer of any bank, a shelf or a tray of any case, or nowhere yet. */
 export const thingGoes = (thing: Lot, { banks, cases }: Job, parts: readonly Part[]): Ask => ({

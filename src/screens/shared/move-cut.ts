@@ -3,13 +3,14 @@ import type { Change } from '../../job/entry';
 import { namedFor } from '../../trade/grooves/stands-on';
 import { type Taker, toolOf } from '../../trade/machines/own-machine';
 import { grooveAt, lengthAt, ripAt } from '../../trade/machines/through';
+import { jointFieldOf } from '../../trade/setups/joint-machine';
 import type { Operation } from '../../trade/setups/operation';
 import type { Bench } from '../bench';
 import { editHow } from './edit-how';
 import { stayingAt } from './stay-at';
 
 /**
- * What moves cuts to another machine of the shop: a rip and a length of their parts, grooves of their boards; nothing
+ * What moves cuts to another machine of the shop: those of their parts, grooves of their boards; nothing
  * where it does not make them. What one of the shop's own is called goes along.
  *
  * @param to not said: what was chosen is taken back, and the first that can takes a rip or a length again
@@ -25,11 +26,22 @@ export function moveTo(operations: readonly Operation[], to: Taker | undefined):
     ...partsOf(operations, 'length').flatMap((id) =>
       tool && !lengthAt[tool] ? [] : editPart(id, { lengthOn: tool && lengthAt[tool], lengthBy: by }),
     ),
-    ...[...new Set(operations.flatMap((op) => op.groove?.board ?? []))].flatMap((id) =>
-      tool ? editHow({ id }, { machine: own ? namedFor(own) : grooveAt[tool], by }) : [],
-    ),
+    ...[...new Set(operations.flatMap((op) => op.groove?.board ?? []))].flatMap((id) => {
+      const machine = own ? namedFor(own) : tool && grooveAt[tool];
+      return machine ? editHow({ id }, { machine, by }) : [];
+    }),
+    ...jointsOf(operations).flatMap(([id, field]) => editPart(id, { [field]: by ?? (tool && 'usual') })),
   ];
   return own && moved.length > 0 ? [...moved, ...editOwnName(own.id, own.name)] : moved;
+}
+
+/** The parts whose joints stand here, each with the name under which its machine is kept. */
+function jointsOf(operations: readonly Operation[]) {
+  const each = operations.flatMap(({ part, what }) => {
+    const field = jointFieldOf(what);
+    return field ? [[`${part} ${field}`, [part, field] as const] as const] : [];
+  });
+  return [...new Map(each).values()];
 }
 
 const partsOf = (operations: readonly Operation[], what: 'rip' | 'length'): readonly string[] => [

@@ -41,6 +41,7 @@ const insideWords: Readonly<Record<Inside['kind'], string>> = {
   fixed: 'Fixed shelf',
   loose: 'Loose shelf',
   rail: 'Middle rail',
+  stop: 'Stop strip',
 };
 
 /** A piece of a box; its front is told from the drawer's. */
@@ -54,7 +55,7 @@ const some = (before: string, which: CopyName | undefined): string =>
  * Which of its kind in its bay. Loose shelves and trays come in lots: beside another a lot has a letter, and its
  * pieces keep their numbers.
  */
-const insideNo = ({ kind, no }: InsideName, copy: CopyName | undefined): string => {
+const insideNo = ({ kind, no }: Pick<InsideName, 'kind' | 'no'>, copy: CopyName | undefined): string => {
   const lots = no !== undefined && (kind === 'loose' || kind === 'trays');
   return lots ? ` ${String.fromCharCode(64 + no)}${some('', copy)}` : some(' ', no ?? copy);
 };
@@ -79,6 +80,8 @@ export function partWord(name: Thing, copy?: CopyName): string {
       return `Partition${some(' ', name.no)}`;
     case 'inside':
       return `${insideWords[name.kind]}${insideNo(name, copy)}${some(', bay ', name.bay)}`;
+    case 'shelfedge':
+      return `Shelf edging${insideNo({ ...name, kind: 'loose' }, copy)}${some(', bay ', name.bay)}`;
     case 'front':
       return `Front ${name.no}${inColumn(name.column)}`;
     case 'blank':

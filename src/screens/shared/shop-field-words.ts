@@ -30,6 +30,8 @@ export const shopFields: Record<ShopField, string> = {
   circularDepth: 'Deepest the circular saw cuts',
   circularGuide: 'Longest circular saw guide',
   pressThroat: 'Drill press, bit to column',
+  pressStroke: 'Drill press, deepest at one stroke',
+  pressBit: 'Largest bit of the drill press',
   tapeShort: 'Short board by your tape',
   otherShort: 'Short board by the other tape',
   tapeLong: 'Long board by your tape',

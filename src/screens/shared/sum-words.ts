@@ -85,6 +85,7 @@ const plainWords: Record<PlainTerm, string> = {
   ease: 'ease',
   play: 'play',
   'two-end-plays': 'play at both ends',
+  'two-end-clearances': 'clear at both ends',
   'two-pin-plates': 'pins at both ends',
   'two-strips': 'strips at both ends',
   'front-room': 'room in front',

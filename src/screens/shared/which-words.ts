@@ -1,4 +1,4 @@
-import { absolute, isNegative } from '../../length/length';
+import { absolute, isNegative, isZero, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { Tape } from '../../length/tape';
 import { writeLength, writeMark } from '../../length/write';
@@ -59,6 +59,17 @@ const withoutDrawers = (what: What, trays: boolean): string => {
   }
 };
 
+/** A bit leaves the end of a groove round. */
+const squared = ', its end squared with a chisel';
+
+type Saying = { readonly end: string; readonly say: (x: Length) => string };
+
+/** Where what does not run through begins and ends; one that runs out at the end it is measured from has one end. */
+export const stoppedWords = (from: Length, to: Length, { end, say }: Saying): string =>
+  isZero(from)
+    ? `stopped ${say(to)} from the ${end} end`
+    : `stopped: ${say(from)} to ${say(to)} from the ${end} end`;
+
 /** What lies in a joint. @example takesWords({ part: 'cleat', no: 2 }) // 'for cleat 2' */
 export function takesWords(takes: Takes): string {
   if (takes.said !== undefined) return takes.said ? `for ${takes.said}` : 'added by hand';
@@ -88,7 +99,8 @@ function whichOf(what: What, which: Which, tape: Tape): string {
     case 'takes': {
       if (!which.stopped) return takesWords(which.takes);
       const { from, to, end } = which.stopped;
-      return `${takesWords(which.takes)}, stopped: ${writeLength(from, tape)} to ${writeLength(to, tape)} from the ${end} end`;
+      const at = stoppedWords(from, to, { end, say: (x) => writeLength(x, tape) });
+      return `${takesWords(which.takes)}, ${at}${which.takes.part === 'back' ? squared : ''}`;
     }
     case 'row':
       return rowWords(which, tape);

@@ -1,10 +1,13 @@
-import { editJob, editPart } from '../../job/edits';
+import { editJob, editOwnName, editPart } from '../../job/edits';
 import type { Job } from '../../job/job';
 import { ratio } from '../../length/length';
 import { unitsOf } from '../../length/tape';
+import { sawsLike } from '../../plan/sheet-saws';
+import type { OwnMachine, Shop } from '../../trade/machines/shop';
 import type { LayNotes, Lies } from '../../trade/sheets/pieces';
 import { usualSheets } from '../../trade/sheets/stock';
 import type { Ask } from '../shared/ask';
+import { ownName } from '../shared/machines/machine-names';
 import { inMeasure } from '../shared/pounds';
 import { weightRefused } from '../shared/refused-words';
 import * as words from './words';
@@ -32,6 +35,31 @@ export const cuttingAsks = (job: Job, stick: boolean): Readonly<Record<string, A
     now: job.guideOnly ? 'guide' : 'both',
     choices: words.guides,
     save: (value) => editJob({ guideOnly: value === 'guide' }),
+  },
+});
+
+const sawTools = { guideSaw: 'circular', fenceSaw: 'fence' } as const;
+type SawField = keyof typeof sawTools;
+
+/** Which saws cut the sheets: asked only where the shop has some of its own. */
+export const sawAsks = (job: Job, shop: Shop): readonly { readonly field: SawField; readonly ask: Ask }[] =>
+  (['guideSaw', 'fenceSaw'] as const).flatMap((field) => {
+    const own = sawsLike(shop, sawTools[field]);
+    if (own.length === 0 || (field === 'fenceSaw' && job.guideOnly)) return [];
+    return [{ field, ask: sawAsk(field, job[field], own) }];
+  });
+
+const sawAsk = (field: SawField, now: string | undefined, own: readonly OwnMachine[]): Ask => ({
+  as: 'choice',
+  title: words.sawTitle[field],
+  now: own.some(({ id }) => id === now) ? (now ?? '') : '',
+  choices: [
+    { value: '', label: words.usualSaw[field] },
+    ...own.map((one) => ({ value: one.id, label: ownName(one), hint: words.sawHint })),
+  ],
+  save: (id) => {
+    const saw = own.find((one) => one.id === id);
+    return [...editJob({ [field]: saw?.id }), ...(saw ? editOwnName(saw.id, saw.name) : [])];
   },
 });
 

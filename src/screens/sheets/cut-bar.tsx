@@ -40,12 +40,12 @@ export function CutBar(props: BarProps) {
         </p>
       )}
       {now ? (
-        <CutPanel {...{ step: now, done: done(now), tape, name, shop: bench.shop.value, stick }} />
+        <CutPanel {...{ step: now, done: done(now), tape, name, saws: found.saws, stick }} />
       ) : (
         <p class="pad-x empty-line">{steps.length === 0 ? words.nothingToCut : words.allCut}</p>
       )}
       <div class="fixedbar three">
-        <Caution bench={bench} code={stick ? 'stick-cut' : cautionAt(now)} />
+        <Caution bench={bench} code={stick ? 'stick-cut' : cautionAt(now, found)} />
         <Actions {...props} />
       </div>
     </div>
@@ -96,13 +96,13 @@ function mainAction(cuts: Cuts, now: CutStep): string {
 }
 
 /** What can hurt at a cut of a sheet: by what it is made with. */
-function cautionAt(step: CutStep | undefined): CautionCode {
+function cautionAt(step: CutStep | undefined, { saws }: Breakdown): CautionCode {
   switch (step?.tool) {
     case 'fence':
       return 'rip';
     case 'stop':
       return 'crosscut';
     default:
-      return 'sheet-cut';
+      return saws.guide?.like === 'plunge' ? 'plunge' : 'sheet-cut';
   }
 }

@@ -1,10 +1,12 @@
 import { ratio } from '../../length/length';
 import type { Tape } from '../../length/tape';
+import type { SheetSaws } from '../../plan/sheet-saws';
 import type { Shop } from '../../trade/machines/shop';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { Icon } from '../../ui/icon';
 import { Mixed, Remainder } from '../../ui/mixed';
 import { capital } from '../shared/capital';
+import { ownName } from '../shared/machines/machine-names';
 import { InlineMark } from '../shared/mark-and-rest';
 import * as words from './words';
 import './layout.css';
@@ -13,13 +15,14 @@ type CutPanelProps = {
   readonly step: CutStep;
   readonly done: boolean;
   readonly tape: Tape;
-  readonly shop: Shop;
+  readonly saws: SheetSaws;
   readonly stick: boolean;
   readonly name: (piece: string) => string;
 };
 
 /** The cut to be made: its figure, from which edge, which side is kept, and where the guide goes. */
-export function CutPanel({ step, done, tape, name, shop, stick }: CutPanelProps) {
+export function CutPanel({ step, done, tape, name, saws, stick }: CutPanelProps) {
+  const saw = stick ? undefined : step.tool === 'fence' ? saws.fence : saws.guide;
   const keepNear = step.keep === 'near';
   const kept = keepNear ? step.nearIs : step.farIs;
   const other = keepNear ? step.farIs : step.nearIs;
@@ -33,12 +36,13 @@ export function CutPanel({ step, done, tape, name, shop, stick }: CutPanelProps)
       <div class="t">
         {words.cutTitle(step)}
         <span class="s muted block">{words.fromWords(step)}</span>
+        {saw && <span class="s block">{ownName(saw)}</span>}
       </div>
       <div class="cutfig">
         <Mixed value={step.figure.value} rest={step.figure.rest} size="arm" tape={tape} />
         <Remainder rest={step.figure.rest} tape={tape} by={false} />
       </div>
-      {step.tool === 'guide' && !stick && <GuideLine step={step} tape={tape} shop={shop} />}
+      {step.tool === 'guide' && !stick && <GuideLine step={step} tape={tape} shop={saws.shop} />}
       <p class="keeps">
         <b>{capital(words.sideWords(kept, name))}</b>{' '}
         <span class="nb">{words.sizeWords(keptSize, tape)}</span> {words.kept}

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type Breakdown, breakdownOf, type PoolView } from '../../plan/breakdown';
 import type { Plan } from '../../plan/plan';
+import type { Shop } from '../../trade/machines/shop';
 import { Bar } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import { Given } from '../../ui/given';
@@ -11,7 +12,7 @@ import { filled } from '../shared/filled';
 import { GonePage } from '../shared/gone-page';
 import { StockSlip } from '../shared/stock-slip';
 import { UndoButton } from '../shared/undo-button';
-import { cuttingAsks } from './asks';
+import { cuttingAsks, sawAsks } from './asks';
 import { PieceList } from './piece-list';
 import * as words from './words';
 
@@ -44,7 +45,7 @@ function PiecesInHand({ bench, plan, found, view, leave }: PiecesProps) {
         <UndoButton bench={bench} />
       </Bar>
       <main class={open ? 'page docked' : 'page'}>
-        <CuttingSlip {...{ plan, found, stick, open }} onOpen={setOpen} />
+        <CuttingSlip {...{ plan, found, stick, open }} shop={bench.shop.value} onOpen={setOpen} />
         {job.stock
           .filter((s) => view.pool.stocks.some((own) => own.id === s.id))
           .map((stock) => (
@@ -61,13 +62,14 @@ function PiecesInHand({ bench, plan, found, view, leave }: PiecesProps) {
 }
 
 type SlipProps = Pick<PiecesProps, 'plan' | 'found'> & {
+  readonly shop: Shop;
   readonly stick: boolean;
   readonly open: Ask | undefined;
   readonly onOpen: (ask: Ask) => void;
 };
 
 /** How much is over on each piece, with what it is cut, and the kerf. */
-function CuttingSlip({ plan, found, stick, open, onOpen }: SlipProps) {
+function CuttingSlip({ plan, found, shop, stick, open, onOpen }: SlipProps) {
   const asks = cuttingAsks(plan.job, stick);
   return (
     <section class="fillin" aria-label={words.howCut}>
@@ -75,6 +77,10 @@ function CuttingSlip({ plan, found, stick, open, onOpen }: SlipProps) {
         const ask = asks[name];
         return ask && <AskBlank ask={ask} open={open} onOpen={onOpen} />;
       })}
+      {!stick &&
+        sawAsks(plan.job, shop).map(({ field, ask }) =>
+          filled(words.sawSlip[field], () => <AskBlank ask={ask} open={open} onOpen={onOpen} />),
+        )}
       {found.kerf
         ? filled(words.kerfIs, () => found.kerf && <Given value={found.kerf} />)
         : words.kerfUnknown}

@@ -1,14 +1,18 @@
 import { useState } from 'preact/hooks';
+import { ownNameIn } from '../../job/own-names';
 import { type Breakdown, breakdownOf } from '../../plan/breakdown';
 import type { Plan } from '../../plan/plan';
+import { sawsGone } from '../../plan/sheet-saws';
 import { Bar, BarButton } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import { KeySheet } from '../../ui/key-sheet';
 import type { Bench } from '../bench';
 import { Caution } from '../shared/caution';
+import { ownName } from '../shared/machines/machine-names';
 import { UndoButton } from '../shared/undo-button';
 import { PoolCard } from './pool-card';
+import { Warned } from './warned';
 import * as words from './words';
 
 /** Every sheet and stick of the job: what is laid out on them, and how far it is cut. */
@@ -56,17 +60,41 @@ type PoolsProps = {
 const Pools = ({ bench, plan, found, onKerf }: PoolsProps) => (
   <>
     <Caution bench={bench} code="carry" />
-    {!found.kerf && (
-      <section class="pad-x facts" aria-label={words.kerf}>
-        <p class="fact">{words.kerfFirst}</p>
-        <Button label={words.theKerf} look="main full" icon="measure" onTap={onKerf} />
-      </section>
-    )}
+    <SawsGone bench={bench} plan={plan} />
+    {!found.kerf && <KerfFirst {...{ bench, found, onKerf }} />}
     {found.pools.map((view) => (
       <PoolCard key={view.pool.id} {...{ bench, view, found, plan }} />
     ))}
   </>
 );
+
+/** Saws of another phone's shop that the sheets were put on. */
+function SawsGone({ bench, plan: { job } }: Pick<PoolsProps, 'bench' | 'plan'>) {
+  const gone = sawsGone(job, bench.shop.value);
+  if (gone.length === 0) return null;
+  return (
+    <ul class="pad-x facts">
+      {gone.map((id) => (
+        <Warned key={id} text={words.sawGone(ownNameIn(job, id))} />
+      ))}
+    </ul>
+  );
+}
+
+/** The kerf is asked: of the shop's saw, or of one of its own, which is measured where its other figures are. */
+function KerfFirst({ bench, found, onKerf }: Pick<PoolsProps, 'bench' | 'found' | 'onKerf'>) {
+  const own = found.saws.unmeasured.map(({ saw }) => ownName(saw));
+  return (
+    <section class="pad-x facts" aria-label={words.kerf}>
+      <p class="fact">{own.length > 0 ? words.sawsUnmeasured(own) : words.kerfFirst}</p>
+      {own.length > 0 ? (
+        <Button label={words.toShop} look="main full" icon="measure" onTap={() => bench.go({ at: 'shop' })} />
+      ) : (
+        <Button label={words.theKerf} look="main full" icon="measure" onTap={onKerf} />
+      )}
+    </section>
+  );
+}
 
 /** Pieces no sheet is said for. */
 function Homeless({ found: { homeless } }: { readonly found: Breakdown }) {

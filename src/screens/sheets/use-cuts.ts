@@ -7,7 +7,7 @@ import type { CutStep } from '../../trade/sheets/cut-steps';
 import type { Bench } from '../bench';
 
 type SheetAt = {
-  readonly bench: Pick<Bench, 'shop' | 'folded'>;
+  readonly bench: Pick<Bench, 'folded'>;
   readonly plan: Plan;
   readonly found: Breakdown;
   readonly sheet: PlanSheet;
@@ -17,7 +17,7 @@ type SheetAt = {
 
 /** The cuts of a sheet in order, and the one in hand: the one asked for, else the next to be made. */
 export function useCuts({ bench, plan, found, sheet, path }: SheetAt) {
-  const steps = stepsOf(sheet, plan.job, { stocks: found.stocks, shop: bench.shop.value });
+  const steps = stepsOf(sheet, plan.job, found);
   const { ticks } = bench.folded.value;
   const done = ({ path }: Pick<CutStep, 'path'>) => ticks.has(layOp(sheet.id, path));
   const next = steps.find((step) => !done(step));

@@ -239,6 +239,19 @@ export const stickSlip = 'Cut each piece {over} over length. ';
 export const sheetSlip = (): string =>
   `Cut each piece {over} oversize each way, with {guide}; one person carries {carry} ${measureUnit('weight')}. `;
 export const kerfIs = 'The kerf is {kerf}.';
+/** Which saws, where the shop has some of its own. */
+export const sawSlip = {
+  guideSaw: 'Along the guide cuts {guideSaw}. ',
+  fenceSaw: 'At the fence cuts {fenceSaw}. ',
+};
+export const usualSaw = { guideSaw: 'the shop’s circular saw', fenceSaw: 'the shop’s table saw' };
+export const sawTitle = { guideSaw: 'The saw along the guide', fenceSaw: 'The saw at the fence' };
+export const sawHint = 'by its own kerf and figures';
+export const sawGone = (name: string | undefined): string =>
+  `${name ?? 'The saw the sheets were put on'} is not among the machines of this phone: they are cut on the usual one until you add it or say another.`;
+export const sawsUnmeasured = (names: readonly string[]): string =>
+  `Every cut takes the saw’s kerf, and that of ${listed(names)} is not measured yet. Cut into scrap, measure the slot, and enter it in Shop figures.`;
+export const toShop = 'Shop figures';
 export const kerfUnknown = 'The kerf is not measured yet: see Shop figures.';
 
 export const overTitle = (stick: boolean): string =>

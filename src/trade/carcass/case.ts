@@ -29,7 +29,9 @@ export type StockRole =
   | 'base'
   | 'cross'
   | 'filler'
-  | 'nailer';
+  | 'nailer'
+  | 'stop'
+  | 'shelfedge';
 
 /**
  * What stands in a bay, as you face the case, bays counted from the left.
@@ -37,10 +39,11 @@ export type StockRole =
  * - `fixed`: a shelf in dadoes; `at` is its lower face, up from the case bottom.
  * - `loose`: shelves that lie on pins or strips.
  * - `rail`: a rail of the face frame; `at` is the clear opening under it.
+ * - `stop`: a strip between the walls that fronts or doors close on; `at` is its lower edge, up from the case bottom.
  */
 export type Inside = {
   readonly id: string;
-  readonly kind: 'trays' | 'fixed' | 'loose' | 'rail';
+  readonly kind: 'trays' | 'fixed' | 'loose' | 'rail' | 'stop';
   readonly bay: number;
   readonly count?: number | undefined;
   readonly at?: Length | undefined;
@@ -52,7 +55,7 @@ export type Inside = {
   readonly width?: Length | undefined;
   readonly depth?: Length | undefined;
   readonly slack?: Length | undefined;
-  /** `rail`: how wide. */
+  /** `rail`, `stop`: how wide; of a stop `front` is how far back its face stands, `play` what is clear at each end. */
   readonly wide?: Length | undefined;
   /**
    * `loose`: rows of pins, rows of pins 32 mm apart, or metal strips let in; with nothing said nothing is laid out. Of

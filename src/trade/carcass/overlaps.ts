@@ -12,14 +12,21 @@ import type { Inside } from './case';
 import { frameOf } from './frame';
 import type { CaseProblem } from './problems';
 import type { Sizes } from './sizes';
+import { stopWide } from './stops';
 import { usualOf } from './usual';
 
-/** How high what stands across a bay is itself: a shelf its thickness, a rail its width. Inches. */
-export const acrossOf = (sizes: Sizes, i: Inside): Length =>
-  i.kind === 'rail' ? (i.wide ?? usualOf(sizes.case).rail) : sizes.thick('shelf');
+/** How high what stands across a bay is itself: a shelf its thickness, a rail or a stop strip its width. Inches. */
+export function acrossOf(sizes: Sizes, i: Inside): Length {
+  if (i.kind === 'stop') return stopWide(sizes.case, i);
+  return i.kind === 'rail' ? (i.wide ?? usualOf(sizes.case).rail) : sizes.thick('shelf');
+}
+
+/** Whether two things of a bay take the same room: a stop strip stands where a fixed shelf would. */
+const meets = (one: Inside, other: Inside): boolean =>
+  one.kind === other.kind || [one, other].every(({ kind }) => kind === 'stop' || kind === 'fixed');
 
 /**
- * Shelves of a bay that stand in each other, and rails: each named by the one said last.
+ * Shelves and stop strips of a bay that stand in each other, and rails: each named by the one said last.
  *
  * @returns by how much, and where its lower face would clear the other, inches
  */
@@ -28,7 +35,7 @@ export function overlaps(sizes: Sizes): readonly CaseProblem[] {
   return inside.flatMap((own, k) =>
     inside
       .slice(0, k)
-      .filter((other) => other.kind === own.kind && other.bay === own.bay)
+      .filter((other) => meets(own, other) && other.bay === own.bay)
       .flatMap((other) => overlap(sizes, own, other)),
   );
 }

@@ -6,6 +6,7 @@ import type { Bore } from '../shelves/bore';
 import { boresIn } from '../shelves/bores';
 import { stripGrooves } from '../shelves/strips';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
+import { backGroove } from './back-groove';
 import { backHow } from './back-how';
 import {
   bottomIn,
@@ -128,7 +129,7 @@ function side(making: Making, hand: Hand): Part {
   const { rabbets, along: own } = cutsFor([
     bottomIn(sizes, hand),
     ...alongSide(sizes, hand),
-    ...backGroove(sizes),
+    ...backGroove(sizes, hand),
   ]);
   const along = [...own, ...stripGrooves(sizes, bay, 'A')];
   return {
@@ -142,25 +143,6 @@ function side(making: Making, hand: Hand): Part {
     mates: [`${sizes.case.id}~${hand === 'left' ? 'right' : 'left'}`],
   };
 }
-
-/** The groove a back stands in, in sides, bottom and top alike. */
-const backGroove = ({ case: c, joints }: Sizes): readonly Met[] =>
-  backHow(c) === 'groove'
-    ? [
-        {
-          joint: meetingAt(c, 'back').joint,
-          seat: {
-            id: 'back',
-            called: 'back',
-            fits: stockOf(c, 'back'),
-            flush: { at: 'edge', named: 'back' },
-            near: joints.backLand,
-            thick: joints.backGrooveWide,
-            depth: joints.backGroove,
-          },
-        },
-      ]
-    : [];
 
 /** What lies along the ends and edges of a side: the top, the back, and cleats let in for their own length. */
 function alongSide(sizes: Sizes, hand: Hand): readonly Met[] {
@@ -193,7 +175,7 @@ function alongSide(sizes: Sizes, hand: Hand): readonly Met[] {
 
 function flat(making: Making, which: 'bottom' | 'top'): Part {
   const { sizes, cutting } = making;
-  const grooved = backGroove(sizes);
+  const grooved = backGroove(sizes, which);
   const part = partOf(making, {
     role: which,
     stock: which,

@@ -40,6 +40,8 @@ export type PartName =
   | { readonly role: 'partition'; readonly no?: number }
   /** What stands in a bay; the only bay has no number. `no`: which of its kind there, from the bottom up. */
   | { readonly role: 'inside'; readonly kind: Inside['kind']; readonly bay?: number; readonly no?: number }
+  /** Edging on the front of loose shelves: their bay and number. */
+  | { readonly role: 'shelfedge'; readonly bay?: number; readonly no?: number }
   | (DrawerPlace & { readonly role: 'front' | BoxRole })
   /** What the fronts of a column are cut out of. */
   | { readonly role: 'blank'; readonly column?: number }

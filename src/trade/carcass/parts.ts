@@ -18,6 +18,7 @@ import { basePlan, roundIt } from './round-it';
 import { withShelfPlaces } from './shelf-places';
 import { onMarks, type SetMarks, type Sizes, sizesOf } from './sizes';
 import { standing } from './standing';
+import { stopProblems, withStopPlaces } from './stops';
 import { toeProblems } from './toe-notch';
 
 type CaseOptions = {
@@ -46,7 +47,9 @@ export type Worked = { readonly sizes: Sizes; readonly parts: readonly Part[] };
 export function partsOf(c: Case, options: CaseOptions): Result<Worked, readonly CaseProblem[]> {
   const found = sizesOf(c, options.stuff);
   if (!found.ok) return found;
-  const sizes = withShelfPlaces(onMarks(found.value, options.tape, options.marks), options.tape);
+  const sizes = withStopPlaces(
+    withShelfPlaces(onMarks(found.value, options.tape, options.marks), options.tape),
+  );
   const problems = [
     ...backProblems(sizes),
     ...toeProblems(sizes),
@@ -57,6 +60,7 @@ export function partsOf(c: Case, options: CaseOptions): Result<Worked, readonly 
     ...(c.hasFrame ? frameProblems(sizes) : []),
     ...baseProblems(sizes),
     ...pinProblems(sizes),
+    ...stopProblems(sizes),
   ];
   if (problems.length > 0) return err(problems);
   const making: Making = {
@@ -77,6 +81,7 @@ const needs: Record<Inside['kind'], readonly Need[]> = {
   fixed: ['at'],
   loose: [],
   rail: ['at'],
+  stop: [],
 };
 
 const held = { pins: ['first', 'pitch'], lines: [], strips: ['width', 'stripThick', 'depth'] } as const;
@@ -96,7 +101,7 @@ function insideProblems(sizes: Sizes): readonly CaseProblem[] {
   });
 }
 
-/** A shelf or a rail must leave its own thickness under the top. */
+/** A shelf, a rail or a stop strip must leave its own thickness under the top. */
 function tooHigh(sizes: Sizes, i: Inside): readonly CaseProblem[] {
   if (i.at === undefined) return [];
   const own = acrossOf(sizes, i);

@@ -13,7 +13,7 @@ import { figureIn } from '../../length/metric-figures';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { type Making, partOf } from './panels';
 import { type Part, sizeAt } from './part';
-import type { RoundProblem } from './round-problems';
+import type { RoundProblem, RoundWarning } from './round-problems';
 import type { Sizes } from './sizes';
 import { beforeSides } from './toe-notch';
 import { usualOf } from './usual';
@@ -111,6 +111,10 @@ export function plinthParts(making: Making): readonly Part[] {
     { ...cross, width, mates: [rail.id] },
   ];
 }
+
+/** A case said to stand on two bases: one is chosen, but earlier both could be. */
+export const baseWarnings = ({ case: c }: Sizes): readonly RoundWarning[] =>
+  c.hasPlinth && c.hasBase ? [{ round: 'base', code: 'two-bases' }] : [];
 
 /** A plinth that has no length or depth left, or more cross members than it has room for. */
 export function plinthProblems(sizes: Sizes): readonly RoundProblem[] {

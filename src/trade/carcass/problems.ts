@@ -4,6 +4,7 @@ import type { Case, StockRole } from './case';
 import type { JoinProblem, JoinWarning } from './join-problem';
 import type { JointField } from './meetings';
 import type { RoundProblem, RoundWarning } from './round-problems';
+import type { StopProblem, StopWarning } from './stop-problem';
 
 /** A figure of the case or of something standing in it. */
 export type CaseField = {
@@ -14,6 +15,7 @@ export type CaseField = {
 export type CaseProblem =
   | JoinProblem
   | PinProblem
+  | StopProblem
   | { readonly code: 'missing'; readonly field: CaseField }
   | {
       readonly code: 'missing-inside';
@@ -92,6 +94,7 @@ type NegativeInside = (typeof neverLess)[number];
 export type CaseWarning =
   | JoinWarning
   | PinWarning
+  | StopWarning
   | {
       readonly code: 'deep';
       readonly field: JointField;

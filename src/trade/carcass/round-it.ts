@@ -6,6 +6,7 @@ import { given, plus, type Sum, sumOf } from '../sums/sum';
 import { backPart } from './back';
 import { throughBack } from './back-how';
 import { frameOf } from './frame';
+import { pastOf } from './meetings';
 import { nailerParts } from './nailers';
 import { type Making, partOf, rabbetToRabbet } from './panels';
 import type { Part } from './part';
@@ -137,7 +138,7 @@ function base(making: Making): readonly Part[] {
     role: 'baserail',
     stock: 'base',
     copies: 2,
-    length: sumOf(plus('outside-width', sizes.width.value, sizes.width)),
+    length: baseLong(sizes),
     end: 'left',
     ...of,
   });
@@ -189,10 +190,14 @@ function baseLaps(
   };
 }
 
+/** As long as the case is wide where it stands: a bottom past the sides lies on it whole. */
+const baseLong = ({ case: c, width }: Making['sizes']): Sum =>
+  sumOf(plus('outside-width', width.value, width), plus('past-each-side', times(pastOf(c, 'bottom'), 2n)));
+
 /** The base frame's outline, as its laps are reckoned from. Inches. */
-export const basePlan = ({ case: c, width, depth }: Making['sizes']) => ({
-  long: width.value,
-  deep: depth.value,
-  cross: c.crossWide ?? usualOf(c).crossWide,
-  count: c.crosses,
+export const basePlan = (sizes: Making['sizes']) => ({
+  long: baseLong(sizes).value,
+  deep: sizes.depth.value,
+  cross: sizes.case.crossWide ?? usualOf(sizes.case).crossWide,
+  count: sizes.case.crosses,
 });

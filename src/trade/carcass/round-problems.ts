@@ -41,6 +41,8 @@ export type RoundWarning = { readonly round: Round } & (
   | { readonly code: 'nailer-thin' | 'nailer-narrow'; readonly is: Length; readonly least: Length }
   /** Nailers lie inside, for the land behind the back is `by` short. */
   | { readonly code: 'nailers-inside'; readonly by: Length; readonly takes: Length }
+  /** A plinth and a lapped frame under the same case. */
+  | { readonly code: 'two-bases' }
   /** A toe space that is low, or not deep. */
   | {
       readonly code: 'low-toe' | 'low-toe-opening' | 'shallow-toe';

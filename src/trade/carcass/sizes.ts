@@ -23,6 +23,7 @@ import { jointProblems } from './joint-problems';
 import { keptOff } from './kept-off';
 import { type CaseField, type CaseProblem, neverLess } from './problems';
 import { type Joints, jointsOf } from './usual';
+import { wantedStock } from './wanted-stock';
 
 /** What every part of a case is worked out from. Inches, each with its sum. */
 export type Sizes = {
@@ -63,6 +64,7 @@ const likewise: Partial<Record<StockRole, StockRole>> = {
   base: 'side',
   cross: 'base',
   nailer: 'side',
+  stop: 'side',
 };
 
 /** Whether a piece is of the stock of another where none is said. @example follows('back') // false */
@@ -170,20 +172,8 @@ function missingFields(c: Case): readonly CaseProblem[] {
   return held.filter((field) => c[field] === undefined).map((field) => ({ code: 'missing', field }));
 }
 
-/** The stock a case cannot do without, in the order it is asked for. */
-function wanted(c: Case): readonly StockRole[] {
-  const kinds = new Set(c.inside.map((i) => i.kind));
-  return [
-    'side',
-    ...(c.hasBack ? (['back'] as const) : []),
-    ...(kinds.has('trays') ? (['tray'] as const) : []),
-    ...(c.hasFrame || kinds.has('rail') ? (['frame'] as const) : []),
-    ...(c.hasEdging ? (['edging'] as const) : []),
-  ];
-}
-
 const missingStock = (c: Case, thick: Sizes['thick']): readonly CaseProblem[] =>
-  wanted(c)
+  wantedStock(c)
     .filter((stock) => !isPositive(thick(stock)))
     .map((stock) => ({ code: 'missing-stock', stock }));
 

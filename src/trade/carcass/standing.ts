@@ -1,6 +1,7 @@
 import { add, type Length, sum, times, zero } from '../../length/length';
 import { layOut } from '../grooves/lay-out';
 import { looseDeep, looseLong } from '../shelves/loose';
+import { woodEdging } from '../shelves/wood-edging';
 import { given, minus, plus, type Sum, sumOf, type Term } from '../sums/sum';
 import { slackOf } from './boards';
 import type { Case, Inside } from './case';
@@ -11,6 +12,7 @@ import type { Part } from './part';
 import type { PartName } from './part-name';
 import { lengthIn, type Sizes } from './sizes';
 import { numberOf } from './stands-as';
+import { stopHigh, stopLong } from './stops';
 import { tonguesOf } from './tongues';
 import { usualOf } from './usual';
 
@@ -24,22 +26,25 @@ export function standing(making: Making, panels: readonly Part[]): readonly Part
     loose: (i) => looseShelf(making, i),
     trays: (i) => tray(making, i, panels),
     rail: (i) => middleRail(making, i),
+    stop: (i) => stopStrip(making, i),
   };
-  return making.sizes.case.inside.map((i) => make[i.kind](i));
+  const { inside } = making.sizes.case;
+  return [...inside.map((i) => make[i.kind](i)), ...inside.flatMap((i) => shelfEdging(making, i))];
 }
 
 /** Fitted to its bay or opening in length alone: it is ripped with the rest. */
 const toLength = { stage: 'after-dry-fit', fitted: 'length' } as const;
 
 /** What it is; its bay where there are several, and its number where its bay has several of its kind. */
-function nameOf({ sizes: { case: c } }: Making, i: Inside): PartName {
+const nameOf = (making: Making, i: Inside): PartName => ({
+  role: 'inside',
+  kind: i.kind,
+  ...placeOf(making, i),
+});
+
+function placeOf({ sizes: { case: c } }: Making, i: Inside): { readonly bay?: number; readonly no?: number } {
   const no = numberOf(c, i);
-  return {
-    role: 'inside',
-    kind: i.kind,
-    ...(c.partitions === 0 ? {} : { bay: i.bay }),
-    ...(no === undefined ? {} : { no }),
-  };
+  return { ...(c.partitions === 0 ? {} : { bay: i.bay }), ...(no === undefined ? {} : { no }) };
 }
 
 /** How deep a shelf is let into either wall of its bay. */
@@ -108,6 +113,26 @@ function looseShelf(making: Making, i: Inside): Part {
   });
 }
 
+/** Strips as long as the shelves they are stuck on, ripped to the edging; trimmed flush once they are on. */
+function shelfEdging(making: Making, i: Inside): readonly Part[] {
+  const edging = woodEdging(making.sizes, i);
+  if (!edging) return [];
+  const { length, spans } = inBay(making, i.bay, looseLong(making.sizes.case, i));
+  const part = partOf(making, {
+    role: `${i.id}~edge`,
+    name: { role: 'shelfedge', ...placeOf(making, i) },
+    stock: 'shelfedge',
+    length,
+    spans: { length: spans.length },
+    width: given('front-edging', edging.thick),
+    enters: true,
+    copies: i.count ?? 1,
+    end: 'left',
+    ...toLength,
+  });
+  return [{ ...part, strip: true }];
+}
+
 function tray(making: Making, i: Inside, panels: readonly Part[]): Part {
   return partOf(making, {
     role: i.id,
@@ -120,6 +145,23 @@ function tray(making: Making, i: Inside, panels: readonly Part[]): Part {
     width: making.sizes.inner,
     enters: true,
     copies: Math.max(1, grooves(making, i, panels)),
+    end: 'left',
+    ...toLength,
+  });
+}
+
+/** A strip between the walls of a bay that what closes the bay comes to rest on: clear of both. */
+function stopStrip(making: Making, i: Inside): Part {
+  const { case: c } = making.sizes;
+  const { length, spans } = inBay(making, i.bay, stopLong(c, i));
+  return partOf(making, {
+    role: i.id,
+    name: nameOf(making, i),
+    stock: 'stop',
+    length,
+    spans: { length: spans.length },
+    width: stopHigh(c, i),
+    enters: true,
     end: 'left',
     ...toLength,
   });

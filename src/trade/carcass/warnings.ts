@@ -20,7 +20,9 @@ import { tongueWarnings } from './joint-problems';
 import { housedIn, meetingAt } from './meetings';
 import { nailerWarnings } from './nailers';
 import type { Worked } from './parts';
+import { baseWarnings } from './plinth';
 import type { CaseWarning } from './problems';
+import { stopWarnings } from './stops';
 import { toeWarnings } from './toe-notch';
 
 /** A tray resting on less may drop out. Common practice, no source. */
@@ -46,8 +48,10 @@ export function warningsOf(
     ...backWarnings(sizes),
     ...toeWarnings(sizes),
     ...nailerWarnings(sizes),
+    ...baseWarnings(sizes),
     ...bearing(sizes),
     ...pinWarnings(sizes),
+    ...stopWarnings(sizes, drawers),
     ...framed,
     ...(frame ? wider(sizes, frame).filter(({ bay }) => !opens(framed, bay)) : []),
     ...(sharesThickness(sizes) ? [] : [{ code: 'two-thicknesses' } as const]),

@@ -24,8 +24,17 @@ const steps = [
   'cleat',
 ] as const satisfies readonly Operation['what'][];
 
-/** Moments that are no operation. */
-const moments = ['sheet-cut', 'stick-cut', 'carry', 'stack', 'shims', 'as-built', 'old-finish'] as const;
+/** Moments that are no operation, and a saw let down along its guide. */
+const moments = [
+  'sheet-cut',
+  'stick-cut',
+  'carry',
+  'stack',
+  'shims',
+  'as-built',
+  'old-finish',
+  'plunge',
+] as const;
 
 /** Steps that can hurt as another does. */
 const like: Partial<Record<Operation['what'], (typeof steps)[number] | (typeof moments)[number]>> = {
@@ -48,12 +57,14 @@ export type Caution = (typeof cautions)[number];
  * @returns its code
  * @example cautionOf({ what: 'groove', setup: { machine: 'router' } }) // 'router'
  */
-export const cautionOf = ({ what, setup: { machine } }: Asked): Caution =>
-  steps.find((step) => step === what) ?? like[what] ?? cautionAt(machine);
+export const cautionOf = ({ what, setup: { machine, own } }: Asked): Caution =>
+  steps.find((step) => step === what) ??
+  like[what] ??
+  (own?.like === 'plunge' ? 'plunge' : cautionAt(machine));
 
 const cautionAt = (id: MachineId): OwnCaution => {
   const code = cautionCode(id, machineAt(id));
   return atMachines.find((own) => own === code) ?? 'hand';
 };
 
-type Asked = Pick<Operation, 'what'> & { readonly setup: Pick<Operation['setup'], 'machine'> };
+type Asked = Pick<Operation, 'what'> & { readonly setup: Pick<Operation['setup'], 'machine' | 'own'> };

@@ -73,7 +73,9 @@ export const settingsFor = (layout: Layout, job: CutContext): Settings =>
 /** As `settingsFor`, on the machine given. */
 export function settingsOn(machine: GrooveMachine, layout: Layout, job: CutContext): Settings {
   const { board, shop, tape } = job;
-  const absent = (machine.needs?.(board) ?? []).filter((field) => !isMeasured(shop[field]));
+  const absent = (machine.needs?.(board) ?? []).filter(
+    (field) => !(isMeasured(shop[field]) || (shop.atGuide && field !== 'kerf')),
+  );
   const problems: SettingProblem[] = absent.map((field) => ({ code: 'shop-figure-missing', field }));
   problems.push(...wrongFigures(shop));
   if (problems.length > 0) return { settings: [], problems, warnings: [] };

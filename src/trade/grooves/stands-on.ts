@@ -1,4 +1,4 @@
-import { ownOf, shopAt } from '../machines/own-machine';
+import { ownOf, shopAt, worksAs } from '../machines/own-machine';
 import type { OwnMachine, Shop } from '../machines/shop';
 import type { GrooveMachineId } from '../machines/stored-ids';
 import { grooveAt } from '../machines/through';
@@ -18,12 +18,15 @@ type StandsOn = { readonly board: Board; readonly own: OwnMachine | undefined; r
 export function standsOn(board: Board, shop: Shop): StandsOn {
   const named = ownOf(shop, board.by);
   const machine = board.machine === 'tablerouter' ? 'router' : board.machine;
-  const own = named && named.like === toolAt(machine) ? named : undefined;
+  const own = named && worksAs(named, toolAt(machine)) ? named : undefined;
   if (named?.like === 'table' && machine === 'router')
     return { board: { ...board, machine: 'tablerouter' }, own: named, shop: shopAt(shop, named) };
   return { board: machine === board.machine ? board : { ...board, machine }, own, shop: shopAt(shop, own) };
 }
 
-/** The machine a board names for one of the shop's own: that of every shop that takes the grooves where it is not. */
-export const namedFor = (own: Pick<OwnMachine, 'like'>): GrooveMachineId =>
-  own.like === 'table' ? 'router' : grooveAt[own.like];
+/**
+ * The machine a board names for one of the shop's own: that of every shop that takes the grooves where it is not;
+ * nothing where it cuts none.
+ */
+export const namedFor = ({ like }: Pick<OwnMachine, 'like'>): GrooveMachineId | undefined =>
+  like === 'table' ? 'router' : grooveAt[like];

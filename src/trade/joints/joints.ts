@@ -39,17 +39,16 @@ export const dado: Joint = {
   },
 };
 
-/** What goes in stands in a groove along an edge, so far from it. */
+/** What goes in stands in a groove along an edge, so far from it, whole or stopped. */
 export const groove: Joint = {
   ...limits,
   reach: (depth) => depth,
   seen: false,
   cut: (seat) => {
-    const { id, called, no, flush, near = zero, depth, fits } = seat;
+    const { id, called, no, flush, near = zero, depth, fits, from, to } = seat;
     if (!flush) return {};
-    return {
-      along: [{ id, takes: { part: called, no }, edge: flush, near, width: width(seat), depth, fits }],
-    };
+    const takes = { part: called, no };
+    return { along: [{ id, takes, edge: flush, near, width: width(seat), depth, fits, from, to }] };
   },
 };
 

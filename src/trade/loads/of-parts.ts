@@ -13,6 +13,7 @@ const drawerRoles: readonly PartName['role'][] = ['front', 'side', 'boxfront', '
 /** A loose shelf or a tray comes out before the case is moved; a drawer goes with its front. */
 function belongsTo({ name }: Part): Belongs {
   if (name.role === 'inside') return name.kind === 'loose' || name.kind === 'trays' ? 'loose' : 'case';
+  if (name.role === 'shelfedge') return 'loose';
   return drawerRoles.includes(name.role) ? 'drawer' : 'case';
 }
 
@@ -34,13 +35,14 @@ export function partsToWeigh(parts: readonly Part[], kindOf: KindOf): ToWeigh {
   const isKnown = ({ thickness, length, width }: Part): boolean =>
     thickness !== undefined && [thickness, length.sum.value, width.sum.value].every(isPositive);
   const list = own.flatMap((part): readonly Weighable[] => {
-    const { id, copies, thickness, length, width, strip, stuff: stock } = part;
+    const { id, copies, thickness, length, width, strip, corner, stuff: stock } = part;
     if (!thickness || !isKnown(part)) return [];
     const kind = stock === undefined ? undefined : kindOf(stock);
     const slab: Slab = {
       long: length.sum.value,
       wide: width.sum.value,
       thick: thickness,
+      ...(corner ? { notch: corner } : {}),
       stuff: strip ? 'hardwood' : 'ply',
       ...kind,
     };

@@ -1,4 +1,14 @@
-import { howMany, inches, type Length, less, type Ratio, ratio, subtract, times } from '../../length/length';
+import {
+  howMany,
+  inches,
+  type Length,
+  less,
+  type Ratio,
+  ratio,
+  subtract,
+  times,
+  zero,
+} from '../../length/length';
 import { product } from './ratios';
 
 /** What a piece is of. `pressed`: of fibres or chips, as particleboard, MDF and hardboard are. */
@@ -40,6 +50,8 @@ export type Slab = {
   readonly long: Length;
   readonly wide: Length;
   readonly thick: Length;
+  /** What is notched out of it. */
+  readonly notch?: { readonly deep: Length; readonly high: Length } | undefined;
   /** Birch ply until it is said. */
   readonly stuff?: Stuff;
   /** What a square foot was found to weigh, pounds: it goes before the kind. */
@@ -56,8 +68,10 @@ const squareFoot = inches(144n);
  * @returns pounds
  * @example slabWeight({ long: inches(12n), wide: inches(12n), thick: inches(23n, 32n) }) // 2.2
  */
-export function slabWeight({ long, wide, thick, stuff = 'ply', perFoot }: Slab): Ratio {
-  const feet = howMany(times(long, howMany(wide, inches(1n))), squareFoot);
+export function slabWeight({ long, wide, thick, notch, stuff = 'ply', perFoot }: Slab): Ratio {
+  const area = (a: Length, b: Length): Length => times(a, howMany(b, inches(1n)));
+  const out = notch ? area(notch.deep, notch.high) : zero;
+  const feet = howMany(subtract(area(long, wide), out), squareFoot);
   return product(feet, perFoot ?? perFootOf(stuff, thick));
 }
 

@@ -11,7 +11,11 @@ export type Need =
   /** Off a stop; `rest` is the other piece, kerf off, where that may be on the stop instead. */
   | (Piece & { readonly cut: 'crosscut' })
   | {
-      readonly cut: 'groove';
+      /**
+       * Across a board, off either end; along an edge by the fence, a rabbet where `near` is 0; the same stopped, let
+       * down on the bit of a router table; from shoulder to shoulder off a stop: a notch, a lap.
+       */
+      readonly cut: 'groove' | 'edge' | 'stopped' | 'shoulder';
       /** Near wall from the end that is brought to stop or fence. */
       readonly near: Length;
       readonly width: Length;
@@ -21,7 +25,9 @@ export type Need =
       readonly across?: Length | undefined;
       /** What the fence scale reads over the distance from teeth to work: a block, a stack that grows. */
       readonly rides?: Length | undefined;
-    };
+    }
+  /** Holes at a drill press: their middle from the edge at its fence, how deep, how wide. */
+  | { readonly cut: 'bore'; readonly off: Length; readonly depth: Length; readonly dia: Length };
 
 type Piece = {
   readonly length?: Length | undefined;
@@ -38,6 +44,8 @@ export type Lack =
   /** A figure of the shop is less than the cut wants. */
   | { readonly code: 'short'; readonly field: ShopField; readonly by: Length }
   | { readonly code: 'cutter-too-wide'; readonly by: Length }
+  /** Stopped at both ends in one pass, it wants a bit as wide as it is. */
+  | { readonly code: 'cutter-too-narrow'; readonly by: Length }
   /** The board lies shorter along the fence than its far teeth stand from it: it turns. */
   | { readonly code: 'unsteady'; readonly by: Length }
   /** Nothing says that its arbor takes a stack. */
@@ -74,7 +82,7 @@ const all = (found: readonly Found[]): Found => ({
 function within(shop: Reach, field: ShopField, wants: Length | undefined): Found {
   if (!wants) return none;
   const has = shop[field];
-  if (!has) return { lacks: [], asks: [{ field, wants }] };
+  if (!has) return isPositive(wants) ? { lacks: [], asks: [{ field, wants }] } : none;
   return less(has, wants) ? { lacks: [{ code: 'short', field, by: subtract(wants, has) }], asks: [] } : none;
 }
 
@@ -92,6 +100,8 @@ export const throughOf = (thickness: Length | undefined): Length | undefined =>
  * @example lacksOf(rip34off48, 'fence', shop).figure // 13 7/8, off the other edge: Example 4 of machines
  */
 export function lacksOf(need: Need, taker: Taker, shop: Reach): Way {
+  // nothing is kept of a router table that is not the shop's own
+  if (taker === 'table') return { tool: taker, from: 'reference', lines: 1, depths: 1, ...none };
   if (typeof taker === 'string') return lacksAt(need, taker, shop);
   return { ...lacksAt(need, taker.like, shopAt(shop, taker)), own: taker };
 }
@@ -115,8 +125,11 @@ type At = { readonly tool: Tool; readonly shop: Reach; readonly other: boolean }
 type Own = Found & Partial<Pick<Way, 'figure' | 'lines' | 'depths'>>;
 
 function wayFrom(need: Need, at: At): Own | undefined {
+  if (need.cut === 'bore') return at.other ? undefined : bored(need, at.shop);
   if (need.cut === 'groove') return grooveWay(need, at);
-  if (at.tool === 'circular') return at.other ? undefined : circularWay(need, at.shop);
+  if (isGroove(need)) return at.other ? undefined : offOneEdge(need, at.shop);
+  if (at.tool === 'circular' || at.tool === 'plunge')
+    return at.other ? undefined : circularWay(need, at.shop);
   const figure = at.other ? need.rest : need.cut === 'rip' ? need.width : need.length;
   if (at.other && !(figure && isPositive(figure))) return undefined;
   return { figure, ...(need.cut === 'rip' ? ripped(need, figure, at.shop) : crosscut(need, figure, at)) };
@@ -149,12 +162,40 @@ function circularWay(
   ]);
 }
 
-type GrooveNeed = Need & { readonly cut: 'groove' };
+const bored = ({ off, depth, dia }: Need & { readonly cut: 'bore' }, shop: Reach): Found =>
+  all([within(shop, 'pressThroat', off), within(shop, 'pressStroke', depth), within(shop, 'pressBit', dia)]);
+
+export type GrooveNeed = Extract<Need, { readonly near: Length }>;
+export const isGroove = (need: Need): need is GrooveNeed => 'near' in need;
+
+/** What is set off one edge or end alone: its card says off which. */
+function offOneEdge(need: GrooveNeed, shop: Reach): Own {
+  const { cut, near, width, depth, across } = need;
+  if (cut === 'stopped') {
+    const way = alongBit(need, near, shop);
+    const narrow = shop.bit && less(shop.bit, width) ? subtract(width, shop.bit) : undefined;
+    return { ...way, lines: 1, lacks: narrow ? [...way.lacks, tooNarrow(narrow)] : way.lacks };
+  }
+  const high = within(shop, 'tableHeight', depth);
+  if (cut === 'shoulder')
+    return {
+      figure: near,
+      ...all([within(shop, 'sledCross', across), within(shop, 'stopReach', near), high]),
+    };
+  const turns = turning(add(near, width), across);
+  return {
+    ...(isPositive(near) ? { figure: near } : {}),
+    ...all([within(shop, 'capacity', near), high, turns]),
+    ...stacked(width, shop.arbor, shop),
+  };
+}
+
+const tooNarrow = (by: Length): Lack => ({ code: 'cutter-too-narrow', by });
 
 function grooveWay(need: GrooveNeed, { tool, shop, other }: At): Own | undefined {
   const { near, width, depth, length, across, rides = zero } = need;
   if (tool === 'router') return other ? undefined : routed(need, shop);
-  if (tool === 'circular')
+  if (tool === 'circular' || tool === 'plunge')
     return other
       ? undefined
       : all([within(shop, 'circularDepth', depth), within(shop, 'circularGuide', across)]);

@@ -1,5 +1,5 @@
 import { half, type Length, less, subtract, times } from '../../length/length';
-import type { Ask, Need, Way } from './limits';
+import { type Ask, isGroove, type Need, type Way } from './limits';
 import type { Shop } from './shop';
 
 /** What hangs over the table saw's table, more than half of it: it wants holding up. Inches. */
@@ -35,10 +35,11 @@ export function overhangOf(need: Need, { tool }: Pick<Way, 'tool'>, shop: Shop):
 }
 
 function pastBlade(need: Need, tool: Way['tool']): Past | undefined {
+  if (need.cut === 'bore' || !need.length) return undefined;
   const { length: whole } = need;
-  if (!whole) return undefined;
   if (need.cut === 'rip') return tool === 'fence' ? { field: 'tableBehind', past: whole, whole } : undefined;
   if (need.cut === 'crosscut')
     return tool === 'sled' ? { field: 'tableBeside', past: whole, whole } : undefined;
+  if (!isGroove(need)) return undefined;
   return tool === 'fence' ? { field: 'tableBeside', past: subtract(whole, need.near), whole } : undefined;
 }

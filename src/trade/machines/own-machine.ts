@@ -1,3 +1,4 @@
+import { zero } from '../../length/length';
 import type { OwnField, OwnId, OwnMachine, Shop, Tool } from './shop';
 
 /** What takes a cut: a tool of every shop, or a machine this one added for itself. */
@@ -17,6 +18,8 @@ export const ownFields: Readonly<Record<Tool, readonly OwnField[]>> = {
   router: ['routerBase', 'bit', 'routerReach', 'routerPass', 'routerGuide'],
   table: ['capacity', 'bit', 'routerReach', 'routerPass'],
   circular: ['kerf', 'shoeKeep', 'shoeWaste', 'circularDepth', 'circularGuide'],
+  plunge: ['kerf', 'guideEdge', 'circularDepth', 'circularGuide'],
+  press: ['pressThroat', 'pressStroke', 'pressBit'],
 };
 
 /** A machine of the shop's own by its id; nothing where this shop has none such. */
@@ -31,5 +34,13 @@ export const ownOf = ({ own = [] }: Pick<Shop, 'own'>, id: string | undefined): 
  */
 export function shopAt<S extends Shop>(shop: S, own: OwnMachine | undefined): S {
   if (!own) return shop;
-  return { ...shop, ...Object.fromEntries(ownFields[own.like].map((field) => [field, own.figures[field]])) };
+  const figures = Object.fromEntries(ownFields[own.like].map((field) => [field, own.figures[field]]));
+  if (own.like !== 'plunge') return { ...shop, ...figures };
+  // its guide lies with its edge at the teeth, or so far off: on either side of the line
+  const off = own.figures.guideEdge ?? zero;
+  return { ...shop, ...figures, shoeKeep: off, shoeWaste: off, atGuide: true };
 }
+
+/** Whether a machine of the shop's own stands in for one of every shop: it works like that. */
+export const worksAs = ({ like }: OwnMachine, tool: Tool | undefined): boolean =>
+  like === tool || (like === 'plunge' && tool === 'circular');

@@ -1,5 +1,5 @@
-import { isPositive, type Length, less, over, subtract, times, zero } from '../../length/length';
-import { lacksOf, type Need, type Reach, throughOf } from './limits';
+import { isNegative, isPositive, type Length, less, over, subtract, times, zero } from '../../length/length';
+import { type GrooveNeed, isGroove, lacksOf, type Need, type Reach, throughOf } from './limits';
 import { shopAt } from './own-machine';
 import type { OwnMachine, Tool } from './shop';
 
@@ -16,6 +16,8 @@ type Would =
   /** The mitre gauge off a block clamped to the fence: the longest piece that makes. */
   | { readonly code: 'block'; readonly longest: Length }
   | { readonly code: 'bit'; readonly most: Length; readonly reach: Length }
+  /** The other end on the stop, or the other edge on the fence: so far to the near teeth. */
+  | { readonly code: 'other-end'; readonly figure: Length }
   | { readonly code: 'template' };
 
 /**
@@ -44,7 +46,9 @@ const onTool: Readonly<Partial<Record<Would['code'], Tool>>> = {
 };
 
 function would(need: Need, shop: Reach): readonly Would[] {
+  if (need.cut === 'bore') return [{ code: 'template' }];
   if (need.cut === 'groove') return grooveRemedies(need, shop);
+  if (isGroove(need)) return [...otherEnd(need, shop), { code: 'template' }];
   const each = over(throughOf(need.thickness) ?? zero, 2n);
   const faces = inTwo(each, shop.circularDepth) ? [{ code: 'both-faces', each } as const] : [];
   const turned =
@@ -67,10 +71,17 @@ const inTwo = (each: Length, deepest: Length | undefined): boolean =>
 const onlyTooLow = (need: Need, shop: Reach): boolean =>
   lacksOf(need, 'fence', shop).lacks.every((lack) => lack.code === 'short' && lack.field === 'tableHeight');
 
-function grooveRemedies(
-  { width, depth, across }: Need & { readonly cut: 'groove' },
-  shop: Reach,
-): readonly Would[] {
+/** From the other end or edge the fence or stop reaches it, and nothing else is short. */
+function otherEnd(need: GrooveNeed, shop: Reach): readonly Would[] {
+  const { cut, near, width, length } = need;
+  if (!length || cut === 'stopped') return [];
+  const figure = subtract(subtract(length, near), width);
+  const tool = cut === 'edge' ? 'fence' : 'sled';
+  const reached = !isNegative(figure) && lacksOf({ ...need, near: figure }, tool, shop).lacks.length === 0;
+  return reached ? [{ code: 'other-end', figure }] : [];
+}
+
+function grooveRemedies({ width, depth, across }: GrooveNeed, shop: Reach): readonly Would[] {
   const { bit, routerReach: reach, routerGuide: guide } = shop;
   const wanted = depth ?? zero;
   const bitOff = (bit && less(width, bit)) || (reach && less(reach, wanted));

@@ -1,16 +1,19 @@
 import type { Length } from '../../length/length';
 
 /**
- * What of a shop takes a piece: a table saw by its fence or its sled, a sliding saw, a router, a circular saw;
- * a router table, which a shop has only as a machine of its own.
+ * What of a shop takes a piece: a table saw by its fence or its sled, a sliding saw, a router, a circular saw, a drill
+ * press; a router table and a plunge saw on its guide, which a shop has only as machines of its own.
  */
-export type Tool = 'fence' | 'sled' | 'sliding' | 'router' | 'circular' | 'table';
+export type Tool = 'fence' | 'sled' | 'sliding' | 'router' | 'circular' | 'press' | 'table' | 'plunge';
 
 /** A machine the shop added for itself, by the name it is kept under: no tool is spelled so. */
 export type OwnId = `own${string}`;
 
-/** A figure of a machine of the shop's own: those of the tool it works like, and the most its arbor carries. */
-export type OwnField = ShopField | 'arbor';
+/**
+ * A figure of a machine of the shop's own: those of the tool it works like, the most its arbor carries, and how far the
+ * teeth of a plunge saw stand off the edge of its guide.
+ */
+export type OwnField = ShopField | 'arbor' | 'guideEdge';
 
 /** A machine the shop added for itself: it works like one of the tools, by figures of its own. Inches. */
 export type OwnMachine = {
@@ -53,8 +56,10 @@ export type Shop = {
   /** Circular saw: deepest cut, longest guide. */
   readonly circularDepth?: Length | undefined;
   readonly circularGuide?: Length | undefined;
-  /** Drill press: from the middle of its bit to the column. */
+  /** Drill press: from the middle of its bit to the column, how deep it goes down at one stroke, largest bit. */
   readonly pressThroat?: Length | undefined;
+  readonly pressStroke?: Length | undefined;
+  readonly pressBit?: Length | undefined;
   /** Router base edge to cutter centre. */
   readonly routerBase?: Length | undefined;
   readonly bit?: Length | undefined;
@@ -76,6 +81,8 @@ export type Shop = {
   readonly otherShort?: Length | undefined;
   readonly tapeLong?: Length | undefined;
   readonly otherLong?: Length | undefined;
+  /** The teeth stand at the edge of the guide, or the shoe's figures off it, be they 0: a plunge saw. No figure. */
+  readonly atGuide?: true | undefined;
   /** In what order its tools are tried, as said; those not named come after, as usual. No figure. */
   readonly order?: readonly (Tool | OwnId)[] | undefined;
   /** Machines it added for itself. No figure. */
@@ -83,4 +90,4 @@ export type Shop = {
 };
 
 /** The name of a figure: it is kept under it. */
-export type ShopField = Exclude<keyof Shop, 'order' | 'own'>;
+export type ShopField = Exclude<keyof Shop, 'order' | 'own' | 'atGuide'>;

@@ -18,6 +18,8 @@ const smallest: Partial<Record<ShopField, Length>> = {
   circularDepth: inches(2n),
   circularGuide: inches(48n),
   pressThroat: inches(4n),
+  pressStroke: inches(2n),
+  pressBit: inches(3n, 8n),
 };
 
 /**

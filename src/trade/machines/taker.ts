@@ -3,10 +3,14 @@ import { type Taker, toolOf } from './own-machine';
 import type { Tool } from './shop';
 import { hasTool, takerBy, toolOrder } from './tools';
 
-const makes: Readonly<Record<Need['cut'], readonly Tool[]>> = {
-  rip: ['fence', 'circular'],
-  crosscut: ['sled', 'sliding', 'circular'],
+export const makes: Readonly<Record<Need['cut'], readonly Tool[]>> = {
+  rip: ['fence', 'circular', 'plunge'],
+  crosscut: ['sled', 'sliding', 'circular', 'plunge'],
   groove: ['fence', 'sled', 'sliding', 'router', 'table'],
+  edge: ['fence'],
+  stopped: ['table'],
+  shoulder: ['sled'],
+  bore: ['press'],
 };
 
 /** What of a shop makes a cut, as it is tried; `planned` with it, whether or not it is measured. */

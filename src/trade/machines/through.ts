@@ -9,20 +9,22 @@ export type RipMachine = (typeof ripMachines)[number];
 export type LengthMachine = (typeof lengthMachines)[number];
 
 /** The machine a tool is where it rips, and where it cuts to length. */
-export const ripAt: Partial<Record<Tool, RipMachine>> = { fence: 'rip', circular: 'saw' };
+export const ripAt: Partial<Record<Tool, RipMachine>> = { fence: 'rip', circular: 'saw', plunge: 'saw' };
 export const lengthAt: Partial<Record<Tool, LengthMachine>> = {
   sled: 'crosscut',
   sliding: 'slidingcut',
   circular: 'saw',
+  plunge: 'saw',
 };
 
 /** The machine a tool is where it cuts grooves, as it is moved there. */
-export const grooveAt: Readonly<Record<Tool, GrooveMachineId>> = {
+export const grooveAt: Readonly<Partial<Record<Tool, GrooveMachineId>>> = {
   fence: 'fence',
   sled: 'stop',
   sliding: 'sliding',
   router: 'router',
   circular: 'saw',
+  plunge: 'saw',
   table: 'tablerouter',
 };
 
@@ -33,4 +35,8 @@ export type Chosen = {
   /** The machine of the shop's own that does it, where it works like the one named. */
   readonly ripBy?: string | undefined;
   readonly lengthBy?: string | undefined;
+  /** The same of what is cut along an edge, from shoulder to shoulder, and bored; `usual`: that of every shop. */
+  readonly edgeBy?: string | undefined;
+  readonly shoulderBy?: string | undefined;
+  readonly boreBy?: string | undefined;
 };

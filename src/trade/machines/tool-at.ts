@@ -16,7 +16,9 @@ const toolOfMachine: Partial<Record<MachineId, Tool>> = {
   notch: 'sled',
   router: 'router',
   tablerouter: 'table',
+  routertable: 'table',
   saw: 'circular',
+  press: 'press',
 };
 
 /** The tool a machine is, as it stands ready. @example toolAt('index') // 'sled' */

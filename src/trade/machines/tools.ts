@@ -9,10 +9,15 @@ const known: Readonly<Record<Tool, readonly ShopField[]>> = {
   router: ['routerReach', 'routerGuide', 'routerBase'],
   circular: ['circularDepth', 'circularGuide'],
   table: ['capacity', 'bit'],
+  plunge: ['circularDepth', 'circularGuide', 'kerf'],
+  press: ['pressThroat', 'pressStroke', 'pressBit'],
 };
 
 /** As tools are tried until the shop says otherwise: what stands ready, before what is laid on the work. */
-const usualOrder: readonly Tool[] = ['sled', 'fence', 'sliding', 'router', 'circular'];
+const usualOrder: readonly Tool[] = ['sled', 'fence', 'sliding', 'router', 'circular', 'press'];
+/** What a shop has only as a machine of its own. */
+const ownAlone: readonly (Tool | OwnId)[] = ['table', 'plunge'] satisfies Tool[];
+export const isOwnAlone = (tool: Tool | OwnId): boolean => ownAlone.includes(tool);
 
 /**
  * Every tool there is, and the machines the shop added, by name, in the order in which it tries them: those not said
@@ -21,7 +26,7 @@ const usualOrder: readonly Tool[] = ['sled', 'fence', 'sliding', 'router', 'circ
  * @example toolOrder({})[0] // 'sled'
  */
 export function toolOrder({ order = [], own = [] }: Pick<Shop, 'order' | 'own'>): readonly (Tool | OwnId)[] {
-  const known = order.filter((id) => id !== 'table' && takerBy({ own }, id));
+  const known = order.filter((id) => !isOwnAlone(id) && takerBy({ own }, id));
   return [...new Set([...known, ...usualOrder, ...own.map(({ id }) => id)])];
 }
 

@@ -1,4 +1,4 @@
-import { isPositive, type Length, subtract } from '../../length/length';
+import { isPositive, type Length, subtract, zero } from '../../length/length';
 import type { Part } from '../carcass/part';
 import type { Need } from '../machines/limits';
 import type { Operation } from './operation';
@@ -37,16 +37,44 @@ export function needOf(op: Operation, part: Part): Need | undefined {
       return lengthNeed(part, op.figure);
     case 'groove':
       return grooveNeed(op, { length, across: width });
-    case 'along': {
-      const isEnd = op.setup.on.at === 'end';
-      const lies = isEnd ? { length, across: width } : { length: width, across: length };
-      return op.width && op.setup.machine === 'fence'
-        ? { cut: 'groove', near: op.figure, width: op.width, depth: op.setup.height, ...lies }
-        : undefined;
+    case 'along':
+    case 'rabbet':
+      return edgeNeed(op, { length, width });
+    case 'notch':
+    case 'lap':
+      return shoulderNeed(op, { length, width });
+    case 'bore': {
+      const { which, setup } = op;
+      if (which?.is !== 'row') return undefined;
+      const { off, dia, deep } = which.bore;
+      const toPress = setup.machine === 'press' || which.short || which.passed;
+      return toPress ? { cut: 'bore', off, dia, depth: deep } : undefined;
     }
     default:
       return undefined;
   }
+}
+
+type Size = { readonly length: Length | undefined; readonly width: Length | undefined };
+
+/** A rabbet is as wide as the stack stands out of its fence: nothing is set between that and the work. */
+function edgeNeed(
+  { what, figure, width: wide, setup }: Operation,
+  { length, width }: Size,
+): Need | undefined {
+  const lies = setup.on.at === 'end' ? { length, across: width } : { length: width, across: length };
+  const { height: depth } = setup;
+  if (what === 'rabbet') return { cut: 'edge', near: zero, width: figure, depth, ...lies };
+  if (!wide) return undefined;
+  return { cut: setup.machine === 'fence' ? 'edge' : 'stopped', near: figure, width: wide, depth, ...lies };
+}
+
+/** A notch is cut in parts stood on edge, clamped as one: how wide they are puts no limit to it. */
+function shoulderNeed({ what, figure, setup }: Operation, { length, width }: Size): Need | undefined {
+  const { cutter, height: depth } = setup;
+  if (!cutter) return undefined;
+  const across = what === 'lap' ? { across: width } : {};
+  return { cut: 'shoulder', near: figure, width: cutter, depth, length, ...across };
 }
 
 type Lies = { readonly length: Length | undefined; readonly across: Length | undefined };

@@ -15,6 +15,7 @@ import { boresOf } from './bore-operations';
 import { cornerOf } from './corner-operations';
 import { dowelsOf } from './dowel-operations';
 import { endOf } from './end-operations';
+import { onJointMachine } from './joint-machine';
 import { alongFence, grooved, lapped, mitred, notched } from './lies';
 import type { On } from './on';
 import { type Operation, opId } from './operation';
@@ -58,9 +59,9 @@ export function partOperations(
       ...shouldersOf(part, piece, at.tape),
       ...alongOf(part, piece, at.tape),
       ...cornerOf(part, piece, at.tape),
-    ].map((op) => ({ ...op, after: ready }));
+    ].map((op) => ({ ...onJointMachine(op, part, at), after: ready }));
     const rows = [...boresOf(part, piece, at), ...dowelsOf(part, piece, at.tape)].map((op) => ({
-      ...op,
+      ...onJointMachine(op, part, at),
       after: ids(length),
     }));
     return [

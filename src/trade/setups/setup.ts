@@ -13,7 +13,7 @@ export type Setup = {
   readonly build: string;
   readonly machine: MachineId;
   /** The machine of the shop's own that it is, which works like that. */
-  readonly own?: Pick<OwnMachine, 'id' | 'name'> | undefined;
+  readonly own?: Pick<OwnMachine, 'id' | 'name' | 'like'> | undefined;
   /** Width of stack or bit; none for a single blade. */
   readonly cutter?: Length | undefined;
   /** Height of the cutter: the depth of the cut. */

@@ -4,6 +4,7 @@ import type { DowelRow } from '../boxes/dowel-rows';
 import type { Takes } from '../carcass/part-name';
 import type { Face } from '../grooves/layout';
 import type { Wall } from '../grooves/wall-passes';
+import type { Way } from '../machines/limits';
 import type { Bore } from '../shelves/bore';
 
 /** What stands in a groove; one of a run has its number, a shelf where there are several. */
@@ -23,8 +24,17 @@ export type Which =
       readonly takes: Takes;
       readonly stopped?: { readonly from: Length; readonly to: Length; readonly end: string };
     }
-  /** A row of holes, `face` of a partition; `short`: the drill press that was said does not reach it by so much. */
-  | { readonly is: 'row'; readonly bore: Bore; readonly face?: Face; readonly short?: Length }
+  /**
+   * A row of holes, `face` of a partition; `short`: the drill press that was said does not reach it by so much,
+   * `passed`: what else presses lack for it.
+   */
+  | {
+      readonly is: 'row';
+      readonly bore: Bore;
+      readonly face?: Face;
+      readonly short?: Length;
+      readonly passed?: readonly Way[];
+    }
   /** Holes for the dowels of front or back, as marked from the top edge; beside one end or both. */
   | { readonly is: 'dowels'; readonly row: DowelRow; readonly marks: readonly Length[] }
   /** Cut away beside a tongue, at that end of the part. */

@@ -17,11 +17,12 @@ export function guidePlaces(
   line: Length,
   { keep, kerf, shop }: { readonly keep: 'near' | 'far'; readonly kerf: Length; readonly shop: Shop },
 ): GuidePlaces {
-  const { shoeKeep, shoeWaste } = shop;
+  const { shoeKeep, shoeWaste, atGuide } = shop;
+  const known = (shoe: Length): boolean => atGuide === true || isPositive(shoe);
   const away = keep === 'near' ? add : subtract;
   const back = keep === 'near' ? subtract : add;
   return {
-    ...(shoeKeep && isPositive(shoeKeep) ? { onKeep: back(line, shoeKeep) } : {}),
-    ...(shoeWaste && isPositive(shoeWaste) ? { onWaste: away(away(line, kerf), shoeWaste) } : {}),
+    ...(shoeKeep && known(shoeKeep) ? { onKeep: back(line, shoeKeep) } : {}),
+    ...(shoeWaste && known(shoeWaste) ? { onWaste: away(away(line, kerf), shoeWaste) } : {}),
   };
 }

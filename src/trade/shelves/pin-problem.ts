@@ -54,6 +54,8 @@ export type PinWarning =
       readonly least: Length;
       readonly both: boolean;
     }
+  /** Edging of a stock thinner than the shelves: by how much. */
+  | { readonly code: 'edge-thin'; readonly in: string; readonly by: Length }
   /** Looks like 32 mm and is not: off so much a hole, and at the last. */
   | { readonly code: 'not-32'; readonly in: string; readonly each: Length; readonly last: Length }
   /** Trays of the bay run where its strips stand. */

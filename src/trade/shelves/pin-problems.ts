@@ -26,6 +26,7 @@ import { looseDeep, looseLong } from './loose';
 import type { PinProblem, PinWarning, ShelfCut } from './pin-problem';
 import { type Pins, pinsOf } from './pins';
 import { type StripPiece, stripsOf } from './strips';
+import { woodEdging } from './wood-edging';
 
 /** A row across the walls of a bay, its edges from the front edge. Inches. */
 type Band = { readonly low: Length; readonly high: Length };
@@ -74,6 +75,10 @@ export const pinProblems = (sizes: Sizes): readonly PinProblem[] => [
 /** What is worth a look in walls that can be cut. */
 export const pinWarnings = (sizes: Sizes): readonly PinWarning[] => [
   ...cutFor(sizes).flatMap((own) => ownWarnings(sizes, own)),
+  ...looseIn(sizes).flatMap((i): readonly PinWarning[] => {
+    const past = woodEdging(sizes, i)?.past ?? zero;
+    return isNegative(past) ? [{ code: 'edge-thin', in: i.id, by: negate(past) }] : [];
+  }),
   ...facing(sizes).flatMap(({ a, b, thick }): readonly PinWarning[] => {
     const web = subtract(thick, add(a.deep, b.deep));
     const least = leastWeb(sizes, thick);

@@ -83,6 +83,7 @@ export type PlainTerm =
   | 'ease'
   | 'play'
   | 'two-end-plays'
+  | 'two-end-clearances'
   | 'two-pin-plates'
   | 'two-strips'
   | 'front-room'

@@ -50,3 +50,50 @@ test('more loose shelves than there are openings stand evenly in them', () => {
   const [a = 0, b = 0, c = 0] = ys;
   expect(c - b).toBeCloseTo(b - a);
 });
+
+describe('what holds loose shelves is drawn in the wall behind them', () => {
+  // upper face of the bottom: 4 1/8 off the floor and 23/32
+  const datum = 4.125 + 0.71875;
+  const drawn = (...inside: readonly Inside[]) =>
+    sectionOf(work({ ...plainCase, partitions: 0, hasFrame: false, inside })).pieces;
+  const set = (id: string, own: Partial<Inside>): Inside => ({ id, kind: 'loose', bay: 1, ...own });
+
+  test('holes where they are bored, and each shelf over some of its own', () => {
+    const pins = set('p', { heldBy: 'pins', count: 3, first: l('4'), pitch: l('2'), width: l('1/4') });
+    const pieces = drawn(pins);
+    const holes = pieces.filter((p) => p.kind === 'hole');
+    // two rows, the front one 2 in: its holes begin 1 7/8 from the front edge, 3 7/8 over the bottom
+    expect(holes[0] && [holes[0].x, holes[0].y, holes[0].w]).toEqual([1.875, datum + 3.875, 0.25]);
+    expect(new Set(holes.map(({ x }) => x)).size).toBe(2);
+    const ups = pieces.filter((p) => p.kind === 'loose').map(({ y }) => y - datum - 0.125);
+    expect(ups).toHaveLength(3);
+    expect(ups.every((up) => up > 3 && Math.abs(up / 2 - Math.round(up / 2)) < 1e-9)).toBe(true);
+    expect(new Set(ups).size).toBe(3);
+  });
+
+  test('strips up each opening, short of what is over them', () => {
+    const strips = set('s', {
+      heldBy: 'strips',
+      width: l('5/8'),
+      stripThick: l('3/16'),
+      depth: l('3/16'),
+      stripRoom: l('1/32'),
+      endRoom: l('1'),
+    });
+    const metal = drawn(strips, fixed('f', '20')).filter((p) => p.kind === 'strip');
+    // 20 − 1; from 20 23/32; half of 1/32 of room before the first
+    expect([metal[0], metal[2]].map((p) => p && [p.x, p.y, p.w])).toEqual([
+      [2.015625, datum, 0.625],
+      [2.015625, datum + 20.71875, 0.625],
+    ]);
+    expect(metal.map(({ h }) => h).slice(0, 2)).toEqual([19, 19]);
+  });
+
+  test('of two sets in a bay each shelf is of its own, and stands as deep as it is', () => {
+    const room = { heldBy: 'lines', frontPlay: l('1/4'), backPlay: l('1/2') } as const;
+    const loose = drawn(set('a', room), set('b', { ...room, count: 2 })).filter((p) => p.kind === 'loose');
+    expect(loose.map(({ part }) => part)).toEqual(['c1~a', 'c1~b', 'c1~b']);
+    const [bare] = drawn(set('a', {})).filter((p) => p.kind === 'loose');
+    expect(loose.map(({ x, w }) => [x, (bare?.w ?? 0) - w])).toEqual(loose.map(() => [0.25, 0.75]));
+  });
+});

@@ -17,7 +17,15 @@ const at = {
   bore: 'a drill press',
   sold: '72',
 };
-const size = { flange: '1/16', play: '1/32', frontPlay: '1/4', backPlay: '0', band: '1/8', spares: '2' };
+const size = {
+  flange: '1/16',
+  play: '1/32',
+  frontPlay: '1/4',
+  backPlay: '0',
+  band: '1/8',
+  edge: 'Maple',
+  spares: '2',
+};
 const sentence = (own: Partial<Inside>, by: string): string =>
   said(
     words.loose({
@@ -41,7 +49,7 @@ describe('loose shelves', () => {
       '3 loose shelves on pins in rows of holes: holes 1/4 wide and 3/8 deep, the first 4 3/4 over the bottom, ' +
         '1 1/2 apart, leaving 5 at the top; one row 2 from the front edge, the other 2 1/2 from the back, bored ' +
         'with a drill press. Each shelf 1/16 clear of the walls for its pins, with 1/32 play at each end, 1/4 free ' +
-        'in front and 0 behind, its front edging 1/8. Four pins a shelf, 2 to spare.',
+        'in front and 0 behind, its front edging 1/8 of Maple. Four pins a shelf, 2 to spare.',
     );
   });
 

@@ -69,7 +69,7 @@ describe('what a machine cannot take, in words', () => {
       'Rip it in two passes, 1 5/16 high each, turned over between, the same edge on the fence.',
     );
     expect(tooSmallText({ code: 'short-on-sled', by: l('1 1/2'), least: l('6') }, '1/32')).toBe(
-      'Under 6 long, by 1 1/2: clamp it, hands well clear, or cut it from long stock. The tool’s manual first.',
+      'Under 6 long, by 1 1/2: clamp it, hands no nearer to the teeth than that, or cut it from long stock. The tool’s manual first.',
     );
   });
 });

@@ -49,3 +49,14 @@ test('on a machine of the shop’s own a cut is named by what that works like, a
   // a rip fence cuts nothing to length
   expect(moveTo(of('cut/c1~left/len/1'), old)).toEqual([]);
 });
+
+test('a joint is moved with its part, named by the machine alone; on that of every shop it says so', () => {
+  const old = { id: 'own1', name: 'Old saw', like: 'fence', figures: {} } as const;
+  const rabbet = of('cut/c1~left/rabbet~back/1');
+  expect(told(moveTo(rabbet, old))).toEqual([
+    ['parts/c1~left/edgeBy', 'own1'],
+    ['machines/own1/name', 'Old saw'],
+  ]);
+  expect(told(moveTo(rabbet, 'fence'))).toEqual([['parts/c1~left/edgeBy', 'usual']]);
+  expect(told(moveTo(rabbet, undefined))).toEqual([['parts/c1~left/edgeBy', null]]);
+});

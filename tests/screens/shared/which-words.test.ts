@@ -61,6 +61,17 @@ describe('whatWords', () => {
     expect(whatWords({ ...second, fits: 'ply' }, '1/32')).toBe('dado for shelf 2');
   });
 
+  test('a stopped groove for the back is squared; one that runs out at the end it is measured from has one end', () => {
+    const back = { is: 'takes', takes: { part: 'back' } } as const;
+    const across = { from: l('31/32'), to: l('38 13/32'), end: 'left' };
+    expect(said('along', { ...back, stopped: across })).toContain(
+      'for the back, stopped: 31/32 to 38 13/32 from the left end, its end squared with a chisel',
+    );
+    expect(said('along', { ...back, stopped: { from: l('0'), to: l('63 25/32'), end: 'bottom' } })).toContain(
+      'for the back, stopped 63 25/32 from the bottom end, its end squared',
+    );
+  });
+
   test('a stopped rabbet says from where to where', () => {
     const stopped = { from: l('3 1/2'), to: l('9'), end: 'bottom' };
     expect(said('rabbet', { is: 'takes', takes: { part: 'top' } })).toBe('rabbet for the top');

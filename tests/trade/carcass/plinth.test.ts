@@ -5,6 +5,7 @@ import { checkOf } from '../../../src/trade/carcass/check';
 import { partsOf } from '../../../src/trade/carcass/parts';
 import { plinthOf } from '../../../src/trade/carcass/plinth';
 import { setBackOf } from '../../../src/trade/carcass/toe-notch';
+import { warningsOf } from '../../../src/trade/carcass/warnings';
 import { l, w } from '../grooves/sample';
 import { part, sheets, work } from './sample-case';
 
@@ -98,4 +99,23 @@ describe('what cannot be says by how much', () => {
     ['cross members that overlap', { plinthCrosses: 60 }, 'plinth-full 1/2'],
     ['one cross member', { plinthCrosses: 1 }, 'plinth-crosses'],
   ] as const)('%s', (_, wrong, said) => expect(problems({ ...onPlinth, ...wrong })).toContain(said));
+});
+
+describe('what a case stands on', () => {
+  // 43 5/8 + 2 × 1/2; laps of three members of 2 1/2: (44 5/8 − 7 1/2) / 2 = 18 9/16 between them
+  test('a lapped frame is as long as a bottom that stands past the sides over it', () => {
+    const over: Case = { ...onPlinth, hasPlinth: false, hasBase: true, crosses: 3, crossWide: l('2 1/2') };
+    const past: Case = { ...over, feet: l('0'), bottomJoint: 'over', bottomPast: l('1/2') };
+    expect(w(part(work(over), 'baserail').length.sum.value)).toBe('43 5/8');
+    const rail = part(work(past), 'baserail');
+    expect(w(rail.length.sum.value)).toBe('44 5/8');
+    expect(rail.laps.map(({ near }) => w(near))).toEqual(['0', '21 1/16', '42 1/8']);
+  });
+
+  test('on a plinth and a lapped frame together is told, and keeps both', () => {
+    const both = work({ ...onPlinth, hasBase: true });
+    expect(warningsOf(both).map(({ code }) => code)).toContain('two-bases');
+    expect(warningsOf(work(onPlinth)).map(({ code }) => code)).not.toContain('two-bases');
+    expect(part(both, 'baserail').copies).toBe(2);
+  });
 });

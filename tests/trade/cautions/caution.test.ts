@@ -133,13 +133,19 @@ describe('cautionOf', () => {
 
 describe('cautions', () => {
   // stands in addresses, which phones keep
+  test('of a plunge saw is its own, wherever it cuts; of another machine of the shop’s own that of what it works like', () => {
+    const at = (like: 'plunge' | 'circular') =>
+      cautionOf({ what: 'rip', setup: { machine: 'saw', own: { id: 'own1', name: '', like } } });
+    expect([at('plunge'), at('circular')]).toEqual(['plunge', 'saw']);
+  });
+
   test('is spelled so, for ever', () => {
     expect(cautions.join(' ')).toBe(
       'rip crosscut mitre stop fence router saw spacers index sliding tablerouter rabbet notch lap dovetail finger routertable ' +
         'stick jig press hand ' +
         'dry-fit finish-inside glue-up frame-on marks box-up hang carry-in level front-on ' +
         'anchor check-again cure load label look-back scribe filler cleat ' +
-        'sheet-cut stick-cut carry stack shims as-built old-finish',
+        'sheet-cut stick-cut carry stack shims as-built old-finish plunge',
     );
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { ratio } from '../../../src/length/length';
+import { newCase } from '../../../src/trade/carcass/case';
 import type { Part } from '../../../src/trade/carcass/part';
 import { partsToWeigh } from '../../../src/trade/loads/of-parts';
 import { weighAll } from '../../../src/trade/loads/weights';
@@ -29,6 +30,26 @@ describe('partsToWeigh', () => {
       '11.75',
     ]);
     expect(weighed.unknown).toEqual([]);
+  });
+
+  // a side of 66 1/2 × 18 3/4 less a notch of 3 1/4 × 4, 1246 7/8 − 13 = 1233 7/8 square inches, ÷ 144 × 2.2 = 18.851
+  test('what is notched out of a side is not weighed', () => {
+    const notched = {
+      ...newCase('c1'),
+      width: l('43 5/8'),
+      height: l('66 1/2'),
+      depth: l('18 3/4'),
+      feet: l('4'),
+    };
+    const toed = {
+      ...notched,
+      hasToe: true,
+      toeHow: 'notch',
+      toeBack: l('2 17/32'),
+      stocks: { side: 'a' },
+    } as const;
+    // 2 17/32 + 23/32 = 3 1/4 deep
+    expect(byId(work(toed).parts).of('left')?.one.valueOf().toFixed(3)).toBe('18.851');
   });
 
   test('trays come out before it is moved, a fixed shelf does not; every tray counts', () => {

@@ -8,7 +8,7 @@ import { passedOver, takerOf } from '../../../src/trade/machines/taker';
 import { setupOf } from '../../../src/trade/setups/setup';
 import { runs } from '../../runs';
 
-const tools: readonly Tool[] = ['fence', 'sled', 'sliding', 'router', 'circular', 'table'];
+const tools: readonly Tool[] = ['fence', 'sled', 'sliding', 'router', 'circular', 'press', 'table', 'plunge'];
 const size = fc.integer({ min: 1, max: 8 * 60 }).map((n) => inches(BigInt(n), 8n));
 const maybe = fc.option(size, { nil: undefined });
 
@@ -73,7 +73,7 @@ describe('any shop with three machines of its own', () => {
         const at = (id?: `own${string}`) =>
           setupOf({
             machine: 'rip',
-            own: id && { id, name: '' },
+            own: id && { id, name: '', like: 'fence' },
             sets: 'rip-fence',
             figure: { value: x, rest: inches(0n) },
             on: { at: 'true-edge' },

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { isClear, lacksOf, type Need } from '../../../src/trade/machines/limits';
-import { ownFields, ownOf, shopAt, takerId, toolOf } from '../../../src/trade/machines/own-machine';
+import { ownFields, ownOf, shopAt, takerId, toolOf, worksAs } from '../../../src/trade/machines/own-machine';
 import { remediesFor } from '../../../src/trade/machines/remedies';
 import type { OwnMachine, Shop } from '../../../src/trade/machines/shop';
 import { passedOver, takerOf, waysFor } from '../../../src/trade/machines/taker';
@@ -54,7 +54,16 @@ test('its figures stand in for those of the tool it works like, blank where it h
 
 describe('where machines of a shop’s own are tried', () => {
   test('after the usual ones until an order is said, in the order of their ids; then where they were put', () => {
-    expect(toolOrder(shop)).toEqual(['sled', 'fence', 'sliding', 'router', 'circular', 'own1', 'own2']);
+    expect(toolOrder(shop)).toEqual([
+      'sled',
+      'fence',
+      'sliding',
+      'router',
+      'circular',
+      'press',
+      'own1',
+      'own2',
+    ]);
     // one the shop has not any more is passed over
     expect(toolOrder({ ...shop, order: ['own2', 'own9', 'fence'] })).toEqual([
       'own2',
@@ -63,6 +72,7 @@ describe('where machines of a shop’s own are tried', () => {
       'sliding',
       'router',
       'circular',
+      'press',
       'own1',
     ]);
   });
@@ -171,4 +181,44 @@ test('where none can, what would do on it is said of it: 2 1/2 + 1/8, half is 1 
     { code: 'two-passes', each: l('1 5/16'), own: old },
     { code: 'relief-cut' },
   ]);
+});
+
+describe('a plunge saw on its guide', () => {
+  const plunge: OwnMachine = {
+    id: 'own4',
+    name: 'Plunge saw',
+    like: 'plunge',
+    figures: { kerf: l('3/32'), circularDepth: l('2'), circularGuide: l('55') },
+  };
+
+  test('its teeth stand at the edge of its guide, on either side of the line, or so far off as was measured', () => {
+    expect(shopAt({ ...shop, shoeKeep: l('5') }, plunge)).toMatchObject({
+      shoeKeep: l('0'),
+      shoeWaste: l('0'),
+      atGuide: true,
+      kerf: l('3/32'),
+    });
+    const off = { ...plunge, figures: { ...plunge.figures, guideEdge: l('1/8') } };
+    expect(shopAt(shop, off)).toMatchObject({ shoeKeep: l('1/8'), shoeWaste: l('1/8') });
+  });
+
+  test('it takes what the circular saw takes, by its own figures: 60 long is 5 over its guide; 2 thick 1/8 too deep', () => {
+    const here: Shop = { own: [plunge], capacity: l('10') };
+    const ways = waysFor(rip('34', '2', '60'), 'fence', here);
+    expect(ways.map(({ tool, own, lacks }) => [own?.id ?? tool, lacks.length])).toEqual([
+      ['fence', 1],
+      ['own4', 2],
+    ]);
+    expect(ways[1]?.lacks).toEqual([
+      { code: 'short', field: 'circularGuide', by: l('5') },
+      { code: 'short', field: 'circularDepth', by: l('1/8') },
+    ]);
+    const said: Shop = { ...here, order: ['own4', 'fence'] };
+    expect(takerOf(rip('34', '3/4', '50'), 'fence', said)).toBe(plunge);
+    expect([worksAs(plunge, 'circular'), worksAs(plunge, 'fence'), worksAs(old, 'fence')]).toEqual([
+      true,
+      false,
+      true,
+    ]);
+  });
 });

@@ -37,7 +37,10 @@ describe('toolOrder', () => {
       'sled',
       'fence',
       'circular',
+      'press',
     ]);
+    // what a shop has only as machines of its own has no place of every shop's
+    expect(toolOrder({ order: ['plunge', 'table', 'router'] })).toEqual(toolOrder({ order: ['router'] }));
   });
 });
 

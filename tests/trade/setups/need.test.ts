@@ -54,6 +54,11 @@ describe('needOf', () => {
     expect([toolAt(onSled.op.setup.machine), toolAt(atFence.op.setup.machine)]).toEqual(['sled', 'fence']);
   });
 
-  test('nothing is wanted for a rabbet off a sacrificial fence', () =>
-    expect(made('stop')('cut/c1~left/rabbet~back/1').need).toBeUndefined());
+  test('a rabbet wants its depth of the stack, and what lies along the fence; no figure is set between', () =>
+    expect(made('stop')('cut/c1~left/rabbet~back/1').need).toMatchObject({
+      cut: 'edge',
+      near: zero,
+      across: l('64 1/4'),
+      length: l('17 1/2'),
+    }));
 });

@@ -18,5 +18,11 @@ describe('the guide of a circular saw', () => {
   test('a shoe not measured gives no place', () => {
     expect(guidePlaces(n(17), { keep: 'near', kerf, shop: {} })).toEqual({});
     expect(guidePlaces(n(17), { keep: 'near', kerf, shop: { shoeKeep: n(0) } })).toEqual({});
+    // of a saw whose teeth stand at the edge of its guide 0 is a figure: on the line, or beyond the kerf
+    const atGuide = { shoeKeep: n(0), shoeWaste: n(0), atGuide: true } as const;
+    expect(guidePlaces(n(17), { keep: 'near', kerf, shop: atGuide })).toEqual({
+      onKeep: n(17),
+      onWaste: n(17).add(kerf),
+    });
   });
 });

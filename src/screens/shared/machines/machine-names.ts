@@ -39,6 +39,9 @@ const readyWith: Partial<Record<MachineId, string>> = {
   sliding: 'stack',
   spacers: 'stop and spacers',
   index: 'fence pencil marks',
+  rabbet: 'sacrificial fence',
+  notch: 'notches, on edge',
+  lap: 'laps, face down',
 };
 
 /** A machine of the shop's own as the user calls it. */
