@@ -35,7 +35,9 @@ import { FitScreen } from '../screens/marks/fit';
 import { MarksScreen } from '../screens/marks/marks';
 import { TrayScreen } from '../screens/marks/tray';
 import { PaperScreen } from '../screens/paper/paper';
+import { PrintScreen } from '../screens/paper/print';
 import { StickScreen } from '../screens/paper/stick';
+import { TickInScreen } from '../screens/paper/tick-in';
 import { PartScreen } from '../screens/parts/part';
 import { PartsScreen } from '../screens/parts/parts';
 import { RoomScreen } from '../screens/room/room';
@@ -97,7 +99,8 @@ export function LaterScreen({ route, bench }: ScreenProps) {
   }
 }
 
-type InstallAt = 'screws' | 'finish' | 'labels' | 'lookback' | 'paper' | 'stick' | 'timers';
+type PaperAt = 'paper' | 'stick' | 'print' | 'tickin';
+type InstallAt = 'screws' | 'finish' | 'labels' | 'lookback' | 'timers' | PaperAt;
 type InstallRoute = Extract<Route, { readonly at: InstallAt }>;
 
 type RoomAt = 'room' | 'level' | 'scribe';
@@ -185,12 +188,24 @@ function installScreen(route: InstallRoute, bench: Bench) {
       return <LookBackScreen bench={bench} />;
     case 'timers':
       return <TimersScreen bench={bench} />;
+    default:
+      return paperScreen(route, bench);
+  }
+}
+
+/** What goes on paper, and comes back off it. */
+function paperScreen(route: Extract<Route, { readonly at: PaperAt }>, bench: Bench) {
+  switch (route.at) {
     case 'paper':
       return <PaperScreen bench={bench} />;
     case 'stick':
       return (
         <StickScreen key={`${route.id}~${route.which}`} bench={bench} id={route.id} which={route.which} />
       );
+    case 'print':
+      return <PrintScreen key={route.id} bench={bench} id={route.id} />;
+    case 'tickin':
+      return <TickInScreen bench={bench} />;
     default:
       return assertNever(route);
   }

@@ -1,6 +1,9 @@
 import { length, oneOf } from './kinds';
 
-/** What is printed on, kept once for a job (`all`), and what a print of a stick measured, kept by stick. */
+/**
+ * What is printed on, kept once for a job (`all`), for its lists (`lists`), and what a print
+ * of a stick measured, kept by stick.
+ */
 export const printFields = {
   paper: oneOf('a4', 'letter', 'roll'),
   /** Of the roll, across. */

@@ -7,6 +7,7 @@ type Print = ReturnType<typeof pick<typeof printFields>>;
 
 /** The key what is printed on is kept under. Stored: the spelling is never changed. */
 export const onAll = 'all';
+export const onLists = 'lists';
 
 /** What is kept of a print: of all (`all`), or of a stick by its key. */
 export function printOf({ tree }: Pick<Job, 'tree'>, key: string): Print {

@@ -21,6 +21,8 @@ export type Route =
   | { readonly at: 'paper' }
   | { readonly at: 'timers' }
   | { readonly at: 'rule' }
+  | { readonly at: 'print'; readonly id: string }
+  | { readonly at: 'tickin' }
   | { readonly at: 'stick'; readonly id: string; readonly which: string }
   | { readonly at: 'lookback' }
   | { readonly at: 'pieces'; readonly id: string }
@@ -76,9 +78,11 @@ const plain = [
   'paper',
   'timers',
   'rule',
+  'tickin',
   'lookback',
 ] as const;
 const ofId = [
+  'print',
   'stock',
   'pieces',
   'case',

@@ -11,6 +11,7 @@ import { Mixed, Remainder } from '../../ui/mixed';
 import { WhenNear } from '../../ui/when-near';
 import type { Bench } from '../bench';
 import { machineName } from '../shared/machines/machine-names';
+import { groupName } from '../shared/piece-words';
 import { setupTitle } from '../shared/setup-title';
 import { ThinnerLines } from '../shared/thinner-lines';
 import * as words from './words';
@@ -117,7 +118,7 @@ function CardRow({ card, list, go, now }: RowProps & { readonly now: boolean }) 
   if (!op) return null;
   const { tape } = list.plan.job;
   const cut = card.operations.filter((o) => list.doing.done(o.id)).length;
-  const names = groupsOf(card, list.plan).map((g) => words.groupName(g, tape));
+  const names = groupsOf(card, list.plan).map((g) => groupName(g, tape));
   const { figure } = op.setup;
   return (
     <button

@@ -1,6 +1,6 @@
 import { cutterTape, markAt, type Tape } from '../../length/tape';
 import { writeDecimals, writeLength, writeMark } from '../../length/write';
-import { blocks, type Checklist, type Group } from '../../plan/checklist';
+import { blocks, type Checklist } from '../../plan/checklist';
 import { type MachineId, machineAt } from '../../trade/machines/machines';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
@@ -133,9 +133,3 @@ export function plainTick(op: Operation, { ticked, waits, tape }: PlainTick): st
 }
 export const plainTitle = (job: string, cut: number, of: number): string =>
   `${job || 'Job'}, ${cutOf(cut, of)}`;
-
-/** What stands over the boxes of a group. A mark on the story stick has its figure in its name. */
-export function groupName({ name, pieces }: Group, tape: Tape): string {
-  const op = pieces[0]?.op;
-  return op?.what === 'marks' ? `${workWord(name)}, ${whichWords(op, tape)}` : workWord(name);
-}

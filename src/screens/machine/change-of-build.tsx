@@ -11,16 +11,18 @@ import type { Operation } from '../../trade/setups/operation';
 import { Chip } from '../../ui/button';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { stocksFitted } from '../shared/at-setup';
 import { Caution } from '../shared/caution';
 import { changeWords } from '../shared/held-words';
 import { leave } from '../shared/leave';
 import { OneNumber } from '../shared/one-number';
+import { setAct } from '../shared/piece-words';
+import { onArbor, testOn } from '../shared/setup-words';
 import { sizeWords } from '../shared/stack-words';
 import { ThinnerLines } from '../shared/thinner-lines';
 import { useWake } from '../shared/use-wake';
 import { Blocked } from './blocked';
 import { Finish } from './finish';
-import { stocksFitted } from './setting-in-hand';
 import { Strip } from './strip';
 import * as words from './words';
 import './machine.css';
@@ -61,7 +63,7 @@ export function ChangeOfBuild({ bench, list, card, change: { from, to } }: Chang
       main={{
         label: words.isSet(tested !== undefined),
         sub: words.setSays(to, tape, tested !== undefined),
-        onTap: () => void bench.act(words.setAct(to, tape), set),
+        onTap: () => void bench.act(setAct(to, tape), set),
       }}
     >
       <Both {...{ list, to }} />
@@ -109,10 +111,10 @@ function Steps({ bench, list, card, from, to }: StepsProps) {
   return (
     <ol class="pad-x msteps">
       <li>{words.offAndOn(from, to, tape)}</li>
-      {isStack && stack && <li>{words.onArbor(stack.map(sizeWords))}</li>}
+      {isStack && stack && <li>{onArbor(stack.map(sizeWords))}</li>}
       {isStack && (
         <li>
-          {words.testOn(stocksFitted(list, card))}{' '}
+          {testOn(stocksFitted(list, card))}{' '}
           {cuts === 'stack' && (
             <Chip
               label={stack ? words.measured : words.buildStack}

@@ -1,7 +1,7 @@
 import type { Checklist } from '../../plan/checklist';
 import type { Card } from '../../trade/setups/checklist';
 import { whichWords } from '../shared/cut-words';
-import * as words from './words';
+import { pieceName } from '../shared/piece-words';
 
 /** Where the holes for dowels are along each end: pieces with the same marks stand together. */
 export function DowelMarks({ list, card }: { readonly list: Checklist; readonly card: Card }) {
@@ -10,7 +10,7 @@ export function DowelMarks({ list, card }: { readonly list: Checklist; readonly 
   for (const op of card.operations) {
     if (op.which?.is !== 'dowels') continue;
     const says = whichWords(op, tape);
-    rows.set(says, [...(rows.get(says) ?? []), words.pieceName(op, tape)]);
+    rows.set(says, [...(rows.get(says) ?? []), pieceName(op, tape)]);
   }
   return (
     <>

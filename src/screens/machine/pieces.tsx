@@ -7,12 +7,12 @@ import { Icon } from '../../ui/icon';
 import { PieceOnMachine } from '../../ui/piece-on-machine';
 import { LetterTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
+import { cutOtherwise } from '../shared/at-setup';
+import { laidOut } from '../shared/laid-out';
 import { OneMark } from '../shared/one-mark';
+import { groupName, pieceName, pieceTick } from '../shared/piece-words';
 import { placingWords } from '../shared/placing-words';
 import { Blocked } from './blocked';
-import { laidOut } from './laid-out';
-import { cutOtherwise } from './setting-in-hand';
-import * as words from './words';
 import './machine.css';
 
 type PiecesProps = {
@@ -65,7 +65,7 @@ function Piece({ op, bench, list, onTick, unfolded }: PieceProps) {
   if (waits.length > 0)
     return (
       <div class="mpiece waits">
-        <b>{words.pieceName(op, tape)}</b>
+        <b>{pieceName(op, tape)}</b>
         <Lies placing={placingOf(op)} op={op} list={list} />
         <Blocked {...{ bench, list, op }} unfolded={unfolded} />
       </div>
@@ -81,7 +81,7 @@ function Piece({ op, bench, list, onTick, unfolded }: PieceProps) {
       onClick={() => onTick(op)}
     >
       <span class="sq">{ticked && <Icon name="tick" />}</span>
-      <b>{words.pieceName(op, tape)}</b>
+      <b>{pieceName(op, tape)}</b>
       <Lies placing={placingOf(op)} op={op} list={list} />
       <Notes list={list} op={op} />
     </button>
@@ -124,7 +124,7 @@ function Many({ group, bench, list, onTick, unfolded }: ItsProps & { readonly gr
   const [first] = pieces;
   return (
     <div class="mpiece many">
-      <b>{words.groupName(group, tape)}</b>
+      <b>{groupName(group, tape)}</b>
       {first && <Lies placing={placingOf(first.op)} op={first.op} list={list} />}
       {waiting && <Blocked {...{ bench, list }} op={waiting} unfolded={unfolded} />}
       <div class="copies">
@@ -132,7 +132,7 @@ function Many({ group, bench, list, onTick, unfolded }: ItsProps & { readonly gr
           <LetterTick
             key={op.id}
             letter={letter}
-            label={words.pieceTick(op, tape)}
+            label={pieceTick(op, tape)}
             ticked={list.doing.done(op.id)}
             blocked={blocks(list, op).length > 0}
             saving={bench.saving.value.has(op.id)}

@@ -7,10 +7,11 @@ import { Given } from '../../ui/given';
 import { KeySheet } from '../../ui/key-sheet';
 import type { Bench } from '../bench';
 import { TextDock } from '../shared/ask-dock';
+import { recipeFields, stackBetween } from '../shared/setup-words';
 import { sizeWords } from '../shared/stack-words';
 import * as words from './words';
 
-type Field = keyof typeof words.recipeFields;
+type Field = keyof typeof recipeFields;
 type Open = Field | 'note';
 
 type RecipeProps = {
@@ -50,7 +51,7 @@ const Findings = ({ recipe, stack, onOpen }: FindingsProps) => (
       return (
         <li key={field}>
           <button type="button" class="nextset" onClick={() => onOpen(field)}>
-            <span class="grow">{words.recipeFields[field]}</span>
+            <span class="grow">{recipeFields[field]}</span>
             {value ? <Given value={value} /> : <span class="muted">{words.notNoted}</span>}
           </button>
         </li>
@@ -58,7 +59,7 @@ const Findings = ({ recipe, stack, onOpen }: FindingsProps) => (
     })}
     {stack && (
       <li class="nextset">
-        <span class="grow">{words.stackBetween}</span>
+        <span class="grow">{stackBetween}</span>
         <span class="dec">{stack.map(sizeWords).join(' + ') || words.noStack}</span>
       </li>
     )}
@@ -91,11 +92,11 @@ const RecipeDock = ({ bench, id, recipe, open, onClose }: RecipeDockProps) =>
   ) : (
     <KeySheet
       key={open}
-      title={words.recipeFields[open]}
+      title={recipeFields[open]}
       tape="1/64"
       fill="length"
       now={recipe[open]}
-      onLength={(value) => void bench.act(words.recipeFields[open], editRecipe(id, { [open]: value }))}
+      onLength={(value) => void bench.act(recipeFields[open], editRecipe(id, { [open]: value }))}
       onClose={onClose}
     />
   );

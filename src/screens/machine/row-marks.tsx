@@ -9,7 +9,9 @@ import type { Bore } from '../../trade/shelves/bore';
 import { BoardLying } from '../../ui/board-lying';
 import { cutsAcross, holesOf } from '../shared/cuts-across';
 import { lacksText } from '../shared/limit-words';
+import { pieceName } from '../shared/piece-words';
 import { holeMarks } from '../shared/row-words';
+import { pressShort, stopBlock } from '../shared/setup-words';
 import * as words from './words';
 import './row-marks.css';
 
@@ -35,14 +37,14 @@ export function RowMarks({ list, card }: { readonly list: Checklist; readonly ca
             holes={holesOf(part, bore.id)}
             label={words.rowDrawn(bore)}
           />
-          {short && <p class="note">{words.pressShort(short)}</p>}
+          {short && <p class="note">{pressShort(short)}</p>}
           {passed.map((way) => (
             <p key={takerId(way.own ?? way.tool)} class="note">
               {lacksText(way, tape)}
             </p>
           ))}
           <p class="note">{words.rowLies}</p>
-          {card.operations[0]?.setup.machine === 'press' && <p class="note">{words.stopBlock}</p>}
+          {card.operations[0]?.setup.machine === 'press' && <p class="note">{stopBlock}</p>}
           <ol>
             {holeMarks(bore, tape).map((mark) => (
               <li key={mark}>{mark}</li>
@@ -65,7 +67,7 @@ function rowsOf({ plan }: Checklist, operations: readonly Operation[]): readonly
     const before = rows.get(marks);
     rows.set(marks, {
       ...(before ?? { part, bore, short, passed }),
-      names: [...(before?.names ?? []), words.pieceName(op, plan.job.tape)],
+      names: [...(before?.names ?? []), pieceName(op, plan.job.tape)],
     });
   }
   return [...rows.values()];

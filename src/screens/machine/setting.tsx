@@ -13,6 +13,7 @@ import type { Whole } from '../shared/caution-line';
 import { onWords } from '../shared/cut-words';
 import { leave } from '../shared/leave';
 import { OneNumber } from '../shared/one-number';
+import { tickAct } from '../shared/piece-words';
 import { placingWords } from '../shared/placing-words';
 import { ReachLines } from '../shared/reach-lines';
 import { setupTitle } from '../shared/setup-title';
@@ -108,7 +109,7 @@ const docks = { spoiled: SpoiledDock, 'other-size': OtherSize, machine: OtherMac
 type InHand = SettingProps & { readonly toCard: (to: Card | undefined) => void };
 
 const tick = ({ bench, list, card }: InHand, op: Operation): void =>
-  void bench.act(words.tickAct(op, list.doing.done(op.id)), tickChanges(list, card, op));
+  void bench.act(tickAct(op, list.doing.done(op.id)), tickChanges(list, card, op));
 
 /** The big bar: the piece to be cut, else the next setting, else that all is cut. */
 function mainAction(inHand: InHand) {

@@ -4,8 +4,9 @@ import type { Checklist } from '../../plan/checklist';
 import { machineAt } from '../../trade/machines/machines';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
+import { stocksFitted } from '../shared/at-setup';
 import { machineName } from '../shared/machines/machine-names';
-import { stocksFitted } from './setting-in-hand';
+import { forStocks } from '../shared/setup-words';
 import * as words from './words';
 import './machine.css';
 
@@ -24,9 +25,7 @@ export function Strip({ list, card, first: { setup }, now = false }: StripProps)
   const fitted = stocksFitted(list, card);
   return (
     <div class="mstrip">
-      <Cell label={fitted.length > 0 && !now ? words.forStocks(fitted) : words.machine}>
-        {machineName(setup)}
-      </Cell>
+      <Cell label={fitted.length > 0 && !now ? forStocks(fitted) : words.machine}>{machineName(setup)}</Cell>
       {cutter && (
         <Cell label={words.cutter(machineAt(machine).cuts, now)}>
           {writeLength(markAt(cutter, cutterTape(tape)).value, cutterTape(tape))}{' '}

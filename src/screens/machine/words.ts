@@ -1,9 +1,8 @@
-import { absolute, isNegative, type Length } from '../../length/length';
+import type { Length } from '../../length/length';
 import { cutterTape, markAt, type Tape } from '../../length/tape';
 import { writeLength, writeMark } from '../../length/write';
-import type { Checklist, Group } from '../../plan/checklist';
+import type { Checklist } from '../../plan/checklist';
 import { isDone as allDone } from '../../plan/checklist';
-import type { SecondMark } from '../../trade/grooves/second-mark';
 import type { Need } from '../../trade/machines/limits';
 import type { Cuts } from '../../trade/machines/machine';
 import { type MachineId, machineAt } from '../../trade/machines/machines';
@@ -14,10 +13,10 @@ import { placingOf } from '../../trade/setups/placing';
 import type { Bore } from '../../trade/shelves/bore';
 import { isAtBench } from '../shared/block-words';
 import { capital } from '../shared/capital';
-import { buildWords, fromAbove, whatWords, whichWords } from '../shared/cut-words';
+import { buildWords, fromAbove, whatWords } from '../shared/cut-words';
 import { doneWord } from '../shared/done-words';
-import { exactly } from '../shared/exact-words';
 import { workWord } from '../shared/part-words';
+import { pieceName } from '../shared/piece-words';
 import { placingWords } from '../shared/placing-words';
 import { setupTitle } from '../shared/setup-title';
 
@@ -44,7 +43,6 @@ export const finishChange = (dark: boolean): string => `Screen: ${dark ? 'bright
 // What stands on the machine.
 
 export const machine = 'Machine';
-export const forStocks = (stocks: readonly string[]): string => `For ${stocks.join(' and ')}`;
 export const high = (machine: MachineId): string => (fromAbove(machine) ? 'Deep' : 'High');
 const cutterNames: Record<Cuts, string> = {
   blade: 'Blade',
@@ -58,13 +56,6 @@ export const cutter = (kind: Cuts, now: boolean): string => `${cutterNames[kind]
 
 // Pieces.
 
-/** A piece by its name, and which of its cuts this is. */
-export const pieceName = (op: Operation, tape: Tape): string =>
-  op.what === 'test'
-    ? 'Test piece'
-    : isStep(op) && op.what === 'marks'
-      ? `${workWord(op.name)}, ${whichWords(op, tape)}`
-      : workWord(op.name);
 const setupTitleOf = (op: Operation): string => (isStep(op) ? setupTitle(op) : capital(plainWhat(op)));
 const plainWhat = (op: Operation): string =>
   op.what === 'length'
@@ -74,8 +65,6 @@ const plainWhat = (op: Operation): string =>
       : op.what === 'bore'
         ? 'that row'
         : 'that cut';
-export const pieceTick = (op: Operation, tape: Tape): string =>
-  `${workWord(op.name)}, ${whatWords(op, tape)}`;
 export const anyway = (op: Operation): string => (isAtBench(op) ? 'Go ahead anyway' : 'Cut it anyway');
 export const because = (op: Operation): string => `or ${anyway(op).toLowerCase()}, because`;
 /** That what comes first is done: said once for all that waits for it. */
@@ -87,28 +76,11 @@ export const alreadyAct = (before: readonly Operation[]): string =>
   `Done already: ${before.length === 1 && before[0] ? workWord(before[0].name) : `${before.length} cuts`}`;
 export const aheadAct = (op: Operation): string =>
   isAtBench(op) ? `${setupTitle(op)} all the same: ${workWord(op.name)}` : `Cut anyway: ${workWord(op.name)}`;
-export const cutAt = (was: Length, now: Length, tape: Tape): string =>
-  `cut at ${writeLength(was, tape)}, but should now be ${writeLength(now, tape)}`;
-
-/** What stands over the boxes of a group. A mark on the story stick has its figure in its name. */
-export function groupName({ name, pieces }: Group, tape: Tape): string {
-  const op = pieces[0]?.op;
-  return op?.what === 'marks' ? `${workWord(name)}, ${whichWords(op, tape)}` : workWord(name);
-}
-
-export const nearTeeth = 'near teeth';
-export const farTeeth = 'far teeth';
-export const otherEnd = 'from the other end';
-/** How the second wall of a groove is set best, and what its mark alone would make of the groove. */
-export const secondWall = ({ spacer, off }: SecondMark): string =>
-  `Second wall: put ${exactly(spacer)} between. By the mark alone the groove is ${exactly(absolute(off))} too ${isNegative(off) ? 'narrow' : 'wide'}.`;
 
 // A row of holes.
 
 export const holesOn = (names: readonly string[]): string => `Holes on: ${names.join(', ')}`;
 export const rowDrawn = ({ row }: Bore): string => `The ${row} row to scale, bottom end at the left`;
-export const pressShort = (by: Length): string =>
-  `The drill press is ${exactly(by)} short of this row: it is bored in a template.`;
 export const rowLies =
   'Bottom end at the left, front edge at the bottom of the drawing. Each hole by its number, from the bottom end:';
 
@@ -118,9 +90,6 @@ export function aloudOf(op: Operation, tape: Tape): string {
   return [pieceName(op, tape), edge, leads].filter(Boolean).join(', ');
 }
 
-export const stopBlock =
-  'With a stop block on the fence, bottom end on it: each mark is how far the block stands from the middle of the bit.';
-
 // The bar.
 
 /** What a tap on the big bar says is done. */
@@ -129,9 +98,6 @@ export function isDone(op: Operation): string {
   return isStep(op) ? `${setupTitle(op)}: done` : `${workWord(op.name)} is ${lower(doneWord(op))}`;
 }
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
-/** What undo names. */
-export const tickAct = (op: Operation, wasDone: boolean): string =>
-  `${wasDone ? `Not ${lower(doneWord(op))}` : doneWord(op)}: ${workWord(op.name)}`;
 export const allCut = 'All cut. Back to Cuts';
 
 /** The setting that comes next, with what it is set to. */
@@ -174,7 +140,6 @@ export const setSays = (op: Operation, tape: Tape, tested: boolean): string =>
       : []),
     ...(tested ? ['the test cut fits'] : []),
   ].join(', ');
-export const setAct = (op: Operation, tape: Tape): string => `Set: ${buildWords(op.setup, tape)}`;
 
 /** The first step: what comes off and what goes on. */
 export function offAndOn(from: Operation | undefined, to: Operation, tape: Tape): string {
@@ -187,10 +152,6 @@ export function offAndOn(from: Operation | undefined, to: Operation, tape: Tape)
   const off = from ? `${cutterOf(from, tape)} off, ` : '';
   return `Unplug. ${capital(`${off}${cutterOf(to, tape)} on.`)}`;
 }
-export const onArbor = (pieces: readonly string[]): string =>
-  pieces.length === 0 ? 'The two outers alone.' : `Outer, ${pieces.join(' + ')}, outer; flange first.`;
-export const testOn = (stocks: readonly string[]): string =>
-  stocks.length > 0 ? `Test on scrap of ${stocks.join(' and ')}.` : 'Test on scrap of the same stuff.';
 export const measured = 'It measured';
 export const buildStack = 'Build the stack';
 
@@ -236,13 +197,7 @@ export const diagonals = 'Diagonals and openings';
 export const frontsDrawn = 'The fronts, drawn';
 
 export const kept = 'Kept with this setup';
-export const recipeFields = {
-  scale: 'What the scale read',
-  height: 'Height it was set to',
-  got: 'What the test cut measured',
-} as const;
 export const notNoted = 'not noted';
-export const stackBetween = 'Stack between the outers';
 export const noStack = 'nothing';
 export const note = 'Note';
 export const noNote = 'none';

@@ -5,6 +5,7 @@ import type { Bench } from '../bench';
 import type { Route } from '../routes';
 import { exactly } from '../shared/exact-words';
 import { leave } from '../shared/leave';
+import { prints, says, titles } from './print-words';
 import { stickName } from './stick-words';
 import * as words from './words';
 import '../shared/rows.css';
@@ -34,6 +35,11 @@ export function PaperScreen({ bench }: { readonly bench: PaperBench }) {
             go={bench.go}
           />
         ))}
+        <h2 class="sec pad-x">{words.lists}</h2>
+        {prints.map((id) => (
+          <Line key={id} label={titles[id]} says={says[id]} to={{ at: 'print', id }} go={bench.go} />
+        ))}
+        <Line label={words.tickIn} says={words.tickInSays} to={{ at: 'tickin' }} go={bench.go} />
         <h2 class="sec pad-x">{words.labels}</h2>
         <Line label={words.labels} says={words.labelsSay} to={{ at: 'labels' }} go={bench.go} />
       </main>

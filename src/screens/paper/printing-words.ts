@@ -2,5 +2,6 @@ export const stop = 'Stop';
 export const stopped = 'Stopped. Nothing was handed out.';
 export const failed = 'The PDF could not be written on this phone. Nothing was handed out.';
 export const went = { shared: 'Shared.', saved: 'Saved as a PDF.', left: '' } as const;
-export const writing = (done: number, of: number): string =>
-  of === 0 ? 'Laying out the pages …' : `Page ${Math.min(done + 1, of)} of ${of} …`;
+/** @param of how many pages there are, where that is known before they are made */
+export const writing = (done: number, of: number | undefined): string =>
+  of === undefined ? `Page ${done + 1} …` : `Page ${Math.min(done + 1, of)} of ${of} …`;

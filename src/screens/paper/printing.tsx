@@ -10,12 +10,13 @@ type PrintingProps = {
   /** Name of the file, without its ending. */
   readonly name: string;
   readonly label: string;
-  readonly pagesOf: (widthOf: WidthOf) => readonly Page[];
+  /** Made one by one as they are written, or all at once. */
+  readonly pagesOf: (widthOf: WidthOf) => Iterable<Page>;
 };
 
 type State =
   | { readonly is: 'idle' }
-  | { readonly is: 'writing'; readonly done: number; readonly of: number }
+  | { readonly is: 'writing'; readonly done: number; readonly of: number | undefined }
   | { readonly is: 'told'; readonly says: string };
 
 /** Writes pages as a PDF and hands it out: how far it is, and a way to stop it, while it is written. */
@@ -25,14 +26,14 @@ export function Printing({ phone, name, label, pagesOf }: PrintingProps) {
   const write = async () => {
     const own = new AbortController();
     stop.current = own;
-    setState({ is: 'writing', done: 0, of: 0 });
+    setState({ is: 'writing', done: 0, of: undefined });
     setState({ is: 'told', says: await outcome(own.signal) });
   };
   async function outcome(signal: AbortSignal): Promise<string> {
     try {
       const writer = await openWriter();
       const pages = pagesOf(writer.widthOf);
-      const of = pages.length;
+      const of = Array.isArray(pages) ? pages.length : undefined;
       const onPage = (done: number) => setState({ is: 'writing', done, of });
       const pdf = await writer.write(pages, { title: name, stop: signal, onPage });
       return pdf ? words.went[await phone.sharePdf(name, pdf)] : words.stopped;

@@ -1,21 +1,11 @@
-import { ownGone } from '../../plan/own-gone';
 import type { Plan } from '../../plan/plan';
-import { withinReach, worst } from '../../plan/within-reach';
 import { isDoubtful } from '../../trade/machines/small-shop';
 import type { Operation } from '../../trade/setups/operation';
 import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
-import { goneText } from './gone-text';
-import {
-  asksText,
-  hangsText,
-  insteadText,
-  lacksText,
-  movedTo,
-  remedyText,
-  tooSmallText,
-} from './limit-words';
+import { asksText, movedTo } from './limit-words';
 import { moveCuts, moveTo } from './move-cut';
+import { goneSays, reachFound } from './reach-says';
 import { reachOf } from './shop-lists';
 import './reach-lines.css';
 
@@ -29,13 +19,13 @@ type ReachProps = { readonly bench: Bench; readonly operations: readonly Operati
 export function ReachLines({ bench, operations }: ReachProps) {
   const plan = bench.plan.value;
   if (!plan) return null;
-  const gone = ownGone(operations, plan.job, bench.shop.value);
+  const gone = goneSays(operations, plan, reachOf(bench));
   return (
     <>
       {gone.length > 0 && (
         <div class="pad-x reach">
-          {gone.map(({ id, name }) => (
-            <p key={id}>{goneText(name)}</p>
+          {gone.map((line) => (
+            <p key={line}>{line}</p>
           ))}
         </div>
       )}
@@ -45,37 +35,22 @@ export function ReachLines({ bench, operations }: ReachProps) {
 }
 
 function Within({ bench, operations, plan }: ReachProps & { readonly plan: Plan }) {
-  const reach = reachOf(bench);
-  const each = operations.flatMap((op) => {
-    const found = withinReach(op, plan.parts, reach);
-    return found ? [{ op, ...found }] : [];
-  });
-  const short = each.filter(({ own }) => own.lacks.length > 0);
-  const found = short[0] ?? each.find(({ passed }) => passed.length > 0) ?? each[0];
+  const found = reachFound(operations, plan, reachOf(bench));
   if (!found) return null;
-  const { tape } = plan.job;
-  const { need, own, passed, can, remedies } = found;
-  const hangs = each.find((one) => one.hangs)?.hangs;
-  const says = [
-    ...[own, ...passed].map((way) => lacksText(way, tape)),
-    ...remedies.map((remedy) => remedyText(remedy, tape)),
-    ...worst(each.flatMap(({ small }) => small)).map((one) => tooSmallText(one, tape)),
-  ];
-  const lacking = short.map(({ op }) => op);
+  const { own, can, lacking, says, hangs, instead = '' } = found;
   const to = can && (can.own ?? can.tool);
   const move = to ? moveTo(lacking, to) : [];
   const asks = own.asks.filter(isDoubtful);
   return (
     <div class="pad-x reach">
-      {[...new Set(says)].map((line) => line && <p key={line}>{line}</p>)}
-      {hangs && <p class="note">{hangsText(hangs, tape)}</p>}
-      {can && to && move.length > 0 && (
-        <Chip
-          label={insteadText(can, need, tape)}
-          onTap={() => void moveCuts(bench, lacking, { label: movedTo(to), to })}
-        />
+      {says.map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+      {hangs && <p class="note">{hangs}</p>}
+      {to && move.length > 0 && (
+        <Chip label={instead} onTap={() => void moveCuts(bench, lacking, { label: movedTo(to), to })} />
       )}
-      {can && move.length === 0 && <p>{insteadText(can, need, tape)}</p>}
+      {can && move.length === 0 && <p>{instead}</p>}
       {asks.length > 0 && <Chip label={asksText(asks, own.own)} onTap={() => bench.go({ at: 'shop' })} />}
     </div>
   );

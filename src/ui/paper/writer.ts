@@ -13,8 +13,8 @@ type Run = {
 /** Writes pages as a PDF. The library comes when the first is asked for, out of what the phone keeps. */
 type Writer = {
   readonly widthOf: WidthOf;
-  /** @returns nothing where it was stopped */
-  readonly write: (pages: readonly Page[], run: Run) => Promise<Blob | undefined>;
+  /** @param pages each is made when it is its turn; @returns nothing where it was stopped */
+  readonly write: (pages: Iterable<Page>, run: Run) => Promise<Blob | undefined>;
 };
 
 const font = 'helvetica';
@@ -36,13 +36,16 @@ export async function openWriter(): Promise<Writer> {
   const write: Writer['write'] = async (pages, run) => {
     const doc = new Pdf({ unit: 'mm', compress: true, floatPrecision: 6, format: [1, 1] });
     doc.setProperties({ title: run.title });
-    for (const [k, page] of pages.entries()) {
+    let done = 0;
+    for (const page of pages) {
       if (run.stop?.aborted) return undefined;
       doc.addPage([page.wide, page.high], page.wide > page.high ? 'landscape' : 'portrait');
       for (const ink of page.ink) put(doc, ink);
-      run.onPage?.(k + 1);
+      done += 1;
+      run.onPage?.(done);
       await new Promise((next) => setTimeout(next)); // the screen is drawn between two pages
     }
+    if (run.stop?.aborted) return undefined;
     doc.deletePage(1); // the one it began with
     return new Blob([doc.output('arraybuffer')], { type: 'application/pdf' });
   };

@@ -2,7 +2,8 @@ import { expect, test } from 'vitest';
 import { editBoard, editJob, editRun, letAheadOf, tickOf } from '../../../src/job/edits';
 import type { Change } from '../../../src/job/entry';
 import { checklistOf } from '../../../src/plan/checklist';
-import { cutOtherwise, figuresOf, nextCard, readyOn } from '../../../src/screens/machine/setting-in-hand';
+import { figuresOf, nextCard, readyOn } from '../../../src/screens/machine/setting-in-hand';
+import { cutOtherwise } from '../../../src/screens/shared/at-setup';
 import { l } from '../../length/write-figures';
 import { worked } from '../../plan/job-of';
 

@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { editBoard } from '../../../src/job/edits';
 import { checklistOf } from '../../../src/plan/checklist';
 import * as words from '../../../src/screens/machine/words';
+import { tickAct } from '../../../src/screens/shared/piece-words';
+import { testOn } from '../../../src/screens/shared/setup-words';
 import type { Operation } from '../../../src/trade/setups/operation';
 import { l } from '../../length/write-figures';
 import { worked } from '../../plan/job-of';
@@ -20,8 +22,8 @@ describe('the big bar says the next true thing', () => {
   test('the next setting with its figure', () =>
     expect(words.nextSetting(card, list)).toBe('Next: rip fence at 12'));
   test('a tick and taking it back are told apart', () => {
-    expect(words.tickAct(rip, false)).toBe('Cut: Shelf 1');
-    expect(words.tickAct(rip, true)).toBe('Not cut: Shelf 1');
+    expect(tickAct(rip, false)).toBe('Cut: Shelf 1');
+    expect(tickAct(rip, true)).toBe('Not cut: Shelf 1');
   });
   test.each([
     ['carry-in', 'Carried in: Cabinet', 'Not carried in: Cabinet'],
@@ -30,8 +32,8 @@ describe('the big bar says the next true thing', () => {
     ['frame-on', 'Fitted with its frame: Cabinet', 'Not fitted with its frame: Cabinet'],
   ] as const)('of the step %s what undo names is what was done', (what, done, taken) => {
     const step: Operation = { ...rip, what, name: { of: { role: 'case', named: 'Cabinet' } } };
-    expect(words.tickAct(step, false)).toBe(done);
-    expect(words.tickAct(step, true)).toBe(taken);
+    expect(tickAct(step, false)).toBe(done);
+    expect(tickAct(step, true)).toBe(taken);
   });
   test('a mark on the stick and a slide are not cut', () => {
     expect(words.isDone({ ...rip, what: 'marks' })).toBe('Shelf 1 is marked on the stick');
@@ -85,8 +87,8 @@ describe('a change of cutter', () => {
   });
 
   test('a test is made on scrap of the sheet it is for', () => {
-    expect(words.testOn(['Sheet A', 'Sheet B'])).toBe('Test on scrap of Sheet A and Sheet B.');
-    expect(words.testOn([])).toBe('Test on scrap of the same stuff.');
+    expect(testOn(['Sheet A', 'Sheet B'])).toBe('Test on scrap of Sheet A and Sheet B.');
+    expect(testOn([])).toBe('Test on scrap of the same stuff.');
   });
 
   test('what was passed by is named with its figure', () =>

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf } from '../../../src/job/job';
 import { planOf } from '../../../src/plan/plan';
-import { laidOut } from '../../../src/screens/machine/laid-out';
+import { laidOut } from '../../../src/screens/shared/laid-out';
 import type { GrooveMachineId } from '../../../src/trade/machines/stored-ids';
 import { placingOf } from '../../../src/trade/setups/placing';
 import { l } from '../../length/write-figures';

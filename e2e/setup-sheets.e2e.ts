@@ -1,0 +1,143 @@
+import { expect, type Page, test } from '@playwright/test';
+import { choose, pastBounce, readyOffline, shot } from './app';
+import { drawnFor, jobOfMany, modulesOf } from './bench/chain.mjs';
+import { fileOf } from './bench/lists.mjs';
+import { withWorker } from './browser';
+import { hasPoppler, sizeOf, wordsOf } from './poppler';
+
+/** Two sides of 30 by 12 1/4, each with grooves 3/4 wide at 4 and 14: far walls at 4 3/4 and 14 3/4. */
+const sides = new Map<string, unknown>([
+  ['name', 'Two sides'],
+  ['boards/b/name', 'Side'],
+  ['boards/b/length', '30'],
+  ['boards/b/across', '49/4'],
+  ['boards/b/thickness', '3/4'],
+  ['boards/b/copies', 2],
+  ['boards/b/made', 'alike'],
+  ['boards/b/end', 'bottom'],
+  ['boards/b/runs/r/spacing', 'pitch'],
+  ['boards/b/runs/r/point', 'near'],
+  ['boards/b/runs/r/face', 'A'],
+  ['boards/b/runs/r/first', '4'],
+  ['boards/b/runs/r/pitch', '10'],
+  ['boards/b/runs/r/width', '3/4'],
+  ['boards/b/runs/r/depth', '1/4'],
+  ['boards/b/runs/r/count', 2],
+]);
+
+async function takenIn(page: Page, values: ReadonlyMap<string, unknown>, name: string): Promise<void> {
+  await page.goto('./#/import');
+  const buffer = Buffer.from(fileOf(values));
+  await page.setInputFiles('input[type=file]', { name: 'job.json', mimeType: 'application/json', buffer });
+  await page.getByRole('button', { name: 'Take it in' }).click();
+  await expect(page.getByRole('heading', { name })).toBeVisible();
+}
+
+async function toPrint(page: Page, print: string): Promise<void> {
+  await page.goto('./#/paper');
+  await page.getByRole('button', { name: print }).click();
+  await expect(page.getByRole('button', { name: 'Make the PDF' })).toBeVisible();
+  await pastBounce(page);
+}
+
+async function madePdf(page: Page): Promise<string> {
+  const waiting = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Make the PDF' }).click();
+  return (await waiting).path();
+}
+
+const everyPage = (pdf: string): readonly string[] =>
+  Array.from({ length: sizeOf(pdf).pages }, (_, k) =>
+    wordsOf(pdf, k + 1)
+      .replaceAll('\u00a0', ' ')
+      .replaceAll(/ +/g, ' '),
+  );
+
+test.describe('with no network', () => {
+  test.use(withWorker);
+
+  for (const { paper, wide, high } of [
+    { paper: 'Letter', wide: 215.9, high: 279.4 },
+    { paper: 'A4', wide: 210, high: 297 },
+  ])
+    test(`setup sheets on ${paper}: every figure as at the saw, a box for each piece`, async ({
+      page,
+      context,
+    }) => {
+      test.skip(!hasPoppler, 'no other reader of PDFs here (Debian: poppler-utils)');
+      await page.goto('./');
+      await readyOffline(page);
+      await context.setOffline(true);
+      await takenIn(page, sides, 'Two sides');
+      await toPrint(page, 'Setup sheets');
+      if (paper === 'A4') await choose(page, 'Printed on', 'A4');
+      const pdf = await madePdf(page);
+      const size = sizeOf(pdf);
+      expect(Math.abs(size.wide - wide)).toBeLessThan(0.01);
+      expect(Math.abs(size.high - high)).toBeLessThan(0.01);
+      const pages = everyPage(pdf);
+      const all = pages.join('\n');
+      expect(pages[0]).toContain('Table saw, single blade');
+      for (const said of ['Rip fence at', ' 12 1/4\n', 'A Side 1: rip', 'B Side 2: rip'])
+        expect(pages[0]).toContain(said);
+      expect(all).toContain('Side, no. 1: groove no. 1');
+      // far teeth at 4 + 3/4 and 14 + 3/4; from the other end the near wall is at 30 - 4 and 30 - 14
+      for (const said of ['far teeth 4 3/4', 'the other end 26', 'far teeth 14 3/4', 'the other end 16'])
+        expect(all).toContain(said);
+
+      // what the machine's own screens say of each setup stands on the paper
+      await page.goto('./#/cuts');
+      const rows = await page.locator('.cutrow').count();
+      expect(rows).toBeGreaterThanOrEqual(4);
+      for (let k = 0; k < rows; k += 1) {
+        await page.goto('./#/cuts');
+        await page.locator('.cutrow').nth(k).click();
+        const title = await page.locator('main h1, main h2').first().innerText();
+        for (const line of await page.locator('.lies span, .lies b').allInnerTexts())
+          expect(all, title).toContain(line.trim());
+      }
+    });
+
+  test('a page comes back by number and letter, under the guards of the machine, and goes out again as one act', async ({
+    page,
+  }) => {
+    await takenIn(page, sides, 'Two sides');
+    await page.goto('./#/tickin');
+    await expect(page.getByRole('heading', { name: 'Rip fence at 12 1/4' })).toBeVisible();
+    await shot(page, 'tick-in');
+    await page.getByRole('button', { name: 'All of it: 2 boxes' }).click();
+    for (const letter of ['A', 'B'])
+      await expect(page.getByRole('checkbox', { name: `${letter}, Side` })).toBeChecked();
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await expect(page.getByRole('checkbox', { name: 'A, Side' })).not.toBeChecked();
+    // a length waits for its rip, and says so; a tap on its box does nothing
+    await page.getByRole('button', { name: 'Setup on the page' }).click();
+    const dock = page.getByRole('dialog');
+    await dock.getByRole('button', { name: '9', exact: true }).click();
+    await dock.getByRole('button', { name: 'Done' }).click();
+    await expect(dock.getByText('There is no setup 9: they go from 1 to')).toBeVisible();
+    await dock.getByRole('button', { name: 'erase' }).click();
+    await dock.getByRole('button', { name: '2', exact: true }).click();
+    await pastBounce(page);
+    await dock.getByRole('button', { name: 'Done' }).click();
+    await expect(page.getByText('Blocked: Side 1, rip, comes first')).toBeVisible();
+    await page.getByRole('checkbox', { name: 'A, Side 1' }).click();
+    await expect(page.getByRole('checkbox', { name: 'A, Side 1' })).not.toBeChecked();
+  });
+});
+
+test('a long print is stopped midway and hands nothing out', async ({ page }) => {
+  test.setTimeout(120_000);
+  await takenIn(page, jobOfMany(drawnFor.large, await modulesOf()), 'A great many');
+  let handedOut = 0;
+  page.on('download', () => {
+    handedOut += 1;
+  });
+  await toPrint(page, 'Setup sheets');
+  await page.getByRole('button', { name: 'Make the PDF' }).click();
+  await expect(page.getByText(/^Page \d+ …$/)).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByText(/^Page [2-9]\d* …$/)).toBeVisible({ timeout: 60_000 });
+  await page.getByRole('button', { name: 'Stop' }).click();
+  await expect(page.getByText('Stopped. Nothing was handed out.')).toBeVisible();
+  expect(handedOut).toBe(0);
+});

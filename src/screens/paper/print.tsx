@@ -1,0 +1,108 @@
+import { useState } from 'preact/hooks';
+import { editPrint, onLists } from '../../job/prints';
+import { type ListPaper, listPaperOf, listSheet } from '../../plan/list-print';
+import type { Plan } from '../../plan/plan';
+import { onPage } from '../../ui/paper/ink';
+import type { Bench } from '../bench';
+import { type Ask, AskBlank } from '../shared/ask';
+import { AskPage } from '../shared/ask-page';
+import { GonePage } from '../shared/gone-page';
+import { Sentence } from '../shared/sentence';
+import * as words from './print-words';
+import { type Printed, printedOf } from './printed';
+import { Printing } from './printing';
+import { today } from './stick-page-words';
+
+type PrintProps = { readonly bench: Bench; readonly id: string };
+
+/** A list of the job as a PDF: on what paper, and out. */
+export function PrintScreen({ bench, id }: PrintProps) {
+  const [open, setOpen] = useState<Ask>();
+  const plan = bench.plan.value;
+  const of = words.prints.find((one) => one === id);
+  const leave = { label: words.back, onTap: () => bench.go({ at: 'paper' }) };
+  if (!plan || !of)
+    return <GonePage title={words.goneTitle} says={words.gone} leave={{ ...leave, word: true }} />;
+  const printed = printedOf(bench, plan, of);
+  return (
+    <AskPage
+      {...{ bench, leave }}
+      title={words.titles[of]}
+      sub={plan.job.name}
+      tape={plan.job.tape}
+      asked={{ open, close: () => setOpen(undefined) }}
+    >
+      {printed.empty ? (
+        <p class="pad-x empty-line">{words.nothing[of]}</p>
+      ) : (
+        <OnSheet {...{ bench, plan, of, printed, open }} onOpen={setOpen} />
+      )}
+    </AskPage>
+  );
+}
+
+type OnSheetProps = {
+  readonly bench: Pick<Bench, 'phone'>;
+  readonly plan: Plan;
+  readonly of: words.PrintId;
+  readonly printed: Printed;
+  readonly open: Ask | undefined;
+  readonly onOpen: (ask: Ask) => void;
+};
+
+/** What it is printed on, what is left out, and the PDF; or why it cannot be, and what would fit. */
+function OnSheet({ bench, plan, of, printed, open, onOpen }: OnSheetProps) {
+  const paper = listPaperOf(plan.job);
+  const sheet = listSheet(paper);
+  const asks = sheetAsks(paper);
+  const blank = (ask: Ask) => <AskBlank key={ask.title} {...{ ask, open, onOpen }} />;
+  return (
+    <>
+      <Sentence label={words.paper}>
+        <p>{words.printedOn({ on: blank(asks.on), margin: blank(asks.margin) })}</p>
+      </Sentence>
+      {printed.notes.map((note) => (
+        <p key={note} class="pad-x note">
+          {note}
+        </p>
+      ))}
+      {sheet.ok ? (
+        <Printing
+          phone={bench.phone}
+          name={words.fileName(plan.job.name, words.titles[of])}
+          label={words.makePdf}
+          pagesOf={(widthOf) =>
+            printed.pages({
+              day: today(),
+              widthOf,
+              leaf: {
+                wide: onPage(sheet.value.across),
+                high: onPage(sheet.value.long),
+                margin: onPage(paper.margin),
+              },
+            })
+          }
+        />
+      ) : (
+        <p class="pad-x wrongline">{words.cannot(sheet.error)}</p>
+      )}
+    </>
+  );
+}
+
+const sheetAsks = ({ on, margin }: ListPaper) =>
+  ({
+    on: {
+      as: 'choice',
+      title: words.paper,
+      now: on,
+      choices: words.papers,
+      save: (value) => editPrint(onLists, { paper: value as ListPaper['on'] }),
+    },
+    margin: {
+      as: 'length',
+      title: words.margin,
+      now: margin,
+      save: (value) => editPrint(onLists, { margin: value }),
+    },
+  }) satisfies Readonly<Record<string, Ask>>;
