@@ -124,7 +124,14 @@ const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slic
 /** What undo names. */
 export const tickAct = (op: Operation, wasDone: boolean): string =>
   `${wasDone ? `Not ${lower(doneWord(op))}` : doneWord(op)}: ${workWord(op.name)}`;
-export const allCut = 'All cut. Back to Cuts';
+export const allCut = 'All cut. Back';
+
+/** What all that is left waits for, and is not done at a machine. */
+export const firstSeeTo = {
+  opening: 'Measure the opening first',
+  stock: 'Measure the sheet first',
+  feet: 'Set the feet first',
+} as const;
 
 /** The setting that comes next, with what it is set to. */
 export function nextSetting(card: Card, { plan }: Checklist): string {
