@@ -44,7 +44,7 @@ export function standingOn({ plan }: Checklist): Operation | undefined {
 
 const isCutter = ({ setup }: Operation): boolean =>
   ['stack', 'shoulders', 'bit'].includes(machineAt(setup.machine).cuts);
-/** A circular saw keeps its own blade, whatever stands on a table; what a stick is marked with or cut at is no setup. */
+/** A circular saw keeps its own blade, whatever stands on a table; a stick is marked or cut beside what stands. */
 const isBlade = ({ setup: { machine } }: Operation): boolean =>
   machineAt(machine).cuts === 'blade' && machine !== 'saw' && machine !== 'stick';
 
