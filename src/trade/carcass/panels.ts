@@ -4,7 +4,7 @@ import type { Tape } from '../../length/tape';
 import { cutsFor, type Met, type Seat } from '../joints/joint';
 import type { Bore } from '../shelves/bore';
 import { boresIn } from '../shelves/bores';
-import { stripGrooves } from '../shelves/strips';
+import { stripGrooves } from '../shelves/strip-grooves';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { backGroove } from './back-groove';
 import { backHow } from './back-how';
