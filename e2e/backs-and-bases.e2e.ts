@@ -108,7 +108,7 @@ test('nailers from nothing to the cut that makes them', async ({ page }) => {
   await hand.tap(button(page, '+ Nailers'));
   await expect(button(page, '+ Cleats')).toBeHidden();
   const said = page.locator('main').getByLabel('Nailers', { exact: true });
-  await expect(said).toContainText('between the sides inside');
+  await expect(said).toContainText('they lie inside');
   await filled(page, hand, { blank: /^How wide the nailers/, figure: '2' });
   await expect(said).toContainText('A nailer is 2 wide: keep 2 1/2.');
   await filled(page, hand, { blank: /^How wide the nailers/, figure: '2 1/2' });

@@ -114,3 +114,57 @@ test('grooves are put on a router table the shop added: one name and one figure 
   await expect(page.locator('.mstrip')).toContainText('Bench with the router');
   await expect(page.locator('main, .saw').first()).toContainText('Never between fence and bit');
 });
+
+test('a plunge saw rips with its guide on the line, and the sheets are laid out by its kerf', async ({
+  page,
+}) => {
+  await newCase(page);
+  await added(page, /^Plunge saw on its guide/, 'Plunge saw');
+  await measured(page, 'Plunge saw', /^Kerf of its blade/, '3/32');
+  await expect(page.getByRole('region', { name: 'Plunge saw' })).toContainText('0, usual');
+  await page.goto('./#/cuts');
+  await page.getByRole('button', { name: /^Rip fence at/ }).click();
+  await page.getByRole('button', { name: 'On another machine' }).click();
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Plunge saw/ })
+    .click();
+  // its teeth stand at the edge of the guide: the guide lies at 11 1/4, what is kept under it
+  await expect(standing(page)).toHaveText('11 and 1/4 inches');
+  await expect(page.locator('.mstrip')).toContainText('Plunge saw');
+  await expect(page.locator('main')).toContainText('Guide held fast, both halves held up.');
+  await page.goto('./#/sheets');
+  await page
+    .getByRole('button', { name: /pieces$/ })
+    .first()
+    .click();
+  const slip = page.getByRole('region', { name: 'How it is cut' });
+  await slip.getByRole('button', { name: /^The saw along the guide:/ }).click();
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Plunge saw/ })
+    .click();
+  await expect(slip).toContainText('The saw along the guide: Plunge saw.');
+  await expect(slip).toContainText('3/32 inches');
+});
+
+test('a rabbet goes to a second table saw, and back', async ({ page }) => {
+  await openSample(page);
+  await added(page, /^Table saw, rip fence/, 'Old saw');
+  await measured(page, 'Old saw', /^Highest the blade stands/, '1/4');
+  await page.goto('./#/cuts');
+  const old = page.getByRole('heading', { name: 'Old saw, sacrificial fence' });
+  await expect(old).toHaveCount(0);
+  await page
+    .getByRole('button', { name: /Teeth showing past the fence/ })
+    .first()
+    .click();
+  await page.getByRole('button', { name: 'On another machine' }).click();
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Old saw/ })
+    .click();
+  await expect(page.locator('.mstrip')).toContainText('Old saw, sacrificial fence');
+  await page.goto('./#/cuts');
+  await expect(old).toBeVisible();
+});

@@ -4,7 +4,7 @@ import type { Bench } from '../screens/bench';
 import { First } from '../screens/job/first';
 import type { Route } from '../screens/routes';
 import { type Tab, Tabs } from '../ui/bar';
-import { bringInto, home, later, laterMissing } from './bring-later';
+import { home, later, laterMissing, planningHere } from './bring-later';
 import './app.css';
 
 /** The screen of the route, the tabs where there are any, and what went wrong. */
@@ -69,11 +69,6 @@ const begin = {
   board: async (bench: Bench) => (await planningHere()).layOutBoard(bench),
   case: async (bench: Bench) => (await planningHere()).newCaseIn(bench),
 };
-
-async function planningHere(): Promise<typeof import('./planning')> {
-  await bringInto(home, import('./home'));
-  return import('./planning');
-}
 
 /** A file of the app did not come through: it is asked for again by opening the page again. */
 const Missing = () => (

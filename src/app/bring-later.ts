@@ -20,3 +20,12 @@ export async function bringInto<T>(place: Signal<T | undefined>, coming: Promise
     laterMissing.value = true;
   }
 }
+
+/** The page of the job in hand, and what reads a job. */
+export const homeHere = (): Promise<void> => bringInto(home, import('./home'));
+
+/** What works a job out; never without what reads one. */
+export async function planningHere(): Promise<typeof import('./planning')> {
+  const [planning] = await Promise.all([import('./planning'), homeHere()]);
+  return planning;
+}

@@ -8,7 +8,7 @@ import { openStore } from '../store/store';
 import { guardTouches } from '../ui/touch';
 import { keepLengthsWhole } from '../ui/unbroken';
 import { App } from './app';
-import { bringInto, home, later } from './bring-later';
+import { bringInto, homeHere, later, planningHere } from './bring-later';
 import { openJournal } from './journal';
 import type { JournalWorker } from './journal-worker';
 import { besides } from './opening';
@@ -68,11 +68,8 @@ async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   });
   // asked for now: a page never depends on a file a newer version cleared away; on a first visit once its screen stands
   const asked = picture.kept.then((kept) => (kept?.length === 0 && !location.hash ? drawn : undefined));
-  const reader = bringInto(
-    home,
-    asked.then(() => import('./home')),
-  );
-  const planning = asked.then(() => Promise.all([import('./planning'), reader])).then(([all]) => all);
+  const reader = asked.then(homeHere);
+  const planning = asked.then(planningHere);
   // behind a picture nobody waits for the first screen alone: read in while storage opens
   const coming = (picture.isPicture() ? asked : drawn).then(() => import('./later'));
   coming.catch(() => undefined); // said where it is waited for

@@ -17,6 +17,7 @@ export const roundFields = {
   hasNailers: flag,
   nailers: few,
   nailerWide: length,
+  nailerDeep: length,
   hasPlinth: flag,
   plinthHow: oneOf('shimmed', 'scribed'),
   plinthFront: length,

@@ -4,8 +4,19 @@ import type { Json } from './entry';
 /** The order of the shop's tools is kept among the things of its drawers, as one: names with a blank between. */
 export const toolOrderKey = 'shelf/tools';
 
-const tools: readonly string[] = ['fence', 'sled', 'sliding', 'router', 'circular', 'table'] satisfies Tool[];
-export const isTool = (name: Json | undefined): name is Tool => tools.some((tool) => tool === name);
+/** By their names, every one: none is added without its name here, for what is not known is not read. */
+const tools: Readonly<Record<Tool, true>> = {
+  fence: true,
+  sled: true,
+  sliding: true,
+  router: true,
+  circular: true,
+  press: true,
+  table: true,
+  plunge: true,
+};
+export const isTool = (name: Json | undefined): name is Tool =>
+  typeof name === 'string' && Object.hasOwn(tools, name);
 
 /** The name of a machine the shop added, by which it is kept. */
 export const isOwn = (name: string): name is OwnId => /^own[a-z0-9]{1,21}$/.test(name);

@@ -4,6 +4,7 @@ import { add, isPositive, type Length, shortest, zero } from '../length/length';
 import type { Result } from '../length/result';
 import type { Case, Stuff } from '../trade/carcass/case';
 import { topCleat } from '../trade/carcass/cleats';
+import { nailerWide, topNailer } from '../trade/carcass/nailer-places';
 import type { Worked } from '../trade/carcass/parts';
 import { type Sizes, stockOf } from '../trade/carcass/sizes';
 import { usualOf } from '../trade/carcass/usual';
@@ -15,7 +16,7 @@ import {
   cleatWrong,
 } from '../trade/install/cleat-height';
 import type { CleatOn } from '../trade/setups/operation';
-import { caseIn, cleatOnOf, putUpOf } from './cleat-on';
+import { caseIn, cleatOnOf, ownStrip, putUpOf } from './cleat-on';
 import { levelPlanOf } from './level-plan';
 import { roomPlanOf } from './room-plan';
 
@@ -28,19 +29,23 @@ export type WithCases = {
 /** A job with its sheets as they are reckoned with. */
 type WithStuff = { readonly job: Job; readonly stuff: readonly Stuff[] };
 
-/** How wide the cleats of a case are, where it has any. Inches. */
-const ownWide = (c: Case | undefined): Length | undefined =>
-  c && c.cleats > 0 ? (c.cleatWide ?? usualOf(c).cleatWide) : undefined;
+/** How wide the cleats of a case are, else its nailers, where it has any. Inches. */
+function ownWide(c: Case | undefined): Length | undefined {
+  const strip = ownStrip(c);
+  if (!c || !strip) return undefined;
+  return strip === 'cleat' ? (c.cleatWide ?? usualOf(c).cleatWide) : nailerWide(c);
+}
 
-/** What the anchors of a case go through, where the case has cleats and nothing else is said. Inches. */
+/** What the anchors of a case go through, where it has cleats or nailers and nothing else is said. Inches. */
 export function usualCleat(
   { job, stuff }: WithStuff,
   place: string,
 ): { readonly thick?: Length | undefined; readonly wide?: Length | undefined } {
   const c = caseIn(job, place);
   // those of a case that stands before a cleat on the wall are not that cleat
-  if (!c || c.cleats === 0 || cleatOnOf(job, place) === 'wall') return {};
-  return { thick: stuff.find((s) => s.id === stockOf(c, 'cleat'))?.thickness, wide: ownWide(c) };
+  const strip = ownStrip(c);
+  if (!c || !strip || cleatOnOf(job, place) === 'wall') return {};
+  return { thick: stuff.find((s) => s.id === stockOf(c, strip))?.thickness, wide: ownWide(c) };
 }
 
 /** What the anchors of a case go through, as said, else as the case has it. Inches. */
@@ -102,7 +107,7 @@ export function cleatAt({ job, worked }: WithCases, place: string): Cleat {
   const lift = liftOf(job, place, sizes);
   const plan: CleatPlan = {
     said: own.cleatAt,
-    inCase: sizes && on === 'case' ? topCleat(sizes) : undefined,
+    inCase: sizes && on === 'case' ? (topCleat(sizes) ?? topNailer(sizes)) : undefined,
     lift: add(lift.feet ?? zero, lift.base ?? zero),
     back: sizes && behind(sizes, on),
     wide: own.cleatWide ?? (on === 'case' ? ownWide(caseIn(job, place)) : undefined),

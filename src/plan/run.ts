@@ -44,9 +44,9 @@ export function standingOn({ plan }: Checklist): Operation | undefined {
 
 const isCutter = ({ setup }: Operation): boolean =>
   ['stack', 'shoulders', 'bit'].includes(machineAt(setup.machine).cuts);
-/** A circular saw keeps its own blade, whatever stands on a table. */
-const isBlade = ({ setup }: Operation): boolean =>
-  machineAt(setup.machine).cuts === 'blade' && setup.machine !== 'saw';
+/** A circular saw keeps its own blade, whatever stands on a table; a stick is marked or cut beside what stands. */
+const isBlade = ({ setup: { machine } }: Operation): boolean =>
+  machineAt(machine).cuts === 'blade' && machine !== 'saw' && machine !== 'stick';
 
 /** What a change of cutter or height begins with, and what it ends with. */
 export type BuildChange = { readonly from: Operation | undefined; readonly to: Operation };

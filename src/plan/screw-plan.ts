@@ -91,11 +91,13 @@ function usualScrews(plan: Pick<Plan, 'job' | 'stuff' | 'parts'>, screws: Screws
   const own = (role: PartName['role'] | undefined) =>
     plan.parts.find((p) => p.of === of?.id && p.name.role === role);
   const ends = kind.part && own(kind.part);
+  // without cleats a case is fixed through its nailers
+  const nailer = kind.along === 'cleat' ? own('nailer') : undefined;
   return {
     through: screws.kind === 'cleat' && screws.of ? cleatOf(plan, screws.of).thick : thick(kind.through),
     into: intoOf(plan, screws) ?? thick(kind.into) ?? (bite === 'stud' ? framing : ends?.length.mark.value),
     bite,
-    run: ends ? ends.width.mark.value : own(kind.along)?.length.mark.value,
+    run: ends ? ends.width.mark.value : (own(kind.along) ?? nailer)?.length.mark.value,
     part: kind.part && thick(kind.part),
     leastBite: figureIn(usualIn(plan.job), usualBites[bite]),
   };

@@ -4,6 +4,7 @@ import type { ShelfSet } from '../trade/buying/shelf-hardware';
 import type { Inside } from '../trade/carcass/case';
 import type { Sizes } from '../trade/carcass/sizes';
 import { pinsOf } from '../trade/shelves/pins';
+import { sameRows } from '../trade/shelves/same-rows';
 import { stripsOf } from '../trade/shelves/strips';
 import { woodEdging } from '../trade/shelves/wood-edging';
 import type { Plan } from './plan';
@@ -39,7 +40,8 @@ function onWhat({ i, sizes }: Loose): ShelfSet['on'] {
     const pins = pinsOf(sizes, i);
     return { is: 'pins', ...(pins ? { dia: pins.dia } : {}) };
   }
-  const pieces = strips.pieces.map(({ long }) => long).filter(isPositive);
+  const own = sameRows(sizes, i) ? [] : strips.pieces;
+  const pieces = own.map(({ long }) => long).filter(isPositive);
   return { is: 'strips', width: i.width, thick: i.stripThick, pieces, sold: i.stripSold };
 }
 

@@ -2,7 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { ownMachines, ownRows } from '../../src/job/own-machines';
 import { readLists, shelfChanges, usualLists, writeLists } from '../../src/job/shop-lists';
 import { shopTools } from '../../src/job/shop-tools';
-import type { OwnMachine } from '../../src/trade/machines/shop';
+import { orderOf } from '../../src/job/tool-order';
+import { ownFields } from '../../src/trade/machines/own-machine';
+import type { OwnMachine, Tool } from '../../src/trade/machines/shop';
 import { l } from '../length/write-figures';
 
 const old: OwnMachine = { id: 'own1', name: 'Old saw', like: 'fence', figures: { capacity: l('30 1/2') } };
@@ -23,6 +25,15 @@ describe('machines the shop added', () => {
     expect(readLists(undefined, kept).own).toEqual(both.own);
     expect(ownMachines(ownRows(Object.fromEntries(Object.entries(kept).reverse())))).toEqual(both.own);
     expect(readLists(undefined, {}).own).toBeUndefined();
+  });
+
+  test('of every kind there is are read as they were kept, and have their place in an order said', () => {
+    const own = (Object.keys(ownFields) as Tool[]).map(
+      (like, k): OwnMachine => ({ id: `own${k}`, name: like, like, figures: {} }),
+    );
+    const kept = shelfChanges(usualLists, { ...usualLists, own });
+    expect(readLists(undefined, kept).own).toEqual(own);
+    expect(orderOf('press sled own7')).toEqual(['press', 'sled', 'own7']);
   });
 
   test('a figure of one is no word on the other, nor on its name: two pages that measure one each have measured two', () => {

@@ -70,6 +70,7 @@ export const anyJob = fc
     backLand: sixteenths(4, 16),
     hasPlinth: fc.boolean(),
     hasNailers: fc.boolean(),
+    nailerDeep: fc.constantFrom(undefined, undefined, inches(1n, 4n), undefined, inches(1n, 127n)),
     plinthLeft: sixteenths(0, 16),
     plinthBack: sixteenths(0, 16),
     hasToe: fc.boolean(),
@@ -80,7 +81,10 @@ export const anyJob = fc
     backInset: sixteenths(0, 4),
     thick: fc.tuple(thousandths(680, 800), thousandths(680, 800), thousandths(200, 260)),
     shelves: fc.array(
-      fc.record({ bay: fc.integer({ min: 1, max: 3 }), kind: fc.constantFrom('fixed', 'loose', 'stop') }),
+      fc.record({
+        bay: fc.integer({ min: 1, max: 3 }),
+        kind: fc.constantFrom('fixed', 'fixed', 'loose', 'stop'),
+      }),
       {
         maxLength: 3,
       },
@@ -296,7 +300,13 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
   }
   for (const [what, by] of plinthOff(standing)) off.set(what, by);
   if (c.hasNailers)
-    off.set('nailers between the sides', subtract(between(outside, side), piece('nailer').long));
+    off.set(
+      'nailers between the sides',
+      subtract(
+        between(outside, subtract(side, left.rabbets.get('nailer1')?.deep ?? zero)),
+        piece('nailer').long,
+      ),
+    );
   for (const [what, by] of toeOff(standing)) off.set(what, by);
   for (const [what, by] of backOff(standing, ceiling)) off.set(what, by);
   const backSeat = left.rabbets.get('back');

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { editPutUp } from '../../src/job/edits';
+import { editCase, editPutUp } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import { editFoot, editRoom, editStand, editUpright } from '../../src/job/room-edits';
+import { cleatOnOf, nailerIsCleat } from '../../src/plan/cleat-on';
 import { cleatAt, cleatOf, ownStretch } from '../../src/plan/cleat-plan';
 import { l, w } from '../trade/grooves/sample';
 import { cleatedCase as decided } from './cleated-case';
@@ -17,6 +18,21 @@ describe('cleatAt', () => {
     // the highest of three
     expect(low(...decided(3))).toBe('56 3/16');
     expect(low(...decided(0))).toBe('none');
+  });
+
+  test('without cleats the top nailer of the case is it: as thick, as wide and as high as that stands', () => {
+    // 60 - 3/4 - 2 3/4 = 56 1/2
+    const nailed = [...decided(0), ...editCase('c1', { hasNailers: true, nailerWide: l('2 3/4') })];
+    expect(low(...nailed)).toBe('56 1/2');
+    const at = plan(...nailed);
+    const { thick, wide } = cleatOf(at, 'c1');
+    expect([w(thick), w(wide), cleatOnOf(at.job, 'c1')]).toEqual(['3/4', '2 3/4', 'case']);
+    expect(nailerIsCleat(at.job, 'c1')).toBe(true);
+    // a cleat that was said stands for it, and cleats of its own
+    expect(nailerIsCleat(plan(...nailed, ...editPutUp('c1', { cleatAt: l('50') })).job, 'c1')).toBe(false);
+    expect(nailerIsCleat(plan(...decided(1)).job, 'c1')).toBe(false);
+    // none said is none
+    expect(low(...nailed, ...editCase('c1', { nailers: 0 }))).toBe('none');
   });
 
   test('a foot that screws lifts it by what it stands at on the high point; a shim there is none', () => {

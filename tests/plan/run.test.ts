@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { editBoard, editJob, editRun, tickOf } from '../../src/job/edits';
+import { editBank, editBoard, editJob, editRun, editStock, tickOf } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import { checklistOf } from '../../src/plan/checklist';
 import { cardOfGroove, changeFor, passedBy, runOf, runsOfBuild, unmadeAt } from '../../src/plan/run';
@@ -47,6 +47,18 @@ test('left and right share one card', () => {
 });
 
 describe('a change of stack', () => {
+  // what stands on a machine stays there while a story stick is marked: no change of it could ever be kept
+  test('is none to what a stick is marked with or cut at', () => {
+    const opening = { width: l('17'), height: l('24'), depth: l('20'), count: 2, slideLong: l('14') };
+    const stocks = { frontStock: 'ply', sideStock: 'ply', boxBottomStock: 'ply' };
+    const bank = [...editStock('ply', { used: l('1/2') }), ...editBank('d', { ...opening, ...stocks })];
+    const [groove] = at(...bank).grooves;
+    const { list } = at(...bank, ...editJob({ standing: groove?.id }));
+    const sticks = list.cards.filter(({ operations: [op] }) => op?.setup.machine === 'stick');
+    expect(sticks.length).toBeGreaterThan(1);
+    for (const card of sticks) expect(changeFor(list, card)).toBeUndefined();
+  });
+
   test('comes before the first cut, and again before the other stack; not within a run', () => {
     const before = at();
     const [first, second, other] = before.grooves;

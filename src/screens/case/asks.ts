@@ -56,6 +56,7 @@ const caseKinds: Record<CaseField, BandKind> = {
   lip: 'place',
   toeBack: 'place',
   nailerWide: 'length',
+  nailerDeep: 'place',
   plinthFront: 'place',
   plinthLeft: 'place',
   plinthRight: 'place',

@@ -2,7 +2,7 @@ import { add, type Length, negate, subtract, sum, zero } from '../../length/leng
 import { backHow, nailersIn } from '../../trade/carcass/back-how';
 import { overSides } from '../../trade/carcass/ends';
 import { reachOf } from '../../trade/carcass/meetings';
-import { nailerPlaces } from '../../trade/carcass/nailers';
+import { nailerPlaces } from '../../trade/carcass/nailer-places';
 import type { Sizes } from '../../trade/carcass/sizes';
 import { usualOf } from '../../trade/carcass/usual';
 

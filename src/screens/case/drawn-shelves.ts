@@ -3,6 +3,7 @@ import type { Inside } from '../../trade/carcass/case';
 import type { Sizes } from '../../trade/carcass/sizes';
 import { boresIn } from '../../trade/shelves/bores';
 import { openingsIn } from '../../trade/shelves/openings';
+import { sameRows } from '../../trade/shelves/same-rows';
 import { stripsOf } from '../../trade/shelves/strips';
 import type { DrawnPiece } from '../../ui/case-drawing';
 
@@ -43,13 +44,14 @@ function overHoles(sizes: Sizes, bay: number, places: readonly LoosePlace[]): re
   const rows = rowsIn(sizes, bay).filter(({ row }) => row === 'front');
   const taken = new Set<string>();
   return places.map(({ inside, y }) => {
-    const bore = rows.find((row) => row.inside === inside.id);
-    const free = bore?.holes.filter(({ no }) => !taken.has(`${inside.id} ${no}`)) ?? [];
+    const set = (sameRows(sizes, inside) ?? inside).id;
+    const bore = rows.find((row) => row.inside === set);
+    const free = bore?.holes.filter(({ no }) => !taken.has(`${set} ${no}`)) ?? [];
     const up = ({ at }: { readonly at: Length }): number => d(at) + d(bore?.dia ?? zero) / 2;
     const [first, ...rest] = free;
     if (!first) return { inside, y };
     const near = rest.reduce((a, b) => (Math.abs(up(b) - y) < Math.abs(up(a) - y) ? b : a), first);
-    taken.add(`${inside.id} ${near.no}`);
+    taken.add(`${set} ${near.no}`);
     return { inside, y: up(near) };
   });
 }

@@ -229,6 +229,8 @@ export function pinWarningText(warning: PinWarning): string {
       return 'Trays of this bay run where the strips stand: have one or the other in it.';
     case 'no-strip':
       return `No strip fits in the opening of ${w(warning.opening)}: no loose shelf lies in it.`;
+    case 'sets-meet':
+      return `What is cut for these shelves runs into what is cut for others of this bay. A row ${w(warning.by)} farther aside clears it; with the same figures both lie in the same holes.`;
     case 'edge-thin':
       return `The edging is of stock ${w(warning.by)} thinner than the shelves: it does not cover their edge.`;
     case 'strips-short':

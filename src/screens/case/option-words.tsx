@@ -120,9 +120,9 @@ export const toeInNotches = (at: At<'stock' | 'how' | 'back' | 'before' | 'clear
   </>
 );
 
-export const nailers = (at: At<'count' | 'stock' | 'wide'>, behind: boolean) => (
+export const nailers = (at: At<'count' | 'stock' | 'wide' | 'deep'>, behind: boolean) => (
   <>
-    Nailers, {at.count}, of {at.stock}, {at.wide} wide, between the sides{' '}
+    Nailers, {at.count}, of {at.stock}, {at.wide} wide, let {at.deep} into the sides; they lie{' '}
     {behind ? 'behind the back' : 'inside'}: under the top, on the bottom, others evenly between. Glued and
     fastened; the case is screwed to the wall through them.
   </>

@@ -156,6 +156,7 @@ const nailers: Option = {
       count: blank(asks.caseCount(c, 'nailers', words.howMany.nailers)),
       stock: of('nailer'),
       wide: length('nailerWide', usual.nailerWide),
+      deep: length('nailerDeep', zero),
     };
     return words.nailers(at, nailersIn(c, joints, own) === 'behind');
   },

@@ -215,6 +215,8 @@ export function placeOfWarning(warning: CaseWarning, c: Case): Place {
       return atInside(c, warning.in, 'pitch');
     case 'strips-short':
       return atInside(c, warning.in, 'stripSold');
+    case 'sets-meet':
+      return atInside(c, warning.in, 'front');
     case 'edge-thin':
       return { at: `in ${warning.in}`, blanks: [ask.stockOf(stockNames.shelfedge)] };
     case 'holes-left-out':

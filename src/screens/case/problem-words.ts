@@ -153,6 +153,7 @@ export function caseWarningText(warning: CaseWarning, c: Case): string {
     case 'holes-left-out':
     case 'strips-crossed':
     case 'edge-thin':
+    case 'sets-meet':
     case 'no-strip':
     case 'strips-short':
     case 'hole-web':

@@ -28,6 +28,8 @@ export function roundProblemText(problem: RoundProblem): string {
       return `The nailers together are ${w(problem.by)} over the clear height. Fewer, or narrower ones.`;
     case 'nailers-deep':
       return `The nailers take the whole depth and ${w(problem.by)} more. Thinner ones, or a deeper case.`;
+    case 'nailers-no-edge':
+      return `Nailers before a back in a groove lie at no edge to be let in from: 0 deep, or ${w(problem.least)} left behind the back, ${w(problem.by)} more than there is.`;
     case 'nailers-and-cleats':
       return 'Cleats and nailers take the same place. Remove one or the other.';
     case 'plinth-no-length':
@@ -56,7 +58,6 @@ export function roundField(problem: RoundProblem | RoundWarning): CaseField {
       return 'topRail';
     case 'no-lower-rail':
     case 'rail-under-stiles':
-      return 'frameToe';
     case 'stiles-and-plinth':
       return 'frameClear';
     case 'low-toe-opening':
@@ -66,6 +67,8 @@ export function roundField(problem: RoundProblem | RoundWarning): CaseField {
     case 'small-foot':
     case 'shallow-toe':
       return 'toeBack';
+    case 'nailers-no-edge':
+      return 'nailerDeep';
     case 'nailers-full':
     case 'nailers-deep':
     case 'nailers-and-cleats':
@@ -75,11 +78,10 @@ export function roundField(problem: RoundProblem | RoundWarning): CaseField {
       return 'nailerWide';
     case 'plinth-no-length':
       return 'plinthLeft';
+    case 'two-bases':
     case 'plinth-full':
     case 'plinth-crosses':
     case 'plinth-rails-meet':
-      return 'plinthFront';
-    case 'two-bases':
       return 'plinthFront';
     case 'low-toe':
       return 'feet';

@@ -58,6 +58,7 @@ export const sections: Readonly<Record<CaseField, Section>> = {
   lip: 'edging',
   toeBack: 'toe',
   nailerWide: 'nailers',
+  nailerDeep: 'nailers',
   plinthFront: 'plinth',
   plinthLeft: 'plinth',
   plinthRight: 'plinth',

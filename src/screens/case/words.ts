@@ -92,6 +92,7 @@ export const caseFieldNames: Record<CaseField, string> = {
   lip: 'How far the edging hangs below',
   toeBack: 'How far back the toe board stands',
   nailerWide: 'How wide the nailers are',
+  nailerDeep: 'How deep the nailers are let into the sides',
   plinthFront: 'How far back the plinth stands',
   plinthLeft: 'How far in the plinth is at the left',
   plinthRight: 'How far in the plinth is at the right',

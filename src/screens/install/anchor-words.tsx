@@ -51,6 +51,9 @@ export const stands = (b: Readonly<Record<'where' | 'at', Blank>>) => (
   </>
 );
 
+/** Where the case has nailers in place of cleats. */
+export const nailerIsCleat = 'The cleat of this case is its top nailer.';
+
 export const missing = {
   through: 'Say how thick what they go through is.',
   into: 'Say how thick the sheathing is.',

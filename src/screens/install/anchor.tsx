@@ -1,5 +1,6 @@
 import { roomIn } from '../../job/room';
 import { writeMark } from '../../length/write';
+import { nailerIsCleat } from '../../plan/cleat-on';
 import { ownStretch } from '../../plan/cleat-plan';
 import type { Plan } from '../../plan/plan';
 import { anchorOf, placesOnWall } from '../../plan/put-up-plan';
@@ -48,6 +49,7 @@ export function Anchor({ bench, plan, place, open, onOpen }: AnchorProps) {
         })}{' '}
         {words.stands({ where: blank(asks.where), at: blank(asks.at) })}
       </p>
+      {nailerIsCleat(plan.job, place) && <p class="pad-x note">{words.nailerIsCleat}</p>}
       <Found
         place={screwPlace(plan, screws, listsOf(bench.settings.value).screws)}
         tape={plan.job.tape}

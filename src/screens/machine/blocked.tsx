@@ -80,7 +80,7 @@ function Ahead({ bench, op, waits }: AheadProps) {
 }
 
 /** Where what blocks is done. */
-function wayTo(block: Block, list: Checklist, { groove, part }: Operation): Route | undefined {
+export function wayTo(block: Block, list: Checklist, { groove, part }: Operation): Route | undefined {
   switch (block.by) {
     case 'stock':
       return { at: 'stock', id: block.stock };

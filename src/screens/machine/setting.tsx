@@ -20,6 +20,7 @@ import { setupTitle } from '../shared/setup-title';
 import { SpoiledDock } from '../shared/spoiled';
 import { ThinnerLines } from '../shared/thinner-lines';
 import { useWake } from '../shared/use-wake';
+import { wayTo } from './blocked';
 import { CleatTold } from './cleat-told';
 import { DowelMarks } from './dowel-marks';
 import { Finish } from './finish';
@@ -30,7 +31,7 @@ import { OtherSize } from './other-size';
 import { Pieces } from './pieces';
 import { Recipe } from './recipe';
 import { RowMarks } from './row-marks';
-import { figuresOf, nextCard, readyOn } from './setting-in-hand';
+import { figuresOf, nextCard, readyOn, waitsFor } from './setting-in-hand';
 import { Strip } from './strip';
 import { type AskedHere, Ways } from './ways';
 import * as words from './words';
@@ -126,6 +127,9 @@ function mainAction(inHand: InHand) {
       onTap,
     };
   }
+  const waits = waitsFor(list, card);
+  const to = waits && wayTo(waits.by, list, waits.op);
+  if (waits && to) return { label: words.firstSeeTo[waits.by.by], onTap: () => inHand.bench.go(to) };
   const next = nextCard(list, card);
   return {
     label: next ? words.nextSetting(next, list) : words.allCut,

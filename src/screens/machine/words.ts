@@ -98,7 +98,14 @@ export function isDone(op: Operation): string {
   return isStep(op) ? `${setupTitle(op)}: done` : `${workWord(op.name)} is ${lower(doneWord(op))}`;
 }
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
-export const allCut = 'All cut. Back to Cuts';
+export const allCut = 'All cut. Back';
+
+/** What all that is left waits for, and is not done at a machine. */
+export const firstSeeTo = {
+  opening: 'Measure the opening first',
+  stock: 'Measure the sheet first',
+  feet: 'Set the feet first',
+} as const;
 
 /** The setting that comes next, with what it is set to. */
 export function nextSetting(card: Card, { plan }: Checklist): string {

@@ -49,7 +49,7 @@ export const shelfLines = (sets: readonly ShelfSet[]): readonly BuyingLine[] => 
 
 /** Strips of which it is known how long they are sold are counted so, the others by the piece. */
 function stripKey({ on }: ShelfSet): string | undefined {
-  if (on.is !== 'strips') return undefined;
+  if (on.is !== 'strips' || on.pieces.length === 0) return undefined;
   const size = `strips/${idOf(on.width)}x${idOf(on.thick)}`;
   return on.sold && isPositive(on.sold) ? `${size}x${idOf(on.sold)}` : size;
 }

@@ -1,6 +1,7 @@
 import { add, half, isPositive, type Length, subtract } from '../../length/length';
 import type { Case, StockRole } from './case';
 import { endAt, type Flat, jointAt, pastOf } from './meetings';
+import { nailerWide } from './nailer-places';
 import type { Part } from './part';
 import type { PartName, TakesPart } from './part-name';
 import type { Worked } from './parts';
@@ -56,8 +57,12 @@ const byPlace = (a: ScrewLine, b: ScrewLine): number => a.middle.compare(b.middl
 /** What stands on a line of the part. */
 const marked = ({ sizes }: Worked, { lines = [] }: Part): readonly ScrewLine[] =>
   lines.flatMap(({ takes, near }) =>
-    takes.part === 'strip' ? [] : [{ holds: takes, middle: add(near, half(sizes.thick(takes.part))) }],
+    takes.part === 'strip' ? [] : [{ holds: takes, middle: add(near, half(highOf(sizes, takes.part))) }],
   );
+
+/** How high it stands there: a nailer lies on its edge. */
+const highOf = ({ case: c, thick }: Worked['sizes'], part: StockRole): Length =>
+  part === 'nailer' ? nailerWide(c) : thick(part);
 
 /** What is butted flush with the ends of a side: half its own thickness from that end. */
 function flush(

@@ -225,6 +225,8 @@ export type Case = {
   readonly hasNailers: boolean;
   readonly nailers?: number | undefined;
   readonly nailerWide?: Length | undefined;
+  /** How deep they are let into the sides: with nothing said they butt against them. */
+  readonly nailerDeep?: Length | undefined;
   /** A plinth the case stands on, as high as the case is off the floor: how far in from front, ends and back. */
   readonly hasPlinth: boolean;
   readonly plinthHow?: PlinthHow | undefined;

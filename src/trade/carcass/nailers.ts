@@ -2,26 +2,17 @@ import { inches, isPositive, type Length, less, sum, times } from '../../length/
 import { figureIn } from '../../length/metric-figures';
 import { given, plus, sumOf } from '../sums/sum';
 import { nailersIn } from './back-how';
+import { isLetIn, nailerCount, nailerDeep, nailerWide } from './nailer-places';
 import { type Making, partOf } from './panels';
 import type { Part } from './part';
-import type { RoundProblem, RoundWarning } from './round-problems';
+import type { CaseProblem } from './problems';
+import type { RoundWarning } from './round-problems';
 import type { Sizes } from './sizes';
-import { usualOf } from './usual';
-
-/** A case higher than this has a nailer between. Architectural Woodwork Standards, 1 Oct 2009, 4.4.18. Inches. */
-const highest = inches(60n);
 
 /** The least a nailer may be, thick and wide. Architectural Woodwork Standards, 1 Oct 2009, 4.4.18. Inches. */
 const least = { thick: inches(1n, 2n), wide: inches(5n, 2n) } as const;
 
-/** How many nailers a case has: as said, else one at the top, one at the bottom, and in a high one another between. */
-export function nailerCount({ case: c, height, plinth }: Pick<Sizes, 'case' | 'height' | 'plinth'>): number {
-  if (!c.hasNailers) return 0;
-  const high = sum([height.value, plinth]);
-  return c.nailers ?? (less(figureIn(c.units, highest), high) ? 3 : 2);
-}
-
-const wideOf = ({ case: c }: Sizes): Length => c.nailerWide ?? usualOf(c).nailerWide;
+const wideOf = ({ case: c }: Sizes): Length => nailerWide(c);
 
 /** Strips across the case, glued and fastened between the sides, that it is screwed to the wall through. */
 export function nailerParts(making: Making): readonly Part[] {
@@ -34,7 +25,10 @@ export function nailerParts(making: Making): readonly Part[] {
       role: 'nailer',
       stock: 'nailer',
       copies,
-      length: sumOf(plus('clear-width', clearWidth.value, clearWidth)),
+      length: sumOf(
+        plus('clear-width', clearWidth.value, clearWidth),
+        plus('two-rabbet-depths', times(nailerDeep(sizes.case), 2n)),
+      ),
       width: given('width-said', wideOf(sizes)),
       spans: { length: 'across' },
       end: 'left',
@@ -43,21 +37,27 @@ export function nailerParts(making: Making): readonly Part[] {
   ];
 }
 
-/** How far nailers begin from the upper face of the bottom, the lowest first; evenly from bottom to top. Inches. */
-export function nailerPlaces(sizes: Sizes): readonly Length[] {
-  const count = nailerCount(sizes);
-  const room = sizes.clearHeight.value.sub(wideOf(sizes)) as Length;
-  return Array.from({ length: count }, (_, k) =>
-    count === 1 ? room : (times(room, BigInt(k)).div(inches(BigInt(count - 1))) as Length),
-  );
-}
-
-/** Nailers that take more than the clear height, or all the depth. */
-export function nailerProblems(sizes: Sizes): readonly RoundProblem[] {
+/** Nailers that take more than the clear height, or all the depth; let in through the sides, or away from an edge. */
+export function nailerProblems(sizes: Sizes): readonly CaseProblem[] {
   const all = times(wideOf(sizes), BigInt(nailerCount(sizes)));
   const by = sum([all, times(sizes.clearHeight.value, -1n)]);
-  const { inner, case: c } = sizes;
+  const { inner, case: c, joints, thick } = sizes;
+  const [depth, thickness] = [nailerDeep(c), thick('side')];
+  const isHoused = isPositive(depth) && nailerCount(sizes) > 0;
   return [
+    ...(isHoused && !less(depth, thickness)
+      ? [{ code: 'through', field: 'nailerDeep', depth, thickness } as const]
+      : []),
+    ...(isHoused && !isLetIn(sizes)
+      ? [
+          {
+            round: 'back',
+            code: 'nailers-no-edge',
+            by: sum([thick('nailer'), times(joints.backLand, -1n)]),
+            least: thick('nailer'),
+          } as const,
+        ]
+      : []),
     ...(c.hasNailers && c.cleats > 0 ? [{ round: 'back', code: 'nailers-and-cleats' } as const] : []),
     ...(isPositive(by) ? [{ round: 'back', code: 'nailers-full', by } as const] : []),
     ...(c.hasNailers && !isPositive(inner.value)

@@ -4,7 +4,7 @@ import type { Tape } from '../../length/tape';
 import { cutsFor, type Met, type Seat } from '../joints/joint';
 import type { Bore } from '../shelves/bore';
 import { boresIn } from '../shelves/bores';
-import { stripGrooves } from '../shelves/strips';
+import { stripGrooves } from '../shelves/strip-grooves';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { backGroove } from './back-groove';
 import { backHow } from './back-how';
@@ -22,6 +22,7 @@ import type { Case, StockRole } from './case';
 import { cleatPlaces, cleatsIn } from './cleats';
 import { flatWide, reachTerms, sideDatum, sideLong, tonguesTerm } from './ends';
 import { endAt, type Hand, jointAt, type Meeting, meetingAt, reachOf } from './meetings';
+import { nailerLines, nailersInSide } from './nailer-places';
 import { type Line, type Part, sizeAt } from './part';
 import type { PartName, SingleRole } from './part-name';
 import { bottomLong, lengthIn, type Sizes, stockOf } from './sizes';
@@ -138,7 +139,7 @@ function side(making: Making, hand: Hand): Part {
     rabbets,
     ...(along.length > 0 ? { along } : {}),
     ...bored(boresIn(sizes, bay, { face: 'A', datum: sideDatum(sizes) })),
-    lines: sideLines(sizes, hand),
+    lines: [...sideLines(sizes, hand), ...nailerLines(sizes)],
     ...(corner ? { corner } : {}),
     mates: [`${sizes.case.id}~${hand === 'left' ? 'right' : 'left'}`],
   };
@@ -170,6 +171,7 @@ function alongSide(sizes: Sizes, hand: Hand): readonly Met[] {
     ...(c.hasTop ? [met(endAt('top', hand), 'top', { ...top, thick: thick('top') })] : []),
     ...(rabbeted ? [met('back', 'back', { id: 'back', flush: back, thick: joints.backWide })] : []),
     ...cleats,
+    ...nailersInSide(sizes),
   ];
 }
 

@@ -13,6 +13,8 @@ export type RoundProblem = { readonly round: Round } & (
   /** Nailers take more than the clear height, or all the depth; cleats take their place. */
   | { readonly code: 'nailers-full' | 'nailers-deep'; readonly by: Length }
   | { readonly code: 'nailers-and-cleats' }
+  /** Let in away from an edge: before a back in a groove whose land is `by` short for them. */
+  | { readonly code: 'nailers-no-edge'; readonly by: Length; readonly least: Length }
   /** The toe board stands before the sides: the recess must be more than `least`. */
   | { readonly code: 'board-proud'; readonly by: Length; readonly least: Length }
   /** Nothing is left of the plinth between its ends, or between its rails. */

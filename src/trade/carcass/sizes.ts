@@ -226,6 +226,7 @@ const roomsThatCount: readonly CaseField[] = [
   'tongueRoom',
   'topPast',
   'nailerWide',
+  'nailerDeep',
   'plinthFront',
   'plinthLeft',
   'plinthRight',

@@ -5,6 +5,7 @@ import type { Face } from '../grooves/layout';
 import type { Bore, RowName } from './bore';
 import { holeRow } from './hole-row';
 import { type Pins, pinsOf } from './pins';
+import { sameRows } from './same-rows';
 
 /** A wall of a bay: the face that looks into it, and how far its reference end lies below the case bottom. Inches. */
 type Wall = { readonly face: Face; readonly datum: Length };
@@ -18,7 +19,7 @@ type Wall = { readonly face: Face; readonly datum: Length };
  */
 export const boresIn = (sizes: Sizes, bay: number, wall: Wall): readonly Bore[] =>
   sizes.case.inside
-    .filter((i) => i.kind === 'loose' && i.bay === bay)
+    .filter((i) => i.kind === 'loose' && i.bay === bay && !sameRows(sizes, i))
     .flatMap((i) => {
       const pins = pinsOf(sizes, i);
       return pins ? (['front', 'rear'] as const).map((row) => boreOf(i, row, { ...wall, pins, sizes })) : [];

@@ -54,6 +54,8 @@ export type PinWarning =
       readonly least: Length;
       readonly both: boolean;
     }
+  /** What is cut for these runs into what is cut for others of their bay: the rows overlap by so much. */
+  | { readonly code: 'sets-meet'; readonly in: string; readonly with: string; readonly by: Length }
   /** Edging of a stock thinner than the shelves: by how much. */
   | { readonly code: 'edge-thin'; readonly in: string; readonly by: Length }
   /** Looks like 32 mm and is not: off so much a hole, and at the last. */

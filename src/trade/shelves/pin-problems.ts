@@ -25,6 +25,7 @@ import { nearLine } from './lines';
 import { looseDeep, looseLong } from './loose';
 import type { PinProblem, PinWarning, ShelfCut } from './pin-problem';
 import { type Pins, pinsOf } from './pins';
+import { sameRows } from './same-rows';
 import { type StripPiece, stripsOf } from './strips';
 import { woodEdging } from './wood-edging';
 
@@ -79,6 +80,7 @@ export const pinWarnings = (sizes: Sizes): readonly PinWarning[] => [
     const past = woodEdging(sizes, i)?.past ?? zero;
     return isNegative(past) ? [{ code: 'edge-thin', in: i.id, by: negate(past) }] : [];
   }),
+  ...beside(sizes),
   ...facing(sizes).flatMap(({ a, b, thick }): readonly PinWarning[] => {
     const web = subtract(thick, add(a.deep, b.deep));
     const least = leastWeb(sizes, thick);
@@ -178,6 +180,25 @@ const leastWeb = ({ case: c }: Sizes, thick: Length): Length =>
 function thinnestWall({ thick, case: c }: Sizes, bay: number): Length {
   const left = thick(bay === 1 ? 'side' : 'partition');
   return shortest(left, thick(bay === c.partitions + 1 ? 'side' : 'partition'));
+}
+
+/** Sets of one bay that are not bored alike, and run into each other. */
+function beside(sizes: Sizes): readonly PinWarning[] {
+  const all = cutFor(sizes).filter(({ i }) => !sameRows(sizes, i));
+  return all.flatMap((b, k) =>
+    all.slice(0, k).flatMap((a): readonly PinWarning[] => {
+      if (a.i.bay !== b.i.bay || !opposed(sizes, a, b)) return [];
+      return [{ code: 'sets-meet', in: b.i.id, with: a.i.id, by: overlapOf(a, b) }];
+    }),
+  );
+}
+
+/** How much farther aside a row has to stand to clear the other, where both overlap most. */
+function overlapOf(a: Own, b: Own): Length {
+  const by = [a.front, a.rear].flatMap((x) =>
+    [b.front, b.rear].map((y) => shortest(subtract(x.high, y.low), subtract(y.high, x.low))),
+  );
+  return longest(zero, ...by);
 }
 
 type Facing = { readonly a: Own; readonly b: Own; readonly thick: Length };

@@ -1,14 +1,12 @@
 import { add, inches, isPositive, type Length, subtract, zero } from '../../length/length';
 import { figureIn } from '../../length/metric-figures';
 import type { Case, Inside } from '../carcass/case';
-import type { Along } from '../carcass/part';
 import type { Sizes } from '../carcass/sizes';
-import type { Face } from '../grooves/layout';
 import { openingsIn } from './openings';
 import { usualPins } from './pins';
 
 /** Metal strips with slots, let into both walls of a bay. Inches, from the front edge. */
-type Strips = {
+export type Strips = {
   /** Near walls of the two grooves. */
   readonly front: Length;
   readonly rear: Length;
@@ -56,22 +54,3 @@ export function stripsOf(sizes: Sizes, i: Inside): Strips | undefined {
     })),
   };
 }
-
-/** The grooves for strips in one wall of a bay, each measured from the front edge. */
-export const stripGrooves = (sizes: Sizes, bay: number, face: Face): readonly Along[] =>
-  sizes.case.inside
-    .filter((i) => i.bay === bay)
-    .flatMap((i) => {
-      const strips = stripsOf(sizes, i);
-      return strips
-        ? (['front', 'rear'] as const).map((row) => ({
-            id: `${i.id}~${row}`,
-            takes: { part: 'strip' as const },
-            edge: { at: 'edge', named: 'front' } as const,
-            near: strips[row],
-            width: strips.width,
-            depth: strips.deep,
-            face,
-          }))
-        : [];
-    });

@@ -1,10 +1,12 @@
-import { expect, test } from 'vitest';
-import { editBoard, editJob, editRun, letAheadOf, tickOf } from '../../../src/job/edits';
+import { describe, expect, test } from 'vitest';
+import { editBank, editBoard, editJob, editRun, letAheadOf, tickOf } from '../../../src/job/edits';
 import type { Change } from '../../../src/job/entry';
-import { checklistOf } from '../../../src/plan/checklist';
-import { figuresOf, nextCard, readyOn } from '../../../src/screens/machine/setting-in-hand';
+import { blocks, checklistOf } from '../../../src/plan/checklist';
+import { figuresOf, nextCard, readyOn, waitsFor } from '../../../src/screens/machine/setting-in-hand';
 import { cutOtherwise } from '../../../src/screens/shared/at-setup';
+import type { Operation } from '../../../src/trade/setups/operation';
 import { l } from '../../length/write-figures';
+import { caseDecided } from '../../plan/carried-cabinet-case';
 import { worked } from '../../plan/job-of';
 
 /** Two shelves alike: ripped first, then cut to length. */
@@ -71,4 +73,49 @@ test('while the test cut of a groove comes first, the further figures are those 
   if (!card) throw new Error('a card for the groove is wanted');
   expect(card.operations[0]?.what).toBe('test');
   expect(figuresOf(list, card)?.groove?.board).toBe('side');
+});
+
+describe('where nothing can be done at the card in hand', () => {
+  /** A case with drawers in it, all but what waits for its opening ticked. */
+  const cased = (...more: readonly Change[]) => {
+    const bank = [
+      ...caseDecided,
+      ...editBank('d', { of: 'case', bay: 2, count: 2, frontStock: 'sheeta', sideStock: 'boxply' }),
+      ...editBank('d', { boxBottomStock: 'backply', slideLong: l('14') }),
+      ...more,
+    ];
+    const { plan, folded } = worked(bank);
+    const list = checklistOf(plan, folded);
+    const waiting = new Set(
+      plan.operations.filter((op) => blocks(list, op).some(({ by }) => by === 'opening')).map(({ id }) => id),
+    );
+    const first = plan.operations.find((op) => waiting.has(op.id));
+    const reached = (op: Operation) => waiting.has(op.id) || op.after.some((id) => waiting.has(id));
+    for (let before = 0; before < waiting.size; ) {
+      before = waiting.size;
+      for (const op of plan.operations) if (reached(op)) waiting.add(op.id);
+    }
+    const done = plan.operations.filter((op) => !waiting.has(op.id));
+    return { bank, done, first };
+  };
+
+  test('once all that is left waits for the opening, that is what is asked for', () => {
+    const { bank, done, first } = cased();
+    const { plan, folded } = worked([...bank, ...done.flatMap((op) => tickOf(op.id, op.figure))]);
+    const list = checklistOf(plan, folded);
+    const card = list.cards.find(({ operations }) => operations.some((op) => op.id === first?.id));
+    if (!card) throw new Error('no card');
+    expect(waitsFor(list, card)?.by).toEqual({ by: 'opening', bank: 'd' });
+    // with one thing left that can be done at a machine it is not
+    const [last] = done.slice(-1);
+    const some = worked([
+      ...bank,
+      ...done.flatMap((op) => (op.id === last?.id ? [] : tickOf(op.id, op.figure))),
+    ]);
+    const open = checklistOf(some.plan, some.folded);
+    const same = open.cards.find(({ operations }) => operations.some((op) => op.id === first?.id));
+    if (!same) throw new Error('no card');
+    expect(waitsFor(open, same)).toBeUndefined();
+    expect(nextCard(open, same)?.operations.map(({ id }) => id)).toContain(last?.id);
+  });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Case, newCase } from '../../../src/trade/carcass/case';
-import { nailerCount, nailerPlaces, nailerWarnings } from '../../../src/trade/carcass/nailers';
+import { nailerCount, nailerPlaces, topNailer } from '../../../src/trade/carcass/nailer-places';
+import { nailerWarnings } from '../../../src/trade/carcass/nailers';
 import { partsOf } from '../../../src/trade/carcass/parts';
 import { l, w } from '../grooves/sample';
 import { part, sheet, sheets, work } from './sample-case';
@@ -64,12 +65,53 @@ describe('nailers', () => {
   });
 });
 
+describe('nailers let into the sides', () => {
+  const letIn: Case = { ...nailed, nailerDeep: l('1/4') };
+  const cuts = (c: Case) =>
+    part(made(c), 'left').rabbets.flatMap(({ id, width, depth, from, to }) =>
+      id.startsWith('nailer') ? [[width, depth, from, to].map((x) => w(x)).join(' ')] : [],
+    );
+
+  // 42 3/16 + 2 × 1/4; the sides are measured from the floor: 4 + 23/32 + 0, + 29 9/32, + 58 9/16, each 2 1/2 high
+  test('are so much longer, and lie in rabbets of the back edges for their own length', () => {
+    expect(w(part(made(letIn), 'nailer').length.sum.value)).toBe('42 11/16');
+    expect(cuts(letIn)).toEqual([
+      '23/32 1/4 4 23/32 7 7/32',
+      '23/32 1/4 34 36 1/2',
+      '23/32 1/4 63 9/32 65 25/32',
+    ]);
+    expect(part(made(letIn), 'left').lines?.map(({ id }) => id)).toEqual([]);
+  });
+
+  // before a back in a rabbet as wide as it and 1/16: 7/32 + 1/16 + 23/32
+  test('before a back in a rabbet they are rabbeted in past it', () =>
+    expect(cuts({ ...letIn, hasBack: true, nailers: 1 })).toEqual(['1 1/4 63 9/32 65 25/32']));
+
+  test('butted ones stand on lines of both sides', () => {
+    const lines = part(made(nailed), 'right').lines?.map(({ takes, near }) => [takes.no, w(near)]);
+    expect(lines).toEqual([
+      [1, '4 23/32'],
+      [2, '34'],
+      [3, '63 9/32'],
+    ]);
+    expect(w(topNailer(made(nailed).sizes))).toBe('63 9/32');
+    expect(topNailer(made({ ...nailed, hasNailers: false }).sizes)).toBeUndefined();
+  });
+});
+
 describe('what cannot be says by how much', () => {
   test.each([
     // 3 × 21 = 63 against 61 1/16
     ['nailers over the clear height', { nailerWide: l('21') }, ['nailers-full 1 15/16']],
     // 11/16 − 23/32 = −1/32
     ['nailers as deep as the case', { depth: l('11/16') }, ['nailers-deep 1/32']],
+    ['let in through the sides', { nailerDeep: l('23/32') }, ['through']],
+    // 23/32 − 1/2
+    [
+      'let in where there is no edge',
+      { nailerDeep: l('1/4'), hasBack: true, backHow: 'groove', backGrooveWide: l('1/4') },
+      ['nailers-no-edge 7/32'],
+    ],
     ['nailers and cleats', { cleats: 1 }, ['nailers-and-cleats']],
   ] as const)('%s', (_, wrong, said) => {
     const found = partsOf({ ...nailed, ...wrong }, { stuff, tape: '1/32' });
