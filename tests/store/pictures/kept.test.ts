@@ -153,7 +153,7 @@ test('a damaged copy is not handed to the other', async () => {
   expect([textOf((await own(key)) ?? ''), all.size]).toEqual(['bad', 0]);
 });
 
-test('deleted for good it is in neither copy, nor what was set aside of it; others stay, of other jobs too', async () => {
+test('D19: deleted for good it is in neither copy, nor what was set aside of it; others stay, of other jobs too', async () => {
   const { here, all } = await phone();
   const [key, other] = [await keyOf('one'), await keyOf('one', 'j2')];
   await keepPicture(here, key, bytesOf('one'));
