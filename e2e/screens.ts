@@ -61,5 +61,7 @@ export const screens: readonly { readonly name: string; readonly hash: string; r
   { name: 'level', hash: '#/level/case', ready: '.feetdraw' },
   { name: 'foot', hash: '#/level/case/front1', ready: '.giant' },
   { name: 'scribe', hash: '#/scribe/case', ready: '.scribedraw' },
+  { name: 'notes', hash: '#/pictures', ready: '.noted' },
+  { name: 'notes-part', hash: '#/pictures/part~case~left', ready: '.noted' },
   { name: 'takein', hash: '#/takein', ready: '.takein' },
 ];

@@ -9,6 +9,7 @@ import type { JobLine, Store } from '../store/store';
 import { likesOf, takeWays } from './backup-preferences';
 import { copyCount } from './copy-count';
 import { handOut } from './hand-out';
+import { picturesOf } from './pictures';
 
 /** What copying needs of the bench. */
 type CopyHands = {
@@ -31,6 +32,7 @@ export function copiesOf(hands: CopyHands): Copies {
   });
   return {
     ...counted,
+    pictures: picturesOf(store),
     out: async () => {
       const upTo = counted.since.peek();
       const went = await handAllOut(store);

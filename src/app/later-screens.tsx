@@ -40,6 +40,7 @@ import { StickScreen } from '../screens/paper/stick';
 import { TickInScreen } from '../screens/paper/tick-in';
 import { PartScreen } from '../screens/parts/part';
 import { PartsScreen } from '../screens/parts/parts';
+import { PicturesScreen } from '../screens/pictures/pictures';
 import { RoomScreen } from '../screens/room/room';
 import type { Route } from '../screens/routes';
 import { RuleScreen } from '../screens/rule/rule';
@@ -100,7 +101,7 @@ export function LaterScreen({ route, bench }: ScreenProps) {
 }
 
 type PaperAt = 'paper' | 'stick' | 'print' | 'tickin';
-type InstallAt = 'screws' | 'finish' | 'labels' | 'lookback' | 'timers' | PaperAt;
+type InstallAt = 'screws' | 'finish' | 'labels' | 'lookback' | 'timers' | 'pictures' | PaperAt;
 type InstallRoute = Extract<Route, { readonly at: InstallAt }>;
 
 type RoomAt = 'room' | 'level' | 'scribe';
@@ -188,6 +189,8 @@ function installScreen(route: InstallRoute, bench: Bench) {
       return <LookBackScreen bench={bench} />;
     case 'timers':
       return <TimersScreen bench={bench} />;
+    case 'pictures':
+      return <PicturesScreen key={route.of} bench={bench} of={route.of} />;
     default:
       return paperScreen(route, bench);
   }

@@ -14,7 +14,7 @@ type Begun = {
 /** What belongs to the making of one job: what it is called, its plans of sheets, its kept marks, what stands built. */
 const ofTheMaking = [
   /^(name|place|standing|deleted)$/,
-  /^(sheets|layouts|let|widths|offcuts|kerftest|next|timers)\//,
+  /^(sheets|layouts|let|widths|offcuts|kerftest|next|timers|notes|pictures)\//,
   /^prints\/[^/]+\/(bar|across|whole)$/,
   /^stock\/[^/]+\/(planned|used|asRead|have|noMore)$/,
   /^parts\/[^/]+\/(mark|markWide|pieces)\b/,

@@ -27,6 +27,7 @@ import { jointFields, workFields } from './hand-fields';
 import { joinFields, kerfFields, nextFields, putUpFields, screwFields } from './install-fields';
 import { liftFields, shelfFields, solidFields } from './loads-fields';
 import { ownNameFields } from './own-fields';
+import { noteFields, pictureFields } from './place-fields';
 import { printFields } from './print-fields';
 
 import * as r from './room-fields';
@@ -43,6 +44,8 @@ export const isId = shaped(/^[a-z0-9]{1,24}$/);
 
 /** A part, a copy, a cut or a setup: ids joined by `~`. */
 const isKey = shaped(/^[A-Za-z0-9~]{1,60}$/);
+/** A place: a key after the word of its kind. */
+const isPlace = shaped(/^[a-z]{3,6}(~[A-Za-z0-9~]{1,60})?$/);
 
 /** Words that name the parts of a case and the grooves in them: a thing in a bay has an id of its own. */
 const named =
@@ -120,6 +123,8 @@ const tables: Readonly<Record<string, Shape>> = {
   next: { ids: [isId], fields: nextFields },
   timers: { ids: [isId], fields: timerFields },
   prints: { ids: [isKey], fields: printFields },
+  notes: { ids: [isPlace], fields: noteFields },
+  pictures: { ids: [isId], fields: pictureFields },
   kerftest: { ids: [isId], fields: kerfFields },
   lifts: { ids: [isId], fields: liftFields },
   solid: { ids: [isKey], fields: solidFields },

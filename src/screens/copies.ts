@@ -1,6 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { BackupError } from '../job/backup';
 import type { News } from '../job/backup-news';
+import type { Pictures } from './pictures';
 
 /** What became of a copy that was to go out: a file where it was put, or handed on, or nothing. */
 export type WentOut = 'file' | 'shared' | 'downloaded' | 'left' | 'not-written' | 'no-check';
@@ -10,6 +11,8 @@ export type CameIn = { readonly jobs: number; readonly of: number };
 
 /** Everything of this phone in one file: out, in, and when it was last done. */
 export type Copies = {
+  /** The bytes of pictures, which no job's file holds. */
+  readonly pictures: Pictures;
   readonly out: () => Promise<WentOut>;
   /** Changes since everything was last copied out. */
   readonly since: ReadonlySignal<number>;

@@ -25,6 +25,8 @@ export type Route =
   | { readonly at: 'tickin' }
   | { readonly at: 'stick'; readonly id: string; readonly which: string }
   | { readonly at: 'lookback' }
+  /** `of`: the place they belong to, by its code. */
+  | { readonly at: 'pictures'; readonly of?: string }
   | { readonly at: 'pieces'; readonly id: string }
   | { readonly at: 'layout'; readonly id: string; readonly path?: string }
   /** `of`: the case it is measured for, which the page comes back to. */
@@ -125,6 +127,7 @@ export function readRoute(hash: string): Route {
   if (at === 'stick' && id && rest) return { at, id, which: rest };
   if (has(ofId, at) && id) return { at, id };
   if (at === 'fit' && id && rest) return { at, board: id, groove: rest };
+  if (at === 'pictures') return id ? { at, of: id } : { at };
   if (at === 'before') return rest ? { at, caution: id, from: rest } : { at };
   if (at === 'one' && id && rest) return more ? { at, id, what: rest, step: more } : { at, id, what: rest };
   if (at === 'layout' && id) return rest ? { at, id, path: rest } : { at, id };

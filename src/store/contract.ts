@@ -3,7 +3,7 @@ import type { Aside } from '../job/rows';
 import type { Length } from '../length/length';
 import type { Result } from '../length/result';
 import type { Shop, ShopField } from '../trade/machines/shop';
-import type { SaveError } from './db';
+import type { Connection, SaveError } from './db';
 import type { Journal } from './journal/journal';
 import type { JobLine, Loaded } from './reads';
 import type { NewAct } from './writes';
@@ -73,6 +73,8 @@ export type Store = {
   readonly keepShop: (key: ShopField, value: Length | undefined) => Promise<Result<null, SaveError>>;
   /** Calls back when another page has written: a job's id, `reload` and the id after an import, or `settings`. */
   readonly onChange: (heard: (what: string) => void) => void;
+  /** Pictures are kept over the same connection: see `pictures/`. */
+  readonly connection: Connection;
   readonly close: () => void;
 };
 

@@ -16,6 +16,8 @@ export type Schema = DBSchema & {
   settings: { key: string; value: Json };
   shop: { key: string; value: string };
   aside: { key: number; value: Aside };
+  /** Bytes of pictures, by job and hash: see `pictures/`. */
+  pictures: { key: string; value: ArrayBuffer };
 };
 
 type Step = (
@@ -44,6 +46,7 @@ export const steps: readonly Step[] = [
     tx.objectStore('log' as 'entries').name = 'entries';
     db.createObjectStore('packs', { keyPath: ['job', 'no', 'size'] }).createIndex('byTo', ['job', 'to']);
   },
+  (db) => void db.createObjectStore('pictures'),
 ];
 
 export const schemaVersion = steps.length;

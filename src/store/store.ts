@@ -193,12 +193,13 @@ const isUnended = (left: Json | undefined, at: string): left is string =>
   typeof left === 'string' && Date.parse(at) - Date.parse(startOf(left)) > grace;
 
 function storeOn(here: StoreContext, froze: boolean): Omit<Store, 'last'> {
-  const { device, pages } = here;
+  const { device, pages, connection } = here;
   let stood = false;
   const act = (act: NewAct) => keepAct(here, act);
   return {
     ...viewOf(here),
     device,
+    connection,
     own: (name) => isOurs(device, name),
     restored: here.howMany,
     onRestored: here.onRestored,

@@ -3,10 +3,15 @@ import { IDBFactory } from 'fake-indexeddb';
 import { openDB } from 'idb';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { doubledIn } from '../../src/job/doubled';
+import { jobOf } from '../../src/job/job';
 import { fold } from '../../src/job/log';
 import { said } from '../../src/job/merge';
+import { picturesIn } from '../../src/job/pictures';
 import { schemaVersion } from '../../src/store/migrations';
+import { readPicture } from '../../src/store/pictures/kept';
+import { pictureKey } from '../../src/store/pictures/keys';
 import { open } from './schema';
+import { versionFour } from './version-four';
 import { versionOne } from './version-one';
 import { versionThree } from './version-three';
 import { versionTwo } from './version-two';
@@ -26,14 +31,15 @@ async function everything(version: number): Promise<unknown> {
 }
 
 const newName = (store: string): string => (store === 'log' ? 'entries' : store);
-/** What version 3 adds. */
-const packs = { packs: { rows: [], indexes: ['byTo'] } };
+/** What versions 3 and 4 add. */
+const added = { packs: { rows: [], indexes: ['byTo'] }, pictures: { rows: [], indexes: [] } };
 
 describe('a database of every version shipped', () => {
   test.each([
     [1, versionOne],
     [2, versionTwo],
     [3, versionThree],
+    [4, versionFour],
   ])('D14: version %i opens equal, row for row', async (version, make) => {
     await make('kept');
     const before = await everything(version);
@@ -42,10 +48,10 @@ describe('a database of every version shipped', () => {
     store.stands(); // its own note of the start goes
     await store.settings();
     store.close();
-    expect(await everything(schemaVersion)).toEqual({ ...packs, ...(before as object) });
+    expect(await everything(schemaVersion)).toEqual({ ...added, ...(before as object) });
   });
 
-  test('there is a fixture of each', () => expect(schemaVersion).toBe(3));
+  test('there is a fixture of each', () => expect(schemaVersion).toBe(4));
 
   test('of version 2, two readings that did not know of each other both stand', async () => {
     await versionTwo('kept');
@@ -75,6 +81,16 @@ describe('a database of every version shipped', () => {
       '53/4',
     ]);
     expect((await store.jobs())[0]).toMatchObject({ name: 'Mineral and shell cabinet' });
+  });
+
+  test('of version 4, the picture its log names is there, byte for byte', async () => {
+    await versionFour('kept');
+    const store = await open();
+    const { entries } = await store.load('cabinet');
+    const [picture] = picturesIn(jobOf('cabinet', fold(entries).values));
+    const here = { connection: store.connection, files: undefined };
+    const bytes = await readPicture(here, pictureKey('cabinet', picture?.hash ?? ''));
+    expect(typeof bytes === 'string' ? bytes : new TextDecoder().decode(bytes)).toBe('abc');
   });
 
   test('code of version 2 finds no log it could show a part of', async () => {

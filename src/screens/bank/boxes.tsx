@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { drawerId } from '../../job/place-code';
 import { isZero, type Length } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import type { BankPlan } from '../../plan/bank-plan';
@@ -13,6 +14,7 @@ import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { InlineMark, MarkAndRest } from '../shared/mark-and-rest';
+import { Noted } from '../shared/noted';
 import { partWord } from '../shared/part-words';
 import { UndoButton } from '../shared/undo-button';
 import { Why } from '../shared/why';
@@ -49,7 +51,7 @@ export function BoxesScreen({ bench, id }: { readonly bench: Bench; readonly id:
         {worked && (
           <>
             <Worth worked={worked} />
-            <Boxes found={found} worked={worked} tape={job.tape} open={open} onOpen={setOpen} />
+            <Boxes {...{ bench, found, worked, open }} tape={job.tape} onOpen={setOpen} />
             <Sticks bench={bench} worked={worked} tape={job.tape} />
             <Pulls worked={worked} tape={job.tape} />
             <Screws bench={bench} found={found} />
@@ -84,6 +86,7 @@ function Worth({ worked }: { readonly worked: WorkedDrawers }) {
 }
 
 type BoxesProps = {
+  readonly bench: Bench;
   readonly found: BankPlan;
   readonly worked: WorkedDrawers;
   readonly tape: Tape;
@@ -91,7 +94,7 @@ type BoxesProps = {
   readonly onOpen: (ask: Ask) => void;
 };
 
-function Boxes({ found, worked, tape, open, onOpen }: BoxesProps) {
+function Boxes({ bench, found, worked, tape, open, onOpen }: BoxesProps) {
   const { bank } = worked.fronts;
   return (
     <section aria-label={words.boxes}>
@@ -119,6 +122,7 @@ function Boxes({ found, worked, tape, open, onOpen }: BoxesProps) {
                 )}
               </div>
             )}
+            <Noted bench={bench} place={{ of: 'drawer', id: drawerId(bank.id, drawer) }} />
             <BoxDetail found={found} drawer={drawer} tape={tape} />
           </li>
         ))}

@@ -1,8 +1,10 @@
 import type { Doubled } from '../../job/doubled';
 import type { Entry } from '../../job/entry';
 import type { Job } from '../../job/job';
+import { placeOfCode } from '../../job/place-code';
 import type { Plan } from '../../plan/plan';
 import { whichWords } from '../shared/cut-words';
+import { placeWord } from '../shared/noted-words';
 import { partWord, workWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';
 import { whichAlone } from '../shared/which-words';
@@ -111,6 +113,7 @@ export function aboutPlace(place: string, { job, plan }: Where): About {
   if (rest.length === 0 && id === '') return { thing: job.name || 'This job', what: figureName(table) };
   const said = opWords[table];
   if (said !== undefined) return { thing: workedOn(table, id, { job, plan }), what: said };
+  if (table === 'notes') return { thing: placeWord(placeOfCode(id), plan), what: figureName('note') };
   if (table === 'room') return ofRoom([id, ...rest]);
   const joint = table === 'banks' && rest[0] === 'corner' ? jointNames[rest[1] ?? ''] : undefined;
   if (joint) return { thing: thingName(table, id, { job, plan }), what: joint };
@@ -183,6 +186,7 @@ const nouns: Readonly<Record<string, string>> = {
   let: 'A cut',
   widths: 'A joint',
   kerftest: 'A test of a kerf',
+  pictures: 'A picture',
 };
 
 /** Things of a list whose ids are no numbers. */

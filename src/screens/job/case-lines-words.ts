@@ -45,3 +45,7 @@ export function thingsTold(job: Pick<Job, 'things' | 'banks'>): string {
 
 export const paper = 'On paper';
 export const paperTold = 'Sticks at full size, labels';
+
+export const noted = 'Notes and pictures';
+export const picturesTold = (count: number): string =>
+  count === 0 ? 'None yet' : counted(count, 'picture', 'pictures');

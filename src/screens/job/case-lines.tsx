@@ -1,4 +1,5 @@
 import type { Job } from '../../job/job';
+import { picturesHeld } from '../../job/pictures';
 import { casesInRoom } from '../../plan/case-in-room';
 import { loadOfCase } from '../../plan/case-load';
 import type { Plan } from '../../plan/plan';
@@ -30,6 +31,12 @@ export const CaseLines = ({ job, plan }: LineProps) => (
         );
       })}
     <Line to="#/paper" label={words.paper} says={words.paperTold} wrong={false} />
+    <Line
+      to="#/pictures"
+      label={words.noted}
+      says={job.note || words.picturesTold(picturesHeld(job).count)}
+      wrong={false}
+    />
   </>
 );
 

@@ -12,6 +12,7 @@ import { Caution } from '../shared/caution';
 import type { Whole } from '../shared/caution-line';
 import { onWords } from '../shared/cut-words';
 import { leave } from '../shared/leave';
+import { NotedAtSaw, PicturesButton } from '../shared/noted';
 import { OneNumber } from '../shared/one-number';
 import { tickAct } from '../shared/piece-words';
 import { placingWords } from '../shared/placing-words';
@@ -54,6 +55,7 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
     to ? bench.go({ at: 'setup', id: to.id }, true) : leave(bench, { at: 'cuts' });
   const inHand: InHand = { bench, list, card, toCard: (to) => away(() => toCard(to)) };
   const Asking = asking && docks[asking];
+  const place = { of: 'setup', id: first.setup.key } as const;
   return (
     <OneNumber
       {...{ bench, wake, tape }}
@@ -83,6 +85,7 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
       }
       onKeyDown={(event) => deskKeys(event, inHand)}
     >
+      <NotedAtSaw bench={bench} place={place} parts={partsOn(card)} />
       <ReachLines bench={bench} operations={card.operations} />
       <ThinnerLines plan={list.plan} operations={card.operations} inset />
       <Pieces {...{ bench, list, card }} onTick={(op) => tick(inHand, op)} />
@@ -93,10 +96,13 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
       <OtherFigures bench={bench} op={figuresOf(list, card) ?? first} />
       <Ways {...{ bench, list, card, first }} onAsk={setAsking} />
       <Recipe bench={bench} id={first.setup.key} build={first.setup.build} machine={first.setup.machine} />
+      <PicturesButton bench={bench} place={place} />
       {Asking && <Asking {...{ bench, list, card }} onClose={() => setAsking(undefined)} />}
     </OneNumber>
   );
 }
+
+const partsOn = ({ operations }: Card): readonly string[] => [...new Set(operations.map(({ part }) => part))];
 
 /** A step of putting up has all its words; where it is blocked its reasons to go ahead come before them. */
 function wholeAt(list: Checklist, { operations }: Card): Whole | undefined {

@@ -7,6 +7,7 @@ import { Bar } from '../../ui/bar';
 import { Button, Onward } from '../../ui/button';
 import type { Bench } from '../bench';
 import { GonePage } from '../shared/gone-page';
+import { Noted } from '../shared/noted';
 import { OneMark } from '../shared/one-mark';
 import { partWord } from '../shared/part-words';
 import { SpoiledDock } from '../shared/spoiled';
@@ -51,6 +52,7 @@ function PartInHand({ bench, part, leave, list }: PartInHandProps) {
         <SizeRow label={words.wide} size={part.width} tape={plan.job.tape} />
         <OneMark {...{ bench, plan, operations }} answered />
         <Notes bench={bench} part={part} tape={plan.job.tape} />
+        <Noted bench={bench} place={{ of: 'part', id: part.id }} />
         <AsCut bench={bench} part={part} list={list} />
         <PartOperations {...{ bench, part, list, operations }} />
         <HandJoints bench={bench} part={part} plan={plan} />

@@ -10,6 +10,7 @@ import { Onward } from '../../ui/button';
 import type { Bench } from '../bench';
 import { AskDock } from '../shared/ask-dock';
 import { GonePage } from '../shared/gone-page';
+import { Noted } from '../shared/noted';
 import { UndoButton } from '../shared/undo-button';
 import { useTried } from '../shared/use-tried';
 import { SizePage } from './size-page';
@@ -72,6 +73,7 @@ function RoomInHand({ bench, kept, page }: InHandProps) {
       </Bar>
       <main class={open ? 'page docked' : 'page'}>
         <WhichPage bench={bench} page={page} />
+        <Noted bench={bench} place={{ of: 'room' }} />
         {page === 'size' && <SizePage {...{ bench, job, slip, cases }} />}
         {page === 'way' && <WayPage {...{ bench, job, slip, cases }} />}
         {page === 'wall' && <WallPage {...{ bench, slip }} on={{ job, worked }} />}

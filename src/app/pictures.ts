@@ -1,0 +1,101 @@
+import { signal } from '@preact/signals';
+import { mostFileBytes } from '../job/picture-head';
+import { mostPictureBytes, mostPictures, picturesHeld } from '../job/pictures';
+import { err, ok, type Result } from '../length/result';
+import type { PictureError, Pictures, Taken } from '../screens/pictures';
+import { dropPictures, evenPictures, keepPicture, keptPictures, readPicture } from '../store/pictures/kept';
+import { hashOf, partsOf, pictureKey } from '../store/pictures/keys';
+import type { Store } from '../store/store';
+import { type PicturesWorker, picturesWorker } from './picture-files';
+
+/** A picture leaves so much of the phone free, bytes: ticks come first. */
+const roomForTicks = 20 * 1024 * 1024;
+
+/** A picture is taken and its bytes are deleted one after the other, whatever pages do it. */
+const inTurn = <T>(work: () => Promise<T>): Promise<T> =>
+  navigator.locks ? navigator.locks.request('knifeline-pictures', work) : work();
+
+/** The bytes of pictures on this phone. Nothing of it is read or begun at a start but the keys of what is kept. */
+export function picturesOf({ connection }: Pick<Store, 'connection'>): Pictures {
+  const worker = picturesWorker();
+  const here = { connection, files: worker.files };
+  const alone = signal(0);
+  const even = () =>
+    inTurn(() => evenPictures(here)).then(
+      (evened) => {
+        alone.value = evened.alone;
+      },
+      () => undefined, // as it was: tried again at the next start
+    );
+  void anyKept(here).then((any) => (any ? even() : undefined));
+  return {
+    alone,
+    take: (job, file, note) =>
+      inTurn(async () => {
+        const taken = await takeIn({ here, worker }, job, file);
+        if (!taken.ok) return taken;
+        if (taken.value.keptIn !== 'both') alone.value += 1;
+        await note(taken.value);
+        return taken;
+      }),
+    read: (job, hash) => readPicture(here, pictureKey(job, hash)),
+    here: async (job) => {
+      const keys = [...(await keptPictures(here))].map(partsOf);
+      return new Set(keys.flatMap((key) => (key.job === job ? [key.hash] : [])));
+    },
+    drop: (job, hashes) =>
+      inTurn(() =>
+        dropPictures(
+          here,
+          hashes.map((hash) => pictureKey(job, hash)),
+        ),
+      ),
+  };
+}
+
+type Here = Parameters<typeof keepPicture>[0];
+
+/** Whether any picture was ever taken: where none was, no worker is begun for them. */
+async function anyKept({ connection }: Here): Promise<boolean> {
+  const inDatabase = await connection.use((db) => db.count('pictures')).catch(() => 0);
+  if (inDatabase > 0) return true;
+  try {
+    await (await navigator.storage.getDirectory()).getDirectoryHandle('knifeline-pictures');
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+type Hands = { readonly here: Here; readonly worker: PicturesWorker };
+
+async function takeIn(
+  { here, worker }: Hands,
+  job: Parameters<Pictures['take']>[0],
+  file: Blob,
+): Promise<Result<Taken, PictureError>> {
+  if (file.size > mostFileBytes) return err({ code: 'too-big', size: file.size });
+  const held = picturesHeld(job);
+  if (held.count >= mostPictures) return err({ code: 'too-many' });
+  const free = await freeRoom();
+  if (free !== undefined && free < roomForTicks) return err({ code: 'no-room', free });
+  const scaled = await worker.scale(file);
+  if (!scaled.ok) return scaled;
+  const { bytes, wide, high } = scaled.value;
+  const size = bytes.byteLength;
+  if (held.bytes + size > mostPictureBytes) return err({ code: 'too-much', bytes: held.bytes + size });
+  const hash = await hashOf(bytes);
+  if (hash === undefined) return err({ code: 'no-check' });
+  const kept = await keepPicture(here, pictureKey(job.id, hash), bytes);
+  return kept.ok ? ok({ hash, size, wide, high, keptIn: kept.value }) : kept;
+}
+
+/** What the browser says is free; undefined where it does not say. */
+async function freeRoom(): Promise<number | undefined> {
+  try {
+    const { quota, usage } = await navigator.storage.estimate();
+    return quota === undefined || usage === undefined ? undefined : quota - usage;
+  } catch {
+    return undefined;
+  }
+}
