@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { choose, pastBounce, readyOffline, shot } from './app';
+import { choose, openSample, pastBounce, readyOffline, shot } from './app';
 import { drawnFor, jobOfMany, modulesOf } from './bench/chain.mjs';
 import { fileOf } from './bench/lists.mjs';
 import { withWorker } from './browser';
@@ -92,7 +92,7 @@ test.describe('with no network', () => {
       for (let k = 0; k < rows; k += 1) {
         await page.goto('./#/cuts');
         await page.locator('.cutrow').nth(k).click();
-        const title = await page.locator('main h1, main h2').first().innerText();
+        const title = (await page.locator('main h1, main h2').first().textContent()) ?? '';
         for (const line of await page.locator('.lies span, .lies b').allInnerTexts())
           expect(all, title).toContain(line.trim());
       }
@@ -140,4 +140,28 @@ test('a long print is stopped midway and hands nothing out', async ({ page }) =>
   await page.getByRole('button', { name: 'Stop' }).click();
   await expect(page.getByText('Stopped. Nothing was handed out.')).toBeVisible();
   expect(handedOut).toBe(0);
+});
+
+test('the cut list by part and the sheets of the sample say what its own pages say', async ({ page }) => {
+  test.skip(!hasPoppler, 'no other reader of PDFs here (Debian: poppler-utils)');
+  await openSample(page);
+  await page.goto('./#/parts');
+  const rows = await page.locator('main .nextset b').allInnerTexts();
+  expect(rows.length).toBeGreaterThan(5);
+  await toPrint(page, 'Cut list by part');
+  const parts = everyPage(await madePdf(page)).join('\n');
+  for (const name of rows) expect(parts).toContain(name);
+
+  await page.goto('./#/sheets');
+  await page.locator('a[href*="layout"], button.nextset, .thumb').first().click();
+  await expect(page.getByRole('region', { name: 'Cuts of this sheet' })).toBeVisible();
+  const title = (await page.getByRole('heading', { level: 1 }).textContent()) ?? '';
+  const cuts = await page
+    .getByRole('region', { name: 'Cuts of this sheet' })
+    .locator('.nextset .grow')
+    .allInnerTexts();
+  await toPrint(page, 'Sheets with their cuts');
+  const sheets = everyPage(await madePdf(page));
+  const own = sheets.find((one) => one.includes(title)) ?? '';
+  for (const cut of cuts) expect(own).toContain(cut);
 });

@@ -4,17 +4,23 @@ import { counted } from '../shared/counted';
 import { exactly } from '../shared/exact-words';
 
 /** What is printed of a job beside its sticks, with a frozen spelling: it stands in addresses. */
-export const prints = ['setups'] as const;
+export const prints = ['setups', 'parts', 'sheets'] as const;
 export type PrintId = (typeof prints)[number];
 
 export const titles: Readonly<Record<PrintId, string>> = {
   setups: 'Setup sheets',
+  parts: 'Cut list by part',
+  sheets: 'Sheets with their cuts',
 };
 export const says: Readonly<Record<PrintId, string>> = {
   setups: 'A page for each blade, stack or height, with boxes to tick',
+  parts: 'Sizes, stock, and what is done to each in order',
+  sheets: 'Each sheet to scale, its cuts numbered',
 };
 export const nothing: Readonly<Record<PrintId, string>> = {
   setups: 'Nothing to print: no cut is left to be made.',
+  parts: 'Nothing to print: no part has its sizes yet.',
+  sheets: 'Nothing to print: no sheet is laid out that is not cut.',
 };
 export const back = 'On paper';
 export const cutOf = (cut: number, of: number): string => `${cut} of ${of} cut`;

@@ -1,3 +1,5 @@
+import { assertNever } from '../../length/result';
+import { breakdownOf } from '../../plan/breakdown';
 import { type Checklist, checklistOf, isDone } from '../../plan/checklist';
 import type { Plan } from '../../plan/plan';
 import type { Reach } from '../../trade/machines/limits';
@@ -5,8 +7,11 @@ import type { Leaf } from '../../ui/paper/flow';
 import type { Page, WidthOf } from '../../ui/paper/ink';
 import type { Bench } from '../bench';
 import { reachOf } from '../shared/shop-lists';
+import { sheetsDone } from './list-words';
+import { partPages } from './part-list';
 import * as words from './print-words';
 import { setupPages } from './setup-sheet';
+import { sheetPages, sheetsOnPaper } from './sheet-list';
 
 /** On what, and when, a list is printed. */
 type On = { readonly day: string; readonly leaf: Leaf; readonly widthOf: WidthOf };
@@ -25,6 +30,12 @@ export function printedOf(bench: Of, plan: Plan, of: words.PrintId): Printed {
   switch (of) {
     case 'setups':
       return setups(list, reachOf(bench));
+    case 'parts':
+      return { empty: plan.parts.length === 0, notes: [], pages: (on) => partPages({ ...on, list }) };
+    case 'sheets':
+      return sheets(bench, plan);
+    default:
+      return assertNever(of);
   }
 }
 
@@ -34,5 +45,15 @@ function setups(list: Checklist, reach: Reach): Printed {
     empty: done === list.cards.length,
     notes: done > 0 ? [words.leftOut(done)] : [],
     pages: (on) => setupPages({ ...on, list, reach }),
+  };
+}
+
+function sheets({ folded, shop }: Of, plan: Plan): Printed {
+  const of = { plan, folded: folded.value, found: breakdownOf(plan, shop.value, folded.value) };
+  const { open, cut, missing } = sheetsOnPaper(of);
+  return {
+    empty: open === 0,
+    notes: [...(cut > 0 ? [sheetsDone(cut)] : []), ...missing],
+    pages: (on) => sheetPages({ ...on, ...of }),
   };
 }

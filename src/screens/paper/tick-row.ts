@@ -7,6 +7,8 @@ type TickRow = {
   readonly ticked: boolean;
   readonly says: string;
   readonly notes: readonly string[];
+  /** It says a figure that is set. */
+  readonly large?: true;
   /** How far the words stand from the box. */
   readonly to: number;
   readonly wide: number;
@@ -16,15 +18,15 @@ type TickRow = {
 const box = 6;
 
 /** @example rowOf({ code: 'B', ticked: false, says: 'Shelf 2: rip', notes: [], to: 20, wide: 160, widthOf }) */
-export function tickRow({ code, ticked, says, notes, to, wide, widthOf }: TickRow): Block {
+export function tickRow({ code, ticked, says, notes, large, to, wide, widthOf }: TickRow): Block {
   const words = [
-    textBlock({ text: says, high: 3.4 }, { wide: wide - to, widthOf }),
+    textBlock({ text: says, high: large ? 5 : 3.4 }, { wide: wide - to, widthOf }),
     ...notes.map((text) => textBlock({ text, high: 2.8 }, { wide: wide - to, widthOf })),
   ];
   const whole = beside([
     [0, boxBlock(ticked)],
     [box + 2.5, textBlock({ text: code, high: 5, bold: true }, { wide, widthOf })],
-    [to, stacked([gap(1), ...words])],
+    [to, stacked([gap(large ? 0 : 1), ...words])],
   ]);
   return { ...whole, high: Math.max(whole.high, box) + 2 };
 }

@@ -1,10 +1,10 @@
-import { equals } from '../../length/length';
 import type { Checklist } from '../../plan/checklist';
 import type { Part } from '../../trade/carcass/part';
 import type { Operation } from '../../trade/setups/operation';
 import { Icon } from '../../ui/icon';
 import { Mixed } from '../../ui/mixed';
 import type { Bench } from '../bench';
+import { cutElse } from '../shared/at-setup';
 import { setupTitle } from '../shared/setup-title';
 import { ThinnerLines } from '../shared/thinner-lines';
 import * as words from './words';
@@ -37,8 +37,6 @@ function OperationRow({ bench, part, list, op }: RowProps & { readonly op: Opera
   const { copies } = part;
   const { tape } = list.plan.job;
   const card = list.cards.find((c) => c.operations.includes(op));
-  const was = op.what === 'test' ? undefined : list.cutTo(op.id)?.figure;
-  const off = was && !equals(was, op.figure) ? was : undefined;
   return (
     <li>
       <button type="button" class="nextset" onClick={() => card && bench.go({ at: 'setup', id: card.id })}>
@@ -46,7 +44,7 @@ function OperationRow({ bench, part, list, op }: RowProps & { readonly op: Opera
           <b>
             {list.doing.done(op.id) && <Icon name="tick" />} {setupTitle(op)}
           </b>
-          <span class="s muted block">{words.operation(op, { copies, tape }, off)}</span>
+          <span class="s muted block">{words.operation(op, { copies, tape }, cutElse(list, op))}</span>
           <ThinnerLines plan={list.plan} operations={[op]} />
         </span>
         {op.setup.figure && <Mixed value={op.setup.figure.value} tape={tape} />}

@@ -1,16 +1,15 @@
 import type { Length } from '../../length/length';
 import type { Rounding } from '../../length/round';
 import type { Tape } from '../../length/tape';
-import type { Stuff } from '../../trade/carcass/case';
 import type { Line, Part } from '../../trade/carcass/part';
-import type { Operation } from '../../trade/setups/operation';
 import type { Bore } from '../../trade/shelves/bore';
-import { whatWords } from '../shared/cut-words';
 import { exactly as w } from '../shared/exact-words';
-import { partWord, workWord } from '../shared/part-words';
+import { partWord } from '../shared/part-words';
 import { sideWords } from '../shared/placing-words';
 import { rowWords } from '../shared/row-words';
 import { stoppedWords, takesWords } from '../shared/which-words';
+
+export * from '../shared/part-list-words';
 
 export const parts = 'Parts';
 export const job = 'Job';
@@ -28,12 +27,6 @@ export function state({ copies }: Part, cut: number, of: number): string {
   return `${copies > 1 ? `${copies} of them` : 'one'}${done}`;
 }
 
-/** How many of a part there are, and the stock it comes out of. */
-export const madeOf = ({ copies }: Part, stuff: Pick<Stuff, 'name' | 'thickness'> | undefined): string =>
-  `${copies > 1 ? `${copies} of them, ` : ''}${stuff ? `${stuff.name}, ${w(stuff.thickness)}` : 'by hand'}`;
-
-export const long = ({ end }: Part): string => (end === 'bottom' ? 'Long, bottom to top' : 'Long');
-export const wide = 'Wide';
 export const why = 'why?';
 export const exact = 'Exactly on the mark.';
 
@@ -117,14 +110,6 @@ function standsAt({ takes, near, face }: Line, end: string): string {
 }
 
 export const cutsInOrder = 'Its cuts, in order';
-
-type OperationAt = Pick<Part, 'copies'> & { readonly tape: Tape };
-
-/** What an operation does, to which copy, and what it was cut to where that is no longer wanted. */
-export function operation(op: Operation, at: OperationAt, was: Length | undefined): string {
-  const which = at.copies > 1 ? `${workWord(op.name)}: ` : '';
-  return `${which}${whatWords(op, at.tape)}${was ? `; cut at ${w(was)}, but should now be ${w(op.figure)}` : ''}`;
-}
 
 export const more = (n: number): string => `and ${n} more, on Cuts.`;
 export const spoiled = 'Spoiled';

@@ -1,10 +1,10 @@
 import type { Tape } from '../../length/tape';
 import type { Breakdown } from '../../plan/breakdown';
-import type { Caution as CautionCode } from '../../trade/cautions/caution';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
 import { Caution } from '../shared/caution';
+import { cutCaution } from '../shared/cut-caution';
 import { workWord } from '../shared/part-words';
 import { CutPanel } from './cut-panel';
 import type { Cuts } from './use-cuts';
@@ -45,7 +45,7 @@ export function CutBar(props: BarProps) {
         <p class="pad-x empty-line">{steps.length === 0 ? words.nothingToCut : words.allCut}</p>
       )}
       <div class="fixedbar three">
-        <Caution bench={bench} code={stick ? 'stick-cut' : cautionAt(now, found)} />
+        <Caution bench={bench} code={cutCaution(now, found, stick)} />
         <Actions {...props} />
       </div>
     </div>
@@ -93,16 +93,4 @@ function mainAction(cuts: Cuts, now: CutStep): string {
   if (before) return words.firstCut(before.no);
   if (!cuts.done(now)) return words.cutAndNext(now);
   return cuts.next ? words.toNextCut : words.notAfterAll;
-}
-
-/** What can hurt at a cut of a sheet: by what it is made with. */
-function cautionAt(step: CutStep | undefined, { saws }: Breakdown): CautionCode {
-  switch (step?.tool) {
-    case 'fence':
-      return 'rip';
-    case 'stop':
-      return 'crosscut';
-    default:
-      return saws.guide?.like === 'plunge' ? 'plunge' : 'sheet-cut';
-  }
 }

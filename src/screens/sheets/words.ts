@@ -1,83 +1,26 @@
-import type { PlanSheet } from '../../job/job';
-import { equals, type Length, type Ratio } from '../../length/length';
+import type { Length } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import type { Lies, RoughPiece } from '../../trade/sheets/pieces';
 import type { Misfit } from '../../trade/sheets/standing';
-import type { StickUse } from '../../trade/sheets/stick-use';
 import type { SheetStock } from '../../trade/sheets/stock';
-import { type Branch, piecesIn, type Rect } from '../../trade/sheets/tree';
 import { counted, wordFor } from '../shared/counted';
 import { workWord } from '../shared/part-words';
-import { measureUnit, wholeOf } from '../shared/pounds';
-import { bySize } from '../shared/size-words';
+import { measureUnit } from '../shared/pounds';
+import { listed, pieceCount, sizeWords } from '../shared/sheet-words';
 
-/** `64 1/2 × 17 3/4`, `1640 × 450 mm`: the unit once. */
-export const sizeWords = ({ long, wide }: Rect, tape: Tape): string =>
-  bySize(writeLength(long, tape), writeLength(wide, tape));
-
-export const pieceCount = (n: number): string => counted(n, 'piece', 'pieces');
+export * from '../shared/sheet-words';
 
 /** What a stock's pieces are called: one sheet, two sticks. */
 export const unitOf = (kind: SheetStock['kind'], n: number): string =>
   kind === 'stick' ? counted(n, 'stick', 'sticks') : counted(n, 'sheet', 'sheets');
-
-export const listed = (names: readonly string[]): string =>
-  names.length > 4
-    ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more`
-    : names.length > 1
-      ? `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`
-      : (names[0] ?? '');
 
 export const liesWords: Readonly<Record<Lies, string>> = {
   along: 'grain along it',
   across: 'grain across it',
   free: 'either way',
 };
-
-/** `Sheet 2`, `Offcut 31 × 12`, `Stick 1`. */
-export function sheetTitle(sheet: PlanSheet, stock: SheetStock | undefined, tape: Tape): string {
-  if (sheet.left) return `Offcut ${sizeWords(sheet.size, tape)}`;
-  return `${stock?.kind === 'stick' ? 'Stick' : 'Sheet'} ${sheet.no}`;
-}
-
-/**
- * `uses 87 1/8 of 96`: parts and the kerfs between them; less than the whole stick where trims or bad places are. No
- * figure breaks over a line.
- */
-export function useWords({ used, usable }: StickUse, { long }: Rect, tape: Tape): string {
-  const whole = (x: Length) => writeLength(x, tape).replace(' ', '\u00a0');
-  return `uses ${whole(used)} of ${whole(usable)}${equals(usable, long) ? '' : ' usable'}`;
-}
-
-/** What is set, and over which. */
-export function cutTitle(step: CutStep): string {
-  if (step.tool === 'stop') return 'Crosscut, stop at';
-  const what = step.keep === 'far' ? 'Trim' : step.way === 'rip' ? 'Rip' : 'Crosscut';
-  return `${what}, ${step.tool === 'fence' ? 'fence' : 'line'} at`;
-}
-
-/** The edge a figure is measured from, as drawn. */
-export const fromWords = (step: CutStep): string =>
-  step.way === 'rip'
-    ? 'from the left edge'
-    : step.tool === 'stop'
-      ? 'from the squared end'
-      : 'from the top end';
-
-/** What a side of a cut is: a piece by name, so many pieces, offcut, waste. */
-export function sideWords(branch: Branch, name: (id: string) => string): string {
-  if (branch.is === 'piece') return name(branch.piece);
-  if (branch.is === 'left') return 'offcut';
-  if (branch.is === 'waste') return 'waste';
-  const names = [...new Set(piecesIn(branch).map(name))];
-  return names.length === 1
-    ? `${names[0]}`
-    : names.length <= 2
-      ? listed(names)
-      : pieceCount(piecesIn(branch).length);
-}
 
 /** What is done with a tap: `Ripped, next`. */
 const cutDone = (step: CutStep): string => (step.way === 'rip' ? 'Ripped' : 'Cut');
@@ -170,9 +113,6 @@ export const planTaken = (pool: string, units: string): string => `${pool}: plan
 
 /** A sheet in hand. */
 export const sheetGone = 'This sheet is no longer in the plan: it was laid out again.';
-export const noLongerWanted = 'no longer wanted';
-export const grains = { long: 'grain up', wide: 'grain across', none: 'no grain' } as const;
-export const stickUse = (use: string): string => `This stick ${use}.`;
 export const drawn = (title: string, cuts: number): string => `${title}, ${counted(cuts, 'cut', 'cuts')}`;
 export const cutOf = (title: string, no: number): string => `${title}, cut ${no}`;
 export const cut = (which: string): string => `Cut: ${which}`;
@@ -181,9 +121,7 @@ export const begun = (title: string): string =>
   `${title} came out of this cut and is begun: take its cuts back first.`;
 export const missing = (lost: readonly RoughPiece[]): string =>
   `On no sheet any more: ${names(lost)}. Lay out the rest on Sheets.`;
-export const goodFaceDown = 'Good face down for a circular saw.';
 export const cutsOfSheet = 'Cuts of this sheet';
-export const cutsInOrder = 'Cuts in order';
 export const isCut = 'cut';
 export const cutNo = (no: number): string => `Cut ${no}`;
 export const nothingToCut = 'Nothing to cut: the piece is the whole sheet.';
@@ -209,25 +147,8 @@ export const allStillFit =
 
 export const leftOver = 'Left over';
 export const inPlan = 'in the plan';
-export const kept = 'kept';
 export const keepOffcut = 'Keep as offcut';
 export const offcutKept = (size: string): string => `Offcut kept: ${size}`;
-
-/** The cut in hand: which side is kept, and what the other is. */
-export const kerfSide = (near: boolean): string => `, kerf ${near ? 'beyond' : 'before'} the line`;
-export const otherSide = (side: string): string => `; other side ${side}`;
-
-/** More than one person carries. @param then what the two halves weigh */
-export const heavy = (all: Ratio, then: readonly [near: Ratio, far: Ratio]): string => {
-  const [near, far] = then.map((x) => wholeOf('weight', x));
-  return `About ${wholeOf('weight', all)} ${measureUnit('weight')}: two people, or cut it where it lies. Then ${near} and ${far} ${measureUnit('weight')}.`;
-};
-
-export const guideOff = 'The guide would lie off the sheet: lay a board of the same thickness beside it.';
-export const guideUnknown = 'Enter the shoe offset to see the guide mark';
-export const guideAt = 'Guide’s edge at';
-export const onKept = 'on the piece you keep';
-export const onOther = 'on the other side';
 
 export const piecesTitle = 'Pieces';
 export const nothingOut = 'Nothing comes out of this stock.';

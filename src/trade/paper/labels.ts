@@ -8,8 +8,9 @@ type LabelsAsked = {
   readonly sheet: Sheet;
   readonly margin: Length;
   readonly label: Sheet;
-  /** Between two labels side by side and one over the other. */
+  /** Between two labels side by side, and one over the other: as much where it is not said. */
   readonly gap: Length;
+  readonly down?: Length | undefined;
   /** How many are wanted: whole, >= 0. */
   readonly count: number;
 };
@@ -45,13 +46,14 @@ export function labelsOn({
   margin,
   label,
   gap,
+  down = gap,
   count,
 }: LabelsAsked): Result<LabelGrid, LabelsProblem> {
   const across = between(sheet.across, margin);
   const long = between(sheet.long, margin);
   const grid = (wide: Length, high: Length) => ({
     columns: howManyFit(wide, label.across, gap),
-    rows: howManyFit(high, label.long, gap),
+    rows: howManyFit(high, label.long, down),
   });
   const upright = grid(across, long);
   const aside = grid(long, across);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { byStock } from '../../../src/screens/parts/by-stock';
+import { byStock } from '../../../src/screens/shared/by-stock';
 import { at, opened } from '../../plan/laid-sample';
 
 test('byStock leaves no part out, puts each under its own stock once, and those of none apart', () => {

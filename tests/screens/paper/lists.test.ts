@@ -1,0 +1,34 @@
+import { describe, expect, test } from 'vitest';
+import { checklistOf } from '../../../src/plan/checklist';
+import { partPages } from '../../../src/screens/paper/part-list';
+import { sheetPages, sheetsOnPaper } from '../../../src/screens/paper/sheet-list';
+import { at, opened } from '../../plan/laid-sample';
+import { a4, expectNeat, letter, textOf, widthOf } from './on-pages';
+
+const { plan, folded, found } = at(opened.entries);
+const list = checklistOf(plan, folded);
+const day = '30 Nov 2026';
+
+describe.each([
+  ['A4', a4],
+  ['Letter', letter],
+])('of the sample on %s', (_, leaf) => {
+  test('the cut list has every part and a box for every cut of it, inside the margins, no text on another', () => {
+    const pages = [...partPages({ list, day, leaf, widthOf })];
+    expectNeat(pages, leaf);
+    const boxes = pages.flatMap(({ ink }) => ink.filter((one) => one.draw === 'box'));
+    const ids = new Set(plan.parts.map(({ id }) => id));
+    expect(boxes.length).toBe(plan.operations.filter((op) => ids.has(op.part)).length);
+  });
+
+  test('each sheet has its pieces by name and its cuts by number', () => {
+    const pages = [...sheetPages({ plan, folded, found, day, leaf, widthOf })];
+    expectNeat(pages, leaf);
+    const all = pages.map(textOf).join('\n');
+    const sheets = found.pools.flatMap((pool) => pool.sheets);
+    expect(sheetsOnPaper({ plan, folded, found }).open).toBe(sheets.length);
+    expect(pages.length).toBeGreaterThanOrEqual(sheets.length);
+    expect(all).toContain('Left side, ');
+    expect(all).toMatch(/\n1\n(Rip|Trim|Crosscut), /);
+  });
+});
