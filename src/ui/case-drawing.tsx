@@ -47,16 +47,24 @@ export function CaseDrawing({ wide, high, pieces, label, across, up, stale, onPa
           key={k}
           kind={p.kind}
           no={p.no}
-          x={left + p.x * scale}
-          y={h - (p.y + p.h) * scale}
-          w={Math.max(0.5, p.w * scale)}
-          h={Math.max(0.5, p.h * scale)}
+          {...boxOf(p, { scale, left, h })}
           onTap={() => onPart?.(p.part)}
         />
       ))}
       <Sizes left={left} w={w} h={h} across={across} up={up} />
     </svg>
   );
+}
+
+/** Where a piece is drawn, pixels; a hole that would be too small to see is drawn wider, about its middle. */
+function boxOf(
+  p: DrawnPiece,
+  { scale, left, h }: { readonly scale: number; readonly left: number; readonly h: number },
+) {
+  const least = p.kind === 'hole' ? 1.6 : 0.5;
+  const [wide, high] = [Math.max(least, p.w * scale), Math.max(least, p.h * scale)];
+  const more = p.kind === 'hole' ? (wide - p.w * scale) / 2 : 0;
+  return { x: left + p.x * scale - more, y: h - (p.y + p.h) * scale - more, w: wide, h: high };
 }
 
 type DrawnProps = Pick<DrawnPiece, 'x' | 'y' | 'w' | 'h' | 'kind'> & {
