@@ -8,6 +8,8 @@ export type DrawnPiece = {
   readonly w: number;
   readonly h: number;
   readonly kind: 'ply' | 'frame' | 'groove' | 'back' | 'toe' | 'loose' | 'hole' | 'strip';
+  /** Its outline where that is no rectangle: corners from its left and lower edge, in the same numbers. */
+  readonly outline?: readonly (readonly [x: number, y: number])[];
   /** Which of its kind, written beside it. */
   readonly no?: number;
 };
@@ -46,6 +48,7 @@ export function CaseDrawing({ wide, high, pieces, label, across, up, stale, onPa
         <Drawn
           key={k}
           kind={p.kind}
+          outline={p.outline?.map(([x, y]) => `${left + (p.x + x) * scale},${h - (p.y + y) * scale}`)}
           no={p.no}
           {...boxOf(p, { scale, left, h })}
           onTap={() => onPart?.(p.part)}
@@ -69,22 +72,28 @@ function boxOf(
 
 type DrawnProps = Pick<DrawnPiece, 'x' | 'y' | 'w' | 'h' | 'kind'> & {
   readonly no: number | undefined;
+  /** Corners, pixels. */
+  readonly outline: readonly string[] | undefined;
   readonly onTap: () => void;
 };
 
 /** One piece, pixels: solid wood with its grain along it. */
-const Drawn = ({ x, y, w, h, kind, no, onTap }: DrawnProps) => (
+const Drawn = ({ x, y, w, h, kind, no, outline, onTap }: DrawnProps) => (
   <>
-    <rect
-      class={fills[kind]}
-      x={x}
-      y={y}
-      width={w}
-      height={h}
-      rx={kind === 'hole' ? w / 2 : 0}
-      stroke-width="1"
-      onClick={onTap}
-    />
+    {outline ? (
+      <polygon class={fills[kind]} points={outline.join(' ')} stroke-width="1" onClick={onTap} />
+    ) : (
+      <rect
+        class={fills[kind]}
+        x={x}
+        y={y}
+        width={w}
+        height={h}
+        rx={kind === 'hole' ? w / 2 : 0}
+        stroke-width="1"
+        onClick={onTap}
+      />
+    )}
     {kind === 'frame' && <path class="grain" d={grainOf(x, y, w, h)} stroke-width="0.75" />}
     {no !== undefined && (
       <text class="dim" x={x + 6} y={y - 4}>
