@@ -7,14 +7,15 @@ import type { BankPlan } from './bank-plan';
 
 /**
  * The screw up through the bottoms of a bank into the edges of their backs, its head flush: one for all of them, which
- * stays in the lowest. Nothing where bottoms are captured.
+ * stays in the lowest back. Nothing where bottoms are captured.
  */
 export function bottomScrew(drawers: readonly Drawer[], lengths: readonly Length[]): Screw | undefined {
   const [first, ...rest] = drawers.flatMap((drawer) => bottomScrews(drawer) ?? []);
   if (!first) return undefined;
   const into = shortest(first.into, ...rest.map((row) => row.into));
   const bite = { leastBite: usualBites.edge, margin: usualTipMargin };
-  return screwFor({ through: first.through, into, sunk: zero, ...bite, lengths });
+  // a thin bottom is held by little, and the back is high: the shortest that bites
+  return screwFor({ through: first.through, into, sunk: zero, ...bite, lengths, pick: 'shortest' });
 }
 
 /** Screws of the bottoms of a bank, for the list to buy. */

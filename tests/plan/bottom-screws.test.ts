@@ -16,19 +16,19 @@ function bankOf(bottomHow: 'slid-in' | 'captured') {
   if (!bank) throw new Error('no bank');
   return bank;
 }
-const shelf = ['1', '1 1/4', '1 1/2'].map(l);
+const shelf = ['1', '1 1/2', '1 1/4'].map(l);
 
-// through 1/4, an edge wants 1 (common practice, no source): 1 1/4 at the least; the longest that goes is taken
+// through 1/4, an edge wants 1 (common practice, no source): 1 1/4 at the least, and that is taken
 test('the screw bites an inch into the edge of the back', () => {
   const { drawers } = bankOf('slid-in');
   const screw = bottomScrew(drawers?.ok ? drawers.value.drawers : [], shelf);
-  expect([screw?.least, screw?.pick, screw?.bite].map(w)).toEqual(['1 1/4', '1 1/2', '1 1/4']);
+  expect([screw?.least, screw?.pick, screw?.bite].map(w)).toEqual(['1 1/4', '1 1/4', '1']);
 });
 
 // 15 wide is three screws, two boxes six
 test('those of all boxes are bought together; captured bottoms want none', () => {
   const bought = (how: 'slid-in' | 'captured') =>
     bottomsToBuy(bankOf(how), 'Drawers, bottoms', shelf).map((s) => [s.bank, w(s.long), s.each]);
-  expect(bought('slid-in')).toEqual([['Drawers, bottoms', '1 1/2', 6]]);
+  expect(bought('slid-in')).toEqual([['Drawers, bottoms', '1 1/4', 6]]);
   expect(bought('captured')).toEqual([]);
 });
