@@ -100,6 +100,21 @@ test('a plinth from nothing to the cut that makes it', async ({ page }) => {
     .getByRole('button', { name: /Plinth rail/ })
     .first();
   await expect(cut).toContainText('4 and 1/4');
+  // down to the floor 36 1/4, 36 1/16, 36 3/8, 36 1/8: over the least they are 3/16, 0, 5/16, 1/16
+  await page.goto('./#/room');
+  await hand.tap(page.getByRole('button', { name: 'Level and feet' }).first());
+  const corners = {
+    'Front left': '36 1/4',
+    'Front right': '36 1/16',
+    'Back left': '36 3/8',
+    'Back right': '36 1/8',
+  };
+  for (const [foot, figure] of Object.entries(corners))
+    await filled(page, hand, { blank: new RegExp(`^${foot}`), figure });
+  const main = page.locator('main');
+  await expect(main).toContainText('The plinth is scribed to the floor: at each corner it stands so high.');
+  for (const high of ['Front left4 3/16', 'Front right4', 'Back left4 5/16', 'Back right4 1/16'])
+    await expect(main).toContainText(high);
 });
 
 /** The same case on the floor and without a back: two nailers 28 1/2 by 2 1/2, inside. */

@@ -138,3 +138,24 @@ test('a bottom in a dado at the left and butted at the right: its length, and a 
   await expect(dadoes).toContainText('Left side');
   await expect(dadoes).not.toContainText('Right side');
 });
+
+test('a case mitred at its four corners: its parts to their long points, then their ends at 45°', async ({
+  page,
+}) => {
+  await stand(page);
+  await choose(page, /How the bottom meets the sides/, 'mitred with the sides');
+  await choose(page, /How the top meets the sides/, 'mitred with the sides');
+  await expect(page.getByRole('region', { name: 'Adds back up' }).locator('li')).toHaveCount(4);
+  await page.getByRole('button', { name: 'Parts', exact: true }).click();
+  await expect(part(page, /^Top/)).toContainText('30');
+  await expect(part(page, /^Left side/)).toContainText('48');
+  await part(page, /^Left side/).click();
+  await expect(page.locator('main')).toContainText(
+    'Mitred at the bottom and top end, 45°, the long points outside: its length is to them.',
+  );
+  // two figures: 30 for bottom and top, 48 for the sides
+  await page.goto('./#/cuts');
+  const mitres = page.locator('main .cutrow').filter({ hasText: 'outside up' });
+  await expect(mitres).toHaveCount(2);
+  await expect(mitres.filter({ hasText: '48' })).toContainText(/Left side/);
+});

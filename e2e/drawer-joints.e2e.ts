@@ -174,6 +174,17 @@ test('fronts that are those of their boxes: refused dovetailed by how much, rabb
   await expect(page.getByText(/Rabbets across the front, 3\/8 deep, 29\/32 wide at both ends/)).toBeVisible();
   await expect(page.getByText(/The front stands past its box 13\/32 at each end/).first()).toBeVisible();
   await shot(page, 'own-front-boxes');
+  // 14 9/16 and two grooves of 1/4 less 1/16 is 15: a screw 1 1/2 in from either side and one between
+  await page.goBack();
+  await page.getByRole('button', { name: 'Change' }).click();
+  await page.getByRole('button', { name: /Wood and joints/ }).click();
+  await choose(page, /How the bottom goes in/, 'slid in');
+  await page.getByRole('button', { name: 'To the fronts' }).click();
+  await page.getByRole('button', { name: 'Boxes, slides, pulls' }).click();
+  const up = page.getByText(/^3 screws up through each bottom/);
+  await expect(up).toContainText('1 1/2, 7 1/2, 13 1/2 from the left and 3/4 in from the back edge');
+  await up.scrollIntoViewIfNeeded();
+  await shot(page, 'bottom-screws');
   await firstCard(page, /Teeth showing past the fence/);
   await expect(standing(page)).toContainText('29/32 inch');
   await shot(page, 'own-front-card');

@@ -159,12 +159,16 @@ test('a rabbet goes to a second table saw, and back', async ({ page }) => {
     .getByRole('button', { name: /Teeth showing past the fence/ })
     .first()
     .click();
+  await makeReady(page);
   await page.getByRole('button', { name: 'On another machine' }).click();
   await page
     .getByRole('dialog')
     .getByRole('button', { name: /^Old saw/ })
     .click();
   await expect(page.locator('.mstrip')).toContainText('Old saw, sacrificial fence');
+  await makeReady(page);
+  // the rabbet is 11/32 deep, the stack stands 1/4 = 8/32
+  await expect(page.locator('main')).toContainText('Old saw: the blade stands 3/32 too low.');
   await page.goto('./#/cuts');
   await expect(old).toBeVisible();
 });

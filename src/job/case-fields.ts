@@ -8,7 +8,7 @@ import { roundFields } from './round-fields';
 export const bayFields = { wide: length, open: flag };
 
 /** Of these a meeting has its own: what is none of them stands at the usual one. */
-const joint = oneOf('dado', 'rabbet', 'butt', 'over', 'tongue');
+const joint = oneOf('dado', 'rabbet', 'butt', 'over', 'tongue', 'mitre');
 const hugs = oneOf('near', 'far');
 
 export const caseFields = {

@@ -19,6 +19,7 @@ import { usualBank } from '../trade/fronts/usual-bank';
 import { type FrontsProblem, frontsOf, type WorkedColumn, type WorkedFronts } from '../trade/fronts/worked';
 import type { Shop } from '../trade/machines/shop';
 import { type BankWork, readyFor } from '../trade/setups/bank-steps';
+import { sheetSaws } from './sheet-saws';
 
 /** A bank worked out: fronts, then drawers behind them; its parts, and its steps at the bench. */
 export type BankPlan = {
@@ -88,7 +89,7 @@ export function bankPlanOf(job: Job, said: Bank, { stuff, worked, shop }: BankAt
   if (!fronts.ok) return { bank, fronts, drawers: undefined, parts: [], work: undefined };
   const drawers = drawersOf(fronts.value, { thick, shop, tape });
   const framed = worked?.sizes.case.hasFrame ?? false;
-  const at = { tape, thick, waits: readyFor(bank.of, framed), kerf: shop.kerf ?? shop.single };
+  const at = { tape, thick, waits: readyFor(bank.of, framed), kerf: blankKerf(job, shop) };
   const made = drawers.ok ? drawers.value : undefined;
   // a front that is that of its box is cut when that works out
   const isThere = thick('front') && (made ?? !isOwnFront(bank));
@@ -96,6 +97,12 @@ export function bankPlanOf(job: Job, said: Bank, { stuff, worked, shop }: BankAt
   const boxes = drawers.ok ? boxParts(drawers.value, at) : [];
   const work = drawers.ok ? workOf(job, drawers.value, framed) : undefined;
   return { bank, fronts, drawers, parts: [...own, ...boxes], work };
+}
+
+/** Fronts out of one piece are parted by the saw that cuts the sheets, where that is said. */
+function blankKerf(job: Job, shop: Shop): Length | undefined {
+  const saws = sheetSaws(job, shop);
+  return saws.guide ? saws.shop.kerf : (shop.kerf ?? shop.single);
 }
 
 function workOf({ tape }: Job, worked: WorkedDrawers, framed: boolean): BankWork {

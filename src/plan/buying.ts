@@ -13,6 +13,7 @@ import type { BuyingStock } from '../trade/buying/solid';
 import { fillerId, isFiller } from '../trade/carcass/filler';
 import type { Screw } from '../trade/install/screw';
 import { type BankPlan, thickIn } from './bank-plan';
+import { bottomsToBuy } from './bottom-screws';
 import { stripsToRip } from './closing-plan';
 import { joinsToBuy, slantsToBuy } from './join-plan';
 import { stuffOf } from './parts-of-job';
@@ -79,6 +80,7 @@ export function buyView(at: BuyingAt): BuyView {
     banks: banks.map((bank) => bankOf(bank, at)),
     screws: [
       ...banks.flatMap((bank) => schedulesOf(bank, at)),
+      ...banks.flatMap((bank) => bottomsToBuy(bank, `${nameOf(bank)}, bottoms`, at.screws ?? [])),
       ...screwsToBuy(at.plan, at.screws ?? []),
       ...slantsToBuy(at.plan, at.screws ?? []),
     ],

@@ -114,7 +114,7 @@ function banksIn(job: Job, { stuff, worked, shop }: BanksAt): ReadonlyMap<string
       const found = worked.get(bank.of ?? '');
       const of = found?.ok ? found.value : undefined;
       const own = stuffsIn(Object.values(bank.stocks), stuff);
-      const waitsOn = [job.tape, shop, of, ...own, ...thingsIn(job, bank.id)];
+      const waitsOn = [job.tape, shop, job.guideSaw, of, ...own, ...thingsIn(job, bank.id)];
       return [bank.id, kept.banks(bank, waitsOn, () => bankPlanOf(job, bank, { stuff, shop, worked: of }))];
     }),
   );

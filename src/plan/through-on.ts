@@ -31,7 +31,8 @@ export function throughOn(
   plan: Pick<Plan, 'job' | 'parts'>,
   reach: Reach,
 ): ThroughOn | undefined {
-  const op = operations[0];
+  // a test cut in scrap, of no part, may come before the first
+  const op = operations.find((one) => plan.parts.some((p) => p.id === one.part));
   const part = op && plan.parts.find((p) => p.id === op.part);
   const need = part && needOf(op, part);
   if (!need || need.cut === 'groove') return undefined;

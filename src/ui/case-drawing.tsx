@@ -8,6 +8,8 @@ export type DrawnPiece = {
   readonly w: number;
   readonly h: number;
   readonly kind: 'ply' | 'frame' | 'groove' | 'back' | 'toe' | 'loose' | 'hole' | 'strip';
+  /** Its outline where that is no rectangle: corners from its left and lower edge, in the same numbers. */
+  readonly outline?: readonly (readonly [x: number, y: number])[];
   /** Which of its kind, written beside it. */
   readonly no?: number;
 };
@@ -46,11 +48,9 @@ export function CaseDrawing({ wide, high, pieces, label, across, up, stale, onPa
         <Drawn
           key={k}
           kind={p.kind}
+          outline={p.outline?.map(([x, y]) => `${left + (p.x + x) * scale},${h - (p.y + y) * scale}`)}
           no={p.no}
-          x={left + p.x * scale}
-          y={h - (p.y + p.h) * scale}
-          w={Math.max(0.5, p.w * scale)}
-          h={Math.max(0.5, p.h * scale)}
+          {...boxOf(p, { scale, left, h })}
           onTap={() => onPart?.(p.part)}
         />
       ))}
@@ -59,24 +59,41 @@ export function CaseDrawing({ wide, high, pieces, label, across, up, stale, onPa
   );
 }
 
+/** Where a piece is drawn, pixels; a hole that would be too small to see is drawn wider, about its middle. */
+function boxOf(
+  p: DrawnPiece,
+  { scale, left, h }: { readonly scale: number; readonly left: number; readonly h: number },
+) {
+  const least = p.kind === 'hole' ? 1.6 : 0.5;
+  const [wide, high] = [Math.max(least, p.w * scale), Math.max(least, p.h * scale)];
+  const more = p.kind === 'hole' ? (wide - p.w * scale) / 2 : 0;
+  return { x: left + p.x * scale - more, y: h - (p.y + p.h) * scale - more, w: wide, h: high };
+}
+
 type DrawnProps = Pick<DrawnPiece, 'x' | 'y' | 'w' | 'h' | 'kind'> & {
   readonly no: number | undefined;
+  /** Corners, pixels. */
+  readonly outline: readonly string[] | undefined;
   readonly onTap: () => void;
 };
 
 /** One piece, pixels: solid wood with its grain along it. */
-const Drawn = ({ x, y, w, h, kind, no, onTap }: DrawnProps) => (
+const Drawn = ({ x, y, w, h, kind, no, outline, onTap }: DrawnProps) => (
   <>
-    <rect
-      class={fills[kind]}
-      x={x}
-      y={y}
-      width={w}
-      height={h}
-      rx={kind === 'hole' ? w / 2 : 0}
-      stroke-width="1"
-      onClick={onTap}
-    />
+    {outline ? (
+      <polygon class={fills[kind]} points={outline.join(' ')} stroke-width="1" onClick={onTap} />
+    ) : (
+      <rect
+        class={fills[kind]}
+        x={x}
+        y={y}
+        width={w}
+        height={h}
+        rx={kind === 'hole' ? w / 2 : 0}
+        stroke-width="1"
+        onClick={onTap}
+      />
+    )}
     {kind === 'frame' && <path class="grain" d={grainOf(x, y, w, h)} stroke-width="0.75" />}
     {no !== undefined && (
       <text class="dim" x={x + 6} y={y - 4}>

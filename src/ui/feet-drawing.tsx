@@ -23,7 +23,7 @@ type FeetDrawingProps = {
 /** From an edge of the case to the middle of a foot. */
 const edge = 34;
 
-const box = { width: 358, edge: 8, least: 120, most: 220 };
+const box = { width: 358, edge: 8, least: 150, most: 220 };
 
 /** What is written by a foot at either end stays within the case. */
 function beside(column: number, columns: number, { x, w }: { readonly x: number; readonly w: number }) {

@@ -52,8 +52,8 @@ export const anyJob = fc
     dado: sixteenths(2, 5),
     topRabbet: fc.option(sixteenths(2, 6), { nil: undefined }),
     hasTop: fc.boolean(),
-    bottomJoint: fc.constantFrom(undefined, 'dado', 'rabbet', 'butt', 'over', 'tongue' as const),
-    topJoint: fc.constantFrom(undefined, 'rabbet', 'butt', 'over', 'tongue' as const),
+    bottomJoint: fc.constantFrom(undefined, 'dado', 'rabbet', 'butt', 'over', 'tongue', 'mitre' as const),
+    topJoint: fc.constantFrom(undefined, 'rabbet', 'butt', 'over', 'tongue', 'mitre' as const),
     bottomRightJoint: sometimes('dado', 'rabbet', 'butt', 'tongue'),
     topRightJoint: sometimes('rabbet', 'butt', 'tongue'),
     partitionJoint: fc.constantFrom(undefined, 'dado', 'butt', 'tongue' as const),
@@ -144,6 +144,8 @@ export const middleOf = (piece: CutPiece | undefined, groove: string): Length =>
 function reachIn(c: Case, flat: 'bottom' | 'top', at: GoesIn & { side: CutPiece }): Length {
   const [joint, past] = flat === 'bottom' ? [c.bottomJoint, c.bottomPast] : [c.topJoint, c.topPast];
   if (joint === 'over') return add(at.thick, past ?? zero);
+  // long point over the outer face of the side
+  if (joint === 'mitre') return at.thick;
   const { side } = at;
   return side.grooves.has(flat) ? seated(side, flat, at).reach : (side.rabbets.get(flat)?.deep ?? zero);
 }
@@ -206,10 +208,11 @@ function datumOf(side: CutPiece, c: Case, bottom: GoesIn): Length {
   if (rabbet) return rabbet.wide;
   if (side.grooves.has('bottom') || side.lines.has('bottom'))
     return add(seated(side, 'bottom', bottom).middle, half(bottom.thick));
-  // over one side it lies over both
-  const isRight = bottom.end === 'right' && c.bottomJoint !== 'over';
+  // over one side, or mitred with it, it is so with both
+  const isRight = bottom.end === 'right' && c.bottomJoint !== 'over' && c.bottomJoint !== 'mitre';
   const bottomJoint = (isRight && c.bottomRightJoint) || c.bottomJoint;
-  if (bottomJoint !== 'over' && bottomJoint !== 'butt') throw new Error('the bottom hangs in the air');
+  if (bottomJoint !== 'over' && bottomJoint !== 'butt' && bottomJoint !== 'mitre')
+    throw new Error('the bottom hangs in the air');
   return bottom.thick;
 }
 
@@ -298,6 +301,7 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
       off.set(`${shelf.id} in ${wall}`, subtract(under, shelf.at ?? zero));
     }
   }
+  for (const [what, by] of mitresOff(standing)) off.set(what, by);
   for (const [what, by] of plinthOff(standing)) off.set(what, by);
   if (c.hasNailers)
     off.set(
@@ -315,11 +319,40 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
     const open = between(outside, subtract(side, backSeat.deep));
     off.set('back wide', subtract(subtract(open, room), piece('back').wide));
     const low = longest(c.feet ?? zero, lowest);
-    off.set('back high', subtract(subtract(subtract(top, low), room), piece('back').long));
+    // in a mitred bottom or top it lies in a rabbet as in the sides
+    const left = (flat: 'bottom' | 'top') =>
+      isMitred(c, flat) ? subtract(side, piece(flat).rabbets.get('back')?.deep ?? zero) : zero;
+    const less = sum([room, left('bottom'), left('top')]);
+    off.set('back high', subtract(subtract(subtract(top, low), less), piece('back').long));
     for (const flat of ['bottom', ...(c.hasTop ? ['top'] : [])]) {
-      const isOver = (flat === 'bottom' ? c.bottomJoint : c.topJoint) === 'over';
-      off.set(`${flat} deep`, subtract(add(piece(flat).wide, isOver ? zero : backSeat.wide), left.wide));
+      const joint = flat === 'bottom' ? c.bottomJoint : c.topJoint;
+      const isWhole = joint === 'over' || joint === 'mitre';
+      off.set(
+        `${flat} deep`,
+        subtract(add(piece(flat).wide, isWhole ? zero : backSeat.wide), piece('left').wide),
+      );
     }
+  }
+  return off;
+}
+
+const isMitred = (c: Case, flat: 'bottom' | 'top'): boolean =>
+  flat === 'bottom' ? c.bottomJoint === 'mitre' : c.hasTop && c.topJoint === 'mitre';
+
+/** At a mitred corner both are mitred, the long points meet, and a rabbet or groove for the back meets its like. */
+function mitresOff({ piece, c, outside }: Standing): ReadonlyMap<string, Length> {
+  const off = new Map<string, Length>();
+  for (const flat of ['bottom', 'top'] as const) {
+    const ends = (role: string) => piece(role).mitres;
+    for (const role of ['left', 'right'])
+      if (ends(role).includes(flat) !== isMitred(c, flat)) off.set(`${role}, ${flat} end`, seen);
+    if (!isMitred(c, flat)) continue;
+    if (ends(flat).join(' ') !== 'left right') off.set(`${flat}, its ends`, seen);
+    off.set(`${flat} to its long points`, subtract(piece(flat).long, outside));
+    const [own, side] = [piece(flat).rabbets.get('back'), piece('left').rabbets.get('back')];
+    off.set(`rabbet of the ${flat}, wide`, subtract(own?.wide ?? zero, side?.wide ?? zero));
+    off.set(`rabbet of the ${flat}, deep`, subtract(own?.deep ?? zero, side?.deep ?? zero));
+    if (piece(flat).along.get('back')?.from) off.set(`groove of the ${flat} stopped`, seen);
   }
   return off;
 }
@@ -420,7 +453,8 @@ function grooveEnds(
     const high = c.hasTop ? piece('top').along.get('back') : undefined;
     if (!groove || !high) continue;
     const rabbet = own.rabbets.get('top');
-    const covered = c.topJoint === 'over' || (rabbet && rabbet.deep.compare(groove.deep) >= 0);
+    const covered =
+      c.topJoint === 'over' || isMitred(c, 'top') || (rabbet && rabbet.deep.compare(groove.deep) >= 0);
     const ends = groove.to ? add(foot, groove.to) : undefined;
     if (ends) off.set(`groove of the ${role} as high as the top's`, subtract(ends, add(ceiling, high.deep)));
     else if (!covered) off.set(`groove of the ${role} seen over the top`, seen);

@@ -1,5 +1,7 @@
 import { add, half, isZero, type Length, negate, subtract, zero } from '../../src/length/length';
+import { markAt, type Tape } from '../../src/length/tape';
 import type { Plan } from '../../src/plan/plan';
+import type { Part } from '../../src/trade/carcass/part';
 import { layOut } from '../../src/trade/grooves/lay-out';
 import { settingsFor } from '../../src/trade/grooves/settings';
 import type { Shop } from '../../src/trade/machines/shop';
@@ -32,6 +34,8 @@ export type CutPiece = {
       readonly to?: Length;
     }
   >;
+  /** Its ends that are mitred to their long points. */
+  readonly mitres: readonly string[];
   /** At an end: how long, what is cut away beside it, and in which face. */
   readonly tongues: ReadonlyMap<
     string,
@@ -89,7 +93,7 @@ export function cutPieces(plan: Plan, shop: Shop): ReadonlyMap<string, CutPiece>
               near: honoured(o),
               wide: o.setup.cutter ?? zero,
               deep: o.setup.height ?? zero,
-              ...(o.which?.is === 'takes' ? o.which.stopped : {}),
+              ...stopsOf(o, part, plan.job.tape),
             },
           ]),
       );
@@ -104,10 +108,25 @@ export function cutPieces(plan: Plan, shop: Shop): ReadonlyMap<string, CutPiece>
           ]),
       );
       const lines = new Map(part.lines?.map(({ id, near }) => [id, near]));
-      const cut = { grooves, rabbets, tongues, along, lines, corner };
+      const mitres = ops.flatMap((o) => (o.which?.is === 'long-points' ? (o.which.ends ?? []) : []));
+      const cut = { mitres, grooves, rabbets, tongues, along, lines, corner };
       return [part.id, { long, wide: figure('rip'), ...cut }] as const;
     }),
   );
+}
+
+/** Where a stopped groove begins and ends, with all that the marks printed for it leave. */
+function stopsOf({ which, id }: Operation, { along = [] }: Part, tape: Tape) {
+  const printed = which?.is === 'takes' ? which.stopped : undefined;
+  if (!printed) return {};
+  const own = along.find((groove) => id.includes(`/along~${groove.id}/`));
+  if (!own?.from || !own.to) throw new Error(`${id} is stopped and its groove is not`);
+  for (const [mark, exact] of [
+    [printed.from, own.from],
+    [printed.to, own.to],
+  ] as const)
+    if (!markAt(exact, tape).value.equals(mark)) throw new Error(`${id} is not stopped on its marks`);
+  return { from: own.from, to: own.to };
 }
 
 /** How high up a notch at an end is sawn, with all that its mark leaves. */

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { editBoard, editOwnName, editPart, editPlace, editRun } from '../../src/job/edits';
+import { editBoard, editHandJoint, editOwnName, editPart, editPlace, editRun } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import { viewOf } from '../../src/plan/board-layout';
 import { goneOf, ownGone } from '../../src/plan/own-gone';
 import { throughOn } from '../../src/plan/through-on';
 import { withinReach } from '../../src/plan/within-reach';
+import { takerId } from '../../src/trade/machines/own-machine';
 import type { OwnMachine, Shop } from '../../src/trade/machines/shop';
 import type { Setup } from '../../src/trade/setups/setup';
 import { l, w } from '../length/write-figures';
@@ -126,6 +127,39 @@ test('all that rips is offered, the shop’s own by name, and which of them was 
     'Rail saw',
   ]);
   expect(found?.chosen).toBe(old);
+});
+
+test('a joint is offered on machines that work like its own alone, and says which was chosen', () => {
+  const lap = editHandJoint('j', {
+    part: 'a',
+    kind: 'rabbet',
+    at: 'front',
+    takes: 'a strip',
+    width: l('1/2'),
+    depth: l('3/8'),
+  });
+  const offered = (changes: readonly Change[]) => {
+    const { plan } = worked([...boards, ...lap, ...changes], shop);
+    const ops = plan.operations.filter(({ what }) => what === 'rabbet');
+    // its card begins with the test cut
+    const test = plan.operations.filter(({ what }) => what === 'test');
+    const found = throughOn([...test, ...ops], plan, shop);
+    return [
+      found?.tools.map(({ taker }) => takerId(taker)),
+      found?.chosen && takerId(found.chosen),
+      ops[0]?.setup.own?.id,
+    ];
+  };
+  expect(offered([])).toEqual([['fence', 'own1'], undefined, undefined]);
+  expect(offered(editPart('a', { edgeBy: 'own1' }))).toEqual([['fence', 'own1'], 'own1', 'own1']);
+  expect(offered(editPart('a', { edgeBy: 'usual' }))).toEqual([['fence', 'own1'], 'fence', undefined]);
+  // one that is not here: the usual one takes it, and it is named
+  const gone = worked(
+    [...boards, ...lap, ...editPart('a', { edgeBy: 'own7' }), ...editOwnName('own7', 'Loft saw')],
+    shop,
+  );
+  const ops = gone.plan.operations.filter(({ what }) => what === 'rabbet');
+  expect(ownGone(ops, gone.job, shop)).toEqual([{ id: 'own7', name: 'Loft saw' }]);
 });
 
 describe('grooves on a machine of the shop’s own', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { editJob, editOwnName } from '../../src/job/edits';
+import { editBank, editJob, editOwnName } from '../../src/job/edits';
 import { absolute, add, subtract } from '../../src/length/length';
 import { stepsOf } from '../../src/plan/breakdown';
 import { sawsGone, sawsLike, sheetSaws } from '../../src/plan/sheet-saws';
@@ -111,4 +111,14 @@ describe('plan, numbered cuts and parts agree', () => {
     expect(at(moved, shop).found.pools.find(({ pool }) => pool.id === 'sheeta')?.changed).toBe(true);
     expect(at(planned, shop).found.pools.find(({ pool }) => pool.id === 'sheeta')?.changed).toBe(false);
   });
+});
+
+test('five fronts out of one piece: four kerfs of 3/32 in place of 5/64 are 4 × 1/64 = 1/16 longer', () => {
+  const blank = (changes: ReturnType<typeof editJob>) => {
+    const { plan } = at(withMore(sampleLog, [...editBank('drawers', { fromBlank: true }), ...changes]), shop);
+    const found = plan.parts.find(({ name }) => name.role === 'blank');
+    if (!found) throw new Error('no blank');
+    return found.width.sum.value;
+  };
+  expect(w(subtract(blank(editJob({ guideSaw: 'own1' })), blank([])))).toBe('1/16');
 });

@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { equals, inches, less, subtract } from '../../src/length/length';
+import { newCase } from '../../src/trade/carcass/case';
+import { nailerCount } from '../../src/trade/carcass/nailer-places';
+import { nailerWarnings } from '../../src/trade/carcass/nailers';
+import { sizesOf } from '../../src/trade/carcass/sizes';
 import { anchorCard } from '../../src/trade/install/anchor';
 import { screwHoles } from '../../src/trade/install/holes';
 import { screwFor } from '../../src/trade/install/screw';
@@ -47,6 +51,20 @@ test('a screw chosen for 23/32 keeps out of the far face of the thinnest sheet s
 
 // Source: Architectural Woodwork Standards, first edition, 2009, p. 281 (page 283 of the scan): anchor strips 1/2 ×
 // 2 1/2 or more, one between in cabinets over 60 in: seen.
+test('the printed strip is the least nailer of a case, which over 60 has one between', () => {
+  const nailed = { ...newCase('c'), width: l('30'), depth: l('12'), hasNailers: true, stocks: { side: 'a' } };
+  const of = (height: string, wide = '2 1/2', thick = '1/2') => {
+    const stuff = [{ id: 'a', name: '', thickness: l(thick), measured: true }];
+    const made = sizesOf({ ...nailed, height: l(height), nailerWide: l(wide) }, stuff);
+    if (!made.ok) throw new Error('sizes');
+    return made.value;
+  };
+  expect([nailerCount(of('60')), nailerCount(of('61'))]).toEqual([2, 3]);
+  expect(nailerWarnings(of('60'))).toEqual([]);
+  expect(nailerWarnings(of('60', '2 15/32')).map(({ code }) => code)).toEqual(['nailer-narrow']);
+  expect(nailerWarnings(of('60', '2 1/2', '15/32')).map(({ code }) => code)).toEqual(['nailer-thin']);
+});
+
 test('the printed strip is the one on the card, and over 60 there is one between', () => {
   const card = anchorCard({ high: l('61'), wall: 'framing', fixings: 2, washers: false });
   if (!card.ok) throw new Error(card.error.code);

@@ -24,7 +24,7 @@ import * as words from './boxes-words';
 import { bankIn } from './column-of';
 import { Asks } from './facts';
 import { NoBank } from './fronts';
-import { Pulls, Screws } from './holes';
+import { Bottoms, Pulls, Screws } from './holes';
 import { Joint } from './joint';
 import { boxesSlidesPulls, change, drawer as drawerName, nameOf, toFronts, worthALook } from './words';
 import { drawersWorth } from './worth';
@@ -55,6 +55,7 @@ export function BoxesScreen({ bench, id }: { readonly bench: Bench; readonly id:
             <Sticks bench={bench} worked={worked} tape={job.tape} />
             <Pulls worked={worked} tape={job.tape} />
             <Screws bench={bench} found={found} />
+            <Bottoms bench={bench} worked={worked} tape={job.tape} />
           </>
         )}
       </main>

@@ -1,5 +1,6 @@
 import type { ComponentChildren as Blank } from 'preact';
 import type { Length } from '../../length/length';
+import { counted } from '../shared/counted';
 import { exactly as w } from '../shared/exact-words';
 
 export const pulls = 'Pulls';
@@ -28,3 +29,16 @@ export const take = (at: {
     {at.bite && <>, it bites {w(at.bite)}</>}. Pilot first; try one in scrap.
   </>
 );
+
+export const upIntoBack = 'Bottom to back';
+
+type Row = { readonly count: number; readonly marks: readonly string[]; readonly in: string };
+
+/** Screws of a bottom that was slid in; the column is named where there are several. */
+export const bottomRow = (column: number | undefined, { count, marks, in: off }: Row): string =>
+  `${column === undefined ? '' : `Column ${column}: `}${counted(count, 'screw', 'screws')} up through each bottom into its back, ${marks.join(', ')} from the left and ${off} in from the back edge, which is flush with the sides.`;
+export const bottomTake = (long: Length, bite: Length | undefined): string =>
+  `Take ${w(long)}${bite ? `, it bites ${w(bite)}` : ''}. Pilot first.`;
+export const bottomNone = (least: Length, most: Length): string =>
+  `No screw on the shelf does: one between ${w(least)} and ${w(most)} is wanted.`;
+export const bottomMoves = 'Do not glue it in; in solid wood make the holes slots, so that it can move.';

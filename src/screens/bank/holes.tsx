@@ -1,6 +1,9 @@
+import type { Length } from '../../length/length';
 import { fineOf, markAt, type Tape } from '../../length/tape';
 import { writeMark } from '../../length/write';
 import { type BankPlan, holeMark, pullPlan } from '../../plan/bank-plan';
+import { bottomScrew } from '../../plan/bottom-screws';
+import { bottomScrews } from '../../trade/boxes/bottom-screws';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
 import { type Hole, jigCheck, pullHoles } from '../../trade/boxes/pulls';
 import type { Bank } from '../../trade/fronts/bank';
@@ -75,6 +78,32 @@ export function Screws({ bench, found }: ScrewsProps) {
     <section aria-label={words.screws}>
       <h2 class="sec pad-x">{words.fromInside}</h2>
       <p class="pad-x note">{pick ? words.take({ least, most, pick: w(pick), bite }) : screwText(screw)}</p>
+    </section>
+  );
+}
+
+/** What holds the bottoms that are slid in under their backs: a row each, alike in all of a column. */
+export function Bottoms({ bench, worked, tape }: Props & Pick<ScrewsProps, 'bench'>) {
+  const screw = bottomScrew(worked.drawers, listsOf(bench.settings.value).screws);
+  if (!screw) return null;
+  const { pick, bite, least, most } = screw;
+  const at = (x: Length) => writeMark(markAt(x, tape), tape);
+  const rows = worked.fronts.columns.flatMap(({ no }) => {
+    const first = worked.drawers.find(({ column }) => column === no);
+    const row = first && bottomScrews(first);
+    return row ? [{ no: worked.fronts.columns.length > 1 ? no : undefined, row }] : [];
+  });
+  return (
+    <section aria-label={words.upIntoBack}>
+      <h2 class="sec pad-x">{words.upIntoBack}</h2>
+      {rows.map(({ no, row }) => (
+        <p key={no ?? 0} class="pad-x note">
+          {words.bottomRow(no, { count: row.count, marks: row.marks.map(at), in: at(row.in) })}
+        </p>
+      ))}
+      <p class="pad-x note">
+        {pick ? words.bottomTake(pick, bite) : words.bottomNone(least, most)} {words.bottomMoves}
+      </p>
     </section>
   );
 }

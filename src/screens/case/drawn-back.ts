@@ -2,6 +2,7 @@ import { add, type Length, negate, subtract, sum, zero } from '../../length/leng
 import { backHow, nailersIn } from '../../trade/carcass/back-how';
 import { overSides } from '../../trade/carcass/ends';
 import { reachOf } from '../../trade/carcass/meetings';
+import { behindMitred } from '../../trade/carcass/mitres';
 import { nailerPlaces } from '../../trade/carcass/nailer-places';
 import type { Sizes } from '../../trade/carcass/sizes';
 import { usualOf } from '../../trade/carcass/usual';
@@ -18,8 +19,9 @@ export function backAt(sizes: Sizes): BackAt | undefined {
     case undefined:
       return undefined;
     case 'rabbet': {
-      const low = add(y, overSides(sizes, 'bottom'));
-      const high = subtract(height.value, overSides(sizes, 'top'));
+      const low = sum([y, overSides(sizes, 'bottom'), behindMitred(sizes, 'bottom') ?? zero]);
+      const top = add(overSides(sizes, 'top'), behindMitred(sizes, 'top') ?? zero);
+      const high = subtract(height.value, top);
       return { x, y: low, w: joints.backWide, h: subtract(high, low) };
     }
     case 'groove': {

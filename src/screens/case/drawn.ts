@@ -5,12 +5,14 @@ import type { Case, Inside } from '../../trade/carcass/case';
 import { flatWide, overSides, sideLong } from '../../trade/carcass/ends';
 import { type FaceFrame, frameOf } from '../../trade/carcass/frame';
 import { endAt, pastOf, seenOf } from '../../trade/carcass/meetings';
+import { mitresAt } from '../../trade/carcass/mitres';
 import type { Worked } from '../../trade/carcass/parts';
 import { bayStart, type Sizes } from '../../trade/carcass/sizes';
 import { numberOf } from '../../trade/carcass/stands-as';
 import { layOut } from '../../trade/grooves/lay-out';
 import type { DrawnPiece } from '../../ui/case-drawing';
 import { backAt, nailersAt } from './drawn-back';
+import { withMitres } from './drawn-mitres';
 import { onPlinth, plinthFront, plinthSection } from './drawn-plinth';
 import { holdersSection, looseFront, looseSection } from './drawn-shelves';
 import { stopsCut, stopsFront } from './drawn-stops';
@@ -51,13 +53,15 @@ export function frontOf(worked: Worked): Drawing {
     const [left, right] = [seenOf(sizes, flat), seenOf(sizes, endAt(flat, 'right'))];
     return { x: subtract(side, left), w: sum([clearWidth.value, left, right]) };
   };
+  const ownEnds = (role: 'left' | 'right' | 'bottom' | 'top', at: At) =>
+    withMitres(piece(role, at), role, mitresAt(c, role));
   const upright = { y: overSides(sizes, 'bottom'), w: side, h: sideLong(sizes).value };
   const topY = add(sizes.datum.value, clearHeight.value);
   const pieces = [
-    piece('left', { ...upright, x: zero }),
-    piece('right', { ...upright, x: add(side, clearWidth.value) }),
-    piece('bottom', { ...across('bottom'), y: feet, h: thick('bottom') }),
-    ...(c.hasTop ? [piece('top', { ...across('top'), y: topY, h: thick('top') })] : []),
+    ownEnds('left', { ...upright, x: zero }),
+    ownEnds('right', { ...upright, x: add(side, clearWidth.value) }),
+    ownEnds('bottom', { ...across('bottom'), y: feet, h: thick('bottom') }),
+    ...(c.hasTop ? [ownEnds('top', { ...across('top'), y: topY, h: thick('top') })] : []),
     ...Array.from({ length: c.partitions }, (_, k) =>
       piece(`partition${k + 1}`, {
         x: add(side, partitionFace(sizes, k + 1)),

@@ -30,6 +30,8 @@ function hasMeeting(c: Case, meeting: keyof typeof joinTitles): boolean {
 
 const uncut = 'nothing is cut: screws or dowels hold it';
 
+const mitred = '45° at both corners: no end shows';
+
 /** A word for each joint a meeting may have. */
 export const joins: Joins = {
   bottom: {
@@ -38,12 +40,14 @@ export const joins: Joins = {
     butt: { label: 'butted between the sides', hint: uncut },
     tongue: { label: 'on tongues', hint: 'in grooves across the sides' },
     over: { label: 'under the sides', hint: `they stand on it; ${uncut}` },
+    mitre: { label: 'mitred with the sides', hint: mitred },
   },
   top: {
     rabbet: { label: 'in rabbets', hint: 'at the upper ends of the sides' },
     butt: { label: 'butted between the sides', hint: uncut },
     tongue: { label: 'on tongues', hint: 'in grooves across the sides' },
     over: { label: 'over the sides', hint: `it lies on their ends; ${uncut}` },
+    mitre: { label: 'mitred with the sides', hint: mitred },
   },
   partition: {
     dado: { label: 'in dadoes', hint: 'cut across bottom and top' },
@@ -88,6 +92,7 @@ export const rightTitles = {
 export const lowTitles = {
   rabbet: [joinTitles.bottom, rightTitles.bottom],
   over: [joinTitles.bottom],
+  mitre: [joinTitles.bottom],
 } as const;
 
 /** One end, by its joint; `as` where it is joined as the left one is. */
@@ -184,6 +189,8 @@ const bottomLow = {
     `A bottom in rabbets lies at the lower ends of the sides, so the case cannot stand ${by} off the floor. Make that 0, ${lowest}`,
   over: (by: string): string =>
     `The sides stand on the bottom, so the case cannot stand ${by} off the floor. Make that 0, ${lowest}`,
+  mitre: (by: string): string =>
+    `A bottom mitred with the sides lies at their lower ends, so the case cannot stand ${by} off the floor. Make that 0, ${lowest}`,
 } as const;
 
 /** What keeps parts from being joined as said, by how much, and what would fit. */
@@ -194,6 +201,10 @@ export function joinProblemText(problem: JoinProblem): string {
     case 'tongue-thick': {
       const { part, tongue, thickness } = problem;
       return `Tongues ${w(tongue)} thick leave no shoulder: ${stockNames[part]} ${w(thickness)} thick. Half of that would do, ${w(half(thickness))}.`;
+    }
+    case 'mitre-unlike': {
+      const { part, own, side, by } = problem;
+      return `A mitre of 45° meets where both are one thickness: the ${part} is ${w(own)} thick, the sides are ${w(side)}, ${w(by)} off. Take both out of one sheet, or join them otherwise.`;
     }
     case 'tongue-low':
       return 'Nothing of the sides is under a bottom at their lower ends, so its tongues lie at the upper face.';

@@ -5,7 +5,7 @@ import type { CaseField, CaseProblem, CaseWarning } from '../../trade/carcass/pr
 import type { RoundProblem } from '../../trade/carcass/round-problems';
 import type { PinProblem } from '../../trade/shelves/pin-problem';
 import * as ask from './ask-words';
-import { hugsTitles, lowTitles } from './join-words';
+import { hugsTitles, joinTitles, lowTitles } from './join-words';
 import { isOfPins } from './loose-words';
 import { howMany } from './option-words';
 import { roundField } from './round-words';
@@ -156,6 +156,8 @@ function joinPlace(problem: JoinProblem): Place {
   switch (problem.code) {
     case 'tongue-thick':
       return atFields('tongue');
+    case 'mitre-unlike':
+      return { at: 'joints', blanks: [joinTitles[problem.part]] };
     case 'tongue-low':
       return { at: 'joints', blanks: [hugsTitles.bottom] };
     case 'bottom-low':

@@ -87,6 +87,15 @@ const figures: Readonly<Record<string, string>> = {
   found: 'where a stud was found',
   footHow: 'what is under the feet',
   into: 'wide after the turn',
+  heldBy: 'what holds the shelves',
+  stripThick: 'how thick a strip is',
+  stripRoom: 'how much wider its groove is',
+  stripSold: 'how long a strip is as sold',
+  spares: 'pins or clips to spare',
+  flange: 'room for a pin at each end',
+  frontPlay: 'room in front of a shelf',
+  backPlay: 'room behind a shelf',
+  shelfedgeStock: 'what the shelf edging is of',
 };
 
 /** @example figureName('partitionStock') // 'partition stock' */

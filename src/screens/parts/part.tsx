@@ -76,6 +76,7 @@ function Notes({ bench, part, tape }: NotesProps) {
   const joints = words.joints(part, tape);
   return (
     <>
+      {part.mitres && <p class="pad-x note">{words.mitred(part.mitres)}</p>}
       {part.longPoint && <p class="pad-x note">{words.longPoint(part.longPoint.value)}</p>}
       {part.comesOff && <p class="pad-x note">{words.comesOff}</p>}
       {part.board && (

@@ -40,6 +40,10 @@ export const rounded = (mode: Rounding, value: Length): string =>
   `Rounded ${modes[mode]}. Exact: ${w(value)}.`;
 
 export const longPoint = (at: Length): string => `Long point ${w(at)}: cut to it, never to the short one.`;
+/** Its mitred ends. */
+export const mitred = (ends: readonly string[]): string =>
+  `Mitred at the ${ends.join(' and ')} end, 45°, the long points outside: its length is to them.`;
+
 export const comesOff = 'Held by screws alone: it comes off again.';
 export const grooves = 'Its grooves, marked out';
 

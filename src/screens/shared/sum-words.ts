@@ -75,6 +75,8 @@ const plainWords: Record<PlainTerm, string> = {
   'right-dado': 'right dado',
   'left-rabbet': 'left rabbet',
   'right-rabbet': 'right rabbet',
+  'left-of-top': 'what the rabbet leaves of the top',
+  'left-of-bottom': 'what the rabbet leaves of the bottom',
   'back-rabbet': 'back rabbet',
   'behind-groove': 'left behind the groove',
   'back-groove': 'groove for the back',

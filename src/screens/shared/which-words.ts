@@ -113,7 +113,7 @@ function whichOf(what: What, which: Which, tape: Tape): string {
     case 'corner':
       return `for the toe board, ${writeMark(which.high, tape)} up from the ${which.end} end: sawn to both lines`;
     case 'long-points':
-      return 'to the long points';
+      return which.ends ? `to the long points, ${which.ends.join(' and ')} end` : 'to the long points';
     case 'scrap':
       return 'scrap of the same sheet';
     case 'own':

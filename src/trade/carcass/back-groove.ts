@@ -1,8 +1,11 @@
 import { type Length, less, subtract, sum, zero } from '../../length/length';
-import type { Met } from '../joints/joint';
+import { cutsFor, type Met } from '../joints/joint';
+import { rabbet } from '../joints/joints';
 import { backHow } from './back-how';
 import { sideDatum } from './ends';
 import { endAt, type Flat, type Hand, jointAt, meetingAt, reachOf } from './meetings';
+import { isMitred } from './mitres';
+import type { Rabbet } from './part';
 import { type Sizes, stockOf } from './sizes';
 
 /** The groove a back stands in, in a side, bottom or top: all along the part, or stopped where its end would show. */
@@ -46,10 +49,29 @@ function isOpen({ case: c, joints }: Sizes, hand: Hand): boolean {
   if (!c.hasTop || c.hasLooseTop) return false;
   switch (jointAt(c, endAt('top', hand))) {
     case 'over':
+    case 'mitre':
       return false;
     case 'rabbet':
       return less(joints.topRabbet, joints.backGroove);
     default:
       return true;
   }
+}
+
+/**
+ * The rabbet for the back in a mitred bottom or top: as the sides have it, so that the two meet in the mitre and
+ * nothing of either runs out.
+ */
+export function rabbetInMitred(sizes: Sizes, flat: Flat): readonly Rabbet[] {
+  const { case: c, joints } = sizes;
+  if (!isMitred(c, flat) || backHow(c) !== 'rabbet') return [];
+  const seat = {
+    id: 'back',
+    called: 'back',
+    fits: stockOf(c, 'back'),
+    flush: { at: 'edge', named: 'back' },
+    thick: joints.backWide,
+    depth: joints.backDeep,
+  } as const;
+  return cutsFor([{ joint: rabbet, seat }]).rabbets;
 }

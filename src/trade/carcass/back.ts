@@ -15,6 +15,7 @@ import { backHow } from './back-how';
 import type { BackHow } from './case';
 import { overSides } from './ends';
 import { reachOf } from './meetings';
+import { behindMitred } from './mitres';
 import { type Making, partOf, rabbetToRabbet } from './panels';
 import type { Part } from './part';
 import type { CaseField, CaseProblem, CaseWarning } from './problems';
@@ -36,6 +37,8 @@ export function backOpening(sizes: Sizes): BackOpening {
     ...over.terms,
     minus('top', overSides(sizes, 'top')),
     minus('bottom', overSides(sizes, 'bottom')),
+    minus('left-of-top', behindMitred(sizes, 'top') ?? zero),
+    minus('left-of-bottom', behindMitred(sizes, 'bottom') ?? zero),
   );
   switch (backHow(c)) {
     case 'groove': {

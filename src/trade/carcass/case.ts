@@ -105,7 +105,7 @@ export type Built = {
 export type BackHow = 'rabbet' | 'groove' | 'applied';
 
 /** By which joint an end meets another part. `over`: it lies over the end of the other. Spelled as stored. */
-export type CaseJoint = 'dado' | 'rabbet' | 'butt' | 'over' | 'tongue';
+export type CaseJoint = 'dado' | 'rabbet' | 'butt' | 'over' | 'tongue' | 'mitre';
 
 /** At which face of a part its tongue lies: the one nearer the reference end of what it goes into, or the other. */
 export type Hugs = 'near' | 'far';

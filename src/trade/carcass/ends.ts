@@ -16,6 +16,8 @@ export function reachTerms(sizes: Meets, flat: Flat): readonly Term[] {
         plus('two-sides', times(sizes.thick('side'), 2n)),
         plus('past-each-side', times(pastOf(sizes.case, flat), 2n)),
       ];
+    case 'mitre':
+      return [plus('two-sides', both)];
     case 'tongue':
       return [plus('two-tongues', both)];
     case 'rabbet':
@@ -42,6 +44,7 @@ function reachTerm(sizes: Meets, flat: Flat, hand: Hand): Term {
 export function beyondTerms(sizes: Meets, flat: Flat): readonly Term[] {
   if (jointAt(sizes.case, flat) === 'over')
     return [minus('past-each-side', times(pastOf(sizes.case, flat), 2n))];
+  if (jointAt(sizes.case, flat) === 'mitre') return [];
   const reach = reachTerms(sizes, flat).map(({ what, value }) => minus(what, value));
   return [plus('two-sides', times(sizes.thick('side'), 2n)), ...reach];
 }
@@ -66,9 +69,14 @@ export const sideLong = (sizes: Meets & { readonly height: Sum }): Sum =>
 export const sideDatum = (sizes: Meets): Length =>
   jointAt(sizes.case, 'bottom') === 'over' ? zero : add(sizes.case.feet ?? zero, sizes.thick('bottom'));
 
-/** Bottom or top: as deep as the room before the back; one that lies over the sides, or is grooved, takes it all. */
-export const flatWide = (sizes: Meets & { readonly depth: Sum; readonly before: Sum }, flat: Flat): Sum =>
-  jointAt(sizes.case, flat) === 'over' || backHow(sizes.case) === 'groove' ? sizes.depth : sizes.before;
+/**
+ * Bottom or top: as deep as the room before the back; one that lies over the sides, is mitred with them or grooved,
+ * takes it all.
+ */
+export function flatWide(sizes: Meets & { readonly depth: Sum; readonly before: Sum }, flat: Flat): Sum {
+  const isWhole = ['over', 'mitre'].includes(jointAt(sizes.case, flat));
+  return isWhole || backHow(sizes.case) === 'groove' ? sizes.depth : sizes.before;
+}
 
 /** The tongues of a partition, where it ends in them, as its sum has them. */
 export function tonguesTerm(c: Case): PlainTerm | undefined {

@@ -4,13 +4,21 @@ import type { StockRole } from './case';
 /** Why parts cannot be joined as said. Inches. */
 export type JoinProblem = { readonly joined: true } & (
   | /** A bottom that lies at the lower ends of the sides, in a case that stands off the floor: by so much. */
-  { readonly code: 'bottom-low'; readonly joint: 'rabbet' | 'over'; readonly by: Length }
+  { readonly code: 'bottom-low'; readonly joint: 'rabbet' | 'over' | 'mitre'; readonly by: Length }
   /** A tongue as thick as the part it is cut of, or thicker. */
   | {
       readonly code: 'tongue-thick';
       readonly part: StockRole;
       readonly tongue: Length;
       readonly thickness: Length;
+    }
+  /** A bottom or top mitred with sides of another thickness: by so much. */
+  | {
+      readonly code: 'mitre-unlike';
+      readonly part: 'bottom' | 'top';
+      readonly own: Length;
+      readonly side: Length;
+      readonly by: Length;
     }
   /** The tongue of a bottom at its under face, with nothing of the sides under it. */
   | { readonly code: 'tongue-low' }

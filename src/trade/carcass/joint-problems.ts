@@ -4,6 +4,7 @@ import type { Sum } from '../sums/sum';
 import { backHow } from './back-how';
 import type { Case, StockRole } from './case';
 import { housedIn, jointAt, type Meets, meetingAt } from './meetings';
+import { mitreProblems } from './mitres';
 import type { CaseProblem, CaseWarning } from './problems';
 import { hugsAt } from './tongues';
 
@@ -13,6 +14,7 @@ type Joined = Meets & { readonly depth: Sum };
 export const jointProblems = (sizes: Joined): readonly CaseProblem[] => [
   ...through(sizes),
   ...noFeet(sizes.case),
+  ...mitreProblems(sizes),
   ...tongues(sizes),
 ];
 
@@ -35,8 +37,8 @@ function through({ case: c, thick, joints, depth }: Joined): readonly CaseProble
 /** A bottom at the lower ends of the sides lies on the floor, and the case with it. */
 const noFeet = (c: Case): readonly CaseProblem[] => {
   if (!c.feet || !isPositive(c.feet)) return [];
-  const joint = bottomJoints(c).find((at) => at === 'rabbet' || at === 'over');
-  return joint === 'rabbet' || joint === 'over'
+  const joint = bottomJoints(c).find((at) => at === 'rabbet' || at === 'over' || at === 'mitre');
+  return joint === 'rabbet' || joint === 'over' || joint === 'mitre'
     ? [{ joined: true, code: 'bottom-low', joint, by: c.feet }]
     : [];
 };

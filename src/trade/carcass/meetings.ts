@@ -1,6 +1,6 @@
 import { type Length, zero } from '../../length/length';
 import type { Joint } from '../joints/joint';
-import { butt, dado, groove, over, rabbet, tongue } from '../joints/joints';
+import { butt, dado, groove, mitre, over, rabbet, tongue } from '../joints/joints';
 import { backHow } from './back-how';
 import type { Case, CaseJoint, StockRole } from './case';
 import type { Joints } from './usual';
@@ -53,12 +53,12 @@ const cuts: Readonly<Record<Meeting, { readonly depth: JointField; readonly into
   cleat: { depth: 'cleatRabbet', into: 'side' },
 };
 
-const joints: Readonly<Record<CaseJoint, Joint>> = { dado, rabbet, butt, over, tongue };
+const joints: Readonly<Record<CaseJoint, Joint>> = { dado, rabbet, butt, over, tongue, mitre };
 
 /** The joints a meeting may have; the first stands where nothing else is said. */
 export const jointsAt = {
-  bottom: ['dado', 'rabbet', 'butt', 'over', 'tongue'],
-  top: ['rabbet', 'butt', 'over', 'tongue'],
+  bottom: ['dado', 'rabbet', 'butt', 'over', 'tongue', 'mitre'],
+  top: ['rabbet', 'butt', 'over', 'tongue', 'mitre'],
   partition: ['dado', 'butt', 'tongue'],
   shelf: ['dado', 'butt', 'tongue'],
 } as const satisfies Partial<Record<Meeting, readonly CaseJoint[]>>;
@@ -74,18 +74,21 @@ export function jointAt(c: Case, meeting: Meeting): CaseJoint {
 
 const flatOf = { bottomRight: 'bottom', topRight: 'top' } as const;
 
-/** The right end is joined as the left one, or by another joint at the same height: over both sides, or neither. */
+/** The right end is joined as the left one, or by another joint at the same height: over or mitred both, or neither. */
 function rightOf(c: Case, meeting: keyof typeof flatOf): CaseJoint {
   const flat = flatOf[meeting];
   const own = rightJointsAt(c, flat).find((joint) => joint === c[`${meeting}Joint`]);
   return own ?? jointAt(c, flat);
 }
 
+/** It lies over both sides, or is mitred with both. */
+const isWhole = (joint: CaseJoint): boolean => joint === 'over' || joint === 'mitre';
+
 /** By which joints the right end of a bottom or top may meet its side, its left end being joined as it is. */
 export const rightJointsAt = (c: Case, flat: Flat): readonly CaseJoint[] => {
   const left = jointAt(c, flat);
   const all: readonly CaseJoint[] = jointsAt[flat];
-  return left === 'over' ? [left] : all.filter((joint) => joint !== 'over');
+  return isWhole(left) ? [left] : all.filter((joint) => !isWhole(joint));
 };
 
 /** By which joint, how deep it is cut, and what in. */

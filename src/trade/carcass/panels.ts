@@ -6,7 +6,7 @@ import type { Bore } from '../shelves/bore';
 import { boresIn } from '../shelves/bores';
 import { stripGrooves } from '../shelves/strip-grooves';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
-import { backGroove } from './back-groove';
+import { backGroove, rabbetInMitred } from './back-groove';
 import { backHow } from './back-how';
 import {
   bottomIn,
@@ -22,6 +22,7 @@ import type { Case, StockRole } from './case';
 import { cleatPlaces, cleatsIn } from './cleats';
 import { flatWide, reachTerms, sideDatum, sideLong, tonguesTerm } from './ends';
 import { endAt, type Hand, jointAt, type Meeting, meetingAt, reachOf } from './meetings';
+import { mitresAt } from './mitres';
 import { nailerLines, nailersInSide } from './nailer-places';
 import { type Line, type Part, sizeAt } from './part';
 import type { PartName, SingleRole } from './part-name';
@@ -137,6 +138,7 @@ function side(making: Making, hand: Hand): Part {
     ...part,
     board: sideBoard(sizes, blankOf(part, sizes.case), { ...cutting(part.id), hand }),
     rabbets,
+    ...mitresAt(sizes.case, hand),
     ...(along.length > 0 ? { along } : {}),
     ...bored(boresIn(sizes, bay, { face: 'A', datum: sideDatum(sizes) })),
     lines: [...sideLines(sizes, hand), ...nailerLines(sizes)],
@@ -189,6 +191,8 @@ function flat(making: Making, which: 'bottom' | 'top'): Part {
   });
   const own: Part = {
     ...part,
+    rabbets: rabbetInMitred(sizes, which),
+    ...mitresAt(sizes.case, which),
     ...(grooved.length > 0 ? { along: cutsFor(grooved).along } : {}),
     tongues: tonguesOf(sizes, which, { left: which, right: endAt(which, 'right') }),
   };

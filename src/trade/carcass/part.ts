@@ -138,6 +138,8 @@ export type Part = {
   readonly rabbets: readonly Rabbet[];
   readonly notches: readonly Notch[];
   readonly laps: readonly Lap[];
+  /** Its ends that are mitred, square to its faces; it is as long as its long points are apart. */
+  readonly mitres?: readonly string[];
   /** Tongues at its ends. */
   readonly tongues?: readonly Tongue[];
   /** Where parts stand against it with nothing cut for them. */

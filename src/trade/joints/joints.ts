@@ -89,6 +89,14 @@ export const over: Joint = {
   cut: () => ({}),
 };
 
+/** Both are mitred from the inner corner to the outer, and as long as the outside: to the long points. */
+export const mitre: Joint = {
+  ...uncut,
+  reach: (_, mate) => mate?.thick ?? zero,
+  seen: true,
+  cut: () => ({}),
+};
+
 const shouldered = (seat: Seat): Notch => {
   const { id, near = zero, depth: deep, fits } = seat;
   return { id, near, long: width(seat), deep, fits };

@@ -48,8 +48,10 @@ export function takerOf(need: Need, usual: Tool, shop: Reach): Taker {
 /** Tools the shop tries before one, that lack something for the cut. */
 export const passedOver = (need: Need, taken: Taker, shop: Reach): readonly Way[] => {
   const tools = toolsFor(need.cut, taken, shop);
+  // a router table of no shop's own stands in no order: once one is said, all others were tried before it
+  const before = tools.includes(taken) ? tools.indexOf(taken) : shop.order ? tools.length : 0;
   return tools
-    .slice(0, tools.indexOf(taken))
+    .slice(0, before)
     .map((tool) => lacksOf(need, tool, shop))
     .filter(({ lacks }) => lacks.length > 0);
 };

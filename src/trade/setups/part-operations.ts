@@ -17,6 +17,7 @@ import { dowelsOf } from './dowel-operations';
 import { endOf } from './end-operations';
 import { onJointMachine } from './joint-machine';
 import { alongFence, grooved, lapped, mitred, notched } from './lies';
+import { mitresOf } from './mitre-operations';
 import type { On } from './on';
 import { type Operation, opId } from './operation';
 import { base, type Piece, pieceOf, piecesToCut } from './part-pieces';
@@ -70,7 +71,10 @@ export function partOperations(
       ...own,
       ...last,
       ...rows,
-      ...endOf(part, piece, at.tape).map((op) => ({ ...op, after: last.length > 0 ? ids(last) : ready })),
+      ...[...endOf(part, piece, at.tape), ...mitresOf(part, piece)].map((op) => ({
+        ...op,
+        after: last.length > 0 ? ids(last) : ready,
+      })),
     ];
   });
 }

@@ -42,7 +42,8 @@ export type Which =
   | { readonly is: 'lap'; readonly no: number }
   /** A notch at the end of an edge, so high up from the `end`. */
   | { readonly is: 'corner'; readonly high: Rounded; readonly end: string }
-  | { readonly is: 'long-points' }
+  /** A mitre; of a part cut to length already, at which ends. */
+  | { readonly is: 'long-points'; readonly ends?: readonly string[] }
   | { readonly is: 'scrap' }
   /** As whoever added it by hand called it. */
   | { readonly is: 'own'; readonly said: string }

@@ -73,6 +73,8 @@ export type PlainTerm =
   | 'right-dado'
   | 'left-rabbet'
   | 'right-rabbet'
+  | 'left-of-top'
+  | 'left-of-bottom'
   | 'back-rabbet'
   | 'behind-groove'
   | 'back-groove'

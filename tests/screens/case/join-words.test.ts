@@ -63,7 +63,7 @@ describe('how deep', () => {
 });
 
 test('a bottom at the lower ends cannot stand off the floor, and what would do is said', () => {
-  for (const joint of ['over', 'rabbet'] as const)
+  for (const joint of ['over', 'rabbet', 'mitre'] as const)
     expect(words.joinProblemText({ joined: true, code: 'bottom-low', joint, by: l('4 1/8') })).toContain(
       'the case cannot stand 4 1/8 off the floor. Make that 0, or',
     );
@@ -101,4 +101,11 @@ describe('tongues', () => {
       'Only 0 is left under the tongues: glue has nowhere to go. Keep 1/64.',
     );
   });
+});
+
+test('a mitre of two thicknesses says by how much they differ', () => {
+  const off = { own: l('11/16'), side: l('23/32'), by: l('1/32') };
+  expect(words.joinProblemText({ joined: true, code: 'mitre-unlike', part: 'top', ...off })).toBe(
+    'A mitre of 45° meets where both are one thickness: the top is 11/16 thick, the sides are 23/32, 1/32 off. Take both out of one sheet, or join them otherwise.',
+  );
 });

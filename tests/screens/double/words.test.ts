@@ -21,6 +21,8 @@ describe('what a reading is about', () => {
     ['stock/birch/readings/r2/size', 'Birch', 'readings 2, thickness'],
     ['boards/b/runs/r3/width', 'Shell shelf', 'groove run 3, width'],
     ['boards/unknown/length', 'Board', 'length'],
+    ['cases/c/inside/s/stripSold', 'Case', 'in a bay, how long a strip is as sold'],
+    ['cases/c/shelfedgeStock', 'Case', 'what the shelf edging is of'],
     ['name', 'This job', 'name'],
     ['cut/b/no1', 'Shell shelf', 'cut to'],
     ['banks/d/corner/finger/size', 'Drawers', 'width of a finger'],

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { cuttingAsks, liesAsk, shareAsk } from '../../../src/screens/sheets/asks';
+import { cuttingAsks, liesAsk, sawAsks, shareAsk } from '../../../src/screens/sheets/asks';
 import * as words from '../../../src/screens/sheets/words';
 import { at, opened } from '../../plan/laid-sample';
 
@@ -27,4 +27,26 @@ test('a part shares a sheet with its mates until a letter, or nothing, is chosen
   ]);
   expect(ask.save('B')).toEqual([expect.objectContaining({ value: 'B' })]);
   expect(liesAsk('p', 'Side', 'along').title).toBe('Grain of Side');
+});
+
+test('which saws cut the sheets is asked where the shop has some of its own, and nothing of a fence where none cuts', () => {
+  const own = [
+    { id: 'own1', name: 'Plunge saw', like: 'plunge', figures: {} },
+    { id: 'own2', name: 'Old saw', like: 'fence', figures: {} },
+    { id: 'own3', name: 'Press', like: 'press', figures: {} },
+  ] as const;
+  const asked = (of: typeof job) => sawAsks(of, { own }).map(({ field }) => field);
+  expect([sawAsks(job, {}), asked(job), asked({ ...job, guideOnly: true })]).toEqual([
+    [],
+    ['guideSaw', 'fenceSaw'],
+    ['guideSaw'],
+  ]);
+  const ask = sawAsks(job, { own })[0]?.ask;
+  if (ask?.as !== 'choice') throw new Error('a choice is wanted');
+  expect(ask.choices.map(({ value }) => value)).toEqual(['', 'own1']);
+  expect(ask.save('own1')).toEqual([
+    expect.objectContaining({ path: 'guideSaw', value: 'own1' }),
+    expect.objectContaining({ path: 'machines/own1/name', value: 'Plunge saw' }),
+  ]);
+  expect(ask.save('')).toEqual([expect.objectContaining({ path: 'guideSaw', value: null })]);
 });

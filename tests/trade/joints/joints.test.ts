@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { inches, zero } from '../../../src/length/length';
 import { cutsFor, type Joint, type Seat } from '../../../src/trade/joints/joint';
-import { butt, dado, lap, notch, over, rabbet } from '../../../src/trade/joints/joints';
+import { butt, dado, lap, mitre, notch, over, rabbet } from '../../../src/trade/joints/joints';
 import { l, w } from '../grooves/sample';
 
 /** A shelf of 23/32, 9/32 deep, 12 in from the datum; the dado is 1/64 wider. */
@@ -47,6 +47,11 @@ describe('a dado', () => {
       ['bottom', '23/32', '9/32'],
     ]);
   });
+});
+
+test('a mitre reaches to the outer face of the other, and takes nothing out of it', () => {
+  expect(w(mitre.reach(l('1/4'), { thick: l('23/32'), past: zero, room: zero }))).toBe('23/32');
+  expect(Object.values(cutsFor([{ joint: mitre, seat: shelf }])).flat()).toEqual([]);
 });
 
 describe('what a joint does to the length of what goes in', () => {

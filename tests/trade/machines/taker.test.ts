@@ -97,3 +97,23 @@ describe('waysFor', () => {
     expect(waysFor(groove, 'sled', said).map(({ tool }) => tool)).toEqual(['sled', 'sliding', 'fence']);
   });
 });
+
+test('a stopped groove off the usual router table: a table of the shop that lacks something was tried before, once an order is said', () => {
+  const own = [
+    {
+      id: 'own1',
+      name: 'Table',
+      like: 'table',
+      figures: { capacity: l('10'), bit: l('3/8'), routerReach: l('1') },
+    },
+  ] as const;
+  const need: Need = { cut: 'stopped', near: l('2'), width: l('1/4'), depth: l('1/4'), across: l('40') };
+  expect(passedOver(need, 'table', { own })).toEqual([]);
+  const said: Shop = { own, order: ['own1'] };
+  expect(takerOf(need, 'table', said)).toBe('table');
+  // 3/8 − 1/4
+  expect(passedOver(need, 'table', said).map(({ lacks }) => lacks)).toEqual([
+    [{ code: 'cutter-too-wide', by: l('1/8') }],
+  ]);
+  expect(takerOf({ ...need, width: l('3/8') }, 'table', said)).toBe(own[0]);
+});

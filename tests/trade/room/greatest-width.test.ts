@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { shortest } from '../../../src/length/length';
 import { greatestWidth } from '../../../src/trade/room/greatest-width';
 import { l, refusal, spelled, value } from './sample';
 
@@ -14,6 +15,16 @@ describe('greatestWidth', () => {
     expect(spelled(value(greatestWidth(l('47 15/256'), allow, l('1/32'))))).toEqual({
       value: '46 1/32',
       rest: '7/256',
+    });
+  });
+
+  // 45 11/32 − 2 × 3/4 = 43 27/32, at a sixteenth 43 13/16 and 1/32
+  test('the least of three widths less a filler of 3/4 at both sides, DOWN', () => {
+    const fillers = { left: l('3/4'), right: l('3/4') };
+    const least = shortest(l('45 1/2'), l('45 11/32'), l('45 5/8'));
+    expect(spelled(value(greatestWidth(least, fillers, l('1/16'))))).toEqual({
+      value: '43 13/16',
+      rest: '1/32',
     });
   });
 

@@ -22,6 +22,12 @@ describe('scribe', () => {
     expect(refusal(scribe(gaps, l('9/64')))).toEqual({ code: 'overhang', need: '5/32', by: '1/64' });
   });
 
+  // 1 3/8 − 15/16 = 7/16 of overhang; 1 3/8 − each
+  test('gaps of 15/16, 1 1/8 and 1 3/8 take 7/16 of overhang', () => {
+    const found = value(scribe(row('15/16', '1 1/8', '1 3/8'), l('7/16')));
+    expect([w(found.need), figures(found.off)]).toEqual(['7/16', ['7/16', '1/4', '0']]);
+  });
+
   test('a wall that is true takes nothing off', () => {
     expect(figures(value(scribe(row('1/4', '1/4'), l('0'))).off)).toEqual(['0', '0']);
   });
