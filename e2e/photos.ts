@@ -90,7 +90,11 @@ export async function keptPictures(page: Page): Promise<{
     for await (const [name, file] of (
       folder as unknown as { entries(): AsyncIterable<[string, FileSystemFileHandle]> }
     ).entries())
-      files.push([name, textOf(await (await file.getFile()).arrayBuffer())]);
+      // one that is deleted meanwhile is not there
+      await file.getFile().then(
+        async (whole) => void files.push([name, textOf(await whole.arrayBuffer())]),
+        () => undefined,
+      );
     return { database: keys.map((key, k) => [`${key}`, textOf(all[k])] as [string, string]), files };
   });
   const buffers = (pairs: readonly (readonly [string, string])[]) =>

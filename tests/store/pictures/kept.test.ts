@@ -6,7 +6,8 @@ import {
   keptPictures,
   readPicture,
 } from '../../../src/store/pictures/kept';
-import { hashOf, pictureKey } from '../../../src/store/pictures/keys';
+import { hashOf } from '../../../src/job/picture-hash';
+import { pictureKey } from '../../../src/store/pictures/keys';
 import { begun, broken, cut, eachAnew, refusing, ticks } from '../page-of-phone';
 import { memoryFiles } from './memory-files';
 
