@@ -87,10 +87,14 @@ export async function keptPictures(page: Page): Promise<{
     const root = await navigator.storage.getDirectory();
     const folder = await root.getDirectoryHandle('knifeline-pictures', { create: true });
     const files: [string, string][] = [];
+    // one that is deleted meanwhile is not there
     for await (const [name, file] of (
       folder as unknown as { entries(): AsyncIterable<[string, FileSystemFileHandle]> }
     ).entries())
-      files.push([name, textOf(await (await file.getFile()).arrayBuffer())]);
+      await file.getFile().then(
+        async (whole) => void files.push([name, textOf(await whole.arrayBuffer())]),
+        () => undefined,
+      );
     return { database: keys.map((key, k) => [`${key}`, textOf(all[k])] as [string, string]), files };
   });
   const buffers = (pairs: readonly (readonly [string, string])[]) =>

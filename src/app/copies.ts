@@ -4,11 +4,13 @@ import { type JobNews, newsOf, type Ways } from '../job/backup-news';
 import { editJob } from '../job/edits';
 import { asideOf, compareWith, type JobFile } from '../job/file';
 import { fold, over } from '../job/log';
+import { isPictured } from '../job/pictured-file';
 import type { CameIn, Copies, WentOut } from '../screens/copies';
 import type { JobLine, Store } from '../store/store';
 import { likesOf, takeWays } from './backup-preferences';
 import { copyCount } from './copy-count';
 import { handOut } from './hand-out';
+import { picturedIn, writePictured } from './pictured';
 import { picturesOf } from './pictures';
 
 /** What copying needs of the bench. */
@@ -24,6 +26,8 @@ type CopyHands = {
 export function copiesOf(hands: CopyHands): Copies {
   const { store, acted } = hands;
   const offered: Offered = signal(undefined);
+  const pictures = picturesOf(store);
+  const pictured = picturedIn(pictures);
   const counted = copyCount(store);
   let last = 0; // what was done before this file came counts too
   effect(() => {
@@ -32,22 +36,37 @@ export function copiesOf(hands: CopyHands): Copies {
   });
   return {
     ...counted,
-    pictures: picturesOf(store),
+    pictures,
+    pictured: pictured.at,
+    hold: pictured.hold,
     out: async () => {
       const upTo = counted.since.peek();
       const went = await handAllOut(store);
-      if (went !== 'left' && went !== 'not-written' && went !== 'no-check') await counted.copied(upTo);
+      if (isOut(went)) await counted.copied(upTo);
       return went;
     },
+    outPictured: async (name, job) => {
+      const upTo = counted.since.peek();
+      const [went, missing] = await handPicturedOut({ store, pictures }, name, job);
+      if (job === undefined && isOut(went)) await counted.copied(upTo);
+      return [went, missing];
+    },
     offered,
-    offer: (text) => lookAtCopy(store, offered, text),
-    take: (whose) => takeCopy(hands, offered, whose),
-    knows: isBackup,
+    offer: async (text) => {
+      const inside = isPictured(text) ? await pictured.look(text) : { ok: true as const, value: text };
+      if (inside.ok) await lookAtCopy(store, offered, inside.value);
+      else offered.value = inside.error;
+    },
+    take: (whose) => takeCopy({ ...hands, pictured }, offered, whose),
+    knows: (text) => isPictured(text) || isBackup(text),
     letGo: () => {
+      pictured.letGo();
       offered.value = undefined;
     },
   };
 }
+
+const isOut = (went: WentOut): boolean => went !== 'left' && went !== 'not-written' && went !== 'no-check';
 
 type Offered = Signal<Copies['offered']['value']>;
 
@@ -63,6 +82,33 @@ async function handAllOut(store: Store): Promise<WentOut> {
   return failed ? 'no-check' : went;
 }
 
+type PicturedHands = Pick<CopyHands, 'store'> & Pick<Copies, 'pictures'>;
+
+async function handPicturedOut(
+  { store, pictures }: PicturedHands,
+  name: string,
+  job: string | undefined,
+): Promise<readonly [WentOut, number]> {
+  if (!globalThis.crypto.subtle) return ['no-check', 0];
+  let missing = 0;
+  const file = async () => {
+    const written = await writePictured(
+      await (job === undefined ? everything(store) : one(store, job)),
+      pictures,
+    );
+    if (written.ok) missing = written.value.missing;
+    return written.ok ? written.value.file : '';
+  };
+  return [await handOut(job === undefined ? `${name} ${day(new Date())}` : name, file), missing];
+}
+
+/** One job alone, without the shop's figures. */
+const one = async (store: Store, job: string): Promise<Backup> => ({
+  jobs: [{ job, entries: (await store.load(job)).entries }],
+  shop: {},
+  likes: {},
+});
+
 async function lookAtCopy(store: Store, offered: Offered, text: string): Promise<void> {
   const read = await readBackup(text);
   if (!read.ok) {
@@ -74,17 +120,19 @@ async function lookAtCopy(store: Store, offered: Offered, text: string): Promise
 }
 
 async function takeCopy(
-  { store, refresh }: CopyHands,
+  { store, refresh, pictured }: CopyHands & { readonly pictured: ReturnType<typeof picturedIn> },
   offered: Offered,
   whose: 'ours' | 'theirs',
 ): Promise<CameIn> {
   const news = offered.peek();
-  if (!news || 'code' in news) return { jobs: 0, of: 0 };
+  if (!news || 'code' in news) return { jobs: 0, of: 0, pictures: true };
   const jobs = await takeJobs(store, news.jobs);
   const whole = jobs === news.jobs.length && (await takeWays(store, news, whose));
+  const files = news.jobs.map(({ file }) => file);
+  const pictures = !whole || (await pictured.take(files));
   await refresh();
-  if (whole) offered.value = undefined;
-  return { jobs, of: news.jobs.length };
+  if (whole && pictures) offered.value = undefined;
+  return { jobs, of: news.jobs.length, pictures };
 }
 
 /** Takes jobs in, one after the other; says how many, where the phone stops taking. */

@@ -16,7 +16,7 @@ const isLeft = (error: unknown): boolean => error instanceof DOMException && err
  * Writes a text to a file of the user's choosing where the browser lets one be chosen; else hands it to the share
  * sheet, else downloads it. The picker comes first, in the tap: the text may take longer than a tap counts.
  */
-export async function handOut(name: string, text: () => Promise<string>): Promise<HandedOut> {
+export async function handOut(name: string, text: () => Promise<string | Blob>): Promise<HandedOut> {
   const chosen = await choose(name);
   if (chosen === 'left') return 'left';
   if (chosen === undefined) {
@@ -43,7 +43,7 @@ async function choose(name: string): Promise<FileSystemFileHandle | 'left' | und
 }
 
 /** Only a file that has the whole text in it counts as written. */
-async function write(to: FileSystemFileHandle, text: string): Promise<HandedOut> {
+async function write(to: FileSystemFileHandle, text: string | Blob): Promise<HandedOut> {
   const whole = new Blob([text]);
   const stream = await to.createWritable();
   await stream.write(whole);

@@ -1,10 +1,11 @@
 import { signal } from '@preact/signals';
+import { hashOf } from '../job/picture-hash';
 import { mostFileBytes } from '../job/picture-head';
 import { mostPictureBytes, mostPictures, picturesHeld } from '../job/pictures';
 import { err, ok, type Result } from '../length/result';
 import type { PictureError, Pictures, Taken } from '../screens/pictures';
 import { dropPictures, evenPictures, keepPicture, keptPictures, readPicture } from '../store/pictures/kept';
-import { hashOf, partsOf, pictureKey } from '../store/pictures/keys';
+import { partsOf, pictureKey } from '../store/pictures/keys';
 import type { Store } from '../store/store';
 import { type PicturesWorker, picturesWorker } from './picture-files';
 
@@ -20,38 +21,62 @@ export function picturesOf({ connection }: Pick<Store, 'connection'>): Pictures 
   const worker = picturesWorker();
   const here = { connection, files: worker.files };
   const alone = signal(0);
-  const even = () =>
-    inTurn(() => evenPictures(here)).then(
-      (evened) => {
-        alone.value = evened.alone;
-      },
-      () => undefined, // as it was: tried again at the next start
-    );
-  void anyKept(here).then((any) => (any ? even() : undefined));
+  const some = signal(false);
+  const hands: Hands = {
+    here,
+    worker,
+    keptIn: (where) => {
+      some.value = true;
+      if (where !== 'both') alone.value += 1;
+    },
+  };
+  void anyKept(here).then(async (any) => {
+    some.value ||= any;
+    if (!any) return;
+    // as it was where it fails: tried again at the next start
+    const evened = await inTurn(() => evenPictures(here)).catch(() => undefined);
+    if (evened) alone.value = evened.alone;
+  });
+  return { alone, some, ...takingIn(hands), ...atHand(here) };
+}
+
+function takingIn(hands: Hands): Pick<Pictures, 'take' | 'keep'> {
   return {
-    alone,
     take: (job, file, note) =>
       inTurn(async () => {
-        const taken = await takeIn({ here, worker }, job, file);
+        const taken = await takeIn(hands, job, file);
         if (!taken.ok) return taken;
-        if (taken.value.keptIn !== 'both') alone.value += 1;
+        hands.keptIn(taken.value.keptIn);
         await note(taken.value);
         return taken;
       }),
-    read: (job, hash) => readPicture(here, pictureKey(job, hash)),
-    here: async (job) => {
-      const keys = [...(await keptPictures(here))].map(partsOf);
-      return new Set(keys.flatMap((key) => (key.job === job ? [key.hash] : [])));
-    },
-    drop: (job, hashes) =>
-      inTurn(() =>
-        dropPictures(
-          here,
-          hashes.map((hash) => pictureKey(job, hash)),
-        ),
-      ),
+    keep: (job, hash, bytes) =>
+      inTurn(async () => {
+        const free = await freeRoom();
+        if (free !== undefined && free < roomForTicks) return false;
+        const kept = await keepPicture(hands.here, pictureKey(job, hash), bytes);
+        if (kept.ok) hands.keptIn(kept.value);
+        return kept.ok;
+      }),
   };
 }
+
+const atHand = (here: Here): Pick<Pictures, 'read' | 'here' | 'jobless' | 'drop'> => ({
+  read: (job, hash) => readPicture(here, pictureKey(job, hash)),
+  here: async (job) => {
+    const keys = [...(await keptPictures(here))].map(partsOf);
+    return new Set(keys.flatMap((key) => (key.job === job ? [key.hash] : [])));
+  },
+  jobless: async (jobs) =>
+    [...(await keptPictures(here))].map(partsOf).filter(({ job }) => !jobs.includes(job)),
+  drop: (job, hashes) =>
+    inTurn(() =>
+      dropPictures(
+        here,
+        hashes.map((hash) => pictureKey(job, hash)),
+      ),
+    ),
+});
 
 type Here = Parameters<typeof keepPicture>[0];
 
@@ -67,10 +92,15 @@ async function anyKept({ connection }: Here): Promise<boolean> {
   }
 }
 
-type Hands = { readonly here: Here; readonly worker: PicturesWorker };
+type Hands = {
+  readonly here: Here;
+  readonly worker: PicturesWorker;
+  /** Says where a picture is kept. */
+  readonly keptIn: (where: Taken['keptIn']) => void;
+};
 
 async function takeIn(
-  { here, worker }: Hands,
+  { here, worker }: Pick<Hands, 'here' | 'worker'>,
   job: Parameters<Pictures['take']>[0],
   file: Blob,
 ): Promise<Result<Taken, PictureError>> {

@@ -2,7 +2,7 @@
 type Went = 'shared' | 'saved' | 'left';
 
 /** Hands a text out as a file: .txt through the phone's share sheet, which every sheet takes, else .json saved. */
-export const shareFile = (name: string, text: string): Promise<Went> =>
+export const shareFile = (name: string, text: string | Blob): Promise<Went> =>
   handOut(
     name,
     new File([text], `${name}.txt`, { type: 'text/plain' }),

@@ -1,9 +1,12 @@
 import { type Field, flag, silent, text } from './kinds';
 
+/** Most bytes of a picture that is kept. */
+export const mostPictureSize = 2 ** 21;
+
 /** Bytes, or pixels along an edge: a whole number. */
 const whole: Field<number> = {
   read: (json) =>
-    typeof json === 'number' && json > 0 && json <= 2 ** 21 && json % 1 === 0 ? json : undefined,
+    typeof json === 'number' && json > 0 && json <= mostPictureSize && json % 1 === 0 ? json : undefined,
   write: (value) => value,
 };
 

@@ -24,6 +24,9 @@ export type PictureError =
 /** A picture whose bytes are kept: what its job's log says of it, and in how many copies it is. */
 export type Taken = Pick<Picture, 'hash' | 'size' | 'wide' | 'high'> & { readonly keptIn: PictureIn };
 
+/** A picture by its job and its hash. */
+export type PictureName = { readonly job: string; readonly hash: string };
+
 type JobRead = Pick<Job, 'id' | 'tree'>;
 
 /** The bytes of pictures on this phone. */
@@ -41,8 +44,14 @@ export type Pictures = {
   readonly read: (job: string, hash: string) => Promise<Found>;
   /** Hashes of all pictures of a job whose bytes are here. */
   readonly here: (job: string) => Promise<ReadonlySet<string>>;
+  /** Keeps bytes that came in with a file; false where the phone took them not. */
+  readonly keep: (job: string, hash: string, bytes: ArrayBuffer) => Promise<boolean>;
   /** Deletes bytes for good in both copies; false where a copy did not take it. */
   readonly drop: (job: string, hashes: readonly string[]) => Promise<boolean>;
+  /** Whether any were ever taken here. */
+  readonly some: ReadonlySignal<boolean>;
+  /** Keys of those that belong to no job of these. */
+  readonly jobless: (jobs: readonly string[]) => Promise<readonly PictureName[]>;
   /** How many pictures are in one copy alone. */
   readonly alone: ReadonlySignal<number>;
 };

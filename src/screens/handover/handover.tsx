@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Job } from '../../job/job';
+import { picturesHeld } from '../../job/pictures';
 import type { Codes } from '../../store/handover/cut';
 import { handedOf, knownIn, together, withHanded } from '../../store/handover/known';
 import { Bar, Segment } from '../../ui/bar';
@@ -38,6 +39,7 @@ function Out({ bench, job }: OutProps) {
   const entries = bench.entries.value;
   const known = handedOf(bench.settings.value.handed, job.id);
   const fresh = freshIn(entries, known);
+  const stay = picturesHeld(job).count;
   const [what, setWhat] = useState<What>(known && fresh > 0 ? 'changes' : 'whole');
   const [size, setSize] = useState<Size>('fine');
   const text = textOf({ job: job.id, entries }, what, known) ?? '';
@@ -54,6 +56,7 @@ function Out({ bench, job }: OutProps) {
         <p class="handlead">{leadOf(codes)}</p>
         {known && <Choice what={what} fresh={fresh} onChoose={setWhat} />}
         <p class="note">{words.there(wake === 'on')}</p>
+        {stay > 0 && <p class="note">{words.picturesStay(stay)}</p>}
         <Adds
           size={size}
           onSize={setSize}

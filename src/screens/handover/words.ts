@@ -31,6 +31,11 @@ export const otherSize = { fine: 'Larger squares', large: 'Fewer codes' } as con
 export const asFile = 'As a file';
 export const fileName = (job: string, what: 'whole' | 'changes'): string =>
   `${job || 'Job'}${what === 'changes' ? ', changes' : ''}`;
+/** Codes carry no pictures. */
+export const picturesStay = (count: number): string =>
+  count === 1
+    ? 'Its one picture does not go by codes: share the job with its pictures as a file, under Notes and pictures.'
+    : `Its ${count} pictures do not go by codes: share the job with its pictures as a file, under Notes and pictures.`;
 export const arrived = 'It has arrived';
 
 // Taking in.

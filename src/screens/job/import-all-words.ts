@@ -1,11 +1,20 @@
 import type { BackupError } from '../../job/backup';
 import type { News, Place } from '../../job/backup-news';
+import type { PicturedError } from '../../job/pictured-file';
 import { assertNever } from '../../length/result';
 import { counted } from '../shared/counted';
 import { shopFields } from '../shared/shop-field-words';
 import { fileText } from './import-words';
 
 export const title = 'A copy of everything';
+export const picturedTitle = 'A copy with pictures';
+export const picturesIn = (count: number): string =>
+  `${counted(count, 'picture', 'pictures')} ${count === 1 ? 'is' : 'are'} in it.`;
+export const picturesDone = (done: number, of: number): string =>
+  `${done} of ${counted(of, 'picture', 'pictures')} kept`;
+/** What came in before a picture was not taken. */
+export const picturesShort = (done: number, of: number): string =>
+  `All entries came in, and ${done} of ${counted(of, 'picture', 'pictures')}; then the phone took no more. Make room on the phone and take it in again: what is here is not taken twice.`;
 export const toJob = 'Go to the job';
 export const takeIn = 'Take it in';
 export const keepOurs = 'Take it in, keep this phone’s';
@@ -50,7 +59,7 @@ const placeText = (place: Place): string =>
   isLiking(place) ? likingText[place] : shopFields[place].toLowerCase();
 
 /** Why a copy of everything is not taken. */
-export function backupText(error: BackupError): string {
+export function backupText(error: BackupError | PicturedError): string {
   switch (error.code) {
     case 'too-big':
       return `The file is larger than a copy can be (${Math.round(error.most / 1024 / 1024)} MB).`;
@@ -60,6 +69,8 @@ export function backupText(error: BackupError): string {
       return `The copy was written by a newer Knifeline (version ${error.version}). Bring this one up to date first.`;
     case 'torn':
       return 'The copy was cut short or changed on its way. Fetch it again.';
+    case 'bad-picture':
+      return `Picture ${error.no} of the copy was damaged on its way, or is none of this app. Fetch the file again.`;
     case 'no-check':
       return 'This page did not come over https, so a copy cannot be checked.';
     case 'bad-job':

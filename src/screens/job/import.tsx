@@ -1,6 +1,7 @@
 import { mostInBackup } from '../../job/backup';
 import { jobOf } from '../../job/job';
 import { fold } from '../../job/log';
+import { isPictured } from '../../job/pictured-file';
 import { Bar } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import type { Bench, Incoming, Offered } from '../bench';
@@ -22,7 +23,11 @@ export function ImportScreen({ bench }: { readonly bench: Bench }) {
     <>
       <Bar title={words.title} leave={{ label: words.back, onTap: leave }} />
       <main class="page pad-x prefs">
-        <FileButton label={offered ? words.another : words.choose} offer={bench.incoming.offer} />
+        <FileButton
+          label={offered ? words.another : words.choose}
+          offer={bench.incoming.offer}
+          hold={bench.incoming.copies.value?.hold}
+        />
         <a class="btn" href="#/takein">
           {words.readCodes}
         </a>
@@ -37,9 +42,24 @@ export function ImportScreen({ bench }: { readonly bench: Bench }) {
   );
 }
 
-type FileButtonProps = { readonly label: string; readonly offer: Incoming['offer'] };
+type FileButtonProps = {
+  readonly label: string;
+  readonly offer: Incoming['offer'];
+  readonly hold: ((file: Blob | undefined) => void) | undefined;
+};
 
-const FileButton = ({ label, offer }: FileButtonProps) => (
+/** A file with pictures may be of any size: it is offered by its head, and read piece by piece. */
+async function offerFile(
+  file: File,
+  { offer, hold }: Pick<FileButtonProps, 'offer' | 'hold'>,
+): Promise<void> {
+  const head = await file.slice(0, 100).text();
+  const large = hold !== undefined && isPictured(head);
+  hold?.(large ? file : undefined);
+  await offer(large ? head : await file.slice(0, mostInBackup + 1).text());
+}
+
+const FileButton = ({ label, ...how }: FileButtonProps) => (
   <label class="btn file">
     {label}
     <input
@@ -48,7 +68,7 @@ const FileButton = ({ label, offer }: FileButtonProps) => (
       accept=".json,.txt,application/json,text/plain"
       onChange={async (event) => {
         const file = event.currentTarget.files?.[0];
-        if (file) await offer(await file.slice(0, mostInBackup + 1).text());
+        if (file) await offerFile(file, how);
       }}
     />
   </label>

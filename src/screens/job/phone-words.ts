@@ -4,6 +4,21 @@ import type { Kept, KeptIn } from '../bench';
 export const title = 'This phone';
 export const back = 'Job';
 
+export const allPictured = 'Knifeline with pictures';
+export const copyPictured = 'Copy everything out, with pictures';
+
+export const joblessTitle = 'Pictures of no job';
+export const joblessSays = (count: number): string =>
+  count === 1
+    ? 'One picture is kept of a job that is no longer on this phone.'
+    : `${count} pictures are kept of jobs that are no longer on this phone.`;
+export const deleteThem = (count: number): string =>
+  count === 1 ? 'Delete it for good' : `Delete all ${count} for good`;
+export const deleteTitle = 'Delete for good?';
+export const deleteSays = 'Both copies on this phone are deleted, and nothing brings them back.';
+export const notDeleted =
+  'A copy on this phone did not take the deletion. Try it again once storage answers.';
+
 export const finish = 'Finish';
 export const finishes: Readonly<Record<Settings['theme'], string>> = {
   phone: 'As the phone',

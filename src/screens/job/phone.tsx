@@ -2,8 +2,10 @@ import type { Settings } from '../../job/settings';
 import { Bar, Segment } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
+import { PicturedOut } from '../shared/pictured-out';
 import { CopyOut, LastCopied } from './copy-out';
 import { HomeScreen } from './home-screen';
+import { JoblessPictures } from './jobless-pictures';
 import { LeftClosed } from './left-closed';
 import * as words from './phone-words';
 
@@ -24,6 +26,8 @@ export function PhoneScreen({ bench }: { readonly bench: Bench }) {
         <h2 class="sec">{words.copy}</h2>
         <LastCopied copies={copies} />
         <CopyOut copies={copies} />
+        <PicturedOut copies={copies} name={words.allPictured} label={words.copyPictured} />
+        <JoblessPictures bench={bench} />
         <a class="btn" href="#/import">
           {words.bringIn}
         </a>

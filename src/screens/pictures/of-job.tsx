@@ -9,6 +9,7 @@ import type { Bench } from '../bench';
 import type { Pictures } from '../pictures';
 import { Noted } from '../shared/noted';
 import { placeWord } from '../shared/noted-words';
+import { PicturedOut } from '../shared/pictured-out';
 import { PictureShown } from './picture';
 import * as words from './words';
 import './pictures.css';
@@ -39,6 +40,16 @@ export function OfJob({ bench, job }: OfJobProps) {
       <p class="pad-x note">{words.held(held.count, held.bytes)}</p>
       {alone > 0 && <p class="pad-x note">{words.alone(alone)}</p>}
       <p class="pad-x note">{words.keptSmall}</p>
+      {held.count > 0 && (
+        <div class="pad-x acts">
+          <PicturedOut
+            copies={bench.incoming.copies.value}
+            name={words.fileName(job.name)}
+            job={job.id}
+            label={words.sharePictured}
+          />
+        </div>
+      )}
       {pictures && <Off {...{ bench, job, pictures }} off={all.filter(({ gone }) => gone)} />}
       {pictures && <Idle {...{ bench, job, pictures }} />}
     </>

@@ -29,6 +29,9 @@ export const idleSays = (count: number): string =>
     ? 'One picture whose adding was undone, or that was deleted on another phone, still takes room here.'
     : `${count} pictures whose adding was undone, or that were deleted on another phone, still take room here.`;
 
+export const sharePictured = 'Share the job with its pictures';
+export const fileName = (job: string): string => `${job || 'Job'} with pictures`;
+
 export const pictureNo = (no: number): string => `Picture ${no}`;
 export const added = 'Picture added';
 export const tookOff = 'Picture taken off';

@@ -1,3 +1,5 @@
+import { hashOf } from '../../job/picture-hash';
+
 /** The key the bytes of a picture are kept under in both copies: its job, and their SHA-256. */
 export const pictureKey = (job: string, hash: string): string => `${job}~${hash}`;
 
@@ -9,14 +11,6 @@ export const isAside = (key: string): boolean => key.endsWith('~damaged');
 export function partsOf(key: string): { readonly job: string; readonly hash: string } {
   const [job = '', hash = ''] = key.split('~');
   return { job, hash };
-}
-
-/** SHA-256 in hex; undefined where the page has none: it did not come over https. */
-export async function hashOf(bytes: ArrayBuffer): Promise<string | undefined> {
-  const { subtle } = globalThis.crypto;
-  if (!subtle) return undefined;
-  const sum = new Uint8Array(await subtle.digest('SHA-256', bytes));
-  return [...sum].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
 /** Whether bytes are those their key names. */

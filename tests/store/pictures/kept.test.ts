@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { hashOf } from '../../../src/job/picture-hash';
 import {
   dropPictures,
   evenPictures,
@@ -6,7 +7,7 @@ import {
   keptPictures,
   readPicture,
 } from '../../../src/store/pictures/kept';
-import { hashOf, pictureKey } from '../../../src/store/pictures/keys';
+import { pictureKey } from '../../../src/store/pictures/keys';
 import { begun, broken, cut, eachAnew, refusing, ticks } from '../page-of-phone';
 import { memoryFiles } from './memory-files';
 
