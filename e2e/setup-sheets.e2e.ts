@@ -1,9 +1,9 @@
 import { expect, type Page, test } from '@playwright/test';
-import { choose, openSample, pastBounce, readyOffline, shot } from './app';
+import { choose, openSample, pastBounce, readyOffline, shot, typeInto } from './app';
 import { drawnFor, jobOfMany, modulesOf } from './bench/chain.mjs';
 import { fileOf } from './bench/lists.mjs';
 import { withWorker } from './browser';
-import { hasPoppler, sizeOf, wordsOf } from './poppler';
+import { hasPoppler, linesIn, sizeOf, wordsOf } from './poppler';
 
 /** Two sides of 30 by 12 1/4, each with grooves 3/4 wide at 4 and 14: far walls at 4 3/4 and 14 3/4. */
 const sides = new Map<string, unknown>([
@@ -164,4 +164,33 @@ test('the cut list by part and the sheets of the sample say what its own pages s
   const sheets = everyPage(await madePdf(page));
   const own = sheets.find((one) => one.includes(title)) ?? '';
   for (const cut of cuts) expect(own).toContain(cut);
+});
+
+test('labels say what the app says, and lie on the sheet as the size and gaps say; one too large is refused', async ({
+  page,
+}) => {
+  test.skip(!hasPoppler, 'no other reader of PDFs here (Debian: poppler-utils)');
+  await openSample(page);
+  await toPrint(page, 'Labels on paper');
+  await shot(page, 'labels-on-paper');
+  const parts = everyPage(await madePdf(page)).join('\n');
+  for (const said of ['Left side', '64 1/4 × 17 1/2', 'Sheet A, birch ply', 'on the inside face, top end up'])
+    expect(parts).toContain(said);
+  // 20 in is 11 1/2 in wider than a Letter of 8 1/2, and 1 in more for the white of 1/2 at both sides; on its side 10
+  await typeInto(page, 'A label, across', '20');
+  await expect(page.getByText('12 1/2 too wide')).toBeVisible();
+  await typeInto(page, 'A label, across', '3 1/2');
+  await typeInto(page, 'Between two, side by side', '1/4');
+  await page.getByRole('button', { name: 'Drawers and trays' }).click();
+  const pdf = await madePdf(page);
+  const drawers = everyPage(pdf).join('\n');
+  for (const said of ['Drawer 1', 'Mineral drawers']) expect(drawers).toContain(said);
+  // down, three of 2 1/2 with as much between begin at 1 1/2: at 150 mm the second has no words any more; across,
+  // two of 3 1/2 with 1/4 between are 7 1/4 of 8 1/2: 5/8 at either side; a line at 5/8, 4 1/8, 4 3/8 and 7 7/8
+  const lines = linesIn(pdf, { page: 1, x: 0, y: 150, wide: 215.9, high: 3 }, 'right');
+  const wanted = [0.625, 4.125, 4.375, 7.875].map((inches) => inches * 25.4);
+  expect(lines.length).toBe(4);
+  wanted.forEach((x, k) => {
+    expect(Math.abs((lines[k] ?? 0) - x)).toBeLessThan(0.1);
+  });
 });

@@ -8,6 +8,7 @@ type Print = ReturnType<typeof pick<typeof printFields>>;
 /** The key what is printed on is kept under. Stored: the spelling is never changed. */
 export const onAll = 'all';
 export const onLists = 'lists';
+export const onLabels = 'labels';
 
 /** What is kept of a print: of all (`all`), or of a stick by its key. */
 export function printOf({ tree }: Pick<Job, 'tree'>, key: string): Print {

@@ -60,20 +60,21 @@ function Cuts({ bench, list }: CutsProps) {
         ) : (
           <ByPart list={list} go={bench.go} />
         )}
-        <TextOut phone={bench.phone} list={list} />
+        <Out phone={bench.phone} go={bench.go} list={list} />
       </main>
       <Printed list={list} />
     </>
   );
 }
 
-type TextOutProps = {
+type OutProps = {
   readonly phone: Pick<Bench['phone'], 'share'>;
+  readonly go: Bench['go'];
   readonly list: Checklist;
 };
 
-/** The plain list, copied out or printed. */
-const TextOut = ({ phone, list }: TextOutProps) => (
+/** The plain list, copied out or printed; sheets with boxes for a helper, and the way back for what was ticked. */
+const Out = ({ phone, go, list }: OutProps) => (
   <div class="pad-x adds">
     <Button
       look="quiet"
@@ -82,6 +83,8 @@ const TextOut = ({ phone, list }: TextOutProps) => (
       onTap={() => void phone.share(words.sharedName(list.plan.job.name), plainCuts(list))}
     />
     <Button look="quiet" label={words.printOut} onTap={() => print()} />
+    <Button look="quiet" label={words.setupSheets} onTap={() => go({ at: 'print', id: 'setups' })} />
+    <Button look="quiet" label={words.tickIn} onTap={() => go({ at: 'tickin' })} />
     <a class="btn quiet" href="#/timers">
       {words.timers}
     </a>

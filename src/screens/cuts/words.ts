@@ -25,6 +25,8 @@ export const copyOut = 'Copy out as text';
 export const sharedName = (job: string): string => `${job || 'Job'} cuts`;
 export const timers = 'Timers';
 export const printOut = 'Print for a helper';
+export const setupSheets = 'Setup sheets on paper';
+export const tickIn = 'Tick a page in';
 
 export const nothingToCut =
   'Nothing to cut yet. Give a case its outside sizes, or lay out a board: its cuts stand here, sorted by what is on the machine.';

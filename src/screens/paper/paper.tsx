@@ -5,6 +5,7 @@ import type { Bench } from '../bench';
 import type { Route } from '../routes';
 import { exactly } from '../shared/exact-words';
 import { leave } from '../shared/leave';
+import { title as labelTitle, listSays } from './label-print-words';
 import { prints, says, titles } from './print-words';
 import { stickName } from './stick-words';
 import * as words from './words';
@@ -41,6 +42,7 @@ export function PaperScreen({ bench }: { readonly bench: PaperBench }) {
         ))}
         <Line label={words.tickIn} says={words.tickInSays} to={{ at: 'tickin' }} go={bench.go} />
         <h2 class="sec pad-x">{words.labels}</h2>
+        <Line label={labelTitle} says={listSays} to={{ at: 'print', id: 'labels' }} go={bench.go} />
         <Line label={words.labels} says={words.labelsSay} to={{ at: 'labels' }} go={bench.go} />
       </main>
     </>

@@ -22,7 +22,7 @@ export const nothing: Readonly<Record<PrintId, string>> = {
   parts: 'Nothing to print: no part has its sizes yet.',
   sheets: 'Nothing to print: no sheet is laid out that is not cut.',
 };
-export const back = 'On paper';
+export const back = 'Back';
 export const cutOf = (cut: number, of: number): string => `${cut} of ${of} cut`;
 export const paper = 'Printed on';
 export const papers = [

@@ -7,7 +7,9 @@ import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskPage } from '../shared/ask-page';
 import { GonePage } from '../shared/gone-page';
+import { leave as goBack } from '../shared/leave';
 import { Sentence } from '../shared/sentence';
+import { LabelPrintScreen } from './label-print';
 import * as words from './print-words';
 import { type Printed, printedOf } from './printed';
 import { Printing } from './printing';
@@ -19,8 +21,9 @@ type PrintProps = { readonly bench: Bench; readonly id: string };
 export function PrintScreen({ bench, id }: PrintProps) {
   const [open, setOpen] = useState<Ask>();
   const plan = bench.plan.value;
+  if (plan && id === 'labels') return <LabelPrintScreen {...{ bench, plan }} />;
   const of = words.prints.find((one) => one === id);
-  const leave = { label: words.back, onTap: () => bench.go({ at: 'paper' }) };
+  const leave = { label: words.back, onTap: () => goBack(bench, { at: 'paper' }) };
   if (!plan || !of)
     return <GonePage title={words.goneTitle} says={words.gone} leave={{ ...leave, word: true }} />;
   const printed = printedOf(bench, plan, of);

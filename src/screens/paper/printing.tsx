@@ -10,8 +10,8 @@ type PrintingProps = {
   /** Name of the file, without its ending. */
   readonly name: string;
   readonly label: string;
-  /** Made one by one as they are written, or all at once. */
-  readonly pagesOf: (widthOf: WidthOf) => Iterable<Page>;
+  /** Made one by one as they are written, or all at once; a sentence says why there are none. */
+  readonly pagesOf: (widthOf: WidthOf) => Iterable<Page> | string;
 };
 
 type State =
@@ -33,6 +33,7 @@ export function Printing({ phone, name, label, pagesOf }: PrintingProps) {
     try {
       const writer = await openWriter();
       const pages = pagesOf(writer.widthOf);
+      if (typeof pages === 'string') return pages;
       const of = Array.isArray(pages) ? pages.length : undefined;
       const onPage = (done: number) => setState({ is: 'writing', done, of });
       const pdf = await writer.write(pages, { title: name, stop: signal, onPage });

@@ -8,7 +8,7 @@ import { workWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';
 
 export const title = 'Tick a page in';
-export const toPaper = 'On paper';
+export const back = 'Back';
 export const empty = 'Nothing to tick in: there are no cuts yet.';
 export const whichSetup = 'Setup on the page';
 export const noSetup = (no: number, last: number): string =>

@@ -13,6 +13,7 @@ import { KeySheet } from '../../ui/key-sheet';
 import { LetterTick } from '../../ui/tick-box';
 import type { Bench } from '../bench';
 import { heldWords } from '../shared/held-words';
+import { leave } from '../shared/leave';
 import { setAct, tickAct } from '../shared/piece-words';
 import { Sentence } from '../shared/sentence';
 import { UndoButton } from '../shared/undo-button';
@@ -31,7 +32,7 @@ export function TickInScreen({ bench }: { readonly bench: Bench }) {
       <Bar
         title={words.title}
         sub={cutOf(cut, of)}
-        leave={{ label: words.toPaper, onTap: () => bench.go({ at: 'paper' }) }}
+        leave={{ label: words.back, onTap: () => leave(bench, { at: 'paper' }) }}
       >
         <UndoButton bench={bench} />
       </Bar>

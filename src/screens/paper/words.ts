@@ -10,4 +10,4 @@ export const lists = 'Lists for the shop';
 export const tickIn = 'Tick a page in';
 export const tickInSays = 'What a helper has ticked, by number and letter';
 export const labels = 'Labels';
-export const labelsSay = 'Of drawers, trays and loaded shelves';
+export const labelsSay = 'Of drawers, trays and loaded shelves, as text';

@@ -23,6 +23,9 @@ const faces: Readonly<Record<FaceName, string>> = {
 
 const lies = { down: 'down', up: 'up', in: 'away from you', out: 'toward you' } as const;
 
+/** A face of a part. @example faceWords('inside') // 'inside face' */
+export const faceWords = (named: FaceName): string => faces[named];
+
 /** An end or an edge of a part. @example sideWords({ at: 'edge', named: 'back' }) // 'back edge' */
 export const sideWords = ({ at, named }: Side): string => `${named} ${at}`;
 

@@ -28,7 +28,10 @@ export function SheetsScreen({ bench }: { readonly bench: Bench }) {
       </Bar>
       <main class={asking ? 'page docked' : 'page'}>
         {found && found.pools.length > 0 ? (
-          <Pools {...{ bench, plan, found }} onKerf={() => setAsking(true)} />
+          <>
+            <Pools {...{ bench, plan, found }} onKerf={() => setAsking(true)} />
+            {found.pools.some(({ sheets }) => sheets.length > 0) && <OnPaper go={bench.go} />}
+          </>
         ) : (
           <p class="pad-x empty-line">{words.nothingYet}</p>
         )}
@@ -95,6 +98,13 @@ function KerfFirst({ bench, found, onKerf }: Pick<PoolsProps, 'bench' | 'found' 
     </section>
   );
 }
+
+/** Every sheet with its cuts, printed. */
+const OnPaper = ({ go }: Pick<Bench, 'go'>) => (
+  <div class="pad-x adds">
+    <Button look="quiet" label={words.onPaper} onTap={() => go({ at: 'print', id: 'sheets' })} />
+  </div>
+);
 
 /** Pieces no sheet is said for. */
 function Homeless({ found: { homeless } }: { readonly found: Breakdown }) {

@@ -44,6 +44,7 @@ export function proofWords(at: {
 
 export const sheets = 'Sheets';
 export const sheet = 'Sheet';
+export const onPaper = 'Sheets with their cuts on paper';
 export const toSheets = 'To the sheets';
 
 export const buy = 'Buy';
