@@ -25,6 +25,14 @@ export function PaperScreen({ bench }: { readonly bench: PaperBench }) {
         leave={{ label: words.toJob, word: true, onTap: () => leave(bench, { at: 'job' }) }}
       />
       <main class="page">
+        <h2 class="sec pad-x">{words.lists}</h2>
+        {prints.map((id) => (
+          <Line key={id} label={titles[id]} says={says[id]} to={{ at: 'print', id }} go={bench.go} />
+        ))}
+        <Line label={words.tickIn} says={words.tickInSays} to={{ at: 'tickin' }} go={bench.go} />
+        <h2 class="sec pad-x">{words.labels}</h2>
+        <Line label={labelTitle} says={listSays} to={{ at: 'print', id: 'labels' }} go={bench.go} />
+        <Line label={words.labels} says={words.labelsSay} to={{ at: 'labels' }} go={bench.go} />
         <h2 class="sec pad-x">{words.sticks}</h2>
         {sticks.length === 0 && <p class="pad-x empty-line">{words.noSticks}</p>}
         {sticks.map((stick) => (
@@ -36,14 +44,6 @@ export function PaperScreen({ bench }: { readonly bench: PaperBench }) {
             go={bench.go}
           />
         ))}
-        <h2 class="sec pad-x">{words.lists}</h2>
-        {prints.map((id) => (
-          <Line key={id} label={titles[id]} says={says[id]} to={{ at: 'print', id }} go={bench.go} />
-        ))}
-        <Line label={words.tickIn} says={words.tickInSays} to={{ at: 'tickin' }} go={bench.go} />
-        <h2 class="sec pad-x">{words.labels}</h2>
-        <Line label={labelTitle} says={listSays} to={{ at: 'print', id: 'labels' }} go={bench.go} />
-        <Line label={words.labels} says={words.labelsSay} to={{ at: 'labels' }} go={bench.go} />
       </main>
     </>
   );

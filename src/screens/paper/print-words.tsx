@@ -24,6 +24,9 @@ export const nothing: Readonly<Record<PrintId, string>> = {
 };
 export const back = 'Back';
 export const cutOf = (cut: number, of: number): string => `${cut} of ${of} cut`;
+export const which = 'Which setups';
+export const allSetups = 'All that are open';
+export const nextBuild = 'The next cutter alone';
 export const paper = 'Printed on';
 export const papers = [
   { value: 'a4', label: 'A4' },

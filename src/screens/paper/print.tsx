@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { editPrint, onLists } from '../../job/prints';
 import { type ListPaper, listPaperOf, listSheet } from '../../plan/list-print';
 import type { Plan } from '../../plan/plan';
+import { Segment } from '../../ui/bar';
 import { onPage } from '../../ui/paper/ink';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
@@ -20,13 +21,14 @@ type PrintProps = { readonly bench: Bench; readonly id: string };
 /** A list of the job as a PDF: on what paper, and out. */
 export function PrintScreen({ bench, id }: PrintProps) {
   const [open, setOpen] = useState<Ask>();
+  const [next, setNext] = useState(false);
   const plan = bench.plan.value;
   if (plan && id === 'labels') return <LabelPrintScreen {...{ bench, plan }} />;
   const of = words.prints.find((one) => one === id);
   const leave = { label: words.back, onTap: () => goBack(bench, { at: 'paper' }) };
   if (!plan || !of)
     return <GonePage title={words.goneTitle} says={words.gone} leave={{ ...leave, word: true }} />;
-  const printed = printedOf(bench, plan, of);
+  const printed = printedOf(bench, plan, of, next);
   return (
     <AskPage
       {...{ bench, leave }}
@@ -35,6 +37,17 @@ export function PrintScreen({ bench, id }: PrintProps) {
       tape={plan.job.tape}
       asked={{ open, close: () => setOpen(undefined) }}
     >
+      {of === 'setups' && !printed.empty && (
+        <div class="pad-x segs">
+          <Segment
+            label={words.which}
+            choices={[
+              { label: words.allSetups, chosen: !next, onTap: () => setNext(false) },
+              { label: words.nextBuild, chosen: next, onTap: () => setNext(true) },
+            ]}
+          />
+        </div>
+      )}
       {printed.empty ? (
         <p class="pad-x empty-line">{words.nothing[of]}</p>
       ) : (

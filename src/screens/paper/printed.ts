@@ -1,7 +1,8 @@
 import { assertNever } from '../../length/result';
 import { breakdownOf } from '../../plan/breakdown';
-import { type Checklist, checklistOf, isDone } from '../../plan/checklist';
+import { type Checklist, checklistOf, isDone, standingCard } from '../../plan/checklist';
 import type { Plan } from '../../plan/plan';
+import { runOf } from '../../plan/run';
 import type { Reach } from '../../trade/machines/limits';
 import type { Leaf } from '../../ui/paper/flow';
 import type { Page, WidthOf } from '../../ui/paper/ink';
@@ -25,11 +26,12 @@ export type Printed = {
 
 type Of = Pick<Bench, 'folded' | 'shop' | 'settings'>;
 
-export function printedOf(bench: Of, plan: Plan, of: words.PrintId): Printed {
+/** @param next of setups, only those of the build that comes next */
+export function printedOf(bench: Of, plan: Plan, of: words.PrintId, next: boolean): Printed {
   const list = checklistOf(plan, bench.folded.value);
   switch (of) {
     case 'setups':
-      return setups(list, reachOf(bench));
+      return setups(list, reachOf(bench), next);
     case 'parts':
       return { empty: plan.parts.length === 0, notes: [], pages: (on) => partPages({ ...on, list }) };
     case 'sheets':
@@ -39,12 +41,14 @@ export function printedOf(bench: Of, plan: Plan, of: words.PrintId): Printed {
   }
 }
 
-function setups(list: Checklist, reach: Reach): Printed {
+function setups(list: Checklist, reach: Reach, next: boolean): Printed {
   const done = list.cards.filter((card) => isDone(list, card)).length;
+  const stand = standingCard(list);
+  const some = next && stand ? new Set(runOf(list, stand)) : undefined;
   return {
     empty: done === list.cards.length,
     notes: done > 0 ? [words.leftOut(done)] : [],
-    pages: (on) => setupPages({ ...on, list, reach }),
+    pages: (on) => setupPages({ ...on, list, reach, some }),
   };
 }
 

@@ -4,6 +4,7 @@ import type { Plan } from '../../plan/plan';
 import { letterAt, type SetupCode } from '../../plan/setup-codes';
 import type { Board } from '../../trade/grooves/board';
 import type { Reach } from '../../trade/machines/limits';
+import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
 import { placingOf } from '../../trade/setups/placing';
 import {
@@ -38,6 +39,8 @@ import { tickRow } from './tick-row';
 export type SetupPrint = {
   readonly list: Checklist;
   readonly reach: Reach;
+  /** Of these setups alone; of all where it is not said. */
+  readonly some?: ReadonlySet<Card> | undefined;
   readonly day: string;
   readonly leaf: Leaf;
   readonly widthOf: WidthOf;

@@ -24,11 +24,13 @@ const isBench = (codes: readonly SetupCode[]): boolean => {
 };
 
 /** What is printed of a list: nothing of a setup that is done. */
-function sheetsOf(list: Checklist): readonly Sheet[] {
+function sheetsOf({ list, some }: Pick<SetupPrint, 'list' | 'some'>): readonly Sheet[] {
   const codes = new Map(setupCodes(list).map((code) => [code.card, code]));
   const sheets: Sheet[] = [];
   for (const run of runsOfBuild(list.cards)) {
-    const open = run.filter((card) => !isDone(list, card)).flatMap((card) => codes.get(card) ?? []);
+    const open = run
+      .filter((card) => !isDone(list, card) && (some?.has(card) ?? true))
+      .flatMap((card) => codes.get(card) ?? []);
     const before = sheets[sheets.length - 1];
     const bench = isBench(open);
     if (open.length === 0) continue;
@@ -41,7 +43,7 @@ function sheetsOf(list: Checklist): readonly Sheet[] {
 /** The sheets of all setups that are not done, a page or more for each build, made one by one. */
 export function* setupPages(print: SetupPrint): Generator<Page> {
   let page = 0;
-  for (const sheet of sheetsOf(print.list)) {
+  for (const sheet of sheetsOf(print)) {
     const headOf = (no: number) => {
       page += 1;
       return headBlock(print, sheet, { no, page });

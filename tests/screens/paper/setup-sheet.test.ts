@@ -35,6 +35,15 @@ describe('a page for each build', () => {
     expect(cross).toContain('Not yet: Shelf 1, rip, comes first');
   });
 
+  test('of some setups alone there are no others', () => {
+    const { plan, folded } = worked(shelves);
+    const list = checklistOf(plan, folded);
+    const pages = [
+      ...setupPages({ list, reach: {}, some: new Set(list.cards.slice(1)), day: '', leaf: a4, widthOf }),
+    ];
+    expect(pages.map(textOf).map((text) => /Setup \d/.exec(text)?.[0])).toEqual(['Setup 2']);
+  });
+
   test('nothing is printed of a setup that is done, and its number stays that of the order', () => {
     const { plan } = pagesOf();
     const rips = plan.operations.filter(({ what }) => what === 'rip');
