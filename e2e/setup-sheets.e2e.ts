@@ -33,6 +33,16 @@ async function takenIn(page: Page, values: ReadonlyMap<string, unknown>, name: s
   await expect(page.getByRole('heading', { name })).toBeVisible();
 }
 
+/** Another setup, by its number on the page. */
+async function toSetup(page: Page, no: string): Promise<void> {
+  await pastBounce(page);
+  await page.getByRole('button', { name: 'Setup on the page' }).click();
+  const dock = page.getByRole('dialog');
+  await dock.getByRole('button', { name: no, exact: true }).click();
+  await dock.getByRole('button', { name: 'Done' }).click();
+  await expect(dock).toBeHidden();
+}
+
 async function toPrint(page: Page, print: string): Promise<void> {
   await page.goto('./#/paper');
   await page.getByRole('button', { name: print }).click();
@@ -123,6 +133,23 @@ test.describe('with no network', () => {
     await expect(page.getByText('Blocked: Side 1, rip, comes first')).toBeVisible();
     await page.getByRole('checkbox', { name: 'A, Side 1' }).click();
     await expect(page.getByRole('checkbox', { name: 'A, Side 1' })).not.toBeChecked();
+    // the stack is set before a groove is cut with it: that has a box too, and the whole page says so with it
+    await toSetup(page, '1');
+    await page.getByRole('button', { name: 'All of it: 2 boxes' }).click();
+    // the big bar changes its meaning in place: a second tap too soon is glove bounce
+    await pastBounce(page);
+    await page.getByRole('button', { name: 'Next: setup 2' }).click();
+    await pastBounce(page);
+    await page.getByRole('button', { name: 'All of it: 2 boxes' }).click();
+    await pastBounce(page);
+    await page.getByRole('button', { name: 'Next: setup 3' }).click();
+    await expect(page.getByRole('checkbox', { name: 'S, It is set' })).toBeVisible();
+    await expect(page.getByText('Blocked: change the stack first').first()).toBeVisible();
+    await pastBounce(page);
+    await page.getByRole('button', { name: 'All of it: 3 boxes' }).click();
+    await expect(page.getByRole('checkbox', { name: 'A, Test piece' })).toBeChecked();
+    await expect(page.getByRole('checkbox', { name: 'C, Side, no. 2' })).toBeChecked();
+    await expect(page.getByRole('checkbox', { name: 'S, It is set' })).toBeHidden();
   });
 });
 
