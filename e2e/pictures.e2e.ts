@@ -357,3 +357,32 @@ test('damaged in both copies it says so in its place, and stays set aside', asyn
   await expect(page.getByText('Damaged: set aside')).toBeVisible();
   expect(Object.keys((await keptPictures(page)).database)).toEqual([`${key}~damaged`]);
 });
+
+test('pictures of a job that is gone for good stay until a tap on This phone deletes them', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.goto('./#/pictures/room');
+  await pick(page, [{ name: 'a.jpg', buffer: await photo(page, { wide: 400, high: 300 }) }]);
+  await expect(shown(page)).toHaveCount(1);
+  const [key = ''] = Object.keys((await keptPictures(page)).database);
+  // as a purge leaves it: the bytes of a job that is not here
+  await page.evaluate(async (own) => {
+    const db = await new Promise<IDBDatabase>((done) => {
+      const request = indexedDB.open('knifeline');
+      request.onsuccess = () => done(request.result);
+    });
+    const tx = db.transaction('pictures', 'readwrite');
+    tx.objectStore('pictures').put(new Uint8Array([1]).buffer, own.replace(/^[^~]+/, 'goneforgood'));
+    await new Promise((done) => {
+      tx.oncomplete = done;
+    });
+    db.close();
+  }, key);
+  await page.goto('./#/phone');
+  await expect(page.getByText('One picture is kept of a job that is no longer on this phone.')).toBeVisible();
+  await page.getByRole('button', { name: 'Delete it for good' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Delete it for good' }).click();
+  await expect(page.getByText(/no longer on this phone/)).toBeHidden();
+  await expect.poll(async () => Object.keys((await keptPictures(page)).database)).toEqual([key]);
+});
