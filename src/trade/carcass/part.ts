@@ -71,6 +71,8 @@ export type Line = {
 /** A groove along an edge or end: its near wall from that edge, so wide, so deep. Inches. */
 export type Along = {
   readonly id: string;
+  /** Grooves of other shelves that are this one. */
+  readonly also?: readonly string[];
   readonly takes: Takes;
   /** Of a partition, which. */
   readonly face?: Face;
