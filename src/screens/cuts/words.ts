@@ -133,8 +133,13 @@ export function plainTick(op: Operation, { ticked, waits, tape }: PlainTick): st
 export const plainTitle = (job: string, cut: number, of: number): string =>
   `${job || 'Job'}, ${cutOf(cut, of)}`;
 
-/** What stands over the boxes of a group. A mark on the story stick has its figure in its name. */
+/**
+ * What stands over the boxes of a group. A mark on the story stick has its figure in its name, and a part with one
+ * mitred end that end.
+ */
 export function groupName({ name, pieces }: Group, tape: Tape): string {
   const op = pieces[0]?.op;
-  return op?.what === 'marks' ? `${workWord(name)}, ${whichWords(op, tape)}` : workWord(name);
+  if (op?.what === 'marks') return `${workWord(name)}, ${whichWords(op, tape)}`;
+  const [end, other] = op?.which?.is === 'long-points' ? (op.which.ends ?? []) : [];
+  return end && !other ? `${workWord(name)}, ${end} end` : workWord(name);
 }
