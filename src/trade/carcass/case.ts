@@ -70,6 +70,10 @@ export type Inside = {
   /** How thick a metal strip is, and how much wider its groove. */
   readonly stripThick?: Length | undefined;
   readonly stripRoom?: Length | undefined;
+  /** `width`, `depth` and `endRoom` as said of holes while strips hold the shelves, of strips while pins do. */
+  readonly asideWidth?: Length | undefined;
+  readonly asideDepth?: Length | undefined;
+  readonly asideRoom?: Length | undefined;
   /** How long a strip is as it is sold; pins or clips bought over the four of each shelf. */
   readonly stripSold?: Length | undefined;
   readonly spares?: number | undefined;
