@@ -65,6 +65,7 @@ const wholeCase = Object.fromEntries(
     if (name === 'backHow') return [name, 'groove'];
     if (name.endsWith('Joint')) return [name, 'over'];
     if (name === 'frameHow') return [name, 'floor'];
+    if (name === 'frameMeets') return [name, 'lap'];
     if (name === 'toeHow') return [name, 'notch'];
     if (name === 'plinthHow') return [name, 'scribed'];
     if (name.endsWith('Hugs')) return [name, 'near'];

@@ -120,6 +120,9 @@ type PlinthHow = 'shimmed' | 'scribed';
 /** How far down a face frame runs: to the lower end of the case, or its stiles to the floor. */
 type FrameHow = 'case' | 'floor';
 
+/** How stiles and rails of a face frame meet: rails butted between stiles, or half-lapped. */
+type FrameMeets = 'butt' | 'lap';
+
 /** How a toe board stands: between the sides, or in notches of them. */
 type ToeHow = 'between' | 'notch';
 
@@ -202,6 +205,8 @@ export type Case = {
   readonly middle?: Length | undefined;
   readonly topRail?: Length | undefined;
   readonly bottomRail?: Length | undefined;
+  /** Its rails butted between its stiles while nothing is said. */
+  readonly frameMeets?: FrameMeets | undefined;
   /**
    * Its stiles to the floor: so far clear of it, its bottom rail from so far over the bottom down to so far off the
    * floor.

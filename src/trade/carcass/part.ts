@@ -140,6 +140,8 @@ export type Part = {
   readonly rabbets: readonly Rabbet[];
   readonly notches: readonly Notch[];
   readonly laps: readonly Lap[];
+  /** They are cut in the face that is not seen: it lies over what it is lapped with. */
+  readonly lapsFromBack?: boolean;
   /** Its ends that are mitred, square to its faces; it is as long as its long points are apart. */
   readonly mitres?: readonly string[];
   /** Tongues at its ends. */
