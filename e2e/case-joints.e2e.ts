@@ -159,3 +159,13 @@ test('a case mitred at its four corners: its parts to their long points, then th
   await expect(mitres).toHaveCount(2);
   await expect(mitres.filter({ hasText: '48' })).toContainText(/Left side/);
 });
+
+test('a case mitred at the bottom alone: the row of the sides says which end', async ({ page }) => {
+  await stand(page);
+  await choose(page, /How the bottom meets the sides/, 'mitred with the sides');
+  await page.goto('./#/cuts');
+  const mitres = page.locator('main .cutrow').filter({ hasText: 'outside up' });
+  await expect(mitres.filter({ hasText: 'Left side' })).toContainText(
+    'Left side, bottom end, Right side, bottom end',
+  );
+});

@@ -8,6 +8,7 @@ export const roundFields = {
   backGrooveWide: length,
   backInset: length,
   frameHow: oneOf('case', 'floor'),
+  frameMeets: oneOf('butt', 'lap'),
   frameClear: length,
   frameSill: length,
   frameToe: length,

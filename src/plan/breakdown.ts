@@ -4,6 +4,7 @@ import type { Folded } from '../job/log';
 import { equals, type Length, longest, type Ratio, ratio, zero } from '../length/length';
 import type { Units } from '../length/units';
 import type { Shop } from '../trade/machines/shop';
+import { idsOf } from '../trade/setups/operation';
 import { checkPool } from '../trade/sheets/check-pool';
 import { type CutStep, cutSteps } from '../trade/sheets/cut-steps';
 import { type RoughPiece, roughPieces } from '../trade/sheets/pieces';
@@ -109,7 +110,9 @@ export function breakdownOf(plan: Plan, shop: Shop, folded: Folded): Breakdown {
   const lefts = leftPieces(job).filter((left) => !inUse.has(left.id));
   const { pools, homeless } = poolsOf({ stocks, lefts, pieces });
   const done = new Set(
-    plan.operations.filter((op) => folded.ticks.has(op.id)).map((op) => `${op.part}/${op.copy}`),
+    plan.operations
+      .filter((op) => idsOf(op).some((id) => folded.ticks.has(id)))
+      .map((op) => `${op.part}/${op.copy}`),
   );
   const view = (pool: Pool) =>
     poolView(pool, { job, sheets, kerf, folded, cut: (id) => done.has(id), lefts: leftPieces(job) });

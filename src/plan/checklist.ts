@@ -1,4 +1,5 @@
 import type { Folded } from '../job/log';
+import { tickedAt } from '../job/ticked-at';
 import { keeper } from '../length/keeper';
 import type { Length } from '../length/length';
 import { fromStored } from '../length/stored';
@@ -6,7 +7,7 @@ import type { WorkName } from '../trade/carcass/part-name';
 import { backOf } from '../trade/fronts/bank';
 import { type CutTo, noLongerFit } from '../trade/setups/changes';
 import { type Blocked, blockedBy, type Card, cardsOf, type Doing } from '../trade/setups/checklist';
-import type { Operation } from '../trade/setups/operation';
+import { idsOf, type Operation } from '../trade/setups/operation';
 import { feetStandOf } from './feet-set';
 import type { Plan } from './plan';
 
@@ -36,23 +37,32 @@ export function checklistOf(plan: Plan, { ticks }: Folded): Checklist {
     plan,
     cards: cards(plan, [], () => (plan.order.ok ? cardsOf(plan.order.value.runs, plan.byId) : [])),
     doing: {
-      done: (op) => ticks.has(op),
+      done: (op) => tickedUnder(plan, ticks, op) !== undefined,
       let: (op) => plan.job.let[op] !== undefined,
       measured: (stock) => measured.has(stock),
       feet: (id) => feetStandOf(plan.job, id, ticks),
     },
     cutTo: (op) => {
-      const tick = ticks.get(op);
+      const id = tickedUnder(plan, ticks, op);
+      const tick = id === undefined ? undefined : ticks.get(id);
       const read = tick && fromStored(tick.figure);
       if (!read?.ok) return undefined;
       const came = cameOutAt(plan, op);
       return {
         figure: came ?? read.value,
         ...(came ? { stood: read.value } : {}),
-        ...plan.job.widths[op],
+        ...(id === undefined ? {} : plan.job.widths[id]),
       };
     },
   };
+}
+
+/** The id a tick of an operation is kept under: of what is cut for several the one cut as it is now, else any. */
+function tickedUnder({ byId }: Plan, ticks: Folded['ticks'], id: string): string | undefined {
+  const op = byId.get(id);
+  if (!op?.also) return ticks.has(id) ? id : undefined;
+  const ticked = idsOf(op).filter((one) => ticks.has(one));
+  return ticked.find((one) => tickedAt(ticks, one, op.figure)) ?? ticked[0];
 }
 
 /** The size a piece was found to have, beside what its rip or its length was ticked at. */

@@ -7,6 +7,7 @@ import type { Part } from '../trade/carcass/part';
 import { type Sizes, setBy } from '../trade/carcass/sizes';
 import { type Change as Moved, noLongerFit, wouldChange } from '../trade/setups/changes';
 import type { Operation } from '../trade/setups/operation';
+import type { Sum } from '../trade/sums/sum';
 import type { Checklist } from './checklist';
 import type { Plan } from './plan';
 
@@ -86,13 +87,19 @@ function alike({ parts }: Plan, { part, way }: CameOut): readonly Part[] {
   const ofCase = parts.filter((p) => p.of === part.of);
   if (part.inFrame && way === 'length') {
     if (!spans) return ofCase.filter((p) => p.inFrame && p.end === part.end);
-    const equal = ofCase.filter(
-      ({ length }) => length.spans?.opening === spans.opening && equals(length.sum.value, sum.value),
-    );
+    const goes = (p: Part) => p.length.spans?.opening === spans.opening;
+    // a rail half-lapped with its stiles is longer than what stands between them by as much as these are wide
+    if (part.laps.length > 0)
+      return ofCase.filter((p) => goes(p) && (p.laps.length > 0 || !asBuilt(p.length.sum)));
+    const equal = ofCase.filter((p) => goes(p) && equals(p.length.sum.value, sum.value));
     return equal.length > 1 ? equal : [];
   }
   return part.of === '' && part.copies > 1 ? [part] : [];
 }
+
+/** Whether a length between stiles is that of their opening as measured: it follows no mark. */
+const asBuilt = ({ terms }: Sum): boolean =>
+  terms.some(({ what, from }) => what === 'frame-opening-as-built' || (from && asBuilt(from)));
 
 /** What matching comes to: what is not cut yet and moves, and what is cut already and by how much it is off. */
 type Matched = { readonly moved: readonly Moved[]; readonly off: readonly Moved[] };

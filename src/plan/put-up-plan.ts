@@ -1,9 +1,11 @@
 import type { Job } from '../job/job';
 import type { Folded } from '../job/log';
 import { add, isPositive } from '../length/length';
+import { nailerCount } from '../trade/carcass/nailer-places';
+import type { Sizes } from '../trade/carcass/sizes';
 import { anchorCard } from '../trade/install/anchor';
 import { installId } from '../trade/setups/install-steps';
-import { putUpOf } from './cleat-on';
+import { caseIn, ownStrip, putUpOf } from './cleat-on';
 import { cleatOf, ownStretch, type WithCases } from './cleat-plan';
 import type { Plan } from './plan';
 import { type WallPlan, wallPlanOf } from './stud-plan';
@@ -24,6 +26,14 @@ export function fixingsOf(plan: WithCases, place: string): number | undefined {
   return own ?? (found?.ok ? found.value.fix.length : undefined);
 }
 
+/** What a case has between its highest strip and its lowest: from three on one stands there. */
+function betweenOf(job: Job, place: string, sizes: Sizes | undefined): ReturnType<typeof ownStrip> {
+  const own = caseIn(job, place);
+  const strip = ownStrip(own);
+  const count = strip === 'cleat' ? own?.cleats : sizes && nailerCount(sizes);
+  return (count ?? 0) >= 3 ? strip : undefined;
+}
+
 /** The anchor card of a case; nothing while nobody knows how high it is. */
 export function anchorOf(plan: Pick<Plan, 'job' | 'stuff' | 'worked'>, place: string) {
   const found = plan.worked.get(place);
@@ -40,6 +50,7 @@ export function anchorOf(plan: Pick<Plan, 'job' | 'stuff' | 'worked'>, place: st
     fixings: fixingsOf(plan, place),
     washers: own.washers,
     cleat: thick && wide ? { thick, wide } : isAnySaid ? 'back-alone' : undefined,
+    between: betweenOf(plan.job, place, found?.ok ? found.value.sizes : undefined),
   });
   return card.ok ? card.value : undefined;
 }

@@ -3,18 +3,18 @@ import type { Change } from '../job/entry';
 import { machineAt } from '../trade/machines/machines';
 import { jointOf } from '../trade/setups/changes';
 import type { Card } from '../trade/setups/checklist';
-import type { Operation } from '../trade/setups/operation';
+import { idsOf, type Operation } from '../trade/setups/operation';
 import type { Checklist } from './checklist';
 
 /** A tick says as well what stands on the machine, where that was not known. One that is ticked is taken back. */
 export function tickChanges(list: Checklist, card: Card, op: Operation): readonly Change[] {
-  if (list.doing.done(op.id)) return [{ kind: 'untick', op: op.id }];
+  if (list.doing.done(op.id)) return idsOf(op).map((id) => ({ kind: 'untick', op: id }));
   return ticksOf(list, card, [op]);
 }
 
-/** Ticks of what is cut at one card at one go. */
+/** Ticks of what is cut at one card at one go: of what is cut for several, the tick of each. */
 export const ticksOf = (list: Checklist, card: Card, ops: readonly Operation[]): readonly Change[] => [
-  ...ops.flatMap((op) => tickOf(op.id, op.figure, jointOf(op))),
+  ...ops.flatMap((op) => idsOf(op).flatMap((id) => tickOf(id, op.figure, jointOf(op)))),
   ...standChanges(list, card),
 ];
 

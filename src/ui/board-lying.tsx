@@ -5,9 +5,22 @@ type LyingProps = BoardProps & {
   readonly edge?: number;
   /** A notch out of the near edge at the block: shares of the board's width and length. */
   readonly corner?: { readonly deep: number; readonly long: number } | undefined;
-  /** Grooves along the board: how far from that edge and how wide, as shares of the board's width. */
-  readonly along?: readonly { readonly near: number; readonly wide: number }[];
+  readonly along?: readonly DrawnAlong[];
+  /** Mitred ends, sloping away under the face: how far, as shares of the board's length; `near` at the block. */
+  readonly mitres?: { readonly near: number; readonly far: number };
   readonly holes?: readonly DrawnHole[];
+};
+
+/**
+ * A groove along the board: how far from the far edge and how wide, as shares of the board's width; where it begins
+ * and ends, as shares of its length.
+ */
+export type DrawnAlong = {
+  readonly id: string;
+  readonly near: number;
+  readonly wide: number;
+  readonly from: number;
+  readonly to: number;
 };
 
 /** A hole: its middle along the board, and as a share of its width from the near edge; of the other face dashed. */
@@ -27,6 +40,7 @@ export function BoardLying({
   stale,
   edge = 0,
   along = [],
+  mitres = { near: 0, far: 0 },
   corner,
   holes = [],
 }: LyingProps) {
@@ -46,9 +60,19 @@ export function BoardLying({
           height={50 * corner.deep}
         />
       )}
-      {along.map(({ near, wide }) => (
-        <rect key={near} class="f-notch" x="10" y={50 * near} width="343" height={50 * wide} opacity=".5" />
+      {along.map(({ id, near, wide, from, to }) => (
+        <rect
+          key={id}
+          class="f-notch"
+          x={10 + 343 * from}
+          y={50 * near}
+          width={343 * (to - from)}
+          height={50 * wide}
+          opacity=".5"
+        />
       ))}
+      <Mitre from={0} to={mitres.near} inner={mitres.near} />
+      <Mitre from={1 - mitres.far} to={1} inner={1 - mitres.far} />
       {grooves.map((g) => (
         <LyingGroove key={g.id} x={10 + g.near * scale} w={g.width * scale} groove={g} />
       ))}
@@ -66,6 +90,37 @@ export function BoardLying({
       <rect class="k-onbirch" x="10" y="0" width="343" height="50" stroke-width="1.5" />
       <rect class="f-blue" x="0" y="-6" width="10" height="62" />
     </svg>
+  );
+}
+
+type MitreProps = { readonly from: number; readonly to: number; readonly inner: number };
+
+/** A mitred end from the face: what slopes away under it is hatched up to where the face ends. */
+function Mitre({ from, to, inner }: MitreProps) {
+  if (to <= from) return null;
+  const [x, w] = [10 + 343 * from, 343 * (to - from)];
+  return (
+    <>
+      {[0, 1, 2, 3, 4].map((k) => (
+        <line
+          key={k}
+          class="k-onbirch"
+          x1={x}
+          x2={x + w}
+          y1={10 * (inner === from ? k : k + 1)}
+          y2={10 * (inner === from ? k + 1 : k)}
+          stroke-width=".75"
+        />
+      ))}
+      <line
+        class="k-onbirch"
+        x1={10 + 343 * inner}
+        x2={10 + 343 * inner}
+        y1="0"
+        y2="50"
+        stroke-width="1.25"
+      />
+    </>
   );
 }
 

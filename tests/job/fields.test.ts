@@ -69,6 +69,7 @@ const wholeCase = Object.fromEntries(
     if (name === 'backHow') return [name, 'groove'];
     if (name.endsWith('Joint')) return [name, 'over'];
     if (name === 'frameHow') return [name, 'floor'];
+    if (name === 'frameMeets') return [name, 'lap'];
     if (name === 'toeHow') return [name, 'notch'];
     if (name === 'plinthHow') return [name, 'scribed'];
     if (name.endsWith('Hugs')) return [name, 'near'];
@@ -239,6 +240,9 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       stripThick: odd,
       stripRoom: long,
       stripSold: odd,
+      asideWidth: long,
+      asideDepth: odd,
+      asideRoom: long,
       spares: 4,
       templateLong: long,
       templateFirst: odd,

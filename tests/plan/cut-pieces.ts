@@ -14,6 +14,13 @@ import { placingOf } from '../../src/trade/setups/placing';
  */
 export type CutGroove = { readonly lo: Length; readonly hi: Length; readonly deep: Length };
 
+export type CutLap = {
+  readonly near: Length;
+  readonly long: Length;
+  readonly deep: Length;
+  readonly show: string | undefined;
+};
+
 export type CutPiece = {
   readonly long: Length;
   readonly wide: Length;
@@ -34,6 +41,8 @@ export type CutPiece = {
       readonly to?: Length;
     }
   >;
+  /** Laps: near shoulder from the reference end, how long and deep, and how the face that is seen lies. */
+  readonly laps: ReadonlyMap<string, CutLap>;
   /** Its ends that are mitred to their long points. */
   readonly mitres: readonly string[];
   /** At an end: how long, what is cut away beside it, and in which face. */
@@ -97,6 +106,19 @@ export function cutPieces(plan: Plan, shop: Shop): ReadonlyMap<string, CutPiece>
             },
           ]),
       );
+      const laps = new Map(
+        ops
+          .filter((o) => o.what === 'lap')
+          .map((o) => [
+            cutOf(o).slice('lap~'.length),
+            {
+              near: honoured(o),
+              long: o.setup.cutter ?? zero,
+              deep: o.setup.height ?? zero,
+              show: o.placing?.face?.lies,
+            },
+          ]),
+      );
       const notch = ops.find((o) => o.what === 'corner');
       const corner = notch && { deep: honoured(notch), high: upTo(notch) };
       const tongues = new Map(
@@ -109,7 +131,7 @@ export function cutPieces(plan: Plan, shop: Shop): ReadonlyMap<string, CutPiece>
       );
       const lines = new Map(part.lines?.map(({ id, near }) => [id, near]));
       const mitres = ops.flatMap((o) => (o.which?.is === 'long-points' ? (o.which.ends ?? []) : []));
-      const cut = { mitres, grooves, rabbets, tongues, along, lines, corner };
+      const cut = { laps, mitres, grooves, rabbets, tongues, along, lines, corner };
       return [part.id, { long, wide: figure('rip'), ...cut }] as const;
     }),
   );

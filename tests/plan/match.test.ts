@@ -202,6 +202,25 @@ describe('pieces that set no case', () => {
     ]);
   });
 
+  // half-lapped, rails 43 5/8 long: what stands between the stiles is as much shorter, 43 5/8 − 3 − 1/16 = 40 9/16
+  test('a half-lapped rail moves the other and what stands between the stiles, with its lap at that end', () => {
+    const lapped = [
+      ...cabinet,
+      ...editCase('c', { frameMeets: 'lap' }),
+      ...editInside('c', 'r', { kind: 'rail', bay: 1, at: l('30') }),
+    ];
+    const { after } = matched([...lapped, ...cut('c~railtop', '43 5/8')], 'c~railtop', '43 9/16');
+    expect(['railtop', 'railbottom', 'r', 'bottom'].map((role) => long(after, `c~${role}`))).toEqual([
+      '43 9/16',
+      '43 9/16',
+      '40 9/16',
+      '42 11/16',
+    ]);
+    // stiles of 1 1/2: 43 9/16 − 1 1/2
+    const near = partIn(after, 'c~railbottom').laps.find(({ id }) => id === 'lapright')?.near;
+    expect(near && w(near)).toBe('42 1/16');
+  });
+
   test('a stile moves the other: both are one part, 66 1/2 − 4 long', () => {
     const { after } = matched([...cabinet, ...cut('c~stile', '62 1/2')], 'c~stile', '62 15/32');
     expect(long(after, 'c~stile')).toBe('62 15/32');

@@ -31,6 +31,7 @@ const more = fc.record({
   middle: at(1, 2),
   rail: at(1, 2),
   frameHow: fc.constantFrom(undefined, 'floor' as const),
+  frameMeets: fc.constantFrom(undefined, 'lap' as const),
   frameClear: at(0, 1),
   frameSill: fc.constantFrom(undefined, inches(1n, 127n), inches(-1n, 8n)),
   frameToe: at(1, 3),
@@ -56,6 +57,7 @@ const framedJob = fc.tuple(anyJob, more).map(([{ job, c }, m]) => {
     hasFrame: true,
     overhang: m.overhang,
     frameHow: m.frameHow,
+    frameMeets: m.frameMeets,
     frameClear: m.frameClear,
     frameSill: m.frameSill,
     frameToe: m.frameToe,
@@ -145,7 +147,8 @@ test('cut as printed, a face frame meets the case at its edges, and its rails an
       const standing = assembled(c, cutPieces(plan, shop), (role) => thick[role] ?? zero);
       const { piece, outside } = standing;
       const within = (by: Length) => by.abs().compare(half(grainOf(job.tape))) <= 0;
-      const wide = add(piece('railtop').long, times(piece('stile').wide, 2n));
+      const lapped = c.frameMeets === 'lap';
+      const wide = add(piece('railtop').long, lapped ? zero : times(piece('stile').wide, 2n));
       expect(within(subtract(wide, add(outside, times(c.overhang, 2n))))).toBe(true);
       expect(within(subtract(piece('railtop').long, piece('railbottom').long))).toBe(true);
       // from under the bottom, or clear of the floor, to the top of the case
@@ -162,12 +165,85 @@ test('cut as printed, a face frame meets the case at its edges, and its rails an
       }
       if (c.partitions > 0) {
         const railTop = down ? sill : add(railLow, piece('railbottom').wide);
-        const high = sum([railTop, piece('middle').long, piece('railtop').wide]);
+        const high = lapped
+          ? add(railLow, piece('middle').long)
+          : sum([railTop, piece('middle').long, piece('railtop').wide]);
         expect(within(subtract(high, standing.highest))).toBe(true);
       }
     }),
     { numRuns: runs(30) },
   );
   expect(stood).toBeGreaterThan(4);
+  expect(floored).toBeGreaterThan(0);
+});
+
+/**
+ * The pieces of a half-lapped frame where they stand, from its left edge and the lower edge of its bottom rail: at
+ * each crossing what is left of the rail and what is left of the upright fill the thickness, over the same places.
+ */
+function crossingsOff(standing: Standing, c: { readonly overhang: Length }): ReadonlyMap<string, Length> {
+  const { piece, walls } = standing;
+  const off = new Map<string, Length>();
+  const stile = piece('stile');
+  const inner = walls.slice(1, -1);
+  const uprights = [
+    { role: 'stile', left: zero, lap: 'lapleft' },
+    ...inner.map(({ left, right }, k) => ({
+      role: 'middle',
+      left: subtract(add(c.overhang, half(add(left, right))), half(piece('middle').wide)),
+      lap: `lapmiddle${k + 1}`,
+    })),
+    { role: 'stile', left: subtract(piece('railtop').long, stile.wide), lap: 'lapright' },
+  ];
+  for (const { role, left, lap } of uprights)
+    for (const [end, railRole] of [
+      ['lapbottom', 'railbottom'],
+      ['laptop', 'railtop'],
+    ] as const) {
+      const [upright, rail] = [piece(role), piece(railRole)];
+      const [across, up] = [rail.laps.get(lap), upright.laps.get(end)];
+      const name = `${railRole} ${lap}`;
+      if (!across || !up) throw new Error(`no lap: ${name}`);
+      off.set(`${name} at`, subtract(across.near, left));
+      off.set(`${name} as wide as the upright`, subtract(across.long, upright.wide));
+      off.set(`${role} ${end} as long as the rail is wide`, subtract(up.long, rail.wide));
+      // stick of 3/4
+      off.set(`${name} fills the thickness`, subtract(add(across.deep, up.deep), inches(3n, 4n)));
+      // the stack is in the table: a rail lies on the face that is seen, an upright on the other
+      off.set(`${name} flush in front`, across.show === 'down' && up.show === 'up' ? zero : inches(1n));
+    }
+  const top = stile.laps.get('laptop');
+  off.set('stile to the top', subtract(add(top?.near ?? zero, top?.long ?? zero), stile.long));
+  return off;
+}
+
+test('cut as printed, the laps of a half-lapped frame fill each other, middle stiles on their partitions', () => {
+  let lapped = 0;
+  let middles = 0;
+  let floored = 0;
+  fc.assert(
+    fc.property(framedJob, ({ job, c }) => {
+      if (c.frameMeets !== 'lap') return;
+      const plan = planOf(job, shop);
+      if (!plan.worked.get('c')?.ok || plan.operations.some((op) => op.cannot)) return;
+      lapped += 1;
+      if (c.partitions > 0) middles += 1;
+      const thick = { side: job.stock[0]?.used, shelf: job.stock[1]?.used, back: job.stock[2]?.used };
+      const standing = assembled(c, cutPieces(plan, shop), (role) => thick[role] ?? zero);
+      const bound = half(grainOf(job.tape));
+      for (const [what, by] of crossingsOff(standing, c))
+        expect(`${what} ${by.abs().compare(bound) <= 0}`).toBe(`${what} true`);
+      // a lower rail over the ends of the stiles: their laps begin as far up as it hangs over them
+      const low = standing.piece('stile').laps.get('lapbottom')?.near ?? zero;
+      const down = c.frameHow === 'floor';
+      if (down) floored += 1;
+      expect(low.equals(down ? subtract(c.frameToe, c.frameClear) : zero)).toBe(true);
+      const shut = sum([low, standing.piece('railbottom').wide, standing.piece('railtop').wide]);
+      expect(shut.compare(standing.piece('stile').long)).toBeLessThan(0);
+    }),
+    { numRuns: runs(60) },
+  );
+  expect(lapped).toBeGreaterThan(6);
+  expect(middles).toBeGreaterThan(0);
   expect(floored).toBeGreaterThan(0);
 });

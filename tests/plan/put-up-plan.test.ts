@@ -38,6 +38,20 @@ describe('anchorOf', () => {
     expect(strip?.code === 'strip-between' && w(strip.past)).toBe('4 1/4');
   });
 
+  test('a tall case that has a strip between of its own is fixed through that', () => {
+    // Architectural Woodwork Standards, 1 Oct 2009, 4.4.18: over 60 a third nailer, so none at 60
+    const between = (high: string, own: Parameters<typeof editCase>[1], cleats = 0) => {
+      const strip = card(...decided(high, cleats), ...editCase('c1', own))?.facts.find(
+        (fact) => fact.code === 'strip-between',
+      );
+      return strip?.code === 'strip-between' ? (strip.has ?? 'none') : undefined;
+    };
+    expect(between('64 1/4', { hasNailers: true })).toBe('nailer');
+    expect(between('64 1/4', { hasNailers: true, nailers: 2 })).toBe('none');
+    expect(between('60', { hasNailers: true })).toBeUndefined();
+    expect([between('64 1/4', {}, 3), between('64 1/4', {}, 2)]).toEqual(['cleat', 'none']);
+  });
+
   test('without a cleat the back alone does not bear; what is said stands over what the case has', () => {
     const bare = card(...decided('60', 0));
     expect([bare?.lacks, bare?.asks]).toEqual([[], ['fixings', 'cleat']]);

@@ -15,6 +15,14 @@ export const frameHows = {
   case: { label: 'as high as the case', hint: 'from its lower end to its top' },
   floor: { label: 'with stiles to the floor', hint: 'the bottom rail ends over the toes' },
 } as const;
+export const frameMeets = 'How stiles and rails of the frame meet';
+export const frameMeetings = {
+  butt: { label: 'butted', hint: 'rails end at the stiles' },
+  lap: {
+    label: 'half-lapped',
+    hint: 'rails run from end to end behind the stiles; rails in a bay are butted',
+  },
+} as const;
 export const toeHow = 'How the toe board stands';
 export const toeHows = {
   between: { label: 'between the sides', hint: 'the sides stand on the floor to their front edges' },

@@ -168,10 +168,10 @@ export const caseBay = (c: Case, k: number): Ask => ({
   save: (value) => editBay(c.id, k + 1, value),
 });
 
-/** A length of what stands in a bay. */
+/** A length of what stands in a bay, but those that lie aside. */
 type InsideField = {
   [K in keyof Inside]-?: NonNullable<Inside[K]> extends Length ? K : never;
-}[keyof Inside];
+}[Exclude<keyof Inside, `aside${string}`>];
 
 /** A blank of what stands in a bay, the title it has, and what stands in while nothing is said. */
 export type InsideLengthAt = {

@@ -53,8 +53,8 @@ function CaseInHand({ bench, job, kept }: InHandProps) {
     setOpen(undefined);
     setTrying(undefined);
   };
-  const found = foundOf(inHand, kept, partsOfJob(inHand, bench.shop.value).worked);
-  const before = foundOf(job, kept, bench.plan.value?.worked ?? new Map());
+  const found = foundOf(inHand, kept, partsOfJob(inHand, bench.shop.value));
+  const before = foundOf(job, kept, bench.plan.value ?? { worked: new Map(), banks: new Map() });
   const part: CasePart = {
     c: kept,
     worked: before.worked,
@@ -108,12 +108,12 @@ type Found = {
   readonly worked: Worked | undefined;
 };
 
-function foundOf(job: Job, { id }: Case, worked: Plan['worked']): Found {
+function foundOf(job: Job, { id }: Case, { worked, banks }: Pick<Plan, 'worked' | 'banks'>): Found {
   const c = job.cases.find((x) => x.id === id);
   const found = worked.get(id);
   if (!c || !found) return { job, problems: [], faults: [], worked: undefined };
   return found.ok
-    ? { job, problems: [], faults: workedFaults(found.value, job), worked: found.value }
+    ? { job, problems: [], faults: workedFaults(found.value, { job, banks }), worked: found.value }
     : { job, problems: found.error, faults: problemFaults(found.error, c), worked: undefined };
 }
 

@@ -3,7 +3,7 @@ import { throughBack } from '../../trade/carcass/back-how';
 import { partitionFace } from '../../trade/carcass/boards';
 import type { Case, Inside } from '../../trade/carcass/case';
 import { flatWide, overSides, sideLong } from '../../trade/carcass/ends';
-import { type FaceFrame, frameOf } from '../../trade/carcass/frame';
+import { type FaceFrame, frameLapped, frameOf } from '../../trade/carcass/frame';
 import { endAt, pastOf, seenOf } from '../../trade/carcass/meetings';
 import { mitresAt } from '../../trade/carcass/mitres';
 import type { Worked } from '../../trade/carcass/parts';
@@ -126,19 +126,20 @@ function shelves({ sizes, parts }: Worked, piece: Make): readonly DrawnPiece[] {
   });
 }
 
-/** Stiles, rails and middle stiles of the face frame, and rails in its bays. */
+/** Rails, stiles and middle stiles of the face frame, those half-lapped over the rails, and rails in its bays. */
 function frame(sizes: Sizes, piece: Make): readonly DrawnPiece[] {
   const f = frameOf(sizes);
   const left = negate(sizes.case.overhang ?? zero);
   const stile = (x: Length) =>
     piece('stile', { x, y: f.lowEnd, w: f.pieces.stile, h: f.height.value }, 'frame');
+  const railsAt = frameLapped(sizes.case) ? left : add(left, f.pieces.stile);
   const rail = (role: string, y: Length, h: Length) =>
-    piece(role, { x: add(left, f.pieces.stile), y, w: f.rails.value, h }, 'frame');
+    piece(role, { x: railsAt, y, w: f.rails.value, h }, 'frame');
   return [
-    stile(left),
-    stile(sum([left, f.width.value, negate(f.pieces.stile)])),
     rail('railbottom', f.railLow, f.pieces.bottom),
     rail('railtop', sum([f.lowEnd, f.height.value, negate(f.pieces.top)]), f.pieces.top),
+    stile(left),
+    stile(sum([left, f.width.value, negate(f.pieces.stile)])),
     ...middles(sizes, f, piece),
     ...bayRails(sizes, f, piece),
   ];
@@ -150,8 +151,8 @@ const middles = (sizes: Sizes, f: FaceFrame, piece: Make): readonly DrawnPiece[]
   Array.from({ length: sizes.case.partitions }, (_, k) => {
     const covered = negate(f.openings[k]?.right.value ?? zero);
     const x = sum([sizes.thick('side'), partitionFace(sizes, k + 1), covered]);
-    const y = overBottomRail(f);
-    return piece('middle', { x, y, w: f.pieces.middle, h: f.middles.value }, 'frame');
+    const y = frameLapped(sizes.case) ? f.railLow : overBottomRail(f);
+    return piece('middle', { x, y, w: f.pieces.middle, h: f.uprights.value }, 'frame');
   });
 
 const bayRails = (sizes: Sizes, f: FaceFrame, piece: Make): readonly DrawnPiece[] =>

@@ -1,9 +1,11 @@
 import type { Job } from '../../job/job';
+import type { Plan } from '../../plan/plan';
 import { type Span, spansOf, worstOf } from '../../plan/shelf-loads';
+import { stopStrikes } from '../../trade/boxes/stop-strikes';
 import type { Case } from '../../trade/carcass/case';
 import type { PartName } from '../../trade/carcass/part-name';
 import type { Worked } from '../../trade/carcass/parts';
-import type { CaseProblem } from '../../trade/carcass/problems';
+import type { CaseProblem, CaseWarning } from '../../trade/carcass/problems';
 import { warningsOf } from '../../trade/carcass/warnings';
 import type { Bank } from '../../trade/fronts/bank';
 import { layOut } from '../../trade/grooves/lay-out';
@@ -32,9 +34,26 @@ export const problemFaults = (problems: readonly CaseProblem[], c: Case): readon
     .map((problem) => ({ ...placeOf(problem, c), text: caseProblemText(problem, c), stops: true }));
 
 /** What is to be said of a case that works out: of the grooves of its boards, then what is worth a look. */
-export const workedFaults = (worked: Worked, job: Job): readonly Fault[] => {
+export const workedFaults = (
+  worked: Worked,
+  { job, banks }: { readonly job: Job; readonly banks: Plan['banks'] },
+): readonly Fault[] => {
   const { case: c } = worked.sizes;
-  const warnings = warningsOf(worked, baysOfDrawers(c, job.banks));
+  const drawers = job.banks.flatMap(({ id, of }) => {
+    const found = of === c.id ? banks.get(id)?.drawers : undefined;
+    return found?.ok ? [found.value] : [];
+  });
+  // what boxes that work out run into is said by how much
+  const known = baysOfDrawers(
+    c,
+    drawers.map(({ fronts }) => fronts.bank),
+  );
+  const isTold = (x: CaseWarning) =>
+    x.code === 'stop-on-drawers' && c.inside.some((i) => i.id === x.stop && known.has(i.bay));
+  const warnings = [
+    ...warningsOf(worked, baysOfDrawers(c, job.banks)).filter((x) => !isTold(x)),
+    ...drawers.flatMap((own) => stopStrikes(worked.sizes, own)),
+  ];
   return [
     ...layoutFaults(worked),
     ...warnings.map((x) => ({ ...placeOfWarning(x, c), text: caseWarningText(x, c), stops: false })),

@@ -7,11 +7,12 @@ import * as words from './ask-words';
 const hows = {
   backHow: { title: words.backHow, usual: 'rabbet', choices: words.backHows },
   frameHow: { title: words.frameHow, usual: 'case', choices: words.frameHows },
+  frameMeets: { title: words.frameMeets, usual: 'butt', choices: words.frameMeetings },
   toeHow: { title: words.toeHow, usual: 'between', choices: words.toeHows },
   plinthHow: { title: words.plinthHow, usual: 'shimmed', choices: words.plinthHows },
 } as const;
 
-/** How the back is held, how far down the frame runs, how a toe board stands, how a plinth comes level. */
+/** How the back is held, a frame made, how a toe board stands, how a plinth comes level. */
 export function caseHow(c: Case, field: keyof typeof hows): Ask {
   const { title, usual, choices } = hows[field];
   return {

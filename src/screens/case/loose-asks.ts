@@ -11,8 +11,22 @@ export const looseHeld = (c: Case, i: Inside): Ask => ({
   title: insideTitle(c, i.id, 'heldBy'),
   now: i.heldBy ?? '',
   choices: holders,
-  save: (by) => editInside(c.id, i.id, { heldBy: by === '' ? undefined : (by as Inside['heldBy']) }),
+  save: (by) => editInside(c.id, i.id, heldOtherwise(i, by === '' ? undefined : (by as Inside['heldBy']))),
 });
+
+/** Holes and strips have their own figures: those of the one lie aside while the other holds the shelves. */
+function heldOtherwise(i: Inside, heldBy: Inside['heldBy']): Partial<Inside> {
+  if ((i.heldBy === 'strips') === (heldBy === 'strips')) return { heldBy };
+  return {
+    heldBy,
+    width: i.asideWidth,
+    depth: i.asideDepth,
+    endRoom: i.asideRoom,
+    asideWidth: i.width,
+    asideDepth: i.depth,
+    asideRoom: i.endRoom,
+  };
+}
 
 export const looseBore = (c: Case, i: Inside): Ask => ({
   as: 'choice',

@@ -63,6 +63,7 @@ export const frame = (
   at: At<
     | 'stock'
     | 'how'
+    | 'meets'
     | 'past'
     | 'stile'
     | 'clear'
@@ -76,7 +77,7 @@ export const frame = (
   >,
 ) => (
   <>
-    A face frame of {at.stock} {at.how}, {at.past} past the sides. Stiles {at.stile},{' '}
+    A face frame of {at.stock} {at.how}, {at.meets}, {at.past} past the sides. Stiles {at.stile},{' '}
     {stilesDown(c) && <>{at.clear} clear of the floor, </>}
     {at.stilesOff}
     {c.partitions > 0 && (

@@ -80,6 +80,7 @@ const frame: Option = {
     words.frame(c, {
       stock: of('frame'),
       how: blank(caseHow(c, 'frameHow')),
+      meets: blank(caseHow(c, 'frameMeets')),
       clear: length('frameClear', usual.frameClear),
       sill: length('frameSill', zero),
       toe: length('frameToe', toeOpening(c)),

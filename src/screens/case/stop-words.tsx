@@ -1,4 +1,5 @@
 import type { ComponentChildren as Blank } from 'preact';
+import { isPositive } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { StopProblem, StopWarning } from '../../trade/carcass/stop-problem';
 import { exactly as w } from '../shared/exact-words';
@@ -51,6 +52,7 @@ export function stopField({ code }: StopProblem | StopWarning): 'front' | 'play'
       return 'wide';
     case 'stop-on-trays':
     case 'stop-on-drawers':
+    case 'stop-strikes':
       return 'at';
     default:
       return assertNever(code);
@@ -58,7 +60,27 @@ export function stopField({ code }: StopProblem | StopWarning): 'front' | 'play'
 }
 
 /** What is worth a look. */
-export const stopWarningText = ({ code }: StopWarning): string =>
-  code === 'stop-on-trays'
-    ? 'The stop strip stands before the grooves of trays: a tray there does not come out past it.'
-    : 'Drawers stand in this bay: only their fronts close on the stop strip, their boxes must pass under it or over it.';
+export function stopWarningText(warning: StopWarning): string {
+  switch (warning.code) {
+    case 'stop-on-trays':
+      return 'The stop strip stands before the grooves of trays: a tray there does not come out past it.';
+    case 'stop-on-drawers':
+      return 'Drawers stand in this bay: only their fronts close on the stop strip, their boxes must pass under it or over it.';
+    case 'stop-strikes':
+      return `The box of drawer ${warning.drawer.no}${inColumn(warning.drawer.column)} runs ${w(warning.by)} into the stop strip. ${clears(warning)}`;
+    default:
+      return assertNever(warning);
+  }
+}
+
+const inColumn = (column: number | undefined): string => (column === undefined ? '' : ` in column ${column}`);
+
+type Strikes = Extract<StopWarning, { code: 'stop-strikes' }>;
+
+/** What would fit: another place, else a narrower strip. */
+function clears({ at, most }: Pick<Strikes, 'at' | 'most'>): string {
+  if (at) return `With its lower edge ${w(at)} over the bottom it just clears the boxes.`;
+  return isPositive(most)
+    ? `No place in this bay takes it: at most ${w(most)} wide would fit.`
+    : 'No room is left beside the boxes: have them lower, or no strip here.';
+}

@@ -86,7 +86,9 @@ export function fact(x: Fact): string {
     case 'cleat':
       return `Through a cleat ${w(x.thick)} × ${w(x.wide)} or more, not the thin back alone.`;
     case 'strip-between':
-      return `It stands ${w(x.past)} over ${w(tall)}: an anchor strip between floor and top as well.`;
+      return x.has
+        ? `It stands ${w(x.past)} over ${w(tall)}: fix it through the ${x.has} between as well.`
+        : `It stands ${w(x.past)} over ${w(tall)}: an anchor strip between floor and top as well.`;
     case 'again-in-a-week':
       return 'Look at every fixing again after a week.';
     default:

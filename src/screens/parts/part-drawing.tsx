@@ -1,7 +1,7 @@
 import { forDrawing, type Length } from '../../length/length';
 import type { Part } from '../../trade/carcass/part';
 import { BoardLying } from '../../ui/board-lying';
-import { cutsAcross, holesOf } from '../shared/cuts-across';
+import { cutsAcross, cutsAlong, holesOf, mitresOf } from '../shared/cuts-across';
 import * as words from './words';
 
 /** The part lying, its reference end at the left against the blue block, to scale; what is cut in it shown. */
@@ -18,22 +18,12 @@ export function PartDrawing({ part }: { readonly part: Part }) {
         grooves={cutsAcross(part)}
         holes={holesOf(part)}
         edge={edge ? share(edge.width) : 0}
-        along={alongBack(part)}
+        along={cutsAlong(part)}
+        mitres={mitresOf(part)}
         corner={part.corner && { deep: share(part.corner.deep), long: forDrawing(part.corner.high) / length }}
         label={words.drawnLying(part)}
       />
       <p class="note">{words.lies(part, { rabbet: edge?.width, groove })}</p>
     </div>
   );
-}
-
-/** Grooves along its edges as shares of its width, from the back edge: those near the front lie low in the drawing. */
-function alongBack({ along = [], width }: Part) {
-  const share = (x: Length) => forDrawing(x) / forDrawing(width.sum.value);
-  return along
-    .filter(({ edge }) => edge.at === 'edge')
-    .map(({ edge, near, width: wide }) => ({
-      near: edge.named === 'front' ? 1 - share(near) - share(wide) : share(near),
-      wide: share(wide),
-    }));
 }

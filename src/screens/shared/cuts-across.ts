@@ -1,7 +1,7 @@
-import { forDrawing } from '../../length/length';
+import { forDrawing, type Length, zero } from '../../length/length';
 import type { Part } from '../../trade/carcass/part';
 import { layOut } from '../../trade/grooves/lay-out';
-import type { DrawnHole } from '../../ui/board-lying';
+import type { DrawnAlong, DrawnHole } from '../../ui/board-lying';
 import type { DrawnGroove } from '../../ui/boards';
 import { drawn } from './drawn-board';
 
@@ -42,4 +42,35 @@ export function cutsAcross(part: Part): readonly DrawnGroove[] {
       done: false,
     }));
   return [...grooves, ...cuts, ...ends];
+}
+
+/**
+ * What is cut along the edges of a part, as shares of its width and length: grooves, and rabbets that do not run
+ * through. Those near the front edge lie low in the drawing.
+ */
+export function cutsAlong({ along = [], rabbets, width, length }: Part): readonly DrawnAlong[] {
+  const share = (x: Length) => forDrawing(x) / forDrawing(width.sum.value);
+  const at = (x: Length) => forDrawing(x) / forDrawing(length.sum.value);
+  const stopped = rabbets.filter(({ from }) => from).map((r) => ({ ...r, edge: r.along, near: zero }));
+  return [...along, ...stopped]
+    .filter(({ edge }) => edge.at === 'edge')
+    .map(({ id, edge, near, width: wide, from, to }) => ({
+      id,
+      near: edge.named === 'front' ? 1 - share(near) - share(wide) : share(near),
+      wide: share(wide),
+      from: from ? at(from) : 0,
+      to: to ? at(to) : 1,
+    }));
+}
+
+/** How far its mitred ends slope away under the face, as shares of its length: as much as it is thick. */
+export function mitresOf({ mitres = [], end, thickness, length }: Part): {
+  readonly near: number;
+  readonly far: number;
+} {
+  const slope = thickness ? forDrawing(thickness) / forDrawing(length.sum.value) : 0;
+  return {
+    near: mitres.includes(end) ? slope : 0,
+    far: mitres.some((other) => other !== end) ? slope : 0,
+  };
 }

@@ -15,10 +15,15 @@ export const pieceName = (op: Operation, tape: Tape): string =>
       ? `${workWord(op.name)}, ${whichWords(op, tape)}`
       : workWord(op.name);
 
-/** What stands over the boxes of a group. A mark on the story stick has its figure in its name. */
+/**
+ * What stands over the boxes of a group. A mark on the story stick has its figure in its name, and a part with one
+ * mitred end that end.
+ */
 export function groupName({ name, pieces }: Group, tape: Tape): string {
   const op = pieces[0]?.op;
-  return op?.what === 'marks' ? `${workWord(name)}, ${whichWords(op, tape)}` : workWord(name);
+  if (op?.what === 'marks') return `${workWord(name)}, ${whichWords(op, tape)}`;
+  const [end, other] = op?.which?.is === 'long-points' ? (op.which.ends ?? []) : [];
+  return end && !other ? `${workWord(name)}, ${end} end` : workWord(name);
 }
 export const pieceTick = (op: Operation, tape: Tape): string =>
   `${workWord(op.name)}, ${whatWords(op, tape)}`;

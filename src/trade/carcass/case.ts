@@ -70,6 +70,10 @@ export type Inside = {
   /** How thick a metal strip is, and how much wider its groove. */
   readonly stripThick?: Length | undefined;
   readonly stripRoom?: Length | undefined;
+  /** `width`, `depth` and `endRoom` as said of holes while strips hold the shelves, of strips while pins do. */
+  readonly asideWidth?: Length | undefined;
+  readonly asideDepth?: Length | undefined;
+  readonly asideRoom?: Length | undefined;
   /** How long a strip is as it is sold; pins or clips bought over the four of each shelf. */
   readonly stripSold?: Length | undefined;
   readonly spares?: number | undefined;
@@ -115,6 +119,9 @@ type PlinthHow = 'shimmed' | 'scribed';
 
 /** How far down a face frame runs: to the lower end of the case, or its stiles to the floor. */
 type FrameHow = 'case' | 'floor';
+
+/** How stiles and rails of a face frame meet: rails butted between stiles, or half-lapped. */
+type FrameMeets = 'butt' | 'lap';
 
 /** How a toe board stands: between the sides, or in notches of them. */
 type ToeHow = 'between' | 'notch';
@@ -198,6 +205,8 @@ export type Case = {
   readonly middle?: Length | undefined;
   readonly topRail?: Length | undefined;
   readonly bottomRail?: Length | undefined;
+  /** Its rails butted between its stiles while nothing is said. */
+  readonly frameMeets?: FrameMeets | undefined;
   /**
    * Its stiles to the floor: so far clear of it, its bottom rail from so far over the bottom down to so far off the
    * floor.

@@ -21,6 +21,8 @@ import { usualOf } from './usual';
 export type FaceFrame = UpAndDown & {
   readonly width: Sum;
   readonly rails: Sum;
+  /** How long a middle stile is: from rail to rail, half-lapped over both. */
+  readonly uprights: Sum;
   /** Clear opening of each bay in the frame, from the left, and what the frame covers of it at either side. */
   readonly openings: readonly { readonly wide: Sum; readonly left: Sum; readonly right: Sum }[];
   /** Upper edge of the bottom rail over the case bottom: every drawer height starts there. */
@@ -34,8 +36,12 @@ export type FaceFrame = UpAndDown & {
   };
 };
 
+/** Whether stiles and rails of the face frame are half-lapped: with nothing said rails are butted between stiles. */
+export const frameLapped = (c: Case): boolean => c.hasFrame && c.frameMeets === 'lap';
+
 /**
- * The face frame: W + 2 overhang wide, H less the feet high, rails butted between full stiles.
+ * The face frame: W + 2 overhang wide, H less the feet high; rails butted between full stiles, or half-lapped and as
+ * long as it is wide.
  *
  * @param sizes of a case with a frame
  * @example frameOf(sizes).rails.value // 35 3/8: Example 6 of carcass
@@ -49,13 +55,17 @@ export function frameOf(sizes: Sizes): FaceFrame {
     plus('outside-width', sizes.width.value, sizes.width),
     plus('two-overhangs', times(over, 2n)),
   );
-  const down = stilesDown(c);
+  const [down, lapped] = [stilesDown(c), frameLapped(c)];
   const up = down ? framedToFloor(sizes) : framedToCase(sizes);
   const bottom = up.bottomRail;
   return {
     width,
     ...up,
-    rails: sumOf(plus('frame-width', width.value, width), minus('two-stiles', times(stile, 2n))),
+    rails: sumOf(
+      plus('frame-width', width.value, width),
+      ...(lapped ? [] : [minus('two-stiles', times(stile, 2n))]),
+    ),
+    uprights: lapped ? overRails(up, top) : up.middles,
     openings: frameOpenings(sizes, over, pieces),
     sill: down
       ? saidSill(c)
@@ -64,6 +74,14 @@ export function frameOf(sizes: Sizes): FaceFrame {
     pieces: { ...pieces, bottom: bottom.value },
   };
 }
+
+/** From outer edge to outer edge of the rails. */
+const overRails = ({ middles, bottomRail }: UpAndDown, top: Length): Sum =>
+  sumOf(
+    plus('frame-opening-height', middles.value, middles),
+    plus('bottom-rail', bottomRail.value, bottomRail),
+    plus('top-rail', top),
+  );
 
 /** A frame as high as the case off its feet. */
 function framedToCase({ case: c, height: outside }: Sizes): UpAndDown {

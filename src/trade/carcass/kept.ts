@@ -1,4 +1,4 @@
-import { type Length, subtract } from '../../length/length';
+import { add, equals, type Length, subtract } from '../../length/length';
 import { keptOff } from './kept-off';
 import type { Part, Size } from './part';
 
@@ -16,7 +16,18 @@ export function keptTo(part: Part, { mark, markWide }: Marks): Part {
   const length = keptAt(part.length, mark);
   const width = keptAt(part.width, markWide);
   const board = part.board && { ...part.board, lengthMark: length.mark };
-  return { ...part, length, width, ...(length !== part.length && board ? { board } : {}) };
+  const laps = lapsAt(part, length);
+  return { ...part, length, width, laps, ...(length !== part.length && board ? { board } : {}) };
+}
+
+/** A lap at the far end of a piece of the face frame stays at that end. */
+function lapsAt({ laps, inFrame, length: own }: Part, kept: Size): Part['laps'] {
+  if (!inFrame || kept === own) return laps;
+  const { value } = own.sum;
+  const by = subtract(kept.mark.value, value);
+  return laps.map((lap) =>
+    equals(add(lap.near, lap.long), value) ? { ...lap, near: add(lap.near, by) } : lap,
+  );
 }
 
 const keptAt = (size: Size, kept: Length | undefined): Size =>

@@ -71,6 +71,8 @@ export type Line = {
 /** A groove along an edge or end: its near wall from that edge, so wide, so deep. Inches. */
 export type Along = {
   readonly id: string;
+  /** Grooves of other shelves that are this one. */
+  readonly also?: readonly string[];
   readonly takes: Takes;
   /** Of a partition, which. */
   readonly face?: Face;
@@ -138,6 +140,8 @@ export type Part = {
   readonly rabbets: readonly Rabbet[];
   readonly notches: readonly Notch[];
   readonly laps: readonly Lap[];
+  /** They are cut in the face that is not seen: it lies over what it is lapped with. */
+  readonly lapsFromBack?: boolean;
   /** Its ends that are mitred, square to its faces; it is as long as its long points are apart. */
   readonly mitres?: readonly string[];
   /** Tongues at its ends. */

@@ -6,6 +6,7 @@ import { given, plus, type Sum, sumOf } from '../sums/sum';
 import { backPart } from './back';
 import { throughBack } from './back-how';
 import { frameOf } from './frame';
+import { lapsOfFrame } from './frame-laps';
 import { pastOf } from './meetings';
 import { nailerParts } from './nailers';
 import { type Making, partOf, rabbetToRabbet } from './panels';
@@ -54,6 +55,7 @@ function cleat(making: Making): Part {
 function framePieces(making: Making): readonly Part[] {
   const { case: c } = making.sizes;
   const frame = frameOf(making.sizes);
+  const laps = lapsOfFrame(making.sizes, frame);
   const { stile, middle, top } = frame.pieces;
   const strip = (piece: Omit<Parameters<typeof partOf>[1], 'stock' | 'stage'>, comesOff = false): Part => ({
     ...partOf(making, { stock: 'frame', ...toLength, ...piece }),
@@ -62,12 +64,14 @@ function framePieces(making: Making): readonly Part[] {
   });
   const rail = { length: frame.rails, spans: { length: 'frame', sets: true }, end: 'left' } as const;
   const upright = { role: 'stile', copies: 2, length: frame.height, end: 'bottom' } as const;
-  const inner = { role: 'middle', copies: c.partitions, length: frame.middles, end: 'bottom' } as const;
+  const inner = { role: 'middle', copies: c.partitions, length: frame.uprights, end: 'bottom' } as const;
   return [
-    strip({ ...upright, width: given('stile', stile) }, c.stilesOff),
-    strip({ ...rail, role: 'railtop', width: given('top-rail', top) }),
-    strip({ ...rail, role: 'railbottom', width: frame.bottomRail }),
-    ...(c.partitions > 0 ? [strip({ ...inner, width: given('middle-stile', middle) }, c.middleOff)] : []),
+    { ...strip({ ...upright, width: given('stile', stile) }, c.stilesOff), ...laps.stile },
+    { ...strip({ ...rail, role: 'railtop', width: given('top-rail', top) }), ...laps.rail },
+    { ...strip({ ...rail, role: 'railbottom', width: frame.bottomRail }), ...laps.rail },
+    ...(c.partitions > 0
+      ? [{ ...strip({ ...inner, width: given('middle-stile', middle) }, c.middleOff), ...laps.middle }]
+      : []),
   ];
 }
 

@@ -1,4 +1,5 @@
 import type { Length } from '../../length/length';
+import type { DrawerPlace } from './part-name';
 
 /** Why a stop strip cannot stand as said; `stop` names it. Inches. */
 export type StopProblem = { readonly stop: string } & (
@@ -11,4 +12,14 @@ export type StopProblem = { readonly stop: string } & (
 );
 
 /** Trays of the bay that come out where it stands; drawers, whose boxes pass it. */
-export type StopWarning = { readonly stop: string; readonly code: 'stop-on-trays' | 'stop-on-drawers' };
+export type StopWarning = { readonly stop: string } & (
+  | { readonly code: 'stop-on-trays' | 'stop-on-drawers' }
+  /** The box of a drawer runs into it: where it just clears all of them, and the widest that would. */
+  | {
+      readonly code: 'stop-strikes';
+      readonly drawer: DrawerPlace;
+      readonly by: Length;
+      readonly at: Length | undefined;
+      readonly most: Length;
+    }
+);

@@ -20,6 +20,8 @@ export type Opening = {
   readonly sill: Sum;
   /** What the sticks stand on: the bottom of the case, or a fixed shelf below the opening. */
   readonly stand: 'bottom' | 'shelf';
+  /** How far over the upper face of the bottom that lies; nothing on the bottom itself. */
+  readonly standUp: Length;
   /** Face of the frame, or front edges of the case, to the inside of the back. */
   readonly deep: Sum;
   /** How much of case or frame a covering front can lie on. */
@@ -50,7 +52,7 @@ export type OpeningProblem =
   | { readonly code: 'no-floor' }
   | { readonly code: 'closed'; readonly by: Length };
 
-type Planned = Pick<Opening, 'wide' | 'high' | 'sill' | 'stand' | 'deep' | 'edges'>;
+type Planned = Pick<Opening, 'wide' | 'high' | 'sill' | 'stand' | 'standUp' | 'deep' | 'edges'>;
 
 /**
  * The opening of a column: as planned from the case or as said, then as measured where that is taken up.
@@ -78,6 +80,7 @@ function asSaid(bank: Bank): Found<Planned> {
     high: given('opening', bank.height ?? zero),
     sill: given('lower-edge', bank.sill ?? zero),
     stand: 'bottom',
+    standUp: zero,
     deep: given('depth-to-back', bank.depth ?? zero),
     edges: {},
   });
@@ -147,7 +150,7 @@ function inFrame(sizes: Sizes, bay: number, over: string | undefined): Planned {
 }
 
 /** In a frame sticks stand on the bottom of the case, or on the highest fixed shelf below the opening. */
-function standIn(sizes: Sizes, bay: number, sill: Sum): Pick<Planned, 'sill' | 'stand'> {
+function standIn(sizes: Sizes, bay: number, sill: Sum): Pick<Planned, 'sill' | 'stand' | 'standUp'> {
   const below = across(sizes, bay, 'fixed')
     .map((shelf) => add(shelf.low, shelf.thick))
     .filter((top) => !less(sill.value, top));
@@ -156,8 +159,9 @@ function standIn(sizes: Sizes, bay: number, sill: Sum): Pick<Planned, 'sill' | '
     ? {
         sill: sumOf(plus('over-bottom', sill.value, sill), minus('shelf-under', top)),
         stand: 'shelf',
+        standUp: top,
       }
-    : { sill, stand: 'bottom' };
+    : { sill, stand: 'bottom', standUp: zero };
 }
 
 function inCarcass(sizes: Sizes, bay: number, over: string | undefined): Planned {
@@ -174,6 +178,7 @@ function inCarcass(sizes: Sizes, bay: number, over: string | undefined): Planned
       : sumOf(plus('clear-height', clearHeight.value, clearHeight), minus('shelf-under', floor)),
     sill: given(under ? 'on-shelf' : 'on-bottom', zero),
     stand: under ? 'shelf' : 'bottom',
+    standUp: floor,
     deep: sumOf(plus('case-to-back', inner.value, inner)),
     edges: {
       left: thick(bay === 1 ? 'side' : 'partition'),

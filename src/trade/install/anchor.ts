@@ -12,14 +12,19 @@ type AnchorPlan = {
   readonly cleat?: { readonly thick: Length; readonly wide: Length } | 'back-alone' | undefined;
   /** A washer under each head. */
   readonly washers?: boolean | undefined;
+  /** What the case has of its own between its highest strip and its lowest. */
+  readonly between?: Strip | undefined;
 };
+
+/** What of a case is fixed to a wall. */
+type Strip = 'cleat' | 'nailer';
 
 /** What stands on the card of every case, whatever else is known of it. */
 type AnchorFact =
   | { readonly code: 'before-loading' }
   | { readonly code: 'fixings'; readonly least: number; readonly where: 'framing' | 'anywhere' }
   | { readonly code: 'cleat'; readonly thick: Length; readonly wide: Length }
-  | { readonly code: 'strip-between'; readonly past: Length }
+  | { readonly code: 'strip-between'; readonly past: Length; readonly has?: Strip | undefined }
   | { readonly code: 'again-in-a-week' };
 
 /** What the plan lacks, and by how much. */
@@ -62,7 +67,7 @@ export function anchorCard(plan: AnchorPlan): Result<AnchorCard, AnchorError> {
     { code: 'before-loading' },
     { code: 'fixings', least: leastFixings, where: plan.wall === 'sheathing' ? 'anywhere' : 'framing' },
     { code: 'cleat', ...cleat },
-    ...(isPositive(past) ? [{ code: 'strip-between', past } as const] : []),
+    ...(isPositive(past) ? [{ code: 'strip-between', past, has: plan.between } as const] : []),
     { code: 'again-in-a-week' },
   ];
   return ok({ facts, lacks: lacksOf(plan), asks: asksOf(plan) });

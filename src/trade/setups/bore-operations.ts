@@ -80,6 +80,7 @@ export const boresOf = (part: Part, piece: Piece, at: At): readonly Operation[] 
     });
     return {
       id: opId(part.id, `bore~${bore.id}`, piece.id),
+      ...(bore.also ? { also: bore.also.map((id) => opId(part.id, `bore~${id}`, piece.id)) } : {}),
       part: part.id,
       copy: piece.id,
       name: face ? { ...piece.name, copy: face } : piece.name,

@@ -156,9 +156,9 @@ export const notched = (part: Part): Placing => ({ stands: edge('back'), ...offS
 /** A blade that cuts on its way up tears the face above it: the one that is seen lies down. */
 export const cornered: Placing = { face: { named: 'outside', lies: 'down' } };
 
-/** Half-lapped: rails in their show face, what crosses them in the other. */
+/** Half-lapped: rails in their show face, what lies over them in the other. */
 export const lapped = (part: Part): Placing => ({
-  face: { named: 'show', lies: part.name.role === 'basecross' ? 'up' : 'down' },
+  face: { named: 'show', lies: part.lapsFromBack || part.name.role === 'basecross' ? 'up' : 'down' },
   onFence: edge('true'),
   ...offStop(part),
 });

@@ -59,6 +59,8 @@ export type CleatOn = 'case' | 'wall';
 export type Operation = {
   /** Its tick: made of the part, the cut and the copy, never of a size. */
   readonly id: string;
+  /** Ids of cuts that this one is as well: a tick of any stands for it. */
+  readonly also?: readonly string[];
   readonly part: string;
   readonly copy: string;
   readonly name: WorkName;
@@ -94,6 +96,9 @@ export type Operation = {
 
 /** A step at the bench: nothing is cut at it. */
 export const isStep = ({ setup }: Operation): boolean => machineAt(setup.machine).cuts === 'none';
+
+/** Every id a tick of an operation may be kept under, its own first. */
+export const idsOf = ({ id, also = [] }: Pick<Operation, 'id' | 'also'>): readonly string[] => [id, ...also];
 
 /** Id of an operation. @example opId('c1~left', 'rip', '1') // 'cut/c1~left/rip/1' */
 export const opId = (part: string, cut: string, copy: string): string => `cut/${part}/${cut}/${copy}`;

@@ -242,6 +242,7 @@ function alongOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
     const setup = setupOf({ ...how, cutter, height, figure, on: groove.edge });
     return {
       ...base(part, piece, `along~${groove.id}`),
+      ...(groove.also ? { also: groove.also.map((id) => opId(part.id, `along~${id}`, piece.id)) } : {}),
       ...(face ? { name: { ...piece.name, copy: face } } : {}),
       what: 'along',
       which: { is: 'takes', takes: groove.takes, ...stoppedAt(groove, part.end, tape) },

@@ -12,6 +12,8 @@ export type RowName = 'front' | 'rear';
 /** A row of holes in a face of a part. Inches. */
 export type Bore = {
   readonly id: string;
+  /** Rows of other shelves that lie in the same holes. */
+  readonly also?: readonly string[];
   /** The loose shelves it holds. */
   readonly inside: string;
   readonly row: RowName;

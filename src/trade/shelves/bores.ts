@@ -5,7 +5,7 @@ import type { Face } from '../grooves/layout';
 import type { Bore, RowName } from './bore';
 import { holeRow } from './hole-row';
 import { type Pins, pinsOf } from './pins';
-import { sameRows } from './same-rows';
+import { rowOf, sameRows } from './same-rows';
 
 /** A wall of a bay: the face that looks into it, and how far its reference end lies below the case bottom. Inches. */
 type Wall = { readonly face: Face; readonly datum: Length };
@@ -34,7 +34,7 @@ function boreOf(i: Inside, row: RowName, at: Wall & { readonly pins: Pins; reado
   })).filter(({ no }) => !pins.leftOut.includes(no));
   return {
     ...pins,
-    id: `${i.id}~${row}`,
+    ...rowOf(at.sizes, i, row),
     inside: i.id,
     row,
     face: at.face,

@@ -1,6 +1,7 @@
 import { equals, type Length } from '../../length/length';
 import type { Inside } from '../carcass/case';
 import type { Sizes } from '../carcass/sizes';
+import type { RowName } from './bore';
 import { type Pins, pinsOf } from './pins';
 import { type Strips, stripsOf } from './strips';
 
@@ -49,6 +50,20 @@ export function sameRows(sizes: Sizes, i: Inside): Inside | undefined {
   );
   const ofKind = (x: Inside) => x.kind === 'loose' && x.bay === i.bay && isOnStrips(x) === isOnStrips(i);
   return before.find((x) => ofKind(x) && isSame(x));
+}
+
+/** The sets of loose shelves that lie in the holes, or on the strips, of this one. */
+const sharedBy = (sizes: Sizes, i: Inside): readonly string[] =>
+  sizes.case.inside.filter((other) => sameRows(sizes, other)?.id === i.id).map(({ id }) => id);
+
+/** A row of a set, and by which ids it was known while sets that share it had rows of their own. */
+export function rowOf(
+  sizes: Sizes,
+  i: Inside,
+  row: RowName,
+): { readonly id: string; readonly also?: readonly string[] } {
+  const also = sharedBy(sizes, i).map((id) => `${id}~${row}`);
+  return { id: `${i.id}~${row}`, ...(also.length > 0 ? { also } : {}) };
 }
 
 const isOnStrips = ({ heldBy }: Inside): boolean => heldBy === 'strips';

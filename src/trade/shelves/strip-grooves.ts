@@ -1,7 +1,7 @@
 import type { Along } from '../carcass/part';
 import type { Sizes } from '../carcass/sizes';
 import type { Face } from '../grooves/layout';
-import { sameRows } from './same-rows';
+import { rowOf, sameRows } from './same-rows';
 import { stripsOf } from './strips';
 
 /** The grooves for strips in one wall of a bay, each measured from the front edge. */
@@ -12,7 +12,7 @@ export const stripGrooves = (sizes: Sizes, bay: number, face: Face): readonly Al
       const strips = stripsOf(sizes, i);
       return strips
         ? (['front', 'rear'] as const).map((row) => ({
-            id: `${i.id}~${row}`,
+            ...rowOf(sizes, i, row),
             takes: { part: 'strip' as const },
             edge: { at: 'edge', named: 'front' } as const,
             near: strips[row],

@@ -15,7 +15,7 @@ test('one is a cleat, an end, a cross member; two are more', () => {
 });
 
 test('the middle stile is spoken of where there are partitions', () => {
-  const down = { how: 'as high as the case', clear: '1/8', sill: '1/4', toe: '3' };
+  const down = { how: 'as high as the case', meets: 'butted', clear: '1/8', sill: '1/4', toe: '3' };
   const at = {
     ...down,
     stock: 'oak',
@@ -27,14 +27,14 @@ test('the middle stile is spoken of where there are partitions', () => {
   };
   const middle = { ...at, middle: '1 3/8', middleOff: 'held by screws' };
   expect(said(words.frame({ ...c, partitions: 0 }, middle))).toBe(
-    'A face frame of oak as high as the case, 3/16 past the sides. Stiles 1 11/16, glued; rails 2 at the top, 1 5/8 at the bottom.',
+    'A face frame of oak as high as the case, butted, 3/16 past the sides. Stiles 1 11/16, glued; rails 2 at the top, 1 5/8 at the bottom.',
   );
   expect(said(words.frame({ ...c, partitions: 1 }, middle))).toContain(
     '; middle 1 3/8, held by screws; rails',
   );
   const floor = { ...middle, how: 'with stiles to the floor' };
   expect(said(words.frame({ ...c, hasFrame: true, frameHow: 'floor' }, floor))).toBe(
-    'A face frame of oak with stiles to the floor, 3/16 past the sides. Stiles 1 11/16, 1/8 clear of the floor, glued; rails 2 at the top, at the bottom from 1/4 over the case bottom to 3 off the floor.',
+    'A face frame of oak with stiles to the floor, butted, 3/16 past the sides. Stiles 1 11/16, 1/8 clear of the floor, glued; rails 2 at the top, at the bottom from 1/4 over the case bottom to 3 off the floor.',
   );
 });
 

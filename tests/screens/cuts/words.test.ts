@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { editBoard } from '../../../src/job/edits';
 import * as words from '../../../src/screens/cuts/words';
+import type { Operation } from '../../../src/trade/setups/operation';
 import { l } from '../../length/write-figures';
 import { worked } from '../../plan/job-of';
 
@@ -47,6 +48,18 @@ describe('the parts on a card', () => {
     expect(words.cardParts(['a', 'b', 'c'], 0, 1)).toBe('a, b, c');
     expect(words.cardParts(['a', 'b', 'c', 'd', 'e'], 2, 5)).toBe('a, b, c and 2 more · 2 of 5');
     expect(words.cardParts(['a', 'b'], 0, 2)).toBe('a, b');
+  });
+
+  test('one with a single mitred end says which; of two no end is named', () => {
+    const named = (...ends: readonly string[]) => {
+      const op: Operation = { ...rip, what: 'mitre', which: { is: 'long-points', ends } };
+      return words.groupName(
+        { part: 'p', name: { of: { role: 'left' } }, pieces: [{ op, letter: '' }] },
+        '1/32',
+      );
+    };
+    expect(named('bottom')).toBe('Left side, bottom end');
+    expect(named('bottom', 'top')).toBe('Left side');
   });
 });
 

@@ -62,6 +62,12 @@ describe('the anchor card', () => {
     expect(anchor.fact({ code: 'strip-between', past: l('4 1/4') })).toContain('4 1/4 over 60');
   });
 
+  test('a case with a strip between is fixed through that, one without wants one', () => {
+    const between = { code: 'strip-between', past: l('4 1/4') } as const;
+    expect(anchor.fact({ ...between, has: 'nailer' })).toContain('fix it through the nailer between as well');
+    expect(anchor.fact(between)).toContain('an anchor strip between floor and top as well');
+  });
+
   test('where it goes along the wall, and how many studs take a screw', () => {
     expect(anchor.atWall(undefined, undefined, undefined)).toBe(
       'Where it goes along the wall is not said yet.',

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { cutsAcross } from '../../../src/screens/shared/cuts-across';
+import { cutsAcross, cutsAlong, mitresOf } from '../../../src/screens/shared/cuts-across';
 import type { Part } from '../../../src/trade/carcass/part';
 import { l } from '../../length/write-figures';
 import { at, opened } from '../../plan/laid-sample';
@@ -27,4 +27,49 @@ test('cutsAcross draws a rabbet at the top at the far end, one at the bottom at 
     ['top', 29.5, 0.5],
     ['bottom', 0, 0.5],
   ]);
+});
+
+/** A side 30 long and 12 wide, of 3/4; its bottom end is at the block. */
+function sideWith(own: Partial<Part>): Part {
+  const side = at(opened.entries).plan.parts.find((p) => p.id === 'case~left');
+  if (!side) throw new Error('a side is wanted');
+  const long = { ...side.length, sum: { ...side.length.sum, value: l('30') } };
+  const wide = { ...side.width, sum: { ...side.width.sum, value: l('12') } };
+  const bare = { board: undefined, laps: [], notches: [], rabbets: [], along: [] };
+  return { ...side, ...bare, length: long, width: wide, thickness: l('3/4'), end: 'bottom', ...own };
+}
+
+test('a groove is drawn from where it begins to where it stops; a rabbet for a cleat as long as that is', () => {
+  const back = { at: 'edge', named: 'back' } as const;
+  const groove = { id: 'g', takes: { part: 'back' as const }, edge: back, width: l('1/4'), depth: l('1/4') };
+  const part = sideWith({
+    along: [
+      // 3 of 12 from the back edge, 3/12 wide: from 6 to 24 of 30
+      { ...groove, near: l('3'), width: l('3'), from: l('6'), to: l('24') },
+      // the whole edge, at the front: 12 − 3 − 3 from the back
+      { ...groove, id: 'f', edge: { at: 'edge', named: 'front' }, near: l('3'), width: l('3') },
+    ],
+    rabbets: [
+      {
+        id: 'c',
+        takes: { part: 'cleat' },
+        along: back,
+        width: l('3'),
+        depth: l('1/4'),
+        from: l('24'),
+        to: l('27'),
+      },
+    ],
+  });
+  expect(cutsAlong(part)).toEqual([
+    { id: 'g', near: 0.25, wide: 0.25, from: 0.2, to: 0.8 },
+    { id: 'f', near: 0.5, wide: 0.25, from: 0, to: 1 },
+    { id: 'c', near: 0, wide: 0.25, from: 0.8, to: 0.9 },
+  ]);
+});
+
+test('a mitred end slopes as far as the part is thick: 3/4 of 30', () => {
+  expect(mitresOf(sideWith({}))).toEqual({ near: 0, far: 0 });
+  expect(mitresOf(sideWith({ mitres: ['top'] }))).toEqual({ near: 0, far: 0.025 });
+  expect(mitresOf(sideWith({ mitres: ['bottom', 'top'] }))).toEqual({ near: 0.025, far: 0.025 });
 });
