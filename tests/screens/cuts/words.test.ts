@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { editBoard } from '../../../src/job/edits';
 import * as words from '../../../src/screens/cuts/words';
+import { groupName } from '../../../src/screens/shared/piece-words';
 import type { Operation } from '../../../src/trade/setups/operation';
 import { l } from '../../length/write-figures';
 import { worked } from '../../plan/job-of';
@@ -53,10 +54,7 @@ describe('the parts on a card', () => {
   test('one with a single mitred end says which; of two no end is named', () => {
     const named = (...ends: readonly string[]) => {
       const op: Operation = { ...rip, what: 'mitre', which: { is: 'long-points', ends } };
-      return words.groupName(
-        { part: 'p', name: { of: { role: 'left' } }, pieces: [{ op, letter: '' }] },
-        '1/32',
-      );
+      return groupName({ part: 'p', name: { of: { role: 'left' } }, pieces: [{ op, letter: '' }] }, '1/32');
     };
     expect(named('bottom')).toBe('Left side, bottom end');
     expect(named('bottom', 'top')).toBe('Left side');
