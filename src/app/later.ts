@@ -14,4 +14,5 @@ export { allHere } from './all-here';
 export { copiesOf } from './copies';
 export { LaterScreen } from './later-screens';
 export { startUpdate } from './offline';
+export { shareFile, sharePdf } from './share';
 export { Trouble } from './trouble';

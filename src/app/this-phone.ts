@@ -5,7 +5,6 @@ import type { KeptIn, Store } from '../store/store';
 import { later } from './bring-later';
 import { homeScreen } from './home-screen';
 import { servedHere, updateWaiting } from './served';
-import { shareFile, sharePdf } from './share';
 
 type PhoneStore = Pick<Store, 'keptIn' | 'onKeptIn' | 'restored' | 'evenOut' | 'aside' | 'secure'>;
 
@@ -51,12 +50,15 @@ export function makePhone(store: PhoneStore, { gone, setAside, left }: At): Phon
     servedHere,
     startUpdate: async () => later.peek()?.startUpdate(() => store.secure().catch(() => false)),
     home: homeScreen(),
-    share: shareFile,
-    sharePdf,
+    share: async (name, text) => (await sharing()).shareFile(name, text),
+    sharePdf: async (name, pdf) => (await sharing()).sharePdf(name, pdf),
     readOnly: gone,
     // some browsers ask the person: nothing waits for the answer
     askToKeep: () => void askToPersist().then(heard),
   };
 }
+
+/** Only screens of the second file hand anything out: it is here by then. */
+const sharing = () => import('./later');
 
 const nothing = (): void => undefined;

@@ -1,4 +1,3 @@
-import type { Json } from './entry';
 import type { Values } from './fields';
 import { joinFields, kerfFields, nextFields, putUpFields, screwFields } from './install-fields';
 import { children, named, pick, type Tree } from './tree';
@@ -54,11 +53,3 @@ export const installOf = (tree: Tree): Install => ({
     return gone ? [] : [{ id, said }];
   }),
 });
-
-/** Notes for next time among values by path. */
-export const notesIn = (values: ReadonlyMap<string, Json>): readonly string[] =>
-  [...values].flatMap(([path, said]) => {
-    const [table, id, field] = path.split('/');
-    const is = table === 'next' && field === 'said' && values.get(`next/${id}/gone`) !== true;
-    return is && typeof said === 'string' && said ? [said] : [];
-  });

@@ -1,6 +1,6 @@
 import type { Entry } from '../job/entry';
-import { notesIn } from '../job/install';
 import { fold, inOrder } from '../job/log';
+import { notesIn } from '../job/notes-in';
 import type { Database } from './db';
 import {
   keptRows,

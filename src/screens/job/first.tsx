@@ -1,7 +1,7 @@
 import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
-import { KeptLine } from './kept';
+import { KeptLine } from './kept-line';
 import { LeftClosed } from './left-closed';
 import * as words from './words';
 import './job.css';

@@ -1,20 +1,11 @@
 import type { Job } from '../../job/job';
 import { Chip } from '../../ui/button';
-import { Icon } from '../../ui/icon';
 import type { Bench, ThisPhone } from '../bench';
+import { KeptLine } from './kept-line';
 import type { JobLater } from './later';
 import * as words from './words';
-import './phone.css';
 
 type PhoneProps = { readonly phone: ThisPhone };
-
-/** In how many places the last change is kept. */
-export const KeptLine = ({ phone }: PhoneProps) => (
-  <p class="kept">
-    <Icon name="phone" />
-    {words.kept(phone.keptIn.value, phone.servedHere.value)}
-  </p>
-);
 
 type KeptProps = { readonly bench: Bench; readonly job: Job; readonly later: JobLater | undefined };
 

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { editNextTime, editScrews } from '../../src/job/edits';
-import { notesIn } from '../../src/job/install';
 import { jobOf } from '../../src/job/job';
 import { fold } from '../../src/job/log';
+import { notesIn } from '../../src/job/notes-in';
 import { logOf } from '../plan/job-of';
 
 const { values } = fold(
