@@ -36,7 +36,9 @@ export function headOf(bytes: Uint8Array): Result<PictureHead, HeadError> {
     if (word(view, 4) === 'ftyp' && heics.includes(word(view, 8))) return heic(view);
     return noPicture;
   } catch {
-    return view.byteLength < 12 ? noPicture : cutShort; // read over its end
+    // read over its end: a JPEG is told by its first two bytes, the others by twelve
+    const isKnown = view.byteLength >= 12 || (view.byteLength > 2 && view.getUint16(0) === 0xffd8);
+    return isKnown ? cutShort : noPicture;
   }
 }
 

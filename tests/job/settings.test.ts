@@ -7,13 +7,21 @@ describe('readSettings', () => {
       shelf: {},
       theme: 'phone',
       hand: 'right',
+      aloud: 'tap',
       text: 'phone',
       calipers: 'tape',
       tape: '1/32',
     }));
 
   test('what is kept reads back', () => {
-    const kept = { theme: 'blued', hand: 'left', text: 'large', calipers: 'mm', tape: '1/2 mm' };
+    const kept = {
+      theme: 'blued',
+      hand: 'left',
+      aloud: 'each',
+      text: 'large',
+      calipers: 'mm',
+      tape: '1/2 mm',
+    };
     const where = { job: 'j1', here: '#/job', saw: '#/saw/b1/r1~1~p1' };
     expect(readSettings({ ...kept, ...where })).toEqual({ shelf: {}, ...kept, ...where });
   });
