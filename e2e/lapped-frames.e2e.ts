@@ -29,7 +29,7 @@ test('a half-lapped face frame from nothing to the cuts that make it', async ({ 
   await expect(row('Top rail')).toContainText('30');
   await hand.tap(row('Top rail'));
   const part = page.locator('main');
-  await expect(part).toContainText('Lap 28 1/2 from the left end: 1 1/2 long, 3/8 deep.');
+  await expect(part).toContainText('Lap 28 1/2 from the left end: 1 1/2 long, 3/8 deep, in its show face.');
   await hand.tap(part.getByRole('button', { name: /why/ }).first());
   await expect(part).toContainText('frame width');
   await page.goto('./#/cuts');

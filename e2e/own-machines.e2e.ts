@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { keyIn, makeReady, openSample, standing, typed } from './app';
+import { choose, keyIn, makeReady, openSample, pastBounce, standing, typed, typeInto } from './app';
 import { handOn } from './hand';
 
 /** A case 30 × 48 × 11 1/4, of ply read as 3/4. */
@@ -171,4 +171,45 @@ test('a rabbet goes to a second table saw, and back', async ({ page }) => {
   await expect(page.locator('main')).toContainText('Old saw: the blade stands 3/32 too low.');
   await page.goto('./#/cuts');
   await expect(old).toBeVisible();
+});
+
+test('a drill press the shop added bores a row of pins by its own figures, and what it does not reach is told', async ({
+  page,
+}) => {
+  await newCase(page);
+  await page.getByRole('button', { name: /loose shelves/i }).click();
+  const dock = page.getByRole('dialog');
+  await dock.getByRole('button', { name: '3', exact: true }).click();
+  await dock.getByRole('button', { name: 'Done' }).click();
+  await pastBounce(page);
+  await choose(page, /What holds the loose shelves/, 'pins in rows of holes');
+  await typeInto(page, /First hole over the bottom/, '6');
+  await typeInto(page, /Hole to hole/, '2');
+  await choose(page, /What the holes are bored with/, 'a drill press');
+  await added(page, /^Drill press/, 'Floor press');
+  await measured(page, 'Floor press', /^Middle of the bit to the column/, '10');
+  await measured(page, 'Floor press', /^Deepest it bores at one stroke/, '4');
+  await measured(page, 'Floor press', /^Largest bit it takes/, '1/2');
+
+  // 11 1/4 − 2 from the front edge; nobody measured the usual press, and the holes are 1/4 wide and 3/8 deep
+  await page.goto('./#/cuts');
+  const rear = page.locator('main .cutrow').filter({ hasText: /middle of the bit.*9 and 1\/4 inches/s });
+  await expect(page.getByRole('heading', { name: 'Floor press', exact: true })).toBeVisible();
+  await rear.click();
+  await makeReady(page);
+  await expect(standing(page)).toHaveText('9 and 1/4 inches');
+  await expect(page.locator('.mstrip')).toContainText('Floor press');
+  await expect(page.locator('main, .saw').first()).toContainText('Stop collar on the bit, work clamped.');
+  // the bottom, 3/4 thick, lies at the lower ends: the first hole 6 over it
+  const marks = page.getByRole('region', { name: 'Holes on: Left side, Right side' });
+  await expect(marks.getByRole('listitem').first()).toHaveText('1: 6 3/4');
+
+  // measured again, its column stands 1/4 too near
+  await page.goto('./#/shop');
+  await measured(page, 'Floor press', /^Middle of the bit to the column/, '9');
+  await page.goto('./#/cuts');
+  await expect(page.getByRole('heading', { name: 'Floor press', exact: true })).toHaveCount(0);
+  await rear.click();
+  await page.getByRole('button', { name: 'On another machine' }).click();
+  await expect(dock.getByRole('button', { name: /^Floor press/ })).toContainText('it reaches 1/4 too little');
 });

@@ -48,6 +48,7 @@ const jobs = (): Readonly<Record<string, Job>> => {
     index: cutOn({ machine: 'index' }),
     'other end': cutOn({ against: 'other' }),
     'back in a groove': { ...job, cases: job.cases.map((c) => ({ ...c, backHow: 'groove' as const })) },
+    'half-lapped frame': { ...job, cases: job.cases.map((c) => ({ ...c, frameMeets: 'lap' as const })) },
     rabbeted: { ...job, banks: job.banks.map((bank) => ({ ...bank, boxJoint: 'rabbeted' })) },
     'box joint': { ...job, banks: job.banks.map((bank) => ({ ...bank, boxJoint: 'box-joint' })) },
     'saws of its own': cutOn({ ripOn: 'rip', ripBy: 'own1', lengthOn: 'saw', lengthBy: 'own2' }),

@@ -118,8 +118,8 @@ const Found = ({ settings: { problems, warnings }, own, onShop }: FoundProps) =>
     {problems.map((problem, k) => (
       <li key={k} class="wrongline">
         <Icon name="warn" />
-        {own && `${ownName(own)}: `}
-        {settingProblemText(problem)}
+        {own && problem.code !== 'shop-figure-missing' && `${ownName(own)}: `}
+        {settingProblemText(problem, own)}
       </li>
     ))}
     {problems.some((p) => p.code === 'shop-figure-missing') && (

@@ -70,11 +70,24 @@ export function lies({ end, corner }: Part, { rabbet, groove }: AlongBack): stri
 const stopped = ({ from, to }: Pick<Part['rabbets'][number], 'from' | 'to'>, end: string): string =>
   from && to ? `, ${stoppedWords(from, to, { end, say: w })}` : '';
 
+/** Which face of a piece of the face frame its laps are cut in. */
+const inFace = ({ inFrame, lapsFromBack }: Part): string =>
+  inFrame ? `, in its ${lapsFromBack ? 'back' : 'show face'}` : '';
+
 /** What is cut in a part beside its grooves, one line for each. */
-export function joints(
-  { name, end, rabbets, notches, laps, along = [], bores = [], lines = [], tongues = [], corner }: Part,
-  tape: Tape,
-): readonly string[] {
+export function joints(part: Part, tape: Tape): readonly string[] {
+  const {
+    name,
+    end,
+    rabbets,
+    notches,
+    laps,
+    along = [],
+    bores = [],
+    lines = [],
+    tongues = [],
+    corner,
+  } = part;
   const cut = ({ near, long, deep }: Part['laps'][number]) =>
     `${w(near)} from the ${end} end: ${w(long)} long, ${w(deep)} deep`;
   return [
@@ -91,7 +104,7 @@ export function joints(
         ]
       : []),
     ...notches.map((notch) => `Notch ${cut(notch)}; all partitions clamped as one.`),
-    ...laps.map((lap) => `Lap ${cut(lap)}.`),
+    ...laps.map((lap) => `Lap ${cut(lap)}${inFace(part)}.`),
     ...bores.map((bore) => rowLine(bore, tape)),
     ...tongues.map(tongueLine),
     ...lines.map((line) => standsAt(line, end)),

@@ -3,9 +3,11 @@ import type { Board } from '../../trade/grooves/board';
 import type { Layout } from '../../trade/grooves/lay-out';
 import type { BoardField, GrooveField, Problem } from '../../trade/grooves/layout';
 import type { Setting, SettingProblem, SettingWarning } from '../../trade/grooves/settings';
+import type { OwnMachine } from '../../trade/machines/shop';
 import { capital } from './capital';
 import { exactly as w } from './exact-words';
 import { callGroove } from './groove-name';
+import { ownName } from './machines/machine-names';
 import { shopFields } from './shop-field-words';
 import { tooManyText } from './too-much-words';
 
@@ -86,10 +88,10 @@ export const passText = ({ wall, pass, passes, strip }: Setting): string => {
   return `pass ${pass} of ${passes}, ${which}${packed}`;
 };
 
-export function settingProblemText(problem: SettingProblem): string {
+export function settingProblemText(problem: SettingProblem, own?: OwnMachine): string {
   switch (problem.code) {
     case 'shop-figure-missing':
-      return `Measure once for the shop: ${shopFields[problem.field].toLowerCase()}.`;
+      return `Measure once for ${own ? ownName(own) : 'the shop'}: ${shopFields[problem.field].toLowerCase()}.`;
     case 'shop-figure-wrong':
       return `Shop figures say ${w(problem.figure)} for ${shopFields[problem.field].toLowerCase()}. Measure it again.`;
     case 'cutter-too-wide':

@@ -48,15 +48,26 @@ const short: Partial<Record<ShopField, (by: string) => string>> = {
   pressBit: (by) => `the bit is ${by} too large for its chuck`,
 };
 
+/** The same of a machine of the shop's own, whose name stands before it. */
+const ownShort: typeof short = {
+  sledCross: (by) => `the piece is ${by} too wide for it`,
+  stopReach: (by) => `its stop is ${by} short`,
+  slidingCross: (by) => `the piece is ${by} too wide for it`,
+  slidingStop: (by) => `its stop is ${by} short`,
+  slidingHeight: (by) => `the piece is ${by} too thick for it`,
+  circularDepth: (by) => `it cuts ${by} too shallow`,
+  pressThroat: (by) => `it reaches ${by} too little`,
+};
+
 const plungeShort = (field: ShopField, by: string): string =>
   field === 'circularGuide' ? `the guide is ${by} short` : `it cuts ${by} too shallow`;
 
-function lackWords(lack: Lack, tool: Tool, tape: Tape): string {
+function lackWords(lack: Lack, { tool, own }: Pick<Way, 'tool' | 'own'>, tape: Tape): string {
   switch (lack.code) {
     case 'short':
       if (tool === 'plunge') return plungeShort(lack.field, at(lack.by, tape));
       if (tool === 'table' && lack.field === 'capacity') return `the fence is ${at(lack.by, tape)} short`;
-      return short[lack.field]?.(at(lack.by, tape)) ?? '';
+      return ((own && ownShort[lack.field]) ?? short[lack.field])?.(at(lack.by, tape)) ?? '';
     case 'cutter-too-wide':
       return `the bit is ${at(lack.by, tape)} too wide`;
     case 'cutter-too-narrow':
@@ -64,15 +75,16 @@ function lackWords(lack: Lack, tool: Tool, tape: Tape): string {
     case 'unsteady':
       return `the piece turns at the fence, ${at(lack.by, tape)} too little lies along it`;
     case 'no-stack':
-      return 'the sliding saw takes no stack';
+      return own ? 'it takes no stack' : 'the sliding saw takes no stack';
     default:
       return assertNever(lack);
   }
 }
 
 /** What a machine lacks for a cut; nothing where it lacks nothing. @example 'The rip fence is 4 short.' */
-export function lacksText({ lacks, tool, own }: Way, tape: Tape): string {
-  const each = lacks.map((lack) => lackWords(lack, tool, tape)).join('; ');
+export function lacksText(way: Way, tape: Tape): string {
+  const { lacks, own } = way;
+  const each = lacks.map((lack) => lackWords(lack, way, tape)).join('; ');
   if (each === '') return '';
   return own ? `${ownName(own)}: ${each}.` : `${capital(each)}.`;
 }

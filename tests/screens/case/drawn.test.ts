@@ -36,6 +36,22 @@ describe.each([
   });
 });
 
+// 38 3/8 and 3/16 at either side; 64 1/4 − 4 1/8 high
+test('half-lapped, rails of a frame run from edge to edge and its middle stile over both', () => {
+  const framed = {
+    ...plainCase,
+    hasFrame: true,
+    overhang: l('3/16'),
+    stocks: { ...plainCase.stocks, frame: 'f' },
+  };
+  const at = (role: string, meets?: 'lap') =>
+    frontOf(work({ ...framed, frameMeets: meets })).pieces.find((p) => p.part === `c1~${role}`);
+  expect(at('railtop', 'lap')).toMatchObject({ x: 0, w: 38.75 });
+  expect(at('railtop')).toMatchObject({ x: 1.5, w: 35.75 });
+  expect(at('middle', 'lap')).toMatchObject({ y: 4.125, h: 60.125 });
+  expect(at('middle')).toMatchObject({ y: 5.625, h: 57.125 });
+});
+
 test('two fixed shelves are told apart from the bottom up', () => {
   const shelf = (id: string) => frontOf(shelved).pieces.find((p) => p.part === `c1~${id}`);
   expect([shelf('b')?.no, shelf('a')?.no]).toEqual([1, 2]);

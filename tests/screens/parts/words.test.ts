@@ -68,6 +68,16 @@ describe('a part in words', () => {
     ]);
   });
 
+  test('a lap of the face frame says which face it is cut in', () => {
+    const lap = { id: 'laptop', near: l('38'), long: l('2'), deep: l('3/8') };
+    const piece = { ...side, rabbets: [], notches: [], laps: [lap], inFrame: true };
+    const said = (own: Part) => words.joints(own, '1/32')[0];
+    expect(said({ ...piece, lapsFromBack: true })).toBe(
+      'Lap 38 from the bottom end: 2 long, 3/8 deep, in its back.',
+    );
+    expect(said(piece)).toBe('Lap 38 from the bottom end: 2 long, 3/8 deep, in its show face.');
+  });
+
   test('a size says which way it was rounded, and why', () => {
     expect(words.rounded('floor', l('11 1/3'))).toMatch(/^Rounded down: it must go in\. Exact: 11/);
     expect(words.rounded('ceil', l('1/2'))).toBe('Rounded up: it must take something in. Exact: 1/2.');

@@ -18,7 +18,7 @@ const says = (b: Board): readonly string[] => {
   const { layout, settings } = viewOf(b, {}, '1/32');
   return [
     ...layout.problems.map((p) => problemText(p, b, layout)),
-    ...settings.problems.map(settingProblemText),
+    ...settings.problems.map((problem) => settingProblemText(problem)),
     ...layout.warnings.map((x) => warningText(x, layout)),
   ];
 };
@@ -87,4 +87,11 @@ describe('what is wrong is said by how much, and what would fit', () => {
       'meet through the board, 1/32 over. Stagger them, cut shallower, or take thicker stuff.',
     );
   });
+});
+
+test('a figure that a machine of the shop’s own is without is asked for that machine', () => {
+  const own = { id: 'own1', name: 'Second router', like: 'router', figures: {} } as const;
+  expect(settingProblemText({ code: 'shop-figure-missing', field: 'routerBase' }, own)).toBe(
+    'Measure once for Second router: router base edge to cutter centre.',
+  );
 });

@@ -9,6 +9,7 @@ import {
   tooSmallText,
 } from '../../../src/screens/shared/limit-words';
 import { lacksOf, type Need } from '../../../src/trade/machines/limits';
+import type { OwnMachine } from '../../../src/trade/machines/shop';
 import { l } from '../../length/write-figures';
 
 const shop = { capacity: l('30'), tableHeight: l('3'), sledCross: l('22'), stopReach: l('32') };
@@ -54,6 +55,19 @@ describe('what a machine cannot take, in words', () => {
       'Old saw',
       'Machine without a name',
     ]);
+  });
+
+  test('what a machine of the shop’s own lacks names it once', () => {
+    const lacking = (like: 'sled' | 'sliding' | 'press', figures: OwnMachine['figures'], need: Need) =>
+      lacksText(lacksOf(need, { id: 'own1', name: 'Second', like, figures }, {}), '1/32');
+    // 24 − 22, 66 1/2 − 32
+    expect(lacking('sled', { sledCross: l('22'), stopReach: l('32') }, cross)).toBe(
+      'Second: the piece is 2 too wide for it; its stop is 34 1/2 short.',
+    );
+    const groove: Need = { cut: 'groove', near: l('5'), width: l('23/32'), depth: l('1/4') };
+    expect(lacking('sliding', {}, groove)).toBe('Second: it takes no stack.');
+    const row: Need = { cut: 'bore', off: l('9 1/4'), depth: l('3/8'), dia: l('1/4') };
+    expect(lacking('press', { pressThroat: l('9') }, row)).toBe('Second: it reaches 1/4 too little.');
   });
 
   test('what hangs over the table is to be held up, and by how much it does', () =>
