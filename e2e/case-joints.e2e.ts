@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { blankOf, choose, fillBlank, typed } from './app';
+import { blankOf, choose, fillBlank, makeReady, pastBounce, shot, typed } from './app';
 
 const dock = (page: Page) => page.getByRole('dialog');
 const part = (page: Page, name: RegExp) => page.locator('main .nextset').filter({ hasText: name }).first();
@@ -46,7 +46,7 @@ test('a case butted together, its top over the sides, from nothing to its cut ca
   await page.getByRole('button', { name: 'A butted joint' }).click();
   // number 8, .164 thick, in 3/4: (.750 − .164) ÷ 2
   await expect(page.locator('main')).toContainText('.293 of the part is left at each side of the screw.');
-  await page.getByRole('button', { name: 'Dowels' }).click();
+  await page.getByRole('button', { name: 'Dowels', exact: true }).click();
   await page.goBack();
   await expect(holds).toContainText('dowels, screws');
 
@@ -68,6 +68,54 @@ test('a case butted together, its top over the sides, from nothing to its cut ca
   await expect(cuts).toHaveCount(3);
   await expect(cuts.filter({ hasText: '28 and 1/2' })).toContainText(/Bottom/);
   await expect(page.locator('main')).not.toContainText(/[Rr]abbet|[Dd]ado/);
+});
+
+test('butted joints held by dowels: from the case to their holes in Cuts, on the part and on the list To buy', async ({
+  page,
+}) => {
+  await stand(page);
+  await choose(page, /How the bottom meets the sides/, 'butted between the sides');
+  await choose(page, /How fixed shelves meet their walls/, 'butted');
+  const holds = page.getByRole('link', { name: /What holds the butted joints/ });
+  await holds.click();
+  await page
+    .getByRole('group', { name: 'Bottom and sides' })
+    .getByRole('button', { name: 'by dowels' })
+    .click();
+  await pastBounce(page);
+  await page
+    .getByRole('group', { name: 'Fixed shelves and their walls' })
+    .getByRole('button', { name: 'by dowels' })
+    .click();
+  // a third of 3/4 is 1/4, half 3/8: 3/8 goes; (12 - 2 1/2) / 6 goes up to 2 spaces: 3 in each of 2 joints, twice
+  await expect(page.getByText('6 in all go on the list To buy.')).toHaveCount(2);
+  await expect(page.locator('main')).toContainText('3 in each: marks from the front edge 1 1/4, 6, 10 3/4.');
+  await shot(page, 'butted-dowels');
+  await page.goBack();
+  await expect(holds).toContainText('bottom by dowels, shelf by dowels');
+
+  // on the part: its two rows. The bottom at the lower ends: 3/8; the shelf 20 over 3/4, and 3/8
+  await page.getByRole('button', { name: 'Parts', exact: true }).click();
+  await part(page, /^Left side/).click();
+  await expect(page.locator('main')).toContainText(
+    'Holes 3/8 wide and 9/16 deep, 3/8 from the bottom end, for dowels of the bottom: 1 1/4, 6, 10 3/4 from the front edge.',
+  );
+  await expect(page.locator('main')).toContainText('21 1/8 from the bottom end, for dowels of the shelf');
+  await shot(page, 'butted-dowels-part');
+
+  // in Cuts, each row at its own figure, then on its card with its marks
+  await page.goto('./#/cuts');
+  const rows = page.locator('main .cutrow').filter({ hasText: /Middle of the dowels at/ });
+  await expect(rows).toHaveCount(3);
+  await shot(page, 'butted-dowels-cuts');
+  await rows.filter({ hasText: '21 and 1/8' }).click();
+  await makeReady(page);
+  await expect(page.locator('main')).toContainText(
+    'for dowels of the shelf: 1 1/4, 6, 10 3/4 from the front edge',
+  );
+  await shot(page, 'butted-dowels-card');
+  await page.goto('./#/buy');
+  await expect(page.getByText('Dowels 3/8 × 1 1/2')).toBeVisible();
 });
 
 test('a bottom under the sides of a case off the floor is refused by how much, at its blank', async ({

@@ -213,3 +213,21 @@ test('a drill press the shop added bores a row of pins by its own figures, and w
   await page.getByRole('button', { name: 'On another machine' }).click();
   await expect(dock.getByRole('button', { name: /^Floor press/ })).toContainText('it reaches 1/4 too little');
 });
+
+test('the kerf of a plunge saw of the shop by a test cut: kept among its figures on a tap', async ({
+  page,
+}) => {
+  await newCase(page);
+  await added(page, /^Plunge saw on its guide/, 'Plunge saw');
+  await page.goto('./#/lookback');
+  const saw = page.getByRole('region', { name: 'Plunge saw' });
+  await typeInto(page, 'Plunge saw: the board before it is cut', '6');
+  await typeInto(page, 'Plunge saw: the pieces that came off, side by side', '2');
+  // 6 − 2 − 3 29/32 = 3/32
+  await typeInto(page, 'Plunge saw: what is left of the board', '3 29/32');
+  await expect(saw).toContainText('A cut takes 3/32. Shop figures say nothing.');
+  await saw.getByRole('button', { name: 'Keep in Shop figures' }).click();
+  await expect(saw).toContainText('A cut takes 3/32. Shop figures say 3/32.');
+  await page.goto('./#/shop');
+  await expect(saw.getByRole('button', { name: /^Kerf of its blade/ })).toContainText('3/32');
+});

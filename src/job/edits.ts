@@ -125,7 +125,7 @@ export const editScrews = (id: string, patch: Patch<typeof i.screwFields>) =>
   edits(`screws/${id}/`, i.screwFields, patch);
 export const editJoin = (id: string, patch: Patch<typeof i.joinFields>) =>
   edits(`joins/${id}/`, i.joinFields, patch);
-/** A test of the kerf of a blade, by the shop's figure of it. */
+/** A test of the kerf of a blade: by the shop's figure of it, or by the machine of the shop's own it is in. */
 export const editKerfTest = (blade: string, patch: Patch<typeof i.kerfFields>) =>
   edits(`kerftest/${blade}/`, i.kerfFields, patch);
 /** One thing to do otherwise next time. */

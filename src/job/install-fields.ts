@@ -58,8 +58,9 @@ export const screwFields = {
 export const joinFields = {
   by: oneOf('dowel', 'biscuit', 'slant'),
   name: text(120),
-  /** The case they are in. */
+  /** The case they are in, and which of its butted meetings they hold: none said, they are set out by hand. */
   of: stockId,
+  at: oneOf('bottom', 'top', 'partition', 'shelf'),
   part: length,
   mate: length,
   run: length,

@@ -4,7 +4,8 @@ import type { Job, PlanSheet } from '../job/job';
 import { isZero, type Length, subtract, times } from '../length/length';
 import type { Result } from '../length/result';
 import { type KerfTestError, kerfFound } from '../trade/machines/kerf-test';
-import type { Shop } from '../trade/machines/shop';
+import { ownFields } from '../trade/machines/own-machine';
+import type { OwnMachine, Shop } from '../trade/machines/shop';
 import type { Branch, Way } from '../trade/sheets/tree';
 
 /** A single blade whose kerf the shop keeps: of the circular saw, and of the table saw. */
@@ -14,7 +15,10 @@ export const blades: readonly Blade[] = ['kerf', 'single'];
 
 /** The kerf of one blade as a test cut of the job found it, beside the shop's. Inches. */
 export type KerfTested = {
+  /** What its test is kept under: its blade, or the machine of the shop's own it is in. */
+  readonly id: string;
   readonly blade: Blade;
+  readonly own?: OwnMachine;
   readonly read: KerfRead;
   /** Once board, pieces and rest are read. */
   readonly found?: Result<Length, KerfTestError>;
@@ -39,15 +43,30 @@ function foundOf({ before, cuts = 1, pieces, rest }: KerfRead, job: Job) {
   return before && pieces && rest ? kerfFound({ before, cuts, pieces, rest }, usualIn(job)) : undefined;
 }
 
+type Test = Pick<KerfTested, 'id' | 'blade' | 'own'>;
+
+/** The blades of every shop, and those in saws of the shop's own. */
+const testsOf = ({ own = [] }: Shop): readonly Test[] => [
+  ...blades.map((blade) => ({ id: blade, blade })),
+  ...own.flatMap((one) =>
+    blades
+      .filter((blade) => ownFields[one.like].includes(blade))
+      .map((blade) => ({ id: one.id, blade, own: one })),
+  ),
+];
+
 /** The kerf of each blade as this job found it, or what is still to be read. */
 export function kerfsTested(job: Job, shop: Shop): readonly KerfTested[] {
-  const cuts = mostKerfs(job.sheets.filter(({ gone }) => !gone));
-  return blades.map((blade) => {
-    const [read, now] = [job.kerfTests[blade] ?? {}, shop[blade]];
+  const most = mostKerfs(job.sheets.filter(({ gone }) => !gone));
+  return testsOf(shop).map(({ id, blade, own }) => {
+    const [read, now] = [job.kerfTests[id] ?? {}, own ? own.figures[blade] : shop[blade]];
     const found = foundOf(read, job);
     const off = found?.ok && now ? subtract(found.value, now) : undefined;
+    const cuts = own && ![job.guideSaw, job.fenceSaw].includes(own.id) ? 0 : most;
     return {
+      id,
       blade,
+      ...(own && { own }),
       read,
       ...(found && { found }),
       now,

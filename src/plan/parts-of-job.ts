@@ -19,6 +19,7 @@ import { type BankPlan, bankPlanOf, thingsIn } from './bank-plan';
 import { fillerParts } from './closing-plan';
 import { greatestOf } from './greatest';
 import { handBoard } from './hand-board';
+import { fastenerRows } from './join-place';
 import { levelPlanOf } from './level-plan';
 import { keptMarks, recutsOf } from './recuts';
 
@@ -144,10 +145,12 @@ export function partsOfJob(job: Job, shop: Shop): Made {
   );
   const banks = banksIn(job, { stuff, worked, shop });
   const drawers = [...banks.values()].flatMap((bank) => bank.parts);
+  const rows = fastenerRows({ job, stuff, worked, parts: [] });
   const keeps = (part: Part) => {
     const notes = job.parts[part.id];
     const own = notes ? kept.parts(part, [notes], () => keptTo(part, notes)) : part;
-    return withHandJoints(own, job.joints);
+    const fasteners = rows.get(part.id);
+    return withHandJoints(fasteners ? { ...own, fasteners } : own, job.joints);
   };
   const own = [...worked].flatMap(([id, w]) => (w.ok ? [...w.value.parts.map(keeps), ...fillers(id)] : []));
   const drawn = drawers.map((part) => withHandJoints(part, job.joints));

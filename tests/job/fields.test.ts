@@ -539,6 +539,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       by: 'slant',
       name: 'Rails',
       of: 'c1',
+      at: 'partition',
       flush: true,
       many: 6,
       gone: false,

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { editCase, editJoin, editStock } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
-import { joinPlace, joinsToBuy, middlesOf, slantsToBuy } from '../../src/plan/join-plan';
+import { joinPlace, middlesOf } from '../../src/plan/join-place';
+import { joinsToBuy, slantsToBuy } from '../../src/plan/join-plan';
 import { l, w } from '../length/write-figures';
 import { worked } from './job-of';
 

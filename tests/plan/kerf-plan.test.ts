@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { editKerfTest, editSheet } from '../../src/job/edits';
+import { editJob, editKerfTest, editSheet } from '../../src/job/edits';
 import { kerfsTested } from '../../src/plan/kerf-plan';
 import { foundText } from '../../src/screens/install/kerf-test-words';
 import type { Branch } from '../../src/trade/sheets/tree';
@@ -59,5 +59,31 @@ describe('kerfsTested', () => {
       '5/32',
       '1/8',
     ]);
+  });
+});
+
+describe('a saw of the shop’s own', () => {
+  const rail = { id: 'own1', name: 'Rail saw', like: 'plunge', figures: { kerf: l('1/8') } } as const;
+  const old = { id: 'own2', name: 'Old saw', like: 'fence', figures: {} } as const;
+  const shop = { own: [rail, old, { ...old, id: 'own3', like: 'press' } as const] };
+  const test1 = editKerfTest('own1', { before: l('6'), pieces: l('2'), rest: l('3 27/32') });
+
+  test('is tested as those of every shop are, beside its own figure; what has no blade is not', () => {
+    const all = kerfsTested(jobOf(test1), shop);
+    expect(all.map(({ id, blade }) => `${id} ${blade}`)).toEqual([
+      'kerf kerf',
+      'single single',
+      'own1 kerf',
+      'own2 single',
+    ]);
+    // 6 − 2 − 3 27/32 = 5/32; 5/32 − 1/8
+    expect(spelled([all[2]?.found, all[2]?.off])).toEqual([{ ok: true, value: '5/32' }, '1/32']);
+  });
+
+  test('its kerfs add up on a sheet only where it cuts the sheets of the job', () => {
+    const adds = (...changes: readonly Parameters<typeof worked>[0][]) =>
+      kerfsTested(jobOf(test1, sheet, ...changes), shop)[2]?.adds;
+    expect(adds()).toBeUndefined();
+    expect(spelled(adds(editJob({ guideSaw: 'own1' })))).toEqual({ cuts: 3, by: '3/32' });
   });
 });

@@ -63,6 +63,24 @@ const jobs = (): Readonly<Record<string, Job>> => {
       cases: job.cases.map((c) => ({ ...c, hasToe: true, toeHow: 'notch' as const })),
     },
     butted: { ...job, banks: job.banks.map((bank) => ({ ...bank, boxJoint: 'butted' })) },
+    'butted and held by dowels': {
+      ...job,
+      cases: job.cases.map((c) => ({
+        ...c,
+        bottomJoint: 'butt' as const,
+        topJoint: 'over' as const,
+        partitionJoint: 'butt' as const,
+        shelfJoint: 'butt' as const,
+      })),
+      joins: job.cases.flatMap((c) =>
+        (['bottom', 'top', 'partition', 'shelf'] as const).map((at) => ({
+          id: `${c.id}${at}`,
+          by: 'dowel' as const,
+          of: c.id,
+          at,
+        })),
+      ),
+    },
     template: { ...job, banks: job.banks.map((bank) => ({ ...bank, tailsHow: 'template' })) },
   };
 };

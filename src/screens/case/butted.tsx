@@ -1,4 +1,4 @@
-import { joinsOf } from '../../plan/join-plan';
+import { joinsOf } from '../../plan/join-place';
 import { screwsOf } from '../../plan/screw-plan';
 import { buttedIn } from '../../trade/carcass/butted';
 import { Icon } from '../../ui/icon';

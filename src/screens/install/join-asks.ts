@@ -2,7 +2,7 @@ import { editJoin } from '../../job/edits';
 import type { Join } from '../../job/install';
 import { mostFew } from '../../job/kinds';
 import { half, type Length } from '../../length/length';
-import type { JoinPlace } from '../../plan/join-plan';
+import type { JoinPlace } from '../../plan/join-place';
 import type { Ask } from '../shared/ask';
 import { countRefused, lengthRefused } from '../shared/refused-words';
 import * as words from './join-words';

@@ -1,15 +1,20 @@
 import type { Length } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import { fineOf, markAt } from '../../length/tape';
-import { type JoinPlace, joinPlace, joinsOf, middlesOf } from '../../plan/join-plan';
+import { type JoinPlace, joinPlace, joinsOf, middlesOf } from '../../plan/join-place';
 import type { Plan } from '../../plan/plan';
 import { opId } from '../../trade/setups/operation';
 import type { FigureStep } from '../shared/figure-by-figure';
 import * as words from './join-words';
 
-/** Joint by joint: how deep, how far from the face, and every middle along it; none where nothing holds it. */
+/**
+ * Joint by joint: how deep, how far from the face, and every middle along it; none where nothing holds it. What is of
+ * a meeting of the case is bored in Cuts.
+ */
 export const joinSteps = (plan: Plan, of: string, lengths: readonly Length[]): readonly FigureStep[] =>
-  joinsOf(plan.job, of).flatMap((join) => stepsOf(plan, of, joinPlace(plan, join, lengths)));
+  joinsOf(plan.job, of)
+    .filter(({ at }) => !at)
+    .flatMap((join) => stepsOf(plan, of, joinPlace(plan, join, lengths)));
 
 type Deep = readonly [own: string, title: string, figure: Length, says: string];
 

@@ -2,12 +2,15 @@ import type { ComponentChildren as Blank } from 'preact';
 import type { Join, JoinBy } from '../../job/install';
 import { isNegative, type Length, negate } from '../../length/length';
 import { assertNever } from '../../length/result';
-import type { JoinPlace } from '../../plan/join-plan';
+import type { JoinPlace, MeetsFault } from '../../plan/join-place';
+import type { Butted } from '../../trade/carcass/butted';
 import type { BiscuitError, BiscuitLack, Biscuits } from '../../trade/fasteners/biscuits';
 import type { Dowels } from '../../trade/fasteners/dowels';
 import type { SlantError, SlantMiss, SlantScrew } from '../../trade/fasteners/slant-screws';
 import { exactly as w } from '../shared/exact-words';
+import { partWord } from '../shared/part-words';
 import { rowFails } from '../shared/row-fails';
+import { takesWords } from '../shared/which-words';
 
 export const title = 'In the joint itself';
 export const none = 'An end or edge against another part: dowels, biscuits or slant screws hold it.';
@@ -23,7 +26,19 @@ export const byWords: Readonly<Record<JoinBy, string>> = {
   slant: 'Slant screws',
 };
 
-export const nameOf = ({ name, by }: Pick<Join, 'name' | 'by'>): string => name || byWords[by];
+/** The joints of a case that nothing is cut for, by what ends there. */
+export const meetingWords: Readonly<Record<Butted, string>> = {
+  bottom: 'Bottom and sides',
+  top: 'Top and sides',
+  partition: 'Partitions, at their ends',
+  shelf: 'Fixed shelves and their walls',
+};
+
+export const holdIt = (at: Butted): string => `${meetingWords[at]}: hold them`;
+export const holdBy = { dowel: 'by dowels' } as const;
+
+export const nameOf = ({ name, by, at }: Pick<Join, 'name' | 'by' | 'at'>): string =>
+  name || (at ? `${meetingWords[at]}: ${byWords[by].toLowerCase()}` : byWords[by]);
 
 /** What each blank asks. */
 export const asks = {
@@ -43,39 +58,40 @@ export const asks = {
   many: 'joints alike',
 } as const;
 
-export const ask = (of: Pick<Join, 'name' | 'by'>, what: keyof typeof asks): string =>
+export const ask = (of: Pick<Join, 'name' | 'by' | 'at'>, what: keyof typeof asks): string =>
   `${nameOf(of)}: ${asks[what]}`;
 
 export const lies = { corner: 'one square to the other', plane: 'both in one plane' } as const;
 
 type Blanks = Readonly<Record<keyof typeof asks, Blank>>;
 
-const meeting = (b: Blanks) => (
+const meeting = (b: Blanks, meets: JoinPlace['meets']) => (
   <>
-    A part {b.part} thick ends against one {b.mate} thick, {b.run} along; {b.many} alike.
+    A part {b.part} thick ends against one {b.mate} thick, {b.run} along; {meets?.ends.length ?? b.many}{' '}
+    alike.
   </>
 );
 
-export const says = (by: JoinBy, b: Blanks) => {
+export const says = ({ join: { by }, meets }: Pick<JoinPlace, 'join' | 'meets'>, b: Blanks) => {
   switch (by) {
     case 'dowel':
       return (
         <>
-          {meeting(b)} Dowels {b.thick} by {b.long}, {b.end} from either end, at most {b.most} apart, {b.from}{' '}
-          from the reference face.
+          {meeting(b, meets)} Dowels {b.thick} by {b.long}, {b.end} from either end, at most {b.most} apart,{' '}
+          {b.from} from the reference face.
         </>
       );
     case 'biscuit':
       return (
         <>
-          {meeting(b)} At most {b.most} apart, {b.leave} left under and beside each slot.
+          {meeting(b, meets)} At most {b.most} apart, {b.leave} left under and beside each slot.
         </>
       );
     case 'slant':
       return (
         <>
-          {meeting(b)} They lie {b.flush}. Seats {b.seat} back along the screw, heads {b.head} wide; the first{' '}
-          {b.end} from either end, at most {b.most} apart.
+          {meeting(b, meets)} They lie {b.flush}. Seats {b.seat} back along the screw, heads {b.head} wide;
+          the first {b.end} from either end, at most {b.most} apart.
         </>
       );
     default:
@@ -91,8 +107,29 @@ export const missing: Readonly<Record<JoinPlace['missing'][number], string>> = {
   head: 'Say how wide the head is.',
 };
 
-export const marks = (count: number, at: readonly string[]): string =>
-  `${count} in each: marks from the reference end ${at.join(', ')}.`;
+export const marks = (at: readonly string[], ofCase: boolean): string =>
+  `${at.length} in each: marks from the ${ofCase ? 'front edge' : 'reference end'} ${at.join(', ')}.`;
+
+export const notButted = 'Nothing is butted there now: nothing is bored or bought for it.';
+export const inCuts = 'Bored in Cuts.';
+
+/** What keeps the joints of a case from being bored as set out, and what would fit. */
+export function fault(found: MeetsFault): string {
+  switch (found.code) {
+    case 'twice':
+      return 'Another one holds these joints already: this one is not bored. Take one of them out.';
+    case 'off-the-joint':
+      return `The joint is ${w(found.by)} shorter than said: ${w(found.run)} at most. Nothing is bored in Cuts.`;
+    case 'holes-meet': {
+      const [one = '', other = ''] = found.holds.map((x) => takesWords(x).replace(/^for (the )?/, ''));
+      return `The ${partWord(found.on).toLowerCase()} is ${w(found.by)} too thin for holes from both faces: ${one} and ${other} stand back to back. One of them ${w(found.move)} higher or lower would do. Nothing is bored in Cuts.`;
+    }
+    case 'in-groove':
+      return `A hole comes ${w(found.by)} into the groove ${takesWords(found.takes)} of the ${partWord(found.on).toLowerCase()}: move the first one, or space them otherwise. Nothing is bored in Cuts.`;
+    default:
+      return assertNever(found);
+  }
+}
 
 export const inAll = (count: number): string => `${count} in all go on the list To buy.`;
 

@@ -4,8 +4,9 @@ import type { Length } from '../../length/length';
 import { isNegative } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import { writeMark } from '../../length/write';
-import { type JoinPlace, joinPlace, joinsOf, middlesOf } from '../../plan/join-plan';
+import { type JoinPlace, joinPlace, joinsOf, middlesOf } from '../../plan/join-place';
 import type { Plan } from '../../plan/plan';
+import { buttedIn } from '../../trade/carcass/butted';
 import { Chip } from '../../ui/button';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
@@ -30,12 +31,25 @@ export function Joins(props: JoinsProps) {
   const { bench, plan, of } = props;
   const joins = joinsOf(plan.job, of);
   const { screws } = listsOf(bench.settings.value);
+  const c = plan.job.cases.find(({ id }) => id === of);
+  const free = c ? buttedIn(c).filter((at) => joins.every((join) => join.at !== at)) : [];
   return (
     <>
       <h2 class="sec pad-x">{words.title}</h2>
       <p class="pad-x note">{joins.length === 0 ? words.none : words.caution}</p>
       {joins.map((join) => (
         <One key={join.id} {...props} place={joinPlace(plan, join, screws)} />
+      ))}
+      {free.map((at) => (
+        <div key={at} class="pad-x" role="group" aria-label={words.meetingWords[at]}>
+          <p class="s muted">{words.holdIt(at)}</p>
+          <div class="chips">
+            <Chip
+              label={words.holdBy.dowel}
+              onTap={() => void bench.act(words.added, editJoin(bench.newId(), { by: 'dowel', of, at }))}
+            />
+          </div>
+        </div>
       ))}
       <div class="pad-x">
         <p class="s muted">{words.add}</p>
@@ -69,7 +83,7 @@ function One({ bench, plan, place, open, onOpen }: OneProps) {
         <p>
           <b>{blanks.name}</b>
         </p>
-        <p>{words.says(join.by, blanks)}</p>
+        <p>{words.says(place, blanks)}</p>
         <Acts>
           <Chip label={words.remove} onTap={() => takeOut(bench, join)} />
         </Acts>
@@ -84,7 +98,7 @@ const takeOut = ({ act }: Pick<Bench, 'act'>, join: Join): void =>
 
 type FoundProps = { readonly place: JoinPlace; readonly tape: Tape };
 
-function FoundJoin({ place: { missing, is, count }, tape }: FoundProps) {
+function FoundJoin({ place: { missing, is, count, meets }, tape }: FoundProps) {
   const at = (x: Length) => writeMark(markAt(x, tape), tape);
   const marks = is ? middlesOf(is).map(at) : [];
   return (
@@ -94,9 +108,17 @@ function FoundJoin({ place: { missing, is, count }, tape }: FoundProps) {
           {words.missing[blank]}
         </p>
       ))}
+      {meets?.ends.length === 0 && <Wrong says={words.notButted} />}
       {is && <What is={is} />}
-      {marks.length > 0 && <p>{words.marks(marks.length, marks)}</p>}
-      {count && <p class="s muted">{words.inAll(count)}</p>}
+      {[...new Set(meets?.faults.map(words.fault))].map((says) => (
+        <Wrong key={says} says={says} />
+      ))}
+      {marks.length > 0 && <p>{words.marks(marks, meets !== undefined)}</p>}
+      {count && (
+        <p class="s muted">
+          {words.inAll(count)} {meets && <a href="#/cuts">{words.inCuts}</a>}
+        </p>
+      )}
     </div>
   );
 }

@@ -3,21 +3,26 @@ import { absolute, isNegative, type Length } from '../../length/length';
 import type { Blade, KerfTested } from '../../plan/kerf-plan';
 import type { KerfTestError } from '../../trade/machines/kerf-test';
 import { exactly as w } from '../shared/exact-words';
+import { ownName } from '../shared/machines/machine-names';
 import { shopSays } from './look-back-words';
 
 export const title = 'The kerf, by a test cut';
 export const how =
   'Measure across a board of scrap, rip one piece or more off it, and measure again. Over more cuts a slip of the tape counts for less.';
 
-export const names: Readonly<Record<Blade, string>> = {
+const names: Readonly<Record<Blade, string>> = {
   kerf: 'Circular saw',
   single: 'Single blade of the table saw',
 };
 
+/** The saw a blade is in: one of the shop's own as the user calls it. */
+export const nameOf = ({ blade, own }: Pick<KerfTested, 'blade' | 'own'>): string =>
+  own ? ownName(own) : names[blade];
+
 const field =
   (what: string) =>
-  (blade: Blade): string =>
-    `${names[blade]}: ${what}`;
+  (tested: Pick<KerfTested, 'blade' | 'own'>): string =>
+    `${nameOf(tested)}: ${what}`;
 export const titles = {
   before: field('the board before it is cut'),
   cuts: field('how many cuts'),

@@ -1,7 +1,8 @@
 import { editKerfTest } from '../../job/edits';
 import type { Job } from '../../job/job';
+import type { Length } from '../../length/length';
 import { type blades, type KerfTested, kerfsTested } from '../../plan/kerf-plan';
-import type { Shop } from '../../trade/machines/shop';
+import type { OwnMachine, Shop } from '../../trade/machines/shop';
 import { Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
@@ -9,6 +10,7 @@ import { type Ask, AskBlank } from '../shared/ask';
 import { Caution } from '../shared/caution';
 import { countRefused, lengthRefused } from '../shared/refused-words';
 import { Sentence } from '../shared/sentence';
+import { keepLists, listsOf } from '../shared/shop-lists';
 import * as words from './kerf-test-words';
 import { keep } from './look-back-words';
 
@@ -17,8 +19,9 @@ const mostCuts = 24;
 
 type Field = keyof typeof words.titles;
 
-function askFor({ blade, read }: KerfTested, field: Field): Ask {
-  const title = words.titles[field](blade);
+function askFor(tested: KerfTested, field: Field): Ask {
+  const { id, read } = tested;
+  const title = words.titles[field](tested);
   if (field === 'cuts')
     return {
       as: 'count',
@@ -27,7 +30,7 @@ function askFor({ blade, read }: KerfTested, field: Field): Ask {
       word: words.oneCut,
       unit: words.cutsOf,
       refuse: countRefused(mostCuts, words.cutsOf),
-      save: (cuts) => editKerfTest(blade, { cuts }),
+      save: (cuts) => editKerfTest(id, { cuts }),
     };
   return {
     as: 'length',
@@ -35,7 +38,7 @@ function askFor({ blade, read }: KerfTested, field: Field): Ask {
     kind: 'place',
     now: read[field],
     refuse: lengthRefused,
-    save: (value) => editKerfTest(blade, { [field]: value }),
+    save: (value) => editKerfTest(id, { [field]: value }),
   };
 }
 
@@ -58,7 +61,7 @@ export function KerfTests({ bench, job, open, onOpen }: TestsProps) {
       <h2 class="sec pad-x">{words.title}</h2>
       <p class="pad-x note">{words.how}</p>
       {kerfsTested(job, bench.shop.value).map((tested) => (
-        <OneTest key={tested.blade} {...{ bench, tested, open, onOpen }} />
+        <OneTest key={tested.id} {...{ bench, tested, open, onOpen }} />
       ))}
     </section>
   );
@@ -71,15 +74,24 @@ const cautions = { kerf: 'sheet-cut', single: 'rip' } as const satisfies Record<
   string
 >;
 
+/** Gives a kerf to the shop, or to the machine of its own it was found on. */
+function keepKerf(bench: Bench, { blade, own: of }: KerfTested, kerf: Length): void {
+  if (!of) return void bench.keepShop(blade, kerf);
+  const { own = [] } = listsOf(bench.settings.value);
+  const told = (one: OwnMachine) => ({ ...one, figures: { ...one.figures, [blade]: kerf } });
+  keepLists(bench, { own: own.map((one) => (one.id === of.id ? told(one) : one)) });
+}
+
 function OneTest({ bench, tested, open, onOpen }: OneProps) {
   const { blade, found, now, off } = tested;
+  const name = words.nameOf(tested);
   const blank = (field: Field) => <AskBlank ask={askFor(tested, field)} open={open} onOpen={onOpen} />;
   const isCut = bench.folded.value.ticks.size > 0;
   return (
     <>
       <Caution bench={bench} code={cautions[blade]} />
-      <Sentence label={words.names[blade]}>
-        {words.line({ name: words.names[blade], blank })}
+      <Sentence label={name}>
+        {words.line({ name, blank })}
         {found && !found.ok && (
           <p class="wrongline pushed">
             <Icon name="warn" />
@@ -89,7 +101,7 @@ function OneTest({ bench, tested, open, onOpen }: OneProps) {
         {found?.ok && (
           <p class="note pushed rests">
             {words.foundText(found.value, tested)} {(off || !now) && isCut && words.asCut}{' '}
-            {(off || !now) && <Chip label={keep} onTap={() => void bench.keepShop(blade, found.value)} />}
+            {(off || !now) && <Chip label={keep} onTap={() => keepKerf(bench, tested, found.value)} />}
           </p>
         )}
       </Sentence>

@@ -8,7 +8,7 @@ export function DowelMarks({ list, card }: { readonly list: Checklist; readonly 
   const { tape } = list.plan.job;
   const rows = new Map<string, readonly string[]>();
   for (const op of card.operations) {
-    if (op.which?.is !== 'dowels') continue;
+    if (op.which?.is !== 'dowels' && op.which?.is !== 'fasteners') continue;
     const says = whichWords(op, tape);
     rows.set(says, [...(rows.get(says) ?? []), pieceName(op, tape)]);
   }

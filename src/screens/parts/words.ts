@@ -2,12 +2,13 @@ import type { Length } from '../../length/length';
 import type { Rounding } from '../../length/round';
 import type { Tape } from '../../length/tape';
 import type { Line, Part } from '../../trade/carcass/part';
+import type { FastenerRow } from '../../trade/fasteners/row';
 import type { Bore } from '../../trade/shelves/bore';
 import { exactly as w } from '../shared/exact-words';
 import { partWord } from '../shared/part-words';
-import { sideWords } from '../shared/placing-words';
+import { faceWord, sideWords } from '../shared/placing-words';
 import { rowWords } from '../shared/row-words';
-import { stoppedWords, takesWords } from '../shared/which-words';
+import { fastenerWords, stoppedWords, takesWords } from '../shared/which-words';
 
 export * from '../shared/part-list-words';
 
@@ -84,6 +85,7 @@ export function joints(part: Part, tape: Tape): readonly string[] {
     laps,
     along = [],
     bores = [],
+    fasteners = [],
     lines = [],
     tongues = [],
     corner,
@@ -106,6 +108,7 @@ export function joints(part: Part, tape: Tape): readonly string[] {
     ...notches.map((notch) => `Notch ${cut(notch)}; all partitions clamped as one.`),
     ...laps.map((lap) => `Lap ${cut(lap)}${inFace(part)}.`),
     ...bores.map((bore) => rowLine(bore, tape)),
+    ...fasteners.map((row) => fastenerLine(row, tape)),
     ...tongues.map(tongueLine),
     ...lines.map((line) => standsAt(line, end)),
   ];
@@ -114,6 +117,14 @@ export function joints(part: Part, tape: Tape): readonly string[] {
 /** A row of holes, how wide and deep they are and how far it is from the front edge. */
 const rowLine = (bore: Bore, tape: Tape): string =>
   `Holes ${w(bore.dia)} wide and ${w(bore.deep)} deep, ${w(bore.off)} from the front edge: ${rowWords({ bore }, tape)}.`;
+
+/** Holes for dowels: how wide and deep, how far their middle stands off what, and where they are along the row. */
+function fastenerLine(row: FastenerRow, tape: Tape): string {
+  const { thick, deep, from, in: where } = row;
+  const off = where.at === 'ends' ? faceWord(where.off) : `${where.off} end`;
+  const on = where.at === 'face' && where.face ? `, face ${where.face}` : '';
+  return `Holes ${w(thick)} wide and ${w(deep)} deep${on}, ${w(from)} from the ${off}, ${fastenerWords(row, tape)}.`;
+}
 
 /** A tongue at an end: how long, and what is cut away beside it, in which face. */
 const tongueLine = ({ end, long, shoulder, face }: NonNullable<Part['tongues']>[number]): string =>

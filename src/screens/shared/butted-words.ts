@@ -1,4 +1,5 @@
 import type { JoinBy } from '../../job/install';
+import type { Butted } from '../../trade/carcass/butted';
 import type { TakesPart } from '../../trade/carcass/part-name';
 
 export const title = 'Butted joints';
@@ -28,5 +29,12 @@ const by: Readonly<Record<JoinBy | 'screws', string>> = {
 
 /** What is set out to hold them, each by its name; or that nothing is. */
 export const heldBy = (
-  all: readonly { readonly by: JoinBy | 'screws'; readonly name?: string | undefined }[],
-) => (all.length === 0 ? 'not yet said' : all.map((one) => one.name || by[one.by]).join(', '));
+  all: readonly {
+    readonly by: JoinBy | 'screws';
+    readonly name?: string | undefined;
+    readonly at?: Butted | undefined;
+  }[],
+) =>
+  all.length === 0
+    ? 'not yet said'
+    : all.map(({ name, at, by: held }) => name || (at ? `${at} by ${by[held]}` : by[held])).join(', ');

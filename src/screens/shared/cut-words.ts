@@ -10,7 +10,7 @@ import { exactly } from './exact-words';
 import { cutterNamed } from './machines/groove-words';
 import { machineName } from './machines/machine-names';
 import { isShortEnd, wordsOf } from './machines/machine-words';
-import { sideWords } from './placing-words';
+import { faceWord, sideWords } from './placing-words';
 import { benchWords } from './setup-title';
 import { whichAlone } from './which-words';
 
@@ -42,6 +42,7 @@ const tailsWords: Record<TailsBy, string> = { template: 'by template', 'laid-out
 
 function onWord(on: On): string {
   if (on.at === 'end' || on.at === 'edge') return sideWords(on);
+  if (on.at === 'face') return faceWord(on.named);
   if (on.at === 'tails') return `${tailsWords[on.by]}, tails ${exactly(on.long)} long`;
   if (on.at === 'dowels') return on.in === 'end' ? 'outside face' : 'end beside it';
   if (on.at === 'fingers') return `beginning with a ${on.begins}`;

@@ -1,4 +1,4 @@
-import { forDrawing, type Length, zero } from '../../length/length';
+import { forDrawing, type Length, subtract, zero } from '../../length/length';
 import type { Part } from '../../trade/carcass/part';
 import { layOut } from '../../trade/grooves/lay-out';
 import type { DrawnAlong, DrawnHole } from '../../ui/board-lying';
@@ -10,7 +10,26 @@ import { drawn } from './drawn-board';
  *
  * @param row one of them alone
  */
-export const holesOf = ({ bores = [], width, name }: Part, row?: string): readonly DrawnHole[] =>
+export const holesOf = (part: Part, row?: string): readonly DrawnHole[] => [
+  ...boredRows(part, row),
+  ...(row === undefined ? fastenerHoles(part) : []),
+];
+
+/** Holes in its faces for what holds a butted joint; those in its ends do not show. */
+const fastenerHoles = ({ fasteners = [], width, name, end, length }: Part): readonly DrawnHole[] =>
+  fasteners.flatMap(({ id, in: where, from, thick, marks }) =>
+    where.at === 'ends'
+      ? []
+      : marks.map((mark, k) => ({
+          id: `${id}~${k}`,
+          at: forDrawing(where.off === end ? from : subtract(length.sum.value, from)),
+          across: forDrawing(mark) / forDrawing(width.sum.value),
+          dia: forDrawing(thick),
+          behind: name.role === 'partition' && where.face === 'B',
+        })),
+  );
+
+const boredRows = ({ bores = [], width, name }: Part, row?: string): readonly DrawnHole[] =>
   bores
     .filter(({ id }) => row === undefined || id === row)
     .flatMap((bore) =>

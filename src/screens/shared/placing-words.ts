@@ -21,6 +21,9 @@ const faces: Readonly<Record<FaceName, string>> = {
   good: 'good face',
 };
 
+/** A face of a part. @example faceWord('under') // 'under face' */
+export const faceWord = (named: FaceName): string => faces[named];
+
 const lies = { down: 'down', up: 'up', in: 'away from you', out: 'toward you' } as const;
 
 /** A face of a part. @example faceWords('inside') // 'inside face' */

@@ -1,8 +1,9 @@
 import { absolute, isNegative, isZero, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
-import type { Tape } from '../../length/tape';
+import { markAt, type Tape } from '../../length/tape';
 import { writeLength, writeMark } from '../../length/write';
 import type { Takes } from '../../trade/carcass/part-name';
+import type { FastenerRow } from '../../trade/fasteners/row';
 import type { Operation, What } from '../../trade/setups/operation';
 import type { Seat, Which } from '../../trade/setups/which';
 import { rowWords } from './row-words';
@@ -88,6 +89,21 @@ function dowelWords({ row, marks }: Extract<Which, { readonly is: 'dowels' }>, t
   return `for dowels of the ${row.at}, ${where}: ${at} from the top edge`;
 }
 
+/** What it is that ends there. */
+const endsThere = ({ holds, in: { off } }: FastenerRow): string =>
+  holds.part === 'side' ? `the ${off} side` : takesWords(holds).replace(/^for /, '');
+
+/** Which ends of a part, for a row bored in them. */
+const endsWords = (ends: readonly string[]): string =>
+  ends.length > 1 ? 'both ends' : `${ends[0] ?? ''} end`;
+
+/** Holes for the dowels of a butted joint, and where from the front edge. */
+export function fastenerWords(row: FastenerRow, tape: Tape): string {
+  const at = row.marks.map((mark) => writeLength(markAt(mark, tape).value, tape)).join(', ');
+  const where = row.in.at === 'ends' ? `, ${endsWords(row.in.named)}` : ` of ${endsThere(row)}`;
+  return `for dowels${where}: ${at} from the front edge`;
+}
+
 function whichOf(what: What, which: Which, tape: Tape): string {
   switch (which.is) {
     case 'groove': {
@@ -106,6 +122,8 @@ function whichOf(what: What, which: Which, tape: Tape): string {
       return rowWords(which, tape);
     case 'dowels':
       return dowelWords(which, tape);
+    case 'fasteners':
+      return fastenerWords(which.row, tape);
     case 'tongue':
       return `for its tongue, ${which.end} end`;
     case 'lap':

@@ -7,7 +7,7 @@ import type { PartName, TakesPart } from './part-name';
 import type { Worked } from './parts';
 
 /** What may be joined with nothing cut for it. */
-type Butted = 'bottom' | 'top' | 'partition' | 'shelf';
+export type Butted = 'bottom' | 'top' | 'partition' | 'shelf';
 
 const isUncut = (c: Case, meeting: Parameters<typeof jointAt>[1]): boolean =>
   ['butt', 'over'].includes(jointAt(c, meeting));

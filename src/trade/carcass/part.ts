@@ -2,6 +2,7 @@ import type { Length } from '../../length/length';
 import type { Rounded, Rounding } from '../../length/round';
 import { markAt, type Tape } from '../../length/tape';
 import type { DowelRow } from '../boxes/dowel-rows';
+import type { FastenerRow } from '../fasteners/row';
 import type { Board } from '../grooves/board';
 import type { Face } from '../grooves/layout';
 import type { Gauge } from '../machines/gauges';
@@ -156,6 +157,8 @@ export type Part = {
   readonly bores?: readonly Bore[];
   /** Holes for dowels, a row across an end or beside one. */
   readonly dowels?: readonly DowelRow[];
+  /** Rows of holes for what holds it where it is butted. */
+  readonly fasteners?: readonly FastenerRow[];
   /** Its two copies are a left and a right one. */
   readonly pair?: boolean;
   /** Operations of others that come before its first fitted cut. */

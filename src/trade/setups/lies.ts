@@ -1,5 +1,6 @@
 import type { Part } from '../carcass/part';
 import type { CopyName } from '../carcass/part-name';
+import type { FastenerRow } from '../fasteners/row';
 import type { Board } from '../grooves/board';
 import type { Face } from '../grooves/layout';
 import type { Setting } from '../grooves/settings';
@@ -132,6 +133,15 @@ export function bored(part: Part, { by, face }: Pick<Bore, 'by' | 'face'>): Plac
     ...(hand ? { marked: end(part.end), stop: hand } : {}),
   };
 }
+
+/** For what holds a butted joint: an end with its reference face toward you; a face up, its front edge toward you. */
+export const fastened = (part: Part, { in: where }: FastenerRow): Placing =>
+  where.at === 'ends'
+    ? { face: { named: where.off, lies: 'out' } }
+    : {
+        face: { named: faceOf(part, { copy: undefined, ...where }).named, lies: 'up' },
+        toYou: edge('front'),
+      };
 
 /** Along a fence right of the cutter, the cut face down: rabbets, and grooves along an edge. */
 export const alongFence = (part: Part, along: Side, which: Which): Placing =>

@@ -32,6 +32,7 @@ function leastIn(part: Part): number {
     (part.along ?? []).length +
     (part.bores ?? []).length +
     (part.dowels ?? []).length +
+    (part.fasteners ?? []).length +
     (part.endCut ? 1 : 0) +
     (part.corner ? 1 : 0);
   return part.copies * (rip + length + joints + groovesOf(part));

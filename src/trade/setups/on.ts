@@ -1,5 +1,6 @@
 import type { Length } from '../../length/length';
 import { writeLength } from '../../length/write';
+import type { ReferenceFace } from '../fasteners/row';
 import type { Board } from '../grooves/board';
 
 /** An end or an edge of a part, by its own name: `bottom`, `left`. */
@@ -20,6 +21,8 @@ export type On =
   | { readonly at: 'tails'; readonly by: TailsBy; readonly long: Length }
   /** Fingers, the first thing at the bottom edge a finger or a slot. */
   | { readonly at: 'fingers'; readonly begins: 'finger' | 'slot' }
+  /** A face of a part: what is bored in an end stands off it. */
+  | { readonly at: 'face'; readonly named: ReferenceFace }
   /** Holes for dowels: in an end, off the outside face; in a face, off the end beside them. */
   | { readonly at: 'dowels'; readonly in: 'face' | 'end' }
   /** A thing of the job's own: work by hand, a step of the bench, a stick of a bank. */
@@ -56,6 +59,8 @@ export function spelled(on: On): string {
       return `${tailsBy[on.by]}, tails ${writeLength(on.long)} long`;
     case 'fingers':
       return `${on.begins} first`;
+    case 'face':
+      return `${on.named} face`;
     case 'dowels':
       return `dowels in the ${on.in}`;
     case 'own':

@@ -15,6 +15,7 @@ import { boresOf } from './bore-operations';
 import { cornerOf } from './corner-operations';
 import { dowelsOf } from './dowel-operations';
 import { endOf } from './end-operations';
+import { fastenersOf } from './fastener-operations';
 import { onJointMachine } from './joint-machine';
 import { alongFence, grooved, lapped, mitred, notched } from './lies';
 import { mitresOf } from './mitre-operations';
@@ -61,7 +62,11 @@ export function partOperations(
       ...alongOf(part, piece, at.tape),
       ...cornerOf(part, piece, at.tape),
     ].map((op) => ({ ...onJointMachine(op, part, at), after: ready }));
-    const rows = [...boresOf(part, piece, at), ...dowelsOf(part, piece, at.tape)].map((op) => ({
+    const rows = [
+      ...boresOf(part, piece, at),
+      ...dowelsOf(part, piece, at.tape),
+      ...fastenersOf(part, piece, at.tape),
+    ].map((op) => ({
       ...onJointMachine(op, part, at),
       after: ids(length),
     }));

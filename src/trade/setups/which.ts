@@ -2,6 +2,7 @@ import type { Length } from '../../length/length';
 import type { Rounded } from '../../length/round';
 import type { DowelRow } from '../boxes/dowel-rows';
 import type { Takes } from '../carcass/part-name';
+import type { FastenerRow } from '../fasteners/row';
 import type { Face } from '../grooves/layout';
 import type { Wall } from '../grooves/wall-passes';
 import type { Way } from '../machines/limits';
@@ -37,6 +38,8 @@ export type Which =
     }
   /** Holes for the dowels of front or back, as marked from the top edge; beside one end or both. */
   | { readonly is: 'dowels'; readonly row: DowelRow; readonly marks: readonly Length[] }
+  /** Holes for what holds a butted joint. */
+  | { readonly is: 'fasteners'; readonly row: FastenerRow }
   /** Cut away beside a tongue, at that end of the part. */
   | { readonly is: 'tongue'; readonly end: string }
   | { readonly is: 'lap'; readonly no: number }

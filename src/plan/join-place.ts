@@ -1,0 +1,211 @@
+import { usualIn } from '../job/in-units';
+import type { Join } from '../job/install';
+import type { Job } from '../job/job';
+import { inches, isPositive, type Length, subtract } from '../length/length';
+import { figureIn } from '../length/metric-figures';
+import type { Result } from '../length/result';
+import type { Stuff } from '../trade/carcass/case';
+import { type FastenedEnd, fastenedEnds, meetingOf } from '../trade/carcass/fastened';
+import { type FastenerFault, fastenerFaults } from '../trade/carcass/fastener-faults';
+import { type Fastening, rowsFor } from '../trade/carcass/fastener-rows';
+import type { Part } from '../trade/carcass/part';
+import type { Worked } from '../trade/carcass/parts';
+import { stockOf } from '../trade/carcass/sizes';
+import { type BiscuitError, type Biscuits, biscuitsFor, leastBesideSlot } from '../trade/fasteners/biscuits';
+import {
+  type DowelError,
+  type Dowels,
+  dowelsFor,
+  mostDowelSpacing,
+  usualDowels,
+} from '../trade/fasteners/dowels';
+import type { FastenerRow } from '../trade/fasteners/row';
+import { type SlantError, type SlantScrew, slantScrewFor } from '../trade/fasteners/slant-screws';
+import { type Schedule, screwSchedule } from '../trade/install/schedule';
+
+/** What a join is worked out from. */
+type JoinAt = {
+  readonly job: Job;
+  readonly stuff: readonly Stuff[];
+  readonly parts: readonly Part[];
+  readonly worked: ReadonlyMap<string, Result<Worked, unknown>>;
+};
+
+/** What is reckoned with where nothing is said. Inches. */
+type UsualJoin = {
+  readonly part: Length | undefined;
+  readonly mate: Length | undefined;
+  readonly run: Length | undefined;
+  readonly end: Length;
+  readonly most: Length;
+  readonly leave: Length;
+};
+
+/** The joints of a case a join is of. */
+type Meets = {
+  readonly ends: readonly FastenedEnd[];
+  /** How long they are, from the front edge. Inches. */
+  readonly run: Length | undefined;
+  /** What keeps it from being bored. */
+  readonly faults: readonly MeetsFault[];
+};
+
+/** `twice`: another join holds this meeting already. `off-the-joint`: it was said to be so much longer than it is. */
+export type MeetsFault =
+  | FastenerFault
+  | { readonly code: 'twice' }
+  | { readonly code: 'off-the-joint'; readonly by: Length; readonly run: Length };
+
+/** What a join comes to, by what holds it; or why it cannot be. */
+type Found =
+  | { readonly by: 'dowel'; readonly found: Result<Dowels, DowelError> }
+  | { readonly by: 'biscuit'; readonly found: Result<Biscuits, BiscuitError> }
+  | {
+      readonly by: 'slant';
+      readonly found: Result<SlantScrew, SlantError>;
+      readonly row: Schedule | undefined;
+    };
+
+/** A join of a case worked out: what is asked for first, then what holds it and where. */
+export type JoinPlace = {
+  /** Of a meeting of its case: its joints, and what their holes would run into. */
+  readonly meets?: Meets | undefined;
+  readonly join: Join;
+  readonly usual: UsualJoin;
+  readonly missing: readonly ('part' | 'mate' | 'run' | 'seat' | 'head')[];
+  readonly is: Found | undefined;
+  /** In all joints alike. */
+  readonly count: number | undefined;
+};
+
+/** From either end to the first dowel, or screw. Common practice, no source. Inches. */
+const usualEnd = inches(5n, 4n);
+
+const none = inches(0n);
+
+/** What stands in for what was not said: the sides of the case, and how deep its bottom is. */
+function usualJoin({ job, stuff, parts }: JoinAt, join: Join, meets: Met | undefined): UsualJoin {
+  const of = job.cases.find((c) => c.id === join.of);
+  const thick = (role: 'bottom' | 'side') => of && stuff.find((s) => s.id === stockOf(of, role))?.thickness;
+  const units = usualIn(job);
+  const { part, mate, run } = meets ?? {
+    part: thick('bottom'),
+    mate: thick('side'),
+    run: parts.find((p) => p.of === of?.id && p.name.role === 'bottom')?.width.mark.value,
+  };
+  return {
+    part,
+    mate,
+    run,
+    end: figureIn(units, usualEnd),
+    most: figureIn(units, mostDowelSpacing),
+    leave: figureIn(units, leastBesideSlot),
+  };
+}
+
+/** The joints of the meeting a join is of, and their sizes; nothing where it is of none. */
+function metBy({ job, worked }: JoinAt, { at, of = '' }: Join) {
+  if (!at) return undefined;
+  const found = worked.get(of);
+  if (!found?.ok) return { ends: [], part: undefined, mate: undefined, run: undefined };
+  const ends = fastenedEnds(found.value, at);
+  return { ends, ...meetingOf(found.value, ends, job.tape) };
+}
+
+type Met = NonNullable<ReturnType<typeof metBy>>;
+
+/**
+ * A join of a job from its sizes and what is on the shelf. One that is of a meeting of its case has them from there.
+ *
+ * @param lengths of the screws on the shelf, inches
+ */
+export function joinPlace(plan: JoinAt, join: Join, lengths: readonly Length[]): JoinPlace {
+  const met = metBy(plan, join);
+  const usual = usualJoin(plan, join, met);
+  const own = { ...usual, ...said(join) };
+  const wanted =
+    join.by === 'slant'
+      ? (['part', 'mate', 'run', 'seat', 'head'] as const)
+      : (['part', 'mate', 'run'] as const);
+  const missing = met?.ends.length === 0 ? [] : wanted.filter((what) => own[what] === undefined);
+  const is = missing.length > 0 || met?.ends.length === 0 ? undefined : found(join, own, lengths);
+  if (!met) return { join, usual, missing, is, count: countOf(is, join.many) };
+  const faults = faultsOf(plan.job, join, { met, is, run: own.run });
+  const count = faults.length > 0 ? undefined : countOf(is, met.ends.length);
+  return { join, usual, missing, is, count, meets: { ends: met.ends, run: met.run, faults } };
+}
+
+type Told = { readonly met: Met; readonly is: Found | undefined; readonly run: Length | undefined };
+
+/** What keeps a meeting from being bored as it is set out. */
+function faultsOf(job: Job, join: Join, { met, is, run }: Told): readonly MeetsFault[] {
+  const first = job.joins.find(({ of, at }) => of === join.of && at === join.at);
+  if (first && first.id !== join.id) return [{ code: 'twice' }];
+  const by = run && met.run ? subtract(run, met.run) : none;
+  if (met.run && isPositive(by)) return [{ code: 'off-the-joint', by, run: met.run }];
+  const fastening = is && fasteningOf(is);
+  return fastening ? fastenerFaults(met.ends, fastening) : [];
+}
+
+/** What is bored for a join, alike at all its joints. */
+function fasteningOf(is: Found): Fastening | undefined {
+  if (is.by !== 'dowel' || !is.found.ok) return undefined;
+  const { size, from, inFace, inEdge, row } = is.found.value;
+  return { thick: size.thick, from, inFace, inEnd: inEdge, marks: row.marks };
+}
+
+/** The rows bored in the parts of a job for what holds the meetings of its cases, by their part. */
+export function fastenerRows(plan: JoinAt): ReadonlyMap<string, readonly FastenerRow[]> {
+  const rows = new Map<string, readonly FastenerRow[]>();
+  for (const join of plan.job.joins) {
+    if (!join.at) continue;
+    const { is, meets } = joinPlace(plan, join, []);
+    const fastening = is && fasteningOf(is);
+    if (!fastening || !meets || meets.faults.length > 0) continue;
+    for (const [part, own] of rowsFor(meets.ends, join.at, fastening))
+      rows.set(part, [...(rows.get(part) ?? []), ...own]);
+  }
+  return rows;
+}
+
+type Own = UsualJoin & { readonly [K in 'seat' | 'head' | 'from']?: Length | undefined };
+
+const said = (join: Join): Partial<Own> =>
+  Object.fromEntries(
+    (['part', 'mate', 'run', 'end', 'most', 'leave', 'seat', 'head', 'from'] as const).flatMap((what) =>
+      join[what] ? [[what, join[what]]] : [],
+    ),
+  );
+
+function found(join: Join, own: Own, lengths: readonly Length[]): Found {
+  const { part = none, mate = none, run = none, end, most, leave, from } = own;
+  const sizes = join.thick && join.long ? [{ thick: join.thick, long: join.long }] : usualDowels;
+  if (join.by === 'dowel')
+    return {
+      by: 'dowel',
+      found: dowelsFor({ part, mate, run, end, most, sizes, ...(from ? { from } : {}) }),
+    };
+  if (join.by === 'biscuit') return { by: 'biscuit', found: biscuitsFor({ part, mate, run, most, leave }) };
+  const { seat = none, head = none } = own;
+  const row = screwSchedule({ run, end, most, rows: 1 });
+  return {
+    by: 'slant',
+    found: slantScrewFor({ part, mate, seat, head, inPlane: join.flush === true, lengths }),
+    row: row.ok ? row.value : undefined,
+  };
+}
+
+/** Middles along the joint, from the reference end. */
+export const middlesOf = (is: Found): readonly Length[] => {
+  if (!is.found.ok) return [];
+  return is.by === 'slant' ? (is.row?.marks ?? []) : is.found.value.row.marks;
+};
+
+function countOf(is: Found | undefined, many = 1): number | undefined {
+  const marks = is ? middlesOf(is).length : 0;
+  return marks > 0 ? marks * many : undefined;
+}
+
+/** Joins of a case. */
+export const joinsOf = (job: Pick<Job, 'joins'>, of: string): readonly Join[] =>
+  job.joins.filter((join) => join.of === of);
