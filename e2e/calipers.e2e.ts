@@ -144,7 +144,7 @@ test('in a typed sum a reading stands with its unit, and Enter reckons nothing',
 test('with no blank open a reading does nothing but say so, even on a button in focus', async ({ page }) => {
   await openSample(page);
   await heard(page);
-  await page.getByRole('link', { name: 'Shop figures' }).focus();
+  await page.getByRole('link', { name: 'Shop figures', exact: true }).focus();
   await calipers(page, '18.25');
   await expect(line(page)).toHaveText('Calipers: 18.25. Open a blank first.');
   await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
