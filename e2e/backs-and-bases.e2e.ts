@@ -2,6 +2,8 @@ import { expect, type Page, test } from '@playwright/test';
 import { type Hand, handOn } from './hand';
 import { button, filled, measured, sizes } from './hand-case';
 
+test.describe.configure({ mode: 'parallel' });
+
 /**
  * A case for shells, 30 × 48 × 11 1/4 on the floor, ply of 3/4 and a thin back of 1/4, all with a dado 1/4 deep and as
  * wide as its sheet and .005. Clear it is 30 − 1 1/2 = 28 1/2 wide, 48 − 1 1/2 = 46 1/2 high.

@@ -1,6 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
 import { blankOf, choose, fillBlank, makeReady, pastBounce, shot, typed } from './app';
 
+test.describe.configure({ mode: 'parallel' });
+
 const dock = (page: Page) => page.getByRole('dialog');
 const part = (page: Page, name: RegExp) => page.locator('main .nextset').filter({ hasText: name }).first();
 

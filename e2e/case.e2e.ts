@@ -6,6 +6,8 @@ import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
 
+test.describe.configure({ mode: 'parallel' });
+
 test.use(withWorker);
 
 /** The figure of the setup on the screen, as it is spoken. */

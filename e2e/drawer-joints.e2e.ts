@@ -1,6 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
 import { choose, cutNext, makeReady, pastBounce, shot, standing, typed, typeInto } from './app';
 
+test.describe.configure({ mode: 'parallel' });
+
 /** Into a blank that may be open: a figure, as calipers type it. */
 async function read(page: Page, blank: string | RegExp, figure: string): Promise<void> {
   await pastBounce(page);

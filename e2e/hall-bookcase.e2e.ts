@@ -13,6 +13,8 @@ import {
 } from './app';
 import { withWorker } from './browser';
 
+test.describe.configure({ mode: 'parallel' });
+
 test.use(withWorker);
 
 const part = (page: Page, name: RegExp) => page.locator('main .nextset').filter({ hasText: name }).first();

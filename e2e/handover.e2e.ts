@@ -14,6 +14,8 @@ import { goBy, openSample, readyOffline, readySettings, shot } from './app';
 import { chromiumArgs, chromiumPath, wholeChromiumPath, withWorker } from './browser';
 import { film, shots } from './film';
 
+test.describe.configure({ mode: 'parallel' });
+
 test.use(withWorker);
 
 const phone = { ...devices['Pixel 7'], viewport: { width: 390, height: 844 } };

@@ -21,6 +21,8 @@ import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
 
+test.describe.configure({ mode: 'parallel' });
+
 test.use(withWorker);
 
 test('first visit to cut grooves, offline, killed, and everything still there', async () => {

@@ -2,6 +2,8 @@ import { expect, type Page, test } from '@playwright/test';
 import { choose, keyIn, makeReady, openSample, pastBounce, standing, typed, typeInto } from './app';
 import { handOn } from './hand';
 
+test.describe.configure({ mode: 'parallel' });
+
 /** A case 30 × 48 × 11 1/4, of ply read as 3/4. */
 async function newCase(page: Page): Promise<void> {
   await page.goto('./');

@@ -4,6 +4,8 @@ import { fileOf } from './bench/lists.mjs';
 import { withWorker } from './browser';
 import { hasPoppler, linesIn, sizeOf, wordsOf } from './poppler';
 
+test.describe.configure({ mode: 'parallel' });
+
 /** A board of 80 in, two metres: grooves 1/4 wide from 1 3/8 on, every 2 5/8: 30 of them, the last at 77 1/2. */
 const board = {
   long: 80,

@@ -6,7 +6,7 @@ export default defineConfig({
   testMatch: '*.e2e.ts',
   outputDir: '../test-results/e2e',
   fullyParallel: false,
-  workers: 4, // pages wait more than half of their time: three leave two cores idle
+  workers: 5, // pages wait more than half of their time: four leave two cores idle
   // patience for a busy machine: no test asks how fast it is
   timeout: 180_000,
   expect: { timeout: 30_000 },

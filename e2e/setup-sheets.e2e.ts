@@ -5,6 +5,8 @@ import { fileOf } from './bench/lists.mjs';
 import { withWorker } from './browser';
 import { hasPoppler, linesIn, sizeOf, wordsOf } from './poppler';
 
+test.describe.configure({ mode: 'parallel' });
+
 /** Two sides of 30 by 12 1/4, each with grooves 3/4 wide at 4 and 14: far walls at 4 3/4 and 14 3/4. */
 const sides = new Map<string, unknown>([
   ['name', 'Two sides'],

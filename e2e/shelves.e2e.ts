@@ -12,6 +12,8 @@ import {
   typeInto,
 } from './app';
 
+test.describe.configure({ mode: 'parallel' });
+
 /** The stock in hand with no reading of it yet, and back to its case. */
 async function plannedAt(page: Page, thick: string): Promise<void> {
   await page
