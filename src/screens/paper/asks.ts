@@ -1,75 +1,43 @@
-import type { Job } from '../../job/job';
-import { editPrint, onAll } from '../../job/prints';
-import { isPositive, type Length } from '../../length/length';
-import { printCheck, printKey } from '../../plan/print-check';
-import { longOf, type PaperAt } from '../../plan/stick-print';
-import type { Stick } from '../../plan/sticks-of';
-import { readBar } from '../../trade/paper/bar';
+import type { JSX } from 'preact';
+import { editPrint } from '../../job/prints';
+import type { Length } from '../../length/length';
+import type { Paper } from '../../trade/paper/sheet';
 import type { Ask } from '../shared/ask';
-import { lengthRefused } from '../shared/refused-words';
-import * as words from './stick-page-words';
+import { margin, overlap, paper, papers, rollOrSheets } from './print-words';
 
-/** What a job is printed on. */
-export const paperAsks = ({ on, wide, margin, overlap }: PaperAt) =>
-  ({
-    on: {
-      as: 'choice',
-      title: words.paper,
-      now: on,
-      choices: words.papers,
-      save: (value) => editPrint(onAll, { paper: value as PaperAt['on'] }),
-    },
-    wide: {
-      as: 'length',
-      title: words.rollWide,
-      now: wide,
-      refuse: lengthRefused,
-      save: (value) => editPrint(onAll, { wide: value }),
-    },
-    margin: {
-      as: 'length',
-      title: words.margin,
-      now: margin,
-      save: (value) => editPrint(onAll, { margin: value }),
-    },
-    overlap: {
-      as: 'length',
-      title: words.overlap,
-      now: overlap,
-      save: (value) => editPrint(onAll, { overlap: value }),
-    },
-  }) satisfies Readonly<Record<string, Ask>>;
+/** A length of a print that is kept under a key, and what it is called there. */
+type LengthAt = {
+  readonly key: string;
+  readonly field: 'wide' | 'high' | 'gap' | 'down' | 'margin' | 'overlap' | 'bar' | 'across' | 'whole';
+  readonly title: string;
+  readonly now: Length | undefined;
+  readonly refuse?: (value: Length) => string | undefined;
+};
 
-/** What a print measured. */
-export function barAsks(job: Job, stick: Stick) {
-  const key = printKey(stick);
-  const { read: said, drawn } = printCheck(job, stick);
-  const refuse = (read: Length): string | undefined => {
-    if (!isPositive(read)) return lengthRefused(read);
-    const found = readBar({ drawn, read, stick: longOf(stick) });
-    return found.ok ? undefined : words.wrongBar(drawn, read);
-  };
-  return {
-    bar: {
-      as: 'length',
-      title: words.barAlong,
-      now: said.bar,
-      refuse,
-      save: (value) => editPrint(key, { bar: value }),
-    },
-    across: {
-      as: 'length',
-      title: words.barAcross,
-      now: said.across,
-      refuse,
-      save: (value) => editPrint(key, { across: value }),
-    },
-    whole: {
-      as: 'length',
-      title: words.wholeStick,
-      now: said.whole,
-      refuse: lengthRefused,
-      save: (value) => editPrint(key, { whole: value }),
-    },
-  } satisfies Readonly<Record<string, Ask>>;
-}
+export const lengthAsk = ({ key, field, ...at }: LengthAt): Ask => ({
+  as: 'length',
+  ...at,
+  save: (value) => editPrint(key, { [field]: value }),
+});
+
+/** The sheet something is printed on, or a roll where that will do. */
+export const onAsk = (key: string, now: Paper | 'roll', roll?: 'or-roll'): Ask => ({
+  as: 'choice',
+  title: paper,
+  now,
+  choices: roll ? rollOrSheets : papers,
+  save: (value) => editPrint(key, { paper: value as Paper | 'roll' }),
+});
+
+/** What stays white all round, and how far sheets lap. */
+export const marginAsk = (key: string, now: Length): Ask =>
+  lengthAsk({ key, field: 'margin', title: margin, now });
+export const overlapAsk = (key: string, now: Length): Ask =>
+  lengthAsk({ key, field: 'overlap', title: overlap, now });
+
+/** The blanks of some asks, by their names, as a sentence takes them. */
+export const blanksOf = <K extends string>(
+  asks: Readonly<Record<K, Ask>>,
+  blank: (ask: Ask) => JSX.Element,
+): Readonly<Record<K, JSX.Element>> =>
+  Object.fromEntries(Object.entries<Ask>(asks).map(([name, ask]) => [name, blank(ask)])) as never;

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { editPrint, onLabels } from '../../job/prints';
+import { onLabels } from '../../job/prints';
 import { isNegative, type Length } from '../../length/length';
 import { labelsOf } from '../../plan/label-plan';
 import { type LabelPaper, labelPaperOf, labelSheets } from '../../plan/label-print';
@@ -11,9 +11,10 @@ import { AskPage } from '../shared/ask-page';
 import { leave } from '../shared/leave';
 import { lengthRefused } from '../shared/refused-words';
 import { Sentence } from '../shared/sentence';
+import { blanksOf, lengthAsk, marginAsk, onAsk } from './asks';
 import { drawerLabels, type LabelDrawn, labelPages, partLabels, tooHigh } from './label-drawing';
 import * as words from './label-print-words';
-import { back, fileName, makePdf, margin, paper, papers } from './print-words';
+import { back, fileName, makePdf } from './print-words';
 import { Printing } from './printing';
 
 type LabelsProps = { readonly bench: Bench; readonly plan: Plan };
@@ -47,16 +48,7 @@ export function LabelPrintScreen({ bench, plan }: LabelsProps) {
         />
       </div>
       <Sentence label={words.title}>
-        <p>
-          {words.printedOn({
-            on: blank(asks.on),
-            margin: blank(asks.margin),
-            wide: blank(asks.wide),
-            high: blank(asks.high),
-            gap: blank(asks.gap),
-            down: blank(asks.down),
-          })}
-        </p>
+        <p>{words.printedOn(blanksOf(asks, blank))}</p>
       </Sentence>
       {labels.length === 0 ? (
         <p class="pad-x empty-line">{of === 'parts' ? words.noParts : words.noDrawers}</p>
@@ -100,47 +92,15 @@ function OnSheets({ bench, plan, labels, own }: OnSheetsProps) {
 
 const refuseGap = (x: Length): string | undefined => (isNegative(x) ? lengthRefused(x) : undefined);
 
-const labelAsks = ({ on, margin: white, wide, high, gap, down }: LabelPaper) =>
-  ({
-    on: {
-      as: 'choice',
-      title: paper,
-      now: on,
-      choices: papers,
-      save: (value) => editPrint(onLabels, { paper: value as LabelPaper['on'] }),
-    },
-    margin: {
-      as: 'length',
-      title: margin,
-      now: white,
-      save: (value) => editPrint(onLabels, { margin: value }),
-    },
-    wide: {
-      as: 'length',
-      title: words.wide,
-      now: wide,
-      refuse: lengthRefused,
-      save: (value) => editPrint(onLabels, { wide: value }),
-    },
-    high: {
-      as: 'length',
-      title: words.high,
-      now: high,
-      refuse: lengthRefused,
-      save: (value) => editPrint(onLabels, { high: value }),
-    },
-    gap: {
-      as: 'length',
-      title: words.gap,
-      now: gap,
-      refuse: refuseGap,
-      save: (value) => editPrint(onLabels, { gap: value }),
-    },
-    down: {
-      as: 'length',
-      title: words.down,
-      now: down,
-      refuse: refuseGap,
-      save: (value) => editPrint(onLabels, { down: value }),
-    },
-  }) satisfies Readonly<Record<string, Ask>>;
+const labelAsks = ({ on, margin, wide, high, gap, down }: LabelPaper) => {
+  const at = { key: onLabels, refuse: lengthRefused };
+  const between = { key: onLabels, refuse: refuseGap };
+  return {
+    on: onAsk(onLabels, on),
+    margin: marginAsk(onLabels, margin),
+    wide: lengthAsk({ ...at, field: 'wide', title: words.wide, now: wide }),
+    high: lengthAsk({ ...at, field: 'high', title: words.high, now: high }),
+    gap: lengthAsk({ ...between, field: 'gap', title: words.gap, now: gap }),
+    down: lengthAsk({ ...between, field: 'down', title: words.down, now: down }),
+  };
+};

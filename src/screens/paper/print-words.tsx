@@ -32,8 +32,12 @@ export const papers = [
   { value: 'a4', label: 'A4' },
   { value: 'letter', label: 'Letter' },
 ] as const;
+export const rollOrSheets = [...papers, { value: 'roll', label: 'a roll' }] as const;
 export const margin = 'White all round';
+export const overlap = 'Sheets lap';
 export const makePdf = 'Make the PDF';
+export const today = (): string =>
+  new Date().toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' });
 export const gone = 'There is no such print.';
 export const goneTitle = 'Print';
 

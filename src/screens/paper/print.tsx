@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { editPrint, onLists } from '../../job/prints';
-import { type ListPaper, listPaperOf, listSheet } from '../../plan/list-print';
+import { onLists } from '../../job/prints';
+import { listPaperOf, listSheet } from '../../plan/list-print';
 import type { Plan } from '../../plan/plan';
 import { Segment } from '../../ui/bar';
 import { onPage } from '../../ui/paper/ink';
@@ -10,11 +10,11 @@ import { AskPage } from '../shared/ask-page';
 import { GonePage } from '../shared/gone-page';
 import { leave as goBack } from '../shared/leave';
 import { Sentence } from '../shared/sentence';
+import { blanksOf, marginAsk, onAsk } from './asks';
 import { LabelPrintScreen } from './label-print';
 import * as words from './print-words';
 import { type Printed, printedOf } from './printed';
 import { Printing } from './printing';
-import { today } from './stick-page-words';
 
 type PrintProps = { readonly bench: Bench; readonly id: string };
 
@@ -70,12 +70,12 @@ type OnSheetProps = {
 function OnSheet({ bench, plan, of, printed, open, onOpen }: OnSheetProps) {
   const paper = listPaperOf(plan.job);
   const sheet = listSheet(paper);
-  const asks = sheetAsks(paper);
+  const asks = { on: onAsk(onLists, paper.on), margin: marginAsk(onLists, paper.margin) };
   const blank = (ask: Ask) => <AskBlank key={ask.title} {...{ ask, open, onOpen }} />;
   return (
     <>
       <Sentence label={words.paper}>
-        <p>{words.printedOn({ on: blank(asks.on), margin: blank(asks.margin) })}</p>
+        <p>{words.printedOn(blanksOf(asks, blank))}</p>
       </Sentence>
       {printed.notes.map((note) => (
         <p key={note} class="pad-x note">
@@ -89,7 +89,7 @@ function OnSheet({ bench, plan, of, printed, open, onOpen }: OnSheetProps) {
           label={words.makePdf}
           pagesOf={(widthOf) =>
             printed.pages({
-              day: today(),
+              day: words.today(),
               widthOf,
               leaf: {
                 wide: onPage(sheet.value.across),
@@ -105,20 +105,3 @@ function OnSheet({ bench, plan, of, printed, open, onOpen }: OnSheetProps) {
     </>
   );
 }
-
-const sheetAsks = ({ on, margin }: ListPaper) =>
-  ({
-    on: {
-      as: 'choice',
-      title: words.paper,
-      now: on,
-      choices: words.papers,
-      save: (value) => editPrint(onLists, { paper: value as ListPaper['on'] }),
-    },
-    margin: {
-      as: 'length',
-      title: words.margin,
-      now: margin,
-      save: (value) => editPrint(onLists, { margin: value }),
-    },
-  }) satisfies Readonly<Record<string, Ask>>;

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { Button } from '../../ui/button';
 import type { Page, WidthOf } from '../../ui/paper/ink';
 import { openWriter } from '../../ui/paper/writer';
@@ -23,6 +23,7 @@ type State =
 export function Printing({ phone, name, label, pagesOf }: PrintingProps) {
   const [state, setState] = useState<State>({ is: 'idle' });
   const stop = useRef<AbortController | undefined>(undefined);
+  useEffect(() => () => stop.current?.abort(), []); // a page that is left hands nothing out later
   const write = async () => {
     const own = new AbortController();
     stop.current = own;

@@ -12,20 +12,8 @@ import { endName } from './stick-words';
 export const title = 'Story stick at full size';
 export const back = 'On paper';
 export const notThere = 'There is no such stick any more: what it was of was removed, or does not work out.';
-export const paper = 'Printed on';
-export const papers = [
-  { value: 'a4', label: 'A4' },
-  { value: 'letter', label: 'Letter' },
-  { value: 'roll', label: 'a roll' },
-] as const;
 export const rollWide = 'Width of the roll';
-export const margin = 'White all round';
-export const overlap = 'Sheets lap';
-export const makePdf = 'Make the PDF';
 export const fileName = (name: string): string => `Stick, ${name.replace(/[:/\\]/g, '')}`;
-export const today = (): string =>
-  new Date().toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' });
-
 type Blanks = Readonly<Record<'on' | 'wide' | 'margin' | 'overlap', ComponentChildren>>;
 
 export const printedOn = (on: PaperAt['on'], b: Blanks) =>

@@ -1,14 +1,19 @@
 import { useState } from 'preact/hooks';
 import type { Job } from '../../job/job';
-import { printCheck } from '../../plan/print-check';
-import { paperOf, stickOn } from '../../plan/stick-print';
+import { onAll } from '../../job/prints';
+import { isPositive, type Length } from '../../length/length';
+import { type PrintCheck, printCheck, printKey } from '../../plan/print-check';
+import { longOf, type PaperAt, paperOf, stickOn } from '../../plan/stick-print';
 import { type Stick, sticksOf } from '../../plan/sticks-of';
+import { readBar } from '../../trade/paper/bar';
 import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskPage } from '../shared/ask-page';
 import { GonePage } from '../shared/gone-page';
+import { lengthRefused } from '../shared/refused-words';
 import { Sentence } from '../shared/sentence';
-import { barAsks, paperAsks } from './asks';
+import { blanksOf, lengthAsk, marginAsk, onAsk, overlapAsk } from './asks';
+import { makePdf, paper as paperTitle, today } from './print-words';
 import { Printing } from './printing';
 import { stickPages, stripNeeds } from './stick-drawing';
 import * as words from './stick-page-words';
@@ -59,14 +64,14 @@ function OnPaper({ bench, job, stick, open, onOpen }: AskedProps & { readonly be
           stick,
           tape: job.tape,
           job: job.name,
-          day: words.today(),
+          day: today(),
           below: paper.on === 'roll',
           widthOf,
         })
       : [];
   return (
     <>
-      <Sentence label={words.paper}>
+      <Sentence label={paperTitle}>
         <p>{words.printedOn(paper.on, blanksOf(asks, blank))}</p>
       </Sentence>
       {laid.ok ? (
@@ -75,7 +80,7 @@ function OnPaper({ bench, job, stick, open, onOpen }: AskedProps & { readonly be
           <Printing
             phone={bench.phone}
             name={words.fileName(stickName(stick))}
-            label={words.makePdf}
+            label={makePdf}
             pagesOf={pagesOf}
           />
         </>
@@ -86,15 +91,38 @@ function OnPaper({ bench, job, stick, open, onOpen }: AskedProps & { readonly be
   );
 }
 
-const blanksOf = <K extends string>(
-  asks: Readonly<Record<K, Ask>>,
-  blank: (ask: Ask) => preact.JSX.Element,
-): Readonly<Record<K, preact.JSX.Element>> =>
-  Object.fromEntries(Object.entries<Ask>(asks).map(([name, ask]) => [name, blank(ask)])) as never;
+/** What sticks are printed on. */
+const paperAsks = ({ on, wide, margin, overlap }: PaperAt) => ({
+  on: onAsk(onAll, on, 'or-roll'),
+  wide: lengthAsk({ key: onAll, field: 'wide', title: words.rollWide, now: wide, refuse: lengthRefused }),
+  margin: marginAsk(onAll, margin),
+  overlap: overlapAsk(onAll, overlap),
+});
+
+/** What the print of a stick measured. */
+function barAsks(stick: Stick, { read, drawn }: PrintCheck) {
+  const key = printKey(stick);
+  const refuse = (bar: Length): string | undefined => {
+    if (!isPositive(bar)) return lengthRefused(bar);
+    return readBar({ drawn, read: bar, stick: longOf(stick) }).ok ? undefined : words.wrongBar(drawn, bar);
+  };
+  return {
+    bar: lengthAsk({ key, field: 'bar', title: words.barAlong, now: read.bar, refuse }),
+    across: lengthAsk({ key, field: 'across', title: words.barAcross, now: read.across, refuse }),
+    whole: lengthAsk({
+      key,
+      field: 'whole',
+      title: words.wholeStick,
+      now: read.whole,
+      refuse: lengthRefused,
+    }),
+  };
+}
 
 /** The bars and the whole stick as they were read off the paper, and what that says. */
 function Checks({ job, stick, open, onOpen }: AskedProps) {
-  const asks = barAsks(job, stick);
+  const check = printCheck(job, stick);
+  const asks = barAsks(stick, check);
   const blank = (ask: Ask) => <AskBlank key={ask.title} {...{ ask, open, onOpen }} />;
   return (
     <>
@@ -102,7 +130,7 @@ function Checks({ job, stick, open, onOpen }: AskedProps) {
       <Sentence label={words.checks}>
         <p>{words.asRead(blanksOf(asks, blank))}</p>
       </Sentence>
-      {words.verdicts(printCheck(job, stick)).map(({ says, wrong }) => (
+      {words.verdicts(check).map(({ says, wrong }) => (
         <p key={says} class={wrong ? 'pad-x wrongline' : 'pad-x'}>
           {says}
         </p>
