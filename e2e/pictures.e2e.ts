@@ -7,6 +7,32 @@ import { keptPictures, photo, pick, withPlace } from './photos';
 
 test.describe.configure({ mode: 'parallel' });
 
+/** The sample with one picture of its room. */
+async function onePicture(page: Page): Promise<void> {
+  await openSample(page);
+  await page.goto('./#/pictures/room');
+  await pick(page, [{ name: 'a.jpg', buffer: await photo(page, { wide: 400, high: 300 }) }]);
+  await expect(shown(page)).toHaveCount(1);
+}
+
+/** Puts bytes in the place of a picture of the database, behind the app's back. */
+const putInDatabase = (page: Page, key: string, bytes: readonly number[]): Promise<void> =>
+  page.evaluate(
+    async ({ at, put }) => {
+      const db = await new Promise<IDBDatabase>((done) => {
+        const request = indexedDB.open('knifeline');
+        request.onsuccess = () => done(request.result);
+      });
+      const tx = db.transaction('pictures', 'readwrite');
+      tx.objectStore('pictures').put(new Uint8Array(put).buffer, at);
+      await new Promise((done) => {
+        tx.oncomplete = done;
+      });
+      db.close();
+    },
+    { at: key, put: bytes },
+  );
+
 const shown = (page: Page) => page.locator('.picturebox img');
 
 /** Pixels of the picture that stands large: how wide and high it is, and its colours left and right. */
@@ -316,10 +342,7 @@ test('a job with its pictures goes out as one file and comes in on another phone
 test('taken off it is kept, and undo puts it back; deleted for good by a tap on that its bytes are gone, and the log says so', async ({
   page,
 }) => {
-  await openSample(page);
-  await page.goto('./#/pictures/room');
-  await pick(page, [{ name: 'a.jpg', buffer: await photo(page, { wide: 400, high: 300 }) }]);
-  await expect(shown(page)).toHaveCount(1);
+  await onePicture(page);
   await page.locator('.picturegrid button').click();
   await page.getByRole('button', { name: 'Take it off' }).click();
   await expect(page.getByText('No picture here yet.')).toBeVisible();
@@ -343,22 +366,10 @@ test('taken off it is kept, and undo puts it back; deleted for good by a tap on 
 });
 
 test('damaged in both copies it says so in its place, and stays set aside', async ({ page }) => {
-  await openSample(page);
-  await page.goto('./#/pictures/room');
-  await pick(page, [{ name: 'a.jpg', buffer: await photo(page, { wide: 400, high: 300 }) }]);
-  await expect(shown(page)).toHaveCount(1);
+  await onePicture(page);
   const [key = ''] = Object.keys((await keptPictures(page)).database);
+  await putInDatabase(page, key, [1, 2, 3]);
   await page.evaluate(async (at) => {
-    const db = await new Promise<IDBDatabase>((done) => {
-      const request = indexedDB.open('knifeline');
-      request.onsuccess = () => done(request.result);
-    });
-    const tx = db.transaction('pictures', 'readwrite');
-    tx.objectStore('pictures').put(new Uint8Array([1, 2, 3]).buffer, at);
-    await new Promise((done) => {
-      tx.oncomplete = done;
-    });
-    db.close();
     const root = await navigator.storage.getDirectory();
     const folder = await root.getDirectoryHandle('knifeline-pictures');
     const file = await (await folder.getFileHandle(at)).createWritable();
@@ -373,24 +384,10 @@ test('damaged in both copies it says so in its place, and stays set aside', asyn
 test('pictures of a job that is gone for good stay until a tap on This phone deletes them', async ({
   page,
 }) => {
-  await openSample(page);
-  await page.goto('./#/pictures/room');
-  await pick(page, [{ name: 'a.jpg', buffer: await photo(page, { wide: 400, high: 300 }) }]);
-  await expect(shown(page)).toHaveCount(1);
+  await onePicture(page);
   const [key = ''] = Object.keys((await keptPictures(page)).database);
   // as a purge leaves it: the bytes of a job that is not here
-  await page.evaluate(async (own) => {
-    const db = await new Promise<IDBDatabase>((done) => {
-      const request = indexedDB.open('knifeline');
-      request.onsuccess = () => done(request.result);
-    });
-    const tx = db.transaction('pictures', 'readwrite');
-    tx.objectStore('pictures').put(new Uint8Array([1]).buffer, own.replace(/^[^~]+/, 'goneforgood'));
-    await new Promise((done) => {
-      tx.oncomplete = done;
-    });
-    db.close();
-  }, key);
+  await putInDatabase(page, key.replace(/^[^~]+/, 'goneforgood'), [1]);
   await page.goto('./#/phone');
   await expect(page.getByText('One picture is kept of a job that is no longer on this phone.')).toBeVisible();
   await page.getByRole('button', { name: 'Delete it for good' }).click();
