@@ -1,6 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { quickBounce } from '../src/ui/touch';
-import { blankOf, fillBlank, goBy, openSample, pastBounce, readyOffline, ticksHere } from './app';
+import { blankOf, fillBlank, openSample, pastBounce, pastQuickBounce, readyOffline, ticksHere } from './app';
 import { withWorker } from './browser';
 import { keptHere } from './kept';
 import { newProfile } from './profile';
@@ -28,7 +27,7 @@ async function press(page: Page, names: readonly string[]): Promise<void> {
   const dock = page.getByRole('dialog');
   for (const name of names) {
     await dock.getByRole('button', { name, exact: true }).click();
-    await goBy(page, quickBounce);
+    await pastQuickBounce(page);
   }
   await dock.getByRole('button', { name: 'Done' }).click();
   await expect(dock).toBeHidden();

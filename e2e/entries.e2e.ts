@@ -1,7 +1,6 @@
 import { createHash } from 'node:crypto';
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { quickBounce } from '../src/ui/touch';
-import { choose, goBy, keys, openSample, pastBounce, typed } from './app';
+import { choose, goBy, keys, openSample, pastBounce, pastQuickBounce, typed } from './app';
 import { keptLines } from './kept';
 import { keptLog } from './kept-log';
 import { noRoom, roomAgain, slowStorage, storageTakes } from './poor-storage';
@@ -139,12 +138,12 @@ async function keyOne(page: Page): Promise<string> {
   for (const figure of ['7', '.2', '.02']) {
     for (const key of figure) {
       await dock.getByRole('button', { name: key, exact: true }).click();
-      await goBy(page, quickBounce);
+      await pastQuickBounce(page);
     }
     if ((await odd.count()) === 0) return figure === '7' ? '7' : `0${figure}`;
     for (const _ of figure) {
       await dock.getByRole('button', { name: 'erase' }).click();
-      await goBy(page, quickBounce);
+      await pastQuickBounce(page);
     }
   }
   throw new Error('no figure can be meant');

@@ -1,6 +1,5 @@
 import { expect, type Locator, type Page } from '@playwright/test';
-import { quickBounce } from '../src/ui/touch';
-import { goBy, pastBounce } from './app';
+import { pastBounce, pastQuickBounce } from './app';
 
 /**
  * A hand that does only what a user's does, and counts: a tap is one, a key of a pad is one, a character typed is one.
@@ -24,7 +23,7 @@ export function handOn(page: Page): Hand {
   const keys = async (names: readonly string[]): Promise<void> => {
     for (const name of names) {
       await touch(page.getByRole('button', { name, exact: true }).last());
-      await goBy(page, quickBounce);
+      await pastQuickBounce(page);
     }
   };
   return {
