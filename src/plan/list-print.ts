@@ -6,7 +6,7 @@ import { unitsOf } from '../length/tape';
 import { between, type Paper, type Sheet, sheetOf, usualOn } from '../trade/paper/sheet';
 
 /** What lists are printed on: a sheet, and its white all round. Inches. */
-export type ListPaper = { readonly on: Paper; readonly margin: Length };
+type ListPaper = { readonly on: Paper; readonly margin: Length };
 
 /** So much a list needs between its margins. Common practice, no source. */
 const least = fromMillimetres(150n);
