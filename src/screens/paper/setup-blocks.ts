@@ -1,8 +1,5 @@
 import { blocks, type Checklist } from '../../plan/checklist';
-import { handBoard } from '../../plan/hand-board';
-import type { Plan } from '../../plan/plan';
 import { letterAt, type SetupCode } from '../../plan/setup-codes';
-import type { Board } from '../../trade/grooves/board';
 import type { Reach } from '../../trade/machines/limits';
 import type { Card } from '../../trade/setups/checklist';
 import type { Operation } from '../../trade/setups/operation';
@@ -20,6 +17,7 @@ import {
 import { line, type Spot, type WidthOf } from '../../ui/paper/ink';
 import { machineBlock, machineSize } from '../../ui/paper/machine-ink';
 import { cutOtherwise } from '../shared/at-setup';
+import { boardIn } from '../shared/board-of';
 import { onWords } from '../shared/cut-words';
 import { exactly } from '../shared/exact-words';
 import { laidOut } from '../shared/laid-out';
@@ -219,7 +217,7 @@ function furtherOf(print: SetupPrint, operations: readonly Operation[]): readonl
   const { plan } = print.list;
   const { tape } = plan.job;
   const told = operations.flatMap((op) => {
-    const board = op.groove && boardIn(plan, op.groove.board);
+    const board = op.groove && boardIn(plan.job, op.groove.board, () => plan.parts);
     const more =
       board && op.groove && otherFiguresOf(board, { shop: print.reach, tape, setting: op.groove.setting });
     if (!more) return [];
@@ -231,12 +229,6 @@ function furtherOf(print: SetupPrint, operations: readonly Operation[]): readonl
     ...lines(print, says, 5),
     ...of.map((note) => text(print, note)),
   ]);
-}
-
-/** A board laid out by hand, or a part of a case. */
-function boardIn({ job, parts }: Plan, id: string): Board | undefined {
-  const own = job.boards.find((b) => b.id === id);
-  return own ? handBoard(job, own) : parts.find((part) => part.id === id)?.board;
 }
 
 /** Every hole of a row as it is marked. */

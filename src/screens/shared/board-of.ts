@@ -1,18 +1,25 @@
 import type { Job } from '../../job/job';
 import { handBoard } from '../../plan/hand-board';
+import type { Part } from '../../trade/carcass/part';
 import type { Board } from '../../trade/grooves/board';
 import type { Bench } from '../bench';
 
 /** A job in hand; its plan is worked out once it is asked for. */
 type InHand = Pick<Bench, 'job' | 'plan'>;
 
-/** A board by its id: laid out by hand, or a part of a case. The whole plan is worked out only for the latter. */
-export function boardOf({ job: inHand, plan }: InHand, id: string): Board | undefined {
-  const job = inHand.value;
-  const own = job?.boards.find((b) => b.id === id);
-  if (job && own) return handBoard(job, own);
-  return plan.value?.parts.find((part) => part.id === id)?.board;
+/**
+ * A board by its id: laid out by hand, or a part of a case.
+ *
+ * @param parts of the job, worked out only where it is none laid out by hand
+ */
+export function boardIn(job: Job, id: string, parts: () => readonly Part[]): Board | undefined {
+  const own = job.boards.find((b) => b.id === id);
+  return own ? handBoard(job, own) : parts().find((part) => part.id === id)?.board;
 }
+
+/** A board of the job in hand by its id. */
+export const boardOf = ({ job, plan }: InHand, id: string): Board | undefined =>
+  job.value && boardIn(job.value, id, () => plan.value?.parts ?? []);
 
 /** Boards to be laid out: the parts of the cases that have grooves, then those laid out by hand. */
 export function allBoards({ job: inHand, plan }: InHand): readonly Board[] {
