@@ -36,6 +36,8 @@ const band = { wide: 72, waste: 14, figures: 20 };
 /** What a strip off a roll needs: across, and below the stick. Inches. */
 export const stripNeeds = { band: fromMillimetres(106n), foot: fromMillimetres(230n) };
 const figure = { high: 4, apart: 5.6 };
+/** A name beside its figure, or on rows of its own under it. */
+const name = { high: 2.6, apart: 3.6 };
 
 /** Where a place of the stick stands on a sheet, millimetres down; nothing where it is on another. */
 type DownOf = (x: Length) => number;
@@ -144,16 +146,26 @@ function figuresOf(spans: readonly StickSpan[], at: TileAt): readonly Ink[] {
   return spans.flatMap((span) => {
     const mark = at.down(span.from);
     const y = Math.max(mark, free);
-    free = y + figure.apart;
     const x = left + band.figures;
     const said = words.markText(span.mark, print.tape);
-    const beside = x + 5 + print.widthOf(said, figure.high, true);
+    const low = y + figure.high / 2;
+    const { rows, under } = nameOf(words.spanName(span, print.stick), said, print);
+    const nameX = x + (under ? 2 : 5 + print.widthOf(said, figure.high, true));
+    free = y + figure.apart + (under ? rows.length * name.apart : 0);
     return [
       line([x - 2, mark], [x + 1, y]),
-      textAt([x + 2, y + figure.high / 2], said, { high: figure.high, bold: true }),
-      textAt([beside, y + figure.high / 2], words.spanName(span, print.stick), { high: 2.6 }),
+      textAt([x + 2, low], said, { high: figure.high, bold: true }),
+      ...rows.map((row, n) => textAt([nameX, low + (under ? n + 1 : 0) * name.apart], row, { high: name.high })),
     ];
   });
+}
+
+/** A name beside its figure where the band is wide enough for both, or under it: it never lies over the band's edge. */
+function nameOf(text: string, said: string, { widthOf }: StickPrint) {
+  const room = band.wide - band.figures - 3;
+  const width = (one: string) => widthOf(one, name.high);
+  const under = widthOf(said, figure.high, true) + 3 + width(text) > room;
+  return { rows: under ? wrapped(text, room, width) : [text], under };
 }
 
 /** A cross at both edges of the band, with the number of the lap, on both lines of each lap. */
