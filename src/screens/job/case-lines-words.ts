@@ -44,7 +44,7 @@ export function thingsTold(job: Pick<Job, 'things' | 'banks'>): string {
 }
 
 export const paper = 'On paper';
-export const paperTold = 'Sticks at full size, labels';
+export const paperTold = 'Setup sheets, cut lists, labels, sticks at full size';
 
 export const noted = 'Notes and pictures';
 export const picturesTold = (count: number): string =>
