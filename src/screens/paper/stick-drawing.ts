@@ -80,17 +80,18 @@ function bandOf(at: TileAt): readonly Ink[] {
   return [
     line([left, top], [left, end], 0.5),
     line([right, top], [right, end], 0.15),
-    ...(k === 0 ? [line([left, top], [right, top], 0.5), ...reference(at)] : []),
+    ...(k === 0 ? [line([left, top], [right, top], 0.5)] : []),
+    ...reference(at),
     ...(last ? [line([left, end], [right, end], 0.5)] : []),
   ];
 }
 
-/** An arrow to the end everything is measured from. */
-function reference({ left, down, print }: TileAt): readonly Ink[] {
-  const x = left + band.wide - 5;
-  const tip = down(print.stick.from) + 1.5;
+/** On every sheet an arrow to the end everything is measured from, beside the band: figures may reach over its edge. */
+function reference(at: TileAt): readonly Ink[] {
+  const x = at.left + band.wide + 11.5;
+  const tip = reach(at).top + 1.5;
   return [
-    line([x, tip], [x, tip + 14], 0.4),
+    line([x, tip], [x, tip + 12], 0.4),
     line([x, tip], [x - 1.6, tip + 3.5], 0.4),
     line([x, tip], [x + 1.6, tip + 3.5], 0.4),
   ];
@@ -155,7 +156,9 @@ function figuresOf(spans: readonly StickSpan[], at: TileAt): readonly Ink[] {
     return [
       line([x - 2, mark], [x + 1, y]),
       textAt([x + 2, low], said, { high: figure.high, bold: true }),
-      ...rows.map((row, n) => textAt([nameX, low + (under ? n + 1 : 0) * name.apart], row, { high: name.high })),
+      ...rows.map((row, n) =>
+        textAt([nameX, low + (under ? n + 1 : 0) * name.apart], row, { high: name.high }),
+      ),
     ];
   });
 }

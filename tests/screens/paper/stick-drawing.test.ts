@@ -17,19 +17,21 @@ const widthOf: WidthOf = (text, high) => text.length * high * 0.65;
 /** A letter with 1/2 in white: the band begins at 12.7 mm and is 72 mm wide, its figures begin 20 mm into it. */
 const [figures, end] = [12.7 + 20, 12.7 + 72];
 
-/** The texts of each page that begin inside the band. */
-const inBand = sticksOf(plan).flatMap((stick) => {
+const pages = sticksOf(plan).flatMap((stick) => {
   const laid = stickOn(stick, paperOf(job), stripNeeds);
   if (!laid.ok) throw new Error(laid.error.code);
   const print = { ...laid.value, stick, tape: job.tape, job: job.name, day: '', below: false, widthOf };
-  return stickPages(print).map(({ ink }) =>
-    ink.flatMap((one) =>
-      one.draw === 'text' && one.at[0] >= figures && one.at[0] < end
-        ? [{ text: one.text, x: one.at[0], y: one.at[1], high: one.high, wide: widthOf(one.text, one.high) }]
-        : [],
-    ),
-  );
+  return stickPages(print);
 });
+
+/** The texts of each page that begin inside the band. */
+const inBand = pages.map(({ ink }) =>
+  ink.flatMap((one) =>
+    one.draw === 'text' && one.at[0] >= figures && one.at[0] < end
+      ? [{ text: one.text, x: one.at[0], y: one.at[1], high: one.high, wide: widthOf(one.text, one.high) }]
+      : [],
+  ),
+);
 
 describe('on a story stick', () => {
   test('no name reaches over the band, where a bar the print is checked by stands', () => {
@@ -39,7 +41,9 @@ describe('on a story stick', () => {
   });
 
   test('a name too long to stand beside its figure stands under it, and on nothing else', () => {
-    const [page = []] = inBand.filter((one) => one.some(({ text }) => text.startsWith('4 1/8')));
+    const [page = []] = inBand.filter((one) =>
+      ['4 1/8', 'W1, the bottom’s dado'].every((said) => one.some(({ text }) => text.startsWith(said))),
+    );
     const figure = page.find(({ text }) => text.startsWith('4 1/8'));
     const under = page.find(({ text }) => text.includes('dado'));
     expect(under?.x).toBe(figure?.x);
@@ -51,5 +55,23 @@ describe('on a story stick', () => {
             a.x + a.wide <= b.x || b.x + b.wide <= a.x || a.y <= b.y - b.high || b.y <= a.y - a.high;
           expect(a === b || apart, `${a.text} on ${b.text}`).toBe(true);
         }
+  });
+
+  test('an arrow to the reference end stands on every sheet, and no text on it', () => {
+    // the sample's case is over 60 in high: seven sheets and more of it alone
+    expect(pages.length).toBeGreaterThan(10);
+    for (const { ink } of pages) {
+      // 11.5 mm beside the band: its shaft, and two lines from its tip
+      const arrow = ink.flatMap((one) => (one.draw === 'line' && one.from[0] === end + 11.5 ? [one] : []));
+      expect(arrow.length).toBe(3);
+      const [tip = 0, foot = 0] = [arrow[0]?.from[1], arrow[0]?.to[1]];
+      expect(arrow.every(({ from, to }) => from[1] === tip && to[1] > tip)).toBe(true);
+      for (const one of ink) {
+        if (one.draw !== 'text') continue;
+        const [x, y] = one.at;
+        const across = x < end + 13.1 && x + widthOf(one.text, one.high) > end + 9.9;
+        if (across && y > tip && y - one.high < foot) expect.fail(`${one.text} on the arrow`);
+      }
+    }
   });
 });
