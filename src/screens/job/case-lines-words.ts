@@ -47,5 +47,7 @@ export const paper = 'On paper';
 export const paperTold = 'Setup sheets, cut lists, labels, sticks at full size';
 
 export const noted = 'Notes and pictures';
+/** @example firstLine('Oak for the doors.\nDamp wall') // 'Oak for the doors.' */
+export const firstLine = (note: string): string => note.split('\n', 1)[0] ?? '';
 export const picturesTold = (count: number): string =>
   count === 0 ? 'None yet' : counted(count, 'picture', 'pictures');

@@ -34,7 +34,7 @@ export const CaseLines = ({ job, plan }: LineProps) => (
     <Line
       to="#/pictures"
       label={words.noted}
-      says={job.note || words.picturesTold(picturesHeld(job).count)}
+      says={words.firstLine(job.note) || words.picturesTold(picturesHeld(job).count)}
       wrong={false}
     />
   </>

@@ -123,13 +123,16 @@ type TextDockProps = {
   readonly title: string;
   readonly now: string;
   readonly most?: number;
+  /** It may have several lines: there Enter begins the next. */
+  readonly lines?: boolean;
   readonly onDone: (text: string) => void;
   readonly onClose: () => void;
 };
 
 /** A name or a note: however it is left, what was typed is kept; ended by force, it is there again. */
-export function TextDock({ title, now, most = 80, onDone, onClose }: TextDockProps) {
+export function TextDock({ title, now, most = 80, lines, onDone, onClose }: TextDockProps) {
   const { text, onInput } = useTypedText({ place: title, title, now, most, onDone });
+  const field = { class: 'field-text', 'aria-label': title, value: text, onInput };
   return (
     <Dock title={title} onClose={onClose}>
       <form
@@ -139,7 +142,7 @@ export function TextDock({ title, now, most = 80, onDone, onClose }: TextDockPro
           onClose();
         }}
       >
-        <input class="field-text" aria-label={title} value={text} onInput={onInput} />
+        {lines ? <textarea {...field} rows={5} /> : <input {...field} />}
         <button type="submit" class="btn main full">
           Done
         </button>

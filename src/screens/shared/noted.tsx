@@ -29,6 +29,7 @@ export function Noted({ bench, place }: NotedProps) {
           title={words.noteTitle(name)}
           now={note}
           most={mostOf(place)}
+          lines={place.of === 'job'}
           onDone={(said) => void bench.act(words.noted(place), editNote(place, said))}
           onClose={() => setOpen(false)}
         />

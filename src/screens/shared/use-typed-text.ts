@@ -16,7 +16,7 @@ type TypedProps = {
 
 type Typed = {
   readonly text: string;
-  readonly onInput: (event: { readonly currentTarget: HTMLInputElement }) => void;
+  readonly onInput: (event: { readonly currentTarget: HTMLInputElement | HTMLTextAreaElement }) => void;
   /** Takes a text; leaving does so by itself. */
   readonly keep: (text: string) => void;
 };
