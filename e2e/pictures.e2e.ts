@@ -93,29 +93,41 @@ test.describe('with no network', () => {
   });
 });
 
-test('where and with what a picture was taken is in neither copy; held upright it stands upright', async ({
-  page,
-}) => {
-  await openSample(page);
-  await page.goto('./#/pictures/room');
-  const taken = withPlace(await photo(page, { wide: 2400, high: 1200 }), 6);
-  expect(taken.includes('SECRETMAKER')).toBe(true);
-  await pick(page, [{ name: 'room.jpg', buffer: taken }]);
-  await expect(shown(page)).toHaveCount(1);
-  const { database, files } = await keptPictures(page);
-  const all = [...Object.values(database), ...Object.values(files)];
-  expect(all).toHaveLength(2);
-  for (const bytes of all) {
-    expect(bytes.includes('SECRETMAKER')).toBe(false);
-    expect(bytes.includes('Exif')).toBe(false);
-    expect(bytes.length).toBeLessThan(300 * 1024);
-  }
-  // turned clockwise by a quarter the left half, red, comes to lie on top
-  const seen = await pixels(page);
-  expect([seen.wide, seen.high]).toEqual([800, 1600]);
-  for (const [r = 0, , b = 0] of [seen.first, seen.topRight]) expect(r - b).toBeGreaterThan(100);
-  expect((seen.last[2] ?? 0) - (seen.last[0] ?? 0)).toBeGreaterThan(100);
-});
+for (const by of ['a worker', 'the page, where a worker has nothing to draw on'])
+  test(`where and with what a picture was taken is in neither copy; held upright it stands upright, drawn by ${by}`, async ({
+    page,
+  }) => {
+    const here = by !== 'a worker';
+    if (here) await page.addInitScript(() => Reflect.deleteProperty(globalThis, 'OffscreenCanvas'));
+    await openSample(page);
+    await page.goto('./#/pictures/room');
+    const taken = withPlace(await photo(page, { wide: 2400, high: 1200 }), 6);
+    expect(taken.includes('SECRETMAKER')).toBe(true);
+    await page.evaluate(() => {
+      const { toBlob } = HTMLCanvasElement.prototype;
+      document.documentElement.dataset.drawn = '';
+      HTMLCanvasElement.prototype.toBlob = function drawn(this: HTMLCanvasElement, ...given) {
+        document.documentElement.dataset.drawn = 'here';
+        return toBlob.apply(this, given);
+      };
+    });
+    await pick(page, [{ name: 'room.jpg', buffer: taken }]);
+    await expect(shown(page)).toHaveCount(1);
+    expect(await page.evaluate(() => document.documentElement.dataset.drawn)).toBe(here ? 'here' : '');
+    const { database, files } = await keptPictures(page);
+    const all = [...Object.values(database), ...Object.values(files)];
+    expect(all).toHaveLength(2);
+    for (const bytes of all) {
+      expect(bytes.includes('SECRETMAKER')).toBe(false);
+      expect(bytes.includes('Exif')).toBe(false);
+      expect(bytes.length).toBeLessThan(300 * 1024);
+    }
+    // turned clockwise by a quarter the left half, red, comes to lie on top
+    const seen = await pixels(page);
+    expect([seen.wide, seen.high]).toEqual([800, 1600]);
+    for (const [r = 0, , b = 0] of [seen.first, seen.topRight]) expect(r - b).toBeGreaterThan(100);
+    expect((seen.last[2] ?? 0) - (seen.last[0] ?? 0)).toBeGreaterThan(100);
+  });
 
 test('pictures that could hurt are refused in words at the place, and nothing of them is kept', async ({
   page,
@@ -140,6 +152,15 @@ test('pictures that could hurt are refused in words at the place, and nothing of
     { name: 'huge.png', mimeType: 'image/png', buffer: bomb },
     { name: 'cut.jpg', buffer: good.subarray(0, good.length - 200) },
     { name: 'empty.jpg', buffer: Buffer.alloc(0) },
+    // ISO/IEC 23008-12: a file type box, a picture of 4032 × 3024, and nothing this browser can decode
+    {
+      name: 'phone.heic',
+      mimeType: 'image/heic',
+      buffer: Buffer.from(
+        '0000000c6674797068656963' + '000000146973706500000000' + '00000fc000000bd000000000',
+        'hex',
+      ),
+    },
     // a head that says 16 × 16, and then no picture
     {
       name: 'noise.jpg',
@@ -154,6 +175,7 @@ test('pictures that could hurt are refused in words at the place, and nothing of
     'huge.png: 30000 × 30000 pixels are too many',
     'cut.jpg: The file ends before the picture does',
     'empty.jpg: No picture that is taken here',
+    'phone.heic: This browser opens no HEIC. Save it as JPEG and pick that',
   ])
     await expect(told.filter({ hasText: line })).toBeVisible();
   await expect(page.getByText(/^Scaling/)).toBeHidden();
@@ -363,6 +385,20 @@ test('taken off it is kept, and undo puts it back; deleted for good by a tap on 
       return [...Object.keys(database), ...Object.keys(files)];
     })
     .toEqual([]);
+  // the note of the job may have several lines: there Enter begins the next
+  await page.getByRole('button', { name: /^Note/ }).first().click();
+  await page.getByRole('textbox', { name: 'Note: The job' }).fill('Oak for the doors.');
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('Damp wall.');
+  await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
+  const note = page.locator('.noted-text').first();
+  await expect(note).toContainText('Damp wall.');
+  expect(await note.textContent()).toBe('Oak for the doors.\nDamp wall.');
+  await expect(note).toHaveCSS('white-space-collapse', 'preserve-breaks');
+  await page.goto('./#/job');
+  const way = page.getByRole('link', { name: /^Notes and pictures/ });
+  await expect(way).toContainText('Oak for the doors.');
+  await expect(way).not.toContainText('Damp wall.');
 });
 
 test('damaged in both copies it says so in its place, and stays set aside', async ({ page }) => {

@@ -1,6 +1,8 @@
 import type { ScaleError } from '../job/picture-head';
 import { err, ok, type Result } from '../length/result';
 import type { PictureFiles, PicturesAsked, PicturesTold, Scaled } from '../store/pictures/files';
+import { scaledBy } from '../store/pictures/scaled';
+import { openImage } from './scale-here';
 
 /** What takes longer gave no answer, milliseconds: a large picture takes its time, a phone that sleeps gives none. */
 const patience = { put: 15_000, get: 15_000, remove: 15_000, keys: 15_000, scale: 60_000 };
@@ -45,7 +47,7 @@ export function picturesWorker(): PicturesWorker {
       });
       begun().postMessage({ no: own, ...asked } as PicturesAsked);
     });
-  return { files: hasFiles() ? filesOf(ask) : undefined, scale: (file) => scaledBy(ask, file) };
+  return { files: hasFiles() ? filesOf(ask) : undefined, scale: canDraw() ? scaledThere(ask) : scaledHere };
 }
 
 type Ask = (asked: Question) => Promise<PicturesTold | undefined>;
@@ -65,11 +67,21 @@ function filesOf(ask: Ask): PictureFiles {
   };
 }
 
-async function scaledBy(
-  ask: Ask,
-  file: Blob,
-): Promise<Result<Scaled, ScaleError | { readonly code: 'no-answer' }>> {
-  const told = await ask({ what: 'scale', file });
-  if (told?.scaled) return ok(told.scaled);
-  return err(told?.refused ?? { code: 'no-answer' });
-}
+/** Whether a worker has something to draw on: the older of the browsers that still run the app have not. */
+const canDraw = (): boolean => 'OffscreenCanvas' in globalThis;
+
+const noAnswer = err({ code: 'no-answer' } as const);
+
+const scaledThere =
+  (ask: Ask): PicturesWorker['scale'] =>
+  async (file) => {
+    const told = await ask({ what: 'scale', file });
+    if (told?.scaled) return ok(told.scaled);
+    return told?.refused ? err(told.refused) : noAnswer;
+  };
+
+const scaledHere: PicturesWorker['scale'] = (file) =>
+  Promise.race([
+    scaledBy(openImage, file),
+    new Promise<typeof noAnswer>((done) => setTimeout(done, patience.scale, noAnswer)),
+  ]);

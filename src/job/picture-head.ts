@@ -17,8 +17,8 @@ export type ScaleError =
   | HeadError
   /** More pixels, or a longer edge, than is decoded here. */
   | { readonly code: 'too-many-pixels'; readonly wide: number; readonly high: number }
-  /** This browser cannot decode it. */
-  | { readonly code: 'not-decoded' };
+  /** This browser cannot decode it: it knows no HEIC, or what the head promises is not there. */
+  | { readonly code: 'not-decoded'; readonly type: PictureHead['type'] };
 
 const noPicture = err({ code: 'no-picture' } as const);
 const cutShort = err({ code: 'cut-short' } as const);

@@ -1,5 +1,6 @@
 import type { PicturesAsked, PicturesTold } from '../store/pictures/files';
-import { scaled } from './scale';
+import { scaledBy } from '../store/pictures/scaled';
+import { openBitmap } from './scale';
 
 /** The files of pictures, beside those of the journal; and pictures scaled down. Both off the page's thread. */
 async function folder(): Promise<FileSystemDirectoryHandle> {
@@ -80,7 +81,7 @@ async function answer(asked: PicturesAsked): Promise<Omit<PicturesTold, 'no'>> {
     case 'keys':
       return { keys: await keys() };
     case 'scale': {
-      const done = await scaled(asked.file);
+      const done = await scaledBy(openBitmap, asked.file);
       return done.ok ? { scaled: done.value } : { refused: done.error };
     }
   }

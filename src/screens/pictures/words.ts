@@ -76,7 +76,9 @@ export function refused(error: PictureError): string {
     case 'too-many-pixels':
       return `${error.wide} × ${error.high} pixels are too many: at most ${millions(mostPixels)}, and 20000 along an edge. Set the camera to smaller pictures.`;
     case 'not-decoded':
-      return 'This browser cannot open it. Set the camera to JPEG, or take the picture here.';
+      return error.type === 'heic'
+        ? 'This browser opens no HEIC. Save it as JPEG and pick that, or set the camera to JPEG and take it again.'
+        : 'It cannot be opened: the picture in the file is damaged. Copy it onto the phone again, or take it anew.';
     case 'too-big':
       return `The file is ${mb(error.size)}: ${mb(error.size - mostFileBytes)} more than the ${mb(mostFileBytes)} that are opened.`;
     case 'too-many':

@@ -17,6 +17,8 @@ describe('a picture that is not taken', () => {
       '30000 × 30000 pixels are too many: at most 64 million pixels, and 20000 along an edge. Set the camera to smaller pictures.',
     );
     expect(words.refused({ code: 'no-room', free: 12 * megabyte })).toContain('12 MB left');
+    expect(words.refused({ code: 'not-decoded', type: 'heic' })).toContain('Save it as JPEG');
+    expect(words.refused({ code: 'not-decoded', type: 'jpeg' })).toContain('is damaged');
     expect(words.refusedOf('IMG_4.heic', 'no')).toBe('IMG_4.heic: no');
   });
 
