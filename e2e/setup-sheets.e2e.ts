@@ -193,6 +193,32 @@ test('the cut list by part and the sheets of the sample say what its own pages s
   const sheets = everyPage(await madePdf(page));
   const own = sheets.find((one) => one.includes(title)) ?? '';
   for (const cut of cuts) expect(own).toContain(cut);
+
+  // a page of a sheet comes back by the codes of its boxes, each cut after the one it is a part of, or whole as one act
+  await page.goto('./#/tickin');
+  await page.getByRole('button', { name: 'Sheets', exact: true }).click();
+  const compare = await page.getByText(/^At the right of its name on the paper stands /).textContent();
+  const [, check = '-'] = /stands (\w\w)\./.exec(compare ?? '') ?? [];
+  const named = (await page.getByRole('heading', { level: 2 }).first().textContent()) ?? '-';
+  expect(sheets.find((one) => one.includes(named))).toContain(check);
+  await shot(page, 'tick-in-sheet');
+  const boxes = page.getByRole('checkbox');
+  const last = boxes.last();
+  await expect(last).toHaveAccessibleName(/, blocked$/);
+  await last.click();
+  await expect(last).not.toBeChecked();
+  await boxes.first().click();
+  await expect(boxes.first()).toBeChecked();
+  const of = await boxes.count();
+  await page.getByRole('button', { name: `All of it: ${of - 1} boxes` }).click();
+  for (let k = 0; k < of; k += 1) await expect(boxes.nth(k)).toBeChecked();
+  await expect(page.getByRole('button', { name: /^Next: / })).toBeVisible();
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(last).not.toBeChecked();
+  await expect(boxes.first()).toBeChecked();
+  await page.getByRole('button', { name: /^The sheet itself/ }).click();
+  await expect(page.getByRole('region', { name: 'Cuts of this sheet' })).toBeVisible();
+  await expect(page.getByText('cut', { exact: true })).toHaveCount(1);
 });
 
 test('labels say what the app says, and lie on the sheet as the size and gaps say; one too large is refused', async ({

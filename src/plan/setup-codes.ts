@@ -14,14 +14,17 @@ const signs = '23456789ABCDEFGHJKLMNPQRSTUVWXYZ';
 export const setupCodes = ({ cards }: Pick<Checklist, 'cards'>): readonly SetupCode[] =>
   cards.map((card, k) => ({ no: k + 1, check: checkOf(card), card }));
 
+/** Made of a setup, its figure, and its pieces in their order. */
+const checkOf = ({ id, operations }: Card): string =>
+  signsOf([id, ...operations.map((op) => `${op.id}=${toStored(op.figure)}`)]);
+
 /**
- * Two signs made of a setup, its figure, and its pieces in their order: a page that says others was printed before
- * something of it changed. One change in 1,024 is not told by them.
+ * Two signs made of all that stands on a page: one that says others was printed before something of it changed. One
+ * change in 1,024 is not told by them.
  */
-function checkOf({ id, operations }: Card): string {
-  const text = [id, ...operations.map((op) => `${op.id}=${toStored(op.figure)}`)].join(' ');
+export function signsOf(said: readonly string[]): string {
   let sum = 0;
-  for (const sign of text) sum = (sum * 31 + (sign.codePointAt(0) ?? 0)) % 1_000_003;
+  for (const sign of said.join(' ')) sum = (sum * 31 + (sign.codePointAt(0) ?? 0)) % 1_000_003;
   return `${signs[sum % 32] ?? ''}${signs[Math.floor(sum / 32) % 32] ?? ''}`;
 }
 

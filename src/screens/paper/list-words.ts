@@ -36,7 +36,6 @@ export const sheetSize = (one: PlanSheet, stock: SheetStock | undefined, tape: T
 };
 export const pieces = 'Pieces, numbered down from the upper left';
 export const piece = (name: string, size: string): string => `${name}, ${size}`;
-export const cut = ({ no }: CutStep): string => `${no}`;
 
 type CutAt = { readonly tape: Tape; readonly name: (piece: string) => string };
 

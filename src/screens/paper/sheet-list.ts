@@ -1,10 +1,10 @@
-import type { PlanSheet } from '../../job/job';
 import type { Folded } from '../../job/log';
 import { ratio } from '../../length/length';
 import type { Tape } from '../../length/tape';
-import { type Breakdown, stepsOf, useIn } from '../../plan/breakdown';
+import { type Breakdown, useIn } from '../../plan/breakdown';
 import type { Plan } from '../../plan/plan';
 import { layOp } from '../../plan/progress';
+import { type SheetCode, sheetCodes } from '../../plan/sheet-codes';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { type Place, placesOf } from '../../trade/sheets/tree';
 import { type Block, beside, flow, gap, type Leaf, roomOn, stacked, textBlock } from '../../ui/paper/flow';
@@ -13,12 +13,11 @@ import { sheetBlock } from '../../ui/paper/sheet-ink';
 import { cautionWords } from '../shared/caution-words';
 import { cutCaution } from '../shared/cut-caution';
 import { ownName } from '../shared/machines/machine-names';
-import { workWord } from '../shared/part-words';
 import {
   cutsInOrder,
   goodFaceDown,
   heavy,
-  noLongerWanted,
+  nameIn,
   sizeWords,
   stickUse,
   useWords,
@@ -35,23 +34,18 @@ type SheetPrint = {
   readonly widthOf: WidthOf;
 };
 
-type SheetAt = {
-  readonly sheet: PlanSheet;
-  readonly steps: readonly CutStep[];
+type SheetAt = SheetCode & {
   readonly done: (step: CutStep) => boolean;
   readonly stick: boolean;
 };
 
 /** Every sheet of the plan with its cuts, in the order of its stocks. */
 function sheetsIn({ plan, found, folded }: Omit<SheetPrint, 'day' | 'leaf' | 'widthOf'>): readonly SheetAt[] {
-  return found.pools
-    .flatMap(({ sheets }) => sheets)
-    .map((sheet) => ({
-      sheet,
-      steps: stepsOf(sheet, plan.job, found),
-      done: ({ path }: CutStep) => folded.ticks.has(layOp(sheet.id, path)),
-      stick: found.stocks.get(sheet.stock)?.kind === 'stick',
-    }));
+  return sheetCodes(plan, found).map((code) => ({
+    ...code,
+    done: ({ path }: CutStep) => folded.ticks.has(layOp(code.sheet.id, path)),
+    stick: found.stocks.get(code.sheet.stock)?.kind === 'stick',
+  }));
 }
 
 const isCut = ({ steps, done }: SheetAt): boolean => steps.length > 0 && steps.every(done);
@@ -81,7 +75,7 @@ export function* sheetPages(print: SheetPrint): Generator<Page> {
 
 function headBlock(
   { plan, found, day, leaf, widthOf }: SheetPrint,
-  { sheet }: SheetAt,
+  { sheet, check }: SheetAt,
   { no, page }: { readonly no: number; readonly page: number },
 ): Block {
   const { wide } = roomOn(leaf);
@@ -89,11 +83,23 @@ function headBlock(
   const name = words.sheetName(sheet, stock, plan.job.tape);
   const size = words.sheetSize(sheet, stock, plan.job.tape);
   return stacked([
-    textBlock({ text: no > 1 ? words.goesOn(name) : name, high: 5, bold: true }, { wide, widthOf }),
+    beside([
+      [
+        0,
+        textBlock(
+          { text: no > 1 ? words.goesOn(name) : name, high: 5, bold: true },
+          { wide: wide - signsWide, widthOf },
+        ),
+      ],
+      [wide - signsWide, textBlock({ text: check, high: 5 }, { wide: signsWide, widthOf })],
+    ]),
     textBlock({ text: size, high: 5 }, { wide, widthOf }),
     textBlock({ text: words.under(plan.job.name, day, page), high: 2.8 }, { wide, widthOf, after: 2 }),
   ]);
 }
+
+/** The two signs of a sheet stand at the right of its name, millimetres. */
+const signsWide = 14;
 
 function* blocksOf(print: SheetPrint, at: SheetAt): Generator<Block> {
   const { leaf, widthOf, plan, found } = print;
@@ -114,13 +120,13 @@ function* blocksOf(print: SheetPrint, at: SheetAt): Generator<Block> {
 
 /** The sheet to scale, then every piece by its number. */
 function* drawnBlocks({ plan, found, leaf, widthOf }: SheetPrint, at: SheetAt, say: (text: string) => Block) {
-  const { sheet, steps, stick } = at;
+  const { sheet, codes, stick } = at;
   const { tape } = plan.job;
   const places = placesOf(sheet, sheet.kerf);
   const pieces = piecesOf(places, found, tape);
   const drawn = sheetBlock({
     ...{ size: sheet.size, places, stick, widthOf },
-    cuts: new Map(steps.map(({ path, no }) => [path, no])),
+    cuts: codes,
     pieces: new Map(pieces.map(({ id, no, name }) => [id, { no, name }])),
     wide: roomOn(leaf).wide,
     high: drawnHigh,
@@ -148,15 +154,9 @@ const piecesOf = (places: readonly Place[], found: Breakdown, tape: Tape) =>
     .flatMap(({ branch, size }) => (branch.is === 'piece' ? [{ id: branch.piece, size }] : []))
     .map(({ id, size }, k) => ({ id, no: k + 1, name: nameIn(found)(id), size: sizeWords(size, tape) }));
 
-const nameIn =
-  ({ pieces }: Breakdown) =>
-  (id: string): string => {
-    const own = pieces.get(id);
-    return own ? workWord(own.name) : noLongerWanted;
-  };
-
 /** A cut in its order: what is set, which side is kept, where the guide lies, what two carry. */
-function cutRow({ plan, found, leaf, widthOf }: SheetPrint, { done, stick }: SheetAt, step: CutStep): Block {
+function cutRow({ plan, found, leaf, widthOf }: SheetPrint, at: SheetAt, step: CutStep): Block {
+  const { codes, done, stick } = at;
   const { tape } = plan.job;
   const { saws } = found;
   const saw = stick ? undefined : step.tool === 'fence' ? saws.fence : saws.guide;
@@ -164,7 +164,7 @@ function cutRow({ plan, found, leaf, widthOf }: SheetPrint, { done, stick }: She
   const { weight, nearWeight = nothing, farWeight = nothing } = step;
   return tickRow({
     ...{ widthOf, to: 24, wide: roomOn(leaf).wide },
-    code: words.cut(step),
+    code: codes.get(step.path) ?? '',
     ticked: done(step),
     says: words.cutSays(step, tape),
     large: true,

@@ -4,12 +4,17 @@ import type { SetupCode } from '../../plan/setup-codes';
 import type { Operation } from '../../trade/setups/operation';
 import { counted } from '../shared/counted';
 import { buildWords, whatWords } from '../shared/cut-words';
+import { blocked } from '../shared/held-words';
 import { workWord } from '../shared/part-words';
 import { setupTitle } from '../shared/setup-title';
 
 export const title = 'Tick a page in';
 export const back = 'Back';
 export const empty = 'Nothing to tick in: there are no cuts yet.';
+/** What the page in hand is of. */
+export const which = 'What is on the page';
+export const setups = 'Setups';
+export const sheets = 'Sheets';
 export const whichSetup = 'Setup on the page';
 export const noSetup = (no: number, last: number): string =>
   `There is no setup ${no}: they go from 1 to ${last}.`;
@@ -41,3 +46,15 @@ export const held = (n: number): string =>
   `${counted(n, 'box stays', 'boxes stay')} open: each says below what it waits for.`;
 export const next = (no: number): string => `Next: setup ${no}`;
 export const allDone = 'Everything is ticked';
+
+export const whichSheet = 'Sheet on the page';
+export const sheetOf = 'Sheet on the page:';
+export const signs = (check: string): string => `marked ${check} on paper`;
+export const compareSheet = (check: string): string =>
+  `At the right of its name on the paper stands ${check}. If it says otherwise, it was laid out again after it was printed: print it again and tick none of it here.`;
+export const cutFirst = (code: string): string => `${blocked} cut ${code} comes first`;
+export const sheetAct = (name: string, n: number): string =>
+  `${name} off the paper: ${counted(n, 'box', 'boxes')}`;
+export const nextSheet = (name: string): string => `Next: ${name}`;
+export const toSheet = 'The sheet itself';
+export const toSheetSays = 'A cut that came out elsewhere, what is left over';

@@ -2,11 +2,13 @@ import type { PlanSheet } from '../../job/job';
 import { equals, type Length, type Ratio } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
+import type { Breakdown } from '../../plan/breakdown';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import type { StickUse } from '../../trade/sheets/stick-use';
 import type { SheetStock } from '../../trade/sheets/stock';
 import { type Branch, piecesIn, type Rect } from '../../trade/sheets/tree';
 import { counted } from './counted';
+import { workWord } from './part-words';
 import { measureUnit, wholeOf } from './pounds';
 import { bySize } from './size-words';
 
@@ -98,5 +100,13 @@ export const onKept = 'on the piece you keep';
 export const onOther = 'on the other side';
 
 export const noLongerWanted = 'no longer wanted';
+
+/** What a piece of a layout is called. */
+export const nameIn =
+  ({ pieces }: Pick<Breakdown, 'pieces'>) =>
+  (id: string): string => {
+    const own = pieces.get(id);
+    return own ? workWord(own.name) : noLongerWanted;
+  };
 
 export const cutsInOrder = 'Cuts in order';

@@ -1,11 +1,11 @@
 import type { Tape } from '../../length/tape';
 import type { Breakdown } from '../../plan/breakdown';
+import { cutBefore } from '../../plan/sheet-codes';
 import type { CutStep } from '../../trade/sheets/cut-steps';
 import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
 import { Caution } from '../shared/caution';
 import { cutCaution } from '../shared/cut-caution';
-import { workWord } from '../shared/part-words';
 import { CutPanel } from './cut-panel';
 import type { Cuts } from './use-cuts';
 import * as words from './words';
@@ -28,10 +28,7 @@ type BarProps = {
 export function CutBar(props: BarProps) {
   const { bench, found, tape, stick, cuts, says } = props;
   const { steps, now, done } = cuts;
-  const name = (piece: string) => {
-    const own = found.pieces.get(piece);
-    return own ? workWord(own.name) : words.noLongerWanted;
-  };
+  const name = words.nameIn(found);
   return (
     <div class="cutbar">
       {says && (
@@ -79,13 +76,6 @@ function Actions({ bench, cuts, at, onTick, onWrong }: BarProps) {
     </>
   );
 }
-
-/** The cut that this one is a part of, where it is not made yet. */
-export const cutBefore = (
-  { steps, done }: Pick<Cuts, 'steps' | 'done'>,
-  now: CutStep,
-): CutStep | undefined =>
-  done(now) ? undefined : steps.find((step) => step.path === now.path.slice(0, -1) && !done(step));
 
 /** What the big button says. */
 function mainAction(cuts: Cuts, now: CutStep): string {

@@ -115,11 +115,6 @@ export const planTaken = (pool: string, units: string): string => `${pool}: plan
 /** A sheet in hand. */
 export const sheetGone = 'This sheet is no longer in the plan: it was laid out again.';
 export const drawn = (title: string, cuts: number): string => `${title}, ${counted(cuts, 'cut', 'cuts')}`;
-export const cutOf = (title: string, no: number): string => `${title}, cut ${no}`;
-export const cut = (which: string): string => `Cut: ${which}`;
-export const notCut = (which: string): string => `Not cut: ${which}`;
-export const begun = (title: string): string =>
-  `${title} came out of this cut and is begun: take its cuts back first.`;
 export const missing = (lost: readonly RoughPiece[]): string =>
   `On no sheet any more: ${names(lost)}. Lay out the rest on Sheets.`;
 export const cutsOfSheet = 'Cuts of this sheet';

@@ -3,12 +3,12 @@ import type { Place, Rect } from '../../trade/sheets/tree';
 import type { Block } from './flow';
 import { type Ink, line, type Spot, textAt, type WidthOf } from './ink';
 
-/** A sheet on paper: its pieces by number and, where there is room, name; its cuts by number. */
+/** A sheet on paper: its pieces by number and, where there is room, name; its cuts by the code of their box. */
 type SheetOnPaper = {
   readonly size: Rect;
   readonly places: readonly Place[];
   /** By the path of the cut. */
-  readonly cuts: ReadonlyMap<string, number>;
+  readonly cuts: ReadonlyMap<string, string>;
   readonly pieces: ReadonlyMap<string, { readonly no: number; readonly name: string }>;
   /** A stick is drawn wider than it is. */
   readonly stick: boolean;
@@ -116,8 +116,8 @@ function numbersOf(sheet: SheetOnPaper, frame: Frame) {
     return true;
   };
   for (const place of sheet.places) {
-    const [run, no] = [runOf(place, frame), sheet.cuts.get(place.path)];
-    const on = run && no !== undefined ? cutSpreads(`${no}`, run, place, frame, sheet.widthOf) : [];
+    const [run, code] = [runOf(place, frame), sheet.cuts.get(place.path)];
+    const on = run && code !== undefined ? cutSpreads(code, run, place, frame, sheet.widthOf) : [];
     const found = on.find(({ spread, text }) => put(spread, [text]));
     if (found) spreads.push(found.spread);
   }

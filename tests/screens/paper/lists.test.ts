@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { checklistOf } from '../../../src/plan/checklist';
+import { sheetCodes } from '../../../src/plan/sheet-codes';
+import { sheetName } from '../../../src/screens/paper/list-words';
 import { partPages } from '../../../src/screens/paper/part-list';
 import { sheetPages, sheetsOnPaper } from '../../../src/screens/paper/sheet-list';
 import { at, opened } from '../../plan/laid-sample';
@@ -29,6 +31,12 @@ describe.each([
     expect(sheetsOnPaper({ plan, folded, found }).open).toBe(sheets.length);
     expect(pages.length).toBeGreaterThanOrEqual(sheets.length);
     expect(all).toContain('Left side, ');
-    expect(all).toMatch(/\n1\n(Rip|Trim|Crosscut), /);
+    expect(all).toMatch(/\n1[A-Z]?\n(Rip|Trim|Crosscut), /);
+    // beside the name stand its two signs, and every box has a code no other of the sheet has
+    for (const { sheet, check, steps, codes } of sheetCodes(plan, found)) {
+      expect(all).toContain(`${sheetName(sheet, found.stocks.get(sheet.stock), plan.job.tape)}\n${check}\n`);
+      expect(new Set(codes.values()).size).toBe(steps.length);
+      for (const code of codes.values()) expect(all).toContain(`\n${code}\n`);
+    }
   });
 });

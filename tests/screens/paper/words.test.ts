@@ -53,6 +53,11 @@ describe('ticked in', () => {
       '2 boxes stay',
     ]);
   });
+  test('of a sheet, by its name and its signs', () => {
+    expect(tickIn.sheetAct('Sheet 1, birch', 1)).toBe('Sheet 1, birch off the paper: 1 box');
+    expect(tickIn.cutFirst('3B')).toBe('Blocked: cut 3B comes first');
+    expect(tickIn.compareSheet('K7')).toContain('stands K7.');
+  });
   test('a number there is none of is refused with what there is', () =>
     expect(tickIn.noSetup(9, 4)).toBe('There is no setup 9: they go from 1 to 4.'));
 });
