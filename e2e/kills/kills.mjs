@@ -34,7 +34,9 @@ function seen(ledger, told) {
   const wiped = told.database.made && ledger.acts() > 0 ? 1 : 0;
   const found = ledger.compare(told);
   if (found.lost > 0 || found.changed > 0) ledger.settle(told);
-  return { ...found, wipes: wiped, healed: wiped === 1 && found.lost === 0 ? 1 : 0, restored: told.restored };
+  const { restored, half, single } = told;
+  const healed = wiped === 1 && found.lost === 0 && !half ? 1 : 0;
+  return { ...found, wipes: wiped, healed, restored, ...(half === undefined ? {} : { half, single }) };
 }
 
 /** One profile, killed `times` times. */
@@ -45,7 +47,8 @@ async function killed(how, { name, times, pick }) {
   try {
     for (let k = 0; k <= times; k += 1) {
       const last = k === times; // only looks
-      const query = last ? 'acts=0' : `acts=1000000&seed=${pick(1 << 30)}`;
+      const acts = last ? 'acts=0' : `acts=1000000&seed=${pick(1 << 30)}`;
+      const query = how.pictures ? `${acts}&pictures` : acts;
       const run = `${name}x${k}`;
       const { browser, told } = await launch({ ...how, ledger }, { folder, run, query });
       const row = seen(ledger, told);
@@ -60,12 +63,12 @@ async function killed(how, { name, times, pick }) {
   } finally {
     rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
   }
-  return plus(sum, { acts: ledger.acts() });
+  return plus(sum, { acts: ledger.acts(), ...(how.pictures ? { pictures: ledger.pictures() } : {}) });
 }
 
 /**
- * @param how `{ site, lane, work, seed, longest, rest, say, sofar }`: milliseconds of writing before a kill at most
- * `longest`
+ * @param how `{ site, lane, work, seed, longest, rest, pictures, say, sofar }`: milliseconds of writing before a
+ * kill at most `longest`; whether pictures are taken in beside it
  * @returns the sums of all kills of a lane
  */
 export async function kills(how, times) {

@@ -3,6 +3,8 @@ export type Told = {
   readonly entries?: readonly object[];
   readonly figure?: readonly [string, number];
   readonly refused?: string;
+  /** The hash of a picture that the entries name. */
+  readonly picture?: string;
 };
 
 export type Has = {
@@ -16,6 +18,7 @@ export type Found = Readonly<Record<'lost' | 'changed' | 'torn' | 'twice' | 'uns
 export declare function newLedger(): {
   readonly note: (act: Told) => void;
   readonly acts: () => number;
+  readonly pictures: () => number;
   readonly refusals: () => number;
   readonly compare: (has: Has) => Found;
   readonly settle: (has: Has) => void;

@@ -10,17 +10,21 @@ export function newLedger() {
   let figures = new Map();
   let refused = new Set();
   let acts = 0;
+  let pictures = 0;
   return {
     /** Takes down one act as it was told: acknowledged or refused. */
     note: (act) => {
       if (act.refused !== undefined) refused.add(act.label);
       else acts += 1;
+      if (act.picture !== undefined) pictures += 1;
       // by its text: two entries acknowledged under one key are two, and one of them is lost
       for (const entry of act.entries ?? []) entries.set(textOf(entry), keyOf(entry));
       const [where, n] = act.figure ?? [];
       if (where !== undefined) figures.set(where, Math.max(n, figures.get(where) ?? 0));
     },
     acts: () => acts,
+    /** Of the acts, how many took a picture in. */
+    pictures: () => pictures,
     refusals: () => refused.size,
     compare: (has) => compare({ entries, figures, refused }, has),
     /** From here on what the store has is what was acknowledged: a loss is counted once. */

@@ -20,7 +20,7 @@ const work = mkdtempSync(path.join(os.tmpdir(), 'knifeline-kills-'));
 const began = performance.now();
 const cases = []; // { name, verdict, sum }
 
-const flaws = ['lost', 'torn', 'twice', 'setAside', 'shut', 'broken'];
+const flaws = ['lost', 'torn', 'twice', 'setAside', 'shut', 'broken', 'half', 'single'];
 
 /** Without a second copy a wipe has nothing to be healed from: that is no failure of what was built, and no pass. */
 function verdictOf(sum) {
@@ -56,14 +56,21 @@ async function browsers() {
   return { hand, screen, lanes: lanesOf({ ...others, chromium, display: screen?.display }) };
 }
 
+async function killed(served, lanes, { name, size, pictures }) {
+  const lane = lanes.find((one) => one.name === name);
+  const title = `kills, ${name}${pictures ? ', pictures' : ''}`;
+  if (!lane && size > 0) cases.push({ name: title, verdict: 'SKIPPED', sum: {} });
+  const tell = (trial, told, row) => say(trial, told.why ?? told.database?.loss ?? '', row);
+  const how = { site: served, lane, work, seed, longest, rest: 60, pictures, say: tell, sofar };
+  if (pictures) how.longest *= 2; // one takes its time
+  if (lane) await run(title, size, () => kills(how, size));
+}
+
 async function all(served, { hand, lanes }) {
-  for (const name of ['chromium', 'chromium-sqlite', 'webkit', 'firefox']) {
-    const lane = lanes.find((one) => one.name === name);
-    if (!lane && sizes[name] > 0) cases.push({ name: `kills, ${name}`, verdict: 'SKIPPED', sum: {} });
-    const how = { site: served, lane, work, seed, longest, rest: 60, sofar };
-    const tell = (run, told, row) => say(run, told.why ?? told.database?.loss ?? '', row);
-    if (lane) await run(`kills, ${name}`, sizes[name], () => kills({ ...how, say: tell }, sizes[name]));
-  }
+  for (const name of ['chromium', 'chromium-sqlite', 'webkit', 'firefox'])
+    await killed(served, lanes, { name, size: sizes[name], pictures: false });
+  for (const name of ['chromium', 'chromium-sqlite'])
+    await killed(served, lanes, { name, size: sizes[`pictures-${name}`], pictures: true });
   const how = { site: served, work, chromium: hand, seed, say: (what, row) => say(what, '', row) };
   await run('three tabs, two versions', sizes.tabs, () => tabs(how, sizes.tabs));
   for (const kind of ['between', 'under', 'damaged', 'long'])

@@ -1,11 +1,25 @@
 // What the runs came to, one line each.
 
-const columns = ['kills', 'rounds', 'acts', 'refused', 'lost', 'changed', 'torn', 'twice', 'unsaid'];
+const columns = [
+  'kills',
+  'rounds',
+  'acts',
+  'pictures',
+  'refused',
+  'lost',
+  'changed',
+  'torn',
+  'twice',
+  'unsaid',
+];
+const ofPictures = ['half', 'single'];
 const wiped = ['wipes', 'healed', 'unshown', 'restored', 'slowest', 'slowest fill'];
 
 /** @param cases `{ name, verdict, sum }` each @returns the table as text */
 export function tableOf(cases) {
-  const used = [...columns, ...wiped].filter((name) => cases.some(({ sum }) => sum[name] !== undefined));
+  const used = [...columns, ...ofPictures, ...wiped].filter((name) =>
+    cases.some(({ sum }) => sum[name] !== undefined),
+  );
   const cell = (n) => (n === undefined ? '-' : String(Math.round(n)));
   const rows = cases.map(({ name, verdict, sum }) => [
     name,
@@ -23,6 +37,7 @@ export function tableOf(cases) {
 const words = [
   'acts: acknowledged. lost: entries and figures acknowledged and not there; changed: of those, another is in their place.',
   'torn: acts there in part. twice: acts there two times. unsaid: refused and kept all the same. slowest: opening, ms.',
+  'pictures: of the acts, those that took one in. half: named by the log and not shown whole; single: not whole in both copies.',
   'unshown: not yet there when the store opened; slowest fill: until the database has everything again, ms.',
 ];
 const oneCopy =

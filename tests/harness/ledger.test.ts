@@ -80,6 +80,12 @@ describe('the ledger the kills are judged by', () => {
     });
   });
 
+  test('counts the pictures among what was acknowledged', () => {
+    const ledger = written();
+    ledger.note({ label: 'x.9/1', entries: [entry(9, 'x.9/1')], picture: 'aa' });
+    expect([ledger.acts(), ledger.pictures()]).toEqual([4, 1]);
+  });
+
   test('counts a loss once', () => {
     const ledger = written();
     ledger.settle(has([one]));

@@ -2,11 +2,13 @@
 import { actor, everything } from './acts';
 import { chance } from './chance';
 import { database, openKept, restoredBy } from './open';
+import { flawed, taker } from './pictures';
 
 const asked = new URLSearchParams(location.search);
 const run = asked.get('run') ?? 'none';
 const most = Number(asked.get('acts') ?? 0);
 const fill = Number(asked.get('fill') ?? 0);
+const pictured = asked.has('pictures');
 
 const post = (told) => fetch(`/told?run=${run}`, { method: 'POST', body: JSON.stringify(told) });
 
@@ -25,11 +27,13 @@ async function act(store, figures) {
   const pick = chance(Number(asked.get('seed') ?? 1));
   const shelf = asked.get('shelf') ?? 'bit';
   const next = actor(store, { name: run, pick, shelf, from: figures[`shop ${shelf}`] ?? 0 });
+  const take = pictured ? taker(store, { name: run, pick }) : undefined;
   for (let k = 0; k < most; k += 1) {
     // as the app does once a start, here in the middle of writing
     if (k % 50 === 10) void store.pack().catch(() => undefined);
     const together = pick(12) === 0 ? 3 : 1; // now and then a second thumb
-    await Promise.all(Array.from({ length: together }, () => next().then(tell)));
+    const acts = Array.from({ length: together }, () => next().then(tell));
+    await Promise.all(take ? [...acts, take().then(tell)] : acts);
   }
   while (sending) await sending;
 }
@@ -60,7 +64,8 @@ async function start() {
   const restored = await restoredBy(store);
   const whole = performance.now() - began;
   const has = await everything(store);
-  await post({ what: 'opened', database, restored, twoCopies, took, whole, shown, ...has });
+  const flaws = pictured ? await flawed(store, has.entries) : {};
+  await post({ what: 'opened', database, restored, twoCopies, took, whole, shown, ...has, ...flaws });
   if (fill > 0) await fillWith(store, fill);
   await act(store, has.figures);
   // a journal busy with a very long log may answer too late: the store then says so, and is asked to even the two out
