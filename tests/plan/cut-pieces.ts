@@ -138,14 +138,16 @@ export function cutPieces(plan: Plan, shop: Shop): ReadonlyMap<string, CutPiece>
 }
 
 /** Where a stopped groove begins and ends, with all that the marks printed for it leave. */
-function stopsOf({ which, id }: Operation, { along = [] }: Part, tape: Tape) {
+function stopsOf({ which, id }: Operation, { along = [], length }: Part, tape: Tape) {
   const printed = which?.is === 'takes' ? which.stopped : undefined;
   if (!printed) return {};
   const own = along.find((groove) => id.includes(`/along~${groove.id}/`));
   if (!own?.from || !own.to) throw new Error(`${id} is stopped and its groove is not`);
+  // the far stop goes to the tape as it stands off the far end
+  const long = length.mark.value;
   for (const [mark, exact] of [
     [printed.from, own.from],
-    [printed.to, own.to],
+    [subtract(long, printed.to), subtract(long, own.to)],
   ] as const)
     if (!markAt(exact, tape).value.equals(mark)) throw new Error(`${id} is not stopped on its marks`);
   return { from: own.from, to: own.to };

@@ -3,6 +3,7 @@ import type { Rounded } from '../../length/round';
 import { cutterTape, markAt, type Tape } from '../../length/tape';
 import type { Lap, Notch, Part, Rabbet } from '../carcass/part';
 import type { Takes } from '../carcass/part-name';
+import { stopMarks } from '../carcass/stop-marks';
 import type { Board } from '../grooves/board';
 import { copiesOf, copyOf } from '../grooves/copies';
 import { layOut } from '../grooves/lay-out';
@@ -216,7 +217,7 @@ function rabbetsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
     return {
       ...own,
       what: 'rabbet',
-      which: { is: 'takes', takes: rabbet.takes, ...stoppedAt(rabbet, part.end, tape) },
+      which: { is: 'takes', takes: rabbet.takes, ...stoppedAt(rabbet, part, tape) },
       setup,
       figure: figure.value,
       fits: rabbet.fits,
@@ -226,8 +227,10 @@ function rabbetsOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
 }
 
 /** Where a rabbet or groove begins and ends when it does not run through. */
-const stoppedAt = ({ from, to }: Pick<Rabbet, 'from' | 'to'>, end: string, tape: Tape) =>
-  from && to ? { stopped: { from: markAt(from, tape).value, to: markAt(to, tape).value, end } } : {};
+function stoppedAt(cut: Pick<Rabbet, 'from' | 'to'>, part: Part, tape: Tape) {
+  const stopped = stopMarks(cut, part, tape);
+  return stopped ? { stopped } : {};
+}
 
 /** Widths of cutters are set finer than marks: a sixty-fourth on an inch tape. */
 const cutterMark = (x: Length, tape: Tape): Rounded => markAt(x, cutterTape(tape));
@@ -250,7 +253,7 @@ function alongOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
       ...(groove.also ? { also: groove.also.map((id) => opId(part.id, `along~${id}`, piece.id)) } : {}),
       ...(face ? { name: { ...piece.name, copy: face } } : {}),
       what: 'along',
-      which: { is: 'takes', takes: groove.takes, ...stoppedAt(groove, part.end, tape) },
+      which: { is: 'takes', takes: groove.takes, ...stoppedAt(groove, part, tape) },
       setup,
       figure: figure.value,
       fits: groove.fits,

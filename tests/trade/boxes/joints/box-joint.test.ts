@@ -72,12 +72,12 @@ describe('the groove for the bottom of a box joint', () => {
     expect(front('1 1/16')?.which).toEqual({ is: 'takes', takes: { part: 'bottom' } });
   });
 
-  // side 1/2 and 1/64 proud, less 1/4: 17/64, at the tape 9/32; 15 9/16 − 17/64 = 15 19/64, at the tape 15 5/16
+  // side 1/2 and 1/64 proud, less 1/4: 17/64, at the tape 9/32; as far from the other end: 15 9/16 − 9/32 = 15 9/32
   test.each(['5/8', '3/8'])('%s up it is stopped in the front, on a router table', (up) => {
     const groove = front(up);
     expect(groove?.setup.machine).toBe('routertable');
     const stopped = groove?.which?.is === 'takes' ? groove.which.stopped : undefined;
-    expect(stopped && [w(stopped.from), w(stopped.to), stopped.end]).toEqual(['9/32', '15 5/16', 'left']);
+    expect(stopped && [w(stopped.from), w(stopped.to), stopped.end]).toEqual(['9/32', '15 9/32', 'left']);
     expect(cutsWith({ ...joined, grooveUp: l(up) }).get('side along~bottom left')?.setup.machine).toBe(
       'fence',
     );
