@@ -1,8 +1,11 @@
 import type { Length } from '../../length/length';
 import type { Rounding } from '../../length/round';
 import type { Tape } from '../../length/tape';
+import { writeLength } from '../../length/write';
 import type { Line, Part } from '../../trade/carcass/part';
+import { stopMarks } from '../../trade/carcass/stop-marks';
 import type { FastenerRow } from '../../trade/fasteners/row';
+import { lapFace } from '../../trade/setups/lies';
 import type { Bore } from '../../trade/shelves/bore';
 import { exactly as w } from '../shared/exact-words';
 import { partWord } from '../shared/part-words';
@@ -68,12 +71,16 @@ export function lies({ end, corner }: Part, { rabbet, groove }: AlongBack): stri
 }
 
 /** Where what does not run through begins and ends. */
-const stopped = ({ from, to }: Pick<Part['rabbets'][number], 'from' | 'to'>, end: string): string =>
-  from && to ? `, ${stoppedWords(from, to, { end, say: w })}` : '';
+function stopped(cut: Pick<Part['rabbets'][number], 'from' | 'to'>, part: Part, tape: Tape): string {
+  const at = stopMarks(cut, part, tape);
+  return at ? `, ${stoppedWords(at.from, at.to, { end: at.end, say: (x) => writeLength(x, tape) })}` : '';
+}
 
-/** Which face of a piece of the face frame its laps are cut in. */
-const inFace = ({ inFrame, lapsFromBack }: Part): string =>
-  inFrame ? `, in its ${lapsFromBack ? 'back' : 'show face'}` : '';
+/** Which face of a part its laps are cut in. */
+function inFace(part: Part): string {
+  const face = lapFace(part);
+  return `, in its ${face === 'back' ? face : faceWord(face)}`;
+}
 
 /** What is cut in a part beside its grooves, one line for each. */
 export function joints(part: Part, tape: Tape): readonly string[] {
@@ -94,11 +101,11 @@ export function joints(part: Part, tape: Tape): readonly string[] {
     `${w(near)} from the ${end} end: ${w(long)} long, ${w(deep)} deep`;
   return [
     ...rabbets.map(({ takes, width, along, depth, from, to }) => {
-      return `Rabbet ${takesWords(takes)}: ${w(width)} wide along the ${sideWords(along)}, ${w(depth)} deep${stopped({ from, to }, end)}.`;
+      return `Rabbet ${takesWords(takes)}: ${w(width)} wide along the ${sideWords(along)}, ${w(depth)} deep${stopped({ from, to }, part, tape)}.`;
     }),
     ...along.map(
       ({ takes, edge, near, width, depth, face, from, to }) =>
-        `Groove ${takesWords(takes)}${face && name.role === 'partition' ? `, face ${face}` : ''}: ${w(near)} from the ${sideWords(edge)}, ${w(width)} wide, ${w(depth)} deep${stopped({ from, to }, end)}.`,
+        `Groove ${takesWords(takes)}${face && name.role === 'partition' ? `, face ${face}` : ''}: ${w(near)} from the ${sideWords(edge)}, ${w(width)} wide, ${w(depth)} deep${stopped({ from, to }, part, tape)}.`,
     ),
     ...(corner
       ? [

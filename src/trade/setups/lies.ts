@@ -163,15 +163,48 @@ const offStop = (part: Part): Placing => ({ toStop: end(part.end), stop: 'left',
 /** Notched in the back edge, clamped as one and stood on it. */
 export const notched = (part: Part): Placing => ({ stands: edge('back'), ...offStop(part) });
 
+/** Under a cutter that comes from above: the back edge up, the fence at the far side. */
+export const notchedFromAbove = (part: Part): Placing => ({
+  stands: edge('front'),
+  ...offStop(part),
+  fence: 'far',
+});
+
 /** A blade that cuts on its way up tears the face above it: the one that is seen lies down. */
 export const cornered: Placing = { face: { named: 'outside', lies: 'down' } };
 
-/** Half-lapped: rails in their show face, what lies over them in the other. */
-export const lapped = (part: Part): Placing => ({
-  face: { named: 'show', lies: part.lapsFromBack || part.name.role === 'basecross' ? 'up' : 'down' },
-  onFence: edge('true'),
-  ...offStop(part),
-});
+/**
+ * The face laps are cut in. A base frame lies flat and flush on top: its rails from above, its cross members, which
+ * lie over them, from below. A face frame likewise in front and from the back.
+ */
+export function lapFace({ name, lapsFromBack }: Part): 'upper' | 'under' | 'show' | 'back' {
+  if (name.role === 'baserail') return 'upper';
+  if (name.role === 'basecross') return 'under';
+  return lapsFromBack ? 'back' : 'show';
+}
+
+/** Half-lapped, cut from below: the face its lap is in lies down, which of a stile is told by the other. */
+export function lapped(part: Part): Placing {
+  const cut = lapFace(part);
+  const face =
+    cut === 'back' ? ({ named: 'show', lies: 'up' } as const) : ({ named: cut, lies: 'down' } as const);
+  return { face, onFence: edge('true'), ...offStop(part) };
+}
+
+/** The same under a cutter that comes from above: the other way up, the fence at the far side. */
+export function lappedFromAbove(part: Part): Placing {
+  const { face, ...lies } = lapped(part);
+  return {
+    ...lies,
+    ...(face ? { face: { ...face, lies: face.lies === 'up' ? 'down' : 'up' } } : {}),
+    fence: 'far',
+  };
+}
+
+/** Along the fence of a router table, which stands at the far side: a quarter round, what leads at the left. */
+export function alongFarFence({ stop: _, ...lies }: Placing): Placing {
+  return { ...lies, fence: 'far' };
+}
 
 /**
  * Mitred with the outside up, so that the long point is seen. A strip with one mitre, at its front, has its back end

@@ -44,6 +44,14 @@ describe('a part in words', () => {
     );
   });
 
+  // the side is 64 1/4 long: 1/64 of a stop is at the tape 1/32, at either end
+  test('a stop is said as its cut says it: on the tape, each from the end it is near', () => {
+    const along = { at: 'edge', named: 'back' } as const;
+    const rabbet = { ...side.rabbets[0], along, from: l('1/64'), to: l('64 15/64') };
+    const [line] = words.joints({ ...side, rabbets: [rabbet] as Part['rabbets'] }, '1/32');
+    expect(line).toContain('stopped: 1/32 to 64 7/32 from the bottom end.');
+  });
+
   test('what is cut in it has a line each; a stopped rabbet says from where to where', () => {
     const cut = { id: 'c', near: l('4'), long: l('3/4'), deep: l('3/8') };
     const along = { at: 'edge', named: 'back' } as const;
@@ -64,7 +72,7 @@ describe('a part in words', () => {
       expect.stringMatching(/1\/2 wide along the back edge, 1\/4 deep\.$/),
       expect.stringContaining('stopped: 2 to 30 from the bottom end.'),
       'Notch 4 from the bottom end: 3/4 long, 3/8 deep; all partitions clamped as one.',
-      'Lap 4 from the bottom end: 3/4 long, 3/8 deep.',
+      'Lap 4 from the bottom end: 3/4 long, 3/8 deep, in its show face.',
     ]);
   });
 
@@ -76,6 +84,15 @@ describe('a part in words', () => {
       'Lap 38 from the bottom end: 2 long, 3/8 deep, in its back.',
     );
     expect(said(piece)).toBe('Lap 38 from the bottom end: 2 long, 3/8 deep, in its show face.');
+  });
+
+  // the frame lies flat, what stands on it on its upper face: the cross members lie over the rails
+  test('a lap of a base frame says it likewise', () => {
+    const lap = { id: 'lap1', near: l('0'), long: l('2'), deep: l('3/8') };
+    const said = (role: 'baserail' | 'basecross') =>
+      words.joints({ ...side, name: { role }, rabbets: [], laps: [lap] }, '1/32')[0];
+    expect(said('baserail')).toBe('Lap 0 from the bottom end: 2 long, 3/8 deep, in its upper face.');
+    expect(said('basecross')).toBe('Lap 0 from the bottom end: 2 long, 3/8 deep, in its under face.');
   });
 
   test('a size says which way it was rounded, and why', () => {

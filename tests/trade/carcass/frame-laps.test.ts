@@ -68,6 +68,13 @@ describe('a half-lapped frame', () => {
     expect(lapped(part(of, 'middle')).face).toEqual({ named: 'show', lies: 'up' });
   });
 
+  // a base frame is flush on top: at the table the face that is cut lies down
+  test('a base frame is cut from above in its rails, from below in its cross members', () => {
+    const of = made({ ...framed, hasBase: true, crosses: 3 });
+    expect(lapped(part(of, 'baserail')).face).toEqual({ named: 'upper', lies: 'down' });
+    expect(lapped(part(of, 'basecross')).face).toEqual({ named: 'under', lies: 'down' });
+  });
+
   test('its openings are those of a butted one, which has no laps', () => {
     const butted = made({ ...framed, frameMeets: undefined });
     const shown = (of: typeof butted) => frameOf(of.sizes).openings.map(({ wide }) => w(wide.value));
