@@ -1,3 +1,4 @@
+import { usualIn } from '../job/in-units';
 import type { Job } from '../job/job';
 import type { Folded } from '../job/log';
 import { add, isPositive } from '../length/length';
@@ -46,6 +47,7 @@ export function anchorOf(plan: Pick<Plan, 'job' | 'stuff' | 'worked'>, place: st
   const isAnySaid = own.fixings !== undefined || own.washers !== undefined;
   const card = anchorCard({
     high,
+    units: usualIn(plan.job),
     wall: own.wall ?? 'framing',
     fixings: fixingsOf(plan, place),
     washers: own.washers,

@@ -1,6 +1,6 @@
 import type { ComponentChildren as Blank } from 'preact';
 import type { ZoneRead } from '../../job/room';
-import { inches, type Length } from '../../length/length';
+import type { Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { anchorOf } from '../../plan/put-up-plan';
 import { usualWasher } from '../../plan/screw-plan';
@@ -74,9 +74,6 @@ export const toWall = 'The wall: studs, cleat, pipes';
 
 export const notHigh = 'Say how high the case is, and its anchor card stands here.';
 
-/** Over this a strip between is wanted, as `anchorCard` has it. */
-const tall = inches(60n);
-
 export function fact(x: Fact): string {
   switch (x.code) {
     case 'before-loading':
@@ -87,8 +84,8 @@ export function fact(x: Fact): string {
       return `Through a cleat ${w(x.thick)} × ${w(x.wide)} or more, not the thin back alone.`;
     case 'strip-between':
       return x.has
-        ? `It stands ${w(x.past)} over ${w(tall)}: fix it through the ${x.has} between as well.`
-        : `It stands ${w(x.past)} over ${w(tall)}: an anchor strip between floor and top as well.`;
+        ? `It stands ${w(x.past)} over ${w(x.over)}: fix it through the ${x.has} between as well.`
+        : `It stands ${w(x.past)} over ${w(x.over)}: an anchor strip between floor and top as well.`;
     case 'again-in-a-week':
       return 'Look at every fixing again after a week.';
     default:

@@ -1,5 +1,5 @@
 import { inches, isPositive, type Length, less, sum, times, zero } from '../../length/length';
-import { figureIn } from '../../length/metric-figures';
+import { anchorStrip } from '../install/anchor-strip';
 import type { Met } from '../joints/joint';
 import { backHow, nailersIn } from './back-how';
 import type { Case } from './case';
@@ -9,14 +9,11 @@ import type { Line } from './part';
 import { type Sizes, stockOf } from './sizes';
 import { usualOf } from './usual';
 
-/** A case higher than this has a nailer between. Architectural Woodwork Standards, 1 Oct 2009, 4.4.18. Inches. */
-const highest = inches(60n);
-
 /** How many nailers a case has: as said, else one at the top, one at the bottom, and in a high one another between. */
 export function nailerCount({ case: c, height, plinth }: Pick<Sizes, 'case' | 'height' | 'plinth'>): number {
   if (!c.hasNailers) return 0;
   const high = sum([height.value, plinth]);
-  return c.nailers ?? (less(figureIn(c.units, highest), high) ? 3 : 2);
+  return c.nailers ?? (less(anchorStrip(c.units).high, high) ? 3 : 2);
 }
 
 /** Whether a case is fixed through nailers. */

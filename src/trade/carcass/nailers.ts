@@ -1,5 +1,5 @@
-import { inches, isPositive, type Length, less, sum, times } from '../../length/length';
-import { figureIn } from '../../length/metric-figures';
+import { isPositive, type Length, less, sum, times } from '../../length/length';
+import { anchorStrip } from '../install/anchor-strip';
 import { given, plus, sumOf } from '../sums/sum';
 import { nailersIn } from './back-how';
 import { isLetIn, nailerCount, nailerDeep, nailerWide } from './nailer-places';
@@ -8,9 +8,6 @@ import type { Part } from './part';
 import type { CaseProblem } from './problems';
 import type { RoundWarning } from './round-problems';
 import type { Sizes } from './sizes';
-
-/** The least a nailer may be, thick and wide. Architectural Woodwork Standards, 1 Oct 2009, 4.4.18. Inches. */
-const least = { thick: inches(1n, 2n), wide: inches(5n, 2n) } as const;
 
 const wideOf = ({ case: c }: Sizes): Length => nailerWide(c);
 
@@ -71,13 +68,15 @@ export function nailerWarnings(sizes: Sizes): readonly RoundWarning[] {
   const { case: c, thick, joints } = sizes;
   if (nailerCount(sizes) === 0) return [];
   const [own, wide] = [thick('nailer'), wideOf(sizes)];
-  const [thin, narrow] = [figureIn(c.units, least.thick), figureIn(c.units, least.wide)];
+  const least = anchorStrip(c.units);
   const short = sum([own, times(joints.backLand, -1n)]);
   const inside = nailersIn(c, joints, own) === 'inside' && c.hasBack && c.backHow === 'groove';
   return [
-    ...(less(own, thin) ? [{ round: 'back', code: 'nailer-thin', is: own, least: thin } as const] : []),
-    ...(less(wide, narrow)
-      ? [{ round: 'back', code: 'nailer-narrow', is: wide, least: narrow } as const]
+    ...(less(own, least.thick)
+      ? [{ round: 'back', code: 'nailer-thin', is: own, least: least.thick } as const]
+      : []),
+    ...(less(wide, least.wide)
+      ? [{ round: 'back', code: 'nailer-narrow', is: wide, least: least.wide } as const]
       : []),
     ...(inside ? [{ round: 'back', code: 'nailers-inside', by: short, takes: own } as const] : []),
   ];

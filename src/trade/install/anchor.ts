@@ -1,9 +1,13 @@
-import { inches, isPositive, type Length, less, subtract } from '../../length/length';
+import { isPositive, type Length, less, subtract } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
+import type { Units } from '../../length/units';
+import { anchorStrip } from './anchor-strip';
 
 /** How a case is to be fixed to a wall, as far as it is said. Inches. */
 type AnchorPlan = {
   readonly high: Length;
+  /** The unit system of its job: inches when not said. */
+  readonly units?: Units | undefined;
   /** Solid sheathing takes a screw anywhere; other walls only in their framing. */
   readonly wall: 'sheathing' | 'framing';
   /** Whole, >= 0. */
@@ -24,7 +28,12 @@ type AnchorFact =
   | { readonly code: 'before-loading' }
   | { readonly code: 'fixings'; readonly least: number; readonly where: 'framing' | 'anywhere' }
   | { readonly code: 'cleat'; readonly thick: Length; readonly wide: Length }
-  | { readonly code: 'strip-between'; readonly past: Length; readonly has?: Strip | undefined }
+  | {
+      readonly code: 'strip-between';
+      readonly past: Length;
+      readonly over: Length;
+      readonly has?: Strip | undefined;
+    }
   | { readonly code: 'again-in-a-week' };
 
 /** What the plan lacks, and by how much. */
@@ -39,9 +48,6 @@ type AnchorAsk = 'fixings' | 'cleat' | 'washers';
 
 type AnchorError = { readonly code: 'high-not-positive' } | { readonly code: 'fixings-not-whole' };
 
-/** Source: Architectural Woodwork Standards, first edition, 2009, p. 281. */
-const cleat = { thick: inches(1n, 2n), wide: inches(5n, 2n) };
-const tall = inches(60n);
 /** Common practice, no source. */
 const leastFixings = 2;
 
@@ -62,20 +68,21 @@ export function anchorCard(plan: AnchorPlan): Result<AnchorCard, AnchorError> {
   if (!isPositive(plan.high)) return err({ code: 'high-not-positive' });
   const { fixings = 0 } = plan;
   if (!Number.isInteger(fixings) || fixings < 0) return err({ code: 'fixings-not-whole' });
-  const past = subtract(plan.high, tall);
+  const { high: over, ...cleat } = anchorStrip(plan.units);
+  const past = subtract(plan.high, over);
   const facts: readonly AnchorFact[] = [
     { code: 'before-loading' },
     { code: 'fixings', least: leastFixings, where: plan.wall === 'sheathing' ? 'anywhere' : 'framing' },
     { code: 'cleat', ...cleat },
-    ...(isPositive(past) ? [{ code: 'strip-between', past, has: plan.between } as const] : []),
+    ...(isPositive(past) ? [{ code: 'strip-between', past, over, has: plan.between } as const] : []),
     { code: 'again-in-a-week' },
   ];
   return ok({ facts, lacks: lacksOf(plan), asks: asksOf(plan) });
 }
 
 /** Whether heads bear on thin stuff. */
-const isThin = ({ cleat: own }: AnchorPlan): boolean =>
-  own !== undefined && (own === 'back-alone' || less(own.thick, cleat.thick));
+const isThin = ({ cleat: own, units }: AnchorPlan): boolean =>
+  own !== undefined && (own === 'back-alone' || less(own.thick, anchorStrip(units).thick));
 
 function asksOf(plan: AnchorPlan): readonly AnchorAsk[] {
   return [
@@ -87,13 +94,14 @@ function asksOf(plan: AnchorPlan): readonly AnchorAsk[] {
 
 function lacksOf(plan: AnchorPlan): readonly AnchorLack[] {
   const { fixings = leastFixings, cleat: own, washers = true } = plan;
+  const least = anchorStrip(plan.units);
   const few = leastFixings - fixings;
-  const short = (code: 'cleat-thin' | 'cleat-narrow', size: Length, least: Length) =>
-    less(size, least) ? [{ code, by: subtract(least, size) }] : [];
+  const short = (code: 'cleat-thin' | 'cleat-narrow', size: Length, wants: Length) =>
+    less(size, wants) ? [{ code, by: subtract(wants, size) }] : [];
   const bears = (): readonly AnchorLack[] => {
     if (!own) return [];
     if (own === 'back-alone') return [{ code: 'back-alone' }];
-    return [...short('cleat-thin', own.thick, cleat.thick), ...short('cleat-narrow', own.wide, cleat.wide)];
+    return [...short('cleat-thin', own.thick, least.thick), ...short('cleat-narrow', own.wide, least.wide)];
   };
   return [
     ...(few > 0 ? [{ code: 'too-few', by: few } as const] : []),

@@ -59,11 +59,13 @@ describe('the anchor card', () => {
   test('never promises what a fixing holds', () => {
     const all = [anchor.notReckoned, anchor.noZones, anchor.fact({ code: 'before-loading' })].join(' ');
     expect(all).not.toMatch(/\bsafe\b|cannot tip|will hold/i);
-    expect(anchor.fact({ code: 'strip-between', past: l('4 1/4') })).toContain('4 1/4 over 60');
+    expect(anchor.fact({ code: 'strip-between', past: l('4 1/4'), over: l('60') })).toContain(
+      '4 1/4 over 60',
+    );
   });
 
   test('a case with a strip between is fixed through that, one without wants one', () => {
-    const between = { code: 'strip-between', past: l('4 1/4') } as const;
+    const between = { code: 'strip-between', past: l('4 1/4'), over: l('60') } as const;
     expect(anchor.fact({ ...between, has: 'nailer' })).toContain('fix it through the nailer between as well');
     expect(anchor.fact(between)).toContain('an anchor strip between floor and top as well');
   });

@@ -3,6 +3,7 @@ import { type Case, newCase } from '../../../src/trade/carcass/case';
 import { nailerCount, nailerPlaces, topNailer } from '../../../src/trade/carcass/nailer-places';
 import { nailerWarnings } from '../../../src/trade/carcass/nailers';
 import { partsOf } from '../../../src/trade/carcass/parts';
+import { anchorCard } from '../../../src/trade/install/anchor';
 import { l, w } from '../grooves/sample';
 import { part, sheet, sheets, work } from './sample-case';
 
@@ -30,6 +31,45 @@ describe('nailers', () => {
     ['60 1/32', 3],
   ])('a case %s high has %d', (height, count) =>
     expect(nailerCount(made({ ...nailed, height: l(height) }).sizes)).toBe(count),
+  );
+
+  // 60 is 1524 mm, nailers of 12 mm and 65 mm are those of a metric shop
+  test.each(
+    (['in', 'mm'] as const).flatMap((units) =>
+      ['1523 mm', '60', '60 1/32', '1525 mm'].map((height) => [units, height] as const),
+    ),
+  )(
+    'in %s a case %s high has one between where its anchor card wants one, and lacks what that says',
+    (units, height) => {
+      for (const [thick, wide] of [
+        ['12 mm', '65 mm'],
+        ['1/2', '2 1/2'],
+        ['11 mm', '63 mm'],
+      ] as const) {
+        const own = {
+          ...nailed,
+          units,
+          height: l(height),
+          nailerWide: l(wide),
+          stocks: { side: 'a', nailer: 'n' },
+        };
+        const { sizes } = work(own, [...stuff, sheet('n', thick)]);
+        const card = anchorCard({
+          high: l(height),
+          units,
+          wall: 'framing',
+          cleat: { thick: l(thick), wide: l(wide) },
+        });
+        if (!card.ok) throw new Error(card.error.code);
+        const isTall = card.value.facts.some(({ code }) => code === 'strip-between');
+        expect(nailerCount(sizes)).toBe(isTall ? 3 : 2);
+        const lacks = card.value.lacks.map(({ code }) => code.replace('cleat', 'nailer'));
+        const told = nailerWarnings(sizes).map(({ code }) => code);
+        expect(told.filter((code) => /thin|narrow/.test(code))).toEqual(
+          lacks.filter((code) => /thin|narrow/.test(code)),
+        );
+      }
+    },
   );
 
   test('are as long as the case is clear, and as many as said', () => {

@@ -35,6 +35,24 @@ describe('anchorCard', () => {
     expect(w(strip?.code === 'strip-between' ? strip.past : undefined)).toBe('4 1/4');
   });
 
+  // in round millimetres 1/2 is 12 and 2 1/2 is 65; 60, which is in no list of those, stays: 1524
+  test('a metric shop is held to the figures its nailers are held to', () => {
+    const metric = {
+      units: 'mm',
+      cleat: { thick: l('12 mm'), wide: l('65 mm') },
+      washers: undefined,
+    } as const;
+    const found = card({ ...metric, high: l('1525 mm') });
+    expect([found.lacks, found.asks]).toEqual([[], []]);
+    expect(found.facts[2]).toEqual({ code: 'cleat', thick: l('12 mm'), wide: l('65 mm') });
+    expect(found.facts[3]).toMatchObject({ code: 'strip-between', past: l('1 mm'), over: l('60') });
+    const short = card({ ...metric, cleat: { thick: l('11 mm'), wide: l('63 mm') } }).lacks;
+    expect(short).toEqual([
+      { code: 'cleat-thin', by: l('1 mm') },
+      { code: 'cleat-narrow', by: l('2 mm') },
+    ]);
+  });
+
   test('solid sheathing takes a fixing anywhere, other walls in their framing', () => {
     const where = (wall: 'sheathing' | 'framing') => card({ wall }).facts[1];
     expect(where('sheathing')).toEqual({ code: 'fixings', least: 2, where: 'anywhere' });
