@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { add, half, inches, subtract, times } from '../../src/length/length';
+import { newCase } from '../../src/trade/carcass/case';
+import { partsOf } from '../../src/trade/carcass/parts';
 import { layOut } from '../../src/trade/grooves/lay-out';
 import { board, l, run, w } from '../trade/grooves/sample';
 
@@ -33,5 +35,32 @@ describe("Foster's cabinet", () => {
     expect([layout.problems, layout.warnings]).toEqual([[], []]);
     expect(w(layout.facts[0]?.opening)).toBe('4');
     expect(layout.endForEndSafe).toBe(true);
+  });
+
+  // 14 less twice 1/2 is 13 between top and bottom. The places of the shelves are ours.
+  test('a case of its outside and those dadoes, its back laid on, is cut to the printed list', () => {
+    const cabinet = {
+      ...newCase('c'),
+      ...({ width: back, height: l('14'), depth: l('12'), dado: l('1/4'), hasBack: true } as const),
+      ...({ backHow: 'applied', backInset: l('0'), topRabbet: l('1/4') } as const),
+      stocks: { side: 'half', back: 'thin' },
+      inside: ['4', '8 1/2'].map((at, k) => ({ id: `s${k}`, kind: 'fixed' as const, bay: 1, at: l(at) })),
+    };
+    const stuff = (['1/2', '1/4'] as const).map((thick, k) => ({
+      id: k === 0 ? 'half' : 'thin',
+      name: thick,
+      thickness: l(thick),
+      measured: true,
+    }));
+    const found = partsOf(cabinet, { stuff, tape: '1/32' });
+    if (!found.ok) throw new Error('no parts');
+    const size = (role: string) =>
+      found.value.parts
+        .filter(({ id }) => id === `c~${role}`)
+        .map(({ length, width }) => `${w(length.mark.value)} × ${w(width.mark.value)}`);
+    const printed = '24 5/8 × 12';
+    expect([size('bottom'), size('top'), size('s0'), size('s1')].flat()).toEqual(Array(4).fill(printed));
+    expect([...size('left'), ...size('right')]).toEqual(['14 × 12', '14 × 12']);
+    expect(size('back').map((x) => x.split(' × ').sort())).toEqual([['14', '25 1/8']]);
   });
 });
