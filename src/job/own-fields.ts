@@ -17,6 +17,7 @@ export const throughFields = {
   ripBy: stockId,
   lengthBy: stockId,
   edgeBy: stockId,
+  alongBy: stockId,
   shoulderBy: stockId,
   boreBy: stockId,
 };

@@ -1,11 +1,11 @@
 import { lacksOf, type Need, type Reach, type Way } from '../trade/machines/limits';
 import { ownOf, type Taker, toolOf } from '../trade/machines/own-machine';
 import type { Tool } from '../trade/machines/shop';
-import { makes } from '../trade/machines/taker';
+import { mayMake } from '../trade/machines/taker';
 import { type Chosen, lengthAt, ripAt } from '../trade/machines/through';
 import { toolAt } from '../trade/machines/tool-at';
-import { isOwnAlone } from '../trade/machines/tools';
-import { isJoint, type JointNeed, jointBy } from '../trade/setups/joint-machine';
+import { hasTool, isOwnAlone } from '../trade/machines/tools';
+import { isJoint, type JointNeed, saidFor } from '../trade/setups/joint-machine';
 import { needOf } from '../trade/setups/need';
 import type { Operation } from '../trade/setups/operation';
 import type { Plan } from './plan';
@@ -50,15 +50,14 @@ export function throughOn(
   };
 }
 
-/** Joints go to machines of the shop's own that work like the usual one, and back to that. */
+/** Joints go to the other machines that make them, those of every shop where it has them, and back to the usual one. */
 function jointOn(need: JointNeed, chosen: Chosen = {}, reach: Reach): ThroughOn {
-  const by = chosen[jointBy[need.cut]];
-  const [usual] = makes[need.cut];
-  const own = (reach.own ?? []).filter(({ like }) => makes[need.cut].includes(like));
-  const takers: readonly Taker[] = [...(usual ? [usual] : []), ...own];
+  const may = mayMake(need.cut);
+  const ofShop = may.filter((tool, k) => k === 0 || (!isOwnAlone(tool) && hasTool(reach, tool)));
+  const takers: readonly Taker[] = [...ofShop, ...(reach.own ?? []).filter(({ like }) => may.includes(like))];
   return {
     need,
     tools: takers.map((taker) => ({ taker, way: lacksOf(need, taker, reach) })),
-    chosen: by === 'usual' ? usual : own.find(({ id }) => id === by),
+    chosen: saidFor(need.cut, chosen, reach),
   };
 }

@@ -274,6 +274,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       ripBy: 'm1',
       lengthBy: 'm2',
       edgeBy: 'own1',
+      alongBy: 'own3',
       shoulderBy: 'usual',
       boreBy: 'own2',
       lies: 'free',

@@ -162,6 +162,48 @@ test('a joint is offered on machines that work like its own alone, and says whic
   expect(ownGone(ops, gone.job, shop)).toEqual([{ id: 'own7', name: 'Loft saw' }]);
 });
 
+test('a through groove is offered on router tables, a lap on sliding saws: that of the shop where it has one', () => {
+  const table: OwnMachine = { id: 'own4', name: 'Router table', like: 'table', figures: { bit: l('1/4') } };
+  const loft: OwnMachine = { id: 'own5', name: 'Loft saw', like: 'sliding', figures: {} };
+  const made = [
+    ...editHandJoint('j', {
+      part: 'a',
+      kind: 'groove',
+      at: 'front',
+      near: l('2'),
+      width: l('1/4'),
+      depth: l('1/4'),
+    }),
+    ...editHandJoint('k', { part: 'a', kind: 'lap', near: l('9'), width: l('2'), depth: l('3/8') }),
+  ];
+  const offered = (what: 'along' | 'lap', own: Shop, said: Parameters<typeof editPart>[1] = {}) => {
+    const { plan, job } = worked([...boards, ...made, ...editPart('a', said)], own);
+    const ops = plan.operations.filter((op) => op.what === what);
+    const found = throughOn(ops, plan, own);
+    const { tools = [], chosen } = found ?? {};
+    const gone = ownGone(ops, job, own).map(({ id }) => id);
+    return [tools.map(({ taker }) => takerId(taker)), chosen && takerId(chosen), ops[0]?.setup.machine, gone];
+  };
+  const own = { ...shop, own: [old, rail, table, loft] };
+  expect(offered('along', own)).toEqual([['fence', 'own1', 'own4'], undefined, 'fence', []]);
+  expect(offered('along', own, { alongBy: 'own4' })).toEqual([
+    ['fence', 'own1', 'own4'],
+    'own4',
+    'tablerouter',
+    [],
+  ]);
+  expect(offered('along', shop, { alongBy: 'own4' })[3]).toEqual(['own4']);
+  expect(offered('lap', shop)).toEqual([['sled'], undefined, 'lap', []]);
+  const slides = { ...own, slidingCross: l('12') };
+  expect(offered('lap', slides, { shoulderBy: 'sliding' })).toEqual([
+    ['sled', 'sliding', 'own5'],
+    'sliding',
+    'slidinglap',
+    [],
+  ]);
+  expect(offered('lap', slides, { shoulderBy: 'own5' })[2]).toBe('slidinglap');
+});
+
 describe('grooves on a machine of the shop’s own', () => {
   /** A board 48 long, 12 across, with one groove 3/4 wide, 1/4 deep, its near edge at 12. */
   const grooved = (own: Parameters<typeof editBoard>[1]): readonly Change[] => [

@@ -24,6 +24,8 @@ const shop: Shop = {
     { id: 'own2', name: 'Rail saw', like: 'circular', figures: { shoeKeep: inches(5n) } },
     { id: 'own3', name: 'Old sled', like: 'sled', figures: {} },
     { id: 'own4', name: 'Plunge saw', like: 'plunge', figures: {} },
+    { id: 'own5', name: 'Router table', like: 'table', figures: {} },
+    { id: 'own6', name: 'Loft saw', like: 'sliding', figures: {} },
   ],
   ...Object.fromEntries(figuresFor({}, { shelf: {} }).figures),
 };
@@ -58,6 +60,10 @@ const jobs = (): Readonly<Record<string, Job>> => {
       ripOn: 'saw',
       ripBy: 'own4',
     }),
+    'grooves along a router table, laps on a sliding saw': {
+      ...cutOn({ alongBy: 'own5', shoulderBy: 'own6' }),
+      cases: job.cases.map((c) => ({ ...c, frameMeets: 'lap' as const, cleats: 1 })),
+    },
     'toe board in notches': {
       ...job,
       cases: job.cases.map((c) => ({ ...c, hasToe: true, toeHow: 'notch' as const })),

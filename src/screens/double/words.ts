@@ -37,6 +37,7 @@ const figures: Readonly<Record<string, string>> = {
   ripBy: 'which machine of your own rips it',
   lengthBy: 'which machine of your own cuts it to length',
   edgeBy: 'on what its edges are cut',
+  alongBy: 'which router table its grooves along an edge are cut on',
   shoulderBy: 'on what its notches and laps are cut',
   boreBy: 'on what its holes are bored',
   readings: 'thickness as measured',

@@ -100,6 +100,7 @@ const fromOther: Readonly<Record<Need['cut'], string>> = {
   crosscut: ', the other piece on the stop,',
   groove: ', the other end on it,',
   edge: '',
+  along: '',
   stopped: '',
   shoulder: '',
   bore: '',

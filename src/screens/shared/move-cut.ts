@@ -3,7 +3,7 @@ import type { Change } from '../../job/entry';
 import { namedFor } from '../../trade/grooves/stands-on';
 import { type Taker, toolOf } from '../../trade/machines/own-machine';
 import { grooveAt, lengthAt, ripAt } from '../../trade/machines/through';
-import { jointFieldOf } from '../../trade/setups/joint-machine';
+import { type JointField, jointFieldOf } from '../../trade/setups/joint-machine';
 import type { Operation } from '../../trade/setups/operation';
 import type { Bench } from '../bench';
 import { editHow } from './edit-how';
@@ -30,18 +30,28 @@ export function moveTo(operations: readonly Operation[], to: Taker | undefined):
       const machine = own ? namedFor(own) : tool && grooveAt[tool];
       return machine ? editHow({ id }, { machine, by }) : [];
     }),
-    ...jointsOf(operations).flatMap(([id, field]) => editPart(id, { [field]: by ?? (tool && 'usual') })),
+    ...jointsOf(operations).flatMap(([id, field]) => editPart(id, jointOn(field, to))),
   ];
   return own && moved.length > 0 ? [...moved, ...editOwnName(own.id, own.name)] : moved;
 }
 
 /** The parts whose joints stand here, each with the name under which its machine is kept. */
 function jointsOf(operations: readonly Operation[]) {
-  const each = operations.flatMap(({ part, what }) => {
-    const field = jointFieldOf(what);
-    return field ? [[`${part} ${field}`, [part, field] as const] as const] : [];
+  const each = operations.flatMap((op) => {
+    const field = jointFieldOf(op);
+    return field ? [[`${op.part} ${field}`, [op.part, field] as const] as const] : [];
   });
   return [...new Map(each).values()];
+}
+
+/**
+ * What is kept of a part whose joint is put on a machine. A router table is named apart for grooves that run through,
+ * so that what was said of the others goes on counting.
+ */
+function jointOn(field: JointField, to: Taker | undefined): Partial<Record<JointField, string | undefined>> {
+  const by = typeof to === 'object' ? to.id : to === 'sliding' ? to : to && 'usual';
+  if (field !== 'alongBy') return { [field]: by };
+  return to && toolOf(to) === 'table' ? { alongBy: by } : { alongBy: undefined, edgeBy: by };
 }
 
 const partsOf = (operations: readonly Operation[], what: 'rip' | 'length'): readonly string[] => [

@@ -12,10 +12,10 @@ export type Need =
   | (Piece & { readonly cut: 'crosscut' })
   | {
       /**
-       * Across a board, off either end; along an edge by the fence, a rabbet where `near` is 0; the same stopped, let
-       * down on the bit of a router table; from shoulder to shoulder off a stop: a notch, a lap.
+       * Across a board, off either end; along an edge by the fence, a rabbet or, `along`, a groove; the same stopped,
+       * let down on the bit of a router table; from shoulder to shoulder off a stop: a notch, a lap.
        */
-      readonly cut: 'groove' | 'edge' | 'stopped' | 'shoulder';
+      readonly cut: 'groove' | 'edge' | 'along' | 'stopped' | 'shoulder';
       /** Near wall from the end that is brought to stop or fence. */
       readonly near: Length;
       readonly width: Length;
@@ -127,7 +127,7 @@ type Own = Found & Partial<Pick<Way, 'figure' | 'lines' | 'depths'>>;
 function wayFrom(need: Need, at: At): Own | undefined {
   if (need.cut === 'bore') return at.other ? undefined : bored(need, at.shop);
   if (need.cut === 'groove') return grooveWay(need, at);
-  if (isGroove(need)) return at.other ? undefined : offOneEdge(need, at.shop);
+  if (isGroove(need)) return at.other ? undefined : offOneEdge(need, at);
   if (at.tool === 'circular' || at.tool === 'plunge')
     return at.other ? undefined : circularWay(need, at.shop);
   const figure = at.other ? need.rest : need.cut === 'rip' ? need.width : need.length;
@@ -169,19 +169,16 @@ export type GrooveNeed = Extract<Need, { readonly near: Length }>;
 export const isGroove = (need: Need): need is GrooveNeed => 'near' in need;
 
 /** What is set off one edge or end alone: its card says off which. */
-function offOneEdge(need: GrooveNeed, shop: Reach): Own {
+function offOneEdge(need: GrooveNeed, { tool, shop }: At): Own {
   const { cut, near, width, depth, across } = need;
-  if (cut === 'stopped') {
+  // one setting, so one pass
+  if (cut === 'stopped' || tool === 'table') {
     const way = alongBit(need, near, shop);
     const narrow = shop.bit && less(shop.bit, width) ? subtract(width, shop.bit) : undefined;
     return { ...way, lines: 1, lacks: narrow ? [...way.lacks, tooNarrow(narrow)] : way.lacks };
   }
+  if (cut === 'shoulder') return { figure: near, ...offStop(need, { tool, shop }) };
   const high = within(shop, 'tableHeight', depth);
-  if (cut === 'shoulder')
-    return {
-      figure: near,
-      ...all([within(shop, 'sledCross', across), within(shop, 'stopReach', near), high]),
-    };
   const turns = turning(add(near, width), across);
   return {
     ...(isPositive(near) ? { figure: near } : {}),
@@ -189,6 +186,17 @@ function offOneEdge(need: GrooveNeed, shop: Reach): Own {
     ...stacked(width, shop.arbor, shop),
   };
 }
+
+/** From shoulder to shoulder off the stop of a sled, or of a sliding saw where its arbor takes a stack. */
+function offStop({ near, depth, across }: GrooveNeed, { tool, shop }: Pick<At, 'tool' | 'shop'>): Found {
+  const above = tool === 'sliding';
+  const [cross, stop, height] = above ? ofSliding : ofSled;
+  const bare: Found = above && !shop.slidingStack ? { lacks: [{ code: 'no-stack' }], asks: [] } : none;
+  return all([within(shop, cross, across), within(shop, stop, near), within(shop, height, depth), bare]);
+}
+
+const ofSled = ['sledCross', 'stopReach', 'tableHeight'] as const;
+const ofSliding = ['slidingCross', 'slidingStop', 'slidingHeight'] as const;
 
 const tooNarrow = (by: Length): Lack => ({ code: 'cutter-too-narrow', by });
 
@@ -208,10 +216,7 @@ function grooveWay(need: GrooveNeed, { tool, shop, other }: At): Own | undefined
     const rest = all([within(shop, 'capacity', figure), within(shop, 'tableHeight', depth), turns]);
     return { figure, ...rest, ...stacked(width, shop.arbor, shop) };
   }
-  const [cross, stop, height] =
-    tool === 'sled'
-      ? (['sledCross', 'stopReach', 'tableHeight'] as const)
-      : (['slidingCross', 'slidingStop', 'slidingHeight'] as const);
+  const [cross, stop, height] = tool === 'sled' ? ofSled : ofSliding;
   const arbor = tool === 'sled' ? shop.arbor : shop.slidingStack;
   const bare: Found = tool === 'sliding' && !arbor ? { lacks: [{ code: 'no-stack' }], asks: [] } : none;
   const rest = all([

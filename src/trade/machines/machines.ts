@@ -4,8 +4,8 @@ import type { Machine } from './machine';
 /**
  * Every machine as it stands ready for a setup. The ids are stored and stand in keys and addresses: none is ever
  * spelled otherwise. `rip`, `fence` and `rabbet` are the table saw: with a single blade, a stack, a stack in a
- * sacrificial fence, and in `finger` a sled with a pin that each slot is stepped over; `slidingcut` and `sliding` the
- * sliding saw. `press` is a drill press, `template` a drill by hand in a template.
+ * sacrificial fence, and in `finger` a sled with a pin that each slot is stepped over; `slidingcut`, `sliding`,
+ * `slidingnotch` and `slidinglap` the sliding saw. `press` is a drill press, `template` a drill by hand in a template.
  */
 const machines = {
   rip: { cuts: 'blade', forHandWork: true },
@@ -16,6 +16,8 @@ const machines = {
   rabbet: { cuts: 'stack' },
   notch: { cuts: 'shoulders' },
   lap: { cuts: 'shoulders' },
+  slidingnotch: { cuts: 'shoulders', caution: 'sliding' },
+  slidinglap: { cuts: 'shoulders', caution: 'sliding' },
   dovetail: { cuts: 'tool' },
   finger: { cuts: 'stack' },
   routertable: { cuts: 'bit' },

@@ -76,7 +76,7 @@ function otherEnd(need: GrooveNeed, shop: Reach): readonly Would[] {
   const { cut, near, width, length } = need;
   if (!length || cut === 'stopped') return [];
   const figure = subtract(subtract(length, near), width);
-  const tool = cut === 'edge' ? 'fence' : 'sled';
+  const tool = cut === 'shoulder' ? 'sled' : 'fence';
   const reached = !isNegative(figure) && lacksOf({ ...need, near: figure }, tool, shop).lacks.length === 0;
   return reached ? [{ code: 'other-end', figure }] : [];
 }

@@ -3,21 +3,31 @@ import { type Taker, toolOf } from './own-machine';
 import type { Tool } from './shop';
 import { hasTool, takerBy, toolOrder } from './tools';
 
-export const makes: Readonly<Record<Need['cut'], readonly Tool[]>> = {
+const makes: Readonly<Record<Need['cut'], readonly Tool[]>> = {
   rip: ['fence', 'circular', 'plunge'],
   crosscut: ['sled', 'sliding', 'circular', 'plunge'],
   groove: ['fence', 'sled', 'sliding', 'router', 'table'],
   edge: ['fence'],
+  along: ['fence'],
   stopped: ['table'],
   shoulder: ['sled'],
   bore: ['press'],
 };
 
+/** What makes a cut as well, on a machine that is another setup: where it is said of the part, by no order. */
+const saidOnly: Readonly<Partial<Record<Need['cut'], readonly Tool[]>>> = {
+  along: ['table'],
+  shoulder: ['sliding'],
+};
+
+/** Every tool a cut may be put on; the first is the usual one. */
+export const mayMake = (cut: Need['cut']): readonly Tool[] => [...makes[cut], ...(saidOnly[cut] ?? [])];
+
 /** What of a shop makes a cut, as it is tried; `planned` with it, whether or not it is measured. */
-const toolsFor = (cut: Need['cut'], planned: Taker | undefined, shop: Reach): readonly Taker[] =>
+const toolsFor = (by: readonly Tool[], planned: Taker | undefined, shop: Reach): readonly Taker[] =>
   toolOrder(shop)
     .flatMap((id) => takerBy(shop, id) ?? [])
-    .filter((taker) => taker === planned || (makes[cut].includes(toolOf(taker)) && hasTool(shop, taker)));
+    .filter((taker) => taker === planned || (by.includes(toolOf(taker)) && hasTool(shop, taker)));
 
 /**
  * Every way a shop has to make a cut: first on the machine it is planned for, then on the others that are in the shop,
@@ -26,7 +36,7 @@ const toolsFor = (cut: Need['cut'], planned: Taker | undefined, shop: Reach): re
  * @example waysFor(need, 'sled', shop).find(isClear)?.tool // the first that lacks nothing
  */
 export function waysFor(need: Need, planned: Taker | undefined, shop: Reach): readonly Way[] {
-  const others = toolsFor(need.cut, planned, shop).filter((tool) => tool !== planned);
+  const others = toolsFor(mayMake(need.cut), planned, shop).filter((tool) => tool !== planned);
   return [...(planned ? [planned] : []), ...others].map((tool) => lacksOf(need, tool, shop));
 }
 
@@ -42,12 +52,12 @@ export function takerOf(need: Need, usual: Tool, shop: Reach): Taker {
     const way = lacksOf(need, taker, shop);
     return taker === usual ? way.lacks.length === 0 : isClear(way);
   };
-  return toolsFor(need.cut, usual, shop).find(takes) ?? usual;
+  return toolsFor(makes[need.cut], usual, shop).find(takes) ?? usual;
 }
 
 /** Tools the shop tries before one, that lack something for the cut. */
 export const passedOver = (need: Need, taken: Taker, shop: Reach): readonly Way[] => {
-  const tools = toolsFor(need.cut, taken, shop);
+  const tools = toolsFor(makes[need.cut], taken, shop);
   // a router table of no shop's own stands in no order: once one is said, all others were tried before it
   const before = tools.includes(taken) ? tools.indexOf(taken) : shop.order ? tools.length : 0;
   return tools

@@ -37,6 +37,8 @@ export type Chosen = {
   readonly lengthBy?: string | undefined;
   /** The same of what is cut along an edge, from shoulder to shoulder, and bored; `usual`: that of every shop. */
   readonly edgeBy?: string | undefined;
+  /** The router table that grooves along an edge were put on, where they run through; before what `edgeBy` says. */
+  readonly alongBy?: string | undefined;
   readonly shoulderBy?: string | undefined;
   readonly boreBy?: string | undefined;
 };

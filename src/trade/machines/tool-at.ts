@@ -14,6 +14,8 @@ const toolOfMachine: Partial<Record<MachineId, Tool>> = {
   slidingcut: 'sliding',
   lap: 'sled',
   notch: 'sled',
+  slidingnotch: 'sliding',
+  slidinglap: 'sliding',
   router: 'router',
   tablerouter: 'table',
   routertable: 'table',

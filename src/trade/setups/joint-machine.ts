@@ -1,11 +1,12 @@
 import type { Part } from '../carcass/part';
 import type { Need } from '../machines/limits';
-import { ownOf, type Taker } from '../machines/own-machine';
-import type { OwnMachine } from '../machines/shop';
-import { makes, takerOf } from '../machines/taker';
+import { ownOf, type Taker, toolOf } from '../machines/own-machine';
+import type { Shop, Tool } from '../machines/shop';
+import { mayMake, takerOf } from '../machines/taker';
 import type { Chosen } from '../machines/through';
 import { toolAt } from '../machines/tool-at';
-import { needOf } from './need';
+import { alongFarFence, lappedFromAbove, notchedFromAbove } from './lies';
+import { isThrough, needOf } from './need';
 import type { Operation } from './operation';
 import { setupOf } from './setup';
 import type { MachineAt } from './through-machine';
@@ -15,14 +16,19 @@ export type JointNeed = Need & { readonly cut: JointCut };
 /** Joints cut beside the grooves of a board, by what they want of a machine, and under which name that is kept. */
 export const jointBy = {
   edge: 'edgeBy',
+  along: 'edgeBy',
   stopped: 'edgeBy',
   shoulder: 'shoulderBy',
   bore: 'boreBy',
 } as const satisfies Partial<Record<Need['cut'], keyof Chosen>>;
 
 type JointCut = keyof typeof jointBy;
+export type JointField = 'edgeBy' | 'alongBy' | 'shoulderBy' | 'boreBy';
+
 /** Under which name it is kept what makes such operations of a part. */
-export function jointFieldOf(what: Operation['what']): 'edgeBy' | 'shoulderBy' | 'boreBy' | undefined {
+export function jointFieldOf(op: Pick<Operation, 'what' | 'which'>): JointField | undefined {
+  const { what } = op;
+  if (what === 'along' && isThrough(op)) return 'alongBy';
   if (what === 'rabbet' || what === 'along') return 'edgeBy';
   if (what === 'notch' || what === 'lap') return 'shoulderBy';
   return what === 'bore' ? 'boreBy' : undefined;
@@ -39,27 +45,44 @@ export const isJoint = (need: Need): need is JointNeed => need.cut in jointBy;
  */
 export function onJointMachine(op: Operation, part: Part, at: MachineAt): Operation {
   const need = needOf(op, part);
-  const own = need && isJoint(need) ? jointMachine(op, need, { ...at, part }) : undefined;
-  return own
-    ? { ...op, setup: setupOf({ ...op.setup, own: { id: own.id, name: own.name, like: own.like } }) }
-    : op;
+  const usual = toolAt(op.setup.machine);
+  if (!need || !isJoint(need) || !usual) return op;
+  const taker = chosenFor(part, need, at) ?? takerOf(need, usual, at.shop);
+  if (taker === usual) return op;
+  const own = typeof taker === 'string' ? {} : { own: { id: taker.id, name: taker.name, like: taker.like } };
+  const there = toolOf(taker) === usual ? undefined : standsReady(op, part, toolOf(taker));
+  return { ...op, ...there?.lies, setup: setupOf({ ...op.setup, ...there?.set, ...own }) };
 }
 
-function jointMachine(
-  { setup }: Operation,
-  need: JointNeed,
-  { part, ...at }: MachineAt & { readonly part: Part },
-): OwnMachine | undefined {
-  const usual = toolAt(setup.machine);
-  const taker = usual && (chosenFor(part, need, at) ?? takerOf(need, usual, at.shop));
-  return typeof taker === 'string' ? undefined : taker;
+/** What stands ready and how the piece lies where another kind of machine makes a joint than every shop's. */
+function standsReady({ what, placing }: Operation, part: Part, tool: Tool) {
+  if (tool === 'table')
+    return {
+      set: { machine: 'tablerouter', sets: 'bit-fence' },
+      lies: placing && { placing: alongFarFence(placing) },
+    } as const;
+  if (what === 'notch')
+    return { set: { machine: 'slidingnotch' }, lies: { placing: notchedFromAbove(part) } } as const;
+  return { set: { machine: 'slidinglap' }, lies: { placing: lappedFromAbove(part) } } as const;
 }
 
 /** What was chosen for a part, where the shop has it and it makes such a cut; else nothing. */
-export function chosenFor(part: Part, { cut }: JointNeed, { shop, chosen }: MachineAt): Taker | undefined {
-  const by = chosen?.(part.id)[jointBy[cut]];
-  const [usual] = makes[cut];
+export const chosenFor = (part: Part, { cut }: JointNeed, { shop, chosen }: MachineAt): Taker | undefined =>
+  saidFor(cut, chosen?.(part.id) ?? {}, shop);
+
+/**
+ * The machine that is said of a part for a cut: of a groove that runs through a router table first, which is named for
+ * it alone.
+ */
+export function saidFor(cut: JointCut, said: Chosen, shop: Pick<Shop, 'own'>): Taker | undefined {
+  const table = cut === 'along' ? ownOf(shop, said.alongBy) : undefined;
+  if (table?.like === 'table') return table;
+  const by = said[jointBy[cut]];
+  const [usual] = mayMake(cut);
   if (by === 'usual') return usual;
+  if (by === 'sliding' && cut === 'shoulder') return by;
   const named = ownOf(shop, by);
-  return named && makes[cut].includes(named.like) ? named : undefined;
+  return named && mayMake(cut).includes(named.like) && !(cut === 'along' && named.like === 'table')
+    ? named
+    : undefined;
 }

@@ -57,16 +57,18 @@ export function needOf(op: Operation, part: Part): Need | undefined {
 
 type Size = { readonly length: Length | undefined; readonly width: Length | undefined };
 
+/** Whether a groove along an edge runs through: it is not let down between two marks. */
+export const isThrough = ({ which }: Pick<Operation, 'which'>): boolean =>
+  !(which?.is === 'takes' && which.stopped);
+
 /** A rabbet is as wide as the stack stands out of its fence: nothing is set between that and the work. */
-function edgeNeed(
-  { what, figure, width: wide, setup }: Operation,
-  { length, width }: Size,
-): Need | undefined {
+function edgeNeed(op: Operation, { length, width }: Size): Need | undefined {
+  const { what, figure, width: wide, setup } = op;
   const lies = setup.on.at === 'end' ? { length, across: width } : { length: width, across: length };
   const { height: depth } = setup;
   if (what === 'rabbet') return { cut: 'edge', near: zero, width: figure, depth, ...lies };
   if (!wide) return undefined;
-  return { cut: setup.machine === 'fence' ? 'edge' : 'stopped', near: figure, width: wide, depth, ...lies };
+  return { cut: isThrough(op) ? 'along' : 'stopped', near: figure, width: wide, depth, ...lies };
 }
 
 /** A notch is cut in parts stood on edge, clamped as one: how wide they are puts no limit to it. */

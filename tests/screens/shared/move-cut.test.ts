@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { inches, zero } from '../../../src/length/length';
 import { moveTo } from '../../../src/screens/shared/move-cut';
 import { partsOf } from '../../../src/trade/carcass/parts';
 import { operationsOf } from '../../../src/trade/setups/operations';
@@ -59,4 +60,27 @@ test('a joint is moved with its part, named by the machine alone; on that of eve
   ]);
   expect(told(moveTo(rabbet, 'fence'))).toEqual([['parts/c1~left/edgeBy', 'usual']]);
   expect(told(moveTo(rabbet, undefined))).toEqual([['parts/c1~left/edgeBy', null]]);
+});
+
+test('a groove that runs through is put on a router table apart from what is said of the part; a lap on a sliding saw', () => {
+  const table = { id: 'own2', name: 'Router table', like: 'table', figures: {} } as const;
+  const [rabbet] = of('cut/c1~left/rabbet~back/1');
+  if (!rabbet) throw new Error('a rabbet is wanted');
+  const along = [{ ...rabbet, what: 'along' } as const];
+  expect(told(moveTo(along, table))).toEqual([
+    ['parts/c1~left/alongBy', 'own2'],
+    ['machines/own2/name', 'Router table'],
+  ]);
+  expect(told(moveTo(along, 'fence'))).toEqual([
+    ['parts/c1~left/alongBy', null],
+    ['parts/c1~left/edgeBy', 'usual'],
+  ]);
+  const stopped = { is: 'takes', takes: { part: 'bottom' }, stopped: { from: zero, to: inches(9n), end: 'bottom' } } as const;
+  expect(told(moveTo([{ ...rabbet, what: 'along', which: stopped }], table))).toEqual([
+    ['parts/c1~left/edgeBy', 'own2'],
+    ['machines/own2/name', 'Router table'],
+  ]);
+  const lap = [{ ...rabbet, what: 'lap' } as const];
+  expect(told(moveTo(lap, 'sliding'))).toEqual([['parts/c1~left/shoulderBy', 'sliding']]);
+  expect(told(moveTo(lap, 'sled'))).toEqual([['parts/c1~left/shoulderBy', 'usual']]);
 });

@@ -28,6 +28,8 @@ const atMachine: Record<MachineId, Caution> = {
   rabbet: 'rabbet',
   notch: 'notch',
   lap: 'lap',
+  slidingnotch: 'sliding',
+  slidinglap: 'sliding',
   dovetail: 'dovetail',
   finger: 'finger',
   routertable: 'routertable',

@@ -35,6 +35,8 @@ const cutsOf: Record<MachineId, Cuts> = {
   rabbet: 'stack',
   notch: 'shoulders',
   lap: 'shoulders',
+  slidingnotch: 'shoulders',
+  slidinglap: 'shoulders',
   dovetail: 'tool',
   finger: 'stack',
   routertable: 'bit',

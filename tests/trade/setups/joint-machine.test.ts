@@ -82,6 +82,12 @@ const press: OwnMachine = machine('press', 'own5', {
   pressStroke: l('3'),
   pressBit: l('1/2'),
 });
+const sliding: OwnMachine = machine('sliding', 'own7', {
+  slidingCross: l('18'),
+  slidingStop: l('48'),
+  slidingHeight: l('3'),
+  slidingStack: l('13/16'),
+});
 const all: Shop = { own: [low, saw, sled, table, press] };
 const said: Shop = { ...all, order: ['own1', 'own2', 'own3', 'own4', 'own5', 'fence', 'sled', 'press'] };
 
@@ -91,7 +97,7 @@ describe('what joints want of a machine', () => {
   test('along an edge: what lies along the fence, and off it; a rabbet has nothing set between', () => {
     const lies = { length: l('17 1/2'), across: l('64 1/4') };
     expect(need('rabbet')).toEqual({ cut: 'edge', near: l('0'), width: l('1/2'), depth: l('3/8'), ...lies });
-    expect(need('along')).toEqual({ cut: 'edge', near: l('2'), width: l('1/4'), depth: l('1/4'), ...lies });
+    expect(need('along')).toEqual({ cut: 'along', near: l('2'), width: l('1/4'), depth: l('1/4'), ...lies });
     expect(need('along', withStopped)).toMatchObject({ cut: 'stopped', near: l('2'), width: l('1/4') });
   });
 
@@ -139,6 +145,30 @@ describe('by how much a machine is short of a joint', () => {
     expect(lacking('along', bit('3/8'), all, withStopped)).toEqual(['cutter-too-wide 1/8']);
     expect(lacking('along', bit('3/16'), all, withStopped)).toEqual(['cutter-too-narrow 1/16']);
     expect(lacking('along', table, all, withStopped)).toEqual([]);
+  });
+
+  test('a through groove on a router table, in one pass: the same bit, and a fence at 1 is 1 short of 2', () => {
+    const near = { ...table, figures: { ...table.figures, bit: l('3/16'), capacity: l('1') } };
+    expect(lacking('along', near, all)).toEqual(['capacity 1', 'cutter-too-narrow 1/16']);
+    expect(lacking('along', table, all)).toEqual([]);
+  });
+
+  // 17 1/2 − 12 across, 40 − 32 along, 3/8 − 1/4 deep
+  test('a lap on a sliding saw: its stop, its reach across, its depth, and a stack only where that is said', () => {
+    const short = machine('sliding', 'own6', {
+      slidingCross: l('12'),
+      slidingStop: l('32'),
+      slidingHeight: l('1/4'),
+    });
+    expect(lacking('lap', short, all)).toEqual([
+      'slidingCross 5 1/2',
+      'slidingStop 8',
+      'slidingHeight 1/8',
+      '', // no stack
+    ]);
+    expect(lacking('lap', sliding, all)).toEqual([]);
+    // a notch stands on edge: nothing lies across; 2 1/4 − 1/4
+    expect(lacking('notch', short, all)).toEqual(['slidingHeight 2', '']);
   });
 
   test('a hole 1/4 wide, 3/8 deep, 15 1/2 in: throat, stroke and chuck each by how much', () => {
@@ -192,6 +222,47 @@ describe('which machine takes a joint', () => {
     expect(byKey('lap', all, { shoulderBy: 'own3' })).toBe('lap~yown3~c2d1~h3d8');
     expect(byKey('lap', all, { shoulderBy: 'own2' })).toBe('lap~c2d1~h3d8');
     expect(byKey('rabbet', all, { edgeBy: 'own9' })).toBe('rabbet~h3d8');
+  });
+
+  test('a through groove goes to a router table where that is said of its part, and by no order', () => {
+    const first: Shop = { ...said, order: ['own4', 'own2', 'fence'] };
+    expect(byKey('along', first)).toBe('fence~yown2~c1d4~h1d4');
+    // what was said of the stopped grooves of a part says nothing of these
+    expect(byKey('along', all, { edgeBy: 'own4' })).toBe('fence~c1d4~h1d4');
+    const op = made('along', all, { alongBy: 'own4', edgeBy: 'own2' });
+    expect(op.setup.build).toBe('tablerouter~yown4~c1d4~h1d4');
+    expect(op.setup).toMatchObject({ sets: 'bit-fence', on: { at: 'edge', named: 'front' } });
+    // its fence is at the far side; what leads is the end that led
+    const there = made('along', all).placing;
+    expect(op.placing).toEqual({
+      face: there?.face,
+      onFence: there?.onFence,
+      leads: there?.leads,
+      fence: 'far',
+    });
+    expect(byKey('rabbet', all, { alongBy: 'own4' })).toBe('rabbet~h3d8');
+    expect(byKey('along', all, { alongBy: 'own2', edgeBy: 'own2' })).toBe('fence~yown2~c1d4~h1d4');
+    expect(byKey('along', all, { alongBy: 'own9' })).toBe('fence~c1d4~h1d4');
+  });
+
+  test('notches and laps go to a sliding saw where that is said, cut from above', () => {
+    const shop: Shop = { ...all, own: [...(all.own ?? []), sliding] };
+    const first: Shop = { ...shop, order: ['own7', 'sliding', 'own3', 'sled'] };
+    expect([byKey('lap', first), byKey('notch', first)]).toEqual([
+      'lap~yown3~c2d1~h3d8',
+      'notch~yown3~c3d1~h9d4',
+    ]);
+    expect(byKey('lap', shop, { shoulderBy: 'own7' })).toBe('slidinglap~yown7~c2d1~h3d8');
+    expect(byKey('notch', shop, { shoulderBy: 'own7' })).toBe('slidingnotch~yown7~c3d1~h9d4');
+    expect(byKey('lap', shop, { shoulderBy: 'sliding' })).toBe('slidinglap~c2d1~h3d8');
+    expect(made('lap', shop, { shoulderBy: 'own7' }).placing).toMatchObject({
+      face: { named: 'show', lies: 'up' },
+      fence: 'far',
+    });
+    expect(made('notch', shop, { shoulderBy: 'own7' }).placing).toMatchObject({
+      stands: { at: 'edge', named: 'front' },
+      fence: 'far',
+    });
   });
 
   test('a row the press of the shop is short of goes to one of its own that reaches it, else into a template', () => {

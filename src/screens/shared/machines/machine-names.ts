@@ -18,6 +18,8 @@ export const machineNames: Readonly<Record<MachineId, string>> = {
   rabbet: 'Table saw, sacrificial fence',
   notch: 'Notches, on edge',
   lap: 'Laps, face down',
+  slidingnotch: 'Sliding saw, notches on edge',
+  slidinglap: 'Sliding saw, laps face up',
   dovetail: 'Dovetails',
   finger: 'Sled with a pin',
   routertable: 'Router table',
@@ -42,6 +44,8 @@ const readyWith: Partial<Record<MachineId, string>> = {
   rabbet: 'sacrificial fence',
   notch: 'notches, on edge',
   lap: 'laps, face down',
+  slidingnotch: 'notches, on edge',
+  slidinglap: 'laps, face up',
 };
 
 /** A machine of the shop's own as the user calls it. */

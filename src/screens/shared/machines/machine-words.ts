@@ -24,6 +24,8 @@ type Words = Readonly<Record<MachineId, MachineWords> & Record<OwnCaution, Cauti
 
 const toTeeth = (on: string): string => `${on} on the stop, to the near teeth`;
 const toGuide = (on: string): string => `from the ${on} to the guide`;
+const clampedAsOne = (on: string): string => `parts clamped as one, ${on} on the stop`;
+const betweenShoulders = (on: string): string => `${on} on the stop, cut both shoulders, then between`;
 
 /** The short side of a drawer, which a fence alone does not keep square. */
 export const isShortEnd = (on: On): boolean =>
@@ -148,7 +150,7 @@ export const machineWords: Words = {
     part: 'table-saw',
   },
   notch: {
-    held: (on) => `parts clamped as one, ${on} on the stop`,
+    held: clampedAsOne,
     caution: [
       'Parts clamped as one, hands held high.',
       'Against a tall fence or on a carriage, with a wide insert. Guard and knife go straight back on after.',
@@ -156,12 +158,18 @@ export const machineWords: Words = {
     part: 'table-saw',
   },
   lap: {
-    held: (on) => `${on} on the stop, cut both shoulders, then between`,
+    held: betweenShoulders,
     caution: [
       'Held to the mitre gauge or the sled.',
       'No fence touches the end as it is cut through. Wide insert; guard and knife go straight back on after.',
     ],
     part: 'table-saw',
+  },
+  slidingnotch: {
+    held: clampedAsOne,
+  },
+  slidinglap: {
+    held: betweenShoulders,
   },
   dovetail: {
     held: (on) => `${on}, bottom edge to the stop`,
