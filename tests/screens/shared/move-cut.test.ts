@@ -75,7 +75,11 @@ test('a groove that runs through is put on a router table apart from what is sai
     ['parts/c1~left/alongBy', null],
     ['parts/c1~left/edgeBy', 'usual'],
   ]);
-  const stopped = { is: 'takes', takes: { part: 'bottom' }, stopped: { from: zero, to: inches(9n), end: 'bottom' } } as const;
+  const stopped = {
+    is: 'takes',
+    takes: { part: 'bottom' },
+    stopped: { from: zero, to: inches(9n), end: 'bottom' },
+  } as const;
   expect(told(moveTo([{ ...rabbet, what: 'along', which: stopped }], table))).toEqual([
     ['parts/c1~left/edgeBy', 'own2'],
     ['machines/own2/name', 'Router table'],
