@@ -65,10 +65,10 @@ describe('a third to a half of the thinner board', () => {
 
 // Source: Woodweb, Dowel case joinery guidelines, 25 April 2001 (woodweb.com/knowledge_base/
 // Dowel_case_joinery_guidelines.html). Seen: "one dowel connection front to back for every 6" of panel plus the first
-// dowel"; "the first (nearest the front of the case) dowel to be centered not less than 1" from the front"; "no distance
-// from the edge of the dowel is less than the radius of the dowel away"; "dowels should have 2/3 of their length inside
-// the shelf or horizontal component and 1/3 of the dowel should be extended to be fitted into vertical members". The
-// counts are worked from the first: 12 / 6 + 1 = 3.
+// dowel"; "the first (nearest the front of the case) dowel to be centered not less than 1" from the front"; "no
+// distance from the edge of the dowel is less than the radius of the dowel away"; "dowels should have 2/3 of their
+// length inside the shelf or horizontal component and 1/3 of the dowel should be extended to be fitted into vertical
+// members". The counts are worked from the first: 12 / 6 + 1 = 3.
 describe('dowels of a case', () => {
   test.each([
     ['12', 3],
@@ -98,9 +98,9 @@ describe('dowels of a case', () => {
 });
 
 // Source: The Spruce Crafts, Proper Spacing for Plate Joinery Biscuits (thesprucecrafts.com/
-// how-far-apart-to-space-biscuits-3536526; date not read). Seen: "Joinery biscuits are all 5/32 inch thick"; "#0: 5/8 x
-// 1 7/8 inches", "#10: 3/4 x 2 1/8 inches", "#20: 15/16 x 2 1/4 inches". Others print #20 larger: it is measured. A slot
-// 1/32 deeper than half of one, the wood round it and a joint half an inch longer are not of this page, and ours.
+// how-far-apart-to-space-biscuits-3536526; date not read). Seen: "Joinery biscuits are all 5/32 inch thick"; "#0: 5/8
+// x 1 7/8 inches", "#10: 3/4 x 2 1/8 inches", "#20: 15/16 x 2 1/4 inches". Others print #20 larger: it is measured. A
+// slot 1/32 deeper than half of one, the wood round it and a joint half an inch longer are not of this page, and ours.
 describe('biscuits as they are sold', () => {
   const leave = l('3/16');
   const deeper = l('1/32');

@@ -14,7 +14,7 @@ import type { MachineAt } from './through-machine';
 export type JointNeed = Need & { readonly cut: JointCut };
 
 /** Joints cut beside the grooves of a board, by what they want of a machine, and under which name that is kept. */
-export const jointBy = {
+const jointBy = {
   edge: 'edgeBy',
   along: 'edgeBy',
   stopped: 'edgeBy',
